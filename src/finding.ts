@@ -1,0 +1,70 @@
+/** A JSON Pointer (RFC 6901) into a document as written; `''` is the whole document. */
+export type JsonPointer = string
+
+/** The kinds of documents that a finding can speak of; `text` is input that is not a document yet. */
+export type DocumentKind =
+  | 'spec-sheet'
+  | 'machine-log'
+  | 'toolbox'
+  | 'stock'
+  | 'procedure'
+  | 'service-record'
+  | 'text'
+
+export type Severity = 'error' | 'warning' | 'info'
+
+/** Values that a message can name. Plain JSON; a quantity is `{ value, unit }` with a number or a printed figure. */
+export type Param =
+  | string
+  | number
+  | boolean
+  | null
+  | readonly Param[]
+  | { readonly [key: string]: Param | undefined }
+
+export type Params = { readonly [key: string]: Param | undefined }
+
+/** Where a finding stands: a document and a place in it. */
+export interface Place {
+  readonly document: DocumentReference
+  readonly path: JsonPointer
+}
+
+export interface DocumentReference {
+  readonly kind: DocumentKind
+  readonly id?: string
+  /** The caller's own name for it, such as a file name. */
+  readonly name?: string
+}
+
+/** One RFC 6902 operation that would mend what a finding complains of. */
+export type Cure =
+  | { readonly op: 'add' | 'replace'; readonly path: JsonPointer; readonly value: unknown }
+  | { readonly op: 'remove'; readonly path: JsonPointer }
+  | { readonly op: 'move'; readonly from: JsonPointer; readonly path: JsonPointer }
+
+/**
+ * What is wrong, or worth knowing, in foreign data. Codes are `room/kebab-name`; the text is made last, by
+ * `renderMessage` with a catalogue of the caller's choice.
+ */
+export interface Finding<Code extends string = string> {
+  readonly code: Code
+  readonly severity: Severity
+  readonly document: DocumentReference
+  readonly path: JsonPointer
+  readonly related?: readonly Place[]
+  readonly params: Params
+  readonly cures?: readonly Cure[]
+  readonly waived?: { readonly path: JsonPointer; readonly reason: string }
+}
+
+/** Why a verdict or a figure came out as it did. */
+export interface Reason<Code extends string = string> {
+  readonly code: Code
+  readonly params: Params
+}
+
+/** Foreign data read: a value when nothing is an error; all findings either way, never only the first. */
+export type Result<T> =
+  | { readonly ok: true; readonly value: T; readonly findings: readonly Finding[] }
+  | { readonly ok: false; readonly findings: readonly Finding[] }

@@ -1,0 +1,8 @@
+export type * from './leaf.js'
+export type * from './machineLog.js'
+export type * from './procedureDocument.js'
+export type * from './resolved.js'
+export type * from './serviceRecord.js'
+export type * from './specSheet.js'
+export type * from './stock.js'
+export type * from './toolbox.js'

@@ -1,0 +1,286 @@
+import type { JsonPointer } from '../finding.js'
+import type {
+  DistanceUnit,
+  Figure,
+  LengthUnit,
+  PrintedQuantity,
+  TemperatureUnit,
+  TorqueUnit,
+  Unit,
+  VolumeUnit,
+} from '../quantity/unit.js'
+
+/** `^[a-z][a-z0-9-]{0,63}$` */
+export type Id = string
+
+/** A calendar date, `YYYY-MM-DD`, proleptic Gregorian. */
+export type DateText = string
+
+/** An ISO 8601 duration of whole years, months, weeks and days, such as `P6M`. */
+export type PeriodText = string
+
+/** Where a leaf was read. */
+export interface SourceRef {
+  /** Id in the sheet's `sources`. */
+  readonly ref: Id
+  readonly page?: string
+  /** `read`: read on that page; `second hand`: quoted by someone else; `doubtful`: hard to read or contradicted. */
+  readonly confidence: 'read' | 'second hand' | 'doubtful'
+}
+
+/** The manual gives no figure. No general table ever fills this gap. */
+export interface NotStated {
+  readonly kind: 'not stated'
+  readonly source?: SourceRef
+}
+
+/** The same value as the manual prints it beside the first, in another unit. */
+export type PrintedValue<U extends Unit = Unit> =
+  | { readonly kind: 'nominal'; readonly value: Figure; readonly unit: U; readonly asPrinted?: string }
+  | {
+      readonly kind: 'nominal with tolerance'
+      readonly value: Figure
+      readonly minus: Figure
+      readonly plus: Figure
+      readonly unit: U
+      readonly asPrinted?: string
+    }
+  | {
+      readonly kind: 'limits'
+      readonly min?: Figure
+      readonly max?: Figure
+      readonly unit: U
+      readonly asPrinted?: string
+    }
+
+/** A value that the manual states, its first printed figure in front. */
+export type StatedValue<U extends Unit = Unit> = PrintedValue<U> & {
+  readonly printed?: readonly PrintedValue<U>[]
+  readonly source?: SourceRef
+}
+
+export type SpecValue<U extends Unit = Unit> = StatedValue<U> | NotStated
+
+export type ThreadCondition =
+  | 'dry'
+  | 'oiled'
+  | 'sealant'
+  | 'anti-seize'
+  | 'threadlocker'
+  | 'as supplied'
+  | 'not stated'
+
+export interface TorqueTightening {
+  readonly kind: 'torque'
+  readonly torque: StatedValue<TorqueUnit>
+  /** Torques to reach first, in order. */
+  readonly stages?: readonly StatedValue<TorqueUnit>[]
+  readonly thenAngle?: StatedValue<'deg'>
+  readonly threadCondition: ThreadCondition
+  readonly source?: SourceRef
+}
+
+/** Taper threads: turns past finger tight. */
+export interface TurnsTightening {
+  readonly kind: 'turns'
+  readonly min: Figure
+  readonly max?: Figure
+  readonly maxTorque?: StatedValue<TorqueUnit>
+  readonly threadCondition: ThreadCondition
+  readonly source?: SourceRef
+}
+
+export interface TighteningNotStated {
+  readonly kind: 'not stated'
+  readonly threadCondition: ThreadCondition
+  readonly source?: SourceRef
+}
+
+export type Tightening = TorqueTightening | TurnsTightening | TighteningNotStated
+
+export type Replacement = 'every opening' | 'on condition'
+
+interface SealPart {
+  readonly replace: Replacement
+  readonly partNumber?: string
+  readonly source?: SourceRef
+}
+
+export interface CrushWasher extends SealPart {
+  readonly kind: 'crush washer'
+  readonly form: 'flat' | 'folded'
+  readonly material: 'copper' | 'aluminium' | 'soft steel' | 'fibre' | 'not stated'
+  readonly size?: {
+    readonly inside: Figure
+    readonly outside: Figure
+    readonly thickness: Figure
+    readonly unit: 'mm'
+  }
+}
+
+export interface BondedSeal extends SealPart {
+  readonly kind: 'bonded seal'
+  readonly material: Elastomer
+  readonly size?: {
+    readonly inside: Figure
+    readonly outside: Figure
+    readonly thickness: Figure
+    readonly unit: 'mm'
+  }
+}
+
+export type Elastomer =
+  | 'NBR'
+  | 'HNBR'
+  | 'FKM'
+  | 'ACM'
+  | 'EPDM'
+  | 'VMQ'
+  | 'FVMQ'
+  | 'AU'
+  | 'CR'
+  | 'FFKM'
+  | 'not stated'
+
+export interface ORing extends SealPart {
+  readonly kind: 'o-ring'
+  readonly material: Elastomer
+  /** `designation` is an AS568 dash number such as `-214`. */
+  readonly designation?: string
+  readonly size?: { readonly inside: Figure; readonly section: Figure; readonly unit: 'mm' }
+}
+
+export interface ThreadSealant extends SealPart {
+  readonly kind: 'thread sealant'
+  readonly product: string
+}
+
+export interface CutGasket extends SealPart {
+  readonly kind: 'gasket'
+  readonly material: string
+}
+
+export interface LiquidGasket extends SealPart {
+  readonly kind: 'liquid gasket'
+  readonly product: string
+  readonly bead: SpecValue<'mm'>
+  /** Time from closing the cover until oil may touch the joint. */
+  readonly cureBeforeOil: SpecValue<'h' | 'min'>
+}
+
+export interface NoSeal {
+  readonly kind: 'none'
+  readonly source?: SourceRef
+}
+
+export type Seal =
+  | CrushWasher
+  | BondedSeal
+  | ORing
+  | ThreadSealant
+  | CutGasket
+  | LiquidGasket
+  | NoSeal
+  | NotStated
+
+export type LimitedSlip = 'required' | 'not permitted' | 'either' | 'not stated'
+
+export interface OilAdditive {
+  readonly name: string
+  readonly volume: SpecValue<VolumeUnit>
+  readonly includedInRefill: boolean
+}
+
+interface OilChoiceBase {
+  /** Ambient temperatures for which the manual permits this oil. */
+  readonly ambient?: StatedValue<TemperatureUnit>
+  readonly limitedSlip: LimitedSlip
+  readonly additive?: OilAdditive
+}
+
+export interface GradeOil extends OilChoiceBase {
+  readonly kind: 'grade'
+  /** As printed: `80W-90`, `75W-140`, `90`, `10W-30`, `VG 220`. */
+  readonly grade: string
+  readonly system: 'SAE J306' | 'SAE J300' | 'ISO VG'
+  /** Edition of the system that the manual means, where it says so: `2019`. */
+  readonly edition?: string
+  /** Service category such as `GL-4`, `GL-5`; absent: the manual names none. */
+  readonly category?: string
+}
+
+/** A fluid that only its maker's name describes; it is never matched by viscosity. */
+export interface MakerFluid extends OilChoiceBase {
+  readonly kind: 'maker fluid'
+  readonly name: string
+}
+
+export type OilChoice = GradeOil | MakerFluid
+
+export interface OilsStated {
+  readonly kind: 'oils'
+  readonly choices: readonly OilChoice[]
+  readonly source?: SourceRef
+}
+
+/** The oils that the manual permits, as one list. */
+export type Oils = OilsStated | NotStated
+
+export interface IntervalDistance extends PrintedQuantity<DistanceUnit> {
+  /** The other round number that the manual prints, as in `5000 km (3000 mi)`; the earlier decides. */
+  readonly printed?: readonly PrintedQuantity<DistanceUnit>[]
+}
+
+/** At least one of hours, distance, period; whichever comes first. */
+export interface IntervalStated {
+  readonly kind: 'interval'
+  readonly hours?: Figure
+  readonly distance?: IntervalDistance
+  readonly period?: PeriodText
+  readonly source?: SourceRef
+}
+
+export type Interval = IntervalStated | NotStated
+
+/** Where a part sits on the machine, in the manual's words. */
+export interface PlaceStated {
+  readonly kind: 'place'
+  readonly text: string
+  readonly source?: SourceRef
+}
+
+export type PlaceOnMachine = PlaceStated | NotStated
+
+/** Leaf kinds that an override may replace, each whole. */
+export interface Leaves {
+  readonly value: SpecValue
+  readonly tightening: Tightening
+  readonly oils: Oils
+  readonly seal: Seal
+  readonly interval: Interval
+  readonly place: PlaceOnMachine
+}
+export type LeafKind = keyof Leaves
+export type Leaf = Leaves[LeafKind]
+
+/** Which machines something holds for. Every part that is given must hold; an unknown fact makes it `cannot tell`. */
+export interface Condition {
+  readonly variants?: readonly Id[]
+  readonly modelYears?: { readonly from?: number; readonly to?: number }
+  /** Prefix plus a fixed-width number: `{ prefix: 'KA', from: '004512' }`. */
+  readonly serials?: { readonly prefix?: string; readonly from?: string; readonly to?: string }
+  readonly market?: readonly string[]
+}
+
+/** What is known of one machine. */
+export interface Identity {
+  readonly variant?: Id
+  readonly modelYear?: number
+  readonly serial?: string
+  readonly market?: string
+}
+
+/** A place in a document, for values and steps that point into a sheet. */
+export type SheetPath = JsonPointer
+
+export type LengthFigure = PrintedQuantity<LengthUnit>

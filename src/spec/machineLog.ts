@@ -1,0 +1,83 @@
+import type { DistanceUnit, Quantity, VolumeUnit } from '../quantity/unit.js'
+import type { DateText, Id, Identity } from './leaf.js'
+import type { ServiceRecord } from './serviceRecord.js'
+import type { MachineEventKind } from './specSheet.js'
+
+/** One machine's history. */
+export interface MachineLog {
+  readonly kind: 'machine-log'
+  readonly version: '1.0'
+  readonly id: Id
+  /** What the workshop calls this machine. */
+  readonly name: string
+  readonly header?: string
+  readonly sheet: SheetReference
+  readonly identity: Identity
+  /** Date of first use: the machine's zero for `first` intervals. Absent: not known. */
+  readonly commissioned?: DateText
+  /** The kind of use, where the owner has judged it by the manual's criteria. */
+  readonly use?: 'normal' | 'severe'
+  /** A meter that the machine lacks is absent. */
+  readonly meters: { readonly hours?: HourMeter; readonly distance?: DistanceMeter }
+  readonly events?: readonly LogEvent[]
+  readonly records: readonly ServiceRecord[]
+  readonly topUps?: readonly TopUp[]
+  /** Times out of use: meters stand still, the calendar does not. */
+  readonly pauses?: readonly { readonly from: DateText; readonly to: DateText }[]
+}
+
+export interface SheetReference {
+  readonly id: Id
+  readonly revision: string
+}
+
+export interface MeterReading {
+  readonly date: DateText
+  readonly value: number
+}
+
+export interface HourMeter {
+  readonly unit: 'h'
+  /** The display starts again from zero past this value. */
+  readonly rollover?: number
+  readonly readings: readonly MeterReading[]
+}
+
+export interface DistanceMeter {
+  readonly unit: DistanceUnit
+  readonly rollover?: number
+  readonly readings: readonly MeterReading[]
+}
+
+export type MeterName = 'hours' | 'distance'
+
+export type LogEvent =
+  | {
+      readonly kind: 'meter swap'
+      readonly date: DateText
+      readonly meter: MeterName
+      readonly oldReading: number
+      readonly newReading: number
+    }
+  | {
+      readonly kind: 'meter reset'
+      readonly date: DateText
+      readonly meter: MeterName
+      readonly oldReading: number
+    }
+  | { readonly kind: 'meter rollover'; readonly date: DateText; readonly meter: MeterName }
+  | {
+      readonly kind: MachineEventKind
+      readonly date: DateText
+      /** Absent: the whole machine. */
+      readonly gearcases?: readonly Id[]
+      readonly note?: string
+    }
+
+export interface TopUp {
+  readonly date: DateText
+  readonly gearcase: Id
+  readonly instance?: Id
+  readonly volume: Quantity<VolumeUnit>
+  readonly oil: string
+}

@@ -1,0 +1,77 @@
+import type { JsonPointer } from '../finding.js'
+import type { Id, Identity } from './leaf.js'
+import type { SheetReference } from './machineLog.js'
+import type { WheelMark } from './specSheet.js'
+
+/** A writer's own steps for a sheet, its variant facts and services; `buildProcedure` makes the same. */
+export interface ProcedureDocument {
+  readonly kind: 'procedure'
+  readonly version: '1.0'
+  readonly id: Id
+  readonly name: string
+  readonly header?: string
+  readonly sheet: SheetReference
+  readonly identity: Identity
+  readonly services: readonly Id[]
+  readonly steps: readonly Step[]
+}
+
+export interface Step {
+  readonly id: Id
+  readonly do: Action
+  /** Pointer into the sheet to the part that the step is about. */
+  readonly on?: JsonPointer
+  readonly at?: { readonly instance?: Id; readonly wheelMark?: WheelMark }
+  /** Pointers into the sheet to the figures that the step shows, by name. */
+  readonly values?: Readonly<Record<string, JsonPointer>>
+  readonly note?: string
+}
+
+/** Everything that a step can do; `procedure/actions` says what each needs and changes. */
+export type Action =
+  | 'read the manual'
+  | 'wear protection'
+  | 'park on level ground'
+  | 'warm the oil'
+  | 'stop the engine'
+  | 'chock the wheels'
+  | 'raise the machine'
+  | 'set on stands'
+  | 'lower the machine'
+  | 'remove shield'
+  | 'refit shield'
+  | 'turn the wheel'
+  | 'clean around'
+  | 'crack loose'
+  | 'nip by hand'
+  | 'place the pan'
+  | 'take out'
+  | 'let drain'
+  | 'suck out the oil'
+  | 'take off cover'
+  | 'inspect the oil'
+  | 'inspect the magnet'
+  | 'clean the magnet'
+  | 'clear the breather'
+  | 'take off old seal'
+  | 'wipe the seal face'
+  | 'fit new seal'
+  | 'inspect the seal'
+  | 'apply sealant'
+  | 'fit'
+  | 'tighten'
+  | 'fit cover'
+  | 'tighten cover'
+  | 'wait for the cure'
+  | 'measure the oil'
+  | 'add the additive'
+  | 'pour the oil'
+  | 'wait for the hose'
+  | 'check the level'
+  | 'top up'
+  | 'short run'
+  | 'let settle'
+  | 'check for leaks'
+  | 'wipe down'
+  | 'take used oil away'
+  | 'record'

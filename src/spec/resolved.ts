@@ -1,0 +1,31 @@
+import type { JsonPointer, Reason } from '../finding.js'
+import type { Identity, NotStated, SourceRef } from './leaf.js'
+
+export type IdentityFact = keyof Identity
+
+/** Whether a condition holds for one machine; `missing` names the facts that would decide. */
+export type Judgement =
+  | { readonly answer: 'yes'; readonly reasons: readonly Reason[] }
+  | { readonly answer: 'no'; readonly reasons: readonly Reason[] }
+  | {
+      readonly answer: 'cannot tell'
+      readonly missing: readonly IdentityFact[]
+      readonly reasons: readonly Reason[]
+    }
+
+/** Where a resolved leaf stands in the sheet as written (the base or the override's `to`), and why it was taken. */
+export interface Trace {
+  readonly path: JsonPointer
+  readonly source?: SourceRef
+  readonly reasons: readonly Reason[]
+}
+
+/** A leaf of the sheet for exactly one machine. */
+export type Resolved<T> =
+  | { readonly kind: 'stated'; readonly value: Exclude<T, NotStated>; readonly trace: Trace }
+  | { readonly kind: 'not stated'; readonly trace: Trace }
+  | {
+      readonly kind: 'cannot tell'
+      readonly missing: readonly IdentityFact[]
+      readonly candidates: readonly { readonly value: T; readonly trace: Trace }[]
+    }

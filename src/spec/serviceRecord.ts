@@ -1,0 +1,67 @@
+import type { JsonPointer } from '../finding.js'
+import type { DistanceUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/unit.js'
+import type { DateText, Id } from './leaf.js'
+import type { SheetReference } from './machineLog.js'
+import type { WheelMark } from './specSheet.js'
+
+/** What was done at one visit. */
+export interface ServiceRecord {
+  readonly kind: 'service-record'
+  readonly version: '1.0'
+  readonly id: Id
+  readonly header?: string
+  /** Id of the machine log that this belongs to. */
+  readonly machine: Id
+  readonly sheet: SheetReference
+  /** `date and meters only`: history that nobody wrote down in full. */
+  readonly detail: 'full' | 'date and meters only'
+  readonly date: DateText
+  readonly readings: { readonly hours?: Quantity<'h'>; readonly distance?: Quantity<DistanceUnit> }
+  readonly by?: string
+  readonly entries: readonly RecordEntry[]
+  /** Shields taken off, and their fasteners' tightening; they belong to the visit, not to one gearcase. */
+  readonly shields?: readonly TighteningDone[]
+  readonly usedOil?: string
+  readonly note?: string
+}
+
+export type MagnetFinding = 'no magnet' | 'clean' | 'fine paste' | 'chips' | 'pieces'
+export type OilFinding = 'clear' | 'dark' | 'milky' | 'burnt' | 'metallic' | 'not judged'
+export type LeakFinding = 'dry' | 'weeping' | 'dripping' | 'not checked'
+
+export interface RecordEntry {
+  readonly service: Id
+  readonly gearcase: Id
+  readonly instance?: Id
+  /** `not judged` after suction. */
+  readonly drained?: Quantity<VolumeUnit> | 'not judged'
+  readonly refilled?: Quantity<VolumeUnit>
+  /** The oil's name, and the container it came from where the stock is kept. */
+  readonly oil?: { readonly name: string; readonly container?: Id }
+  readonly oilFinding?: OilFinding
+  readonly magnet?: MagnetFinding
+  /** Openings that were only cracked loose count as opened. */
+  readonly opened: readonly JsonPointer[]
+  readonly tightened: readonly TighteningDone[]
+  readonly seals: readonly SealDone[]
+  readonly level?: 'at the mark' | 'below' | 'above' | 'not checked'
+  readonly leaks?: LeakFinding
+}
+
+interface TighteningAt {
+  /** Pointer into the sheet: an opening, a cover or a shield. */
+  readonly on: JsonPointer
+  readonly wheelMark?: WheelMark
+}
+
+export type TighteningDone =
+  | (TighteningAt & { readonly kind: 'torque set'; readonly torque: Quantity<TorqueUnit>; readonly tool: Id })
+  | (TighteningAt & { readonly kind: 'turns'; readonly turns: number })
+  | (TighteningAt & { readonly kind: 'by the manual' })
+
+export interface SealDone {
+  /** Pointer to the seal in the sheet, such as `/gearcases/front/openings/drain/seals/0`. */
+  readonly on: JsonPointer
+  readonly done: 'new' | 'inspected and used again'
+  readonly partNumber?: string
+}

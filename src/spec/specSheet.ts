@@ -1,0 +1,268 @@
+import type { JsonPointer } from '../finding.js'
+import type { Figure, LengthUnit, MassUnit, TemperatureUnit, VolumeUnit } from '../quantity/unit.js'
+import type {
+  Condition,
+  DateText,
+  Id,
+  Interval,
+  Leaf,
+  LeafKind,
+  Leaves,
+  Oils,
+  PlaceOnMachine,
+  Seal,
+  SourceRef,
+  SpecValue,
+  StatedValue,
+  Tightening,
+} from './leaf.js'
+
+/** What the manual says about one machine model and its variants. */
+export interface SpecSheet {
+  readonly kind: 'spec-sheet'
+  readonly version: '1.0'
+  readonly id: Id
+  /** The sheet's own revision; a log names the revision that it was kept against. */
+  readonly revision: string
+  /** Anything a reader of the file must know, such as that its data are invented. */
+  readonly header?: string
+  readonly machine: Machine
+  readonly sources: Readonly<Record<Id, Source>>
+  readonly gearcases: Readonly<Record<Id, Gearcase>>
+  readonly shields?: Readonly<Record<Id, Shield>>
+  readonly services: Readonly<Record<Id, Service>>
+  readonly overrides?: readonly Override[]
+  readonly waivers?: readonly Waiver[]
+}
+
+export interface Machine {
+  readonly make: string
+  readonly model: string
+  /** What kind of machine, in plain words. */
+  readonly type: string
+  readonly mass?: SpecValue<MassUnit>
+  readonly variants: Readonly<Record<Id, Variant>>
+  readonly axles: Readonly<Record<Id, { readonly name: string; readonly wheels: number }>>
+  /** Where the machine may stand on stands, and the axle that this lifts. */
+  readonly supports: Readonly<Record<Id, { readonly at: string; readonly axle?: Id }>>
+}
+
+export interface Variant {
+  readonly name: string
+  /** Absent: nothing but the log's own word selects this variant. */
+  readonly when?: Condition
+}
+
+export interface Source {
+  readonly title: string
+  readonly document:
+    | 'owner manual'
+    | 'workshop manual'
+    | 'service bulletin'
+    | 'parts list'
+    | 'plate'
+    | 'other'
+  readonly edition?: string
+  readonly date?: DateText
+}
+
+export type GearcaseType =
+  | 'differential'
+  | 'final drive'
+  | 'transfer case'
+  | 'hub reduction'
+  | 'bevel box'
+  | 'gearbox'
+
+export interface Gearcase {
+  readonly name: string
+  readonly type: GearcaseType
+  readonly appliesTo?: Condition
+  /** Left, right …: the same gearcase several times over. */
+  readonly instances?: Readonly<Record<Id, { readonly name: string }>>
+  readonly axle?: Id
+  readonly access: Access
+  readonly oilSpace: OilSpace
+  readonly openings: Readonly<Record<Id, Opening>>
+  readonly covers?: Readonly<Record<Id, Cover>>
+  /** Ways to get the old oil out, preferred first. */
+  readonly emptying: readonly Emptying[]
+  readonly breather?: { readonly place: PlaceOnMachine }
+  /** Shields that come off first. */
+  readonly shields?: readonly Id[]
+  /** Oil temperature for draining, where the manual gives one. */
+  readonly drainTemperature?: SpecValue<TemperatureUnit>
+  /** Whether bronze or brass parts run in this oil, where the manual says. */
+  readonly yellowMetal?: 'yes' | 'no' | 'not stated'
+}
+
+export type Access =
+  | { readonly kind: 'from the ground' }
+  | { readonly kind: 'raised'; readonly supports: readonly Id[] }
+
+export interface OwnOilSpace {
+  readonly kind: 'own'
+  readonly oils: Oils
+  readonly fill: Fill
+  /** Gearcases that oil can slowly pass to; the level settles after a run. */
+  readonly passageTo?: readonly Id[]
+}
+
+/** The gearcase named in `with` owns the oil: it decides due, drain and oil. */
+export interface SharedOilSpace {
+  readonly kind: 'shared'
+  readonly with: Id
+  readonly portion?: SpecValue<VolumeUnit>
+}
+
+export type OilSpace = OwnOilSpace | SharedOilSpace
+
+export interface Fill {
+  readonly drainAndRefill: SpecValue<VolumeUnit>
+  readonly dryFill?: SpecValue<VolumeUnit>
+  /** What the quantities stand for, where the gearcase has instances. */
+  readonly per?: 'instance' | 'all instances'
+  readonly method: FillMethod
+  readonly level?: Level
+}
+
+export type FillMethod =
+  | { readonly kind: 'by quantity'; readonly opening: Id }
+  | { readonly kind: 'to level hole'; readonly opening: Id; readonly below?: SpecValue<LengthUnit> }
+  | { readonly kind: 'dipstick'; readonly opening: Id; readonly reading: 'screwed in' | 'resting' }
+  | { readonly kind: 'sight glass'; readonly opening: Id }
+
+export interface Level {
+  readonly attitude: 'level on its wheels' | 'level on stands' | 'not stated'
+  readonly temperature?: SpecValue<TemperatureUnit>
+  readonly minutesAfterStop?: SpecValue<'min'>
+  readonly engine: 'stopped' | 'running' | 'not stated'
+  /** The level falls as oil finds its way: check again after a short run. */
+  readonly recheckAfterRun: boolean
+}
+
+export type Emptying =
+  | { readonly kind: 'drain plug'; readonly opening: Id }
+  | { readonly kind: 'cover'; readonly cover: Id }
+  | { readonly kind: 'suction'; readonly opening: Id }
+
+export type OpeningRole = 'fill' | 'drain' | 'level'
+/** Where the wheel's mark must stand for an opening that turns with the hub. */
+export type WheelMark = 'mark down' | 'mark level' | 'mark up'
+
+export interface OpeningUse {
+  readonly role: OpeningRole
+  readonly wheelMark?: WheelMark
+}
+
+export type DriveKind =
+  | 'external hex'
+  | 'internal hex'
+  | 'internal square'
+  | 'external square'
+  | 'six-lobe'
+  | 'slot'
+  | 'hand'
+
+/** What turns a plug or bolt. `size` is a designation, matched exactly: `10 mm`, `3/8 in`, `T40`. */
+export interface Drive {
+  readonly kind: DriveKind
+  readonly size?: string
+}
+
+export interface Opening {
+  readonly name: string
+  readonly appliesTo?: Condition
+  readonly uses: readonly OpeningUse[]
+  /** Designation as printed: `M18x1.5`, `R 1/2`, `1/2-14 NPT`; absent: the manual does not say. */
+  readonly thread?: string
+  /** What the thread goes into. */
+  readonly housing?: 'steel' | 'cast iron' | 'aluminium' | 'not stated'
+  readonly drive: Drive
+  readonly tightening: Tightening
+  readonly seals: readonly Seal[]
+  readonly magnet?: boolean
+  readonly place: PlaceOnMachine
+}
+
+export interface Cover {
+  readonly name: string
+  readonly appliesTo?: Condition
+  readonly bolts: FastenerSet & {
+    readonly pattern: 'crosswise' | 'from the middle outwards' | 'in turn' | 'not stated'
+  }
+  readonly seal: Seal
+  readonly magnet?: boolean
+  readonly place: PlaceOnMachine
+}
+
+export interface FastenerSet {
+  readonly count: number
+  readonly thread?: string
+  readonly propertyClass?: string
+  readonly drive: Drive
+  readonly tightening: Tightening
+}
+
+export interface Shield {
+  readonly name: string
+  readonly appliesTo?: Condition
+  readonly fasteners: FastenerSet
+  readonly place: PlaceOnMachine
+}
+
+export type MachineEventKind = 'submersion' | 'rebuild' | 'storage' | 'contamination' | 'seal failure'
+
+export interface Service {
+  readonly name: string
+  readonly task: 'check' | 'change'
+  readonly appliesTo?: Condition
+  /** Services that count as done when this one is done. */
+  readonly satisfies?: readonly Id[]
+  readonly gearcases: readonly Id[]
+  readonly intervals: Intervals
+  /** Events that make this service due before next use. */
+  readonly events?: readonly MachineEventKind[]
+  /** Writer's notes hung on the ids of actions. */
+  readonly notes?: Readonly<Record<Id, string>>
+}
+
+export type CountFrom = 'completion' | 'schedule inside window' | 'schedule'
+
+export interface Intervals {
+  /** Counts from the machine's or the rebuild's zero. */
+  readonly first?: Interval
+  readonly repeat: Interval
+  readonly severe?: SevereUse
+  readonly countFrom: CountFrom
+  /** How far past the limit a service may still be done before it is overdue, or early before the count moves. */
+  readonly window?: Interval
+}
+
+export type SevereUse =
+  | { readonly kind: 'interval'; readonly interval: Interval; readonly criteria: string }
+  | {
+      readonly kind: 'factor'
+      readonly factor: Figure
+      readonly criteria: string
+      readonly source?: SourceRef
+    }
+
+export interface Override {
+  readonly when: Condition
+  readonly set: readonly OverrideLeaf[]
+  readonly source?: SourceRef
+}
+
+export type OverrideLeaf = {
+  readonly [K in LeafKind]: { readonly kind: K; readonly path: JsonPointer; readonly to: Leaves[K] }
+}[LeafKind]
+
+/** A finding that the writer accepts; it is reported as waived. */
+export interface Waiver {
+  readonly code: string
+  readonly path: JsonPointer
+  readonly reason: string
+}
+
+export type { Leaf, StatedValue }

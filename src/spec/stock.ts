@@ -1,0 +1,56 @@
+import type { Quantity, VolumeUnit } from '../quantity/unit.js'
+import type { Id, Seal } from './leaf.js'
+
+/** What is on the shelf. */
+export interface Stock {
+  readonly kind: 'stock'
+  readonly version: '1.0'
+  readonly id: Id
+  readonly name: string
+  readonly header?: string
+  readonly containers: Readonly<Record<Id, OilContainer>>
+  readonly seals: Readonly<Record<Id, StockSeal>>
+}
+
+/** An oil as its label describes it. */
+export interface OfferedOil {
+  readonly name: string
+  readonly grade?: string
+  readonly system?: 'SAE J306' | 'SAE J300' | 'ISO VG'
+  /** Categories printed on the label; two for a dual-rated oil. */
+  readonly categories?: readonly string[]
+  /** Names of maker fluids that the label says it is. */
+  readonly makerFluids?: readonly string[]
+  readonly limitedSlip?: 'contains additive' | 'no additive' | 'not stated'
+  /** Kinematic viscosity at 40 °C. */
+  readonly kv40?: Quantity<'mm2/s'>
+  /** Kinematic viscosity at 100 °C. */
+  readonly kv100?: Quantity<'mm2/s'>
+  readonly density15?: Quantity<'kg/m3'>
+  readonly pourPoint?: Quantity<'degC'>
+  readonly source?: string
+}
+
+export interface OilContainer {
+  readonly name: string
+  readonly oil: OfferedOil
+  readonly size: Quantity<VolumeUnit>
+  /** Full containers on the shelf. */
+  readonly count: number
+  /** What is left in an opened one, beside the full ones. */
+  readonly opened?: Quantity<VolumeUnit>
+  readonly price?: Price
+}
+
+export interface StockSeal {
+  readonly name: string
+  readonly seal: Seal
+  readonly count: number
+  readonly price?: Price
+}
+
+export interface Price {
+  readonly value: number
+  /** ISO 4217 code. */
+  readonly currency: string
+}

@@ -1,0 +1,109 @@
+import type { LengthUnit, MassUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/unit.js'
+import type { DateText, Id } from './leaf.js'
+import type { DriveKind } from './specSheet.js'
+
+/** What the workshop has to work with. */
+export interface Toolbox {
+  readonly kind: 'toolbox'
+  readonly version: '1.0'
+  readonly id: Id
+  readonly name: string
+  readonly header?: string
+  readonly wrenches: Readonly<Record<Id, TorqueWrench>>
+  readonly adaptors?: Readonly<Record<Id, Adaptor>>
+  readonly sockets: Readonly<Record<Id, Socket>>
+  readonly vessels: Readonly<Record<Id, MeasuringVessel>>
+  readonly pans: Readonly<Record<Id, DrainPan>>
+  readonly fillers: Readonly<Record<Id, FunnelAndHose>>
+  readonly stands: Readonly<Record<Id, Stands>>
+  readonly jacks?: Readonly<Record<Id, Jack>>
+  readonly chocks?: number
+}
+
+export interface WrenchScale {
+  readonly unit: TorqueUnit
+  /** Lowest value marked on this scale. */
+  readonly lowest: number
+  readonly highest: number
+  /** Step between marks. */
+  readonly graduation: number
+}
+
+/** How the wrench's error is stated. */
+export type WrenchAccuracy =
+  /** Permissible deviation of ISO 6789 for a setting tool: ±6 % up to 10 N·m maximum, else ±4 %, of the reference reading. */
+  | { readonly kind: 'ISO 6789' }
+  /** The maker's own figure, per cent of the reference reading. */
+  | { readonly kind: 'of reading'; readonly percent: number }
+  | { readonly kind: 'of full scale'; readonly percent: number }
+
+export interface TorqueWrench {
+  readonly name: string
+  readonly type: 'click' | 'dial' | 'beam' | 'electronic'
+  /** Square drive, a designation: `1/4 in`, `3/8 in`, `1/2 in`. */
+  readonly drive: string
+  readonly scales: readonly WrenchScale[]
+  /** The range that the maker declares, where it is not the marked one. */
+  readonly declaredRange?: { readonly min: Quantity<TorqueUnit>; readonly max: Quantity<TorqueUnit> }
+  readonly accuracy: WrenchAccuracy
+  /** Centre of the square drive to where the hand pulls. */
+  readonly leverLength?: Quantity<LengthUnit>
+  readonly calibration?: { readonly date: DateText; readonly cyclesSince?: number }
+}
+
+export interface Adaptor {
+  readonly name: string
+  readonly kind: 'crowfoot' | 'straight extension' | 'drive adaptor'
+  readonly from: string
+  readonly to: string
+  /** Centre of the wrench's square to the centre of the fastener. */
+  readonly extension?: Quantity<LengthUnit>
+}
+
+export interface Socket {
+  readonly name: string
+  readonly fits: DriveKind
+  readonly size?: string
+  /** Square drive of a socket or bit; absent: a key or a spanner without one. */
+  readonly drive?: string
+}
+
+export interface MeasuringVessel {
+  readonly name: string
+  readonly size: Quantity<VolumeUnit>
+  readonly graduation: Quantity<VolumeUnit>
+  readonly lowestMark?: Quantity<VolumeUnit>
+}
+
+export interface DrainPan {
+  readonly name: string
+  readonly size: Quantity<VolumeUnit>
+}
+
+export interface FunnelAndHose {
+  readonly name: string
+  readonly funnel: {
+    readonly shape: 'cylinder' | 'cone'
+    /** Across the top. */
+    readonly diameter: Quantity<LengthUnit>
+    readonly depth: Quantity<LengthUnit>
+  }
+  readonly hose: {
+    readonly bore: Quantity<LengthUnit>
+    readonly length: Quantity<LengthUnit>
+    /** Height of the funnel's floor above the hose's lower end. */
+    readonly drop: Quantity<LengthUnit>
+  }
+}
+
+export interface Stands {
+  readonly name: string
+  readonly count: number
+  /** Rated load of one stand. */
+  readonly rating: Quantity<MassUnit>
+}
+
+export interface Jack {
+  readonly name: string
+  readonly rating: Quantity<MassUnit>
+}

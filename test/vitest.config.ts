@@ -1,0 +1,19 @@
+import { defineConfig } from 'vitest/config'
+import { CountReporter } from './support/countReporter.js'
+
+export default defineConfig({
+  root: new URL('..', import.meta.url).pathname,
+  test: {
+    include: ['test/**/*.test.ts'],
+    reporters: ['default', new CountReporter()],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+    coverage: {
+      provider: 'v8',
+      include: ['src/**/*.ts'],
+      exclude: ['src/**/index.ts', 'src/v1.ts'],
+      reporter: ['text-summary', 'json-summary'],
+      thresholds: { lines: 95, branches: 90 },
+    },
+  },
+})
