@@ -1,0 +1,278 @@
+import type { Finding, JsonPointer, Reason } from '../finding.js'
+import type {
+  DistanceUnit,
+  Quantity,
+  TemperatureUnit,
+  TorqueUnit,
+  Unit,
+  VolumeUnit,
+} from '../quantity/unit.js'
+import type {
+  Action,
+  DateText,
+  Drive,
+  Id,
+  Identity,
+  IdentityFact,
+  Leaf,
+  LeafKind,
+  PrintedValue,
+  Replacement,
+  Resolved,
+  Seal,
+  SheetReference,
+  Source,
+  WheelMark,
+} from '../spec/index.js'
+
+/**
+ * One visit to one machine, ready to be worked, printed or spoken. Plain JSON: what stands on a card stands here
+ * first, and the card names the pointer into this plan that each figure came from.
+ */
+export interface VisitPlan {
+  readonly kind: 'visit-plan'
+  readonly version: '1.0'
+  readonly machine: PlannedMachine
+  readonly today: DateText
+  readonly ambient?: Quantity<TemperatureUnit>
+  readonly severity: 'normal' | 'severe'
+  readonly readings: {
+    readonly hours?: { readonly value: number; readonly unit: 'h'; readonly date: DateText }
+    readonly distance?: { readonly value: number; readonly unit: DistanceUnit; readonly date: DateText }
+  }
+  /** Every service of the sheet on every gearcase and instance that this machine has. */
+  readonly due: readonly PlannedDue[]
+  /** What is taken up at this visit. */
+  readonly work: readonly PlannedWork[]
+  /** Every leaf of the sheet that the work needs, resolved for exactly this machine. */
+  readonly figures: readonly PlannedFigure[]
+  readonly steps: readonly PlannedStep[]
+  readonly oil: readonly PlannedOil[]
+  readonly seals: readonly PlannedSeal[]
+  readonly tightenings: readonly PlannedTightening[]
+  readonly tools: readonly PlannedTool[]
+  /** How few wrenches do it, and the range of one to get where some tightening stays uncovered. */
+  readonly wrenches: { readonly use: readonly Id[]; readonly reasons: readonly Reason[] }
+  readonly pan: PlannedPan
+  readonly waits: readonly PlannedWait[]
+  readonly consumables: readonly Reason[]
+  /** Cautions that hold for the whole visit; those of one step stand with it. */
+  readonly cautions: readonly Reason[]
+  readonly time: {
+    readonly minutes: number
+    readonly basis: 'house estimate'
+    readonly reasons: readonly Reason[]
+  }
+  readonly usedOil: PlannedUsedOil
+  readonly missing: readonly PlannedMissing[]
+  readonly findings: readonly Finding[]
+  readonly sources: Readonly<Record<Id, Source>>
+}
+
+export interface PlannedMachine {
+  readonly log: Id
+  readonly name: string
+  readonly make: string
+  readonly model: string
+  readonly type: string
+  readonly sheet: SheetReference
+  /** The sheet's own header, such as that its data are invented. */
+  readonly header?: string
+  readonly identity: Identity
+  readonly variant:
+    | { readonly kind: 'one'; readonly id: Id; readonly name: string; readonly reasons: readonly Reason[] }
+    | {
+        readonly kind: 'cannot tell'
+        readonly missing: readonly IdentityFact[]
+        readonly candidates: readonly { readonly id: Id; readonly name: string }[]
+        readonly reasons: readonly Reason[]
+      }
+}
+
+/** Which part of the machine, in ids and in the sheet's own names. */
+export interface PartName {
+  readonly path: JsonPointer
+  /** Name of the gearcase, where the part belongs to one. */
+  readonly gearcase?: string
+  readonly part?: string
+  readonly instance?: { readonly id: Id; readonly name: string }
+  readonly wheelMark?: WheelMark
+}
+
+export type DueState = 'overdue' | 'due' | 'cannot tell' | 'due soon' | 'not due'
+
+export interface PlannedDueLine {
+  readonly by: 'hours' | 'distance' | 'period' | 'event'
+  readonly state: DueState | 'not tracked'
+  /** Since when it counts. */
+  readonly from?: { readonly date?: DateText; readonly meter?: Quantity<'h' | DistanceUnit> }
+  readonly limit?: Quantity<'h' | DistanceUnit> | { readonly period: string }
+  readonly used?: Quantity<'h' | DistanceUnit | 'd'>
+  /** Negative: past the limit. */
+  readonly left?: Quantity<'h' | DistanceUnit | 'd'>
+  readonly duePoint?: { readonly date?: DateText; readonly meter?: Quantity<'h' | DistanceUnit> }
+}
+
+export interface PlannedDue {
+  readonly service: Id
+  readonly serviceName: string
+  readonly task: 'check' | 'change'
+  readonly part: PartName
+  readonly state: DueState
+  readonly dueBy?: 'hours' | 'distance' | 'period' | 'event'
+  readonly lines: readonly PlannedDueLine[]
+  readonly reasons: readonly Reason[]
+  readonly taken: boolean
+}
+
+export interface PlannedWork {
+  readonly service: Id
+  readonly serviceName: string
+  readonly task: 'check' | 'change'
+  readonly part: PartName
+  /** Pointer into this plan's `due`. */
+  readonly due: JsonPointer
+}
+
+export type FigureRole =
+  | 'refill'
+  | 'dry fill'
+  | 'oils'
+  | 'tightening'
+  | 'seal'
+  | 'place'
+  | 'interval'
+  | 'drain temperature'
+  | 'level'
+  | 'additive'
+  | 'cure'
+  | 'mass'
+
+export interface PlannedFigure {
+  readonly role: FigureRole
+  readonly leaf: LeafKind
+  readonly part: PartName
+  /** Pointer into the sheet as asked; `resolved.trace.path` says where the leaf really stands. */
+  readonly path: JsonPointer
+  readonly resolved: Resolved<Leaf>
+  /** Computed by us from the first printed figure, in units that the sheet does not print. */
+  readonly computed?: readonly PrintedValue<Unit>[]
+}
+
+export interface PlannedStep {
+  readonly id: Id
+  readonly do: Action
+  readonly part?: PartName
+  /** Pointers into this plan's `figures`, by the step's own names. */
+  readonly figures: Readonly<Record<string, JsonPointer>>
+  /** Pointer into this plan's `tightenings`, for a step that tightens. */
+  readonly tightening?: JsonPointer
+  /** Pointer into this plan's `waits`. */
+  readonly wait?: JsonPointer
+  /** Pointer into this plan's `oil`. */
+  readonly oil?: JsonPointer
+  /** Cautions to read before this step. */
+  readonly cautions: readonly Reason[]
+  readonly minutes: number
+  readonly note?: string
+}
+
+export interface PlannedOil {
+  readonly part: PartName
+  /** Pointer into this plan's `figures` (role `oils`). */
+  readonly figure: JsonPointer
+  /** The permitted oil that holds at this ambient temperature, in words such as `80W-90 GL-5`; absent: not stated or cannot tell. */
+  readonly choice?: string
+  readonly instances: number
+  /** Pointer into `figures` (role `refill`). */
+  readonly refill: JsonPointer
+  /** What one instance takes, and all of them; absent: not stated or cannot tell. */
+  readonly perInstance?: Quantity<VolumeUnit>
+  readonly needed?: Quantity<VolumeUnit>
+  /** Containers to open, in this order. */
+  readonly take: readonly {
+    readonly container: Id
+    readonly name: string
+    readonly volume: Quantity<VolumeUnit>
+    readonly opened: boolean
+  }[]
+  /** What the shelf lacks. */
+  readonly buy?: {
+    readonly volume: Quantity<VolumeUnit>
+    readonly containers?: readonly { readonly size: Quantity<VolumeUnit>; readonly count: number }[]
+  }
+  readonly additive?: {
+    readonly name: string
+    readonly figure: JsonPointer
+    readonly includedInRefill: boolean
+  }
+  readonly reasons: readonly Reason[]
+}
+
+export interface PlannedSeal {
+  readonly part: PartName
+  /** Pointer into this plan's `figures` (role `seal`). */
+  readonly figure: JsonPointer
+  readonly seal: Seal
+  readonly replace: Replacement | 'cannot tell'
+  readonly count: number
+  readonly stock?: { readonly id: Id; readonly name: string; readonly have: number }
+  readonly buy: number
+  readonly reasons: readonly Reason[]
+}
+
+export interface PlannedTightening {
+  readonly part: PartName
+  /** Pointer into this plan's `figures` (role `tightening`). */
+  readonly figure: JsonPointer
+  /** How many fasteners, over all instances. */
+  readonly count: number
+  readonly verdict: 'fits' | 'fits with care' | 'does not fit' | 'cannot tell' | 'by turns'
+  readonly wrench?: { readonly id: Id; readonly name: string }
+  /** What the wrench is set to, on its own scale. */
+  readonly setting?: Quantity<TorqueUnit>
+  /** Where the true torque lies at this setting, by the wrench's accuracy; in the unit of the sheet's figure. */
+  readonly trueBand?: { readonly min: number; readonly max: number; readonly unit: TorqueUnit }
+  readonly reasons: readonly Reason[]
+}
+
+export interface PlannedTool {
+  readonly kind: 'socket' | 'vessel' | 'pan' | 'filler' | 'stands' | 'adaptor'
+  readonly for: readonly PartName[]
+  readonly drive?: Drive
+  readonly have?: { readonly id: Id; readonly name: string }
+  readonly verdict: 'fits' | 'does not fit' | 'missing' | 'cannot tell'
+  readonly reasons: readonly Reason[]
+}
+
+export interface PlannedPan {
+  readonly volume?: Quantity<VolumeUnit>
+  readonly have?: { readonly id: Id; readonly name: string; readonly size: Quantity<VolumeUnit> }
+  readonly verdict: 'fits' | 'does not fit' | 'missing' | 'cannot tell'
+  readonly reasons: readonly Reason[]
+}
+
+export interface PlannedWait {
+  readonly kind: 'pour' | 'drain' | 'cure' | 'settle'
+  readonly part: PartName
+  /** Whole seconds, rounded up; absent: cannot tell. */
+  readonly seconds?: number
+  /** Named parts of the time, in seconds, such as the hose filling. */
+  readonly parts?: readonly { readonly name: string; readonly seconds: number }[]
+  readonly reasons: readonly Reason[]
+}
+
+export interface PlannedUsedOil {
+  /** What will have to be taken away, at most; absent: cannot tell. */
+  readonly volume?: Quantity<VolumeUnit>
+  readonly reasons: readonly Reason[]
+}
+
+/** A fact that nobody could read off the documents, and what stays open for the lack of it. */
+export interface PlannedMissing {
+  readonly kind: 'not stated' | 'cannot tell' | 'not kept'
+  readonly part?: PartName
+  /** Pointer into the sheet, where the fact would stand. */
+  readonly path?: JsonPointer
+  readonly reason: Reason
+}
