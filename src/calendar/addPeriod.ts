@@ -1,0 +1,60 @@
+import { addToDay } from './addToDay.js'
+import { dateOfDay } from './dateOfDay.js'
+import type { DateText, PeriodText } from './dateText.js'
+import { type Period, parsePeriod } from './parsePeriod.js'
+import { readDay } from './readDay.js'
+
+/**
+ * The date a number of periods after a start: when something counted from that start comes due. Always count from the
+ * start itself (`times`), never from the last result: 31 January and two months is 31 March, but stepping through
+ * 28 February gives the 28th.
+ *
+ * result = start + times × (years, months), held to the month's last day, then + times × (weeks, days)
+ *
+ * @param date - the start
+ * @param period - parts, or an ISO 8601 text of whole parts such as `P6M`
+ * @param times - how many periods, a whole number of either sign; 1 where left out
+ * @returns a date
+ * @throws TypeError, RangeError when an argument is not what it should be, or the result leaves the years 0001 to 9999
+ *
+ * Source: ECMAScript test262, `Temporal/PlainDate/prototype/add/constrain-days` (overflow `constrain`).
+ *
+ * @example
+ * ```ts
+ * // When is a service due that was last done on 31 August 2023 and is due every six months?
+ * import { addPeriod } from 'drivetrain-service/v1/calendar'
+ * addPeriod('2023-08-31', 'P6M') // => '2024-02-29'
+ * ```
+ */
+export function addPeriod(date: DateText, period: Period | PeriodText, times = 1): DateText {
+  const start = readDay(date, 'date')
+  if (typeof times !== 'number') throw new TypeError(`times must be a whole number, not ${typeof times}`)
+  if (!Number.isSafeInteger(times)) throw new RangeError(`times is ${times}; it must be a whole number`)
+  const parts = readPeriod(period)
+  const result = addToDay(
+    start,
+    (parts.years * 12 + parts.months) * times,
+    (parts.weeks * 7 + parts.days) * times,
+  )
+  if (Number.isNaN(result))
+    throw new RangeError(`${date} with ${times} periods leaves the years 0001 to 9999`)
+  return dateOfDay(result)
+}
+
+function readPeriod(period: Period | PeriodText): Period {
+  if (typeof period === 'string') {
+    const read = parsePeriod(period)
+    if (!read.ok)
+      throw new RangeError(
+        `period is ${JSON.stringify(period.slice(0, 40))}; it must be whole parts such as P6M or P1Y`,
+      )
+    return read.value
+  }
+  if (typeof period !== 'object' || period === null)
+    throw new TypeError('period must be a text such as P6M or its parts')
+  for (const part of ['years', 'months', 'weeks', 'days'] as const) {
+    if (!Number.isSafeInteger(period[part]))
+      throw new RangeError(`period.${part} is ${String(period[part])}; it must be a whole number`)
+  }
+  return period
+}

@@ -1,0 +1,8 @@
+export { addDays } from './addDays.js'
+export { addPeriod } from './addPeriod.js'
+export type { CalendarCodes } from './codes.js'
+export { compareDates } from './compareDates.js'
+export type { DateText, PeriodText } from './dateText.js'
+export { daysBetween } from './daysBetween.js'
+export { isDate } from './isDate.js'
+export { type Period, parsePeriod } from './parsePeriod.js'
