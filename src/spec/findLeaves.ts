@@ -1,0 +1,62 @@
+import type { JsonPointer } from '../finding.js'
+import { joinPointer } from './joinPointer.js'
+import type { LeafKind, Leaves } from './leaf.js'
+import { LEAF_PLACES } from './leafPlaces.js'
+import type { SpecSheet } from './specSheet.js'
+
+/** A leaf of a sheet as written; `replaces` names the base leaf where it stands in an override. */
+export type FoundLeaf = {
+  readonly [Kind in LeafKind]: {
+    readonly kind: Kind
+    readonly path: JsonPointer
+    readonly leaf: Leaves[Kind]
+    readonly replaces?: JsonPointer
+  }
+}[LeafKind]
+
+/**
+ * Lists every leaf of a sheet with its kind and place, for rules, lists and comparisons that must miss none.
+ * For the figure that one machine has, use {@link resolveLeaf}.
+ *
+ * Equation: base leaves in the order of the document, then those of the overrides in theirs.
+ * @param sheet A sheet of the right shape.
+ * @returns The leaves; `path` is the place as written, for overrides that of their `to`.
+ * @throws TypeError when `sheet` is no object.
+ *
+ * Source: house rule: the places are those of the document's own shape.
+ * @example
+ * import { findLeaves } from 'drivetrain-service/v1/spec'
+ * const machine = { mass: { kind: 'nominal', value: '640', unit: 'kg' }, variants: {}, axles: {}, supports: {} }
+ * // Which figures does this sheet hold?
+ * console.log(findLeaves({ machine }).map((found) => found.path)) // => ['/machine/mass']
+ */
+export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
+  if (typeof sheet !== 'object' || sheet === null) throw new TypeError('sheet: a spec sheet is wanted')
+  const found: FoundLeaf[] = []
+  collectLeaves(sheet, [], LEAF_PLACES, found)
+  for (const [overridePlace, override] of (sheet.overrides ?? []).entries())
+    for (const [place, { kind, path, to }] of override.set.entries())
+      found.push({
+        kind,
+        path: joinPointer(['overrides', overridePlace, 'set', place, 'to']),
+        leaf: to,
+        replaces: path,
+      } as FoundLeaf)
+  return found
+}
+
+function collectLeaves(
+  here: object,
+  tokens: readonly string[],
+  places: typeof LEAF_PLACES,
+  found: FoundLeaf[],
+): void {
+  for (const [key, value] of Object.entries(here)) {
+    const below = places.filter(({ place }) => place[tokens.length] === '*' || place[tokens.length] === key)
+    if (below.length === 0 || typeof value !== 'object' || value === null) continue
+    const path = [...tokens, key]
+    const own = below.find(({ place }) => place.length === path.length)
+    if (own !== undefined) found.push({ kind: own.kind, path: joinPointer(path), leaf: value } as FoundLeaf)
+    else collectLeaves(value, path, below, found)
+  }
+}

@@ -1,0 +1,14 @@
+/** Whether two pieces of plain JSON say the same, whatever the order of their keys. */
+export function isSameJson(first: unknown, second: unknown): boolean {
+  if (first === second) return true
+  if (typeof first !== 'object' || typeof second !== 'object' || first === null || second === null)
+    return false
+  if (Array.isArray(first) !== Array.isArray(second)) return false
+  const firstKeys = Object.keys(first)
+  if (firstKeys.length !== Object.keys(second).length) return false
+  const firstRecord = first as Readonly<Record<string, unknown>>
+  const secondRecord = second as Readonly<Record<string, unknown>>
+  return firstKeys.every(
+    (key) => Object.hasOwn(second, key) && isSameJson(firstRecord[key], secondRecord[key]),
+  )
+}

@@ -1,0 +1,82 @@
+import type { Reason } from '../finding.js'
+import { giveReason } from './giveReason.js'
+import { judgeSerial } from './judgeSerial.js'
+import type { Condition, Id, Identity } from './leaf.js'
+import { missFact } from './missFact.js'
+import type { IdentityFact, Judgement } from './resolved.js'
+
+/** The facts of a machine in the order in which they are listed as missing. */
+export const IDENTITY_FACTS: readonly IdentityFact[] = ['variant', 'modelYear', 'serial', 'market']
+
+/**
+ * Judges a condition where the variants that the machine may be are already known; undefined: not one is ruled out,
+ * and none can be taken for granted. {@link judgeCondition} finds them first.
+ */
+export function judgeFacts(
+  condition: Condition,
+  identity: Identity,
+  candidates: readonly Id[] | undefined,
+): Judgement {
+  if (typeof condition !== 'object' || condition === null)
+    throw new TypeError('condition: an object is wanted')
+  const parts: Judgement[] = []
+  if (condition.variants !== undefined) parts.push(judgeListed(condition.variants, candidates))
+  if (condition.modelYears !== undefined) parts.push(judgeModelYear(condition.modelYears, identity.modelYear))
+  if (condition.serials !== undefined) parts.push(judgeSerial(condition.serials, identity.serial))
+  if (condition.market !== undefined) parts.push(judgeMarket(condition.market, identity.market))
+  return joinJudgements(parts)
+}
+
+/** All must hold: one `no` decides, else one `cannot tell` leaves it open. */
+export function joinJudgements(parts: readonly Judgement[]): Judgement {
+  const refusals = parts.filter((part) => part.answer === 'no')
+  if (refusals.length > 0) return { answer: 'no', reasons: refusals.flatMap((part) => part.reasons) }
+  const open = parts.filter((part) => part.answer === 'cannot tell')
+  if (open.length === 0) return { answer: 'yes', reasons: parts.flatMap((part) => part.reasons) }
+  const missing = new Set(open.flatMap((part) => part.missing))
+  return {
+    answer: 'cannot tell',
+    missing: IDENTITY_FACTS.filter((fact) => missing.has(fact)),
+    reasons: open.flatMap((part) => part.reasons),
+  }
+}
+
+function judgeListed(listed: readonly Id[], candidates: readonly Id[] | undefined): Judgement {
+  if (candidates === undefined || candidates.length === 0) return missFact('variant')
+  const inside = candidates.filter((variant) => listed.includes(variant))
+  if (inside.length > 0 && inside.length < candidates.length) return missFact('variant')
+  const params = { variants: candidates, listed }
+  return inside.length > 0
+    ? { answer: 'yes', reasons: [giveReason('spec/variant-listed', params)] }
+    : { answer: 'no', reasons: [giveReason('spec/variant-not-listed', params)] }
+}
+
+function judgeModelYear(
+  years: NonNullable<Condition['modelYears']>,
+  modelYear: number | undefined,
+): Judgement {
+  if (years.from === undefined && years.to === undefined) return { answer: 'yes', reasons: [] }
+  if (modelYear === undefined) return missFact('modelYear')
+  if (!Number.isSafeInteger(modelYear))
+    throw new RangeError(`identity.modelYear: a whole number is wanted, not ${String(modelYear)}`)
+  const outside =
+    (years.from !== undefined && modelYear < years.from) || (years.to !== undefined && modelYear > years.to)
+  const params = { modelYear, ...years }
+  const reasons: Reason[] = [
+    outside ? giveReason('spec/model-year-outside', params) : giveReason('spec/model-year-inside', params),
+  ]
+  return { answer: outside ? 'no' : 'yes', reasons }
+}
+
+function judgeMarket(listed: readonly string[], market: string | undefined): Judgement {
+  if (market === undefined) return missFact('market')
+  const params = { market, listed }
+  if (listed.includes(market)) return { answer: 'yes', reasons: [giveReason('spec/market-listed', params)] }
+  if (listed.some((one) => one.toLowerCase() === market.toLowerCase()))
+    return {
+      answer: 'cannot tell',
+      missing: ['market'],
+      reasons: [giveReason('spec/market-in-other-case', params)],
+    }
+  return { answer: 'no', reasons: [giveReason('spec/market-not-listed', params)] }
+}

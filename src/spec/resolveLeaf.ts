@@ -1,0 +1,194 @@
+import type { JsonPointer, Reason } from '../finding.js'
+import { giveReason } from './giveReason.js'
+import { isSameJson } from './isSameJson.js'
+import { joinPointer } from './joinPointer.js'
+import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
+import type { Id, Identity, Leaf, LeafKind, Leaves, NotStated, SourceRef } from './leaf.js'
+import { LEAF_PLACES, nameLeafKind } from './leafPlaces.js'
+import { readPointer } from './readPointer.js'
+import type { IdentityFact, Resolved, Trace } from './resolved.js'
+import { resolveVariant } from './resolveVariant.js'
+import type { SpecSheet } from './specSheet.js'
+import { splitPointer } from './splitPointer.js'
+
+/**
+ * Finds the figure that exactly this machine has at a place of its sheet: the base leaf, or the one override that
+ * applies. Whether the machine has the part at all is {@link judgePart}'s question, to be asked first.
+ *
+ * Equation: every variant that the machine may be is gone through; overrides of this place whose condition holds
+ * replace the base. If all that remains says the same, that is the answer; else `cannot tell` with the candidates.
+ * Two overrides that apply at once are never decided here: both are candidates, with the reason.
+ * @param sheet The sheet.
+ * @param identity What is known of the machine.
+ * @param kind The kind of leaf at that place.
+ * @param path Pointer to the whole leaf as written in the base, such as `/gearcases/front/openings/drain/tightening`.
+ * @returns `stated` with value and trace, `not stated` (also for a leaf that the sheet leaves out), or `cannot tell`
+ * with the missing facts and the candidates.
+ * @throws RangeError when no leaf of that kind can stand at `path`, or its part is not in the sheet; TypeError for a
+ * wrong kind or argument.
+ *
+ * Source: house rule: whole leaves only, each with its own printed figure and source.
+ * @example
+ * import { resolveLeaf } from 'drivetrain-service/v1/spec'
+ * const variants = { standard: { name: 'Standard' }, wide: { name: 'Wide track' } }
+ * const machine = { mass: { kind: 'nominal', value: '640', unit: 'kg' }, variants, axles: {}, supports: {} }
+ * const heavier = { kind: 'value', path: '/machine/mass', to: { kind: 'nominal', value: '655', unit: 'kg' } }
+ * const sheet = { machine, overrides: [{ when: { variants: ['wide'] }, set: [heavier] }] }
+ * // What does the wide variant weigh?
+ * console.log(resolveLeaf(sheet, { variant: 'wide' }, 'value', '/machine/mass').value.value) // => '655'
+ */
+export function resolveLeaf<Kind extends LeafKind>(
+  sheet: SpecSheet,
+  identity: Identity,
+  kind: Kind,
+  path: JsonPointer,
+): Resolved<Leaves[Kind]> {
+  const base = readBase(sheet, kind, path)
+  const verdict = resolveVariant(sheet, identity)
+  const worlds: readonly (Id | undefined)[] =
+    verdict.kind === 'selected'
+      ? [verdict.variant]
+      : verdict.kind === 'cannot tell' && verdict.candidates.length > 0
+        ? verdict.candidates
+        : [undefined]
+  const setAt = findOverrides(sheet, path)
+  const outcomes = worlds.map((variant) => chooseIn(variant, base, setAt, identity, kind, path))
+  const missing = new Set(outcomes.flatMap((outcome) => outcome.missing))
+  const candidates = new Map<JsonPointer, Candidate>()
+  for (const candidate of outcomes.flatMap((outcome) => outcome.candidates))
+    if (!candidates.has(candidate.trace.path)) candidates.set(candidate.trace.path, candidate)
+  const [first, ...others] = candidates.values()
+  if (first === undefined) throw new RangeError(`path: no leaf stands at ${JSON.stringify(path)}`)
+  const clash = outcomes.some((outcome) => outcome.clash)
+  if (!clash && others.every((other) => isSameJson(withoutSource(first.value), withoutSource(other.value)))) {
+    const agreed: readonly Reason[] =
+      others.length === 0
+        ? []
+        : [giveReason('spec/candidates-agree', { path, candidates: [...candidates.keys()] })]
+    const reasons = [
+      ...(verdict.kind === 'selected' ? verdict.reasons : []),
+      ...first.trace.reasons,
+      ...agreed,
+    ]
+    return settle(first.value, { ...first.trace, reasons }) as Resolved<Leaves[Kind]>
+  }
+  if (worlds.length > 1 && verdict.kind === 'cannot tell')
+    for (const fact of verdict.missing) missing.add(fact)
+  return {
+    kind: 'cannot tell',
+    missing: IDENTITY_FACTS.filter((fact) => missing.has(fact)),
+    candidates: [first, ...others] as readonly { readonly value: Leaves[Kind]; readonly trace: Trace }[],
+  }
+}
+
+interface Candidate {
+  readonly value: Leaf
+  readonly trace: Trace
+}
+
+interface Outcome {
+  readonly candidates: readonly Candidate[]
+  readonly missing: readonly IdentityFact[]
+  /** Two overrides at once, or one that does not fit the place. */
+  readonly clash: boolean
+}
+
+function readBase(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf | undefined {
+  if (typeof sheet !== 'object' || sheet === null) throw new TypeError('sheet: a spec sheet is wanted')
+  if (!LEAF_PLACES.some((place) => place.kind === kind))
+    throw new TypeError(
+      `kind: one of value, tightening, oils, seal, interval, place is wanted, not ${JSON.stringify(kind)}`,
+    )
+  const tokens = splitPointer(path)
+  if (tokens === undefined || nameLeafKind(tokens) !== kind)
+    throw new RangeError(`path: no whole leaf of kind ${kind} can stand at ${JSON.stringify(path)}`)
+  if (readPointer(sheet, joinPointer(tokens.slice(0, -1))) === undefined)
+    throw new RangeError(`path: the sheet has nothing that could hold ${JSON.stringify(path)}`)
+  return readPointer(sheet, path) as Leaf | undefined
+}
+
+interface OverrideAt {
+  readonly path: JsonPointer
+  readonly override: NonNullable<SpecSheet['overrides']>[number]
+  readonly entry: NonNullable<SpecSheet['overrides']>[number]['set'][number]
+}
+
+function findOverrides(sheet: SpecSheet, path: JsonPointer): readonly OverrideAt[] {
+  return (sheet.overrides ?? []).flatMap((override, overridePlace) =>
+    override.set.flatMap((entry, place) =>
+      entry.path === path || entry.path.startsWith(`${path}/`)
+        ? [{ path: joinPointer(['overrides', overridePlace, 'set', place, 'to']), override, entry }]
+        : [],
+    ),
+  )
+}
+
+function chooseIn(
+  variant: Id | undefined,
+  base: Leaf | undefined,
+  setAt: readonly OverrideAt[],
+  identity: Identity,
+  kind: LeafKind,
+  path: JsonPointer,
+): Outcome {
+  const judged = setAt
+    .map((one) => ({
+      ...one,
+      fits: one.entry.path === path && one.entry.kind === kind,
+      judgement: judgeFacts(one.override.when, identity, variant === undefined ? undefined : [variant]),
+    }))
+    .filter((one) => one.judgement.answer !== 'no')
+  const misfits = judged.filter((one) => !one.fits)
+  const applicable = judged.filter((one) => one.fits && one.judgement.answer === 'yes')
+  const open = judged.filter((one) => one.fits && one.judgement.answer === 'cannot tell')
+  const warnings: readonly Reason[] = [
+    ...(applicable.length > 1
+      ? [giveReason('spec/overrides-overlap', { path, overrides: applicable.map((one) => one.path) })]
+      : []),
+    ...misfits.map((one) => giveReason('spec/override-does-not-fit', { path: one.path })),
+  ]
+  const fromBase: readonly Candidate[] =
+    applicable.length > 0 ? [] : [{ value: base ?? NOT_STATED, trace: traceBase(base, path, warnings) }]
+  const fromOverrides = [...applicable, ...open].map(({ path: at, override, entry, judgement }) => {
+    const source = findSource(entry.to) ?? override.source
+    const code = judgement.answer === 'yes' ? 'spec/override-applies' : 'spec/override-may-apply'
+    return {
+      value: entry.to,
+      trace: {
+        path: at,
+        ...(source === undefined ? {} : { source }),
+        reasons: [giveReason(code, { path: at }), ...judgement.reasons, ...warnings],
+      },
+    }
+  })
+  return {
+    candidates: [...fromBase, ...fromOverrides],
+    missing: judged.flatMap((one) => (one.judgement.answer === 'cannot tell' ? one.judgement.missing : [])),
+    clash: warnings.length > 0,
+  }
+}
+
+const NOT_STATED: NotStated = { kind: 'not stated' }
+
+function traceBase(base: Leaf | undefined, path: JsonPointer, warnings: readonly Reason[]): Trace {
+  const source = base === undefined ? undefined : findSource(base)
+  const code = base === undefined ? 'spec/leaf-absent' : 'spec/leaf-from-sheet'
+  return {
+    path,
+    ...(source === undefined ? {} : { source }),
+    reasons: [giveReason(code, { path }), ...warnings],
+  }
+}
+
+function findSource(leaf: Leaf): SourceRef | undefined {
+  return leaf.source ?? (leaf.kind === 'torque' ? leaf.torque.source : undefined)
+}
+
+function withoutSource(leaf: Leaf): unknown {
+  const { source: _source, ...rest } = leaf
+  return rest
+}
+
+function settle(value: Leaf, trace: Trace): Resolved<Leaf> {
+  return value.kind === 'not stated' ? { kind: 'not stated', trace } : { kind: 'stated', value, trace }
+}

@@ -1,0 +1,159 @@
+import type { Reason } from '../finding.js'
+import { giveReason } from './giveReason.js'
+import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
+import type { Id, Identity } from './leaf.js'
+import type { IdentityFact, Judgement } from './resolved.js'
+import type { SpecSheet } from './specSheet.js'
+
+/** Which variant of the sheet a machine is, and why. */
+export type VariantVerdict =
+  | {
+      readonly kind: 'selected'
+      readonly variant: Id
+      readonly by: 'stated' | 'conditions' | 'only variant'
+      readonly reasons: readonly Reason[]
+    }
+  | {
+      readonly kind: 'cannot tell'
+      /** Facts that would decide; `variant` itself always does. */
+      readonly missing: readonly IdentityFact[]
+      readonly candidates: readonly Id[]
+      readonly reasons: readonly Reason[]
+    }
+  | {
+      /** The log says one thing and the sheet another: an unknown variant, one that the serial excludes, or none that fits. */
+      readonly kind: 'contradiction'
+      readonly stated?: Id
+      /** Variants that the other facts leave. */
+      readonly candidates: readonly Id[]
+      readonly reasons: readonly Reason[]
+    }
+
+/**
+ * Finds which variant of a sheet a machine is, for anyone who then wants its figures.
+ * For a single figure use {@link resolveLeaf}, which goes through this by itself.
+ *
+ * Equation: the stated variant, if the sheet has it and its condition is not `no`; else the one variant whose
+ * condition is `yes` while all others are `no`; else the sheet's only variant if it has no condition; else `cannot tell`.
+ * A variant without a condition is never ruled out, so it stays a candidate beside others until the log names one.
+ * @param sheet The sheet; only its machine is read.
+ * @param identity What is known of the machine.
+ * @returns The variant, `cannot tell` with the missing facts and the candidates, or a contradiction; always with reasons.
+ * @throws TypeError when an argument is no object; RangeError when `identity.modelYear` is no whole number.
+ *
+ * Source: house rule: a figure of the wrong variant is worse than none.
+ * @example
+ * import { resolveVariant } from 'drivetrain-service/v1/spec'
+ * const variants = {
+ *   standard: { name: 'Standard', when: { modelYears: { to: 2019 } } },
+ *   wide: { name: 'Wide track', when: { modelYears: { from: 2020 } } },
+ * }
+ * const sheet = { machine: { make: 'Invented', model: 'Example', type: 'carrier', variants, axles: {}, supports: {} } }
+ * // Which variant was built in 2021?
+ * console.log(resolveVariant(sheet, { modelYear: 2021 }).variant) // => 'wide'
+ */
+export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Identity): VariantVerdict {
+  if (typeof sheet?.machine?.variants !== 'object' || sheet.machine.variants === null)
+    throw new TypeError('sheet: a spec sheet with machine.variants is wanted')
+  if (typeof identity !== 'object' || identity === null)
+    throw new TypeError('identity: an object of machine facts is wanted')
+  const judged = judgeVariants(sheet, identity)
+  const candidates = judged.filter((one) => one.judgement.answer !== 'no').map((one) => one.variant)
+  const stated = identity.variant
+  if (stated !== undefined) return judgeStated(judged, stated, candidates)
+  if (judged.length > 0 && candidates.length === 0)
+    return {
+      kind: 'contradiction',
+      candidates,
+      reasons: [
+        giveReason('spec/variant-none-fits', { known: judged.map((one) => one.variant) }),
+        ...judged.flatMap((one) => one.judgement.reasons),
+      ],
+    }
+  const open = judged.filter((one) => one.judgement.answer !== 'no')
+  const [first] = open
+  if (first !== undefined && open.length === 1) {
+    const { variant, judgement } = first
+    if (judgement.answer === 'yes')
+      return {
+        kind: 'selected',
+        variant,
+        by: 'conditions',
+        reasons: [giveReason('spec/variant-selected', { variant }), ...judgement.reasons],
+      }
+    if (judged.length === 1 && sheet.machine.variants[variant]?.when === undefined)
+      return {
+        kind: 'selected',
+        variant,
+        by: 'only variant',
+        reasons: [giveReason('spec/variant-only', { variant })],
+      }
+  }
+  const missing = new Set(
+    open.flatMap((one) => (one.judgement.answer === 'cannot tell' ? one.judgement.missing : [])),
+  ).add('variant')
+  return {
+    kind: 'cannot tell',
+    missing: IDENTITY_FACTS.filter((fact) => missing.has(fact)),
+    candidates,
+    reasons: [
+      giveReason('spec/variant-open', { candidates }),
+      ...open.flatMap((one) => one.judgement.reasons),
+    ],
+  }
+}
+
+interface JudgedVariant {
+  readonly variant: Id
+  readonly judgement: Judgement
+}
+
+function judgeVariants(sheet: Pick<SpecSheet, 'machine'>, identity: Identity): readonly JudgedVariant[] {
+  return Object.entries(sheet.machine.variants).map(([variant, { when }]) => ({
+    variant,
+    judgement:
+      when === undefined
+        ? {
+            answer: 'cannot tell',
+            missing: ['variant'],
+            reasons: [giveReason('spec/variant-without-condition', { variant })],
+          }
+        : judgeFacts(when, identity, identity.variant === undefined ? undefined : [identity.variant]),
+  }))
+}
+
+function judgeStated(
+  judged: readonly JudgedVariant[],
+  stated: Id,
+  candidates: readonly Id[],
+): VariantVerdict {
+  const own = judged.find((one) => one.variant === stated)
+  if (own === undefined)
+    return {
+      kind: 'contradiction',
+      stated,
+      candidates,
+      reasons: [
+        giveReason('spec/variant-not-on-sheet', {
+          variant: stated,
+          known: judged.map((one) => one.variant),
+        }),
+      ],
+    }
+  if (own.judgement.answer === 'no')
+    return {
+      kind: 'contradiction',
+      stated,
+      candidates,
+      reasons: [
+        giveReason('spec/variant-contradicted', { variant: stated, candidates }),
+        ...own.judgement.reasons,
+      ],
+    }
+  return {
+    kind: 'selected',
+    variant: stated,
+    by: 'stated',
+    reasons: [giveReason('spec/variant-stated', { variant: stated })],
+  }
+}
