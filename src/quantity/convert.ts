@@ -1,0 +1,33 @@
+import { convertValue } from './convertValue.js'
+import { shown } from './shown.js'
+import { stepBetween } from './stepBetween.js'
+import type { Quantity, Unit } from './unit.js'
+
+/**
+ * A measured or computed quantity in another unit of its measure, for calculations. For a figure that a manual
+ * prints use {@link convertFigure}, for what to print beside it {@link secondUnit}.
+ *
+ * to = from × ratio (temperatures: × ratio + offset), with the exact ratio, rounded once.
+ *
+ * @param quantity - `value`: any finite number, taken at its exact binary value; `unit`: a unit id
+ * @param unit - a unit of the same measure
+ * @returns the double nearest to the exact result, ties to even, and its unit
+ * @throws TypeError for a value that is no number, an unknown unit, or a unit of another measure
+ * @throws RangeError for NaN and infinities, and where a non-zero result is outside the normal doubles
+ *   (2.2250738585072014e-308 … 1.7976931348623157e308)
+ *
+ * Source: factors from the statutory definitions (see `unitCodes`); NIST SP 811 (2008), appendix B.
+ *
+ * @example
+ * ```ts
+ * import { convert } from 'drivetrain-service/v1/quantity'
+ * // How much is 20 lbf·ft in newton metres?
+ * convert({ value: 20, unit: 'lbf.ft' }, 'N.m').value // => 27.116358966628008
+ * ```
+ */
+export function convert<U extends Unit>(quantity: Quantity, unit: U): Quantity<U> {
+  const { value } = quantity
+  if (typeof value !== 'number') throw new TypeError(`value must be a number, got ${shown(value)}`)
+  if (!Number.isFinite(value)) throw new RangeError(`value must be finite, got ${value}`)
+  return { value: convertValue(value, stepBetween(quantity.unit, unit)), unit }
+}

@@ -1,0 +1,73 @@
+import { commonFactor, decimalText, type Exact, roundExact, times } from './exact.js'
+import { figureOf } from './figureOf.js'
+import type { Figure, Unit } from './unit.js'
+import { exactlyIn } from './unitPair.js'
+
+/** The exact digits of a converted figure. */
+export interface ConvertedFigure {
+  /** All digits where they end; else the first 34 significant ones, the last rounded to nearest. */
+  readonly digits: string
+  readonly ends: boolean
+}
+
+const SIGNIFICANT = 34
+
+/**
+ * All digits of a printed figure in another unit, for whoever checks a conversion by hand. What to print beside the
+ * manual's figure is {@link secondUnit}.
+ *
+ * to = from × ratio (temperatures: × ratio + offset), in exact fractions.
+ *
+ * @param figure - a printed figure; a minus is allowed
+ * @param from - its unit
+ * @param to - a unit of the same measure
+ * @returns the decimal digits without trailing zeros; `ends: false` where no decimal ends, then 34 significant digits
+ * @throws TypeError for anything but a figure, an unknown unit or another measure
+ *
+ * Source: the statutory factors (see `unitCodes`); 34 digits are those of a decimal128 number, house rule.
+ *
+ * @example
+ * ```ts
+ * import { convertFigure } from 'drivetrain-service/v1/quantity'
+ * // What is 20 lbf·ft to the last digit?
+ * convertFigure('20', 'lbf.ft', 'N.m').digits // => '27.116358966628008'
+ * ```
+ */
+export function convertFigure(figure: Figure, from: Unit, to: Unit): ConvertedFigure {
+  const value = exactlyIn(figureOf(figure), from, to)
+  const common = commonFactor(value.n < 0n ? -value.n : value.n, value.d)
+  const reduced = { n: value.n / common, d: value.d / common }
+  const decimals = decimalsToEnd(reduced.d)
+  if (decimals !== undefined) return { digits: trimmed(atDecimals(reduced, decimals)), ends: true }
+  const size = String(reduced.n / reduced.d).replace('-', '')
+  let places = size === '0' ? SIGNIFICANT : SIGNIFICANT - size.length
+  // below one: as many places more as there are zeros behind the point
+  while (size === '0' && digitCount(reduced, places) < SIGNIFICANT) places += 1
+  return { digits: trimmed(atDecimals(reduced, places)), ends: false }
+}
+
+function digitCount(value: Exact, places: number): number {
+  return String(scaledTo(value, places)).replace('-', '').length
+}
+
+function scaledTo(value: Exact, places: number): bigint {
+  return roundExact(times(value, { n: 10n ** BigInt(places), d: 1n }), 'nearest')
+}
+
+function atDecimals(value: Exact, places: number): string {
+  return decimalText(scaledTo(value, places), places)
+}
+
+/** How many decimals a reduced fraction has; undefined where they never end. */
+function decimalsToEnd(denominator: bigint): number | undefined {
+  let rest = denominator
+  let twos = 0
+  let fives = 0
+  for (; rest % 2n === 0n; rest /= 2n) twos += 1
+  for (; rest % 5n === 0n; rest /= 5n) fives += 1
+  return rest === 1n ? Math.max(twos, fives) : undefined
+}
+
+function trimmed(text: string): string {
+  return text.includes('.') ? text.replace(/\.?0+$/, '') : text
+}

@@ -1,0 +1,100 @@
+/** An exact fraction; `d` is positive, and common factors may stand. Nothing of it leaves the room. */
+export interface Exact {
+  readonly n: bigint
+  readonly d: bigint
+}
+
+/** The fraction of a decimal string, or of two with a stroke between them. The text is ours or already checked. */
+export function exactOfText(text: string): Exact {
+  const stroke = text.indexOf('/')
+  if (stroke >= 0) return over(exactOfText(text.slice(0, stroke)), exactOfText(text.slice(stroke + 1)))
+  const point = text.indexOf('.')
+  if (point < 0) return { n: BigInt(text), d: 1n }
+  return {
+    n: BigInt(text.slice(0, point) + text.slice(point + 1)),
+    d: 10n ** BigInt(text.length - point - 1),
+  }
+}
+
+/** The exact binary value of a finite number. */
+export function exactOfNumber(value: number): Exact {
+  let exponent = 0
+  let whole = value
+  while (!Number.isInteger(whole)) {
+    // a power of two loses nothing, and a double's fraction ends within 1074 bits
+    const step = Math.abs(whole) < 1 ? 512 : 32
+    whole *= 2 ** step
+    exponent += step
+  }
+  return { n: BigInt(whole), d: 1n << BigInt(exponent) }
+}
+
+export function times(left: Exact, right: Exact): Exact {
+  return { n: left.n * right.n, d: left.d * right.d }
+}
+
+export function over(left: Exact, right: Exact): Exact {
+  return right.n < 0n
+    ? { n: -left.n * right.d, d: left.d * -right.n }
+    : { n: left.n * right.d, d: left.d * right.n }
+}
+
+export function plus(left: Exact, right: Exact): Exact {
+  return { n: left.n * right.d + right.n * left.d, d: left.d * right.d }
+}
+
+export function minus(left: Exact, right: Exact): Exact {
+  return { n: left.n * right.d - right.n * left.d, d: left.d * right.d }
+}
+
+export function compareExact(left: Exact, right: Exact): -1 | 0 | 1 {
+  const first = left.n * right.d
+  const second = right.n * left.d
+  return first < second ? -1 : first > second ? 1 : 0
+}
+
+export function floorDiv(n: bigint, d: bigint): bigint {
+  const quotient = n / d
+  return n % d < 0n ? quotient - 1n : quotient
+}
+
+/** The whole number next to a fraction: down, up, or nearest with ties to even (ASTM E29). */
+export function roundExact(value: Exact, way: 'down' | 'up' | 'nearest'): bigint {
+  if (way === 'down') return floorDiv(value.n, value.d)
+  if (way === 'up') return -floorDiv(-value.n, value.d)
+  const floor = floorDiv(value.n, value.d)
+  const twice = (value.n - floor * value.d) * 2n
+  if (twice > value.d) return floor + 1n
+  return twice === value.d ? floor + (floor & 1n) : floor
+}
+
+/** `whole` × 10^−`decimals` as a decimal string with all its decimals. */
+export function decimalText(whole: bigint, decimals: number): string {
+  if (decimals <= 0) return String(whole * 10n ** BigInt(-decimals))
+  const digits = String(whole < 0n ? -whole : whole).padStart(decimals + 1, '0')
+  const cut = digits.length - decimals
+  return `${whole < 0n ? '-' : ''}${digits.slice(0, cut)}.${digits.slice(cut)}`
+}
+
+export function powerOfTen(exponent: number): Exact {
+  return exponent < 0 ? { n: 1n, d: 10n ** BigInt(-exponent) } : { n: 10n ** BigInt(exponent), d: 1n }
+}
+
+/** The exact decimal expansion of a finite number. */
+export function exactDecimalOf(value: number): string {
+  const { n, d } = exactOfNumber(value)
+  const twos = d.toString(2).length - 1
+  return decimalText(n * 5n ** BigInt(twos), twos)
+}
+
+/** The least whole number that makes whole numbers of all the fractions. */
+export function commonDenominator(fractions: readonly Exact[]): bigint {
+  return fractions.reduce((common, { d }) => (common / commonFactor(common, d)) * d, 1n)
+}
+
+export function commonFactor(first: bigint, second: bigint): bigint {
+  let left = first
+  let right = second
+  while (right !== 0n) [left, right] = [right, left % right]
+  return left
+}

@@ -1,0 +1,17 @@
+import { type Exact, exactOfText } from './exact.js'
+import { isFigure } from './isFigure.js'
+import { shown } from './shown.js'
+
+/** The exact value of a figure that a caller passed; throws TypeError for anything else. */
+export function figureOf(figure: unknown, name = 'figure'): Exact {
+  if (isFigure(figure, { minus: true })) return exactOfText(figure)
+  throw new TypeError(
+    `${name} must be a decimal string of at most 9 whole digits and 6 decimals such as '10.0', got ${shown(figure)}`,
+  )
+}
+
+/** How many decimals a figure prints. */
+export function decimalsOf(figure: string): number {
+  const point = figure.indexOf('.')
+  return point < 0 ? 0 : figure.length - point - 1
+}

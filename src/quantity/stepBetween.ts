@@ -1,0 +1,18 @@
+import { type ConversionStep, makeConversionStep } from './conversionStep.js'
+import type { Unit } from './unit.js'
+
+const steps = /* @__PURE__ */ new Map<string, Map<string, ConversionStep>>()
+
+/** The step between two units, worked out once for each pair that is asked for. */
+export function stepBetween(from: Unit, to: Unit): ConversionStep {
+  const known = steps.get(from)?.get(to)
+  return known ?? keepStep(from, to)
+}
+
+function keepStep(from: Unit, to: Unit): ConversionStep {
+  const step = makeConversionStep(from, to)
+  const row = steps.get(from)
+  if (row) row.set(to, step)
+  else steps.set(from, new Map([[to, step]]))
+  return step
+}
