@@ -22,7 +22,7 @@ import type { Quantity, Unit } from './unit.js'
  * ```ts
  * import { convert } from 'drivetrain-service/v1/quantity'
  * // How much is 20 lbf·ft in newton metres?
- * convert({ value: 20, unit: 'lbf.ft' }, 'N.m').value // => 27.116358966628008
+ * convert({ value: 20, unit: 'lbf.ft' }, 'N.m').value // => 27.11635896662801
  * ```
  */
 export function convert<U extends Unit>(quantity: Quantity, unit: U): Quantity<U> {

@@ -1,0 +1,74 @@
+import { decimalText, exactOfText, powerOfTen, roundExact, times } from './exact.js'
+import { figureOf } from './figureOf.js'
+import { shown } from './shown.js'
+import type { Figure } from './unit.js'
+
+/** The marks of a language, from its catalogue. */
+export interface NumberMarks {
+  readonly decimal: string
+  /** Between groups of three whole digits; `''` for none. */
+  readonly group: string
+  /** From how many whole digits on groups are made; absent: 5, so `5000` and `10 000` (SI brochure, 5.4.4). */
+  readonly groupFrom?: number
+}
+
+/** How many decimals a computed number is printed with. A printed figure always keeps its own digits. */
+export interface NumberDigits {
+  /** Exactly so many, 0 … 20. */
+  readonly decimals?: number
+  /** At most so many, 0 … 20, without trailing zeros. */
+  readonly atMost?: number
+}
+
+/**
+ * A number or a printed figure with the marks of a language, for texts without a unit. With a unit use
+ * {@link formatQuantity}.
+ *
+ * @param value - a finite number, or a printed figure, which keeps its digits
+ * @param marks - decimal and group marks
+ * @param digits - decimals for a number; absent: the shortest digits that give the same double back
+ * @returns the digits, never with an exponent, a minus as U+2212; ties go to the even digit, on the decimal string
+ * @throws TypeError for a value that is neither, RangeError for NaN, infinities and decimals outside 0 … 20
+ *
+ * Source: rounding by ASTM E29 (even digit on a tie).
+ *
+ * @example
+ * ```ts
+ * import { formatNumber } from 'drivetrain-service/v1/quantity'
+ * // How does 2.675 read with two decimals?
+ * formatNumber(2.675, { decimal: ',', group: '.' }, { decimals: 2 }) // => '2,68'
+ * ```
+ */
+export function formatNumber(value: number | Figure, marks: NumberMarks, digits: NumberDigits = {}): string {
+  const text = typeof value === 'string' ? (figureOf(value, 'value'), value) : numberText(value, digits)
+  const negative = text.startsWith('-')
+  const [whole = '', decimals] = (negative ? text.slice(1) : text).split('.')
+  const grouped =
+    whole.length < (marks.groupFrom ?? 5) ? whole : whole.replace(/\B(?=(?:\d{3})+$)/g, () => marks.group)
+  return (negative ? '−' : '') + grouped + (decimals === undefined ? '' : marks.decimal + decimals)
+}
+
+function numberText(value: number, { decimals, atMost }: NumberDigits): string {
+  if (typeof value !== 'number')
+    throw new TypeError(`value must be a number or a figure, got ${shown(value)}`)
+  if (!Number.isFinite(value)) throw new RangeError(`value must be finite, got ${value}`)
+  const places = decimals ?? atMost
+  if (places === undefined) return plainDigits(value)
+  if (!Number.isInteger(places) || places < 0 || places > 20) {
+    throw new RangeError(`decimals must be a whole number from 0 to 20, got ${shown(places)}`)
+  }
+  const rounded = roundExact(times(exactOfText(plainDigits(value)), powerOfTen(places)), 'nearest')
+  const text = decimalText(rounded, places)
+  return decimals === undefined && places > 0 ? text.replace(/\.?0+$/, '') : text
+}
+
+/** The shortest digits of a double, without an exponent. */
+function plainDigits(value: number): string {
+  const [digits = '', exponent] = String(value).split('e')
+  if (exponent === undefined) return digits
+  const [whole = '', decimals = ''] = digits.split('.')
+  return decimalText(
+    BigInt(whole + decimals) * 10n ** BigInt(Math.max(0, Number(exponent) - decimals.length)),
+    Math.max(0, decimals.length - Number(exponent)),
+  )
+}

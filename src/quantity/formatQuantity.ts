@@ -1,0 +1,57 @@
+import { formatNumber, type NumberDigits, type NumberMarks } from './formatNumber.js'
+import type { PrintedBand } from './printed.js'
+import type { PrintedQuantity, Quantity, Unit } from './unit.js'
+import { unitSymbol } from './unitSymbol.js'
+
+/**
+ * A quantity as it stands on a card: digits with the language's marks, a no-break space, the symbol. Aloud it is the
+ * catalogue's `speakQuantity`.
+ *
+ * @param quantity - a number with its unit, a printed figure, or a printed band (`20 ± 2`, `34–44`, `≥ 34`)
+ * @param marks - decimal and group marks of the language
+ * @param digits - decimals for a number; printed figures keep their own
+ * @returns one line that never breaks; {@link parseQuantity} reads it back
+ * @throws TypeError for no quantity or an unknown unit, RangeError for NaN and infinities
+ *
+ * Source: SI brochure (9th edition), 5.4.3 (space before the symbol, none before ° of angle); house rule for bands.
+ *
+ * @example
+ * ```ts
+ * import { formatQuantity } from 'drivetrain-service/v1/quantity'
+ * // How is a torque of 20.0 N·m printed in Swedish?
+ * formatQuantity({ value: '20.0', unit: 'N.m' }, { decimal: ',', group: ' ' }) // => '20,0\u00a0N·m'
+ * ```
+ */
+export function formatQuantity(
+  quantity: Quantity | PrintedQuantity | PrintedBand,
+  marks: NumberMarks,
+  digits: NumberDigits = {},
+): string {
+  const symbol = unitSymbol(quantity.unit)
+  return bandText(quantity, marks, digits) + (quantity.unit === 'deg' ? '' : '\u00a0') + symbol
+}
+
+function bandText(
+  quantity: Quantity | PrintedQuantity | PrintedBand,
+  marks: NumberMarks,
+  digits: NumberDigits,
+): string {
+  const say = (value: number | string): string => formatNumber(value, marks, digits)
+  if ('kind' in quantity && quantity.kind === 'limits') return limitsText(quantity, say)
+  if (!('kind' in quantity) || quantity.kind === 'nominal') return say(quantity.value)
+  const { value, minus, plus } = quantity
+  if (minus === plus) return `${say(value)}\u00a0±\u00a0${say(plus)}`
+  return `${say(value)}\u00a0+${say(plus)}/−${say(minus)}`
+}
+
+type Limits = Extract<PrintedBand<Unit>, { kind: 'limits' }>
+
+function limitsText({ min, max }: Limits, say: (value: string) => string): string {
+  if (min !== undefined && max !== undefined) {
+    const dash = min.startsWith('-') || max.startsWith('-') ? '\u00a0–\u00a0' : '–'
+    return say(min) + dash + say(max)
+  }
+  if (min !== undefined) return `≥\u00a0${say(min)}`
+  if (max !== undefined) return `≤\u00a0${say(max)}`
+  throw new TypeError('quantity of kind limits must have min or max')
+}

@@ -1,0 +1,142 @@
+import { compareExact, decimalText, type Exact, minus, plus, powerOfTen, roundExact, times } from './exact.js'
+import { decimalsOf, figureOf } from './figureOf.js'
+import { isFigure } from './isFigure.js'
+import type { PrintedBand } from './printed.js'
+import { shown } from './shown.js'
+import type { Figure, Unit } from './unit.js'
+import { type UnitPair, unitPair } from './unitPair.js'
+
+const MOST_DECIMALS = 6
+
+/**
+ * What to print in a second unit beside a manual's own figure, for cards and lists. Every digit of the conversion is
+ * {@link convertFigure}.
+ *
+ * Last place 10^−k nearest in ratio to the converted last place of the manual's figure, k from 0 to 6, at least two
+ * significant digits; a nominal to the nearest (even on a tie), **limits inward**, with digits added until the band is
+ * not empty. The converted band never leaves the manual's.
+ *
+ * @param value - the printed nominal, nominal with tolerance, or limits
+ * @param unit - a unit of the same measure
+ * @returns figures of the same kind (limits, where no nominal keeps a one-sided tolerance inside), or `null` where no
+ *   figure of at most 9 whole digits and 6 decimals lies inside the band
+ * @throws TypeError for a value that is no printed band, an unknown unit or another measure
+ *
+ * Source: NIST SP 811 (2008), appendix B.7.2; ties by ASTM E29; limits inward by ASME A112.18.1, annex A.2 e). House
+ * rule: at least two digits, and whole numbers keep their zeros, since a printed `3800` does not say which count.
+ *
+ * @example
+ * ```ts
+ * import { secondUnit } from 'drivetrain-service/v1/quantity'
+ * // Which whole lbf·ft lie inside 30–36 N·m (22.13–26.55 lbf·ft)?
+ * secondUnit({ kind: 'limits', min: '30', max: '36', unit: 'N.m' }, 'lbf.ft')
+ * // => { kind: 'limits', min: '23', max: '26', unit: 'lbf.ft' }
+ * ```
+ */
+export function secondUnit<U extends Unit>(value: PrintedBand, unit: U): PrintedBand<U> | null {
+  const pair = unitPair(value.unit, unit)
+  if (value.kind === 'nominal') return secondNominal(value.value, pair, unit)
+  if (value.kind === 'limits') return secondLimits(value.min, value.max, pair, unit)
+  if (value.kind === 'nominal with tolerance') return secondTolerance(value, pair, unit)
+  throw new TypeError(
+    `value.kind must be nominal, nominal with tolerance or limits, got ${shown((value as { kind?: unknown }).kind)}`,
+  )
+}
+
+function secondNominal<U extends Unit>(figure: Figure, pair: UnitPair, unit: U): PrintedBand<U> | null {
+  const exact = converted(figureOf(figure, 'value.value'), pair)
+  const text = placed(exact, 'nearest', enoughDecimals([figure], pair))
+  return isFigure(text, { minus: true }) ? { kind: 'nominal', value: text, unit } : null
+}
+
+function secondLimits<U extends Unit>(
+  min: Figure | undefined,
+  max: Figure | undefined,
+  pair: UnitPair,
+  unit: U,
+): PrintedBand<U> | null {
+  const low = min === undefined ? undefined : converted(figureOf(min, 'value.min'), pair)
+  const high = max === undefined ? undefined : converted(figureOf(max, 'value.max'), pair)
+  const printed = [min, max].filter((figure) => figure !== undefined)
+  if (printed.length === 0) throw new TypeError('value of kind limits must have min or max')
+  return limitsInside(low, high, enoughDecimals(printed, pair), unit)
+}
+
+function limitsInside<U extends Unit>(
+  low: Exact | undefined,
+  high: Exact | undefined,
+  fewest: number,
+  unit: U,
+): PrintedBand<U> | null {
+  for (let decimals = fewest; decimals <= MOST_DECIMALS; decimals++) {
+    const least = low && placed(low, 'up', decimals)
+    const most = high && placed(high, 'down', decimals)
+    if (least && most && compareExact(figureValue(least), figureValue(most)) > 0) continue
+    if (![least, most].every((text) => text === undefined || isFigure(text, { minus: true }))) return null
+    return { kind: 'limits', ...(least && { min: least }), ...(most && { max: most }), unit }
+  }
+  return null
+}
+
+function secondTolerance<U extends Unit>(
+  value: Extract<PrintedBand, { kind: 'nominal with tolerance' }>,
+  pair: UnitPair,
+  unit: U,
+): PrintedBand<U> | null {
+  const nominal = figureOf(value.value, 'value.value')
+  const below = figureOf(value.minus, 'value.minus')
+  const above = figureOf(value.plus, 'value.plus')
+  const low = converted(minus(nominal, below), pair)
+  const high = converted(plus(nominal, above), pair)
+  const steps = { ratio: pair.ratio, offset: { n: 0n, d: 1n } }
+  const fewest = Math.max(
+    enoughDecimals([value.value, value.minus, value.plus], pair, 1),
+    enoughDecimals([value.minus, value.plus], steps),
+  )
+  for (let decimals = fewest; decimals <= MOST_DECIMALS; decimals++) {
+    const middle = placed(converted(nominal, pair), 'nearest', decimals)
+    if (!isFigure(middle, { minus: true })) return null
+    const down = placed(minus(figureValue(middle), low), 'down', decimals)
+    const up = placed(minus(high, figureValue(middle)), 'down', decimals)
+    if (isFigure(down) && isFigure(up)) {
+      return { kind: 'nominal with tolerance', value: middle, minus: down, plus: up, unit }
+    }
+  }
+  return limitsInside(low, high, fewest, unit)
+}
+
+/** Decimals by the rule above for figures of one value; `counted` says how many of them need two digits. */
+function enoughDecimals(figures: readonly Figure[], pair: UnitPair, counted = figures.length): number {
+  const printed = Math.max(...figures.map(decimalsOf))
+  const last = times(pair.ratio, powerOfTen(-printed))
+  let rule = 0
+  // 10^−k is nearest in ratio to the converted last place x where x² ≥ 10^(−2k−1)
+  while (rule < MOST_DECIMALS && last.n * last.n * 10n ** BigInt(2 * rule + 1) < last.d * last.d) rule += 1
+  if (pair.offset.n !== 0n) return rule
+  const needed = figures.slice(0, counted).map((figure) => twoDigits(converted(figureOf(figure), pair), rule))
+  return Math.max(...needed)
+}
+
+function twoDigits(value: Exact, fewest: number): number {
+  const size = value.n < 0n ? -value.n : value.n
+  let decimals = fewest
+  while (decimals < MOST_DECIMALS && size * 10n ** BigInt(decimals) < 10n * value.d) {
+    // a value that ends here needs no zeros behind it
+    if ((size * 10n ** BigInt(decimals)) % value.d === 0n) break
+    decimals += 1
+  }
+  return decimals
+}
+
+function converted(value: Exact, { ratio, offset }: UnitPair): Exact {
+  return plus(times(value, ratio), offset)
+}
+
+function placed(value: Exact, way: 'down' | 'up' | 'nearest', decimals: number): string {
+  return decimalText(roundExact(times(value, powerOfTen(decimals)), way), decimals)
+}
+
+function figureValue(text: string): Exact {
+  const decimals = decimalsOf(text)
+  return { n: BigInt(text.replace('.', '')), d: 10n ** BigInt(decimals) }
+}

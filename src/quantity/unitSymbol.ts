@@ -1,0 +1,47 @@
+import { isUnit } from './isUnit.js'
+import { shown } from './shown.js'
+import type { Unit } from './unit.js'
+
+/** What is written another way than the unit's id; `~` stands for a no-break space. */
+const SYMBOLS: { readonly [U in Unit]?: string } = {
+  cm3: 'cm³',
+  fl_oz_us: 'US~fl~oz',
+  pt_us: 'US~pt',
+  qt_us: 'US~qt',
+  gal_us: 'US~gal',
+  fl_oz_imp: 'imp~fl~oz',
+  pt_imp: 'imp~pt',
+  qt_imp: 'imp~qt',
+  gal_imp: 'imp~gal',
+  degC: '°C',
+  degF: '°F',
+  degC_diff: '°C',
+  degF_diff: '°F',
+  K_diff: 'K',
+  deg: '°',
+  'mm2/s': 'mm²/s',
+  'kg/m3': 'kg/m³',
+}
+
+/**
+ * The symbol of a unit as our cards print it, for tables with the unit in the head. A quantity with its unit is
+ * {@link formatQuantity}.
+ *
+ * @param unit - a unit id
+ * @returns the symbol, with middle dots and no-break spaces; torque in pounds is always `lbf·ft`
+ * @throws TypeError when `unit` is no unit id
+ *
+ * Source: SI brochure (9th edition) for SI symbols; for the others house rule, one spelling each.
+ *
+ * @example
+ * ```ts
+ * import { unitSymbol } from 'drivetrain-service/v1/quantity'
+ * // How is `lbf.ft` printed?
+ * unitSymbol('lbf.ft') // => 'lbf·ft'
+ * ```
+ */
+export function unitSymbol(unit: Unit): string {
+  if (!isUnit(unit)) throw new TypeError(`unit must be a unit id such as 'N.m', got ${shown(unit)}`)
+  const symbol = Object.hasOwn(SYMBOLS, unit) ? SYMBOLS[unit] : undefined
+  return symbol?.replaceAll('~', '\u00a0') ?? unit.replace('.', '·')
+}
