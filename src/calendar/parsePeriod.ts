@@ -1,4 +1,5 @@
 import type { Result } from '../finding.js'
+import { scanPeriod } from './scanPeriod.js'
 
 /** A calendar period in whole parts. Months and days are never turned into one another. */
 export interface Period {
@@ -32,11 +33,8 @@ export interface Period {
  */
 export function parsePeriod(text: string): Result<Period> {
   if (typeof text !== 'string') throw new TypeError(`text must be a string, not ${typeof text}`)
-  const parts =
-    text.length > 40
-      ? null
-      : /^P(?=[0-9])(?:([0-9]{1,7})Y)?(?:([0-9]{1,7})M)?(?:([0-9]{1,7})W)?(?:([0-9]{1,7})D)?$/.exec(text)
-  if (parts === null || text.endsWith('\n')) {
+  const period = scanPeriod(text)
+  if (period === undefined) {
     return {
       ok: false,
       findings: [
@@ -50,10 +48,5 @@ export function parsePeriod(text: string): Result<Period> {
       ],
     }
   }
-  const [, years = '0', months = '0', weeks = '0', days = '0'] = parts
-  return {
-    ok: true,
-    value: { years: Number(years), months: Number(months), weeks: Number(weeks), days: Number(days) },
-    findings: [],
-  }
+  return { ok: true, value: period, findings: [] }
 }

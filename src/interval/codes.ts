@@ -1,0 +1,55 @@
+import type { Param } from '../finding.js'
+
+type Qty = { value: number | string; unit: string }
+
+/** What the interval room can report, with what each text may name. */
+export interface IntervalCodes {
+  // Lines of a verdict
+  'interval/by-meter': {
+    meter: string
+    limit: Qty
+    of: string
+    from: Qty
+    date?: string
+    dueAt: Qty
+    now: Qty
+    readOn: string
+    left: Qty
+    state: string
+  }
+  'interval/by-date': { period: string; of: string; from: string; dueOn: string; left: number; state: string }
+  'interval/by-event': { event: string; date: string }
+  'interval/window-left': { until: Param }
+  'interval/not-tracked': { meter: string }
+  'interval/which-first': { by: string; decidedBy: string; dueOn?: string }
+  // Choices
+  'interval/severe-interval-taken': { criteria: string }
+  'interval/severe-factor-taken': { factor: string; criteria: string }
+  'interval/severe-not-given': Record<never, never>
+  'interval/early-answers-the-point': { by: string; date: string; point: Param }
+  'interval/early-leaves-the-point': { by: string; date: string; point: Param }
+  'interval/count-moved': { by: string; date: string; point: Param }
+  'interval/done-by-other': { date: string; service: string }
+  'interval/record-for-all-instances': { date: string; instance: string }
+  'interval/in-the-future': { what: string; date: string }
+  // What is missing
+  'interval/reading-missing': { meter: string }
+  'interval/reading-stale': { meter: string; date: string; days: number; staleAfter: number }
+  'interval/reading-at-start-missing': { meter: string; of: string; date: string }
+  'interval/meter-broken': { meter: string; from: string; to: string }
+  'interval/first-use-missing': Record<never, never>
+  'interval/interval-not-stated': { which: string }
+  'interval/interval-depends': { which: string; facts: readonly string[] }
+  'interval/factor-leaves-part': { period: string; factor: string }
+  'interval/limit-not-above-zero': { by: string }
+  'interval/due-date-out-of-calendar': { period: string; from: string }
+  'interval/no-limit-tracked': Record<never, never>
+  // Meters
+  'interval/meter-falls': { meter: string; before: Qty; after: Qty; from: string; to: string }
+  'interval/meter-jumps': { meter: string; before: Qty; after: Qty; from: string; to: string; most: Qty }
+  'interval/readings-out-of-order': { meter: string; date: string; after: string }
+  'interval/reading-repeated': { meter: string; date: string }
+  'interval/reading-out-of-bounds': { meter: string; value: number | string; most: Qty }
+  'interval/rollover-limit-missing': { meter: string; date: string }
+  'interval/rollover-taken': { meter: string; before: Qty; after: Qty; limit: Qty }
+}

@@ -1,0 +1,45 @@
+import type { DateText } from '../calendar/index.js'
+import type { DistanceUnit, Figure, Quantity } from '../quantity/unit.js'
+import type { Id, Interval } from '../spec/leaf.js'
+import type { MachineLog } from '../spec/machineLog.js'
+import type { Resolved } from '../spec/resolved.js'
+import type { CountFrom, MachineEventKind } from '../spec/specSheet.js'
+
+/** The intervals of one service, resolved for one machine. */
+export interface DueIntervals {
+  readonly first?: Resolved<Interval>
+  readonly repeat: Resolved<Interval>
+  readonly countFrom: CountFrom
+  readonly window?: Resolved<Interval>
+  readonly severe?:
+    | { readonly kind: 'interval'; readonly interval: Resolved<Interval>; readonly criteria: string }
+    | { readonly kind: 'factor'; readonly factor: Figure; readonly criteria: string }
+}
+
+/** One service on one gearcase, or one instance of it, of one machine. */
+export interface DueQuestion {
+  readonly intervals: DueIntervals
+  readonly log: MachineLog
+  readonly service: Id
+  /** Other services that count as this one. */
+  readonly doneBy?: readonly Id[]
+  readonly gearcase: Id
+  readonly instance?: Id
+  /** Events that make it due before next use. */
+  readonly events?: readonly MachineEventKind[]
+  readonly today: DateText
+}
+
+/** The caller's own judgement; nothing here has a default. */
+export interface DueOptions {
+  /** What counts as soon; `{}`: nothing does. `fraction` is of the interval, above 0 to 1. */
+  readonly soon: {
+    readonly hours?: number
+    readonly distance?: Quantity<DistanceUnit>
+    readonly days?: number
+    readonly fraction?: number
+  }
+  /** A reading older than so many days of use (pauses left out) never supports `not due`. */
+  readonly staleAfter: { readonly days: number }
+  readonly severity: 'normal' | 'severe'
+}

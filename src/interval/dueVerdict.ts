@@ -1,0 +1,47 @@
+import type { DateText } from '../calendar/index.js'
+import type { Reason } from '../finding.js'
+import type { DistanceUnit, Quantity } from '../quantity/unit.js'
+
+/** In the order in which they decide: the first that holds for any limit is the state of the whole. */
+export type DueState = 'overdue' | 'due' | 'cannot tell' | 'due soon' | 'not due'
+
+export type DueLimit = 'hours' | 'distance' | 'period' | 'event'
+
+export type MeterQuantity = Quantity<'h' | DistanceUnit>
+
+/** One limit of an interval, or one event, and how the machine stands to it. */
+export interface DueLine {
+  readonly by: DueLimit
+  /** `not tracked`: the machine has no such meter; the line does not vote. */
+  readonly state: DueState | 'not tracked'
+  /** Where the count began. */
+  readonly from?: { readonly date?: DateText; readonly meter?: MeterQuantity }
+  readonly limit?: MeterQuantity | { readonly period: string }
+  readonly used?: Quantity<'h' | DistanceUnit | 'd'>
+  /** Negative: past the limit. */
+  readonly left?: Quantity<'h' | DistanceUnit | 'd'>
+  readonly duePoint?: { readonly date?: DateText; readonly meter?: MeterQuantity }
+  /** Past this point, where it differs from the due point, the service is overdue. */
+  readonly overdueAfter?: { readonly date?: DateText; readonly meter?: MeterQuantity }
+  /** The reading that it was judged by. */
+  readonly now?: { readonly date: DateText; readonly meter?: MeterQuantity }
+  /** Used over all of it; 1 is the due point. */
+  readonly fraction?: number
+  /** The day on which the limit is reached: of the calendar, or of the meter at its average use so far. */
+  readonly dueOn?: DateText
+}
+
+/** Whether one service of one gearcase is due, and why. */
+export interface DueVerdict {
+  readonly state: DueState
+  readonly lines: readonly DueLine[]
+  /** The limit that comes first. */
+  readonly dueBy?: DueLimit
+  /** How the first limit was found: by their days, by the fraction used where some day is not known, or there was one only. */
+  readonly decidedBy?: 'days' | 'fraction used' | 'only limit' | 'event'
+  readonly dueOn?: DateText
+  /** Every line and every choice as a sentence's material, in reading order. */
+  readonly reasons: readonly Reason[]
+  /** What would have to be known, one reason a fact. */
+  readonly missing: readonly Reason[]
+}

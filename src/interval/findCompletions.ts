@@ -1,0 +1,44 @@
+import { dayNumberOf } from '../calendar/dayNumberOf.js'
+import type { Reason } from '../finding.js'
+import type { DueQuestion } from './dueQuestion.js'
+
+export interface Completion {
+  readonly day: number
+  /** Index of the record in the log. */
+  readonly record: number
+}
+
+/** When the service was done on this gearcase and instance, oldest first. Records after today are named, not counted. */
+export function findCompletions(question: DueQuestion, today: number, reasons: Reason[]): Completion[] {
+  const { service, doneBy, gearcase, instance } = question
+  const records = question.log.records
+  const completions: Completion[] = []
+  let sorted = true
+  for (let index = 0; index < records.length; index++) {
+    const record = records[index]
+    if (record === undefined) continue
+    for (const entry of record.entries) {
+      if (entry.gearcase !== gearcase) continue
+      if (entry.service !== service && !doneBy?.includes(entry.service)) continue
+      if (entry.instance !== instance && entry.instance !== undefined) continue
+      const date = record.date
+      const day = dayNumberOf(date)
+      if (!(day <= today)) {
+        if (day > today) reasons.push({ code: 'interval/in-the-future', params: { what: record.id, date } })
+        break
+      }
+      if (instance !== undefined && entry.instance === undefined) {
+        reasons.push({ code: 'interval/record-for-all-instances', params: { date, instance } })
+      }
+      if (entry.service !== service) {
+        reasons.push({ code: 'interval/done-by-other', params: { date, service: entry.service } })
+      }
+      const before = completions[completions.length - 1]
+      if (before !== undefined && before.day > day) sorted = false
+      completions.push({ day, record: index })
+      break
+    }
+  }
+  if (!sorted) completions.sort((one, other) => one.day - other.day)
+  return completions
+}

@@ -1,0 +1,17 @@
+/** What one unit of a meter is in counts: hours in 1/1000 h, distances in µm. The international mile is 1609.344 m. */
+export const COUNTS_PER_UNIT = { h: 1000, km: 1_000_000_000, mi: 1_609_344_000 } as const
+
+export type MeterUnit = keyof typeof COUNTS_PER_UNIT
+
+/** The largest meter value, in counts: 1,000,000,000 h; 9,000,000 km, which is still a safe integer of µm. */
+export const LARGEST_COUNT = { hours: 1_000_000_000_000, distance: 9_000_000_000_000_000 } as const
+
+/**
+ * A meter value as a whole number of counts, rounded half up, since 256.4 − 6.4 ≥ 250 is false in binary fractions but
+ * 256400 − 6400 ≥ 250000 is true. NaN stays NaN. The SQL and the columns round in the same way.
+ */
+export function meterCount(value: number, unit: MeterUnit): number {
+  const counts = value * COUNTS_PER_UNIT[unit]
+  const whole = Math.floor(counts)
+  return counts - whole >= 0.5 ? whole + 1 : whole
+}

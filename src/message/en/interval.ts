@@ -1,0 +1,121 @@
+import type { Param } from '../../finding.js'
+import type { IntervalCodes } from '../../interval/codes.js'
+import type { Say, Texts } from '../catalogue.js'
+
+export const intervalTexts: Texts<IntervalCodes> = {
+  'interval/by-meter': ({ limit, of, from, date, dueAt, now, readOn, left, state }, say) => {
+    const since = `${START[of] ?? of}${date === undefined ? '' : ` on ${say.date(date)}`} at ${say.quantity(from)}`
+    return `${state}: ${say.quantity(limit)} since ${since}, so due at ${say.quantity(dueAt)}; ${say.quantity(now)} on ${say.date(readOn)}, ${remaining(left, say)}.`
+  },
+  'interval/by-date': ({ period, of, from, dueOn, left, state }, say) =>
+    `${state}: ${periodWords(period, say)} since ${START[of] ?? of} on ${say.date(from)}, so due on ${say.date(dueOn)}; ${left < 0 ? `${say.count(-left, 'day', 'days')} past` : `${say.count(left, 'day', 'days')} left`}.`,
+  'interval/by-event': ({ event, date }, say) =>
+    `due: ${event} on ${say.date(date)} makes it due before next use.`,
+  'interval/window-left': ({ until }, say) =>
+    `It may still be done until ${point(until, say)}; after that it is overdue.`,
+  'interval/not-tracked': ({ meter }) =>
+    `${METER[meter] ?? meter}: not tracked, since this machine has no such meter.`,
+  'interval/which-first': ({ by, decidedBy, dueOn }, say) =>
+    `${LIMIT[by] ?? by} comes first${dueOn === undefined ? '' : `, about ${say.date(dueOn)}`}, judged by ${decidedBy === 'days' ? 'the days on which the limits are reached' : 'the part of each limit used, since the use per day is not known'}.`,
+
+  'interval/severe-interval-taken': ({ criteria }) => `Counted by the interval for severe use (${criteria}).`,
+  'interval/severe-factor-taken': ({ factor, criteria }) =>
+    `Interval multiplied by ${factor} for severe use (${criteria}).`,
+  'interval/severe-not-given': () =>
+    'The manual gives no interval for severe use; counted by the normal one.',
+  'interval/early-answers-the-point': ({ by, date, point: at }, say) =>
+    `Done early on ${say.date(date)}; it counts for the ${LIMIT[by] ?? by} point at ${point(at, say)}.`,
+  'interval/early-leaves-the-point': ({ by, date, point: at }, say) =>
+    `Done too early on ${say.date(date)} to count for the ${LIMIT[by] ?? by} point at ${point(at, say)}, which stays due.`,
+  'interval/count-moved': ({ by, date, point: at }, say) =>
+    `Done on ${say.date(date)}, outside the window of the ${LIMIT[by] ?? by} point at ${point(at, say)}; the count starts again from there.`,
+  'interval/done-by-other': ({ date, service }, say) =>
+    `${service} on ${say.date(date)} counts as this service.`,
+  'interval/record-for-all-instances': ({ date, instance }, say) =>
+    `The record of ${say.date(date)} names no side; it is taken to hold for ${instance} as well.`,
+  'interval/in-the-future': ({ what, date }, say) =>
+    `${what} is dated ${say.date(date)}, after today; not counted.`,
+
+  'interval/reading-missing': ({ meter }) =>
+    `No reading of ${METER[meter] ?? meter}. Read the meter and enter it.`,
+  'interval/reading-stale': ({ meter, date, days, staleAfter }, say) =>
+    `The last reading of ${METER[meter] ?? meter} is of ${say.date(date)}, ${say.count(days, 'day', 'days')} of use ago (${say.number(staleAfter)} allowed). Read the meter again.`,
+  'interval/reading-at-start-missing': ({ meter, of, date }, say) =>
+    `No reading of ${METER[meter] ?? meter} at ${START[of] ?? of} on ${say.date(date)}. Enter what the meter showed that day.`,
+  'interval/meter-broken': ({ meter, from, to }, say) =>
+    `${METER[meter] ?? meter} cannot be followed from ${say.date(from)} to ${say.date(to)}. Mend the reading, or enter the swap, reset or rollover.`,
+  'interval/first-use-missing': () =>
+    'The date of first use is not in the log. Enter when the machine was commissioned.',
+  'interval/interval-not-stated': ({ which }) =>
+    `The manual states no ${WHICH[which] ?? which}: see the manual.`,
+  'interval/interval-depends': ({ which, facts }, say) =>
+    `The ${WHICH[which] ?? which} depends on ${say.list(facts)}, which the log does not say.`,
+  'interval/factor-leaves-part': ({ period, factor }, say) =>
+    `${periodWords(period, say)} times ${factor} leaves part of a month or day, so that limit cannot be told.`,
+  'interval/limit-not-above-zero': ({ by }) => `The ${LIMIT[by] ?? by} limit is zero: mend the sheet.`,
+  'interval/due-date-out-of-calendar': ({ period, from }, say) =>
+    `${periodWords(period, say)} after ${say.date(from)} lies beyond the year 9999: mend the sheet.`,
+  'interval/no-limit-tracked': () => 'The machine has no meter for any limit of this interval.',
+
+  'interval/meter-falls': ({ before, after, from, to }, say) =>
+    `The meter falls from ${say.quantity(before)} on ${say.date(from)} to ${say.quantity(after)} on ${say.date(to)}, and no swap, reset or rollover says why.`,
+  'interval/meter-jumps': ({ before, after, from, to, most }, say) =>
+    `The meter rises from ${say.quantity(before)} on ${say.date(from)} to ${say.quantity(after)} on ${say.date(to)}; at most ${say.quantity(most)} is possible.`,
+  'interval/readings-out-of-order': ({ date, after }, say) =>
+    `The reading of ${say.date(date)} stands after that of ${say.date(after)}; sorted by date.`,
+  'interval/reading-repeated': ({ date }, say) =>
+    `The reading of ${say.date(date)} stands twice; counted once.`,
+  'interval/reading-out-of-bounds': ({ value, most }, say) =>
+    `${typeof value === 'number' ? say.number(value) : value} is no meter reading; it must be from 0 to ${say.quantity(most)}. Not counted.`,
+  'interval/rollover-limit-missing': ({ date }, say) =>
+    `The meter ran over on ${say.date(date)}, but the log does not say past which value it starts again.`,
+  'interval/rollover-taken': ({ before, after, limit }, say) =>
+    `From ${say.quantity(before)} to ${say.quantity(after)}: taken as run over at ${say.quantity(limit)}. Enter the rollover to settle it.`,
+}
+
+const START: Readonly<Record<string, string>> = {
+  'last service': 'the last service',
+  'first use': 'first use',
+  rebuild: 'the rebuild',
+  schedule: 'a service of the schedule',
+}
+const METER: Readonly<Record<string, string>> = { hours: 'the hour meter', distance: 'the odometer' }
+const LIMIT: Readonly<Record<string, string>> = {
+  hours: 'hours',
+  distance: 'distance',
+  period: 'calendar',
+  event: 'event',
+}
+const WHICH: Readonly<Record<string, string>> = {
+  first: 'first interval',
+  repeat: 'interval',
+  severe: 'interval for severe use',
+  window: 'window',
+}
+
+/** A due point: a date as text, or a meter value. */
+function point(at: Param, say: Say): string {
+  return typeof at === 'string' ? say.date(at) : say.quantity(at)
+}
+
+function remaining(left: { value: number | string; unit: string }, say: Say): string {
+  const value = Number(left.value)
+  return value < 0 ? `${say.quantity({ value: -value, unit: left.unit })} past` : `${say.quantity(left)} left`
+}
+
+/** `P1Y6M` as `1 year and 6 months`. */
+function periodWords(period: string, say: Say): string {
+  const parts: string[] = []
+  for (const [, digits = '0', unit = 'D'] of period.matchAll(/([0-9]+)([YMWD])/g)) {
+    const [one, other] = PERIOD_WORDS[unit] ?? ['day', 'days']
+    parts.push(say.count(Number(digits), one, other))
+  }
+  return say.list(parts)
+}
+
+const PERIOD_WORDS: Readonly<Record<string, readonly [string, string]>> = {
+  Y: ['year', 'years'],
+  M: ['month', 'months'],
+  W: ['week', 'weeks'],
+  D: ['day', 'days'],
+}
