@@ -40,7 +40,8 @@ export interface NumberDigits {
  * ```
  */
 export function formatNumber(value: number | Figure, marks: NumberMarks, digits: NumberDigits = {}): string {
-  const text = typeof value === 'string' ? (figureOf(value, 'value'), value) : numberText(value, digits)
+  if (typeof value === 'string') figureOf(value, 'value')
+  const text = typeof value === 'string' ? value : numberText(value, digits)
   const negative = text.startsWith('-')
   const [whole = '', decimals] = (negative ? text.slice(1) : text).split('.')
   const grouped =

@@ -1,0 +1,62 @@
+import { type Exact, exactOfText, plus, powerOfTen, times } from './exact.js'
+import { decimalsOf, figureOf } from './figureOf.js'
+import type { PrintedBand } from './printed.js'
+import type { Figure } from './unit.js'
+
+/** Where the true value behind a printed figure may lie: `at` ± `half`; `digit` is one unit of its last place. */
+export interface FigureSpan {
+  readonly at: Exact
+  readonly half: Exact
+  readonly digit: Exact
+}
+
+/** The spans of a printed value, as far as it has them. */
+export interface BandSpans {
+  readonly nominal?: FigureSpan
+  readonly min?: FigureSpan
+  readonly max?: FigureSpan
+}
+
+const HALF: Exact = { n: 1n, d: 2n }
+
+/** The spans of a printed value in its own unit. A fraction as printed (`7 1/2`) counts exactly, by its denominator. */
+export function bandSpans(value: PrintedBand): BandSpans {
+  if (value.kind === 'nominal') return { nominal: fractionSpan(value.asPrinted) ?? spanOf(value.value) }
+  if (value.kind === 'limits') {
+    return {
+      ...(value.min !== undefined && { min: spanOf(value.min) }),
+      ...(value.max !== undefined && { max: spanOf(value.max) }),
+    }
+  }
+  const nominal = spanOf(value.value)
+  return {
+    nominal,
+    min: added(nominal, spanOf(value.minus), -1n),
+    max: added(nominal, spanOf(value.plus), 1n),
+  }
+}
+
+function spanOf(figure: Figure): FigureSpan {
+  const digit = powerOfTen(-decimalsOf(figure))
+  return { at: figureOf(figure), half: times(digit, HALF), digit }
+}
+
+function added(nominal: FigureSpan, tolerance: FigureSpan, sign: bigint): FigureSpan {
+  const half = plus(nominal.half, tolerance.half)
+  return { at: plus(nominal.at, times(tolerance.at, { n: sign, d: 1n })), half, digit: half }
+}
+
+const FRACTION = /^\D*?(?:([0-9]{1,9})[\s\u00a0-])?([0-9]{1,3})\/([1-9][0-9]{0,2})(?![0-9/])/
+const VULGAR = '½1/2¼1/4¾3/4⅓1/3⅔2/3⅛1/8⅜3/8⅝5/8⅞7/8'
+
+function fractionSpan(printed: string | undefined): FigureSpan | undefined {
+  if (printed === undefined || printed.length > 60) return undefined
+  const spelled = printed.replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/, (sign) => {
+    const at = VULGAR.indexOf(sign)
+    return ` ${VULGAR.slice(at + 1, at + 4)}`
+  })
+  const [, whole = '0', top, bottom] = FRACTION.exec(spelled.replace(/ {2,}/, ' ')) ?? []
+  if (top === undefined || bottom === undefined) return undefined
+  const digit = { n: 1n, d: BigInt(bottom) }
+  return { at: plus(exactOfText(whole), { n: BigInt(top), d: digit.d }), half: times(digit, HALF), digit }
+}

@@ -1,0 +1,140 @@
+import type { Reason } from '../finding.js'
+import type { FigureSlip, QuantityCodes } from './codes.js'
+import { compareExact, type Exact, exactOfText, minus, over, plus, times } from './exact.js'
+import { type BandSpans, bandSpans, type FigureSpan } from './figureSpan.js'
+import { nearestDouble } from './nearestDouble.js'
+import type { PrintedBand } from './printed.js'
+import type { Unit } from './unit.js'
+import { unitPair } from './unitPair.js'
+
+/** How two printed values of one thing stand to each other. */
+export interface PrintedAgreement {
+  /** `small miss` is at most 5 % of the first value; `slip` is a miss by a known ratio. */
+  readonly verdict: 'agree' | 'small miss' | 'slip' | 'differ' | 'not comparable'
+  readonly slip?: FigureSlip
+  readonly reasons: readonly Reason<keyof QuantityCodes & string>[]
+}
+
+/** By which ratio a slip shows, and which of the two units must be there for it. */
+const SLIPS: readonly { readonly slip: FigureSlip; readonly ratio: string; readonly units: RegExp }[] = [
+  { slip: 'foot for inch', ratio: '12', units: /^lbf\./ },
+  { slip: 'kilogram-force for newton', ratio: '9.80665', units: /^kgf/ },
+  {
+    slip: 'number copied between pound-foot and newton metre',
+    ratio: '1.3558179483314004',
+    units: /^lbf\.ft/,
+  },
+  { slip: 'US for imperial measure', ratio: '4546.09/3785.411784', units: /^(gal|qt|pt)_/ },
+  { slip: 'US for imperial fluid ounce', ratio: '28.4130625/29.5735295625', units: /^fl_oz/ },
+]
+
+const SMALL_MISS: Exact = { n: 1n, d: 20n }
+
+/**
+ * Whether two figures that a manual prints for one thing can both be true, for whoever types a manual in: one true
+ * value must lie in the rounding interval of each. For measured values use {@link compareQuantities}.
+ *
+ * |x₁ − x₂| ≤ h₁ + h₂ with h half of the last printed digit, x₂ taken exactly to the first unit; a limit may also be
+ * rounded inward by less than one last digit. A miss by 12, 9.80665, 1.3558, 1.2009 or 0.9608 is named.
+ *
+ * @param first - the manual's first printed value
+ * @param second - the same value as printed in another unit of that measure
+ * @returns the verdict, the slip where the ratio is known, and reasons for all but `agree`
+ * @throws TypeError for figures out of grammar, an unknown unit or another measure
+ *
+ * Source: house rule; the ratios are statutory (12 in = 1 ft; 9.80665 N = 1 kgf; gallons of 4.54609 L and 231 in³).
+ *
+ * @example
+ * ```ts
+ * import { printedFiguresAgree } from 'drivetrain-service/v1/quantity'
+ * // Can 9 N·m and 80 lbf·ft be the same torque?
+ * printedFiguresAgree(
+ *   { kind: 'nominal', value: '9', unit: 'N.m' },
+ *   { kind: 'nominal', value: '80', unit: 'lbf.ft' },
+ * ).slip // => 'foot for inch'
+ * ```
+ */
+export function printedFiguresAgree(first: PrintedBand, second: PrintedBand): PrintedAgreement {
+  const known = bandSpans(first)
+  const other = spansIn(bandSpans(second), second.unit, first.unit)
+  const pairs = pairsOf(known, other)
+  const values = { first, second }
+  if (pairs === undefined) {
+    const code = 'quantity/printed-figures-not-comparable'
+    return { verdict: 'not comparable', reasons: [{ code, params: values }] }
+  }
+  if (pairs.every(([one, two, part]) => meet(one, two, part))) return { verdict: 'agree', reasons: [] }
+  for (const { slip, ratio, units } of SLIPS) {
+    if (!units.test(first.unit) && !units.test(second.unit)) continue
+    const factor = exactOfText(ratio)
+    const scaled = (by: Exact) => pairs.every(([one, two, part]) => meet(scaledSpan(one, by), two, part))
+    if (scaled(factor) || scaled(over({ n: 1n, d: 1n }, factor))) {
+      const code = 'quantity/printed-figures-slip'
+      return {
+        verdict: 'slip',
+        slip,
+        reasons: [{ code, params: { ...values, slip, ratio: slipRatio(ratio) } }],
+      }
+    }
+  }
+  const misses = pairs.map(([one, two]) => relativeMiss(one, two))
+  const worst = misses.reduce((most, miss) => (compareExact(miss, most) > 0 ? miss : most))
+  const small = compareExact(worst, SMALL_MISS) <= 0
+  const missPercent = Math.round(Math.min(nearestDouble(worst), 1e6) * 10_000) / 100
+  const code = small ? 'quantity/printed-figures-miss' : 'quantity/printed-figures-differ'
+  return { verdict: small ? 'small miss' : 'differ', reasons: [{ code, params: { ...values, missPercent } }] }
+}
+
+type Part = keyof BandSpans
+type SpanPair = readonly [FigureSpan, FigureSpan, Part]
+
+/** The parts that both values print; undefined where they share none or one limit stands against two. */
+function pairsOf(first: BandSpans, second: BandSpans): SpanPair[] | undefined {
+  const pairs: SpanPair[] = []
+  for (const part of ['nominal', 'min', 'max'] as const) {
+    const one = first[part]
+    const two = second[part]
+    if (one && two) pairs.push([one, two, part])
+    else if ((one || two) && part !== 'nominal' && !(first.nominal && second.nominal)) return undefined
+  }
+  return pairs.length > 0 ? pairs : undefined
+}
+
+function spansIn(spans: BandSpans, from: Unit, to: Unit): BandSpans {
+  const { ratio, offset } = unitPair(from, to)
+  const moved = (span: FigureSpan): FigureSpan => ({
+    ...scaledSpan(span, ratio),
+    at: plus(times(span.at, ratio), offset),
+  })
+  return Object.fromEntries(Object.entries(spans).map(([part, span]) => [part, moved(span)]))
+}
+
+function scaledSpan(span: FigureSpan, by: Exact): FigureSpan {
+  return { at: times(span.at, by), half: times(span.half, by), digit: times(span.digit, by) }
+}
+
+function meet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
+  const gap = minus(second.at, first.at)
+  const size = absolute(gap)
+  if (compareExact(size, plus(first.half, second.half)) <= 0) return true
+  if (part === 'nominal') return false
+  // the one that lies further inside is the converted one; it may have been rounded inward by less than a digit
+  const secondInside = part === 'min' ? gap.n > 0n : gap.n < 0n
+  const room = secondInside ? plus(first.half, second.digit) : plus(second.half, first.digit)
+  return compareExact(size, room) < 0
+}
+
+/** How far apart the intervals are, as a share of the first value; 0 where they meet. */
+function relativeMiss(first: FigureSpan, second: FigureSpan): Exact {
+  const miss = minus(absolute(minus(second.at, first.at)), plus(first.half, second.half))
+  if (miss.n <= 0n) return { n: 0n, d: 1n }
+  return first.at.n === 0n ? { n: 10n ** 6n, d: 1n } : over(miss, absolute(first.at))
+}
+
+function absolute(value: Exact): Exact {
+  return value.n < 0n ? { n: -value.n, d: value.d } : value
+}
+
+function slipRatio(ratio: string): string {
+  return String(Math.round(nearestDouble(exactOfText(ratio)) * 1e5) / 1e5)
+}
