@@ -1,0 +1,29 @@
+import { compareExact, type Exact, over, plus, times } from '../quantity/exact.js'
+import type { LengthUnit, Quantity } from '../quantity/unit.js'
+import { UNIT_FACTORS } from '../quantity/unitFactors.js'
+import { exactOf, ZERO } from './exact.js'
+
+function millimetres({ value, unit }: Quantity<LengthUnit>): Exact {
+  return times(exactOf(value), exactOf(UNIT_FACTORS[unit].factor))
+}
+
+/** cos θ, exact wherever it is a fraction (0, 60, 90, 120, 180°: Niven's theorem), else the double's exact value. */
+function cosine(degrees: number): Exact {
+  const fractions: Readonly<Record<number, string>> = { 0: '1', 60: '0.5', 90: '0', 120: '-0.5', 180: '-1' }
+  const fraction = fractions[degrees]
+  return exactOf(fraction ?? Math.cos((degrees * Math.PI) / 180))
+}
+
+/**
+ * What the wrench reads for each unit of torque at the fastener: L ÷ (L + E·cos θ), exactly; `undefined` where the
+ * adaptor reaches back to the hand or past it, so that no pull turns the fastener. Internal; arguments are checked.
+ */
+export function adaptorRatio(
+  leverLength: Quantity<LengthUnit>,
+  extension: Quantity<LengthUnit>,
+  angleDegrees: number,
+): Exact | undefined {
+  const lever = millimetres(leverLength)
+  const reach = plus(lever, times(millimetres(extension), cosine(angleDegrees)))
+  return compareExact(reach, ZERO) > 0 ? over(lever, reach) : undefined
+}

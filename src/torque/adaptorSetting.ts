@@ -1,0 +1,71 @@
+import { times } from '../quantity/exact.js'
+import { nearestDouble } from '../quantity/nearestDouble.js'
+import type { LengthUnit, Quantity, TorqueUnit } from '../quantity/unit.js'
+import { adaptorRatio } from './adaptorRatio.js'
+import { checkObject, checkQuantity } from './checkInput.js'
+import { exactOf } from './exact.js'
+
+export interface AdaptorQuestion {
+  readonly torque: Quantity<TorqueUnit>
+  readonly leverLength: Quantity<LengthUnit>
+  readonly extension: Quantity<LengthUnit>
+  readonly angle?: Quantity<'deg'>
+}
+
+export interface AdaptorAnswer {
+  /** What to set on the wrench, in the unit of `torque`. */
+  readonly setting: Quantity<TorqueUnit>
+  /** L ÷ (L + E·cos θ): what the wrench reads for each unit of torque at the fastener. */
+  readonly ratio: number
+}
+
+/**
+ * What to set on a torque wrench that turns the fastener through a crowfoot or another offset adaptor. Not for straight
+ * extensions between square and socket: they change nothing. To have a wrench's marks considered too, pass the
+ * adaptor to {@link checkWrench}.
+ *
+ * setting = torque × L ÷ (L + E·cos θ), with lever length L, extension E and the adaptor's angle θ.
+ *
+ * @param question - `torque` wanted at the fastener (above 0); `leverLength` from the centre of the square drive to
+ *   where the hand pulls (above 0); `extension` from the centre of the square to the centre of the fastener (0 or
+ *   more); `angle` from straight ahead, 0 (the default) to 180, where 180 points back to the hand. Lengths may have
+ *   different units. Numbers mean their shortest decimals
+ * @returns the setting, the double nearest to the exact value; exactly `torque` at 90°
+ * @throws RangeError where L + E·cos θ is 0 or less (the adaptor reaches back to the hand or past it), or a value is
+ *   out of its range; TypeError for a wrong type or unit
+ *
+ * Source: US Navy aviation training manual (NAVEDTRA 14315 family), figs 3-44 and 3-45; US Army TM 1-1500-204-23-9,
+ * fig 8-16; angled adaptors US Army TM 9-254, fig 4-6. A rule met on the web, correcting only at 90° and not in line,
+ * is the wrong way round.
+ *
+ * @example
+ * ```ts
+ * import { adaptorSetting } from 'drivetrain-service/v1/torque'
+ * // 30 lbf·ft are wanted through a 6 in crowfoot on a 12 in wrench: what is set?
+ * adaptorSetting({
+ *   torque: { value: 30, unit: 'lbf.ft' },
+ *   leverLength: { value: 12, unit: 'in' },
+ *   extension: { value: 6, unit: 'in' },
+ * }).setting.value // => 20
+ * ```
+ */
+export function adaptorSetting(question: AdaptorQuestion): AdaptorAnswer {
+  checkObject('question', question)
+  const { torque, leverLength, extension, angle } = question
+  checkQuantity('torque', torque, 'torque', 0, true)
+  checkQuantity('leverLength', leverLength, 'length', 0, true)
+  checkQuantity('extension', extension, 'length', 0, false)
+  if (angle !== undefined) {
+    checkQuantity('angle', angle, 'angle', 0, false)
+    if (angle.value > 180) throw new RangeError(`angle.value must be 0 to 180, got ${angle.value}`)
+  }
+  const ratio = adaptorRatio(leverLength, extension, angle?.value ?? 0)
+  if (ratio === undefined)
+    throw new RangeError(
+      `leverLength + extension × cos(angle) must be above 0, got ${leverLength.value} ${leverLength.unit} and ${extension.value} ${extension.unit} at ${angle?.value ?? 0}°`,
+    )
+  return {
+    setting: { value: nearestDouble(times(exactOf(torque.value), ratio)), unit: torque.unit },
+    ratio: nearestDouble(ratio),
+  }
+}

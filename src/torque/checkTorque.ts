@@ -1,0 +1,113 @@
+import type { Reason } from '../finding.js'
+import { compareExact, type Exact, over, times } from '../quantity/exact.js'
+import { nearestDouble } from '../quantity/nearestDouble.js'
+import type { TorqueUnit } from '../quantity/unit.js'
+import type { StatedValue } from '../spec/leaf.js'
+import type { TorqueWrench } from '../spec/toolbox.js'
+import { exactOf } from './exact.js'
+import { newtonMetresIn, torqueIn } from './exactTorque.js'
+import { nearestMark } from './nearestMark.js'
+import { statedBand } from './statedBand.js'
+import { torqueReason } from './torqueReason.js'
+import { trueTorqueBand } from './trueTorqueBand.js'
+import { wrenchDeviation } from './wrenchDeviation.js'
+import type { TorqueBand, TorqueFit, WrenchOptions } from './wrenchVerdict.js'
+
+function bandIn(low: Exact, high: Exact, unit: TorqueUnit): TorqueBand {
+  return { min: torqueIn(low, unit), max: torqueIn(high, unit) }
+}
+
+/**
+ * The verdict on one stated torque; `ratio` is what the wrench reads for each unit of torque at the fastener.
+ * Internal: arguments are checked by {@link checkWrench}.
+ */
+export function checkTorque(
+  wrench: TorqueWrench,
+  torque: StatedValue<TorqueUnit>,
+  options: WrenchOptions,
+  ratio: Exact,
+): TorqueFit {
+  const { unit } = torque
+  const { tolerancePercent } = options
+  const stated = statedBand(torque, tolerancePercent)
+  if (stated.kind === 'one limit') {
+    const limit = torqueIn(stated.limit, unit)
+    return {
+      verdict: 'cannot tell',
+      reasons: [torqueReason('torque/one-limit-only', { limit, which: stated.which })],
+    }
+  }
+  const bare = stated.kind === 'bare nominal'
+  const low = bare ? stated.aim : stated.low
+  const high = bare ? stated.aim : stated.high
+  const aim = torqueIn(stated.aim, unit)
+  const band = bandIn(low, high, unit)
+  const told = bare ? {} : { band: { ...band, from: stated.basis } }
+  if (compareExact(low, high) > 0)
+    return { verdict: 'cannot tell', ...told, reasons: [torqueReason('torque/band-empty', { band })] }
+
+  const basis: Reason[] = []
+  if (bare) basis.push(torqueReason('torque/band-not-stated', { nominal: aim }))
+  else if (stated.basis === 'caller' && tolerancePercent !== undefined)
+    basis.push(
+      torqueReason('torque/tolerance-from-caller', { nominal: aim, percent: tolerancePercent, band }),
+    )
+
+  const deviation = wrenchDeviation(wrench)
+  const wanted = { low, high, aim: stated.aim, unit }
+  const { taken, refusals, betweenMarks } = nearestMark(wrench, options.edition, deviation, wanted, ratio)
+  if (taken === undefined) {
+    // beside a bare nominal a mark may or may not do: only the manual's tolerance could say
+    const verdict = bare && betweenMarks ? 'cannot tell' : 'does not fit'
+    return { verdict, ...told, reasons: [...basis, ...refusals] }
+  }
+  if (deviation === undefined)
+    return {
+      verdict: 'cannot tell',
+      ...told,
+      reasons: [...basis, torqueReason('torque/iso-figure-unknown', { type: wrench.type })],
+    }
+
+  const { scale, index } = taken
+  const highest = exactOf(scale.highest)
+  const share = over(taken.value, highest)
+  const ends = trueTorqueBand(taken.value, highest, deviation)
+  const atFastener = (onScale: Exact) => over(times(onScale, newtonMetresIn(scale.unit)), ratio)
+  const least = atFastener(ends.least)
+  const most = atFastener(ends.most)
+  const inside = compareExact(least, low) >= 0 && compareExact(most, high) <= 0
+  const setting = { value: nearestDouble(taken.value), unit: scale.unit }
+  const trueBand = { newtonMetres: bandIn(least, most, 'N.m'), sheetUnit: bandIn(least, most, unit) }
+
+  const reasons: Reason[] = [
+    torqueReason('torque/setting-chosen', { setting, aim, from: bare ? 'nominal' : stated.from }),
+    ...basis,
+  ]
+  if (!bare) {
+    const params = { trueBand: trueBand.sheetUnit, band, percent: deviation.percent, of: deviation.of }
+    reasons.push(torqueReason(inside ? 'torque/true-band-inside' : 'torque/true-band-leaves', params))
+  }
+  const lowOnScale = wrench.declaredRange === undefined && compareExact(share, exactOf('0.2')) < 0
+  if (lowOnScale)
+    reasons.push(
+      torqueReason('torque/low-on-scale', {
+        setting,
+        highest: { value: scale.highest, unit: scale.unit },
+        sharePercent: nearestDouble(times(share, exactOf(100))),
+      }),
+    )
+  return {
+    verdict: bare || !inside || lowOnScale ? 'fits with care' : 'fits',
+    setting: {
+      scale: index,
+      setting,
+      atFastener: torqueIn(over(taken.newtonMetres, ratio), unit),
+      shareOfFullScale: nearestDouble(share),
+      deviation,
+      trueBand,
+      trueBandInside: bare ? 'cannot tell' : inside ? 'yes' : 'no',
+    },
+    ...told,
+    reasons,
+  }
+}

@@ -1,0 +1,18 @@
+import type { Id } from '../spec/leaf.js'
+import type { Adaptor } from '../spec/toolbox.js'
+
+/**
+ * Whether a square drive reaches another through at most one drive adaptor, and which; designations are matched
+ * exactly. A concentric adaptor changes no torque. Internal.
+ */
+export function driveReach(
+  wrenchDrive: string,
+  wanted: string | undefined,
+  adaptors: Readonly<Record<Id, Adaptor>>,
+): { readonly reaches: boolean; readonly through?: Id } {
+  if (wanted === undefined || wanted === wrenchDrive) return { reaches: true }
+  for (const [id, adaptor] of Object.entries(adaptors))
+    if (adaptor.kind === 'drive adaptor' && adaptor.from === wrenchDrive && adaptor.to === wanted)
+      return { reaches: true, through: id }
+  return { reaches: false }
+}

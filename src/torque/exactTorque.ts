@@ -1,0 +1,20 @@
+import { type Exact, over, times } from '../quantity/exact.js'
+import { nearestDouble } from '../quantity/nearestDouble.js'
+import type { Figure, Quantity, TorqueUnit } from '../quantity/unit.js'
+import { UNIT_FACTORS } from '../quantity/unitFactors.js'
+import { exactOf } from './exact.js'
+
+/** How many N·m one of `unit` is. Internal. */
+export function newtonMetresIn(unit: TorqueUnit): Exact {
+  return exactOf(UNIT_FACTORS[unit].factor)
+}
+
+/** The torque in N·m, exactly. Internal. */
+export function exactNewtonMetres(value: number | Figure, unit: TorqueUnit): Exact {
+  return times(exactOf(value), newtonMetresIn(unit))
+}
+
+/** The double nearest to an exact torque in N·m, told in `unit`. Internal. */
+export function torqueIn(newtonMetres: Exact, unit: TorqueUnit): Quantity<TorqueUnit> {
+  return { value: nearestDouble(over(newtonMetres, newtonMetresIn(unit))), unit }
+}

@@ -1,0 +1,168 @@
+import type { Reason } from '../finding.js'
+import { compareExact, type Exact, minus, over, plus, roundExact, times } from '../quantity/exact.js'
+import { nearestDouble } from '../quantity/nearestDouble.js'
+import type { Quantity, TorqueUnit } from '../quantity/unit.js'
+import type { TorqueWrench, WrenchScale } from '../spec/toolbox.js'
+import { exactOf, greaterCount, lesserCount, lower, ZERO } from './exact.js'
+import { exactNewtonMetres, newtonMetresIn } from './exactTorque.js'
+import { torqueReason } from './torqueReason.js'
+
+/** The torque wanted at the wrench, on a scale's own unit, exactly. */
+export interface WantedOnScale {
+  readonly low: Exact
+  readonly high: Exact
+  readonly aim: Exact
+  /** The aim as the sheet's reader knows it. */
+  readonly told: Quantity<TorqueUnit>
+}
+
+export interface Deviation {
+  readonly percent: number
+  readonly of: 'reading' | 'full scale'
+}
+
+/** The mark taken, or why there is none. Values are on the scale's own unit. */
+export type ScaleMark =
+  | { readonly kind: 'mark'; readonly value: Exact }
+  | { readonly kind: 'out of range'; readonly reason: Reason }
+  | { readonly kind: 'between marks'; readonly below?: Exact; readonly above?: Exact }
+
+interface LowerEnd {
+  readonly value: Exact
+  /** The end itself is not usable. */
+  readonly open?: boolean
+  readonly reason: Reason
+}
+
+/** Every lower end that holds for this scale. */
+function lowerEnds(
+  wrench: TorqueWrench,
+  scale: WrenchScale,
+  edition: '2017' | '2003',
+  deviation: Deviation | undefined,
+  wanted: Quantity<TorqueUnit>,
+): LowerEnd[] {
+  const { unit } = scale
+  const highest = { value: scale.highest, unit }
+  const from = (value: Exact) => ({ value: nearestDouble(value), unit })
+  const ends: LowerEnd[] = [
+    {
+      value: exactOf(scale.lowest),
+      open: scale.lowest === 0,
+      reason: torqueReason('torque/below-lowest-mark', { wanted, lowest: { value: scale.lowest, unit } }),
+    },
+  ]
+  const { declaredRange } = wrench
+  if (declaredRange !== undefined) {
+    ends.push({
+      value: over(exactNewtonMetres(declaredRange.min.value, declaredRange.min.unit), newtonMetresIn(unit)),
+      reason: torqueReason('torque/below-declared-range', { wanted, from: declaredRange.min }),
+    })
+  } else if (edition === '2003') {
+    const value = times(exactOf(scale.highest), exactOf('0.2'))
+    ends.push({
+      value,
+      reason: torqueReason('torque/below-fifth-of-scale', { wanted, from: from(value), highest }),
+    })
+  }
+  if (deviation === undefined) return ends
+  const part = times(exactOf(deviation.percent), exactOf('0.01'))
+  if (deviation.of === 'full scale') {
+    const error = times(exactOf(scale.highest), part)
+    ends.push({
+      value: error,
+      open: true,
+      reason: torqueReason('torque/error-as-large-as-setting', { wanted, error: from(error) }),
+    })
+  }
+  if (wrench.type === 'electronic' && edition === '2017') {
+    const step = exactOf(scale.graduation)
+    const allowed =
+      deviation.of === 'reading'
+        ? over(times(step, exactOf(4)), part)
+        : fullScaleResolution(scale, part, step)
+    ends.push({
+      value: allowed,
+      reason: torqueReason('torque/resolution-too-coarse', {
+        wanted,
+        from: from(allowed),
+        step: { value: scale.graduation, unit },
+      }),
+    })
+  }
+  return ends
+}
+
+/** A quarter of a full-scale error is the same everywhere: all of the scale is usable, or none of it. */
+function fullScaleResolution(scale: WrenchScale, part: Exact, step: Exact): Exact {
+  const quarter = times(times(exactOf(scale.highest), part), exactOf('0.25'))
+  return compareExact(step, quarter) <= 0 ? ZERO : plus(exactOf(scale.highest), step)
+}
+
+/**
+ * The mark of one scale inside the wanted band and the usable range, nearest to the aim, ties lower. Marks are the
+ * lowest plus whole steps, up to the highest. Internal.
+ */
+export function scaleMark(
+  wrench: TorqueWrench,
+  scale: WrenchScale,
+  edition: '2017' | '2003',
+  deviation: Deviation | undefined,
+  wanted: WantedOnScale,
+): ScaleMark {
+  const step = exactOf(scale.graduation)
+  const lowest = exactOf(scale.lowest)
+  const mark = (count: bigint) => plus(lowest, times({ n: count, d: 1n }, step))
+  const steps = (value: Exact) => over(minus(value, lowest), step)
+
+  let top = exactOf(scale.highest)
+  if (compareExact(wanted.low, top) > 0)
+    return {
+      kind: 'out of range',
+      reason: torqueReason('torque/above-highest-mark', {
+        wanted: wanted.told,
+        highest: { value: scale.highest, unit: scale.unit },
+      }),
+    }
+  if (wrench.declaredRange !== undefined) {
+    const { max } = wrench.declaredRange
+    const declared = over(exactNewtonMetres(max.value, max.unit), newtonMetresIn(scale.unit))
+    if (compareExact(wanted.low, declared) > 0)
+      return {
+        kind: 'out of range',
+        reason: torqueReason('torque/above-declared-range', { wanted: wanted.told, to: max }),
+      }
+    top = lower(top, declared)
+  }
+  const reach = lower(wanted.high, top)
+  const ends = lowerEnds(wrench, scale, edition, deviation, wanted.told)
+  for (const { value, open, reason } of ends) {
+    const side = compareExact(reach, value)
+    if (side < 0 || (side === 0 && open === true)) return { kind: 'out of range', reason }
+  }
+
+  let first = 0n
+  for (const { value, open } of ends) {
+    const place = roundExact(steps(value), 'up')
+    const usable = open === true && compareExact(mark(place), value) === 0 ? place + 1n : place
+    first = greaterCount(first, usable)
+  }
+  const last = roundExact(steps(top), 'down')
+  const fromBand = roundExact(steps(wanted.low), 'up')
+  const toBand = roundExact(steps(wanted.high), 'down')
+  const from = greaterCount(fromBand, first)
+  const to = lesserCount(toBand, last)
+  if (from <= to) {
+    // half a step down, then up: the nearest mark, and the lower of two at the same distance
+    const nearest = roundExact(minus(steps(wanted.aim), exactOf('0.5')), 'up')
+    return { kind: 'mark', value: mark(greaterCount(from, lesserCount(nearest, to))) }
+  }
+  // the usable marks on either side of the band
+  const below = lesserCount(toBand, last)
+  const above = greaterCount(fromBand, first)
+  return {
+    kind: 'between marks',
+    ...(below >= first ? { below: mark(below) } : {}),
+    ...(above <= last ? { above: mark(above) } : {}),
+  }
+}

@@ -1,0 +1,23 @@
+import { compareExact } from '../quantity/exact.js'
+import type { TorqueWrench } from '../spec/toolbox.js'
+import { exactOf } from './exact.js'
+import { exactNewtonMetres } from './exactTorque.js'
+import type { Deviation } from './scaleMark.js'
+
+/**
+ * The wrench's permissible error. ISO 6789 for a setting tool (type II class A): ±6 % where the tool's maximum is up
+ * to and including 10 N·m, else ±4 %, of the reference reading; where scales or the declared range disagree about
+ * which side of 10 N·m the tool ends on, the wider error is taken. For other types the figure of the standard was not
+ * read in a source: `undefined`. Internal.
+ */
+export function wrenchDeviation(wrench: TorqueWrench): Deviation | undefined {
+  const { accuracy } = wrench
+  if (accuracy.kind === 'of reading') return { percent: accuracy.percent, of: 'reading' }
+  if (accuracy.kind === 'of full scale') return { percent: accuracy.percent, of: 'full scale' }
+  if (wrench.type !== 'click') return undefined
+  const tops = wrench.declaredRange
+    ? [wrench.declaredRange.max]
+    : wrench.scales.map(({ highest, unit }) => ({ value: highest, unit }))
+  const small = tops.some(({ value, unit }) => compareExact(exactNewtonMetres(value, unit), exactOf(10)) <= 0)
+  return { percent: small ? 6 : 4, of: 'reading' }
+}
