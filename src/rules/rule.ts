@@ -1,5 +1,6 @@
 import type { Cure, Finding, JsonPointer, Params, Place, Severity } from '../finding.js'
 import type {
+  DateText,
   MachineLog,
   ProcedureDocument,
   ServiceRecord,
@@ -7,6 +8,7 @@ import type {
   Stock,
   Toolbox,
 } from '../spec/index.js'
+import type { RuleCodes } from './codes.js'
 
 /** A closed set of documents, each with the caller's own name for it. */
 export interface DocumentSet {
@@ -23,10 +25,22 @@ export interface Named<T> {
   readonly document: T
 }
 
+/** What the caller knows beside the documents. */
+export interface Circumstances {
+  /** Absent: nothing is judged against the calendar, such as a reading in the future. */
+  readonly today?: DateText
+}
+
+/** What a rule is told beside its document and the set. */
+export interface RuleFacts extends Circumstances {
+  /** Places in the sheet's `waivers` that waived nothing; known only to the rule that is asked last. */
+  readonly unusedWaivers?: readonly number[]
+}
+
 /** What a rule says of one place; the runner adds code, severity and document. */
-export interface Complaint {
+export interface Complaint<Said = Params> {
   readonly path: JsonPointer
-  readonly params: Params
+  readonly params: Said
   readonly related?: readonly Place[]
   readonly cures?: readonly Cure[]
   /** A milder or graver severity than the rule's own, where the rule's comment says when. */
@@ -40,24 +54,48 @@ export interface RuleSubjects {
   readonly toolbox: Toolbox
   readonly stock: Stock
   readonly procedure: ProcedureDocument
+  /** Both the documents of their own and the records that a log holds. */
   readonly 'service-record': ServiceRecord
 }
+
+export type SubjectKind = keyof RuleSubjects
+
+/** The params that a code's text needs; a code of another room may carry any. */
+export type SaidBy<Code> = Code extends keyof RuleCodes ? RuleCodes[Code] : Params
 
 /**
  * One check over documents as written. The file `rules/<room>/<kebab-name>.ts` holds the rule whose code is
  * `<room>/<kebab-name>`; nothing else lives there.
  */
-export interface Rule<Kind extends keyof RuleSubjects = keyof RuleSubjects> {
-  readonly code: `${string}/${string}`
+export interface Rule<Kind extends SubjectKind = SubjectKind, Code extends string = string> {
+  readonly code: Code
   readonly severity: Severity
   /** Which kind of document it reads; it is called once for each of that kind. */
-  readonly about: Kind
+  readonly about: Kind | readonly Kind[]
   /** All complaints, one per mistake. `set` holds every document given, for rules that need a partner (a log's sheet). */
-  readonly check: (document: RuleSubjects[Kind], set: DocumentSet) => readonly Complaint[]
+  check(document: RuleSubjects[Kind], set: DocumentSet, facts: RuleFacts): readonly Complaint<SaidBy<Code>>[]
 }
 
-/** Types a rule by the kind it is about. */
-export function defineRule<Kind extends keyof RuleSubjects>(rule: Rule<Kind>): Rule<Kind> {
+/**
+ * Types a rule by the kind it is about and by the params that its code's text needs; it does nothing else.
+ * To write a rule of your own for `checkDocuments`, start here.
+ *
+ * @example
+ * // A house rule: every log says what the machine is called.
+ * import { defineRule } from 'drivetrain-service/v1/rules'
+ * const named = defineRule({
+ *   code: 'house/log-without-name',
+ *   severity: 'info',
+ *   about: 'machine-log',
+ *   check: (log) => (log.name === '' ? [{ path: '/name', params: {} }] : []),
+ * })
+ * named.code
+ * // => 'house/log-without-name'
+ */
+export function defineRule<
+  Kind extends SubjectKind,
+  const Code extends `${string}/${string}` = `${string}/${string}`,
+>(rule: Rule<Kind, Code>): Rule<Kind, Code> {
   return rule
 }
 

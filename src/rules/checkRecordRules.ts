@@ -1,0 +1,36 @@
+import type { Finding } from '../finding.js'
+import type { ServiceRecord } from '../spec/index.js'
+import { allRules } from './allRules.js'
+import type { Circumstances, DocumentSet, Named } from './rule.js'
+import { runRules } from './runRules.js'
+
+/**
+ * Everything that is wrong in one service record: for whoever has just written it down. The other documents of the set
+ * are taken as they are; to judge them too, use {@link checkDocuments}.
+ *
+ * @param record - the record, with the caller's own name for it
+ * @param set - its sheet, log, toolbox and stock; what is missing there is not judged
+ * @param circumstances - `today`, `YYYY-MM-DD`: absent, nothing is judged against the calendar
+ * @returns findings in the order of the list of rules
+ *
+ * Source: house rule; each rule names its own.
+ *
+ * @example
+ * // Can a record be judged whose sheet is not at hand?
+ * import { checkRecordRules } from 'drivetrain-service/v1/rules'
+ * const record = {
+ *   kind: 'service-record', version: '1.0', id: 'r-1', machine: 'm-1', sheet: { id: 's', revision: '1' },
+ *   detail: 'full', date: '2031-05-02', readings: {}, entries: [],
+ * }
+ * const set = { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
+ * checkRecordRules({ document: record }, set)
+ * // => []
+ */
+export function checkRecordRules(
+  record: Named<ServiceRecord>,
+  set: DocumentSet,
+  circumstances: Circumstances = {},
+): readonly Finding[] {
+  const subject = { kind: 'service-record' as const, named: record, prefix: '', inside: record }
+  return runRules(subject, allRules, set, circumstances)
+}

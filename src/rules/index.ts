@@ -1,0 +1,14 @@
+export { checkDocuments } from './checkDocuments.js'
+export { checkRecordRules } from './checkRecordRules.js'
+export type { RuleCodes } from './codes.js'
+export {
+  type Circumstances,
+  type Complaint,
+  type DocumentSet,
+  defineRule,
+  type Named,
+  type Rule,
+  type RuleFacts,
+  type RuleSubjects,
+  type SubjectKind,
+} from './rule.js'

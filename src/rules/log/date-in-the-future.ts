@@ -1,0 +1,31 @@
+import type { MachineLog } from '../../spec/index.js'
+import { defineRule } from '../rule.js'
+
+/**
+ * A reading, event, top-up or record dated after today: the year or the month is mistyped, and the service would seem
+ * done later than it was. Not judged where the caller does not say what day it is. House rule; today itself is fine.
+ */
+export const dateInTheFuture = defineRule({
+  code: 'log/date-in-the-future',
+  severity: 'error',
+  about: 'machine-log',
+  check: (log, _set, { today }) =>
+    today === undefined
+      ? []
+      : datesOf(log)
+          .filter(({ date }) => date > today)
+          .map(({ path, date }) => ({ path, params: { date, today } })),
+})
+
+function datesOf(log: MachineLog): readonly { readonly path: string; readonly date: string }[] {
+  const list = (path: string, dated: readonly { readonly date: string }[] | undefined) =>
+    (dated ?? []).map(({ date }, place) => ({ path: `${path}/${place}/date`, date }))
+  return [
+    ...(log.commissioned === undefined ? [] : [{ path: '/commissioned', date: log.commissioned }]),
+    ...list('/meters/hours/readings', log.meters.hours?.readings),
+    ...list('/meters/distance/readings', log.meters.distance?.readings),
+    ...list('/events', log.events),
+    ...list('/records', log.records),
+    ...list('/topUps', log.topUps),
+  ]
+}

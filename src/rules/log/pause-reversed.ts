@@ -1,0 +1,22 @@
+import { defineRule } from '../rule.js'
+
+/**
+ * A pause in the machine's use that ends before it starts. House rule: a pause of one day has the same date twice.
+ */
+export const pauseReversed = defineRule({
+  code: 'log/pause-reversed',
+  severity: 'error',
+  about: 'machine-log',
+  check: ({ pauses = [] }) =>
+    pauses.flatMap(({ from, to }, place) => {
+      if (from <= to) return []
+      const path = `/pauses/${place}`
+      return [
+        {
+          path,
+          params: { from, to },
+          cures: [{ op: 'replace' as const, path, value: { from: to, to: from } }],
+        },
+      ]
+    }),
+})

@@ -1,0 +1,43 @@
+import { findSheet } from '../partners.js'
+import { defineRule } from '../rule.js'
+import { closestId } from '../walk/closestId.js'
+import { lookUp } from '../walk/lookUp.js'
+
+/**
+ * An event or a top-up of a gearcase, or of one of its instances, that the log's sheet does not have: it would make
+ * nothing due, and the oil lost would be charged to nobody. House rule.
+ */
+export const unknownLogPart = defineRule({
+  code: 'log/unknown-part',
+  severity: 'error',
+  about: 'machine-log',
+  check: (log, set) => {
+    const sheet = findSheet(set, log.sheet)?.document
+    if (sheet === undefined) return []
+    const gearcases = Object.keys(sheet.gearcases)
+    const named = [
+      ...(log.events ?? []).flatMap((event, place) =>
+        ('gearcases' in event ? (event.gearcases ?? []) : []).map((id, at) => ({
+          path: `/events/${place}/gearcases/${at}`,
+          id,
+          known: gearcases,
+        })),
+      ),
+      ...(log.topUps ?? []).flatMap(({ gearcase, instance }, place) => {
+        const there = lookUp(sheet.gearcases, gearcase)
+        if (there === undefined)
+          return [{ path: `/topUps/${place}/gearcase`, id: gearcase, known: gearcases }]
+        const instances = Object.keys(there.instances ?? {})
+        return instance === undefined
+          ? []
+          : [{ path: `/topUps/${place}/instance`, id: instance, known: instances }]
+      }),
+    ]
+    return named.flatMap(({ path, id, known }) => {
+      if (known.includes(id)) return []
+      const meant = closestId(id, known)
+      const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
+      return [{ path, params: { id, known, meant }, cures }]
+    })
+  },
+})

@@ -1,0 +1,24 @@
+import { resolveVariant } from '../../spec/resolveVariant.js'
+import { findSheet } from '../partners.js'
+import { defineRule } from '../rule.js'
+import { lookUp } from '../walk/lookUp.js'
+
+/**
+ * A machine whose stated variant its own serial, model year or market excludes, or which fits no variant of its sheet:
+ * one of the facts is wrong, and every figure that differs between the variants with it. Look at the plate.
+ * House rule: a contradiction is never settled by taking one side.
+ */
+export const variantContradicted = defineRule({
+  code: 'log/variant-contradicted',
+  severity: 'error',
+  about: ['machine-log', 'procedure'],
+  check: ({ identity, sheet: reference }, set) => {
+    const sheet = findSheet(set, reference)?.document
+    if (sheet === undefined) return []
+    const { variant } = identity
+    if (variant !== undefined && lookUp(sheet.machine.variants, variant) === undefined) return []
+    const verdict = resolveVariant(sheet, identity)
+    if (verdict.kind !== 'contradiction') return []
+    return [{ path: '/identity', params: { variant, candidates: verdict.candidates } }]
+  },
+})

@@ -1,0 +1,20 @@
+import { defineRule } from '../rule.js'
+import { closestId } from '../walk/closestId.js'
+import { sheetReferences } from '../walk/sheetReferences.js'
+
+/**
+ * A sheet that names a source, axle, support, gearcase, opening, cover, shield or service that it does not have:
+ * mistyped, or taken out and forgotten here. Nothing that hangs on it could be found. House rule.
+ */
+export const danglingReference = defineRule({
+  code: 'spec/dangling-reference',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    sheetReferences(sheet).flatMap(({ path, to, id, known }) => {
+      if (known.includes(id)) return []
+      const meant = closestId(id, known)
+      const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
+      return [{ path, params: { to, id, known, meant }, cures }]
+    }),
+})

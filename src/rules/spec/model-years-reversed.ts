@@ -1,0 +1,19 @@
+import { defineRule } from '../rule.js'
+import { sheetConditions } from '../walk/sheetConditions.js'
+
+/**
+ * Model years that end before they start: no machine could meet the condition, and what it guards is never used.
+ * House rule: a condition that cannot hold is a slip of the pen.
+ */
+export const modelYearsReversed = defineRule({
+  code: 'spec/model-years-reversed',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    sheetConditions(sheet).flatMap(({ path, condition }) => {
+      const { from, to } = condition.modelYears ?? {}
+      if (from === undefined || to === undefined || from <= to) return []
+      const cures = [{ op: 'replace' as const, path: `${path}/modelYears`, value: { from: to, to: from } }]
+      return [{ path: `${path}/modelYears`, params: { from, to }, cures }]
+    }),
+})

@@ -1,0 +1,23 @@
+import { defineRule } from '../rule.js'
+
+/**
+ * An oil space that no opening fills: a machine drained by this sheet would stand dry. An opening of a gearcase that
+ * shares the oil counts too. Common practice, no source: the way in is found before the way out is opened.
+ */
+export const noFillOpening = defineRule({
+  code: 'spec/no-fill-opening',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) => {
+    const gearcases = Object.entries(sheet.gearcases)
+    return gearcases.flatMap(([id, { name, oilSpace }]) => {
+      if (oilSpace.kind === 'shared') return []
+      const canFill = gearcases.some(
+        ([other, gearcase]) =>
+          (other === id || (gearcase.oilSpace.kind === 'shared' && gearcase.oilSpace.with === id)) &&
+          Object.values(gearcase.openings).some(({ uses }) => uses.some(({ role }) => role === 'fill')),
+      )
+      return canFill ? [] : [{ path: `/gearcases/${id}/openings`, params: { gearcase: name } }]
+    })
+  },
+})

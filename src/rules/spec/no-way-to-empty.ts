@@ -1,0 +1,24 @@
+import { defineRule } from '../rule.js'
+import { lookUp } from '../walk/lookUp.js'
+
+/**
+ * A gearcase whose oil a service changes, and no way to get the old oil out: neither drain plug, cover nor suction.
+ * A gearcase that shares its oil is emptied through the owner. House rule: say how, even where the manual leaves
+ * only suction.
+ */
+export const noWayToEmpty = defineRule({
+  code: 'spec/no-way-to-empty',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) => {
+    const changed = new Set(
+      Object.values(sheet.services).flatMap(({ task, gearcases }) => (task === 'change' ? gearcases : [])),
+    )
+    return [...changed].flatMap((id) => {
+      const gearcase = lookUp(sheet.gearcases, id)
+      if (gearcase === undefined || gearcase.oilSpace.kind === 'shared' || gearcase.emptying.length > 0)
+        return []
+      return [{ path: `/gearcases/${id}/emptying`, params: { gearcase: gearcase.name } }]
+    })
+  },
+})

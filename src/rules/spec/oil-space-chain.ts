@@ -1,0 +1,19 @@
+import { defineRule } from '../rule.js'
+import { lookUp } from '../walk/lookUp.js'
+
+/**
+ * A gearcase that shares the oil of one which itself shares another's, or its own: nobody owns the oil, so nobody says
+ * what it is, how much, and when it is due. Name the owner directly. House rule.
+ */
+export const oilSpaceChain = defineRule({
+  code: 'spec/oil-space-chain',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    Object.entries(sheet.gearcases).flatMap(([id, { name, oilSpace }]) => {
+      if (oilSpace.kind !== 'shared') return []
+      const owner = lookUp(sheet.gearcases, oilSpace.with)
+      if (owner?.oilSpace.kind !== 'shared') return []
+      return [{ path: `/gearcases/${id}/oilSpace/with`, params: { gearcase: name, with: owner.name } }]
+    }),
+})

@@ -1,0 +1,42 @@
+import type { Gearcase, OpeningRole } from '../../spec/index.js'
+import { defineRule } from '../rule.js'
+import { lookUp } from '../walk/lookUp.js'
+
+/**
+ * An opening named for a use that its own entry does not give it: a drain plug that is no drain, a level hole that is
+ * no level, a quantity poured into an opening that does not fill. One of the two places names the wrong opening.
+ * A dipstick or a sight glass shows the level. House rule.
+ */
+export const openingLacksRole = defineRule({
+  code: 'spec/opening-lacks-role',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    Object.entries(sheet.gearcases).flatMap(([id, gearcase]) =>
+      rolesWanted(gearcase).flatMap(({ path, opening, role, use }) => {
+        const named = lookUp(gearcase.openings, opening)
+        if (named === undefined || named.uses.some((one) => one.role === role)) return []
+        return [{ path: `/gearcases/${id}${path}`, params: { opening: named.name, role, use } }]
+      }),
+    ),
+})
+
+interface RoleWanted {
+  readonly path: string
+  readonly opening: string
+  readonly role: OpeningRole
+  readonly use: string
+}
+
+function rolesWanted(gearcase: Gearcase): readonly RoleWanted[] {
+  const { oilSpace, emptying } = gearcase
+  const drains = emptying.flatMap((way, place): RoleWanted[] =>
+    way.kind === 'drain plug'
+      ? [{ path: `/emptying/${place}/opening`, opening: way.opening, role: 'drain', use: way.kind }]
+      : [],
+  )
+  if (oilSpace.kind === 'shared') return drains
+  const { kind, opening } = oilSpace.fill.method
+  const role = kind === 'by quantity' ? 'fill' : 'level'
+  return [{ path: '/oilSpace/fill/method/opening', opening, role, use: kind }, ...drains]
+}

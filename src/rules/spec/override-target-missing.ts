@@ -1,0 +1,24 @@
+import { nameLeafKind } from '../../spec/leafPlaces.js'
+import { readPointer } from '../../spec/readPointer.js'
+import { splitPointer } from '../../spec/splitPointer.js'
+import { defineRule } from '../rule.js'
+
+/**
+ * An override of a leaf that no gearcase, service or part of the sheet has room for: a mistyped pointer, or one into
+ * the middle of a leaf. The override would never be seen. An optional leaf that the base leaves out may be set.
+ * House rule: overrides replace whole leaves, so that a figure keeps its own source.
+ */
+export const overrideTargetMissing = defineRule({
+  code: 'spec/override-target-missing',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    (sheet.overrides ?? []).flatMap(({ set }, place) =>
+      set.flatMap(({ path: target }, at) => {
+        const holder = target.slice(0, target.lastIndexOf('/'))
+        const isLeaf = nameLeafKind(splitPointer(target) ?? []) !== undefined
+        if (isLeaf && readPointer(sheet, holder) !== undefined) return []
+        return [{ path: `/overrides/${place}/set/${at}/path`, params: { target } }]
+      }),
+    ),
+})

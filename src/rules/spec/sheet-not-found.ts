@@ -1,0 +1,19 @@
+import { defineRule } from '../rule.js'
+import { closestId } from '../walk/closestId.js'
+
+/**
+ * A log, procedure or record kept against a sheet that is not in a set which holds others: nothing in it could be
+ * looked up. In a set without any sheet nothing is said, since the sheet may lie elsewhere. House rule.
+ */
+export const sheetNotFound = defineRule({
+  code: 'spec/sheet-not-found',
+  severity: 'error',
+  about: ['machine-log', 'procedure', 'service-record'],
+  check: ({ sheet }, { sheets }) => {
+    const known = [...new Set(sheets.map(({ document }) => document.id))]
+    if (known.length === 0 || known.includes(sheet.id)) return []
+    const meant = closestId(sheet.id, known)
+    const cures = meant === undefined ? [] : [{ op: 'replace' as const, path: '/sheet/id', value: meant }]
+    return [{ path: '/sheet/id', params: { id: sheet.id, known, meant }, cures }]
+  },
+})

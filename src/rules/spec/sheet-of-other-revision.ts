@@ -1,0 +1,26 @@
+import { defineRule } from '../rule.js'
+
+/**
+ * A log, procedure or record kept against a revision of its sheet that is not in the set, while another one is: its
+ * pointers may lead to other figures. Compare the revisions and take the new one up. A record stays true to the
+ * revision of its day, so for it this is information only. House rule.
+ */
+export const sheetOfOtherRevision = defineRule({
+  code: 'spec/sheet-of-other-revision',
+  severity: 'warning',
+  about: ['machine-log', 'procedure', 'service-record'],
+  check: ({ kind, sheet }, { sheets }) => {
+    const revisions = sheets
+      .filter(({ document }) => document.id === sheet.id)
+      .map(({ document }) => document.revision)
+    if (revisions.length === 0 || revisions.includes(sheet.revision)) return []
+    const params = { id: sheet.id, revision: sheet.revision, known: revisions }
+    return [
+      {
+        path: '/sheet/revision',
+        params,
+        ...(kind === 'service-record' ? { severity: 'info' as const } : {}),
+      },
+    ]
+  },
+})

@@ -1,0 +1,42 @@
+import type { JsonPointer } from '../../finding.js'
+import { measureOf } from '../../quantity/measureOf.js'
+import type { Measure } from '../../quantity/unit.js'
+import { findLeaves } from '../../spec/findLeaves.js'
+import { defineRule } from '../rule.js'
+
+/**
+ * A quantity whose unit measures something else than its place asks for, such as a refill in newton metres: an
+ * override carries any value, and a second printed figure may be in any unit, so that the shape alone cannot tell.
+ * House rule: units of different measures are never converted into each other.
+ */
+export const unitOfOtherMeasure = defineRule({
+  code: 'spec/unit-of-other-measure',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    findLeaves(sheet).flatMap(({ kind, leaf, path, replaces }) => {
+      if (kind !== 'value' || leaf.kind === 'not stated') return []
+      const measure = measureOf(leaf.unit)
+      const wanted = measureWanted(replaces ?? path)
+      if (wanted !== undefined && wanted !== measure)
+        return [{ path: `${path}/unit`, params: { unit: leaf.unit, measure, wanted } }]
+      return (leaf.printed ?? []).flatMap((printed, place) => {
+        const other = measureOf(printed.unit)
+        if (other === measure) return []
+        const params = { unit: printed.unit, measure: other, wanted: measure }
+        return [{ path: `${path}/printed/${place}/unit`, params }]
+      })
+    }),
+})
+
+const MEASURES: readonly (readonly [ending: RegExp, measure: Measure])[] = [
+  [/^\/machine\/mass$/, 'mass'],
+  [/^\/gearcases\/[^/]+\/oilSpace\/(?:portion|fill\/(?:drainAndRefill|dryFill))$/, 'volume'],
+  [/^\/gearcases\/[^/]+\/(?:drainTemperature|oilSpace\/fill\/level\/temperature)$/, 'temperature'],
+  [/^\/gearcases\/[^/]+\/oilSpace\/fill\/method\/below$/, 'length'],
+  [/^\/gearcases\/[^/]+\/oilSpace\/fill\/level\/minutesAfterStop$/, 'duration'],
+]
+
+function measureWanted(path: JsonPointer): Measure | undefined {
+  return MEASURES.find(([place]) => place.test(path))?.[1]
+}

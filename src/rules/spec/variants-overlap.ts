@@ -1,0 +1,26 @@
+import { defineRule } from '../rule.js'
+import { canBothHold } from '../walk/canBothHold.js'
+
+/**
+ * Two variants whose conditions one machine could meet at once: its serial or model year would not say which of the
+ * two it is, and no figure that differs between them could be given. House rule: exactly one variant is selected.
+ */
+export const variantsOverlap = defineRule({
+  code: 'spec/variants-overlap',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) => {
+    const alone = { ...sheet, machine: { ...sheet.machine, variants: {} } }
+    const variants = Object.entries(sheet.machine.variants)
+    return variants.flatMap(([id, { when }], place) => {
+      if (when === undefined) return []
+      const clashing = variants
+        .slice(0, place)
+        .filter(([, earlier]) => earlier.when !== undefined && canBothHold(alone, earlier.when, when))
+        .map(([other]) => other)
+      return clashing.length === 0
+        ? []
+        : [{ path: `/machine/variants/${id}/when`, params: { variant: id, with: clashing } }]
+    })
+  },
+})

@@ -1,0 +1,23 @@
+import { compareQuantities } from '../../quantity/compareQuantities.js'
+import { defineRule } from '../rule.js'
+
+/**
+ * An oil said to be as thick at 100 °C as at 40 °C, or thicker: the two figures of the data sheet changed places.
+ * Every oil thins as it warms. Common practice, no source.
+ */
+export const viscositiesSwapped = defineRule({
+  code: 'stock/viscosities-swapped',
+  severity: 'error',
+  about: 'stock',
+  check: ({ containers }) =>
+    Object.entries(containers).flatMap(([id, { name, oil }]) => {
+      const { kv40, kv100 } = oil
+      if (kv40 === undefined || kv100 === undefined || compareQuantities(kv100, kv40) < 0) return []
+      const path = `/containers/${id}/oil`
+      const cures = [
+        { op: 'replace' as const, path: `${path}/kv40`, value: kv100 },
+        { op: 'replace' as const, path: `${path}/kv100`, value: kv40 },
+      ]
+      return [{ path, params: { container: name, kv40, kv100 }, cures }]
+    }),
+})

@@ -1,0 +1,27 @@
+import { compareQuantities } from '../../quantity/compareQuantities.js'
+import { defineRule } from '../rule.js'
+
+/**
+ * A measuring vessel whose marks stand further apart than the vessel is large, or whose lowest mark is above its
+ * brim: size and graduation changed places, or carry each other's unit. House rule.
+ */
+export const vesselGraduation = defineRule({
+  code: 'toolbox/vessel-graduation',
+  severity: 'error',
+  about: 'toolbox',
+  check: ({ vessels }) =>
+    Object.entries(vessels).flatMap(([id, vessel]) => {
+      const wrong = (['graduation', 'lowestMark'] as const).find((mark) => {
+        const quantity = vessel[mark]
+        return quantity !== undefined && compareQuantities(quantity, vessel.size) > 0
+      })
+      return wrong === undefined
+        ? []
+        : [
+            {
+              path: `/vessels/${id}/${wrong}`,
+              params: { vessel: vessel.name, size: vessel.size, mark: vessel[wrong] },
+            },
+          ]
+    }),
+})

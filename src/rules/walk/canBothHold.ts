@@ -1,0 +1,55 @@
+import type { Condition, SpecSheet } from '../../spec/index.js'
+
+/**
+ * Whether one machine of this sheet could meet both conditions, for rules against two answers at once. A variant
+ * that both permit brings its own condition along: an override for serials of the short bed and one for the long
+ * bed never meet. Where serials are written in ways that cannot be compared, it can.
+ */
+export function canBothHold(sheet: SpecSheet, first: Condition, second: Condition): boolean {
+  const variants = Object.entries(sheet.machine.variants).filter(
+    ([id]) => (first.variants?.includes(id) ?? true) && (second.variants?.includes(id) ?? true),
+  )
+  if (Object.keys(sheet.machine.variants).length === 0) return areCompatible([first, second])
+  return variants.some(([, { when }]) =>
+    areCompatible(when === undefined ? [first, second] : [first, second, when]),
+  )
+}
+
+function areCompatible(conditions: readonly Condition[]): boolean {
+  return conditions.every((condition, place) =>
+    conditions
+      .slice(place + 1)
+      .every(
+        (other) =>
+          shareMarket(condition, other) && shareModelYear(condition, other) && shareSerial(condition, other),
+      ),
+  )
+}
+
+function shareMarket(first: Condition, second: Condition): boolean {
+  const others = second.market
+  return (
+    first.market === undefined || others === undefined || first.market.some((one) => others.includes(one))
+  )
+}
+
+function shareModelYear(first: Condition, second: Condition): boolean {
+  const from = Math.max(first.modelYears?.from ?? 0, second.modelYears?.from ?? 0)
+  const to = Math.min(first.modelYears?.to ?? 9999, second.modelYears?.to ?? 9999)
+  return from <= to
+}
+
+function shareSerial(first: Condition, second: Condition): boolean {
+  if (first.serials === undefined || second.serials === undefined) return true
+  const prefixes = [first.serials.prefix ?? '', second.serials.prefix ?? '']
+  const [short = '', long = ''] = prefixes.sort((one, other) => one.length - other.length)
+  if (short !== long) return /^[0-9]+$/.test(long.slice(short.length)) && long.startsWith(short)
+  return (
+    !endsBefore(first.serials.to, second.serials.from) && !endsBefore(second.serials.to, first.serials.from)
+  )
+}
+
+function endsBefore(to: string | undefined, from: string | undefined): boolean {
+  if (to === undefined || from === undefined) return false
+  return to.length === from.length && to < from
+}

@@ -1,0 +1,95 @@
+import type { JsonPointer } from '../../finding.js'
+import type { Gearcase, SpecSheet } from '../../spec/index.js'
+import { findNodes } from './findNodes.js'
+
+export type ReferredPart =
+  | 'source'
+  | 'axle'
+  | 'support'
+  | 'gearcase'
+  | 'opening'
+  | 'cover'
+  | 'shield'
+  | 'service'
+
+/** A place of a sheet that names another part of it by id. */
+export interface ReferenceAt {
+  readonly path: JsonPointer
+  readonly to: ReferredPart
+  readonly id: string
+  /** The ids that exist. */
+  readonly known: readonly string[]
+}
+
+/** Every place of a sheet that names a source, axle, support, gearcase, opening, cover, shield or service by id. */
+export function sheetReferences(sheet: SpecSheet): readonly ReferenceAt[] {
+  const gearcases = Object.keys(sheet.gearcases)
+  const axles = Object.keys(sheet.machine.axles)
+  const services = Object.keys(sheet.services)
+  const sources = Object.keys(sheet.sources)
+  return [
+    ...Object.entries(sheet.machine.supports).flatMap(([id, { axle }]) =>
+      refer(`/machine/supports/${id}/axle`, 'axle', axle, axles),
+    ),
+    ...Object.entries(sheet.gearcases).flatMap(([id, gearcase]) =>
+      gearcaseReferences(`/gearcases/${id}`, gearcase, sheet),
+    ),
+    ...Object.entries(sheet.services).flatMap(([id, service]) => [
+      ...referAll(`/services/${id}/satisfies`, 'service', service.satisfies, services),
+      ...referAll(`/services/${id}/gearcases`, 'gearcase', service.gearcases, gearcases),
+    ]),
+    ...findNodes(sheet, isSourceRef).map(
+      ({ path, node }): ReferenceAt => ({
+        path: `${path}/ref`,
+        to: 'source',
+        id: node.ref,
+        known: sources,
+      }),
+    ),
+  ]
+}
+
+function gearcaseReferences(path: JsonPointer, gearcase: Gearcase, sheet: SpecSheet): readonly ReferenceAt[] {
+  const { access, oilSpace, emptying, shields } = gearcase
+  const gearcases = Object.keys(sheet.gearcases)
+  const openings = Object.keys(gearcase.openings)
+  const supports = access.kind === 'raised' ? access.supports : []
+  return [
+    ...refer(`${path}/axle`, 'axle', gearcase.axle, Object.keys(sheet.machine.axles)),
+    ...referAll(`${path}/access/supports`, 'support', supports, Object.keys(sheet.machine.supports)),
+    ...(oilSpace.kind === 'shared'
+      ? refer(`${path}/oilSpace/with`, 'gearcase', oilSpace.with, gearcases)
+      : [
+          ...refer(`${path}/oilSpace/fill/method/opening`, 'opening', oilSpace.fill.method.opening, openings),
+          ...referAll(`${path}/oilSpace/passageTo`, 'gearcase', oilSpace.passageTo, gearcases),
+        ]),
+    ...emptying.flatMap((way, place) =>
+      way.kind === 'cover'
+        ? refer(`${path}/emptying/${place}/cover`, 'cover', way.cover, Object.keys(gearcase.covers ?? {}))
+        : refer(`${path}/emptying/${place}/opening`, 'opening', way.opening, openings),
+    ),
+    ...referAll(`${path}/shields`, 'shield', shields, Object.keys(sheet.shields ?? {})),
+  ]
+}
+
+function refer(
+  path: JsonPointer,
+  to: ReferredPart,
+  id: string | undefined,
+  known: readonly string[],
+): readonly ReferenceAt[] {
+  return id === undefined ? [] : [{ path, to, id, known }]
+}
+
+function referAll(
+  path: JsonPointer,
+  to: ReferredPart,
+  ids: readonly string[] | undefined,
+  known: readonly string[],
+): readonly ReferenceAt[] {
+  return (ids ?? []).flatMap((id, place) => refer(`${path}/${place}`, to, id, known))
+}
+
+function isSourceRef(node: object, key: string): node is { readonly ref: string } {
+  return key === 'source' && 'ref' in node && typeof node.ref === 'string'
+}
