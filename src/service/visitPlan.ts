@@ -1,4 +1,5 @@
 import type { Finding, JsonPointer, Reason } from '../finding.js'
+import type { DueLimit, DueLine, DueState } from '../interval/index.js'
 import type {
   DistanceUnit,
   Quantity,
@@ -99,19 +100,7 @@ export interface PartName {
   readonly wheelMark?: WheelMark
 }
 
-export type DueState = 'overdue' | 'due' | 'cannot tell' | 'due soon' | 'not due'
-
-export interface PlannedDueLine {
-  readonly by: 'hours' | 'distance' | 'period' | 'event'
-  readonly state: DueState | 'not tracked'
-  /** Since when it counts. */
-  readonly from?: { readonly date?: DateText; readonly meter?: Quantity<'h' | DistanceUnit> }
-  readonly limit?: Quantity<'h' | DistanceUnit> | { readonly period: string }
-  readonly used?: Quantity<'h' | DistanceUnit | 'd'>
-  /** Negative: past the limit. */
-  readonly left?: Quantity<'h' | DistanceUnit | 'd'>
-  readonly duePoint?: { readonly date?: DateText; readonly meter?: Quantity<'h' | DistanceUnit> }
-}
+export type { DueLine as PlannedDueLine, DueState } from '../interval/index.js'
 
 export interface PlannedDue {
   readonly service: Id
@@ -119,9 +108,12 @@ export interface PlannedDue {
   readonly task: 'check' | 'change'
   readonly part: PartName
   readonly state: DueState
-  readonly dueBy?: 'hours' | 'distance' | 'period' | 'event'
-  readonly lines: readonly PlannedDueLine[]
+  readonly dueBy?: DueLimit
+  readonly dueOn?: DateText
+  readonly lines: readonly DueLine[]
   readonly reasons: readonly Reason[]
+  /** Facts that would have to be known, one reason a fact. */
+  readonly missing: readonly Reason[]
   readonly taken: boolean
 }
 

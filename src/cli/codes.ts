@@ -1,0 +1,4 @@
+/** Codes that only the command line can give. */
+export interface CliCodes {
+  'cli/not-yaml': { problem: string }
+}

@@ -1,0 +1,111 @@
+const COMMON = `
+Options
+  --level error|warning|info   findings from this level on make exit code 1 (default warning)
+  --format text|json|sarif     how findings are printed (default text)
+
+Exit code: 0 nothing at or above the level, 1 findings, 2 usage or a file that cannot be read.`
+
+const VISIT = `
+  --today 2031-10-06     the day of the visit (default: this machine's clock)
+  --ambient 6degC        the day's temperature, for the oil and for the time it takes to run (default: not known)
+  --machine ID           which log, where the files hold several
+  --service ID           take up this service, due or not; may be repeated (default: whatever is due or due soon)
+  --severity normal|severe  which intervals hold (default: what the log's "use" says, else normal)
+  --soon-hours 10  --soon-km 100  --soon-days 14   what counts as due soon (these are the defaults)
+  --stale-days 30        a reading older than this never supports "not due" (default 30)
+  --edition 2017|2003    where a wrench's range starts: at its lowest mark, or at 20 % of full scale (default 2017)`
+
+/** What `help` prints, by command. */
+export const HELP = {
+  overview: `drivetrain-service: gear-oil service from a typed spec sheet
+
+Usage: drivetrain-service <command> [options] <file or folder> ...
+
+  check     what is wrong in documents as written
+  due       which services are due, and by what
+  plan      one visit: figures, steps, oil and seals to buy, wrench settings, waits, what is missing
+  card      the same as a card to print: HTML, Markdown and a short card, into --out
+  cues      a cue list for a presenter, as text or WebVTT
+  kits      what to put in the van: oil, seals and tools of each due machine, and the order list of all
+  repair    a writer's procedure with its smallest mend
+  compare   two sheets, two procedures, or one sheet's variants
+  record    check a finished record and append it to its log
+  convert   one quantity in another unit, exactly rounded
+  schema    the JSON Schema of a kind of document
+
+Files are JSON or YAML. Several files are one closed set: a log finds its sheet among them by id and revision.
+Each folder is a closed set of its own.
+"drivetrain-service <command> --help" says more. The machine's own manual comes first, always.
+`,
+  commands: {
+    check: `Usage: drivetrain-service check [options] <file or folder> ...
+
+Reads documents and prints everything that is wrong in them as written, one finding a mistake.
+
+  --today 2031-10-06     also finds readings and records after this day (default: this machine's clock)
+${COMMON}
+`,
+    due: `Usage: drivetrain-service due [options] <file or folder> ...
+       drivetrain-service due --sheet SHEET < logs.jsonl > due.jsonl
+
+Prints every service of every machine with its state and the limit that comes first. --format json prints the
+verdicts as JSON. With a .jsonl file of logs beside their sheet, prints one JSON line a machine, in constant memory.
+
+Options${VISIT}
+`,
+    plan: `Usage: drivetrain-service plan [options] <file or folder> ...
+
+Plans one visit to one machine and prints it; --format json prints the plan as JSON. Needs one log with its sheet; a
+toolbox and a stock if there are any.
+
+Options${VISIT}
+${COMMON}
+`,
+    card: `Usage: drivetrain-service card [options] --out FOLDER <file or folder> ...
+
+Writes the visit as a card: <machine>.html, <machine>.md, <machine>.txt and <machine>-short.html.
+
+Options
+  --out FOLDER           where the cards go (made if missing)${VISIT}
+${COMMON}
+`,
+    cues: `Usage: drivetrain-service cues [options] <file or folder> ...
+
+Prints what a presenter shows, says and puts on screen, step by step; --format vtt prints WebVTT.
+
+Options${VISIT}
+`,
+    kits: `Usage: drivetrain-service kits [options] <file or folder> ...
+
+Prints for each machine with something due what to take along, and one order list for all. Needs logs and their sheets.
+
+Options${VISIT}
+`,
+    repair: `Usage: drivetrain-service repair [options] [--out FILE] <file or folder> ...
+
+Finds the smallest mend of a writer's procedure, and prints the changes, or writes the mended procedure to --out.
+${COMMON}
+`,
+    compare: `Usage: drivetrain-service compare [options] <file> <file>
+       drivetrain-service compare [options] <sheet>
+
+Compares two sheets leaf by leaf, or two procedures by what they bring about; one sheet alone: its variants.
+Exit code 1 when they differ.
+`,
+    record: `Usage: drivetrain-service record [options] --out LOG <record> <log> <sheet> [toolbox]
+
+Checks a finished record against its sheet, log and toolbox. Without an error, appends it to the log and writes that to
+--out; without --out only checks.
+${COMMON}
+`,
+    convert: `Usage: drivetrain-service convert "8.9 lbf·ft" --to N.m [--assume us|imperial]
+
+Reads one quantity, tolerance or range as people write it and prints it in another unit: the exactly rounded number, and
+what to print beside the first figure (limits inward). Ambiguous texts are refused and the readings named.
+`,
+    schema: `Usage: drivetrain-service schema <kind>
+
+Prints the JSON Schema of spec-sheet, machine-log, toolbox, stock, procedure or service-record.
+`,
+  },
+} as const

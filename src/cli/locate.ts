@@ -1,0 +1,59 @@
+import { isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml'
+import type { JsonPointer } from '../finding.js'
+import { splitPointer } from '../spec/index.js'
+
+export interface TextPosition {
+  /** From 1. */
+  readonly line: number
+  /** From 1. */
+  readonly column: number
+}
+
+/** Above this many characters, finding the line costs more than it helps. */
+const LONGEST_LOCATED = 2_000_000
+
+/**
+ * Finds the line and column of a place in a JSON or YAML text: the key of a pair, or the item of a list. The deepest
+ * part of the pointer that stands in the text decides; undefined where the text cannot be read at all.
+ */
+export function makeLocator(text: string): (path: JsonPointer) => TextPosition | undefined {
+  let root: { readonly node: Node | null; readonly lines: LineCounter } | undefined
+  return (path) => {
+    if (text.length > LONGEST_LOCATED) return undefined
+    root ??= readNodes(text)
+    const offset = findOffset(root.node, splitPointer(path) ?? [])
+    if (offset === undefined) return undefined
+    const { line, col } = root.lines.linePos(offset)
+    return { line, column: col }
+  }
+}
+
+function readNodes(text: string): { readonly node: Node | null; readonly lines: LineCounter } {
+  const lines = new LineCounter()
+  try {
+    const node = parseDocument(text, { lineCounter: lines, uniqueKeys: false, logLevel: 'silent' }).contents
+    return { node: node as Node | null, lines }
+  } catch {
+    // Nesting too deep for the reader: the finding stands without a line.
+    return { node: null, lines }
+  }
+}
+
+function findOffset(root: Node | null, tokens: readonly string[]): number | undefined {
+  let here: unknown = root
+  let offset = root?.range?.[0]
+  for (const token of tokens) {
+    if (isMap(here)) {
+      const pair = here.items.find(({ key }) => isScalar(key) && String(key.value) === token)
+      if (pair === undefined) break
+      offset = (pair.key as Node).range?.[0] ?? offset
+      here = pair.value
+    } else if (isSeq(here)) {
+      const item: unknown = here.items[Number(token)]
+      if (item === undefined) break
+      offset = (item as Node).range?.[0] ?? offset
+      here = item
+    } else break
+  }
+  return offset
+}

@@ -1,0 +1,37 @@
+import { randomUUID } from 'node:crypto'
+import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
+import { dirname } from 'node:path'
+import type { World } from './world.js'
+
+/** The real files, streams and clock. */
+export function nodeWorld(): World {
+  return {
+    readText: (path) => readFile(path, 'utf8'),
+    isFolder: async (path) => (await stat(path)).isDirectory(),
+    listFolder: async (path) => (await readdir(path)).sort(),
+    writeText: async (path, text) => {
+      await mkdir(dirname(path), { recursive: true })
+      // A reader never meets half a file: the text lands under another name first.
+      const draft = `${path}.${randomUUID()}.part`
+      try {
+        await writeFile(draft, text, 'utf8')
+        await rename(draft, path)
+      } catch (error) {
+        await rm(draft, { force: true })
+        throw error
+      }
+    },
+    exists: (path) =>
+      stat(path).then(
+        () => true,
+        () => false,
+      ),
+    print: (text) => void process.stdout.write(text.endsWith('\n') ? text : `${text}\n`),
+    complain: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
+    today: () => {
+      const now = new Date()
+      const two = (value: number): string => String(value).padStart(2, '0')
+      return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
+    },
+  }
+}

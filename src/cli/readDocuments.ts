@@ -1,0 +1,120 @@
+import { join } from 'node:path'
+import type { Finding } from '../finding.js'
+import type { DocumentSet, Named } from '../rules/index.js'
+import {
+  type MachineLog,
+  type ProcedureDocument,
+  parseDocument,
+  parseDocumentText,
+  type ServiceRecord,
+  type SpecSheet,
+  type Stock,
+  type Toolbox,
+} from '../spec/index.js'
+import { readYaml } from './readYaml.js'
+import { UsageError } from './usageError.js'
+import type { World } from './world.js'
+
+/** A closed set of documents read from files, with every finding of reading them. */
+export interface ReadSet {
+  /** What the caller named: a folder, or the files as one set. */
+  readonly name: string
+  readonly set: DocumentSet
+  readonly findings: readonly Finding[]
+  /** The texts as read, by the name that findings carry; for lines and columns. */
+  readonly texts: ReadonlyMap<string, string>
+}
+
+const READABLE = /\.(json|ya?ml)$/i
+
+/**
+ * Reads files and folders. All files named make one closed set; every folder is a closed set of its own, of the
+ * JSON and YAML files right in it.
+ */
+export async function readDocuments(paths: readonly string[], world: World): Promise<readonly ReadSet[]> {
+  const files: string[] = []
+  const sets: ReadSet[] = []
+  for (const path of paths) {
+    if (await isFolder(path, world)) {
+      const names = (await world.listFolder(path)).filter((name) => READABLE.test(name))
+      if (names.length === 0) throw new UsageError(`${path}: no .json or .yaml file in this folder`)
+      sets.push(
+        await readSet(
+          path,
+          names.map((name) => join(path, name)),
+          world,
+        ),
+      )
+    } else files.push(path)
+  }
+  if (files.length > 0) sets.unshift(await readSet(files.join(' '), files, world))
+  return sets
+}
+
+async function isFolder(path: string, world: World): Promise<boolean> {
+  try {
+    return await world.isFolder(path)
+  } catch (error) {
+    throw unreadable(path, error)
+  }
+}
+
+function unreadable(path: string, error: unknown): UsageError {
+  const code = (error as { code?: unknown }).code
+  if (code === 'ENOENT') return new UsageError(`${path}: there is no such file or folder`)
+  if (code === 'EACCES') return new UsageError(`${path}: this file may not be read`)
+  return new UsageError(`${path}: cannot be read (${error instanceof Error ? error.message : String(error)})`)
+}
+
+async function readSet(name: string, files: readonly string[], world: World): Promise<ReadSet> {
+  const texts = new Map<string, string>()
+  const findings: Finding[] = []
+  const sheets: Named<SpecSheet>[] = []
+  const logs: Named<MachineLog>[] = []
+  const toolboxes: Named<Toolbox>[] = []
+  const stocks: Named<Stock>[] = []
+  const procedures: Named<ProcedureDocument>[] = []
+  const records: Named<ServiceRecord>[] = []
+  for (const file of files) {
+    const text = await world.readText(file).catch((error: unknown) => {
+      throw unreadable(file, error)
+    })
+    texts.set(file, text)
+    const read = /\.ya?ml$/i.test(file)
+      ? readYamlDocument(text, file)
+      : parseDocumentText(text, { name: file })
+    findings.push(...read.findings)
+    if (!read.ok) continue
+    const document = read.value
+    switch (document.kind) {
+      case 'spec-sheet':
+        sheets.push({ name: file, document })
+        break
+      case 'machine-log':
+        logs.push({ name: file, document })
+        break
+      case 'toolbox':
+        toolboxes.push({ name: file, document })
+        break
+      case 'stock':
+        stocks.push({ name: file, document })
+        break
+      case 'procedure':
+        procedures.push({ name: file, document })
+        break
+      case 'service-record':
+        records.push({ name: file, document })
+        break
+    }
+  }
+  return { name, set: { sheets, logs, toolboxes, stocks, procedures, records }, findings, texts }
+}
+
+function readYamlDocument(text: string, file: string): ReturnType<typeof parseDocument> {
+  const yaml = readYaml(text, file)
+  if (!yaml.ok) return yaml
+  const parsed = parseDocument(yaml.value, { name: file })
+  const findings = [...yaml.findings, ...parsed.findings]
+  const failed = findings.some(({ severity }) => severity === 'error')
+  return parsed.ok && !failed ? { ...parsed, findings } : { ok: false, findings }
+}

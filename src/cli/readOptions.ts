@@ -1,0 +1,104 @@
+import { parseArgs } from 'node:util'
+import { type DateText, isDate } from '../calendar/index.js'
+import type { Severity } from '../finding.js'
+import type { DueOptions } from '../interval/index.js'
+import { measureOf, parseQuantity, type Quantity, type TemperatureUnit } from '../quantity/index.js'
+import type { FindingFormat } from './renderFindings.js'
+import { UsageError } from './usageError.js'
+import type { World } from './world.js'
+
+/** What the command line said, read and checked. */
+export interface Options {
+  readonly paths: readonly string[]
+  readonly help: boolean
+  readonly level: Severity
+  readonly format: FindingFormat
+  readonly today: DateText
+  readonly ambient?: Quantity<TemperatureUnit>
+  readonly machine?: string
+  readonly services: readonly string[] | 'due'
+  readonly due: DueOptions
+  readonly edition: '2017' | '2003'
+  readonly out?: string
+  readonly to?: string
+  readonly assume?: string
+}
+
+const FLAGS = {
+  help: { type: 'boolean', short: 'h' },
+  level: { type: 'string' },
+  format: { type: 'string' },
+  today: { type: 'string' },
+  ambient: { type: 'string' },
+  machine: { type: 'string' },
+  service: { type: 'string', multiple: true },
+  severity: { type: 'string' },
+  'soon-hours': { type: 'string' },
+  'soon-km': { type: 'string' },
+  'soon-days': { type: 'string' },
+  'stale-days': { type: 'string' },
+  edition: { type: 'string' },
+  out: { type: 'string' },
+  to: { type: 'string' },
+  assume: { type: 'string' },
+} as const
+
+/** Reads the words after the command's name. The defaults stand in the help text, never hidden. */
+export function readOptions(words: readonly string[], world: World): Options {
+  const { values, positionals } = parse(words)
+  const severity = values.severity
+  const today = values.today ?? world.today()
+  if (!isDate(today)) throw new UsageError(`--today ${today}: a date such as 2031-10-06 is wanted`)
+  const ambient = values.ambient === undefined ? undefined : readTemperature(values.ambient)
+  return {
+    paths: positionals,
+    help: values.help === true,
+    level: oneOf('--level', values.level ?? 'warning', ['error', 'warning', 'info']),
+    format: oneOf('--format', values.format ?? 'text', ['text', 'json', 'sarif']),
+    today,
+    ...(ambient === undefined ? {} : { ambient }),
+    ...(values.machine === undefined ? {} : { machine: values.machine }),
+    services: values.service ?? 'due',
+    due: {
+      soon: {
+        hours: readCount('--soon-hours', values['soon-hours'] ?? '10'),
+        distance: { value: readCount('--soon-km', values['soon-km'] ?? '100'), unit: 'km' },
+        days: readCount('--soon-days', values['soon-days'] ?? '14'),
+      },
+      staleAfter: { days: readCount('--stale-days', values['stale-days'] ?? '30') },
+      severity: severity === undefined ? 'normal' : oneOf('--severity', severity, ['normal', 'severe']),
+    },
+    edition: oneOf('--edition', values.edition ?? '2017', ['2017', '2003']),
+    ...(values.out === undefined ? {} : { out: values.out }),
+    ...(values.to === undefined ? {} : { to: values.to }),
+    ...(values.assume === undefined ? {} : { assume: values.assume }),
+  }
+}
+
+function parse(words: readonly string[]) {
+  try {
+    return parseArgs({ args: [...words], options: FLAGS, allowPositionals: true, strict: true })
+  } catch (error) {
+    throw new UsageError(error instanceof Error ? (error.message.split('\n', 1)[0] ?? '') : String(error))
+  }
+}
+
+function oneOf<const Word extends string>(flag: string, word: string, words: readonly Word[]): Word {
+  const found = words.find((one) => one === word)
+  if (found === undefined) throw new UsageError(`${flag} ${word}: one of ${words.join(', ')} is wanted`)
+  return found
+}
+
+function readCount(flag: string, text: string): number {
+  if (!/^[0-9]{1,7}(\.[0-9]{1,3})?$/.test(text)) throw new UsageError(`${flag} ${text}: a number is wanted`)
+  return Number(text)
+}
+
+function readTemperature(text: string): Quantity<TemperatureUnit> {
+  const spaced = text.replace(/^(-?[0-9.]+)(degC|degF|K)$/, '$1 $2')
+  const read = parseQuantity(spaced, { measure: 'temperature' })
+  const quantity = read.ok && 'value' in read.value ? read.value : undefined
+  if (quantity === undefined || measureOf(quantity.unit) !== 'temperature')
+    throw new UsageError(`--ambient ${text}: a temperature such as 6degC or 43degF is wanted`)
+  return { value: Number(quantity.value), unit: quantity.unit as TemperatureUnit }
+}

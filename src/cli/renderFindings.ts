@@ -1,0 +1,106 @@
+import type { Finding, Severity } from '../finding.js'
+import { en } from '../message/en/index.js'
+import { renderMessage } from '../message/index.js'
+import { makeLocator, type TextPosition } from './locate.js'
+import type { ReadSet } from './readDocuments.js'
+
+export type FindingFormat = 'text' | 'json' | 'sarif'
+
+/** A finding with its sentence and, where the text is at hand, its line. */
+export interface LocatedFinding extends Finding {
+  readonly message: string
+  readonly position?: TextPosition
+}
+
+const RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info: 2 }
+
+/** Whether a finding counts at a level: `warning` takes in errors too. A waived finding never counts. */
+export function isAtLevel(finding: Finding, level: Severity): boolean {
+  return finding.waived === undefined && RANK[finding.severity] <= RANK[level]
+}
+
+/** Adds the sentence, the line and the column to findings, sorted by file, line and gravity. */
+export function locateFindings(
+  findings: readonly Finding[],
+  sets: readonly ReadSet[],
+): readonly LocatedFinding[] {
+  const locators = new Map<string, ReturnType<typeof makeLocator>>()
+  for (const { texts } of sets) for (const [name, text] of texts) locators.set(name, makeLocator(text))
+  return findings
+    .map((finding) => {
+      const position = locators.get(finding.document.name ?? '')?.(finding.path)
+      const message = renderMessage(en, finding)
+      return { ...finding, message, ...(position === undefined ? {} : { position }) }
+    })
+    .sort(
+      (first, second) =>
+        compareTexts(first.document.name ?? '', second.document.name ?? '') ||
+        (first.position?.line ?? 0) - (second.position?.line ?? 0) ||
+        RANK[first.severity] - RANK[second.severity] ||
+        compareTexts(first.path, second.path) ||
+        compareTexts(first.code, second.code),
+    )
+}
+
+function compareTexts(first: string, second: string): number {
+  return first < second ? -1 : first > second ? 1 : 0
+}
+
+/** All findings in one of the output formats. */
+export function renderFindings(findings: readonly LocatedFinding[], format: FindingFormat): string {
+  switch (format) {
+    case 'json':
+      return `${JSON.stringify({ kind: 'findings', version: '1.0', findings }, null, 2)}\n`
+    case 'sarif':
+      return `${JSON.stringify(sarif(findings), null, 2)}\n`
+    case 'text':
+      return renderText(findings)
+  }
+}
+
+function renderText(findings: readonly LocatedFinding[]): string {
+  const lines = findings.map((finding) => {
+    const { line, column } = finding.position ?? {}
+    const file = finding.document.name ?? finding.document.kind
+    const where = line === undefined ? file : `${file}:${line}:${column}`
+    const waived = finding.waived === undefined ? '' : ` (waived: ${finding.waived.reason})`
+    const place = finding.path === '' ? '' : ` at ${finding.path}`
+    return `${where}: ${finding.severity}: ${finding.message}${waived}\n    ${finding.code}${place}`
+  })
+  return lines.length === 0 ? '' : `${lines.join('\n')}\n`
+}
+
+const SARIF_LEVEL: Readonly<Record<Severity, string>> = { error: 'error', warning: 'warning', info: 'note' }
+
+/** SARIF 2.1.0 (OASIS, 2020), for code-review and CI tools. */
+function sarif(findings: readonly LocatedFinding[]): unknown {
+  const codes = [...new Set(findings.map(({ code }) => code))].sort()
+  return {
+    $schema: 'https://json.schemastore.org/sarif-2.1.0.json',
+    version: '2.1.0',
+    runs: [
+      {
+        tool: { driver: { name: 'drivetrain-service', rules: codes.map((id) => ({ id })) } },
+        results: findings.map((finding) => ({
+          ruleId: finding.code,
+          level: SARIF_LEVEL[finding.severity],
+          message: { text: finding.message },
+          locations: [
+            {
+              physicalLocation: {
+                artifactLocation: { uri: finding.document.name ?? finding.document.kind },
+                ...(finding.position === undefined
+                  ? {}
+                  : { region: { startLine: finding.position.line, startColumn: finding.position.column } }),
+              },
+              logicalLocations: [{ fullyQualifiedName: finding.path, kind: 'member' }],
+            },
+          ],
+          ...(finding.waived === undefined
+            ? {}
+            : { suppressions: [{ kind: 'inSource', justification: finding.waived.reason }] }),
+        })),
+      },
+    ],
+  }
+}

@@ -1,0 +1,33 @@
+import type { Id, SpecSheet } from '../spec/index.js'
+import type { ListedDue } from './listDue.js'
+import { listServicesThatSatisfy } from './listServicesThatSatisfy.js'
+
+/** States that `'due'` takes up. */
+const TAKEN: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon'])
+
+/**
+ * Chooses what a visit takes up from the list of due services: those in the state overdue, due or due soon, or
+ * the named ones whatever their state. Work that another chosen one does anyway, such as a level check beside
+ * a change of the same gearcase, is left out.
+ * @returns for each line of the list, whether it is taken
+ */
+export function chooseWork(
+  sheet: SpecSheet,
+  due: readonly ListedDue[],
+  services: readonly Id[] | 'due',
+): readonly boolean[] {
+  const wanted = due.map(({ service, state }) =>
+    services === 'due' ? TAKEN.has(state) : services.includes(service),
+  )
+  return due.map((line, place) => {
+    if (!wanted[place]) return false
+    const covering = listServicesThatSatisfy(sheet, line.service)
+    return !due.some(
+      (other, otherPlace) =>
+        wanted[otherPlace] &&
+        covering.includes(other.service) &&
+        other.gearcase === line.gearcase &&
+        other.part.instance?.id === line.part.instance?.id,
+    )
+  })
+}

@@ -1,0 +1,84 @@
+import type { PartName } from './visitPlan.js'
+
+type Qty = { readonly value: number | string; readonly unit: string }
+type Told = { readonly code: string; readonly params: object }
+
+/** Every code of this room with the type of its params; the texts stand in `message/<language>/service`. */
+export interface ServiceCodes {
+  // What is missing
+  'service/part-open': { part: PartName; facts: readonly string[] }
+  'service/variant-open': { facts: readonly string[]; candidates: readonly string[] }
+  'service/variant-contradicted': { candidates: readonly string[] }
+  'service/figure-not-stated': { part: PartName; role: string }
+  'service/figure-open': { part: PartName; role: string; facts: readonly string[] }
+  'service/due-open': { part: PartName; service: string; reason: Told }
+  'service/ambient-not-given': { part: PartName }
+  'service/no-toolbox': Record<never, never>
+  'service/no-stock': Record<never, never>
+  'service/viscosity-not-known': { oil: string }
+  // Oil
+  'service/oil-for-ambient': { oil: string; ambient: Qty }
+  'service/oil-only-choice': { oil: string }
+  'service/oil-first-choice': { oil: string }
+  'service/no-oil-for-ambient': { part: PartName; ambient: Qty }
+  'service/oil-from-shelf': { container: string; volume: Qty }
+  'service/oil-short': { oil: string; volume: Qty }
+  'service/oil-does-not-meet': { container: string; oil: string; reason: Told }
+  'service/oil-ask': { container: string; oil: string; reason: Told }
+  'service/no-suitable-oil': { part: PartName; oil: string; offered: readonly string[] }
+  // Tools
+  'service/wrench-misses': { part: PartName; reason: Told }
+  'service/wrench-to-get': { from: Qty; to: Qty; count: number }
+  'service/calibration-run-out': { wrench: string; dueOn: string }
+  'service/calibration-cycles-run-out': { wrench: string; cycles: number; limit: number }
+  'service/calibration-not-kept': { wrench: string }
+  'service/socket-found': { tool: string; size: string }
+  'service/socket-missing': { part: PartName; drive: string; size: string }
+  'service/hand-only': { part: PartName }
+  'service/drive-not-stated': { part: PartName }
+  'service/vessel-too-coarse': { vessel: string; part: PartName; reason: Told }
+  'service/no-vessel': { part: PartName; reason: Told }
+  'service/pan-too-small': { pan: string; size: Qty; volume: Qty }
+  'service/pan-holds': { pan: string; size: Qty; volume: Qty }
+  'service/no-pan': { volume: Qty }
+  'service/pan-volume-open': { part: PartName }
+  'service/stands-too-few': { have: number; need: number }
+  'service/stands-too-weak': { stands: string; rating: Qty; mass: Qty }
+  'service/stands-hold': { stands: string; rating: Qty; mass: Qty }
+  'service/stands-missing': { need: number }
+  'service/mass-not-stated': Record<never, never>
+  // Seals
+  'service/seal-every-opening': { count: number }
+  'service/seal-on-condition': { count: number }
+  'service/seal-open': { part: PartName }
+  // Waits
+  'service/pour-through': { filler: string; oil: string; temperature: Qty }
+  'service/no-filler': { part: PartName }
+  'service/drain-until-drips': { part: PartName }
+  'service/settle-stated': { minutes: Qty }
+  'service/settle-not-stated': { part: PartName }
+  'service/cure-stated': { product: string; time: Qty }
+  'service/cure-not-stated': { product: string }
+  // Meters
+  'service/reading-stale': { meter: string; date: string; days: number; staleAfter: number }
+  'service/reading-in-future': { meter: string; date: string }
+  // Time, consumables and used oil
+  'service/time-sum': { steps: number; minutes: number; waitMinutes: number }
+  'service/time-open': { count: number }
+  'service/supply': { supply: string }
+  'service/used-oil': { volume: Qty }
+  'service/used-oil-open': { part: PartName }
+  // Cautions for the whole visit
+  'service/manual-first': Record<never, never>
+  'service/licensed-work': Record<never, never>
+  'service/used-oil-rules': Record<never, never>
+  // Requests
+  'service/sheet-not-the-logs': {
+    wanted: Told | string
+    revision: string
+    given: string
+    givenRevision: string
+  }
+  'service/service-not-on-sheet': { service: string; known: readonly string[] }
+  'service/nothing-due': Record<never, never>
+}

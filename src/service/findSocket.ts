@@ -1,0 +1,21 @@
+import type { JsonPointer } from '../finding.js'
+import type { Id, Socket, SpecSheet, Toolbox } from '../spec/index.js'
+import { findDrive } from './findDrive.js'
+
+/**
+ * Finds the socket or key for a part in a toolbox. Sizes are designations and match exactly: 5 mm is no 3/16 in. One
+ * with a square drive comes before a plain key, since only that takes a torque wrench.
+ */
+export function findSocket(
+  sheet: SpecSheet,
+  part: JsonPointer,
+  toolbox: Toolbox,
+): { readonly id: Id; readonly socket: Socket } | undefined {
+  const drive = findDrive(sheet, part)
+  if (drive === undefined) return undefined
+  const fitting = Object.entries(toolbox.sockets).filter(
+    ([, socket]) => socket.fits === drive.kind && socket.size === drive.size,
+  )
+  const found = fitting.find(([, socket]) => socket.drive !== undefined) ?? fitting[0]
+  return found === undefined ? undefined : { id: found[0], socket: found[1] }
+}

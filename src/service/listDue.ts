@@ -1,0 +1,128 @@
+import type { DateText } from '../calendar/index.js'
+import type { Reason } from '../finding.js'
+import { computeDue, type DueOptions, type DueQuestion } from '../interval/index.js'
+import {
+  type Id,
+  type Identity,
+  judgePart,
+  type MachineLog,
+  resolveLeaf,
+  type Service,
+  type SpecSheet,
+} from '../spec/index.js'
+import { listInstances } from './listInstances.js'
+import { listServicesThatSatisfy } from './listServicesThatSatisfy.js'
+import { namePart } from './namePart.js'
+import { serviceReason } from './serviceReason.js'
+import type { PlannedDue } from './visitPlan.js'
+
+/** What {@link listDue} is asked. */
+export interface DueListRequest {
+  readonly sheet: SpecSheet
+  readonly log: MachineLog
+  readonly today: DateText
+  /** The caller's own judgement; nothing here has a default. */
+  readonly options: DueOptions
+}
+
+/** One line of a machine's list of services. */
+export type ListedDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
+
+/**
+ * Finds for one machine which of its sheet's services are due, on every gearcase and instance that it has.
+ * For one service alone use `computeDue` of the interval room.
+ *
+ * A gearcase that shares another's oil is not listed: its owner decides. A gearcase that the machine may or may not have
+ * is listed as `cannot tell`, with the missing fact.
+ * @param request - sheet, log, today, and the options that `computeDue` requires
+ * @returns one line for each service, gearcase and instance, in the order of the sheet
+ * @throws TypeError or RangeError for misuse, as `computeDue` does
+ *
+ * Source: house rule; the states are those of the interval room.
+ * @example
+ * ```ts
+ * import { listDue } from 'drivetrain-service/v1/service'
+ * typeof listDue // => 'function'
+ * ```
+ */
+export function listDue({ sheet, log, today, options }: DueListRequest): readonly ListedDue[] {
+  const { identity } = log
+  const due: ListedDue[] = []
+  for (const [service, { appliesTo: _when, ...entry }] of Object.entries(sheet.services)) {
+    const path = `/services/${service}`
+    const serviceApplies = judgePart(sheet, identity, path)
+    if (serviceApplies.answer === 'no') continue
+    for (const gearcase of entry.gearcases) {
+      const gearcasePath = `/gearcases/${gearcase}`
+      if (!Object.hasOwn(sheet.gearcases, gearcase)) continue
+      const applies = judgePart(sheet, identity, gearcasePath)
+      if (applies.answer === 'no' || sheet.gearcases[gearcase]?.oilSpace.kind === 'shared') continue
+      for (const instance of listInstances(sheet, gearcase)) {
+        const about = {
+          service,
+          serviceName: entry.name,
+          task: entry.task,
+          gearcase,
+          part: namePart(sheet, gearcasePath, instance === undefined ? {} : { instance }),
+        }
+        const unknown = [serviceApplies, applies].flatMap((judgement): readonly Reason[] =>
+          judgement.answer === 'cannot tell'
+            ? [serviceReason('service/part-open', { part: about.part, facts: judgement.missing })]
+            : [],
+        )
+        if (unknown.length > 0) {
+          due.push({ ...about, state: 'cannot tell', lines: [], reasons: unknown, missing: unknown })
+          continue
+        }
+        const { state, lines, dueBy, dueOn, reasons, missing } = computeDue(
+          {
+            intervals: resolveIntervals(sheet, identity, service, entry),
+            log,
+            service,
+            doneBy: listServicesThatSatisfy(sheet, service),
+            gearcase,
+            ...(instance === undefined ? {} : { instance }),
+            ...(entry.events === undefined ? {} : { events: entry.events }),
+            today,
+          },
+          options,
+        )
+        due.push({
+          ...about,
+          state,
+          lines,
+          ...(dueBy === undefined ? {} : { dueBy }),
+          ...(dueOn === undefined ? {} : { dueOn }),
+          reasons,
+          missing,
+        })
+      }
+    }
+  }
+  return due
+}
+
+function resolveIntervals(
+  sheet: SpecSheet,
+  identity: Identity,
+  service: Id,
+  { intervals }: Pick<Service, 'intervals'>,
+): DueQuestion['intervals'] {
+  const at = (name: string) =>
+    resolveLeaf(sheet, identity, 'interval', `/services/${service}/intervals/${name}`)
+  const { severe } = intervals
+  return {
+    repeat: at('repeat'),
+    countFrom: intervals.countFrom,
+    ...(intervals.first === undefined ? {} : { first: at('first') }),
+    ...(intervals.window === undefined ? {} : { window: at('window') }),
+    ...(severe === undefined
+      ? {}
+      : {
+          severe:
+            severe.kind === 'interval'
+              ? { kind: 'interval', interval: at('severe/interval'), criteria: severe.criteria }
+              : { kind: 'factor', factor: severe.factor, criteria: severe.criteria },
+        }),
+  }
+}

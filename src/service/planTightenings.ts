@@ -1,0 +1,158 @@
+import type { JsonPointer, Reason } from '../finding.js'
+import {
+  type Id,
+  type ProcedureDocument,
+  readPointer,
+  type SpecSheet,
+  type Tightening,
+  type Toolbox,
+} from '../spec/index.js'
+import { type CoveredTask, chooseWrenches, type WrenchChoice } from '../torque/index.js'
+import type { CollectedFigures } from './collectFigures.js'
+import { findSocket } from './findSocket.js'
+import { namePart } from './namePart.js'
+import { serviceReason } from './serviceReason.js'
+import type { PlannedTightening } from './visitPlan.js'
+
+/** What {@link planTightenings} is asked. */
+export interface TighteningRequest {
+  readonly sheet: SpecSheet
+  readonly procedure: ProcedureDocument
+  readonly figures: CollectedFigures
+  readonly toolbox?: Toolbox
+  readonly edition: '2017' | '2003'
+  /** A tolerance for nominals that the manual prints bare, per cent. */
+  readonly tolerancePercent?: number
+}
+
+export interface TighteningPlan {
+  readonly tightenings: readonly PlannedTightening[]
+  readonly wrenches: { readonly use: readonly Id[]; readonly reasons: readonly Reason[] }
+  /** Tightenings that a stated torque and a toolbox leave uncovered, by part. */
+  readonly uncovered: readonly { readonly path: JsonPointer; readonly reasons: readonly Reason[] }[]
+}
+
+interface Task {
+  /** Pointer to the part: an opening, a cover or a shield. */
+  readonly on: JsonPointer
+  /** Pointer to its tightening leaf. */
+  readonly path: JsonPointer
+  readonly count: number
+  readonly tightening?: Tightening
+}
+
+/**
+ * Settles with which wrench, and at which mark, each part of a visit is tightened: the fewest wrenches that cover all
+ * stated torques. A part is listed once, however many instances of it there are.
+ */
+export function planTightenings(request: TighteningRequest): TighteningPlan {
+  const { sheet, toolbox, figures, edition, tolerancePercent } = request
+  const tasks = listTasks(request)
+  const stated = tasks.filter(({ tightening }) => tightening?.kind === 'torque')
+  const choice = toolbox === undefined ? undefined : choose(toolbox, sheet, stated, edition, tolerancePercent)
+  const covered = new Map<JsonPointer, CoveredTask>(choice?.covered.map((task) => [task.on, task]))
+  const uncovered = new Map(choice?.uncovered.map((task) => [task.on, task]))
+
+  const tightenings = tasks.map(({ on, path, count, tightening }): PlannedTightening => {
+    const about = { part: namePart(sheet, on), figure: figures.pointerTo(path) ?? '', count }
+    if (tightening === undefined) {
+      const resolved = figures.at(path)?.resolved
+      const reason =
+        resolved?.kind === 'cannot tell'
+          ? serviceReason('service/figure-open', { ...about, role: 'tightening', facts: resolved.missing })
+          : serviceReason('service/figure-not-stated', { part: about.part, role: 'tightening' })
+      return { ...about, verdict: 'cannot tell', reasons: [reason] }
+    }
+    if (tightening.kind === 'turns') return { ...about, verdict: 'by turns', reasons: [] }
+    const taken = covered.get(on)
+    const setting = taken?.fit.setting
+    const wrench = taken === undefined ? undefined : toolbox?.wrenches[taken.wrench]
+    if (taken === undefined || setting === undefined || wrench === undefined) {
+      const open = uncovered.get(on)
+      return {
+        ...about,
+        verdict: open?.verdict ?? 'cannot tell',
+        reasons: open?.wrenches.flatMap(({ reasons }) => reasons) ?? [
+          serviceReason('service/no-toolbox', {}),
+        ],
+      }
+    }
+    const { min, max } = setting.trueBand.sheetUnit
+    return {
+      ...about,
+      verdict: taken.fit.verdict,
+      wrench: { id: taken.wrench, name: wrench.name },
+      setting: setting.setting,
+      trueBand: { min: min.value, max: max.value, unit: min.unit },
+      reasons: taken.fit.reasons,
+    }
+  })
+  return {
+    tightenings,
+    wrenches: {
+      use: choice?.wrenches ?? [],
+      reasons: (choice?.toGet ?? []).map((wanted) =>
+        serviceReason('service/wrench-to-get', {
+          from: wanted.from,
+          to: wanted.to,
+          count: wanted.covers.length,
+        }),
+      ),
+    },
+    uncovered: (choice?.uncovered ?? []).map(({ on, wrenches }) => ({
+      path: on,
+      reasons: wrenches.flatMap(({ reasons }) => reasons),
+    })),
+  }
+}
+
+function choose(
+  toolbox: Toolbox,
+  sheet: SpecSheet,
+  tasks: readonly Task[],
+  edition: '2017' | '2003',
+  tolerancePercent: number | undefined,
+): WrenchChoice {
+  return chooseWrenches(
+    toolbox.wrenches,
+    tasks.flatMap(({ on, tightening }) => {
+      if (tightening === undefined) return []
+      const drive = findSocket(sheet, on, toolbox)?.socket.drive
+      return [{ on, tightening, ...(drive === undefined ? {} : { drive }) }]
+    }),
+    {
+      edition,
+      ...(tolerancePercent === undefined ? {} : { tolerancePercent }),
+      ...(toolbox.adaptors === undefined ? {} : { adaptors: toolbox.adaptors }),
+    },
+  )
+}
+
+function listTasks({ sheet, procedure, figures }: TighteningRequest): readonly Task[] {
+  const instances = new Map<JsonPointer, Set<Id | undefined>>()
+  for (const step of procedure.steps) {
+    if (step.on === undefined || !TIGHTENS.has(step.do)) continue
+    const seen = instances.get(step.on) ?? new Set()
+    instances.set(step.on, seen.add(step.at?.instance))
+  }
+  return [...instances].flatMap(([on, seen]): readonly Task[] => {
+    const path = TIGHTENING_AT.map((tail) => `${on}${tail}`).find(
+      (candidate) => readPointer(sheet, candidate) !== undefined,
+    )
+    if (path === undefined) return []
+    const each = readPointer(sheet, path.replace(/\/tightening$/, '/count'))
+    const resolved = figures.at(path)?.resolved
+    const value = resolved?.kind === 'stated' ? (resolved.value as Tightening) : undefined
+    return [
+      {
+        on,
+        path,
+        count: seen.size * (typeof each === 'number' ? each : 1),
+        ...(value === undefined ? {} : { tightening: value }),
+      },
+    ]
+  })
+}
+
+const TIGHTENS: ReadonlySet<string> = new Set(['tighten', 'tighten cover', 'refit shield'])
+const TIGHTENING_AT = ['/tightening', '/bolts/tightening', '/fasteners/tightening'] as const
