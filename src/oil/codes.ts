@@ -1,0 +1,68 @@
+import type { Quantity } from '../quantity/unit.js'
+
+type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
+type Nothing = Record<never, never>
+type TwoGrades = { permitted: string; offered: string }
+
+/** Codes of the oil room with what each carries. */
+export interface OilCodes {
+  'oil/grade-not-known': { grade: string; system: string; known: readonly string[] }
+  'oil/grade-not-in-edition': { grade: string; system: string; edition: string }
+  'oil/grade-impossible': { grade: string; system: string }
+  'oil/edition-not-known': { edition: string; system: string; known: readonly string[] }
+  'oil/grade-same': { grade: string }
+  'oil/multigrade-covers': TwoGrades
+  'oil/grade-differs': TwoGrades
+  'oil/grade-renamed': TwoGrades & { system: string }
+  'oil/winter-grade-missing': TwoGrades
+  'oil/winter-grade-colder': TwoGrades
+  'oil/winter-grade-warmer': TwoGrades
+  'oil/grade-not-on-label': { permitted: string }
+  'oil/systems-differ': TwoGrades
+  'oil/viscosity-inside-band': { grade: string; viscosity: Amount; at: Amount }
+  'oil/viscosity-outside-band': { grade: string; viscosity: Amount; at: Amount }
+  'oil/label-contradicts-viscosity': { grade: string; viscosity: Amount; at: Amount }
+  'oil/maker-fluid-named': { name: string }
+  'oil/maker-fluid-not-named': { name: string; offered: string }
+  'oil/category-not-stated': Nothing
+  'oil/category-on-label': { category: string }
+  'oil/category-not-on-label': { category: string }
+  'oil/category-differs': { permitted: string; offered: readonly string[] }
+  'oil/category-doubtful': { permitted: string; offered: readonly string[] }
+  'oil/category-harms-yellow-metal': { permitted: string; offered: readonly string[] }
+  'oil/category-yellow-metal-unknown': { permitted: string; offered: readonly string[] }
+  'oil/category-higher-no-yellow-metal': { permitted: string; offered: readonly string[] }
+  'oil/category-dual-rated': { permitted: string; offered: readonly string[] }
+  'oil/limited-slip-not-stated': Nothing
+  'oil/limited-slip-fits': { limitedSlip: string }
+  'oil/limited-slip-additive-missing': Nothing
+  'oil/limited-slip-additive-apart': { name: string }
+  'oil/limited-slip-additive-twice': { name: string }
+  'oil/limited-slip-not-permitted': Nothing
+  'oil/limited-slip-unasked': Nothing
+  'oil/limited-slip-not-on-label': { limitedSlip: string }
+  'oil/ambient-inside': { ambient: Amount; min?: Amount; max?: Amount }
+  'oil/ambient-outside': { ambient: Amount; min?: Amount; max?: Amount }
+  'oil/ambient-not-given': { min?: Amount; max?: Amount }
+  'oil/ambient-not-a-band': { printed: Amount }
+  'oil/ambient-not-limited': Nothing
+  'oil/oils-not-stated': Nothing
+  'oil/no-oil-for-ambient': { ambient: Amount }
+  'oil/viscosities-missing': { missing: readonly string[] }
+  'oil/viscosities-reversed': { kv40: Amount; kv100: Amount }
+  'oil/below-pour-point': { temperature: Amount; pourPoint: Amount }
+  'oil/pour-point-not-stated': Nothing
+  'oil/temperature-outside-range': { temperature: Amount; min: Amount; max: Amount }
+  'oil/viscosity-outside-range': { viscosity?: Amount; temperature?: Amount; min: Amount; max: Amount }
+  'oil/viscosity-by-d341': { kv40: Amount; kv100: Amount; temperature: Amount }
+  'oil/viscosity-index-undefined': { kv100: Amount; min: Amount }
+  'oil/viscosity-index-by-d2270': { procedure: string; kv40: Amount; kv100: Amount }
+  'oil/density-missing': Nothing
+  'oil/density-outside-range': { density: Amount; min: Amount; max: Amount }
+  'oil/density-by-d1250': { density15: Amount; temperature: Amount }
+}
+
+/** A reason with the params that its code declares. Internal. */
+export function oilReason<Code extends keyof OilCodes>(code: Code, params: OilCodes[Code]) {
+  return { code, params }
+}

@@ -1,0 +1,68 @@
+import type { Reason } from '../finding.js'
+import { convert } from '../quantity/convert.js'
+import type { Quantity, TemperatureUnit } from '../quantity/unit.js'
+import { type OilCodes, oilReason } from './codes.js'
+import { compareAmounts } from './exactAmount.js'
+import { requireQuantity } from './requireQuantity.js'
+
+export type DensityVerdict =
+  | {
+      readonly kind: 'density'
+      readonly density: Quantity<'kg/m3'>
+      /** Density at the temperature over density at 15 °C. */
+      readonly factor: number
+      readonly reasons: readonly Reason<keyof OilCodes>[]
+    }
+  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
+
+const LIGHTEST = { value: 800, unit: 'kg/m3' } as const
+const HEAVIEST = { value: 1164, unit: 'kg/m3' } as const
+const COLDEST = { value: -50, unit: 'degC' } as const
+const HOTTEST = { value: 150, unit: 'degC' } as const
+const K1 = 0.6278
+
+/**
+ * How dense a lubricating oil is at a temperature, for turning a weight into a volume. For the volume itself use
+ * {@link volumeAt}. Not for fuels or crude: their groups have other constants.
+ *
+ * ρ(t) = ρ15·exp(−α·ΔT·(1 + 0.8·α·ΔT)), α = 0.6278/ρ15 per °C, ΔT = t − 15 °C.
+ *
+ * @param density15 - density at 15 °C from the data sheet, 800 to 1164 kg/m³, both belonging to the range
+ * @param temperature - of the oil, −50 °C to 150 °C, both belonging to the range
+ * @returns the density, not rounded, or `cannot tell` with the reason
+ * @throws TypeError or RangeError when an argument is no quantity, or the density is not above 0
+ *
+ * Source: API MPMS 11.1 / ASTM D1250, lubricating-oil group on the 15 °C base, as carried by an open implementation
+ * (constants "54D"); the temperature range is from memory.
+ *
+ * @example
+ * ```ts
+ * import { densityAt } from 'drivetrain-service/v1/oil'
+ * // How dense is an oil of 890 kg/m³ when it is at 40 °C?
+ * const answer = densityAt({ value: 890, unit: 'kg/m3' }, { value: 40, unit: 'degC' })
+ * answer.kind === 'density' && answer.density.value.toFixed(1) // => '874.2'
+ * ```
+ */
+export function densityAt(
+  density15: Quantity<'kg/m3'>,
+  temperature: Quantity<TemperatureUnit>,
+): DensityVerdict {
+  requireQuantity('density15', density15, 'density', 0)
+  requireQuantity('temperature', temperature, 'temperature')
+  if (density15.value < LIGHTEST.value || density15.value > HEAVIEST.value) {
+    const params = { density: density15, min: LIGHTEST, max: HEAVIEST }
+    return { kind: 'cannot tell', reasons: [oilReason('oil/density-outside-range', params)] }
+  }
+  if (compareAmounts(temperature, COLDEST) < 0 || compareAmounts(temperature, HOTTEST) > 0) {
+    const params = { temperature, min: COLDEST, max: HOTTEST }
+    return { kind: 'cannot tell', reasons: [oilReason('oil/temperature-outside-range', params)] }
+  }
+  const growth = (K1 / density15.value) * (convert(temperature, 'degC').value - 15)
+  const factor = Math.exp(-growth * (1 + 0.8 * growth))
+  return {
+    kind: 'density',
+    density: { value: density15.value * factor, unit: 'kg/m3' },
+    factor,
+    reasons: [oilReason('oil/density-by-d1250', { density15, temperature })],
+  }
+}

@@ -1,0 +1,99 @@
+import type { Reason } from '../finding.js'
+import { shown } from '../quantity/shown.js'
+import type { Quantity } from '../quantity/unit.js'
+import type { OilCodes } from './codes.js'
+import { GRADE_EDITIONS, type GradeEdition, type GradeSystem, gradeRows } from './gradeTables.js'
+import { parseGrade } from './parseGrade.js'
+
+/** The limits that an oil of a grade keeps. */
+export interface GradeBand {
+  readonly kind: 'band'
+  readonly system: GradeSystem
+  readonly grade: string
+  readonly edition: GradeEdition
+  /** The temperature at which the limits hold: 100 °C for SAE, 40 °C for ISO. */
+  readonly at: Quantity<'degC'>
+  /** Belongs to the band. */
+  readonly min: Quantity<'mm2/s'>
+  /** Does not belong to the band (SAE). */
+  readonly below?: Quantity<'mm2/s'>
+  /** Belongs to the band (ISO). */
+  readonly max?: Quantity<'mm2/s'>
+  /** W grades of J306: the oil may not be thicker than this at this temperature. */
+  readonly cold?: { readonly temperature: Quantity<'degC'>; readonly viscosity: Quantity<'mPa.s'> }
+  /** How the rows were read: `second hand` in charts quoting the standard, or `from memory`. */
+  readonly read: 'second hand' | 'from memory'
+}
+
+export interface NoGradeBand {
+  readonly kind: 'cannot tell'
+  readonly reasons: readonly Reason<keyof OilCodes>[]
+}
+
+/**
+ * Between which kinematic viscosities an oil of a grade lies, for whoever judges a measured or printed viscosity. To
+ * compare two labels use {@link oilMeets}. A multigrade keeps both its grades: the hot band, and the W grade's minimum.
+ *
+ * @param question - `system`, `grade` as printed, and the `edition` of the system, since editions differ in the limits
+ * @returns the band with its temperature, or `cannot tell` (`oil/grade-not-known`, `oil/grade-not-in-edition`,
+ *   `oil/grade-impossible`)
+ * @throws RangeError when the system or the edition is not held; TypeError when `grade` is no string
+ *
+ * Source: SAE J306 (2019 and 2005, and the bands of 90, 140 and 250 before), SAE J300, ISO 3448, read second hand in
+ * lubricant makers' charts; rows that were not read say `from memory`.
+ *
+ * @example
+ * ```ts
+ * import { gradeBand } from 'drivetrain-service/v1/oil'
+ * // How thick is an 80W-90 at 100 °C?
+ * const band = gradeBand({ system: 'SAE J306', grade: '80W-90', edition: '2019' })
+ * band.kind === 'band' && [band.min.value, band.below?.value] // => [13.5, 18.5]
+ * ```
+ */
+export function gradeBand(question: {
+  readonly system: GradeSystem
+  readonly grade: string
+  readonly edition: GradeEdition
+}): GradeBand | NoGradeBand {
+  const { system, grade, edition } = question
+  const parsed = parseGrade(grade, system)
+  const editions: readonly string[] = GRADE_EDITIONS[system]
+  if (!editions.includes(edition)) {
+    throw new RangeError(`edition must be one of ${editions.join(', ')} for ${system}, got ${shown(edition)}`)
+  }
+  if (!parsed.ok) {
+    const known = parsed.findings.flatMap(({ params }) => params.known as string[])
+    return cannotTell('oil/grade-not-known', { grade: grade.slice(0, 40), system, known })
+  }
+  const { winter, summer, name } = parsed.value
+  const rows = gradeRows(system, edition)
+  const cold = winter === undefined ? undefined : rows[winter]
+  const hot = summer === undefined ? undefined : rows[summer]
+  if ((winter !== undefined && cold === undefined) || (summer !== undefined && hot === undefined)) {
+    return cannotTell('oil/grade-not-in-edition', { grade: name, system, edition })
+  }
+  const min = Math.max(cold?.min ?? 0, hot?.min ?? 0)
+  if (hot?.max !== undefined && min >= hot.max) {
+    return cannotTell('oil/grade-impossible', { grade: name, system })
+  }
+  const iso = system === 'ISO VG'
+  const top = hot?.max === undefined ? {} : { [iso ? 'max' : 'below']: { value: hot.max, unit: 'mm2/s' } }
+  const thick = { value: 150_000, unit: 'mPa.s' } as const
+  return {
+    kind: 'band',
+    system,
+    grade: name,
+    edition,
+    at: { value: iso ? 40 : 100, unit: 'degC' },
+    min: { value: min, unit: 'mm2/s' },
+    ...top,
+    ...(cold?.cold === undefined
+      ? {}
+      : { cold: { temperature: { value: cold.cold, unit: 'degC' as const }, viscosity: thick } }),
+    read: [cold, hot].some((row) => row?.read === 'from memory') ? 'from memory' : 'second hand',
+  }
+}
+
+function cannotTell<Code extends keyof OilCodes>(code: Code, params: OilCodes[Code]): NoGradeBand {
+  return { kind: 'cannot tell', reasons: [{ code, params }] }
+}

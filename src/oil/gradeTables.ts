@@ -1,0 +1,120 @@
+/** Grade systems that sheets and labels name. */
+export type GradeSystem = 'SAE J306' | 'SAE J300' | 'ISO VG'
+
+/**
+ * Editions whose limits this library holds. The editions of SAE J306 and J300 differ in the limits themselves; the
+ * year of ISO 3448 is from memory, its rule (midpoint ±10 %) has not changed in what was read.
+ */
+export const GRADE_EDITIONS = {
+  'SAE J306': ['2019', '2005', 'before 2005'],
+  'SAE J300': ['since 2013', 'before 2013'],
+  'ISO VG': ['1992'],
+} as const
+
+export type GradeEdition = (typeof GRADE_EDITIONS)[GradeSystem][number]
+
+/** Limits in mm²/s at 100 °C (SAE) or 40 °C (ISO); SAE maxima are exclusive, ISO maxima belong to the grade. */
+export interface GradeRow {
+  readonly min: number
+  readonly max?: number
+  /** SAE J306 W grades: warmest °C at which the viscosity may reach 150,000 mPa·s. */
+  readonly cold?: number
+  /** `second hand`: read in charts that quote the standard; `from memory`: nobody read it. */
+  readonly read: 'second hand' | 'from memory'
+}
+
+type Rows = Readonly<Record<string, GradeRow>>
+const read = 'second hand'
+
+const J306_2019: Rows = {
+  '70W': { min: 3.8, cold: -55, read },
+  '75W': { min: 3.8, cold: -40, read },
+  '80W': { min: 8.5, cold: -26, read },
+  '85W': { min: 11, cold: -12, read },
+  '65': { min: 3.8, max: 5, read },
+  '70': { min: 5, max: 6.5, read },
+  '75': { min: 6.5, max: 8.5, read },
+  '80': { min: 8.5, max: 11, read },
+  '85': { min: 11, max: 13.5, read },
+  '90': { min: 13.5, max: 18.5, read },
+  '110': { min: 18.5, max: 24, read },
+  '140': { min: 24, max: 32.5, read },
+  '190': { min: 32.5, max: 41, read },
+  '250': { min: 41, read },
+}
+
+const J306_2005: Rows = {
+  '70W': { min: 4.1, cold: -55, read },
+  '75W': { min: 4.1, cold: -40, read },
+  '80W': { min: 7, cold: -26, read },
+  '85W': { min: 11, cold: -12, read },
+  '80': { min: 7, max: 11, read },
+  '85': { min: 11, max: 13.5, read },
+  '90': { min: 13.5, max: 18.5, read },
+  '110': { min: 18.5, max: 24, read },
+  '140': { min: 24, max: 32.5, read },
+  '190': { min: 32.5, max: 41, read },
+  '250': { min: 41, read },
+}
+
+const J306_BEFORE_2005: Rows = {
+  '70W': { min: 4.1, cold: -55, read: 'from memory' },
+  '75W': { min: 4.1, cold: -40, read: 'from memory' },
+  '80W': { min: 7, cold: -26, read: 'from memory' },
+  '85W': { min: 11, cold: -12, read: 'from memory' },
+  '90': { min: 13.5, max: 24, read },
+  '140': { min: 24, max: 41, read },
+  '250': { min: 41, read },
+}
+
+const J300_BEFORE_2013: Rows = {
+  '0W': { min: 3.8, read },
+  '5W': { min: 3.8, read },
+  '10W': { min: 4.1, read },
+  '15W': { min: 5.6, read },
+  '20W': { min: 5.6, read },
+  '25W': { min: 9.3, read },
+  '20': { min: 5.6, max: 9.3, read },
+  '30': { min: 9.3, max: 12.5, read },
+  '40': { min: 12.5, max: 16.3, read },
+  '50': { min: 16.3, max: 21.9, read },
+  '60': { min: 21.9, max: 26.1, read },
+}
+
+const J300_SINCE_2013: Rows = {
+  ...J300_BEFORE_2013,
+  '8': { min: 4, max: 6.1, read },
+  '12': { min: 5, max: 7.1, read: 'from memory' },
+  '16': { min: 6.1, max: 8.2, read },
+  '20': { min: 6.9, max: 9.3, read },
+}
+
+const ISO_VG: Rows = {
+  '2': { min: 1.98, max: 2.42, read },
+  '3': { min: 2.88, max: 3.52, read },
+  '5': { min: 4.14, max: 5.06, read },
+  '7': { min: 6.12, max: 7.48, read },
+  '10': { min: 9, max: 11, read },
+  '15': { min: 13.5, max: 16.5, read },
+  '22': { min: 19.8, max: 24.2, read },
+  '32': { min: 28.8, max: 35.2, read },
+  '46': { min: 41.4, max: 50.6, read },
+  '68': { min: 61.2, max: 74.8, read },
+  '100': { min: 90, max: 110, read },
+  '150': { min: 135, max: 165, read },
+  '220': { min: 198, max: 242, read },
+  '320': { min: 288, max: 352, read },
+  '460': { min: 414, max: 506, read },
+  '680': { min: 612, max: 748, read },
+  '1000': { min: 900, max: 1100, read },
+  '1500': { min: 1350, max: 1650, read: 'from memory' },
+  '2200': { min: 1980, max: 2420, read: 'from memory' },
+  '3200': { min: 2880, max: 3520, read: 'from memory' },
+}
+
+/** The rows of one edition. Internal: {@link gradeBand} is the way in. */
+export function gradeRows(system: GradeSystem, edition: string): Rows {
+  if (system === 'ISO VG') return ISO_VG
+  if (system === 'SAE J300') return edition === 'before 2013' ? J300_BEFORE_2013 : J300_SINCE_2013
+  return edition === '2019' ? J306_2019 : edition === '2005' ? J306_2005 : J306_BEFORE_2005
+}

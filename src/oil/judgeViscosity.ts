@@ -1,0 +1,115 @@
+import type { Reason } from '../finding.js'
+import type { GradeOil } from '../spec/leaf.js'
+import type { OfferedOil } from '../spec/stock.js'
+import { type OilCodes, oilReason } from './codes.js'
+import { type GradeBand, gradeBand } from './gradeBand.js'
+import { GRADE_EDITIONS, type GradeEdition } from './gradeTables.js'
+import { isWithinGrade } from './isWithinGrade.js'
+import type { JudgedAspect } from './oilMeets.js'
+import { type Grade, parseGrade } from './parseGrade.js'
+
+/** The viscosity grade of an offered oil against the manual's. Internal: {@link oilMeets} is the way in. */
+export function judgeViscosity(permitted: GradeOil, offered: OfferedOil): JudgedAspect {
+  const wanted = parseGrade(permitted.grade, permitted.system)
+  if (!wanted.ok) return unknownGrade(permitted.grade, permitted.system, wanted.findings)
+  const { editions, reasons } = editionsOf(permitted)
+  const bands = bandsOf(wanted.value, editions)
+  if (offered.grade === undefined || offered.system === undefined) {
+    const measured = measuredFor(bands, offered)
+    if (measured === undefined) {
+      return ask([...reasons, oilReason('oil/grade-not-on-label', { permitted: wanted.value.name })])
+    }
+    return { answer: measured.inside ? 'ask' : 'no', reasons: [...reasons, measured.reason] }
+  }
+  const label = parseGrade(offered.grade, offered.system)
+  if (!label.ok) return unknownGrade(offered.grade, offered.system, label.findings)
+  const own = measuredFor(bandsOf(label.value, GRADE_EDITIONS[label.value.system]), offered)
+  if (own !== undefined && !own.inside) {
+    const params = { ...own.reason.params, grade: label.value.name }
+    return ask([...reasons, { code: 'oil/label-contradicts-viscosity', params }])
+  }
+  if (label.value.system !== wanted.value.system) {
+    const measured = measuredFor(bands, offered)
+    const names = { permitted: wanted.value.name, offered: label.value.name }
+    const differ = oilReason('oil/systems-differ', names)
+    if (measured === undefined) return ask([...reasons, differ])
+    return { answer: measured.inside ? 'ask' : 'no', reasons: [...reasons, differ, measured.reason] }
+  }
+  const verdict = compareGrades(wanted.value, label.value, bands)
+  return { answer: verdict.answer, reasons: [...reasons, ...verdict.reasons] }
+}
+
+function compareGrades(wanted: Grade, label: Grade, bands: readonly GradeBand[]): JudgedAspect {
+  const names = { permitted: wanted.name, offered: label.name }
+  if (wanted.name === label.name) {
+    return { answer: 'yes', reasons: [oilReason('oil/grade-same', { grade: wanted.name })] }
+  }
+  if (wanted.summer !== undefined && wanted.summer !== label.summer) {
+    const others = bandsOf({ ...label, name: label.summer ?? label.name }, GRADE_EDITIONS[label.system])
+    // in one edition of J306 no two bands meet: where they do, an edition has moved the limits between the two names
+    const renamed =
+      label.summer !== undefined && bands.some((band) => others.some((other) => meet(band, other)))
+    return renamed && wanted.system === 'SAE J306'
+      ? ask([oilReason('oil/grade-renamed', { ...names, system: wanted.system })])
+      : { answer: 'no', reasons: [oilReason('oil/grade-differs', names)] }
+  }
+  if (wanted.winter === undefined || wanted.winter === label.winter) {
+    return { answer: 'yes', reasons: [oilReason('oil/multigrade-covers', names)] }
+  }
+  if (label.winter === undefined) {
+    return { answer: 'no', reasons: [oilReason('oil/winter-grade-missing', names)] }
+  }
+  return Number.parseInt(label.winter, 10) < Number.parseInt(wanted.winter, 10)
+    ? ask([oilReason('oil/winter-grade-colder', names)])
+    : { answer: 'no', reasons: [oilReason('oil/winter-grade-warmer', names)] }
+}
+
+/** The editions that a sheet may mean: the one it names, or all where it names none or one that is not held. */
+function editionsOf({ system, edition }: GradeOil) {
+  const known: readonly GradeEdition[] = GRADE_EDITIONS[system]
+  const named = known.filter((one) => one === edition)
+  if (edition === undefined || named.length > 0) {
+    return { editions: edition === undefined ? known : named, reasons: [] }
+  }
+  const params = { edition: edition.slice(0, 40), system, known }
+  return { editions: known, reasons: [oilReason('oil/edition-not-known', params)] }
+}
+
+function bandsOf(grade: Grade, editions: readonly GradeEdition[]): GradeBand[] {
+  return editions.flatMap((edition) => {
+    const band = gradeBand({ system: grade.system, grade: grade.name, edition })
+    return band.kind === 'band' ? [band] : []
+  })
+}
+
+/** Whether the offered oil's own printed viscosity lies in any of the bands; undefined where none is printed. */
+function measuredFor(bands: readonly GradeBand[], offered: OfferedOil) {
+  const [first] = bands
+  if (first === undefined) return undefined
+  const viscosity = first.at.value === 40 ? offered.kv40 : offered.kv100
+  if (viscosity === undefined) return undefined
+  const inside = bands.some((band) => isWithinGrade(viscosity, band))
+  const params = { grade: first.grade, viscosity, at: first.at }
+  return {
+    inside,
+    reason: oilReason(inside ? 'oil/viscosity-inside-band' : 'oil/viscosity-outside-band', params),
+  }
+}
+
+function meet(first: GradeBand, second: GradeBand): boolean {
+  const top = (band: GradeBand) => band.below?.value ?? band.max?.value ?? Infinity
+  return first.min.value < top(second) && second.min.value < top(first)
+}
+
+function ask(reasons: readonly Reason<keyof OilCodes>[]): JudgedAspect {
+  return { answer: 'ask', reasons }
+}
+
+function unknownGrade(
+  grade: string,
+  system: string,
+  findings: readonly { params: { known?: unknown } }[],
+): JudgedAspect {
+  const known = findings.flatMap(({ params }) => params.known as string[])
+  return ask([oilReason('oil/grade-not-known', { grade: grade.slice(0, 40), system, known })])
+}

@@ -1,0 +1,110 @@
+import type { Reason } from '../finding.js'
+import { shown } from '../quantity/shown.js'
+import type { Quantity, TemperatureUnit } from '../quantity/unit.js'
+import type { OilChoice } from '../spec/leaf.js'
+import type { OfferedOil } from '../spec/stock.js'
+import { type OilCodes, oilReason } from './codes.js'
+import { holdsAtAmbient } from './holdsAtAmbient.js'
+import { judgeCategory } from './judgeCategory.js'
+import { judgeLimitedSlip } from './judgeLimitedSlip.js'
+import { judgeViscosity } from './judgeViscosity.js'
+import { requireObject } from './requireQuantity.js'
+
+/** `not judged`: the manual asks nothing of this kind, or the question left it out. */
+export type AspectAnswer = 'yes' | 'no' | 'ask' | 'not judged'
+
+export interface JudgedAspect {
+  readonly answer: AspectAnswer
+  readonly reasons: readonly Reason<keyof OilCodes>[]
+}
+
+export interface OilVerdict {
+  /** `no` when any aspect is no, else `ask` when any is ask, else `yes`. */
+  readonly answer: 'yes' | 'no' | 'ask'
+  readonly viscosity: AspectAnswer
+  readonly category: AspectAnswer
+  readonly limitedSlip: AspectAnswer
+  readonly ambient: AspectAnswer
+  readonly reasons: readonly Reason<keyof OilCodes>[]
+}
+
+export interface OilCircumstances {
+  /** Whether bronze or brass runs in the oil, as the sheet's `yellowMetal` says; absent there means `not stated`. */
+  readonly yellowMetal: 'yes' | 'no' | 'not stated'
+  /** The day's temperature; absent: the ambient band is not judged. */
+  readonly ambient?: Quantity<TemperatureUnit>
+}
+
+/**
+ * Whether an oil on the shelf is one that the manual permits, with viscosity, service category, limited-slip additive
+ * and ambient band judged apart. It compares what the label says with what the manual says; it approves nothing that
+ * neither of them says. A maker's fluid is met by its name on the label alone, never by viscosity.
+ *
+ * @param permitted - one choice of the sheet's oils; ask again for each choice
+ * @param offered - the oil as its label describes it
+ * @param circumstances - `yellowMetal` of the gearcase, and `ambient` where it counts
+ * @returns `yes`, `no` or `ask` (ask the maker or read the data sheet), each aspect, and every reason
+ * @throws TypeError when an argument has the wrong shape, RangeError when `ambient` is not finite
+ *
+ * Source: SAE J306, J300 and ISO 3448 as in {@link gradeBand}; API service designations as reproduced by lubricant
+ * firms. That GL-5 additives attack yellow metal, and that a GL-4/GL-5 label needs a question: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { oilMeets } from 'drivetrain-service/v1/oil'
+ * // The manual asks for 80W-90 GL-4 and bronze runs in the oil: is an 80W-90 GL-5 right?
+ * const permitted = {
+ *   kind: 'grade', grade: '80W-90', system: 'SAE J306', category: 'GL-4', limitedSlip: 'either',
+ * } as const
+ * const offered = { name: 'Invented 80W-90', grade: '80W-90', system: 'SAE J306', categories: ['GL-5'] } as const
+ * const verdict = oilMeets(permitted, offered, { yellowMetal: 'yes' })
+ * console.log(verdict.answer, verdict.viscosity, verdict.category) // => no yes no
+ * ```
+ */
+export function oilMeets(
+  permitted: OilChoice,
+  offered: OfferedOil,
+  circumstances: OilCircumstances,
+): OilVerdict {
+  requireObject('permitted', permitted)
+  requireObject('offered', offered)
+  requireObject('circumstances', circumstances)
+  const { yellowMetal, ambient } = circumstances
+  if (yellowMetal !== 'yes' && yellowMetal !== 'no' && yellowMetal !== 'not stated') {
+    throw new TypeError(`circumstances.yellowMetal must be yes, no or not stated, got ${shown(yellowMetal)}`)
+  }
+  const maker = permitted.kind === 'maker fluid' ? judgeName(permitted.name, offered) : undefined
+  const viscosity = permitted.kind === 'grade' ? judgeViscosity(permitted, offered) : NOT_JUDGED
+  const category = permitted.kind === 'grade' ? judgeCategory(permitted, offered, yellowMetal) : NOT_JUDGED
+  const limitedSlip = judgeLimitedSlip(permitted, offered)
+  const band = ambient === undefined ? { holds: 'not judged' as const, reasons: [] } : at(permitted, ambient)
+  const aspects = [maker?.answer, viscosity.answer, category.answer, limitedSlip.answer, band.holds]
+  const answer = aspects.includes('no') ? 'no' : aspects.includes('ask') ? 'ask' : 'yes'
+  const parts = [maker, viscosity, category, limitedSlip, band]
+  return {
+    answer,
+    viscosity: viscosity.answer,
+    category: category.answer,
+    limitedSlip: limitedSlip.answer,
+    ambient: band.holds,
+    reasons: parts.flatMap((part) => part?.reasons ?? []),
+  }
+}
+
+const NOT_JUDGED: JudgedAspect = { answer: 'not judged', reasons: [] }
+
+function at(permitted: OilChoice, ambient: Quantity<TemperatureUnit>) {
+  return holdsAtAmbient(permitted.ambient, ambient)
+}
+
+/** The name counts whatever its capitals and spaces, but every letter and digit of it. */
+function judgeName(name: string, offered: OfferedOil): JudgedAspect {
+  const plain = (text: string) => text.trim().replace(/\s+/g, ' ').toUpperCase()
+  const names = [offered.name, ...(offered.makerFluids ?? [])].map((text) => plain(String(text)))
+  return names.includes(plain(name))
+    ? { answer: 'yes', reasons: [oilReason('oil/maker-fluid-named', { name })] }
+    : {
+        answer: 'no',
+        reasons: [oilReason('oil/maker-fluid-not-named', { name, offered: String(offered.name) })],
+      }
+}

@@ -1,0 +1,72 @@
+import type { Result } from '../finding.js'
+import { shown } from '../quantity/shown.js'
+import { GRADE_EDITIONS, type GradeSystem, gradeRows } from './gradeTables.js'
+
+/** A viscosity grade in its parts; at least one of them is there. */
+export interface Grade {
+  readonly system: GradeSystem
+  /** Normal spelling: `80W-90`, `90`, `80W`, `VG 220`. */
+  readonly name: string
+  /** Cold part, such as `80W`. */
+  readonly winter?: string
+  /** Hot part, such as `90`, or the ISO number, such as `220`. */
+  readonly summer?: string
+}
+
+/**
+ * What a viscosity grade on a label or in a manual says, for whoever compares two of them. For its limits in mm²/s
+ * use {@link gradeBand}.
+ *
+ * @param text - the grade as printed: `80W-90`, `SAE 80W90`, `90`, `ISO VG 220`; at most 40 characters count
+ * @param system - the system that the text belongs to; the same number means different oils in J306 and J300
+ * @returns the grade in its parts, or a finding `oil/grade-not-known` that lists the grades of the system
+ * @throws TypeError when `text` is no string; RangeError when `system` is none of the three
+ *
+ * Source: SAE J306 and J300 (multigrade = W grade and hot grade), ISO 3448, as quoted in lubricant makers' charts.
+ *
+ * @example
+ * ```ts
+ * import { parseGrade } from 'drivetrain-service/v1/oil'
+ * // Which two grades does an 80W-90 meet?
+ * const grade = parseGrade('SAE 80W90', 'SAE J306')
+ * grade.ok && [grade.value.winter, grade.value.summer] // => ['80W', '90']
+ * ```
+ */
+export function parseGrade(text: string, system: GradeSystem): Result<Grade> {
+  if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${shown(text)}`)
+  const known = knownGrades(system)
+  const short = text.slice(0, 41).trim().toUpperCase()
+  const iso = system === 'ISO VG'
+  const match = iso
+    ? /^(?:ISO[ -]?)?(?:VG[ -]?)?()([0-9]{1,4})$/.exec(short)
+    : /^(?:SAE ?)?(?:([0-9]{1,2}W)(?:[-–/ ]?(?=[0-9]|$))?)?([0-9]{1,3})?$/.exec(short)
+  const [, winter, summer] = match ?? []
+  const parts = [winter, summer].filter((part) => part !== undefined && part !== '')
+  if (parts.length === 0 || parts.some((part) => !known.includes(String(part)))) {
+    const params = { grade: text.slice(0, 40), system, known }
+    const document = { kind: 'text' } as const
+    return {
+      ok: false,
+      findings: [{ code: 'oil/grade-not-known', severity: 'error', document, path: '', params }],
+    }
+  }
+  const value: Grade = {
+    system,
+    name: iso ? `VG ${summer}` : parts.join('-'),
+    ...(winter ? { winter } : {}),
+    ...(summer ? { summer } : {}),
+  }
+  return { ok: true, value, findings: [] }
+}
+
+/** Every grade of a system over all its editions, W grades first. */
+function knownGrades(system: GradeSystem): string[] {
+  if (!Object.hasOwn(GRADE_EDITIONS, system)) {
+    throw new RangeError(
+      `system must be one of ${Object.keys(GRADE_EDITIONS).join(', ')}, got ${shown(system)}`,
+    )
+  }
+  const names = GRADE_EDITIONS[system].flatMap((edition) => Object.keys(gradeRows(system, edition)))
+  const rank = (name: string) => Number.parseInt(name, 10) + (name.endsWith('W') ? 0 : 1000)
+  return [...new Set(names)].sort((first, second) => rank(first) - rank(second))
+}

@@ -1,0 +1,29 @@
+import { shown } from '../quantity/shown.js'
+import { type Measure, UNITS_BY_MEASURE } from '../quantity/unit.js'
+
+/**
+ * Throws where a programmer passes something that is no quantity of the measure: TypeError for the wrong shape or
+ * unit, RangeError for a value outside the open range. Internal.
+ */
+export function requireQuantity(name: string, quantity: unknown, measure: Measure, above = -Infinity): void {
+  const units: readonly string[] = UNITS_BY_MEASURE[measure]
+  if (typeof quantity !== 'object' || quantity === null) {
+    throw new TypeError(`${name} must be a quantity { value, unit }, got ${shown(quantity)}`)
+  }
+  const { value, unit } = quantity as { value?: unknown; unit?: unknown }
+  if (typeof unit !== 'string' || !units.includes(unit)) {
+    throw new TypeError(`${name}.unit must be one of ${units.join(', ')}, got ${shown(unit)}`)
+  }
+  if (typeof value !== 'number') throw new TypeError(`${name}.value must be a number, got ${shown(value)}`)
+  if (!Number.isFinite(value) || value <= above) {
+    const range = above === -Infinity ? 'finite' : `finite and above ${above}`
+    throw new RangeError(`${name}.value must be ${range}, got ${shown(value)}`)
+  }
+}
+
+/** Throws TypeError where an argument that must be an object is none. Internal. */
+export function requireObject(name: string, value: unknown): void {
+  if (typeof value !== 'object' || value === null) {
+    throw new TypeError(`${name} must be an object, got ${shown(value)}`)
+  }
+}

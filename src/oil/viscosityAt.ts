@@ -1,0 +1,95 @@
+import type { Reason } from '../finding.js'
+import { convert } from '../quantity/convert.js'
+import type { Quantity, TemperatureUnit } from '../quantity/unit.js'
+import type { OfferedOil } from '../spec/stock.js'
+import { type OilCodes, oilReason } from './codes.js'
+import { compareAmounts } from './exactAmount.js'
+import { requireObject, requireQuantity } from './requireQuantity.js'
+import { viscosityLine, viscosityOnLine } from './viscosityLine.js'
+
+export type ViscosityVerdict =
+  | {
+      readonly kind: 'viscosity'
+      readonly viscosity: Quantity<'mm2/s'>
+      readonly reasons: readonly Reason<keyof OilCodes>[]
+    }
+  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
+
+/** The charts of ASTM D341 were founded on data from −30 °F to 450 °F; whole degrees Celsius inside that. */
+const COLDEST = { value: -30, unit: 'degC' } as const
+const HOTTEST = { value: 230, unit: 'degC' } as const
+const THINNEST = { value: 0.21, unit: 'mm2/s' } as const
+const THICKEST = { value: 2e7, unit: 'mm2/s' } as const
+
+/**
+ * How thick an oil is at a temperature, for planning how long it takes to pour. Not for a maker's fluid whose label
+ * gives no viscosities: then the answer is `cannot tell`. For the grade that a viscosity belongs to use
+ * {@link isWithinGrade}.
+ *
+ * log10 log10 (ν + 0.7 + …) = A − B·log10 T, A and B from ν at 40 °C and 100 °C, T = t + 273.15.
+ *
+ * @param oil - `kv40` and `kv100` as on the label or data sheet, and `pourPoint` where known
+ * @param temperature - of the oil, −30 °C to 230 °C, both belonging to the range
+ * @returns the kinematic viscosity, not rounded, or `cannot tell` with the reason: a viscosity is missing, the
+ *   two contradict each other, below the pour point, outside the range. At the pour point itself there is an answer.
+ * @throws TypeError or RangeError when an argument is no quantity, or a viscosity is not above 0
+ *
+ * Source: ASTM D341 as quoted (see {@link viscosityLine}); range −30 °F to 450 °F from the abstract of a 1957 ASTM
+ * paper on the charts; 2 × 10⁷ mm²/s as upper end of the charts is from memory.
+ *
+ * @example
+ * ```ts
+ * import { viscosityAt } from 'drivetrain-service/v1/oil'
+ * // How thick is an oil of 32 mm²/s at 40 °C and 5.4 mm²/s at 100 °C when it is at 80 °C?
+ * const oil = { kv40: { value: 32, unit: 'mm2/s' }, kv100: { value: 5.4, unit: 'mm2/s' } } as const
+ * const answer = viscosityAt(oil, { value: 80, unit: 'degC' })
+ * answer.kind === 'viscosity' && answer.viscosity.value.toFixed(1) // => '8.5'
+ * ```
+ */
+export function viscosityAt(
+  oil: Pick<OfferedOil, 'kv40' | 'kv100' | 'pourPoint'>,
+  temperature: Quantity<TemperatureUnit>,
+): ViscosityVerdict {
+  requireObject('oil', oil)
+  requireQuantity('temperature', temperature, 'temperature')
+  const { kv40, kv100, pourPoint } = oil
+  if (kv40 !== undefined) requireQuantity('oil.kv40', kv40, 'kinematicViscosity', 0)
+  if (kv100 !== undefined) requireQuantity('oil.kv100', kv100, 'kinematicViscosity', 0)
+  if (pourPoint !== undefined) requireQuantity('oil.pourPoint', pourPoint, 'temperature')
+  if (kv40 === undefined || kv100 === undefined) {
+    const missing = [kv40 === undefined ? 'kv40' : '', kv100 === undefined ? 'kv100' : ''].filter(Boolean)
+    return cannotTell(oilReason('oil/viscosities-missing', { missing }))
+  }
+  if (kv100.value >= kv40.value) return cannotTell(oilReason('oil/viscosities-reversed', { kv40, kv100 }))
+  for (const viscosity of [kv40, kv100]) {
+    if (viscosity.value < THINNEST.value || viscosity.value > THICKEST.value) return outside({ viscosity })
+  }
+  if (compareAmounts(temperature, COLDEST) < 0 || compareAmounts(temperature, HOTTEST) > 0) {
+    const range = { min: COLDEST, max: HOTTEST }
+    return cannotTell(oilReason('oil/temperature-outside-range', { temperature, ...range }))
+  }
+  if (pourPoint !== undefined && compareAmounts(temperature, pourPoint) < 0) {
+    return cannotTell(oilReason('oil/below-pour-point', { temperature, pourPoint }))
+  }
+  const line = viscosityLine(
+    { temperature: { value: 40, unit: 'degC' }, viscosity: kv40 },
+    { temperature: { value: 100, unit: 'degC' }, viscosity: kv100 },
+    273.15,
+  )
+  const value = viscosityOnLine(line, convert(temperature, 'degC').value)
+  if (!(value >= THINNEST.value && value <= THICKEST.value)) return outside({ temperature })
+  const reasons = [oilReason('oil/viscosity-by-d341', { kv40, kv100, temperature })]
+  return {
+    kind: 'viscosity',
+    viscosity: { value, unit: 'mm2/s' },
+    reasons: pourPoint === undefined ? [...reasons, oilReason('oil/pour-point-not-stated', {})] : reasons,
+  }
+}
+
+function outside(where: { viscosity: Quantity<'mm2/s'> } | { temperature: Quantity }): ViscosityVerdict {
+  return cannotTell(oilReason('oil/viscosity-outside-range', { ...where, min: THINNEST, max: THICKEST }))
+}
+
+function cannotTell(reason: Reason<keyof OilCodes>): ViscosityVerdict {
+  return { kind: 'cannot tell', reasons: [reason] }
+}

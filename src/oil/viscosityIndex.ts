@@ -1,0 +1,82 @@
+import type { Reason } from '../finding.js'
+import type { Quantity } from '../quantity/unit.js'
+import { type OilCodes, oilReason } from './codes.js'
+import { requireQuantity } from './requireQuantity.js'
+import { VISCOSITY_INDEX_H, VISCOSITY_INDEX_L, viscosityIndexRow } from './viscosityIndexTable.js'
+
+export type ViscosityIndexVerdict =
+  | {
+      readonly kind: 'viscosity index'
+      /** Not rounded. */
+      readonly value: number
+      /** As the practice reports it: whole, half to even. */
+      readonly reported: number
+      readonly procedure: 'A' | 'B'
+      readonly reasons: readonly Reason<keyof OilCodes>[]
+    }
+  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
+
+const LEAST = { value: 2, unit: 'mm2/s' } as const
+
+/**
+ * How little an oil thins as it warms, as one number for comparing oils. To get a viscosity at a temperature use
+ * {@link viscosityAt}: the index is not needed for it.
+ *
+ * Procedure A: VI = 100·(L − U)/(L − H) where U > H; procedure B: VI = (10^N − 1)/0.00715 + 100 with
+ * N = (log H − log U)/log Y where U ≤ H; U = ν at 40 °C, Y = ν at 100 °C.
+ *
+ * @param kv40 - kinematic viscosity at 40 °C
+ * @param kv100 - kinematic viscosity at 100 °C; below 2 mm²/s the index is not defined, 2 itself is
+ * @returns the index, also rounded as reported, or `cannot tell`
+ * @throws TypeError or RangeError when an argument is no positive quantity in mm²/s
+ *
+ * Source: ASTM D2270 (web copy of the practice; table of L and H through the open `chemicals` package, 311 rows,
+ * linear between rows; above 70 mm²/s L = 0.8353Y² + 14.67Y − 216, H = 0.1684Y² + 11.85Y − 97).
+ *
+ * @example
+ * ```ts
+ * import { viscosityIndex } from 'drivetrain-service/v1/oil'
+ * // Which index has the practice's own example, 73.30 mm²/s at 40 °C and 8.86 mm²/s at 100 °C?
+ * const answer = viscosityIndex({ value: 73.3, unit: 'mm2/s' }, { value: 8.86, unit: 'mm2/s' })
+ * answer.kind === 'viscosity index' && answer.reported // => 92
+ * ```
+ */
+export function viscosityIndex(kv40: Quantity<'mm2/s'>, kv100: Quantity<'mm2/s'>): ViscosityIndexVerdict {
+  requireQuantity('kv40', kv40, 'kinematicViscosity', 0)
+  requireQuantity('kv100', kv100, 'kinematicViscosity', 0)
+  if (kv100.value < LEAST.value) {
+    return {
+      kind: 'cannot tell',
+      reasons: [oilReason('oil/viscosity-index-undefined', { kv100, min: LEAST })],
+    }
+  }
+  if (kv40.value <= kv100.value) {
+    return { kind: 'cannot tell', reasons: [oilReason('oil/viscosities-reversed', { kv40, kv100 })] }
+  }
+  const { l, h } = basicValues(kv100.value)
+  const procedure = kv40.value > h ? 'A' : 'B'
+  const value =
+    procedure === 'A'
+      ? (100 * (l - kv40.value)) / (l - h)
+      : (10 ** (Math.log10(h / kv40.value) / Math.log10(kv100.value)) - 1) / 0.00715 + 100
+  const reasons = [oilReason('oil/viscosity-index-by-d2270', { procedure, kv40, kv100 })]
+  return { kind: 'viscosity index', value, reported: roundHalfToEven(value), procedure, reasons }
+}
+
+/** L and H for a viscosity at 100 °C of 2 mm²/s or more. */
+function basicValues(y: number): { l: number; h: number } {
+  if (y > 70) return { l: 0.8353 * y * y + 14.67 * y - 216, h: 0.1684 * y * y + 11.85 * y - 97 }
+  const { row, from, to } = viscosityIndexRow(y)
+  const between = (column: readonly number[]) => {
+    const [low = 0, high = 0] = [column[row], column[row + 1]]
+    return low + ((high - low) * (y - from)) / (to - from)
+  }
+  return { l: between(VISCOSITY_INDEX_L), h: between(VISCOSITY_INDEX_H) }
+}
+
+function roundHalfToEven(value: number): number {
+  const floor = Math.floor(value)
+  const rest = value - floor
+  if (rest !== 0.5) return rest < 0.5 ? floor : floor + 1
+  return floor % 2 === 0 ? floor : floor + 1
+}

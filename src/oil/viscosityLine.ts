@@ -1,0 +1,87 @@
+import type { Quantity } from '../quantity/unit.js'
+import { requireObject, requireQuantity } from './requireQuantity.js'
+
+/** The two constants of an oil: log10 log10 (ν + 0.7 + …) = `intercept` − `slope` · log10 T. */
+export interface ViscosityLine {
+  readonly intercept: number
+  readonly slope: number
+  /** Kelvin at 0 °C that the constants were made with. */
+  readonly zeroCelsius: 273.15 | 273
+}
+
+interface MeasuredViscosity {
+  readonly temperature: Quantity<'degC'>
+  readonly viscosity: Quantity<'mm2/s'>
+}
+
+/**
+ * The constants A and B of an oil from two measured viscosities, for whoever compares them with a data sheet. For a
+ * viscosity in use take {@link viscosityAt}, which also looks at the pour point and the range.
+ *
+ * log10 log10 Z = A − B·log10 T, with Z = ν + 0.7 + exp(−1.47 − 1.84ν − 0.51ν²).
+ *
+ * @param cold - the thicker measurement: temperature in °C, kinematic viscosity of 0.21 mm²/s or more
+ * @param warm - the thinner measurement, at a higher temperature
+ * @param zeroCelsius - kelvin at 0 °C: 273.15, or 273 for tables that were made with it
+ * @returns A as `intercept` and B as `slope`, not rounded
+ * @throws RangeError when `warm` is not warmer and thinner than `cold`, or a value is outside its range
+ *
+ * Source: ASTM D341, equations as quoted in an engineering-software wiki and in a published spreadsheet whose example
+ * (T = t + 273) prints A 9.5259 and B 3.7449.
+ *
+ * @example
+ * ```ts
+ * import { viscosityLine } from 'drivetrain-service/v1/oil'
+ * // Which constants has an oil of 32 mm²/s at 40 °C and 5.4 mm²/s at 100 °C, with T = t + 273?
+ * const line = viscosityLine(
+ *   { temperature: { value: 40, unit: 'degC' }, viscosity: { value: 32, unit: 'mm2/s' } },
+ *   { temperature: { value: 100, unit: 'degC' }, viscosity: { value: 5.4, unit: 'mm2/s' } },
+ *   273,
+ * )
+ * console.log(line.intercept.toFixed(4), line.slope.toFixed(4)) // => 9.5259 3.7449
+ * ```
+ */
+export function viscosityLine(
+  cold: MeasuredViscosity,
+  warm: MeasuredViscosity,
+  zeroCelsius: 273.15 | 273,
+): ViscosityLine {
+  for (const [name, point] of [['cold', cold] as const, ['warm', warm] as const]) {
+    requireObject(name, point)
+    requireQuantity(`${name}.temperature`, point.temperature, 'temperature', -273)
+    requireQuantity(`${name}.viscosity`, point.viscosity, 'kinematicViscosity', 0)
+    if (point.temperature.unit !== 'degC') {
+      throw new TypeError(`${name}.temperature.unit must be degC, got ${point.temperature.unit}`)
+    }
+    if (point.viscosity.value < 0.21) {
+      throw new RangeError(`${name}.viscosity.value must be 0.21 or more, got ${point.viscosity.value}`)
+    }
+  }
+  if (zeroCelsius !== 273.15 && zeroCelsius !== 273) {
+    throw new RangeError(`zeroCelsius must be 273.15 or 273, got ${String(zeroCelsius)}`)
+  }
+  if (warm.temperature.value <= cold.temperature.value || warm.viscosity.value >= cold.viscosity.value) {
+    throw new RangeError('warm must be warmer and thinner than cold')
+  }
+  const left = Math.log10(cold.temperature.value + zeroCelsius)
+  const right = Math.log10(warm.temperature.value + zeroCelsius)
+  const thick = doubleLog(cold.viscosity.value)
+  const slope = (thick - doubleLog(warm.viscosity.value)) / (right - left)
+  return { intercept: thick + slope * left, slope, zeroCelsius }
+}
+
+/** Viscosity in mm²/s on the line; Infinity where it is beyond every double. Internal. */
+export function viscosityOnLine(line: ViscosityLine, celsius: number): number {
+  const z = 10 ** (10 ** (line.intercept - line.slope * Math.log10(celsius + line.zeroCelsius)))
+  // Z(ν) is solved by Newton's steps; the published inverse is only an approximation below 2 mm²/s
+  let viscosity = Math.max(z - 0.7, 0.01)
+  for (let step = 0; step < 8 && viscosity < 20; step += 1) {
+    const bend = Math.exp(-1.47 - 1.84 * viscosity - 0.51 * viscosity ** 2)
+    viscosity -= (viscosity + 0.7 + bend - z) / (1 + bend * (-1.84 - 1.02 * viscosity))
+  }
+  return viscosity
+}
+
+function doubleLog(viscosity: number): number {
+  return Math.log10(Math.log10(viscosity + 0.7 + Math.exp(-1.47 - 1.84 * viscosity - 0.51 * viscosity ** 2)))
+}
