@@ -1,18 +1,12 @@
 import type { Reason } from '../finding.js'
 import { nearestDouble } from '../quantity/nearestDouble.js'
-import { shown } from '../quantity/shown.js'
 import type { StatedValue, Tightening } from '../spec/leaf.js'
 import type { TorqueWrench } from '../spec/toolbox.js'
 import { adaptorRatio } from './adaptorRatio.js'
-import {
-  checkFigure,
-  checkNumber,
-  checkObject,
-  checkQuantity,
-  checkStatedValue,
-  checkTorqueWrench,
-} from './checkInput.js'
+import { checkQuantity, checkTorqueWrench } from './checkInput.js'
+import { checkTightening } from './checkTightening.js'
 import { checkTorque } from './checkTorque.js'
+import { checkWrenchOptions } from './checkWrenchOptions.js'
 import { exactOf } from './exact.js'
 import { torqueReason } from './torqueReason.js'
 import type { Fit, TorqueFit, WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
@@ -24,44 +18,6 @@ function angleTold(angle: StatedValue<'deg'>): { nominal?: string; min?: string;
   if (angle.kind !== 'limits') return { nominal: angle.value }
   const { min, max } = angle
   return { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) }
-}
-
-/** Throws for anything but options of {@link checkWrench}. Internal. */
-export function checkWrenchOptions(options: WrenchOptions): void {
-  checkObject('options', options)
-  if (options.edition !== '2017' && options.edition !== '2003')
-    throw new TypeError(`options.edition must be '2017' or '2003', got ${shown(options.edition)}`)
-  if (options.tolerancePercent !== undefined) {
-    checkNumber('options.tolerancePercent', options.tolerancePercent, 0, true)
-    if (options.tolerancePercent >= 100)
-      throw new RangeError(`options.tolerancePercent must be below 100, got ${options.tolerancePercent}`)
-  }
-  if (options.adaptor === undefined) return
-  checkObject('options.adaptor', options.adaptor)
-  checkQuantity('options.adaptor.extension', options.adaptor.extension, 'length', 0, false)
-  const { angle } = options.adaptor
-  if (angle === undefined) return
-  checkQuantity('options.adaptor.angle', angle, 'angle', 0, false)
-  if (angle.value > 180)
-    throw new RangeError(`options.adaptor.angle.value must be 0 to 180, got ${angle.value}`)
-}
-
-/** Throws for anything but a tightening of a sheet. Internal. */
-export function checkTightening(name: string, tightening: Tightening): void {
-  checkObject(name, tightening)
-  if (tightening.kind === 'not stated') return
-  if (tightening.kind === 'turns') {
-    checkFigure(`${name}.min`, tightening.min)
-    if (tightening.max !== undefined) checkFigure(`${name}.max`, tightening.max)
-    return
-  }
-  if (tightening.kind !== 'torque')
-    throw new TypeError(
-      `${name}.kind must be 'torque', 'turns' or 'not stated', got ${shown((tightening as { kind: unknown }).kind)}`,
-    )
-  checkStatedValue(`${name}.torque`, tightening.torque, 'torque')
-  for (const [at, stage] of (tightening.stages ?? []).entries())
-    checkStatedValue(`${name}.stages[${at}]`, stage, 'torque')
 }
 
 /**

@@ -4,6 +4,7 @@ import type { Figure, LengthUnit, TorqueUnit } from '../quantity/unit.js'
 type Torque = { value: number | Figure; unit: TorqueUnit }
 type Band = { min: Torque; max: Torque }
 type Length = { value: number; unit: LengthUnit }
+type Force = { value: number; unit: 'N' }
 /** One of: a nominal, or limits. */
 type Angle = { nominal?: Figure; min?: Figure; max?: Figure }
 type Told = { code: string; params: Params }
@@ -41,26 +42,33 @@ export interface TorqueCodes {
   'torque/adaptor-changes-setting': { setting: Torque; torque: Torque; ratio: number }
   'torque/lever-length-missing': { extension: Length }
   'torque/drive-does-not-reach': { wrench: string; wanted: string }
-  /** A published band for plugs of this thread. */
-  'torque/plug-band': { thread: string; housing: string; band: Band }
-  'torque/inside-plug-band': { torque: Band; band: Band }
-  'torque/outside-plug-band': { torque: Band; band: Band }
-  'torque/slip': { torque: Torque; factor: string; becomes: Torque; meant?: string; band: Band }
-  'torque/plug-not-in-table': { thread: string }
+  'torque/inside-plug-band': { torque: Torque; band: Band; thread: string }
+  'torque/outside-plug-band': { torque: Torque; band: Band; thread: string }
+  /** The figure times or over a known ratio would be a usual one; `meant` is the unit that it then has. */
+  'torque/slip': { torque: Torque; factor: string; becomes: Torque; meant?: TorqueUnit; band: Band }
+  'torque/thread-missing': Record<never, never>
   'torque/thread-unreadable': { thread: string }
   'torque/swapped-fits-better': { fill: Torque; drain: Torque; fillThread: string; drainThread: string }
   'torque/not-swapped': { fill: Torque; drain: Torque }
-  'torque/same-plug-band': { fillThread: string; drainThread: string }
+  'torque/same-plug-figures': { fillThread: string; drainThread: string }
   'torque/class-unknown': { propertyClass: string }
-  'torque/class-not-for-size': { propertyClass: string; thread: string; range: string }
-  'torque/no-stress-area': { thread: string }
-  'torque/proof-load': { stress: number; area: number; load: number }
-  'torque/above-proof': { load: number; proof: number; sharePercent: number }
-  'torque/below-proof': { load: number; proof: number; sharePercent: number }
+  'torque/class-not-for-size': { propertyClass: string; thread: string; from: string; to: string }
+  'torque/class-not-for-thread': { propertyClass: string; thread: string }
+  'torque/proof-load': { stressMPa: number; area: number; load: Force }
+  'torque/clamp-load': { torque: Torque; nutFactor: number; force: Force }
+  'torque/above-proof': { most: Force; proof: Force }
+  'torque/below-proof': { most: Force; proof: Force }
   'torque/cycles-run-out': { used: number; limit: number }
   'torque/cycles-left': { used: number; limit: number }
   'torque/cycles-not-kept': { limit: number }
   'torque/calibration-date-missing': Record<never, never>
+  'torque/by-torque': Record<never, never>
   'torque/turns': { min: Figure; max?: Figure }
   'torque/turns-open': { min: Figure }
+  'torque/turns-inside': { turns: number; min: Figure; max?: Figure }
+  'torque/turns-too-few': { turns: number; min: Figure }
+  'torque/turns-too-many': { turns: number; max: Figure }
+  'torque/set-inside': { set: Torque; band: Band }
+  'torque/set-outside': { set: Torque; band: Band }
+  'torque/set-not-a-mark': { set: Torque; below?: Torque; above?: Torque }
 }

@@ -1,4 +1,6 @@
 export { type AdaptorAnswer, type AdaptorQuestion, adaptorSetting } from './adaptorSetting.js'
+export { type CalibrationInputs, calibrationInputs } from './calibrationInputs.js'
+export { checkTurns, type TurnsVerdict } from './checkTurns.js'
 export { checkWrench } from './checkWrench.js'
 export {
   type ChooseWrenchesOptions,
@@ -8,7 +10,17 @@ export {
   type WrenchChoice,
   type WrenchTask,
 } from './chooseWrenches.js'
+export { type ClampLoad, type ClampLoadQuestion, clampLoad } from './clampLoad.js'
 export type { TorqueCodes } from './codes.js'
+export {
+  findTorqueSlip,
+  type SlipFactor,
+  type TorqueSlip,
+  type TorqueSlipVerdict,
+} from './findTorqueSlip.js'
+export { looksSwapped, type PlugTorque, type SwapVerdict } from './looksSwapped.js'
+export { type ProofLoad, proofLoad } from './proofLoad.js'
+export { type TurnsBand, turnsBand } from './turnsBand.js'
 export type { WrenchToGet } from './wrenchToGet.js'
 export type {
   Fit,

@@ -1,0 +1,18 @@
+import type { Figure, TorqueUnit } from '../quantity/unit.js'
+
+type Torque = { value: number | Figure; unit: TorqueUnit }
+
+/** Every code that the thread room emits, with its params. */
+export interface ThreadCodes {
+  'thread/not-a-thread': { text: string }
+  'thread/decimal-comma': { text: string; meant: string }
+  'thread/pitch-not-known': { text: string; diameter: string }
+  'thread/pitch-too-coarse': { text: string; pitch: string; diameter: string }
+  'thread/size-not-known': { text: string; size: string; system: string }
+  'thread/threads-per-inch-differ': { text: string; stated: string; usual: string }
+  'thread/unusual-pitch': { text: string; pitch: string; diameter: string }
+  'thread/too-long': { length: number; most: number }
+  'thread/plug-band': { thread: string; housing: string; min: Torque; max: Torque }
+  'thread/plug-not-in-table': { thread: string; housing: string }
+  'thread/taper-plug': { thread: string }
+}

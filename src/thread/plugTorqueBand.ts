@@ -1,0 +1,87 @@
+import type { Reason } from '../finding.js'
+import { shown } from '../quantity/shown.js'
+import type { Quantity } from '../quantity/unit.js'
+import { PLUG_TORQUES, type PlugTorqueRow } from './plugTorques.js'
+import type { Thread } from './thread.js'
+import { threadReason } from './threadReason.js'
+
+export type PlugHousing = 'steel' | 'cast iron' | 'aluminium' | 'not stated'
+
+/** Where a plug's torque is expected, or why nobody can say. */
+export type PlugTorqueBand =
+  | {
+      readonly kind: 'band'
+      readonly min: Quantity<'N.m'>
+      readonly max: Quantity<'N.m'>
+      /** The published figures that the band was made from, lowest first. */
+      readonly published: readonly Quantity<'N.m'>[]
+      readonly reasons: readonly Reason[]
+    }
+  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason[] }
+
+function publishedFor(row: PlugTorqueRow, housing: PlugHousing): number[] {
+  const figures: number[] = []
+  if (housing !== 'aluminium') {
+    if (row.copperRing) figures.push(row.copperRing.steel)
+    if (row.otherForm?.steel !== undefined) figures.push(row.otherForm.steel)
+  }
+  if (housing === 'aluminium' || housing === 'not stated') {
+    if (row.copperRing) figures.push(row.copperRing.aluminium)
+    if (row.otherForm)
+      figures.push(row.otherForm.aluminium[0], row.otherForm.aluminium[0] + row.otherForm.aluminium[1])
+  }
+  return figures.sort((first, second) => first - second)
+}
+
+/**
+ * In which band the torque of a drain, fill or level plug of this thread is to be expected, for rules that look for
+ * slips of a factor. Never a figure to tighten to: the machine's own manual always decides.
+ *
+ * Band = half the lowest to 1.75 × the highest published figure for that housing.
+ *
+ * @param thread - a thread as {@link parseThread} gives it
+ * @param housing - what the plug goes into; `not stated` takes the figures of both kinds of housing
+ * @returns the band in N·m with the figures behind it, or `cannot tell`: a taper thread (`thread/taper-plug`), or a
+ *   thread that the table does not list (`thread/plug-not-in-table`)
+ * @throws TypeError for an unknown housing or anything but a thread
+ *
+ * Source: an engine maker's works standards MTN 5183-1 and MTN 5183-6, read second hand. The width is a house rule: it
+ * holds every published figure with room for other washers and lubricants, and its ends stand less than 9.80665 times
+ * apart wherever the housing is known, so that a figure inside it that slips by 9.80665 or 12 always lands outside.
+ *
+ * @example
+ * ```ts
+ * import { parseThread, plugTorqueBand } from 'drivetrain-service/v1/thread'
+ * const thread = parseThread('M18x1.5')
+ * // Between which torques is an M18 plug in an aluminium housing to be expected?
+ * const band = thread.ok ? plugTorqueBand(thread.value, 'aluminium') : undefined
+ * band?.kind === 'band' && [band.min.value, band.max.value] // => [11.5, 61.25]
+ * ```
+ */
+export function plugTorqueBand(thread: Thread, housing: PlugHousing): PlugTorqueBand {
+  if (typeof thread !== 'object' || thread === null || typeof thread.designation !== 'string')
+    throw new TypeError(`thread must be a thread as parseThread gives it, got ${shown(thread)}`)
+  if (!['steel', 'cast iron', 'aluminium', 'not stated'].includes(housing))
+    throw new TypeError(`housing must be steel, cast iron, aluminium or not stated, got ${shown(housing)}`)
+  const { designation, form } = thread
+  if (form === 'taper')
+    return { kind: 'cannot tell', reasons: [threadReason('thread/taper-plug', { thread: designation })] }
+  const row = PLUG_TORQUES.find((one) => one.thread === designation)
+  const published = row === undefined ? [] : publishedFor(row, housing)
+  const [lowest] = published
+  const highest = published.at(-1)
+  if (lowest === undefined || highest === undefined)
+    return {
+      kind: 'cannot tell',
+      reasons: [threadReason('thread/plug-not-in-table', { thread: designation, housing })],
+    }
+  const min = { value: lowest / 2, unit: 'N.m' as const }
+  const max = { value: highest * 1.75, unit: 'N.m' as const }
+  return {
+    kind: 'band',
+    min,
+    max,
+    published: published.map((value) => ({ value, unit: 'N.m' })),
+    reasons: [threadReason('thread/plug-band', { thread: designation, housing, min, max })],
+  }
+}

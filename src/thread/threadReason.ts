@@ -1,0 +1,10 @@
+import type { Reason } from '../finding.js'
+import type { ThreadCodes } from './codes.js'
+
+/** A reason of this room; the compiler holds code and params together. Internal. */
+export function threadReason<Code extends keyof ThreadCodes>(
+  code: Code,
+  params: ThreadCodes[Code],
+): Reason<Code> {
+  return { code, params }
+}

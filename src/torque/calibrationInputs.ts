@@ -1,0 +1,61 @@
+import type { Reason } from '../finding.js'
+import type { DateText, IntervalStated } from '../spec/leaf.js'
+import type { TorqueWrench } from '../spec/toolbox.js'
+import { checkNumber, checkTorqueWrench } from './checkInput.js'
+import { torqueReason } from './torqueReason.js'
+
+const MOST_CYCLES = 5000
+
+export interface CalibrationInputs {
+  /** Counts from this date; absent: the toolbox does not say, and nobody can tell. */
+  readonly from?: DateText
+  /** For the interval engine, which knows the calendar. */
+  readonly interval: IntervalStated
+  readonly cycles: { readonly limit: number; readonly used?: number }
+  /** The verdict of the cycles alone: due at the limit itself. */
+  readonly byCycles: 'due' | 'not due' | 'cannot tell'
+  readonly reasons: readonly Reason[]
+}
+
+/**
+ * What decides when a torque wrench goes for calibration, for the interval engine: 12 months or 5,000 cycles, whichever
+ * comes first. This room knows no calendar; `service/` puts date and interval together.
+ *
+ * @param wrench - as in a toolbox; `calibration.cyclesSince` 0 to 1e9, absent where nobody counts
+ * @returns date, interval and the cycles' own verdict; without a cycle count that is `cannot tell`, and the months
+ *   decide
+ * @throws TypeError or RangeError for anything but a wrench
+ *
+ * Source: ISO 6789:2003 default, as quoted in a torque-tool maker's article; a workshop's own procedure comes first.
+ *
+ * @example
+ * ```ts
+ * import { calibrationInputs } from 'drivetrain-service/v1/torque'
+ * const wrench = {
+ *   name: 'Small click wrench', type: 'click', drive: '3/8 in', accuracy: { kind: 'ISO 6789' },
+ *   scales: [{ unit: 'N.m', lowest: 5, highest: 25, graduation: 0.2 }],
+ *   calibration: { date: '2030-03-01', cyclesSince: 5000 },
+ * } as const
+ * // Is a wrench due at its 5,000th cycle?
+ * calibrationInputs(wrench).byCycles // => 'due'
+ * ```
+ */
+export function calibrationInputs(wrench: TorqueWrench): CalibrationInputs {
+  checkTorqueWrench('wrench', wrench)
+  const { calibration } = wrench
+  const used = calibration?.cyclesSince
+  if (used !== undefined) checkNumber('wrench.calibration.cyclesSince', used, 0, false)
+  const reasons: Reason[] = []
+  if (calibration === undefined) reasons.push(torqueReason('torque/calibration-date-missing', {}))
+  if (used === undefined) reasons.push(torqueReason('torque/cycles-not-kept', { limit: MOST_CYCLES }))
+  else if (used >= MOST_CYCLES)
+    reasons.push(torqueReason('torque/cycles-run-out', { used, limit: MOST_CYCLES }))
+  else reasons.push(torqueReason('torque/cycles-left', { used, limit: MOST_CYCLES }))
+  return {
+    ...(calibration === undefined ? {} : { from: calibration.date }),
+    interval: { kind: 'interval', period: 'P12M' },
+    cycles: { limit: MOST_CYCLES, ...(used === undefined ? {} : { used }) },
+    byCycles: used === undefined ? 'cannot tell' : used >= MOST_CYCLES ? 'due' : 'not due',
+    reasons,
+  }
+}

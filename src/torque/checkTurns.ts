@@ -1,0 +1,49 @@
+import type { Reason } from '../finding.js'
+import { compareExact } from '../quantity/exact.js'
+import type { Tightening } from '../spec/leaf.js'
+import { checkNumber } from './checkInput.js'
+import { exactOf } from './exact.js'
+import { torqueReason } from './torqueReason.js'
+import { turnsBand } from './turnsBand.js'
+
+export interface TurnsVerdict {
+  readonly verdict: 'inside' | 'too few' | 'too many' | 'cannot tell'
+  readonly reasons: readonly Reason[]
+}
+
+/**
+ * Whether the turns that a record writes down are those of the sheet. Both ends belong to the band; without a most,
+ * more turns than the least are `cannot tell`.
+ *
+ * @param tightening - as in a sheet, resolved for one machine
+ * @param turns - turns past finger tight, 0 or more, read by its shortest decimal
+ * @returns the verdict with its reason
+ * @throws TypeError or RangeError for other values
+ *
+ * Source: house rule.
+ *
+ * @example
+ * ```ts
+ * import { checkTurns } from 'drivetrain-service/v1/torque'
+ * const plug = { kind: 'turns', min: '2', max: '3', threadCondition: 'sealant' } as const
+ * // Are three turns still right where the manual says 2 to 3?
+ * checkTurns(plug, 3).verdict // => 'inside'
+ * ```
+ */
+export function checkTurns(tightening: Tightening, turns: number): TurnsVerdict {
+  checkNumber('turns', turns, 0, false)
+  const band = turnsBand(tightening)
+  if (band.kind === 'cannot tell' || tightening.kind !== 'turns')
+    return { verdict: 'cannot tell', reasons: band.reasons }
+  const { min, max } = tightening
+  const done = exactOf(turns)
+  if (compareExact(done, exactOf(min)) < 0)
+    return { verdict: 'too few', reasons: [torqueReason('torque/turns-too-few', { turns, min })] }
+  if (max === undefined)
+    return compareExact(done, exactOf(min)) === 0
+      ? { verdict: 'inside', reasons: [torqueReason('torque/turns-inside', { turns, min })] }
+      : { verdict: 'cannot tell', reasons: band.reasons }
+  if (compareExact(done, exactOf(max)) > 0)
+    return { verdict: 'too many', reasons: [torqueReason('torque/turns-too-many', { turns, max })] }
+  return { verdict: 'inside', reasons: [torqueReason('torque/turns-inside', { turns, min, max })] }
+}

@@ -1,0 +1,23 @@
+import { shown } from '../quantity/shown.js'
+import { checkNumber, checkObject, checkQuantity } from './checkInput.js'
+import type { WrenchOptions } from './wrenchVerdict.js'
+
+/** Throws for anything but options of {@link checkWrench}. Internal. */
+export function checkWrenchOptions(options: WrenchOptions): void {
+  checkObject('options', options)
+  if (options.edition !== '2017' && options.edition !== '2003')
+    throw new TypeError(`options.edition must be '2017' or '2003', got ${shown(options.edition)}`)
+  if (options.tolerancePercent !== undefined) {
+    checkNumber('options.tolerancePercent', options.tolerancePercent, 0, true)
+    if (options.tolerancePercent >= 100)
+      throw new RangeError(`options.tolerancePercent must be below 100, got ${options.tolerancePercent}`)
+  }
+  if (options.adaptor === undefined) return
+  checkObject('options.adaptor', options.adaptor)
+  checkQuantity('options.adaptor.extension', options.adaptor.extension, 'length', 0, false)
+  const { angle } = options.adaptor
+  if (angle === undefined) return
+  checkQuantity('options.adaptor.angle', angle, 'angle', 0, false)
+  if (angle.value > 180)
+    throw new RangeError(`options.adaptor.angle.value must be 0 to 180, got ${angle.value}`)
+}

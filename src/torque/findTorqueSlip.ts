@@ -1,0 +1,107 @@
+import type { Reason } from '../finding.js'
+import { compareExact, type Exact, over, times } from '../quantity/exact.js'
+import type { Quantity, TorqueUnit } from '../quantity/unit.js'
+import type { StatedValue } from '../spec/leaf.js'
+import type { PlugHousing } from '../thread/plugTorqueBand.js'
+import { checkStatedValue } from './checkInput.js'
+import { exactOf } from './exact.js'
+import { exactNewtonMetres, torqueIn } from './exactTorque.js'
+import { plugFigures } from './plugFigures.js'
+import { statedBand } from './statedBand.js'
+import { torqueReason } from './torqueReason.js'
+
+export type SlipFactor = '×12' | '÷12' | '×9.80665' | '÷9.80665'
+
+/** A ratio that turns the printed figure into a usual one. */
+export interface TorqueSlip {
+  /** What the printed figure must be multiplied or divided by. */
+  readonly factor: SlipFactor
+  /** The mended torque, in the sheet's unit. */
+  readonly becomes: Quantity<TorqueUnit>
+  /** The unit that the printed digits would then have been meant in, where the ratio is that of two units. */
+  readonly meant?: TorqueUnit
+}
+
+export interface TorqueSlipVerdict {
+  /** `usual`: inside the band; `slip`: outside, and a known ratio brings it inside; `unusual`: outside, no ratio does. */
+  readonly verdict: 'usual' | 'slip' | 'unusual' | 'cannot tell'
+  /** The slip whose units explain it first. */
+  readonly slips: readonly TorqueSlip[]
+  readonly reasons: readonly Reason[]
+}
+
+const RATIOS: readonly {
+  readonly factor: SlipFactor
+  readonly ratio: string
+  readonly way: 'times' | 'over'
+  readonly printed: TorqueUnit
+  readonly meant: TorqueUnit
+}[] = [
+  { factor: '×12', ratio: '12', way: 'times', printed: 'lbf.in', meant: 'lbf.ft' },
+  { factor: '÷12', ratio: '12', way: 'over', printed: 'lbf.ft', meant: 'lbf.in' },
+  { factor: '×9.80665', ratio: '9.80665', way: 'times', printed: 'N.m', meant: 'kgf.m' },
+  { factor: '÷9.80665', ratio: '9.80665', way: 'over', printed: 'kgf.m', meant: 'N.m' },
+]
+
+/**
+ * Whether a plug's printed torque looks like one that slipped by the ratio of two units (lbf·in for lbf·ft, kgf·m for
+ * N·m), for rules that read sheets. Only for drain, fill and level plugs: bolts have other torques.
+ *
+ * The figure (nominal, middle of two limits, or the one limit) is compared with {@link plugTorqueBand}; where it lies
+ * outside, each of ×12, ÷12, ×9.80665 and ÷9.80665 that brings it inside is named. Ends of the band count as inside.
+ *
+ * @param torque - the stated torque; its first printed figure counts
+ * @param thread - the designation as printed; `undefined` where the manual does not say
+ * @param housing - what the plug goes into
+ * @returns the verdict; `cannot tell` without a thread, or for one that no table lists
+ * @throws TypeError for anything but a stated torque
+ *
+ * Source: ratios exact by definition (12 in = 1 ft; standard gravity 9.80665); the band is {@link plugTorqueBand}'s.
+ *
+ * @example
+ * ```ts
+ * import { findTorqueSlip } from 'drivetrain-service/v1/torque'
+ * // A manual prints 2.9 N·m for an M18×1.5 plug in aluminium. What happened?
+ * const { slips } = findTorqueSlip({ kind: 'nominal', value: '2.9', unit: 'N.m' }, 'M18x1.5', 'aluminium')
+ * slips[0]?.factor // => '×9.80665'
+ * slips[0]?.meant // => 'kgf.m'
+ * ```
+ */
+export function findTorqueSlip(
+  torque: StatedValue<TorqueUnit>,
+  thread: string | undefined,
+  housing: PlugHousing,
+): TorqueSlipVerdict {
+  checkStatedValue('torque', torque, 'torque')
+  const { designation, band: expected } = plugFigures(thread, housing)
+  if (expected.kind === 'cannot tell') return { verdict: 'cannot tell', slips: [], reasons: expected.reasons }
+  const stated = statedBand(torque)
+  const figure = stated.kind === 'one limit' ? stated.limit : stated.aim
+  const min = exactNewtonMetres(expected.min.value, 'N.m')
+  const max = exactNewtonMetres(expected.max.value, 'N.m')
+  const inside = (value: Exact) => compareExact(value, min) >= 0 && compareExact(value, max) <= 0
+  const band = { min: torqueIn(min, torque.unit), max: torqueIn(max, torque.unit) }
+  const told = torqueIn(figure, torque.unit)
+  const where = { torque: told, band, thread: designation }
+  if (inside(figure))
+    return {
+      verdict: 'usual',
+      slips: [],
+      reasons: [...expected.reasons, torqueReason('torque/inside-plug-band', where)],
+    }
+  const slips = RATIOS.flatMap(({ factor, ratio, way, printed, meant }): TorqueSlip[] => {
+    const mended = way === 'times' ? times(figure, exactOf(ratio)) : over(figure, exactOf(ratio))
+    if (!inside(mended)) return []
+    return [{ factor, becomes: torqueIn(mended, torque.unit), ...(printed === torque.unit ? { meant } : {}) }]
+  })
+  slips.sort((first, second) => Number(second.meant !== undefined) - Number(first.meant !== undefined))
+  return {
+    verdict: slips.length > 0 ? 'slip' : 'unusual',
+    slips,
+    reasons: [
+      ...expected.reasons,
+      torqueReason('torque/outside-plug-band', where),
+      ...slips.map((slip) => torqueReason('torque/slip', { ...slip, torque: told, band })),
+    ],
+  }
+}

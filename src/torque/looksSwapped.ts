@@ -1,0 +1,98 @@
+import type { Reason } from '../finding.js'
+import { nearestDouble } from '../quantity/nearestDouble.js'
+import type { TorqueUnit } from '../quantity/unit.js'
+import type { StatedValue } from '../spec/leaf.js'
+import type { PlugHousing, PlugTorqueBand } from '../thread/plugTorqueBand.js'
+import { checkObject, checkStatedValue } from './checkInput.js'
+import { torqueIn } from './exactTorque.js'
+import { plugFigures } from './plugFigures.js'
+import { statedBand } from './statedBand.js'
+import { torqueReason } from './torqueReason.js'
+
+export interface PlugTorque {
+  readonly torque: StatedValue<TorqueUnit>
+  /** Designation as printed; absent: the manual does not say. */
+  readonly thread?: string
+  readonly housing: PlugHousing
+}
+
+export interface SwapVerdict {
+  readonly verdict: 'looks swapped' | 'no sign' | 'cannot tell'
+  readonly reasons: readonly Reason[]
+}
+
+const CLEARLY_BETTER = 1.5
+
+/** The published figures' geometric middle, N·m. */
+function usualTorque(band: PlugTorqueBand & { kind: 'band' }): number {
+  const lowest = band.published[0]?.value ?? band.min.value
+  const highest = band.published.at(-1)?.value ?? band.max.value
+  return Math.sqrt(lowest * highest)
+}
+
+/** By what ratio two torques miss, the larger over the smaller. */
+function missRatio(torque: number, usual: number): number {
+  return torque > usual ? torque / usual : usual / torque
+}
+
+/**
+ * Whether the torques of a gearcase's fill and drain plugs look exchanged, for the rule of swapped torques. Only for
+ * plugs with different threads or housings.
+ *
+ * Each torque is compared with the middle of the published figures for either plug. It looks swapped when the bigger
+ * torque stands at the plug with the smaller usual torque, and exchanging the two brings the product of both ratios of
+ * miss down by a factor of 1.5 or more.
+ *
+ * @param fill - the fill plug's stated torque, thread as printed and housing
+ * @param drain - the drain plug's
+ * @returns the verdict; `cannot tell` where a thread is missing, not in the table, or both plugs have the same usual
+ *   torque
+ * @throws TypeError for anything but stated torques
+ *
+ * Source: {@link plugTorqueBand}'s tables; the factor of 1.5 is a house rule: manuals differ from the tables by about
+ * that much without any mistake.
+ *
+ * @example
+ * ```ts
+ * import { looksSwapped } from 'drivetrain-service/v1/torque'
+ * const at = (value: string, thread: string) =>
+ *   ({ torque: { kind: 'nominal', value, unit: 'N.m' }, thread, housing: 'steel' }) as const
+ * // The M20 fill plug is to get 30 N·m and the M14 drain plug 55 N·m: is that right?
+ * looksSwapped(at('30', 'M20x1.5'), at('55', 'M14x1.5')).verdict // => 'looks swapped'
+ * ```
+ */
+export function looksSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerdict {
+  const [fillPlug, drainPlug] = [read('fill', fill), read('drain', drain)]
+  const missing = [fillPlug, drainPlug].flatMap(({ band }) =>
+    band.kind === 'cannot tell' ? band.reasons : [],
+  )
+  if (fillPlug.band.kind === 'cannot tell' || drainPlug.band.kind === 'cannot tell')
+    return { verdict: 'cannot tell', reasons: missing }
+  const usualFill = usualTorque(fillPlug.band)
+  const usualDrain = usualTorque(drainPlug.band)
+  const threads = { fillThread: fillPlug.designation, drainThread: drainPlug.designation }
+  if (usualFill === usualDrain)
+    return { verdict: 'cannot tell', reasons: [torqueReason('torque/same-plug-figures', threads)] }
+  const reversed = (fillPlug.value - drainPlug.value) * (usualFill - usualDrain) < 0
+  const asPrinted = missRatio(fillPlug.value, usualFill) * missRatio(drainPlug.value, usualDrain)
+  const exchanged = missRatio(drainPlug.value, usualFill) * missRatio(fillPlug.value, usualDrain)
+  const torques = { fill: fillPlug.told, drain: drainPlug.told }
+  if (reversed && asPrinted / exchanged >= CLEARLY_BETTER)
+    return {
+      verdict: 'looks swapped',
+      reasons: [torqueReason('torque/swapped-fits-better', { ...torques, ...threads })],
+    }
+  return { verdict: 'no sign', reasons: [torqueReason('torque/not-swapped', torques)] }
+}
+
+function read(name: string, plug: PlugTorque) {
+  checkObject(name, plug)
+  checkStatedValue(`${name}.torque`, plug.torque, 'torque')
+  const stated = statedBand(plug.torque)
+  const figure = stated.kind === 'one limit' ? stated.limit : stated.aim
+  return {
+    ...plugFigures(plug.thread, plug.housing),
+    value: nearestDouble(figure),
+    told: torqueIn(figure, plug.torque.unit),
+  }
+}

@@ -1,0 +1,19 @@
+import type { Reason } from '../finding.js'
+import { parseThread } from '../thread/parseThread.js'
+import { type PlugHousing, type PlugTorqueBand, plugTorqueBand } from '../thread/plugTorqueBand.js'
+import { torqueReason } from './torqueReason.js'
+
+/** The plug band of a designation as the sheet writes it, or why there is none. Internal. */
+export function plugFigures(
+  thread: string | undefined,
+  housing: PlugHousing,
+): { readonly designation: string; readonly band: PlugTorqueBand } {
+  const cannotTell = (reason: Reason) => ({
+    designation: thread ?? '',
+    band: { kind: 'cannot tell' as const, reasons: [reason] },
+  })
+  if (thread === undefined) return cannotTell(torqueReason('torque/thread-missing', {}))
+  const read = parseThread(thread)
+  if (!read.ok) return cannotTell(torqueReason('torque/thread-unreadable', { thread }))
+  return { designation: read.value.designation, band: plugTorqueBand(read.value, housing) }
+}

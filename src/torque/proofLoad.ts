@@ -1,0 +1,77 @@
+import type { Reason } from '../finding.js'
+import { shown } from '../quantity/shown.js'
+import type { Quantity } from '../quantity/unit.js'
+import { stressArea } from '../thread/stressArea.js'
+import type { MetricThread, UnifiedThread } from '../thread/thread.js'
+import { boltClasses } from './boltClasses.js'
+import { torqueReason } from './torqueReason.js'
+
+export type ProofLoad =
+  | {
+      readonly kind: 'load'
+      readonly load: Quantity<'N'>
+      readonly stress: Quantity<'MPa'>
+      readonly reasons: readonly Reason[]
+    }
+  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason[] }
+
+/**
+ * The tension that a bolt of a stated class bears without staying longer, for {@link clampLoad}. Only where the class
+ * is stated: drain plugs have none.
+ *
+ * F = S·A, with proof stress S of the class and {@link stressArea} A.
+ *
+ * @param thread - a metric or unified thread as `parseThread` gives it
+ * @param propertyClass - `4.6`, `4.8`, `5.8`, `8.8`, `9.8`, `10.9`, `12.9` for metric threads M6 to M24; `grade 1` to
+ *   `grade 8.2` of SAE J429 for unified ones
+ * @returns the load in N, not rounded, or `cannot tell`: class not in the table, not for this size, or of the other
+ *   thread system. ISO 898-1 prints three rounded digits, made from rounded areas: they differ by up to 0.6 %
+ * @throws TypeError for anything but a thread and a string
+ *
+ * Source: ISO 898-1:1999 and SAE J429, both read second hand; 5.6 and 6.8 were not read and are left out.
+ *
+ * @example
+ * ```ts
+ * import { parseThread } from 'drivetrain-service/v1/thread'
+ * import { proofLoad } from 'drivetrain-service/v1/torque'
+ * const thread = parseThread('M12')
+ * // What does an M12 bolt of class 8.8 bear?
+ * const proof = thread.ok && thread.value.kind === 'metric' ? proofLoad(thread.value, '8.8') : undefined
+ * proof?.kind === 'load' && Math.round(proof.load.value / 100) * 100 // => 48900
+ * ```
+ */
+export function proofLoad(thread: MetricThread | UnifiedThread, propertyClass: string): ProofLoad {
+  const { squareMillimetres } = stressArea(thread)
+  if (typeof propertyClass !== 'string')
+    throw new TypeError(`propertyClass must be a string, got ${shown(propertyClass)}`)
+  const rows = boltClasses().filter(({ name }) => name === propertyClass)
+  const cannotTell = (reason: Reason): ProofLoad => ({ kind: 'cannot tell', reasons: [reason] })
+  const [first] = rows
+  const last = rows.at(-1)
+  if (first === undefined || last === undefined)
+    return cannotTell(torqueReason('torque/class-unknown', { propertyClass: propertyClass.slice(0, 64) }))
+  const { designation, majorDiameter } = thread
+  if ((first.system === 'ISO 898-1') !== (thread.kind === 'metric'))
+    return cannotTell(torqueReason('torque/class-not-for-thread', { propertyClass, thread: designation }))
+  const row = rows.find(({ from, to }) => majorDiameter.value >= from && majorDiameter.value <= to)
+  if (row === undefined) {
+    const size = (value: number) => (thread.kind === 'metric' ? `M${value}` : `${value} in`)
+    return cannotTell(
+      torqueReason('torque/class-not-for-size', {
+        propertyClass,
+        thread: designation,
+        from: size(first.from),
+        to: size(last.to),
+      }),
+    )
+  }
+  const load = { value: row.proofStressMPa * squareMillimetres, unit: 'N' as const }
+  return {
+    kind: 'load',
+    load,
+    stress: { value: row.proofStressMPa, unit: 'MPa' },
+    reasons: [
+      torqueReason('torque/proof-load', { stressMPa: row.proofStressMPa, area: squareMillimetres, load }),
+    ],
+  }
+}

@@ -1,0 +1,51 @@
+import type { Reason } from '../finding.js'
+import { figureToNumber } from '../quantity/figureToNumber.js'
+import type { Tightening } from '../spec/leaf.js'
+import { checkTightening } from './checkTightening.js'
+import { torqueReason } from './torqueReason.js'
+
+export type TurnsBand =
+  | {
+      readonly kind: 'turns'
+      /** Turns past finger tight. */
+      readonly min: number
+      /** Absent: the manual gives no most; nobody may make one up. */
+      readonly max?: number
+      readonly reasons: readonly Reason[]
+    }
+  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason[] }
+
+/**
+ * How many turns past finger tight a taper plug gets, for steps and records. For a torque use {@link checkWrench}.
+ *
+ * @param tightening - as in a sheet, resolved for one machine
+ * @returns the turns, or `cannot tell` where the tightening is not stated or is a torque
+ * @throws TypeError for anything but a tightening
+ *
+ * Source: the sheet; house rule, no general table fills a gap.
+ *
+ * @example
+ * ```ts
+ * import { turnsBand } from 'drivetrain-service/v1/torque'
+ * const plug = { kind: 'turns', min: '1.5', max: '3', threadCondition: 'sealant' } as const
+ * // How far may this taper plug be turned past finger tight?
+ * const band = turnsBand(plug)
+ * band.kind === 'turns' && band.max // => 3
+ * ```
+ */
+export function turnsBand(tightening: Tightening): TurnsBand {
+  checkTightening('tightening', tightening)
+  if (tightening.kind === 'not stated')
+    return { kind: 'cannot tell', reasons: [torqueReason('torque/not-stated', {})] }
+  if (tightening.kind === 'torque')
+    return { kind: 'cannot tell', reasons: [torqueReason('torque/by-torque', {})] }
+  const { min, max } = tightening
+  if (max === undefined)
+    return { kind: 'turns', min: figureToNumber(min), reasons: [torqueReason('torque/turns-open', { min })] }
+  return {
+    kind: 'turns',
+    min: figureToNumber(min),
+    max: figureToNumber(max),
+    reasons: [torqueReason('torque/turns', { min, max })],
+  }
+}
