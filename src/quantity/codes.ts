@@ -21,9 +21,9 @@ export interface QuantityCodes {
   'quantity/band-is-upside-down': { min: string; max: string }
   'quantity/unit-is-missing': { text: string }
   'quantity/unit-is-unknown': { text: string }
-  'quantity/unit-is-ambiguous': { text: string; candidates: Unit[] }
-  'quantity/unit-is-a-ratio': { text: string; candidates: Unit[] }
-  'quantity/unit-is-another-case': { text: string; candidates: Unit[] }
+  'quantity/unit-is-ambiguous': { text: string; candidates: readonly Unit[] }
+  'quantity/unit-is-a-ratio': { text: string; candidates: readonly Unit[] }
+  'quantity/unit-is-another-case': { text: string; candidates: readonly Unit[] }
   'quantity/unit-is-mass-for-force': { text: string; unit: Unit }
   'quantity/unit-is-of-another-measure': { unit: Unit; measure: Measure }
   'quantity/text-is-left-over': { text: string }

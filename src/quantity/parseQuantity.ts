@@ -1,0 +1,228 @@
+import type { Finding, Params, Result } from '../finding.js'
+import type { QuantityCodes } from './codes.js'
+import { compareFigures } from './compareFigures.js'
+import { decimalText, exactOfText, powerOfTen, roundExact, times } from './exact.js'
+import { decimalsOf } from './figureOf.js'
+import { isFigure } from './isFigure.js'
+import { isUnit } from './isUnit.js'
+import { plainText } from './plainText.js'
+import type { PrintedBand } from './printed.js'
+import { type NumberFound, type Reading, readNumber } from './readNumber.js'
+import { readUnitName, unitMeant } from './readUnit.js'
+import { shown } from './shown.js'
+import { textFinding } from './textFinding.js'
+import { type Measure, UNITS_BY_MEASURE, type Unit } from './unit.js'
+
+/** What the caller knows about a text before it is read. */
+export interface ReadingOptions {
+  /** The measure that must come out; it also decides between names that two measures share. */
+  readonly measure?: Measure
+  /** The decimal mark of the text; without it `1.234` and `1,234` are refused. */
+  readonly decimalMark?: '.' | ','
+  /** Units that a bare `gal`, `qt`, `pt`, `fl oz`, `oz` or `lb` stands for. */
+  readonly assume?: readonly Unit[]
+}
+
+const LONGEST = 200
+
+/**
+ * Reads what people write for a quantity: `8.9 ft-lb`, `7 1/2 lb-ft`, `½ qt (US)`, `106 in-lbs`, `34–44 N·m`,
+ * `20 ± 2 N·m`, `≥ 20 N·m`. Nothing is guessed: what could mean two things is refused and both are named. Unit ids of
+ * documents are checked by {@link isUnit}.
+ *
+ * @param text - at most 200 characters; ft-lb and lb-ft read alike; full-width forms and all kinds of spaces are met
+ * @param options - measure, decimal mark and assumed units, each only where the caller knows it
+ * @returns the printed value with its digits, or all findings: `quantity/number-…`, `quantity/unit-…`,
+ *   `quantity/decimal-mark-is-unclear`, `quantity/value-is-negative`, `quantity/band-is-upside-down`; a warning for
+ *   `kg-m` (mass for force) and for thirds
+ * @throws TypeError when `text` is no string or an option is none of its values
+ *
+ * Source: common practice, no source, for the spellings; house rule for refusals.
+ *
+ * @example
+ * ```ts
+ * import { parseQuantity } from 'drivetrain-service/v1/quantity'
+ * // Which unit does a handbook mean by `8.9 ft-lb`?
+ * const read = parseQuantity('8.9 ft-lb')
+ * read.ok && read.value // => { kind: 'nominal', value: '8.9', unit: 'lbf.ft' }
+ * ```
+ */
+export function parseQuantity(text: string, options: ReadingOptions = {}): Result<PrintedBand> {
+  checkArguments(text, options)
+  if (text.length > LONGEST)
+    return refused('quantity/text-is-too-long', { length: text.length, longest: LONGEST })
+  const plain = plainText(text).trim()
+  if (plain === '') return refused('quantity/text-is-empty', {})
+  const reading: Reading = { text: plain, at: 0, mark: options.decimalMark }
+  const bound = readBound(reading)
+  const first = readNumber(reading)
+  if (first === undefined) return refused('quantity/number-is-missing', { text: plain })
+  const findings: Finding[] = []
+  const parts = readParts(reading, first, bound)
+  if (reading.at < plain.length) {
+    findings.push(textFinding('quantity/text-is-left-over', { text: plain.slice(reading.at).trim() }))
+  }
+  const { name, written } = parts
+  if (name === '') findings.push(textFinding('quantity/unit-is-missing', { text: plain }))
+  const unit = name === '' ? undefined : unitMeant(name, written, options, findings)
+  // without a unit nothing is said of a minus
+  const value = bandOf(parts, unit ?? 'degC', reading, findings)
+  const good =
+    value !== undefined && unit !== undefined && findings.every(({ severity }) => severity !== 'error')
+  return good ? { ok: true, value, findings } : { ok: false, findings }
+}
+
+interface Parts {
+  readonly kind: 'nominal' | 'range' | 'tolerance' | 'plus and minus' | 'min' | 'max'
+  readonly numbers: readonly NumberFound[]
+  readonly percent: boolean
+  /** The unit's name without spaces, dots and hyphens, and as written. */
+  readonly name: string
+  readonly written: string
+}
+
+const BOUND = /^(?:(≥|>=|min\.?|at least)|≤|<=|max\.?|at most|up to) *(?=[-+0-9.,])/i
+const RANGE = /^ *(?:–|-|\.\.\.?|to ) *(?=[-+0-9.,])/
+const TOLERANCE = /^ *(?:±|\+\/-|\+-) *(?=[0-9.,])/
+const PLUS = /^ *(?=\+ *[0-9.,])/
+const MINUS = /^ *\/? *(?=- *[0-9.,])/
+
+function readBound(reading: Reading): 'nominal' | 'min' | 'max' {
+  const code = reading.text.charCodeAt(0)
+  const found = code >= 48 && code <= 57 ? null : BOUND.exec(reading.text)
+  if (found === null) return 'nominal'
+  reading.at = found[0].length
+  return found[1] === undefined ? 'max' : 'min'
+}
+
+/** The numbers and the unit in any of the orders: `20 ± 2 N·m`, `20 N·m ± 2 N·m`, `20 N·m ± 10 %`. */
+function readParts(reading: Reading, first: NumberFound, bound: 'nominal' | 'min' | 'max'): Parts {
+  const { text } = reading
+  const start = reading.at
+  const name = readUnitName(reading)
+  const written = text.slice(start, reading.at).trim()
+  if (bound !== 'nominal' || reading.at === text.length) {
+    return { kind: bound, numbers: [first], percent: false, name, written }
+  }
+  const numbers = [first]
+  const kind = readMore(reading, numbers)
+  const percent = kind !== 'nominal' && kind !== 'range' && passed(reading, /^ *%/)
+  const place = reading.at
+  const second = readUnitName(reading)
+  if (name !== '' && second !== '' && second !== name) reading.at = place
+  return {
+    kind,
+    numbers,
+    percent,
+    ...(name === '' ? { name: second, written: text.slice(place, reading.at).trim() } : { name, written }),
+  }
+}
+
+function readMore(reading: Reading, numbers: NumberFound[]): Parts['kind'] {
+  const kind = passed(reading, RANGE)
+    ? 'range'
+    : passed(reading, TOLERANCE)
+      ? 'tolerance'
+      : passed(reading, PLUS)
+        ? 'plus and minus'
+        : 'nominal'
+  if (kind === 'nominal') return kind
+  const second = readNumber(reading)
+  if (second) numbers.push(second)
+  const third = kind === 'plus and minus' && passed(reading, MINUS) ? readNumber(reading) : undefined
+  if (third) numbers.push(third)
+  return kind
+}
+
+function passed(reading: Reading, pattern: RegExp): boolean {
+  const found = pattern.exec(reading.text.slice(reading.at, reading.at + 12))
+  reading.at += found?.[0].length ?? 0
+  return found !== null
+}
+
+/** The band that the numbers make; undefined, with findings, where they make none. */
+function bandOf(parts: Parts, unit: Unit, reading: Reading, findings: Finding[]): PrintedBand | undefined {
+  const figures = parts.numbers.map((found) => figureFound(found, reading, findings))
+  const [value, second, third] = figures
+  const { kind, numbers } = parts
+  if (value === undefined || figures.includes(undefined)) return undefined
+  const below = figures.find((figure) => figure?.startsWith('-') && kind !== 'plus and minus')
+  if (below !== undefined && !unit.startsWith('deg') && unit !== 'K_diff') {
+    findings.push(textFinding('quantity/value-is-negative', { text: below, unit }))
+  }
+  const fractions = numbers.map(({ fraction, value: digits }) => fraction ?? digits)
+  const asPrinted = numbers.some(({ fraction }) => fraction !== undefined) && {
+    asPrinted: fractions.join(kind === 'range' ? '–' : ' ± '),
+  }
+  if (kind === 'nominal') return { kind, value, unit, ...asPrinted }
+  if (kind === 'min' || kind === 'max') return { kind: 'limits', [kind]: value, unit, ...asPrinted }
+  if (second === undefined) return undefined
+  if (kind === 'range') {
+    if (compareFigures(value, second) <= 0)
+      return { kind: 'limits', min: value, max: second, unit, ...asPrinted }
+    findings.push(textFinding('quantity/band-is-upside-down', { min: value, max: second }))
+    return undefined
+  }
+  const plus = parts.percent ? shareOf(value, second) : second
+  const minus =
+    third === undefined
+      ? plus
+      : parts.percent
+        ? shareOf(value, third.replace('-', ''))
+        : third.replace('-', '')
+  if (!isFigure(plus) || !isFigure(minus)) {
+    findings.push(textFinding('quantity/number-is-no-figure', { text: reading.text }))
+    return undefined
+  }
+  return { kind: 'nominal with tolerance', value, minus, plus, unit, ...asPrinted }
+}
+
+function figureFound(found: NumberFound, reading: Reading, findings: Finding[]): string | undefined {
+  const { trouble, readings, negative } = found
+  const { text } = reading
+  let { value } = found
+  if (trouble === 'no-figure') {
+    findings.push(textFinding('quantity/number-is-no-figure', { text }))
+    return undefined
+  }
+  if (trouble === 'does-not-end') {
+    findings.push(textFinding('quantity/fraction-does-not-end', { text, value }, 'warning'))
+  }
+  if (readings) {
+    const [withPoint, withComma] = readings
+    if (reading.mark === undefined) {
+      findings.push(textFinding('quantity/decimal-mark-is-unclear', { text, withPoint, withComma }))
+      return undefined
+    }
+    // another number of the text shows which mark it is
+    value = reading.mark === '.' ? withPoint : withComma
+  }
+  return negative && !/^[0.]+$/.test(value) ? `-${value}` : value
+}
+
+/** `percent` of a figure, with all its digits and no more. */
+function shareOf(figure: string, percent: string): string {
+  const decimals = decimalsOf(figure) + decimalsOf(percent) + 2
+  const share = times(exactOfText(figure.replace('-', '')), times(exactOfText(percent), powerOfTen(-2)))
+  return decimalText(roundExact(times(share, powerOfTen(decimals)), 'down'), decimals).replace(/\.?0+$/, '')
+}
+
+function refused<Code extends keyof QuantityCodes>(
+  code: Code,
+  params: QuantityCodes[Code] & Params,
+): Result<PrintedBand> {
+  return { ok: false, findings: [textFinding(code, params)] }
+}
+
+function checkArguments(text: unknown, { measure, decimalMark, assume }: ReadingOptions): void {
+  if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${shown(text)}`)
+  if (measure !== undefined && !Object.hasOwn(UNITS_BY_MEASURE, measure)) {
+    throw new TypeError(`options.measure must be a measure such as 'torque', got ${shown(measure)}`)
+  }
+  if (decimalMark !== undefined && decimalMark !== '.' && decimalMark !== ',') {
+    throw new TypeError(`options.decimalMark must be '.' or ',', got ${shown(decimalMark)}`)
+  }
+  for (const unit of assume ?? []) {
+    if (!isUnit(unit)) throw new TypeError(`options.assume must hold unit ids, got ${shown(unit)}`)
+  }
+}

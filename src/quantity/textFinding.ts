@@ -1,0 +1,11 @@
+import type { Finding, Params, Severity } from '../finding.js'
+import type { QuantityCodes } from './codes.js'
+
+/** A finding about a text that is not a document. */
+export function textFinding<Code extends keyof QuantityCodes>(
+  code: Code,
+  params: QuantityCodes[Code] & Params,
+  severity: Severity = 'error',
+): Finding {
+  return { code, severity, document: { kind: 'text' }, path: '', params }
+}

@@ -1,0 +1,119 @@
+import type { Unit } from './unit.js'
+
+/** What a written name may mean, and why it is not simply taken. */
+export interface UnitName {
+  readonly units: readonly Unit[]
+  readonly trouble?: 'ambiguous' | 'a-ratio' | 'another-case' | 'mass-for-force'
+}
+
+/**
+ * Names as people write them, without spaces, dots, hyphens and `lbs`' s. Capitals stand where they tell units apart;
+ * a name in small letters is met by any case. A plural s is taken off by the reader.
+ */
+const NAMES: { readonly [U in Unit]?: string } = {
+  'N.m': 'Nm newtonmetre newtonmeter',
+  'cN.m': 'cNm',
+  'dN.m': 'dNm',
+  'kN.m': 'kNm',
+  'lbf.ft': 'lbfft ftlbf lbft ftlb footpound poundfoot poundfeet poundforcefoot',
+  'lbf.in': 'lbfin inlbf lbin inlb inchpound poundinch poundinche poundforceinch',
+  'ozf.in': 'ozfin inozf ozin inoz inchounce ounceinch ounceinche',
+  'kgf.m': 'kgfm mkgf kpm mkp',
+  'kgf.cm': 'kgfcm cmkgf kpcm',
+  mL: 'ml cc ccm millilitre milliliter',
+  L: 'l lt ltr litre liter',
+  cm3: 'cm3 cucm cubiccentimetre cubiccentimeter',
+  mm: 'mm millimetre millimeter',
+  cm: 'cm centimetre centimeter',
+  m: 'm metre meter',
+  in: "in inch inche \" ''",
+  ft: "ft foot feet '",
+  km: 'km kilometre kilometer',
+  mi: 'mi mile',
+  N: 'N newton',
+  kN: 'kN kilonewton',
+  lbf: 'lbf poundforce',
+  kPa: 'kpa',
+  MPa: 'MPa',
+  bar: 'bar',
+  psi: 'psi',
+  degC: '°c degc celsius degreecelsius degreescelsius',
+  degF: '°f degf fahrenheit degreefahrenheit degreesfahrenheit',
+  K: 'K kelvin',
+  g: 'g gram gramme',
+  kg: 'kg kilogram',
+  h: 'h hr hour',
+  min: 'min minute',
+  s: 's sec second',
+  d: 'd day',
+  'km/h': 'km/h kmh kph kmph',
+  mph: 'mph mi/h',
+  'mm2/s': 'mm2/s cst',
+  'mPa.s': 'mPas cP',
+  'kg/m3': 'kg/m3',
+}
+
+/** Measures of liquid that two countries have: a bare name could be either. */
+const LIQUID: { readonly [name: string]: string } = {
+  fl_oz: 'floz fluidoz fluidounce',
+  pt: 'pt pint',
+  qt: 'qt quart',
+  gal: 'gal gallon',
+}
+
+const TROUBLED: readonly (readonly [string, NonNullable<UnitName['trouble']>, readonly Unit[]])[] = [
+  ['oz ounce', 'ambiguous', ['oz', 'fl_oz_us', 'fl_oz_imp']],
+  ['lb pound #', 'ambiguous', ['lb', 'lbf']],
+  ['° deg degree', 'ambiguous', ['deg', 'degC', 'degF']],
+  ['c', 'ambiguous', ['degC']],
+  ['f', 'ambiguous', ['degF']],
+  ['ft/lb lb/ft ft/lbf lbf/ft', 'a-ratio', ['lbf.ft']],
+  ['in/lb lb/in in/lbf lbf/in', 'a-ratio', ['lbf.in']],
+  ['n/m', 'a-ratio', ['N.m']],
+  ['kg/m kgf/m', 'a-ratio', ['kgf.m']],
+  ['kg/cm kgf/cm', 'a-ratio', ['kgf.cm']],
+  ['nm', 'another-case', ['N.m']],
+  ['kn', 'another-case', ['kN']],
+  ['knm', 'another-case', ['kN.m']],
+  ['cnm', 'another-case', ['cN.m']],
+  ['dnm', 'another-case', ['dN.m']],
+  ['mpa', 'another-case', ['MPa']],
+  ['k', 'another-case', ['K']],
+  ['n', 'another-case', ['N']],
+  ['ML', 'another-case', ['mL']],
+  ['M', 'another-case', ['m']],
+  ['kgm mkg', 'mass-for-force', ['kgf.m']],
+  ['kgcm cmkg', 'mass-for-force', ['kgf.cm']],
+]
+
+let names: Map<string, UnitName> | undefined
+
+/** What a name without spaces, dots and hyphens means; undefined where nobody calls a unit so. */
+export function unitNamed(name: string): UnitName | undefined {
+  names ??= allNames()
+  const exact = names.get(name)
+  if (exact) return exact
+  const small = name.toLowerCase().replace('lbs', 'lb')
+  return names.get(small) ?? (small.endsWith('s') ? names.get(small.slice(0, -1)) : undefined)
+}
+
+function allNames(): Map<string, UnitName> {
+  const all = new Map<string, UnitName>()
+  const put = (written: string, name: UnitName): void => {
+    for (const one of written.split(' ')) all.set(one, name)
+  }
+  for (const [unit, written = ''] of Object.entries(NAMES)) put(written, { units: [unit as Unit] })
+  for (const [written, trouble, units] of TROUBLED) put(written, { units, trouble })
+  for (const [unit, written] of Object.entries(LIQUID)) {
+    const us: UnitName = { units: [`${unit}_us` as Unit] }
+    const imperial: UnitName = { units: [`${unit}_imp` as Unit] }
+    put(written, { units: [...us.units, ...imperial.units], trouble: 'ambiguous' })
+    for (const one of written.split(' ')) {
+      for (const base of [one, `${one}s`]) {
+        put(`us${base} ${base}us usliq${base} usliquid${base}`, us)
+        put(`imp${base} ${base}imp uk${base} ${base}uk imperial${base} ${base}imperial`, imperial)
+      }
+    }
+  }
+  return all
+}
