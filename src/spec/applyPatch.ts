@@ -22,9 +22,11 @@ export type PatchOperation =
  *
  * Source: RFC 6902 (2013), section 4 (all but `copy`).
  * @example
+ * ```ts
  * import { applyPatch } from 'drivetrain-service/v1/spec'
  * // What does the list look like with the wipe before the fitting?
  * applyPatch(['fit', 'wipe'], [{ op: 'move', from: '/1', path: '/0' }]) // => ['wipe', 'fit']
+ * ```
  */
 export function applyPatch(document: unknown, operations: readonly PatchOperation[]): unknown {
   if (!Array.isArray(operations)) throw new TypeError('operations: a list of patch operations is wanted')

@@ -1,3 +1,34 @@
+/** What a JSON text needed where it broke off. */
+export type JsonNeed =
+  | 'value'
+  | 'key'
+  | 'colon'
+  | 'comma-or-brace'
+  | 'comma-or-bracket'
+  | 'end'
+  | 'closing-quote'
+  | 'escape'
+  | 'no-control-character'
+
+/** What stands where only JSON may stand. */
+export type NotPlain =
+  | 'undefined'
+  | 'function'
+  | 'symbol'
+  | 'bigint'
+  | 'not-finite'
+  | 'cycle'
+  | 'sparse-list'
+  | 'list-with-keys'
+  | 'accessor'
+  | 'hidden-property'
+  | 'symbol-key'
+  | 'class-instance'
+  | 'unreadable'
+
+/** What stands somewhere, or ought to. */
+export type TypeName = 'object' | 'list' | 'text' | 'number' | 'whole-number' | 'true-or-false' | 'null'
+
 /** Every code of this room with the type of its params; the texts stand in `message/<language>/spec`. */
 export interface SpecCodes {
   // Which variant
@@ -32,4 +63,30 @@ export interface SpecCodes {
   'spec/override-does-not-fit': { path: string }
   'spec/overrides-overlap': { path: string; overrides: readonly string[] }
   'spec/candidates-agree': { path: string; candidates: readonly string[] }
+  // Reading a document
+  'spec/not-json': { line: number; column: number; needs: JsonNeed; found: string }
+  'spec/duplicate-key': { key: string }
+  'spec/not-plain-data': { found: NotPlain }
+  'spec/forbidden-key': { key: string }
+  'spec/too-deep': { limit: number }
+  'spec/too-long': { found: string; length: number; limit: number }
+  'spec/too-large': { limit: number }
+  'spec/wrong-kind': { found: string; expected: readonly string[]; didYouMean?: string }
+  'spec/wrong-version': { found: string; readable: readonly string[]; quotes: boolean }
+  'spec/missing-key': { key: string; allowed?: readonly string[] }
+  'spec/unknown-key': { key: string; known: readonly string[]; didYouMean?: string }
+  'spec/wrong-type': { expected: TypeName; found: TypeName; value?: string }
+  'spec/not-in-list': { found: string; allowed: readonly string[]; didYouMean?: string }
+  'spec/bad-figure': { found: string }
+  'spec/comma-decimal': { found: string; didYouMean?: string }
+  'spec/figure-without-quotes': { found: number }
+  'spec/bad-id': { found: string; didYouMean?: string }
+  'spec/bad-date': { found: string }
+  'spec/bad-period': { found: string }
+  'spec/bad-pointer': { found: string }
+  'spec/bad-currency': { found: string }
+  'spec/empty-text': { key: string }
+  'spec/empty-list': { key: string }
+  'spec/number-too-small': { found: number; limit: number; inclusive: boolean }
+  'spec/number-too-large': { found: number; limit: number }
 }

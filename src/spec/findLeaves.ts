@@ -25,10 +25,12 @@ export type FoundLeaf = {
  *
  * Source: house rule: the places are those of the document's own shape.
  * @example
+ * ```ts
  * import { findLeaves } from 'drivetrain-service/v1/spec'
  * const machine = { mass: { kind: 'nominal', value: '640', unit: 'kg' }, variants: {}, axles: {}, supports: {} }
  * // Which figures does this sheet hold?
  * console.log(findLeaves({ machine }).map((found) => found.path)) // => ['/machine/mass']
+ * ```
  */
 export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
   if (typeof sheet !== 'object' || sheet === null) throw new TypeError('sheet: a spec sheet is wanted')

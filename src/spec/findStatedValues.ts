@@ -23,10 +23,12 @@ export interface FoundValue {
  *
  * Source: house rule: a figure hidden inside a leaf is checked like any other.
  * @example
+ * ```ts
  * import { findStatedValues } from 'drivetrain-service/v1/spec'
  * const machine = { mass: { kind: 'nominal', value: '640', unit: 'kg' }, variants: {}, axles: {}, supports: {} }
  * // What units does the sheet use?
  * console.log(findStatedValues({ machine }).map((found) => found.value.unit)) // => ['kg']
+ * ```
  */
 export function findStatedValues(sheet: SpecSheet): readonly FoundValue[] {
   const found: FoundValue[] = []

@@ -10,10 +10,12 @@ import type { JsonPointer } from '../finding.js'
  *
  * Source: RFC 6901 (2013), section 3.
  * @example
+ * ```ts
  * import { joinPointer } from 'drivetrain-service/v1/spec'
  * // How is the first seal of a plug pointed at?
  * joinPointer(['gearcases', 'front', 'openings', 'drain', 'seals', 0])
  * // => '/gearcases/front/openings/drain/seals/0'
+ * ```
  */
 export function joinPointer(tokens: readonly (string | number)[]): JsonPointer {
   return tokens.map((token) => `/${String(token).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('')

@@ -20,10 +20,12 @@ import type { SpecSheet } from './specSheet.js'
  *
  * Source: house rule: three answers, so that a missing fact never becomes a guess.
  * @example
+ * ```ts
  * import { judgeCondition } from 'drivetrain-service/v1/spec'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
  * // Is serial KA004512 among those from KA004500 on?
  * console.log(judgeCondition({ serials: { prefix: 'KA', from: '004500' } }, { machine }, { serial: 'KA004512' }).answer) // => 'yes'
+ * ```
  */
 export function judgeCondition(
   condition: Condition,

@@ -22,11 +22,13 @@ import { splitPointer } from './splitPointer.js'
  *
  * Source: house rule: a part on some machines only is never assumed.
  * @example
+ * ```ts
  * import { judgePart } from 'drivetrain-service/v1/spec'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
  * const winch = { name: 'Winch gearcase', appliesTo: { market: ['NO'] } }
  * // Does a machine of unknown market have the winch gearcase?
  * console.log(judgePart({ machine, gearcases: { winch } }, {}, '/gearcases/winch').answer) // => 'cannot tell'
+ * ```
  */
 export function judgePart(sheet: SpecSheet, identity: Identity, path: JsonPointer): Judgement {
   const tokens = splitPointer(path)

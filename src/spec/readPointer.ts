@@ -13,10 +13,12 @@ import { splitPointer } from './splitPointer.js'
  *
  * Source: RFC 6901 (2013), section 4.
  * @example
+ * ```ts
  * import { readPointer } from 'drivetrain-service/v1/spec'
  * // What is the name of the front gearcase?
  * readPointer({ gearcases: { front: { name: 'Front differential' } } }, '/gearcases/front/name')
  * // => 'Front differential'
+ * ```
  */
 export function readPointer(document: unknown, pointer: JsonPointer): unknown {
   const tokens = splitPointer(pointer)

@@ -29,6 +29,7 @@ import { splitPointer } from './splitPointer.js'
  *
  * Source: house rule: whole leaves only, each with its own printed figure and source.
  * @example
+ * ```ts
  * import { resolveLeaf } from 'drivetrain-service/v1/spec'
  * const variants = { standard: { name: 'Standard' }, wide: { name: 'Wide track' } }
  * const machine = { mass: { kind: 'nominal', value: '640', unit: 'kg' }, variants, axles: {}, supports: {} }
@@ -36,6 +37,7 @@ import { splitPointer } from './splitPointer.js'
  * const sheet = { machine, overrides: [{ when: { variants: ['wide'] }, set: [heavier] }] }
  * // What does the wide variant weigh?
  * console.log(resolveLeaf(sheet, { variant: 'wide' }, 'value', '/machine/mass').value.value) // => '655'
+ * ```
  */
 export function resolveLeaf<Kind extends LeafKind>(
   sheet: SpecSheet,

@@ -43,6 +43,7 @@ export type VariantVerdict =
  *
  * Source: house rule: a figure of the wrong variant is worse than none.
  * @example
+ * ```ts
  * import { resolveVariant } from 'drivetrain-service/v1/spec'
  * const variants = {
  *   standard: { name: 'Standard', when: { modelYears: { to: 2019 } } },
@@ -51,6 +52,7 @@ export type VariantVerdict =
  * const sheet = { machine: { make: 'Invented', model: 'Example', type: 'carrier', variants, axles: {}, supports: {} } }
  * // Which variant was built in 2021?
  * console.log(resolveVariant(sheet, { modelYear: 2021 }).variant) // => 'wide'
+ * ```
  */
 export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Identity): VariantVerdict {
   if (typeof sheet?.machine?.variants !== 'object' || sheet.machine.variants === null)

@@ -11,9 +11,11 @@ import type { JsonPointer } from '../finding.js'
  *
  * Source: RFC 6901 (2013), sections 3 and 4.
  * @example
+ * ```ts
  * import { splitPointer } from 'drivetrain-service/v1/spec'
  * // Which part does this pointer name?
  * splitPointer('/gearcases/front/openings/drain') // => ['gearcases', 'front', 'openings', 'drain']
+ * ```
  */
 export function splitPointer(pointer: JsonPointer): readonly string[] | undefined {
   if (typeof pointer !== 'string')

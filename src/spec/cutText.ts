@@ -1,0 +1,8 @@
+import { SHOWN_LENGTH } from './documentLimits.js'
+
+/** Foreign text short enough for a message, never cut through a character. */
+export function cutText(text: string): string {
+  if (text.length <= SHOWN_LENGTH) return text
+  const end = /[\uD800-\uDBFF]/.test(text.charAt(SHOWN_LENGTH - 2)) ? SHOWN_LENGTH - 2 : SHOWN_LENGTH - 1
+  return `${text.slice(0, end)}…`
+}

@@ -1,0 +1,140 @@
+import type { JsonPointer } from '../finding.js'
+import { type FoundLeaf, findLeaves } from './findLeaves.js'
+import { isSameJson } from './isSameJson.js'
+import { joinPointer } from './joinPointer.js'
+import type { Leaf, LeafKind } from './leaf.js'
+import { readPointer } from './readPointer.js'
+import type { SpecSheet } from './specSheet.js'
+import { splitPointer } from './splitPointer.js'
+
+/** A leaf as one of two sheets has it. */
+export interface LeafAt {
+  readonly path: JsonPointer
+  readonly leaf: Leaf
+}
+
+/** One leaf that differs. The place that it speaks of is `of`, also where it stands in an override. */
+export interface LeafChange {
+  readonly change: 'added' | 'removed' | 'changed' | 'source only'
+  readonly kind: LeafKind
+  readonly of: JsonPointer
+  readonly from?: LeafAt
+  readonly to?: LeafAt
+}
+
+/** Something that differs outside leaves: a name, a thread, a drive size, a part. */
+export interface FactChange {
+  readonly change: 'added' | 'removed' | 'changed'
+  readonly path: JsonPointer
+  readonly from?: unknown
+  readonly to?: unknown
+}
+
+export interface SheetDifference {
+  readonly leaves: readonly LeafChange[]
+  readonly facts: readonly FactChange[]
+}
+
+/**
+ * Lists what changed between two sheets, or two revisions of one, for changelogs and for people who must know whether
+ * their cards are still right. For what one machine has, use {@link resolveLeaf} on each.
+ *
+ * Equation: leaves are paired by the place that they speak of, those of overrides also by their condition, so that
+ * overrides may change their order; everything outside leaves is paired by its pointer.
+ * @param from The earlier sheet.
+ * @param to The later sheet.
+ * @returns Leaves and other facts added, removed or changed; `source only` where the page changed but no figure.
+ * @throws TypeError when an argument is no object.
+ *
+ * Source: house rule: a figure is compared as printed, so `10` and `10.0` differ.
+ * @example
+ * ```ts
+ * import { diffSheets } from 'drivetrain-service/v1/spec'
+ * const sheetWith = (value) => ({ machine: { mass: { kind: 'nominal', value, unit: 'kg' } } })
+ * // Which figures changed?
+ * console.log(diffSheets(sheetWith('640'), sheetWith('655')).leaves.map((leaf) => leaf.of)) // => ['/machine/mass']
+ * ```
+ */
+export function diffSheets(from: SpecSheet, to: SpecSheet): SheetDifference {
+  const earlier = keyLeaves(from)
+  const later = keyLeaves(to)
+  const leaves: LeafChange[] = []
+  for (const [key, found] of earlier) {
+    const { kind, path, leaf } = found
+    const of = found.replaces ?? path
+    const counterpart = later.get(key)
+    if (counterpart === undefined) leaves.push({ change: 'removed', kind, of, from: { path, leaf } })
+    else if (!isSameJson(leaf, counterpart.leaf))
+      leaves.push({
+        change: isSameJson(withoutSources(leaf), withoutSources(counterpart.leaf))
+          ? 'source only'
+          : 'changed',
+        kind,
+        of,
+        from: { path, leaf },
+        to: { path: counterpart.path, leaf: counterpart.leaf },
+      })
+  }
+  for (const [key, { kind, path, leaf, replaces }] of later)
+    if (!earlier.has(key)) leaves.push({ change: 'added', kind, of: replaces ?? path, to: { path, leaf } })
+  return { leaves, facts: diffFacts(listFacts(from), listFacts(to)) }
+}
+
+function keyLeaves(sheet: SpecSheet): ReadonlyMap<string, FoundLeaf> {
+  const keyed = new Map<string, FoundLeaf>()
+  for (const found of findLeaves(sheet)) {
+    const when =
+      found.replaces === undefined
+        ? null
+        : readPointer(sheet, joinPointer([...(splitPointer(found.path) ?? []).slice(0, 2), 'when']))
+    const base = JSON.stringify([found.kind, found.replaces ?? found.path, sortKeys(when)])
+    let key = base
+    for (let again = 2; keyed.has(key); again++) key = `${base}#${again}`
+    keyed.set(key, found)
+  }
+  return keyed
+}
+
+function sortKeys(value: unknown): unknown {
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return value
+  return Object.entries(value)
+    .toSorted(([first], [second]) => (first < second ? -1 : 1))
+    .map(([key, inner]) => [key, sortKeys(inner)])
+}
+
+function withoutSources(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(withoutSources)
+  if (typeof value !== 'object' || value === null) return value
+  return Object.fromEntries(
+    Object.entries(value).flatMap(([key, inner]) => (key === 'source' ? [] : [[key, withoutSources(inner)]])),
+  )
+}
+
+/** Everything of a sheet that is neither in a leaf nor in an override, by pointer. */
+function listFacts(sheet: SpecSheet): ReadonlyMap<JsonPointer, unknown> {
+  const { overrides: _overrides, ...rest } = sheet
+  const leaves = new Set(findLeaves(rest).map((found) => found.path))
+  const facts = new Map<JsonPointer, unknown>()
+  const walk = (here: unknown, path: JsonPointer): void => {
+    if (leaves.has(path)) return
+    const entries = typeof here === 'object' && here !== null ? Object.entries(here) : []
+    if (entries.length === 0) facts.set(path, here)
+    for (const [key, inner] of entries) walk(inner, `${path}${joinPointer([key])}`)
+  }
+  walk(rest, '')
+  return facts
+}
+
+function diffFacts(
+  earlier: ReadonlyMap<JsonPointer, unknown>,
+  later: ReadonlyMap<JsonPointer, unknown>,
+): readonly FactChange[] {
+  const facts: FactChange[] = []
+  for (const [path, from] of earlier) {
+    if (!later.has(path)) facts.push({ change: 'removed', path, from })
+    else if (!isSameJson(from, later.get(path)))
+      facts.push({ change: 'changed', path, from, to: later.get(path) })
+  }
+  for (const [path, to] of later) if (!earlier.has(path)) facts.push({ change: 'added', path, to })
+  return facts
+}

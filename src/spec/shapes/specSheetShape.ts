@@ -1,0 +1,94 @@
+import * as z from 'zod'
+import { buildGearcaseShapes } from './gearcaseShapes.js'
+import type { LeafShapes } from './leafShapes.js'
+import type { PartRegistry, TextShapes } from './textShapes.js'
+
+/** Events in a machine's life that make services due. */
+export const MACHINE_EVENT_KINDS = [
+  'submersion',
+  'rebuild',
+  'storage',
+  'contamination',
+  'seal failure',
+] as const
+
+/** What the manual says about one machine model. */
+export function buildSpecSheetShape(text: TextShapes, leaf: LeafShapes, parts: PartRegistry) {
+  const { gearcase, shield } = buildGearcaseShapes(text, leaf, parts)
+  const source = z.exactOptional(leaf.values.sourceRef)
+  const intervals = z.strictObject({
+    first: z.exactOptional(leaf.interval),
+    repeat: leaf.interval,
+    severe: z.exactOptional(
+      z.discriminatedUnion('kind', [
+        z.strictObject({ kind: z.literal('interval'), interval: leaf.interval, criteria: text.text }),
+        z.strictObject({ kind: z.literal('factor'), factor: text.figure, criteria: text.text, source }),
+      ]),
+    ),
+    countFrom: z.enum(['completion', 'schedule inside window', 'schedule']),
+    window: z.exactOptional(leaf.interval),
+  })
+  const service = z
+    .strictObject({
+      name: text.text,
+      task: z.enum(['check', 'change']),
+      appliesTo: z.exactOptional(leaf.condition),
+      satisfies: z.exactOptional(z.array(text.id)),
+      gearcases: z.array(text.id).min(1),
+      intervals,
+      events: z.exactOptional(z.array(z.enum(MACHINE_EVENT_KINDS))),
+      notes: z.exactOptional(z.record(text.id, text.text)),
+    })
+    .register(parts, { id: 'service' })
+  const overrideLeaf = z
+    .discriminatedUnion('kind', [
+      z.strictObject({ kind: z.literal('value'), path: text.pointer, to: leaf.values.any.spec }),
+      z.strictObject({ kind: z.literal('tightening'), path: text.pointer, to: leaf.tightening }),
+      z.strictObject({ kind: z.literal('oils'), path: text.pointer, to: leaf.oils }),
+      z.strictObject({ kind: z.literal('seal'), path: text.pointer, to: leaf.seal }),
+      z.strictObject({ kind: z.literal('interval'), path: text.pointer, to: leaf.interval }),
+      z.strictObject({ kind: z.literal('place'), path: text.pointer, to: leaf.place }),
+    ])
+    .register(parts, { id: 'override-leaf' })
+  return z.strictObject({
+    kind: z.literal('spec-sheet'),
+    version: z.literal('1.0'),
+    id: text.id,
+    revision: text.text,
+    header: z.exactOptional(text.text),
+    machine: z.strictObject({
+      make: text.text,
+      model: text.text,
+      type: text.text,
+      mass: z.exactOptional(leaf.values.mass.spec),
+      variants: z.record(text.id, z.strictObject({ name: text.text, when: z.exactOptional(leaf.condition) })),
+      axles: z.record(text.id, z.strictObject({ name: text.text, wheels: z.int().min(1) })),
+      supports: z.record(text.id, z.strictObject({ at: text.text, axle: z.exactOptional(text.id) })),
+    }),
+    sources: z.record(
+      text.id,
+      z.strictObject({
+        title: text.text,
+        document: z.enum([
+          'owner manual',
+          'workshop manual',
+          'service bulletin',
+          'parts list',
+          'plate',
+          'other',
+        ]),
+        edition: z.exactOptional(text.text),
+        date: z.exactOptional(text.date),
+      }),
+    ),
+    gearcases: z.record(text.id, gearcase),
+    shields: z.exactOptional(z.record(text.id, shield)),
+    services: z.record(text.id, service),
+    overrides: z.exactOptional(
+      z.array(z.strictObject({ when: leaf.condition, set: z.array(overrideLeaf).min(1), source })),
+    ),
+    waivers: z.exactOptional(
+      z.array(z.strictObject({ code: text.text, path: text.pointer, reason: text.text })),
+    ),
+  })
+}

@@ -1,0 +1,51 @@
+import * as z from 'zod'
+import type { LeafShapes } from './leafShapes.js'
+import type { QuantityShapes } from './quantityShapes.js'
+import type { PartRegistry, TextShapes } from './textShapes.js'
+
+/** What is on the shelf. */
+export function buildStockShape(
+  text: TextShapes,
+  leaf: LeafShapes,
+  quantity: QuantityShapes,
+  parts: PartRegistry,
+) {
+  const price = z.exactOptional(z.strictObject({ value: z.number().min(0), currency: text.currency }))
+  const oil = z
+    .strictObject({
+      name: text.text,
+      grade: z.exactOptional(text.text),
+      system: z.exactOptional(z.enum(['SAE J306', 'SAE J300', 'ISO VG'])),
+      categories: z.exactOptional(z.array(text.text)),
+      makerFluids: z.exactOptional(z.array(text.text)),
+      limitedSlip: z.exactOptional(z.enum(['contains additive', 'no additive', 'not stated'])),
+      kv40: z.exactOptional(quantity.kinematicViscosity),
+      kv100: z.exactOptional(quantity.kinematicViscosity),
+      density15: z.exactOptional(quantity.density),
+      pourPoint: z.exactOptional(quantity.celsius),
+      source: z.exactOptional(text.text),
+    })
+    .register(parts, { id: 'offered-oil' })
+  return z.strictObject({
+    kind: z.literal('stock'),
+    version: z.literal('1.0'),
+    id: text.id,
+    name: text.text,
+    header: z.exactOptional(text.text),
+    containers: z.record(
+      text.id,
+      z.strictObject({
+        name: text.text,
+        oil,
+        size: quantity.volume,
+        count: z.int().min(0),
+        opened: z.exactOptional(quantity.volume),
+        price,
+      }),
+    ),
+    seals: z.record(
+      text.id,
+      z.strictObject({ name: text.text, seal: leaf.seal, count: z.int().min(0), price }),
+    ),
+  })
+}

@@ -1,0 +1,62 @@
+import * as z from 'zod'
+
+/** Ids; they are record keys too, so nothing that could shadow a built-in. */
+export const ID_PATTERN = /^[a-z][a-z0-9-]{0,63}$/
+/** Keys that no document may use, since careless code takes them for the object's own machinery. */
+export const FORBIDDEN_KEYS: readonly string[] = ['__proto__', 'constructor', 'prototype']
+/** A printed figure: nine digits before the mark and six behind, so that fifteen significant ones are the most. */
+export const FIGURE_PATTERN = /^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$/
+/** The same for temperatures, which may stand below zero. */
+export const SIGNED_FIGURE_PATTERN = /^-?(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$/
+/** Real days of the years 0001 to 9999 alone: month lengths and leap years stand in the pattern, so every schema reader knows them. */
+export const DATE_PATTERN =
+  /^(([0-9]{3}[1-9]|[0-9]{2}[1-9]0|[0-9][1-9]00|[1-9]000)-((01|03|05|07|08|10|12)-(0[1-9]|[12][0-9]|3[01])|(04|06|09|11)-(0[1-9]|[12][0-9]|30)|02-(0[1-9]|1[0-9]|2[0-8]))|([0-9]{2}(0[48]|[2468][048]|[13579][26])|(0[48]|[2468][048]|[13579][26])00)-02-29)$/
+/** `P`, then whole years, months, weeks and days, in this order and at least one of them. */
+export const PERIOD_PATTERN =
+  /^P([0-9]{1,7}Y([0-9]{1,7}M)?([0-9]{1,7}W)?([0-9]{1,7}D)?|[0-9]{1,7}M([0-9]{1,7}W)?([0-9]{1,7}D)?|[0-9]{1,7}W([0-9]{1,7}D)?|[0-9]{1,7}D)$/
+export const POINTER_PATTERN = /^(\/([^/~]|~[01])*)*$/
+const CURRENCY_PATTERN = /^[A-Z]{3}$/
+
+/** Names of parts of the published JSON Schemas. */
+export type PartRegistry = z.core.$ZodRegistry<{ readonly id?: string; readonly [keyword: string]: unknown }>
+
+/**
+ * The strings that documents are made of. `error` carries the finding's code, since no text is made here. `not` tells
+ * schema readers whose `$` allows a trailing line end which characters are out.
+ */
+export function buildTextShapes(parts: PartRegistry) {
+  const patterned = (id: string, pattern: RegExp, outside: string, error: string) =>
+    z
+      .string({ error })
+      .regex(pattern, { error })
+      .register(parts, { id, not: { pattern: outside } })
+  const isAllowed = (text: string) => !FORBIDDEN_KEYS.includes(text)
+  return {
+    text: z.string().min(1).register(parts, { id: 'text' }),
+    id: z
+      .string()
+      .regex(ID_PATTERN, { error: 'spec/bad-id' })
+      .refine(isAllowed, { error: 'spec/bad-id' })
+      .register(parts, {
+        id: 'id',
+        not: { anyOf: [{ pattern: '[^a-z0-9-]' }, { enum: [...FORBIDDEN_KEYS] }] },
+      }),
+    /** Names of values on a step: any words, but no key that is forbidden. */
+    label: z
+      .string()
+      .min(1)
+      .refine(isAllowed, { error: 'spec/forbidden-key' })
+      .register(parts, { id: 'label', not: { enum: [...FORBIDDEN_KEYS] } }),
+    figure: patterned('figure', FIGURE_PATTERN, '[^0-9.]', 'spec/bad-figure'),
+    signedFigure: patterned('signed-figure', SIGNED_FIGURE_PATTERN, '[^0-9.-]', 'spec/bad-figure'),
+    date: patterned('date', DATE_PATTERN, '[^0-9-]', 'spec/bad-date'),
+    period: patterned('period', PERIOD_PATTERN, '[^0-9PYMWD]', 'spec/bad-period'),
+    pointer: z
+      .string()
+      .regex(POINTER_PATTERN, { error: 'spec/bad-pointer' })
+      .register(parts, { id: 'pointer' }),
+    currency: patterned('currency', CURRENCY_PATTERN, '[^A-Z]', 'spec/bad-currency'),
+  }
+}
+
+export type TextShapes = ReturnType<typeof buildTextShapes>

@@ -1,0 +1,9 @@
+// Writes the JSON Schemas of the six documents: `npm run schemas`. A test says when they are behind the shapes.
+import { mkdir, writeFile } from 'node:fs/promises'
+import { DOCUMENT_NAMES } from '../../src/spec/documents.js'
+import { toJsonSchema } from '../../src/spec/toJsonSchema.js'
+
+await mkdir('schemas/v1', { recursive: true })
+for (const kind of DOCUMENT_NAMES)
+  await writeFile(`schemas/v1/${kind}.json`, `${JSON.stringify(toJsonSchema(kind), null, 2)}\n`)
+console.log(`wrote ${DOCUMENT_NAMES.length} schemas to schemas/v1`)
