@@ -1,5 +1,6 @@
 export { type AdaptorAnswer, type AdaptorQuestion, adaptorSetting } from './adaptorSetting.js'
 export { type CalibrationInputs, calibrationInputs } from './calibrationInputs.js'
+export { checkTorqueSet, type TorqueSetVerdict } from './checkTorqueSet.js'
 export { checkTurns, type TurnsVerdict } from './checkTurns.js'
 export { checkWrench } from './checkWrench.js'
 export {
@@ -19,6 +20,7 @@ export {
   type TorqueSlipVerdict,
 } from './findTorqueSlip.js'
 export { looksSwapped, type PlugTorque, type SwapVerdict } from './looksSwapped.js'
+export { type NutFactorQuestion, nutFactor } from './nutFactor.js'
 export { type ProofLoad, proofLoad } from './proofLoad.js'
 export { type TurnsBand, turnsBand } from './turnsBand.js'
 export type { WrenchToGet } from './wrenchToGet.js'

@@ -1,0 +1,58 @@
+import type { Quantity } from '../quantity/unit.js'
+import { pitchDiameter } from '../thread/pitchDiameter.js'
+import type { MetricThread } from '../thread/thread.js'
+import { checkNumber, checkObject, checkQuantity } from './checkInput.js'
+
+export interface NutFactorQuestion {
+  readonly thread: MetricThread
+  /** Friction coefficient in the thread. */
+  readonly threadFriction: number
+  /** Friction coefficient under the head. */
+  readonly headFriction: number
+  /** Mean diameter of the ring on which the head bears. */
+  readonly bearingDiameter: Quantity<'mm'>
+}
+
+/**
+ * The nut factor K of T = K·d·F from friction coefficients, for {@link clampLoad}: K is not a friction coefficient, and
+ * is about 1.3 times one.
+ *
+ * K = (0.16·P + 0.58·d2·µG + D/2·µK) ÷ d, with pitch P, pitch diameter d2, nominal diameter d and bearing diameter D.
+ *
+ * @param question - `thread` as `parseThread` gives it; both frictions 0.02 to 1; `bearingDiameter` above 0
+ * @returns K, a bare ratio
+ * @throws RangeError for values out of range, TypeError for wrong types
+ *
+ * Source: VDI 2230 short formula, from memory; it agrees with the printed fine-thread table of the 2001 edition (read
+ * second hand) to 2 %.
+ *
+ * @example
+ * ```ts
+ * import { parseThread } from 'drivetrain-service/v1/thread'
+ * import { nutFactor } from 'drivetrain-service/v1/torque'
+ * const thread = parseThread('M8x1')
+ * if (thread.ok && thread.value.kind === 'metric') {
+ *   const bearingDiameter = { value: 10.35, unit: 'mm' } as const
+ *   const K = nutFactor({ thread: thread.value, threadFriction: 0.12, headFriction: 0.12, bearingDiameter })
+ *   // What is K for an M8×1 bolt with a friction of 0.12?
+ *   console.log(K.toFixed(3)) // => '0.162'
+ * }
+ * ```
+ */
+export function nutFactor(question: NutFactorQuestion): number {
+  checkObject('question', question)
+  const { thread, threadFriction, headFriction, bearingDiameter } = question
+  const pitchDiameterMm = pitchDiameter(thread).value
+  for (const [name, value] of Object.entries({ threadFriction, headFriction })) {
+    checkNumber(name, value, 0.02, false)
+    if (value > 1) throw new RangeError(`${name} must be 0.02 to 1, got ${value}`)
+  }
+  checkQuantity('bearingDiameter', bearingDiameter, 'length', 0, true)
+  if (bearingDiameter.unit !== 'mm')
+    throw new TypeError(`bearingDiameter.unit must be 'mm', got '${bearingDiameter.unit}'`)
+  const lever =
+    0.16 * thread.pitch.value +
+    0.58 * pitchDiameterMm * threadFriction +
+    (bearingDiameter.value / 2) * headFriction
+  return lever / thread.majorDiameter.value
+}
