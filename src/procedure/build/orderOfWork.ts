@@ -1,0 +1,156 @@
+import { joinPointer } from '../../spec/joinPointer.js'
+import type { OilJob } from '../jobs.js'
+import { wheelMarkFor } from '../layout.js'
+import { isLevelJudged } from '../needs/filling.js'
+import type { Unit } from '../site.js'
+import { drainJob, turnTo } from './drainJob.js'
+import { checkJob, fillJob } from './fillJob.js'
+import { checkPhase, drainPhase, fillPhase, isRechecked, needsTurn, type Phase } from './phases.js'
+import { isOpen, type Writer, write, writeAt, writeOn } from './writer.js'
+
+interface Task {
+  readonly job: OilJob
+  readonly phase: Phase
+  /** The last of its job: looks for leaks and shields follow. */
+  readonly last: boolean
+  readonly work: () => void
+}
+
+/** All jobs of the visit in one order: ready, on the ground, up once, down once, run, second looks, tidy up. */
+export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void {
+  const changes = jobs.filter((job) => job.task === 'change')
+  write(writer, 'read the manual')
+  write(writer, 'wear protection')
+  if (changes.length > 0) write(writer, 'warm the oil')
+  park(writer)
+  doTasks(
+    writer,
+    jobs,
+    jobs.flatMap((job) => planTasks(writer, job)),
+  )
+  const again = jobs.filter(isRechecked)
+  if (again.length > 0) {
+    write(writer, 'short run')
+    park(writer)
+    write(writer, 'let settle')
+    doTasks(
+      writer,
+      jobs,
+      again.flatMap((job) => planCheck(writer, job, true)),
+    )
+  }
+  if (changes.length > 0) write(writer, 'take used oil away')
+  write(writer, 'record')
+}
+
+function park(writer: Writer): void {
+  write(writer, 'park on level ground')
+  write(writer, 'stop the engine')
+}
+
+function planTasks(writer: Writer, job: OilJob): readonly Task[] {
+  if (job.task === 'check') {
+    const nothing = !isLevelJudged(job.owner.gearcase, 'check')
+    return nothing
+      ? [{ job, phase: 'before the lift', last: true, work: () => {} }]
+      : planCheck(writer, job, false)
+  }
+  const [draining, filling] = [drainPhase(job), fillPhase(job)]
+  const fill = job.owner.gearcase.fillOpening
+  const drain = (): void => {
+    takeOffShields(writer, job)
+    drainJob(writer, job)
+    if (draining === filling || fill === undefined) return
+    turnTo(writer, job.owner, fill, wheelMarkFor(fill, 'fill'))
+    if (isOpen(writer, fill, job.owner)) writeAt(writer, 'nip by hand', fill, job.owner)
+  }
+  return [
+    { job, phase: draining, last: false, work: drain },
+    { job, phase: filling, last: !isRechecked(job), work: () => fillJob(writer, job) },
+  ]
+}
+
+function planCheck(writer: Writer, job: OilJob, toTopUp: boolean): readonly Task[] {
+  const phase = checkPhase(job)
+  const level = job.owner.gearcase.levelOpening
+  const check: Task = {
+    job,
+    phase,
+    last: true,
+    work: () => {
+      takeOffShields(writer, job)
+      checkJob(writer, job, toTopUp)
+    },
+  }
+  if (phase !== 'after the lift' || level === undefined || !needsTurn(job)) return [check]
+  const turn = (): void => {
+    takeOffShields(writer, job)
+    turnTo(writer, job.owner, level, wheelMarkFor(level, 'level'))
+  }
+  return [{ job, phase: 'on stands', last: false, work: turn }, check]
+}
+
+function doTasks(writer: Writer, jobs: readonly OilJob[], tasks: readonly Task[]): void {
+  const supports = listSupports(writer, tasks)
+  chock(writer, supports)
+  for (const phase of ['before the lift', 'on stands', 'after the lift'] as const) {
+    if (phase === 'on stands') raise(writer, supports)
+    if (phase === 'after the lift' && supports.length > 0) write(writer, 'lower the machine')
+    for (const task of tasks.filter((one) => one.phase === phase)) {
+      task.work()
+      if (task.last) finish(writer, jobs, task.job)
+    }
+  }
+}
+
+/** Supports that the work on stands needs, in the sheet's order. */
+function listSupports(writer: Writer, tasks: readonly Task[]): readonly string[] {
+  const wanted = new Set(
+    tasks
+      .filter((task) => task.phase === 'on stands')
+      .flatMap((task) => task.job.units.flatMap((unit) => unit.gearcase.supports)),
+  )
+  return [...writer.world.layout.axleOfSupport.keys()].filter((support) => wanted.has(support))
+}
+
+function chock(writer: Writer, supports: readonly string[]): void {
+  const { layout } = writer.world
+  const lifted = new Set(supports.map((support) => layout.axleOfSupport.get(support)))
+  const [staying, ...others] = layout.axles.filter((axle) => !lifted.has(axle))
+  const one = staying !== undefined && others.length === 0 && layout.axles.length > 1
+  write(writer, 'chock the wheels', one ? joinPointer(['machine', 'axles', staying]) : undefined)
+}
+
+function raise(writer: Writer, supports: readonly string[]): void {
+  for (const support of supports) {
+    write(writer, 'raise the machine', joinPointer(['machine', 'supports', support]))
+    write(writer, 'set on stands', joinPointer(['machine', 'supports', support]))
+  }
+}
+
+function takeOffShields(writer: Writer, job: OilJob): void {
+  for (const shield of listShields(writer, job.units))
+    if (writer.state.shields[shield] === 'on') write(writer, 'remove shield', shield)
+}
+
+function listShields(writer: Writer, units: readonly Unit[]): readonly string[] {
+  const wanted = new Set(units.flatMap((unit) => unit.gearcase.shields))
+  return [...writer.world.layout.shields.values()]
+    .filter((shield) => wanted.has(shield.id) && shield.applies !== 'no')
+    .map((shield) => shield.path)
+}
+
+/** Wiped, looked at for leaks, recorded as finished; a shield goes back once all behind it is finished. */
+function finish(writer: Writer, jobs: readonly OilJob[], job: OilJob): void {
+  for (const unit of job.units) {
+    writeOn(writer, 'wipe down', unit.gearcase.path, unit)
+    writeOn(writer, 'check for leaks', unit.gearcase.path, unit)
+    writer.finished.add(`${unit.gearcase.path}@${unit.instance ?? ''}`)
+  }
+  const open = jobs.filter((one) =>
+    one.units.some((unit) => !writer.finished.has(`${unit.gearcase.path}@${unit.instance ?? ''}`)),
+  )
+  const stillOff = new Set(open.flatMap((one) => listShields(writer, one.units)))
+  for (const shield of listShields(writer, job.units))
+    if (writer.state.shields[shield] === 'off' && !stillOff.has(shield)) write(writer, 'refit shield', shield)
+}

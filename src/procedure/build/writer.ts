@@ -1,0 +1,105 @@
+import type { Action, Id, SpecSheet, Step } from '../../spec/index.js'
+import { ACTIONS } from '../actions.js'
+import { figuresOf } from '../figuresOf.js'
+import type { OpeningLayout } from '../layout.js'
+import { runStep } from '../runStep.js'
+import { gearcaseAt, openingAt, type StepSeed, type Unit, type World } from '../site.js'
+import { startState } from '../startState.js'
+import type { Draft } from '../state.js'
+
+/** Writes steps one after the other and keeps the state that they lead to, so that building asks it and never guesses. */
+export interface Writer {
+  readonly world: World
+  readonly state: Draft
+  readonly steps: Step[]
+  readonly usedIds: Set<Id>
+  /** Gearcases, with their instance, at which all work is done. */
+  readonly finished: Set<string>
+  readonly sheet: SpecSheet
+  /** Services of the visit whose notes are still to be hung on a step. */
+  readonly notes: { readonly key: Id; readonly text: string; used: boolean }[]
+}
+
+export function startWriting(sheet: SpecSheet, world: World, services: readonly Id[]): Writer {
+  const notes = services.flatMap((id) =>
+    Object.entries(sheet.services[id]?.notes ?? {}).map(([key, text]) => ({ key, text, used: false })),
+  )
+  return {
+    sheet,
+    world,
+    state: startState(world.layout),
+    steps: [],
+    usedIds: new Set(),
+    finished: new Set(),
+    notes,
+  }
+}
+
+export function write(writer: Writer, action: Action, on?: string, at?: StepSeed['at']): void {
+  const seed: StepSeed = {
+    do: action,
+    ...(on === undefined ? {} : { on }),
+    ...(at === undefined || Object.keys(at).length === 0 ? {} : { at }),
+  }
+  const id = nameStep(seed, writer.usedIds)
+  writer.usedIds.add(id)
+  const values = figuresOf(writer.sheet, writer.world, seed)
+  const note = takeNote(writer, action, id)
+  runStep(writer.world, writer.state, seed)
+  writer.steps.push({
+    id,
+    ...seed,
+    ...(Object.keys(values).length === 0 ? {} : { values }),
+    ...(note === undefined ? {} : { note }),
+  })
+}
+
+/** A step on an opening of this unit, with the wheel's position where the opening turns with it. */
+export function writeAt(writer: Writer, action: Action, opening: OpeningLayout, unit: Unit): void {
+  const turns = opening.opening.uses.some((use) => use.wheelMark !== undefined)
+  const mark = gearcaseAt(writer.state, unit).wheelMark
+  write(writer, action, opening.path, {
+    ...(unit.instance === undefined ? {} : { instance: unit.instance }),
+    ...(turns && mark !== 'not known' ? { wheelMark: mark } : {}),
+  })
+}
+
+/** A step on any other part of this unit. */
+export function writeOn(writer: Writer, action: Action, on: string, unit: Unit): void {
+  write(writer, action, on, unit.instance === undefined ? {} : { instance: unit.instance })
+}
+
+export function isOpen(writer: Writer, opening: OpeningLayout, unit: Unit): boolean {
+  return openingAt(writer.state, opening, unit.instance).position === 'out'
+}
+
+/** `front-crack-fill`: gearcase, instance, what is done, to what; a number where that is not unique. */
+export function nameStep(step: StepSeed, used: ReadonlySet<Id>): Id {
+  const tokens = (step.on ?? '').split('/').slice(1)
+  const [room, owner, kind, part, ...rest] = tokens
+  const short = ACTIONS[step.do].short
+  const ofGearcase = room === 'gearcases' && owner !== undefined
+  const words = ofGearcase
+    ? [
+        owner,
+        step.at?.instance,
+        short,
+        kind === undefined ? undefined : part,
+        rest[0] === 'seals' && rest[1] !== '0' ? rest[1] : undefined,
+      ]
+    : [short, tokens[room === 'machine' ? 2 : 1]]
+  const base = words
+    .filter((word) => word !== undefined)
+    .join('-')
+    .slice(0, 60)
+  let id = base
+  for (let count = 2; used.has(id); count += 1) id = `${base}-${count}`
+  return id
+}
+
+function takeNote(writer: Writer, action: Action, id: Id): string | undefined {
+  const actionId = action.replaceAll(' ', '-')
+  const found = writer.notes.filter((note) => !note.used && (note.key === id || note.key === actionId))
+  for (const note of found) note.used = true
+  return found.length === 0 ? undefined : found.map((note) => note.text).join(' ')
+}

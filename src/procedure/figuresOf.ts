@@ -1,0 +1,114 @@
+import type { JsonPointer } from '../finding.js'
+import type { SpecSheet } from '../spec/index.js'
+import { readPointer } from '../spec/readPointer.js'
+import type { Applies, GearcaseLayout } from './layout.js'
+import { type Location, locate, ownerOf, type StepSeed, type World } from './site.js'
+
+export type Figures = Readonly<Record<string, JsonPointer>>
+
+/**
+ * The figures that a step must show, by name, as pointers to whole leaves of the sheet's base; what an override puts
+ * in their place is found when they are resolved. `onlyIf` points to the condition of a part that cannot be told to be
+ * on this machine.
+ */
+export function figuresOf(sheet: SpecSheet, world: World, step: StepSeed): Figures {
+  const site = locate(world, step)
+  const figures: Record<string, JsonPointer> = {}
+  const put = (name: string, path: JsonPointer | undefined): void => {
+    if (path !== undefined && hasLeaf(sheet, path)) figures[name] = path
+  }
+  listFigures(site, put)
+  const onlyIf = findCondition(sheet, site)
+  if (onlyIf !== undefined) figures['onlyIf'] = onlyIf
+  return figures
+}
+
+function listFigures(site: Location, put: (name: string, path: JsonPointer | undefined) => void): void {
+  const { step, opening, cover, seal, shield, gearcase } = site
+  const owner = ownerOf(site)?.gearcase
+  const fill = owner === undefined ? undefined : `${owner.path}/oilSpace/fill`
+  switch (step.do) {
+    case 'warm the oil':
+      for (const one of listChanged(site)) put(one.id, `${one.path}/drainTemperature`)
+      break
+    case 'raise the machine':
+    case 'set on stands':
+      put('mass', '/machine/mass')
+      break
+    case 'clean around':
+    case 'take out':
+    case 'take off cover':
+    case 'remove shield':
+      put('place', step.on === undefined ? undefined : `${step.on}/place`)
+      break
+    case 'clear the breather':
+      put('place', gearcase === undefined ? undefined : `${gearcase.path}/breather/place`)
+      break
+    case 'take off old seal':
+    case 'fit new seal':
+    case 'inspect the seal':
+    case 'apply sealant':
+      put('seal', seal?.path)
+      break
+    case 'wait for the cure':
+      put('seal', cover?.seal.path)
+      break
+    case 'tighten':
+      put('tightening', opening === undefined ? undefined : `${opening.path}/tightening`)
+      break
+    case 'tighten cover':
+      put('tightening', cover === undefined ? undefined : `${cover.path}/bolts/tightening`)
+      break
+    case 'refit shield':
+      put('tightening', shield === undefined ? undefined : `${shield.path}/fasteners/tightening`)
+      break
+    case 'measure the oil':
+    case 'pour the oil':
+      put('refill', fill === undefined ? undefined : `${fill}/drainAndRefill`)
+      put('oils', owner === undefined ? undefined : `${owner.path}/oilSpace/oils`)
+      break
+    case 'add the additive':
+    case 'top up':
+      put('oils', owner === undefined ? undefined : `${owner.path}/oilSpace/oils`)
+      break
+    case 'check the level':
+      put('below', fill === undefined ? undefined : `${fill}/method/below`)
+      put('temperature', fill === undefined ? undefined : `${fill}/level/temperature`)
+      put('minutesAfterStop', fill === undefined ? undefined : `${fill}/level/minutesAfterStop`)
+      break
+    case 'let settle':
+      if (fill !== undefined) put('minutesAfterStop', `${fill}/level/minutesAfterStop`)
+      else for (const one of listOwners(site)) put(one.id, `${one.path}/oilSpace/fill/level/minutesAfterStop`)
+      break
+    default:
+      break
+  }
+}
+
+function listOwners(site: Location): readonly GearcaseLayout[] {
+  return [...new Set(site.jobs.map((job) => job.owner.gearcase))]
+}
+
+function listChanged(site: Location): readonly GearcaseLayout[] {
+  const changed = site.jobs.filter((job) => job.task === 'change')
+  return [...new Set(changed.flatMap((job) => job.units.map((unit) => unit.gearcase)))]
+}
+
+/** A leaf of the base, or one that only an override states. */
+function hasLeaf(sheet: SpecSheet, path: JsonPointer): boolean {
+  if (readPointer(sheet, path) !== undefined) return true
+  return (sheet.overrides ?? []).some((override) => override.set.some((leaf) => leaf.path === path))
+}
+
+function findCondition(sheet: SpecSheet, site: Location): JsonPointer | undefined {
+  const parts: readonly ({ readonly path: JsonPointer; readonly applies: Applies } | undefined)[] = [
+    site.opening ?? site.cover ?? site.shield,
+    site.gearcase,
+  ]
+  for (const part of parts) {
+    if (part?.applies !== 'cannot tell') continue
+    const path = `${part.path}/appliesTo`
+    if (readPointer(sheet, path) !== undefined) return path
+  }
+  return undefined
+}

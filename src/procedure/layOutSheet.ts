@@ -1,0 +1,215 @@
+import type { Finding, JsonPointer } from '../finding.js'
+import type { Id, Identity, Oils, Opening, Seal, SpecSheet } from '../spec/index.js'
+import { joinPointer } from '../spec/joinPointer.js'
+import { judgePart } from '../spec/judgePart.js'
+import { resolveLeaf } from '../spec/resolveLeaf.js'
+import type {
+  Applies,
+  CoverLayout,
+  EmptyingLayout,
+  GearcaseLayout,
+  Layout,
+  OpeningLayout,
+  Part,
+  SealLayout,
+  SealTreatment,
+  ShieldLayout,
+} from './layout.js'
+import { servesAs } from './layout.js'
+
+/** Lays the sheet out as this one machine has it, for building and checking an order of work. */
+export function layOutSheet(sheet: SpecSheet, identity: Identity): Layout {
+  const findings: Finding[] = []
+  const judge = (path: JsonPointer, name: string): Applies => {
+    const judged = judgePart(sheet, identity, path)
+    if (judged.answer === 'cannot tell')
+      findings.push({
+        code: 'procedure/part-cannot-be-told',
+        severity: 'warning',
+        document: { kind: 'spec-sheet', id: sheet.id },
+        path,
+        params: { part: name, missing: [...judged.missing] },
+      })
+    return judged.answer
+  }
+  const shields = new Map<Id, ShieldLayout>()
+  for (const [id, shield] of Object.entries(sheet.shields ?? {})) {
+    const path = joinPointer(['shields', id])
+    shields.set(id, { id, path, shield, applies: judge(path, shield.name) })
+  }
+  const gearcases = new Map<Id, GearcaseLayout>()
+  for (const id of Object.keys(sheet.gearcases)) {
+    const laid = layOutGearcase(sheet, identity, id, judge)
+    if (laid !== undefined) gearcases.set(id, laid)
+  }
+  const supports = Object.entries(sheet.machine.supports)
+  return {
+    axles: Object.keys(sheet.machine.axles),
+    axleOfSupport: new Map(supports.map(([id, support]) => [id, support.axle])),
+    gearcases,
+    shields,
+    parts: nameParts(sheet, gearcases, shields),
+    findings,
+  }
+}
+
+function layOutGearcase(
+  sheet: SpecSheet,
+  identity: Identity,
+  id: Id,
+  judge: (path: JsonPointer, name: string) => Applies,
+): GearcaseLayout | undefined {
+  const gearcase = sheet.gearcases[id]
+  if (gearcase === undefined) return undefined
+  const path = joinPointer(['gearcases', id])
+  const applies = judge(path, gearcase.name)
+  const openings = Object.entries(gearcase.openings).map(
+    ([openingId, opening]): OpeningLayout => ({
+      id: openingId,
+      path: joinPointer(['gearcases', id, 'openings', openingId]),
+      opening,
+      applies: judge(joinPointer(['gearcases', id, 'openings', openingId]), opening.name),
+      seals: layOutSeals(sheet, identity, id, openingId, opening),
+    }),
+  )
+  const covers = Object.entries(gearcase.covers ?? {}).map(([coverId, cover]): CoverLayout => {
+    const coverPath = joinPointer(['gearcases', id, 'covers', coverId])
+    return {
+      id: coverId,
+      path: coverPath,
+      cover,
+      applies: judge(coverPath, cover.name),
+      seal: layOutSeal(sheet, identity, `${coverPath}/seal`),
+    }
+  })
+  const space = gearcase.oilSpace
+  const own = space.kind === 'own' ? space : undefined
+  const method = own?.fill.method
+  const fillOpenings = openings.filter((one) => one.applies !== 'no' && servesAs(one, 'fill'))
+  const fillOpening = fillOpenings.find((one) => one.id === method?.opening) ?? fillOpenings[0]
+  const levelOpening =
+    method === undefined || method.kind === 'by quantity'
+      ? openings.find((one) => one.applies !== 'no' && servesAs(one, 'level'))
+      : openings.find((one) => one.applies !== 'no' && one.id === method.opening)
+  const emptying = chooseEmptying(gearcase.emptying, openings, covers)
+  const settle = own?.fill.level?.minutesAfterStop
+  return {
+    id,
+    path,
+    gearcase,
+    applies,
+    instances: gearcase.instances === undefined ? [undefined] : Object.keys(gearcase.instances),
+    owner: space.kind === 'shared' && Object.hasOwn(sheet.gearcases, space.with) ? space.with : id,
+    ...(own === undefined ? {} : { fill: own.fill }),
+    openings,
+    covers,
+    fillOpenings,
+    ...(fillOpening === undefined ? {} : { fillOpening }),
+    ...(levelOpening === undefined ? {} : { levelOpening }),
+    ...(emptying === undefined ? {} : { emptying }),
+    additive: own === undefined ? 'never' : judgeAdditive(sheet, identity, id),
+    settles: settle !== undefined && settle.kind !== 'not stated',
+    supports:
+      gearcase.access.kind === 'raised'
+        ? gearcase.access.supports.filter((support) => Object.hasOwn(sheet.machine.supports, support))
+        : [],
+    shields: gearcase.shields ?? [],
+  }
+}
+
+/** The first way, in the manual's order, whose part this machine has or may have. */
+function chooseEmptying(
+  ways: SpecSheet['gearcases'][string]['emptying'],
+  openings: readonly OpeningLayout[],
+  covers: readonly CoverLayout[],
+): EmptyingLayout | undefined {
+  for (const way of ways) {
+    if (way.kind === 'cover') {
+      const cover = covers.find((one) => one.id === way.cover && one.applies !== 'no')
+      if (cover !== undefined) return { kind: 'cover', cover }
+    } else {
+      const opening = openings.find((one) => one.id === way.opening && one.applies !== 'no')
+      if (opening !== undefined) return { kind: way.kind, opening }
+    }
+  }
+  return undefined
+}
+
+function layOutSeals(
+  sheet: SpecSheet,
+  identity: Identity,
+  gearcase: Id,
+  openingId: Id,
+  opening: Opening,
+): readonly SealLayout[] {
+  return opening.seals.map((_seal, place) =>
+    layOutSeal(sheet, identity, joinPointer(['gearcases', gearcase, 'openings', openingId, 'seals', place])),
+  )
+}
+
+function layOutSeal(sheet: SpecSheet, identity: Identity, path: JsonPointer): SealLayout {
+  const resolved = resolveLeaf(sheet, identity, 'seal', path)
+  if (resolved.kind === 'not stated') return { path, treatment: 'inspect', cures: false }
+  const candidates: readonly Seal[] =
+    resolved.kind === 'stated' ? [resolved.value] : resolved.candidates.map((one) => one.value)
+  const [treatment, ...others] = new Set(candidates.map(treatSeal))
+  return {
+    path,
+    // Where it cannot be told which seal this machine has, a new one is never wrong.
+    treatment: treatment === undefined || others.length > 0 ? 'renew' : treatment,
+    cures: candidates.some((seal) => seal.kind === 'liquid gasket'),
+  }
+}
+
+function treatSeal(seal: Seal): SealTreatment {
+  switch (seal.kind) {
+    case 'none':
+      return 'none'
+    case 'not stated':
+      return 'inspect'
+    case 'thread sealant':
+    case 'liquid gasket':
+      return 'apply'
+    default:
+      return seal.replace === 'every opening' ? 'renew' : 'inspect'
+  }
+}
+
+function judgeAdditive(sheet: SpecSheet, identity: Identity, id: Id): GearcaseLayout['additive'] {
+  const resolved = resolveLeaf(sheet, identity, 'oils', joinPointer(['gearcases', id, 'oilSpace', 'oils']))
+  if (resolved.kind === 'not stated') return 'never'
+  const lists: readonly Oils[] =
+    resolved.kind === 'stated' ? [resolved.value] : resolved.candidates.map((one) => one.value)
+  const choices = lists.flatMap((list) => (list.kind === 'oils' ? list.choices : []))
+  if (choices.every((choice) => choice.additive === undefined)) return 'never'
+  return choices.every((choice) => choice.additive !== undefined) ? 'always' : 'for some oils'
+}
+
+function nameParts(
+  sheet: SpecSheet,
+  gearcases: ReadonlyMap<Id, GearcaseLayout>,
+  shields: ReadonlyMap<Id, ShieldLayout>,
+): ReadonlyMap<JsonPointer, Part> {
+  const parts = new Map<JsonPointer, Part>()
+  for (const [id, support] of Object.entries(sheet.machine.supports))
+    parts.set(joinPointer(['machine', 'supports', id]), {
+      kind: 'support',
+      id,
+      ...(support.axle === undefined ? {} : { axle: support.axle }),
+    })
+  for (const id of Object.keys(sheet.machine.axles))
+    parts.set(joinPointer(['machine', 'axles', id]), { kind: 'axle', id })
+  for (const shield of shields.values()) parts.set(shield.path, { kind: 'shield', shield })
+  for (const gearcase of gearcases.values()) {
+    parts.set(gearcase.path, { kind: 'gearcase', gearcase })
+    for (const opening of gearcase.openings) {
+      parts.set(opening.path, { kind: 'opening', gearcase, opening })
+      for (const seal of opening.seals) parts.set(seal.path, { kind: 'seal', gearcase, opening, seal })
+    }
+    for (const cover of gearcase.covers) {
+      parts.set(cover.path, { kind: 'cover', gearcase, cover })
+      parts.set(cover.seal.path, { kind: 'cover seal', gearcase, cover, seal: cover.seal })
+    }
+  }
+  return parts
+}

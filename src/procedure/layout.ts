@@ -1,0 +1,113 @@
+import type { Finding, JsonPointer } from '../finding.js'
+import type { Cover, Fill, Gearcase, Id, Opening, OpeningRole, Shield, WheelMark } from '../spec/index.js'
+
+export type Applies = 'yes' | 'cannot tell' | 'no'
+
+/** `renew`: a new one at every opening; `inspect`: look, then use again or renew; `apply`: sealant; `none`: bare. */
+export type SealTreatment = 'renew' | 'inspect' | 'apply' | 'none'
+
+export interface SealLayout {
+  readonly path: JsonPointer
+  readonly treatment: SealTreatment
+  /** A liquid gasket that must cure before oil may touch it. */
+  readonly cures: boolean
+}
+
+export interface OpeningLayout {
+  readonly id: Id
+  readonly path: JsonPointer
+  readonly opening: Opening
+  readonly applies: Applies
+  readonly seals: readonly SealLayout[]
+}
+
+export interface CoverLayout {
+  readonly id: Id
+  readonly path: JsonPointer
+  readonly cover: Cover
+  readonly applies: Applies
+  readonly seal: SealLayout
+}
+
+/** The way that old oil leaves one gearcase of this machine. */
+export type EmptyingLayout =
+  | { readonly kind: 'drain plug'; readonly opening: OpeningLayout }
+  | { readonly kind: 'cover'; readonly cover: CoverLayout }
+  | { readonly kind: 'suction'; readonly opening: OpeningLayout }
+
+export interface GearcaseLayout {
+  readonly id: Id
+  readonly path: JsonPointer
+  readonly gearcase: Gearcase
+  readonly applies: Applies
+  /** `[undefined]` where the gearcase is there once. */
+  readonly instances: readonly (Id | undefined)[]
+  /** The gearcase that owns the oil: itself, or the one it shares with. */
+  readonly owner: Id
+  /** The owner's fill, of an own oil space only. */
+  readonly fill?: Fill
+  readonly openings: readonly OpeningLayout[]
+  readonly covers: readonly CoverLayout[]
+  readonly fillOpenings: readonly OpeningLayout[]
+  readonly fillOpening?: OpeningLayout
+  readonly levelOpening?: OpeningLayout
+  readonly emptying?: EmptyingLayout
+  readonly additive: 'always' | 'for some oils' | 'never'
+  /** The manual asks for a wait between stopping and the level check. */
+  readonly settles: boolean
+  readonly supports: readonly Id[]
+  readonly shields: readonly Id[]
+}
+
+export interface ShieldLayout {
+  readonly id: Id
+  readonly path: JsonPointer
+  readonly shield: Shield
+  readonly applies: Applies
+}
+
+/** The part that a pointer names. */
+export type Part =
+  | { readonly kind: 'support'; readonly id: Id; readonly axle?: Id }
+  | { readonly kind: 'axle'; readonly id: Id }
+  | { readonly kind: 'shield'; readonly shield: ShieldLayout }
+  | { readonly kind: 'gearcase'; readonly gearcase: GearcaseLayout }
+  | { readonly kind: 'opening'; readonly gearcase: GearcaseLayout; readonly opening: OpeningLayout }
+  | { readonly kind: 'cover'; readonly gearcase: GearcaseLayout; readonly cover: CoverLayout }
+  | {
+      readonly kind: 'seal'
+      readonly gearcase: GearcaseLayout
+      readonly opening: OpeningLayout
+      readonly seal: SealLayout
+    }
+  | {
+      readonly kind: 'cover seal'
+      readonly gearcase: GearcaseLayout
+      readonly cover: CoverLayout
+      readonly seal: SealLayout
+    }
+
+/** The sheet as this one machine has it, by the names that steps use. */
+export interface Layout {
+  readonly axles: readonly Id[]
+  readonly axleOfSupport: ReadonlyMap<Id, Id | undefined>
+  readonly gearcases: ReadonlyMap<Id, GearcaseLayout>
+  readonly shields: ReadonlyMap<Id, ShieldLayout>
+  readonly parts: ReadonlyMap<JsonPointer, Part>
+  /** What could not be told for want of a fact. */
+  readonly findings: readonly Finding[]
+}
+
+/** Where the wheel's mark must stand for this role of the opening; undefined: it does not turn with a wheel. */
+export function wheelMarkFor(opening: OpeningLayout, role: OpeningRole): WheelMark | undefined {
+  return opening.opening.uses.find((use) => use.role === role)?.wheelMark
+}
+
+export function servesAs(opening: OpeningLayout, role: OpeningRole): boolean {
+  return opening.opening.uses.some((use) => use.role === role)
+}
+
+/** The key of a part's state: its pointer, and the instance where there are several. */
+export function stateKey(path: JsonPointer, instance: Id | undefined): string {
+  return instance === undefined ? path : `${path}@${instance}`
+}
