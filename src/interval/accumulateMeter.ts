@@ -107,6 +107,8 @@ export function accumulateMeter(
         }
       }
       marks.push({ day, shown, path, record })
+    } else if (record < 0) {
+      complain('interval/in-the-future', 'error', path, { what: name, date })
     }
   }
   const readings = meter.readings

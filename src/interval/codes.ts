@@ -52,4 +52,16 @@ export interface IntervalCodes {
   'interval/reading-out-of-bounds': { meter: string; value: number | string; most: Qty }
   'interval/rollover-limit-missing': { meter: string; date: string }
   'interval/rollover-taken': { meter: string; before: Qty; after: Qty; limit: Qty }
+  // Forecast
+  'interval/forecast-needs-readings': { meter: string; readings: number }
+  'interval/forecast-without-band': { readings: number }
+  'interval/forecast-without-end': Record<never, never>
+  'interval/forecast-behind-reading': { date: string }
+  'interval/forecast-beyond-calendar': { meter: string }
+  // Import
+  'interval/import-no-machines': Record<never, never>
+  'interval/import-ambiguous-key': { one: string; other: string }
+  'interval/import-unit': { unit: string }
+  'interval/import-mixed-units': { units: readonly string[] }
+  'interval/import-date': { text: string }
 }

@@ -36,6 +36,9 @@ export function judgeMeter(
     return unknown
   }
   const { points, unit } = meter
+  for (const { code, severity, params } of meter.findings) {
+    if (severity === 'error') reasons.push({ code, params })
+  }
   const now = points[points.length - 1]
   if (now === undefined) {
     missing.push({ code: 'interval/reading-missing', params: { meter: by } })
@@ -173,23 +176,34 @@ function pointAt(points: readonly MeterPoint[], day: number, record: number): Me
   return sameDay
 }
 
-/** The day on which the meter reaches a count at its average of the days of use in this stretch; unknown without two days. */
+/**
+ * The day on which the meter reaches a count: between the readings around it, or ahead at its average of the days of use
+ * in this stretch; unknown without two days.
+ */
 function projectDay(
   log: DueCase['question']['log'],
   points: readonly MeterPoint[],
   now: MeterPoint,
   due: number,
 ): number | undefined {
-  let oldest = now
+  let before: MeterPoint | undefined
+  let after = now
   for (const point of points) {
-    if (point.stretch === now.stretch) {
-      oldest = point
+    if (point.stretch !== now.stretch) continue
+    if (point.count >= due) {
+      after = point
       break
     }
+    // Of the readings that fall short, the last one before a count that is reached, the first one for an average.
+    if (before === undefined || now.count >= due) before = point
   }
-  const days = now.day - oldest.day - pauseDays(log.pauses, oldest.day, now.day)
-  const rise = now.count - oldest.count
+  if (before === undefined) return now.count >= due ? after.day : undefined
+  const reached = now.count >= due
+  const days = after.day - before.day - (reached ? 0 : pauseDays(log.pauses, before.day, after.day))
+  const rise = after.count - before.count
+  if (reached && days === 0) return after.day
   if (days <= 0 || rise <= 0) return undefined
-  const day = afterDaysOfUse(log.pauses, now.day, Math.ceil(((due - now.count) * days) / rise))
+  const ahead = Math.ceil(((due - after.count) * days) / rise)
+  const day = afterDaysOfUse(log.pauses, after.day, ahead)
   return day >= FIRST_DAY && day <= LAST_DAY ? day : undefined
 }

@@ -71,6 +71,26 @@ export const intervalTexts: Texts<IntervalCodes> = {
     `The meter ran over on ${say.date(date)}, but the log does not say past which value it starts again.`,
   'interval/rollover-taken': ({ before, after, limit }, say) =>
     `From ${say.quantity(before)} to ${say.quantity(after)}: taken as run over at ${say.quantity(limit)}. Enter the rollover to settle it.`,
+
+  'interval/forecast-needs-readings': ({ meter, readings }, say) =>
+    `${say.count(readings, 'reading', 'readings')} of ${METER[meter] ?? meter}, which show no use per day. Enter readings of at least two days.`,
+  'interval/forecast-without-band': ({ readings }, say) =>
+    `Only ${say.count(readings, 'reading', 'readings')}: too few to say how early or late it may be. Four are needed.`,
+  'interval/forecast-without-end': () => 'The use is so uneven that no latest day can be named.',
+  'interval/forecast-behind-reading': ({ date }, say) =>
+    `The readings' line would have reached the limit before ${say.date(date)}, but the reading of that day shows that it had not.`,
+  'interval/forecast-beyond-calendar': ({ meter }) =>
+    `At its use so far ${METER[meter] ?? meter} does not reach the limit before the year 9999.`,
+
+  'interval/import-no-machines': () =>
+    'No equipment found. Give the JSON of a fleet, a list of equipment, or one machine.',
+  'interval/import-ambiguous-key': ({ one, other }) =>
+    `The keys “${one}” and “${other}” mean the same and hold different values; neither is taken.`,
+  'interval/import-unit': ({ unit }) =>
+    `“${unit}” is no unit of the odometer. Kilometre or mile must stand in OdometerUnits; the reading is left out.`,
+  'interval/import-mixed-units': ({ units }, say) =>
+    `The odometer is given in ${say.list(units)}. One machine must keep to one unit; its distances are left out.`,
+  'interval/import-date': ({ text }) => `“${text}” has no calendar date in front; the reading is left out.`,
 }
 
 const START: Readonly<Record<string, string>> = {

@@ -1,0 +1,220 @@
+import { addToDay } from '../calendar/addToDay.js'
+import { FIRST_DAY, LAST_DAY } from '../calendar/dayNumberOf.js'
+import type { DateText } from '../calendar/index.js'
+import { readDay } from '../calendar/readDay.js'
+import { checkDueOptions } from './checkDueOptions.js'
+import { type DueColumns, type DueColumnVerdicts, NO_DAY } from './dueColumns.js'
+import type { DueOptions } from './dueQuestion.js'
+import { meterCount } from './meterCount.js'
+
+const OVERDUE = 0
+const DUE = 1
+const CANNOT_TELL = 2
+const DUE_SOON = 3
+const NOT_DUE = 4
+const NO_VOTE = 5
+
+/**
+ * The state of one service over a fleet of any size, at the speed of a plain loop; equal to {@link computeDue} row by row
+ * for a count from the last completion whose log holds the last service's readings and one later reading. For lines and
+ * reasons, ask {@link computeDue} about the rows that matter.
+ *
+ * due where start + limit ≤ now; overdue where start + limit + window < now; which comes first as in `computeDue`, with the
+ * pace since the last service
+ *
+ * @param columns - rows as `writeDueRow` fills them; not changed. A reading older than the last service, or dated after
+ *   `today`, makes its limit `cannot tell`
+ * @param today - a date
+ * @param options - what counts as soon and how old a reading may be; severity is settled by the limits in the rows
+ * @returns for each row the state, the limit that comes first and its day, as numbers (`DUE_STATES`, `DUE_LIMITS`)
+ * @throws TypeError, RangeError when `today` or an option is out of range
+ *
+ * Source: house rule; months as in ECMAScript test262 (see {@link addPeriod}).
+ *
+ * @example
+ * ```ts
+ * // Serviced on 31 August, due every six months: what is the state on 29 February?
+ * import { computeDueColumns, createDueColumns, DUE_STATES, writeDueRow } from 'drivetrain-service/v1/interval'
+ * const columns = createDueColumns(1)
+ * writeDueRow(columns, 0, { lastDate: '2023-08-31', everyMonths: 6 })
+ * const verdicts = computeDueColumns(columns, '2024-02-29', { soon: {}, staleAfter: { days: 30 } })
+ * DUE_STATES[verdicts.state[0] ?? 2] // => 'due'
+ * ```
+ */
+export function computeDueColumns(
+  columns: DueColumns,
+  today: DateText,
+  options: Omit<DueOptions, 'severity'>,
+): DueColumnVerdicts {
+  const todayDay = readDay(today, 'today')
+  checkDueOptions({ ...options, severity: 'normal' })
+  const { soon, staleAfter } = options
+  const fraction = soon.fraction ?? Number.POSITIVE_INFINITY
+  const soonHours = soon.hours === undefined ? Number.NEGATIVE_INFINITY : meterCount(soon.hours, 'h')
+  const soonDistance =
+    soon.distance === undefined
+      ? Number.NEGATIVE_INFINITY
+      : meterCount(soon.distance.value, soon.distance.unit)
+  const soonDays = soon.days ?? Number.NEGATIVE_INFINITY
+  const staleDays = staleAfter.days
+  const { length, lastDay, lastHours, hours, hoursDay, everyHours, windowHours, eventDay, untracked } =
+    columns
+  const { lastDistance, distance, distanceDay, everyDistance, windowDistance } = columns
+  const { everyMonths, everyDays, windowMonths, windowDays } = columns
+  const state = new Uint8Array(length)
+  const dueBy = new Uint8Array(length)
+  const dueDay = new Int32Array(length)
+
+  // The line judged last; plain variables, since an object a row would cost more than the judgement.
+  let lineState = NO_VOTE
+  let lineFraction = 0
+  let lineDay = NO_DAY
+  const judgeMeter = (
+    base: number,
+    now: number,
+    from: number,
+    readOn: number,
+    every: number,
+    window: number,
+    before: number,
+    mostADay: number,
+  ): void => {
+    lineState = CANNOT_TELL
+    lineFraction = -1
+    lineDay = NO_DAY
+    const days = readOn - from
+    const rise = now - base
+    // No comparison with NaN holds, so an unknown base or reading ends here as well.
+    if (
+      !(every > 0 && rise >= 0 && rise <= (days + 1) * mostADay) ||
+      from === NO_DAY ||
+      days < 0 ||
+      readOn > todayDay
+    )
+      return
+    const due = base + every
+    lineFraction = rise / every
+    if (days > 0 && rise > 0) {
+      const reached = readOn + Math.ceil(((due - now) * days) / rise)
+      if (reached >= FIRST_DAY && reached <= LAST_DAY) lineDay = reached
+    } else if (now >= due) lineDay = readOn
+    if (now > due + window) lineState = OVERDUE
+    else if (now >= due) lineState = DUE
+    else if (now >= due - before || now >= base + Math.ceil(every * fraction * 0.999_999_999_999_999))
+      lineState = DUE_SOON
+    else lineState = todayDay - readOn > staleDays ? CANNOT_TELL : NOT_DUE
+  }
+
+  for (let row = 0; row < length; row++) {
+    let worst = NO_VOTE
+    let allDays = true
+    let earliest = LAST_DAY + 1
+    let earliestBy = 0
+    let fullest = -1
+    let fullestBy = 0
+    let fullestDay = NO_DAY
+    const from = lastDay[row] as number
+    const missing = untracked[row] as number
+    const hoursEvery = everyHours[row] as number
+    if (!Number.isNaN(hoursEvery) && (missing & 1) === 0) {
+      judgeMeter(
+        lastHours[row] as number,
+        hours[row] as number,
+        from,
+        hoursDay[row] as number,
+        hoursEvery,
+        windowHours[row] as number,
+        soonHours,
+        24_000,
+      )
+      worst = lineState
+      if (lineFraction >= 0) {
+        fullest = lineFraction
+        fullestBy = 1
+        fullestDay = lineDay
+        if (lineDay === NO_DAY) allDays = false
+        else {
+          earliest = lineDay
+          earliestBy = 1
+        }
+      }
+    }
+    const distanceEvery = everyDistance[row] as number
+    if (!Number.isNaN(distanceEvery) && (missing & 2) === 0) {
+      judgeMeter(
+        lastDistance[row] as number,
+        distance[row] as number,
+        from,
+        distanceDay[row] as number,
+        distanceEvery,
+        windowDistance[row] as number,
+        soonDistance,
+        2_400_000_000_000,
+      )
+      if (lineState < worst) worst = lineState
+      if (lineFraction >= 0) {
+        if (lineFraction > fullest) {
+          fullest = lineFraction
+          fullestBy = 2
+          fullestDay = lineDay
+        }
+        if (lineDay === NO_DAY) allDays = false
+        else if (lineDay < earliest) {
+          earliest = lineDay
+          earliestBy = 2
+        }
+      }
+    }
+    const months = everyMonths[row] as number
+    if (months >= 0) {
+      const plusDays = everyDays[row] as number
+      const due =
+        from === NO_DAY || from > todayDay || months + plusDays === 0
+          ? Number.NaN
+          : addToDay(from, months, plusDays)
+      if (Number.isNaN(due)) {
+        if (CANNOT_TELL < worst) worst = CANNOT_TELL
+      } else {
+        const used = todayDay - from
+        const part = used / (due - from)
+        if (part > fullest) {
+          fullest = part
+          fullestBy = 3
+          fullestDay = due
+        }
+        if (due < earliest) {
+          earliest = due
+          earliestBy = 3
+        }
+        let judged = NOT_DUE
+        if (todayDay >= due) {
+          const moreMonths = windowMonths[row] as number
+          const moreDays = windowDays[row] as number
+          // A window past the calendar's end gives NaN, and nothing is later than NaN.
+          const past = moreMonths === 0 && moreDays === 0 ? due : addToDay(due, moreMonths, moreDays)
+          judged = todayDay > past ? OVERDUE : DUE
+        } else if (
+          due - todayDay <= soonDays ||
+          used >= Math.ceil((due - from) * fraction * 0.999_999_999_999_999)
+        ) {
+          judged = DUE_SOON
+        }
+        if (judged < worst) worst = judged
+      }
+    }
+    const event = eventDay[row] as number
+    if (event !== NO_DAY && event > from && event <= todayDay) {
+      if (DUE < worst) worst = DUE
+      dueBy[row] = 4
+      dueDay[row] = event
+    } else if (allDays && earliestBy > 0) {
+      dueBy[row] = earliestBy
+      dueDay[row] = earliest
+    } else {
+      dueBy[row] = fullestBy
+      dueDay[row] = fullestDay
+    }
+    state[row] = worst === NO_VOTE ? CANNOT_TELL : worst
+  }
+  return { state, dueBy, dueDay }
+}

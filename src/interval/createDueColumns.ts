@@ -1,0 +1,46 @@
+import { type DueColumns, NO_DAY } from './dueColumns.js'
+
+/**
+ * Empty columns for so many rows, to be filled by {@link writeDueRow} and judged by {@link computeDueColumns}. They may be
+ * filled and judged again, batch after batch.
+ *
+ * @param length - how many rows, 0 to 2^31 − 1
+ * @returns columns in which nothing is known
+ * @throws RangeError when `length` is not a whole number in range
+ *
+ * Source: house rule.
+ *
+ * @example
+ * ```ts
+ * // How many rows fit in columns for 100 machines?
+ * import { createDueColumns } from 'drivetrain-service/v1/interval'
+ * createDueColumns(100).length // => 100
+ * ```
+ */
+export function createDueColumns(length: number): DueColumns {
+  if (!Number.isInteger(length) || length < 0 || length >= 2 ** 31) {
+    throw new RangeError(`length is ${length}; it must be a whole number from 0 to 2147483647`)
+  }
+  const numbers = (): Float64Array => new Float64Array(length).fill(Number.NaN)
+  const days = (): Int32Array => new Int32Array(length).fill(NO_DAY)
+  return {
+    length,
+    lastDay: days(),
+    lastHours: numbers(),
+    hours: numbers(),
+    hoursDay: days(),
+    everyHours: numbers(),
+    windowHours: new Float64Array(length),
+    lastDistance: numbers(),
+    distance: numbers(),
+    distanceDay: days(),
+    everyDistance: numbers(),
+    windowDistance: new Float64Array(length),
+    everyMonths: new Int32Array(length).fill(-1),
+    everyDays: new Int32Array(length),
+    windowMonths: new Int32Array(length),
+    windowDays: new Int32Array(length),
+    eventDay: days(),
+    untracked: new Uint8Array(length),
+  }
+}

@@ -1,0 +1,158 @@
+import { addDays } from '../calendar/addDays.js'
+import type { DateText } from '../calendar/index.js'
+import { checkDueOptions } from './checkDueOptions.js'
+import type { DueOptions } from './dueQuestion.js'
+import { COUNTS_PER_UNIT, LARGEST_COUNT, meterCount } from './meterCount.js'
+import type { DueRow } from './writeDueRow.js'
+
+export type SqlDialect = 'postgresql' | 'duckdb'
+
+export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
+  readonly today: DateText
+  /** The table's own column names, where they differ from the field of `DueRow` in snake case, such as `last_date`. */
+  readonly columns?: Partial<Readonly<Record<Exclude<keyof DueRow, 'id'>, string>>>
+}
+
+/**
+ * The state of a service as one SQL expression over a table of flat rows, for a fleet that lives in a database; equal to
+ * {@link computeDueColumns} row by row. Dates are `date` columns, meters and distances double precision, periods integers,
+ * `noHourMeter` and `noOdometer` boolean, units text.
+ *
+ * @param dialect - whose date arithmetic and type names
+ * @param options - today, what counts as soon, how old a reading may be; column names are quoted, so any name is safe
+ * @returns an expression of text: `overdue`, `due`, `cannot tell`, `due soon` or `not due`
+ * @throws TypeError, RangeError when an option is out of range
+ *
+ * Source: house rule; both engines hold month ends as ECMAScript's `constrain` does (proved by test).
+ *
+ * @example
+ * ```ts
+ * // How does the expression for a calendar fleet begin?
+ * import { dueSql } from 'drivetrain-service/v1/interval'
+ * dueSql('duckdb', { today: '2031-10-06', soon: { days: 30 }, staleAfter: { days: 30 } }).slice(0, 10) // => 'CASE least'
+ * ```
+ */
+export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
+  if (dialect !== 'postgresql' && dialect !== 'duckdb')
+    throw new RangeError(`dialect is ${String(dialect)}; it must be postgresql or duckdb`)
+  const { soon, staleAfter } = options
+  checkDueOptions({ soon, staleAfter, severity: 'normal' })
+  const real = dialect === 'duckdb' ? 'double' : 'double precision'
+  const today = `DATE '${addDays(options.today, 0)}'`
+  const number = (value: number): string => `CAST(${value} AS ${real})`
+  const column = (field: Exclude<keyof DueRow, 'id'>): string => {
+    const own =
+      options.columns !== undefined && Object.hasOwn(options.columns, field)
+        ? options.columns[field]
+        : undefined
+    const name = own ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
+    return `"${name.replaceAll('"', '""')}"`
+  }
+  /** Half up to whole counts, by the same operations as `meterCount`. */
+  const rounded = (product: string): string =>
+    `(floor(${product}) + CASE WHEN ${product} - floor(${product}) >= 0.5 THEN 1 ELSE 0 END)`
+  const hours = (field: Exclude<keyof DueRow, 'id'>): string =>
+    rounded(`(CAST(${column(field)} AS ${real}) * ${number(1000)})`)
+  const distance =
+    (unitField: 'distanceUnit' | 'everyDistanceUnit') =>
+    (field: Exclude<keyof DueRow, 'id'>): string => {
+      const perUnit = `CASE ${column(unitField)} WHEN 'km' THEN ${number(COUNTS_PER_UNIT.km)} WHEN 'mi' THEN ${number(COUNTS_PER_UNIT.mi)} END`
+      return rounded(`(CAST(${column(field)} AS ${real}) * ${perUnit})`)
+    }
+  const addTo = (date: string, months: string, days: string): string =>
+    dialect === 'duckdb'
+      ? `CAST(${date} + to_months(CAST(${months} AS integer)) + to_days(CAST(${days} AS integer)) AS date)`
+      : `CAST(${date} + make_interval(months => CAST(${months} AS integer), days => CAST(${days} AS integer)) AS date)`
+  const meterRank = (meter: {
+    readonly every: string
+    readonly given: string
+    readonly lacking: string
+    readonly base: string
+    readonly now: string
+    readonly readOn: string
+    readonly window: string
+    readonly windowGiven: string
+    readonly before: number | undefined
+    readonly most: number
+    readonly mostADay: number
+  }): string => {
+    const from = column('lastDate')
+    const { base, now, every, readOn } = meter
+    const window = `CASE WHEN ${meter.windowGiven} IS NULL THEN ${number(0)} ELSE ${meter.window} END`
+    const usable = [
+      `${readOn} >= ${from}`,
+      `${readOn} <= ${today}`,
+      `${every} > 0`,
+      `${every} <= ${number(meter.most)}`,
+      `${base} >= 0`,
+      `${base} <= ${number(meter.most)}`,
+      `${now} <= ${number(meter.most)}`,
+      `${now} >= ${base}`,
+      `${now} - ${base} <= (${readOn} - ${from} + 1) * ${number(meter.mostADay)}`,
+    ].join(' AND ')
+    const before =
+      meter.before === undefined ? 'false' : `${now} >= ${base} + ${every} - ${number(meter.before)}`
+    const part =
+      soon.fraction === undefined
+        ? ''
+        : ` OR ${now} >= ${base} + ceil(${every} * ${number(soon.fraction)} * ${number(0.999_999_999_999_999)})`
+    return `CASE WHEN ${meter.given} IS NULL OR COALESCE(${meter.lacking}, false) THEN 5
+    WHEN NOT COALESCE(${usable}, false) THEN 2
+    WHEN ${now} > ${base} + ${every} + ${window} THEN 0
+    WHEN ${now} >= ${base} + ${every} THEN 1
+    WHEN ${before}${part} THEN 3
+    WHEN ${today} - ${readOn} > ${staleAfter.days} THEN 2 ELSE 4 END`
+  }
+  const meters = distance('distanceUnit')
+  const limits = distance('everyDistanceUnit')
+  const hoursRank = meterRank({
+    every: hours('everyHours'),
+    given: column('everyHours'),
+    lacking: column('noHourMeter'),
+    base: hours('lastHours'),
+    now: hours('hours'),
+    readOn: column('hoursDate'),
+    window: hours('windowHours'),
+    windowGiven: column('windowHours'),
+    before: soon.hours === undefined ? undefined : meterCount(soon.hours, 'h'),
+    most: LARGEST_COUNT.hours,
+    mostADay: 24_000,
+  })
+  const distanceRank = meterRank({
+    every: limits('everyDistance'),
+    given: column('everyDistance'),
+    lacking: column('noOdometer'),
+    base: meters('lastDistance'),
+    now: meters('distance'),
+    readOn: column('distanceDate'),
+    window: limits('windowDistance'),
+    windowGiven: column('windowDistance'),
+    before: soon.distance === undefined ? undefined : meterCount(soon.distance.value, soon.distance.unit),
+    most: LARGEST_COUNT.distance,
+    mostADay: 2_400_000_000_000,
+  })
+  const from = column('lastDate')
+  const months = `COALESCE(${column('everyMonths')}, 0)`
+  const days = `COALESCE(${column('everyDays')}, 0)`
+  const dueOn = addTo(from, months, days)
+  const past = addTo(dueOn, `COALESCE(${column('windowMonths')}, 0)`, `COALESCE(${column('windowDays')}, 0)`)
+  const soonDays = soon.days === undefined ? 'false' : `${dueOn} - ${today} <= ${soon.days}`
+  const soonFraction =
+    soon.fraction === undefined
+      ? ''
+      : ` OR ${today} - ${from} >= ceil(CAST(${dueOn} - ${from} AS ${real}) * ${number(soon.fraction)} * ${number(0.999_999_999_999_999)})`
+  const periodRank = `CASE WHEN ${column('everyMonths')} IS NULL AND ${column('everyDays')} IS NULL THEN 5
+    WHEN NOT COALESCE(${from} <= ${today} AND ${months} + ${days} > 0 AND ${months} <= 120000 AND ${days} <= 3700000, false) THEN 2
+    WHEN ${dueOn} > DATE '9999-12-31' THEN 2
+    WHEN ${today} > ${past} THEN 0
+    WHEN ${today} >= ${dueOn} THEN 1
+    WHEN ${soonDays}${soonFraction} THEN 3 ELSE 4 END`
+  const event = column('eventDate')
+  const eventRank = `CASE WHEN ${event} <= ${today} AND (${from} IS NULL OR ${event} > ${from}) THEN 1 ELSE 5 END`
+  return `CASE least(
+  ${hoursRank},
+  ${distanceRank},
+  ${periodRank},
+  ${eventRank})
+  WHEN 0 THEN 'overdue' WHEN 1 THEN 'due' WHEN 3 THEN 'due soon' WHEN 4 THEN 'not due' ELSE 'cannot tell' END`
+}

@@ -1,0 +1,92 @@
+/** A line through readings, with confidence limits of its slope. */
+export interface TheilSenFit {
+  readonly slope: number
+  readonly low: number
+  readonly high: number
+  /** Median of y − slope·x. */
+  readonly intercept: number
+}
+
+/**
+ * The median of the slopes of all pairs, with confidence limits of that slope, for readings that scatter about a steady
+ * line. It bears a quarter of wild readings. For a due day use {@link forecastDue}.
+ *
+ * slope = median of (yⱼ − yᵢ)/(xⱼ − xᵢ), i < j, xᵢ ≠ xⱼ; limits: the slopes at ranks (N ∓ z·√(n(n−1)(2n+5)/18 − ties))/2
+ *
+ * @param x - where, such as days; finite
+ * @param y - what, as many as `x`
+ * @param confidence - of the limits, above 0, below 1
+ * @returns the slope, its limits and the intercept, or nothing where no two `x` differ
+ * @throws RangeError when the lengths differ, a number is not finite, or `confidence` is out of range
+ *
+ * Source: P. K. Sen, Estimates of the regression coefficient based on Kendall's tau, JASA 63 (1968); its example, as
+ * SciPy's `stats` tests carry it: slope 4, 93 % limits 3.71 and 4.38.
+ *
+ * @example
+ * ```ts
+ * // What is the slope of Sen's own example?
+ * import { fitTheilSen } from 'drivetrain-service/v1/interval'
+ * const fit = fitTheilSen([1, 2, 3, 4, 10, 12, 18], [9, 15, 19, 20, 45, 55, 78], 0.93)
+ * fit?.slope // => 4
+ * ```
+ */
+export function fitTheilSen(
+  x: readonly number[],
+  y: readonly number[],
+  confidence: number,
+): TheilSenFit | undefined {
+  if (x.length !== y.length)
+    throw new RangeError(`x has ${x.length} numbers and y ${y.length}; they must pair`)
+  if (!x.every(Number.isFinite) || !y.every(Number.isFinite))
+    throw new RangeError('x and y must be finite numbers')
+  if (!(confidence > 0 && confidence < 1))
+    throw new RangeError(`confidence is ${confidence}; it must be above 0 and below 1`)
+  const count = x.length
+  const slopes: number[] = []
+  for (let i = 0; i < count; i++) {
+    for (let j = i + 1; j < count; j++) {
+      const run = (x[j] ?? 0) - (x[i] ?? 0)
+      if (run !== 0) slopes.push(((y[j] ?? 0) - (y[i] ?? 0)) / run)
+    }
+  }
+  if (slopes.length === 0) return undefined
+  const sorted = Float64Array.from(slopes).sort()
+  const variance = (count * (count - 1) * (2 * count + 5) - ties(x) - ties(y)) / 18
+  const spread = normalDeviate(confidence) * Math.sqrt(variance)
+  const lowRank = Math.max(Math.round((sorted.length - spread) / 2) - 1, 0)
+  const highRank = Math.min(Math.round((sorted.length + spread) / 2), sorted.length - 1)
+  const slope = median(sorted)
+  const intercept = median(Float64Array.from(y, (value, index) => value - slope * (x[index] ?? 0)).sort())
+  return { slope, low: sorted[lowRank] ?? slope, high: sorted[highRank] ?? slope, intercept }
+}
+
+/** Median of sorted numbers. */
+export function median(sorted: Float64Array): number {
+  const middle = sorted.length >> 1
+  const upper = sorted[middle] ?? 0
+  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? 0) + upper) / 2
+}
+
+/** What equal values take from the variance: t(t − 1)(2t + 5) a group of t. */
+function ties(values: readonly number[]): number {
+  const sorted = Float64Array.from(values).sort()
+  let sum = 0
+  let group = 1
+  for (let at = 1; at <= sorted.length; at++) {
+    if (sorted[at] === sorted[at - 1]) group += 1
+    else {
+      sum += group * (group - 1) * (2 * group + 5)
+      group = 1
+    }
+  }
+  return sum
+}
+
+/** z with so much of the normal distribution within ±z; Abramowitz and Stegun 26.2.23, error below 4.5e-4 (from memory). */
+export function normalDeviate(confidence: number): number {
+  const t = Math.sqrt(-2 * Math.log((1 - confidence) / 2))
+  return (
+    t -
+    (2.515517 + 0.802853 * t + 0.010328 * t * t) / (1 + 1.432788 * t + 0.189269 * t * t + 0.001308 * t ** 3)
+  )
+}

@@ -1,0 +1,213 @@
+import { dateOfDay } from '../calendar/dateOfDay.js'
+import { LAST_DAY } from '../calendar/dayNumberOf.js'
+import type { DateText } from '../calendar/index.js'
+import { readDay } from '../calendar/readDay.js'
+import type { Reason } from '../finding.js'
+import type { MachineLog, MeterName } from '../spec/machineLog.js'
+import { accumulateMeter, type MeterPoint } from './accumulateMeter.js'
+import type { MeterQuantity } from './dueVerdict.js'
+import { fitTheilSen, median, normalDeviate } from './fitTheilSen.js'
+import { COUNTS_PER_UNIT, meterCount } from './meterCount.js'
+import { afterDaysOfUse, pauseDays } from './pauseDays.js'
+
+export interface ForecastQuestion {
+  readonly log: MachineLog
+  readonly meter: MeterName
+  /** The due point on today's display, as a line of `computeDue` gives it. */
+  readonly dueAt: MeterQuantity
+  readonly today: DateText
+}
+
+export interface ForecastOptions {
+  /** How often the true day shall lie between early and late, above 0, below 1; 0.8 is usual. */
+  readonly confidence: number
+  /**
+   * What the readings' unevenness is taken for. `about a steady line`: the use is steady and each reading strays from it
+   * by itself (Sen's limits of the slope). `from day to day`: the use itself changes, and every day adds to the doubt.
+   */
+  readonly scatter: 'about a steady line' | 'from day to day'
+}
+
+export type Forecast =
+  | {
+      readonly kind: 'forecast'
+      readonly likely: DateText
+      /** Absent with fewer than four readings: nothing shows how uneven the use is. */
+      readonly early?: DateText
+      /** Absent likewise, or where the lower limit of the use is none at all. */
+      readonly late?: DateText
+      readonly method: 'span rate' | 'Theil–Sen'
+      readonly readings: number
+      readonly perDay: MeterQuantity
+      readonly reasons: readonly Reason[]
+    }
+  | { readonly kind: 'reached'; readonly by: DateText; readonly reasons: readonly Reason[] }
+  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason[] }
+
+/** More readings than this add nothing but time: the newest are taken. */
+const MOST_READINGS = 400
+
+/**
+ * On which day a meter will reach its due point: early, likely and late, for those who plan ahead. Not for saying whether
+ * it is due today: {@link computeDue}.
+ *
+ * Two or three readings: day = last + left / (rise / days of use). From four: Theil–Sen slope, with the limits of the
+ * chosen `scatter`; days in a pause are left out of both history and future.
+ *
+ * @param question - the log, which meter, the due point on today's display, today
+ * @param options - the band's confidence and what unevenness means; both required
+ * @returns a forecast, or since when the point is reached, or what is missing
+ * @throws TypeError, RangeError when an argument is out of range
+ *
+ * Source: Sen 1968 for slope and limits ({@link fitTheilSen}); the day-to-day band is a house rule: variance of a sum of
+ * independent days, with the slope's own doubt. Coverage of both is shown in docs/intervals.md.
+ *
+ * @example
+ * ```ts
+ * // 100 h in 50 days, 20 h to go: when?
+ * import { forecastDue } from 'drivetrain-service/v1/interval'
+ * const readings = [{ date: '2031-01-01', value: 0 }, { date: '2031-02-20', value: 100 }]
+ * const log = {
+ *   kind: 'machine-log', version: '1.0', id: 'two', name: 'Two', sheet: { id: 'tind', revision: '1' }, identity: {},
+ *   meters: { hours: { unit: 'h', readings } }, records: [],
+ * } as const
+ * const forecast = forecastDue(
+ *   { log, meter: 'hours', dueAt: { value: 120, unit: 'h' }, today: '2031-02-20' },
+ *   { confidence: 0.8, scatter: 'from day to day' },
+ * )
+ * forecast.kind === 'forecast' && forecast.likely // => '2031-03-02'
+ * ```
+ */
+export function forecastDue(question: ForecastQuestion, options: ForecastOptions): Forecast {
+  const { log, meter: name, dueAt } = question
+  const { confidence, scatter } = options
+  if (!(confidence > 0 && confidence < 1))
+    throw new RangeError(`confidence is ${confidence}; it must be above 0 and below 1`)
+  if (scatter !== 'about a steady line' && scatter !== 'from day to day') {
+    throw new RangeError(
+      `scatter is ${String(scatter)}; it must be "about a steady line" or "from day to day"`,
+    )
+  }
+  const counts = meterCount(dueAt.value, dueAt.unit)
+  if (!Number.isSafeInteger(counts))
+    throw new RangeError(`dueAt is ${dueAt.value} ${dueAt.unit}; it must be a meter value`)
+  const meter = accumulateMeter(log, name, readDay(question.today, 'today'))
+  const now = meter?.points[meter.points.length - 1]
+  if (meter === undefined || now === undefined) {
+    return { kind: 'cannot tell', reasons: [{ code: 'interval/reading-missing', params: { meter: name } }] }
+  }
+  const due = counts + now.count - now.shown
+  const points = newestOfEachDay(meter.points.filter((point) => point.stretch === now.stretch)).slice(
+    -MOST_READINGS,
+  )
+  const reached = points.find((point) => point.count >= due)
+  if (reached !== undefined) return { kind: 'reached', by: dateOfDay(reached.day), reasons: [] }
+
+  const origin = points[0] ?? now
+  const days = points.map((point) => point.day - origin.day - pauseDays(log.pauses, origin.day, point.day))
+  const rises = points.map((point) => point.count - origin.count)
+  const span = days[days.length - 1] ?? 0
+  const rise = now.count - origin.count
+  if (points.length < 2 || span <= 0 || rise <= 0) {
+    return {
+      kind: 'cannot tell',
+      reasons: [
+        { code: 'interval/forecast-needs-readings', params: { meter: name, readings: points.length } },
+      ],
+    }
+  }
+  const left = due - now.count
+  const reasons: Reason[] = []
+  /** The date of a moment so many days of use after the last reading. */
+  const dateAfter = (daysOfUse: number): DateText | undefined => {
+    const day = afterDaysOfUse(log.pauses, now.day, Math.ceil(daysOfUse))
+    return daysOfUse >= 0 && day <= LAST_DAY ? dateOfDay(day) : undefined
+  }
+  const fit = points.length >= 4 ? fitTheilSen(days, rises, confidence) : undefined
+  const slope = fit !== undefined && fit.slope > 0 ? fit.slope : rise / span
+  const method = fit !== undefined && fit.slope > 0 ? 'Theil–Sen' : 'span rate'
+  let likely = left / slope
+  let early: number | undefined
+  let late: number | undefined
+  if (fit === undefined) {
+    reasons.push({ code: 'interval/forecast-without-band', params: { readings: points.length } })
+  } else if (scatter === 'from day to day') {
+    const spread = daySpread(days, rises, span, left, confidence)
+    early = Math.max(spread.early, 0)
+    late = spread.late
+    likely = Math.min(Math.max(likely, early), late)
+  } else {
+    const target = rise + left
+    const crossing = (s: number): number =>
+      (target - median(Float64Array.from(rises, (y, index) => y - s * (days[index] ?? 0)).sort())) / s - span
+    likely = crossing(slope)
+    early = fit.high > 0 ? crossing(fit.high) : likely
+    late = fit.low > 0 ? crossing(fit.low) : Number.POSITIVE_INFINITY
+    if (early > late) [early, late] = [late, early]
+    // The last reading itself shows that the point is not reached yet.
+    if (early < 0) {
+      reasons.push({ code: 'interval/forecast-behind-reading', params: { date: dateOfDay(now.day) } })
+      early = 0
+      likely = Math.max(likely, 0)
+      late = Math.max(late, 0)
+    }
+  }
+  const likelyDate = dateAfter(likely)
+  if (likelyDate === undefined) {
+    return {
+      kind: 'cannot tell',
+      reasons: [{ code: 'interval/forecast-beyond-calendar', params: { meter: name } }],
+    }
+  }
+  const earlyDate = early === undefined ? undefined : dateAfter(early)
+  const lateDate = late === undefined ? undefined : dateAfter(late)
+  if (late !== undefined && lateDate === undefined)
+    reasons.push({ code: 'interval/forecast-without-end', params: {} })
+  return {
+    kind: 'forecast',
+    likely: likelyDate,
+    ...(earlyDate === undefined ? {} : { early: earlyDate }),
+    ...(lateDate === undefined ? {} : { late: lateDate }),
+    method,
+    readings: points.length,
+    perDay: { value: slope / COUNTS_PER_UNIT[meter.unit], unit: meter.unit },
+    reasons,
+  }
+}
+
+function newestOfEachDay(points: readonly MeterPoint[]): MeterPoint[] {
+  return points.filter((point, index) => points[index + 1]?.day !== point.day)
+}
+
+/**
+ * Early and late where every day's use is independent of the others: the sum over a lead of h days has variance σ²·h, and
+ * the rate from T days of history adds σ²·h²/T; σ² from the gaps between readings.
+ */
+function daySpread(
+  days: readonly number[],
+  rises: readonly number[],
+  span: number,
+  left: number,
+  confidence: number,
+): { readonly early: number; readonly late: number } {
+  const rate = (rises[rises.length - 1] ?? 0) / span
+  let sum = 0
+  let gaps = 0
+  for (let at = 1; at < days.length; at++) {
+    const gap = (days[at] ?? 0) - (days[at - 1] ?? 0)
+    if (gap <= 0) continue
+    sum += ((rises[at] ?? 0) - (rises[at - 1] ?? 0) - rate * gap) ** 2 / gap
+    gaps += 1
+  }
+  const freedom = gaps - 1
+  const z = normalDeviate(confidence)
+  // Student's deviate from the normal one: Cornish and Fisher's first two terms (from memory).
+  const t = z + (z ** 3 + z) / (4 * freedom) + (5 * z ** 5 + 16 * z ** 3 + 3 * z) / (96 * freedom ** 2)
+  // Days h where left = rate·h ± t·σ·√(h + h²/T), solved for h.
+  const doubt = (t * t * sum) / Math.max(freedom, 1)
+  const square = rate * rate - doubt / span
+  const half = rate * left + doubt / 2
+  const root = Math.sqrt(Math.max(half * half - square * left * left, 0))
+  if (square <= 0) return { early: (left * left) / (half + root), late: Number.POSITIVE_INFINITY }
+  return { early: (left * left) / (half + root), late: (half + root) / square }
+}

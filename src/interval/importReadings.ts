@@ -1,0 +1,220 @@
+import { isDate } from '../calendar/isDate.js'
+import type { Finding, Params, Result } from '../finding.js'
+import type { DistanceUnit } from '../quantity/unit.js'
+import type { MeterReading } from '../spec/machineLog.js'
+import type { IntervalCodes } from './codes.js'
+import { COUNTS_PER_UNIT, LARGEST_COUNT, meterCount } from './meterCount.js'
+
+/** The meters of one machine, ready to be put into its log. */
+export interface ImportedMachine {
+  /** Where it stands in the input. */
+  readonly path: string
+  /** As the sender names the machine; which log it belongs to is the caller's to say. */
+  readonly header: {
+    readonly make?: string
+    readonly model?: string
+    readonly equipmentId?: string
+    readonly serial?: string
+    readonly pin?: string
+  }
+  readonly hours: readonly MeterReading[]
+  readonly distance?: { readonly unit: DistanceUnit; readonly readings: readonly MeterReading[] }
+}
+
+export interface ImportedReadings {
+  readonly standard: 'ISO/TS 15143-3:2016' | 'ISO/TS 15143-3:2020'
+  readonly machines: readonly ImportedMachine[]
+}
+
+/**
+ * Reads hours and distance out of fleet telematics answers in the shape of ISO/TS 15143-3, for those who keep logs from
+ * it. Takes the parsed JSON: a fleet, a list of equipment, or one machine; each meter once or as a series. Senders differ
+ * in capitals, so keys are matched without regard to them; two keys that differ in nothing else are refused.
+ *
+ * @param input - parsed JSON, anything
+ * @param options - `edition` that the sender follows, `2016` or `2020`; named in the result, read alike
+ * @returns readings sorted by date; the date is the one written in the sender's time stamp. Every value or unit that cannot
+ *   be used is a finding (`interval/import-…`) and left out; nothing is guessed. Not ok when no machine is found
+ * @throws RangeError when `edition` is neither
+ *
+ * Source: ISO/TS 15143-3 field names as public samples carry them (`CumulativeOperatingHours`, `Distance`,
+ * `OdometerUnits`).
+ *
+ * @example
+ * ```ts
+ * // How many hours does this machine report?
+ * import { importReadings } from 'drivetrain-service/v1/interval'
+ * const read = importReadings(
+ *   { Equipment: [{ CumulativeOperatingHours: { datetime: '2031-01-12T06:30:00Z', Hour: 412.5 } }] },
+ *   { edition: '2020' },
+ * )
+ * read.ok && read.value.machines[0]?.hours[0]?.value // => 412.5
+ * ```
+ */
+export function importReadings(
+  input: unknown,
+  options: { readonly edition: '2016' | '2020' },
+): Result<ImportedReadings> {
+  const { edition } = options
+  if (edition !== '2016' && edition !== '2020')
+    throw new RangeError(`edition is ${String(edition)}; it must be 2016 or 2020`)
+  const findings: Finding[] = []
+  const complain = <Code extends keyof IntervalCodes>(
+    code: Code,
+    path: string,
+    params: IntervalCodes[Code] & Params,
+  ): void => {
+    findings.push({ code, severity: 'error', document: { kind: 'text' }, path, params })
+  }
+  /** The value of a key in any capitals; a second such key with another value is ambiguous. */
+  const field = (object: object, path: string, ...names: string[]): unknown => {
+    let found: { readonly key: string; readonly value: unknown } | undefined
+    for (const [key, value] of Object.entries(object)) {
+      if (!names.includes(key.toLowerCase())) continue
+      if (found !== undefined && found.value !== value) {
+        complain('interval/import-ambiguous-key', path, { one: found.key, other: key })
+        return undefined
+      }
+      found = { key, value }
+    }
+    return found?.value
+  }
+
+  const machines: ImportedMachine[] = []
+  for (const { machine, path } of findMachines(input, field)) {
+    const hours: MeterReading[] = []
+    for (const { entry, at } of entriesOf(
+      field(machine, path, 'cumulativeoperatinghours'),
+      `${path}/CumulativeOperatingHours`,
+    )) {
+      const reading = readEntry(entry, at, 'hours', field(entry, at, 'hour', 'hours'), 'h')
+      if (reading !== undefined) hours.push(reading)
+    }
+    const byUnit = new Map<DistanceUnit, MeterReading[]>()
+    for (const { entry, at } of entriesOf(field(machine, path, 'distance'), `${path}/Distance`)) {
+      const written = field(entry, at, 'odometerunits', 'odometerunit')
+      const unit = readUnit(written)
+      if (unit === undefined) {
+        complain('interval/import-unit', at, { unit: shorten(written) })
+        continue
+      }
+      const reading = readEntry(entry, at, 'distance', field(entry, at, 'odometer'), unit)
+      if (reading !== undefined) byUnit.set(unit, [...(byUnit.get(unit) ?? []), reading])
+    }
+    if (byUnit.size > 1)
+      complain('interval/import-mixed-units', `${path}/Distance`, { units: [...byUnit.keys()] })
+    const [distance] = byUnit.size === 1 ? byUnit : []
+    const head = field(machine, path, 'equipmentheader')
+    machines.push({
+      path,
+      header: isObject(head) ? readHeader(head, path) : {},
+      hours: hours.sort(byDate),
+      ...(distance === undefined
+        ? {}
+        : { distance: { unit: distance[0], readings: distance[1].sort(byDate) } }),
+    })
+  }
+  if (machines.length === 0) {
+    complain('interval/import-no-machines', '', {})
+    return { ok: false, findings }
+  }
+  return { ok: true, value: { standard: `ISO/TS 15143-3:${edition}`, machines }, findings }
+
+  function readEntry(
+    entry: object,
+    at: string,
+    meter: 'hours' | 'distance',
+    written: unknown,
+    unit: 'h' | DistanceUnit,
+  ): MeterReading | undefined {
+    const stamp = field(entry, at, 'datetime')
+    const date = typeof stamp === 'string' && /^.{10}($|[T ])/.test(stamp) ? stamp.slice(0, 10) : undefined
+    if (!isDate(date)) {
+      complain('interval/import-date', at, { text: shorten(stamp) })
+      return undefined
+    }
+    const value =
+      typeof written === 'string' && /^[0-9]{1,10}(\.[0-9]{1,6})?$/.test(written) ? Number(written) : written
+    const count = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
+    if (typeof value !== 'number' || !(count >= 0 && count <= LARGEST_COUNT[meter])) {
+      const most = { value: LARGEST_COUNT[meter] / COUNTS_PER_UNIT[unit], unit }
+      complain('interval/reading-out-of-bounds', at, { meter, value: shorten(written), most })
+      return undefined
+    }
+    return { date, value }
+  }
+
+  function readHeader(head: object, path: string): ImportedMachine['header'] {
+    const text = (name: string): string | undefined => {
+      const value = field(head, `${path}/EquipmentHeader`, name)
+      return typeof value === 'string' || typeof value === 'number' ? String(value) : undefined
+    }
+    const [make, model, equipmentId, serial, pin] = [
+      'oemname',
+      'model',
+      'equipmentid',
+      'serialnumber',
+      'pin',
+    ].map(text)
+    return {
+      ...(make !== undefined && { make }),
+      ...(model !== undefined && { model }),
+      ...(equipmentId !== undefined && { equipmentId }),
+      ...(serial !== undefined && { serial }),
+      ...(pin !== undefined && { pin }),
+    }
+  }
+}
+
+type Field = (object: object, path: string, ...names: string[]) => unknown
+
+function* findMachines(
+  input: unknown,
+  field: Field,
+): Generator<{ readonly machine: object; readonly path: string }> {
+  if (!isObject(input)) return
+  let list: unknown = input
+  let path = ''
+  if (!Array.isArray(input)) {
+    const fleet = field(input, '', 'fleet')
+    const holder = isObject(fleet) && !Array.isArray(fleet) ? fleet : input
+    path = holder === input ? '' : '/Fleet'
+    const equipment = field(holder, path, 'equipment')
+    list = equipment ?? (MACHINE_KEYS.some((key) => field(holder, path, key) !== undefined) ? holder : [])
+    if (equipment !== undefined) path += '/Equipment'
+  }
+  for (const { entry, at } of entriesOf(list, path)) yield { machine: entry, path: at }
+}
+
+const MACHINE_KEYS = ['equipmentheader', 'cumulativeoperatinghours', 'distance']
+
+/** One object, or each object of a list. */
+function* entriesOf(
+  value: unknown,
+  path: string,
+): Generator<{ readonly entry: object; readonly at: string }> {
+  if (Array.isArray(value)) {
+    for (const [index, entry] of value.entries()) {
+      if (isObject(entry)) yield { entry, at: `${path}/${index}` }
+    }
+  } else if (isObject(value)) yield { entry: value, at: path }
+}
+
+function isObject(value: unknown): value is object {
+  return typeof value === 'object' && value !== null
+}
+
+const DISTANCE_UNITS = /^(?:(km|kilomet(?:re|er)s?)|mi|miles?)$/i
+
+function readUnit(written: unknown): DistanceUnit | undefined {
+  const match = typeof written === 'string' ? DISTANCE_UNITS.exec(written.trim().slice(0, 20)) : null
+  return match === null ? undefined : match[1] === undefined ? 'mi' : 'km'
+}
+
+function shorten(value: unknown): string {
+  return typeof value === 'object' && value !== null ? 'an object' : String(value).slice(0, 40)
+}
+
+function byDate(one: MeterReading, other: MeterReading): number {
+  return one.date < other.date ? -1 : one.date > other.date ? 1 : one.value - other.value
+}

@@ -1,0 +1,74 @@
+import { dateOfDay } from '../calendar/dateOfDay.js'
+import { LAST_DAY } from '../calendar/dayNumberOf.js'
+import type { DateText } from '../calendar/index.js'
+import type { Finding, JsonPointer } from '../finding.js'
+import type { MachineLog, MeterName } from '../spec/machineLog.js'
+import { accumulateMeter } from './accumulateMeter.js'
+import type { MeterQuantity } from './dueVerdict.js'
+import { COUNTS_PER_UNIT } from './meterCount.js'
+
+/** One reading, with what earlier displays counted added in. */
+export interface MeterReadingCounted {
+  readonly date: DateText
+  /** What the display showed. */
+  readonly shown: MeterQuantity
+  /** Since the machine's zero; in a later stretch, since the start of that stretch's display. */
+  readonly total: MeterQuantity
+  /** Readings of different stretches cannot be subtracted: the meter fell or jumped between them without an event. */
+  readonly stretch: number
+  readonly path: JsonPointer
+}
+
+export interface MetersRead {
+  /** Absent: the machine has no such meter. */
+  readonly hours?: readonly MeterReadingCounted[]
+  readonly distance?: readonly MeterReadingCounted[]
+  readonly findings: readonly Finding[]
+}
+
+/**
+ * The meters of a log as one growing count each, through swaps, resets and rollovers, for whoever shows or checks a
+ * history. {@link computeDue} reads the meters by itself.
+ *
+ * total = shown + what earlier displays had counted; a display that starts again past its `rollover` adds that limit and one
+ * of its last digit
+ *
+ * @param log - a machine log; readings in its service records count as well
+ * @returns readings by date, and findings: falls, jumps (over 24 h or 2,400 km a day, house rule), order, repetition, bounds
+ *
+ * Source: ISO 11783-7 for a distance that starts again at its documented limit; the rest is a house rule.
+ *
+ * @example
+ * ```ts
+ * // The hour meter was swapped at 812 h and shows 30 h now: how many hours has the machine run?
+ * import { readMeters } from 'drivetrain-service/v1/interval'
+ * const readings = [{ date: '2030-05-01', value: 800 }, { date: '2030-09-01', value: 30 }]
+ * const log = {
+ *   kind: 'machine-log', version: '1.0', id: 'two', name: 'Two', sheet: { id: 'tind', revision: '1' }, identity: {},
+ *   meters: { hours: { unit: 'h', readings } }, records: [],
+ *   events: [{ kind: 'meter swap', date: '2030-05-20', meter: 'hours', oldReading: 812, newReading: 0 }],
+ * } as const
+ * readMeters(log).hours?.at(-1)?.total.value // => 842
+ * ```
+ */
+export function readMeters(log: MachineLog): MetersRead {
+  if (typeof log !== 'object' || log === null) throw new TypeError('log must be a machine log')
+  const findings: Finding[] = []
+  const read = (name: MeterName): readonly MeterReadingCounted[] | undefined => {
+    const meter = accumulateMeter(log, name, LAST_DAY)
+    if (meter === undefined) return undefined
+    findings.push(...meter.findings)
+    const { unit } = meter
+    const perUnit = COUNTS_PER_UNIT[unit]
+    return meter.points.map(({ day, shown, count, stretch, path }) => ({
+      date: dateOfDay(day),
+      shown: { value: shown / perUnit, unit },
+      total: { value: count / perUnit, unit },
+      stretch,
+      path,
+    }))
+  }
+  const hours = read('hours')
+  const distance = read('distance')
+  return { ...(hours && { hours }), ...(distance && { distance }), findings }
+}
