@@ -1,4 +1,9 @@
 import type { Param } from '../finding.js'
+import type { NumberMarks } from '../quantity/index.js'
+import type { AllCodes } from './allCodes.js'
+import type { CardWords } from './cardWords.js'
+import type { SpeechWords } from './speechWords.js'
+import type { StepTexts } from './stepTexts.js'
 
 /**
  * What a text may ask for while it is written: numbers and quantities in the catalogue's language. Texts never
@@ -21,3 +26,24 @@ export interface Say {
 
 /** The texts of one room in one language: every code of the room, no more. */
 export type Texts<Codes> = { readonly [Code in keyof Codes]: (params: Codes[Code], say: Say) => string }
+
+/**
+ * One language, whole: every sentence, label and spoken word that the library can put before a reader. Written by
+ * hand, one module a language; a caller imports the one it wants and no other is bundled.
+ */
+export interface Catalogue {
+  /** BCP 47 tag. */
+  readonly language: string
+  readonly direction: 'ltr' | 'rtl'
+  readonly marks: NumberMarks
+  /** Joins a list as the language does. */
+  readonly list: (items: readonly string[]) => string
+  /** The text of every code of every room. */
+  readonly texts: Texts<AllCodes>
+  /** What each action of a procedure tells the technician. */
+  readonly steps: StepTexts
+  /** Headings, labels and the names of kinds and states on cards. */
+  readonly card: CardWords
+  /** Numbers and units for a voice. */
+  readonly speech: SpeechWords
+}

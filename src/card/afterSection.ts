@@ -1,0 +1,25 @@
+import { type CardContext, quantityLine, reasonLines } from './cardContext.js'
+import type { CardSection, Line } from './cardParts.js'
+import { ownWords } from './spans.js'
+
+/** The leak check and the used oil. */
+export function afterSection(context: CardContext): CardSection {
+  const { plan, words } = context
+  const { usedOil } = plan
+  const volume: Line[] =
+    usedOil.volume === undefined
+      ? []
+      : [
+          [
+            ...ownWords(`${words.labels.usedOil}: `),
+            ...quantityLine(context, usedOil.volume, '/usedOil/volume', 'computed'),
+          ],
+        ]
+  const lines = [
+    ...words.leakAdvice.map(ownWords),
+    ...volume,
+    ...reasonLines(context, usedOil.reasons, '/usedOil/reasons'),
+  ]
+  const items = lines.map((line) => ({ line, notes: [] }))
+  return { id: 'after', heading: words.sections.after, parts: [{ kind: 'list', box: true, items }] }
+}

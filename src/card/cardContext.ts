@@ -1,0 +1,93 @@
+import type { JsonPointer, Reason } from '../finding.js'
+import type { CardWords } from '../message/cardWords.js'
+import type { Catalogue } from '../message/catalogue.js'
+import { renderMessage } from '../message/renderMessage.js'
+import { showQuantity } from '../message/showQuantity.js'
+import type { Quantity } from '../quantity/unit.js'
+import type { PartName, VisitPlan } from '../service/visitPlan.js'
+import type { Line, SpanTone } from './cardParts.js'
+import { joined, ownWords, quoted } from './spans.js'
+
+/** What every part of the card is written from. */
+export interface CardContext {
+  readonly plan: VisitPlan
+  readonly catalogue: Catalogue
+  readonly words: CardWords
+  /** `spoken`: figures in words, for a voice. */
+  readonly form: 'written' | 'spoken'
+}
+
+const BARE_MARKS = { decimal: '.', group: '' } as const
+
+/** A computed or measured quantity of the plan. */
+export function quantityLine(
+  context: CardContext,
+  quantity: Quantity,
+  from: JsonPointer,
+  tone?: SpanTone,
+): Line {
+  const { marks, speech } = context.catalogue
+  const { value, unit } = quantity
+  const shown =
+    showQuantity({ value, unit }, context.form === 'spoken' ? BARE_MARKS : marks) ?? `${value} ${unit}`
+  return quoted(
+    context.form === 'spoken' ? speech.quantity(/^[−0-9.]+/.exec(shown)?.[0] ?? shown, unit) : shown,
+    from,
+    tone,
+  )
+}
+
+/** A time of whole seconds. */
+export function durationLine(
+  context: CardContext,
+  seconds: number,
+  from: JsonPointer,
+  tone?: SpanTone,
+): Line {
+  const { catalogue, words, form } = context
+  return quoted(form === 'spoken' ? catalogue.speech.duration(seconds) : words.duration(seconds), from, tone)
+}
+
+/** A reason of the plan, whole, as its sentence. */
+export function reasonLine({ catalogue }: CardContext, reason: Reason, from: JsonPointer): Line {
+  return [{ text: renderMessage(catalogue, reason), from }]
+}
+
+export function reasonLines(context: CardContext, reasons: readonly Reason[], from: JsonPointer): Line[] {
+  return reasons.map((reason, index) => reasonLine(context, reason, `${from}/${index}`))
+}
+
+/** `drain plug (left)`; the gearcase in front where no heading names it. */
+export function partLine(
+  part: PartName,
+  from: JsonPointer,
+  gearcase: 'with gearcase' | 'under its gearcase',
+): Line {
+  const names: Line[] = []
+  const alone = part.part === undefined
+  if (part.gearcase !== undefined && (alone || gearcase === 'with gearcase')) {
+    names.push(quoted(part.gearcase, `${from}/gearcase`))
+  }
+  if (part.part !== undefined) names.push(quoted(part.part, `${from}/part`))
+  if (names.length === 0) names.push(quoted(part.path, `${from}/path`))
+  const name = joined(names, ', ')
+  if (part.instance === undefined) return name
+  return [
+    ...name,
+    ...ownWords(' ('),
+    ...quoted(part.instance.name, `${from}/instance/name`),
+    ...ownWords(')'),
+  ]
+}
+
+/** The entry of one of the plan's lists that a pointer such as `/figures/3` names. */
+export function entryAt<Entry>(
+  list: readonly Entry[],
+  name: string,
+  pointer: JsonPointer | undefined,
+): { readonly entry: Entry; readonly from: JsonPointer; readonly index: number } | undefined {
+  const found = new RegExp(`^/${name}/(0|[1-9][0-9]*)$`).exec(pointer ?? '')
+  const index = Number(found?.[1] ?? -1)
+  const entry = list[index]
+  return entry === undefined ? undefined : { entry, from: `/${name}/${index}`, index }
+}

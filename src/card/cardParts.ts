@@ -1,0 +1,123 @@
+import type { JsonPointer } from '../finding.js'
+import type { CardSectionId } from '../message/cardWords.js'
+
+/**
+ * How a piece of text came to stand on the card: as the manual prints it, as the manual prints it beside that, worked
+ * out by us, or a gap that nobody could fill.
+ */
+export type SpanTone = 'printed' | 'also printed' | 'computed' | 'gap'
+
+/** A run of text. Whatever comes from the plan names the place in the plan that it came from. */
+export interface Span {
+  readonly text: string
+  /** Pointer into the visit plan. Absent: the catalogue's own words, which hold no figure. */
+  readonly from?: JsonPointer
+  readonly tone?: SpanTone
+}
+
+export type Line = readonly Span[]
+
+/** Torques of one row on one axis, in one unit, for a drawing; the same figures stand in the row as text. */
+export interface TorqueScale {
+  readonly allowed: { readonly min?: number; readonly max?: number; readonly nominal?: number }
+  readonly trueBand: { readonly min: number; readonly max: number }
+  readonly setting: number
+}
+
+export interface CardCell {
+  readonly lines: readonly Line[]
+  readonly scale?: TorqueScale
+}
+
+/** The first cell of a row names the row. */
+export interface CardTable {
+  readonly kind: 'table'
+  readonly caption: Line
+  readonly columns: readonly string[]
+  readonly rows: readonly (readonly CardCell[])[]
+}
+
+/** A list of things to lay ready or to know; a `box` is there to be ticked. */
+export interface CardList {
+  readonly kind: 'list'
+  readonly heading?: string
+  readonly picture?: PictureName
+  readonly box: boolean
+  readonly items: readonly { readonly line: Line; readonly notes: readonly Line[] }[]
+}
+
+/** The figures of one gearcase, the ones that the hand needs in large type. */
+export interface CardPlate {
+  readonly kind: 'plate'
+  readonly name: Line
+  readonly picture?: PictureName
+  readonly rows: readonly PlateRow[]
+}
+
+export interface PlateRow {
+  readonly label: Line
+  readonly value: Line
+  readonly size: 'large' | 'middle' | 'small'
+  readonly notes: readonly Line[]
+}
+
+export interface CardSteps {
+  readonly kind: 'steps'
+  readonly groups: readonly { readonly heading: Line; readonly steps: readonly CardStep[] }[]
+}
+
+export interface CardStep {
+  readonly number: number
+  /** To be read before the step. */
+  readonly cautions: readonly Line[]
+  readonly full: Line
+  readonly short: Line
+  readonly note?: Line
+}
+
+/** Lines to write on by hand. */
+export interface CardBlanks {
+  readonly kind: 'blanks'
+  readonly heading?: Line
+  readonly fields: readonly { readonly label: string; readonly choices?: readonly string[] }[]
+}
+
+export type CardPart = CardTable | CardList | CardPlate | CardSteps | CardBlanks
+
+export type PictureName = 'plug' | 'washer' | 'wheel marks' | 'pour' | 'torque'
+
+export interface CardSection {
+  readonly id: CardSectionId
+  readonly heading: string
+  readonly parts: readonly CardPart[]
+}
+
+/** One card, ready for any renderer: every word already in its language, every figure with its pointer. */
+export interface CardModel {
+  readonly kind: 'service-card'
+  readonly version: '1.0'
+  readonly language: string
+  readonly direction: 'ltr' | 'rtl'
+  readonly extent: 'full' | 'short'
+  readonly title: string
+  /** The title of the expert's card. */
+  readonly shortTitle: string
+  readonly machine: Line
+  readonly about: Line
+  /** The sheet's own header, such as that its data are invented. */
+  readonly header?: Line
+  readonly variant: { readonly known: boolean; readonly label: string; readonly lines: readonly Line[] }
+  readonly facts: readonly { readonly label: string; readonly value: Line }[]
+  /** What comes before this card: the manual, the codes, those with a licence. */
+  readonly authority: readonly string[]
+  readonly cautions: { readonly label: string; readonly lines: readonly Line[] }
+  readonly sections: readonly CardSection[]
+  /** Words that renderers put on what they draw. */
+  readonly marks: {
+    readonly computed: string
+    readonly caution: string
+    readonly pictures: Readonly<Record<PictureName, string>>
+    /** What the bars and the pointer of a torque drawing stand for. */
+    readonly legend: { readonly allowed: string; readonly trueBand: string; readonly setting: string }
+  }
+}

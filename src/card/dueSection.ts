@@ -1,0 +1,113 @@
+import type { JsonPointer } from '../finding.js'
+import { showQuantity } from '../message/showQuantity.js'
+import type { Quantity } from '../quantity/unit.js'
+import type { PlannedDue, PlannedDueLine } from '../service/visitPlan.js'
+import { type CardContext, partLine, quantityLine, reasonLines } from './cardContext.js'
+import type { CardCell, CardList, CardPart, CardSection, CardTable, Line } from './cardParts.js'
+import { periodLine } from './intervalLine.js'
+import { capitalised, joined, ownWords, quoted } from './spans.js'
+
+const cell = (...lines: Line[]): CardCell => ({ lines: lines.filter((line) => line.length > 0) })
+
+function taskLine({ words }: CardContext, due: PlannedDue, from: JsonPointer): Line {
+  const name = due.serviceName === '' ? words.tasks[due.task] : due.serviceName
+  return joined(
+    [capitalised(partLine(due.part, `${from}/part`, 'with gearcase')), quoted(name, `${from}/serviceName`)],
+    ': ',
+  )
+}
+
+/** A meter and a date, as far as each is known. */
+function pointLine(
+  context: CardContext,
+  point: { readonly date?: string; readonly meter?: Quantity } | undefined,
+  from: JsonPointer,
+): Line {
+  const lines: Line[] = []
+  if (point?.meter !== undefined) lines.push(quantityLine(context, point.meter, `${from}/meter`))
+  if (point?.date !== undefined) lines.push(quoted(point.date, `${from}/date`))
+  return joined(lines, ', ')
+}
+
+function leftLine({ catalogue, words }: CardContext, left: Quantity | undefined, from: JsonPointer): Line {
+  if (left === undefined) return []
+  const shown = showQuantity({ value: Math.abs(left.value), unit: left.unit }, catalogue.marks) ?? ''
+  return quoted(left.value < 0 ? words.past(shown) : words.remaining(shown), from)
+}
+
+function limitRow(
+  context: CardContext,
+  due: PlannedDue,
+  line: PlannedDueLine,
+  dueFrom: JsonPointer,
+  index: number,
+) {
+  const { words } = context
+  const from = `${dueFrom}/lines/${index}`
+  const limit =
+    line.limit === undefined
+      ? []
+      : 'period' in line.limit
+        ? periodLine(context, line.limit.period, `${from}/limit/period`)
+        : quantityLine(context, line.limit, `${from}/limit`, 'printed')
+  const decides = due.dueBy === line.by
+  return [
+    cell(quoted(words.dueBy[line.by], `${from}/by`)),
+    cell(limit),
+    cell(pointLine(context, line.from, `${from}/from`)),
+    cell(line.used === undefined ? [] : quantityLine(context, line.used, `${from}/used`)),
+    cell(leftLine(context, line.left, `${from}/left`)),
+    cell(pointLine(context, line.duePoint, `${from}/duePoint`)),
+    cell(quoted(words.dueStates[line.state], `${from}/state`), decides ? ownWords(words.labels.decides) : []),
+  ]
+}
+
+function dueTable(context: CardContext, due: PlannedDue, index: number): CardTable {
+  const { words } = context
+  const from = `/due/${index}`
+  const { by, limit, since, used, left, dueAt, state } = words.columns
+  return {
+    kind: 'table',
+    caption: joined(
+      [taskLine(context, due, from), quoted(words.dueStates[due.state], `${from}/state`)],
+      ' — ',
+    ),
+    columns: [by, limit, since, used, left, dueAt, state],
+    rows: due.lines.map((line, place) => limitRow(context, due, line, from, place)),
+  }
+}
+
+/** Services on parts with the same limits and the same counts share one table: only their names differ. */
+function sameCount(first: PlannedDue, second: PlannedDue): boolean {
+  return first.state === second.state && JSON.stringify(first.lines) === JSON.stringify(second.lines)
+}
+
+/** What is due and by what; then, in one line each, what is left for another day. */
+export function dueSection(context: CardContext): CardSection {
+  const { plan, words } = context
+  const parts: CardPart[] = []
+  const tables: { due: PlannedDue; table: CardTable }[] = []
+  for (const [index, due] of plan.due.entries()) {
+    if (!due.taken) continue
+    const shared = tables.find(({ due: first }) => sameCount(first, due))
+    if (shared === undefined) tables.push({ due, table: dueTable(context, due, index) })
+    else {
+      const names = joined([taskLine(context, due, `/due/${index}`), shared.table.caption], '; ')
+      shared.table = { ...shared.table, caption: names }
+    }
+  }
+  parts.push(...tables.map(({ table }) => table))
+  const later = plan.due.flatMap((due, index) => {
+    if (due.taken) return []
+    const from = `/due/${index}`
+    const line = joined(
+      [taskLine(context, due, from), quoted(words.dueStates[due.state], `${from}/state`)],
+      ' — ',
+    )
+    const notes = due.state === 'not due' ? [] : reasonLines(context, due.reasons, `${from}/reasons`)
+    return [{ line, notes }]
+  })
+  const list: CardList = { kind: 'list', heading: words.labels.notTaken, box: false, items: later }
+  if (later.length > 0) parts.push(list)
+  return { id: 'due', heading: words.sections.due, parts }
+}

@@ -1,0 +1,205 @@
+import type { JsonPointer } from '../finding.js'
+import { showQuantity } from '../message/showQuantity.js'
+import { formatNumber, unitSymbol } from '../quantity/index.js'
+import type { Unit } from '../quantity/unit.js'
+import type { PlannedFigure } from '../service/visitPlan.js'
+import type {
+  Leaf,
+  OilChoice,
+  OilsStated,
+  PrintedValue,
+  Seal,
+  StatedValue,
+  Tightening,
+  TurnsTightening,
+} from '../spec/index.js'
+import type { CardContext } from './cardContext.js'
+import type { Line, SpanTone } from './cardParts.js'
+import { intervalLine } from './intervalLine.js'
+import { joined, ownWords, quoted } from './spans.js'
+
+/** One figure of the sheet as a card shows it. */
+export interface FigureLines {
+  /** The manual's own printed figure, or the gap. */
+  readonly main: Line
+  /** What the manual prints beside it. */
+  readonly also: readonly Line[]
+  /** What we worked out from the printed figure. */
+  readonly computed: readonly Line[]
+  /** Conditions that belong to it. */
+  readonly notes: readonly Line[]
+}
+
+const bare = (main: Line, notes: readonly Line[] = []): FigureLines => ({
+  main,
+  also: [],
+  computed: [],
+  notes,
+})
+
+/** `2–3`, as printed: turns past finger tight. */
+export function turnsLine(context: CardContext, turns: TurnsTightening, from: JsonPointer): Line {
+  const { min, max } = turns
+  const { marks, speech } = context.catalogue
+  const write = (figure: string) =>
+    context.form === 'spoken' ? speech.numeral(figure) : formatNumber(figure, marks)
+  const range = context.form === 'spoken' ? speech.range : (low: string, high: string) => `${low}–${high}`
+  return quoted(max === undefined ? write(min) : range(write(min), write(max)), from, 'printed')
+}
+
+/** A printed value: the manual's own characters where the sheet keeps them, else its figures with the language's marks. */
+export function valueLine(
+  context: CardContext,
+  value: PrintedValue<Unit>,
+  from: JsonPointer,
+  tone: SpanTone = 'printed',
+): Line {
+  const { asPrinted, unit } = value
+  if (context.form === 'spoken') return quoted(context.catalogue.speech.band(value), from, tone)
+  if (asPrinted !== undefined) {
+    return quoted(/\p{L}/u.test(asPrinted) ? asPrinted : `${asPrinted}\u00a0${unitSymbol(unit)}`, from, tone)
+  }
+  return quoted(showQuantity(value, context.catalogue.marks) ?? JSON.stringify(value), from, tone)
+}
+
+function statedLines(context: CardContext, value: StatedValue<Unit>, from: JsonPointer): FigureLines {
+  const also = (value.printed ?? []).map((printed, index) =>
+    valueLine(context, printed, `${from}/printed/${index}`, 'also printed'),
+  )
+  return { ...bare(valueLine(context, value, from)), also }
+}
+
+function tighteningLines(context: CardContext, tightening: Tightening, from: JsonPointer): FigureLines {
+  const { words } = context
+  const notes = [
+    [
+      ...ownWords(`${words.labels.thread}: `),
+      ...quoted(words.threadConditions[tightening.threadCondition], `${from}/threadCondition`),
+    ],
+  ]
+  if (tightening.kind === 'not stated') return bare(quoted(words.notStated, from, 'gap'), notes)
+  if (tightening.kind === 'turns') {
+    const { maxTorque } = tightening
+    if (maxTorque !== undefined) {
+      notes.push([
+        ...ownWords(`${words.labels.most}: `),
+        ...valueLine(context, maxTorque, `${from}/maxTorque`),
+      ])
+    }
+    return bare(joined([turnsLine(context, tightening, from), ownWords(words.labels.turnsPast)], ' '), notes)
+  }
+  const torque = statedLines(context, tightening.torque, `${from}/torque`)
+  const stages = (tightening.stages ?? []).map((stage, index) =>
+    valueLine(context, stage, `${from}/stages/${index}`),
+  )
+  const angle: Line =
+    tightening.thenAngle === undefined
+      ? []
+      : [
+          ...ownWords(words.labels.thenAngle),
+          ...valueLine(context, tightening.thenAngle, `${from}/thenAngle`),
+        ]
+  return { ...torque, main: [...joined([...stages, torque.main], words.labels.thenStage), ...angle], notes }
+}
+
+function oilLine(context: CardContext, choice: OilChoice, from: JsonPointer): Line {
+  const { words } = context
+  const name =
+    choice.kind === 'grade'
+      ? [choice.grade, choice.category].filter((text) => text !== undefined).join(' ')
+      : choice.name
+  const line: Line[] = [quoted(name, from, 'printed')]
+  if (choice.ambient !== undefined) line.push(valueLine(context, choice.ambient, `${from}/ambient`))
+  if (choice.limitedSlip === 'required' || choice.limitedSlip === 'not permitted') {
+    line.push(quoted(words.limitedSlip[choice.limitedSlip], `${from}/limitedSlip`))
+  }
+  return joined(line, ', ')
+}
+
+function oilsLines(context: CardContext, oils: OilsStated, from: JsonPointer): FigureLines {
+  const choices = oils.choices.map((choice, index) => oilLine(context, choice, `${from}/choices/${index}`))
+  return {
+    ...bare(choices[0] ?? []),
+    notes: choices.slice(1).map((line) => [...ownWords(`${context.words.labels.or} `), ...line]),
+  }
+}
+
+/** `crush washer, flat, aluminium, 14 × 18 × 1.5 mm`, then the part number. */
+export function sealLine(context: CardContext, seal: Seal, from: JsonPointer): Line {
+  const { words } = context
+  if (seal.kind === 'not stated') return quoted(words.notStated, from, 'gap')
+  const lines: Line[] = [quoted(words.seals[seal.kind], `${from}/kind`)]
+  if (seal.kind === 'crush washer') lines.push(quoted(words.sealForms[seal.form], `${from}/form`))
+  if (seal.kind === 'crush washer' || seal.kind === 'bonded seal' || seal.kind === 'o-ring') {
+    if (seal.material !== 'not stated')
+      lines.push(quoted(words.sealMaterials[seal.material], `${from}/material`))
+    if (seal.kind === 'o-ring' && seal.designation !== undefined)
+      lines.push(quoted(seal.designation, `${from}/designation`))
+    if (seal.size !== undefined) {
+      const { unit, ...sizes } = seal.size
+      lines.push(quoted(`${Object.values(sizes).join(' × ')}\u00a0${unit}`, `${from}/size`, 'printed'))
+    }
+  }
+  if (seal.kind === 'gasket') lines.push(quoted(seal.material, `${from}/material`))
+  if (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket')
+    lines.push(quoted(seal.product, `${from}/product`))
+  if (seal.kind !== 'none' && seal.partNumber !== undefined)
+    lines.push(quoted(seal.partNumber, `${from}/partNumber`))
+  return joined(lines, ', ')
+}
+
+function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer): FigureLines {
+  switch (leaf.kind) {
+    case 'not stated':
+      return 'threadCondition' in leaf
+        ? tighteningLines(context, leaf, from)
+        : bare(quoted(context.words.notStated, from, 'gap'))
+    case 'nominal':
+    case 'nominal with tolerance':
+    case 'limits':
+      return statedLines(context, leaf, from)
+    case 'torque':
+    case 'turns':
+      return tighteningLines(context, leaf, from)
+    case 'oils':
+      return oilsLines(context, leaf, from)
+    case 'interval':
+      return bare(intervalLine(context, leaf, from))
+    case 'place':
+      return bare(quoted(leaf.text, from))
+    default:
+      return bare(sealLine(context, leaf, from))
+  }
+}
+
+/**
+ * One figure of the plan as it stands on a card: the manual's own printed figure first, then what it prints beside it,
+ * then what we computed; a gap says what kind of gap it is and, where it cannot be told, between which figures.
+ *
+ * @param index - place in the plan's `figures`
+ */
+export function figureLines(context: CardContext, figure: PlannedFigure, index: number): FigureLines {
+  const from = `/figures/${index}`
+  const { resolved } = figure
+  const { words } = context
+  if (resolved.kind === 'not stated') return bare(quoted(words.notStated, `${from}/resolved/kind`, 'gap'))
+  if (resolved.kind === 'cannot tell') {
+    const missing = resolved.missing.map((fact) => words.identityFacts[fact])
+    const candidates = resolved.candidates.map(({ value }, place) =>
+      leafLines(context, value, `${from}/resolved/candidates/${place}/value`),
+    )
+    const either = joined(
+      candidates.map(({ main }) => main),
+      ` ${words.labels.or} `,
+    )
+    return bare(
+      quoted(words.cannotTell(missing), `${from}/resolved/missing`, 'gap'),
+      either.length === 0 ? [] : [[...ownWords(`${words.labels.candidates}: `), ...either]],
+    )
+  }
+  const lines = leafLines(context, resolved.value, `${from}/resolved/value`)
+  const computed = (figure.computed ?? []).map((value, place) =>
+    valueLine(context, value, `${from}/computed/${place}`, 'computed'),
+  )
+  return { ...lines, computed }
+}

@@ -1,0 +1,124 @@
+import type { PartName, PlannedFigure } from '../service/visitPlan.js'
+import { type CardContext, partLine, quantityLine } from './cardContext.js'
+import type { CardPlate, CardSection, Line, PictureName, PlateRow } from './cardParts.js'
+import { type FigureLines, figureLines } from './figureLines.js'
+import { capitalised, joined, ownWords, quoted } from './spans.js'
+
+/** Roles that other parts of the card show. */
+const ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set(['interval', 'seal', 'place', 'mass'])
+const LARGE: ReadonlySet<PlannedFigure['role']> = new Set(['refill', 'oils', 'tightening'])
+
+/** What stands behind the manual's own figure, in small type. */
+function beside({ words }: CardContext, lines: FigureLines): Line[] {
+  const also = joined(lines.also, ' · ')
+  const computed =
+    lines.computed.length === 0
+      ? []
+      : [...joined(lines.computed, ' · '), ...ownWords(` ${words.computedMark}`)]
+  return [joined([also, computed], ' · ')].filter((line) => line.length > 0)
+}
+
+/** Where the part sits and what turns it, under its torque. */
+function partNotes(context: CardContext, part: PartName): Line[] {
+  const { plan, words } = context
+  const notes: Line[] = []
+  for (const [index, figure] of plan.figures.entries()) {
+    if (figure.role === 'place' && figure.part.path === part.path)
+      notes.push(figureLines(context, figure, index).main)
+  }
+  for (const [index, tool] of plan.tools.entries()) {
+    if (tool.kind !== 'socket' || tool.drive === undefined) continue
+    if (!tool.for.some(({ path }) => path === part.path)) continue
+    notes.push(
+      quoted(
+        [words.drives[tool.drive.kind], tool.drive.size].filter(Boolean).join(' '),
+        `/tools/${index}/drive`,
+      ),
+    )
+  }
+  return notes
+}
+
+function figureRow(context: CardContext, figure: PlannedFigure, index: number): PlateRow {
+  const { words } = context
+  const lines = figureLines(context, figure, index)
+  const tightening = figure.role === 'tightening'
+  const label = tightening
+    ? capitalised(partLine(figure.part, `/figures/${index}/part`, 'under its gearcase'))
+    : quoted(words.roles[figure.role], `/figures/${index}/role`)
+  const notes = [...beside(context, lines), ...(tightening ? partNotes(context, figure.part) : lines.notes)]
+  return { label, value: lines.main, size: LARGE.has(figure.role) ? 'large' : 'small', notes }
+}
+
+/** The oil that holds at this ambient temperature, where one was chosen. */
+function oilRow(context: CardContext, figure: PlannedFigure, index: number): PlateRow {
+  const row = figureRow(context, figure, index)
+  const { plan } = context
+  const place = plan.oil.findIndex((oil) => oil.figure === `/figures/${index}`)
+  const choice = plan.oil[place]?.choice
+  if (choice === undefined) return { ...row, size: 'middle' }
+  const permitted = joined([row.value, ...row.notes], ' ')
+  return {
+    ...row,
+    size: 'middle',
+    value: quoted(choice, `/oil/${place}/choice`, 'printed'),
+    notes: [[...ownWords(`${context.words.labels.permitted}: `), ...permitted]],
+  }
+}
+
+/** What all instances take together, under the refill of one. */
+function refillRow(context: CardContext, figure: PlannedFigure, index: number): PlateRow {
+  const row = figureRow(context, figure, index)
+  const place = context.plan.oil.findIndex((oil) => oil.refill === `/figures/${index}`)
+  const oil = context.plan.oil[place]
+  if (oil === undefined || oil.instances < 2 || oil.needed === undefined) return row
+  const { labels } = context.words
+  const together = [
+    ...ownWords(`${labels.each} × `),
+    ...quoted(String(oil.instances), `/oil/${place}/instances`),
+    ...ownWords(` = `),
+    ...quantityLine(context, oil.needed, `/oil/${place}/needed`, 'computed'),
+  ]
+  return { ...row, notes: [...row.notes, together] }
+}
+
+function plateOf(context: CardContext, figures: readonly (readonly [number, PlannedFigure])[]): CardPlate {
+  const [first] = figures
+  const rows = figures.map(([index, figure]) =>
+    figure.role === 'oils'
+      ? oilRow(context, figure, index)
+      : figure.role === 'refill'
+        ? refillRow(context, figure, index)
+        : figureRow(context, figure, index),
+  )
+  const name: Line =
+    first?.[1].part.gearcase === undefined
+      ? ownWords(context.words.labels.general)
+      : capitalised(quoted(first[1].part.gearcase, `/figures/${first[0]}/part/gearcase`))
+  const wheelMarks = figures.some(([, { part }]) => part.wheelMark !== undefined)
+  const picture: PictureName = wheelMarks ? 'wheel marks' : 'plug'
+  return { kind: 'plate', name, picture, rows }
+}
+
+/** A plate for each gearcase with its figures: refill and oil, then every opening's torque, then what else is stated. */
+export function figuresSection(context: CardContext): CardSection {
+  const { plan, words } = context
+  const plates = new Map<string, (readonly [number, PlannedFigure])[]>()
+  const seen = new Set<string>()
+  for (const [index, figure] of plan.figures.entries()) {
+    const same = `${figure.role} ${figure.path}`
+    if (ELSEWHERE.has(figure.role) || seen.has(same)) continue
+    seen.add(same)
+    const key = figure.part.gearcase ?? ''
+    plates.set(key, [...(plates.get(key) ?? []), [index, figure]])
+  }
+  const order = (role: PlannedFigure['role']) =>
+    ['refill', 'oils', 'additive', 'tightening'].indexOf(role) + 1 || 9
+  const sorted = [...plates.values()].map((figures) =>
+    plateOf(
+      context,
+      [...figures].sort(([, one], [, other]) => order(one.role) - order(other.role)),
+    ),
+  )
+  return { id: 'figures', heading: words.sections.figures, parts: sorted }
+}

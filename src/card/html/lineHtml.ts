@@ -1,0 +1,24 @@
+import type { ElementContent } from 'hast'
+import type { Line, SpanTone } from '../cardParts.js'
+import { element } from './element.js'
+
+const CLASSES: Readonly<Record<SpanTone, string>> = {
+  printed: 'printed',
+  'also printed': 'also',
+  computed: 'computed',
+  gap: 'gap',
+}
+
+/** A line of the card: whatever came from the plan carries the pointer to its place there. */
+export function lineHtml(line: Line): ElementContent[] {
+  return line.map(({ text, from, tone }) => {
+    if (from === undefined) return { type: 'text', value: text }
+    const properties = { dataFrom: from, ...(tone !== undefined && { className: [CLASSES[tone]] }) }
+    return element('span', properties, text)
+  })
+}
+
+/** Lines one below the other, each in its own block. */
+export function linesHtml(lines: readonly Line[], className: string): ElementContent[] {
+  return lines.map((line) => element('div', { className: [className] }, lineHtml(line)))
+}

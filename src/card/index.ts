@@ -1,0 +1,24 @@
+export { cardModel } from './cardModel.js'
+export type {
+  CardBlanks,
+  CardCell,
+  CardList,
+  CardModel,
+  CardPart,
+  CardPlate,
+  CardSection,
+  CardStep,
+  CardSteps,
+  CardTable,
+  Line,
+  PictureName,
+  PlateRow,
+  Span,
+  SpanTone,
+  TorqueScale,
+} from './cardParts.js'
+export { renderHtml } from './renderHtml.js'
+export { renderMarkdown } from './renderMarkdown.js'
+export { renderShortCard } from './renderShortCard.js'
+export { renderText } from './renderText.js'
+export { shortenCard } from './shortenCard.js'

@@ -1,0 +1,37 @@
+import type { JsonPointer } from '../finding.js'
+import { showQuantity } from '../message/showQuantity.js'
+import type { IntervalStated } from '../spec/index.js'
+import type { CardContext } from './cardContext.js'
+import type { Line } from './cardParts.js'
+import { joined, quoted } from './spans.js'
+
+/** A period in words: `P6M` as `6 months`; a text that is no period stays as it is. */
+export function periodLine({ words }: CardContext, period: string, from: JsonPointer): Line {
+  const found = /^P(?:([0-9]+)Y)?(?:([0-9]+)M)?(?:([0-9]+)W)?(?:([0-9]+)D)?$/.exec(period)
+  if (found === null || period === 'P') return quoted(period, from)
+  const [years, months, weeks, days] = [1, 2, 3, 4].map((part) => Number(found[part] ?? 0))
+  return quoted(
+    words.period({ years: years ?? 0, months: months ?? 0, weeks: weeks ?? 0, days: days ?? 0 }),
+    from,
+  )
+}
+
+/** `200 h, 2000 km (1200 mi), 12 months`: every limit that the manual prints. */
+export function intervalLine(context: CardContext, interval: IntervalStated, from: JsonPointer): Line {
+  const { marks } = context.catalogue
+  const lines: Line[] = []
+  if (interval.hours !== undefined) {
+    const shown = showQuantity({ value: interval.hours, unit: 'h' }, marks)
+    lines.push(quoted(shown ?? interval.hours, `${from}/hours`, 'printed'))
+  }
+  if (interval.distance !== undefined) {
+    const { printed = [], ...first } = interval.distance
+    const all = [first, ...printed].map((distance) => showQuantity(distance, marks) ?? distance.value)
+    const [own = '', ...others] = all
+    lines.push(
+      quoted(others.length === 0 ? own : `${own} (${others.join(', ')})`, `${from}/distance`, 'printed'),
+    )
+  }
+  if (interval.period !== undefined) lines.push(periodLine(context, interval.period, `${from}/period`))
+  return joined(lines, ', ')
+}

@@ -1,0 +1,37 @@
+import { renderMessage } from '../message/renderMessage.js'
+import type { PlannedMissing } from '../service/visitPlan.js'
+import { type CardContext, partLine, reasonLine } from './cardContext.js'
+import type { CardList, CardSection, Line } from './cardParts.js'
+import { capitalised, joined, ownWords, quoted } from './spans.js'
+
+function missingLine(context: CardContext, missing: PlannedMissing, index: number): Line {
+  const from = `/missing/${index}`
+  const kind = quoted(context.words.missingKinds[missing.kind], `${from}/kind`, 'gap')
+  const part =
+    missing.part === undefined ? [] : capitalised(partLine(missing.part, `${from}/part`, 'with gearcase'))
+  return joined([part, kind, reasonLine(context, missing.reason, `${from}/reason`)], ': ')
+}
+
+/** What nobody could read off the documents, and what is wrong in them. */
+export function missingSection(context: CardContext): CardSection {
+  const { plan, words } = context
+  const gaps = plan.missing.map((missing, index) => ({
+    line: missingLine(context, missing, index),
+    notes: [],
+  }))
+  const faults = plan.findings.flatMap((finding, index) =>
+    finding.severity === 'info'
+      ? []
+      : [
+          {
+            line: [{ text: renderMessage(context.catalogue, finding), from: `/findings/${index}` }],
+            notes: [],
+          },
+        ],
+  )
+  const nothing = [{ line: ownWords(words.labels.nothingMissing), notes: [] }]
+  const parts: CardList[] = [{ kind: 'list', box: false, items: gaps.length === 0 ? nothing : gaps }]
+  if (faults.length > 0)
+    parts.push({ kind: 'list', heading: words.labels.findings, box: false, items: faults })
+  return { id: 'missing', heading: words.sections.missing, parts }
+}

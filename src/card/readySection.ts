@@ -1,0 +1,146 @@
+import type { PlannedOil, PlannedSeal, PlannedTool } from '../service/visitPlan.js'
+import { type CardContext, partLine, quantityLine, reasonLines } from './cardContext.js'
+import type { CardList, CardSection, Line } from './cardParts.js'
+import { sealLine } from './figureLines.js'
+import { capitalised, joined, ownWords, quoted } from './spans.js'
+
+type Item = CardList['items'][number]
+
+const labelled = (label: string, line: Line): Line =>
+  line.length === 0 ? [] : [...ownWords(`${label}: `), ...line]
+const filled = (lines: readonly Line[]) => lines.filter((line) => line.length > 0)
+
+function oilItem(context: CardContext, oil: PlannedOil, index: number): Item {
+  const { labels, notStated } = context.words
+  const from = `/oil/${index}`
+  const needed =
+    oil.needed === undefined ? ownWords(notStated) : quantityLine(context, oil.needed, `${from}/needed`)
+  const choice = oil.choice === undefined ? [] : quoted(oil.choice, `${from}/choice`)
+  const take = oil.take.map((container, place) => {
+    const at = `${from}/take/${place}`
+    const state = container.opened ? ownWords(` (${labels.opened})`) : []
+    const volume = quantityLine(context, container.volume, `${at}/volume`)
+    return [...quoted(container.name, `${at}/name`), ...state, ...ownWords(', '), ...volume]
+  })
+  const buy = oil.buy === undefined ? [] : buyLine(context, oil.buy, `${from}/buy`)
+  const line = [
+    ...capitalised(partLine(oil.part, `${from}/part`, 'with gearcase')),
+    ...ownWords(': '),
+    ...joined([needed, choice], ' '),
+  ]
+  const notes = filled([labelled(labels.take, joined(take, '; ')), labelled(labels.buy, buy)])
+  const why =
+    oil.needed === undefined || oil.buy !== undefined
+      ? reasonLines(context, oil.reasons, `${from}/reasons`)
+      : []
+  return { line, notes: [...notes, ...why] }
+}
+
+function buyLine(context: CardContext, buy: NonNullable<PlannedOil['buy']>, from: string): Line {
+  const volume = quantityLine(context, buy.volume, `${from}/volume`)
+  const containers = (buy.containers ?? []).map(({ size, count }, place) => [
+    ...quoted(String(count), `${from}/containers/${place}/count`),
+    ...ownWords(' × '),
+    ...quantityLine(context, size, `${from}/containers/${place}/size`),
+  ])
+  return joined([volume, joined(containers, ', ')], ': ')
+}
+
+function sealItem(context: CardContext, seal: PlannedSeal, index: number): Item {
+  const { labels, replace } = context.words
+  const from = `/seals/${index}`
+  const line = [
+    ...quoted(String(seal.count), `${from}/count`),
+    ...ownWords(' × '),
+    ...sealLine(context, seal.seal, `${from}/seal`),
+  ]
+  const where = partLine(seal.part, `${from}/part`, 'with gearcase')
+  const rule = quoted(replace[seal.replace], `${from}/replace`)
+  const buy = seal.buy === 0 ? [] : labelled(labels.buy, quoted(String(seal.buy), `${from}/buy`))
+  const shelf =
+    seal.stock === undefined ? [] : labelled(labels.take, quoted(seal.stock.name, `${from}/stock/name`))
+  return { line, notes: filled([joined([where, rule], ': '), joined([shelf, buy], '; ')]) }
+}
+
+function toolItem(context: CardContext, tool: PlannedTool, index: number): Item {
+  const { words } = context
+  const from = `/tools/${index}`
+  const drive =
+    tool.drive === undefined
+      ? []
+      : quoted([words.drives[tool.drive.kind], tool.drive.size].filter(Boolean).join(' '), `${from}/drive`)
+  const have = tool.have === undefined ? [] : quoted(tool.have.name, `${from}/have/name`)
+  const name = joined([quoted(words.tools[tool.kind], `${from}/kind`), drive], ' ')
+  const bad =
+    tool.verdict === 'fits' ? [] : quoted(words.toolVerdicts[tool.verdict], `${from}/verdict`, 'gap')
+  const why = tool.verdict === 'fits' ? [] : reasonLines(context, tool.reasons, `${from}/reasons`)
+  const parts = tool.for.map((part, place) => partLine(part, `${from}/for/${place}`, 'with gearcase'))
+  const use = tool.kind === 'socket' ? [joined(parts, '; ')] : []
+  return { line: capitalised(joined([name, have, bad], ': ')), notes: filled([...use, ...why]) }
+}
+
+function wrenchItems(context: CardContext): Item[] {
+  const { plan } = context
+  return plan.wrenches.use.flatMap((id) => {
+    const place = plan.tightenings.findIndex(({ wrench }) => wrench?.id === id)
+    const wrench = plan.tightenings[place]?.wrench
+    return wrench === undefined
+      ? []
+      : [{ line: capitalised(quoted(wrench.name, `/tightenings/${place}/wrench/name`)), notes: [] }]
+  })
+}
+
+/** What belongs to the whole visit: the pan with its tally. */
+function panItem(context: CardContext): Item {
+  const { plan, words } = context
+  const { pan } = plan
+  const have =
+    pan.have === undefined
+      ? []
+      : [
+          ...quoted(pan.have.name, '/pan/have/name'),
+          ...ownWords(', '),
+          ...quantityLine(context, pan.have.size, '/pan/have/size'),
+        ]
+  const volume =
+    pan.volume === undefined
+      ? []
+      : labelled(words.labels.mustHold, quantityLine(context, pan.volume, '/pan/volume', 'computed'))
+  const bad = pan.verdict === 'fits' ? [] : quoted(words.toolVerdicts[pan.verdict], '/pan/verdict', 'gap')
+  const why = pan.verdict === 'fits' ? [] : reasonLines(context, pan.reasons, '/pan/reasons')
+  return { line: joined([ownWords(words.labels.pan), have, bad], ': '), notes: filled([volume, ...why]) }
+}
+
+/** Oil, seals, tools and small things to lay ready before the first bolt is turned. */
+export function readySection(context: CardContext): CardSection {
+  const { plan, words } = context
+  const { labels } = words
+  const list = (heading: string, items: readonly Item[], picture?: CardList['picture']): CardList[] =>
+    items.length === 0
+      ? []
+      : [{ kind: 'list', heading, box: true, items, ...(picture !== undefined && { picture }) }]
+  const tools = plan.tools.flatMap((tool, index) =>
+    tool.kind === 'pan' ? [] : [toolItem(context, tool, index)],
+  )
+  const consumables = reasonLines(context, plan.consumables, '/consumables').map((line) => ({
+    line,
+    notes: [],
+  }))
+  return {
+    id: 'ready',
+    heading: words.sections.ready,
+    parts: [
+      ...list(
+        labels.oil,
+        plan.oil.map((oil, index) => oilItem(context, oil, index)),
+      ),
+      ...list(
+        labels.seals,
+        plan.seals.map((seal, index) => sealItem(context, seal, index)),
+        'washer',
+      ),
+      ...list(labels.tools, [...wrenchItems(context), ...tools, panItem(context)]),
+      ...list(labels.consumables, consumables),
+    ],
+  }
+}

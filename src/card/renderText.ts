@@ -1,0 +1,100 @@
+import type { CardCell, CardModel, CardPart, Line } from './cardParts.js'
+import { wrapText } from './wrapText.js'
+
+const WIDTH = 80
+const write = (line: Line) => line.map(({ text }) => text).join('')
+
+/** Lines of text, the first after `lead`, the others under it. */
+const under = (lead: string, text: string) => wrapText(text, WIDTH, lead, ' '.repeat(lead.length))
+
+function rowLines(cells: readonly CardCell[], columns: readonly string[]): string[] {
+  return cells.flatMap((cell, index) => {
+    const [first = '', ...notes] = cell.lines.map(write)
+    const whole =
+      index === 0 ? [first, ...notes].join('; ') : [first, ...notes].filter((text) => text !== '').join('; ')
+    if (whole === '') return []
+    return index === 0 ? under('* ', whole) : under('    ', `${columns[index]}: ${whole}`)
+  })
+}
+
+function partLines(part: CardPart, { extent, marks }: CardModel): string[] {
+  switch (part.kind) {
+    case 'table':
+      return [
+        ...under('', write(part.caption)),
+        ...part.rows.flatMap((cells) => rowLines(cells, part.columns)),
+      ]
+    case 'list':
+      return [
+        ...(part.heading === undefined ? [] : [part.heading]),
+        ...part.items.flatMap(({ line, notes }) => [
+          ...under(part.box ? '[ ] ' : '* ', write(line)),
+          ...notes.flatMap((note) => under('    ', write(note))),
+        ]),
+      ]
+    case 'plate':
+      return [
+        write(part.name),
+        ...part.rows.flatMap(({ label, value, notes }) => [
+          ...under('* ', `${write(label)}: ${write(value)}`),
+          ...notes.flatMap((note) => under('    ', write(note))),
+        ]),
+      ]
+    case 'steps':
+      return part.groups.flatMap(({ heading, steps }) => [
+        write(heading),
+        ...steps.flatMap((step) => [
+          ...step.cautions.flatMap((caution) => under('  !! ', `${marks.caution}: ${write(caution)}`)),
+          ...under(
+            `[ ] ${String(step.number).padStart(2)}. `,
+            write(extent === 'full' ? step.full : step.short),
+          ),
+          ...(step.note === undefined ? [] : under('        ', write(step.note))),
+        ]),
+      ])
+    case 'blanks':
+      return [
+        ...(part.heading === undefined ? [] : [write(part.heading)]),
+        ...part.fields.flatMap(({ label, choices }) =>
+          under(
+            '',
+            choices === undefined
+              ? `${label}: ${'_'.repeat(24)}`
+              : `${label}: ${choices.map((choice) => `[ ]\u00a0${choice}`).join('  ')}`,
+          ),
+        ),
+      ]
+  }
+}
+
+/**
+ * The card as plain text of 80 columns, for a terminal or a plain message. A quantity is never broken from its unit
+ * over two lines.
+ *
+ * @param card - from {@link cardModel} or {@link shortenCard}
+ * @returns lines of at most 80 characters, longer only where one word is
+ * @throws TypeError when `card` is no card
+ */
+export function renderText(card: CardModel): string {
+  if (card?.kind !== 'service-card') throw new TypeError("card must be a card, with kind 'service-card'")
+  const lines = [
+    ...under('', `${card.title}: ${write(card.machine)}`),
+    '='.repeat(WIDTH),
+    ...under('', write(card.about)),
+    ...card.variant.lines.flatMap((line, index) =>
+      under(index === 0 ? `${card.variant.label}: ` : '  ', write(line)),
+    ),
+    ...(card.header === undefined ? [] : under('', write(card.header))),
+    ...card.authority.flatMap((sentence) => under('! ', sentence)),
+    ...card.facts.flatMap(({ label, value }) => under('', `${label}: ${write(value)}`)),
+    ...card.cautions.lines.flatMap((line) => under('!! ', `${card.cautions.label}: ${write(line)}`)),
+  ]
+  for (const section of card.sections) {
+    lines.push('', section.heading, '-'.repeat(WIDTH))
+    for (const [index, part] of section.parts.entries()) {
+      if (index > 0) lines.push('')
+      lines.push(...partLines(part, card))
+    }
+  }
+  return `${lines.join('\n')}\n`
+}

@@ -1,0 +1,114 @@
+import { showQuantity } from '../message/showQuantity.js'
+import { convert } from '../quantity/index.js'
+import type { TorqueUnit } from '../quantity/unit.js'
+import type { PlannedFigure, PlannedTightening } from '../service/visitPlan.js'
+import { type CardContext, entryAt, partLine, quantityLine, reasonLines } from './cardContext.js'
+import type { CardCell, CardSection, Line, TorqueScale } from './cardParts.js'
+import { figureLines } from './figureLines.js'
+import { capitalised, joined, ownWords, quoted } from './spans.js'
+
+const cell = (...lines: Line[]): CardCell => ({ lines: lines.filter((line) => line.length > 0) })
+
+/** The stated torque, the wrench's true band and its setting on one axis; nothing where one of them is unknown. */
+function scaleOf(tightening: PlannedTightening, figure: PlannedFigure | undefined): TorqueScale | undefined {
+  const { setting, trueBand } = tightening
+  if (setting === undefined || trueBand === undefined || figure?.resolved.kind !== 'stated') return undefined
+  const leaf = figure.resolved.value
+  if (leaf.kind !== 'torque') return undefined
+  const inUnit = (value: number, unit: TorqueUnit) => convert({ value, unit }, trueBand.unit).value
+  const { torque } = leaf
+  const set = inUnit(setting.value, setting.unit)
+  const at = (figureText: string) => inUnit(Number(figureText), torque.unit)
+  if (torque.kind === 'nominal') return { allowed: { nominal: at(torque.value) }, trueBand, setting: set }
+  if (torque.kind === 'nominal with tolerance') {
+    const [nominal, minus, plus] = [Number(torque.value), Number(torque.minus), Number(torque.plus)]
+    const allowed = {
+      nominal: at(torque.value),
+      min: inUnit(nominal - minus, torque.unit),
+      max: inUnit(nominal + plus, torque.unit),
+    }
+    return { allowed, trueBand, setting: set }
+  }
+  const { min, max } = torque
+  const allowed = { ...(min !== undefined && { min: at(min) }), ...(max !== undefined && { max: at(max) }) }
+  return { allowed, trueBand, setting: set }
+}
+
+function trueBandLine(context: CardContext, tightening: PlannedTightening, from: string): Line {
+  const band = tightening.trueBand
+  if (band === undefined) return []
+  const { marks } = context.catalogue
+  const [min, max] = [band.min, band.max].map(
+    (value) => showQuantity({ value, unit: band.unit }, marks) ?? '',
+  )
+  const bare = min?.split('\u00a0')[0] ?? ''
+  return quoted(`${bare}–${max}`, `${from}/trueBand`, 'computed')
+}
+
+function wrenchCell(context: CardContext, tightening: PlannedTightening, from: string): CardCell {
+  const { words } = context
+  const wrench = tightening.wrench === undefined ? [] : quoted(tightening.wrench.name, `${from}/wrench/name`)
+  const verdict =
+    tightening.verdict === 'fits'
+      ? []
+      : quoted(words.tighteningVerdicts[tightening.verdict], `${from}/verdict`, 'gap')
+  const why =
+    tightening.verdict === 'fits' || tightening.verdict === 'by turns'
+      ? []
+      : reasonLines(context, tightening.reasons, `${from}/reasons`)
+  return cell(wrench, verdict, ...why)
+}
+
+function tighteningRow(context: CardContext, tightening: PlannedTightening, index: number): CardCell[] {
+  const from = `/tightenings/${index}`
+  const found = entryAt(context.plan.figures, 'figures', tightening.figure)
+  const lines = found && figureLines(context, found.entry, found.index)
+  const name = capitalised(partLine(tightening.part, `${from}/part`, 'with gearcase'))
+  const count =
+    tightening.count === 1 ? [] : [...ownWords(' × '), ...quoted(String(tightening.count), `${from}/count`)]
+  const computed =
+    lines === undefined || lines.computed.length === 0
+      ? []
+      : [...joined(lines.computed, ' · '), ...ownWords(` ${context.words.computedMark}`)]
+  const setting =
+    tightening.setting === undefined ? [] : quantityLine(context, tightening.setting, `${from}/setting`)
+  const scale = scaleOf(tightening, found?.entry)
+  return [
+    cell([...name, ...count], ...(lines?.notes ?? [])),
+    cell(lines?.main ?? []),
+    cell(joined(lines?.also ?? [], ' · '), computed),
+    wrenchCell(context, tightening, from),
+    cell(setting),
+    { ...cell(trueBandLine(context, tightening, from)), ...(scale !== undefined && { scale }) },
+  ]
+}
+
+/** Every tightening of the visit: the manual's figure, the wrench, its setting, and where the true torque then lies. */
+export function tighteningSection(context: CardContext): CardSection {
+  const { plan, words } = context
+  const { part, manual, also, wrench, setting, trueBand } = words.columns
+  const rows = plan.tightenings.map((tightening, index) => tighteningRow(context, tightening, index))
+  const table = {
+    kind: 'table' as const,
+    caption: ownWords(words.captions.tightening),
+    columns: [part, manual, also, wrench, setting, trueBand],
+    rows,
+  }
+  const advice = reasonLines(context, plan.wrenches.reasons, '/wrenches/reasons').map((line) => ({
+    line,
+    notes: [],
+  }))
+  return {
+    id: 'tightening',
+    heading: words.sections.tightening,
+    parts: [
+      ...(rows.length > 0 ? [table] : []),
+      ...(advice.length > 0 ? [{ kind: 'list' as const, box: false, items: advice }] : []),
+      {
+        kind: 'list' as const,
+        box: false,
+        items: words.wrenchHabits.map((habit) => ({ line: ownWords(habit), notes: [] })),
+      },
+    ],
+  }
+}

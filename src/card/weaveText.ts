@@ -1,0 +1,36 @@
+import type { Line, Span } from './cardParts.js'
+
+const OPEN = '\ue000'
+const CLOSE = '\ue001'
+const FIRST = 0xe100
+
+/**
+ * Lets a catalogue's text be written around pieces of the plan without losing where each piece came from: the text sees
+ * one opaque sign for a piece, and the finished sentence is cut at the signs again.
+ *
+ * @param pieces - what the text may name; what is absent stays absent
+ * @param write - the catalogue's text, called with the signs
+ * @returns the sentence as spans
+ */
+export function weaveText<Key extends string>(
+  pieces: Readonly<Partial<Record<Key, Line | undefined>>>,
+  write: (signs: Readonly<Partial<Record<Key, string>>>) => string,
+): Line {
+  const signs: Partial<Record<Key, string>> = {}
+  const lines: Line[] = []
+  for (const key of Object.keys(pieces) as Key[]) {
+    const line = pieces[key]
+    if (line === undefined) continue
+    signs[key] = `${OPEN}${String.fromCharCode(FIRST + lines.length)}${CLOSE}`
+    lines.push(line)
+  }
+  const spans: Span[] = []
+  for (const [index, run] of write(signs)
+    .split(/\ue000(.)\ue001/)
+    .entries()) {
+    if (run === '') continue
+    if (index % 2 === 0) spans.push({ text: run })
+    else spans.push(...(lines[run.charCodeAt(0) - FIRST] ?? []))
+  }
+  return spans
+}

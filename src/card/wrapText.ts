@@ -1,0 +1,22 @@
+/**
+ * Breaks text at spaces into lines of at most so many characters; no-break spaces hold. A single word that is longer
+ * stands alone on its line.
+ *
+ * @param lead - stands before the first line and counts
+ * @param follow - stands before the others and counts
+ */
+export function wrapText(text: string, width: number, lead: string, follow: string): string[] {
+  const lines: string[] = []
+  let line = lead
+  let empty = true
+  for (const word of text.split(/ +/).filter((piece) => piece !== '')) {
+    const longer = empty ? line + word : `${line} ${word}`
+    if (!empty && Array.from(longer).length > width) {
+      lines.push(line)
+      line = follow + word
+    } else line = longer
+    empty = false
+  }
+  lines.push(line)
+  return lines
+}

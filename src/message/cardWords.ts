@@ -1,0 +1,173 @@
+import type {
+  DueState,
+  FigureRole,
+  PlannedMissing,
+  PlannedTightening,
+  PlannedTool,
+  PlannedWait,
+} from '../service/visitPlan.js'
+import type {
+  CrushWasher,
+  DriveKind,
+  Elastomer,
+  IdentityFact,
+  LimitedSlip,
+  Replacement,
+  Seal,
+  Source,
+  SourceRef,
+  ThreadCondition,
+} from '../spec/index.js'
+
+/** The parts of a card, in the order in which they are read. */
+export type CardSectionId =
+  | 'due'
+  | 'figures'
+  | 'tightening'
+  | 'ready'
+  | 'steps'
+  | 'waits'
+  | 'after'
+  | 'missing'
+  | 'record'
+  | 'sources'
+
+type Words<Names extends string> = Readonly<Record<Names, string>>
+
+/**
+ * Every word that stands on a card beside the plan's own. No digit stands in any of them: a figure on a card always
+ * comes from the plan.
+ */
+export interface CardWords {
+  /** Stands above the machine's name. */
+  readonly title: string
+  readonly shortTitle: string
+  readonly sections: Words<CardSectionId>
+  readonly captions: Words<'tightening' | 'waits'>
+  /** The machine's manual and the local codes come first; licensed work stays with licensed people. */
+  readonly authority: readonly string[]
+  readonly columns: Words<
+    | 'by'
+    | 'limit'
+    | 'since'
+    | 'used'
+    | 'left'
+    | 'dueAt'
+    | 'state'
+    | 'part'
+    | 'manual'
+    | 'also'
+    | 'wrench'
+    | 'setting'
+    | 'trueBand'
+    | 'wait'
+    | 'time'
+    | 'of'
+  >
+  readonly labels: Words<CardLabel>
+  readonly wrenchHabits: readonly string[]
+  readonly leakAdvice: readonly string[]
+  /** Blank lines to write on. */
+  readonly blanks: Words<
+    | 'date'
+    | 'initials'
+    | 'hours'
+    | 'distance'
+    | 'drained'
+    | 'refilled'
+    | 'magnet'
+    | 'oilLooks'
+    | 'level'
+    | 'leaks'
+    | 'notes'
+  >
+  /** What to tick beside a blank. */
+  readonly choices: Readonly<Record<'magnet' | 'oil' | 'level' | 'leaks', readonly string[]>>
+  readonly notStated: string
+  /** Why one figure cannot be told, with the facts that would decide. */
+  readonly cannotTell: (missing: readonly string[]) => string
+  /** Stands behind every figure that no manual printed. */
+  readonly computedMark: string
+  readonly identityFacts: Words<IdentityFact>
+  readonly tasks: Words<'check' | 'change'>
+  readonly dueStates: Words<DueState | 'not tracked'>
+  readonly dueBy: Words<'hours' | 'distance' | 'period' | 'event'>
+  readonly severities: Words<'normal' | 'severe'>
+  readonly roles: Words<FigureRole>
+  readonly seals: Words<Seal['kind']>
+  readonly sealForms: Words<CrushWasher['form']>
+  readonly sealMaterials: Words<CrushWasher['material'] | Elastomer>
+  readonly replace: Words<Replacement | 'cannot tell'>
+  readonly threadConditions: Words<ThreadCondition>
+  readonly limitedSlip: Words<LimitedSlip>
+  readonly drives: Words<DriveKind>
+  readonly tools: Words<PlannedTool['kind']>
+  readonly toolVerdicts: Words<PlannedTool['verdict']>
+  readonly tighteningVerdicts: Words<PlannedTightening['verdict']>
+  readonly waits: Words<PlannedWait['kind']>
+  /** By the plan's own name of a part of a waiting time. */
+  readonly waitParts: Readonly<Record<string, string>>
+  readonly missingKinds: Words<PlannedMissing['kind']>
+  readonly documents: Words<Source['document']>
+  readonly confidences: Words<SourceRef['confidence']>
+  /** What each small picture shows, for one who cannot see it. */
+  readonly pictures: Words<'plug' | 'washer' | 'wheel marks' | 'pour' | 'torque'>
+  /** What the bars and the pointer of a torque drawing stand for. */
+  readonly legend: Words<'allowed' | 'trueBand' | 'setting'>
+  /** `6 months`, from the whole parts of a period. */
+  readonly period: (parts: {
+    readonly years: number
+    readonly months: number
+    readonly weeks: number
+    readonly days: number
+  }) => string
+  /** `3 min 20 s`; whole seconds, none lost. */
+  readonly duration: (seconds: number) => string
+  /** An amount that is past its limit, without its minus. */
+  readonly past: (amount: string) => string
+  readonly remaining: (amount: string) => string
+}
+
+export type CardLabel =
+  | 'ambient'
+  | 'before'
+  | 'buy'
+  | 'candidates'
+  | 'caution'
+  | 'consumables'
+  | 'decides'
+  | 'distance'
+  | 'each'
+  | 'edition'
+  | 'findings'
+  | 'general'
+  | 'hours'
+  | 'houseEstimate'
+  | 'machine'
+  | 'market'
+  | 'modelYear'
+  | 'most'
+  | 'mustHold'
+  | 'notTaken'
+  | 'nothingMissing'
+  | 'oil'
+  | 'opened'
+  | 'or'
+  | 'page'
+  | 'pan'
+  | 'permitted'
+  | 'revision'
+  | 'seals'
+  | 'serial'
+  | 'sheet'
+  | 'take'
+  | 'thenAngle'
+  | 'thenStage'
+  | 'thread'
+  | 'today'
+  | 'tools'
+  | 'turnsPast'
+  | 'use'
+  | 'usedOil'
+  | 'variant'
+  | 'workingTime'

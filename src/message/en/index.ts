@@ -1,0 +1,42 @@
+import type { Catalogue } from '../catalogue.js'
+import { calendarTexts } from './calendar.js'
+import { cardWords } from './card.js'
+import { cliTexts } from './cli.js'
+import { intervalTexts } from './interval.js'
+import { quantityTexts } from './quantity.js'
+import { specTexts } from './spec.js'
+import { speechWords } from './speech.js'
+import { stepTexts } from './steps.js'
+import { threadTexts } from './thread.js'
+import { torqueTexts } from './torque.js'
+
+/**
+ * The English catalogue: every message, step, label and spoken word. Figures keep a decimal point; groups of three are
+ * parted by a narrow no-break space, since a comma would be read as a decimal mark by half of the world's workshops.
+ *
+ * @example
+ * ```ts
+ * // What mark stands between the whole and the tenths?
+ * import { en } from 'drivetrain-service/v1/message/en'
+ * en.marks.decimal // => '.'
+ * ```
+ */
+export const en: Catalogue = {
+  language: 'en',
+  direction: 'ltr',
+  marks: { decimal: '.', group: '\u202f' },
+  list: (items) =>
+    items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`,
+  texts: {
+    ...calendarTexts,
+    ...cliTexts,
+    ...intervalTexts,
+    ...quantityTexts,
+    ...specTexts,
+    ...threadTexts,
+    ...torqueTexts,
+  },
+  steps: stepTexts,
+  card: cardWords,
+  speech: speechWords,
+}

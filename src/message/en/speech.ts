@@ -1,0 +1,130 @@
+import type { PrintedBand } from '../../quantity/index.js'
+import type { Unit } from '../../quantity/unit.js'
+import type { SpeechWords } from '../speechWords.js'
+
+const ONES =
+  'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(
+    ' ',
+  )
+const TENS = '- - twenty thirty forty fifty sixty seventy eighty ninety'.split(' ')
+
+function belowThousand(value: number): string {
+  if (value < 20) return ONES[value] ?? ''
+  if (value < 100) {
+    const rest = value % 10
+    return `${TENS[Math.floor(value / 10)]}${rest === 0 ? '' : `-${ONES[rest]}`}`
+  }
+  const rest = value % 100
+  return `${ONES[Math.floor(value / 100)]} hundred${rest === 0 ? '' : ` and ${belowThousand(rest)}`}`
+}
+
+function whole(value: number): string {
+  if (value < 1000) return belowThousand(value)
+  const [size, name] = value < 1_000_000 ? [1000, 'thousand'] : ([1_000_000, 'million'] as const)
+  const rest = value % Number(size)
+  const join = rest > 0 && rest < 100 ? ' and ' : ' '
+  return `${whole(Math.floor(value / Number(size)))} ${name}${rest === 0 ? '' : `${join}${whole(rest)}`}`
+}
+
+/** `-8.90` as `minus eight point nine zero`; more than nine digits before the point are read one by one. */
+function numeral(digits: string): string {
+  const found = /^([-−]?)([0-9]+)(?:\.([0-9]+))?$/.exec(digits)
+  if (found === null) return digits
+  const [, minus, before = '', after] = found
+  const one = (text: string) => Array.from(text, (digit) => ONES[Number(digit)]).join(' ')
+  const said = before.length > 9 ? one(before) : whole(Number(before))
+  return `${minus === '' ? '' : 'minus '}${said}${after === undefined ? '' : ` point ${one(after)}`}`
+}
+
+/** One and many. */
+const UNIT_NAMES: Readonly<Record<Unit, readonly [string, string]>> = {
+  'N.m': ['newton metre', 'newton metres'],
+  'cN.m': ['centinewton metre', 'centinewton metres'],
+  'dN.m': ['decinewton metre', 'decinewton metres'],
+  'kN.m': ['kilonewton metre', 'kilonewton metres'],
+  'lbf.ft': ['pound-foot', 'pound-feet'],
+  'lbf.in': ['pound-inch', 'pound-inches'],
+  'ozf.in': ['ounce-inch', 'ounce-inches'],
+  'kgf.m': ['kilogram-force metre', 'kilogram-force metres'],
+  'kgf.cm': ['kilogram-force centimetre', 'kilogram-force centimetres'],
+  mL: ['millilitre', 'millilitres'],
+  L: ['litre', 'litres'],
+  cm3: ['cubic centimetre', 'cubic centimetres'],
+  fl_oz_us: ['US fluid ounce', 'US fluid ounces'],
+  pt_us: ['US pint', 'US pints'],
+  qt_us: ['US quart', 'US quarts'],
+  gal_us: ['US gallon', 'US gallons'],
+  fl_oz_imp: ['imperial fluid ounce', 'imperial fluid ounces'],
+  pt_imp: ['imperial pint', 'imperial pints'],
+  qt_imp: ['imperial quart', 'imperial quarts'],
+  gal_imp: ['imperial gallon', 'imperial gallons'],
+  mm: ['millimetre', 'millimetres'],
+  cm: ['centimetre', 'centimetres'],
+  m: ['metre', 'metres'],
+  in: ['inch', 'inches'],
+  ft: ['foot', 'feet'],
+  km: ['kilometre', 'kilometres'],
+  mi: ['mile', 'miles'],
+  N: ['newton', 'newtons'],
+  kN: ['kilonewton', 'kilonewtons'],
+  lbf: ['pound-force', 'pounds-force'],
+  kPa: ['kilopascal', 'kilopascals'],
+  MPa: ['megapascal', 'megapascals'],
+  bar: ['bar', 'bar'],
+  psi: ['pound per square inch', 'pounds per square inch'],
+  degC: ['degree Celsius', 'degrees Celsius'],
+  degF: ['degree Fahrenheit', 'degrees Fahrenheit'],
+  K: ['kelvin', 'kelvins'],
+  degC_diff: ['Celsius degree', 'Celsius degrees'],
+  degF_diff: ['Fahrenheit degree', 'Fahrenheit degrees'],
+  K_diff: ['kelvin', 'kelvins'],
+  g: ['gram', 'grams'],
+  kg: ['kilogram', 'kilograms'],
+  oz: ['ounce', 'ounces'],
+  lb: ['pound', 'pounds'],
+  h: ['hour', 'hours'],
+  min: ['minute', 'minutes'],
+  s: ['second', 'seconds'],
+  d: ['day', 'days'],
+  deg: ['degree', 'degrees'],
+  'km/h': ['kilometre an hour', 'kilometres an hour'],
+  mph: ['mile an hour', 'miles an hour'],
+  'mm2/s': ['square millimetre a second', 'square millimetres a second'],
+  'mPa.s': ['millipascal second', 'millipascal seconds'],
+  'kg/m3': ['kilogram a cubic metre', 'kilograms a cubic metre'],
+}
+
+function quantity(digits: string, unit: Unit): string {
+  return `${numeral(digits)} ${UNIT_NAMES[unit][digits === '1' ? 0 : 1]}`
+}
+
+function band(value: PrintedBand): string {
+  if (value.kind === 'nominal') return quantity(value.value, value.unit)
+  if (value.kind === 'nominal with tolerance') {
+    const { value: nominal, minus, plus, unit } = value
+    if (minus === plus) return `${numeral(nominal)} plus or minus ${quantity(plus, unit)}`
+    return `${numeral(nominal)} plus ${numeral(plus)} minus ${quantity(minus, unit)}`
+  }
+  const { min, max, unit } = value
+  if (min !== undefined && max !== undefined) return `${numeral(min)} to ${quantity(max, unit)}`
+  return min === undefined ? `at most ${quantity(max ?? '', unit)}` : `at least ${quantity(min, unit)}`
+}
+
+function duration(seconds: number): string {
+  const parts: [number, Unit][] = [
+    [Math.floor(seconds / 3600), 'h'],
+    [Math.floor((seconds % 3600) / 60), 'min'],
+    [seconds % 60, 's'],
+  ]
+  const said = parts.filter(([count]) => count > 0).map(([count, unit]) => quantity(String(count), unit))
+  return said.length === 0 ? quantity('0', 's') : said.join(' ')
+}
+
+/** English for a voice. */
+export const speechWords: SpeechWords = {
+  numeral,
+  quantity,
+  range: (from, to) => `${from} to ${to}`,
+  band,
+  duration,
+}

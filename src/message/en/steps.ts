@@ -1,0 +1,317 @@
+import type { Seal } from '../../spec/index.js'
+import type { StepParams, StepTexts } from '../stepTexts.js'
+
+const SEAL_WORDS: Readonly<Record<Seal['kind'], string>> = {
+  'crush washer': 'crush washer',
+  'bonded seal': 'bonded seal',
+  'o-ring': 'O-ring',
+  'thread sealant': 'thread sealant',
+  gasket: 'gasket',
+  'liquid gasket': 'liquid gasket',
+  none: 'seal',
+  'not stated': 'seal',
+}
+
+const WHEEL_WORDS = {
+  'mark down': 'at the bottom',
+  'mark level': 'level with the hub',
+  'mark up': 'at the top',
+}
+
+/** `the fill plug (left) of the front differential`; `fallback` where the step names no part. */
+function the({ part, instance, gearcase }: StepParams, fallback: string): string {
+  const which = instance === undefined ? '' : ` (${instance})`
+  const of = gearcase === undefined ? '' : ` of the ${gearcase}`
+  return `the ${part ?? fallback}${which}${of}`
+}
+
+/** The same in as few words as will do. */
+function brief({ part, instance }: StepParams, fallback: string): string {
+  return instance === undefined ? (part ?? fallback) : `${part ?? fallback} (${instance})`
+}
+
+const sealOf = ({ seal }: StepParams) => (seal === undefined ? 'seal' : SEAL_WORDS[seal])
+
+function tightenText(params: StepParams, what: string): string {
+  const { torque, turns, setting, wrench, gap } = params
+  if (turns !== undefined) return `Tighten ${what} ${turns} turns past finger tight.`
+  if (torque !== undefined) {
+    const set =
+      setting === undefined
+        ? ''
+        : `Set ${wrench === undefined ? 'the wrench' : `the ${wrench}`} to ${setting}. `
+    return `${set}Tighten ${what} to ${torque}.`
+  }
+  if (gap === 'cannot tell') {
+    return `Tighten ${what} as the manual says for this variant. The torque cannot be told here.`
+  }
+  return `Tighten ${what} as the manual says. The torque is not stated here: see the manual.`
+}
+
+function tightenShort(params: StepParams, what: string): string {
+  const { torque, turns, setting, gap } = params
+  if (turns !== undefined) return `Tighten ${what}: ${turns} turns`
+  if (torque === undefined)
+    return `Tighten ${what}: ${gap === 'cannot tell' ? 'torque not known' : 'see the manual'}`
+  return `Tighten ${what}: ${torque}${setting === undefined ? '' : ` (set ${setting})`}`
+}
+
+/** The steps in English: short, imperative, one instruction a sentence. */
+export const stepTexts: StepTexts = {
+  'read the manual': {
+    full: () => "Read the machine's own manual first. Where this card differs, follow the manual.",
+    short: () => 'Manual first',
+    show: () => "The machine's manual, open at the page of the service.",
+  },
+  'wear protection': {
+    full: () => 'Put on gloves and eye protection.',
+    short: () => 'Gloves, eye protection',
+    show: () => 'Hands in gloves, and the eye protection.',
+  },
+  'park on level ground': {
+    full: () => 'Park the machine on level, firm ground.',
+    short: () => 'Park level',
+    show: () => 'The whole machine from the side, level on firm ground.',
+  },
+  'warm the oil': {
+    full: ({ temperature }) =>
+      temperature === undefined
+        ? 'Run the machine until the oil is warm, not hot.'
+        : `Run the machine until the oil is warm, not hot. The manual gives ${temperature}.`,
+    short: ({ temperature }) => `Warm the oil${temperature === undefined ? '' : `: ${temperature}`}`,
+    show: () => 'The machine on a short drive.',
+  },
+  'stop the engine': {
+    full: () => 'Stop the engine. Set the parking brake. Take out the key.',
+    short: () => 'Engine off, brake on, key out',
+    show: () => 'The hand that takes out the key.',
+  },
+  'chock the wheels': {
+    full: () => 'Chock the wheels that stay on the ground.',
+    short: () => 'Chock the wheels that stay down',
+    show: () => 'Both chocks, hard against the wheels.',
+  },
+  'raise the machine': {
+    full: (params) =>
+      `Raise the machine at ${the(params, 'point that the manual names')}. The jack only lifts: never work under it.`,
+    short: (params) => `Raise at ${brief(params, 'the manual’s point')}`,
+    show: () => 'The jack under its point, then the wheel as it leaves the ground.',
+  },
+  'set on stands': {
+    full: () => 'Set the machine on rated stands. Make sure that it stands still.',
+    short: () => 'Set on stands',
+    show: () => 'The stands under their points, and the jack taken down.',
+  },
+  'lower the machine': {
+    full: () => 'Lower the machine to the ground.',
+    short: () => 'Lower the machine',
+    show: () => 'The wheels as they take the weight again.',
+  },
+  'remove shield': {
+    full: (params) => `Take off ${the(params, 'shield')}. Keep its fasteners together.`,
+    short: (params) => `${brief(params, 'shield')} off`,
+    show: (params) => `${the(params, 'shield')} as it comes off, and its fasteners.`,
+  },
+  'refit shield': {
+    full: (params) => `Put ${the(params, 'shield')} back with all its fasteners.`,
+    short: (params) => `${brief(params, 'shield')} back`,
+    show: (params) => `${the(params, 'shield')} as it goes back.`,
+  },
+  'turn the wheel': {
+    full: (params) =>
+      params.wheelMark === undefined
+        ? `Turn the wheel as the manual shows for ${the(params, 'opening')}.`
+        : `Turn the wheel until the mark of ${the(params, 'opening')} is ${WHEEL_WORDS[params.wheelMark]}.`,
+    short: (params) =>
+      `Turn wheel${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
+    show: () => 'The mark on the wheel, until it stands in its place.',
+  },
+  'clean around': {
+    full: (params) => `Clean the area around ${the(params, 'opening')}.`,
+    short: (params) => `Clean around ${brief(params, 'opening')}`,
+    show: (params) => `${the(params, 'opening')}, dirty and then clean.`,
+  },
+  'crack loose': {
+    full: (params) => `Crack ${the(params, 'plug')} loose. If it does not move, stop before you drain.`,
+    short: (params) => `Crack ${brief(params, 'plug')} loose`,
+    show: (params) => `The bar on ${the(params, 'plug')}, and its first small turn.`,
+  },
+  'nip by hand': {
+    full: (params) => `Turn ${the(params, 'plug')} back in by hand.`,
+    short: (params) => `Nip ${brief(params, 'plug')} by hand`,
+    show: (params) => `Fingers on ${the(params, 'plug')}.`,
+  },
+  'place the pan': {
+    full: (params) => `Put the drain pan under ${the(params, 'drain opening')}.`,
+    short: () => 'Pan in place',
+    show: (params) => `The pan, square under ${the(params, 'drain opening')}.`,
+  },
+  'take out': {
+    full: (params) => `Take out ${the(params, 'plug')}.`,
+    short: (params) => `${brief(params, 'plug')} out`,
+    show: (params) => `${the(params, 'plug')} as it comes out.`,
+  },
+  'let drain': {
+    full: ({ wait }) =>
+      wait === undefined
+        ? 'Let the oil drain until only single drips fall.'
+        : `Let the oil drain until only single drips fall. Allow ${wait} at least.`,
+    short: ({ wait }) => `Drain to single drips${wait === undefined ? '' : ` (${wait} at least)`}`,
+    show: () => 'The stream of oil, down to single drips.',
+  },
+  'suck out the oil': {
+    full: (params) => `Suck the oil out through ${the(params, 'opening')}.`,
+    short: (params) => `Suck out through ${brief(params, 'opening')}`,
+    show: (params) => `The suction hose in ${the(params, 'opening')}.`,
+  },
+  'take off cover': {
+    full: (params) => `Take off ${the(params, 'cover')}. Keep your face clear of the oil.`,
+    short: (params) => `${brief(params, 'cover')} off`,
+    show: (params) => `${the(params, 'cover')} as it comes away and the oil runs out.`,
+  },
+  'inspect the oil': {
+    full: () => 'Look at the old oil. If it is milky or holds metal, write that down.',
+    short: () => 'Judge the old oil',
+    show: () => 'The old oil in the pan, in good light.',
+  },
+  'inspect the magnet': {
+    full: () => 'Look at the magnet. Fine paste is normal. If you find chips or pieces, do not refill.',
+    short: () => 'Judge the magnet; chips or pieces: stop',
+    show: () => 'The magnet from close up.',
+  },
+  'clean the magnet': {
+    full: () => 'Wipe the magnet clean.',
+    short: () => 'Wipe the magnet',
+    show: () => 'The magnet, wiped bright.',
+  },
+  'clear the breather': {
+    full: (params) => `Make sure that ${the(params, 'breather')} is clear.`,
+    short: () => 'Breather clear',
+    show: () => 'The breather in its place.',
+  },
+  'take off old seal': {
+    full: (params) => `Take off the old ${sealOf(params)}. Make sure that none of it stays on the case.`,
+    short: (params) => `Old ${sealOf(params)} off`,
+    show: (params) => `The old ${sealOf(params)}, and the bare face that it sat on.`,
+  },
+  'wipe the seal face': {
+    full: (params) => `Wipe the seal face at ${the(params, 'opening')} clean.`,
+    short: (params) => `Wipe face: ${brief(params, 'opening')}`,
+    show: (params) => `The seal face at ${the(params, 'opening')}, wiped clean.`,
+  },
+  'fit new seal': {
+    full: (params) => `Fit a new ${sealOf(params)} to ${the(params, 'opening')}.`,
+    short: (params) => `New ${sealOf(params)}: ${brief(params, 'opening')}`,
+    show: (params) => `The new ${sealOf(params)} as it goes on.`,
+  },
+  'inspect the seal': {
+    full: (params) =>
+      `Look at the ${sealOf(params)} of ${the(params, 'opening')}. If it is cut, flat or hard, replace it.`,
+    short: (params) => `Check ${sealOf(params)}: ${brief(params, 'opening')}`,
+    show: (params) => `The ${sealOf(params)}, turned slowly.`,
+  },
+  'apply sealant': {
+    full: (params) =>
+      params.sealant === undefined
+        ? `Apply the sealant to ${the(params, 'clean thread')}.`
+        : `Apply the sealant ${params.sealant} to ${the(params, 'clean thread')}.`,
+    short: (params) => `Sealant: ${brief(params, 'thread')}`,
+    show: (params) => `The sealant on ${the(params, 'thread')}.`,
+  },
+  fit: {
+    full: (params) => `Turn ${the(params, 'plug')} in by hand until it seats.`,
+    short: (params) => `${brief(params, 'plug')} in by hand`,
+    show: (params) => `${the(params, 'plug')} as it turns in by hand.`,
+  },
+  tighten: {
+    full: (params) => tightenText(params, the(params, 'plug')),
+    short: (params) => tightenShort(params, brief(params, 'plug')),
+    show: (params) => `The wrench on ${the(params, 'plug')}: one smooth pull, and the first click.`,
+  },
+  'fit cover': {
+    full: (params) => `Put ${the(params, 'cover')} on. Turn all its bolts in by hand.`,
+    short: (params) => `${brief(params, 'cover')} on, bolts by hand`,
+    show: (params) => `${the(params, 'cover')} as it goes on, and the bolts turned in by hand.`,
+  },
+  'tighten cover': {
+    full: (params) => tightenText(params, `the bolts of ${the(params, 'cover')}`),
+    short: (params) => tightenShort(params, `${brief(params, 'cover')} bolts`),
+    show: (params) => `The wrench on the bolts of ${the(params, 'cover')}, in their order.`,
+  },
+  'wait for the cure': {
+    full: ({ wait }) =>
+      `Wait ${wait ?? 'as long as the maker of the sealant says'} for the sealant to cure. Pour no oil before then.`,
+    short: ({ wait }) => `Cure: ${wait ?? 'see the sealant'}`,
+    show: () => 'A clock beside the closed joint.',
+  },
+  'measure the oil': {
+    full: ({ volume, oil, gap }) =>
+      volume === undefined
+        ? `Measure the refill in a clean vessel. The quantity ${gap === 'cannot tell' ? 'cannot be told here' : 'is not stated'}: see the manual.`
+        : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean vessel.`,
+    short: ({ volume, oil }) =>
+      `Measure ${volume ?? 'the refill (see the manual)'}${oil === undefined ? '' : ` ${oil}`}`,
+    show: () => 'The vessel at eye height, and the oil at its mark.',
+  },
+  'add the additive': {
+    full: ({ volume, additive }) =>
+      `Add ${volume === undefined ? 'the stated amount' : volume} of ${additive ?? 'the additive'}.`,
+    short: ({ volume, additive }) =>
+      `Add ${additive ?? 'additive'}${volume === undefined ? '' : `: ${volume}`}`,
+    show: () => 'The additive as it goes in.',
+  },
+  'pour the oil': {
+    full: (params) =>
+      `Pour ${params.volume === undefined ? 'the oil' : `the ${params.volume} of oil`} in slowly through ${the(params, 'fill opening')}.`,
+    short: (params) =>
+      `Pour${params.volume === undefined ? '' : ` ${params.volume}`}: ${brief(params, 'fill opening')}`,
+    show: (params) => `The hose in ${the(params, 'fill opening')}, and the oil as it sinks in the funnel.`,
+  },
+  'wait for the hose': {
+    full: ({ wait }) =>
+      wait === undefined ? 'Wait until the hose is empty.' : `Wait ${wait} until the hose is empty.`,
+    short: ({ wait }) => `Hose empties${wait === undefined ? '' : `: ${wait}`}`,
+    show: () => 'The lower end of the hose, down to the last drip.',
+  },
+  'check the level': {
+    full: (params) => `Check the oil level at ${the(params, 'level opening')}.`,
+    short: (params) => `Level: ${brief(params, 'level opening')}`,
+    show: (params) => `The oil at ${the(params, 'level opening')}, from close up.`,
+  },
+  'top up': {
+    full: () => 'If the level is low, top it up with the same oil.',
+    short: () => 'Top up if low, same oil',
+    show: () => 'A little oil, and the level as it comes up.',
+  },
+  'short run': {
+    full: () => 'Run the machine for a few minutes.',
+    short: () => 'Short run',
+    show: () => 'The machine on a short drive.',
+  },
+  'let settle': {
+    full: ({ wait }) => (wait === undefined ? 'Let the oil settle.' : `Let the oil settle for ${wait}.`),
+    short: ({ wait }) => `Settle${wait === undefined ? '' : `: ${wait}`}`,
+    show: () => 'The machine, still on level ground.',
+  },
+  'check for leaks': {
+    full: () =>
+      'Look for oil at each plug and joint that you opened. If a washer plug weeps, fit a new washer.',
+    short: () => 'Leak check; weeping washer plug: new washer, no more torque',
+    show: () => 'Each plug, dry, with a light on it.',
+  },
+  'wipe down': {
+    full: () => 'Wipe off all the oil that you spilt.',
+    short: () => 'Wipe down',
+    show: () => 'The clean case.',
+  },
+  'take used oil away': {
+    full: () => 'Put the used oil in a closed can with the words “Used oil”. Take it to a collection point.',
+    short: () => 'Used oil to the closed can',
+    show: () => 'The marked can, and its lid as it closes.',
+  },
+  record: {
+    full: () => 'Write down what you did and what you found.',
+    short: () => 'Record',
+    show: () => 'The filled record.',
+  },
+}

@@ -1,0 +1,45 @@
+import type { Reason } from '../finding.js'
+import type { Catalogue } from './catalogue.js'
+import { renderMessage } from './renderMessage.js'
+
+const isReason = (value: unknown): value is Reason =>
+  typeof value === 'object' &&
+  value !== null &&
+  typeof (value as Partial<Reason>).code === 'string' &&
+  typeof (value as Partial<Reason>).params === 'object' &&
+  (value as Partial<Reason>).params !== null
+
+/**
+ * Why a result came out as it did, as lines to read: every reason and finding that the result carries, at any depth,
+ * in the order in which it stands there, each once. One function for the results of all rooms.
+ *
+ * @param result - any result of this library: plain JSON
+ * @param catalogue - the language
+ * @returns one line a reason; none for a result without reasons
+ * @throws TypeError when `result` is not an object or array
+ *
+ * @example
+ * ```ts
+ * // Why can this not be told?
+ * import { explain } from 'drivetrain-service/v1'
+ * import { en } from 'drivetrain-service/v1/message/en'
+ * explain({ answer: 'no', reasons: [{ code: 'calendar/not-a-date', params: { text: 'soon' } }] }, en)
+ * // => ['“soon” is not a calendar date. Write year, month and day as in 2031-01-12.']
+ * ```
+ */
+export function explain(result: unknown, catalogue: Catalogue): string[] {
+  if (typeof result !== 'object' || result === null) {
+    throw new TypeError(`result must be an object, not ${result === null ? 'null' : typeof result}`)
+  }
+  const lines = new Set<string>()
+  const seen = new Set<object>()
+  const waiting: unknown[] = [result]
+  while (waiting.length > 0) {
+    const value = waiting.pop()
+    if (typeof value !== 'object' || value === null || seen.has(value)) continue
+    seen.add(value)
+    if (isReason(value)) lines.add(renderMessage(catalogue, value))
+    else waiting.push(...Object.values(value).reverse())
+  }
+  return [...lines]
+}

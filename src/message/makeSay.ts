@@ -1,0 +1,43 @@
+import type { Param, Params } from '../finding.js'
+import type { Catalogue, Say } from './catalogue.js'
+import { cleanText } from './cleanText.js'
+import { showNumber, showQuantity } from './showQuantity.js'
+
+/** A param in plain words, whatever it is: what a text falls back on. */
+export function sayPlainly(value: Param | undefined): string {
+  if (value === undefined || value === null) return '–'
+  if (typeof value === 'string') return cleanText(value)
+  if (typeof value === 'object') return cleanText(JSON.stringify(value))
+  return String(value)
+}
+
+const isRecord = (value: Param | undefined): value is { readonly [key: string]: Param | undefined } =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+
+/**
+ * What a catalogue's texts may ask for, in the catalogue's language.
+ *
+ * @param renderReason - writes another code's text, for params that carry a reason
+ */
+export function makeSay(catalogue: Catalogue, renderReason: (code: string, params: Params) => string): Say {
+  const { marks } = catalogue
+  const say: Say = {
+    number: (value, digits = 3) => showNumber(value, marks, digits) ?? sayPlainly(value),
+    quantity(value) {
+      if (!isRecord(value)) return typeof value === 'number' ? say.number(value) : sayPlainly(value)
+      return showQuantity(value, marks) ?? sayPlainly(value)
+    },
+    date: (value) => sayPlainly(value),
+    list: (items) => catalogue.list(items),
+    count(value, one, other) {
+      const form = new Intl.PluralRules(catalogue.language).select(value)
+      return `${say.number(value)}\u00a0${form === 'one' ? one : other}`
+    },
+    reason(value) {
+      if (!isRecord(value) || typeof value['code'] !== 'string') return sayPlainly(value)
+      const params = isRecord(value['params']) ? value['params'] : {}
+      return renderReason(value['code'], params)
+    },
+  }
+  return say
+}

@@ -1,0 +1,56 @@
+import {
+  formatNumber,
+  formatQuantity,
+  type NumberDigits,
+  type NumberMarks,
+  type PrintedBand,
+} from '../quantity/index.js'
+import type { PrintedQuantity, Quantity, Unit } from '../quantity/unit.js'
+
+/** Most decimals of a computed quantity, where three would say more than anybody can measure. */
+const DECIMALS: { readonly [U in Unit]?: number } = {
+  mL: 1,
+  cm3: 1,
+  kg: 1,
+  g: 1,
+  lb: 1,
+  h: 1,
+  km: 1,
+  mi: 1,
+  s: 0,
+  d: 0,
+  min: 1,
+  degC: 1,
+  degF: 1,
+  K: 1,
+  'N.m': 2,
+  'lbf.ft': 2,
+  'lbf.in': 1,
+  'kgf.cm': 1,
+}
+
+/**
+ * A quantity for one line of text: a printed figure or band with its own digits, a computed number with as many
+ * decimals as its unit bears.
+ *
+ * @returns `undefined` for what is no quantity, so that the caller can show it as it is
+ */
+export function showQuantity(value: unknown, marks: NumberMarks): string | undefined {
+  if (typeof value !== 'object' || value === null) return undefined
+  const unit = (value as { unit?: unknown }).unit
+  const digits: NumberDigits = {
+    atMost: typeof unit === 'string' && Object.hasOwn(DECIMALS, unit) ? (DECIMALS[unit as Unit] ?? 3) : 3,
+  }
+  try {
+    return formatQuantity(value as Quantity | PrintedQuantity | PrintedBand, marks, digits)
+  } catch {
+    return undefined
+  }
+}
+
+/** A computed number with the language's marks; `undefined` for what is no finite number. */
+export function showNumber(value: unknown, marks: NumberMarks, atMost: number): string | undefined {
+  return typeof value === 'number' && Number.isFinite(value)
+    ? formatNumber(value, marks, { atMost })
+    : undefined
+}
