@@ -1,10 +1,43 @@
+import { portionLargerThanRefill } from './fill/portion-larger-than-refill.js'
+import { refillLargerThanDryFill } from './fill/refill-larger-than-dry-fill.js'
 import { dateInTheFuture } from './log/date-in-the-future.js'
 import { pauseReversed } from './log/pause-reversed.js'
 import { recordOfOtherMachine } from './log/record-of-other-machine.js'
 import { unknownLogPart } from './log/unknown-part.js'
 import { usedBeforeCommissioned } from './log/used-before-commissioned.js'
 import { variantContradicted } from './log/variant-contradicted.js'
+import { additiveCountedTwice } from './oil/additive-counted-twice.js'
+import { additiveExceedsRefill } from './oil/additive-exceeds-refill.js'
+import { ambientGap } from './oil/ambient-gap.js'
+import { unknownEdition } from './oil/unknown-edition.js'
+import { unknownGrade } from './oil/unknown-grade.js'
+import { viscosityOutsideGrade } from './oil/viscosity-outside-grade.js'
+import { intervalDistancesDiffer } from './quantity/interval-distances-differ.js'
+import { secondUnitDisagrees } from './quantity/second-unit-disagrees.js'
+import { secondUnitSlip } from './quantity/second-unit-slip.js'
+import { recordInTheFuture } from './record/date-in-the-future.js'
+import { leakLeft } from './record/leak-left.js'
+import { levelNotRight } from './record/level-not-right.js'
+import { machineNotFound } from './record/machine-not-found.js'
+import { metalInTheOil } from './record/metal-in-the-oil.js'
+import { oilNotPermitted } from './record/oil-not-permitted.js'
+import { partNotOnMachine } from './record/part-not-on-machine.js'
+import { plugNotTightened } from './record/plug-not-tightened.js'
+import { readingMissing } from './record/reading-missing.js'
+import { refillNotNoted } from './record/refill-not-noted.js'
+import { tightenedOtherWay } from './record/tightened-other-way.js'
+import { torqueOutsideBand } from './record/torque-outside-band.js'
+import { turnsOutsideBand } from './record/turns-outside-band.js'
+import { unknownContainer } from './record/unknown-container.js'
+import { unknownRecordPart } from './record/unknown-part.js'
+import { unknownTool } from './record/unknown-tool.js'
+import { waterInTheOil } from './record/water-in-the-oil.js'
+import { wrenchCannotReach } from './record/wrench-cannot-reach.js'
 import type { AnyRule } from './runRules.js'
+import { crushWasherKept } from './seal/crush-washer-kept.js'
+import { noneAtOpening } from './seal/none-at-opening.js'
+import { noneBesideSeal } from './seal/none-beside-seal.js'
+import { noneOnParallelThread } from './seal/none-on-parallel-thread.js'
 import { conditionEmpty } from './spec/condition-empty.js'
 import { danglingReference } from './spec/dangling-reference.js'
 import { idUsedTwice } from './spec/id-used-twice.js'
@@ -30,9 +63,16 @@ import { unknownVariant } from './spec/unknown-variant.js'
 import { variantsOverlap } from './spec/variants-overlap.js'
 import { openedLargerThanSize } from './stock/opened-larger-than-size.js'
 import { viscositiesSwapped } from './stock/viscosities-swapped.js'
+import { designationNotRead } from './thread/designation-not-read.js'
 import { scaleWrong } from './toolbox/scale-wrong.js'
 import { scalesDisagree } from './toolbox/scales-disagree.js'
 import { vesselGraduation } from './toolbox/vessel-graduation.js'
+import { aboveProofLoad } from './torque/above-proof-load.js'
+import { fillAndDrainSwapped } from './torque/fill-and-drain-swapped.js'
+import { slipAtPlug } from './torque/slip-at-plug.js'
+import { stagesNotRising } from './torque/stages-not-rising.js'
+import { turnsOnParallelThread } from './torque/turns-on-parallel-thread.js'
+import { turnsReversed } from './torque/turns-reversed.js'
 
 /** Every rule that `checkDocuments` asks, room by room. The rule on unused waivers is asked after them. */
 export const allRules: readonly AnyRule[] = [
@@ -59,6 +99,28 @@ export const allRules: readonly AnyRule[] = [
   unitOfOtherMeasure,
   unknownVariant,
   variantsOverlap,
+  designationNotRead,
+  intervalDistancesDiffer,
+  secondUnitDisagrees,
+  secondUnitSlip,
+  aboveProofLoad,
+  fillAndDrainSwapped,
+  slipAtPlug,
+  stagesNotRising,
+  turnsOnParallelThread,
+  turnsReversed,
+  crushWasherKept,
+  noneAtOpening,
+  noneBesideSeal,
+  noneOnParallelThread,
+  additiveCountedTwice,
+  additiveExceedsRefill,
+  ambientGap,
+  unknownEdition,
+  unknownGrade,
+  viscosityOutsideGrade,
+  portionLargerThanRefill,
+  refillLargerThanDryFill,
   dateInTheFuture,
   pauseReversed,
   recordOfOtherMachine,
@@ -70,4 +132,22 @@ export const allRules: readonly AnyRule[] = [
   vesselGraduation,
   openedLargerThanSize,
   viscositiesSwapped,
+  recordInTheFuture,
+  leakLeft,
+  levelNotRight,
+  machineNotFound,
+  metalInTheOil,
+  oilNotPermitted,
+  partNotOnMachine,
+  plugNotTightened,
+  readingMissing,
+  refillNotNoted,
+  tightenedOtherWay,
+  torqueOutsideBand,
+  turnsOutsideBand,
+  unknownContainer,
+  unknownRecordPart,
+  unknownTool,
+  waterInTheOil,
+  wrenchCannotReach,
 ]

@@ -1,9 +1,14 @@
+import type { Params } from '../finding.js'
+import type { GradeSystem } from '../oil/gradeTables.js'
+import type { FigureSlip } from '../quantity/codes.js'
 import type { Figure, Measure, TorqueUnit, Unit, VolumeUnit } from '../quantity/unit.js'
-import type { OpeningRole } from '../spec/index.js'
+import type { OpeningRole, PrintedValue } from '../spec/index.js'
+import type { SlipFactor } from '../torque/findTorqueSlip.js'
 import type { ReferredPart } from './walk/sheetReferences.js'
 
 /** A quantity as params carry it: plain data with open keys, which an interface is not. */
 type Amount<U extends Unit> = { readonly value: number; readonly unit: U }
+type Printed = { readonly value: Figure; readonly unit: Unit }
 
 /** Every code of this room's rules with the type of its params; the texts stand in `message/<language>/rules`. */
 export interface RuleCodes {
@@ -42,6 +47,57 @@ export interface RuleCodes {
   'spec/unknown-variant': { id: string; known: readonly string[]; meant: string | undefined }
   'spec/variants-overlap': { variant: string; with: readonly string[] }
   'spec/waiver-without-finding': { code: string; waived: string }
+  // quantity, thread, torque
+  'quantity/interval-distances-differ': { first: Printed; second: Printed }
+  'quantity/second-unit-disagrees': {
+    first: PrintedValue
+    second: PrintedValue
+    missPercent: number | undefined
+  }
+  'quantity/second-unit-slip': { first: PrintedValue; second: PrintedValue; slip: FigureSlip }
+  'thread/designation-not-read': {
+    thread: string
+    part: string
+    because: { code: string; params: Params } | null
+  }
+  'torque/above-proof-load': {
+    part: string
+    thread: string
+    propertyClass: string
+    torque: Printed
+    load: Amount<'N'>
+    proof: Amount<'N'>
+  }
+  'torque/fill-and-drain-swapped': { gearcase: string; fill: PrintedValue; drain: PrintedValue }
+  'torque/slip-at-plug': {
+    part: string
+    thread: string
+    torque: PrintedValue
+    factor: SlipFactor
+    becomes: Amount<TorqueUnit>
+    meant: TorqueUnit | undefined
+  }
+  'torque/stages-not-rising': { part: string; before: Printed; step: Printed }
+  'torque/turns-on-parallel-thread': { part: string; thread: string }
+  'torque/turns-reversed': { part: string; min: Figure; max: Figure }
+  // seal, oil, fill
+  'seal/crush-washer-kept': { part: string }
+  'seal/none-at-opening': { part: string }
+  'seal/none-beside-seal': { part: string }
+  'seal/none-on-parallel-thread': { part: string; thread: string }
+  'oil/additive-counted-twice': {
+    additive: string
+    volume: Amount<'mL'>
+    refill: Amount<'mL'>
+    dryFill: Amount<'mL'>
+  }
+  'oil/additive-exceeds-refill': { additive: string; volume: Amount<'mL'>; refill: Amount<'mL'> }
+  'oil/ambient-gap': { from: Printed; to: Printed }
+  'oil/unknown-edition': { grade: string; system: GradeSystem; edition: string; known: readonly string[] }
+  'oil/unknown-grade': { grade: string; system: GradeSystem; others: readonly GradeSystem[] }
+  'oil/viscosity-outside-grade': { oil: string; grade: string; viscosity: Amount<'mm2/s'> }
+  'fill/portion-larger-than-refill': { gearcase: string; portion: Amount<'mL'>; refill: Amount<'mL'> }
+  'fill/refill-larger-than-dry-fill': { gearcase: string; refill: Amount<'mL'>; dryFill: Amount<'mL'> }
   // log
   'log/date-in-the-future': { date: string; today: string }
   'log/pause-reversed': { from: string; to: string }
@@ -69,4 +125,28 @@ export interface RuleCodes {
     size: Amount<VolumeUnit>
   }
   'stock/viscosities-swapped': { container: string; kv40: Amount<'mm2/s'>; kv100: Amount<'mm2/s'> }
+  // record
+  'record/date-in-the-future': { date: string; today: string }
+  'record/leak-left': { gearcase: string; found: 'weeping' | 'dripping' }
+  'record/level-not-right': { gearcase: string; level: 'below' | 'above' | 'not checked' }
+  'record/machine-not-found': { id: string; known: readonly string[]; meant: string | undefined }
+  'record/metal-in-the-oil': { gearcase: string; found: 'chips' | 'pieces' | 'metallic' }
+  'record/oil-not-permitted': { gearcase: string; oil: string; permitted: readonly string[] }
+  'record/part-not-on-machine': { part: string }
+  'record/plug-not-tightened': { part: string }
+  'record/reading-missing': { meter: 'hours' | 'distance' }
+  'record/refill-not-noted': { gearcase: string }
+  'record/tightened-other-way': { part: string; done: 'turns' | 'torque set'; wanted: 'turns' | 'torque' }
+  'record/torque-outside-band': { part: string; set: Amount<TorqueUnit>; stated: PrintedValue<TorqueUnit> }
+  'record/turns-outside-band': { part: string; turns: number; min: Figure; max: Figure | undefined }
+  'record/unknown-container': { id: string; known: readonly string[]; meant: string | undefined }
+  'record/unknown-part': { id: string; known: readonly string[]; meant: string | undefined }
+  'record/unknown-tool': { id: string; known: readonly string[]; meant: string | undefined }
+  'record/water-in-the-oil': { gearcase: string }
+  'record/wrench-cannot-reach': {
+    part: string
+    wrench: string
+    torque: Amount<TorqueUnit>
+    ranges: readonly { readonly lowest: number; readonly highest: number; readonly unit: TorqueUnit }[]
+  }
 }

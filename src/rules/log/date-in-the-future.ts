@@ -2,8 +2,8 @@ import type { MachineLog } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A reading, event, top-up or record dated after today: the year or the month is mistyped, and the service would seem
- * done later than it was. Not judged where the caller does not say what day it is. House rule; today itself is fine.
+ * A reading, event or top-up dated after today: the year or the month is mistyped, and the machine would seem to have
+ * worked less than it has. Records have a rule of their own. Not judged where the caller does not say what day it is. House rule; today itself is fine.
  */
 export const dateInTheFuture = defineRule({
   code: 'log/date-in-the-future',
@@ -25,7 +25,6 @@ function datesOf(log: MachineLog): readonly { readonly path: string; readonly da
     ...list('/meters/hours/readings', log.meters.hours?.readings),
     ...list('/meters/distance/readings', log.meters.distance?.readings),
     ...list('/events', log.events),
-    ...list('/records', log.records),
     ...list('/topUps', log.topUps),
   ]
 }

@@ -1,10 +1,12 @@
+import { isSameJson } from '../../spec/isSameJson.js'
 import type { DocumentSet } from '../rule.js'
 import { defineRule, type RuleSubjects, type SubjectKind } from '../rule.js'
 
 /**
  * Two documents of one kind with the same id in one set; of sheets, with the same revision too. Whoever names it would
  * get the one or the other by chance. House rule: ids are unique in a set, and revisions of one sheet stand side by
- * side. The later document gets the finding. Records that a log holds count as documents.
+ * side. The later document gets the finding. Records that a log holds count as documents; the
+ * same record, word for word, beside its log is no mistake.
  */
 export const idUsedTwice = defineRule({
   code: 'spec/id-used-twice',
@@ -18,7 +20,8 @@ export const idUsedTwice = defineRule({
         (document.kind !== 'spec-sheet' ||
           (other.kind === 'spec-sheet' && other.revision === document.revision)),
     )
-    if (twins[0] === document || twins.length < 2) return []
+    const [first] = twins
+    if (first === document || isSameJson(first, document)) return []
     return [{ path: '/id', params: { kind: document.kind, id: document.id } }]
   },
 })

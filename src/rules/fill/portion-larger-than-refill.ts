@@ -1,0 +1,27 @@
+import { defineRule } from '../rule.js'
+import { pairValues } from '../walk/pairValues.js'
+import { statedVolume } from '../walk/statedVolume.js'
+
+/**
+ * A gearcase that shares another's oil and is said to hold more of it than the owner's whole refill: the portion is
+ * part of that refill. Wrong unit, or the dry fill was taken. House rule.
+ */
+export const portionLargerThanRefill = defineRule({
+  code: 'fill/portion-larger-than-refill',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    Object.entries(sheet.gearcases).flatMap(([id, { name, oilSpace }]) => {
+      if (oilSpace.kind !== 'shared') return []
+      const refillAt = `/gearcases/${oilSpace.with}/oilSpace/fill/drainAndRefill`
+      return pairValues(sheet, `/gearcases/${id}/oilSpace/portion`, refillAt).flatMap(
+        ({ path, one, other }) => {
+          const portion = statedVolume(one)
+          const refill = statedVolume(other)
+          if (portion === undefined || refill === undefined || portion.least.value <= refill.most.value)
+            return []
+          return [{ path, params: { gearcase: name, portion: portion.least, refill: refill.most } }]
+        },
+      )
+    }),
+})

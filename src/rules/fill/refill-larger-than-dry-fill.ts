@@ -1,0 +1,26 @@
+import { defineRule } from '../rule.js'
+import { pairValues } from '../walk/pairValues.js'
+import { statedVolume } from '../walk/statedVolume.js'
+
+/**
+ * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures changed places
+ * or one has the wrong unit. Common practice, no source; equal figures are let pass.
+ */
+export const refillLargerThanDryFill = defineRule({
+  code: 'fill/refill-larger-than-dry-fill',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    Object.entries(sheet.gearcases).flatMap(([id, { name }]) => {
+      const fill = `/gearcases/${id}/oilSpace/fill`
+      return pairValues(sheet, `${fill}/drainAndRefill`, `${fill}/dryFill`).flatMap(
+        ({ path, one, other }) => {
+          const refill = statedVolume(one)
+          const dryFill = statedVolume(other)
+          if (refill === undefined || dryFill === undefined || refill.least.value <= dryFill.most.value)
+            return []
+          return [{ path, params: { gearcase: name, refill: refill.least, dryFill: dryFill.most } }]
+        },
+      )
+    }),
+})

@@ -1,0 +1,34 @@
+import { defineRule } from '../rule.js'
+import { sheetOils } from '../walk/sheetOils.js'
+import { statedVolume } from '../walk/statedVolume.js'
+
+/**
+ * An additive said to come on top of the refill, where refill and additive together are more than the dry gearcase
+ * takes: the refill already counts it, and the case would be overfilled. Common practice, no source.
+ */
+export const additiveCountedTwice = defineRule({
+  code: 'oil/additive-counted-twice',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    sheetOils(sheet).flatMap(({ path, choices, oilSpace }) =>
+      choices.flatMap(({ additive }, place) => {
+        if (additive === undefined || additive.includedInRefill) return []
+        const volume = statedVolume(additive.volume)
+        const refill = statedVolume(oilSpace.fill.drainAndRefill)
+        const dryFill = statedVolume(oilSpace.fill.dryFill)
+        if (volume === undefined || refill === undefined || dryFill === undefined) return []
+        const tooMuch = refill.least.value + volume.least.value > dryFill.most.value
+        if (!tooMuch || volume.least.value >= refill.most.value || refill.least.value > dryFill.most.value)
+          return []
+        const at = `${path}/choices/${place}/additive/includedInRefill`
+        const params = {
+          additive: additive.name,
+          volume: volume.least,
+          refill: refill.least,
+          dryFill: dryFill.most,
+        }
+        return [{ path: at, params, cures: [{ op: 'replace' as const, path: at, value: true }] }]
+      }),
+    ),
+})

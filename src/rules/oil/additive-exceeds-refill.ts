@@ -1,0 +1,24 @@
+import { defineRule } from '../rule.js'
+import { sheetOils } from '../walk/sheetOils.js'
+import { statedVolume } from '../walk/statedVolume.js'
+
+/**
+ * An additive that fills the gearcase by itself: as much of it as the whole refill, or more. A wrong unit, usually
+ * litres for millilitres. Common practice, no source: an additive is a small part of the oil.
+ */
+export const additiveExceedsRefill = defineRule({
+  code: 'oil/additive-exceeds-refill',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    sheetOils(sheet).flatMap(({ path, choices, oilSpace }) =>
+      choices.flatMap(({ additive }, place) => {
+        const volume = statedVolume(additive?.volume)
+        const refill = statedVolume(oilSpace.fill.drainAndRefill)
+        if (additive === undefined || volume === undefined || refill === undefined) return []
+        if (volume.least.value < refill.most.value) return []
+        const params = { additive: additive.name, volume: volume.least, refill: refill.most }
+        return [{ path: `${path}/choices/${place}/additive/volume`, params }]
+      }),
+    ),
+})

@@ -1,0 +1,52 @@
+import { compareQuantities } from '../../quantity/compareQuantities.js'
+import type { PrintedQuantity, TemperatureUnit } from '../../quantity/unit.js'
+import type { OilChoice } from '../../spec/index.js'
+import { defineRule } from '../rule.js'
+import { sheetOils } from '../walk/sheetOils.js'
+
+/**
+ * Oils for different weather whose temperature bands leave a gap: on a day in between no oil would be permitted. The
+ * bands may overlap, and usually do. Not judged where an oil is permitted in any weather. Common practice, no source.
+ */
+export const ambientGap = defineRule({
+  code: 'oil/ambient-gap',
+  severity: 'warning',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    sheetOils(sheet).flatMap(({ path, choices }) => {
+      const bands = choices.map(bandOf)
+      if (bands.length < 2 || bands.some((band) => band === undefined)) return []
+      const sorted = bands
+        .filter((band) => band !== undefined)
+        .sort((one, other) => compareEnds(one.min, other.min))
+      let warmest = sorted[0]?.max
+      for (const { min, max } of sorted.slice(1)) {
+        if (warmest === undefined || min === undefined) return []
+        if (compareQuantities(warmest, min) < 0)
+          return [{ path: `${path}/choices`, params: { from: warmest, to: min } }]
+        if (max === undefined || compareQuantities(max, warmest) > 0) warmest = max
+      }
+      return []
+    }),
+})
+
+type Temperature = { readonly value: string; readonly unit: TemperatureUnit }
+
+function bandOf({
+  ambient,
+}: OilChoice): { readonly min?: Temperature; readonly max?: Temperature } | undefined {
+  if (ambient?.kind !== 'limits') return undefined
+  const { min, max, unit } = ambient
+  return {
+    ...(min === undefined ? {} : { min: { value: min, unit } }),
+    ...(max === undefined ? {} : { max: { value: max, unit } }),
+  }
+}
+
+function compareEnds(
+  one: PrintedQuantity<TemperatureUnit> | undefined,
+  other: PrintedQuantity<TemperatureUnit> | undefined,
+): number {
+  if (one === undefined || other === undefined) return one === other ? 0 : one === undefined ? -1 : 1
+  return compareQuantities(one, other)
+}

@@ -1,0 +1,31 @@
+import { gradeBand } from '../../oil/gradeBand.js'
+import type { GradeEdition } from '../../oil/gradeTables.js'
+import { GRADE_EDITIONS } from '../../oil/gradeTables.js'
+import { parseGrade } from '../../oil/parseGrade.js'
+import { defineRule } from '../rule.js'
+import { sheetOils } from '../walk/sheetOils.js'
+
+/**
+ * An edition of the grade system whose limits are not held here, or one that does not have the grade yet (SAE 110
+ * came with 2005): the viscosity limits of that grade cannot be named. Source: SAE J306 by edition, as quoted by lubricant makers.
+ */
+export const unknownEdition = defineRule({
+  code: 'oil/unknown-edition',
+  severity: 'warning',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    sheetOils(sheet).flatMap(({ path, choices }) =>
+      choices.flatMap((choice, place) => {
+        if (choice.kind !== 'grade' || choice.edition === undefined) return []
+        const { grade, system, edition } = choice
+        const known: readonly string[] = GRADE_EDITIONS[system]
+        if (!parseGrade(grade, system).ok) return []
+        if (
+          known.includes(edition) &&
+          gradeBand({ system, grade, edition: edition as GradeEdition }).kind === 'band'
+        )
+          return []
+        return [{ path: `${path}/choices/${place}/edition`, params: { grade, system, edition, known } }]
+      }),
+    ),
+})

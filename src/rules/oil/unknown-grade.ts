@@ -1,0 +1,47 @@
+import type { JsonPointer } from '../../finding.js'
+import { GRADE_EDITIONS, type GradeSystem } from '../../oil/gradeTables.js'
+import { parseGrade } from '../../oil/parseGrade.js'
+import type { SpecSheet, Stock } from '../../spec/index.js'
+import { defineRule } from '../rule.js'
+import { sheetOils } from '../walk/sheetOils.js'
+
+/**
+ * A viscosity grade that its system does not have, such as 80W-90 said to be an engine oil grade of SAE J300: the
+ * same number means another oil there, and no oil could be judged against it. Names the system that has it.
+ * Source: SAE J306, SAE J300 and ISO 3448, as quoted by lubricant makers.
+ */
+export const unknownGrade = defineRule({
+  code: 'oil/unknown-grade',
+  severity: 'error',
+  about: ['spec-sheet', 'stock'],
+  check: (document) =>
+    gradesOf(document).flatMap(({ path, grade, system }) => {
+      if (parseGrade(grade, system).ok) return []
+      const others = (Object.keys(GRADE_EDITIONS) as GradeSystem[]).filter(
+        (other) => parseGrade(grade, other).ok,
+      )
+      return [{ path, params: { grade, system, others } }]
+    }),
+})
+
+interface GradeAt {
+  readonly path: JsonPointer
+  readonly grade: string
+  readonly system: GradeSystem
+}
+
+function gradesOf(document: SpecSheet | Stock): readonly GradeAt[] {
+  if (document.kind === 'stock')
+    return Object.entries(document.containers).flatMap(([id, { oil }]) =>
+      oil.grade === undefined || oil.system === undefined
+        ? []
+        : [{ path: `/containers/${id}/oil/grade`, grade: oil.grade, system: oil.system }],
+    )
+  return sheetOils(document).flatMap(({ path, choices }) =>
+    choices.flatMap((choice, place) =>
+      choice.kind === 'grade'
+        ? [{ path: `${path}/choices/${place}/grade`, grade: choice.grade, system: choice.system }]
+        : [],
+    ),
+  )
+}

@@ -1,0 +1,32 @@
+import { gradeBand } from '../../oil/gradeBand.js'
+import { GRADE_EDITIONS } from '../../oil/gradeTables.js'
+import { isWithinGrade } from '../../oil/isWithinGrade.js'
+import { parseGrade } from '../../oil/parseGrade.js'
+import { defineRule } from '../rule.js'
+
+/**
+ * An oil on the shelf whose stated viscosity its own grade does not allow in any edition of the system: grade or
+ * figure was copied from another line of the data sheet. The pour time would be computed from it. Judged at 100 °C for
+ * SAE grades and at 40 °C for ISO ones. Source: SAE J306, SAE J300, ISO 3448, as quoted by lubricant makers.
+ */
+export const viscosityOutsideGrade = defineRule({
+  code: 'oil/viscosity-outside-grade',
+  severity: 'warning',
+  about: 'stock',
+  check: ({ containers }) =>
+    Object.entries(containers).flatMap(([id, { oil }]) => {
+      const { grade, system } = oil
+      if (grade === undefined || system === undefined || !parseGrade(grade, system).ok) return []
+      const at = system === 'ISO VG' ? 'kv40' : 'kv100'
+      const viscosity = oil[at]
+      const swapped = oil.kv40 !== undefined && oil.kv100 !== undefined && oil.kv100.value >= oil.kv40.value
+      if (viscosity === undefined || viscosity.value < 0 || swapped) return []
+      const allowed = GRADE_EDITIONS[system].some((edition) => {
+        const band = gradeBand({ system, grade, edition })
+        return band.kind === 'band' && isWithinGrade(viscosity, band)
+      })
+      return allowed
+        ? []
+        : [{ path: `/containers/${id}/oil/${at}`, params: { oil: oil.name, grade, viscosity } }]
+    }),
+})

@@ -1,0 +1,25 @@
+import { convert } from '../../quantity/convert.js'
+import { findLeaves } from '../../spec/findLeaves.js'
+import { defineRule } from '../rule.js'
+
+/**
+ * Kilometres and miles of one interval that are more than a tenth apart. Manuals print two round numbers
+ * (`5000 km (3000 mi)`), so closeness is not asked of them; this far apart, one of the two is misprinted, and the
+ * earlier decides all the same. Information only. House rule.
+ */
+export const intervalDistancesDiffer = defineRule({
+  code: 'quantity/interval-distances-differ',
+  severity: 'info',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    findLeaves(sheet).flatMap(({ leaf, path }) => {
+      if (leaf.kind !== 'interval' || leaf.distance === undefined) return []
+      const { value, unit, printed = [] } = leaf.distance
+      return printed.flatMap((second, place) => {
+        const other = convert({ value: Number(second.value), unit: second.unit }, unit).value
+        if (Math.abs(other - Number(value)) * 10 <= Number(value)) return []
+        const params = { first: { value, unit }, second: { value: second.value, unit: second.unit } }
+        return [{ path: `${path}/distance/printed/${place}`, params }]
+      })
+    }),
+})

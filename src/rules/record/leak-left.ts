@@ -1,0 +1,18 @@
+import { defineRule } from '../rule.js'
+import { recordEntries } from '../walk/recordEntries.js'
+
+/**
+ * A service closed with a plug that weeps or drips. A washer plug gets a new washer, never more torque; a taper plug may go
+ * up within its turns. Common practice, no source.
+ */
+export const leakLeft = defineRule({
+  code: 'record/leak-left',
+  severity: 'warning',
+  about: 'service-record',
+  check: (record, set) =>
+    recordEntries(record, set).flatMap(({ path, entry, gearcase }) =>
+      entry.leaks === 'weeping' || entry.leaks === 'dripping'
+        ? [{ path: `${path}/leaks`, params: { gearcase: gearcase.name, found: entry.leaks } }]
+        : [],
+    ),
+})

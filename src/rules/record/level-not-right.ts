@@ -1,0 +1,19 @@
+import { defineRule } from '../rule.js'
+import { recordEntries } from '../walk/recordEntries.js'
+
+/**
+ * A level that was left below or above its mark, or not checked at all where the sheet fills to a level: a gearcase
+ * starves, or froths and blows its breather. Filling by quantity needs no level check. Common practice, no source.
+ */
+export const levelNotRight = defineRule({
+  code: 'record/level-not-right',
+  severity: 'warning',
+  about: 'service-record',
+  check: (record, set) =>
+    recordEntries(record, set).flatMap(({ path, entry, gearcase }) => {
+      const { level } = entry
+      if (level === undefined || level === 'at the mark' || gearcase.oilSpace.kind === 'shared') return []
+      if (level === 'not checked' && gearcase.oilSpace.fill.method.kind === 'by quantity') return []
+      return [{ path: `${path}/level`, params: { gearcase: gearcase.name, level } }]
+    }),
+})

@@ -1,0 +1,22 @@
+import { defineRule } from '../rule.js'
+import { recordEntries } from '../walk/recordEntries.js'
+
+/**
+ * Chips or pieces found on the magnet, or metal seen in the oil, and the gearcase filled all the same: something is
+ * breaking up inside. Stop, and have it opened before the machine works again. Fine paste is normal wear. Common practice, no source.
+ */
+export const metalInTheOil = defineRule({
+  code: 'record/metal-in-the-oil',
+  severity: 'error',
+  about: 'service-record',
+  check: (record, set) =>
+    recordEntries(record, set).flatMap(({ path, entry, gearcase }) => {
+      if (entry.refilled === undefined) return []
+      const { magnet, oilFinding } = entry
+      const onMagnet = magnet === 'chips' || magnet === 'pieces' ? magnet : undefined
+      const found = onMagnet ?? (oilFinding === 'metallic' ? oilFinding : undefined)
+      if (found === undefined) return []
+      const place = onMagnet === undefined ? 'oilFinding' : 'magnet'
+      return [{ path: `${path}/${place}`, params: { gearcase: gearcase.name, found } }]
+    }),
+})

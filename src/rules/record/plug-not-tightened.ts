@@ -1,0 +1,26 @@
+import { defineRule } from '../rule.js'
+import { recordEntries } from '../walk/recordEntries.js'
+import { sheetParts } from '../walk/sheetParts.js'
+
+/**
+ * An opening or a cover that was opened and is nowhere recorded as tightened: the forgotten plug. Look at the machine
+ * before it moves. Any entry of the record for the same gearcase and instance may hold the tightening.
+ * Common practice, no source: everything opened is closed, tightened and written down.
+ */
+export const plugNotTightened = defineRule({
+  code: 'record/plug-not-tightened',
+  severity: 'error',
+  about: 'service-record',
+  check: (record, set) =>
+    recordEntries(record, set).flatMap(({ path, entry, sheet }) => {
+      const tightened = record.entries
+        .filter(({ gearcase, instance }) => gearcase === entry.gearcase && instance === entry.instance)
+        .flatMap((one) => one.tightened.map(({ on }) => on))
+      const parts = sheetParts(sheet)
+      return entry.opened.flatMap((opened, place) => {
+        const part = parts.find((one) => one.path === opened)
+        if (part === undefined || tightened.includes(opened)) return []
+        return [{ path: `${path}/opened/${place}`, params: { part: part.name } }]
+      })
+    }),
+})

@@ -1,0 +1,19 @@
+import { findLog } from '../partners.js'
+import { defineRule } from '../rule.js'
+
+/**
+ * A record without the reading of a meter that the machine has: the next service by that meter cannot be counted from
+ * this one. Needs the machine's log in the set. House rule; one finding for each meter.
+ */
+export const readingMissing = defineRule({
+  code: 'record/reading-missing',
+  severity: 'warning',
+  about: 'service-record',
+  check: (record, set) => {
+    const meters = findLog(set, record)?.document.meters
+    if (meters === undefined) return []
+    return (['hours', 'distance'] as const)
+      .filter((meter) => meters[meter] !== undefined && record.readings[meter] === undefined)
+      .map((meter) => ({ path: '/readings', params: { meter } }))
+  },
+})

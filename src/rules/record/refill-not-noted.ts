@@ -1,0 +1,19 @@
+import { defineRule } from '../rule.js'
+import { lookUp } from '../walk/lookUp.js'
+import { recordEntries } from '../walk/recordEntries.js'
+
+/**
+ * An oil change without a refilled quantity: forgotten on paper, or in the gearcase. A gearcase that shares another's
+ * oil is filled through the owner. Common practice, no source.
+ */
+export const refillNotNoted = defineRule({
+  code: 'record/refill-not-noted',
+  severity: 'error',
+  about: 'service-record',
+  check: (record, set) =>
+    recordEntries(record, set).flatMap(({ path, entry, sheet, gearcase }) => {
+      const isChange = lookUp(sheet.services, entry.service)?.task === 'change'
+      if (!isChange || entry.refilled !== undefined || gearcase.oilSpace.kind === 'shared') return []
+      return [{ path, params: { gearcase: gearcase.name } }]
+    }),
+})

@@ -1,0 +1,18 @@
+import { defineRule } from '../rule.js'
+import { recordTightenings } from '../walk/recordTightenings.js'
+
+/**
+ * A plug recorded as tightened by turns where the sheet states a torque, or by a torque where it states turns: one of
+ * the two ways does not seal that thread. `by the manual` is taken at its word. House rule.
+ */
+export const tightenedOtherWay = defineRule({
+  code: 'record/tightened-other-way',
+  severity: 'error',
+  about: 'service-record',
+  check: (record, set) =>
+    recordTightenings(record, set).flatMap(({ path, done, part, wanted }) => {
+      if (wanted === undefined || done.kind === 'by the manual') return []
+      if ((done.kind === 'turns') === (wanted.kind === 'turns')) return []
+      return [{ path: `${path}/kind`, params: { part, done: done.kind, wanted: wanted.kind } }]
+    }),
+})

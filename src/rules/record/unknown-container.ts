@@ -1,0 +1,24 @@
+import { defineRule } from '../rule.js'
+import { closestId } from '../walk/closestId.js'
+
+/**
+ * Oil taken from a container that no stock of the set holds: it cannot be judged, and the shelf keeps the old count.
+ * Not judged in a set without a stock. House rule.
+ */
+export const unknownContainer = defineRule({
+  code: 'record/unknown-container',
+  severity: 'warning',
+  about: 'service-record',
+  check: (record, { stocks }) => {
+    if (stocks.length === 0) return []
+    const known = stocks.flatMap(({ document }) => Object.keys(document.containers))
+    return record.entries.flatMap(({ oil }, place) => {
+      const id = oil?.container
+      if (id === undefined || known.includes(id)) return []
+      const path = `/entries/${place}/oil/container`
+      const meant = closestId(id, known)
+      const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
+      return [{ path, params: { id, known, meant }, cures }]
+    })
+  },
+})

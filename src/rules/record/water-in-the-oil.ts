@@ -1,0 +1,18 @@
+import { defineRule } from '../rule.js'
+import { recordEntries } from '../walk/recordEntries.js'
+
+/**
+ * Milky oil: water has come in. Look for the way it took (breather, shaft seal, plug) and change the oil again after a
+ * short run. A warning, since the change itself was right. Common practice, no source.
+ */
+export const waterInTheOil = defineRule({
+  code: 'record/water-in-the-oil',
+  severity: 'warning',
+  about: 'service-record',
+  check: (record, set) =>
+    recordEntries(record, set).flatMap(({ path, entry, gearcase }) =>
+      entry.oilFinding === 'milky'
+        ? [{ path: `${path}/oilFinding`, params: { gearcase: gearcase.name } }]
+        : [],
+    ),
+})

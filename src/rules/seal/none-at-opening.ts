@@ -1,0 +1,23 @@
+import { parseThread } from '../../thread/parseThread.js'
+import { defineRule } from '../rule.js'
+import { sheetParts } from '../walk/sheetParts.js'
+
+/**
+ * An opening without any entry under `seals`: the washer was forgotten, no seal would be bought, and the plug would
+ * weep. Where the manual shows none, say `none`; where it says nothing, `not stated`. A taper thread that says
+ * nothing of sealant is a warning only. Common practice, no source.
+ */
+export const noneAtOpening = defineRule({
+  code: 'seal/none-at-opening',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    sheetParts(sheet).flatMap(({ kind, part, path, name }) => {
+      if (kind !== 'opening' || part.seals.length > 0) return []
+      const thread = part.thread === undefined ? undefined : parseThread(part.thread)
+      const taper = thread?.ok === true && thread.value.form === 'taper'
+      return [
+        { path: `${path}/seals`, params: { part: name }, ...(taper ? { severity: 'warning' as const } : {}) },
+      ]
+    }),
+})

@@ -1,0 +1,42 @@
+import { parseThread } from '../../thread/parseThread.js'
+import { clampLoad } from '../../torque/clampLoad.js'
+import { defineRule } from '../rule.js'
+import { sheetTightenings } from '../walk/sheetTightenings.js'
+
+/**
+ * Bolts of stated class whose torque would stretch them beyond their proof load even dry, with a nut factor of 0.20 and
+ * no scatter: a unit slipped or the class is wrong. Only covers and shields state a class; drain plugs are
+ * judged by their own table. Source: F = T ÷ (K·d), IFI notes quoted in a machine manual; proof stresses of ISO 898-1:1999,
+ * read second hand.
+ */
+export const aboveProofLoad = defineRule({
+  code: 'torque/above-proof-load',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    sheetTightenings(sheet).flatMap(({ path, tightening, on }) => {
+      if (tightening.kind !== 'torque' || on.kind === 'opening') return []
+      const { thread: designation, propertyClass } = on.kind === 'cover' ? on.part.bolts : on.part.fasteners
+      const { torque } = tightening
+      const most = torque.kind === 'limits' ? (torque.max ?? torque.min) : torque.value
+      if (designation === undefined || propertyClass === undefined || most === undefined) return []
+      const thread = parseThread(designation)
+      if (!thread.ok || thread.value.kind === 'pipe' || Number(most) === 0) return []
+      const load = clampLoad({
+        torque: { value: Number(most), unit: torque.unit },
+        thread: thread.value,
+        propertyClass,
+        nutFactor: 0.2,
+        scatterPercent: 0,
+      })
+      if (load.kind === 'cannot tell' || load.belowProof) return []
+      const params = {
+        part: on.name,
+        thread: designation,
+        propertyClass,
+        load: { ...load.load },
+        proof: { ...load.proof },
+      }
+      return [{ path: `${path}/torque`, params: { ...params, torque: { value: most, unit: torque.unit } } }]
+    }),
+})

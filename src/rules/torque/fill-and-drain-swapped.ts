@@ -1,0 +1,46 @@
+import type { Opening, OpeningRole } from '../../spec/index.js'
+import { findTorqueSlip } from '../../torque/findTorqueSlip.js'
+import { looksSwapped } from '../../torque/looksSwapped.js'
+import { defineRule } from '../rule.js'
+
+/**
+ * Fill and drain plugs of different threads whose torques fit each other's threads clearly better than their own: the
+ * lines of the table were exchanged. A warning, since manuals do print odd pairs. Common practice, no source; judged against
+ * the plug torques of MTN 5183-1 and -6, read second hand.
+ */
+export const fillAndDrainSwapped = defineRule({
+  code: 'torque/fill-and-drain-swapped',
+  severity: 'warning',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    Object.entries(sheet.gearcases).flatMap(([id, { name, openings }]) => {
+      const [fill, ...moreFills] = soleUse(openings, 'fill', 'drain')
+      const [drain, ...moreDrains] = soleUse(openings, 'drain', 'fill')
+      if (fill === undefined || drain === undefined || moreFills.length > 0 || moreDrains.length > 0)
+        return []
+      if (looksSwapped(fill.plug, drain.plug).verdict !== 'looks swapped') return []
+      return [
+        {
+          path: `/gearcases/${id}/openings/${fill.id}/tightening/torque`,
+          params: { gearcase: name, fill: fill.torque, drain: drain.torque },
+          related: [
+            {
+              document: { kind: 'spec-sheet' as const, id: sheet.id },
+              path: `/gearcases/${id}/openings/${drain.id}/tightening/torque`,
+            },
+          ],
+        },
+      ]
+    }),
+})
+
+/** Openings with a believable torque that have the one use and not the other. */
+function soleUse(openings: Readonly<Record<string, Opening>>, role: OpeningRole, notRole: OpeningRole) {
+  return Object.entries(openings).flatMap(([id, { uses, tightening, thread, housing = 'not stated' }]) => {
+    const roles = uses.map((use) => use.role)
+    if (!roles.includes(role) || roles.includes(notRole) || tightening.kind !== 'torque') return []
+    if (findTorqueSlip(tightening.torque, thread, housing).verdict === 'slip') return []
+    const { printed: _printed, source: _source, ...torque } = tightening.torque
+    return [{ id, torque, plug: { torque, housing, ...(thread === undefined ? {} : { thread }) } }]
+  })
+}

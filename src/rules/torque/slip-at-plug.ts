@@ -1,0 +1,30 @@
+import { findTorqueSlip } from '../../torque/findTorqueSlip.js'
+import { defineRule } from '../rule.js'
+import { disagreeingFigures } from '../walk/disagreeingFigures.js'
+import { sheetTightenings } from '../walk/sheetTightenings.js'
+
+/**
+ * A plug's torque far from what plugs of that thread get anywhere, and right on it when multiplied or divided by 12 or
+ * by 9.80665: inch-pounds for foot-pounds, or kilogram-force metres for newton metres. Where a second printed figure
+ * disagrees already, that finding says it and this one keeps silent. Source: plug torques of an engine maker's works
+ * standards MTN 5183-1 and -6, read second hand; the sheet's own figure always comes before a general table.
+ */
+export const slipAtPlug = defineRule({
+  code: 'torque/slip-at-plug',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) => {
+    const doubted = disagreeingFigures(sheet).map(({ path }) => path)
+    return sheetTightenings(sheet).flatMap(({ path, tightening, on }) => {
+      if (tightening.kind !== 'torque' || on.kind !== 'opening') return []
+      const at = `${path}/torque`
+      if (doubted.some((place) => place === at || place.startsWith(`${at}/`))) return []
+      const { thread, housing = 'not stated' } = on.part
+      const [slip] = findTorqueSlip(tightening.torque, thread, housing).slips
+      if (slip === undefined || thread === undefined) return []
+      const { printed: _printed, source: _source, ...torque } = tightening.torque
+      const params = { part: on.name, thread, torque, factor: slip.factor, becomes: { ...slip.becomes } }
+      return [{ path: at, params: { ...params, meant: slip.meant } }]
+    })
+  },
+})

@@ -1,0 +1,37 @@
+import { compareQuantities } from '../../quantity/compareQuantities.js'
+import type { PrintedQuantity, TorqueUnit } from '../../quantity/unit.js'
+import type { StatedValue } from '../../spec/index.js'
+import { defineRule } from '../rule.js'
+import { sheetTightenings } from '../walk/sheetTightenings.js'
+
+/**
+ * Stages of a tightening that do not rise, or whose last is not below the final torque: a stage that asks for less
+ * than the one before changes nothing, so two figures changed places or one belongs elsewhere. Where an angle
+ * follows, the final torque may equal the last stage. Common practice, no source.
+ */
+export const stagesNotRising = defineRule({
+  code: 'torque/stages-not-rising',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    sheetTightenings(sheet).flatMap(({ path, tightening, on }) => {
+      if (tightening.kind !== 'torque' || tightening.stages === undefined) return []
+      const { stages, torque, thenAngle } = tightening
+      const steps = [...stages, torque].map(aim)
+      const wrong = steps.findIndex((step, place) => {
+        const before = steps[place - 1]
+        if (before === undefined || step === undefined) return false
+        const order = compareQuantities(before, step)
+        return order > 0 || (order === 0 && !(place === stages.length && thenAngle !== undefined))
+      })
+      const [before, step] = [steps[wrong - 1], steps[wrong]]
+      if (before === undefined || step === undefined) return []
+      const at = wrong === stages.length ? `${path}/torque` : `${path}/stages/${wrong}`
+      return [{ path: at, params: { part: on.name, before: { ...before }, step: { ...step } } }]
+    }),
+})
+
+function aim(torque: StatedValue<TorqueUnit>): PrintedQuantity<TorqueUnit> | undefined {
+  const value = torque.kind === 'limits' ? (torque.max ?? torque.min) : torque.value
+  return value === undefined ? undefined : { value, unit: torque.unit }
+}

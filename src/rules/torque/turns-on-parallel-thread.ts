@@ -1,0 +1,21 @@
+import { parseThread } from '../../thread/parseThread.js'
+import { defineRule } from '../rule.js'
+import { sheetTightenings } from '../walk/sheetTightenings.js'
+
+/**
+ * A plug with a parallel thread that is to be tightened by turns past finger tight: turns are for taper threads, which
+ * seal by their wedge. A parallel plug stops on its washer after a fraction of a turn, and two turns more would strip
+ * it. Common practice, no source.
+ */
+export const turnsOnParallelThread = defineRule({
+  code: 'torque/turns-on-parallel-thread',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    sheetTightenings(sheet).flatMap(({ path, tightening, on }) => {
+      if (tightening.kind !== 'turns' || on.kind !== 'opening' || on.part.thread === undefined) return []
+      const thread = parseThread(on.part.thread)
+      if (!thread.ok || thread.value.form === 'taper') return []
+      return [{ path, params: { part: on.name, thread: thread.value.designation } }]
+    }),
+})

@@ -1,0 +1,21 @@
+import { compareFigures } from '../../quantity/compareFigures.js'
+import { defineRule } from '../rule.js'
+import { sheetTightenings } from '../walk/sheetTightenings.js'
+
+/** Turns past finger tight whose least is above the most: the two figures changed places. House rule. */
+export const turnsReversed = defineRule({
+  code: 'torque/turns-reversed',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    sheetTightenings(sheet).flatMap(({ path, tightening, on }) => {
+      if (tightening.kind !== 'turns' || tightening.max === undefined) return []
+      const { min, max } = tightening
+      if (compareFigures(min, max) <= 0) return []
+      const cures = [
+        { op: 'replace' as const, path: `${path}/min`, value: max },
+        { op: 'replace' as const, path: `${path}/max`, value: min },
+      ]
+      return [{ path, params: { part: on.name, min, max }, cures }]
+    }),
+})

@@ -1,0 +1,38 @@
+import type { JsonPointer } from '../../finding.js'
+import { measureOf } from '../../quantity/measureOf.js'
+import { type PrintedAgreement, printedFiguresAgree } from '../../quantity/printedFiguresAgree.js'
+import { findStatedValues } from '../../spec/findStatedValues.js'
+import type { PrintedValue, SpecSheet, StatedValue } from '../../spec/index.js'
+
+/** A printed value that does not agree with the one before it, and how. */
+export interface DisagreementAt {
+  readonly path: JsonPointer
+  readonly first: PrintedValue
+  readonly second: PrintedValue
+  readonly agreement: PrintedAgreement
+}
+
+/**
+ * Every second printed value of a sheet that does not agree with the first. Where the second ones agree among
+ * themselves, the first is the odd one out and gets the only complaint.
+ */
+export function disagreeingFigures(sheet: SpecSheet): readonly DisagreementAt[] {
+  return findStatedValues(sheet).flatMap(({ path, value }) => disagreementsOf(path, value))
+}
+
+function disagreementsOf(path: JsonPointer, value: StatedValue): readonly DisagreementAt[] {
+  const seconds = (value.printed ?? [])
+    .map((second, place) => ({ second, path: `${path}/printed/${place}` }))
+    .filter(({ second }) => measureOf(second.unit) === measureOf(value.unit))
+  const { printed: _printed, source: _source, ...first } = value
+  const found = seconds
+    .map((one) => ({ ...one, first, agreement: printedFiguresAgree(first, one.second) }))
+    .filter(({ agreement }) => agreement.verdict !== 'agree')
+  const [odd, ...others] = found
+  const firstIsOdd =
+    odd !== undefined &&
+    others.length > 0 &&
+    found.length === seconds.length &&
+    others.every(({ second }) => printedFiguresAgree(odd.second, second).verdict === 'agree')
+  return firstIsOdd ? [{ ...odd, path }] : found
+}

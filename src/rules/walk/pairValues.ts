@@ -1,0 +1,38 @@
+import type { JsonPointer } from '../../finding.js'
+import { findLeaves } from '../../spec/findLeaves.js'
+import type { SpecSheet, StatedValue } from '../../spec/index.js'
+
+/** Two stated values that hold for the same machines, and where the one stands that this place changes. */
+export interface ValuePair {
+  readonly path: JsonPointer
+  readonly one: StatedValue
+  readonly other: StatedValue
+}
+
+/**
+ * Two values of a sheet side by side, for rules that compare them: once as the sheet has them, and once for each
+ * override that sets one of the two, with the sheet's own for what it leaves alone.
+ */
+export function pairValues(sheet: SpecSheet, one: JsonPointer, other: JsonPointer): readonly ValuePair[] {
+  const values = findLeaves(sheet).flatMap((found) =>
+    found.kind === 'value'
+      ? [{ ...found, place: found.replaces ?? found.path, block: blockOf(found.path) }]
+      : [],
+  )
+  const at = (place: JsonPointer, block: string) =>
+    values.find((value) => value.place === place && value.block === block)
+  const blocks = new Set(values.map(({ block }) => block))
+  return [...blocks].flatMap((block) => {
+    const changed = at(one, block) ?? at(other, block)
+    const first = at(one, block) ?? at(one, '')
+    const second = at(other, block) ?? at(other, '')
+    if (changed === undefined || first === undefined || second === undefined) return []
+    if (first.leaf.kind === 'not stated' || second.leaf.kind === 'not stated') return []
+    return [{ path: changed.path, one: first.leaf, other: second.leaf }]
+  })
+}
+
+/** Which override a leaf stands in; `''` on the sheet itself. */
+function blockOf(path: JsonPointer): string {
+  return /^\/overrides\/[0-9]+/.exec(path)?.[0] ?? ''
+}
