@@ -43,7 +43,8 @@ export function convertValue(value: number, step: ConversionStep): number {
 function inRange(result: number, value: number, step: ConversionStep): number {
   const size = Math.abs(result)
   if (size >= SMALLEST_NORMAL && size < Number.POSITIVE_INFINITY) return result
-  if (value === 0 || !step.linear) return 0
+  // a temperature may come to zero from anywhere, a length only from zero
+  if (size === 0 && (value === 0 || !step.linear)) return 0
   if (step.from === step.to) return value
   const trouble = size > 1 ? 'too large' : 'too small'
   throw new RangeError(

@@ -1,0 +1,126 @@
+import fc from 'fast-check'
+import { beforeEach, describe, expect, it, vi } from 'vitest'
+import { makeConversionStep } from '../../src/quantity/conversionStep.js'
+import * as doubt from '../../src/quantity/convertInDoubt.js'
+import { exactQuotient } from '../../src/quantity/exactQuotient.js'
+import { convert } from '../../src/quantity/index.js'
+import { anyDouble } from './support/anyDouble.js'
+import {
+  allPairs,
+  exactDouble,
+  exactResult,
+  isNearest,
+  isNormal,
+  isTie,
+  type Pair,
+} from './support/exactOracle.js'
+
+vi.mock('../../src/quantity/convertInDoubt.js', async (original) => {
+  const real = await original<typeof doubt>()
+  return { convertInDoubt: vi.fn(real.convertInDoubt) }
+})
+
+const everyPair = allPairs(() => true)
+const inDoubt = vi.mocked(doubt.convertInDoubt)
+
+beforeEach(() => {
+  inDoubt.mockClear()
+})
+
+describe('the path for doubtful cases', () => {
+  it('is right by itself for every pair (4,000 cases of all magnitudes)', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...everyPair), anyDouble, ([from, to]: Pair, value) => {
+        const exact = exactResult(exactDouble(value), from, to)
+        fc.pre(isNormal(exact))
+        expect(isNearest(inDoubt(value, from, to), exact)).toBe(true)
+      }),
+      { numRuns: 4_000 },
+    )
+  })
+
+  it('is not needed for what workshops convert (100,000 cases)', () => {
+    const ordinary = fc
+      .tuple(fc.integer({ min: 1, max: 999_999 }), fc.integer({ min: 0, max: 3 }))
+      .map(([digits, decimals]) => digits / 10 ** decimals)
+    fc.assert(
+      fc.property(fc.constantFrom(...everyPair), ordinary, ([from, to], value) => {
+        convert({ value, unit: from }, to)
+      }),
+      { numRuns: 100_000 },
+    )
+    expect(inDoubt.mock.calls.length).toBeLessThanOrEqual(5)
+  })
+
+  it('is taken for magnitudes where halves of a product could be lost', () => {
+    expect(
+      isNearest(
+        convert({ value: 1e290, unit: 'lbf.ft' }, 'N.m').value,
+        exactResult(exactDouble(1e290), 'lbf.ft', 'N.m'),
+      ),
+    ).toBe(true)
+    expect(
+      isNearest(
+        convert({ value: 1e-290, unit: 'lbf.ft' }, 'N.m').value,
+        exactResult(exactDouble(1e-290), 'lbf.ft', 'N.m'),
+      ),
+    ).toBe(true)
+    expect(inDoubt).toHaveBeenCalledTimes(2)
+  })
+
+  it('decides exact ties to the even digit where no other path can', () => {
+    // psi to kPa is × 8896443230521/1290320000000, whose denominator is 1024 × 1260078125: 1260078125 k psi is
+    // 8896443230521 k/1024 kPa, and for odd k from 1013 to 2023 that is an odd number of 54 bits over 1024
+    let ties = 0
+    for (let k = 1013; k <= 2023; k += 2) {
+      const exact = exactResult(exactDouble(1260078125 * k), 'psi', 'kPa')
+      const result = convert({ value: 1260078125 * k, unit: 'psi' }, 'kPa').value
+      expect(isNearest(result, exact)).toBe(true)
+      if (isTie(result, exact)) ties += 1
+    }
+    expect(ties).toBe(506)
+    expect(inDoubt).toHaveBeenCalledTimes(506)
+  })
+})
+
+describe('exact ties with small numbers', () => {
+  it('are settled without decimals: inches to millimetres, degrees Celsius to Fahrenheit', () => {
+    let ties = 0
+    for (const [from, to] of [
+      ['in', 'mm'],
+      ['degC', 'degF'],
+      ['in', 'cm'],
+      ['ft', 'm'],
+    ] as const) {
+      const step = makeConversionStep(from, to)
+      const most = Math.floor(2 ** 53 / step.over)
+      for (let q = most - 10_000; q < most; q++) {
+        const value = (q * step.over) / 2 ** 44
+        const exact = exactResult(exactDouble(value), from, to)
+        const result = convert({ value, unit: from }, to).value
+        expect(isNearest(result, exact)).toBe(true)
+        if (!isTie(result, exact)) continue
+        ties += 1
+        expect(exactQuotient(value, step)).toBe(result)
+      }
+    }
+    expect(ties).toBeGreaterThan(1000)
+    expect(inDoubt).not.toHaveBeenCalled()
+  })
+
+  it('are never claimed without proof (20,000 cases)', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...everyPair),
+        fc.double({ min: -1e9, max: 1e9, noNaN: true }),
+        ([from, to], value) => {
+          const quotient = exactQuotient(value, makeConversionStep(from, to))
+          if (quotient !== undefined) {
+            expect(isNearest(quotient, exactResult(exactDouble(value), from, to))).toBe(true)
+          }
+        },
+      ),
+      { numRuns: 20_000 },
+    )
+  })
+})
