@@ -1,0 +1,164 @@
+import type { Reason } from '../finding.js'
+import type { Quantity, VolumeUnit } from '../quantity/unit.js'
+import type { Id } from '../spec/leaf.js'
+import type { MeasuringVessel } from '../spec/toolbox.js'
+import { type FillCodes, fillReason } from './codes.js'
+import { requireAmount, requireObject } from './requireAmount.js'
+import { type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
+
+export interface VesselChoice {
+  /** `tolerance not stated`: a vessel measures it, but nobody said how exact is exact enough. */
+  readonly answer: 'fits' | 'tolerance not stated' | 'does not fit'
+  readonly vessel?: Id
+  /** The mark for each pour, in the vessel's own unit. */
+  readonly marks: readonly Quantity<VolumeUnit>[]
+  /** Marks together minus the volume asked for. */
+  readonly difference?: Quantity<VolumeUnit>
+  /** Largest error: the difference and half a graduation for each pour. */
+  readonly error?: Quantity<VolumeUnit>
+  readonly reasons: readonly Reason<keyof FillCodes>[]
+}
+
+interface Measured {
+  readonly id: Id
+  readonly marks: readonly bigint[]
+  readonly difference: bigint
+  readonly error: bigint
+  readonly size: bigint
+  readonly unit: VolumeUnit
+}
+
+const MOST_POURS = 50
+
+/**
+ * Which vessel measures a refill exactly enough, in how many pours and to which marks. Only for filling by quantity:
+ * at a level hole the hole decides ({@link judgeRefill}).
+ *
+ * Error = |marks − volume| + pours × half a graduation; it may equal the tolerance.
+ *
+ * The rule: with a tolerance, the fewest pours among the vessels that keep it, then the least error, then the smallest
+ * vessel; without one, the least error first. Pours are full ones to the top mark and a rest to the nearest mark, the
+ * lower one if two are equally near; a rest below the lowest mark is shared with the pour before.
+ *
+ * @param vessels - by id; the lowest mark is one graduation where the vessel names none
+ * @param volume - to measure, above 0; a printed figure of the sheet or a number
+ * @param tolerance - how far the refill may be off either way, 0 or more; absent where the manual states none
+ * @returns the vessel and its marks, differences in the unit of `volume`; numbers are read by their shortest decimal
+ * @throws TypeError or RangeError when an argument has the wrong shape, or a size is not above 0
+ *
+ * Source: house rule: a mark is read to half a graduation.
+ *
+ * @example
+ * ```ts
+ * import { chooseVessel } from 'drivetrain-service/v1/fill'
+ * // Is a half-litre jug with marks every 50 mL fine enough for 450 mL within 20 mL?
+ * const jug = { name: 'Jug', size: { value: 500, unit: 'mL' }, graduation: { value: 50, unit: 'mL' } } as const
+ * const answer = chooseVessel({ jug }, { value: '450', unit: 'mL' }, { value: '20', unit: 'mL' })
+ * console.log(answer.answer, answer.reasons[0]?.code) // => does not fit fill/vessel-too-coarse
+ * ```
+ */
+export function chooseVessel(
+  vessels: Readonly<Record<Id, MeasuringVessel>>,
+  volume: VolumeAmount,
+  tolerance?: VolumeAmount,
+): VesselChoice {
+  requireObject('vessels', vessels)
+  requireAmount('volume', volume, 'volume', { above: 0, figure: true })
+  if (tolerance !== undefined) requireAmount('tolerance', tolerance, 'volume', { least: 0, figure: true })
+  const entries = Object.entries(vessels)
+  const lists = entries.map(([id, vessel]) => {
+    requireObject(`vessels.${id}`, vessel)
+    requireAmount(`vessels.${id}.size`, vessel.size, 'volume', { above: 0 })
+    requireAmount(`vessels.${id}.graduation`, vessel.graduation, 'volume', { above: 0 })
+    const lowest = vessel.lowestMark ?? vessel.graduation
+    requireAmount(`vessels.${id}.lowestMark`, lowest, 'volume', { above: 0 })
+    return [vessel.size, vessel.graduation, lowest]
+  })
+  const { parts, perMillilitre } = wholeParts([volume, tolerance ?? volume, ...lists.flat()])
+  // twice as fine, so that half a graduation is whole too
+  const [need = 0n, allowed = 0n, ...rest] = parts.map((part) => part * 2n)
+  const amount = (whole: bigint, unit = volume.unit) => volumeIn({ n: whole, d: perMillilitre * 2n }, unit)
+  const reasons: Reason<keyof FillCodes>[] = []
+  const measured = entries.flatMap(([id, vessel], place): Measured[] => {
+    const [size = 0n, step = 1n, lowest = 0n] = rest.slice(place * 3, place * 3 + 3)
+    const marks = marksFor(need, (size / step) * step, step, lowest)
+    if (marks === 'too large') {
+      reasons.push(fillReason('fill/vessel-too-large', { vessel: id, lowestMark: amount(lowest) }))
+      return []
+    }
+    if (marks === 'too many pours') {
+      reasons.push(fillReason('fill/vessel-too-many-pours', { vessel: id, limit: MOST_POURS }))
+      return []
+    }
+    const difference = marks.reduce((sum, mark) => sum + mark, 0n) - need
+    const error = (difference < 0n ? -difference : difference) + (step / 2n) * BigInt(marks.length)
+    if (tolerance !== undefined && error > allowed) {
+      const params = { vessel: id, error: amount(error), tolerance: amount(allowed) }
+      reasons.push(fillReason('fill/vessel-too-coarse', params))
+      return []
+    }
+    return [{ id, marks, difference, error, size, unit: vessel.size.unit }]
+  })
+  const [best] = measured.sort((first, second) => {
+    const byError = compare(first.error, second.error)
+    const byPours = first.marks.length - second.marks.length
+    return (
+      (tolerance === undefined ? byError || byPours : byPours || byError) || compare(first.size, second.size)
+    )
+  })
+  if (best === undefined) {
+    return {
+      answer: 'does not fit',
+      marks: [],
+      reasons: entries.length === 0 ? [fillReason('fill/no-vessel', {})] : reasons,
+    }
+  }
+  const error = amount(best.error)
+  if (best.marks.length > 1) {
+    reasons.push(fillReason('fill/vessel-in-several-pours', { vessel: best.id, pours: best.marks.length }))
+  }
+  reasons.push(
+    tolerance === undefined
+      ? fillReason('fill/tolerance-not-stated', { error })
+      : fillReason('fill/vessel-fine-enough', { vessel: best.id, error, tolerance: amount(allowed) }),
+  )
+  return {
+    answer: tolerance === undefined ? 'tolerance not stated' : 'fits',
+    vessel: best.id,
+    marks: best.marks.map((mark) => amount(mark, best.unit)),
+    difference: amount(best.difference),
+    error,
+    reasons,
+  }
+}
+
+function marksFor(
+  need: bigint,
+  top: bigint,
+  step: bigint,
+  lowest: bigint,
+): bigint[] | 'too large' | 'too many pours' {
+  if (top < lowest || top === 0n) return 'too large'
+  const full = (need - 1n) / top
+  if (full >= BigInt(MOST_POURS)) return 'too many pours'
+  const rest = nearestMark(need - full * top, step)
+  const tops = Array.from({ length: Number(full) }, () => top)
+  if (rest >= lowest) return [...tops, rest]
+  if (full === 0n) return 'too large'
+  // a rest that rounds to nothing is no pour of its own
+  if (rest === 0n) return tops
+  const shared = need - (full - 1n) * top
+  const half = nearestMark(shared / 2n, step)
+  const other = nearestMark(shared - half, step)
+  if (half < lowest || other < lowest || other > top) return 'too large'
+  return [...tops.slice(1), other, half]
+}
+
+function nearestMark(volume: bigint, step: bigint): bigint {
+  const below = (volume / step) * step
+  return (volume - below) * 2n > step ? below + step : below
+}
+
+function compare(first: bigint, second: bigint): number {
+  return first < second ? -1 : first > second ? 1 : 0
+}

@@ -1,0 +1,62 @@
+import type { Quantity } from '../quantity/unit.js'
+
+type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
+type Nothing = Record<never, never>
+
+/** Codes of the fill room with what each carries. */
+export interface FillCodes {
+  'fill/hose-has-no-drop': Nothing
+  'fill/drop-longer-than-hose': { drop: Amount; length: Amount }
+  'fill/bore-wider-than-funnel': { bore: Amount; diameter: Amount }
+  'fill/measure-outside-range': { name: string; given: Amount; min: Amount; max: Amount }
+  'fill/flow-not-laminar': { reynolds: number; limit: number }
+  'fill/entrance-longer-than-hose': { entrance: Amount; length: Amount }
+  'fill/funnel-too-small': { fillings: number; limit: number }
+  'fill/flow-laminar': { reynolds: number; limit: number }
+  'fill/kinetic-correction': { seconds: number }
+  'fill/several-fillings': { fillings: number; funnel: Amount }
+  'fill/hose-never-full': { hose: Amount }
+  'fill/wall-film-not-counted': Nothing
+  'fill/fill-opening-not-out': Nothing
+  'fill/drain-is-the-only-opening': Nothing
+  'fill/breather-blocked': Nothing
+  'fill/breather-not-checked': Nothing
+  'fill/drain-time-is-a-minimum': Nothing
+  'fill/wait-for-single-drips': Nothing
+  'fill/no-containers': { short: Amount }
+  'fill/opened-first': { id: string; taken: Amount }
+  'fill/containers-left-over': { oil: string; left: Amount }
+  'fill/containers-exact': { oil: string }
+  'fill/containers-short': { oil: string; short: Amount }
+  'fill/containers-not-searched-fully': { tried: number }
+  'fill/other-oil-not-mixed': { oil: string; other: string }
+  'fill/no-vessel': Nothing
+  'fill/vessel-too-coarse': { vessel: string; error: Amount; tolerance: Amount }
+  'fill/vessel-too-large': { vessel: string; lowestMark: Amount }
+  'fill/vessel-too-many-pours': { vessel: string; limit: number }
+  'fill/vessel-fine-enough': { vessel: string; error: Amount; tolerance: Amount }
+  'fill/vessel-in-several-pours': { vessel: string; pours: number }
+  'fill/tolerance-not-stated': { error: Amount }
+  'fill/no-pan': Nothing
+  'fill/pan-large-enough': { pan: string; total: Amount; size: Amount }
+  'fill/pan-nearly-full': { pan: string; percent: number }
+  'fill/pan-empty-between': { pan: string; total: Amount; size: Amount }
+  'fill/pan-too-small': { largest: Amount; size: Amount }
+  'fill/refill-not-stated': Nothing
+  'fill/refill-as-printed': { refilled: Amount; printed: Amount }
+  'fill/refill-inside-band': { refilled: Amount; min?: Amount; max?: Amount }
+  'fill/refill-outside-band': { refilled: Amount; difference: Amount; min?: Amount; max?: Amount }
+  'fill/refill-band-not-stated': { refilled: Amount; printed: Amount; difference: Amount }
+  'fill/refill-level-decides': { difference: Amount; method: string }
+  'fill/refill-far-off': { difference: Amount; percent: number; limit: number }
+  'fill/drained-not-judged': Nothing
+  'fill/drained-not-comparable': Nothing
+  'fill/drained-as-expected': { drained: Amount; expected: Amount }
+  'fill/drained-less': { drained: Amount; expected: Amount; percent: number }
+  'fill/drained-more': { drained: Amount; expected: Amount; percent: number }
+}
+
+/** A reason with the params that its code declares. Internal. */
+export function fillReason<Code extends keyof FillCodes>(code: Code, params: FillCodes[Code]) {
+  return { code, params }
+}

@@ -1,0 +1,86 @@
+import { integrate } from './integrate.js'
+
+/** Standard gravity, m/s². */
+const G = 9.80665
+
+/** Hagenbach's factor for a square-edged entry: kinetic energy and entrance loss together, in units of V²/g. */
+export const KINETIC_FACTOR = 1.1
+
+/** A funnel and its hose in metres and m²/s. `kinetic` is 0 for the plain laminar law. Internal. */
+export interface HoseFlow {
+  readonly floorDiameter: number
+  readonly topDiameter: number
+  readonly depth: number
+  readonly bore: number
+  readonly length: number
+  readonly drop: number
+  readonly viscosity: number
+  readonly kinetic: number
+}
+
+/** Mean speed in a wetted length of hose under a head: g·H = 32·ν·x·V/d² + m·V². */
+export function speedUnder(flow: HoseFlow, head: number, wetted: number): number {
+  const viscous = (32 * flow.viscosity * wetted) / flow.bore ** 2
+  if (flow.kinetic === 0) return (G * head) / viscous
+  return (2 * G * head) / (viscous + Math.sqrt(viscous ** 2 + 4 * flow.kinetic * G * head))
+}
+
+export function hoseArea(flow: HoseFlow): number {
+  return (Math.PI / 4) * flow.bore ** 2
+}
+
+export function funnelVolume(flow: HoseFlow, level = flow.depth): number {
+  const at = diameterAt(flow, level)
+  return (Math.PI / 12) * level * (flow.floorDiameter ** 2 + flow.floorDiameter * at + at ** 2)
+}
+
+/** Level of a volume of oil in the funnel. */
+export function levelOf(flow: HoseFlow, volume: number): number {
+  const { floorDiameter, topDiameter, depth } = flow
+  if (floorDiameter === topDiameter) return Math.max(0, volume) / ((Math.PI / 4) * topDiameter ** 2)
+  const spread = (topDiameter - floorDiameter) / depth
+  // V = π/12·(D³ − d³)/spread for the frustum with diameters d at the floor and D at the level
+  const cubed = floorDiameter ** 3 + (12 * spread * Math.max(0, volume)) / Math.PI
+  return (Math.cbrt(cubed) - floorDiameter) / spread
+}
+
+function diameterAt(flow: HoseFlow, level: number): number {
+  return flow.floorDiameter + ((flow.topDiameter - flow.floorDiameter) * level) / flow.depth
+}
+
+/** Seconds in which the oil's front goes from one length of the hose to another, the funnel feeding it. */
+export function frontTime(flow: HoseFlow, from: number, to: number, volume: number): number {
+  const area = hoseArea(flow)
+  const reach = to - from
+  // the level falls as a cube root where a cone runs out: in s³ = (to − x)/reach that is smooth
+  return integrate((s) => {
+    const front = to - reach * s ** 3
+    const level = levelOf(flow, volume - area * (front - from))
+    const speed = speedUnder(flow, level + (flow.drop * front) / flow.length, front)
+    return (3 * reach * s * s) / speed
+  })
+}
+
+/** Seconds in which a volume in the funnel runs out through the full hose. */
+export function emptyingTime(flow: HoseFlow, volume: number): number {
+  const { floorDiameter, topDiameter, drop, length } = flow
+  const level = levelOf(flow, volume)
+  if (floorDiameter === topDiameter) {
+    const ratio = (topDiameter / flow.bore) ** 2
+    const viscous = (32 * flow.viscosity * length) / flow.bore ** 2
+    if (flow.kinetic === 0) return ((ratio * viscous) / G) * Math.log1p(level / drop)
+    const first = speedUnder(flow, drop + level, length)
+    const last = speedUnder(flow, drop, length)
+    return (ratio / G) * (viscous * Math.log(first / last) + 2 * flow.kinetic * (first - last))
+  }
+  return integrate((share) => {
+    const here = share * level
+    const ratio = (diameterAt(flow, here) / flow.bore) ** 2
+    return (level * ratio) / speedUnder(flow, drop + here, length)
+  })
+}
+
+/** Seconds in which the last oil leaves the hose: no oil enters any more, so nothing is accelerated. */
+export function hoseEmptyingTime(flow: HoseFlow): number {
+  return (32 * flow.viscosity * flow.length ** 2) / (G * flow.bore ** 2 * flow.drop)
+}

@@ -1,0 +1,78 @@
+import type { Reason } from '../finding.js'
+import { compareExact, type Exact, minus, over } from '../quantity/exact.js'
+import { nearestDouble } from '../quantity/nearestDouble.js'
+import type { Quantity, VolumeUnit } from '../quantity/unit.js'
+import type { SpecValue } from '../spec/leaf.js'
+import { type FillCodes, fillReason } from './codes.js'
+import { requireAmount, requireObject } from './requireAmount.js'
+import { exactVolume, volumeIn } from './volumeAmount.js'
+import { sideOfBand, volumeBand } from './volumeBand.js'
+
+export interface DrainedVerdict {
+  readonly answer: 'as expected' | 'less' | 'more' | 'not judged' | 'cannot tell'
+  /** Recommendations, no diagnosis: what to look at next. */
+  readonly reasons: readonly Reason<keyof FillCodes>[]
+}
+
+/** House rule: oil stays on walls and in corners, so 10 % either way says nothing; 10 % itself neither. */
+const NOTEWORTHY_PERCENT = 10n
+
+/**
+ * Whether the oil that ran out is noteworthy against what the manual states or what was put back, and what to look at
+ * then. It recommends; it does not diagnose: little oil may be a leak, a wrong refill last time, or a short wait.
+ *
+ * @param drained - measured, 0 or more; `not judged` after suction, where rests stay in
+ * @param expected - the sheet's refill, or the quantity put back
+ * @returns `as expected` within 10 % (10 % itself belongs), else `less` or `more`; from the nearer limit where the sheet
+ *   states limits
+ * @throws TypeError or RangeError when an argument has the wrong shape
+ *
+ * Source: house rule.
+ *
+ * @example
+ * ```ts
+ * import { judgeDrained } from 'drivetrain-service/v1/fill'
+ * // 0.5 L came out where 0.8 L belong: is that worth a look?
+ * judgeDrained({ value: 0.5, unit: 'L' }, { kind: 'nominal', value: '0.8', unit: 'L' }).answer // => 'less'
+ * ```
+ */
+export function judgeDrained(
+  drained: Quantity<VolumeUnit> | 'not judged',
+  expected: SpecValue<VolumeUnit> | Quantity<VolumeUnit>,
+): DrainedVerdict {
+  requireObject('expected', expected)
+  if (drained === 'not judged') {
+    return { answer: 'not judged', reasons: [fillReason('fill/drained-not-judged', {})] }
+  }
+  requireAmount('drained', drained, 'volume', { least: 0 })
+  const volume = exactVolume(drained)
+  const from = expectedVolume(volume, expected)
+  if (from === undefined || from.n <= 0n) {
+    return { answer: 'cannot tell', reasons: [fillReason('fill/drained-not-comparable', {})] }
+  }
+  const gap = minus(volume, from)
+  const share = over({ n: gap.n * 100n, d: gap.d }, from)
+  const size = { n: share.n < 0n ? -share.n : share.n, d: share.d }
+  const shown = { drained, expected: volumeIn(from, drained.unit) }
+  if (compareExact(size, { n: NOTEWORTHY_PERCENT, d: 1n }) <= 0) {
+    return { answer: 'as expected', reasons: [fillReason('fill/drained-as-expected', shown)] }
+  }
+  const params = { ...shown, percent: nearestDouble(size) }
+  return share.n < 0n
+    ? { answer: 'less', reasons: [fillReason('fill/drained-less', params)] }
+    : { answer: 'more', reasons: [fillReason('fill/drained-more', params)] }
+}
+
+function expectedVolume(
+  volume: Exact,
+  expected: SpecValue<VolumeUnit> | Quantity<VolumeUnit>,
+): Exact | undefined {
+  if (!('kind' in expected)) {
+    requireAmount('expected', expected, 'volume', { least: 0 })
+    return exactVolume(expected)
+  }
+  if (expected.kind === 'not stated') return undefined
+  const band = volumeBand(expected)
+  const side = sideOfBand(volume, band)
+  return band.nominal ?? (side < 0 ? band.min : side > 0 ? band.max : volume)
+}

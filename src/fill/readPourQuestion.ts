@@ -1,0 +1,70 @@
+import type { Reason } from '../finding.js'
+import { convert } from '../quantity/convert.js'
+import { shown } from '../quantity/shown.js'
+import type { Quantity } from '../quantity/unit.js'
+import { type FillCodes, fillReason } from './codes.js'
+import { type HoseFlow, KINETIC_FACTOR } from './hoseFlow.js'
+import type { PourQuestion } from './pourTime.js'
+import { requireAmount, requireObject } from './requireAmount.js'
+
+/** House rule: no workshop funnel or hose lies outside these, and inside them every double stays finite. */
+const SHORTEST = { value: 0.0001, unit: 'm' } as const
+const LONGEST = { value: 100, unit: 'm' } as const
+const THINNEST = { value: 0.1, unit: 'mm2/s' } as const
+const THICKEST = { value: 2e7, unit: 'mm2/s' } as const
+const LEAST = { value: 1e-6, unit: 'L' } as const
+const MOST = { value: 1000, unit: 'L' } as const
+
+/** A question in metres and m²/s, or the reason why its figures are outside the range; misuse throws. Internal. */
+export function readPourQuestion(
+  question: PourQuestion,
+): { flow: HoseFlow; volume: number } | Reason<keyof FillCodes> {
+  requireObject('question', question)
+  const { funnel, hose, kinematicViscosity, volume } = question
+  requireObject('funnel', funnel)
+  requireObject('hose', hose)
+  if (funnel.shape !== 'cylinder' && funnel.shape !== 'cone') {
+    throw new TypeError(`funnel.shape must be cylinder or cone, got ${shown(funnel.shape)}`)
+  }
+  const lengths = {
+    'funnel.diameter': funnel.diameter,
+    'funnel.depth': funnel.depth,
+    'hose.bore': hose.bore,
+    'hose.length': hose.length,
+  }
+  for (const [name, length] of Object.entries(lengths)) requireAmount(name, length, 'length', { above: 0 })
+  requireAmount('hose.drop', hose.drop, 'length', { least: 0 })
+  requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity', { above: 0 })
+  requireAmount('volume', volume, 'volume', { above: 0 })
+  for (const [name, length] of Object.entries({ ...lengths, 'hose.drop': hose.drop })) {
+    const { value } = convert(length, 'm')
+    const outside = value > LONGEST.value || (value < SHORTEST.value && name !== 'hose.drop')
+    if (outside) return outsideRange(name, length, SHORTEST, LONGEST)
+  }
+  if (kinematicViscosity.value < THINNEST.value || kinematicViscosity.value > THICKEST.value) {
+    return outsideRange('kinematicViscosity', kinematicViscosity, THINNEST, THICKEST)
+  }
+  if (convert(volume, 'L').value > MOST.value || convert(volume, 'L').value < LEAST.value) {
+    return outsideRange('volume', volume, LEAST, MOST)
+  }
+  const metres = (length: Quantity) => convert(length, 'm').value
+  const bore = metres(hose.bore)
+  const topDiameter = metres(funnel.diameter)
+  return {
+    volume: convert(volume, 'L').value / 1000,
+    flow: {
+      topDiameter,
+      floorDiameter: funnel.shape === 'cone' ? bore : topDiameter,
+      depth: metres(funnel.depth),
+      bore,
+      length: metres(hose.length),
+      drop: metres(hose.drop),
+      viscosity: kinematicViscosity.value * 1e-6,
+      kinetic: KINETIC_FACTOR,
+    },
+  }
+}
+
+function outsideRange(name: string, given: Quantity, min: Quantity, max: Quantity) {
+  return fillReason('fill/measure-outside-range', { name, given, min, max })
+}

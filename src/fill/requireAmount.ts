@@ -1,0 +1,43 @@
+import { isFigure } from '../quantity/isFigure.js'
+import { shown } from '../quantity/shown.js'
+import { type Measure, UNITS_BY_MEASURE } from '../quantity/unit.js'
+
+/**
+ * Throws where a programmer passes something that is no amount of the measure: TypeError for the wrong shape or unit,
+ * RangeError for a number that is not finite or below the range. A figure of a sheet counts where it is asked for.
+ * Internal.
+ */
+export function requireAmount(
+  name: string,
+  amount: unknown,
+  measure: Measure,
+  range: { readonly above?: number; readonly least?: number; readonly figure?: true } = {},
+): void {
+  const units: readonly string[] = UNITS_BY_MEASURE[measure]
+  requireObject(name, amount)
+  const { value, unit } = amount as { value?: unknown; unit?: unknown }
+  if (typeof unit !== 'string' || !units.includes(unit)) {
+    throw new TypeError(`${name}.unit must be one of ${units.join(', ')}, got ${shown(unit)}`)
+  }
+  const isPrinted = range.figure === true && typeof value === 'string' && isFigure(value)
+  if (typeof value !== 'number' && !isPrinted) {
+    const kinds = range.figure === true ? 'a number or a printed figure' : 'a number'
+    throw new TypeError(`${name}.value must be ${kinds}, got ${shown(value)}`)
+  }
+  const { above, least } = range
+  const number = Number(value)
+  if (!Number.isFinite(number)) throw new RangeError(`${name}.value must be finite, got ${number}`)
+  if (above !== undefined && number <= above) {
+    throw new RangeError(`${name}.value must be above ${above}, got ${number}`)
+  }
+  if (least !== undefined && number < least) {
+    throw new RangeError(`${name}.value must be ${least} or more, got ${number}`)
+  }
+}
+
+/** Throws TypeError where an argument that must be an object is none. Internal. */
+export function requireObject(name: string, value: unknown): void {
+  if (typeof value !== 'object' || value === null) {
+    throw new TypeError(`${name} must be an object, got ${shown(value)}`)
+  }
+}

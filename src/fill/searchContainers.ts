@@ -1,0 +1,59 @@
+/** One kind of full container: its size in whole parts and how many there are. */
+export interface ContainerKind {
+  readonly size: bigint
+  readonly count: number
+}
+
+export interface ContainerSearch {
+  /** How many of each kind, in the order given. */
+  readonly counts: readonly number[]
+  readonly total: bigint
+  /** Combinations tried; past the limit the answer is good but perhaps not the best. */
+  readonly tried: number
+  readonly complete: boolean
+}
+
+export const MOST_TRIED = 100_000
+
+/**
+ * The containers that cover a need with the least left over, then the fewest; equal ones go to the larger sizes, then
+ * to the kinds named first. Undefined where all of them together do not cover it. Internal.
+ */
+export function searchContainers(need: bigint, kinds: readonly ContainerKind[]): ContainerSearch | undefined {
+  const order = kinds
+    .map((kind, index) => ({ ...kind, index }))
+    .sort((a, b) => (a.size < b.size ? 1 : a.size > b.size ? -1 : a.index - b.index))
+  const behind = order.map((_, from) =>
+    order.slice(from).reduce((sum, { size, count }) => sum + size * BigInt(count), 0n),
+  )
+  if ((behind[0] ?? 0n) < need) return undefined
+  let best: { taken: number[]; left: bigint; number: number } | undefined
+  let tried = 0
+  const seen = order.map(() => new Map<bigint, number>())
+  const visit = (at: number, rest: bigint, number: number, taken: number[]): void => {
+    if (rest <= 0n) {
+      if (best === undefined || -rest < best.left || (-rest === best.left && number < best.number)) {
+        best = { taken: [...taken], left: -rest, number }
+      }
+      return
+    }
+    const kind = order[at]
+    if (kind === undefined || (behind[at] ?? 0n) < rest || (best !== undefined && tried >= MOST_TRIED)) return
+    const before = seen[at]?.get(rest)
+    if (before !== undefined && before <= number) return
+    seen[at]?.set(rest, number)
+    tried += 1
+    const most = Math.min(kind.count, Number((rest + kind.size - 1n) / kind.size))
+    for (let count = most; count >= 0; count -= 1) {
+      visit(at + 1, rest - kind.size * BigInt(count), number + count, [...taken, count])
+    }
+  }
+  visit(0, need, 0, [])
+  if (best === undefined) return undefined
+  const found: { taken: number[]; left: bigint } = best
+  const counts = kinds.map(() => 0)
+  order.forEach(({ index }, place) => {
+    counts[index] = found.taken[place] ?? 0
+  })
+  return { counts, total: need + found.left, tried, complete: tried < MOST_TRIED }
+}
