@@ -54,7 +54,9 @@ export function nameMistake(
       )
     }
     case 'invalid_key':
-      return reportBadText('spec/bad-id', key)
+      return issue.issues[0]?.code === 'too_small'
+        ? reportMistake(document, path, 'spec/empty-text', { key })
+        : reportBadText('spec/bad-id', key)
     case 'too_small':
       if (issue.origin === 'array') return reportMistake(document, path, 'spec/empty-list', { key })
       if (issue.origin === 'string') return reportMistake(document, path, 'spec/empty-text', { key })

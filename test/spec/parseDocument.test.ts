@@ -1,0 +1,160 @@
+import { describe, expect, test } from 'vitest'
+import type { Finding, Result } from '../../src/finding.js'
+import type { Say } from '../../src/message/catalogue.js'
+import { specTexts } from '../../src/message/en/spec.js'
+import type { SpecCodes } from '../../src/spec/codes.js'
+import {
+  applyPatch,
+  parseDocument,
+  parseDocumentText,
+  parseMachineLog,
+  parseProcedure,
+  parseServiceRecord,
+  parseSpecSheet,
+  parseStock,
+  parseToolbox,
+} from '../../src/spec/index.js'
+import { readFixture, readGoodDocuments } from './fixtures.js'
+import { SHAPE_MISTAKES } from './shapeMistakes.js'
+
+const list = (result: Result<unknown>) => result.findings.map(({ code, path }) => [code, path])
+const sorted = (pairs: readonly (readonly string[])[]) => pairs.map((pair) => pair.join(' ')).toSorted()
+
+describe('good documents', () => {
+  test.each(readGoodDocuments().map((good) => [good.file, good] as const))('%s', (file, good) => {
+    expect(parseDocumentText(good.text, { name: file })).toEqual({
+      ok: true,
+      value: good.value,
+      findings: [],
+    })
+  })
+})
+
+describe('one finding for one mistake', () => {
+  test.each(
+    SHAPE_MISTAKES.map((mistake) => [JSON.stringify([mistake.of, ...mistake.patch]), mistake] as const),
+  )('%s', (_name, { of, patch, found }) => {
+    const result = parseDocument(applyPatch(readFixture(of), patch))
+    expect(result.ok).toBe(false)
+    expect(sorted(list(result) as string[][])).toEqual(sorted(found))
+  })
+
+  test('every cure makes its own finding go away', () => {
+    let cured = 0
+    for (const { of, patch } of SHAPE_MISTAKES) {
+      const bad = applyPatch(readFixture(of), patch)
+      for (const finding of parseDocument(bad).findings) {
+        if (finding.cures === undefined) continue
+        const after = parseDocument(applyPatch(bad, finding.cures))
+        expect(list(after)).not.toContainEqual([finding.code, finding.path])
+        cured += 1
+      }
+    }
+    expect(cured).toBeGreaterThan(10)
+  })
+
+  test('what was meant is named where it is near', () => {
+    const meant = (of: string, path: string, value: unknown) =>
+      parseDocument(applyPatch(readFixture(of), [{ op: 'replace', path, value }])).findings[0]?.params[
+        'didYouMean'
+      ]
+    const dry = '/gearcases/hub/oilSpace/fill/dryFill'
+    expect(meant('hub-reduction.sheet.json', `${dry}/unit`, 'l')).toBe('L')
+    expect(meant('hub-reduction.sheet.json', `${dry}/unit`, 'barrel')).toBe(undefined)
+    expect(meant('hub-reduction.sheet.json', `${dry}/unit`, 'qt us')).toBe('qt_us')
+    expect(meant('hub-reduction.sheet.json', `${dry}/value`, '0,80')).toBe('0.80')
+    expect(meant('hub-reduction.sheet.json', `${dry}/value`, '0,125')).toBe('0.125')
+    expect(meant('hub-reduction.sheet.json', `${dry}/value`, '1,250')).toBe(undefined)
+    expect(meant('full.service-record.json', '/entries/0/leaks', 'weaping')).toBe('weeping')
+    expect(meant('full.service-record.json', '/id', 'Visit 7')).toBe('visit-7')
+  })
+})
+
+describe('the head of a document', () => {
+  const parsers = [
+    ['hub-reduction.sheet.json', parseSpecSheet],
+    ['full.machine-log.json', parseMachineLog],
+    ['full.toolbox.json', parseToolbox],
+    ['full.stock.json', parseStock],
+    ['full.procedure.json', parseProcedure],
+    ['full.service-record.json', parseServiceRecord],
+  ] as const
+
+  test('each function takes its own kind and names it when another came', () => {
+    for (const [file] of parsers)
+      for (const [ownFile, parse] of parsers) {
+        const document = readFixture(file)
+        const result = parse(document)
+        if (file === ownFile) expect(result).toEqual({ ok: true, value: document, findings: [] })
+        else {
+          expect(list(result)).toEqual([['spec/wrong-kind', '/kind']])
+          expect(result.findings[0]?.params['found']).toBe(document['kind'])
+        }
+      }
+  })
+
+  test('findings name the document, its id and the name of the caller', () => {
+    const bad = { ...readFixture('full.toolbox.json'), chocks: -1 }
+    expect(parseToolbox(bad, { name: 'box.json' }).findings[0]?.document).toEqual({
+      kind: 'toolbox',
+      id: 'station-box',
+      name: 'box.json',
+    })
+    expect(parseToolbox({ ...bad, id: 'No Id' }).findings[0]?.document).toEqual({ kind: 'toolbox' })
+    expect(parseDocument({}).findings[0]?.document).toEqual({ kind: 'text' })
+  })
+
+  test('a newer version is named with the one that can be read, and nothing else is complained of', () => {
+    const newer = { ...readFixture('full.stock.json'), version: '1.7', shelf: 'new key of 1.7' }
+    const { findings } = parseStock(newer)
+    expect(findings).toHaveLength(1)
+    expect(findings[0]).toMatchObject({
+      code: 'spec/wrong-version',
+      params: { found: '1.7', readable: ['1.0'] },
+    })
+  })
+
+  test('a misspelled kind does not hide the rest', () => {
+    const bad = { ...readFixture('full.stock.json'), kind: 'stok', name: '' }
+    expect(list(parseDocument(bad))).toEqual([
+      ['spec/wrong-kind', '/kind'],
+      ['spec/empty-text', '/name'],
+    ])
+  })
+})
+
+describe('what is handed in stays as it is', () => {
+  test('the value is a copy, and the input is not changed', () => {
+    const input = readFixture('full.stock.json')
+    const before = JSON.stringify(input)
+    const result = parseStock(input)
+    expect(result.ok && result.value).not.toBe(input)
+    expect(JSON.stringify(input)).toBe(before)
+  })
+
+  test('misuse throws', () => {
+    expect(() => parseDocument({}, null as never)).toThrow(TypeError)
+    expect(() => parseDocument({}, { name: 3 as never })).toThrow(/options.name/)
+    expect(() => parseDocumentText(3 as never)).toThrow(TypeError)
+    expect(() => parseDocumentText('{}', null as never)).toThrow(TypeError)
+  })
+})
+
+test('every finding has a text without holes', () => {
+  const say: Say = {
+    number: String,
+    quantity: (value) => JSON.stringify(value),
+    date: (value) => value,
+    list: (items) => items.join(', '),
+    count: (value, one, other) => `${value} ${value === 1 ? one : other}`,
+    reason: (value) => JSON.stringify(value),
+  }
+  const render = ({ code, params }: Finding) => specTexts[code as keyof SpecCodes](params as never, say)
+  const texts = new Set<string>()
+  for (const { of, patch } of SHAPE_MISTAKES)
+    for (const finding of parseDocument(applyPatch(readFixture(of), patch)).findings)
+      texts.add(render(finding))
+  for (const text of texts) expect(text).toMatch(/^[A-Z0-9"½-].*[.?]$/s)
+  for (const text of texts) expect(text).not.toMatch(/undefined|NaN|\[object/)
+  expect(texts.size).toBeGreaterThan(60)
+})

@@ -1,0 +1,41 @@
+import { expect, expectTypeOf, test } from 'vitest'
+import type * as z from 'zod'
+import type { Documents } from '../../src/spec/documents.js'
+import { readShapes, type Shapes } from '../../src/spec/shapes/readShapes.js'
+
+/** A type with intersections and interfaces written out and `readonly` taken off, so that two of them can be compared. */
+type Flat<T> = T extends readonly (infer Entry)[]
+  ? Flat<Entry>[]
+  : T extends object
+    ? { -readonly [Key in keyof T]: Flat<T[Key]> }
+    : T
+
+type Same<First, Second> =
+  (<T>() => T extends First ? 1 : 2) extends <T>() => T extends Second ? 1 : 2 ? true : false
+
+type Shaped = { [Kind in keyof Documents]: z.infer<Shapes['documents'][Kind]> }
+
+/** Same for each kind on its own, so that an error names the kind. */
+type Compared = { [Kind in keyof Documents]: Same<Flat<Shaped[Kind]>, Flat<Documents[Kind]>> }
+
+test('the interfaces say the same as the shapes', () => {
+  expectTypeOf<Compared>().toEqualTypeOf<{ [Kind in keyof Documents]: true }>()
+  const proved: { [Kind in keyof Documents]: true } = {
+    'spec-sheet': true,
+    'machine-log': true,
+    toolbox: true,
+    stock: true,
+    procedure: true,
+    'service-record': true,
+  } satisfies Compared
+  expect(Object.keys(readShapes().documents)).toEqual(Object.keys(proved))
+})
+
+test('the comparison sees a key that is missing, optional or of another type', () => {
+  expectTypeOf<Same<Flat<{ readonly a: 1 }>, Flat<{ a: 1 }>>>().toEqualTypeOf<true>()
+  expectTypeOf<Same<Flat<{ a: 1 }>, Flat<{ a?: 1 }>>>().toEqualTypeOf<false>()
+  expectTypeOf<Same<Flat<{ a: 1 }>, Flat<{ a: 1; b?: 2 }>>>().toEqualTypeOf<false>()
+  expectTypeOf<Same<Flat<{ a: [{ b: 'x' | 'y' }] }>, Flat<{ a: [{ b: 'x' }] }>>>().toEqualTypeOf<false>()
+  const seen: Same<{ a: 1 }, { a: 2 }> = false
+  expect(seen).toBe(false)
+})
