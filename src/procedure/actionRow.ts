@@ -26,6 +26,7 @@ export type HazardCode =
   | 'procedure/caution-chips'
   | 'procedure/caution-used-oil'
   | 'procedure/caution-weeping-washer'
+  | 'procedure/caution-weeping-taper'
   | 'procedure/caution-sharp-scraper'
 
 export interface Hazard {

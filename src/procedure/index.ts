@@ -9,8 +9,13 @@ export type {
 } from './actionRow.js'
 export { ACTIONS } from './actions.js'
 export { type BuildOptions, buildProcedure } from './buildProcedure.js'
+export type { AtPart, ProcedureCodes } from './codes.js'
+export { type Comparison, compareProcedures, type StateDifference } from './compareProcedures.js'
 export type { EffectName } from './effects.js'
+export { findCautions } from './findCautions.js'
 export type { NeedName } from './needs.js'
+export { type Repair, repairProcedure } from './repairProcedure.js'
+export { type Simulation, simulateProcedure } from './simulateProcedure.js'
 export type {
   CoverState,
   GearcaseState,
@@ -19,3 +24,4 @@ export type {
   ProcedureState,
   SealState,
 } from './state.js'
+export { validateProcedure } from './validateProcedure.js'

@@ -37,7 +37,10 @@ export const CLOSING_ACTIONS = {
     on: ['gearcase', 'machine'],
     needs: ['not-tightened', 'not-wiped-down'],
     changes: ['leaks looked for'],
-    hazards: [{ code: 'procedure/caution-weeping-washer', signal: 'notice' }],
+    hazards: [
+      { code: 'procedure/caution-weeping-washer', signal: 'notice' },
+      { code: 'procedure/caution-weeping-taper', signal: 'notice' },
+    ],
     tools: [],
     supplies: [],
     minutes: 2,

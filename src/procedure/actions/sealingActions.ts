@@ -79,7 +79,10 @@ export const SEALING_ACTIONS = {
     on: ['opening'],
     needs: [...SECURED, 'not-fitted'],
     changes: ['plug tight'],
-    hazards: [{ code: 'procedure/caution-weeping-washer', signal: 'notice' }],
+    hazards: [
+      { code: 'procedure/caution-weeping-washer', signal: 'notice' },
+      { code: 'procedure/caution-weeping-taper', signal: 'notice' },
+    ],
     tools: ['torque wrench', 'socket or key'],
     supplies: [],
     minutes: 2,

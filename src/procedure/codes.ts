@@ -1,0 +1,135 @@
+import type { SignalWord } from './actionRow.js'
+
+/** Which part a finding speaks of, in the sheet's own names. */
+export interface AtPart {
+  readonly step?: string
+  readonly part?: string
+  readonly gearcase?: string
+  readonly instance?: string
+}
+
+interface OfGearcase {
+  readonly part: string
+  readonly gearcase: string
+}
+
+interface Signalled {
+  readonly signal: SignalWord
+}
+
+export interface ProcedureCodes {
+  // What must hold before a step.
+  'procedure/manual-not-read': AtPart
+  'procedure/no-protection': AtPart
+  'procedure/not-on-level-ground': AtPart
+  'procedure/engine-running': AtPart
+  'procedure/not-chocked': AtPart
+  'procedure/chocks-on-lifted-wheels': AtPart
+  'procedure/jack-as-support': AtPart
+  'procedure/not-raised': AtPart
+  'procedure/drain-not-raised': AtPart
+  'procedure/run-on-stands': AtPart
+  'procedure/wheel-not-clear': AtPart
+  'procedure/wheel-turned-with-plug-out': AtPart
+  'procedure/wrong-attitude': AtPart
+  'procedure/area-not-cleaned': AtPart
+  'procedure/fill-not-cracked': AtPart
+  'procedure/fill-not-nipped': AtPart
+  'procedure/not-cracked': AtPart
+  'procedure/no-pan': AtPart
+  'procedure/opening-closed': AtPart
+  'procedure/drain-not-out': AtPart
+  'procedure/not-taken-out': AtPart
+  'procedure/fill-not-vented': AtPart
+  'procedure/oil-not-warm': AtPart
+  'procedure/breather-not-cleared': AtPart
+  'procedure/wrong-wheel-mark': AtPart
+  'procedure/magnet-not-looked-at': AtPart
+  'procedure/magnet-not-cleaned': AtPart
+  'procedure/old-seal-on': AtPart
+  'procedure/face-not-wiped': AtPart
+  'procedure/seal-not-renewed': AtPart
+  'procedure/not-fitted': AtPart
+  'procedure/not-drained': AtPart
+  'procedure/oil-not-looked-at': AtPart
+  'procedure/oil-not-measured': AtPart
+  'procedure/additive-missing': AtPart
+  'procedure/drain-not-tightened': AtPart
+  'procedure/cover-not-cured': AtPart
+  'procedure/cover-not-tightened': AtPart
+  'procedure/hose-not-waited-for': AtPart
+  'procedure/oil-not-settled': AtPart
+  'procedure/level-not-checked': AtPart
+  'procedure/not-rechecked': AtPart
+  'procedure/no-top-up': AtPart
+  'procedure/not-tightened': AtPart
+  'procedure/not-wiped-down': AtPart
+  'procedure/leaks-not-checked': AtPart
+  // What must hold in the end.
+  'procedure/not-refilled': AtPart
+  'procedure/no-short-run': AtPart
+  'procedure/shield-left-off': AtPart
+  'procedure/not-lowered': AtPart
+  'procedure/used-oil-left': AtPart
+  'procedure/not-recorded': AtPart
+  // How a step is written.
+  'procedure/unknown-action': { readonly step: string; readonly action: string }
+  'procedure/duplicate-step-id': { readonly step: string }
+  'procedure/wrong-part': {
+    readonly step: string
+    readonly action: string
+    readonly wanted: readonly string[]
+  }
+  'procedure/unknown-part': { readonly step: string; readonly on: string }
+  'procedure/instance-missing': {
+    readonly step: string
+    readonly gearcase: string
+    readonly known: readonly string[]
+  }
+  'procedure/unknown-instance': {
+    readonly step: string
+    readonly instance: string
+    readonly gearcase?: string
+    readonly known: readonly string[]
+  }
+  'procedure/mark-missing': AtPart
+  'procedure/part-not-on-this-machine': AtPart
+  'procedure/figure-missing': { readonly step: string; readonly name: string; readonly pointer: string }
+  'procedure/wrong-figure': {
+    readonly step: string
+    readonly name: string
+    readonly pointer: string
+    readonly found: string
+  }
+  'procedure/dangling-pointer': { readonly step: string; readonly name: string; readonly found: string }
+  'procedure/other-sheet': {
+    readonly named: string
+    readonly namedRevision: string
+    readonly sheet: string
+    readonly revision: string
+  }
+  'procedure/unknown-service': { readonly service: string; readonly known: readonly string[] }
+  'procedure/service-not-for-this-machine': { readonly service: string }
+  'procedure/part-cannot-be-told': { readonly part: string; readonly missing: readonly string[] }
+  // Why no order of work can be written, and what to know of one.
+  'procedure/no-owner-of-the-oil': OfGearcase
+  'procedure/no-fill-opening': OfGearcase
+  'procedure/no-way-to-empty': OfGearcase
+  'procedure/no-level-opening': OfGearcase
+  'procedure/no-supports': OfGearcase
+  'procedure/wheel-on-the-ground': OfGearcase
+  'procedure/attitude-not-stated': OfGearcase
+  'procedure/second-lift': OfGearcase
+  // Cautions that stand before a step.
+  'procedure/caution-machine-may-move': Signalled
+  'procedure/caution-lifting': Signalled
+  'procedure/caution-stands': Signalled
+  'procedure/caution-hot-oil': Signalled
+  'procedure/caution-oil-on-skin': Signalled
+  'procedure/caution-wheel-turns': Signalled
+  'procedure/caution-chips': Signalled
+  'procedure/caution-used-oil': Signalled
+  'procedure/caution-weeping-washer': Signalled
+  'procedure/caution-weeping-taper': Signalled
+  'procedure/caution-sharp-scraper': Signalled
+}

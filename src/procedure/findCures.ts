@@ -1,0 +1,132 @@
+import type { Cure } from '../finding.js'
+import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
+import { joinPointer } from '../spec/joinPointer.js'
+import { nameStep } from './build/writer.js'
+import type { Trouble } from './examine.js'
+import { figuresOf } from './figuresOf.js'
+import { findUndone } from './findUndone.js'
+import { judgeStep } from './judgeStep.js'
+import { runStep } from './runStep.js'
+import type { StepSeed, World } from './site.js'
+import { startState } from './startState.js'
+
+/** Counts the troubles of many like lists of steps: what is wrong within a step is looked up once a step. */
+export interface Scale {
+  readonly sheet: SpecSheet
+  readonly world: World
+  readonly verdicts: Map<Step, { readonly faults: number; readonly canRun: boolean }>
+}
+
+/** Past this many steps only the cures at hand are tried, not every place in the list. */
+const LONGEST_SEARCH = 400
+
+export function countTroubles(scale: Scale, steps: readonly Step[]): number {
+  const { world, sheet, verdicts } = scale
+  const state = startState(world.layout)
+  const ids = new Set<string>()
+  let count = 0
+  for (const step of steps) {
+    let verdict = verdicts.get(step)
+    if (verdict === undefined) {
+      const { faults, canRun } = judgeStep(sheet, world, step, 0)
+      verdict = { faults: faults.length, canRun }
+      verdicts.set(step, verdict)
+    }
+    count += verdict.faults + (ids.has(step.id) ? 1 : 0)
+    ids.add(step.id)
+    if (verdict.canRun) count += runStep(world, state, step).length
+  }
+  return count + findUndone(world, state).length
+}
+
+interface Attempt {
+  readonly cure: Cure
+  readonly steps: readonly Step[]
+}
+
+/**
+ * Single changes to the steps that leave fewer troubles than before, best first: a later step brought forward, a
+ * missing one put in, the failing one moved or taken out.
+ */
+export function findCures(
+  scale: Scale,
+  procedure: ProcedureDocument,
+  trouble: Trouble,
+  before: number,
+): readonly Cure[] {
+  const { steps } = procedure
+  const near = weigh(scale, listNear(scale, steps, trouble), before)
+  if (near.length > 0 || steps.length > LONGEST_SEARCH) return near
+  return weigh(scale, listFar(scale, steps, trouble), before)
+}
+
+function weigh(scale: Scale, attempts: Iterable<Attempt>, before: number): readonly Cure[] {
+  const better: { readonly cure: Cure; readonly left: number }[] = []
+  for (const { cure, steps } of attempts) {
+    const left = countTroubles(scale, steps)
+    if (left < before) better.push({ cure, left })
+  }
+  better.sort((first, second) => first.left - second.left)
+  return better.slice(0, 3).map(({ cure }) => cure)
+}
+
+/** Changes right at the place of the trouble. */
+function* listNear(scale: Scale, steps: readonly Step[], trouble: Trouble): Iterable<Attempt> {
+  const { place, mend } = trouble
+  for (const seed of mend) {
+    for (const [from, step] of steps.entries()) {
+      if (!isSame(step, seed)) continue
+      if (from > place) {
+        yield move(steps, from, place)
+        yield move(steps, place, from)
+      } else if (place === steps.length) yield move(steps, from, steps.length - 1)
+    }
+    yield add(scale, steps, seed, place)
+  }
+}
+
+/** Changes at every place of the list, earliest first. */
+function* listFar(scale: Scale, steps: readonly Step[], trouble: Trouble): Iterable<Attempt> {
+  const { place, mend } = trouble
+  for (const seed of mend) {
+    for (let to = 0; to <= steps.length; to += 1) yield add(scale, steps, seed, to)
+    for (const [from, step] of steps.entries()) {
+      if (!isSame(step, seed)) continue
+      for (let to = 0; to < steps.length; to += 1) if (to !== from) yield move(steps, from, to)
+    }
+  }
+  if (place >= steps.length) return
+  for (let to = 0; to < steps.length; to += 1) if (to !== place) yield move(steps, place, to)
+  for (let from = 0; from < place; from += 1) yield move(steps, from, place)
+  yield {
+    cure: { op: 'remove', path: joinPointer(['steps', place]) },
+    steps: steps.toSpliced(place, 1),
+  }
+}
+
+function move(steps: readonly Step[], from: number, to: number): Attempt {
+  const step = steps[from]
+  if (step === undefined) throw new RangeError(`from: a place in the list is wanted, not ${from}`)
+  return {
+    cure: { op: 'move', from: joinPointer(['steps', from]), path: joinPointer(['steps', to]) },
+    steps: steps.toSpliced(from, 1).toSpliced(to, 0, step),
+  }
+}
+
+function add(scale: Scale, steps: readonly Step[], seed: StepSeed, to: number): Attempt {
+  const values = figuresOf(scale.sheet, scale.world, seed)
+  const step: Step = {
+    id: nameStep(seed, new Set(steps.map((one) => one.id))),
+    ...seed,
+    ...(Object.keys(values).length === 0 ? {} : { values }),
+  }
+  return {
+    cure: { op: 'add', path: joinPointer(['steps', to]), value: step },
+    steps: steps.toSpliced(to, 0, step),
+  }
+}
+
+function isSame(step: Step, seed: StepSeed): boolean {
+  const sameMark = seed.at?.wheelMark === undefined || seed.at.wheelMark === step.at?.wheelMark
+  return step.do === seed.do && step.on === seed.on && step.at?.instance === seed.at?.instance && sameMark
+}

@@ -1,0 +1,75 @@
+import type { Cure, Finding } from '../finding.js'
+import { applyPatch } from '../spec/applyPatch.js'
+import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
+import { requireProcedure, requireSheet } from './requireDocument.js'
+import { validateProcedure } from './validateProcedure.js'
+
+export interface Repair {
+  readonly procedure: ProcedureDocument
+  /** Changes made, in the order in which they were made. */
+  readonly applied: readonly Cure[]
+  /** What is still wrong. */
+  readonly left: readonly Finding[]
+}
+
+/**
+ * Mends a writer's order of work with as few changes as possible, for a writer who wants a proposal.
+ * To see only what is wrong use {@link validateProcedure}.
+ *
+ * Equation: the cures that findings carry are tried one at a time, then two together; the fewest that leave no finding
+ * are taken. Where two do not suffice, the best ones are made as long as the number of findings falls.
+ * @param procedure The steps.
+ * @param sheet The sheet that they point into.
+ * @returns The mended procedure, the changes, and what is left. The given one stays as it was.
+ * @throws TypeError where the arguments are no procedure and sheet.
+ *
+ * Source: house rule: minimal up to two changes; a proposal is read by a person before anybody works by it.
+ * @example
+ * import { repairProcedure } from 'drivetrain-service/v1/procedure'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} }
+ * const steps = [{ id: 'lower', do: 'lower the machine' }]
+ * const procedure = { kind: 'procedure', version: '1.0', id: 'p', name: 'P', sheet: { id: 'example', revision: '1' }, identity: {}, services: [], steps }
+ * // How is a step mended that lowers a machine that nobody raised?
+ * repairProcedure(procedure, sheet).applied[0].op // => 'remove'
+ */
+export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet): Repair {
+  requireProcedure(procedure)
+  requireSheet(sheet)
+  let here: Repair = { procedure, applied: [], left: validateProcedure(procedure, sheet) }
+  while (countOpen(here) > 0) {
+    const next = takeBest(here, sheet)
+    if (countOpen(next) >= countOpen(here)) break
+    here = next
+  }
+  return here
+}
+
+/** What the steps themselves are to blame for; an unknown service or another sheet no step can mend. */
+function countOpen({ left }: Repair): number {
+  return left.filter((finding) => finding.path.startsWith('/steps')).length
+}
+
+/** The best that one or two cures reach. */
+function takeBest(here: Repair, sheet: SpecSheet): Repair {
+  const first = listTries(here, sheet)
+  const done = first.find((one) => countOpen(one) === 0)
+  if (done !== undefined) return done
+  let best = first.reduce((least, one) => (countOpen(one) < countOpen(least) ? one : least), here)
+  for (const one of first)
+    for (const second of listTries(one, sheet)) {
+      if (countOpen(second) === 0) return second
+      if (countOpen(second) < countOpen(best)) best = second
+    }
+  return best
+}
+
+function listTries(from: Repair, sheet: SpecSheet): readonly Repair[] {
+  const cures = new Map(
+    from.left.flatMap((finding) => finding.cures ?? []).map((cure) => [JSON.stringify(cure), cure]),
+  )
+  return [...cures.values()].map((cure) => {
+    const procedure = applyPatch(from.procedure, [cure]) as ProcedureDocument
+    return { procedure, applied: [...from.applied, cure], left: validateProcedure(procedure, sheet) }
+  })
+}

@@ -1,0 +1,46 @@
+import type { Finding } from '../finding.js'
+import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
+import { examineSteps, readWorld } from './examine.js'
+import { countTroubles, findCures, type Scale } from './findCures.js'
+import { requireProcedure, requireSheet } from './requireDocument.js'
+
+/** Past this many troubles the list is no slip but another job; cures are looked for in the first ones only. */
+const MOST_CURED = 40
+
+/**
+ * Checks a writer's order of work against its sheet, so that nobody is stranded, hurt or left with an open plug.
+ * To write one afresh use {@link buildProcedure}; to have the cures tried use {@link repairProcedure}.
+ *
+ * Equation: the steps are run in order; every need of an action that does not hold when its turn comes is a finding,
+ * and so is everything that the services ask for and the last step leaves undone. A need is told once.
+ * @param procedure The steps.
+ * @param sheet The sheet that they point into.
+ * @returns All findings, in the order of the steps. Those that one change to `/steps` would mend carry it as a cure.
+ * @throws TypeError where the arguments are no procedure and sheet.
+ *
+ * Source: common practice, no source, as the table {@link ACTIONS} lists it; work under a machine held by a jack alone
+ * is forbidden by WAC 296-307-22509.
+ * @example
+ * import { validateProcedure } from 'drivetrain-service/v1/procedure'
+ * const supports = { beam: { at: 'front beam' } }
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} }
+ * const steps = [{ id: 'lower', do: 'lower the machine' }]
+ * const procedure = { kind: 'procedure', version: '1.0', id: 'p', name: 'P', sheet: { id: 'example', revision: '1' }, identity: {}, services: [], steps }
+ * // What is wrong with lowering a machine that nobody raised?
+ * validateProcedure(procedure, sheet)[0].code // => 'procedure/not-raised'
+ */
+export function validateProcedure(procedure: ProcedureDocument, sheet: SpecSheet): readonly Finding[] {
+  requireProcedure(procedure)
+  requireSheet(sheet)
+  const { world, findings } = readWorld(procedure, sheet)
+  const troubles = examineSteps(sheet, world, procedure)
+  const scale: Scale = { sheet, world, verdicts: new Map() }
+  const before = troubles.length === 0 ? 0 : countTroubles(scale, procedure.steps)
+  const cured = troubles.map((trouble, place): Finding => {
+    if (trouble.finding.cures !== undefined || place >= MOST_CURED) return trouble.finding
+    const cures = findCures(scale, procedure, trouble, before)
+    return cures.length === 0 ? trouble.finding : { ...trouble.finding, cures }
+  })
+  return [...findings, ...cured]
+}
