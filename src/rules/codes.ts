@@ -53,8 +53,9 @@ export interface RuleCodes {
     first: PrintedValue
     second: PrintedValue
     missPercent: number | undefined
+    how: 'miss' | 'differ' | 'not-comparable'
   }
-  'quantity/second-unit-slip': { first: PrintedValue; second: PrintedValue; slip: FigureSlip }
+  'quantity/second-unit-slip': { first: PrintedValue; second: PrintedValue; slip: FigureSlip; ratio: string }
   'thread/designation-not-read': {
     thread: string
     part: string
@@ -149,4 +150,9 @@ export interface RuleCodes {
     torque: Amount<TorqueUnit>
     ranges: readonly { readonly lowest: number; readonly highest: number; readonly unit: TorqueUnit }[]
   }
+}
+
+/** The codes of some rooms alone. */
+export type RoomRuleCodes<Room extends string> = {
+  [Code in keyof RuleCodes as Code extends `${Room}/${string}` ? Code : never]: RuleCodes[Code]
 }

@@ -1,3 +1,4 @@
+import type { PrintedAgreement } from '../../quantity/printedFiguresAgree.js'
 import { defineRule } from '../rule.js'
 import { disagreeingFigures } from '../walk/disagreeingFigures.js'
 
@@ -13,11 +14,18 @@ export const secondUnitDisagrees = defineRule({
   check: (sheet) =>
     disagreeingFigures(sheet).flatMap(({ path, first, second, agreement }) => {
       const { verdict, reasons } = agreement
-      if (verdict === 'slip') return []
+      const how = HOW[verdict]
+      if (how === undefined) return []
       const missPercent = reasons
         .map(({ params }) => params.missPercent)
-        .find((miss) => typeof miss === 'number')
-      const params = { first, second, missPercent }
-      return [{ path, params, ...(verdict === 'differ' ? { severity: 'error' as const } : {}) }]
+        .find((one) => typeof one === 'number')
+      const params = { first, second, missPercent, how }
+      return [{ path, params, ...(how === 'differ' ? { severity: 'error' as const } : {}) }]
     }),
 })
+
+const HOW: Readonly<Partial<Record<PrintedAgreement['verdict'], 'miss' | 'differ' | 'not-comparable'>>> = {
+  'small miss': 'miss',
+  differ: 'differ',
+  'not comparable': 'not-comparable',
+}

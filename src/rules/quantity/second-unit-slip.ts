@@ -12,7 +12,11 @@ export const secondUnitSlip = defineRule({
   severity: 'error',
   about: 'spec-sheet',
   check: (sheet) =>
-    disagreeingFigures(sheet).flatMap(({ path, first, second, agreement }) =>
-      agreement.slip === undefined ? [] : [{ path, params: { first, second, slip: agreement.slip } }],
-    ),
+    disagreeingFigures(sheet).flatMap(({ path, first, second, agreement }) => {
+      const { slip, reasons } = agreement
+      const ratio = reasons.map(({ params }) => params.ratio).find((one) => typeof one === 'string')
+      return slip === undefined || ratio === undefined
+        ? []
+        : [{ path, params: { first, second, slip, ratio } }]
+    }),
 })

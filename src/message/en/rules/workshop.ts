@@ -1,0 +1,36 @@
+import type { RoomRuleCodes } from '../../../rules/codes.js'
+import type { Texts } from '../../catalogue.js'
+import { meantWords } from './meantWords.js'
+
+/** Rules on logs, toolboxes and stocks. */
+export const workshopRuleTexts: Texts<RoomRuleCodes<'log' | 'toolbox' | 'stock'>> = {
+  'log/date-in-the-future': ({ date, today }, say) =>
+    `${say.date(date)} is after today, ${say.date(today)}. Look for a slip in the year or the month.`,
+  'log/pause-reversed': ({ from, to }, say) =>
+    `The pause ends on ${say.date(to)}, before it starts on ${say.date(from)}.`,
+  'log/record-of-other-machine': ({ machine, log, record }) =>
+    `The record “${record}” belongs to the machine “${machine}”, and this is the log of “${log}”.`,
+  'log/unknown-part': ({ id, known, meant }, say) =>
+    `The sheet has no “${id}” here.${meantWords(meant, known, say)}`,
+  'log/used-before-commissioned': ({ date, commissioned }, say) =>
+    `${say.date(date)} is before the first use on ${say.date(commissioned)}. One of the two dates is wrong.`,
+  'log/variant-contradicted': ({ variant, candidates }, say) => {
+    const others =
+      candidates.length === 0
+        ? 'they fit no variant of the sheet'
+        : `they fit ${say.list(candidates.map((one) => `“${one}”`))}`
+    return variant === undefined
+      ? 'Serial, model year and market fit no variant of the sheet. Look at the plate.'
+      : `The variant is said to be “${variant}”, and serial, model year and market exclude it: ${others}. Look at the plate.`
+  },
+  'toolbox/scale-wrong': ({ wrench, lowest, highest, graduation, unit }, say) =>
+    `${wrench}: a scale from ${say.number(lowest)} to ${say.quantity({ value: highest, unit })} in steps of ${say.number(graduation)} cannot be read.`,
+  'toolbox/scales-disagree': ({ wrench, first, other }, say) =>
+    `${wrench}: one scale ends at ${say.quantity(first)} and the other at ${say.quantity(other)}. On one wrench they must meet; look for a wrong unit.`,
+  'toolbox/vessel-graduation': ({ vessel, size, mark }, say) =>
+    `${vessel}: ${say.quantity(mark)} between or up to its marks is more than it holds, ${say.quantity(size)}.`,
+  'stock/opened-larger-than-size': ({ container, opened, size }, say) =>
+    `${container}: ${say.quantity(opened)} left in a container of ${say.quantity(size)}. Count the full ones apart, or look at the unit.`,
+  'stock/viscosities-swapped': ({ container, kv40, kv100 }, say) =>
+    `${container}: ${say.quantity(kv100)} at 100 °C is not below ${say.quantity(kv40)} at 40 °C. Oil thins as it warms; the two seem exchanged.`,
+}

@@ -1,0 +1,51 @@
+import { readdirSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { allRules } from '../../src/rules/allRules.js'
+import { waiverWithoutFinding } from '../../src/rules/spec/waiver-without-finding.js'
+import { readFolder } from './support/goodSets.js'
+import { patchedDocuments, readVectors, runVector, summarise } from './support/vectors.js'
+
+const vectors = readVectors()
+
+describe('vectors', () => {
+  it.each(vectors)('$file gives its findings and no others', ({ vector }) => {
+    const found = runVector(vector).map((finding) => summarise(finding, vector))
+    const expected = vector.expect.map(({ why: _why, ...rest }) => rest)
+    expect(found).toEqual(expected)
+  })
+
+  it.each(vectors)('$file expects its own code, and says why another rule speaks too', ({ file, vector }) => {
+    expect(file.startsWith(vector.code)).toBe(true)
+    expect(vector.expect.map(({ code }) => code)).toContain(vector.code)
+    for (const expected of vector.expect)
+      if (expected.code !== vector.code) expect(expected.why).toMatch(/\w/)
+    expect(vector.why).toMatch(/\w+ \w+/)
+  })
+
+  it.each(vectors)('$file patches a document that its base holds', ({ vector }) => {
+    const before = readFolder(vector.base).map(({ document }) => document)
+    const after = patchedDocuments(vector).map(({ document }) => document)
+    expect(
+      after.filter((document, place) => JSON.stringify(document) !== JSON.stringify(before[place])),
+    ).toHaveLength(1)
+  })
+
+  it('stand for every rule', () => {
+    const codes = new Set(vectors.map(({ vector }) => vector.code))
+    const missing = [...allRules, waiverWithoutFinding]
+      .map(({ code }) => code)
+      .filter((code) => !codes.has(code))
+    expect(missing).toEqual([])
+  })
+})
+
+describe('the list of rules', () => {
+  it('has one rule a file, whose code is the path of the file', () => {
+    const files = readdirSync('src/rules', { recursive: true, encoding: 'utf8' })
+      .filter((file) => /^(?!walk\/)[a-z]+\/[a-z-]+\.ts$/.test(file))
+      .map((file) => file.slice(0, -3))
+    const codes = [...allRules, waiverWithoutFinding].map(({ code }) => code)
+    expect([...codes].sort()).toEqual(files.sort())
+    expect(new Set(codes).size).toBe(codes.length)
+  })
+})
