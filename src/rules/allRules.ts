@@ -25,6 +25,7 @@ import { partNotOnMachine } from './record/part-not-on-machine.js'
 import { plugNotTightened } from './record/plug-not-tightened.js'
 import { readingMissing } from './record/reading-missing.js'
 import { refillNotNoted } from './record/refill-not-noted.js'
+import { refillOutsideTolerance } from './record/refill-outside-tolerance.js'
 import { tightenedOtherWay } from './record/tightened-other-way.js'
 import { torqueOutsideBand } from './record/torque-outside-band.js'
 import { turnsOutsideBand } from './record/turns-outside-band.js'
@@ -142,6 +143,7 @@ export const allRules: readonly AnyRule[] = [
   plugNotTightened,
   readingMissing,
   refillNotNoted,
+  refillOutsideTolerance,
   tightenedOtherWay,
   torqueOutsideBand,
   turnsOutsideBand,

@@ -3,6 +3,7 @@ import type { Finding } from '../finding.js'
 import { allRules } from './allRules.js'
 import { applyWaivers } from './applyWaivers.js'
 import { comparePlaces } from './comparePlaces.js'
+import { roomFindings } from './roomFindings.js'
 import type { Circumstances, DocumentSet } from './rule.js'
 import { runRules } from './runRules.js'
 import { setSubjects } from './setSubjects.js'
@@ -11,7 +12,7 @@ import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
 /**
  * Everything that is wrong, or worth knowing, in a closed set of documents: for whoever writes sheets, keeps logs or
  * takes both over from others. The documents are those that `parse…` of `/v1/spec` gave back; what is wrong in
- * their shape was found there. To judge one record as it is written, use {@link checkRecordRules}.
+ * their shape was found there. What `validateProcedure` and `readMeters` find is among the findings, with their codes. To judge one record as it is written, use {@link checkRecordRules}.
  *
  * @param set - the documents, by kind; rules look up partners (a log's sheet) in it and keep silent without them
  * @param circumstances - `today`, `YYYY-MM-DD`: absent, nothing is judged against the calendar
@@ -33,7 +34,7 @@ export function checkDocuments(set: DocumentSet, circumstances: Circumstances = 
   if (today !== undefined && !isDate(today))
     throw new RangeError(`circumstances.today: a date YYYY-MM-DD is wanted, not ${JSON.stringify(today)}`)
   return setSubjects(set).flatMap((subject) => {
-    const found = runRules(subject, allRules, set, circumstances)
+    const found = [...runRules(subject, allRules, set, circumstances), ...roomFindings(subject, set)]
     const { document } = subject.inside
     const { findings, unusedWaivers } =
       document.kind === 'spec-sheet' ? applyWaivers(document, found) : { findings: found, unusedWaivers: [] }

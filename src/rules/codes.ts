@@ -137,6 +137,11 @@ export interface RuleCodes {
   'record/plug-not-tightened': { part: string }
   'record/reading-missing': { meter: 'hours' | 'distance' }
   'record/refill-not-noted': { gearcase: string }
+  'record/refill-outside-tolerance': {
+    gearcase: string
+    refilled: Amount<VolumeUnit>
+    reason: { code: string; params: Params }
+  }
   'record/tightened-other-way': { part: string; done: 'turns' | 'torque set'; wanted: 'turns' | 'torque' }
   'record/torque-outside-band': { part: string; set: Amount<TorqueUnit>; stated: PrintedValue<TorqueUnit> }
   'record/turns-outside-band': { part: string; turns: number; min: Figure; max: Figure | undefined }

@@ -4,12 +4,15 @@ import { checkDocuments } from '../../../src/rules/index.js'
 import { applyPatch, type PatchOperation } from '../../../src/spec/applyPatch.js'
 import { type ReadDocument, readFolder, setOf } from './goodSets.js'
 
-/** One bad set: a patch on one document of a good one, and the findings that it must give, those and no others. */
+/**
+ * One bad set: a JSON Patch on a good one, which is seen as one object with the names of its files as keys, and the
+ * findings that it must give, those and no others, in this order.
+ */
 export interface Vector {
   readonly code: string
   readonly why: string
+  /** The folder of the good set. */
   readonly base: string
-  readonly document: { readonly kind: string; readonly id: string }
   readonly today?: string
   readonly patch: readonly PatchOperation[]
   readonly expect: readonly ExpectedFinding[]
@@ -18,9 +21,8 @@ export interface Vector {
 export interface ExpectedFinding {
   readonly code: string
   readonly severity: Severity
+  readonly file: string
   readonly path: string
-  /** Where the finding stands in another document than the patched one. */
-  readonly document?: { readonly kind: string; readonly id: string }
   /** Why a rule other than the vector's own must speak. */
   readonly why?: string
 }
@@ -39,13 +41,17 @@ export function readVectors(): readonly NamedVector[] {
     .map((file) => ({ file, vector: JSON.parse(readFileSync(`${FOLDER}/${file}`, 'utf8')) }))
 }
 
-/** The patched set of a vector. */
-export function patchedDocuments(vector: Vector): readonly ReadDocument[] {
-  return readFolder(vector.base).map((named) =>
-    named.document.kind === vector.document.kind && named.document.id === vector.document.id
-      ? { ...named, document: applyPatch(named.document, vector.patch) as ReadDocument['document'] }
-      : named,
+/** The documents of a vector's base, by file. */
+export function baseFiles({ base }: Vector): Readonly<Record<string, ReadDocument['document']>> {
+  return Object.fromEntries(
+    readFolder(base).map(({ name, document }) => [name.slice(base.length + 1), document]),
   )
+}
+
+/** The patched set of a vector, each document named after its file. */
+export function patchedDocuments(vector: Vector): readonly ReadDocument[] {
+  const patched = applyPatch(baseFiles(vector), vector.patch) as ReturnType<typeof baseFiles>
+  return Object.entries(patched).map(([name, document]) => ({ name, document }))
 }
 
 export function runVector(vector: Vector): readonly Finding[] {
@@ -54,13 +60,6 @@ export function runVector(vector: Vector): readonly Finding[] {
 }
 
 /** What a vector's `expect` compares of a finding. */
-export function summarise(finding: Finding, vector: Vector): ExpectedFinding {
-  const { code, severity, path, document } = finding
-  const elsewhere = document.kind !== vector.document.kind
-  return {
-    code,
-    severity,
-    path,
-    ...(elsewhere ? { document: { kind: document.kind, id: document.id ?? '' } } : {}),
-  }
+export function summarise({ code, severity, path, document }: Finding): ExpectedFinding {
+  return { code, severity, file: document.name ?? '', path }
 }

@@ -26,6 +26,8 @@ export const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
     `The reading of the ${meter === 'hours' ? 'hour meter' : 'distance meter'} is missing, so the next service by it cannot be counted from here.`,
   'record/refill-not-noted': ({ gearcase }) =>
     `${gearcase}: an oil change without a refilled quantity. Look at the level, then write down what went in.`,
+  'record/refill-outside-tolerance': ({ gearcase, refilled, reason }, say) =>
+    `${gearcase}: ${say.quantity(refilled)} went in. ${say.reason(reason)}`,
   'record/tightened-other-way': ({ part, done, wanted }) =>
     `${part}: recorded by ${done === 'turns' ? 'turns' : 'torque'}, and the sheet states ${wanted === 'turns' ? 'turns' : 'a torque'}.`,
   'record/torque-outside-band': ({ part, set, stated }, say) =>
