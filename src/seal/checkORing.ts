@@ -1,0 +1,99 @@
+import type { Reason } from '../finding.js'
+import { convert } from '../quantity/convert.js'
+import { shown } from '../quantity/shown.js'
+import type { Quantity } from '../quantity/unit.js'
+import type { ORing } from '../spec/leaf.js'
+import { AS568_ROWS } from './as568.js'
+import { type SealCodes, sealReason } from './codes.js'
+import { requireObject } from './requireSeal.js'
+
+export interface ORingVerdict {
+  /** `found`: only a size was given, and it is a row's; `not in the table`: no checked row, which says nothing against it. */
+  readonly answer: 'agrees' | 'differs' | 'found' | 'not in the table' | 'cannot tell'
+  readonly row?: {
+    readonly designation: string
+    readonly inside: Quantity<'mm'>
+    readonly section: Quantity<'mm'>
+    /** Inside plus twice the section. */
+    readonly outside: Quantity<'mm'>
+  }
+  readonly reasons: readonly Reason<keyof SealCodes>[]
+}
+
+/**
+ * Whether an o-ring's dash number and its printed size are the same ring, for rules over a sheet and for the shelf.
+ * Only rows that were checked are held; for other numbers look into AS568 itself.
+ *
+ * A figure agrees when the row's value lies in half of its last printed digit, plus the half hundredth of a millimetre
+ * to which metric charts are rounded.
+ *
+ * @param ring - `designation` as printed (`-214`, `214`, `AS568-214`) and `size` in mm, either or both
+ * @returns the verdict, and the row in mm where there is one
+ * @throws TypeError when `ring` has the wrong shape
+ *
+ * Source: AS568 sizes, 0xx, 1xx and 2xx rows read second hand in seal makers' charts.
+ *
+ * @example
+ * ```ts
+ * import { checkORing } from 'drivetrain-service/v1/seal'
+ * // Is a -214 ring 24.99 mm inside with a 3.53 mm section?
+ * checkORing({ designation: '-214', size: { inside: '24.99', section: '3.53', unit: 'mm' } }).answer // => 'agrees'
+ * ```
+ */
+export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerdict {
+  requireObject('ring', ring)
+  const { designation, size } = ring
+  if (designation !== undefined && typeof designation !== 'string') {
+    throw new TypeError(`ring.designation must be a string, got ${shown(designation)}`)
+  }
+  if (size !== undefined) requireObject('ring.size', size)
+  for (const figure of size === undefined ? [] : [size.inside, size.section]) {
+    if (typeof figure !== 'string' || !(Number(figure) > 0)) {
+      throw new TypeError(`ring.size must hold printed figures above 0, got ${shown(figure)}`)
+    }
+  }
+  if (designation === undefined && size === undefined) {
+    return { answer: 'cannot tell', reasons: [sealReason('seal/o-ring-not-described', {})] }
+  }
+  if (designation === undefined) {
+    const found = AS568_ROWS.map(rowInMillimetres).find((row) => size !== undefined && sameSize(row, size))
+    return found === undefined
+      ? { answer: 'not in the table', reasons: [sealReason('seal/o-ring-size-not-in-table', {})] }
+      : {
+          answer: 'found',
+          row: found,
+          reasons: [sealReason('seal/o-ring-found', { designation: found.designation })],
+        }
+  }
+  const dash = /^(?:AS ?568[A-Z]?)?[ -]*([0-9]{3})$/.exec(designation.slice(0, 20).trim().toUpperCase())?.[1]
+  const listed = AS568_ROWS.find(([name]) => name === dash)
+  if (listed === undefined) {
+    const params = { designation: designation.slice(0, 40) }
+    return { answer: 'not in the table', reasons: [sealReason('seal/o-ring-not-in-table', params)] }
+  }
+  const row = rowInMillimetres(listed)
+  const params = { designation: row.designation, inside: row.inside, section: row.section }
+  return size === undefined || sameSize(row, size)
+    ? { answer: 'agrees', row, reasons: [sealReason('seal/o-ring-agrees', params)] }
+    : { answer: 'differs', row, reasons: [sealReason('seal/o-ring-differs', params)] }
+}
+
+function rowInMillimetres([dash, insideInches, sectionInches]: (typeof AS568_ROWS)[number]) {
+  const inside = convert({ value: insideInches, unit: 'in' }, 'mm')
+  const section = convert({ value: sectionInches, unit: 'in' }, 'mm')
+  const outside = { value: inside.value + 2 * section.value, unit: 'mm' } as const
+  return { designation: `-${dash}`, inside, section, outside }
+}
+
+function sameSize(
+  row: { readonly inside: Quantity<'mm'>; readonly section: Quantity<'mm'> },
+  size: NonNullable<ORing['size']>,
+): boolean {
+  return agrees(size.inside, row.inside.value) && agrees(size.section, row.section.value)
+}
+
+function agrees(figure: string, millimetres: number): boolean {
+  const decimals = (figure.split('.')[1] ?? '').length
+  // a billionth for the binary sum of the two halves
+  return Math.abs(Number(figure) - millimetres) <= 0.5 * 10 ** -decimals + 0.005 + 1e-9
+}

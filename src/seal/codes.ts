@@ -1,0 +1,58 @@
+import type { Quantity } from '../quantity/unit.js'
+
+type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
+type Nothing = Record<never, never>
+
+/** Codes of the seal room with what each carries. */
+export interface SealCodes {
+  'seal/crush-washer-every-opening': { how: string }
+  'seal/reuse-stated': Nothing
+  'seal/sheet-says-every-opening': { kind: string }
+  'seal/sheet-says-on-condition': { kind: string }
+  'seal/sealant-fresh': { product: string }
+  'seal/liquid-gasket-fresh': { product: string }
+  'seal/not-stated': Nothing
+  'seal/look-for-cuts': Nothing
+  'seal/look-for-flattening': Nothing
+  'seal/look-for-hardness': Nothing
+  'seal/look-for-swelling': Nothing
+  'seal/look-at-faces': Nothing
+  'seal/look-at-bonded-lip': Nothing
+  'seal/thread-not-read': { thread: string }
+  'seal/size-not-stated': Nothing
+  'seal/taper-thread-takes-no-washer': { thread: string }
+  'seal/pipe-size-not-held': { thread: string }
+  'seal/washer-in-table': { thread: string; washer: string }
+  'seal/washer-plausible': { thread: string; washer: string }
+  'seal/washer-too-small': { thread: string; inside: Amount; major: Amount }
+  'seal/washer-too-wide': { thread: string; inside: Amount; major: Amount; most: Amount }
+  'seal/washer-rim-too-narrow': { inside: Amount; outside: Amount; least: Amount }
+  'seal/washer-thickness-doubtful': { thickness: Amount; min: Amount; max: Amount }
+  'seal/o-ring-agrees': { designation: string; inside: Amount; section: Amount }
+  'seal/o-ring-differs': { designation: string; inside: Amount; section: Amount }
+  'seal/o-ring-found': { designation: string }
+  'seal/o-ring-not-in-table': { designation: string }
+  'seal/o-ring-size-not-in-table': Nothing
+  'seal/o-ring-not-described': Nothing
+  'seal/material-not-stated': Nothing
+  'seal/material-never': { material: string; medium: string }
+  'seal/material-poor': { material: string; medium: string }
+  'seal/material-suits': { material: string; medium: string; min: Amount; max: Amount }
+  'seal/material-limits-not-read': { material: string }
+  'seal/temperature-needs-special-compound': {
+    material: string
+    temperature: Amount
+    min: Amount
+    max: Amount
+  }
+  'seal/temperature-outside-material': { material: string; temperature: Amount; min: Amount; max: Amount }
+  'seal/in-stock': { id: string; count: number }
+  'seal/buy': { count: number }
+  'seal/have-ready': { count: number }
+  'seal/stock-perhaps': { id: string }
+}
+
+/** A reason with the params that its code declares. Internal. */
+export function sealReason<Code extends keyof SealCodes>(code: Code, params: SealCodes[Code]) {
+  return { code, params }
+}

@@ -1,0 +1,6 @@
+export { checkORing, type ORingVerdict } from './checkORing.js'
+export { checkWasherFit, type WasherFit } from './checkWasherFit.js'
+export type { SealCodes } from './codes.js'
+export { matchStockSeals, type SealLine } from './matchStockSeals.js'
+export { type MaterialVerdict, materialSuits } from './materialSuits.js'
+export { type OpenedPart, type SealTask, sealsToReplace } from './sealsToReplace.js'

@@ -1,0 +1,126 @@
+import type { JsonPointer, Reason } from '../finding.js'
+import { shown } from '../quantity/shown.js'
+import type { Id, Seal } from '../spec/leaf.js'
+import type { StockSeal } from '../spec/stock.js'
+import { type SealCodes, sealReason } from './codes.js'
+import { isSameSeal } from './isSameSeal.js'
+import { requireObject, requireSeal } from './requireSeal.js'
+import type { SealTask } from './sealsToReplace.js'
+
+/** One kind of seal that a job needs. */
+export interface SealLine {
+  readonly seal: SealTask['seal']
+  /** Where they go, as pointers into the sheet. */
+  readonly paths: readonly JsonPointer[]
+  /** Pieces that surely go in; for sealants and liquid gaskets one package for all places. */
+  readonly needed: number
+  /** Pieces that an inspection may ask for besides. */
+  readonly perhaps: number
+  readonly take: readonly { readonly id: Id; readonly count: number }[]
+  /** To buy for what is needed. */
+  readonly buy: number
+  /** On the shelf, and the same as far as both are described: somebody must look. */
+  readonly lookAt: readonly Id[]
+  readonly reasons: readonly Reason<keyof SealCodes>[]
+}
+
+/**
+ * Which seals the shelf has for a job and how many to buy, for the parts list of a visit.
+ *
+ * A stock seal is taken where it is surely the same: by part number where both have one, else by kind and every
+ * describing fact. Where a fact is missing on either side it is only named to be looked at. No piece is promised twice:
+ * lines are served in the order of the tasks.
+ *
+ * @param tasks - from {@link sealsToReplace}; `look up` tasks have nothing to match and are left out
+ * @param stock - seals on the shelf by id
+ * @returns one line for each kind of seal
+ * @throws TypeError or RangeError when an argument has the wrong shape or a count is not whole
+ *
+ * Source: common practice, no source.
+ *
+ * @example
+ * ```ts
+ * import { matchStockSeals, sealsToReplace } from 'drivetrain-service/v1/seal'
+ * // Two washers are needed and the shelf has one: how many to buy?
+ * const washer = {
+ *   kind: 'crush washer', form: 'flat', material: 'copper', replace: 'every opening',
+ *   size: { inside: '18', outside: '22', thickness: '1.5', unit: 'mm' },
+ * } as const
+ * const tasks = sealsToReplace([{ path: '/gearcases/front/openings/drain', seals: [washer] },
+ *   { path: '/gearcases/front/openings/fill', seals: [washer] }])
+ * matchStockSeals(tasks, { shelf: { name: 'Copper washer', seal: washer, count: 1 } })[0]?.buy // => 1
+ * ```
+ */
+export function matchStockSeals(
+  tasks: readonly SealTask[],
+  stock: Readonly<Record<Id, StockSeal>>,
+): readonly SealLine[] {
+  if (!Array.isArray(tasks)) throw new TypeError(`tasks must be an array, got ${shown(tasks)}`)
+  requireObject('stock', stock)
+  const shelf = Object.entries(stock).map(([id, { seal, count }]) => {
+    requireSeal(`stock.${id}.seal`, seal)
+    if (!Number.isInteger(count) || count < 0) {
+      throw new RangeError(`stock.${id}.count must be a whole number from 0, got ${shown(count)}`)
+    }
+    return { id, seal, left: count }
+  })
+  const groups: { seal: SealTask['seal']; tasks: SealTask[] }[] = []
+  tasks.forEach((task: SealTask, place) => {
+    requireObject(`tasks[${place}]`, task)
+    requireSeal(`tasks[${place}].seal`, task.seal)
+    if (task.action === 'look up') return
+    const group = groups.find(({ seal }) => isAlike(seal, task.seal))
+    if (group === undefined) groups.push({ seal: task.seal, tasks: [task] })
+    else group.tasks.push(task)
+  })
+  return groups.map(({ seal, tasks }) => serve(seal, tasks, shelf))
+}
+
+function serve(
+  seal: SealTask['seal'],
+  tasks: readonly SealTask[],
+  shelf: { readonly id: Id; readonly seal: Seal; left: number }[],
+): SealLine {
+  const applied = tasks.some(({ action }) => action === 'apply')
+  const needed = applied ? 1 : tasks.filter(({ action }) => action === 'new').length
+  const perhaps = tasks.filter(({ action }) => action === 'inspect').length
+  const take: { id: Id; count: number }[] = []
+  const lookAt: Id[] = []
+  let missing = needed
+  let spare = 0
+  for (const piece of shelf) {
+    const same = isSameSeal(seal, piece.seal)
+    if (same === 'perhaps' && piece.left > 0) lookAt.push(piece.id)
+    if (same !== 'yes') continue
+    const count = Math.min(missing, piece.left)
+    missing -= count
+    // a package of sealant serves other lines too
+    if (!applied) piece.left -= count
+    if (count > 0) take.push({ id: piece.id, count })
+    spare += piece.left
+  }
+  return {
+    seal,
+    paths: [...new Set(tasks.map(({ path }) => path))],
+    needed,
+    perhaps,
+    take,
+    buy: missing,
+    lookAt,
+    reasons: [
+      ...take.map((taken) => sealReason('seal/in-stock', taken)),
+      ...(missing > 0 ? [sealReason('seal/buy', { count: missing })] : []),
+      ...(perhaps > spare ? [sealReason('seal/have-ready', { count: perhaps - spare })] : []),
+      ...(missing > 0 || perhaps > spare ? lookAt.map((id) => sealReason('seal/stock-perhaps', { id })) : []),
+    ],
+  }
+}
+
+/** Two needed seals share a line when they are surely the same or written the same. */
+function isAlike(first: Seal, second: Seal): boolean {
+  const plain = (seal: Seal) =>
+    JSON.stringify(
+      Object.entries({ ...seal, replace: null, source: null }).sort(([a], [b]) => (a < b ? -1 : 1)),
+    )
+  return isSameSeal(first, second) === 'yes' || plain(first) === plain(second)
+}

@@ -1,0 +1,114 @@
+import type { Reason } from '../finding.js'
+import { convert } from '../quantity/convert.js'
+import { shown } from '../quantity/shown.js'
+import { type Quantity, type TemperatureUnit, UNITS_BY_MEASURE } from '../quantity/unit.js'
+import type { Elastomer } from '../spec/leaf.js'
+import { type SealCodes, sealReason } from './codes.js'
+import { requireObject } from './requireSeal.js'
+
+export interface MaterialVerdict {
+  /** `ask`: poor, a special compound is needed, or nothing was read about it. */
+  readonly answer: 'yes' | 'no' | 'ask'
+  readonly reasons: readonly Reason<keyof SealCodes>[]
+}
+
+interface Row {
+  /** Resistance to oil and grease: A the best, E not recommended. */
+  readonly oil: 'A' | 'B' | 'C' | 'E'
+  readonly min: number
+  readonly max: number
+  /** What special compounds of the family reach. */
+  readonly specialMin?: number
+  readonly specialMax?: number
+}
+
+/** A seal maker's table, °C, read second hand. ACM is not in it. */
+const ROWS: Readonly<Partial<Record<Elastomer, Row>>> = {
+  NBR: { oil: 'B', min: -30, max: 100, specialMin: -50, specialMax: 120 },
+  HNBR: { oil: 'B', min: -30, max: 150, specialMin: -40 },
+  EPDM: { oil: 'E', min: -45, max: 130 },
+  VMQ: { oil: 'C', min: -55, max: 200, specialMax: 250 },
+  FVMQ: { oil: 'B', min: -55, max: 175 },
+  FKM: { oil: 'A', min: -15, max: 200, specialMin: -35 },
+  AU: { oil: 'B', min: -40, max: 100 },
+  CR: { oil: 'C', min: -40, max: 100, specialMin: -50 },
+  FFKM: { oil: 'A', min: -15, max: 260, specialMax: 330 },
+}
+
+const KNOWN: readonly Elastomer[] = [
+  'NBR',
+  'HNBR',
+  'FKM',
+  'ACM',
+  'EPDM',
+  'VMQ',
+  'FVMQ',
+  'AU',
+  'CR',
+  'FFKM',
+  'not stated',
+]
+
+/**
+ * Whether a rubber stands gear oil at a temperature, for rules over a sheet and for a ring from the shelf. It judges
+ * the family; the maker of the ring knows the compound.
+ *
+ * @param material - family as the sheet names it
+ * @param medium - `mineral gear oil`, the only medium whose ratings were read
+ * @param temperature - of the oil or the cold start, at the seal
+ * @returns `no` for EPDM always, and outside even a special compound; `ask` for a poor rating, a special compound or an
+ *   unread family; limits belong to the range
+ * @throws TypeError or RangeError when an argument is none of those
+ *
+ * Source: a seal maker's table of elastomers, read second hand; that ACM is usable is from memory and gives `ask`.
+ *
+ * @example
+ * ```ts
+ * import { materialSuits } from 'drivetrain-service/v1/seal'
+ * // May an EPDM ring go into a gearcase?
+ * materialSuits('EPDM', 'mineral gear oil', { value: 60, unit: 'degC' }).answer // => 'no'
+ * ```
+ */
+export function materialSuits(
+  material: Elastomer,
+  medium: 'mineral gear oil',
+  temperature: Quantity<TemperatureUnit>,
+): MaterialVerdict {
+  if (!KNOWN.includes(material)) {
+    throw new TypeError(`material must be one of ${KNOWN.join(', ')}, got ${shown(material)}`)
+  }
+  if (medium !== 'mineral gear oil') {
+    throw new TypeError(`medium must be mineral gear oil, got ${shown(medium)}`)
+  }
+  requireObject('temperature', temperature)
+  const units: readonly string[] = UNITS_BY_MEASURE.temperature
+  if (!units.includes(temperature.unit)) {
+    throw new TypeError(`temperature.unit must be one of ${units.join(', ')}, got ${shown(temperature.unit)}`)
+  }
+  const celsius = convert(temperature, 'degC').value
+  if (material === 'not stated')
+    return { answer: 'ask', reasons: [sealReason('seal/material-not-stated', {})] }
+  const row = ROWS[material]
+  if (row === undefined) {
+    return { answer: 'ask', reasons: [sealReason('seal/material-limits-not-read', { material })] }
+  }
+  if (row.oil === 'E') {
+    return { answer: 'no', reasons: [sealReason('seal/material-never', { material, medium })] }
+  }
+  const degrees = (value: number) => ({ value, unit: 'degC' as const })
+  const widest = { min: row.specialMin ?? row.min, max: row.specialMax ?? row.max }
+  const shownRange = { min: degrees(row.min), max: degrees(row.max) }
+  if (celsius < widest.min || celsius > widest.max) {
+    const params = { material, temperature, min: degrees(widest.min), max: degrees(widest.max) }
+    return { answer: 'no', reasons: [sealReason('seal/temperature-outside-material', params)] }
+  }
+  const reasons: Reason<keyof SealCodes>[] = []
+  if (celsius < row.min || celsius > row.max) {
+    const params = { material, temperature, ...shownRange }
+    reasons.push(sealReason('seal/temperature-needs-special-compound', params))
+  }
+  if (row.oil === 'C') reasons.push(sealReason('seal/material-poor', { material, medium }))
+  return reasons.length > 0
+    ? { answer: 'ask', reasons }
+    : { answer: 'yes', reasons: [sealReason('seal/material-suits', { material, medium, ...shownRange })] }
+}

@@ -1,0 +1,119 @@
+import type { JsonPointer, Reason } from '../finding.js'
+import { shown } from '../quantity/shown.js'
+import type { Id, NoSeal, Seal } from '../spec/leaf.js'
+import { type SealCodes, sealReason } from './codes.js'
+import { requireObject, requireSeal } from './requireSeal.js'
+
+/** An opening or a cover that a job opens, with its seals as resolved for this machine. */
+export interface OpenedPart {
+  /** Pointer to the opening or the cover in the sheet. */
+  readonly path: JsonPointer
+  readonly seals: readonly Seal[]
+  /** A cover has one seal, at `<path>/seal`; an opening's are at `<path>/seals/0` and on. Default `opening`. */
+  readonly part?: 'opening' | 'cover'
+  readonly instance?: Id
+  /** Cracking a plug loose and a level check open it just as taking it out does. Default `taken out`. */
+  readonly how?: 'taken out' | 'cracked loose' | 'level check'
+}
+
+export interface SealTask {
+  /** Pointer to the seal in the sheet. */
+  readonly path: JsonPointer
+  readonly instance?: Id
+  readonly seal: Exclude<Seal, NoSeal>
+  /** `new`: fit a new one; `inspect`: look at it, new if in doubt; `apply`: clean off and apply fresh; `look up`: the manual does not say. */
+  readonly action: 'new' | 'inspect' | 'apply' | 'look up'
+  /** What to look for. */
+  readonly inspection: readonly Reason<keyof SealCodes>[]
+  readonly reasons: readonly Reason<keyof SealCodes>[]
+}
+
+/**
+ * What to do with every seal of the openings and covers that a job opens, for the parts list and the steps. How many
+ * to buy is {@link matchStockSeals}'s question.
+ *
+ * Crush washers: a new one at every opening, also where the plug was only cracked loose or taken out to look at the
+ * level; only a sheet that says `on condition` lets one be used again. Bonded seals, o-rings and cut gaskets: as the
+ * sheet says. Sealants and liquid gaskets: always fresh.
+ *
+ * @param opened - the parts; one named twice (cracked first, then out) counts once for each instance
+ * @returns one task a seal and instance, in the order given; a seal of kind `none` gives none
+ * @throws TypeError when a part or a seal has the wrong shape
+ *
+ * Source: common practice, no source: no standard that was read says `single use` of crush washers.
+ *
+ * @example
+ * ```ts
+ * import { sealsToReplace } from 'drivetrain-service/v1/seal'
+ * // A plug was only cracked loose: does its copper washer go?
+ * const washer = { kind: 'crush washer', form: 'flat', material: 'copper', replace: 'every opening' } as const
+ * const [task] = sealsToReplace([{ path: '/gearcases/front/openings/fill', seals: [washer], how: 'cracked loose' }])
+ * console.log(task?.action, task?.path) // => new /gearcases/front/openings/fill/seals/0
+ * ```
+ */
+export function sealsToReplace(opened: readonly OpenedPart[]): readonly SealTask[] {
+  if (!Array.isArray(opened)) throw new TypeError(`opened must be an array, got ${shown(opened)}`)
+  const tasks = new Map<string, SealTask>()
+  opened.forEach((part: OpenedPart, place) => {
+    const name = `opened[${place}]`
+    requireObject(name, part)
+    if (typeof part.path !== 'string') {
+      throw new TypeError(`${name}.path must be a string, got ${shown(part.path)}`)
+    }
+    if (!Array.isArray(part.seals)) {
+      throw new TypeError(`${name}.seals must be an array, got ${shown(part.seals)}`)
+    }
+    part.seals.forEach((seal: Seal, index) => {
+      requireSeal(`${name}.seals[${index}]`, seal)
+      if (seal.kind === 'none') return
+      const path = part.part === 'cover' ? `${part.path}/seal` : `${part.path}/seals/${index}`
+      const key = JSON.stringify([path, part.instance ?? null])
+      if (tasks.has(key)) return
+      const instance = part.instance === undefined ? {} : { instance: part.instance }
+      tasks.set(key, { path, ...instance, seal, ...judgeSeal(seal, part.how ?? 'taken out') })
+    })
+  })
+  return [...tasks.values()]
+}
+
+function judgeSeal(
+  seal: Exclude<Seal, NoSeal>,
+  how: string,
+): Pick<SealTask, 'action' | 'inspection' | 'reasons'> {
+  if (seal.kind === 'not stated') {
+    return { action: 'look up', inspection: [], reasons: [sealReason('seal/not-stated', {})] }
+  }
+  if (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') {
+    const code = seal.kind === 'thread sealant' ? 'seal/sealant-fresh' : 'seal/liquid-gasket-fresh'
+    return { action: 'apply', inspection: [], reasons: [sealReason(code, { product: seal.product })] }
+  }
+  if (seal.replace === 'on condition') {
+    const stated =
+      seal.kind === 'crush washer'
+        ? sealReason('seal/reuse-stated', {})
+        : sealReason('seal/sheet-says-on-condition', { kind: seal.kind })
+    return { action: 'inspect', inspection: inspectionOf(seal.kind), reasons: [stated] }
+  }
+  const reason =
+    seal.kind === 'crush washer'
+      ? sealReason('seal/crush-washer-every-opening', { how })
+      : sealReason('seal/sheet-says-every-opening', { kind: seal.kind })
+  return { action: 'new', inspection: [], reasons: [reason] }
+}
+
+function inspectionOf(kind: 'crush washer' | 'bonded seal' | 'o-ring' | 'gasket') {
+  const look = (code: 'seal/look-for-cuts' | 'seal/look-for-flattening' | 'seal/look-at-faces') =>
+    sealReason(code, {})
+  if (kind === 'o-ring') {
+    return [
+      look('seal/look-for-cuts'),
+      look('seal/look-for-flattening'),
+      sealReason('seal/look-for-hardness', {}),
+      sealReason('seal/look-for-swelling', {}),
+    ]
+  }
+  if (kind === 'bonded seal') return [sealReason('seal/look-at-bonded-lip', {}), look('seal/look-at-faces')]
+  return kind === 'gasket'
+    ? [look('seal/look-for-cuts'), look('seal/look-at-faces')]
+    : [look('seal/look-for-flattening'), look('seal/look-at-faces')]
+}
