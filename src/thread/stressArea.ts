@@ -11,7 +11,7 @@ const INCH = 25.4
 /**
  * The area that a bolt's tension is reckoned on, for proof and clamp loads. Not for pipe threads, which have none.
  *
- * Metric: A = π/4 · (d − 0.9382·P)², with diameter d and pitch P. Unified: A = π/4 · (d − 0.9743/n)², with n threads
+ * Metric: A = π/4 · ((d2 + d3)/2)² = π/4 · (d − 13/12·H)², with diameter d and H = √3/2 × pitch (0.9382·P). Unified: A = π/4 · (d − 0.9743/n)², with n threads
  * per inch.
  *
  * @param thread - a metric or unified thread as {@link parseThread} gives it
@@ -38,7 +38,7 @@ export function stressArea(thread: MetricThread | UnifiedThread): StressArea {
     throw new TypeError(`thread must be a metric or unified thread, got ${shown(thread)}`)
   const core =
     thread.kind === 'metric'
-      ? thread.majorDiameter.value - 0.9382 * thread.pitch.value
+      ? thread.majorDiameter.value - (13 / 12) * (Math.sqrt(3) / 2) * thread.pitch.value
       : (thread.majorDiameter.value - 0.9743 / thread.threadsPerInch) * INCH
   return { squareMillimetres: (Math.PI / 4) * core * core }
 }

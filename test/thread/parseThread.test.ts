@@ -1,0 +1,123 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { parseThread } from '../../src/thread/index.js'
+
+// sizes: ISO 261, ISO 228-1, ISO 7-1, ASME B1.1 and B1.20.1, from memory
+const READ: readonly (readonly [string, string, 'parallel' | 'taper'])[] = [
+  ['M18x1.5', 'M18x1.5', 'parallel'],
+  ['M18×1.5', 'M18x1.5', 'parallel'],
+  ['M18 x 1.5', 'M18x1.5', 'parallel'],
+  ['  m18X1.50 ', 'M18x1.5', 'parallel'],
+  ['M18 x 1.5', 'M18x1.5', 'parallel'],
+  ['M10', 'M10', 'parallel'],
+  ['M10x1.5', 'M10', 'parallel'],
+  ['M 12 x 1.25 - 6g', 'M12x1.25', 'parallel'],
+  ['G 1/2', 'G 1/2', 'parallel'],
+  ['G1/2', 'G 1/2', 'parallel'],
+  ['G 1/2 A', 'G 1/2', 'parallel'],
+  ['G 1-1/4', 'G 1 1/4', 'parallel'],
+  ['R 1/2', 'R 1/2', 'taper'],
+  ['Rc 3/8', 'Rc 3/8', 'taper'],
+  ['Rp 1/2', 'Rp 1/2', 'parallel'],
+  ['1/2-14 NPT', '1/2-14 NPT', 'taper'],
+  ['1/2 NPT', '1/2-14 NPT', 'taper'],
+  ['1-11.5 NPT', '1-11.5 NPT', 'taper'],
+  ['1 - 11 1/2 NPTF', '1-11.5 NPTF', 'taper'],
+  ['1/8-27 nptf', '1/8-27 NPTF', 'taper'],
+  ['3/8-16 UNC', '3/8-16 UNC', 'parallel'],
+  ['1/2-20 unf - 2a', '1/2-20 UNF', 'parallel'],
+  ['3/4-20 UNEF', '3/4-20 UNEF', 'parallel'],
+]
+
+const REFUSED: readonly (readonly [string, string])[] = [
+  ['', 'thread/not-a-thread'],
+  ['18x1.5', 'thread/not-a-thread'],
+  ['M', 'thread/not-a-thread'],
+  ['M18x', 'thread/not-a-thread'],
+  ['M18x-1', 'thread/not-a-thread'],
+  ['M18x1e0', 'thread/not-a-thread'],
+  ['1/2-14', 'thread/not-a-thread'],
+  ['__proto__', 'thread/not-a-thread'],
+  ['constructor NPT', 'thread/not-a-thread'],
+  ['M18 x 1,5', 'thread/decimal-comma'],
+  ['M11', 'thread/pitch-not-known'],
+  ['M18x0', 'thread/pitch-too-coarse'],
+  ['M3x2', 'thread/pitch-too-coarse'],
+  ['G 5/7', 'thread/size-not-known'],
+  ['11/3 NPT', 'thread/size-not-known'],
+  ['7-14 UNC', 'thread/size-not-known'],
+  ['1/2-18 NPT', 'thread/threads-per-inch-differ'],
+  ['3/8-18 UNC', 'thread/threads-per-inch-differ'],
+  [`M18${' '.repeat(80)}x1.5`, 'thread/too-long'],
+]
+
+describe('parseThread', () => {
+  it.each(READ)('reads %s as %s, %s', (text, designation, form) => {
+    const read = parseThread(text)
+    expect(read.ok && [read.value.designation, read.value.form]).toEqual([designation, form])
+    expect(read.findings).toEqual([])
+  })
+
+  it.each(REFUSED)('refuses %s with %s', (text, code) => {
+    const read = parseThread(text)
+    expect(read.ok).toBe(false)
+    expect(read.findings.map((one) => one.code)).toEqual([code])
+  })
+
+  it('keeps size, pitch and tolerance class as numbers and text', () => {
+    const metric = parseThread('M12x1.25-6g')
+    expect(metric.ok && metric.value).toEqual({
+      kind: 'metric',
+      designation: 'M12x1.25',
+      form: 'parallel',
+      majorDiameter: { value: 12, unit: 'mm' },
+      pitch: { value: 1.25, unit: 'mm' },
+      coarse: false,
+      toleranceClass: '6g',
+    })
+    const inch = parseThread('3/8-16 UNC-2A')
+    expect(inch.ok && inch.value.kind === 'unified' && inch.value.majorDiameter).toEqual({
+      value: 0.375,
+      unit: 'in',
+    })
+    expect(inch.ok && inch.value.kind === 'unified' && inch.value.toleranceClass).toBe('2A')
+  })
+
+  it('tells the comma its point, and warns of an unusual pitch without refusing', () => {
+    expect(parseThread('M18x1,5').findings[0]?.params).toEqual({ text: 'M18x1,5', meant: 'M18x1.5' })
+    const odd = parseThread('M18x1.7')
+    expect(odd.ok && odd.value.designation).toBe('M18x1.7')
+    expect(odd.findings.map(({ code, severity }) => [code, severity])).toEqual([
+      ['thread/unusual-pitch', 'warning'],
+    ])
+  })
+
+  it('a third of the diameter is the coarsest pitch: at, just below and just above', () => {
+    expect(parseThread('M12x4').ok).toBe(true)
+    expect(parseThread('M12x3.999').ok).toBe(true)
+    expect(parseThread('M12x4.001').ok).toBe(false)
+  })
+
+  it('reads its own spelling again', () => {
+    for (const [text] of READ) {
+      const read = parseThread(text)
+      const again = read.ok ? parseThread(read.value.designation) : read
+      expect(again.ok && read.ok && again.value.designation === read.value.designation).toBe(true)
+    }
+  })
+
+  it('never throws on a string, and gives one finding or a thread', () => {
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), fc.stringMatching(/^[MGRmNPTUCF0-9 x./,-]{0,20}$/)), (text) => {
+        const read = parseThread(text)
+        expect(read.ok || read.findings.length === 1).toBe(true)
+      }),
+      { numRuns: 3000 },
+    )
+  })
+
+  it('throws TypeError for anything but a string', () => {
+    for (const value of [undefined, null, 18, Number.NaN, {}, []])
+      expect(() => parseThread(value as never)).toThrow(TypeError)
+  })
+})

@@ -1,0 +1,67 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { type MetricThread, parseThread, pitchDiameter, stressArea } from '../../src/thread/index.js'
+import { STRESS_AREAS, WORKED_FINE } from '../published/threadStressAreas.js'
+
+function metric(text: string): MetricThread {
+  const read = parseThread(text)
+  if (!read.ok || read.value.kind !== 'metric') throw new Error(text)
+  return read.value
+}
+
+describe('stressArea and pitchDiameter', () => {
+  it.each(STRESS_AREAS)(
+    '$thread rounds to the printed $printed mm² (ISO 898-1, R2)',
+    ({ thread, printed }) => {
+      const decimals = printed.split('.')[1]?.length ?? 0
+      expect(stressArea(metric(thread)).squareMillimetres.toFixed(decimals)).toBe(printed)
+    },
+  )
+
+  it.each(WORKED_FINE)(
+    '$thread: $area mm² and d2 $pitchDiameter mm',
+    ({ thread, area, pitchDiameter: d2 }) => {
+      expect(stressArea(metric(thread)).squareMillimetres.toFixed(3)).toBe(area)
+      expect(pitchDiameter(metric(thread)).value.toFixed(4)).toBe(d2)
+      expect(pitchDiameter(metric(thread)).unit).toBe('mm')
+    },
+  )
+
+  it('3/8-16 UNC has 0.0775 in² (IFI worked example, R)', () => {
+    const read = parseThread('3/8-16 UNC')
+    if (!read.ok || read.value.kind !== 'unified') throw new Error('3/8-16 UNC')
+    expect((stressArea(read.value).squareMillimetres / 645.16).toFixed(4)).toBe('0.0775')
+  })
+
+  it('lies between the areas of the core and of the full diameter, and a finer pitch has more', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 6, max: 60 }),
+        fc.double({ min: 0.5, max: 1.9, noNaN: true }),
+        (size, pitch) => {
+          const at = (value: number): MetricThread => ({
+            kind: 'metric',
+            designation: 'any',
+            form: 'parallel',
+            majorDiameter: { value: size, unit: 'mm' },
+            pitch: { value, unit: 'mm' },
+            coarse: false,
+          })
+          const area = stressArea(at(pitch)).squareMillimetres
+          expect(area).toBeLessThan((Math.PI / 4) * size ** 2)
+          expect(area).toBeGreaterThan((Math.PI / 4) * (size - 1.226869 * pitch) ** 2)
+          expect(stressArea(at(pitch * 0.9)).squareMillimetres).toBeGreaterThan(area)
+          expect(pitchDiameter(at(pitch)).value).toBeLessThan(size)
+        },
+      ),
+    )
+  })
+
+  it('throws TypeError for pipe threads and anything else', () => {
+    const pipe = parseThread('G 1/2')
+    for (const wrong of [pipe.ok && pipe.value, undefined, null, 'M10', {}]) {
+      expect(() => stressArea(wrong as never)).toThrow(TypeError)
+      expect(() => pitchDiameter(wrong as never)).toThrow(TypeError)
+    }
+  })
+})

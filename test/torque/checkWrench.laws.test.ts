@@ -1,0 +1,278 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { TorqueUnit } from '../../src/quantity/unit.js'
+import type { StatedValue } from '../../src/spec/leaf.js'
+import type { TorqueWrench } from '../../src/spec/toolbox.js'
+import { checkWrench } from '../../src/torque/index.js'
+import { torque } from './wrenches.js'
+
+/*
+ * A second judge that shares no code with the first: every torque in whole units of 10^-22 N·m, every mark tried.
+ * Factors typed from the statutory definitions (1 lbf·ft = 1.3558179483314004 N·m exactly, and so on).
+ */
+const SCALE = 22
+const NEWTON_METRES: Readonly<Partial<Record<TorqueUnit, string>>> = {
+  'N.m': '1',
+  'cN.m': '0.01',
+  'lbf.ft': '1.3558179483314004',
+  'lbf.in': '0.1129848290276167',
+  'kgf.m': '9.80665',
+  'kgf.cm': '0.0980665',
+}
+
+/** A decimal text in whole units of 10^-places. */
+function whole(text: string, places: number): bigint {
+  const [front = '0', back = ''] = text.split('.')
+  return BigInt(front + back.padEnd(places, '0'))
+}
+
+/** Decimal text × unit, in 10^-22 N·m: 6 decimals and 16 more of the factor. */
+function grains(text: string, unit: TorqueUnit): bigint {
+  return whole(text, 6) * whole(NEWTON_METRES[unit] ?? '', SCALE - 6)
+}
+
+interface Judged {
+  readonly scale: number
+  readonly mark: string
+  readonly inside: boolean
+}
+
+/** Tries every mark of every scale; `undefined` where none is inside the band and the range. */
+function trySettings(
+  wrench: TorqueWrench,
+  low: bigint,
+  high: bigint,
+  twiceAim: bigint,
+  unit: TorqueUnit,
+  edition: '2017' | '2003',
+): Judged | undefined {
+  let best: (Judged & { readonly distance: bigint; readonly size: bigint; readonly own: boolean }) | undefined
+  for (const [index, scale] of wrench.scales.entries()) {
+    const step = whole(String(scale.graduation), 3)
+    for (let mark = whole(String(scale.lowest), 3); mark <= whole(String(scale.highest), 3); mark += step) {
+      const text = `${mark / 1000n}.${String(mark % 1000n).padStart(3, '0')}`
+      const size = grains(text, scale.unit)
+      if (size <= 0n || size < low || size > high) continue
+      if (wrench.declaredRange) {
+        const { min, max } = wrench.declaredRange
+        if (size < grains(String(min.value), min.unit) || size > grains(String(max.value), max.unit)) continue
+      } else if (edition === '2003' && mark * 5n < whole(String(scale.highest), 3)) continue
+      if (wrench.accuracy.kind !== 'of reading') throw new Error('this judge knows errors of reading only')
+      const percent = whole(String(wrench.accuracy.percent), 3) // in 1/100,000
+      if (wrench.type === 'electronic' && edition === '2017' && step * 400_000n > mark * percent) continue
+      // mark/(1+a) >= low and mark/(1-a) <= high, multiplied out
+      const inside =
+        size * 100_000n >= low * (100_000n + percent) && size * 100_000n <= high * (100_000n - percent)
+      const gap = 2n * size - twiceAim
+      const distance = gap < 0n ? -gap : gap
+      const own = scale.unit === unit
+      const nearer =
+        best === undefined ||
+        distance < best.distance ||
+        (distance === best.distance && (size < best.size || (size === best.size && own && !best.own)))
+      if (nearer) best = { scale: index, mark: String(Number(text)), inside, distance, size, own }
+    }
+  }
+  return best && { scale: best.scale, mark: best.mark, inside: best.inside }
+}
+
+const UNITS = Object.keys(NEWTON_METRES) as TorqueUnit[]
+const unitArb = fc.constantFrom(...UNITS)
+
+const scaleArb = fc
+  .record({
+    unit: unitArb,
+    graduation: fc.constantFrom(0.1, 0.2, 0.25, 0.5, 1, 2, 2.5, 5),
+    first: fc.integer({ min: 0, max: 20 }),
+    marks: fc.integer({ min: 1, max: 120 }),
+    rest: fc.constantFrom(0, 0, 0.05),
+  })
+  .map(({ unit, graduation, first, marks, rest }) => ({
+    unit,
+    graduation,
+    lowest: Number((first * graduation).toFixed(3)),
+    highest: Number(((first + marks) * graduation + rest).toFixed(3)),
+  }))
+
+const wrenchArb: fc.Arbitrary<TorqueWrench> = fc
+  .record({
+    type: fc.constantFrom('click' as const, 'dial' as const, 'electronic' as const),
+    scales: fc.array(scaleArb, { minLength: 1, maxLength: 3 }),
+    percent: fc.constantFrom(1, 2, 3, 4, 6, 10, 12.5),
+    declared: fc.option(
+      fc.tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 41, max: 300 }), unitArb),
+      {
+        freq: 4,
+      },
+    ),
+  })
+  .map(({ type, scales, percent, declared }) => ({
+    name: 'any',
+    type,
+    drive: '1/2 in',
+    scales,
+    accuracy: { kind: 'of reading', percent },
+    ...(declared
+      ? {
+          declaredRange: {
+            min: { value: declared[0], unit: declared[2] },
+            max: { value: declared[1], unit: declared[2] },
+          },
+        }
+      : {}),
+  }))
+
+const figureArb = fc
+  .tuple(fc.integer({ min: 0, max: 400 }), fc.constantFrom('', '.5', '.25', '.1', '.0', '.333'))
+  .map(([front, back]) => `${front}${back}`)
+
+const editionArb = fc.constantFrom('2017' as const, '2003' as const)
+
+const statedArb: fc.Arbitrary<StatedValue<TorqueUnit>> = fc.oneof(
+  fc
+    .record({ min: figureArb, max: figureArb, unit: unitArb })
+    .map(({ min, max, unit }) =>
+      Number(min) <= Number(max)
+        ? { kind: 'limits' as const, min, max, unit }
+        : { kind: 'limits' as const, min: max, max: min, unit },
+    ),
+  fc
+    .record({
+      value: figureArb,
+      minus: fc.constantFrom('0', '1', '2.5', '10'),
+      plus: fc.constantFrom('0', '0.5', '4', '12'),
+      unit: unitArb,
+    })
+    .map((parts) => ({ kind: 'nominal with tolerance' as const, ...parts })),
+)
+
+function bandOf(stated: StatedValue<TorqueUnit>): readonly [low: bigint, high: bigint, twiceAim: bigint] {
+  const { unit } = stated
+  if (stated.kind === 'limits') {
+    const low = grains(stated.min ?? '0', unit)
+    const high = grains(stated.max ?? '0', unit)
+    return [low, high, low + high]
+  }
+  if (stated.kind === 'nominal') throw new Error('no band')
+  const aim = grains(stated.value, unit)
+  return [aim - grains(stated.minus, unit), aim + grains(stated.plus, unit), 2n * aim]
+}
+
+describe('checkWrench: laws', () => {
+  it('equals a judge that tries every mark in whole numbers (4,000 cases)', () => {
+    let fitting = 0
+    fc.assert(
+      fc.property(wrenchArb, statedArb, editionArb, (wrench, stated, edition) => {
+        const [low, high, twiceAim] = bandOf(stated)
+        const expected = trySettings(wrench, low, high, twiceAim, stated.unit, edition)
+        const { verdict, setting } = checkWrench(wrench, torque(stated), { edition })
+        if (expected === undefined) {
+          expect([verdict, setting]).toEqual(['does not fit', undefined])
+          return
+        }
+        fitting += 1
+        expect(setting && [setting.scale, String(setting.setting.value)]).toEqual([
+          expected.scale,
+          expected.mark,
+        ])
+        expect(setting?.trueBandInside).toBe(expected.inside ? 'yes' : 'no')
+        if (!expected.inside) expect(verdict).toBe('fits with care')
+      }),
+      { numRuns: 4000 },
+    )
+    expect(fitting).toBeGreaterThan(500)
+  })
+
+  it('the setting lies inside the band, the true band around it, and nothing is mutated (1,000 cases)', () => {
+    fc.assert(
+      fc.property(wrenchArb, statedArb, editionArb, (wrench, stated, edition) => {
+        const before = JSON.stringify([wrench, stated])
+        const { setting, band, reasons } = checkWrench(wrench, torque(stated), { edition })
+        expect(JSON.stringify([wrench, stated])).toBe(before)
+        expect(reasons.length).toBeGreaterThan(0)
+        if (setting === undefined || band === undefined) return
+        expect(setting.atFastener.value).toBeGreaterThanOrEqual(band.min.value)
+        expect(setting.atFastener.value).toBeLessThanOrEqual(band.max.value)
+        expect(setting.trueBand.sheetUnit.min.value).toBeLessThan(setting.atFastener.value)
+        expect(setting.trueBand.sheetUnit.max.value).toBeGreaterThan(setting.atFastener.value)
+        expect(setting.shareOfFullScale).toBeLessThanOrEqual(1)
+        expect(JSON.parse(JSON.stringify(setting))).toEqual(setting)
+      }),
+      { numRuns: 1000 },
+    )
+  })
+
+  it('the true band grows with the error, and with the setting', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 11, max: 99 }),
+        fc.integer({ min: 1, max: 40 }),
+        fc.constantFrom('of reading' as const, 'of full scale' as const),
+        (setting, percent, kind) => {
+          const at = (value: number, error: number) =>
+            checkWrench(
+              {
+                name: 'any',
+                type: 'click',
+                drive: '1/2 in',
+                scales: [{ unit: 'N.m', lowest: 1, highest: 400, graduation: 1 }],
+                declaredRange: { min: { value: 1, unit: 'N.m' }, max: { value: 400, unit: 'N.m' } },
+                accuracy: { kind, percent: kind === 'of reading' ? error : error / 100 },
+              },
+              torque({ kind: 'limits', min: String(value), max: String(value), unit: 'N.m' }),
+              { edition: '2017' },
+            ).setting?.trueBand.newtonMetres
+          const [here, wider, higher] = [
+            at(setting, percent),
+            at(setting, percent + 1),
+            at(setting + 1, percent),
+          ]
+          if (!here || !wider || !higher) throw new Error('every mark can be set')
+          expect(wider.min.value).toBeLessThan(here.min.value)
+          expect(wider.max.value).toBeGreaterThan(here.max.value)
+          expect(higher.min.value).toBeGreaterThan(here.min.value)
+          expect(higher.max.value).toBeGreaterThan(here.max.value)
+        },
+      ),
+    )
+  })
+
+  it('the verdict does not depend on the sheet’s unit where the change is exact', () => {
+    const times100 = (figure: string) => {
+      const [front = '', back = ''] = figure.split('.')
+      const digits = `${front}${back.padEnd(2, '0').slice(0, 2)}`.replace(/^0+(?=[0-9])/, '')
+      return back.length > 2 ? `${digits}.${back.slice(2)}` : digits
+    }
+    fc.assert(
+      fc.property(wrenchArb, figureArb, figureArb, editionArb, (wrench, one, other, edition) => {
+        const [min, max] = Number(one) <= Number(other) ? [one, other] : [other, one]
+        for (const [large, small] of [
+          ['N.m', 'cN.m'],
+          ['kgf.m', 'kgf.cm'],
+        ] as const) {
+          const told = (unit: TorqueUnit, from: string, to: string) => {
+            const fit = checkWrench(wrench, torque({ kind: 'limits', min: from, max: to, unit }), { edition })
+            return [fit.verdict, fit.setting?.trueBand.newtonMetres, fit.reasons.map(({ code }) => code)]
+          }
+          expect(told(small, times100(min), times100(max))).toEqual(told(large, min, max))
+        }
+      }),
+      { numRuns: 500 },
+    )
+  })
+
+  it('a wider band never loses a fit, and a second scale never does either', () => {
+    fc.assert(
+      fc.property(wrenchArb, statedArb, editionArb, scaleArb, (wrench, stated, edition, extra) => {
+        if (stated.kind !== 'limits') return
+        const { setting } = checkWrench(wrench, torque(stated), { edition })
+        if (setting === undefined) return
+        const wider = { ...stated, max: `${Number(stated.max) + 7}` }
+        expect(checkWrench(wrench, torque(wider), { edition }).setting).toBeDefined()
+        const more = { ...wrench, scales: [...wrench.scales, extra] }
+        expect(checkWrench(more, torque(stated), { edition }).setting).toBeDefined()
+      }),
+      { numRuns: 500 },
+    )
+  })
+})
