@@ -5,7 +5,7 @@ import { renderMessage } from '../message/renderMessage.js'
 import { showQuantity } from '../message/showQuantity.js'
 import type { Quantity } from '../quantity/unit.js'
 import type { PartName, VisitPlan } from '../service/visitPlan.js'
-import type { Line, SpanTone } from './cardParts.js'
+import type { CardCaution, Line, SpanTone } from './cardParts.js'
 import { joined, ownWords, quoted } from './spans.js'
 
 /** What every part of the card is written from. */
@@ -55,6 +55,22 @@ export function reasonLine({ catalogue }: CardContext, reason: Reason, from: Jso
 
 export function reasonLines(context: CardContext, reasons: readonly Reason[], from: JsonPointer): Line[] {
   return reasons.map((reason, index) => reasonLine(context, reason, `${from}/${index}`))
+}
+
+/**
+ * Cautions of the plan; those that the card's head says already are left out. A caution that states its own signal word
+ * needs none in front.
+ */
+export function cautionLines(
+  context: CardContext,
+  cautions: readonly Reason[],
+  from: JsonPointer,
+): CardCaution[] {
+  return cautions.flatMap((caution, index) => {
+    if (caution.code === 'service/manual-first' || caution.code === 'service/licensed-work') return []
+    const line = reasonLine(context, caution, `${from}/${index}`)
+    return [caution.params['signal'] === undefined ? { word: context.words.labels.caution, line } : { line }]
+  })
 }
 
 /** `drain plug (left)`; the gearcase in front where no heading names it. */

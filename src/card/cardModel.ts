@@ -1,7 +1,7 @@
 import type { Catalogue } from '../message/catalogue.js'
 import type { VisitPlan } from '../service/visitPlan.js'
 import { afterSection } from './afterSection.js'
-import { type CardContext, quantityLine, reasonLines } from './cardContext.js'
+import { type CardContext, cautionLines, quantityLine, reasonLines } from './cardContext.js'
 import type { CardModel, CardSection, Line } from './cardParts.js'
 import { dueSection } from './dueSection.js'
 import { figuresSection } from './figuresSection.js'
@@ -122,11 +122,10 @@ export function cardModel(plan: VisitPlan, catalogue: Catalogue): CardModel {
     variant: variantOf(context),
     facts: factsOf(context),
     authority: words.authority,
-    cautions: { label: words.labels.caution, lines: reasonLines(context, plan.cautions, '/cautions') },
+    cautions: { label: words.labels.caution, cautions: cautionLines(context, plan.cautions, '/cautions') },
     sections,
     marks: {
       computed: words.computedMark,
-      caution: words.labels.caution,
       pictures: words.pictures,
       legend: words.legend,
     },

@@ -66,10 +66,16 @@ export interface CardSteps {
   readonly groups: readonly { readonly heading: Line; readonly steps: readonly CardStep[] }[]
 }
 
+/** `word` stands in front, where the sentence does not say itself how grave it is. */
+export interface CardCaution {
+  readonly word?: string
+  readonly line: Line
+}
+
 export interface CardStep {
   readonly number: number
   /** To be read before the step. */
-  readonly cautions: readonly Line[]
+  readonly cautions: readonly CardCaution[]
   readonly full: Line
   readonly short: Line
   readonly note?: Line
@@ -110,12 +116,11 @@ export interface CardModel {
   readonly facts: readonly { readonly label: string; readonly value: Line }[]
   /** What comes before this card: the manual, the codes, those with a licence. */
   readonly authority: readonly string[]
-  readonly cautions: { readonly label: string; readonly lines: readonly Line[] }
+  readonly cautions: { readonly label: string; readonly cautions: readonly CardCaution[] }
   readonly sections: readonly CardSection[]
   /** Words that renderers put on what they draw. */
   readonly marks: {
     readonly computed: string
-    readonly caution: string
     readonly pictures: Readonly<Record<PictureName, string>>
     /** What the bars and the pointer of a torque drawing stand for. */
     readonly legend: { readonly allowed: string; readonly trueBand: string; readonly setting: string }

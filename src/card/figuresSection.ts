@@ -18,17 +18,23 @@ function beside({ words }: CardContext, lines: FigureLines): Line[] {
   return [joined([also, computed], ' · ')].filter((line) => line.length > 0)
 }
 
+/** The opening, cover or shield that a path of the sheet belongs to. */
+function ownerOf(path: string): string {
+  return /^\/(?:gearcases\/[^/]+\/(?:openings|covers)\/[^/]+|shields\/[^/]+)/.exec(path)?.[0] ?? path
+}
+
 /** Where the part sits and what turns it, under its torque. */
 function partNotes(context: CardContext, part: PartName): Line[] {
   const { plan, words } = context
+  const owner = ownerOf(part.path)
   const notes: Line[] = []
   for (const [index, figure] of plan.figures.entries()) {
-    if (figure.role === 'place' && figure.part.path === part.path)
+    if (figure.role === 'place' && ownerOf(figure.path) === owner)
       notes.push(figureLines(context, figure, index).main)
   }
   for (const [index, tool] of plan.tools.entries()) {
     if (tool.kind !== 'socket' || tool.drive === undefined) continue
-    if (!tool.for.some(({ path }) => path === part.path)) continue
+    if (!tool.for.some(({ path }) => ownerOf(path) === owner)) continue
     notes.push(
       quoted(
         [words.drives[tool.drive.kind], tool.drive.size].filter(Boolean).join(' '),
@@ -47,7 +53,14 @@ function figureRow(context: CardContext, figure: PlannedFigure, index: number): 
     ? capitalised(partLine(figure.part, `/figures/${index}/part`, 'under its gearcase'))
     : quoted(words.roles[figure.role], `/figures/${index}/role`)
   const notes = [...beside(context, lines), ...(tightening ? partNotes(context, figure.part) : lines.notes)]
-  return { label, value: lines.main, size: LARGE.has(figure.role) ? 'large' : 'small', notes }
+  const gap = figure.resolved.kind !== 'stated'
+  const size = gap ? 'small' : LARGE.has(figure.role) ? 'large' : 'small'
+  return {
+    label,
+    value: lines.main,
+    size,
+    notes: gap ? [...lines.notes, ...notes.filter((note) => !lines.notes.includes(note))] : notes,
+  }
 }
 
 /** The oil that holds at this ambient temperature, where one was chosen. */

@@ -17,8 +17,10 @@ export type {
   SpanTone,
   TorqueScale,
 } from './cardParts.js'
+export { type Cue, cueList } from './cueList.js'
 export { renderHtml } from './renderHtml.js'
 export { renderMarkdown } from './renderMarkdown.js'
 export { renderShortCard } from './renderShortCard.js'
 export { renderText } from './renderText.js'
+export { renderWebVtt } from './renderWebVtt.js'
 export { shortenCard } from './shortenCard.js'

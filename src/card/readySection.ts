@@ -1,7 +1,7 @@
 import type { PlannedOil, PlannedSeal, PlannedTool } from '../service/visitPlan.js'
-import { type CardContext, partLine, quantityLine, reasonLines } from './cardContext.js'
+import { type CardContext, entryAt, partLine, quantityLine, reasonLines } from './cardContext.js'
 import type { CardList, CardSection, Line } from './cardParts.js'
-import { sealLine } from './figureLines.js'
+import { figureLines, sealLine } from './figureLines.js'
 import { capitalised, joined, ownWords, quoted } from './spans.js'
 
 type Item = CardList['items'][number]
@@ -13,8 +13,10 @@ const filled = (lines: readonly Line[]) => lines.filter((line) => line.length > 
 function oilItem(context: CardContext, oil: PlannedOil, index: number): Item {
   const { labels, notStated } = context.words
   const from = `/oil/${index}`
-  const needed =
-    oil.needed === undefined ? ownWords(notStated) : quantityLine(context, oil.needed, `${from}/needed`)
+  const refill = entryAt(context.plan.figures, 'figures', oil.refill)
+  const gap =
+    refill === undefined ? ownWords(notStated) : figureLines(context, refill.entry, refill.index).main
+  const needed = oil.needed === undefined ? gap : quantityLine(context, oil.needed, `${from}/needed`)
   const choice = oil.choice === undefined ? [] : quoted(oil.choice, `${from}/choice`)
   const take = oil.take.map((container, place) => {
     const at = `${from}/take/${place}`
@@ -70,7 +72,8 @@ function toolItem(context: CardContext, tool: PlannedTool, index: number): Item 
       ? []
       : quoted([words.drives[tool.drive.kind], tool.drive.size].filter(Boolean).join(' '), `${from}/drive`)
   const have = tool.have === undefined ? [] : quoted(tool.have.name, `${from}/have/name`)
-  const name = joined([quoted(words.tools[tool.kind], `${from}/kind`), drive], ' ')
+  const kind = quoted(words.tools[tool.kind], `${from}/kind`)
+  const name = drive.length > 0 ? (have.length > 0 ? [] : drive) : kind
   const bad =
     tool.verdict === 'fits' ? [] : quoted(words.toolVerdicts[tool.verdict], `${from}/verdict`, 'gap')
   const why = tool.verdict === 'fits' ? [] : reasonLines(context, tool.reasons, `${from}/reasons`)

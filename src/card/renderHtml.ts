@@ -58,7 +58,7 @@ function bannerHtml(card: CardModel) {
 }
 
 function cautionsHtml({ cautions }: CardModel) {
-  if (cautions.lines.length === 0) return undefined
+  if (cautions.cautions.length === 0) return undefined
   return element(
     'aside',
     { className: ['cautions'], ariaLabel: cautions.label },
@@ -66,8 +66,13 @@ function cautionsHtml({ cautions }: CardModel) {
     element(
       'ul',
       { role: 'list' },
-      cautions.lines.map((line) =>
-        element('li', {}, element('strong', {}, `${cautions.label}: `), lineHtml(line)),
+      cautions.cautions.map(({ word, line }) =>
+        element(
+          'li',
+          {},
+          word === undefined ? undefined : element('strong', {}, `${word}: `),
+          lineHtml(line),
+        ),
       ),
     ),
   )

@@ -30,6 +30,13 @@ function phrasing(line: Line): PhrasingContent[] {
   return line.map(({ text: value, tone }) => (tone === 'gap' ? strong([text(value)]) : text(value)))
 }
 
+function cautionParagraph(word: string | undefined, line: Line): Paragraph {
+  return paragraph([
+    ...(word === undefined ? [] : [strong([text(`${word}:`)]), text(' ')]),
+    ...phrasing(line),
+  ])
+}
+
 function cellPhrasing(cell: CardCell): PhrasingContent[] {
   return cell.lines.flatMap((line, index) => [...(index === 0 ? [] : [text('; ')]), ...phrasing(line)])
 }
@@ -69,7 +76,7 @@ function plateBlocks(plate: CardPlate): RootContent[] {
   return [heading(3, phrasing(plate.name)), { type: 'list', ordered: false, spread: false, children: rows }]
 }
 
-function stepBlocks(steps: CardSteps, { extent, marks }: CardModel): RootContent[] {
+function stepBlocks(steps: CardSteps, { extent }: CardModel): RootContent[] {
   return steps.groups.flatMap(({ heading: name, steps: within }) => [
     heading(3, phrasing(name)),
     {
@@ -78,9 +85,7 @@ function stepBlocks(steps: CardSteps, { extent, marks }: CardModel): RootContent
       start: within[0]?.number ?? 1,
       spread: false,
       children: within.map((step) => {
-        const cautions = step.cautions.map((line) =>
-          paragraph([strong([text(`${marks.caution}: `)]), ...phrasing(line)]),
-        )
+        const cautions = step.cautions.map(({ word, line }) => cautionParagraph(word, line))
         const note = step.note === undefined ? [] : [paragraph(phrasing(step.note))]
         const line = paragraph(phrasing(extent === 'full' ? step.full : step.short))
         return {
@@ -130,10 +135,12 @@ export function renderMarkdown(card: CardModel): string {
   const facts = card.facts.map(({ label, value }) =>
     listItem([text(`${label}: `), ...phrasing(value)], [], false),
   )
-  const variant = [strong([text(`${card.variant.label}: `)]), ...phrasing(card.variant.lines[0] ?? [])]
-  const cautions = card.cautions.lines.map((line) =>
-    paragraph([strong([text(`${card.cautions.label}: `)]), ...phrasing(line)]),
-  )
+  const variant = [
+    strong([text(`${card.variant.label}:`)]),
+    text(' '),
+    ...phrasing(card.variant.lines[0] ?? []),
+  ]
+  const cautions = card.cautions.cautions.map(({ word, line }) => cautionParagraph(word, line))
   const children: RootContent[] = [
     heading(1, [text(`${card.title}: `), ...phrasing(card.machine)]),
     paragraph(phrasing(card.about)),

@@ -17,7 +17,7 @@ function rowLines(cells: readonly CardCell[], columns: readonly string[]): strin
   })
 }
 
-function partLines(part: CardPart, { extent, marks }: CardModel): string[] {
+function partLines(part: CardPart, { extent }: CardModel): string[] {
   switch (part.kind) {
     case 'table':
       return [
@@ -44,7 +44,9 @@ function partLines(part: CardPart, { extent, marks }: CardModel): string[] {
       return part.groups.flatMap(({ heading, steps }) => [
         write(heading),
         ...steps.flatMap((step) => [
-          ...step.cautions.flatMap((caution) => under('  !! ', `${marks.caution}: ${write(caution)}`)),
+          ...step.cautions.flatMap(({ word, line }) =>
+            under('  !! ', word === undefined ? write(line) : `${word}: ${write(line)}`),
+          ),
           ...under(
             `[ ] ${String(step.number).padStart(2)}. `,
             write(extent === 'full' ? step.full : step.short),
@@ -87,7 +89,9 @@ export function renderText(card: CardModel): string {
     ...(card.header === undefined ? [] : under('', write(card.header))),
     ...card.authority.flatMap((sentence) => under('! ', sentence)),
     ...card.facts.flatMap(({ label, value }) => under('', `${label}: ${write(value)}`)),
-    ...card.cautions.lines.flatMap((line) => under('!! ', `${card.cautions.label}: ${write(line)}`)),
+    ...card.cautions.cautions.flatMap(({ word, line }) =>
+      under('!! ', word === undefined ? write(line) : `${word}: ${write(line)}`),
+    ),
   ]
   for (const section of card.sections) {
     lines.push('', section.heading, '-'.repeat(WIDTH))

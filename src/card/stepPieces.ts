@@ -10,6 +10,8 @@ type PieceName = Exclude<keyof StepParams, 'wheelMark' | 'seal' | 'gap'>
 export type StepPieces = Readonly<Partial<Record<PieceName, Line | undefined>>>
 export type StepChoices = Pick<StepParams, 'wheelMark' | 'seal' | 'gap'>
 
+const TIGHTENS: ReadonlySet<PlannedStep['do']> = new Set(['tighten', 'tighten cover', 'refit shield'])
+
 interface FoundFigure {
   /** Pointer to the resolved leaf. */
   readonly from: string
@@ -104,13 +106,18 @@ export function stepPieces(
   const seal = found.get('seal')?.figure.resolved
   const leaf = seal?.kind === 'stated' ? seal.value : undefined
   const wait = entryAt(context.plan.waits, 'waits', step.wait)
-  const gap = gapOf(step.do === 'tighten' || step.do === 'tighten cover' ? tightening : volume)
+  const gap = gapOf(TIGHTENS.has(step.do) ? tightening : volume)
   const mark = step.part?.wheelMark
   return {
     pieces: {
       ...placePieces(step, index, place === 'alone'),
       ...tighteningPieces(tightening, step, context),
       ...volumePieces(context, step, volume),
+      place: statedLine(found.get('place')),
+      sealant:
+        leaf !== undefined && 'product' in leaf
+          ? quoted(leaf.product, `${found.get('seal')?.from}/product`)
+          : undefined,
       temperature: statedLine(found.get('drain temperature')),
       wait:
         wait?.entry.seconds === undefined

@@ -1,5 +1,5 @@
 import type { PlannedStep } from '../service/visitPlan.js'
-import { type CardContext, reasonLines } from './cardContext.js'
+import { type CardContext, cautionLines } from './cardContext.js'
 import type { CardSection, CardStep, CardSteps, Line } from './cardParts.js'
 import { capitalised, ownWords, quoted } from './spans.js'
 import { stepPieces } from './stepPieces.js'
@@ -35,7 +35,7 @@ function cardStep(context: CardContext, step: PlannedStep, index: number): CardS
   const { pieces, choices } = stepPieces(context, step, index, 'under its heading')
   return {
     number: index + 1,
-    cautions: reasonLines(context, step.cautions, `/steps/${index}/cautions`),
+    cautions: cautionLines(context, step.cautions, `/steps/${index}/cautions`),
     full: capitalised(weaveText(pieces, (signs) => text.full({ ...signs, ...choices }))),
     short: capitalised(weaveText(pieces, (signs) => text.short({ ...signs, ...choices }))),
     ...(step.note !== undefined && { note: quoted(step.note, `/steps/${index}/note`) }),

@@ -13,9 +13,12 @@ function waitRow(context: CardContext, wait: PlannedWait, index: number): CardCe
       ? quoted(words.dueStates['cannot tell'], from, 'gap')
       : durationLine(context, wait.seconds, `${from}/seconds`, 'computed')
   const parts = (wait.parts ?? []).map(({ name, seconds }, place) => [
-    ...quoted(words.waitParts[name] ?? name, `${from}/parts/${place}/name`),
+    ...quoted(
+      Object.hasOwn(words.waitParts, name) ? (words.waitParts[name] ?? name) : name,
+      `${from}/parts/${place}/name`,
+    ),
     ...ownWords(' '),
-    ...durationLine(context, seconds, `${from}/parts/${place}/seconds`),
+    ...durationLine(context, Math.round(seconds), `${from}/parts/${place}/seconds`),
   ])
   const why = wait.seconds === undefined ? reasonLines(context, wait.reasons, `${from}/reasons`) : []
   const where = capitalised(partLine(wait.part, `${from}/part`, 'with gearcase'))

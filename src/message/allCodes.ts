@@ -1,7 +1,12 @@
 import type { CalendarCodes } from '../calendar/codes.js'
 import type { CliCodes } from '../cli/codes.js'
+import type { FillCodes } from '../fill/codes.js'
 import type { IntervalCodes } from '../interval/codes.js'
+import type { OilCodes } from '../oil/codes.js'
+import type { ProcedureCodes } from '../procedure/codes.js'
 import type { QuantityCodes } from '../quantity/codes.js'
+import type { RuleCodes } from '../rules/codes.js'
+import type { SealCodes } from '../seal/codes.js'
 import type { SpecCodes } from '../spec/codes.js'
 import type { ThreadCodes } from '../thread/codes.js'
 import type { TorqueCodes } from '../torque/codes.js'
@@ -10,8 +15,13 @@ import type { TorqueCodes } from '../torque/codes.js'
 export interface AllCodes
   extends CalendarCodes,
     CliCodes,
+    FillCodes,
     IntervalCodes,
+    OilCodes,
+    ProcedureCodes,
     QuantityCodes,
+    RuleCodes,
+    SealCodes,
     SpecCodes,
     ThreadCodes,
     TorqueCodes {}

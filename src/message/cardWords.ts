@@ -112,6 +112,8 @@ export interface CardWords {
   readonly confidences: Words<SourceRef['confidence']>
   /** What each small picture shows, for one who cannot see it. */
   readonly pictures: Words<'plug' | 'washer' | 'wheel marks' | 'pour' | 'torque'>
+  /** What the camera shows beside the steps. */
+  readonly cues: Words<'opening' | 'caution'>
   /** What the bars and the pointer of a torque drawing stand for. */
   readonly legend: Words<'allowed' | 'trueBand' | 'setting'>
   /** `6 months`, from the whole parts of a period. */

@@ -12,6 +12,8 @@ export interface StepParams {
   /** `left` */
   readonly instance?: string
   readonly wheelMark?: WheelMark
+  /** Where the part sits, in the manual's words. */
+  readonly place?: string
   readonly seal?: Seal['kind']
   readonly sealant?: string
   /** `80W-90 GL-5` */

@@ -106,7 +106,7 @@ function plateHtml(plate: CardPlate, marks: Marks): Element {
   )
 }
 
-function stepsHtml(steps: CardSteps, extent: CardModel['extent'], marks: Marks): Element {
+function stepsHtml(steps: CardSteps, extent: CardModel['extent']): Element {
   const groups = steps.groups.map(({ heading, steps: within }) =>
     element(
       'div',
@@ -119,12 +119,17 @@ function stepsHtml(steps: CardSteps, extent: CardModel['extent'], marks: Marks):
           element(
             'li',
             {},
-            step.cautions.map((caution) =>
+            step.cautions.map(({ word, line }) =>
               element(
                 'div',
                 { className: ['caution'] },
                 cautionSign(),
-                element('div', {}, element('strong', {}, `${marks.caution}: `), lineHtml(caution)),
+                element(
+                  'div',
+                  {},
+                  word === undefined ? undefined : element('strong', {}, `${word}: `),
+                  lineHtml(line),
+                ),
               ),
             ),
             element(
@@ -178,7 +183,7 @@ export function partHtml(part: CardPart, { extent, marks }: Pick<CardModel, 'ext
     case 'plate':
       return [plateHtml(part, marks)]
     case 'steps':
-      return [stepsHtml(part, extent, marks)]
+      return [stepsHtml(part, extent)]
     case 'blanks':
       return [blanksHtml(part)]
   }

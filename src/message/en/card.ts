@@ -232,7 +232,11 @@ export const cardWords: CardWords = {
     'by turns': 'by turns, no torque wrench',
   },
   waits: { pour: 'pour through the hose', drain: 'drain', cure: 'cure', settle: 'settle' },
-  waitParts: {},
+  waitParts: {
+    'hose fills': 'hose fills',
+    'funnel empties': 'funnel empties',
+    'hose empties': 'hose empties',
+  },
   missingKinds: { 'not stated': 'not stated', 'cannot tell': 'cannot tell', 'not kept': 'not kept' },
   documents: {
     'owner manual': "owner's manual",
@@ -250,6 +254,10 @@ export const cardWords: CardWords = {
     'wheel marks': 'Three hubs: the mark at the bottom, level with the hub, and at the top.',
     pour: 'A funnel held high, with its hose down into the fill opening.',
     torque: 'The torque that the manual permits, and the band in which the true torque lies at this setting.',
+  },
+  cues: {
+    opening: 'The machine, and its manual beside it.',
+    caution: 'The presenter, close up, hands off the machine.',
   },
   legend: { allowed: 'permitted', trueBand: 'true torque', setting: 'setting' },
   period: ({ years, months, weeks, days }) =>

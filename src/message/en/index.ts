@@ -2,8 +2,13 @@ import type { Catalogue } from '../catalogue.js'
 import { calendarTexts } from './calendar.js'
 import { cardWords } from './card.js'
 import { cliTexts } from './cli.js'
+import { fillTexts } from './fill.js'
 import { intervalTexts } from './interval.js'
+import { oilTexts } from './oil.js'
+import { procedureTexts } from './procedure.js'
 import { quantityTexts } from './quantity.js'
+import { rulesTexts } from './rules.js'
+import { sealTexts } from './seal.js'
 import { specTexts } from './spec.js'
 import { speechWords } from './speech.js'
 import { stepTexts } from './steps.js'
@@ -30,8 +35,13 @@ export const en: Catalogue = {
   texts: {
     ...calendarTexts,
     ...cliTexts,
+    ...fillTexts,
     ...intervalTexts,
+    ...oilTexts,
+    ...procedureTexts,
     ...quantityTexts,
+    ...rulesTexts,
+    ...sealTexts,
     ...specTexts,
     ...threadTexts,
     ...torqueTexts,

@@ -87,19 +87,21 @@ export const stepTexts: StepTexts = {
     show: () => 'The hand that takes out the key.',
   },
   'chock the wheels': {
-    full: () => 'Chock the wheels that stay on the ground.',
-    short: () => 'Chock the wheels that stay down',
+    full: ({ part }) =>
+      part === undefined ? 'Chock the wheels that stay on the ground.' : `Chock the wheels of the ${part}.`,
+    short: ({ part }) => (part === undefined ? 'Chock the wheels that stay down' : `Chock the ${part}`),
     show: () => 'Both chocks, hard against the wheels.',
   },
   'raise the machine': {
     full: (params) =>
-      `Raise the machine at ${the(params, 'point that the manual names')}. The jack only lifts: never work under it.`,
-    short: (params) => `Raise at ${brief(params, 'the manual’s point')}`,
+      `Raise the machine at ${params.part ?? 'the point that the manual names'}. Do not work under a jack.`,
+    short: (params) => `Raise at ${params.part ?? 'the manual’s point'}`,
     show: () => 'The jack under its point, then the wheel as it leaves the ground.',
   },
   'set on stands': {
-    full: () => 'Set the machine on rated stands. Make sure that it stands still.',
-    short: () => 'Set on stands',
+    full: ({ part }) =>
+      `Set the machine on rated stands${part === undefined ? '' : ` at ${part}`}. Make sure that it stands still.`,
+    short: ({ part }) => `Stands${part === undefined ? '' : ` at ${part}`}`,
     show: () => 'The stands under their points, and the jack taken down.',
   },
   'lower the machine': {
@@ -113,8 +115,9 @@ export const stepTexts: StepTexts = {
     show: (params) => `${the(params, 'shield')} as it comes off, and its fasteners.`,
   },
   'refit shield': {
-    full: (params) => `Put ${the(params, 'shield')} back with all its fasteners.`,
-    short: (params) => `${brief(params, 'shield')} back`,
+    full: (params) =>
+      `Put ${the(params, 'shield')} back with all its fasteners. ${tightenText(params, 'the fasteners')}`,
+    short: (params) => `${brief(params, 'shield')} back. ${tightenShort(params, 'fasteners')}`,
     show: (params) => `${the(params, 'shield')} as it goes back.`,
   },
   'turn the wheel': {
@@ -127,7 +130,8 @@ export const stepTexts: StepTexts = {
     show: () => 'The mark on the wheel, until it stands in its place.',
   },
   'clean around': {
-    full: (params) => `Clean the area around ${the(params, 'opening')}.`,
+    full: (params) =>
+      `Clean the area around ${the(params, 'opening')}${params.place === undefined ? '' : `: ${params.place}`}.`,
     short: (params) => `Clean around ${brief(params, 'opening')}`,
     show: (params) => `${the(params, 'opening')}, dirty and then clean.`,
   },
@@ -185,7 +189,7 @@ export const stepTexts: StepTexts = {
     show: () => 'The magnet, wiped bright.',
   },
   'clear the breather': {
-    full: (params) => `Make sure that ${the(params, 'breather')} is clear.`,
+    full: ({ place }) => `Make sure that the breather is clear${place === undefined ? '' : `: ${place}`}.`,
     short: () => 'Breather clear',
     show: () => 'The breather in its place.',
   },
@@ -214,7 +218,7 @@ export const stepTexts: StepTexts = {
     full: (params) =>
       params.sealant === undefined
         ? `Apply the sealant to ${the(params, 'clean thread')}.`
-        : `Apply the sealant ${params.sealant} to ${the(params, 'clean thread')}.`,
+        : `Apply ${params.sealant} to ${the(params, 'clean thread')}.`,
     short: (params) => `Sealant: ${brief(params, 'thread')}`,
     show: (params) => `The sealant on ${the(params, 'thread')}.`,
   },

@@ -1,0 +1,37 @@
+import { cleanText } from '../message/cleanText.js'
+import type { Cue } from './cueList.js'
+
+const two = (count: number) => String(count).padStart(2, '0')
+
+/** `01:02:03.000` */
+function timeStamp(seconds: number): string {
+  return `${two(Math.floor(seconds / 3600))}:${two(Math.floor((seconds % 3600) / 60))}:${two(seconds % 60)}.000`
+}
+
+const escaped = (text: string) =>
+  cleanText(text).replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;')
+
+/**
+ * The script as WebVTT captions: what is said, and under it the values on the screen. One cue follows the other
+ * without a gap; an editor moves them to the real takes.
+ *
+ * @param cues - from {@link cueList}; at least 1 s each
+ * @returns a WebVTT file; names from the sheet can make neither tags nor cues
+ * @throws RangeError when a cue's `seconds` is not a whole number from 1 on
+ *
+ * Source: WebVTT: The Web Video Text Tracks Format (W3C), file structure and cue text escapes; from memory.
+ */
+export function renderWebVtt(cues: readonly Cue[]): string {
+  let start = 0
+  const blocks = cues.map(({ id, say, screen, seconds }) => {
+    if (!Number.isSafeInteger(seconds) || seconds < 1) {
+      throw new RangeError(`seconds is ${seconds}; it must be a whole number from 1 on`)
+    }
+    const end = start + seconds
+    const times = `${timeStamp(start)} --> ${timeStamp(end)}`
+    start = end
+    const values = screen.map(({ text }) => escaped(text)).join(' · ')
+    return [escaped(id), times, escaped(say), ...(values === '' ? [] : [values])].join('\n')
+  })
+  return `${['WEBVTT', ...blocks].join('\n\n')}\n`
+}
