@@ -54,7 +54,8 @@ export function copyPlainData(input: unknown, document: DocumentReference): Plai
     // One key for each entry, and `length`.
     if (keys.length < list.length + 1) return refuseAs('sparse-list', tokens)
     if (keys.length > list.length + 1) return refuseAs('list-with-keys', tokens)
-    return Array.from(list, (_entry, place) => {
+    // The list itself is not iterated: that would run its getters.
+    return Array.from({ length: list.length }, (_nothing, place) => {
       const property = Object.getOwnPropertyDescriptor(list, place)
       return property === undefined || !('value' in property)
         ? refuseAs('accessor', [...tokens, place])

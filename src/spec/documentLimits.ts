@@ -4,11 +4,11 @@ export const MAX_DEPTH = 32
 /** Characters of one text or key. The longest a person writes by hand is a note of a few pages. */
 export const MAX_STRING_LENGTH = 20_000
 
-/** Characters of a whole text: fifty years of daily readings of a hundred machines are still below it. */
-export const MAX_TEXT_LENGTH = 100_000_000
+/** Characters of a whole text. Twenty years of hourly readings of one machine are about nine million. */
+export const MAX_TEXT_LENGTH = 50_000_000
 
-/** Values of a whole document, so that shared parts handed to the API cannot unfold without end. */
-export const MAX_VALUES = 5_000_000
+/** Values of a whole document, so that shared parts handed to the API cannot unfold without end. Those readings are half as many. */
+export const MAX_VALUES = 1_000_000
 
 /** Characters of foreign text that a finding repeats. */
 export const SHOWN_LENGTH = 80

@@ -1,0 +1,230 @@
+import { createContext, runInContext } from 'node:vm'
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { MAX_DEPTH, MAX_STRING_LENGTH, MAX_TEXT_LENGTH } from '../../src/spec/documentLimits.js'
+import { parseDocument, parseDocumentText, parseStock } from '../../src/spec/index.js'
+import { readFixture } from './fixtures.js'
+
+const stock = () => readFixture('full.stock.json')
+const found = (input: unknown) =>
+  parseStock(input).findings.map(({ code, path, params }) => [
+    code,
+    path,
+    params['found'] ?? params['key'] ?? params['limit'],
+  ])
+const withNote = (note: unknown) => Object.assign(stock(), { header: note })
+
+describe('data that is not plain', () => {
+  class Shelf {
+    name = 'x'
+  }
+  const sparse = ['a', 'b']
+  delete sparse[0]
+  const keyed = Object.assign(['GL-4'], { more: 1 })
+  const getter = Object.defineProperty({}, 'name', {
+    enumerable: true,
+    get: () => {
+      throw new Error('a getter was run')
+    },
+  })
+  const hidden = Object.defineProperty({}, 'name', { value: 'x' })
+  const listGetter = Object.defineProperty(['a'], 0, {
+    get: () => {
+      throw new Error('a getter was run')
+    },
+  })
+  const proxy = new Proxy(
+    {},
+    {
+      ownKeys: () => {
+        throw new Error('a trap was run')
+      },
+    },
+  )
+  test.each([
+    ['undefined', undefined, 'undefined', '/header'],
+    ['a function', () => 1, 'function', '/header'],
+    ['a symbol', Symbol('s'), 'symbol', '/header'],
+    ['a BigInt', 10n, 'bigint', '/header'],
+    ['NaN', Number.NaN, 'not-finite', '/header'],
+    ['Infinity', Number.POSITIVE_INFINITY, 'not-finite', '/header'],
+    ['a date', new Date(0), 'class-instance', '/header'],
+    ['a map', new Map(), 'class-instance', '/header'],
+    ['an instance', new Shelf(), 'class-instance', '/header'],
+    ['a boxed string', Object('x'), 'class-instance', '/header'],
+    ['an heir of data', Object.create({ name: 'x' }), 'class-instance', '/header'],
+    ['a sparse list', sparse, 'sparse-list', '/header'],
+    ['an endless sparse list', new Array(4_294_967_295), 'sparse-list', '/header'],
+    ['a list with keys', keyed, 'list-with-keys', '/header'],
+    ['a getter', getter, 'accessor', '/header/name'],
+    ['a getter in a list', listGetter, 'accessor', '/header/0'],
+    ['a hidden property', hidden, 'hidden-property', '/header/name'],
+  ])('%s is a finding, and nothing of it is run', (_name, note, what, path) => {
+    const shape = path === '/header' ? [] : [['spec/wrong-type', '/header', expect.anything()]]
+    expect(found(withNote(note))).toEqual([['spec/not-plain-data', path, what], ...shape])
+  })
+
+  test('a proxy that throws, alone or inside', () => {
+    expect(found(proxy)).toEqual([['spec/not-plain-data', '', 'unreadable']])
+    expect(found(withNote(proxy))).toEqual([['spec/not-plain-data', '', 'unreadable']])
+  })
+
+  test('symbol keys', () => {
+    expect(found(Object.assign(stock(), { [Symbol('s')]: 1 }))).toEqual([
+      ['spec/not-plain-data', '', 'symbol-key'],
+    ])
+  })
+
+  test('a document that holds itself', () => {
+    const cyclic = stock()
+    cyclic['containers'] = { ...(cyclic['containers'] as object), self: cyclic }
+    expect(found(cyclic)).toEqual([['spec/not-plain-data', '/containers/self', 'cycle']])
+  })
+
+  test('the same part twice is no cycle', () => {
+    const shared = stock()
+    const seals = shared['seals'] as Record<string, unknown>
+    seals['again'] = seals['odd']
+    expect(parseStock(shared).ok).toBe(true)
+  })
+
+  test('parts that unfold without end are refused in time', () => {
+    let part: unknown = 'x'
+    for (let level = 0; level < 28; level++) part = { left: part, right: part }
+    const start = performance.now()
+    expect(found(withNote(part)).map(([code]) => code)).toEqual(['spec/too-large'])
+    expect(performance.now() - start).toBeLessThan(20_000)
+  })
+
+  test.each([
+    ['undefined', undefined, 'spec/not-plain-data'],
+    ['a function', () => stock(), 'spec/not-plain-data'],
+    ['a list', [stock()], 'spec/wrong-type'],
+    ['null', null, 'spec/wrong-type'],
+    ['a number', 7, 'spec/wrong-type'],
+    ['a text', 'stock', 'spec/wrong-type'],
+  ])('%s instead of a document', (_name, input, code) => {
+    expect(parseStock(input).findings.map((finding) => [finding.code, finding.path])).toEqual([[code, '']])
+    expect(parseDocument(input).findings.map((finding) => [finding.code, finding.path])).toEqual([[code, '']])
+  })
+
+  test('plain data of another realm and without a prototype is plain', () => {
+    const text = JSON.stringify(stock())
+    const foreign: unknown = runInContext(`JSON.parse(${JSON.stringify(text)})`, createContext({}))
+    expect(parseStock(foreign)).toMatchObject({ ok: true })
+    expect(parseStock(Object.assign(Object.create(null), stock()))).toMatchObject({ ok: true })
+  })
+})
+
+describe('names of built-ins', () => {
+  test.each(['__proto__', 'constructor', 'prototype'])(
+    'the key %s is a finding wherever it stands',
+    (key) => {
+      const text = JSON.stringify(stock())
+      const placed = [
+        [text.replace('"containers":{', `"containers":{"${key}":{},`), `/containers/${key}`],
+        [text.replace('{', `{"${key}":{"polluted":true},`), `/${key}`],
+        [text.replace('"oil":{', `"oil":{"${key}":1,`), `/containers/fjellgir-1l/oil/${key}`],
+      ] as const
+      for (const [bad, path] of placed)
+        expect(parseDocumentText(bad).findings.map((finding) => [finding.code, finding.path])).toEqual([
+          ['spec/forbidden-key', path],
+        ])
+      expect(({} as Record<string, unknown>)['polluted']).toBe(undefined)
+    },
+  )
+
+  test('names of methods are unknown keys like any other', () => {
+    for (const key of ['toString', 'hasOwnProperty', 'valueOf'])
+      expect(found({ ...stock(), [key]: 1 })).toEqual([['spec/unknown-key', `/${key}`, key]])
+  })
+})
+
+describe('depth and length', () => {
+  const nested = (levels: number, inner = '"x"') => `${'['.repeat(levels)}${inner}${']'.repeat(levels)}`
+  const noteText = (note: string) => JSON.stringify(stock()).replace('{', `{"nested":${note},`)
+
+  test('one level at the limit, one past it, and nine thousand', () => {
+    // The document itself is the first level.
+    const codes = (levels: number) =>
+      parseDocumentText(noteText(nested(levels))).findings.map((finding) => finding.code)
+    expect(codes(MAX_DEPTH - 2)).toEqual(['spec/unknown-key'])
+    expect(codes(MAX_DEPTH - 1)).toEqual(['spec/unknown-key'])
+    expect(codes(MAX_DEPTH)).toEqual(['spec/too-deep'])
+    const start = performance.now()
+    expect(codes(9000)).toEqual(['spec/too-deep'])
+    expect(parseDocumentText(nested(9000)).findings.map((finding) => finding.code)).toEqual(['spec/too-deep'])
+    expect(parseDocumentText('['.repeat(1_000_000)).findings[0]?.code).toBe('spec/too-deep')
+    expect(performance.now() - start).toBeLessThan(1000)
+  })
+
+  test('the same handed in as data', () => {
+    let deep: unknown = 'x'
+    for (let level = 0; level < 9000; level++) deep = [deep]
+    const below = `/nested${'/0'.repeat(MAX_DEPTH - 1)}`
+    expect(found({ ...stock(), nested: deep })).toEqual([
+      ['spec/too-deep', below, MAX_DEPTH],
+      ['spec/unknown-key', '/nested', 'nested'],
+    ])
+  })
+
+  test('a text at the limit, one character past it, and ten million', () => {
+    const codes = (length: number) =>
+      parseStock(withNote('a'.repeat(length))).findings.map((finding) => finding.code)
+    expect(codes(MAX_STRING_LENGTH - 1)).toEqual([])
+    expect(codes(MAX_STRING_LENGTH)).toEqual([])
+    expect(codes(MAX_STRING_LENGTH + 1)).toEqual(['spec/too-long'])
+    const huge = 'a'.repeat(10_000_000)
+    const start = performance.now()
+    const { findings } = parseDocumentText(JSON.stringify(withNote(huge)))
+    expect(findings).toHaveLength(1)
+    expect(findings[0]).toMatchObject({
+      code: 'spec/too-long',
+      path: '/header',
+      params: { length: 10_000_000 },
+    })
+    expect(String(findings[0]?.params['found']).length).toBeLessThanOrEqual(80)
+    expect(parseDocumentText(huge).findings[0]?.code).toBe('spec/not-json')
+    expect(parseDocument(huge).findings[0]?.code).toBe('spec/too-long')
+    expect(parseStock({ ...stock(), [huge]: 1 }).findings.map((finding) => finding.code)).toEqual([
+      'spec/too-long',
+    ])
+    expect(performance.now() - start).toBeLessThan(5000)
+  })
+
+  test('a whole text past the limit is not even scanned', () => {
+    const text = ' '.repeat(MAX_TEXT_LENGTH + 1)
+    expect(parseDocumentText(text).findings[0]).toMatchObject({
+      code: 'spec/too-long',
+      params: { length: MAX_TEXT_LENGTH + 1, limit: MAX_TEXT_LENGTH },
+    })
+  })
+
+  test('foreign text is cut in findings, never through a character', () => {
+    for (const size of [78, 79, 80, 81, 200]) {
+      const shown = String(parseStock({ ...stock(), id: '😀'.repeat(size) }).findings[0]?.params['found'])
+      expect(shown.length).toBeLessThanOrEqual(80)
+      // A lone half of a character cannot be written as a URI.
+      expect(() => encodeURIComponent(shown)).not.toThrow()
+    }
+  })
+})
+
+test('anything at all gives findings or a document, and never throws', () => {
+  fc.assert(
+    fc.property(
+      fc.anything({
+        withBigInt: true,
+        withDate: true,
+        withMap: true,
+        withNullPrototype: true,
+        withSparseArray: true,
+      }),
+      (input) => {
+        const result = parseDocument(input)
+        expect(result.ok || result.findings.length > 0).toBe(true)
+      },
+    ),
+    { numRuns: 2000 },
+  )
+})
