@@ -1,5 +1,5 @@
 import type { Finding, Result } from '../finding.js'
-import type { Id, Identity, ProcedureDocument, SpecSheet } from '../spec/index.js'
+import type { Id, Identity, ProcedureDocument, ServiceOnPart, SpecSheet } from '../spec/index.js'
 import { findObstacles } from './build/obstacles.js'
 import { writeOrderOfWork } from './build/orderOfWork.js'
 import { startWriting } from './build/writer.js'
@@ -12,6 +12,8 @@ export interface BuildOptions {
   readonly identity: Identity
   /** Services to be done at one visit, all taken into one order of work. */
   readonly services: readonly Id[]
+  /** Only these of the services' gearcases and instances; default: all. */
+  readonly only?: readonly ServiceOnPart[]
   /** Default: the sheet's id and the services' ids. */
   readonly id?: Id
   /** Default: the machine's and the services' names, as the sheet has them. */
@@ -57,10 +59,8 @@ export function buildProcedure(options: BuildOptions): Result<ProcedureDocument>
   if (options.name !== undefined && typeof options.name !== 'string')
     throw new TypeError('name: a string is wanted')
   const layout = layOutSheet(sheet, identity)
-  const { jobs, findings: jobFindings } = listJobs(sheet, layout, identity, services, {
-    kind: 'procedure',
-    id,
-  })
+  const document = { kind: 'procedure', id } as const
+  const { jobs, findings: jobFindings } = listJobs(sheet, layout, identity, services, document, options.only)
   const concerned = new Set(
     jobs.flatMap((job) =>
       job.units.flatMap(({ gearcase }) => [
@@ -91,6 +91,7 @@ export function buildProcedure(options: BuildOptions): Result<ProcedureDocument>
       sheet: { id: sheet.id, revision: sheet.revision },
       identity,
       services: [...services],
+      ...(options.only === undefined ? {} : { only: [...options.only] }),
       steps: writer.steps,
     },
     findings,

@@ -1,5 +1,5 @@
 import type { DocumentReference, Finding } from '../finding.js'
-import type { Id, Identity, SpecSheet } from '../spec/index.js'
+import type { Id, Identity, ServiceOnPart, SpecSheet } from '../spec/index.js'
 import { joinPointer } from '../spec/joinPointer.js'
 import { judgePart } from '../spec/judgePart.js'
 import type { Layout } from './layout.js'
@@ -29,6 +29,7 @@ export function listJobs(
   identity: Identity,
   services: readonly Id[],
   document: DocumentReference,
+  only?: readonly ServiceOnPart[],
 ): JobList {
   const findings: Finding[] = []
   const jobs = new Map<string, { owner: Unit; task: OilJob['task']; units: Unit[]; services: Id[] }>()
@@ -64,6 +65,7 @@ export function listJobs(
       if (gearcase === undefined || gearcase.applies === 'no') continue
       for (const instance of gearcase.instances) {
         const owner = findOwner(layout, gearcase, instance)
+        if (only !== undefined && !only.some((one) => isMeant(one, id, [{ gearcase, instance }, owner]))) continue
         const key = `${owner.gearcase.path}@${owner.instance ?? ''}`
         const job = jobs.get(key) ?? { owner, task: 'check', units: [owner], services: [] }
         jobs.set(key, job)
@@ -82,4 +84,15 @@ export function listJobs(
         second.owner.gearcase.instances.indexOf(second.owner.instance),
   )
   return { jobs: sorted, findings }
+}
+
+/** A gearcase without a way of its own to say so goes with the one whose oil it shares. */
+function isMeant(one: ServiceOnPart, service: Id, units: readonly Unit[]): boolean {
+  return (
+    one.service === service &&
+    units.some(
+      ({ gearcase, instance }) =>
+        gearcase.id === one.gearcase && (one.instance === undefined || one.instance === instance),
+    )
+  )
 }

@@ -1,6 +1,8 @@
 import { joinPointer } from '../../spec/joinPointer.js'
+import { wheelMarkFor } from '../layout.js'
 import type { Need } from '../need.js'
 import { findOwner, gearcaseAt, openingAt, type Site, type StepSeed, type Unit } from '../site.js'
+import { taskOf } from './filling.js'
 
 /** The machine cannot move, fall or turn while hands are at it. */
 export const SECURING_NEEDS = {
@@ -122,11 +124,16 @@ function raiseOnStands(supports: readonly string[]): readonly StepSeed[] {
   )
 }
 
-function isDrain({ gearcase, opening, instance, state }: Site): boolean {
+/** Whether this plug lets old oil out: not at a level check, and not while its wheel stands at another mark. */
+function isDrain(site: Site): boolean {
+  const { gearcase, opening, instance, state } = site
   if (gearcase === undefined || opening === undefined) return false
   const way = gearcase.emptying
-  const drains = way?.kind === 'drain plug' && way.opening.id === opening.id
-  return drains && gearcaseAt(state, { gearcase, instance }).oil === 'old'
+  if (way?.kind !== 'drain plug' || way.opening.id !== opening.id) return false
+  const here = gearcaseAt(state, { gearcase, instance })
+  const mark = wheelMarkFor(opening, 'drain')
+  if (mark !== undefined && here.wheelMark !== mark) return false
+  return here.oil === 'old' && taskOf(site, findOwner(site.layout, gearcase, instance)) !== 'check'
 }
 
 function missingSupports({ gearcase, state }: Site): readonly string[] {
