@@ -1,10 +1,10 @@
+import type { Finding } from '../finding.js'
 import type { DueOptions } from '../interval/index.js'
 import { checkDocuments } from '../rules/index.js'
 import { planVisit, type VisitPlan } from '../service/index.js'
 import type { MachineLog, SpecSheet } from '../spec/index.js'
-import type { Finding } from '../finding.js'
-import type { Options } from './readOptions.js'
 import type { ReadSet } from './readDocuments.js'
+import type { Options } from './readOptions.js'
 import { UsageError } from './usageError.js'
 
 /** A log with the sheet that it names, from one closed set. */

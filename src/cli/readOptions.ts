@@ -12,12 +12,14 @@ export interface Options {
   readonly paths: readonly string[]
   readonly help: boolean
   readonly level: Severity
-  readonly format: FindingFormat
+  readonly format: FindingFormat | 'vtt'
   readonly today: DateText
   readonly ambient?: Quantity<TemperatureUnit>
   readonly machine?: string
   readonly services: readonly string[] | 'due'
-  readonly due: DueOptions
+  readonly due: Omit<DueOptions, 'severity'>
+  /** Absent: what the log says of its machine's use decides. */
+  readonly severity?: DueOptions['severity']
   readonly edition: '2017' | '2003'
   readonly out?: string
   readonly to?: string
@@ -54,7 +56,7 @@ export function readOptions(words: readonly string[], world: World): Options {
     paths: positionals,
     help: values.help === true,
     level: oneOf('--level', values.level ?? 'warning', ['error', 'warning', 'info']),
-    format: oneOf('--format', values.format ?? 'text', ['text', 'json', 'sarif']),
+    format: oneOf('--format', values.format ?? 'text', ['text', 'json', 'sarif', 'vtt']),
     today,
     ...(ambient === undefined ? {} : { ambient }),
     ...(values.machine === undefined ? {} : { machine: values.machine }),
@@ -66,8 +68,8 @@ export function readOptions(words: readonly string[], world: World): Options {
         days: readCount('--soon-days', values['soon-days'] ?? '14'),
       },
       staleAfter: { days: readCount('--stale-days', values['stale-days'] ?? '30') },
-      severity: severity === undefined ? 'normal' : oneOf('--severity', severity, ['normal', 'severe']),
     },
+    ...(severity === undefined ? {} : { severity: oneOf('--severity', severity, ['normal', 'severe']) }),
     edition: oneOf('--edition', values.edition ?? '2017', ['2017', '2003']),
     ...(values.out === undefined ? {} : { out: values.out }),
     ...(values.to === undefined ? {} : { to: values.to }),

@@ -47,13 +47,13 @@ function compareTexts(first: string, second: string): number {
 }
 
 /** All findings in one of the output formats. */
-export function renderFindings(findings: readonly LocatedFinding[], format: FindingFormat): string {
+export function renderFindings(findings: readonly LocatedFinding[], format: FindingFormat | 'vtt'): string {
   switch (format) {
     case 'json':
       return `${JSON.stringify({ kind: 'findings', version: '1.0', findings }, null, 2)}\n`
     case 'sarif':
       return `${JSON.stringify(sarif(findings), null, 2)}\n`
-    case 'text':
+    default:
       return renderText(findings)
   }
 }

@@ -17,7 +17,10 @@ export const EFFECTS = {
     state.ground = 'not known'
     state.chocked = []
     state.settled = false
-    for (const gearcase of Object.values(state.gearcases)) gearcase.wheelMark = 'not known'
+    for (const gearcase of Object.values(state.gearcases)) {
+      gearcase.wheelMark = 'not known'
+      gearcase.panPlaced = false
+    }
   },
   'oil warm': ({ state }: Site) => {
     state.oilWarm = true

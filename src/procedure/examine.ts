@@ -25,7 +25,14 @@ export function readWorld(
 ): { readonly world: World; readonly findings: readonly Finding[] } {
   const document = { kind: 'procedure', id: procedure.id } as const
   const layout = layOutSheet(sheet, procedure.identity)
-  const { jobs, findings } = listJobs(sheet, layout, procedure.identity, procedure.services, document, procedure.only)
+  const { jobs, findings } = listJobs(
+    sheet,
+    layout,
+    procedure.identity,
+    procedure.services,
+    document,
+    procedure.only,
+  )
   const { id, revision } = procedure.sheet
   const other: readonly Finding[] =
     id === sheet.id && revision === sheet.revision

@@ -65,7 +65,8 @@ export function listJobs(
       if (gearcase === undefined || gearcase.applies === 'no') continue
       for (const instance of gearcase.instances) {
         const owner = findOwner(layout, gearcase, instance)
-        if (only !== undefined && !only.some((one) => isMeant(one, id, [{ gearcase, instance }, owner]))) continue
+        if (only !== undefined && !only.some((one) => isMeant(one, id, [{ gearcase, instance }, owner])))
+          continue
         const key = `${owner.gearcase.path}@${owner.instance ?? ''}`
         const job = jobs.get(key) ?? { owner, task: 'check', units: [owner], services: [] }
         jobs.set(key, job)

@@ -25,7 +25,12 @@ export interface ServiceCodes {
   'service/oil-short': { oil: string; volume: Qty }
   'service/oil-does-not-meet': { container: string; oil: string; reason: Told }
   'service/oil-ask': { container: string; oil: string; reason: Told }
-  'service/no-suitable-oil': { part: PartName; oil: string; offered: readonly string[] }
+  'service/no-suitable-oil': {
+    part: PartName
+    oil: string
+    offered: readonly string[]
+    reasons: readonly Told[]
+  }
   // Tools
   'service/wrench-misses': { part: PartName; reason: Told }
   'service/wrench-to-get': { from: Qty; to: Qty; count: number }
@@ -54,6 +59,7 @@ export interface ServiceCodes {
   // Waits
   'service/pour-through': { filler: string; oil: string; temperature: Qty }
   'service/no-filler': { part: PartName }
+  'service/no-oil-to-pour': { part: PartName }
   'service/drain-until-drips': { part: PartName }
   'service/settle-stated': { minutes: Qty }
   'service/settle-not-stated': { part: PartName }

@@ -13,7 +13,15 @@ export interface ProcedureDocument {
   readonly sheet: SheetReference
   readonly identity: Identity
   readonly services: readonly Id[]
+  /** Only these of the services' gearcases and instances, such as those that are due; absent: all of them. */
+  readonly only?: readonly ServiceOnPart[]
   readonly steps: readonly Step[]
+}
+
+export interface ServiceOnPart {
+  readonly service: Id
+  readonly gearcase: Id
+  readonly instance?: Id
 }
 
 export interface Step {

@@ -1,6 +1,6 @@
 import { checkDocuments } from '../../rules/index.js'
-import type { Options } from '../readOptions.js'
 import { readDocuments } from '../readDocuments.js'
+import type { Options } from '../readOptions.js'
 import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
 import type { ExitCode } from '../runCommand.js'
 import { UsageError } from '../usageError.js'

@@ -1,6 +1,6 @@
-import { explain } from '../../message/index.js'
 import { en } from '../../message/en/index.js'
-import { listDue, type ListedDue } from '../../service/index.js'
+import { explain } from '../../message/index.js'
+import { type ListedDue, listDue } from '../../service/index.js'
 import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'

@@ -15,7 +15,8 @@ export async function runPlan(options: Options, world: World): Promise<ExitCode>
   const { plan, findings } = planFiles(sets, options)
   const located = locateFindings(findings, sets)
   const count = located.filter((finding) => isAtLevel(finding, options.level)).length
-  if (options.format === 'json') world.print(JSON.stringify({ plan: plan ?? null, findings: located }, null, 2))
+  if (options.format === 'json')
+    world.print(JSON.stringify({ plan: plan ?? null, findings: located }, null, 2))
   else if (options.format === 'sarif') world.print(renderFindings(located, 'sarif'))
   else {
     if (plan !== undefined) world.print(renderText(cardModel(plan, en)))

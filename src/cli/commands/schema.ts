@@ -1,4 +1,4 @@
-import { type DocumentKind, toJsonSchema } from '../../spec/index.js'
+import { type DocumentName, toJsonSchema } from '../../spec/index.js'
 import type { Options } from '../readOptions.js'
 import type { ExitCode } from '../runCommand.js'
 import { UsageError } from '../usageError.js'
@@ -9,7 +9,7 @@ const KINDS = ['spec-sheet', 'machine-log', 'toolbox', 'stock', 'procedure', 'se
 /** `schema`: the JSON Schema of one kind of document. */
 export async function runSchema(options: Options, world: World): Promise<ExitCode> {
   const [word] = options.paths
-  const kind: DocumentKind | undefined = KINDS.find((one) => one === word)
+  const kind: DocumentName | undefined = KINDS.find((one) => one === word)
   if (kind === undefined || options.paths.length !== 1)
     throw new UsageError(`schema: one of ${KINDS.join(', ')} is wanted`)
   world.print(JSON.stringify(toJsonSchema(kind), null, 2))

@@ -84,7 +84,7 @@ export const FILLING_NEEDS = {
     severity: 'error',
     holds: (site: Site) => {
       const owner = ownerOf(site)
-      if (owner === undefined || owner.gearcase.levelOpening?.path !== site.opening?.path) return true
+      if (owner === undefined || !closesLevel(owner.gearcase, site.opening?.path)) return true
       const here = gearcaseAt(site.state, owner)
       if (here.levelChecked || !isLevelJudged(owner.gearcase, taskOf(site, owner))) return true
       return here.oil !== 'new' && taskOf(site, owner) !== 'check'
@@ -100,6 +100,10 @@ export const FILLING_NEEDS = {
       return !isRecheckOpen(owner, here)
     },
     mend: (site: Site) => seedLevel(site, 'check the level'),
+    assume: (site: Site) => {
+      const owner = ownerOf(site)
+      if (owner !== undefined) gearcaseAt(site.state, owner).levelCheckedSinceRun = true
+    },
   },
   'no-top-up': {
     severity: 'error',
@@ -120,6 +124,12 @@ export const FILLING_NEEDS = {
     },
   },
 } satisfies Readonly<Record<string, Need>>
+
+/** Closing this opening ends the chance to judge the level; a sight glass shows it through the fill plug's time. */
+function closesLevel(owner: GearcaseLayout, path: string | undefined): boolean {
+  if (owner.fill?.method.kind === 'sight glass') return owner.fillOpenings.some((fill) => fill.path === path)
+  return owner.levelOpening?.path === path
+}
 
 /** Whether this gearcase's fill is judged by a level, for this task. */
 export function isLevelJudged(owner: GearcaseLayout, task: 'check' | 'change' | undefined): boolean {

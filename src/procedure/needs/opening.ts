@@ -1,5 +1,5 @@
 import type { OpeningRole, WheelMark } from '../../spec/index.js'
-import { type OpeningLayout, servesAs, wheelMarkFor } from '../layout.js'
+import { type OpeningLayout, servesAs, stateKey, wheelMarkFor } from '../layout.js'
 import type { Need } from '../need.js'
 import {
   coverAt,
@@ -19,6 +19,11 @@ export const OPENING_NEEDS = {
     holds: (site: Site) => partAt(site)?.areaClean ?? true,
     mend: (site: Site) => [seedHere(site, 'clean around')],
   },
+  'shield-in-the-way': {
+    severity: 'error',
+    holds: (site: Site) => listShieldsOn(site).length === 0,
+    mend: (site: Site) => listShieldsOn(site).map((on) => ({ do: 'remove shield', on })),
+  },
   'fill-not-cracked': {
     severity: 'error',
     holds: (site: Site) => {
@@ -29,6 +34,15 @@ export const OPENING_NEEDS = {
       )
     },
     mend: (site: Site) => seedFill(site, 'crack loose'),
+    assume: (site: Site) => {
+      const [fill] = listOtherFills(site)
+      if (fill === undefined) return
+      const here = openingAt(site.state, fill.opening, fill.instance)
+      here.everCracked = true
+      // A plug that was nipped by hand without being cracked stays nipped: that is one mistake, not two.
+      if (here.position === 'tight') here.position = 'cracked'
+      for (const seal of fill.opening.seals) site.state.seals[stateKey(seal.path, fill.instance)] = 'used'
+    },
   },
   'fill-not-nipped': {
     severity: 'error',
@@ -209,4 +223,11 @@ function wantedMarks(site: Site): readonly WheelMark[] {
   const { opening, step } = site
   if (opening === undefined) return []
   return (ROLES[step.do] ?? []).flatMap((role) => wheelMarkFor(opening, role) ?? [])
+}
+
+function listShieldsOn({ gearcase, layout, state }: Site): readonly string[] {
+  return [...layout.shields.values()]
+    .filter((shield) => shield.applies !== 'no' && gearcase?.shields.includes(shield.id) === true)
+    .filter((shield) => state.shields[shield.path] === 'on')
+    .map((shield) => shield.path)
 }

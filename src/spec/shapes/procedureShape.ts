@@ -78,6 +78,9 @@ export function buildProcedureShape(text: TextShapes, leaf: LeafShapes, record: 
     sheet: record.sheetReference,
     identity: leaf.identity,
     services: z.array(text.id),
+    only: z.exactOptional(
+      z.array(z.strictObject({ service: text.id, gearcase: text.id, instance: z.exactOptional(text.id) })),
+    ),
     steps: z.array(step),
   })
 }

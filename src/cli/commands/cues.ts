@@ -1,0 +1,29 @@
+import { cueList, renderCueText, renderWebVtt } from '../../card/index.js'
+import { en } from '../../message/en/index.js'
+import { planFiles } from '../chooseMachine.js'
+import { readDocuments } from '../readDocuments.js'
+import type { Options } from '../readOptions.js'
+import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
+import type { ExitCode } from '../runCommand.js'
+import { UsageError } from '../usageError.js'
+import type { World } from '../world.js'
+
+/** `cues`: what a presenter shows, says and puts on screen. */
+export async function runCues(options: Options, world: World): Promise<ExitCode> {
+  if (options.paths.length === 0) throw new UsageError('cues: name the files or the folder of one machine')
+  const sets = await readDocuments(options.paths, world)
+  const { plan, findings } = planFiles(sets, options)
+  const located = locateFindings(findings, sets)
+  if (located.length > 0) world.complain(renderFindings(located, 'text'))
+  if (plan !== undefined) {
+    const cues = cueList(plan, en)
+    world.print(
+      options.format === 'vtt'
+        ? renderWebVtt(cues)
+        : options.format === 'json'
+          ? JSON.stringify(cues, null, 2)
+          : renderCueText(cues),
+    )
+  }
+  return located.some((finding) => isAtLevel(finding, options.level)) ? 1 : 0
+}

@@ -1,0 +1,51 @@
+import type { Cure } from '../../finding.js'
+import { repairProcedure } from '../../procedure/index.js'
+import { readDocuments } from '../readDocuments.js'
+import type { Options } from '../readOptions.js'
+import { locateFindings, renderFindings } from '../renderFindings.js'
+import type { ExitCode } from '../runCommand.js'
+import { UsageError } from '../usageError.js'
+import type { World } from '../world.js'
+
+/** `repair`: the smallest mend of a writer's procedure. */
+export async function runRepair(options: Options, world: World): Promise<ExitCode> {
+  const sets = await readDocuments(options.paths, world)
+  const reading = sets.flatMap(({ findings }) => findings)
+  if (reading.some(({ severity }) => severity === 'error')) {
+    world.complain(renderFindings(locateFindings(reading, sets), 'text'))
+    return 1
+  }
+  const procedures = sets.flatMap(({ set }) => set.procedures.map((one) => ({ ...one, set })))
+  const [only] = procedures
+  if (only === undefined || procedures.length > 1)
+    throw new UsageError(`repair: one procedure is wanted, and there are ${procedures.length}`)
+  const { document, set } = only
+  const sheet = set.sheets.find(
+    ({ document: { id, revision } }) => id === document.sheet.id && revision === document.sheet.revision,
+  )
+  if (sheet === undefined)
+    throw new UsageError(
+      `repair: the sheet ${document.sheet.id} revision ${document.sheet.revision} is not among the files`,
+    )
+  const { procedure, applied, left } = repairProcedure(document, sheet.document)
+  world.print(applied.length === 0 ? 'Nothing to mend.' : `Mends:\n${applied.map(describeCure).join('\n')}`)
+  const name = only.name === undefined ? {} : { name: only.name }
+  const open = left.map((finding) => ({ ...finding, document: { ...finding.document, ...name } }))
+  if (open.length > 0) world.print(renderFindings(locateFindings(open, []), 'text'))
+  if (options.out !== undefined) {
+    await world.writeText(options.out, `${JSON.stringify(procedure, null, 2)}\n`)
+    world.print(`Written: ${options.out}`)
+  }
+  return open.length > 0 ? 1 : 0
+}
+
+function describeCure(cure: Cure): string {
+  switch (cure.op) {
+    case 'remove':
+      return `  remove ${cure.path}`
+    case 'move':
+      return `  move ${cure.from} to ${cure.path}`
+    default:
+      return `  ${cure.op} ${cure.path}: ${JSON.stringify(cure.value)}`
+  }
+}

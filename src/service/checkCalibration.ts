@@ -1,0 +1,42 @@
+import { addPeriod, compareDates, type DateText } from '../calendar/index.js'
+import type { Finding } from '../finding.js'
+import type { Id, Toolbox } from '../spec/index.js'
+import { calibrationInputs } from '../torque/index.js'
+import { serviceFinding } from './serviceFinding.js'
+
+/** Findings for the wrenches that a visit uses whose calibration has run out, or whose date nobody kept. */
+export function checkCalibration(
+  toolbox: Toolbox,
+  wrenches: readonly Id[],
+  today: DateText,
+): readonly Finding[] {
+  const document = { kind: 'toolbox', id: toolbox.id } as const
+  return wrenches.flatMap((id): readonly Finding[] => {
+    const wrench = toolbox.wrenches[id]
+    if (wrench === undefined) return []
+    const { from, interval, cycles, byCycles } = calibrationInputs(wrench)
+    const path = `/wrenches/${id}`
+    if (from === undefined)
+      return [serviceFinding('service/calibration-not-kept', 'info', document, path, { wrench: wrench.name })]
+    const found: Finding[] = []
+    const dueOn = interval.period === undefined ? undefined : addPeriod(from, interval.period)
+    if (dueOn !== undefined && compareDates(dueOn, today) <= 0)
+      found.push(
+        serviceFinding('service/calibration-run-out', 'warning', document, `${path}/calibration/date`, {
+          wrench: wrench.name,
+          dueOn,
+        }),
+      )
+    if (byCycles === 'due')
+      found.push(
+        serviceFinding(
+          'service/calibration-cycles-run-out',
+          'warning',
+          document,
+          `${path}/calibration/cyclesSince`,
+          { wrench: wrench.name, cycles: cycles.used ?? cycles.limit, limit: cycles.limit },
+        ),
+      )
+    return found
+  })
+}

@@ -1,0 +1,67 @@
+import type { Reason } from '../finding.js'
+import { serviceReason } from './serviceReason.js'
+import type { PlannedDue, PlannedFigure, PlannedMachine, PlannedMissing, PlannedWait } from './visitPlan.js'
+
+/** What {@link listMissing} reads. */
+export interface MissingRequest {
+  readonly machine: PlannedMachine
+  readonly due: readonly PlannedDue[]
+  readonly figures: readonly PlannedFigure[]
+  readonly waits: readonly PlannedWait[]
+  /** What the caller did not hand over, such as a toolbox. */
+  readonly notGiven: readonly Reason[]
+}
+
+/**
+ * Lists every fact that the documents lack and what stays open for it, each once: the variant, figures that the manual
+ * does not state or that depend on an unknown fact, services that cannot be judged, times that cannot be worked out.
+ */
+export function listMissing({
+  machine,
+  due,
+  figures,
+  waits,
+  notGiven,
+}: MissingRequest): readonly PlannedMissing[] {
+  const missing: PlannedMissing[] = []
+  const { variant } = machine
+  if (variant.kind === 'cannot tell')
+    missing.push({
+      kind: 'cannot tell',
+      path: '/machine/variants',
+      reason: serviceReason('service/variant-open', {
+        facts: variant.missing,
+        candidates: variant.candidates.map(({ name }) => name),
+      }),
+    })
+  for (const { role, part, path, resolved } of figures) {
+    if (resolved.kind === 'not stated')
+      missing.push({
+        kind: 'not stated',
+        part,
+        path,
+        reason: serviceReason('service/figure-not-stated', { part, role }),
+      })
+    if (resolved.kind === 'cannot tell')
+      missing.push({
+        kind: 'cannot tell',
+        part,
+        path,
+        reason: serviceReason('service/figure-open', { part, role, facts: resolved.missing }),
+      })
+  }
+  for (const { part, serviceName, state, missing: facts } of due)
+    for (const reason of facts)
+      if (state === 'cannot tell')
+        missing.push({
+          kind: 'cannot tell',
+          part,
+          reason: serviceReason('service/due-open', { part, service: serviceName, reason: { ...reason } }),
+        })
+  for (const { kind, part, seconds, reasons } of waits) {
+    const [reason] = reasons
+    if (kind === 'pour' && seconds === undefined && reason !== undefined)
+      missing.push({ kind: 'cannot tell', part, reason })
+  }
+  return [...missing, ...notGiven.map((reason): PlannedMissing => ({ kind: 'not kept', reason }))]
+}

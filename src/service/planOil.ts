@@ -1,0 +1,169 @@
+import { chooseContainers } from '../fill/index.js'
+import type { Finding, Reason } from '../finding.js'
+import { chooseOilChoice, oilMeets } from '../oil/index.js'
+import type { Quantity, TemperatureUnit } from '../quantity/index.js'
+import type { Gearcase, Id, OilChoice, OilContainer, Oils, SpecSheet, Stock } from '../spec/index.js'
+import type { CollectedFigures } from './collectFigures.js'
+import { findOilOwner } from './findOilOwner.js'
+import { namePart } from './namePart.js'
+import { type RefillAmount, readRefill } from './readRefill.js'
+import { serviceFinding } from './serviceFinding.js'
+import { serviceReason } from './serviceReason.js'
+import { type Shelf, takeFromShelf } from './takeFromShelf.js'
+import type { PlannedOil } from './visitPlan.js'
+
+/** What {@link planOil} is asked: gearcases to be changed, each with the instances that are worked on. */
+export interface OilRequest {
+  readonly sheet: SpecSheet
+  readonly figures: CollectedFigures
+  readonly changes: readonly { readonly gearcase: Id; readonly instances: readonly (Id | undefined)[] }[]
+  readonly ambient?: Quantity<TemperatureUnit>
+  readonly stock?: Stock
+}
+
+export interface OilPlan {
+  readonly oil: readonly PlannedOil[]
+  /** The container that each gearcase's oil is poured from, for the pouring time. */
+  readonly pouredFrom: ReadonlyMap<Id, OilContainer>
+  /** Volumes to be drained and refilled, by gearcase; absent: not known. */
+  readonly volumes: ReadonlyMap<Id, RefillAmount>
+  readonly findings: readonly Finding[]
+}
+
+/**
+ * Chooses for every gearcase to be changed which of the permitted oils holds at this ambient temperature, what of it
+ * stands on the shelf, and what is to be bought. Gearcases follow each other on one shelf: what the first takes, the
+ * next no longer finds. One gearcase never gets two oils.
+ */
+export function planOil(request: OilRequest): OilPlan {
+  const { sheet, figures, ambient, stock, changes } = request
+  const findings: Finding[] = []
+  const pouredFrom = new Map<Id, OilContainer>()
+  const volumes = new Map<Id, RefillAmount>()
+  let shelf: Shelf = stock?.containers ?? {}
+  const oil = changes.flatMap(({ gearcase, instances }): readonly PlannedOil[] => {
+    const owner = findOilOwner(sheet, gearcase)
+    if (owner !== gearcase) return []
+    const { oilSpace, yellowMetal = 'not stated' } = sheet.gearcases[gearcase] as Gearcase
+    if (oilSpace.kind !== 'own') return []
+    const path = `/gearcases/${gearcase}`
+    const part = namePart(sheet, path)
+    const oilsPath = `${path}/oilSpace/oils`
+    const refillPath = `${path}/oilSpace/fill/drainAndRefill`
+    const refill = readRefill(figures.at(refillPath)?.resolved, oilSpace.fill.per, instances.length)
+    if (refill !== undefined) volumes.set(gearcase, refill)
+    const base = {
+      part,
+      figure: figures.pointerTo(oilsPath) ?? '',
+      instances: instances.length,
+      refill: figures.pointerTo(refillPath) ?? '',
+      ...(refill === undefined ? {} : { perInstance: refill.each, needed: refill.all }),
+    }
+    const resolved = figures.at(oilsPath)?.resolved
+    if (resolved?.kind !== 'stated') return [{ ...base, take: [], reasons: [] }]
+    const oils = resolved.value as Oils
+    const judged = chooseOilChoice(oils, ambient)
+    const holding = judged.choices.filter(({ holds }) => holds !== 'no')
+    const open = judged.reasons.map((reason) => reason as Reason)
+    if (holding.length === 0) {
+      const params = { part, ambient: ambient ?? { value: 0, unit: 'degC' } }
+      const document = { kind: 'spec-sheet', id: sheet.id } as const
+      findings.push(serviceFinding('service/no-oil-for-ambient', 'warning', document, oilsPath, params))
+      return [{ ...base, take: [], reasons: [serviceReason('service/no-oil-for-ambient', params), ...open] }]
+    }
+    const offers = holding.map(({ choice }) => judgeShelf(choice, shelf, yellowMetal))
+    const usable = offers.findIndex(({ fit }) => Object.keys(fit).length > 0)
+    const at = Math.max(usable, 0)
+    const choice = holding[at]?.choice
+    const offer = offers[at]
+    if (choice === undefined || offer === undefined) return [{ ...base, take: [], reasons: open }]
+    const about = { ...base, choice: nameOil(choice), ...describeAdditive(choice, base.figure) }
+    const reasons: Reason[] = [
+      ...open,
+      ambient === undefined || oils.kind !== 'oils'
+        ? serviceReason('service/ambient-not-given', { part })
+        : serviceReason(oils.choices.length === 1 ? 'service/oil-only-choice' : 'service/oil-for-ambient', {
+            oil: nameOil(choice),
+            ambient,
+          }),
+      ...offer.reasons,
+    ]
+    if (stock === undefined) {
+      const buy = refill === undefined ? {} : { buy: { volume: refill.all } }
+      return [{ ...about, take: [], ...buy, reasons: [...reasons, serviceReason('service/no-stock', {})] }]
+    }
+    if (usable < 0 && Object.keys(stock.containers).length > 0)
+      findings.push(
+        serviceFinding('service/no-suitable-oil', 'warning', { kind: 'stock', id: stock.id }, '/containers', {
+          part,
+          oil: nameOil(choice),
+          offered: Object.values(stock.containers).map(({ name }) => name),
+          reasons: offer.reasons,
+        }),
+      )
+    if (refill === undefined) return [{ ...about, take: [], reasons }]
+    const chosen = chooseContainers(offer.fit, refill.all)
+    const taken = takeFromShelf(shelf, chosen)
+    shelf = taken.shelf
+    const [first] = chosen.use
+    const container = first === undefined ? undefined : stock.containers[first.id]
+    if (container !== undefined) pouredFrom.set(gearcase, container)
+    return [
+      {
+        ...about,
+        take: taken.take,
+        ...(chosen.short === undefined
+          ? {}
+          : {
+              buy: {
+                volume: chosen.short,
+                containers: chosen.buy.flatMap(({ id, count }) => {
+                  const size = stock.containers[id]?.size
+                  return size === undefined ? [] : [{ size, count }]
+                }),
+              },
+            }),
+        reasons: [...reasons, ...chosen.reasons],
+      },
+    ]
+  })
+  return { oil, pouredFrom, volumes, findings }
+}
+
+/** The containers of the shelf that meet one permitted oil, and why the others do not. */
+function judgeShelf(
+  choice: OilChoice,
+  shelf: Shelf,
+  yellowMetal: 'yes' | 'no' | 'not stated',
+): { readonly fit: Shelf; readonly reasons: readonly Reason[] } {
+  const fit: Record<Id, OilContainer> = {}
+  const reasons: Reason[] = []
+  for (const [id, container] of Object.entries(shelf)) {
+    // The ambient band was judged when the choice was made.
+    const verdict = oilMeets(choice, container.oil, { yellowMetal })
+    const asked = [verdict.viscosity, verdict.category, verdict.limitedSlip]
+    if (!asked.includes('no') && !asked.includes('ask')) {
+      Object.defineProperty(fit, id, { value: container, enumerable: true })
+      continue
+    }
+    const code = asked.includes('no') ? 'service/oil-does-not-meet' : 'service/oil-ask'
+    const [because] = verdict.reasons.filter(({ code: why }) => !why.startsWith('oil/ambient'))
+    if (because !== undefined)
+      reasons.push(
+        serviceReason(code, { container: container.name, oil: nameOil(choice), reason: { ...because } }),
+      )
+  }
+  return { fit, reasons }
+}
+
+/** An oil in the words of the sheet: `80W-90 GL-5`, or the maker's name for it. */
+function nameOil(choice: OilChoice): string {
+  if (choice.kind === 'maker fluid') return choice.name
+  return [choice.grade, choice.category].filter((word) => word !== undefined).join(' ')
+}
+
+function describeAdditive(choice: OilChoice, figure: string): Pick<PlannedOil, 'additive'> {
+  const { additive } = choice
+  if (additive === undefined) return {}
+  return { additive: { name: additive.name, figure, includedInRefill: additive.includedInRefill } }
+}

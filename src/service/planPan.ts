@@ -1,0 +1,80 @@
+import { checkPan } from '../fill/index.js'
+import type { Finding } from '../finding.js'
+import type { Id, SpecSheet, Toolbox } from '../spec/index.js'
+import { addVolumes } from './addVolumes.js'
+import { namePart } from './namePart.js'
+import type { RefillAmount } from './readRefill.js'
+import { serviceFinding } from './serviceFinding.js'
+import { serviceReason } from './serviceReason.js'
+import type { PlannedPan, PlannedUsedOil } from './visitPlan.js'
+
+/** The drain pan and the used oil of one visit. */
+export interface PanPlan {
+  readonly pan: PlannedPan
+  readonly usedOil: PlannedUsedOil
+  readonly findings: readonly Finding[]
+}
+
+/**
+ * Adds up what runs out over the whole visit and looks for a pan that holds it; the same oil has to be taken away
+ * afterwards. What is drained is taken to be what the manual refills, the most that can be known beforehand.
+ */
+export function planPan(
+  sheet: SpecSheet,
+  changed: readonly { readonly gearcase: Id; readonly instances: readonly unknown[] }[],
+  volumes: ReadonlyMap<Id, RefillAmount>,
+  toolbox: Toolbox | undefined,
+): PanPlan {
+  const open = changed
+    .filter(({ gearcase }) => !volumes.has(gearcase))
+    .map(({ gearcase }) =>
+      serviceReason('service/used-oil-open', { part: namePart(sheet, `/gearcases/${gearcase}`) }),
+    )
+  const drained = changed.flatMap(({ gearcase, instances }) => {
+    const refill = volumes.get(gearcase)
+    return refill === undefined ? [] : instances.map(() => refill.each)
+  })
+  const volume = addVolumes(drained)
+  const usedOil: PlannedUsedOil =
+    drained.length === 0
+      ? { reasons: open }
+      : { volume, reasons: [serviceReason('service/used-oil', { volume }), ...open] }
+  if (drained.length === 0) return { pan: { verdict: 'cannot tell', reasons: open }, usedOil, findings: [] }
+  if (toolbox === undefined)
+    return {
+      pan: { volume, verdict: 'cannot tell', reasons: [serviceReason('service/no-toolbox', {})] },
+      usedOil,
+      findings: [],
+    }
+  const verdict = checkPan(toolbox.pans, drained)
+  const found = verdict.pan === undefined ? undefined : toolbox.pans[verdict.pan]
+  const have =
+    verdict.pan === undefined || found === undefined
+      ? {}
+      : { have: { id: verdict.pan, name: found.name, size: found.size } }
+  const findings: Finding[] = []
+  const entries = Object.entries(toolbox.pans)
+  if (verdict.answer !== 'large enough') {
+    const document = { kind: 'toolbox', id: toolbox.id } as const
+    const [id, pan] = entries.find(([one]) => one === verdict.pan) ?? entries[0] ?? []
+    findings.push(
+      id === undefined || pan === undefined
+        ? serviceFinding('service/no-pan', 'warning', document, '/pans', { volume })
+        : serviceFinding('service/pan-too-small', 'warning', document, `/pans/${id}`, {
+            pan: pan.name,
+            size: pan.size,
+            volume,
+          }),
+    )
+  }
+  return {
+    pan: {
+      volume,
+      ...have,
+      verdict: entries.length === 0 ? 'missing' : verdict.answer === 'large enough' ? 'fits' : 'does not fit',
+      reasons: [...verdict.reasons, ...open],
+    },
+    usedOil,
+    findings,
+  }
+}

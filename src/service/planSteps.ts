@@ -1,0 +1,101 @@
+import type { JsonPointer, Reason } from '../finding.js'
+import { ACTIONS } from '../procedure/index.js'
+import type { Id, ProcedureDocument, SpecSheet } from '../spec/index.js'
+import type { CollectedFigures } from './collectFigures.js'
+import { findOilOwner } from './findOilOwner.js'
+import { namePart } from './namePart.js'
+import type { WaitPlan } from './planWaits.js'
+import { serviceReason } from './serviceReason.js'
+import type { PlannedOil, PlannedStep, PlannedTightening, VisitPlan } from './visitPlan.js'
+
+/** What {@link planSteps} joins. */
+export interface StepRequest {
+  readonly sheet: SpecSheet
+  readonly procedure: ProcedureDocument
+  readonly figures: CollectedFigures
+  readonly tightenings: readonly PlannedTightening[]
+  readonly oil: readonly PlannedOil[]
+  readonly waits: WaitPlan
+}
+
+export interface StepPlan {
+  readonly steps: readonly PlannedStep[]
+  readonly time: VisitPlan['time']
+  readonly consumables: readonly Reason[]
+}
+
+/**
+ * Joins the steps of a procedure to the figures, settings, oils and waits that they show. A caution stands before the
+ * first step that needs it and is not repeated: few cautions are read, many are not.
+ */
+export function planSteps(request: StepRequest): StepPlan {
+  const { sheet, procedure, figures, tightenings, oil, waits } = request
+  const said = new Set<string>()
+  const supplies = new Set<string>()
+  const steps = procedure.steps.map((step): PlannedStep => {
+    const row = ACTIONS[step.do]
+    const cautions = row.hazards.flatMap(({ code, signal }): readonly Reason[] => {
+      if (said.has(code)) return []
+      said.add(code)
+      return [{ code, params: { signal } }]
+    })
+    for (const supply of row.supplies) supplies.add(supply)
+    const shown: [string, JsonPointer][] = Object.entries(step.values ?? {}).flatMap(([name, path]) => {
+      const pointer = figures.pointerTo(path)
+      return pointer === undefined ? [] : [[name, pointer]]
+    })
+    const tightening = tightenings.findIndex(({ part }) => part.path === step.on)
+    const oilAt = POURS.has(step.do) ? findOil(sheet, oil, step.on) : -1
+    const wait = waits.pointerTo(step)
+    const at = {
+      ...(step.at?.instance === undefined ? {} : { instance: step.at.instance }),
+      ...(step.at?.wheelMark === undefined ? {} : { wheelMark: step.at.wheelMark }),
+    }
+    return {
+      id: step.id,
+      do: step.do,
+      ...(step.on === undefined ? {} : { part: namePart(sheet, step.on, at) }),
+      figures: Object.fromEntries(shown),
+      ...(TIGHTENS.has(step.do) && tightening >= 0 ? { tightening: `/tightenings/${tightening}` } : {}),
+      ...(wait === undefined ? {} : { wait }),
+      ...(oilAt >= 0 ? { oil: `/oil/${oilAt}` } : {}),
+      cautions,
+      minutes: row.minutes === 'planned' ? 0 : row.minutes,
+      ...(step.note === undefined ? {} : { note: step.note }),
+    }
+  })
+  return {
+    steps,
+    time: sumTime(steps, waits),
+    consumables: [...supplies].map((supply) => serviceReason('service/supply', { supply })),
+  }
+}
+
+const TIGHTENS: ReadonlySet<string> = new Set(['tighten', 'tighten cover', 'refit shield'])
+const POURS: ReadonlySet<string> = new Set(['measure the oil', 'pour the oil', 'add the additive', 'top up'])
+
+function findOil(sheet: SpecSheet, oil: readonly PlannedOil[], on: JsonPointer | undefined): number {
+  const gearcase: Id | undefined = /^\/gearcases\/([^/]+)/.exec(on ?? '')?.[1]
+  if (gearcase === undefined) return -1
+  const owner = findOilOwner(sheet, gearcase)
+  return oil.findIndex(({ part }) => part.path === `/gearcases/${owner}`)
+}
+
+function sumTime(steps: readonly PlannedStep[], waits: WaitPlan): VisitPlan['time'] {
+  const hands = steps.reduce((sum, { minutes }) => sum + minutes, 0)
+  const waiting = steps.flatMap(({ wait }) => {
+    const place = wait === undefined ? -1 : Number(wait.slice('/waits/'.length))
+    const found = waits.waits[place]
+    return found === undefined ? [] : [found.seconds]
+  })
+  const waitMinutes = Math.ceil(waiting.reduce<number>((sum, seconds) => sum + (seconds ?? 0), 0) / 60)
+  const open = waiting.filter((seconds) => seconds === undefined).length
+  return {
+    minutes: Math.ceil(hands) + waitMinutes,
+    basis: 'house estimate',
+    reasons: [
+      serviceReason('service/time-sum', { steps: steps.length, minutes: Math.ceil(hands), waitMinutes }),
+      ...(open > 0 ? [serviceReason('service/time-open', { count: open })] : []),
+    ],
+  }
+}

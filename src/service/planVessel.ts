@@ -1,0 +1,67 @@
+import { chooseVessel } from '../fill/index.js'
+import type { Finding } from '../finding.js'
+import { compareFigures, type VolumeUnit } from '../quantity/index.js'
+import type { Id, SpecSheet, SpecValue, Toolbox } from '../spec/index.js'
+import type { CollectedFigures } from './collectFigures.js'
+import { namePart } from './namePart.js'
+import type { RefillAmount } from './readRefill.js'
+import { serviceFinding } from './serviceFinding.js'
+import { serviceReason } from './serviceReason.js'
+import type { PlannedTool } from './visitPlan.js'
+
+/**
+ * Chooses a measuring vessel for each refill. Where the manual fills by quantity within a tolerance, a vessel that is
+ * too coarse is a finding; at a level the hole or the mark decides, and the vessel only has to hold the oil.
+ */
+export function planVessel(
+  sheet: SpecSheet,
+  figures: CollectedFigures,
+  volumes: ReadonlyMap<Id, RefillAmount>,
+  toolbox: Toolbox,
+): { readonly tools: readonly PlannedTool[]; readonly findings: readonly Finding[] } {
+  const findings: Finding[] = []
+  const tools = [...volumes].map(([gearcase, { each }]): PlannedTool => {
+    const part = namePart(sheet, `/gearcases/${gearcase}`)
+    const about = { kind: 'vessel', for: [part] } as const
+    const space = sheet.gearcases[gearcase]?.oilSpace
+    const refill = figures.at(`/gearcases/${gearcase}/oilSpace/fill/drainAndRefill`)?.resolved
+    const stated = refill?.kind === 'stated' ? (refill.value as SpecValue<VolumeUnit>) : undefined
+    const byQuantity = space?.kind === 'own' && space.fill.method.kind === 'by quantity'
+    const tolerance =
+      byQuantity && stated?.kind === 'nominal with tolerance'
+        ? {
+            value: compareFigures(stated.minus, stated.plus) <= 0 ? stated.minus : stated.plus,
+            unit: stated.unit,
+          }
+        : undefined
+    const { answer, vessel, reasons } = chooseVessel(toolbox.vessels, each, tolerance)
+    const found = vessel === undefined ? undefined : toolbox.vessels[vessel]
+    if (answer === 'does not fit') {
+      const because = reasons[0] ?? serviceReason('service/no-toolbox', {})
+      const [coarse] = Object.entries(toolbox.vessels)
+      const reason = { code: because.code, params: because.params }
+      findings.push(
+        coarse === undefined
+          ? serviceFinding('service/no-vessel', 'warning', { kind: 'toolbox', id: toolbox.id }, '/vessels', {
+              part,
+              reason,
+            })
+          : serviceFinding(
+              'service/vessel-too-coarse',
+              'warning',
+              { kind: 'toolbox', id: toolbox.id },
+              `/vessels/${coarse[0]}`,
+              { vessel: coarse[1].name, part, reason },
+            ),
+      )
+      return { ...about, verdict: 'does not fit', reasons }
+    }
+    return {
+      ...about,
+      ...(vessel === undefined || found === undefined ? {} : { have: { id: vessel, name: found.name } }),
+      verdict: 'fits',
+      reasons,
+    }
+  })
+  return { tools, findings }
+}

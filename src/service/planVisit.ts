@@ -1,0 +1,342 @@
+import { compareDates, isDate } from '../calendar/index.js'
+import type { Finding, Reason, Result } from '../finding.js'
+import type { DueOptions } from '../interval/index.js'
+import { buildProcedure } from '../procedure/index.js'
+import type { Quantity, TemperatureUnit } from '../quantity/index.js'
+import {
+  type DateText,
+  type Id,
+  type MachineLog,
+  type ProcedureDocument,
+  resolveVariant,
+  type Source,
+  type SpecSheet,
+  type Stock,
+  type Toolbox,
+} from '../spec/index.js'
+import { checkCalibration } from './checkCalibration.js'
+import { chooseWork } from './chooseWork.js'
+import { type CollectedFigures, collectFigures } from './collectFigures.js'
+import { type ListedDue, listDue } from './listDue.js'
+import { listMissing } from './listMissing.js'
+import { planOil } from './planOil.js'
+import { planPan } from './planPan.js'
+import { planSeals } from './planSeals.js'
+import { planSteps } from './planSteps.js'
+import { planTightenings } from './planTightenings.js'
+import { planTools } from './planTools.js'
+import { planVessel } from './planVessel.js'
+import { planWaits } from './planWaits.js'
+import { reportVisit } from './reportVisit.js'
+import { serviceFinding } from './serviceFinding.js'
+import { serviceReason } from './serviceReason.js'
+import type { PlannedMachine, PlannedTool, VisitPlan } from './visitPlan.js'
+
+/** What {@link planVisit} is asked. */
+export interface VisitRequest {
+  readonly sheet: SpecSheet
+  readonly log: MachineLog
+  /** Services to take up, due or not; `'due'`: those overdue, due or due soon. */
+  readonly services: readonly Id[] | 'due'
+  readonly toolbox?: Toolbox
+  readonly stock?: Stock
+  readonly today: DateText
+  /** The day's temperature, for the choice of oil and for the time it takes to run. */
+  readonly ambient?: Quantity<TemperatureUnit>
+  /** The caller's own judgement; nothing here has a default. */
+  readonly due: DueOptions
+  /** Where a wrench's range starts: its lowest mark (ISO 6789:2017) or 20 % of full scale (2003 practice). */
+  readonly edition: '2017' | '2003'
+  /** A tolerance for torques that the manual prints bare, per cent; absent: the band counts as not stated. */
+  readonly tolerancePercent?: number
+}
+
+/**
+ * Plans one visit to one machine: what is due, the figures for exactly this variant, one order of work with one lift,
+ * oil and seals to take and to buy, wrench settings, waits, cautions, and what is missing. For a list of what is due
+ * alone use {@link listDue}; for a card of the plan use `cardModel` of the card room.
+ *
+ * A missing fact never stops the plan: its own line says `cannot tell` or `not stated`, and all that does not depend on
+ * it is still answered.
+ * @param request - documents as their parse functions gave them, `today`, and options that have no default
+ * @returns the plan, plain JSON, with findings about tools, shelf and log; not ok where the log belongs to another sheet,
+ *   a service is not on the sheet, or no order of work can be written
+ * @throws TypeError or RangeError for misuse, such as a `today` that is no date
+ *
+ * Source: house rule; each calculation names its own.
+ * @example
+ * ```ts
+ * import { planVisit } from 'drivetrain-service/v1/service'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'One', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
+ * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
+ * // What is to be done on a machine whose sheet has no service?
+ * const planned = planVisit({ sheet, log, services: 'due', today: '2031-10-06', due, edition: '2017' })
+ * planned.ok && planned.value.work.length // => 0
+ * ```
+ */
+export function planVisit(request: VisitRequest): Result<VisitPlan> {
+  checkRequest(request)
+  const { sheet, log, services, toolbox, stock, today, ambient, due: options } = request
+  const refused = refuse(request)
+  if (refused.length > 0) return { ok: false, findings: refused }
+
+  const listed = listDue({ sheet, log, today, options })
+  const taken = chooseWork(sheet, listed, services)
+  const due = listed.map(({ gearcase: _gearcase, ...line }, place) => ({
+    ...line,
+    taken: taken[place] ?? false,
+  }))
+  const chosen = listed.filter((_line, place) => taken[place])
+  const built = buildFor(sheet, log, chosen)
+  if (built !== undefined && !built.ok) return built
+  const procedure = built?.value ?? emptyProcedure(sheet, log)
+
+  const parts = groupByGearcase(chosen)
+  const changes = parts.filter(({ task }) => task === 'change')
+  const figures = collectFigures(
+    sheet,
+    log.identity,
+    parts.map(({ gearcase }) => gearcase),
+    procedure,
+  )
+  const oil = planOil({
+    sheet,
+    figures,
+    changes,
+    ...(ambient === undefined ? {} : { ambient }),
+    ...(stock === undefined ? {} : { stock }),
+  })
+  const tightening = planTightenings({
+    sheet,
+    procedure,
+    figures,
+    edition: request.edition,
+    ...(toolbox === undefined ? {} : { toolbox }),
+    ...(request.tolerancePercent === undefined ? {} : { tolerancePercent: request.tolerancePercent }),
+  })
+  const waits = planWaits({
+    sheet,
+    procedure,
+    figures,
+    volumes: oil.volumes,
+    pouredFrom: oil.pouredFrom,
+    ...(ambient === undefined ? {} : { ambient }),
+    ...(toolbox === undefined ? {} : { toolbox }),
+  })
+  const pan = planPan(sheet, changes, oil.volumes, toolbox)
+  const vessel = toolbox === undefined ? undefined : planVessel(sheet, figures, oil.volumes, toolbox)
+  const joined = planSteps({
+    sheet,
+    procedure,
+    figures,
+    tightenings: tightening.tightenings,
+    oil: oil.oil,
+    waits,
+  })
+  const tools: readonly PlannedTool[] =
+    toolbox === undefined ? [] : [...planTools(sheet, procedure, figures, toolbox), ...(vessel?.tools ?? [])]
+  const machine = describeMachine(sheet, log)
+  const notGiven: readonly Reason[] =
+    chosen.length === 0
+      ? []
+      : [
+          ...(toolbox === undefined ? [serviceReason('service/no-toolbox', {})] : []),
+          ...(stock === undefined ? [serviceReason('service/no-stock', {})] : []),
+        ]
+  const findings = [
+    ...reportVisit({ sheet, log, today, options, machine, due, tightening, tools, toolbox }),
+    ...(built?.findings ?? []),
+    ...oil.findings,
+    ...(toolbox === undefined ? [] : checkCalibration(toolbox, tightening.wrenches.use, today)),
+    ...(vessel?.findings ?? []),
+    ...pan.findings,
+  ]
+  const plan: VisitPlan = {
+    kind: 'visit-plan',
+    version: '1.0',
+    machine,
+    today,
+    ...(ambient === undefined ? {} : { ambient }),
+    severity: options.severity,
+    readings: readLatest(log, today),
+    due,
+    work: chosen.map(({ service, serviceName, task, part }) => ({
+      service,
+      serviceName,
+      task,
+      part,
+      due: `/due/${listed.findIndex((line) => line.service === service && line.part === part)}`,
+    })),
+    figures: figures.figures,
+    steps: joined.steps,
+    oil: oil.oil,
+    seals: planSeals(sheet, procedure, figures, stock),
+    tightenings: tightening.tightenings,
+    tools,
+    wrenches: tightening.wrenches,
+    pan: pan.pan,
+    waits: waits.waits,
+    consumables: joined.consumables,
+    cautions: [
+      serviceReason('service/manual-first', {}),
+      serviceReason('service/licensed-work', {}),
+      ...(changes.length > 0 ? [serviceReason('service/used-oil-rules', {})] : []),
+    ],
+    time: joined.time,
+    usedOil: pan.usedOil,
+    missing: listMissing({ machine, due, figures: figures.figures, waits: waits.waits, notGiven }),
+    findings,
+    sources: collectSources(sheet, figures),
+  }
+  return { ok: true, value: plan, findings }
+}
+
+function checkRequest(request: VisitRequest): void {
+  if (typeof request !== 'object' || request === null) throw new TypeError('request must be an object')
+  const { sheet, log, services, today, due, edition } = request
+  if (typeof sheet !== 'object' || sheet === null || sheet.kind !== 'spec-sheet')
+    throw new TypeError('request.sheet must be a spec sheet, as parseSpecSheet gives it')
+  if (typeof log !== 'object' || log === null || log.kind !== 'machine-log')
+    throw new TypeError('request.log must be a machine log, as parseMachineLog gives it')
+  if (services !== 'due' && !(Array.isArray(services) && services.every((id) => typeof id === 'string')))
+    throw new TypeError("request.services must be 'due' or a list of service ids")
+  if (typeof today !== 'string' || !isDate(today))
+    throw new RangeError(`request.today must be a date YYYY-MM-DD, got ${JSON.stringify(today)}`)
+  if (typeof due !== 'object' || due === null) throw new TypeError('request.due must be the due options')
+  if (edition !== '2017' && edition !== '2003')
+    throw new RangeError(`request.edition must be '2017' or '2003', got ${JSON.stringify(edition)}`)
+}
+
+function refuse({ sheet, log, services }: VisitRequest): readonly Finding[] {
+  const document = { kind: 'machine-log', id: log.id } as const
+  if (log.sheet.id !== sheet.id || log.sheet.revision !== sheet.revision)
+    return [
+      serviceFinding('service/sheet-not-the-logs', 'error', document, '/sheet', {
+        wanted: log.sheet.id,
+        revision: log.sheet.revision,
+        given: sheet.id,
+        givenRevision: sheet.revision,
+      }),
+    ]
+  if (services === 'due') return []
+  const known = Object.keys(sheet.services)
+  return services
+    .filter((service) => !known.includes(service))
+    .map((service) =>
+      serviceFinding(
+        'service/service-not-on-sheet',
+        'error',
+        { kind: 'spec-sheet', id: sheet.id },
+        '/services',
+        {
+          service,
+          known,
+        },
+      ),
+    )
+}
+
+function buildFor(
+  sheet: SpecSheet,
+  log: MachineLog,
+  chosen: readonly ListedDue[],
+): Result<ProcedureDocument> | undefined {
+  const services = [...new Set(chosen.map(({ service }) => service))]
+  if (services.length === 0) return undefined
+  return buildProcedure({
+    sheet,
+    identity: log.identity,
+    services,
+    only: chosen.map(({ service, gearcase, part }) => ({
+      service,
+      gearcase,
+      ...(part.instance === undefined ? {} : { instance: part.instance.id }),
+    })),
+  })
+}
+
+function emptyProcedure(sheet: SpecSheet, log: MachineLog): ProcedureDocument {
+  return {
+    kind: 'procedure',
+    version: '1.0',
+    id: sheet.id,
+    name: sheet.id,
+    sheet: { id: sheet.id, revision: sheet.revision },
+    identity: log.identity,
+    services: [],
+    steps: [],
+  }
+}
+
+interface WorkedGearcase {
+  readonly gearcase: Id
+  readonly task: 'check' | 'change'
+  readonly instances: readonly (Id | undefined)[]
+}
+
+function groupByGearcase(chosen: readonly ListedDue[]): readonly WorkedGearcase[] {
+  const found = new Map<Id, { task: 'check' | 'change'; instances: Set<Id | undefined> }>()
+  for (const { gearcase, task, part } of chosen) {
+    const entry = found.get(gearcase) ?? { task, instances: new Set() }
+    if (task === 'change') entry.task = 'change'
+    entry.instances.add(part.instance?.id)
+    found.set(gearcase, entry)
+  }
+  return [...found].map(([gearcase, { task, instances }]) => ({ gearcase, task, instances: [...instances] }))
+}
+
+function describeMachine(sheet: SpecSheet, log: MachineLog): PlannedMachine {
+  const { make, model, type, variants } = sheet.machine
+  const verdict = resolveVariant(sheet, log.identity)
+  const named = (id: Id) => ({ id, name: variants[id]?.name ?? id })
+  return {
+    log: log.id,
+    name: log.name,
+    make,
+    model,
+    type,
+    sheet: { id: sheet.id, revision: sheet.revision },
+    ...(sheet.header === undefined ? {} : { header: sheet.header }),
+    identity: log.identity,
+    variant:
+      verdict.kind === 'selected'
+        ? { kind: 'one', ...named(verdict.variant), reasons: verdict.reasons }
+        : {
+            kind: 'cannot tell',
+            missing: verdict.kind === 'cannot tell' ? verdict.missing : [],
+            candidates: verdict.candidates.map(named),
+            reasons: verdict.reasons,
+          },
+  }
+}
+
+function readLatest({ meters }: MachineLog, today: DateText): VisitPlan['readings'] {
+  const latest = (readings: readonly { readonly date: DateText; readonly value: number }[]) =>
+    readings
+      .filter(({ date }) => compareDates(date, today) <= 0)
+      .reduce<{ readonly date: DateText; readonly value: number } | undefined>(
+        (last, next) => (last === undefined || compareDates(next.date, last.date) >= 0 ? next : last),
+        undefined,
+      )
+  const hours = latest(meters.hours?.readings ?? [])
+  const distance = latest(meters.distance?.readings ?? [])
+  return {
+    ...(hours === undefined ? {} : { hours: { value: hours.value, unit: 'h', date: hours.date } }),
+    ...(distance === undefined || meters.distance === undefined
+      ? {}
+      : { distance: { value: distance.value, unit: meters.distance.unit, date: distance.date } }),
+  }
+}
+
+function collectSources(sheet: SpecSheet, figures: CollectedFigures): Readonly<Record<Id, Source>> {
+  const used = new Set(
+    figures.figures.flatMap(({ resolved }) => {
+      const traces =
+        resolved.kind === 'cannot tell' ? resolved.candidates.map(({ trace }) => trace) : [resolved.trace]
+      return traces.flatMap(({ source }) => (source === undefined ? [] : [source.ref]))
+    }),
+  )
+  return Object.fromEntries(Object.entries(sheet.sources).filter(([id]) => used.has(id)))
+}

@@ -1,0 +1,13 @@
+import type { DocumentReference, Finding, JsonPointer, Severity } from '../finding.js'
+import type { ServiceCodes } from './codes.js'
+
+/** A finding of this room, its params checked against its code. */
+export function serviceFinding<Code extends keyof ServiceCodes & string>(
+  code: Code,
+  severity: Severity,
+  document: DocumentReference,
+  path: JsonPointer,
+  params: ServiceCodes[Code],
+): Finding<Code> {
+  return { code, severity, document, path, params: params as unknown as Finding['params'] }
+}
