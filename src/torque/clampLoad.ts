@@ -1,8 +1,12 @@
 import type { Reason } from '../finding.js'
-import { convert } from '../quantity/convert.js'
+import { over, times } from '../quantity/exact.js'
+import { nearestDouble } from '../quantity/nearestDouble.js'
 import type { Quantity, TorqueUnit } from '../quantity/unit.js'
+import { UNIT_FACTORS } from '../quantity/unitFactors.js'
 import type { MetricThread, UnifiedThread } from '../thread/thread.js'
 import { checkNumber, checkObject, checkQuantity } from './checkInput.js'
+import { exactOf } from './exact.js'
+import { exactNewtonMetres } from './exactTorque.js'
 import { proofLoad } from './proofLoad.js'
 import { torqueReason } from './torqueReason.js'
 
@@ -71,10 +75,11 @@ export function clampLoad(question: ClampLoadQuestion): ClampLoad {
   if (scatterPercent >= 100) throw new RangeError(`scatterPercent must be below 100, got ${scatterPercent}`)
   const proof = proofLoad(thread, propertyClass)
   if (proof.kind === 'cannot tell') return proof
-  const newtonMetres = convert(torque, 'N.m').value
-  const metres = convert(thread.majorDiameter, 'm').value
+  const { majorDiameter } = thread
+  const diameter = times(exactOf(majorDiameter.value), exactOf(UNIT_FACTORS[majorDiameter.unit].factor))
+  const lever = times(exactOf(nutFactor), times(diameter, exactOf('0.001')))
   const newtons = (value: number): Quantity<'N'> => ({ value, unit: 'N' })
-  const load = newtons(newtonMetres / (nutFactor * metres))
+  const load = newtons(nearestDouble(over(exactNewtonMetres(torque.value, torque.unit), lever)))
   const scatter = scatterPercent / 100
   const most = newtons(load.value * (1 + scatter))
   const belowProof = most.value <= proof.load.value

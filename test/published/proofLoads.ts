@@ -46,7 +46,7 @@ export const IFI_EXAMPLE = {
 
 /** 75 % of proof, class 8.8, K 0.20 (C, worked from the stress areas and 580 MPa): kN and N·m. */
 export const WORKED_CLAMP = [
-  { thread: 'M8', kilonewtons: '15.9', newtonMetres: '25.5' },
-  { thread: 'M10', kilonewtons: '25.2', newtonMetres: '50.5' },
-  { thread: 'M12', kilonewtons: '36.7', newtonMetres: '88.0' },
+  { thread: 'M8', kilonewtons: '15.92', newtonMetres: '25.47' },
+  { thread: 'M10', kilonewtons: '25.23', newtonMetres: '50.46' },
+  { thread: 'M12', kilonewtons: '36.67', newtonMetres: '88.01' },
 ] as const

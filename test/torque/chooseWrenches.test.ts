@@ -1,0 +1,270 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { TorqueWrench } from '../../src/spec/toolbox.js'
+import { checkWrench, chooseWrenches, type WrenchTask } from '../../src/torque/index.js'
+import { clickWrench, limits, nominal, nominalWith } from './wrenches.js'
+
+const BY_2017 = { edition: '2017' } as const
+const covers = (wrench: TorqueWrench, task: WrenchTask) =>
+  ['fits', 'fits with care'].includes(checkWrench(wrench, task.tightening, BY_2017).verdict)
+
+describe('chooseWrenches', () => {
+  const small = clickWrench(5, 25)
+  const middle = clickWrench(20, 100)
+  const large = clickWrench(40, 200)
+
+  it('takes one wrench where one will do, and the one that fits plainly before one with care', () => {
+    const tasks = [
+      { on: '/drain', tightening: limits('39', '49') },
+      { on: '/fill', tightening: limits('55', '65') },
+    ]
+    expect(chooseWrenches({ small, middle, large }, tasks, BY_2017).wrenches).toEqual(['middle'])
+    // 30 to 38 is 15 % of 240: with care under 2017
+    const wide = clickWrench(10, 240)
+    const { wrenches, covered } = chooseWrenches(
+      { wide, middle },
+      [{ on: '/drain', tightening: limits('30', '38') }],
+      BY_2017,
+    )
+    expect(wrenches).toEqual(['middle'])
+    expect(covered.map(({ on, wrench, fit }) => [on, wrench, fit.verdict])).toEqual([
+      ['/drain', 'middle', 'fits'],
+    ])
+  })
+
+  it('equal choices go by the toolbox’s order', () => {
+    const tasks = [{ on: '/drain', tightening: limits('50', '60') }]
+    expect(chooseWrenches({ middle, large }, tasks, BY_2017).wrenches).toEqual(['middle'])
+    expect(chooseWrenches({ large, middle }, tasks, BY_2017).wrenches).toEqual(['large'])
+  })
+
+  it('one that covers all beats two that fit better', () => {
+    const wide = clickWrench(5, 240)
+    const tasks = [
+      { on: '/drain', tightening: limits('10', '12') },
+      { on: '/cover', tightening: limits('178', '197') },
+    ]
+    const { wrenches, covered } = chooseWrenches({ small, large, wide }, tasks, BY_2017)
+    expect(wrenches).toEqual(['wide'])
+    expect(covered.map(({ fit }) => fit.verdict)).toEqual(['fits with care', 'fits'])
+  })
+
+  it('lists what stays uncovered, why by wrench, and ranges to get of at most five to one', () => {
+    const tasks = [
+      { on: '/a', tightening: limits('39', '49') },
+      { on: '/b', tightening: limits('290', '310'), drive: '1/2 in' },
+      { on: '/c', tightening: nominalWith('3', '0.3', '0.3'), drive: '1/4 in' },
+      { on: '/d', tightening: nominalWith('2', '0.2', '0.2') },
+    ]
+    const { wrenches, covered, uncovered, toGet } = chooseWrenches({ middle, small }, tasks, BY_2017)
+    expect(wrenches).toEqual(['middle'])
+    expect(covered.map(({ on }) => on)).toEqual(['/a'])
+    expect(uncovered.map(({ on, verdict }) => [on, verdict])).toEqual([
+      ['/b', 'does not fit'],
+      ['/c', 'does not fit'],
+      ['/d', 'does not fit'],
+    ])
+    expect(
+      uncovered[0]?.wrenches.map(({ wrench, reasons }) => [wrench, reasons.map(({ code }) => code)]),
+    ).toEqual([
+      ['middle', ['torque/above-highest-mark']],
+      ['small', ['torque/above-highest-mark']],
+    ])
+    // by hand: 2 and 3 N·m go together (3/5 <= 2), 300 alone; the narrowest bands are 0.4 and 20 wide
+    const newtonMetres = (value: number) => ({ value, unit: 'N.m' })
+    expect(toGet).toEqual([
+      {
+        from: newtonMetres(2),
+        to: newtonMetres(3),
+        stepAtMost: newtonMetres(0.4),
+        drives: ['1/4 in'],
+        covers: ['/c', '/d'],
+      },
+      {
+        from: newtonMetres(300),
+        to: newtonMetres(300),
+        stepAtMost: newtonMetres(20),
+        drives: ['1/2 in'],
+        covers: ['/b'],
+      },
+    ])
+  })
+
+  it('a range reaches down to a fifth of its high end, and no further: 20 with 100, not 19.9', () => {
+    const ask = (low: string) =>
+      chooseWrenches(
+        {},
+        [
+          { on: '/low', tightening: nominal(low) },
+          { on: '/high', tightening: nominal('100') },
+        ],
+        BY_2017,
+      ).toGet.map(({ from, to }) => [from.value, to.value])
+    expect(ask('20')).toEqual([[20, 100]])
+    expect(ask('20.1')).toEqual([[20.1, 100]])
+    expect(ask('19.9')).toEqual([
+      [19.9, 19.9],
+      [100, 100],
+    ])
+  })
+
+  it('squares: exact, or through one drive adaptor, never through a crowfoot or an extension', () => {
+    const tasks = [{ on: '/drain', tightening: limits('39', '49'), drive: '3/8 in' }]
+    const plain = chooseWrenches({ middle }, tasks, BY_2017)
+    expect(plain.uncovered[0]?.wrenches[0]?.reasons).toEqual([
+      { code: 'torque/drive-does-not-reach', params: { wrench: '1/2 in', wanted: '3/8 in' } },
+    ])
+    const adaptor = (kind: 'drive adaptor' | 'crowfoot' | 'straight extension') =>
+      ({ name: 'half to three eighths', kind, from: '1/2 in', to: '3/8 in' }) as const
+    const reach = (kind: 'drive adaptor' | 'crowfoot' | 'straight extension') =>
+      chooseWrenches({ middle }, tasks, { ...BY_2017, adaptors: { step: adaptor(kind) } }).covered.map(
+        ({ wrench, through }) => [wrench, through],
+      )
+    expect(reach('drive adaptor')).toEqual([['middle', 'step']])
+    expect(reach('crowfoot')).toEqual([])
+    expect(reach('straight extension')).toEqual([])
+    // with the right square in the box nobody needs the adaptor
+    const direct = clickWrench(20, 100, 1, { drive: '3/8 in' })
+    expect(
+      chooseWrenches({ middle, direct }, tasks, { ...BY_2017, adaptors: { step: adaptor('drive adaptor') } })
+        .wrenches,
+    ).toEqual(['direct'])
+  })
+
+  it('not stated, turns and one limit are told once, and nothing is to be got for them', () => {
+    const tasks: WrenchTask[] = [
+      { on: '/a', tightening: { kind: 'not stated', threadCondition: 'dry' } },
+      { on: '/b', tightening: { kind: 'turns', min: '2', max: '3', threadCondition: 'sealant' } },
+      { on: '/c', tightening: { kind: 'turns', min: '2', threadCondition: 'sealant' } },
+      {
+        on: '/d',
+        tightening: {
+          kind: 'torque',
+          torque: { kind: 'limits', min: '30', unit: 'N.m' },
+          threadCondition: 'dry',
+        },
+      },
+      {
+        on: '/e',
+        tightening: {
+          kind: 'torque',
+          torque: { kind: 'limits', max: '30', unit: 'N.m' },
+          threadCondition: 'dry',
+        },
+      },
+      { on: '/f', tightening: nominal('40.5') },
+    ]
+    for (const wrenches of [{ middle, small }, {}]) {
+      const { uncovered, toGet, wrenches: taken } = chooseWrenches(wrenches, tasks.slice(0, 5), BY_2017)
+      expect(taken).toEqual([])
+      expect(toGet).toEqual([])
+      expect(
+        uncovered.map(({ verdict, wrenches: why }) => [verdict, why.map((one) => one.reasons[0]?.code)]),
+      ).toEqual([
+        ['cannot tell', ['torque/not-stated']],
+        ['cannot tell', ['torque/by-turns']],
+        ['cannot tell', ['torque/by-turns']],
+        ['cannot tell', ['torque/one-limit-only']],
+        ['cannot tell', ['torque/one-limit-only']],
+      ])
+    }
+    // between two marks of a bare nominal: the sheet lacks the tolerance
+    expect(chooseWrenches({ middle }, tasks.slice(5), BY_2017).uncovered[0]?.verdict).toBe('cannot tell')
+  })
+
+  it('no wrenches, no tasks: nothing', () => {
+    expect(chooseWrenches({}, [], BY_2017)).toEqual({ wrenches: [], covered: [], uncovered: [], toGet: [] })
+    expect(chooseWrenches({ middle }, [], BY_2017).wrenches).toEqual([])
+  })
+
+  it('20 wrenches and 500 tasks are looked at; one more throws RangeError', () => {
+    const box = (count: number) =>
+      Object.fromEntries(
+        Array.from({ length: count }, (_, at) => [`w${at}`, clickWrench(10 * at + 1, 10 * at + 10)]),
+      )
+    const tasks = (count: number) =>
+      Array.from({ length: count }, (_, at) => ({
+        on: `/${at}`,
+        tightening: nominal(String((at % 200) + 1)),
+      }))
+    const all = chooseWrenches(box(20), tasks(500), BY_2017)
+    expect(all.wrenches).toHaveLength(20)
+    expect(all.covered).toHaveLength(500)
+    expect(() => chooseWrenches(box(21), [], BY_2017)).toThrow(RangeError)
+    expect(() => chooseWrenches({}, tasks(501), BY_2017)).toThrow(RangeError)
+  })
+
+  const boxArb = fc
+    .array(fc.tuple(fc.integer({ min: 1, max: 60 }), fc.integer({ min: 1, max: 60 })), { maxLength: 8 })
+    .map((ranges) =>
+      Object.fromEntries(
+        ranges.map(([lowest, width], at) => [`w${at}`, clickWrench(lowest, lowest + width)]),
+      ),
+    )
+  const tasksArb = fc
+    .array(fc.integer({ min: 1, max: 130 }), { maxLength: 12 })
+    .map((values) => values.map((value, at) => ({ on: `/${at}`, tightening: nominal(String(value)) })))
+
+  it('equals a search over all subsets: fewest tools, then fewest with care (300 cases)', () => {
+    fc.assert(
+      fc.property(boxArb, tasksArb, (box, tasks) => {
+        const tools = Object.entries(box)
+        const reachable = tasks.filter((task) => tools.some(([, wrench]) => covers(wrench, task)))
+        let fewest = Number.POSITIVE_INFINITY
+        for (let set = 0; set < 2 ** tools.length; set += 1) {
+          const taken = tools.filter((_, at) => Math.floor(set / 2 ** at) % 2 === 1)
+          if (reachable.every((task) => taken.some(([, wrench]) => covers(wrench, task))))
+            fewest = Math.min(fewest, taken.length)
+        }
+        const choice = chooseWrenches(box, tasks, BY_2017)
+        expect(choice.wrenches).toHaveLength(fewest)
+        expect(choice.covered.map(({ on }) => on)).toEqual(reachable.map(({ on }) => on))
+        for (const { wrench, on } of choice.covered) {
+          expect(choice.wrenches).toContain(wrench)
+          const task = tasks.find((one) => one.on === on)
+          const tool = box[wrench]
+          expect(task && tool && covers(tool, task)).toBe(true)
+        }
+      }),
+      { numRuns: 300 },
+    )
+  })
+
+  it('does not depend on the order of the tasks', () => {
+    fc.assert(
+      fc.property(boxArb, tasksArb, (box, tasks) => {
+        const forward = chooseWrenches(box, tasks, BY_2017)
+        const backward = chooseWrenches(box, [...tasks].reverse(), BY_2017)
+        expect(backward.wrenches).toEqual(forward.wrenches)
+        expect(backward.toGet.map(({ from, to }) => [from, to])).toEqual(
+          forward.toGet.map(({ from, to }) => [from, to]),
+        )
+        const named = (choice: typeof forward) =>
+          choice.covered.map(({ on, wrench }) => `${on} ${wrench}`).sort()
+        expect(named(backward)).toEqual(named(forward))
+      }),
+      { numRuns: 300 },
+    )
+  })
+
+  it('what it says to get would cover what was uncovered, at 20 % of full scale or more', () => {
+    fc.assert(
+      fc.property(tasksArb, (tasks) => {
+        const { toGet, uncovered } = chooseWrenches({}, tasks, BY_2017)
+        const byTask = new Map(tasks.map((task) => [task.on, task]))
+        let covered = 0
+        for (const { from, to, covers: names } of toGet) {
+          expect(from.value * 5).toBeGreaterThanOrEqual(to.value)
+          const bought = clickWrench(Math.max(1, from.value), to.value)
+          for (const on of names) {
+            const task = byTask.get(on)
+            expect(task && checkWrench(bought, task.tightening, { edition: '2003' }).setting).toBeDefined()
+            covered += 1
+          }
+        }
+        expect(covered).toBe(uncovered.length)
+      }),
+      { numRuns: 300 },
+    )
+  })
+})
