@@ -26,6 +26,7 @@ import { plugNotTightened } from './record/plug-not-tightened.js'
 import { readingMissing } from './record/reading-missing.js'
 import { refillNotNoted } from './record/refill-not-noted.js'
 import { refillOutsideTolerance } from './record/refill-outside-tolerance.js'
+import { sealNotNew } from './record/seal-not-new.js'
 import { tightenedOtherWay } from './record/tightened-other-way.js'
 import { torqueOutsideBand } from './record/torque-outside-band.js'
 import { turnsOutsideBand } from './record/turns-outside-band.js'
@@ -36,9 +37,13 @@ import { waterInTheOil } from './record/water-in-the-oil.js'
 import { wrenchCannotReach } from './record/wrench-cannot-reach.js'
 import type { AnyRule } from './runRules.js'
 import { crushWasherKept } from './seal/crush-washer-kept.js'
+import { materialNotForOil } from './seal/material-not-for-oil.js'
 import { noneAtOpening } from './seal/none-at-opening.js'
 import { noneBesideSeal } from './seal/none-beside-seal.js'
 import { noneOnParallelThread } from './seal/none-on-parallel-thread.js'
+import { oRingSizeDiffers } from './seal/o-ring-size-differs.js'
+import { sizeIsNothing } from './seal/size-is-nothing.js'
+import { washerDoesNotFit } from './seal/washer-does-not-fit.js'
 import { conditionEmpty } from './spec/condition-empty.js'
 import { danglingReference } from './spec/dangling-reference.js'
 import { idUsedTwice } from './spec/id-used-twice.js'
@@ -111,9 +116,13 @@ export const allRules: readonly AnyRule[] = [
   turnsOnParallelThread,
   turnsReversed,
   crushWasherKept,
+  materialNotForOil,
   noneAtOpening,
   noneBesideSeal,
   noneOnParallelThread,
+  oRingSizeDiffers,
+  sizeIsNothing,
+  washerDoesNotFit,
   additiveCountedTwice,
   additiveExceedsRefill,
   ambientGap,
@@ -144,6 +153,7 @@ export const allRules: readonly AnyRule[] = [
   readingMissing,
   refillNotNoted,
   refillOutsideTolerance,
+  sealNotNew,
   tightenedOtherWay,
   torqueOutsideBand,
   turnsOutsideBand,

@@ -8,6 +8,8 @@ import type { ReferredPart } from './walk/sheetReferences.js'
 
 /** A quantity as params carry it: plain data with open keys, which an interface is not. */
 type Amount<U extends Unit> = { readonly value: number; readonly unit: U }
+/** A reason of another room, as params carry it. */
+type Because = { readonly code: string; readonly params: Params }
 type Printed = { readonly value: Figure; readonly unit: Unit }
 
 /** Every code of this room's rules with the type of its params; the texts stand in `message/<language>/rules`. */
@@ -59,7 +61,7 @@ export interface RuleCodes {
   'thread/designation-not-read': {
     thread: string
     part: string
-    because: { code: string; params: Params } | null
+    because: Because | null
   }
   'torque/above-proof-load': {
     part: string
@@ -83,6 +85,10 @@ export interface RuleCodes {
   'torque/turns-reversed': { part: string; min: Figure; max: Figure }
   // seal, oil, fill
   'seal/crush-washer-kept': { part: string }
+  'seal/material-not-for-oil': { part: string; material: string }
+  'seal/o-ring-size-differs': { part: string; reason: Because }
+  'seal/size-is-nothing': { part: string; size: string }
+  'seal/washer-does-not-fit': { part: string; reason: Because }
   'seal/none-at-opening': { part: string }
   'seal/none-beside-seal': { part: string }
   'seal/none-on-parallel-thread': { part: string; thread: string }
@@ -140,8 +146,9 @@ export interface RuleCodes {
   'record/refill-outside-tolerance': {
     gearcase: string
     refilled: Amount<VolumeUnit>
-    reason: { code: string; params: Params }
+    reason: Because
   }
+  'record/seal-not-new': { part: string; seal: string; usedAgain: boolean }
   'record/tightened-other-way': { part: string; done: 'turns' | 'torque set'; wanted: 'turns' | 'torque' }
   'record/torque-outside-band': { part: string; set: Amount<TorqueUnit>; stated: PrintedValue<TorqueUnit> }
   'record/turns-outside-band': { part: string; turns: number; min: Figure; max: Figure | undefined }
@@ -153,7 +160,7 @@ export interface RuleCodes {
     part: string
     wrench: string
     torque: Amount<TorqueUnit>
-    ranges: readonly { readonly lowest: number; readonly highest: number; readonly unit: TorqueUnit }[]
+    because: readonly Because[]
   }
 }
 

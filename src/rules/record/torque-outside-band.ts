@@ -2,6 +2,7 @@ import { compareExact, exactOfText, minus, plus, times } from '../../quantity/ex
 import { exactNewtonMetres } from '../../torque/exactTorque.js'
 import { statedBand } from '../../torque/statedBand.js'
 import { defineRule } from '../rule.js'
+import { hasFigure } from '../walk/hasFigure.js'
 import { recordTightenings } from '../walk/recordTightenings.js'
 
 /**
@@ -16,7 +17,7 @@ export const torqueOutsideBand = defineRule({
   about: 'service-record',
   check: (record, set) =>
     recordTightenings(record, set).flatMap(({ path, done, part, wanted }) => {
-      if (done.kind !== 'torque set' || wanted?.kind !== 'torque') return []
+      if (done.kind !== 'torque set' || wanted?.kind !== 'torque' || !hasFigure(wanted.torque)) return []
       const set = exactNewtonMetres(done.torque.value, done.torque.unit)
       const band = statedBand(wanted.torque)
       const { printed: _printed, source: _source, ...stated } = wanted.torque

@@ -1,11 +1,10 @@
-import { compareExact } from '../../quantity/exact.js'
-import { exactOf } from '../../torque/exact.js'
+import { checkTurns } from '../../torque/checkTurns.js'
 import { defineRule } from '../rule.js'
 import { recordTightenings } from '../walk/recordTightenings.js'
 
 /**
  * A taper plug that was turned less or more past finger tight than the sheet states: it may leak, or have split the
- * housing. Both ends belong to the band; a sheet that gives one figure means at least that. Common practice, no source.
+ * housing. Source: the judgement of `checkTurns`, a house rule; both ends belong to the band.
  */
 export const turnsOutsideBand = defineRule({
   code: 'record/turns-outside-band',
@@ -13,12 +12,10 @@ export const turnsOutsideBand = defineRule({
   about: 'service-record',
   check: (record, set) =>
     recordTightenings(record, set).flatMap(({ path, done, part, wanted }) => {
-      if (done.kind !== 'turns' || wanted?.kind !== 'turns') return []
+      if (done.kind !== 'turns' || wanted === undefined || done.turns < 0) return []
+      const { verdict } = checkTurns(wanted, done.turns)
+      if (wanted.kind !== 'turns' || (verdict !== 'too few' && verdict !== 'too many')) return []
       const { min, max } = wanted
-      const turns = exactOf(done.turns)
-      const inside =
-        compareExact(turns, exactOf(min)) >= 0 &&
-        (max === undefined || compareExact(turns, exactOf(max)) <= 0)
-      return inside ? [] : [{ path: `${path}/turns`, params: { part, turns: done.turns, min, max } }]
+      return [{ path: `${path}/turns`, params: { part, turns: done.turns, min, max } }]
     }),
 })

@@ -1,14 +1,13 @@
-import { compareQuantities } from '../../quantity/compareQuantities.js'
-import type { Quantity, TorqueUnit } from '../../quantity/unit.js'
-import type { TorqueWrench } from '../../spec/index.js'
+import { checkTorqueSet } from '../../torque/checkTorqueSet.js'
 import { defineRule } from '../rule.js'
+import { isReadableScale } from '../walk/isReadableScale.js'
 import { lookUp } from '../walk/lookUp.js'
 import { recordTightenings } from '../walk/recordTightenings.js'
 
 /**
- * A torque said to be set with a wrench that has no such setting: above its highest or below its lowest mark, or outside the
- * range that its maker declares. The plug did not get that torque. Tighten it again with a wrench that reaches.
- * The ends of a scale belong to it. Source: ISO 6789 judges a wrench from its lowest marked value to its highest, as quoted by tool makers.
+ * A torque said to be set with a wrench that has no such setting: above its highest or below its lowest mark, outside
+ * the range that its maker declares, or between two marks. The plug did not get that torque. Tighten it again with a
+ * wrench that reaches. Source: the judgement of `checkTorqueSet`; ISO 6789:2017 as quoted by tool makers.
  */
 export const wrenchCannotReach = defineRule({
   code: 'record/wrench-cannot-reach',
@@ -16,22 +15,19 @@ export const wrenchCannotReach = defineRule({
   about: 'service-record',
   check: (record, set) =>
     recordTightenings(record, set).flatMap(({ path, done, part }) => {
-      if (done.kind !== 'torque set') return []
+      if (done.kind !== 'torque set' || done.torque.value <= 0) return []
       const wrench = set.toolboxes
         .map(({ document }) => lookUp(document.wrenches, done.tool))
         .find((found) => found !== undefined)
-      if (wrench === undefined || canReach(wrench, done.torque)) return []
-      const ranges = wrench.scales.map(({ lowest, highest, unit }) => ({ lowest, highest, unit }))
-      return [{ path, params: { part, wrench: wrench.name, torque: { ...done.torque }, ranges } }]
+      if (wrench === undefined || !wrench.scales.every(isReadableScale)) return []
+      const { wrench: verdict, reasons } = checkTorqueSet(wrench, NOT_JUDGED, done.torque, {
+        edition: '2017',
+      })
+      if (verdict === 'can') return []
+      const because = reasons.slice(1).map((reason) => ({ ...reason }))
+      return [{ path, params: { part, wrench: wrench.name, torque: { ...done.torque }, because } }]
     }),
 })
 
-function canReach(wrench: TorqueWrench, torque: Quantity<TorqueUnit>): boolean {
-  const { declaredRange, scales } = wrench
-  const isBetween = (min: Quantity<TorqueUnit>, max: Quantity<TorqueUnit>) =>
-    compareQuantities(torque, min) >= 0 && compareQuantities(torque, max) <= 0
-  if (declaredRange !== undefined && !isBetween(declaredRange.min, declaredRange.max)) return false
-  return scales.some(({ lowest, highest, unit }) =>
-    isBetween({ value: lowest, unit }, { value: highest, unit }),
-  )
-}
+/** The torque itself has a rule of its own. */
+const NOT_JUDGED = { kind: 'not stated', threadCondition: 'not stated' } as const

@@ -1,4 +1,5 @@
 import { defineRule } from '../rule.js'
+import { isReadableScale } from '../walk/isReadableScale.js'
 
 /**
  * A torque wrench's scale that starts at or above its end, or whose step between marks is nothing or wider than the
@@ -10,15 +11,11 @@ export const scaleWrong = defineRule({
   about: 'toolbox',
   check: ({ wrenches }) =>
     Object.entries(wrenches).flatMap(([id, { name, scales }]) =>
-      scales.flatMap(({ lowest, highest, graduation, unit }, place) =>
-        lowest < highest && graduation > 0 && graduation <= highest - lowest
-          ? []
-          : [
-              {
-                path: `/wrenches/${id}/scales/${place}`,
-                params: { wrench: name, lowest, highest, graduation, unit },
-              },
-            ],
-      ),
+      scales.flatMap((scale, place) => {
+        if (isReadableScale(scale)) return []
+        const { lowest, highest, graduation, unit } = scale
+        const params = { wrench: name, lowest, highest, graduation, unit }
+        return [{ path: `/wrenches/${id}/scales/${place}`, params }]
+      }),
     ),
 })

@@ -2,6 +2,7 @@ import type { Opening, OpeningRole } from '../../spec/index.js'
 import { findTorqueSlip } from '../../torque/findTorqueSlip.js'
 import { looksSwapped } from '../../torque/looksSwapped.js'
 import { defineRule } from '../rule.js'
+import { hasFigure } from '../walk/hasFigure.js'
 
 /**
  * Fill and drain plugs of different threads whose torques fit each other's threads clearly better than their own: the
@@ -39,6 +40,7 @@ function soleUse(openings: Readonly<Record<string, Opening>>, role: OpeningRole,
   return Object.entries(openings).flatMap(([id, { uses, tightening, thread, housing = 'not stated' }]) => {
     const roles = uses.map((use) => use.role)
     if (!roles.includes(role) || roles.includes(notRole) || tightening.kind !== 'torque') return []
+    if (!hasFigure(tightening.torque)) return []
     if (findTorqueSlip(tightening.torque, thread, housing).verdict === 'slip') return []
     const { printed: _printed, source: _source, ...torque } = tightening.torque
     return [{ id, torque, plug: { torque, housing, ...(thread === undefined ? {} : { thread }) } }]

@@ -1,6 +1,7 @@
 import { findTorqueSlip } from '../../torque/findTorqueSlip.js'
 import { defineRule } from '../rule.js'
 import { disagreeingFigures } from '../walk/disagreeingFigures.js'
+import { hasFigure } from '../walk/hasFigure.js'
 import { sheetTightenings } from '../walk/sheetTightenings.js'
 
 /**
@@ -16,7 +17,7 @@ export const slipAtPlug = defineRule({
   check: (sheet) => {
     const doubted = disagreeingFigures(sheet).map(({ path }) => path)
     return sheetTightenings(sheet).flatMap(({ path, tightening, on }) => {
-      if (tightening.kind !== 'torque' || on.kind !== 'opening') return []
+      if (tightening.kind !== 'torque' || on.kind !== 'opening' || !hasFigure(tightening.torque)) return []
       const at = `${path}/torque`
       if (doubted.some((place) => place === at || place.startsWith(`${at}/`))) return []
       const { thread, housing = 'not stated' } = on.part

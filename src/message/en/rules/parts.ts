@@ -5,6 +5,13 @@ import type { Texts } from '../../catalogue.js'
 export const partRuleTexts: Texts<RoomRuleCodes<'seal' | 'oil' | 'fill'>> = {
   'seal/crush-washer-kept': ({ part }) =>
     `${part}: a crush washer is to be replaced only “on condition”. Once crushed it is hard; take a new one at every opening, or waive this with the manual's page.`,
+  'seal/material-not-for-oil': ({ part, material }) =>
+    `${part}: gear oil destroys ${material}. Look for the right ring in the parts list.`,
+  'seal/o-ring-size-differs': ({ part, reason }, say) =>
+    `${part}: number and size name two different rings. ${say.reason(reason)}`,
+  'seal/size-is-nothing': ({ part, size }) =>
+    `${part}: a seal with 0 mm of ${size}. Leave the size out where it is not known.`,
+  'seal/washer-does-not-fit': ({ part, reason }, say) => `${part}: ${say.reason(reason)}`,
   'seal/none-at-opening': ({ part }) =>
     `${part}: no seal is listed. Enter the washer or the sealant; write “none” where there is none and “not stated” where the manual is silent.`,
   'seal/none-beside-seal': ({ part }) => `${part}: a seal and “none” are both listed. Take one of them out.`,

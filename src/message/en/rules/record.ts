@@ -28,6 +28,10 @@ export const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
     `${gearcase}: an oil change without a refilled quantity. Look at the level, then write down what went in.`,
   'record/refill-outside-tolerance': ({ gearcase, refilled, reason }, say) =>
     `${gearcase}: ${say.quantity(refilled)} went in. ${say.reason(reason)}`,
+  'record/seal-not-new': ({ part, seal, usedAgain }) =>
+    usedAgain
+      ? `${part}: the ${seal} was used again, and it must be new at every opening. Fit a new one.`
+      : `${part}: opened, and nothing is noted of the ${seal}, which must be new. Look at the plug; fit a new one if in doubt.`,
   'record/tightened-other-way': ({ part, done, wanted }) =>
     `${part}: recorded by ${done === 'turns' ? 'turns' : 'torque'}, and the sheet states ${wanted === 'turns' ? 'turns' : 'a torque'}.`,
   'record/torque-outside-band': ({ part, set, stated }, say) =>
@@ -42,6 +46,10 @@ export const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
     `No torque wrench “${id}” is in this set.${meantWords(meant, known, say)}`,
   'record/water-in-the-oil': ({ gearcase }) =>
     `${gearcase}: milky oil. Find where the water came in, and change the oil again after a short run.`,
-  'record/wrench-cannot-reach': ({ part, wrench, torque, ranges }, say) =>
-    `${part}: the ${wrench} cannot be set to ${say.quantity(torque)}; it reads ${say.list(ranges.map(({ lowest, highest, unit }) => `${say.number(lowest)} to ${say.quantity({ value: highest, unit })}`))}. Tighten it again with one that reaches.`,
+  'record/wrench-cannot-reach': ({ part, wrench, torque, because }, say) =>
+    [
+      `${part}: the ${wrench} cannot be set to ${say.quantity(torque)}.`,
+      ...because.map((reason) => say.reason(reason)),
+      'Tighten it again with one that can.',
+    ].join(' '),
 }

@@ -1,0 +1,34 @@
+import { materialSuits } from '../../seal/materialSuits.js'
+import { findLeaves } from '../../spec/findLeaves.js'
+import { defineRule } from '../rule.js'
+import { sheetSeals } from '../walk/sheetSeals.js'
+
+/**
+ * A ring of a rubber that gear oil destroys: EPDM swells and comes apart in mineral oil, whatever the temperature. Only
+ * gearcases with an oil of a stated grade are judged, since a maker's fluid may be of another base. Source: a
+ * seal maker's table of elastomers, read second hand.
+ */
+export const materialNotForOil = defineRule({
+  code: 'seal/material-not-for-oil',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) => {
+    const oils = findLeaves(sheet).flatMap((found) =>
+      found.kind === 'oils' &&
+      found.leaf.kind === 'oils' &&
+      found.leaf.choices.some(({ kind }) => kind === 'grade')
+        ? [(found.replaces ?? found.path).split('/')[2]]
+        : [],
+    )
+    return sheetSeals(sheet).flatMap(({ path, seal, on }) => {
+      if ((seal.kind !== 'o-ring' && seal.kind !== 'bonded seal') || on.kind === 'shield') return []
+      const id = on.path.split('/')[2]
+      const owner = on.gearcase.oilSpace.kind === 'shared' ? on.gearcase.oilSpace.with : id
+      const { answer } = materialSuits(seal.material, 'mineral gear oil', ROOM_TEMPERATURE)
+      if (!oils.includes(owner) || answer !== 'no') return []
+      return [{ path: `${path}/material`, params: { part: on.name, material: seal.material } }]
+    })
+  },
+})
+
+const ROOM_TEMPERATURE = { value: 20, unit: 'degC' } as const

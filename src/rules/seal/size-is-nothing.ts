@@ -1,0 +1,15 @@
+import { defineRule } from '../rule.js'
+import { documentSeals } from '../walk/documentSeals.js'
+import { sizeMistake } from '../walk/sizeMistake.js'
+
+/** A seal with a size of 0 mm: a figure that was not known was filled in. Leave the size out instead. House rule. */
+export const sizeIsNothing = defineRule({
+  code: 'seal/size-is-nothing',
+  severity: 'error',
+  about: ['spec-sheet', 'stock'],
+  check: (document) =>
+    documentSeals(document).flatMap(({ path, seal, name }) => {
+      const size = sizeMistake(seal)
+      return size === undefined ? [] : [{ path: `${path}/size/${size}`, params: { part: name, size } }]
+    }),
+})

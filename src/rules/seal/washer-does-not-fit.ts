@@ -1,0 +1,26 @@
+import { checkWasherFit } from '../../seal/checkWasherFit.js'
+import { defineRule } from '../rule.js'
+import { sheetSeals } from '../walk/sheetSeals.js'
+import { sizeMistake } from '../walk/sizeMistake.js'
+
+/**
+ * A sealing washer whose hole is smaller than its plug's thread or much wider, or any washer on a taper thread: it was
+ * taken from another line of the parts list, and the plug would weep. A rim or a thickness out of the ordinary is a
+ * warning. Source: DIN 7603 rows read second hand, and the house rules of `checkWasherFit`.
+ */
+export const washerDoesNotFit = defineRule({
+  code: 'seal/washer-does-not-fit',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    sheetSeals(sheet).flatMap(({ path, seal, on }) => {
+      if (on.kind !== 'opening' || on.part.thread === undefined) return []
+      if ((seal.kind !== 'crush washer' && seal.kind !== 'bonded seal') || sizeMistake(seal)) return []
+      const { answer, reasons } = checkWasherFit(on.part.thread, seal.size)
+      const [reason] = reasons
+      if ((answer !== 'does not fit' && answer !== 'doubtful') || reason === undefined) return []
+      const at = seal.size === undefined ? path : `${path}/size`
+      const params = { part: on.name, reason: { ...reason } }
+      return [{ path: at, params, ...(answer === 'doubtful' ? { severity: 'warning' as const } : {}) }]
+    }),
+})
