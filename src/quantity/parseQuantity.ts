@@ -142,9 +142,14 @@ function passed(reading: Reading, pattern: RegExp): boolean {
 
 /** The band that the numbers make; undefined, with findings, where they make none. */
 function bandOf(parts: Parts, unit: Unit, reading: Reading, findings: Finding[]): PrintedBand | undefined {
-  const figures = parts.numbers.map((found) => figureFound(found, reading, findings))
-  const [value, second, third] = figures
   const { kind, numbers } = parts
+  const [only] = numbers
+  if (kind === 'nominal' && only?.trouble === undefined && only?.negative === false) {
+    const { value, fraction } = only
+    return fraction === undefined ? { kind, value, unit } : { kind, value, unit, asPrinted: fraction }
+  }
+  const figures = numbers.map((found) => figureFound(found, reading, findings))
+  const [value, second, third] = figures
   if (value === undefined || figures.includes(undefined)) return undefined
   const below = figures.find((figure) => figure?.startsWith('-') && kind !== 'plus and minus')
   if (below !== undefined && !unit.startsWith('deg') && unit !== 'K_diff') {
@@ -221,6 +226,9 @@ function checkArguments(text: unknown, { measure, decimalMark, assume }: Reading
   }
   if (decimalMark !== undefined && decimalMark !== '.' && decimalMark !== ',') {
     throw new TypeError(`options.decimalMark must be '.' or ',', got ${shown(decimalMark)}`)
+  }
+  if (assume !== undefined && !Array.isArray(assume)) {
+    throw new TypeError(`options.assume must be a list of unit ids, got ${shown(assume)}`)
   }
   for (const unit of assume ?? []) {
     if (!isUnit(unit)) throw new TypeError(`options.assume must hold unit ids, got ${shown(unit)}`)

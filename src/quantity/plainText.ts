@@ -1,17 +1,24 @@
 /**
  * Full-width forms, spaces of all kinds, raised digits, dots and marks as one plain character each; a vulgar fraction
- * as ` 1/2`. Text in ASCII comes back as it is.
+ * as ` 1/2`. Text that is plain already comes back as it is.
  */
 export function plainText(text: string): string {
+  let plain = ''
+  let kept = 0
   for (let at = 0; at < text.length; at++) {
-    if (text.charCodeAt(at) > 126) return Array.from(text, plainSign).join('')
+    const code = text.charCodeAt(at)
+    // ASCII, degree, plus-minus, middle dot, en dash and the two bounds are plain already
+    if (code < 127 || code === 0xb0 || code === 0xb1 || code === 0xb7 || code === 0x2013) continue
+    if (code === 0x2264 || code === 0x2265) continue
+    plain += text.slice(kept, at) + plainSign(text.charAt(at))
+    kept = at + 1
   }
-  return text
+  return kept === 0 ? text : plain + text.slice(kept)
 }
 
 const SAME: readonly (readonly [string, string])[] = [
   ['\u00a0\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000', ' '],
-  ['·•∙⋅', '.'],
+  ['•∙⋅', '·'],
   ['−‐‑', '-'],
   ['—―', '–'],
   ['º˚', '°'],
@@ -40,7 +47,6 @@ const WRITTEN: { readonly [sign: string]: string } = {
 
 function plainSign(sign: string): string {
   const code = sign.charCodeAt(0)
-  if (code < 127) return sign
   if (code >= 0xff01 && code <= 0xff5e) return String.fromCharCode(code - 0xfee0)
   if (Object.hasOwn(WRITTEN, sign)) return WRITTEN[sign] ?? ''
   return SAME.find(([signs]) => signs.includes(sign))?.[1] ?? sign

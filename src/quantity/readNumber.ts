@@ -58,6 +58,16 @@ export function readNumber(reading: Reading): NumberFound | undefined {
   }
   reading.at = at
   if (marks === 0) return plainFigure(negative, text.slice(start, at))
+  const mark = text.charAt(wholeEnd)
+  if (marks === 1 && mark !== ' ' && mark !== "'" && (reading.mark === undefined || reading.mark === mark)) {
+    // a group has three digits, and one to three before it
+    const grouped =
+      at - wholeEnd === 4 && wholeEnd > start && wholeEnd - start < 4 && text.charCodeAt(start) !== 48
+    if (!grouped || reading.mark === mark) {
+      reading.mark = mark as '.' | ','
+      return plainFigure(negative, `${text.slice(start, wholeEnd) || '0'}.${text.slice(wholeEnd + 1, at)}`)
+    }
+  }
   return markedNumber(negative, text.slice(start, at), reading)
 }
 

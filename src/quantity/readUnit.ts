@@ -6,34 +6,58 @@ import { textFinding } from './textFinding.js'
 import type { Measure, Unit } from './unit.js'
 import { unitNamed } from './unitNames.js'
 
-const SPACE = 32
-const HYPHEN = 45
-
-/** What is left out of a name: spaces, brackets, dots, hyphens and other signs of a product. */
-const LEFT_OUT = ' ().*^×-'
-
-/** Signs that end a unit because a number or a tolerance follows. */
-const ENDS = '±+–%≥≤<>,;='
-
 /** The name that stands where the reading is, without spaces, dots and hyphens; `''`, and no step, where none does. */
 export function readUnitName(reading: Reading): string {
   const { text } = reading
   let name = ''
   let at = reading.at
+  let kept = at
   for (; at < text.length; at++) {
-    const sign = text.charAt(at)
-    const code = text.charCodeAt(at)
-    if (code >= 48 && code <= 57) {
-      // only a digit right behind its letter or `^` belongs to the unit
-      if (!/[a-z^]/i.test(text.charAt(at - 1))) break
-      name += sign
-    } else if (ENDS.includes(sign)) break
-    else if (code === HYPHEN && /^- *[0-9]/.test(text.slice(at, at + 4))) break
-    else if (code === SPACE && text.startsWith(' to ', at)) break
-    else if (!LEFT_OUT.includes(sign)) name += sign
+    const part = partPlayed(text, at)
+    if (part === 'kept') continue
+    if (at > kept) name += text.slice(kept, at)
+    kept = at + 1
+    if (part === 'end') break
   }
+  if (at > kept) name += text.slice(kept, at)
   if (name !== '') reading.at = at
   return name
+}
+
+/** Whether a sign belongs to the unit's name, stands between its parts, or begins what follows the unit. */
+function partPlayed(text: string, at: number): 'kept' | 'left out' | 'end' {
+  const code = text.charCodeAt(at)
+  // letters, and what stands behind the last of them in ASCII
+  if (code > 96 && code < 127) return 'kept'
+  switch (code) {
+    case 32: // space
+      return text.startsWith(' to ', at) ? 'end' : 'left out'
+    case 45: // hyphen
+      return /^- *[0-9]/.test(text.slice(at, at + 4)) ? 'end' : 'left out'
+    case 40: // brackets, product signs, power sign
+    case 41:
+    case 42:
+    case 46:
+    case 94:
+    case 0xb7:
+    case 0xd7:
+      return 'left out'
+    case 37: // % + , ; < = > ± – ≤ ≥
+    case 43:
+    case 44:
+    case 59:
+    case 60:
+    case 61:
+    case 62:
+    case 0xb1:
+    case 0x2013:
+    case 0x2264:
+    case 0x2265:
+      return 'end'
+    default:
+      // only a digit right behind its letter or `^` belongs to the unit
+      return code >= 48 && code <= 57 && !/[a-z^]/i.test(text.charAt(at - 1)) ? 'end' : 'kept'
+  }
 }
 
 /** How a name is decided that could mean more than one unit. */
@@ -56,6 +80,8 @@ export function unitMeant(
   }
   const { measure, assume } = options
   const { units, trouble } = meaning
+  const [only] = units
+  if (only !== undefined && trouble === undefined && measure === undefined) return only
   const differences = measure === 'temperatureDifference'
   const known = differences ? units.map(asDifference) : units
   const fitting = measure === undefined ? known : known.filter((unit) => measureOf(unit) === measure)

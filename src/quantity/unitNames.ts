@@ -8,7 +8,7 @@ export interface UnitName {
 
 /**
  * Names as people write them, without spaces, dots, hyphens and `lbs`' s. Capitals stand where they tell units apart;
- * a name in small letters is met by any case. A plural s is taken off by the reader.
+ * a name in small letters is met by any case. Plurals in s are added.
  */
 const NAMES: { readonly [U in Unit]?: string } = {
   'N.m': 'Nm newtonmetre newtonmeter',
@@ -91,16 +91,17 @@ let names: Map<string, UnitName> | undefined
 /** What a name without spaces, dots and hyphens means; undefined where nobody calls a unit so. */
 export function unitNamed(name: string): UnitName | undefined {
   names ??= allNames()
-  const exact = names.get(name)
-  if (exact) return exact
-  const small = name.toLowerCase().replace('lbs', 'lb')
-  return names.get(small) ?? (small.endsWith('s') ? names.get(small.slice(0, -1)) : undefined)
+  return names.get(name) ?? names.get(name.toLowerCase())
 }
 
 function allNames(): Map<string, UnitName> {
   const all = new Map<string, UnitName>()
   const put = (written: string, name: UnitName): void => {
-    for (const one of written.split(' ')) all.set(one, name)
+    for (const one of written.split(' ')) {
+      for (const spelled of [one, `${one}s`, one.replace('lb', 'lbs')]) {
+        if (spelled === one || !all.has(spelled)) all.set(spelled, name)
+      }
+    }
   }
   for (const [unit, written = ''] of Object.entries(NAMES)) put(written, { units: [unit as Unit] })
   for (const [written, trouble, units] of TROUBLED) put(written, { units, trouble })
