@@ -1,7 +1,6 @@
 import type { Catalogue } from '../catalogue.js'
 import { calendarTexts } from './calendar.js'
 import { cardWords } from './card.js'
-import { cliTexts } from './cli.js'
 import { fillTexts } from './fill.js'
 import { intervalTexts } from './interval.js'
 import { oilTexts } from './oil.js'
@@ -9,6 +8,7 @@ import { procedureTexts } from './procedure.js'
 import { quantityTexts } from './quantity.js'
 import { rulesTexts } from './rules.js'
 import { sealTexts } from './seal.js'
+import { serviceTexts } from './service.js'
 import { specTexts } from './spec.js'
 import { speechWords } from './speech.js'
 import { stepTexts } from './steps.js'
@@ -34,7 +34,6 @@ export const en: Catalogue = {
     items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`,
   texts: {
     ...calendarTexts,
-    ...cliTexts,
     ...fillTexts,
     ...intervalTexts,
     ...oilTexts,
@@ -42,6 +41,7 @@ export const en: Catalogue = {
     ...quantityTexts,
     ...rulesTexts,
     ...sealTexts,
+    ...serviceTexts,
     ...specTexts,
     ...threadTexts,
     ...torqueTexts,

@@ -124,7 +124,7 @@ export const stepTexts: StepTexts = {
     full: (params) =>
       params.wheelMark === undefined
         ? `Turn the wheel as the manual shows for ${the(params, 'opening')}.`
-        : `Turn the wheel until the mark of ${the(params, 'opening')} is ${WHEEL_WORDS[params.wheelMark]}.`,
+        : `Turn ${the({ ...params, part: 'wheel' }, 'wheel')} until its mark is ${WHEEL_WORDS[params.wheelMark]}.`,
     short: (params) =>
       `Turn wheel${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
     show: () => 'The mark on the wheel, until it stands in its place.',
@@ -210,7 +210,7 @@ export const stepTexts: StepTexts = {
   },
   'inspect the seal': {
     full: (params) =>
-      `Look at the ${sealOf(params)} of ${the(params, 'opening')}. If it is cut, flat or hard, replace it.`,
+      `Look at the ${sealOf(params)} of ${the(params, 'opening')} for cuts and flats. If you find one, replace it.`,
     short: (params) => `Check ${sealOf(params)}: ${brief(params, 'opening')}`,
     show: (params) => `The ${sealOf(params)}, turned slowly.`,
   },

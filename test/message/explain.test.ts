@@ -1,0 +1,40 @@
+import { describe, expect, it } from 'vitest'
+import { en } from '../../src/message/en/index.js'
+import { explain } from '../../src/message/index.js'
+
+const reason = (text: string) => ({ code: 'calendar/not-a-date', params: { text } })
+const line = (text: string) => `“${text}” is not a calendar date. Write year, month and day as in 2031-01-12.`
+
+describe('explain', () => {
+  it('gives every reason once, in the order in which it stands', () => {
+    const result = { lines: [{ reasons: [reason('a'), reason('b')] }], reasons: [reason('a'), reason('c')] }
+    expect(explain(result, en)).toEqual([line('a'), line('b'), line('c')])
+  })
+
+  it('takes a list, findings, and nothing', () => {
+    expect(explain([reason('x')], en)).toEqual([line('x')])
+    expect(explain({ ok: false, findings: [{ ...reason('y'), severity: 'error', path: '' }] }, en)).toEqual([
+      line('y'),
+    ])
+    expect(explain({ value: 3, deep: [[{}]] }, en)).toEqual([])
+  })
+
+  it('does not take a reason inside the params of another for one of its own', () => {
+    const outer = { code: 'future/outer', params: { inner: reason('z') } }
+    expect(explain({ reasons: [outer] }, en)).toHaveLength(1)
+  })
+
+  it('survives cycles and 9,000-deep nesting', () => {
+    const cycle: Record<string, unknown> = { reasons: [reason('q')] }
+    cycle['self'] = cycle
+    expect(explain(cycle, en)).toEqual([line('q')])
+    let deep: unknown = reason('deep')
+    for (let level = 0; level < 9000; level++) deep = [deep]
+    expect(explain(deep, en)).toEqual([line('deep')])
+  })
+
+  it('throws for what is no result', () => {
+    expect(() => explain(null, en)).toThrow('result must be an object, not null')
+    expect(() => explain('text', en)).toThrow(TypeError)
+  })
+})

@@ -1,0 +1,165 @@
+import { fc, test } from '@fast-check/vitest'
+import { describe, expect, it } from 'vitest'
+import type { Params } from '../../src/finding.js'
+import { en } from '../../src/message/en/index.js'
+import { cleanText, renderMessage } from '../../src/message/index.js'
+
+const CODES = Object.keys(en.texts)
+/** What must never reach a reader: controls, direction marks and overrides, invisible and private characters. */
+const FORBIDDEN =
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+  /[\u0000-\u001f\u007f-\u009f\u061c\u200b\u200e\u200f\u2028-\u202e\u2060-\u206f\ufeff\ue000-\uf8ff]|\p{Cs}/u
+const HOSTILE = [
+  '<script>alert(1)</script>',
+  'left\u202egub\u202c',
+  'two\nlines\r\nand\ttabs',
+  '\u0000\u001b[31mred',
+  '\ud800 alone',
+  '__proto__',
+  'x'.repeat(10_000),
+]
+
+describe('renderMessage', () => {
+  it('writes the text of a code with its params', () => {
+    expect(renderMessage(en, { code: 'calendar/not-a-date', params: { text: '2031-02-30' } })).toBe(
+      '“2031-02-30” is not a calendar date. Write year, month and day as in 2031-01-12.',
+    )
+  })
+
+  it('shows a code that it does not know, with its params', () => {
+    expect(renderMessage(en, { code: 'future/unheard-of', params: { part: 'plug', count: 2 } })).toBe(
+      'future/unheard-of (part: plug, count: 2)',
+    )
+    expect(renderMessage(en, { code: 'future/bare', params: {} })).toBe('future/bare')
+  })
+
+  it('looks codes up as own properties only', () => {
+    for (const code of ['constructor', '__proto__', 'toString']) {
+      expect(renderMessage(en, { code, params: {} })).toBe(code)
+    }
+  })
+
+  it('falls back on code and params where the params are of another shape', () => {
+    const params = { candidates: 3, text: null, list: [1, 'a'], nested: { a: true } } as Params
+    const written = renderMessage(en, { code: 'quantity/unit-is-ambiguous', params })
+    expect(written).toBe(
+      'quantity/unit-is-ambiguous (candidates: 3, text: –, list: [1,"a"], nested: {"a":true})',
+    )
+  })
+
+  it('survives cycles, deep nesting and values that are not JSON', () => {
+    const cycle: Record<string, unknown> = { text: 'a' }
+    cycle['self'] = cycle
+    cycle['again'] = cycle
+    let deep: unknown = 'end'
+    for (let level = 0; level < 9000; level++) deep = { deep }
+    const odd = { cycle, deep, big: 10n, call: () => 1, sign: Symbol('s') } as unknown as Params
+    const written = renderMessage(en, { code: 'future/odd', params: odd })
+    expect(written).toContain('big: (bigint)')
+    expect(written).toContain('call: (function)')
+    expect(written).not.toMatch(FORBIDDEN)
+  })
+
+  it('renders a reason that carries itself as a param', () => {
+    const inner: { code: string; params: Record<string, unknown> } = {
+      code: 'torque/stage',
+      params: { stage: 1 },
+    }
+    inner.params['reason'] = inner
+    expect(renderMessage(en, inner as never)).not.toMatch(FORBIDDEN)
+  })
+
+  it('throws where the code is no string', () => {
+    expect(() => renderMessage(en, { code: 3, params: {} } as never)).toThrow(TypeError)
+    expect(() => renderMessage(en, null as never)).toThrow('message.code must be a string')
+  })
+
+  test.prop([
+    fc.constantFrom(...CODES),
+    fc.dictionary(
+      fc.constantFrom(
+        'text',
+        'part',
+        'value',
+        'reason',
+        'band',
+        'wanted',
+        'unit',
+        'path',
+        '__proto__',
+        'stage',
+      ),
+      fc.oneof(
+        fc.constantFrom<unknown>(...HOSTILE),
+        fc.jsonValue(),
+        fc.record({ value: fc.double(), unit: fc.constantFrom('N.m', 'mL', '', 'constructor') }),
+      ),
+    ),
+  ])('gives one clean line for any params of any code', (code, params) => {
+    const written = renderMessage(en, { code, params: params as Params })
+    expect(written.length).toBeGreaterThan(0)
+    expect(written).not.toMatch(FORBIDDEN)
+  })
+
+  /** The names that a code's text reads, found by letting it read from an object that remembers. */
+  function namesRead(code: string): string[] {
+    const names: string[] = []
+    const remember: ProxyHandler<object> = {
+      get: (_target, name) => {
+        if (typeof name === 'string') names.push(name)
+        return 'x'
+      },
+      has: () => true,
+    }
+    const text = (en.texts as unknown as Record<string, (params: object, say: object) => string>)[code]
+    const say = new Proxy({}, { get: () => () => 'x' })
+    try {
+      text?.(new Proxy({}, remember), say)
+    } catch {
+      // A text that wants another shape has told its first names already.
+    }
+    return names
+  }
+
+  it.each(CODES)('%s: hostile strings under every name that its text reads', (code) => {
+    const names = namesRead(code)
+    for (const text of HOSTILE) {
+      const params = Object.fromEntries(names.map((name) => [name, text]))
+      const written = renderMessage(en, { code, params })
+      expect(written.length).toBeGreaterThan(0)
+      expect(written).not.toMatch(FORBIDDEN)
+    }
+  })
+})
+
+describe('cleanText', () => {
+  it('shows what would break a line or turn its direction', () => {
+    expect(cleanText('a\nb')).toBe('a\\u{a}b')
+    expect(cleanText('gear\u202erab')).toBe('gear\\u{202e}rab')
+    expect(cleanText('\ud83d')).toBe('\\u{d83d}')
+    expect(cleanText('\u{e0041}')).toBe('\\u{e0041}')
+  })
+
+  it('leaves letters of every script, no-break spaces and signs alone', () => {
+    const plain = 'Größe 4×4, Öl №\u00a05, 変速機, трансмиссия, ½ N·m 🔧'
+    expect(cleanText(plain)).toBe(plain)
+  })
+
+  it('cuts at 400 characters: not at 400, at 401', () => {
+    expect(cleanText('a'.repeat(400))).toBe('a'.repeat(400))
+    expect(cleanText('a'.repeat(401))).toBe(`${'a'.repeat(400)}…`)
+  })
+
+  it('throws for what is no string', () => {
+    expect(() => cleanText(5 as never)).toThrow('text must be a string, not number')
+  })
+
+  test.prop([fc.string({ unit: 'binary', maxLength: 600 })])(
+    'is clean, and cleaning again changes nothing',
+    (text) => {
+      const once = cleanText(text)
+      expect(once).not.toMatch(FORBIDDEN)
+      expect(once.length > 400 || cleanText(once) === once).toBe(true)
+    },
+  )
+})

@@ -1,0 +1,116 @@
+import { describe, expect, it } from 'vitest'
+import { en } from '../../src/message/en/index.js'
+import type { StepParams } from '../../src/message/index.js'
+import type { Action } from '../../src/spec/index.js'
+
+/**
+ * Rules for procedures after ASD-STE100, section 5, as summarised second hand: at most 20 words a sentence, one
+ * instruction a sentence, imperative, a leading condition with a comma; articles kept, no -ing forms but technical names.
+ */
+const VERBS =
+  'Read Put Park Run Stop Set Take Chock Raise Make Lower Keep Turn Clean Crack Let Allow Suck Look Wipe Fit Apply Tighten Wait Pour Measure Add Check Write Do Follow Replace Top'.split(
+    ' ',
+  )
+const CONDITIONS = /^(If|Where|When|Before|After) /
+/** Sentences that give information and no instruction. */
+const INFORMATION = /^(The manual gives|The torque|The quantity|Fine paste is normal)/
+const ING_NAMES = /^(opening|O-ring|parking|housing)$/i
+
+const PARTS: StepParams = { part: 'lower drain plug', gearcase: 'front differential', instance: 'left' }
+const VALUES: StepParams = {
+  place: 'right side of the housing',
+  sealant: 'station sealant',
+  oil: '80W-90\u00a0GL-5',
+  volume: '450\u00a0mL',
+  wrench: 'half-inch click wrench',
+  setting: '22.5\u00a0N·m',
+  wait: '6\u00a0min',
+  temperature: '30–50\u00a0°C',
+  additive: 'friction additive',
+}
+
+/** Every action with every kind of params: nothing known, all known, by torque, by turns, and both gaps. */
+const CASES: readonly (readonly [string, StepParams])[] = [
+  ['nothing known', {}],
+  ['only the part', PARTS],
+  [
+    'all, by torque',
+    { ...PARTS, ...VALUES, torque: '20–25\u00a0N·m', wheelMark: 'mark down', seal: 'crush washer' },
+  ],
+  ['torque without wrench', { ...PARTS, torque: '20–25\u00a0N·m', wheelMark: 'mark level', seal: 'o-ring' }],
+  ['by turns', { ...PARTS, turns: '2–3', wheelMark: 'mark up', seal: 'liquid gasket' }],
+  ['not stated', { ...PARTS, gap: 'not stated', seal: 'not stated' }],
+  ['cannot tell', { ...PARTS, gap: 'cannot tell', seal: 'none' }],
+]
+
+const ACTIONS = Object.keys(en.steps) as Action[]
+const SENTENCES = ACTIONS.flatMap((action) =>
+  CASES.flatMap(([name, params]) =>
+    en.steps[action]
+      .full(params)
+      .split(/(?<=[.!])\s+/)
+      .map((sentence) => [action, name, sentence] as const),
+  ),
+)
+const words = (sentence: string) => sentence.split(/ +/).filter((word) => /[\p{L}\p{N}]/u.test(word))
+
+describe('the English steps', () => {
+  it('cover every action', () => {
+    // Counted by hand in the list of actions of the procedure document.
+    expect(ACTIONS).toHaveLength(46)
+  })
+
+  it.each(SENTENCES)('%s (%s): %s', (_action, _name, sentence) => {
+    expect(sentence).toMatch(/^\p{Lu}.*\.$/u)
+    expect(words(sentence).length).toBeLessThanOrEqual(20)
+    const main = CONDITIONS.test(sentence) ? sentence.slice(sentence.indexOf(', ') + 2) : sentence
+    if (CONDITIONS.test(sentence)) expect(sentence).toContain(', ')
+    const [first = ''] = words(main)
+    const isInstruction = VERBS.some(
+      (verb) => verb.toLowerCase() === first.toLowerCase().replace(/[:,]$/, ''),
+    )
+    expect(isInstruction || INFORMATION.test(main)).toBe(true)
+    const later = words(main).slice(1)
+    for (const [place, word] of later.entries()) {
+      const joins = ['and', 'then', 'or'].includes(later[place - 1] ?? '')
+      if (joins)
+        expect(VERBS.map((verb) => verb.toLowerCase())).not.toContain(word.toLowerCase().replace(/[.,]$/, ''))
+    }
+    for (const word of words(sentence)) {
+      const bare = word.replace(/[^\p{L}-]/gu, '')
+      if (bare.endsWith('ing')) expect(bare).toMatch(ING_NAMES)
+    }
+  })
+
+  it.each(ACTIONS)('%s: short forms are short, and all forms name what they are given', (action) => {
+    for (const [, params] of CASES) {
+      const { full, short, show } = en.steps[action]
+      expect(short(params).length).toBeGreaterThan(3)
+      expect(words(short(params)).length).toBeLessThanOrEqual(20)
+      expect(show(params)).toMatch(/\.$/)
+      for (const text of [full(params), short(params), show(params)])
+        expect(text).not.toMatch(/undefined|null|\[object/)
+    }
+  })
+
+  it('keep an article before the part where they name one', () => {
+    for (const action of ACTIONS) {
+      const sentence = en.steps[action].full({ part: 'fill plug' })
+      if (/fill plug/.test(sentence) && action !== 'raise the machine' && action !== 'set on stands') {
+        expect(sentence).toContain('the fill plug')
+      }
+    }
+  })
+
+  it('tell the torque, the setting, the turns and the gap apart', () => {
+    const { full } = en.steps.tighten
+    expect(
+      full({ part: 'drain plug', torque: '20–25 N·m', setting: '22.5 N·m', wrench: 'small wrench' }),
+    ).toBe('Set the small wrench to 22.5 N·m. Tighten the drain plug to 20–25 N·m.')
+    expect(full({ part: 'drain plug', turns: '2–3' })).toBe(
+      'Tighten the drain plug 2–3 turns past finger tight.',
+    )
+    expect(full({ part: 'drain plug', gap: 'not stated' })).toContain('not stated here: see the manual')
+    expect(full({ part: 'drain plug', gap: 'cannot tell' })).toContain('cannot be told here')
+  })
+})
