@@ -21,6 +21,11 @@ export function checkObject(name: string, value: unknown): void {
     throw new TypeError(`${name} must be an object, got ${shown(value)}`)
 }
 
+export function checkDesignation(name: string, value: unknown): void {
+  if (typeof value !== 'string')
+    throw new TypeError(`${name} must be a designation such as '1/2 in', got ${shown(value)}`)
+}
+
 export function checkUnit(name: string, unit: unknown, measure: Measure): void {
   if (measureOf(unit as Unit) !== measure)
     throw new TypeError(`${name} must be a unit of ${measure}, got ${shown(unit)}`)

@@ -1,24 +1,10 @@
-import type { Reason } from '../finding.js'
-import { nearestDouble } from '../quantity/nearestDouble.js'
-import type { StatedValue, Tightening } from '../spec/leaf.js'
+import type { Tightening } from '../spec/leaf.js'
 import type { TorqueWrench } from '../spec/toolbox.js'
-import { adaptorRatio } from './adaptorRatio.js'
-import { checkQuantity, checkTorqueWrench } from './checkInput.js'
+import { checkTorqueWrench } from './checkInput.js'
 import { checkTightening } from './checkTightening.js'
-import { checkTorque } from './checkTorque.js'
 import { checkWrenchOptions } from './checkWrenchOptions.js'
-import { exactOf } from './exact.js'
-import { torqueReason } from './torqueReason.js'
-import type { Fit, TorqueFit, WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
-
-const WORST_FIRST: readonly Fit[] = ['does not fit', 'cannot tell', 'fits with care', 'fits']
-
-/** The angle's own figures; a tolerance around it is told by the sheet. */
-function angleTold(angle: StatedValue<'deg'>): { nominal?: string; min?: string; max?: string } {
-  if (angle.kind !== 'limits') return { nominal: angle.value }
-  const { min, max } = angle
-  return { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) }
-}
+import { judgeWrench } from './judgeWrench.js'
+import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
 /**
  * Whether a torque wrench really covers a tightening, and which mark to set, for whoever lays out the tools of a
@@ -71,52 +57,5 @@ export function checkWrench(
   checkTorqueWrench('wrench', wrench)
   checkTightening('tightening', tightening)
   checkWrenchOptions(options)
-  const cannotTell = (reason: Reason): WrenchVerdict => ({
-    verdict: 'cannot tell',
-    reasons: [reason],
-    stages: [],
-  })
-  if (tightening.kind === 'not stated') return cannotTell(torqueReason('torque/not-stated', {}))
-  if (tightening.kind === 'turns') {
-    const { min, max } = tightening
-    return cannotTell(torqueReason('torque/by-turns', max === undefined ? { min } : { min, max }))
-  }
-
-  let ratio = exactOf(1)
-  const { adaptor } = options
-  if (adaptor !== undefined) {
-    const { extension, angle } = adaptor
-    const lever = wrench.leverLength
-    if (lever === undefined) return cannotTell(torqueReason('torque/lever-length-missing', { extension }))
-    checkQuantity('wrench.leverLength', lever, 'length', 0, true)
-    const found = adaptorRatio(lever, extension, angle?.value ?? 0)
-    if (found === undefined)
-      throw new RangeError(
-        `options.adaptor must not reach back to the hand: L + E·cos θ must be above 0, got L ${lever.value} ${lever.unit}, E ${extension.value} ${extension.unit} at ${angle?.value ?? 0}°`,
-      )
-    ratio = found
-  }
-  const final = checkTorque(wrench, tightening.torque, options, ratio)
-  const stages = (tightening.stages ?? []).map((stage) => checkTorque(wrench, stage, options, ratio))
-  const all: readonly TorqueFit[] = [final, ...stages]
-  const verdict = WORST_FIRST.find((fit) => all.some((one) => one.verdict === fit)) ?? final.verdict
-
-  const reasons: Reason[] = [...final.reasons]
-  for (const [at, stage] of stages.entries())
-    if (stage.verdict !== 'fits')
-      for (const reason of stage.reasons)
-        reasons.push(
-          torqueReason('torque/stage', { stage: at + 1, stages: stages.length, reason: { ...reason } }),
-        )
-  if (adaptor !== undefined && final.setting !== undefined && wrench.leverLength !== undefined)
-    reasons.push(
-      torqueReason('torque/adaptor-changes-setting', {
-        setting: final.setting.setting,
-        torque: final.setting.atFastener,
-        ratio: nearestDouble(ratio),
-      }),
-    )
-  if (tightening.thenAngle !== undefined)
-    reasons.push(torqueReason('torque/then-angle', { angle: angleTold(tightening.thenAngle) }))
-  return { ...final, verdict, reasons, stages }
+  return judgeWrench(wrench, tightening, options)
 }

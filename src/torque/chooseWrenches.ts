@@ -1,13 +1,13 @@
 import type { JsonPointer, Reason } from '../finding.js'
 import type { Id, Tightening } from '../spec/leaf.js'
 import type { Adaptor, TorqueWrench } from '../spec/toolbox.js'
-import { checkObject } from './checkInput.js'
+import { checkDesignation, checkObject, checkTorqueWrench } from './checkInput.js'
 import { checkTightening } from './checkTightening.js'
-import { checkWrench } from './checkWrench.js'
 import { checkWrenchOptions } from './checkWrenchOptions.js'
 import { driveReach } from './driveReach.js'
 import { torqueIn } from './exactTorque.js'
 import { fewestSets } from './fewestSets.js'
+import { judgeWrench } from './judgeWrench.js'
 import { statedBand } from './statedBand.js'
 import { torqueReason } from './torqueReason.js'
 import { type WrenchToGet, wrenchesToGet } from './wrenchToGet.js'
@@ -73,7 +73,7 @@ function judge(
   return wrenches.map(([id, wrench]) => {
     const { reaches, through } = driveReach(wrench.drive, task.drive, adaptors)
     if (reaches || task.drive === undefined)
-      return { id, fit: checkWrench(wrench, task.tightening, wrenchOptions), ...(through ? { through } : {}) }
+      return { id, fit: judgeWrench(wrench, task.tightening, wrenchOptions), ...(through ? { through } : {}) }
     const reason = torqueReason('torque/drive-does-not-reach', { wrench: wrench.drive, wanted: task.drive })
     return { id, fit: { verdict: 'does not fit', reasons: [reason], stages: [] } }
   })
@@ -131,16 +131,25 @@ export function chooseWrenches(
 ): WrenchChoice {
   checkObject('wrenches', wrenches)
   checkWrenchOptions(options)
-  if (options.adaptors !== undefined) checkObject('options.adaptors', options.adaptors)
+  if (options.adaptors !== undefined) {
+    checkObject('options.adaptors', options.adaptors)
+    for (const [id, adaptor] of Object.entries(options.adaptors))
+      checkObject(`options.adaptors.${id}`, adaptor)
+  }
   const tools = Object.entries(wrenches)
   if (tools.length > MOST_WRENCHES)
     throw new RangeError(`wrenches must be at most ${MOST_WRENCHES}, got ${tools.length}`)
+  for (const [id, wrench] of tools) {
+    checkTorqueWrench(`wrenches.${id}`, wrench)
+    checkDesignation(`wrenches.${id}.drive`, wrench.drive)
+  }
   if (!Array.isArray(tasks)) throw new TypeError('tasks must be an array')
   if (tasks.length > MOST_TASKS)
     throw new RangeError(`tasks must be at most ${MOST_TASKS}, got ${tasks.length}`)
   for (const [at, task] of tasks.entries()) {
     checkObject(`tasks[${at}]`, task)
     checkTightening(`tasks[${at}].tightening`, task.tightening)
+    if (task.drive !== undefined) checkDesignation(`tasks[${at}].drive`, task.drive)
   }
 
   const judged = tasks.map((task) => ({ task, tools: judge(tools, task, options) }))

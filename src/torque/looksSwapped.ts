@@ -23,11 +23,10 @@ export interface SwapVerdict {
 
 const CLEARLY_BETTER = 1.5
 
-/** The published figures' geometric middle, N·m. */
+/** The geometric middle of the lowest and the highest published figure, N·m. */
 function usualTorque(band: PlugTorqueBand & { kind: 'band' }): number {
-  const lowest = band.published[0]?.value ?? band.min.value
-  const highest = band.published.at(-1)?.value ?? band.max.value
-  return Math.sqrt(lowest * highest)
+  const figures = band.published.map(({ value }) => value)
+  return Math.sqrt(Math.min(...figures) * Math.max(...figures))
 }
 
 /** By what ratio two torques miss, the larger over the smaller. */

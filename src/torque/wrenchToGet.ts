@@ -29,23 +29,28 @@ interface Need {
   readonly task: UncoveredTask
   readonly least: Exact
   readonly most: Exact
-  readonly width?: Exact
+  /** The narrowest stated band; `undefined` where none is stated. */
+  readonly width: Exact | undefined
 }
 
-function needOf(task: UncoveredTask, tolerancePercent: number | undefined): Need | undefined {
-  if (task.tightening.kind !== 'torque') return undefined
+const least = (values: readonly Exact[]) => values.reduce(lower)
+const most = (values: readonly Exact[]) =>
+  values.reduce((one, next) => (lower(one, next) === one ? next : one))
+const narrowest = (widths: readonly Exact[]) => (widths.length === 0 ? undefined : least(widths))
+
+/** What one task asks for over its final torque and its stages. */
+function needOf(task: UncoveredTask, tolerancePercent: number | undefined): Need[] {
+  if (task.tightening.kind !== 'torque') return []
   const { torque, stages = [] } = task.tightening
-  let need: Need | undefined
+  const aims: Exact[] = []
+  const widths: Exact[] = []
   for (const value of [torque, ...stages]) {
     const stated = statedBand(value, tolerancePercent)
-    if (stated.kind === 'one limit') return undefined
-    const width = stated.kind === 'band' ? minus(stated.high, stated.low) : undefined
-    const least = need ? lower(need.least, stated.aim) : stated.aim
-    const most = need && compareExact(need.most, stated.aim) > 0 ? need.most : stated.aim
-    const narrower = need?.width && width ? lower(need.width, width) : (need?.width ?? width)
-    need = { task, least, most, ...(narrower ? { width: narrower } : {}) }
+    if (stated.kind === 'one limit') return []
+    aims.push(stated.aim)
+    if (stated.kind === 'band') widths.push(minus(stated.high, stated.low))
   }
-  return need
+  return [{ task, least: least(aims), most: most(aims), width: narrowest(widths) }]
 }
 
 /**
@@ -57,37 +62,28 @@ export function wrenchesToGet(
   tasks: readonly UncoveredTask[],
   tolerancePercent: number | undefined,
 ): WrenchToGet[] {
-  const needs = tasks.flatMap((task) => needOf(task, tolerancePercent) ?? [])
-  const order = new Map(tasks.map((task, at) => [task, at]))
-  const sorted = [...needs].sort(
-    (first, second) =>
-      compareExact(first.most, second.most) || (order.get(first.task) ?? 0) - (order.get(second.task) ?? 0),
-  )
-  const groups: Need[][] = []
-  // from the highest down: a group takes every torque down to a fifth of its highest
-  while (sorted.length > 0) {
-    const highest = sorted.at(-1)
-    if (highest === undefined) break
-    const floor = times(highest.most, exactOf('0.2'))
-    const group = sorted.filter((need) => need === highest || compareExact(need.least, floor) >= 0)
-    groups.unshift(group)
-    for (const need of group) sorted.splice(sorted.indexOf(need), 1)
-  }
-  return groups.map((group) => {
-    const inOrder = [...group].sort(
-      (first, second) => (order.get(first.task) ?? 0) - (order.get(second.task) ?? 0),
+  let left = tasks.flatMap((task) => needOf(task, tolerancePercent))
+  const ranges: WrenchToGet[] = []
+  // from the highest down: a range takes every torque down to a fifth of its highest
+  while (left.length > 0) {
+    const to = most(left.map((need) => need.most))
+    const floor = times(to, exactOf('0.2'))
+    const group = left.filter(
+      (need) => compareExact(need.least, floor) >= 0 || compareExact(need.most, to) === 0,
     )
-    const widths = group.flatMap(({ width }) => width ?? [])
-    const least = group.map((need) => need.least).reduce(lower)
-    const most = group
-      .map((need) => need.most)
-      .reduce((one, other) => (compareExact(one, other) >= 0 ? one : other))
-    return {
-      from: torqueIn(least, 'N.m'),
-      to: torqueIn(most, 'N.m'),
-      ...(widths.length === 0 ? {} : { stepAtMost: torqueIn(widths.reduce(lower), 'N.m') }),
-      drives: [...new Set(inOrder.flatMap(({ task }) => task.drive ?? []))],
-      covers: inOrder.map(({ task }) => task.on),
-    }
-  })
+    left = left.filter((need) => !group.includes(need))
+    ranges.unshift(rangeOf(group, to))
+  }
+  return ranges
+}
+
+function rangeOf(group: readonly Need[], to: Exact): WrenchToGet {
+  const step = narrowest(group.flatMap(({ width }) => width ?? []))
+  return {
+    from: torqueIn(least(group.map((need) => need.least)), 'N.m'),
+    to: torqueIn(to, 'N.m'),
+    ...(step === undefined ? {} : { stepAtMost: torqueIn(step, 'N.m') }),
+    drives: [...new Set(group.flatMap(({ task }) => task.drive ?? []))],
+    covers: group.map(({ task }) => task.on),
+  }
 }
