@@ -33,6 +33,7 @@ export interface ProcedureCodes {
   'procedure/wheel-turned-with-plug-out': AtPart
   'procedure/wrong-attitude': AtPart
   'procedure/area-not-cleaned': AtPart
+  'procedure/shield-in-the-way': AtPart
   'procedure/fill-not-cracked': AtPart
   'procedure/fill-not-nipped': AtPart
   'procedure/not-cracked': AtPart

@@ -55,16 +55,18 @@ export function findCures(
   before: number,
 ): readonly Cure[] {
   const { steps } = procedure
-  const near = weigh(scale, listNear(scale, steps, trouble), before)
-  if (near.length > 0 || steps.length > LONGEST_SEARCH) return near
-  return weigh(scale, listFar(scale, steps, trouble), before)
+  const near = weigh(scale, listNear(scale, steps, trouble), before - 1)
+  if (near.length > 0) return near
+  const far = steps.length > LONGEST_SEARCH ? [] : weigh(scale, listFar(scale, steps, trouble), before - 1)
+  // One step of two that are missing: as many troubles as before, but the next is nearer to mending.
+  return far.length > 0 ? far : weigh(scale, listNear(scale, steps, trouble), before)
 }
 
-function weigh(scale: Scale, attempts: Iterable<Attempt>, before: number): readonly Cure[] {
+function weigh(scale: Scale, attempts: Iterable<Attempt>, most: number): readonly Cure[] {
   const better: { readonly cure: Cure; readonly left: number }[] = []
   for (const { cure, steps } of attempts) {
     const left = countTroubles(scale, steps)
-    if (left < before) better.push({ cure, left })
+    if (left <= most) better.push({ cure, left })
   }
   better.sort((first, second) => first.left - second.left)
   return better.slice(0, 3).map(({ cure }) => cure)

@@ -28,10 +28,10 @@ export interface Repair {
  * import { repairProcedure } from 'drivetrain-service/v1/procedure'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
  * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} }
- * const steps = [{ id: 'lower', do: 'lower the machine' }]
+ * const steps = [{ id: 'a', do: 'read the manual' }, { id: 'a', do: 'stop the engine' }]
  * const procedure = { kind: 'procedure', version: '1.0', id: 'p', name: 'P', sheet: { id: 'example', revision: '1' }, identity: {}, services: [], steps }
- * // How is a step mended that lowers a machine that nobody raised?
- * repairProcedure(procedure, sheet).applied[0].op // => 'remove'
+ * // How are two steps with one id mended?
+ * repairProcedure(procedure, sheet).applied[0] // => { op: 'replace', path: '/steps/1/id', value: 'a-2' }
  */
 export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet): Repair {
   requireProcedure(procedure)

@@ -25,9 +25,9 @@ const MOST_CURED = 40
  * const supports = { beam: { at: 'front beam' } }
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports }
  * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} }
- * const steps = [{ id: 'lower', do: 'lower the machine' }]
+ * const steps = [{ id: 'stands', do: 'set on stands', on: '/machine/supports/beam' }]
  * const procedure = { kind: 'procedure', version: '1.0', id: 'p', name: 'P', sheet: { id: 'example', revision: '1' }, identity: {}, services: [], steps }
- * // What is wrong with lowering a machine that nobody raised?
+ * // What is wrong with stands under a machine that nobody raised?
  * validateProcedure(procedure, sheet)[0].code // => 'procedure/not-raised'
  */
 export function validateProcedure(procedure: ProcedureDocument, sheet: SpecSheet): readonly Finding[] {

@@ -50,6 +50,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The machine does not stand as the manual wants it for the level of ${the(params, 'the gearcase')}${at(params)}. Lower it, or set it on its stands, as the sheet says.`,
   'procedure/area-not-cleaned': (params) =>
     `${capital(the(params, 'the opening'))} is opened before the area around it is clean${at(params)}. Clean it first, or dirt falls in.`,
+  'procedure/shield-in-the-way': (params) =>
+    `${capital(the(params, 'the gearcase'))} is worked on while its shield is in the way${at(params)}. Take the shield off first.`,
   'procedure/fill-not-cracked': (params) =>
     `${capital(the(params, 'the drain'))} is opened before the fill plug is known to come loose${at(params)}. Crack the fill plug first: a drained gearcase that cannot be filled strands the machine.`,
   'procedure/fill-not-nipped': (params) =>

@@ -93,7 +93,7 @@ export const MACHINE_ACTIONS = {
   'lower the machine': {
     short: 'lower',
     on: ['machine'],
-    needs: ['not-raised'],
+    needs: [],
     changes: ['on its wheels'],
     hazards: [{ code: 'procedure/caution-lifting', signal: 'warning' }],
     tools: ['jack'],

@@ -6,7 +6,7 @@ export const OPENING_ACTIONS = {
   'clean around': {
     short: 'clean',
     on: ['opening', 'cover'],
-    needs: [...SECURED],
+    needs: [...SECURED, 'shield-in-the-way'],
     changes: ['area clean'],
     hazards: [],
     tools: ['brush'],
@@ -16,7 +16,7 @@ export const OPENING_ACTIONS = {
   'crack loose': {
     short: 'crack',
     on: ['opening'],
-    needs: [...SECURED, 'area-not-cleaned', 'fill-not-cracked', 'fill-not-nipped'],
+    needs: [...SECURED, 'shield-in-the-way', 'area-not-cleaned', 'fill-not-cracked', 'fill-not-nipped'],
     changes: ['plug loose in its seat'],
     hazards: [],
     tools: ['breaker bar', 'socket or key'],
@@ -26,7 +26,7 @@ export const OPENING_ACTIONS = {
   'nip by hand': {
     short: 'nip',
     on: ['opening'],
-    needs: [...SECURED, 'not-cracked'],
+    needs: [...SECURED],
     changes: ['plug in by hand'],
     hazards: [],
     tools: [],
@@ -59,7 +59,15 @@ export const OPENING_ACTIONS = {
   'take off cover': {
     short: 'take-off',
     on: ['cover'],
-    needs: [...SECURED, 'area-not-cleaned', 'fill-not-cracked', 'fill-not-nipped', 'no-pan', 'not-raised'],
+    needs: [
+      ...SECURED,
+      'shield-in-the-way',
+      'area-not-cleaned',
+      'fill-not-cracked',
+      'fill-not-nipped',
+      'no-pan',
+      'not-raised',
+    ],
     changes: ['cover off'],
     hazards: [
       { code: 'procedure/caution-hot-oil', signal: 'caution' },
@@ -89,7 +97,7 @@ export const OPENING_ACTIONS = {
   'suck out the oil': {
     short: 'suck',
     on: ['opening'],
-    needs: [...SECURED, 'opening-closed', 'oil-not-warm', 'breather-not-cleared', 'not-raised'],
+    needs: [...SECURED, 'opening-closed', 'no-pan', 'oil-not-warm', 'breather-not-cleared', 'not-raised'],
     changes: ['old oil out'],
     hazards: [
       { code: 'procedure/caution-hot-oil', signal: 'caution' },

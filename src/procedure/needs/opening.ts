@@ -39,8 +39,8 @@ export const OPENING_NEEDS = {
       if (fill === undefined) return
       const here = openingAt(site.state, fill.opening, fill.instance)
       here.everCracked = true
-      // A plug that was nipped by hand without being cracked stays nipped: that is one mistake, not two.
-      if (here.position === 'tight') here.position = 'cracked'
+      // Cracked and nipped: a fill plug that was forgotten is one mistake, not two.
+      if (here.position === 'tight') here.position = 'nipped'
       for (const seal of fill.opening.seals) site.state.seals[stateKey(seal.path, fill.instance)] = 'used'
     },
   },

@@ -56,10 +56,7 @@ export const SECURING_NEEDS = {
   },
   'not-raised': {
     severity: 'error',
-    holds: (site: Site) =>
-      site.step.do === 'lower the machine'
-        ? site.state.lifted.length > 0
-        : wantedSupports(site).every((support) => site.state.lifted.includes(support)),
+    holds: (site: Site) => wantedSupports(site).every((support) => site.state.lifted.includes(support)),
     mend: (site: Site) => {
       const missing = wantedSupports(site).filter((support) => !site.state.lifted.includes(support))
       const onStands = site.part?.kind === 'support' ? [] : (['set on stands'] as const)
