@@ -1,4 +1,4 @@
-import type * as z from 'zod'
+import type * as z from 'zod/mini'
 import type { Cure, DocumentReference, Finding, JsonPointer } from '../finding.js'
 import { joinPointer } from './joinPointer.js'
 import { type Issue, listAllowed, nameMistake } from './nameMistake.js'
@@ -41,7 +41,7 @@ export function findShapeMistakes(
   return { value, findings: [...others, ...unknownKeys] }
 }
 
-type Shape = z.core.$ZodType & { readonly safeParse: z.ZodType['safeParse'] }
+type Shape = z.core.$ZodType & { readonly safeParse: z.ZodMiniType['safeParse'] }
 type Tokens = readonly (string | number)[]
 
 /**

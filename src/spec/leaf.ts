@@ -1,3 +1,4 @@
+import type { DateText, PeriodText } from '../calendar/dateText.js'
 import type { JsonPointer } from '../finding.js'
 import type {
   DistanceUnit,
@@ -10,14 +11,10 @@ import type {
   VolumeUnit,
 } from '../quantity/unit.js'
 
+export type { DateText, PeriodText }
+
 /** `^[a-z][a-z0-9-]{0,63}$` */
 export type Id = string
-
-/** A calendar date, `YYYY-MM-DD`, proleptic Gregorian. */
-export type DateText = string
-
-/** An ISO 8601 duration of whole years, months, weeks and days, such as `P6M`. */
-export type PeriodText = string
 
 /** Where a leaf was read. */
 export interface SourceRef {

@@ -1,4 +1,4 @@
-import type * as z from 'zod'
+import type * as z from 'zod/mini'
 import type { Cure, DocumentReference, Finding } from '../finding.js'
 import type { TypeName } from './codes.js'
 import { cutText } from './cutText.js'

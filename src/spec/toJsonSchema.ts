@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import { DOCUMENT_NAMES, type DocumentName } from './documents.js'
 import { readShapes } from './shapes/readShapes.js'
 

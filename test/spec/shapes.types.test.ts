@@ -1,5 +1,5 @@
 import { expect, expectTypeOf, test } from 'vitest'
-import type * as z from 'zod'
+import type * as z from 'zod/mini'
 import type { Documents } from '../../src/spec/documents.js'
 import { readShapes, type Shapes } from '../../src/spec/shapes/readShapes.js'
 

@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import type { LeafShapes } from './leafShapes.js'
 import type { PartRegistry, TextShapes } from './textShapes.js'
 
@@ -21,7 +21,7 @@ export function buildGearcaseShapes(text: TextShapes, leaf: LeafShapes, parts: P
     .strictObject({ kind: z.enum(DRIVE_KINDS), size: z.exactOptional(text.text) })
     .register(parts, { id: 'drive' })
   const fasteners = {
-    count: z.int().min(1),
+    count: z.int().check(z.minimum(1)),
     thread: z.exactOptional(text.text),
     propertyClass: z.exactOptional(text.text),
     drive,
@@ -38,7 +38,7 @@ export function buildGearcaseShapes(text: TextShapes, leaf: LeafShapes, parts: P
             wheelMark: z.exactOptional(z.enum(WHEEL_MARKS)),
           }),
         )
-        .min(1),
+        .check(z.minLength(1)),
       thread: z.exactOptional(text.text),
       housing: z.exactOptional(z.enum(['steel', 'cast iron', 'aluminium', 'not stated'])),
       drive,
@@ -107,7 +107,7 @@ export function buildGearcaseShapes(text: TextShapes, leaf: LeafShapes, parts: P
       axle: z.exactOptional(text.id),
       access: z.discriminatedUnion('kind', [
         z.strictObject({ kind: z.literal('from the ground') }),
-        z.strictObject({ kind: z.literal('raised'), supports: z.array(text.id).min(1) }),
+        z.strictObject({ kind: z.literal('raised'), supports: z.array(text.id).check(z.minLength(1)) }),
       ]),
       oilSpace: z.discriminatedUnion('kind', [
         z.strictObject({

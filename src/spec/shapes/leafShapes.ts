@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import { UNITS_BY_MEASURE } from '../../quantity/unit.js'
 import { buildSealShapes } from './sealShapes.js'
 import type { PartRegistry, TextShapes } from './textShapes.js'
@@ -60,7 +60,7 @@ export function buildLeafShapes(text: TextShapes, parts: PartRegistry) {
     .register(parts, { id: 'oil-choice' })
   const oils = z
     .discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('oils'), choices: z.array(oilChoice).min(1), source }),
+      z.strictObject({ kind: z.literal('oils'), choices: z.array(oilChoice).check(z.minLength(1)), source }),
       notStated,
     ])
     .register(parts, { id: 'oils' })

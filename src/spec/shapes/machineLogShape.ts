@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import { UNITS_BY_MEASURE } from '../../quantity/unit.js'
 import type { LeafShapes } from './leafShapes.js'
 import type { QuantityShapes } from './quantityShapes.js'
@@ -14,12 +14,12 @@ export function buildMachineLogShape(
   record: ServiceRecordShapes,
 ) {
   const meter = {
-    rollover: z.exactOptional(z.number().positive()),
-    readings: z.array(z.strictObject({ date: text.date, value: z.number().min(0) })),
+    rollover: z.exactOptional(z.number().check(z.positive())),
+    readings: z.array(z.strictObject({ date: text.date, value: z.number().check(z.minimum(0)) })),
   }
   const date = text.date
   const meterName = z.enum(['hours', 'distance'])
-  const reading = z.number().min(0)
+  const reading = z.number().check(z.minimum(0))
   const event = z.discriminatedUnion('kind', [
     z.strictObject({
       kind: z.literal('meter swap'),

@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import { WHEEL_MARKS } from './gearcaseShapes.js'
 import type { LeafShapes } from './leafShapes.js'
 import type { ServiceRecordShapes } from './serviceRecordShape.js'

@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import { UNITS_BY_MEASURE } from '../../quantity/unit.js'
 import type { PartRegistry } from './textShapes.js'
 
@@ -7,7 +7,7 @@ export function buildQuantityShapes(parts: PartRegistry) {
   const quantity = <const Units extends readonly string[]>(
     name: string,
     units: Units,
-    value: z.ZodNumber = z.number().min(0),
+    value: z.ZodMiniNumber = z.number().check(z.minimum(0)),
   ) => z.strictObject({ value, unit: z.enum(units) }).register(parts, { id: `quantity-${name}` })
   return {
     volume: quantity('volume', UNITS_BY_MEASURE.volume),

@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import { buildLeafShapes } from './leafShapes.js'
 import { buildMachineLogShape } from './machineLogShape.js'
 import { buildProcedureShape } from './procedureShape.js'

@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import type { PartRegistry, TextShapes } from './textShapes.js'
 import type { ValueShapes } from './valueShapes.js'
 

@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import { buildGearcaseShapes } from './gearcaseShapes.js'
 import type { LeafShapes } from './leafShapes.js'
 import type { PartRegistry, TextShapes } from './textShapes.js'
@@ -34,7 +34,7 @@ export function buildSpecSheetShape(text: TextShapes, leaf: LeafShapes, parts: P
       task: z.enum(['check', 'change']),
       appliesTo: z.exactOptional(leaf.condition),
       satisfies: z.exactOptional(z.array(text.id)),
-      gearcases: z.array(text.id).min(1),
+      gearcases: z.array(text.id).check(z.minLength(1)),
       intervals,
       events: z.exactOptional(z.array(z.enum(MACHINE_EVENT_KINDS))),
       notes: z.exactOptional(z.record(text.id, text.text)),
@@ -62,7 +62,7 @@ export function buildSpecSheetShape(text: TextShapes, leaf: LeafShapes, parts: P
       type: text.text,
       mass: z.exactOptional(leaf.values.mass.spec),
       variants: z.record(text.id, z.strictObject({ name: text.text, when: z.exactOptional(leaf.condition) })),
-      axles: z.record(text.id, z.strictObject({ name: text.text, wheels: z.int().min(1) })),
+      axles: z.record(text.id, z.strictObject({ name: text.text, wheels: z.int().check(z.minimum(1)) })),
       supports: z.record(text.id, z.strictObject({ at: text.text, axle: z.exactOptional(text.id) })),
     }),
     sources: z.record(
@@ -85,7 +85,9 @@ export function buildSpecSheetShape(text: TextShapes, leaf: LeafShapes, parts: P
     shields: z.exactOptional(z.record(text.id, shield)),
     services: z.record(text.id, service),
     overrides: z.exactOptional(
-      z.array(z.strictObject({ when: leaf.condition, set: z.array(overrideLeaf).min(1), source })),
+      z.array(
+        z.strictObject({ when: leaf.condition, set: z.array(overrideLeaf).check(z.minLength(1)), source }),
+      ),
     ),
     waivers: z.exactOptional(
       z.array(z.strictObject({ code: text.text, path: text.pointer, reason: text.text })),

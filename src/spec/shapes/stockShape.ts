@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import type { LeafShapes } from './leafShapes.js'
 import type { QuantityShapes } from './quantityShapes.js'
 import type { PartRegistry, TextShapes } from './textShapes.js'
@@ -10,7 +10,9 @@ export function buildStockShape(
   quantity: QuantityShapes,
   parts: PartRegistry,
 ) {
-  const price = z.exactOptional(z.strictObject({ value: z.number().min(0), currency: text.currency }))
+  const price = z.exactOptional(
+    z.strictObject({ value: z.number().check(z.minimum(0)), currency: text.currency }),
+  )
   const oil = z
     .strictObject({
       name: text.text,
@@ -38,14 +40,14 @@ export function buildStockShape(
         name: text.text,
         oil,
         size: quantity.volume,
-        count: z.int().min(0),
+        count: z.int().check(z.minimum(0)),
         opened: z.exactOptional(quantity.volume),
         price,
       }),
     ),
     seals: z.record(
       text.id,
-      z.strictObject({ name: text.text, seal: leaf.seal, count: z.int().min(0), price }),
+      z.strictObject({ name: text.text, seal: leaf.seal, count: z.int().check(z.minimum(0)), price }),
     ),
   })
 }

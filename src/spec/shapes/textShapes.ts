@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 
 /** Ids; they are record keys too, so nothing that could shadow a built-in. */
 export const ID_PATTERN = /^[a-z][a-z0-9-]{0,63}$/
@@ -28,15 +28,15 @@ export function buildTextShapes(parts: PartRegistry) {
   const patterned = (id: string, pattern: RegExp, outside: string, error: string) =>
     z
       .string({ error })
-      .regex(pattern, { error })
+      .check(z.regex(pattern, { error }))
       .register(parts, { id, not: { pattern: outside } })
   const isAllowed = (text: string) => !FORBIDDEN_KEYS.includes(text)
   return {
-    text: z.string().min(1).register(parts, { id: 'text' }),
+    text: z.string().check(z.minLength(1)).register(parts, { id: 'text' }),
     id: z
       .string()
-      .regex(ID_PATTERN, { error: 'spec/bad-id' })
-      .refine(isAllowed, { error: 'spec/bad-id' })
+      .check(z.regex(ID_PATTERN, { error: 'spec/bad-id' }))
+      .check(z.refine(isAllowed, { error: 'spec/bad-id' }))
       .register(parts, {
         id: 'id',
         not: { anyOf: [{ pattern: '[^a-z0-9-]' }, { enum: [...FORBIDDEN_KEYS] }] },
@@ -44,8 +44,8 @@ export function buildTextShapes(parts: PartRegistry) {
     /** Names of values on a step: any words, but no key that is forbidden. */
     label: z
       .string()
-      .min(1)
-      .refine(isAllowed, { error: 'spec/forbidden-key' })
+      .check(z.minLength(1))
+      .check(z.refine(isAllowed, { error: 'spec/forbidden-key' }))
       .register(parts, { id: 'label', not: { enum: [...FORBIDDEN_KEYS] } }),
     figure: patterned('figure', FIGURE_PATTERN, '[^0-9.]', 'spec/bad-figure'),
     signedFigure: patterned('signed-figure', SIGNED_FIGURE_PATTERN, '[^0-9.-]', 'spec/bad-figure'),
@@ -53,7 +53,7 @@ export function buildTextShapes(parts: PartRegistry) {
     period: patterned('period', PERIOD_PATTERN, '[^0-9PYMWD]', 'spec/bad-period'),
     pointer: z
       .string()
-      .regex(POINTER_PATTERN, { error: 'spec/bad-pointer' })
+      .check(z.regex(POINTER_PATTERN, { error: 'spec/bad-pointer' }))
       .register(parts, { id: 'pointer' }),
     currency: patterned('currency', CURRENCY_PATTERN, '[^A-Z]', 'spec/bad-currency'),
   }

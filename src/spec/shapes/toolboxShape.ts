@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import { UNITS_BY_MEASURE } from '../../quantity/unit.js'
 import { DRIVE_KINDS } from './gearcaseShapes.js'
 import type { QuantityShapes } from './quantityShapes.js'
@@ -6,7 +6,7 @@ import type { PartRegistry, TextShapes } from './textShapes.js'
 
 /** What the workshop has to work with. */
 export function buildToolboxShape(text: TextShapes, quantity: QuantityShapes, parts: PartRegistry) {
-  const percent = z.number().positive()
+  const percent = z.number().check(z.positive())
   const wrench = z
     .strictObject({
       name: text.text,
@@ -16,12 +16,12 @@ export function buildToolboxShape(text: TextShapes, quantity: QuantityShapes, pa
         .array(
           z.strictObject({
             unit: z.enum(UNITS_BY_MEASURE.torque),
-            lowest: z.number().min(0),
-            highest: z.number().positive(),
-            graduation: z.number().positive(),
+            lowest: z.number().check(z.minimum(0)),
+            highest: z.number().check(z.positive()),
+            graduation: z.number().check(z.positive()),
           }),
         )
-        .min(1),
+        .check(z.minLength(1)),
       declaredRange: z.exactOptional(z.strictObject({ min: quantity.torque, max: quantity.torque })),
       accuracy: z.discriminatedUnion('kind', [
         z.strictObject({ kind: z.literal('ISO 6789') }),
@@ -30,7 +30,7 @@ export function buildToolboxShape(text: TextShapes, quantity: QuantityShapes, pa
       ]),
       leverLength: z.exactOptional(quantity.length),
       calibration: z.exactOptional(
-        z.strictObject({ date: text.date, cyclesSince: z.exactOptional(z.int().min(0)) }),
+        z.strictObject({ date: text.date, cyclesSince: z.exactOptional(z.int().check(z.minimum(0))) }),
       ),
     })
     .register(parts, { id: 'torque-wrench' })
@@ -86,9 +86,9 @@ export function buildToolboxShape(text: TextShapes, quantity: QuantityShapes, pa
     fillers: z.record(text.id, filler),
     stands: z.record(
       text.id,
-      z.strictObject({ name: text.text, count: z.int().min(0), rating: quantity.mass }),
+      z.strictObject({ name: text.text, count: z.int().check(z.minimum(0)), rating: quantity.mass }),
     ),
     jacks: z.exactOptional(z.record(text.id, z.strictObject({ name: text.text, rating: quantity.mass }))),
-    chocks: z.exactOptional(z.int().min(0)),
+    chocks: z.exactOptional(z.int().check(z.minimum(0))),
   })
 }

@@ -1,4 +1,4 @@
-import * as z from 'zod'
+import * as z from 'zod/mini'
 import { type Measure, UNITS_BY_MEASURE } from '../../quantity/unit.js'
 import type { PartRegistry, TextShapes } from './textShapes.js'
 

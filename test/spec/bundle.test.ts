@@ -1,0 +1,87 @@
+import { spawnSync } from 'node:child_process'
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { gzipSync } from 'node:zlib'
+import { build } from 'esbuild'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+
+let folder = ''
+let bundle = ''
+
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'spec-bundle-'))
+  const outfile = join(folder, 'spec.mjs')
+  await build({
+    stdin: {
+      contents: `export * from './src/spec/index.ts'`,
+      resolveDir: process.cwd(),
+    },
+    outfile,
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    platform: 'neutral',
+    mainFields: ['module', 'main'],
+  })
+  bundle = readFileSync(outfile, 'utf8')
+})
+afterAll(() => rmSync(folder, { recursive: true }))
+
+test('the room with zod is at most 45 kB, since a page that reads documents loads it whole', () => {
+  const kilobytes = gzipSync(bundle).length / 1000
+  console.log(`spec with zod: ${kilobytes.toFixed(1)} kB gzip`)
+  expect(kilobytes).toBeLessThanOrEqual(45)
+})
+
+/** Runs a script in a process of its own, beside the bundle. */
+function run(script: string): string {
+  const file = join(folder, 'script.mjs')
+  writeFileSync(file, script)
+  const { stdout, stderr } = spawnSync(process.execPath, [file], { encoding: 'utf8', cwd: folder })
+  expect(stderr).toBe('')
+  return stdout.trim()
+}
+
+test('no code is compiled, or tried to be, on import, at first use or at later uses', () => {
+  const stock = JSON.stringify(readFileSync('test/fixtures/full.stock.json', 'utf8'))
+  const output = run(`
+    const tried = []
+    const Real = Function
+    globalThis.Function = new Proxy(Real, {
+      construct(target, parts) { tried.push(parts); return new target(...parts) },
+      apply(target, self, parts) { tried.push(parts); return target(...parts) },
+    })
+    Real.prototype.constructor = globalThis.Function
+    const { parseDocumentText, toJsonSchema } = await import('./spec.mjs')
+    const answers = [parseDocumentText(${stock}).ok, parseDocumentText(${stock}).ok, parseDocumentText('{}').ok]
+    toJsonSchema('stock')
+    new Function('')
+    console.log(JSON.stringify({ answers, tried: tried.length }))
+  `)
+  // The one that is seen is the test's own, which shows that it can be.
+  expect(JSON.parse(output)).toEqual({ answers: [true, true, false], tried: 1 })
+})
+
+test('it reads documents where code generation from text is forbidden', () => {
+  const stock = JSON.stringify(readFileSync('test/fixtures/full.stock.json', 'utf8'))
+  const file = join(folder, 'forbidden.mjs')
+  writeFileSync(
+    file,
+    `const { parseDocumentText } = await import('./spec.mjs')\nconsole.log(parseDocumentText(${stock}).ok)`,
+  )
+  const { stdout } = spawnSync(process.execPath, ['--disallow-code-generation-from-strings', file], {
+    encoding: 'utf8',
+  })
+  expect(stdout.trim()).toBe('true')
+})
+
+test("the user's own configuration of zod stays as it is", async () => {
+  const z = await import('zod')
+  const { readShapes } = await import('../../src/spec/shapes/readShapes.js')
+  const before = { ...z.config() }
+  const shapes = readShapes()
+  expect({ ...z.config() }).toEqual(before)
+  expect(Object.hasOwn(z.config(), 'jitless')).toBe(Object.hasOwn(before, 'jitless'))
+  expect(readShapes()).toBe(shapes)
+})

@@ -1,0 +1,178 @@
+import { describe, expect, test } from 'vitest'
+import {
+  applyPatch,
+  diffSheets,
+  findLeaves,
+  findStatedValues,
+  readPointer,
+  resolveLeaf,
+  type SpecSheet,
+} from '../../src/spec/index.js'
+import { readFixture, readGoodDocuments } from './fixtures.js'
+
+const sheets = readGoodDocuments()
+  .filter(({ value }) => value['kind'] === 'spec-sheet')
+  .map(({ file, value }) => [file, value as unknown as SpecSheet] as const)
+const taper = readFixture('taper-plug.sheet.json') as unknown as SpecSheet
+const cover = readFixture('cover-no-drain.sheet.json') as unknown as SpecSheet
+
+describe('findLeaves', () => {
+  test('every leaf of the sheet with the taper plugs, listed by hand from the file', () => {
+    expect(findLeaves(taper).map(({ kind, path }) => `${kind} ${path}`)).toEqual([
+      'oils /gearcases/transfer/oilSpace/oils',
+      'value /gearcases/transfer/oilSpace/fill/drainAndRefill',
+      'tightening /gearcases/transfer/openings/fill/tightening',
+      'seal /gearcases/transfer/openings/fill/seals/0',
+      'place /gearcases/transfer/openings/fill/place',
+      'tightening /gearcases/transfer/openings/drain/tightening',
+      'seal /gearcases/transfer/openings/drain/seals/0',
+      'place /gearcases/transfer/openings/drain/place',
+      'tightening /shields/belly/fasteners/tightening',
+      'place /shields/belly/place',
+      'interval /services/transfer-oil/intervals/repeat',
+    ])
+  })
+
+  test('leaves of overrides come last and name what they replace', () => {
+    expect(findLeaves(cover).filter((found) => found.replaces !== undefined)[1]).toEqual({
+      kind: 'tightening',
+      path: '/overrides/0/set/1/to',
+      replaces: '/gearcases/rear/openings/filler/tightening',
+      leaf: {
+        kind: 'torque',
+        torque: { kind: 'nominal', value: '38', unit: 'N.m' },
+        threadCondition: 'dry',
+      },
+    })
+  })
+
+  test.each(sheets)('law: each leaf of %s stands where it says and resolves', (_file, sheet) => {
+    const leaves = findLeaves(sheet)
+    expect(leaves.length).toBeGreaterThan(8)
+    for (const { kind, path, leaf, replaces } of leaves) {
+      expect(readPointer(sheet, path)).toBe(leaf)
+      if (replaces === undefined)
+        expect(['stated', 'not stated', 'cannot tell']).toContain(resolveLeaf(sheet, {}, kind, path).kind)
+    }
+  })
+
+  test('misuse throws', () => {
+    expect(() => findLeaves(undefined as never)).toThrow(TypeError)
+    expect(() => findStatedValues(null as never)).toThrow(TypeError)
+  })
+})
+
+test('findStatedValues: also inside leaves, listed by hand from the file', () => {
+  const inBolts = '/gearcases/rear/covers/rear-cover/bolts/tightening'
+  expect(findStatedValues(cover).map(({ path, value }) => `${path} ${value.unit}`)).toEqual([
+    '/machine/mass kg',
+    '/gearcases/rear/oilSpace/oils/choices/0/ambient degF',
+    '/gearcases/rear/oilSpace/oils/choices/0/additive/volume mL',
+    '/gearcases/rear/oilSpace/fill/drainAndRefill L',
+    '/gearcases/rear/openings/filler/tightening/torque N.m',
+    `${inBolts}/torque N.m`,
+    `${inBolts}/stages/0 N.m`,
+    `${inBolts}/stages/1 N.m`,
+    `${inBolts}/thenAngle deg`,
+    '/gearcases/rear/covers/rear-cover/seal/bead mm',
+    '/gearcases/rear/covers/rear-cover/seal/cureBeforeOil min',
+    '/gearcases/rear/covers/side-cover/bolts/tightening/torque N.m',
+    '/overrides/0/set/0/to L',
+    '/overrides/0/set/1/to/torque N.m',
+  ])
+})
+
+describe('diffSheets', () => {
+  const refill = '/gearcases/rear/oilSpace/fill/drainAndRefill'
+  const change = (...patch: Parameters<typeof applyPatch>[1]) =>
+    diffSheets(cover, applyPatch(cover, patch) as SpecSheet)
+
+  test.each(sheets)('nothing differs between %s and itself', (_file, sheet) => {
+    expect(diffSheets(sheet, sheet)).toEqual({ leaves: [], facts: [] })
+  })
+
+  test('a figure, its page alone, and a printed zero', () => {
+    expect(change({ op: 'replace', path: `${refill}/value`, value: '2.4' })).toMatchObject({
+      leaves: [
+        { change: 'changed', kind: 'value', of: refill, from: { path: refill }, to: { path: refill } },
+      ],
+      facts: [],
+    })
+    expect(change({ op: 'replace', path: `${refill}/source/page`, value: '80' }).leaves).toMatchObject([
+      { change: 'source only', of: refill },
+    ])
+    expect(change({ op: 'replace', path: `${refill}/value`, value: '2.30' }).leaves).toMatchObject([
+      { change: 'changed', of: refill },
+    ])
+  })
+
+  test('leaves that come and go', () => {
+    const dry = '/gearcases/rear/oilSpace/fill/dryFill'
+    const added = change({ op: 'add', path: dry, value: { kind: 'not stated' } })
+    expect(added.leaves).toEqual([
+      { change: 'added', kind: 'value', of: dry, to: { path: dry, leaf: { kind: 'not stated' } } },
+    ])
+    const removed = change({ op: 'remove', path: '/overrides/0/set/3' })
+    expect(removed.leaves).toMatchObject([
+      {
+        change: 'removed',
+        of: '/gearcases/rear/covers/rear-cover/seal',
+        from: { path: '/overrides/0/set/3/to' },
+      },
+    ])
+  })
+
+  test('overrides are paired by their condition, whatever its order or theirs', () => {
+    const other = {
+      set: [{ kind: 'value', path: refill, to: { kind: 'nominal', value: '9', unit: 'L' } }],
+      when: { market: ['IS'] },
+    }
+    const first = applyPatch(cover, [{ op: 'add', path: '/overrides/-', value: other }]) as SpecSheet
+    const second = applyPatch(cover, [
+      { op: 'add', path: '/overrides/0', value: other },
+      {
+        op: 'replace',
+        path: '/overrides/1/when',
+        value: { modelYears: { to: 2029, from: 2027 }, variants: ['limited'] },
+      },
+    ]) as SpecSheet
+    expect(diffSheets(first, second)).toEqual({ leaves: [], facts: [] })
+    const twice = applyPatch(first, [{ op: 'add', path: '/overrides/-', value: other }]) as SpecSheet
+    expect(diffSheets(first, twice).leaves).toMatchObject([{ change: 'added', of: refill }])
+  })
+
+  test('facts outside leaves', () => {
+    expect(
+      change(
+        { op: 'replace', path: '/gearcases/rear/openings/filler/drive/size', value: '1/2 in' },
+        { op: 'remove', path: '/gearcases/rear/covers/rear-cover/magnet' },
+        { op: 'add', path: '/gearcases/rear/yellowMetal', value: 'yes' },
+      ),
+    ).toEqual({
+      leaves: [],
+      facts: [
+        {
+          change: 'changed',
+          path: '/gearcases/rear/openings/filler/drive/size',
+          from: '3/8 in',
+          to: '1/2 in',
+        },
+        { change: 'removed', path: '/gearcases/rear/covers/rear-cover/magnet', from: true },
+        { change: 'added', path: '/gearcases/rear/yellowMetal', to: 'yes' },
+      ],
+    })
+  })
+
+  test('law: what is added one way is removed the other', () => {
+    for (const [, from] of sheets)
+      for (const [, to] of sheets) {
+        const forth = diffSheets(from, to)
+        const back = diffSheets(to, from)
+        const count = (difference: typeof forth, kind: string) =>
+          [...difference.leaves, ...difference.facts].filter((one) => one.change === kind).length
+        expect(count(forth, 'added')).toBe(count(back, 'removed'))
+        expect(count(forth, 'changed')).toBe(count(back, 'changed'))
+        expect(count(forth, 'source only')).toBe(count(back, 'source only'))
+      }
+  })
+})

@@ -1,0 +1,146 @@
+import { describe, expect, test } from 'vitest'
+import { resolveVariant, type Variant } from '../../src/spec/index.js'
+
+const sheetOf = (variants: Record<string, Variant>) => ({
+  machine: { make: 'Hallbrekka', model: 'Tind', type: 'carrier', variants, axles: {}, supports: {} },
+})
+const bySerial = sheetOf({
+  short: { name: 'short bed', when: { serials: { prefix: 'TS', from: '00001', to: '09999' } } },
+  long: { name: 'long bed', when: { serials: { prefix: 'TL', from: '00001', to: '09999' } } },
+})
+const byYear = sheetOf({
+  early: { name: 'early', when: { modelYears: { to: 2019 } } },
+  late: { name: 'late', when: { modelYears: { from: 2020 }, market: ['NO'] } },
+})
+const codes = (reasons: readonly { readonly code: string }[]) => reasons.map((reason) => reason.code)
+
+describe('selected', () => {
+  test('by conditions: one holds and the others fail', () => {
+    expect(resolveVariant(bySerial, { serial: 'TL00418' })).toEqual({
+      kind: 'selected',
+      variant: 'long',
+      by: 'conditions',
+      reasons: [
+        { code: 'spec/variant-selected', params: { variant: 'long' } },
+        {
+          code: 'spec/serial-inside',
+          params: { serial: 'TL00418', prefix: 'TL', from: '00001', to: '09999' },
+        },
+      ],
+    })
+    expect(resolveVariant(byYear, { modelYear: 2020, market: 'NO' })).toMatchObject({ variant: 'late' })
+    expect(resolveVariant(byYear, { modelYear: 2019 })).toMatchObject({ variant: 'early' })
+  })
+
+  test('by the log, where its word is not contradicted', () => {
+    expect(resolveVariant(bySerial, { variant: 'short' })).toEqual({
+      kind: 'selected',
+      variant: 'short',
+      by: 'stated',
+      reasons: [{ code: 'spec/variant-stated', params: { variant: 'short' } }],
+    })
+    expect(resolveVariant(bySerial, { variant: 'short', serial: 'TS00001' })).toMatchObject({ by: 'stated' })
+    // A serial that cannot be read contradicts nothing.
+    expect(resolveVariant(bySerial, { variant: 'short', serial: 'worn off' })).toMatchObject({ by: 'stated' })
+  })
+
+  test('as the only variant of the sheet', () => {
+    expect(resolveVariant(sheetOf({ base: { name: 'base' } }), {})).toEqual({
+      kind: 'selected',
+      variant: 'base',
+      by: 'only variant',
+      reasons: [{ code: 'spec/variant-only', params: { variant: 'base' } }],
+    })
+  })
+})
+
+describe('cannot tell', () => {
+  test('names the missing facts and the candidates', () => {
+    const nothing = resolveVariant(byYear, {})
+    expect(nothing).toMatchObject({
+      kind: 'cannot tell',
+      missing: ['variant', 'modelYear', 'market'],
+      candidates: ['early', 'late'],
+    })
+    const noMarket = resolveVariant(byYear, { modelYear: 2021 })
+    expect(noMarket).toMatchObject({
+      kind: 'cannot tell',
+      missing: ['variant', 'market'],
+      candidates: ['late'],
+    })
+  })
+
+  test('a variant without a condition stays a candidate until the log names one', () => {
+    const mixed = sheetOf({
+      plain: { name: 'plain' },
+      late: { name: 'late', when: { modelYears: { from: 2020 } } },
+    })
+    expect(resolveVariant(mixed, { modelYear: 2021 })).toMatchObject({
+      kind: 'cannot tell',
+      missing: ['variant'],
+      candidates: ['plain', 'late'],
+    })
+    expect(resolveVariant(mixed, { modelYear: 2019 })).toMatchObject({
+      kind: 'cannot tell',
+      candidates: ['plain'],
+    })
+    expect(resolveVariant(mixed, { variant: 'plain', modelYear: 2019 })).toMatchObject({ variant: 'plain' })
+  })
+
+  test('two conditions that both hold', () => {
+    const overlapping = sheetOf({
+      one: { name: 'one', when: { modelYears: { to: 2020 } } },
+      two: { name: 'two', when: { modelYears: { from: 2020 } } },
+    })
+    expect(resolveVariant(overlapping, { modelYear: 2020 })).toMatchObject({
+      kind: 'cannot tell',
+      missing: ['variant'],
+      candidates: ['one', 'two'],
+    })
+  })
+
+  test('a sheet without variants', () => {
+    const verdict = resolveVariant(sheetOf({}), {})
+    expect(verdict).toMatchObject({ kind: 'cannot tell', missing: ['variant'], candidates: [] })
+    expect(codes(verdict.reasons)).toEqual(['spec/variant-open'])
+  })
+})
+
+describe('contradiction', () => {
+  test('the log names a variant that the sheet does not have', () => {
+    expect(resolveVariant(bySerial, { variant: 'medium', serial: 'TL00418' })).toEqual({
+      kind: 'contradiction',
+      stated: 'medium',
+      candidates: ['long'],
+      reasons: [
+        { code: 'spec/variant-not-on-sheet', params: { variant: 'medium', known: ['short', 'long'] } },
+      ],
+    })
+    for (const name of ['constructor', '__proto__', 'toString'])
+      expect(resolveVariant(bySerial, { variant: name })).toMatchObject({ kind: 'contradiction' })
+  })
+
+  test('the serial rules out the variant that the log names', () => {
+    const verdict = resolveVariant(bySerial, { variant: 'short', serial: 'TL00418' })
+    expect(verdict).toMatchObject({ kind: 'contradiction', stated: 'short', candidates: ['long'] })
+    expect(codes(verdict.reasons)).toEqual(['spec/variant-contradicted', 'spec/serial-outside'])
+  })
+
+  test('no variant fits', () => {
+    const verdict = resolveVariant(byYear, { modelYear: 2021, market: 'SE' })
+    expect(verdict).toMatchObject({ kind: 'contradiction', candidates: [] })
+    expect(codes(verdict.reasons)).toEqual([
+      'spec/variant-none-fits',
+      'spec/model-year-outside',
+      'spec/market-not-listed',
+    ])
+  })
+})
+
+test('misuse throws', () => {
+  expect(() => resolveVariant(undefined as never, {})).toThrow(TypeError)
+  expect(() => resolveVariant({} as never, {})).toThrow(/machine.variants/)
+  expect(() => resolveVariant(bySerial, null as never)).toThrow(/identity/)
+  expect(() => resolveVariant(byYear, { modelYear: Number.NaN })).toThrow(RangeError)
+  expect(() => resolveVariant(byYear, { modelYear: 2020.5 })).toThrow(/identity.modelYear/)
+})
