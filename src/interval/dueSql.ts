@@ -77,7 +77,9 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     readonly mostADay: number
   }): string => {
     const from = column('lastDate')
-    const { base, now, every, readOn } = meter
+    const { base, every } = meter
+    const now = `(${meter.now})`
+    const readOn = `(${meter.readOn})`
     const window = `CASE WHEN ${meter.windowGiven} IS NULL THEN ${number(0)} ELSE ${meter.window} END`
     const usable = [
       `${readOn} >= ${from}`,
@@ -110,8 +112,8 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     given: column('everyHours'),
     lacking: column('noHourMeter'),
     base: hours('lastHours'),
-    now: hours('hours'),
-    readOn: column('hoursDate'),
+    now: `CASE WHEN ${column('hours')} IS NULL THEN ${hours('lastHours')} ELSE ${hours('hours')} END`,
+    readOn: `CASE WHEN ${column('hours')} IS NULL THEN ${column('lastDate')} ELSE ${column('hoursDate')} END`,
     window: hours('windowHours'),
     windowGiven: column('windowHours'),
     before: soon.hours === undefined ? undefined : meterCount(soon.hours, 'h'),
@@ -123,8 +125,8 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     given: column('everyDistance'),
     lacking: column('noOdometer'),
     base: meters('lastDistance'),
-    now: meters('distance'),
-    readOn: column('distanceDate'),
+    now: `CASE WHEN ${column('distance')} IS NULL THEN ${meters('lastDistance')} ELSE ${meters('distance')} END`,
+    readOn: `CASE WHEN ${column('distance')} IS NULL THEN ${column('lastDate')} ELSE ${column('distanceDate')} END`,
     window: limits('windowDistance'),
     windowGiven: column('windowDistance'),
     before: soon.distance === undefined ? undefined : meterCount(soon.distance.value, soon.distance.unit),

@@ -8,7 +8,8 @@ export const LARGEST_COUNT = { hours: 1_000_000_000_000, distance: 9_000_000_000
 
 /**
  * A meter value as a whole number of counts, rounded half up, since 256.4 − 6.4 ≥ 250 is false in binary fractions but
- * 256400 − 6400 ≥ 250000 is true. NaN stays NaN. The SQL and the columns round in the same way.
+ * 256400 − 6400 ≥ 250000 is true. NaN stays NaN. Decimals come out exact
+ * to 1/1000 h, and to 1 µm up to 4,000,000 km; past that a double itself is coarser than 1 µm. The SQL and the columns round in the same way.
  */
 export function meterCount(value: number, unit: MeterUnit): number {
   const counts = value * COUNTS_PER_UNIT[unit]

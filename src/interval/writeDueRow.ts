@@ -7,7 +7,7 @@ import { LARGEST_COUNT, type MeterUnit, meterCount } from './meterCount.js'
 /**
  * One service of one machine, flat, as a database or a line of JSON holds it. Absent and null are the same: not known, or
  * no such limit. Meters are totals, through swaps and rollovers; a machine never serviced has its first use as `lastDate`
- * and 0 as its last readings. The count is from the last completion.
+ * and 0 as its last readings. With no later reading, that of the last service is the newest. Counted from completion.
  */
 export interface DueRow {
   readonly id?: string | number | null
@@ -96,8 +96,10 @@ export function writeDueRow(columns: DueColumns, index: number, row: DueRow): re
   const { distanceUnit, everyDistanceUnit } = row
   columns.lastDay[index] = day('lastDate', row.lastDate)
   columns.lastHours[index] = counts('lastHours', row.lastHours, 'h', mostHours, Number.NaN)
-  columns.hours[index] = counts('hours', row.hours, 'h', mostHours, Number.NaN)
-  columns.hoursDay[index] = day('hoursDate', row.hoursDate)
+  // With no later reading, the one of the last service is the newest that is known.
+  const hoursRead = (row.hours ?? undefined) !== undefined
+  columns.hours[index] = counts('hours', row.hours, 'h', mostHours, columns.lastHours[index] ?? Number.NaN)
+  columns.hoursDay[index] = hoursRead ? day('hoursDate', row.hoursDate) : (columns.lastDay[index] ?? NO_DAY)
   columns.everyHours[index] = limit(
     counts('everyHours', row.everyHours, 'h', mostHours, Number.NaN),
     row.everyHours,
@@ -110,8 +112,17 @@ export function writeDueRow(columns: DueColumns, index: number, row: DueRow): re
     mostDistance,
     Number.NaN,
   )
-  columns.distance[index] = counts('distance', row.distance, distanceUnit, mostDistance, Number.NaN)
-  columns.distanceDay[index] = day('distanceDate', row.distanceDate)
+  const distanceRead = (row.distance ?? undefined) !== undefined
+  columns.distance[index] = counts(
+    'distance',
+    row.distance,
+    distanceUnit,
+    mostDistance,
+    columns.lastDistance[index] ?? Number.NaN,
+  )
+  columns.distanceDay[index] = distanceRead
+    ? day('distanceDate', row.distanceDate)
+    : (columns.lastDay[index] ?? NO_DAY)
   columns.everyDistance[index] = limit(
     counts('everyDistance', row.everyDistance, everyDistanceUnit, mostDistance, Number.NaN),
     row.everyDistance,

@@ -1,0 +1,237 @@
+import { type DuckDBConnection, DuckDBInstance } from '@duckdb/node-api'
+import { PGlite } from '@electric-sql/pglite'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { dateOfDay } from '../../src/calendar/dateOfDay.js'
+import {
+  computeDue,
+  computeDueColumns,
+  createDueColumns,
+  DUE_LIMITS,
+  DUE_STATES,
+  type DueOptions,
+  type DueRow,
+  dueSql,
+  NO_DAY,
+  writeDueRow,
+} from '../../src/interval/index.js'
+import { questionOf, randomRow, seeded, TODAY } from './support/randomRows.js'
+
+const ROWS = 20_000
+const random = seeded(20_311_006)
+const rows = Array.from({ length: ROWS }, (_, index) => randomRow(random, index))
+const OPTION_SETS: readonly DueOptions[] = [
+  {
+    soon: { hours: 20, distance: { value: 200, unit: 'km' }, days: 30, fraction: 0.9 },
+    staleAfter: { days: 21 },
+    severity: 'normal',
+  },
+  { soon: { distance: { value: 50, unit: 'mi' } }, staleAfter: { days: 0 }, severity: 'normal' },
+  { soon: {}, staleAfter: { days: 1000 }, severity: 'normal' },
+]
+
+const FIELDS = [
+  ['lastDate', 'date'],
+  ['lastHours', 'real'],
+  ['lastDistance', 'real'],
+  ['hours', 'real'],
+  ['hoursDate', 'date'],
+  ['distance', 'real'],
+  ['distanceDate', 'date'],
+  ['distanceUnit', 'text'],
+  ['everyHours', 'real'],
+  ['everyDistance', 'real'],
+  ['everyDistanceUnit', 'text'],
+  ['everyMonths', 'integer'],
+  ['everyDays', 'integer'],
+  ['windowHours', 'real'],
+  ['windowDistance', 'real'],
+  ['windowMonths', 'integer'],
+  ['windowDays', 'integer'],
+  ['eventDate', 'date'],
+  ['noHourMeter', 'boolean'],
+  ['noOdometer', 'boolean'],
+] as const
+const snake = (field: string): string => field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
+
+function literal(value: unknown): string {
+  if (value === undefined || value === null) return 'NULL'
+  return typeof value === 'string' ? `'${value}'` : String(value)
+}
+
+/** The statements that make a table of the rows, a thousand a statement. */
+function* tableOf(given: readonly DueRow[], real: string): Generator<string> {
+  yield `CREATE TABLE fleet (n integer, ${FIELDS.map(([field, type]) => `${snake(field)} ${type === 'real' ? real : type}`).join(', ')})`
+  for (let start = 0; start < given.length; start += 1000) {
+    const values = given
+      .slice(start, start + 1000)
+      .map((row, index) => `(${start + index}, ${FIELDS.map(([field]) => literal(row[field])).join(', ')})`)
+    yield `INSERT INTO fleet VALUES ${values.join(', ')}`
+  }
+}
+
+let duck: DuckDBConnection
+let postgres: PGlite
+beforeAll(async () => {
+  duck = await (await DuckDBInstance.create(':memory:')).connect()
+  for (const statement of tableOf(rows, 'double')) await duck.run(statement)
+  postgres = await PGlite.create()
+  for (const statement of tableOf(rows, 'double precision')) await postgres.exec(statement)
+})
+afterAll(async () => {
+  duck.closeSync()
+  await postgres.close()
+})
+
+const columns = createDueColumns(ROWS)
+const refused = rows
+  .map((row, index) => writeDueRow(columns, index, row))
+  .filter((fields) => fields.length > 0)
+
+describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
+  const verdicts = computeDueColumns(columns, TODAY, options)
+  const states = Array.from(verdicts.state, (state) => DUE_STATES[state] ?? '')
+
+  test('columns equal computeDue record by record: state, first limit and its day', () => {
+    expect(refused).toEqual([])
+    const different: unknown[] = []
+    for (const [index, row] of rows.entries()) {
+      const verdict = computeDue(questionOf(row), options)
+      const day = verdicts.dueDay[index] ?? NO_DAY
+      const fleet = [
+        states[index],
+        DUE_LIMITS[verdicts.dueBy[index] ?? 0],
+        day === NO_DAY ? undefined : dateOfDay(day),
+      ]
+      const single = [verdict.state, verdict.dueBy, verdict.dueOn]
+      if (fleet.some((value, at) => value !== single[at])) different.push({ row, fleet, single })
+    }
+    expect(different.slice(0, 3)).toEqual([])
+    expect(different.length).toBe(0)
+  })
+
+  test('every state occurs often enough to be tested', () => {
+    const counts = new Map<string, number>()
+    for (const state of states) counts.set(state, (counts.get(state) ?? 0) + 1)
+    const expected =
+      options.soon.hours === undefined && options.soon.distance === undefined
+        ? DUE_STATES.filter((state) => state !== 'due soon')
+        : DUE_STATES
+    for (const state of expected) expect(counts.get(state) ?? 0, state).toBeGreaterThan(100)
+  })
+
+  test('embedded DuckDB agrees on every row', async () => {
+    const reader = await duck.runAndReadAll(
+      `SELECT ${dueSql('duckdb', { ...options, today: TODAY })} FROM fleet ORDER BY n`,
+    )
+    const answers = reader.getRows().map(([state]) => state)
+    expect(answers.length).toBe(ROWS)
+    expect(differences(answers)).toEqual([])
+  })
+
+  test('embedded PostgreSQL agrees on every row', async () => {
+    const { rows: answers } = await postgres.query<{ state: string }>(
+      `SELECT ${dueSql('postgresql', { ...options, today: TODAY })} AS state FROM fleet ORDER BY n`,
+    )
+    expect(answers.length).toBe(ROWS)
+    expect(differences(answers.map(({ state }) => state))).toEqual([])
+  })
+
+  function differences(answers: readonly unknown[]): unknown[] {
+    return answers
+      .map((answer, index) => ({ row: rows[index], sql: answer, columns: states[index] }))
+      .filter(({ sql, columns: own }) => sql !== own)
+      .slice(0, 3)
+  }
+})
+
+describe('rows and columns', () => {
+  test('unusable fields are named, and their limit cannot be told', () => {
+    const one = createDueColumns(1)
+    const judge = (row: DueRow) => {
+      const unusable = writeDueRow(one, 0, row)
+      const { state } = computeDueColumns(one, TODAY, { soon: {}, staleAfter: { days: 30 } })
+      return [unusable, DUE_STATES[state[0] ?? 0]]
+    }
+    const good: DueRow = {
+      lastDate: '2031-10-01',
+      lastHours: 10,
+      hours: 20,
+      hoursDate: '2031-10-05',
+      everyHours: 250,
+      everyMonths: 6,
+    }
+    expect(judge(good)).toEqual([[], 'not due'])
+    expect(judge({ ...good, hours: -1 })).toEqual([['hours'], 'cannot tell'])
+    expect(judge({ ...good, hours: Number.NaN })).toEqual([['hours'], 'cannot tell'])
+    expect(judge({ ...good, hours: 1_000_000_000.001 })).toEqual([['hours'], 'cannot tell'])
+    expect(judge({ ...good, everyHours: '250' as unknown as number })).toEqual([
+      ['everyHours'],
+      'cannot tell',
+    ])
+    expect(judge({ ...good, lastDate: '2031-02-30' })).toEqual([['lastDate'], 'cannot tell'])
+    expect(judge({ ...good, everyMonths: 1.5 })).toEqual([['everyMonths'], 'cannot tell'])
+    expect(judge({ ...good, everyMonths: -1 })).toEqual([['everyMonths'], 'cannot tell'])
+    expect(judge({ ...good, hoursDate: 5 as unknown as string })).toEqual([['hoursDate'], 'cannot tell'])
+    expect(judge({ ...good, everyDistance: 5, lastDistance: 1, distance: 2 })).toEqual([
+      ['lastDistance', 'distance', 'everyDistance'],
+      'cannot tell',
+    ])
+    expect(judge({})).toEqual([[], 'cannot tell'])
+    expect(judge({ ...good, hoursDate: '2031-10-07' })).toEqual([[], 'cannot tell'])
+    expect(judge({ ...good, hoursDate: '2031-09-30' })).toEqual([[], 'cannot tell'])
+    expect(judge({ ...good, lastDate: '2031-10-07' })).toEqual([[], 'cannot tell'])
+    expect(judge({ everyMonths: 120_000, lastDate: '2031-01-01' })).toEqual([[], 'cannot tell'])
+  })
+
+  test('misuse throws', () => {
+    expect(() => createDueColumns(-1)).toThrow(RangeError)
+    expect(() => createDueColumns(1.5)).toThrow(RangeError)
+    expect(() => createDueColumns(Number.NaN)).toThrow(RangeError)
+    expect(() => writeDueRow(createDueColumns(1), 1, {})).toThrow('index is 1')
+    expect(() =>
+      computeDueColumns(createDueColumns(1), 'today', { soon: {}, staleAfter: { days: 1 } }),
+    ).toThrow(RangeError)
+    expect(() =>
+      computeDueColumns(createDueColumns(1), TODAY, { soon: { fraction: 2 }, staleAfter: { days: 1 } }),
+    ).toThrow(RangeError)
+  })
+
+  test('a hostile row is only data', () => {
+    const row = JSON.parse(
+      '{"__proto__": {"everyHours": 1}, "constructor": 5, "lastDate": "2031-01-01", "everyMonths": 6}',
+    )
+    expect(writeDueRow(createDueColumns(1), 0, row)).toEqual([])
+    expect(
+      writeDueRow(createDueColumns(1), 0, { hours: 'x'.repeat(1_000_000) as unknown as number }),
+    ).toEqual(['hours'])
+  })
+})
+
+describe('dueSql', () => {
+  const options = { today: TODAY, soon: {}, staleAfter: { days: 30 } } as const
+
+  test('column names are the caller’s, quoted', async () => {
+    const sql = dueSql('duckdb', {
+      ...options,
+      columns: { lastDate: 'served "on"; DROP TABLE x', everyMonths: 'm' },
+    })
+    expect(sql).toContain('"served ""on""; DROP TABLE x"')
+    const connection = await (await DuckDBInstance.create(':memory:')).connect()
+    const nulls = FIELDS.filter(([field]) => field !== 'lastDate' && field !== 'everyMonths')
+      .map(([field, type]) => `CAST(NULL AS ${type === 'real' ? 'double' : type}) AS ${snake(field)}`)
+      .join(', ')
+    const reader = await connection.runAndReadAll(
+      `SELECT ${sql} FROM (SELECT DATE '2031-04-06' AS "served ""on""; DROP TABLE x", 6 AS m, ${nulls})`,
+    )
+    expect(reader.getRows()).toEqual([['due']])
+  })
+
+  test('misuse throws', () => {
+    expect(() => dueSql('sqlite' as 'duckdb', options)).toThrow('dialect is sqlite')
+    expect(() => dueSql('duckdb', { ...options, today: "2031-01-01'; --" })).toThrow(RangeError)
+    expect(() => dueSql('duckdb', { ...options, soon: { hours: Number.NaN } })).toThrow(RangeError)
+    expect(() =>
+      dueSql('duckdb', { ...options, staleAfter: { days: '1; DROP' as unknown as number } }),
+    ).toThrow(TypeError)
+  })
+})

@@ -1,0 +1,399 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import {
+  countBetweenSignals,
+  decodeMeterSignal,
+  type MeterSignal,
+  readMeters,
+} from '../../src/interval/index.js'
+import { meterCount } from '../../src/interval/meterCount.js'
+import type { MachineLog } from '../../src/spec/index.js'
+import { SIGNAL_MAXIMA } from '../published/meterSignals.js'
+import { log } from './support/machine.js'
+
+const totals = (parts: Parameters<typeof log>[0]) =>
+  readMeters(log(parts)).hours?.map(({ total }) => total.value)
+const complaints = (machine: MachineLog) =>
+  readMeters(machine).findings.map(({ code, severity, path }) => [code, severity, path])
+
+describe('events of a meter', () => {
+  test('a swap carries on from the old meter’s last reading', () => {
+    const events = [
+      { kind: 'meter swap', date: '2030-05-20', meter: 'hours', oldReading: 812, newReading: 0 },
+    ] as const
+    expect(
+      totals({
+        hours: [
+          ['2030-05-01', 800],
+          ['2030-09-01', 30],
+        ],
+        events,
+      }),
+    ).toEqual([800, 842])
+  })
+
+  test('a swap to a used meter takes its first reading off', () => {
+    const events = [
+      { kind: 'meter swap', date: '2030-05-20', meter: 'hours', oldReading: 812, newReading: 1500 },
+    ] as const
+    expect(
+      totals({
+        hours: [
+          ['2030-05-01', 800],
+          ['2030-09-01', 1530],
+        ],
+        events,
+      }),
+    ).toEqual([800, 842])
+  })
+
+  test('readings of the day of the swap are put before or after it by what they show', () => {
+    const events = [
+      { kind: 'meter swap', date: '2030-05-20', meter: 'hours', oldReading: 812, newReading: 0 },
+    ] as const
+    const hours = [
+      ['2030-05-01', 800],
+      ['2030-05-20', 2],
+      ['2030-05-20', 811],
+      ['2030-05-21', 9],
+    ] as const
+    expect(totals({ hours, events })).toEqual([800, 811, 814, 821])
+  })
+
+  test('a reset starts again from zero', () => {
+    const events = [{ kind: 'meter reset', date: '2030-05-20', meter: 'hours', oldReading: 812.5 }] as const
+    expect(
+      totals({
+        hours: [
+          ['2030-05-01', 800],
+          ['2030-09-01', 30],
+        ],
+        events,
+      }),
+    ).toEqual([800, 842.5])
+    // With no reading after it, the reset itself is the newest reading.
+    expect(totals({ hours: [['2030-05-01', 800]], events })).toEqual([800, 812.5])
+  })
+
+  test('a rollover adds the stated limit and one of its last digit', () => {
+    const events = [{ kind: 'meter rollover', date: '2030-05-20', meter: 'hours' }] as const
+    expect(
+      totals({
+        hours: [
+          ['2030-05-01', 9990],
+          ['2030-09-01', 30],
+        ],
+        events,
+        rollover: 9999,
+      }),
+    ).toEqual([9990, 10_030])
+    expect(
+      totals({
+        hours: [
+          ['2030-05-01', 9990],
+          ['2030-09-01', 30],
+        ],
+        events,
+        rollover: 9999.9,
+      }),
+    ).toEqual([9990, 10_030])
+    const unstated = log({
+      hours: [
+        ['2030-05-01', 9990],
+        ['2030-09-01', 30],
+      ],
+      events,
+    })
+    expect(complaints(unstated)).toEqual([['interval/rollover-limit-missing', 'error', '/events/0']])
+    expect(readMeters(unstated).hours?.map(({ stretch }) => stretch)).toEqual([0, 1])
+  })
+
+  test('a fall past a stated limit is a rollover where that is plausible, else a fall', () => {
+    // With modulus M and r2 < r1, the use is r2 − r1 + M only if that is plausible (reference, rollover rule).
+    const near = log({
+      hours: [
+        ['2030-05-01', 9990],
+        ['2030-09-01', 30],
+      ],
+      rollover: 9999,
+    })
+    expect(complaints(near)).toEqual([['interval/rollover-taken', 'info', '/meters/hours/readings/1']])
+    expect(readMeters(near).hours?.map(({ total }) => total.value)).toEqual([9990, 10_030])
+    const far = log({
+      hours: [
+        ['2030-05-01', 800],
+        ['2030-06-01', 30],
+      ],
+      rollover: 9999,
+    })
+    expect(complaints(far)).toEqual([['interval/meter-falls', 'error', '/meters/hours/readings/1']])
+  })
+})
+
+describe('findings', () => {
+  test('falls without an event, impossible rises, order, repetition', () => {
+    expect(
+      complaints(
+        log({
+          hours: [
+            ['2030-05-01', 800],
+            ['2030-09-01', 30],
+          ],
+        }),
+      ),
+    ).toEqual([['interval/meter-falls', 'error', '/meters/hours/readings/1']])
+    // Two days, both counted: at most 48 h.
+    expect(
+      complaints(
+        log({
+          hours: [
+            ['2030-05-01', 100],
+            ['2030-05-02', 148],
+          ],
+        }),
+      ),
+    ).toEqual([])
+    expect(
+      complaints(
+        log({
+          hours: [
+            ['2030-05-01', 100],
+            ['2030-05-02', 148.001],
+          ],
+        }),
+      ),
+    ).toEqual([['interval/meter-jumps', 'error', '/meters/hours/readings/1']])
+    expect(
+      complaints(
+        log({
+          km: [
+            ['2030-05-01', 100],
+            ['2030-05-02', 4900],
+          ],
+        }),
+      ),
+    ).toEqual([])
+    expect(
+      complaints(
+        log({
+          km: [
+            ['2030-05-01', 100],
+            ['2030-05-02', 4900.001],
+          ],
+        }),
+      ),
+    ).toEqual([['interval/meter-jumps', 'error', '/meters/distance/readings/1']])
+    expect(
+      complaints(
+        log({
+          hours: [
+            ['2030-05-02', 110],
+            ['2030-05-01', 100],
+          ],
+        }),
+      ),
+    ).toEqual([['interval/readings-out-of-order', 'info', '/meters/hours/readings/1']])
+    expect(
+      complaints(
+        log({
+          hours: [
+            ['2030-05-02', 110],
+            ['2030-05-02', 110],
+          ],
+        }),
+      ),
+    ).toEqual([['interval/reading-repeated', 'info', '/meters/hours/readings/1']])
+    expect(
+      totals({
+        hours: [
+          ['2030-05-02', 110],
+          ['2030-05-02', 110],
+        ],
+      }),
+    ).toEqual([110])
+  })
+
+  test('a record and a reading of one day that agree are no repetition', () => {
+    const machine = log({ hours: [['2030-05-02', 110]], records: [{ date: '2030-05-02', hours: 110 }] })
+    expect(readMeters(machine).findings).toEqual([])
+  })
+
+  test('the fall points at both readings and names the log', () => {
+    const [finding] = readMeters(
+      log({
+        hours: [
+          ['2030-05-01', 800],
+          ['2030-09-01', 30],
+        ],
+      }),
+    ).findings
+    expect(finding).toEqual({
+      code: 'interval/meter-falls',
+      severity: 'error',
+      document: { kind: 'machine-log', id: 'two' },
+      path: '/meters/hours/readings/1',
+      related: [{ document: { kind: 'machine-log', id: 'two' }, path: '/meters/hours/readings/0' }],
+      params: {
+        meter: 'hours',
+        before: { value: 800, unit: 'h' },
+        after: { value: 30, unit: 'h' },
+        from: '2030-05-01',
+        to: '2030-09-01',
+      },
+    })
+  })
+
+  test('values past the bounds and dates that are none are left out', () => {
+    const bad = log({
+      hours: [
+        ['2030-05-01', -0.001],
+        ['2030-05-02', Number.NaN],
+        ['2030-05-03', 1_000_000_000.001],
+        ['2030-02-30', 5],
+        ['2030-05-04', 7],
+      ],
+    })
+    expect(readMeters(bad).findings.map(({ code }) => code)).toEqual([
+      'interval/reading-out-of-bounds',
+      'interval/reading-out-of-bounds',
+      'interval/reading-out-of-bounds',
+      'calendar/not-a-date',
+    ])
+    expect(readMeters(bad).hours?.length).toBe(1)
+    const far = log({
+      km: [
+        ['2030-05-01', 9_000_000],
+        ['2030-05-02', 9_000_000.001],
+      ],
+    })
+    expect(readMeters(far).findings.map(({ code }) => code)).toEqual(['interval/reading-out-of-bounds'])
+    expect(readMeters(log({}))).toEqual({ findings: [] })
+    expect(() => readMeters(null as unknown as MachineLog)).toThrow(TypeError)
+  })
+})
+
+describe('laws', () => {
+  test('a display with rollovers and swaps gives back the true count', () => {
+    const step = fc.record({
+      days: fc.integer({ min: 1, max: 60 }),
+      tenths: fc.integer({ min: 0, max: 200 }),
+      swap: fc.boolean(),
+    })
+    fc.assert(
+      fc.property(fc.array(step, { minLength: 1, maxLength: 30 }), (steps) => {
+        // The truth in tenths of an hour; the display runs over past 99.9 h; a swap puts it to a new value.
+        let day = 0
+        let truth = 0
+        let display = 0
+        const hours: (readonly [string, number])[] = []
+        const events: NonNullable<MachineLog['events']>[number][] = []
+        const truths: number[] = []
+        const date = (n: number) => new Date(Date.UTC(2029, 0, 1 + n)).toISOString().slice(0, 10)
+        for (const { days, tenths, swap } of steps) {
+          day += days
+          truth += tenths
+          display += tenths
+          while (display >= 1000) {
+            display -= 1000
+            events.push({ kind: 'meter rollover', date: date(day), meter: 'hours' })
+          }
+          hours.push([date(day), display / 10])
+          truths.push(truth / 10)
+          if (swap) {
+            day += 1
+            events.push({
+              kind: 'meter swap',
+              date: date(day),
+              meter: 'hours',
+              oldReading: display / 10,
+              newReading: 0,
+            })
+            display = 0
+            day += 1
+          }
+        }
+        const machine = log({ hours, events, rollover: 99.9 })
+        const read = readMeters(machine)
+        const own = read.hours
+          ?.filter(({ path }) => path.startsWith('/meters'))
+          .map(({ total }) => total.value)
+        expect(own).toEqual(truths)
+        expect(read.findings).toEqual([])
+      }),
+    )
+  })
+
+  test('counts are whole and half up; metres are exact up to 4,000,000 km, past which doubles are coarser than 1 µm', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 1_000_000_000 }),
+        (thousandths) => meterCount(thousandths / 1000, 'h') === thousandths,
+      ),
+      { numRuns: 5000 },
+    )
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 4_000_000_000 }),
+        (metres) => meterCount(metres / 1000, 'km') === metres * 1_000_000,
+      ),
+      { numRuns: 5000 },
+    )
+    expect([meterCount(0.0004, 'h'), meterCount(0.0005, 'h'), meterCount(0.0015, 'h')]).toEqual([0, 1, 2])
+  })
+})
+
+describe('signals', () => {
+  test.each(SIGNAL_MAXIMA)(
+    'the largest valid count of $signal ($resolution)',
+    ({ signal, largest, unit }) => {
+      expect(decodeMeterSignal(signal, 0xfaff_ffff)).toEqual({
+        kind: 'value',
+        quantity: { value: largest, unit },
+      })
+      expect(decodeMeterSignal(signal, 0)).toEqual({ kind: 'value', quantity: { value: 0, unit } })
+      expect(decodeMeterSignal(signal, 0xfb00_0000)).toEqual({ kind: 'reserved' })
+    },
+  )
+
+  test('error and not available (from memory)', () => {
+    const kinds = [0xfdff_ffff, 0xfe00_0000, 0xfeff_ffff, 0xff00_0000, 0xffff_ffff].map(
+      (raw) => decodeMeterSignal('engine total hours', raw).kind,
+    )
+    expect(kinds).toEqual(['reserved', 'error', 'error', 'not available', 'not available'])
+  })
+
+  test('the wheel-based distance starts again past 4,211,081.215 m', () => {
+    expect(countBetweenSignals('wheel-based machine distance', 4_211_081_215, 0, 1)).toEqual({
+      value: 0.000_001,
+      unit: 'km',
+    })
+    expect(countBetweenSignals('wheel-based machine distance', 100, 100, 1)).toEqual({ value: 0, unit: 'km' })
+    expect(countBetweenSignals('wheel-based machine distance', 0, 1_000_000, 1)).toEqual({
+      value: 1,
+      unit: 'km',
+    })
+    expect(countBetweenSignals('wheel-based machine distance', 0, 1_000_001, 1)).toBeUndefined()
+    // A fall that would mean 4,211 km: an exchanged meter.
+    expect(countBetweenSignals('wheel-based machine distance', 1000, 0, 100)).toBeUndefined()
+  })
+
+  test('any two counts differ by what was driven between them', () => {
+    const raw = fc.integer({ min: 0, max: 4_211_081_215 })
+    fc.assert(
+      fc.property(raw, fc.integer({ min: 0, max: 100_000_000 }), (earlier, driven) => {
+        const later = (earlier + driven) % 4_211_081_216
+        expect(countBetweenSignals('engine total hours', earlier, later, 5_000_000)?.value).toBe(driven / 20)
+      }),
+    )
+  })
+
+  test('misuse throws', () => {
+    expect(() => decodeMeterSignal('__proto__' as MeterSignal, 0)).toThrow(RangeError)
+    expect(() => decodeMeterSignal('engine total hours', -1)).toThrow('raw is -1')
+    expect(() => decodeMeterSignal('engine total hours', 2 ** 32)).toThrow(RangeError)
+    expect(() => decodeMeterSignal('engine total hours', 0.5)).toThrow(RangeError)
+    expect(() => decodeMeterSignal('engine total hours', Number.NaN)).toThrow(RangeError)
+    expect(() => countBetweenSignals('engine total hours', 0xfb00_0000, 0, 1)).toThrow('earlierRaw')
+    expect(() => countBetweenSignals('engine total hours', 0, 1, 0)).toThrow('most is 0')
+  })
+})
