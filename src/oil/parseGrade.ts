@@ -39,7 +39,7 @@ export function parseGrade(text: string, system: GradeSystem): Result<Grade> {
   const iso = system === 'ISO VG'
   const match = iso
     ? /^(?:ISO[ -]?)?(?:VG[ -]?)?()([0-9]{1,4})$/.exec(short)
-    : /^(?:SAE ?)?(?:([0-9]{1,2}W)(?:[-–/ ]?(?=[0-9]|$))?)?([0-9]{1,3})?$/.exec(short)
+    : /^(?:SAE ?)?(?:([0-9]{1,2}W)(?:[-–/ ]?(?=[0-9]))?)?([0-9]{1,3})?$/.exec(short)
   const [, winter, summer] = match ?? []
   const parts = [winter, summer].filter((part) => part !== undefined && part !== '')
   if (parts.length === 0 || parts.some((part) => !known.includes(String(part)))) {

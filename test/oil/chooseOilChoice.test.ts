@@ -1,0 +1,131 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { chooseOilChoice, holdsAtAmbient } from '../../src/oil/index.js'
+import type { GradeOil, StatedValue } from '../../src/spec/leaf.js'
+
+type Band = StatedValue<'degC' | 'degF' | 'K'>
+const celsius = (value: number) => ({ value, unit: 'degC' }) as const
+
+describe('holdsAtAmbient', () => {
+  const band: Band = { kind: 'limits', min: '-10', max: '30', unit: 'degC' }
+  it.each([
+    [-10.000001, 'no'],
+    [-10, 'yes'],
+    [-9.999999, 'yes'],
+    [29.999999, 'yes'],
+    [30, 'yes'],
+    [30.000001, 'no'],
+  ])('−10 to 30 °C at %d: %s', (value, holds) => {
+    expect(holdsAtAmbient(band, celsius(value)).holds).toBe(holds)
+  })
+
+  it('compares across units exactly: 86 °F is 30 °C', () => {
+    expect(holdsAtAmbient(band, { value: 86, unit: 'degF' }).holds).toBe('yes')
+    expect(holdsAtAmbient(band, { value: 86.000001, unit: 'degF' }).holds).toBe('no')
+    expect(holdsAtAmbient({ kind: 'limits', max: '0.1', unit: 'degC' }, celsius(0.1)).holds).toBe('yes')
+    expect(
+      holdsAtAmbient({ kind: 'limits', max: '0.1', unit: 'degC' }, { value: 1e-7, unit: 'degC' }).holds,
+    ).toBe('yes')
+  })
+
+  it('spans a nominal with tolerance, with the digits lined up', () => {
+    // 5 − 7.5 = −2.5 and 5 + 10.25 = 15.25
+    const around: Band = {
+      kind: 'nominal with tolerance',
+      value: '5',
+      minus: '7.5',
+      plus: '10.25',
+      unit: 'degC',
+    }
+    expect(holdsAtAmbient(around, celsius(-2.5)).holds).toBe('yes')
+    expect(holdsAtAmbient(around, celsius(-2.51)).holds).toBe('no')
+    expect(holdsAtAmbient(around, celsius(15.25)).holds).toBe('yes')
+    expect(holdsAtAmbient(around, celsius(15.26)).holds).toBe('no')
+    expect(holdsAtAmbient(around, celsius(20)).reasons[0]?.params).toMatchObject({
+      min: { value: '-2.5', unit: 'degC' },
+      max: { value: '15.25', unit: 'degC' },
+    })
+    const whole: Band = { kind: 'nominal with tolerance', value: '-20', minus: '5', plus: '5', unit: 'degC' }
+    expect(holdsAtAmbient(whole, celsius(-25)).holds).toBe('yes')
+    expect(holdsAtAmbient(whole, celsius(-15)).holds).toBe('yes')
+    expect(holdsAtAmbient(whole, celsius(-14.9)).holds).toBe('no')
+  })
+
+  it('asks where the ambient is missing, or the sheet prints no band', () => {
+    expect(holdsAtAmbient(band, undefined)).toMatchObject({
+      holds: 'ask',
+      reasons: [{ code: 'oil/ambient-not-given' }],
+    })
+    const bare: Band = { kind: 'nominal', value: '20', unit: 'degC' }
+    expect(holdsAtAmbient(bare, celsius(20))).toMatchObject({
+      holds: 'ask',
+      reasons: [{ code: 'oil/ambient-not-a-band' }],
+    })
+    expect(holdsAtAmbient(undefined, undefined)).toMatchObject({ holds: 'yes' })
+  })
+
+  it('throws for what is no temperature', () => {
+    // @ts-expect-error
+    expect(() => holdsAtAmbient(band, { value: 1, unit: 'mm' })).toThrow(/ambient.unit/)
+    // @ts-expect-error
+    expect(() => holdsAtAmbient(band, 20)).toThrow(TypeError)
+    expect(() => holdsAtAmbient(band, celsius(Number.POSITIVE_INFINITY))).toThrow(RangeError)
+  })
+
+  it('holds on one unbroken stretch of temperatures (law)', () => {
+    const degrees = fc.integer({ min: -60, max: 60 })
+    fc.assert(
+      fc.property(degrees, degrees, degrees, degrees, degrees, (one, other, first, second, third) => {
+        const [min, max] = [Math.min(one, other), Math.max(one, other)]
+        const limits: Band = { kind: 'limits', min: String(min), max: String(max), unit: 'degC' }
+        const [low = 0, mid = 0, high = 0] = [first, second, third].sort((left, right) => left - right)
+        const ask = (value: number) => holdsAtAmbient(limits, celsius(value)).holds
+        if (ask(low) === 'yes' && ask(high) === 'yes') expect(ask(mid)).toBe('yes')
+        expect(ask(min)).toBe('yes')
+        expect(ask(max)).toBe('yes')
+      }),
+    )
+  })
+})
+
+describe('chooseOilChoice', () => {
+  const oil = (grade: string, ambient?: GradeOil['ambient']): GradeOil => ({
+    kind: 'grade',
+    grade,
+    system: 'SAE J306',
+    limitedSlip: 'either',
+    ...(ambient === undefined ? {} : { ambient }),
+  })
+  const choices = [
+    oil('90', { kind: 'limits', min: '-10', unit: 'degC' }),
+    oil('80W-90', { kind: 'limits', min: '-26', max: '30', unit: 'degC' }),
+  ]
+  const holds = (at?: number) => {
+    const verdict = chooseOilChoice({ kind: 'oils', choices }, at === undefined ? undefined : celsius(at))
+    return [verdict.answer, ...verdict.choices.map((choice) => choice.holds)]
+  }
+
+  it('judges each oil in the sheet’s order', () => {
+    expect(holds(20)).toEqual(['yes', 'yes', 'yes'])
+    expect(holds(35)).toEqual(['yes', 'yes', 'no'])
+    expect(holds(-20)).toEqual(['yes', 'no', 'yes'])
+    expect(holds(-30)).toEqual(['no', 'no', 'no'])
+    expect(holds()).toEqual(['ask', 'ask', 'ask'])
+  })
+
+  it('an oil without a band is right on any day, also on an unnamed one', () => {
+    expect(chooseOilChoice({ kind: 'oils', choices: [oil('90')] }).answer).toBe('yes')
+  })
+
+  it('names that none is meant for the day, and that none is stated', () => {
+    const none = chooseOilChoice({ kind: 'oils', choices }, celsius(-30))
+    expect(none.reasons).toEqual([{ code: 'oil/no-oil-for-ambient', params: { ambient: celsius(-30) } }])
+    expect(chooseOilChoice({ kind: 'not stated' }, celsius(20))).toEqual({
+      answer: 'ask',
+      choices: [],
+      reasons: [{ code: 'oil/oils-not-stated', params: {} }],
+    })
+    // @ts-expect-error
+    expect(() => chooseOilChoice(null)).toThrow(TypeError)
+  })
+})
