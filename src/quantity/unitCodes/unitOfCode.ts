@@ -1,0 +1,38 @@
+import { shown } from '../shown.js'
+import type { Unit } from '../unit.js'
+import { UNIT_CODES } from './unitCodeTable.js'
+
+/** A system of unit codes. */
+export type CodeSystem = 'UCUM' | 'UN/ECE Rec 20' | 'QUDT'
+
+const FIELDS = { UCUM: 'ucum', 'UN/ECE Rec 20': 'rec20', QUDT: 'qudt' } as const
+
+/**
+ * The unit that another system's code means, for whoever receives figures. What people write is read by
+ * `parseQuantity`.
+ *
+ * @param system - whose code it is; a code means nothing without that
+ * @param code - the code, matched exactly and by case
+ * @returns the unit, or `null` where none of ours has this code; for a temperature never the difference
+ * @throws TypeError for an unknown system or a code that is no string
+ *
+ * Source: as {@link unitCodes}.
+ *
+ * @example
+ * ```ts
+ * import { unitOfCode } from 'drivetrain-service/v1/quantity/codes'
+ * // Which unit is `KMT` in a machine's telematics record?
+ * unitOfCode('UN/ECE Rec 20', 'KMT') // => 'km'
+ * ```
+ */
+export function unitOfCode(system: CodeSystem, code: string): Unit | null {
+  if (typeof system !== 'string' || !Object.hasOwn(FIELDS, system)) {
+    throw new TypeError(`system must be 'UCUM', 'UN/ECE Rec 20' or 'QUDT', got ${shown(system)}`)
+  }
+  if (typeof code !== 'string') throw new TypeError(`code must be a string, got ${shown(code)}`)
+  const field = FIELDS[system]
+  for (const [unit, codes] of Object.entries(UNIT_CODES)) {
+    if (codes[field] === code) return unit as Unit
+  }
+  return null
+}
