@@ -21,7 +21,7 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
  *   Values 0 to 1e9, percents above 0 and below 100
  * @param tightening - as in a sheet, resolved for one machine; the first printed figure of each torque decides
  * @param options - `edition` is required; `tolerancePercent` gives bare nominals a band and is said so in the
- *   reasons; `adaptor` corrects the setting, and needs the wrench's `leverLength`
+ *   reasons; `adaptor` corrects the setting for a crowfoot, and needs the wrench's `leverLength`
  * @returns `fits`, `fits with care` (true band leaves the stated band, bare nominal, or below 20 % of full scale
  *   under 2017), `does not fit` or `cannot tell`, with the mark, the true band (nearest doubles) and every reason
  * @throws TypeError or RangeError naming the argument, for anything but valid documents and options

@@ -14,8 +14,12 @@ export function checkWrenchOptions(options: WrenchOptions): void {
   }
   if (options.adaptor === undefined) return
   checkObject('options.adaptor', options.adaptor)
-  checkQuantity('options.adaptor.extension', options.adaptor.extension, 'length', 0, false)
-  const { angle } = options.adaptor
+  const { kind, extension, angle } = options.adaptor
+  if (kind !== undefined && !['crowfoot', 'straight extension', 'drive adaptor'].includes(kind))
+    throw new TypeError(
+      `options.adaptor.kind must be crowfoot, straight extension or drive adaptor, got ${shown(kind)}`,
+    )
+  if (extension !== undefined) checkQuantity('options.adaptor.extension', extension, 'length', 0, false)
   if (angle === undefined) return
   checkQuantity('options.adaptor.angle', angle, 'angle', 0, false)
   if (angle.value > 180)

@@ -40,6 +40,7 @@ export interface TorqueCodes {
   'torque/iso-figure-unknown': { type: string }
   'torque/stage': { stage: number; stages: number; reason: Told }
   'torque/adaptor-changes-setting': { setting: Torque; torque: Torque; ratio: number }
+  'torque/extension-missing': Record<never, never>
   'torque/lever-length-missing': { extension: Length }
   'torque/drive-does-not-reach': { wrench: string; wanted: string }
   'torque/inside-plug-band': { torque: Torque; band: Band; thread: string }

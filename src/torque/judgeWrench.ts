@@ -37,15 +37,18 @@ export function judgeWrench(
 
   let ratio = exactOf(1)
   const { adaptor } = options
-  if (adaptor !== undefined) {
+  const offset = adaptor !== undefined && (adaptor.kind === undefined || adaptor.kind === 'crowfoot')
+  if (offset) {
     const { extension, angle } = adaptor
     const lever = wrench.leverLength
+    if (extension === undefined) return cannotTell(torqueReason('torque/extension-missing', {}))
     if (lever === undefined) return cannotTell(torqueReason('torque/lever-length-missing', { extension }))
     checkQuantity('wrench.leverLength', lever, 'length', 0, true)
-    const found = adaptorRatio(lever, extension, angle?.value ?? 0)
+    const degrees = angle?.value ?? 0
+    const found = adaptorRatio(lever, extension, degrees)
     if (found === undefined)
       throw new RangeError(
-        `options.adaptor must not reach back to the hand: L + E·cos θ must be above 0, got L ${lever.value} ${lever.unit}, E ${extension.value} ${extension.unit} at ${angle?.value ?? 0}°`,
+        `options.adaptor must not reach back to the hand: L + E·cos θ must be above 0, got L ${lever.value} ${lever.unit}, E ${extension.value} ${extension.unit} at ${degrees}°`,
       )
     ratio = found
   }
@@ -61,7 +64,7 @@ export function judgeWrench(
         reasons.push(
           torqueReason('torque/stage', { stage: at + 1, stages: stages.length, reason: { ...reason } }),
         )
-  if (adaptor !== undefined && final.setting !== undefined && wrench.leverLength !== undefined)
+  if (offset && final.setting !== undefined)
     reasons.push(
       torqueReason('torque/adaptor-changes-setting', {
         setting: final.setting.setting,

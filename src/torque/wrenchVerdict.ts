@@ -1,5 +1,6 @@
 import type { Reason } from '../finding.js'
-import type { LengthUnit, Quantity, TorqueUnit } from '../quantity/unit.js'
+import type { Quantity, TorqueUnit } from '../quantity/unit.js'
+import type { Adaptor } from '../spec/toolbox.js'
 
 /** What a caller must say before a wrench is judged. */
 export interface WrenchOptions {
@@ -10,9 +11,11 @@ export interface WrenchOptions {
   readonly edition: '2017' | '2003'
   /** A tolerance for nominals that the manual prints bare, per cent, above 0 and below 100. */
   readonly tolerancePercent?: number
-  /** A crowfoot or the like between wrench and fastener; the setting is corrected for it. */
-  readonly adaptor?: {
-    readonly extension: Quantity<LengthUnit>
+  /**
+   * What stands between wrench and fastener, as in a toolbox. The setting is corrected for a crowfoot's extension;
+   * straight extensions and drive adaptors change nothing. Without a kind it counts as a crowfoot.
+   */
+  readonly adaptor?: Partial<Pick<Adaptor, 'kind' | 'extension'>> & {
     /** From straight ahead (0, the default) through square to the handle (90) to pointing back (180). */
     readonly angle?: Quantity<'deg'>
   }

@@ -171,6 +171,7 @@ describe('misuse by the programmer throws, and says what must be', () => {
     }
     misuse(() => checkWrench(wrench, band, { ...BY_2017, adaptor: { extension: { value: -1, unit: 'mm' } } }))
     misuse(() => checkWrench(wrench, band, { ...BY_2017, adaptor: call(null) }))
+    misuse(() => checkWrench(wrench, band, { ...BY_2017, adaptor: { kind: call('bent') } }))
     misuse(() => chooseWrenches({ wrench }, [], { ...BY_2017, adaptors: call([]) }))
     misuse(() => chooseWrenches({ wrench }, [], { ...BY_2017, adaptors: { crowfoot: call(7) } }))
     misuse(() => chooseWrenches({ wrench }, [{ on: '/a', tightening: band, drive: call(0.5) }], BY_2017))

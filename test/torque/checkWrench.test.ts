@@ -416,6 +416,19 @@ describe('checkWrench: stages, angle, adaptor', () => {
     ])
   })
 
+  it('straight extensions and drive adaptors change nothing; a crowfoot without its extension cannot be told', () => {
+    const wrench = clickWrench(10, 100)
+    const plain = checkWrench(wrench, limits('39', '49'), BY_2017)
+    const extension = { value: 150, unit: 'mm' } as const
+    for (const kind of ['straight extension', 'drive adaptor'] as const)
+      expect(checkWrench(wrench, limits('39', '49'), { ...BY_2017, adaptor: { kind, extension } })).toEqual(
+        plain,
+      )
+    expect(codes(wrench, limits('39', '49'), { ...BY_2017, adaptor: { kind: 'crowfoot' } })).toEqual([
+      'torque/extension-missing',
+    ])
+  })
+
   it('an adaptor that reaches back to the hand is refused', () => {
     const wrench = clickWrench(10, 100, 1, { leverLength: { value: 40, unit: 'cm' } })
     const back = (value: number) =>

@@ -124,6 +124,7 @@ function everyReason(): Reason[] {
       adaptor: crowfoot,
     }),
     checkWrench(middle, limits('39', '49'), { ...BY_2017, adaptor: crowfoot }),
+    checkWrench(middle, limits('39', '49'), { ...BY_2017, adaptor: { kind: 'crowfoot' } }),
     ...(chooseWrenches({ middle }, [{ on: '/a', tightening: limits('39', '49'), drive: '3/4 in' }], BY_2017)
       .uncovered[0]?.wrenches ?? []),
     findTorqueSlip(plug('35').torque, 'M18x1.5', 'aluminium'),

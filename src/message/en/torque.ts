@@ -75,6 +75,8 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `Stage ${say.number(stage)} of ${say.number(stages)}: ${say.reason(reason)}`,
   'torque/adaptor-changes-setting': ({ setting, torque, ratio }, say) =>
     `With the adaptor the wrench reads ${say.number(ratio, 4)} of the torque: ${say.quantity(setting)} on the scale are ${say.quantity(torque)} at the fastener.`,
+  'torque/extension-missing': () =>
+    'The extension of the adaptor is missing, so the setting cannot be corrected. Measure from the centre of the square to the centre of the fastener.',
   'torque/lever-length-missing': ({ extension }, say) =>
     `The wrench's lever length is missing: without it an adaptor of ${say.quantity(extension)} cannot be allowed for. Measure from the centre of the square to where the hand pulls.`,
   'torque/drive-does-not-reach': ({ wrench, wanted }) =>
