@@ -10,7 +10,7 @@ export function readYaml(text: string, name: string): Result<unknown> {
   const document = { kind: 'text', name } as const
   const refuse = (problem: string): Result<unknown> => ({
     ok: false,
-    findings: [{ code: 'cli/not-yaml', severity: 'error', document, path: '', params: { problem } }],
+    findings: [{ code: 'spec/not-yaml', severity: 'error', document, path: '', params: { problem } }],
   })
   let read: ReturnType<typeof parseDocument>
   try {

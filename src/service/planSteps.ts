@@ -1,5 +1,5 @@
 import type { JsonPointer, Reason } from '../finding.js'
-import { ACTIONS } from '../procedure/index.js'
+import { ACTIONS, findCautions } from '../procedure/index.js'
 import type { Id, ProcedureDocument, SpecSheet } from '../spec/index.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { findOilOwner } from './findOilOwner.js'
@@ -34,11 +34,8 @@ export function planSteps(request: StepRequest): StepPlan {
   const supplies = new Set<string>()
   const steps = procedure.steps.map((step): PlannedStep => {
     const row = ACTIONS[step.do]
-    const cautions = row.hazards.flatMap(({ code, signal }): readonly Reason[] => {
-      if (said.has(code)) return []
-      said.add(code)
-      return [{ code, params: { signal } }]
-    })
+    const cautions = findCautions(sheet, step).filter(({ code }) => !said.has(code))
+    for (const { code } of cautions) said.add(code)
     for (const supply of row.supplies) supplies.add(supply)
     const shown: [string, JsonPointer][] = Object.entries(step.values ?? {}).flatMap(([name, path]) => {
       const pointer = figures.pointerTo(path)
@@ -91,7 +88,7 @@ function sumTime(steps: readonly PlannedStep[], waits: WaitPlan): VisitPlan['tim
   const waitMinutes = Math.ceil(waiting.reduce<number>((sum, seconds) => sum + (seconds ?? 0), 0) / 60)
   const open = waiting.filter((seconds) => seconds === undefined).length
   return {
-    minutes: Math.ceil(hands) + waitMinutes,
+    minutes: Math.ceil(hands),
     basis: 'house estimate',
     reasons: [
       serviceReason('service/time-sum', { steps: steps.length, minutes: Math.ceil(hands), waitMinutes }),

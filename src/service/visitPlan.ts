@@ -59,6 +59,7 @@ export interface VisitPlan {
   readonly consumables: readonly Reason[]
   /** Cautions that hold for the whole visit; those of one step stand with it. */
   readonly cautions: readonly Reason[]
+  /** Hands-on minutes; what is waited for stands in `waits`. */
   readonly time: {
     readonly minutes: number
     readonly basis: 'house estimate'

@@ -22,14 +22,13 @@ export function findShapeMistakes(
   refused: ReadonlySet<JsonPointer>,
   document: DocumentReference,
 ): ShapeReading {
-  const knownKeys = new Map<JsonPointer, readonly string[]>()
-  const { value, issues } = readIssues(shape, data, [], knownKeys)
+  const { value, issues } = readIssues(shape, data, [])
   const misspelled = new Set<JsonPointer>()
   const unknownKeys = issues.flatMap((issue) =>
     issue.code === 'unrecognized_keys'
       ? issue.keys
           .filter((key) => !refused.has(joinPointer([...tokensOf(issue.path), key])))
-          .map((key) => reportUnknownKey(data, tokensOf(issue.path), key, knownKeys, misspelled, document))
+          .map((key) => reportUnknownKey(data, issue, key, misspelled, document))
       : [],
   )
   const others = issues.flatMap((issue) => {
@@ -52,7 +51,6 @@ function readIssues(
   shape: Shape,
   data: unknown,
   above: Tokens,
-  knownKeys: Map<JsonPointer, readonly string[]>,
 ): { readonly value: unknown; readonly issues: readonly Issue[] } {
   const deeper: { readonly shape: Shape; readonly data: unknown; readonly tokens: Tokens }[] = []
   const read = shape.safeParse(data, {
@@ -60,8 +58,8 @@ function readIssues(
     error: (issue) => {
       const tokens = tokensOf(issue.path ?? [])
       const def = (issue.inst as { readonly _zod?: { readonly def?: ShapeParts } } | undefined)?._zod?.def
-      if (issue.code === 'unrecognized_keys')
-        knownKeys.set(joinPointer([...above, ...tokens]), Object.keys(def?.shape ?? {}))
+      // No text is made here: what the shape reader takes for one carries the keys that would have been right.
+      if (issue.code === 'unrecognized_keys') return Object.keys(def?.shape ?? {}).join(' ')
       if (issue.code === 'invalid_key' && def?.valueType !== undefined)
         deeper.push({ shape: def.valueType, data: readPointer(data, joinPointer(tokens)), tokens })
       const tag = readPointer(data, joinPointer(tokens))
@@ -85,9 +83,7 @@ function readIssues(
   const own = read.error.issues
     .flatMap(openUnion)
     .map((issue): Issue => ({ ...issue, path: [...above, ...issue.path] }))
-  const below = deeper.flatMap(
-    (part) => readIssues(part.shape, part.data, [...above, ...part.tokens], knownKeys).issues,
-  )
+  const below = deeper.flatMap((part) => readIssues(part.shape, part.data, [...above, ...part.tokens]).issues)
   return { value: undefined, issues: [...own, ...below] }
 }
 
@@ -122,14 +118,13 @@ function isRefused(path: JsonPointer, refused: ReadonlySet<JsonPointer>): boolea
 
 function reportUnknownKey(
   data: unknown,
-  tokens: Tokens,
+  issue: Issue,
   key: string,
-  knownKeys: ReadonlyMap<JsonPointer, readonly string[]>,
   misspelled: Set<JsonPointer>,
   document: DocumentReference,
 ): Finding {
-  const parent = joinPointer(tokens)
-  const known = knownKeys.get(parent) ?? []
+  const tokens = tokensOf(issue.path)
+  const known = issue.message.split(' ')
   const free = known.filter((name) => readPointer(data, joinPointer([...tokens, name])) === undefined)
   const didYouMean = suggestName(key, free)
   const path = joinPointer([...tokens, key])

@@ -87,18 +87,16 @@ export function nameMistake(
     switch (code) {
       case 'spec/bad-figure':
         return reportBadFigure(text)
-      case 'spec/bad-id': {
-        const didYouMean = text.toLowerCase().replace(/[\s_]+/g, '-')
-        const helps = ID_PATTERN.test(didYouMean) && didYouMean !== text
-        return reportMistake(document, path, 'spec/bad-id', { ...shown, ...(helps ? { didYouMean } : {}) })
-      }
       case 'spec/bad-date':
       case 'spec/bad-period':
       case 'spec/bad-pointer':
       case 'spec/bad-currency':
         return reportMistake(document, path, code, shown)
-      default:
-        return reportMistake(document, path, 'spec/forbidden-key', { key: cutText(text) })
+      default: {
+        const didYouMean = text.toLowerCase().replace(/[\s_]+/g, '-')
+        const helps = ID_PATTERN.test(didYouMean) && didYouMean !== text
+        return reportMistake(document, path, 'spec/bad-id', { ...shown, ...(helps ? { didYouMean } : {}) })
+      }
     }
   }
 

@@ -1,4 +1,4 @@
-import { cueList, renderCueText, renderWebVtt } from '../../card/index.js'
+import { type Cue, cueList, renderWebVtt } from '../../card/index.js'
 import { en } from '../../message/en/index.js'
 import { planFiles } from '../chooseMachine.js'
 import { readDocuments } from '../readDocuments.js'
@@ -22,8 +22,13 @@ export async function runCues(options: Options, world: World): Promise<ExitCode>
         ? renderWebVtt(cues)
         : options.format === 'json'
           ? JSON.stringify(cues, null, 2)
-          : renderCueText(cues),
+          : cues.map(describeCue).join('\n'),
     )
   }
   return located.some((finding) => isAtLevel(finding, options.level)) ? 1 : 0
+}
+
+function describeCue({ show, say, screen }: Cue, place: number): string {
+  const shown = screen.length === 0 ? [] : [`    SCREEN ${screen.map(({ text }) => text).join(' · ')}`]
+  return [`${place + 1}.  SHOW ${show}`, `    SAY ${say}`, ...shown, ''].join('\n')
 }

@@ -1,6 +1,7 @@
 import { en } from '../../message/en/index.js'
 import { formatQuantity } from '../../quantity/index.js'
-import { groupKits, kitContents, orderList, planVisit } from '../../service/index.js'
+import { groupKits, kitContents, leaveStock, orderList, planVisit } from '../../service/index.js'
+import type { Stock } from '../../spec/index.js'
 import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
@@ -18,9 +19,12 @@ export async function runKits(options: Options, world: World): Promise<ExitCode>
     world.complain(renderFindings(locateFindings(reading, sets), 'text'))
     return 1
   }
+  // Machines take from one shelf in turn, so that nothing is promised twice.
+  const shelves = new Map<string, Stock>()
   const kits = listMachines(sets, options).flatMap(({ log, sheet, read }) => {
     const [toolbox] = read.set.toolboxes
-    const [stock] = read.set.stocks
+    const [given] = read.set.stocks
+    const stock = given === undefined ? undefined : (shelves.get(given.document.id) ?? given.document)
     const planned = planVisit({
       sheet,
       log,
@@ -30,8 +34,9 @@ export async function runKits(options: Options, world: World): Promise<ExitCode>
       edition: options.edition,
       ...(options.ambient === undefined ? {} : { ambient: options.ambient }),
       ...(toolbox === undefined ? {} : { toolbox: toolbox.document }),
-      ...(stock === undefined ? {} : { stock: stock.document }),
+      ...(stock === undefined ? {} : { stock }),
     })
+    if (planned.ok && stock !== undefined) shelves.set(stock.id, leaveStock(stock, planned.value))
     return planned.ok && planned.value.work.length > 0 ? [kitContents(planned.value)] : []
   })
   const order = orderList(kits)

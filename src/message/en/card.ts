@@ -95,10 +95,7 @@ export const cardWords: CardWords = {
     'Pull smoothly and stop at the first click.',
     'Never loosen with a torque wrench. Set a click wrench back to its lowest mark after use.',
   ],
-  leakAdvice: [
-    'Every plug and joint that was opened is dry after the run.',
-    'A washer plug that weeps gets a new washer, never more torque. A taper plug may go up within its turns.',
-  ],
+  leakAdvice: ['Every plug and joint that was opened is dry after the run.'],
   blanks: {
     date: 'Date',
     initials: 'Initials',
@@ -197,7 +194,7 @@ export const cardWords: CardWords = {
   },
   limitedSlip: {
     required: 'for limited slip',
-    'not permitted': 'without limited-slip additive',
+    'not permitted': 'no limited-slip additive',
     either: 'with or without limited-slip additive',
     'not stated': 'limited slip not stated',
   },

@@ -130,13 +130,12 @@ export const stepTexts: StepTexts = {
     show: () => 'The mark on the wheel, until it stands in its place.',
   },
   'clean around': {
-    full: (params) =>
-      `Clean the area around ${the(params, 'opening')}${params.place === undefined ? '' : `: ${params.place}`}.`,
+    full: (params) => `Clean the area around ${the(params, 'opening')}.`,
     short: (params) => `Clean around ${brief(params, 'opening')}`,
     show: (params) => `${the(params, 'opening')}, dirty and then clean.`,
   },
   'crack loose': {
-    full: (params) => `Crack ${the(params, 'plug')} loose. If it does not move, stop before you drain.`,
+    full: (params) => `Crack ${the(params, 'plug')} loose. If it stays tight, do not drain.`,
     short: (params) => `Crack ${brief(params, 'plug')} loose`,
     show: (params) => `The bar on ${the(params, 'plug')}, and its first small turn.`,
   },
@@ -179,7 +178,7 @@ export const stepTexts: StepTexts = {
     show: () => 'The old oil in the pan, in good light.',
   },
   'inspect the magnet': {
-    full: () => 'Look at the magnet. Fine paste is normal. If you find chips or pieces, do not refill.',
+    full: () => 'Look at the magnet. If you find chips or pieces, do not refill.',
     short: () => 'Judge the magnet; chips or pieces: stop',
     show: () => 'The magnet from close up.',
   },
@@ -194,7 +193,7 @@ export const stepTexts: StepTexts = {
     show: () => 'The breather in its place.',
   },
   'take off old seal': {
-    full: (params) => `Take off the old ${sealOf(params)}. Make sure that none of it stays on the case.`,
+    full: (params) => `Take off the old ${sealOf(params)}. Leave none of it on the case.`,
     short: (params) => `Old ${sealOf(params)} off`,
     show: (params) => `The old ${sealOf(params)}, and the bare face that it sat on.`,
   },

@@ -23,6 +23,10 @@ export const workshopRuleTexts: Texts<RoomRuleCodes<'log' | 'toolbox' | 'stock'>
       ? 'Serial, model year and market fit no variant of the sheet. Look at the plate.'
       : `The variant is said to be “${variant}”, and serial, model year and market exclude it: ${others}. Look at the plate.`
   },
+  'toolbox/accuracy-not-believed': ({ wrench, percent }, say) =>
+    `${wrench}: an error of ${say.number(percent)} % is not believed of a torque wrench. Look at its certificate.`,
+  'toolbox/declared-range-reversed': ({ wrench, min, max }, say) =>
+    `${wrench}: the declared range ends at ${say.quantity(max)}, not above its start at ${say.quantity(min)}.`,
   'toolbox/scale-wrong': ({ wrench, lowest, highest, graduation, unit }, say) =>
     `${wrench}: a scale from ${say.number(lowest)} to ${say.quantity({ value: highest, unit })} in steps of ${say.number(graduation)} cannot be read.`,
   'toolbox/scales-disagree': ({ wrench, first, other }, say) =>

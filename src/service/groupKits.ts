@@ -1,0 +1,41 @@
+import type { Kit } from './kitContents.js'
+
+/** Machines whose kits hold the same. */
+export interface KitGroup {
+  readonly machines: readonly Kit['machine'][]
+  /** The kit of the first of them. */
+  readonly kit: Kit
+}
+
+/**
+ * Groups machines that need the same kit, so that a store packs one list several times.
+ *
+ * @param kits - as {@link kitContents} gives them
+ * @returns groups in the order of their first machine; what was still to be bought plays no part
+ *
+ * Source: house rule.
+ * @example
+ * ```ts
+ * import { groupKits } from 'drivetrain-service/v1/service'
+ * const kit = { oil: [], seals: [], tools: [], buy: { oil: [], seals: [] } }
+ * const first = { ...kit, machine: { id: 'one', name: 'One' } }
+ * const second = { ...kit, machine: { id: 'two', name: 'Two' } }
+ * // How many lists are there to pack for two machines with the same needs?
+ * groupKits([first, second]).length // => 1
+ * ```
+ */
+export function groupKits(kits: readonly Kit[]): readonly KitGroup[] {
+  const groups = new Map<string, { machines: Kit['machine'][]; kit: Kit }>()
+  for (const kit of kits) {
+    const { oil, seals, tools } = kit
+    const key = JSON.stringify([
+      oil.map(({ oil: name, volume }) => [name, volume.value]).sort(),
+      seals.map(({ name, count }) => [name, count]).sort(),
+      tools.map(({ id }) => id).sort(),
+    ])
+    const group = groups.get(key) ?? { machines: [], kit }
+    group.machines.push(kit.machine)
+    groups.set(key, group)
+  }
+  return [...groups.values()]
+}

@@ -1,0 +1,60 @@
+import type { JsonPointer } from '../finding.js'
+import {
+  findLeaves,
+  type Id,
+  type Leaf,
+  type LeafKind,
+  type Resolved,
+  resolveLeaf,
+  type SpecSheet,
+} from '../spec/index.js'
+
+/** One place of a sheet at which its variants do not have the same. */
+export interface VariantDifference {
+  readonly kind: LeafKind
+  readonly path: JsonPointer
+  readonly variants: readonly {
+    readonly variant: Id
+    readonly name: string
+    readonly resolved: Resolved<Leaf>
+  }[]
+}
+
+/**
+ * Lists the figures in which the variants of one sheet differ, for a card that serves several of them and for whoever
+ * checks a sheet against its manual. To compare two sheets use `diffSheets` of the spec room.
+ *
+ * @param sheet - the sheet
+ * @returns each place at which not all variants have the same leaf, in the order of the sheet
+ *
+ * Source: house rule.
+ * @example
+ * ```ts
+ * import { listVariantDifferences } from 'drivetrain-service/v1/service'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * // In how many figures do the variants of a sheet with one variant differ?
+ * listVariantDifferences(sheet).length // => 0
+ * ```
+ */
+export function listVariantDifferences(sheet: SpecSheet): readonly VariantDifference[] {
+  const variants = Object.entries(sheet.machine.variants)
+  const places = new Map<JsonPointer, LeafKind>()
+  for (const { path, kind, replaces } of findLeaves(sheet)) places.set(replaces ?? path, kind)
+  return [...places].flatMap(([path, kind]): readonly VariantDifference[] => {
+    const found = variants.map(([variant, { name }]) => ({
+      variant,
+      name,
+      resolved: resolveLeaf(sheet, { variant }, kind, path),
+    }))
+    const said = new Set(found.map(({ resolved }) => JSON.stringify(strip(resolved))))
+    return said.size > 1 ? [{ kind, path, variants: found }] : []
+  })
+}
+
+/** What a leaf says, without where it was read. */
+function strip(resolved: Resolved<Leaf>): unknown {
+  if (resolved.kind !== 'stated') return resolved.kind
+  const { source: _source, ...rest } = resolved.value
+  return rest
+}

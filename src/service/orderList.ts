@@ -1,0 +1,30 @@
+import { addOils } from './addOils.js'
+import { addSeals } from './addSeals.js'
+import type { Kit, KitOil, KitSeal } from './kitContents.js'
+
+/**
+ * Adds up what is to be ordered over several kits. Plan the visits one after the other with what each leaves on the shelf
+ * ({@link leaveStock}); planned each with the full shelf, they would promise one washer twice.
+ *
+ * @param kits - as {@link kitContents} gives them
+ * @returns oil by name and seals by part number or description, with nothing that is not lacking
+ *
+ * Source: house rule.
+ * @example
+ * ```ts
+ * import { orderList } from 'drivetrain-service/v1/service'
+ * const oil = [{ oil: '80W-90 GL-5', volume: { value: 150, unit: 'mL' } }]
+ * const kit = { machine: { id: 'one', name: 'One' }, oil, seals: [], tools: [], buy: { oil, seals: [] } }
+ * // How much oil do two machines lack together?
+ * orderList([kit, kit]).oil[0].volume.value // => 300
+ * ```
+ */
+export function orderList(kits: readonly Kit[]): {
+  readonly oil: readonly KitOil[]
+  readonly seals: readonly KitSeal[]
+} {
+  return {
+    oil: addOils(kits.flatMap(({ buy }) => buy.oil)).filter(({ volume }) => volume.value > 0),
+    seals: addSeals(kits.flatMap(({ buy }) => buy.seals)),
+  }
+}

@@ -1,0 +1,148 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { dirname, join, relative } from 'node:path'
+import { describe, expect, it } from 'vitest'
+
+const SRC = new URL('../../src/', import.meta.url).pathname
+
+interface Import {
+  readonly from: string
+  readonly to: string
+  readonly typeOnly: boolean
+}
+
+const files = readdirSync(SRC, { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('.ts'))
+  .map((file) => file.replaceAll('\\', '/'))
+
+/** `import`, `export … from` and dynamic imports; a clause whose every name is `type` counts as type only. */
+function readImports(file: string): readonly Import[] {
+  const text = readFileSync(join(SRC, file), 'utf8')
+    .replace(/\/\*[\s\S]*?\*\//g, '')
+    .replace(/^\s*\/\/.*$/gm, '')
+  const found = [...text.matchAll(/^(?:import|export)\s+(type\s+)?([^'";]*?)\s*from\s+'([^']+)'/gm)].map(
+    ([, type, names = '', to = '']): Import => ({
+      from: file,
+      to,
+      typeOnly:
+        type !== undefined ||
+        (/^\{[^}]*\}$/s.test(names) &&
+          names
+            .slice(1, -1)
+            .split(',')
+            .map((name) => name.trim())
+            .filter((name) => name !== '')
+            .every((name) => name.startsWith('type '))),
+    }),
+  )
+  const bare = [...text.matchAll(/(?:^import\s+|import\()'([^']+)'/gm)].map(
+    ([, to = '']): Import => ({ from: file, to, typeOnly: false }),
+  )
+  return [...found, ...bare]
+}
+
+const imports = files.flatMap(readImports)
+const roomOf = (file: string): string => (file.includes('/') ? (file.split('/')[0] ?? '') : file)
+const target = ({ from, to }: Import): string | undefined =>
+  to.startsWith('.') ? relative(SRC, join(SRC, dirname(from), to)).replace(/\.js$/, '.ts') : undefined
+
+/** Low to high; rooms of one level stand side by side and do not import each other. */
+const LEVELS: readonly (readonly string[])[] = [
+  ['finding.ts'],
+  ['calendar', 'quantity'],
+  ['thread'],
+  ['spec'],
+  ['interval', 'torque', 'oil', 'fill', 'seal'],
+  ['procedure'],
+  ['rules'],
+  ['service'],
+  ['message'],
+  ['card'],
+  ['cli', 'v1.ts', 'index.ts'],
+]
+const levelOf = (room: string): number => LEVELS.findIndex((level) => level.includes(room))
+
+describe('the walls between rooms', () => {
+  it('finds the imports at all', () => {
+    expect(files.length).toBeGreaterThan(100)
+    expect(imports.length).toBeGreaterThan(300)
+    expect(imports.filter((one) => one.typeOnly).length).toBeGreaterThan(100)
+  })
+
+  it('knows every room', () => {
+    expect([...new Set(files.map(roomOf))].filter((room) => levelOf(room) < 0)).toEqual([])
+  })
+
+  it('resolves every relative import to a file', () => {
+    const known = new Set(files)
+    expect(imports.filter((one) => target(one) !== undefined && !known.has(target(one) ?? ''))).toEqual([])
+  })
+
+  it('lower never imports higher, and neighbours do not import each other', () => {
+    const bad = imports.filter((one) => {
+      const to = target(one)
+      if (to === undefined) return false
+      const [lower, upper] = [roomOf(to), roomOf(one.from)]
+      if (lower === upper || (one.from === 'index.ts' && to === 'v1.ts')) return false
+      return levelOf(lower) >= levelOf(upper)
+    })
+    expect(bad).toEqual([])
+  })
+
+  it('calculations take only types from spec', () => {
+    const calculations = new Set(['interval', 'torque', 'oil', 'fill', 'seal'])
+    const bad = imports.filter(
+      (one) => calculations.has(roomOf(one.from)) && roomOf(target(one) ?? '') === 'spec' && !one.typeOnly,
+    )
+    expect(bad).toEqual([])
+  })
+
+  it('zod is imported in spec alone, decimal.js and convert-units in one file of quantity', () => {
+    const users = (name: string): readonly string[] => [
+      ...new Set(imports.filter(({ to }) => to === name).map(({ from }) => from)),
+    ]
+    expect(users('zod').filter((file) => roomOf(file) !== 'spec')).toEqual([])
+    expect(users('zod').length).toBeGreaterThan(0)
+    expect(users('convert-units').length).toBe(1)
+    expect(users('convert-units').filter((file) => roomOf(file) !== 'quantity')).toEqual([])
+    expect(users('decimal.js').filter((file) => roomOf(file) !== 'quantity')).toEqual([])
+  })
+
+  it('node and files are touched by the command line alone', () => {
+    const bad = imports.filter(({ from, to }) => to.startsWith('node:') && roomOf(from) !== 'cli')
+    expect(bad).toEqual([])
+  })
+
+  it('no file waits for itself at run time', () => {
+    const next = new Map<string, readonly string[]>()
+    for (const file of files)
+      next.set(
+        file,
+        imports.filter((one) => one.from === file && !one.typeOnly).flatMap((one) => target(one) ?? []),
+      )
+    const circles: string[] = []
+    const done = new Set<string>()
+    const walk = (file: string, trail: readonly string[]): void => {
+      if (trail.includes(file)) {
+        circles.push([...trail.slice(trail.indexOf(file)), file].join(' -> '))
+        return
+      }
+      if (done.has(file)) return
+      for (const to of next.get(file) ?? []) walk(to, [...trail, file])
+      done.add(file)
+    }
+    for (const file of files) walk(file, [])
+    expect(circles).toEqual([])
+  })
+
+  it('no clock, no randomness, no code from text outside the command line', () => {
+    const bad = files
+      .filter((file) => roomOf(file) !== 'cli')
+      .filter((file) => {
+        const text = readFileSync(join(SRC, file), 'utf8')
+          .replace(/\/\*[\s\S]*?\*\//g, '')
+          .replace(/\/\/.*$/gm, '')
+        return /\bnew Date\b|\bDate\.now\b|\bMath\.random\b|\beval\(|\bnew Function\b|\bprocess\./.test(text)
+      })
+    expect(bad).toEqual([])
+  })
+})

@@ -1,0 +1,200 @@
+import { execFileSync } from 'node:child_process'
+import {
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { gzipSync } from 'node:zlib'
+import { build } from 'esbuild'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+
+const ROOT = new URL('../../', import.meta.url).pathname
+const manifest = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')) as {
+  readonly exports: Readonly<Record<string, unknown>>
+  readonly dependencies: Readonly<Record<string, string>>
+}
+const entries = Object.keys(manifest.exports).filter(
+  (entry) => !entry.includes('*') && !entry.endsWith('.json'),
+)
+const specifierOf = (entry: string): string => `drivetrain-service${entry.slice(1)}`
+
+/** Gzip ceilings in kB for a browser bundle of everything that an entry exports, each with its reason. */
+const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
+  './v1/interval': [6, 'integer arithmetic only: no decimal.js'],
+  './v1/torque': [22, 'decimal.js and the unit table, 20 kB of quantity, and 2 kB of its own'],
+  './v1/quantity': [20, 'decimal.js is 13 kB of it'],
+  './v1/spec': [45, 'zod is 26 kB of it'],
+  '.': [95, 'all rooms but cards and languages, zod and decimal.js included'],
+}
+
+let folder = ''
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'drivetrain-service-'))
+  const packed = execFileSync('npm', ['pack', '--ignore-scripts', '--json', '--pack-destination', folder], {
+    cwd: ROOT,
+    encoding: 'utf8',
+  })
+  const [{ filename }] = JSON.parse(packed) as [{ filename: string }]
+  const modules = join(folder, 'node_modules')
+  mkdirSync(join(modules, 'drivetrain-service'), { recursive: true })
+  execFileSync('tar', [
+    '-xzf',
+    join(folder, filename),
+    '-C',
+    join(modules, 'drivetrain-service'),
+    '--strip-components=1',
+  ])
+  // The installed dependencies stand in for a registry.
+  for (const name of readdirSync(join(ROOT, 'node_modules')))
+    if (!name.startsWith('.') && name !== 'drivetrain-service')
+      symlinkSync(join(ROOT, 'node_modules', name), join(modules, name))
+})
+
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true })
+})
+
+function runNode(file: string, text: string): string {
+  writeFileSync(join(folder, file), text)
+  return execFileSync('node', [join(folder, file)], { cwd: folder, encoding: 'utf8' }).trim()
+}
+
+async function bundle(text: string): Promise<{ readonly text: string; readonly kB: number }> {
+  const { outputFiles } = await build({
+    stdin: { contents: text, resolveDir: folder, loader: 'js' },
+    bundle: true,
+    minify: true,
+    write: false,
+    format: 'esm',
+    platform: 'browser',
+    target: 'es2022',
+    logLevel: 'silent',
+  })
+  const code = outputFiles[0]?.text ?? ''
+  return { text: code, kB: gzipSync(code, { level: 9 }).length / 1000 }
+}
+
+describe('the packed library, used from outside', () => {
+  it('is imported by an ES module, every entry', () => {
+    const names = runNode(
+      'consumer.mjs',
+      `${entries.map((entry, place) => `import * as e${place} from '${specifierOf(entry)}'`).join('\n')}
+console.log(JSON.stringify([${entries.map((_entry, place) => `Object.keys(e${place}).length`).join(', ')}]))`,
+    )
+    const counts = JSON.parse(names) as readonly number[]
+    expect(counts).toHaveLength(entries.length)
+    expect(counts.filter((count) => count === 0)).toEqual([])
+  })
+
+  it('is required by a CommonJS module, every entry, with the same names', () => {
+    const names = runNode(
+      'consumer.cjs',
+      `(async () => {
+  const different = []
+  for (const entry of ${JSON.stringify(entries.map(specifierOf))}) {
+    const required = Object.keys(require(entry)).filter((name) => name !== '__esModule').sort()
+    const imported = Object.keys(await import(entry)).filter((name) => name !== 'default' && name !== 'module.exports').sort()
+    if (required.join() !== imported.join()) different.push(entry)
+  }
+  console.log(JSON.stringify(different))
+})()`,
+    )
+    expect(JSON.parse(names)).toEqual([])
+  })
+
+  it('gives right answers from both', () => {
+    const question = `checkWrench(
+  { name: 'w', type: 'click', drive: '1/2 in', scales: [{ unit: 'N.m', lowest: 20, highest: 110, graduation: 1 }], accuracy: { kind: 'ISO 6789' } },
+  { kind: 'torque', threadCondition: 'dry', torque: { kind: 'limits', min: '28', max: '34', unit: 'N.m' } },
+  { edition: '2017' }).setting.setting.value`
+    expect(
+      runNode(
+        'wrench.mjs',
+        `import { checkWrench } from 'drivetrain-service/v1/torque'\nconsole.log(${question})`,
+      ),
+    ).toBe('31')
+    expect(
+      runNode(
+        'wrench.cjs',
+        `const { checkWrench } = require('drivetrain-service')\nconsole.log(${question})`,
+      ),
+    ).toBe('31')
+  })
+
+  it('reads its schemas as files of the package', () => {
+    const text = runNode(
+      'schema.cjs',
+      `console.log(require('drivetrain-service/schemas/v1/spec-sheet.json').$id)`,
+    )
+    expect(text).toMatch(/spec-sheet/)
+  })
+
+  it('bundles for a browser without anything of Node, and runs', async () => {
+    const { text } = await bundle(
+      `import { convert } from 'drivetrain-service/v1/quantity'
+console.log(convert({ value: 1, unit: 'lbf.ft' }, 'N.m').value)`,
+    )
+    expect(text).not.toMatch(/node:|require\(/)
+    expect(runNode('browser.mjs', text)).toBe(String(1.3558179483314004))
+  })
+
+  it('type checks under node16 and bundler resolution', () => {
+    const source = `import { convert, planVisit, type VisitPlan } from 'drivetrain-service'
+import { en } from 'drivetrain-service/v1/message/en'
+import { checkWrench } from 'drivetrain-service/v1/torque'
+export const plan: VisitPlan['kind'] = 'visit-plan'
+export const functions = [convert, planVisit, checkWrench, en] as const
+// @ts-expect-error a length is no torque
+convert({ value: 1, unit: 'mm' }, 'N.m').value satisfies string
+`
+    writeFileSync(join(folder, 'types.mts'), source)
+    writeFileSync(join(folder, 'types.cts'), source)
+    for (const [module, resolution] of [
+      ['node16', 'node16'],
+      ['esnext', 'bundler'],
+    ] as const) {
+      const run = (): string =>
+        execFileSync(
+          join(ROOT, 'node_modules/.bin/tsc'),
+          ['--noEmit', '--strict', '--exactOptionalPropertyTypes', '--target', 'es2022', '--module', module]
+            .concat(['--moduleResolution', resolution, '--types', 'node', 'types.mts'])
+            .concat(module === 'node16' ? ['types.cts'] : []),
+          { cwd: folder, encoding: 'utf8', stdio: 'pipe' },
+        )
+      expect(run(), `module ${module}`).toBe('')
+    }
+  })
+})
+
+describe('what an entry costs in a browser', () => {
+  it.each(Object.entries(CEILINGS))('%s stays below its ceiling', async (entry, [ceiling]) => {
+    const { kB } = await bundle(`export * from '${specifierOf(entry)}'`)
+    expect(kB).toBeLessThanOrEqual(ceiling)
+  })
+
+  it.each([
+    './v1/torque',
+    './v1/interval',
+    './v1/oil',
+    './v1/fill',
+    './v1/seal',
+    './v1/calendar',
+    './v1/quantity',
+  ])('%s holds no zod', async (entry) => {
+    const { text } = await bundle(`export * from '${specifierOf(entry)}'`)
+    expect(text).not.toMatch(/ZodError|\$ZodType|_zod/)
+    expect((await bundle(`export * from 'zod'`)).text).toMatch(/_zod/)
+  })
+
+  it.each(['./v1/interval', './v1/calendar'])('%s holds no decimal.js', async (entry) => {
+    const { text } = await bundle(`export * from '${specifierOf(entry)}'`)
+    expect(text).not.toMatch(/DecimalError|toSignificantDigits/)
+  })
+})
