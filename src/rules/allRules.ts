@@ -70,6 +70,8 @@ import { variantsOverlap } from './spec/variants-overlap.js'
 import { openedLargerThanSize } from './stock/opened-larger-than-size.js'
 import { viscositiesSwapped } from './stock/viscosities-swapped.js'
 import { designationNotRead } from './thread/designation-not-read.js'
+import { accuracyNotBelieved } from './toolbox/accuracy-not-believed.js'
+import { declaredRangeReversed } from './toolbox/declared-range-reversed.js'
 import { scaleWrong } from './toolbox/scale-wrong.js'
 import { scalesDisagree } from './toolbox/scales-disagree.js'
 import { vesselGraduation } from './toolbox/vessel-graduation.js'
@@ -137,6 +139,8 @@ export const allRules: readonly AnyRule[] = [
   unknownLogPart,
   usedBeforeCommissioned,
   variantContradicted,
+  accuracyNotBelieved,
+  declaredRangeReversed,
   scaleWrong,
   scalesDisagree,
   vesselGraduation,

@@ -1,11 +1,12 @@
-import { isDate } from '../calendar/isDate.js'
 import type { Finding } from '../finding.js'
 import { allRules } from './allRules.js'
 import { applyWaivers } from './applyWaivers.js'
 import { comparePlaces } from './comparePlaces.js'
+import { requireCircumstances } from './requireCircumstances.js'
+import { requireSet } from './requireSet.js'
 import { roomFindings } from './roomFindings.js'
 import type { Circumstances, DocumentSet } from './rule.js'
-import { runRules } from './runRules.js'
+import { type AnyRule, runRules } from './runRules.js'
 import { setSubjects } from './setSubjects.js'
 import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
 
@@ -16,6 +17,7 @@ import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
  *
  * @param set - the documents, by kind; rules look up partners (a log's sheet) in it and keep silent without them
  * @param circumstances - `today`, `YYYY-MM-DD`: absent, nothing is judged against the calendar
+ * @param houseRules - rules of the caller's own, made with {@link defineRule}, asked after ours
  * @returns all findings, document by document in the order given, sheets first, inside a document in the order in
  * which it is written. A finding that its sheet waives keeps its place, carries `waived`, and is information.
  * @throws TypeError where `set` lacks a list or a document stands in the wrong one; RangeError where `today` is no date
@@ -23,43 +25,35 @@ import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
  * Source: house rule; each rule names its own.
  *
  * @example
- * // Is there anything to mend in an empty set?
+ * ```ts
  * import { checkDocuments } from 'drivetrain-service/v1/rules'
- * checkDocuments({ sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] })
- * // => []
+ * const scale = { unit: 'N.m', lowest: 20, highest: 5, graduation: 1 } as const
+ * const wrench = { name: 'small wrench', type: 'click', drive: '1/4 in', scales: [scale], accuracy: { kind: 'ISO 6789' } } as const
+ * const toolbox = {
+ *   kind: 'toolbox', version: '1.0', id: 'van', name: 'Van', wrenches: { small: wrench }, sockets: {}, vessels: {},
+ *   pans: {}, fillers: {}, stands: {},
+ * } as const
+ * const set = { sheets: [], logs: [], toolboxes: [{ document: toolbox }], stocks: [], procedures: [], records: [] }
+ * // A scale from 20 down to 5 N·m: does anything say so?
+ * checkDocuments(set).map(({ code }) => code) // => ['toolbox/scale-wrong']
+ * ```
  */
-export function checkDocuments(set: DocumentSet, circumstances: Circumstances = {}): readonly Finding[] {
+export function checkDocuments(
+  set: DocumentSet,
+  circumstances: Circumstances = {},
+  houseRules: readonly AnyRule[] = [],
+): readonly Finding[] {
   requireSet(set)
-  const { today } = circumstances
-  if (today !== undefined && !isDate(today))
-    throw new RangeError(`circumstances.today: a date YYYY-MM-DD is wanted, not ${JSON.stringify(today)}`)
+  requireCircumstances(circumstances)
   return setSubjects(set).flatMap((subject) => {
-    const found = [...runRules(subject, allRules, set, circumstances), ...roomFindings(subject, set)]
+    const found = [
+      ...runRules(subject, [...allRules, ...houseRules], set, circumstances),
+      ...roomFindings(subject, set),
+    ]
     const { document } = subject.inside
     const { findings, unusedWaivers } =
       document.kind === 'spec-sheet' ? applyWaivers(document, found) : { findings: found, unusedWaivers: [] }
     const left = runRules(subject, [waiverWithoutFinding], set, { unusedWaivers })
     return [...findings, ...left].sort((one, other) => comparePlaces(document, one.path, other.path))
   })
-}
-
-const LISTS = [
-  ['sheets', 'spec-sheet'],
-  ['logs', 'machine-log'],
-  ['toolboxes', 'toolbox'],
-  ['stocks', 'stock'],
-  ['procedures', 'procedure'],
-  ['records', 'service-record'],
-] as const
-
-function requireSet(set: DocumentSet): void {
-  if (typeof set !== 'object' || set === null)
-    throw new TypeError('set: an object with lists of documents is wanted')
-  for (const [list, kind] of LISTS) {
-    const documents: unknown = set[list]
-    if (!Array.isArray(documents)) throw new TypeError(`set.${list}: a list of documents is wanted`)
-    for (const [place, named] of documents.entries())
-      if (named?.document?.kind !== kind)
-        throw new TypeError(`set.${list}[${place}]: { document } with a ${kind} is wanted`)
-  }
 }

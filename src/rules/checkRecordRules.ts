@@ -1,6 +1,8 @@
 import type { Finding } from '../finding.js'
 import type { ServiceRecord } from '../spec/index.js'
 import { allRules } from './allRules.js'
+import { requireCircumstances } from './requireCircumstances.js'
+import { requireSet } from './requireSet.js'
 import type { Circumstances, DocumentSet, Named } from './rule.js'
 import { runRules } from './runRules.js'
 
@@ -12,25 +14,29 @@ import { runRules } from './runRules.js'
  * @param set - its sheet, log, toolbox and stock; what is missing there is not judged
  * @param circumstances - `today`, `YYYY-MM-DD`: absent, nothing is judged against the calendar
  * @returns findings in the order of the list of rules
+ * @throws TypeError where `record` or a list of `set` is none; RangeError where `today` is no date
  *
  * Source: house rule; each rule names its own.
  *
  * @example
- * // Can a record be judged whose sheet is not at hand?
+ * ```ts
  * import { checkRecordRules } from 'drivetrain-service/v1/rules'
  * const record = {
  *   kind: 'service-record', version: '1.0', id: 'r-1', machine: 'm-1', sheet: { id: 's', revision: '1' },
  *   detail: 'full', date: '2031-05-02', readings: {}, entries: [],
- * }
+ * } as const
  * const set = { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
- * checkRecordRules({ document: record }, set)
- * // => []
+ * // Is a record of the second of May right if today is the first?
+ * checkRecordRules({ document: record }, set, { today: '2031-05-01' })[0]?.code // => 'record/date-in-the-future'
+ * ```
  */
 export function checkRecordRules(
   record: Named<ServiceRecord>,
   set: DocumentSet,
   circumstances: Circumstances = {},
 ): readonly Finding[] {
+  requireSet({ ...set, records: [record] })
+  requireCircumstances(circumstances)
   const subject = { kind: 'service-record' as const, named: record, prefix: '', inside: record }
   return runRules(subject, allRules, set, circumstances)
 }

@@ -113,6 +113,8 @@ export interface RuleCodes {
   'log/used-before-commissioned': { date: string; commissioned: string }
   'log/variant-contradicted': { variant: string | undefined; candidates: readonly string[] }
   // toolbox and stock
+  'toolbox/accuracy-not-believed': { wrench: string; percent: number }
+  'toolbox/declared-range-reversed': { wrench: string; min: Amount<TorqueUnit>; max: Amount<TorqueUnit> }
   'toolbox/scale-wrong': {
     wrench: string
     lowest: number

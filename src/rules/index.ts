@@ -12,3 +12,4 @@ export {
   type RuleSubjects,
   type SubjectKind,
 } from './rule.js'
+export type { AnyRule } from './runRules.js'

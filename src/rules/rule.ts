@@ -78,10 +78,10 @@ export interface Rule<Kind extends SubjectKind = SubjectKind, Code extends strin
 
 /**
  * Types a rule by the kind it is about and by the params that its code's text needs; it does nothing else.
- * To write a rule of your own for `checkDocuments`, start here.
+ * To write a rule of your own, start here and hand it to `checkDocuments` in its third argument.
  *
  * @example
- * // A house rule: every log says what the machine is called.
+ * ```ts
  * import { defineRule } from 'drivetrain-service/v1/rules'
  * const named = defineRule({
  *   code: 'house/log-without-name',
@@ -89,8 +89,9 @@ export interface Rule<Kind extends SubjectKind = SubjectKind, Code extends strin
  *   about: 'machine-log',
  *   check: (log) => (log.name === '' ? [{ path: '/name', params: {} }] : []),
  * })
- * named.code
- * // => 'house/log-without-name'
+ * // What is the code of this house rule?
+ * named.code // => 'house/log-without-name'
+ * ```
  */
 export function defineRule<
   Kind extends SubjectKind,

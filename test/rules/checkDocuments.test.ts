@@ -1,9 +1,209 @@
 import { describe, expect, it } from 'vitest'
-import { checkDocuments } from '../../src/rules/index.js'
+import { allRules } from '../../src/rules/allRules.js'
+import { checkDocuments, checkRecordRules, type DocumentSet, defineRule } from '../../src/rules/index.js'
+import { applyPatch } from '../../src/spec/applyPatch.js'
+import type { ServiceRecord, SpecSheet } from '../../src/spec/index.js'
 import { goodFolders, readFolder, setOf } from './support/goodSets.js'
+import { readVectors, runVector } from './support/vectors.js'
+
+const EMPTY: DocumentSet = { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
+const TODAY = '2031-11-02'
+
+function tind(): DocumentSet {
+  return setOf(readFolder('examples/tind-4'))
+}
+
+function patchSheet(set: DocumentSet, patch: Parameters<typeof applyPatch>[1]): DocumentSet {
+  const sheets = set.sheets.map((named) => ({
+    ...named,
+    document: applyPatch(named.document, patch) as SpecSheet,
+  }))
+  return { ...set, sheets }
+}
 
 describe('good examples', () => {
   it.each(goodFolders())('%s has nothing to mend', (folder) => {
-    expect(checkDocuments(setOf(readFolder(folder)), { today: '2031-11-02' })).toEqual([])
+    expect(checkDocuments(setOf(readFolder(folder)), { today: TODAY })).toEqual([])
+  })
+
+  it('stay clean when all sheets and logs stand in one set', () => {
+    const { sheets, logs } = setOf(goodFolders().flatMap(readFolder))
+    expect(checkDocuments({ ...EMPTY, sheets, logs }, { today: TODAY })).toEqual([])
+  })
+
+  it('make up at least five machines', () => {
+    expect(goodFolders().length).toBeGreaterThanOrEqual(5)
   })
 })
+
+describe('waivers', () => {
+  const path = '/gearcases/front/drainTemperature'
+  const reversed = {
+    op: 'replace',
+    path,
+    value: { kind: 'limits', min: '50', max: '30', unit: 'degC' },
+  } as const
+  const waiver = { code: 'spec/limits-reversed', path, reason: 'The manual prints it like this on page 58.' }
+
+  it('keep a waived finding in its place, as information that names waiver and reason', () => {
+    const plain = checkDocuments(patchSheet(tind(), [reversed]))
+    const waived = checkDocuments(
+      patchSheet(tind(), [reversed, { op: 'add', path: '/waivers', value: [waiver] }]),
+    )
+    expect(plain.map(({ severity }) => severity)).toEqual(['error'])
+    expect(waived).toEqual([
+      { ...plain[0], severity: 'info', waived: { path: '/waivers/0', reason: waiver.reason } },
+    ])
+  })
+
+  it('waive neither another code nor another place, and say that they waive nothing', () => {
+    for (const wrong of [
+      { ...waiver, code: 'spec/limits-empty' },
+      { ...waiver, path: '/gearcases/rear/drainTemperature' },
+    ]) {
+      const found = checkDocuments(
+        patchSheet(tind(), [reversed, { op: 'add', path: '/waivers', value: [wrong] }]),
+      )
+      expect(found.map(({ code, severity }) => [code, severity])).toEqual([
+        ['spec/limits-reversed', 'error'],
+        ['spec/waiver-without-finding', 'warning'],
+      ])
+    }
+  })
+
+  it('waive what a rule of the caller finds', () => {
+    const rule = defineRule({
+      code: 'house/invented',
+      severity: 'warning',
+      about: 'spec-sheet',
+      check: () => [{ path: '/machine', params: {} }],
+    })
+    const value = [{ code: 'house/invented', path: '/machine', reason: 'Wanted so.' }]
+    const set = patchSheet(tind(), [{ op: 'add', path: '/waivers', value }])
+    const found = checkDocuments(set, {}, [rule])
+    expect(found.map(({ code, severity }) => [code, severity])).toEqual([['house/invented', 'info']])
+  })
+})
+
+describe('the runner', () => {
+  it('names each document, and asks the record rules of records inside a log with the log as document', () => {
+    const vector = readVectors().find(({ file }) => file === 'record/leak-left.json')
+    if (vector === undefined) throw new Error('the vector record/leak-left.json is gone')
+    expect(runVector(vector.vector).map(({ document, path }) => ({ document, path }))).toEqual([
+      {
+        document: { kind: 'machine-log', id: 'station-2', name: 'log.json' },
+        path: '/records/3/entries/0/leaks',
+      },
+    ])
+  })
+
+  it('gives findings in the order in which the document is written', () => {
+    const set = patchSheet(tind(), [
+      { op: 'replace', path: '/services/gear-oil-change/satisfies/0', value: 'x' },
+      { op: 'replace', path: '/gearcases/rear/emptying', value: [] },
+      { op: 'replace', path: '/gearcases/front/axle', value: 'x' },
+    ])
+    expect(checkDocuments(set).map(({ path }) => path)).toEqual([
+      '/gearcases/front/axle',
+      '/gearcases/rear/emptying',
+      '/services/gear-oil-change/satisfies/0',
+    ])
+  })
+
+  it('judges nothing against the calendar unless it is told what day it is', () => {
+    const vector = readVectors().find(({ file }) => file === 'log/date-in-the-future.json')
+    if (vector === undefined) throw new Error('the vector log/date-in-the-future.json is gone')
+    const { today, ...unknowing } = vector.vector
+    expect(runVector({ ...unknowing, today: '2031-10-05' })).toHaveLength(1)
+    expect(runVector({ ...unknowing, today: '2032-10-04' })).toEqual([])
+    expect(runVector(unknowing)).toEqual([])
+    expect(today).toBe(TODAY)
+  })
+
+  it('keeps silent of partners that are not in the set', () => {
+    const { logs } = tind()
+    expect(checkDocuments({ ...EMPTY, logs })).toEqual([])
+    expect(checkDocuments({ ...EMPTY, toolboxes: tind().toolboxes })).toEqual([])
+  })
+
+  it('gives plain JSON, and changes nothing that it was given', () => {
+    for (const { vector } of readVectors()) {
+      const findings = runVector(vector)
+      expect(JSON.parse(JSON.stringify(findings))).toEqual(findings)
+    }
+    const set = deepFreeze(tind())
+    expect(checkDocuments(set, { today: TODAY })).toEqual([])
+  })
+
+  it('gives the same findings twice, in the same order', () => {
+    const [first] = readVectors()
+    if (first === undefined) throw new Error('there are no vectors')
+    expect(runVector(first.vector)).toEqual(runVector(first.vector))
+  })
+})
+
+describe('checkRecordRules', () => {
+  it('judges one record alone, and leaves the rest of the set in peace', () => {
+    const record: ServiceRecord = {
+      kind: 'service-record',
+      version: '1.0',
+      id: 'r',
+      machine: 'station-3',
+      sheet: { id: 'hallbrekka-tind-4', revision: '2031-03' },
+      detail: 'full',
+      date: '2031-10-06',
+      readings: {},
+      entries: [],
+    }
+    const set = patchSheet(tind(), [{ op: 'replace', path: '/gearcases/front/axle', value: 'x' }])
+    const found = checkRecordRules({ name: 'r.json', document: record }, set)
+    expect(found.map(({ code, document, params }) => ({ code, name: document.name, params }))).toEqual([
+      {
+        code: 'record/machine-not-found',
+        name: 'r.json',
+        params: { id: 'station-3', known: ['station-2'], meant: 'station-2' },
+      },
+    ])
+  })
+})
+
+describe('misuse', () => {
+  it.each([
+    ['null', null],
+    ['a text', 'set'],
+    ['a set without lists', {}],
+    ['a list that is none', { ...EMPTY, logs: {} }],
+    ['a document in the wrong list', { ...EMPTY, logs: tind().sheets }],
+    ['a document without its wrapping', { ...EMPTY, logs: tind().logs.map(({ document }) => document) }],
+    ['a hole', { ...EMPTY, logs: [undefined] }],
+  ])('refuses %s as a set', (_name, set) => {
+    expect(() => checkDocuments(set as DocumentSet)).toThrow(TypeError)
+  })
+
+  it.each(['2031-02-30', '06.10.2031', '', '2031-10-06T00:00'])('refuses “%s” as today', (today) => {
+    expect(() => checkDocuments(EMPTY, { today })).toThrow(RangeError)
+  })
+
+  it('refuses circumstances that are none, and a record that is none', () => {
+    expect(() => checkDocuments(EMPTY, null as never)).toThrow(TypeError)
+    expect(() => checkRecordRules({ document: { kind: 'stock' } } as never, EMPTY)).toThrow(TypeError)
+    expect(() => checkRecordRules(undefined as never, EMPTY)).toThrow(TypeError)
+  })
+
+  it('finds nothing behind ids such as constructor', () => {
+    const set = patchSheet(tind(), [{ op: 'replace', path: '/gearcases/front/axle', value: 'constructor' }])
+    expect(checkDocuments(set).map(({ code }) => code)).toEqual(['spec/dangling-reference'])
+  })
+
+  it('holds rules with distinct codes of the form room/kebab-name', () => {
+    expect(allRules.every(({ code }) => /^[a-z]+\/[a-z]+(-[a-z]+)*$/.test(code))).toBe(true)
+  })
+})
+
+function deepFreeze<T>(value: T): T {
+  if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
+    Object.freeze(value)
+    for (const inner of Object.values(value)) deepFreeze(inner)
+  }
+  return value
+}

@@ -1,6 +1,6 @@
 import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
-import { closestId } from '../walk/closestId.js'
+import { complainOfName } from '../walk/complainOfName.js'
 import { lookUp } from '../walk/lookUp.js'
 
 /**
@@ -35,9 +35,7 @@ export const unknownLogPart = defineRule({
     ]
     return named.flatMap(({ path, id, known }) => {
       if (known.includes(id)) return []
-      const meant = closestId(id, known)
-      const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
-      return [{ path, params: { id, known, meant }, cures }]
+      return [complainOfName(path, id, known)]
     })
   },
 })

@@ -1,5 +1,5 @@
 import { defineRule } from '../rule.js'
-import { closestId } from '../walk/closestId.js'
+import { complainOfName } from '../walk/complainOfName.js'
 
 /**
  * A record of a machine whose log is not in a set which holds other logs: the work would be written down for nobody.
@@ -13,8 +13,6 @@ export const machineNotFound = defineRule({
     const known = logs.map(({ document }) => document.id)
     const isInsideLog = logs.some(({ document }) => document.records.includes(record))
     if (known.length === 0 || known.includes(record.machine) || isInsideLog) return []
-    const meant = closestId(record.machine, known)
-    const cures = meant === undefined ? [] : [{ op: 'replace' as const, path: '/machine', value: meant }]
-    return [{ path: '/machine', params: { id: record.machine, known, meant }, cures }]
+    return [complainOfName('/machine', record.machine, known)]
   },
 })

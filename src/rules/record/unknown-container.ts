@@ -1,5 +1,5 @@
 import { defineRule } from '../rule.js'
-import { closestId } from '../walk/closestId.js'
+import { complainOfName } from '../walk/complainOfName.js'
 
 /**
  * Oil taken from a container that no stock of the set holds: it cannot be judged, and the shelf keeps the old count.
@@ -16,9 +16,7 @@ export const unknownContainer = defineRule({
       const id = oil?.container
       if (id === undefined || known.includes(id)) return []
       const path = `/entries/${place}/oil/container`
-      const meant = closestId(id, known)
-      const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
-      return [{ path, params: { id, known, meant }, cures }]
+      return [complainOfName(path, id, known)]
     })
   },
 })

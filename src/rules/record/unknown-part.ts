@@ -3,7 +3,7 @@ import type { RecordEntry, SpecSheet } from '../../spec/index.js'
 import { readPointer } from '../../spec/readPointer.js'
 import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
-import { closestId } from '../walk/closestId.js'
+import { complainOfName } from '../walk/complainOfName.js'
 import { lookUp } from '../walk/lookUp.js'
 
 /**
@@ -24,9 +24,7 @@ export const unknownRecordPart = defineRule({
       ),
     ]
     return named.map(({ path, id, known }) => {
-      const meant = closestId(id, known)
-      const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
-      return { path, params: { id, known, meant }, cures }
+      return complainOfName(path, id, known)
     })
   },
 })

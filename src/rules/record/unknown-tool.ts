@@ -1,5 +1,5 @@
 import { defineRule } from '../rule.js'
-import { closestId } from '../walk/closestId.js'
+import { complainOfName } from '../walk/complainOfName.js'
 
 /**
  * A torque set with a wrench that no toolbox of the set holds: nobody can say whether it was in its range or in
@@ -20,9 +20,7 @@ export const unknownTool = defineRule({
     ]
     return used.flatMap(({ done, path }) => {
       if (done.kind !== 'torque set' || known.includes(done.tool)) return []
-      const meant = closestId(done.tool, known)
-      const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
-      return [{ path, params: { id: done.tool, known, meant }, cures }]
+      return [complainOfName(path, done.tool, known)]
     })
   },
 })

@@ -1,6 +1,6 @@
 import { checkTorqueSet } from '../../torque/checkTorqueSet.js'
 import { defineRule } from '../rule.js'
-import { isReadableScale } from '../walk/isReadableScale.js'
+import { isReadableWrench } from '../walk/isReadableWrench.js'
 import { lookUp } from '../walk/lookUp.js'
 import { recordTightenings } from '../walk/recordTightenings.js'
 
@@ -19,7 +19,7 @@ export const wrenchCannotReach = defineRule({
       const wrench = set.toolboxes
         .map(({ document }) => lookUp(document.wrenches, done.tool))
         .find((found) => found !== undefined)
-      if (wrench === undefined || !wrench.scales.every(isReadableScale)) return []
+      if (wrench === undefined || !isReadableWrench(wrench)) return []
       const { wrench: verdict, reasons } = checkTorqueSet(wrench, NOT_JUDGED, done.torque, {
         edition: '2017',
       })

@@ -1,5 +1,5 @@
 import { defineRule } from '../rule.js'
-import { closestId } from '../walk/closestId.js'
+import { complainOfName } from '../walk/complainOfName.js'
 import { sheetReferences } from '../walk/sheetReferences.js'
 
 /**
@@ -13,8 +13,7 @@ export const danglingReference = defineRule({
   check: (sheet) =>
     sheetReferences(sheet).flatMap(({ path, to, id, known }) => {
       if (known.includes(id)) return []
-      const meant = closestId(id, known)
-      const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
-      return [{ path, params: { to, id, known, meant }, cures }]
+      const complaint = complainOfName(path, id, known)
+      return [{ ...complaint, params: { to, ...complaint.params } }]
     }),
 })

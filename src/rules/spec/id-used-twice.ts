@@ -21,7 +21,7 @@ export const idUsedTwice = defineRule({
           (other.kind === 'spec-sheet' && other.revision === document.revision)),
     )
     const [first] = twins
-    if (first === document || isSameJson(first, document)) return []
+    if (first === undefined || first === document || isSameJson(first, document)) return []
     return [{ path: '/id', params: { kind: document.kind, id: document.id } }]
   },
 })

@@ -1,5 +1,5 @@
 import { defineRule } from '../rule.js'
-import { closestId } from '../walk/closestId.js'
+import { complainOfName } from '../walk/complainOfName.js'
 
 /**
  * A log, procedure or record kept against a sheet that is not in a set which holds others: nothing in it could be
@@ -12,8 +12,6 @@ export const sheetNotFound = defineRule({
   check: ({ sheet }, { sheets }) => {
     const known = [...new Set(sheets.map(({ document }) => document.id))]
     if (known.length === 0 || known.includes(sheet.id)) return []
-    const meant = closestId(sheet.id, known)
-    const cures = meant === undefined ? [] : [{ op: 'replace' as const, path: '/sheet/id', value: meant }]
-    return [{ path: '/sheet/id', params: { id: sheet.id, known, meant }, cures }]
+    return [complainOfName('/sheet/id', sheet.id, known)]
   },
 })

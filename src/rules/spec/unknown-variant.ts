@@ -1,6 +1,6 @@
 import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
-import { closestId } from '../walk/closestId.js'
+import { complainOfName } from '../walk/complainOfName.js'
 import { sheetConditions } from '../walk/sheetConditions.js'
 
 /**
@@ -23,9 +23,7 @@ export const unknownVariant = defineRule({
         : [{ path: '/identity/variant', id: document.identity.variant }]
     return named.flatMap(({ path, id }) => {
       if (id === undefined || known.includes(id)) return []
-      const meant = closestId(id, known)
-      const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
-      return [{ path, params: { id, known, meant }, cures }]
+      return [complainOfName(path, id, known)]
     })
   },
 })

@@ -2,5 +2,5 @@ import type { WrenchScale } from '../../spec/index.js'
 
 /** Whether a setting can be read off a wrench's scale: it rises from its lowest mark, in steps that fit into it. */
 export function isReadableScale({ lowest, highest, graduation }: WrenchScale): boolean {
-  return lowest >= 0 && lowest < highest && graduation > 0 && graduation <= highest - lowest
+  return lowest < highest && highest <= 1e9 && graduation > 0 && graduation <= highest - lowest
 }

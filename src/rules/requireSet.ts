@@ -1,0 +1,23 @@
+import type { DocumentSet } from './rule.js'
+
+const LISTS = [
+  ['sheets', 'spec-sheet'],
+  ['logs', 'machine-log'],
+  ['toolboxes', 'toolbox'],
+  ['stocks', 'stock'],
+  ['procedures', 'procedure'],
+  ['records', 'service-record'],
+] as const
+
+/** Throws where a set lacks a list, or a document stands in the wrong one. */
+export function requireSet(set: DocumentSet): void {
+  if (typeof set !== 'object' || set === null)
+    throw new TypeError('set: an object with lists of documents is wanted')
+  for (const [list, kind] of LISTS) {
+    const documents: unknown = set[list]
+    if (!Array.isArray(documents)) throw new TypeError(`set.${list}: a list of documents is wanted`)
+    for (const [place, named] of documents.entries())
+      if (named?.document?.kind !== kind)
+        throw new TypeError(`set.${list}[${place}]: { document } with a ${kind} is wanted`)
+  }
+}

@@ -1,0 +1,18 @@
+import { compareQuantities } from '../../quantity/compareQuantities.js'
+import { defineRule } from '../rule.js'
+
+/** A torque wrench whose declared range ends at or before its start: the two figures changed places. House rule. */
+export const declaredRangeReversed = defineRule({
+  code: 'toolbox/declared-range-reversed',
+  severity: 'error',
+  about: 'toolbox',
+  check: ({ wrenches }) =>
+    Object.entries(wrenches).flatMap(([id, { name, declaredRange }]) => {
+      if (declaredRange === undefined) return []
+      const { min, max } = declaredRange
+      if (compareQuantities(min, max) < 0) return []
+      const path = `/wrenches/${id}/declaredRange`
+      const cures = [{ op: 'replace' as const, path, value: { min: max, max: min } }]
+      return [{ path, params: { wrench: name, min: { ...min }, max: { ...max } }, cures }]
+    }),
+})

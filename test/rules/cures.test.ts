@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest'
+import { checkDocuments } from '../../src/rules/index.js'
+import { applyPatch } from '../../src/spec/applyPatch.js'
+import { setOf } from './support/goodSets.js'
+import { patchedDocuments, readVectors, runVector } from './support/vectors.js'
+
+const cured = readVectors().filter(({ vector }) => runVector(vector).some(({ cures }) => cures !== undefined))
+
+describe('cures', () => {
+  it('are given for at least twenty vectors', () => {
+    expect(cured.length).toBeGreaterThanOrEqual(20)
+  })
+
+  it.each(cured)('of $file take the finding away and bring no new one', ({ vector }) => {
+    const before = runVector(vector)
+    for (const { code, path, document, cures } of before) {
+      if (cures === undefined) continue
+      const mended = patchedDocuments(vector).map((named) =>
+        named.name === document.name
+          ? { ...named, document: applyPatch(named.document, cures) as typeof named.document }
+          : named,
+      )
+      const { today } = vector
+      const after = checkDocuments(setOf(mended), today === undefined ? {} : { today })
+      const key = (finding: { code: string; path: string }) => `${finding.code} ${finding.path}`
+      expect(after.map(key)).not.toContain(key({ code, path }))
+      expect(before.map(key)).toEqual(expect.arrayContaining(after.map(key)))
+    }
+  })
+})

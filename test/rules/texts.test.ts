@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest'
+import { en } from '../../src/message/en/index.js'
+import { rulesTexts } from '../../src/message/en/rules.js'
+import { renderMessage } from '../../src/message/index.js'
+import { allRules } from '../../src/rules/allRules.js'
+import { waiverWithoutFinding } from '../../src/rules/spec/waiver-without-finding.js'
+import { readVectors, runVector } from './support/vectors.js'
+
+const catalogue = { ...en, texts: { ...en.texts, ...rulesTexts } }
+
+describe('English texts', () => {
+  it('stand for every rule and for no other code', () => {
+    const codes = [...allRules, waiverWithoutFinding].map(({ code }) => code)
+    const own = codes.filter((code) => !code.startsWith('interval/'))
+    expect(Object.keys(rulesTexts).sort()).toEqual(own.sort())
+  })
+
+  it.each(readVectors())('$file reads as plain sentences', ({ vector }) => {
+    for (const finding of runVector(vector)) {
+      const text = renderMessage(catalogue, finding)
+      expect(text).toMatch(/^[\p{L}\p{N}“].*[.?]$/u)
+      expect(text).not.toMatch(/undefined|NaN|\[object|\{|\}|null/)
+      expect(text).not.toContain(finding.code)
+      expect(text.length).toBeLessThan(400)
+    }
+  })
+})
