@@ -76,9 +76,30 @@ test('it reads documents where code generation from text is forbidden', () => {
   expect(stdout.trim()).toBe('true')
 })
 
+test("a user's own jitless setting is put back too", async () => {
+  await build({
+    stdin: {
+      contents: `import * as z from 'zod/mini'
+import { readShapes } from './src/spec/shapes/readShapes.ts'
+z.config({ jitless: false })
+readShapes()
+console.log(JSON.stringify(z.config().jitless))`,
+      resolveDir: process.cwd(),
+    },
+    outfile: join(folder, 'own.mjs'),
+    bundle: true,
+    format: 'esm',
+    platform: 'neutral',
+    mainFields: ['module', 'main'],
+  })
+  expect(run(`await import('./own.mjs')`)).toBe('false')
+})
+
 test("the user's own configuration of zod stays as it is", async () => {
   const z = await import('zod')
   const { readShapes } = await import('../../src/spec/shapes/readShapes.js')
+  // Zod itself fills in its configuration when it builds its first shape.
+  z.strictObject({ first: z.string() })
   const before = { ...z.config() }
   const shapes = readShapes()
   expect({ ...z.config() }).toEqual(before)

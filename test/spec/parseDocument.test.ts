@@ -8,11 +8,17 @@ import {
   parseDocument,
   parseDocumentText,
   parseMachineLog,
+  parseMachineLogText,
   parseProcedure,
+  parseProcedureText,
   parseServiceRecord,
+  parseServiceRecordText,
   parseSpecSheet,
+  parseSpecSheetText,
   parseStock,
+  parseStockText,
   parseToolbox,
+  parseToolboxText,
 } from '../../src/spec/index.js'
 import { readFixture, readGoodDocuments } from './fixtures.js'
 import { SHAPE_MISTAKES } from './shapeMistakes.js'
@@ -72,19 +78,20 @@ describe('one finding for one mistake', () => {
 
 describe('the head of a document', () => {
   const parsers = [
-    ['hub-reduction.sheet.json', parseSpecSheet],
-    ['full.machine-log.json', parseMachineLog],
-    ['full.toolbox.json', parseToolbox],
-    ['full.stock.json', parseStock],
-    ['full.procedure.json', parseProcedure],
-    ['full.service-record.json', parseServiceRecord],
+    ['hub-reduction.sheet.json', parseSpecSheet, parseSpecSheetText],
+    ['full.machine-log.json', parseMachineLog, parseMachineLogText],
+    ['full.toolbox.json', parseToolbox, parseToolboxText],
+    ['full.stock.json', parseStock, parseStockText],
+    ['full.procedure.json', parseProcedure, parseProcedureText],
+    ['full.service-record.json', parseServiceRecord, parseServiceRecordText],
   ] as const
 
   test('each function takes its own kind and names it when another came', () => {
     for (const [file] of parsers)
-      for (const [ownFile, parse] of parsers) {
+      for (const [ownFile, parse, parseText] of parsers) {
         const document = readFixture(file)
         const result = parse(document)
+        expect(parseText(JSON.stringify(document))).toEqual(result)
         if (file === ownFile) expect(result).toEqual({ ok: true, value: document, findings: [] })
         else {
           expect(list(result)).toEqual([['spec/wrong-kind', '/kind']])
@@ -111,6 +118,22 @@ describe('the head of a document', () => {
     expect(findings[0]).toMatchObject({
       code: 'spec/wrong-version',
       params: { found: '1.7', readable: ['1.0'] },
+    })
+  })
+
+  test('a repeated key is a finding of the document that it stands in', () => {
+    const text = JSON.stringify(readFixture('full.stock.json')).replace('{', '{"name":"first",')
+    expect(parseStockText(text, { name: 'shelf.json' })).toEqual({
+      ok: false,
+      findings: [
+        {
+          code: 'spec/duplicate-key',
+          severity: 'error',
+          document: { kind: 'stock', id: 'station-shelf', name: 'shelf.json' },
+          path: '/name',
+          params: { key: 'name' },
+        },
+      ],
     })
   })
 

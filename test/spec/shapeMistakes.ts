@@ -311,4 +311,19 @@ export const SHAPE_MISTAKES: readonly ShapeMistake[] = [
   one(RECORD, replace('/entries/0/opened/0', 'drain plug'), 'spec/bad-pointer', '/entries/0/opened/0'),
   one(RECORD, remove('/readings'), 'spec/missing-key', ''),
   one(RECORD, replace('/readings/hours/value', -0.1), 'spec/number-too-small', '/readings/hours/value'),
+  one(
+    RECORD,
+    move('/entries/0/drained/unit', '/entries/0/drained/units'),
+    'spec/unknown-key',
+    '/entries/0/drained/units',
+  ),
+  {
+    of: RECORD,
+    patch: [add('/nots', 'x'), add('/entries/0/drained/mark', 1), remove('/entries/0/drained/value')],
+    found: [
+      ['spec/unknown-key', '/nots'],
+      ['spec/unknown-key', '/entries/0/drained/mark'],
+      ['spec/missing-key', '/entries/0/drained'],
+    ],
+  },
 ]
