@@ -127,8 +127,8 @@ describe('documents that are strange but of the right shape', () => {
           expect(document.name).toBeTypeOf('string')
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: 400 },
     )
-    expect(judged).toBeGreaterThanOrEqual(3000)
+    expect(judged).toBeGreaterThanOrEqual(400)
   })
 })

@@ -20,9 +20,8 @@ export const wrenchCannotReach = defineRule({
         .map(({ document }) => lookUp(document.wrenches, done.tool))
         .find((found) => found !== undefined)
       if (wrench === undefined || !isReadableWrench(wrench)) return []
-      const { wrench: verdict, reasons } = checkTorqueSet(wrench, NOT_JUDGED, done.torque, {
-        edition: '2017',
-      })
+      const torque = { ...done.torque, value: Math.min(done.torque.value, 1e9) }
+      const { wrench: verdict, reasons } = checkTorqueSet(wrench, NOT_JUDGED, torque, { edition: '2017' })
       if (verdict === 'can') return []
       const because = reasons.slice(1).map((reason) => ({ ...reason }))
       return [{ path, params: { part, wrench: wrench.name, torque: { ...done.torque }, because } }]
