@@ -18,7 +18,7 @@ export function plainText(text: string): string {
 
 const SAME: readonly (readonly [string, string])[] = [
   ['\u00a0\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000', ' '],
-  ['•∙⋅', '·'],
+  ['•∙⋅・', '·'],
   ['−‐‑', '-'],
   ['—―', '–'],
   ['º˚', '°'],

@@ -44,7 +44,7 @@ export function readNumber(reading: Reading): NumberFound | undefined {
     // spaces and apostrophes part groups of three, and nothing else
     if (
       (mark === SPACE || mark === APOSTROPHE) &&
-      (next !== at + 4 || text.charCodeAt(next) === STROKE || at === start)
+      (next !== at + 4 || at === start || isFractionBar(text, next))
     )
       break
     marks += 1
@@ -143,6 +143,11 @@ function readFraction(text: string, start: number, wholeEnd: number): Fraction |
   const decimals = String(Math.round((top * 1e6) / bottom)).padStart(6, '0')
   const value = `${whole || '0'}.${bottom === 3 ? decimals : decimals.replace(/0+$/, '')}`
   return { end, found: { value, fraction, ...(bottom === 3 && { trouble: 'does-not-end' as const }) } }
+}
+
+/** Whether the digits before are the upper half of a fraction. */
+function isFractionBar(text: string, at: number): boolean {
+  return text.charCodeAt(at) === STROKE && digitsEnd(text, at + 1) > at + 1
 }
 
 function digitsEnd(text: string, from: number): number {
