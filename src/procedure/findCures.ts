@@ -72,14 +72,14 @@ function weigh(scale: Scale, attempts: Iterable<Attempt>, most: number): readonl
   return better.slice(0, 3).map(({ cure }) => cure)
 }
 
-/** Changes right at the place of the trouble. */
+/** Changes at the place of the trouble: a later step brought forward, as late as will do; else a missing one put in. */
 function* listNear(scale: Scale, steps: readonly Step[], trouble: Trouble): Iterable<Attempt> {
   const { place, mend } = trouble
   for (const seed of mend) {
     for (const [from, step] of steps.entries()) {
       if (!isSame(step, seed)) continue
       if (from > place) {
-        yield move(steps, from, place)
+        for (let to = place; to >= 0; to -= 1) yield move(steps, from, to)
         yield move(steps, place, from)
       } else if (place === steps.length) yield move(steps, from, steps.length - 1)
     }

@@ -1,8 +1,10 @@
 import type { Cure, Finding } from '../finding.js'
 import { applyPatch } from '../spec/applyPatch.js'
 import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
+import { checkSteps } from './checkSteps.js'
+import { readWorld } from './examine.js'
+import { countTroubles, type Scale } from './findCures.js'
 import { requireProcedure, requireSheet } from './requireDocument.js'
-import { validateProcedure } from './validateProcedure.js'
 
 export interface Repair {
   readonly procedure: ProcedureDocument
@@ -36,40 +38,43 @@ export interface Repair {
 export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet): Repair {
   requireProcedure(procedure)
   requireSheet(sheet)
-  let here: Repair = { procedure, applied: [], left: validateProcedure(procedure, sheet) }
-  while (countOpen(here) > 0) {
-    const next = takeBest(here, sheet)
-    if (countOpen(next) >= countOpen(here)) break
+  const { world, findings } = readWorld(procedure, sheet)
+  const scale: Scale = { sheet, world, verdicts: new Map() }
+  let here: Try = { procedure, applied: [], troubles: countTroubles(scale, procedure.steps) }
+  while (here.troubles > 0) {
+    const next = takeBest(here, scale)
+    if (next.troubles >= here.troubles) break
     here = next
   }
-  return here
+  const left = [...findings, ...checkSteps(scale, here.procedure)]
+  return { procedure: here.procedure, applied: here.applied, left }
 }
 
-/** What the steps themselves are to blame for; an unknown service or another sheet no step can mend. */
-function countOpen({ left }: Repair): number {
-  return left.filter((finding) => finding.path.startsWith('/steps')).length
+interface Try {
+  readonly procedure: ProcedureDocument
+  readonly applied: readonly Cure[]
+  readonly troubles: number
 }
 
 /** The best that one or two cures reach. */
-function takeBest(here: Repair, sheet: SpecSheet): Repair {
-  const first = listTries(here, sheet)
-  const done = first.find((one) => countOpen(one) === 0)
+function takeBest(here: Try, scale: Scale): Try {
+  const first = listTries(here, scale)
+  const done = first.find((one) => one.troubles === 0)
   if (done !== undefined) return done
-  let best = first.reduce((least, one) => (countOpen(one) < countOpen(least) ? one : least), here)
+  let best = first.reduce((least, one) => (one.troubles < least.troubles ? one : least), here)
   for (const one of first)
-    for (const second of listTries(one, sheet)) {
-      if (countOpen(second) === 0) return second
-      if (countOpen(second) < countOpen(best)) best = second
+    for (const second of listTries(one, scale)) {
+      if (second.troubles === 0) return second
+      if (second.troubles < best.troubles) best = second
     }
   return best
 }
 
-function listTries(from: Repair, sheet: SpecSheet): readonly Repair[] {
-  const cures = new Map(
-    from.left.flatMap((finding) => finding.cures ?? []).map((cure) => [JSON.stringify(cure), cure]),
-  )
+function listTries(from: Try, scale: Scale): readonly Try[] {
+  const all = checkSteps(scale, from.procedure).flatMap((finding) => finding.cures ?? [])
+  const cures = new Map(all.map((cure) => [JSON.stringify(cure), cure]))
   return [...cures.values()].map((cure) => {
     const procedure = applyPatch(from.procedure, [cure]) as ProcedureDocument
-    return { procedure, applied: [...from.applied, cure], left: validateProcedure(procedure, sheet) }
+    return { procedure, applied: [...from.applied, cure], troubles: countTroubles(scale, procedure.steps) }
   })
 }

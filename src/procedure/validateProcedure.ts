@@ -1,11 +1,8 @@
 import type { Finding } from '../finding.js'
 import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
-import { examineSteps, readWorld } from './examine.js'
-import { countTroubles, findCures, type Scale } from './findCures.js'
+import { checkSteps } from './checkSteps.js'
+import { readWorld } from './examine.js'
 import { requireProcedure, requireSheet } from './requireDocument.js'
-
-/** Past this many troubles the list is no slip but another job; cures are looked for in the first ones only. */
-const MOST_CURED = 40
 
 /**
  * Checks a writer's order of work against its sheet, so that nobody is stranded, hurt or left with an open plug.
@@ -34,13 +31,5 @@ export function validateProcedure(procedure: ProcedureDocument, sheet: SpecSheet
   requireProcedure(procedure)
   requireSheet(sheet)
   const { world, findings } = readWorld(procedure, sheet)
-  const troubles = examineSteps(sheet, world, procedure)
-  const scale: Scale = { sheet, world, verdicts: new Map() }
-  const before = troubles.length === 0 ? 0 : countTroubles(scale, procedure.steps)
-  const cured = troubles.map((trouble, place): Finding => {
-    if (trouble.finding.cures !== undefined || place >= MOST_CURED) return trouble.finding
-    const cures = findCures(scale, procedure, trouble, before)
-    return cures.length === 0 ? trouble.finding : { ...trouble.finding, cures }
-  })
-  return [...findings, ...cured]
+  return [...findings, ...checkSteps({ sheet, world, verdicts: new Map() }, procedure)]
 }

@@ -12,7 +12,7 @@ describe('laws', () => {
         const procedure = build(sheet, services)
         expect(validateProcedure(procedure, sheet).map((one) => `${one.path} ${one.code}`)).toEqual([])
       }),
-      { numRuns: 400 },
+      { numRuns: 200 },
     )
   })
 
@@ -30,7 +30,7 @@ describe('laws', () => {
           ])
             expect(readPointer(sheet, pointer), pointer).toBeDefined()
       }),
-      { numRuns: 200 },
+      { numRuns: 100 },
     )
   })
 })

@@ -1,0 +1,158 @@
+import { describe, expect, test } from 'vitest'
+import { procedureTexts } from '../../src/message/en/procedure.js'
+import { stepTexts } from '../../src/message/en/steps.js'
+import { ACTIONS, buildProcedure, findCautions } from '../../src/procedure/index.js'
+import { findNeed } from '../../src/procedure/needs.js'
+import type { Step } from '../../src/spec/index.js'
+import { build, makeCase, makeOpening, makeSheet, SEALANT, TURNS, varietySheet } from './sheets.js'
+
+const rows = Object.entries(ACTIONS)
+
+describe('the table', () => {
+  test('has every action that has a text, and no other', () => {
+    expect(Object.keys(ACTIONS).sort()).toEqual(Object.keys(stepTexts).sort())
+  })
+
+  test.each(rows)(
+    '%s: its needs have texts and cures, its hazards have texts, its time is stated',
+    (_action, row) => {
+      for (const name of row.needs) {
+        expect(Object.keys(procedureTexts)).toContain(`procedure/${name}`)
+        expect(findNeed(name).severity).toMatch(/^(error|warning)$/)
+      }
+      for (const hazard of row.hazards) expect(Object.keys(procedureTexts)).toContain(hazard.code)
+      expect(row.minutes === 'planned' || (Number.isInteger(row.minutes) && row.minutes > 0)).toBe(true)
+      expect(row.changes.length).toBeGreaterThan(0)
+      expect(row.on.length).toBeGreaterThan(0)
+    },
+  )
+
+  test('short words make ids, and no two actions have the same', () => {
+    const words = rows.map(([, row]) => row.short)
+    for (const word of words) expect(word).toMatch(/^[a-z][a-z-]*$/)
+    expect(new Set(words).size).toBe(words.length)
+  })
+
+  test('danger is used of nothing, warning of what could kill, notice of damage alone', () => {
+    const signals = new Map(
+      rows.flatMap(([, row]) => row.hazards.map((one) => [one.code, one.signal] as const)),
+    )
+    const of = (word: string) =>
+      [...signals]
+        .filter(([, signal]) => signal === word)
+        .map(([code]) => code)
+        .sort()
+    expect(of('danger')).toEqual([])
+    expect(of('warning')).toEqual([
+      'procedure/caution-lifting',
+      'procedure/caution-machine-may-move',
+      'procedure/caution-stands',
+    ])
+    expect(of('notice')).toEqual([
+      'procedure/caution-chips',
+      'procedure/caution-used-oil',
+      'procedure/caution-weeping-taper',
+      'procedure/caution-weeping-washer',
+    ])
+  })
+})
+
+describe('texts', () => {
+  const say = {
+    number: String,
+    quantity: JSON.stringify,
+    date: String,
+    list: (items: readonly string[]) => items.join(', '),
+    count: (value: number, one: string, other: string) => `${value} ${value === 1 ? one : other}`,
+    reason: JSON.stringify,
+  }
+  const full = {
+    step: 'front-fit-drain',
+    part: 'drain plug',
+    gearcase: 'front differential',
+    instance: 'left',
+    action: 'fit',
+    wanted: ['opening', 'machine'],
+    known: ['left', 'right'],
+    on: '/nowhere',
+    name: 'tightening',
+    pointer: '/a',
+    found: '/b',
+    named: 'one',
+    namedRevision: '1',
+    sheet: 'two',
+    revision: '2',
+    service: 'change',
+    missing: ['serial'],
+    signal: 'warning',
+  }
+  test.each(Object.entries(procedureTexts))('%s', (_code, text) => {
+    const write = text as (params: unknown, say: unknown) => string
+    const sentence = write(full, say)
+    expect(sentence).toMatch(/^[A-Z0-9“].*[.”]$/)
+    expect(sentence).not.toMatch(/undefined|NaN|\[object/)
+    const bare = write(
+      { ...full, part: undefined, gearcase: undefined, instance: undefined, step: undefined, known: [] },
+      say,
+    )
+    expect(bare).not.toMatch(/NaN|\[object/)
+    expect(write({ ...full, part: undefined }, say)).not.toMatch(/NaN|\[object/)
+    expect(write({ ...full, gearcase: undefined, instance: undefined }, say)).not.toMatch(/NaN|\[object/)
+  })
+})
+
+describe('findCautions', () => {
+  const taper = makeSheet({
+    box: {
+      ...makeCase('box', {}),
+      openings: {
+        fill: makeOpening('fill plug', [{ role: 'fill' }], { seals: [SEALANT], tightening: TURNS }),
+        drain: makeOpening('drain plug', [{ role: 'drain' }]),
+      },
+    },
+  })
+  const codesOf = (step: Step) => findCautions(taper, step).map((one) => one.code)
+
+  test('a washer plug is never helped by more torque; a taper plug has its turns', () => {
+    expect(codesOf({ id: 'a', do: 'tighten', on: '/gearcases/box/openings/drain' })).toEqual([
+      'procedure/caution-weeping-washer',
+    ])
+    expect(codesOf({ id: 'a', do: 'tighten', on: '/gearcases/box/openings/fill' })).toEqual([
+      'procedure/caution-weeping-taper',
+    ])
+    expect(codesOf({ id: 'a', do: 'check for leaks', on: '/gearcases/box' })).toEqual([
+      'procedure/caution-weeping-washer',
+      'procedure/caution-weeping-taper',
+    ])
+    expect(codesOf({ id: 'a', do: 'check for leaks' })).toEqual([])
+    expect(codesOf({ id: 'a', do: 'tighten', on: '/gearcases/__proto__/openings/fill' })).toEqual([])
+    expect(codesOf({ id: 'a', do: 'tighten', on: 'no pointer' })).toEqual([])
+  })
+
+  test('lifting warns, reading does not', () => {
+    expect(findCautions(taper, { id: 'a', do: 'raise the machine' })).toEqual([
+      { code: 'procedure/caution-lifting', params: { signal: 'warning' } },
+    ])
+    expect(codesOf({ id: 'a', do: 'read the manual' })).toEqual([])
+  })
+
+  test('every step of a built procedure can be asked', () => {
+    for (const step of build(varietySheet, ['change']).steps)
+      for (const caution of findCautions(varietySheet, step))
+        expect(Object.keys(procedureTexts)).toContain(caution.code)
+  })
+
+  test('misuse throws', () => {
+    expect(() => findCautions(taper, undefined as never)).toThrow(TypeError)
+    expect(() => findCautions(taper, { id: 'a', do: 'toString' } as never)).toThrow(TypeError)
+    expect(() => findCautions(undefined as never, { id: 'a', do: 'fit' })).toThrow(TypeError)
+  })
+})
+
+describe('texts reach every finding that building can give', () => {
+  test('of a machine that cannot be told', () => {
+    const sheet = makeSheet({ rear: makeCase('rear', { drainOnSome: { variants: ['winch'] } }) })
+    for (const finding of buildProcedure({ sheet, identity: {}, services: ['change', 'none'] }).findings)
+      expect(Object.keys(procedureTexts)).toContain(finding.code)
+  })
+})

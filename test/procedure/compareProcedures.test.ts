@@ -1,0 +1,123 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { compareProcedures } from '../../src/procedure/index.js'
+import type { ProcedureDocument, Step } from '../../src/spec/index.js'
+import { build, varietySheet, visitArbitrary } from './sheets.js'
+
+const whole = build(varietySheet, ['front-change'])
+
+function change(id: string, write: (step: Step) => Step | undefined): ProcedureDocument {
+  return { ...whole, steps: whole.steps.flatMap((step) => (step.id === id ? (write(step) ?? []) : [step])) }
+}
+
+describe('laws', () => {
+  test('a procedure has the effect of itself, whatever its names, notes and ids', () => {
+    fc.assert(
+      fc.property(visitArbitrary, ({ sheet, services }) => {
+        const procedure = build(sheet, services)
+        const renamed: ProcedureDocument = {
+          ...procedure,
+          name: 'Other words',
+          steps: procedure.steps.map((step, place) => ({ ...step, id: `s${place}`, note: 'Slowly.' })),
+        }
+        expect(compareProcedures(procedure, renamed, sheet)).toEqual({
+          sameEffect: true,
+          state: [],
+          onlyFirst: [],
+          onlySecond: [],
+          findings: { onlyFirst: [], onlySecond: [] },
+        })
+      }),
+      { numRuns: 40 },
+    )
+  })
+
+  test('the other way round it tells the same, turned', () => {
+    fc.assert(
+      fc.property(fc.nat(whole.steps.length - 1), (at) => {
+        const cut = { ...whole, steps: whole.steps.toSpliced(at, 1) }
+        const there = compareProcedures(whole, cut, varietySheet)
+        const back = compareProcedures(cut, whole, varietySheet)
+        expect(there.sameEffect).toBe(false)
+        expect(there.onlyFirst).toEqual([whole.steps[at]?.id])
+        expect(back.onlySecond).toEqual(there.onlyFirst)
+        expect(back.state.map(({ path, first, second }) => [path, second, first])).toEqual(
+          there.state.map(({ path, first, second }) => [path, first, second]),
+        )
+        expect(back.findings.onlyFirst).toEqual(there.findings.onlySecond)
+      }),
+      { numRuns: 60 },
+    )
+  })
+})
+
+describe('what differs', () => {
+  test('the order of two independent steps does not', () => {
+    const [read, protect, ...rest] = whole.steps
+    if (read === undefined || protect === undefined) throw new Error('too few steps')
+    const turned = { ...whole, steps: [protect, read, ...rest] }
+    expect(compareProcedures(whole, turned, varietySheet).sameEffect).toBe(true)
+  })
+
+  test('an order that breaks a need does, through its finding alone', () => {
+    const crack = whole.steps.find((step) => step.id === 'front-crack-fill')
+    if (crack === undefined) throw new Error('no such step')
+    const rest = whole.steps.filter((step) => step !== crack)
+    const late = rest.toSpliced(
+      rest.findIndex((step) => step.id === 'front-take-out-fill'),
+      0,
+      crack,
+    )
+    expect(compareProcedures(whole, { ...whole, steps: late }, varietySheet)).toEqual({
+      sameEffect: false,
+      state: [],
+      onlyFirst: [],
+      onlySecond: [],
+      findings: { onlyFirst: [], onlySecond: ['procedure/fill-not-cracked'] },
+    })
+  })
+
+  test('a record that is not written does, in the state', () => {
+    const silent = change('record', () => undefined)
+    expect(compareProcedures(whole, silent, varietySheet)).toEqual({
+      sameEffect: false,
+      state: [{ path: '/recorded', first: 'true', second: 'false' }],
+      onlyFirst: ['record'],
+      onlySecond: [],
+      findings: { onlyFirst: [], onlySecond: ['procedure/not-recorded'] },
+    })
+  })
+
+  test('another figure does', () => {
+    const swapped = change('front-tighten-drain', (step) => ({
+      ...step,
+      values: { tightening: '/gearcases/front/openings/fill/tightening' },
+    }))
+    const told = compareProcedures(whole, swapped, varietySheet)
+    expect([told.onlyFirst, told.onlySecond]).toEqual([['front-tighten-drain'], ['front-tighten-drain']])
+    expect(told.findings.onlySecond).toEqual(['procedure/wrong-figure'])
+  })
+
+  test('a step done twice counts twice', () => {
+    const twice = { ...whole, steps: [...whole.steps, { id: 'record-2', do: 'record' } as const] }
+    expect(compareProcedures(whole, twice, varietySheet).onlySecond).toEqual(['record-2'])
+  })
+
+  test('two visits: the gearcases that only one of them reaches', () => {
+    const other = build(varietySheet, ['rear-check'])
+    const told = compareProcedures(whole, other, varietySheet)
+    expect(told.onlyFirst).toContain('front-pour-fill')
+    expect(told.onlySecond).toContain('rear-level-fill')
+    expect(told.state).toContainEqual({
+      path: '/gearcases/~1gearcases~1front/oil',
+      first: 'new',
+      second: 'old',
+    })
+  })
+
+  test('misuse throws', () => {
+    expect(() => compareProcedures(undefined as never, whole, varietySheet)).toThrow(/^first: /)
+    expect(() => compareProcedures(whole, 7 as never, varietySheet)).toThrow(/^second: /)
+    expect(() => compareProcedures(whole, whole, whole as never)).toThrow(TypeError)
+  })
+})

@@ -1,0 +1,120 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { repairProcedure, validateProcedure } from '../../src/procedure/index.js'
+import { applyPatch } from '../../src/spec/applyPatch.js'
+import type { ProcedureDocument, Step } from '../../src/spec/index.js'
+import { build, VARIETY, varietySheet, visitArbitrary } from './sheets.js'
+
+function swap(procedure: ProcedureDocument, place: number): ProcedureDocument {
+  const [first, second] = [procedure.steps[place], procedure.steps[place + 1]]
+  if (first === undefined || second === undefined) throw new Error('no two steps there')
+  return { ...procedure, steps: procedure.steps.toSpliced(place, 2, second, first) }
+}
+
+describe('laws', () => {
+  test('one step left out of any built procedure is mended by at most two changes', () => {
+    fc.assert(
+      fc.property(visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
+        const whole = build(sheet, services)
+        const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
+        const mended = repairProcedure(cut, sheet)
+        expect(mended.left).toEqual([])
+        expect(mended.applied.length).toBeLessThanOrEqual(2)
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  test('two neighbours swapped in any built procedure are mended by at most two changes', () => {
+    fc.assert(
+      fc.property(visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
+        const whole = build(sheet, services)
+        const swapped = swap(whole, at % (whole.steps.length - 1))
+        const mended = repairProcedure(swapped, sheet)
+        expect(mended.left).toEqual([])
+        expect(mended.applied.length).toBeLessThanOrEqual(2)
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  test('the changes told are the changes made', () => {
+    fc.assert(
+      fc.property(visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
+        const whole = build(sheet, services)
+        const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
+        const { applied, procedure } = repairProcedure(cut, sheet)
+        expect(applyPatch(cut, applied)).toEqual(procedure)
+      }),
+      { numRuns: 25 },
+    )
+  })
+
+  test('every cure leaves fewer or other troubles, and steps that can be read', () => {
+    fc.assert(
+      fc.property(visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
+        const whole = build(sheet, services)
+        const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
+        const findings = validateProcedure(cut, sheet)
+        for (const finding of findings)
+          for (const cure of finding.cures ?? []) {
+            const after = validateProcedure(applyPatch(cut, [cure]) as ProcedureDocument, sheet)
+            expect(after.length).toBeLessThanOrEqual(findings.length)
+            expect(after).not.toEqual(findings)
+          }
+      }),
+      { numRuns: 25 },
+    )
+  })
+
+  for (const id of Object.keys(VARIETY))
+    test(`${id}: every two neighbours swapped are mended`, () => {
+      const whole = build(varietySheet, [`${id}-change`])
+      for (let place = 0; place + 1 < whole.steps.length; place += 1) {
+        const mended = repairProcedure(swap(whole, place), varietySheet)
+        expect(mended.left, whole.steps[place]?.id ?? '').toEqual([])
+        expect(mended.applied.length).toBeLessThanOrEqual(2)
+      }
+    })
+})
+
+describe('proposals', () => {
+  test('nothing is changed where nothing is wrong', () => {
+    const whole = build(varietySheet, ['front-change'])
+    expect(repairProcedure(whole, varietySheet)).toEqual({ procedure: whole, applied: [], left: [] })
+  })
+
+  test('a fill plug cracked too late is brought forward', () => {
+    const whole = build(varietySheet, ['front-change'])
+    const crack = whole.steps.find((step) => step.id === 'front-crack-fill')
+    if (crack === undefined) throw new Error('no such step')
+    const rest = whole.steps.filter((step) => step !== crack)
+    const late = rest.toSpliced(
+      rest.findIndex((step) => step.id === 'front-take-out-fill'),
+      0,
+      crack,
+    )
+    const { applied, procedure } = repairProcedure({ ...whole, steps: late }, varietySheet)
+    expect(applied.map((cure) => cure.op)).toEqual(['move'])
+    const ids = procedure.steps.map((step) => step.id)
+    expect(ids.indexOf('front-crack-fill')).toBeLessThan(ids.indexOf('front-crack-drain'))
+  })
+
+  test('many mistakes: as far as it goes, and never worse', () => {
+    const whole = build(varietySheet, ['rear-change'])
+    const steps: readonly Step[] = whole.steps.filter((_step, place) => place % 4 !== 0)
+    const broken = { ...whole, steps }
+    const before = validateProcedure(broken, varietySheet).length
+    const mended = repairProcedure(broken, varietySheet)
+    expect(mended.left.length).toBeLessThan(before)
+    expect(mended.applied.length).toBeGreaterThan(2)
+  })
+
+  test('a step that no machine could do, and that nothing hangs on, is taken out', () => {
+    const whole = build(varietySheet, ['rear-check'])
+    const odd = { id: 'odd', do: 'fit', on: '/gearcases/none' } as const
+    const mended = repairProcedure({ ...whole, steps: [...whole.steps, odd] }, varietySheet)
+    expect(mended.applied).toEqual([{ op: 'remove', path: `/steps/${whole.steps.length}` }])
+    expect(mended.procedure).toEqual(whole)
+  })
+})

@@ -1,0 +1,118 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { simulateProcedure } from '../../src/procedure/index.js'
+import { build, sharedSheet, varietySheet, visitArbitrary } from './sheets.js'
+
+describe('laws', () => {
+  test('the same steps give the same states, one for each step', () => {
+    fc.assert(
+      fc.property(visitArbitrary, ({ sheet, services }) => {
+        const procedure = build(sheet, services)
+        const once = simulateProcedure(procedure, sheet)
+        expect(simulateProcedure(procedure, sheet)).toEqual(once)
+        expect(once.states).toHaveLength(procedure.steps.length)
+        expect(once.end).toEqual(once.states.at(-1))
+        expect(JSON.parse(JSON.stringify(once))).toEqual(once)
+      }),
+      { numRuns: 40 },
+    )
+  })
+
+  test('at the end of a built procedure everything is tight, on its wheels and dry', () => {
+    fc.assert(
+      fc.property(visitArbitrary, ({ sheet, services }) => {
+        const { end } = simulateProcedure(build(sheet, services), sheet)
+        for (const part of [...Object.values(end.openings), ...Object.values(end.covers)])
+          expect(part.position).toBe('tight')
+        expect(Object.values(end.shields)).not.toContain('off')
+        expect([end.lifted, end.recorded, end.usedOil === 'in the pan']).toEqual([[], true, false])
+      }),
+      { numRuns: 40 },
+    )
+  })
+
+  test('the order of keys in the sheet orders the work and changes nothing of its end', () => {
+    fc.assert(
+      fc.property(visitArbitrary, ({ sheet, services }) => {
+        const turned = { ...sheet, gearcases: Object.fromEntries(Object.entries(sheet.gearcases).reverse()) }
+        const one = simulateProcedure(build(sheet, services), sheet).end
+        const other = simulateProcedure(build(turned, services), turned).end
+        expect(other.gearcases).toEqual(one.gearcases)
+        expect(other.openings).toEqual(one.openings)
+      }),
+      { numRuns: 40 },
+    )
+  })
+})
+
+describe('states', () => {
+  const procedure = build(varietySheet, ['hub-change'])
+  const { states, start } = simulateProcedure(procedure, varietySheet)
+  const stateAfter = (id: string) => states[procedure.steps.findIndex((step) => step.id === id)]
+
+  test('a plug is kept by pointer and instance, its wheel by gearcase and instance', () => {
+    const plug = (side: string) => `/gearcases/hub/openings/fill@${side}`
+    expect(start.openings[plug('left')]?.position).toBe('tight')
+    expect(stateAfter('hub-left-crack-fill')?.openings[plug('left')]?.position).toBe('cracked')
+    expect(stateAfter('hub-left-crack-fill')?.openings[plug('right')]?.position).toBe('tight')
+    expect(stateAfter('hub-left-take-out-fill-2')?.openings[plug('left')]?.outAt).toEqual([
+      'mark down',
+      'mark level',
+    ])
+    expect(stateAfter('hub-left-turn-fill-2')?.gearcases['/gearcases/hub@left']?.wheelMark).toBe('mark level')
+    expect(stateAfter('hub-left-turn-fill-2')?.gearcases['/gearcases/hub@right']?.wheelMark).toBe('not known')
+    expect(stateAfter('hub-left-drain-fill')?.gearcases['/gearcases/hub@left']?.oil).toBe('out')
+    expect(stateAfter('hub-left-pour-fill')?.gearcases['/gearcases/hub@left']?.oil).toBe('new')
+  })
+
+  test('cracking a plug uses up its washer', () => {
+    const seal = '/gearcases/hub/openings/fill/seals/0@left'
+    expect(start.seals[seal]).toBe('undisturbed')
+    expect(stateAfter('hub-left-crack-fill')?.seals[seal]).toBe('used')
+    expect(stateAfter('hub-left-old-seal-fill')?.seals[seal]).toBe('off')
+    expect(stateAfter('hub-left-new-seal-fill')?.seals[seal]).toBe('new')
+  })
+
+  test('one pour fills every gearcase that shares the oil', () => {
+    const shared = build(sharedSheet, ['change'])
+    const { end } = simulateProcedure(shared, sharedSheet)
+    expect(end.gearcases['/gearcases/gearbox']?.oil).toBe('new')
+    expect(end.gearcases['/gearcases/axle']?.oil).toBe('new')
+  })
+
+  test('a step that says too little leaves the state as it was', () => {
+    const odd = { ...procedure, steps: [{ id: 'odd', do: 'take out', on: '/nowhere' } as const] }
+    const run = simulateProcedure(odd, varietySheet)
+    expect(run.end).toEqual(run.start)
+    expect(run.findings[0]?.code).toBe('procedure/unknown-part')
+  })
+
+  test('no steps: the end is the start', () => {
+    const run = simulateProcedure({ ...procedure, steps: [] }, varietySheet)
+    expect(run.end).toEqual(run.start)
+    expect(run.states).toEqual([])
+  })
+
+  test('chocks, jack and stands of a writer who names no part stand for all', () => {
+    const write = (names: readonly ('chock the wheels' | 'raise the machine' | 'set on stands')[]) => ({
+      ...procedure,
+      steps: names.map((name, place) => ({ id: `s${place}`, do: name })),
+    })
+    const { end } = simulateProcedure(
+      write(['chock the wheels', 'raise the machine', 'set on stands']),
+      varietySheet,
+    )
+    expect([end.chocked, end.lifted, end.onStands]).toEqual([
+      ['front', 'rear'],
+      ['front-beam', 'rear-beam'],
+      ['front-beam', 'rear-beam'],
+    ])
+    const bare = { ...varietySheet, machine: { ...varietySheet.machine, axles: {} } }
+    expect(simulateProcedure(write(['chock the wheels']), bare).end.chocked).toEqual(['wheels'])
+  })
+
+  test('misuse throws', () => {
+    expect(() => simulateProcedure({} as never, varietySheet)).toThrow(TypeError)
+    expect(() => simulateProcedure(procedure, null as never)).toThrow(TypeError)
+  })
+})
