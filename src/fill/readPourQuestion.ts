@@ -36,17 +36,17 @@ export function readPourQuestion(
   requireAmount('hose.drop', hose.drop, 'length', { least: 0 })
   requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity', { above: 0 })
   requireAmount('volume', volume, 'volume', { above: 0 })
+  const range = { min: SHORTEST, max: LONGEST }
   for (const [name, length] of Object.entries({ ...lengths, 'hose.drop': hose.drop })) {
-    const { value } = convert(length, 'm')
-    const outside = value > LONGEST.value || (value < SHORTEST.value && name !== 'hose.drop')
-    if (outside) return outsideRange(name, length, SHORTEST, LONGEST)
+    const level = name === 'hose.drop' && length.value === 0
+    if (!level && isOutside(length, range)) return outsideRange(name, length, range)
   }
-  if (kinematicViscosity.value < THINNEST.value || kinematicViscosity.value > THICKEST.value) {
-    return outsideRange('kinematicViscosity', kinematicViscosity, THINNEST, THICKEST)
+  const thickness = { min: THINNEST, max: THICKEST }
+  if (isOutside(kinematicViscosity, thickness)) {
+    return outsideRange('kinematicViscosity', kinematicViscosity, thickness)
   }
-  if (convert(volume, 'L').value > MOST.value || convert(volume, 'L').value < LEAST.value) {
-    return outsideRange('volume', volume, LEAST, MOST)
-  }
+  const amount = { min: LEAST, max: MOST }
+  if (isOutside(volume, amount)) return outsideRange('volume', volume, amount)
   const metres = (length: Quantity) => convert(length, 'm').value
   const bore = metres(hose.bore)
   const topDiameter = metres(funnel.diameter)
@@ -65,6 +65,16 @@ export function readPourQuestion(
   }
 }
 
-function outsideRange(name: string, given: Quantity, min: Quantity, max: Quantity) {
-  return fillReason('fill/measure-outside-range', { name, given, min, max })
+interface Limits {
+  readonly min: Quantity
+  readonly max: Quantity
+}
+
+/** In the unit given, since a number such as 1e-320 mm cannot be converted at all. */
+function isOutside(given: Quantity, { min, max }: Limits): boolean {
+  return given.value < convert(min, given.unit).value || given.value > convert(max, given.unit).value
+}
+
+function outsideRange(name: string, given: Quantity, limits: Limits) {
+  return fillReason('fill/measure-outside-range', { name, given, ...limits })
 }

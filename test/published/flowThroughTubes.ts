@@ -3,8 +3,11 @@
  *
  * White, Fluid Mechanics, 5th ed.: problem 6.27 (solution read, R): a cylindrical reservoir (diameter D, depth Z)
  * drains through a laminar tube (d, L) whose outlet is h below the floor: t0 = (1/C)·ln(1 + Z0/h),
- * C = ρ·g·d⁴/(32·µ·L·D²). The numbers of `WHITE_6_27` are worked from it outside this project's code (C).
+ * C = ρ·g·d⁴/(32·µ·L·D²). The numbers of `WHITE_6_27` are worked from it outside this project's code (C), with the book's
+ * g = 9.81 m/s²; this library takes standard gravity, 9.80665 m/s², so times are compared times 9.80665/9.81.
  */
+export const BOOK_GRAVITY = 9.81
+
 export const WHITE_6_27 = {
   viscosity: 100,
   boreMm: 12,

@@ -1,0 +1,437 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import {
+  emptyingTime,
+  funnelVolume,
+  type HoseFlow,
+  hoseArea,
+  levelOf,
+  speedUnder,
+} from '../../src/fill/hoseFlow.js'
+import { type PourQuestion, type PourTime, pourTime } from '../../src/fill/index.js'
+import { BOOK_GRAVITY, WATER_TANK, WHITE_6_17B, WHITE_6_27 } from '../published/flowThroughTubes.js'
+
+const mm = (value: number) => ({ value, unit: 'mm' }) as const
+const mL = (value: number) => ({ value, unit: 'mL' }) as const
+const mm2 = (value: number) => ({ value, unit: 'mm2/s' }) as const
+
+interface Plain {
+  shape?: 'cylinder' | 'cone'
+  diameter?: number
+  depth?: number
+  bore?: number
+  length?: number
+  drop?: number
+  viscosity?: number
+  volume?: number
+}
+function question(plain: Plain = {}): PourQuestion {
+  const { shape = 'cylinder', diameter = 120, depth = 150, bore = 12, length = 1500 } = plain
+  const { drop = length, viscosity = 460, volume = 500 } = plain
+  return {
+    funnel: { shape, diameter: mm(diameter), depth: mm(depth) },
+    hose: { bore: mm(bore), length: mm(length), drop: mm(drop) },
+    kinematicViscosity: mm2(viscosity),
+    volume: mL(volume),
+  }
+}
+function pour(plain: Plain = {}): PourTime {
+  const answer = pourTime(question(plain))
+  if (answer.kind !== 'pour time') throw new Error(JSON.stringify(answer))
+  return answer
+}
+const whyNot = (asked: PourQuestion) => pourTime(asked).reasons.map(({ code }) => code)
+const relative = (first: number, second: number) => Math.abs(first / second - 1)
+
+describe('published flow', () => {
+  const book = BOOK_GRAVITY / 9.80665
+  const { viscosity, boreMm, diameterMm, lengthM, depthM } = WHITE_6_27
+  // the funnel stands at Z0 once the hose is full: Z0·π·D²/4 and the hose's own π·d²/4·L
+  const volume = (Math.PI / 4) * (depthM * diameterMm ** 2 + lengthM * boreMm ** 2) * 1000 * 1e-3
+
+  it('White 6.27: the funnel empties in (1/C)·ln(1 + Z0/h)', () => {
+    const { funnelEmpties } = pour({
+      viscosity,
+      bore: boreMm,
+      diameter: diameterMm,
+      length: lengthM * 1000,
+      volume,
+    })
+    expect((funnelEmpties.uncorrected.value / book).toFixed(3)).toBe(WHITE_6_27.seconds)
+  })
+
+  it('White 6.27: first flow and Reynolds number of the row', () => {
+    const flow = flowOf({ viscosity, bore: boreMm, diameter: diameterMm, length: lengthM * 1000 }, 0)
+    const speed = speedUnder(flow, lengthM + depthM, lengthM) * book
+    expect((speed * hoseArea(flow) * 1e6).toFixed(3)).toBe(WHITE_6_27.firstFlow)
+    expect(((speed * flow.bore) / flow.viscosity).toFixed(1)).toBe(WHITE_6_27.reynolds)
+    expect((funnelVolume(flow, depthM) * 1e6).toFixed(1)).toBe(WHITE_6_27.millilitres)
+  })
+
+  it('White 6.17(b): 8 cm³ in 6 s through the tube that the solution finds', () => {
+    const {
+      density,
+      dynamic,
+      millilitres,
+      lengthM: length,
+      headM,
+      seconds,
+      boreMmWorked,
+      boreMm: printed,
+    } = WHITE_6_17B
+    const flow = flowOf(
+      { viscosity: (dynamic / density) * 1e6, bore: Number(boreMmWorked), length: length * 1000 },
+      0,
+    )
+    const time = (millilitres * 1e-6) / (book * speedUnder(flow, headM, length) * hoseArea(flow))
+    expect(time.toFixed(2)).toBe(seconds.toFixed(2))
+    // Q ∝ d⁴: the bore for exactly 6 s rounds to the printed 1.5 mm
+    expect((Number(boreMmWorked) * (time / seconds) ** 0.25).toFixed(1)).toBe(printed)
+  })
+
+  it('water from a wide tank is refused: Re 15,677 by the laminar law', () => {
+    const { diameterM, depthM: depth, dropM, lengthM: length, boreMm: bore, viscosity: nu } = WATER_TANK
+    const tank = {
+      diameter: diameterM * 1000,
+      depth: depth * 1000,
+      drop: dropM * 1000,
+      length: length * 1000,
+      bore,
+    }
+    const flow = flowOf({ ...tank, viscosity: nu }, 0)
+    expect((speedUnder(flow, depth + dropM, length) * book).toFixed(3)).toBe('3.135')
+    expect(whyNot(question({ ...tank, viscosity: nu, volume: 200_000 }))).toEqual(['fill/flow-not-laminar'])
+  })
+})
+
+function flowOf(plain: Plain, kinetic: number): HoseFlow {
+  const { funnel, hose, kinematicViscosity } = question(plain)
+  const bore = hose.bore.value / 1000
+  const topDiameter = funnel.diameter.value / 1000
+  return {
+    topDiameter,
+    floorDiameter: funnel.shape === 'cone' ? bore : topDiameter,
+    depth: funnel.depth.value / 1000,
+    bore,
+    length: hose.length.value / 1000,
+    drop: hose.drop.value / 1000,
+    viscosity: kinematicViscosity.value * 1e-6,
+    kinetic,
+  }
+}
+
+/**
+ * Second implementation: the pour is stepped through time (Runge–Kutta, fourth order) with the head from a level found
+ * by bisection, for a funnel filled once.
+ */
+function step(plain: Plain, kinetic: number, steps: number) {
+  const flow = flowOf(plain, kinetic)
+  const area = hoseArea(flow)
+  const level = (volume: number): number => {
+    let [low, high] = [0, flow.depth * 1.01]
+    for (let half = 0; half < 50; half += 1) {
+      const middle = (low + high) / 2
+      if (funnelVolume(flow, middle) < volume) low = middle
+      else high = middle
+    }
+    return low
+  }
+  const speed = (head: number, wetted: number): number => {
+    const viscous = (32 * flow.viscosity * wetted) / flow.bore ** 2
+    const g = 9.80665
+    if (kinetic === 0) return (g * head) / viscous
+    return (-viscous + Math.sqrt(viscous ** 2 + 4 * kinetic * g * head)) / (2 * kinetic)
+  }
+  const total = (question(plain).volume.value ?? 0) * 1e-6
+  const run = (rate: (at: number) => number, from: number, to: number, size: number): number => {
+    let [time, at] = [0, from]
+    for (;;) {
+      const [k1, k2] = [rate(at), rate(at + (size / 2) * rate(at))]
+      const k3 = rate(at + (size / 2) * k2)
+      const next = at + (size / 6) * (k1 + 2 * k2 + 2 * k3 + rate(at + size * k3))
+      if (next >= to) return time + (size * (to - at)) / (next - at)
+      time += size
+      at = next
+    }
+  }
+  const answer = pour(plain)
+  const frontRate = (x: number) =>
+    speed(level(total - area * Math.min(x, flow.length)) + (flow.drop * x) / flow.length, x)
+  const outRate = (out: number) =>
+    area * speed(level(Math.max(0, total - area * flow.length - out)) + flow.drop, flow.length)
+  return {
+    answer,
+    fills: run(frontRate, 1e-9, flow.length, answer.hoseFills.time.value / steps),
+    empties: run(outRate, 0, total - area * flow.length, answer.funnelEmpties.time.value / steps),
+  }
+}
+
+describe('against time stepping', () => {
+  it.each([
+    ['cylinder', { shape: 'cylinder', volume: 1300 }],
+    ['a hose that slants', { shape: 'cylinder', drop: 700, volume: 1300 }],
+    ['cone', { shape: 'cone', diameter: 220, depth: 180, volume: 1500 }],
+    ['thin oil, where the correction counts', { shape: 'cylinder', viscosity: 40, bore: 8, volume: 900 }],
+  ] as [string, Plain][])('%s, corrected', (_, plain) => {
+    const { answer, fills, empties } = step(plain, 1.1, 4000)
+    expect(relative(answer.hoseFills.time.value, fills)).toBeLessThan(2e-3)
+    expect(relative(answer.funnelEmpties.time.value, empties)).toBeLessThan(2e-4)
+  })
+
+  it('cylinder and cone, plain law: the funnel', () => {
+    for (const shape of ['cylinder', 'cone'] as const) {
+      const { answer, empties } = step({ shape, diameter: 200, depth: 200, volume: 1500 }, 0, 4000)
+      expect(relative(answer.funnelEmpties.uncorrected.value, empties)).toBeLessThan(2e-4)
+    }
+  })
+})
+
+describe('closed forms', () => {
+  const sizes = fc.record({
+    diameter: fc.double({ min: 80, max: 300, noNaN: true }),
+    bore: fc.double({ min: 4, max: 16, noNaN: true }),
+    length: fc.double({ min: 300, max: 3000, noNaN: true }),
+    slant: fc.double({ min: 0.2, max: 1, noNaN: true }),
+    viscosity: fc.double({ min: 300, max: 5000, noNaN: true }),
+    depth: fc.double({ min: 60, max: 300, noNaN: true }),
+  })
+
+  it('a cylinder’s logarithm equals Simpson’s rule over the depth, with and without correction (law)', () => {
+    fc.assert(
+      fc.property(sizes, fc.constantFrom(0, 1.1), (size, kinetic) => {
+        const flow = flowOf({ ...size, drop: size.length * size.slant }, kinetic)
+        const ratio = (flow.topDiameter / flow.bore) ** 2
+        const simpson = sum(2000, flow.depth, (z) => ratio / speedUnder(flow, flow.drop + z, flow.length))
+        expect(relative(emptyingTime(flow, funnelVolume(flow)), simpson)).toBeLessThan(1e-9)
+      }),
+      { numRuns: 50 },
+    )
+  })
+
+  it('a cone’s integral equals its polynomial and logarithm, plain law (law)', () => {
+    fc.assert(
+      fc.property(sizes, (size) => {
+        const flow = flowOf({ ...size, shape: 'cone', drop: size.length * size.slant }, 0)
+        // ∫ (d + kz)²/(h + z) dz with u = h + z: (d − kh)²·ln + 2k(d − kh)·Z + k²·(u² − h²)/2
+        const k = (flow.topDiameter - flow.bore) / flow.depth
+        const { drop: h, depth: z, bore: d } = flow
+        const shift = d - k * h
+        const integral =
+          shift ** 2 * Math.log1p(z / h) + 2 * k * shift * z + (k ** 2 * ((h + z) ** 2 - h ** 2)) / 2
+        const expected = ((32 * flow.viscosity * flow.length) / (9.80665 * d ** 4)) * integral
+        expect(relative(emptyingTime(flow, funnelVolume(flow)), expected)).toBeLessThan(1e-6)
+      }),
+      { numRuns: 100 },
+    )
+  })
+
+  it('level and volume undo each other, cylinder and cone (law)', () => {
+    fc.assert(
+      fc.property(
+        sizes,
+        fc.constantFrom('cylinder', 'cone'),
+        fc.double({ min: 0.001, max: 1, noNaN: true }),
+        (size, shape, share) => {
+          const flow = flowOf({ ...size, shape: shape as 'cone' }, 0)
+          const level = flow.depth * share
+          expect(relative(levelOf(flow, funnelVolume(flow, level)), level)).toBeLessThan(1e-9)
+        },
+      ),
+    )
+  })
+
+  it('the hose fills from empty: a cylinder with the level sinking, plain law, by its own antiderivative', () => {
+    // ∫ x/(Z0 + s·x) dx = L/s − Z0/s²·ln(1 + s·L/Z0), s = h/L − (d/D)²
+    const plain = { viscosity: 460, volume: 1300 }
+    const flow = flowOf(plain, 0)
+    const z0 = levelOf(flow, 1300e-6)
+    const s = flow.drop / flow.length - (flow.bore / flow.topDiameter) ** 2
+    const integral = flow.length / s - (z0 / s ** 2) * Math.log1p((s * flow.length) / z0)
+    const expected = ((32 * flow.viscosity) / (9.80665 * flow.bore ** 2)) * integral
+    expect(relative(pour(plain).hoseFills.uncorrected.value, expected)).toBeLessThan(1e-9)
+  })
+})
+
+function sum(count: number, to: number, f: (at: number) => number): number {
+  const size = to / count
+  let total = f(0) + f(to)
+  for (let place = 1; place < count; place += 1) total += f(place * size) * (place % 2 === 0 ? 2 : 4)
+  return (total * size) / 3
+}
+
+describe('laws of scale', () => {
+  const one = pour({ viscosity: 1000, volume: 1000 })
+  it('plain times go with the viscosity', () => {
+    const twice = pour({ viscosity: 2000, volume: 1000 })
+    for (const part of ['hoseFills', 'funnelEmpties', 'hoseEmpties'] as const) {
+      expect(relative(twice[part].uncorrected.value, 2 * one[part].uncorrected.value)).toBeLessThan(1e-9)
+    }
+  })
+
+  it('the last part goes with d⁻² and, upright, with L', () => {
+    expect(
+      relative(
+        pour({ viscosity: 1000, volume: 1000, bore: 6 }).hoseEmpties.time.value,
+        4 * one.hoseEmpties.time.value,
+      ),
+    ).toBeLessThan(1e-9)
+    expect(
+      relative(
+        pour({ viscosity: 1000, volume: 1000, length: 3000 }).hoseEmpties.time.value,
+        2 * one.hoseEmpties.time.value,
+      ),
+    ).toBeLessThan(1e-9)
+    expect(one.hoseEmpties.time).toEqual(one.hoseEmpties.uncorrected)
+  })
+
+  it('thicker oil, more oil and a longer hose take longer; the correction only adds (law)', () => {
+    const inputs = fc.record({
+      viscosity: fc.double({ min: 200, max: 4000, noNaN: true }),
+      volume: fc.double({ min: 300, max: 1500, noNaN: true }),
+      shape: fc.constantFrom('cylinder', 'cone' as const),
+    })
+    fc.assert(
+      fc.property(inputs, (plain) => {
+        const base = pour({ ...plain, shape: plain.shape as 'cone', diameter: 180 })
+        const more = (change: Plain) =>
+          pour({ ...plain, shape: plain.shape as 'cone', diameter: 180, ...change }).total.value
+        expect(more({ viscosity: plain.viscosity * 1.1 })).toBeGreaterThan(base.total.value)
+        expect(more({ volume: plain.volume * 1.1 })).toBeGreaterThan(base.total.value)
+        expect(more({ length: 1800, drop: 1500 })).toBeGreaterThan(base.total.value)
+        for (const part of [base.hoseFills, base.funnelEmpties]) {
+          expect(part.time.value).toBeGreaterThanOrEqual(part.uncorrected.value)
+        }
+        const { hoseFills, funnelEmpties, hoseEmpties } = base
+        expect(base.total.value).toBe(
+          hoseFills.time.value + funnelEmpties.time.value + hoseEmpties.time.value,
+        )
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  it('units do not matter (law)', () => {
+    const asked = question({ volume: 946.352946 })
+    const other: PourQuestion = {
+      ...asked,
+      funnel: { ...asked.funnel, diameter: { value: 12, unit: 'cm' } },
+      hose: { ...asked.hose, length: { value: 1.5, unit: 'm' } },
+      volume: { value: 1, unit: 'qt_us' },
+    }
+    const [first, second] = [pourTime(asked), pourTime(other)]
+    if (first.kind !== 'pour time' || second.kind !== 'pour time') return expect.unreachable()
+    expect(relative(first.total.value, second.total.value)).toBeLessThan(1e-12)
+  })
+})
+
+describe('several fillings, short pours', () => {
+  // cylinder 120 × 150 mm: 1696.46 mL by π/4·12²·15; hose π/4·1.2²·150 = 169.646 mL
+  it('counts the fillings: at the brim one, just above two', () => {
+    expect(pour({ volume: 1696.4 }).fillings).toBe(1)
+    expect(pour({ volume: 1696.5 }).fillings).toBe(2)
+    expect(pour({ volume: 1696.5 }).reasons.map(({ code }) => code)).toContain('fill/several-fillings')
+    expect(pour().hoseVolume.value.toFixed(3)).toBe('169.646')
+  })
+
+  it('the second filling finds the hose full: two brimful ones take one filling of the hose and two of the funnel', () => {
+    const capacity = funnelVolume(flowOf({}, 1.1))
+    const two = pour({ volume: 2 * capacity * 1e6 })
+    expect(two.fillings).toBe(2)
+    const first = pour({ volume: capacity * 1e6 })
+    const again = emptyingTime(flowOf({}, 1.1), capacity)
+    expect(relative(two.hoseFills.time.value, first.hoseFills.time.value)).toBeLessThan(1e-9)
+    expect(relative(two.funnelEmpties.time.value, first.funnelEmpties.time.value + again)).toBeLessThan(1e-9)
+    expect(two.hoseEmpties).toEqual(first.hoseEmpties)
+  })
+
+  it('less oil than the hose holds never fills it; the last part is the slug’s whole way', () => {
+    const little = pour({ volume: 100 })
+    expect(little.funnelEmpties.time.value).toBe(0)
+    expect(little.hoseEmpties).toEqual(pour().hoseEmpties)
+    expect(little.reasons.map(({ code }) => code)).toContain('fill/hose-never-full')
+    expect(little.hoseFills.time.value).toBeLessThan(pour({ volume: 1000 }).hoseFills.time.value * 3)
+  })
+
+  it('a thimble of a funnel fills the hose in many fillings, and too many are refused', () => {
+    const thimble = { diameter: 20, depth: 20 }
+    expect(pour({ ...thimble, volume: 500 }).fillings).toBe(80) // 500 mL / 6.2832 mL = 79.58
+    expect(whyNot(question({ ...thimble, volume: 6300 }))).toEqual(['fill/funnel-too-small'])
+    expect(whyNot(question({ ...thimble, volume: 6283 }))).not.toContain('fill/funnel-too-small')
+  })
+})
+
+describe('what is refused', () => {
+  it.each([
+    [{ drop: 0 }, 'fill/hose-has-no-drop'],
+    [{ drop: 1500.001 }, 'fill/drop-longer-than-hose'],
+    [{ bore: 120 }, 'fill/bore-wider-than-funnel'],
+    [{ bore: 0.05 }, 'fill/measure-outside-range'],
+    [{ length: 100_001, drop: 1000 }, 'fill/measure-outside-range'],
+    [{ viscosity: 0.09 }, 'fill/measure-outside-range'],
+    [{ viscosity: 3e7 }, 'fill/measure-outside-range'],
+    [{ volume: 0.0009 }, 'fill/measure-outside-range'],
+    [{ volume: 1_000_001 }, 'fill/measure-outside-range'],
+    [{ length: 20, viscosity: 20 }, 'fill/entrance-longer-than-hose'],
+  ] as [Plain, string][])('%j: %s', (plain, code) => {
+    expect(whyNot(question(plain))).toEqual([code])
+  })
+
+  it('Re 2100 is the last laminar one: just above it is refused', () => {
+    const reynolds = (viscosity: number) => pourTime(question({ viscosity, volume: 1500, length: 3000 }))
+    let [low, high] = [1, 100]
+    for (let half = 0; half < 60; half += 1) {
+      const middle = (low + high) / 2
+      if (reynolds(middle).kind === 'pour time') high = middle
+      else low = middle
+    }
+    const last = reynolds(high)
+    expect(last.kind === 'pour time' && last.reynolds).toBeCloseTo(2100, 6)
+    expect(last.kind === 'pour time' && last.reynolds).toBeLessThanOrEqual(2100)
+    expect(reynolds(low)).toMatchObject({ kind: 'cannot tell', reasons: [{ code: 'fill/flow-not-laminar' }] })
+  })
+
+  it('misuse throws, naming the part', () => {
+    const asked = question()
+    expect(() => pourTime(question({ viscosity: Number.NaN }))).toThrow(
+      /kinematicViscosity.value must be finite/,
+    )
+    expect(() => pourTime(question({ volume: 0 }))).toThrow(/volume.value must be above 0/)
+    expect(() => pourTime(question({ drop: -1 }))).toThrow(/hose.drop.value must be 0 or more/)
+    // @ts-expect-error
+    expect(() => pourTime(question({ shape: 'sphere' }))).toThrow(/funnel.shape/)
+    // @ts-expect-error
+    expect(() => pourTime(undefined)).toThrow(/question must be an object/)
+    // @ts-expect-error
+    expect(() => pourTime({ ...asked, funnel: null })).toThrow(/funnel must be an object/)
+    // @ts-expect-error
+    expect(() => pourTime({ ...asked, volume: { value: '500', unit: 'mL' } })).toThrow(
+      /volume.value must be a number/,
+    )
+    // @ts-expect-error
+    expect(() => pourTime({ ...asked, kinematicViscosity: { value: 1, unit: 'mPa.s' } })).toThrow(
+      /kinematicViscosity.unit/,
+    )
+  })
+
+  it('no number that is not finite comes out of any workshop’s figures (law)', () => {
+    const length = fc.double({ min: 0.2, max: 50_000, noNaN: true })
+    const inputs = fc.record({
+      shape: fc.constantFrom('cylinder', 'cone'),
+      diameter: length,
+      depth: length,
+      bore: length,
+      length,
+      slant: fc.double({ min: 0, max: 1, noNaN: true }),
+      viscosity: fc.double({ min: 0.1, max: 2e7, noNaN: true }),
+      volume: fc.double({ min: 0.01, max: 1e6, noNaN: true }),
+    })
+    fc.assert(
+      fc.property(inputs, ({ slant, shape, ...rest }) => {
+        const answer = pourTime(question({ ...rest, shape: shape as 'cone', drop: rest.length * slant }))
+        expect(JSON.stringify(answer)).not.toContain('null')
+        if (answer.kind === 'pour time') expect(answer.total.value).toBeGreaterThan(0)
+      }),
+      { numRuns: 300 },
+    )
+  })
+})
