@@ -1,4 +1,4 @@
-import { type CardContext, quantityLine, reasonLines } from './cardContext.js'
+import { type CardContext, quantityLine, reasonLine } from './cardContext.js'
 import type { CardSection, Line } from './cardParts.js'
 import { ownWords } from './spans.js'
 
@@ -18,7 +18,9 @@ export function afterSection(context: CardContext): CardSection {
   const lines = [
     ...words.leakAdvice.map(ownWords),
     ...volume,
-    ...reasonLines(context, usedOil.reasons, '/usedOil/reasons'),
+    ...usedOil.reasons.flatMap((reason, index) =>
+      reason.code === 'service/used-oil' ? [] : [reasonLine(context, reason, `/usedOil/reasons/${index}`)],
+    ),
   ]
   const items = lines.map((line) => ({ line, notes: [] }))
   return { id: 'after', heading: words.sections.after, parts: [{ kind: 'list', box: true, items }] }

@@ -85,7 +85,7 @@ export function partLine(
     names.push(quoted(part.gearcase, `${from}/gearcase`))
   }
   if (part.part !== undefined) names.push(quoted(part.part, `${from}/part`))
-  if (names.length === 0) names.push(quoted(part.path, `${from}/path`))
+  if (names.length === 0 && part.path !== '') names.push(quoted(part.path, `${from}/path`))
   const name = joined(names, ', ')
   if (part.instance === undefined) return name
   return [

@@ -104,7 +104,7 @@ export function dueSection(context: CardContext): CardSection {
       [taskLine(context, due, from), quoted(words.dueStates[due.state], `${from}/state`)],
       ' — ',
     )
-    const notes = due.state === 'not due' ? [] : reasonLines(context, due.reasons, `${from}/reasons`)
+    const notes = due.state === 'cannot tell' ? reasonLines(context, due.reasons, `${from}/reasons`) : []
     return [{ line, notes }]
   })
   const list: CardList = { kind: 'list', heading: words.labels.notTaken, box: false, items: later }

@@ -24,7 +24,7 @@ function ownerOf(path: string): string {
 }
 
 /** Where the part sits and what turns it, under its torque. */
-function partNotes(context: CardContext, part: PartName): Line[] {
+function partNote(context: CardContext, part: PartName): Line {
   const { plan, words } = context
   const owner = ownerOf(part.path)
   const notes: Line[] = []
@@ -42,7 +42,7 @@ function partNotes(context: CardContext, part: PartName): Line[] {
       ),
     )
   }
-  return notes
+  return joined(notes, ' · ')
 }
 
 function figureRow(context: CardContext, figure: PlannedFigure, index: number): PlateRow {
@@ -52,7 +52,10 @@ function figureRow(context: CardContext, figure: PlannedFigure, index: number): 
   const label = tightening
     ? capitalised(partLine(figure.part, `/figures/${index}/part`, 'under its gearcase'))
     : quoted(words.roles[figure.role], `/figures/${index}/role`)
-  const notes = [...beside(context, lines), ...(tightening ? partNotes(context, figure.part) : lines.notes)]
+  const notes = [
+    ...beside(context, lines),
+    ...(tightening ? [partNote(context, figure.part)] : lines.notes),
+  ].filter((note) => note.length > 0)
   const gap = figure.resolved.kind !== 'stated'
   const size = gap ? 'small' : LARGE.has(figure.role) ? 'large' : 'small'
   return {
@@ -104,10 +107,10 @@ function plateOf(context: CardContext, figures: readonly (readonly [number, Plan
         ? refillRow(context, figure, index)
         : figureRow(context, figure, index),
   )
-  const name: Line =
-    first?.[1].part.gearcase === undefined
-      ? ownWords(context.words.labels.general)
-      : capitalised(quoted(first[1].part.gearcase, `/figures/${first[0]}/part/gearcase`))
+  const name =
+    first === undefined
+      ? []
+      : capitalised(quoted(first[1].part.gearcase ?? '', `/figures/${first[0]}/part/gearcase`))
   const wheelMarks = figures.some(([, { part }]) => part.wheelMark !== undefined)
   const picture: PictureName = wheelMarks ? 'wheel marks' : 'plug'
   return { kind: 'plate', name, picture, rows }
@@ -120,9 +123,9 @@ export function figuresSection(context: CardContext): CardSection {
   const seen = new Set<string>()
   for (const [index, figure] of plan.figures.entries()) {
     const same = `${figure.role} ${figure.path}`
-    if (ELSEWHERE.has(figure.role) || seen.has(same)) continue
+    if (ELSEWHERE.has(figure.role) || seen.has(same) || figure.part.gearcase === undefined) continue
     seen.add(same)
-    const key = figure.part.gearcase ?? ''
+    const key = figure.part.gearcase
     plates.set(key, [...(plates.get(key) ?? []), [index, figure]])
   }
   const order = (role: PlannedFigure['role']) =>

@@ -1,8 +1,20 @@
 import type { PlannedOil, PlannedSeal, PlannedTool } from '../service/visitPlan.js'
-import { type CardContext, entryAt, partLine, quantityLine, reasonLines } from './cardContext.js'
+import { type CardContext, entryAt, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
 import type { CardList, CardSection, Line } from './cardParts.js'
 import { figureLines, sealLine } from './figureLines.js'
 import { capitalised, joined, ownWords, quoted } from './spans.js'
+
+/** Reasons that only repeat the lines above them. */
+const SHOWN_ELSEWHERE: ReadonlySet<string> = new Set([
+  'service/oil-for-ambient',
+  'service/oil-only-choice',
+  'service/oil-first-choice',
+  'service/oil-from-shelf',
+  'service/oil-short',
+  'fill/opened-first',
+  'fill/containers-short',
+  'fill/containers-left-over',
+])
 
 type Item = CardList['items'][number]
 
@@ -31,10 +43,12 @@ function oilItem(context: CardContext, oil: PlannedOil, index: number): Item {
     ...joined([needed, choice], ' '),
   ]
   const notes = filled([labelled(labels.take, joined(take, '; ')), labelled(labels.buy, buy)])
-  const why =
-    oil.needed === undefined || oil.buy !== undefined
-      ? reasonLines(context, oil.reasons, `${from}/reasons`)
-      : []
+  const settled = oil.needed !== undefined && oil.buy === undefined && oil.take.length > 0
+  const why = oil.reasons.flatMap((reason, place) =>
+    settled || SHOWN_ELSEWHERE.has(reason.code)
+      ? []
+      : [reasonLine(context, reason, `${from}/reasons/${place}`)],
+  )
   return { line, notes: [...notes, ...why] }
 }
 
@@ -61,7 +75,7 @@ function sealItem(context: CardContext, seal: PlannedSeal, index: number): Item 
   const buy = seal.buy === 0 ? [] : labelled(labels.buy, quoted(String(seal.buy), `${from}/buy`))
   const shelf =
     seal.stock === undefined ? [] : labelled(labels.take, quoted(seal.stock.name, `${from}/stock/name`))
-  return { line, notes: filled([joined([where, rule], ': '), joined([shelf, buy], '; ')]) }
+  return { line, notes: filled([joined([joined([where, rule], ': '), shelf, buy], ' · ')]) }
 }
 
 function toolItem(context: CardContext, tool: PlannedTool, index: number): Item {
@@ -78,8 +92,8 @@ function toolItem(context: CardContext, tool: PlannedTool, index: number): Item 
     tool.verdict === 'fits' ? [] : quoted(words.toolVerdicts[tool.verdict], `${from}/verdict`, 'gap')
   const why = tool.verdict === 'fits' ? [] : reasonLines(context, tool.reasons, `${from}/reasons`)
   const parts = tool.for.map((part, place) => partLine(part, `${from}/for/${place}`, 'with gearcase'))
-  const use = tool.kind === 'socket' ? [joined(parts, '; ')] : []
-  return { line: capitalised(joined([name, have, bad], ': ')), notes: filled([...use, ...why]) }
+  const use = tool.kind === 'socket' ? joined(parts, '; ') : []
+  return { line: joined([capitalised(joined([name, have, bad], ': ')), use], ' · '), notes: filled(why) }
 }
 
 function wrenchItems(context: CardContext): Item[] {
@@ -122,9 +136,11 @@ export function readySection(context: CardContext): CardSection {
     items.length === 0
       ? []
       : [{ kind: 'list', heading, box: true, items, ...(picture !== undefined && { picture }) }]
-  const tools = plan.tools.flatMap((tool, index) =>
-    tool.kind === 'pan' ? [] : [toolItem(context, tool, index)],
-  )
+  const tools = plan.tools.flatMap((tool, index) => {
+    const first = plan.tools.findIndex(({ kind, have }) => kind === tool.kind && have?.id === tool.have?.id)
+    const again = tool.have !== undefined && first < index
+    return tool.kind === 'pan' || again ? [] : [toolItem(context, tool, index)]
+  })
   const consumables = reasonLines(context, plan.consumables, '/consumables').map((line) => ({
     line,
     notes: [],

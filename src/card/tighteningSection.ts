@@ -2,10 +2,13 @@ import { showQuantity } from '../message/showQuantity.js'
 import { convert } from '../quantity/index.js'
 import type { TorqueUnit } from '../quantity/unit.js'
 import type { PlannedFigure, PlannedTightening } from '../service/visitPlan.js'
-import { type CardContext, entryAt, partLine, quantityLine, reasonLines } from './cardContext.js'
+import { type CardContext, entryAt, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
 import type { CardCell, CardSection, Line, TorqueScale } from './cardParts.js'
 import { figureLines } from './figureLines.js'
 import { capitalised, joined, ownWords, quoted } from './spans.js'
+
+/** Reasons that only repeat what stands in other cells of the row. */
+const SHOWN_ELSEWHERE: ReadonlySet<string> = new Set(['torque/setting-chosen', 'torque/not-stated'])
 
 const cell = (...lines: Line[]): CardCell => ({ lines: lines.filter((line) => line.length > 0) })
 
@@ -55,8 +58,10 @@ function wrenchCell(context: CardContext, tightening: PlannedTightening, from: s
   const why =
     tightening.verdict === 'fits' || tightening.verdict === 'by turns'
       ? []
-      : reasonLines(context, tightening.reasons, `${from}/reasons`)
-  return cell(wrench, verdict, ...why)
+      : tightening.reasons.flatMap((reason, index) =>
+          SHOWN_ELSEWHERE.has(reason.code) ? [] : [reasonLine(context, reason, `${from}/reasons/${index}`)],
+        )
+  return cell(wrench, joined([verdict, ...why], ' · '))
 }
 
 function tighteningRow(context: CardContext, tightening: PlannedTightening, index: number): CardCell[] {

@@ -8,10 +8,9 @@ const cell = (...lines: Line[]): CardCell => ({ lines: lines.filter((line) => li
 function waitRow(context: CardContext, wait: PlannedWait, index: number): CardCell[] {
   const { words } = context
   const from = `/waits/${index}`
+  const why = wait.seconds === undefined ? reasonLines(context, wait.reasons, `${from}/reasons`) : []
   const time =
-    wait.seconds === undefined
-      ? quoted(words.dueStates['cannot tell'], from, 'gap')
-      : durationLine(context, wait.seconds, `${from}/seconds`, 'computed')
+    wait.seconds === undefined ? [] : durationLine(context, wait.seconds, `${from}/seconds`, 'computed')
   const parts = (wait.parts ?? []).map(({ name, seconds }, place) => [
     ...quoted(
       Object.hasOwn(words.waitParts, name) ? (words.waitParts[name] ?? name) : name,
@@ -20,7 +19,6 @@ function waitRow(context: CardContext, wait: PlannedWait, index: number): CardCe
     ...ownWords(' '),
     ...durationLine(context, Math.round(seconds), `${from}/parts/${place}/seconds`),
   ])
-  const why = wait.seconds === undefined ? reasonLines(context, wait.reasons, `${from}/reasons`) : []
   const where = capitalised(partLine(wait.part, `${from}/part`, 'with gearcase'))
   return [
     cell(joined([where, quoted(words.waits[wait.kind], `${from}/kind`)], ': ')),

@@ -8,12 +8,12 @@ import type { Action } from '../../src/spec/index.js'
  * instruction a sentence, imperative, a leading condition with a comma; articles kept, no -ing forms but technical names.
  */
 const VERBS =
-  'Read Put Park Run Stop Set Take Chock Raise Make Lower Keep Turn Clean Crack Let Allow Suck Look Wipe Fit Apply Tighten Wait Pour Measure Add Check Write Do Follow Replace Top'.split(
+  'Read Put Park Run Stop Set Take Chock Raise Make Lower Keep Turn Clean Crack Let Allow Suck Look Wipe Fit Apply Tighten Wait Pour Measure Add Check Write Do Follow Replace Top Leave'.split(
     ' ',
   )
 const CONDITIONS = /^(If|Where|When|Before|After) /
 /** Sentences that give information and no instruction. */
-const INFORMATION = /^(The manual gives|The torque|The quantity|Fine paste is normal)/
+const INFORMATION = /^(The manual gives|The torque|The quantity)/
 const ING_NAMES = /^(opening|O-ring|parking|housing)$/i
 
 const PARTS: StepParams = { part: 'lower drain plug', gearcase: 'front differential', instance: 'left' }

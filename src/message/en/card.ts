@@ -39,7 +39,7 @@ export const cardWords: CardWords = {
     state: 'State',
     part: 'Part',
     manual: 'The manual says',
-    also: 'The same in other units',
+    also: 'Also printed',
     wrench: 'Wrench',
     setting: 'Set to',
     trueBand: 'True torque then',
@@ -228,7 +228,7 @@ export const cardWords: CardWords = {
     'cannot tell': 'cannot tell',
     'by turns': 'by turns, no torque wrench',
   },
-  waits: { pour: 'pour through the hose', drain: 'drain', cure: 'cure', settle: 'settle' },
+  waits: { pour: 'pour', drain: 'drain', cure: 'cure', settle: 'settle' },
   waitParts: {
     'hose fills': 'hose fills',
     'funnel empties': 'funnel empties',
