@@ -1,5 +1,5 @@
 import type { DocumentReference, Finding, JsonPointer } from '../finding.js'
-import type { NotPlain } from './codes.js'
+import type { NotPlain, SpecCodes } from './codes.js'
 import { cutText } from './cutText.js'
 import { MAX_DEPTH, MAX_STRING_LENGTH, MAX_VALUES } from './documentLimits.js'
 import { joinPointer } from './joinPointer.js'
@@ -22,76 +22,76 @@ export function copyPlainData(input: unknown, document: DocumentReference): Plai
   const findings: Finding[] = []
   const refused = new Set<JsonPointer>()
   const above = new Set<object>()
+  // Where the copying is: one list for all levels, since millions of values have a place and few need its pointer.
+  const tokens: (string | number)[] = []
   let values = 0
 
-  const refuse = (finding: Finding): null => {
-    findings.push(finding)
-    refused.add(finding.path)
+  const report = <Code extends keyof SpecCodes>(code: Code, params: SpecCodes[Code]): JsonPointer => {
+    const path = joinPointer(tokens)
+    findings.push(reportMistake(document, path, code, params))
+    return path
+  }
+  const refuse = <Code extends keyof SpecCodes>(code: Code, params: SpecCodes[Code]): null => {
+    refused.add(report(code, params))
     return null
   }
-  const refuseAs = (found: NotPlain, tokens: Tokens): null =>
-    refuse(reportMistake(document, joinPointer(tokens), 'spec/not-plain-data', { found }))
+  const refuseAs = (found: NotPlain): null => refuse('spec/not-plain-data', { found })
 
-  const copy = (value: unknown, tokens: Tokens): unknown => {
+  const copy = (value: unknown): unknown => {
     values += 1
     if (values > MAX_VALUES) throw new TooManyValues()
     if (value === null || typeof value === 'boolean') return value
-    if (typeof value === 'number') return Number.isFinite(value) ? value : refuseAs('not-finite', tokens)
+    if (typeof value === 'number') return Number.isFinite(value) ? value : refuseAs('not-finite')
     if (typeof value === 'string')
-      return value.length <= MAX_STRING_LENGTH ? value : refuse(tooLong(document, tokens, value))
-    if (typeof value !== 'object') return refuseAs(typeof value as NotPlain, tokens)
-    if (above.has(value)) return refuseAs('cycle', tokens)
-    if (tokens.length >= MAX_DEPTH)
-      return refuse(reportMistake(document, joinPointer(tokens), 'spec/too-deep', { limit: MAX_DEPTH }))
+      return value.length <= MAX_STRING_LENGTH ? value : refuse('spec/too-long', measure(value))
+    if (typeof value !== 'object') return refuseAs(typeof value as NotPlain)
+    if (above.has(value)) return refuseAs('cycle')
+    if (tokens.length >= MAX_DEPTH) return refuse('spec/too-deep', { limit: MAX_DEPTH })
     above.add(value)
-    const copied = Array.isArray(value) ? copyList(value, tokens) : copyObject(value, tokens)
+    const copied = Array.isArray(value) ? copyList(value) : copyObject(value)
     above.delete(value)
     return copied
   }
 
-  const copyList = (list: readonly unknown[], tokens: Tokens): unknown => {
-    const keys = Reflect.ownKeys(list)
-    // One key for each entry, and `length`.
-    if (keys.length < list.length + 1) return refuseAs('sparse-list', tokens)
-    if (keys.length > list.length + 1) return refuseAs('list-with-keys', tokens)
-    // The list itself is not iterated: that would run its getters.
-    return Array.from({ length: list.length }, (_nothing, place) => {
-      const property = Object.getOwnPropertyDescriptor(list, place)
-      return property === undefined || !('value' in property)
-        ? refuseAs('accessor', [...tokens, place])
-        : copy(property.value, [...tokens, place])
-    })
+  const copyProperty = (holder: object, key: string | number): unknown => {
+    const property = Object.getOwnPropertyDescriptor(holder, key)
+    tokens.push(key)
+    const copied =
+      property === undefined || !('value' in property)
+        ? refuseAs('accessor')
+        : property.enumerable
+          ? copy(property.value)
+          : refuseAs('hidden-property')
+    tokens.pop()
+    return copied
   }
 
-  const copyObject = (value: object, tokens: Tokens): unknown => {
-    if (!isPlainObject(value)) return refuseAs('class-instance', tokens)
+  const copyList = (list: readonly unknown[]): unknown => {
+    const keys = Reflect.ownKeys(list).length
+    // One key for each entry, and `length`.
+    if (keys < list.length + 1) return refuseAs('sparse-list')
+    if (keys > list.length + 1) return refuseAs('list-with-keys')
+    // The list itself is not iterated: that would run its getters.
+    return Array.from({ length: list.length }, (_nothing, place) => copyProperty(list, place))
+  }
+
+  const copyObject = (value: object): unknown => {
+    if (!isPlainObject(value)) return refuseAs('class-instance')
     const copied: Record<string, unknown> = {}
     for (const key of Reflect.ownKeys(value)) {
-      if (typeof key === 'symbol') {
-        findings.push(
-          reportMistake(document, joinPointer(tokens), 'spec/not-plain-data', { found: 'symbol-key' }),
-        )
-        continue
-      }
-      if (key.length > MAX_STRING_LENGTH) {
-        findings.push(tooLong(document, tokens, key))
-        continue
-      }
-      const below = [...tokens, key]
-      if (FORBIDDEN_KEYS.includes(key)) {
-        findings.push(reportMistake(document, joinPointer(below), 'spec/forbidden-key', { key }))
-        continue
-      }
-      const property = Object.getOwnPropertyDescriptor(value, key)
-      if (property === undefined || !('value' in property)) copied[key] = refuseAs('accessor', below)
-      else if (!property.enumerable) copied[key] = refuseAs('hidden-property', below)
-      else copied[key] = copy(property.value, below)
+      if (typeof key === 'symbol') report('spec/not-plain-data', { found: 'symbol-key' })
+      else if (key.length > MAX_STRING_LENGTH) report('spec/too-long', measure(key))
+      else if (FORBIDDEN_KEYS.includes(key)) {
+        tokens.push(key)
+        report('spec/forbidden-key', { key })
+        tokens.pop()
+      } else copied[key] = copyProperty(value, key)
     }
     return copied
   }
 
   try {
-    return { value: copy(input, []), findings, refused }
+    return { value: copy(input), findings, refused }
   } catch (error) {
     // A proxy may throw whatever it likes.
     const mistake =
@@ -102,16 +102,10 @@ export function copyPlainData(input: unknown, document: DocumentReference): Plai
   }
 }
 
-type Tokens = readonly (string | number)[]
-
 class TooManyValues extends Error {}
 
-function tooLong(document: DocumentReference, tokens: Tokens, text: string): Finding {
-  return reportMistake(document, joinPointer(tokens), 'spec/too-long', {
-    found: cutText(text),
-    length: text.length,
-    limit: MAX_STRING_LENGTH,
-  })
+function measure(text: string): SpecCodes['spec/too-long'] {
+  return { found: cutText(text), length: text.length, limit: MAX_STRING_LENGTH }
 }
 
 /** An object literal or what JSON.parse makes, also from another window or worker; no class. */

@@ -1,0 +1,50 @@
+import { readFileSync } from 'node:fs'
+import { expect, test } from 'vitest'
+import { specTexts } from '../../src/message/en/spec.js'
+import { MAX_DEPTH, MAX_STRING_LENGTH, MAX_TEXT_LENGTH, MAX_VALUES } from '../../src/spec/documentLimits.js'
+import { DOCUMENT_NAMES } from '../../src/spec/documents.js'
+import { type JsonSchema, parseDocumentText, toJsonSchema } from '../../src/spec/index.js'
+
+const page = readFileSync('docs/documents.md', 'utf8')
+
+/** Codes that are reasons of verdicts, not findings of reading. */
+const REASONS = /^spec\/(variant|fact|model-year|serial|market|part|leaf|override|overrides|candidates)-/
+
+test('the page names every code of reading and no other', () => {
+  const reading = Object.keys(specTexts).filter((code) => !REASONS.test(code))
+  const named = [...page.matchAll(/`(spec\/[a-z-]+)`/g)].map((match) => match[1])
+  expect([...new Set(named)].toSorted()).toEqual(reading.toSorted())
+})
+
+test('its example documents can be read', () => {
+  const blocks = [...page.matchAll(/```json\n([\s\S]*?)```/g)].map((match) => match[1] ?? '')
+  expect(blocks.length).toBeGreaterThan(0)
+  for (const block of blocks) expect(parseDocumentText(block)).toMatchObject({ ok: true })
+})
+
+test('its limits are those of the code', () => {
+  expect([MAX_DEPTH, MAX_STRING_LENGTH, MAX_TEXT_LENGTH, MAX_VALUES]).toEqual([
+    32, 20_000, 50_000_000, 1_000_000,
+  ])
+  expect(page).toContain(
+    'Limits: 32 levels (the deepest place of any document is the 12th), 20,000 characters for one text or key, 50 million\ncharacters for a whole text, one million values.',
+  )
+})
+
+test('the deepest place of any document is the 12th level', () => {
+  const levels = (schema: JsonSchema, root: JsonSchema): number => {
+    const { $ref, properties, additionalProperties, items, oneOf, anyOf } = schema
+    if (typeof $ref === 'string')
+      return levels((root['$defs'] as JsonSchema)[$ref.replace('#/$defs/', '')] as JsonSchema, root)
+    const arms = [...((oneOf ?? []) as JsonSchema[]), ...((anyOf ?? []) as JsonSchema[])]
+    const below = [...Object.values(properties ?? {}), additionalProperties, items].filter(
+      (inner): inner is JsonSchema => typeof inner === 'object' && inner !== null,
+    )
+    const own = below.length > 0 ? 1 + Math.max(...below.map((inner) => levels(inner, root))) : 0
+    return Math.max(own, ...arms.map((arm) => levels(arm, root)))
+  }
+  const deepest = DOCUMENT_NAMES.map((kind) => levels(toJsonSchema(kind), toJsonSchema(kind)))
+  // By hand: the sheet, overrides, its entry, set, its entry, to, choices, its entry, additive, volume, printed, its
+  // entry.
+  expect(Math.max(...deepest)).toBe(12)
+})
