@@ -110,6 +110,11 @@ export interface ProcedureCodes {
     readonly revision: string
   }
   'procedure/unknown-service': { readonly service: string; readonly known: readonly string[] }
+  'procedure/only-names-nothing': {
+    readonly service: string
+    readonly gearcase: string
+    readonly instance?: string
+  }
   'procedure/service-not-for-this-machine': { readonly service: string }
   'procedure/part-cannot-be-told': { readonly part: string; readonly missing: readonly string[] }
   // Why no order of work can be written, and what to know of one.

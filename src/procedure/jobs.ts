@@ -34,6 +34,7 @@ export function listJobs(
   const findings: Finding[] = []
   const jobs = new Map<string, { owner: Unit; task: OilJob['task']; units: Unit[]; services: Id[] }>()
   const order = [...layout.gearcases.keys()]
+  const meant = new Set<ServiceOnPart>()
   for (const [place, id] of services.entries()) {
     const service = Object.hasOwn(sheet.services, id) ? sheet.services[id] : undefined
     if (service === undefined) {
@@ -65,8 +66,9 @@ export function listJobs(
       if (gearcase === undefined || gearcase.applies === 'no') continue
       for (const instance of gearcase.instances) {
         const owner = findOwner(layout, gearcase, instance)
-        if (only !== undefined && !only.some((one) => isMeant(one, id, [{ gearcase, instance }, owner])))
-          continue
+        const naming = only?.filter((one) => isMeant(one, id, [{ gearcase, instance }, owner]))
+        if (naming?.length === 0) continue
+        for (const one of naming ?? []) meant.add(one)
         const key = `${owner.gearcase.path}@${owner.instance ?? ''}`
         const job = jobs.get(key) ?? { owner, task: 'check', units: [owner], services: [] }
         jobs.set(key, job)
@@ -78,6 +80,19 @@ export function listJobs(
       }
     }
   }
+  for (const [place, one] of (only ?? []).entries())
+    if (!meant.has(one))
+      findings.push({
+        code: 'procedure/only-names-nothing',
+        severity: 'error',
+        document,
+        path: joinPointer(['only', place]),
+        params: {
+          service: one.service,
+          gearcase: one.gearcase,
+          ...(one.instance === undefined ? {} : { instance: one.instance }),
+        },
+      })
   const sorted = [...jobs.values()].sort(
     (first, second) =>
       order.indexOf(first.owner.gearcase.id) - order.indexOf(second.owner.gearcase.id) ||

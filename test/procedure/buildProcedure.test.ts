@@ -1,3 +1,4 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { buildProcedure, validateProcedure } from '../../src/procedure/index.js'
@@ -246,6 +247,78 @@ describe('what cannot be told, and what cannot be done', () => {
     if (!built.ok) throw new Error('not built')
     expect(built.value.steps.some((step) => step.do === 'check for leaks')).toBe(true)
   })
+})
+
+describe('only some of the gearcases', () => {
+  const touched = (steps: readonly { readonly id: string; readonly do: string }[]) =>
+    steps.filter((step) => step.do === 'pour the oil').map((step) => step.id)
+
+  test('one gearcase, one instance, or the sharer for its owner', () => {
+    const request = { sheet: varietySheet, identity: {}, services: ['change'] }
+    const rear = buildProcedure({ ...request, only: [{ service: 'change', gearcase: 'rear' }] })
+    if (!rear.ok) throw new Error('not built')
+    expect(touched(rear.value.steps)).toEqual(['rear-pour-fill'])
+    expect(validateProcedure(rear.value, varietySheet)).toEqual([])
+    const left = buildProcedure({
+      ...request,
+      only: [{ service: 'change', gearcase: 'hub', instance: 'left' }],
+    })
+    if (!left.ok) throw new Error('not built')
+    expect(touched(left.value.steps)).toEqual(['hub-left-pour-fill'])
+    expect(validateProcedure(left.value, varietySheet)).toEqual([])
+    const both = buildProcedure({ ...request, only: [{ service: 'change', gearcase: 'hub' }] })
+    if (!both.ok) throw new Error('not built')
+    expect(touched(both.value.steps)).toEqual(['hub-left-pour-fill', 'hub-right-pour-fill'])
+    const shared = buildProcedure({
+      sheet: sharedSheet,
+      identity: {},
+      services: ['change'],
+      only: [{ service: 'change', gearcase: 'gearbox' }],
+    })
+    if (!shared.ok) throw new Error('not built')
+    expect(touched(shared.value.steps)).toEqual(['gearbox-pour-fill'])
+    expect(shared.value.steps.map((step) => step.id)).toContain('axle-drain-drain')
+  })
+
+  test('what names nothing is told', () => {
+    const built = buildProcedure({
+      sheet: varietySheet,
+      identity: {},
+      services: ['change'],
+      only: [
+        { service: 'change', gearcase: 'rear' },
+        { service: 'change', gearcase: 'hub', instance: 'middle' },
+        { service: 'check', gearcase: 'rear' },
+      ],
+    })
+    expect(built.ok).toBe(false)
+    expect(built.findings.map((one) => [one.code, one.path])).toEqual([
+      ['procedure/only-names-nothing', '/only/1'],
+      ['procedure/only-names-nothing', '/only/2'],
+    ])
+  })
+})
+
+describe('the examples', () => {
+  const folder = new URL('../../examples/', import.meta.url)
+  const sheets = readdirSync(folder, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory() && existsSync(new URL(`${entry.name}/sheet.json`, folder)))
+    .map((entry): [string, SpecSheet] => [
+      entry.name,
+      JSON.parse(readFileSync(new URL(`${entry.name}/sheet.json`, folder), 'utf8')),
+    ])
+
+  test('are there', () => expect(sheets.length).toBeGreaterThan(0))
+
+  test.each(sheets)(
+    '%s: every service, and all at once, gives an order of work without a finding',
+    (_name, sheet) => {
+      const all = Object.keys(sheet.services)
+      for (const services of [...all.map((id) => [id]), all])
+        for (const variant of Object.keys(sheet.machine.variants))
+          expect(validateProcedure(build(sheet, services, { variant }), sheet)).toEqual([])
+    },
+  )
 })
 
 describe('notes, names and ids', () => {

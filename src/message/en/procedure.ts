@@ -153,6 +153,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The procedure was written for sheet “${named}”, revision ${namedRevision}; this is “${sheet}”, revision ${revision}. Check it against the sheet it names, or look it over and name this one.`,
   'procedure/unknown-service': ({ service, known }, say) =>
     `The sheet has no service “${service}”${known.length === 0 ? '' : `; it has ${say.list(known)}`}.`,
+  'procedure/only-names-nothing': ({ service, gearcase, instance }) =>
+    `“only” names the service “${service}” at “${gearcase}”${instance === undefined ? '' : ` (${instance})`}, and this visit has nothing like it. Correct the ids or leave it out.`,
   'procedure/service-not-for-this-machine': ({ service }) =>
     `The service “${service}” is not for this machine, and is left out.`,
   'procedure/part-cannot-be-told': ({ part, missing }, say) =>
