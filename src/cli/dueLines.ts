@@ -49,6 +49,8 @@ const BATCH = 4096
  */
 export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummary> {
   const { input, output, today, soon, staleAfter, onProgress } = options
+  // Throws for a wrong option now, not in the middle of the stream.
+  computeDueColumns(createDueColumns(0), today, { soon, staleAfter })
   const columns = createDueColumns(BATCH)
   const ids: string[] = []
   const refused = new Map<number, readonly string[]>()
@@ -124,6 +126,12 @@ export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummar
   const reader = createInterface({ input, crlfDelay: Number.POSITIVE_INFINITY })
   await new Promise<void>((resolve, reject) => {
     let waiting = false
+    let failed = false
+    const fail = (error: unknown): void => {
+      failed = true
+      reader.close()
+      reject(error)
+    }
     const write = (text: string): void => {
       if (output.write(text) || waiting) return
       waiting = true
@@ -134,6 +142,7 @@ export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummar
       })
     }
     reader.on('line', (line) => {
+      if (failed) return
       if (line.trim() === '') {
         lines += 1
         return
@@ -141,11 +150,15 @@ export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummar
       takeLine(line)
       if (ids.length === BATCH || errors.length === BATCH) write(judgeBatch())
     })
-    input.once('error', reject)
-    output.once('error', reject)
+    // The reader passes on what its input reports.
+    reader.once('error', fail)
+    output.once('error', fail)
     reader.once('close', () => {
-      // The empty callback form tells when the sink has taken the last line.
-      output.write(judgeBatch(), (error) => (error ? reject(error) : resolve()))
+      if (failed) return
+      // The callback tells when the sink has taken the last line.
+      output.write(judgeBatch(), (error) => {
+        if (!error) resolve()
+      })
     })
   })
   return { lines, states, unreadable, withUnusableFields }

@@ -32,7 +32,7 @@ export interface ServiceCodes {
     reasons: readonly Told[]
   }
   // Tools
-  'service/wrench-misses': { part: PartName; reason: Told }
+  'service/wrench-misses': { part: PartName; reasons: readonly Told[] }
   'service/wrench-to-get': { from: Qty; to: Qty; count: number }
   'service/calibration-run-out': { wrench: string; dueOn: string }
   'service/calibration-cycles-run-out': { wrench: string; cycles: number; limit: number }
@@ -60,6 +60,7 @@ export interface ServiceCodes {
   'service/pour-through': { filler: string; oil: string; temperature: Qty }
   'service/no-filler': { part: PartName }
   'service/no-oil-to-pour': { part: PartName }
+  'service/pour-volume-open': { part: PartName }
   'service/drain-until-drips': { part: PartName }
   'service/settle-stated': { minutes: Qty }
   'service/settle-not-stated': { part: PartName }

@@ -3,6 +3,7 @@ import type { Finding, Reason } from '../finding.js'
 import { chooseOilChoice, oilMeets } from '../oil/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import type { Gearcase, Id, OilChoice, OilContainer, Oils, SpecSheet, Stock } from '../spec/index.js'
+import { allowForAdditive, type ParedRefill } from './allowForAdditive.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { findOilOwner } from './findOilOwner.js'
 import { namePart } from './namePart.js'
@@ -77,7 +78,15 @@ export function planOil(request: OilRequest): OilPlan {
     const choice = holding[at]?.choice
     const offer = offers[at]
     if (choice === undefined || offer === undefined) return [{ ...base, take: [], reasons: open }]
-    const about = { ...base, choice: nameOil(choice), ...describeAdditive(choice, base.figure) }
+    const parted =
+      refill === undefined ? undefined : allowForAdditive(refill, choice.additive, instances.length)
+    if (parted !== undefined) volumes.set(gearcase, parted.all)
+    const about = {
+      ...base,
+      ...(parted === undefined ? {} : { perInstance: parted.oil.each, needed: parted.oil.all }),
+      choice: nameOil(choice),
+      ...describeAdditive(choice, base.figure, parted),
+    }
     const reasons: Reason[] = [
       ...open,
       ambient === undefined || oils.kind !== 'oils'
@@ -89,7 +98,7 @@ export function planOil(request: OilRequest): OilPlan {
       ...offer.reasons,
     ]
     if (stock === undefined) {
-      const buy = refill === undefined ? {} : { buy: { volume: refill.all } }
+      const buy = parted === undefined ? {} : { buy: { volume: parted.oil.all } }
       return [{ ...about, take: [], ...buy, reasons: [...reasons, serviceReason('service/no-stock', {})] }]
     }
     if (usable < 0 && Object.keys(stock.containers).length > 0)
@@ -101,8 +110,8 @@ export function planOil(request: OilRequest): OilPlan {
           reasons: offer.reasons,
         }),
       )
-    if (refill === undefined) return [{ ...about, take: [], reasons }]
-    const chosen = chooseContainers(offer.fit, refill.all)
+    if (parted === undefined) return [{ ...about, take: [], reasons }]
+    const chosen = chooseContainers(offer.fit, parted.oil.all)
     const taken = takeFromShelf(shelf, chosen)
     shelf = taken.shelf
     const [first] = chosen.use
@@ -162,8 +171,13 @@ function nameOil(choice: OilChoice): string {
   return [choice.grade, choice.category].filter((word) => word !== undefined).join(' ')
 }
 
-function describeAdditive(choice: OilChoice, figure: string): Pick<PlannedOil, 'additive'> {
-  const { additive } = choice
+function describeAdditive(
+  { additive }: OilChoice,
+  figure: string,
+  parted: ParedRefill | undefined,
+): Pick<PlannedOil, 'additive'> {
   if (additive === undefined) return {}
-  return { additive: { name: additive.name, figure, includedInRefill: additive.includedInRefill } }
+  const { name, includedInRefill } = additive
+  const needed = parted?.additive === undefined ? {} : { needed: parted.additive.all }
+  return { additive: { name, figure, includedInRefill, ...needed } }
 }

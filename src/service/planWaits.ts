@@ -105,7 +105,7 @@ function waitForHose(
   const volume = volumes.get(gearcase)?.each
   if (filler === undefined) return cannotTell(serviceReason('service/no-filler', { part }))
   if (ambient === undefined) return cannotTell(serviceReason('service/ambient-not-given', { part }))
-  if (volume === undefined) return cannotTell(serviceReason('service/used-oil-open', { part }))
+  if (volume === undefined) return cannotTell(serviceReason('service/pour-volume-open', { part }))
   if (container === undefined) return cannotTell(serviceReason('service/no-oil-to-pour', { part }))
   const { oil } = container
   const viscosity = viscosityAt(oil, ambient)

@@ -42,13 +42,12 @@ export function reportVisit(request: ReportRequest): readonly Finding[] {
     )
   findings.push(...reportReadings(request))
   for (const { path, reasons } of tightening.uncovered) {
-    const [reason] = reasons
     const { torque } = findTorque(path, tightening)
-    if (reason === undefined || toolbox === undefined || !torque) continue
+    if (toolbox === undefined || !torque) continue
     findings.push(
       serviceFinding('service/wrench-misses', 'warning', { kind: 'spec-sheet', id: sheet.id }, path, {
         part: namePart(sheet, path),
-        reason: { code: reason.code, params: reason.params },
+        reasons,
       }),
     )
   }

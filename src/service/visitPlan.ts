@@ -179,7 +179,7 @@ export interface PlannedOil {
   readonly instances: number
   /** Pointer into `figures` (role `refill`). */
   readonly refill: JsonPointer
-  /** What one instance takes, and all of them; absent: not stated or cannot tell. */
+  /** Oil without its additive that one instance takes, and all of them; absent: not stated or cannot tell. */
   readonly perInstance?: Quantity<VolumeUnit>
   readonly needed?: Quantity<VolumeUnit>
   /** Containers to open, in this order. */

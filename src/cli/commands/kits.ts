@@ -24,7 +24,8 @@ export async function runKits(options: Options, world: World): Promise<ExitCode>
   const kits = listMachines(sets, options).flatMap(({ log, sheet, read }) => {
     const [toolbox] = read.set.toolboxes
     const [given] = read.set.stocks
-    const stock = given === undefined ? undefined : (shelves.get(given.document.id) ?? given.document)
+    const stock =
+      given === undefined ? undefined : (shelves.get(`${read.name} ${given.document.id}`) ?? given.document)
     const planned = planVisit({
       sheet,
       log,
@@ -36,7 +37,8 @@ export async function runKits(options: Options, world: World): Promise<ExitCode>
       ...(toolbox === undefined ? {} : { toolbox: toolbox.document }),
       ...(stock === undefined ? {} : { stock }),
     })
-    if (planned.ok && stock !== undefined) shelves.set(stock.id, leaveStock(stock, planned.value))
+    if (planned.ok && stock !== undefined)
+      shelves.set(`${read.name} ${stock.id}`, leaveStock(stock, planned.value))
     return planned.ok && planned.value.work.length > 0 ? [kitContents(planned.value)] : []
   })
   const order = orderList(kits)
@@ -46,12 +48,14 @@ export async function runKits(options: Options, world: World): Promise<ExitCode>
   }
   for (const { machines, kit } of groupKits(kits)) {
     world.print(`Kit for ${machines.map(({ name }) => name).join(', ')}`)
-    for (const { oil, volume } of kit.oil) world.print(`  ${formatQuantity(volume, en.marks)}  ${oil}`)
+    for (const { oil, volume } of kit.oil)
+      world.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${oil}`)
     for (const { name, count } of kit.seals) world.print(`  ${count} ×  ${name}`)
     for (const { name } of kit.tools) world.print(`  ${name}`)
   }
   world.print(kits.length === 0 ? 'Nothing is due.' : 'To order, for all kits')
-  for (const { oil, volume } of order.oil) world.print(`  ${formatQuantity(volume, en.marks)}  ${oil}`)
+  for (const { oil, volume } of order.oil)
+    world.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${oil}`)
   for (const { name, count } of order.seals) world.print(`  ${count} ×  ${name}`)
   return 0
 }

@@ -84,8 +84,11 @@ export const serviceTexts: Texts<ServiceCodes> = {
       `Nothing on the shelf may go into the ${partText(part)}: it takes ${oil}, and there is ${say.list(offered)}.`,
       ...reasons.map(({ code, params }) => say.reason({ code, params: { ...params } })),
     ].join(' '),
-  'service/wrench-misses': ({ part, reason }, say) =>
-    `No wrench of the toolbox covers the ${partText(part)}. ${say.reason({ code: reason.code, params: { ...reason.params } })}`,
+  'service/wrench-misses': ({ part, reasons }, say) =>
+    [
+      `No wrench of the toolbox covers the ${partText(part)}.`,
+      ...reasons.map(({ code, params }) => say.reason({ code, params: { ...params } })),
+    ].join(' '),
   'service/wrench-to-get': ({ from, to, count }, say) =>
     `Get a wrench whose range covers ${say.quantity(from)} to ${say.quantity(to)}, for ${say.count(count, 'tightening', 'tightenings')}.`,
   'service/calibration-run-out': ({ wrench, dueOn }, say) =>
@@ -132,6 +135,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/no-filler': ({ part }) => `The toolbox has no funnel with a hose (${partText(part)}).`,
   'service/no-oil-to-pour': ({ part }) =>
     `Which oil will be poured is not known, so its time through the hose cannot be told (${partText(part)}).`,
+  'service/pour-volume-open': ({ part }) =>
+    `How long the oil runs cannot be told, since its quantity is not known (${partText(part)}).`,
   'service/drain-until-drips': () => 'Until only single drips fall.',
   'service/settle-stated': ({ minutes }, say) => `The sheet gives ${say.quantity(minutes)}.`,
   'service/settle-not-stated': () => 'How long the oil settles is not stated: see the manual.',

@@ -1,0 +1,137 @@
+import { describe, expect, it } from 'vitest'
+import { cardModel, renderHtml, renderMarkdown, renderText } from '../../src/card/index.js'
+import { en } from '../../src/message/en/index.js'
+import { renderMessage } from '../../src/message/index.js'
+import { planVisit } from '../../src/service/index.js'
+import type { SpecSheet } from '../../src/spec/index.js'
+import { applyPatch } from '../../src/spec/index.js'
+import { planExample, requestExample } from '../support/planExample.js'
+
+const DRAIN = '/gearcases/front/openings/drain/tightening'
+
+/** The main job with the serial number unknown, and a drain plug whose torque the manual leaves out. */
+const plan = planExample('tind-4', {
+  log: (log) => ({ ...log, identity: { modelYear: 2029 } }),
+  sheet: (sheet) =>
+    applyPatch(sheet, [
+      { op: 'replace', path: DRAIN, value: { kind: 'not stated', threadCondition: 'dry' } },
+    ]) as SpecSheet,
+})
+
+describe('the main job with the variant missing and a torque not stated', () => {
+  it('names the variant as missing, with the facts that would decide and both candidates', () => {
+    expect(plan.machine.variant).toMatchObject({
+      kind: 'cannot tell',
+      missing: ['variant', 'serial'],
+      candidates: [{ id: 'short' }, { id: 'long' }],
+    })
+    expect(plan.missing.map(({ reason }) => reason.code)).toContain('service/variant-open')
+    expect(plan.findings).toMatchObject([
+      { code: 'service/variant-open', severity: 'warning', path: '/identity' },
+    ])
+  })
+
+  it('leaves open what turns on the variant, with the candidates, and guesses nothing', () => {
+    const refill = plan.figures.find(({ path }) => path === '/gearcases/rear/oilSpace/fill/drainAndRefill')
+    expect(refill?.resolved).toMatchObject({
+      kind: 'cannot tell',
+      candidates: [{ value: { value: '700' } }, { value: { value: '950' } }],
+    })
+    const oil = plan.oil.find(({ part }) => part.path === '/gearcases/rear')
+    expect(oil).toMatchObject({ choice: '80W-90 GL-5', take: [] })
+    expect(oil?.needed).toBeUndefined()
+    expect(
+      plan.waits.find(({ kind, part }) => kind === 'pour' && part.path === '/gearcases/rear')?.seconds,
+    ).toBe(undefined)
+  })
+
+  it('still answers everything that does not turn on it', () => {
+    expect(plan.work).toHaveLength(2)
+    expect(plan.steps.length).toBeGreaterThan(60)
+    expect(plan.oil.find(({ part }) => part.path === '/gearcases/front')?.needed).toEqual({
+      value: 450,
+      unit: 'mL',
+    })
+    expect(plan.tightenings.filter(({ setting }) => setting !== undefined)).toHaveLength(4)
+  })
+
+  it('says that the torque is not stated, and sets no wrench for it', () => {
+    const drain = plan.tightenings.find(({ part }) => part.path === '/gearcases/front/openings/drain')
+    expect(drain).toMatchObject({ verdict: 'cannot tell' })
+    expect(drain?.setting).toBeUndefined()
+    expect(plan.missing).toContainEqual(expect.objectContaining({ kind: 'not stated', path: DRAIN }))
+  })
+
+  it.each([
+    ['text', renderText],
+    ['Markdown', renderMarkdown],
+    ['HTML', renderHtml],
+  ])('the card says both: %s', (_form, render) => {
+    const card = render(cardModel(plan, en)).replace(/\s+/g, ' ')
+    expect(card).toMatch(/not stated/i)
+    expect(card).toMatch(/see the manual/i)
+    expect(card).toContain('Tind 4 S, short bed')
+    expect(card).toContain('Tind 4 L, long bed')
+    for (const { reason } of plan.missing.filter(({ kind }) => kind !== 'not kept'))
+      expect(renderMessage(en, reason)).toMatch(
+        /Find out|See the manual|find that out|Find that out|cannot be told/,
+      )
+  })
+})
+
+describe('a fact after the other taken away', () => {
+  it('no toolbox: no settings, no pan, and the plan says so', () => {
+    const { toolbox: _toolbox, ...request } = requestExample('tind-4')
+    const planned = planVisit(request)
+    if (!planned.ok) throw new Error('no plan')
+    const bare = planned.value
+    expect(bare.tightenings.every(({ setting }) => setting === undefined)).toBe(true)
+    expect(bare.pan.verdict).toBe('cannot tell')
+    expect(bare.pan.volume).toEqual({ value: 1400, unit: 'mL' })
+    expect(bare.tools).toEqual([])
+    expect(bare.missing).toContainEqual({
+      kind: 'not kept',
+      reason: { code: 'service/no-toolbox', params: {} },
+    })
+  })
+
+  it('no stock: all oil and seals are to be bought', () => {
+    const { stock: _stock, ...request } = requestExample('tind-4')
+    const planned = planVisit(request)
+    if (!planned.ok) throw new Error('no plan')
+    expect(planned.value.oil.map(({ buy }) => buy?.volume)).toEqual([
+      { value: 450, unit: 'mL' },
+      { value: 950, unit: 'mL' },
+    ])
+    expect(planned.value.seals.every(({ buy, count }) => buy === count)).toBe(true)
+  })
+
+  it('no ambient temperature: no pour time, and the oil is not chosen by it', () => {
+    const { ambient: _ambient, ...request } = requestExample('tind-4')
+    const planned = planVisit(request)
+    if (!planned.ok) throw new Error('no plan')
+    const pours = planned.value.waits.filter(({ kind }) => kind === 'pour')
+    expect(pours).toHaveLength(2)
+    expect(pours.every(({ seconds }) => seconds === undefined)).toBe(true)
+    expect(planned.value.missing.map(({ reason }) => reason.code)).toContain('service/ambient-not-given')
+  })
+
+  it('too warm for every oil of the sheet: a finding, and no oil is chosen', () => {
+    const hot = planExample('tind-4', { request: { ambient: { value: 46, unit: 'degC' } } })
+    expect(hot.oil.map(({ choice }) => choice)).toEqual([undefined, undefined])
+    expect(hot.findings.map(({ code }) => code)).toEqual([
+      'service/no-oil-for-ambient',
+      'service/no-oil-for-ambient',
+    ])
+  })
+
+  it.each([
+    [45, '80W-90 GL-5'],
+    [-10, '80W-90 GL-5'],
+    [-10.1, '75W-90 GL-5'],
+    [0.1, '80W-90 GL-5'],
+  ])('the ambient band belongs to its ends: %s °C takes %s', (value, oil) => {
+    const cold = planExample('tind-4', { request: { ambient: { value, unit: 'degC' } } })
+    expect(cold.oil.map(({ choice }) => choice)).toEqual([oil, oil])
+  })
+})

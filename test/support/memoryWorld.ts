@@ -1,0 +1,38 @@
+import { readdir, readFile, stat } from 'node:fs/promises'
+import type { World } from '../../src/cli/world.js'
+
+export interface MemoryWorld extends World {
+  /** What would have been written, by path. */
+  readonly written: Map<string, string>
+  readonly out: string[]
+  readonly err: string[]
+}
+
+/** Real files for reading, memory for writing, a fixed clock; `files` stand in front of the disk. */
+export function memoryWorld(files: Readonly<Record<string, string>> = {}): MemoryWorld {
+  const written = new Map<string, string>()
+  const out: string[] = []
+  const err: string[] = []
+  const own = (path: string): string | undefined => (Object.hasOwn(files, path) ? files[path] : undefined)
+  const inMemory = (path: string): boolean => Object.keys(files).some((file) => file.startsWith(`${path}/`))
+  return {
+    written,
+    out,
+    err,
+    readText: async (path) => own(path) ?? readFile(path, 'utf8'),
+    isFolder: async (path) =>
+      own(path) !== undefined ? false : inMemory(path) ? true : (await stat(path)).isDirectory(),
+    listFolder: async (path) =>
+      inMemory(path)
+        ? Object.keys(files)
+            .filter((file) => file.startsWith(`${path}/`))
+            .map((file) => file.slice(path.length + 1))
+            .sort()
+        : (await readdir(path)).sort(),
+    writeText: async (path, text) => void written.set(path, text),
+    exists: async (path) => own(path) !== undefined,
+    print: (text) => void out.push(text),
+    complain: (text) => void err.push(text),
+    today: () => '2031-10-06',
+  }
+}

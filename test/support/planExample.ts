@@ -1,0 +1,43 @@
+import { planVisit, type VisitPlan, type VisitRequest } from '../../src/service/index.js'
+import type { Id, MachineLog, SpecSheet, Stock, Toolbox } from '../../src/spec/index.js'
+import { readExample } from './readExample.js'
+
+/** The scenario's day. */
+export const TODAY = '2031-10-06'
+
+export interface Changes {
+  readonly sheet?: (sheet: SpecSheet) => SpecSheet
+  readonly log?: (log: MachineLog) => MachineLog
+  readonly toolbox?: (toolbox: Toolbox) => Toolbox
+  readonly stock?: (stock: Stock) => Stock
+  readonly logFile?: string
+  readonly services?: readonly Id[]
+  readonly request?: Partial<VisitRequest>
+}
+
+/** The request of the scenario for one example machine: 6 °C, the options that the command line documents. */
+export function requestExample(folder: string, changes: Changes = {}): VisitRequest {
+  const same = <T>(value: T): T => value
+  return {
+    sheet: (changes.sheet ?? same)(readExample(folder, 'sheet')),
+    log: (changes.log ?? same)(readExample(folder, 'log', changes.logFile)),
+    toolbox: (changes.toolbox ?? same)(readExample(folder, 'toolbox')),
+    stock: (changes.stock ?? same)(readExample(folder, 'stock')),
+    services: changes.services ?? 'due',
+    today: TODAY,
+    ambient: { value: 6, unit: 'degC' },
+    due: {
+      soon: { hours: 10, distance: { value: 100, unit: 'km' }, days: 14 },
+      staleAfter: { days: 30 },
+      severity: 'normal',
+    },
+    edition: '2017',
+    ...changes.request,
+  }
+}
+
+export function planExample(folder: string, changes: Changes = {}): VisitPlan {
+  const planned = planVisit(requestExample(folder, changes))
+  if (!planned.ok) throw new Error(JSON.stringify(planned.findings))
+  return planned.value
+}
