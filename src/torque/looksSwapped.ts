@@ -38,9 +38,9 @@ function missRatio(torque: number, usual: number): number {
  * Whether the torques of a gearcase's fill and drain plugs look exchanged, for the rule of swapped torques. Only for
  * plugs with different threads or housings.
  *
- * Each torque is compared with the middle of the published figures for either plug. It looks swapped when the bigger
- * torque stands at the plug with the smaller usual torque, and exchanging the two brings the product of both ratios of
- * miss down by a factor of 1.5 or more.
+ * Each torque is compared with the middle of the published figures for either plug. It looks swapped when exchanging the
+ * two brings the product of both ratios of miss down by a factor of 1.5 or more; that can only be where the bigger torque
+ * stands at the plug with the smaller usual one.
  *
  * @param fill - the fill plug's stated torque, thread as printed and housing
  * @param drain - the drain plug's
@@ -72,11 +72,10 @@ export function looksSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerdict {
   const threads = { fillThread: fillPlug.designation, drainThread: drainPlug.designation }
   if (usualFill === usualDrain)
     return { verdict: 'cannot tell', reasons: [torqueReason('torque/same-plug-figures', threads)] }
-  const reversed = (fillPlug.value - drainPlug.value) * (usualFill - usualDrain) < 0
   const asPrinted = missRatio(fillPlug.value, usualFill) * missRatio(drainPlug.value, usualDrain)
   const exchanged = missRatio(drainPlug.value, usualFill) * missRatio(fillPlug.value, usualDrain)
   const torques = { fill: fillPlug.told, drain: drainPlug.told }
-  if (reversed && asPrinted / exchanged >= CLEARLY_BETTER)
+  if (asPrinted / exchanged >= CLEARLY_BETTER)
     return {
       verdict: 'looks swapped',
       reasons: [torqueReason('torque/swapped-fits-better', { ...torques, ...threads })],

@@ -57,12 +57,19 @@ function trySettings(
         const { min, max } = wrench.declaredRange
         if (size < grains(String(min.value), min.unit) || size > grains(String(max.value), max.unit)) continue
       } else if (edition === '2003' && mark * 5n < whole(String(scale.highest), 3)) continue
-      if (wrench.accuracy.kind !== 'of reading') throw new Error('this judge knows errors of reading only')
-      const percent = whole(String(wrench.accuracy.percent), 3) // in 1/100,000
-      if (wrench.type === 'electronic' && edition === '2017' && step * 400_000n > mark * percent) continue
-      // mark/(1+a) >= low and mark/(1-a) <= high, multiplied out
-      const inside =
-        size * 100_000n >= low * (100_000n + percent) && size * 100_000n <= high * (100_000n - percent)
+      const { accuracy } = wrench
+      if (accuracy.kind === 'ISO 6789') throw new Error('this judge knows stated errors only')
+      const percent = whole(String(accuracy.percent), 3) // in 1/100,000
+      const ofReading = accuracy.kind === 'of reading'
+      const top = whole(String(scale.highest), 3)
+      const errorOf = (ofReading ? mark : top) * percent
+      if (!ofReading && mark * 100_000n <= errorOf) continue
+      if (wrench.type === 'electronic' && edition === '2017' && step * 400_000n > errorOf) continue
+      // of reading mark/(1+a) >= low and mark/(1-a) <= high, multiplied out; of full scale mark ± a·top
+      const error = grains(`${top / 1000n}.${String(top % 1000n).padStart(3, '0')}`, scale.unit) * percent
+      const inside = ofReading
+        ? size * 100_000n >= low * (100_000n + percent) && size * 100_000n <= high * (100_000n - percent)
+        : size * 100_000n - error >= low * 100_000n && size * 100_000n + error <= high * 100_000n
       const gap = 2n * size - twiceAim
       const distance = gap < 0n ? -gap : gap
       const own = scale.unit === unit
@@ -98,6 +105,7 @@ const wrenchArb: fc.Arbitrary<TorqueWrench> = fc
   .record({
     type: fc.constantFrom('click' as const, 'dial' as const, 'electronic' as const),
     scales: fc.array(scaleArb, { minLength: 1, maxLength: 3 }),
+    kind: fc.constantFrom('of reading' as const, 'of reading' as const, 'of full scale' as const),
     percent: fc.constantFrom(1, 2, 3, 4, 6, 10, 12.5),
     declared: fc.option(
       fc.tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 41, max: 300 }), unitArb),
@@ -106,12 +114,12 @@ const wrenchArb: fc.Arbitrary<TorqueWrench> = fc
       },
     ),
   })
-  .map(({ type, scales, percent, declared }) => ({
+  .map(({ type, scales, kind, percent, declared }) => ({
     name: 'any',
     type,
     drive: '1/2 in',
     scales,
-    accuracy: { kind: 'of reading', percent },
+    accuracy: { kind, percent },
     ...(declared
       ? {
           declaredRange: {

@@ -4,6 +4,7 @@ import { convert } from '../../src/quantity/index.js'
 import { type MetricThread, parseThread, type UnifiedThread } from '../../src/thread/index.js'
 import { clampLoad, nutFactor, proofLoad } from '../../src/torque/index.js'
 import { IFI_EXAMPLE, PROOF_LOADS, WORKED_CLAMP } from '../published/proofLoads.js'
+import { SAE_J429 } from '../published/proofSaeJ429.js'
 import { HEAD_SIZES, VDI_2230_FINE } from '../published/torqueVdi2230.js'
 
 function bolt(text: string): MetricThread | UnifiedThread {
@@ -45,15 +46,33 @@ describe('proofLoad', () => {
     expect(stress('M6', '10.9')).toBe(830)
   })
 
-  it('SAE J429 by size: grade 2 falls above 3/4 in (R2)', () => {
-    const ksi = (thread: string, grade: string) => {
-      const proof = proofLoad(bolt(thread), grade)
-      return proof.kind === 'load' ? Math.round(proof.stress.value / 6.894757) : proof.reasons[0]?.code
+  it.each(SAE_J429)('SAE J429 grade %s from %f to %f in: %s ksi (R2)', (grade, from, to, ksi) => {
+    const sized = (inches: number): UnifiedThread => ({
+      kind: 'unified',
+      designation: `${inches}`,
+      form: 'parallel',
+      majorDiameter: { value: inches, unit: 'in' },
+      threadsPerInch: 8,
+      series: 'UNC',
+    })
+    const stress = (inches: number) => {
+      const proof = proofLoad(sized(inches), `grade ${grade}`)
+      // 1 ksi = 6.894757293168361 MPa
+      return proof.kind === 'load'
+        ? (proof.stress.value / 6.894757293168361).toFixed(0)
+        : proof.reasons[0]?.code
     }
-    expect(ksi('3/4-10 UNC', 'grade 2')).toBe(55)
-    expect(ksi('7/8-9 UNC', 'grade 2')).toBe(33)
-    expect(ksi('1/4-20 UNC', 'grade 8')).toBe(120)
-    expect(ksi('3/8-16 UNC', '8.8')).toBe('torque/class-not-for-thread')
+    expect([stress(from), stress(to)]).toEqual([ksi, ksi])
+    const others = SAE_J429.filter((row) => row[0] === grade && (row[1] !== from || row[2] !== to))
+    if (others.length > 0) return
+    expect([stress(from - 0.01), stress(to + 0.01)]).toEqual([
+      'torque/class-not-for-size',
+      'torque/class-not-for-size',
+    ])
+  })
+
+  it('a metric class is not for an inch thread', () => {
+    expect(proofLoad(bolt('3/8-16 UNC'), '8.8').reasons[0]?.code).toBe('torque/class-not-for-thread')
   })
 
   it('unknown classes and other systems cannot tell, even hostile ones', () => {
