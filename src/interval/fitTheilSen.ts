@@ -46,7 +46,8 @@ export function fitTheilSen(
   for (let i = 0; i < count; i++) {
     for (let j = i + 1; j < count; j++) {
       const run = (x[j] ?? 0) - (x[i] ?? 0)
-      if (run !== 0) slopes.push(((y[j] ?? 0) - (y[i] ?? 0)) / run)
+      // Adding 0 makes a negative zero a plain one.
+      if (run !== 0) slopes.push(((y[j] ?? 0) - (y[i] ?? 0)) / run + 0)
     }
   }
   if (slopes.length === 0) return undefined

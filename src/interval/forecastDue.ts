@@ -80,6 +80,7 @@ const MOST_READINGS = 400
  */
 export function forecastDue(question: ForecastQuestion, options: ForecastOptions): Forecast {
   const { log, meter: name, dueAt } = question
+  if (typeof dueAt !== 'object' || dueAt === null) throw new TypeError('question.dueAt must be a quantity')
   const { confidence, scatter } = options
   if (!(confidence > 0 && confidence < 1))
     throw new RangeError(`confidence is ${confidence}; it must be above 0 and below 1`)

@@ -1,0 +1,133 @@
+import { PassThrough, Readable, Writable } from 'node:stream'
+import { describe, expect, test } from 'vitest'
+import { dateOfDay } from '../../src/calendar/dateOfDay.js'
+import { dueLines } from '../../src/cli/dueLines.js'
+import {
+  computeDueColumns,
+  createDueColumns,
+  DUE_LIMITS,
+  DUE_STATES,
+  NO_DAY,
+  writeDueRow,
+} from '../../src/interval/index.js'
+import { randomRow, seeded, TODAY } from './support/randomRows.js'
+
+const SET = { today: TODAY, soon: { days: 30, fraction: 0.9 }, staleAfter: { days: 21 } } as const
+
+async function run(input: Readable, highWaterMark = 16_384) {
+  let text = ''
+  const output = new Writable({
+    highWaterMark,
+    write(chunk, _encoding, done) {
+      text += chunk
+      setImmediate(done)
+    },
+  })
+  const progress: number[] = []
+  const summary = await dueLines({ ...SET, input, output, onProgress: (lines) => progress.push(lines) })
+  return { summary, progress, answers: text.split('\n').slice(0, -1) }
+}
+
+describe('due over JSON Lines', () => {
+  test('10,000 lines answer in order, equal to the columns, through a slow sink', async () => {
+    const random = seeded(7)
+    const rows = Array.from({ length: 10_000 }, (_, index) => randomRow(random, index))
+    const { summary, progress, answers } = await run(
+      Readable.from(rows.map((row) => `${JSON.stringify(row)}\n`)),
+      1,
+    )
+    const columns = createDueColumns(rows.length)
+    rows.forEach((row, index) => {
+      writeDueRow(columns, index, row)
+    })
+    const verdicts = computeDueColumns(columns, TODAY, SET)
+    const expected = rows.map((row, index) => {
+      const dueBy = DUE_LIMITS[verdicts.dueBy[index] ?? 0]
+      const day = verdicts.dueDay[index] ?? NO_DAY
+      return {
+        id: row.id,
+        state: DUE_STATES[verdicts.state[index] ?? 0],
+        ...(dueBy && { dueBy }),
+        ...(dueBy && day !== NO_DAY && { dueOn: dateOfDay(day) }),
+      }
+    })
+    expect(answers.map((line) => JSON.parse(line))).toEqual(expected)
+    expect(summary.lines).toBe(10_000)
+    expect(Object.values(summary.states).reduce((sum, count) => sum + count, 0)).toBe(10_000)
+    expect(progress).toEqual([4096, 8192, 10_000])
+  })
+
+  test('lines that are no rows are answered in their place', async () => {
+    const lines = [
+      '{"id":1,"everyMonths":6,"lastDate":"2031-04-06"}',
+      '',
+      'not json',
+      '[1]',
+      'null',
+      '{"id":"x","hours":-1,"everyHours":5}',
+      '{"id":{}}',
+    ]
+    const { summary, answers } = await run(Readable.from([lines.join('\r\n')]))
+    expect(answers).toEqual([
+      '{"id":1,"state":"due","dueBy":"period","dueOn":"2031-10-06"}',
+      '{"line":3,"error":"not a JSON object"}',
+      '{"line":4,"error":"not a JSON object"}',
+      '{"line":5,"error":"not a JSON object"}',
+      '{"id":"x","state":"cannot tell","unusable":["hours"]}',
+      '{"id":null,"state":"cannot tell"}',
+    ])
+    expect(summary).toMatchObject({ lines: 7, unreadable: 3, withUnusableFields: 1 })
+  })
+
+  test('nothing in, nothing out; bad lines alone are answered too', async () => {
+    expect((await run(Readable.from([]))).answers).toEqual([])
+    const bad = await run(Readable.from(['x\n'.repeat(5000)]))
+    expect([bad.answers.length, bad.answers[4999]]).toEqual([
+      5000,
+      '{"line":5000,"error":"not a JSON object"}',
+    ])
+  })
+
+  test('memory does not grow with the input', async () => {
+    const line = `${JSON.stringify(randomRow(seeded(1), 1))}\n`
+    const chunk = line.repeat(1000)
+    const used = async (chunks: number): Promise<number> => {
+      let most = 0
+      const output = new Writable({ write: (_chunk, _encoding, done) => done() })
+      const input = Readable.from(
+        (function* () {
+          for (let n = 0; n < chunks; n++) yield chunk
+        })(),
+      )
+      await dueLines({
+        ...SET,
+        input,
+        output,
+        onProgress: () => {
+          most = Math.max(most, process.memoryUsage().heapUsed)
+        },
+      })
+      return most
+    }
+    await used(20)
+    const before = await used(20)
+    // Fifteen times the lines: 75 MB of text must not stay.
+    expect((await used(300)) - before).toBeLessThan(60e6)
+  })
+
+  test('a stream that fails rejects, and misuse as well', async () => {
+    const broken = new Readable({
+      read() {
+        this.destroy(new Error('disk gone'))
+      },
+    })
+    await expect(dueLines({ ...SET, input: broken, output: new PassThrough() })).rejects.toThrow('disk gone')
+    const full = new Writable({ write: (_chunk, _encoding, done) => done(new Error('disk full')) })
+    await expect(dueLines({ ...SET, input: Readable.from(['{}\n']), output: full })).rejects.toThrow(
+      'disk full',
+    )
+    await expect(
+      dueLines({ ...SET, today: 'x', input: Readable.from(['{}\n']), output: new PassThrough() }),
+    ).rejects.toThrow(RangeError)
+  })
+})

@@ -1,0 +1,150 @@
+import { addDays, daysBetween } from '../../../src/calendar/index.js'
+import { type ForecastOptions, forecastDue } from '../../../src/interval/index.js'
+import type { MachineLog } from '../../../src/spec/index.js'
+import { log } from './machine.js'
+import { seeded } from './randomRows.js'
+
+/** A history up to today, and the day on which the due point is truly reached. */
+interface History {
+  readonly machine: MachineLog
+  readonly today: string
+  readonly dueAt: number
+  readonly truth: string
+}
+
+const START = '2025-01-01'
+type Random = () => number
+
+function normal(random: Random): number {
+  return Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random())
+}
+
+const tenth = (hours: number): number => Math.round(hours * 10) / 10
+
+/** Steady use; each reading strays from the line by itself (a week of use, as when readings are written down late). */
+function steadyLine(random: Random, count: number): History {
+  for (;;) {
+    const rate = 0.5 + 3 * random()
+    const readings: (readonly [string, number])[] = []
+    let day = 0
+    let falls = false
+    for (let index = 0; index < count; index++) {
+      day += 30 + Math.floor(31 * random())
+      const value = tenth(100 + rate * (day + 7 * normal(random)))
+      falls ||= value < (readings[readings.length - 1]?.[1] ?? 0)
+      readings.push([addDays(START, day), value])
+    }
+    if (falls) continue
+    const ahead = day * (0.5 + random())
+    return {
+      machine: log({ hours: readings }),
+      today: addDays(START, day),
+      dueAt: tenth(100 + rate * (day + ahead)),
+      truth: addDays(START, Math.ceil(day + ahead)),
+    }
+  }
+}
+
+type Daily = (day: number, random: Random) => number
+
+/** Every day's use is drawn anew: three days in ten the machine stands, else a varying day. */
+const dayToDay: Daily = (_, random) => (random() < 0.3 ? 0 : -2 * Math.log(1 - random()))
+/** Stands still for ninety days about the middle of the history, and nobody wrote a pause down. */
+const withPause =
+  (from: number): Daily =>
+  (day, random) =>
+    day >= from && day < from + 90 ? 0 : dayToDay(day, random)
+/** Three times the use in every second quarter. */
+const withBursts: Daily = (day, random) => dayToDay(day, random) * (Math.floor(day / 91) % 2 === 0 ? 1 : 3)
+
+/** A machine used by days, read every one to three weeks; a swapped meter counts `fast` times as fast from then on. */
+function dailyUse(random: Random, count: number, use: Daily, swapFast?: number): History {
+  const readings: (readonly [string, number])[] = []
+  const events: NonNullable<MachineLog['events']>[number][] = []
+  const rate = 0.25 + random()
+  let day = 0
+  let total = 0
+  let shown = 0
+  let fast = 1
+  const live = (days: number): void => {
+    for (const end = day + days; day < end; day++) {
+      const used = rate * use(day, random)
+      total += used * fast
+      shown += used * fast
+    }
+  }
+  for (let index = 0; index < count; index++) {
+    live(7 + Math.floor(15 * random()))
+    readings.push([addDays(START, day), tenth(shown)])
+    if (swapFast !== undefined && index === Math.floor(count / 2)) {
+      events.push({
+        kind: 'meter swap',
+        date: addDays(START, day + 1),
+        meter: 'hours',
+        oldReading: tenth(shown),
+        newReading: 0,
+      })
+      fast = swapFast
+      shown = 0
+      live(2)
+    }
+  }
+  const today = addDays(START, day)
+  const history = total
+  const dueAt = tenth(shown + (history / day) * (30 + day * random()))
+  const machine = log({ hours: readings, ...(events.length > 0 ? { events } : {}) })
+  while (shown < dueAt) live(1)
+  return { machine, today, dueAt, truth: addDays(START, day) }
+}
+
+export const GENERATORS: Readonly<Record<string, (random: Random, count: number) => History>> = {
+  'steady line, stray readings': steadyLine,
+  'use from day to day': (random, count) => dailyUse(random, count, dayToDay),
+  'a pause that nobody logged': (random, count) => dailyUse(random, count, withPause(Math.floor(count * 7))),
+  'bursts, every second quarter': (random, count) => dailyUse(random, count, withBursts),
+  'a swap to a meter 15 % fast': (random, count) => dailyUse(random, count, dayToDay, 1.15),
+}
+
+export interface BackTestRow {
+  readonly generator: string
+  readonly scatter: ForecastOptions['scatter']
+  readonly histories: number
+  /** Share of histories whose true day lies between early and late. */
+  readonly covered: number
+  /** Median of the likely day's error, in days; above 0: too late. */
+  readonly medianError: number
+}
+
+/** Forecasts so many seeded histories and counts how often the truth lies in the band. */
+export function backTest(
+  generator: string,
+  scatter: ForecastOptions['scatter'],
+  histories: number,
+  counts: readonly number[],
+): BackTestRow {
+  const make = GENERATORS[generator]
+  if (make === undefined) throw new RangeError(`generator is ${generator}`)
+  const random = seeded(1968)
+  let covered = 0
+  const errors: number[] = []
+  for (let index = 0; index < histories; index++) {
+    const { machine, today, dueAt, truth } = make(random, counts[index % counts.length] ?? 6)
+    const forecast = forecastDue(
+      { log: machine, meter: 'hours', dueAt: { value: dueAt, unit: 'h' }, today },
+      { confidence: 0.8, scatter },
+    )
+    if (forecast.kind !== 'forecast') continue
+    errors.push(daysBetween(truth, forecast.likely))
+    const notBefore = forecast.early === undefined || forecast.early <= truth
+    const notAfter = forecast.late === undefined || forecast.late >= truth
+    if (notBefore && notAfter) covered += 1
+  }
+  errors.sort((one, other) => one - other)
+  return {
+    generator,
+    scatter,
+    histories,
+    covered: covered / histories,
+    medianError: errors[errors.length >> 1] ?? Number.NaN,
+  }
+}
