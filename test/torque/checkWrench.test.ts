@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import type { Tightening } from '../../src/spec/leaf.js'
+import type { TorqueUnit } from '../../src/quantity/unit.js'
+import type { StatedValue, Tightening } from '../../src/spec/leaf.js'
 import type { TorqueWrench } from '../../src/spec/toolbox.js'
 import { checkWrench, type WrenchOptions } from '../../src/torque/index.js'
 import { ISO_6789_BANDS, ISO_6789_TARGETS } from '../published/torqueIso6789.js'
@@ -367,6 +368,19 @@ describe('checkWrench: stages, angle, adaptor', () => {
     expect(
       reasons.filter(({ code }) => code === 'torque/stage').map(({ params }) => params['stage']),
     ).toEqual([2, 2])
+  })
+
+  it('from worst to best: does not fit, cannot tell, fits with care, fits', () => {
+    const fits = { kind: 'limits', min: '39', max: '49', unit: 'N.m' } as const
+    const care = { kind: 'limits', min: '40', max: '41', unit: 'N.m' } as const
+    const unsure = { kind: 'nominal', value: '40.5', unit: 'N.m' } as const
+    const beyond = { kind: 'nominal', value: '400', unit: 'N.m' } as const
+    const worst = (...[last, ...stages]: readonly [typeof fits, ...StatedValue<TorqueUnit>[]]) =>
+      checkWrench(clickWrench(10, 100), torque(last, { stages }), BY_2017).verdict
+    expect(worst(fits, fits)).toBe('fits')
+    expect(worst(fits, care, fits)).toBe('fits with care')
+    expect(worst(fits, care, unsure)).toBe('cannot tell')
+    expect(worst(fits, beyond, unsure, care)).toBe('does not fit')
   })
 
   it('an angle after the torque is said and changes no verdict', () => {

@@ -82,9 +82,9 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/drive-does-not-reach': ({ wrench, wanted }) =>
     `The wrench's ${wrench} square does not reach a ${wanted} socket with one drive adaptor of this toolbox.`,
   'torque/inside-plug-band': ({ torque, band: usual, thread }, say) =>
-    `${say.quantity(torque)} is usual for a ${thread} plug (${band(usual, say)}).`,
+    `${say.quantity(torque)} is usual for a plug of ${thread} (${band(usual, say)}).`,
   'torque/outside-plug-band': ({ torque, band: usual, thread }, say) =>
-    `${say.quantity(torque)} is unusual for a ${thread} plug (${band(usual, say)}).`,
+    `${say.quantity(torque)} is unusual for a plug of ${thread} (${band(usual, say)}).`,
   'torque/slip': ({ torque, factor, becomes, meant }, say) =>
     `${say.quantity(torque)} ${factor} would be ${say.quantity(becomes)}, a usual figure${meant === undefined ? '' : `: perhaps ${say.quantity({ value: torque.value, unit: meant })} was meant`}. Check the manual.`,
   'torque/thread-missing': () => 'The thread is not stated, so the torque cannot be compared with others.',
@@ -129,7 +129,7 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `${say.number(done)} turns are too many: the manual says at most ${max}. Look for a crack before using it again.`,
   'torque/set-inside': ({ set, band: stated }, say) => `${say.quantity(set)} is inside ${band(stated, say)}.`,
   'torque/set-outside': ({ set, band: stated }, say) =>
-    `${say.quantity(set)} is outside ${band(stated, say)}. Tighten again to the manual's torque.`,
+    `${say.quantity(set)} is outside ${band(stated, say)}. Do it again by the manual.`,
   'torque/set-not-a-mark': ({ set, below, above }, say) =>
     `${say.quantity(set)} is no mark of this wrench.${beside(below, above, say)}`,
 }
