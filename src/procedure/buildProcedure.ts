@@ -50,6 +50,8 @@ export function buildProcedure(options: BuildOptions): Result<ProcedureDocument>
     throw new TypeError('identity: an object is wanted; {} where nothing is known of the machine')
   if (!Array.isArray(services) || services.some((service) => typeof service !== 'string'))
     throw new TypeError('services: a list of service ids is wanted')
+  if (options.only !== undefined && !Array.isArray(options.only))
+    throw new TypeError('only: a list of services and gearcases is wanted')
   if (services.length === 0) throw new RangeError('services: at least one service id is wanted, not none')
   const id = options.id ?? nameProcedure(sheet.id, services)
   if (typeof id !== 'string' || !/^[a-z][a-z0-9-]{0,63}$/.test(id))

@@ -1,6 +1,6 @@
-import type { WheelMark } from '../spec/index.js'
 import { type OpeningLayout, stateKey } from './layout.js'
 import { coverAt, findSharers, gearcaseAt, openingAt, ownerOf, type Site, unitOf } from './site.js'
+import type { CoverState, GearcaseState } from './state.js'
 
 type Effect = (site: Site) => void
 
@@ -56,18 +56,12 @@ export const EFFECTS = {
     state.lifted = []
     state.onStands = []
   },
-  'shield off': ({ state, shield }: Site) => {
-    if (shield !== undefined) state.shields[shield.path] = 'off'
+  'shield off': (site: Site) => setShield(site, 'off'),
+  'shield on': (site: Site) => {
+    setShield(site, 'on')
+    site.state.recorded = false
   },
-  'shield on': ({ state, shield }: Site) => {
-    if (shield !== undefined) state.shields[shield.path] = 'on'
-    state.recorded = false
-  },
-  'wheel at its mark': (site: Site) => {
-    const unit = unitOf(site)
-    const mark: WheelMark | undefined = site.step.at?.wheelMark
-    if (unit !== undefined && mark !== undefined) gearcaseAt(site.state, unit).wheelMark = mark
-  },
+  'wheel at its mark': (site: Site) => onUnit(site, { wheelMark: site.step.at?.wheelMark ?? 'not known' }),
   'area clean': (site: Site) => writeOnPart(site, { areaClean: true }),
   'plug loose in its seat': (site: Site) => {
     onOpening(site, (opening) => {
@@ -87,43 +81,25 @@ export const EFFECTS = {
   'plug out': (site: Site) => {
     onOpening(site, (opening) => {
       const here = openingAt(site.state, opening, site.instance)
-      const unit = unitOf(site)
       here.position = 'out'
       here.everCracked = true
-      const mark = unit === undefined ? 'not known' : gearcaseAt(site.state, unit).wheelMark
+      const mark = wheelMarkOf(site)
       if (mark !== 'not known' && !here.outAt.includes(mark)) here.outAt.push(mark)
     })
   },
-  'pan in place': (site: Site) => {
-    const unit = unitOf(site)
-    if (unit !== undefined) gearcaseAt(site.state, unit).panPlaced = true
-  },
+  'pan in place': (site: Site) => onUnit(site, { panPlaced: true }),
   'old oil out': (site: Site) => {
-    const unit = unitOf(site)
-    if (unit !== undefined) gearcaseAt(site.state, unit).oil = 'out'
+    onUnit(site, { oil: 'out' })
     site.state.usedOil = 'in the pan'
   },
   'cover off': (site: Site) => {
-    if (site.cover !== undefined) {
-      const here = coverAt(site.state, site.cover, site.instance)
-      here.position = 'off'
-      here.everOff = true
-      here.faceWiped = false
-      here.cured = false
-      site.state.seals[stateKey(site.cover.seal.path, site.instance)] = 'used'
-    }
+    onCover(site, { position: 'off', everOff: true, faceWiped: false, cured: false })
     disturb(site)
   },
-  'old oil judged': (site: Site) => {
-    const unit = unitOf(site)
-    if (unit !== undefined) gearcaseAt(site.state, unit).oilSeen = true
-  },
+  'old oil judged': (site: Site) => onUnit(site, { oilSeen: true }),
   'magnet judged': (site: Site) => writeOnPart(site, { magnetSeen: true }),
   'magnet clean': (site: Site) => writeOnPart(site, { magnetClean: true }),
-  'breather clear': (site: Site) => {
-    const unit = unitOf(site)
-    if (unit !== undefined) gearcaseAt(site.state, unit).breatherClear = true
-  },
+  'breather clear': (site: Site) => onUnit(site, { breatherClear: true }),
   'old seal off': (site: Site) => setSeal(site, 'off'),
   'face wiped': (site: Site) => writeOnPart(site, { faceWiped: true }),
   'new seal on': (site: Site) => setSeal(site, 'new'),
@@ -139,53 +115,35 @@ export const EFFECTS = {
     })
     disturb(site)
   },
-  'cover on': (site: Site) => {
-    if (site.cover !== undefined) coverAt(site.state, site.cover, site.instance).position = 'in'
-  },
+  'cover on': (site: Site) => onCover(site, { position: 'in' }),
   'cover tight': (site: Site) => {
-    if (site.cover !== undefined) coverAt(site.state, site.cover, site.instance).position = 'tight'
+    onCover(site, { position: 'tight' })
     disturb(site)
   },
-  'sealant cured': (site: Site) => {
-    if (site.cover !== undefined) coverAt(site.state, site.cover, site.instance).cured = true
-  },
-  'refill measured': (site: Site) => {
-    const owner = ownerOf(site)
-    if (owner !== undefined) gearcaseAt(site.state, owner).measured = true
-  },
-  'additive in': (site: Site) => {
-    const owner = ownerOf(site)
-    if (owner !== undefined) gearcaseAt(site.state, owner).additiveIn = true
-  },
+  'sealant cured': (site: Site) => onCover(site, { cured: true }),
+  'refill measured': (site: Site) => onOwner(site, { measured: true }),
+  'additive in': (site: Site) => onOwner(site, { additiveIn: true }),
   'new oil in': (site: Site) => {
     const owner = ownerOf(site)
-    if (owner === undefined) return
-    for (const unit of findSharers(site.layout, owner)) gearcaseAt(site.state, unit).oil = 'new'
-    const here = gearcaseAt(site.state, owner)
-    here.measured = false
-    here.hoseEmpty = false
-    here.levelChecked = false
-    here.toppedUp = false
-    here.ranSinceFill = false
-    here.levelCheckedSinceRun = false
+    for (const unit of owner === undefined ? [] : findSharers(site.layout, owner))
+      gearcaseAt(site.state, unit).oil = 'new'
+    onOwner(site, {
+      measured: false,
+      hoseEmpty: false,
+      levelChecked: false,
+      toppedUp: false,
+      ranSinceFill: false,
+      levelCheckedSinceRun: false,
+    })
     disturb(site)
   },
-  'hose empty': (site: Site) => {
-    const owner = ownerOf(site)
-    if (owner !== undefined) gearcaseAt(site.state, owner).hoseEmpty = true
-  },
+  'hose empty': (site: Site) => onOwner(site, { hoseEmpty: true }),
   'level judged': (site: Site) => {
     const owner = ownerOf(site)
-    if (owner === undefined) return
-    const here = gearcaseAt(site.state, owner)
-    here.levelChecked = true
-    here.levelCheckedSinceRun = here.ranSinceFill
-    here.toppedUp = false
+    const levelCheckedSinceRun = owner !== undefined && gearcaseAt(site.state, owner).ranSinceFill
+    onOwner(site, { levelChecked: true, levelCheckedSinceRun, toppedUp: false })
   },
-  'level made up': (site: Site) => {
-    const owner = ownerOf(site)
-    if (owner !== undefined) gearcaseAt(site.state, owner).toppedUp = true
-  },
+  'level made up': (site: Site) => onOwner(site, { toppedUp: true }),
   'oil settled': ({ state }: Site) => {
     state.settled = true
   },
@@ -205,20 +163,45 @@ function onOpening(site: Site, write: (opening: OpeningLayout) => void): void {
   if (site.opening !== undefined) write(site.opening)
 }
 
+function onCover(site: Site, marks: Partial<CoverState>): void {
+  if (site.cover === undefined) return
+  Object.assign(coverAt(site.state, site.cover, site.instance), marks)
+  if (marks.position === 'off') site.state.seals[stateKey(site.cover.seal.path, site.instance)] = 'used'
+}
+
+function onUnit(site: Site, marks: Partial<GearcaseState>): void {
+  const unit = unitOf(site)
+  if (unit !== undefined) Object.assign(gearcaseAt(site.state, unit), marks)
+}
+
+function onOwner(site: Site, marks: Partial<GearcaseState>): void {
+  const owner = ownerOf(site)
+  if (owner !== undefined) Object.assign(gearcaseAt(site.state, owner), marks)
+}
+
+function wheelMarkOf(site: Site): GearcaseState['wheelMark'] {
+  const unit = unitOf(site)
+  return unit === undefined ? 'not known' : gearcaseAt(site.state, unit).wheelMark
+}
+
 function writeOnPart(
   site: Site,
   marks: { areaClean?: true; faceWiped?: true; magnetSeen?: true; magnetClean?: true },
 ): void {
   if (site.opening !== undefined) Object.assign(openingAt(site.state, site.opening, site.instance), marks)
-  else if (site.cover !== undefined) Object.assign(coverAt(site.state, site.cover, site.instance), marks)
+  onCover(site, marks)
 }
 
 function setSeal(site: Site, to: 'off' | 'new' | 'inspected'): void {
   if (site.seal !== undefined) site.state.seals[stateKey(site.seal.path, site.instance)] = to
 }
 
+function setShield({ state, shield }: Site, to: 'on' | 'off'): void {
+  if (shield !== undefined) state.shields[shield.path] = to
+}
+
 /** A step without a gearcase is done at all of them. */
-function onUnits(site: Site, marks: { leaksChecked?: true; wipedDown?: true }): void {
+function onUnits(site: Site, marks: Partial<GearcaseState>): void {
   const unit = unitOf(site)
   const here = unit === undefined ? Object.values(site.state.gearcases) : [gearcaseAt(site.state, unit)]
   for (const one of here) Object.assign(one, marks)
@@ -226,8 +209,6 @@ function onUnits(site: Site, marks: { leaksChecked?: true; wipedDown?: true }): 
 
 /** Work on a gearcase makes an earlier leak check and an earlier record worthless. */
 function disturb(site: Site): void {
-  const unit = unitOf(site)
-  if (unit !== undefined)
-    Object.assign(gearcaseAt(site.state, unit), { leaksChecked: false, wipedDown: false })
+  onUnit(site, { leaksChecked: false, wipedDown: false })
   site.state.recorded = false
 }

@@ -367,6 +367,7 @@ describe('misuse throws', () => {
     ['no identity', { sheet, services: ['change'] }],
     ['services as text', { sheet, identity: {}, services: 'change' }],
     ['services of numbers', { sheet, identity: {}, services: [Number.NaN] }],
+    ['only as text', { sheet, identity: {}, services: ['change'], only: 'rear' }],
     ['a name that is none', { sheet, identity: {}, services: ['change'], name: 7 }],
   ])('%s: TypeError', (_what, options) => {
     expect(() => buildProcedure(options as never)).toThrow(TypeError)

@@ -32,11 +32,11 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
   if (again.length > 0) {
     write(writer, 'short run')
     park(writer)
-    write(writer, 'let settle')
     doTasks(
       writer,
       jobs,
       again.flatMap((job) => planCheck(writer, job, true)),
+      true,
     )
   }
   if (changes.length > 0) write(writer, 'take used oil away')
@@ -90,9 +90,10 @@ function planCheck(writer: Writer, job: OilJob, toTopUp: boolean): readonly Task
   return [{ job, phase: 'on stands', last: false, work: turn }, check]
 }
 
-function doTasks(writer: Writer, jobs: readonly OilJob[], tasks: readonly Task[]): void {
+function doTasks(writer: Writer, jobs: readonly OilJob[], tasks: readonly Task[], afterRun = false): void {
   const supports = listSupports(writer, tasks)
   chock(writer, supports)
+  if (afterRun) write(writer, 'let settle')
   for (const phase of ['before the lift', 'on stands', 'after the lift'] as const) {
     if (phase === 'on stands') raise(writer, supports)
     if (phase === 'after the lift' && supports.length > 0) write(writer, 'lower the machine')

@@ -1,0 +1,41 @@
+import { ACTIONS } from '../../src/procedure/index.js'
+import { findNeed } from '../../src/procedure/needs.js'
+
+/** The table of actions as Markdown, for `docs/procedure.md`. */
+export function writeActionsTable(): string {
+  const list = (items: readonly string[]) => (items.length === 0 ? '–' : items.join(', '))
+  const head = [
+    '| action | on | what must hold first | what it changes | cautions | tools and supplies | minutes |',
+    '| --- | --- | --- | --- | --- | --- | --- |',
+  ]
+  const secured = ACTIONS['clean around'].needs.filter((name) => ACTIONS['nip by hand'].needs.includes(name))
+  const rows = Object.entries(ACTIONS).map(([action, row]) => {
+    const isSecured = secured.every((name) => row.needs.includes(name))
+    const needs = isSecured
+      ? ['*secured*', ...row.needs.filter((name) => !secured.includes(name))]
+      : [...row.needs]
+    const hazards = row.hazards.map(
+      ({ code, signal }) => `${code.replace('procedure/caution-', '').replaceAll('-', ' ')} (${signal})`,
+    )
+    const cells = [
+      action,
+      list(row.on),
+      list(needs.map((name) => (name.startsWith('*') ? name : `\`${name}\``))),
+      list(row.changes),
+      list(hazards),
+      list([...row.tools, ...row.supplies]),
+      String(row.minutes),
+    ]
+    return `| ${cells.join(' | ')} |`
+  })
+  const warnings = [...new Set(Object.values(ACTIONS).flatMap((row) => row.needs))].filter(
+    (name) => findNeed(name).severity === 'warning',
+  )
+  return [
+    `*Secured* stands for ${list(secured.map((name) => `\`${name}\``))}.`,
+    `Told as warnings: ${list(warnings.map((name) => `\`${name}\``))}; everything else is an error.`,
+    '',
+    ...head,
+    ...rows,
+  ].join('\n')
+}
