@@ -1,0 +1,5 @@
+import { MISTAKES } from './mistakes.js'
+import { writeMistakes } from './writeMistakes.js'
+
+writeMistakes()
+console.log(`wrote ${MISTAKES.length} folders to examples/mistakes`)
