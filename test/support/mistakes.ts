@@ -292,9 +292,9 @@ export const MISTAKES: readonly Mistake[] = [
   ),
   procedureMistake(
     'level-checked-on-a-slope',
-    'bud-3',
-    [{ op: 'remove', path: '/steps/3' }],
-    error('procedure/not-on-level-ground', '/steps/26'),
+    'tind-4',
+    [{ op: 'remove', path: '/steps/67' }],
+    error('procedure/not-on-level-ground', '/steps/69'),
   ),
   procedureMistake(
     'hose-pulled-out-too-soon',
