@@ -18,8 +18,12 @@ type Shaped = { [Kind in keyof Documents]: z.infer<Shapes['documents'][Kind]> }
 /** Same for each kind on its own, so that an error names the kind. */
 type Compared = { [Kind in keyof Documents]: Same<Flat<Shaped[Kind]>, Flat<Documents[Kind]>> }
 
+/** `optional` in place of `exactOptional` would let undefined in: flat types hide that, assigning does not. */
+type Assigned = { [Kind in keyof Documents]: Shaped[Kind] extends Documents[Kind] ? true : false }
+
 test('the interfaces say the same as the shapes', () => {
   expectTypeOf<Compared>().toEqualTypeOf<{ [Kind in keyof Documents]: true }>()
+  expectTypeOf<Assigned>().toEqualTypeOf<{ [Kind in keyof Documents]: true }>()
   const proved: { [Kind in keyof Documents]: true } = {
     'spec-sheet': true,
     'machine-log': true,
@@ -27,7 +31,7 @@ test('the interfaces say the same as the shapes', () => {
     stock: true,
     procedure: true,
     'service-record': true,
-  } satisfies Compared
+  } satisfies Compared & Assigned
   expect(Object.keys(readShapes().documents)).toEqual(Object.keys(proved))
 })
 
