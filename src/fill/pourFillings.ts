@@ -27,6 +27,7 @@ export function pourFillings(flow: HoseFlow, volume: number): PouredFillings {
   let front = 0
   let fills = 0
   let empties = 0
+  let brimTime: number | undefined
   let fastest = 0
   let fastestFull = 0
   while (rest > volume * 1e-12) {
@@ -47,7 +48,11 @@ export function pourFillings(flow: HoseFlow, volume: number): PouredFillings {
       const speed = speedUnder(flow, flow.drop + levelOf(flow, left), flow.length)
       fastest = Math.max(fastest, speed)
       fastestFull = Math.max(fastestFull, speed)
-      empties += emptyingTime(flow, left)
+      // every brimful after the first finds the hose full and takes the same time
+      const brimful = left === capacity
+      const time = brimful && brimTime !== undefined ? brimTime : emptyingTime(flow, left)
+      if (brimful) brimTime = time
+      empties += time
     }
   }
   const full = front === flow.length

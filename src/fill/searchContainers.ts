@@ -39,12 +39,15 @@ export function searchContainers(need: bigint, kinds: readonly ContainerKind[]):
     }
     const kind = order[at]
     if (kind === undefined || (behind[at] ?? 0n) < rest || (best !== undefined && tried >= MOST_TRIED)) return
+    const most = Number((rest + kind.size - 1n) / kind.size)
+    // nothing is left over in the best so far, and from here on no fewer pieces can do
+    if (best !== undefined && best.left === 0n && number + most >= best.number) return
     const before = seen[at]?.get(rest)
     if (before !== undefined && before <= number) return
     seen[at]?.set(rest, number)
-    tried += 1
-    const most = Math.min(kind.count, Number((rest + kind.size - 1n) / kind.size))
-    for (let count = most; count >= 0; count -= 1) {
+    const least = at === order.length - 1 ? Math.min(most, kind.count) : 0
+    for (let count = Math.min(most, kind.count); count >= least; count -= 1) {
+      tried += 1
       visit(at + 1, rest - kind.size * BigInt(count), number + count, [...taken, count])
     }
   }

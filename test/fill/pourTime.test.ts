@@ -431,7 +431,7 @@ describe('what is refused', () => {
         expect(JSON.stringify(answer)).not.toContain('null')
         if (answer.kind === 'pour time') expect(answer.total.value).toBeGreaterThan(0)
       }),
-      { numRuns: 300 },
+      { numRuns: 150 },
     )
   })
 })
