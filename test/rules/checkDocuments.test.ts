@@ -10,7 +10,8 @@ const EMPTY: DocumentSet = { sheets: [], logs: [], toolboxes: [], stocks: [], pr
 const TODAY = '2031-11-02'
 
 function tind(): DocumentSet {
-  return setOf(readFolder('examples/tind-4'))
+  const { procedures: _procedures, records: _records, ...others } = setOf(readFolder('examples/tind-4'))
+  return { ...others, procedures: [], records: [] }
 }
 
 function patchSheet(set: DocumentSet, patch: Parameters<typeof applyPatch>[1]): DocumentSet {
@@ -86,14 +87,27 @@ describe('waivers', () => {
 })
 
 describe('the runner', () => {
-  it('names each document, and asks the record rules of records inside a log with the log as document', () => {
+  it('names each document', () => {
     const vector = readVectors().find(({ file }) => file === 'record/leak-left.json')
     if (vector === undefined) throw new Error('the vector record/leak-left.json is gone')
     expect(runVector(vector.vector).map(({ document, path }) => ({ document, path }))).toEqual([
       {
-        document: { kind: 'machine-log', id: 'station-2', name: 'log.json' },
-        path: '/records/3/entries/0/leaks',
+        document: { kind: 'service-record', id: 'station-2-2031-10-06', name: 'record.json' },
+        path: '/entries/1/leaks',
       },
+    ])
+  })
+
+  it('asks the record rules of records inside a log, and points into the log', () => {
+    const record = setOf(readFolder('examples/tind-4')).records[0]?.document
+    const logs = tind().logs.map(({ document }) => ({
+      name: 'log.json',
+      document: { ...document, records: [...document.records, { ...record, readings: {} } as ServiceRecord] },
+    }))
+    const found = checkDocuments({ ...tind(), logs })
+    expect(found.map(({ code, document, path }) => [code, document.name, path])).toEqual([
+      ['record/reading-missing', 'log.json', '/records/3/readings'],
+      ['record/reading-missing', 'log.json', '/records/3/readings'],
     ])
   })
 

@@ -20,10 +20,11 @@ export const viscosityOutsideGrade = defineRule({
       const at = system === 'ISO VG' ? 'kv40' : 'kv100'
       const viscosity = oil[at]
       const swapped = oil.kv40 !== undefined && oil.kv100 !== undefined && oil.kv100.value >= oil.kv40.value
-      if (viscosity === undefined || viscosity.value < 0 || swapped) return []
+      if (viscosity === undefined || swapped) return []
+      const isPositive = viscosity.value > 0
       const allowed = GRADE_EDITIONS[system].some((edition) => {
         const band = gradeBand({ system, grade, edition })
-        return band.kind === 'band' && isWithinGrade(viscosity, band)
+        return isPositive && band.kind === 'band' && isWithinGrade(viscosity, band)
       })
       return allowed
         ? []

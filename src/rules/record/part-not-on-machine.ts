@@ -1,7 +1,7 @@
 import { judgePart } from '../../spec/judgePart.js'
-import { readPointer } from '../../spec/readPointer.js'
 import { defineRule } from '../rule.js'
 import { recordEntries } from '../walk/recordEntries.js'
+import { sheetParts } from '../walk/sheetParts.js'
 
 /**
  * Work recorded on a part that this machine does not have, by its variant, serial, model year or market: the record belongs
@@ -12,13 +12,15 @@ export const partNotOnMachine = defineRule({
   severity: 'error',
   about: 'service-record',
   check: (record, set) =>
-    recordEntries(record, set).flatMap(({ path, entry, sheet, identity }) => {
-      const isAway = (part: string) =>
-        readPointer(sheet, part) !== undefined && judgePart(sheet, identity, part).answer === 'no'
-      const gearcase = `/gearcases/${entry.gearcase}`
-      if (isAway(gearcase)) return [{ path: `${path}/gearcase`, params: { part: gearcase } }]
-      return entry.opened
-        .map((part, place) => ({ path: `${path}/opened/${place}`, params: { part } }))
-        .filter(({ params }) => isAway(params.part))
+    recordEntries(record, set).flatMap(({ path, entry, sheet, gearcase, identity }) => {
+      const isAway = (part: string) => judgePart(sheet, identity, part).answer === 'no'
+      if (isAway(`/gearcases/${entry.gearcase}`))
+        return [{ path: `${path}/gearcase`, params: { part: gearcase.name } }]
+      const parts = sheetParts(sheet)
+      return entry.opened.flatMap((opened, place) => {
+        const part = parts.find((one) => one.path === opened)
+        if (part === undefined || !isAway(part.path)) return []
+        return [{ path: `${path}/opened/${place}`, params: { part: part.name } }]
+      })
     }),
 })

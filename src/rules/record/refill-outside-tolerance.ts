@@ -5,6 +5,7 @@ import { resolveLeaf } from '../../spec/resolveLeaf.js'
 import { defineRule } from '../rule.js'
 import { lookUp } from '../walk/lookUp.js'
 import { recordEntries } from '../walk/recordEntries.js'
+import { statedVolume } from '../walk/statedVolume.js'
 
 /**
  * A refill outside the band that the sheet states for this machine, or more than a tenth off where a level decides: the
@@ -25,7 +26,7 @@ export const refillOutsideTolerance = defineRule({
       if (Object.keys(instances).length > 1 && !oneByOne) return []
       const refillAt = `/gearcases/${entry.gearcase}/oilSpace/fill/drainAndRefill`
       const stated = resolveLeaf(sheet, identity, 'value', refillAt)
-      if (stated.kind !== 'stated') return []
+      if (stated.kind !== 'stated' || statedVolume(stated.value) === undefined) return []
       const value = stated.value as SpecValue<VolumeUnit>
       const { answer, reasons } = judgeRefill(value, refilled, oilSpace.fill.method)
       const [reason] = reasons

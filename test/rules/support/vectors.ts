@@ -13,6 +13,8 @@ export interface Vector {
   readonly why: string
   /** The folder of the good set. */
   readonly base: string
+  /** The files of it that are in the set. */
+  readonly files: readonly string[]
   readonly today?: string
   readonly patch: readonly PatchOperation[]
   readonly expect: readonly ExpectedFinding[]
@@ -42,10 +44,12 @@ export function readVectors(): readonly NamedVector[] {
 }
 
 /** The documents of a vector's base, by file. */
-export function baseFiles({ base }: Vector): Readonly<Record<string, ReadDocument['document']>> {
-  return Object.fromEntries(
-    readFolder(base).map(({ name, document }) => [name.slice(base.length + 1), document]),
-  )
+export function baseFiles({
+  base,
+  files,
+}: Pick<Vector, 'base' | 'files'>): Readonly<Record<string, ReadDocument['document']>> {
+  const named = readFolder(base).map(({ name, document }) => [name.slice(base.length + 1), document] as const)
+  return Object.fromEntries(named.filter(([file]) => files.includes(file)))
 }
 
 /** The patched set of a vector, each document named after its file. */

@@ -19,15 +19,14 @@ export const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
   'record/oil-not-permitted': ({ gearcase, oil, permitted }, say) =>
     `${gearcase}: filled with “${oil}”, which is none of the permitted oils (${say.list(permitted)}). Drain it again before the machine works.`,
   'record/part-not-on-machine': ({ part }) =>
-    `This machine has no ${part}, by its variant, serial, model year or market. Look whether the record belongs to another machine.`,
+    `This machine has no “${part}”, by its variant, serial, model year or market. Look whether the record belongs to another machine.`,
   'record/plug-not-tightened': ({ part }) =>
     `${part}: opened, and nowhere recorded as tightened. Look at the machine before it moves.`,
   'record/reading-missing': ({ meter }) =>
     `The reading of the ${meter === 'hours' ? 'hour meter' : 'distance meter'} is missing, so the next service by it cannot be counted from here.`,
   'record/refill-not-noted': ({ gearcase }) =>
     `${gearcase}: an oil change without a refilled quantity. Look at the level, then write down what went in.`,
-  'record/refill-outside-tolerance': ({ gearcase, refilled, reason }, say) =>
-    `${gearcase}: ${say.quantity(refilled)} went in. ${say.reason(reason)}`,
+  'record/refill-outside-tolerance': ({ gearcase, reason }, say) => `${gearcase}: ${say.reason(reason)}`,
   'record/seal-not-new': ({ part, seal, usedAgain }) =>
     usedAgain
       ? `${part}: the ${seal} was used again, and it must be new at every opening. Fit a new one.`

@@ -1,0 +1,60 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { comparePlaces } from '../../src/rules/comparePlaces.js'
+import { findNodes } from '../../src/rules/walk/findNodes.js'
+import { joinPointer } from '../../src/spec/joinPointer.js'
+import { readPointer } from '../../src/spec/readPointer.js'
+
+/** The places of a document in the order in which a reader meets them: a second way, by recursion. */
+function placesOf(value: unknown, keys: readonly string[] = []): readonly string[] {
+  if (typeof value !== 'object' || value === null) return [joinPointer(keys)]
+  return [
+    joinPointer(keys),
+    ...Object.entries(value).flatMap(([key, inner]) => placesOf(inner, [...keys, key])),
+  ]
+}
+
+const document = fc.dictionary(fc.string({ minLength: 1, maxLength: 3 }), fc.jsonValue({ maxDepth: 3 }), {
+  maxKeys: 5,
+})
+
+describe('comparePlaces', () => {
+  it('sorts places as they are written', () => {
+    fc.assert(
+      fc.property(document, fc.infiniteStream(fc.nat()), (written, random) => {
+        const places = placesOf(written)
+        const shuffled = [...places].sort(() => ((random.next().value ?? 0) % 2 === 0 ? 1 : -1))
+        expect(shuffled.sort((one, other) => comparePlaces(written, one, other))).toEqual(places)
+      }),
+      { numRuns: 300 },
+    )
+  })
+
+  it('puts places that are not there behind those that are, by name', () => {
+    const places = ['/x/b', '/a', '/x/a', '', '/y']
+    expect(places.sort((one, other) => comparePlaces({ y: 1, a: 2 }, one, other))).toEqual([
+      '',
+      '/y',
+      '/a',
+      '/x/a',
+      '/x/b',
+    ])
+  })
+})
+
+describe('findNodes', () => {
+  it('finds every object once, in the order written, each at its pointer', () => {
+    fc.assert(
+      fc.property(document, (written) => {
+        const found = findNodes(written, (node): node is object => node !== null)
+        const expected = placesOf(written).filter((place) => {
+          const value = readPointer(written, place)
+          return typeof value === 'object' && value !== null
+        })
+        expect(found.map(({ path }) => path)).toEqual(expected)
+        for (const { path, node } of found) expect(readPointer(written, path)).toBe(node)
+      }),
+      { numRuns: 300 },
+    )
+  })
+})

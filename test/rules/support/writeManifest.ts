@@ -1,0 +1,8 @@
+// Writes the manifest of rules and the table in docs/rules.md: `node test/support/run.mjs test/rules/support/writeManifest.ts`.
+// A test says when it is behind the rules or the vectors.
+import { readFileSync, writeFileSync } from 'node:fs'
+import { MANIFEST_FILE, TABLE_FILE, writeManifest, writeTable } from './manifest.js'
+
+writeFileSync(MANIFEST_FILE, writeManifest())
+writeFileSync(TABLE_FILE, writeTable(readFileSync(TABLE_FILE, 'utf8')))
+console.log(`wrote ${MANIFEST_FILE} and ${TABLE_FILE}`)
