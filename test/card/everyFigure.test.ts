@@ -1,0 +1,142 @@
+import type { Element, Nodes, Root } from 'hast'
+import { fromHtml } from 'hast-util-from-html'
+import { describe, expect, it } from 'vitest'
+import { cardModel, renderHtml, renderShortCard } from '../../src/card/index.js'
+import type { Reason } from '../../src/finding.js'
+import { en } from '../../src/message/en/index.js'
+import { renderMessage } from '../../src/message/index.js'
+import type { VisitPlan } from '../../src/service/visitPlan.js'
+import { readPointer } from '../../src/spec/readPointer.js'
+import { planExamples } from './planExamples.js'
+import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
+
+/** Step numbers are the only digits on a card that no plan holds. */
+const NUMBERS_OF_THEIR_OWN = 'number'
+
+const textOf = (node: Nodes): string =>
+  node.type === 'text' ? node.value : 'children' in node ? node.children.map(textOf).join('') : ''
+
+/** Numerals as shown: group marks taken out, one entry a run of digits with its decimals. */
+function numeralsIn(text: string): string[] {
+  return text.replace(/(?<=[0-9])\u202f(?=[0-9]{3})/g, '').match(/[0-9]+(?:\.[0-9]+)?/g) ?? []
+}
+
+/** Every number that a value of the plan holds: its JSON numbers, and the numerals inside its strings. */
+function numbersIn(value: unknown): string[] {
+  if (typeof value === 'number') return [String(Math.abs(value))]
+  if (typeof value === 'string') return numeralsIn(value)
+  if (typeof value !== 'object' || value === null) return []
+  return Object.values(value).flatMap(numbersIn)
+}
+
+function decimalsOf(numeral: string): number {
+  return numeral.split('.')[1]?.length ?? 0
+}
+
+/** A shown numeral is a printed one, or rounds from a number of the plan at its own last decimal. */
+function comesFrom(numeral: string, numbers: readonly string[]): boolean {
+  return numbers.some(
+    (number) =>
+      number === numeral ||
+      Math.abs(Number(number) - Number(numeral)) <= 0.5000001 * 10 ** -decimalsOf(numeral),
+  )
+}
+
+/** `1 h 2 min 5 s` in seconds, for waiting times and minutes of work, which the plan holds as one number. */
+function secondsShown(text: string): number | undefined {
+  const parts = [...text.matchAll(/([0-9]+)\u00a0(h|min|s)(?=$| )/g)]
+  if (parts.length === 0 || parts.map(([part]) => part).join(' ') !== text) return undefined
+  const size = { h: 3600, min: 60, s: 1 } as const
+  return parts.reduce((sum, [, count, unit]) => sum + Number(count) * size[unit as keyof typeof size], 0)
+}
+
+function wrongFigures(root: Root, plan: VisitPlan): string[] {
+  const wrong: string[] = []
+  const visit = (node: Nodes): void => {
+    if (node.type === 'text') {
+      if (/[0-9]/.test(node.value)) wrong.push(`no pointer: ${node.value}`)
+      return
+    }
+    if (node.type === 'element') {
+      if (node.tagName === 'style' || node.tagName === 'title') return
+      const from = node.properties['dataFrom']
+      if (typeof from === 'string') {
+        const problem = judge(textOf(node), from, plan)
+        if (problem !== undefined) wrong.push(problem)
+        return
+      }
+      const classes = node.properties['className']
+      if (Array.isArray(classes) && classes.includes(NUMBERS_OF_THEIR_OWN)) return
+    }
+    if ('children' in node) node.children.forEach(visit)
+  }
+  visit(root)
+  return wrong
+}
+
+function judge(text: string, from: string, plan: VisitPlan): string | undefined {
+  const value = readPointer(plan, from)
+  if (value === undefined) return `${from} leads nowhere: ${text}`
+  const seconds = secondsShown(text)
+  if (seconds !== undefined && typeof value === 'number') {
+    const held = from === '/time/minutes' ? Math.round(value) * 60 : Math.round(value)
+    return seconds === held ? undefined : `${from} is ${value}, not ${text}`
+  }
+  // A reason's sentence is the catalogue's text of that very reason.
+  if (typeof value === 'object' && value !== null && 'code' in value) {
+    const sentence = renderMessage(en, value as Reason)
+    return text === sentence ? undefined : `${from} says “${sentence}”, not “${text}”`
+  }
+  const numbers = numbersIn(value)
+  const strange = numeralsIn(text).filter((numeral) => !comesFrom(numeral, numbers))
+  return strange.length === 0 ? undefined : `${from}: ${strange.join(', ')} of “${text}” is not in the plan`
+}
+
+const elements = (root: Nodes, found: Element[] = []): Element[] => {
+  if (root.type === 'element') found.push(root)
+  if ('children' in root) for (const child of root.children) elements(child, found)
+  return found
+}
+const figuresOn = (html: string) =>
+  elements(fromHtml(html)).filter(
+    (node) => typeof node.properties['dataFrom'] === 'string' && /[0-9]/.test(textOf(node)),
+  )
+
+const PLANS: readonly (readonly [string, VisitPlan])[] = [
+  ['the plan with everything', SKARNFELL_PLAN],
+  ['the plan without a variant', PLAN_WITHOUT_VARIANT],
+  ...planExamples(),
+]
+
+describe('every figure on the card', () => {
+  it.each(PLANS)('%s: stands in the plan under its pointer', (_name, plan) => {
+    const html = renderHtml(cardModel(plan, en))
+    expect(wrongFigures(fromHtml(html), plan)).toEqual([])
+    expect(figuresOn(html).length).toBeGreaterThan(30)
+  })
+
+  it.each(PLANS)('%s: so do those of the short card', (_name, plan) => {
+    const html = renderShortCard(cardModel(plan, en))
+    expect(wrongFigures(fromHtml(html), plan)).toEqual([])
+    expect(figuresOn(html).length).toBeGreaterThan(8)
+  })
+
+  it('is missed by this test when it is changed', () => {
+    const html = renderHtml(cardModel(SKARNFELL_PLAN, en))
+    const forged = html.replace('>22.5\u00a0N·m</span>', '>25.5\u00a0N·m</span>')
+    expect(forged).not.toBe(html)
+    expect(wrongFigures(fromHtml(forged), SKARNFELL_PLAN).length).toBeGreaterThan(0)
+    const bare = html.replace('</main>', '<p>34 N·m</p></main>')
+    expect(wrongFigures(fromHtml(bare), SKARNFELL_PLAN)).toEqual(['no pointer: 34 N·m'])
+  })
+
+  it('shows every stated torque, refill and seal size of the work with its own digits', () => {
+    for (const [, plan] of PLANS) {
+      const html = renderHtml(cardModel(plan, en))
+      for (const [index, { role, resolved }] of plan.figures.entries()) {
+        if (!['refill', 'tightening'].includes(role) || resolved.kind !== 'stated') continue
+        expect(html).toContain(`data-from="/figures/${index}/resolved/value`)
+      }
+    }
+  })
+})

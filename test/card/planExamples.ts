@@ -1,0 +1,32 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { planVisit } from '../../src/service/index.js'
+import type { VisitPlan } from '../../src/service/visitPlan.js'
+
+const EXAMPLES = join(import.meta.dirname, '..', '..', 'examples')
+
+/** The visit of every log of every example machine, on the day and at the temperature of the demonstration. */
+export function planExamples(): (readonly [string, VisitPlan])[] {
+  const machines = readdirSync(EXAMPLES, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory() && readdirSync(join(EXAMPLES, entry.name)).includes('sheet.json'))
+    .map(({ name }) => name)
+  return machines.flatMap((machine) => {
+    const read = (file: string) => JSON.parse(readFileSync(join(EXAMPLES, machine, file), 'utf8'))
+    const logs = readdirSync(join(EXAMPLES, machine)).filter((file) => /^log.*\.json$/.test(file))
+    return logs.map((log) => {
+      const planned = planVisit({
+        sheet: read('sheet.json'),
+        log: read(log),
+        toolbox: read('toolbox.json'),
+        stock: read('stock.json'),
+        services: 'due',
+        today: '2031-10-06',
+        ambient: { value: 6, unit: 'degC' },
+        due: { soon: { fraction: 0.1 }, staleAfter: { days: 60 }, severity: 'normal' },
+        edition: '2017',
+      })
+      if (!planned.ok) throw new Error(`no plan for ${machine}/${log}: ${JSON.stringify(planned.findings)}`)
+      return [`${machine}/${log.replace('.json', '')}`, planned.value] as const
+    })
+  })
+}

@@ -1,0 +1,181 @@
+import { fc, test } from '@fast-check/vitest'
+import type { Element, Nodes } from 'hast'
+import { fromHtml } from 'hast-util-from-html'
+import { describe, expect, it } from 'vitest'
+import { cardModel, renderHtml, renderShortCard, shortenCard } from '../../src/card/index.js'
+import { en } from '../../src/message/en/index.js'
+import { HOSTILE_NAMES, withHostileNames } from './hostilePlan.js'
+import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
+
+const elements = (root: Nodes, found: Element[] = []): Element[] => {
+  if (root.type === 'element') found.push(root)
+  if ('children' in root) for (const child of root.children) elements(child, found)
+  return found
+}
+const textOf = (node: Nodes): string =>
+  node.type === 'text' ? node.value : 'children' in node ? node.children.map(textOf).join('') : ''
+
+const card = cardModel(SKARNFELL_PLAN, en)
+const html = renderHtml(card)
+const all = elements(fromHtml(html))
+const named = (...names: string[]) => all.filter(({ tagName }) => names.includes(tagName))
+
+/** Contrast ratio of two colours as in WCAG 2.2 (relative luminance); from memory. */
+function contrast(one: string, other: string): number {
+  const luminance = (colour: string) => {
+    const full = colour.length === 4 ? colour.replace(/[0-9a-f]/g, '$&$&') : colour
+    const channels = [1, 3, 5].map((at) => Number.parseInt(full.slice(at, at + 2), 16) / 255)
+    const [red = 0, green = 0, blue = 0] = channels.map((value) =>
+      value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4,
+    )
+    return 0.2126 * red + 0.7152 * green + 0.0722 * blue
+  }
+  const [low = 0, high = 0] = [luminance(one), luminance(other)].sort((a, b) => a - b)
+  return (high + 0.05) / (low + 0.05)
+}
+
+describe('renderHtml', () => {
+  it('is one document in its language, with landmarks and no script or outside file', () => {
+    expect(html.startsWith('<!doctype html><html lang="en" dir="ltr">')).toBe(true)
+    for (const landmark of ['header', 'main', 'footer', 'title'])
+      expect(named(landmark).length).toBeGreaterThan(0)
+    expect(named('main')).toHaveLength(1)
+    expect(named('script', 'link', 'img', 'iframe', 'object', 'a', 'form')).toEqual([])
+    expect(html).not.toMatch(/url\(|@import|https?:/)
+    expect(all.filter(({ properties }) => Object.keys(properties).some((name) => /^on/i.test(name)))).toEqual(
+      [],
+    )
+  })
+
+  it('has one h1 and headings that never skip a level', () => {
+    const levels = named('h1', 'h2', 'h3', 'h4').map(({ tagName }) => Number(tagName.slice(1)))
+    expect(levels.filter((level) => level === 1)).toHaveLength(1)
+    expect(levels[0]).toBe(1)
+    for (const [place, level] of levels.entries())
+      expect(level - (levels[place - 1] ?? 0)).toBeLessThanOrEqual(1)
+  })
+
+  it('labels every section by its heading, every table by a caption, every header cell by a scope', () => {
+    const ids = new Set(all.map(({ properties }) => properties['id']))
+    const sections = named('section')
+    expect(sections).toHaveLength(10)
+    for (const section of sections) expect(ids.has(String(section.properties['ariaLabelledBy']))).toBe(true)
+    const tables = named('table')
+    expect(tables.length).toBeGreaterThan(2)
+    for (const table of tables) {
+      const within = elements(table)
+      expect(textOf(within.find(({ tagName }) => tagName === 'caption') ?? table).length).toBeGreaterThan(3)
+      for (const cell of within.filter(({ tagName }) => tagName === 'th')) {
+        expect(['col', 'row']).toContain(cell.properties['scope'])
+      }
+    }
+    expect(new Set([...ids].filter(Boolean)).size).toBe(
+      [...all].filter(({ properties }) => properties['id']).length,
+    )
+  })
+
+  it('gives each picture a meaning in words or hides it', () => {
+    const drawings = named('svg')
+    expect(drawings.length).toBeGreaterThan(6)
+    for (const drawing of drawings) {
+      const hidden = drawing.properties['ariaHidden'] === 'true'
+      const titled = elements(drawing).some(({ tagName }) => tagName === 'title')
+      expect(hidden !== titled).toBe(true)
+    }
+  })
+
+  it('numbers its steps, with the cautions before the step that needs them', () => {
+    const numbers = all.filter(({ properties }) => String(properties['className']) === 'number').map(textOf)
+    expect(numbers).toEqual(SKARNFELL_PLAN.steps.map((_step, index) => String(index + 1)))
+    const lifting = html.indexOf('A raised machine can fall')
+    expect(lifting).toBeGreaterThan(-1)
+    expect(lifting).toBeLessThan(html.indexOf('Raise the machine at'))
+    expect(lifting).toBeGreaterThan(html.indexOf('Chock the wheels of the'))
+  })
+
+  it('uses only colours with a contrast of 4.5 and more on what they stand on', () => {
+    const style = textOf(named('style')[0] as Element)
+    const variables = Object.fromEntries(
+      [...style.matchAll(/--([a-z]+):(#[0-9a-f]{3,6})/g)].map(([, name, colour]) => [name, colour ?? '']),
+    )
+    for (const ink of ['ink', 'soft', 'deep']) {
+      for (const paper of ['#fff', variables['tint'] ?? '', variables['warn'] ?? '']) {
+        expect(contrast(variables[ink] ?? '', paper)).toBeGreaterThanOrEqual(4.5)
+      }
+    }
+    const used = [...style.matchAll(/(?<![-a-z])color:([^;}]+)/g)].map(([, colour]) => colour)
+    expect(new Set(used)).toEqual(new Set(['var(--ink)', 'var(--soft)', 'var(--deep)', '#2c363c']))
+    expect(contrast('#2c363c', '#fff')).toBeGreaterThanOrEqual(4.5)
+  })
+
+  it('is the same bytes for the same plan, and changes nothing in it', () => {
+    const frozen = JSON.stringify(SKARNFELL_PLAN)
+    expect(renderHtml(cardModel(SKARNFELL_PLAN, en))).toBe(html)
+    expect(JSON.stringify(SKARNFELL_PLAN)).toBe(frozen)
+    expect(JSON.parse(JSON.stringify(card))).toEqual(card)
+  })
+
+  it('says that the variant cannot be told and what is missing, and that a torque is not stated', () => {
+    const text = textOf(fromHtml(renderHtml(cardModel(PLAN_WITHOUT_VARIANT, en))))
+    expect(text).toContain('cannot tell without the serial number and variant')
+    expect(text).toContain('Tind 4 S, short bed or Tind 4 L, long bed')
+    expect(text).toContain('not stated: see the manual')
+    expect(text).toContain('300\u00a0mL or 340\u00a0mL')
+  })
+
+  it('puts the manual’s own figure first, what it prints beside it next, and marks what was worked out', () => {
+    const at = (text: string) => html.indexOf(text)
+    expect(at('450\u00a0±\u00a020\u00a0mL')).toBeLessThan(at('½\u00a0US\u00a0qt'))
+    expect(at('½\u00a0US\u00a0qt')).toBeLessThan(at('15.8\u00a0imp\u00a0fl\u00a0oz'))
+    expect(html).toContain('15.8\u00a0imp\u00a0fl\u00a0oz</span> (worked out)')
+  })
+
+  it.each(HOSTILE_NAMES)('keeps its structure whatever the sheet calls things: %j', (name) => {
+    const hostile = renderHtml(cardModel(withHostileNames(name), en))
+    const tags = (text: string) => elements(fromHtml(text)).map(({ tagName }) => tagName)
+    const plain = tags(renderHtml(cardModel(withHostileNames('plain'), en)))
+    expect(tags(hostile)).toEqual(plain)
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+    expect(hostile).not.toMatch(/[\u202a-\u202e\u2066-\u2069\u200e\u200f\u001b\u0007\ue000]|\p{Cs}/u)
+    expect(textOf(fromHtml(hostile))).not.toContain('\n\n')
+  })
+
+  test.prop([fc.string({ unit: 'binary', maxLength: 60 })], { numRuns: 25 })(
+    'keeps it for any name',
+    (name) => {
+      const found = elements(fromHtml(renderHtml(cardModel(withHostileNames(name), en))))
+      expect(found.filter(({ tagName }) => tagName === 'script' || tagName === 'img')).toEqual([])
+      expect(found.filter(({ tagName }) => tagName === 'section')).toHaveLength(10)
+    },
+  )
+
+  it('throws for what is no card, no plan and no catalogue', () => {
+    expect(() => renderHtml({} as never)).toThrow("card must be a card, with kind 'service-card'")
+    expect(() => renderHtml(null as never)).toThrow(TypeError)
+    expect(() => cardModel({ kind: 'spec-sheet' } as never, en)).toThrow('plan must be a visit plan')
+    expect(() => cardModel(null as never, en)).toThrow(TypeError)
+    expect(() => cardModel(SKARNFELL_PLAN, {} as never)).toThrow('catalogue must be a catalogue')
+  })
+})
+
+describe('the short card', () => {
+  const short = renderShortCard(card)
+
+  it('keeps figures, settings, the order of work and the gaps, in short words', () => {
+    expect(shortenCard(card).sections.map(({ id }) => id)).toEqual([
+      'figures',
+      'tightening',
+      'steps',
+      'missing',
+    ])
+    expect(short).toContain('drain plug</span>: <span')
+    expect(short).toContain('22.5\u00a0N·m')
+    expect(short).not.toContain('Turn the drain plug in by hand until it seats')
+    expect(short.length).toBeLessThan(html.length)
+  })
+
+  it('throws for what is no card', () => {
+    expect(() => shortenCard({} as never)).toThrow(TypeError)
+    expect(() => renderShortCard(undefined as never)).toThrow(TypeError)
+  })
+})

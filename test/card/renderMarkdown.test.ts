@@ -1,0 +1,76 @@
+import type { Nodes } from 'mdast'
+import { fromMarkdown } from 'mdast-util-from-markdown'
+import { gfmFromMarkdown } from 'mdast-util-gfm'
+import { gfm } from 'micromark-extension-gfm'
+import { describe, expect, it } from 'vitest'
+import { cardModel, renderMarkdown, shortenCard } from '../../src/card/index.js'
+import { en } from '../../src/message/en/index.js'
+import { HOSTILE_NAMES, withHostileNames } from './hostilePlan.js'
+import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
+
+/** The syntax alone: the reader's afterthought, which links addresses that were escaped, is left out. */
+const EXTENSIONS = gfmFromMarkdown().map((extension) => ({ ...extension, transforms: [] }))
+const read = (markdown: string) =>
+  fromMarkdown(markdown, { extensions: [gfm()], mdastExtensions: EXTENSIONS })
+const nodes = (node: Nodes, found: Nodes[] = []): Nodes[] => {
+  found.push(node)
+  if ('children' in node) for (const child of node.children) nodes(child, found)
+  return found
+}
+const textOf = (node: Nodes): string =>
+  'value' in node ? node.value : 'children' in node ? node.children.map(textOf).join('') : ''
+
+describe('renderMarkdown', () => {
+  const markdown = renderMarkdown(cardModel(SKARNFELL_PLAN, en))
+  const found = nodes(read(markdown))
+
+  it('has one title, ten sections, tables and a tick box for every step', () => {
+    const headings = found.flatMap((node) => (node.type === 'heading' ? [node] : []))
+    expect(headings.filter(({ depth }) => depth === 1)).toHaveLength(1)
+    expect(headings.filter(({ depth }) => depth === 2)).toHaveLength(10)
+    expect(found.filter(({ type }) => type === 'table').length).toBeGreaterThan(2)
+    const boxes = found.filter((node) => node.type === 'listItem' && node.checked === false)
+    expect(boxes.length).toBeGreaterThanOrEqual(SKARNFELL_PLAN.steps.length)
+  })
+
+  it('holds the figures, the gaps and the order of what comes first', () => {
+    const text = textOf(read(markdown))
+    for (const piece of [
+      '450\u00a0±\u00a020\u00a0mL',
+      '20–25\u00a0N·m',
+      '22.5\u00a0N·m',
+      'not stated: see the manual',
+    ]) {
+      expect(text).toContain(piece)
+    }
+    expect(text.indexOf('own manual and the local codes')).toBeLessThan(text.indexOf('What is due'))
+  })
+
+  it('says that the variant cannot be told', () => {
+    const text = textOf(read(renderMarkdown(cardModel(PLAN_WITHOUT_VARIANT, en))))
+    expect(text).toContain('cannot tell without the serial number and variant')
+  })
+
+  it('writes the short card too', () => {
+    const short = renderMarkdown(shortenCard(cardModel(SKARNFELL_PLAN, en)))
+    expect(short.length).toBeLessThan(markdown.length)
+    expect(short).toContain('Gear oil, short card')
+  })
+
+  it.each(HOSTILE_NAMES)('makes no markup of what the sheet calls things: %j', (name) => {
+    const kindsOf = (text: string) => nodes(read(text)).map(({ type }) => type)
+    const hostile = kindsOf(renderMarkdown(cardModel(withHostileNames(name), en)))
+    const forbidden = ['html', 'link', 'image', 'code', 'inlineCode', 'delete', 'emphasis', 'linkReference']
+    expect(hostile.filter((kind) => forbidden.includes(kind))).toEqual([])
+    const counted = (kind: string) => hostile.filter((found) => found === kind).length
+    const plain = kindsOf(renderMarkdown(cardModel(withHostileNames('plain'), en)))
+    for (const kind of ['heading', 'listItem', 'table', 'tableRow', 'tableCell', 'strong']) {
+      expect([kind, counted(kind)]).toEqual([kind, plain.filter((found) => found === kind).length])
+    }
+  })
+
+  it('throws for what is no card', () => {
+    expect(() => renderMarkdown({ kind: 'other' } as never)).toThrow(TypeError)
+    expect(() => renderMarkdown(undefined as never)).toThrow(TypeError)
+  })
+})

@@ -1,0 +1,70 @@
+import { fc, test } from '@fast-check/vitest'
+import { describe, expect, it } from 'vitest'
+import { cardModel, renderText, shortenCard } from '../../src/card/index.js'
+import { wrapText } from '../../src/card/wrapText.js'
+import { en } from '../../src/message/en/index.js'
+import { HOSTILE_NAMES, withHostileNames } from './hostilePlan.js'
+import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
+
+const lengthOf = (line: string) => Array.from(line).length
+
+describe('renderText', () => {
+  const text = renderText(cardModel(SKARNFELL_PLAN, en))
+
+  it('has no line over 80 characters and breaks no quantity', () => {
+    for (const line of text.split('\n')) expect(lengthOf(line)).toBeLessThanOrEqual(80)
+    expect(text).toContain('22.5\u00a0N·m')
+    expect(text).not.toMatch(/[0-9]\n *N·m/)
+  })
+
+  it('has every section, every step with a box, and the cautions before their steps', () => {
+    for (const heading of Object.values(en.card.sections))
+      expect(text).toContain(`\n${heading}\n${'-'.repeat(80)}\n`)
+    expect(text.match(/^\[ \] +[0-9]+\. /gm)).toHaveLength(SKARNFELL_PLAN.steps.length)
+    expect(text.indexOf('A raised machine can fall')).toBeLessThan(text.indexOf('Raise the machine at'))
+  })
+
+  it('says that the variant cannot be told and that a torque is not stated', () => {
+    const unknown = renderText(cardModel(PLAN_WITHOUT_VARIANT, en))
+    expect(unknown).toContain('Variant: cannot tell without the serial number and variant')
+    expect(unknown).toContain('Fill plug: not stated: see the manual')
+  })
+
+  it('writes the short card too', () => {
+    const short = renderText(shortenCard(cardModel(SKARNFELL_PLAN, en)))
+    expect(short).toContain('[ ] 15. Drain plug out')
+    expect(short).not.toContain('Lay ready')
+  })
+
+  it.each(HOSTILE_NAMES)('lets no name forge a line or steer a terminal: %j', (name) => {
+    const hostile = renderText(cardModel(withHostileNames(name), en))
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+    expect(hostile).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]|\p{Cs}/u)
+    const lines = hostile.split('\n')
+    expect(lines.filter((line) => line === '# Heading' || line.startsWith('NOTE'))).toEqual([])
+  })
+
+  it('throws for what is no card', () => {
+    expect(() => renderText({} as never)).toThrow(TypeError)
+    expect(() => renderText(null as never)).toThrow(TypeError)
+  })
+})
+
+describe('wrapText', () => {
+  it('fills a line up to its width: at it, not past it', () => {
+    expect(wrapText('aaa bbb', 7, '', '')).toEqual(['aaa bbb'])
+    expect(wrapText('aaa bbbb', 7, '', '')).toEqual(['aaa', 'bbbb'])
+    expect(wrapText('aaa bbb', 9, '* ', '  ')).toEqual(['* aaa bbb'])
+    expect(wrapText('aaa bbb', 8, '* ', '  ')).toEqual(['* aaa', '  bbb'])
+    expect(wrapText('', 8, '* ', '  ')).toEqual(['* '])
+  })
+
+  test.prop([
+    fc.array(fc.stringMatching(/^[a-zµ\u00a0]{1,12}$/), { maxLength: 40 }),
+    fc.integer({ min: 14, max: 60 }),
+  ])('keeps every word in order, and no line is too long', (words, width) => {
+    const lines = wrapText(words.join(' '), width, '', '')
+    expect(lines.join(' ')).toBe(words.join(' '))
+    for (const line of lines) expect(lengthOf(line)).toBeLessThanOrEqual(width)
+  })
+})
