@@ -1,0 +1,31 @@
+import Qty from 'js-quantities'
+import { unit as mathUnit } from 'mathjs'
+import unitmath from 'unitmath'
+
+/** What a general-purpose unit library makes of a text: its value in base units, or `refused`. */
+export interface OtherReadings {
+  readonly mathjs: string
+  readonly jsQuantities: string
+  readonly unitmath: string
+}
+
+export function otherReadings(text: string): OtherReadings {
+  return {
+    mathjs: tried(() => mathUnit(text).toSI().format({ precision: 6 })),
+    jsQuantities: tried(() => {
+      const base = Qty(text).toBase()
+      return `${Number(base.scalar.toPrecision(6))} ${base.units()}`
+    }),
+    unitmath: tried(() => unitmath(text).toSI().toString({ precision: 6 })),
+  }
+}
+
+function tried(read: () => string): string {
+  try {
+    return read().replaceAll('|', '\\|')
+  } catch (error) {
+    // a method that is not there is our mistake and no refusal
+    if (error instanceof Error && / is not a function$/.test(error.message)) throw error
+    return 'refused'
+  }
+}

@@ -1,0 +1,125 @@
+import { parseQuantity, UNITS_BY_MEASURE, type Unit, unitSymbol } from '../../../src/quantity/index.js'
+import { unitCodes } from '../../../src/quantity/unitCodes/index.js'
+import { UNIT_FACTORS } from '../../../src/quantity/unitFactors.js'
+import { UNIT_TEXTS } from '../../published/unitTexts.js'
+import { otherReadings } from './otherReadings.js'
+import { otherTables } from './otherTables.js'
+import { readingText } from './readingText.js'
+
+const MADE =
+  'Written by `node test/support/run.mjs test/quantity/support/writeQuantityDocs.ts`; a test compares it.'
+
+const line = (cells: readonly (string | number)[]): string => `| ${cells.join(' | ')} |`
+const table = (head: readonly string[], rows: readonly (readonly (string | number)[])[]): string =>
+  [line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n')
+const code = (text: string | undefined): string =>
+  text === undefined ? '–' : `\`${text.replaceAll('|', '\\|')}\``
+
+/** `docs/units.md`: the whole unit table, and how far other tables are from it. */
+export function unitsPage(): string {
+  const measures = Object.entries(UNITS_BY_MEASURE).map(([measure, units]) => {
+    const anchor =
+      units.find((unit) => UNIT_FACTORS[unit].factor === '1' && !UNIT_FACTORS[unit].shift) ?? units[0]
+    const rows = units.map((unit) => unitRow(unit))
+    return [
+      `## ${words(measure)}`,
+      '',
+      `Factors are to ${anchor === undefined ? '' : unitSymbol(anchor)}, and exact.`,
+      '',
+      table(['unit', 'symbol', 'name', 'factor', 'UCUM', 'Rec 20', 'QUDT', 'defined by'], rows),
+      ...notes(units),
+      '',
+    ].join('\n')
+  })
+  const errors = otherTables().map(({ unit, per, exact, convertUnits, mathjs, jsQuantities }) => [
+    code(unit),
+    `${exact.slice(0, 20)}${exact.length > 20 ? '…' : ''} ${unitSymbol(per)}`,
+    error(convertUnits),
+    error(mathjs),
+    error(jsQuantities),
+  ])
+  return [
+    '# Units',
+    '',
+    MADE,
+    '',
+    'Unit ids are what documents and functions take. People may write units in many other ways: see [reading](reading.md).',
+    '',
+    ...measures,
+    '## Other tables',
+    '',
+    'Relative error of the factors that general-purpose libraries carry; `exact` is within a few units of the sixteenth digit.',
+    '',
+    table(['unit', 'exact size', 'convert-units 3', 'mathjs 15', 'js-quantities 1'], errors),
+    '',
+  ].join('\n')
+}
+
+function unitRow(unit: Unit): string[] {
+  const { factor, shift } = UNIT_FACTORS[unit]
+  const { name, source, ucum, rec20, qudt } = unitCodes(unit)
+  const size = shift === undefined ? factor : `(value + ${shift}) × ${factor}`
+  return [code(unit), unitSymbol(unit), name, size, code(ucum), code(rec20), code(qudt), source]
+}
+
+function notes(units: readonly Unit[]): string[] {
+  const noted = units.flatMap((unit) => {
+    const { note } = unitCodes(unit)
+    return note === undefined ? [] : [`- ${code(unit)}: ${note}.`]
+  })
+  return noted.length === 0 ? [] : ['', ...noted]
+}
+
+function words(measure: string): string {
+  const apart = measure.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+  return apart.charAt(0).toUpperCase() + apart.slice(1)
+}
+
+function error(value: number | null): string {
+  if (value === null) return '–'
+  return value < 2e-15 ? 'exact' : value.toExponential(1)
+}
+
+/** `docs/reading.md`: every text of the table, how it is read here, and what other libraries make of it. */
+export function readingPage(): string {
+  const rows = UNIT_TEXTS.map(({ text, options }) => {
+    const other = otherReadings(text)
+    const asked =
+      options === undefined
+        ? ''
+        : Object.entries(options)
+            .map(([key, value]) => `${key}: ${value}`)
+            .join(', ')
+    return [
+      visible(text),
+      asked,
+      readingText(parseQuantity(text, options)),
+      other.mathjs,
+      other.jsQuantities,
+      other.unitmath,
+    ]
+  })
+  return [
+    '# Reading quantities',
+    '',
+    MADE,
+    '',
+    `${UNIT_TEXTS.length} texts, how \`parseQuantity\` reads them, and what three general-purpose unit libraries make of the same text`,
+    '(mathjs 15.2.0, js-quantities 1.8.0 and unitmath 0.8.8, each in its own base units, six digits).',
+    '',
+    'A reading is a figure and a unit id; `a..b` are limits, `20 -2 +2` is a nominal with its tolerance, `(7 1/2)` is the',
+    'fraction as printed, `!` a warning. After `refused` come the codes of the findings and, in brackets, the candidates.',
+    '',
+    table(['text', 'asked for', 'reading', 'mathjs', 'js-quantities', 'unitmath'], rows),
+    '',
+  ].join('\n')
+}
+
+/** A text so that every kind of space in it can be told apart in print. */
+function visible(text: string): string {
+  const named = text.replace(
+    /[\u00a0\u2009\u202f\u3000]/g,
+    (space) => `[U+${space.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}]`,
+  )
+  return named.trim() === '' ? `${named.length} spaces` : code(named)
+}
