@@ -36,6 +36,18 @@ describe('good documents', () => {
   })
 })
 
+test('an override may state a temperature below zero', () => {
+  const cold = {
+    kind: 'value',
+    path: '/gearcases/rear/drainTemperature',
+    to: { kind: 'limits', min: '-10', unit: 'degC', printed: [{ kind: 'limits', min: '14', unit: 'degF' }] },
+  }
+  const sheet = readFixture('cover-no-drain.sheet.json')
+  expect(parseSpecSheet(applyPatch(sheet, [{ op: 'add', path: '/overrides/0/set/-', value: cold }])).ok).toBe(
+    true,
+  )
+})
+
 describe('one finding for one mistake', () => {
   test.each(
     SHAPE_MISTAKES.map((mistake) => [JSON.stringify([mistake.of, ...mistake.patch]), mistake] as const),

@@ -185,6 +185,31 @@ export const SHAPE_MISTAKES: readonly ShapeMistake[] = [
     'spec/not-in-list',
     '/overrides/0/set/2/to/kind',
   ),
+  one(
+    COVER,
+    replace('/overrides/0/set/0/to/value', '-2.5'),
+    'spec/bad-figure',
+    '/overrides/0/set/0/to/value',
+  ),
+  one(
+    COVER,
+    replace('/overrides/0/set/0/to/value', 2.5),
+    'spec/figure-without-quotes',
+    '/overrides/0/set/0/to/value',
+  ),
+  one(
+    COVER,
+    replace('/overrides/0/set/0/to/unit', 'litre'),
+    'spec/not-in-list',
+    '/overrides/0/set/0/to/unit',
+  ),
+  one(COVER, remove('/overrides/0/set/0/to/unit'), 'spec/missing-key', '/overrides/0/set/0/to'),
+  one(
+    COVER,
+    replace('/overrides/0/set/0/to/kind', 'nominel'),
+    'spec/not-in-list',
+    '/overrides/0/set/0/to/kind',
+  ),
   // Types, empties, numbers
   one(COVER, replace(`${cover}/bolts/count`, 0), 'spec/number-too-small', `${cover}/bolts/count`),
   one(COVER, replace(`${cover}/bolts/count`, 2.5), 'spec/wrong-type', `${cover}/bolts/count`),

@@ -42,7 +42,7 @@ export function buildSpecSheetShape(text: TextShapes, leaf: LeafShapes, parts: P
     .register(parts, { id: 'service' })
   const overrideLeaf = z
     .discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('value'), path: text.pointer, to: leaf.values.any.spec }),
+      z.strictObject({ kind: z.literal('value'), path: text.pointer, to: leaf.values.anyMeasure }),
       z.strictObject({ kind: z.literal('tightening'), path: text.pointer, to: leaf.tightening }),
       z.strictObject({ kind: z.literal('oils'), path: text.pointer, to: leaf.oils }),
       z.strictObject({ kind: z.literal('seal'), path: text.pointer, to: leaf.seal }),

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini'
-import { type Measure, UNITS_BY_MEASURE } from '../../quantity/unit.js'
+import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/unit.js'
 import type { PartRegistry, TextShapes } from './textShapes.js'
 
 type FigureShape = TextShapes['figure']
@@ -65,9 +65,26 @@ export function buildValueShapes(text: TextShapes, parts: PartRegistry) {
       z.strictObject({ ...arms.limits, ...beside }),
     ] as const
     return {
+      statedArms,
       stated: z.discriminatedUnion('kind', statedArms).register(parts, { id: `stated-${name}` }),
       spec: z.discriminatedUnion('kind', [...statedArms, notStated]).register(parts, { id: `spec-${name}` }),
     }
+  }
+
+  /** Of any measure, for an override; whether it fits its target is a rule. Only a temperature may stand below zero. */
+  const inAnyUnits = () => {
+    const { temperature, ...others } = UNITS_BY_MEASURE
+    // Both typed by all units, as the interface has it.
+    const degrees = inUnits<readonly Unit[]>('any-temperature', temperature, text.signedFigure).statedArms
+    const amounts = inUnits<readonly Unit[]>('any-amount', Object.values(others).flat()).statedArms
+    return z
+      .discriminatedUnion('kind', [
+        z.discriminatedUnion('unit', [degrees[0], amounts[0]]),
+        z.discriminatedUnion('unit', [degrees[1], amounts[1]]),
+        z.discriminatedUnion('unit', [degrees[2], amounts[2]]),
+        notStated,
+      ])
+      .register(parts, { id: 'spec-any' })
   }
 
   const byMeasure = <const M extends Measure>(measure: M) => inUnits(measure, UNITS_BY_MEASURE[measure])
@@ -83,8 +100,7 @@ export function buildValueShapes(text: TextShapes, parts: PartRegistry) {
     degrees: inUnits('deg', ['deg']),
     minutes: inUnits('min', ['min']),
     hoursOrMinutes: inUnits('h-or-min', ['h', 'min']),
-    /** Of any measure, for an override; what fits its target is a rule. A minus can stand before any of them here. */
-    any: inUnits('any', Object.values(UNITS_BY_MEASURE).flat(), text.signedFigure),
+    anyMeasure: inAnyUnits(),
   }
 }
 
