@@ -39,9 +39,11 @@ export function levelOf(flow: HoseFlow, volume: number): number {
   const { floorDiameter, topDiameter, depth } = flow
   if (floorDiameter === topDiameter) return Math.max(0, volume) / ((Math.PI / 4) * topDiameter ** 2)
   const spread = (topDiameter - floorDiameter) / depth
-  // V = π/12·(D³ − d³)/spread for the frustum with diameters d at the floor and D at the level
-  const cubed = floorDiameter ** 3 + (12 * spread * Math.max(0, volume)) / Math.PI
-  return (Math.cbrt(cubed) - floorDiameter) / spread
+  // V = π/12·(D³ − d³)/spread for the frustum with diameters d at the floor and D at the level, and D − d =
+  // (D³ − d³)/(D² + D·d + d²) keeps its digits where the level is low
+  const grown = (12 * spread * Math.max(0, volume)) / Math.PI
+  const at = Math.cbrt(floorDiameter ** 3 + grown)
+  return grown / (at ** 2 + at * floorDiameter + floorDiameter ** 2) / spread
 }
 
 function diameterAt(flow: HoseFlow, level: number): number {

@@ -6,17 +6,29 @@ const RULE: readonly (readonly [number, number])[] = [
   [0.9491079123427585, 0.1294849661688697],
 ]
 
-/** The integral of a smooth positive function over 0 … 1, halving where two estimates differ by more than 1e-12. Internal. */
-export function integrate(f: (at: number) => number): number {
-  return refine(f, 0, 1, estimate(f, 0, 1), 40)
-}
+/** Halvings at most: rounding noise must not be chased for ever. */
+const MOST_HALVINGS = 500
 
-function refine(f: (at: number) => number, from: number, to: number, whole: number, depth: number): number {
-  const middle = (from + to) / 2
-  const left = estimate(f, from, middle)
-  const right = estimate(f, middle, to)
-  if (depth === 0 || Math.abs(left + right - whole) <= 1e-12 * Math.abs(whole)) return left + right
-  return refine(f, from, middle, left, depth - 1) + refine(f, middle, to, right, depth - 1)
+/**
+ * The integral of a smooth positive function over 0 … 1, a piece being halved where its two estimates differ by more
+ * than 1e-13 of the whole. Internal.
+ */
+export function integrate(f: (at: number) => number): number {
+  const first = estimate(f, 0, 1)
+  const pieces = [{ from: 0, to: 1, value: first }]
+  let total = 0
+  let halvings = 0
+  for (let piece = pieces.pop(); piece !== undefined; piece = pieces.pop()) {
+    const { from, to, value } = piece
+    const middle = (from + to) / 2
+    const left = { from, to: middle, value: estimate(f, from, middle) }
+    const right = { from: middle, to, value: estimate(f, middle, to) }
+    const both = left.value + right.value
+    halvings += 1
+    if (Math.abs(both - value) <= 1e-13 * first || halvings > MOST_HALVINGS) total += both
+    else pieces.push(right, left)
+  }
+  return total
 }
 
 function estimate(f: (at: number) => number, from: number, to: number): number {

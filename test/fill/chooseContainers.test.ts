@@ -104,10 +104,7 @@ describe('the rule', () => {
 describe('exact sums', () => {
   it('ten times 0.1 L is 1 L, and 11 US quarts are 11 US quarts, though 0.946352946 L is not short', () => {
     expect(chooseContainers({ tenth: container(0.1, 'L', 10) }, L('1')).leftOver.value).toBe(0)
-    const quarts = chooseContainers(
-      { quart: container(1, 'qt_us', 11) },
-      { value: 10.409882406, unit: 'L' },
-    )
+    const quarts = chooseContainers({ quart: container(1, 'qt_us', 11) }, { value: 10.409882406, unit: 'L' })
     expect(quarts).toMatchObject({ answer: 'enough', leftOver: { value: 0 } })
     const ounces = chooseContainers({ small: container(1, 'fl_oz_us', 32) }, { value: '1', unit: 'qt_us' })
     expect(ounces).toMatchObject({ answer: 'enough', leftOver: { value: 0 }, use: [{ full: 32 }] })
