@@ -7,36 +7,51 @@ import { figuresOf } from './figuresOf.js'
 import { findUndone } from './findUndone.js'
 import { judgeStep } from './judgeStep.js'
 import { runStep } from './runStep.js'
-import type { StepSeed, World } from './site.js'
+import { type Location, locate, type StepSeed, type World } from './site.js'
 import { startState } from './startState.js'
 
-/** Counts the troubles of many like lists of steps: what is wrong within a step is looked up once a step. */
+/** Counts the troubles of many like lists of steps: what does not change with the list is looked up once a step. */
 export interface Scale {
   readonly sheet: SpecSheet
   readonly world: World
-  readonly verdicts: Map<Step, { readonly faults: number; readonly canRun: boolean }>
+  readonly known: Map<Step, KnownStep>
+  /** Steps that may still be run in search of cures; a strange list must not keep anybody waiting. */
+  readonly effort: { left: number }
 }
 
-/** Past this many steps only the cures at hand are tried, not every place in the list. */
-const LONGEST_SEARCH = 400
+interface KnownStep {
+  readonly faults: number
+  readonly canRun: boolean
+  readonly location: Location
+}
 
-export function countTroubles(scale: Scale, steps: readonly Step[]): number {
-  const { world, sheet, verdicts } = scale
+/** How many troubles a list of steps has; past `most` it stops counting and says one more. */
+export function countTroubles(
+  scale: Scale,
+  steps: readonly Step[],
+  most: number = Number.POSITIVE_INFINITY,
+): number {
+  const { world } = scale
   const state = startState(world.layout)
   const ids = new Set<string>()
   let count = 0
   for (const step of steps) {
-    let verdict = verdicts.get(step)
-    if (verdict === undefined) {
-      const { faults, canRun } = judgeStep(sheet, world, step, 0)
-      verdict = { faults: faults.length, canRun }
-      verdicts.set(step, verdict)
-    }
-    count += verdict.faults + (ids.has(step.id) ? 1 : 0)
+    const { faults, canRun, location } = knowStep(scale, step)
+    count += faults + (ids.has(step.id) ? 1 : 0)
     ids.add(step.id)
-    if (verdict.canRun) count += runStep(world, state, step).length
+    if (canRun) count += runStep(world, state, step, location).length
+    if (count > most) return most + 1
   }
   return count + findUndone(world, state).length
+}
+
+function knowStep({ sheet, world, known }: Scale, step: Step): KnownStep {
+  const found = known.get(step)
+  if (found !== undefined) return found
+  const { faults, canRun } = judgeStep(sheet, world, step, 0)
+  const fresh = { faults: faults.length, canRun, location: locate(world, step) }
+  known.set(step, fresh)
+  return fresh
 }
 
 interface Attempt {
@@ -57,7 +72,7 @@ export function findCures(
   const { steps } = procedure
   const near = weigh(scale, listNear(scale, steps, trouble), before - 1)
   if (near.length > 0) return near
-  const far = steps.length > LONGEST_SEARCH ? [] : weigh(scale, listFar(scale, steps, trouble), before - 1)
+  const far = weigh(scale, listFar(scale, steps, trouble), before - 1)
   // One step of two that are missing: as many troubles as before, but the next is nearer to mending.
   return far.length > 0 ? far : weigh(scale, listNear(scale, steps, trouble), before)
 }
@@ -65,7 +80,9 @@ export function findCures(
 function weigh(scale: Scale, attempts: Iterable<Attempt>, most: number): readonly Cure[] {
   const better: { readonly cure: Cure; readonly left: number }[] = []
   for (const { cure, steps } of attempts) {
-    const left = countTroubles(scale, steps)
+    scale.effort.left -= steps.length
+    if (scale.effort.left < 0) break
+    const left = countTroubles(scale, steps, most)
     if (left <= most) better.push({ cure, left })
   }
   better.sort((first, second) => first.left - second.left)

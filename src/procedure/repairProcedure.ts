@@ -14,6 +14,9 @@ export interface Repair {
   readonly left: readonly Finding[]
 }
 
+/** Steps run in search of cures, over the whole repair. */
+const EFFORT = 2_000_000
+
 /**
  * Mends a writer's order of work with as few changes as possible, for a writer who wants a proposal.
  * To see only what is wrong use {@link validateProcedure}.
@@ -39,7 +42,7 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
   requireProcedure(procedure)
   requireSheet(sheet)
   const { world, findings } = readWorld(procedure, sheet)
-  const scale: Scale = { sheet, world, verdicts: new Map() }
+  const scale: Scale = { sheet, world, known: new Map(), effort: { left: EFFORT } }
   let here: Try = { procedure, applied: [], troubles: countTroubles(scale, procedure.steps) }
   while (here.troubles > 0) {
     const next = takeBest(here, scale)

@@ -2,7 +2,7 @@ import type { Severity } from '../finding.js'
 import { ACTIONS } from './actions.js'
 import { EFFECTS } from './effects.js'
 import { findNeed, type NeedName } from './needs.js'
-import { findSite, type Site, type StepSeed, type World } from './site.js'
+import { findSite, type Location, locate, type Site, type StepSeed, type World } from './site.js'
 import type { Draft } from './state.js'
 
 export interface FailedNeed {
@@ -15,8 +15,13 @@ export interface FailedNeed {
  * Does one step to the state. A need that does not hold is told once and then taken as held, so that one mistake
  * gives one finding and not a tail of them.
  */
-export function runStep(world: World, state: Draft, step: StepSeed): readonly FailedNeed[] {
-  const site = findSite(world, state, step)
+export function runStep(
+  world: World,
+  state: Draft,
+  step: StepSeed,
+  location: Location = locate(world, step),
+): readonly FailedNeed[] {
+  const site: Site = { ...location, state }
   const row = ACTIONS[step.do]
   const failed: FailedNeed[] = []
   for (const name of row.needs) {

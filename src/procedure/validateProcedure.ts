@@ -4,6 +4,9 @@ import { checkSteps } from './checkSteps.js'
 import { readWorld } from './examine.js'
 import { requireProcedure, requireSheet } from './requireDocument.js'
 
+/** Steps run in search of cures: some thousand orders of work of usual length. */
+const EFFORT = 400_000
+
 /**
  * Checks a writer's order of work against its sheet, so that nobody is stranded, hurt or left with an open plug.
  * To write one afresh use {@link buildProcedure}; to have the cures tried use {@link repairProcedure}.
@@ -13,6 +16,7 @@ import { requireProcedure, requireSheet } from './requireDocument.js'
  * @param procedure The steps.
  * @param sheet The sheet that they point into.
  * @returns All findings, in the order of the steps. Those that one change to `/steps` would mend carry it as a cure.
+ * All findings are told whatever the length; the search for cures ends after a bounded effort, the same every time.
  * @throws TypeError where the arguments are no procedure and sheet.
  *
  * Source: common practice, no source, as the table {@link ACTIONS} lists it; work under a machine held by a jack alone
@@ -31,5 +35,6 @@ export function validateProcedure(procedure: ProcedureDocument, sheet: SpecSheet
   requireProcedure(procedure)
   requireSheet(sheet)
   const { world, findings } = readWorld(procedure, sheet)
-  return [...findings, ...checkSteps({ sheet, world, verdicts: new Map() }, procedure)]
+  const scale = { sheet, world, known: new Map(), effort: { left: EFFORT } }
+  return [...findings, ...checkSteps(scale, procedure)]
 }

@@ -13,7 +13,7 @@ describe('laws', () => {
         const procedure = build(sheet, services)
         expect(validateProcedure(procedure, sheet).map((one) => `${one.path} ${one.code}`)).toEqual([])
       }),
-      { numRuns: 200 },
+      { numRuns: 400 },
     )
   })
 

@@ -21,7 +21,7 @@ describe('laws', () => {
         expect(mended.left).toEqual([])
         expect(mended.applied.length).toBeLessThanOrEqual(2)
       }),
-      { numRuns: 60 },
+      { numRuns: 100 },
     )
   })
 
@@ -34,7 +34,7 @@ describe('laws', () => {
         expect(mended.left).toEqual([])
         expect(mended.applied.length).toBeLessThanOrEqual(2)
       }),
-      { numRuns: 60 },
+      { numRuns: 100 },
     )
   })
 

@@ -444,6 +444,33 @@ describe('the document as a whole', () => {
   })
 })
 
+describe('strange lists', () => {
+  test('three thousand times the same step: every finding is told, in seconds', () => {
+    const rear = build(varietySheet, ['rear-change'])
+    const steps = Array.from(
+      { length: 3000 },
+      (_none, place): Step => ({
+        id: `pour-${place}`,
+        do: 'pour the oil',
+        on: '/gearcases/rear/openings/fill',
+      }),
+    )
+    const started = performance.now()
+    const findings = validateProcedure({ ...rear, steps }, varietySheet)
+    expect(performance.now() - started).toBeLessThan(30_000)
+    expect(findings.filter((one) => one.code === 'procedure/figure-missing')).toHaveLength(6000)
+    expect(findings.filter((one) => one.code === 'procedure/oil-not-measured')).toHaveLength(3000)
+  })
+
+  test('a whole procedure backwards is told, and repair ends', () => {
+    const rear = build(varietySheet, ['rear-change'])
+    const backwards = { ...rear, steps: rear.steps.toReversed() }
+    const before = codes(backwards, varietySheet).length
+    expect(before).toBeGreaterThan(10)
+    expect(repairProcedure(backwards, varietySheet).left.length).toBeLessThan(before)
+  })
+})
+
 describe('misuse throws', () => {
   const rear = build(varietySheet, ['rear-check'])
   test.each([
