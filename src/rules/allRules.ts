@@ -23,6 +23,7 @@ import { metalInTheOil } from './record/metal-in-the-oil.js'
 import { oilNotPermitted } from './record/oil-not-permitted.js'
 import { partNotOnMachine } from './record/part-not-on-machine.js'
 import { plugNotTightened } from './record/plug-not-tightened.js'
+import { readingAgainstLog } from './record/reading-against-log.js'
 import { readingMissing } from './record/reading-missing.js'
 import { refillNotNoted } from './record/refill-not-noted.js'
 import { refillOutsideTolerance } from './record/refill-outside-tolerance.js'
@@ -154,6 +155,7 @@ export const allRules: readonly AnyRule[] = [
   oilNotPermitted,
   partNotOnMachine,
   plugNotTightened,
+  readingAgainstLog,
   readingMissing,
   refillNotNoted,
   refillOutsideTolerance,

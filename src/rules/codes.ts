@@ -4,6 +4,7 @@ import type { FigureSlip } from '../quantity/codes.js'
 import type { Figure, Measure, TorqueUnit, Unit, VolumeUnit } from '../quantity/unit.js'
 import type { OpeningRole, PrintedValue } from '../spec/index.js'
 import type { SlipFactor } from '../torque/findTorqueSlip.js'
+import type { SerialMistake } from './walk/serialMistake.js'
 import type { ReferredPart } from './walk/sheetReferences.js'
 
 /** A quantity as params carry it: plain data with open keys, which an interface is not. */
@@ -37,7 +38,7 @@ export interface RuleCodes {
   'spec/override-target-missing': { target: string }
   'spec/period-as-hours': { hours: Figure; months: number }
   'spec/serial-range-wrong': {
-    what: 'prefix repeated' | 'not a number' | 'different widths' | 'ends before it starts'
+    what: SerialMistake
     prefix?: string
     from?: string
     to?: string
@@ -143,6 +144,7 @@ export interface RuleCodes {
   'record/oil-not-permitted': { gearcase: string; oil: string; permitted: readonly string[] }
   'record/part-not-on-machine': { part: string }
   'record/plug-not-tightened': { part: string }
+  'record/reading-against-log': { reason: Because }
   'record/reading-missing': { meter: 'hours' | 'distance' }
   'record/refill-not-noted': { gearcase: string }
   'record/refill-outside-tolerance': {

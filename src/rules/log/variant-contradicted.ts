@@ -1,11 +1,14 @@
+import type { Condition } from '../../spec/index.js'
 import { resolveVariant } from '../../spec/resolveVariant.js'
 import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
 import { lookUp } from '../walk/lookUp.js'
+import { serialMistake } from '../walk/serialMistake.js'
 
 /**
  * A machine whose stated variant its own serial, model year or market excludes, or which fits no variant of its sheet:
  * one of the facts is wrong, and every figure that differs between the variants with it. Look at the plate.
+ * Where a variant's own condition can hold for no machine, the sheet is at fault, and this rule keeps silent.
  * House rule: a contradiction is never settled by taking one side.
  */
 export const variantContradicted = defineRule({
@@ -17,8 +20,15 @@ export const variantContradicted = defineRule({
     if (sheet === undefined) return []
     const { variant } = identity
     if (variant !== undefined && lookUp(sheet.machine.variants, variant) === undefined) return []
+    const isDoubtful = Object.values(sheet.machine.variants).some(({ when }) => cannotHold(when))
+    if (isDoubtful) return []
     const verdict = resolveVariant(sheet, identity)
     if (verdict.kind !== 'contradiction') return []
     return [{ path: '/identity', params: { variant, candidates: verdict.candidates } }]
   },
 })
+
+function cannotHold(when: Condition | undefined): boolean {
+  const { from = 0, to = 9999 } = when?.modelYears ?? {}
+  return from > to || serialMistake(when?.serials) !== undefined
+}

@@ -1,5 +1,5 @@
-import type { Condition } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
+import { serialMistake } from '../walk/serialMistake.js'
 import { sheetConditions } from '../walk/sheetConditions.js'
 
 /**
@@ -14,20 +14,8 @@ export const serialRangeWrong = defineRule({
   check: (sheet) =>
     sheetConditions(sheet).flatMap(({ path, condition }) => {
       const { serials } = condition
-      const what = serials === undefined ? undefined : nameMistake(serials)
+      const what = serialMistake(serials)
       if (serials === undefined || what === undefined) return []
       return [{ path: `${path}/serials`, params: { what, ...serials } }]
     }),
 })
-
-type SerialMistake = 'prefix repeated' | 'not a number' | 'different widths' | 'ends before it starts'
-
-function nameMistake(serials: NonNullable<Condition['serials']>): SerialMistake | undefined {
-  const { prefix = '', from, to } = serials
-  const ends = [from, to].filter((end) => end !== undefined)
-  if (prefix !== '' && ends.some((end) => end.startsWith(prefix))) return 'prefix repeated'
-  if (ends.some((end) => !/^[0-9]+$/.test(end))) return 'not a number'
-  if (from === undefined || to === undefined) return undefined
-  if (from.length !== to.length) return 'different widths'
-  return from > to ? 'ends before it starts' : undefined
-}

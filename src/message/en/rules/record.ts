@@ -22,6 +22,8 @@ export const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
     `This machine has no “${part}”, by its variant, serial, model year or market. Look whether the record belongs to another machine.`,
   'record/plug-not-tightened': ({ part }) =>
     `${part}: opened, and nowhere recorded as tightened. Look at the machine before it moves.`,
+  'record/reading-against-log': ({ reason }, say) =>
+    `This reading does not go with the machine's log. ${say.reason(reason)}`,
   'record/reading-missing': ({ meter }) =>
     `The reading of the ${meter === 'hours' ? 'hour meter' : 'distance meter'} is missing, so the next service by it cannot be counted from here.`,
   'record/refill-not-noted': ({ gearcase }) =>

@@ -1,0 +1,14 @@
+import type { Condition } from '../../spec/index.js'
+
+export type SerialMistake = 'prefix repeated' | 'not a number' | 'different widths' | 'ends before it starts'
+
+/** What is wrong with a range of serials, so that no serial can lie in it; undefined where one can. */
+export function serialMistake(serials: Condition['serials']): SerialMistake | undefined {
+  const { prefix = '', from, to } = serials ?? {}
+  const ends = [from, to].filter((end) => end !== undefined)
+  if (prefix !== '' && ends.some((end) => end.startsWith(prefix))) return 'prefix repeated'
+  if (ends.some((end) => !/^[0-9]+$/.test(end))) return 'not a number'
+  if (from === undefined || to === undefined) return undefined
+  if (from.length !== to.length) return 'different widths'
+  return from > to ? 'ends before it starts' : undefined
+}
