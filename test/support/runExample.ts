@@ -1,0 +1,106 @@
+import { randomUUID } from 'node:crypto'
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
+import { pathToFileURL } from 'node:url'
+import { isDeepStrictEqual } from 'node:util'
+import { build } from 'esbuild'
+import ts from 'typescript'
+
+/** One claim of an example: what was shown, and what the text says is shown. */
+export interface Claim {
+  readonly said: string
+  readonly shown: string
+  readonly holds: boolean
+}
+
+const SRC = new URL('../../src/', import.meta.url).pathname
+
+/** Where an entry of the package lives in the source. */
+export function sourceOf(specifier: string): string | undefined {
+  if (specifier === 'drivetrain-service' || specifier === 'drivetrain-service/v1') return `${SRC}v1.ts`
+  if (specifier === 'drivetrain-service/v1/quantity/codes') return `${SRC}quantity/unitCodes/index.ts`
+  const room = /^drivetrain-service\/v1\/(.+)$/.exec(specifier)?.[1]
+  return room === undefined ? undefined : `${SRC}${room}/index.ts`
+}
+
+/** Turns each `expression // => value` into a claim that is written down when the example runs. */
+export function instrument(code: string): { readonly code: string; readonly claims: number } {
+  const file = ts.createSourceFile('example.ts', code, ts.ScriptTarget.ES2022, true)
+  const edits: { readonly from: number; readonly to: number; readonly text: string }[] = []
+  file.forEachChild((node) => {
+    if (!ts.isExpressionStatement(node)) return
+    const after = code.slice(node.end)
+    const said = /^;?[ \t]*(?:\r?\n[ \t]*)?\/\/ => (.*(?:\r?\n[ \t]*\/\/ {3,}.*)*)/.exec(after)?.[1]
+    if (said === undefined) return
+    const { expression } = node
+    const logged =
+      ts.isCallExpression(expression) && expression.expression.getText(file) === 'console.log'
+        ? expression.arguments.map((argument) => argument.getText(file))
+        : [expression.getText(file)]
+    const text = `__claim([${logged.join(', ')}], ${JSON.stringify(said.replace(/\r?\n[ \t]*\/\/ +/g, ' ').trim())})`
+    edits.push({ from: node.getStart(file), to: node.end, text })
+  })
+  const changed = [...edits]
+    .reverse()
+    .reduce((text, { from, to, text: by }) => `${text.slice(0, from)}${by}${text.slice(to)}`, code)
+  return { code: changed, claims: edits.length }
+}
+
+/** Runs one example against the source and gives back its claims. */
+export async function runExample(code: string): Promise<readonly Claim[]> {
+  const prelude =
+    'const __claims: { shown: unknown[]; said: string }[] = []\nconst __claim = (shown: unknown[], said: string) => void __claims.push({ shown, said })\n'
+  const { code: body } = instrument(code)
+  const { outputFiles } = await build({
+    stdin: { contents: `${prelude}${body}\nexport { __claims }\n`, loader: 'ts', resolveDir: SRC },
+    bundle: true,
+    write: false,
+    format: 'esm',
+    platform: 'node',
+    logLevel: 'silent',
+    external: ['zod', 'zod/mini', 'decimal.js', 'convert-units', 'yaml', 'hast*', 'mdast*', 'unist*'],
+    plugins: [
+      {
+        name: 'entries',
+        setup(context) {
+          context.onResolve({ filter: /^drivetrain-service/ }, ({ path }) => ({
+            path: sourceOf(path) ?? path,
+          }))
+        },
+      },
+    ],
+  })
+  const folder = new URL('../../node_modules/.examples/', import.meta.url)
+  mkdirSync(folder, { recursive: true })
+  const file = new URL(`${randomUUID()}.mjs`, folder)
+  writeFileSync(file, outputFiles[0]?.text ?? '')
+  try {
+    const { __claims: claims } = (await import(pathToFileURL(file.pathname).href)) as {
+      __claims: readonly { readonly shown: readonly unknown[]; readonly said: string }[]
+    }
+    return claims.map(({ shown, said }) => judge(shown, said))
+  } finally {
+    rmSync(file)
+  }
+}
+
+function judge(shown: readonly unknown[], said: string): Claim {
+  const words = shown.map((value) => (typeof value === 'string' ? value : JSON.stringify(value))).join(' ')
+  const meant = evaluate(said)
+  const holds =
+    words === said ||
+    (meant.ok && shown.length === 1 && isDeepStrictEqual(plain(shown[0]), plain(meant.value))) ||
+    (meant.ok && typeof meant.value === 'string' && words === meant.value)
+  return { said, shown: words, holds }
+}
+
+function plain(value: unknown): unknown {
+  return value === undefined || typeof value === 'bigint' ? value : JSON.parse(JSON.stringify(value))
+}
+
+function evaluate(text: string): { readonly ok: true; readonly value: unknown } | { readonly ok: false } {
+  try {
+    return { ok: true, value: new Function(`return (${text})`)() }
+  } catch {
+    return { ok: false }
+  }
+}
