@@ -1,6 +1,5 @@
 import type { Finding, Params, Result } from '../finding.js'
 import type { QuantityCodes } from './codes.js'
-import { compareFigures } from './compareFigures.js'
 import { decimalText, exactOfText, powerOfTen, roundExact, times } from './exact.js'
 import { decimalsOf } from './figureOf.js'
 import { isFigure } from './isFigure.js'
@@ -82,10 +81,11 @@ interface Parts {
 }
 
 const BOUND = /^(?:(≥|>=|min\.?|at least)|≤|<=|max\.?|at most|up to) *(?=[-+0-9.,])/i
-const RANGE = /^ *(?:–|-|\.\.\.?|to ) *(?=[-+0-9.,])/
-const TOLERANCE = /^ *(?:±|\+\/-|\+-) *(?=[0-9.,])/
-const PLUS = /^ *(?=\+ *[0-9.,])/
-const MINUS = /^ *\/? *(?=- *[0-9.,])/
+const RANGE = / *(?:–|-|\.\.\.?|to ) *(?=[-+0-9.,])/y
+const TOLERANCE = / *(?:±|\+\/-|\+-) *(?=[0-9.,])/y
+const PLUS = / *(?=\+ *[0-9.,])/y
+const MINUS = / *\/? *(?=- *[0-9.,])/y
+const PERCENT = / *%/y
 
 function readBound(reading: Reading): 'nominal' | 'min' | 'max' {
   const code = reading.text.charCodeAt(0)
@@ -106,7 +106,7 @@ function readParts(reading: Reading, first: NumberFound, bound: 'nominal' | 'min
   }
   const numbers = [first]
   const kind = readMore(reading, numbers)
-  const percent = kind !== 'nominal' && kind !== 'range' && passed(reading, /^ *%/)
+  const percent = kind !== 'nominal' && kind !== 'range' && passed(reading, PERCENT)
   const place = reading.at
   const second = readUnitName(reading)
   if (name !== '' && second !== '' && second !== name) reading.at = place
@@ -119,25 +119,31 @@ function readParts(reading: Reading, first: NumberFound, bound: 'nominal' | 'min
 }
 
 function readMore(reading: Reading, numbers: NumberFound[]): Parts['kind'] {
-  const kind = passed(reading, RANGE)
-    ? 'range'
-    : passed(reading, TOLERANCE)
-      ? 'tolerance'
-      : passed(reading, PLUS)
-        ? 'plus and minus'
-        : 'nominal'
+  const start = reading.at
+  const kind = kindOfMore(reading)
   if (kind === 'nominal') return kind
   const second = readNumber(reading)
-  if (second) numbers.push(second)
   const third = kind === 'plus and minus' && passed(reading, MINUS) ? readNumber(reading) : undefined
+  if (second) numbers.push(second)
   if (third) numbers.push(third)
-  return kind
+  if (numbers.length === (kind === 'plus and minus' ? 3 : 2)) return kind
+  // half a tolerance is none: it is left over
+  numbers.length = 1
+  reading.at = start
+  return 'nominal'
+}
+
+function kindOfMore(reading: Reading): Parts['kind'] {
+  if (passed(reading, RANGE)) return 'range'
+  if (passed(reading, TOLERANCE)) return 'tolerance'
+  return passed(reading, PLUS) ? 'plus and minus' : 'nominal'
 }
 
 function passed(reading: Reading, pattern: RegExp): boolean {
-  const found = pattern.exec(reading.text.slice(reading.at, reading.at + 12))
-  reading.at += found?.[0].length ?? 0
-  return found !== null
+  pattern.lastIndex = reading.at
+  if (!pattern.test(reading.text)) return false
+  reading.at = pattern.lastIndex
+  return true
 }
 
 /** The band that the numbers make; undefined, with findings, where they make none. */
@@ -151,19 +157,25 @@ function bandOf(parts: Parts, unit: Unit, reading: Reading, findings: Finding[])
   const figures = numbers.map((found) => figureFound(found, reading, findings))
   const [value, second, third] = figures
   if (value === undefined || figures.includes(undefined)) return undefined
-  const below = figures.find((figure) => figure?.startsWith('-') && kind !== 'plus and minus')
-  if (below !== undefined && !unit.startsWith('deg') && unit !== 'K_diff') {
+  const below = value.startsWith('-')
+    ? value
+    : kind === 'range' && second?.startsWith('-')
+      ? second
+      : undefined
+  if (below !== undefined && !/^(deg[CF]|K_diff)/.test(unit)) {
     findings.push(textFinding('quantity/value-is-negative', { text: below, unit }))
   }
-  const fractions = numbers.map(({ fraction, value: digits }) => fraction ?? digits)
   const asPrinted = numbers.some(({ fraction }) => fraction !== undefined) && {
-    asPrinted: fractions.join(kind === 'range' ? '–' : ' ± '),
+    asPrinted: numbers
+      .map(({ fraction, value: digits }) => fraction ?? digits)
+      .join(kind === 'range' ? '–' : ' ± '),
   }
   if (kind === 'nominal') return { kind, value, unit, ...asPrinted }
   if (kind === 'min' || kind === 'max') return { kind: 'limits', [kind]: value, unit, ...asPrinted }
   if (second === undefined) return undefined
   if (kind === 'range') {
-    if (compareFigures(value, second) <= 0)
+    // fifteen digits and fewer keep their order as doubles
+    if (Number(value) <= Number(second))
       return { kind: 'limits', min: value, max: second, unit, ...asPrinted }
     findings.push(textFinding('quantity/band-is-upside-down', { min: value, max: second }))
     return undefined
