@@ -8,8 +8,8 @@ export interface WaivedFindings {
 }
 
 /**
- * Lays a sheet's waivers over its findings: a waived finding stays where it is, says which waiver and why, and
- * counts as information from then on. House rule: what was waived is still reported.
+ * Lays a sheet's waivers over its findings: a waived finding stays where it is, says which waiver and why,
+ * and counts as information from then on. House rule: what was waived is still reported.
  */
 export function applyWaivers(sheet: SpecSheet, findings: readonly Finding[]): WaivedFindings {
   const waivers = sheet.waivers ?? []

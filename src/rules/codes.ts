@@ -13,7 +13,9 @@ type Amount<U extends Unit> = { readonly value: number; readonly unit: U }
 type Because = { readonly code: string; readonly params: Params }
 type Printed = { readonly value: Figure; readonly unit: Unit }
 
-/** Every code of this room's rules with the type of its params; the texts stand in `message/<language>/rules`. */
+/**
+ * Every code of this room's rules with the type of its params; the texts stand in `message/<language>/rules`.
+ */
 export interface RuleCodes {
   // spec: sheets, and what refers to them
   'spec/condition-empty': { holds: 'always' | 'never' }

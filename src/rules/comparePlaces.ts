@@ -2,8 +2,8 @@ import type { JsonPointer } from '../finding.js'
 import { splitPointer } from '../spec/splitPointer.js'
 
 /**
- * Which of two places of a document comes first for its reader: by the order of keys and entries as written, an
- * object before what it holds. Places that are not there come last.
+ * Which of two places of a document comes first for its reader: by the order of keys and entries as written,
+ * an object before what it holds. Places that are not there come last.
  */
 export function comparePlaces(document: unknown, first: JsonPointer, second: JsonPointer): number {
   if (first === second) return 0

@@ -10,6 +10,7 @@ export {
   type Rule,
   type RuleFacts,
   type RuleSubjects,
+  type SaidBy,
   type SubjectKind,
 } from './rule.js'
 export type { AnyRule } from './runRules.js'

@@ -6,9 +6,9 @@ import type { DocumentSet } from './rule.js'
 import type { Subject } from './runRules.js'
 
 /**
- * What the calculation rooms themselves find in a document: the must-hold list of the procedure room for a procedure
- * whose sheet is in the set, and the meters of a log. Their findings keep their own codes, so that `check` says of a
- * procedure exactly what `validateProcedure` says, and nothing is written twice.
+ * What the calculation rooms themselves find in a document: the must-hold list of the procedure room for a
+ * procedure whose sheet is in the set, and the meters of a log. Their findings keep their own codes, so that
+ * `check` says of a procedure exactly what `validateProcedure` says, and nothing is written twice.
  */
 export function roomFindings({ named }: Subject, set: DocumentSet): readonly Finding[] {
   const { document, name } = named

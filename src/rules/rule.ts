@@ -1,4 +1,4 @@
-import type { Cure, Finding, JsonPointer, Params, Place, Severity } from '../finding.js'
+import type { Cure, JsonPointer, Params, Place, Severity } from '../finding.js'
 import type {
   DateText,
   MachineLog,
@@ -72,13 +72,21 @@ export interface Rule<Kind extends SubjectKind = SubjectKind, Code extends strin
   readonly severity: Severity
   /** Which kind of document it reads; it is called once for each of that kind. */
   readonly about: Kind | readonly Kind[]
-  /** All complaints, one per mistake. `set` holds every document given, for rules that need a partner (a log's sheet). */
+  /**
+   * All complaints, one per mistake. `set` holds every document given, for rules that need a partner (a log's
+   * sheet).
+   */
   check(document: RuleSubjects[Kind], set: DocumentSet, facts: RuleFacts): readonly Complaint<SaidBy<Code>>[]
 }
 
 /**
  * Types a rule by the kind it is about and by the params that its code's text needs; it does nothing else.
- * To write a rule of your own, start here and hand it to `checkDocuments` in its third argument.
+ * To write a rule of your own, start here and hand it to {@link checkDocuments} in its third argument.
+ *
+ * @param rule - code `room/kebab-name`, severity, what it is about, and the check itself
+ * @returns the same rule
+ *
+ * Source: house rule.
  *
  * @example
  * ```ts
@@ -99,5 +107,3 @@ export function defineRule<
 >(rule: Rule<Kind, Code>): Rule<Kind, Code> {
   return rule
 }
-
-export type { Finding }

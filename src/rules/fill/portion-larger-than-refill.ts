@@ -3,8 +3,8 @@ import { pairValues } from '../walk/pairValues.js'
 import { statedVolume } from '../walk/statedVolume.js'
 
 /**
- * A gearcase that shares another's oil and is said to hold more of it than the owner's whole refill: the portion is
- * part of that refill. Wrong unit, or the dry fill was taken. House rule.
+ * A gearcase that shares another's oil and is said to hold more of it than the owner's whole refill: the
+ * portion is part of that refill. Wrong unit, or the dry fill was taken. House rule.
  */
 export const portionLargerThanRefill = defineRule({
   code: 'fill/portion-larger-than-refill',

@@ -3,8 +3,8 @@ import { pairValues } from '../walk/pairValues.js'
 import { statedVolume } from '../walk/statedVolume.js'
 
 /**
- * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures changed places
- * or one has the wrong unit. Common practice, no source; equal figures are let pass.
+ * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures changed
+ * places or one has the wrong unit. Common practice, no source; equal figures are let pass.
  */
 export const refillLargerThanDryFill = defineRule({
   code: 'fill/refill-larger-than-dry-fill',

@@ -2,8 +2,9 @@ import type { MachineLog } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A reading, event or top-up dated after today: the year or the month is mistyped, and the machine would seem to have
- * worked less than it has. Records have a rule of their own. Not judged where the caller does not say what day it is. House rule; today itself is fine.
+ * A reading, event or top-up dated after today: the year or the month is mistyped, and the machine would seem
+ * to have worked less than it has. Records have a rule of their own. Not judged where the caller does not say
+ * what day it is. House rule; today itself is fine.
  */
 export const dateInTheFuture = defineRule({
   code: 'log/date-in-the-future',

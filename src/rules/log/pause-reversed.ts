@@ -1,7 +1,8 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A pause in the machine's use that ends before it starts. House rule: a pause of one day has the same date twice.
+ * A pause in the machine's use that ends before it starts. House rule: a pause of one day has the same date
+ * twice.
  */
 export const pauseReversed = defineRule({
   code: 'log/pause-reversed',

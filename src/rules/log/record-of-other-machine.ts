@@ -1,8 +1,8 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A record inside a log that belongs to another machine: copied from the neighbour's log, and its services would
- * count for the wrong machine. House rule: a record names the log that holds it.
+ * A record inside a log that belongs to another machine: copied from the neighbour's log, and its services
+ * would count for the wrong machine. House rule: a record names the log that holds it.
  */
 export const recordOfOtherMachine = defineRule({
   code: 'log/record-of-other-machine',

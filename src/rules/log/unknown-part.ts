@@ -4,8 +4,8 @@ import { complainOfName } from '../walk/complainOfName.js'
 import { lookUp } from '../walk/lookUp.js'
 
 /**
- * An event or a top-up of a gearcase, or of one of its instances, that the log's sheet does not have: it would make
- * nothing due, and the oil lost would be charged to nobody. House rule.
+ * An event or a top-up of a gearcase, or of one of its instances, that the log's sheet does not have: it
+ * would make nothing due, and the oil lost would be charged to nobody. House rule.
  */
 export const unknownLogPart = defineRule({
   code: 'log/unknown-part',

@@ -1,8 +1,9 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A record or an event dated before the machine's first use: one of the two dates is wrong, and the first service
- * is counted from the wrong day. A meter reading before it is normal, from the maker's trial. House rule.
+ * A record or an event dated before the machine's first use: one of the two dates is wrong, and the first
+ * service is counted from the wrong day. A meter reading before it is normal, from the maker's trial. House
+ * rule.
  */
 export const usedBeforeCommissioned = defineRule({
   code: 'log/used-before-commissioned',

@@ -6,10 +6,10 @@ import { lookUp } from '../walk/lookUp.js'
 import { serialMistake } from '../walk/serialMistake.js'
 
 /**
- * A machine whose stated variant its own serial, model year or market excludes, or which fits no variant of its sheet:
- * one of the facts is wrong, and every figure that differs between the variants with it. Look at the plate.
- * Where a variant's own condition can hold for no machine, the sheet is at fault, and this rule keeps silent.
- * House rule: a contradiction is never settled by taking one side.
+ * A machine whose stated variant its own serial, model year or market excludes, or which fits no variant of
+ * its sheet: one of the facts is wrong, and every figure that differs between the variants with it. Look at
+ * the plate. Where a variant's own condition can hold for no machine, the sheet is at fault, and this rule
+ * keeps silent. House rule: a contradiction is never settled by taking one side.
  */
 export const variantContradicted = defineRule({
   code: 'log/variant-contradicted',

@@ -3,8 +3,8 @@ import { sheetOils } from '../walk/sheetOils.js'
 import { statedVolume } from '../walk/statedVolume.js'
 
 /**
- * An additive said to come on top of the refill, where refill and additive together are more than the dry gearcase
- * takes: the refill already counts it, and the case would be overfilled. Common practice, no source.
+ * An additive said to come on top of the refill, where refill and additive together are more than the dry
+ * gearcase takes: the refill already counts it, and the case would be overfilled. Common practice, no source.
  */
 export const additiveCountedTwice = defineRule({
   code: 'oil/additive-counted-twice',

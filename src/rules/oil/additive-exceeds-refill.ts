@@ -3,8 +3,8 @@ import { sheetOils } from '../walk/sheetOils.js'
 import { statedVolume } from '../walk/statedVolume.js'
 
 /**
- * An additive that fills the gearcase by itself: as much of it as the whole refill, or more. A wrong unit, usually
- * litres for millilitres. Common practice, no source: an additive is a small part of the oil.
+ * An additive that fills the gearcase by itself: as much of it as the whole refill, or more. A wrong unit,
+ * usually litres for millilitres. Common practice, no source: an additive is a small part of the oil.
  */
 export const additiveExceedsRefill = defineRule({
   code: 'oil/additive-exceeds-refill',

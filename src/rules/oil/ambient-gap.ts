@@ -5,8 +5,9 @@ import { defineRule } from '../rule.js'
 import { sheetOils } from '../walk/sheetOils.js'
 
 /**
- * Oils for different weather whose temperature bands leave a gap: on a day in between no oil would be permitted. The
- * bands may overlap, and usually do. Not judged where an oil is permitted in any weather. Common practice, no source.
+ * Oils for different weather whose temperature bands leave a gap: on a day in between no oil would be
+ * permitted. The bands may overlap, and usually do. Not judged where an oil is permitted in any weather.
+ * Common practice, no source.
  */
 export const ambientGap = defineRule({
   code: 'oil/ambient-gap',

@@ -6,8 +6,9 @@ import { defineRule } from '../rule.js'
 import { sheetOils } from '../walk/sheetOils.js'
 
 /**
- * An edition of the grade system whose limits are not held here, or one that does not have the grade yet (SAE 110
- * came with 2005): the viscosity limits of that grade cannot be named. Source: SAE J306 by edition, as quoted by lubricant makers.
+ * An edition of the grade system whose limits are not held here, or one that does not have the grade yet (SAE
+ * 110 came with 2005): the viscosity limits of that grade cannot be named. Source: SAE J306 by edition, as
+ * quoted by lubricant makers.
  */
 export const unknownEdition = defineRule({
   code: 'oil/unknown-edition',

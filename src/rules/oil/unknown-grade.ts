@@ -6,9 +6,9 @@ import { defineRule } from '../rule.js'
 import { sheetOils } from '../walk/sheetOils.js'
 
 /**
- * A viscosity grade that its system does not have, such as 80W-90 said to be an engine oil grade of SAE J300: the
- * same number means another oil there, and no oil could be judged against it. Names the system that has it.
- * Source: SAE J306, SAE J300 and ISO 3448, as quoted by lubricant makers.
+ * A viscosity grade that its system does not have, such as 80W-90 said to be an engine oil grade of SAE J300:
+ * the same number means another oil there, and no oil could be judged against it. Names the system that has
+ * it. Source: SAE J306, SAE J300 and ISO 3448, as quoted by lubricant makers.
  */
 export const unknownGrade = defineRule({
   code: 'oil/unknown-grade',

@@ -5,9 +5,10 @@ import { parseGrade } from '../../oil/parseGrade.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An oil on the shelf whose stated viscosity its own grade does not allow in any edition of the system: grade or
- * figure was copied from another line of the data sheet. The pour time would be computed from it. Judged at 100 °C for
- * SAE grades and at 40 °C for ISO ones. Source: SAE J306, SAE J300, ISO 3448, as quoted by lubricant makers.
+ * An oil on the shelf whose stated viscosity its own grade does not allow in any edition of the system: grade
+ * or figure was copied from another line of the data sheet. The pour time would be computed from it. Judged
+ * at 100 °C for SAE grades and at 40 °C for ISO ones. Source: SAE J306, SAE J300, ISO 3448, as quoted by
+ * lubricant makers.
  */
 export const viscosityOutsideGrade = defineRule({
   code: 'oil/viscosity-outside-grade',

@@ -4,8 +4,8 @@ import { defineRule } from '../rule.js'
 
 /**
  * Kilometres and miles of one interval that are more than a tenth apart. Manuals print two round numbers
- * (`5000 km (3000 mi)`), so closeness is not asked of them; this far apart, one of the two is misprinted, and the
- * earlier decides all the same. Information only. House rule.
+ * (`5000 km (3000 mi)`), so closeness is not asked of them; this far apart, one of the two is misprinted, and
+ * the earlier decides all the same. Information only. House rule.
  */
 export const intervalDistancesDiffer = defineRule({
   code: 'quantity/interval-distances-differ',

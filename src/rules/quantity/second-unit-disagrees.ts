@@ -3,9 +3,10 @@ import { defineRule } from '../rule.js'
 import { disagreeingFigures } from '../walk/disagreeingFigures.js'
 
 /**
- * Two printed figures of one value that cannot both be true, by no ratio that gives the slip away: rounded wrongly,
- * or misread. A warning up to 5 %, an error beyond, since one of the two would do harm. Figures that cannot be compared at
- * all, such as one limit against a nominal, are a warning too. House rule: figures agree when one true value lies in the rounding interval of each.
+ * Two printed figures of one value that cannot both be true, by no ratio that gives the slip away: rounded
+ * wrongly, or misread. A warning up to 5 %, an error beyond, since one of the two would do harm. Figures that
+ * cannot be compared at all, such as one limit against a nominal, are a warning too. House rule: figures
+ * agree when one true value lies in the rounding interval of each.
  */
 export const secondUnitDisagrees = defineRule({
   code: 'quantity/second-unit-disagrees',

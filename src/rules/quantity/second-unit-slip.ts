@@ -2,10 +2,10 @@ import { defineRule } from '../rule.js'
 import { disagreeingFigures } from '../walk/disagreeingFigures.js'
 
 /**
- * Two printed figures of one value that miss each other by a ratio that people are known to slip by: inch-pounds for
- * foot-pounds (12), kilograms-force for newtons (9.80665), the number of the other unit copied (1.3558), US for
- * imperial measure (1.2009, fluid ounces 0.9608). Source: the ratios are statutory definitions; that people slip by
- * them is common practice, no source.
+ * Two printed figures of one value that miss each other by a ratio that people are known to slip by:
+ * inch-pounds for foot-pounds (12), kilograms-force for newtons (9.80665), the number of the other unit
+ * copied (1.3558), US for imperial measure (1.2009, fluid ounces 0.9608). Source: the ratios are statutory
+ * definitions; that people slip by them is common practice, no source.
  */
 export const secondUnitSlip = defineRule({
   code: 'quantity/second-unit-slip',

@@ -2,8 +2,8 @@ import { defineRule } from '../rule.js'
 import { recordEntries } from '../walk/recordEntries.js'
 
 /**
- * A service closed with a plug that weeps or drips. A washer plug gets a new washer, never more torque; a taper plug may go
- * up within its turns. Common practice, no source.
+ * A service closed with a plug that weeps or drips. A washer plug gets a new washer, never more torque; a
+ * taper plug may go up within its turns. Common practice, no source.
  */
 export const leakLeft = defineRule({
   code: 'record/leak-left',

@@ -2,8 +2,9 @@ import { defineRule } from '../rule.js'
 import { recordEntries } from '../walk/recordEntries.js'
 
 /**
- * A level that was left below or above its mark, or not checked at all where the sheet fills to a level: a gearcase
- * starves, or froths and blows its breather. Filling by quantity needs no level check. Common practice, no source.
+ * A level that was left below or above its mark, or not checked at all where the sheet fills to a level: a
+ * gearcase starves, or froths and blows its breather. Filling by quantity needs no level check. Common
+ * practice, no source.
  */
 export const levelNotRight = defineRule({
   code: 'record/level-not-right',

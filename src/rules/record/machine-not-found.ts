@@ -2,8 +2,8 @@ import { defineRule } from '../rule.js'
 import { complainOfName } from '../walk/complainOfName.js'
 
 /**
- * A record of a machine whose log is not in a set which holds other logs: the work would be written down for nobody.
- * In a set without any log nothing is said. House rule.
+ * A record of a machine whose log is not in a set which holds other logs: the work would be written down for
+ * nobody. In a set without any log nothing is said. House rule.
  */
 export const machineNotFound = defineRule({
   code: 'record/machine-not-found',

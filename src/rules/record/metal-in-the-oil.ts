@@ -2,8 +2,9 @@ import { defineRule } from '../rule.js'
 import { recordEntries } from '../walk/recordEntries.js'
 
 /**
- * Chips or pieces found on the magnet, or metal seen in the oil, and the gearcase filled all the same: something is
- * breaking up inside. Stop, and have it opened before the machine works again. Fine paste is normal wear. Common practice, no source.
+ * Chips or pieces found on the magnet, or metal seen in the oil, and the gearcase filled all the same:
+ * something is breaking up inside. Stop, and have it opened before the machine works again. Fine paste is
+ * normal wear. Common practice, no source.
  */
 export const metalInTheOil = defineRule({
   code: 'record/metal-in-the-oil',

@@ -5,9 +5,9 @@ import { lookUp } from '../walk/lookUp.js'
 import { recordEntries } from '../walk/recordEntries.js'
 
 /**
- * A gearcase filled from a container whose label meets none of the oils that the sheet permits there: drain it again before
- * the machine works. An oil whose label leaves a question is let pass here and asked for in the plan. Needs the stock
- * in the set. Source: the judgement of `oilMeets`.
+ * A gearcase filled from a container whose label meets none of the oils that the sheet permits there: drain
+ * it again before the machine works. An oil whose label leaves a question is let pass here and asked for in
+ * the plan. Needs the stock in the set. Source: the judgement of `oilMeets`.
  */
 export const oilNotPermitted = defineRule({
   code: 'record/oil-not-permitted',

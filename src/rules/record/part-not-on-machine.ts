@@ -4,8 +4,8 @@ import { recordEntries } from '../walk/recordEntries.js'
 import { sheetParts } from '../walk/sheetParts.js'
 
 /**
- * Work recorded on a part that this machine does not have, by its variant, serial, model year or market: the record belongs
- * to another machine, or the wrong plug was written down. House rule.
+ * Work recorded on a part that this machine does not have, by its variant, serial, model year or market: the
+ * record belongs to another machine, or the wrong plug was written down. House rule.
  */
 export const partNotOnMachine = defineRule({
   code: 'record/part-not-on-machine',

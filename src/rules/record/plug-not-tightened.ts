@@ -3,9 +3,9 @@ import { recordEntries } from '../walk/recordEntries.js'
 import { sheetParts } from '../walk/sheetParts.js'
 
 /**
- * An opening or a cover that was opened and is nowhere recorded as tightened: the forgotten plug. Look at the machine
- * before it moves. Any entry of the record for the same gearcase and instance may hold the tightening.
- * Common practice, no source: everything opened is closed, tightened and written down.
+ * An opening or a cover that was opened and is nowhere recorded as tightened: the forgotten plug. Look at the
+ * machine before it moves. Any entry of the record for the same gearcase and instance may hold the
+ * tightening. Common practice, no source: everything opened is closed, tightened and written down.
  */
 export const plugNotTightened = defineRule({
   code: 'record/plug-not-tightened',

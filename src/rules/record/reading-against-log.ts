@@ -3,9 +3,9 @@ import { findLog } from '../partners.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A record on its own sheet of paper whose meter reading cannot stand beside those of the machine's log: less than before,
- * or more than the days between allow. Misread, or the record of another machine. A record inside the log is
- * judged with the log. Source: the judgement of `readMeters`, a house rule.
+ * A record on its own sheet of paper whose meter reading cannot stand beside those of the machine's log: less
+ * than before, or more than the days between allow. Misread, or the record of another machine. A record
+ * inside the log is judged with the log. Source: the judgement of `readMeters`, a house rule.
  */
 export const readingAgainstLog = defineRule({
   code: 'record/reading-against-log',

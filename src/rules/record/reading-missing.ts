@@ -2,8 +2,8 @@ import { findLog } from '../partners.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A record without the reading of a meter that the machine has: the next service by that meter cannot be counted from
- * this one. Needs the machine's log in the set. House rule; one finding for each meter.
+ * A record without the reading of a meter that the machine has: the next service by that meter cannot be
+ * counted from this one. Needs the machine's log in the set. House rule; one finding for each meter.
  */
 export const readingMissing = defineRule({
   code: 'record/reading-missing',

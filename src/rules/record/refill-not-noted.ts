@@ -3,8 +3,8 @@ import { lookUp } from '../walk/lookUp.js'
 import { recordEntries } from '../walk/recordEntries.js'
 
 /**
- * An oil change without a refilled quantity: forgotten on paper, or in the gearcase. A gearcase that shares another's
- * oil is filled through the owner. Common practice, no source.
+ * An oil change without a refilled quantity: forgotten on paper, or in the gearcase. A gearcase that shares
+ * another's oil is filled through the owner. Common practice, no source.
  */
 export const refillNotNoted = defineRule({
   code: 'record/refill-not-noted',

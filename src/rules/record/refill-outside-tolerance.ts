@@ -8,9 +8,10 @@ import { recordEntries } from '../walk/recordEntries.js'
 import { statedVolume } from '../walk/statedVolume.js'
 
 /**
- * A refill outside the band that the sheet states for this machine, or more than a tenth off where a level decides: the
- * machine stood askew, old oil stayed in, or another machine's figure was used. Correct the level before it works. Not
- * judged where one figure stands for several instances. Source: the judgement of `judgeRefill`, a house rule.
+ * A refill outside the band that the sheet states for this machine, or more than a tenth off where a level
+ * decides: the machine stood askew, old oil stayed in, or another machine's figure was used. Correct the
+ * level before it works. Not judged where one figure stands for several instances. Source: the judgement of
+ * `judgeRefill`, a house rule.
  */
 export const refillOutsideTolerance = defineRule({
   code: 'record/refill-outside-tolerance',

@@ -6,9 +6,9 @@ import { recordEntries } from '../walk/recordEntries.js'
 import { sheetParts } from '../walk/sheetParts.js'
 
 /**
- * A seal that must be new or applied afresh at every opening, and of which the record says nothing, or that it was used again:
- * the washer was forgotten, on paper or on the plug. Cracking a plug loose counts as opening it. Source: the
- * judgement of `sealsToReplace`, common practice, no source.
+ * A seal that must be new or applied afresh at every opening, and of which the record says nothing, or that
+ * it was used again: the washer was forgotten, on paper or on the plug. Cracking a plug loose counts as
+ * opening it. Source: the judgement of `sealsToReplace`, common practice, no source.
  */
 export const sealNotNew = defineRule({
   code: 'record/seal-not-new',

@@ -2,8 +2,8 @@ import { defineRule } from '../rule.js'
 import { recordTightenings } from '../walk/recordTightenings.js'
 
 /**
- * A plug recorded as tightened by turns where the sheet states a torque, or by a torque where it states turns: one of
- * the two ways does not seal that thread. `by the manual` is taken at its word. House rule.
+ * A plug recorded as tightened by turns where the sheet states a torque, or by a torque where it states
+ * turns: one of the two ways does not seal that thread. `by the manual` is taken at its word. House rule.
  */
 export const tightenedOtherWay = defineRule({
   code: 'record/tightened-other-way',

@@ -6,10 +6,10 @@ import { hasFigure } from '../walk/hasFigure.js'
 import { recordTightenings } from '../walk/recordTightenings.js'
 
 /**
- * A torque that was set outside the band that the sheet states for this machine. Limits belong to the band. A bare nominal
- * has no band: there a setting more than a tenth off is a warning. Slacken the plug, give it a new washer, and set
- * it again. House rule; the tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, read
- * second hand).
+ * A torque that was set outside the band that the sheet states for this machine. Limits belong to the band. A
+ * bare nominal has no band: there a setting more than a tenth off is a warning. Slacken the plug, give it a
+ * new washer, and set it again. House rule; the tenth is the assembly tolerance of an engine maker's works
+ * standard (MTN 5183-1, read second hand).
  */
 export const torqueOutsideBand = defineRule({
   code: 'record/torque-outside-band',

@@ -3,8 +3,8 @@ import { defineRule } from '../rule.js'
 import { recordTightenings } from '../walk/recordTightenings.js'
 
 /**
- * A taper plug that was turned less or more past finger tight than the sheet states: it may leak, or have split the
- * housing. Source: the judgement of `checkTurns`, a house rule; both ends belong to the band.
+ * A taper plug that was turned less or more past finger tight than the sheet states: it may leak, or have
+ * split the housing. Source: the judgement of `checkTurns`, a house rule; both ends belong to the band.
  */
 export const turnsOutsideBand = defineRule({
   code: 'record/turns-outside-band',

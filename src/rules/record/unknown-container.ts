@@ -2,8 +2,8 @@ import { defineRule } from '../rule.js'
 import { complainOfName } from '../walk/complainOfName.js'
 
 /**
- * Oil taken from a container that no stock of the set holds: it cannot be judged, and the shelf keeps the old count.
- * Not judged in a set without a stock. House rule.
+ * Oil taken from a container that no stock of the set holds: it cannot be judged, and the shelf keeps the old
+ * count. Not judged in a set without a stock. House rule.
  */
 export const unknownContainer = defineRule({
   code: 'record/unknown-container',

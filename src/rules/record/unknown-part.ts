@@ -7,8 +7,9 @@ import { complainOfName } from '../walk/complainOfName.js'
 import { lookUp } from '../walk/lookUp.js'
 
 /**
- * A record that names a service, a gearcase, an instance, an opening, a seal or a shield that its sheet does not have,
- * or has elsewhere: the work would count for nothing. House rule; pointers in a record lead into the sheet.
+ * A record that names a service, a gearcase, an instance, an opening, a seal or a shield that its sheet does
+ * not have, or has elsewhere: the work would count for nothing. House rule; pointers in a record lead into
+ * the sheet.
  */
 export const unknownRecordPart = defineRule({
   code: 'record/unknown-part',

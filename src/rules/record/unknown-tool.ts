@@ -2,8 +2,8 @@ import { defineRule } from '../rule.js'
 import { complainOfName } from '../walk/complainOfName.js'
 
 /**
- * A torque set with a wrench that no toolbox of the set holds: nobody can say whether it was in its range or in
- * calibration. Not judged in a set without a toolbox. House rule.
+ * A torque set with a wrench that no toolbox of the set holds: nobody can say whether it was in its range or
+ * in calibration. Not judged in a set without a toolbox. House rule.
  */
 export const unknownTool = defineRule({
   code: 'record/unknown-tool',

@@ -2,8 +2,8 @@ import { defineRule } from '../rule.js'
 import { recordEntries } from '../walk/recordEntries.js'
 
 /**
- * Milky oil: water has come in. Look for the way it took (breather, shaft seal, plug) and change the oil again after a
- * short run. A warning, since the change itself was right. Common practice, no source.
+ * Milky oil: water has come in. Look for the way it took (breather, shaft seal, plug) and change the oil
+ * again after a short run. A warning, since the change itself was right. Common practice, no source.
  */
 export const waterInTheOil = defineRule({
   code: 'record/water-in-the-oil',

@@ -5,9 +5,10 @@ import { lookUp } from '../walk/lookUp.js'
 import { recordTightenings } from '../walk/recordTightenings.js'
 
 /**
- * A torque said to be set with a wrench that has no such setting: above its highest or below its lowest mark, outside
- * the range that its maker declares, or between two marks. The plug did not get that torque. Tighten it again with a
- * wrench that reaches. Source: the judgement of `checkTorqueSet`; ISO 6789:2017 as quoted by tool makers.
+ * A torque said to be set with a wrench that has no such setting: above its highest or below its lowest mark,
+ * outside the range that its maker declares, or between two marks. The plug did not get that torque. Tighten
+ * it again with a wrench that reaches. Source: the judgement of `checkTorqueSet`; ISO 6789:2017 as quoted by
+ * tool makers.
  */
 export const wrenchCannotReach = defineRule({
   code: 'record/wrench-cannot-reach',

@@ -2,9 +2,9 @@ import { defineRule } from '../rule.js'
 import { sheetSeals } from '../walk/sheetSeals.js'
 
 /**
- * A crush washer to be replaced only `on condition`: once crushed it has hardened, and more torque would be needed to
- * seal with it again. Common practice, no source that was read says single use; where the manual really states this
- * exception, waive it and say where.
+ * A crush washer to be replaced only `on condition`: once crushed it has hardened, and more torque would be
+ * needed to seal with it again. Common practice, no source that was read says single use; where the manual
+ * really states this exception, waive it and say where.
  */
 export const crushWasherKept = defineRule({
   code: 'seal/crush-washer-kept',

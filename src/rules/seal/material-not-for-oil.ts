@@ -4,9 +4,9 @@ import { defineRule } from '../rule.js'
 import { sheetSeals } from '../walk/sheetSeals.js'
 
 /**
- * A ring of a rubber that gear oil destroys: EPDM swells and comes apart in mineral oil, whatever the temperature. Only
- * gearcases with an oil of a stated grade are judged, since a maker's fluid may be of another base. Source: a
- * seal maker's table of elastomers, read second hand.
+ * A ring of a rubber that gear oil destroys: EPDM swells and comes apart in mineral oil, whatever the
+ * temperature. Only gearcases with an oil of a stated grade are judged, since a maker's fluid may be of
+ * another base. Source: a seal maker's table of elastomers, read second hand.
  */
 export const materialNotForOil = defineRule({
   code: 'seal/material-not-for-oil',

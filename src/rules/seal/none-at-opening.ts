@@ -3,9 +3,9 @@ import { defineRule } from '../rule.js'
 import { sheetParts } from '../walk/sheetParts.js'
 
 /**
- * An opening without any entry under `seals`: the washer was forgotten, no seal would be bought, and the plug would
- * weep. Where the manual shows none, say `none`; where it says nothing, `not stated`. A taper thread that says
- * nothing of sealant is a warning only. Common practice, no source.
+ * An opening without any entry under `seals`: the washer was forgotten, no seal would be bought, and the plug
+ * would weep. Where the manual shows none, say `none`; where it says nothing, `not stated`. A taper thread
+ * that says nothing of sealant is a warning only. Common practice, no source.
  */
 export const noneAtOpening = defineRule({
   code: 'seal/none-at-opening',

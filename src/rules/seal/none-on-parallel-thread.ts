@@ -3,8 +3,9 @@ import { defineRule } from '../rule.js'
 import { sheetParts } from '../walk/sheetParts.js'
 
 /**
- * A plug with a parallel thread and, by the sheet's own word, no seal: only a taper thread seals by itself. The washer
- * was taken for part of the plug, or the thread was misread. Waive it for a plug with a metal cone. Common practice, no source.
+ * A plug with a parallel thread and, by the sheet's own word, no seal: only a taper thread seals by itself.
+ * The washer was taken for part of the plug, or the thread was misread. Waive it for a plug with a metal
+ * cone. Common practice, no source.
  */
 export const noneOnParallelThread = defineRule({
   code: 'seal/none-on-parallel-thread',

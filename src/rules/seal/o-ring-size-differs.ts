@@ -4,8 +4,9 @@ import { documentSeals } from '../walk/documentSeals.js'
 import { sizeMistake } from '../walk/sizeMistake.js'
 
 /**
- * An o-ring whose dash number and printed size are two different rings: one of them was read from another line, and the
- * wrong ring would be bought. Source: AS568 rows 0xx to 2xx, read second hand; other numbers are not judged.
+ * An o-ring whose dash number and printed size are two different rings: one of them was read from another
+ * line, and the wrong ring would be bought. Source: AS568 rows 0xx to 2xx, read second hand; other numbers
+ * are not judged.
  */
 export const oRingSizeDiffers = defineRule({
   code: 'seal/o-ring-size-differs',

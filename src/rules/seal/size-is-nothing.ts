@@ -2,7 +2,10 @@ import { defineRule } from '../rule.js'
 import { documentSeals } from '../walk/documentSeals.js'
 import { sizeMistake } from '../walk/sizeMistake.js'
 
-/** A seal with a size of 0 mm: a figure that was not known was filled in. Leave the size out instead. House rule. */
+/**
+ * A seal with a size of 0 mm: a figure that was not known was filled in. Leave the size out instead. House
+ * rule.
+ */
 export const sizeIsNothing = defineRule({
   code: 'seal/size-is-nothing',
   severity: 'error',

@@ -4,9 +4,10 @@ import { sheetSeals } from '../walk/sheetSeals.js'
 import { sizeMistake } from '../walk/sizeMistake.js'
 
 /**
- * A sealing washer whose hole is smaller than its plug's thread or much wider, or any washer on a taper thread: it was
- * taken from another line of the parts list, and the plug would weep. A rim or a thickness out of the ordinary is a
- * warning. Source: DIN 7603 rows read second hand, and the house rules of `checkWasherFit`.
+ * A sealing washer whose hole is smaller than its plug's thread or much wider, or any washer on a taper
+ * thread: it was taken from another line of the parts list, and the plug would weep. A rim or a thickness out
+ * of the ordinary is a warning. Source: DIN 7603 rows read second hand, and the house rules of
+ * `checkWasherFit`.
  */
 export const washerDoesNotFit = defineRule({
   code: 'seal/washer-does-not-fit',

@@ -2,8 +2,9 @@ import { defineRule } from '../rule.js'
 import { sheetConditions } from '../walk/sheetConditions.js'
 
 /**
- * A condition that asks for nothing, or a list in it that names nobody: it holds for every machine, or for none, and
- * both are a forgotten line rather than a wish. House rule: leave the condition out where it holds for all.
+ * A condition that asks for nothing, or a list in it that names nobody: it holds for every machine, or for
+ * none, and both are a forgotten line rather than a wish. House rule: leave the condition out where it holds
+ * for all.
  */
 export const conditionEmpty = defineRule({
   code: 'spec/condition-empty',

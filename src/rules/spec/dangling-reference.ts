@@ -3,8 +3,8 @@ import { complainOfName } from '../walk/complainOfName.js'
 import { sheetReferences } from '../walk/sheetReferences.js'
 
 /**
- * A sheet that names a source, axle, support, gearcase, opening, cover, shield or service that it does not have:
- * mistyped, or taken out and forgotten here. Nothing that hangs on it could be found. House rule.
+ * A sheet that names a source, axle, support, gearcase, opening, cover, shield or service that it does not
+ * have: mistyped, or taken out and forgotten here. Nothing that hangs on it could be found. House rule.
  */
 export const danglingReference = defineRule({
   code: 'spec/dangling-reference',

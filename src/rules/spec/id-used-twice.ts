@@ -3,10 +3,10 @@ import type { DocumentSet } from '../rule.js'
 import { defineRule, type RuleSubjects, type SubjectKind } from '../rule.js'
 
 /**
- * Two documents of one kind with the same id in one set; of sheets, with the same revision too. Whoever names it would
- * get the one or the other by chance. House rule: ids are unique in a set, and revisions of one sheet stand side by
- * side. The later document gets the finding. Records that a log holds count as documents; the
- * same record, word for word, beside its log is no mistake.
+ * Two documents of one kind with the same id in one set; of sheets, with the same revision too. Whoever names
+ * it would get the one or the other by chance. House rule: ids are unique in a set, and revisions of one
+ * sheet stand side by side. The later document gets the finding. Records that a log holds count as documents;
+ * the same record, word for word, beside its log is no mistake.
  */
 export const idUsedTwice = defineRule({
   code: 'spec/id-used-twice',

@@ -1,9 +1,9 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A gearcase that the machine has several times over, left and right, with a quantity that does not say whether it
- * is for one of them or for all: half or twice the oil would be bought and poured. House rule: every quantity of
- * such a gearcase says `per`.
+ * A gearcase that the machine has several times over, left and right, with a quantity that does not say
+ * whether it is for one of them or for all: half or twice the oil would be bought and poured. House rule:
+ * every quantity of such a gearcase says `per`.
  */
 export const instancesWithoutPer = defineRule({
   code: 'spec/instances-without-per',

@@ -2,8 +2,8 @@ import { findLeaves } from '../../spec/findLeaves.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An interval with neither hours, distance nor period: the service would never be due. Where the manual gives no
- * interval, it is `not stated`. House rule.
+ * An interval with neither hours, distance nor period: the service would never be due. Where the manual gives
+ * no interval, it is `not stated`. House rule.
  */
 export const intervalEmpty = defineRule({
   code: 'spec/interval-empty',

@@ -2,8 +2,8 @@ import { defineRule } from '../rule.js'
 import { sheetFigures } from '../walk/sheetFigures.js'
 
 /**
- * Limits with neither a least nor a greatest figure: a band that holds everything says nothing. Where the manual
- * gives no figure, the value is `not stated`. House rule.
+ * Limits with neither a least nor a greatest figure: a band that holds everything says nothing. Where the
+ * manual gives no figure, the value is `not stated`. House rule.
  */
 export const limitsEmpty = defineRule({
   code: 'spec/limits-empty',

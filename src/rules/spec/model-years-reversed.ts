@@ -2,8 +2,8 @@ import { defineRule } from '../rule.js'
 import { sheetConditions } from '../walk/sheetConditions.js'
 
 /**
- * Model years that end before they start: no machine could meet the condition, and what it guards is never used.
- * House rule: a condition that cannot hold is a slip of the pen.
+ * Model years that end before they start: no machine could meet the condition, and what it guards is never
+ * used. House rule: a condition that cannot hold is a slip of the pen.
  */
 export const modelYearsReversed = defineRule({
   code: 'spec/model-years-reversed',

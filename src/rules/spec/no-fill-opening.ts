@@ -1,8 +1,9 @@
 import { defineRule } from '../rule.js'
 
 /**
- * An oil space that no opening fills: a machine drained by this sheet would stand dry. An opening of a gearcase that
- * shares the oil counts too. Common practice, no source: the way in is found before the way out is opened.
+ * An oil space that no opening fills: a machine drained by this sheet would stand dry. An opening of a
+ * gearcase that shares the oil counts too. Common practice, no source: the way in is found before the way out
+ * is opened.
  */
 export const noFillOpening = defineRule({
   code: 'spec/no-fill-opening',

@@ -2,9 +2,9 @@ import { defineRule } from '../rule.js'
 import { lookUp } from '../walk/lookUp.js'
 
 /**
- * A gearcase whose oil a service changes, and no way to get the old oil out: neither drain plug, cover nor suction.
- * A gearcase that shares its oil is emptied through the owner. House rule: say how, even where the manual leaves
- * only suction.
+ * A gearcase whose oil a service changes, and no way to get the old oil out: neither drain plug, cover nor
+ * suction. A gearcase that shares its oil is emptied through the owner. House rule: say how, even where the
+ * manual leaves only suction.
  */
 export const noWayToEmpty = defineRule({
   code: 'spec/no-way-to-empty',

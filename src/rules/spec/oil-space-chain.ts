@@ -2,8 +2,8 @@ import { defineRule } from '../rule.js'
 import { lookUp } from '../walk/lookUp.js'
 
 /**
- * A gearcase that shares the oil of one which itself shares another's, or its own: nobody owns the oil, so nobody says
- * what it is, how much, and when it is due. Name the owner directly. House rule.
+ * A gearcase that shares the oil of one which itself shares another's, or its own: nobody owns the oil, so
+ * nobody says what it is, how much, and when it is due. Name the owner directly. House rule.
  */
 export const oilSpaceChain = defineRule({
   code: 'spec/oil-space-chain',

@@ -3,9 +3,9 @@ import { defineRule } from '../rule.js'
 import { lookUp } from '../walk/lookUp.js'
 
 /**
- * An opening named for a use that its own entry does not give it: a drain plug that is no drain, a level hole that is
- * no level, a quantity poured into an opening that does not fill. One of the two places names the wrong opening.
- * A dipstick or a sight glass shows the level. House rule.
+ * An opening named for a use that its own entry does not give it: a drain plug that is no drain, a level hole
+ * that is no level, a quantity poured into an opening that does not fill. One of the two places names the
+ * wrong opening. A dipstick or a sight glass shows the level. House rule.
  */
 export const openingLacksRole = defineRule({
   code: 'spec/opening-lacks-role',

@@ -2,8 +2,9 @@ import { defineRule } from '../rule.js'
 import { canBothHold } from '../walk/canBothHold.js'
 
 /**
- * Two overrides of one leaf that one machine could meet at once: nobody could say which figure holds, and the last
- * one must not win by its place in the file. Narrow one of the conditions. House rule: two answers are no answer.
+ * Two overrides of one leaf that one machine could meet at once: nobody could say which figure holds, and the
+ * last one must not win by its place in the file. Narrow one of the conditions. House rule: two answers are
+ * no answer.
  */
 export const overlappingOverrides = defineRule({
   code: 'spec/overlapping-overrides',

@@ -3,8 +3,8 @@ import { splitPointer } from '../../spec/splitPointer.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An override that says one kind of leaf and points at another, such as a torque set where a quantity stands. It
- * could not be used in either sense. House rule: an override replaces a leaf by one of its own kind.
+ * An override that says one kind of leaf and points at another, such as a torque set where a quantity stands.
+ * It could not be used in either sense. House rule: an override replaces a leaf by one of its own kind.
  */
 export const overrideOfOtherKind = defineRule({
   code: 'spec/override-of-other-kind',

@@ -4,9 +4,9 @@ import { splitPointer } from '../../spec/splitPointer.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An override of a leaf that no gearcase, service or part of the sheet has room for: a mistyped pointer, or one into
- * the middle of a leaf. The override would never be seen. An optional leaf that the base leaves out may be set.
- * House rule: overrides replace whole leaves, so that a figure keeps its own source.
+ * An override of a leaf that no gearcase, service or part of the sheet has room for: a mistyped pointer, or
+ * one into the middle of a leaf. The override would never be seen. An optional leaf that the base leaves out
+ * may be set. House rule: overrides replace whole leaves, so that a figure keeps its own source.
  */
 export const overrideTargetMissing = defineRule({
   code: 'spec/override-target-missing',

@@ -2,10 +2,11 @@ import { findLeaves } from '../../spec/findLeaves.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A period of months that was written down as hours: either the bare number of months (an oil change every 6 hours
- * of work), or the months turned into hours of the calendar (4380 for half a year), which an hour meter needs years
- * to count. Only an interval without a period of its own is judged. House rule: a calendar month is taken as 720,
- * 730, 730.5, 732 or 744 h, and a repeated oil change at most every 12 h of work is not believed.
+ * A period of months that was written down as hours: either the bare number of months (an oil change every 6
+ * hours of work), or the months turned into hours of the calendar (4380 for half a year), which an hour meter
+ * needs years to count. Only an interval without a period of its own is judged. House rule: a calendar month
+ * is taken as 720, 730, 730.5, 732 or 744 h, and a repeated oil change at most every 12 h of work is not
+ * believed.
  */
 export const periodAsHours = defineRule({
   code: 'spec/period-as-hours',

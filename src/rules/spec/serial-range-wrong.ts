@@ -3,9 +3,10 @@ import { serialMistake } from '../walk/serialMistake.js'
 import { sheetConditions } from '../walk/sheetConditions.js'
 
 /**
- * A range of serial numbers that no serial can lie in: it ends before it starts, its ends have different widths, or an
- * end repeats the prefix or holds letters. Every machine would fall out of it, or be `cannot tell`, without a word.
- * House rule: a serial is a prefix and a number of fixed width, since `9` comes after `10` as text.
+ * A range of serial numbers that no serial can lie in: it ends before it starts, its ends have different
+ * widths, or an end repeats the prefix or holds letters. Every machine would fall out of it, or be `cannot
+ * tell`, without a word. House rule: a serial is a prefix and a number of fixed width, since `9` comes after
+ * `10` as text.
  */
 export const serialRangeWrong = defineRule({
   code: 'spec/serial-range-wrong',

@@ -2,8 +2,9 @@ import { defineRule } from '../rule.js'
 import { complainOfName } from '../walk/complainOfName.js'
 
 /**
- * A log, procedure or record kept against a sheet that is not in a set which holds others: nothing in it could be
- * looked up. In a set without any sheet nothing is said, since the sheet may lie elsewhere. House rule.
+ * A log, procedure or record kept against a sheet that is not in a set which holds others: nothing in it
+ * could be looked up. In a set without any sheet nothing is said, since the sheet may lie elsewhere. House
+ * rule.
  */
 export const sheetNotFound = defineRule({
   code: 'spec/sheet-not-found',

@@ -4,9 +4,9 @@ import { defineRule } from '../rule.js'
 import { sheetFigures } from '../walk/sheetFigures.js'
 
 /**
- * A tolerance as large as the value itself or larger, such as 45 ± 45 mL: the band would reach down to nothing. A
- * decimal mark was lost, or the tolerance was read from another line. Temperatures are left out, since their zero
- * is arbitrary. Common practice, no source.
+ * A tolerance as large as the value itself or larger, such as 45 ± 45 mL: the band would reach down to
+ * nothing. A decimal mark was lost, or the tolerance was read from another line. Temperatures are left out,
+ * since their zero is arbitrary. Common practice, no source.
  */
 export const toleranceTooLarge = defineRule({
   code: 'spec/tolerance-too-large',

@@ -5,9 +5,9 @@ import { findLeaves } from '../../spec/findLeaves.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A quantity whose unit measures something else than its place asks for, such as a refill in newton metres: an
- * override carries any value, and a second printed figure may be in any unit, so that the shape alone cannot tell.
- * House rule: units of different measures are never converted into each other.
+ * A quantity whose unit measures something else than its place asks for, such as a refill in newton metres:
+ * an override carries any value, and a second printed figure may be in any unit, so that the shape alone
+ * cannot tell. House rule: units of different measures are never converted into each other.
  */
 export const unitOfOtherMeasure = defineRule({
   code: 'spec/unit-of-other-measure',

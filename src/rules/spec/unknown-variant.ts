@@ -4,8 +4,8 @@ import { complainOfName } from '../walk/complainOfName.js'
 import { sheetConditions } from '../walk/sheetConditions.js'
 
 /**
- * A variant that the sheet does not have, in a condition of the sheet or in what a log or a procedure says of its
- * machine: figures of that variant would never be found. House rule: variants are named by their ids.
+ * A variant that the sheet does not have, in a condition of the sheet or in what a log or a procedure says of
+ * its machine: figures of that variant would never be found. House rule: variants are named by their ids.
  */
 export const unknownVariant = defineRule({
   code: 'spec/unknown-variant',

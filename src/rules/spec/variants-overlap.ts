@@ -2,8 +2,9 @@ import { defineRule } from '../rule.js'
 import { canBothHold } from '../walk/canBothHold.js'
 
 /**
- * Two variants whose conditions one machine could meet at once: its serial or model year would not say which of the
- * two it is, and no figure that differs between them could be given. House rule: exactly one variant is selected.
+ * Two variants whose conditions one machine could meet at once: its serial or model year would not say which
+ * of the two it is, and no figure that differs between them could be given. House rule: exactly one variant
+ * is selected.
  */
 export const variantsOverlap = defineRule({
   code: 'spec/variants-overlap',

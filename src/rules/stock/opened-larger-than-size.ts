@@ -2,8 +2,8 @@ import { compareQuantities } from '../../quantity/compareQuantities.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An opened container said to hold more than it can: counted with the full ones, or in another unit. The oil would be
- * planned and not be there. House rule; a container just opened may still be full.
+ * An opened container said to hold more than it can: counted with the full ones, or in another unit. The oil
+ * would be planned and not be there. House rule; a container just opened may still be full.
  */
 export const openedLargerThanSize = defineRule({
   code: 'stock/opened-larger-than-size',

@@ -2,8 +2,8 @@ import { compareQuantities } from '../../quantity/compareQuantities.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An oil said to be as thick at 100 °C as at 40 °C, or thicker: the two figures of the data sheet changed places.
- * Every oil thins as it warms. Common practice, no source.
+ * An oil said to be as thick at 100 °C as at 40 °C, or thicker: the two figures of the data sheet changed
+ * places. Every oil thins as it warms. Common practice, no source.
  */
 export const viscositiesSwapped = defineRule({
   code: 'stock/viscosities-swapped',

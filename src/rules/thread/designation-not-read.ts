@@ -5,8 +5,8 @@ import { defineRule } from '../rule.js'
 import { sheetParts } from '../walk/sheetParts.js'
 
 /**
- * A thread designation that cannot be read, such as a decimal comma or a size that does not exist: neither the washer nor the
- * torque can be judged against it. House rule; write it as the thread standards do.
+ * A thread designation that cannot be read, such as a decimal comma or a size that does not exist: neither
+ * the washer nor the torque can be judged against it. House rule; write it as the thread standards do.
  */
 export const designationNotRead = defineRule({
   code: 'thread/designation-not-read',

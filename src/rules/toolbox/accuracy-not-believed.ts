@@ -1,9 +1,9 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A torque wrench said to be off by a quarter or more: a decimal point was lost, or the figure
- * belongs elsewhere. No tool that is sold as a torque wrench is that bad. Common practice, no source; the quarter is a
- * house rule, far beyond the 6 % that ISO 6789 permits small tools, as quoted by tool makers.
+ * A torque wrench said to be off by a quarter or more: a decimal point was lost, or the figure belongs
+ * elsewhere. No tool that is sold as a torque wrench is that bad. Common practice, no source; the quarter is
+ * a house rule, far beyond the 6 % that ISO 6789 permits small tools, as quoted by tool makers.
  */
 export const accuracyNotBelieved = defineRule({
   code: 'toolbox/accuracy-not-believed',

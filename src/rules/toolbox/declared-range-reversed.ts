@@ -1,7 +1,10 @@
 import { compareQuantities } from '../../quantity/compareQuantities.js'
 import { defineRule } from '../rule.js'
 
-/** A torque wrench whose declared range ends at or before its start: the two figures changed places. House rule. */
+/**
+ * A torque wrench whose declared range ends at or before its start: the two figures changed places. House
+ * rule.
+ */
 export const declaredRangeReversed = defineRule({
   code: 'toolbox/declared-range-reversed',
   severity: 'error',

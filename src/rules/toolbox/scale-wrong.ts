@@ -2,8 +2,8 @@ import { defineRule } from '../rule.js'
 import { isReadableScale } from '../walk/isReadableScale.js'
 
 /**
- * A torque wrench's scale that starts at or above its end, or whose step between marks is nothing or wider than the
- * scale: no setting could be read off it. House rule.
+ * A torque wrench's scale that starts at or above its end, or whose step between marks is nothing or wider
+ * than the scale: no setting could be read off it. House rule.
  */
 export const scaleWrong = defineRule({
   code: 'toolbox/scale-wrong',

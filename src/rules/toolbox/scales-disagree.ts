@@ -2,9 +2,9 @@ import { convert } from '../../quantity/convert.js'
 import { defineRule } from '../rule.js'
 
 /**
- * Two scales of one wrench whose ends are more than a quarter apart: they are engraved on the same tube, so one carries
- * the wrong unit (inch-pounds for foot-pounds is twelve times off) or a slipped digit. Common practice, no source;
- * the quarter is a house rule, wide enough for scales whose round ends differ.
+ * Two scales of one wrench whose ends are more than a quarter apart: they are engraved on the same tube, so
+ * one carries the wrong unit (inch-pounds for foot-pounds is twelve times off) or a slipped digit. Common
+ * practice, no source; the quarter is a house rule, wide enough for scales whose round ends differ.
  */
 export const scalesDisagree = defineRule({
   code: 'toolbox/scales-disagree',

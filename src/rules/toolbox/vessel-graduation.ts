@@ -2,8 +2,8 @@ import { compareQuantities } from '../../quantity/compareQuantities.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A measuring vessel whose marks stand further apart than the vessel is large, or whose lowest mark is above its
- * brim: size and graduation changed places, or carry each other's unit. House rule.
+ * A measuring vessel whose marks stand further apart than the vessel is large, or whose lowest mark is above
+ * its brim: size and graduation changed places, or carry each other's unit. House rule.
  */
 export const vesselGraduation = defineRule({
   code: 'toolbox/vessel-graduation',

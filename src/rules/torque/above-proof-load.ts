@@ -4,10 +4,10 @@ import { defineRule } from '../rule.js'
 import { sheetTightenings } from '../walk/sheetTightenings.js'
 
 /**
- * Bolts of stated class whose torque would stretch them beyond their proof load even dry, with a nut factor of 0.20 and
- * no scatter: a unit slipped or the class is wrong. Only covers and shields state a class; drain plugs are
- * judged by their own table. Source: F = T ÷ (K·d), IFI notes quoted in a machine manual; proof stresses of ISO 898-1:1999,
- * read second hand.
+ * Bolts of stated class whose torque would stretch them beyond their proof load even dry, with a nut factor
+ * of 0.20 and no scatter: a unit slipped or the class is wrong. Only covers and shields state a class; drain
+ * plugs are judged by their own table. Source: F = T ÷ (K·d), IFI notes quoted in a machine manual; proof
+ * stresses of ISO 898-1:1999, read second hand.
  */
 export const aboveProofLoad = defineRule({
   code: 'torque/above-proof-load',

@@ -5,9 +5,9 @@ import { defineRule } from '../rule.js'
 import { hasFigure } from '../walk/hasFigure.js'
 
 /**
- * Fill and drain plugs of different threads whose torques fit each other's threads clearly better than their own: the
- * lines of the table were exchanged. A warning, since manuals do print odd pairs. Common practice, no source; judged against
- * the plug torques of MTN 5183-1 and -6, read second hand.
+ * Fill and drain plugs of different threads whose torques fit each other's threads clearly better than their
+ * own: the lines of the table were exchanged. A warning, since manuals do print odd pairs. Common practice,
+ * no source; judged against the plug torques of MTN 5183-1 and -6, read second hand.
  */
 export const fillAndDrainSwapped = defineRule({
   code: 'torque/fill-and-drain-swapped',

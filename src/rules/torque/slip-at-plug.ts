@@ -5,10 +5,11 @@ import { hasFigure } from '../walk/hasFigure.js'
 import { sheetTightenings } from '../walk/sheetTightenings.js'
 
 /**
- * A plug's torque far from what plugs of that thread get anywhere, and right on it when multiplied or divided by 12 or
- * by 9.80665: inch-pounds for foot-pounds, or kilogram-force metres for newton metres. Where a second printed figure
- * disagrees already, that finding says it and this one keeps silent. Source: plug torques of an engine maker's works
- * standards MTN 5183-1 and -6, read second hand; the sheet's own figure always comes before a general table.
+ * A plug's torque far from what plugs of that thread get anywhere, and right on it when multiplied or divided
+ * by 12 or by 9.80665: inch-pounds for foot-pounds, or kilogram-force metres for newton metres. Where a
+ * second printed figure disagrees already, that finding says it and this one keeps silent. Source: plug
+ * torques of an engine maker's works standards MTN 5183-1 and -6, read second hand; the sheet's own figure
+ * always comes before a general table.
  */
 export const slipAtPlug = defineRule({
   code: 'torque/slip-at-plug',

@@ -5,9 +5,9 @@ import { defineRule } from '../rule.js'
 import { sheetTightenings } from '../walk/sheetTightenings.js'
 
 /**
- * Stages of a tightening that do not rise, or whose last is not below the final torque: a stage that asks for less
- * than the one before changes nothing, so two figures changed places or one belongs elsewhere. Where an angle
- * follows, the final torque may equal the last stage. Common practice, no source.
+ * Stages of a tightening that do not rise, or whose last is not below the final torque: a stage that asks for
+ * less than the one before changes nothing, so two figures changed places or one belongs elsewhere. Where an
+ * angle follows, the final torque may equal the last stage. Common practice, no source.
  */
 export const stagesNotRising = defineRule({
   code: 'torque/stages-not-rising',

@@ -3,9 +3,9 @@ import { defineRule } from '../rule.js'
 import { sheetTightenings } from '../walk/sheetTightenings.js'
 
 /**
- * A plug with a parallel thread that is to be tightened by turns past finger tight: turns are for taper threads, which
- * seal by their wedge. A parallel plug stops on its washer after a fraction of a turn, and two turns more would strip
- * it. Common practice, no source.
+ * A plug with a parallel thread that is to be tightened by turns past finger tight: turns are for taper
+ * threads, which seal by their wedge. A parallel plug stops on its washer after a fraction of a turn, and two
+ * turns more would strip it. Common practice, no source.
  */
 export const turnsOnParallelThread = defineRule({
   code: 'torque/turns-on-parallel-thread',

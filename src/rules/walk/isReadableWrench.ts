@@ -4,7 +4,10 @@ import { isReadableScale } from './isReadableScale.js'
 /** Beyond it the torque room refuses a figure as misuse, in whatever unit it is. */
 const MOST = 1e9
 
-/** Whether a wrench's entry makes sense enough to be judged; the toolbox's own rules say what is wrong with it. */
+/**
+ * Whether a wrench's entry makes sense enough to be judged; the toolbox's own rules say what is wrong with
+ * it.
+ */
 export function isReadableWrench({ scales, accuracy, declaredRange }: TorqueWrench): boolean {
   const isWithinReach = (value: number) => value > 0 && value <= MOST
   const isBelieved = accuracy.kind === 'ISO 6789' || accuracy.percent < 100

@@ -10,8 +10,8 @@ export interface ValuePair {
 }
 
 /**
- * Two values of a sheet side by side, for rules that compare them: once as the sheet has them, and once for each
- * override that sets one of the two, with the sheet's own for what it leaves alone.
+ * Two values of a sheet side by side, for rules that compare them: once as the sheet has them, and once for
+ * each override that sets one of the two, with the sheet's own for what it leaves alone.
  */
 export function pairValues(sheet: SpecSheet, one: JsonPointer, other: JsonPointer): readonly ValuePair[] {
   const values = findLeaves(sheet).flatMap((found) =>

@@ -21,7 +21,10 @@ export interface ReferenceAt {
   readonly known: readonly string[]
 }
 
-/** Every place of a sheet that names a source, axle, support, gearcase, opening, cover, shield or service by id. */
+/**
+ * Every place of a sheet that names a source, axle, support, gearcase, opening, cover, shield or service by
+ * id.
+ */
 export function sheetReferences(sheet: SpecSheet): readonly ReferenceAt[] {
   const gearcases = Object.keys(sheet.gearcases)
   const axles = Object.keys(sheet.machine.axles)
