@@ -1,287 +1,251 @@
-import { dateOfDay } from '../calendar/dateOfDay.js'
 import { dayNumberOf } from '../calendar/dayNumberOf.js'
+import type { DateText } from '../calendar/index.js'
 import type { Finding, Severity } from '../finding.js'
 import type { MachineLog, MeterName } from '../spec/machineLog.js'
 import type { IntervalCodes } from './codes.js'
+import { followMeterChanges, type MeterChange } from './followMeterChanges.js'
 import { COUNTS_PER_UNIT, LARGEST_COUNT, type MeterUnit, meterCount } from './meterCount.js'
 
 /** One reading with everything before it counted in. */
 export interface MeterPoint {
-  readonly day: number
-  /** Accumulated since the start of its stretch, in counts; of stretch 0: since the machine's zero. */
-  readonly count: number
-  /** A stretch ends where the meter fell or jumped and no event says why: across that, nothing can be subtracted. */
-  readonly stretch: number
+  day: number
+  date: DateText
   /** What the display showed, in counts. */
-  readonly shown: number
-  /** Where it stands in the log. */
-  readonly path: string
-  /** Index of the service record that it comes from, or −1. */
-  readonly record: number
+  shown: number
+  /** Accumulated since the start of its stretch, in counts; of stretch 0: since the machine's zero. */
+  count: number
+  /** A stretch ends where the meter fell or jumped and no event says why: across that, nothing can be subtracted. */
+  stretch: number
+  /** Which list of the log it stands in, and where. */
+  list: 'readings' | 'records' | 'events'
+  index: number
 }
 
-export interface AccumulatedMeter {
+/** A meter on its way through the log. */
+export interface MeterWalk {
+  readonly log: MachineLog
+  readonly name: MeterName
   readonly unit: MeterUnit
-  readonly points: readonly MeterPoint[]
-  readonly findings: readonly Finding[]
+  readonly points: MeterPoint[]
+  readonly findings: Finding[]
+  offset: number
+  stretch: number
 }
 
 /** The most that a machine of this kind can add in a day, in counts: 24 h; 2,400 km (house rule: 100 km/h all day). */
-const MOST_A_DAY = { hours: 24_000, distance: 2_400_000_000_000 } as const
-
-interface Mark {
-  readonly day: number
-  readonly shown: number
-  readonly path: string
-  readonly record: number
-}
-
-interface Change {
-  readonly day: number
-  /** What the old display showed last; NaN: it ran over. */
-  readonly oldShown: number
-  readonly newShown: number
-  readonly path: string
-}
+export const MOST_A_DAY = { hours: 24_000, distance: 2_400_000_000_000 } as const
 
 /**
  * Reads one meter of a log up to a day: readings, the readings of service records, and the meter's own events, sorted
  * by day and added up. For `readMeters` and `computeDue`; NaN days and counts never get past here.
  */
-export function accumulateMeter(
-  log: MachineLog,
-  name: MeterName,
-  lastDay: number,
-): AccumulatedMeter | undefined {
+export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: number): MeterWalk | undefined {
   const meter = log.meters[name]
   if (meter === undefined) return undefined
-  const unit = meter.unit
-  const findings: Finding[] = []
-  const complain = <Code extends keyof IntervalCodes>(
-    code: Code,
-    severity: Severity,
-    path: string,
-    params: IntervalCodes[Code] & Finding['params'],
-    related?: string,
-  ): void => {
-    const document = { kind: 'machine-log', id: log.id } as const
-    findings.push({
-      code,
-      severity,
-      document,
-      path,
-      params,
-      ...(related === undefined ? {} : { related: [{ document, path: related }] }),
-    })
-  }
-  const quantity = (count: number) => ({ value: count / COUNTS_PER_UNIT[unit], unit })
-
-  const marks: Mark[] = []
-  let sorted = true
-  const addMark = (date: string, shown: number, path: string, value: number, record: number): void => {
-    const day = dayNumberOf(date)
-    if (Number.isNaN(day)) {
-      findings.push({
-        code: 'calendar/not-a-date',
-        severity: 'error',
-        document: { kind: 'machine-log', id: log.id },
-        path,
-        params: { text: String(date).slice(0, 40) },
-      })
-    } else if (!(shown >= 0 && shown <= LARGEST_COUNT[name])) {
-      complain('interval/reading-out-of-bounds', 'error', path, {
-        meter: name,
-        value: Number.isFinite(value) ? value : String(value),
-        most: quantity(LARGEST_COUNT[name]),
-      })
-    } else if (day <= lastDay) {
-      const before = marks[marks.length - 1]
-      if (before !== undefined && before.day > day) {
-        sorted = false
-        if (record < 0) {
-          complain('interval/readings-out-of-order', 'info', path, {
-            meter: name,
-            date,
-            after: dateOfDay(before.day),
-          })
-        }
-      }
-      marks.push({ day, shown, path, record })
-    } else if (record < 0) {
-      complain('interval/in-the-future', 'error', path, { what: name, date })
-    }
-  }
-  const readings = meter.readings
+  const { unit, readings } = meter
+  const { records, events } = log
+  const points: MeterPoint[] = []
+  const walk: MeterWalk = { log, name, unit, points, findings: [], offset: 0, stretch: 0 }
   for (let index = 0; index < readings.length; index++) {
     const reading = readings[index]
-    if (reading === undefined) continue
-    addMark(
-      reading.date,
-      meterCount(reading.value, unit),
-      `/meters/${name}/readings/${index}`,
-      reading.value,
-      -1,
-    )
+    if (reading !== undefined) addPoint(walk, reading.date, reading.value, unit, 'readings', index, lastDay)
   }
-  for (let index = 0; index < log.records.length; index++) {
-    const record = log.records[index]
+  for (let index = 0; index < records.length; index++) {
+    const record = records[index]
     const reading = record?.readings[name]
     if (record === undefined || reading === undefined) continue
-    const path = `/records/${index}/readings/${name}`
-    addMark(record.date, meterCount(reading.value, reading.unit), path, reading.value, index)
+    addPoint(walk, record.date, reading.value, reading.unit, 'records', index, lastDay)
   }
-  if (!sorted) marks.sort((one, other) => one.day - other.day)
 
-  const changes: Change[] = []
-  const events = log.events ?? []
-  for (let index = 0; index < events.length; index++) {
-    const event = events[index]
-    if (event === undefined || !('meter' in event) || event.meter !== name) continue
-    const day = dayNumberOf(event.date)
-    const oldShown = event.kind === 'meter rollover' ? Number.NaN : meterCount(event.oldReading, unit)
-    const newShown = event.kind === 'meter swap' ? meterCount(event.newReading, unit) : 0
-    if (day <= lastDay) changes.push({ day, oldShown, newShown, path: `/events/${index}` })
-  }
-  changes.sort((one, other) => one.day - other.day)
-
-  const modulus = meter.rollover === undefined ? Number.NaN : rolloverModulus(meter.rollover, unit)
-  const points: MeterPoint[] = []
-  let stretch = 0
-  let offset = 0
-  let last: Mark | undefined
-  let nextChange = 0
-
-  const most = (from: Mark, day: number): number => (day - from.day + 1) * MOST_A_DAY[name]
-  /** Takes what a display shows as the next reading; a fall or a jump begins a new stretch. */
-  const follow = (mark: Mark): void => {
-    if (last !== undefined) {
-      const rise = mark.shown - last.shown
-      if (rise < 0 || rise > most(last, mark.day)) {
-        const params = {
-          meter: name,
-          before: quantity(last.shown),
-          after: quantity(mark.shown),
-          from: dateOfDay(last.day),
-          to: dateOfDay(mark.day),
-        }
-        if (rise >= 0) {
-          complain(
-            'interval/meter-jumps',
-            'error',
-            mark.path,
-            { ...params, most: quantity(most(last, mark.day)) },
-            last.path,
-          )
-          stretch += 1
-        } else if (rise + modulus <= most(last, mark.day)) {
-          const limit = quantity(modulus)
-          complain(
-            'interval/rollover-taken',
-            'info',
-            mark.path,
-            { meter: name, before: params.before, after: params.after, limit },
-            last.path,
-          )
-          offset += modulus
-        } else {
-          complain('interval/meter-falls', 'error', mark.path, params, last.path)
-          stretch += 1
-        }
+  let changes: MeterChange[] | undefined
+  if (events !== undefined) {
+    for (let index = 0; index < events.length; index++) {
+      const event = events[index]
+      if (event === undefined || !('meter' in event) || event.meter !== name) continue
+      const day = dayNumberOf(event.date)
+      const oldShown = event.kind === 'meter rollover' ? Number.NaN : meterCount(event.oldReading, unit)
+      const newShown = event.kind === 'meter swap' ? meterCount(event.newReading, unit) : 0
+      if (day <= lastDay) {
+        changes ??= []
+        changes.push({ day, date: event.date, oldShown, newShown, index })
       }
     }
-    last = mark
   }
-  const change = (event: Change): void => {
-    const { day, newShown, path } = event
-    if (Number.isNaN(event.oldShown)) {
-      if (Number.isNaN(modulus)) {
-        complain('interval/rollover-limit-missing', 'error', path, { meter: name, date: dateOfDay(day) })
-        stretch += 1
-      } else {
-        offset += modulus
-      }
-    } else {
-      follow({ day, shown: event.oldShown, path, record: -1 })
-      offset += event.oldShown - newShown
-    }
-    last = { day, shown: newShown, path, record: -1 }
-  }
+  if (changes !== undefined) followMeterChanges(walk, changes)
+  else followPoints(walk)
+  return walk
+}
 
-  for (let at = 0; at < marks.length; at++) {
-    // Readings of one day come smallest first, save that those that the old display could not show follow the change.
-    let mark = marks[at]
-    if (mark === undefined) continue
-    if (marks[at + 1]?.day === mark.day) mark = takeSmallest(marks, at, last?.shown ?? 0)
-    for (
-      let due = changes[nextChange];
-      due !== undefined && comesBefore(due, mark, last);
-      due = changes[nextChange]
-    ) {
-      nextChange += 1
-      change(due)
+/** Adds a reading where it is one, and says what is wrong with it where it is none. */
+function addPoint(
+  walk: MeterWalk,
+  date: DateText,
+  value: number,
+  unit: MeterUnit,
+  list: 'readings' | 'records',
+  index: number,
+  lastDay: number,
+): void {
+  const { points, name } = walk
+  const day = typeof date === 'string' ? dayNumberOf(date) : Number.NaN
+  const shown = meterCount(value, unit)
+  const point: MeterPoint = { day, date, shown, count: shown, stretch: 0, list, index }
+  if (Number.isNaN(day)) {
+    walk.findings.push({
+      code: 'calendar/not-a-date',
+      severity: 'error',
+      document: { kind: 'machine-log', id: walk.log.id },
+      path: pathOfPoint(walk, point),
+      params: { text: String(date).slice(0, 40) },
+    })
+  } else if (!(shown >= 0 && shown <= LARGEST_COUNT[name])) {
+    complainOfMeter(walk, 'interval/reading-out-of-bounds', 'error', point, {
+      meter: name,
+      value: Number.isFinite(value) ? value : String(value),
+      most: meterQuantity(walk, LARGEST_COUNT[name]),
+    })
+  } else if (day <= lastDay) {
+    const newest = points[points.length - 1]
+    if (list === 'readings' && newest !== undefined && newest.day > day) {
+      complainOfMeter(walk, 'interval/readings-out-of-order', 'info', point, {
+        meter: name,
+        date,
+        after: newest.date,
+      })
     }
-    if (last !== undefined && last.day === mark.day && last.shown === mark.shown && points.length > 0) {
-      if (last.record < 0 && mark.record < 0 && last.path.startsWith('/meters/')) {
-        complain(
-          'interval/reading-repeated',
+    insertPoint(points, point)
+  } else if (list === 'readings') {
+    complainOfMeter(walk, 'interval/in-the-future', 'error', point, { what: name, date })
+  }
+}
+
+/** Keeps readings by day, and smallest first within a day. */
+function insertPoint(points: MeterPoint[], point: MeterPoint): void {
+  let at = points.length
+  for (; at > 0; at--) {
+    const before = points[at - 1]
+    if (
+      before === undefined ||
+      before.day < point.day ||
+      (before.day === point.day && before.shown <= point.shown)
+    )
+      break
+  }
+  if (at === points.length) points.push(point)
+  else points.splice(at, 0, point)
+}
+
+/** Adds up a meter that was never changed. */
+function followPoints(walk: MeterWalk): void {
+  const { points } = walk
+  let last: MeterPoint | undefined
+  let kept = 0
+  for (let at = 0; at < points.length; at++) {
+    const point = points[at]
+    if (point === undefined || (last !== undefined && isRepeated(walk, last, point))) continue
+    followPoint(walk, last, point)
+    last = point
+    points[kept++] = point
+  }
+  points.length = kept
+}
+
+/** Whether a reading says again what the last one said. A service record keeps its reading; a repeated line is reported. */
+export function isRepeated(walk: MeterWalk, last: MeterPoint, point: MeterPoint): boolean {
+  if (last.day !== point.day || last.shown !== point.shown || last.list === 'events') return false
+  if (last.list === 'readings' && point.list === 'readings') {
+    complainOfMeter(
+      walk,
+      'interval/reading-repeated',
+      'info',
+      point,
+      { meter: walk.name, date: point.date },
+      last,
+    )
+  }
+  return point.list === 'readings'
+}
+
+/** Counts a reading on from the one before it; a fall or a jump that nothing explains begins a new stretch. */
+export function followPoint(walk: MeterWalk, last: MeterPoint | undefined, point: MeterPoint): void {
+  if (last !== undefined) {
+    const rise = point.shown - last.shown
+    const most = (point.day - last.day + 1) * MOST_A_DAY[walk.name]
+    if (rise > most) {
+      walk.stretch += 1
+      complainOfMeter(
+        walk,
+        'interval/meter-jumps',
+        'error',
+        point,
+        { ...bothEnds(walk, last, point), most: meterQuantity(walk, most) },
+        last,
+      )
+    } else if (rise < 0) {
+      const modulus = rolloverModulus(walk)
+      if (rise + modulus <= most) {
+        walk.offset += modulus
+        const { meter, before, after } = bothEnds(walk, last, point)
+        complainOfMeter(
+          walk,
+          'interval/rollover-taken',
           'info',
-          mark.path,
-          { meter: name, date: dateOfDay(mark.day) },
-          last.path,
+          point,
+          { meter, before, after, limit: meterQuantity(walk, modulus) },
+          last,
         )
+      } else {
+        walk.stretch += 1
+        complainOfMeter(walk, 'interval/meter-falls', 'error', point, bothEnds(walk, last, point), last)
       }
-      if (mark.record < 0) continue
     }
-    follow(mark)
-    points.push({
-      day: mark.day,
-      count: mark.shown + offset,
-      stretch,
-      shown: mark.shown,
-      path: mark.path,
-      record: mark.record,
-    })
   }
-  for (let due = changes[nextChange]; due !== undefined; due = changes[nextChange]) {
-    nextChange += 1
-    change(due)
-    // With no reading after it, the change itself is the last reading.
-    points.push({
-      day: due.day,
-      count: due.newShown + offset,
-      stretch,
-      shown: due.newShown,
-      path: due.path,
-      record: -1,
-    })
-  }
-  return { unit, points, findings }
-}
-
-/** A change comes before a reading of a later day, and before one of its own day that the old display could not show. */
-function comesBefore(change: Change, mark: Mark, last: Mark | undefined): boolean {
-  if (change.day !== mark.day) return change.day < mark.day
-  return (last !== undefined && mark.shown < last.shown) || mark.shown > change.oldShown
-}
-
-/** Brings the reading to take next to place `at`: the smallest of its day that does not fall, else the smallest. */
-function takeSmallest(marks: Mark[], at: number, shownBefore: number): Mark {
-  let best = at
-  for (let index = at + 1; marks[index]?.day === marks[at]?.day; index++) {
-    if (rank(marks[index], shownBefore) < rank(marks[best], shownBefore)) best = index
-  }
-  const [taken] = marks.splice(best, 1)
-  marks.splice(at, 0, taken as Mark)
-  return taken as Mark
-}
-
-function rank(mark: Mark | undefined, shownBefore: number): number {
-  const shown = mark?.shown ?? 0
-  return shown >= shownBefore ? shown : shown + 2 * LARGEST_COUNT.distance
+  point.count = point.shown + walk.offset
+  point.stretch = walk.stretch
 }
 
 /** Past `rollover` the display shows zero: the modulus is one more of the last digit that the limit is written with. */
-function rolloverModulus(rollover: number, unit: MeterUnit): number {
+export function rolloverModulus({ log, name, unit }: MeterWalk): number {
+  const rollover = log.meters[name]?.rollover
+  if (rollover === undefined) return Number.NaN
   const decimals = /\.([0-9]+)$/.exec(String(rollover))?.[1]?.length ?? 0
   return meterCount(rollover, unit) + meterCount(10 ** -decimals, unit)
+}
+
+/** Where a reading stands in the log. */
+export function pathOfPoint({ name }: MeterWalk, { list, index }: MeterPoint): string {
+  if (list === 'events') return `/events/${index}`
+  return list === 'records' ? `/records/${index}/readings/${name}` : `/meters/${name}/readings/${index}`
+}
+
+export function complainOfMeter<Code extends keyof IntervalCodes>(
+  walk: MeterWalk,
+  code: Code,
+  severity: Severity,
+  point: MeterPoint,
+  params: IntervalCodes[Code] & Finding['params'],
+  related?: MeterPoint,
+): void {
+  const document = { kind: 'machine-log', id: walk.log.id } as const
+  const finding = { code, severity, document, path: pathOfPoint(walk, point), params }
+  walk.findings.push(
+    related === undefined
+      ? finding
+      : { ...finding, related: [{ document, path: pathOfPoint(walk, related) }] },
+  )
+}
+
+function meterQuantity({ unit }: MeterWalk, count: number): { value: number; unit: MeterUnit } {
+  return { value: count / COUNTS_PER_UNIT[unit], unit }
+}
+
+function bothEnds(walk: MeterWalk, last: MeterPoint, point: MeterPoint) {
+  const before = meterQuantity(walk, last.shown)
+  return {
+    meter: walk.name,
+    before,
+    after: meterQuantity(walk, point.shown),
+    from: last.date,
+    to: point.date,
+  }
 }

@@ -1,23 +1,14 @@
 import type { Param } from '../finding.js'
+import type { DueLine } from './dueVerdict.js'
 
 type Qty = { value: number | string; unit: string }
 
 /** What the interval room can report, with what each text may name. */
 export interface IntervalCodes {
   // Lines of a verdict
-  'interval/by-meter': {
-    meter: string
-    limit: Qty
-    of: string
-    from: Qty
-    date?: string
-    dueAt: Qty
-    now: Qty
-    readOn: string
-    left: Qty
-    state: string
-  }
-  'interval/by-date': { period: string; of: string; from: string; dueOn: string; left: number; state: string }
+  /** The line itself. */
+  'interval/by-meter': DueLine
+  'interval/by-date': DueLine
   'interval/by-event': { event: string; date: string }
   'interval/window-left': { until: Param }
   'interval/not-tracked': { meter: string }

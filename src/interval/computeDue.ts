@@ -1,4 +1,5 @@
 import { dayNumberOf } from '../calendar/dayNumberOf.js'
+import type { DateText } from '../calendar/index.js'
 import { readDay } from '../calendar/readDay.js'
 import type { Reason } from '../finding.js'
 import { accumulateMeter } from './accumulateMeter.js'
@@ -6,7 +7,7 @@ import { checkDueOptions } from './checkDueOptions.js'
 import { chooseLimits } from './chooseLimits.js'
 import type { DueOptions, DueQuestion } from './dueQuestion.js'
 import type { DueLine, DueState, DueVerdict } from './dueVerdict.js'
-import { findCompletions } from './findCompletions.js'
+import { type Completion, findCompletions } from './findCompletions.js'
 import { findFirstLimit } from './findFirstLimit.js'
 import { judgeMeter } from './judgeMeter.js'
 import { judgePeriod } from './judgePeriod.js'
@@ -17,9 +18,10 @@ export interface DueCase {
   readonly options: DueOptions
   readonly today: number
   /** Completions that the count starts from: those after the rebuild, where `first` counts from one. */
-  readonly completions: readonly { readonly day: number; readonly record: number }[]
+  readonly completions: readonly Completion[]
   /** Day of the machine's or the rebuild's zero; NaN: not known. */
   readonly zeroDay: number
+  readonly zeroDate: DateText | undefined
   readonly rebuilt: boolean
   readonly reasons: Reason[]
   readonly missing: Reason[]
@@ -74,6 +76,7 @@ export function computeDue(question: DueQuestion, options: DueOptions): DueVerdi
 
   const all = findCompletions(question, today, reasons)
   let zeroDay = log.commissioned === undefined ? Number.NaN : dayNumberOf(log.commissioned)
+  let zeroDate = Number.isNaN(zeroDay) ? undefined : log.commissioned
   let completions = all
   let rebuilt = false
   if (log.events !== undefined) {
@@ -90,6 +93,7 @@ export function computeDue(question: DueQuestion, options: DueOptions): DueVerdi
       }
       if (kind === 'rebuild' && intervals.first !== undefined && !(rebuilt && day <= zeroDay)) {
         zeroDay = day
+        zeroDate = date
         rebuilt = true
       }
     }
@@ -104,7 +108,17 @@ export function computeDue(question: DueQuestion, options: DueOptions): DueVerdi
     missing,
   )
   if (limits !== undefined) {
-    const due: DueCase = { question, options, today, completions, zeroDay, rebuilt, reasons, missing }
+    const due: DueCase = {
+      question,
+      options,
+      today,
+      completions,
+      zeroDay,
+      zeroDate,
+      rebuilt,
+      reasons,
+      missing,
+    }
     const { first, repeat } = limits
     const hours = (completions.length === 0 ? first : undefined)?.hours ?? repeat.hours
     if (hours !== undefined)
@@ -129,16 +143,13 @@ export function computeDue(question: DueQuestion, options: DueOptions): DueVerdi
   const state = STATES[worst] ?? 'cannot tell'
   const comes = findFirstLimit(lines)
   if (comes === undefined) return { state, lines, reasons, missing }
-  if (comes.decidedBy !== 'only limit' && comes.decidedBy !== 'event') {
-    reasons.push({
-      code: 'interval/which-first',
-      params:
-        comes.dueOn === undefined
-          ? { by: comes.dueBy, decidedBy: comes.decidedBy }
-          : { by: comes.dueBy, decidedBy: comes.decidedBy, dueOn: comes.dueOn },
-    })
+  const { dueBy, decidedBy, dueOn } = comes
+  if (decidedBy !== 'only limit' && decidedBy !== 'event') {
+    const params = dueOn === undefined ? { by: dueBy, decidedBy } : { by: dueBy, decidedBy, dueOn }
+    reasons.push({ code: 'interval/which-first', params })
   }
-  return { state, lines, ...comes, reasons, missing }
+  if (dueOn === undefined) return { state, lines, dueBy, decidedBy, reasons, missing }
+  return { state, lines, dueBy, decidedBy, dueOn, reasons, missing }
 }
 
 const STATES: readonly DueState[] = ['overdue', 'due', 'cannot tell', 'due soon', 'not due']

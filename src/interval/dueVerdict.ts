@@ -14,9 +14,13 @@ export interface DueLine {
   readonly by: DueLimit
   /** `not tracked`: the machine has no such meter; the line does not vote. */
   readonly state: DueState | 'not tracked'
+  /** What the count began with. */
+  readonly since?: 'last service' | 'first use' | 'rebuild'
   /** Where the count began. */
   readonly from?: { readonly date?: DateText; readonly meter?: MeterQuantity }
   readonly limit?: MeterQuantity | { readonly period: string }
+  /** The limit as the manual prints it, where it is a meter's. */
+  readonly printed?: { readonly value: number | string; readonly unit: 'h' | DistanceUnit }
   readonly used?: Quantity<'h' | DistanceUnit | 'd'>
   /** Negative: past the limit. */
   readonly left?: Quantity<'h' | DistanceUnit | 'd'>

@@ -1,9 +1,11 @@
 import { dayNumberOf } from '../calendar/dayNumberOf.js'
+import type { DateText } from '../calendar/index.js'
 import type { Reason } from '../finding.js'
 import type { DueQuestion } from './dueQuestion.js'
 
 export interface Completion {
   readonly day: number
+  readonly date: DateText
   /** Index of the record in the log. */
   readonly record: number
 }
@@ -35,7 +37,7 @@ export function findCompletions(question: DueQuestion, today: number, reasons: R
       }
       const before = completions[completions.length - 1]
       if (before !== undefined && before.day > day) sorted = false
-      completions.push({ day, record: index })
+      completions.push({ day, date, record: index })
       break
     }
   }

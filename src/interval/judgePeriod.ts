@@ -5,6 +5,7 @@ import type { DueCase } from './computeDue.js'
 import type { DueLine } from './dueVerdict.js'
 import { followSchedule, type ScheduledPoint } from './followSchedule.js'
 import { judgeLimit, soonPoint } from './judgeLimit.js'
+import { lineReason } from './judgeMeter.js'
 import type { PeriodLimit } from './readLimits.js'
 
 const NO_PERIOD: PeriodLimit = { months: 0, days: 0, printed: 'P0D' }
@@ -69,31 +70,32 @@ export function judgePeriod(due: DueCase, limits: ChosenLimits): DueLine {
     soon.fraction ?? Number.POSITIVE_INFINITY,
   )
   const state = judgeLimit(today, point.due, overdueAfter, soonFrom, false)
-  const from = dateOfDay(start)
+  const from = last === undefined ? (due.zeroDate ?? '') : last.date
   const dueOn = dateOfDay(point.due)
   const of = last === undefined ? (due.rebuilt ? 'rebuild' : 'first use') : 'last service'
-  const left = point.due - today
-  reasons.push({ code: 'interval/by-date', params: { period: limit.printed, of, from, dueOn, left, state } })
+  const line: { -readonly [Key in keyof DueLine]: DueLine[Key] } = {
+    by: 'period',
+    state,
+    since: of,
+    from: { date: from },
+    limit: { period: limit.printed },
+    used: { value: today - start, unit: 'd' },
+    left: { value: point.due - today, unit: 'd' },
+    duePoint: { date: dueOn },
+    now: { date: due.question.today },
+    fraction: point.due > start ? (today - start) / (point.due - start) : 1,
+    dueOn,
+  }
+  reasons.push(lineReason('interval/by-date', line))
   if (last !== undefined && point.note !== undefined && point.notedPoint !== undefined) {
     reasons.push({
       code: `interval/${point.note}`,
       params: { by: 'period', date: from, point: dateOfDay(point.notedPoint) },
     })
   }
-  const line: DueLine = {
-    by: 'period',
-    state,
-    from: { date: from },
-    limit: { period: limit.printed },
-    used: { value: today - start, unit: 'd' },
-    left: { value: left, unit: 'd' },
-    duePoint: { date: dueOn },
-    now: { date: due.question.today },
-    fraction: point.due > start ? (today - start) / (point.due - start) : 1,
-    dueOn,
-  }
   if (past === point.due || !Number.isFinite(overdueAfter)) return line
   const until = dateOfDay(past)
   if (state === 'due') reasons.push({ code: 'interval/window-left', params: { until } })
-  return { ...line, overdueAfter: { date: until } }
+  line.overdueAfter = { date: until }
+  return line
 }

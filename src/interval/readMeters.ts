@@ -1,9 +1,8 @@
-import { dateOfDay } from '../calendar/dateOfDay.js'
 import { LAST_DAY } from '../calendar/dayNumberOf.js'
 import type { DateText } from '../calendar/index.js'
 import type { Finding, JsonPointer } from '../finding.js'
 import type { MachineLog, MeterName } from '../spec/machineLog.js'
-import { accumulateMeter } from './accumulateMeter.js'
+import { accumulateMeter, pathOfPoint } from './accumulateMeter.js'
 import type { MeterQuantity } from './dueVerdict.js'
 import { COUNTS_PER_UNIT } from './meterCount.js'
 
@@ -60,12 +59,12 @@ export function readMeters(log: MachineLog): MetersRead {
     findings.push(...meter.findings)
     const { unit } = meter
     const perUnit = COUNTS_PER_UNIT[unit]
-    return meter.points.map(({ day, shown, count, stretch, path }) => ({
-      date: dateOfDay(day),
-      shown: { value: shown / perUnit, unit },
-      total: { value: count / perUnit, unit },
-      stretch,
-      path,
+    return meter.points.map((point) => ({
+      date: point.date,
+      shown: { value: point.shown / perUnit, unit },
+      total: { value: point.count / perUnit, unit },
+      stretch: point.stretch,
+      path: pathOfPoint(meter, point),
     }))
   }
   const hours = read('hours')

@@ -21,43 +21,28 @@ describe('what a verdict says', () => {
       { hours: [['2031-03-02', 519.4]], records: [{ date: '2031-01-12', hours: 412 }] },
       '2031-03-03',
     )
+    const line = {
+      by: 'hours',
+      state: 'overdue',
+      since: 'last service',
+      from: { date: '2031-01-12', meter: { value: 412, unit: 'h' } },
+      limit: { value: 100, unit: 'h' },
+      printed: { value: '100', unit: 'h' },
+      used: { value: 107.4, unit: 'h' },
+      left: { value: -7.4, unit: 'h' },
+      duePoint: { meter: { value: 512, unit: 'h' } },
+      now: { date: '2031-03-02', meter: { value: 519.4, unit: 'h' } },
+      fraction: 1.074,
+      // 107.4 h in 49 days: 100 h are reached on day 45.6, in the 46th day after 12 January: 27 February.
+      dueOn: '2031-02-27',
+    }
     expect(verdict).toEqual({
       state: 'overdue',
-      lines: [
-        {
-          by: 'hours',
-          state: 'overdue',
-          from: { date: '2031-01-12', meter: { value: 412, unit: 'h' } },
-          limit: { value: 100, unit: 'h' },
-          used: { value: 107.4, unit: 'h' },
-          left: { value: -7.4, unit: 'h' },
-          duePoint: { meter: { value: 512, unit: 'h' } },
-          now: { date: '2031-03-02', meter: { value: 519.4, unit: 'h' } },
-          fraction: 1.074,
-          // 107.4 h in 49 days: 100 h are reached on day 45.6, in the 46th day after 12 January: 27 February.
-          dueOn: '2031-02-27',
-        },
-      ],
+      lines: [line],
       dueBy: 'hours',
       decidedBy: 'only limit',
       dueOn: '2031-02-27',
-      reasons: [
-        {
-          code: 'interval/by-meter',
-          params: {
-            meter: 'hours',
-            limit: { value: '100', unit: 'h' },
-            of: 'last service',
-            from: { value: 412, unit: 'h' },
-            date: '2031-01-12',
-            dueAt: { value: 512, unit: 'h' },
-            now: { value: 519.4, unit: 'h' },
-            readOn: '2031-03-02',
-            left: { value: -7.4, unit: 'h' },
-            state: 'overdue',
-          },
-        },
-      ],
+      reasons: [{ code: 'interval/by-meter', params: line }],
       missing: [],
     })
   })

@@ -1,14 +1,17 @@
 import type { Param } from '../../finding.js'
 import type { IntervalCodes } from '../../interval/codes.js'
+import type { DueLine, MeterQuantity } from '../../interval/dueVerdict.js'
 import type { Say, Texts } from '../catalogue.js'
 
 export const intervalTexts: Texts<IntervalCodes> = {
-  'interval/by-meter': ({ limit, of, from, date, dueAt, now, readOn, left, state }, say) => {
-    const since = `${START[of] ?? of}${date === undefined ? '' : ` on ${say.date(date)}`} at ${say.quantity(from)}`
-    return `${state}: ${say.quantity(limit)} since ${since}, so due at ${say.quantity(dueAt)}; ${say.quantity(now)} on ${say.date(readOn)}, ${remaining(left, say)}.`
+  'interval/by-meter': ({ state, printed, since, from, duePoint, now, left }, say) => {
+    const start = `${START[since ?? ''] ?? ''}${from?.date === undefined ? '' : ` on ${say.date(from.date)}`} at ${say.quantity(meterOf(from))}`
+    return `${state}: ${say.quantity(printed)} since ${start}, so due at ${say.quantity(meterOf(duePoint))}; ${say.quantity(meterOf(now))} on ${say.date(now?.date ?? '')}, ${remaining(left, say)}.`
   },
-  'interval/by-date': ({ period, of, from, dueOn, left, state }, say) =>
-    `${state}: ${periodWords(period, say)} since ${START[of] ?? of} on ${say.date(from)}, so due on ${say.date(dueOn)}; ${left < 0 ? `${say.count(-left, 'day', 'days')} past` : `${say.count(left, 'day', 'days')} left`}.`,
+  'interval/by-date': ({ state, limit, since, from, duePoint, left }, say) => {
+    const period = limit !== undefined && 'period' in limit ? periodWords(limit.period, say) : ''
+    return `${state}: ${period} since ${START[since ?? ''] ?? ''} on ${say.date(from?.date ?? '')}, so due on ${say.date(duePoint?.date ?? '')}; ${remaining(left, say)}.`
+  },
   'interval/by-event': ({ event, date }, say) =>
     `due: ${event} on ${say.date(date)} makes it due before next use.`,
   'interval/window-left': ({ until }, say) =>
@@ -118,9 +121,16 @@ function point(at: Param, say: Say): string {
   return typeof at === 'string' ? say.date(at) : say.quantity(at)
 }
 
-function remaining(left: { value: number | string; unit: string }, say: Say): string {
-  const value = Number(left.value)
-  return value < 0 ? `${say.quantity({ value: -value, unit: left.unit })} past` : `${say.quantity(left)} left`
+/** A copy as plain params: a quantity's interface has no index. */
+function meterOf(point: { readonly meter?: MeterQuantity } | undefined): Param | undefined {
+  return point?.meter && { ...point.meter }
+}
+
+function remaining(left: DueLine['left'], say: Say): string {
+  const { value, unit } = left ?? { value: 0, unit: 'd' }
+  const most = Math.abs(value)
+  const amount = unit === 'd' ? say.count(most, 'day', 'days') : say.quantity({ value: most, unit })
+  return `${amount} ${value < 0 ? 'past' : 'left'}`
 }
 
 /** `P1Y6M` as `1 year and 6 months`. */
