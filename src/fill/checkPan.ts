@@ -1,5 +1,5 @@
 import type { Reason } from '../finding.js'
-import type { Quantity } from '../quantity/unit.js'
+import type { Quantity, VolumeUnit } from '../quantity/unit.js'
 import type { Id } from '../spec/leaf.js'
 import type { DrainPan } from '../spec/toolbox.js'
 import { type FillCodes, fillReason } from './codes.js'
@@ -56,6 +56,7 @@ export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly
   const sum = drained.reduce((whole, part) => whole + part, 0n)
   let largest = 0n
   for (const part of drained) if (part > largest) largest = part
+  const amount = (whole: bigint, unit: VolumeUnit) => volumeIn({ n: whole, d: perMillilitre }, unit)
   const total = volumeIn({ n: sum, d: perMillilitre }, 'mL')
   const bySize = entries
     .map(([id, pan], place) => ({ id, pan, size: parts[volumes.length + place] ?? 0n }))
@@ -70,14 +71,19 @@ export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly
       pan: id,
       total,
       reasons: [
-        fillReason('fill/pan-large-enough', { pan: id, total, size: pan.size }),
-        ...(nearly ? [fillReason('fill/pan-nearly-full', { pan: id, percent })] : []),
+        fillReason('fill/pan-large-enough', {
+          pan: pan.name,
+          total: amount(sum, pan.size.unit),
+          size: pan.size,
+        }),
+        ...(nearly ? [fillReason('fill/pan-nearly-full', { pan: pan.name, percent })] : []),
       ],
     }
   }
   const one = bySize.find(({ size }) => size >= largest)
   if (one !== undefined) {
-    const params = { pan: one.id, total, size: one.pan.size }
+    const { name, size } = one.pan
+    const params = { pan: name, total: amount(sum, size.unit), size }
     return {
       answer: 'empty between',
       pan: one.id,
@@ -90,7 +96,7 @@ export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly
     biggest === undefined
       ? fillReason('fill/no-pan', {})
       : fillReason('fill/pan-too-small', {
-          largest: volumeIn({ n: largest, d: perMillilitre }, 'mL'),
+          largest: amount(largest, biggest.pan.size.unit),
           size: biggest.pan.size,
         })
   return { answer: 'too small', total, reasons: [reason] }

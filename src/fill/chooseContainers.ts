@@ -138,8 +138,8 @@ function chooseOfOneOil(
     missing -= taken[place]
   }
   const opened = need - missing
-  const reasons: Reason<keyof FillCodes>[] = shelf.flatMap(([id], place) =>
-    taken[place] ? [fillReason('fill/opened-first', { id, taken: amount(taken[place]) })] : [],
+  const reasons: Reason<keyof FillCodes>[] = shelf.flatMap(([, { name }], place) =>
+    taken[place] ? [fillReason('fill/opened-first', { container: name, taken: amount(taken[place]) })] : [],
   )
   const onShelf = kinds.reduce((sum, { size, count }) => sum + size * BigInt(count), 0n)
   const short = missing > onShelf ? missing - onShelf : 0n

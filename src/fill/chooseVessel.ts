@@ -21,6 +21,7 @@ export interface VesselChoice {
 
 interface Measured {
   readonly id: Id
+  readonly name: string
   readonly marks: readonly bigint[]
   readonly difference: bigint
   readonly error: bigint
@@ -83,21 +84,21 @@ export function chooseVessel(
     const [size = 0n, step = 1n, lowest = 0n] = rest.slice(place * 3, place * 3 + 3)
     const marks = marksFor(need, (size / step) * step, step, lowest)
     if (marks === 'too large') {
-      reasons.push(fillReason('fill/vessel-too-large', { vessel: id, lowestMark: amount(lowest) }))
+      reasons.push(fillReason('fill/vessel-too-large', { vessel: vessel.name, lowestMark: amount(lowest) }))
       return []
     }
     if (marks === 'too many pours') {
-      reasons.push(fillReason('fill/vessel-too-many-pours', { vessel: id, limit: MOST_POURS }))
+      reasons.push(fillReason('fill/vessel-too-many-pours', { vessel: vessel.name, limit: MOST_POURS }))
       return []
     }
     const difference = marks.reduce((sum, mark) => sum + mark, 0n) - need
     const error = (difference < 0n ? -difference : difference) + (step / 2n) * BigInt(marks.length)
     if (tolerance !== undefined && error > allowed) {
-      const params = { vessel: id, error: amount(error), tolerance: amount(allowed) }
+      const params = { vessel: vessel.name, error: amount(error, tolerance.unit), tolerance }
       reasons.push(fillReason('fill/vessel-too-coarse', params))
       return []
     }
-    return [{ id, marks, difference, error, size, unit: vessel.size.unit }]
+    return [{ id, name: vessel.name, marks, difference, error, size, unit: vessel.size.unit }]
   })
   const [best] = measured.sort((first, second) => {
     const byError = compare(first.error, second.error)
@@ -115,12 +116,16 @@ export function chooseVessel(
   }
   const error = amount(best.error)
   if (best.marks.length > 1) {
-    reasons.push(fillReason('fill/vessel-in-several-pours', { vessel: best.id, pours: best.marks.length }))
+    reasons.push(fillReason('fill/vessel-in-several-pours', { vessel: best.name, pours: best.marks.length }))
   }
   reasons.push(
     tolerance === undefined
       ? fillReason('fill/tolerance-not-stated', { error })
-      : fillReason('fill/vessel-fine-enough', { vessel: best.id, error, tolerance: amount(allowed) }),
+      : fillReason('fill/vessel-fine-enough', {
+          vessel: best.name,
+          error: amount(best.error, tolerance.unit),
+          tolerance,
+        }),
   )
   return {
     answer: tolerance === undefined ? 'tolerance not stated' : 'fits',

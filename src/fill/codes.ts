@@ -24,7 +24,7 @@ export interface FillCodes {
   'fill/drain-time-is-a-minimum': Nothing
   'fill/wait-for-single-drips': Nothing
   'fill/no-containers': { short: Amount }
-  'fill/opened-first': { id: string; taken: Amount }
+  'fill/opened-first': { container: string; taken: Amount }
   'fill/containers-left-over': { oil: string; left: Amount }
   'fill/containers-exact': { oil: string }
   'fill/containers-short': { oil: string; short: Amount }

@@ -46,10 +46,10 @@ export interface SealCodes {
     max: Amount
   }
   'seal/temperature-outside-material': { material: string; temperature: Amount; min: Amount; max: Amount }
-  'seal/in-stock': { id: string; count: number }
+  'seal/in-stock': { name: string; count: number }
   'seal/buy': { count: number }
   'seal/have-ready': { count: number }
-  'seal/stock-perhaps': { id: string }
+  'seal/stock-perhaps': { name: string }
 }
 
 /** A reason with the params that its code declares. Internal. */

@@ -57,12 +57,12 @@ export function matchStockSeals(
 ): readonly SealLine[] {
   if (!Array.isArray(tasks)) throw new TypeError(`tasks must be an array, got ${shown(tasks)}`)
   requireObject('stock', stock)
-  const shelf = Object.entries(stock).map(([id, { seal, count }]) => {
+  const shelf = Object.entries(stock).map(([id, { name, seal, count }]) => {
     requireSeal(`stock.${id}.seal`, seal)
     if (!Number.isInteger(count) || count < 0) {
       throw new RangeError(`stock.${id}.count must be a whole number from 0, got ${shown(count)}`)
     }
-    return { id, seal, left: count }
+    return { id, name, seal, left: count }
   })
   const groups: { seal: SealTask['seal']; tasks: SealTask[] }[] = []
   tasks.forEach((task: SealTask, place) => {
@@ -79,11 +79,12 @@ export function matchStockSeals(
 function serve(
   seal: SealTask['seal'],
   tasks: readonly SealTask[],
-  shelf: { readonly id: Id; readonly seal: Seal; left: number }[],
+  shelf: { readonly id: Id; readonly name: string; readonly seal: Seal; left: number }[],
 ): SealLine {
   const applied = tasks.some(({ action }) => action === 'apply')
   const needed = applied ? 1 : tasks.filter(({ action }) => action === 'new').length
   const perhaps = tasks.filter(({ action }) => action === 'inspect').length
+  const nameOf = (id: Id) => shelf.find((piece) => piece.id === id)?.name ?? id
   const take: { id: Id; count: number }[] = []
   const lookAt: Id[] = []
   let missing = needed
@@ -108,10 +109,12 @@ function serve(
     buy: missing,
     lookAt,
     reasons: [
-      ...take.map((taken) => sealReason('seal/in-stock', taken)),
+      ...take.map(({ id, count }) => sealReason('seal/in-stock', { name: nameOf(id), count })),
       ...(missing > 0 ? [sealReason('seal/buy', { count: missing })] : []),
       ...(perhaps > spare ? [sealReason('seal/have-ready', { count: perhaps - spare })] : []),
-      ...(missing > 0 || perhaps > spare ? lookAt.map((id) => sealReason('seal/stock-perhaps', { id })) : []),
+      ...(missing > 0 || perhaps > spare
+        ? lookAt.map((id) => sealReason('seal/stock-perhaps', { name: nameOf(id) }))
+        : []),
     ],
   }
 }

@@ -29,7 +29,7 @@ describe('chooseVessel', () => {
       difference: mL(0),
       error: mL(5),
       reasons: [
-        { code: 'fill/vessel-fine-enough', params: { vessel: 'jug', error: mL(5), tolerance: mL(5) } },
+        { code: 'fill/vessel-fine-enough', params: { vessel: '500 mL', error: mL(5), tolerance: mL('5') } },
       ],
     })
     const coarse = chooseVessel(jug, mL('450'), mL('4.999999'))
@@ -173,7 +173,7 @@ describe('checkPan', () => {
   it('nearly full is above 90 %', () => {
     expect(codes(checkPan({ pan: pan(10) }, [L('9')]))).toEqual(['fill/pan-large-enough'])
     const over = checkPan({ pan: pan(10) }, [L('9.000001')])
-    expect(over.reasons[1]).toEqual({ code: 'fill/pan-nearly-full', params: { pan: 'pan', percent: 90 } })
+    expect(over.reasons[1]).toEqual({ code: 'fill/pan-nearly-full', params: { pan: 'Pan', percent: 90 } })
   })
 
   it('the smallest that does; none for all: the smallest for the largest draining; none at all', () => {
@@ -183,9 +183,7 @@ describe('checkPan', () => {
     const none = checkPan(set, [L(12)])
     expect(none).toMatchObject({ answer: 'too small', total: mL(12_000) })
     expect(none).not.toHaveProperty('pan')
-    expect(none.reasons).toEqual([
-      { code: 'fill/pan-too-small', params: { largest: mL(12_000), size: L(10) } },
-    ])
+    expect(none.reasons).toEqual([{ code: 'fill/pan-too-small', params: { largest: L(12), size: L(10) } }])
     expect(codes(checkPan({}, [L(1)]))).toEqual(['fill/no-pan'])
   })
 

@@ -7,6 +7,12 @@ function limits({ min, max }: { min?: Param; max?: Param }, say: Say): string {
   return max === undefined ? `at least ${say.quantity(min)}` : `${say.quantity(min)} to ${say.quantity(max)}`
 }
 
+/** `0.09 L less than` or `0.09 L more than`: a minus sign in a sentence is overlooked. */
+function apart({ value, unit }: FillCodes['fill/refill-level-decides']['difference'], say: Say): string {
+  const size = { value: Math.abs(Number(value)), unit }
+  return `${say.quantity(size)} ${Number(value) < 0 ? 'less' : 'more'} than`
+}
+
 const METHODS: Readonly<Record<string, string>> = {
   'to level hole': 'level hole',
   dipstick: 'dipstick',
@@ -48,8 +54,8 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/wait-for-single-drips': () => 'Let it drain until only single drips fall.',
   'fill/no-containers': ({ short }, say) =>
     `No container of a suitable oil is on the shelf. Get ${say.quantity(short)}.`,
-  'fill/opened-first': ({ id, taken }, say) =>
-    `Take ${say.quantity(taken)} from the opened container ${id} first.`,
+  'fill/opened-first': ({ container, taken }, say) =>
+    `Take ${say.quantity(taken)} from the opened ${container} first.`,
   'fill/containers-left-over': ({ oil, left }, say) =>
     `${say.quantity(left)} of ${oil} is left over in the last container.`,
   'fill/containers-exact': ({ oil }) => `No ${oil} is left over.`,
@@ -88,11 +94,13 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/refill-outside-band': ({ refilled, min, max }, say) =>
     `${say.quantity(refilled)} went in, and the manual allows ${limits({ ...(min && { min }), ...(max && { max }) }, say)}. Correct it.`,
   'fill/refill-band-not-stated': ({ refilled, printed, difference }, say) =>
-    `${say.quantity(refilled)} went in, ${say.quantity(difference)} off the ${say.quantity(printed)} that the manual states without a tolerance.`,
+    `${say.quantity(refilled)} went in, ${apart(difference, say)} the ${say.quantity(printed)} that the manual states without a tolerance.`,
   'fill/refill-level-decides': ({ difference, method }, say) =>
-    `The ${METHODS[method] ?? method} decides; what went in is ${say.quantity(difference)} off the stated quantity.`,
+    Number(difference.value) === 0
+      ? `The ${METHODS[method] ?? method} decides; just the stated quantity went in.`
+      : `The ${METHODS[method] ?? method} decides; ${apart(difference, say)} the stated quantity went in.`,
   'fill/refill-far-off': ({ difference, percent, limit }, say) =>
-    `Stop: what went in is ${say.quantity(difference)} off (${say.number(percent, 0)} %, more than ${say.number(limit)} %). See whether the machine stands level and whether old oil stayed in.`,
+    `Stop: ${apart(difference, say)} the stated quantity went in (${say.number(percent, 0)} %, and ${say.number(limit)} % is the most). See whether the machine stands level and whether old oil stayed in.`,
   'fill/drained-not-judged': () => 'How much ran out is not judged: after suction some oil stays in.',
   'fill/drained-not-comparable': () => 'How much ran out cannot be compared: no quantity is stated.',
   'fill/drained-as-expected': ({ drained, expected }, say) =>

@@ -60,10 +60,10 @@ export const sealTexts: Texts<SealCodes> = {
     `At ${say.quantity(temperature)} only special compounds of ${material} last; the usual ones go from ${say.quantity(min)} to ${say.quantity(max)}. Ask the seal’s maker.`,
   'seal/temperature-outside-material': ({ material, temperature, min, max }, say) =>
     `${say.quantity(temperature)} is outside what ${material} stands, ${say.quantity(min)} to ${say.quantity(max)}.`,
-  'seal/in-stock': ({ id, count }, say) =>
-    `Take ${say.count(count, 'piece', 'pieces')} of ${id} from the shelf.`,
+  'seal/in-stock': ({ name, count }, say) =>
+    `Take ${say.count(count, 'piece', 'pieces')} of ${name} from the shelf.`,
   'seal/buy': ({ count }, say) => `Buy ${say.count(count, 'piece', 'pieces')}.`,
   'seal/have-ready': ({ count }, say) =>
     `Have ${say.count(count, 'piece', 'pieces')} ready in case the old one does not pass.`,
-  'seal/stock-perhaps': ({ id }) => `${id} on the shelf may be the same. Look whether it is.`,
+  'seal/stock-perhaps': ({ name }) => `${name} on the shelf may be the same. Look whether it is.`,
 }
