@@ -1,11 +1,12 @@
 import { defineConfig } from 'vitest/config'
-import { CountReporter } from './support/countReporter.js'
+import CountReporter from './support/countReporter.js'
 
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
     include: ['test/**/*.test.ts'],
     reporters: ['default', new CountReporter()],
+    setupFiles: ['test/support/hostileDecimal.ts'],
     testTimeout: 60_000,
     hookTimeout: 120_000,
     coverage: {
