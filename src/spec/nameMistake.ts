@@ -43,7 +43,9 @@ export function nameMistake(
     case 'invalid_value':
     case 'invalid_union': {
       const allowed = listAllowed(issue)
-      if (typeof found !== 'string') return reportWrongType(allowed.length > 0 ? 'text' : 'object')
+      const isTwoForms = issue.code === 'invalid_union' && issue.errors.length > 0
+      if (typeof found !== 'string')
+        return reportWrongType(isTwoForms || allowed.length === 0 ? 'object' : 'text')
       const didYouMean = suggestName(found, allowed)
       return reportMistake(
         document,
@@ -55,7 +57,7 @@ export function nameMistake(
     }
     case 'invalid_key':
       return issue.issues[0]?.code === 'too_small'
-        ? reportMistake(document, path, 'spec/empty-text', { key })
+        ? reportMistake(document, path, 'spec/empty-text', { key: String(tokens.at(-2) ?? '') })
         : reportBadText('spec/bad-id', key)
     case 'too_small':
       if (issue.origin === 'array') return reportMistake(document, path, 'spec/empty-list', { key })
@@ -92,6 +94,8 @@ export function nameMistake(
       case 'spec/bad-pointer':
       case 'spec/bad-currency':
         return reportMistake(document, path, code, shown)
+      case 'spec/forbidden-key':
+        return reportMistake(document, path, code, { key: text })
       default: {
         const didYouMean = text.toLowerCase().replace(/[\s_]+/g, '-')
         const helps = ID_PATTERN.test(didYouMean) && didYouMean !== text
@@ -134,7 +138,10 @@ function nameType(value: unknown): TypeName {
 /** The words that would have been right. */
 export function listAllowed(issue: Issue): readonly string[] {
   if (issue.code === 'invalid_value') return issue.values.map(String)
-  if (issue.code === 'invalid_union' && issue.errors.length === 0 && 'options' in issue)
-    return (issue.options ?? []).map(String)
-  return []
+  if (issue.code !== 'invalid_union') return []
+  // A tag names its union's arms; of two ways to write a value, one may be a word.
+  if ('options' in issue && issue.options !== undefined) return issue.options.map(String)
+  return issue.errors.flatMap((arm) =>
+    arm.flatMap((inner) => (inner.path.length === 0 ? listAllowed(inner) : [])),
+  )
 }

@@ -66,7 +66,7 @@ export const SHAPE_MISTAKES: readonly ShapeMistake[] = [
   one(HUB, replace('/id', ''), 'spec/bad-id', '/id'),
   one(HUB, replace('/id', `a${'b'.repeat(64)}`), 'spec/bad-id', '/id'),
   one(HUB, replace('/id', 'brattli\n'), 'spec/bad-id', '/id'),
-  one(HUB, replace('/id', 'constructor'), 'spec/bad-id', '/id'),
+  one(HUB, replace('/id', 'constructor'), 'spec/forbidden-key', '/id'),
   one(HUB, replace('/id', 18), 'spec/wrong-type', '/id'),
   one(
     HUB,

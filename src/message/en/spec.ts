@@ -25,7 +25,7 @@ const NEEDS: Readonly<Record<JsonNeed, string>> = {
 }
 
 const NOT_PLAIN: Readonly<Record<NotPlain, string>> = {
-  undefined: 'undefined; leave the key out instead',
+  undefined: 'a value that is not defined; leave the key out instead',
   function: 'a function',
   symbol: 'a symbol',
   bigint: 'a BigInt; write a number',
@@ -64,29 +64,34 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/variant-without-condition': ({ variant }) =>
     `The sheet does not say which machines are of variant ${variant}; only the log can.`,
   'spec/fact-missing': ({ fact }) => `Not known: ${FACTS[fact] ?? fact}. Write it in the log.`,
-  'spec/variant-listed': ({ variants, listed }, say) => `${say.list(variants)} is among ${say.list(listed)}.`,
+  'spec/variant-listed': ({ variants, listed }, say) =>
+    `For ${say.list(listed)} only, and this machine is ${say.list(variants)}.`,
   'spec/variant-not-listed': ({ variants, listed }, say) =>
-    `${say.list(variants)} is not among ${listed.length === 0 ? 'any variants: the list is empty' : say.list(listed)}.`,
-  'spec/model-year-inside': ({ modelYear, from, to }) =>
-    `Model year ${modelYear} is inside ${range(from, to)}.`,
+    listed.length === 0
+      ? 'For no variant at all: the list is empty.'
+      : `For ${say.list(listed)} only; this machine is ${say.list(variants)}.`,
+  'spec/model-year-inside': ({ modelYear, from, to }) => `Model year ${modelYear} fits: ${range(from, to)}.`,
   'spec/model-year-outside': ({ modelYear, from, to }) =>
-    `Model year ${modelYear} is outside ${range(from, to)}.`,
+    `Model year ${modelYear} does not fit: ${range(from, to)}.`,
   'spec/serial-inside': ({ serial, prefix, from, to }) =>
-    `Serial number ${serial} is inside ${serials(prefix, from, to)}.`,
+    `Serial number ${serial} fits: ${serials(prefix, from, to)}.`,
   'spec/serial-outside': ({ serial, prefix, from, to }) =>
-    `Serial number ${serial} is outside ${serials(prefix, from, to)}.`,
+    `Serial number ${serial} does not fit: ${serials(prefix, from, to)}.`,
   'spec/serial-unlike-range': ({ serial, prefix, width }, say) =>
     `Serial number ${quote(serial)} is not built like the range: ${prefix === '' ? '' : `${quote(prefix)} and then `}${width === undefined ? 'a number' : `a number of ${say.count(width, 'digit', 'digits')}`}. Read the plate again.`,
   'spec/serial-range-unreadable': ({ prefix, from, to }) =>
     `The sheet's range ${serials(prefix, from, to)} cannot be used: both ends must be numbers of the same width.`,
-  'spec/market-listed': ({ market, listed }, say) => `Market ${market} is among ${say.list(listed)}.`,
+  'spec/market-listed': ({ market, listed }, say) =>
+    `For the market ${say.list(listed)} only, and this machine is from ${market}.`,
   'spec/market-not-listed': ({ market, listed }, say) =>
-    `Market ${market} is not among ${listed.length === 0 ? 'any markets: the list is empty' : say.list(listed)}.`,
+    listed.length === 0
+      ? 'For no market at all: the list is empty.'
+      : `For the market ${say.list(listed)} only; this machine is from ${market}.`,
   'spec/market-in-other-case': ({ market, listed }, say) =>
     `Market ${quote(market)} differs from ${say.list(listed)} in capitals only. Write it alike in both.`,
   'spec/part-on-every-machine': () => 'Every machine of this sheet has this part.',
   'spec/part-on-some-machines': () => 'Only some machines of this sheet have this part.',
-  'spec/leaf-from-sheet': () => 'This is the figure of the sheet itself; no override applies.',
+  'spec/leaf-from-sheet': () => 'This is the figure of the sheet itself.',
   'spec/leaf-absent': () => 'The sheet leaves this figure out.',
   'spec/override-applies': () => 'An override of the sheet applies to this machine.',
   'spec/override-may-apply': () => 'An override of the sheet may apply to this machine.',
@@ -109,7 +114,7 @@ export const specTexts: Texts<SpecCodes> = {
     `This text has ${say.number(length)} characters; at most ${say.number(limit)} are read.`,
   'spec/too-large': ({ limit }, say) => `This document has more than ${say.number(limit)} values. Split it.`,
   'spec/wrong-kind': ({ found, expected, didYouMean }, say) =>
-    `This document says it is a ${quote(found)}; wanted: ${say.list(expected)}.${hint(didYouMean)}`,
+    `This document says that its kind is ${quote(found)}; wanted: ${say.list(expected)}.${hint(didYouMean)}`,
   'spec/wrong-version': ({ found, readable, quotes }, say) =>
     quotes
       ? `The version is a text: write ${quote(readable[0] ?? '')}, in quotes.`
@@ -136,7 +141,7 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/bad-period': ({ found }) =>
     `${quote(found)} is no period. Write whole years, months, weeks or days: P1Y, P6M, P2W, P10D.`,
   'spec/bad-pointer': ({ found }) =>
-    `${quote(found)} points to nothing: a pointer starts with / and names each key after a /.`,
+    `${quote(found)} is no pointer: it starts with / and names each key after a /, with ~1 for a / and ~0 for a ~ inside a key.`,
   'spec/bad-currency': ({ found }) => `${quote(found)} is no currency code. Write three capitals: EUR.`,
   'spec/empty-text': ({ key }) =>
     `The text of ${quote(key)} is empty. Fill it in, or leave the key out if it may be.`,

@@ -36,7 +36,7 @@ export function buildTextShapes(parts: PartRegistry) {
     id: z
       .string()
       .check(z.regex(ID_PATTERN, { error: 'spec/bad-id' }))
-      .check(z.refine(isAllowed, { error: 'spec/bad-id' }))
+      .check(z.refine(isAllowed, { error: 'spec/forbidden-key' }))
       .register(parts, {
         id: 'id',
         not: { anyOf: [{ pattern: '[^a-z0-9-]' }, { enum: [...FORBIDDEN_KEYS] }] },
