@@ -1,47 +1,53 @@
 import configureMeasurements from 'convert-units'
-import { Decimal as SharedDecimal } from 'decimal.js'
-import { commonDenominator, exactDecimalOf, exactOfText } from './exact.js'
+import {
+  commonDenominator,
+  compareExact,
+  type Exact,
+  exactOfNumber,
+  exactOfText,
+  minus,
+  over,
+  plus,
+  times,
+} from './exact.js'
+import { nearestDouble } from './nearestDouble.js'
 import { UNITS_BY_MEASURE, type Unit } from './unit.js'
 import { UNIT_FACTORS } from './unitFactors.js'
 import { unitPair } from './unitPair.js'
 
-type Table = Parameters<typeof configureMeasurements<string, string, string, SharedDecimal>>
+type Table = Parameters<typeof configureMeasurements<string, string, string, Exact>>
 type Measures = Table[0]
 type Wrapper = Table[1]
 
-/**
- * Enough digits for the exact value of any double, any step and a fraction of a degree, so that the one division
- * at the end is the only rounding and exact ties stay exact.
- */
-const PRECISION = 1200
-
-let convertDecimal: ReturnType<typeof makeConverter> | undefined
+let convertExactly: ReturnType<typeof makeConverter> | undefined
 
 /**
  * The nearest double where the fast path could not prove its answer: through convert-units with our own measure
- * table and decimals of our own. Nothing else imports that package.
+ * table, in whole fractions. Nothing else imports that package.
  */
 export function convertInDoubt(value: number, from: Unit, to: Unit): number {
-  convertDecimal ??= makeConverter()
-  // the package's types know only numbers as input; the wrapper reads the exact decimal text
-  const text = exactDecimalOf(value) as unknown as number
-  return convertDecimal(text).from(from).to(to).toNumber()
+  convertExactly ??= makeConverter()
+  // the package's types know only numbers as input; it hands the value to the wrapper as it is
+  const exact = exactOfNumber(value) as unknown as number
+  return nearestDouble(convertExactly(exact).from(from).to(to))
 }
 
 function makeConverter() {
-  const Decimal = SharedDecimal.clone({ defaults: true, precision: PRECISION, rounding: 6 })
-  const wrapper: Wrapper = {
-    create: (value) => new Decimal(value),
-    add: (left, right) => new Decimal(left).plus(right),
-    sub: (left, right) => new Decimal(left).minus(right),
-    mul: (left, right) => new Decimal(left).times(right),
-    div: (left, right) => new Decimal(left).div(right),
-    lt: (left, right) => new Decimal(left).lt(right),
-    lte: (left, right) => new Decimal(left).lte(right),
-    gt: (left, right) => new Decimal(left).gt(right),
-    gte: (left, right) => new Decimal(left).gte(right),
-  }
-  return configureMeasurements<string, string, string, SharedDecimal>(makeMeasures(), wrapper)
+  return configureMeasurements<string, string, string, Exact>(makeMeasures(), {
+    create: exactly,
+    add: (left, right) => plus(exactly(left), exactly(right)),
+    sub: (left, right) => minus(exactly(left), exactly(right)),
+    mul: (left, right) => times(exactly(left), exactly(right)),
+    div: (left, right) => over(exactly(left), exactly(right)),
+    lt: (left, right) => compareExact(exactly(left), exactly(right)) < 0,
+    lte: (left, right) => compareExact(exactly(left), exactly(right)) <= 0,
+    gt: (left, right) => compareExact(exactly(left), exactly(right)) > 0,
+    gte: (left, right) => compareExact(exactly(left), exactly(right)) >= 0,
+  })
+}
+
+function exactly(value: string | number | Exact): Exact {
+  return typeof value === 'object' ? value : exactOfText(String(value))
 }
 
 function makeMeasures(): Measures {
@@ -53,7 +59,7 @@ function makeMeasures(): Measures {
   return measures
 }
 
-/** All factors of a measure as whole numbers of one anchor, so that there is one division and it comes last. */
+/** All factors of a measure as whole numbers of one anchor. */
 function linearMeasure(units: readonly Unit[]): Measures[string] {
   const factors = units.map((unit) => exactOfText(UNIT_FACTORS[unit].factor))
   const scale = commonDenominator(factors)
@@ -67,7 +73,7 @@ function linearMeasure(units: readonly Unit[]): Measures[string] {
   return { systems: { one: Object.fromEntries(rows) } }
 }
 
-/** A system for each unit, and between any two (value × n + c) / d, since anchor and shift would round twice. */
+/** A system for each unit, and between any two (value × n + c) / d. */
 function temperatureMeasure(units: readonly Unit[]): Measures[string] {
   const systems: Record<string, object> = {}
   const anchors: Record<string, Record<string, object>> = {}
@@ -80,7 +86,7 @@ function temperatureMeasure(units: readonly Unit[]): Measures[string] {
   return { systems, anchors } as Measures[string]
 }
 
-function temperatureTransform(from: Unit, to: Unit): (value: SharedDecimal, cls: Wrapper) => SharedDecimal {
+function temperatureTransform(from: Unit, to: Unit): (value: Exact, cls: Wrapper) => Exact {
   const { ratio, offset } = unitPair(from, to)
   const n = String(ratio.n * offset.d)
   const c = String(offset.n * ratio.d)

@@ -80,13 +80,6 @@ export function powerOfTen(exponent: number): Exact {
   return exponent < 0 ? { n: 1n, d: 10n ** BigInt(-exponent) } : { n: 10n ** BigInt(exponent), d: 1n }
 }
 
-/** The exact decimal expansion of a finite number. */
-export function exactDecimalOf(value: number): string {
-  const { n, d } = exactOfNumber(value)
-  const twos = d.toString(2).length - 1
-  return decimalText(n * 5n ** BigInt(twos), twos)
-}
-
 /** The least whole number that makes whole numbers of all the fractions. */
 export function commonDenominator(fractions: readonly Exact[]): bigint {
   return fractions.reduce((common, { d }) => (common / commonFactor(common, d)) * d, 1n)

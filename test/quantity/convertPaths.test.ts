@@ -5,6 +5,7 @@ import * as doubt from '../../src/quantity/convertInDoubt.js'
 import { exactQuotient } from '../../src/quantity/exactQuotient.js'
 import { convert } from '../../src/quantity/index.js'
 import { anyDouble } from './support/anyDouble.js'
+import { convertWithDecimals } from './support/convertWithDecimals.js'
 import {
   allPairs,
   exactDouble,
@@ -36,6 +37,16 @@ describe('the path for doubtful cases', () => {
         expect(isNearest(inDoubt(value, from, to), exact)).toBe(true)
       }),
       { numRuns: 4_000 },
+    )
+  })
+
+  it('equals the same table in decimals of 1,200 digits (1,000 cases)', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...everyPair), anyDouble, ([from, to]: Pair, value) => {
+        fc.pre(isNormal(exactResult(exactDouble(value), from, to)))
+        expect(inDoubt(value, from, to)).toBe(convertWithDecimals(value, from, to))
+      }),
+      { numRuns: 1_000 },
     )
   })
 
