@@ -4,6 +4,9 @@ import type { DateText } from './dateText.js'
 /** The date text of a day number from `FIRST_DAY` to `LAST_DAY`; nothing checked. The inverse of `dayNumberOf`. */
 export function dateOfDay(dayNumber: number): DateText {
   const packed = civilOfDay(dayNumber)
-  const digits = packed < 10_000_000 ? String(packed).padStart(8, '0') : String(packed)
-  return `${digits.slice(0, 4)}-${digits.slice(4, 6)}-${digits.slice(6)}`
+  const year = (packed / 10_000) | 0
+  const month = ((packed / 100) | 0) % 100
+  const day = packed % 100
+  const zeros = year > 999 ? '' : year > 99 ? '0' : year > 9 ? '00' : '000'
+  return `${zeros}${year}${month < 10 ? '-0' : '-'}${month}${day < 10 ? '-0' : '-'}${day}`
 }

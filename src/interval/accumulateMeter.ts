@@ -147,7 +147,7 @@ function followPoints(walk: MeterWalk): void {
     last = point
     points[kept++] = point
   }
-  points.length = kept
+  if (kept < points.length) points.length = kept
 }
 
 /** Whether a reading says again what the last one said. A service record keeps its reading; a repeated line is reported. */
