@@ -3,9 +3,9 @@ import { defineRule } from '../rule.js'
 import { lookUp } from '../walk/lookUp.js'
 
 /**
- * An opening named for a use that its own entry does not give it: a drain plug that is no drain, a level hole
- * that is no level, a quantity poured into an opening that does not fill. One of the two places names the
- * wrong opening. A dipstick or a sight glass shows the level. House rule.
+ * An opening named for a use that its own entry does not give it: a drain plug that is no drain, a level hole or
+ * a dipstick that is no level, a quantity poured into an opening that does not fill. One of the two places names
+ * the wrong opening. Where a sight glass shows the level, the opening named is the one that fills. House rule.
  */
 export const openingLacksRole = defineRule({
   code: 'spec/opening-lacks-role',
@@ -37,6 +37,6 @@ function rolesWanted(gearcase: Gearcase): readonly RoleWanted[] {
   )
   if (oilSpace.kind === 'shared') return drains
   const { kind, opening } = oilSpace.fill.method
-  const role = kind === 'by quantity' ? 'fill' : 'level'
+  const role = kind === 'to level hole' || kind === 'dipstick' ? 'level' : 'fill'
   return [{ path: '/oilSpace/fill/method/opening', opening, role, use: kind }, ...drains]
 }
