@@ -5,7 +5,7 @@ import type { ServiceRecordShapes } from './serviceRecordShape.js'
 import type { TextShapes } from './textShapes.js'
 
 /** Everything that a step can do, in the order of a usual job. */
-export const ACTION_NAMES = [
+const ACTION_NAMES = [
   'read the manual',
   'wear protection',
   'park on level ground',
