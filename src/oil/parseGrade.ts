@@ -34,7 +34,11 @@ export interface Grade {
  */
 export function parseGrade(text: string, system: GradeSystem): Result<Grade> {
   if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${shown(text)}`)
-  const known = knownGrades(system)
+  if (!Object.hasOwn(GRADE_EDITIONS, system)) {
+    throw new RangeError(
+      `system must be one of ${Object.keys(GRADE_EDITIONS).join(', ')}, got ${shown(system)}`,
+    )
+  }
   const short = text.slice(0, 41).trim().toUpperCase()
   const iso = system === 'ISO VG'
   const match = iso
@@ -42,8 +46,10 @@ export function parseGrade(text: string, system: GradeSystem): Result<Grade> {
     : /^(?:SAE ?)?(?:([0-9]{1,2}W)(?:[-–/ ]?(?=[0-9]))?)?([0-9]{1,3})?$/.exec(short)
   const [, winter, summer] = match ?? []
   const parts = [winter, summer].filter((part) => part !== undefined && part !== '')
-  if (parts.length === 0 || parts.some((part) => !known.includes(String(part)))) {
-    const params = { grade: text.slice(0, 40), system, known }
+  const tables = GRADE_EDITIONS[system].map((edition) => gradeRows(system, edition))
+  const isKnown = (part: string | undefined) => tables.some((rows) => Object.hasOwn(rows, String(part)))
+  if (parts.length === 0 || !parts.every(isKnown)) {
+    const params = { grade: text.slice(0, 40), system, known: gradesOf(tables) }
     const document = { kind: 'text' } as const
     return {
       ok: false,
@@ -60,13 +66,8 @@ export function parseGrade(text: string, system: GradeSystem): Result<Grade> {
 }
 
 /** Every grade of a system over all its editions, W grades first. */
-function knownGrades(system: GradeSystem): string[] {
-  if (!Object.hasOwn(GRADE_EDITIONS, system)) {
-    throw new RangeError(
-      `system must be one of ${Object.keys(GRADE_EDITIONS).join(', ')}, got ${shown(system)}`,
-    )
-  }
-  const names = GRADE_EDITIONS[system].flatMap((edition) => Object.keys(gradeRows(system, edition)))
-  const rank = (name: string) => Number.parseInt(name, 10) + (name.endsWith('W') ? 0 : 1000)
+function gradesOf(tables: readonly object[]): string[] {
+  const rank = (name: string) => Number.parseInt(name, 10) + (name.endsWith('W') ? 0 : 10_000)
+  const names = tables.flatMap((rows) => Object.keys(rows))
   return [...new Set(names)].sort((first, second) => rank(first) - rank(second))
 }
