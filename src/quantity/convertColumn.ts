@@ -25,7 +25,7 @@ const DOUBT = 2 ** -101
  * ```ts
  * import { convertColumn } from 'drivetrain-service/v1/quantity'
  * // What are 9 and 39 N·m in lbf·ft?
- * Array.from(convertColumn(new Float64Array([9, 39]), 'N.m', 'lbf.ft')) // => [6.638059343495389, 28.76492382181335]
+ * Array.from(convertColumn(new Float64Array([9, 39]), 'N.m', 'lbf.ft')) // => [6.638059343495388, 28.764923821813348]
  * ```
  */
 export function convertColumn(values: Float64Array, from: Unit, to: Unit): Float64Array {

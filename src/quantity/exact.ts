@@ -53,7 +53,7 @@ export function compareExact(left: Exact, right: Exact): -1 | 0 | 1 {
   return first < second ? -1 : first > second ? 1 : 0
 }
 
-export function floorDiv(n: bigint, d: bigint): bigint {
+function floorDiv(n: bigint, d: bigint): bigint {
   const quotient = n / d
   return n % d < 0n ? quotient - 1n : quotient
 }

@@ -11,7 +11,7 @@ export const anyFigure = (whole = 5, decimals = 3): fc.Arbitrary<string> =>
       return after === 0 ? (first === '0' ? '7' : first) : `${first}.${digits.slice(9 - after)}`
     })
 
-export const allUnits: readonly Unit[] = Object.values(UNITS_BY_MEASURE).flat()
+const allUnits: readonly Unit[] = Object.values(UNITS_BY_MEASURE).flat()
 
 const signed = (figure: string, unit: Unit, minus: boolean): string =>
   minus && /^(deg[CF]|K_diff)/.test(unit) && !/^[0.]+$/.test(figure) ? `-${figure}` : figure

@@ -122,7 +122,7 @@ function doubleOf(bits: bigint): number {
 }
 
 /** The next double away from zero (`1n`) or towards it (`-1n`). */
-export function neighbour(value: number, step: bigint): number {
+function neighbour(value: number, step: bigint): number {
   return doubleOf(bitsOf(value) + step)
 }
 
