@@ -60,19 +60,26 @@ function assumedUnits(word: string): readonly Unit[] {
   throw new UsageError(`--assume ${word}: us or imperial is wanted`)
 }
 
-/** Every end exactly rounded, and what to print beside the first figure. */
+/** Every figure exactly rounded, and what to print beside the first. */
 function describe(value: PrintedBand, unit: Unit): string {
-  const figures =
-    value.kind === 'limits'
-      ? [value.min, value.max]
-      : value.kind === 'nominal'
-        ? [value.value]
-        : [value.value, value.minus, value.plus]
-  const exact = figures
-    .filter((figure) => figure !== undefined)
-    .map((figure) => String(convert({ value: figureToNumber(figure), unit: value.unit }, unit).value))
-  const shown = exact.map((digits) => formatNumber(Number(digits), en.marks, { atMost: 15 }))
+  const show = (figure: string): string =>
+    formatNumber(convert({ value: figureToNumber(figure), unit: value.unit }, unit).value, en.marks, {
+      atMost: 15,
+    })
   const second = secondUnit(value, unit)
   const print = second === null ? '' : `; print ${formatQuantity(second, en.marks)}`
-  return `${shown.join(' … ')} ${unitSymbol(unit)}${print}`
+  return `${describeFigures(value, show)} ${unitSymbol(unit)}${print}`
+}
+
+function describeFigures(value: PrintedBand, show: (figure: string) => string): string {
+  switch (value.kind) {
+    case 'nominal':
+      return show(value.value)
+    case 'limits':
+      return [value.min, value.max].map((end) => (end === undefined ? '' : show(end))).join(' … ')
+    case 'nominal with tolerance':
+      return value.minus === value.plus
+        ? `${show(value.value)} ± ${show(value.plus)}`
+        : `${show(value.value)} −${show(value.minus)} +${show(value.plus)}`
+  }
 }

@@ -1,0 +1,318 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { runCommand } from '../../src/cli/runCommand.js'
+import { parseDocumentText } from '../../src/spec/index.js'
+import { memoryWorld } from '../support/memoryWorld.js'
+
+const VISIT = ['--today', '2031-10-06', '--ambient', '6degC']
+const TIND = 'examples/tind-4'
+
+async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
+  const world = memoryWorld(files)
+  const code = await runCommand(words, world)
+  return {
+    code,
+    out: world.out.join('\n').replaceAll('\u00a0', ' '),
+    err: world.err.join('\n').replaceAll('\u00a0', ' '),
+    written: world.written,
+  }
+}
+
+describe('due', () => {
+  it('says of each service whether it is due, by what, and why', async () => {
+    const { code, out } = await run(['due', TIND, ...VISIT])
+    expect(code).toBe(0)
+    expect(out).toMatch(/^Station 2$/m)
+    expect(out).toMatch(/DUE {2}gear oil change, front differential/)
+    expect(out).toMatch(/200 h since the last service on 2030-11-20 at 301\.4 h, so due at 501\.4 h/)
+    expect(out).toMatch(/OVERDUE {2}gear oil level check, rear gearcase/)
+  })
+
+  it('gives the verdicts as JSON, for both logs of a folder', async () => {
+    const { out } = await run(['due', 'examples/acre-26', ...VISIT, '--format', 'json'])
+    const { machines } = JSON.parse(out) as { machines: { machine: string; due: { state: string }[] }[] }
+    expect(machines.map(({ machine }) => machine)).toEqual(['station-6', 'station-5'])
+    expect(machines.find(({ machine }) => machine === 'station-6')?.due.map(({ state }) => state)).toEqual(
+      Array(6).fill('cannot tell'),
+    )
+  })
+
+  it('takes the kind of use from the log, unless told', async () => {
+    const severe = readFileSync(`${TIND}/log.json`, 'utf8').replace('"use": "normal"', '"use": "severe"')
+    const files = { 'set/log.json': severe, 'set/sheet.json': readFileSync(`${TIND}/sheet.json`, 'utf8') }
+    const first = async (words: readonly string[]) => {
+      const { out } = await run(['due', 'set', ...VISIT, '--format', 'json', ...words], files)
+      const { machines } = JSON.parse(out) as { machines: { due: { state: string }[] }[] }
+      return machines[0]?.due[0]?.state
+    }
+    expect(await first([])).toBe('overdue')
+    expect(await first(['--severity', 'normal'])).toBe('due')
+  })
+})
+
+describe('plan', () => {
+  it('prints everything that the visit needs', async () => {
+    const { code, out } = await run(['plan', TIND, ...VISIT])
+    expect(code).toBe(0)
+    for (const said of [
+      /Tind 4 L, long bed/,
+      /11\.2 h past/,
+      /950 mL/,
+      /1\.0 US qt/,
+      /Set to: 31 N·m/,
+      /29\.81–32\.29 N·m/,
+      /HB-1620/,
+      /buy: 1/,
+      /6 min 10 s/,
+      /Crack the fill plug loose/,
+      /Nothing: every figure of this visit is stated/,
+      /Service bulletin 31-04/,
+    ])
+      expect(out).toMatch(said)
+    const order = ['Crack the fill plug loose', 'Crack the drain plug loose', 'Take out the drain plug'].map(
+      (step) => out.indexOf(step),
+    )
+    expect(order).toEqual([...order].sort((first, second) => first - second))
+  })
+
+  it('is one JSON document when asked, and the same twice', async () => {
+    const once = await run(['plan', TIND, ...VISIT, '--format', 'json'])
+    const twice = await run(['plan', TIND, ...VISIT, '--format', 'json'])
+    expect(once.out).toBe(twice.out)
+    expect(JSON.parse(once.out)).toMatchObject({ plan: { kind: 'visit-plan', version: '1.0' }, findings: [] })
+  })
+
+  it('reads the clock only where no day is given', async () => {
+    const { out } = await run(['plan', TIND, '--ambient', '6degC', '--format', 'json'])
+    expect(JSON.parse(out)).toMatchObject({ plan: { today: '2031-10-06' } })
+  })
+
+  it('takes up a service that is not due when it is named', async () => {
+    const { out } = await run([
+      'plan',
+      'examples/acre-26',
+      '--machine',
+      'station-6',
+      ...VISIT,
+      '--service',
+      'front-axle-oil-check',
+      '--format',
+      'json',
+    ])
+    const { plan } = JSON.parse(out) as { plan: { work: { service: string }[]; steps: unknown[] } }
+    expect(plan.work.map(({ service }) => service)).toEqual(Array(3).fill('front-axle-oil-check'))
+    expect(plan.steps.length).toBeGreaterThan(10)
+  })
+
+  it('reads temperatures in °F', async () => {
+    const { out } = await run([
+      'plan',
+      TIND,
+      '--today',
+      '2031-10-06',
+      '--ambient',
+      '43 degF',
+      '--format',
+      'json',
+    ])
+    expect(JSON.parse(out)).toMatchObject({ plan: { ambient: { value: 43, unit: 'degF' } } })
+  })
+
+  it('asks which machine, where there are two', async () => {
+    const { code, err } = await run(['plan', 'examples/acre-26', ...VISIT])
+    expect(code).toBe(2)
+    expect(err).toMatch(/--machine station-6 or station-5/)
+  })
+})
+
+describe('card and cues', () => {
+  it('writes four cards, the same bytes each time', async () => {
+    const first = await run(['card', TIND, ...VISIT, '--out', 'cards'])
+    const second = await run(['card', TIND, ...VISIT, '--out', 'cards'])
+    expect(first.code).toBe(0)
+    expect([...first.written.keys()]).toEqual([
+      'cards/station-2.html',
+      'cards/station-2.md',
+      'cards/station-2.txt',
+      'cards/station-2-short.html',
+    ])
+    expect([...second.written]).toEqual([...first.written])
+    expect(first.written.get('cards/station-2.html')).toMatch(/^<!doctype html>/i)
+    expect(first.written.get('cards/station-2.html')).not.toMatch(/<script|https?:\/\/(?!www\.w3\.org)/)
+  })
+
+  it('prints a cue for every step, and WebVTT when asked', async () => {
+    const { out } = await run(['cues', TIND, ...VISIT])
+    expect(out).toMatch(/SAY/)
+    const vtt = await run(['cues', TIND, ...VISIT, '--format', 'vtt'])
+    expect(vtt.out).toMatch(/^WEBVTT\n/)
+    expect(vtt.out.match(/-->/g)?.length).toBeGreaterThan(80)
+  })
+})
+
+describe('kits', () => {
+  it('lists what to take for each machine, and what to order', async () => {
+    const { code, out } = await run(['kits', TIND, 'examples/kvist-2', ...VISIT])
+    expect(code).toBe(0)
+    expect(out).toMatch(/Kit for Station 2\n {2}1400 mL {2}80W-90 GL-5/)
+    expect(out).toMatch(/Kit for Station 14/)
+    expect(out).toMatch(/To order, for all kits\n {2}154 mL {2}80W-90 GL-5/)
+  })
+
+  it('machines of one folder take from one shelf in turn', async () => {
+    const { out } = await run(['kits', 'examples/bud-3', ...VISIT, '--format', 'json'])
+    const { kits, order } = JSON.parse(out) as {
+      kits: { machine: { id: string } }[]
+      order: { oil: { oil: string; volume: { value: number } }[] }
+    }
+    expect(kits.map(({ machine }) => machine.id)).toEqual(['station-9', 'station-8'])
+    // Two litres of 75W-90 GL-4 on the shelf and 1.2 L a transfer case: the second machine is 0.4 L short.
+    expect(order.oil.find(({ oil }) => oil === '75W-90 GL-4')?.volume.value).toBeCloseTo(400, 6)
+  })
+})
+
+describe('record', () => {
+  it('appends a good record to its log', async () => {
+    const { code, written } = await run(['record', TIND, ...VISIT, '--out', 'log.json'])
+    expect(code).toBe(0)
+    const read = parseDocumentText(written.get('log.json') ?? '')
+    expect(read).toMatchObject({ ok: true, findings: [] })
+    if (!read.ok || read.value.kind !== 'machine-log') throw new Error('no log')
+    expect(read.value.records.map(({ id }) => id)).toEqual([
+      'station-2-first',
+      'station-2-2030',
+      'station-2-check-2031',
+      'station-2-2031-10-06',
+    ])
+  })
+
+  it('after it nothing is due any more', async () => {
+    const { written } = await run(['record', TIND, ...VISIT, '--out', 'log.json'])
+    const files = {
+      'set/log.json': written.get('log.json') ?? '',
+      'set/sheet.json': readFileSync(`${TIND}/sheet.json`, 'utf8'),
+    }
+    const { out } = await run(['due', 'set', ...VISIT, '--format', 'json'], files)
+    const { machines } = JSON.parse(out) as { machines: { due: { state: string }[] }[] }
+    expect(machines[0]?.due.map(({ state }) => state)).toEqual(Array(4).fill('not due'))
+  })
+
+  it('appends nothing that is wrong, and nothing twice', async () => {
+    const bad = await run([
+      'record',
+      'examples/mistakes/record-with-a-forgotten-plug',
+      ...VISIT,
+      '--out',
+      'log.json',
+    ])
+    expect(bad).toMatchObject({ code: 1 })
+    expect(bad.written.size).toBe(0)
+    const { written } = await run(['record', TIND, ...VISIT, '--out', 'log.json'])
+    const files = {
+      'set/log.json': written.get('log.json') ?? '',
+      'set/sheet.json': readFileSync(`${TIND}/sheet.json`, 'utf8'),
+      'set/record.json': readFileSync(`${TIND}/record.json`, 'utf8'),
+    }
+    const again = await run(['record', 'set', ...VISIT, '--out', 'log.json'], files)
+    expect(again.code).toBe(1)
+    expect(again.written.size).toBe(0)
+  })
+})
+
+describe('repair', () => {
+  it.each(['forgotten-tightening', 'jack-as-support', 'hose-pulled-out-too-soon'])(
+    'mends %s',
+    async (name) => {
+      const { code, out, written } = await run([
+        'repair',
+        `examples/mistakes/${name}`,
+        '--out',
+        'mended.json',
+      ])
+      expect(code).toBe(0)
+      expect(out).toMatch(/^Mends:\n {2}add \/steps\//)
+      const files = {
+        'set/procedure.json': written.get('mended.json') ?? '',
+        'set/sheet.json': readFileSync(`examples/mistakes/${name}/sheet.json`, 'utf8'),
+      }
+      expect(await run(['check', 'set', ...VISIT], files)).toMatchObject({ code: 0 })
+    },
+  )
+
+  it('has nothing to mend in a good procedure', async () => {
+    expect(await run(['repair', TIND])).toMatchObject({
+      code: 0,
+      out: expect.stringContaining('Nothing to mend'),
+    })
+  })
+})
+
+describe('compare', () => {
+  it('two sheets, leaf by leaf', async () => {
+    const same = await run(['compare', `${TIND}/sheet.json`, 'examples/mistakes/pan-too-small/sheet.json'])
+    expect(same).toMatchObject({ code: 0, out: expect.stringContaining('No difference') })
+    const other = await run([
+      'compare',
+      `${TIND}/sheet.json`,
+      'examples/mistakes/misprinted-second-unit/sheet.json',
+    ])
+    expect(other.code).toBe(1)
+    expect(other.out).toMatch(/changed \/gearcases\/front\/openings\/fill\/tightening/)
+  })
+
+  it('the variants of one sheet', async () => {
+    const { code, out } = await run(['compare', `${TIND}/sheet.json`, '--format', 'json'])
+    expect(code).toBe(1)
+    expect((JSON.parse(out) as { path: string }[]).map(({ path }) => path)).toEqual([
+      '/gearcases/rear/oilSpace/fill/drainAndRefill',
+      '/gearcases/rear/openings/drain/place',
+    ])
+  })
+
+  it('two procedures, by what they bring about', async () => {
+    const files = [`${TIND}/sheet.json`, `${TIND}/procedure.json`]
+    expect(await run(['compare', ...files, `${TIND}/procedure.json`])).toMatchObject({ code: 0 })
+    expect(
+      await run(['compare', ...files, 'examples/mistakes/forgotten-tightening/procedure.json']),
+    ).toMatchObject({
+      code: 1,
+    })
+  })
+})
+
+describe('convert', () => {
+  it.each([
+    ['8.9 lbf·ft', 'N.m', /^8\.9 lbf·ft = 12\.066779740149464 N·m; print 12\.1 N·m$/],
+    ['30-36 Nm', 'lbf.ft', /print 23–26 lbf·ft/],
+    [
+      '20 ± 2 N·m',
+      'kgf.m',
+      /^20 ± 2 N·m = 2\.039432425955856 ± 0\.203943242595586 kgf·m; print 2\.04 ± 0\.20 kgf·m$/,
+    ],
+  ])('%s', async (text, unit, said) => {
+    const { code, out } = await run(['convert', text, '--to', unit])
+    expect(code).toBe(0)
+    expect(out).toMatch(said)
+  })
+
+  it('refuses what could mean two things, and takes it once told', async () => {
+    const { code, err } = await run(['convert', '1 qt', '--to', 'mL'])
+    expect(code).toBe(1)
+    expect(err).toMatch(/US qt and imp qt/)
+    const told = await run(['convert', '1 qt', '--to', 'mL', '--assume', 'us'])
+    expect(told).toMatchObject({ code: 0, out: expect.stringContaining('946.352946') })
+    const imperial = await run(['convert', '1 qt', '--to', 'mL', '--assume', 'imperial', '--format', 'json'])
+    expect(JSON.parse(imperial.out)).toMatchObject({ read: { value: '1', unit: 'qt_imp' } })
+  })
+})
+
+describe('schema', () => {
+  it.each(['spec-sheet', 'machine-log', 'toolbox', 'stock', 'procedure', 'service-record'])(
+    '%s',
+    async (kind) => {
+      const { code, out } = await run(['schema', kind])
+      expect(code).toBe(0)
+      expect(JSON.parse(out)).toEqual(JSON.parse(readFileSync(`schemas/v1/${kind}.json`, 'utf8')))
+    },
+  )
+})
