@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest'
+import { en } from '../../src/message/en/index.js'
+import { sealTexts } from '../../src/message/en/seal.js'
+import { renderMessage } from '../../src/message/index.js'
+
+const mm = (value: number) => ({ value, unit: 'mm' })
+const degrees = (value: number) => ({ value, unit: 'degC' })
+/** One value for each name that a param of this room can have, but `min` and `max`, which are lengths or temperatures. */
+const params = {
+  how: 'taken out',
+  kind: 'o-ring',
+  product: 'Skarn Seal',
+  thread: 'M18x1.5',
+  washer: '18 × 22 × 1.5',
+  inside: mm(16),
+  outside: mm(20),
+  section: mm(3.53),
+  thickness: mm(0.3),
+  major: mm(18),
+  most: mm(19),
+  least: mm(20),
+  designation: '-214',
+  material: 'NBR',
+  medium: 'mineral gear oil',
+  temperature: degrees(110),
+  min: degrees(-30),
+  max: degrees(100),
+  name: 'Copper washer 18 × 22',
+  count: 2,
+}
+const say = (code: string, more: object = {}) => renderMessage(en, { code, params: { ...params, ...more } })
+
+describe('texts of the seal room', () => {
+  it.each(Object.keys(sealTexts))('%s is a whole sentence', (code) => {
+    const text = say(code)
+    expect(text).toMatch(/^[-A-Z0-9“].*\.$/s)
+    expect(text).not.toMatch(/undefined|object|NaN|null|true|false/)
+  })
+
+  it('each way of opening has its own words, and one piece is one', () => {
+    const ways = ['taken out', 'cracked loose', 'level check'].map((how) =>
+      say('seal/crush-washer-every-opening', { how }),
+    )
+    expect(new Set(ways).size).toBe(3)
+    expect(say('seal/buy', { count: 1 }).replaceAll('\u00a0', ' ')).toBe('Buy 1 piece.')
+  })
+})
