@@ -11,6 +11,13 @@ import type { ReferredPart } from './walk/sheetReferences.js'
 type Amount<U extends Unit> = { readonly value: number; readonly unit: U }
 /** A reason of another room, as params carry it. */
 type Because = { readonly code: string; readonly params: Params }
+/** A name that nothing has: the first of those that exist, how many more there are, and the likely one. */
+type WrongName = {
+  readonly id: string
+  readonly known: readonly string[]
+  readonly more: number
+  readonly meant: string | undefined
+}
 type Printed = { readonly value: Figure; readonly unit: Unit }
 
 /**
@@ -19,12 +26,7 @@ type Printed = { readonly value: Figure; readonly unit: Unit }
 export interface RuleCodes {
   // spec: sheets, and what refers to them
   'spec/condition-empty': { holds: 'always' | 'never' }
-  'spec/dangling-reference': {
-    to: ReferredPart
-    id: string
-    known: readonly string[]
-    meant: string | undefined
-  }
+  'spec/dangling-reference': { to: ReferredPart } & WrongName
   'spec/id-used-twice': { kind: string; id: string }
   'spec/instances-without-per': { gearcase: string; count: number }
   'spec/interval-empty': Record<never, never>
@@ -35,7 +37,7 @@ export interface RuleCodes {
   'spec/no-way-to-empty': { gearcase: string }
   'spec/oil-space-chain': { gearcase: string; with: string }
   'spec/opening-lacks-role': { opening: string; role: OpeningRole; use: string }
-  'spec/overlapping-overrides': { target: string; with: readonly string[] }
+  'spec/overlapping-overrides': { target: string; with: string }
   'spec/override-of-other-kind': { target: string; kind: string; there: string }
   'spec/override-target-missing': { target: string }
   'spec/period-as-hours': { hours: Figure; months: number }
@@ -45,12 +47,12 @@ export interface RuleCodes {
     from?: string
     to?: string
   }
-  'spec/sheet-not-found': { id: string; known: readonly string[]; meant: string | undefined }
+  'spec/sheet-not-found': WrongName
   'spec/sheet-of-other-revision': { id: string; revision: string; known: readonly string[] }
   'spec/tolerance-too-large': { value: Figure; minus: Figure; plus: Figure; unit: Unit }
   'spec/unit-of-other-measure': { unit: Unit; measure: Measure; wanted: Measure }
-  'spec/unknown-variant': { id: string; known: readonly string[]; meant: string | undefined }
-  'spec/variants-overlap': { variant: string; with: readonly string[] }
+  'spec/unknown-variant': WrongName
+  'spec/variants-overlap': { variant: string; with: string }
   'spec/waiver-without-finding': { code: string; waived: string }
   // quantity, thread, torque
   'quantity/interval-distances-differ': { first: Printed; second: Printed }
@@ -112,7 +114,7 @@ export interface RuleCodes {
   'log/date-in-the-future': { date: string; today: string }
   'log/pause-reversed': { from: string; to: string }
   'log/record-of-other-machine': { machine: string; log: string; record: string }
-  'log/unknown-part': { id: string; known: readonly string[]; meant: string | undefined }
+  'log/unknown-part': WrongName
   'log/used-before-commissioned': { date: string; commissioned: string }
   'log/variant-contradicted': { variant: string | undefined; candidates: readonly string[] }
   // toolbox and stock
@@ -141,7 +143,7 @@ export interface RuleCodes {
   'record/date-in-the-future': { date: string; today: string }
   'record/leak-left': { gearcase: string; found: 'weeping' | 'dripping' }
   'record/level-not-right': { gearcase: string; level: 'below' | 'above' | 'not checked' }
-  'record/machine-not-found': { id: string; known: readonly string[]; meant: string | undefined }
+  'record/machine-not-found': WrongName
   'record/metal-in-the-oil': { gearcase: string; found: 'chips' | 'pieces' | 'metallic' }
   'record/oil-not-permitted': { gearcase: string; oil: string; permitted: readonly string[] }
   'record/part-not-on-machine': { part: string }
@@ -158,9 +160,9 @@ export interface RuleCodes {
   'record/tightened-other-way': { part: string; done: 'turns' | 'torque set'; wanted: 'turns' | 'torque' }
   'record/torque-outside-band': { part: string; set: Amount<TorqueUnit>; stated: PrintedValue<TorqueUnit> }
   'record/turns-outside-band': { part: string; turns: number; min: Figure; max: Figure | undefined }
-  'record/unknown-container': { id: string; known: readonly string[]; meant: string | undefined }
-  'record/unknown-part': { id: string; known: readonly string[]; meant: string | undefined }
-  'record/unknown-tool': { id: string; known: readonly string[]; meant: string | undefined }
+  'record/unknown-container': WrongName
+  'record/unknown-part': WrongName
+  'record/unknown-tool': WrongName
   'record/water-in-the-oil': { gearcase: string }
   'record/wrench-cannot-reach': {
     part: string

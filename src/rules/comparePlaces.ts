@@ -1,4 +1,5 @@
 import type { JsonPointer } from '../finding.js'
+import { readPointer } from '../spec/readPointer.js'
 import { splitPointer } from '../spec/splitPointer.js'
 
 /**
@@ -13,14 +14,16 @@ export function comparePlaces(document: unknown, first: JsonPointer, second: Jso
   for (const [depth, token] of firstTokens.entries()) {
     const other = secondTokens[depth]
     if (other === undefined) return 1
-    const keys = typeof here === 'object' && here !== null ? Object.keys(here) : []
-    if (token !== other) return placeOf(token, keys) - placeOf(other, keys) || (token < other ? -1 : 1)
-    here = keys.includes(token) ? (here as Readonly<Record<string, unknown>>)[token] : undefined
+    if (token !== other) return placeOf(token, here) - placeOf(other, here) || (token < other ? -1 : 1)
+    here = readPointer(here, `/${token.replaceAll('~', '~0').replaceAll('/', '~1')}`)
   }
   return -1
 }
 
-function placeOf(key: string, keys: readonly string[]): number {
+/** Where a key stands among its neighbours; behind all of them where it does not. */
+function placeOf(key: string, holder: unknown): number {
+  if (Array.isArray(holder)) return /^[0-9]+$/.test(key) ? Number(key) : holder.length
+  const keys = typeof holder === 'object' && holder !== null ? Object.keys(holder) : []
   const place = keys.indexOf(key)
   return place === -1 ? keys.length : place
 }

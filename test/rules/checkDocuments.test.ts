@@ -175,7 +175,7 @@ describe('checkRecordRules', () => {
       {
         code: 'record/machine-not-found',
         name: 'r.json',
-        params: { id: 'station-3', known: ['station-2'], meant: 'station-2' },
+        params: { id: 'station-3', known: ['station-2'], more: 0, meant: 'station-2' },
       },
     ])
   })

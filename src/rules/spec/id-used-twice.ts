@@ -1,6 +1,5 @@
 import { isSameJson } from '../../spec/isSameJson.js'
-import type { DocumentSet } from '../rule.js'
-import { defineRule, type RuleSubjects, type SubjectKind } from '../rule.js'
+import { type DocumentSet, defineRule, type Named, type RuleSubjects, type SubjectKind } from '../rule.js'
 
 /**
  * Two documents of one kind with the same id in one set; of sheets, with the same revision too. Whoever names
@@ -13,25 +12,35 @@ export const idUsedTwice = defineRule({
   severity: 'error',
   about: ['spec-sheet', 'machine-log', 'toolbox', 'stock', 'procedure', 'service-record'],
   check: (document, set) => {
-    const twins = everyDocument(set).filter(
-      (other) =>
-        other.kind === document.kind &&
-        other.id === document.id &&
-        (document.kind !== 'spec-sheet' ||
-          (other.kind === 'spec-sheet' && other.revision === document.revision)),
-    )
-    const [first] = twins
+    const first = firstOfId(document, set)
     if (first === undefined || first === document || isSameJson(first, document)) return []
     return [{ path: '/id', params: { kind: document.kind, id: document.id } }]
   },
 })
 
-function everyDocument(set: DocumentSet): readonly RuleSubjects[SubjectKind][] {
-  const { sheets, logs, toolboxes, stocks, procedures, records } = set
-  return [
-    ...[sheets, logs, toolboxes, stocks, procedures, records].flatMap((kind) =>
-      kind.map(({ document }): RuleSubjects[SubjectKind] => document),
-    ),
-    ...logs.flatMap(({ document }) => document.records),
-  ]
+function firstOfId(document: RuleSubjects[SubjectKind], set: DocumentSet): object | undefined {
+  const { id } = document
+  const { kind } = document
+  if (kind === 'service-record') {
+    const alone = set.records.find((record) => record.document.id === id)?.document
+    return alone ?? firstInLogs(id, set)
+  }
+  const lists = {
+    'spec-sheet': set.sheets,
+    'machine-log': set.logs,
+    toolbox: set.toolboxes,
+    stock: set.stocks,
+    procedure: set.procedures,
+  }
+  const revision = kind === 'spec-sheet' ? document.revision : undefined
+  const twins: readonly Named<{ readonly id: string; readonly revision?: string }>[] = lists[kind]
+  return twins.find((other) => other.document.id === id && other.document.revision === revision)?.document
+}
+
+function firstInLogs(id: string, { logs }: DocumentSet): object | undefined {
+  for (const { document } of logs) {
+    const found = document.records.find((record) => record.id === id)
+    if (found !== undefined) return found
+  }
+  return undefined
 }

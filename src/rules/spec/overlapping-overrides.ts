@@ -14,22 +14,15 @@ export const overlappingOverrides = defineRule({
     const entries = (sheet.overrides ?? []).flatMap(({ when, set }, place) =>
       set.map((entry, at) => ({ when, target: entry.path, path: `/overrides/${place}/set/${at}` })),
     )
-    return entries.flatMap((later, place) => {
-      const clashing = entries
-        .slice(0, place)
-        .filter((earlier) => earlier.target === later.target && canBothHold(sheet, earlier.when, later.when))
-      if (clashing.length === 0) return []
-      const related = clashing.map(({ path }) => ({
-        document: { kind: 'spec-sheet' as const, id: sheet.id },
-        path,
-      }))
-      return [
-        {
-          path: later.path,
-          related,
-          params: { target: later.target, with: clashing.map(({ path }) => path) },
-        },
-      ]
+    const earlierOf = new Map<string, typeof entries>()
+    return entries.flatMap(({ when, target, path }) => {
+      const earlier = earlierOf.get(target) ?? []
+      const clash = earlier.find((one) => canBothHold(sheet, one.when, when))
+      earlierOf.set(target, earlier)
+      earlier.push({ when, target, path })
+      if (clash === undefined) return []
+      const document = { kind: 'spec-sheet' as const, id: sheet.id }
+      return [{ path, related: [{ document, path: clash.path }], params: { target, with: clash.path } }]
     })
   },
 })

@@ -15,13 +15,11 @@ export const variantsOverlap = defineRule({
     const variants = Object.entries(sheet.machine.variants)
     return variants.flatMap(([id, { when }], place) => {
       if (when === undefined) return []
-      const clashing = variants
+      const clash = variants
         .slice(0, place)
-        .filter(([, earlier]) => earlier.when !== undefined && canBothHold(alone, earlier.when, when))
-        .map(([other]) => other)
-      return clashing.length === 0
-        ? []
-        : [{ path: `/machine/variants/${id}/when`, params: { variant: id, with: clashing } }]
+        .find(([, earlier]) => earlier.when !== undefined && canBothHold(alone, earlier.when, when))
+      if (clash === undefined) return []
+      return [{ path: `/machine/variants/${id}/when`, params: { variant: id, with: clash[0] } }]
     })
   },
 })

@@ -1,9 +1,13 @@
 import type { JsonPointer } from '../../finding.js'
 import { suggestName } from '../../spec/suggestName.js'
 
+/** A reader does not look through more; a sheet with a thousand ids would repeat them a thousand times. */
+const MOST_NAMED = 8
+
 /** A complaint about a name that nothing has: what there is instead, and the likely one as a cure. */
 export function complainOfName(path: JsonPointer, id: string, known: readonly string[]) {
   const meant = suggestName(id, known)
   const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
-  return { path, params: { id, known, meant }, cures }
+  const more = Math.max(0, known.length - MOST_NAMED)
+  return { path, params: { id, known: known.slice(0, MOST_NAMED), more, meant }, cures }
 }

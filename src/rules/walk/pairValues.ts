@@ -1,6 +1,6 @@
 import type { JsonPointer } from '../../finding.js'
 import { findLeaves } from '../../spec/findLeaves.js'
-import type { SpecSheet, StatedValue } from '../../spec/index.js'
+import type { SpecSheet, SpecValue, StatedValue } from '../../spec/index.js'
 
 /** Two stated values that hold for the same machines, and where the one stands that this place changes. */
 export interface ValuePair {
@@ -14,14 +14,16 @@ export interface ValuePair {
  * each override that sets one of the two, with the sheet's own for what it leaves alone.
  */
 export function pairValues(sheet: SpecSheet, one: JsonPointer, other: JsonPointer): readonly ValuePair[] {
-  const values = findLeaves(sheet).flatMap((found) =>
-    found.kind === 'value'
-      ? [{ ...found, place: found.replaces ?? found.path, block: blockOf(found.path) }]
-      : [],
-  )
-  const at = (place: JsonPointer, block: string) =>
-    values.find((value) => value.place === place && value.block === block)
-  const blocks = new Set(values.map(({ block }) => block))
+  const leaves = new Map<string, { readonly path: JsonPointer; readonly leaf: SpecValue }>()
+  const blocks = new Set<string>()
+  for (const found of findLeaves(sheet)) {
+    const place = found.replaces ?? found.path
+    if (found.kind !== 'value' || (place !== one && place !== other)) continue
+    const block = blockOf(found.path)
+    blocks.add(block)
+    if (!leaves.has(block + place)) leaves.set(block + place, found)
+  }
+  const at = (place: JsonPointer, block: string) => leaves.get(block + place)
   return [...blocks].flatMap((block) => {
     const changed = at(one, block) ?? at(other, block)
     const first = at(one, block) ?? at(one, '')

@@ -12,8 +12,8 @@ export const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
     level === 'not checked'
       ? `${gearcase}: the level was not checked. Check it before the machine works.`
       : `${gearcase}: the level was left ${level} its mark. Correct it before the machine works.`,
-  'record/machine-not-found': ({ id, known, meant }, say) =>
-    `No log of the machine “${id}” is in this set.${meantWords(meant, known, say)}`,
+  'record/machine-not-found': ({ id, ...names }, say) =>
+    `No log of the machine “${id}” is in this set.${meantWords(names, say)}`,
   'record/metal-in-the-oil': ({ gearcase, found }) =>
     `${gearcase}: ${found === 'metallic' ? 'metal in the oil' : `${found} on the magnet`}, and it was filled. Stop the machine and have the gearcase opened.`,
   'record/oil-not-permitted': ({ gearcase, oil, permitted }, say) =>
@@ -39,12 +39,11 @@ export const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
     `${part}: set to ${say.quantity(set)}, and the sheet states ${say.quantity(stated)}. Slacken it, fit a new washer and set it again.`,
   'record/turns-outside-band': ({ part, turns, min, max }, say) =>
     `${part}: ${say.count(turns, 'turn', 'turns')} past finger tight, and the sheet states ${max === undefined ? `at least ${min}` : `${min} to ${max}`}.`,
-  'record/unknown-container': ({ id, known, meant }, say) =>
-    `No container “${id}” is in this set.${meantWords(meant, known, say)}`,
-  'record/unknown-part': ({ id, known, meant }, say) =>
-    `The sheet has no “${id}” here.${meantWords(meant, known, say)}`,
-  'record/unknown-tool': ({ id, known, meant }, say) =>
-    `No torque wrench “${id}” is in this set.${meantWords(meant, known, say)}`,
+  'record/unknown-container': ({ id, ...names }, say) =>
+    `No container “${id}” is in this set.${meantWords(names, say)}`,
+  'record/unknown-part': ({ id, ...names }, say) => `The sheet has no “${id}” here.${meantWords(names, say)}`,
+  'record/unknown-tool': ({ id, ...names }, say) =>
+    `No torque wrench “${id}” is in this set.${meantWords(names, say)}`,
   'record/water-in-the-oil': ({ gearcase }) =>
     `${gearcase}: milky oil. Find where the water came in, and change the oil again after a short run.`,
   'record/wrench-cannot-reach': ({ part, wrench, torque, because }, say) =>

@@ -9,8 +9,8 @@ export const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
     holds === 'always'
       ? 'This condition asks for nothing, so it holds for every machine. Say what it is for, or leave it out.'
       : 'This list names nobody, so the condition never holds. Fill the list, or leave it out.',
-  'spec/dangling-reference': ({ to, id, known, meant }, say) =>
-    `The sheet has no ${to} “${id}”.${meantWords(meant, known, say)}`,
+  'spec/dangling-reference': ({ to, id, ...names }, say) =>
+    `The sheet has no ${to} “${id}”.${meantWords(names, say)}`,
   'spec/id-used-twice': ({ kind, id }) =>
     `Another ${kind} of this set has the id “${id}” too. Give each document an id of its own.`,
   'spec/instances-without-per': ({ gearcase, count }, say) =>
@@ -31,8 +31,8 @@ export const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
     `“${gearcase}” shares the oil of “${owner}”, which does not own its oil either. Name the gearcase that owns it.`,
   'spec/opening-lacks-role': ({ opening, role, use }) =>
     `“${opening}” is named here for “${use}”, and its own entry does not have the use “${role}”. One of the two names the wrong opening.`,
-  'spec/overlapping-overrides': ({ target, with: others }, say) =>
-    `This override and ${say.list(others)} set ${target} for the same machine. Narrow one of the conditions: the last one does not win.`,
+  'spec/overlapping-overrides': ({ target, with: other }) =>
+    `This override and ${other} set ${target} for the same machine. Narrow one of the conditions: the last one does not win.`,
   'spec/override-of-other-kind': ({ target, kind, there }) =>
     `This override says it sets a ${kind}, and ${target} is a ${there}.`,
   'spec/override-target-missing': ({ target }) =>
@@ -41,18 +41,18 @@ export const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
     `${hours} h look like ${say.count(months, 'month', 'months')} written as hours. An hour meter counts work, not the calendar: write the period as P${months}M.`,
   'spec/serial-range-wrong': ({ what, prefix = '', from = '…', to = '…' }) =>
     `Serials ${prefix}${from} to ${prefix}${to}: ${SERIAL_MISTAKES[what]}.`,
-  'spec/sheet-not-found': ({ id, known, meant }, say) =>
-    `No sheet “${id}” is in this set.${meantWords(meant, known, say)}`,
+  'spec/sheet-not-found': ({ id, ...names }, say) =>
+    `No sheet “${id}” is in this set.${meantWords(names, say)}`,
   'spec/sheet-of-other-revision': ({ id, revision, known }, say) =>
     `This was kept against revision “${revision}” of the sheet “${id}”; the set holds ${say.list(known.map((one) => `“${one}”`))}. Compare the two, then name the one that holds.`,
   'spec/tolerance-too-large': ({ value, minus, plus, unit }, say) =>
     `A tolerance of − ${minus} + ${plus} on ${say.quantity({ value, unit })} is as large as the value. Look for a lost decimal point.`,
   'spec/unit-of-other-measure': ({ unit, measure, wanted }, say) =>
     `${unitName(unit, say)} measures ${MEASURES[measure] ?? measure}, and this place wants ${MEASURES[wanted] ?? wanted}.`,
-  'spec/unknown-variant': ({ id, known, meant }, say) =>
-    `The sheet has no variant “${id}”.${meantWords(meant, known, say)}`,
-  'spec/variants-overlap': ({ variant, with: others }, say) =>
-    `A machine can be both “${variant}” and ${say.list(others.map((one) => `“${one}”`))} by these conditions. Narrow them until one is left.`,
+  'spec/unknown-variant': ({ id, ...names }, say) =>
+    `The sheet has no variant “${id}”.${meantWords(names, say)}`,
+  'spec/variants-overlap': ({ variant, with: other }) =>
+    `A machine can be both “${variant}” and “${other}” by these conditions. Narrow them until one is left.`,
   'spec/waiver-without-finding': ({ code, waived }) =>
     `Nothing is found as ${code} at ${waived === '' ? 'the whole document' : waived}, so this waiver waives nothing. Take it out, or point it right.`,
 }

@@ -10,8 +10,7 @@ export const workshopRuleTexts: Texts<RoomRuleCodes<'log' | 'toolbox' | 'stock'>
     `The pause ends on ${say.date(to)}, before it starts on ${say.date(from)}.`,
   'log/record-of-other-machine': ({ machine, log, record }) =>
     `The record “${record}” belongs to the machine “${machine}”, and this is the log of “${log}”.`,
-  'log/unknown-part': ({ id, known, meant }, say) =>
-    `The sheet has no “${id}” here.${meantWords(meant, known, say)}`,
+  'log/unknown-part': ({ id, ...names }, say) => `The sheet has no “${id}” here.${meantWords(names, say)}`,
   'log/used-before-commissioned': ({ date, commissioned }, say) =>
     `${say.date(date)} is before the first use on ${say.date(commissioned)}. One of the two dates is wrong.`,
   'log/variant-contradicted': ({ variant, candidates }, say) => {
