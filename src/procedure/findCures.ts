@@ -39,6 +39,7 @@ export function countTroubles(
     const { faults, canRun, location } = knowStep(scale, step)
     count += faults + (ids.has(step.id) ? 1 : 0)
     ids.add(step.id)
+    scale.effort.left -= 1
     if (canRun) count += runStep(world, state, step, location).length
     if (count > most) return most + 1
   }
@@ -80,8 +81,7 @@ export function findCures(
 function weigh(scale: Scale, attempts: Iterable<Attempt>, most: number): readonly Cure[] {
   const better: { readonly cure: Cure; readonly left: number }[] = []
   for (const { cure, steps } of attempts) {
-    scale.effort.left -= steps.length
-    if (scale.effort.left < 0) break
+    if (scale.effort.left <= 0) break
     const left = countTroubles(scale, steps, most)
     if (left <= most) better.push({ cure, left })
   }

@@ -15,7 +15,7 @@ export interface Repair {
 }
 
 /** Steps run in search of cures, over the whole repair. */
-const EFFORT = 2_000_000
+const EFFORT = 600_000
 
 /**
  * Mends a writer's order of work with as few changes as possible, for a writer who wants a proposal.

@@ -4,8 +4,8 @@ import { checkSteps } from './checkSteps.js'
 import { readWorld } from './examine.js'
 import { requireProcedure, requireSheet } from './requireDocument.js'
 
-/** Steps run in search of cures: some thousand orders of work of usual length. */
-const EFFORT = 400_000
+/** Steps run in search of cures: enough for every place in a list of a few hundred steps. */
+const EFFORT = 150_000
 
 /**
  * Checks a writer's order of work against its sheet, so that nobody is stranded, hurt or left with an open plug.

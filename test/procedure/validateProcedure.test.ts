@@ -1,5 +1,7 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { repairProcedure, validateProcedure } from '../../src/procedure/index.js'
+import { procedureTexts } from '../../src/message/en/procedure.js'
+import { repairProcedure, simulateProcedure, validateProcedure } from '../../src/procedure/index.js'
 import type { Action, ProcedureDocument, SpecSheet, Step } from '../../src/spec/index.js'
 import { build, sharedSheet, varietySheet } from './sheets.js'
 
@@ -445,6 +447,30 @@ describe('the document as a whole', () => {
 })
 
 describe('strange lists', () => {
+  test('steps of any shape and order give findings, never an exception', () => {
+    const rear = build(varietySheet, ['rear-change', 'hub-change'])
+    const odd = fc.record({
+      id: fc.oneof(fc.string(), fc.constantFrom('__proto__', 'read')),
+      do: fc.oneof(fc.constantFrom(...rear.steps.map((step) => step.do)), fc.string()),
+      on: fc.oneof(fc.constantFrom(...rear.steps.map((step) => step.on)), fc.string(), fc.double()),
+      at: fc.oneof(fc.constantFrom(...rear.steps.map((step) => step.at)), fc.jsonValue()),
+      values: fc.oneof(fc.constant(undefined), fc.dictionary(fc.string(), fc.jsonValue())),
+    })
+    fc.assert(
+      fc.property(fc.array(odd, { maxLength: 12 }), fc.shuffledSubarray([...rear.steps]), (strange, some) => {
+        const steps = [...strange, ...some] as readonly Step[]
+        const { findings } = simulateProcedure({ ...rear, steps }, varietySheet)
+        for (const finding of findings) expect(Object.keys(procedureTexts)).toContain(finding.code)
+        expect(JSON.parse(JSON.stringify(findings))).toEqual(findings)
+      }),
+      { numRuns: 100 },
+    )
+    const strange = fc.sample(odd, { numRuns: 40, seed: 7 }) as unknown as readonly Step[]
+    const broken = { ...rear, steps: strange }
+    const { findings } = simulateProcedure(broken, varietySheet)
+    expect(codes(broken, varietySheet)).toEqual(findings.map((one) => one.code))
+  })
+
   test('three thousand times the same step: every finding is told, in seconds', () => {
     const rear = build(varietySheet, ['rear-change'])
     const steps = Array.from(

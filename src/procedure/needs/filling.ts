@@ -138,7 +138,7 @@ export function isLevelJudged(owner: GearcaseLayout, task: 'check' | 'change' | 
 }
 
 /** New oil has been run through where the manual asks for a second look, and nobody has looked yet. */
-export function isRecheckOpen(
+function isRecheckOpen(
   owner: Unit,
   here: { readonly oil: string; readonly ranSinceFill: boolean; readonly levelCheckedSinceRun: boolean },
 ): boolean {

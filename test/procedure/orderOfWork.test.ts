@@ -1,0 +1,235 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { buildProcedure, validateProcedure } from '../../src/procedure/index.js'
+import type { Action, Seal, SpecSheet, Step } from '../../src/spec/index.js'
+import { build, makeCase, makeSheet, O_RING, visitArbitrary, WASHER } from './sheets.js'
+
+// A second reading of built orders of work that knows nothing of states, needs or effects: only places in the list.
+
+function places(steps: readonly Step[], action: Action, on?: string, instance?: string): readonly number[] {
+  return steps.flatMap((step, place) =>
+    step.do === action && (on === undefined || step.on === on) && step.at?.instance === instance
+      ? [place]
+      : [],
+  )
+}
+
+interface OpeningOfVisit {
+  readonly path: string
+  readonly instance: string | undefined
+  readonly roles: readonly string[]
+  readonly seals: readonly Seal[]
+  readonly magnet: boolean
+}
+
+function listOpenings(sheet: SpecSheet): readonly OpeningOfVisit[] {
+  return Object.entries(sheet.gearcases).flatMap(([id, gearcase]) =>
+    (gearcase.instances === undefined ? [undefined] : Object.keys(gearcase.instances)).flatMap((instance) =>
+      Object.entries(gearcase.openings).map(([opening, one]) => ({
+        path: `/gearcases/${id}/openings/${opening}`,
+        instance,
+        roles: one.uses.map((use) => use.role),
+        seals: one.seals,
+        magnet: one.magnet === true,
+      })),
+    ),
+  )
+}
+
+function eachVisit(check: (sheet: SpecSheet, steps: readonly Step[]) => void): void {
+  fc.assert(
+    fc.property(visitArbitrary, ({ sheet, services }) => {
+      check(sheet, build(sheet, services).steps)
+    }),
+    { numRuns: 200 },
+  )
+}
+
+describe('by places in the list alone', () => {
+  test('every opening is cleaned around, cracked, taken out, fitted and tightened equally often, in that order', () => {
+    eachVisit((sheet, steps) => {
+      for (const { path, instance } of listOpenings(sheet)) {
+        const rounds = (['clean around', 'crack loose', 'fit', 'tighten'] as const).map((action) =>
+          places(steps, action, path, instance),
+        )
+        const [clean, crack, fit, tighten] = rounds
+        for (const round of rounds) expect(round.length).toBe(crack?.length)
+        for (const [nth, at] of (crack ?? []).entries()) {
+          expect(clean?.[nth]).toBeLessThan(at)
+          expect(fit?.[nth]).toBeGreaterThan(at)
+          expect(tighten?.[nth]).toBeGreaterThan(fit?.[nth] ?? 0)
+          const out = places(steps, 'take out', path, instance)
+          expect(out.some((place) => place > at && place < (fit?.[nth] ?? 0))).toBe(true)
+        }
+      }
+    })
+  })
+
+  test('every washer that is replaced at every opening is replaced as often as its plug is tightened', () => {
+    eachVisit((sheet, steps) => {
+      for (const { path, instance, seals } of listOpenings(sheet))
+        for (const [nth, seal] of seals.entries()) {
+          if (seal.kind !== 'crush washer') continue
+          const renewed = places(steps, 'fit new seal', `${path}/seals/${nth}`, instance)
+          expect(renewed.length).toBe(places(steps, 'tighten', path, instance).length)
+        }
+    })
+  })
+
+  test('no drain plug is touched before a fill plug was cracked and nipped; it is tight before oil is poured', () => {
+    eachVisit((sheet, steps) => {
+      for (const drain of listOpenings(sheet)) {
+        if (!drain.roles.includes('drain') || drain.roles.includes('fill')) continue
+        const [touched] = places(steps, 'crack loose', drain.path, drain.instance)
+        if (touched === undefined) continue
+        const fill = drain.path.replace('/drain', '/fill')
+        const [cracked] = places(steps, 'crack loose', fill, drain.instance)
+        const [nipped] = places(steps, 'nip by hand', fill, drain.instance)
+        const [out] = places(steps, 'take out', fill, drain.instance)
+        const [drained] = places(steps, 'let drain', drain.path, drain.instance)
+        const [tight] = places(steps, 'tighten', drain.path, drain.instance)
+        const [poured] = places(steps, 'pour the oil', fill, drain.instance)
+        const order = [cracked, nipped, touched, out, drained, tight, poured]
+        expect(order).not.toContain(undefined)
+        expect(order).toEqual([...order].sort((one, other) => (one ?? 0) - (other ?? 0)))
+      }
+    })
+  })
+
+  test('a magnet is looked at, then wiped, before its plug goes back', () => {
+    eachVisit((sheet, steps) => {
+      for (const { path, instance, magnet } of listOpenings(sheet)) {
+        const [fit] = places(steps, 'fit', path, instance)
+        if (!magnet || fit === undefined) continue
+        const [seen] = places(steps, 'inspect the magnet', path, instance)
+        const [wiped] = places(steps, 'clean the magnet', path, instance)
+        expect(seen).toBeLessThan(wiped ?? 0)
+        expect(wiped).toBeLessThan(fit)
+      }
+    })
+  })
+
+  test('chocks before every lift, a stand after every jack, as many times down as up, and a run only on the wheels', () => {
+    eachVisit((_sheet, steps) => {
+      let up = new Set<string>()
+      let chocked = false
+      for (const [place, step] of steps.entries()) {
+        if (step.do === 'chock the wheels') chocked = true
+        if (['warm the oil', 'short run', 'park on level ground'].includes(step.do)) {
+          expect(up.size).toBe(0)
+          chocked = false
+        }
+        if (step.do === 'raise the machine') {
+          expect(chocked).toBe(true)
+          expect(steps[place + 1]).toMatchObject({ do: 'set on stands', on: step.on })
+          expect(up.has(step.on ?? '')).toBe(false)
+          up.add(step.on ?? '')
+        }
+        if (step.do === 'lower the machine') {
+          expect(up.size).toBeGreaterThan(0)
+          up = new Set()
+        }
+      }
+      expect(up.size).toBe(0)
+    })
+  })
+
+  test('a shield comes off once and goes back once, after every look for leaks at what is behind it', () => {
+    eachVisit((sheet, steps) => {
+      const off = places(steps, 'remove shield')
+      const on = places(steps, 'refit shield')
+      expect(on.length).toBe(off.length)
+      expect(off.length).toBeLessThanOrEqual(1)
+      if (off[0] !== undefined) expect(off[0]).toBeLessThan(on[0] ?? 0)
+      for (const [place, step] of steps.entries()) {
+        const gearcase = sheet.gearcases[step.on?.split('/')[2] ?? '']
+        if (step.do !== 'check for leaks' || gearcase?.shields === undefined || on[0] === undefined) continue
+        expect(place).toBeLessThan(on[0])
+      }
+    })
+  })
+})
+
+describe('what is not known of the machine', () => {
+  const winch = { variants: ['winch'] }
+
+  test('which seal it has: a new one is never wrong', () => {
+    const sheet = makeSheet(
+      { rear: makeCase('rear', { seal: O_RING }) },
+      {
+        overrides: [
+          {
+            when: winch,
+            set: [{ kind: 'seal', path: '/gearcases/rear/openings/drain/seals/0', to: WASHER }],
+          },
+        ],
+      },
+    )
+    const done = (identity: { variant: string } | Record<string, never>) => {
+      const built = buildProcedure({ sheet, identity, services: ['change'] })
+      if (!built.ok) throw new Error('not built')
+      expect(validateProcedure(built.value, sheet)).toEqual([])
+      return built.value.steps
+        .filter((step) => step.on === '/gearcases/rear/openings/drain/seals/0')
+        .map((step) => step.do)
+    }
+    expect(done({ variant: 'plain' })).toEqual(['inspect the seal'])
+    expect(done({ variant: 'winch' })).toEqual(['take off old seal', 'fit new seal'])
+    expect(done({})).toEqual(['take off old seal', 'fit new seal'])
+  })
+
+  test('which oil it takes: the additive step is there where some oil needs it', () => {
+    const plain = makeCase('rear', {})
+    const { oilSpace: mixed } = makeCase('rear', { additive: 'always' })
+    if (mixed.kind !== 'own') throw new Error('an own oil space is wanted')
+    const sheet = makeSheet(
+      { rear: plain },
+      {
+        overrides: [
+          { when: winch, set: [{ kind: 'oils', path: '/gearcases/rear/oilSpace/oils', to: mixed.oils }] },
+        ],
+      },
+    )
+    const adds = (identity: { variant: string } | Record<string, never>) => {
+      const built = buildProcedure({ sheet, identity, services: ['change'] })
+      if (!built.ok) throw new Error('not built')
+      return built.value.steps.filter((step) => step.do === 'add the additive').length
+    }
+    expect([adds({ variant: 'plain' }), adds({ variant: 'winch' }), adds({})]).toEqual([0, 1, 1])
+  })
+
+  test('a drain temperature that only an override states is pointed to', () => {
+    const path = '/gearcases/rear/drainTemperature'
+    const to = { kind: 'nominal', value: '40', unit: 'degC' } as const
+    const sheet = makeSheet(
+      { rear: makeCase('rear', {}) },
+      { overrides: [{ when: winch, set: [{ kind: 'value', path, to }] }] },
+    )
+    const warm = build(sheet, ['change'], { variant: 'winch' }).steps.find(
+      (step) => step.do === 'warm the oil',
+    )
+    expect(warm?.values).toEqual({ rear: path })
+  })
+
+  test('oils that are not stated, and a shield that this machine lacks', () => {
+    const rear = makeCase('rear', { shield: true })
+    if (rear.oilSpace.kind !== 'own') throw new Error('an own oil space is wanted')
+    const sheet = makeSheet({
+      rear: { ...rear, oilSpace: { ...rear.oilSpace, oils: { kind: 'not stated' } } },
+    })
+    const guard = sheet.shields?.['pan-guard']
+    if (guard === undefined) throw new Error('a shield is wanted')
+    const some = { ...sheet, shields: { 'pan-guard': { ...guard, appliesTo: winch } } }
+    const steps = build(some, ['change'], { variant: 'plain' }).steps
+    expect(places(steps, 'remove shield')).toEqual([])
+    expect(validateProcedure(build(some, ['change'], { variant: 'plain' }), some)).toEqual([])
+    const open = buildProcedure({ sheet: some, identity: {}, services: ['change'] })
+    expect(open.findings.map((one) => [one.code, one.path])).toEqual([
+      ['procedure/part-cannot-be-told', '/shields/pan-guard'],
+    ])
+    if (!open.ok) throw new Error('not built')
+    expect(open.value.steps.find((step) => step.do === 'remove shield')?.values?.['onlyIf']).toBe(
+      '/shields/pan-guard/appliesTo',
+    )
+  })
+})
