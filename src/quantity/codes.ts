@@ -17,7 +17,7 @@ export interface QuantityCodes {
   'quantity/number-is-no-figure': { text: string }
   'quantity/decimal-mark-is-unclear': { text: string; withPoint: string; withComma: string }
   'quantity/fraction-does-not-end': { text: string; value: string }
-  'quantity/value-is-negative': { text: string; unit: Unit }
+  'quantity/value-is-negative': { quantity: { value: string; unit: Unit } }
   'quantity/band-is-upside-down': { min: string; max: string }
   'quantity/unit-is-missing': { text: string }
   'quantity/unit-is-unknown': { text: string }

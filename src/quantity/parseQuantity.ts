@@ -163,7 +163,7 @@ function bandOf(parts: Parts, unit: Unit, reading: Reading, findings: Finding[])
       ? second
       : undefined
   if (below !== undefined && !/^(deg[CF]|K_diff)/.test(unit)) {
-    findings.push(textFinding('quantity/value-is-negative', { text: below, unit }))
+    findings.push(textFinding('quantity/value-is-negative', { quantity: { value: below, unit } }))
   }
   const asPrinted = numbers.some(({ fraction }) => fraction !== undefined) && {
     asPrinted: numbers

@@ -17,8 +17,8 @@ export const quantityTexts: Texts<QuantityCodes> = {
     `“${text}” can mean ${withPoint} or ${withComma}. Say which decimal mark the text uses.`,
   'quantity/fraction-does-not-end': ({ text, value }) =>
     `The fraction in “${text}” has no end as a decimal; ${value} is used.`,
-  'quantity/value-is-negative': ({ text, unit }) =>
-    `${text} ${unitSymbol(unit)} is below zero; only temperatures may be.`,
+  'quantity/value-is-negative': ({ quantity }, say) =>
+    `${say.quantity(quantity)} is below zero; only temperatures may be.`,
   'quantity/band-is-upside-down': ({ min, max }) =>
     `The lower limit ${min} is above the upper limit ${max}. Put the smaller one first.`,
   'quantity/unit-is-missing': ({ text }) => `“${text}” names no unit. Write one, such as 20 N·m.`,

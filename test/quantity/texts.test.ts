@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest'
+import type { Reason } from '../../src/finding.js'
+import { en } from '../../src/message/en/index.js'
+import { quantityTexts } from '../../src/message/en/quantity.js'
+import { renderMessage } from '../../src/message/index.js'
+import { type PrintedBand, parseQuantity, printedFiguresAgree, type Unit } from '../../src/quantity/index.js'
+import { UNIT_TEXTS } from '../published/unitTexts.js'
+
+const nominal = (value: string, unit: Unit): PrintedBand => ({ kind: 'nominal', value, unit })
+
+/** Every code of the room as it really comes out, from texts and from printed figures. */
+function reasonsSeen(): Reason[] {
+  const read = UNIT_TEXTS.flatMap(({ text, options }) => parseQuantity(text, options).findings)
+  const long = parseQuantity('9'.repeat(300)).findings
+  const limits: PrintedBand = { kind: 'limits', min: '30', max: '36', unit: 'N.m' }
+  const judged = [
+    printedFiguresAgree(nominal('10.0', 'N.m'), nominal('10.2', 'N.m')),
+    printedFiguresAgree(nominal('9', 'N.m'), nominal('80', 'lbf.ft')),
+    printedFiguresAgree(nominal('9', 'N.m'), nominal('50', 'lbf.ft')),
+    printedFiguresAgree(limits, nominal('24', 'lbf.ft')),
+  ].flatMap(({ reasons }) => reasons)
+  return [...read, ...long, ...judged]
+}
+
+describe('English texts of the room', () => {
+  it('exist for every code that comes out, and every code that has one comes out', () => {
+    const seen = new Set(reasonsSeen().map(({ code }) => code))
+    expect([...seen].sort()).toEqual(Object.keys(quantityTexts).sort())
+  })
+
+  it('are whole sentences without holes', () => {
+    for (const reason of reasonsSeen()) {
+      const text = renderMessage(en, reason)
+      expect(text).toMatch(/^[A-Z“0-9≥−].*\.$/s)
+      expect(text).not.toMatch(/undefined|NaN|\[object|null|quantity\//)
+    }
+  })
+
+  it.each([
+    ['5 gal', '“gal” can mean any of US\u00a0gal and imp\u00a0gal. Write out the one that is meant.'],
+    [
+      '8.9 ft/lbs',
+      '“ft/lbs” is one unit divided by another, and a torque is force times length. Write lbf·ft, if that is meant.',
+    ],
+    ['20 nm', 'Capital and small letters change the meaning of “nm”. Write N·m, if that is meant.'],
+    ['1.234 L', '“1.234 L” can mean 1.234 or 1234. Say which decimal mark the text uses.'],
+    ['44–34 N·m', 'The lower limit 44 is above the upper limit 34. Put the smaller one first.'],
+  ])('says of “%s” what to do', (text, sentence) => {
+    const [finding] = parseQuantity(text).findings
+    expect(finding && renderMessage(en, finding)).toBe(sentence)
+  })
+
+  it('names both figures of a slip', () => {
+    const [reason] = printedFiguresAgree(nominal('9', 'N.m'), nominal('80', 'lbf.ft')).reasons
+    expect(reason && renderMessage(en, reason)).toBe(
+      '9\u00a0N·m and 80\u00a0lbf·ft are apart by a factor of 12: pound-inches and pound-feet have been mixed up. Find out which of them is right before anyone works to it.',
+    )
+  })
+})
