@@ -55,4 +55,11 @@ export interface IntervalCodes {
   'interval/import-unit': { unit: string }
   'interval/import-mixed-units': { units: readonly string[] }
   'interval/import-date': { text: string }
+  // Rules over documents as written
+  'interval/first-longer-than-repeat': { by: readonly string[] }
+  'interval/severe-longer-than-repeat': { by: string }
+  'interval/window-not-below-repeat': { by: string }
+  'interval/implied-speed': { speed: number; slowest: number; fastest: number }
+  'interval/log-speed': { speed: number; fastest: number; from: string; to: string }
+  'interval/months-as-days': { days: number; months: number }
 }

@@ -1,5 +1,13 @@
 import { portionLargerThanRefill } from './fill/portion-larger-than-refill.js'
 import { refillLargerThanDryFill } from './fill/refill-larger-than-dry-fill.js'
+import { factorLeavesPart } from './interval/factor-leaves-part.js'
+import { firstLongerThanRepeat } from './interval/first-longer-than-repeat.js'
+import { impliedSpeed } from './interval/implied-speed.js'
+import { limitNotAboveZero } from './interval/limit-not-above-zero.js'
+import { logSpeed } from './interval/log-speed.js'
+import { monthsAsDays } from './interval/months-as-days.js'
+import { severeLongerThanRepeat } from './interval/severe-longer-than-repeat.js'
+import { windowNotBelowRepeat } from './interval/window-not-below-repeat.js'
 import { dateInTheFuture } from './log/date-in-the-future.js'
 import { pauseReversed } from './log/pause-reversed.js'
 import { recordOfOtherMachine } from './log/record-of-other-machine.js'
@@ -134,6 +142,14 @@ export const allRules: readonly AnyRule[] = [
   viscosityOutsideGrade,
   portionLargerThanRefill,
   refillLargerThanDryFill,
+  factorLeavesPart,
+  firstLongerThanRepeat,
+  impliedSpeed,
+  limitNotAboveZero,
+  logSpeed,
+  monthsAsDays,
+  severeLongerThanRepeat,
+  windowNotBelowRepeat,
   dateInTheFuture,
   pauseReversed,
   recordOfOtherMachine,

@@ -94,6 +94,21 @@ export const intervalTexts: Texts<IntervalCodes> = {
   'interval/import-mixed-units': ({ units }, say) =>
     `The odometer is given in ${say.list(units)}. One machine must keep to one unit; its distances are left out.`,
   'interval/import-date': ({ text }) => `“${text}” has no calendar date in front; the reading is left out.`,
+
+  'interval/first-longer-than-repeat': ({ by }, say) =>
+    `The first interval is longer than the repeat by ${say.list(by.map((limit) => LIMIT[limit] ?? limit))}. The first change comes early in most manuals: look again.`,
+  'interval/severe-longer-than-repeat': ({ by }) =>
+    by === 'factor'
+      ? 'The factor for severe use is above 1 and would lengthen the interval. Severe use shortens it.'
+      : `The interval for severe use is longer than the normal one by ${LIMIT[by] ?? by}. Severe use shortens it: look again.`,
+  'interval/window-not-below-repeat': ({ by }) =>
+    `The ${LIMIT[by] ?? by} window is as long as the interval or longer, so the service would never be overdue.`,
+  'interval/implied-speed': ({ speed, slowest, fastest }, say) =>
+    `Hours and distance together mean ${say.quantity({ value: Math.round(speed * 10) / 10, unit: 'km/h' })} on average; from ${say.number(slowest)} to ${say.number(fastest)} is believed. Look for a zero too many or miles for kilometres.`,
+  'interval/log-speed': ({ speed, fastest, from, to }, say) =>
+    `From ${say.date(from)} to ${say.date(to)} hours and distance together mean ${say.quantity({ value: Math.round(speed), unit: 'km/h' })} on average; at most ${say.number(fastest)} is believed. Read both meters again.`,
+  'interval/months-as-days': ({ days, months }, say) =>
+    `${say.count(days, 'day', 'days')} looks like ${say.count(months, 'month', 'months')} turned into days. Write the months, so that month ends and leap years fall right.`,
 }
 
 const START: Readonly<Record<string, string>> = {

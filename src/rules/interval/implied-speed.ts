@@ -1,0 +1,24 @@
+import { findLeaves } from '../../spec/findLeaves.js'
+import { defineRule } from '../rule.js'
+import { comparableLimits } from '../walk/intervalLimits.js'
+
+/**
+ * An interval whose hours and distance imply an average speed that no such machine keeps: a zero too many, or kilometres
+ * and miles mistaken. House rule: from 1 to 80 km/h over a whole interval is believed, both ends included.
+ */
+export const impliedSpeed = defineRule({
+  code: 'interval/implied-speed',
+  severity: 'warning',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    findLeaves(sheet).flatMap(({ leaf, path }) => {
+      if (leaf.kind !== 'interval') return []
+      const { hours = 0, distance = 0 } = comparableLimits(leaf)
+      const speed = distance / hours
+      if (hours === 0 || distance === 0 || (speed >= SLOWEST && speed <= FASTEST)) return []
+      return [{ path: `${path}/distance`, params: { speed, slowest: SLOWEST, fastest: FASTEST } }]
+    }),
+})
+
+const SLOWEST = 1
+const FASTEST = 80

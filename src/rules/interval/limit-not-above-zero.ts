@@ -1,0 +1,21 @@
+import { findLeaves } from '../../spec/findLeaves.js'
+import { defineRule } from '../rule.js'
+import { comparableLimits } from '../walk/intervalLimits.js'
+
+/**
+ * An interval of zero hours, distance or time: the service would be due again the moment it is done. A window may be zero.
+ * House rule.
+ */
+export const limitNotAboveZero = defineRule({
+  code: 'interval/limit-not-above-zero',
+  severity: 'error',
+  about: 'spec-sheet',
+  check: (sheet) =>
+    findLeaves(sheet).flatMap(({ leaf, path, replaces }) => {
+      if (leaf.kind !== 'interval' || (replaces ?? path).endsWith('/window')) return []
+      const limits = comparableLimits(leaf)
+      return (['hours', 'distance', 'period'] as const)
+        .filter((by) => limits[by] === 0)
+        .map((by) => ({ path: `${path}/${by}`, params: { by } }))
+    }),
+})

@@ -1,0 +1,42 @@
+import { type Limits, readLimits } from '../../interval/readLimits.js'
+import type { Interval, Service, SpecSheet } from '../../spec/index.js'
+
+/** A service's intervals as the sheet writes them, with the pointer to them. */
+export function serviceIntervals(
+  sheet: SpecSheet,
+): readonly { readonly path: string; readonly intervals: Service['intervals'] }[] {
+  return Object.entries(sheet.services).map(([id, { intervals }]) => ({
+    path: `/services/${id}/intervals`,
+    intervals,
+  }))
+}
+
+export interface ComparableLimits {
+  readonly hours?: number
+  readonly distance?: number
+  /** In days, a month taken as a twelfth of 365.25: for telling which of two periods is longer, never for a date. */
+  readonly period?: number
+}
+
+/**
+ * What an interval allows, as plain sizes to compare; nothing where it is not stated or not readable (other rules say so).
+ * Hours from 1 to 12 are months written as hours (`spec/period-as-hours`): compared, one mistake would be charged five times.
+ */
+export function comparableLimits(interval: Interval | undefined): ComparableLimits {
+  const limits = interval?.kind === 'interval' ? readable(interval) : undefined
+  if (limits === undefined) return {}
+  const { hours, distance, period } = limits
+  return {
+    ...(hours && !(hours.counts > 0 && hours.counts <= 12_000) && { hours: hours.counts / 1000 }),
+    ...(distance && { distance: distance.counts / 1e9 }),
+    ...(period && { period: period.months * (365.25 / 12) + period.days }),
+  }
+}
+
+function readable(interval: Extract<Interval, { kind: 'interval' }>): Limits | undefined {
+  try {
+    return readLimits(interval, 'interval')
+  } catch {
+    return undefined
+  }
+}
