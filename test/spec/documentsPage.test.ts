@@ -3,7 +3,8 @@ import { expect, test } from 'vitest'
 import { specTexts } from '../../src/message/en/spec.js'
 import { MAX_DEPTH, MAX_STRING_LENGTH, MAX_TEXT_LENGTH, MAX_VALUES } from '../../src/spec/documentLimits.js'
 import { DOCUMENT_NAMES } from '../../src/spec/documents.js'
-import { type JsonSchema, parseDocumentText, toJsonSchema } from '../../src/spec/index.js'
+import { parseDocumentText } from '../../src/spec/index.js'
+import { type JsonSchema, toJsonSchema } from '../../src/spec/toJsonSchema.js'
 
 const page = readFileSync('docs/documents.md', 'utf8')
 

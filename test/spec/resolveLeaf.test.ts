@@ -3,12 +3,11 @@ import { describe, expect, test } from 'vitest'
 import {
   applyPatch,
   type Identity,
-  type JsonSchema,
   resolveLeaf,
   type SpecSheet,
-  toJsonSchema,
 } from '../../src/spec/index.js'
 import { LEAF_PLACES } from '../../src/spec/leafPlaces.js'
+import { type JsonSchema, toJsonSchema } from '../../src/spec/toJsonSchema.js'
 import { readFixture } from './fixtures.js'
 
 const cover = readFixture('cover-no-drain.sheet.json') as unknown as SpecSheet

@@ -1,4 +1,4 @@
-// Writes the JSON Schemas of the six documents: `npm run schemas`. A test says when they are behind the shapes.
+// Writes the JSON Schemas of the six documents: `npm run generate`. A test says when they are behind the shapes.
 import { mkdir, writeFile } from 'node:fs/promises'
 import { DOCUMENT_NAMES } from '../../src/spec/documents.js'
 import { toJsonSchema } from '../../src/spec/toJsonSchema.js'

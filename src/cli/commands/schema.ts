@@ -1,4 +1,5 @@
-import { type DocumentName, toJsonSchema } from '../../spec/index.js'
+import type { DocumentName } from '../../spec/index.js'
+import { toJsonSchema } from '../../spec/toJsonSchema.js'
 import type { Options } from '../readOptions.js'
 import type { ExitCode } from '../runCommand.js'
 import { UsageError } from '../usageError.js'
