@@ -1,10 +1,36 @@
-import type { CardModel, CardSection } from './cardParts.js'
+import type { CardModel, CardPart, CardSection, CardTable, PlateRow } from './cardParts.js'
 
 const KEPT: ReadonlySet<CardSection['id']> = new Set(['figures', 'tightening', 'steps', 'missing'])
+/** Column of the tightening table that only repeats the figure in other units. */
+const IN_OTHER_UNITS = 2
+
+function shortenTable(table: CardTable): CardTable {
+  const keeps = (_value: unknown, column: number) => column !== IN_OTHER_UNITS
+  const rows = table.rows.map((row) =>
+    row
+      .filter(keeps)
+      .map((cell, column) => (column === 0 ? { ...cell, lines: cell.lines.slice(0, 1) } : cell)),
+  )
+  return { ...table, columns: table.columns.filter(keeps), rows }
+}
+
+function shortenPart(part: CardPart, section: CardSection['id']): CardPart[] {
+  if (part.kind === 'plate') {
+    const isGap = ({ value }: PlateRow) => value.some(({ tone }) => tone === 'gap')
+    const rows = part.rows.filter((row) => row.size !== 'small' || isGap(row))
+    return rows.length === 0 ? [] : [{ ...part, rows: rows.map((row) => ({ ...row, notes: [] })) }]
+  }
+  if (section === 'missing' && part.kind === 'list') {
+    const gaps = part.items.filter(({ line }) => line.some(({ from }) => from !== undefined))
+    return gaps.length === 0 ? [] : [{ ...part, items: gaps }]
+  }
+  if (section === 'tightening') return part.kind === 'table' ? [shortenTable(part)] : []
+  return [part]
+}
 
 /**
- * The expert's card: figures, wrench settings, the order of work in a few words a step, and what is missing. For
- * somebody who has not done this job on this machine, use the whole card.
+ * The expert's card: figures, wrench settings, the order of work in a few words a step with its cautions, and what is
+ * missing. For somebody who has not done this job on this machine, use the whole card.
  *
  * @param card - from {@link cardModel}
  * @returns a card for the same renderers
@@ -20,7 +46,7 @@ export function shortenCard(card: CardModel): CardModel {
       .filter(({ id }) => KEPT.has(id))
       .map((section) => ({
         ...section,
-        parts: section.parts.filter((part) => section.id !== 'tightening' || part.kind === 'table'),
+        parts: section.parts.flatMap((part) => shortenPart(part, section.id)),
       })),
   }
 }

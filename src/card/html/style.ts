@@ -13,6 +13,7 @@ h3{font-size:1.05rem;line-height:1.25;margin:0 0 4px}
 .note,.about,.facts,.legend{color:var(--soft);font-size:.9rem;line-height:1.32}
 .gap{font-weight:700;border-bottom:2px dashed currentColor}
 .computed{font-style:italic}
+.also,td .printed,td .computed{display:inline-block;max-width:100%}
 header{display:grid;grid-template-columns:1fr minmax(240px,36%);gap:12px 26px;border-top:14px solid var(--deep);padding-top:14px}
 .title{font-weight:700;color:var(--deep)}
 .variant{border:3px solid var(--ink);border-radius:12px;padding:8px 16px 10px;align-self:start}
@@ -35,15 +36,7 @@ th,td{text-align:start;vertical-align:top;padding:6px 14px 6px 0;border-top:1px 
 th:last-child,td:last-child{padding-inline-end:0}
 thead th{font-size:.85rem;color:var(--soft);border-top:0;padding-bottom:2px;vertical-align:bottom}
 tbody th .note{font-weight:400}
-#due th:first-child{width:11%}
-#due td{width:14%}
-#due td:nth-child(3){width:20%}
-#tightening th:first-child{width:21%}
-#tightening td:nth-child(2){width:13%}
-#tightening td:nth-child(3){width:15%}
-#tightening td:nth-child(4){width:25%}
-#tightening td:nth-child(5){width:11%}
-#tightening td:nth-child(2) .main,#tightening td:nth-child(5) .main{font-size:1.25rem;line-height:1.15;font-weight:700}
+#tightening td:nth-child(2) .main,.full #tightening td:nth-child(5) .main,.short #tightening td:nth-child(4) .main{font-size:1.25rem;line-height:1.15;font-weight:700}
 .scale{display:block;width:170px;max-width:100%;height:auto}
 .legend{display:flex;flex-wrap:wrap;gap:2px 18px;margin-bottom:8px}
 .sign svg{width:24px;height:12px;margin-inline-end:5px}
@@ -84,6 +77,18 @@ li>.box{margin-top:.2em}
 .blank .label{font-weight:700}
 .choice{display:inline-flex;gap:5px;align-items:center}
 @media (min-width:761px){
+#ready .list:nth-child(4){grid-column:1/-1;display:flex;gap:12px}
+#ready .list:nth-child(4) ul{display:flex;flex-wrap:wrap;gap:0 14px}
+table{overflow-wrap:break-word}
+.short #tightening th:first-child{width:24%}
+#due th:first-child{width:11%}
+#due td{width:14%}
+#due td:nth-child(3){width:20%}
+.full #tightening th:first-child{width:21%}
+.full #tightening td:nth-child(2){width:13%}
+.full #tightening td:nth-child(3){width:15%}
+.full #tightening td:nth-child(4){width:25%}
+.full #tightening td:nth-child(5){width:11%}
 .short .steps{columns:3}
 }
 @media (max-width:760px){
@@ -92,7 +97,6 @@ header{grid-template-columns:1fr}
 h1{font-size:2.1rem}
 .steps{columns:1}
 table,caption,tbody,tr,th,td{display:block;width:100%}
-#tightening th:first-child,#tightening td,#due th:first-child,#due td{width:100%}
 thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 tbody tr{border-top:2px solid var(--line);padding:5px 0}
 tbody th,td{border:0;padding:1px 0}
@@ -130,17 +134,23 @@ header{grid-template-columns:1fr 38%;border-top-width:6px;padding-top:4px;gap:2p
 #figures>.parts{grid-template-columns:1fr 1fr;gap:7px}
 #ready>.parts{grid-template-columns:1.15fr 1.2fr 1fr;gap:2px 14px}
 #ready .list>.picture{width:52px;height:36px;margin:0}
-#ready .list:nth-child(4){grid-column:1/-1;display:flex;gap:12px}
-#ready .list:nth-child(4) ul{display:flex;flex-wrap:wrap;gap:0 14px}
 th,td{padding:1.5px 8px 1.5px 0}
-#tightening td:nth-child(2) .main,#tightening td:nth-child(5) .main{font-size:10.5pt}
+#tightening td:nth-child(2) .main,.full #tightening td:nth-child(5) .main,.short #tightening td:nth-child(4) .main{font-size:10.5pt}
 .scale{width:118px}
 table{margin-bottom:3px}
 caption{padding:1px 0}
 tr,.list li,.blanks{break-inside:avoid}
 .list li{padding:.5px 0}
 .boxed>li{gap:5px}
-.steps,.short .steps{columns:3;column-gap:12px}
+.steps{columns:3;column-gap:12px}
+.short{font-size:7.7pt}
+.short .steps{columns:4;column-gap:10px}
+.short .caution{font-size:6.9pt}
+.short .plate dl{grid-template-columns:repeat(4,auto)}
+.short #figures>.parts{grid-template-columns:1fr}
+.short .plate-head .picture{display:none}
+.short tbody .scale{display:inline-block;margin-inline-start:8px;vertical-align:middle}
+.short #tightening td:last-child .main{display:inline-block}
 .steps li{padding:.6px 0}
 .step{gap:3px}
 .number{min-width:1.3em}
@@ -172,6 +182,9 @@ tr,.list li,.blanks{break-inside:avoid}
 @media print and (max-height:288mm){
 @page{margin:6mm 7mm}
 body{font-size:7.5pt}
+.short{font-size:7pt}
+.short .row.large .main,.short .row.middle .main{font-size:12pt}
+.short .caution{font-size:6.6pt}
 h1{font-size:17pt}
 .row.large .main,.row.middle .main{font-size:13.5pt}
 .note,.about,.facts,.legend,thead th,.variant .label,.header-note,.row dt,#waits td{font-size:7pt}

@@ -89,7 +89,7 @@ export const stepTexts: StepTexts = {
   'chock the wheels': {
     full: ({ part }) =>
       part === undefined ? 'Chock the wheels that stay on the ground.' : `Chock the wheels of the ${part}.`,
-    short: ({ part }) => (part === undefined ? 'Chock the wheels that stay down' : `Chock the ${part}`),
+    short: ({ part }) => (part === undefined ? 'Chock the wheels' : `Chock the ${part}`),
     show: () => 'Both chocks, hard against the wheels.',
   },
   'raise the machine': {
@@ -179,7 +179,7 @@ export const stepTexts: StepTexts = {
   },
   'inspect the magnet': {
     full: () => 'Look at the magnet. If you find chips or pieces, do not refill.',
-    short: () => 'Judge the magnet; chips or pieces: stop',
+    short: () => 'Magnet: stop at chips',
     show: () => 'The magnet from close up.',
   },
   'clean the magnet': {
@@ -252,8 +252,7 @@ export const stepTexts: StepTexts = {
       volume === undefined
         ? `Measure the refill in a clean vessel. The quantity ${gap === 'cannot tell' ? 'cannot be told here' : 'is not stated'}: see the manual.`
         : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean vessel.`,
-    short: ({ volume, oil }) =>
-      `Measure ${volume ?? 'the refill (see the manual)'}${oil === undefined ? '' : ` ${oil}`}`,
+    short: ({ volume }) => `Measure ${volume ?? 'the refill (see the manual)'}`,
     show: () => 'The vessel at eye height, and the oil at its mark.',
   },
   'add the additive': {
@@ -299,7 +298,7 @@ export const stepTexts: StepTexts = {
   'check for leaks': {
     full: () =>
       'Look for oil at each plug and joint that you opened. If a washer plug weeps, fit a new washer.',
-    short: () => 'Leak check; weeping washer plug: new washer, no more torque',
+    short: () => 'Leak check',
     show: () => 'Each plug, dry, with a light on it.',
   },
   'wipe down': {

@@ -1,0 +1,133 @@
+import { existsSync } from 'node:fs'
+import { type Browser, chromium } from 'playwright-core'
+import { cardModel, renderHtml, renderShortCard } from '../../src/card/index.js'
+import { en } from '../../src/message/en/index.js'
+import { planExamples } from '../card/planExamples.js'
+import { PLAN_WITHOUT_VARIANT } from '../card/skarnfellPlan.js'
+
+export const CHROMIUM = '/usr/bin/chromium'
+export const hasChromium = () => existsSync(CHROMIUM)
+
+const ARGUMENTS =
+  '--headless --no-sandbox --disable-gpu --disable-quic --no-first-run --disable-background-networking --disable-component-update --disable-sync'
+
+/** Most pages of A4 or Letter for a whole card; the issue asks for two on the first example machine. */
+const MOST_PAGES = 2
+/** Machines with more gearcases or more steps than two pages hold, and why. */
+const LONGER: Readonly<Record<string, { readonly pages: number; readonly why: string }>> = {
+  'acre-26/log': { pages: 3, why: 'an axle and two hubs, 104 steps' },
+  'acre-26/log-stale': { pages: 3, why: 'an axle and two hubs, 104 steps' },
+  'plan with every feature': { pages: 3, why: 'a made-up plan of three gearcases with every kind of gap' },
+}
+
+export interface JudgedCard {
+  readonly name: string
+  readonly a4: number
+  readonly letter: number
+}
+
+interface Output {
+  readonly write: (name: string, bytes: Uint8Array) => void
+  /** Puts a page where the browser can open it, and gives its address. */
+  readonly page: (name: string, html: string) => string
+}
+
+/** Runs in the page: names every element that stands past the window, out of its box, or is clipped. */
+const FIND_OVERFLOW = `(() => {
+  const found = []
+  const root = document.documentElement
+  const width = root.clientWidth
+  if (root.scrollWidth > width) found.push('the page scrolls sideways: ' + root.scrollWidth + ' px of ' + width + ' px')
+  const isHidden = (element) => {
+    for (let at = element; at !== null; at = at.parentElement) {
+      if (getComputedStyle(at).clipPath === 'inset(50%)') return true
+    }
+    return false
+  }
+  for (const element of document.body.querySelectorAll('*')) {
+    if (element.closest('svg') !== null && element.tagName !== 'svg') continue
+    if (isHidden(element)) continue
+    const box = element.getBoundingClientRect()
+    if (box.width === 0 && box.height === 0) continue
+    const label = element.tagName.toLowerCase() + ' "' + (element.textContent ?? '').slice(0, 40) + '"'
+    if (box.left < -0.5 || box.right > width + 0.5) found.push(label + ' stands past the window')
+    const style = getComputedStyle(element)
+    if (style.display !== 'inline' && element.scrollWidth > element.clientWidth + 1) found.push(label + ' is wider than its box')
+    const clips = style.overflowX !== 'visible' || style.overflowY !== 'visible'
+    if (clips && element.scrollHeight > element.clientHeight + 1) found.push(label + ' is clipped')
+  }
+  return found
+})()`
+
+/** Pages of a PDF, counted in its own objects. */
+const pagesOf = (pdf: Uint8Array) =>
+  Buffer.from(pdf)
+    .toString('latin1')
+    .match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
+
+async function judgeCard(browser: Browser, name: string, html: string, output: Output) {
+  const file = name.replace(/[^a-z0-9]+/g, '-')
+  const page = await browser.newPage({ viewport: { width: 1180, height: 900 } })
+  const failures: string[] = []
+  page.on('console', (message) => {
+    if (message.type() === 'error') failures.push(`${name}: the browser says: ${message.text()}`)
+  })
+  await page.goto(output.page(`${file}.html`, html))
+  output.write(`${file}-desktop.png`, await page.screenshot({ fullPage: true }))
+  const found: string[] = []
+  for (const width of [1180, 768, 320]) {
+    await page.setViewportSize({ width, height: 800 })
+    found.push(
+      ...(await page.evaluate<string[]>(FIND_OVERFLOW)).map((text) => `${name} at ${width} px: ${text}`),
+    )
+  }
+  output.write(`${file}-320px.png`, await page.screenshot({ fullPage: true }))
+  const pdf = (format: 'A4' | 'Letter') => page.pdf({ format, printBackground: false })
+  const [a4, letter] = [await pdf('A4'), await pdf('Letter')]
+  output.write(`${file}-a4.pdf`, a4)
+  await page.emulateMedia({ media: 'print', forcedColors: 'none' })
+  await page.setViewportSize({ width: 794, height: 1123 })
+  await page.addStyleTag({
+    content:
+      'html{filter:grayscale(1)}*{background-color:transparent!important}html{background:#fff!important}',
+  })
+  output.write(`${file}-print-grey.png`, await page.screenshot({ fullPage: true }))
+  await page.close()
+  return { judged: { name, a4: pagesOf(a4), letter: pagesOf(letter) }, complaints: [...failures, ...found] }
+}
+
+/**
+ * Lays every example's card out in Chromium: nothing may stand out of its box at 320, 768 and 1180 px, and no card may
+ * print on more pages than it should.
+ */
+export async function judgeCards(output: Output): Promise<{ cards: JudgedCard[]; complaints: string[] }> {
+  const browser = await chromium.launch({ executablePath: CHROMIUM, args: ARGUMENTS.split(' ') })
+  const cards: JudgedCard[] = []
+  const complaints: string[] = []
+  try {
+    const plans = [...planExamples(), ['plan with every feature', PLAN_WITHOUT_VARIANT] as const]
+    const pages = plans.flatMap(([name, plan]) => {
+      const card = cardModel(plan, en)
+      const most = LONGER[name]?.pages ?? MOST_PAGES
+      return [
+        { name, html: renderHtml(card), most },
+        { name: `${name} short`, html: renderShortCard(card), most: most - 1 },
+      ]
+    })
+    for (const { name, html, most } of pages) {
+      const { judged, complaints: found } = await judgeCard(browser, name, html, output)
+      cards.push(judged)
+      complaints.push(...found)
+      for (const [format, count] of [
+        ['A4', judged.a4],
+        ['Letter', judged.letter],
+      ] as const) {
+        if (count < 1 || count > most)
+          complaints.push(`${name}: ${count} pages of ${format}, at most ${most} wanted`)
+      }
+    }
+  } finally {
+    await browser.close()
+  }
+  return { cards, complaints }
+}
