@@ -7,7 +7,8 @@ import { isUnit } from './isUnit.js'
 import { plainText } from './plainText.js'
 import type { PrintedBand } from './printed.js'
 import { type NumberFound, type Reading, readNumber } from './readNumber.js'
-import { readUnitName, unitMeant } from './readUnit.js'
+import { type Parts, readBound, readParts } from './readParts.js'
+import { unitMeant } from './readUnit.js'
 import { shown } from './shown.js'
 import { textFinding } from './textFinding.js'
 import { type Measure, UNITS_BY_MEASURE, type Unit } from './unit.js'
@@ -69,81 +70,6 @@ export function parseQuantity(text: string, options: ReadingOptions = {}): Resul
   const good =
     value !== undefined && unit !== undefined && findings.every(({ severity }) => severity !== 'error')
   return good ? { ok: true, value, findings } : { ok: false, findings }
-}
-
-interface Parts {
-  readonly kind: 'nominal' | 'range' | 'tolerance' | 'plus and minus' | 'min' | 'max'
-  readonly numbers: readonly NumberFound[]
-  readonly percent: boolean
-  /** The unit's name without spaces, dots and hyphens, and as written. */
-  readonly name: string
-  readonly written: string
-}
-
-const BOUND = /^(?:(≥|>=|min\.?|at least)|≤|<=|max\.?|at most|up to) *(?=[-+0-9.,])/i
-const RANGE = / *(?:–|-|\.\.\.?|to ) *(?=[-+0-9.,])/y
-const TOLERANCE = / *(?:±|\+\/-|\+-) *(?=[0-9.,])/y
-const PLUS = / *(?=\+ *[0-9.,])/y
-const MINUS = / *\/? *(?=- *[0-9.,])/y
-const PERCENT = / *%/y
-
-function readBound(reading: Reading): 'nominal' | 'min' | 'max' {
-  const code = reading.text.charCodeAt(0)
-  const found = code >= 48 && code <= 57 ? null : BOUND.exec(reading.text)
-  if (found === null) return 'nominal'
-  reading.at = found[0].length
-  return found[1] === undefined ? 'max' : 'min'
-}
-
-/** The numbers and the unit in any of the orders: `20 ± 2 N·m`, `20 N·m ± 2 N·m`, `20 N·m ± 10 %`. */
-function readParts(reading: Reading, first: NumberFound, bound: 'nominal' | 'min' | 'max'): Parts {
-  const { text } = reading
-  const start = reading.at
-  const name = readUnitName(reading)
-  const written = text.slice(start, reading.at).trim()
-  if (bound !== 'nominal' || reading.at === text.length) {
-    return { kind: bound, numbers: [first], percent: false, name, written }
-  }
-  const numbers = [first]
-  const kind = readMore(reading, numbers)
-  const percent = kind !== 'nominal' && kind !== 'range' && passed(reading, PERCENT)
-  const place = reading.at
-  const second = readUnitName(reading)
-  if (name !== '' && second !== '' && second !== name) reading.at = place
-  return {
-    kind,
-    numbers,
-    percent,
-    ...(name === '' ? { name: second, written: text.slice(place, reading.at).trim() } : { name, written }),
-  }
-}
-
-function readMore(reading: Reading, numbers: NumberFound[]): Parts['kind'] {
-  const start = reading.at
-  const kind = kindOfMore(reading)
-  if (kind === 'nominal') return kind
-  const second = readNumber(reading)
-  const third = kind === 'plus and minus' && passed(reading, MINUS) ? readNumber(reading) : undefined
-  if (second) numbers.push(second)
-  if (third) numbers.push(third)
-  if (numbers.length === (kind === 'plus and minus' ? 3 : 2)) return kind
-  // half a tolerance is none: it is left over
-  numbers.length = 1
-  reading.at = start
-  return 'nominal'
-}
-
-function kindOfMore(reading: Reading): Parts['kind'] {
-  if (passed(reading, RANGE)) return 'range'
-  if (passed(reading, TOLERANCE)) return 'tolerance'
-  return passed(reading, PLUS) ? 'plus and minus' : 'nominal'
-}
-
-function passed(reading: Reading, pattern: RegExp): boolean {
-  pattern.lastIndex = reading.at
-  if (!pattern.test(reading.text)) return false
-  reading.at = pattern.lastIndex
-  return true
 }
 
 /** The band that the numbers make; undefined, with findings, where they make none. */

@@ -8,7 +8,8 @@ export function plainText(text: string): string {
   for (let at = 0; at < text.length; at++) {
     const code = text.charCodeAt(at)
     // ASCII, degree, plus-minus, middle dot, en dash and the two bounds are plain already
-    if (code < 127 || code === 0xb0 || code === 0xb1 || code === 0xb7 || code === 0x2013) continue
+    if ((code > 31 && code < 127) || code === 0xb0 || code === 0xb1 || code === 0xb7 || code === 0x2013)
+      continue
     if (code === 0x2264 || code === 0x2265) continue
     plain += text.slice(kept, at) + plainSign(text.charAt(at))
     kept = at + 1
@@ -17,7 +18,7 @@ export function plainText(text: string): string {
 }
 
 const SAME: readonly (readonly [string, string])[] = [
-  ['\u00a0\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000', ' '],
+  ['\t\n\r\u00a0\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000', ' '],
   ['•∙⋅・', '·'],
   ['−‐‑', '-'],
   ['—―', '–'],

@@ -118,7 +118,7 @@ export function readingPage(): string {
 /** A text so that every kind of space in it can be told apart in print. */
 function visible(text: string): string {
   const named = text.replace(
-    /[\u00a0\u2009\u202f\u3000]/g,
+    /[\t\u00a0\u2009\u202f\u3000]/g,
     (space) => `[U+${space.charCodeAt(0).toString(16).toUpperCase().padStart(4, '0')}]`,
   )
   return named.trim() === '' ? `${named.length} spaces` : code(named)

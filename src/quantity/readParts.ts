@@ -1,0 +1,79 @@
+import { type NumberFound, type Reading, readNumber } from './readNumber.js'
+import { readUnitName } from './readUnit.js'
+
+/** What a text is made of, in whatever order it was written. */
+export interface Parts {
+  readonly kind: 'nominal' | 'range' | 'tolerance' | 'plus and minus' | 'min' | 'max'
+  readonly numbers: readonly NumberFound[]
+  readonly percent: boolean
+  /** The unit's name without spaces, dots and hyphens, and as written. */
+  readonly name: string
+  readonly written: string
+}
+
+const BOUND = /^(?:(≥|>=|min\.?|at least)|≤|<=|max\.?|at most|up to) *(?=[-+0-9.,])/i
+const RANGE = / *(?:–|-|\.\.\.?|to ) *(?=[-+0-9.,])/y
+const TOLERANCE = / *(?:±|\+\/-|\+-) *(?=[0-9.,])/y
+const PLUS = / *(?=\+ *[0-9.,])/y
+const MINUS = / *\/? *(?=- *[0-9.,])/y
+const PERCENT = / *%/y
+
+/** A word or sign for a single limit in front; the reading moves past it. */
+export function readBound(reading: Reading): 'nominal' | 'min' | 'max' {
+  const code = reading.text.charCodeAt(0)
+  const found = code >= 48 && code <= 57 ? null : BOUND.exec(reading.text)
+  if (found === null) return 'nominal'
+  reading.at = found[0].length
+  return found[1] === undefined ? 'max' : 'min'
+}
+
+/** The numbers and the unit in any of the orders: `20 ± 2 N·m`, `20 N·m ± 2 N·m`, `20 N·m ± 10 %`. */
+export function readParts(reading: Reading, first: NumberFound, bound: 'nominal' | 'min' | 'max'): Parts {
+  const { text } = reading
+  const start = reading.at
+  const name = readUnitName(reading)
+  const written = text.slice(start, reading.at).trim()
+  if (bound !== 'nominal' || reading.at === text.length) {
+    return { kind: bound, numbers: [first], percent: false, name, written }
+  }
+  const numbers = [first]
+  const kind = readMore(reading, numbers)
+  const percent = kind !== 'nominal' && kind !== 'range' && passed(reading, PERCENT)
+  const place = reading.at
+  const second = readUnitName(reading)
+  if (name !== '' && second !== '' && second !== name) reading.at = place
+  return {
+    kind,
+    numbers,
+    percent,
+    ...(name === '' ? { name: second, written: text.slice(place, reading.at).trim() } : { name, written }),
+  }
+}
+
+function readMore(reading: Reading, numbers: NumberFound[]): Parts['kind'] {
+  const start = reading.at
+  const kind = kindOfMore(reading)
+  if (kind === 'nominal') return kind
+  const second = readNumber(reading)
+  const third = kind === 'plus and minus' && passed(reading, MINUS) ? readNumber(reading) : undefined
+  if (second) numbers.push(second)
+  if (third) numbers.push(third)
+  if (numbers.length === (kind === 'plus and minus' ? 3 : 2)) return kind
+  // half a tolerance is none: it is left over
+  numbers.length = 1
+  reading.at = start
+  return 'nominal'
+}
+
+function kindOfMore(reading: Reading): Parts['kind'] {
+  if (passed(reading, RANGE)) return 'range'
+  if (passed(reading, TOLERANCE)) return 'tolerance'
+  return passed(reading, PLUS) ? 'plus and minus' : 'nominal'
+}
+
+function passed(reading: Reading, pattern: RegExp): boolean {
+  pattern.lastIndex = reading.at
+  if (!pattern.test(reading.text)) return false
+  reading.at = pattern.lastIndex
+  return true
+}
