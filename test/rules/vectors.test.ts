@@ -2,6 +2,7 @@ import { readdirSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { allRules } from '../../src/rules/allRules.js'
 import { waiverWithoutFinding } from '../../src/rules/spec/waiver-without-finding.js'
+import { parseDocument } from '../../src/spec/parseDocument.js'
 import { baseFiles, patchedDocuments, readVectors, runVector, summarise } from './support/vectors.js'
 
 const vectors = readVectors()
@@ -29,6 +30,14 @@ describe('vectors', () => {
     expect(Object.keys(baseFiles(vector)).sort()).toEqual([...vector.files].sort())
     expect(runVector({ ...vector, patch: [] })).toEqual([])
   })
+
+  it.each(vectors)(
+    '$file holds documents of the right shape, so that rules alone can find the mistake',
+    ({ vector }) => {
+      for (const { name, document } of patchedDocuments(vector))
+        expect({ name, findings: parseDocument(document).findings }).toEqual({ name, findings: [] })
+    },
+  )
 
   it('stand for every rule', () => {
     const codes = new Set(vectors.map(({ vector }) => vector.code))
