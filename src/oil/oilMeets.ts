@@ -21,10 +21,12 @@ export interface JudgedAspect {
 export interface OilVerdict {
   /** `no` when any aspect is no, else `ask` when any is ask, else `yes`. */
   readonly answer: 'yes' | 'no' | 'ask'
+  /** For a maker's fluid, viscosity and category both carry what the name says: nothing else speaks for them. */
   readonly viscosity: AspectAnswer
   readonly category: AspectAnswer
   readonly limitedSlip: AspectAnswer
   readonly ambient: AspectAnswer
+  /** What decides first. */
   readonly reasons: readonly Reason<keyof OilCodes>[]
 }
 
@@ -43,7 +45,8 @@ export interface OilCircumstances {
  * @param permitted - one choice of the sheet's oils; ask again for each choice
  * @param offered - the oil as its label describes it
  * @param circumstances - `yellowMetal` of the gearcase, and `ambient` where it counts
- * @returns `yes`, `no` or `ask` (ask the maker or read the data sheet), each aspect, and every reason
+ * @returns `yes`, `no` or `ask` (ask the maker or read the data sheet), each aspect, and every reason,
+ *   those first that decide
  * @throws TypeError when an argument has the wrong shape, RangeError when `ambient` is not finite
  *
  * Source: SAE J306, J300 and ISO 3448 as in {@link gradeBand}; API service designations as reproduced by lubricant
@@ -73,28 +76,41 @@ export function oilMeets(
   if (yellowMetal !== 'yes' && yellowMetal !== 'no' && yellowMetal !== 'not stated') {
     throw new TypeError(`circumstances.yellowMetal must be yes, no or not stated, got ${shown(yellowMetal)}`)
   }
-  const maker = permitted.kind === 'maker fluid' ? judgeName(permitted.name, offered) : undefined
-  const viscosity = permitted.kind === 'grade' ? judgeViscosity(permitted, offered) : NOT_JUDGED
-  const category = permitted.kind === 'grade' ? judgeCategory(permitted, offered, yellowMetal) : NOT_JUDGED
+  const [viscosity, category] = judgeKind(permitted, offered, yellowMetal)
   const limitedSlip = judgeLimitedSlip(permitted, offered)
-  const band = ambient === undefined ? { holds: 'not judged' as const, reasons: [] } : at(permitted, ambient)
-  const aspects = [maker?.answer, viscosity.answer, category.answer, limitedSlip.answer, band.holds]
-  const answer = aspects.includes('no') ? 'no' : aspects.includes('ask') ? 'ask' : 'yes'
-  const parts = [maker, viscosity, category, limitedSlip, band]
+  const band = judgeAmbient(permitted, ambient)
+  const aspects = new Set([viscosity, category, limitedSlip, band])
+  const having = (answer: AspectAnswer) => [...aspects].filter((aspect) => aspect.answer === answer)
+  // what decides stands first: whoever shows one reason shows that one
+  const order = [...having('no'), ...having('ask'), ...having('yes'), ...having('not judged')]
+  const [worst] = order
   return {
-    answer,
+    answer: worst?.answer === 'no' || worst?.answer === 'ask' ? worst.answer : 'yes',
     viscosity: viscosity.answer,
     category: category.answer,
     limitedSlip: limitedSlip.answer,
-    ambient: band.holds,
-    reasons: parts.flatMap((part) => part?.reasons ?? []),
+    ambient: band.answer,
+    reasons: order.flatMap(({ reasons }) => reasons),
   }
 }
 
-const NOT_JUDGED: JudgedAspect = { answer: 'not judged', reasons: [] }
+/** Viscosity and category of a grade oil; of a maker's fluid its name, once for both. */
+function judgeKind(
+  permitted: OilChoice,
+  offered: OfferedOil,
+  yellowMetal: OilCircumstances['yellowMetal'],
+): [JudgedAspect, JudgedAspect] {
+  if (permitted.kind === 'grade') {
+    return [judgeViscosity(permitted, offered), judgeCategory(permitted, offered, yellowMetal)]
+  }
+  const name = judgeName(permitted.name, offered)
+  return [name, name]
+}
 
-function at(permitted: OilChoice, ambient: Quantity<TemperatureUnit>) {
-  return holdsAtAmbient(permitted.ambient, ambient)
+function judgeAmbient(permitted: OilChoice, ambient: Quantity<TemperatureUnit> | undefined): JudgedAspect {
+  if (ambient === undefined) return { answer: 'not judged', reasons: [] }
+  const { holds, reasons } = holdsAtAmbient(permitted.ambient, ambient)
+  return { answer: holds, reasons }
 }
 
 /** The name counts whatever its capitals and spaces, but every letter and digit of it. */

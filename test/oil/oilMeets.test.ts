@@ -260,7 +260,7 @@ describe('a maker’s fluid', () => {
     ['only the viscosity', { kv100: { value: 9, unit: 'mm2/s' } }, 'no'],
   ] as const)('%s', (_, label, answer) => {
     const verdict = oilMeets(fluid, offered({ categories: ['GL-4'], ...label }), plain)
-    expect(verdict).toMatchObject({ answer, viscosity: 'not judged', category: 'not judged' })
+    expect(verdict).toMatchObject({ answer, viscosity: answer, category: answer })
   })
 })
 
@@ -303,6 +303,23 @@ describe('ambient and the whole', () => {
         expect(ask(listed)).toBe(ask([...listed].reverse()))
       }),
     )
+  })
+
+  it('the first reason is one that decides', () => {
+    const harms = oilMeets(
+      permitted({ category: 'GL-4', limitedSlip: 'required' }),
+      offered({ categories: ['GL-5'] }),
+      {
+        yellowMetal: 'yes',
+        ambient: { value: 20, unit: 'degC' },
+      },
+    )
+    expect(codes(harms)).toEqual([
+      'oil/category-harms-yellow-metal',
+      'oil/limited-slip-not-on-label',
+      'oil/grade-same',
+      'oil/ambient-not-limited',
+    ])
   })
 
   it('does not change its arguments and survives hostile texts', () => {
