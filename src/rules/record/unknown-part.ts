@@ -1,15 +1,15 @@
 import type { JsonPointer } from '../../finding.js'
 import type { RecordEntry, SpecSheet } from '../../spec/index.js'
-import { readPointer } from '../../spec/readPointer.js'
 import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
 import { complainOfName } from '../walk/complainOfName.js'
 import { lookUp } from '../walk/lookUp.js'
+import { type PartAt, sheetParts } from '../walk/sheetParts.js'
 
 /**
  * A record that names a service, a gearcase, an instance, an opening, a seal or a shield that its sheet does
  * not have, or has elsewhere: the work would count for nothing. House rule; pointers in a record lead into
- * the sheet.
+ * the sheet, to the whole opening, cover, shield or seal.
  */
 export const unknownRecordPart = defineRule({
   code: 'record/unknown-part',
@@ -18,46 +18,58 @@ export const unknownRecordPart = defineRule({
   check: (record, set) => {
     const sheet = findSheet(set, record.sheet)?.document
     if (sheet === undefined) return []
-    const named = [
-      ...record.entries.flatMap((entry, place) => namesOf(entry, sheet, `/entries/${place}`)),
-      ...(record.shields ?? []).flatMap(({ on }, place) =>
-        pointer(sheet, `/shields/${place}/on`, on, '/shields/'),
-      ),
+    const parts = sheetParts(sheet)
+    const shields = Object.keys(sheet.shields ?? {}).map((id) => `/shields/${id}`)
+    return [
+      ...record.entries.flatMap((entry, place) => namesOf(entry, sheet, parts, `/entries/${place}`)),
+      ...(record.shields ?? []).map(({ on }, place) => ({
+        path: `/shields/${place}/on`,
+        id: on,
+        known: shields,
+      })),
     ]
-    return named.map(({ path, id, known }) => {
-      return complainOfName(path, id, known)
-    })
+      .filter(({ id, known }) => !known.includes(id))
+      .map(({ path, id, known }) => complainOfName(path, id, known))
   },
 })
 
-interface WrongName {
+interface NameAt {
   readonly path: JsonPointer
   readonly id: string
   readonly known: readonly string[]
 }
 
-function namesOf(entry: RecordEntry, sheet: SpecSheet, path: JsonPointer): readonly WrongName[] {
-  const gearcase = lookUp(sheet.gearcases, entry.gearcase)
-  if (gearcase === undefined)
-    return [{ path: `${path}/gearcase`, id: entry.gearcase, known: Object.keys(sheet.gearcases) }]
-  const service = lookUp(sheet.services, entry.service)
-  const instances = Object.keys(gearcase.instances ?? {})
-  const base = `/gearcases/${entry.gearcase}/`
+function namesOf(
+  entry: RecordEntry,
+  sheet: SpecSheet,
+  parts: readonly PartAt[],
+  path: JsonPointer,
+): readonly NameAt[] {
+  const { service, gearcase, instance } = entry
+  const there = lookUp(sheet.gearcases, gearcase)
+  if (there === undefined)
+    return [{ path: `${path}/gearcase`, id: gearcase, known: Object.keys(sheet.gearcases) }]
+  const served = lookUp(sheet.services, service)?.gearcases
+  const own = parts.filter((part) => part.path.startsWith(`/gearcases/${gearcase}/`))
+  const opened = own.map((part) => part.path)
+  const seals = own.flatMap(sealPaths)
+  const named = (key: string, ids: readonly JsonPointer[], known: readonly string[], end = '') =>
+    ids.map((id, place) => ({ path: `${path}/${key}/${place}${end}`, id, known }))
+  const on = (done: { readonly on: JsonPointer }) => done.on
   return [
-    ...(service === undefined
-      ? [{ path: `${path}/service`, id: entry.service, known: Object.keys(sheet.services) }]
-      : service.gearcases.includes(entry.gearcase)
-        ? []
-        : [{ path: `${path}/gearcase`, id: entry.gearcase, known: service.gearcases }]),
-    ...(entry.instance === undefined || instances.includes(entry.instance)
+    served === undefined
+      ? { path: `${path}/service`, id: service, known: Object.keys(sheet.services) }
+      : { path: `${path}/gearcase`, id: gearcase, known: served },
+    ...(instance === undefined
       ? []
-      : [{ path: `${path}/instance`, id: entry.instance, known: instances }]),
-    ...entry.opened.flatMap((on, place) => pointer(sheet, `${path}/opened/${place}`, on, base)),
-    ...entry.tightened.flatMap(({ on }, place) => pointer(sheet, `${path}/tightened/${place}/on`, on, base)),
-    ...entry.seals.flatMap(({ on }, place) => pointer(sheet, `${path}/seals/${place}/on`, on, base)),
+      : [{ path: `${path}/instance`, id: instance, known: Object.keys(there.instances ?? {}) }]),
+    ...named('opened', entry.opened, opened),
+    ...named('tightened', entry.tightened.map(on), opened, '/on'),
+    ...named('seals', entry.seals.map(on), seals, '/on'),
   ]
 }
 
-function pointer(sheet: SpecSheet, path: JsonPointer, on: JsonPointer, base: string): readonly WrongName[] {
-  return on.startsWith(base) && readPointer(sheet, on) !== undefined ? [] : [{ path, id: on, known: [] }]
+function sealPaths(at: PartAt): readonly JsonPointer[] {
+  if (at.kind === 'opening') return at.part.seals.map((_seal, place) => `${at.path}/seals/${place}`)
+  return at.kind === 'cover' ? [`${at.path}/seal`] : []
 }
