@@ -1,4 +1,4 @@
-// Writes the manifest of rules and the table in docs/rules.md: `node test/support/run.mjs test/rules/support/writeManifest.ts`.
+// Writes the manifest of rules and the table in docs/rules.md: `npm run generate`.
 // A test says when it is behind the rules or the vectors.
 import { readFileSync, writeFileSync } from 'node:fs'
 import { MANIFEST_FILE, TABLE_FILE, writeManifest, writeTable } from './manifest.js'
