@@ -38,6 +38,7 @@ export interface ServiceCodes {
   'service/calibration-cycles-run-out': { wrench: string; cycles: number; limit: number }
   'service/calibration-not-kept': { wrench: string }
   'service/socket-found': { tool: string; size: string }
+  'service/adaptor-between': { adaptor: string; wrenches: readonly string[] }
   'service/socket-missing': { part: PartName; drive: string; size: string }
   'service/hand-only': { part: PartName }
   'service/drive-not-stated': { part: PartName }

@@ -2,6 +2,7 @@ import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import type { Id, Seal } from '../spec/index.js'
 import { addOils } from './addOils.js'
 import { addSeals } from './addSeals.js'
+import { nameSeal } from './nameSeal.js'
 import type { VisitPlan } from './visitPlan.js'
 
 /** What goes into the van for one machine. */
@@ -32,7 +33,7 @@ export interface KitSeal {
  * For kits that are alike use {@link groupKits}; for what to order over a fleet use {@link orderList}.
  *
  * @param plan - as `planVisit` gives it
- * @returns oil in millilitres by name, seals by part number or description, tools by id
+ * @returns oil in millilitres by name, seals by part number or description (sealants as one package), tools by id
  *
  * Source: house rule.
  * @example
@@ -53,7 +54,14 @@ export function kitContents(plan: VisitPlan): Kit {
   const short = plan.oil.flatMap(({ choice, buy }) =>
     choice === undefined || buy === undefined ? [] : [{ oil: choice, volume: buy.volume }],
   )
-  const seals = plan.seals.map(({ seal, count }) => ({ seal, name: nameSeal(seal), count }))
+  const packages = new Set<string>()
+  const seals = plan.seals.map(({ seal, count }) => {
+    const name = nameSeal(seal)
+    // One package of sealant serves every place that takes it.
+    const again = (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') && packages.has(name)
+    packages.add(name)
+    return { seal, name, count: again ? 0 : count }
+  })
   const lacking = plan.seals.map(({ seal, buy }) => ({ seal, name: nameSeal(seal), count: buy }))
   const tools = new Map<Id, string>()
   for (const { wrench } of plan.tightenings) if (wrench !== undefined) tools.set(wrench.id, wrench.name)
@@ -66,16 +74,4 @@ export function kitContents(plan: VisitPlan): Kit {
     tools: [...tools].map(([id, toolName]) => ({ id, name: toolName })),
     buy: { oil: addOils(short), seals: addSeals(lacking) },
   }
-}
-
-function nameSeal(seal: Seal): string {
-  if (seal.kind === 'none' || seal.kind === 'not stated') return seal.kind
-  const number = seal.partNumber === undefined ? [] : [seal.partNumber]
-  const what: readonly string[] =
-    seal.kind === 'thread sealant' || seal.kind === 'liquid gasket'
-      ? [seal.product]
-      : 'size' in seal && seal.size !== undefined
-        ? [Object.values(seal.size).slice(0, -1).join(' × '), seal.size.unit]
-        : []
-  return [...number, seal.kind, ...what].join(' ')
 }

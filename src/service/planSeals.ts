@@ -3,13 +3,14 @@ import { matchStockSeals, type SealTask } from '../seal/index.js'
 import type { Id, ProcedureDocument, Seal, SpecSheet, Stock, StockSeal } from '../spec/index.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { namePart } from './namePart.js'
+import { nameSeal } from './nameSeal.js'
 import { serviceReason } from './serviceReason.js'
 import type { PlannedSeal } from './visitPlan.js'
 
 /**
  * Counts the seals that the steps of a visit use up, and what of them is to be bought. A seal that is fitted twice, as
- * where a plug is opened again for the level after a run, counts twice; sealant counts as one package. A seal to be used
- * again if it is good is listed once, as a spare to have at hand.
+ * where a plug is opened again for the level after a run, counts twice; sealant counts as one package, which serves every
+ * place that takes the same. A seal to be used again if it is good is listed once, as a spare to have at hand.
  */
 export function planSeals(
   sheet: SpecSheet,
@@ -18,6 +19,7 @@ export function planSeals(
   stock: Stock | undefined,
 ): readonly PlannedSeal[] {
   let shelf: Readonly<Record<Id, StockSeal>> = stock?.seals ?? {}
+  const packages = new Set<string>()
   return [...listUses(procedure)].flatMap(([path, uses]): readonly PlannedSeal[] => {
     const resolved = figures.at(path)?.resolved
     const figure = figures.pointerTo(path)
@@ -36,6 +38,8 @@ export function planSeals(
     // A spare is looked for like a piece to be fitted, so that the shelf's count is right.
     const wanted: SealTask = action === 'inspect' ? { ...task, action: 'new' } : task
     const [line] = matchStockSeals(new Array<SealTask>(count).fill(wanted), shelf)
+    const atHand = action === 'apply' && packages.has(nameSeal(seal))
+    if (action === 'apply') packages.add(nameSeal(seal))
     const [taken] = line?.take ?? []
     const onShelf = taken === undefined ? undefined : shelf[taken.id]
     if (action !== 'apply') shelf = takeSeals(shelf, line?.take ?? [])
@@ -49,12 +53,12 @@ export function planSeals(
         ...(taken === undefined || onShelf === undefined
           ? {}
           : { stock: { id: taken.id, name: onShelf.name, have: onShelf.count } }),
-        buy: line?.buy ?? count,
+        buy: atHand ? 0 : (line?.buy ?? count),
         reasons: [
           serviceReason(action === 'inspect' ? 'service/seal-on-condition' : 'service/seal-every-opening', {
             count,
           }),
-          ...(line?.reasons ?? []),
+          ...(atHand ? [] : (line?.reasons ?? [])),
         ],
       },
     ]

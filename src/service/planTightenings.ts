@@ -12,7 +12,7 @@ import type { CollectedFigures } from './collectFigures.js'
 import { findSocket } from './findSocket.js'
 import { namePart } from './namePart.js'
 import { serviceReason } from './serviceReason.js'
-import type { PlannedTightening } from './visitPlan.js'
+import type { PlannedTightening, PlannedTool } from './visitPlan.js'
 
 /** What {@link planTightenings} is asked. */
 export interface TighteningRequest {
@@ -28,6 +28,8 @@ export interface TighteningRequest {
 export interface TighteningPlan {
   readonly tightenings: readonly PlannedTightening[]
   readonly wrenches: { readonly use: readonly Id[]; readonly reasons: readonly Reason[] }
+  /** Drive adaptors that go between a wrench and a socket. */
+  readonly adaptors: readonly PlannedTool[]
   /** Tightenings that a stated torque and a toolbox leave uncovered, by part. */
   readonly uncovered: readonly { readonly path: JsonPointer; readonly reasons: readonly Reason[] }[]
 }
@@ -99,6 +101,7 @@ export function planTightenings(request: TighteningRequest): TighteningPlan {
         }),
       ),
     },
+    adaptors: toolbox === undefined ? [] : listAdaptors(toolbox, sheet, choice?.covered ?? []),
     uncovered: (choice?.uncovered ?? []).map(({ on, wrenches }) => ({
       path: on,
       reasons: wrenches.flatMap(({ reasons }) => reasons),
@@ -126,6 +129,29 @@ function choose(
       ...(toolbox.adaptors === undefined ? {} : { adaptors: toolbox.adaptors }),
     },
   )
+}
+
+function listAdaptors(
+  toolbox: Toolbox,
+  sheet: SpecSheet,
+  covered: readonly CoveredTask[],
+): readonly PlannedTool[] {
+  const places = new Map<Id, CoveredTask[]>()
+  for (const task of covered) {
+    if (task.through === undefined) continue
+    places.set(task.through, [...(places.get(task.through) ?? []), task])
+  }
+  return [...places].map(([id, tasks]): PlannedTool => {
+    const name = toolbox.adaptors?.[id]?.name ?? id
+    const wrenches = [...new Set(tasks.map(({ wrench }) => toolbox.wrenches[wrench]?.name ?? wrench))]
+    return {
+      kind: 'adaptor',
+      for: tasks.map(({ on }) => namePart(sheet, on)),
+      have: { id, name },
+      verdict: 'fits',
+      reasons: [serviceReason('service/adaptor-between', { adaptor: name, wrenches })],
+    }
+  })
 }
 
 function listTasks({ sheet, procedure, figures }: TighteningRequest): readonly Task[] {

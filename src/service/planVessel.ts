@@ -1,6 +1,6 @@
 import { chooseVessel } from '../fill/index.js'
 import type { Finding } from '../finding.js'
-import { compareFigures, type VolumeUnit } from '../quantity/index.js'
+import { compareFigures, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { Id, SpecSheet, SpecValue, Toolbox } from '../spec/index.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { namePart } from './namePart.js'
@@ -11,7 +11,9 @@ import type { PlannedTool } from './visitPlan.js'
 
 /**
  * Chooses a measuring vessel for each refill. Where the manual fills by quantity within a tolerance, a vessel that is
- * too coarse is a finding; at a level the hole or the mark decides, and the vessel only has to hold the oil.
+ * too coarse is a finding; where it states no tolerance, whether one is fine enough cannot be told. At a level the hole
+ * or the mark decides, and only a refill more than a tenth off stops the work: the fewest pours that keep that are
+ * taken, and a coarser vessel is no finding.
  */
 export function planVessel(
   sheet: SpecSheet,
@@ -34,7 +36,9 @@ export function planVessel(
             unit: stated.unit,
           }
         : undefined
-    const { answer, vessel, reasons } = chooseVessel(toolbox.vessels, each, tolerance)
+    const choice = chooseVessel(toolbox.vessels, each, byQuantity ? tolerance : tenthOf(each))
+    const { answer, vessel, reasons } =
+      byQuantity || choice.answer === 'fits' ? choice : chooseVessel(toolbox.vessels, each)
     const found = vessel === undefined ? undefined : toolbox.vessels[vessel]
     if (answer === 'does not fit') {
       const because = reasons[0] ?? serviceReason('service/no-toolbox', {})
@@ -59,9 +63,14 @@ export function planVessel(
     return {
       ...about,
       ...(vessel === undefined || found === undefined ? {} : { have: { id: vessel, name: found.name } }),
-      verdict: 'fits',
+      verdict: byQuantity && answer === 'tolerance not stated' ? 'cannot tell' : 'fits',
       reasons,
     }
   })
   return { tools, findings }
+}
+
+/** In short digits, since it is told to people. */
+function tenthOf({ value, unit }: Quantity<VolumeUnit>): Quantity<VolumeUnit> {
+  return { value: Number((value / 10).toPrecision(12)), unit }
 }

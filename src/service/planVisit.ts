@@ -1,22 +1,14 @@
-import { compareDates, isDate } from '../calendar/index.js'
 import type { Finding, Reason, Result } from '../finding.js'
 import type { DueOptions } from '../interval/index.js'
 import { buildProcedure } from '../procedure/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
-import {
-  type DateText,
-  type Id,
-  type MachineLog,
-  type ProcedureDocument,
-  resolveVariant,
-  type Source,
-  type SpecSheet,
-  type Stock,
-  type Toolbox,
-} from '../spec/index.js'
+import type { DateText, Id, MachineLog, ProcedureDocument, SpecSheet, Stock, Toolbox } from '../spec/index.js'
 import { checkCalibration } from './checkCalibration.js'
+import { checkVisitRequest } from './checkVisitRequest.js'
 import { chooseWork } from './chooseWork.js'
-import { type CollectedFigures, collectFigures } from './collectFigures.js'
+import { collectFigures } from './collectFigures.js'
+import { collectSources } from './collectSources.js'
+import { describeMachine } from './describeMachine.js'
 import { type ListedDue, listDue } from './listDue.js'
 import { listMissing } from './listMissing.js'
 import { planOil } from './planOil.js'
@@ -27,10 +19,11 @@ import { planTightenings } from './planTightenings.js'
 import { planTools } from './planTools.js'
 import { planVessel } from './planVessel.js'
 import { planWaits } from './planWaits.js'
+import { readLatest } from './readLatest.js'
 import { reportVisit } from './reportVisit.js'
 import { serviceFinding } from './serviceFinding.js'
 import { serviceReason } from './serviceReason.js'
-import type { PlannedMachine, PlannedTool, VisitPlan } from './visitPlan.js'
+import type { PlannedTool, VisitPlan } from './visitPlan.js'
 
 /** What {@link planVisit} is asked. */
 export interface VisitRequest {
@@ -77,7 +70,7 @@ export interface VisitRequest {
  * ```
  */
 export function planVisit(request: VisitRequest): Result<VisitPlan> {
-  checkRequest(request)
+  checkVisitRequest(request)
   const { sheet, log, services, toolbox, stock, today, ambient, due: options } = request
   const refused = refuse(request)
   if (refused.length > 0) return { ok: false, findings: refused }
@@ -136,7 +129,9 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
     waits,
   })
   const tools: readonly PlannedTool[] =
-    toolbox === undefined ? [] : [...planTools(sheet, procedure, figures, toolbox), ...(vessel?.tools ?? [])]
+    toolbox === undefined
+      ? []
+      : [...planTools(sheet, procedure, figures, toolbox), ...tightening.adaptors, ...(vessel?.tools ?? [])]
   const machine = describeMachine(sheet, log)
   const notGiven: readonly Reason[] =
     chosen.length === 0
@@ -191,22 +186,6 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
     sources: collectSources(sheet, figures),
   }
   return { ok: true, value: plan, findings }
-}
-
-function checkRequest(request: VisitRequest): void {
-  if (typeof request !== 'object' || request === null) throw new TypeError('request must be an object')
-  const { sheet, log, services, today, due, edition } = request
-  if (typeof sheet !== 'object' || sheet === null || sheet.kind !== 'spec-sheet')
-    throw new TypeError('request.sheet must be a spec sheet, as parseSpecSheet gives it')
-  if (typeof log !== 'object' || log === null || log.kind !== 'machine-log')
-    throw new TypeError('request.log must be a machine log, as parseMachineLog gives it')
-  if (services !== 'due' && !(Array.isArray(services) && services.every((id) => typeof id === 'string')))
-    throw new TypeError("request.services must be 'due' or a list of service ids")
-  if (typeof today !== 'string' || !isDate(today))
-    throw new RangeError(`request.today must be a date YYYY-MM-DD, got ${JSON.stringify(today)}`)
-  if (typeof due !== 'object' || due === null) throw new TypeError('request.due must be the due options')
-  if (edition !== '2017' && edition !== '2003')
-    throw new RangeError(`request.edition must be '2017' or '2003', got ${JSON.stringify(edition)}`)
 }
 
 function refuse({ sheet, log, services }: VisitRequest): readonly Finding[] {
@@ -285,58 +264,4 @@ function groupByGearcase(chosen: readonly ListedDue[]): readonly WorkedGearcase[
     found.set(gearcase, entry)
   }
   return [...found].map(([gearcase, { task, instances }]) => ({ gearcase, task, instances: [...instances] }))
-}
-
-function describeMachine(sheet: SpecSheet, log: MachineLog): PlannedMachine {
-  const { make, model, type, variants } = sheet.machine
-  const verdict = resolveVariant(sheet, log.identity)
-  const named = (id: Id) => ({ id, name: variants[id]?.name ?? id })
-  return {
-    log: log.id,
-    name: log.name,
-    make,
-    model,
-    type,
-    sheet: { id: sheet.id, revision: sheet.revision },
-    ...(sheet.header === undefined ? {} : { header: sheet.header }),
-    identity: log.identity,
-    variant:
-      verdict.kind === 'selected'
-        ? { kind: 'one', ...named(verdict.variant), reasons: verdict.reasons }
-        : {
-            kind: 'cannot tell',
-            missing: verdict.kind === 'cannot tell' ? verdict.missing : [],
-            candidates: verdict.candidates.map(named),
-            reasons: verdict.reasons,
-          },
-  }
-}
-
-function readLatest({ meters }: MachineLog, today: DateText): VisitPlan['readings'] {
-  const latest = (readings: readonly { readonly date: DateText; readonly value: number }[]) =>
-    readings
-      .filter(({ date }) => compareDates(date, today) <= 0)
-      .reduce<{ readonly date: DateText; readonly value: number } | undefined>(
-        (last, next) => (last === undefined || compareDates(next.date, last.date) >= 0 ? next : last),
-        undefined,
-      )
-  const hours = latest(meters.hours?.readings ?? [])
-  const distance = latest(meters.distance?.readings ?? [])
-  return {
-    ...(hours === undefined ? {} : { hours: { value: hours.value, unit: 'h', date: hours.date } }),
-    ...(distance === undefined || meters.distance === undefined
-      ? {}
-      : { distance: { value: distance.value, unit: meters.distance.unit, date: distance.date } }),
-  }
-}
-
-function collectSources(sheet: SpecSheet, figures: CollectedFigures): Readonly<Record<Id, Source>> {
-  const used = new Set(
-    figures.figures.flatMap(({ resolved }) => {
-      const traces =
-        resolved.kind === 'cannot tell' ? resolved.candidates.map(({ trace }) => trace) : [resolved.trace]
-      return traces.flatMap(({ source }) => (source === undefined ? [] : [source.ref]))
-    }),
-  )
-  return Object.fromEntries(Object.entries(sheet.sources).filter(([id]) => used.has(id)))
 }

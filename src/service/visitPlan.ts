@@ -198,6 +198,8 @@ export interface PlannedOil {
     readonly name: string
     readonly figure: JsonPointer
     readonly includedInRefill: boolean
+    /** For all instances; absent: not stated. */
+    readonly needed?: Quantity<VolumeUnit>
   }
   readonly reasons: readonly Reason[]
 }

@@ -98,7 +98,9 @@ describe('the walls between rooms', () => {
 
   it('zod is imported in spec alone, decimal.js and convert-units in one file of quantity', () => {
     const users = (name: string): readonly string[] => [
-      ...new Set(imports.filter(({ to }) => to === name || to.startsWith(`${name}/`)).map(({ from }) => from)),
+      ...new Set(
+        imports.filter(({ to }) => to === name || to.startsWith(`${name}/`)).map(({ from }) => from),
+      ),
     ]
     expect(users('zod').filter((file) => roomOf(file) !== 'spec')).toEqual([])
     expect(users('zod').length).toBeGreaterThan(0)
