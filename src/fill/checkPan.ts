@@ -27,7 +27,7 @@ const NEARLY_FULL = 90
  * @param pans - by id
  * @param volumes - every volume that will run out at this visit, 0 or more; figures of the sheet or numbers
  * @returns the pan, the total in mL and the reasons; sums are exact, numbers read by their shortest decimal
- * @throws TypeError or RangeError when an argument has the wrong shape or a size is not above 0
+ * @throws TypeError or RangeError when an argument has the wrong shape or a size is negative
  *
  * Source: common practice, no source; nearly full above 90 %: house rule.
  *
@@ -49,7 +49,7 @@ export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly
   const entries = Object.entries(pans)
   for (const [id, pan] of entries) {
     requireObject(`pans.${id}`, pan)
-    requireAmount(`pans.${id}.size`, pan.size, 'volume', { above: 0 })
+    requireAmount(`pans.${id}.size`, pan.size, 'volume', { least: 0 })
   }
   const { parts, perMillilitre } = wholeParts([...volumes, ...entries.map(([, pan]) => pan.size)])
   const drained = parts.slice(0, volumes.length)
@@ -65,7 +65,7 @@ export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly
   if (whole !== undefined) {
     const { id, pan, size } = whole
     const nearly = sum * 100n > size * BigInt(NEARLY_FULL)
-    const percent = Number((sum * 100n) / size)
+    const percent = size === 0n ? 0 : Number((sum * 100n) / size)
     return {
       answer: 'large enough',
       pan: id,

@@ -40,9 +40,9 @@ export interface ContainerChoice {
  * more opened oil used, then less left over, then fewer to open, then the one named first.
  *
  * @param containers - stock containers by id, in the stock's order
- * @param volume - needed, above 0; a printed figure of the sheet or a number
+ * @param volume - needed, 0 or more; a printed figure of the sheet or a number
  * @returns what to use and what to buy, in the unit of `volume`. Sums are exact, numbers read by their shortest decimal
- * @throws TypeError or RangeError when an argument has the wrong shape, or a size or volume is not above 0
+ * @throws TypeError or RangeError when an argument has the wrong shape, or a size or volume is negative
  *
  * Source: house rule: opened oil takes up water, so the rule leaves as little of it as it can.
  *
@@ -60,12 +60,12 @@ export function chooseContainers(
   volume: VolumeAmount,
 ): ContainerChoice {
   requireObject('containers', containers)
-  requireAmount('volume', volume, 'volume', { above: 0, figure: true })
+  requireAmount('volume', volume, 'volume', { least: 0, figure: true })
   const names: string[] = []
   for (const [id, container] of Object.entries(containers)) {
     requireObject(`containers.${id}`, container)
     requireObject(`containers.${id}.oil`, container.oil)
-    requireAmount(`containers.${id}.size`, container.size, 'volume', { above: 0 })
+    requireAmount(`containers.${id}.size`, container.size, 'volume', { least: 0 })
     if (container.opened !== undefined) {
       requireAmount(`containers.${id}.opened`, container.opened, 'volume', { least: 0 })
     }
@@ -122,7 +122,11 @@ function chooseOfOneOil(
   const openings = shelf.map(([, { opened, size }]) => opened ?? { value: 0, unit: size.unit })
   const { parts, perMillilitre } = wholeParts([volume, ...sizes, ...openings])
   const need = parts[0] ?? 0n
-  const kinds = shelf.map(([, { count }], place) => ({ size: parts[1 + place] ?? 1n, count }))
+  // a size of 0 passes the shape of a document: such a container holds nothing and is never bought
+  const kinds = shelf.map(([, { count }], place) => {
+    const size = parts[1 + place] ?? 0n
+    return size > 0n ? { size, count, most: Infinity } : { size: 1n, count: 0, most: 0 }
+  })
   const amount = (whole: bigint) => volumeIn({ n: whole, d: perMillilitre }, volume.unit)
   const rests = shelf
     .map((_, place) => ({ place, rest: parts[1 + shelf.length + place] ?? 0n }))
@@ -151,7 +155,7 @@ function chooseOfOneOil(
       ? undefined
       : searchContainers(
           short,
-          kinds.map(({ size }) => ({ size, count: Number(short / size) + 1 })),
+          kinds.map(({ size, most }) => ({ size, count: Math.min(Number(short / size) + 1, most) })),
         )
   if (missing > 0n) left = bought ? bought.total - short : found ? found.total - missing : 0n
   for (const search of [found, bought]) {

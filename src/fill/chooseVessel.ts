@@ -42,10 +42,10 @@ const MOST_POURS = 50
  * lower one if two are equally near; a rest below the lowest mark is shared with the pour before.
  *
  * @param vessels - by id; the lowest mark is one graduation where the vessel names none
- * @param volume - to measure, above 0; a printed figure of the sheet or a number
+ * @param volume - to measure, 0 or more; a printed figure of the sheet or a number
  * @param tolerance - how far the refill may be off either way, 0 or more; absent where the manual states none
  * @returns the vessel and its marks, differences in the unit of `volume`; numbers are read by their shortest decimal
- * @throws TypeError or RangeError when an argument has the wrong shape, or a size is not above 0
+ * @throws TypeError or RangeError when an argument has the wrong shape, or a size is negative
  *
  * Source: house rule: a mark is read to half a graduation.
  *
@@ -64,15 +64,15 @@ export function chooseVessel(
   tolerance?: VolumeAmount,
 ): VesselChoice {
   requireObject('vessels', vessels)
-  requireAmount('volume', volume, 'volume', { above: 0, figure: true })
+  requireAmount('volume', volume, 'volume', { least: 0, figure: true })
   if (tolerance !== undefined) requireAmount('tolerance', tolerance, 'volume', { least: 0, figure: true })
   const entries = Object.entries(vessels)
   const lists = entries.map(([id, vessel]) => {
     requireObject(`vessels.${id}`, vessel)
-    requireAmount(`vessels.${id}.size`, vessel.size, 'volume', { above: 0 })
-    requireAmount(`vessels.${id}.graduation`, vessel.graduation, 'volume', { above: 0 })
+    requireAmount(`vessels.${id}.size`, vessel.size, 'volume', { least: 0 })
+    requireAmount(`vessels.${id}.graduation`, vessel.graduation, 'volume', { least: 0 })
     const lowest = vessel.lowestMark ?? vessel.graduation
-    requireAmount(`vessels.${id}.lowestMark`, lowest, 'volume', { above: 0 })
+    requireAmount(`vessels.${id}.lowestMark`, lowest, 'volume', { least: 0 })
     return [vessel.size, vessel.graduation, lowest]
   })
   const { parts, perMillilitre } = wholeParts([volume, tolerance ?? volume, ...lists.flat()])
@@ -82,7 +82,11 @@ export function chooseVessel(
   const reasons: Reason<keyof FillCodes>[] = []
   const measured = entries.flatMap(([id, vessel], place): Measured[] => {
     const [size = 0n, step = 1n, lowest = 0n] = rest.slice(place * 3, place * 3 + 3)
-    const marks = marksFor(need, (size / step) * step, step, lowest)
+    const marks = step === 0n ? 'no marks' : marksFor(need, (size / step) * step, step, lowest)
+    if (marks === 'no marks') {
+      reasons.push(fillReason('fill/vessel-without-marks', { vessel: vessel.name }))
+      return []
+    }
     if (marks === 'too large') {
       reasons.push(fillReason('fill/vessel-too-large', { vessel: vessel.name, lowestMark: amount(lowest) }))
       return []
@@ -148,7 +152,7 @@ function marksFor(
   if (full >= BigInt(MOST_POURS)) return 'too many pours'
   const rest = nearestMark(need - full * top, step)
   const tops = Array.from({ length: Number(full) }, () => top)
-  if (rest >= lowest) return [...tops, rest]
+  if (rest >= lowest && rest > 0n) return [...tops, rest]
   if (full === 0n) return 'too large'
   // a rest that rounds to nothing is no pour of its own
   if (rest === 0n) return tops

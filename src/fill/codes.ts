@@ -32,6 +32,7 @@ export interface FillCodes {
   'fill/other-oil-not-mixed': { oil: string; other: string }
   'fill/no-vessel': Nothing
   'fill/vessel-too-coarse': { vessel: string; error: Amount; tolerance: Amount }
+  'fill/vessel-without-marks': { vessel: string }
   'fill/vessel-too-large': { vessel: string; lowestMark: Amount }
   'fill/vessel-too-many-pours': { vessel: string; limit: number }
   'fill/vessel-fine-enough': { vessel: string; error: Amount; tolerance: Amount }

@@ -32,10 +32,10 @@ export function readPourQuestion(
     'hose.bore': hose.bore,
     'hose.length': hose.length,
   }
-  for (const [name, length] of Object.entries(lengths)) requireAmount(name, length, 'length', { above: 0 })
+  for (const [name, length] of Object.entries(lengths)) requireAmount(name, length, 'length', { least: 0 })
   requireAmount('hose.drop', hose.drop, 'length', { least: 0 })
-  requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity', { above: 0 })
-  requireAmount('volume', volume, 'volume', { above: 0 })
+  requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity', { least: 0 })
+  requireAmount('volume', volume, 'volume', { least: 0 })
   const range = { min: SHORTEST, max: LONGEST }
   for (const [name, length] of Object.entries({ ...lengths, 'hose.drop': hose.drop })) {
     const level = name === 'hose.drop' && length.value === 0

@@ -88,7 +88,8 @@ function measuredFor(bands: readonly GradeBand[], offered: OfferedOil) {
   if (first === undefined) return undefined
   const viscosity = first.at.value === 40 ? offered.kv40 : offered.kv100
   if (viscosity === undefined) return undefined
-  const inside = bands.some((band) => isWithinGrade(viscosity, band))
+  // a label of 0 mm²/s passes the shape of a document and is in no band
+  const inside = viscosity.value > 0 && bands.some((band) => isWithinGrade(viscosity, band))
   const params = { grade: first.grade, viscosity, at: first.at }
   return {
     inside,

@@ -5,7 +5,13 @@ import { type Measure, UNITS_BY_MEASURE } from '../quantity/unit.js'
  * Throws where a programmer passes something that is no quantity of the measure: TypeError for the wrong shape or
  * unit, RangeError for a value outside the open range. Internal.
  */
-export function requireQuantity(name: string, quantity: unknown, measure: Measure, above = -Infinity): void {
+export function requireQuantity(
+  name: string,
+  quantity: unknown,
+  measure: Measure,
+  above = -Infinity,
+  least = -Infinity,
+): void {
   const units: readonly string[] = UNITS_BY_MEASURE[measure]
   if (typeof quantity !== 'object' || quantity === null) {
     throw new TypeError(`${name} must be a quantity { value, unit }, got ${shown(quantity)}`)
@@ -15,8 +21,9 @@ export function requireQuantity(name: string, quantity: unknown, measure: Measur
     throw new TypeError(`${name}.unit must be one of ${units.join(', ')}, got ${shown(unit)}`)
   }
   if (typeof value !== 'number') throw new TypeError(`${name}.value must be a number, got ${shown(value)}`)
-  if (!Number.isFinite(value) || value <= above) {
-    const range = above === -Infinity ? 'finite' : `finite and above ${above}`
+  if (!Number.isFinite(value) || value <= above || value < least) {
+    const low = least === -Infinity ? '' : ` and ${least} or more`
+    const range = above === -Infinity ? `finite${low}` : `finite and above ${above}`
     throw new RangeError(`${name}.value must be ${range}, got ${shown(value)}`)
   }
 }

@@ -32,7 +32,7 @@ const THICKEST = { value: 2e7, unit: 'mm2/s' } as const
  * @param temperature - of the oil, −30 °C to 230 °C, both belonging to the range
  * @returns the kinematic viscosity, not rounded, or `cannot tell` with the reason: a viscosity is missing, the
  *   two contradict each other, below the pour point, outside the range. At the pour point itself there is an answer.
- * @throws TypeError or RangeError when an argument is no quantity, or a viscosity is not above 0
+ * @throws TypeError or RangeError when an argument is no quantity, or a viscosity is negative
  *
  * Source: ASTM D341 as quoted (see {@link viscosityLine}); range −30 °F to 450 °F from the abstract of a 1957 ASTM
  * paper on the charts; 2 × 10⁷ mm²/s as upper end of the charts is from memory.
@@ -53,8 +53,8 @@ export function viscosityAt(
   requireObject('oil', oil)
   requireQuantity('temperature', temperature, 'temperature')
   const { kv40, kv100, pourPoint } = oil
-  if (kv40 !== undefined) requireQuantity('oil.kv40', kv40, 'kinematicViscosity', 0)
-  if (kv100 !== undefined) requireQuantity('oil.kv100', kv100, 'kinematicViscosity', 0)
+  if (kv40 !== undefined) requireQuantity('oil.kv40', kv40, 'kinematicViscosity', -Infinity, 0)
+  if (kv100 !== undefined) requireQuantity('oil.kv100', kv100, 'kinematicViscosity', -Infinity, 0)
   if (pourPoint !== undefined) requireQuantity('oil.pourPoint', pourPoint, 'temperature')
   if (kv40 === undefined || kv100 === undefined) {
     const missing = [kv40 === undefined ? 'kv40' : '', kv100 === undefined ? 'kv100' : ''].filter(Boolean)

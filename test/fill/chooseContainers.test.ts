@@ -101,6 +101,27 @@ describe('the rule', () => {
   })
 })
 
+describe('zeros that a document may hold', () => {
+  it('a container of 0 L holds nothing and is not bought; a refill of 0 L needs nothing', () => {
+    const shelf = { none: container(0, 'L', 5), litre: container(1, 'L', 1) }
+    expect(chooseContainers(shelf, L(2))).toMatchObject({
+      answer: 'short',
+      use: [{ id: 'litre', full: 1 }],
+      buy: [{ id: 'litre', count: 1 }],
+    })
+    expect(chooseContainers({ none: container(0, 'L', 5) }, L(2))).toMatchObject({
+      answer: 'short',
+      use: [],
+      buy: [],
+    })
+    expect(chooseContainers(shelf, L('0'))).toMatchObject({
+      answer: 'enough',
+      use: [],
+      leftOver: { value: 0 },
+    })
+  })
+})
+
 describe('exact sums', () => {
   it('ten times 0.1 L is 1 L, and 11 US quarts are 11 US quarts, though 0.946352946 L is not short', () => {
     expect(chooseContainers({ tenth: container(0.1, 'L', 10) }, L('1')).leftOver.value).toBe(0)
@@ -237,7 +258,7 @@ describe('misuse', () => {
       /containers.a.opened.value must be 0 or more/,
     ],
     [() => chooseContainers({}, L('1,5')), /volume.value must be a number or a printed figure/],
-    [() => chooseContainers({}, L(0)), /volume.value must be above 0/],
+    [() => chooseContainers({}, L(-1)), /volume.value must be 0 or more/],
     // @ts-expect-error
     [() => chooseContainers(null, L(1)), /containers must be an object/],
     // @ts-expect-error

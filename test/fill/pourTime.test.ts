@@ -363,6 +363,9 @@ describe('several fillings, short pours', () => {
 describe('what is refused', () => {
   it.each([
     [{ drop: 0 }, 'fill/hose-has-no-drop'],
+    [{ bore: 0 }, 'fill/measure-outside-range'],
+    [{ viscosity: 0 }, 'fill/measure-outside-range'],
+    [{ volume: 0 }, 'fill/measure-outside-range'],
     [{ drop: 1500.001 }, 'fill/drop-longer-than-hose'],
     [{ bore: 120 }, 'fill/bore-wider-than-funnel'],
     [{ bore: 0.05 }, 'fill/measure-outside-range'],
@@ -395,7 +398,7 @@ describe('what is refused', () => {
     expect(() => pourTime(question({ viscosity: Number.NaN }))).toThrow(
       /kinematicViscosity.value must be finite/,
     )
-    expect(() => pourTime(question({ volume: 0 }))).toThrow(/volume.value must be above 0/)
+    expect(() => pourTime(question({ volume: -1 }))).toThrow(/volume.value must be 0 or more/)
     expect(() => pourTime(question({ drop: -1 }))).toThrow(/hose.drop.value must be 0 or more/)
     // @ts-expect-error
     expect(() => pourTime(question({ shape: 'sphere' }))).toThrow(/funnel.shape/)

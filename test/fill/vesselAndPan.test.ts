@@ -71,6 +71,7 @@ describe('chooseVessel', () => {
     expect(marks(choice)).toEqual([500, 300, 250])
     expect(choice.difference).toEqual(mL(0))
     // a rest that no mark can show is left off: 1004 in a jug with 10 mL marks is 1000, 4 off
+    expect(marks(chooseVessel({ jug: vessel(500, 10, 0) }, mL(1004), mL(20)))).toEqual([500, 500])
     const off = chooseVessel({ jug: vessel(500, 10) }, mL(1004), mL(20))
     expect(marks(off)).toEqual([500, 500])
     expect(off.difference).toEqual(mL(-4))
@@ -89,6 +90,9 @@ describe('chooseVessel', () => {
       'fill/vessel-too-many-pours',
     ])
     expect(codes(chooseVessel({}, mL(500), mL(50)))).toEqual(['fill/no-vessel'])
+    expect(codes(chooseVessel({ jug: vessel(500, 0) }, mL(500)))).toEqual(['fill/vessel-without-marks'])
+    expect(codes(chooseVessel({ jug: vessel(0, 10) }, mL(500)))).toEqual(['fill/vessel-too-large'])
+    expect(codes(chooseVessel({ jug: vessel(500, 10) }, mL('0')))).toEqual(['fill/vessel-too-large'])
   })
 
   it('with a tolerance the fewest pours, then the least error, then the smallest; without, the least error', () => {
@@ -137,7 +141,7 @@ describe('chooseVessel', () => {
   })
 
   it.each([
-    [() => chooseVessel({ a: vessel(0, 10) }, mL(1)), /vessels.a.size.value must be above 0/],
+    [() => chooseVessel({ a: vessel(-1, 10) }, mL(1)), /vessels.a.size.value must be 0 or more/],
     [() => chooseVessel({ a: vessel(10, Number.NaN) }, mL(1)), /vessels.a.graduation/],
     [() => chooseVessel({ a: vessel(10, 1, -1) }, mL(1)), /vessels.a.lowestMark/],
     [() => chooseVessel({}, mL(1), mL(-1)), /tolerance.value must be 0 or more/],
@@ -185,6 +189,11 @@ describe('checkPan', () => {
     expect(none).not.toHaveProperty('pan')
     expect(none.reasons).toEqual([{ code: 'fill/pan-too-small', params: { largest: L(12), size: L(10) } }])
     expect(codes(checkPan({}, [L(1)]))).toEqual(['fill/no-pan'])
+  })
+
+  it('a pan of 0 L, as a document may hold it, is too small for any oil', () => {
+    expect(checkPan({ pan: pan(0) }, [L(1)]).answer).toBe('too small')
+    expect(checkPan({ pan: pan(0) }, []).answer).toBe('large enough')
   })
 
   it('nothing drained fits any pan', () => {

@@ -107,6 +107,11 @@ describe('viscosity', () => {
     expect(right.viscosity).toBe('yes')
   })
 
+  it('a label of 0 mm²/s, as a document may hold it, is in no band', () => {
+    const verdict = oilMeets(permitted(), offered({ kv100: { value: 0, unit: 'mm2/s' } }), plain)
+    expect(codes(verdict)[0]).toBe('oil/label-contradicts-viscosity')
+  })
+
   it('an edition that is not held is named and all are considered', () => {
     const verdict = oilMeets(permitted({ grade: '90', edition: '1991' }), offered({ grade: '110' }), plain)
     expect(codes(verdict).slice(0, 2)).toEqual(['oil/edition-not-known', 'oil/grade-renamed'])

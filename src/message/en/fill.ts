@@ -67,6 +67,7 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/no-vessel': () => 'There is no measuring vessel. Get one.',
   'fill/vessel-too-coarse': ({ vessel, error, tolerance }, say) =>
     `${vessel} is too coarse: it may be ${say.quantity(error)} off, and ${say.quantity(tolerance)} is allowed.`,
+  'fill/vessel-without-marks': ({ vessel }) => `${vessel} has no marks to measure by. Correct the toolbox.`,
   'fill/vessel-too-large': ({ vessel, lowestMark }, say) =>
     `${vessel} has no mark for so little; its lowest is ${say.quantity(lowestMark)}.`,
   'fill/vessel-too-many-pours': ({ vessel, limit }, say) =>
