@@ -99,6 +99,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `When the ${wrench} was last calibrated is not kept in the toolbox.`,
   'service/socket-found': ({ tool, size }) =>
     size === '' ? `${capital(tool)}.` : `${capital(tool)} fits ${size}.`,
+  'service/adaptor-between': ({ adaptor, wrenches }, say) =>
+    `${capital(adaptor)}: goes between the socket and the ${say.list(wrenches)}. It sits in line and changes no setting.`,
   'service/socket-missing': ({ part, drive, size }) =>
     `The toolbox has no tool for ${size === '' ? drive : `${drive} ${size}`} (${partText(part)}).`,
   'service/hand-only': ({ part }) => `By hand (${partText(part)}).`,
