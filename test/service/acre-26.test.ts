@@ -1,0 +1,3 @@
+import { expectPlan } from '../support/expectPlan.js'
+
+expectPlan('acre-26')
