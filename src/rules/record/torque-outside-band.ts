@@ -2,6 +2,7 @@ import { compareExact, exactOfText, minus, plus, times } from '../../quantity/ex
 import { exactNewtonMetres } from '../../torque/exactTorque.js'
 import { statedBand } from '../../torque/statedBand.js'
 import { defineRule } from '../rule.js'
+import { firstPrinted } from '../walk/firstPrinted.js'
 import { hasFigure } from '../walk/hasFigure.js'
 import { recordTightenings } from '../walk/recordTightenings.js'
 
@@ -20,7 +21,7 @@ export const torqueOutsideBand = defineRule({
       if (done.kind !== 'torque set' || wanted?.kind !== 'torque' || !hasFigure(wanted.torque)) return []
       const set = exactNewtonMetres(done.torque.value, done.torque.unit)
       const band = statedBand(wanted.torque)
-      const { printed: _printed, source: _source, ...stated } = wanted.torque
+      const stated = firstPrinted(wanted.torque)
       const params = { part, set: { ...done.torque }, stated }
       const at = `${path}/torque`
       if (band.kind === 'band')

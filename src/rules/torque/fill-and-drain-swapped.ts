@@ -2,6 +2,7 @@ import type { Opening, OpeningRole } from '../../spec/index.js'
 import { findTorqueSlip } from '../../torque/findTorqueSlip.js'
 import { looksSwapped } from '../../torque/looksSwapped.js'
 import { defineRule } from '../rule.js'
+import { firstPrinted } from '../walk/firstPrinted.js'
 import { hasFigure } from '../walk/hasFigure.js'
 
 /**
@@ -42,7 +43,7 @@ function soleUse(openings: Readonly<Record<string, Opening>>, role: OpeningRole,
     if (!roles.includes(role) || roles.includes(notRole) || tightening.kind !== 'torque') return []
     if (!hasFigure(tightening.torque)) return []
     if (findTorqueSlip(tightening.torque, thread, housing).verdict === 'slip') return []
-    const { printed: _printed, source: _source, ...torque } = tightening.torque
+    const torque = firstPrinted(tightening.torque)
     return [{ id, torque, plug: { torque, housing, ...(thread === undefined ? {} : { thread }) } }]
   })
 }

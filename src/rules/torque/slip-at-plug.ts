@@ -1,6 +1,7 @@
 import { findTorqueSlip } from '../../torque/findTorqueSlip.js'
 import { defineRule } from '../rule.js'
 import { disagreeingFigures } from '../walk/disagreeingFigures.js'
+import { firstPrinted } from '../walk/firstPrinted.js'
 import { hasFigure } from '../walk/hasFigure.js'
 import { sheetTightenings } from '../walk/sheetTightenings.js'
 
@@ -24,7 +25,7 @@ export const slipAtPlug = defineRule({
       const { thread, housing = 'not stated' } = on.part
       const [slip] = findTorqueSlip(tightening.torque, thread, housing).slips
       if (slip === undefined || thread === undefined) return []
-      const { printed: _printed, source: _source, ...torque } = tightening.torque
+      const torque = firstPrinted(tightening.torque)
       const params = { part: on.name, thread, torque, factor: slip.factor, becomes: { ...slip.becomes } }
       return [{ path: at, params: { ...params, meant: slip.meant } }]
     })

@@ -3,6 +3,7 @@ import { measureOf } from '../../quantity/measureOf.js'
 import { type PrintedAgreement, printedFiguresAgree } from '../../quantity/printedFiguresAgree.js'
 import { findStatedValues } from '../../spec/findStatedValues.js'
 import type { PrintedValue, SpecSheet, StatedValue } from '../../spec/index.js'
+import { firstPrinted } from './firstPrinted.js'
 import { hasFigure } from './hasFigure.js'
 
 /** A printed value that does not agree with the one before it, and how. */
@@ -26,7 +27,7 @@ function disagreementsOf(path: JsonPointer, value: StatedValue): readonly Disagr
     .map((second, place) => ({ second, path: `${path}/printed/${place}` }))
     .filter(({ second }) => measureOf(second.unit) === measureOf(value.unit))
     .filter(({ second }) => hasFigure(second) && hasFigure(value))
-  const { printed: _printed, source: _source, ...first } = value
+  const first = firstPrinted(value)
   const found = seconds
     .map((one) => ({ ...one, first, agreement: printedFiguresAgree(first, one.second) }))
     .filter(({ agreement }) => agreement.verdict !== 'agree')

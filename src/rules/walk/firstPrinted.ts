@@ -1,0 +1,8 @@
+import type { Unit } from '../../quantity/unit.js'
+import type { PrintedValue, StatedValue } from '../../spec/index.js'
+
+/** A stated value as it is printed first, without what stands beside it. */
+export function firstPrinted<U extends Unit>(value: StatedValue<U>): PrintedValue<U> {
+  const { printed: _printed, source: _source, ...first } = value
+  return first
+}
