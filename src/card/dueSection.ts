@@ -62,16 +62,13 @@ function limitRow(
   ]
 }
 
-function dueTable(context: CardContext, due: PlannedDue, index: number): CardTable {
+function dueTable(context: CardContext, due: PlannedDue, index: number, names: readonly Line[]): CardTable {
   const { words } = context
   const from = `/due/${index}`
   const { by, limit, since, used, left, dueAt, state } = words.columns
   return {
     kind: 'table',
-    caption: joined(
-      [taskLine(context, due, from), quoted(words.dueStates[due.state], `${from}/state`)],
-      ' — ',
-    ),
+    caption: joined([joined(names, '; '), quoted(words.dueStates[due.state], `${from}/state`)], ' — '),
     columns: [by, limit, since, used, left, dueAt, state],
     rows: due.lines.map((line, place) => limitRow(context, due, line, from, place)),
   }
@@ -85,18 +82,15 @@ function sameCount(first: PlannedDue, second: PlannedDue): boolean {
 /** What is due and by what; then, in one line each, what is left for another day. */
 export function dueSection(context: CardContext): CardSection {
   const { plan, words } = context
-  const parts: CardPart[] = []
-  const tables: { due: PlannedDue; table: CardTable }[] = []
+  const groups: { readonly due: PlannedDue; readonly index: number; readonly names: Line[] }[] = []
   for (const [index, due] of plan.due.entries()) {
     if (!due.taken) continue
-    const shared = tables.find(({ due: first }) => sameCount(first, due))
-    if (shared === undefined) tables.push({ due, table: dueTable(context, due, index) })
-    else {
-      const names = joined([taskLine(context, due, `/due/${index}`), shared.table.caption], '; ')
-      shared.table = { ...shared.table, caption: names }
-    }
+    const name = taskLine(context, due, `/due/${index}`)
+    const shared = groups.find(({ due: first }) => sameCount(first, due))
+    if (shared === undefined) groups.push({ due, index, names: [name] })
+    else shared.names.push(name)
   }
-  parts.push(...tables.map(({ table }) => table))
+  const parts: CardPart[] = groups.map(({ due, index, names }) => dueTable(context, due, index, names))
   const later = plan.due.flatMap((due, index) => {
     if (due.taken) return []
     const from = `/due/${index}`

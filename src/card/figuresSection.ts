@@ -1,3 +1,4 @@
+import { measureOf } from '../quantity/index.js'
 import type { PartName, PlannedFigure } from '../service/visitPlan.js'
 import { type CardContext, partLine, quantityLine } from './cardContext.js'
 import type { CardPlate, CardSection, Line, PictureName, PlateRow } from './cardParts.js'
@@ -45,13 +46,22 @@ function partNote(context: CardContext, part: PartName): Line {
   return joined(notes, ' · ')
 }
 
+/** A level has a time, a depth and a temperature; each needs its own word. */
+function levelWord({ words }: CardContext, { role, resolved }: PlannedFigure): string | undefined {
+  if (role !== 'level' || resolved.kind !== 'stated' || !('unit' in resolved.value)) return undefined
+  const measure = measureOf(resolved.value.unit)
+  return measure === 'duration' || measure === 'length' || measure === 'temperature'
+    ? words.levels[measure]
+    : undefined
+}
+
 function figureRow(context: CardContext, figure: PlannedFigure, index: number): PlateRow {
   const { words } = context
   const lines = figureLines(context, figure, index)
   const tightening = figure.role === 'tightening'
   const label = tightening
     ? capitalised(partLine(figure.part, `/figures/${index}/part`, 'under its gearcase'))
-    : quoted(words.roles[figure.role], `/figures/${index}/role`)
+    : quoted(levelWord(context, figure) ?? words.roles[figure.role], `/figures/${index}/role`)
   const notes = [
     ...beside(context, lines),
     ...(tightening ? [partNote(context, figure.part)] : lines.notes),

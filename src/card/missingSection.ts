@@ -1,15 +1,13 @@
 import { renderMessage } from '../message/renderMessage.js'
 import type { PlannedMissing } from '../service/visitPlan.js'
-import { type CardContext, partLine, reasonLine } from './cardContext.js'
+import { type CardContext, reasonLine } from './cardContext.js'
 import type { CardList, CardSection, Line } from './cardParts.js'
 import { capitalised, joined, ownWords, quoted } from './spans.js'
 
 function missingLine(context: CardContext, missing: PlannedMissing, index: number): Line {
   const from = `/missing/${index}`
   const kind = quoted(context.words.missingKinds[missing.kind], `${from}/kind`, 'gap')
-  const part =
-    missing.part === undefined ? [] : capitalised(partLine(missing.part, `${from}/part`, 'with gearcase'))
-  return joined([part, kind, reasonLine(context, missing.reason, `${from}/reason`)], ': ')
+  return joined([capitalised(kind), reasonLine(context, missing.reason, `${from}/reason`)], ': ')
 }
 
 /** What nobody could read off the documents, and what is wrong in them. */

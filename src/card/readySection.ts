@@ -42,7 +42,24 @@ function oilItem(context: CardContext, oil: PlannedOil, index: number): Item {
     ...ownWords(': '),
     ...joined([needed, choice], ' '),
   ]
-  const notes = filled([labelled(labels.take, joined(take, '; ')), labelled(labels.buy, buy)])
+  const additive = oil.additive
+  const extra =
+    additive === undefined
+      ? []
+      : joined(
+          [
+            quoted(additive.name, `${from}/additive/name`),
+            additive.needed === undefined
+              ? []
+              : quantityLine(context, additive.needed, `${from}/additive/needed`),
+          ],
+          ', ',
+        )
+  const notes = filled([
+    labelled(labels.additive, extra),
+    labelled(labels.take, joined(take, '; ')),
+    labelled(labels.buy, buy),
+  ])
   const settled = oil.needed !== undefined && oil.buy === undefined && oil.take.length > 0
   const why = oil.reasons.flatMap((reason, place) =>
     settled || SHOWN_ELSEWHERE.has(reason.code)

@@ -74,7 +74,12 @@ function volumePieces(context: CardContext, step: PlannedStep, found: FoundFigur
     oil?.entry.additive === undefined
       ? undefined
       : quoted(oil.entry.additive.name, `${oil.from}/additive/name`)
-  return { volume: statedLine(found), oil: choice, additive }
+  const needed = oil?.entry.additive?.needed
+  const measured =
+    step.do !== 'add the additive' || needed === undefined
+      ? statedLine(found)
+      : quantityLine(context, needed, `${oil?.from}/additive/needed`)
+  return { volume: measured, oil: choice, additive }
 }
 
 function placePieces(step: PlannedStep, index: number, gearcase: boolean): StepPieces {

@@ -82,7 +82,7 @@ function tighteningRow(context: CardContext, tightening: PlannedTightening, inde
     cell([...name, ...count], ...(lines?.notes ?? [])),
     cell(lines?.main ?? []),
     cell(joined(lines?.also ?? [], ' · '), computed),
-    wrenchCell(context, tightening, from),
+    found?.entry.resolved.kind === 'not stated' ? cell() : wrenchCell(context, tightening, from),
     cell(setting),
     { ...cell(trueBandLine(context, tightening, from)), ...(scale !== undefined && { scale }) },
   ]

@@ -94,6 +94,8 @@ export interface CardWords {
   readonly dueBy: Words<'hours' | 'distance' | 'period' | 'event'>
   readonly severities: Words<'normal' | 'severe'>
   readonly roles: Words<FigureRole>
+  /** What a figure of the role `level` is about, by its measure. */
+  readonly levels: Words<'duration' | 'length' | 'temperature'>
   readonly seals: Words<Seal['kind']>
   readonly sealForms: Words<CrushWasher['form']>
   readonly sealMaterials: Words<CrushWasher['material'] | Elastomer>
@@ -131,6 +133,7 @@ export interface CardWords {
 }
 
 export type CardLabel =
+  | 'additive'
   | 'ambient'
   | 'before'
   | 'buy'

@@ -40,6 +40,7 @@ tbody th .note{font-weight:400}
 .scale{display:block;width:170px;max-width:100%;height:auto}
 .legend{display:flex;flex-wrap:wrap;gap:2px 18px;margin-bottom:8px}
 .sign svg{width:24px;height:12px;margin-inline-end:5px}
+#tightening td .main .gap{font-size:1rem}
 #figures>.parts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,430px),1fr));gap:18px}
 .plate{border:3px solid var(--ink);border-radius:16px;padding:10px 18px 12px}
 .plate-head{display:flex;justify-content:space-between;align-items:center;gap:12px;border-bottom:2px solid var(--ink);padding-bottom:6px}
@@ -136,6 +137,8 @@ header{grid-template-columns:1fr 38%;border-top-width:6px;padding-top:4px;gap:2p
 #ready .list>.picture{width:52px;height:36px;margin:0}
 th,td{padding:1.5px 8px 1.5px 0}
 #tightening td:nth-child(2) .main,.full #tightening td:nth-child(5) .main,.short #tightening td:nth-child(4) .main{font-size:10.5pt}
+#tightening td .main .gap{font-size:8pt}
+#record{padding-top:3px}
 .scale{width:118px}
 table{margin-bottom:3px}
 caption{padding:1px 0}

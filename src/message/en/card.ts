@@ -48,6 +48,7 @@ export const cardWords: CardWords = {
     of: 'Made up of',
   },
   labels: {
+    additive: 'with',
     ambient: 'Air temperature',
     before: 'First of all',
     buy: 'buy',
@@ -149,6 +150,11 @@ export const cardWords: CardWords = {
     additive: 'Additive',
     cure: 'Cure before oil',
     mass: 'Mass',
+  },
+  levels: {
+    duration: 'Level: wait after the stop',
+    length: 'Level: below the edge',
+    temperature: 'Level: oil at',
   },
   seals: {
     'crush washer': 'crush washer',

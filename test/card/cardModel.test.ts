@@ -1,0 +1,201 @@
+import { describe, expect, it } from 'vitest'
+import { figureLines } from '../../src/card/figureLines.js'
+import { cardModel, type Line, renderText } from '../../src/card/index.js'
+import { joined } from '../../src/card/spans.js'
+import { weaveText } from '../../src/card/weaveText.js'
+import { en } from '../../src/message/en/index.js'
+import type { PlannedFigure, VisitPlan } from '../../src/service/visitPlan.js'
+import type { Leaf } from '../../src/spec/index.js'
+import { SKARNFELL_PLAN } from './skarnfellPlan.js'
+
+const write = (line: Line) => line.map(({ text }) => text).join('')
+const context = { plan: SKARNFELL_PLAN, catalogue: en, words: en.card, form: 'written' as const }
+
+/** Nothing known but the machine: no readings, no stock, no toolbox, no work. */
+const BARE_PLAN: VisitPlan = {
+  ...SKARNFELL_PLAN,
+  machine: {
+    log: 'a',
+    name: 'Station 9',
+    make: 'Hallbrekka',
+    model: 'Tind 4',
+    type: 'machine',
+    sheet: { id: 's', revision: '1' },
+    identity: {},
+    variant: { kind: 'cannot tell', missing: [], candidates: [], reasons: [] },
+  },
+  readings: {},
+  due: [],
+  work: [],
+  figures: [],
+  steps: [],
+  oil: [],
+  seals: [],
+  tightenings: [],
+  tools: [],
+  wrenches: { use: [], reasons: [] },
+  pan: { verdict: 'missing', reasons: [{ code: 'service/no-toolbox', params: {} }] },
+  waits: [],
+  consumables: [],
+  cautions: [
+    { code: 'service/manual-first', params: {} },
+    { code: 'service/licensed-work', params: {} },
+  ],
+  usedOil: { reasons: [] },
+  missing: [],
+  findings: [],
+  sources: {},
+}
+
+function shown(role: PlannedFigure['role'], leaf: PlannedFigure['leaf'], value: Leaf): string {
+  const figure = {
+    role,
+    leaf,
+    part: { path: '' },
+    path: '',
+    resolved: { kind: 'stated', value, trace: { path: '', reasons: [] } },
+  }
+  const { main, notes } = figureLines(context, figure as PlannedFigure, 0)
+  return [write(main), ...notes.map(write)].join(' | ')
+}
+
+describe('cardModel', () => {
+  it('makes a card of a plan that knows next to nothing, and says so', () => {
+    const card = cardModel(BARE_PLAN, en)
+    expect(card.sections).toHaveLength(10)
+    expect(card.cautions.cautions).toEqual([])
+    const text = renderText(card)
+    expect(text).toContain('Variant: cannot tell: see the manual')
+    expect(text).toContain('Drain pan: not in the toolbox')
+    expect(text).toContain('Nothing: every figure of this visit is stated.')
+  })
+
+  it('does not say twice that the manual comes first', () => {
+    const cautions = [
+      { code: 'service/manual-first', params: {} },
+      { code: 'service/used-oil-rules', params: {} },
+    ]
+    const card = cardModel({ ...SKARNFELL_PLAN, cautions }, en)
+    expect(card.cautions.cautions.map(({ line }) => line[0]?.from)).toEqual(['/cautions/1'])
+    expect(card.authority).toHaveLength(2)
+  })
+
+  it('joins two gearcases with the same count under one table, and names both', () => {
+    const [first] = SKARNFELL_PLAN.due
+    if (first === undefined) throw new Error('the plan has lost its first service')
+    const second = { ...first, part: { path: '/gearcases/rear', gearcase: 'rear axle case' } }
+    const [due] = cardModel({ ...SKARNFELL_PLAN, due: [first, second] }, en).sections
+    expect(due?.parts).toHaveLength(1)
+    expect(due?.parts[0]?.kind === 'table' && write(due.parts[0].caption)).toBe(
+      'Front differential: gear oil change; Rear axle case: gear oil change — overdue',
+    )
+  })
+
+  it('multiplies a refill for several instances in the open', () => {
+    const oil = SKARNFELL_PLAN.oil.map((entry, index) =>
+      index === 0 ? { ...entry, instances: 2, needed: { value: 900, unit: 'mL' as const } } : entry,
+    )
+    expect(renderText(cardModel({ ...SKARNFELL_PLAN, oil }, en))).toContain('each × 2 = 900\u00a0mL')
+  })
+
+  it('names the additive with its amount where the plan has one', () => {
+    const oil = SKARNFELL_PLAN.oil.map((entry) =>
+      entry.additive === undefined
+        ? entry
+        : { ...entry, additive: { ...entry.additive, needed: { value: 120, unit: 'mL' as const } } },
+    )
+    const text = renderText(cardModel({ ...SKARNFELL_PLAN, oil }, en))
+    expect(text).toContain('with: friction additive, 120\u00a0mL')
+    expect(text).toContain('Add 120\u00a0mL of friction additive.')
+  })
+
+  it('survives pointers that lead nowhere', () => {
+    const steps = SKARNFELL_PLAN.steps.map((step) => ({
+      ...step,
+      figures: { a: '/figures/999', b: 'nonsense' },
+      tightening: '/tightenings/99',
+      wait: '/waits/-1',
+      oil: '/figures/0',
+    }))
+    const card = cardModel({ ...SKARNFELL_PLAN, steps, wrenches: { use: ['nobody'], reasons: [] } }, en)
+    expect(renderText(card)).toContain('Tighten the drain plug as the manual says.')
+  })
+
+  it('tells sources that are second hand or doubtful', () => {
+    const [first] = SKARNFELL_PLAN.figures
+    if (first?.resolved.kind !== 'stated') throw new Error('the plan has lost its first figure')
+    const trace = { ...first.resolved.trace, source: { ref: 'manual', confidence: 'doubtful' as const } }
+    const figures = [{ ...first, resolved: { ...first.resolved, trace } }]
+    const text = renderText(
+      cardModel({ ...SKARNFELL_PLAN, figures, steps: [], tightenings: [], oil: [] }, en),
+    )
+    expect(text).toMatch(/some of it\s+doubtful/)
+  })
+})
+
+describe('figures in words', () => {
+  it('writes every kind of leaf with its printed digits', () => {
+    expect(
+      shown('interval', 'interval', {
+        kind: 'interval',
+        hours: '200',
+        distance: { value: '2000', unit: 'km', printed: [{ value: '1200', unit: 'mi' }] },
+        period: 'P1Y6M',
+      }),
+    ).toBe('200\u00a0h, 2000\u00a0km (1200\u00a0mi), 1\u00a0year and 6\u00a0months')
+    expect(shown('interval', 'interval', { kind: 'interval', distance: { value: '500', unit: 'km' } })).toBe(
+      '500\u00a0km',
+    )
+    expect(shown('interval', 'interval', { kind: 'interval', period: 'nonsense' })).toBe('nonsense')
+    expect(shown('place', 'place', { kind: 'place', text: 'left side' })).toBe('left side')
+    expect(
+      shown('refill', 'value', { kind: 'nominal', value: '7.5', unit: 'qt_us', asPrinted: '7 1/2' }),
+    ).toBe('7 1/2\u00a0US\u00a0qt')
+    expect(
+      shown('refill', 'value', { kind: 'nominal', value: '0.5', unit: 'qt_us', asPrinted: '½ qt (US)' }),
+    ).toBe('½ qt (US)')
+    expect(shown('refill', 'value', { kind: 'limits', max: '10.0', unit: 'mL' })).toBe('≤\u00a010.0\u00a0mL')
+    expect(shown('seal', 'seal', { kind: 'bonded seal', material: 'FKM', replace: 'every opening' })).toBe(
+      'bonded seal, FKM',
+    )
+    expect(
+      shown('seal', 'seal', {
+        kind: 'crush washer',
+        form: 'folded',
+        material: 'not stated',
+        replace: 'every opening',
+      }),
+    ).toBe('crush washer, folded')
+    expect(
+      shown('seal', 'seal', { kind: 'thread sealant', product: 'pipe paste', replace: 'every opening' }),
+    ).toBe('thread sealant, pipe paste')
+    expect(shown('seal', 'seal', { kind: 'none' })).toBe('no seal')
+    expect(shown('tightening', 'tightening', { kind: 'turns', min: '1.5', threadCondition: 'dry' })).toBe(
+      '1.5 turns past finger tight | thread: dry',
+    )
+    expect(
+      shown('oils', 'oils', {
+        kind: 'oils',
+        choices: [{ kind: 'grade', grade: '90', system: 'SAE J306', limitedSlip: 'required' }],
+      }),
+    ).toBe('90, for limited slip')
+    expect(shown('oils', 'oils', { kind: 'oils', choices: [] })).toBe('')
+  })
+})
+
+describe('spans', () => {
+  it('joins what is there and leaves no separator for what is not', () => {
+    expect(write(joined([[{ text: 'a' }], [], [{ text: 'b' }]], ', '))).toBe('a, b')
+  })
+
+  it('weaves pieces into a sentence and keeps where each came from', () => {
+    const pieces = { part: [{ text: 'plug', from: '/a' }], gone: undefined }
+    expect(
+      weaveText(pieces, ({ part, gone }) => `Take out the ${part}${gone === undefined ? '.' : '!'}`),
+    ).toEqual([{ text: 'Take out the ' }, { text: 'plug', from: '/a' }, { text: '.' }])
+    expect(weaveText({}, () => 'stray \ue000\ue1ff\ue001 sign')).toEqual([
+      { text: 'stray ' },
+      { text: ' sign' },
+    ])
+  })
+})
