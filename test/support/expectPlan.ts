@@ -152,6 +152,11 @@ function expectTightenings(plan: VisitPlan, visit: ExpectedVisit): void {
       expect(found?.setting).toEqual(
         row.setting === undefined ? undefined : { value: row.setting, unit: row.unit },
       )
+      if (row.turns !== undefined) {
+        const [min, max] = row.turns
+        const figure = plan.figures.find(({ path }) => path === `${row.on}/tightening`)
+        expect(figure?.resolved).toMatchObject({ kind: 'stated', value: { kind: 'turns', min, max } })
+      }
       if (row.trueBand === undefined) {
         expect(found?.trueBand).toBeUndefined()
         return

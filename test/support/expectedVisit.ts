@@ -39,6 +39,8 @@ export interface ExpectedVisit {
     /** The sheet's unit, where the wrench is set on another scale. */
     readonly bandUnit?: string
     readonly trueBand?: readonly [number, number]
+    /** From finger tight, as printed. */
+    readonly turns?: readonly [string, string]
   }[]
   readonly wrenches: { readonly expected: readonly string[] }
   readonly tools: readonly { readonly kind: string; readonly have?: string; readonly verdict: string }[]
