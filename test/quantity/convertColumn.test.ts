@@ -29,6 +29,24 @@ describe('convertColumn', () => {
     )
   })
 
+  it('equals convert where products lose bits or fall half way between doubles', () => {
+    // × 8896443230521/1290320000000: ties for odd k from 1013 to 2023, as in the tests of the paths of convert
+    const ties = Float64Array.from({ length: 506 }, (_, at) => 1260078125 * (1013 + 2 * at))
+    const tiny = Float64Array.from({ length: 2000 }, (_, at) => (1 + at / 7) * 1e-305)
+    const huge = Float64Array.from({ length: 500 }, (_, at) => (1 + at / 7) * 1e303)
+    const inches = Float64Array.from({ length: 2000 }, (_, at) => (5 * (2 ** 50 + at)) / 2 ** 44)
+    for (const [column, from, to] of [
+      [ties, 'psi', 'kPa'],
+      [tiny, 'lbf.ft', 'N.m'],
+      [huge, 'N.m', 'lbf.ft'],
+      [inches, 'in', 'mm'],
+      [inches, 'degC', 'degF'],
+    ] as const) {
+      const single = Array.from(column, (value) => convert({ value, unit: from }, to).value)
+      expect(Array.from(convertColumn(column, from, to))).toEqual(single)
+    }
+  })
+
   it('names the place of a value that has no result', () => {
     const column = (...values: number[]) => Float64Array.from(values)
     expect(() => convertColumn(column(1, Number.NaN), 'N.m', 'lbf.ft')).toThrow(

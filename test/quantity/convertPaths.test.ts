@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { makeConversionStep } from '../../src/quantity/conversionStep.js'
 import * as doubt from '../../src/quantity/convertInDoubt.js'
 import { exactQuotient } from '../../src/quantity/exactQuotient.js'
-import { convert } from '../../src/quantity/index.js'
+import { convert, convertColumn } from '../../src/quantity/index.js'
 import { anyDouble } from './support/anyDouble.js'
 import { convertWithDecimals } from './support/convertWithDecimals.js'
 import {
@@ -91,6 +91,51 @@ describe('the path for doubtful cases', () => {
     }
     expect(ties).toBe(506)
     expect(inDoubt).toHaveBeenCalledTimes(506)
+  })
+})
+
+/**
+ * The doubles whose conversion from N·m to lbf·ft comes nearest to a tie without being one. The step is n/d with odd d:
+ * m n ≡ (d + e)/2 (mod d) puts m n/d at e/(2 d) from half way, about 2^−53 of a last digit for small odd e.
+ */
+function nearTies(): number[] {
+  const n = 2_500_000_000_000_000n
+  const d = 3_389_544_870_828_501n
+  const found: number[] = []
+  for (let e = -399n; e <= 399n; e += 2n) {
+    const least = (((((d + e) / 2n) * inverse(n, d)) % d) + d) % d
+    for (let m = least; m < 2n ** 53n; m += d) {
+      // from here on the results have 53 bits before the point
+      if (m * n >= d * 2n ** 52n) found.push(Number(m))
+    }
+  }
+  return found
+}
+
+function inverse(value: bigint, modulus: bigint): bigint {
+  let [a, b, x, y] = [value, modulus, 1n, 0n]
+  while (b !== 0n) {
+    const quotient = a / b
+    ;[a, b, x, y] = [b, a - quotient * b, y, x - quotient * y]
+  }
+  return x
+}
+
+describe('the nearest misses of a tie', () => {
+  it('come out right, the nearest of them by the path for doubt, alone and in a column', () => {
+    const values = nearTies()
+    expect(values.length).toBeGreaterThan(300)
+    const column = convertColumn(Float64Array.from(values), 'N.m', 'lbf.ft')
+    inDoubt.mockClear()
+    values.forEach((value, at) => {
+      const exact = exactResult(exactDouble(value), 'N.m', 'lbf.ft')
+      const result = convert({ value, unit: 'N.m' }, 'lbf.ft').value
+      expect(isNearest(result, exact)).toBe(true)
+      expect(isTie(result, exact)).toBe(false)
+      expect(column[at]).toBe(result)
+    })
+    // those within 2^−101 of the value itself
+    expect(inDoubt.mock.calls.length).toBeGreaterThanOrEqual(10)
   })
 })
 

@@ -81,6 +81,13 @@ describe('printed figures that can both be true', () => {
     expect(
       printedFiguresAgree(limits('30.00', undefined, 'N.m'), limits('24', undefined, 'lbf.ft')).verdict,
     ).not.toBe('agree')
+    // 22 stands for 21.5 … 22.5; 22.5 lies inside it, 22.6 is a whole tenth further in, which is one digit too far
+    expect(
+      printedFiguresAgree(limits('22', undefined, 'N.m'), limits('22.5', undefined, 'N.m')).verdict,
+    ).toBe('agree')
+    expect(
+      printedFiguresAgree(limits('22', undefined, 'N.m'), limits('22.6', undefined, 'N.m')).verdict,
+    ).toBe('small miss')
     // 36.00 N·m is 26.5522: inward 26; 25 is too far
     expect(
       printedFiguresAgree(limits(undefined, '36.00', 'N.m'), limits(undefined, '26', 'lbf.ft')).verdict,
