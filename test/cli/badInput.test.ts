@@ -36,7 +36,7 @@ describe('wrong command lines: exit code 2, one line that says what to change', 
     [['convert'], /write the quantity/],
     [['convert', '3 mm', '--to', 'parsec'], /--to parsec: one of/],
     [['convert', '3 mm', '--to', 'N.m'], /mm is a length/],
-    [['repair', EXAMPLE], /one procedure is wanted, and there are 0/],
+    [['repair', 'examples/kvist-2'], /one procedure is wanted, and there are 0/],
     [['compare', `${EXAMPLE}/log.json`], /two sheets/],
   ])('%j', async (words, said) => {
     const { code, err, out, written } = await run(words)
@@ -87,7 +87,7 @@ describe('wrong documents: findings with place and cure, nothing half written', 
     [
       'a number where a figure is wanted',
       withSheet(sheet.replace('"value": "30"', '"value": 30')),
-      'spec/number-too-small',
+      'spec/figure-without-quotes',
       '',
     ],
     [
