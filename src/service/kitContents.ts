@@ -8,7 +8,7 @@ import type { VisitPlan } from './visitPlan.js'
 /** What goes into the van for one machine. */
 export interface Kit {
   readonly machine: { readonly id: Id; readonly name: string }
-  /** Needed for the visit, by oil. */
+  /** Needed for the visit, by oil; additives under their own names. A shelf keeps none, so they are bought. */
   readonly oil: readonly KitOil[]
   readonly seals: readonly KitSeal[]
   readonly tools: readonly { readonly id: Id; readonly name: string }[]
@@ -33,7 +33,7 @@ export interface KitSeal {
  * For kits that are alike use {@link groupKits}; for what to order over a fleet use {@link orderList}.
  *
  * @param plan - as `planVisit` gives it
- * @returns oil in millilitres by name, seals by part number or description (sealants as one package), tools by id
+ * @returns oil and additive in millilitres by name, seals by part number or description (sealants as one package), tools by id
  *
  * Source: house rule.
  * @example
@@ -54,6 +54,9 @@ export function kitContents(plan: VisitPlan): Kit {
   const short = plan.oil.flatMap(({ choice, buy }) =>
     choice === undefined || buy === undefined ? [] : [{ oil: choice, volume: buy.volume }],
   )
+  const additives = plan.oil.flatMap(({ additive }) =>
+    additive?.needed === undefined ? [] : [{ oil: additive.name, volume: additive.needed }],
+  )
   const packages = new Set<string>()
   const seals = plan.seals.map(({ seal, count }) => {
     const name = nameSeal(seal)
@@ -69,9 +72,9 @@ export function kitContents(plan: VisitPlan): Kit {
   if (plan.pan.have !== undefined) tools.set(plan.pan.have.id, plan.pan.have.name)
   return {
     machine: { id: log, name },
-    oil: addOils(needed),
+    oil: addOils([...needed, ...additives]),
     seals: addSeals(seals),
     tools: [...tools].map(([id, toolName]) => ({ id, name: toolName })),
-    buy: { oil: addOils(short), seals: addSeals(lacking) },
+    buy: { oil: addOils([...short, ...additives]), seals: addSeals(lacking) },
   }
 }
