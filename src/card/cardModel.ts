@@ -81,6 +81,21 @@ function factsOf(context: CardContext): CardModel['facts'] {
  * @param catalogue - the language of every word on the card; import it from `/v1/message/en`
  * @returns plain JSON, without a time stamp: same plan, same card
  * @throws TypeError when `plan` is no visit plan
+ *
+ * @example
+ * ```ts
+ * import { cardModel } from 'drivetrain-service/v1/card'
+ * import { en } from 'drivetrain-service/v1/message/en'
+ * import { planVisit } from 'drivetrain-service/v1/service'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'Station 1', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
+ * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
+ * const planned = planVisit({ sheet, log, services: 'due', today: '2031-10-06', due, edition: '2017' })
+ * if (!planned.ok) throw new Error('no plan')
+ * // What are the parts of the card, in their order?
+ * cardModel(planned.value, en).sections.map(({ id }) => id) // => ['due', 'figures', 'tightening', 'ready', 'steps', 'waits', 'after', 'missing', 'record', 'sources']
+ * ```
  */
 export function cardModel(plan: VisitPlan, catalogue: Catalogue): CardModel {
   if (plan?.kind !== 'visit-plan') throw new TypeError("plan must be a visit plan, with kind 'visit-plan'")

@@ -49,6 +49,21 @@ const onScreen = (pieces: StepPieces): Span[] => ON_SCREEN.flatMap((name) => pie
  * @throws TypeError when `plan` is no visit plan
  *
  * Source: 140 words a minute, three seconds at least: house rule, slow enough to follow with a wrench in hand.
+ *
+ * @example
+ * ```ts
+ * import { cueList } from 'drivetrain-service/v1/card'
+ * import { en } from 'drivetrain-service/v1/message/en'
+ * import { planVisit } from 'drivetrain-service/v1/service'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'Station 1', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
+ * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
+ * const planned = planVisit({ sheet, log, services: 'due', today: '2031-10-06', due, edition: '2017' })
+ * if (!planned.ok) throw new Error('no plan')
+ * // What does the presenter say first?
+ * cueList(planned.value, en)[0]?.say // => "Station 1. The machine's own manual and the local codes come before this card. Leave work that needs a licence to people who hold one."
+ * ```
  */
 export function cueList(plan: VisitPlan, catalogue: Catalogue): Cue[] {
   if (plan?.kind !== 'visit-plan') throw new TypeError("plan must be a visit plan, with kind 'visit-plan'")

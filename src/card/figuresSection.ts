@@ -121,7 +121,10 @@ function plateOf(context: CardContext, figures: readonly (readonly [number, Plan
     first === undefined
       ? []
       : capitalised(quoted(first[1].part.gearcase ?? '', `/figures/${first[0]}/part/gearcase`))
-  const wheelMarks = figures.some(([, { part }]) => part.wheelMark !== undefined)
+  const gearcase = first?.[1].part.gearcase
+  const wheelMarks = context.plan.steps.some(
+    ({ part }) => part?.gearcase === gearcase && part?.wheelMark !== undefined,
+  )
   const picture: PictureName = wheelMarks ? 'wheel marks' : 'plug'
   return { kind: 'plate', name, picture, rows }
 }

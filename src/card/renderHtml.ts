@@ -102,6 +102,21 @@ function sectionHtml(section: CardSection, card: CardModel) {
  * @throws TypeError when `card` is no card
  *
  * Source: layout by WCAG 2.2, level AA, as far as a document can meet it; from memory.
+ *
+ * @example
+ * ```ts
+ * import { cardModel, renderHtml } from 'drivetrain-service/v1/card'
+ * import { en } from 'drivetrain-service/v1/message/en'
+ * import { planVisit } from 'drivetrain-service/v1/service'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'Station 1', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
+ * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
+ * const planned = planVisit({ sheet, log, services: 'due', today: '2031-10-06', due, edition: '2017' })
+ * if (!planned.ok) throw new Error('no plan')
+ * // What language does the document say it is in?
+ * renderHtml(cardModel(planned.value, en)).slice(0, 41) // => '<!doctype html><html lang="en" dir="ltr">'
+ * ```
  */
 export function renderHtml(card: CardModel): string {
   if (card?.kind !== 'service-card') throw new TypeError("card must be a card, with kind 'service-card'")

@@ -129,6 +129,21 @@ function partBlocks(part: CardPart, card: CardModel): RootContent[] {
  * @param card - from {@link cardModel} or {@link shortenCard}
  * @returns Markdown; names from the sheet can make no markup
  * @throws TypeError when `card` is no card
+ *
+ * @example
+ * ```ts
+ * import { cardModel, renderMarkdown } from 'drivetrain-service/v1/card'
+ * import { en } from 'drivetrain-service/v1/message/en'
+ * import { planVisit } from 'drivetrain-service/v1/service'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'Station 1', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
+ * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
+ * const planned = planVisit({ sheet, log, services: 'due', today: '2031-10-06', due, edition: '2017' })
+ * if (!planned.ok) throw new Error('no plan')
+ * // What is the first line?
+ * renderMarkdown(cardModel(planned.value, en)).split('\n')[0] // => '# Gear oil service card: Station 1'
+ * ```
  */
 export function renderMarkdown(card: CardModel): string {
   if (card?.kind !== 'service-card') throw new TypeError("card must be a card, with kind 'service-card'")

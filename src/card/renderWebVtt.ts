@@ -20,6 +20,14 @@ const escaped = (text: string) =>
  * @throws RangeError when a cue's `seconds` is not a whole number from 1 on
  *
  * Source: WebVTT: The Web Video Text Tracks Format (W3C), file structure and cue text escapes; from memory.
+ *
+ * @example
+ * ```ts
+ * import { renderWebVtt } from 'drivetrain-service/v1/card'
+ * const cue = { id: 'wipe', kind: 'step', show: 'The clean case.', say: 'Wipe it down.', screen: [], from: '/steps/0', seconds: 3 } as const
+ * // How does one cue stand in the file?
+ * renderWebVtt([cue]) // => 'WEBVTT\n\nwipe\n00:00:00.000 --> 00:00:03.000\nWipe it down.\n'
+ * ```
  */
 export function renderWebVtt(cues: readonly Cue[]): string {
   let start = 0

@@ -109,7 +109,7 @@ td::before{content:attr(data-label);color:var(--soft);font-size:.9rem}
 }
 @media print{
 @page{margin:7mm 8mm}
-body{background:#fff;font-size:8pt;line-height:1.17}
+body{background:#fff;font-size:7.8pt;line-height:1.15}
 .sheet{max-width:none;padding:0}
 h1{font-size:19pt}
 h2{font-size:9.5pt;margin:5px 0 2px;padding-bottom:1px;border-bottom-width:2px;break-after:avoid}
@@ -130,12 +130,12 @@ header{grid-template-columns:1fr 38%;border-top-width:6px;padding-top:4px;gap:2p
 .plate dl{grid-template-columns:1fr 1fr;gap:0 12px}
 .row{padding:2px 0 1px}
 .row dd .main{margin-bottom:0}
-.row.large .main,.row.middle .main{font-size:14.5pt}
+.row.large .main,.row.middle .main{font-size:14pt}
 .row.small .main{font-size:8.5pt}
 #figures>.parts{grid-template-columns:1fr 1fr;gap:7px}
 #ready>.parts{grid-template-columns:1.15fr 1.2fr 1fr;gap:2px 14px}
 #ready .list>.picture{width:52px;height:36px;margin:0}
-th,td{padding:1.5px 8px 1.5px 0}
+th,td{padding:1px 8px 1px 0}
 #tightening td:nth-child(2) .main,.full #tightening td:nth-child(5) .main,.short #tightening td:nth-child(4) .main{font-size:10.5pt}
 #tightening td .main .gap{font-size:8pt}
 #record{padding-top:3px}
@@ -180,7 +180,7 @@ tr,.list li,.blanks{break-inside:avoid}
 .blanks{display:flex;gap:10px;margin-bottom:3px;align-items:center}
 .blanks h3{flex:none;width:26mm;margin:0}
 .fields{flex:1;gap:1px 14px}
-.blank{flex-basis:26mm;min-height:1.7em}
+.blank{flex-basis:26mm;min-height:1.6em}
 }
 @media print and (max-height:288mm){
 @page{margin:6mm 7mm}
