@@ -16,7 +16,7 @@ import type { Quantity, Unit } from './unit.js'
  * @throws RangeError for NaN and infinities, and where a non-zero result is outside the normal doubles
  *   (2.2250738585072014e-308 … 1.7976931348623157e308)
  *
- * Source: factors from the statutory definitions (see `unitCodes`); NIST SP 811 (2008), appendix B.
+ * Source: factors from the statutory definitions (see `unitCodes`); nearest double, ties to even, as IEEE 754 rounds.
  *
  * @example
  * ```ts

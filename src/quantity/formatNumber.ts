@@ -8,7 +8,7 @@ export interface NumberMarks {
   readonly decimal: string
   /** Between groups of three whole digits; `''` for none. */
   readonly group: string
-  /** From how many whole digits on groups are made; absent: 5, so `5000` and `10 000` (SI brochure, 5.4.4). */
+  /** From how many whole digits on groups are made; absent: 5, so `5000` and `10 000`, as SI practice has it. */
   readonly groupFrom?: number
 }
 

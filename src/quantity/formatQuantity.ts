@@ -13,7 +13,7 @@ import { unitSymbol } from './unitSymbol.js'
  * @returns one line that never breaks; {@link parseQuantity} reads it back
  * @throws TypeError for no quantity or an unknown unit, RangeError for NaN and infinities
  *
- * Source: SI brochure (9th edition), 5.4.3 (space before the symbol, none before ° of angle); house rule for bands.
+ * Source: SI practice (space before the symbol, none before ° of angle), from memory; house rule for bands.
  *
  * @example
  * ```ts

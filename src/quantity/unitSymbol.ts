@@ -31,7 +31,7 @@ const SYMBOLS: { readonly [U in Unit]?: string } = {
  * @returns the symbol, with middle dots and no-break spaces; torque in pounds is always `lbf·ft`
  * @throws TypeError when `unit` is no unit id
  *
- * Source: SI brochure (9th edition) for SI symbols; for the others house rule, one spelling each.
+ * Source: SI symbols, from memory; for the others house rule, one spelling each.
  *
  * @example
  * ```ts

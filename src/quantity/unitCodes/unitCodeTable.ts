@@ -4,7 +4,7 @@ import type { Unit } from '../unit.js'
 export interface UnitCodes {
   /** The unit's English name, in the singular. */
   readonly name: string
-  /** The definition that its exact factor follows from, and who states it. */
+  /** The definition that its exact factor follows from; each was read in GNU units 3.15 and in UCUM 2.2. */
   readonly source: string
   /** Unified Code for Units of Measure, case sensitive. */
   readonly ucum?: string
@@ -16,11 +16,12 @@ export interface UnitCodes {
   readonly note?: string
 }
 
-const SI = 'SI brochure, 9th edition (2019)'
-const YARD_AND_POUND = 'international yard and pound, 1959; NIST SP 811 (2008), B.6'
-const FORCE = `standard gravity 9.80665 m/s², 3rd CGPM (1901); ${YARD_AND_POUND}`
-const US_GALLON = 'US gallon of 231 in³; NIST SP 811 (2008), B.6'
-const IMPERIAL_GALLON = 'gallon of 4.54609 L; Weights and Measures Act 1985, schedule 1 (UK)'
+const SI = 'SI'
+const YARD_AND_POUND = 'international yard and pound (1959)'
+const GRAVITY = 'standard gravity 9.80665 m/s² (1901)'
+const FORCE = `${GRAVITY}; ${YARD_AND_POUND}`
+const US_GALLON = 'US gallon of 231 cubic inches'
+const IMPERIAL_GALLON = 'imperial gallon of 4.54609 L'
 const DIFFERENCE = 'none of the codes says that a difference is meant'
 
 const SIXTH_DIGIT = 'QUDT and Recommendation 20 print rounded factors; the exact one is used here'
@@ -57,13 +58,13 @@ export const UNIT_CODES: { readonly [U in Unit]: UnitCodes } = {
   },
   'kgf.m': {
     name: 'kilogram-force metre',
-    source: FORCE,
+    source: GRAVITY,
     ucum: 'kgf.m',
     rec20: 'B38',
     qudt: 'KiloGM_F-M',
     note: 'code B38 is marked as deprecated; M94 is kilograms of mass times metres',
   },
-  'kgf.cm': { name: 'kilogram-force centimetre', source: FORCE, ucum: 'kgf.cm' },
+  'kgf.cm': { name: 'kilogram-force centimetre', source: GRAVITY, ucum: 'kgf.cm' },
   mL: { name: 'millilitre', source: SI, ucum: 'mL', rec20: 'MLT', qudt: 'MilliL' },
   L: { name: 'litre', source: SI, ucum: 'L', rec20: 'LTR', qudt: 'L' },
   cm3: { name: 'cubic centimetre', source: SI, ucum: 'cm3', rec20: 'CMQ', qudt: 'CentiM3' },
@@ -121,7 +122,7 @@ export const UNIT_CODES: { readonly [U in Unit]: UnitCodes } = {
   },
   kPa: { name: 'kilopascal', source: SI, ucum: 'kPa', rec20: 'KPA', qudt: 'KiloPA' },
   MPa: { name: 'megapascal', source: SI, ucum: 'MPa', rec20: 'MPA', qudt: 'MegaPA' },
-  bar: { name: 'bar', source: 'NIST SP 811 (2008), table 9', ucum: 'bar', rec20: 'BAR', qudt: 'BAR' },
+  bar: { name: 'bar', source: 'bar of 100 kPa', ucum: 'bar', rec20: 'BAR', qudt: 'BAR' },
   psi: {
     name: 'pound-force per square inch',
     source: FORCE,
@@ -133,7 +134,7 @@ export const UNIT_CODES: { readonly [U in Unit]: UnitCodes } = {
   degC: { name: 'degree Celsius', source: SI, ucum: 'Cel', rec20: 'CEL', qudt: 'DEG_C' },
   degF: {
     name: 'degree Fahrenheit',
-    source: 'NIST SP 811 (2008), B.8',
+    source: 'Fahrenheit scale: 32 °F at 0 °C, 9 °F for 5 °C',
     ucum: '[degF]',
     rec20: 'FAH',
     qudt: 'DEG_F',
@@ -149,7 +150,7 @@ export const UNIT_CODES: { readonly [U in Unit]: UnitCodes } = {
   },
   degF_diff: {
     name: 'Fahrenheit degree of difference',
-    source: 'NIST SP 811 (2008), B.8',
+    source: 'Fahrenheit scale: 32 °F at 0 °C, 9 °F for 5 °C',
     note: 'no system has a code for a Fahrenheit difference alone',
   },
   K_diff: { name: 'kelvin of difference', source: SI, ucum: 'K', rec20: 'KEL', qudt: 'K', note: DIFFERENCE },

@@ -2,8 +2,8 @@ import { UNITS_BY_MEASURE, type Unit } from '../../../src/quantity/index.js'
 
 /**
  * A second reckoning of every unit, from the statutory seeds alone and in whole fractions: 25.4 mm to the inch,
- * 0.45359237 kg to the pound, 9.80665 m/s² of standard gravity, 231 in³ and 4.54609 L to the gallons (NIST SP 811,
- * 2008, appendix B; Weights and Measures Act 1985, schedule 1, for the imperial gallon). It shares no code with `src`.
+ * 0.45359237 kg to the pound, 9.80665 m/s² of standard gravity, 231 in³ and 4.54609 L to the gallons (each read in
+ * GNU units 3.15 and UCUM 2.2). It shares no code with `src`.
  */
 export type Fraction = readonly [numerator: bigint, denominator: bigint]
 
