@@ -5,7 +5,7 @@ const UNITS = 'YMWD'
 /** The parts of a period text, or nothing where it is none; the grammar stands at `parsePeriod`. */
 export function scanPeriod(text: string): Period | undefined {
   if (text.charCodeAt(0) !== 80 || text.length < 3) return undefined
-  const parts = [0, 0, 0, 0]
+  const period = { years: 0, months: 0, weeks: 0, days: 0 }
   let unit = -1
   let digits = 0
   let value = 0
@@ -17,12 +17,14 @@ export function scanPeriod(text: string): Period | undefined {
     } else {
       const next = UNITS.indexOf(text.charAt(at))
       if (next <= unit || digits === 0) return undefined
-      parts[next] = value
+      if (next === 0) period.years = value
+      else if (next === 1) period.months = value
+      else if (next === 2) period.weeks = value
+      else period.days = value
       unit = next
       digits = 0
       value = 0
     }
   }
-  const [years = 0, months = 0, weeks = 0, days = 0] = parts
-  return digits === 0 ? { years, months, weeks, days } : undefined
+  return digits === 0 ? period : undefined
 }

@@ -4,7 +4,7 @@ import type { Finding, Severity } from '../finding.js'
 import type { MachineLog, MeterName } from '../spec/machineLog.js'
 import type { IntervalCodes } from './codes.js'
 import { followMeterChanges, type MeterChange } from './followMeterChanges.js'
-import { COUNTS_PER_UNIT, LARGEST_COUNT, type MeterUnit, meterCount } from './meterCount.js'
+import { COUNTS_PER_UNIT, LARGEST_COUNT, type MeterUnit, MOST_A_DAY, meterCount } from './meterCount.js'
 
 /** One reading with everything before it counted in. */
 export interface MeterPoint {
@@ -31,9 +31,6 @@ export interface MeterWalk {
   offset: number
   stretch: number
 }
-
-/** The most that a machine of this kind can add in a day, in counts: 24 h; 2,400 km (house rule: 100 km/h all day). */
-export const MOST_A_DAY = { hours: 24_000, distance: 2_400_000_000_000 } as const
 
 /**
  * Reads one meter of a log up to a day: readings, the readings of service records, and the meter's own events, sorted

@@ -5,7 +5,7 @@ import { readDay } from '../calendar/readDay.js'
 import { checkDueOptions } from './checkDueOptions.js'
 import { type DueColumns, type DueColumnVerdicts, NO_DAY } from './dueColumns.js'
 import type { DueOptions } from './dueQuestion.js'
-import { meterCount } from './meterCount.js'
+import { MOST_A_DAY, meterCount } from './meterCount.js'
 
 const OVERDUE = 0
 const DUE = 1
@@ -125,7 +125,7 @@ export function computeDueColumns(
         hoursEvery,
         windowHours[row] as number,
         soonHours,
-        24_000,
+        MOST_A_DAY.hours,
       )
       worst = lineState
       if (lineFraction >= 0) {
@@ -149,7 +149,7 @@ export function computeDueColumns(
         distanceEvery,
         windowDistance[row] as number,
         soonDistance,
-        2_400_000_000_000,
+        MOST_A_DAY.distance,
       )
       if (lineState < worst) worst = lineState
       if (lineFraction >= 0) {

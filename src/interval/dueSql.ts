@@ -2,7 +2,7 @@ import { addDays } from '../calendar/addDays.js'
 import type { DateText } from '../calendar/index.js'
 import { checkDueOptions } from './checkDueOptions.js'
 import type { DueOptions } from './dueQuestion.js'
-import { COUNTS_PER_UNIT, LARGEST_COUNT, meterCount } from './meterCount.js'
+import { COUNTS_PER_UNIT, LARGEST_COUNT, MOST_A_DAY, meterCount } from './meterCount.js'
 import type { DueRow } from './writeDueRow.js'
 
 export type SqlDialect = 'postgresql' | 'duckdb'
@@ -118,7 +118,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     windowGiven: column('windowHours'),
     before: soon.hours === undefined ? undefined : meterCount(soon.hours, 'h'),
     most: LARGEST_COUNT.hours,
-    mostADay: 24_000,
+    mostADay: MOST_A_DAY.hours,
   })
   const distanceRank = meterRank({
     every: limits('everyDistance'),
@@ -131,7 +131,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     windowGiven: column('windowDistance'),
     before: soon.distance === undefined ? undefined : meterCount(soon.distance.value, soon.distance.unit),
     most: LARGEST_COUNT.distance,
-    mostADay: 2_400_000_000_000,
+    mostADay: MOST_A_DAY.distance,
   })
   const from = column('lastDate')
   const months = `COALESCE(${column('everyMonths')}, 0)`

@@ -6,6 +6,9 @@ export type MeterUnit = keyof typeof COUNTS_PER_UNIT
 /** The largest meter value, in counts: 1,000,000,000 h; 9,000,000 km, which is still a safe integer of µm. */
 export const LARGEST_COUNT = { hours: 1_000_000_000_000, distance: 9_000_000_000_000_000 } as const
 
+/** The most that a machine of this kind can add in a day, in counts: 24 h; 2,400 km (house rule: 100 km/h all day). */
+export const MOST_A_DAY = { hours: 24_000, distance: 2_400_000_000_000 } as const
+
 /**
  * A meter value as a whole number of counts, rounded half up, since 256.4 − 6.4 ≥ 250 is false in binary fractions but
  * 256400 − 6400 ≥ 250000 is true. NaN stays NaN. Decimals come out exact

@@ -43,8 +43,7 @@ export function readLimits(interval: IntervalStated, argument: string): Limits {
 }
 
 function readMeterLimit(value: string, unit: MeterUnit, argument: string): MeterLimit {
-  const number =
-    typeof value === 'string' && /^[0-9]{1,9}(\.[0-9]{1,6})?$/.test(value) ? Number(value) : Number.NaN
+  const number = isFigure(value) ? Number(value) : Number.NaN
   const counts = meterCount(number, unit)
   if (!Number.isSafeInteger(counts)) {
     throw new RangeError(
@@ -62,4 +61,19 @@ function readPeriodLimit(text: PeriodText, argument: string): PeriodLimit {
     )
   }
   return { months: period.years * 12 + period.months, days: period.weeks * 7 + period.days, printed: text }
+}
+
+/** Digits, and at most one point with digits on both sides; scanned by hand, since this runs for every machine of a fleet. */
+function isFigure(value: unknown): value is string {
+  if (typeof value !== 'string' || value.length > 16) return false
+  let point = 0
+  for (let at = 0; at < value.length; at++) {
+    const digit = value.charCodeAt(at) - 48
+    if (digit >= 0 && digit <= 9) continue
+    if (digit !== -2 || point > 0 || at === 0 || at > 9) return false
+    point = at
+  }
+  return point > 0
+    ? value.length - point > 1 && value.length - point <= 7
+    : value.length > 0 && value.length <= 9
 }
