@@ -11,7 +11,7 @@ h1{font-size:2.7rem;line-height:1.05;letter-spacing:-.01em}
 h2{font-size:1.2rem;line-height:1.2;color:var(--deep);border-bottom:3px solid var(--deep);padding-bottom:3px;margin:26px 0 10px}
 h3{font-size:1.05rem;line-height:1.25;margin:0 0 4px}
 .note,.about,.facts,.legend{color:var(--soft);font-size:.9rem;line-height:1.32}
-.gap{font-weight:700;border-bottom:2px dashed currentColor}
+.gap{font-weight:700;text-decoration:underline dashed 1.5px;text-underline-offset:2px}
 .computed{font-style:italic}
 .also,td .printed,td .computed{display:inline-block;max-width:100%}
 header{display:grid;grid-template-columns:1fr minmax(240px,36%);gap:12px 26px;border-top:14px solid var(--deep);padding-top:14px}
@@ -110,7 +110,7 @@ td::before{content:attr(data-label);color:var(--soft);font-size:.9rem}
 @media print{
 @page{margin:7mm 8mm}
 body{background:#fff;font-size:7.8pt;line-height:1.15}
-.sheet{max-width:none;padding:0}
+.sheet{max-width:none;padding:0 1px}
 h1{font-size:19pt}
 h2{font-size:9.5pt;margin:5px 0 2px;padding-bottom:1px;border-bottom-width:2px;break-after:avoid}
 h3{font-size:8.5pt;margin-bottom:1px}
