@@ -145,7 +145,6 @@ export type CardLabel =
   | 'each'
   | 'edition'
   | 'findings'
-  | 'general'
   | 'hours'
   | 'houseEstimate'
   | 'machine'

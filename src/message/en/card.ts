@@ -60,7 +60,6 @@ export const cardWords: CardWords = {
     each: 'each',
     edition: 'edition',
     findings: 'Wrong in the documents',
-    general: 'The machine',
     hours: 'Hour meter',
     houseEstimate: 'our own estimate, without the waits',
     machine: 'The machine',
