@@ -8,7 +8,7 @@ const TAKEN: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon'])
 /**
  * Chooses what a visit takes up from the list of due services: those in the state overdue, due or due soon, or
  * the named ones whatever their state. Work that another chosen one does anyway, such as a level check beside
- * a change of the same gearcase, is left out.
+ * a change of the same gearcase, is left out. Of services that each count as the other, the first on the list stays.
  * @returns for each line of the list, whether it is taken
  */
 export function chooseWork(
@@ -19,15 +19,16 @@ export function chooseWork(
   const wanted = due.map(({ service, state }) =>
     services === 'due' ? TAKEN.has(state) : services.includes(service),
   )
-  return due.map((line, place) => {
-    if (!wanted[place]) return false
-    const covering = listServicesThatSatisfy(sheet, line.service)
-    return !due.some(
-      (other, otherPlace) =>
-        wanted[otherPlace] &&
-        covering.includes(other.service) &&
-        other.gearcase === line.gearcase &&
-        other.part.instance?.id === line.part.instance?.id,
-    )
-  })
+  const covers = (other: ListedDue, line: ListedDue): boolean =>
+    other.gearcase === line.gearcase &&
+    other.part.instance?.id === line.part.instance?.id &&
+    listServicesThatSatisfy(sheet, line.service).includes(other.service)
+  return due.map(
+    (line, place) =>
+      wanted[place] === true &&
+      !due.some(
+        (other, otherPlace) =>
+          wanted[otherPlace] === true && covers(other, line) && (otherPlace < place || !covers(line, other)),
+      ),
+  )
 }

@@ -45,9 +45,7 @@ export interface ServiceCodes {
   'service/vessel-too-coarse': { vessel: string; part: PartName; reason: Told }
   'service/no-vessel': { part: PartName; reason: Told }
   'service/pan-too-small': { pan: string; size: Qty; volume: Qty }
-  'service/pan-holds': { pan: string; size: Qty; volume: Qty }
   'service/no-pan': { volume: Qty }
-  'service/pan-volume-open': { part: PartName }
   'service/stands-too-few': { have: number; need: number }
   'service/stands-too-weak': { stands: string; rating: Qty; mass: Qty }
   'service/stands-hold': { stands: string; rating: Qty; mass: Qty }
@@ -69,7 +67,6 @@ export interface ServiceCodes {
   'service/cure-not-stated': { product: string }
   // Meters
   'service/reading-stale': { meter: string; date: string; days: number; staleAfter: number }
-  'service/reading-in-future': { meter: string; date: string }
   // Time, consumables and used oil
   'service/time-sum': { steps: number; minutes: number; waitMinutes: number }
   'service/time-open': { count: number }
@@ -88,5 +85,5 @@ export interface ServiceCodes {
     givenRevision: string
   }
   'service/service-not-on-sheet': { service: string; known: readonly string[] }
-  'service/nothing-due': Record<never, never>
+  'service/service-not-on-machine': { service: string }
 }

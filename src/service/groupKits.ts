@@ -1,4 +1,5 @@
 import type { Kit } from './kitContents.js'
+import { requirePart } from './requirePart.js'
 
 /** Machines whose kits hold the same. */
 export interface KitGroup {
@@ -12,6 +13,7 @@ export interface KitGroup {
  *
  * @param kits - as {@link kitContents} gives them
  * @returns groups in the order of their first machine; what was still to be bought plays no part
+ * @throws TypeError where `kits` is no list of kits
  *
  * Source: house rule.
  * @example
@@ -25,6 +27,10 @@ export interface KitGroup {
  * ```
  */
 export function groupKits(kits: readonly Kit[]): readonly KitGroup[] {
+  const given: unknown = kits
+  if (!Array.isArray(given)) throw new TypeError('kits must be a list of kits')
+  for (const [place, kit] of kits.entries())
+    requirePart(kit, `kits[${place}]`, 'list', 'oil', 'seals', 'tools')
   const groups = new Map<string, { machines: Kit['machine'][]; kit: Kit }>()
   for (const kit of kits) {
     const { oil, seals, tools } = kit

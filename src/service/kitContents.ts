@@ -3,6 +3,7 @@ import type { Id, Seal } from '../spec/index.js'
 import { addOils } from './addOils.js'
 import { addSeals } from './addSeals.js'
 import { nameSeal } from './nameSeal.js'
+import { requirePart } from './requirePart.js'
 import type { VisitPlan } from './visitPlan.js'
 
 /** What goes into the van for one machine. */
@@ -34,6 +35,7 @@ export interface KitSeal {
  *
  * @param plan - as `planVisit` gives it
  * @returns oil and additive in millilitres by name, seals by part number or description (sealants as one package), tools by id
+ * @throws TypeError where `plan` is no plan
  *
  * Source: house rule.
  * @example
@@ -47,6 +49,8 @@ export interface KitSeal {
  * ```
  */
 export function kitContents(plan: VisitPlan): Kit {
+  requirePart(plan, 'plan', 'object', 'machine', 'pan')
+  requirePart(plan, 'plan', 'list', 'oil', 'seals', 'tightenings', 'tools')
   const { log, name } = plan.machine
   const needed = plan.oil.flatMap(({ choice, needed: volume }) =>
     choice === undefined || volume === undefined ? [] : [{ oil: choice, volume }],

@@ -1,6 +1,7 @@
 import { convert } from '../quantity/index.js'
 import type { Id, OilContainer, Stock, StockSeal } from '../spec/index.js'
-import type { VisitPlan } from './visitPlan.js'
+import { requirePart } from './requirePart.js'
+import type { PlannedSeal, VisitPlan } from './visitPlan.js'
 
 /**
  * Finds what a planned visit leaves on the shelf, for planning the next one: opened containers with their rest, full
@@ -9,6 +10,7 @@ import type { VisitPlan } from './visitPlan.js'
  * @param stock - the shelf that the visit was planned with
  * @param plan - the visit
  * @returns a new stock
+ * @throws TypeError where `stock` is no stock or `plan` no plan
  *
  * Source: house rule.
  * @example
@@ -16,24 +18,34 @@ import type { VisitPlan } from './visitPlan.js'
  * import { leaveStock } from 'drivetrain-service/v1/service'
  * const washer = { name: 'washer', seal: { kind: 'not stated' }, count: 3 } as const
  * const stock = { kind: 'stock', version: '1.0', id: 'shelf', name: 'Shelf', containers: {}, seals: { washer } } as const
- * const use = { count: 2, stock: { id: 'washer', name: 'washer', have: 3 } }
+ * const use = { seal: { kind: 'not stated' }, count: 2, stock: { id: 'washer', name: 'washer', have: 3 } }
  * // Three washers on the shelf, two taken: how many are left?
  * leaveStock(stock, { oil: [], seals: [use] }).seals.washer.count // => 1
  * ```
  */
 export function leaveStock(stock: Stock, plan: VisitPlan): Stock {
+  requirePart(stock, 'stock', 'object', 'containers', 'seals')
+  requirePart(plan, 'plan', 'list', 'oil', 'seals')
   const containers: Record<Id, OilContainer> = { ...stock.containers }
   for (const { container: id, volume, opened } of plan.oil.flatMap(({ take }) => take)) {
-    const container = containers[id]
+    const container = Object.hasOwn(containers, id) ? containers[id] : undefined
     if (container !== undefined) containers[id] = pourFrom(container, convert(volume, 'mL').value, opened)
   }
   const seals: Record<Id, StockSeal> = { ...stock.seals }
-  for (const { stock: taken, count } of plan.seals) {
-    const piece = taken === undefined ? undefined : seals[taken.id]
-    if (taken !== undefined && piece !== undefined)
-      seals[taken.id] = { ...piece, count: Math.max(0, piece.count - count) }
-  }
+  const opened = new Set<Id>()
+  for (const line of plan.seals)
+    for (const { id, count } of listTaken(line)) {
+      const piece = Object.hasOwn(seals, id) ? seals[id] : undefined
+      // One package of sealant serves every place that takes it.
+      if (piece === undefined || opened.has(id)) continue
+      if (line.seal.kind === 'thread sealant' || line.seal.kind === 'liquid gasket') opened.add(id)
+      seals[id] = { ...piece, count: Math.max(0, piece.count - count) }
+    }
   return { ...stock, containers, seals }
+}
+
+function listTaken({ stock, take, count }: PlannedSeal): NonNullable<PlannedSeal['take']> {
+  return take ?? (stock === undefined ? [] : [{ id: stock.id, count }])
 }
 
 function pourFrom({ opened: before, ...rest }: OilContainer, taken: number, opened: boolean): OilContainer {

@@ -1,4 +1,4 @@
-import type { DateText } from '../calendar/index.js'
+import { type DateText, isDate } from '../calendar/index.js'
 import type { Reason } from '../finding.js'
 import { computeDue, type DueOptions, type DueQuestion } from '../interval/index.js'
 import {
@@ -13,6 +13,7 @@ import {
 import { listInstances } from './listInstances.js'
 import { listServicesThatSatisfy } from './listServicesThatSatisfy.js'
 import { namePart } from './namePart.js'
+import { requireDocument } from './requireDocument.js'
 import { serviceReason } from './serviceReason.js'
 import type { PlannedDue } from './visitPlan.js'
 
@@ -36,23 +37,31 @@ export type ListedDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
  * is listed as `cannot tell`, with the missing fact.
  * @param request - sheet, log, today, and the options that `computeDue` requires
  * @returns one line for each service, gearcase and instance, in the order of the sheet
- * @throws TypeError or RangeError for misuse, as `computeDue` does
+ * @throws TypeError where the request, its sheet, its log or an option is none; RangeError where `today` is no date, or an
+ *   option is out of its range
  *
  * Source: house rule; the states are those of the interval room.
  * @example
  * ```ts
  * import { listDue } from 'drivetrain-service/v1/service'
- * typeof listDue // => 'function'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'One', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
+ * const options = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
+ * // How many services does a machine have whose sheet has none?
+ * listDue({ sheet, log, today: '2031-10-06', options }).length // => 0
  * ```
  */
-export function listDue({ sheet, log, today, options }: DueListRequest): readonly ListedDue[] {
+export function listDue(request: DueListRequest): readonly ListedDue[] {
+  checkRequest(request)
+  const { sheet, log, today, options } = request
   const { identity } = log
   const due: ListedDue[] = []
   for (const [service, { appliesTo: _when, ...entry }] of Object.entries(sheet.services)) {
     const path = `/services/${service}`
     const serviceApplies = judgePart(sheet, identity, path)
     if (serviceApplies.answer === 'no') continue
-    for (const gearcase of entry.gearcases) {
+    for (const gearcase of new Set(entry.gearcases)) {
       const gearcasePath = `/gearcases/${gearcase}`
       if (!Object.hasOwn(sheet.gearcases, gearcase)) continue
       const applies = judgePart(sheet, identity, gearcasePath)
@@ -100,6 +109,17 @@ export function listDue({ sheet, log, today, options }: DueListRequest): readonl
     }
   }
   return due
+}
+
+function checkRequest(request: DueListRequest): void {
+  if (typeof request !== 'object' || request === null) throw new TypeError('request must be an object')
+  const { sheet, log, today, options } = request
+  requireDocument(sheet, 'request.sheet', 'spec-sheet')
+  requireDocument(log, 'request.log', 'machine-log')
+  if (typeof today !== 'string' || !isDate(today))
+    throw new RangeError(`request.today must be a date YYYY-MM-DD, got ${JSON.stringify(today)}`)
+  if (typeof options !== 'object' || options === null)
+    throw new TypeError('request.options must be the due options')
 }
 
 function resolveIntervals(

@@ -1,6 +1,7 @@
 import { addOils } from './addOils.js'
 import { addSeals } from './addSeals.js'
 import type { Kit, KitOil, KitSeal } from './kitContents.js'
+import { requirePart } from './requirePart.js'
 
 /**
  * Adds up what is to be ordered over several kits. Plan the visits one after the other with what each leaves on the shelf
@@ -8,6 +9,7 @@ import type { Kit, KitOil, KitSeal } from './kitContents.js'
  *
  * @param kits - as {@link kitContents} gives them
  * @returns oil by name and seals by part number or description, with nothing that is not lacking
+ * @throws TypeError where `kits` is no list of kits
  *
  * Source: house rule.
  * @example
@@ -23,6 +25,9 @@ export function orderList(kits: readonly Kit[]): {
   readonly oil: readonly KitOil[]
   readonly seals: readonly KitSeal[]
 } {
+  const given: unknown = kits
+  if (!Array.isArray(given)) throw new TypeError('kits must be a list of kits')
+  for (const [place, kit] of kits.entries()) requirePart(kit, `kits[${place}]`, 'object', 'buy')
   return {
     oil: addOils(kits.flatMap(({ buy }) => buy.oil)).filter(({ volume }) => volume.value > 0),
     seals: addSeals(kits.flatMap(({ buy }) => buy.seals)),

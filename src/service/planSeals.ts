@@ -53,6 +53,7 @@ export function planSeals(
         ...(taken === undefined || onShelf === undefined
           ? {}
           : { stock: { id: taken.id, name: onShelf.name, have: onShelf.count } }),
+        ...(line !== undefined && line.take.length > 1 ? { take: line.take } : {}),
         buy: atHand ? 0 : (line?.buy ?? count),
         reasons: [
           serviceReason(action === 'inspect' ? 'service/seal-on-condition' : 'service/seal-every-opening', {

@@ -1,11 +1,12 @@
 import type { JsonPointer } from '../finding.js'
 import { convert, figureToNumber, type MassUnit, type Quantity } from '../quantity/index.js'
-import type { Drive, ProcedureDocument, SpecSheet, SpecValue, Toolbox } from '../spec/index.js'
+import type { Drive, Id, ProcedureDocument, SpecSheet, SpecValue, Stands, Toolbox } from '../spec/index.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { findDrive } from './findDrive.js'
 import { findSocket } from './findSocket.js'
 import { namePart } from './namePart.js'
 import { serviceReason } from './serviceReason.js'
+import { shortNumber } from './shortNumber.js'
 import type { PartName, PlannedTool } from './visitPlan.js'
 
 /**
@@ -94,42 +95,49 @@ function planStands(
   const about = { kind: 'stands', for: [] } as const
   if (candidates.length === 0)
     return [{ ...about, verdict: 'missing', reasons: [serviceReason('service/stands-missing', { need })] }]
-  const judged = candidates.map(([id, stands]): PlannedTool => {
-    const have = { id, name: stands.name }
-    if (stands.count < need)
-      return {
-        ...about,
-        have,
-        verdict: 'does not fit',
-        reasons: [serviceReason('service/stands-too-few', { have: stands.count, need })],
-      }
-    if (mass === undefined)
-      return {
-        ...about,
-        have,
-        verdict: 'cannot tell',
-        reasons: [serviceReason('service/mass-not-stated', {})],
-      }
-    const { rating } = stands
-    const holds = convert(rating, mass.unit).value >= mass.value
+  const judged = candidates.map(([id, stands]) => ({ ...judgeStands(id, stands, mass), count: stands.count }))
+  const bearing = judged
+    .filter(({ tool }) => tool.verdict !== 'does not fit')
+    .sort((first, second) => VERDICTS.indexOf(first.tool.verdict) - VERDICTS.indexOf(second.tool.verdict))
+  const alone = bearing.find(({ count }) => count >= need)
+  if (alone !== undefined) return [alone.tool]
+  const together: PlannedTool[] = []
+  let have = 0
+  for (const { tool, count } of bearing.sort((first, second) => second.count - first.count)) {
+    if (have >= need || count === 0) break
+    together.push(tool)
+    have += count
+  }
+  if (have >= need) return together
+  const [first] = bearing.length > 0 ? bearing : judged
+  if (first === undefined) return []
+  const reasons =
+    bearing.length > 0 ? [serviceReason('service/stands-too-few', { have, need })] : first.tool.reasons
+  return [{ ...first.tool, verdict: 'does not fit', reasons }]
+}
+
+const VERDICTS: readonly PlannedTool['verdict'][] = ['fits', 'cannot tell']
+
+/** One stand must bear the whole machine; a rating equal to its mass does. */
+function judgeStands(
+  id: Id,
+  { name, rating }: Stands,
+  mass: Quantity<MassUnit> | undefined,
+): { readonly tool: PlannedTool } {
+  const about = { kind: 'stands', for: [], have: { id, name } } as const
+  if (mass === undefined)
     return {
-      ...about,
-      have,
-      verdict: holds ? 'fits' : 'does not fit',
-      reasons: [
-        serviceReason(holds ? 'service/stands-hold' : 'service/stands-too-weak', {
-          stands: stands.name,
-          rating,
-          mass,
-        }),
-      ],
+      tool: { ...about, verdict: 'cannot tell', reasons: [serviceReason('service/mass-not-stated', {})] },
     }
-  })
-  const best =
-    judged.find(({ verdict }) => verdict === 'fits') ??
-    judged.find(({ verdict }) => verdict === 'cannot tell') ??
-    judged[0]
-  return best === undefined ? [] : [best]
+  const holds = convert(rating, mass.unit).value >= mass.value
+  const code = holds ? 'service/stands-hold' : 'service/stands-too-weak'
+  return {
+    tool: {
+      ...about,
+      verdict: holds ? 'fits' : 'does not fit',
+      reasons: [serviceReason(code, { stands: name, rating, mass })],
+    },
+  }
 }
 
 /** The most that the machine may weigh by its sheet: one stand must bear all of it, since a load can shift. */
@@ -140,5 +148,5 @@ function readMass(figures: CollectedFigures): Quantity<MassUnit> | undefined {
   const digits = value.kind === 'limits' ? value.max : value.kind === 'nominal' ? value.value : undefined
   if (digits !== undefined) return { value: figureToNumber(digits), unit: value.unit }
   if (value.kind !== 'nominal with tolerance') return undefined
-  return { value: figureToNumber(value.value) + figureToNumber(value.plus), unit: value.unit }
+  return { value: shortNumber(figureToNumber(value.value) + figureToNumber(value.plus)), unit: value.unit }
 }

@@ -131,7 +131,12 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
   const tools: readonly PlannedTool[] =
     toolbox === undefined
       ? []
-      : [...planTools(sheet, procedure, figures, toolbox), ...tightening.adaptors, ...(vessel?.tools ?? [])]
+      : [
+          ...planTools(sheet, procedure, figures, toolbox),
+          ...tightening.adaptors,
+          ...(vessel?.tools ?? []),
+          ...waits.fillers,
+        ]
   const machine = describeMachine(sheet, log)
   const notGiven: readonly Reason[] =
     chosen.length === 0
@@ -142,6 +147,7 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
         ]
   const findings = [
     ...reportVisit({ sheet, log, today, options, machine, due, tightening, tools, toolbox }),
+    ...reportUnlisted(request, listed),
     ...(built?.findings ?? []),
     ...oil.findings,
     ...(toolbox === undefined ? [] : checkCalibration(toolbox, tightening.wrenches.use, today)),
@@ -214,6 +220,19 @@ function refuse({ sheet, log, services }: VisitRequest): readonly Finding[] {
           known,
         },
       ),
+    )
+}
+
+/** Findings for services named by the caller that this machine has not, by its variant or its other facts. */
+function reportUnlisted({ sheet, services }: VisitRequest, listed: readonly ListedDue[]): readonly Finding[] {
+  if (services === 'due') return []
+  const document = { kind: 'spec-sheet', id: sheet.id } as const
+  return [...new Set(services)]
+    .filter((service) => !listed.some((line) => line.service === service))
+    .map((service) =>
+      serviceFinding('service/service-not-on-machine', 'warning', document, `/services/${service}`, {
+        service: sheet.services[service]?.name ?? service,
+      }),
     )
 }
 

@@ -18,7 +18,7 @@ import type { CollectedFigures } from './collectFigures.js'
 import { namePart } from './namePart.js'
 import type { RefillAmount } from './readRefill.js'
 import { serviceReason } from './serviceReason.js'
-import type { PartName, PlannedWait } from './visitPlan.js'
+import type { PartName, PlannedTool, PlannedWait } from './visitPlan.js'
 
 /** What {@link planWaits} is asked. */
 export interface WaitRequest {
@@ -35,18 +35,19 @@ export interface WaitPlan {
   readonly waits: readonly PlannedWait[]
   /** Pointer into the plan for a step that waits. */
   readonly pointerTo: (step: Step) => JsonPointer | undefined
-  readonly filler?: { readonly id: Id; readonly name: string }
+  /** The funnels and hoses that the oil goes through, each with the gearcases that it serves. */
+  readonly fillers: readonly PlannedTool[]
 }
 
 /**
  * Works out how long each waiting step takes: oil through the funnel and hose at the day's temperature, draining, the
- * cure of a liquid gasket, settling. One wait serves all instances of a gearcase.
+ * cure of a liquid gasket, settling. One wait serves all instances of a gearcase. Of several hoses the quickest is taken.
  */
 export function planWaits(request: WaitRequest): WaitPlan {
   const { sheet, procedure } = request
   const waits: PlannedWait[] = []
   const places = new Map<string, number>()
-  const filler = Object.entries(request.toolbox?.fillers ?? {})[0]
+  const used = new Map<Id, PartName[]>()
   for (const step of procedure.steps) {
     const kind = WAITING[step.do]
     if (kind === undefined) continue
@@ -59,7 +60,7 @@ export function planWaits(request: WaitRequest): WaitPlan {
     )
     const wait =
       kind === 'pour'
-        ? waitForHose(request, part, gearcase ?? '', filler?.[1])
+        ? waitForQuickest(request, part, gearcase ?? '', used)
         : kind === 'cure'
           ? waitForCure(request, part, step)
           : kind === 'settle'
@@ -75,7 +76,10 @@ export function planWaits(request: WaitRequest): WaitPlan {
       const place = kind === undefined ? undefined : places.get(keyOf(step, kind))
       return place === undefined ? undefined : `/waits/${place}`
     },
-    ...(filler === undefined ? {} : { filler: { id: filler[0], name: filler[1].name } }),
+    fillers: [...used].map(([id, parts]): PlannedTool => {
+      const name = request.toolbox?.fillers[id]?.name ?? id
+      return { kind: 'filler', for: parts, have: { id, name }, verdict: 'fits', reasons: [] }
+    }),
   }
 }
 
@@ -92,6 +96,27 @@ function gearcaseOf(step: Step): Id | undefined {
 
 function keyOf(step: Step, kind: PlannedWait['kind']): string {
   return kind === 'cure' ? `${kind} ${step.on ?? ''}` : `${kind} ${gearcaseOf(step) ?? ''}`
+}
+
+/** Where no time can be told, the first hose of the toolbox is as good as another. */
+function waitForQuickest(
+  request: WaitRequest,
+  part: PartName,
+  gearcase: Id,
+  used: Map<Id, PartName[]>,
+): PlannedWait {
+  const pours = Object.entries(request.toolbox?.fillers ?? {}).map(([id, filler]) => ({
+    id,
+    wait: waitForHose(request, part, gearcase, filler),
+  }))
+  const [quickest] = pours.sort(
+    (first, second) =>
+      (first.wait.seconds ?? Number.POSITIVE_INFINITY) - (second.wait.seconds ?? Number.POSITIVE_INFINITY) ||
+      0,
+  )
+  if (quickest === undefined) return waitForHose(request, part, gearcase, undefined)
+  used.set(quickest.id, [...(used.get(quickest.id) ?? []), part])
+  return quickest.wait
 }
 
 function waitForHose(

@@ -1,5 +1,6 @@
 import { figureToNumber, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { Leaf, Resolved, SpecValue } from '../spec/index.js'
+import { shortNumber } from './shortNumber.js'
 
 /** What one instance takes, and all that are worked on. */
 export interface RefillAmount {
@@ -22,6 +23,7 @@ export function readRefill(
   if (figure === undefined) return undefined
   const { unit } = value
   const stated = { value: figureToNumber(figure), unit }
-  if (per === 'all instances') return { each: { value: stated.value / instances, unit }, all: stated }
-  return { each: stated, all: { value: stated.value * instances, unit } }
+  if (per === 'all instances')
+    return { each: { value: shortNumber(stated.value / instances), unit }, all: stated }
+  return { each: stated, all: { value: shortNumber(stated.value * instances), unit } }
 }

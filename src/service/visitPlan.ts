@@ -211,7 +211,10 @@ export interface PlannedSeal {
   readonly seal: Seal
   readonly replace: Replacement | 'cannot tell'
   readonly count: number
+  /** The entry of the shelf that has it; the first, where there are several. */
   readonly stock?: { readonly id: Id; readonly name: string; readonly have: number }
+  /** How many pieces come from each entry of the shelf, where it takes more than one. */
+  readonly take?: readonly { readonly id: Id; readonly count: number }[]
   readonly buy: number
   readonly reasons: readonly Reason[]
 }

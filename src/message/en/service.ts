@@ -111,11 +111,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/no-vessel': ({ part }) => `The toolbox has no measuring vessel (${partText(part)}).`,
   'service/pan-too-small': ({ pan, size, volume }, say) =>
     `The ${pan} (${say.quantity(size)}) does not hold the ${say.quantity(volume)} of this visit. Bring a larger one, or empty it in between.`,
-  'service/pan-holds': ({ pan, size, volume }, say) =>
-    `The ${pan} (${say.quantity(size)}) holds the ${say.quantity(volume)} of this visit.`,
   'service/no-pan': ({ volume }, say) =>
     `The toolbox has no drain pan; this visit drains ${say.quantity(volume)}.`,
-  'service/pan-volume-open': ({ part }) => `How much will be drained is not known (${partText(part)}).`,
   'service/stands-too-few': ({ have, need }, say) =>
     `${say.count(need, 'stand is', 'stands are')} needed, and there are ${say.number(have)}.`,
   'service/stands-too-weak': ({ stands, rating, mass }, say) =>
@@ -148,8 +145,6 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `How long the ${product} cures is not stated: see the manual and its label.`,
   'service/reading-stale': ({ meter, date, days, staleAfter }, say) =>
     `The last reading of the ${meter} meter is ${say.count(days, 'day', 'days')} old (${say.date(date)}); one older than ${say.count(staleAfter, 'day', 'days')} never supports “not due”. Read it again.`,
-  'service/reading-in-future': ({ meter, date }, say) =>
-    `A reading of the ${meter} meter is dated ${say.date(date)}, after the day of the visit.`,
   'service/time-sum': ({ steps, minutes, waitMinutes }, say) =>
     `${say.count(steps, 'step', 'steps')}: ${say.count(minutes, 'minute', 'minutes')} of work and ${say.count(waitMinutes, 'minute', 'minutes')} of waiting, a house estimate.`,
   'service/time-open': ({ count }, say) =>
@@ -166,5 +161,6 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `The log belongs to sheet ${wanted} revision ${revision}; this is ${given} revision ${givenRevision}.`,
   'service/service-not-on-sheet': ({ service, known }, say) =>
     `The sheet has no service ${service}; it has ${say.list(known)}.`,
-  'service/nothing-due': () => 'Nothing is due or due soon.',
+  'service/service-not-on-machine': ({ service }) =>
+    `This machine has nothing that the ${service} is for, by its variant and the other facts of its log. Choose another service.`,
 }
