@@ -131,13 +131,10 @@ export function computeDue(question: DueQuestion, options: DueOptions): DueVerdi
   }
 
   let worst = 5
-  for (const line of lines) {
-    const rank = line.state === 'not tracked' ? 5 : RANK[line.state]
-    if (rank < worst) worst = rank
-  }
-  if (limits === undefined && worst > RANK['cannot tell']) worst = RANK['cannot tell']
+  for (let index = 0; index < lines.length; index++) worst = Math.min(worst, rankOf(lines[index]?.state))
+  if (limits === undefined && worst > CANNOT_TELL) worst = CANNOT_TELL
   if (worst === 5) {
-    worst = RANK['cannot tell']
+    worst = CANNOT_TELL
     missing.push({ code: 'interval/no-limit-tracked', params: {} })
   }
   const state = STATES[worst] ?? 'cannot tell'
@@ -153,12 +150,15 @@ export function computeDue(question: DueQuestion, options: DueOptions): DueVerdi
 }
 
 const STATES: readonly DueState[] = ['overdue', 'due', 'cannot tell', 'due soon', 'not due']
-const RANK: Readonly<Record<DueState, number>> = {
-  overdue: 0,
-  due: 1,
-  'cannot tell': 2,
-  'due soon': 3,
-  'not due': 4,
+const CANNOT_TELL = 2
+
+/** Place of a state in `STATES`; a line that does not vote comes last. */
+function rankOf(state: DueLine['state'] | undefined): number {
+  if (state === 'not due') return 4
+  if (state === 'overdue') return 0
+  if (state === 'due') return 1
+  if (state === 'due soon') return 3
+  return state === 'cannot tell' ? CANNOT_TELL : 5
 }
 
 /** A schedule goes on counting from the first point after it was answered; a completion count does not. */

@@ -19,8 +19,10 @@ export function findCompletions(question: DueQuestion, today: number, reasons: R
   for (let index = 0; index < records.length; index++) {
     const record = records[index]
     if (record === undefined) continue
-    for (const entry of record.entries) {
-      if (entry.gearcase !== gearcase) continue
+    const { entries } = record
+    for (let at = 0; at < entries.length; at++) {
+      const entry = entries[at]
+      if (entry === undefined || entry.gearcase !== gearcase) continue
       if (entry.service !== service && !doneBy?.includes(entry.service)) continue
       if (entry.instance !== instance && entry.instance !== undefined) continue
       const date = record.date
