@@ -95,7 +95,11 @@ export function dueSection(context: CardContext): CardSection {
     if (due.taken) return []
     const from = `/due/${index}`
     const line = joined(
-      [taskLine(context, due, from), quoted(words.dueStates[due.state], `${from}/state`)],
+      [
+        taskLine(context, due, from),
+        quoted(words.dueStates[due.state], `${from}/state`),
+        due.coveredBy === undefined ? [] : quoted(words.coveredBy(due.coveredBy), `${from}/coveredBy`),
+      ],
       ' — ',
     )
     const notes = due.state === 'cannot tell' ? reasonLines(context, due.reasons, `${from}/reasons`) : []

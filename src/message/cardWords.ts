@@ -130,6 +130,8 @@ export interface CardWords {
   /** An amount that is past its limit, without its minus. */
   readonly past: (amount: string) => string
   readonly remaining: (amount: string) => string
+  /** A service that another one of this visit does on the way. */
+  readonly coveredBy: (service: string) => string
 }
 
 export type CardLabel =

@@ -1,8 +1,7 @@
 import { convert, type Quantity, type VolumeUnit } from '../quantity/index.js'
-import { shortNumber } from './shortNumber.js'
+import { addExactly } from './exactNumbers.js'
 
 /** Adds volumes in millilitres. */
 export function addVolumes(volumes: readonly Quantity<VolumeUnit>[]): Quantity<'mL'> {
-  const sum = volumes.reduce((before, volume) => before + convert(volume, 'mL').value, 0)
-  return { value: shortNumber(sum), unit: 'mL' }
+  return { value: addExactly(volumes.map((volume) => convert(volume, 'mL').value)), unit: 'mL' }
 }

@@ -1,7 +1,7 @@
 import { convert, figureToNumber, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { OilAdditive } from '../spec/index.js'
+import { addExactly, multiplyExactly } from './exactNumbers.js'
 import type { RefillAmount } from './readRefill.js'
-import { shortNumber } from './shortNumber.js'
 
 /** A refill parted into oil and additive. */
 export interface ParedRefill {
@@ -28,10 +28,10 @@ export function allowForAdditive(
   const each = convert(stated, unit)
   const times = (amount: Quantity<VolumeUnit>): RefillAmount => ({
     each: amount,
-    all: { value: shortNumber(amount.value * instances), unit: amount.unit },
+    all: { value: multiplyExactly(amount.value, instances), unit: amount.unit },
   })
   const sum = (sign: 1 | -1): RefillAmount =>
-    times({ value: Math.max(0, shortNumber(refill.each.value + sign * each.value)), unit })
+    times({ value: Math.max(0, addExactly([refill.each.value, sign * each.value])), unit })
   return additive.includedInRefill
     ? { oil: sum(-1), additive: times(stated), all: refill }
     : { oil: refill, additive: times(stated), all: sum(1) }

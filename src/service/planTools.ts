@@ -2,11 +2,11 @@ import type { JsonPointer } from '../finding.js'
 import { convert, figureToNumber, type MassUnit, type Quantity } from '../quantity/index.js'
 import type { Drive, Id, ProcedureDocument, SpecSheet, SpecValue, Stands, Toolbox } from '../spec/index.js'
 import type { CollectedFigures } from './collectFigures.js'
+import { addExactly } from './exactNumbers.js'
 import { findDrive } from './findDrive.js'
 import { findSocket } from './findSocket.js'
 import { namePart } from './namePart.js'
 import { serviceReason } from './serviceReason.js'
-import { shortNumber } from './shortNumber.js'
 import type { PartName, PlannedTool } from './visitPlan.js'
 
 /**
@@ -148,5 +148,5 @@ function readMass(figures: CollectedFigures): Quantity<MassUnit> | undefined {
   const digits = value.kind === 'limits' ? value.max : value.kind === 'nominal' ? value.value : undefined
   if (digits !== undefined) return { value: figureToNumber(digits), unit: value.unit }
   if (value.kind !== 'nominal with tolerance') return undefined
-  return { value: shortNumber(figureToNumber(value.value) + figureToNumber(value.plus)), unit: value.unit }
+  return { value: addExactly([figureToNumber(value.value), figureToNumber(value.plus)]), unit: value.unit }
 }

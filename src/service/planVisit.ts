@@ -9,6 +9,7 @@ import { chooseWork } from './chooseWork.js'
 import { collectFigures } from './collectFigures.js'
 import { collectSources } from './collectSources.js'
 import { describeMachine } from './describeMachine.js'
+import { findCovering } from './findCovering.js'
 import { type ListedDue, listDue } from './listDue.js'
 import { listMissing } from './listMissing.js'
 import { planOil } from './planOil.js'
@@ -77,11 +78,12 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
 
   const listed = listDue({ sheet, log, today, options })
   const taken = chooseWork(sheet, listed, services)
-  const due = listed.map(({ gearcase: _gearcase, ...line }, place) => ({
-    ...line,
-    taken: taken[place] ?? false,
-  }))
   const chosen = listed.filter((_line, place) => taken[place])
+  const due = listed.map((entry, place) => {
+    const { gearcase: _gearcase, ...line } = entry
+    const coveredBy = findCovering(sheet, entry, chosen)
+    return { ...line, taken: taken[place] ?? false, ...(coveredBy === undefined ? {} : { coveredBy }) }
+  })
   const built = buildFor(sheet, log, chosen)
   if (built !== undefined && !built.ok) return built
   const procedure = built?.value ?? emptyProcedure(sheet, log)

@@ -1,6 +1,6 @@
 import { figureToNumber, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { Leaf, Resolved, SpecValue } from '../spec/index.js'
-import { shortNumber } from './shortNumber.js'
+import { divideExactly, multiplyExactly } from './exactNumbers.js'
 
 /** What one instance takes, and all that are worked on. */
 export interface RefillAmount {
@@ -24,6 +24,6 @@ export function readRefill(
   const { unit } = value
   const stated = { value: figureToNumber(figure), unit }
   if (per === 'all instances')
-    return { each: { value: shortNumber(stated.value / instances), unit }, all: stated }
-  return { each: stated, all: { value: shortNumber(stated.value * instances), unit } }
+    return { each: { value: divideExactly(stated.value, instances), unit }, all: stated }
+  return { each: stated, all: { value: multiplyExactly(stated.value, instances), unit } }
 }

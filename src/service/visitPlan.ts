@@ -116,6 +116,8 @@ export interface PlannedDue {
   /** Facts that would have to be known, one reason a fact. */
   readonly missing: readonly Reason[]
   readonly taken: boolean
+  /** Name of the chosen service that does this one on the way. */
+  readonly coveredBy?: string
 }
 
 export interface PlannedWork {

@@ -282,4 +282,5 @@ export const cardWords: CardWords = {
   },
   past: (amount) => `${amount} past`,
   remaining: (amount) => amount,
+  coveredBy: (service) => `done by the ${service}`,
 }
