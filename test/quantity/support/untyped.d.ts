@@ -18,3 +18,9 @@ declare module 'unitmath' {
   export default function unitmath(text: string): Quantity
   export default function unitmath(value: number, unit: string): Quantity
 }
+
+declare module 'convert-units2' {
+  export default function convert(value: number): {
+    from(unit: string): { to(unit: string): number }
+  }
+}
