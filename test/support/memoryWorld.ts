@@ -1,4 +1,5 @@
 import { readdir, readFile, stat } from 'node:fs/promises'
+import { Readable, Writable } from 'node:stream'
 import type { World } from '../../src/cli/world.js'
 
 export interface MemoryWorld extends World {
@@ -7,6 +8,9 @@ export interface MemoryWorld extends World {
   readonly out: string[]
   readonly err: string[]
 }
+
+/** The name under which `files` hold what is piped in. */
+export const PIPED = '<stdin>'
 
 /** Real files for reading, memory for writing, a fixed clock; `files` stand in front of the disk. */
 export function memoryWorld(files: Readonly<Record<string, string>> = {}): MemoryWorld {
@@ -20,6 +24,15 @@ export function memoryWorld(files: Readonly<Record<string, string>> = {}): Memor
     out,
     err,
     readText: async (path) => own(path) ?? readFile(path, 'utf8'),
+    openInput: async (path = PIPED) => Readable.from([Buffer.from(own(path) ?? (await readFile(path)))]),
+    openOutput: () =>
+      new Writable({
+        decodeStrings: false,
+        write: (text, _encoding, done) => {
+          out.push(String(text).replace(/\n$/, ''))
+          done()
+        },
+      }),
     isFolder: async (path) =>
       own(path) !== undefined ? false : inMemory(path) ? true : (await stat(path)).isDirectory(),
     listFolder: async (path) =>
@@ -30,7 +43,6 @@ export function memoryWorld(files: Readonly<Record<string, string>> = {}): Memor
             .sort()
         : (await readdir(path)).sort(),
     writeText: async (path, text) => void written.set(path, text),
-    exists: async (path) => own(path) !== undefined,
     print: (text) => void out.push(text),
     complain: (text) => void err.push(text),
     today: () => '2031-10-06',

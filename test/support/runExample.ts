@@ -26,7 +26,8 @@ export function sourceOf(specifier: string): string | undefined {
 export function instrument(code: string): { readonly code: string; readonly claims: number } {
   const file = ts.createSourceFile('example.ts', code, ts.ScriptTarget.ES2022, true)
   const edits: { readonly from: number; readonly to: number; readonly text: string }[] = []
-  file.forEachChild((node) => {
+  const visit = (node: ts.Node): void => {
+    node.forEachChild(visit)
     if (!ts.isExpressionStatement(node)) return
     const after = code.slice(node.end)
     const said = /^;?[ \t]*(?:\r?\n[ \t]*)?\/\/ => (.*(?:\r?\n[ \t]*\/\/ {3,}.*)*)/.exec(after)?.[1]
@@ -38,9 +39,10 @@ export function instrument(code: string): { readonly code: string; readonly clai
         : [expression.getText(file)]
     const text = `__claim([${logged.join(', ')}], ${JSON.stringify(said.replace(/\r?\n[ \t]*\/\/ +/g, ' ').trim())})`
     edits.push({ from: node.getStart(file), to: node.end, text })
-  })
-  const changed = [...edits]
-    .reverse()
+  }
+  file.forEachChild(visit)
+  const changed = edits
+    .sort((first, second) => second.from - first.from)
     .reduce((text, { from, to, text: by }) => `${text.slice(0, from)}${by}${text.slice(to)}`, code)
   return { code: changed, claims: edits.length }
 }
