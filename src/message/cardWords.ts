@@ -134,7 +134,7 @@ export interface CardWords {
   readonly coveredBy: (service: string) => string
 }
 
-export type CardLabel =
+type CardLabel =
   | 'additive'
   | 'ambient'
   | 'before'

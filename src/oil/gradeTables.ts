@@ -14,7 +14,7 @@ export const GRADE_EDITIONS = {
 export type GradeEdition = (typeof GRADE_EDITIONS)[GradeSystem][number]
 
 /** Limits in mm²/s at 100 °C (SAE) or 40 °C (ISO); SAE maxima are exclusive, ISO maxima belong to the grade. */
-export interface GradeRow {
+interface GradeRow {
   readonly min: number
   readonly max?: number
   /** SAE J306 W grades: warmest °C at which the viscosity may reach 150,000 mPa·s. */

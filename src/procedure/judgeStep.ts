@@ -8,7 +8,7 @@ import type { Part } from './layout.js'
 import type { World } from './site.js'
 
 /** What is wrong with how one step is written, whatever the steps before it. */
-export interface StepFault {
+interface StepFault {
   readonly code: string
   readonly severity: Severity
   /** Inside the step. */

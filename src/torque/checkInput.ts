@@ -26,7 +26,7 @@ export function checkDesignation(name: string, value: unknown): void {
     throw new TypeError(`${name} must be a designation such as '1/2 in', got ${shown(value)}`)
 }
 
-export function checkUnit(name: string, unit: unknown, measure: Measure): void {
+function checkUnit(name: string, unit: unknown, measure: Measure): void {
   if (measureOf(unit as Unit) !== measure)
     throw new TypeError(`${name} must be a unit of ${measure}, got ${shown(unit)}`)
 }

@@ -16,7 +16,7 @@ export interface WantedTorque {
 }
 
 /** A mark that can be set. */
-export interface MarkTaken {
+interface MarkTaken {
   readonly index: number
   readonly scale: WrenchScale
   /** On the scale's own unit. */

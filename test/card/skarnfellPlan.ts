@@ -63,7 +63,7 @@ const OILS: Oils = {
   ],
 }
 
-export const FIGURES: readonly PlannedFigure[] = [
+const FIGURES: readonly PlannedFigure[] = [
   /* 0 */ {
     ...stated('refill', 'value', FRONT_CASE, '/gearcases/front/oilSpace/fill/drainAndRefill', {
       kind: 'nominal with tolerance',

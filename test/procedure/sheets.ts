@@ -25,14 +25,14 @@ export const WASHER: Seal = {
 }
 export const O_RING: Seal = { kind: 'o-ring', material: 'NBR', replace: 'on condition' }
 export const SEALANT: Seal = { kind: 'thread sealant', product: 'Tettmasse R', replace: 'every opening' }
-export const LIQUID_GASKET: Seal = {
+const LIQUID_GASKET: Seal = {
   kind: 'liquid gasket',
   product: 'Flatpakning 5',
   bead: { kind: 'nominal', value: '3', unit: 'mm' },
   cureBeforeOil: { kind: 'nominal', value: '2', unit: 'h' },
   replace: 'every opening',
 }
-export const PAPER_GASKET: Seal = { kind: 'gasket', material: 'paper', replace: 'every opening' }
+const PAPER_GASKET: Seal = { kind: 'gasket', material: 'paper', replace: 'every opening' }
 
 const TORQUE: Tightening = {
   kind: 'torque',

@@ -11,18 +11,9 @@ const runs = [
 const left = ['--exclude', 'test/walls/package.test.ts', '--exclude', 'test/browser/**']
 for (const env of runs) {
   console.log(`\n# ${JSON.stringify(env)}`)
-  const { status } = spawnSync(
-    'npx',
-    [
-      'vitest',
-      'run',
-      '--config',
-      'test/vitest.config.ts',
-      '--reporter',
-      './test/support/countReporter.ts',
-      ...left,
-    ],
-    { stdio: 'inherit', env: { ...process.env, ...env } },
-  )
+  const { status } = spawnSync('npx', ['vitest', 'run', '--config', 'test/vitest.config.ts', ...left], {
+    stdio: 'inherit',
+    env: { ...process.env, ...env },
+  })
   if (status !== 0) process.exit(status ?? 1)
 }
