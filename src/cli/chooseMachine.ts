@@ -2,7 +2,7 @@ import type { Finding } from '../finding.js'
 import type { DueOptions } from '../interval/index.js'
 import { checkDocuments } from '../rules/index.js'
 import { planVisit, type VisitPlan } from '../service/index.js'
-import type { MachineLog, SpecSheet } from '../spec/index.js'
+import type { MachineLog, SpecSheet, Stock, Toolbox } from '../spec/index.js'
 import type { ReadSet } from './readDocuments.js'
 import type { Options } from './readOptions.js'
 import { UsageError } from './usageError.js'
@@ -64,6 +64,19 @@ export function chooseDueOptions(options: Options, log: MachineLog): DueOptions 
   return { ...options.due, severity: options.severity ?? log.use ?? 'normal' }
 }
 
+/** The toolbox and the stock of a closed set; which of two is meant nobody guesses. */
+export function chooseShelf({ set }: ReadSet): { readonly toolbox?: Toolbox; readonly stock?: Stock } {
+  const { toolboxes, stocks } = set
+  if (toolboxes.length > 1) throw new UsageError('there is more than one toolbox among the files')
+  if (stocks.length > 1) throw new UsageError('there is more than one stock among the files')
+  const [toolbox] = toolboxes
+  const [stock] = stocks
+  return {
+    ...(toolbox === undefined ? {} : { toolbox: toolbox.document }),
+    ...(stock === undefined ? {} : { stock: stock.document }),
+  }
+}
+
 /** Plans the visit to the one machine that the files and options name. */
 export function planFiles(sets: readonly ReadSet[], options: Options): PlannedFiles {
   const reading = sets.flatMap(({ findings }) => findings)
@@ -75,11 +88,7 @@ export function planFiles(sets: readonly ReadSet[], options: Options): PlannedFi
       `there are ${machines.length} logs: choose one with --machine ${machines.map(({ log }) => log.id).join(' or ')}`,
     )
   const { read, log, sheet } = machine
-  const { toolboxes, stocks } = read.set
-  if (toolboxes.length > 1) throw new UsageError('there is more than one toolbox among the files')
-  if (stocks.length > 1) throw new UsageError('there is more than one stock among the files')
-  const [toolbox] = toolboxes
-  const [stock] = stocks
+  const { toolbox, stock } = chooseShelf(read)
   const planned = planVisit({
     sheet,
     log,
@@ -88,14 +97,13 @@ export function planFiles(sets: readonly ReadSet[], options: Options): PlannedFi
     due: chooseDueOptions(options, log),
     edition: options.edition,
     ...(options.ambient === undefined ? {} : { ambient: options.ambient }),
-    ...(toolbox === undefined ? {} : { toolbox: toolbox.document }),
-    ...(stock === undefined ? {} : { stock: stock.document }),
+    ...(toolbox === undefined ? {} : { toolbox }),
+    ...(stock === undefined ? {} : { stock }),
   })
   const names = new Map(
-    [...read.set.sheets, ...read.set.logs, ...toolboxes, ...stocks].map(({ name, document }) => [
-      `${document.kind} ${document.id}`,
-      name,
-    ]),
+    [...read.set.sheets, ...read.set.logs, ...read.set.toolboxes, ...read.set.stocks].map(
+      ({ name, document }) => [`${document.kind} ${document.id}`, name],
+    ),
   )
   // The plan knows documents by id; the command line knows their files.
   const named = planned.findings.map((finding): Finding => {

@@ -30,6 +30,7 @@ Usage: drivetrain-service <command> [options] <file or folder> ...
   repair    a writer's procedure with its smallest mend
   compare   two sheets, two procedures, or one sheet's variants
   record    check a finished record and append it to its log
+  import    readings that a machine's maker sends (ISO/TS 15143-3), into its log
   convert   one quantity in another unit, exactly rounded
   schema    the JSON Schema of a kind of document
 
@@ -46,12 +47,18 @@ Reads documents and prints everything that is wrong in them as written, one find
 ${COMMON}
 `,
     due: `Usage: drivetrain-service due [options] <file or folder> ...
-       drivetrain-service due --sheet SHEET < logs.jsonl > due.jsonl
+       drivetrain-service due [options] --sheet SHEET < logs.jsonl > due.jsonl
+       drivetrain-service due [options] <file.jsonl> [sheet] ...
 
 Prints every service of every machine with its state and the limit that comes first. --format json prints the
-verdicts as JSON. With a .jsonl file of logs beside their sheet, prints one JSON line a machine, in constant memory.
+verdicts as JSON.
 
-Options${VISIT}
+Fleets come as JSON Lines, one machine log a line: each is answered with one line of JSON, in constant memory. A line
+that cannot be read is answered with its findings and stops nothing; the exit code is then 1. A .jsonl file without a
+sheet holds flat rows instead, one service a line, with their own limits.
+
+Options
+  --sheet SHEET          the sheet of the logs; may be repeated${VISIT}
 `,
     plan: `Usage: drivetrain-service plan [options] <file or folder> ...
 
@@ -84,7 +91,12 @@ Options${VISIT}
     repair: `Usage: drivetrain-service repair [options] [--out FILE] <file or folder> ...
 
 Finds the smallest mend of a writer's procedure, and prints the changes, or writes the mended procedure to --out.
-${COMMON}
+
+Options
+  --out FILE                   where the mended procedure goes
+  --level error|warning|info   findings left over from this level on make exit code 1 (default warning)
+  --format text|json           how mends and findings are printed (default text)
+
 `,
     compare: `Usage: drivetrain-service compare [options] <file> <file>
        drivetrain-service compare [options] <sheet>
@@ -96,6 +108,16 @@ Exit code 1 when they differ.
 
 Checks a finished record against its sheet, log and toolbox. Without an error, appends it to the log and writes that to
 --out; without --out only checks.
+${COMMON}
+`,
+    import: `Usage: drivetrain-service import [options] --out LOG <telematics.json> <log.json>
+
+Adds the hours and distances that a machine's maker sends (JSON in the shape of ISO/TS 15143-3) to its log, one reading
+a day; a day that the log has already stays as it is. Without --out only says what would be added.
+
+  --equipment NUMBER     which machine of the answer, by its id, serial number or PIN (default: the log's serial number)
+  --telematics 2016|2020 the edition that the sender follows (default 2020)
+  --today 2031-10-06     readings after this day are found (default: this machine's clock)
 ${COMMON}
 `,
     convert: `Usage: drivetrain-service convert "8.9 lbf·ft" --to N.m [--assume us|imperial]

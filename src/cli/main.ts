@@ -3,10 +3,10 @@ import { nodeWorld } from './nodeWorld.js'
 import { runCommand } from './runCommand.js'
 
 // A reader that stops early, such as `head`, is no fault of ours.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error
-  process.exit(0)
-})
+for (const stream of [process.stdout, process.stderr])
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    process.exit(error.code === 'EPIPE' ? 0 : 2)
+  })
 
 void runCommand(process.argv.slice(2), nodeWorld()).then((code) => {
   process.exitCode = code

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto'
-import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
+import { mkdir, open, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { dirname } from 'node:path'
 import type { World } from './world.js'
 
@@ -7,6 +7,8 @@ import type { World } from './world.js'
 export function nodeWorld(): World {
   return {
     readText: (path) => readFile(path, 'utf8'),
+    openInput: async (path) => (path === undefined ? process.stdin : (await open(path)).createReadStream()),
+    openOutput: () => process.stdout,
     isFolder: async (path) => (await stat(path)).isDirectory(),
     listFolder: async (path) => (await readdir(path)).sort(),
     writeText: async (path, text) => {
@@ -21,11 +23,6 @@ export function nodeWorld(): World {
         throw error
       }
     },
-    exists: (path) =>
-      stat(path).then(
-        () => true,
-        () => false,
-      ),
     print: (text) => void process.stdout.write(text.endsWith('\n') ? text : `${text}\n`),
     complain: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
     today: () => {

@@ -59,11 +59,22 @@ async function isFolder(path: string, world: World): Promise<boolean> {
   }
 }
 
-function unreadable(path: string, error: unknown): UsageError {
+/** What to say of a file that cannot be read, whatever the reason. */
+export function unreadable(path: string, error: unknown): UsageError {
   const code = (error as { code?: unknown }).code
   if (code === 'ENOENT') return new UsageError(`${path}: there is no such file or folder`)
+  if (code === 'EISDIR') return new UsageError(`${path}: this is a folder, and a file is wanted`)
   if (code === 'EACCES') return new UsageError(`${path}: this file may not be read`)
   return new UsageError(`${path}: cannot be read (${error instanceof Error ? error.message : String(error)})`)
+}
+
+/** The text of one file that the caller named. */
+export async function readFileText(path: string, world: World): Promise<string> {
+  try {
+    return await world.readText(path)
+  } catch (error) {
+    throw unreadable(path, error)
+  }
 }
 
 async function readSet(name: string, files: readonly string[], world: World): Promise<ReadSet> {
@@ -76,9 +87,7 @@ async function readSet(name: string, files: readonly string[], world: World): Pr
   const procedures: Named<ProcedureDocument>[] = []
   const records: Named<ServiceRecord>[] = []
   for (const file of files) {
-    const text = await world.readText(file).catch((error: unknown) => {
-      throw unreadable(file, error)
-    })
+    const text = await readFileText(file, world)
     texts.set(file, text)
     const read = /\.ya?ml$/i.test(file)
       ? readYamlDocument(text, file)

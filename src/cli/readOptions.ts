@@ -2,7 +2,7 @@ import { parseArgs } from 'node:util'
 import { type DateText, isDate } from '../calendar/index.js'
 import type { Severity } from '../finding.js'
 import type { DueOptions } from '../interval/index.js'
-import { measureOf, parseQuantity, type Quantity, type TemperatureUnit } from '../quantity/index.js'
+import { convert, parseQuantity, type Quantity, type TemperatureUnit } from '../quantity/index.js'
 import type { FindingFormat } from './renderFindings.js'
 import { UsageError } from './usageError.js'
 import type { World } from './world.js'
@@ -24,6 +24,11 @@ export interface Options {
   readonly out?: string
   readonly to?: string
   readonly assume?: string
+  /** Sheets for logs that come one a line. */
+  readonly sheets: readonly string[]
+  /** Which machine of a telematics answer, by any of its numbers. */
+  readonly equipment?: string
+  readonly telematics: '2016' | '2020'
 }
 
 const FLAGS = {
@@ -43,7 +48,12 @@ const FLAGS = {
   out: { type: 'string' },
   to: { type: 'string' },
   assume: { type: 'string' },
+  sheet: { type: 'string', multiple: true },
+  equipment: { type: 'string' },
+  telematics: { type: 'string' },
 } as const
+
+const TEMPERATURES: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
 
 /** Reads the words after the command's name. The defaults stand in the help text, never hidden. */
 export function readOptions(words: readonly string[], world: World): Options {
@@ -53,7 +63,7 @@ export function readOptions(words: readonly string[], world: World): Options {
   if (!isDate(today)) throw new UsageError(`--today ${today}: a date such as 2031-10-06 is wanted`)
   const ambient = values.ambient === undefined ? undefined : readTemperature(values.ambient)
   return {
-    paths: positionals,
+    paths: positionals.map((word) => (MINUS.test(word) ? `-${word.slice(1)}` : word)),
     help: values.help === true,
     level: oneOf('--level', values.level ?? 'warning', ['error', 'warning', 'info']),
     format: oneOf('--format', values.format ?? 'text', ['text', 'json', 'sarif', 'vtt']),
@@ -74,15 +84,39 @@ export function readOptions(words: readonly string[], world: World): Options {
     ...(values.out === undefined ? {} : { out: values.out }),
     ...(values.to === undefined ? {} : { to: values.to }),
     ...(values.assume === undefined ? {} : { assume: values.assume }),
+    sheets: values.sheet ?? [],
+    ...(values.equipment === undefined ? {} : { equipment: values.equipment }),
+    telematics: oneOf('--telematics', values.telematics ?? '2020', ['2016', '2020']),
   }
 }
 
 function parse(words: readonly string[]) {
   try {
-    return parseArgs({ args: [...words], options: FLAGS, allowPositionals: true, strict: true })
+    return parseArgs({ args: keepNegatives(words), options: FLAGS, allowPositionals: true, strict: true })
   } catch (error) {
     throw new UsageError(error instanceof Error ? (error.message.split('\n', 1)[0] ?? '') : String(error))
   }
+}
+
+const MINUS = /^\u2212(?=[0-9.])/
+
+/** A word such as `-10degC` is a value, of the option before it or for itself, and no option. */
+function keepNegatives(words: readonly string[]): string[] {
+  const kept: string[] = []
+  for (const word of words) {
+    const before = kept.at(-1)
+    if (!/^-[0-9.]/.test(word)) kept.push(word)
+    else if (before !== undefined && takesValue(before)) kept[kept.length - 1] = `${before}=${word}`
+    else kept.push(`\u2212${word.slice(1)}`)
+  }
+  return kept
+}
+
+function takesValue(word: string): boolean {
+  const name = word.slice(2)
+  return (
+    word.startsWith('--') && Object.hasOwn(FLAGS, name) && FLAGS[name as keyof typeof FLAGS].type === 'string'
+  )
 }
 
 function oneOf<const Word extends string>(flag: string, word: string, words: readonly Word[]): Word {
@@ -99,8 +133,13 @@ function readCount(flag: string, text: string): number {
 function readTemperature(text: string): Quantity<TemperatureUnit> {
   const spaced = text.replace(/^(-?[0-9.]+)(degC|degF|K)$/, '$1 $2')
   const read = parseQuantity(spaced, { measure: 'temperature' })
-  const quantity = read.ok && 'value' in read.value ? read.value : undefined
-  if (quantity === undefined || measureOf(quantity.unit) !== 'temperature')
+  const quantity = read.ok && read.value.kind === 'nominal' ? read.value : undefined
+  const unit = TEMPERATURES.find((one) => one === quantity?.unit)
+  if (quantity === undefined || unit === undefined)
     throw new UsageError(`--ambient ${text}: a temperature such as 6degC or 43degF is wanted`)
-  return { value: Number(quantity.value), unit: quantity.unit as TemperatureUnit }
+  const ambient = { value: Number(quantity.value), unit }
+  const celsius = convert(ambient, 'degC').value
+  if (!(celsius >= -100 && celsius <= 100))
+    throw new UsageError(`--ambient ${text}: no day is that cold or hot; -100 degC to 100 degC is read`)
+  return ambient
 }

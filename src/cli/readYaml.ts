@@ -1,6 +1,9 @@
-import { isAlias, isMap, isScalar, isSeq, parseDocument, visit } from 'yaml'
+import { isMap, isScalar, isSeq, parseDocument, visit } from 'yaml'
 import type { Finding, Result } from '../finding.js'
 import { joinPointer } from '../spec/index.js'
+
+/** Characters; YAML is written by hand, and reading it takes many times as long as JSON. */
+const LONGEST_YAML = 2_000_000
 
 /**
  * Reads one YAML text into plain data. A figure must be quoted in YAML as in JSON: `"10.0"`, since the bare word is
@@ -12,24 +15,24 @@ export function readYaml(text: string, name: string): Result<unknown> {
     ok: false,
     findings: [{ code: 'spec/not-yaml', severity: 'error', document, path: '', params: { problem } }],
   })
+  if (text.length > LONGEST_YAML) {
+    const params = { found: '', length: text.length, limit: LONGEST_YAML }
+    return {
+      ok: false,
+      findings: [{ code: 'spec/too-long', severity: 'error', document, path: '', params }],
+    }
+  }
   let read: ReturnType<typeof parseDocument>
   try {
     read = parseDocument(text, { uniqueKeys: false, logLevel: 'silent', version: '1.2' })
   } catch (error) {
-    return refuse(error instanceof Error ? firstLine(error.message) : String(error))
+    return refuse(describeProblem(error))
   }
   const [problem] = read.errors
   if (problem !== undefined) return refuse(firstLine(problem.message))
-  let aliased = false
-  visit(read, {
-    Alias: () => {
-      aliased = true
-      return visit.BREAK
-    },
-  })
-  if (aliased) return refuse('anchors and aliases are not read here: write the value out')
   const findings: Finding[] = []
   try {
+    if (hasAlias(read)) return refuse('anchors and aliases are not read here: write the value out')
     findRepeatedKeys(read.contents, [], (path, key) =>
       findings.push({
         code: 'spec/duplicate-key',
@@ -41,8 +44,25 @@ export function readYaml(text: string, name: string): Result<unknown> {
     )
     return { ok: true, value: read.toJS({ maxAliasCount: 0 }), findings }
   } catch (error) {
-    return refuse(error instanceof Error ? firstLine(error.message) : String(error))
+    return refuse(describeProblem(error))
   }
+}
+
+/** The reader works down level by level, and says so in its own way where there are too many. */
+function describeProblem(error: unknown): string {
+  if (error instanceof RangeError) return 'lists and objects stand in each other too deep to be read'
+  return error instanceof Error ? firstLine(error.message) : String(error)
+}
+
+function hasAlias(read: ReturnType<typeof parseDocument>): boolean {
+  let aliased = false
+  visit(read, {
+    Alias: () => {
+      aliased = true
+      return visit.BREAK
+    },
+  })
+  return aliased
 }
 
 function findRepeatedKeys(
@@ -50,7 +70,6 @@ function findRepeatedKeys(
   path: readonly string[],
   report: (path: readonly string[], key: string) => void,
 ): void {
-  if (isAlias(node)) return
   if (isMap(node)) {
     const seen = new Set<string>()
     for (const { key, value } of node.items) {

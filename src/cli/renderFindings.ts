@@ -3,6 +3,7 @@ import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
 import { makeLocator, type TextPosition } from './locate.js'
 import type { ReadSet } from './readDocuments.js'
+import { safeLine } from './safeLine.js'
 
 export type FindingFormat = 'text' | 'json' | 'sarif'
 
@@ -61,16 +62,25 @@ export function renderFindings(findings: readonly LocatedFinding[], format: Find
 function renderText(findings: readonly LocatedFinding[]): string {
   const lines = findings.map((finding) => {
     const { line, column } = finding.position ?? {}
-    const file = finding.document.name ?? finding.document.kind
+    const file = safeLine(finding.document.name ?? finding.document.kind)
     const where = line === undefined ? file : `${file}:${line}:${column}`
-    const waived = finding.waived === undefined ? '' : ` (waived: ${finding.waived.reason})`
-    const place = finding.path === '' ? '' : ` at ${finding.path}`
+    const waived = finding.waived === undefined ? '' : ` (waived: ${safeLine(finding.waived.reason)})`
+    const place = finding.path === '' ? '' : ` at ${safeLine(finding.path)}`
     return `${where}: ${finding.severity}: ${finding.message}${waived}\n    ${finding.code}${place}`
   })
   return lines.length === 0 ? '' : `${lines.join('\n')}\n`
 }
 
 const SARIF_LEVEL: Readonly<Record<Severity, string>> = { error: 'error', warning: 'warning', info: 'note' }
+
+/** A path as the URI reference that SARIF wants; `\\` of some systems is `/`. */
+function toUri(path: string): string {
+  const parts = path
+    .replace(/\p{Cs}/gu, '\uFFFD')
+    .replaceAll('\\', '/')
+    .split('/')
+  return parts.map(encodeURIComponent).join('/')
+}
 
 /** SARIF 2.1.0 (OASIS, 2020), for code-review and CI tools. */
 function sarif(findings: readonly LocatedFinding[]): unknown {
@@ -88,7 +98,7 @@ function sarif(findings: readonly LocatedFinding[]): unknown {
           locations: [
             {
               physicalLocation: {
-                artifactLocation: { uri: finding.document.name ?? finding.document.kind },
+                artifactLocation: { uri: toUri(finding.document.name ?? finding.document.kind) },
                 ...(finding.position === undefined
                   ? {}
                   : { region: { startLine: finding.position.line, startColumn: finding.position.column } }),

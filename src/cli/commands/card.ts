@@ -8,6 +8,7 @@ import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
 import type { ExitCode } from '../runCommand.js'
 import { UsageError } from '../usageError.js'
 import type { World } from '../world.js'
+import { writeOut } from '../writeOut.js'
 
 /** `card`: the visit as files to print or paste. Nothing is written where a document cannot be read. */
 export async function runCard(options: Options, world: World): Promise<ExitCode> {
@@ -27,7 +28,7 @@ export async function runCard(options: Options, world: World): Promise<ExitCode>
       [`${base}-short.html`, renderShortCard(card)],
     ]
     // All are made before the first is written: a fault leaves no half set behind.
-    for (const [path, text] of files) await world.writeText(path, text)
+    for (const [path, text] of files) await writeOut(path, text, world)
     world.print(`Card written: ${files.map(([path]) => path).join(', ')}`)
   }
   return located.some((finding) => isAtLevel(finding, options.level)) ? 1 : 0

@@ -5,6 +5,7 @@ import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { locateFindings, renderFindings } from '../renderFindings.js'
 import type { ExitCode } from '../runCommand.js'
+import { safeLine } from '../safeLine.js'
 import { UsageError } from '../usageError.js'
 import type { World } from '../world.js'
 
@@ -20,9 +21,11 @@ export async function runCompare(options: Options, world: World): Promise<ExitCo
   const procedures = sets.flatMap(({ set }) => set.procedures.map(({ document }) => document))
   if (procedures.length === 2) {
     const [first, second] = procedures
-    const sheet = sheets.find(({ id }) => id === first?.sheet.id)
+    const [sheet] = sheets.filter(({ id, revision }) =>
+      procedures.every((procedure) => procedure.sheet.id === id && procedure.sheet.revision === revision),
+    )
     if (first === undefined || second === undefined || sheet === undefined)
-      throw new UsageError('compare: two procedures need their sheet among the files')
+      throw new UsageError('compare: two procedures need the one sheet of both among the files')
     const found = compareProcedures(first, second, sheet)
     world.print(JSON.stringify(found, null, 2))
     return found.sameEffect ? 0 : 1
@@ -39,13 +42,17 @@ function printChanges(from: SpecSheet, to: SpecSheet, options: Options, world: W
   const difference = diffSheets(from, to)
   if (options.format === 'json') world.print(JSON.stringify(difference, null, 2))
   else {
-    world.print(`${from.id} ${from.revision} -> ${to.id} ${to.revision}`)
-    for (const change of difference.leaves) world.print(describeLeafChange(change))
+    world.print(safeLine(`${from.id} ${from.revision} -> ${to.id} ${to.revision}`))
+    for (const change of difference.leaves) world.print(safeLine(describeLeafChange(change)))
     for (const { change, path, from: before, to: after } of difference.facts)
-      world.print(`${change} ${path}: ${JSON.stringify(before)} -> ${JSON.stringify(after)}`)
+      world.print(safeLine(`${change} ${path}: ${describeFact(before)} -> ${describeFact(after)}`))
     if (difference.leaves.length + difference.facts.length === 0) world.print('No difference.')
   }
   return difference.leaves.length + difference.facts.length === 0 ? 0 : 1
+}
+
+function describeFact(fact: unknown): string {
+  return fact === undefined ? 'nothing' : JSON.stringify(fact)
 }
 
 function describeLeafChange({ change, of, from, to }: LeafChange): string {
@@ -66,7 +73,9 @@ function printVariants(sheet: SpecSheet, options: Options, world: World): ExitCo
       world.print(path)
       for (const { variant, resolved } of variants)
         world.print(
-          `  ${variant}: ${resolved.kind === 'stated' ? describeLeaf(resolved.value) : resolved.kind}`,
+          safeLine(
+            `  ${variant}: ${resolved.kind === 'stated' ? describeLeaf(resolved.value) : resolved.kind}`,
+          ),
         )
     }
     if (differences.length === 0) world.print('The variants have the same figures.')

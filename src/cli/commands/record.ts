@@ -6,9 +6,12 @@ import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
 import type { ExitCode } from '../runCommand.js'
 import { UsageError } from '../usageError.js'
 import type { World } from '../world.js'
+import { writeOut } from '../writeOut.js'
 
 /** `record`: check a finished record; append it to its log where nothing is wrong. */
 export async function runRecord(options: Options, world: World): Promise<ExitCode> {
+  // Beside a report for machines, words go to the other stream.
+  const tell = options.format === 'text' ? world.print : world.complain
   const sets = await readDocuments(options.paths, world)
   const [read] = sets
   if (read === undefined || sets.length > 1)
@@ -17,7 +20,7 @@ export async function runRecord(options: Options, world: World): Promise<ExitCod
     )
   const reading = read.findings
   if (reading.some(({ severity }) => severity === 'error')) {
-    world.complain(renderFindings(locateFindings(reading, sets), options.format))
+    world.print(renderFindings(locateFindings(reading, sets), options.format))
     return 1
   }
   const [record] = read.set.records
@@ -28,20 +31,20 @@ export async function runRecord(options: Options, world: World): Promise<ExitCod
     throw new UsageError(`record: the log of machine ${record.document.machine} is not among the files`)
   const findings = [...reading, ...checkRecord(record, read.set, { today: options.today })]
   const located = locateFindings(findings, sets)
-  if (located.length > 0) world.print(renderFindings(located, options.format))
+  if (located.length > 0 || options.format !== 'text') world.print(renderFindings(located, options.format))
   const count = located.filter((finding) => isAtLevel(finding, options.level)).length
   if (located.some(({ severity, waived }) => severity === 'error' && waived === undefined)) {
-    world.print('Not appended: the record has errors.')
+    tell('Not appended: the record has errors.')
     return 1
   }
   if (options.out === undefined) return count > 0 ? 1 : 0
   if (log.document.records.some(({ id }) => id === record.document.id)) {
-    world.print(`Not appended: the log already holds a record ${record.document.id}.`)
+    tell(`Not appended: the log already holds a record ${record.document.id}.`)
     return 1
   }
   const { records } = log.document
   const appended: MachineLog = { ...log.document, records: [...records, record.document] }
-  await world.writeText(options.out, `${JSON.stringify(appended, null, 2)}\n`)
-  world.print(`Appended to ${options.out}: ${record.document.id}, ${records.length + 1} records.`)
+  await writeOut(options.out, `${JSON.stringify(appended, null, 2)}\n`, world)
+  tell(`Appended to ${options.out}: ${record.document.id}, ${records.length + 1} records.`)
   return count > 0 ? 1 : 0
 }

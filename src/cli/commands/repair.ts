@@ -2,10 +2,12 @@ import type { Cure } from '../../finding.js'
 import { repairProcedure } from '../../procedure/index.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { locateFindings, renderFindings } from '../renderFindings.js'
+import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
 import type { ExitCode } from '../runCommand.js'
+import { safeLine } from '../safeLine.js'
 import { UsageError } from '../usageError.js'
 import type { World } from '../world.js'
+import { writeOut } from '../writeOut.js'
 
 /** `repair`: the smallest mend of a writer's procedure. */
 export async function runRepair(options: Options, world: World): Promise<ExitCode> {
@@ -28,15 +30,20 @@ export async function runRepair(options: Options, world: World): Promise<ExitCod
       `repair: the sheet ${document.sheet.id} revision ${document.sheet.revision} is not among the files`,
     )
   const { procedure, applied, left } = repairProcedure(document, sheet.document)
-  world.print(applied.length === 0 ? 'Nothing to mend.' : `Mends:\n${applied.map(describeCure).join('\n')}`)
+  const text = options.format === 'text'
+  if (text)
+    world.print(applied.length === 0 ? 'Nothing to mend.' : `Mends:\n${applied.map(describeCure).join('\n')}`)
   const name = only.name === undefined ? {} : { name: only.name }
   const open = left.map((finding) => ({ ...finding, document: { ...finding.document, ...name } }))
-  if (open.length > 0) world.print(renderFindings(locateFindings(open, []), 'text'))
+  const located = locateFindings(open, [])
+  if (!text) world.print(JSON.stringify({ applied, left: located, procedure }, null, 2))
+  else if (open.length > 0) world.print(renderFindings(located, 'text'))
   if (options.out !== undefined) {
-    await world.writeText(options.out, `${JSON.stringify(procedure, null, 2)}\n`)
-    world.print(`Written: ${options.out}`)
+    await writeOut(options.out, `${JSON.stringify(procedure, null, 2)}\n`, world)
+    const tell = text ? world.print : world.complain
+    tell(`Written: ${options.out}`)
   }
-  return open.length > 0 ? 1 : 0
+  return located.some((finding) => isAtLevel(finding, options.level)) ? 1 : 0
 }
 
 function describeCure(cure: Cure): string {
@@ -46,6 +53,6 @@ function describeCure(cure: Cure): string {
     case 'move':
       return `  move ${cure.from} to ${cure.path}`
     default:
-      return `  ${cure.op} ${cure.path}: ${JSON.stringify(cure.value)}`
+      return safeLine(`  ${cure.op} ${cure.path}: ${JSON.stringify(cure.value)}`)
   }
 }

@@ -28,7 +28,7 @@ export interface DoneOn {
 }
 
 /** A record of history: date and meters only. */
-export function record({
+function record({
   date,
   hours,
   km,

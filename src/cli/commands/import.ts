@@ -1,0 +1,109 @@
+import type { Finding } from '../../finding.js'
+import { type ImportedMachine, importReadings } from '../../interval/index.js'
+import { checkDocuments } from '../../rules/index.js'
+import type { MachineLog } from '../../spec/index.js'
+import { type AddedReadings, addReadings } from '../addReadings.js'
+import { readDocuments, readFileText } from '../readDocuments.js'
+import type { Options } from '../readOptions.js'
+import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
+import type { ExitCode } from '../runCommand.js'
+import { safeLine } from '../safeLine.js'
+import { UsageError } from '../usageError.js'
+import type { World } from '../world.js'
+import { writeOut } from '../writeOut.js'
+
+/** `import`: readings that a machine's maker sends, into its log. */
+export async function runImport(options: Options, world: World): Promise<ExitCode> {
+  const [answer, file] = options.paths
+  if (answer === undefined || file === undefined || options.paths.length > 2)
+    throw new UsageError('import: name the telematics file and the log, in this order')
+  const tell = options.format === 'text' ? world.print : world.complain
+  const sets = await readDocuments([file], world)
+  const reading = sets.flatMap(({ findings }) => findings)
+  const [log] = sets.flatMap(({ set }) => set.logs)
+  const read = importReadings(await readJson(answer, world), { edition: options.telematics })
+  const sent = read.findings.map((finding) => ({
+    ...finding,
+    document: { ...finding.document, name: answer },
+  }))
+  const refuse = (findings: readonly Finding[]): ExitCode => {
+    world.print(renderFindings(locateFindings(findings, sets), options.format))
+    tell('Nothing is written.')
+    return 1
+  }
+  if (!read.ok || reading.some(({ severity }) => severity === 'error')) return refuse([...sent, ...reading])
+  if (log === undefined) throw new UsageError(`import: ${file} is no machine log`)
+  const machine = chooseEquipment(read.value.machines, log.document, options)
+  const added = addReadings(log.document, machine)
+  const wrong = findNewMistakes(log.document, added.log, file, options)
+  if (wrong.some(({ severity }) => severity === 'error')) return refuse([...sent, ...wrong])
+  const findings = locateFindings([...sent, ...reading, ...wrong], sets)
+  if (findings.length > 0 || options.format !== 'text') world.print(renderFindings(findings, options.format))
+  for (const line of describeAdded(added)) tell(line)
+  if (options.out === undefined) tell('Nothing is written: say where the log goes, with --out FILE.')
+  else {
+    await writeOut(options.out, `${JSON.stringify(added.log, null, 2)}\n`, world)
+    tell(`Written: ${options.out}`)
+  }
+  return findings.some((finding) => isAtLevel(finding, options.level)) ? 1 : 0
+}
+
+async function readJson(path: string, world: World): Promise<unknown> {
+  const text = await readFileText(path, world)
+  try {
+    return JSON.parse(text.replace(/^\uFEFF/, ''))
+  } catch {
+    throw new UsageError(`${path}: this is not JSON`)
+  }
+}
+
+/** The machine that the caller names, else the one with the log's serial number, else the only one. */
+function chooseEquipment(
+  machines: readonly ImportedMachine[],
+  log: MachineLog,
+  { equipment }: Options,
+): ImportedMachine {
+  const numbers = ({ header }: ImportedMachine) => [header.equipmentId, header.serial, header.pin]
+  const known = machines.map(
+    (machine) => numbers(machine).find((number) => number !== undefined) ?? 'no number',
+  )
+  const wanted = equipment ?? log.identity.serial
+  const named = machines.filter((machine) => wanted !== undefined && numbers(machine).includes(wanted))
+  const [found] = named
+  if (found !== undefined && named.length === 1) return found
+  const [only] = machines
+  const silent = only !== undefined && only.header.serial === undefined && only.header.pin === undefined
+  if (equipment === undefined && silent && machines.length === 1) return only
+  throw new UsageError(
+    named.length > 1
+      ? `import: ${named.length} machines carry the number ${wanted}`
+      : `import: ${wanted === undefined ? 'the log has no serial number' : `no machine carries the number ${wanted}`}; there is ${known.join(', ')}: choose one with --equipment`,
+  )
+}
+
+/** What the readings make wrong in the log that was right before. */
+function findNewMistakes(
+  before: MachineLog,
+  after: MachineLog,
+  name: string,
+  { today }: Options,
+): readonly Finding[] {
+  const check = (document: MachineLog) =>
+    checkDocuments(
+      { sheets: [], logs: [{ name, document }], toolboxes: [], stocks: [], procedures: [], records: [] },
+      { today },
+    )
+  const key = ({ code, params }: Finding) => `${code} ${JSON.stringify(params)}`
+  const known = new Set(check(before).map(key))
+  return check(after).filter((finding) => !known.has(key(finding)))
+}
+
+function describeAdded({ added, kept, notKept }: AddedReadings): readonly string[] {
+  const count = (value: number) => `${value} reading${value === 1 ? '' : 's'}`
+  return [
+    `${count(added.hours)} of hours and ${count(added.distance)} of distance added; ${kept} of days that the log has already.`,
+    ...notKept.map((meter) =>
+      safeLine(`The log keeps no meter of ${meter}, so those readings are left out.`),
+    ),
+  ]
+}

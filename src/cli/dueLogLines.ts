@@ -1,0 +1,102 @@
+import { once } from 'node:events'
+import type { Readable, Writable } from 'node:stream'
+import type { DateText } from '../calendar/index.js'
+import type { Finding } from '../finding.js'
+import type { DueOptions } from '../interval/index.js'
+import { en } from '../message/en/index.js'
+import { renderMessage } from '../message/index.js'
+import { type ListedDue, listDue } from '../service/index.js'
+import { type MachineLog, parseMachineLogText, type SpecSheet } from '../spec/index.js'
+import { LONGEST_LINE, readLines, type TextLine } from './readLines.js'
+
+export interface DueLogLinesOptions {
+  /** JSON Lines: one machine log a line; blank lines are passed over. */
+  readonly input: Readable
+  /** Gets one line of JSON for each log, in the same order. */
+  readonly output: Writable
+  readonly sheets: readonly SpecSheet[]
+  readonly today: DateText
+  /** The due options for one machine. */
+  readonly chooseOptions: (log: MachineLog) => DueOptions
+  /** Only this machine is answered. */
+  readonly machine?: string
+  /** Told after every thousand lines. */
+  readonly onProgress?: (lines: number) => void
+}
+
+export interface DueLogLinesSummary {
+  readonly lines: number
+  /** Lines that hold no log that can be judged. */
+  readonly refused: number
+}
+
+/** What one line answers: a machine with its services, or why there is none. */
+interface DueAnswer {
+  readonly line: number
+  readonly machine?: string
+  readonly name?: string
+  readonly due?: readonly ListedDue[]
+  readonly findings?: readonly (Finding & { readonly message: string })[]
+}
+
+const PROGRESS = 1000
+
+/**
+ * Judges machine logs that come one a line, for fleets that are piped: a line that cannot be read is answered with its
+ * findings in its place and stops nothing. Memory stays at one log, however many there are.
+ */
+export async function dueLogLines(options: DueLogLinesOptions): Promise<DueLogLinesSummary> {
+  const { input, output, onProgress } = options
+  let lines = 0
+  let refused = 0
+  for await (const one of readLines(input)) {
+    lines += 1
+    const answer = judgeLine(one, options)
+    if (lines % PROGRESS === 0) onProgress?.(lines)
+    if (answer === undefined) continue
+    if (answer.due === undefined) refused += 1
+    if (!output.write(`${JSON.stringify(answer)}\n`)) await once(output, 'drain')
+  }
+  return { lines, refused }
+}
+
+function judgeLine({ line, text, length }: TextLine, options: DueLogLinesOptions): DueAnswer | undefined {
+  const { sheets, today, chooseOptions, machine } = options
+  const name = `line ${line}`
+  if (text === undefined) return { line, findings: say([tooLong(name, length)]) }
+  const read = parseMachineLogText(text, { name })
+  if (!read.ok) return { line, findings: say(read.findings) }
+  const log = read.value
+  if (machine !== undefined && log.id !== machine) return undefined
+  const about = { line, machine: log.id, name: log.name }
+  const sheet = sheets.find(({ id, revision }) => id === log.sheet.id && revision === log.sheet.revision)
+  if (sheet === undefined) return { ...about, findings: say([...read.findings, noSheet(log, sheets, name)]) }
+  const due = listDue({ sheet, log, today, options: chooseOptions(log) })
+  return { ...about, due, ...(read.findings.length === 0 ? {} : { findings: say(read.findings) }) }
+}
+
+function say(findings: readonly Finding[]): NonNullable<DueAnswer['findings']> {
+  return findings.map((finding) => ({ ...finding, message: renderMessage(en, finding) }))
+}
+
+function tooLong(name: string, length: number): Finding {
+  return {
+    code: 'spec/too-long',
+    severity: 'error',
+    document: { kind: 'text', name },
+    path: '',
+    params: { found: '', length, limit: LONGEST_LINE },
+  }
+}
+
+function noSheet(log: MachineLog, sheets: readonly SpecSheet[], name: string): Finding {
+  const given = sheets.map(({ id }) => id).join(', ')
+  const givenRevision = sheets.map(({ revision }) => revision).join(', ')
+  return {
+    code: 'service/sheet-not-the-logs',
+    severity: 'error',
+    document: { kind: 'machine-log', id: log.id, name },
+    path: '/sheet',
+    params: { wanted: log.sheet.id, revision: log.sheet.revision, given, givenRevision },
+  }
+}

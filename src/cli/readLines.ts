@@ -1,0 +1,50 @@
+import type { Readable } from 'node:stream'
+import { StringDecoder } from 'node:string_decoder'
+
+export interface TextLine {
+  /** From 1; blank lines count. */
+  readonly line: number
+  /** Absent: longer than anything that is read as one line. */
+  readonly text?: string
+  /** In characters. */
+  readonly length: number
+}
+
+/** Characters of one line: a machine's log of many years is shorter. */
+export const LONGEST_LINE = 10_000_000
+
+/**
+ * Reads a stream line by line in constant memory; blank lines are passed over, and of a line that is too long no more is
+ * kept than its number.
+ */
+export async function* readLines(input: Readable, longest: number = LONGEST_LINE): AsyncGenerator<TextLine> {
+  const decoder = new StringDecoder('utf8')
+  let pieces: string[] = []
+  let length = 0
+  let line = 0
+  const add = (piece: string): void => {
+    length += piece.length
+    if (length <= longest) pieces.push(piece)
+    else pieces = []
+  }
+  const end = (): TextLine | undefined => {
+    line += 1
+    const text = length <= longest ? pieces.join('').replace(/^\uFEFF|\r$/g, '') : undefined
+    const about = { line, length }
+    pieces = []
+    length = 0
+    return text === undefined ? about : text.trim() === '' ? undefined : { ...about, text }
+  }
+  for await (const chunk of input) {
+    const text: string = typeof chunk === 'string' ? chunk : decoder.write(chunk)
+    const parts = text.split('\n')
+    for (const [place, part] of parts.entries()) {
+      add(part)
+      const done = place < parts.length - 1 ? end() : undefined
+      if (done !== undefined) yield done
+    }
+  }
+  add(decoder.end())
+  const last = length > 0 ? end() : undefined
+  if (last !== undefined) yield last
+}
