@@ -5,7 +5,7 @@ import {
   type MeterPoint,
   type MeterWalk,
   rolloverModulus,
-} from './accumulateMeter.js'
+} from './meterWalk.js'
 
 /** A swap, a reset or a rollover. */
 export interface MeterChange {

@@ -4,10 +4,11 @@ import type { DateText } from '../calendar/index.js'
 import { readDay } from '../calendar/readDay.js'
 import type { Reason } from '../finding.js'
 import type { MachineLog, MeterName } from '../spec/machineLog.js'
-import { accumulateMeter, type MeterPoint } from './accumulateMeter.js'
+import { accumulateMeter } from './accumulateMeter.js'
 import type { MeterQuantity } from './dueVerdict.js'
 import { fitTheilSen, median, normalDeviate } from './fitTheilSen.js'
 import { COUNTS_PER_UNIT, meterCount } from './meterCount.js'
+import type { MeterPoint } from './meterWalk.js'
 import { afterDaysOfUse, pauseDays } from './pauseDays.js'
 
 export interface ForecastQuestion {

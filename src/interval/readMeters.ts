@@ -2,9 +2,10 @@ import { LAST_DAY } from '../calendar/dayNumberOf.js'
 import type { DateText } from '../calendar/index.js'
 import type { Finding, JsonPointer } from '../finding.js'
 import type { MachineLog, MeterName } from '../spec/machineLog.js'
-import { accumulateMeter, pathOfPoint } from './accumulateMeter.js'
+import { accumulateMeter } from './accumulateMeter.js'
 import type { MeterQuantity } from './dueVerdict.js'
 import { COUNTS_PER_UNIT } from './meterCount.js'
+import { pathOfPoint } from './meterWalk.js'
 
 /** One reading, with what earlier displays counted added in. */
 export interface MeterReadingCounted {
