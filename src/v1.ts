@@ -13,7 +13,9 @@ export type {
   Result,
   Severity,
 } from './finding.js'
+export * from './interval/fleet/index.js'
 export * from './interval/index.js'
+export * from './interval/meters/index.js'
 export * from './message/index.js'
 export * from './oil/index.js'
 export * from './procedure/index.js'

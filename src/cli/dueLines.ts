@@ -7,12 +7,11 @@ import {
   createDueColumns,
   DUE_LIMITS,
   DUE_STATES,
-  type DueOptions,
   type DueRow,
-  type DueState,
   NO_DAY,
   writeDueRow,
-} from '../interval/index.js'
+} from '../interval/fleet/index.js'
+import type { DueOptions, DueState } from '../interval/index.js'
 
 export interface DueLinesOptions {
   /** JSON Lines: one flat row (`DueRow`) a line; blank lines are passed over. */

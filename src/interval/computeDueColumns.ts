@@ -34,7 +34,7 @@ const NO_VOTE = 5
  * @example
  * ```ts
  * // Serviced on 31 August, due every six months: what is the state on 29 February?
- * import { computeDueColumns, createDueColumns, DUE_STATES, writeDueRow } from 'drivetrain-service/v1/interval'
+ * import { computeDueColumns, createDueColumns, DUE_STATES, writeDueRow } from 'drivetrain-service/v1/interval/fleet'
  * const columns = createDueColumns(1)
  * writeDueRow(columns, 0, { lastDate: '2023-08-31', everyMonths: 6 })
  * const verdicts = computeDueColumns(columns, '2024-02-29', { soon: {}, staleAfter: { days: 30 } })

@@ -19,7 +19,7 @@ import { checkRaw, LARGEST_RAW, type MeterSignal, signalRow } from './meterSigna
  * @example
  * ```ts
  * // One count before the limit, then one after zero: how far did the machine go?
- * import { countBetweenSignals } from 'drivetrain-service/v1/interval'
+ * import { countBetweenSignals } from 'drivetrain-service/v1/interval/meters'
  * countBetweenSignals('wheel-based machine distance', 4_211_081_215, 1, 1)?.value // => 0.000002
  * ```
  */

@@ -13,7 +13,7 @@ import { type DueColumns, NO_DAY } from './dueColumns.js'
  * @example
  * ```ts
  * // How many rows fit in columns for 100 machines?
- * import { createDueColumns } from 'drivetrain-service/v1/interval'
+ * import { createDueColumns } from 'drivetrain-service/v1/interval/fleet'
  * createDueColumns(100).length // => 100
  * ```
  */

@@ -23,7 +23,7 @@ export type SignalReading =
  * @example
  * ```ts
  * // What does the largest valid count of engine hours say?
- * import { decodeMeterSignal } from 'drivetrain-service/v1/interval'
+ * import { decodeMeterSignal } from 'drivetrain-service/v1/interval/meters'
  * const reading = decodeMeterSignal('engine total hours', 4_211_081_215)
  * reading.kind === 'value' && reading.quantity.value // => 210554060.75
  * ```

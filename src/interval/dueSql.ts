@@ -28,7 +28,7 @@ export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
  * @example
  * ```ts
  * // How does the expression for a calendar fleet begin?
- * import { dueSql } from 'drivetrain-service/v1/interval'
+ * import { dueSql } from 'drivetrain-service/v1/interval/fleet'
  * dueSql('duckdb', { today: '2031-10-06', soon: { days: 30 }, staleAfter: { days: 30 } }).slice(0, 10) // => 'CASE least'
  * ```
  */

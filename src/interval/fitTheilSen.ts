@@ -25,7 +25,7 @@ export interface TheilSenFit {
  * @example
  * ```ts
  * // What is the slope of Sen's own example?
- * import { fitTheilSen } from 'drivetrain-service/v1/interval'
+ * import { fitTheilSen } from 'drivetrain-service/v1/interval/meters'
  * const fit = fitTheilSen([1, 2, 3, 4, 10, 12, 18], [9, 15, 19, 20, 45, 55, 78], 0.93)
  * fit?.slope // => 4
  * ```

@@ -66,7 +66,7 @@ const MOST_READINGS = 400
  * @example
  * ```ts
  * // 100 h in 50 days, 20 h to go: when?
- * import { forecastDue } from 'drivetrain-service/v1/interval'
+ * import { forecastDue } from 'drivetrain-service/v1/interval/meters'
  * const readings = [{ date: '2031-01-01', value: 0 }, { date: '2031-02-20', value: 100 }]
  * const log = {
  *   kind: 'machine-log', version: '1.0', id: 'two', name: 'Two', sheet: { id: 'tind', revision: '1' }, identity: {},

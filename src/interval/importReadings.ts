@@ -43,7 +43,7 @@ export interface ImportedReadings {
  * @example
  * ```ts
  * // How many hours does this machine report?
- * import { importReadings } from 'drivetrain-service/v1/interval'
+ * import { importReadings } from 'drivetrain-service/v1/interval/meters'
  * const read = importReadings(
  *   { Equipment: [{ CumulativeOperatingHours: { datetime: '2031-01-12T06:30:00Z', Hour: 412.5 } }] },
  *   { edition: '2020' },

@@ -40,7 +40,7 @@ export interface DueList {
  * @example
  * ```ts
  * // Where is work waiting now?
- * import { listDueByDay } from 'drivetrain-service/v1/interval'
+ * import { listDueByDay } from 'drivetrain-service/v1/interval/fleet'
  * const list = listDueByDay([
  *   { machine: 'two', place: 'north hut', service: 'change', gearcase: 'rear', verdict: { state: 'due' } },
  * ])

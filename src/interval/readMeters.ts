@@ -41,7 +41,7 @@ export interface MetersRead {
  * @example
  * ```ts
  * // The hour meter was swapped at 812 h and shows 30 h now: how many hours has the machine run?
- * import { readMeters } from 'drivetrain-service/v1/interval'
+ * import { readMeters } from 'drivetrain-service/v1/interval/meters'
  * const readings = [{ date: '2030-05-01', value: 800 }, { date: '2030-09-01', value: 30 }]
  * const log = {
  *   kind: 'machine-log', version: '1.0', id: 'two', name: 'Two', sheet: { id: 'tind', revision: '1' }, identity: {},

@@ -50,7 +50,7 @@ export interface DueRow {
  * @example
  * ```ts
  * // Which field of this row cannot be used?
- * import { createDueColumns, writeDueRow } from 'drivetrain-service/v1/interval'
+ * import { createDueColumns, writeDueRow } from 'drivetrain-service/v1/interval/fleet'
  * writeDueRow(createDueColumns(1), 0, { lastDate: '2031-02-30', everyMonths: 6 }) // => ['lastDate']
  * ```
  */

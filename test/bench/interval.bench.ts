@@ -7,17 +7,15 @@ import { finished } from 'node:stream/promises'
 import { Temporal } from 'temporal-polyfill'
 import { dueLines } from '../../src/cli/dueLines.js'
 import {
-  computeDue,
   computeDueColumns,
   createDueColumns,
   DUE_STATES,
   type DueColumns,
-  type DueOptions,
-  type DueQuestion,
   type DueRow,
   NO_DAY,
   writeDueRow,
-} from '../../src/interval/index.js'
+} from '../../src/interval/fleet/index.js'
+import { computeDue, type DueOptions, type DueQuestion } from '../../src/interval/index.js'
 
 /**
  * Speed of the interval room, one run: the fleet columns against a typed loop written by hand, `computeDue` against an

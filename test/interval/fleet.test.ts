@@ -3,17 +3,16 @@ import { PGlite } from '@electric-sql/pglite'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { dateOfDay } from '../../src/calendar/dateOfDay.js'
 import {
-  computeDue,
   computeDueColumns,
   createDueColumns,
   DUE_LIMITS,
   DUE_STATES,
-  type DueOptions,
   type DueRow,
   dueSql,
   NO_DAY,
   writeDueRow,
-} from '../../src/interval/index.js'
+} from '../../src/interval/fleet/index.js'
+import { computeDue, type DueOptions } from '../../src/interval/index.js'
 import { questionOf, randomRow, seeded, TODAY } from './support/randomRows.js'
 
 const ROWS = 20_000

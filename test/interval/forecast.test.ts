@@ -6,7 +6,7 @@ import {
   type ForecastQuestion,
   fitTheilSen,
   forecastDue,
-} from '../../src/interval/index.js'
+} from '../../src/interval/meters/index.js'
 import { SEN_1968, SMALL } from '../published/sen1968.js'
 import { backTest, GENERATORS } from './support/backTest.js'
 import { log } from './support/machine.js'

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { importReadings } from '../../src/interval/index.js'
+import { importReadings } from '../../src/interval/meters/index.js'
 
 const EDITION = { edition: '2020' } as const
 const codes = (input: unknown) =>

@@ -1,12 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { meterCount } from '../../src/interval/meterCount.js'
 import {
   countBetweenSignals,
   decodeMeterSignal,
   type MeterSignal,
   readMeters,
-} from '../../src/interval/index.js'
-import { meterCount } from '../../src/interval/meterCount.js'
+} from '../../src/interval/meters/index.js'
 import type { MachineLog } from '../../src/spec/index.js'
 import { SIGNAL_MAXIMA } from '../published/meterSignals.js'
 import { log } from './support/machine.js'

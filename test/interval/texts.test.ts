@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { computeDue, forecastDue, importReadings, readMeters } from '../../src/interval/index.js'
+import { computeDue } from '../../src/interval/index.js'
+import { forecastDue, importReadings, readMeters } from '../../src/interval/meters/index.js'
 import { calendarTexts } from '../../src/message/en/calendar.js'
 import { en } from '../../src/message/en/index.js'
 import { intervalTexts } from '../../src/message/en/interval.js'

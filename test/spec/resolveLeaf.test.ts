@@ -1,11 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import {
-  applyPatch,
-  type Identity,
-  resolveLeaf,
-  type SpecSheet,
-} from '../../src/spec/index.js'
+import { applyPatch, type Identity, resolveLeaf, type SpecSheet } from '../../src/spec/index.js'
 import { LEAF_PLACES } from '../../src/spec/leafPlaces.js'
 import { type JsonSchema, toJsonSchema } from '../../src/spec/toJsonSchema.js'
 import { readFixture } from './fixtures.js'

@@ -1,5 +1,5 @@
 import { addDays, daysBetween } from '../../../src/calendar/index.js'
-import { type ForecastOptions, forecastDue } from '../../../src/interval/index.js'
+import { type ForecastOptions, forecastDue } from '../../../src/interval/meters/index.js'
 import type { MachineLog } from '../../../src/spec/index.js'
 import { log } from './machine.js'
 import { seeded } from './randomRows.js'

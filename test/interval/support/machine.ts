@@ -28,14 +28,7 @@ export interface DoneOn {
 }
 
 /** A record of history: date and meters only. */
-function record({
-  date,
-  hours,
-  km,
-  service = 'change',
-  gearcase = 'rear',
-  instance,
-}: DoneOn): ServiceRecord {
+function record({ date, hours, km, service = 'change', gearcase = 'rear', instance }: DoneOn): ServiceRecord {
   return {
     kind: 'service-record',
     version: '1.0',

@@ -1,5 +1,6 @@
 import { addDays, addPeriod, compareDates } from '../../../src/calendar/index.js'
-import type { DueQuestion, DueRow } from '../../../src/interval/index.js'
+import type { DueRow } from '../../../src/interval/fleet/index.js'
+import type { DueQuestion } from '../../../src/interval/index.js'
 import { log, question, stated } from './machine.js'
 
 export const TODAY = '2031-10-06'
