@@ -6,7 +6,7 @@ Options
 Exit code: 0 nothing at or above the level, 1 findings, 2 usage or a file that cannot be read.`
 
 const VISIT = `
-  --today 2031-10-06     the day of the visit (default: this machine's clock)
+  --today 2023-10-06     the day of the visit (default: this machine's clock)
   --ambient 6degC        the day's temperature, for the oil and for the time it takes to run (default: not known)
   --machine ID           which log, where the files hold several
   --service ID           take up this service, due or not; may be repeated (default: whatever is due or due soon)
@@ -43,7 +43,7 @@ Each folder is a closed set of its own.
 
 Reads documents and prints everything that is wrong in them as written, one finding a mistake.
 
-  --today 2031-10-06     also finds readings and records after this day (default: this machine's clock)
+  --today 2023-10-06     also finds readings and records after this day (default: this machine's clock)
 ${COMMON}
 `,
     due: `Usage: drivetrain-service due [options] <file or folder> ...
@@ -117,7 +117,7 @@ a day; a day that the log has already stays as it is. Without --out only says wh
 
   --equipment NUMBER     which machine of the answer, by its id, serial number or PIN (default: the log's serial number)
   --telematics 2016|2020 the edition that the sender follows (default 2020)
-  --today 2031-10-06     readings after this day are found (default: this machine's clock)
+  --today 2023-10-06     readings after this day are found (default: this machine's clock)
 ${COMMON}
 `,
     convert: `Usage: drivetrain-service convert "8.9 lbf·ft" --to N.m [--assume us|imperial]

@@ -60,7 +60,7 @@ export function readOptions(words: readonly string[], world: World): Options {
   const { values, positionals } = parse(words)
   const severity = values.severity
   const today = values.today ?? world.today()
-  if (!isDate(today)) throw new UsageError(`--today ${today}: a date such as 2031-10-06 is wanted`)
+  if (!isDate(today)) throw new UsageError(`--today ${today}: a date such as 2023-10-06 is wanted`)
   const ambient = values.ambient === undefined ? undefined : readTemperature(values.ambient)
   return {
     paths: positionals.map((word) => (MINUS.test(word) ? `-${word.slice(1)}` : word)),

@@ -20,7 +20,7 @@ export function planExamples(): (readonly [string, VisitPlan])[] {
         toolbox: read('toolbox.json'),
         stock: read('stock.json'),
         services: 'due',
-        today: '2031-10-06',
+        today: '2023-10-06',
         ambient: { value: 6, unit: 'degC' },
         due: { soon: { fraction: 0.1 }, staleAfter: { days: 60 }, severity: 'normal' },
         edition: '2017',

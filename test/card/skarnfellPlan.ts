@@ -411,17 +411,17 @@ export const SKARNFELL_PLAN: VisitPlan = {
     make: 'Hallbrekka',
     model: 'Tind 4',
     type: 'small four-wheel-drive utility machine',
-    sheet: { id: 'hallbrekka-tind-4', revision: '2031-03' },
+    sheet: { id: 'hallbrekka-tind-4', revision: '2023-03' },
     header: 'Invented demo data of the Skarnfell rescue station.',
-    identity: { serial: 'TL00418', modelYear: 2029, market: 'north' },
+    identity: { serial: 'TL00418', modelYear: 2021, market: 'north' },
     variant: { kind: 'one', id: 'long', name: 'Tind 4 L, long bed', reasons: [] },
   },
-  today: '2031-10-06',
+  today: '2023-10-06',
   ambient: { value: 8, unit: 'degC' },
   severity: 'normal',
   readings: {
-    hours: { value: 512.6, unit: 'h', date: '2031-10-04' },
-    distance: { value: 14021, unit: 'km', date: '2031-10-04' },
+    hours: { value: 512.6, unit: 'h', date: '2023-10-04' },
+    distance: { value: 14021, unit: 'km', date: '2023-10-04' },
   },
   due: [
     {
@@ -438,7 +438,7 @@ export const SKARNFELL_PLAN: VisitPlan = {
         {
           by: 'hours',
           state: 'overdue',
-          from: { date: '2030-11-20', meter: { value: 301.4, unit: 'h' } },
+          from: { date: '2022-11-20', meter: { value: 301.4, unit: 'h' } },
           limit: { value: 200, unit: 'h' },
           // 512.6 − 301.4 = 211.2; 200 − 211.2 = −11.2
           used: { value: 211.2, unit: 'h' },
@@ -449,11 +449,11 @@ export const SKARNFELL_PLAN: VisitPlan = {
         {
           by: 'period',
           state: 'due soon',
-          from: { date: '2030-11-20' },
+          from: { date: '2022-11-20' },
           limit: { period: 'P12M' },
           used: { value: 320, unit: 'd' },
           left: { value: 45, unit: 'd' },
-          duePoint: { date: '2031-11-20' },
+          duePoint: { date: '2023-11-20' },
         },
       ],
     },
@@ -657,7 +657,7 @@ export const SKARNFELL_PLAN: VisitPlan = {
       severity: 'warning',
       document: { kind: 'machine-log' },
       path: '',
-      params: { text: '2031-02-30' },
+      params: { text: '2023-02-30' },
     },
     {
       code: 'calendar/not-a-date',
@@ -672,7 +672,7 @@ export const SKARNFELL_PLAN: VisitPlan = {
       title: 'Tind 4 workshop manual',
       document: 'workshop manual',
       edition: '3',
-      date: '2029-02-01',
+      date: '2021-02-01',
     },
     bulletin: { title: 'Bulletin 31-04', document: 'service bulletin' },
   },

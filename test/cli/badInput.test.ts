@@ -23,13 +23,13 @@ describe('wrong command lines: exit code 2, one line that says what to change', 
     [['check'], /name a file or a folder/],
     [['check', 'no/such/file.json'], /no\/such\/file\.json: there is no such file or folder/],
     [['check', '--colour', EXAMPLE], /Unknown option '--colour'/],
-    [['plan', EXAMPLE, '--today', '2031-02-30'], /--today 2031-02-30: a date such as/],
+    [['plan', EXAMPLE, '--today', '2023-02-30'], /--today 2023-02-30: a date such as/],
     [['plan', EXAMPLE, '--ambient', 'mild'], /--ambient mild: a temperature such as/],
     [['plan', EXAMPLE, '--ambient', '6 km'], /--ambient 6 km: a temperature such as/],
     [['plan', EXAMPLE, '--edition', '1999'], /one of 2017, 2003 is wanted/],
     [['plan', EXAMPLE, '--soon-hours', '-3'], /option|number/i],
     [['plan', EXAMPLE, '--machine', 'station-99'], /no log with the id station-99/],
-    [['plan', `${EXAMPLE}/log.json`], /its sheet hallbrekka-tind-4 revision 2031-03 is not among the files/],
+    [['plan', `${EXAMPLE}/log.json`], /its sheet hallbrekka-tind-4 revision 2023-03 is not among the files/],
     [['plan', `${EXAMPLE}/sheet.json`], /no machine log among the files/],
     [['card', EXAMPLE], /--out FOLDER/],
     [['schema', 'banana'], /one of spec-sheet/],
@@ -165,7 +165,7 @@ describe('wrong documents: findings with place and cure, nothing half written', 
   })
 
   it('an unknown variant in the log is told, with those that there are', async () => {
-    const text = log.replace('"modelYear": 2029', '"variant": "wide"')
+    const text = log.replace('"modelYear": 2021', '"variant": "wide"')
     const { code, out } = await run(['plan', 'set'], withLog(text))
     expect(code).toBe(1)
     expect(out).toMatch(/spec\/unknown-variant|service\/variant-contradicted/)

@@ -12,7 +12,7 @@ interface Row {
 }
 
 const rows = JSON.parse(readFileSync('examples/mistakes.expected.json', 'utf8')) as readonly Row[]
-const VISIT = ['--today', '2031-10-06', '--ambient', '6degC']
+const VISIT = ['--today', '2023-10-06', '--ambient', '6degC']
 
 async function findingsOf(command: string, folder: string) {
   const world = memoryWorld()

@@ -228,7 +228,7 @@ describe('partners', () => {
       version: '1.0',
       id: 'too-short',
       name: 'Too short',
-      sheet: { id: 'hallbrekka-tind-4', revision: '2031-03' },
+      sheet: { id: 'hallbrekka-tind-4', revision: '2023-03' },
       identity: { variant: 'long' },
       services: ['gear-oil-change'],
       steps: [],
@@ -240,7 +240,7 @@ describe('partners', () => {
         ({ code, document }) => code.startsWith('procedure/') && document.name === 'procedure.json',
       ),
     ).toBe(true)
-    const other = { ...procedure, sheet: { id: 'hallbrekka-tind-4', revision: '2030-01' } }
+    const other = { ...procedure, sheet: { id: 'hallbrekka-tind-4', revision: '2022-01' } }
     expect(codes([add('/procedure.json', other)])).toEqual(['spec/sheet-of-other-revision'])
     const elsewhere = { ...procedure, sheet: { id: 'nowhere', revision: '1' } }
     expect(codes([add('/procedure.json', elsewhere)])).toEqual(['spec/sheet-not-found'])

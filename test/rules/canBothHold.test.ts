@@ -4,7 +4,7 @@ import { canBothHold } from '../../src/rules/walk/canBothHold.js'
 import type { Condition, Identity, SpecSheet } from '../../src/spec/index.js'
 import { judgeCondition } from '../../src/spec/judgeCondition.js'
 
-const YEARS = [2029, 2030, 2031, 2032]
+const YEARS = [2021, 2022, 2023, 2024]
 const NUMBERS = ['01', '02', '03', '04']
 const PREFIXES = ['K', 'L']
 const MARKETS = ['alpine', 'coast']
@@ -87,11 +87,11 @@ describe('canBothHold', () => {
   it.each<[string, Condition, Condition, boolean]>([
     [
       'years that share their last and first',
-      { modelYears: { to: 2030 } },
-      { modelYears: { from: 2030 } },
+      { modelYears: { to: 2022 } },
+      { modelYears: { from: 2022 } },
       true,
     ],
-    ['years side by side', { modelYears: { to: 2030 } }, { modelYears: { from: 2031 } }, false],
+    ['years side by side', { modelYears: { to: 2022 } }, { modelYears: { from: 2023 } }, false],
     ['serials that share an end', { serials: { to: '20' } }, { serials: { from: '20' } }, true],
     ['serials side by side', { serials: { to: '20' } }, { serials: { from: '21' } }, false],
     [

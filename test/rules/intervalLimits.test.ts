@@ -96,8 +96,8 @@ describe('limits of the interval rules, at, just below and just above', () => {
   test('speed between two days of a log, 130 km/h over at least five hours', () => {
     const speed = (hours: number, distance: number, unit = 'km') => {
       const readings = (start: number, value: number) => [
-        { date: '2031-01-01', value: start },
-        { date: '2031-01-03', value },
+        { date: '2023-01-01', value: start },
+        { date: '2023-01-03', value },
       ]
       const changed = {
         ...log,

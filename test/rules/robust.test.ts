@@ -30,7 +30,7 @@ const EDGE_VALUES: readonly Json[] = [
   'nominal',
   'none',
   'P1D',
-  '2031-13-01',
+  '2023-13-01',
   '0001-01-01',
   '9999-12-31',
   '/gearcases/front',
@@ -43,7 +43,7 @@ const EDGE_VALUES: readonly Json[] = [
   1e9,
   1e12,
   1e300,
-  2031,
+  2023,
   true,
   false,
   [],
@@ -121,7 +121,7 @@ describe('documents that are strange but of the right shape', () => {
           if (read.ok) documents[at] = { ...named, document: read.value as ReadDocument['document'] }
         }
         judged += 1
-        for (const { code, path, document } of checkDocuments(setOf(documents), { today: '2031-11-02' })) {
+        for (const { code, path, document } of checkDocuments(setOf(documents), { today: '2023-11-02' })) {
           expect(code).toMatch(/^[a-z]+\/[a-z-]+$/)
           expect(path === '' || path.startsWith('/')).toBe(true)
           expect(document.name).toBeTypeOf('string')

@@ -11,7 +11,7 @@ const DRAIN = '/gearcases/front/openings/drain/tightening'
 
 /** The main job with the serial number unknown, and a drain plug whose torque the manual leaves out. */
 const plan = planExample('tind-4', {
-  log: (log) => ({ ...log, identity: { modelYear: 2029 } }),
+  log: (log) => ({ ...log, identity: { modelYear: 2021 } }),
   sheet: (sheet) =>
     applyPatch(sheet, [
       { op: 'replace', path: DRAIN, value: { kind: 'not stated', threadCondition: 'dry' } },

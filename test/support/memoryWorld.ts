@@ -45,6 +45,6 @@ export function memoryWorld(files: Readonly<Record<string, string>> = {}): Memor
     writeText: async (path, text) => void written.set(path, text),
     print: (text) => void out.push(text),
     complain: (text) => void err.push(text),
-    today: () => '2031-10-06',
+    today: () => '2023-10-06',
   }
 }

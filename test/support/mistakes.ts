@@ -309,7 +309,7 @@ export const MISTAKES: readonly Mistake[] = [
   ),
   logMistake(
     'reading-in-the-future',
-    [{ op: 'add', path: '/meters/hours/readings/-', value: { date: '2031-11-06', value: 530 } }],
+    [{ op: 'add', path: '/meters/hours/readings/-', value: { date: '2099-11-06', value: 530 } }],
     error('log/date-in-the-future', '/meters/hours/readings/6/date'),
   ),
   logMistake(
@@ -319,7 +319,7 @@ export const MISTAKES: readonly Mistake[] = [
   ),
   logMistake(
     'sheet-of-another-revision',
-    [{ op: 'replace', path: '/sheet/revision', value: '2029-01' }],
+    [{ op: 'replace', path: '/sheet/revision', value: '2021-01' }],
     warning('spec/sheet-of-other-revision', '/sheet/revision'),
   ),
   recordMistake(
@@ -376,14 +376,14 @@ export const MISTAKES: readonly Mistake[] = [
     'calibration-run-out',
     'tind-4',
     'toolbox.json',
-    [{ op: 'replace', path: '/wrenches/half-inch-click/calibration/date', value: '2030-09-30' }],
+    [{ op: 'replace', path: '/wrenches/half-inch-click/calibration/date', value: '2022-09-30' }],
     warning('service/calibration-run-out', '/wrenches/half-inch-click/calibration/date'),
   ),
   planMistake(
     'stale-reading',
     'kvist-2',
     'log.json',
-    [{ op: 'replace', path: '/meters/hours/readings/2/date', value: '2031-08-20' }],
+    [{ op: 'replace', path: '/meters/hours/readings/2/date', value: '2023-08-20' }],
     warning('service/reading-stale', '/meters/hours/readings'),
   ),
   planMistake(

@@ -3,7 +3,7 @@ import type { Id, MachineLog, SpecSheet, Stock, Toolbox } from '../../src/spec/i
 import { readExample } from './readExample.js'
 
 /** The scenario's day. */
-export const TODAY = '2031-10-06'
+export const TODAY = '2023-10-06'
 
 export interface Changes {
   readonly sheet?: (sheet: SpecSheet) => SpecSheet
