@@ -21,8 +21,8 @@ export function checkVisitRequest(request: VisitRequest): void {
     throw new RangeError(`request.edition must be '2017' or '2003', got ${JSON.stringify(edition)}`)
   if (tolerancePercent === undefined) return
   if (typeof tolerancePercent !== 'number') throw new TypeError('request.tolerancePercent must be a number')
-  if (!(tolerancePercent >= 0 && tolerancePercent < 100))
-    throw new RangeError(`request.tolerancePercent is ${tolerancePercent}; it must be from 0 to below 100`)
+  if (!(tolerancePercent > 0 && tolerancePercent < 100))
+    throw new RangeError(`request.tolerancePercent is ${tolerancePercent}; it must be above 0 and below 100`)
 }
 
 function checkAmbient(ambient: NonNullable<VisitRequest['ambient']>): void {

@@ -6,6 +6,7 @@ import type { Gearcase, Id, OilChoice, OilContainer, Oils, SpecSheet, Stock } fr
 import { allowForAdditive, type ParedRefill } from './allowForAdditive.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { findOilOwner } from './findOilOwner.js'
+import { listInstances } from './listInstances.js'
 import { namePart } from './namePart.js'
 import { type RefillAmount, readRefill } from './readRefill.js'
 import { serviceFinding } from './serviceFinding.js'
@@ -51,7 +52,10 @@ export function planOil(request: OilRequest): OilPlan {
     const part = namePart(sheet, path)
     const oilsPath = `${path}/oilSpace/oils`
     const refillPath = `${path}/oilSpace/fill/drainAndRefill`
-    const refill = readRefill(figures.at(refillPath)?.resolved, oilSpace.fill.per, instances.length)
+    const refill = readRefill(figures.at(refillPath)?.resolved, oilSpace.fill.per, {
+      worked: instances.length,
+      all: listInstances(sheet, gearcase).length,
+    })
     if (refill !== undefined) volumes.set(gearcase, refill)
     const base = {
       part,

@@ -15,7 +15,7 @@ export interface RefillAmount {
 export function readRefill(
   resolved: Resolved<Leaf> | undefined,
   per: 'instance' | 'all instances' | undefined,
-  instances: number,
+  instances: { readonly worked: number; readonly all: number },
 ): RefillAmount | undefined {
   if (resolved?.kind !== 'stated') return undefined
   const value = resolved.value as Exclude<SpecValue<VolumeUnit>, { kind: 'not stated' }>
@@ -23,7 +23,10 @@ export function readRefill(
   if (figure === undefined) return undefined
   const { unit } = value
   const stated = { value: figureToNumber(figure), unit }
-  if (per === 'all instances')
-    return { each: { value: divideExactly(stated.value, instances), unit }, all: stated }
-  return { each: stated, all: { value: multiplyExactly(stated.value, instances), unit } }
+  if (per !== 'all instances')
+    return { each: stated, all: { value: multiplyExactly(stated.value, instances.worked), unit } }
+  // The figure stands for all that the gearcase has, also where a visit works on some of them.
+  const each = { value: divideExactly(stated.value, instances.all), unit }
+  const all = { value: divideExactly(multiplyExactly(stated.value, instances.worked), instances.all), unit }
+  return { each, all }
 }

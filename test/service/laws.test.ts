@@ -1,0 +1,305 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { convert } from '../../src/quantity/index.js'
+import { leaveStock, planVisit, type VisitPlan, type VisitRequest } from '../../src/service/index.js'
+import {
+  applyPatch,
+  type Id,
+  parseDocument,
+  readPointer,
+  type SpecSheet,
+  type Stock,
+} from '../../src/spec/index.js'
+import { planExample, requestExample, TODAY } from '../support/planExample.js'
+
+const FOLDERS = ['tind-4', 'acre-26', 'bud-3', 'kvist-2', 'reach-55'] as const
+const REQUESTS = new Map(FOLDERS.map((folder) => [folder, requestExample(folder)]))
+const requestOf = (folder: (typeof FOLDERS)[number]): VisitRequest => REQUESTS.get(folder) as VisitRequest
+
+/** The scenario's requests with facts taken away, other days and temperatures, other shelves. */
+const requests: fc.Arbitrary<VisitRequest> = fc
+  .record({
+    folder: fc.constantFrom(...FOLDERS),
+    without: fc.subarray(['toolbox', 'stock', 'ambient'] as const),
+    identity: fc.subarray(['variant', 'modelYear', 'serial', 'market'] as const),
+    ambient: fc.integer({ min: -45, max: 50 }),
+    day: fc.integer({ min: 1, max: 28 }),
+    month: fc.integer({ min: 1, max: 12 }),
+    year: fc.integer({ min: 2021, max: 2026 }),
+    severity: fc.constantFrom('normal' as const, 'severe' as const),
+    edition: fc.constantFrom('2017' as const, '2003' as const),
+    tolerance: fc.option(fc.integer({ min: 1, max: 30 }), { nil: undefined }),
+    all: fc.boolean(),
+    counts: fc.array(fc.nat({ max: 3 }), { minLength: 1, maxLength: 6 }),
+  })
+  .map((drawn) => {
+    const { toolbox, stock, ambient: _ambient, ...base } = requestOf(drawn.folder)
+    const two = (value: number) => String(value).padStart(2, '0')
+    const identity = Object.fromEntries(
+      Object.entries(base.log.identity).filter(([fact]) => !drawn.identity.some((one) => one === fact)),
+    )
+    const has = (fact: 'toolbox' | 'stock' | 'ambient') => !drawn.without.includes(fact)
+    return {
+      ...base,
+      log: { ...base.log, identity },
+      services: drawn.all ? Object.keys(base.sheet.services) : 'due',
+      today: `${drawn.year}-${two(drawn.month)}-${two(drawn.day)}`,
+      due: { ...base.due, severity: drawn.severity },
+      edition: drawn.edition,
+      ...(drawn.tolerance === undefined ? {} : { tolerancePercent: drawn.tolerance }),
+      ...(toolbox === undefined || !has('toolbox') ? {} : { toolbox }),
+      ...(stock === undefined || !has('stock') ? {} : { stock: withCounts(stock, drawn.counts) }),
+      ...(has('ambient') ? { ambient: { value: drawn.ambient, unit: 'degC' as const } } : {}),
+    }
+  })
+
+function withCounts(stock: Stock, counts: readonly number[]): Stock {
+  const containers = Object.entries(stock.containers).map(([id, container], place) => [
+    id,
+    { ...container, count: counts[place % counts.length] ?? 0 },
+  ])
+  const seals = Object.entries(stock.seals).map(([id, seal], place) => [
+    id,
+    { ...seal, count: counts[(place + 1) % counts.length] ?? 0 },
+  ])
+  return { ...stock, containers: Object.fromEntries(containers), seals: Object.fromEntries(seals) }
+}
+
+function freeze<T>(value: T): T {
+  if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
+    Object.freeze(value)
+    for (const part of Object.values(value)) freeze(part)
+  }
+  return value
+}
+
+function planned(request: VisitRequest): VisitPlan {
+  const result = planVisit(request)
+  if (!result.ok) throw new Error(JSON.stringify(result.findings))
+  return result.value
+}
+
+/** Every pointer of a plan into itself, with the list that it must point into. */
+function listPointers(plan: VisitPlan): readonly (readonly [list: string, pointer: string])[] {
+  const figures = [
+    ...plan.oil.flatMap(({ figure, refill, additive }) => [figure, refill, additive?.figure]),
+    ...plan.seals.map(({ figure }) => figure),
+    ...plan.tightenings.map(({ figure }) => figure),
+    ...plan.steps.flatMap((step) => Object.values(step.figures)),
+  ]
+  const pointers: readonly (readonly [string, string | undefined])[] = [
+    ...figures.map((pointer) => ['figures', pointer] as const),
+    ...plan.steps.map(({ tightening }) => ['tightenings', tightening] as const),
+    ...plan.steps.map(({ wait }) => ['waits', wait] as const),
+    ...plan.steps.map(({ oil }) => ['oil', oil] as const),
+    ...plan.work.map(({ due }) => ['due', due] as const),
+  ]
+  return pointers.flatMap(([list, pointer]) => (pointer === undefined ? [] : [[list, pointer]]))
+}
+
+describe('planVisit, over the five machines with facts, days and shelves varied', () => {
+  it('gives the same plan twice, changes nothing that it is given, and is plain JSON', () => {
+    fc.assert(
+      fc.property(requests, (request) => {
+        const first = planVisit(freeze(request))
+        expect(planVisit(structuredClone(request))).toEqual(first)
+        expect(JSON.parse(JSON.stringify(first))).toEqual(first)
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  it('has no pointer that dangles', () => {
+    fc.assert(
+      fc.property(requests, (request) => {
+        const plan = planned(request)
+        for (const [list, pointer] of listPointers(plan)) {
+          expect(pointer).toMatch(new RegExp(`^/${list}/[0-9]+$`))
+          expect(readPointer(plan, pointer), pointer).toBeDefined()
+        }
+        for (const { service, part, due } of plan.work)
+          expect(readPointer(plan, due)).toMatchObject({ service, part, taken: true })
+        for (const { path, resolved } of plan.figures) {
+          expect(readPointer(request.sheet, path), path).toBeDefined()
+          if (resolved.kind !== 'cannot tell')
+            expect(readPointer(request.sheet, resolved.trace.path), path).toBeDefined()
+        }
+        for (const { do: action, tightening } of plan.steps)
+          if (action === 'tighten') expect(tightening).toBeDefined()
+      }),
+      { numRuns: 60 },
+    )
+  })
+
+  it('takes and buys just what is needed, and takes no more than there is', () => {
+    fc.assert(
+      fc.property(requests, (request) => {
+        const plan = planned(request)
+        const taken = new Map<Id, number>()
+        for (const { choice, needed, take, buy } of plan.oil) {
+          const volumes = take.map(({ volume }) => convert(volume, 'mL').value)
+          const sum = volumes.reduce((before, next) => before + next, 0)
+          take.forEach(({ container }, place) => {
+            taken.set(container, (taken.get(container) ?? 0) + (volumes[place] ?? 0))
+          })
+          if (needed === undefined || choice === undefined) continue
+          const bought = buy === undefined ? 0 : convert(buy.volume, 'mL').value
+          expect(sum + bought).toBeCloseTo(convert(needed, 'mL').value, 6)
+        }
+        for (const [id, volume] of taken) {
+          const container = request.stock?.containers[id]
+          if (container === undefined) throw new Error(`${id} is not on the shelf`)
+          const opened = container.opened === undefined ? 0 : convert(container.opened, 'mL').value
+          const there = container.count * convert(container.size, 'mL').value + opened
+          expect(volume).toBeLessThanOrEqual(there + 1e-6)
+        }
+        for (const { count, buy } of plan.seals) {
+          expect(buy).toBeGreaterThanOrEqual(0)
+          expect(buy).toBeLessThanOrEqual(count)
+        }
+      }),
+      { numRuns: 80 },
+    )
+  })
+
+  it('needs the same in whatever order toolbox and stock are written', () => {
+    const reversed = <T extends object>(value: T): T =>
+      Object.fromEntries(
+        Object.entries(value)
+          .map(([key, part]: [string, unknown]) => [
+            key,
+            typeof part === 'object' && part !== null && !Array.isArray(part)
+              ? Object.fromEntries(Object.entries(part).reverse())
+              : part,
+          ])
+          .reverse(),
+      ) as T
+    const needs = ({ oil, seals, tightenings, waits, tools, pan, missing }: VisitPlan) => ({
+      oil: oil.map(({ choice, needed }) => [choice, needed]),
+      seals: seals.map(({ seal, count }) => [seal, count]),
+      bought: seals.reduce((sum, { buy }) => sum + buy, 0),
+      tightenings: tightenings.map(({ part, verdict }) => [part.path, verdict]),
+      waits: waits.map(({ seconds }) => seconds),
+      tools: tools.map(({ kind, verdict }) => [kind, verdict]),
+      pan: pan.verdict,
+      missing: missing.map(({ reason }) => reason.code),
+    })
+    fc.assert(
+      fc.property(requests, (request) => {
+        const { toolbox, stock } = request
+        const other = {
+          ...request,
+          ...(toolbox === undefined ? {} : { toolbox: reversed(toolbox) }),
+          ...(stock === undefined ? {} : { stock: reversed(stock) }),
+        }
+        expect(needs(planned(other))).toEqual(needs(planned(request)))
+      }),
+      { numRuns: 40 },
+    )
+  })
+
+  it('never takes what the visit before has taken', () => {
+    fc.assert(
+      fc.property(requests, fc.nat({ max: 3 }), (request, more) => {
+        if (request.stock === undefined) return
+        let stock = request.stock
+        const taken = new Map<Id, number>()
+        const used = new Map<Id, number>()
+        for (let visit = 0; visit <= more; visit++) {
+          const plan = planned({ ...request, stock })
+          for (const { container, volume } of plan.oil.flatMap(({ take }) => take))
+            taken.set(container, (taken.get(container) ?? 0) + convert(volume, 'mL').value)
+          for (const { seal, stock: piece, take, count, buy } of plan.seals) {
+            if (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') continue
+            const pieces = take ?? (piece === undefined ? [] : [{ id: piece.id, count: count - buy }])
+            for (const { id, count: gone } of pieces) used.set(id, (used.get(id) ?? 0) + gone)
+          }
+          const left = leaveStock(stock, plan)
+          for (const container of Object.values(left.containers)) {
+            expect(Number.isInteger(container.count)).toBe(true)
+            expect(container.count).toBeGreaterThanOrEqual(0)
+          }
+          stock = left
+        }
+        for (const [id, volume] of taken) {
+          const container = request.stock.containers[id]
+          if (container === undefined) throw new Error(id)
+          const opened = container.opened === undefined ? 0 : convert(container.opened, 'mL').value
+          expect(volume).toBeLessThanOrEqual(
+            container.count * convert(container.size, 'mL').value + opened + 1e-6,
+          )
+        }
+        for (const [id, count] of used)
+          expect(count, id).toBeLessThanOrEqual(request.stock.seals[id]?.count ?? 0)
+        expect(parseDocument(stock)).toMatchObject({ ok: true })
+      }),
+      { numRuns: 40 },
+    )
+  })
+})
+
+/** Pointers to everything in a document that can go without the document ceasing to be one. */
+function listRemovable(document: object, most: number): readonly string[] {
+  const found: string[] = []
+  const walk = (value: unknown, path: string): void => {
+    if (typeof value !== 'object' || value === null) return
+    for (const [key, part] of Object.entries(value)) {
+      const at = `${path}/${key}`
+      found.push(at)
+      walk(part, at)
+    }
+  }
+  walk(document, '')
+  return found.length <= most
+    ? found
+    : found.filter((_path, place) => place % Math.ceil(found.length / most) === 0)
+}
+
+describe('a fact taken away', () => {
+  it.each(FOLDERS)('%s: never stops the plan by a fault, whichever it is', (folder) => {
+    const request = requestOf(folder)
+    let tried = 0
+    for (const part of ['sheet', 'log', 'toolbox', 'stock'] as const) {
+      const document = request[part]
+      if (document === undefined) continue
+      for (const path of listRemovable(document, 150)) {
+        const read = parseDocument(applyPatch(document, [{ op: 'remove', path }]))
+        if (!read.ok) continue
+        tried += 1
+        const less = { ...request, [part]: read.value } as VisitRequest
+        expect(() => planVisit(less), `${part}${path}`).not.toThrow()
+      }
+    }
+    expect(tried).toBeGreaterThan(50)
+  })
+
+  it.each(FOLDERS)('%s: a figure that the manual leaves out is named as missing', (folder) => {
+    const request = requestOf(folder)
+    const { figures } = planned(request)
+    let tried = 0
+    for (const { path, leaf, role, resolved } of figures) {
+      if (resolved.kind !== 'stated') continue
+      const value = { kind: 'not stated', ...(leaf === 'tightening' ? { threadCondition: 'dry' } : {}) }
+      const sheet = applyPatch(request.sheet, [
+        { op: 'replace', path: resolved.trace.path, value },
+      ]) as SpecSheet
+      const plan = planned({ ...request, sheet })
+      const named = [...plan.missing.map(({ path: at }) => at), ...plan.findings.map(({ path: at }) => at)]
+      expect(named, `${role} ${path}`).toContain(path)
+      tried += 1
+    }
+    expect(tried).toBeGreaterThan(5)
+  })
+
+  it('a fact of the caller taken away is missing: toolbox, stock, temperature', () => {
+    const reasons = (fact: 'toolbox' | 'stock' | 'ambient') => {
+      const { [fact]: _gone, ...request } = requestOf('tind-4')
+      const plan = planned(request as VisitRequest)
+      return plan.missing.map(({ reason }) => reason.code)
+    }
+    expect(reasons('toolbox')).toContain('service/no-toolbox')
+    expect(reasons('stock')).toContain('service/no-stock')
+    expect(reasons('ambient')).toContain('service/ambient-not-given')
+    expect(planExample('tind-4').today).toBe(TODAY)
+  })
+})

@@ -1,0 +1,192 @@
+import { describe, expect, it } from 'vitest'
+import {
+  checkRecord,
+  groupKits,
+  kitContents,
+  leaveStock,
+  listDue,
+  listVariantDifferences,
+  orderList,
+  planVisit,
+} from '../../src/service/index.js'
+import { planExample, requestExample } from '../support/planExample.js'
+
+/** What a caller without types can hand over. */
+// biome-ignore lint/suspicious/noExplicitAny: the point of these tests is what the types forbid
+type Anything = any
+
+const request = requestExample('tind-4')
+const plan = planExample('tind-4')
+const kit = kitContents(plan)
+const { sheet, log, today, due: options } = request
+
+describe('planVisit: misuse throws and names the argument', () => {
+  it.each<[string, Anything, typeof TypeError | typeof RangeError, RegExp]>([
+    ['null', null, TypeError, /^request must be an object/],
+    ['a string', 'plan', TypeError, /^request must be an object/],
+    ['no sheet', { ...request, sheet: undefined }, TypeError, /^request\.sheet must be a spec sheet/],
+    ['a log for a sheet', { ...request, sheet: log }, TypeError, /^request\.sheet/],
+    ['no log', { ...request, log: null }, TypeError, /^request\.log must be a machine log/],
+    ['a sheet for a log', { ...request, log: sheet }, TypeError, /^request\.log/],
+    ['a stock for a toolbox', { ...request, toolbox: request.stock }, TypeError, /^request\.toolbox/],
+    ['a toolbox for a stock', { ...request, stock: request.toolbox }, TypeError, /^request\.stock/],
+    ['null for a toolbox', { ...request, toolbox: null }, TypeError, /^request\.toolbox/],
+    ['one service as a word', { ...request, services: 'all' }, TypeError, /^request\.services/],
+    ['services that are numbers', { ...request, services: [1] }, TypeError, /^request\.services/],
+    ['no today', { ...request, today: undefined }, RangeError, /^request\.today/],
+    ['30 February', { ...request, today: '2023-02-30' }, RangeError, /^request\.today.*2023-02-30/],
+    ['a Date', { ...request, today: new Date(0) }, RangeError, /^request\.today/],
+    ['no due options', { ...request, due: undefined }, TypeError, /^request\.due/],
+    ['a severity of its own', { ...request, due: { ...options, severity: 'hard' } }, RangeError, /severity/],
+    ['NaN days', { ...request, due: { ...options, staleAfter: { days: Number.NaN } } }, RangeError, /days/],
+    ['an unknown edition', { ...request, edition: '1992' }, RangeError, /^request\.edition.*1992/],
+    ['a number for an edition', { ...request, edition: 2017 }, RangeError, /^request\.edition/],
+    ['ambient as a number', { ...request, ambient: 6 }, TypeError, /^request\.ambient/],
+    ['ambient null', { ...request, ambient: null }, TypeError, /^request\.ambient/],
+    [
+      'ambient NaN',
+      { ...request, ambient: { value: Number.NaN, unit: 'degC' } },
+      RangeError,
+      /^request\.ambient/,
+    ],
+    [
+      'ambient in mm',
+      { ...request, ambient: { value: 6, unit: 'mm' } },
+      RangeError,
+      /^request\.ambient\.unit/,
+    ],
+    ['ambient at 0 K', { ...request, ambient: { value: 0, unit: 'K' } }, RangeError, /above 0 K/],
+    ['ambient at 1000 K', { ...request, ambient: { value: 1000, unit: 'K' } }, RangeError, /below 1000 K/],
+    ['a tolerance in words', { ...request, tolerancePercent: '5' }, TypeError, /tolerancePercent/],
+    ['a negative tolerance', { ...request, tolerancePercent: -1 }, RangeError, /tolerancePercent is -1/],
+    ['no tolerance at all', { ...request, tolerancePercent: 0 }, RangeError, /tolerancePercent is 0/],
+    ['a whole tolerance', { ...request, tolerancePercent: 100 }, RangeError, /tolerancePercent is 100/],
+    ['a NaN tolerance', { ...request, tolerancePercent: Number.NaN }, RangeError, /tolerancePercent/],
+  ])('%s', (_what, asked, kind, said) => {
+    expect(() => planVisit(asked)).toThrow(kind)
+    expect(() => planVisit(asked)).toThrow(said)
+  })
+
+  it.each([
+    [0.001, 'K'],
+    [999.9, 'K'],
+  ] as const)('the ends of what is a temperature are taken: %s %s', (value, unit) => {
+    expect(planVisit({ ...request, ambient: { value, unit } }).ok).toBe(true)
+  })
+
+  it('a tolerance of almost nothing and of almost all are taken', () => {
+    expect(planVisit({ ...request, tolerancePercent: 0.001 }).ok).toBe(true)
+    expect(planVisit({ ...request, tolerancePercent: 99.9 }).ok).toBe(true)
+  })
+})
+
+describe('the other functions: misuse throws and names the argument', () => {
+  it.each<[string, () => unknown, typeof TypeError | typeof RangeError, RegExp]>([
+    ['listDue null', () => listDue(null as Anything), TypeError, /^request/],
+    [
+      'listDue sheet',
+      () => listDue({ sheet: {}, log, today, options } as Anything),
+      TypeError,
+      /^request\.sheet/,
+    ],
+    [
+      'listDue log',
+      () => listDue({ sheet, log: [], today, options } as Anything),
+      TypeError,
+      /^request\.log/,
+    ],
+    [
+      'listDue today',
+      () => listDue({ sheet, log, today: '31-10-06', options } as Anything),
+      RangeError,
+      /today/,
+    ],
+    ['listDue options', () => listDue({ sheet, log, today } as Anything), TypeError, /^request\.options/],
+    ['kitContents null', () => kitContents(null as Anything), TypeError, /^plan must be/],
+    ['kitContents {}', () => kitContents({} as Anything), TypeError, /^plan\.machine/],
+    [
+      'kitContents oil',
+      () => kitContents({ ...plan, oil: {} } as Anything),
+      TypeError,
+      /^plan\.oil must be a list/,
+    ],
+    ['groupKits null', () => groupKits(null as Anything), TypeError, /^kits must be a list/],
+    ['groupKits null in it', () => groupKits([kit, null] as Anything), TypeError, /^kits\[1\]/],
+    ['groupKits a plan', () => groupKits([{ ...kit, tools: 3 }] as Anything), TypeError, /^kits\[0\]\.tools/],
+    ['orderList a kit', () => orderList(kit as Anything), TypeError, /^kits must be a list/],
+    ['orderList null in it', () => orderList([null] as Anything), TypeError, /^kits\[0\]/],
+    ['leaveStock null', () => leaveStock(null as Anything, plan), TypeError, /^stock must be/],
+    [
+      'leaveStock no plan',
+      () => leaveStock(request.stock as Anything, {} as Anything),
+      TypeError,
+      /^plan\.oil/,
+    ],
+    [
+      'listVariantDifferences',
+      () => listVariantDifferences(log as Anything),
+      TypeError,
+      /^sheet must be a spec/,
+    ],
+    ['checkRecord null', () => checkRecord(null as Anything, {} as Anything), TypeError, /^record must be/],
+    [
+      'checkRecord a log',
+      () => checkRecord({ document: log } as Anything, {} as Anything),
+      TypeError,
+      /^record/,
+    ],
+  ])('%s', (_what, call, kind, said) => {
+    expect(call).toThrow(kind)
+    expect(call).toThrow(said)
+  })
+
+  it('checkRecord names what is wrong in the set and in the circumstances', () => {
+    const record = { document: { kind: 'service-record' } } as Anything
+    const set = { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
+    expect(() => checkRecord(record, null as Anything)).toThrow(/^set/)
+    expect(() => checkRecord(record, { ...set, sheets: {} } as Anything)).toThrow(/^set\.sheets/)
+    expect(() => checkRecord(record, set, { today: 'tomorrow' })).toThrow(/today/)
+  })
+})
+
+describe('what documents hold wrongly gives findings, not faults', () => {
+  it('a log of another sheet, or of another revision of it', () => {
+    for (const other of [
+      { id: 'other', revision: '2023-03' },
+      { ...log.sheet, revision: '1' },
+    ]) {
+      const planned = planVisit({ ...request, log: { ...log, sheet: other } })
+      expect(planned).toMatchObject({
+        ok: false,
+        findings: [{ code: 'service/sheet-not-the-logs', severity: 'error', path: '/sheet' }],
+      })
+    }
+  })
+
+  it('services that the sheet does not know, each told; `constructor` is none of them', () => {
+    const planned = planVisit({ ...request, services: ['constructor', 'gear-oil-change', '__proto__'] })
+    expect(planned.ok).toBe(false)
+    expect(planned.findings.map(({ code, params }) => [code, params['service']])).toEqual([
+      ['service/service-not-on-sheet', 'constructor'],
+      ['service/service-not-on-sheet', '__proto__'],
+    ])
+  })
+
+  it('a named service that this variant has not is told, and nothing is taken up', () => {
+    const services = { ...sheet.services }
+    const change = services['gear-oil-change']
+    if (change === undefined) throw new Error('no service')
+    services['gear-oil-change'] = { ...change, appliesTo: { variants: ['short'] } }
+    const planned = planVisit({ ...request, sheet: { ...sheet, services }, services: ['gear-oil-change'] })
+    if (!planned.ok) throw new Error('no plan')
+    expect(planned.value.work).toEqual([])
+    expect(planned.findings).toMatchObject([
+      { code: 'service/service-not-on-machine', severity: 'warning', path: '/services/gear-oil-change' },
+    ])
+  })
+
+  it('no service named is no work, and no finding', () => {
+    const planned = planVisit({ ...request, services: [] })
+    expect(planned).toMatchObject({ ok: true, value: { work: [], steps: [], oil: [] } })
+  })
+})
