@@ -465,7 +465,7 @@ describe('tools', () => {
       expect(found({ date })).toEqual([['service/calibration-run-out', `${WRENCH}/calibration/date`, dueOn]])
     })
 
-    it('dated 7 October 2030 has a day left', () => {
+    it('dated 7 October 2022 has a day left', () => {
       expect(found({ date: '2022-10-07' })).toEqual([])
     })
 
