@@ -31,7 +31,7 @@ export interface DueLogLinesSummary {
 }
 
 /** What one line answers: a machine with its services, or why there is none. */
-interface DueAnswer {
+export interface DueAnswer {
   readonly line: number
   readonly machine?: string
   readonly name?: string

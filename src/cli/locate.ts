@@ -1,6 +1,7 @@
 import { isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml'
 import type { JsonPointer } from '../finding.js'
 import { splitPointer } from '../spec/index.js'
+import { isNestedTooDeep } from './isNestedTooDeep.js'
 
 export interface TextPosition {
   /** From 1. */
@@ -30,13 +31,10 @@ export function makeLocator(text: string): (path: JsonPointer) => TextPosition |
 
 function readNodes(text: string): { readonly node: Node | null; readonly lines: LineCounter } {
   const lines = new LineCounter()
-  try {
-    const node = parseDocument(text, { lineCounter: lines, uniqueKeys: false, logLevel: 'silent' }).contents
-    return { node: node as Node | null, lines }
-  } catch {
-    // Nesting too deep for the reader: the finding stands without a line.
-    return { node: null, lines }
-  }
+  // The finding then stands without a line.
+  if (isNestedTooDeep(text)) return { node: null, lines }
+  const node = parseDocument(text, { lineCounter: lines, uniqueKeys: false, logLevel: 'silent' }).contents
+  return { node: node as Node | null, lines }
 }
 
 function findOffset(root: Node | null, tokens: readonly string[]): number | undefined {

@@ -1,6 +1,8 @@
 import { isMap, isScalar, isSeq, parseDocument, visit } from 'yaml'
 import type { Finding, Result } from '../finding.js'
+import { MAX_DEPTH } from '../spec/documentLimits.js'
 import { joinPointer } from '../spec/index.js'
+import { isNestedTooDeep } from './isNestedTooDeep.js'
 
 /** Characters; YAML is written by hand, and reading it takes many times as long as JSON. */
 const LONGEST_YAML = 2_000_000
@@ -22,12 +24,15 @@ export function readYaml(text: string, name: string): Result<unknown> {
       findings: [{ code: 'spec/too-long', severity: 'error', document, path: '', params }],
     }
   }
-  let read: ReturnType<typeof parseDocument>
-  try {
-    read = parseDocument(text, { uniqueKeys: false, logLevel: 'silent', version: '1.2' })
-  } catch (error) {
-    return refuse(describeProblem(error))
+  if (isNestedTooDeep(text)) {
+    const params = { limit: MAX_DEPTH }
+    return {
+      ok: false,
+      findings: [{ code: 'spec/too-deep', severity: 'error', document, path: '', params }],
+    }
   }
+  // At `silent` a second document in the file would be dropped without a word.
+  const read = parseDocument(text, { uniqueKeys: false, logLevel: 'error', version: '1.2' })
   const [problem] = read.errors
   if (problem !== undefined) return refuse(firstLine(problem.message))
   const findings: Finding[] = []
@@ -44,14 +49,8 @@ export function readYaml(text: string, name: string): Result<unknown> {
     )
     return { ok: true, value: read.toJS({ maxAliasCount: 0 }), findings }
   } catch (error) {
-    return refuse(describeProblem(error))
+    return refuse(error instanceof Error ? firstLine(error.message) : String(error))
   }
-}
-
-/** The reader works down level by level, and says so in its own way where there are too many. */
-function describeProblem(error: unknown): string {
-  if (error instanceof RangeError) return 'lists and objects stand in each other too deep to be read'
-  return error instanceof Error ? firstLine(error.message) : String(error)
 }
 
 function hasAlias(read: ReturnType<typeof parseDocument>): boolean {

@@ -1,0 +1,200 @@
+import { Readable, Writable } from 'node:stream'
+import { describe, expect, it } from 'vitest'
+import { type DueAnswer, dueLogLines } from '../../src/cli/dueLogLines.js'
+import { LONGEST_LINE, readLines } from '../../src/cli/readLines.js'
+import { runCommand } from '../../src/cli/runCommand.js'
+import { listDue } from '../../src/service/index.js'
+import { memoryWorld, PIPED } from '../support/memoryWorld.js'
+import { requestExample, TODAY } from '../support/planExample.js'
+
+const { sheet, log, due: options } = requestExample('tind-4')
+const logLine = (id: string) => JSON.stringify({ ...log, id })
+const SHEET = 'examples/tind-4/sheet.json'
+const DAY = ['--today', TODAY]
+
+async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
+  const world = memoryWorld(files)
+  const code = await runCommand(words, world)
+  return {
+    code,
+    err: world.err.join('\n'),
+    answers: world.out.flatMap((text) => text.split('\n').map((line) => JSON.parse(line) as DueAnswer)),
+  }
+}
+
+describe('due over logs that come one a line', () => {
+  it('2,000 lines from a pipe: each answered in its order, the bad ones with findings, none stops the rest', async () => {
+    const lines = Array.from({ length: 2000 }, (_nothing, place) => {
+      if (place % 100 === 7) return '{"kind": "machine-log"'
+      if (place % 100 === 8) return JSON.stringify({ ...log, id: `m-${place}`, metres: {} })
+      if (place % 100 === 9)
+        return JSON.stringify({ ...log, id: `m-${place}`, sheet: { id: 'x', revision: '1' } })
+      return logLine(`m-${place}`)
+    })
+    const { code, err, answers } = await run(['due', '--sheet', SHEET, ...DAY], { [PIPED]: lines.join('\n') })
+    expect(code).toBe(1)
+    expect(answers.map(({ line }) => line)).toEqual(
+      Array.from({ length: 2000 }, (_nothing, place) => place + 1),
+    )
+    const due = listDue({ sheet, log, today: TODAY, options })
+    for (const [place, answer] of answers.entries()) {
+      const codes = answer.findings?.map(({ code: found }) => found)
+      if (place % 100 === 7) expect(codes).toEqual(['spec/not-json'])
+      else if (place % 100 === 8) expect(codes).toContain('spec/unknown-key')
+      else if (place % 100 === 9) expect(codes).toEqual(['service/sheet-not-the-logs'])
+      else expect(answer).toEqual({ line: place + 1, machine: `m-${place}`, name: log.name, due })
+      expect(answer.findings?.every(({ message }) => message.length > 10) ?? true).toBe(true)
+    }
+    expect(err).toMatch(/^1000 lines\n2000 lines\n2000 lines, 60 of them/)
+  })
+
+  it('a file of lines beside its sheet, blank lines and a byte order mark passed over', async () => {
+    const files = { 'logs.jsonl': `\uFEFF${logLine('one')}\r\n\r\n  \n${logLine('two')}\r\n` }
+    const { code, answers } = await run(['due', 'logs.jsonl', SHEET, ...DAY], files)
+    expect(code).toBe(0)
+    expect(answers.map(({ line, machine }) => [line, machine])).toEqual([
+      [1, 'one'],
+      [4, 'two'],
+    ])
+    expect(answers[0]?.due?.map(({ state }) => state)).toEqual(
+      listDue({ sheet, log, today: TODAY, options }).map(({ state }) => state),
+    )
+  })
+
+  it('answers for one machine alone where it is named, and takes severe use from each log', async () => {
+    const severe = JSON.stringify({ ...log, id: 'hard', use: 'severe' })
+    const files = { [PIPED]: `${logLine('one')}\n${severe}\n` }
+    const { answers } = await run(['due', '--sheet', SHEET, '--machine', 'hard', ...DAY], files)
+    expect(answers.map(({ machine }) => machine)).toEqual(['hard'])
+    expect(answers[0]?.due).toEqual(
+      listDue({ sheet, log, today: TODAY, options: { ...options, severity: 'severe' } }),
+    )
+  })
+
+  it('reads flat rows with limits of their own where there is no sheet', async () => {
+    const row = { lastDate: '2023-01-06', everyMonths: 6 }
+    const files = {
+      'rows.ndjson': `${JSON.stringify({ id: 'a', ...row })}\n{"id":"b","lastDate":"2023-02-30"}\n`,
+    }
+    const bad = await run(['due', 'rows.ndjson', ...DAY], files)
+    expect(bad.code).toBe(1)
+    // Six months after 6 January is 6 July, long past in October.
+    expect(bad.answers[0]).toMatchObject({ id: 'a', state: 'overdue', dueBy: 'period', dueOn: '2023-07-06' })
+    expect(bad.err).toMatch(/2 lines, 1 of them/)
+    const good = await run(['due', 'rows.jsonl', ...DAY], { 'rows.jsonl': `${JSON.stringify(row)}\n` })
+    expect(good.code).toBe(0)
+  })
+
+  it.each([
+    [['due', 'a.jsonl', 'b.jsonl'], /one file of lines is wanted, and there are 2/],
+    [['due', '--sheet', 'examples/tind-4/toolbox.json'], /there is no sheet among the files/],
+    [['due', '--sheet', 'nowhere.json'], /nowhere\.json: there is no such file/],
+    [['due', 'nowhere.jsonl', SHEET], /nowhere\.jsonl: there is no such file/],
+  ])('%j is a wrong command line', async (words, said) => {
+    const { code, err } = await run([...words, ...DAY])
+    expect(code).toBe(2)
+    expect(err).toMatch(said)
+  })
+
+  it('a sheet that is wrong stops it before the first line', async () => {
+    const { code, err, answers } = await run(['due', '--sheet', 'sheet.json', ...DAY], {
+      'sheet.json': '{}',
+      [PIPED]: logLine('one'),
+    })
+    expect(code).toBe(1)
+    expect(err).toMatch(/sheet\.json/)
+    expect(answers).toEqual([])
+  })
+
+  it('a pipe that breaks off is told, and not as a fault of this program', async () => {
+    const world = memoryWorld()
+    const broken = Object.assign(new Error('EIO: read'), { code: 'EIO', syscall: 'read' })
+    const openInput = async () =>
+      Readable.from(
+        (async function* () {
+          yield `${logLine('one')}\n`
+          throw broken
+        })(),
+      )
+    const code = await runCommand(['due', '--sheet', SHEET, ...DAY], { ...world, openInput })
+    expect(code).toBe(2)
+    expect(world.out).toHaveLength(1)
+    expect(world.err.join('\n')).toMatch(/the lines piped in: cannot be read \(EIO/)
+  })
+
+  it('waits for a slow reader and keeps no more than one log in memory', async () => {
+    let asked = 0
+    let written = 0
+    let ahead = 0
+    const input = Readable.from(
+      (function* () {
+        for (let place = 0; place < 300; place++) {
+          asked += 1
+          ahead = Math.max(ahead, asked - written)
+          yield `${logLine(`m-${place}`)}\n`
+        }
+      })(),
+      { highWaterMark: 1 },
+    )
+    const output = new Writable({
+      highWaterMark: 1,
+      write(_chunk, _encoding, done) {
+        written += 1
+        setImmediate(done)
+      },
+    })
+    const chooseOptions = () => options
+    const summary = await dueLogLines({ input, output, sheets: [sheet], today: TODAY, chooseOptions })
+    expect(summary).toEqual({ lines: 300, refused: 0 })
+    expect(ahead).toBeLessThan(10)
+  })
+})
+
+describe('lines of a stream', () => {
+  const collect = async (chunks: readonly (string | Buffer)[], longest?: number) => {
+    const found: (readonly [number, string | undefined])[] = []
+    for await (const { line, text } of readLines(Readable.from(chunks), longest)) found.push([line, text])
+    return found
+  }
+
+  it('are put together again, wherever a chunk ends, also within a letter', async () => {
+    const bytes = Buffer.from('höhe\r\nзал\n\n😀')
+    for (let cut = 0; cut <= bytes.length; cut++)
+      expect(await collect([bytes.subarray(0, cut), bytes.subarray(cut)])).toEqual([
+        [1, 'höhe'],
+        [2, 'зал'],
+        [4, '😀'],
+      ])
+  })
+
+  it('come as texts too; nothing is nothing', async () => {
+    expect(await collect(['a\nb', 'c\n'])).toEqual([
+      [1, 'a'],
+      [2, 'bc'],
+    ])
+    expect(await collect([])).toEqual([])
+    expect(await collect(['\n\n'])).toEqual([])
+  })
+
+  it('that are too long keep only their number, and the next is read', async () => {
+    expect(await collect(['abcd\nabcde\nab'], 4)).toEqual([
+      [1, 'abcd'],
+      [2, undefined],
+      [3, 'ab'],
+    ])
+    expect(await collect(['abc', 'de', '\nab'], 4)).toEqual([
+      [1, undefined],
+      [2, 'ab'],
+    ])
+  })
+
+  it('a log of more than ten million characters is answered with a finding', async () => {
+    const long = `{"kind":"${'x'.repeat(LONGEST_LINE)}"}\n${logLine('two')}\n`
+    const { code, answers } = await run(['due', '--sheet', SHEET, ...DAY], { [PIPED]: long })
+    expect(code).toBe(1)
+    expect(answers).toMatchObject([
+      { line: 1, findings: [{ code: 'spec/too-long', params: { limit: LONGEST_LINE } }] },
+      { line: 2, machine: 'two' },
+    ])
+  })
+})

@@ -1,0 +1,62 @@
+import { describe, expect, it } from 'vitest'
+import { makeLocator } from '../../src/cli/locate.js'
+
+const JSON_TEXT = `{
+  "a/b": {
+    "~c": [1,
+      { "d": 2 }]
+  },
+  "e": null
+}`
+
+describe('the line and column of a pointer', () => {
+  const locate = makeLocator(JSON_TEXT)
+
+  it.each([
+    ['', 1, 1],
+    ['/a~1b', 2, 3],
+    ['/a~1b/~0c', 3, 5],
+    ['/a~1b/~0c/0', 3, 12],
+    ['/a~1b/~0c/1', 4, 7],
+    ['/a~1b/~0c/1/d', 4, 9],
+    ['/e', 6, 3],
+  ])('%s', (path, line, column) => {
+    expect(locate(path)).toEqual({ line, column })
+  })
+
+  it.each([
+    ['a key that is not there: the object that lacks it', '/a~1b/nothing', 2],
+    ['an item that is not there: the list', '/a~1b/~0c/7', 3],
+    ['a place within a number: the number', '/a~1b/~0c/0/x', 3],
+    ['a place within null', '/e/f', 6],
+    ['no pointer at all: the document', 'e', 1],
+  ])('%s', (_what, path, line) => {
+    expect(locate(path)?.line).toBe(line)
+  })
+
+  it('in YAML too', () => {
+    const yaml = makeLocator('kind: stock\nseals:\n  - name: x\n    count: 1\n')
+    expect(yaml('/seals/0/count')).toEqual({ line: 4, column: 5 })
+    expect(yaml('/kind')).toEqual({ line: 1, column: 1 })
+  })
+
+  it('a text that is not there, broken, or nested without end has none, or the deepest that can be read', () => {
+    expect(makeLocator('')('/a')).toBeUndefined()
+    expect(makeLocator('{"a": {"b": [1, ')('/a/b')).toEqual({ line: 1, column: 8 })
+    for (const nest of ['[', '{"a":', '- ', '? ', '\n[']) {
+      expect(makeLocator(`${nest.repeat(20_000)}1`)('/0/0')).toBeUndefined()
+      expect(makeLocator(`${nest.repeat(5)}1`)('')).toBeDefined()
+    }
+    const stairs = Array.from({ length: 1100 }, (_nothing, place) => `${' '.repeat(place)}a:`).join('\n')
+    expect(makeLocator(stairs)('/a')).toBeUndefined()
+    expect(makeLocator(`${'[],'.repeat(2000)}{"a": "]]]]"}`)('')).toBeDefined()
+    expect(makeLocator(`${'['.repeat(500)}1${']'.repeat(500)}`)('/0')).toEqual({ line: 1, column: 2 })
+    expect(makeLocator(`${'['.repeat(501)}1${']'.repeat(501)}`)('/0')).toBeUndefined()
+  })
+
+  it('is looked for in two million characters, not in more', () => {
+    const text = (length: number) => `{"a": 1}${' '.repeat(length - 8)}`
+    expect(makeLocator(text(2_000_000))('/a')).toEqual({ line: 1, column: 2 })
+    expect(makeLocator(text(2_000_001))('/a')).toBeUndefined()
+  })
+})

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest'
+import { readYaml } from '../../src/cli/readYaml.js'
+import { en } from '../../src/message/en/index.js'
+import { renderMessage } from '../../src/message/index.js'
+
+const read = (text: string) => readYaml(text, 'a.yaml')
+const problem = (text: string) => {
+  const { ok, findings } = read(text)
+  const [finding] = findings
+  expect(ok).toBe(false)
+  expect(findings).toHaveLength(1)
+  expect(finding).toMatchObject({ code: 'spec/not-yaml', severity: 'error', document: { name: 'a.yaml' } })
+  return finding === undefined ? '' : renderMessage(en, finding)
+}
+
+describe('YAML becomes plain data', () => {
+  it('of lists, objects and quoted figures', () => {
+    expect(read('a: "10.0"\nb: [1, two, null, true]\n')).toEqual({
+      ok: true,
+      value: { a: '10.0', b: [1, 'two', null, true] },
+      findings: [],
+    })
+  })
+
+  it('after a byte order mark, with Windows line ends', () => {
+    expect(read('\uFEFFa: 1\r\nb: 2\r\n')).toMatchObject({ ok: true, value: { a: 1, b: 2 } })
+  })
+
+  it('where dates and the old words for yes and no stay texts', () => {
+    expect(read('a: 2023-10-06\nb: yes\n')).toMatchObject({ value: { a: '2023-10-06', b: 'yes' } })
+  })
+
+  it('with `__proto__` as a key of its own, which the shape then refuses', () => {
+    const result = read('__proto__: {polluted: true}\n')
+    if (!result.ok) throw new Error('not read')
+    expect(Object.keys(result.value as object)).toEqual(['__proto__'])
+    expect(({} as { polluted?: true }).polluted).toBeUndefined()
+  })
+})
+
+describe('a key that stands twice is a finding with its place', () => {
+  it.each([
+    ['at the top', 'a: 1\na: 2\n', ['/a']],
+    ['within an object', 'x:\n  y:\n    a: 1\n    a: 2\n', ['/x/y/a']],
+    ['within a list', '- {a: 1}\n- {a: 1, b: 2, a: 3}\n', ['/1/a']],
+    ['at two places', 'a: {b: 1, b: 2}\nc: [{d: 1, d: 1}]\n', ['/a/b', '/c/0/d']],
+    ['three times', 'a: 1\na: 2\na: 3\n', ['/a', '/a']],
+    ['with a slash and a tilde', '"a/~b": 1\n"a/~b": 2\n', ['/a~1~0b']],
+    ['as a number and a text', '1: a\n"1": b\n', ['/1']],
+  ])('%s', (_where, text, paths) => {
+    const { findings } = read(text)
+    expect(findings.map(({ code, path }) => [code, path])).toEqual(
+      paths.map((path) => ['spec/duplicate-key', path]),
+    )
+  })
+})
+
+describe('what is not read says why', () => {
+  it('broken text', () => {
+    expect(problem('a: [1, 2')).toMatch(/YAML/)
+  })
+
+  it('aliases, also in a small bomb', () => {
+    expect(problem('a: &x [1]\nb: *x\n')).toMatch(/aliases/)
+    const bomb = [
+      'a: &a [1,1]',
+      ...'bcdefghij'.split('').map((key, place) => {
+        const before = 'abcdefghi'.charAt(place)
+        return `${key}: &${key} [*${before},*${before},*${before},*${before}]`
+      }),
+    ].join('\n')
+    expect(problem(bomb)).toMatch(/aliases/)
+  })
+
+  it('two documents in one file', () => {
+    expect(problem('a: 1\n---\nb: 2\n')).toMatch(/document/)
+  })
+
+  it.each([
+    ['lists in lists', `${'['.repeat(20_000)}${']'.repeat(20_000)}`],
+    ['objects in objects', `${'{a: '.repeat(20_000)}1${'}'.repeat(20_000)}`],
+    ['lists by dashes', `${'- '.repeat(20_000)}1`],
+  ])('nesting without end: %s', (_what, text) => {
+    const { ok, findings } = read(text)
+    expect(ok).toBe(false)
+    expect(findings).toMatchObject([{ code: 'spec/too-deep', params: { limit: 32 } }])
+  })
+
+  it('a text of more than two million characters, and not one of just two million', () => {
+    const line = 'a: 1 #'
+    const filled = (length: number) => `${line}${'x'.repeat(length - line.length)}`
+    expect(read(filled(2_000_000))).toMatchObject({ ok: true, value: { a: 1 } })
+    expect(read(filled(2_000_001))).toMatchObject({
+      ok: false,
+      findings: [{ code: 'spec/too-long', params: { length: 2_000_001, limit: 2_000_000 } }],
+    })
+  })
+})

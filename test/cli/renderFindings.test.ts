@@ -1,0 +1,132 @@
+import { describe, expect, it } from 'vitest'
+import { isAtLevel, locateFindings, renderFindings } from '../../src/cli/renderFindings.js'
+import type { Finding } from '../../src/finding.js'
+
+const finding = (change: Partial<Finding> = {}): Finding => ({
+  code: 'spec/unknown-key',
+  severity: 'warning',
+  document: { kind: 'stock', name: 'b.json' },
+  path: '/x',
+  params: {},
+  ...change,
+})
+
+const set = (texts: Readonly<Record<string, string>>) => ({
+  name: 'set',
+  set: { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] },
+  findings: [],
+  texts: new Map(Object.entries(texts)),
+})
+
+describe('levels', () => {
+  it.each([
+    ['error', 'error', true],
+    ['error', 'warning', true],
+    ['error', 'info', true],
+    ['warning', 'error', false],
+    ['warning', 'warning', true],
+    ['warning', 'info', true],
+    ['info', 'error', false],
+    ['info', 'warning', false],
+    ['info', 'info', true],
+  ] as const)('a finding of %s counts at %s: %s', (severity, level, counts) => {
+    expect(isAtLevel(finding({ severity }), level)).toBe(counts)
+    expect(isAtLevel(finding({ severity, waived: { path: '/waivers/0', reason: 'r' } }), level)).toBe(false)
+  })
+})
+
+describe('order', () => {
+  it('is by file, line, gravity, pointer and code, whatever came first', () => {
+    const texts = { 'a.json': '{"y": 1,\n"x": 2}', 'b.json': '{"x": 1}' }
+    const sorted = [
+      finding({ document: { kind: 'text' } }),
+      finding({ document: { kind: 'stock', name: 'a.json' }, path: '/y' }),
+      finding({ document: { kind: 'stock', name: 'a.json' }, path: '/x' }),
+      finding({ severity: 'error', path: '/x', code: 'spec/b' }),
+      finding({ severity: 'warning', path: '/x', code: 'spec/a' }),
+      finding({ severity: 'warning', path: '/x', code: 'spec/b' }),
+      finding({ severity: 'warning', path: '/x/1', code: 'spec/a' }),
+      finding({ severity: 'info', path: '/x' }),
+    ]
+    const shuffled = [5, 0, 7, 3, 1, 6, 2, 4].flatMap((place) => sorted[place] ?? [])
+    const place = ({ document, path, severity, code }: Finding) => [document.name, path, severity, code]
+    expect(locateFindings(shuffled, [set(texts)]).map(place)).toEqual(sorted.map(place))
+  })
+})
+
+describe('text', () => {
+  const text = (one: Finding) => renderFindings(locateFindings([one], []), 'text')
+
+  it('without a file names the kind of document, without a place no place', () => {
+    expect(text(finding({ document: { kind: 'toolbox' }, path: '' }))).toMatch(
+      /^toolbox: warning: .+\n {4}spec\/unknown-key\n$/,
+    )
+  })
+
+  it('says what is waived, and why', () => {
+    expect(text(finding({ waived: { path: '/waivers/0', reason: 'checked by phone' } }))).toContain(
+      '(waived: checked by phone)',
+    )
+  })
+
+  it('lets no foreign word move the cursor or forge a line', () => {
+    const nasty = '\u001b[2J\nfake.json:1:1: error: \u202egpj\u009b1m'
+    const shown = text(
+      finding({
+        document: { kind: 'stock', name: nasty },
+        path: `/${nasty}`,
+        waived: { path: '', reason: nasty },
+      }),
+    )
+    expect(shown.split('\n')).toHaveLength(3)
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+    expect(shown.replaceAll('\n', '')).not.toMatch(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e]/)
+  })
+
+  it('is empty where there is nothing', () => {
+    expect(renderFindings([], 'text')).toBe('')
+    expect(JSON.parse(renderFindings([], 'json'))).toEqual({ kind: 'findings', version: '1.0', findings: [] })
+  })
+})
+
+describe('SARIF 2.1.0', () => {
+  const report = (...findings: readonly Finding[]) => {
+    const sets = [set({ 'b.json': '{\n  "x": 1}' })]
+    const { version, runs } = JSON.parse(renderFindings(locateFindings(findings, sets), 'sarif'))
+    expect(version).toBe('2.1.0')
+    expect(runs).toHaveLength(1)
+    return runs[0]
+  }
+
+  it('has one rule a code, a level and a place', () => {
+    const run = report(
+      finding(),
+      finding({ severity: 'info' }),
+      finding({ severity: 'error', code: 'spec/a' }),
+    )
+    expect(run.tool.driver.rules).toEqual([{ id: 'spec/a' }, { id: 'spec/unknown-key' }])
+    expect(run.results.map(({ level }: { level: string }) => level)).toEqual(['error', 'warning', 'note'])
+    expect(run.results[0].locations[0]).toEqual({
+      physicalLocation: {
+        artifactLocation: { uri: 'b.json' },
+        region: { startLine: 2, startColumn: 3 },
+      },
+      logicalLocations: [{ fullyQualifiedName: '/x', kind: 'member' }],
+    })
+    expect(run.results[0]).not.toHaveProperty('suppressions')
+  })
+
+  it('suppresses what is waived', () => {
+    const [result] = report(finding({ waived: { path: '/waivers/0', reason: 'checked by phone' } })).results
+    expect(result.suppressions).toEqual([{ kind: 'inSource', justification: 'checked by phone' }])
+  })
+
+  it.each([
+    ['/tmp/my files/a#1.json', '/tmp/my%20files/a%231.json'],
+    ['logs\\a.json', 'logs/a.json'],
+    ['Höhe\ud800.json', 'H%C3%B6he%EF%BF%BD.json'],
+  ])('%j is the URI %s', (name, uri) => {
+    const [result] = report(finding({ document: { kind: 'stock', name } })).results
+    expect(result.locations[0].physicalLocation).toEqual({ artifactLocation: { uri } })
+  })
+})
