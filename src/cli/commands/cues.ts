@@ -5,6 +5,7 @@ import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
 import type { ExitCode } from '../runCommand.js'
+import { safeLine } from '../safeLine.js'
 import { UsageError } from '../usageError.js'
 import type { World } from '../world.js'
 
@@ -30,5 +31,5 @@ export async function runCues(options: Options, world: World): Promise<ExitCode>
 
 function describeCue({ show, say, screen }: Cue, place: number): string {
   const shown = screen.length === 0 ? [] : [`    SCREEN ${screen.map(({ text }) => text).join(' · ')}`]
-  return [`${place + 1}.  SHOW ${show}`, `    SAY ${say}`, ...shown, ''].join('\n')
+  return [`${place + 1}.  SHOW ${show}`, `    SAY ${say}`, ...shown, ''].map(safeLine).join('\n')
 }

@@ -1,0 +1,428 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { addReadings } from '../../src/cli/addReadings.js'
+import { runCommand } from '../../src/cli/runCommand.js'
+import type { MachineLog } from '../../src/spec/index.js'
+import { memoryWorld } from '../support/memoryWorld.js'
+import { TODAY } from '../support/planExample.js'
+import { readExample } from '../support/readExample.js'
+
+const TIND = 'examples/tind-4'
+const DAY = ['--today', TODAY]
+const VISIT = [...DAY, '--ambient', '6degC']
+const text = (path: string) => readFileSync(`examples/${path}.json`, 'utf8')
+const log = readExample('tind-4', 'log')
+
+async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
+  const world = memoryWorld(files)
+  const code = await runCommand(words, world)
+  return { code, out: world.out.join('\n'), err: world.err.join('\n'), written: world.written }
+}
+
+/** One machine of a telematics answer. */
+const equipment = (
+  header: object,
+  hours: readonly (readonly [string, number])[],
+  km: readonly (readonly [string, number])[] = [],
+) => ({
+  EquipmentHeader: header,
+  CumulativeOperatingHours: hours.map(([day, Hour]) => ({ datetime: `${day}T06:30:00Z`, Hour })),
+  Distance: km.map(([day, Odometer]) => ({
+    datetime: `${day}T06:30:00Z`,
+    OdometerUnits: 'kilometre',
+    Odometer,
+  })),
+})
+
+const SERIAL = log.identity.serial ?? ''
+const last = log.meters.hours?.readings.at(-1)
+// The log's last reading is of 4 October 2023, at 512.6 h.
+const NEW_DAY = '2023-10-05'
+
+describe('import: readings that a maker sends, into a log', () => {
+  it('says how it is used', async () => {
+    expect(await run(['import', '--help'])).toMatchObject({
+      code: 0,
+      out: expect.stringContaining('drivetrain-service import'),
+    })
+  })
+
+  const importing = (
+    answer: unknown,
+    words: readonly string[] = [],
+    files: Readonly<Record<string, string>> = {},
+  ) =>
+    run(['import', 'answer.json', `${TIND}/log.json`, ...DAY, ...words], {
+      'answer.json': typeof answer === 'string' ? answer : JSON.stringify(answer),
+      ...files,
+    })
+  const mine = equipment({ SerialNumber: SERIAL }, [[NEW_DAY, 513.1]], [[NEW_DAY, 4415]])
+
+  it('adds the days that the log has not, and writes it where it is told', async () => {
+    expect(last).toEqual({ date: '2023-10-04', value: 512.6 })
+    const { code, out, written } = await importing({ Equipment: [mine] }, ['--out', 'new.json'])
+    expect({ code, out }).toEqual({
+      code: 0,
+      out: [
+        '1 reading of hours and 1 reading of distance added; 0 of days that the log has already.',
+        'Written: new.json',
+      ].join('\n'),
+    })
+    const after = JSON.parse(written.get('new.json') ?? '') as MachineLog
+    expect(after.meters.hours?.readings).toEqual([
+      ...(log.meters.hours?.readings ?? []),
+      { date: NEW_DAY, value: 513.1 },
+    ])
+    expect(after.meters.distance?.readings.at(-1)).toEqual({ date: NEW_DAY, value: 4415 })
+    expect({ ...after, meters: log.meters }).toEqual(log)
+  })
+
+  it('without --out says what it would add, and writes nothing', async () => {
+    const { code, out, written } = await importing(mine)
+    expect(code).toBe(0)
+    expect(out).toMatch(/Nothing is written: say where the log goes, with --out FILE/)
+    expect(written.size).toBe(0)
+  })
+
+  it('with a byte order mark, and as JSON with the words on the other stream', async () => {
+    const { code, out, err } = await importing(`\uFEFF${JSON.stringify(mine)}`, ['--format', 'json'])
+    expect(code).toBe(0)
+    expect(JSON.parse(out)).toEqual({ kind: 'findings', version: '1.0', findings: [] })
+    expect(err).toMatch(/1 reading of hours/)
+  })
+
+  it('takes the machine with the log’s serial number, or the one that is named by any number', async () => {
+    const others = [
+      equipment({ EquipmentID: 'fleet-1', SerialNumber: 'TS00001' }, [[NEW_DAY, 9]]),
+      mine,
+      equipment({ PIN: 'PIN-3' }, [[NEW_DAY, 514]]),
+    ]
+    const hours = async (words: readonly string[]) => {
+      const { written } = await importing({ Equipment: others }, [...words, '--out', 'new.json'])
+      const after = JSON.parse(written.get('new.json') ?? 'null') as MachineLog | null
+      return after?.meters.hours?.readings.at(-1)?.value
+    }
+    expect(await hours([])).toBe(513.1)
+    expect(await hours(['--equipment', 'PIN-3'])).toBe(514)
+    // 9 h after 512.6 h: a meter that falls.
+    expect(await hours(['--equipment', 'fleet-1'])).toBeUndefined()
+  })
+
+  it('guesses no machine', async () => {
+    const strange = equipment({ SerialNumber: 'TS00001' }, [[NEW_DAY, 600]])
+    const wrong = await importing(strange)
+    expect(wrong).toMatchObject({ code: 2, out: '' })
+    expect(wrong.err).toMatch(
+      new RegExp(`no machine carries the number ${SERIAL}; there is TS00001: choose one`),
+    )
+    expect((await importing({ Equipment: [mine, mine] })).err).toMatch(/2 machines carry the number/)
+    const nameless = JSON.stringify({ ...log, identity: {} })
+    const files = { 'nameless.json': nameless, 'answer.json': JSON.stringify(strange) }
+    const open = await run(['import', 'answer.json', 'nameless.json', ...DAY], files)
+    expect(open.err).toMatch(/the log has no serial number; there is TS00001/)
+    const silent = {
+      'nameless.json': nameless,
+      'answer.json': JSON.stringify(equipment({}, [[NEW_DAY, 513]])),
+    }
+    expect((await run(['import', 'answer.json', 'nameless.json', ...DAY], silent)).code).toBe(0)
+    const two = {
+      'nameless.json': nameless,
+      'answer.json': JSON.stringify([equipment({}, []), equipment({}, [])]),
+    }
+    expect((await run(['import', 'answer.json', 'nameless.json', ...DAY], two)).err).toMatch(
+      /there is no number, no number/,
+    )
+  })
+
+  it('writes nothing where a meter would fall; what was wrong before is not told again', async () => {
+    const fallen = await importing(equipment({ SerialNumber: SERIAL }, [[NEW_DAY, 12]]), [
+      '--out',
+      'new.json',
+    ])
+    expect(fallen.code).toBe(1)
+    expect(fallen.out).toMatch(/error: [\s\S]*Nothing is written\./)
+    expect(fallen.written.size).toBe(0)
+  })
+
+  it('tells what it could not read, and takes the rest', async () => {
+    const answer = {
+      ...mine,
+      Distance: [{ datetime: `${NEW_DAY}T06:30:00Z`, OdometerUnits: 'furlong', Odometer: 3 }],
+    }
+    const { code, out, written } = await importing(answer, ['--out', 'new.json'])
+    expect(code).toBe(1)
+    expect(out).toMatch(/^answer\.json: error: [\s\S]*interval\/import-unit/)
+    expect(out).toMatch(/1 reading of hours and 0 readings of distance added/)
+    expect(written.size).toBe(1)
+  })
+
+  it.each([
+    ['nothing of a machine', '{"weather": "fine"}', 1, /interval\/import-no-machines/],
+    ['no JSON', '{', 2, /answer\.json: this is not JSON/],
+    ['no file', undefined, 2, /there is no such file/],
+  ])('%s', async (_what, answer, code, said) => {
+    const found = await run(['import', 'answer.json', `${TIND}/log.json`, ...DAY], {
+      ...(answer === undefined ? {} : { 'answer.json': answer }),
+    })
+    expect(found.code).toBe(code)
+    expect(found.out + found.err).toMatch(said)
+  })
+
+  it.each([
+    [['import'], /name the telematics file and the log/],
+    [['import', 'a'], /name the telematics file and the log/],
+    [['import', 'a', 'b', 'c'], /name the telematics file and the log/],
+  ])('%j', async (words, said) => {
+    const found = await run(words)
+    expect(found.code).toBeGreaterThan(0)
+    expect(found.err + found.out).toMatch(said)
+  })
+
+  it('a log that is no log is told', async () => {
+    const found = await importing(mine, [], {})
+    expect(found.code).toBe(0)
+    const files = { 'answer.json': JSON.stringify(mine), 'bad.json': '{}' }
+    expect((await run(['import', 'answer.json', 'bad.json', ...DAY], files)).out).toMatch(
+      /Nothing is written/,
+    )
+    expect((await run(['import', 'answer.json', `${TIND}/stock.json`, ...DAY], files)).err).toMatch(
+      /stock\.json is no machine log/,
+    )
+  })
+})
+
+describe('addReadings', () => {
+  const machine = (hours: readonly (readonly [string, number])[], distance?: 'km' | 'mi') => ({
+    path: '',
+    header: {},
+    hours: hours.map(([date, value]) => ({ date, value })),
+    ...(distance === undefined
+      ? {}
+      : { distance: { unit: distance, readings: [{ date: NEW_DAY, value: 10 }] } }),
+  })
+  const { hours: _hours, ...noHours } = log.meters
+
+  it('takes the last reading of a day, keeps the log’s own, and sorts by day', () => {
+    const added = addReadings(
+      log,
+      machine([
+        ['2023-01-01', 350],
+        ['2023-10-04', 512],
+        [NEW_DAY, 513],
+        [NEW_DAY, 514],
+      ]),
+    )
+    expect(added).toMatchObject({ added: { hours: 2, distance: 0 }, kept: 1, notKept: [] })
+    const readings = added.log.meters.hours?.readings ?? []
+    expect(readings.map(({ date }) => date)).toEqual(readings.map(({ date }) => date).sort())
+    expect(readings.slice(-2)).toEqual([
+      { date: '2023-10-04', value: 512.6 },
+      { date: NEW_DAY, value: 514 },
+    ])
+  })
+
+  it('turns miles into the log’s kilometres: 10 mi are 16.09344 km by definition', () => {
+    expect(addReadings(log, machine([], 'mi')).log.meters.distance?.readings.at(-1)).toEqual({
+      date: NEW_DAY,
+      value: 16.09344,
+    })
+    expect(addReadings(log, machine([], 'km')).log.meters.distance?.readings.at(-1)?.value).toBe(10)
+  })
+
+  it('adds no meter that the log does not keep, and says so', () => {
+    const added = addReadings({ ...log, meters: noHours }, machine([[NEW_DAY, 1]]))
+    expect(added).toMatchObject({ added: { hours: 0 }, kept: 0, notKept: ['hours'] })
+    expect(added.log.meters).toEqual(noHours)
+    const none = addReadings({ ...log, meters: {} }, machine([[NEW_DAY, 1]], 'mi'))
+    expect(none).toMatchObject({ notKept: ['hours', 'distance'], log: { meters: {} } })
+  })
+
+  it('changes nothing that it is given', () => {
+    const before = structuredClone(log)
+    addReadings(log, machine([[NEW_DAY, 514]], 'mi'))
+    expect(log).toEqual(before)
+  })
+
+  it('a meter that is left out is told on the command line', async () => {
+    const files = {
+      'log.json': JSON.stringify({ ...log, meters: noHours }),
+      'answer.json': JSON.stringify(equipment({ SerialNumber: SERIAL }, [[NEW_DAY, 513]])),
+    }
+    const { out } = await run(['import', 'answer.json', 'log.json', ...DAY], files)
+    expect(out).toMatch(/The log keeps no meter of hours, so those readings are left out/)
+  })
+})
+
+describe('kits', () => {
+  it('a service that one machine has not is told, and the exit code says so', async () => {
+    const { code, err, out } = await run([
+      'kits',
+      TIND,
+      'examples/kvist-2',
+      ...VISIT,
+      '--service',
+      'gear-oil-change',
+    ])
+    expect(code).toBe(1)
+    expect(err).toMatch(/service\/service-not-on-sheet/)
+    expect(out).toMatch(/Kit for Station 2/)
+    expect((await run(['kits', TIND, ...VISIT, '--service', 'nothing', '--format', 'json'])).code).toBe(1)
+  })
+
+  it('two toolboxes or stocks are no set: nobody guesses which', async () => {
+    for (const kind of ['toolbox', 'stock']) {
+      const files = [
+        `${TIND}/sheet.json`,
+        `${TIND}/log.json`,
+        `${TIND}/${kind}.json`,
+        `examples/kvist-2/${kind}.json`,
+      ]
+      for (const command of ['kits', 'plan']) {
+        const { code, err } = await run([command, ...files, ...VISIT])
+        expect(code).toBe(2)
+        expect(err).toMatch(new RegExp(`more than one ${kind} among the files`))
+      }
+    }
+  })
+
+  it('without toolbox and stock everything is to be ordered; nothing due is said', async () => {
+    const files = [`${TIND}/sheet.json`, `${TIND}/log.json`]
+    expect((await run(['kits', ...files, ...VISIT])).out).toMatch(/To order, for all kits\n {2}1400.mL/)
+    expect(await run(['kits', ...files, '--today', '2022-11-21'])).toMatchObject({
+      code: 0,
+      out: 'Nothing is due.',
+    })
+    expect((await run(['kits'])).err).toMatch(/kits: name logs/)
+    expect((await run(['kits', 'a.json'], { 'a.json': '{' })).code).toBe(1)
+  })
+})
+
+describe('compare', () => {
+  const sheet = text('tind-4/sheet')
+  const procedure = text('tind-4/procedure')
+  const twoOf = (first: string, second: string) => ({ 'first.json': first, 'second.json': second })
+  const comparing = (files: Readonly<Record<string, string>>, ...words: readonly string[]) =>
+    run(['compare', ...Object.keys(files), ...words], files)
+
+  it('names what only one sheet has', async () => {
+    const other = JSON.parse(sheet)
+    delete other.gearcases.front.drainTemperature
+    const shorter = await comparing(twoOf(sheet, JSON.stringify({ ...other, revision: '\u001b[2J' })))
+    expect(shorter.code).toBe(1)
+    expect(shorter.out).toMatch(/drainTemperature: .* -> nothing/)
+    expect(shorter.out.replaceAll('\n', '')).not.toMatch(/\p{Cc}/u)
+    const json = await comparing(twoOf(sheet, JSON.stringify(other)), '--format', 'json')
+    expect(JSON.parse(json.out).leaves).toHaveLength(1)
+  })
+
+  it('names changed facts', async () => {
+    const { header: _header, ...other } = JSON.parse(sheet)
+    const { code, out } = await comparing(
+      twoOf(sheet, JSON.stringify({ ...other, machine: { ...other.machine, type: 'carrier' } })),
+    )
+    expect(code).toBe(1)
+    expect(out).toMatch(/changed \/machine\/type: ".*" -> "carrier"/)
+    expect(out).toMatch(/removed \/header: ".*" -> nothing/)
+  })
+
+  it('variants in words; a sheet with one variant has no difference', async () => {
+    expect((await comparing({ 'sheet.json': sheet })).out).toMatch(
+      /drainAndRefill\n {2}short: .*"700".*\n {2}long: .*"950"/,
+    )
+    expect(await comparing({ 'sheet.json': text('kvist-2/sheet') })).toMatchObject({
+      code: 0,
+      out: 'The variants have the same figures.',
+    })
+    expect((await comparing({ 'sheet.json': text('kvist-2/sheet') }, '--format', 'json')).out).toBe('[]')
+  })
+
+  it('two procedures of two sheets, or of another revision, are not compared', async () => {
+    const other = JSON.stringify({
+      ...JSON.parse(procedure),
+      sheet: { id: 'hallbrekka-tind-4', revision: '1' },
+    })
+    const files = { 'sheet.json': sheet, ...twoOf(procedure, other) }
+    expect(await comparing(files)).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(/the one sheet of both/),
+    })
+    expect(await comparing(twoOf(procedure, procedure))).toMatchObject({ code: 2 })
+  })
+
+  it('what cannot be read, and what is too much', async () => {
+    expect((await comparing({ 'sheet.json': '{' })).code).toBe(1)
+    expect((await comparing({ 'sheet.json': sheet, ...twoOf(sheet, sheet) })).err).toMatch(
+      /two sheets, two procedures/,
+    )
+  })
+})
+
+describe('record', () => {
+  it.each([
+    [['record'], {}, /name the record, its log/],
+    [['record', TIND, 'examples/kvist-2'], {}, /or one folder/],
+    [['record', `${TIND}/log.json`], {}, /one record is wanted, and there are 0/],
+    [['record', `${TIND}/record.json`, `${TIND}/record.json`], {}, /there are 2/],
+    [
+      ['record', `${TIND}/record.json`, `${TIND}/sheet.json`],
+      {},
+      /the log of machine station-2 is not among/,
+    ],
+  ])('%j', async (words, files, said) => {
+    expect(await run([...words, ...DAY], files)).toMatchObject({ code: 2, err: expect.stringMatching(said) })
+  })
+
+  it('without --out only checks; a file that cannot be read stops it', async () => {
+    expect(await run(['record', TIND, ...DAY])).toMatchObject({ code: 0, out: '' })
+    const found = await run(['record', 'a.json', ...DAY], { 'a.json': '{' })
+    expect(found).toMatchObject({ code: 1, out: expect.stringMatching(/spec\/not-json/) })
+  })
+
+  it('as JSON prints nothing but JSON, and its words on the other stream', async () => {
+    const bad = 'examples/mistakes/record-with-a-forgotten-plug'
+    const found = await run(['record', bad, ...DAY, '--format', 'json', '--out', 'log.json'])
+    expect(JSON.parse(found.out).findings.length).toBeGreaterThan(0)
+    expect(found.err).toMatch(/Not appended: the record has errors/)
+    expect(found.written.size).toBe(0)
+    const good = await run(['record', TIND, ...DAY, '--format', 'json', '--out', 'log.json'])
+    expect(JSON.parse(good.out).findings).toEqual([])
+    expect(good.err).toMatch(/Appended to log\.json: .*4 records/)
+    const again = await run(['record', 'set', ...DAY, '--format', 'json', '--out', 'log.json'], {
+      'set/log.json': good.written.get('log.json') ?? '',
+      'set/sheet.json': text('tind-4/sheet'),
+      'set/record.json': text('tind-4/record'),
+    })
+    expect(again).toMatchObject({ code: 1, err: expect.stringMatching(/the log already holds a record/) })
+  })
+})
+
+describe('repair', () => {
+  const BAD = 'examples/mistakes/forgotten-tightening'
+  it('as JSON gives the mends, what is left and the mended procedure', async () => {
+    const { code, out, err, written } = await run(['repair', BAD, '--format', 'json', '--out', 'mended.json'])
+    const answer = JSON.parse(out)
+    expect(code).toBe(0)
+    expect(answer.applied.length).toBeGreaterThan(0)
+    expect(answer.left).toEqual([])
+    expect(JSON.parse(written.get('mended.json') ?? '')).toEqual(answer.procedure)
+    expect(err).toBe('Written: mended.json')
+  })
+
+  it('without its sheet, or with what cannot be read', async () => {
+    expect((await run(['repair', `${BAD}/procedure.json`])).err).toMatch(/revision .* is not among the files/)
+    expect((await run(['repair', 'a.json'], { 'a.json': '{' })).code).toBe(1)
+  })
+
+  it('tells what no mend cures, by the name of the file', async () => {
+    const procedure = JSON.parse(text('tind-4/procedure'))
+    const files = {
+      'set/procedure.json': JSON.stringify({ ...procedure, services: ['nothing'] }),
+      'set/sheet.json': text('tind-4/sheet'),
+    }
+    const found = await run(['repair', 'set'], files)
+    expect(found.code).toBe(1)
+    expect(found.out).toMatch(
+      /^Nothing to mend\.\nset\/procedure\.json: error: .*\n {4}procedure\/unknown-service at/,
+    )
+  })
+})

@@ -1,0 +1,201 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { runCommand } from '../../src/cli/runCommand.js'
+import { memoryWorld } from '../support/memoryWorld.js'
+import { TODAY } from '../support/planExample.js'
+
+const TIND = 'examples/tind-4'
+const VISIT = ['--today', TODAY, '--ambient', '6degC']
+const example = (folder: string, file: string) => readFileSync(`examples/${folder}/${file}.json`, 'utf8')
+
+async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
+  const world = memoryWorld(files)
+  const code = await runCommand(words, world)
+  return { code, out: world.out.join('\n'), err: world.err.join('\n'), written: world.written }
+}
+
+/** A set with a stale reading and a dear wish: a warning of `plan`, and nothing of `check`. */
+const STALE = 'examples/mistakes/stale-reading'
+
+describe('--format: each command prints what it can, and refuses the rest', () => {
+  const COMMANDS: Readonly<Record<string, readonly [words: readonly string[], formats: readonly string[]]>> =
+    {
+      check: [[TIND], ['text', 'json', 'sarif']],
+      due: [[TIND], ['text', 'json']],
+      plan: [[TIND], ['text', 'json', 'sarif']],
+      card: [
+        [TIND, '--out', 'cards'],
+        ['text', 'json', 'sarif'],
+      ],
+      cues: [[TIND], ['text', 'json', 'vtt']],
+      kits: [[TIND], ['text', 'json']],
+      repair: [[TIND], ['text', 'json']],
+      compare: [[`${TIND}/sheet.json`], ['text', 'json']],
+      record: [[TIND], ['text', 'json', 'sarif']],
+      convert: [
+        ['8.9 lbf.ft', '--to', 'N.m'],
+        ['text', 'json'],
+      ],
+      schema: [['stock'], ['text', 'json']],
+    }
+  const rows = Object.entries(COMMANDS).flatMap(([name, [words, formats]]) =>
+    ['text', 'json', 'sarif', 'vtt'].map(
+      (format) => [name, format, words, formats.includes(format)] as const,
+    ),
+  )
+
+  it.each(rows)('%s --format %s', async (name, format, words, can) => {
+    const visit = name === 'convert' || name === 'schema' ? [] : VISIT
+    const { code, out, err } = await run([name, ...words, ...visit, '--format', format])
+    if (!can) {
+      expect(code).toBe(2)
+      expect(err).toMatch(new RegExp(`${name} --format ${format}: text, .* is what it prints`))
+      expect(out).toBe('')
+      return
+    }
+    expect(code).toBe(name === 'compare' ? 1 : 0)
+    if (name === 'card') expect(out).toMatch(/^Card written/)
+    else if (format === 'json' || format === 'sarif') expect(() => JSON.parse(out)).not.toThrow()
+    else if (format === 'vtt') expect(out).toMatch(/^WEBVTT/)
+  })
+
+  it('a format that nobody knows is refused by all', async () => {
+    expect(await run(['check', TIND, '--format', 'xml'])).toMatchObject({ code: 2 })
+  })
+})
+
+describe('--level: from which findings on the exit code is 1', () => {
+  it.each([
+    ['error', 0],
+    ['warning', 1],
+    ['info', 1],
+  ])('plan of a stale reading at %s: %s', async (level, code) => {
+    for (const format of ['text', 'json', 'sarif'])
+      expect((await run(['plan', STALE, ...VISIT, '--level', level, '--format', format])).code).toBe(code)
+    expect((await run(['card', STALE, ...VISIT, '--level', level, '--out', 'cards'])).code).toBe(code)
+    expect((await run(['cues', STALE, ...VISIT, '--level', level])).code).toBe(code)
+  })
+
+  it('the findings of a plan are printed in each format, with their sentence', async () => {
+    const code = 'service/reading-stale'
+    expect((await run(['plan', STALE, ...VISIT])).out).toMatch(new RegExp(`Findings\\n\\n[\\s\\S]*${code}`))
+    const json = JSON.parse((await run(['plan', STALE, ...VISIT, '--format', 'json'])).out)
+    expect(json.findings.map((found: { code: string }) => found.code)).toContain(code)
+    const sarif = JSON.parse((await run(['plan', STALE, ...VISIT, '--format', 'sarif'])).out)
+    expect(sarif.runs[0].results.map((found: { ruleId: string }) => found.ruleId)).toContain(code)
+    expect((await run(['card', STALE, ...VISIT, '--out', 'cards', '--format', 'json'])).err).toContain(code)
+  })
+
+  it('waived findings never count, and are suppressed in SARIF', async () => {
+    const sheet = JSON.parse(example('mistakes/misprinted-second-unit', 'sheet'))
+    const wrong = await run(['check', 'set', '--today', TODAY, '--format', 'json'], {
+      'set/sheet.json': JSON.stringify(sheet),
+    })
+    expect(wrong.code).toBe(1)
+    const [{ code, path }] = JSON.parse(wrong.out).findings
+    const waived = { ...sheet, waivers: [{ code, path, reason: 'the bulletin says so' }] }
+    const files = { 'set/sheet.json': JSON.stringify(waived) }
+    const after = await run(['check', 'set', '--today', TODAY, '--format', 'sarif'], files)
+    expect(after.code).toBe(0)
+    const [result] = JSON.parse(after.out).runs[0].results
+    expect(result).toMatchObject({
+      ruleId: code,
+      level: 'note',
+      suppressions: [{ kind: 'inSource', justification: 'the bulletin says so' }],
+    })
+    expect((await run(['check', 'set', '--today', TODAY], files)).out).toContain(
+      '(waived: the bulletin says so)',
+    )
+  })
+})
+
+describe('files and folders', () => {
+  it('a folder without a document, and one with other files alone', async () => {
+    expect(await run(['check', 'set'], { 'set/readme.txt': 'x' })).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(/set: no \.json or \.yaml file in this folder/),
+    })
+  })
+
+  it('endings in capitals are read by what they are; two folders are two sets', async () => {
+    const yaml = "kind: stock\nversion: '1.0'\nid: shelf\nname: Shelf\ncontainers: {}\nseals: {}\n"
+    const files = {
+      'one/A.YAML': yaml,
+      'one/b.txt': '',
+      'two/C.YML': yaml,
+      'two/D.JSON': example('kvist-2', 'toolbox'),
+    }
+    const { code, out } = await run(['check', 'one', 'two'], files)
+    expect(code).toBe(0)
+    expect(out).toMatch(/3 documents read, 0 findings/)
+    expect((await run(['check', 'one/A.YAML'], files)).out).toMatch(/1 document read, 0 findings/)
+  })
+
+  it('YAML and JSON of one machine are one set', async () => {
+    const files = {
+      'set/log.yaml': example('tind-4', 'log'),
+      'set/sheet.json': example('tind-4', 'sheet'),
+    }
+    expect(await run(['due', 'set', '--today', TODAY], files)).toMatchObject({ code: 0 })
+  })
+
+  it('a file of the wrong shape names its line in YAML too', async () => {
+    const yaml =
+      "kind: stock\nversion: '1.0'\nid: shelf\nname: Shelf\ncontainers: {}\nseals: {}\ncolour: red\n"
+    const { code, out } = await run(['check', 'a.yaml'], { 'a.yaml': yaml })
+    expect(code).toBe(1)
+    expect(out).toMatch(/^a\.yaml:7:1: error: .*\n {4}spec\/unknown-key at \/colour$/m)
+  })
+})
+
+describe('words from documents', () => {
+  it('cannot move the cursor of a terminal', async () => {
+    const name = 'Station \u001b[2J\u009b31m\u202e2'
+    const log = JSON.stringify({ ...JSON.parse(example('tind-4', 'log')), name })
+    const files = { 'set/log.json': log, 'set/sheet.json': example('tind-4', 'sheet') }
+    const printed: string[] = []
+    for (const command of ['due', 'kits', 'plan', 'cues']) {
+      const { out, err } = await run([command, 'set', ...VISIT], files)
+      printed.push(out, err)
+    }
+    const lost = await run(['due', 'set/log.json'], {
+      'set/log.json': JSON.stringify({ ...JSON.parse(log), sheet: { id: 'x', revision: '\u001b[2J' } }),
+    })
+    printed.push(lost.err)
+    for (const text of printed) expect(text.replaceAll('\n', '')).not.toMatch(/\p{Cc}|[\u202a-\u202e]/u)
+  })
+})
+
+describe('faults', () => {
+  it('of this program are told as such, without a stack trace', async () => {
+    for (const thrown of [new Error('a bug\u001b[2J'), 'no error at all']) {
+      const world = memoryWorld()
+      const isFolder = async () => false
+      const readText = async () => JSON.stringify({})
+      const print = () => {
+        throw thrown
+      }
+      expect(await runCommand(['check', 'a.json'], { ...world, isFolder, readText, print })).toBe(2)
+      expect(world.err.join('')).toMatch(/a fault of this program, not of your files: (a bug|no error)/)
+      expect(world.err.join('').replaceAll('\n', ' ')).not.toMatch(/ {2,}at |\p{Cc}/u)
+    }
+  })
+
+  it('in writing that the system does not name are no usage error', async () => {
+    const writeText = () => Promise.reject(new Error('odd'))
+    const world = memoryWorld()
+    expect(await runCommand(['card', TIND, ...VISIT, '--out', 'x'], { ...world, writeText })).toBe(2)
+    expect(world.err.join('')).toMatch(/a fault of this program/)
+    const full = Object.assign(new Error('x'), { code: 'ENOSPC' })
+    const odd = Object.assign(new Error('x'), { code: 'EODD' })
+    for (const [error, said] of [
+      [full, /the disk is full/],
+      [odd, /cannot be written \(EODD\)/],
+    ] as const) {
+      const other = memoryWorld()
+      const failing = { ...other, writeText: () => Promise.reject(error) }
+      expect(await runCommand(['card', TIND, ...VISIT, '--out', 'x'], failing)).toBe(2)
+      expect(other.err.join('')).toMatch(said)
+    }
+  })
+})

@@ -1,0 +1,127 @@
+import { describe, expect, it } from 'vitest'
+import { readOptions } from '../../src/cli/readOptions.js'
+import { runCommand } from '../../src/cli/runCommand.js'
+import { UsageError } from '../../src/cli/usageError.js'
+import { memoryWorld } from '../support/memoryWorld.js'
+
+const read = (...words: readonly string[]) => readOptions(words, memoryWorld())
+
+describe('the words of a command line', () => {
+  it('have the defaults that the help states', () => {
+    expect(read('a', 'b')).toEqual({
+      paths: ['a', 'b'],
+      help: false,
+      level: 'warning',
+      format: 'text',
+      today: memoryWorld().today(),
+      services: 'due',
+      due: {
+        soon: { hours: 10, distance: { value: 100, unit: 'km' }, days: 14 },
+        staleAfter: { days: 30 },
+      },
+      edition: '2017',
+      sheets: [],
+      telematics: '2020',
+    })
+  })
+
+  it('say all of it otherwise', () => {
+    const words = [
+      ...['--level', 'info', '--format', 'json', '--today', '2020-02-29', '--ambient', '43degF'],
+      ...[
+        '--machine',
+        'm',
+        '--service',
+        's',
+        '--service',
+        't',
+        '--severity',
+        'severe',
+        '--soon-hours',
+        '1.5',
+      ],
+      ...['--soon-km', '2', '--soon-days', '0', '--stale-days', '7', '--edition', '2003', '--out', 'o'],
+      ...[
+        '--to',
+        'mm',
+        '--assume',
+        'us',
+        '--sheet',
+        'x',
+        '--sheet',
+        'y',
+        '--equipment',
+        'e',
+        '--telematics',
+        '2016',
+      ],
+    ]
+    expect(read(...words)).toEqual({
+      paths: [],
+      help: false,
+      level: 'info',
+      format: 'json',
+      today: '2020-02-29',
+      ambient: { value: 43, unit: 'degF' },
+      machine: 'm',
+      services: ['s', 't'],
+      due: { soon: { hours: 1.5, distance: { value: 2, unit: 'km' }, days: 0 }, staleAfter: { days: 7 } },
+      severity: 'severe',
+      edition: '2003',
+      out: 'o',
+      to: 'mm',
+      assume: 'us',
+      sheets: ['x', 'y'],
+      equipment: 'e',
+      telematics: '2016',
+    })
+    expect(read('-h').help).toBe(true)
+  })
+
+  it.each([
+    [['--ambient', '-10degC'], { value: -10, unit: 'degC' }],
+    [['--ambient=-10 °C'], { value: -10, unit: 'degC' }],
+    [['--ambient', '-0.5 degC'], { value: -0.5, unit: 'degC' }],
+    [['--ambient', '-100degC'], { value: -100, unit: 'degC' }],
+    [['--ambient', '100degC'], { value: 100, unit: 'degC' }],
+    [['--ambient', '280 K'], { value: 280, unit: 'K' }],
+  ] as const)('%j is a temperature', (words, ambient) => {
+    expect(read(...words).ambient).toEqual(ambient)
+  })
+
+  it.each([
+    [['--ambient', '-100.1degC'], /no day is that cold or hot/],
+    [['--ambient', '100.1degC'], /no day is that cold or hot/],
+    [['--ambient', '0 K'], /no day is that cold or hot/],
+    [['--ambient', '5-10 degC'], /a temperature such as/],
+    [['--ambient', '6 ± 1 degC'], /a temperature such as/],
+    [['--ambient', '6'], /a temperature such as/],
+    [['--ambient', ''], /a temperature such as/],
+    [['--soon-hours', '-3'], /--soon-hours -3: a number is wanted/],
+    [['--soon-km', '1e3'], /--soon-km 1e3: a number is wanted/],
+    [['--soon-days', 'NaN'], /--soon-days NaN/],
+    [['--stale-days', '12345678'], /a number is wanted/],
+    [['--level', 'fatal'], /one of error, warning, info/],
+    [['--severity', 'hard'], /one of normal, severe/],
+    [['--telematics', '2017'], /one of 2016, 2020/],
+    [['--today', '06.10.2023'], /a date such as/],
+    [['--out'], /--out/],
+    [['-x'], /-x/],
+    [['--help=yes'], /help/],
+  ])('%j is refused', (words, said) => {
+    expect(() => read(...words)).toThrow(UsageError)
+    expect(() => read(...words)).toThrow(said)
+  })
+
+  it('a number below zero without an option is a word like others, and a file after `--` too', () => {
+    expect(read('-40 degC', '--to', 'degF')).toMatchObject({ paths: ['-40 degC'], to: 'degF' })
+    expect(read('-5', 'degC')).toMatchObject({ paths: ['-5', 'degC'] })
+    expect(read('--', '-file.json')).toMatchObject({ paths: ['-file.json'] })
+  })
+
+  it('-40 degrees are as many in °F', async () => {
+    const world = memoryWorld()
+    expect(await runCommand(['convert', '-40 degC', '--to', 'degF'], world)).toBe(0)
+    expect(world.out.join('')).toMatch(/^[−-]40.°C = [−-]40.°F/)
+  })
+})
