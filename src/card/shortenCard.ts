@@ -62,6 +62,7 @@ export function shortenCard(card: CardModel): CardModel {
       .map((section) => ({
         ...section,
         parts: section.parts.flatMap((part) => shortenPart(part, section.id)),
-      })),
+      }))
+      .filter(({ parts }) => parts.length > 0),
   }
 }

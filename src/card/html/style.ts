@@ -159,7 +159,7 @@ tr,.list li,.blanks{break-inside:avoid}
 .number{min-width:1.3em}
 .group{margin-bottom:3px}
 .group h3{padding:0 6px}
-.caution,.cautions{background:none;border-width:1.2px;padding:0 4px;margin:1px 0;gap:4px;font-size:7.3pt;line-height:1.12}
+.caution,.cautions{background:none;border-width:1.2px;padding:1.2px 4px .6px;margin:1px 0;gap:4px;font-size:7.3pt;line-height:1.12}
 .cautions{margin-top:4px;font-size:8pt}
 .cautions .sign-caution{width:16px;height:15px}
 .box{border-width:1.3px;width:.95em;height:.95em}

@@ -1,0 +1,18 @@
+import { describe, expect, it } from 'vitest'
+import { cardModel, renderShortCard, shortenCard } from '../../src/card/index.js'
+import { en } from '../../src/message/en/index.js'
+import { planExample } from '../support/planExample.js'
+
+describe('the short card', () => {
+  it('has no heading without anything below it', () => {
+    const card = shortenCard(cardModel(planExample('tind-4'), en))
+    expect(card.sections.filter(({ parts }) => parts.length === 0)).toEqual([])
+    expect(renderShortCard(cardModel(planExample('tind-4'), en))).not.toContain('What is missing')
+  })
+
+  it('still says what is missing where something is', () => {
+    const html = renderShortCard(cardModel(planExample('kvist-2'), en))
+    expect(html).toContain('What is missing')
+    expect(html).toContain('does not state the tightening')
+  })
+})
