@@ -1,0 +1,190 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { runCommand } from '../../src/cli/runCommand.js'
+import { memoryWorld } from '../support/memoryWorld.js'
+import { TODAY } from '../support/planExample.js'
+
+const TIND = 'examples/tind-4'
+const DAY = ['--today', TODAY]
+const VISIT = [...DAY, '--ambient', '6degC']
+const text = (path: string) => readFileSync(`examples/${path}.json`, 'utf8')
+
+async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
+  const world = memoryWorld(files)
+  const code = await runCommand(words, world)
+  return { code, out: world.out.join('\n'), err: world.err.join('\n'), written: world.written }
+}
+
+describe('kits', () => {
+  it('a service that one machine has not is told, and the exit code says so', async () => {
+    const { code, err, out } = await run([
+      'kits',
+      TIND,
+      'examples/kvist-2',
+      ...VISIT,
+      '--service',
+      'gear-oil-change',
+    ])
+    expect(code).toBe(1)
+    expect(err).toMatch(/service\/service-not-on-sheet/)
+    expect(out).toMatch(/Kit for Station 2/)
+    expect((await run(['kits', TIND, ...VISIT, '--service', 'nothing', '--format', 'json'])).code).toBe(1)
+  })
+
+  it('two toolboxes or stocks are no set: nobody guesses which', async () => {
+    for (const kind of ['toolbox', 'stock']) {
+      const files = [
+        `${TIND}/sheet.json`,
+        `${TIND}/log.json`,
+        `${TIND}/${kind}.json`,
+        `examples/kvist-2/${kind}.json`,
+      ]
+      for (const command of ['kits', 'plan']) {
+        const { code, err } = await run([command, ...files, ...VISIT])
+        expect(code).toBe(2)
+        expect(err).toMatch(new RegExp(`more than one ${kind} among the files`))
+      }
+    }
+  })
+
+  it('without toolbox and stock everything is to be ordered; nothing due is said', async () => {
+    const files = [`${TIND}/sheet.json`, `${TIND}/log.json`]
+    expect((await run(['kits', ...files, ...VISIT])).out).toMatch(/To order, for all kits\n {2}1400.mL/)
+    expect(await run(['kits', ...files, '--today', '2022-11-21'])).toMatchObject({
+      code: 0,
+      out: 'Nothing is due.',
+    })
+    expect((await run(['kits'])).err).toMatch(/kits: name logs/)
+    expect((await run(['kits', 'a.json'], { 'a.json': '{' })).code).toBe(1)
+  })
+})
+
+describe('compare', () => {
+  const sheet = text('tind-4/sheet')
+  const procedure = text('tind-4/procedure')
+  const twoOf = (first: string, second: string) => ({ 'first.json': first, 'second.json': second })
+  const comparing = (files: Readonly<Record<string, string>>, ...words: readonly string[]) =>
+    run(['compare', ...Object.keys(files), ...words], files)
+
+  it('names what only one sheet has', async () => {
+    const other = JSON.parse(sheet)
+    delete other.gearcases.front.drainTemperature
+    const shorter = await comparing(twoOf(sheet, JSON.stringify({ ...other, revision: '\u001b[2J' })))
+    expect(shorter.code).toBe(1)
+    expect(shorter.out).toMatch(/drainTemperature: .* -> nothing/)
+    expect(shorter.out.replaceAll('\n', '')).not.toMatch(/\p{Cc}/u)
+    const json = await comparing(twoOf(sheet, JSON.stringify(other)), '--format', 'json')
+    expect(JSON.parse(json.out).leaves).toHaveLength(1)
+  })
+
+  it('names changed facts', async () => {
+    const { header: _header, ...other } = JSON.parse(sheet)
+    const { code, out } = await comparing(
+      twoOf(sheet, JSON.stringify({ ...other, machine: { ...other.machine, type: 'carrier' } })),
+    )
+    expect(code).toBe(1)
+    expect(out).toMatch(/changed \/machine\/type: ".*" -> "carrier"/)
+    expect(out).toMatch(/removed \/header: ".*" -> nothing/)
+  })
+
+  it('variants in words; a sheet with one variant has no difference', async () => {
+    expect((await comparing({ 'sheet.json': sheet })).out).toMatch(
+      /drainAndRefill\n {2}short: .*"700".*\n {2}long: .*"950"/,
+    )
+    expect(await comparing({ 'sheet.json': text('kvist-2/sheet') })).toMatchObject({
+      code: 0,
+      out: 'The variants have the same figures.',
+    })
+    expect((await comparing({ 'sheet.json': text('kvist-2/sheet') }, '--format', 'json')).out).toBe('[]')
+  })
+
+  it('two procedures of two sheets, or of another revision, are not compared', async () => {
+    const other = JSON.stringify({
+      ...JSON.parse(procedure),
+      sheet: { id: 'hallbrekka-tind-4', revision: '1' },
+    })
+    const files = { 'sheet.json': sheet, ...twoOf(procedure, other) }
+    expect(await comparing(files)).toMatchObject({
+      code: 2,
+      err: expect.stringMatching(/the one sheet of both/),
+    })
+    expect(await comparing(twoOf(procedure, procedure))).toMatchObject({ code: 2 })
+  })
+
+  it('what cannot be read, and what is too much', async () => {
+    expect((await comparing({ 'sheet.json': '{' })).code).toBe(1)
+    expect((await comparing({ 'sheet.json': sheet, ...twoOf(sheet, sheet) })).err).toMatch(
+      /two sheets, two procedures/,
+    )
+  })
+})
+
+describe('record', () => {
+  it.each([
+    [['record'], {}, /name the record, its log/],
+    [['record', TIND, 'examples/kvist-2'], {}, /or one folder/],
+    [['record', `${TIND}/log.json`], {}, /one record is wanted, and there are 0/],
+    [['record', `${TIND}/record.json`, `${TIND}/record.json`], {}, /there are 2/],
+    [
+      ['record', `${TIND}/record.json`, `${TIND}/sheet.json`],
+      {},
+      /the log of machine station-2 is not among/,
+    ],
+  ])('%j', async (words, files, said) => {
+    expect(await run([...words, ...DAY], files)).toMatchObject({ code: 2, err: expect.stringMatching(said) })
+  })
+
+  it('without --out only checks; a file that cannot be read stops it', async () => {
+    expect(await run(['record', TIND, ...DAY])).toMatchObject({ code: 0, out: '' })
+    const found = await run(['record', 'a.json', ...DAY], { 'a.json': '{' })
+    expect(found).toMatchObject({ code: 1, out: expect.stringMatching(/spec\/not-json/) })
+  })
+
+  it('as JSON prints nothing but JSON, and its words on the other stream', async () => {
+    const bad = 'examples/mistakes/record-with-a-forgotten-plug'
+    const found = await run(['record', bad, ...DAY, '--format', 'json', '--out', 'log.json'])
+    expect(JSON.parse(found.out).findings.length).toBeGreaterThan(0)
+    expect(found.err).toMatch(/Not appended: the record has errors/)
+    expect(found.written.size).toBe(0)
+    const good = await run(['record', TIND, ...DAY, '--format', 'json', '--out', 'log.json'])
+    expect(JSON.parse(good.out).findings).toEqual([])
+    expect(good.err).toMatch(/Appended to log\.json: .*4 records/)
+    const again = await run(['record', 'set', ...DAY, '--format', 'json', '--out', 'log.json'], {
+      'set/log.json': good.written.get('log.json') ?? '',
+      'set/sheet.json': text('tind-4/sheet'),
+      'set/record.json': text('tind-4/record'),
+    })
+    expect(again).toMatchObject({ code: 1, err: expect.stringMatching(/the log already holds a record/) })
+  })
+})
+
+describe('repair', () => {
+  const BAD = 'examples/mistakes/forgotten-tightening'
+  it('as JSON gives the mends, what is left and the mended procedure', async () => {
+    const { code, out, err, written } = await run(['repair', BAD, '--format', 'json', '--out', 'mended.json'])
+    const answer = JSON.parse(out)
+    expect(code).toBe(0)
+    expect(answer.applied.length).toBeGreaterThan(0)
+    expect(answer.left).toEqual([])
+    expect(JSON.parse(written.get('mended.json') ?? '')).toEqual(answer.procedure)
+    expect(err).toBe('Written: mended.json')
+  })
+
+  it('without its sheet, or with what cannot be read', async () => {
+    expect((await run(['repair', `${BAD}/procedure.json`])).err).toMatch(/revision .* is not among the files/)
+    expect((await run(['repair', 'a.json'], { 'a.json': '{' })).code).toBe(1)
+  })
+
+  it('tells what no mend cures, by the name of the file', async () => {
+    const procedure = JSON.parse(text('tind-4/procedure'))
+    const files = {
+      'set/procedure.json': JSON.stringify({ ...procedure, services: ['nothing'] }),
+      'set/sheet.json': text('tind-4/sheet'),
+    }
+    const found = await run(['repair', 'set'], files)
+    expect(found.code).toBe(1)
+    expect(found.out).toMatch(
+      /^Nothing to mend\.\nset\/procedure\.json: error: .*\n {4}procedure\/unknown-service at/,
+    )
+  })
+})

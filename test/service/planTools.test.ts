@@ -1,0 +1,234 @@
+import { describe, expect, it } from 'vitest'
+import { kitContents, planVisit } from '../../src/service/index.js'
+import type { FunnelAndHose, SpecSheet, Toolbox } from '../../src/spec/index.js'
+import { applyPatch, type PatchOperation } from '../../src/spec/index.js'
+import { planExample, requestExample } from '../support/planExample.js'
+
+const patched =
+  (...operations: readonly PatchOperation[]) =>
+  (sheet: SpecSheet): SpecSheet =>
+    applyPatch(sheet, operations) as SpecSheet
+
+const replace = (path: string, value: unknown): PatchOperation => ({ op: 'replace', path, value })
+
+const codes = (found: readonly { readonly code: string }[]) => found.map(({ code }) => code)
+
+describe('tools', () => {
+  const toolbox = (change: Partial<Toolbox>) => ({
+    toolbox: (given: Toolbox): Toolbox => ({ ...given, ...change }),
+  })
+  const drive = (value: unknown) => ({
+    sheet: patched(replace('/gearcases/front/openings/fill/drive', value)),
+  })
+  const socketFor = (value: unknown, change: Partial<Toolbox> = {}) =>
+    planExample('tind-4', { ...drive(value), ...toolbox(change) }).tools.find(
+      ({ kind, for: parts }) =>
+        kind === 'socket' && parts.some(({ path }) => path === '/gearcases/front/openings/fill'),
+    )
+
+  it('by hand needs none', () => {
+    expect(socketFor({ kind: 'hand' })).toMatchObject({
+      verdict: 'fits',
+      reasons: [{ code: 'service/hand-only' }],
+    })
+  })
+
+  it('a slot needs no size', () => {
+    expect(socketFor({ kind: 'slot' })).toMatchObject({ verdict: 'missing' })
+    const sockets = { blade: { name: 'wide blade', fits: 'slot' } } as const
+    expect(socketFor({ kind: 'slot' }, { sockets })).toMatchObject({
+      verdict: 'fits',
+      have: { id: 'blade' },
+      reasons: [{ params: { size: '' } }],
+    })
+  })
+
+  it('a hexagon without a size cannot be told', () => {
+    expect(socketFor({ kind: 'internal hex' })).toMatchObject({
+      verdict: 'cannot tell',
+      reasons: [{ code: 'service/drive-not-stated' }],
+    })
+  })
+
+  it('sizes are designations: 3/16 in is no 5 mm', () => {
+    const sockets = { key: { name: '5 mm key', fits: 'internal hex', size: '5 mm' } } as const
+    expect(socketFor({ kind: 'internal hex', size: '3/16 in' }, { sockets })?.verdict).toBe('missing')
+    expect(socketFor({ kind: 'internal hex', size: '5 mm' }, { sockets })?.have?.id).toBe('key')
+  })
+
+  it('a socket with a square comes before a key without one', () => {
+    const sockets = {
+      key: { name: 'key', fits: 'internal hex', size: '5 mm' },
+      bit: { name: 'bit', fits: 'internal hex', size: '5 mm', drive: '1/2 in' },
+    } as const
+    expect(socketFor({ kind: 'internal hex', size: '5 mm' }, { sockets })?.have?.id).toBe('bit')
+  })
+
+  describe('stands: two a support, and each bears the whole machine of 640 kg', () => {
+    const stands = (
+      sets: Readonly<Record<string, readonly [count: number, kilograms: number]>>,
+      mass?: unknown,
+    ) => {
+      const plan = planExample('tind-4', {
+        ...toolbox({
+          stands: Object.fromEntries(
+            Object.entries(sets).map(([id, [count, value]]) => [
+              id,
+              { name: id, count, rating: { value, unit: 'kg' } },
+            ]),
+          ),
+        }),
+        ...(mass === undefined ? {} : { sheet: patched(replace('/machine/mass', mass)) }),
+      })
+      const found = plan.tools.filter(({ kind }) => kind === 'stands')
+      return found.map(({ verdict, have, reasons }) => [verdict, have?.id, reasons[0]?.code])
+    }
+    const HOLD = 'service/stands-hold'
+    const WEAK = 'service/stands-too-weak'
+
+    it.each([
+      [639.9, ['does not fit', 'pair', WEAK]],
+      [640, ['fits', 'pair', HOLD]],
+      [640.1, ['fits', 'pair', HOLD]],
+    ])('rated %s kg', (rating, expected) => {
+      expect(stands({ pair: [2, rating] })).toEqual([expected])
+    })
+
+    it.each([
+      ['limits', { kind: 'limits', min: '600', max: '650', unit: 'kg' }, 650],
+      [
+        'a tolerance',
+        { kind: 'nominal with tolerance', value: '640.1', minus: '5', plus: '0.2', unit: 'kg' },
+        640.3,
+      ],
+    ])('%s: the most that it may weigh', (_what, mass, most) => {
+      expect(stands({ pair: [2, most] }, mass)).toEqual([['fits', 'pair', HOLD]])
+      expect(stands({ pair: [2, most - 0.1] }, mass)).toEqual([['does not fit', 'pair', WEAK]])
+    })
+
+    it('a mass that is not stated, or has no upper end, cannot be told', () => {
+      const open = ['cannot tell', 'pair', 'service/mass-not-stated']
+      expect(stands({ pair: [2, 1000] }, { kind: 'not stated' })).toEqual([open])
+      expect(stands({ pair: [2, 1000] }, { kind: 'limits', min: '600', unit: 'kg' })).toEqual([open])
+    })
+
+    it('one is too few; two sets of one do together; a weak one does not count', () => {
+      expect(stands({ one: [1, 1000] })).toEqual([['does not fit', 'one', 'service/stands-too-few']])
+      expect(stands({ one: [1, 1000], other: [1, 700] })).toEqual([
+        ['fits', 'one', HOLD],
+        ['fits', 'other', HOLD],
+      ])
+      expect(stands({ weak: [2, 500], one: [1, 1000] })).toEqual([
+        ['does not fit', 'one', 'service/stands-too-few'],
+      ])
+      expect(stands({})).toEqual([['missing', undefined, 'service/stands-missing']])
+      expect(stands({ none: [0, 1000] })).toEqual([['does not fit', 'none', 'service/stands-too-few']])
+    })
+
+    it('a set that is enough alone comes before two', () => {
+      expect(stands({ one: [1, 2000], pair: [2, 1000] })).toEqual([['fits', 'pair', HOLD]])
+    })
+  })
+
+  describe('calibration: 12 months or 5,000 cycles, due at the limit itself', () => {
+    const found = (calibration: unknown) => {
+      const plan = planExample('tind-4', {
+        toolbox: (given) =>
+          applyPatch(given, [
+            calibration === undefined
+              ? { op: 'remove', path: '/wrenches/half-inch-click/calibration' }
+              : replace('/wrenches/half-inch-click/calibration', calibration),
+          ]) as Toolbox,
+      })
+      expect(plan.wrenches.use).toContain('half-inch-click')
+      return plan.findings.map(({ code, path, params }) => [code, path, params['dueOn']])
+    }
+    const WRENCH = '/wrenches/half-inch-click'
+
+    it.each([
+      ['2022-10-05', '2023-10-05'],
+      ['2022-10-06', '2023-10-06'],
+    ])('dated %s has run out on 6 October 2023', (date, dueOn) => {
+      expect(found({ date })).toEqual([['service/calibration-run-out', `${WRENCH}/calibration/date`, dueOn]])
+    })
+
+    it('dated 7 October 2022 has a day left', () => {
+      expect(found({ date: '2022-10-07' })).toEqual([])
+    })
+
+    it.each([
+      [4999, []],
+      [5000, [['service/calibration-cycles-run-out', `${WRENCH}/calibration/cyclesSince`, undefined]]],
+      [5001, [['service/calibration-cycles-run-out', `${WRENCH}/calibration/cyclesSince`, undefined]]],
+    ])('%s cycles', (cyclesSince, expected) => {
+      expect(found({ date: '2023-02-11', cyclesSince })).toEqual(expected)
+    })
+
+    it('both may have run out, and both are told', () => {
+      expect(found({ date: '2022-01-01', cyclesSince: 6000 })).toHaveLength(2)
+    })
+
+    it('a date that nobody kept is information', () => {
+      expect(found(undefined)).toEqual([['service/calibration-not-kept', WRENCH, undefined]])
+    })
+  })
+
+  describe('several of a kind', () => {
+    const long = requestExample('tind-4').toolbox?.fillers['long-hose'] as FunnelAndHose
+    const wide = {
+      ...long,
+      name: 'wide hose',
+      hose: { ...long.hose, bore: { value: 20, unit: 'mm' as const } },
+    }
+
+    it('the quickest hose is taken and listed, in whatever order they hang', () => {
+      for (const fillers of [
+        { long, wide },
+        { wide, long },
+      ]) {
+        const plan = planExample('tind-4', toolbox({ fillers }))
+        const hoses = plan.tools.filter(({ kind }) => kind === 'filler')
+        expect(hoses).toMatchObject([{ have: { id: 'wide', name: 'wide hose' }, verdict: 'fits' }])
+        expect(hoses[0]?.for).toHaveLength(2)
+        expect(kitContents(plan).tools).toContainEqual({ id: 'wide', name: 'wide hose' })
+      }
+    })
+
+    it('without a temperature the first hose is listed, and its time cannot be told', () => {
+      const { ambient: _ambient, ...request } = requestExample('tind-4', toolbox({ fillers: { long, wide } }))
+      const planned = planVisit(request)
+      if (!planned.ok) throw new Error('no plan')
+      expect(planned.value.tools.filter(({ kind }) => kind === 'filler')).toMatchObject([
+        { have: { id: 'long' } },
+      ])
+    })
+
+    it('no hose at all is told', () => {
+      const plan = planExample('tind-4', toolbox({ fillers: {} }))
+      const pours = plan.waits.filter(({ kind }) => kind === 'pour')
+      expect(pours.map(({ reasons }) => reasons[0]?.code)).toEqual(['service/no-filler', 'service/no-filler'])
+    })
+
+    it('of pans the smallest that holds all; too small and none are told', () => {
+      const pan = (value: number) => ({ name: `${value} mL`, size: { value, unit: 'mL' as const } })
+      const verdict = (pans: Toolbox['pans']) => {
+        const plan = planExample('tind-4', toolbox({ pans }))
+        return [plan.pan.verdict, plan.pan.have?.id, ...codes(plan.findings)]
+      }
+      // 450 and 950 mL: 1,400 mL together.
+      expect(verdict({ big: pan(6000), just: pan(1400) })).toEqual(['fits', 'just'])
+      expect(verdict({ small: pan(1399) })).toEqual(['does not fit', 'small', 'service/pan-too-small'])
+      expect(verdict({ tiny: pan(10) })).toEqual(['does not fit', undefined, 'service/pan-too-small'])
+      expect(verdict({})).toEqual(['missing', undefined, 'service/no-pan'])
+    })
+  })
+
+  it('a machine without supports is planned all the same', () => {
+    const { sheet, ...request } = requestExample('tind-4')
+    const planned = planVisit({
+      ...request,
+      sheet: { ...sheet, machine: { ...sheet.machine, supports: {} } },
+    })
+    expect(planned.findings.length + (planned.ok ? planned.value.steps.length : 0)).toBeGreaterThan(0)
+  })
+})

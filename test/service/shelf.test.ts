@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest'
+import { groupKits, kitContents, leaveStock, orderList, planVisit } from '../../src/service/index.js'
+import type { SpecSheet, Stock } from '../../src/spec/index.js'
+import { applyPatch, type PatchOperation } from '../../src/spec/index.js'
+import { planExample, requestExample } from '../support/planExample.js'
+
+const patched =
+  (...operations: readonly PatchOperation[]) =>
+  (sheet: SpecSheet): SpecSheet =>
+    applyPatch(sheet, operations) as SpecSheet
+
+const replace = (path: string, value: unknown): PatchOperation => ({ op: 'replace', path, value })
+
+describe('kits of several machines', () => {
+  const plan = planExample('tind-4')
+  const kit = kitContents(plan)
+
+  it('alike are one list to pack, and their orders add up', () => {
+    const other = { ...kit, machine: { id: 'station-3', name: 'Station 3' } }
+    expect(groupKits([kit, other])).toEqual([{ machines: [kit.machine, other.machine], kit }])
+    const [oil] = orderList([kit, other]).oil
+    const [single] = kit.buy.oil
+    expect(oil?.volume.value).toBeCloseTo(2 * (single?.volume.value ?? 0), 9)
+  })
+
+  it('that differ in one washer are two', () => {
+    const [first, ...rest] = kit.seals
+    if (first === undefined) throw new Error('no seals')
+    const other = { ...kit, seals: [{ ...first, count: first.count + 1 }, ...rest] }
+    expect(groupKits([kit, other])).toHaveLength(2)
+  })
+
+  it('none is nothing', () => {
+    expect(groupKits([])).toEqual([])
+    expect(orderList([])).toEqual({ oil: [], seals: [] })
+  })
+})
+
+describe('what a visit leaves on the shelf', () => {
+  it('the rest of an opened container stays opened', () => {
+    const { stock } = requestExample('tind-4')
+    if (stock === undefined) throw new Error('no stock')
+    const left = leaveStock(stock, planExample('tind-4')).containers['quart-80w-90']
+    // 300 mL opened and one quart of 946.352946 mL, of which 1,400 mL are wanted: nothing is left.
+    expect(left).toMatchObject({ count: 0 })
+    expect(left?.opened).toBeUndefined()
+  })
+
+  it('one package of sealant is used for all places, and washers of two shelf places go from both', () => {
+    const { stock, ...request } = requestExample('tind-4')
+    const washer = stock?.seals['washer-14']
+    if (stock === undefined || washer === undefined) throw new Error('no washer')
+    const double = patched(
+      replace('/gearcases/rear/openings/drain/seals', [washer.seal]),
+      replace('/gearcases/rear/openings/fill/seals', [washer.seal]),
+    )
+    const seals = { one: { ...washer, count: 1 }, other: { ...washer, count: 5 } }
+    const planned = planVisit({ ...request, sheet: double(request.sheet), stock: { ...stock, seals } })
+    if (!planned.ok) throw new Error('no plan')
+    const used = planned.value.seals
+      .filter(({ seal }) => 'partNumber' in seal && seal.partNumber === 'HB-1418')
+      .reduce((sum, { count }) => sum + count, 0)
+    const left = leaveStock({ ...stock, seals }, planned.value).seals
+    expect((left['one']?.count ?? 0) + (left['other']?.count ?? 0)).toBe(6 - used)
+
+    const van = requestExample('bud-3')
+    if (van.stock === undefined) throw new Error('no stock')
+    const tube = {
+      name: 'tube',
+      seal: { kind: 'thread sealant', product: 'pipe sealant with PTFE', replace: 'every opening' },
+      count: 2,
+    } as const
+    const shelf = { ...van.stock, seals: { tube } }
+    const taper = planVisit({ ...van, stock: shelf })
+    if (!taper.ok) throw new Error('no plan')
+    expect(leaveStock(shelf, taper.value).seals['tube']?.count).toBe(1)
+  })
+
+  it('a plan that names what the shelf has not changes nothing', () => {
+    const { stock } = requestExample('tind-4')
+    if (stock === undefined) throw new Error('no stock')
+    const empty: Stock = { ...stock, containers: {}, seals: {} }
+    expect(leaveStock(empty, planExample('tind-4'))).toEqual(empty)
+  })
+})
