@@ -1,5 +1,6 @@
 import type { ConversionStep } from './conversionStep.js'
 import { convertValue } from './convertValue.js'
+import { exactQuotient } from './exactQuotient.js'
 import { shown } from './shown.js'
 import { stepBetween } from './stepBetween.js'
 import type { Unit } from './unit.js'
@@ -79,8 +80,11 @@ function convertSums(values: Float64Array, step: ConversionStep, column: Float64
     const rest = product - (sum - part) + (offsetHigh - part) + (error + value * low + offsetLow)
     const doubt = (product < 0 ? -product : product) * DOUBT + offsetDoubt
     const least = sum + (rest - doubt)
-    if (least === sum + (rest + doubt) && least < 1e270 && least > -1e270) column[at] = least
-    else column[at] = oneValue(values, at, step)
+    if (least < 1e270 && least > -1e270) {
+      // one value in ten is an exact tie of two doubles: settled here, without a second look at the sum
+      const settled = least === sum + (rest + doubt) ? least : exactQuotient(value, step)
+      column[at] = settled === undefined ? oneValue(values, at, step) : settled
+    } else column[at] = oneValue(values, at, step)
   }
 }
 
