@@ -1,7 +1,6 @@
 import { civilOfDay } from './civilOfDay.js'
 import { FIRST_DAY, LAST_DAY } from './dayNumberOf.js'
 import { dayOfCivil } from './dayOfCivil.js'
-import { daysInMonth } from './daysInMonth.js'
 
 /**
  * A day number with months and then days added: the month is counted on, the day of the month is held to that month's
@@ -12,16 +11,12 @@ export function addToDay(dayNumber: number, months: number, days: number): numbe
   let result = dayNumber
   if (months !== 0) {
     const packed = civilOfDay(dayNumber)
-    const dayOfMonth = packed % 100
     const monthCount = ((packed / 10_000) | 0) * 12 + (((packed / 100) | 0) % 100) - 1 + months
     if (monthCount < 12 || monthCount > 119_999) return Number.NaN
     const year = (monthCount / 12) | 0
     const month = monthCount - year * 12 + 1
-    result = dayOfCivil(
-      year,
-      month,
-      dayOfMonth > 28 ? Math.min(dayOfMonth, daysInMonth(year, month)) : dayOfMonth,
-    )
+    const monthEnd = dayOfCivil(year, month + 1, 1) - 1
+    result = Math.min(dayOfCivil(year, month, packed % 100), monthEnd)
   }
   result += days
   return result >= FIRST_DAY && result <= LAST_DAY ? result : Number.NaN

@@ -20,5 +20,5 @@ import { dayNumberOf } from './dayNumberOf.js'
  * ```
  */
 export function isDate(text: unknown): text is DateText {
-  return typeof text === 'string' && !Number.isNaN(dayNumberOf(text))
+  return !Number.isNaN(dayNumberOf(text))
 }

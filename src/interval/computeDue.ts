@@ -1,28 +1,28 @@
 import { dayNumberOf } from '../calendar/dayNumberOf.js'
-import type { DateText } from '../calendar/index.js'
 import { readDay } from '../calendar/readDay.js'
 import type { Reason } from '../finding.js'
-import { accumulateMeter } from './accumulateMeter.js'
 import { checkDueOptions } from './checkDueOptions.js'
-import { chooseLimits } from './chooseLimits.js'
+import { type ChosenLimits, chooseLimits } from './chooseLimits.js'
 import type { DueOptions, DueQuestion } from './dueQuestion.js'
-import type { DueLine, DueState, DueVerdict } from './dueVerdict.js'
-import { type Completion, findCompletions } from './findCompletions.js'
-import { findFirstLimit } from './findFirstLimit.js'
-import { judgeMeter } from './judgeMeter.js'
-import { judgePeriod } from './judgePeriod.js'
+import type { DueLine, DueVerdict } from './dueVerdict.js'
+import { findCompletions, type Origin } from './findCompletions.js'
+import { judgeLimit } from './judgeLimit.js'
+import { LIMITS } from './readLimits.js'
+import { requireObject } from './requireObject.js'
+import { settleVerdict } from './settleVerdict.js'
 
 /** What one judgement needs, worked out once for all its lines. */
 export interface DueCase {
   readonly question: DueQuestion
   readonly options: DueOptions
   readonly today: number
+  readonly limits: ChosenLimits
   /** Completions that the count starts from: those after the rebuild, where `first` counts from one. */
-  readonly completions: readonly Completion[]
-  /** Day of the machine's or the rebuild's zero; NaN: not known. */
-  readonly zeroDay: number
-  readonly zeroDate: DateText | undefined
-  readonly rebuilt: boolean
+  readonly completions: readonly Origin[]
+  /** The machine's or the rebuild's zero. */
+  readonly zero: Origin
+  /** Where the count began: the last completion, else the zero. */
+  readonly start: Origin
   readonly reasons: Reason[]
   readonly missing: Reason[]
 }
@@ -66,7 +66,7 @@ export interface DueCase {
  * ```
  */
 export function computeDue(question: DueQuestion, options: DueOptions): DueVerdict {
-  if (typeof question !== 'object' || question === null) throw new TypeError('question must be an object')
+  requireObject(question, 'question')
   checkDueOptions(options)
   const { log, gearcase, intervals } = question
   const today = readDay(question.today, 'today')
@@ -74,94 +74,53 @@ export function computeDue(question: DueQuestion, options: DueOptions): DueVerdi
   const missing: Reason[] = []
   const lines: DueLine[] = []
 
-  const all = findCompletions(question, today, reasons)
-  let zeroDay = log.commissioned === undefined ? Number.NaN : dayNumberOf(log.commissioned)
-  let zeroDate = Number.isNaN(zeroDay) ? undefined : log.commissioned
-  let completions = all
-  let rebuilt = false
+  let completions = findCompletions(question, today, reasons)
+  const firstDay = dayNumberOf(log.commissioned)
+  const firstDate = (!Number.isNaN(firstDay) && log.commissioned) || ''
+  let zero: Origin = { since: 'first use', day: firstDay, date: firstDate, record: -1 }
   if (log.events !== undefined) {
-    const lastDone = all[all.length - 1]?.day ?? Number.NEGATIVE_INFINITY
+    const lastDone = completions.at(-1)?.day ?? Number.NaN
     for (const event of log.events) {
-      if ('meter' in event || (event.gearcases !== undefined && !event.gearcases.includes(gearcase))) continue
-      const day = dayNumberOf(event.date)
+      if ('meter' in event || event.gearcases?.includes(gearcase) === false) continue
       const { kind, date } = event
+      const day = dayNumberOf(date)
       if (day > today) reasons.push({ code: 'interval/in-the-future', params: { what: kind, date } })
       if (!(day <= today)) continue
-      if (day > lastDone && question.events?.includes(kind)) {
+      if (!(day <= lastDone) && question.events?.includes(kind)) {
         lines.push({ by: 'event', state: 'due', from: { date }, duePoint: { date }, dueOn: date })
         reasons.push({ code: 'interval/by-event', params: { event: kind, date } })
       }
-      if (kind === 'rebuild' && intervals.first !== undefined && !(rebuilt && day <= zeroDay)) {
-        zeroDay = day
-        zeroDate = date
-        rebuilt = true
-      }
+      if (kind === 'rebuild' && intervals.first !== undefined && !(zero.since === kind && day <= zero.day))
+        zero = { since: kind, day, date, record: -1 }
     }
-    if (rebuilt) completions = all.filter((completion) => completion.day > zeroDay)
+    if (zero.since === 'rebuild') {
+      const { day } = zero
+      completions = completions.filter((one) => one.day > day)
+    }
   }
 
-  const limits = chooseLimits(
-    intervals,
-    options.severity,
-    needsFirst(question, completions.length),
-    reasons,
-    missing,
-  )
+  const start = completions.at(-1) ?? zero
+  // A schedule goes on counting from the first point after it was answered; a completion count does not.
+  const firstNeeded = start === zero || intervals.countFrom !== 'completion'
+  const limits = chooseLimits(intervals, options.severity, firstNeeded, reasons, missing)
   if (limits !== undefined) {
     const due: DueCase = {
       question,
       options,
       today,
+      limits,
       completions,
-      zeroDay,
-      zeroDate,
-      rebuilt,
+      zero,
+      start,
       reasons,
       missing,
     }
-    const { first, repeat } = limits
-    const hours = (completions.length === 0 ? first : undefined)?.hours ?? repeat.hours
-    if (hours !== undefined)
-      lines.push(judgeMeter(due, 'hours', limits, accumulateMeter(log, 'hours', today)))
-    const distance = (completions.length === 0 ? first : undefined)?.distance ?? repeat.distance
-    if (distance !== undefined)
-      lines.push(judgeMeter(due, 'distance', limits, accumulateMeter(log, 'distance', today)))
-    const period = (completions.length === 0 ? first : undefined)?.period ?? repeat.period
-    if (period !== undefined) lines.push(judgePeriod(due, limits))
+    const holding = start === zero ? limits.opening : limits.repeat
+    for (const by of LIMITS) {
+      const limit = holding[by]
+      if (limit !== undefined) lines.push(judgeLimit(due, by, limit))
+    }
   }
 
-  let worst = 5
-  for (let index = 0; index < lines.length; index++) worst = Math.min(worst, rankOf(lines[index]?.state))
-  if (limits === undefined && worst > CANNOT_TELL) worst = CANNOT_TELL
-  if (worst === 5) {
-    worst = CANNOT_TELL
-    missing.push({ code: 'interval/no-limit-tracked', params: {} })
-  }
-  const state = STATES[worst] ?? 'cannot tell'
-  const comes = findFirstLimit(lines)
-  if (comes === undefined) return { state, lines, reasons, missing }
-  const { dueBy, decidedBy, dueOn } = comes
-  if (decidedBy !== 'only limit' && decidedBy !== 'event') {
-    const params = dueOn === undefined ? { by: dueBy, decidedBy } : { by: dueBy, decidedBy, dueOn }
-    reasons.push({ code: 'interval/which-first', params })
-  }
-  if (dueOn === undefined) return { state, lines, dueBy, decidedBy, reasons, missing }
-  return { state, lines, dueBy, decidedBy, dueOn, reasons, missing }
-}
-
-const STATES: readonly DueState[] = ['overdue', 'due', 'cannot tell', 'due soon', 'not due']
-const CANNOT_TELL = 2
-
-/** Place of a state in `STATES`; a line that does not vote comes last. */
-function rankOf(state: DueLine['state'] | undefined): number {
-  if (state === 'not due') return 4
-  if (state === 'overdue') return 0
-  if (state === 'due') return 1
-  if (state === 'due soon') return 3
-  return state === 'cannot tell' ? CANNOT_TELL : 5
-}
-
-/** A schedule goes on counting from the first point after it was answered; a completion count does not. */
-function needsFirst(question: DueQuestion, done: number): boolean {
-  return done === 0 || question.intervals.countFrom !== 'completion'
+  return settleVerdict(lines, limits !== undefined, reasons, missing)
 }

@@ -2,7 +2,7 @@ import { addDays } from '../calendar/addDays.js'
 import type { DateText } from '../calendar/index.js'
 import { checkDueOptions } from './checkDueOptions.js'
 import type { DueOptions } from './dueQuestion.js'
-import { COUNTS_PER_UNIT, LARGEST_COUNT, MOST_A_DAY, meterCount } from './meterCount.js'
+import { countsPer, LARGEST_COUNT, MOST_A_DAY, meterCount } from './meterCount.js'
 import type { DueRow } from './writeDueRow.js'
 
 export type SqlDialect = 'postgresql' | 'duckdb'
@@ -56,7 +56,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const distance =
     (unitField: 'distanceUnit' | 'everyDistanceUnit') =>
     (field: Exclude<keyof DueRow, 'id'>): string => {
-      const perUnit = `CASE ${column(unitField)} WHEN 'km' THEN ${number(COUNTS_PER_UNIT.km)} WHEN 'mi' THEN ${number(COUNTS_PER_UNIT.mi)} END`
+      const perUnit = `CASE ${column(unitField)} WHEN 'km' THEN ${number(countsPer('km'))} WHEN 'mi' THEN ${number(countsPer('mi'))} END`
       return rounded(`(CAST(${column(field)} AS ${real}) * ${perUnit})`)
     }
   const addTo = (date: string, months: string, days: string): string =>

@@ -1,48 +1,50 @@
 import { dayNumberOf } from '../calendar/dayNumberOf.js'
 import type { DateText } from '../calendar/index.js'
 import type { Reason } from '../finding.js'
+import type { ServiceRecord } from '../spec/serviceRecord.js'
 import type { DueQuestion } from './dueQuestion.js'
+import type { DueLine } from './dueVerdict.js'
+import { insertByDay } from './insertByDay.js'
 
-export interface Completion {
+/** Where a count may begin: a completion, or the machine's or the rebuild's zero. */
+export interface Origin {
+  readonly since: NonNullable<DueLine['since']>
+  /** NaN: not known. */
   readonly day: number
+  /** Empty: not known. */
   readonly date: DateText
-  /** Index of the record in the log. */
+  /** Index of the record in the log; −1: it is none. */
   readonly record: number
 }
 
 /** When the service was done on this gearcase and instance, oldest first. Records after today are named, not counted. */
-export function findCompletions(question: DueQuestion, today: number, reasons: Reason[]): Completion[] {
-  const { service, doneBy, gearcase, instance } = question
-  const records = question.log.records
-  const completions: Completion[] = []
-  let sorted = true
-  for (let index = 0; index < records.length; index++) {
-    const record = records[index]
-    if (record === undefined) continue
-    const { entries } = record
-    for (let at = 0; at < entries.length; at++) {
-      const entry = entries[at]
-      if (entry === undefined || entry.gearcase !== gearcase) continue
-      if (entry.service !== service && !doneBy?.includes(entry.service)) continue
-      if (entry.instance !== instance && entry.instance !== undefined) continue
-      const date = record.date
-      const day = dayNumberOf(date)
-      if (!(day <= today)) {
-        if (day > today) reasons.push({ code: 'interval/in-the-future', params: { what: record.id, date } })
-        break
-      }
-      if (instance !== undefined && entry.instance === undefined) {
-        reasons.push({ code: 'interval/record-for-all-instances', params: { date, instance } })
-      }
-      if (entry.service !== service) {
-        reasons.push({ code: 'interval/done-by-other', params: { date, service: entry.service } })
-      }
-      const before = completions[completions.length - 1]
-      if (before !== undefined && before.day > day) sorted = false
-      completions.push({ day, date, record: index })
-      break
-    }
+export function findCompletions(question: DueQuestion, today: number, reasons: Reason[]): Origin[] {
+  const { service, instance, log } = question
+  const completions: Origin[] = []
+  let record = -1
+  for (const done of log.records) {
+    record += 1
+    const entry = entryOf(done, question)
+    if (entry === undefined) continue
+    const { date } = done
+    const day = dayNumberOf(date)
+    if (day > today) reasons.push({ code: 'interval/in-the-future', params: { what: done.id, date } })
+    if (!(day <= today)) continue
+    if (instance !== undefined && entry.instance === undefined)
+      reasons.push({ code: 'interval/record-for-all-instances', params: { date, instance } })
+    if (entry.service !== service)
+      reasons.push({ code: 'interval/done-by-other', params: { date, service: entry.service } })
+    insertByDay(completions, { since: 'last service', day, date, record })
   }
-  if (!sorted) completions.sort((one, other) => one.day - other.day)
   return completions
+}
+
+/** The first entry of a record that is this service, or one that counts as it, on this gearcase and instance. */
+function entryOf({ entries }: ServiceRecord, { service, doneBy, gearcase, instance }: DueQuestion) {
+  for (const entry of entries) {
+    if (entry.gearcase !== gearcase || (entry.service !== service && !doneBy?.includes(entry.service)))
+      continue
+    if (entry.instance === instance || entry.instance === undefined) return entry
+  }
+  return undefined
 }

@@ -1,20 +1,15 @@
-import type { CountFrom } from '../spec/specSheet.js'
-
-/** How points of one limit are reckoned: hours and distances as counts, the calendar as day numbers. */
-export interface PointRule {
-  /** `times` repeats after an anchor; of the first stretch (`withFirst`), after its first limit. */
-  readonly point: (anchor: number, withFirst: boolean, times: number) => number
-  readonly late: (point: number) => number
-  /** The earliest place where a service answers the point; `NaN`: the manual states no window. */
-  readonly early: (point: number) => number
-}
+import type { DueCase } from './computeDue.js'
+import type { Origin } from './findCompletions.js'
+import { addOnScale, type LimitScale } from './limitScale.js'
+import type { Limit, Limits } from './readLimits.js'
+import { pointAt } from './readMeterScale.js'
 
 export interface ScheduledPoint {
   /** The next point; NaN where a completion's place is not known. */
   readonly due: number
-  readonly note?: 'early-answers-the-point' | 'early-leaves-the-point' | 'count-moved'
+  readonly note?: 'early-answers-the-point' | 'early-leaves-the-point' | 'count-moved' | undefined
   /** The point that the note speaks of. */
-  readonly notedPoint?: number
+  readonly noted: number
 }
 
 /**
@@ -24,44 +19,60 @@ export interface ScheduledPoint {
  * window on both sides the points stand; outside it the count starts again from the completion.
  */
 export function followSchedule(
-  countFrom: Exclude<CountFrom, 'completion'>,
-  zero: number,
-  completions: readonly number[],
-  rule: PointRule,
+  { question, completions, zero, limits }: DueCase,
+  by: keyof Limits,
+  repeat: Limit,
+  scale: LimitScale,
 ): ScheduledPoint {
-  let anchor = zero
-  let withFirst = true
+  const { months = 0, counts = 0 } = limits.window?.[by] ?? {}
+  // The first stretch has its own length; once the count has moved, all are alike.
+  let first = limits.opening[by] ?? repeat
+  let anchor = placeOf(scale, zero)
   let times = 0
+  let due = Number.NaN
+  let noted = due
   let note: ScheduledPoint['note']
-  let notedPoint = Number.NaN
+  const pointAfter = (count: number): number =>
+    addOnScale(scale, anchor, {
+      months: first.months + repeat.months * count,
+      counts: first.counts + repeat.counts * count,
+    })
   for (const completion of completions) {
-    const point = rule.point(anchor, withFirst, times)
-    if (Number.isNaN(completion) || Number.isNaN(point)) return { due: Number.NaN }
+    const place = placeOf(scale, completion)
+    noted = pointAfter(times)
+    if (Number.isNaN(place) || Number.isNaN(noted)) return { due, noted }
     note = undefined
-    notedPoint = point
-    const early = rule.early(point)
-    if (countFrom === 'schedule inside window') {
-      if (completion >= (Number.isNaN(early) ? point : early) && completion <= rule.late(point)) {
+    const early = addOnScale(scale, noted, { months: -months, counts: -counts })
+    if (question.intervals.countFrom === 'schedule inside window') {
+      if ((place >= noted || place >= early) && place <= addOnScale(scale, noted, { months, counts })) {
         times += 1
-        if (completion < point) note = 'early-answers-the-point'
+        if (place < noted) note = 'early-answers-the-point'
       } else {
-        anchor = completion
-        withFirst = false
-        times = 1
+        anchor = place
+        first = repeat
+        times = 0
         note = 'count-moved'
       }
-    } else if (completion >= point) {
-      times += 1
-      for (let next = rule.point(anchor, withFirst, times); next <= completion; times += 1) {
-        next = rule.point(anchor, withFirst, times + 1)
-      }
+    } else if (place >= noted) {
+      do times += 1
+      while (pointAfter(times) <= place)
     } else {
-      const before = times > 0 || !withFirst ? rule.point(anchor, withFirst, times - 1) : anchor
-      const answers = Number.isNaN(early) ? (completion - before) * 2 > point - before : completion >= early
+      const before = times > 0 ? pointAfter(times - 1) : anchor
+      const answers =
+        limits.window?.[by] === undefined || Number.isNaN(early)
+          ? (place - before) * 2 > noted - before
+          : place >= early
       if (answers) times += 1
       note = answers ? 'early-answers-the-point' : 'early-leaves-the-point'
     }
   }
-  const due = rule.point(anchor, withFirst, times)
-  return note === undefined ? { due } : { due, note, notedPoint }
+  due = pointAfter(times)
+  return { due, note, noted }
+}
+
+/** Where a count began; NaN where nothing can be subtracted from now. */
+function placeOf({ unit, points }: LimitScale, origin: Origin): number {
+  if (unit === 'd') return origin.day
+  const point = pointAt(points, origin)
+  return point !== undefined && point.stretch === points.at(-1)?.stretch ? point.count : Number.NaN
 }

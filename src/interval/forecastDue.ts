@@ -7,7 +7,7 @@ import type { MachineLog, MeterName } from '../spec/machineLog.js'
 import { accumulateMeter } from './accumulateMeter.js'
 import type { MeterQuantity } from './dueVerdict.js'
 import { fitTheilSen, median, normalDeviate } from './fitTheilSen.js'
-import { COUNTS_PER_UNIT, meterCount } from './meterCount.js'
+import { countsPer, meterCount } from './meterCount.js'
 import type { MeterPoint } from './meterWalk.js'
 import { afterDaysOfUse, pauseDays } from './pauseDays.js'
 
@@ -172,7 +172,7 @@ export function forecastDue(question: ForecastQuestion, options: ForecastOptions
     ...(lateDate === undefined ? {} : { late: lateDate }),
     method,
     readings: points.length,
-    perDay: { value: slope / COUNTS_PER_UNIT[meter.unit], unit: meter.unit },
+    perDay: { value: slope / countsPer(meter.unit), unit: meter.unit },
     reasons,
   }
 }

@@ -3,7 +3,7 @@ import type { Finding, Params, Result } from '../finding.js'
 import type { DistanceUnit } from '../quantity/unit.js'
 import type { MeterReading } from '../spec/machineLog.js'
 import type { IntervalCodes } from './codes.js'
-import { COUNTS_PER_UNIT, LARGEST_COUNT, meterCount } from './meterCount.js'
+import { countsPer, LARGEST_COUNT, meterCount } from './meterCount.js'
 
 /** The meters of one machine, ready to be put into its log. */
 export interface ImportedMachine {
@@ -137,7 +137,7 @@ export function importReadings(
       typeof written === 'string' && /^[0-9]{1,10}(\.[0-9]{1,6})?$/.test(written) ? Number(written) : written
     const count = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
     if (typeof value !== 'number' || !(count >= 0 && count <= LARGEST_COUNT[meter])) {
-      const most = { value: LARGEST_COUNT[meter] / COUNTS_PER_UNIT[unit], unit }
+      const most = { value: LARGEST_COUNT[meter] / countsPer(unit), unit }
       complain('interval/reading-out-of-bounds', at, { meter, value: shorten(written), most })
       return undefined
     }

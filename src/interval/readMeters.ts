@@ -4,8 +4,8 @@ import type { Finding, JsonPointer } from '../finding.js'
 import type { MachineLog, MeterName } from '../spec/machineLog.js'
 import { accumulateMeter } from './accumulateMeter.js'
 import type { MeterQuantity } from './dueVerdict.js'
-import { COUNTS_PER_UNIT } from './meterCount.js'
-import { pathOfPoint } from './meterWalk.js'
+import { countsPer } from './meterCount.js'
+import type { MeterPoint, MeterWalk } from './meterWalk.js'
 
 /** One reading, with what earlier displays counted added in. */
 export interface MeterReadingCounted {
@@ -57,9 +57,17 @@ export function readMeters(log: MachineLog): MetersRead {
   const read = (name: MeterName): readonly MeterReadingCounted[] | undefined => {
     const meter = accumulateMeter(log, name, LAST_DAY)
     if (meter === undefined) return undefined
-    findings.push(...meter.findings)
+    for (const { code, severity, params, point, last } of meter.notes) {
+      const document = { kind: 'machine-log', id: log.id } as const
+      const finding = { code, severity, document, path: pathOfPoint(meter, point), params }
+      findings.push(
+        last === undefined
+          ? finding
+          : { ...finding, related: [{ document, path: pathOfPoint(meter, last) }] },
+      )
+    }
     const { unit } = meter
-    const perUnit = COUNTS_PER_UNIT[unit]
+    const perUnit = countsPer(unit)
     return meter.points.map((point) => ({
       date: point.date,
       shown: { value: point.shown / perUnit, unit },
@@ -71,4 +79,10 @@ export function readMeters(log: MachineLog): MetersRead {
   const hours = read('hours')
   const distance = read('distance')
   return { ...(hours && { hours }), ...(distance && { distance }), findings }
+}
+
+/** Where a reading stands in the log. */
+function pathOfPoint({ name }: MeterWalk, { list, index }: MeterPoint): JsonPointer {
+  if (list === 'events') return `/events/${index}`
+  return list === 'records' ? `/records/${index}/readings/${name}` : `/meters/${name}/readings/${index}`
 }

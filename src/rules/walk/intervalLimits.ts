@@ -29,7 +29,7 @@ export function comparableLimits(interval: Interval | undefined): ComparableLimi
   return {
     ...(hours && !(hours.counts > 0 && hours.counts <= 12_000) && { hours: hours.counts / 1000 }),
     ...(distance && { distance: distance.counts / 1e9 }),
-    ...(period && { period: period.months * (365.25 / 12) + period.days }),
+    ...(period && { period: period.months * (365.25 / 12) + period.counts }),
   }
 }
 

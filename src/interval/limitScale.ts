@@ -1,0 +1,39 @@
+import { addToDay } from '../calendar/addToDay.js'
+import { dateOfDay } from '../calendar/dateOfDay.js'
+import type { DateText } from '../calendar/index.js'
+import type { DueLine, MeterQuantity } from './dueVerdict.js'
+import { quantityOf } from './meterCount.js'
+import type { MeterPoint } from './meterWalk.js'
+import type { Limit } from './readLimits.js'
+
+/** What a limit is measured on: the calendar in days, or a meter in counts. */
+export interface LimitScale {
+  readonly unit: 'd' | MeterQuantity['unit']
+  /** Where the count began. */
+  readonly start: number
+  readonly now: number
+  /** How many days of use have passed since `now` was read. */
+  readonly age: number
+  /** What a meter's earlier displays counted: places are told as today's display shows them. */
+  readonly earlier: number
+  readonly from: NonNullable<DueLine['from']>
+  readonly read: NonNullable<DueLine['now']>
+  readonly points: readonly MeterPoint[]
+}
+
+/** A limit on from a place; NaN past the calendar's end. */
+export function addOnScale(
+  { unit }: LimitScale,
+  place: number,
+  { months, counts }: Pick<Limit, 'months' | 'counts'>,
+): number {
+  return unit === 'd' ? addToDay(place, months, counts) : place + counts
+}
+
+/** A place as it is told: its date, or what the meter shows there. */
+export function tellPlace(
+  { unit, earlier }: LimitScale,
+  place: number,
+): { readonly date?: DateText; readonly meter?: Pick<MeterQuantity, 'value' | 'unit'> } {
+  return unit === 'd' ? { date: dateOfDay(place) } : { meter: quantityOf(place - earlier, unit) }
+}

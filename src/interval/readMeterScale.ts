@@ -1,0 +1,66 @@
+import type { Reason } from '../finding.js'
+import type { MeterName } from '../spec/machineLog.js'
+import { accumulateMeter } from './accumulateMeter.js'
+import type { DueCase } from './computeDue.js'
+import type { Origin } from './findCompletions.js'
+import type { LimitScale } from './limitScale.js'
+import { quantityOf } from './meterCount.js'
+import type { MeterPoint } from './meterWalk.js'
+import { pauseDays } from './pauseDays.js'
+
+/** A meter as a scale for a limit; nothing where the machine has no such meter. What its readings show amiss is told. */
+export function readMeterScale(
+  { question, today, start, reasons }: DueCase,
+  by: MeterName,
+): LimitScale | Reason | undefined {
+  const { log } = question
+  const meter = accumulateMeter(log, by, today)
+  if (meter === undefined) return undefined
+  for (const { code, severity, params } of meter.notes) {
+    if (severity === 'error') reasons.push({ code, params })
+  }
+  const { points, unit } = meter
+  const now = points.at(-1)
+  if (now === undefined) return { code: 'interval/reading-missing', params: { meter: by } }
+  const first = pointAt(points, start)
+  if (first === undefined) {
+    const params = { meter: by, of: start.since, date: start.date }
+    return { code: 'interval/reading-at-start-missing', params }
+  }
+  if (first.stretch !== now.stretch) {
+    const { stretch } = now
+    const from = points.findLast((point) => point.stretch < stretch) ?? now
+    const to = points.find((point) => point.stretch === stretch) ?? now
+    const params = { meter: by, from: from.date, to: to.date }
+    return { code: 'interval/meter-broken', params }
+  }
+  const from = quantityOf(first.shown, unit)
+  return {
+    unit,
+    start: first.count,
+    now: now.count,
+    age: today - now.day - pauseDays(log.pauses, now.day, today),
+    earlier: now.count - now.shown,
+    from: start.date === '' ? { meter: from } : { date: start.date, meter: from },
+    read: { date: now.date, meter: quantityOf(now.shown, unit) },
+    points,
+  }
+}
+
+/** The machine's zero. */
+const ZERO = { count: 0, shown: 0, stretch: 0 }
+
+/** The reading that a record took, else the smallest of its day: the earlier due point is the safe one. */
+export function pointAt(
+  points: readonly MeterPoint[],
+  { since, day, record }: Origin,
+): Pick<MeterPoint, 'count' | 'shown' | 'stretch'> | undefined {
+  if (since === 'first use') return ZERO
+  let sameDay: MeterPoint | undefined
+  for (const point of points) {
+    if (point.day !== day) continue
+    if (point.list === 'records' && point.index === record) return point
+    sameDay ??= point
+  }
+  return sameDay
+}

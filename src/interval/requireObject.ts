@@ -1,0 +1,4 @@
+/** Throws where an argument or an option that nothing stands in for is left out. */
+export function requireObject(value: unknown, name: string): void {
+  if (typeof value !== 'object' || value === null) throw new TypeError(`${name} is required, as an object`)
+}

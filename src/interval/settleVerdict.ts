@@ -1,0 +1,58 @@
+import type { Reason } from '../finding.js'
+import type { DueLine, DueVerdict } from './dueVerdict.js'
+
+/** The first that holds for any line is the state of the whole; a line that does not vote comes last. */
+const STATES: readonly DueLine['state'][] = [
+  'overdue',
+  'due',
+  'cannot tell',
+  'due soon',
+  'not due',
+  'not tracked',
+]
+
+/**
+ * The verdict of all lines. The limit that comes first is found by the days on which they are reached, where all are known; else
+ * by the fraction used. An event comes before every limit. Limits that nobody can tell, or that the machine does not count, have
+ * no say.
+ *
+ * @param known - whether the intervals are
+ */
+export function settleVerdict(
+  lines: readonly DueLine[],
+  known: boolean,
+  reasons: Reason[],
+  missing: Reason[],
+): DueVerdict {
+  let worst = STATES.indexOf(known ? 'not tracked' : 'cannot tell')
+  let earliest: DueLine | undefined
+  let fullest: DueLine | undefined
+  let voting = 0
+  let allDays = true
+  for (const line of lines) {
+    const { dueOn, fraction } = line
+    worst = Math.min(worst, STATES.indexOf(line.state))
+    if (fraction === undefined) continue
+    voting += 1
+    if (dueOn === undefined) allDays = false
+    else if (earliest?.dueOn === undefined || dueOn < earliest.dueOn) earliest = line
+    if (fullest?.fraction === undefined || fraction > fullest.fraction) fullest = line
+  }
+  let state = STATES[worst]
+  if (state === undefined || state === 'not tracked') {
+    state = 'cannot tell'
+    missing.push({ code: 'interval/no-limit-tracked', params: {} })
+  }
+  const [event] = lines
+  const first = event?.by === 'event' ? event : allDays ? earliest : fullest
+  if (first === undefined) return { state, lines, reasons, missing }
+  const { by: dueBy, dueOn } = first
+  const decidedBy =
+    dueBy === 'event' ? 'event' : voting === 1 ? 'only limit' : allDays ? 'days' : 'fraction used'
+  if (dueBy !== 'event' && voting > 1) {
+    const params = dueOn === undefined ? { by: dueBy, decidedBy } : { by: dueBy, decidedBy, dueOn }
+    reasons.push({ code: 'interval/which-first', params })
+  }
+  if (dueOn === undefined) return { state, lines, dueBy, decidedBy, reasons, missing }
+  return { state, lines, dueBy, decidedBy, dueOn, reasons, missing }
+}

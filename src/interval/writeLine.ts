@@ -1,0 +1,37 @@
+import type { DueCase } from './computeDue.js'
+import type { DueLine, DueState } from './dueVerdict.js'
+import { type LimitScale, tellPlace } from './limitScale.js'
+import { quantityOf } from './meterCount.js'
+import { projectDate } from './projectDate.js'
+import type { Limit, Limits } from './readLimits.js'
+
+/** A line while it is made. */
+export type OpenLine = { -readonly [Key in keyof DueLine]: DueLine[Key] }
+
+/** The line of a limit whose due point is known. */
+export function writeLine(
+  { question, start: { since } }: DueCase,
+  by: keyof Limits,
+  { told: limit, printed }: Limit,
+  scale: LimitScale,
+  due: number,
+  state: DueState,
+): OpenLine {
+  const { unit, from, read: now } = scale
+  const gone = scale.now - scale.start
+  const way = due - scale.start
+  const used = quantityOf(gone, unit)
+  const left = quantityOf(due - scale.now, unit)
+  const fraction = way > 0 ? gone / way : 1
+  const duePoint = tellPlace(scale, due)
+  const dueOn = duePoint.date ?? projectDate(question.log.pauses, scale.points, due)
+  // Whole at once: a key that is added later makes every line of a fleet a second object.
+  if (dueOn === undefined) {
+    const line: OpenLine = { by, state, since, from, limit, used, left, duePoint, now, fraction }
+    if (printed !== undefined) line.printed = printed
+    return line
+  }
+  if (printed === undefined)
+    return { by, state, since, from, limit, used, left, duePoint, now, fraction, dueOn }
+  return { by, state, since, from, limit, used, left, duePoint, now, fraction, printed, dueOn }
+}
