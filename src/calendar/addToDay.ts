@@ -15,8 +15,9 @@ export function addToDay(dayNumber: number, months: number, days: number): numbe
     if (monthCount < 12 || monthCount > 119_999) return Number.NaN
     const year = (monthCount / 12) | 0
     const month = monthCount - year * 12 + 1
-    const monthEnd = dayOfCivil(year, month + 1, 1) - 1
-    result = Math.min(dayOfCivil(year, month, packed % 100), monthEnd)
+    const day = packed % 100
+    result = dayOfCivil(year, month, day)
+    if (day > 28) result = Math.min(result, dayOfCivil(year, month + 1, 1) - 1)
   }
   result += days
   return result >= FIRST_DAY && result <= LAST_DAY ? result : Number.NaN

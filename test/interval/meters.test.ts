@@ -267,6 +267,17 @@ describe('findings', () => {
       ],
     })
     expect(readMeters(far).findings.map(({ code }) => code)).toEqual(['interval/reading-out-of-bounds'])
+    const noText = log({
+      hours: [
+        [null as unknown as string, 5],
+        ['2030-05-04', 7],
+      ],
+      events: [{ kind: 'meter reset', date: 5 as unknown as string, meter: 'hours', oldReading: 7 }],
+    })
+    expect(readMeters(noText).findings.map(({ code, params }) => [code, params])).toEqual([
+      ['calendar/not-a-date', { text: 'null' }],
+    ])
+    expect(readMeters(noText).hours?.length).toBe(1)
     expect(readMeters(log({}))).toEqual({ findings: [] })
     expect(() => readMeters(null as unknown as MachineLog)).toThrow(TypeError)
   })
