@@ -6,6 +6,7 @@ import { listJobs } from './jobs.js'
 import { judgeStep, nameOf } from './judgeStep.js'
 import { layOutSheet } from './layOutSheet.js'
 import { runStep } from './runStep.js'
+import { shown } from './shown.js'
 import type { StepSeed, World } from './site.js'
 import { startState } from './startState.js'
 import type { Draft } from './state.js'
@@ -69,7 +70,7 @@ export function examineSteps(
           severity: 'error',
           document,
           path: path('id'),
-          params: { step: String(step.id) },
+          params: { step: shown(step.id) },
           cures: [{ op: 'replace', path: path('id'), value: numberId(step.id, procedure.steps) }],
         },
         place,
@@ -90,7 +91,7 @@ export function examineSteps(
             ...(step.on === undefined
               ? {}
               : { related: [{ document: { kind: 'spec-sheet', id: sheet.id }, path: step.on }] }),
-            params: { step: step.id, ...nameStepPart(world, step) },
+            params: { step: shown(step.id), ...nameStepPart(world, step) },
           },
           place,
           mend: failed.mend,
@@ -115,6 +116,6 @@ function nameStepPart(world: World, step: Step) {
 function numberId(id: string, steps: readonly Step[]): string {
   const used = new Set(steps.map((step) => step.id))
   let count = 2
-  while (used.has(`${String(id).slice(0, 58)}-${count}`)) count += 1
-  return `${String(id).slice(0, 58)}-${count}`
+  while (used.has(`${shown(id).slice(0, 58)}-${count}`)) count += 1
+  return `${shown(id).slice(0, 58)}-${count}`
 }

@@ -447,6 +447,34 @@ describe('the document as a whole', () => {
 })
 
 describe('strange lists', () => {
+  test('a figure, an id or a part that cannot be turned into text is quoted as what it is', () => {
+    const wordless = Object.create(null)
+    const unreadable = { toString: {} }
+    const steps = [
+      {
+        id: 'pan',
+        do: 'place the pan',
+        on: '/gearcases/rear/openings/drain',
+        at: {},
+        values: { '': unreadable },
+      },
+      { id: unreadable, do: wordless },
+      { id: [wordless], do: 'read the manual', on: unreadable },
+      { id: [wordless], do: 'read the manual', on: [] },
+    ] as unknown as readonly Step[]
+    const { findings } = simulateProcedure({ ...build(varietySheet, ['rear-change']), steps }, varietySheet)
+    const quoting = ['procedure/dangling-pointer', 'procedure/unknown-action', 'procedure/unknown-part']
+    expect(
+      findings.filter(({ code }) => quoting.includes(code)).map(({ code, params }) => ({ code, ...params })),
+    ).toEqual([
+      { code: 'procedure/dangling-pointer', step: 'pan', name: '', found: 'an object' },
+      { code: 'procedure/unknown-action', step: 'an object', action: 'an object' },
+      { code: 'procedure/unknown-part', step: 'a list', on: 'an object' },
+      { code: 'procedure/unknown-part', step: 'a list', on: 'a list' },
+    ])
+    expect(JSON.parse(JSON.stringify(findings))).toEqual(findings)
+  })
+
   test('steps of any shape and order give findings, never an exception', () => {
     const rear = build(varietySheet, ['rear-change', 'hub-change'])
     const odd = fc.record({
