@@ -1,9 +1,10 @@
 import type { Reason } from '../finding.js'
+import { requireObject } from '../quantity/requireObject.js'
 import type { Quantity, VolumeUnit } from '../quantity/unit.js'
 import type { Id } from '../spec/leaf.js'
 import type { DrainPan } from '../spec/toolbox.js'
 import { type FillCodes, fillReason } from './codes.js'
-import { requireAmount, requireObject } from './requireAmount.js'
+import { requireAmount } from './requireAmount.js'
 import { type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
 
 export interface PanVerdict {

@@ -1,9 +1,11 @@
 import type { Reason } from '../finding.js'
+import { requireObject } from '../quantity/requireObject.js'
+import { shown } from '../quantity/shown.js'
 import type { Quantity, VolumeUnit } from '../quantity/unit.js'
 import type { Id } from '../spec/leaf.js'
 import type { OilContainer } from '../spec/stock.js'
 import { type FillCodes, fillReason } from './codes.js'
-import { requireAmount, requireObject } from './requireAmount.js'
+import { requireAmount } from './requireAmount.js'
 import { searchContainers } from './searchContainers.js'
 import { exactVolume, type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
 
@@ -26,7 +28,7 @@ export interface ContainerChoice {
   readonly leftOver: Quantity<VolumeUnit>
   /** What the shelf lacks. */
   readonly short?: Quantity<VolumeUnit>
-  /** Containers to buy for it, of the sizes that the shelf knows. */
+  /** Containers to buy for it, of the sizes that the shelf knows; none where it would take more than 10,000 of a size. */
   readonly buy: readonly { readonly id: Id; readonly count: number }[]
   readonly reasons: readonly Reason<keyof FillCodes>[]
 }
@@ -40,9 +42,9 @@ export interface ContainerChoice {
  * more opened oil used, then less left over, then fewer to open, then the one named first.
  *
  * @param containers - stock containers by id, in the stock's order
- * @param volume - needed, 0 or more; a printed figure of the sheet or a number
+ * @param volume - needed, 0 … 1e15; a printed figure of the sheet or a number
  * @returns what to use and what to buy, in the unit of `volume`. Sums are exact, numbers read by their shortest decimal
- * @throws TypeError or RangeError when an argument has the wrong shape, or a size or volume is negative
+ * @throws TypeError or RangeError when an argument has the wrong shape, or a size or volume is not within 0 … 1e15
  *
  * Source: house rule: opened oil takes up water, so the rule leaves as little of it as it can.
  *
@@ -69,8 +71,10 @@ export function chooseContainers(
     if (container.opened !== undefined) {
       requireAmount(`containers.${id}.opened`, container.opened, 'volume', { least: 0 })
     }
-    if (!Number.isInteger(container.count) || container.count < 0 || container.count > 10_000) {
-      throw new RangeError(`containers.${id}.count must be whole, 0 … 10000, got ${String(container.count)}`)
+    if (!Number.isInteger(container.count) || container.count < 0 || container.count > MOST_OF_ONE_SIZE) {
+      throw new RangeError(
+        `containers.${id}.count must be whole, 0 … ${MOST_OF_ONE_SIZE}, got ${shown(container.count)}`,
+      )
     }
     if (!names.includes(container.oil.name)) names.push(container.oil.name)
   }
@@ -94,6 +98,9 @@ export function chooseContainers(
   return { ...best.choice, reasons: [...best.choice.reasons, ...reasons] }
 }
 
+/** A shelf with more of one size is a slip of the pen, and so is a purchase of more. */
+const MOST_OF_ONE_SIZE = 10_000
+
 interface RankedChoice {
   readonly choice: ContainerChoice
   readonly opened: bigint
@@ -112,6 +119,10 @@ function rank(first: RankedChoice, second: RankedChoice): number {
   )
 }
 
+function least(one: bigint, other: bigint): bigint {
+  return one < other ? one : other
+}
+
 function chooseOfOneOil(
   oil: string,
   containers: Readonly<Record<Id, OilContainer>>,
@@ -125,7 +136,7 @@ function chooseOfOneOil(
   // a size of 0 passes the shape of a document: such a container holds nothing and is never bought
   const kinds = shelf.map(([, { count }], place) => {
     const size = parts[1 + place] ?? 0n
-    return size > 0n ? { size, count, most: Infinity } : { size: 1n, count: 0, most: 0 }
+    return size > 0n ? { size, count, most: MOST_OF_ONE_SIZE } : { size: 1n, count: 0, most: 0 }
   })
   const amount = (whole: bigint) => volumeIn({ n: whole, d: perMillilitre }, volume.unit)
   const rests = shelf
@@ -149,13 +160,13 @@ function chooseOfOneOil(
   const short = missing > onShelf ? missing - onShelf : 0n
   const found = missing === 0n || short > 0n ? undefined : searchContainers(missing, kinds)
   const counts = short > 0n ? kinds.map(({ count }) => count) : (found?.counts ?? kinds.map(() => 0))
-  // for the shortfall any number of each known size may be bought
+  // for the shortfall as many of each known size may be bought as a shelf can hold
   const bought =
     short === 0n
       ? undefined
       : searchContainers(
           short,
-          kinds.map(({ size, most }) => ({ size, count: Math.min(Number(short / size) + 1, most) })),
+          kinds.map(({ size, most }) => ({ size, count: Number(least(short / size + 1n, BigInt(most))) })),
         )
   if (missing > 0n) left = bought ? bought.total - short : found ? found.total - missing : 0n
   for (const search of [found, bought]) {
@@ -164,11 +175,12 @@ function chooseOfOneOil(
     }
   }
   if (short > 0n) reasons.push(fillReason('fill/containers-short', { oil, short: amount(short) }))
-  reasons.push(
-    left === 0n
-      ? fillReason('fill/containers-exact', { oil })
-      : fillReason('fill/containers-left-over', { oil, left: amount(left) }),
-  )
+  if (short === 0n || bought !== undefined)
+    reasons.push(
+      left === 0n
+        ? fillReason('fill/containers-exact', { oil })
+        : fillReason('fill/containers-left-over', { oil, left: amount(left) }),
+    )
   const use = shelf.flatMap(([id], place) => {
     const full = counts[place] ?? 0
     const part = taken[place] ?? 0n

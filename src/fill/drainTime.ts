@@ -1,9 +1,10 @@
 import type { Reason } from '../finding.js'
 import { convert } from '../quantity/convert.js'
+import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
 import type { LengthUnit, Quantity, VolumeUnit } from '../quantity/unit.js'
 import { type FillCodes, fillReason } from './codes.js'
-import { requireAmount, requireObject } from './requireAmount.js'
+import { requireAmount } from './requireAmount.js'
 
 export interface DrainQuestion {
   /** Oil in the gearcase above the drain opening. */
@@ -96,8 +97,8 @@ function whyNoAir(fillOpening: unknown, breather: unknown): Reason<keyof FillCod
   if (fillOpening !== 'out' && fillOpening !== 'in' && fillOpening !== 'none') {
     throw new TypeError(`fillOpening must be out, in or none, got ${shown(fillOpening)}`)
   }
-  const states = ['clear', 'blocked', 'not checked', 'none']
-  if (!states.includes(String(breather))) {
+  const states: readonly unknown[] = ['clear', 'blocked', 'not checked', 'none']
+  if (!states.includes(breather)) {
     throw new TypeError(`breather must be one of ${states.join(', ')}, got ${shown(breather)}`)
   }
   return [

@@ -1,10 +1,11 @@
 import type { Reason } from '../finding.js'
 import { compareExact, type Exact, minus, over } from '../quantity/exact.js'
 import { nearestDouble } from '../quantity/nearestDouble.js'
+import { requireObject } from '../quantity/requireObject.js'
 import type { Quantity, VolumeUnit } from '../quantity/unit.js'
 import type { SpecValue } from '../spec/leaf.js'
 import { type FillCodes, fillReason } from './codes.js'
-import { requireAmount, requireObject } from './requireAmount.js'
+import { requireAmount } from './requireAmount.js'
 import { exactVolume, volumeIn } from './volumeAmount.js'
 import { sideOfBand, volumeBand } from './volumeBand.js'
 

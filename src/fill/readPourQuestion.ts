@@ -1,11 +1,12 @@
 import type { Reason } from '../finding.js'
 import { convert } from '../quantity/convert.js'
+import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
 import type { Quantity } from '../quantity/unit.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { type HoseFlow, KINETIC_FACTOR } from './hoseFlow.js'
 import type { PourQuestion } from './pourTime.js'
-import { requireAmount, requireObject } from './requireAmount.js'
+import { requireAmount } from './requireAmount.js'
 
 /** House rule: no workshop funnel or hose lies outside these, and inside them every double stays finite. */
 const SHORTEST = { value: 0.0001, unit: 'm' } as const

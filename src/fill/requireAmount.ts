@@ -1,10 +1,14 @@
 import { isFigure } from '../quantity/isFigure.js'
+import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
 import { type Measure, UNITS_BY_MEASURE } from '../quantity/unit.js'
 
+/** Far beyond every sum of a document's numbers, in any unit; what is reckoned with it ends. */
+const LARGEST = 1e15
+
 /**
  * Throws where a programmer passes something that is no amount of the measure: TypeError for the wrong shape or unit,
- * RangeError for a number that is not finite or below the range. A figure of a sheet counts where it is asked for.
+ * RangeError for a number that is not finite, below the range, or larger than any document's. A figure of a sheet counts where it is asked for.
  * Internal.
  */
 export function requireAmount(
@@ -27,17 +31,11 @@ export function requireAmount(
   const { above, least } = range
   const number = Number(value)
   if (!Number.isFinite(number)) throw new RangeError(`${name}.value must be finite, got ${number}`)
+  if (number > LARGEST) throw new RangeError(`${name}.value must be 1e15 or less, got ${number}`)
   if (above !== undefined && number <= above) {
     throw new RangeError(`${name}.value must be above ${above}, got ${number}`)
   }
   if (least !== undefined && number < least) {
     throw new RangeError(`${name}.value must be ${least} or more, got ${number}`)
-  }
-}
-
-/** Throws TypeError where an argument that must be an object is none. Internal. */
-export function requireObject(name: string, value: unknown): void {
-  if (typeof value !== 'object' || value === null) {
-    throw new TypeError(`${name} must be an object, got ${shown(value)}`)
   }
 }

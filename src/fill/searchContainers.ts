@@ -47,6 +47,7 @@ export function searchContainers(need: bigint, kinds: readonly ContainerKind[]):
     seen[at]?.set(rest, number)
     const least = at === order.length - 1 ? Math.min(most, kind.count) : 0
     for (let count = Math.min(most, kind.count); count >= least; count -= 1) {
+      if (best !== undefined && tried >= MOST_TRIED) return
       tried += 1
       visit(at + 1, rest - kind.size * BigInt(count), number + count, [...taken, count])
     }

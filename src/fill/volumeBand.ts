@@ -1,4 +1,5 @@
 import { compareExact, type Exact, minus, plus } from '../quantity/exact.js'
+import { requireBand } from '../quantity/requireBand.js'
 import type { PrintedQuantity, VolumeUnit } from '../quantity/unit.js'
 import type { StatedValue } from '../spec/leaf.js'
 import { exactVolume } from './volumeAmount.js'
@@ -16,6 +17,7 @@ export interface VolumeBand {
 
 /** What a sheet's volume allows; a bare nominal allows nothing that it says. Internal. */
 export function volumeBand(stated: StatedValue<VolumeUnit>): VolumeBand {
+  requireBand('stated', stated)
   const { unit } = stated
   const of = (value: string) => exactVolume({ value, unit })
   if (stated.kind === 'limits') {

@@ -13,12 +13,12 @@ import { type MeterPoint, type MeterWalk, noteReading } from './meterWalk.js'
 export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: number): MeterWalk | undefined {
   const meter = log.meters[name]
   if (meter === undefined) return undefined
-  const { unit, readings } = meter
+  const { unit, readings, rollover } = meter
   const { records, events } = log
   const walk: MeterWalk = {
-    log,
     name,
     unit,
+    modulus: rollover === undefined ? Number.NaN : modulusOf(rollover, unit),
     points: [],
     notes: [],
     kept: 0,
@@ -89,4 +89,10 @@ function addPoint(
   } else if (list === 'readings') {
     noteReading(walk, 'interval/in-the-future', 'error', point, { what: name, date })
   }
+}
+
+/** Past `rollover` the display shows zero: the modulus is one more of the last digit that the limit is written with. */
+function modulusOf(rollover: number, unit: MeterUnit): number {
+  const decimals = String(rollover).split('.')[1] ?? ''
+  return meterCount(rollover, unit) + meterCount(10 ** -decimals.length, unit)
 }

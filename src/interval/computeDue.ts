@@ -1,5 +1,4 @@
 import { dayNumberOf } from '../calendar/dayNumberOf.js'
-import { readDay } from '../calendar/readDay.js'
 import type { Reason } from '../finding.js'
 import { checkDueOptions } from './checkDueOptions.js'
 import { type ChosenLimits, chooseLimits } from './chooseLimits.js'
@@ -7,8 +6,10 @@ import type { DueOptions, DueQuestion } from './dueQuestion.js'
 import type { DueLine, DueVerdict } from './dueVerdict.js'
 import { findCompletions, type Origin } from './findCompletions.js'
 import { judgeLimit } from './judgeLimit.js'
+import { LOG_SHAPE } from './logShape.js'
 import { LIMITS } from './readLimits.js'
-import { requireObject } from './requireObject.js'
+import { refuse } from './refuse.js'
+import { requireShape, type Shape } from './requireShape.js'
 import { settleVerdict } from './settleVerdict.js'
 
 /** What one judgement needs, worked out once for all its lines. */
@@ -27,6 +28,12 @@ export interface DueCase {
   readonly missing: Reason[]
 }
 
+/** What is walked into in a question. */
+const QUESTION_SHAPE: Shape = {
+  intervals: { 'first?': {}, repeat: {}, 'window?': {}, 'severe?': {} },
+  log: LOG_SHAPE,
+}
+
 /**
  * Whether one service of one gearcase (or instance) is due, for the technician who plans a visit. For a whole fleet in
  * columns see {@link computeDueColumns}; for the day on which it will fall due, with a band, {@link forecastDue}.
@@ -37,7 +44,8 @@ export interface DueCase {
  * @param question - the resolved intervals, the machine's log, which service, gearcase and instance, and today's date
  * @param options - what counts as soon, how old a reading may be, normal or severe use; all required, `soon` may be `{}`
  * @returns the state, one line a limit, which comes first and why, every reason, and what is missing
- * @throws TypeError, RangeError when an option is missing or out of range, `today` is no date, or a figure is no figure
+ * @throws TypeError, RangeError when an option is missing or out of range, `today` is no date, a figure is no figure, or what is
+ *   walked into in the question is no object or list
  *
  * Source: house rule for the states and their order; months as in ECMAScript test262 (see {@link addPeriod}).
  *
@@ -66,10 +74,19 @@ export interface DueCase {
  * ```
  */
 export function computeDue(question: DueQuestion, options: DueOptions): DueVerdict {
-  requireObject(question, 'question')
   checkDueOptions(options)
+  try {
+    return judgeService(question, options)
+  } catch (error) {
+    requireShape(question, 'question', QUESTION_SHAPE)
+    throw error
+  }
+}
+
+function judgeService(question: DueQuestion, options: DueOptions): DueVerdict {
   const { log, gearcase, intervals } = question
-  const today = readDay(question.today, 'today')
+  const today = dayNumberOf(question.today)
+  if (Number.isNaN(today)) throw refuse('question.today', question.today, 'a date YYYY-MM-DD', 'string')
   const reasons: Reason[] = []
   const missing: Reason[] = []
   const lines: DueLine[] = []

@@ -2,6 +2,7 @@ import { addToDay } from '../calendar/addToDay.js'
 import { FIRST_DAY, LAST_DAY } from '../calendar/dayNumberOf.js'
 import type { DateText } from '../calendar/index.js'
 import { readDay } from '../calendar/readDay.js'
+import { checkDueColumns } from './checkDueColumns.js'
 import { checkDueOptions } from './checkDueOptions.js'
 import { type DueColumns, type DueColumnVerdicts, NO_DAY } from './dueColumns.js'
 import type { DueOptions } from './dueQuestion.js'
@@ -27,7 +28,7 @@ const NO_VOTE = 5
  * @param today - a date
  * @param options - what counts as soon and how old a reading may be; severity is settled by the limits in the rows
  * @returns for each row the state, the limit that comes first and its day, as numbers (`DUE_STATES`, `DUE_LIMITS`)
- * @throws TypeError, RangeError when `today` or an option is out of range
+ * @throws TypeError, RangeError when `columns` are none, or `today` or an option is out of range
  *
  * Source: house rule; months as in ECMAScript test262 (see {@link addPeriod}).
  *
@@ -46,6 +47,7 @@ export function computeDueColumns(
   today: DateText,
   options: Omit<DueOptions, 'severity'>,
 ): DueColumnVerdicts {
+  checkDueColumns(columns)
   const todayDay = readDay(today, 'today')
   checkDueOptions({ ...options, severity: 'normal' })
   const { soon, staleAfter } = options

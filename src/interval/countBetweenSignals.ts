@@ -1,5 +1,6 @@
 import type { MeterQuantity } from './dueVerdict.js'
 import { checkRaw, LARGEST_RAW, type MeterSignal, signalRow } from './meterSignal.js'
+import { refuse } from './refuse.js'
 
 /**
  * What a meter signal has counted between two messages, across the point where it starts again from zero, in its own raw
@@ -12,7 +13,7 @@ import { checkRaw, LARGEST_RAW, type MeterSignal, signalRow } from './meterSigna
  * @param laterRaw - count of the later message, same range
  * @param most - the most that can have been counted, in the signal's unit, above 0
  * @returns the quantity, or nothing where it exceeds `most`: an exchanged meter, not a rollover
- * @throws RangeError when an argument is out of range
+ * @throws TypeError, RangeError when an argument is out of range
  *
  * Source: ISO 11783-7, wheel-based machine distance (starts again past 4,211,081.215 m).
  *
@@ -32,7 +33,7 @@ export function countBetweenSignals(
   const row = signalRow(signal)
   checkRaw(earlierRaw, 'earlierRaw', LARGEST_RAW)
   checkRaw(laterRaw, 'laterRaw', LARGEST_RAW)
-  if (!(most > 0)) throw new RangeError(`most is ${most}; it must be above 0`)
+  if (typeof most !== 'number' || !(most > 0)) throw refuse('most', most, 'a number above 0', 'number')
   const counts = laterRaw - earlierRaw + (laterRaw < earlierRaw ? LARGEST_RAW + 1 : 0)
   return counts <= most * row.perUnit ? { value: counts / row.perUnit, unit: row.unit } : undefined
 }

@@ -1,4 +1,5 @@
 import { type DueColumns, NO_DAY } from './dueColumns.js'
+import { refuse } from './refuse.js'
 
 /**
  * Empty columns for so many rows, to be filled by {@link writeDueRow} and judged by {@link computeDueColumns}. They may be
@@ -6,7 +7,7 @@ import { type DueColumns, NO_DAY } from './dueColumns.js'
  *
  * @param length - how many rows, 0 to 2^31 − 1
  * @returns columns in which nothing is known
- * @throws RangeError when `length` is not a whole number in range
+ * @throws TypeError, RangeError when `length` is not a whole number in range
  *
  * Source: house rule.
  *
@@ -18,9 +19,8 @@ import { type DueColumns, NO_DAY } from './dueColumns.js'
  * ```
  */
 export function createDueColumns(length: number): DueColumns {
-  if (!Number.isInteger(length) || length < 0 || length >= 2 ** 31) {
-    throw new RangeError(`length is ${length}; it must be a whole number from 0 to 2147483647`)
-  }
+  if (!Number.isInteger(length) || length < 0 || length >= 2 ** 31)
+    throw refuse('length', length, 'a whole number from 0 to 2147483647', 'number')
   const numbers = (): Float64Array => new Float64Array(length).fill(Number.NaN)
   const days = (): Int32Array => new Int32Array(length).fill(NO_DAY)
   return {

@@ -15,7 +15,7 @@ export type SignalReading =
  * @param signal - which signal
  * @param raw - its count, 0 to 4,294,967,295, already put together from its bytes (least first)
  * @returns the value for counts up to 4,211,081,215; `error` from 0xFE000000, `not available` from 0xFF000000, else `reserved`
- * @throws RangeError when the signal is unknown or the count no 32-bit count
+ * @throws TypeError, RangeError when the signal is unknown or the count no 32-bit count
  *
  * Source: SAE J1939-71 SPN 247, 244, 245, 917 as public decoders carry them; ISO 11783-7 for wheel-based distance; the
  * meaning of 0xFE and 0xFF from memory.

@@ -1,8 +1,10 @@
-import { addDays } from '../calendar/addDays.js'
 import type { DateText } from '../calendar/index.js'
+import { readDay } from '../calendar/readDay.js'
 import { checkDueOptions } from './checkDueOptions.js'
 import type { DueOptions } from './dueQuestion.js'
 import { countsPer, LARGEST_COUNT, MOST_A_DAY, meterCount } from './meterCount.js'
+import { refuse } from './refuse.js'
+import { requireObject } from './requireObject.js'
 import type { DueRow } from './writeDueRow.js'
 
 export type SqlDialect = 'postgresql' | 'duckdb'
@@ -34,18 +36,18 @@ export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
  */
 export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   if (dialect !== 'postgresql' && dialect !== 'duckdb')
-    throw new RangeError(`dialect is ${String(dialect)}; it must be postgresql or duckdb`)
-  const { soon, staleAfter } = options
-  checkDueOptions({ soon, staleAfter, severity: 'normal' })
+    throw refuse('dialect', dialect, "'postgresql' or 'duckdb'", 'string')
+  checkDueOptions({ ...options, severity: 'normal' })
+  const { today: date, soon, staleAfter, columns = {} } = options
+  readDay(date, 'options.today')
+  requireObject(columns, 'options.columns')
   const real = dialect === 'duckdb' ? 'double' : 'double precision'
-  const today = `DATE '${addDays(options.today, 0)}'`
+  const today = `DATE '${date}'`
   const number = (value: number): string => `CAST(${value} AS ${real})`
   const column = (field: Exclude<keyof DueRow, 'id'>): string => {
-    const own =
-      options.columns !== undefined && Object.hasOwn(options.columns, field)
-        ? options.columns[field]
-        : undefined
+    const own = Object.hasOwn(columns, field) ? columns[field] : undefined
     const name = own ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
+    if (typeof name !== 'string') throw refuse(`options.columns.${field}`, name, 'a column name')
     return `"${name.replaceAll('"', '""')}"`
   }
   /** Half up to whole counts, by the same operations as `meterCount`. */

@@ -1,3 +1,6 @@
+import { checkConfidence } from './checkConfidence.js'
+import { refuse } from './refuse.js'
+
 /** A line through readings, with confidence limits of its slope. */
 export interface TheilSenFit {
   readonly slope: number
@@ -17,7 +20,7 @@ export interface TheilSenFit {
  * @param y - what, as many as `x`
  * @param confidence - of the limits, above 0, below 1
  * @returns the slope, its limits and the intercept, or nothing where no two `x` differ
- * @throws RangeError when the lengths differ, a number is not finite, or `confidence` is out of range
+ * @throws TypeError, RangeError when the lengths differ, a number is not finite, or `confidence` is out of range
  *
  * Source: P. K. Sen, Estimates of the regression coefficient based on Kendall's tau, JASA 63 (1968); its example, as
  * SciPy's `stats` tests carry it: slope 4, 93 % limits 3.71 and 4.38.
@@ -35,12 +38,11 @@ export function fitTheilSen(
   y: readonly number[],
   confidence: number,
 ): TheilSenFit | undefined {
+  checkNumbers(x, 'x')
+  checkNumbers(y, 'y')
   if (x.length !== y.length)
     throw new RangeError(`x has ${x.length} numbers and y ${y.length}; they must pair`)
-  if (!x.every(Number.isFinite) || !y.every(Number.isFinite))
-    throw new RangeError('x and y must be finite numbers')
-  if (!(confidence > 0 && confidence < 1))
-    throw new RangeError(`confidence is ${confidence}; it must be above 0 and below 1`)
+  checkConfidence(confidence, 'confidence')
   const count = x.length
   const slopes: number[] = []
   for (let i = 0; i < count; i++) {
@@ -59,6 +61,12 @@ export function fitTheilSen(
   const slope = median(sorted)
   const intercept = median(Float64Array.from(y, (value, index) => value - slope * (x[index] ?? 0)).sort())
   return { slope, low: sorted[lowRank] ?? slope, high: sorted[highRank] ?? slope, intercept }
+}
+
+function checkNumbers(list: readonly number[], name: string): void {
+  if (!Array.isArray(list)) throw refuse(name, list, 'a list of numbers')
+  for (const [index, value] of list.entries())
+    if (!Number.isFinite(value)) throw refuse(`${name}[${index}]`, value, 'a finite number', 'number')
 }
 
 /** Median of sorted numbers. */

@@ -1,4 +1,4 @@
-import { MOST_A_DAY, meterCount, quantityOf } from './meterCount.js'
+import { MOST_A_DAY, quantityOf } from './meterCount.js'
 import { type MeterPoint, type MeterWalk, noteReading } from './meterWalk.js'
 
 /** A swap, a reset or a rollover, as the last reading of the old display; NaN: it ran over. */
@@ -23,7 +23,7 @@ export function followMeter(walk: MeterWalk, changes: readonly MeterChange[] = [
       if (before) takePoint(walk, point)
       return !before
     })
-    const modulus = rolloverModulus(walk)
+    const { modulus } = walk
     if (!Number.isNaN(shown)) {
       countOn(walk, change)
       walk.offset += shown - newShown
@@ -55,7 +55,7 @@ function takePoint(walk: MeterWalk, point: MeterPoint): void {
 
 /** Counts a reading on from the one before it; a fall or a jump that nothing explains begins a new stretch. */
 function countOn(walk: MeterWalk, point: MeterPoint): void {
-  const { last, name: meter, unit } = walk
+  const { last, name: meter, unit, modulus } = walk
   if (last !== undefined) {
     const rise = point.shown - last.shown
     const most = (point.day - last.day + 1) * MOST_A_DAY[meter]
@@ -63,7 +63,6 @@ function countOn(walk: MeterWalk, point: MeterPoint): void {
       const before = quantityOf(last.shown, unit)
       const after = quantityOf(point.shown, unit)
       const ends = { meter, before, after, from: last.date, to: point.date }
-      const modulus = rolloverModulus(walk)
       if (rise > most) {
         noteReading(
           walk,
@@ -87,12 +86,4 @@ function countOn(walk: MeterWalk, point: MeterPoint): void {
   point.count = point.shown + walk.offset
   point.stretch = walk.stretch
   walk.last = point
-}
-
-/** Past `rollover` the display shows zero: the modulus is one more of the last digit that the limit is written with. */
-function rolloverModulus({ log, name, unit }: MeterWalk): number {
-  const rollover = log.meters[name]?.rollover
-  if (rollover === undefined) return Number.NaN
-  const decimals = /\.([0-9]+)$/.exec(String(rollover))?.[1]?.length ?? 0
-  return meterCount(rollover, unit) + meterCount(10 ** -decimals, unit)
 }

@@ -33,18 +33,15 @@ export function followSchedule(
   let noted = due
   let note: ScheduledPoint['note']
   const pointAfter = (count: number): number =>
-    addOnScale(scale, anchor, {
-      months: first.months + repeat.months * count,
-      counts: first.counts + repeat.counts * count,
-    })
+    addOnScale(scale, anchor, first.months + repeat.months * count, first.counts + repeat.counts * count)
   for (const completion of completions) {
     const place = placeOf(scale, completion)
     noted = pointAfter(times)
     if (Number.isNaN(place) || Number.isNaN(noted)) return { due, noted }
     note = undefined
-    const early = addOnScale(scale, noted, { months: -months, counts: -counts })
+    const early = addOnScale(scale, noted, -months, -counts)
     if (question.intervals.countFrom === 'schedule inside window') {
-      if ((place >= noted || place >= early) && place <= addOnScale(scale, noted, { months, counts })) {
+      if ((place >= noted || place >= early) && place <= addOnScale(scale, noted, months, counts)) {
         times += 1
         if (place < noted) note = 'early-answers-the-point'
       } else {

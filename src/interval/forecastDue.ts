@@ -5,11 +5,16 @@ import { readDay } from '../calendar/readDay.js'
 import type { Reason } from '../finding.js'
 import type { MachineLog, MeterName } from '../spec/machineLog.js'
 import { accumulateMeter } from './accumulateMeter.js'
+import { checkConfidence } from './checkConfidence.js'
 import type { MeterQuantity } from './dueVerdict.js'
 import { fitTheilSen, median, normalDeviate } from './fitTheilSen.js'
+import { LOG_SHAPE } from './logShape.js'
 import { countsPer, meterCount } from './meterCount.js'
 import type { MeterPoint } from './meterWalk.js'
 import { afterDaysOfUse, pauseDays } from './pauseDays.js'
+import { refuse } from './refuse.js'
+import { requireObject } from './requireObject.js'
+import { requireShape } from './requireShape.js'
 
 export interface ForecastQuestion {
   readonly log: MachineLog
@@ -80,25 +85,40 @@ const MOST_READINGS = 400
  * ```
  */
 export function forecastDue(question: ForecastQuestion, options: ForecastOptions): Forecast {
-  const { log, meter: name, dueAt } = question
-  if (typeof dueAt !== 'object' || dueAt === null) throw new TypeError('question.dueAt must be a quantity')
-  const { confidence, scatter } = options
-  if (!(confidence > 0 && confidence < 1))
-    throw new RangeError(`confidence is ${confidence}; it must be above 0 and below 1`)
-  if (scatter !== 'about a steady line' && scatter !== 'from day to day') {
-    throw new RangeError(
-      `scatter is ${String(scatter)}; it must be "about a steady line" or "from day to day"`,
-    )
+  requireObject(question, 'question')
+  requireObject(options, 'options')
+  checkConfidence(options.confidence, 'options.confidence')
+  const { scatter } = options
+  if (scatter !== 'about a steady line' && scatter !== 'from day to day')
+    throw refuse('options.scatter', scatter, "'about a steady line' or 'from day to day'", 'string')
+  const { meter, dueAt } = question
+  if (meter !== 'hours' && meter !== 'distance')
+    throw refuse('question.meter', meter, "'hours' or 'distance'", 'string')
+  requireObject(dueAt, 'question.dueAt')
+  const { value, unit } = dueAt
+  if (meter === 'hours' ? unit !== 'h' : unit !== 'km' && unit !== 'mi')
+    throw refuse('question.dueAt.unit', unit, meter === 'hours' ? 'h' : 'km or mi', 'string')
+  if (typeof value !== 'number' || !Number.isSafeInteger(meterCount(value, unit)))
+    throw refuse('question.dueAt.value', value, 'a meter value', 'number')
+  try {
+    return forecastMeter(question, options, readDay(question.today, 'question.today'))
+  } catch (error) {
+    requireShape(question.log, 'question.log', LOG_SHAPE)
+    throw error
   }
-  const counts = meterCount(dueAt.value, dueAt.unit)
-  if (!Number.isSafeInteger(counts))
-    throw new RangeError(`dueAt is ${dueAt.value} ${dueAt.unit}; it must be a meter value`)
-  const meter = accumulateMeter(log, name, readDay(question.today, 'today'))
+}
+
+function forecastMeter(
+  { log, meter: name, dueAt }: ForecastQuestion,
+  { confidence, scatter }: ForecastOptions,
+  today: number,
+): Forecast {
+  const meter = accumulateMeter(log, name, today)
   const now = meter?.points[meter.points.length - 1]
   if (meter === undefined || now === undefined) {
     return { kind: 'cannot tell', reasons: [{ code: 'interval/reading-missing', params: { meter: name } }] }
   }
-  const due = counts + now.count - now.shown
+  const due = meterCount(dueAt.value, dueAt.unit) + now.count - now.shown
   const points = newestOfEachDay(meter.points.filter((point) => point.stretch === now.stretch)).slice(
     -MOST_READINGS,
   )

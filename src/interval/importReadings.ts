@@ -4,6 +4,8 @@ import type { DistanceUnit } from '../quantity/unit.js'
 import type { MeterReading } from '../spec/machineLog.js'
 import type { IntervalCodes } from './codes.js'
 import { countsPer, LARGEST_COUNT, meterCount } from './meterCount.js'
+import { refuse } from './refuse.js'
+import { requireObject } from './requireObject.js'
 
 /** The meters of one machine, ready to be put into its log. */
 export interface ImportedMachine {
@@ -35,7 +37,7 @@ export interface ImportedReadings {
  * @param options - `edition` that the sender follows, `2016` or `2020`; named in the result, read alike
  * @returns readings sorted by date; the date is the one written in the sender's time stamp. Every value or unit that cannot
  *   be used is a finding (`interval/import-…`) and left out; nothing is guessed. Not ok when no machine is found
- * @throws RangeError when `edition` is neither
+ * @throws TypeError, RangeError when `edition` is neither
  *
  * Source: ISO/TS 15143-3 field names as public samples carry them (`CumulativeOperatingHours`, `Distance`,
  * `OdometerUnits`).
@@ -55,9 +57,10 @@ export function importReadings(
   input: unknown,
   options: { readonly edition: '2016' | '2020' },
 ): Result<ImportedReadings> {
+  requireObject(options, 'options')
   const { edition } = options
   if (edition !== '2016' && edition !== '2020')
-    throw new RangeError(`edition is ${String(edition)}; it must be 2016 or 2020`)
+    throw refuse('options.edition', edition, "'2016' or '2020'", 'string')
   const findings: Finding[] = []
   const complain = <Code extends keyof IntervalCodes>(
     code: Code,

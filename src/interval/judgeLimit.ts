@@ -28,14 +28,18 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   if ('code' in scale) return lackFor(due, by, limit, scale)
   const isScheduled = completions.length > 0 && question.intervals.countFrom !== 'completion'
   const schedule = isScheduled ? followSchedule(due, by, limit, scale) : undefined
-  const dueAt = schedule?.due ?? addOnScale(scale, scale.start, limit)
+  const dueAt = schedule?.due ?? addOnScale(scale, scale.start, limit.months, limit.counts)
   if (Number.isNaN(dueAt)) return lackFor(due, by, limit, lackOfPoint(due, by, limit))
 
   const { now, age } = scale
   const window = limits.window?.[by]
   // A window that is not known gives NaN, as one past the calendar's end does, and nothing is later than NaN.
   const past =
-    limits.window === undefined ? Number.NaN : window === undefined ? dueAt : addOnScale(scale, dueAt, window)
+    limits.window === undefined
+      ? Number.NaN
+      : window === undefined
+        ? dueAt
+        : addOnScale(scale, dueAt, window.months, window.counts)
   const stale = age > staleAfter.days
   const line = writeLine(
     due,

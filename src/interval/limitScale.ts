@@ -4,7 +4,6 @@ import type { DateText } from '../calendar/index.js'
 import type { DueLine, MeterQuantity } from './dueVerdict.js'
 import { quantityOf } from './meterCount.js'
 import type { MeterPoint } from './meterWalk.js'
-import type { Limit } from './readLimits.js'
 
 /** What a limit is measured on: the calendar in days, or a meter in counts. */
 export interface LimitScale {
@@ -22,11 +21,7 @@ export interface LimitScale {
 }
 
 /** A limit on from a place; NaN past the calendar's end. */
-export function addOnScale(
-  { unit }: LimitScale,
-  place: number,
-  { months, counts }: Pick<Limit, 'months' | 'counts'>,
-): number {
+export function addOnScale({ unit }: LimitScale, place: number, months: number, counts: number): number {
   return unit === 'd' ? addToDay(place, months, counts) : place + counts
 }
 

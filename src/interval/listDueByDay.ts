@@ -1,6 +1,9 @@
 import type { DateText } from '../calendar/index.js'
 import type { Id } from '../spec/leaf.js'
+import { DUE_STATES } from './dueColumns.js'
 import type { DueState, DueVerdict } from './dueVerdict.js'
+import { refuse } from './refuse.js'
+import { requireObject } from './requireObject.js'
 
 /** One verdict with what it is about; `place` is where the machine stands, in the caller's words. */
 export interface DueListEntry {
@@ -33,7 +36,7 @@ export interface DueList {
  *
  * @param entries - verdicts with machine, place, service, gearcase
  * @returns three lists; every entry stands in exactly one
- * @throws TypeError when `entries` is no list
+ * @throws TypeError, RangeError when `entries` is no list of such entries
  *
  * Source: house rule.
  *
@@ -48,8 +51,8 @@ export interface DueList {
  * ```
  */
 export function listDueByDay(entries: readonly DueListEntry[]): DueList {
-  if (!Array.isArray(entries)) throw new TypeError('entries must be a list')
-  const sorted = [...(entries as readonly DueListEntry[])].sort(compareEntries)
+  checkEntries(entries)
+  const sorted = [...entries].sort(compareEntries)
   const of = (...states: readonly DueState[]): DueListEntry[] =>
     sorted.filter((entry) => states.includes(entry.verdict.state))
   const byDay = new Map<DateText, DueListEntry[]>()
@@ -63,6 +66,23 @@ export function listDueByDay(entries: readonly DueListEntry[]): DueList {
     .sort((one, other) => (one === '' ? 1 : other === '' ? -1 : one < other ? -1 : 1))
     .map((day) => groupPlaces(byDay.get(day) ?? [], day === '' ? undefined : day))
   return { now: groupPlaces(of('overdue', 'due')), later, cannotTell: groupPlaces(of('cannot tell')) }
+}
+
+/** What is compared or grouped by must be a text, or the list would be in no order. */
+function checkEntries(entries: readonly DueListEntry[]): void {
+  if (!Array.isArray(entries)) throw refuse('entries', entries, 'a list')
+  for (const [index, entry] of entries.entries()) {
+    const at = `entries[${index}]`
+    requireObject(entry, at)
+    const { machine, place, service, gearcase, instance = '', verdict } = entry
+    requireObject(verdict, `${at}.verdict`)
+    const { state, dueOn = '' } = verdict
+    for (const [name, text] of Object.entries({ machine, place, service, gearcase, instance }))
+      if (typeof text !== 'string') throw refuse(`${at}.${name}`, text, 'a text')
+    if (typeof dueOn !== 'string') throw refuse(`${at}.verdict.dueOn`, dueOn, 'a date')
+    if (!DUE_STATES.includes(state))
+      throw refuse(`${at}.verdict.state`, state, `one of ${DUE_STATES.join(', ')}`, 'string')
+  }
 }
 
 function groupPlaces(entries: readonly DueListEntry[], day?: DateText): DueDay {

@@ -1,4 +1,5 @@
 import type { DistanceUnit } from '../quantity/unit.js'
+import { refuse } from './refuse.js'
 
 /** Meter signals as machines send them: counts of a fixed size in four bytes. */
 export type MeterSignal =
@@ -27,13 +28,13 @@ export const LARGEST_RAW = 0xfaff_ffff
 
 /** How a signal counts; throws for one that is not known. */
 export function signalRow(signal: MeterSignal): SignalRow {
-  if (!Object.hasOwn(SIGNALS, signal))
-    throw new RangeError(`signal is ${String(signal)}; it must be one of ${Object.keys(SIGNALS).join(', ')}`)
+  if (typeof signal !== 'string' || !Object.hasOwn(SIGNALS, signal))
+    throw refuse('signal', signal, `one of ${Object.keys(SIGNALS).join(', ')}`, 'string')
   return SIGNALS[signal]
 }
 
 /** Throws where a raw count is none. */
 export function checkRaw(raw: number, name: string, most: number): void {
   if (!Number.isInteger(raw) || raw < 0 || raw > most)
-    throw new RangeError(`${name} is ${raw}; it must be a whole number from 0 to ${most}`)
+    throw refuse(name, raw, `a whole number from 0 to ${most}`, 'number')
 }

@@ -1,7 +1,7 @@
 import type { CalendarCodes } from '../calendar/codes.js'
 import type { DateText } from '../calendar/index.js'
 import type { Params, Severity } from '../finding.js'
-import type { MachineLog, MeterName } from '../spec/machineLog.js'
+import type { MeterName } from '../spec/machineLog.js'
 import type { IntervalCodes } from './codes.js'
 import type { MeterUnit } from './meterCount.js'
 
@@ -32,9 +32,10 @@ export interface MeterNote {
 
 /** A meter on its way through the log. */
 export interface MeterWalk {
-  readonly log: MachineLog
   readonly name: MeterName
   readonly unit: MeterUnit
+  /** What the display counts before it starts again from zero; NaN: not known. */
+  readonly modulus: number
   readonly points: MeterPoint[]
   readonly notes: MeterNote[]
   /** How many of the points are counted in; repeated ones fall out. */

@@ -13,17 +13,14 @@ export function pauseDays(
 ): number {
   let counted = 0
   if (pauses === undefined) return counted
-  const spans = pauses
-    .map(({ from, to }) => ({ start: dayNumberOf(from), end: dayNumberOf(to) }))
-    .filter(({ start, end }) => end > start)
-    .sort((one, other) => one.start - other.start)
   let reached = fromDay
-  for (const { start, end } of spans) {
-    const from = Math.max(start, reached)
-    const to = putOff ? end : Math.min(end, toDay)
-    if (to > from && from < toDay + (putOff ? counted : 0)) {
-      counted += to - from
-      reached = to
+  // Dates sort as their texts do; one that is none gives NaN, which is neither after nor before.
+  for (const { from, to } of [...pauses].sort((one, other) => (one.from < other.from ? -1 : 1))) {
+    const start = Math.max(dayNumberOf(from), reached)
+    const end = putOff ? dayNumberOf(to) : Math.min(dayNumberOf(to), toDay)
+    if (end > start && start < toDay + (putOff ? counted : 0)) {
+      counted += end - start
+      reached = end
     }
   }
   return counted

@@ -3,6 +3,7 @@ import type { IntervalStated } from '../spec/leaf.js'
 import type { DueLine } from './dueVerdict.js'
 import { isFigure } from './isFigure.js'
 import { type MeterUnit, meterCount } from './meterCount.js'
+import { refuse } from './refuse.js'
 
 /** One limit of an interval: months and days of the calendar, or counts of a meter, whose months are 0. */
 export interface Limit {
@@ -23,11 +24,11 @@ export const LIMITS = ['hours', 'distance', 'period'] as const
 /** Reads an interval's figures. Where a distance is printed in two round numbers, the shorter one is taken. */
 export function readLimits({ hours, distance, period }: IntervalStated, which: string): Limits {
   const limits: { -readonly [By in keyof Limits]: Limits[By] } = {}
-  if (hours !== undefined) limits.hours = readFigure(hours, 'h', which)
+  if (hours !== undefined) limits.hours = readFigure(hours, 'h', which, 'hours')
   if (distance !== undefined) {
-    let shortest = readFigure(distance.value, distance.unit, which)
+    let shortest = readFigure(distance.value, distance.unit, which, 'distance')
     for (const { value, unit } of distance.printed ?? []) {
-      const other = readFigure(value, unit, which)
+      const other = readFigure(value, unit, which, 'distance')
       if (other.counts < shortest.counts) shortest = other
     }
     limits.distance = shortest
@@ -36,24 +37,23 @@ export function readLimits({ hours, distance, period }: IntervalStated, which: s
   return limits
 }
 
-function readFigure(value: string, unit: MeterUnit, which: string): Limit {
-  const number = typeof value === 'string' && isFigure(value) ? Number(value) : Number.NaN
+function readFigure(value: string, unit: MeterUnit, which: string, by: keyof Limits): Limit {
+  const number = isFigure(value) ? Number(value) : Number.NaN
   const counts = meterCount(number, unit)
-  if (!Number.isSafeInteger(counts)) {
-    throw new RangeError(
-      `intervals.${which} has the figure ${JSON.stringify(value)} ${unit}; it must be a decimal such as "250", within the meter's range`,
+  if (!Number.isSafeInteger(counts))
+    throw refuse(
+      `intervals.${which}.${by}`,
+      value,
+      "a decimal such as '250' within the meter's range",
+      'string',
     )
-  }
   return { months: 0, counts, told: { value: number, unit }, printed: { value, unit } }
 }
 
 function readPeriod(text: string, which: string): Limit {
   const period = typeof text === 'string' ? scanPeriod(text) : undefined
-  if (period === undefined) {
-    throw new RangeError(
-      `intervals.${which} has the period ${JSON.stringify(text)}; it must be whole parts such as P6M or P1Y`,
-    )
-  }
+  if (period === undefined)
+    throw refuse(`intervals.${which}.period`, text, 'whole parts such as P6M', 'string')
   const { years, months, weeks, days } = period
   return { months: years * 12 + months, counts: weeks * 7 + days, told: { period: text } }
 }

@@ -28,10 +28,8 @@ export function readMeterScale(
     return { code: 'interval/reading-at-start-missing', params }
   }
   if (first.stretch !== now.stretch) {
-    const { stretch } = now
-    const from = points.findLast((point) => point.stretch < stretch) ?? now
-    const to = points.find((point) => point.stretch === stretch) ?? now
-    const params = { meter: by, from: from.date, to: to.date }
+    const at = points.findIndex(({ stretch }) => stretch === now.stretch)
+    const params = { meter: by, from: (points[at - 1] ?? now).date, to: (points[at] ?? now).date }
     return { code: 'interval/meter-broken', params }
   }
   const from = quantityOf(first.shown, unit)

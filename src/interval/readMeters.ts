@@ -4,8 +4,10 @@ import type { Finding, JsonPointer } from '../finding.js'
 import type { MachineLog, MeterName } from '../spec/machineLog.js'
 import { accumulateMeter } from './accumulateMeter.js'
 import type { MeterQuantity } from './dueVerdict.js'
+import { LOG_SHAPE } from './logShape.js'
 import { countsPer } from './meterCount.js'
 import type { MeterPoint, MeterWalk } from './meterWalk.js'
+import { requireShape } from './requireShape.js'
 
 /** One reading, with what earlier displays counted added in. */
 export interface MeterReadingCounted {
@@ -35,6 +37,7 @@ export interface MetersRead {
  *
  * @param log - a machine log; readings in its service records count as well
  * @returns readings by date, and findings: falls, jumps (over 24 h or 2,400 km a day, house rule), order, repetition, bounds
+ * @throws TypeError when `log`, or what is walked into in it, is no object or list
  *
  * Source: ISO 11783-7 for a distance that starts again at its documented limit; the rest is a house rule.
  *
@@ -52,7 +55,15 @@ export interface MetersRead {
  * ```
  */
 export function readMeters(log: MachineLog): MetersRead {
-  if (typeof log !== 'object' || log === null) throw new TypeError('log must be a machine log')
+  try {
+    return readBoth(log)
+  } catch (error) {
+    requireShape(log, 'log', LOG_SHAPE)
+    throw error
+  }
+}
+
+function readBoth(log: MachineLog): MetersRead {
   const findings: Finding[] = []
   const read = (name: MeterName): readonly MeterReadingCounted[] | undefined => {
     const meter = accumulateMeter(log, name, LAST_DAY)

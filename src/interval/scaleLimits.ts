@@ -1,40 +1,35 @@
 import type { Reason } from '../finding.js'
 import { isFigure } from './isFigure.js'
 import { quantityOf } from './meterCount.js'
-import { LIMITS, type Limit, type Limits } from './readLimits.js'
+import { LIMITS, type Limits } from './readLimits.js'
+import { refuse } from './refuse.js'
 
 const MILLION = 1_000_000n
 
 /** A factor times counts, half up in exact integers; a period only where whole months and whole days come out. */
 export function scaleLimits(limits: Limits, factor: string, missing: Reason[]): Limits {
-  if (!isFigure(String(factor))) {
-    throw new RangeError(
-      `intervals.severe.factor is ${JSON.stringify(factor)}; it must be a decimal such as "0.5"`,
-    )
-  }
+  if (!isFigure(factor)) throw refuse('intervals.severe.factor', factor, "a decimal such as '0.5'", 'string')
   const millionths = BigInt(Math.round(Number(factor) * 1e6))
-  const scale = (limit: Limit): Limit => {
+  const scaled: { -readonly [By in keyof Limits]: Limits[By] } = {}
+  for (const by of LIMITS) {
+    const limit = limits[by]
+    if (limit === undefined) continue
     const { told } = limit
     const months = BigInt(limit.months) * millionths
     const counts = BigInt(limit.counts) * millionths
     if (!('period' in told)) {
       const rounded = Number((counts + MILLION / 2n) / MILLION)
       const quantity = quantityOf(rounded, told.unit)
-      return { months: 0, counts: rounded, told: quantity, printed: quantity }
-    }
-    if (months % MILLION || counts % MILLION) {
+      scaled[by] = { months: 0, counts: rounded, told: quantity, printed: quantity }
+    } else if (months % MILLION || counts % MILLION) {
       missing.push({ code: 'interval/factor-leaves-part', params: { period: told.period, factor } })
-      return { ...limit, months: Number.NaN }
+      scaled[by] = { ...limit, months: Number.NaN }
+    } else {
+      const wholeMonths = Number(months / MILLION)
+      const days = Number(counts / MILLION)
+      const period = `P${wholeMonths > 0 ? `${wholeMonths}M` : ''}${days > 0 || wholeMonths === 0 ? `${days}D` : ''}`
+      scaled[by] = { months: wholeMonths, counts: days, told: { period } }
     }
-    const wholeMonths = Number(months / MILLION)
-    const days = Number(counts / MILLION)
-    const period = `P${wholeMonths > 0 ? `${wholeMonths}M` : ''}${days > 0 || wholeMonths === 0 ? `${days}D` : ''}`
-    return { months: wholeMonths, counts: days, told: { period } }
-  }
-  const scaled: { -readonly [By in keyof Limits]: Limits[By] } = {}
-  for (const by of LIMITS) {
-    const limit = limits[by]
-    if (limit !== undefined) scaled[by] = scale(limit)
   }
   return scaled
 }

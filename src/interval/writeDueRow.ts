@@ -1,8 +1,11 @@
 import { dayNumberOf } from '../calendar/dayNumberOf.js'
 import type { DateText } from '../calendar/index.js'
 import type { DistanceUnit } from '../quantity/unit.js'
+import { checkDueColumns } from './checkDueColumns.js'
 import { type DueColumns, NO_DAY } from './dueColumns.js'
 import { LARGEST_COUNT, type MeterUnit, meterCount } from './meterCount.js'
+import { refuse } from './refuse.js'
+import { requireObject } from './requireObject.js'
 
 /**
  * One service of one machine, flat, as a database or a line of JSON holds it. Absent and null are the same: not known, or
@@ -43,7 +46,7 @@ export interface DueRow {
  * @param index - which row, 0 to `columns.length` − 1
  * @param row - the row's facts; meters 0 to 1,000,000,000 h or 9,000,000 km, periods whole and not negative
  * @returns the names of fields that hold no usable value: they are written as not known, which makes their limit `cannot tell`
- * @throws RangeError when `index` is out of range
+ * @throws TypeError, RangeError when `columns` or `row` are none, or `index` is out of range
  *
  * Source: house rule.
  *
@@ -55,11 +58,22 @@ export interface DueRow {
  * ```
  */
 export function writeDueRow(columns: DueColumns, index: number, row: DueRow): readonly string[] {
-  if (!(index >= 0 && index < columns.length && Number.isInteger(index))) {
-    throw new RangeError(`index is ${index}; it must be a whole number from 0 to ${columns.length - 1}`)
+  // What is no column shows in the writing: looking before would cost every row.
+  let failure: unknown
+  try {
+    if (Number.isInteger(index) && index >= 0 && index < columns.length && typeof row === 'object')
+      return writeFields(columns, index, row)
+  } catch (error) {
+    failure = error
   }
+  checkDueColumns(columns)
+  requireObject(row, 'row')
+  throw failure ?? refuse('index', index, `a whole number from 0 to ${columns.length - 1}`, 'number')
+}
+
+function writeFields(columns: DueColumns, index: number, row: DueRow): readonly string[] {
   let unusable: string[] | undefined
-  const refuse = (field: string): void => {
+  const refuseField = (field: string): void => {
     unusable ??= []
     unusable.push(field)
   }
@@ -67,7 +81,7 @@ export function writeDueRow(columns: DueColumns, index: number, row: DueRow): re
     if (date === undefined || date === null) return NO_DAY
     const number = typeof date === 'string' ? dayNumberOf(date) : Number.NaN
     if (!Number.isNaN(number)) return number
-    refuse(field)
+    refuseField(field)
     return NO_DAY
   }
   const counts = (
@@ -83,13 +97,13 @@ export function writeDueRow(columns: DueColumns, index: number, row: DueRow): re
         ? meterCount(value, unit)
         : -1
     if (count >= 0 && count <= most) return count
-    refuse(field)
+    refuseField(field)
     return Number.NaN
   }
   const whole = (field: string, value: unknown): number => {
     if (value === undefined || value === null) return 0
     if (typeof value === 'number' && Number.isInteger(value) && value >= 0 && value <= 9_999_999) return value
-    refuse(field)
+    refuseField(field)
     return 0
   }
   const { hours: mostHours, distance: mostDistance } = LARGEST_COUNT

@@ -1,6 +1,7 @@
 import type { Reason } from '../finding.js'
 import type { Catalogue } from './catalogue.js'
 import { renderMessage } from './renderMessage.js'
+import { requireCatalogue } from './requireCatalogue.js'
 
 const isReason = (value: unknown): value is Reason =>
   typeof value === 'object' &&
@@ -16,7 +17,7 @@ const isReason = (value: unknown): value is Reason =>
  * @param result - any result of this library: plain JSON
  * @param catalogue - the language
  * @returns one line a reason; none for a result without reasons
- * @throws TypeError when `result` is not an object or array
+ * @throws TypeError when `result` is not an object or array, or `catalogue` is none
  *
  * @example
  * ```ts
@@ -31,6 +32,7 @@ export function explain(result: unknown, catalogue: Catalogue): string[] {
   if (typeof result !== 'object' || result === null) {
     throw new TypeError(`result must be an object, not ${result === null ? 'null' : typeof result}`)
   }
+  requireCatalogue(catalogue)
   const lines = new Set<string>()
   const seen = new Set<object>()
   const waiting: unknown[] = [result]
@@ -39,7 +41,8 @@ export function explain(result: unknown, catalogue: Catalogue): string[] {
     if (typeof value !== 'object' || value === null || seen.has(value)) continue
     seen.add(value)
     if (isReason(value)) lines.add(renderMessage(catalogue, value))
-    else waiting.push(...Object.values(value).reverse())
+    // One by one: as arguments of one call, the entries of a long list would be too many.
+    else for (const inner of Object.values(value).reverse()) waiting.push(inner)
   }
   return [...lines]
 }

@@ -2,6 +2,7 @@ import type { Param, Params, Reason } from '../finding.js'
 import type { Catalogue, Say } from './catalogue.js'
 import { cleanText } from './cleanText.js'
 import { makeSay, sayPlainly } from './makeSay.js'
+import { requireCatalogue } from './requireCatalogue.js'
 
 type LooseText = (params: Params, say: Say) => string
 
@@ -33,7 +34,7 @@ function renderPlainly(code: string, params: Params): string {
  * @param message - a finding or a reason: its `code` chooses the text, its `params` fill it
  * @returns one line of text, without markup or line breaks, whatever the params hold; a code that the catalogue does
  *   not know comes out as itself with its params
- * @throws TypeError when `message.code` is not a string
+ * @throws TypeError when `catalogue` is none, or `message.code` is not a string
  *
  * @example
  * ```ts
@@ -45,6 +46,7 @@ function renderPlainly(code: string, params: Params): string {
  * ```
  */
 export function renderMessage(catalogue: Catalogue, message: Reason): string {
+  requireCatalogue(catalogue)
   if (typeof message?.code !== 'string') throw new TypeError('message.code must be a string')
   return renderCode(catalogue, message.code, cleanParam(message.params ?? {}, []) as Params, 0)
 }

@@ -1,9 +1,10 @@
 import type { Reason } from '../finding.js'
+import { requireObject } from '../quantity/requireObject.js'
+import { shown } from '../quantity/shown.js'
 import type { Quantity, TemperatureUnit } from '../quantity/unit.js'
 import type { OilChoice, Oils } from '../spec/leaf.js'
 import { type OilCodes, oilReason } from './codes.js'
 import { holdsAtAmbient } from './holdsAtAmbient.js'
-import { requireObject } from './requireQuantity.js'
 
 export interface JudgedOilChoice {
   /** Place in the sheet's list. */
@@ -48,6 +49,9 @@ export function chooseOilChoice(oils: Oils, ambient?: Quantity<TemperatureUnit>)
   if (oils.kind === 'not stated') {
     return { answer: 'ask', choices: [], reasons: [oilReason('oil/oils-not-stated', {})] }
   }
+  if (!Array.isArray(oils.choices))
+    throw new TypeError(`oils.choices must be a list, got ${shown(oils.choices)}`)
+  for (const [index, choice] of oils.choices.entries()) requireObject(`oils.choices[${index}]`, choice)
   const choices = oils.choices.map((choice, index) => ({
     index,
     choice,

@@ -1,4 +1,5 @@
 import type { Reason } from '../finding.js'
+import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
 import type { Quantity } from '../quantity/unit.js'
 import type { OilCodes } from './codes.js'
@@ -55,6 +56,7 @@ export function gradeBand(question: {
   readonly grade: string
   readonly edition: GradeEdition
 }): GradeBand | NoGradeBand {
+  requireObject('question', question)
   const { system, grade, edition } = question
   const parsed = parseGrade(grade, system)
   const editions: readonly string[] = GRADE_EDITIONS[system]

@@ -1,4 +1,5 @@
 import type { Reason } from '../finding.js'
+import { requireBand } from '../quantity/requireBand.js'
 import type { Quantity, TemperatureUnit } from '../quantity/unit.js'
 import type { StatedValue } from '../spec/leaf.js'
 import { type OilCodes, oilReason } from './codes.js'
@@ -36,6 +37,7 @@ export function holdsAtAmbient(
 ): AmbientVerdict {
   if (ambient !== undefined) requireQuantity('ambient', ambient, 'temperature')
   if (band === undefined) return { holds: 'yes', reasons: [oilReason('oil/ambient-not-limited', {})] }
+  requireBand('band', band)
   const { unit } = band
   if (band.kind === 'nominal') {
     const printed = { value: band.value, unit }

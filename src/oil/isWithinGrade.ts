@@ -1,6 +1,7 @@
+import { requireObject } from '../quantity/requireObject.js'
 import type { Quantity } from '../quantity/unit.js'
 import type { GradeBand } from './gradeBand.js'
-import { requireObject, requireQuantity } from './requireQuantity.js'
+import { requireQuantity } from './requireQuantity.js'
 
 /**
  * Whether a kinematic viscosity lies in a grade's band. It must have been measured at the band's own temperature
@@ -27,6 +28,9 @@ import { requireObject, requireQuantity } from './requireQuantity.js'
 export function isWithinGrade(viscosity: Quantity<'mm2/s'>, band: GradeBand): boolean {
   requireQuantity('viscosity', viscosity, 'kinematicViscosity', 0)
   requireObject('band', band)
+  for (const key of ['min', 'below', 'max'] as const)
+    if (key === 'min' || band[key] !== undefined)
+      requireQuantity(`band.${key}`, band[key], 'kinematicViscosity')
   const { value } = viscosity
   if (value < band.min.value) return false
   if (band.below !== undefined && value >= band.below.value) return false

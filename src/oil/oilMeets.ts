@@ -1,4 +1,5 @@
 import type { Reason } from '../finding.js'
+import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
 import type { Quantity, TemperatureUnit } from '../quantity/unit.js'
 import type { OilChoice } from '../spec/leaf.js'
@@ -8,7 +9,6 @@ import { holdsAtAmbient } from './holdsAtAmbient.js'
 import { judgeCategory } from './judgeCategory.js'
 import { judgeLimitedSlip } from './judgeLimitedSlip.js'
 import { judgeViscosity } from './judgeViscosity.js'
-import { requireObject } from './requireQuantity.js'
 
 /** `not judged`: the manual asks nothing of this kind, or the question left it out. */
 export type AspectAnswer = 'yes' | 'no' | 'ask' | 'not judged'
@@ -76,6 +76,11 @@ export function oilMeets(
   if (yellowMetal !== 'yes' && yellowMetal !== 'no' && yellowMetal !== 'not stated') {
     throw new TypeError(`circumstances.yellowMetal must be yes, no or not stated, got ${shown(yellowMetal)}`)
   }
+  for (const key of ['categories', 'makerFluids'] as const)
+    if (offered[key] !== undefined && !Array.isArray(offered[key]))
+      throw new TypeError(`offered.${key} must be a list, got ${shown(offered[key])}`)
+  if (permitted.kind !== 'grade' && typeof permitted.name !== 'string')
+    throw new TypeError(`permitted.name must be a text, got ${shown(permitted.name)}`)
   const [viscosity, category] = judgeKind(permitted, offered, yellowMetal)
   const limitedSlip = judgeLimitedSlip(permitted, offered)
   const band = judgeAmbient(permitted, ambient)
@@ -115,12 +120,18 @@ function judgeAmbient(permitted: OilChoice, ambient: Quantity<TemperatureUnit> |
 
 /** The name counts whatever its capitals and spaces, but every letter and digit of it. */
 function judgeName(name: string, offered: OfferedOil): JudgedAspect {
-  const plain = (text: string) => text.trim().replace(/\s+/g, ' ').toUpperCase()
-  const names = [offered.name, ...(offered.makerFluids ?? [])].map((text) => plain(String(text)))
+  const plain = (text: unknown) =>
+    (typeof text === 'string' ? text : shown(text)).trim().replace(/\s+/g, ' ').toUpperCase()
+  const names = [offered.name, ...(offered.makerFluids ?? [])].map(plain)
   return names.includes(plain(name))
     ? { answer: 'yes', reasons: [oilReason('oil/maker-fluid-named', { name })] }
     : {
         answer: 'no',
-        reasons: [oilReason('oil/maker-fluid-not-named', { name, offered: String(offered.name) })],
+        reasons: [
+          oilReason('oil/maker-fluid-not-named', {
+            name,
+            offered: typeof offered.name === 'string' ? offered.name : shown(offered.name),
+          }),
+        ],
       }
 }

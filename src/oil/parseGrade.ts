@@ -34,7 +34,7 @@ export interface Grade {
  */
 export function parseGrade(text: string, system: GradeSystem): Result<Grade> {
   if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${shown(text)}`)
-  if (!Object.hasOwn(GRADE_EDITIONS, system)) {
+  if (typeof system !== 'string' || !Object.hasOwn(GRADE_EDITIONS, system)) {
     throw new RangeError(
       `system must be one of ${Object.keys(GRADE_EDITIONS).join(', ')}, got ${shown(system)}`,
     )

@@ -1,10 +1,11 @@
 import type { Reason } from '../finding.js'
 import { convert } from '../quantity/convert.js'
+import { requireObject } from '../quantity/requireObject.js'
 import type { Quantity, TemperatureUnit } from '../quantity/unit.js'
 import type { OfferedOil } from '../spec/stock.js'
 import { type OilCodes, oilReason } from './codes.js'
 import { compareAmounts } from './exactAmount.js'
-import { requireObject, requireQuantity } from './requireQuantity.js'
+import { requireQuantity } from './requireQuantity.js'
 import { viscosityLine, viscosityOnLine } from './viscosityLine.js'
 
 export type ViscosityVerdict =

@@ -1,5 +1,7 @@
+import { requireObject } from '../quantity/requireObject.js'
+import { shown } from '../quantity/shown.js'
 import type { Quantity } from '../quantity/unit.js'
-import { requireObject, requireQuantity } from './requireQuantity.js'
+import { requireQuantity } from './requireQuantity.js'
 
 /** The two constants of an oil: log10 log10 (ν + 0.7 + …) = `intercept` − `slope` · log10 T. */
 export interface ViscosityLine {
@@ -58,7 +60,7 @@ export function viscosityLine(
     }
   }
   if (zeroCelsius !== 273.15 && zeroCelsius !== 273) {
-    throw new RangeError(`zeroCelsius must be 273.15 or 273, got ${String(zeroCelsius)}`)
+    throw new RangeError(`zeroCelsius must be 273.15 or 273, got ${shown(zeroCelsius)}`)
   }
   if (warm.temperature.value <= cold.temperature.value || warm.viscosity.value >= cold.viscosity.value) {
     throw new RangeError('warm must be warmer and thinner than cold')

@@ -1,9 +1,10 @@
 import type { Reason } from '../finding.js'
+import { requireObject } from '../quantity/requireObject.js'
 import type { Quantity, TemperatureUnit, VolumeUnit } from '../quantity/unit.js'
 import type { OfferedOil } from '../spec/stock.js'
 import { type OilCodes, oilReason } from './codes.js'
 import { densityAt } from './densityAt.js'
-import { requireObject, requireQuantity } from './requireQuantity.js'
+import { requireQuantity } from './requireQuantity.js'
 
 export type VolumeVerdict<U extends VolumeUnit> =
   | {

@@ -1,11 +1,13 @@
 import type { Finding, Result } from '../finding.js'
+import { shown } from '../quantity/shown.js'
 import type { Id, Identity, ProcedureDocument, ServiceOnPart, SpecSheet } from '../spec/index.js'
+import { requireDocument } from '../spec/requireDocument.js'
+import { requireShape } from '../spec/requireShape.js'
 import { findObstacles } from './build/obstacles.js'
 import { writeOrderOfWork } from './build/orderOfWork.js'
 import { startWriting } from './build/writer.js'
 import { listJobs } from './jobs.js'
 import { layOutSheet } from './layOutSheet.js'
-import { requireSheet } from './requireDocument.js'
 
 export interface BuildOptions {
   readonly sheet: SpecSheet
@@ -45,19 +47,17 @@ export interface BuildOptions {
 export function buildProcedure(options: BuildOptions): Result<ProcedureDocument> {
   if (typeof options !== 'object' || options === null) throw new TypeError('options: an object is wanted')
   const { sheet, identity, services } = options
-  requireSheet(sheet)
+  requireDocument('sheet', sheet, 'spec-sheet')
   if (typeof identity !== 'object' || identity === null)
     throw new TypeError('identity: an object is wanted; {} where nothing is known of the machine')
   if (!Array.isArray(services) || services.some((service) => typeof service !== 'string'))
     throw new TypeError('services: a list of service ids is wanted')
-  if (options.only !== undefined && !Array.isArray(options.only))
-    throw new TypeError('only: a list of services and gearcases is wanted')
+  if (options.only !== undefined)
+    requireShape('only', options.only, [{}], 'a list of services and gearcases is wanted')
   if (services.length === 0) throw new RangeError('services: at least one service id is wanted, not none')
   const id = options.id ?? nameProcedure(sheet.id, services)
   if (typeof id !== 'string' || !/^[a-z][a-z0-9-]{0,63}$/.test(id))
-    throw new RangeError(
-      `id: a small letter, then up to 63 of a-z, 0-9 and '-' are wanted, not ${JSON.stringify(id)}`,
-    )
+    throw new RangeError(`id: a small letter, then up to 63 of a-z, 0-9 and '-' are wanted, not ${shown(id)}`)
   if (options.name !== undefined && typeof options.name !== 'string')
     throw new TypeError('name: a string is wanted')
   const layout = layOutSheet(sheet, identity)

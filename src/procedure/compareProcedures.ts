@@ -1,6 +1,7 @@
 import type { Finding, JsonPointer } from '../finding.js'
 import type { Id, ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
-import { requireProcedure, requireSheet } from './requireDocument.js'
+import { requireDocument } from '../spec/requireDocument.js'
+import { shown } from './shown.js'
 import { simulateProcedure } from './simulateProcedure.js'
 
 export interface StateDifference {
@@ -32,7 +33,7 @@ export interface Comparison {
  * @param second The other.
  * @param sheet The sheet that both point into.
  * @returns What differs; nothing at all differs when `sameEffect` is true.
- * @throws TypeError where the arguments are no procedures and sheet.
+ * @throws TypeError where the arguments are no parsed procedures and sheet.
  *
  * Source: house rule: two orders that leave the same machine and break the same rules are the same work.
  * @example
@@ -49,9 +50,9 @@ export function compareProcedures(
   second: ProcedureDocument,
   sheet: SpecSheet,
 ): Comparison {
-  requireProcedure(first, 'first')
-  requireProcedure(second, 'second')
-  requireSheet(sheet)
+  requireDocument('first', first, 'procedure')
+  requireDocument('second', second, 'procedure')
+  requireDocument('sheet', sheet, 'spec-sheet')
   const [one, other] = [simulateProcedure(first, sheet), simulateProcedure(second, sheet)]
   const state = listDifferences(sortLists(one.end), sortLists(other.end), '')
   const steps = subtract(first.steps, second.steps, describe)
@@ -72,7 +73,8 @@ export function compareProcedures(
 
 function describe(step: Step): string {
   const values = Object.entries(step.values ?? {}).sort(([one], [other]) => (one < other ? -1 : 1))
-  return JSON.stringify([step.do, step.on, step.at?.instance, step.at?.wheelMark, values])
+  const said: readonly unknown[] = [step.do, step.on, step.at?.instance, step.at?.wheelMark, ...values.flat()]
+  return JSON.stringify(said.map(shown))
 }
 
 /** A finding without the id and place of its step. */

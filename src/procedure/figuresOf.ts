@@ -1,5 +1,6 @@
 import type { JsonPointer } from '../finding.js'
 import type { SpecSheet } from '../spec/index.js'
+import { readOverrides } from '../spec/readOverrides.js'
 import { readPointer } from '../spec/readPointer.js'
 import type { Applies, GearcaseLayout } from './layout.js'
 import { type Location, locate, ownerOf, type StepSeed, type World } from './site.js'
@@ -97,7 +98,7 @@ function listChanged(site: Location): readonly GearcaseLayout[] {
 /** A leaf of the base, or one that only an override states. */
 function hasLeaf(sheet: SpecSheet, path: JsonPointer): boolean {
   if (readPointer(sheet, path) !== undefined) return true
-  return (sheet.overrides ?? []).some((override) => override.set.some((leaf) => leaf.path === path))
+  return readOverrides(sheet).some((override) => override.set.some((leaf) => leaf.path === path))
 }
 
 function findCondition(sheet: SpecSheet, site: Location): JsonPointer | undefined {

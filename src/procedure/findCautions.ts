@@ -1,10 +1,12 @@
 import type { Reason } from '../finding.js'
+import { shown } from '../quantity/shown.js'
 import type { Gearcase, Opening, SpecSheet, Step } from '../spec/index.js'
 import { readPointer } from '../spec/readPointer.js'
+import { requireDocument } from '../spec/requireDocument.js'
+import { requireShape } from '../spec/requireShape.js'
 import { splitPointer } from '../spec/splitPointer.js'
 import type { HazardCode } from './actionRow.js'
 import { ACTIONS } from './actions.js'
-import { requireSheet } from './requireDocument.js'
 
 /**
  * The cautions to read before a step, for a card or a plan: few, and only those that its part calls for. They are no
@@ -16,7 +18,7 @@ import { requireSheet } from './requireDocument.js'
  * @param sheet The sheet that the step points into.
  * @param step The step.
  * @returns Reasons with the code of each caution and its signal word.
- * @throws TypeError where the arguments are no sheet and step.
+ * @throws TypeError where the arguments are no parsed sheet and step.
  *
  * Source: signal words in the sense of ANSI Z535.6; what is cautioned of is common practice, no source.
  * @example
@@ -27,9 +29,10 @@ import { requireSheet } from './requireDocument.js'
  * findCautions(sheet, { id: 'raise', do: 'raise the machine' })[0].params.signal // => 'warning'
  */
 export function findCautions(sheet: SpecSheet, step: Step): readonly Reason[] {
-  requireSheet(sheet)
-  if (typeof step !== 'object' || step === null || !Object.hasOwn(ACTIONS, step.do))
-    throw new TypeError('step: a step with a known action is wanted')
+  requireDocument('sheet', sheet, 'spec-sheet')
+  requireShape('step', step, { do: 'string', 'on?': 'string' })
+  if (!Object.hasOwn(ACTIONS, step.do))
+    throw new TypeError(`step.do must be a known action, got ${shown(step.do)}; parse the document first`)
   const openings = listOpenings(sheet, step)
   const fits: Partial<Record<HazardCode, boolean>> = {
     'procedure/caution-weeping-washer': openings.some(hasWasher),

@@ -48,7 +48,7 @@ export function judgeStep(sheet: SpecSheet, world: World, step: Step, place: num
     })
   const instance = judgeInstance(step, part, place)
   if (instance !== undefined) return fail(instance)
-  if (step.do === 'turn the wheel' && step.at?.wheelMark === undefined)
+  if (step.do === 'turn the wheel' && typeof step.at?.wheelMark !== 'string')
     return fail({ code: 'procedure/mark-missing', at: [], params: { step: id, ...nameOf(part) } })
   const faults: StepFault[] = []
   if (isAbsent(part))

@@ -1,10 +1,10 @@
 import type { Cure, Finding } from '../finding.js'
 import { applyPatch } from '../spec/applyPatch.js'
 import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
+import { requireDocument } from '../spec/requireDocument.js'
 import { checkSteps } from './checkSteps.js'
 import { readWorld } from './examine.js'
 import { countTroubles, type Scale } from './findCures.js'
-import { requireProcedure, requireSheet } from './requireDocument.js'
 
 export interface Repair {
   readonly procedure: ProcedureDocument
@@ -26,7 +26,7 @@ const EFFORT = 600_000
  * @param procedure The steps.
  * @param sheet The sheet that they point into.
  * @returns The mended procedure, the changes, and what is left. The given one stays as it was.
- * @throws TypeError where the arguments are no procedure and sheet.
+ * @throws TypeError where the arguments are no parsed procedure and sheet.
  *
  * Source: house rule: minimal up to two changes; a proposal is read by a person before anybody works by it.
  * @example
@@ -39,8 +39,8 @@ const EFFORT = 600_000
  * repairProcedure(procedure, sheet).applied[0] // => { op: 'replace', path: '/steps/1/id', value: 'a-2' }
  */
 export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet): Repair {
-  requireProcedure(procedure)
-  requireSheet(sheet)
+  requireDocument('procedure', procedure, 'procedure')
+  requireDocument('sheet', sheet, 'spec-sheet')
   const { world, findings } = readWorld(procedure, sheet)
   const scale: Scale = { sheet, world, known: new Map(), effort: { left: EFFORT } }
   let here: Try = { procedure, applied: [], troubles: countTroubles(scale, procedure.steps) }

@@ -1,7 +1,7 @@
 import type { Finding } from '../finding.js'
 import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
+import { requireDocument } from '../spec/requireDocument.js'
 import { examineSteps, readWorld } from './examine.js'
-import { requireProcedure, requireSheet } from './requireDocument.js'
 import { startState } from './startState.js'
 import type { Draft, ProcedureState } from './state.js'
 
@@ -23,7 +23,7 @@ export interface Simulation {
  * @param procedure The steps.
  * @param sheet The sheet that they point into.
  * @returns The state after each step, and the findings.
- * @throws TypeError where the arguments are no procedure and sheet.
+ * @throws TypeError where the arguments are no parsed procedure and sheet.
  *
  * Source: house rule: one table of actions drives building and checking alike.
  * @example
@@ -36,8 +36,8 @@ export interface Simulation {
  * simulateProcedure(procedure, sheet).end.engine // => 'stopped'
  */
 export function simulateProcedure(procedure: ProcedureDocument, sheet: SpecSheet): Simulation {
-  requireProcedure(procedure)
-  requireSheet(sheet)
+  requireDocument('procedure', procedure, 'procedure')
+  requireDocument('sheet', sheet, 'spec-sheet')
   const { world, findings } = readWorld(procedure, sheet)
   const start = startState(world.layout)
   const states: ProcedureState[] = []

@@ -1,8 +1,8 @@
 import type { Finding } from '../finding.js'
 import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
+import { requireDocument } from '../spec/requireDocument.js'
 import { checkSteps } from './checkSteps.js'
 import { readWorld } from './examine.js'
-import { requireProcedure, requireSheet } from './requireDocument.js'
 
 /** Steps run in search of cures: enough for every place in a list of a few hundred steps. */
 const EFFORT = 150_000
@@ -17,7 +17,7 @@ const EFFORT = 150_000
  * @param sheet The sheet that they point into.
  * @returns All findings, in the order of the steps. Those that one change to `/steps` would mend carry it as a cure.
  * All findings are told whatever the length; the search for cures ends after a bounded effort, the same every time.
- * @throws TypeError where the arguments are no procedure and sheet.
+ * @throws TypeError where the arguments are no parsed procedure and sheet.
  *
  * Source: common practice, no source, as the table {@link ACTIONS} lists it; work under a machine held by a jack alone
  * is forbidden by WAC 296-307-22509.
@@ -32,8 +32,8 @@ const EFFORT = 150_000
  * validateProcedure(procedure, sheet)[0].code // => 'procedure/not-raised'
  */
 export function validateProcedure(procedure: ProcedureDocument, sheet: SpecSheet): readonly Finding[] {
-  requireProcedure(procedure)
-  requireSheet(sheet)
+  requireDocument('procedure', procedure, 'procedure')
+  requireDocument('sheet', sheet, 'spec-sheet')
   const { world, findings } = readWorld(procedure, sheet)
   const scale = { sheet, world, known: new Map(), effort: { left: EFFORT } }
   return [...findings, ...checkSteps(scale, procedure)]

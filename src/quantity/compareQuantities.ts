@@ -1,5 +1,6 @@
 import { compareExact, type Exact, exactOfNumber } from './exact.js'
 import { figureOf } from './figureOf.js'
+import { requireObject } from './requireObject.js'
 import { shown } from './shown.js'
 import type { PrintedQuantity, Quantity, Unit } from './unit.js'
 import { exactlyIn } from './unitPair.js'
@@ -27,6 +28,8 @@ export function compareQuantities(
   first: Quantity | PrintedQuantity,
   second: Quantity | PrintedQuantity,
 ): -1 | 0 | 1 {
+  requireObject('first', first)
+  requireObject('second', second)
   return compareExact(
     exactlyIn(exactValueOf(first, 'first.value'), first.unit, second.unit),
     exactValueOf(second, 'second.value'),

@@ -1,4 +1,5 @@
 import { convertValue } from './convertValue.js'
+import { requireObject } from './requireObject.js'
 import { shown } from './shown.js'
 import { stepBetween } from './stepBetween.js'
 import type { Quantity, Unit } from './unit.js'
@@ -26,6 +27,7 @@ import type { Quantity, Unit } from './unit.js'
  * ```
  */
 export function convert<U extends Unit>(quantity: Quantity, unit: U): Quantity<U> {
+  requireObject('quantity', quantity)
   const { value } = quantity
   if (typeof value !== 'number') throw new TypeError(`value must be a number, got ${shown(value)}`)
   if (!Number.isFinite(value)) throw new RangeError(`value must be finite, got ${value}`)

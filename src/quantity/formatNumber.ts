@@ -1,5 +1,6 @@
 import { decimalText, exactOfText, powerOfTen, roundExact, times } from './exact.js'
 import { figureOf } from './figureOf.js'
+import { requireObject } from './requireObject.js'
 import { shown } from './shown.js'
 import type { Figure } from './unit.js'
 
@@ -40,6 +41,11 @@ export interface NumberDigits {
  * ```
  */
 export function formatNumber(value: number | Figure, marks: NumberMarks, digits: NumberDigits = {}): string {
+  requireObject('marks', marks)
+  for (const key of ['decimal', 'group'] as const)
+    if (typeof marks[key] !== 'string')
+      throw new TypeError(`marks.${key} must be a text, got ${shown(marks[key])}`)
+  requireObject('digits', digits)
   if (typeof value === 'string') figureOf(value, 'value')
   const text = typeof value === 'string' ? value : numberText(value, digits)
   const negative = text.startsWith('-')

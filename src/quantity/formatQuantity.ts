@@ -1,5 +1,6 @@
 import { formatNumber, type NumberDigits, type NumberMarks } from './formatNumber.js'
 import type { PrintedBand } from './printed.js'
+import { requireObject } from './requireObject.js'
 import type { PrintedQuantity, Quantity, Unit } from './unit.js'
 import { unitSymbol } from './unitSymbol.js'
 
@@ -27,6 +28,7 @@ export function formatQuantity(
   marks: NumberMarks,
   digits: NumberDigits = {},
 ): string {
+  requireObject('quantity', quantity)
   const symbol = unitSymbol(quantity.unit)
   return bandText(quantity, marks, digits) + (quantity.unit === 'deg' ? '' : '\u00a0') + symbol
 }

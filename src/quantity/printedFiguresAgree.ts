@@ -4,6 +4,7 @@ import { compareExact, type Exact, exactOfText, minus, over, plus, times } from 
 import { type BandSpans, bandSpans, type FigureSpan } from './figureSpan.js'
 import { nearestDouble } from './nearestDouble.js'
 import type { PrintedBand } from './printed.js'
+import { requireBand } from './requireBand.js'
 import type { Unit } from './unit.js'
 import { unitPair } from './unitPair.js'
 
@@ -55,6 +56,8 @@ const SMALL_MISS: Exact = { n: 1n, d: 20n }
  * ```
  */
 export function printedFiguresAgree(first: PrintedBand, second: PrintedBand): PrintedAgreement {
+  requireBand('first', first)
+  requireBand('second', second)
   const known = bandSpans(first)
   const other = spansIn(bandSpans(second), second.unit, first.unit)
   const pairs = pairsOf(known, other)

@@ -2,7 +2,7 @@ import { compareExact, decimalText, type Exact, minus, plus, powerOfTen, roundEx
 import { decimalsOf, figureOf } from './figureOf.js'
 import { isFigure } from './isFigure.js'
 import type { PrintedBand } from './printed.js'
-import { shown } from './shown.js'
+import { requireBand } from './requireBand.js'
 import type { Figure, Unit } from './unit.js'
 import { type UnitPair, unitPair } from './unitPair.js'
 
@@ -34,13 +34,11 @@ const MOST_DECIMALS = 6
  * ```
  */
 export function secondUnit<U extends Unit>(value: PrintedBand, unit: U): PrintedBand<U> | null {
+  requireBand('value', value)
   const pair = unitPair(value.unit, unit)
   if (value.kind === 'nominal') return secondNominal(value.value, pair, unit)
   if (value.kind === 'limits') return secondLimits(value.min, value.max, pair, unit)
-  if (value.kind === 'nominal with tolerance') return secondTolerance(value, pair, unit)
-  throw new TypeError(
-    `value.kind must be nominal, nominal with tolerance or limits, got ${shown((value as { kind?: unknown }).kind)}`,
-  )
+  return secondTolerance(value, pair, unit)
 }
 
 function secondNominal<U extends Unit>(figure: Figure, pair: UnitPair, unit: U): PrintedBand<U> | null {
@@ -58,7 +56,6 @@ function secondLimits<U extends Unit>(
   const low = min === undefined ? undefined : converted(figureOf(min, 'value.min'), pair)
   const high = max === undefined ? undefined : converted(figureOf(max, 'value.max'), pair)
   const printed = [min, max].filter((figure) => figure !== undefined)
-  if (printed.length === 0) throw new TypeError('value of kind limits must have min or max')
   return limitsInside(low, high, enoughDecimals(printed, pair), unit)
 }
 

@@ -20,7 +20,7 @@ import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
  * @param houseRules - rules of the caller's own, made with {@link defineRule}, asked after ours
  * @returns all findings, document by document in the order given, sheets first, inside a document in the order in
  * which it is written. A finding that its sheet waives keeps its place, carries `waived`, and is information.
- * @throws TypeError where `set` lacks a list or a document stands in the wrong one; RangeError where `today` is no date
+ * @throws TypeError where `set` lacks a list, or a document stands in the wrong one or was not parsed; RangeError where `today` is no date
  *
  * Source: house rule; each rule names its own.
  *

@@ -1,5 +1,6 @@
 import type { Finding } from '../finding.js'
 import type { ServiceRecord } from '../spec/index.js'
+import { requireDocument } from '../spec/requireDocument.js'
 import { allRules } from './allRules.js'
 import { requireCircumstances } from './requireCircumstances.js'
 import { requireSet } from './requireSet.js'
@@ -14,7 +15,7 @@ import { runRules } from './runRules.js'
  * @param set - its sheet, log, toolbox and stock; what is missing there is not judged
  * @param circumstances - `today`, `YYYY-MM-DD`: absent, nothing is judged against the calendar
  * @returns findings in the order of the list of rules
- * @throws TypeError where `record` or a list of `set` is none; RangeError where `today` is no date
+ * @throws TypeError where `record` or a list of `set` is none, or a document was not parsed; RangeError where `today` is no date
  *
  * Source: house rule; each rule names its own.
  *
@@ -35,7 +36,8 @@ export function checkRecordRules(
   set: DocumentSet,
   circumstances: Circumstances = {},
 ): readonly Finding[] {
-  requireSet({ ...set, records: [record] })
+  requireDocument('record.document', record?.document, 'service-record')
+  requireSet(set)
   requireCircumstances(circumstances)
   const subject = { kind: 'service-record' as const, named: record, prefix: '', inside: record }
   return runRules(subject, allRules, set, circumstances)

@@ -1,4 +1,5 @@
 import { isDate } from '../calendar/isDate.js'
+import { shown } from '../quantity/shown.js'
 import type { Circumstances } from './rule.js'
 
 /** Throws for circumstances that no caller can mean. */
@@ -7,5 +8,5 @@ export function requireCircumstances(circumstances: Circumstances): void {
     throw new TypeError('circumstances: an object is wanted')
   const { today } = circumstances
   if (today !== undefined && !isDate(today))
-    throw new RangeError(`circumstances.today: a date YYYY-MM-DD is wanted, not ${JSON.stringify(today)}`)
+    throw new RangeError(`circumstances.today: a date YYYY-MM-DD is wanted, not ${shown(today)}`)
 }

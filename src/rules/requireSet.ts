@@ -1,3 +1,4 @@
+import { requireDocument } from '../spec/requireDocument.js'
 import type { DocumentSet } from './rule.js'
 
 const LISTS = [
@@ -9,7 +10,7 @@ const LISTS = [
   ['records', 'service-record'],
 ] as const
 
-/** Throws where a set lacks a list, or a document stands in the wrong one. */
+/** Throws where a set lacks a list, or a document that was not parsed, or of another kind, stands in one. */
 export function requireSet(set: DocumentSet): void {
   if (typeof set !== 'object' || set === null)
     throw new TypeError('set: an object with lists of documents is wanted')
@@ -17,7 +18,6 @@ export function requireSet(set: DocumentSet): void {
     const documents: unknown = set[list]
     if (!Array.isArray(documents)) throw new TypeError(`set.${list}: a list of documents is wanted`)
     for (const [place, named] of documents.entries())
-      if (named?.document?.kind !== kind)
-        throw new TypeError(`set.${list}[${place}]: { document } with a ${kind} is wanted`)
+      requireDocument(`set.${list}[${place}].document`, named?.document, kind)
   }
 }

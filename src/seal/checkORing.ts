@@ -1,11 +1,11 @@
 import type { Reason } from '../finding.js'
 import { convert } from '../quantity/convert.js'
+import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
 import type { Quantity } from '../quantity/unit.js'
 import type { ORing } from '../spec/leaf.js'
 import { AS568_ROWS } from './as568.js'
 import { type SealCodes, sealReason } from './codes.js'
-import { requireObject } from './requireSeal.js'
 
 export interface ORingVerdict {
   /** `found`: only a size was given, and it is a row's; `not in the table`: no checked row, which says nothing against it. */

@@ -1,11 +1,11 @@
 import type { Reason } from '../finding.js'
 import { convert } from '../quantity/convert.js'
+import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
 import type { CrushWasher } from '../spec/leaf.js'
 import { parseThread } from '../thread/parseThread.js'
 import type { Thread } from '../thread/thread.js'
 import { type SealCodes, sealReason } from './codes.js'
-import { requireObject } from './requireSeal.js'
 
 export interface WasherFit {
   /** `in the table`: a checked row of DIN 7603; `plausible`: goes over the thread and under the plug's collar. */
@@ -69,6 +69,7 @@ export function checkWasherFit(thread: string | Thread, size: CrushWasher['size'
     return cannotTell(sealReason('seal/thread-not-read', { thread: String(thread).slice(0, 40) }))
   }
   requireObject('thread', read)
+  if (read.kind !== 'pipe') requireObject('thread.majorDiameter', read.majorDiameter)
   const name = read.designation
   if (read.form === 'taper') {
     return {

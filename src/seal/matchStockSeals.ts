@@ -1,10 +1,11 @@
 import type { JsonPointer, Reason } from '../finding.js'
+import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
 import type { Id, Seal } from '../spec/leaf.js'
 import type { StockSeal } from '../spec/stock.js'
 import { type SealCodes, sealReason } from './codes.js'
 import { isSameSeal } from './isSameSeal.js'
-import { requireObject, requireSeal } from './requireSeal.js'
+import { requireSeal } from './requireSeal.js'
 import type { SealTask } from './sealsToReplace.js'
 
 /** One kind of seal that a job needs. */
@@ -57,7 +58,9 @@ export function matchStockSeals(
 ): readonly SealLine[] {
   if (!Array.isArray(tasks)) throw new TypeError(`tasks must be an array, got ${shown(tasks)}`)
   requireObject('stock', stock)
-  const shelf = Object.entries(stock).map(([id, { name, seal, count }]) => {
+  const shelf = Object.entries(stock).map(([id, piece]) => {
+    requireObject(`stock.${id}`, piece)
+    const { name, seal, count } = piece
     requireSeal(`stock.${id}.seal`, seal)
     if (!Number.isInteger(count) || count < 0) {
       throw new RangeError(`stock.${id}.count must be a whole number from 0, got ${shown(count)}`)

@@ -1,10 +1,10 @@
 import type { Reason } from '../finding.js'
 import { convert } from '../quantity/convert.js'
+import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
 import { type Quantity, type TemperatureUnit, UNITS_BY_MEASURE } from '../quantity/unit.js'
 import type { Elastomer } from '../spec/leaf.js'
 import { type SealCodes, sealReason } from './codes.js'
-import { requireObject } from './requireSeal.js'
 
 export interface MaterialVerdict {
   /** `ask`: poor, a special compound is needed, or nothing was read about it. */

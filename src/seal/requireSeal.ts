@@ -1,6 +1,7 @@
+import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
 
-const KINDS = [
+const KINDS: readonly unknown[] = [
   'crush washer',
   'bonded seal',
   'o-ring',
@@ -15,14 +16,7 @@ const KINDS = [
 export function requireSeal(name: string, seal: unknown): void {
   requireObject(name, seal)
   const { kind } = seal as { kind?: unknown }
-  if (!KINDS.includes(String(kind))) {
+  if (!KINDS.includes(kind)) {
     throw new TypeError(`${name}.kind must be one of ${KINDS.join(', ')}, got ${shown(kind)}`)
-  }
-}
-
-/** Throws TypeError where an argument that must be an object is none. Internal. */
-export function requireObject(name: string, value: unknown): void {
-  if (typeof value !== 'object' || value === null) {
-    throw new TypeError(`${name} must be an object, got ${shown(value)}`)
   }
 }

@@ -1,8 +1,9 @@
 import type { JsonPointer, Reason } from '../finding.js'
+import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
 import type { Id, NoSeal, Seal } from '../spec/leaf.js'
 import { type SealCodes, sealReason } from './codes.js'
-import { requireObject, requireSeal } from './requireSeal.js'
+import { requireSeal } from './requireSeal.js'
 
 /** An opening or a cover that a job opens, with its seals as resolved for this machine. */
 export interface OpenedPart {

@@ -1,7 +1,8 @@
-import { convert, type Quantity, type VolumeUnit } from '../quantity/index.js'
+import type { Quantity, VolumeUnit } from '../quantity/index.js'
+import { amountIn } from './amountIn.js'
 import { addExactly } from './exactNumbers.js'
 
 /** Adds volumes in millilitres. */
 export function addVolumes(volumes: readonly Quantity<VolumeUnit>[]): Quantity<'mL'> {
-  return { value: addExactly(volumes.map((volume) => convert(volume, 'mL').value)), unit: 'mL' }
+  return { value: addExactly(volumes.map((volume) => amountIn(volume, 'mL').value)), unit: 'mL' }
 }

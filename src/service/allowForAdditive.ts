@@ -1,5 +1,6 @@
-import { convert, figureToNumber, type Quantity, type VolumeUnit } from '../quantity/index.js'
+import { figureToNumber, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { OilAdditive } from '../spec/index.js'
+import { amountIn } from './amountIn.js'
 import { addExactly, multiplyExactly } from './exactNumbers.js'
 import type { RefillAmount } from './readRefill.js'
 
@@ -25,7 +26,7 @@ export function allowForAdditive(
   const stated = additive === undefined ? undefined : readVolume(additive)
   if (additive === undefined || stated === undefined) return { oil: refill, all: refill }
   const { unit } = refill.each
-  const each = convert(stated, unit)
+  const each = amountIn(stated, unit)
   const times = (amount: Quantity<VolumeUnit>): RefillAmount => ({
     each: amount,
     all: { value: multiplyExactly(amount.value, instances), unit: amount.unit },

@@ -4,6 +4,8 @@ import type { Id, Toolbox } from '../spec/index.js'
 import { calibrationInputs } from '../torque/index.js'
 import { serviceFinding } from './serviceFinding.js'
 
+const LAST_FULL_YEAR = '9999-01-01'
+
 /** Findings for the wrenches that a visit uses whose calibration has run out, or whose date nobody kept. */
 export function checkCalibration(
   toolbox: Toolbox,
@@ -19,7 +21,10 @@ export function checkCalibration(
     if (from === undefined)
       return [serviceFinding('service/calibration-not-kept', 'info', document, path, { wrench: wrench.name })]
     const found: Finding[] = []
-    const dueOn = interval.period === undefined ? undefined : addPeriod(from, interval.period)
+    // A date to come has not run out, and the calendar ends with the year 9999.
+    const mayHaveRunOut = compareDates(from, today) <= 0 && compareDates(from, LAST_FULL_YEAR) < 0
+    const dueOn =
+      interval.period === undefined || !mayHaveRunOut ? undefined : addPeriod(from, interval.period)
     if (dueOn !== undefined && compareDates(dueOn, today) <= 0)
       found.push(
         serviceFinding('service/calibration-run-out', 'warning', document, `${path}/calibration/date`, {

@@ -11,7 +11,7 @@ import type { ServiceRecord } from '../spec/index.js'
  * @param set - its sheet, log and toolbox; what is not there is not judged
  * @param circumstances - `today`: absent, no date is judged
  * @returns findings; an error among them means that the record does not describe a finished service
- * @throws TypeError when the record is no service record
+ * @throws TypeError where `record` is no parsed service record or `set` no set; RangeError where `today` is no date
  *
  * Source: house rule; each rule names its own.
  * @example
@@ -28,7 +28,5 @@ export function checkRecord(
   set: DocumentSet,
   circumstances: Circumstances = {},
 ): readonly Finding[] {
-  if (typeof record !== 'object' || record === null || record.document?.kind !== 'service-record')
-    throw new TypeError('record must be { document } with a service record')
   return checkRecordRules(record, set, circumstances)
 }

@@ -34,6 +34,7 @@ export interface ServiceCodes {
   // Tools
   'service/wrench-misses': { part: PartName; reasons: readonly Told[] }
   'service/wrench-to-get': { from: Qty; to: Qty; count: number }
+  'service/scale-reversed': { wrench: string; lowest: Qty; highest: Qty }
   'service/calibration-run-out': { wrench: string; dueOn: string }
   'service/calibration-cycles-run-out': { wrench: string; cycles: number; limit: number }
   'service/calibration-not-kept': { wrench: string }

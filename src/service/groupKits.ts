@@ -1,5 +1,5 @@
+import { requireShape } from '../spec/requireShape.js'
 import type { Kit } from './kitContents.js'
-import { requirePart } from './requirePart.js'
 
 /** Machines whose kits hold the same. */
 export interface KitGroup {
@@ -27,10 +27,8 @@ export interface KitGroup {
  * ```
  */
 export function groupKits(kits: readonly Kit[]): readonly KitGroup[] {
-  const given: unknown = kits
-  if (!Array.isArray(given)) throw new TypeError('kits must be a list of kits')
-  for (const [place, kit] of kits.entries())
-    requirePart(kit, `kits[${place}]`, 'list', 'oil', 'seals', 'tools')
+  const shape = [{ machine: {}, oil: [{ volume: {} }], seals: [{}], tools: [{}] }]
+  requireShape('kits', kits, shape, 'hand over what kitContents gives')
   const groups = new Map<string, { machines: Kit['machine'][]; kit: Kit }>()
   for (const kit of kits) {
     const { oil, seals, tools } = kit

@@ -1,9 +1,9 @@
 import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import type { Id, Seal } from '../spec/index.js'
+import { requireShape, type Shape } from '../spec/requireShape.js'
 import { addOils } from './addOils.js'
 import { addSeals } from './addSeals.js'
 import { nameSeal } from './nameSeal.js'
-import { requirePart } from './requirePart.js'
 import type { VisitPlan } from './visitPlan.js'
 
 /** What goes into the van for one machine. */
@@ -29,6 +29,16 @@ export interface KitSeal {
   readonly count: number
 }
 
+/** What of a plan is read here. */
+const PLAN: Shape = {
+  machine: {},
+  pan: {},
+  oil: [{}],
+  seals: [{ seal: {} }],
+  tightenings: [{}],
+  tools: [{}],
+}
+
 /**
  * Lists what to take along for one planned visit: oil, seals and tools, each once however many parts need it.
  * For kits that are alike use {@link groupKits}; for what to order over a fleet use {@link orderList}.
@@ -49,8 +59,7 @@ export interface KitSeal {
  * ```
  */
 export function kitContents(plan: VisitPlan): Kit {
-  requirePart(plan, 'plan', 'object', 'machine', 'pan')
-  requirePart(plan, 'plan', 'list', 'oil', 'seals', 'tightenings', 'tools')
+  requireShape('plan', plan, PLAN, 'hand over what planVisit gives')
   const { log, name } = plan.machine
   const needed = plan.oil.flatMap(({ choice, needed: volume }) =>
     choice === undefined || volume === undefined ? [] : [{ oil: choice, volume }],

@@ -1,6 +1,7 @@
-import { convert } from '../quantity/index.js'
 import type { Id, OilContainer, Stock, StockSeal } from '../spec/index.js'
-import { requirePart } from './requirePart.js'
+import { requireDocument } from '../spec/requireDocument.js'
+import { requireShape } from '../spec/requireShape.js'
+import { amountIn } from './amountIn.js'
 import type { PlannedSeal, VisitPlan } from './visitPlan.js'
 
 /**
@@ -10,7 +11,7 @@ import type { PlannedSeal, VisitPlan } from './visitPlan.js'
  * @param stock - the shelf that the visit was planned with
  * @param plan - the visit
  * @returns a new stock
- * @throws TypeError where `stock` is no stock or `plan` no plan
+ * @throws TypeError where `stock` is no parsed stock or `plan` no plan
  *
  * Source: house rule.
  * @example
@@ -24,12 +25,13 @@ import type { PlannedSeal, VisitPlan } from './visitPlan.js'
  * ```
  */
 export function leaveStock(stock: Stock, plan: VisitPlan): Stock {
-  requirePart(stock, 'stock', 'object', 'containers', 'seals')
-  requirePart(plan, 'plan', 'list', 'oil', 'seals')
+  requireDocument('stock', stock, 'stock')
+  const shape = { oil: [{ take: [{}] }], seals: [{ seal: {} }] }
+  requireShape('plan', plan, shape, 'hand over what planVisit gives')
   const containers: Record<Id, OilContainer> = { ...stock.containers }
   for (const { container: id, volume, opened } of plan.oil.flatMap(({ take }) => take)) {
     const container = Object.hasOwn(containers, id) ? containers[id] : undefined
-    if (container !== undefined) containers[id] = pourFrom(container, convert(volume, 'mL').value, opened)
+    if (container !== undefined) containers[id] = pourFrom(container, amountIn(volume, 'mL').value, opened)
   }
   const seals: Record<Id, StockSeal> = { ...stock.seals }
   const opened = new Set<Id>()
@@ -49,8 +51,8 @@ function listTaken({ stock, take, count }: PlannedSeal): NonNullable<PlannedSeal
 }
 
 function pourFrom({ opened: before, ...rest }: OilContainer, taken: number, opened: boolean): OilContainer {
-  const open = before === undefined ? 0 : convert(before, 'mL').value
-  const size = convert(rest.size, 'mL').value
+  const open = before === undefined ? 0 : amountIn(before, 'mL').value
+  const size = amountIn(rest.size, 'mL').value
   // A hair less than whole containers is rounding, not another container.
   const full = opened ? 0 : Math.ceil(taken / size - 1e-9)
   const left = open + full * size - taken

@@ -1,6 +1,7 @@
 import { type DateText, isDate } from '../calendar/index.js'
 import type { Reason } from '../finding.js'
 import { computeDue, type DueOptions, type DueQuestion } from '../interval/index.js'
+import { shown } from '../quantity/shown.js'
 import {
   type Id,
   type Identity,
@@ -10,10 +11,10 @@ import {
   type Service,
   type SpecSheet,
 } from '../spec/index.js'
+import { requireDocument } from '../spec/requireDocument.js'
 import { listInstances } from './listInstances.js'
 import { listServicesThatSatisfy } from './listServicesThatSatisfy.js'
 import { namePart } from './namePart.js'
-import { requireDocument } from './requireDocument.js'
 import { serviceReason } from './serviceReason.js'
 import type { PlannedDue } from './visitPlan.js'
 
@@ -37,7 +38,7 @@ export type ListedDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
  * is listed as `cannot tell`, with the missing fact.
  * @param request - sheet, log, today, and the options that `computeDue` requires
  * @returns one line for each service, gearcase and instance, in the order of the sheet
- * @throws TypeError where the request, its sheet, its log or an option is none; RangeError where `today` is no date, or an
+ * @throws TypeError where the request or an option is none, or its sheet or log was not parsed; RangeError where `today` is no date, or an
  *   option is out of its range
  *
  * Source: house rule; the states are those of the interval room.
@@ -114,10 +115,10 @@ export function listDue(request: DueListRequest): readonly ListedDue[] {
 function checkRequest(request: DueListRequest): void {
   if (typeof request !== 'object' || request === null) throw new TypeError('request must be an object')
   const { sheet, log, today, options } = request
-  requireDocument(sheet, 'request.sheet', 'spec-sheet')
-  requireDocument(log, 'request.log', 'machine-log')
+  requireDocument('request.sheet', sheet, 'spec-sheet')
+  requireDocument('request.log', log, 'machine-log')
   if (typeof today !== 'string' || !isDate(today))
-    throw new RangeError(`request.today must be a date YYYY-MM-DD, got ${JSON.stringify(today)}`)
+    throw new RangeError(`request.today must be a date YYYY-MM-DD, got ${shown(today)}`)
   if (typeof options !== 'object' || options === null)
     throw new TypeError('request.options must be the due options')
 }

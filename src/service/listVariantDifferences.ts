@@ -8,7 +8,7 @@ import {
   resolveLeaf,
   type SpecSheet,
 } from '../spec/index.js'
-import { requireDocument } from './requireDocument.js'
+import { requireDocument } from '../spec/requireDocument.js'
 
 /** One place of a sheet at which its variants do not have the same. */
 export interface VariantDifference {
@@ -27,7 +27,7 @@ export interface VariantDifference {
  *
  * @param sheet - the sheet
  * @returns each place at which not all variants have the same leaf, in the order of the sheet
- * @throws TypeError where `sheet` is no spec sheet
+ * @throws TypeError where `sheet` is no parsed spec sheet
  *
  * Source: house rule.
  * @example
@@ -40,7 +40,7 @@ export interface VariantDifference {
  * ```
  */
 export function listVariantDifferences(sheet: SpecSheet): readonly VariantDifference[] {
-  requireDocument(sheet, 'sheet', 'spec-sheet')
+  requireDocument('sheet', sheet, 'spec-sheet')
   const variants = Object.entries(sheet.machine.variants)
   const places = new Map<JsonPointer, LeafKind>()
   for (const { path, kind, replaces } of findLeaves(sheet)) places.set(replaces ?? path, kind)

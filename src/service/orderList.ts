@@ -1,7 +1,7 @@
+import { requireShape } from '../spec/requireShape.js'
 import { addOils } from './addOils.js'
 import { addSeals } from './addSeals.js'
 import type { Kit, KitOil, KitSeal } from './kitContents.js'
-import { requirePart } from './requirePart.js'
 
 /**
  * Adds up what is to be ordered over several kits. Plan the visits one after the other with what each leaves on the shelf
@@ -25,9 +25,8 @@ export function orderList(kits: readonly Kit[]): {
   readonly oil: readonly KitOil[]
   readonly seals: readonly KitSeal[]
 } {
-  const given: unknown = kits
-  if (!Array.isArray(given)) throw new TypeError('kits must be a list of kits')
-  for (const [place, kit] of kits.entries()) requirePart(kit, `kits[${place}]`, 'object', 'buy')
+  const shape = [{ buy: { oil: [{}], seals: [{}] } }]
+  requireShape('kits', kits, shape, 'hand over what kitContents gives')
   return {
     oil: addOils(kits.flatMap(({ buy }) => buy.oil)).filter(({ volume }) => volume.value > 0),
     seals: addSeals(kits.flatMap(({ buy }) => buy.seals)),

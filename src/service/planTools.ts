@@ -1,6 +1,7 @@
 import type { JsonPointer } from '../finding.js'
-import { convert, figureToNumber, type MassUnit, type Quantity } from '../quantity/index.js'
+import { figureToNumber, type MassUnit, type Quantity } from '../quantity/index.js'
 import type { Drive, Id, ProcedureDocument, SpecSheet, SpecValue, Stands, Toolbox } from '../spec/index.js'
+import { amountIn } from './amountIn.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { addExactly } from './exactNumbers.js'
 import { findDrive } from './findDrive.js'
@@ -129,7 +130,7 @@ function judgeStands(
     return {
       tool: { ...about, verdict: 'cannot tell', reasons: [serviceReason('service/mass-not-stated', {})] },
     }
-  const holds = convert(rating, mass.unit).value >= mass.value
+  const holds = amountIn(rating, mass.unit).value >= mass.value
   const code = holds ? 'service/stands-hold' : 'service/stands-too-weak'
   return {
     tool: {

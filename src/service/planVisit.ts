@@ -10,6 +10,7 @@ import { collectFigures } from './collectFigures.js'
 import { collectSources } from './collectSources.js'
 import { describeMachine } from './describeMachine.js'
 import { findCovering } from './findCovering.js'
+import { leaveOutWrenches } from './leaveOutWrenches.js'
 import { type ListedDue, listDue } from './listDue.js'
 import { listMissing } from './listMissing.js'
 import { planOil } from './planOil.js'
@@ -72,9 +73,11 @@ export interface VisitRequest {
  */
 export function planVisit(request: VisitRequest): Result<VisitPlan> {
   checkVisitRequest(request)
-  const { sheet, log, services, toolbox, stock, today, ambient, due: options } = request
+  const { sheet, log, services, stock, today, ambient, due: options } = request
   const refused = refuse(request)
   if (refused.length > 0) return { ok: false, findings: refused }
+  const usable = request.toolbox === undefined ? undefined : leaveOutWrenches(request.toolbox)
+  const toolbox = usable?.toolbox
 
   const listed = listDue({ sheet, log, today, options })
   const taken = chooseWork(sheet, listed, services)
@@ -148,6 +151,7 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
           ...(stock === undefined ? [serviceReason('service/no-stock', {})] : []),
         ]
   const findings = [
+    ...(usable?.findings ?? []),
     ...reportVisit({ sheet, log, today, options, machine, due, tightening, tools, toolbox }),
     ...reportUnlisted(request, listed),
     ...(built?.findings ?? []),

@@ -1,6 +1,6 @@
 import type { ContainerChoice } from '../fill/index.js'
-import { convert } from '../quantity/index.js'
 import type { Id, OilContainer } from '../spec/index.js'
+import { amountIn } from './amountIn.js'
 import type { PlannedOil } from './visitPlan.js'
 
 /** Oil containers by id, as they stand at one moment of the visit. */
@@ -11,15 +11,15 @@ export function takeFromShelf(
   shelf: Shelf,
   chosen: ContainerChoice,
 ): { readonly shelf: Shelf; readonly take: PlannedOil['take'] } {
-  let left = convert(chosen.needed, 'mL').value
+  let left = amountIn(chosen.needed, 'mL').value
   const next: Record<Id, OilContainer> = { ...shelf }
   const take: PlannedOil['take'][number][] = []
   for (const { id, opened, full } of chosen.use) {
     const container = next[id]
     if (container === undefined) continue
     const { opened: before, ...rest } = container
-    const open = before === undefined ? 0 : convert(before, 'mL').value
-    const fromOpened = opened === undefined ? 0 : Math.min(convert(opened, 'mL').value, left)
+    const open = before === undefined ? 0 : amountIn(before, 'mL').value
+    const fromOpened = opened === undefined ? 0 : Math.min(amountIn(opened, 'mL').value, left)
     if (fromOpened > 0) {
       take.push({
         container: id,
@@ -29,7 +29,7 @@ export function takeFromShelf(
       })
       left -= fromOpened
     }
-    const size = convert(container.size, 'mL').value
+    const size = amountIn(container.size, 'mL').value
     const fromFull = Math.min(full * size, left)
     if (fromFull > 0) {
       take.push({

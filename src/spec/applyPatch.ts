@@ -1,6 +1,10 @@
 import type { JsonPointer } from '../finding.js'
+import { shown } from '../quantity/shown.js'
+import { MAX_DEPTH } from './documentLimits.js'
 import { isSameJson } from './isSameJson.js'
 import { readPointer } from './readPointer.js'
+import { requireShape, type Shape } from './requireShape.js'
+import { requireTree } from './requireTree.js'
 import { splitPointer } from './splitPointer.js'
 
 /** One operation of RFC 6902; `copy` is left out since no cure needs it. A `Cure` is one of these. */
@@ -18,7 +22,8 @@ export type PatchOperation =
  * @param document Plain JSON data.
  * @param operations Operations in order.
  * @returns The new document.
- * @throws RangeError where an operation points at nothing, or its `test` fails; TypeError for an unknown operation.
+ * @throws RangeError where an operation points at nothing, or its `test` fails; TypeError for what is no operation, an
+ * unknown one, or a value to `test` that is nested deeper than 32 levels.
  *
  * Source: RFC 6902 (2013), section 4 (all but `copy`).
  * @example
@@ -36,10 +41,13 @@ export function applyPatch(document: unknown, operations: readonly PatchOperatio
 }
 
 function applyOne(document: unknown, operation: PatchOperation, place: number): unknown {
+  const shape: Shape = { path: 'string', ...(operation?.op === 'move' ? { from: 'string' } : {}) }
+  requireShape(`operations[${place}]`, operation, shape, 'an operation of RFC 6902 is wanted')
   const refuse = (why: string): RangeError => new RangeError(`operations[${place}] (${operation.op}): ${why}`)
   const tokensOf = (pointer: JsonPointer): readonly string[] => {
     const tokens = splitPointer(pointer)
     if (tokens === undefined) throw refuse(`${JSON.stringify(pointer)} is no JSON Pointer`)
+    if (tokens.length > MAX_DEPTH) throw refuse(`no document has a place of ${tokens.length} levels`)
     return tokens
   }
   const mustExist = (pointer: JsonPointer): unknown => {
@@ -68,12 +76,13 @@ function applyOne(document: unknown, operation: PatchOperation, place: number): 
       return change(without, tokensOf(operation.path), { kind: 'insert', value }, refuse)
     }
     case 'test':
+      requireTree(`operations[${place}].value`, operation.value)
       if (!isSameJson(mustExist(operation.path), operation.value))
         throw refuse(`another value stands at ${JSON.stringify(operation.path)}`)
       return document
     default:
       throw new TypeError(
-        `operations[${place}]: 'op' must be add, remove, replace, move or test, not ${JSON.stringify((operation as { op?: unknown }).op)}`,
+        `operations[${place}]: 'op' must be add, remove, replace, move or test, not ${shown((operation as { op?: unknown }).op)}`,
       )
   }
 }

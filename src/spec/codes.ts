@@ -79,6 +79,7 @@ export interface SpecCodes {
   'spec/wrong-type': { expected: TypeName; found: TypeName; value?: string }
   'spec/not-in-list': { found: string; allowed: readonly string[]; didYouMean?: string }
   'spec/bad-figure': { found: string }
+  'spec/interval-too-long': { found: string }
   'spec/comma-decimal': { found: string; didYouMean?: string }
   'spec/figure-without-quotes': { found: number }
   'spec/bad-id': { found: string; didYouMean?: string }

@@ -4,6 +4,8 @@ import { isSameJson } from './isSameJson.js'
 import { joinPointer } from './joinPointer.js'
 import type { Leaf, LeafKind } from './leaf.js'
 import { readPointer } from './readPointer.js'
+import { requireShape } from './requireShape.js'
+import { requireTree } from './requireTree.js'
 import type { SpecSheet } from './specSheet.js'
 import { splitPointer } from './splitPointer.js'
 
@@ -44,7 +46,7 @@ export interface SheetDifference {
  * @param from The earlier sheet.
  * @param to The later sheet.
  * @returns Leaves and other facts added, removed or changed; `source only` where the page changed but no figure.
- * @throws TypeError when an argument is no object.
+ * @throws TypeError when an argument is no object, or is nested deeper than 32 levels, as no parsed sheet is.
  *
  * Source: house rule: a figure is compared as printed, so `10` and `10.0` differ.
  * @example
@@ -56,6 +58,10 @@ export interface SheetDifference {
  * ```
  */
 export function diffSheets(from: SpecSheet, to: SpecSheet): SheetDifference {
+  requireShape('from', from, {})
+  requireShape('to', to, {})
+  requireTree('from', from)
+  requireTree('to', to)
   const earlier = keyLeaves(from)
   const later = keyLeaves(to)
   const leaves: LeafChange[] = []

@@ -2,6 +2,7 @@ import type { JsonPointer } from '../finding.js'
 import { joinPointer } from './joinPointer.js'
 import type { LeafKind, Leaves } from './leaf.js'
 import { LEAF_PLACES } from './leafPlaces.js'
+import { readOverrides } from './readOverrides.js'
 import type { SpecSheet } from './specSheet.js'
 
 /** A leaf of a sheet as written; `replaces` names the base leaf where it stands in an override. */
@@ -21,7 +22,7 @@ export type FoundLeaf = {
  * Equation: base leaves in the order of the document, then those of the overrides in theirs.
  * @param sheet A sheet of the right shape.
  * @returns The leaves; `path` is the place as written, for overrides that of their `to`.
- * @throws TypeError when `sheet` is no object.
+ * @throws TypeError when `sheet` is no object, or its overrides have not the shape of any.
  *
  * Source: house rule: the places are those of the document's own shape.
  * @example
@@ -36,7 +37,7 @@ export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
   if (typeof sheet !== 'object' || sheet === null) throw new TypeError('sheet: a spec sheet is wanted')
   const found: FoundLeaf[] = []
   collectLeaves(sheet, [], LEAF_PLACES, found)
-  for (const [overridePlace, override] of (sheet.overrides ?? []).entries())
+  for (const [overridePlace, override] of readOverrides(sheet).entries())
     for (const [place, { kind, path, to }] of override.set.entries())
       found.push({
         kind,

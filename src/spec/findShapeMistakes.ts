@@ -32,12 +32,25 @@ export function findShapeMistakes(
       : [],
   )
   const others = issues.flatMap((issue) => {
-    if (issue.code === 'unrecognized_keys') return []
+    if (issue.code === 'unrecognized_keys' || isToldTighter(issue, issues)) return []
     const path = joinPointer(tokensOf(issue.path))
     if (isRefused(path, refused) || misspelled.has(path)) return []
     return [nameMistake(issue, data, tokensOf(issue.path), document)]
   })
   return { value, findings: [...others, ...unknownKeys] }
+}
+
+/** A whole number beyond every safe one is also beyond its field's own limit: one mistake, told with the limit that counts. */
+function isToldTighter(issue: Issue, issues: readonly Issue[]): boolean {
+  return (
+    issue.code === 'too_big' &&
+    issues.some(
+      (other) =>
+        other.code === 'too_big' &&
+        other.maximum < issue.maximum &&
+        joinPointer(tokensOf(other.path)) === joinPointer(tokensOf(issue.path)),
+    )
+  )
 }
 
 type Shape = z.core.$ZodType & { readonly safeParse: z.ZodMiniType['safeParse'] }

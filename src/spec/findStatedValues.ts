@@ -2,6 +2,7 @@ import type { JsonPointer } from '../finding.js'
 import { findLeaves } from './findLeaves.js'
 import { joinPointer } from './joinPointer.js'
 import type { StatedValue } from './leaf.js'
+import { requireTree } from './requireTree.js'
 import type { SpecSheet } from './specSheet.js'
 import { splitPointer } from './splitPointer.js'
 
@@ -19,7 +20,7 @@ export interface FoundValue {
  * `printed` stay with their value.
  * @param sheet A sheet of the right shape.
  * @returns Values in the order of {@link findLeaves}, each with its pointer.
- * @throws TypeError when `sheet` is no object.
+ * @throws TypeError when `sheet` is no object, or one of its leaves is nested deeper than 32 levels.
  *
  * Source: house rule: a figure hidden inside a leaf is checked like any other.
  * @example
@@ -32,7 +33,10 @@ export interface FoundValue {
  */
 export function findStatedValues(sheet: SpecSheet): readonly FoundValue[] {
   const found: FoundValue[] = []
-  for (const { leaf, path } of findLeaves(sheet)) collectValues(leaf, splitPointer(path) ?? [], found)
+  for (const { leaf, path } of findLeaves(sheet)) {
+    requireTree(path, leaf)
+    collectValues(leaf, splitPointer(path) ?? [], found)
+  }
   return found
 }
 

@@ -16,7 +16,7 @@ import type { SpecSheet } from './specSheet.js'
  * @param sheet The sheet; only its machine is read.
  * @param identity What is known of the machine.
  * @returns The answer with reasons; `missing` names the facts that would decide.
- * @throws TypeError when an argument is no object; RangeError when `identity.modelYear` is no whole number.
+ * @throws TypeError when an argument, or a part of it, is of the wrong type; RangeError when `identity.modelYear` is no whole number.
  *
  * Source: house rule: three answers, so that a missing fact never becomes a guess.
  * @example

@@ -1,12 +1,21 @@
 import type { Reason } from '../finding.js'
+import { shown } from '../quantity/shown.js'
 import { giveReason } from './giveReason.js'
 import { judgeSerial } from './judgeSerial.js'
 import type { Condition, Id, Identity } from './leaf.js'
 import { missFact } from './missFact.js'
+import { requireShape, type Shape } from './requireShape.js'
 import type { IdentityFact, Judgement } from './resolved.js'
 
 /** The facts of a machine in the order in which they are listed as missing. */
 export const IDENTITY_FACTS: readonly IdentityFact[] = ['variant', 'modelYear', 'serial', 'market']
+
+const CONDITION: Shape = {
+  'variants?': ['string'],
+  'modelYears?': { 'from?': 'number', 'to?': 'number' },
+  'serials?': { 'prefix?': 'string', 'from?': 'string', 'to?': 'string' },
+  'market?': ['string'],
+}
 
 /**
  * Judges a condition where the variants that the machine may be are already known; undefined: not one is ruled out,
@@ -17,8 +26,7 @@ export function judgeFacts(
   identity: Identity,
   candidates: readonly Id[] | undefined,
 ): Judgement {
-  if (typeof condition !== 'object' || condition === null)
-    throw new TypeError('condition: an object is wanted')
+  requireShape('condition', condition, CONDITION)
   const parts: Judgement[] = []
   if (condition.variants !== undefined) parts.push(judgeListed(condition.variants, candidates))
   if (condition.modelYears !== undefined) parts.push(judgeModelYear(condition.modelYears, identity.modelYear))
@@ -58,7 +66,7 @@ function judgeModelYear(
   if (years.from === undefined && years.to === undefined) return { answer: 'yes', reasons: [] }
   if (modelYear === undefined) return missFact('modelYear')
   if (!Number.isSafeInteger(modelYear))
-    throw new RangeError(`identity.modelYear: a whole number is wanted, not ${String(modelYear)}`)
+    throw new RangeError(`identity.modelYear: a whole number is wanted, not ${shown(modelYear)}`)
   const outside =
     (years.from !== undefined && modelYear < years.from) || (years.to !== undefined && modelYear > years.to)
   const params = { modelYear, ...years }

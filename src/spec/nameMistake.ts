@@ -89,6 +89,8 @@ export function nameMistake(
     switch (code) {
       case 'spec/bad-figure':
         return reportBadFigure(text)
+      case 'spec/interval-too-long':
+        return FIGURE_PATTERN.test(text) ? reportMistake(document, path, code, shown) : reportBadFigure(text)
       case 'spec/bad-date':
       case 'spec/bad-period':
       case 'spec/bad-pointer':

@@ -1,10 +1,12 @@
 import type { JsonPointer, Reason } from '../finding.js'
+import { shown } from '../quantity/shown.js'
 import { giveReason } from './giveReason.js'
 import { isSameJson } from './isSameJson.js'
 import { joinPointer } from './joinPointer.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
 import type { Id, Identity, Leaf, LeafKind, Leaves, NotStated, SourceRef } from './leaf.js'
 import { LEAF_PLACES, nameLeafKind } from './leafPlaces.js'
+import { readOverrides } from './readOverrides.js'
 import { readPointer } from './readPointer.js'
 import type { IdentityFact, Resolved, Trace } from './resolved.js'
 import { resolveVariant } from './resolveVariant.js'
@@ -99,7 +101,7 @@ function readBase(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf | u
   if (typeof sheet !== 'object' || sheet === null) throw new TypeError('sheet: a spec sheet is wanted')
   if (!LEAF_PLACES.some((place) => place.kind === kind))
     throw new TypeError(
-      `kind: one of value, tightening, oils, seal, interval, place is wanted, not ${JSON.stringify(kind)}`,
+      `kind: one of value, tightening, oils, seal, interval, place is wanted, not ${shown(kind)}`,
     )
   const tokens = splitPointer(path)
   if (tokens === undefined || nameLeafKind(tokens) !== kind)
@@ -116,7 +118,7 @@ interface OverrideAt {
 }
 
 function findOverrides(sheet: SpecSheet, path: JsonPointer): readonly OverrideAt[] {
-  return (sheet.overrides ?? []).flatMap((override, overridePlace) =>
+  return readOverrides(sheet).flatMap((override, overridePlace) =>
     override.set.flatMap((entry, place) =>
       entry.path === path || entry.path.startsWith(`${path}/`)
         ? [{ path: joinPointer(['overrides', overridePlace, 'set', place, 'to']), override, entry }]

@@ -2,6 +2,7 @@ import type { Reason } from '../finding.js'
 import { giveReason } from './giveReason.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
 import type { Id, Identity } from './leaf.js'
+import { requireShape, type Shape } from './requireShape.js'
 import type { IdentityFact, Judgement } from './resolved.js'
 import type { SpecSheet } from './specSheet.js'
 
@@ -29,6 +30,10 @@ export type VariantVerdict =
       readonly reasons: readonly Reason[]
     }
 
+const MACHINE: Shape = { machine: { variants: { '*': {} } } }
+/** The model year is looked at where it is compared. */
+const FACTS: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'string' }
+
 /**
  * Finds which variant of a sheet a machine is, for anyone who then wants its figures.
  * For a single figure use {@link resolveLeaf}, which goes through this by itself.
@@ -39,7 +44,7 @@ export type VariantVerdict =
  * @param sheet The sheet; only its machine is read.
  * @param identity What is known of the machine.
  * @returns The variant, `cannot tell` with the missing facts and the candidates, or a contradiction; always with reasons.
- * @throws TypeError when an argument is no object; RangeError when `identity.modelYear` is no whole number.
+ * @throws TypeError when an argument, or a part of it, is of the wrong type; RangeError when `identity.modelYear` is no whole number.
  *
  * Source: house rule: a figure of the wrong variant is worse than none.
  * @example
@@ -55,10 +60,8 @@ export type VariantVerdict =
  * ```
  */
 export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Identity): VariantVerdict {
-  if (typeof sheet?.machine?.variants !== 'object' || sheet.machine.variants === null)
-    throw new TypeError('sheet: a spec sheet with machine.variants is wanted')
-  if (typeof identity !== 'object' || identity === null)
-    throw new TypeError('identity: an object of machine facts is wanted')
+  requireShape('sheet', sheet, MACHINE)
+  requireShape('identity', identity, FACTS, 'leave out what is not known')
   const judged = judgeVariants(sheet, identity)
   const candidates = judged.filter((one) => one.judgement.answer !== 'no').map((one) => one.variant)
   const stated = identity.variant

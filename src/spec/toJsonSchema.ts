@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { shown } from '../quantity/shown.js'
 import { DOCUMENT_NAMES, type DocumentName } from './documents.js'
 import { readShapes } from './shapes/readShapes.js'
 
@@ -21,7 +22,7 @@ export type JsonSchema = { readonly [keyword: string]: unknown }
  */
 export function toJsonSchema(kind: DocumentName): JsonSchema {
   if (!DOCUMENT_NAMES.includes(kind))
-    throw new RangeError(`kind: one of ${DOCUMENT_NAMES.join(', ')} is wanted, not ${JSON.stringify(kind)}`)
+    throw new RangeError(`kind: one of ${DOCUMENT_NAMES.join(', ')} is wanted, not ${shown(kind)}`)
   const { parts, documents } = readShapes()
   const { $schema, ...schema } = z.toJSONSchema(documents[kind], { metadata: parts, io: 'input' })
   return JSON.parse(

@@ -1,5 +1,5 @@
-import { shown } from '../quantity/shown.js'
 import type { Quantity } from '../quantity/unit.js'
+import { requireStraightThread } from './requireStraightThread.js'
 import type { MetricThread } from './thread.js'
 
 /**
@@ -22,7 +22,6 @@ import type { MetricThread } from './thread.js'
  * ```
  */
 export function pitchDiameter(thread: MetricThread): Quantity<'mm'> {
-  if (typeof thread !== 'object' || thread === null || thread.kind !== 'metric')
-    throw new TypeError(`thread must be a metric thread, got ${shown(thread)}`)
+  requireStraightThread(thread, 'metric')
   return { value: thread.majorDiameter.value - 0.649519 * thread.pitch.value, unit: 'mm' }
 }

@@ -1,4 +1,4 @@
-import { shown } from '../quantity/shown.js'
+import { requireStraightThread } from './requireStraightThread.js'
 import type { MetricThread, UnifiedThread } from './thread.js'
 
 /** An area in mm². */
@@ -30,12 +30,7 @@ const INCH = 25.4
  * ```
  */
 export function stressArea(thread: MetricThread | UnifiedThread): StressArea {
-  if (
-    typeof thread !== 'object' ||
-    thread === null ||
-    (thread.kind !== 'metric' && thread.kind !== 'unified')
-  )
-    throw new TypeError(`thread must be a metric or unified thread, got ${shown(thread)}`)
+  requireStraightThread(thread, 'metric', 'unified')
   const core =
     thread.kind === 'metric'
       ? thread.majorDiameter.value - (13 / 12) * (Math.sqrt(3) / 2) * thread.pitch.value

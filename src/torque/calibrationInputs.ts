@@ -1,7 +1,7 @@
 import type { Reason } from '../finding.js'
 import type { DateText, IntervalStated } from '../spec/leaf.js'
 import type { TorqueWrench } from '../spec/toolbox.js'
-import { checkNumber, checkTorqueWrench } from './checkInput.js'
+import { checkNumber, checkObject, checkTorqueWrench } from './checkInput.js'
 import { torqueReason } from './torqueReason.js'
 
 const MOST_CYCLES = 5000
@@ -43,6 +43,7 @@ export interface CalibrationInputs {
 export function calibrationInputs(wrench: TorqueWrench): CalibrationInputs {
   checkTorqueWrench('wrench', wrench)
   const { calibration } = wrench
+  if (calibration !== undefined) checkObject('wrench.calibration', calibration)
   const used = calibration?.cyclesSince
   if (used !== undefined) checkNumber('wrench.calibration.cyclesSince', used, 0, false)
   const reasons: Reason[] = []

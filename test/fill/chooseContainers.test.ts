@@ -276,3 +276,42 @@ describe('misuse', () => {
     expect(chooseContainers(stock, L(2)).use).toEqual([{ id: '__proto__', full: 2 }])
   })
 })
+
+describe('amounts that no shelf has', () => {
+  it('more than any document can hold is refused', () => {
+    const one = { a: container(1, 'mL', 1) }
+    expect(() => chooseContainers(one, { value: 1e308, unit: 'mL' })).toThrow(
+      /volume\.value must be 1e15 or less/,
+    )
+    expect(() => chooseContainers({ a: container(1e16, 'L', 1) }, { value: 1, unit: 'L' })).toThrow(
+      /containers\.a\.size\.value must be/,
+    )
+    expect(chooseContainers(one, { value: 1e9, unit: 'L' }).answer).toBe('short')
+  })
+
+  it('containers too small to be counted are not bought, and nothing is said to be left over', () => {
+    for (const size of [1e-300, 5e-324, 1e-9, 0]) {
+      const choice = chooseContainers({ drop: container(size, 'mL', 3) }, { value: '350', unit: 'mL' })
+      expect([choice.answer, choice.buy, choice.short?.value]).toEqual([
+        'short',
+        [],
+        size === 1e-9 ? 349.999999997 : 350,
+      ])
+      expect(choice.reasons.map(({ code }) => code)).toEqual(['fill/containers-short'])
+    }
+  })
+
+  it('ten thousand of many near sizes are searched up to a limit, which is told', () => {
+    const many = Object.fromEntries(
+      Array.from({ length: 40 }, (_none, place) => [
+        `size-${place}`,
+        container(1 + place / 1e6, 'mL', 10_000),
+      ]),
+    )
+    const choice = chooseContainers(many, { value: '123456.789123', unit: 'mL' })
+    expect([choice.answer, choice.reasons.map(({ code }) => code)]).toEqual([
+      'enough',
+      ['fill/containers-not-searched-fully', 'fill/containers-left-over'],
+    ])
+  })
+})

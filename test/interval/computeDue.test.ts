@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { computeDue, type DueOptions, type DueQuestion, type DueVerdict } from '../../src/interval/index.js'
 import type { Interval, MachineLog, Resolved } from '../../src/spec/index.js'
+import { ANYTHING } from './support/anything.js'
 import { type LogParts, log, OPTIONS, question, stated } from './support/machine.js'
 
 const every250 = { repeat: stated({ hours: '250', period: 'P12M' }) }
@@ -577,11 +578,13 @@ describe('bad input', () => {
       computeDue({ ...good, ...change } as DueQuestion, { ...OPTIONS, ...options } as DueOptions)
 
   test('a missing or wrong option is named', () => {
-    expect(ask({}, { soon: undefined })).toThrow('options.soon is required')
-    expect(ask({}, { staleAfter: undefined })).toThrow('options.staleAfter is required')
+    expect(ask({}, { soon: undefined })).toThrow('options.soon is undefined; it must be an object')
+    expect(ask({}, { staleAfter: undefined })).toThrow(
+      'options.staleAfter is undefined; it must be an object',
+    )
     expect(ask({}, { staleAfter: { days: Number.NaN } })).toThrow('options.staleAfter.days is NaN')
     expect(ask({}, { staleAfter: { days: '30' } })).toThrow(TypeError)
-    expect(ask({}, { severity: 'hard' })).toThrow('options.severity is hard')
+    expect(ask({}, { severity: 'hard' })).toThrow("options.severity is 'hard'; it must be normal or severe")
     expect(ask({}, { soon: { hours: -1 } })).toThrow('options.soon.hours is -1')
     expect(ask({}, { soon: { days: Number.POSITIVE_INFINITY } })).toThrow(RangeError)
     expect(ask({}, { soon: { fraction: 1.01 } })).toThrow('from 0 to 1')
@@ -589,8 +592,47 @@ describe('bad input', () => {
     expect(ask({}, { soon: { distance: { value: Number.NaN, unit: 'km' } } })).toThrow(RangeError)
     expect(() => computeDue(good, null as unknown as DueOptions)).toThrow(TypeError)
     expect(() => computeDue(null as unknown as DueQuestion, OPTIONS)).toThrow(TypeError)
-    expect(ask({ today: '2031-02-30' })).toThrow('today is "2031-02-30"')
+    expect(ask({ today: '2031-02-30' })).toThrow("question.today is '2031-02-30'; it must be a date")
     expect(ask({ today: 5 })).toThrow(TypeError)
+  })
+
+  test('an option of any kind is named, whatever it is', () => {
+    for (const [value, shown] of ANYTHING) {
+      expect(ask({}, { severity: value })).toThrow(
+        `options.severity is ${shown}; it must be normal or severe`,
+      )
+      expect(ask({}, { soon: { hours: value } })).toThrow(
+        `options.soon.hours is ${shown}; it must be a number`,
+      )
+      expect(ask({ today: value })).toThrow(`question.today is ${shown}; it must be a date`)
+    }
+  })
+
+  test('what is no question, no interval or no log is named', () => {
+    const refused = (change: object, message: string) => expect(ask(change)).toThrow(new TypeError(message))
+    expect(() => computeDue(undefined as unknown as DueQuestion, OPTIONS)).toThrow(
+      new TypeError('question is undefined; it must be an object'),
+    )
+    refused({ intervals: undefined }, 'question.intervals is undefined; it must be an object')
+    refused({ intervals: {} }, 'question.intervals.repeat is undefined; it must be an object')
+    refused(
+      { intervals: { ...good.intervals, first: null, countFrom: 'schedule' } },
+      'question.intervals.first is null; it must be an object',
+    )
+    refused({ log: 'two' }, "question.log is 'two'; it must be an object")
+    refused({ log: {} }, 'question.log.meters is undefined; it must be an object')
+    const { log: two } = good
+    refused({ log: { ...two, records: {} } }, 'question.log.records is object; it must be a list')
+    refused({ log: { ...two, records: [null] } }, 'question.log.records[0] is null; it must be an object')
+    refused(
+      { log: { ...two, records: [...two.records, { ...two.records[0], entries: undefined }] } },
+      'question.log.records[1].entries is undefined; it must be a list',
+    )
+    refused({ log: { ...two, events: [5] } }, 'question.log.events[0] is 5; it must be an object')
+    refused(
+      { log: { ...two, meters: { hours: { unit: 'h' } } } },
+      'question.log.meters.hours.readings is undefined; it must be a list',
+    )
   })
 
   test.each(['', '250 h', '1e3', '-5', ' 250', '0x10', 'NaN', '9999999999'])(
@@ -604,8 +646,14 @@ describe('bad input', () => {
 
   test('a period or factor that is none is refused', () => {
     expect(ask({ intervals: { countFrom: 'completion', repeat: stated({ period: 'PT500H' }) } })).toThrow(
-      'PT500H',
+      "intervals.repeat.period is 'PT500H'; it must be whole parts such as P6M",
     )
+    for (const [hours, shown] of ANYTHING)
+      expect(
+        ask({
+          intervals: { countFrom: 'completion', repeat: stated({ hours: hours as unknown as string }) },
+        }),
+      ).toThrow(`intervals.repeat.hours is ${shown}; it must be a decimal such as '250'`)
     expect(
       ask(
         {
@@ -617,7 +665,7 @@ describe('bad input', () => {
         },
         { severity: 'severe' },
       ),
-    ).toThrow('intervals.severe.factor')
+    ).toThrow("intervals.severe.factor is 'half'; it must be a decimal such as '0.5'")
   })
 
   test('meter values that are none are left out with a reason', () => {

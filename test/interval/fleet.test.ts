@@ -7,12 +7,15 @@ import {
   createDueColumns,
   DUE_LIMITS,
   DUE_STATES,
+  type DueColumns,
   type DueRow,
+  type DueSqlOptions,
   dueSql,
   NO_DAY,
   writeDueRow,
 } from '../../src/interval/fleet/index.js'
 import { computeDue, type DueOptions } from '../../src/interval/index.js'
+import { ANYTHING } from './support/anything.js'
 import { questionOf, randomRow, seeded, TODAY } from './support/randomRows.js'
 
 const ROWS = 20_000
@@ -186,13 +189,54 @@ describe('rows and columns', () => {
     expect(() => createDueColumns(-1)).toThrow(RangeError)
     expect(() => createDueColumns(1.5)).toThrow(RangeError)
     expect(() => createDueColumns(Number.NaN)).toThrow(RangeError)
-    expect(() => writeDueRow(createDueColumns(1), 1, {})).toThrow('index is 1')
+    expect(() => writeDueRow(createDueColumns(1), 1, {})).toThrow(
+      new RangeError('index is 1; it must be a whole number from 0 to 0'),
+    )
+    for (const [value, shown] of ANYTHING) {
+      expect(() => createDueColumns(value as number)).toThrow(
+        new TypeError(`length is ${shown}; it must be a whole number from 0 to 2147483647`),
+      )
+      expect(() => writeDueRow(createDueColumns(1), value as number, {})).toThrow(
+        `index is ${shown}; it must`,
+      )
+    }
+    for (const row of [undefined, null, 5, 'row', Symbol('s')])
+      expect(() => writeDueRow(createDueColumns(1), 0, row as unknown as DueRow)).toThrow(
+        /^row is .*; it must be an object$/,
+      )
     expect(() =>
       computeDueColumns(createDueColumns(1), 'today', { soon: {}, staleAfter: { days: 1 } }),
     ).toThrow(RangeError)
     expect(() =>
       computeDueColumns(createDueColumns(1), TODAY, { soon: { fraction: 2 }, staleAfter: { days: 1 } }),
     ).toThrow(RangeError)
+  })
+
+  test('what is no columns is named, to those who write and to those who judge', () => {
+    const good = createDueColumns(2)
+    const refused = (columns: unknown, message: string) => {
+      const judge = () =>
+        computeDueColumns(columns as DueColumns, TODAY, { soon: {}, staleAfter: { days: 1 } })
+      expect(judge).toThrow(message)
+    }
+    const refusedTwice = (columns: unknown, message: string) => {
+      refused(columns, message)
+      expect(() => writeDueRow(columns as DueColumns, 0, {})).toThrow(message)
+    }
+    refusedTwice(null, 'columns is null; it must be an object')
+    refusedTwice('columns', "columns is 'columns'; it must be an object")
+    refusedTwice({ length: 2 }, 'columns.lastDay is undefined; it must be Int32Array of 2 rows or more')
+    refusedTwice({ ...good, length: -1 }, 'columns.length is -1; it must be a whole number from 0')
+    refusedTwice({ ...good, length: Symbol('s') }, 'columns.length is symbol; it must be a whole number')
+    for (const name of Object.keys(good).filter((key) => key !== 'length'))
+      refusedTwice({ ...good, [name]: null }, `columns.${name} is null; it must be `)
+    refused({ ...good, hours: [5, 6] }, 'columns.hours is object; it must be Float64Array of 2 rows or more')
+    refused({ ...good, hours: new Float32Array(2) }, 'it must be Float64Array')
+    refused({ ...good, everyDays: new Int32Array(1) }, 'it must be Int32Array of 2 rows or more')
+    // The first rows alone may be judged.
+    expect(
+      computeDueColumns({ ...good, length: 1 }, TODAY, { soon: {}, staleAfter: { days: 1 } }).state.length,
+    ).toBe(1)
   })
 
   test('a hostile row is only data', () => {
@@ -226,11 +270,26 @@ describe('dueSql', () => {
   })
 
   test('misuse throws', () => {
-    expect(() => dueSql('sqlite' as 'duckdb', options)).toThrow('dialect is sqlite')
+    expect(() => dueSql('sqlite' as 'duckdb', options)).toThrow(
+      "dialect is 'sqlite'; it must be 'postgresql' or 'duckdb'",
+    )
     expect(() => dueSql('duckdb', { ...options, today: "2031-01-01'; --" })).toThrow(RangeError)
+    expect(() => dueSql('duckdb', { ...options, today: undefined } as unknown as DueSqlOptions)).toThrow(
+      'options.today must be a date text such as 2031-01-12, not undefined',
+    )
     expect(() => dueSql('duckdb', { ...options, soon: { hours: Number.NaN } })).toThrow(RangeError)
     expect(() =>
       dueSql('duckdb', { ...options, staleAfter: { days: '1; DROP' as unknown as number } }),
     ).toThrow(TypeError)
+    for (const [value, shown] of ANYTHING)
+      expect(() => dueSql(value as 'duckdb', options)).toThrow(`dialect is ${shown}; it must be`)
+    for (const none of [undefined, null])
+      expect(() => dueSql('duckdb', none as unknown as DueSqlOptions)).toThrow('options.soon is undefined')
+    expect(() => dueSql('duckdb', { ...options, columns: null } as unknown as DueSqlOptions)).toThrow(
+      'options.columns is null; it must be an object',
+    )
+    expect(() =>
+      dueSql('duckdb', { ...options, columns: { lastDate: 5 } } as unknown as DueSqlOptions),
+    ).toThrow('options.columns.lastDate is 5; it must be a column name')
   })
 })

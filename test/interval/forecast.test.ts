@@ -8,6 +8,7 @@ import {
   forecastDue,
 } from '../../src/interval/meters/index.js'
 import { SEN_1968, SMALL } from '../published/sen1968.js'
+import { ANYTHING } from './support/anything.js'
 import { backTest, GENERATORS } from './support/backTest.js'
 import { log } from './support/machine.js'
 
@@ -76,6 +77,17 @@ describe('Theil–Sen', () => {
     expect(() => fitTheilSen([1, 2], [1, Number.POSITIVE_INFINITY], 0.8)).toThrow(RangeError)
     for (const confidence of [0, 1, Number.NaN, -1, 2])
       expect(() => fitTheilSen([1, 2], [1, 2], confidence)).toThrow(RangeError)
+    const list = [1, 2]
+    for (const [value, shown] of ANYTHING) {
+      expect(() => fitTheilSen(value as number[], list, 0.8)).toThrow(`x is ${shown}; it must be a list`)
+      expect(() => fitTheilSen(list, value as number[], 0.8)).toThrow(`y is ${shown}; it must be a list`)
+      expect(() => fitTheilSen(list, [1, value as number], 0.8)).toThrow(
+        `y[1] is ${shown}; it must be a finite`,
+      )
+      expect(() => fitTheilSen(list, list, value as number)).toThrow(
+        `confidence is ${shown}; it must be a number`,
+      )
+    }
   })
 })
 
@@ -313,7 +325,9 @@ describe('forecastDue', () => {
   test('misuse throws', () => {
     const hours = [['2031-01-01', 10]] as const
     expect(() => ask({ hours }, 100, '2031-13-01')).toThrow(RangeError)
-    expect(() => ask({ hours }, Number.NaN, '2031-01-01')).toThrow('dueAt is NaN h')
+    expect(() => ask({ hours }, Number.NaN, '2031-01-01')).toThrow(
+      'question.dueAt.value is NaN; it must be a meter value',
+    )
     expect(() => ask({ hours }, 100, '2031-01-01', { ...OPTIONS, confidence: 1 })).toThrow('confidence is 1')
     expect(() => ask({ hours }, 100, '2031-01-01', { confidence: 0.8 } as ForecastOptions)).toThrow(
       'scatter is undefined',
@@ -321,6 +335,42 @@ describe('forecastDue', () => {
     expect(() =>
       forecastDue({ log: log({}), meter: 'hours' } as unknown as ForecastQuestion, OPTIONS),
     ).toThrow(TypeError)
+    const good = {
+      log: log({ hours }),
+      meter: 'hours',
+      dueAt: { value: 100, unit: 'h' },
+      today: '2031-01-01',
+    }
+    const refused = (change: object, message: string, options: object = {}) =>
+      expect(() =>
+        forecastDue(
+          { ...good, ...change } as ForecastQuestion,
+          { ...OPTIONS, ...options } as ForecastOptions,
+        ),
+      ).toThrow(message)
+    for (const none of [undefined, null]) {
+      expect(() => forecastDue(none as unknown as ForecastQuestion, OPTIONS)).toThrow(
+        /^question is .*object$/,
+      )
+      expect(() => forecastDue(good as ForecastQuestion, none as unknown as ForecastOptions)).toThrow(
+        /^options is .*; it must be an object$/,
+      )
+    }
+    for (const [value, shown] of ANYTHING) {
+      refused({ meter: value }, `question.meter is ${shown}; it must be 'hours' or 'distance'`)
+      refused({ dueAt: { value, unit: 'h' } }, `question.dueAt.value is ${shown}; it must be a meter value`)
+      refused({ dueAt: { value: 5, unit: value } }, `question.dueAt.unit is ${shown}; it must be h`)
+      refused({}, `options.confidence is ${shown}; it must be a number above 0`, { confidence: value })
+      refused({}, `options.scatter is ${shown}; it must be 'about a steady line'`, { scatter: value })
+    }
+    refused({ log: undefined }, 'question.log is undefined; it must be an object')
+    refused({ log: {} }, 'question.log.meters is undefined; it must be an object')
+    // Kilometres are no due point of an hour meter.
+    refused({ dueAt: { value: 5, unit: 'km' } }, "question.dueAt.unit is 'km'; it must be h")
+    refused(
+      { meter: 'distance', dueAt: { value: 5, unit: 'h' } },
+      "question.dueAt.unit is 'h'; it must be km or mi",
+    )
   })
 })
 

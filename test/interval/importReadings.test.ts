@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { importReadings } from '../../src/interval/meters/index.js'
+import { ANYTHING } from './support/anything.js'
 
 const EDITION = { edition: '2020' } as const
 const codes = (input: unknown) =>
@@ -162,7 +163,14 @@ describe('what is left out, and said', () => {
     expect(importReadings(deep, EDITION).ok).toBe(false)
     const proto = JSON.parse('{"__proto__": {"Equipment": [{}]}, "constructor": {}}')
     expect(importReadings(proto, EDITION).ok).toBe(false)
-    expect(() => importReadings(MACHINE, { edition: '2018' as '2016' })).toThrow('edition is 2018')
+    expect(() => importReadings(MACHINE, { edition: '2018' as '2016' })).toThrow("options.edition is '2018'")
+    for (const [edition, shown] of ANYTHING)
+      expect(() => importReadings(MACHINE, { edition } as { edition: '2016' })).toThrow(
+        `options.edition is ${shown}; it must be '2016' or '2020'`,
+      )
+    expect(() => importReadings(MACHINE, null as unknown as typeof EDITION)).toThrow(
+      'options is null; it must be an object',
+    )
   })
 
   test('any JSON gives a result and never throws', () => {

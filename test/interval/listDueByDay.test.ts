@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { DUE_STATES, type DueListEntry, listDueByDay } from '../../src/interval/fleet/index.js'
+import { ANYTHING } from './support/anything.js'
 
 const entry = (
   machine: string,
@@ -67,7 +68,23 @@ describe('listDueByDay', () => {
   })
 
   test('misuse throws', () => {
-    expect(() => listDueByDay(null as unknown as DueListEntry[])).toThrow(TypeError)
+    const refused = (entries: unknown, message: string) =>
+      expect(() => listDueByDay(entries as DueListEntry[])).toThrow(message)
+    const good = { machine: 'a', place: 'b', service: 'c', gearcase: 'd', verdict: { state: 'due' } }
+    refused(null, 'entries is null; it must be a list')
+    refused([good, null], 'entries[1] is null; it must be an object')
+    refused([{ ...good, verdict: undefined }], 'entries[0].verdict is undefined; it must be an object')
+    for (const [value, shown] of ANYTHING) {
+      for (const name of ['machine', 'place', 'service', 'gearcase', 'instance'])
+        refused([{ ...good, [name]: value }], `entries[0].${name} is ${shown}; it must be a text`)
+      const verdict = { state: 'due', dueOn: value }
+      refused([{ ...good, verdict }], `entries[0].verdict.dueOn is ${shown}; it must be a date`)
+    }
+    // A state of no list would leave the entry out.
+    refused(
+      [{ ...good, verdict: { state: 'later' } }],
+      "entries[0].verdict.state is 'later'; it must be one of",
+    )
     expect(listDueByDay([])).toEqual({ now: { places: [] }, later: [], cannotTell: { places: [] } })
   })
 })

@@ -9,6 +9,7 @@ import {
 } from '../../src/interval/meters/index.js'
 import type { MachineLog } from '../../src/spec/index.js'
 import { SIGNAL_MAXIMA } from '../published/meterSignals.js'
+import { ANYTHING } from './support/anything.js'
 import { log } from './support/machine.js'
 
 const totals = (parts: Parameters<typeof log>[0]) =>
@@ -279,7 +280,21 @@ describe('findings', () => {
     ])
     expect(readMeters(noText).hours?.length).toBe(1)
     expect(readMeters(log({}))).toEqual({ findings: [] })
-    expect(() => readMeters(null as unknown as MachineLog)).toThrow(TypeError)
+  })
+
+  test('what is no log, or no list of one, is named', () => {
+    const good = log({ hours: [['2030-05-01', 5]], records: [{ date: '2030-05-02', hours: 9 }] })
+    const refused = (machine: unknown, message: string) =>
+      expect(() => readMeters(machine as MachineLog)).toThrow(new TypeError(message))
+    refused(null, 'log is null; it must be an object')
+    refused([], 'log.meters is undefined; it must be an object')
+    refused({ ...good, meters: { distance: null } }, 'log.meters.distance is null; it must be an object')
+    refused({ ...good, records: undefined }, 'log.records is undefined; it must be a list')
+    refused({ ...good, records: 'none' }, "log.records is 'none'; it must be a list")
+    refused({ ...good, records: [{}] }, 'log.records[0].readings is undefined; it must be an object')
+    for (const [events, shown] of ANYTHING)
+      refused({ ...good, events }, `log.events is ${shown}; it must be a list`)
+    refused({ ...good, events: ['swap'] }, "log.events[0] is 'swap'; it must be an object")
   })
 })
 
@@ -405,6 +420,25 @@ describe('signals', () => {
     expect(() => decodeMeterSignal('engine total hours', 0.5)).toThrow(RangeError)
     expect(() => decodeMeterSignal('engine total hours', Number.NaN)).toThrow(RangeError)
     expect(() => countBetweenSignals('engine total hours', 0xfb00_0000, 0, 1)).toThrow('earlierRaw')
-    expect(() => countBetweenSignals('engine total hours', 0, 1, 0)).toThrow('most is 0')
+    expect(() => countBetweenSignals('engine total hours', 0, 1, 0)).toThrow(
+      new RangeError('most is 0; it must be a number above 0'),
+    )
+    for (const [value, shown] of ANYTHING) {
+      const raw = value as number
+      const signal = 'engine total hours'
+      for (const act of [
+        () => decodeMeterSignal(value as MeterSignal, 0),
+        () => countBetweenSignals(value as MeterSignal, 0, 1, 1),
+      ])
+        expect(act).toThrow(`signal is ${shown}; it must be one of engine total hours, `)
+      expect(() => decodeMeterSignal(signal, raw)).toThrow(
+        `raw is ${shown}; it must be a whole number from 0`,
+      )
+      expect(() => countBetweenSignals(signal, raw, 1, 1)).toThrow(
+        `earlierRaw is ${shown}; it must be a whole`,
+      )
+      expect(() => countBetweenSignals(signal, 0, raw, 1)).toThrow(`laterRaw is ${shown}; it must be a whole`)
+      expect(() => countBetweenSignals(signal, 0, 1, raw)).toThrow(`most is ${shown}; it must be a number`)
+    }
   })
 })

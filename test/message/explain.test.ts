@@ -37,4 +37,13 @@ describe('explain', () => {
     expect(() => explain(null, en)).toThrow('result must be an object, not null')
     expect(() => explain('text', en)).toThrow(TypeError)
   })
+
+  it('throws for what is no catalogue, and says where one is', () => {
+    for (const catalogue of [undefined, 5, {}, { ...en, texts: null }])
+      expect(() => explain({}, catalogue as never)).toThrow(/^catalogue must be .*message\/en/)
+  })
+
+  it('takes a list of 300,000 entries', () => {
+    expect(explain([Array.from({ length: 300_000 }, () => 1), reason('w')], en)).toEqual([line('w')])
+  })
 })

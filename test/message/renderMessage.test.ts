@@ -69,6 +69,13 @@ describe('renderMessage', () => {
     expect(renderMessage(en, inner as never)).not.toMatch(FORBIDDEN)
   })
 
+  it('throws for what is no catalogue', () => {
+    for (const catalogue of [undefined, 5, { ...en, texts: undefined }])
+      expect(() => renderMessage(catalogue as never, { code: 'a/b', params: {} })).toThrow(
+        /^catalogue must be .*message\/en/,
+      )
+  })
+
   it('throws where the code is no string', () => {
     expect(() => renderMessage(en, { code: 3, params: {} } as never)).toThrow(TypeError)
     expect(() => renderMessage(en, null as never)).toThrow('message.code must be a string')

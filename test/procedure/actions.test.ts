@@ -145,6 +145,12 @@ describe('findCautions', () => {
   test('misuse throws', () => {
     expect(() => findCautions(taper, undefined as never)).toThrow(TypeError)
     expect(() => findCautions(taper, { id: 'a', do: 'toString' } as never)).toThrow(TypeError)
+    expect(() => findCautions(taper, { id: 'a', do: Object.create(null) } as never)).toThrow(
+      /^step\.do must be a string, got object; parse the document first$/,
+    )
+    expect(() => findCautions(taper, { id: 'a', do: 'fit', on: 5 } as never)).toThrow(
+      /^step\.on must be a string/,
+    )
     expect(() => findCautions(undefined as never, { id: 'a', do: 'fit' })).toThrow(TypeError)
   })
 })

@@ -368,6 +368,7 @@ describe('misuse throws', () => {
     ['services as text', { sheet, identity: {}, services: 'change' }],
     ['services of numbers', { sheet, identity: {}, services: [Number.NaN] }],
     ['only as text', { sheet, identity: {}, services: ['change'], only: 'rear' }],
+    ['only of nothing', { sheet, identity: {}, services: ['change'], only: [null] }],
     ['a name that is none', { sheet, identity: {}, services: ['change'], name: 7 }],
   ])('%s: TypeError', (_what, options) => {
     expect(() => buildProcedure(options as never)).toThrow(TypeError)
@@ -376,6 +377,7 @@ describe('misuse throws', () => {
     ['no services', { sheet, identity: {}, services: [] }],
     ['an id with a space', { sheet, identity: {}, services: ['change'], id: 'my id' }],
     ['an id of 65 characters', { sheet, identity: {}, services: ['change'], id: 'a'.repeat(65) }],
+    ['a bigint for an id', { sheet, identity: {}, services: ['change'], id: 10n }],
     ['a hostile id', { sheet, identity: {}, services: ['change'], id: '__proto__' }],
   ])('%s: RangeError', (_what, options) => {
     expect(() => buildProcedure(options as never)).toThrow(RangeError)

@@ -116,8 +116,21 @@ describe('what differs', () => {
   })
 
   test('misuse throws', () => {
-    expect(() => compareProcedures(undefined as never, whole, varietySheet)).toThrow(/^first: /)
-    expect(() => compareProcedures(whole, 7 as never, varietySheet)).toThrow(/^second: /)
-    expect(() => compareProcedures(whole, whole, whole as never)).toThrow(TypeError)
+    expect(() => compareProcedures(undefined as never, whole, varietySheet)).toThrow(
+      /^first must be a procedure; parse the document first$/,
+    )
+    expect(() => compareProcedures(whole, 7 as never, varietySheet)).toThrow(/^second must be a procedure/)
+    expect(() => compareProcedures(whole, whole, whole as never)).toThrow(/^sheet must be a spec sheet/)
+    const noText = { ...varietySheet, revision: 10n } as never
+    expect(() => compareProcedures(whole, whole, noText)).toThrow(
+      /^sheet\.revision must be a string, got bigint/,
+    )
+  })
+
+  test('a figure that no document can hold is compared as what it is', () => {
+    const withFigure = (figure: unknown) =>
+      ({ ...whole, steps: [{ id: 'a', do: 'record', values: { figure } }] }) as never
+    expect(compareProcedures(withFigure(10n), withFigure(10n), varietySheet).sameEffect).toBe(true)
+    expect(compareProcedures(withFigure(10n), withFigure(11n), varietySheet).sameEffect).toBe(false)
   })
 })

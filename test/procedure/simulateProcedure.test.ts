@@ -114,5 +114,9 @@ describe('states', () => {
   test('misuse throws', () => {
     expect(() => simulateProcedure({} as never, varietySheet)).toThrow(TypeError)
     expect(() => simulateProcedure(procedure, null as never)).toThrow(TypeError)
+    const bare = { ...varietySheet, machine: {} } as never
+    expect(() => simulateProcedure(procedure, bare)).toThrow(
+      /^sheet\.machine\.variants must be an object, got undefined; parse the document first$/,
+    )
   })
 })

@@ -347,8 +347,9 @@ describe('how a step is written', () => {
     ])
   })
 
-  test('a wheel turned to no mark', () => {
-    const finding = first(rewrite('hub-left-turn-fill', (step) => ({ ...step, at: { instance: 'left' } })))
+  test.each([undefined, () => 1, Symbol('s')])('a wheel turned to no mark: %s', (wheelMark) => {
+    const at = { instance: 'left', wheelMark } as never
+    const finding = first(rewrite('hub-left-turn-fill', (step) => ({ ...step, at })))
     expect(finding?.code).toBe('procedure/mark-missing')
   })
 
@@ -527,16 +528,25 @@ describe('strange lists', () => {
 
 describe('misuse throws', () => {
   const rear = build(varietySheet, ['rear-check'])
+  const gearcases = { ...varietySheet.gearcases, rear: { name: 'Rear' } }
   test.each([
-    ['nothing', undefined, varietySheet],
-    ['a sheet for a procedure', varietySheet, varietySheet],
-    ['a procedure for a sheet', rear, rear],
-    ['steps as text', { ...rear, steps: 'all' }, varietySheet],
-    ['a step of nothing', { ...rear, steps: [null] }, varietySheet],
-    ['services as a number', { ...rear, services: Number.NaN }, varietySheet],
-    ['no identity', { ...rear, identity: null }, varietySheet],
-  ])('%s', (_what, procedure, sheet) => {
-    expect(() => validateProcedure(procedure as never, sheet as never)).toThrow(TypeError)
-    expect(() => repairProcedure(procedure as never, sheet as never)).toThrow(TypeError)
+    ['nothing', undefined, varietySheet, 'procedure'],
+    ['a sheet for a procedure', varietySheet, varietySheet, 'procedure'],
+    ['a procedure for a sheet', rear, rear, 'sheet'],
+    ['steps as text', { ...rear, steps: 'all' }, varietySheet, 'procedure.steps'],
+    ['a step of nothing', { ...rear, steps: [null] }, varietySheet, 'procedure.steps[0]'],
+    ['services as a number', { ...rear, services: Number.NaN }, varietySheet, 'procedure.services'],
+    ['a service that is a list', { ...rear, services: [[]] }, varietySheet, 'procedure.services[0]'],
+    ['only of nothing', { ...rear, only: [null] }, varietySheet, 'procedure.only[0]'],
+    ['no identity', { ...rear, identity: null }, varietySheet, 'procedure.identity'],
+    ['no sheet named', { ...rear, sheet: null }, varietySheet, 'procedure.sheet'],
+    ['gearcases as a list', rear, { ...varietySheet, gearcases: [] }, 'sheet.gearcases'],
+    ['half a gearcase', rear, { ...varietySheet, gearcases }, 'sheet.gearcases.rear.access'],
+  ])('%s', (_what, procedure, sheet, place) => {
+    for (const run of [validateProcedure, repairProcedure]) {
+      expect(() => run(procedure as never, sheet as never)).toThrow(TypeError)
+      expect(() => run(procedure as never, sheet as never)).toThrow(`${place} must be a`)
+      expect(() => run(procedure as never, sheet as never)).toThrow(/; parse the document first$/)
+    }
   })
 })

@@ -198,10 +198,35 @@ describe('misuse', () => {
     expect(() => checkDocuments(EMPTY, { today })).toThrow(RangeError)
   })
 
+  it('refuses a today that is no text, and says so', () => {
+    expect(() => checkDocuments(EMPTY, { today: 10n } as never)).toThrow(
+      /^circumstances\.today: a date YYYY-MM-DD is wanted, not bigint$/,
+    )
+  })
+
   it('refuses circumstances that are none, and a record that is none', () => {
     expect(() => checkDocuments(EMPTY, null as never)).toThrow(TypeError)
     expect(() => checkRecordRules({ document: { kind: 'stock' } } as never, EMPTY)).toThrow(TypeError)
-    expect(() => checkRecordRules(undefined as never, EMPTY)).toThrow(TypeError)
+    expect(() => checkRecordRules(undefined as never, EMPTY)).toThrow(
+      /^record\.document must be a service record; parse the document first$/,
+    )
+  })
+
+  it('refuses a list of records that is none beside the record itself', () => {
+    const document = { kind: 'service-record', date: '2023-10-06', readings: {}, entries: [] }
+    const record = { document } as never
+    for (const records of [undefined, {}])
+      expect(() => checkRecordRules(record, { ...EMPTY, records } as never)).toThrow(/^set\.records: a list/)
+    expect(() => checkRecordRules(record, { ...EMPTY, records: [null] } as never)).toThrow(
+      /^set\.records\[0\]\.document must be a service record/,
+    )
+  })
+
+  it('names what a document lacks that was not parsed', () => {
+    const logs = [{ document: { ...tind().logs[0]?.document, records: null } }]
+    expect(() => checkDocuments({ ...EMPTY, logs } as never)).toThrow(
+      /^set\.logs\[0\]\.document\.records must be a list, got null; parse the document first$/,
+    )
   })
 
   it('finds nothing behind ids such as constructor', () => {

@@ -248,6 +248,10 @@ describe('matchStockSeals', () => {
     // @ts-expect-error
     [() => matchStockSeals([], { a: { name: 'x', count: 1 } }), /stock.a.seal must be an object/],
     // @ts-expect-error
+    [() => matchStockSeals([], { a: null }), /^stock.a must be an object, got null$/],
+    // @ts-expect-error
+    [() => matchStockSeals([], { a: { ...shelf(1), seal: { kind: ['none'] } } }), /^stock.a.seal.kind must/],
+    // @ts-expect-error
     [() => matchStockSeals([null], {}), /tasks\[0\] must be an object/],
     // @ts-expect-error
     [() => matchStockSeals([{ action: 'new' }], {}), /tasks\[0\].seal/],

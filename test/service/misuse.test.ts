@@ -39,6 +39,31 @@ describe('planVisit: misuse throws and names the argument', () => {
     ['no due options', { ...request, due: undefined }, TypeError, /^request\.due/],
     ['a severity of its own', { ...request, due: { ...options, severity: 'hard' } }, RangeError, /severity/],
     ['NaN days', { ...request, due: { ...options, staleAfter: { days: Number.NaN } } }, RangeError, /days/],
+    ['a bigint for today', { ...request, today: 10n }, RangeError, /^request\.today must .* got bigint$/],
+    [
+      'a bigint for an edition',
+      { ...request, edition: 10n },
+      RangeError,
+      /^request\.edition must .* got bigint$/,
+    ],
+    [
+      'a unit that is no text',
+      { ...request, ambient: { value: 6, unit: 10n } },
+      RangeError,
+      /^request\.ambient\.unit is bigint/,
+    ],
+    [
+      'half a sheet',
+      { ...request, sheet: { ...sheet, services: undefined } },
+      TypeError,
+      /^request\.sheet\.services must be an object, got undefined; parse the document first$/,
+    ],
+    [
+      'a log without meters',
+      { ...request, log: { ...log, meters: 5 } },
+      TypeError,
+      /^request\.log\.meters must be an object, got 5/,
+    ],
     ['an unknown edition', { ...request, edition: '1992' }, RangeError, /^request\.edition.*1992/],
     ['a number for an edition', { ...request, edition: 2017 }, RangeError, /^request\.edition/],
     ['ambient as a number', { ...request, ambient: 6 }, TypeError, /^request\.ambient/],
@@ -102,6 +127,42 @@ describe('the other functions: misuse throws and names the argument', () => {
       /today/,
     ],
     ['listDue options', () => listDue({ sheet, log, today } as Anything), TypeError, /^request\.options/],
+    [
+      'listDue a bigint for today',
+      () => listDue({ sheet, log, today: 10n, options } as Anything),
+      RangeError,
+      /^request\.today must be a date YYYY-MM-DD, got bigint$/,
+    ],
+    [
+      'kitContents oil of nothing',
+      () => kitContents({ ...plan, oil: [null] } as Anything),
+      TypeError,
+      /^plan\.oil\[0\] must be an object, got null; hand over what planVisit gives$/,
+    ],
+    [
+      'kitContents a seal line without a seal',
+      () => kitContents({ ...plan, seals: [{}] } as Anything),
+      TypeError,
+      /^plan\.seals\[0\]\.seal must be an object/,
+    ],
+    [
+      'leaveStock oil without what is taken',
+      () => leaveStock(request.stock as Anything, { ...plan, oil: [[]] } as Anything),
+      TypeError,
+      /^plan\.oil\[0\] must be an object, got a list/,
+    ],
+    [
+      'leaveStock a shelf of nothing',
+      () => leaveStock({ ...request.stock, seals: { a: null } } as Anything, plan),
+      TypeError,
+      /^stock\.seals\.a must be an object, got null; parse the document first$/,
+    ],
+    [
+      'listVariantDifferences no machine',
+      () => listVariantDifferences({ ...sheet, machine: {} } as Anything),
+      TypeError,
+      /^sheet\.machine\.variants must be an object, got undefined; parse the document first$/,
+    ],
     ['kitContents null', () => kitContents(null as Anything), TypeError, /^plan must be/],
     ['kitContents {}', () => kitContents({} as Anything), TypeError, /^plan\.machine/],
     [
@@ -128,7 +189,12 @@ describe('the other functions: misuse throws and names the argument', () => {
       TypeError,
       /^sheet must be a spec/,
     ],
-    ['checkRecord null', () => checkRecord(null as Anything, {} as Anything), TypeError, /^record must be/],
+    [
+      'checkRecord null',
+      () => checkRecord(null as Anything, {} as Anything),
+      TypeError,
+      /^record\.document must be/,
+    ],
     [
       'checkRecord a log',
       () => checkRecord({ document: log } as Anything, {} as Anything),
@@ -141,10 +207,14 @@ describe('the other functions: misuse throws and names the argument', () => {
   })
 
   it('checkRecord names what is wrong in the set and in the circumstances', () => {
-    const record = { document: { kind: 'service-record' } } as Anything
+    const document = { kind: 'service-record', date: '2023-10-06', readings: {}, entries: [] }
+    const record = { document } as Anything
     const set = { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
     expect(() => checkRecord(record, null as Anything)).toThrow(/^set/)
     expect(() => checkRecord(record, { ...set, sheets: {} } as Anything)).toThrow(/^set\.sheets/)
+    expect(() => checkRecord(record, { ...set, records: 5 } as Anything)).toThrow(/^set\.records: a list/)
+    const empty = { document: { kind: 'service-record' } } as Anything
+    expect(() => checkRecord(empty, set)).toThrow(/^record\.document\.date must be a string/)
     expect(() => checkRecord(record, set, { today: 'tomorrow' })).toThrow(/today/)
   })
 })

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { kitContents, planVisit } from '../../src/service/index.js'
-import type { FunnelAndHose, SpecSheet, Toolbox } from '../../src/spec/index.js'
+import type { FunnelAndHose, SpecSheet, Toolbox, TorqueWrench } from '../../src/spec/index.js'
 import { applyPatch, type PatchOperation } from '../../src/spec/index.js'
 import { planExample, requestExample } from '../support/planExample.js'
 
@@ -168,8 +168,57 @@ describe('tools', () => {
       expect(found({ date: '2022-01-01', cyclesSince: 6000 })).toHaveLength(2)
     })
 
+    it('a date to come, at the end of the calendar too, has not run out', () => {
+      for (const date of ['2023-10-07', '9998-12-31', '9999-12-31'])
+        expect(found({ date, cyclesSince: 0 })).toEqual([])
+    })
+
     it('a date that nobody kept is information', () => {
       expect(found(undefined)).toEqual([['service/calibration-not-kept', WRENCH, undefined]])
+    })
+  })
+
+  describe('a wrench whose scale ends below where it begins', () => {
+    const withScale = (highest: number) =>
+      planExample('tind-4', {
+        toolbox: (given) => {
+          const click = given.wrenches['small-click'] as TorqueWrench
+          const scales = click.scales.map((scale) => ({ ...scale, highest }))
+          return { ...given, wrenches: { ...given.wrenches, 'small-click': { ...click, scales } } }
+        },
+      })
+
+    it('is left out and told for each scale; the other wrenches work on', () => {
+      const plan = withScale(3)
+      expect(
+        plan.findings
+          .filter(({ code }) => code === 'service/scale-reversed')
+          .map(({ severity, path, params }) => [severity, path, params]),
+      ).toEqual([
+        [
+          'error',
+          '/wrenches/small-click/scales/0',
+          {
+            wrench: 'small click wrench',
+            lowest: { value: 5, unit: 'N.m' },
+            highest: { value: 3, unit: 'N.m' },
+          },
+        ],
+        [
+          'error',
+          '/wrenches/small-click/scales/1',
+          {
+            wrench: 'small click wrench',
+            lowest: { value: 4, unit: 'lbf.ft' },
+            highest: { value: 3, unit: 'lbf.ft' },
+          },
+        ],
+      ])
+      expect(plan.wrenches.use).toEqual(['half-inch-click'])
+    })
+
+    it('a scale of one mark alone stays', () => {
+      expect(withScale(5).findings.map(({ code }) => code)).not.toContain('service/scale-reversed')
     })
   })
 

@@ -59,6 +59,12 @@ describe('findLeaves', () => {
   test('misuse throws', () => {
     expect(() => findLeaves(undefined as never)).toThrow(TypeError)
     expect(() => findStatedValues(null as never)).toThrow(TypeError)
+    const ring: Record<string, unknown> = {}
+    ring['ring'] = ring
+    expect(() => findStatedValues({ machine: { mass: ring } } as never)).toThrow(
+      /^\/machine\/mass must be nested at most 32 levels deep/,
+    )
+    expect(() => findLeaves({ overrides: 5 } as never)).toThrow(/^sheet\.overrides must be a list, got 5/)
   })
 })
 
@@ -161,6 +167,19 @@ describe('diffSheets', () => {
         { change: 'added', path: '/gearcases/rear/yellowMetal', to: 'yes' },
       ],
     })
+  })
+
+  test('what is no sheet, or goes deeper than any, is told by its argument', () => {
+    const [sheet] = sheets.map(([, one]) => one)
+    const ring: Record<string, unknown> = {}
+    ring['one'] = ring['other'] = ring
+    const nest = (levels: number): unknown => Array.from({ length: levels }).reduce((inner) => [inner], 1)
+    const deep = /^to must be nested at most 32 levels deep; parse the document first$/
+    expect(() => diffSheets(null as never, sheet as never)).toThrow(/^from must be an object, got null/)
+    expect(() => diffSheets(sheet as never, ring as never)).toThrow(deep)
+    expect(() => diffSheets(sheet as never, { machine: nest(9000) } as never)).toThrow(deep)
+    expect(() => diffSheets(sheet as never, { machine: nest(32) } as never)).toThrow(deep)
+    expect(diffSheets({ machine: nest(31) } as never, { machine: nest(31) } as never).facts).toEqual([])
   })
 
   test('law: what is added one way is removed the other', () => {

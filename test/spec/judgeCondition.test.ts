@@ -221,5 +221,20 @@ describe('judgePart', () => {
     expect(() => judgePart(taper, {}, '/__proto__')).toThrow(RangeError)
     expect(() => judgePart(taper, {}, 3 as never)).toThrow(TypeError)
     expect(() => judgeCondition(null as never, sheet, {})).toThrow(TypeError)
+    const judge =
+      (condition: unknown, identity: unknown = {}) =>
+      () =>
+        judgeCondition(condition as Condition, sheet as never, identity as Identity)
+    expect(judge({ serials: null })).toThrow(
+      /^condition\.serials must be an object, got null; parse the document first$/,
+    )
+    expect(judge({ serials: { from: 5 } })).toThrow(/^condition\.serials\.from must be a string, got 5/)
+    expect(judge({ market: ['NO', 5] })).toThrow(/^condition\.market\[1\] must be a string/)
+    expect(judge({ modelYears: { from: Symbol('s') } })).toThrow(
+      /^condition\.modelYears\.from must be a number/,
+    )
+    expect(judge({}, { serial: 4512 })).toThrow(
+      /^identity\.serial must be a string, got 4512; leave out what is not known$/,
+    )
   })
 })

@@ -63,6 +63,12 @@ describe('reading', () => {
   test('misuse throws', () => {
     expect(() => readPointer({}, 3 as never)).toThrow(TypeError)
     expect(() => splitPointer(undefined as never)).toThrow(TypeError)
+    expect(() => joinPointer('a' as never)).toThrow(/^tokens must be a list, got 'a'$/)
+    expect(() => joinPointer(['a', Object.create(null)])).toThrow(TypeError)
+    expect(() => joinPointer(['a', -1])).toThrow(
+      /^tokens\[1\] must be a key or a whole number from 0, got -1$/,
+    )
+    expect(() => joinPointer(['a', Number.NaN])).toThrow(RangeError)
   })
 
   test('law: what is joined is split again', () => {
@@ -177,7 +183,7 @@ describe('patching', () => {
   test('misuse throws, and says which operation', () => {
     expect(() => applyPatch({}, 'x' as never)).toThrow(TypeError)
     expect(() => applyPatch({}, [{ op: 'copy', from: '', path: '/a' } as never])).toThrow(
-      /operations\[0\].*"copy"/,
+      /operations\[0\].*'copy'/,
     )
     expect(() =>
       applyPatch({ a: 1 }, [
@@ -185,6 +191,26 @@ describe('patching', () => {
         { op: 'remove', path: '/a' },
       ]),
     ).toThrow(/operations\[1\]/)
+    const patch = (operation: unknown) => () => applyPatch({ a: 1 }, [operation as PatchOperation])
+    expect(patch(null)).toThrow(
+      /^operations\[0\] must be an object, got null; an operation of RFC 6902 is wanted$/,
+    )
+    expect(patch({ op: 'remove' })).toThrow(/^operations\[0\]\.path must be a string/)
+    expect(patch({ op: 'move', path: '/b' })).toThrow(/^operations\[0\]\.from must be a string/)
+    expect(patch({ op: 10n, path: '/b' })).toThrow(/'op' must be add, .* not bigint$/)
+  })
+
+  test('a place or a value deeper than any document is told', () => {
+    const nest = (levels: number): unknown => Array.from({ length: levels }).reduce((inner) => [inner], 1)
+    const test32 = { op: 'test', path: '', value: nest(32) } as const
+    expect(applyPatch(nest(32), [test32])).toEqual(nest(32))
+    expect(() => applyPatch(nest(9000), [{ ...test32, value: nest(9000) }])).toThrow(
+      /^operations\[0\]\.value must be nested at most 32 levels deep/,
+    )
+    const deep = { op: 'replace', path: '/0'.repeat(8999), value: 1 } as const
+    expect(() => applyPatch(nest(9000), [deep])).toThrow(
+      /^operations\[0\] \(replace\): no document has a place/,
+    )
   })
 
   test('a key __proto__ is added as a key, and no prototype changes', () => {

@@ -171,6 +171,14 @@ test('misuse throws', () => {
   expect(() => resolveLeaf(cover, {}, 'value', 'refill')).toThrow(RangeError)
   expect(() => resolveLeaf(null as never, {}, 'value', refill)).toThrow(TypeError)
   expect(() => resolveLeaf(cover, undefined as never, 'value', refill)).toThrow(TypeError)
+  expect(() => resolveLeaf(cover, {}, 10n as never, refill)).toThrow(/^kind: .* not bigint$/)
+  const withOverrides = (overrides: unknown) => () =>
+    resolveLeaf({ ...cover, overrides } as never, {}, 'value', refill)
+  expect(withOverrides({})).toThrow(/^sheet\.overrides must be a list, got object; parse the document first$/)
+  expect(withOverrides([null])).toThrow(/^sheet\.overrides\[0\] must be an object, got null/)
+  expect(withOverrides([{ when: {}, set: [{ kind: 'value', path: refill, to: null }] }])).toThrow(
+    /^sheet\.overrides\[0\]\.set\[0\]\.to must be an object/,
+  )
 })
 
 test('law: the figure of the whole truth is the answer, or among the candidates of what is known of it', () => {

@@ -139,8 +139,14 @@ describe('contradiction', () => {
 
 test('misuse throws', () => {
   expect(() => resolveVariant(undefined as never, {})).toThrow(TypeError)
-  expect(() => resolveVariant({} as never, {})).toThrow(/machine.variants/)
+  expect(() => resolveVariant({} as never, {})).toThrow(/^sheet\.machine must be an object/)
   expect(() => resolveVariant(bySerial, null as never)).toThrow(/identity/)
+  expect(() => resolveVariant({ machine: { variants: [] } } as never, {})).toThrow(
+    /^sheet\.machine\.variants must be an object, got a list; parse the document first$/,
+  )
   expect(() => resolveVariant(byYear, { modelYear: Number.NaN })).toThrow(RangeError)
+  expect(() => resolveVariant(byYear, { modelYear: Object.create(null) })).toThrow(
+    /^identity\.modelYear: a whole number is wanted, not object$/,
+  )
   expect(() => resolveVariant(byYear, { modelYear: 2020.5 })).toThrow(/identity.modelYear/)
 })

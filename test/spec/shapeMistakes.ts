@@ -139,6 +139,18 @@ export const SHAPE_MISTAKES: readonly ShapeMistake[] = [
   one(COVER, add('/sources/bulletin/date', '2028-04-31'), 'spec/bad-date', '/sources/bulletin/date'),
   one(
     COVER,
+    add('/services/rear-oil/intervals/repeat/hours', '1000000'),
+    'spec/interval-too-long',
+    '/services/rear-oil/intervals/repeat/hours',
+  ),
+  one(
+    COVER,
+    add('/services/rear-oil/intervals/repeat/hours', '1e3'),
+    'spec/bad-figure',
+    '/services/rear-oil/intervals/repeat/hours',
+  ),
+  one(
+    COVER,
     replace('/services/rear-oil/intervals/repeat/period', '6 months'),
     'spec/bad-period',
     '/services/rear-oil/intervals/repeat/period',

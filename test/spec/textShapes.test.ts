@@ -6,6 +6,7 @@ import {
   DATE_PATTERN,
   FIGURE_PATTERN,
   ID_PATTERN,
+  INTERVAL_FIGURE_PATTERN,
   PERIOD_PATTERN,
   POINTER_PATTERN,
   SIGNED_FIGURE_PATTERN,
@@ -113,6 +114,7 @@ test('law: a figure of the shape is a figure of the quantities', () => {
       (text) => {
         const plain: boolean = isFigure(text)
         expect(FIGURE_PATTERN.test(text)).toBe(plain)
+        expect(INTERVAL_FIGURE_PATTERN.test(text)).toBe(plain && Number(text) < 1_000_000)
         expect(SIGNED_FIGURE_PATTERN.test(text)).toBe(isFigure(text, { minus: true }))
       },
     ),

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto'
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
 import { pathToFileURL } from 'node:url'
 import { isDeepStrictEqual } from 'node:util'
-import { build } from 'esbuild'
+import { build, type Plugin } from 'esbuild'
 import ts from 'typescript'
 
 /** One claim of an example: what was shown, and what the text says is shown. */
@@ -52,34 +52,37 @@ export async function runExample(code: string): Promise<readonly Claim[]> {
   const prelude =
     'const __claims: { shown: unknown[]; said: string }[] = []\nconst __claim = (shown: unknown[], said: string) => void __claims.push({ shown, said })\n'
   const { code: body } = instrument(code)
+  const { __claims: claims } = (await importExample(`${prelude}${body}\nexport { __claims }\n`, {
+    name: 'entries',
+    setup(context) {
+      context.onResolve({ filter: /^drivetrain-service/ }, ({ path }) => ({
+        path: sourceOf(path) ?? path,
+      }))
+    },
+  })) as {
+    __claims: readonly { readonly shown: readonly unknown[]; readonly said: string }[]
+  }
+  return claims.map(({ shown, said }) => judge(shown, said))
+}
+
+/** Bundles an example, with the package's entries found by the plugin, and imports it. */
+export async function importExample(code: string, entries: Plugin): Promise<unknown> {
   const { outputFiles } = await build({
-    stdin: { contents: `${prelude}${body}\nexport { __claims }\n`, loader: 'ts', resolveDir: SRC },
+    stdin: { contents: code, loader: 'ts', resolveDir: SRC },
     bundle: true,
     write: false,
     format: 'esm',
     platform: 'node',
     logLevel: 'silent',
     external: ['zod', 'zod/mini', 'decimal.js', 'convert-units', 'yaml', 'hast*', 'mdast*', 'unist*'],
-    plugins: [
-      {
-        name: 'entries',
-        setup(context) {
-          context.onResolve({ filter: /^drivetrain-service/ }, ({ path }) => ({
-            path: sourceOf(path) ?? path,
-          }))
-        },
-      },
-    ],
+    plugins: [entries],
   })
   const folder = new URL('../../node_modules/.examples/', import.meta.url)
   mkdirSync(folder, { recursive: true })
   const file = new URL(`${randomUUID()}.mjs`, folder)
   writeFileSync(file, outputFiles[0]?.text ?? '')
   try {
-    const { __claims: claims } = (await import(pathToFileURL(file.pathname).href)) as {
-      __claims: readonly { readonly shown: readonly unknown[]; readonly said: string }[]
-    }
-    return claims.map(({ shown, said }) => judge(shown, said))
+    return await import(pathToFileURL(file.pathname).href)
   } finally {
     rmSync(file)
   }

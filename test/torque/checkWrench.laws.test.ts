@@ -275,7 +275,7 @@ describe('checkWrench: laws', () => {
         if (stated.kind !== 'limits') return
         const { setting } = checkWrench(wrench, torque(stated), { edition })
         if (setting === undefined) return
-        const wider = { ...stated, max: `${Number(stated.max) + 7}` }
+        const wider = { ...stated, max: (Number(stated.max) + 7).toFixed(6) }
         expect(checkWrench(wrench, torque(wider), { edition }).setting).toBeDefined()
         const more = { ...wrench, scales: [...wrench.scales, extra] }
         expect(checkWrench(more, torque(stated), { edition }).setting).toBeDefined()

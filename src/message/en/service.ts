@@ -95,6 +95,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `The calibration of the ${wrench} ran out on ${say.date(dueOn)}. Have it calibrated before it decides a torque.`,
   'service/calibration-cycles-run-out': ({ wrench, cycles, limit }, say) =>
     `The ${wrench} has made ${say.number(cycles)} cycles since its calibration; after ${say.number(limit)} it is due.`,
+  'service/scale-reversed': ({ wrench, lowest, highest }, say) =>
+    `The scale of the ${wrench} goes from ${say.quantity(lowest)} down to ${say.quantity(highest)}: it is left out until that is put right.`,
   'service/calibration-not-kept': ({ wrench }) =>
     `When the ${wrench} was last calibrated is not kept in the toolbox.`,
   'service/socket-found': ({ tool, size }) =>

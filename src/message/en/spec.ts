@@ -129,6 +129,8 @@ export const specTexts: Texts<SpecCodes> = {
     `${quote(found)} is not one of ${say.list(allowed.map(quote))}.${hint(didYouMean)}`,
   'spec/bad-figure': ({ found }) =>
     `${quote(found)} is not a figure. Write the digits as printed, with a point for the decimal mark, up to nine before it and six behind; a fraction goes in "asPrinted".`,
+  'spec/interval-too-long': ({ found }) =>
+    `An interval of ${found} is longer than any machine runs: at most six digits stand before the mark.`,
   'spec/comma-decimal': ({ found, didYouMean }) =>
     didYouMean === undefined
       ? `The figure ${quote(found)} has a comma, which can mean decimals or thousands. Write a point for decimals and nothing for thousands.`

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import type { LeafShapes } from './leafShapes.js'
+import { count } from './numberShapes.js'
 import type { PartRegistry, TextShapes } from './textShapes.js'
 
 export const DRIVE_KINDS = [
@@ -21,7 +22,7 @@ export function buildGearcaseShapes(text: TextShapes, leaf: LeafShapes, parts: P
     .strictObject({ kind: z.enum(DRIVE_KINDS), size: z.exactOptional(text.text) })
     .register(parts, { id: 'drive' })
   const fasteners = {
-    count: z.int().check(z.minimum(1)),
+    count: count(1),
     thread: z.exactOptional(text.text),
     propertyClass: z.exactOptional(text.text),
     drive,

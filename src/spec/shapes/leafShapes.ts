@@ -65,12 +65,12 @@ export function buildLeafShapes(text: TextShapes, parts: PartRegistry) {
     ])
     .register(parts, { id: 'oils' })
 
-  const distanceFigure = { value: text.figure, unit: z.enum(UNITS_BY_MEASURE.distance) }
+  const distanceFigure = { value: text.intervalFigure, unit: z.enum(UNITS_BY_MEASURE.distance) }
   const interval = z
     .discriminatedUnion('kind', [
       z.strictObject({
         kind: z.literal('interval'),
-        hours: z.exactOptional(text.figure),
+        hours: z.exactOptional(text.intervalFigure),
         distance: z.exactOptional(
           z.strictObject({
             ...distanceFigure,

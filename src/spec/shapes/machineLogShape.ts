@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
 import { UNITS_BY_MEASURE } from '../../quantity/unit.js'
 import type { LeafShapes } from './leafShapes.js'
+import { amount, positive } from './numberShapes.js'
 import type { QuantityShapes } from './quantityShapes.js'
 import type { ServiceRecordShapes } from './serviceRecordShape.js'
 import { MACHINE_EVENT_KINDS } from './specSheetShape.js'
@@ -14,12 +15,12 @@ export function buildMachineLogShape(
   record: ServiceRecordShapes,
 ) {
   const meter = {
-    rollover: z.exactOptional(z.number().check(z.positive())),
-    readings: z.array(z.strictObject({ date: text.date, value: z.number().check(z.minimum(0)) })),
+    rollover: z.exactOptional(positive()),
+    readings: z.array(z.strictObject({ date: text.date, value: amount() })),
   }
   const date = text.date
   const meterName = z.enum(['hours', 'distance'])
-  const reading = z.number().check(z.minimum(0))
+  const reading = amount()
   const event = z.discriminatedUnion('kind', [
     z.strictObject({
       kind: z.literal('meter swap'),

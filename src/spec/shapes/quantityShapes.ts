@@ -1,5 +1,7 @@
 import * as z from 'zod/mini'
 import { UNITS_BY_MEASURE } from '../../quantity/unit.js'
+import { ABSOLUTE_ZERO, LARGEST_NUMBER } from '../documentLimits.js'
+import { amount } from './numberShapes.js'
 import type { PartRegistry } from './textShapes.js'
 
 /** Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. */
@@ -7,7 +9,7 @@ export function buildQuantityShapes(parts: PartRegistry) {
   const quantity = <const Units extends readonly string[]>(
     name: string,
     units: Units,
-    value: z.ZodMiniNumber = z.number().check(z.minimum(0)),
+    value: z.ZodMiniNumber = amount(),
   ) => z.strictObject({ value, unit: z.enum(units) }).register(parts, { id: `quantity-${name}` })
   return {
     volume: quantity('volume', UNITS_BY_MEASURE.volume),
@@ -18,7 +20,11 @@ export function buildQuantityShapes(parts: PartRegistry) {
     hours: quantity('hours', ['h']),
     kinematicViscosity: quantity('kinematic-viscosity', ['mm2/s']),
     density: quantity('density', ['kg/m3']),
-    celsius: quantity('celsius', ['degC'], z.number()),
+    celsius: quantity(
+      'celsius',
+      ['degC'],
+      z.number().check(z.minimum(ABSOLUTE_ZERO), z.maximum(LARGEST_NUMBER)),
+    ),
   }
 }
 

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import { WHEEL_MARKS } from './gearcaseShapes.js'
+import { amount } from './numberShapes.js'
 import type { QuantityShapes } from './quantityShapes.js'
 import type { PartRegistry, TextShapes } from './textShapes.js'
 
@@ -12,7 +13,7 @@ export function buildServiceRecordShape(text: TextShapes, quantity: QuantityShap
   const tighteningDone = z
     .discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('torque set'), ...at, torque: quantity.torque, tool: text.id }),
-      z.strictObject({ kind: z.literal('turns'), ...at, turns: z.number().check(z.minimum(0)) }),
+      z.strictObject({ kind: z.literal('turns'), ...at, turns: amount() }),
       z.strictObject({ kind: z.literal('by the manual'), ...at }),
     ])
     .register(parts, { id: 'tightening-done' })

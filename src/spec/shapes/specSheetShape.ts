@@ -1,6 +1,7 @@
 import * as z from 'zod/mini'
 import { buildGearcaseShapes } from './gearcaseShapes.js'
 import type { LeafShapes } from './leafShapes.js'
+import { count } from './numberShapes.js'
 import type { PartRegistry, TextShapes } from './textShapes.js'
 
 /** Events in a machine's life that make services due. */
@@ -62,7 +63,7 @@ export function buildSpecSheetShape(text: TextShapes, leaf: LeafShapes, parts: P
       type: text.text,
       mass: z.exactOptional(leaf.values.mass.spec),
       variants: z.record(text.id, z.strictObject({ name: text.text, when: z.exactOptional(leaf.condition) })),
-      axles: z.record(text.id, z.strictObject({ name: text.text, wheels: z.int().check(z.minimum(1)) })),
+      axles: z.record(text.id, z.strictObject({ name: text.text, wheels: count(1) })),
       supports: z.record(text.id, z.strictObject({ at: text.text, axle: z.exactOptional(text.id) })),
     }),
     sources: z.record(

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import type { LeafShapes } from './leafShapes.js'
+import { amount, count } from './numberShapes.js'
 import type { QuantityShapes } from './quantityShapes.js'
 import type { PartRegistry, TextShapes } from './textShapes.js'
 
@@ -10,9 +11,7 @@ export function buildStockShape(
   quantity: QuantityShapes,
   parts: PartRegistry,
 ) {
-  const price = z.exactOptional(
-    z.strictObject({ value: z.number().check(z.minimum(0)), currency: text.currency }),
-  )
+  const price = z.exactOptional(z.strictObject({ value: amount(), currency: text.currency }))
   const oil = z
     .strictObject({
       name: text.text,
@@ -40,14 +39,11 @@ export function buildStockShape(
         name: text.text,
         oil,
         size: quantity.volume,
-        count: z.int().check(z.minimum(0)),
+        count: count(),
         opened: z.exactOptional(quantity.volume),
         price,
       }),
     ),
-    seals: z.record(
-      text.id,
-      z.strictObject({ name: text.text, seal: leaf.seal, count: z.int().check(z.minimum(0)), price }),
-    ),
+    seals: z.record(text.id, z.strictObject({ name: text.text, seal: leaf.seal, count: count(), price })),
   })
 }

@@ -6,6 +6,8 @@ export const ID_PATTERN = /^[a-z][a-z0-9-]{0,63}$/
 export const FORBIDDEN_KEYS: readonly string[] = ['__proto__', 'constructor', 'prototype']
 /** A printed figure: nine digits before the mark and six behind, so that fifteen significant ones are the most. */
 export const FIGURE_PATTERN = /^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$/
+/** The same for hours and distances of an interval: a million of either is no service interval, and no meter gets far past it. */
+export const INTERVAL_FIGURE_PATTERN = /^(0|[1-9][0-9]{0,5})(\.[0-9]{1,6})?$/
 /** The same for temperatures, which may stand below zero. */
 export const SIGNED_FIGURE_PATTERN = /^-?(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$/
 /** Real days of the years 0001 to 9999 alone: month lengths and leap years stand in the pattern, so every schema reader knows them. */
@@ -47,6 +49,12 @@ export function buildTextShapes(parts: PartRegistry) {
       .check(z.minLength(1))
       .register(parts, { id: 'label', not: { enum: [...FORBIDDEN_KEYS] } }),
     figure: patterned('figure', FIGURE_PATTERN, '[^0-9.]', 'spec/bad-figure'),
+    intervalFigure: patterned(
+      'interval-figure',
+      INTERVAL_FIGURE_PATTERN,
+      '[^0-9.]',
+      'spec/interval-too-long',
+    ),
     signedFigure: patterned('signed-figure', SIGNED_FIGURE_PATTERN, '[^0-9.-]', 'spec/bad-figure'),
     date: patterned('date', DATE_PATTERN, '[^0-9-]', 'spec/bad-date'),
     period: patterned('period', PERIOD_PATTERN, '[^0-9PYMWD]', 'spec/bad-period'),

@@ -1,12 +1,14 @@
 import * as z from 'zod/mini'
 import { UNITS_BY_MEASURE } from '../../quantity/unit.js'
+import { LARGEST_NUMBER } from '../documentLimits.js'
 import { DRIVE_KINDS } from './gearcaseShapes.js'
+import { amount, count, positive } from './numberShapes.js'
 import type { QuantityShapes } from './quantityShapes.js'
 import type { PartRegistry, TextShapes } from './textShapes.js'
 
 /** What the workshop has to work with. */
 export function buildToolboxShape(text: TextShapes, quantity: QuantityShapes, parts: PartRegistry) {
-  const percent = z.number().check(z.positive())
+  const percent = positive(50)
   const wrench = z
     .strictObject({
       name: text.text,
@@ -16,9 +18,9 @@ export function buildToolboxShape(text: TextShapes, quantity: QuantityShapes, pa
         .array(
           z.strictObject({
             unit: z.enum(UNITS_BY_MEASURE.torque),
-            lowest: z.number().check(z.minimum(0)),
-            highest: z.number().check(z.positive()),
-            graduation: z.number().check(z.positive()),
+            lowest: amount(),
+            highest: positive(),
+            graduation: positive(),
           }),
         )
         .check(z.minLength(1)),
@@ -30,7 +32,10 @@ export function buildToolboxShape(text: TextShapes, quantity: QuantityShapes, pa
       ]),
       leverLength: z.exactOptional(quantity.length),
       calibration: z.exactOptional(
-        z.strictObject({ date: text.date, cyclesSince: z.exactOptional(z.int().check(z.minimum(0))) }),
+        z.strictObject({
+          date: text.date,
+          cyclesSince: z.exactOptional(z.int().check(z.minimum(0), z.maximum(LARGEST_NUMBER))),
+        }),
       ),
     })
     .register(parts, { id: 'torque-wrench' })
@@ -84,11 +89,8 @@ export function buildToolboxShape(text: TextShapes, quantity: QuantityShapes, pa
     ),
     pans: z.record(text.id, z.strictObject({ name: text.text, size: quantity.volume })),
     fillers: z.record(text.id, filler),
-    stands: z.record(
-      text.id,
-      z.strictObject({ name: text.text, count: z.int().check(z.minimum(0)), rating: quantity.mass }),
-    ),
+    stands: z.record(text.id, z.strictObject({ name: text.text, count: count(), rating: quantity.mass })),
     jacks: z.exactOptional(z.record(text.id, z.strictObject({ name: text.text, rating: quantity.mass }))),
-    chocks: z.exactOptional(z.int().check(z.minimum(0))),
+    chocks: z.exactOptional(count()),
   })
 }

@@ -1,0 +1,40 @@
+import type { DueColumns } from './dueColumns.js'
+import { refuse } from './refuse.js'
+import { requireObject } from './requireObject.js'
+
+type Name = Exclude<keyof DueColumns, 'length'>
+
+/** The kind of each column. By the tag: an array made in another realm, such as a frame, is no instance of this one's. */
+const KINDS: { readonly [Column in Name]: DueColumns[Column][typeof Symbol.toStringTag] } = {
+  lastDay: 'Int32Array',
+  lastHours: 'Float64Array',
+  hours: 'Float64Array',
+  hoursDay: 'Int32Array',
+  everyHours: 'Float64Array',
+  windowHours: 'Float64Array',
+  lastDistance: 'Float64Array',
+  distance: 'Float64Array',
+  distanceDay: 'Int32Array',
+  everyDistance: 'Float64Array',
+  windowDistance: 'Float64Array',
+  everyMonths: 'Int32Array',
+  everyDays: 'Int32Array',
+  windowMonths: 'Int32Array',
+  windowDays: 'Int32Array',
+  eventDay: 'Int32Array',
+  untracked: 'Uint8Array',
+}
+
+/** Throws where columns are not as `createDueColumns` makes them: each of its kind, and as long as they say. */
+export function checkDueColumns(columns: DueColumns): void {
+  requireObject(columns, 'columns')
+  const { length } = columns
+  if (!Number.isInteger(length) || length < 0)
+    throw refuse('columns.length', length, 'a whole number from 0', 'number')
+  for (const name of Object.keys(KINDS) as Name[]) {
+    const column = columns[name]
+    const kind = KINDS[name]
+    if (column?.[Symbol.toStringTag] !== kind || !(column.length >= length))
+      throw refuse(`columns.${name}`, column, `${kind} of ${length} rows or more`)
+  }
+}

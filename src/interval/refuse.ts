@@ -1,0 +1,11 @@
+import { shown } from '../quantity/shown.js'
+
+/**
+ * The error for an argument, or a place in one, that is not what it must be.
+ *
+ * @param kind - what `typeof` says of values that may be right; of any other kind it is a TypeError, else a RangeError
+ */
+export function refuse(name: string, value: unknown, wanted: string, kind = ''): Error {
+  const Misuse = typeof value === kind ? RangeError : TypeError
+  return new Misuse(`${name} is ${shown(value)}; it must be ${wanted}`)
+}

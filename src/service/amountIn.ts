@@ -1,0 +1,9 @@
+import { convert, type Quantity, type Unit } from '../quantity/index.js'
+
+/** Below this a document's number is nothing, in any unit; `convert` would refuse to go below the smallest double. */
+const NOTHING = 1e-200
+
+/** A document's amount in another unit. */
+export function amountIn<U extends Unit>(quantity: Quantity, unit: U): Quantity<U> {
+  return Math.abs(quantity.value) < NOTHING ? { value: 0, unit } : convert(quantity, unit)
+}

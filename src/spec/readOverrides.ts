@@ -1,0 +1,10 @@
+import { requireShape, type Shape } from './requireShape.js'
+import type { Override, SpecSheet } from './specSheet.js'
+
+const OVERRIDES: Shape = [{ when: {}, set: [{ kind: 'string', path: 'string', to: {} }] }]
+
+/** The overrides of a sheet, in its order; none where it has none. */
+export function readOverrides({ overrides = [] }: SpecSheet): readonly Override[] {
+  requireShape('sheet.overrides', overrides, OVERRIDES)
+  return overrides
+}
