@@ -1,12 +1,15 @@
 import type { ConversionStep } from './conversionStep.js'
 import { convertValue } from './convertValue.js'
-import { exactQuotient } from './exactQuotient.js'
 import { shown } from './shown.js'
 import { stepBetween } from './stepBetween.js'
 import type { Unit } from './unit.js'
 
 const SPLIT = 134217729 // 2^27 + 1
 const DOUBT = 2 ** -101
+const LEAST = 2 ** -30
+const MOST = 2 ** 80
+/** A quotient is off by less than this share of itself, unless the sum before it has cancelled. */
+const SMALL_SHARE = 2 ** -49
 
 /**
  * A whole column of measured values in another unit, for logs and fleets. Single values: {@link convert}.
@@ -35,8 +38,8 @@ export function convertColumn(values: Float64Array, from: Unit, to: Unit): Float
   }
   const step = stepBetween(from, to)
   const column = new Float64Array(values.length)
-  if (!step.linear) convertSums(values, step, column)
-  else if (step.low === 0 || step.divisor !== 0) convertEach(values, step, column)
+  if (!step.linear && step.times !== 0) convertSums(values, step, column)
+  else if (!step.linear || step.low === 0 || step.divisor !== 0) convertEach(values, step, column)
   else convertProducts(values, step, column)
   return column
 }
@@ -64,27 +67,30 @@ function convertProducts(values: Float64Array, step: ConversionStep, column: Flo
   }
 }
 
-/** The same with an offset. */
+/**
+ * Temperatures: (value × times + added) / over in whole numbers, as a quotient and what it leaves. Between `LEAST` and
+ * `MOST` every part but the two divisions and the last sum is exact, so that exact ties fall to the even double; where
+ * the sum cancels nearly all of itself, the second look decides.
+ */
 function convertSums(values: Float64Array, step: ConversionStep, column: Float64Array): void {
-  const { high, low, highTop, highTail, offsetHigh, offsetLow } = step
-  const offsetDoubt = Math.abs(offsetHigh) * DOUBT
+  const { times, added, over } = step
   for (let at = 0; at < values.length; at++) {
     const value = values[at] as number
-    const product = value * high
+    const size = value < 0 ? -value : value
+    const product = value * times
     const spread = SPLIT * value
     const top = spread - (spread - value)
-    const tail = value - top
-    const error = top * highTop - product + top * highTail + tail * highTop + tail * highTail
-    const sum = product + offsetHigh
+    const sum = product + added
     const part = sum - product
-    const rest = product - (sum - part) + (offsetHigh - part) + (error + value * low + offsetLow)
-    const doubt = (product < 0 ? -product : product) * DOUBT + offsetDoubt
-    const least = sum + (rest - doubt)
-    if (least < 1e270 && least > -1e270) {
-      // one value in ten is an exact tie of two doubles: settled here, without a second look at the sum
-      const settled = least === sum + (rest + doubt) ? least : exactQuotient(value, step)
-      column[at] = settled === undefined ? oneValue(values, at, step) : settled
-    } else column[at] = oneValue(values, at, step)
+    const rest = product - (sum - part) + (added - part) + (top * times - product + (value - top) * times)
+    const first = sum / over
+    const width = SPLIT * first
+    const head = width - (width - first)
+    const second = (sum - head * over - (first - head) * over + rest) / over
+    const most = first * SMALL_SHARE
+    if (second * second <= most * most && ((size > LEAST && size < MOST) || size === 0))
+      column[at] = first + second
+    else column[at] = oneValue(values, at, step)
   }
 }
 

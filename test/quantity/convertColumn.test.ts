@@ -29,6 +29,42 @@ describe('convertColumn', () => {
     )
   })
 
+  it('equals convert for temperatures: ties, sums that cancel, both ends of the fast path (300,000 values)', () => {
+    const scales = ['degC', 'degF', 'K'] as const
+    const zeros = [0, -273.15, 273.15, -459.67, 459.67, 32, -17.77777777777778, -40, 255.3722222222222]
+    const value = fc.oneof(
+      fc.integer({ min: -99_999, max: 99_999 }).map((hundredths) => hundredths / 100),
+      fc.double({ min: -600, max: 600, noNaN: true }),
+      // a few last digits beside where a scale crosses nought or another scale
+      fc
+        .tuple(fc.constantFrom(...zeros), fc.integer({ min: -40, max: 40 }))
+        .map(([zero, steps]) => zero + steps * 2 ** -44),
+      fc
+        .tuple(fc.double({ min: 1, max: 2, noNaN: true }), fc.integer({ min: -34, max: 84 }), fc.boolean())
+        .map(([digits, power, minus]) => (minus ? -digits : digits) * 2 ** power),
+      // whole numbers of 53 bits at a time make the ties
+      fc.maxSafeInteger().map((whole) => whole / 2 ** 44),
+    )
+    let count = 0
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...scales),
+        fc.constantFrom(...scales),
+        fc.array(value, { minLength: 500, maxLength: 500, size: 'max' }),
+        (from, to, values) => {
+          const result = convertColumn(Float64Array.from(values), from, to)
+          count += values.length
+          const single = values.map((one) => convert({ value: one, unit: from }, to).value)
+          for (const [at, one] of single.entries())
+            if (!Object.is(result[at], one))
+              expect([from, to, values[at], result[at]]).toEqual([from, to, values[at], one])
+        },
+      ),
+      { numRuns: 600 },
+    )
+    expect(count).toBeGreaterThanOrEqual(300_000)
+  })
+
   it('equals convert where products lose bits or fall half way between doubles', () => {
     // × 8896443230521/1290320000000: ties for odd k from 1013 to 2023, as in the tests of the paths of convert
     const ties = Float64Array.from({ length: 506 }, (_, at) => 1260078125 * (1013 + 2 * at))
