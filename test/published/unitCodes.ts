@@ -5,8 +5,9 @@ import type { Unit } from '../../src/quantity/unit.js'
  * - UCUM: `ucum-essence.xml` 2.2 (2024-06-17), and the validator `@lhncbc/ucum-lhc` 7.1.10, which took every
  *   expression as valid and of the size in the last column;
  * - UN/ECE Rec 20: `Annex I` code list, rev. 17 (2021), and, up to the letters MM, the list as generated in
- *   `quadient/unece-units`; beyond them what QUDT carries (`uneceCommonCode`); `MPA`, `ONZ` and `SEC` from Annex I
- *   alone, `CEL`, `FAH`, `KEL`, `C17` and `C24` from the second list;
+ *   `quadient/unece-units`; beyond them what QUDT carries (`uneceCommonCode`). `MPA`, `ONZ` and `SEC` (Annex I) and
+ *   `CEL`, `FAH`, `KEL`, `C17` and `C24` (the generated list) were read a second time in the constants of the invoice
+ *   library `horstoeko/zugferd`, `codelistsenum/ZugferdUnitCodes.php`, by name and code;
  * - QUDT: the unit vocabulary (Aug 2026), and `@qudtlib/allunits` 7.1.0, whose multiplier is given.
  *
  * `per` is the unit of ours that the printed sizes are stated in; powers of ten are taken out by hand.
