@@ -1,5 +1,6 @@
 import { dayNumberOf } from '../calendar/dayNumberOf.js'
 import type { DateText } from '../calendar/index.js'
+import { shown as showValue } from '../quantity/shown.js'
 import type { MachineLog, MeterName } from '../spec/machineLog.js'
 import { followMeter, type MeterChange } from './followMeter.js'
 import { insertByDay } from './insertByDay.js'
@@ -68,15 +69,16 @@ function addPoint(
 ): void {
   const { points, name } = walk
   const day = dayNumberOf(date)
-  const shown = meterCount(value, unit)
+  // A text would turn into a number on the way, and a list of lists into no end.
+  const shown = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
   const most = LARGEST_COUNT[name]
   const point: MeterPoint = { day, date, shown, count: shown, stretch: 0, list, index }
   if (Number.isNaN(day)) {
-    noteReading(walk, 'calendar/not-a-date', 'error', point, { text: String(date).slice(0, 40) })
+    noteReading(walk, 'calendar/not-a-date', 'error', point, { text: quote(date) })
   } else if (!(shown >= 0 && shown <= most)) {
     noteReading(walk, 'interval/reading-out-of-bounds', 'error', point, {
       meter: name,
-      value: Number.isFinite(value) ? value : String(value),
+      value: Number.isFinite(value) ? value : quote(value),
       most: quantityOf(most, walk.unit),
     })
   } else if (day <= lastDay) {
@@ -89,6 +91,10 @@ function addPoint(
   } else if (list === 'readings') {
     noteReading(walk, 'interval/in-the-future', 'error', point, { what: name, date })
   }
+}
+
+function quote(value: unknown): string {
+  return typeof value === 'string' ? value.slice(0, 40) : showValue(value)
 }
 
 /** Past `rollover` the display shows zero: the modulus is one more of the last digit that the limit is written with. */

@@ -5,5 +5,7 @@ const NOTHING = 1e-200
 
 /** A document's amount in another unit. */
 export function amountIn<U extends Unit>(quantity: Quantity, unit: U): Quantity<U> {
-  return Math.abs(quantity.value) < NOTHING ? { value: 0, unit } : convert(quantity, unit)
+  return typeof quantity.value === 'number' && Math.abs(quantity.value) < NOTHING
+    ? { value: 0, unit }
+    : convert(quantity, unit)
 }

@@ -20,4 +20,9 @@ export function requireStraightThread<Kind extends 'metric' | 'unified'>(
       throw new TypeError(
         `thread.${name} must be a number, got ${shown(value)}; parseThread makes a thread of a text`,
       )
+  const unit = kind === 'metric' ? 'mm' : 'in'
+  if (majorDiameter?.unit !== unit)
+    throw new TypeError(
+      `thread.majorDiameter.unit must be ${unit} in a ${kind} thread, got ${shown(majorDiameter?.unit)}`,
+    )
 }

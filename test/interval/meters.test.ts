@@ -261,6 +261,16 @@ describe('findings', () => {
       'calendar/not-a-date',
     ])
     expect(readMeters(bad).hours?.length).toBe(1)
+    // Nothing that is no number is taken for one, however much it looks like it.
+    let nest: unknown = 1
+    for (let depth = 0; depth < 9000; depth += 1) nest = [nest]
+    for (const value of ['412', [412], nest, true, null, undefined, 10n, Symbol('h'), Object.create(null)]) {
+      const { hours, findings } = readMeters(log({ hours: [['2030-05-01', value as number]] }))
+      expect([hours, findings.map(({ code }) => code)]).toEqual([[], ['interval/reading-out-of-bounds']])
+      expect(JSON.stringify(findings).length).toBeLessThan(300)
+      const { findings: undated } = readMeters(log({ hours: [[value as string, 412]] }))
+      expect(undated.map(({ code }) => code)).toEqual(['calendar/not-a-date'])
+    }
     const far = log({
       km: [
         ['2030-05-01', 9_000_000],

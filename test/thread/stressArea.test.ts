@@ -57,6 +57,20 @@ describe('stressArea and pitchDiameter', () => {
     )
   })
 
+  it('throws where a thread’s diameter is in the other unit, or not a number', () => {
+    const m18 = metric('M18x1.5')
+    const inches = { ...m18, majorDiameter: { value: 0.709, unit: 'in' } }
+    expect(() => stressArea(inches as never)).toThrow(
+      "thread.majorDiameter.unit must be mm in a metric thread, got 'in'",
+    )
+    expect(() => pitchDiameter({ ...m18, pitch: { value: '1.5', unit: 'mm' } } as never)).toThrow(
+      "thread.pitch.value must be a number, got '1.5'; parseThread makes a thread of a text",
+    )
+    expect(() => stressArea({ ...m18, majorDiameter: undefined } as never)).toThrow(
+      /majorDiameter\.value must be/,
+    )
+  })
+
   it('throws TypeError for pipe threads and anything else', () => {
     const pipe = parseThread('G 1/2')
     for (const wrong of [pipe.ok && pipe.value, undefined, null, 'M10', {}]) {
