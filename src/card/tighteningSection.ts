@@ -1,5 +1,5 @@
 import { showQuantity } from '../message/showQuantity.js'
-import { convert } from '../quantity/index.js'
+import { amountIn } from '../quantity/amountIn.js'
 import type { TorqueUnit } from '../quantity/unit.js'
 import type { PlannedFigure, PlannedTightening } from '../service/visitPlan.js'
 import { type CardContext, entryAt, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
@@ -18,7 +18,7 @@ function scaleOf(tightening: PlannedTightening, figure: PlannedFigure | undefine
   if (setting === undefined || trueBand === undefined || figure?.resolved.kind !== 'stated') return undefined
   const leaf = figure.resolved.value
   if (leaf.kind !== 'torque') return undefined
-  const inUnit = (value: number, unit: TorqueUnit) => convert({ value, unit }, trueBand.unit).value
+  const inUnit = (value: number, unit: TorqueUnit) => amountIn({ value, unit }, trueBand.unit).value
   const { torque } = leaf
   const set = inUnit(setting.value, setting.unit)
   const at = (figureText: string) => inUnit(Number(figureText), torque.unit)

@@ -1,4 +1,5 @@
 import type { Reason } from '../finding.js'
+import { amountIn } from '../quantity/amountIn.js'
 import { convert } from '../quantity/convert.js'
 import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
@@ -48,11 +49,11 @@ export function readPourQuestion(
   }
   const amount = { min: LEAST, max: MOST }
   if (isOutside(volume, amount)) return outsideRange('volume', volume, amount)
-  const metres = (length: Quantity) => convert(length, 'm').value
+  const metres = (length: Quantity) => amountIn(length, 'm').value
   const bore = metres(hose.bore)
   const topDiameter = metres(funnel.diameter)
   return {
-    volume: convert(volume, 'L').value / 1000,
+    volume: amountIn(volume, 'L').value / 1000,
     flow: {
       topDiameter,
       floorDiameter: funnel.shape === 'cone' ? bore : topDiameter,

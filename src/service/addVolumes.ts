@@ -1,5 +1,5 @@
+import { amountIn } from '../quantity/amountIn.js'
 import type { Quantity, VolumeUnit } from '../quantity/index.js'
-import { amountIn } from './amountIn.js'
 import { addExactly } from './exactNumbers.js'
 
 /** Adds volumes in millilitres. */

@@ -1,7 +1,7 @@
+import { amountIn } from '../quantity/amountIn.js'
 import type { Id, OilContainer, Stock, StockSeal } from '../spec/index.js'
 import { requireDocument } from '../spec/requireDocument.js'
 import { requireShape } from '../spec/requireShape.js'
-import { amountIn } from './amountIn.js'
 import type { PlannedSeal, VisitPlan } from './visitPlan.js'
 
 /**

@@ -1,7 +1,7 @@
 import type { JsonPointer } from '../finding.js'
+import { amountIn } from '../quantity/amountIn.js'
 import { figureToNumber, type MassUnit, type Quantity } from '../quantity/index.js'
 import type { Drive, Id, ProcedureDocument, SpecSheet, SpecValue, Stands, Toolbox } from '../spec/index.js'
-import { amountIn } from './amountIn.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { addExactly } from './exactNumbers.js'
 import { findDrive } from './findDrive.js'

@@ -1,6 +1,6 @@
 import type { ContainerChoice } from '../fill/index.js'
+import { amountIn } from '../quantity/amountIn.js'
 import type { Id, OilContainer } from '../spec/index.js'
-import { amountIn } from './amountIn.js'
 import type { PlannedOil } from './visitPlan.js'
 
 /** Oil containers by id, as they stand at one moment of the visit. */

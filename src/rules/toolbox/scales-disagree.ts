@@ -1,4 +1,4 @@
-import { convert } from '../../quantity/convert.js'
+import { amountIn } from '../../quantity/amountIn.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -15,7 +15,7 @@ export const scalesDisagree = defineRule({
       const [first, ...others] = scales
       if (first === undefined) return []
       return others.flatMap((other, place) => {
-        const highest = convert({ value: other.highest, unit: other.unit }, first.unit).value
+        const highest = amountIn({ value: other.highest, unit: other.unit }, first.unit).value
         if (highest <= first.highest * 1.25 && first.highest <= highest * 1.25) return []
         const params = {
           wrench: name,
