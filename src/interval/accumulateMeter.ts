@@ -1,6 +1,6 @@
 import { dayNumberOf } from '../calendar/dayNumberOf.js'
 import type { DateText } from '../calendar/index.js'
-import { shown as showValue } from '../quantity/shown.js'
+import { asText } from '../quantity/asText.js'
 import type { MachineLog, MeterName } from '../spec/machineLog.js'
 import { followMeter, type MeterChange } from './followMeter.js'
 import { insertByDay } from './insertByDay.js'
@@ -74,11 +74,11 @@ function addPoint(
   const most = LARGEST_COUNT[name]
   const point: MeterPoint = { day, date, shown, count: shown, stretch: 0, list, index }
   if (Number.isNaN(day)) {
-    noteReading(walk, 'calendar/not-a-date', 'error', point, { text: quote(date) })
+    noteReading(walk, 'calendar/not-a-date', 'error', point, { text: asText(date).slice(0, 40) })
   } else if (!(shown >= 0 && shown <= most)) {
     noteReading(walk, 'interval/reading-out-of-bounds', 'error', point, {
       meter: name,
-      value: Number.isFinite(value) ? value : quote(value),
+      value: Number.isFinite(value) ? value : asText(value).slice(0, 40),
       most: quantityOf(most, walk.unit),
     })
   } else if (day <= lastDay) {
@@ -91,10 +91,6 @@ function addPoint(
   } else if (list === 'readings') {
     noteReading(walk, 'interval/in-the-future', 'error', point, { what: name, date })
   }
-}
-
-function quote(value: unknown): string {
-  return typeof value === 'string' ? value.slice(0, 40) : showValue(value)
 }
 
 /** Past `rollover` the display shows zero: the modulus is one more of the last digit that the limit is written with. */

@@ -27,7 +27,7 @@ const KINDS: { readonly [Column in Name]: DueColumns[Column][typeof Symbol.toStr
 
 /** Throws where columns are not as `createDueColumns` makes them: each of its kind, and as long as they say. */
 export function checkDueColumns(columns: DueColumns): void {
-  requireObject(columns, 'columns')
+  requireObject('columns', columns)
   const { length } = columns
   if (!Number.isInteger(length) || length < 0)
     throw refuse('columns.length', length, 'a whole number from 0', 'number')

@@ -4,10 +4,10 @@ import { requireObject } from './requireObject.js'
 
 /** Throws where an option is missing or out of its range, naming it; there are no defaults to fall back on. */
 export function checkDueOptions(options: DueOptions): void {
-  requireObject(options, 'options')
+  requireObject('options', options)
   const { soon, staleAfter, severity } = options
-  requireObject(soon, 'options.soon')
-  requireObject(staleAfter, 'options.staleAfter')
+  requireObject('options.soon', soon)
+  requireObject('options.staleAfter', staleAfter)
   checkRange('staleAfter.days', 9_007_199_254_740_991, staleAfter.days)
   if (severity !== 'normal' && severity !== 'severe')
     throw refuse('options.severity', severity, 'normal or severe', 'string')

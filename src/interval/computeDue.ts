@@ -78,7 +78,7 @@ export function computeDue(question: DueQuestion, options: DueOptions): DueVerdi
   try {
     return judgeService(question, options)
   } catch (error) {
-    requireShape(question, 'question', QUESTION_SHAPE)
+    requireShape('question', question, QUESTION_SHAPE)
     throw error
   }
 }

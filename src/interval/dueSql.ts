@@ -40,7 +40,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   checkDueOptions({ ...options, severity: 'normal' })
   const { today: date, soon, staleAfter, columns = {} } = options
   readDay(date, 'options.today')
-  requireObject(columns, 'options.columns')
+  requireObject('options.columns', columns)
   const real = dialect === 'duckdb' ? 'double' : 'double precision'
   const today = `DATE '${date}'`
   const number = (value: number): string => `CAST(${value} AS ${real})`

@@ -85,8 +85,8 @@ const MOST_READINGS = 400
  * ```
  */
 export function forecastDue(question: ForecastQuestion, options: ForecastOptions): Forecast {
-  requireObject(question, 'question')
-  requireObject(options, 'options')
+  requireObject('question', question)
+  requireObject('options', options)
   checkConfidence(options.confidence, 'options.confidence')
   const { scatter } = options
   if (scatter !== 'about a steady line' && scatter !== 'from day to day')
@@ -94,7 +94,7 @@ export function forecastDue(question: ForecastQuestion, options: ForecastOptions
   const { meter, dueAt } = question
   if (meter !== 'hours' && meter !== 'distance')
     throw refuse('question.meter', meter, "'hours' or 'distance'", 'string')
-  requireObject(dueAt, 'question.dueAt')
+  requireObject('question.dueAt', dueAt)
   const { value, unit } = dueAt
   if (meter === 'hours' ? unit !== 'h' : unit !== 'km' && unit !== 'mi')
     throw refuse('question.dueAt.unit', unit, meter === 'hours' ? 'h' : 'km or mi', 'string')
@@ -103,7 +103,7 @@ export function forecastDue(question: ForecastQuestion, options: ForecastOptions
   try {
     return forecastMeter(question, options, readDay(question.today, 'question.today'))
   } catch (error) {
-    requireShape(question.log, 'question.log', LOG_SHAPE)
+    requireShape('question.log', question.log, LOG_SHAPE)
     throw error
   }
 }

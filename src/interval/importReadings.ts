@@ -57,7 +57,7 @@ export function importReadings(
   input: unknown,
   options: { readonly edition: '2016' | '2020' },
 ): Result<ImportedReadings> {
-  requireObject(options, 'options')
+  requireObject('options', options)
   const { edition } = options
   if (edition !== '2016' && edition !== '2020')
     throw refuse('options.edition', edition, "'2016' or '2020'", 'string')

@@ -73,9 +73,9 @@ function checkEntries(entries: readonly DueListEntry[]): void {
   if (!Array.isArray(entries)) throw refuse('entries', entries, 'a list')
   for (const [index, entry] of entries.entries()) {
     const at = `entries[${index}]`
-    requireObject(entry, at)
+    requireObject(at, entry)
     const { machine, place, service, gearcase, instance = '', verdict } = entry
-    requireObject(verdict, `${at}.verdict`)
+    requireObject(`${at}.verdict`, verdict)
     const { state, dueOn = '' } = verdict
     for (const [name, text] of Object.entries({ machine, place, service, gearcase, instance }))
       if (typeof text !== 'string') throw refuse(`${at}.${name}`, text, 'a text')

@@ -58,7 +58,7 @@ export function readMeters(log: MachineLog): MetersRead {
   try {
     return readBoth(log)
   } catch (error) {
-    requireShape(log, 'log', LOG_SHAPE)
+    requireShape('log', log, LOG_SHAPE)
     throw error
   }
 }

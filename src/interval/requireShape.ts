@@ -6,18 +6,18 @@ export type Shape = readonly [Shape] | { readonly [key: string]: Shape }
 
 /**
  * Throws where a value is not what is read in it, naming the place. It is asked once the reading has failed: looking through
- * whole logs before would cost every good one.
+ * whole logs before would cost every good one. The one of `spec/` can do more, and this room takes only types from there.
  */
-export function requireShape(value: unknown, name: string, shape: Shape): void {
+export function requireShape(name: string, value: unknown, shape: Shape): void {
   if (Array.isArray(shape)) {
     if (!Array.isArray(value)) throw refuse(name, value, 'a list')
-    for (const [index, item] of value.entries()) requireShape(item, `${name}[${index}]`, shape[0])
+    for (const [index, item] of value.entries()) requireShape(`${name}[${index}]`, item, shape[0])
   } else {
-    requireObject(value, name)
+    requireObject(name, value)
     for (const [key, inner] of Object.entries(shape)) {
       const own = key.replace('?', '')
       const held = (value as Readonly<Record<string, unknown>>)[own]
-      if (own === key || held !== undefined) requireShape(held, `${name}.${own}`, inner)
+      if (own === key || held !== undefined) requireShape(`${name}.${own}`, held, inner)
     }
   }
 }

@@ -67,7 +67,7 @@ export function writeDueRow(columns: DueColumns, index: number, row: DueRow): re
     failure = error
   }
   checkDueColumns(columns)
-  requireObject(row, 'row')
+  requireObject('row', row)
   throw failure ?? refuse('index', index, `a whole number from 0 to ${columns.length - 1}`, 'number')
 }
 

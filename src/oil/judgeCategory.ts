@@ -1,4 +1,4 @@
-import { shown } from '../quantity/shown.js'
+import { asText } from '../quantity/asText.js'
 import type { GradeOil } from '../spec/leaf.js'
 import type { OfferedOil } from '../spec/stock.js'
 import { oilReason } from './codes.js'
@@ -44,7 +44,7 @@ export function judgeCategory(
 
 /** `API GL 5`, `gl5` and `GL-5` are one designation. */
 function normalCategory(label: string): string {
-  const text = typeof label === 'string' ? label : shown(label)
+  const text = asText(label)
   const match = /^(?:API)?[ -]?(GL|MT)[ -]?([0-9])$/.exec(text.slice(0, 20).trim().toUpperCase())
   return match === null ? text.trim() : `${match[1]}-${match[2]}`
 }

@@ -1,4 +1,5 @@
 import type { Reason } from '../finding.js'
+import { asText } from '../quantity/asText.js'
 import { requireObject } from '../quantity/requireObject.js'
 import { shown } from '../quantity/shown.js'
 import type { Quantity, TemperatureUnit } from '../quantity/unit.js'
@@ -120,8 +121,7 @@ function judgeAmbient(permitted: OilChoice, ambient: Quantity<TemperatureUnit> |
 
 /** The name counts whatever its capitals and spaces, but every letter and digit of it. */
 function judgeName(name: string, offered: OfferedOil): JudgedAspect {
-  const plain = (text: unknown) =>
-    (typeof text === 'string' ? text : shown(text)).trim().replace(/\s+/g, ' ').toUpperCase()
+  const plain = (text: unknown) => asText(text).trim().replace(/\s+/g, ' ').toUpperCase()
   const names = [offered.name, ...(offered.makerFluids ?? [])].map(plain)
   return names.includes(plain(name))
     ? { answer: 'yes', reasons: [oilReason('oil/maker-fluid-named', { name })] }
@@ -130,7 +130,7 @@ function judgeName(name: string, offered: OfferedOil): JudgedAspect {
         reasons: [
           oilReason('oil/maker-fluid-not-named', {
             name,
-            offered: typeof offered.name === 'string' ? offered.name : shown(offered.name),
+            offered: asText(offered.name),
           }),
         ],
       }

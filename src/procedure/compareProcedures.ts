@@ -1,7 +1,7 @@
 import type { Finding, JsonPointer } from '../finding.js'
+import { asText } from '../quantity/asText.js'
 import type { Id, ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
 import { requireDocument } from '../spec/requireDocument.js'
-import { shown } from './shown.js'
 import { simulateProcedure } from './simulateProcedure.js'
 
 export interface StateDifference {
@@ -74,7 +74,7 @@ export function compareProcedures(
 function describe(step: Step): string {
   const values = Object.entries(step.values ?? {}).sort(([one], [other]) => (one < other ? -1 : 1))
   const said: readonly unknown[] = [step.do, step.on, step.at?.instance, step.at?.wheelMark, ...values.flat()]
-  return JSON.stringify(said.map(shown))
+  return JSON.stringify(said.map(asText))
 }
 
 /** A finding without the id and place of its step. */

@@ -1,4 +1,5 @@
 import type { Finding } from '../finding.js'
+import { asText } from '../quantity/asText.js'
 import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
 import { joinPointer } from '../spec/joinPointer.js'
 import { findUndone } from './findUndone.js'
@@ -6,7 +7,6 @@ import { listJobs } from './jobs.js'
 import { judgeStep, nameOf } from './judgeStep.js'
 import { layOutSheet } from './layOutSheet.js'
 import { runStep } from './runStep.js'
-import { shown } from './shown.js'
 import type { StepSeed, World } from './site.js'
 import { startState } from './startState.js'
 import type { Draft } from './state.js'
@@ -70,7 +70,7 @@ export function examineSteps(
           severity: 'error',
           document,
           path: path('id'),
-          params: { step: shown(step.id) },
+          params: { step: asText(step.id) },
           cures: [{ op: 'replace', path: path('id'), value: numberId(step.id, procedure.steps) }],
         },
         place,
@@ -91,7 +91,7 @@ export function examineSteps(
             ...(step.on === undefined
               ? {}
               : { related: [{ document: { kind: 'spec-sheet', id: sheet.id }, path: step.on }] }),
-            params: { step: shown(step.id), ...nameStepPart(world, step) },
+            params: { step: asText(step.id), ...nameStepPart(world, step) },
           },
           place,
           mend: failed.mend,
@@ -116,6 +116,6 @@ function nameStepPart(world: World, step: Step) {
 function numberId(id: string, steps: readonly Step[]): string {
   const used = new Set(steps.map((step) => step.id))
   let count = 2
-  while (used.has(`${shown(id).slice(0, 58)}-${count}`)) count += 1
-  return `${shown(id).slice(0, 58)}-${count}`
+  while (used.has(`${asText(id).slice(0, 58)}-${count}`)) count += 1
+  return `${asText(id).slice(0, 58)}-${count}`
 }

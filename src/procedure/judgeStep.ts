@@ -1,11 +1,11 @@
 import type { Cure, Params, Severity } from '../finding.js'
+import { asText } from '../quantity/asText.js'
 import type { SpecSheet, Step } from '../spec/index.js'
 import { joinPointer } from '../spec/joinPointer.js'
 import { readPointer } from '../spec/readPointer.js'
 import { ACTIONS } from './actions.js'
 import { figuresOf } from './figuresOf.js'
 import type { Part } from './layout.js'
-import { shown } from './shown.js'
 import type { World } from './site.js'
 
 /** What is wrong with how one step is written, whatever the steps before it. */
@@ -25,7 +25,7 @@ export interface StepVerdict {
 }
 
 export function judgeStep(sheet: SpecSheet, world: World, step: Step, place: number): StepVerdict {
-  const id = shown(step.id)
+  const id = asText(step.id)
   const fail = (fault: Omit<StepFault, 'severity'>): StepVerdict => ({
     faults: [{ severity: 'error', ...fault }],
     canRun: false,
@@ -34,12 +34,12 @@ export function judgeStep(sheet: SpecSheet, world: World, step: Step, place: num
     return fail({
       code: 'procedure/unknown-action',
       at: ['do'],
-      params: { step: id, action: shown(step.do) },
+      params: { step: id, action: asText(step.do) },
     })
   const wanted = ACTIONS[step.do].on
   const part = step.on === undefined ? undefined : world.layout.parts.get(step.on)
   if (step.on !== undefined && part === undefined)
-    return fail({ code: 'procedure/unknown-part', at: ['on'], params: { step: id, on: shown(step.on) } })
+    return fail({ code: 'procedure/unknown-part', at: ['on'], params: { step: id, on: asText(step.on) } })
   if (!wanted.includes(part?.kind ?? 'machine'))
     return fail({
       code: 'procedure/wrong-part',
@@ -76,7 +76,7 @@ function judgeInstance(
     return {
       code: 'procedure/instance-missing',
       at: [],
-      params: { step: shown(step.id), gearcase: gearcase.gearcase.name, known },
+      params: { step: asText(step.id), gearcase: gearcase.gearcase.name, known },
       cures: known.map(
         (instance): Cure => ({
           op: 'add',
@@ -91,8 +91,8 @@ function judgeInstance(
     code: 'procedure/unknown-instance',
     at: ['at', 'instance'],
     params: {
-      step: shown(step.id),
-      instance: shown(given),
+      step: asText(step.id),
+      instance: asText(given),
       ...(gearcase === undefined ? {} : { gearcase: gearcase.gearcase.name }),
       known,
     },
@@ -111,7 +111,7 @@ function judgeFigures(sheet: SpecSheet, world: World, step: Step, place: number)
   const faults: StepFault[] = []
   const expected = new Map(Object.entries(figuresOf(sheet, world, step)))
   const found = new Map(Object.entries(step.values ?? {}))
-  const id = shown(step.id)
+  const id = asText(step.id)
   for (const [name, pointer] of expected) {
     const path = joinPointer(['steps', place, 'values', name])
     const given = found.get(name)
@@ -137,7 +137,7 @@ function judgeFigures(sheet: SpecSheet, world: World, step: Step, place: number)
         code: 'procedure/wrong-figure',
         severity: 'error',
         at: ['values', name],
-        params: { step: id, name, pointer, found: shown(given) },
+        params: { step: id, name, pointer, found: asText(given) },
         cures: [{ op: 'replace', path, value: pointer }],
       })
   }
@@ -147,7 +147,7 @@ function judgeFigures(sheet: SpecSheet, world: World, step: Step, place: number)
       code: 'procedure/dangling-pointer',
       severity: 'error',
       at: ['values', name],
-      params: { step: id, name, found: shown(given) },
+      params: { step: id, name, found: asText(given) },
       cures: [{ op: 'remove', path: joinPointer(['steps', place, 'values', name]) }],
     })
   }

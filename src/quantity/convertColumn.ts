@@ -38,9 +38,9 @@ export function convertColumn(values: Float64Array, from: Unit, to: Unit): Float
   }
   const step = stepBetween(from, to)
   const column = new Float64Array(values.length)
-  if (!step.linear && step.times !== 0) convertSums(values, step, column)
-  else if (!step.linear || step.low === 0 || step.divisor !== 0) convertEach(values, step, column)
-  else convertProducts(values, step, column)
+  if (step.linear && step.low !== 0 && step.divisor === 0) convertProducts(values, step, column)
+  else if (!step.linear && step.times !== 0) convertSums(values, step, column)
+  else convertEach(values, step, column)
   return column
 }
 

@@ -1,5 +1,5 @@
 import type { Finding } from '../finding.js'
-import type { Toolbox } from '../spec/index.js'
+import type { Toolbox, WrenchScale } from '../spec/index.js'
 import { serviceFinding } from './serviceFinding.js'
 
 /**
@@ -12,23 +12,22 @@ export function leaveOutWrenches(toolbox: Toolbox): {
 } {
   const document = { kind: 'toolbox', id: toolbox.id } as const
   const findings = Object.entries(toolbox.wrenches).flatMap(([id, { name, scales }]) =>
-    scales.flatMap(({ lowest, highest, unit }, place) =>
-      highest >= lowest
-        ? []
-        : [
-            serviceFinding('service/scale-reversed', 'error', document, `/wrenches/${id}/scales/${place}`, {
-              wrench: name,
-              lowest: { value: lowest, unit },
-              highest: { value: highest, unit },
-            }),
-          ],
-    ),
+    scales.flatMap((scale, place) => {
+      if (!isReversed(scale)) return []
+      const { lowest, highest, unit } = scale
+      return [
+        serviceFinding('service/scale-reversed', 'error', document, `/wrenches/${id}/scales/${place}`, {
+          wrench: name,
+          lowest: { value: lowest, unit },
+          highest: { value: highest, unit },
+        }),
+      ]
+    }),
   )
-  if (findings.length === 0) return { toolbox, findings }
-  const wrenches = Object.fromEntries(
-    Object.entries(toolbox.wrenches).filter(([, { scales }]) =>
-      scales.every(({ lowest, highest }) => highest >= lowest),
-    ),
-  )
-  return { toolbox: { ...toolbox, wrenches }, findings }
+  const wrenches = Object.entries(toolbox.wrenches).filter(([, { scales }]) => !scales.some(isReversed))
+  return { toolbox: { ...toolbox, wrenches: Object.fromEntries(wrenches) }, findings }
+}
+
+function isReversed({ lowest, highest }: WrenchScale): boolean {
+  return highest < lowest
 }

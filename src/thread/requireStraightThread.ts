@@ -6,23 +6,23 @@ export function requireStraightThread<Kind extends 'metric' | 'unified'>(
   thread: unknown,
   ...kinds: readonly Kind[]
 ): asserts thread is Extract<MetricThread | UnifiedThread, { kind: Kind }> {
-  const { kind, majorDiameter, ...rest } = (thread ?? {}) as Partial<
-    MetricThread & { threadsPerInch: number }
-  >
+  const given = (thread ?? {}) as Partial<MetricThread> & { readonly threadsPerInch?: unknown }
+  const { kind, majorDiameter } = given
   if (!(kinds as readonly unknown[]).includes(kind))
     throw new TypeError(`thread must be a ${kinds.join(' or ')} thread, got ${shown(thread)}`)
-  const turns = kind === 'metric' ? rest.pitch?.value : rest.threadsPerInch
-  for (const [name, value] of Object.entries({
-    'majorDiameter.value': majorDiameter?.value,
-    [kind === 'metric' ? 'pitch.value' : 'threadsPerInch']: turns,
-  }))
-    if (typeof value !== 'number')
-      throw new TypeError(
-        `thread.${name} must be a number, got ${shown(value)}; parseThread makes a thread of a text`,
-      )
+  requireNumber('majorDiameter.value', majorDiameter?.value)
+  if (kind === 'metric') requireNumber('pitch.value', given.pitch?.value)
+  else requireNumber('threadsPerInch', given.threadsPerInch)
   const unit = kind === 'metric' ? 'mm' : 'in'
   if (majorDiameter?.unit !== unit)
     throw new TypeError(
       `thread.majorDiameter.unit must be ${unit} in a ${kind} thread, got ${shown(majorDiameter?.unit)}`,
+    )
+}
+
+function requireNumber(place: string, value: unknown): void {
+  if (typeof value !== 'number')
+    throw new TypeError(
+      `thread.${place} must be a number, got ${shown(value)}; parseThread makes a thread of a text`,
     )
 }

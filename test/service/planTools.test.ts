@@ -1,15 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { kitContents, planVisit } from '../../src/service/index.js'
-import type { FunnelAndHose, SpecSheet, Toolbox, TorqueWrench } from '../../src/spec/index.js'
-import { applyPatch, type PatchOperation } from '../../src/spec/index.js'
+import type { FunnelAndHose, Toolbox, TorqueWrench } from '../../src/spec/index.js'
+import { applyPatch } from '../../src/spec/index.js'
+import { patched, replace } from '../support/patched.js'
 import { planExample, requestExample } from '../support/planExample.js'
-
-const patched =
-  (...operations: readonly PatchOperation[]) =>
-  (sheet: SpecSheet): SpecSheet =>
-    applyPatch(sheet, operations) as SpecSheet
-
-const replace = (path: string, value: unknown): PatchOperation => ({ op: 'replace', path, value })
 
 const codes = (found: readonly { readonly code: string }[]) => found.map(({ code }) => code)
 

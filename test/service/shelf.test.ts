@@ -1,15 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { groupKits, kitContents, leaveStock, orderList, planVisit } from '../../src/service/index.js'
-import type { SpecSheet, Stock } from '../../src/spec/index.js'
-import { applyPatch, type PatchOperation } from '../../src/spec/index.js'
+import type { Stock } from '../../src/spec/index.js'
+import { patched, replace } from '../support/patched.js'
 import { planExample, requestExample } from '../support/planExample.js'
-
-const patched =
-  (...operations: readonly PatchOperation[]) =>
-  (sheet: SpecSheet): SpecSheet =>
-    applyPatch(sheet, operations) as SpecSheet
-
-const replace = (path: string, value: unknown): PatchOperation => ({ op: 'replace', path, value })
 
 describe('kits of several machines', () => {
   const plan = planExample('tind-4')

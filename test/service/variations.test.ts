@@ -1,16 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { listDue } from '../../src/service/index.js'
-import type { SpecSheet } from '../../src/spec/index.js'
-import { applyPatch, type PatchOperation } from '../../src/spec/index.js'
+import { add, patched, replace } from '../support/patched.js'
 import { planExample, requestExample, TODAY } from '../support/planExample.js'
-
-const patched =
-  (...operations: readonly PatchOperation[]) =>
-  (sheet: SpecSheet): SpecSheet =>
-    applyPatch(sheet, operations) as SpecSheet
-
-const replace = (path: string, value: unknown): PatchOperation => ({ op: 'replace', path, value })
-const add = (path: string, value: unknown): PatchOperation => ({ op: 'add', path, value })
 
 const codes = (found: readonly { readonly code: string }[]) => found.map(({ code }) => code)
 
