@@ -51,10 +51,10 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/variant-selected': ({ variant }) =>
     `Variant ${variant}: its condition holds, and no other variant's does.`,
   'spec/variant-only': ({ variant }) => `Variant ${variant} is the only one on the sheet.`,
-  'spec/variant-open': ({ candidates }, say) =>
+  'spec/variant-open': ({ candidates }) =>
     candidates.length === 0
       ? 'The sheet has no variants. Name one in the log once the sheet has it.'
-      : `The variant is not known; it may be ${say.list(candidates)}. Name it in the log.`,
+      : `The variant is not known; it may be ${candidates.join(' or ')}. Name it in the log.`,
   'spec/variant-not-on-sheet': ({ variant, known }, say) =>
     `The log names the variant ${quote(variant)}, which the sheet does not have${known.length === 0 ? '' : `. It has ${say.list(known)}`}. Check the sheet and the log.`,
   'spec/variant-contradicted': ({ variant, candidates }, say) =>
@@ -119,8 +119,8 @@ export const specTexts: Texts<SpecCodes> = {
     quotes
       ? `The version is a text: write ${quote(readable[0] ?? '')}, in quotes.`
       : `Version ${found} cannot be read here; this program reads ${say.list(readable)}.`,
-  'spec/missing-key': ({ key, allowed }, say) =>
-    `The key ${quote(key)} is missing here${allowed === undefined ? '' : `; it may be ${say.list(allowed.map(quote))}`}.`,
+  'spec/missing-key': ({ key, allowed }) =>
+    `The key ${quote(key)} is missing here${allowed === undefined ? '' : `; it may be ${allowed.map(quote).join(' or ')}`}.`,
   'spec/unknown-key': ({ key, known, didYouMean }, say) =>
     `The key ${quote(key)} is not known here.${didYouMean === undefined ? (known.length === 0 ? '' : ` Known: ${say.list(known)}.`) : hint(didYouMean)}`,
   'spec/wrong-type': ({ expected, found, value }) =>
