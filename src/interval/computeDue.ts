@@ -7,7 +7,6 @@ import type { DueLine, DueVerdict } from './dueVerdict.js'
 import { findCompletions, type Origin } from './findCompletions.js'
 import { judgeLimit } from './judgeLimit.js'
 import { LOG_SHAPE } from './logShape.js'
-import { LIMITS } from './readLimits.js'
 import { refuse } from './refuse.js'
 import { requireShape, type Shape } from './requireShape.js'
 import { settleVerdict } from './settleVerdict.js'
@@ -132,11 +131,10 @@ function judgeService(question: DueQuestion, options: DueOptions): DueVerdict {
       reasons,
       missing,
     }
-    const holding = start === zero ? limits.opening : limits.repeat
-    for (const by of LIMITS) {
-      const limit = holding[by]
-      if (limit !== undefined) lines.push(judgeLimit(due, by, limit))
-    }
+    const { hours, distance, period } = start === zero ? limits.opening : limits.repeat
+    if (hours !== undefined) lines.push(judgeLimit(due, 'hours', hours))
+    if (distance !== undefined) lines.push(judgeLimit(due, 'distance', distance))
+    if (period !== undefined) lines.push(judgeLimit(due, 'period', period))
   }
 
   return settleVerdict(lines, limits !== undefined, reasons, missing)

@@ -58,7 +58,7 @@ function countOn(walk: MeterWalk, point: MeterPoint): void {
   const { last, name: meter, unit, modulus } = walk
   if (last !== undefined) {
     const rise = point.shown - last.shown
-    const most = (point.day - last.day + 1) * MOST_A_DAY[meter]
+    const most = (point.day - last.day + 1) * (meter === 'hours' ? MOST_A_DAY.hours : MOST_A_DAY.distance)
     if (rise < 0 || rise > most) {
       const before = quantityOf(last.shown, unit)
       const after = quantityOf(point.shown, unit)

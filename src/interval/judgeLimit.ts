@@ -5,7 +5,7 @@ import { followSchedule } from './followSchedule.js'
 import { isSoon } from './isSoon.js'
 import { addOnScale, tellPlace } from './limitScale.js'
 import { readCalendar } from './readCalendar.js'
-import type { Limit, Limits } from './readLimits.js'
+import { type Limit, type Limits, limitOf } from './readLimits.js'
 import { readMeterScale } from './readMeterScale.js'
 import { writeLine } from './writeLine.js'
 
@@ -32,7 +32,7 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   if (Number.isNaN(dueAt)) return lackFor(due, by, limit, lackOfPoint(due, by, limit))
 
   const { now, age } = scale
-  const window = limits.window?.[by]
+  const window = limits.window && limitOf(limits.window, by)
   // A window that is not known gives NaN, as one past the calendar's end does, and nothing is later than NaN.
   const past =
     limits.window === undefined

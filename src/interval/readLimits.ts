@@ -18,8 +18,11 @@ export interface Limit {
 /** The limits of an interval, ready to be compared; what the interval does not name is absent. */
 export type Limits = { readonly [By in 'hours' | 'distance' | 'period']?: Limit }
 
-/** The limits in the order of a verdict's lines. */
-export const LIMITS = ['hours', 'distance', 'period'] as const
+/** One of the limits. A lookup by a name that varies would cost a fleet several times these comparisons. */
+export function limitOf({ hours, distance, period }: Limits, by: keyof Limits): Limit | undefined {
+  if (by === 'period') return period
+  return by === 'hours' ? hours : distance
+}
 
 /** Reads an interval's figures. Where a distance is printed in two round numbers, the shorter one is taken. */
 export function readLimits({ hours, distance, period }: IntervalStated, which: string): Limits {

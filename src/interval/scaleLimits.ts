@@ -1,7 +1,7 @@
 import type { Reason } from '../finding.js'
 import { isFigure } from './isFigure.js'
 import { quantityOf } from './meterCount.js'
-import { LIMITS, type Limits } from './readLimits.js'
+import type { Limits } from './readLimits.js'
 import { refuse } from './refuse.js'
 
 const MILLION = 1_000_000n
@@ -11,7 +11,7 @@ export function scaleLimits(limits: Limits, factor: string, missing: Reason[]): 
   if (!isFigure(factor)) throw refuse('intervals.severe.factor', factor, "a decimal such as '0.5'", 'string')
   const millionths = BigInt(Math.round(Number(factor) * 1e6))
   const scaled: { -readonly [By in keyof Limits]: Limits[By] } = {}
-  for (const by of LIMITS) {
+  for (const by of ['hours', 'distance', 'period'] as const) {
     const limit = limits[by]
     if (limit === undefined) continue
     const { told } = limit
