@@ -14,8 +14,9 @@ export interface TextPosition {
 const LONGEST_LOCATED = 2_000_000
 
 /**
- * Finds the line and column of a place in a JSON or YAML text: the key of a pair, or the item of a list. The deepest
- * part of the pointer that stands in the text decides; undefined where the text cannot be read at all.
+ * Finds the line and column of a place in a JSON or YAML text: the key of a pair, the last where a name is repeated, since
+ * that one is read; or the item of a list. The deepest part of the pointer that stands in the text decides; undefined where
+ * the text cannot be read at all.
  */
 export function makeLocator(text: string): (path: JsonPointer) => TextPosition | undefined {
   let root: { readonly node: Node | null; readonly lines: LineCounter } | undefined
@@ -42,7 +43,7 @@ function findOffset(root: Node | null, tokens: readonly string[]): number | unde
   let offset = root?.range?.[0]
   for (const token of tokens) {
     if (isMap(here)) {
-      const pair = here.items.find(({ key }) => isScalar(key) && String(key.value) === token)
+      const pair = here.items.findLast(({ key }) => isScalar(key) && String(key.value) === token)
       if (pair === undefined) break
       offset = (pair.key as Node).range?.[0] ?? offset
       here = pair.value

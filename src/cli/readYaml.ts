@@ -1,4 +1,4 @@
-import { isMap, isScalar, isSeq, parseDocument, visit } from 'yaml'
+import { isMap, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml'
 import type { Finding, Result } from '../finding.js'
 import { MAX_DEPTH } from '../spec/documentLimits.js'
 import { joinPointer } from '../spec/index.js'
@@ -13,10 +13,15 @@ const LONGEST_YAML = 2_000_000
  */
 export function readYaml(text: string, name: string): Result<unknown> {
   const document = { kind: 'text', name } as const
-  const refuse = (problem: string): Result<unknown> => ({
-    ok: false,
-    findings: [{ code: 'spec/not-yaml', severity: 'error', document, path: '', params: { problem } }],
-  })
+  const lineCounter = new LineCounter()
+  const refuse = (offset: number, problem: string): Result<unknown> => {
+    const { line, col } = lineCounter.linePos(offset)
+    const params = { line, column: col, problem }
+    return {
+      ok: false,
+      findings: [{ code: 'spec/not-yaml', severity: 'error', document, path: '', params }],
+    }
+  }
   if (text.length > LONGEST_YAML) {
     const params = { found: '', length: text.length, limit: LONGEST_YAML }
     return {
@@ -32,12 +37,20 @@ export function readYaml(text: string, name: string): Result<unknown> {
     }
   }
   // At `silent` a second document in the file would be dropped without a word.
-  const read = parseDocument(text, { uniqueKeys: false, logLevel: 'error', version: '1.2' })
+  const read = parseDocument(text, {
+    uniqueKeys: false,
+    logLevel: 'error',
+    version: '1.2',
+    lineCounter,
+    prettyErrors: false,
+  })
   const [problem] = read.errors
-  if (problem !== undefined) return refuse(firstLine(problem.message))
+  if (problem !== undefined) return refuse(problem.pos[0], problem.message)
   const findings: Finding[] = []
   try {
-    if (hasAlias(read)) return refuse('anchors and aliases are not read here: write the value out')
+    const alias = findAlias(read)
+    if (alias !== undefined)
+      return refuse(alias, 'anchors and aliases are not read here: write the value out')
     findRepeatedKeys(read.contents, [], (path, key) =>
       findings.push({
         code: 'spec/duplicate-key',
@@ -49,19 +62,20 @@ export function readYaml(text: string, name: string): Result<unknown> {
     )
     return { ok: true, value: read.toJS({ maxAliasCount: 0 }), findings }
   } catch (error) {
-    return refuse(error instanceof Error ? firstLine(error.message) : String(error))
+    return refuse(0, error instanceof Error ? error.message : String(error))
   }
 }
 
-function hasAlias(read: ReturnType<typeof parseDocument>): boolean {
-  let aliased = false
+/** Where the first alias stands, as an offset into the text. */
+function findAlias(read: ReturnType<typeof parseDocument>): number | undefined {
+  let offset: number | undefined
   visit(read, {
-    Alias: () => {
-      aliased = true
+    Alias: (_key, { range }) => {
+      offset = range?.[0] ?? 0
       return visit.BREAK
     },
   })
-  return aliased
+  return offset
 }
 
 function findRepeatedKeys(
@@ -79,8 +93,4 @@ function findRepeatedKeys(
     }
   } else if (isSeq(node))
     for (const [place, item] of node.items.entries()) findRepeatedKeys(item, [...path, String(place)], report)
-}
-
-function firstLine(message: string): string {
-  return message.split('\n', 1)[0] ?? message
 }

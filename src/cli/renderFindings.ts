@@ -1,6 +1,7 @@
 import type { Finding, Severity } from '../finding.js'
 import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
+import type { SpecCodes } from '../spec/codes.js'
 import { makeLocator, type TextPosition } from './locate.js'
 import type { ReadSet } from './readDocuments.js'
 import { safeLine } from './safeLine.js'
@@ -29,7 +30,7 @@ export function locateFindings(
   for (const { texts } of sets) for (const [name, text] of texts) locators.set(name, makeLocator(text))
   return findings
     .map((finding) => {
-      const position = locators.get(finding.document.name ?? '')?.(finding.path)
+      const position = readUpTo(finding) ?? locators.get(finding.document.name ?? '')?.(finding.path)
       const message = renderMessage(en, finding)
       return { ...finding, message, ...(position === undefined ? {} : { position }) }
     })
@@ -41,6 +42,13 @@ export function locateFindings(
         compareTexts(first.path, second.path) ||
         compareTexts(first.code, second.code),
     )
+}
+
+/** How far a text was read that is no JSON or YAML: nothing in it has a place of its own. */
+function readUpTo({ code, params }: Finding): TextPosition | undefined {
+  if (code !== 'spec/not-json' && code !== 'spec/not-yaml') return undefined
+  const { line, column } = params as SpecCodes[typeof code]
+  return { line, column }
 }
 
 function compareTexts(first: string, second: string): number {

@@ -64,7 +64,7 @@ export interface SpecCodes {
   'spec/overrides-overlap': { path: string; overrides: readonly string[] }
   'spec/candidates-agree': { path: string; candidates: readonly string[] }
   // Reading a document
-  'spec/not-yaml': { problem: string }
+  'spec/not-yaml': { line: number; column: number; problem: string }
   'spec/not-json': { line: number; column: number; needs: JsonNeed; found: string }
   'spec/duplicate-key': { key: string }
   'spec/not-plain-data': { found: NotPlain }

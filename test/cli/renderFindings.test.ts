@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { readYaml } from '../../src/cli/readYaml.js'
 import { isAtLevel, locateFindings, renderFindings } from '../../src/cli/renderFindings.js'
 import type { Finding } from '../../src/finding.js'
+import { parseDocumentText } from '../../src/spec/index.js'
 
 const finding = (change: Partial<Finding> = {}): Finding => ({
   code: 'spec/unknown-key',
@@ -51,6 +53,22 @@ describe('order', () => {
     const shuffled = [5, 0, 7, 3, 1, 6, 2, 4].flatMap((place) => sorted[place] ?? [])
     const place = ({ document, path, severity, code }: Finding) => [document.name, path, severity, code]
     expect(locateFindings(shuffled, [set(texts)]).map(place)).toEqual(sorted.map(place))
+  })
+})
+
+describe('place', () => {
+  it.each([
+    ['{"kind": "stock",\n  "seals": [1,,2]}', { line: 2, column: 15 }],
+    ['{"kind": ', { line: 1, column: 10 }],
+    ['', { line: 1, column: 1 }],
+    ['kind: stock\nseals: [1, 2\nname: x\n', { line: 3, column: 1 }],
+    ['kind: stock\nseals: &x 1\nname:\n  - *x\n', { line: 4, column: 5 }],
+    ['{"kind": "stock",\n "kind": "stock"}', { line: 2, column: 2 }],
+    ['kind: stock\nname: x\nkind: stock\n', { line: 3, column: 1 }],
+  ])('of what is wrong with %j is where reading stopped', (text, position) => {
+    const name = text.startsWith('kind') ? 'a.yaml' : 'a.json'
+    const { findings } = name === 'a.yaml' ? readYaml(text, name) : parseDocumentText(text, { name })
+    expect(locateFindings(findings.slice(0, 1), [set({ [name]: text })])[0]?.position).toEqual(position)
   })
 })
 

@@ -101,7 +101,8 @@ export const specTexts: Texts<SpecCodes> = {
     `${say.count(overrides.length, 'override', 'overrides')} of the sheet apply here at once. Mend the sheet so that one does.`,
   'spec/candidates-agree': ({ candidates }, say) =>
     `${say.count(candidates.length, 'figure', 'figures')} may apply, and all say the same.`,
-  'spec/not-yaml': ({ problem }) => `This is not YAML that can be read: ${problem}`,
+  'spec/not-yaml': ({ line, column, problem }) =>
+    `This is not YAML that can be read: line ${line}, column ${column}: ${problem}`,
   'spec/not-json': ({ line, column, needs }) =>
     `This is not JSON: line ${line}, column ${column}: ${NEEDS[needs]}.`,
   'spec/duplicate-key': ({ key }) =>
