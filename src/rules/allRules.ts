@@ -80,6 +80,7 @@ import { openedLargerThanSize } from './stock/opened-larger-than-size.js'
 import { viscositiesSwapped } from './stock/viscosities-swapped.js'
 import { designationNotRead } from './thread/designation-not-read.js'
 import { accuracyNotBelieved } from './toolbox/accuracy-not-believed.js'
+import { calibrationInTheFuture } from './toolbox/calibration-in-the-future.js'
 import { declaredRangeReversed } from './toolbox/declared-range-reversed.js'
 import { scaleWrong } from './toolbox/scale-wrong.js'
 import { scalesDisagree } from './toolbox/scales-disagree.js'
@@ -157,6 +158,7 @@ export const allRules: readonly AnyRule[] = [
   usedBeforeCommissioned,
   variantContradicted,
   accuracyNotBelieved,
+  calibrationInTheFuture,
   declaredRangeReversed,
   scaleWrong,
   scalesDisagree,

@@ -119,6 +119,7 @@ export interface RuleCodes {
   'log/variant-contradicted': { variant: string | undefined; candidates: readonly string[] }
   // toolbox and stock
   'toolbox/accuracy-not-believed': { wrench: string; percent: number }
+  'toolbox/calibration-in-the-future': { wrench: string; date: string; today: string }
   'toolbox/declared-range-reversed': { wrench: string; min: Amount<TorqueUnit>; max: Amount<TorqueUnit> }
   'toolbox/scale-wrong': {
     wrench: string

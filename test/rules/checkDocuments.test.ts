@@ -124,15 +124,22 @@ describe('the runner', () => {
     ])
   })
 
-  it('judges nothing against the calendar unless it is told what day it is', () => {
-    const vector = readVectors().find(({ file }) => file === 'log/date-in-the-future.json')
-    if (vector === undefined) throw new Error('the vector log/date-in-the-future.json is gone')
-    const { today, ...unknowing } = vector.vector
-    expect(runVector({ ...unknowing, today: '2023-10-05' })).toHaveLength(1)
-    expect(runVector({ ...unknowing, today: '2024-10-04' })).toEqual([])
-    expect(runVector(unknowing)).toEqual([])
-    expect(today).toBe(TODAY)
-  })
+  it.each([
+    ['log/date-in-the-future.json', '2024-10-04', '2023-10-05'],
+    ['record/date-in-the-future.json', '2025-10-06', '2025-10-05'],
+    ['toolbox/calibration-in-the-future.json', '2023-10-07', '2023-10-06'],
+  ])(
+    '%s: judged against the calendar only when told what day it is, and fine on the day itself',
+    (name, day, before) => {
+      const vector = readVectors().find(({ file }) => file === name)
+      if (vector === undefined) throw new Error(`the vector ${name} is gone`)
+      const { today, ...unknowing } = vector.vector
+      expect(today).toBeDefined()
+      expect(runVector({ ...unknowing, today: before })).toHaveLength(1)
+      expect(runVector({ ...unknowing, today: day })).toEqual([])
+      expect(runVector(unknowing)).toEqual([])
+    },
+  )
 
   it('keeps silent of partners that are not in the set', () => {
     const { logs } = tind()

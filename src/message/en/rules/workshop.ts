@@ -24,6 +24,8 @@ export const workshopRuleTexts: Texts<RoomRuleCodes<'log' | 'toolbox' | 'stock'>
   },
   'toolbox/accuracy-not-believed': ({ wrench, percent }, say) =>
     `${wrench}: an error of ${say.number(percent)} % is not believed of a torque wrench. Look at its certificate.`,
+  'toolbox/calibration-in-the-future': ({ wrench, date, today }, say) =>
+    `${wrench} was calibrated on ${say.date(date)}, after today, ${say.date(today)}. Look at the certificate.`,
   'toolbox/declared-range-reversed': ({ wrench, min, max }, say) =>
     `${wrench}: the declared range ends at ${say.quantity(max)}, not above its start at ${say.quantity(min)}.`,
   'toolbox/scale-wrong': ({ wrench, lowest, highest, graduation, unit }, say) =>
