@@ -1,19 +1,25 @@
-const COMMON = `
-Options
-  --level error|warning|info   findings from this level on make exit code 1 (default warning)
-  --format text|json|sarif     how findings are printed (default text)
+/** The options that several commands have. */
+const LEVEL = `
+  --level LEVEL          findings from error, warning or info on make exit code 1 (default warning)`
+const format = (...others: readonly string[]): string => `
+  --format FORMAT        ${['text', ...others].join(', ').replace(/, ([a-z]+)$/, ' or $1')} (default text)`
+const FINDINGS = `${LEVEL}${format('json', 'sarif')}
 
 Exit code: 0 nothing at or above the level, 1 findings, 2 usage or a file that cannot be read.`
 
-const VISIT = `
+const DUE = `
   --today 2023-10-06     the day of the visit (default: this machine's clock)
-  --ambient 6degC        the day's temperature, for the oil and for the time it takes to run (default: not known)
   --machine ID           which log, where the files hold several
+  --severity USE         which intervals hold, normal or severe (default: what the log's "use" says, else normal)
+  --soon-hours 10        what counts as due soon: so many hours of use before (default 10),
+  --soon-km 100          so many kilometres before (default 100),
+  --soon-days 14         so many days before (default 14)
+  --stale-days 30        a reading older than this never supports "not due" (default 30)`
+
+const VISIT = `${DUE}
+  --ambient 6degC        the day's temperature, for the oil and for the time it takes to run (default: not known)
   --service ID           take up this service, due or not; may be repeated (default: whatever is due or due soon)
-  --severity normal|severe  which intervals hold (default: what the log's "use" says, else normal)
-  --soon-hours 10  --soon-km 100  --soon-days 14   what counts as due soon (these are the defaults)
-  --stale-days 30        a reading older than this never supports "not due" (default 30)
-  --edition 2017|2003    where a wrench's range starts: at its lowest mark, or at 20 % of full scale (default 2017)`
+  --edition YEAR         where a wrench's range starts: 2017 at its lowest mark, 2003 at 20 % of full scale (default 2017)`
 
 /** What `help` prints, by command. */
 export const HELP = {
@@ -43,91 +49,96 @@ Each folder is a closed set of its own.
 
 Reads documents and prints everything that is wrong in them as written, one finding a mistake.
 
-  --today 2023-10-06     also finds readings and records after this day (default: this machine's clock)
-${COMMON}
+Options
+  --today 2023-10-06     also finds readings and records after this day (default: this machine's clock)${FINDINGS}
 `,
     due: `Usage: drivetrain-service due [options] <file or folder> ...
        drivetrain-service due [options] --sheet SHEET < logs.jsonl > due.jsonl
        drivetrain-service due [options] <file.jsonl> [sheet] ...
 
-Prints every service of every machine with its state and the limit that comes first. --format json prints the
-verdicts as JSON.
+Prints every service of every machine with its state, and why.
 
 Fleets come as JSON Lines, one machine log a line: each is answered with one line of JSON, in constant memory. A line
 that cannot be read is answered with its findings and stops nothing; the exit code is then 1. A .jsonl file without a
 sheet holds flat rows instead, one service a line, with their own limits.
 
 Options
-  --sheet SHEET          the sheet of the logs; may be repeated${VISIT}
+  --sheet SHEET          the sheet of the logs; may be repeated${DUE}${format('json')}
 `,
     plan: `Usage: drivetrain-service plan [options] <file or folder> ...
 
-Plans one visit to one machine and prints it; --format json prints the plan as JSON. Needs one log with its sheet; a
-toolbox and a stock if there are any.
+Plans one visit to one machine and prints it. Needs one log with its sheet; a toolbox and a stock if there are any.
 
-Options${VISIT}
-${COMMON}
+Options${VISIT}${FINDINGS}
 `,
     card: `Usage: drivetrain-service card [options] --out FOLDER <file or folder> ...
 
 Writes the visit as a card: <machine>.html, <machine>.md, <machine>.txt and <machine>-short.html.
 
 Options
-  --out FOLDER           where the cards go (made if missing)${VISIT}
-${COMMON}
+  --out FOLDER           where the cards go (made if missing)${VISIT}${FINDINGS}
 `,
     cues: `Usage: drivetrain-service cues [options] <file or folder> ...
 
-Prints what a presenter shows, says and puts on screen, step by step; --format vtt prints WebVTT.
+Prints what a presenter shows, says and puts on screen, step by step.
 
-Options${VISIT}
+Options${VISIT}${LEVEL}${format('json', 'vtt')}
 `,
     kits: `Usage: drivetrain-service kits [options] <file or folder> ...
 
 Prints for each machine with something due what to take along, and one order list for all. Needs logs and their sheets.
 
-Options${VISIT}
+Options${VISIT}${format('json')}
 `,
     repair: `Usage: drivetrain-service repair [options] [--out FILE] <file or folder> ...
 
 Finds the smallest mend of a writer's procedure, and prints the changes, or writes the mended procedure to --out.
 
 Options
-  --out FILE                   where the mended procedure goes
-  --level error|warning|info   findings left over from this level on make exit code 1 (default warning)
-  --format text|json           how mends and findings are printed (default text)
-
+  --out FILE             where the mended procedure goes${LEVEL}${format('json')}
 `,
     compare: `Usage: drivetrain-service compare [options] <file> <file>
        drivetrain-service compare [options] <sheet>
 
 Compares two sheets leaf by leaf, or two procedures by what they bring about; one sheet alone: its variants.
 Exit code 1 when they differ.
+
+Options${format('json')}
 `,
     record: `Usage: drivetrain-service record [options] --out LOG <record> <log> <sheet> [toolbox]
 
 Checks a finished record against its sheet, log and toolbox. Without an error, appends it to the log and writes that to
 --out; without --out only checks.
-${COMMON}
+
+Options
+  --out LOG              where the log goes with the record in it
+  --today 2023-10-06     a record after this day is found (default: this machine's clock)${FINDINGS}
 `,
     import: `Usage: drivetrain-service import [options] --out LOG <telematics.json> <log.json>
 
 Adds the hours and distances that a machine's maker sends (JSON in the shape of ISO/TS 15143-3) to its log, one reading
 a day; a day that the log has already stays as it is. Without --out only says what would be added.
 
+Options
+  --out LOG              where the log goes with the readings in it
   --equipment NUMBER     which machine of the answer, by its id, serial number or PIN (default: the log's serial number)
-  --telematics 2016|2020 the edition that the sender follows (default 2020)
-  --today 2023-10-06     readings after this day are found (default: this machine's clock)
-${COMMON}
+  --telematics YEAR      the edition that the sender follows, 2016 or 2020 (default 2020)
+  --today 2023-10-06     readings after this day are found (default: this machine's clock)${FINDINGS}
 `,
     convert: `Usage: drivetrain-service convert "8.9 lbf·ft" --to N.m [--assume us|imperial]
 
 Reads one quantity, tolerance or range as people write it and prints it in another unit: the exactly rounded number, and
 what to print beside the first figure (limits inward). Ambiguous texts are refused and the readings named.
+
+Options
+  --to N.m               the unit
+  --assume WHOSE         whose gallons, quarts, pints and fluid ounces: us or imperial (default: neither; they are refused)${format('json')}
 `,
     schema: `Usage: drivetrain-service schema <kind>
 
 Prints the JSON Schema of spec-sheet, machine-log, toolbox, stock, procedure or service-record.
+
+Options${format('json')}
 `,
   },
 } as const

@@ -3,6 +3,7 @@ import { type DateText, isDate } from '../calendar/index.js'
 import type { Severity } from '../finding.js'
 import type { DueOptions } from '../interval/index.js'
 import { convert, parseQuantity, type Quantity, type TemperatureUnit } from '../quantity/index.js'
+import { suggestName } from '../spec/suggestName.js'
 import type { FindingFormat } from './renderFindings.js'
 import { UsageError } from './usageError.js'
 import type { World } from './world.js'
@@ -53,11 +54,17 @@ const FLAGS = {
   telematics: { type: 'string' },
 } as const
 
+/** The options that commands can take; `--help` every command takes. */
+export type OptionName = Exclude<keyof typeof FLAGS, 'help'>
+
 const TEMPERATURES: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
 
-/** Reads the words after the command's name. The defaults stand in the help text, never hidden. */
-export function readOptions(words: readonly string[], world: World): Options {
-  const { values, positionals } = parse(words)
+/**
+ * Reads the words after the command's name. The defaults stand in the help text, never hidden; an option that the command
+ * would pass over in silence is refused.
+ */
+export function readOptions(words: readonly string[], takes: readonly OptionName[], world: World): Options {
+  const { values, positionals } = parse(words, takes)
   const severity = values.severity
   const today = values.today ?? world.today()
   if (!isDate(today)) throw new UsageError(`--today ${today}: a date such as 2023-10-06 is wanted`)
@@ -90,12 +97,27 @@ export function readOptions(words: readonly string[], world: World): Options {
   }
 }
 
-function parse(words: readonly string[]) {
+function parse(words: readonly string[], takes: readonly OptionName[]) {
+  const args = keepNegatives(words)
+  const { tokens } = parseArgs({ args, options: FLAGS, allowPositionals: true, strict: false, tokens: true })
+  for (const token of tokens) if (token.kind === 'option') checkTaken(token, takes)
   try {
-    return parseArgs({ args: keepNegatives(words), options: FLAGS, allowPositionals: true, strict: true })
+    return parseArgs({ args, options: FLAGS, allowPositionals: true, strict: true })
   } catch (error) {
     throw new UsageError(error instanceof Error ? (error.message.split('\n', 1)[0] ?? '') : String(error))
   }
+}
+
+function checkTaken(
+  { name, rawName }: { name: string; rawName: string },
+  takes: readonly OptionName[],
+): void {
+  const taken: readonly string[] = ['help', ...takes]
+  if (taken.includes(name)) return
+  const near = suggestName(name, taken)
+  const problem = Object.hasOwn(FLAGS, name) ? 'has no meaning here' : 'is no option'
+  const hint = near === undefined ? '' : `; perhaps --${near} is meant`
+  throw new UsageError(`${rawName} ${problem}${hint}. Taken are ${takes.map((one) => `--${one}`).join(', ')}`)
 }
 
 const MINUS = /^\u2212(?=[0-9.])/

@@ -1,3 +1,4 @@
+import { suggestName } from '../spec/suggestName.js'
 import { runCard } from './commands/card.js'
 import { runCheck } from './commands/check.js'
 import { runCompare } from './commands/compare.js'
@@ -11,7 +12,7 @@ import { runRecord } from './commands/record.js'
 import { runRepair } from './commands/repair.js'
 import { runSchema } from './commands/schema.js'
 import { HELP } from './help.js'
-import { type Options, readOptions } from './readOptions.js'
+import { type OptionName, type Options, readOptions } from './readOptions.js'
 import { safeLine } from './safeLine.js'
 import { UsageError } from './usageError.js'
 import type { World } from './world.js'
@@ -19,37 +20,41 @@ import type { World } from './world.js'
 /** Nothing at or above `--level`; findings; usage or an unreadable file. */
 export type ExitCode = 0 | 1 | 2
 
-type Command = (options: Options, world: World) => Promise<ExitCode>
-
-const COMMANDS: Readonly<Record<string, Command>> = {
-  check: runCheck,
-  due: runDue,
-  plan: runPlan,
-  card: runCard,
-  cues: runCues,
-  kits: runKits,
-  repair: runRepair,
-  compare: runCompare,
-  record: runRecord,
-  import: runImport,
-  convert: runConvert,
-  schema: runSchema,
+interface Command {
+  readonly run: (options: Options, world: World) => Promise<ExitCode>
+  /** What it can print beside text. */
+  readonly formats: readonly Options['format'][]
+  readonly takes: readonly OptionName[]
 }
 
-/** What each command can print beside text; the rest print text alone. */
-const FORMATS: Readonly<Record<string, readonly Options['format'][]>> = {
-  check: ['json', 'sarif'],
-  due: ['json'],
-  plan: ['json', 'sarif'],
-  card: ['json', 'sarif'],
-  cues: ['json', 'vtt'],
-  kits: ['json'],
-  repair: ['json'],
-  compare: ['json'],
-  record: ['json', 'sarif'],
-  import: ['json', 'sarif'],
-  convert: ['json'],
-  schema: ['json'],
+const DUE = [
+  'today',
+  'machine',
+  'severity',
+  'soon-hours',
+  'soon-km',
+  'soon-days',
+  'stale-days',
+] as const satisfies readonly OptionName[]
+const VISIT = [...DUE, 'ambient', 'service', 'edition'] as const satisfies readonly OptionName[]
+
+const COMMANDS: Readonly<Record<keyof typeof HELP.commands, Command>> = {
+  check: { run: runCheck, formats: ['json', 'sarif'], takes: ['today', 'level', 'format'] },
+  due: { run: runDue, formats: ['json'], takes: ['sheet', ...DUE, 'format'] },
+  plan: { run: runPlan, formats: ['json', 'sarif'], takes: [...VISIT, 'level', 'format'] },
+  card: { run: runCard, formats: ['json', 'sarif'], takes: ['out', ...VISIT, 'level', 'format'] },
+  cues: { run: runCues, formats: ['json', 'vtt'], takes: [...VISIT, 'level', 'format'] },
+  kits: { run: runKits, formats: ['json'], takes: [...VISIT, 'format'] },
+  repair: { run: runRepair, formats: ['json'], takes: ['out', 'level', 'format'] },
+  compare: { run: runCompare, formats: ['json'], takes: ['format'] },
+  record: { run: runRecord, formats: ['json', 'sarif'], takes: ['out', 'today', 'level', 'format'] },
+  import: {
+    run: runImport,
+    formats: ['json', 'sarif'],
+    takes: ['out', 'equipment', 'telematics', 'today', 'level', 'format'],
+  },
+  convert: { run: runConvert, formats: ['json'], takes: ['to', 'assume', 'format'] },
+  schema: { run: runSchema, formats: ['json'], takes: ['format'] },
 }
 
 /** Runs one command line; every way out is an exit code and words, never a stack trace. */
@@ -60,18 +65,21 @@ export async function runCommand(words: readonly string[], world: World): Promis
       world.print(HELP.overview)
       return name === undefined ? 2 : 0
     }
-    const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined
-    if (command === undefined)
-      throw new UsageError(`there is no command ${JSON.stringify(name)}; drivetrain-service help lists them`)
-    const options = readOptions(rest, world)
+    if (!isCommand(name)) {
+      const near = suggestName(name, Object.keys(COMMANDS))
+      const hint = near === undefined ? 'drivetrain-service help lists them' : `perhaps ${near} is meant`
+      throw new UsageError(`there is no command ${JSON.stringify(name)}; ${hint}`)
+    }
+    const { run, formats, takes } = COMMANDS[name]
+    const options = readOptions(rest, takes, world)
     if (options.help) {
-      world.print(HELP.commands[name as keyof typeof HELP.commands])
+      world.print(HELP.commands[name])
       return 0
     }
-    const formats: readonly string[] = ['text', ...(FORMATS[name] ?? [])]
-    if (!formats.includes(options.format))
-      throw new UsageError(`${name} --format ${options.format}: ${formats.join(', ')} is what it prints`)
-    return await command(options, world)
+    const printed: readonly string[] = ['text', ...formats]
+    if (!printed.includes(options.format))
+      throw new UsageError(`${name} --format ${options.format}: ${printed.join(', ')} is what it prints`)
+    return await run(options, world)
   } catch (error) {
     const message = safeLine(error instanceof Error ? error.message : String(error))
     if (error instanceof UsageError) {
@@ -83,4 +91,8 @@ export async function runCommand(words: readonly string[], world: World): Promis
     )
     return 2
   }
+}
+
+function isCommand(name: string): name is keyof typeof COMMANDS {
+  return Object.hasOwn(COMMANDS, name)
 }

@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
+import type { Comparison } from '../../src/procedure/index.js'
 import { parseDocumentText } from '../../src/spec/index.js'
 import { memoryWorld } from '../support/memoryWorld.js'
 
-const VISIT = ['--today', '2023-10-06', '--ambient', '6degC']
+const DAY = ['--today', '2023-10-06']
+const VISIT = [...DAY, '--ambient', '6degC']
 const TIND = 'examples/tind-4'
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
@@ -20,7 +22,7 @@ async function run(words: readonly string[], files: Readonly<Record<string, stri
 
 describe('due', () => {
   it('says of each service whether it is due, by what, and why', async () => {
-    const { code, out } = await run(['due', TIND, ...VISIT])
+    const { code, out } = await run(['due', TIND, ...DAY])
     expect(code).toBe(0)
     expect(out).toMatch(/^Station 2$/m)
     expect(out).toMatch(/DUE {2}gear oil change, front differential/)
@@ -29,7 +31,7 @@ describe('due', () => {
   })
 
   it('gives the verdicts as JSON, for both logs of a folder', async () => {
-    const { out } = await run(['due', 'examples/acre-26', ...VISIT, '--format', 'json'])
+    const { out } = await run(['due', 'examples/acre-26', ...DAY, '--format', 'json'])
     const { machines } = JSON.parse(out) as { machines: { machine: string; due: { state: string }[] }[] }
     expect(machines.map(({ machine }) => machine)).toEqual(['station-6', 'station-5'])
     expect(machines.find(({ machine }) => machine === 'station-6')?.due.map(({ state }) => state)).toEqual(
@@ -41,7 +43,7 @@ describe('due', () => {
     const severe = readFileSync(`${TIND}/log.json`, 'utf8').replace('"use": "normal"', '"use": "severe"')
     const files = { 'set/log.json': severe, 'set/sheet.json': readFileSync(`${TIND}/sheet.json`, 'utf8') }
     const first = async (words: readonly string[]) => {
-      const { out } = await run(['due', 'set', ...VISIT, '--format', 'json', ...words], files)
+      const { out } = await run(['due', 'set', ...DAY, '--format', 'json', ...words], files)
       const { machines } = JSON.parse(out) as { machines: { due: { state: string }[] }[] }
       return machines[0]?.due[0]?.state
     }
@@ -173,7 +175,7 @@ describe('kits', () => {
 
 describe('record', () => {
   it('appends a good record to its log', async () => {
-    const { code, written } = await run(['record', TIND, ...VISIT, '--out', 'log.json'])
+    const { code, written } = await run(['record', TIND, ...DAY, '--out', 'log.json'])
     expect(code).toBe(0)
     const read = parseDocumentText(written.get('log.json') ?? '')
     expect(read).toMatchObject({ ok: true, findings: [] })
@@ -187,12 +189,12 @@ describe('record', () => {
   })
 
   it('after it nothing is due any more', async () => {
-    const { written } = await run(['record', TIND, ...VISIT, '--out', 'log.json'])
+    const { written } = await run(['record', TIND, ...DAY, '--out', 'log.json'])
     const files = {
       'set/log.json': written.get('log.json') ?? '',
       'set/sheet.json': readFileSync(`${TIND}/sheet.json`, 'utf8'),
     }
-    const { out } = await run(['due', 'set', ...VISIT, '--format', 'json'], files)
+    const { out } = await run(['due', 'set', ...DAY, '--format', 'json'], files)
     const { machines } = JSON.parse(out) as { machines: { due: { state: string }[] }[] }
     expect(machines[0]?.due.map(({ state }) => state)).toEqual(Array(4).fill('not due'))
   })
@@ -201,19 +203,19 @@ describe('record', () => {
     const bad = await run([
       'record',
       'examples/mistakes/record-with-a-forgotten-plug',
-      ...VISIT,
+      ...DAY,
       '--out',
       'log.json',
     ])
     expect(bad).toMatchObject({ code: 1 })
     expect(bad.written.size).toBe(0)
-    const { written } = await run(['record', TIND, ...VISIT, '--out', 'log.json'])
+    const { written } = await run(['record', TIND, ...DAY, '--out', 'log.json'])
     const files = {
       'set/log.json': written.get('log.json') ?? '',
       'set/sheet.json': readFileSync(`${TIND}/sheet.json`, 'utf8'),
       'set/record.json': readFileSync(`${TIND}/record.json`, 'utf8'),
     }
-    const again = await run(['record', 'set', ...VISIT, '--out', 'log.json'], files)
+    const again = await run(['record', 'set', ...DAY, '--out', 'log.json'], files)
     expect(again.code).toBe(1)
     expect(again.written.size).toBe(0)
   })
@@ -235,7 +237,7 @@ describe('repair', () => {
         'set/procedure.json': written.get('mended.json') ?? '',
         'set/sheet.json': readFileSync(`examples/mistakes/${name}/sheet.json`, 'utf8'),
       }
-      expect(await run(['check', 'set', ...VISIT], files)).toMatchObject({ code: 0 })
+      expect(await run(['check', 'set', ...DAY], files)).toMatchObject({ code: 0 })
     },
   )
 
@@ -271,12 +273,23 @@ describe('compare', () => {
 
   it('two procedures, by what they bring about', async () => {
     const files = [`${TIND}/sheet.json`, `${TIND}/procedure.json`]
-    expect(await run(['compare', ...files, `${TIND}/procedure.json`])).toMatchObject({ code: 0 })
-    expect(
-      await run(['compare', ...files, 'examples/mistakes/forgotten-tightening/procedure.json']),
-    ).toMatchObject({
-      code: 1,
+    expect(await run(['compare', ...files, `${TIND}/procedure.json`])).toMatchObject({
+      code: 0,
+      out: expect.stringContaining('No difference in what they do.'),
     })
+    const words = ['compare', ...files, 'examples/mistakes/forgotten-tightening/procedure.json']
+    const other = await run(words)
+    expect(other.code).toBe(1)
+    const json = JSON.parse((await run([...words, '--format', 'json'])).out) as Comparison
+    const { onlyFirst, onlySecond, state, findings } = json
+    expect(onlyFirst.length).toBeGreaterThan(0)
+    expect(other.out.trim().split('\n').slice(1)).toEqual([
+      ...onlyFirst.map((id) => `removed step ${id}`),
+      ...onlySecond.map((id) => `added step ${id}`),
+      ...state.map(({ path, first, second }) => `changed at the end ${path}: ${first} -> ${second}`),
+      ...findings.onlyFirst.map((code) => `removed finding ${code}`),
+      ...findings.onlySecond.map((code) => `added finding ${code}`),
+    ])
   })
 })
 

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
+import { dayWords } from '../support/dayWords.js'
 import { memoryWorld } from '../support/memoryWorld.js'
 import { TODAY } from '../support/planExample.js'
 
@@ -45,8 +46,7 @@ describe('--format: each command prints what it can, and refuses the rest', () =
   )
 
   it.each(rows)('%s --format %s', async (name, format, words, can) => {
-    const visit = name === 'convert' || name === 'schema' ? [] : VISIT
-    const { code, out, err } = await run([name, ...words, ...visit, '--format', format])
+    const { code, out, err } = await run([name, ...words, ...dayWords(name), '--format', format])
     if (!can) {
       expect(code).toBe(2)
       expect(err).toMatch(new RegExp(`${name} --format ${format}: text, .* is what it prints`))
@@ -155,7 +155,7 @@ describe('words from documents', () => {
     const files = { 'set/log.json': log, 'set/sheet.json': example('tind-4', 'sheet') }
     const printed: string[] = []
     for (const command of ['due', 'kits', 'plan', 'cues']) {
-      const { out, err } = await run([command, 'set', ...VISIT], files)
+      const { out, err } = await run([command, 'set', ...dayWords(command)], files)
       printed.push(out, err)
     }
     const lost = await run(['due', 'set/log.json'], {

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
+import { dayWords } from '../support/dayWords.js'
 import { memoryWorld } from '../support/memoryWorld.js'
 import { MISTAKES } from '../support/mistakes.js'
 import { expectedText, mistakeFiles } from '../support/writeMistakes.js'
@@ -12,11 +13,10 @@ interface Row {
 }
 
 const rows = JSON.parse(readFileSync('examples/mistakes.expected.json', 'utf8')) as readonly Row[]
-const VISIT = ['--today', '2023-10-06', '--ambient', '6degC']
 
 async function findingsOf(command: string, folder: string) {
   const world = memoryWorld()
-  const code = await runCommand([command, folder, ...VISIT, '--format', 'json'], world)
+  const code = await runCommand([command, folder, ...dayWords(command), '--format', 'json'], world)
   const { findings } = JSON.parse(world.out.join('')) as Pick<Row, 'findings'>
   return { code, findings }
 }

@@ -1,10 +1,15 @@
 import { describe, expect, it } from 'vitest'
-import { readOptions } from '../../src/cli/readOptions.js'
+import { HELP } from '../../src/cli/help.js'
+import { type OptionName, readOptions } from '../../src/cli/readOptions.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { UsageError } from '../../src/cli/usageError.js'
 import { memoryWorld } from '../support/memoryWorld.js'
 
-const read = (...words: readonly string[]) => readOptions(words, memoryWorld())
+const OPTIONS = [
+  ...['level', 'format', 'today', 'ambient', 'machine', 'service', 'severity', 'soon-hours', 'soon-km'],
+  ...['soon-days', 'stale-days', 'edition', 'out', 'to', 'assume', 'sheet', 'equipment', 'telematics'],
+] as OptionName[]
+const read = (...words: readonly string[]) => readOptions(words, OPTIONS, memoryWorld())
 
 describe('the words of a command line', () => {
   it('have the defaults that the help states', () => {
@@ -124,4 +129,21 @@ describe('the words of a command line', () => {
     expect(await runCommand(['convert', '-40 degC', '--to', 'degF'], world)).toBe(0)
     expect(world.out.join('')).toMatch(/^[−-]40.°C = [−-]40.°F/)
   })
+})
+
+describe('each command', () => {
+  it.each(Object.entries(HELP.commands))(
+    '%s takes the options that its help names, and no other',
+    async (name, help) => {
+      const named = new Set(help.match(/--[a-z-]+/g)?.map((word) => word.slice(2)))
+      expect([...named].filter((word) => !OPTIONS.some((option) => option === word))).toEqual([])
+      const taken: string[] = []
+      for (const option of OPTIONS) {
+        const world = memoryWorld()
+        expect(await runCommand([name, `--${option}`, '\u0000'], world)).toBe(2)
+        if (!world.err.join('').includes(`--${option} has no meaning here`)) taken.push(option)
+      }
+      expect(new Set(taken)).toEqual(named)
+    },
+  )
 })

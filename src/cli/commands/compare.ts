@@ -1,6 +1,12 @@
-import { compareProcedures } from '../../procedure/index.js'
+import { type Comparison, compareProcedures } from '../../procedure/index.js'
 import { listVariantDifferences } from '../../service/index.js'
-import { diffSheets, type Leaf, type LeafChange, type SpecSheet } from '../../spec/index.js'
+import {
+  diffSheets,
+  type Leaf,
+  type LeafChange,
+  type ProcedureDocument,
+  type SpecSheet,
+} from '../../spec/index.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { locateFindings, renderFindings } from '../renderFindings.js'
@@ -26,9 +32,7 @@ export async function runCompare(options: Options, world: World): Promise<ExitCo
     )
     if (first === undefined || second === undefined || sheet === undefined)
       throw new UsageError('compare: two procedures need the one sheet of both among the files')
-    const found = compareProcedures(first, second, sheet)
-    world.print(JSON.stringify(found, null, 2))
-    return found.sameEffect ? 0 : 1
+    return printComparison(first, second, compareProcedures(first, second, sheet), options, world)
   }
   const [first, second] = sheets
   if (procedures.length > 0 || first === undefined || sheets.length > 2)
@@ -36,6 +40,27 @@ export async function runCompare(options: Options, world: World): Promise<ExitCo
   return second === undefined
     ? printVariants(first, options, world)
     : printChanges(first, second, options, world)
+}
+
+function printComparison(
+  first: ProcedureDocument,
+  second: ProcedureDocument,
+  found: Comparison,
+  options: Options,
+  world: World,
+): ExitCode {
+  if (options.format === 'json') world.print(JSON.stringify(found, null, 2))
+  else {
+    world.print(safeLine(`${first.id} -> ${second.id}`))
+    for (const id of found.onlyFirst) world.print(safeLine(`removed step ${id}`))
+    for (const id of found.onlySecond) world.print(safeLine(`added step ${id}`))
+    for (const { path, first: before, second: after } of found.state)
+      world.print(safeLine(`changed at the end ${path}: ${before} -> ${after}`))
+    for (const code of found.findings.onlyFirst) world.print(`removed finding ${code}`)
+    for (const code of found.findings.onlySecond) world.print(`added finding ${code}`)
+    if (found.sameEffect) world.print('No difference in what they do.')
+  }
+  return found.sameEffect ? 0 : 1
 }
 
 function printChanges(from: SpecSheet, to: SpecSheet, options: Options, world: World): ExitCode {
