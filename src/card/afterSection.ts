@@ -6,6 +6,7 @@ import { ownWords } from './spans.js'
 export function afterSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { usedOil } = plan
+  if (plan.steps.length === 0) return { id: 'after', heading: words.sections.after, parts: [] }
   const volume: Line[] =
     usedOil.volume === undefined
       ? []

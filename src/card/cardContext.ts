@@ -6,7 +6,7 @@ import { showQuantity } from '../message/showQuantity.js'
 import type { Quantity } from '../quantity/unit.js'
 import type { PartName, VisitPlan } from '../service/visitPlan.js'
 import type { CardCaution, Line, SpanTone } from './cardParts.js'
-import { joined, ownWords, quoted } from './spans.js'
+import { capitalised, joined, ownWords, quoted } from './spans.js'
 
 /** What every part of the card is written from. */
 export interface CardContext {
@@ -50,7 +50,7 @@ export function durationLine(
 
 /** A reason of the plan, whole, as its sentence. */
 export function reasonLine({ catalogue }: CardContext, reason: Reason, from: JsonPointer): Line {
-  return [{ text: renderMessage(catalogue, reason), from }]
+  return capitalised([{ text: renderMessage(catalogue, reason), from }])
 }
 
 export function reasonLines(context: CardContext, reasons: readonly Reason[], from: JsonPointer): Line[] {

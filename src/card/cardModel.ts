@@ -74,7 +74,7 @@ function factsOf(context: CardContext): CardModel['facts'] {
 /**
  * The service card of one visit, for printing and reading: which machine and variant, what is due and by what, the
  * figures, what to lay ready, the steps, and what is missing. Every figure carries the pointer of the place in the plan
- * that it came from. It is data: {@link renderHtml}, {@link renderMarkdown} and {@link renderText} write it out,
+ * that it came from; what has nothing to say is left out. It is data: {@link renderHtml}, {@link renderMarkdown} and {@link renderText} write it out,
  * {@link shortenCard} makes the expert's card of it.
  *
  * @param plan - from `planVisit`
@@ -93,8 +93,8 @@ function factsOf(context: CardContext): CardModel['facts'] {
  * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
  * const planned = planVisit({ sheet, log, services: 'due', today: '2031-10-06', due, edition: '2017' })
  * if (!planned.ok) throw new Error('no plan')
- * // What are the parts of the card, in their order?
- * cardModel(planned.value, en).sections.map(({ id }) => id) // => ['due', 'figures', 'tightening', 'ready', 'steps', 'waits', 'after', 'missing', 'record', 'sources']
+ * // What is on the card of a machine with nothing to do?
+ * cardModel(planned.value, en).sections.map(({ id }) => id) // => ['due', 'missing', 'record', 'sources']
  * ```
  */
 export function cardModel(plan: VisitPlan, catalogue: Catalogue): CardModel {
@@ -115,7 +115,7 @@ export function cardModel(plan: VisitPlan, catalogue: Catalogue): CardModel {
     missingSection(context),
     recordSection(context),
     sourcesSection(context),
-  ]
+  ].filter(({ parts }) => parts.length > 0)
   return {
     kind: 'service-card',
     version: '1.0',

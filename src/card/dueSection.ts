@@ -3,7 +3,7 @@ import { showQuantity } from '../message/showQuantity.js'
 import type { Quantity } from '../quantity/unit.js'
 import type { PlannedDue, PlannedDueLine } from '../service/visitPlan.js'
 import { type CardContext, partLine, quantityLine, reasonLines } from './cardContext.js'
-import type { CardCell, CardList, CardPart, CardSection, CardTable, Line } from './cardParts.js'
+import type { CardCell, CardPart, CardSection, CardTable, Line } from './cardParts.js'
 import { periodLine } from './intervalLine.js'
 import { capitalised, joined, ownWords, quoted } from './spans.js'
 
@@ -74,38 +74,52 @@ function dueTable(context: CardContext, due: PlannedDue, index: number, names: r
   }
 }
 
-/** Services on parts with the same limits and the same counts share one table: only their names differ. */
-function sameCount(first: PlannedDue, second: PlannedDue): boolean {
-  return first.state === second.state && JSON.stringify(first.lines) === JSON.stringify(second.lines)
+interface DueGroup {
+  readonly due: PlannedDue
+  readonly index: number
+  readonly names: Line[]
+}
+
+/** Services on parts with the same limits, counts and reasons are told once: only their names differ. */
+function groupDue(context: CardContext, isMeant: (due: PlannedDue) => boolean): readonly DueGroup[] {
+  const groups = new Map<string, DueGroup>()
+  for (const [index, due] of context.plan.due.entries()) {
+    if (!isMeant(due)) continue
+    const name = taskLine(context, due, `/due/${index}`)
+    const { state, lines, reasons, coveredBy } = due
+    const key = JSON.stringify([state, lines, reasons, coveredBy])
+    const group = groups.get(key)
+    if (group === undefined) groups.set(key, { due, index, names: [name] })
+    else group.names.push(name)
+  }
+  return [...groups.values()]
 }
 
 /** What is due and by what; then, in one line each, what is left for another day. */
 export function dueSection(context: CardContext): CardSection {
-  const { plan, words } = context
-  const groups: { readonly due: PlannedDue; readonly index: number; readonly names: Line[] }[] = []
-  for (const [index, due] of plan.due.entries()) {
-    if (!due.taken) continue
-    const name = taskLine(context, due, `/due/${index}`)
-    const shared = groups.find(({ due: first }) => sameCount(first, due))
-    if (shared === undefined) groups.push({ due, index, names: [name] })
-    else shared.names.push(name)
-  }
-  const parts: CardPart[] = groups.map(({ due, index, names }) => dueTable(context, due, index, names))
-  const later = plan.due.flatMap((due, index) => {
-    if (due.taken) return []
+  const { words } = context
+  const parts: CardPart[] = groupDue(context, (due) => due.taken).map(({ due, index, names }) =>
+    dueTable(context, due, index, names),
+  )
+  if (parts.length === 0)
+    parts.push({
+      kind: 'list',
+      box: false,
+      items: [{ line: ownWords(words.labels.nothingTaken), notes: [] }],
+    })
+  const later = groupDue(context, (due) => !due.taken).map(({ due, index, names }) => {
     const from = `/due/${index}`
     const line = joined(
       [
-        taskLine(context, due, from),
+        joined(names, '; '),
         quoted(words.dueStates[due.state], `${from}/state`),
         due.coveredBy === undefined ? [] : quoted(words.coveredBy(due.coveredBy), `${from}/coveredBy`),
       ],
       ' — ',
     )
     const notes = due.state === 'cannot tell' ? reasonLines(context, due.reasons, `${from}/reasons`) : []
-    return [{ line, notes }]
+    return { line, notes }
   })
-  const list: CardList = { kind: 'list', heading: words.labels.notTaken, box: false, items: later }
-  if (later.length > 0) parts.push(list)
+  if (later.length > 0) parts.push({ kind: 'list', heading: words.labels.notTaken, box: false, items: later })
   return { id: 'due', heading: words.sections.due, parts }
 }

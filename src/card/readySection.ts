@@ -125,9 +125,10 @@ function wrenchItems(context: CardContext): Item[] {
 }
 
 /** What belongs to the whole visit: the pan with its tally. */
-function panItem(context: CardContext): Item {
+function panItems(context: CardContext): readonly Item[] {
   const { plan, words } = context
   const { pan } = plan
+  if (pan === undefined) return []
   const have =
     pan.have === undefined
       ? []
@@ -142,7 +143,8 @@ function panItem(context: CardContext): Item {
       : labelled(words.labels.mustHold, quantityLine(context, pan.volume, '/pan/volume', 'computed'))
   const bad = pan.verdict === 'fits' ? [] : quoted(words.toolVerdicts[pan.verdict], '/pan/verdict', 'gap')
   const why = pan.verdict === 'fits' ? [] : reasonLines(context, pan.reasons, '/pan/reasons')
-  return { line: joined([ownWords(words.labels.pan), have, bad], ': '), notes: filled([volume, ...why]) }
+  const line = joined([ownWords(words.labels.pan), have, bad], ': ')
+  return [{ line, notes: filled([volume, ...why]) }]
 }
 
 /** Oil, seals, tools and small things to lay ready before the first bolt is turned. */
@@ -175,7 +177,7 @@ export function readySection(context: CardContext): CardSection {
         plan.seals.map((seal, index) => sealItem(context, seal, index)),
         'washer',
       ),
-      ...list(labels.tools, [...wrenchItems(context), ...tools, panItem(context)]),
+      ...list(labels.tools, [...wrenchItems(context), ...tools, ...panItems(context)]),
       ...list(labels.consumables, consumables),
     ],
   }

@@ -18,9 +18,8 @@ export function stepsSection(context: CardContext): CardSection {
     }
     group.steps.push(cardStep(context, step, index))
   }
-  const parts: CardSteps[] = [
-    { kind: 'steps', groups: groups.map(({ heading, steps }) => ({ heading, steps })) },
-  ]
+  const part: CardSteps = { kind: 'steps', groups: groups.map(({ heading, steps }) => ({ heading, steps })) }
+  const parts = groups.length === 0 ? [] : [part]
   return { id: 'steps', heading: words.sections.steps, parts }
 }
 

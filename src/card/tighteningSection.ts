@@ -99,6 +99,7 @@ export function tighteningSection(context: CardContext): CardSection {
     columns: [part, manual, also, wrench, setting, trueBand],
     rows,
   }
+  const habits = words.wrenchHabits.map((habit) => ({ line: ownWords(habit), notes: [] }))
   const advice = reasonLines(context, plan.wrenches.reasons, '/wrenches/reasons').map((line) => ({
     line,
     notes: [],
@@ -109,11 +110,7 @@ export function tighteningSection(context: CardContext): CardSection {
     parts: [
       ...(rows.length > 0 ? [table] : []),
       ...(advice.length > 0 ? [{ kind: 'list' as const, box: false, items: advice }] : []),
-      {
-        kind: 'list' as const,
-        box: false,
-        items: words.wrenchHabits.map((habit) => ({ line: ownWords(habit), notes: [] })),
-      },
+      ...(rows.length > 0 ? [{ kind: 'list' as const, box: false, items: habits }] : []),
     ],
   }
 }

@@ -31,6 +31,7 @@ function waitRow(context: CardContext, wait: PlannedWait, index: number): CardCe
 export function waitsSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { wait, time, of } = words.columns
+  if (plan.steps.length === 0) return { id: 'waits', heading: words.sections.waits, parts: [] }
   const rows = plan.waits.map((entry, index) => waitRow(context, entry, index))
   const table = {
     kind: 'table' as const,

@@ -155,6 +155,7 @@ type CardLabel =
   | 'most'
   | 'mustHold'
   | 'notTaken'
+  | 'nothingTaken'
   | 'nothingMissing'
   | 'oil'
   | 'opened'

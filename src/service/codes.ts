@@ -11,7 +11,7 @@ export interface ServiceCodes {
   'service/variant-contradicted': { candidates: readonly string[] }
   'service/figure-not-stated': { part: PartName; role: string }
   'service/figure-open': { part: PartName; role: string; facts: readonly string[] }
-  'service/due-open': { part: PartName; service: string; reason: Told }
+  'service/due-open': { parts: readonly PartName[]; service: string; reason: Told }
   'service/ambient-not-given': { part: PartName }
   'service/no-toolbox': Record<never, never>
   'service/no-stock': Record<never, never>

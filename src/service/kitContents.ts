@@ -32,7 +32,7 @@ export interface KitSeal {
 /** What of a plan is read here. */
 const PLAN: Shape = {
   machine: {},
-  pan: {},
+  'pan?': {},
   oil: [{}],
   seals: [{ seal: {} }],
   tightenings: [{}],
@@ -53,7 +53,7 @@ const PLAN: Shape = {
  * import { kitContents } from 'drivetrain-service/v1/service'
  * const part = { path: '/gearcases/front', gearcase: 'front differential' }
  * const oil = { part, figure: '', refill: '', instances: 1, choice: '80W-90 GL-5', needed: { value: 450, unit: 'mL' }, take: [], reasons: [] } as const
- * const plan = { machine: { log: 'one', name: 'One' }, oil: [oil, oil], seals: [], tightenings: [], tools: [], pan: {} }
+ * const plan = { machine: { log: 'one', name: 'One' }, oil: [oil, oil], seals: [], tightenings: [], tools: [], 'pan?': {} }
  * // How much oil for two gearcases of 450 mL?
  * kitContents(plan).oil[0].volume.value // => 900
  * ```
@@ -82,7 +82,8 @@ export function kitContents(plan: VisitPlan): Kit {
   const tools = new Map<Id, string>()
   for (const { wrench } of plan.tightenings) if (wrench !== undefined) tools.set(wrench.id, wrench.name)
   for (const { have } of plan.tools) if (have !== undefined) tools.set(have.id, have.name)
-  if (plan.pan.have !== undefined) tools.set(plan.pan.have.id, plan.pan.have.name)
+  const pan = plan.pan?.have
+  if (pan !== undefined) tools.set(pan.id, pan.name)
   return {
     machine: { id: log, name },
     oil: addOils([...needed, ...additives]),

@@ -103,13 +103,23 @@ export function listDue(request: DueListRequest): readonly ListedDue[] {
           lines,
           ...(dueBy === undefined ? {} : { dueBy }),
           ...(dueOn === undefined ? {} : { dueOn }),
-          reasons,
+          reasons: nameServices(sheet, reasons),
           missing,
         })
       }
     }
   }
   return due
+}
+
+/** A log knows services by their ids; who reads a plan knows them by their names. */
+function nameServices(sheet: SpecSheet, reasons: readonly Reason[]): readonly Reason[] {
+  return reasons.map((reason) => {
+    const { service } = reason.params
+    if (reason.code !== 'interval/done-by-other' || typeof service !== 'string') return reason
+    const name = Object.hasOwn(sheet.services, service) ? sheet.services[service]?.name : undefined
+    return name === undefined ? reason : { ...reason, params: { ...reason.params, service: name } }
+  })
 }
 
 function checkRequest(request: DueListRequest): void {

@@ -1,6 +1,13 @@
 import type { Reason } from '../finding.js'
 import { serviceReason } from './serviceReason.js'
-import type { PlannedDue, PlannedFigure, PlannedMachine, PlannedMissing, PlannedWait } from './visitPlan.js'
+import type {
+  PartName,
+  PlannedDue,
+  PlannedFigure,
+  PlannedMachine,
+  PlannedMissing,
+  PlannedWait,
+} from './visitPlan.js'
 
 /** What {@link listMissing} reads. */
 export interface MissingRequest {
@@ -14,7 +21,8 @@ export interface MissingRequest {
 
 /**
  * Lists every fact that the documents lack and what stays open for it, each once: the variant, figures that the manual
- * does not state or that depend on an unknown fact, services that cannot be judged, times that cannot be worked out.
+ * does not state or that depend on an unknown fact, services that cannot be judged, times that cannot be worked out. What
+ * leaves one service open on several parts is one fact.
  */
 export function listMissing({
   machine,
@@ -50,18 +58,32 @@ export function listMissing({
         reason: serviceReason('service/figure-open', { part, role, facts: resolved.missing }),
       })
   }
-  for (const { part, serviceName, state, missing: facts } of due)
-    for (const reason of facts)
-      if (state === 'cannot tell')
-        missing.push({
-          kind: 'cannot tell',
-          part,
-          reason: serviceReason('service/due-open', { part, service: serviceName, reason: { ...reason } }),
-        })
+  missing.push(...listOpenServices(due))
   for (const { kind, part, seconds, reasons } of waits) {
     const [reason] = reasons
     if (kind === 'pour' && seconds === undefined && reason !== undefined)
       missing.push({ kind: 'cannot tell', part, reason })
   }
   return [...missing, ...notGiven.map((reason): PlannedMissing => ({ kind: 'not kept', reason }))]
+}
+
+function listOpenServices(due: readonly PlannedDue[]): readonly PlannedMissing[] {
+  const open = new Map<string, { parts: PartName[]; service: string; reason: Reason }>()
+  for (const { part, serviceName, state, missing } of due) {
+    if (state !== 'cannot tell') continue
+    for (const reason of missing) {
+      const key = JSON.stringify([serviceName, reason])
+      const known = open.get(key)
+      if (known === undefined) open.set(key, { parts: [part], service: serviceName, reason })
+      else known.parts.push(part)
+    }
+  }
+  return [...open.values()].map(({ parts, service, reason }) => {
+    const [part] = parts
+    return {
+      kind: 'cannot tell',
+      ...(part === undefined || parts.length > 1 ? {} : { part }),
+      reason: serviceReason('service/due-open', { parts, service, reason: { ...reason } }),
+    }
+  })
 }

@@ -10,7 +10,8 @@ import type { PlannedPan, PlannedUsedOil } from './visitPlan.js'
 
 /** The drain pan and the used oil of one visit. */
 export interface PanPlan {
-  readonly pan: PlannedPan
+  /** Absent where nothing is drained. */
+  readonly pan?: PlannedPan
   readonly usedOil: PlannedUsedOil
   readonly findings: readonly Finding[]
 }
@@ -25,6 +26,7 @@ export function planPan(
   volumes: ReadonlyMap<Id, RefillAmount>,
   toolbox: Toolbox | undefined,
 ): PanPlan {
+  if (changed.length === 0) return { usedOil: { reasons: [] }, findings: [] }
   const open = changed
     .filter(({ gearcase }) => !volumes.has(gearcase))
     .map(({ gearcase }) =>

@@ -183,7 +183,7 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
     tightenings: tightening.tightenings,
     tools,
     wrenches: tightening.wrenches,
-    pan: pan.pan,
+    ...(pan.pan === undefined ? {} : { pan: pan.pan }),
     waits: waits.waits,
     consumables: joined.consumables,
     cautions: [

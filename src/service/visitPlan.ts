@@ -54,7 +54,8 @@ export interface VisitPlan {
   readonly tools: readonly PlannedTool[]
   /** How few wrenches do it, and the range of one to get where some tightening stays uncovered. */
   readonly wrenches: { readonly use: readonly Id[]; readonly reasons: readonly Reason[] }
-  readonly pan: PlannedPan
+  /** Absent where no oil is drained. */
+  readonly pan?: PlannedPan
   readonly waits: readonly PlannedWait[]
   readonly consumables: readonly Reason[]
   /** Cautions that hold for the whole visit; those of one step stand with it. */
@@ -271,6 +272,7 @@ export interface PlannedUsedOil {
 /** A fact that nobody could read off the documents, and what stays open for the lack of it. */
 export interface PlannedMissing {
   readonly kind: 'not stated' | 'cannot tell' | 'not kept'
+  /** Absent where it concerns the whole visit, or several parts, which the reason names. */
   readonly part?: PartName
   /** Pointer into the sheet, where the fact would stand. */
   readonly path?: JsonPointer

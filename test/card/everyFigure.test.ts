@@ -82,9 +82,10 @@ function judge(text: string, from: string, plan: VisitPlan): string | undefined 
     const held = from === '/time/minutes' ? Math.round(value) * 60 : Math.round(value)
     return seconds === held ? undefined : `${from} is ${value}, not ${text}`
   }
-  // A reason's sentence is the catalogue's text of that very reason.
+  // A reason's sentence is the catalogue's text of that very reason, begun as a sentence.
   if (typeof value === 'object' && value !== null && 'code' in value) {
-    const sentence = renderMessage(en, value as Reason)
+    const told = renderMessage(en, value as Reason)
+    const sentence = told.charAt(0).toUpperCase() + told.slice(1)
     return text === sentence ? undefined : `${from} says “${sentence}”, not “${text}”`
   }
   const numbers = numbersIn(value)

@@ -181,7 +181,7 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
       tightenings: tightenings.map(({ part, verdict }) => [part.path, verdict]),
       waits: waits.map(({ seconds }) => seconds),
       tools: tools.map(({ kind, verdict }) => [kind, verdict]),
-      pan: pan.verdict,
+      pan: pan?.verdict,
       missing: missing.map(({ reason }) => reason.code),
     })
     fc.assert(

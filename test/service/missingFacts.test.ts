@@ -86,8 +86,8 @@ describe('a fact after the other taken away', () => {
     if (!planned.ok) throw new Error('no plan')
     const bare = planned.value
     expect(bare.tightenings.every(({ setting }) => setting === undefined)).toBe(true)
-    expect(bare.pan.verdict).toBe('cannot tell')
-    expect(bare.pan.volume).toEqual({ value: 1400, unit: 'mL' })
+    expect(bare.pan?.verdict).toBe('cannot tell')
+    expect(bare.pan?.volume).toEqual({ value: 1400, unit: 'mL' })
     expect(bare.tools).toEqual([])
     expect(bare.missing).toContainEqual({
       kind: 'not kept',

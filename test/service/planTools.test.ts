@@ -256,7 +256,7 @@ describe('tools', () => {
       const pan = (value: number) => ({ name: `${value} mL`, size: { value, unit: 'mL' as const } })
       const verdict = (pans: Toolbox['pans']) => {
         const plan = planExample('tind-4', toolbox({ pans }))
-        return [plan.pan.verdict, plan.pan.have?.id, ...codes(plan.findings)]
+        return [plan.pan?.verdict, plan.pan?.have?.id, ...codes(plan.findings)]
       }
       // 450 and 950 mL: 1,400 mL together.
       expect(verdict({ big: pan(6000), just: pan(1400) })).toEqual(['fits', 'just'])

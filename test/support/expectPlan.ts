@@ -206,7 +206,7 @@ function expectOil(plan: VisitPlan, visit: ExpectedVisit): void {
 
   it('has a pan for all of the used oil', () => {
     const { pan } = visit
-    expect(millilitres(plan.pan.volume)).toBe(pan?.volumeMl ?? 0)
+    expect(millilitres(plan.pan?.volume)).toBe(pan?.volumeMl ?? 0)
     expect(millilitres(plan.usedOil.volume)).toBe(pan?.volumeMl ?? 0)
     if (pan === undefined) return
     expect(plan.pan).toMatchObject({ have: { id: pan.have }, verdict: pan.verdict })
@@ -280,9 +280,12 @@ function expectWaits(plan: VisitPlan, visit: ExpectedVisit): void {
 
 function expectMissing(plan: VisitPlan, visit: ExpectedVisit): void {
   it('misses what the table says is missing, and nothing else', () => {
-    const told = plan.missing.map(({ kind, path, part, reason }) => {
-      const { code } = (reason.params as { readonly reason?: { readonly code?: string } }).reason ?? {}
-      return [kind, reason.code, code, path, part && nameOf(part)].join(' ')
+    const told = plan.missing.flatMap(({ kind, path, part, reason }) => {
+      const { reason: inner, parts = [part] } = reason.params as {
+        readonly reason?: { readonly code?: string }
+        readonly parts?: readonly PartName[]
+      }
+      return parts.map((one) => [kind, reason.code, inner?.code, path, one && nameOf(one)].join(' '))
     })
     const expected = visit.missing.flatMap(({ kind, code, reason, path, on, times }) =>
       on.flatMap((part) => new Array<string>(times).fill([kind, code, reason, path, part].join(' '))),
@@ -322,6 +325,6 @@ function sealName(seal: Seal): string | undefined {
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
 
-type Volume = NonNullable<VisitPlan['pan']['volume']>
+type Volume = NonNullable<NonNullable<VisitPlan['pan']>['volume']>
 const millilitres = (volume: Volume | undefined): number =>
   volume === undefined ? 0 : convert(volume, 'mL').value

@@ -57,6 +57,7 @@ tbody th .note{font-weight:400}
 #ready>.parts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,290px),1fr));gap:16px 30px}
 .list>.picture{float:inline-end;margin-inline-start:8px}
 .list li{padding:2px 0}
+#due .list+.list,#missing .list+.list{margin-top:.6em}
 .boxed>li{display:flex;gap:9px}
 li>.box{margin-top:.2em}
 #after>.parts,#missing>.parts{display:block}

@@ -59,8 +59,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `${capital(partText(part))}: the sheet does not state ${roleText(role)}. See the manual.`,
   'service/figure-open': ({ part, role, facts }, say) =>
     `${capital(partText(part))}: ${roleText(role)} depends on ${say.list(factTexts(facts))}. Find that out first.`,
-  'service/due-open': ({ part, service, reason }, say) =>
-    `Whether the ${service} is due cannot be told (${partText(part)}). ${say.reason({ code: reason.code, params: { ...reason.params } })}`,
+  'service/due-open': ({ parts, service, reason }, say) =>
+    `Whether the ${service} is due cannot be told (${parts.map(partText).join('; ')}). ${say.reason({ code: reason.code, params: { ...reason.params } })}`,
   'service/ambient-not-given': ({ part }) =>
     `The day's temperature was not given, so the oil for it was not chosen by it (${partText(part)}).`,
   'service/no-toolbox': () => 'No toolbox was given: wrenches, vessel and pan are not judged.',
@@ -146,7 +146,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/cure-not-stated': ({ product }) =>
     `How long the ${product} cures is not stated: see the manual and its label.`,
   'service/reading-stale': ({ meter, date, days, staleAfter }, say) =>
-    `The last reading of the ${meter} meter is ${say.count(days, 'day', 'days')} old (${say.date(date)}); one older than ${say.count(staleAfter, 'day', 'days')} never supports “not due”. Read it again.`,
+    `The last reading of the ${meter === 'hours' ? 'hour meter' : 'distance meter'} is ${say.count(days, 'day', 'days')} old (${say.date(date)}); one older than ${say.count(staleAfter, 'day', 'days')} never supports “not due”. Read it again.`,
   'service/time-sum': ({ steps, minutes, waitMinutes }, say) =>
     `${say.count(steps, 'step', 'steps')}: ${say.count(minutes, 'minute', 'minutes')} of work and ${say.count(waitMinutes, 'minute', 'minutes')} of waiting, a house estimate.`,
   'service/time-open': ({ count }, say) =>

@@ -1,0 +1,70 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { cardModel, renderHtml, renderText, shortenCard } from '../../src/card/index.js'
+import { en } from '../../src/message/en/index.js'
+import { planVisit } from '../../src/service/index.js'
+import { parseMachineLogText, parseSpecSheetText } from '../../src/spec/index.js'
+import { planExample, TODAY } from '../support/planExample.js'
+
+/** The second tractor of the example world: its meter was last read in June, so nothing can be told, and nothing is taken up. */
+function planIdle() {
+  const sheet = parseSpecSheetText(readFileSync('examples/acre-26/sheet.json', 'utf8'))
+  const log = parseMachineLogText(readFileSync('examples/acre-26/log-stale.json', 'utf8'))
+  if (!sheet.ok || !log.ok) throw new Error('the example cannot be read')
+  const due = { soon: { hours: 10 }, staleAfter: { days: 30 }, severity: 'normal' } as const
+  const planned = planVisit({
+    sheet: sheet.value,
+    log: log.value,
+    services: 'due',
+    today: TODAY,
+    due,
+    edition: '2017',
+  })
+  if (!planned.ok) throw new Error('no plan')
+  return planned.value
+}
+
+describe('a visit without work', () => {
+  const plan = planIdle()
+  const card = cardModel(plan, en)
+  const text = renderText(card)
+
+  it('says so, and leaves out what only work would fill', () => {
+    expect(plan.work).toEqual([])
+    expect(card.sections.map(({ id }) => id)).toEqual(['due', 'missing', 'record', 'sources'])
+    expect(text).toContain('No service is taken up on this visit.')
+    expect(text).not.toMatch(/0 s|Drain pan|torque wrench|Leak/)
+    expect(plan).not.toHaveProperty('pan')
+  })
+
+  it('its expert’s card is what is missing', () => {
+    expect(shortenCard(card).sections.map(({ id }) => id)).toEqual(['missing'])
+  })
+
+  it('lays out as HTML without a list or table of nothing', () => {
+    expect(renderHtml(card)).not.toMatch(/<(ul|ol|tbody|dl)[^>]*>\s*<\/\1>/)
+  })
+
+  it('names parts with the same count once, and the service that counted by its name', () => {
+    const flat = text.replace(/\s+/g, ' ')
+    expect(flat).toContain(
+      'Front axle housing: front axle oil change; Hub reduction (left): front axle oil change; Hub reduction (right): front axle oil change — cannot tell',
+    )
+    expect(flat.match(/Front axle oil change on 2022-09-30 counts as this service/gi)).toHaveLength(1)
+    expect(flat).not.toContain('front-axle-oil-change')
+    expect(flat).toContain(
+      'Whether the front axle oil change is due cannot be told (front axle housing; hub reduction, left; hub reduction, right). The last reading',
+    )
+    expect(flat.match(/cannot be told/g)).toHaveLength(2)
+    expect(plan.missing).toHaveLength(2)
+    expect(flat).toContain('The last reading of the hour meter is 108 days old (2023-06-20)')
+  })
+})
+
+it('a visit of checks alone needs no pan, and still ends with the leak check', () => {
+  const plan = planExample('tind-4', { services: ['gear-oil-check'] })
+  expect(plan).not.toHaveProperty('pan')
+  const text = renderText(cardModel(plan, en))
+  expect(text).not.toContain('Drain pan')
+  expect(text).toContain('Leak check')
+})
