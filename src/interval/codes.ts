@@ -22,6 +22,8 @@ export interface IntervalCodes {
   'interval/count-moved': { by: string; date: string; point: Param }
   'interval/done-by-other': { date: string; service: string }
   'interval/record-for-all-instances': { date: string; instance: string }
+  /** `less`: by how much the display shows less than it would have without the change; below zero: more. */
+  'interval/display-changed': { meter: string; less: Qty }
   'interval/in-the-future': { what: string; date: string }
   // What is missing
   'interval/reading-missing': { meter: string }

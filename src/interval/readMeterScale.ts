@@ -32,13 +32,20 @@ export function readMeterScale(
     const params = { meter: by, from: (points[at - 1] ?? now).date, to: (points[at] ?? now).date }
     return { code: 'interval/meter-broken', params }
   }
+  const earlier = now.count - now.shown
+  const less = earlier - first.count + first.shown
+  if (less !== 0)
+    reasons.push({
+      code: 'interval/display-changed',
+      params: { meter: by, less: quantityOf(less, unit) },
+    })
   const from = quantityOf(first.shown, unit)
   return {
     unit,
     start: first.count,
     now: now.count,
     age: today - now.day - pauseDays(log.pauses, now.day, today),
-    earlier: now.count - now.shown,
+    earlier,
     from: start.date === '' ? { meter: from } : { date: start.date, meter: from },
     read: { date: now.date, meter: quantityOf(now.shown, unit) },
     points,

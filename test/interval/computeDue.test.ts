@@ -193,6 +193,35 @@ describe('meters', () => {
       from: { meter: { value: 780, unit: 'h' } },
       duePoint: { meter: { value: 73, unit: 'h' } },
     })
+    // 780 + 100 − 807 = 73: the reader can follow.
+    expect(verdict.reasons[0]).toEqual({
+      code: 'interval/display-changed',
+      params: { meter: 'hours', less: { value: 807, unit: 'h' } },
+    })
+  })
+
+  test('a display that was changed before the count began is not spoken of', () => {
+    const swap = {
+      kind: 'meter swap',
+      date: '2031-02-01',
+      meter: 'hours',
+      oldReading: 812,
+      newReading: 5,
+    } as const
+    const log = {
+      hours: [
+        ['2031-01-01', 780],
+        ['2031-04-01', 45],
+      ],
+      events: [swap],
+    } as const
+    const since = (date: string, hours: number) =>
+      codes(
+        judge({ repeat: stated({ hours: '100' }) }, { ...log, records: [{ date, hours }] }, '2031-04-01')
+          .reasons,
+      )
+    expect(since('2031-03-01', 20)).not.toContain('interval/display-changed')
+    expect(since('2031-01-15', 800)).toContain('interval/display-changed')
   })
 
   test('across a fall that no event explains nothing is subtracted', () => {

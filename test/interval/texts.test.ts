@@ -23,6 +23,30 @@ describe('English sentences', () => {
     ])
   })
 
+  test('a display that was changed: to a smaller figure, and to a larger one', () => {
+    const swapped = (newReading: number, shown: number) =>
+      say(
+        computeDue(
+          question(
+            { repeat: stated({ hours: '100' }) },
+            log({
+              hours: [['2031-03-01', shown]],
+              records: [{ date: '2031-01-01', hours: 780 }],
+              events: [
+                { kind: 'meter swap', date: '2031-02-01', meter: 'hours', oldReading: 812, newReading },
+              ],
+            }),
+            '2031-03-01',
+          ),
+          OPTIONS,
+        ).reasons,
+      )[0]
+    expect(swapped(5, 45)).toBe(
+      'Since the count began the hour meter was swapped, was reset or ran over: it shows 807 h less than it would have.',
+    )
+    expect(swapped(1000, 1010)).toMatch(/it shows 188 h more than it would have\.$/)
+  })
+
   test('the manual’s printed digits are kept', () => {
     const machine = log({ commissioned: '2031-01-01', hours: [['2031-03-02', 10]] })
     const [text] = say(
@@ -85,6 +109,7 @@ describe('English sentences', () => {
     before: quantity,
     after: quantity,
     most: quantity,
+    less: quantity,
     point: quantity,
     until: '2031-01-04',
     text: 'x',

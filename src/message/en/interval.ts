@@ -36,6 +36,10 @@ export const intervalTexts: Texts<IntervalCodes> = {
     `${service} on ${say.date(date)} counts as this service.`,
   'interval/record-for-all-instances': ({ date, instance }, say) =>
     `The record of ${say.date(date)} names no side; it is taken to hold for ${instance} as well.`,
+  'interval/display-changed': ({ meter, less: { value, unit } }, say) => {
+    const amount = say.quantity({ value: Math.abs(Number(value)), unit })
+    return `Since the count began ${METER[meter] ?? meter} was swapped, was reset or ran over: it shows ${amount} ${Number(value) < 0 ? 'more' : 'less'} than it would have.`
+  },
   'interval/in-the-future': ({ what, date }, say) =>
     `${what} is dated ${say.date(date)}, after today; not counted.`,
 
