@@ -2,8 +2,8 @@ import type { JsonPointer } from '../finding.js'
 import { showQuantity } from '../message/showQuantity.js'
 import type { Quantity } from '../quantity/unit.js'
 import type { PlannedDue, PlannedDueLine } from '../service/visitPlan.js'
-import { type CardContext, partLine, quantityLine, reasonLines } from './cardContext.js'
-import type { CardCell, CardPart, CardSection, CardTable, Line } from './cardParts.js'
+import { type CardContext, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
+import type { CardCell, CardList, CardPart, CardSection, CardTable, Line } from './cardParts.js'
 import { periodLine } from './intervalLine.js'
 import { capitalised, joined, ownWords, quoted } from './spans.js'
 
@@ -74,6 +74,23 @@ function dueTable(context: CardContext, due: PlannedDue, index: number, names: r
   }
 }
 
+/** Reasons that the rows of the table say already. */
+const IN_TABLE: ReadonlySet<string> = new Set([
+  'interval/by-meter',
+  'interval/by-date',
+  'interval/which-first',
+  'interval/not-tracked',
+])
+
+/** What was chosen on the way to a verdict: severe use, a display that was changed, a window, a service that counted. */
+function choicesOf(context: CardContext, due: PlannedDue, index: number): CardList['items'] {
+  return due.reasons.flatMap((reason, place) =>
+    IN_TABLE.has(reason.code)
+      ? []
+      : [{ line: reasonLine(context, reason, `/due/${index}/reasons/${place}`), notes: [] }],
+  )
+}
+
 interface DueGroup {
   readonly due: PlannedDue
   readonly index: number
@@ -98,9 +115,11 @@ function groupDue(context: CardContext, isMeant: (due: PlannedDue) => boolean): 
 /** What is due and by what; then, in one line each, what is left for another day. */
 export function dueSection(context: CardContext): CardSection {
   const { words } = context
-  const parts: CardPart[] = groupDue(context, (due) => due.taken).map(({ due, index, names }) =>
-    dueTable(context, due, index, names),
-  )
+  const parts: CardPart[] = groupDue(context, (due) => due.taken).flatMap(({ due, index, names }) => {
+    const choices = choicesOf(context, due, index)
+    const table = dueTable(context, due, index, names)
+    return choices.length === 0 ? [table] : [table, { kind: 'list', box: false, items: choices }]
+  })
   if (parts.length === 0)
     parts.push({
       kind: 'list',
