@@ -19,9 +19,9 @@ function waitRow(context: CardContext, wait: PlannedWait, index: number): CardCe
     ...ownWords(' '),
     ...durationLine(context, Math.round(seconds), `${from}/parts/${place}/seconds`),
   ])
-  const where = capitalised(partLine(wait.part, `${from}/part`, 'with gearcase'))
+  const where = partLine(wait.part, `${from}/part`, 'with gearcase')
   return [
-    cell(joined([where, quoted(words.waits[wait.kind], `${from}/kind`)], ': ')),
+    cell(capitalised(joined([where, quoted(words.waits[wait.kind], `${from}/kind`)], ': '))),
     cell(time),
     cell(joined(parts, ', '), ...why),
   ]

@@ -98,6 +98,12 @@ describe('cardModel', () => {
     expect(renderText(cardModel({ ...SKARNFELL_PLAN, oil }, en))).toContain('each × 2 = 900\u00a0mL')
   })
 
+  it('begins the row of a wait without a part with a capital', () => {
+    const settle = { kind: 'settle' as const, part: { path: '' }, seconds: 300, reasons: [] }
+    const text = renderText(cardModel({ ...SKARNFELL_PLAN, waits: [settle] }, en))
+    expect(text).toMatch(/^\* Settle\n/m)
+  })
+
   it('names the additive with its amount where the plan has one', () => {
     const oil = SKARNFELL_PLAN.oil.map((entry) =>
       entry.additive === undefined
