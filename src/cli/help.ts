@@ -131,7 +131,7 @@ Reads one quantity, tolerance or range as people write it and prints it in anoth
 what to print beside the first figure (limits inward). Ambiguous texts are refused and the readings named.
 
 Options
-  --to N.m               the unit
+  --to N.m               the unit, by its name here or as people write it
   --assume WHOSE         whose gallons, quarts, pints and fluid ounces: us or imperial (default: neither; they are refused)${format('json')}
 `,
     schema: `Usage: drivetrain-service schema <kind>

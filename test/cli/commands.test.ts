@@ -297,6 +297,9 @@ describe('convert', () => {
   it.each([
     ['8.9 lbf·ft', 'N.m', /^8\.9 lbf·ft = 12\.066779740149464 N·m; print 12\.1 N·m$/],
     ['30-36 Nm', 'lbf.ft', /print 23–26 lbf·ft/],
+    ['30-36 Nm', 'lbf·ft', /print 23–26 lbf·ft/],
+    ['8.9 lb-ft', 'Nm', /print 12\.1 N·m/],
+    ['6 degC', '°F', /= 42\.8.°F/],
     [
       '20 ± 2 N·m',
       'kgf.m',

@@ -6,9 +6,11 @@ import {
   formatNumber,
   formatQuantity,
   isUnit,
+  type Measure,
   measureOf,
   type PrintedBand,
   parseQuantity,
+  type ReadingOptions,
   secondUnit,
   UNITS_BY_MEASURE,
   type Unit,
@@ -23,18 +25,17 @@ import type { World } from '../world.js'
 export async function runConvert(options: Options, world: World): Promise<ExitCode> {
   const text = options.paths.join(' ')
   if (text === '') throw new UsageError('convert: write the quantity, such as "8.9 lbf·ft"')
-  const unit = readUnit(options.to)
-  const read = parseQuantity(text, {
-    ...(options.assume === undefined ? {} : { assume: assumedUnits(options.assume) }),
-  })
+  if (options.to === undefined) throw new UsageError('convert: name the unit, such as --to N.m')
+  const assume = options.assume === undefined ? {} : { assume: assumedUnits(options.assume) }
+  const read = parseQuantity(text, assume)
   for (const finding of read.findings)
     world.complain(`${finding.severity}: ${renderMessage(en, finding)} (${finding.code})`)
   if (!read.ok) return 1
-  if (measureOf(read.value.unit) !== measureOf(unit))
+  const measure = measureOf(read.value.unit)
+  const unit = readUnit(options.to, measure, assume)
+  if (unit === undefined)
     throw new UsageError(
-      `--to ${unit}: ${read.value.unit} is a ${measureOf(read.value.unit)}; units of it are ${UNITS_BY_MEASURE[
-        measureOf(read.value.unit)
-      ].join(', ')}`,
+      `--to ${options.to}: ${read.value.unit} is a ${measure}; units of it are ${UNITS_BY_MEASURE[measure].join(', ')}`,
     )
   if (options.format === 'json') {
     world.print(JSON.stringify({ read: read.value, second: secondUnit(read.value, unit) }, null, 2))
@@ -44,13 +45,11 @@ export async function runConvert(options: Options, world: World): Promise<ExitCo
   return 0
 }
 
-function readUnit(text: string | undefined): Unit {
-  if (text === undefined) throw new UsageError('convert: name the unit, such as --to N.m')
-  if (!isUnit(text))
-    throw new UsageError(
-      `--to ${text}: one of ${Object.values(UNITS_BY_MEASURE).flat().join(', ')} is wanted`,
-    )
-  return text
+/** A unit by its name here, or as people write it, such as `Nm` or `°F`. */
+function readUnit(text: string, measure: Measure, assume: Pick<ReadingOptions, 'assume'>): Unit | undefined {
+  if (isUnit(text)) return measureOf(text) === measure ? text : undefined
+  const read = parseQuantity(`1 ${text}`, { measure, ...assume })
+  return read.ok && read.value.kind === 'nominal' ? read.value.unit : undefined
 }
 
 function assumedUnits(word: string): readonly Unit[] {
