@@ -500,7 +500,7 @@ describe('strange lists', () => {
     expect(codes(broken, varietySheet)).toEqual(findings.map((one) => one.code))
   })
 
-  test('three thousand times the same step: every finding is told, in seconds', () => {
+  test('three thousand times the same step: every finding is told', () => {
     const rear = build(varietySheet, ['rear-change'])
     const steps = Array.from(
       { length: 3000 },
@@ -510,9 +510,7 @@ describe('strange lists', () => {
         on: '/gearcases/rear/openings/fill',
       }),
     )
-    const started = performance.now()
     const findings = validateProcedure({ ...rear, steps }, varietySheet)
-    expect(performance.now() - started).toBeLessThan(30_000)
     expect(findings.filter((one) => one.code === 'procedure/figure-missing')).toHaveLength(6000)
     expect(findings.filter((one) => one.code === 'procedure/oil-not-measured')).toHaveLength(3000)
   })
