@@ -35,6 +35,13 @@ function leftLine({ catalogue, words }: CardContext, left: Quantity | undefined,
   return quoted(left.value < 0 ? words.past(shown) : words.remaining(shown), from)
 }
 
+/** How long a service that is due may still be put off. */
+function windowLine(context: CardContext, { state, overdueAfter }: PlannedDueLine, from: JsonPointer): Line {
+  const until = pointLine(context, overdueAfter, `${from}/overdueAfter`)
+  if (state !== 'due' || until.length === 0) return []
+  return [...ownWords(`${context.words.labels.overdueAfter} `), ...until]
+}
+
 function limitRow(
   context: CardContext,
   due: PlannedDue,
@@ -57,7 +64,7 @@ function limitRow(
     cell(pointLine(context, line.from, `${from}/from`)),
     cell(line.used === undefined ? [] : quantityLine(context, line.used, `${from}/used`)),
     cell(leftLine(context, line.left, `${from}/left`)),
-    cell(pointLine(context, line.duePoint, `${from}/duePoint`)),
+    cell(pointLine(context, line.duePoint, `${from}/duePoint`), windowLine(context, line, from)),
     cell(quoted(words.dueStates[line.state], `${from}/state`), decides ? ownWords(words.labels.decides) : []),
   ]
 }
@@ -79,6 +86,7 @@ const IN_TABLE: ReadonlySet<string> = new Set([
   'interval/by-meter',
   'interval/by-date',
   'interval/which-first',
+  'interval/window-left',
   'interval/not-tracked',
 ])
 

@@ -156,6 +156,7 @@ type CardLabel =
   | 'mustHold'
   | 'notTaken'
   | 'nothingTaken'
+  | 'overdueAfter'
   | 'nothingMissing'
   | 'oil'
   | 'opened'

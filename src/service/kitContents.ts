@@ -53,7 +53,7 @@ const PLAN: Shape = {
  * import { kitContents } from 'drivetrain-service/v1/service'
  * const part = { path: '/gearcases/front', gearcase: 'front differential' }
  * const oil = { part, figure: '', refill: '', instances: 1, choice: '80W-90 GL-5', needed: { value: 450, unit: 'mL' }, take: [], reasons: [] } as const
- * const plan = { machine: { log: 'one', name: 'One' }, oil: [oil, oil], seals: [], tightenings: [], tools: [], 'pan?': {} }
+ * const plan = { machine: { log: 'one', name: 'One' }, oil: [oil, oil], seals: [], tightenings: [], tools: [] }
  * // How much oil for two gearcases of 450 mL?
  * kitContents(plan).oil[0].volume.value // => 900
  * ```

@@ -54,6 +54,22 @@ describe('kits', () => {
       code: 0,
       out: 'Nothing is due.',
     })
+    const words = ['kits', 'examples/acre-26', '--machine', 'station-6', '--today', '2023-10-06']
+    const stale = await run(words)
+    expect(stale.code).toBe(0)
+    expect(stale.out).toMatch(
+      /^Cannot tell for Station 6\n {2}Whether the front axle oil change is due cannot/,
+    )
+    expect(stale.out).not.toContain('Nothing is due')
+    expect(JSON.parse((await run([...words, '--format', 'json'])).out)).toMatchObject({
+      kits: [],
+      open: [
+        {
+          machine: { id: 'station-6' },
+          reasons: [{ code: 'service/due-open' }, { code: 'service/due-open' }],
+        },
+      ],
+    })
     expect((await run(['kits'])).err).toMatch(/kits: name logs/)
     expect((await run(['kits', 'a.json'], { 'a.json': '{' })).code).toBe(1)
   })

@@ -1,7 +1,8 @@
-import type { Finding } from '../../finding.js'
+import type { Finding, Reason } from '../../finding.js'
 import { en } from '../../message/en/index.js'
+import { renderMessage } from '../../message/index.js'
 import { formatQuantity } from '../../quantity/index.js'
-import { groupKits, kitContents, leaveStock, orderList, planVisit } from '../../service/index.js'
+import { groupKits, type Kit, kitContents, leaveStock, orderList, planVisit } from '../../service/index.js'
 import type { Stock } from '../../spec/index.js'
 import { chooseDueOptions, chooseShelf, listMachines } from '../chooseMachine.js'
 import { readDocuments } from '../readDocuments.js'
@@ -11,6 +12,12 @@ import type { ExitCode } from '../runCommand.js'
 import { safeLine } from '../safeLine.js'
 import { UsageError } from '../usageError.js'
 import type { World } from '../world.js'
+
+/** A machine with a service that cannot be judged: no kit, and no all-clear either. */
+interface Open {
+  readonly machine: Kit['machine']
+  readonly reasons: readonly Reason[]
+}
 
 /** `kits`: what to take along for each machine with something due, and one order list for all. */
 export async function runKits(options: Options, world: World): Promise<ExitCode> {
@@ -22,6 +29,7 @@ export async function runKits(options: Options, world: World): Promise<ExitCode>
     return 1
   }
   const findings: Finding[] = []
+  const open: Open[] = []
   // Machines take from one shelf in turn, so that nothing is promised twice.
   const shelves = new Map<string, Stock>()
   const kits = listMachines(sets, options).flatMap(({ log, sheet, read }) => {
@@ -39,6 +47,12 @@ export async function runKits(options: Options, world: World): Promise<ExitCode>
       ...(stock === undefined ? {} : { stock }),
     })
     if (!planned.ok) findings.push(...planned.findings)
+    if (planned.ok) {
+      const reasons = planned.value.missing.flatMap(({ reason }) =>
+        reason.code === 'service/due-open' ? [reason] : [],
+      )
+      if (reasons.length > 0) open.push({ machine: { id: log.id, name: log.name }, reasons })
+    }
     if (planned.ok && stock !== undefined)
       shelves.set(`${read.name} ${stock.id}`, leaveStock(stock, planned.value))
     return planned.ok && planned.value.work.length > 0 ? [kitContents(planned.value)] : []
@@ -47,19 +61,34 @@ export async function runKits(options: Options, world: World): Promise<ExitCode>
   if (findings.length > 0) world.complain(renderFindings(locateFindings(findings, sets), 'text'))
   const code = findings.length > 0 ? 1 : 0
   if (options.format === 'json') {
-    world.print(JSON.stringify({ kits, groups: groupKits(kits), order }, null, 2))
+    world.print(JSON.stringify({ kits, groups: groupKits(kits), order, open }, null, 2))
     return code
+  }
+  printKits(kits, open, order, world)
+  return code
+}
+
+function printKits(kits: readonly Kit[], open: readonly Open[], order: Kit['buy'], world: World): void {
+  const oil = (volumes: Kit['oil']) => {
+    for (const { oil: name, volume } of volumes)
+      world.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${safeLine(name)}`)
+  }
+  const seals = (counts: Kit['seals']) => {
+    for (const { name, count } of counts) world.print(safeLine(`  ${count} ×  ${name}`))
   }
   for (const { machines, kit } of groupKits(kits)) {
     world.print(safeLine(`Kit for ${machines.map(({ name }) => name).join(', ')}`))
-    for (const { oil, volume } of kit.oil)
-      world.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${safeLine(oil)}`)
-    for (const { name, count } of kit.seals) world.print(safeLine(`  ${count} ×  ${name}`))
+    oil(kit.oil)
+    seals(kit.seals)
     for (const { name } of kit.tools) world.print(safeLine(`  ${name}`))
   }
-  world.print(kits.length === 0 ? 'Nothing is due.' : 'To order, for all kits')
-  for (const { oil, volume } of order.oil)
-    world.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${safeLine(oil)}`)
-  for (const { name, count } of order.seals) world.print(safeLine(`  ${count} ×  ${name}`))
-  return code
+  for (const { machine, reasons } of open) {
+    world.print(safeLine(`Cannot tell for ${machine.name}`))
+    for (const reason of reasons) world.print(safeLine(`  ${renderMessage(en, reason)}`))
+  }
+  if (kits.length > 0) {
+    world.print('To order, for all kits')
+    oil(order.oil)
+    seals(order.seals)
+  } else if (open.length === 0) world.print('Nothing is due.')
 }

@@ -68,6 +68,7 @@ export const cardWords: CardWords = {
     most: 'not above',
     mustHold: 'must hold',
     notTaken: 'Not this time',
+    overdueAfter: 'overdue after',
     nothingTaken: 'No service is taken up on this visit.',
     nothingMissing: 'Nothing: every figure of this visit is stated.',
     oil: 'Oil',
