@@ -300,6 +300,12 @@ describe('convert', () => {
     ['30-36 Nm', 'lbf·ft', /print 23–26 lbf·ft/],
     ['8.9 lb-ft', 'Nm', /print 12\.1 N·m/],
     ['6 degC', '°F', /= 42\.8.°F/],
+    // A tolerance is a difference of temperatures: 2 °C are 3.6 °F.
+    ['20 ± 2 °C', 'degF', /^20 ± 2.°C = 68 ± 3\.6.°F; print 68\.0 ± 3\.6.°F$/],
+    ['20 +2/-1 °C', 'K', /= 293\.15 −1 \+2.K; print 293 \+2\/−0.K$/],
+    // 2.2 × 9.80665, as a decimal and not as the double 2.2.
+    ['2.2 kgf·m', 'N.m', /= 21\.57463.N·m;/],
+    ['30-50 °C', 'degF', /= 86 … 122.°F/],
     [
       '20 ± 2 N·m',
       'kgf.m',

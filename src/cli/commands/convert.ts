@@ -1,8 +1,7 @@
 import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import {
-  convert,
-  figureToNumber,
+  convertFigure,
   formatNumber,
   formatQuantity,
   isUnit,
@@ -61,16 +60,24 @@ function assumedUnits(word: string): readonly Unit[] {
 
 /** Every figure exactly rounded, and what to print beside the first. */
 function describe(value: PrintedBand, unit: Unit): string {
-  const show = (figure: string): string =>
-    formatNumber(convert({ value: figureToNumber(figure), unit: value.unit }, unit).value, en.marks, {
-      atMost: 15,
-    })
+  const show = (figure: string, from = value.unit, to = unit): string =>
+    formatNumber(Number(convertFigure(figure, from, to).digits), en.marks, { atMost: 15 })
   const second = secondUnit(value, unit)
   const print = second === null ? '' : `; print ${formatQuantity(second, en.marks)}`
-  return `${describeFigures(value, show)} ${unitSymbol(unit)}${print}`
+  return `${describeFigures(value, show, (figure) => show(figure, stepUnit(value.unit), stepUnit(unit)))} ${unitSymbol(unit)}${print}`
 }
 
-function describeFigures(value: PrintedBand, show: (figure: string) => string): string {
+/** What a tolerance is counted in: a step of 1 °C is one of 1.8 °F, wherever the scales begin. */
+function stepUnit(unit: Unit): Unit {
+  const step = `${unit}_diff`
+  return isUnit(step) ? step : unit
+}
+
+function describeFigures(
+  value: PrintedBand,
+  show: (figure: string) => string,
+  showStep: (figure: string) => string,
+): string {
   switch (value.kind) {
     case 'nominal':
       return show(value.value)
@@ -78,7 +85,7 @@ function describeFigures(value: PrintedBand, show: (figure: string) => string): 
       return [value.min, value.max].map((end) => (end === undefined ? '' : show(end))).join(' … ')
     case 'nominal with tolerance':
       return value.minus === value.plus
-        ? `${show(value.value)} ± ${show(value.plus)}`
-        : `${show(value.value)} −${show(value.minus)} +${show(value.plus)}`
+        ? `${show(value.value)} ± ${showStep(value.plus)}`
+        : `${show(value.value)} −${showStep(value.minus)} +${showStep(value.plus)}`
   }
 }
