@@ -74,8 +74,8 @@ function factsOf(context: CardContext): CardModel['facts'] {
 /**
  * The service card of one visit, for printing and reading: which machine and variant, what is due and by what, the
  * figures, what to lay ready, the steps, and what is missing. Every figure carries the pointer of the place in the plan
- * that it came from; what has nothing to say is left out. It is data: {@link renderHtml}, {@link renderMarkdown} and {@link renderText} write it out,
- * {@link shortenCard} makes the expert's card of it.
+ * that it came from; what has nothing to say is left out. It is data: {@link renderHtml}, {@link renderMarkdown} and
+ * {@link renderText} write it out, {@link shortenCard} makes the expert's card of it.
  *
  * @param plan - from `planVisit`
  * @param catalogue - the language of every word on the card; import it from `/v1/message/en`

@@ -1,6 +1,6 @@
 /** The options that several commands have. */
 const LEVEL = `
-  --level LEVEL          findings from error, warning or info on make exit code 1 (default warning)`
+  --level LEVEL          error, warning or info: findings at or above it make exit code 1 (default warning)`
 const format = (...others: readonly string[]): string => `
   --format FORMAT        ${['text', ...others].join(', ').replace(/, ([a-z]+)$/, ' or $1')} (default text)`
 const FINDINGS = `${LEVEL}${format('json', 'sarif')}

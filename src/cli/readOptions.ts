@@ -115,9 +115,11 @@ function checkTaken(
   const taken: readonly string[] = ['help', ...takes]
   if (taken.includes(name)) return
   const near = suggestName(name, taken)
-  const problem = Object.hasOwn(FLAGS, name) ? 'has no meaning here' : 'is no option'
+  const problem = Object.hasOwn(FLAGS, name) ? 'has no meaning for this command' : 'is no option'
   const hint = near === undefined ? '' : `; perhaps --${near} is meant`
-  throw new UsageError(`${rawName} ${problem}${hint}. Taken are ${takes.map((one) => `--${one}`).join(', ')}`)
+  throw new UsageError(
+    `${rawName} ${problem}${hint}; the options here are ${takes.map((one) => `--${one}`).join(', ')}`,
+  )
 }
 
 const MINUS = /^\u2212(?=[0-9.])/

@@ -1,4 +1,5 @@
 import type { Finding } from '../finding.js'
+import { asDifference } from './asDifference.js'
 import type { QuantityCodes } from './codes.js'
 import { measureOf } from './measureOf.js'
 import type { Reading } from './readNumber.js'
@@ -112,9 +113,3 @@ const TROUBLE_CODES = {
   'a-ratio': 'quantity/unit-is-a-ratio',
   'another-case': 'quantity/unit-is-another-case',
 } as const satisfies { [trouble: string]: keyof QuantityCodes }
-
-function asDifference(unit: Unit): Unit {
-  if (unit === 'degC') return 'degC_diff'
-  if (unit === 'degF') return 'degF_diff'
-  return unit === 'K' ? 'K_diff' : unit
-}

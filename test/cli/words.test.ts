@@ -141,7 +141,7 @@ describe('each command', () => {
       for (const option of OPTIONS) {
         const world = memoryWorld()
         expect(await runCommand([name, `--${option}`, '\u0000'], world)).toBe(2)
-        if (!world.err.join('').includes(`--${option} has no meaning here`)) taken.push(option)
+        if (!world.err.join('').includes(`--${option} has no meaning for this command`)) taken.push(option)
       }
       expect(new Set(taken)).toEqual(named)
     },

@@ -173,17 +173,18 @@ describe('meters', () => {
     expect([same.state, same.lines[0]?.used]).toEqual(['not due', { value: 10, unit: 'h' }])
   })
 
+  const SWAP = {
+    kind: 'meter swap',
+    date: '2031-02-01',
+    meter: 'hours',
+    oldReading: 812,
+    newReading: 5,
+  } as const
+
   test('through a swap the due point is told as the new display shows it', () => {
-    const swap = {
-      kind: 'meter swap',
-      date: '2031-02-01',
-      meter: 'hours',
-      oldReading: 812,
-      newReading: 5,
-    } as const
     const verdict = judge(
       { repeat: stated({ hours: '100' }) },
-      { hours: [['2031-03-01', 45]], records: [{ date: '2031-01-01', hours: 780 }], events: [swap] },
+      { hours: [['2031-03-01', 45]], records: [{ date: '2031-01-01', hours: 780 }], events: [SWAP] },
       '2031-03-01',
     )
     // 32 h on the old meter and 40 h on the new one; 28 h left, at 73 h.
@@ -201,19 +202,12 @@ describe('meters', () => {
   })
 
   test('a display that was changed before the count began is not spoken of', () => {
-    const swap = {
-      kind: 'meter swap',
-      date: '2031-02-01',
-      meter: 'hours',
-      oldReading: 812,
-      newReading: 5,
-    } as const
     const log = {
       hours: [
         ['2031-01-01', 780],
         ['2031-04-01', 45],
       ],
-      events: [swap],
+      events: [SWAP],
     } as const
     const since = (date: string, hours: number) =>
       codes(

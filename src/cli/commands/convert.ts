@@ -1,5 +1,6 @@
 import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
+import { asDifference } from '../../quantity/asDifference.js'
 import {
   convertFigure,
   formatNumber,
@@ -60,17 +61,14 @@ function assumedUnits(word: string): readonly Unit[] {
 
 /** Every figure exactly rounded, and what to print beside the first. */
 function describe(value: PrintedBand, unit: Unit): string {
-  const show = (figure: string, from = value.unit, to = unit): string =>
+  const showFrom = (from: Unit, to: Unit) => (figure: string) =>
     formatNumber(Number(convertFigure(figure, from, to).digits), en.marks, { atMost: 15 })
+  const show = showFrom(value.unit, unit)
+  // A tolerance is a difference.
+  const showStep = showFrom(asDifference(value.unit), asDifference(unit))
   const second = secondUnit(value, unit)
   const print = second === null ? '' : `; print ${formatQuantity(second, en.marks)}`
-  return `${describeFigures(value, show, (figure) => show(figure, stepUnit(value.unit), stepUnit(unit)))} ${unitSymbol(unit)}${print}`
-}
-
-/** What a tolerance is counted in: a step of 1 °C is one of 1.8 °F, wherever the scales begin. */
-function stepUnit(unit: Unit): Unit {
-  const step = `${unit}_diff`
-  return isUnit(step) ? step : unit
+  return `${describeFigures(value, show, showStep)} ${unitSymbol(unit)}${print}`
 }
 
 function describeFigures(

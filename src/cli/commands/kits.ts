@@ -46,16 +46,15 @@ export async function runKits(options: Options, world: World): Promise<ExitCode>
       ...(toolbox === undefined ? {} : { toolbox }),
       ...(stock === undefined ? {} : { stock }),
     })
-    if (!planned.ok) findings.push(...planned.findings)
-    if (planned.ok) {
-      const reasons = planned.value.missing.flatMap(({ reason }) =>
-        reason.code === 'service/due-open' ? [reason] : [],
-      )
-      if (reasons.length > 0) open.push({ machine: { id: log.id, name: log.name }, reasons })
+    if (!planned.ok) {
+      findings.push(...planned.findings)
+      return []
     }
-    if (planned.ok && stock !== undefined)
-      shelves.set(`${read.name} ${stock.id}`, leaveStock(stock, planned.value))
-    return planned.ok && planned.value.work.length > 0 ? [kitContents(planned.value)] : []
+    const { missing, work } = planned.value
+    const reasons = missing.map(({ reason }) => reason).filter(({ code }) => code === 'service/due-open')
+    if (reasons.length > 0) open.push({ machine: { id: log.id, name: log.name }, reasons })
+    if (stock !== undefined) shelves.set(`${read.name} ${stock.id}`, leaveStock(stock, planned.value))
+    return work.length > 0 ? [kitContents(planned.value)] : []
   })
   const order = orderList(kits)
   if (findings.length > 0) world.complain(renderFindings(locateFindings(findings, sets), 'text'))

@@ -2,6 +2,7 @@ import type { Param } from '../../finding.js'
 import type { IntervalCodes } from '../../interval/codes.js'
 import type { DueLine, MeterQuantity } from '../../interval/dueVerdict.js'
 import type { Say, Texts } from '../catalogue.js'
+import { METER } from './meterNames.js'
 
 export const intervalTexts: Texts<IntervalCodes> = {
   'interval/by-meter': ({ state, printed, since, from, duePoint, now, left }, say) => {
@@ -121,7 +122,6 @@ const START: Readonly<Record<string, string>> = {
   rebuild: 'the rebuild',
   schedule: 'a service of the schedule',
 }
-const METER: Readonly<Record<string, string>> = { hours: 'the hour meter', distance: 'the odometer' }
 const LIMIT: Readonly<Record<string, string>> = {
   hours: 'hours',
   distance: 'distance',

@@ -1,6 +1,7 @@
 import type { ServiceCodes } from '../../service/codes.js'
 import type { PartName } from '../../service/visitPlan.js'
 import type { Texts } from '../catalogue.js'
+import { METER } from './meterNames.js'
 
 const ROLES: Readonly<Record<string, string>> = {
   refill: 'the refill quantity',
@@ -146,7 +147,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/cure-not-stated': ({ product }) =>
     `How long the ${product} cures is not stated: see the manual and its label.`,
   'service/reading-stale': ({ meter, date, days, staleAfter }, say) =>
-    `The last reading of the ${meter === 'hours' ? 'hour meter' : 'odometer'} is ${say.count(days, 'day', 'days')} old (${say.date(date)}); one older than ${say.count(staleAfter, 'day', 'days')} never supports “not due”. Read it again.`,
+    `The last reading of ${METER[meter] ?? meter} is ${say.count(days, 'day', 'days')} old (${say.date(date)}); one older than ${say.count(staleAfter, 'day', 'days')} never supports “not due”. Read it again.`,
   'service/time-sum': ({ steps, minutes, waitMinutes }, say) =>
     `${say.count(steps, 'step', 'steps')}: ${say.count(minutes, 'minute', 'minutes')} of work and ${say.count(waitMinutes, 'minute', 'minutes')} of waiting, a house estimate.`,
   'service/time-open': ({ count }, say) =>

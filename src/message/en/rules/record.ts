@@ -1,5 +1,6 @@
 import type { RoomRuleCodes } from '../../../rules/codes.js'
 import type { Texts } from '../../catalogue.js'
+import { METER } from '../meterNames.js'
 import { meantWords } from './meantWords.js'
 
 /** Rules on what was done. */
@@ -25,7 +26,7 @@ export const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
   'record/reading-against-log': ({ reason }, say) =>
     `This reading does not go with the machine's log. ${say.reason(reason)}`,
   'record/reading-missing': ({ meter }) =>
-    `The reading of the ${meter === 'hours' ? 'hour meter' : 'odometer'} is missing, so the next service by it cannot be counted from here.`,
+    `The reading of ${METER[meter] ?? meter} is missing, so the next service by it cannot be counted from here.`,
   'record/refill-not-noted': ({ gearcase }) =>
     `${gearcase}: an oil change without a refilled quantity. Look at the level, then write down what went in.`,
   'record/refill-outside-tolerance': ({ gearcase, reason }, say) => `${gearcase}: ${say.reason(reason)}`,
