@@ -4,6 +4,7 @@ import { chooseContainers } from '../../src/fill/index.js'
 import { MOST_TRIED, searchContainers } from '../../src/fill/searchContainers.js'
 import type { Quantity, VolumeUnit } from '../../src/quantity/unit.js'
 import type { OilContainer } from '../../src/spec/stock.js'
+import { law } from '../support/law.js'
 
 const container = (
   size: number,
@@ -152,34 +153,31 @@ describe('laws', () => {
   )
 
   it('equals brute force over every combination (law)', () => {
-    fc.assert(
-      fc.property(kinds, fc.integer({ min: 1, max: 120 }), (shelf, need) => {
-        let best: [number, number] | undefined
-        const visit = (at: number, sum: number, number: number): void => {
-          const kind = shelf[at]
-          if (kind === undefined) {
-            const better =
-              best === undefined || sum - need < best[0] || (sum - need === best[0] && number < best[1])
-            if (sum >= need && better) best = [sum - need, number]
-            return
-          }
-          for (let count = 0; count <= kind.count; count += 1)
-            visit(at + 1, sum + count * kind.size, number + count)
+    law(200, kinds, fc.integer({ min: 1, max: 120 }), (shelf, need) => {
+      let best: [number, number] | undefined
+      const visit = (at: number, sum: number, number: number): void => {
+        const kind = shelf[at]
+        if (kind === undefined) {
+          const better =
+            best === undefined || sum - need < best[0] || (sum - need === best[0] && number < best[1])
+          if (sum >= need && better) best = [sum - need, number]
+          return
         }
-        visit(0, 0, 0)
-        const found = searchContainers(
-          BigInt(need),
-          shelf.map(({ size, count }) => ({ size: BigInt(size), count })),
-        )
-        const got = found && [Number(found.total) - need, found.counts.reduce((sum, count) => sum + count, 0)]
-        expect(got).toEqual(best)
-        if (found) {
-          const total = found.counts.reduce((sum, count, place) => sum + count * (shelf[place]?.size ?? 0), 0)
-          expect(total).toBe(Number(found.total))
-        }
-      }),
-      { numRuns: 2000 },
-    )
+        for (let count = 0; count <= kind.count; count += 1)
+          visit(at + 1, sum + count * kind.size, number + count)
+      }
+      visit(0, 0, 0)
+      const found = searchContainers(
+        BigInt(need),
+        shelf.map(({ size, count }) => ({ size: BigInt(size), count })),
+      )
+      const got = found && [Number(found.total) - need, found.counts.reduce((sum, count) => sum + count, 0)]
+      expect(got).toEqual(best)
+      if (found) {
+        const total = found.counts.reduce((sum, count, place) => sum + count * (shelf[place]?.size ?? 0), 0)
+        expect(total).toBe(Number(found.total))
+      }
+    })
   })
 
   it('taken and left over are what the shelf gives, and never more than it has (law)', () => {
@@ -191,42 +189,38 @@ describe('laws', () => {
         opened: fc.integer({ min: 0, max: 40 }),
       }),
     )
-    fc.assert(
-      fc.property(shelf, fc.integer({ min: 1, max: 400 }), (pieces, need) => {
-        const stock = Object.fromEntries(
-          Object.entries(pieces).map(([id, { size, count, opened }]) => [
-            id,
-            container(size, 'mL', count, opened),
-          ]),
-        )
-        const choice = chooseContainers(stock, { value: need, unit: 'mL' })
-        let taken = 0
-        for (const { id, opened, full } of choice.use) {
-          expect(full).toBeLessThanOrEqual(pieces[id]?.count ?? 0)
-          expect(opened?.value ?? 0).toBeLessThanOrEqual(pieces[id]?.opened ?? 0)
-          taken += (opened?.value ?? 0) + full * (pieces[id]?.size ?? 0)
-        }
-        const bought = choice.buy.reduce((sum, { id, count }) => sum + count * (pieces[id]?.size ?? 0), 0)
-        if (choice.answer === 'short') expect(taken).toBe(need - (choice.short?.value ?? 0))
-        const openedLeft = choice.use.every(({ full }) => full === 0) && choice.answer === 'enough'
-        if (!openedLeft && Object.keys(pieces).length > 0)
-          expect(taken + bought - need).toBe(choice.leftOver.value)
-        expect(choice.answer === 'short').toBe(choice.short !== undefined)
-      }),
-    )
+    law(50, shelf, fc.integer({ min: 1, max: 400 }), (pieces, need) => {
+      const stock = Object.fromEntries(
+        Object.entries(pieces).map(([id, { size, count, opened }]) => [
+          id,
+          container(size, 'mL', count, opened),
+        ]),
+      )
+      const choice = chooseContainers(stock, { value: need, unit: 'mL' })
+      let taken = 0
+      for (const { id, opened, full } of choice.use) {
+        expect(full).toBeLessThanOrEqual(pieces[id]?.count ?? 0)
+        expect(opened?.value ?? 0).toBeLessThanOrEqual(pieces[id]?.opened ?? 0)
+        taken += (opened?.value ?? 0) + full * (pieces[id]?.size ?? 0)
+      }
+      const bought = choice.buy.reduce((sum, { id, count }) => sum + count * (pieces[id]?.size ?? 0), 0)
+      if (choice.answer === 'short') expect(taken).toBe(need - (choice.short?.value ?? 0))
+      const openedLeft = choice.use.every(({ full }) => full === 0) && choice.answer === 'enough'
+      if (!openedLeft && Object.keys(pieces).length > 0)
+        expect(taken + bought - need).toBe(choice.leftOver.value)
+      expect(choice.answer === 'short').toBe(choice.short !== undefined)
+    })
   })
 
   it('does not care in which unit the same need is stated (law)', () => {
     const shelf = { quart: container(1, 'qt_us', 9), litre: container(1, 'L', 9) }
-    fc.assert(
-      fc.property(fc.integer({ min: 1, max: 9000 }), (need) => {
-        const [inMl, inL] = [
-          chooseContainers(shelf, { value: String(need), unit: 'mL' }),
-          chooseContainers(shelf, { value: need / 1000, unit: 'L' }),
-        ]
-        expect(inL.use).toEqual(inMl.use)
-      }),
-    )
+    law(50, fc.integer({ min: 1, max: 9000 }), (need) => {
+      const [inMl, inL] = [
+        chooseContainers(shelf, { value: String(need), unit: 'mL' }),
+        chooseContainers(shelf, { value: need / 1000, unit: 'L' }),
+      ]
+      expect(inL.use).toEqual(inMl.use)
+    })
   })
 
   it('too many combinations: a good choice, and it says that it was not the last word', () => {

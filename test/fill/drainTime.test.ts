@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type DrainQuestion, drainTime } from '../../src/fill/index.js'
+import { law } from '../support/law.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' }) as const
 const question = (more: Partial<DrainQuestion> = {}): DrainQuestion => ({
@@ -59,36 +60,32 @@ describe('drainTime', () => {
       depth: fc.double({ min: 10, max: 300, noNaN: true }),
       viscosity: fc.double({ min: 5, max: 5000, noNaN: true }),
     })
-    fc.assert(
-      fc.property(inputs, ({ bore, length, depth, viscosity }) => {
-        const { least, straight } = times({
-          opening: { bore: mm(bore), length: mm(length) },
-          depth: mm(depth),
-          kinematicViscosity: { value: viscosity, unit: 'mm2/s' },
-        })
-        const [d, l, z] = [bore / 1000, length / 1000, depth / 1000]
-        const viscous = (32 * viscosity * 1e-6 * l) / d ** 2
-        const speed = (at: number) => -viscous + Math.sqrt(viscous ** 2 + 2 * 9.80665 * (at + l))
-        const count = 2000
-        let sum = 1 / speed(0) + 1 / speed(z)
-        for (let place = 1; place < count; place += 1)
-          sum += (place % 2 === 0 ? 2 : 4) / speed((z * place) / count)
-        const expected = (0.001 / z / ((Math.PI / 4) * d ** 2)) * ((sum * z) / count / 3)
-        expect(Math.abs(straight / expected - 1)).toBeLessThan(1e-6)
-        expect(straight).toBeGreaterThanOrEqual(least)
-      }),
-    )
+    law(50, inputs, ({ bore, length, depth, viscosity }) => {
+      const { least, straight } = times({
+        opening: { bore: mm(bore), length: mm(length) },
+        depth: mm(depth),
+        kinematicViscosity: { value: viscosity, unit: 'mm2/s' },
+      })
+      const [d, l, z] = [bore / 1000, length / 1000, depth / 1000]
+      const viscous = (32 * viscosity * 1e-6 * l) / d ** 2
+      const speed = (at: number) => -viscous + Math.sqrt(viscous ** 2 + 2 * 9.80665 * (at + l))
+      const count = 2000
+      let sum = 1 / speed(0) + 1 / speed(z)
+      for (let place = 1; place < count; place += 1)
+        sum += (place % 2 === 0 ? 2 : 4) / speed((z * place) / count)
+      const expected = (0.001 / z / ((Math.PI / 4) * d ** 2)) * ((sum * z) / count / 3)
+      expect(Math.abs(straight / expected - 1)).toBeLessThan(1e-6)
+      expect(straight).toBeGreaterThanOrEqual(least)
+    })
   })
 
   it('thicker oil and a narrower hole take longer (law)', () => {
-    fc.assert(
-      fc.property(fc.double({ min: 10, max: 2000, noNaN: true }), (viscosity) => {
-        const at = (value: number, bore = 16) =>
-          times({ kinematicViscosity: { value, unit: 'mm2/s' }, opening: { bore: mm(bore), length: mm(12) } })
-        expect(at(viscosity * 1.1).least).toBeGreaterThan(at(viscosity).least)
-        expect(at(viscosity, 14).straight).toBeGreaterThan(at(viscosity).straight)
-      }),
-    )
+    law(50, fc.double({ min: 10, max: 2000, noNaN: true }), (viscosity) => {
+      const at = (value: number, bore = 16) =>
+        times({ kinematicViscosity: { value, unit: 'mm2/s' }, opening: { bore: mm(bore), length: mm(12) } })
+      expect(at(viscosity * 1.1).least).toBeGreaterThan(at(viscosity).least)
+      expect(at(viscosity, 14).straight).toBeGreaterThan(at(viscosity).straight)
+    })
   })
 
   it('misuse throws', () => {

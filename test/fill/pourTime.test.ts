@@ -10,6 +10,7 @@ import {
 } from '../../src/fill/hoseFlow.js'
 import { type PourQuestion, type PourTime, pourTime } from '../../src/fill/index.js'
 import { BOOK_GRAVITY, WATER_TANK, WHITE_6_17B, WHITE_6_27 } from '../published/flowThroughTubes.js'
+import { law } from '../support/law.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' }) as const
 const mL = (value: number) => ({ value, unit: 'mL' }) as const
@@ -197,46 +198,39 @@ describe('closed forms', () => {
   })
 
   it('a cylinder’s logarithm equals Simpson’s rule over the depth, with and without correction (law)', () => {
-    fc.assert(
-      fc.property(sizes, fc.constantFrom(0, 1.1), (size, kinetic) => {
-        const flow = flowOf({ ...size, drop: size.length * size.slant }, kinetic)
-        const ratio = (flow.topDiameter / flow.bore) ** 2
-        const simpson = sum(2000, flow.depth, (z) => ratio / speedUnder(flow, flow.drop + z, flow.length))
-        expect(relative(emptyingTime(flow, funnelVolume(flow)), simpson)).toBeLessThan(1e-9)
-      }),
-      { numRuns: 50 },
-    )
+    law(50, sizes, fc.constantFrom(0, 1.1), (size, kinetic) => {
+      const flow = flowOf({ ...size, drop: size.length * size.slant }, kinetic)
+      const ratio = (flow.topDiameter / flow.bore) ** 2
+      const simpson = sum(2000, flow.depth, (z) => ratio / speedUnder(flow, flow.drop + z, flow.length))
+      expect(relative(emptyingTime(flow, funnelVolume(flow)), simpson)).toBeLessThan(1e-9)
+    })
   })
 
   it('a cone’s integral equals its polynomial and logarithm, plain law (law)', () => {
-    fc.assert(
-      fc.property(sizes, (size) => {
-        const flow = flowOf({ ...size, shape: 'cone', drop: size.length * size.slant }, 0)
-        // ∫ (d + kz)²/(h + z) dz with u = h + z: (d − kh)²·ln + 2k(d − kh)·Z + k²·(u² − h²)/2
-        const k = (flow.topDiameter - flow.bore) / flow.depth
-        const { drop: h, depth: z, bore: d } = flow
-        const shift = d - k * h
-        const integral =
-          shift ** 2 * Math.log1p(z / h) + 2 * k * shift * z + (k ** 2 * ((h + z) ** 2 - h ** 2)) / 2
-        const expected = ((32 * flow.viscosity * flow.length) / (9.80665 * d ** 4)) * integral
-        expect(relative(emptyingTime(flow, funnelVolume(flow)), expected)).toBeLessThan(1e-6)
-      }),
-      { numRuns: 100 },
-    )
+    law(50, sizes, (size) => {
+      const flow = flowOf({ ...size, shape: 'cone', drop: size.length * size.slant }, 0)
+      // ∫ (d + kz)²/(h + z) dz with u = h + z: (d − kh)²·ln + 2k(d − kh)·Z + k²·(u² − h²)/2
+      const k = (flow.topDiameter - flow.bore) / flow.depth
+      const { drop: h, depth: z, bore: d } = flow
+      const shift = d - k * h
+      const integral =
+        shift ** 2 * Math.log1p(z / h) + 2 * k * shift * z + (k ** 2 * ((h + z) ** 2 - h ** 2)) / 2
+      const expected = ((32 * flow.viscosity * flow.length) / (9.80665 * d ** 4)) * integral
+      expect(relative(emptyingTime(flow, funnelVolume(flow)), expected)).toBeLessThan(1e-6)
+    })
   })
 
   it('level and volume undo each other, cylinder and cone (law)', () => {
-    fc.assert(
-      fc.property(
-        sizes,
-        fc.constantFrom('cylinder', 'cone'),
-        fc.double({ min: 0.001, max: 1, noNaN: true }),
-        (size, shape, share) => {
-          const flow = flowOf({ ...size, shape: shape as 'cone' }, 0)
-          const level = flow.depth * share
-          expect(relative(levelOf(flow, funnelVolume(flow, level)), level)).toBeLessThan(1e-9)
-        },
-      ),
+    law(
+      50,
+      sizes,
+      fc.constantFrom('cylinder', 'cone'),
+      fc.double({ min: 0.001, max: 1, noNaN: true }),
+      (size, shape, share) => {
+        const flow = flowOf({ ...size, shape: shape as 'cone' }, 0)
+        const level = flow.depth * share
+        expect(relative(levelOf(flow, funnelVolume(flow, level)), level)).toBeLessThan(1e-9)
+      },
     )
   })
 
@@ -290,24 +284,19 @@ describe('laws of scale', () => {
       volume: fc.double({ min: 300, max: 1500, noNaN: true }),
       shape: fc.constantFrom('cylinder', 'cone' as const),
     })
-    fc.assert(
-      fc.property(inputs, (plain) => {
-        const base = pour({ ...plain, shape: plain.shape as 'cone', diameter: 180 })
-        const more = (change: Plain) =>
-          pour({ ...plain, shape: plain.shape as 'cone', diameter: 180, ...change }).total.value
-        expect(more({ viscosity: plain.viscosity * 1.1 })).toBeGreaterThan(base.total.value)
-        expect(more({ volume: plain.volume * 1.1 })).toBeGreaterThan(base.total.value)
-        expect(more({ length: 1800, drop: 1500 })).toBeGreaterThan(base.total.value)
-        for (const part of [base.hoseFills, base.funnelEmpties]) {
-          expect(part.time.value).toBeGreaterThanOrEqual(part.uncorrected.value)
-        }
-        const { hoseFills, funnelEmpties, hoseEmpties } = base
-        expect(base.total.value).toBe(
-          hoseFills.time.value + funnelEmpties.time.value + hoseEmpties.time.value,
-        )
-      }),
-      { numRuns: 60 },
-    )
+    law(50, inputs, (plain) => {
+      const base = pour({ ...plain, shape: plain.shape as 'cone', diameter: 180 })
+      const more = (change: Plain) =>
+        pour({ ...plain, shape: plain.shape as 'cone', diameter: 180, ...change }).total.value
+      expect(more({ viscosity: plain.viscosity * 1.1 })).toBeGreaterThan(base.total.value)
+      expect(more({ volume: plain.volume * 1.1 })).toBeGreaterThan(base.total.value)
+      expect(more({ length: 1800, drop: 1500 })).toBeGreaterThan(base.total.value)
+      for (const part of [base.hoseFills, base.funnelEmpties]) {
+        expect(part.time.value).toBeGreaterThanOrEqual(part.uncorrected.value)
+      }
+      const { hoseFills, funnelEmpties, hoseEmpties } = base
+      expect(base.total.value).toBe(hoseFills.time.value + funnelEmpties.time.value + hoseEmpties.time.value)
+    })
   })
 
   it('units do not matter (law)', () => {
@@ -428,13 +417,10 @@ describe('what is refused', () => {
       viscosity: fc.double({ min: 0.1, max: 2e7, noNaN: true }),
       volume: fc.double({ min: 0.01, max: 1e6, noNaN: true }),
     })
-    fc.assert(
-      fc.property(inputs, ({ slant, shape, ...rest }) => {
-        const answer = pourTime(question({ ...rest, shape: shape as 'cone', drop: rest.length * slant }))
-        expect(JSON.stringify(answer)).not.toContain('null')
-        if (answer.kind === 'pour time') expect(answer.total.value).toBeGreaterThan(0)
-      }),
-      { numRuns: 150 },
-    )
+    law(50, inputs, ({ slant, shape, ...rest }) => {
+      const answer = pourTime(question({ ...rest, shape: shape as 'cone', drop: rest.length * slant }))
+      expect(JSON.stringify(answer)).not.toContain('null')
+      if (answer.kind === 'pour time') expect(answer.total.value).toBeGreaterThan(0)
+    })
   })
 })

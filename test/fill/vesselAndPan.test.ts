@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { checkPan, chooseVessel } from '../../src/fill/index.js'
 import type { VolumeUnit } from '../../src/quantity/unit.js'
 import type { MeasuringVessel } from '../../src/spec/toolbox.js'
+import { law } from '../support/law.js'
 
 const vessel = (
   size: number,
@@ -108,35 +109,34 @@ describe('chooseVessel', () => {
       fc.constantFrom('a', 'b', 'c'),
       fc.record({ steps: fc.integer({ min: 1, max: 60 }), graduation: fc.integer({ min: 1, max: 50 }) }),
     )
-    fc.assert(
-      fc.property(
-        vessels,
-        fc.integer({ min: 1, max: 2000 }),
-        fc.integer({ min: 0, max: 60 }),
-        (set, need, tolerance) => {
-          const choice = chooseVessel(
-            Object.fromEntries(
-              Object.entries(set).map(([id, { steps, graduation }]) => [
-                id,
-                vessel(steps * graduation, graduation),
-              ]),
-            ),
-            mL(need),
-            mL(tolerance),
-          )
-          if (choice.answer !== 'fits') return
-          const { steps, graduation } = set[choice.vessel ?? ''] ?? { steps: 0, graduation: 1 }
-          const total = marks(choice).reduce((sum, mark) => sum + mark, 0)
-          for (const mark of marks(choice)) {
-            expect(mark % graduation).toBe(0)
-            expect(mark).toBeGreaterThan(0)
-            expect(mark).toBeLessThanOrEqual(steps * graduation)
-          }
-          expect(choice.difference?.value).toBe(total - need)
-          expect(choice.error?.value).toBe(Math.abs(total - need) + (choice.marks.length * graduation) / 2)
-          expect(choice.error?.value).toBeLessThanOrEqual(tolerance)
-        },
-      ),
+    law(
+      50,
+      vessels,
+      fc.integer({ min: 1, max: 2000 }),
+      fc.integer({ min: 0, max: 60 }),
+      (set, need, tolerance) => {
+        const choice = chooseVessel(
+          Object.fromEntries(
+            Object.entries(set).map(([id, { steps, graduation }]) => [
+              id,
+              vessel(steps * graduation, graduation),
+            ]),
+          ),
+          mL(need),
+          mL(tolerance),
+        )
+        if (choice.answer !== 'fits') return
+        const { steps, graduation } = set[choice.vessel ?? ''] ?? { steps: 0, graduation: 1 }
+        const total = marks(choice).reduce((sum, mark) => sum + mark, 0)
+        for (const mark of marks(choice)) {
+          expect(mark % graduation).toBe(0)
+          expect(mark).toBeGreaterThan(0)
+          expect(mark).toBeLessThanOrEqual(steps * graduation)
+        }
+        expect(choice.difference?.value).toBe(total - need)
+        expect(choice.error?.value).toBe(Math.abs(total - need) + (choice.marks.length * graduation) / 2)
+        expect(choice.error?.value).toBeLessThanOrEqual(tolerance)
+      },
     )
   })
 
@@ -215,16 +215,12 @@ describe('checkPan', () => {
   it('a larger pan never makes it worse, and the order does not matter (law)', () => {
     const rank = { 'large enough': 2, 'empty between': 1, 'too small': 0 }
     const volumes = fc.array(fc.integer({ min: 0, max: 50 }), { maxLength: 5 })
-    fc.assert(
-      fc.property(volumes, fc.integer({ min: 1, max: 120 }), (list, size) => {
-        const ask = (value: number, order: number[]) => checkPan({ pan: pan(value) }, order.map(L))
-        expect(ask(size, [...list].reverse())).toEqual(ask(size, list))
-        expect(rank[ask(size + 1, list).answer]).toBeGreaterThanOrEqual(rank[ask(size, list).answer])
-        expect(ask(size, list).answer === 'large enough').toBe(
-          list.reduce((sum, one) => sum + one, 0) <= size,
-        )
-      }),
-    )
+    law(50, volumes, fc.integer({ min: 1, max: 120 }), (list, size) => {
+      const ask = (value: number, order: number[]) => checkPan({ pan: pan(value) }, order.map(L))
+      expect(ask(size, [...list].reverse())).toEqual(ask(size, list))
+      expect(rank[ask(size + 1, list).answer]).toBeGreaterThanOrEqual(rank[ask(size, list).answer])
+      expect(ask(size, list).answer === 'large enough').toBe(list.reduce((sum, one) => sum + one, 0) <= size)
+    })
   })
 
   it.each([

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { computeDue, type DueOptions, type DueQuestion, type DueVerdict } from '../../src/interval/index.js'
 import type { Interval, MachineLog, Resolved } from '../../src/spec/index.js'
+import { law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'
 import { type LogParts, log, OPTIONS, question, stated } from './support/machine.js'
 
@@ -525,67 +526,58 @@ describe('laws', () => {
     ).state
 
   test('meters agree with whole numbers, whatever binary fractions say', () => {
-    fc.assert(
-      fc.property(machine, ({ start, used, every }) => {
-        expect(state(start, used, every)).toBe(used > every ? 'overdue' : used === every ? 'due' : 'not due')
-      }),
-      { numRuns: 3000 },
-    )
+    law(300, machine, ({ start, used, every }) => {
+      expect(state(start, used, every)).toBe(used > every ? 'overdue' : used === every ? 'due' : 'not due')
+    })
   })
 
   test('more use never makes it less due', () => {
     const rank = ['overdue', 'due', 'cannot tell', 'due soon', 'not due']
-    fc.assert(
-      fc.property(machine, fc.integer({ min: 0, max: 1000 }), ({ start, used, every }, more) => {
-        return rank.indexOf(state(start, used + more, every)) <= rank.indexOf(state(start, used, every))
-      }),
-    )
+    law(50, machine, fc.integer({ min: 0, max: 1000 }), ({ start, used, every }, more) => {
+      return rank.indexOf(state(start, used + more, every)) <= rank.indexOf(state(start, used, every))
+    })
   })
 
   test('the order of readings and records does not matter, and nothing given is changed', () => {
     const readings = fc.uniqueArray(fc.integer({ min: 1, max: 28 }), { minLength: 1, maxLength: 8 })
-    fc.assert(
-      fc.property(readings, fc.infiniteStream(fc.nat()), (days, random) => {
-        const day = (n: number) => `2031-02-${String(n).padStart(2, '0')}`
-        const hours = days.map((n) => [day(n), n * 3] as const)
-        const records = days.map((n) => ({ date: day(n), hours: n * 3 }))
-        const shuffle = <T>(list: readonly T[]): T[] =>
-          list
-            .map((item) => [random.next().value, item] as const)
-            .sort(([a], [b]) => a - b)
-            .map(([, item]) => item)
-        const sorted = days.toSorted((one, other) => one - other)
-        const base = judge(
-          every250,
-          {
-            hours: sorted.map((n) => [day(n), n * 3] as const),
-            records: sorted.map((n) => ({ date: day(n), hours: n * 3 })),
-          },
-          '2031-03-01',
-        )
-        const parts = { hours: shuffle(hours), records: shuffle(records) }
-        const asked = question(every250, log(parts), '2031-03-01')
-        const copy = structuredClone(asked)
-        expect(computeDue(asked, OPTIONS)).toEqual(base)
-        expect(asked).toEqual(copy)
-      }),
-    )
+    law(50, readings, fc.infiniteStream(fc.nat()), (days, random) => {
+      const day = (n: number) => `2031-02-${String(n).padStart(2, '0')}`
+      const hours = days.map((n) => [day(n), n * 3] as const)
+      const records = days.map((n) => ({ date: day(n), hours: n * 3 }))
+      const shuffle = <T>(list: readonly T[]): T[] =>
+        list
+          .map((item) => [random.next().value, item] as const)
+          .sort(([a], [b]) => a - b)
+          .map(([, item]) => item)
+      const sorted = days.toSorted((one, other) => one - other)
+      const base = judge(
+        every250,
+        {
+          hours: sorted.map((n) => [day(n), n * 3] as const),
+          records: sorted.map((n) => ({ date: day(n), hours: n * 3 })),
+        },
+        '2031-03-01',
+      )
+      const parts = { hours: shuffle(hours), records: shuffle(records) }
+      const asked = question(every250, log(parts), '2031-03-01')
+      const copy = structuredClone(asked)
+      expect(computeDue(asked, OPTIONS)).toEqual(base)
+      expect(asked).toEqual(copy)
+    })
   })
 
   test('a verdict is plain JSON', () => {
-    fc.assert(
-      fc.property(machine, ({ start, used, every }) => {
-        const verdict = judge(
-          { repeat: stated({ hours: String(every / 1000), period: 'P6M' }) },
-          {
-            hours: [['2031-03-12', (start + used) / 1000]],
-            records: [{ date: '2031-02-01', hours: start / 1000 }],
-          },
-          '2031-03-12',
-        )
-        expect(JSON.parse(JSON.stringify(verdict))).toEqual(verdict)
-      }),
-    )
+    law(50, machine, ({ start, used, every }) => {
+      const verdict = judge(
+        { repeat: stated({ hours: String(every / 1000), period: 'P6M' }) },
+        {
+          hours: [['2031-03-12', (start + used) / 1000]],
+          records: [{ date: '2031-02-01', hours: start / 1000 }],
+        },
+        '2031-03-12',
+      )
+      expect(JSON.parse(JSON.stringify(verdict))).toEqual(verdict)
+    })
   })
 })
 

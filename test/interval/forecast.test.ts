@@ -8,6 +8,7 @@ import {
   forecastDue,
 } from '../../src/interval/meters/index.js'
 import { SEN_1968, SMALL } from '../published/sen1968.js'
+import { law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'
 import { backTest, GENERATORS } from './support/backTest.js'
 import { log } from './support/machine.js'
@@ -39,36 +40,33 @@ describe('Theil–Sen', () => {
 
   test('points on a line give it back, and limits lie on both sides', () => {
     const points = fc.uniqueArray(fc.integer({ min: -1000, max: 1000 }), { minLength: 2, maxLength: 30 })
-    fc.assert(
-      fc.property(
-        points,
-        fc.integer({ min: -50, max: 50 }),
-        fc.integer({ min: -99, max: 99 }),
-        (x, slope, intercept) => {
-          const fit = fitTheilSen(
-            x,
-            x.map((at) => slope * at + intercept),
-            0.8,
-          )
-          expect([fit?.slope, fit?.low, fit?.high]).toEqual([slope, slope, slope])
-          expect(fit?.intercept).toBe(intercept)
-        },
-      ),
+    law(
+      50,
+      points,
+      fc.integer({ min: -50, max: 50 }),
+      fc.integer({ min: -99, max: 99 }),
+      (x, slope, intercept) => {
+        const fit = fitTheilSen(
+          x,
+          x.map((at) => slope * at + intercept),
+          0.8,
+        )
+        expect([fit?.slope, fit?.low, fit?.high]).toEqual([slope, slope, slope])
+        expect(fit?.intercept).toBe(intercept)
+      },
     )
     const pairs = fc.array(fc.tuple(fc.integer({ min: 0, max: 99 }), fc.integer({ min: 0, max: 99 })), {
       minLength: 2,
       maxLength: 25,
     })
-    fc.assert(
-      fc.property(pairs, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (list, confidence) => {
-        const fit = fitTheilSen(
-          list.map(([x]) => x),
-          list.map(([, y]) => y),
-          confidence,
-        )
-        return fit === undefined || (fit.low <= fit.slope && fit.slope <= fit.high)
-      }),
-    )
+    law(50, pairs, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (list, confidence) => {
+      const fit = fitTheilSen(
+        list.map(([x]) => x),
+        list.map(([, y]) => y),
+        confidence,
+      )
+      return fit === undefined || (fit.low <= fit.slope && fit.slope <= fit.high)
+    })
   })
 
   test('misuse throws', () => {
@@ -298,27 +296,26 @@ describe('forecastDue', () => {
       minLength: 1,
       maxLength: 20,
     })
-    fc.assert(
-      fc.property(
-        gaps,
-        fc.integer({ min: 1, max: 3000 }),
-        fc.constantFrom(OPTIONS, LINE),
-        (list, left, options) => {
-          let day = 0
-          let tenths = 0
-          const hours: (readonly [string, number])[] = [['2031-01-01', 0]]
-          for (const [days, used] of list) {
-            day += days
-            tenths += Math.min(used, days * 240)
-            hours.push([addDays('2031-01-01', day), tenths / 10])
-          }
-          const today = addDays('2031-01-01', day)
-          const forecast = ask({ hours }, (tenths + left) / 10, today, options)
-          if (forecast.kind !== 'forecast') return
-          const { early = forecast.likely, likely, late = likely } = forecast
-          expect(today <= early && early <= likely && likely <= late).toBe(true)
-        },
-      ),
+    law(
+      50,
+      gaps,
+      fc.integer({ min: 1, max: 3000 }),
+      fc.constantFrom(OPTIONS, LINE),
+      (list, left, options) => {
+        let day = 0
+        let tenths = 0
+        const hours: (readonly [string, number])[] = [['2031-01-01', 0]]
+        for (const [days, used] of list) {
+          day += days
+          tenths += Math.min(used, days * 240)
+          hours.push([addDays('2031-01-01', day), tenths / 10])
+        }
+        const today = addDays('2031-01-01', day)
+        const forecast = ask({ hours }, (tenths + left) / 10, today, options)
+        if (forecast.kind !== 'forecast') return
+        const { early = forecast.likely, likely, late = likely } = forecast
+        expect(today <= early && early <= likely && likely <= late).toBe(true)
+      },
     )
   })
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { DUE_STATES, type DueListEntry, listDueByDay } from '../../src/interval/fleet/index.js'
+import { law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'
 
 const entry = (
@@ -49,21 +50,20 @@ describe('listDueByDay', () => {
         dueOn: fc.constantFrom('2031-01-01', '2031-01-02'),
       }),
     })
-    fc.assert(
-      fc.property(
-        fc.uniqueArray(any, {
-          selector: (e) => JSON.stringify([e.machine, e.place, e.service, e.gearcase, e.instance]),
-        }),
-        (entries) => {
-          const list = listDueByDay(entries)
-          const all = [list.now, ...list.later, list.cannotTell].flatMap(({ places }) =>
-            places.flatMap((place) => place.entries),
-          )
-          expect(all.length).toBe(entries.length)
-          expect(new Set(all)).toEqual(new Set(entries))
-          expect(listDueByDay([...entries].reverse())).toEqual(list)
-        },
-      ),
+    law(
+      50,
+      fc.uniqueArray(any, {
+        selector: (e) => JSON.stringify([e.machine, e.place, e.service, e.gearcase, e.instance]),
+      }),
+      (entries) => {
+        const list = listDueByDay(entries)
+        const all = [list.now, ...list.later, list.cannotTell].flatMap(({ places }) =>
+          places.flatMap((place) => place.entries),
+        )
+        expect(all.length).toBe(entries.length)
+        expect(new Set(all)).toEqual(new Set(entries))
+        expect(listDueByDay([...entries].reverse())).toEqual(list)
+      },
     )
   })
 

@@ -9,6 +9,7 @@ import {
 } from '../../src/interval/meters/index.js'
 import type { MachineLog } from '../../src/spec/index.js'
 import { SIGNAL_MAXIMA } from '../published/meterSignals.js'
+import { law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'
 import { log } from './support/machine.js'
 
@@ -315,64 +316,56 @@ describe('laws', () => {
       tenths: fc.integer({ min: 0, max: 200 }),
       swap: fc.boolean(),
     })
-    fc.assert(
-      fc.property(fc.array(step, { minLength: 1, maxLength: 30 }), (steps) => {
-        // The truth in tenths of an hour; the display runs over past 99.9 h; a swap puts it to a new value.
-        let day = 0
-        let truth = 0
-        let display = 0
-        const hours: (readonly [string, number])[] = []
-        const events: NonNullable<MachineLog['events']>[number][] = []
-        const truths: number[] = []
-        const date = (n: number) => new Date(Date.UTC(2029, 0, 1 + n)).toISOString().slice(0, 10)
-        for (const { days, tenths, swap } of steps) {
-          day += days
-          truth += tenths
-          display += tenths
-          while (display >= 1000) {
-            display -= 1000
-            events.push({ kind: 'meter rollover', date: date(day), meter: 'hours' })
-          }
-          hours.push([date(day), display / 10])
-          truths.push(truth / 10)
-          if (swap) {
-            day += 1
-            events.push({
-              kind: 'meter swap',
-              date: date(day),
-              meter: 'hours',
-              oldReading: display / 10,
-              newReading: 0,
-            })
-            display = 0
-            day += 1
-          }
+    law(50, fc.array(step, { minLength: 1, maxLength: 30 }), (steps) => {
+      // The truth in tenths of an hour; the display runs over past 99.9 h; a swap puts it to a new value.
+      let day = 0
+      let truth = 0
+      let display = 0
+      const hours: (readonly [string, number])[] = []
+      const events: NonNullable<MachineLog['events']>[number][] = []
+      const truths: number[] = []
+      const date = (n: number) => new Date(Date.UTC(2029, 0, 1 + n)).toISOString().slice(0, 10)
+      for (const { days, tenths, swap } of steps) {
+        day += days
+        truth += tenths
+        display += tenths
+        while (display >= 1000) {
+          display -= 1000
+          events.push({ kind: 'meter rollover', date: date(day), meter: 'hours' })
         }
-        const machine = log({ hours, events, rollover: 99.9 })
-        const read = readMeters(machine)
-        const own = read.hours
-          ?.filter(({ path }) => path.startsWith('/meters'))
-          .map(({ total }) => total.value)
-        expect(own).toEqual(truths)
-        expect(read.findings).toEqual([])
-      }),
-    )
+        hours.push([date(day), display / 10])
+        truths.push(truth / 10)
+        if (swap) {
+          day += 1
+          events.push({
+            kind: 'meter swap',
+            date: date(day),
+            meter: 'hours',
+            oldReading: display / 10,
+            newReading: 0,
+          })
+          display = 0
+          day += 1
+        }
+      }
+      const machine = log({ hours, events, rollover: 99.9 })
+      const read = readMeters(machine)
+      const own = read.hours?.filter(({ path }) => path.startsWith('/meters')).map(({ total }) => total.value)
+      expect(own).toEqual(truths)
+      expect(read.findings).toEqual([])
+    })
   })
 
   test('counts are whole and half up; metres are exact up to 4,000,000 km, past which doubles are coarser than 1 µm', () => {
-    fc.assert(
-      fc.property(
-        fc.integer({ min: 0, max: 1_000_000_000 }),
-        (thousandths) => meterCount(thousandths / 1000, 'h') === thousandths,
-      ),
-      { numRuns: 5000 },
+    law(
+      500,
+      fc.integer({ min: 0, max: 1_000_000_000 }),
+      (thousandths) => meterCount(thousandths / 1000, 'h') === thousandths,
     )
-    fc.assert(
-      fc.property(
-        fc.integer({ min: 0, max: 4_000_000_000 }),
-        (metres) => meterCount(metres / 1000, 'km') === metres * 1_000_000,
-      ),
-      { numRuns: 5000 },
+    law(
+      500,
+      fc.integer({ min: 0, max: 4_000_000_000 }),
+      (metres) => meterCount(metres / 1000, 'km') === metres * 1_000_000,
     )
     expect([meterCount(0.0004, 'h'), meterCount(0.0005, 'h'), meterCount(0.0015, 'h')]).toEqual([0, 1, 2])
   })
@@ -415,12 +408,10 @@ describe('signals', () => {
 
   test('any two counts differ by what was driven between them', () => {
     const raw = fc.integer({ min: 0, max: 4_211_081_215 })
-    fc.assert(
-      fc.property(raw, fc.integer({ min: 0, max: 100_000_000 }), (earlier, driven) => {
-        const later = (earlier + driven) % 4_211_081_216
-        expect(countBetweenSignals('engine total hours', earlier, later, 5_000_000)?.value).toBe(driven / 20)
-      }),
-    )
+    law(50, raw, fc.integer({ min: 0, max: 100_000_000 }), (earlier, driven) => {
+      const later = (earlier + driven) % 4_211_081_216
+      expect(countBetweenSignals('engine total hours', earlier, later, 5_000_000)?.value).toBe(driven / 20)
+    })
   })
 
   test('misuse throws', () => {

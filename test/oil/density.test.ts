@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { densityAt, volumeAt } from '../../src/oil/index.js'
 import { D1250_FORMULA } from '../published/viscosityTemperature.js'
+import { law } from '../support/law.js'
 
 const kg = (value: number) => ({ value, unit: 'kg/m3' }) as const
 const celsius = (value: number) => ({ value, unit: 'degC' }) as const
@@ -54,11 +55,9 @@ describe('densityAt', () => {
 
   it('falls as it warms (law)', () => {
     const rho = fc.double({ min: 800, max: 1164, noNaN: true })
-    fc.assert(
-      fc.property(rho, fc.integer({ min: -50, max: 149 }), (value, degrees) => {
-        expect(density(value, degrees + 1).factor).toBeLessThan(density(value, degrees).factor)
-      }),
-    )
+    law(50, rho, fc.integer({ min: -50, max: 149 }), (value, degrees) => {
+      expect(density(value, degrees + 1).factor).toBeLessThan(density(value, degrees).factor)
+    })
   })
 
   it('throws for misuse', () => {
@@ -81,16 +80,12 @@ describe('volumeAt', () => {
 
   it('there and back is the same (law)', () => {
     const degrees = fc.integer({ min: -50, max: 150 })
-    fc.assert(
-      fc.property(degrees, degrees, fc.double({ min: 0, max: 50, noNaN: true }), (from, to, value) => {
-        const there = volumeAt(oil, { value, unit: 'qt_us' }, celsius(from), celsius(to))
-        if (there.kind !== 'volume') return expect.unreachable()
-        const back = volumeAt(oil, there.volume, celsius(to), celsius(from))
-        expect(back.kind === 'volume' && Math.abs(back.volume.value - value)).toBeLessThan(
-          1e-12 * (1 + value),
-        )
-      }),
-    )
+    law(50, degrees, degrees, fc.double({ min: 0, max: 50, noNaN: true }), (from, to, value) => {
+      const there = volumeAt(oil, { value, unit: 'qt_us' }, celsius(from), celsius(to))
+      if (there.kind !== 'volume') return expect.unreachable()
+      const back = volumeAt(oil, there.volume, celsius(to), celsius(from))
+      expect(back.kind === 'volume' && Math.abs(back.volume.value - value)).toBeLessThan(1e-12 * (1 + value))
+    })
   })
 
   it('says what is missing or outside', () => {

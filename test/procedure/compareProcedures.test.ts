@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { compareProcedures } from '../../src/procedure/index.js'
 import type { ProcedureDocument, Step } from '../../src/spec/index.js'
+import { law } from '../support/law.js'
 import { build, varietySheet, visitArbitrary } from './sheets.js'
 
 const whole = build(varietySheet, ['front-change'])
@@ -12,42 +13,36 @@ function change(id: string, write: (step: Step) => Step | undefined): ProcedureD
 
 describe('laws', () => {
   test('a procedure has the effect of itself, whatever its names, notes and ids', () => {
-    fc.assert(
-      fc.property(visitArbitrary, ({ sheet, services }) => {
-        const procedure = build(sheet, services)
-        const renamed: ProcedureDocument = {
-          ...procedure,
-          name: 'Other words',
-          steps: procedure.steps.map((step, place) => ({ ...step, id: `s${place}`, note: 'Slowly.' })),
-        }
-        expect(compareProcedures(procedure, renamed, sheet)).toEqual({
-          sameEffect: true,
-          state: [],
-          onlyFirst: [],
-          onlySecond: [],
-          findings: { onlyFirst: [], onlySecond: [] },
-        })
-      }),
-      { numRuns: 40 },
-    )
+    law(40, visitArbitrary, ({ sheet, services }) => {
+      const procedure = build(sheet, services)
+      const renamed: ProcedureDocument = {
+        ...procedure,
+        name: 'Other words',
+        steps: procedure.steps.map((step, place) => ({ ...step, id: `s${place}`, note: 'Slowly.' })),
+      }
+      expect(compareProcedures(procedure, renamed, sheet)).toEqual({
+        sameEffect: true,
+        state: [],
+        onlyFirst: [],
+        onlySecond: [],
+        findings: { onlyFirst: [], onlySecond: [] },
+      })
+    })
   })
 
   test('the other way round it tells the same, turned', () => {
-    fc.assert(
-      fc.property(fc.nat(whole.steps.length - 1), (at) => {
-        const cut = { ...whole, steps: whole.steps.toSpliced(at, 1) }
-        const there = compareProcedures(whole, cut, varietySheet)
-        const back = compareProcedures(cut, whole, varietySheet)
-        expect(there.sameEffect).toBe(false)
-        expect(there.onlyFirst).toEqual([whole.steps[at]?.id])
-        expect(back.onlySecond).toEqual(there.onlyFirst)
-        expect(back.state.map(({ path, first, second }) => [path, second, first])).toEqual(
-          there.state.map(({ path, first, second }) => [path, first, second]),
-        )
-        expect(back.findings.onlyFirst).toEqual(there.findings.onlySecond)
-      }),
-      { numRuns: 60 },
-    )
+    law(50, fc.nat(whole.steps.length - 1), (at) => {
+      const cut = { ...whole, steps: whole.steps.toSpliced(at, 1) }
+      const there = compareProcedures(whole, cut, varietySheet)
+      const back = compareProcedures(cut, whole, varietySheet)
+      expect(there.sameEffect).toBe(false)
+      expect(there.onlyFirst).toEqual([whole.steps[at]?.id])
+      expect(back.onlySecond).toEqual(there.onlyFirst)
+      expect(back.state.map(({ path, first, second }) => [path, second, first])).toEqual(
+        there.state.map(({ path, first, second }) => [path, first, second]),
+      )
+      expect(back.findings.onlyFirst).toEqual(there.findings.onlySecond)
+    })
   })
 })
 

@@ -1,7 +1,7 @@
-import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { buildProcedure, validateProcedure } from '../../src/procedure/index.js'
 import type { Action, Seal, SpecSheet, Step } from '../../src/spec/index.js'
+import { law } from '../support/law.js'
 import { build, makeCase, makeSheet, O_RING, visitArbitrary, WASHER } from './sheets.js'
 
 // A second reading of built orders of work that knows nothing of states, needs or effects: only places in the list.
@@ -37,12 +37,9 @@ function listOpenings(sheet: SpecSheet): readonly OpeningOfVisit[] {
 }
 
 function eachVisit(check: (sheet: SpecSheet, steps: readonly Step[]) => void): void {
-  fc.assert(
-    fc.property(visitArbitrary, ({ sheet, services }) => {
-      check(sheet, build(sheet, services).steps)
-    }),
-    { numRuns: 200 },
-  )
+  law(50, visitArbitrary, ({ sheet, services }) => {
+    check(sheet, build(sheet, services).steps)
+  })
 }
 
 describe('by places in the list alone', () => {

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { repairProcedure, validateProcedure } from '../../src/procedure/index.js'
 import { applyPatch } from '../../src/spec/applyPatch.js'
 import type { ProcedureDocument, Step } from '../../src/spec/index.js'
+import { law } from '../support/law.js'
 import { build, VARIETY, varietySheet, visitArbitrary } from './sheets.js'
 
 function swap(procedure: ProcedureDocument, place: number): ProcedureDocument {
@@ -13,58 +14,46 @@ function swap(procedure: ProcedureDocument, place: number): ProcedureDocument {
 
 describe('laws', () => {
   test('one step left out of any built procedure is mended by at most two changes', () => {
-    fc.assert(
-      fc.property(visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
-        const whole = build(sheet, services)
-        const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
-        const mended = repairProcedure(cut, sheet)
-        expect(mended.left).toEqual([])
-        expect(mended.applied.length).toBeLessThanOrEqual(2)
-      }),
-      { numRuns: 100 },
-    )
+    law(50, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
+      const whole = build(sheet, services)
+      const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
+      const mended = repairProcedure(cut, sheet)
+      expect(mended.left).toEqual([])
+      expect(mended.applied.length).toBeLessThanOrEqual(2)
+    })
   })
 
   test('two neighbours swapped in any built procedure are mended by at most two changes', () => {
-    fc.assert(
-      fc.property(visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
-        const whole = build(sheet, services)
-        const swapped = swap(whole, at % (whole.steps.length - 1))
-        const mended = repairProcedure(swapped, sheet)
-        expect(mended.left).toEqual([])
-        expect(mended.applied.length).toBeLessThanOrEqual(2)
-      }),
-      { numRuns: 100 },
-    )
+    law(50, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
+      const whole = build(sheet, services)
+      const swapped = swap(whole, at % (whole.steps.length - 1))
+      const mended = repairProcedure(swapped, sheet)
+      expect(mended.left).toEqual([])
+      expect(mended.applied.length).toBeLessThanOrEqual(2)
+    })
   })
 
   test('the changes told are the changes made', () => {
-    fc.assert(
-      fc.property(visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
-        const whole = build(sheet, services)
-        const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
-        const { applied, procedure } = repairProcedure(cut, sheet)
-        expect(applyPatch(cut, applied)).toEqual(procedure)
-      }),
-      { numRuns: 25 },
-    )
+    law(25, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
+      const whole = build(sheet, services)
+      const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
+      const { applied, procedure } = repairProcedure(cut, sheet)
+      expect(applyPatch(cut, applied)).toEqual(procedure)
+    })
   })
 
   test('every cure leaves fewer or other troubles, and steps that can be read', () => {
-    fc.assert(
-      fc.property(visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
-        const whole = build(sheet, services)
-        const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
-        const findings = validateProcedure(cut, sheet)
-        for (const finding of findings)
-          for (const cure of finding.cures ?? []) {
-            const after = validateProcedure(applyPatch(cut, [cure]) as ProcedureDocument, sheet)
-            expect(after.length).toBeLessThanOrEqual(findings.length)
-            expect(after).not.toEqual(findings)
-          }
-      }),
-      { numRuns: 25 },
-    )
+    law(25, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
+      const whole = build(sheet, services)
+      const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
+      const findings = validateProcedure(cut, sheet)
+      for (const finding of findings)
+        for (const cure of finding.cures ?? []) {
+          const after = validateProcedure(applyPatch(cut, [cure]) as ProcedureDocument, sheet)
+          expect(after.length).toBeLessThanOrEqual(findings.length)
+          expect(after).not.toEqual(findings)
+        }
+    })
   })
 
   for (const id of Object.keys(VARIETY))

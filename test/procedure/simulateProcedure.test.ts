@@ -1,47 +1,38 @@
-import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { simulateProcedure } from '../../src/procedure/index.js'
+import { law } from '../support/law.js'
 import { build, sharedSheet, varietySheet, visitArbitrary } from './sheets.js'
 
 describe('laws', () => {
   test('the same steps give the same states, one for each step', () => {
-    fc.assert(
-      fc.property(visitArbitrary, ({ sheet, services }) => {
-        const procedure = build(sheet, services)
-        const once = simulateProcedure(procedure, sheet)
-        expect(simulateProcedure(procedure, sheet)).toEqual(once)
-        expect(once.states).toHaveLength(procedure.steps.length)
-        expect(once.end).toEqual(once.states.at(-1))
-        expect(JSON.parse(JSON.stringify(once))).toEqual(once)
-      }),
-      { numRuns: 40 },
-    )
+    law(40, visitArbitrary, ({ sheet, services }) => {
+      const procedure = build(sheet, services)
+      const once = simulateProcedure(procedure, sheet)
+      expect(simulateProcedure(procedure, sheet)).toEqual(once)
+      expect(once.states).toHaveLength(procedure.steps.length)
+      expect(once.end).toEqual(once.states.at(-1))
+      expect(JSON.parse(JSON.stringify(once))).toEqual(once)
+    })
   })
 
   test('at the end of a built procedure everything is tight, on its wheels and dry', () => {
-    fc.assert(
-      fc.property(visitArbitrary, ({ sheet, services }) => {
-        const { end } = simulateProcedure(build(sheet, services), sheet)
-        for (const part of [...Object.values(end.openings), ...Object.values(end.covers)])
-          expect(part.position).toBe('tight')
-        expect(Object.values(end.shields)).not.toContain('off')
-        expect([end.lifted, end.recorded, end.usedOil === 'in the pan']).toEqual([[], true, false])
-      }),
-      { numRuns: 40 },
-    )
+    law(40, visitArbitrary, ({ sheet, services }) => {
+      const { end } = simulateProcedure(build(sheet, services), sheet)
+      for (const part of [...Object.values(end.openings), ...Object.values(end.covers)])
+        expect(part.position).toBe('tight')
+      expect(Object.values(end.shields)).not.toContain('off')
+      expect([end.lifted, end.recorded, end.usedOil === 'in the pan']).toEqual([[], true, false])
+    })
   })
 
   test('the order of keys in the sheet orders the work and changes nothing of its end', () => {
-    fc.assert(
-      fc.property(visitArbitrary, ({ sheet, services }) => {
-        const turned = { ...sheet, gearcases: Object.fromEntries(Object.entries(sheet.gearcases).reverse()) }
-        const one = simulateProcedure(build(sheet, services), sheet).end
-        const other = simulateProcedure(build(turned, services), turned).end
-        expect(other.gearcases).toEqual(one.gearcases)
-        expect(other.openings).toEqual(one.openings)
-      }),
-      { numRuns: 40 },
-    )
+    law(40, visitArbitrary, ({ sheet, services }) => {
+      const turned = { ...sheet, gearcases: Object.fromEntries(Object.entries(sheet.gearcases).reverse()) }
+      const one = simulateProcedure(build(sheet, services), sheet).end
+      const other = simulateProcedure(build(turned, services), turned).end
+      expect(other.gearcases).toEqual(one.gearcases)
+      expect(other.openings).toEqual(one.openings)
+    })
   })
 })
 

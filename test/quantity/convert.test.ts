@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { convert, type Unit } from '../../src/quantity/index.js'
 import { PUBLISHED_CONVERSIONS } from '../published/unitConversions.js'
+import { cases, law } from '../support/law.js'
 import { anyDouble } from './support/anyDouble.js'
 import {
   allPairs,
@@ -31,16 +32,13 @@ function expectNearest([from, to]: Pair, value: number): void {
 }
 
 describe('convert, checked against whole fractions', () => {
-  it('gives the nearest double for every linear pair (110,000 cases and more)', () => {
-    let cases = 0
-    fc.assert(
-      fc.property(fc.constantFrom(...pairs), anyDouble, (pair, value) => {
-        cases += 1
-        expectNearest(pair, value)
-      }),
-      { numRuns: 110_000 },
-    )
-    expect(cases).toBeGreaterThanOrEqual(110_000)
+  it('gives the nearest double for every linear pair', () => {
+    let counted = 0
+    law(11_000, fc.constantFrom(...pairs), anyDouble, (pair, value) => {
+      counted += 1
+      expectNearest(pair, value)
+    })
+    expect(counted).toBeGreaterThanOrEqual(cases(11_000))
   })
 
   it('gives the nearest double for every pair at awkward values', () => {
@@ -62,41 +60,34 @@ describe('convert, checked against whole fractions', () => {
     expect(pairs.length).toBeGreaterThan(200)
   })
 
-  it('gives the nearest double for temperatures (20,000 cases)', () => {
-    fc.assert(
-      fc.property(fc.constantFrom(...temperatures), anyDouble, (pair, value) => expectNearest(pair, value)),
-      { numRuns: 20_000 },
-    )
+  it('gives the nearest double for temperatures', () => {
+    law(2000, fc.constantFrom(...temperatures), anyDouble, (pair, value) => expectNearest(pair, value))
   })
 
   it('brings a decimal of up to 15 digits back unchanged when rounded to 15 digits', () => {
     const decimal = fc
       .tuple(fc.bigInt({ min: 1n, max: 999_999_999_999_999n }), fc.integer({ min: -15, max: 6 }))
       .map(([digits, power]) => `${digits}e${power}`)
-    fc.assert(
-      fc.property(fc.constantFrom(...pairs), decimal, ([from, to], text) => {
-        const there = convert({ value: Number(text), unit: from }, to)
-        const back = convert(there, from).value
-        expect(Number(back.toPrecision(15))).toBe(Number(text))
-      }),
-      { numRuns: 20_000 },
-    )
+    law(2000, fc.constantFrom(...pairs), decimal, ([from, to], text) => {
+      const there = convert({ value: Number(text), unit: from }, to)
+      const back = convert(there, from).value
+      expect(Number(back.toPrecision(15))).toBe(Number(text))
+    })
   })
 
   it('keeps order and sign', () => {
-    fc.assert(
-      fc.property(
-        fc.constantFrom(...pairs),
-        fc.double({ min: -1e9, max: 1e9, noNaN: true }),
-        fc.double({ min: -1e9, max: 1e9, noNaN: true }),
-        ([from, to], one, two) => {
-          fc.pre(Math.abs(one) > 1e-200 && Math.abs(two) > 1e-200)
-          const first = convert({ value: one, unit: from }, to).value
-          const second = convert({ value: two, unit: from }, to).value
-          expect(one < two ? first <= second : first >= second).toBe(true)
-          expect(Math.sign(first)).toBe(Math.sign(one))
-        },
-      ),
+    law(
+      50,
+      fc.constantFrom(...pairs),
+      fc.double({ min: -1e9, max: 1e9, noNaN: true }),
+      fc.double({ min: -1e9, max: 1e9, noNaN: true }),
+      ([from, to], one, two) => {
+        fc.pre(Math.abs(one) > 1e-200 && Math.abs(two) > 1e-200)
+        const first = convert({ value: one, unit: from }, to).value
+        const second = convert({ value: two, unit: from }, to).value
+        expect(one < two ? first <= second : first >= second).toBe(true)
+        expect(Math.sign(first)).toBe(Math.sign(one))
+      },
     )
   })
 })

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { canBothHold } from '../../src/rules/walk/canBothHold.js'
 import type { Condition, Identity, SpecSheet } from '../../src/spec/index.js'
 import { judgeCondition } from '../../src/spec/judgeCondition.js'
+import { law } from '../support/law.js'
 
 const YEARS = [2021, 2022, 2023, 2024]
 const NUMBERS = ['01', '02', '03', '04']
@@ -62,25 +63,22 @@ describe('canBothHold', () => {
         second: condition(variants),
       }),
     )
-    fc.assert(
-      fc.property(world, ({ variants, whens, first, second }) => {
-        const entries = variants.map((id, place) => {
-          const when = whens[place]
-          return [id, { name: id, ...(when === undefined ? {} : { when }) }] as const
-        })
-        const machine = { variants: Object.fromEntries(entries) }
-        const sheet = { machine } as unknown as SpecSheet
-        const holds = (wanted: Condition, identity: Identity) =>
-          judgeCondition(wanted, sheet, identity).answer === 'yes'
-        const whenOf = (variant: string | undefined) => entries.find(([id]) => id === variant)?.[1].when ?? {}
-        const found = everyMachine(variants).some(
-          (one) => holds(whenOf(one.variant), one) && holds(first, one) && holds(second, one),
-        )
-        expect(canBothHold(sheet, first, second)).toBe(found)
-        expect(canBothHold(sheet, second, first)).toBe(found)
-      }),
-      { numRuns: 1000 },
-    )
+    law(100, world, ({ variants, whens, first, second }) => {
+      const entries = variants.map((id, place) => {
+        const when = whens[place]
+        return [id, { name: id, ...(when === undefined ? {} : { when }) }] as const
+      })
+      const machine = { variants: Object.fromEntries(entries) }
+      const sheet = { machine } as unknown as SpecSheet
+      const holds = (wanted: Condition, identity: Identity) =>
+        judgeCondition(wanted, sheet, identity).answer === 'yes'
+      const whenOf = (variant: string | undefined) => entries.find(([id]) => id === variant)?.[1].when ?? {}
+      const found = everyMachine(variants).some(
+        (one) => holds(whenOf(one.variant), one) && holds(first, one) && holds(second, one),
+      )
+      expect(canBothHold(sheet, first, second)).toBe(found)
+      expect(canBothHold(sheet, second, first)).toBe(found)
+    })
   })
 
   const sheet = { machine: { variants: {} } } as unknown as SpecSheet

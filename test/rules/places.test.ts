@@ -4,6 +4,7 @@ import { comparePlaces } from '../../src/rules/comparePlaces.js'
 import { findNodes } from '../../src/rules/walk/findNodes.js'
 import { joinPointer } from '../../src/spec/joinPointer.js'
 import { readPointer } from '../../src/spec/readPointer.js'
+import { law } from '../support/law.js'
 
 /** The places of a document in the order in which a reader meets them: a second way, by recursion. */
 function placesOf(value: unknown, keys: readonly string[] = []): readonly string[] {
@@ -20,14 +21,11 @@ const document = fc.dictionary(fc.string({ minLength: 1, maxLength: 3 }), fc.jso
 
 describe('comparePlaces', () => {
   it('sorts places as they are written', () => {
-    fc.assert(
-      fc.property(document, fc.infiniteStream(fc.nat()), (written, random) => {
-        const places = placesOf(written)
-        const shuffled = [...places].sort(() => ((random.next().value ?? 0) % 2 === 0 ? 1 : -1))
-        expect(shuffled.sort((one, other) => comparePlaces(written, one, other))).toEqual(places)
-      }),
-      { numRuns: 300 },
-    )
+    law(50, document, fc.infiniteStream(fc.nat()), (written, random) => {
+      const places = placesOf(written)
+      const shuffled = [...places].sort(() => ((random.next().value ?? 0) % 2 === 0 ? 1 : -1))
+      expect(shuffled.sort((one, other) => comparePlaces(written, one, other))).toEqual(places)
+    })
   })
 
   it('puts places that are not there behind those that are, by name', () => {
@@ -44,17 +42,14 @@ describe('comparePlaces', () => {
 
 describe('findNodes', () => {
   it('finds every object once, in the order written, each at its pointer', () => {
-    fc.assert(
-      fc.property(document, (written) => {
-        const found = findNodes(written, (node): node is object => node !== null)
-        const expected = placesOf(written).filter((place) => {
-          const value = readPointer(written, place)
-          return typeof value === 'object' && value !== null
-        })
-        expect(found.map(({ path }) => path)).toEqual(expected)
-        for (const { path, node } of found) expect(readPointer(written, path)).toBe(node)
-      }),
-      { numRuns: 300 },
-    )
+    law(50, document, (written) => {
+      const found = findNodes(written, (node): node is object => node !== null)
+      const expected = placesOf(written).filter((place) => {
+        const value = readPointer(written, place)
+        return typeof value === 'object' && value !== null
+      })
+      expect(found.map(({ path }) => path)).toEqual(expected)
+      for (const { path, node } of found) expect(readPointer(written, path)).toBe(node)
+    })
   })
 })

@@ -12,6 +12,7 @@ import type {
   ThreadSealant,
 } from '../../src/spec/leaf.js'
 import type { StockSeal } from '../../src/spec/stock.js'
+import { law } from '../support/law.js'
 
 const washer: CrushWasher = {
   kind: 'crush washer',
@@ -131,18 +132,16 @@ describe('sealsToReplace', () => {
         seals: fc.subarray([washer, ring, sealant] as Seal[]),
       }),
     )
-    fc.assert(
-      fc.property(parts, (list) => {
-        const keys = sealsToReplace(list).map(({ path, instance }) => `${path} ${instance}`)
-        expect(new Set(keys).size).toBe(keys.length)
-        const wanted = new Set(
-          list.flatMap(({ path, instance, seals }) =>
-            seals.map((_, place) => `${path}/seals/${place} ${instance}`),
-          ),
-        )
-        expect(new Set(keys)).toEqual(wanted)
-      }),
-    )
+    law(50, parts, (list) => {
+      const keys = sealsToReplace(list).map(({ path, instance }) => `${path} ${instance}`)
+      expect(new Set(keys).size).toBe(keys.length)
+      const wanted = new Set(
+        list.flatMap(({ path, instance, seals }) =>
+          seals.map((_, place) => `${path}/seals/${place} ${instance}`),
+        ),
+      )
+      expect(new Set(keys)).toEqual(wanted)
+    })
   })
 
   it.each([
@@ -222,20 +221,18 @@ describe('matchStockSeals', () => {
   })
 
   it('taken and bought are what is needed, for any shelf (law)', () => {
-    fc.assert(
-      fc.property(fc.array(fc.nat(5), { maxLength: 4 }), fc.integer({ min: 1, max: 9 }), (counts, needed) => {
-        const stock = Object.fromEntries(counts.map((count, place) => [`s${place}`, shelf(count)]))
-        const got = line(need(...Array.from({ length: needed }, () => washer)), stock)
-        const taken = got?.take.reduce((sum, { count }) => sum + count, 0) ?? 0
-        expect(taken + (got?.buy ?? 0)).toBe(needed)
-        expect(taken).toBe(
-          Math.min(
-            needed,
-            counts.reduce((sum, count) => sum + count, 0),
-          ),
-        )
-      }),
-    )
+    law(50, fc.array(fc.nat(5), { maxLength: 4 }), fc.integer({ min: 1, max: 9 }), (counts, needed) => {
+      const stock = Object.fromEntries(counts.map((count, place) => [`s${place}`, shelf(count)]))
+      const got = line(need(...Array.from({ length: needed }, () => washer)), stock)
+      const taken = got?.take.reduce((sum, { count }) => sum + count, 0) ?? 0
+      expect(taken + (got?.buy ?? 0)).toBe(needed)
+      expect(taken).toBe(
+        Math.min(
+          needed,
+          counts.reduce((sum, count) => sum + count, 0),
+        ),
+      )
+    })
   })
 
   it.each([

@@ -10,6 +10,7 @@ import {
   type SpecSheet,
   type Stock,
 } from '../../src/spec/index.js'
+import { law } from '../support/law.js'
 import { planExample, requestExample, TODAY } from '../support/planExample.js'
 
 const FOLDERS = ['tind-4', 'acre-26', 'bud-3', 'kvist-2', 'reach-55'] as const
@@ -99,67 +100,58 @@ function listPointers(plan: VisitPlan): readonly (readonly [list: string, pointe
 
 describe('planVisit, over the five machines with facts, days and shelves varied', () => {
   it('gives the same plan twice, changes nothing that it is given, and is plain JSON', () => {
-    fc.assert(
-      fc.property(requests, (request) => {
-        const first = planVisit(freeze(request))
-        expect(planVisit(structuredClone(request))).toEqual(first)
-        expect(JSON.parse(JSON.stringify(first))).toEqual(first)
-      }),
-      { numRuns: 60 },
-    )
+    law(50, requests, (request) => {
+      const first = planVisit(freeze(request))
+      expect(planVisit(structuredClone(request))).toEqual(first)
+      expect(JSON.parse(JSON.stringify(first))).toEqual(first)
+    })
   })
 
   it('has no pointer that dangles', () => {
-    fc.assert(
-      fc.property(requests, (request) => {
-        const plan = planned(request)
-        for (const [list, pointer] of listPointers(plan)) {
-          expect(pointer).toMatch(new RegExp(`^/${list}/[0-9]+$`))
-          expect(readPointer(plan, pointer), pointer).toBeDefined()
-        }
-        for (const { service, part, due } of plan.work)
-          expect(readPointer(plan, due)).toMatchObject({ service, part, taken: true })
-        for (const { path, resolved } of plan.figures) {
-          expect(readPointer(request.sheet, path), path).toBeDefined()
-          if (resolved.kind !== 'cannot tell')
-            expect(readPointer(request.sheet, resolved.trace.path), path).toBeDefined()
-        }
-        for (const { do: action, tightening } of plan.steps)
-          if (action === 'tighten') expect(tightening).toBeDefined()
-      }),
-      { numRuns: 60 },
-    )
+    law(50, requests, (request) => {
+      const plan = planned(request)
+      for (const [list, pointer] of listPointers(plan)) {
+        expect(pointer).toMatch(new RegExp(`^/${list}/[0-9]+$`))
+        expect(readPointer(plan, pointer), pointer).toBeDefined()
+      }
+      for (const { service, part, due } of plan.work)
+        expect(readPointer(plan, due)).toMatchObject({ service, part, taken: true })
+      for (const { path, resolved } of plan.figures) {
+        expect(readPointer(request.sheet, path), path).toBeDefined()
+        if (resolved.kind !== 'cannot tell')
+          expect(readPointer(request.sheet, resolved.trace.path), path).toBeDefined()
+      }
+      for (const { do: action, tightening } of plan.steps)
+        if (action === 'tighten') expect(tightening).toBeDefined()
+    })
   })
 
   it('takes and buys just what is needed, and takes no more than there is', () => {
-    fc.assert(
-      fc.property(requests, (request) => {
-        const plan = planned(request)
-        const taken = new Map<Id, number>()
-        for (const { choice, needed, take, buy } of plan.oil) {
-          const volumes = take.map(({ volume }) => convert(volume, 'mL').value)
-          const sum = volumes.reduce((before, next) => before + next, 0)
-          take.forEach(({ container }, place) => {
-            taken.set(container, (taken.get(container) ?? 0) + (volumes[place] ?? 0))
-          })
-          if (needed === undefined || choice === undefined) continue
-          const bought = buy === undefined ? 0 : convert(buy.volume, 'mL').value
-          expect(sum + bought).toBeCloseTo(convert(needed, 'mL').value, 6)
-        }
-        for (const [id, volume] of taken) {
-          const container = request.stock?.containers[id]
-          if (container === undefined) throw new Error(`${id} is not on the shelf`)
-          const opened = container.opened === undefined ? 0 : convert(container.opened, 'mL').value
-          const there = container.count * convert(container.size, 'mL').value + opened
-          expect(volume).toBeLessThanOrEqual(there + 1e-6)
-        }
-        for (const { count, buy } of plan.seals) {
-          expect(buy).toBeGreaterThanOrEqual(0)
-          expect(buy).toBeLessThanOrEqual(count)
-        }
-      }),
-      { numRuns: 80 },
-    )
+    law(50, requests, (request) => {
+      const plan = planned(request)
+      const taken = new Map<Id, number>()
+      for (const { choice, needed, take, buy } of plan.oil) {
+        const volumes = take.map(({ volume }) => convert(volume, 'mL').value)
+        const sum = volumes.reduce((before, next) => before + next, 0)
+        take.forEach(({ container }, place) => {
+          taken.set(container, (taken.get(container) ?? 0) + (volumes[place] ?? 0))
+        })
+        if (needed === undefined || choice === undefined) continue
+        const bought = buy === undefined ? 0 : convert(buy.volume, 'mL').value
+        expect(sum + bought).toBeCloseTo(convert(needed, 'mL').value, 6)
+      }
+      for (const [id, volume] of taken) {
+        const container = request.stock?.containers[id]
+        if (container === undefined) throw new Error(`${id} is not on the shelf`)
+        const opened = container.opened === undefined ? 0 : convert(container.opened, 'mL').value
+        const there = container.count * convert(container.size, 'mL').value + opened
+        expect(volume).toBeLessThanOrEqual(there + 1e-6)
+      }
+      for (const { count, buy } of plan.seals) {
+        expect(buy).toBeGreaterThanOrEqual(0)
+        expect(buy).toBeLessThanOrEqual(count)
+      }
+    })
   })
 
   it('needs the same in whatever order toolbox and stock are written', () => {
@@ -184,57 +176,51 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
       pan: pan?.verdict,
       missing: missing.map(({ reason }) => reason.code),
     })
-    fc.assert(
-      fc.property(requests, (request) => {
-        const { toolbox, stock } = request
-        const other = {
-          ...request,
-          ...(toolbox === undefined ? {} : { toolbox: reversed(toolbox) }),
-          ...(stock === undefined ? {} : { stock: reversed(stock) }),
-        }
-        expect(needs(planned(other))).toEqual(needs(planned(request)))
-      }),
-      { numRuns: 40 },
-    )
+    law(40, requests, (request) => {
+      const { toolbox, stock } = request
+      const other = {
+        ...request,
+        ...(toolbox === undefined ? {} : { toolbox: reversed(toolbox) }),
+        ...(stock === undefined ? {} : { stock: reversed(stock) }),
+      }
+      expect(needs(planned(other))).toEqual(needs(planned(request)))
+    })
   })
 
   it('never takes what the visit before has taken', () => {
-    fc.assert(
-      fc.property(requests, fc.nat({ max: 3 }), (request, more) => {
-        if (request.stock === undefined) return
-        let stock = request.stock
-        const taken = new Map<Id, number>()
-        const used = new Map<Id, number>()
-        for (let visit = 0; visit <= more; visit++) {
-          const plan = planned({ ...request, stock })
-          for (const { container, volume } of plan.oil.flatMap(({ take }) => take))
-            taken.set(container, (taken.get(container) ?? 0) + convert(volume, 'mL').value)
-          for (const { seal, stock: piece, take, count, buy } of plan.seals) {
-            if (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') continue
-            const pieces = take ?? (piece === undefined ? [] : [{ id: piece.id, count: count - buy }])
-            for (const { id, count: gone } of pieces) used.set(id, (used.get(id) ?? 0) + gone)
-          }
-          const left = leaveStock(stock, plan)
-          for (const container of Object.values(left.containers)) {
-            expect(Number.isInteger(container.count)).toBe(true)
-            expect(container.count).toBeGreaterThanOrEqual(0)
-          }
-          stock = left
+    law(40, requests, fc.nat({ max: 3 }), (request, more) => {
+      if (request.stock === undefined) return
+      let stock = request.stock
+      const taken = new Map<Id, number>()
+      const used = new Map<Id, number>()
+      for (let visit = 0; visit <= more; visit++) {
+        const plan = planned({ ...request, stock })
+        for (const { container, volume } of plan.oil.flatMap(({ take }) => take))
+          taken.set(container, (taken.get(container) ?? 0) + convert(volume, 'mL').value)
+        for (const { seal, stock: piece, take, count, buy } of plan.seals) {
+          if (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') continue
+          const pieces = take ?? (piece === undefined ? [] : [{ id: piece.id, count: count - buy }])
+          for (const { id, count: gone } of pieces) used.set(id, (used.get(id) ?? 0) + gone)
         }
-        for (const [id, volume] of taken) {
-          const container = request.stock.containers[id]
-          if (container === undefined) throw new Error(id)
-          const opened = container.opened === undefined ? 0 : convert(container.opened, 'mL').value
-          expect(volume).toBeLessThanOrEqual(
-            container.count * convert(container.size, 'mL').value + opened + 1e-6,
-          )
+        const left = leaveStock(stock, plan)
+        for (const container of Object.values(left.containers)) {
+          expect(Number.isInteger(container.count)).toBe(true)
+          expect(container.count).toBeGreaterThanOrEqual(0)
         }
-        for (const [id, count] of used)
-          expect(count, id).toBeLessThanOrEqual(request.stock.seals[id]?.count ?? 0)
-        expect(parseDocument(stock)).toMatchObject({ ok: true })
-      }),
-      { numRuns: 40 },
-    )
+        stock = left
+      }
+      for (const [id, volume] of taken) {
+        const container = request.stock.containers[id]
+        if (container === undefined) throw new Error(id)
+        const opened = container.opened === undefined ? 0 : convert(container.opened, 'mL').value
+        expect(volume).toBeLessThanOrEqual(
+          container.count * convert(container.size, 'mL').value + opened + 1e-6,
+        )
+      }
+      for (const [id, count] of used)
+        expect(count, id).toBeLessThanOrEqual(request.stock.seals[id]?.count ?? 0)
+      expect(parseDocument(stock)).toMatchObject({ ok: true })
+    })
   })
 })
 

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { joinPointer, parseDocumentText } from '../../src/spec/index.js'
 import { scanJsonText } from '../../src/spec/scanJsonText.js'
+import { law } from '../support/law.js'
 
 const parses = (text: string): boolean => {
   try {
@@ -124,15 +125,12 @@ describe('repeated keys', () => {
       const own = value.pairs.length - new Set(value.pairs.map(([name]) => name)).size
       return value.pairs.reduce((sum, [, inner]) => sum + count(inner), own)
     }
-    fc.assert(
-      fc.property(model, (value) => {
-        const scan = scanJsonText(write(value))
-        if (scan.tooDeep !== undefined) return
-        expect(scan.broken).toBe(undefined)
-        expect(scan.repeated).toHaveLength(count(value))
-      }),
-      { numRuns: 2000 },
-    )
+    law(200, model, (value) => {
+      const scan = scanJsonText(write(value))
+      if (scan.tooDeep !== undefined) return
+      expect(scan.broken).toBe(undefined)
+      expect(scan.repeated).toHaveLength(count(value))
+    })
   })
 })
 
@@ -147,13 +145,10 @@ test('law: accepts what JSON.parse accepts, and nothing else', () => {
       const at = place % (text.length + 1)
       return text.slice(0, at) + piece + text.slice(at + (place % 2))
     })
-  fc.assert(
-    fc.property(fc.oneof(nearJson, fc.json(), fc.string()), (text) => {
-      const scan = scanJsonText(text)
-      if (scan.tooDeep === undefined) expect(scan.broken === undefined).toBe(parses(text))
-    }),
-    { numRuns: 20_000 },
-  )
+  law(2000, fc.oneof(nearJson, fc.json(), fc.string()), (text) => {
+    const scan = scanJsonText(text)
+    if (scan.tooDeep === undefined) expect(scan.broken === undefined).toBe(parses(text))
+  })
 })
 
 // Growth by the square would take hours here; the test's own limit stops it from passing.

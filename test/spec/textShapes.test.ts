@@ -11,6 +11,7 @@ import {
   POINTER_PATTERN,
   SIGNED_FIGURE_PATTERN,
 } from '../../src/spec/shapes/textShapes.js'
+import { law } from '../support/law.js'
 
 describe('periods', () => {
   // ISO 8601 durations as test262 `Temporal/Duration/from/argument-string*` has them (read at commit be13516f): those of
@@ -62,17 +63,15 @@ describe('periods', () => {
       '-',
       '',
     )
-    fc.assert(
-      fc.property(
-        fc.oneof(
-          fc.array(piece, { maxLength: 9 }).map((parts) => `P${parts.join('')}`),
-          fc.string(),
-        ),
-        (text) => {
-          expect(PERIOD_PATTERN.test(text)).toBe(parsePeriod(text).ok)
-        },
+    law(
+      2000,
+      fc.oneof(
+        fc.array(piece, { maxLength: 9 }).map((parts) => `P${parts.join('')}`),
+        fc.string(),
       ),
-      { numRuns: 20_000 },
+      (text) => {
+        expect(PERIOD_PATTERN.test(text)).toBe(parsePeriod(text).ok)
+      },
     )
   })
 })
@@ -95,30 +94,25 @@ test('law: a date of the shape is a date of the calendar, on every day from 1896
       ([year, month, day]) =>
         `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`,
     )
-  fc.assert(
-    fc.property(fc.oneof(text, fc.string()), (one) => {
-      expect(DATE_PATTERN.test(one)).toBe(isDate(one))
-    }),
-    { numRuns: 20_000 },
-  )
+  law(2000, fc.oneof(text, fc.string()), (one) => {
+    expect(DATE_PATTERN.test(one)).toBe(isDate(one))
+  })
 })
 
 test('law: a figure of the shape is a figure of the quantities', () => {
   const piece = fc.constantFrom('0', '1', '9', '.', ',', '-', '00', '123456789', '123456', '', 'e', ' ')
-  fc.assert(
-    fc.property(
-      fc.oneof(
-        fc.array(piece, { maxLength: 5 }).map((parts) => parts.join('')),
-        fc.string(),
-      ),
-      (text) => {
-        const plain: boolean = isFigure(text)
-        expect(FIGURE_PATTERN.test(text)).toBe(plain)
-        expect(INTERVAL_FIGURE_PATTERN.test(text)).toBe(plain && Number(text) < 1_000_000)
-        expect(SIGNED_FIGURE_PATTERN.test(text)).toBe(isFigure(text, { minus: true }))
-      },
+  law(
+    2000,
+    fc.oneof(
+      fc.array(piece, { maxLength: 5 }).map((parts) => parts.join('')),
+      fc.string(),
     ),
-    { numRuns: 20_000 },
+    (text) => {
+      const plain: boolean = isFigure(text)
+      expect(FIGURE_PATTERN.test(text)).toBe(plain)
+      expect(INTERVAL_FIGURE_PATTERN.test(text)).toBe(plain && Number(text) < 1_000_000)
+      expect(SIGNED_FIGURE_PATTERN.test(text)).toBe(isFigure(text, { minus: true }))
+    },
   )
 })
 

@@ -5,6 +5,7 @@ import type { TorqueUnit } from '../../src/quantity/unit.js'
 import type { StatedValue } from '../../src/spec/leaf.js'
 import type { TorqueWrench } from '../../src/spec/toolbox.js'
 import { checkWrench } from '../../src/torque/index.js'
+import { cases, law } from '../support/law.js'
 import { torque } from './wrenches.js'
 
 /*
@@ -168,81 +169,74 @@ function bandOf(stated: StatedValue<TorqueUnit>): readonly [low: bigint, high: b
 }
 
 describe('checkWrench: laws', () => {
-  it('equals a judge that tries every mark in whole numbers (4,000 cases)', () => {
+  it('equals a judge that tries every mark in whole numbers', () => {
     let fitting = 0
-    fc.assert(
-      fc.property(wrenchArb, statedArb, editionArb, (wrench, stated, edition) => {
-        const [low, high, twiceAim] = bandOf(stated)
-        const expected = trySettings(wrench, low, high, twiceAim, stated.unit, edition)
-        const { verdict, setting } = checkWrench(wrench, torque(stated), { edition })
-        if (expected === undefined) {
-          expect([verdict, setting]).toEqual(['does not fit', undefined])
-          return
-        }
-        fitting += 1
-        expect(setting && [setting.scale, String(setting.setting.value)]).toEqual([
-          expected.scale,
-          expected.mark,
-        ])
-        expect(setting?.trueBandInside).toBe(expected.inside ? 'yes' : 'no')
-        if (!expected.inside) expect(verdict).toBe('fits with care')
-      }),
-      { numRuns: 4000 },
-    )
-    expect(fitting).toBeGreaterThan(500)
+    law(400, wrenchArb, statedArb, editionArb, (wrench, stated, edition) => {
+      const [low, high, twiceAim] = bandOf(stated)
+      const expected = trySettings(wrench, low, high, twiceAim, stated.unit, edition)
+      const { verdict, setting } = checkWrench(wrench, torque(stated), { edition })
+      if (expected === undefined) {
+        expect([verdict, setting]).toEqual(['does not fit', undefined])
+        return
+      }
+      fitting += 1
+      expect(setting && [setting.scale, String(setting.setting.value)]).toEqual([
+        expected.scale,
+        expected.mark,
+      ])
+      expect(setting?.trueBandInside).toBe(expected.inside ? 'yes' : 'no')
+      if (!expected.inside) expect(verdict).toBe('fits with care')
+    })
+    expect(fitting).toBeGreaterThan(cases(50))
   })
 
-  it('the setting lies inside the band, the true band around it, and nothing is mutated (1,000 cases)', () => {
-    fc.assert(
-      fc.property(wrenchArb, statedArb, editionArb, (wrench, stated, edition) => {
-        const before = JSON.stringify([wrench, stated])
-        const { setting, band, reasons } = checkWrench(wrench, torque(stated), { edition })
-        expect(JSON.stringify([wrench, stated])).toBe(before)
-        expect(reasons.length).toBeGreaterThan(0)
-        if (setting === undefined || band === undefined) return
-        expect(setting.atFastener.value).toBeGreaterThanOrEqual(band.min.value)
-        expect(setting.atFastener.value).toBeLessThanOrEqual(band.max.value)
-        expect(setting.trueBand.sheetUnit.min.value).toBeLessThan(setting.atFastener.value)
-        expect(setting.trueBand.sheetUnit.max.value).toBeGreaterThan(setting.atFastener.value)
-        expect(setting.shareOfFullScale).toBeLessThanOrEqual(1)
-        expect(JSON.parse(JSON.stringify(setting))).toEqual(setting)
-      }),
-      { numRuns: 1000 },
-    )
+  it('the setting lies inside the band, the true band around it, and nothing is mutated', () => {
+    law(100, wrenchArb, statedArb, editionArb, (wrench, stated, edition) => {
+      const before = JSON.stringify([wrench, stated])
+      const { setting, band, reasons } = checkWrench(wrench, torque(stated), { edition })
+      expect(JSON.stringify([wrench, stated])).toBe(before)
+      expect(reasons.length).toBeGreaterThan(0)
+      if (setting === undefined || band === undefined) return
+      expect(setting.atFastener.value).toBeGreaterThanOrEqual(band.min.value)
+      expect(setting.atFastener.value).toBeLessThanOrEqual(band.max.value)
+      expect(setting.trueBand.sheetUnit.min.value).toBeLessThan(setting.atFastener.value)
+      expect(setting.trueBand.sheetUnit.max.value).toBeGreaterThan(setting.atFastener.value)
+      expect(setting.shareOfFullScale).toBeLessThanOrEqual(1)
+      expect(JSON.parse(JSON.stringify(setting))).toEqual(setting)
+    })
   })
 
   it('the true band grows with the error, and with the setting', () => {
-    fc.assert(
-      fc.property(
-        fc.integer({ min: 11, max: 99 }),
-        fc.integer({ min: 1, max: 40 }),
-        fc.constantFrom('of reading' as const, 'of full scale' as const),
-        (setting, percent, kind) => {
-          const at = (value: number, error: number) =>
-            checkWrench(
-              {
-                name: 'any',
-                type: 'click',
-                drive: '1/2 in',
-                scales: [{ unit: 'N.m', lowest: 1, highest: 400, graduation: 1 }],
-                declaredRange: { min: { value: 1, unit: 'N.m' }, max: { value: 400, unit: 'N.m' } },
-                accuracy: { kind, percent: kind === 'of reading' ? error : error / 100 },
-              },
-              torque({ kind: 'limits', min: String(value), max: String(value), unit: 'N.m' }),
-              { edition: '2017' },
-            ).setting?.trueBand.newtonMetres
-          const [here, wider, higher] = [
-            at(setting, percent),
-            at(setting, percent + 1),
-            at(setting + 1, percent),
-          ]
-          if (!here || !wider || !higher) throw new Error('every mark can be set')
-          expect(wider.min.value).toBeLessThan(here.min.value)
-          expect(wider.max.value).toBeGreaterThan(here.max.value)
-          expect(higher.min.value).toBeGreaterThan(here.min.value)
-          expect(higher.max.value).toBeGreaterThan(here.max.value)
-        },
-      ),
+    law(
+      50,
+      fc.integer({ min: 11, max: 99 }),
+      fc.integer({ min: 1, max: 40 }),
+      fc.constantFrom('of reading' as const, 'of full scale' as const),
+      (setting, percent, kind) => {
+        const at = (value: number, error: number) =>
+          checkWrench(
+            {
+              name: 'any',
+              type: 'click',
+              drive: '1/2 in',
+              scales: [{ unit: 'N.m', lowest: 1, highest: 400, graduation: 1 }],
+              declaredRange: { min: { value: 1, unit: 'N.m' }, max: { value: 400, unit: 'N.m' } },
+              accuracy: { kind, percent: kind === 'of reading' ? error : error / 100 },
+            },
+            torque({ kind: 'limits', min: String(value), max: String(value), unit: 'N.m' }),
+            { edition: '2017' },
+          ).setting?.trueBand.newtonMetres
+        const [here, wider, higher] = [
+          at(setting, percent),
+          at(setting, percent + 1),
+          at(setting + 1, percent),
+        ]
+        if (!here || !wider || !higher) throw new Error('every mark can be set')
+        expect(wider.min.value).toBeLessThan(here.min.value)
+        expect(wider.max.value).toBeGreaterThan(here.max.value)
+        expect(higher.min.value).toBeGreaterThan(here.min.value)
+        expect(higher.max.value).toBeGreaterThan(here.max.value)
+      },
     )
   })
 
@@ -252,53 +246,47 @@ describe('checkWrench: laws', () => {
       const digits = `${front}${back.padEnd(2, '0').slice(0, 2)}`.replace(/^0+(?=[0-9])/, '')
       return back.length > 2 ? `${digits}.${back.slice(2)}` : digits
     }
-    fc.assert(
-      fc.property(wrenchArb, figureArb, figureArb, editionArb, (wrench, one, other, edition) => {
-        const [min, max] = Number(one) <= Number(other) ? [one, other] : [other, one]
-        for (const [large, small] of [
-          ['N.m', 'cN.m'],
-          ['kgf.m', 'kgf.cm'],
-        ] as const) {
-          const told = (unit: TorqueUnit, from: string, to: string) => {
-            const stated = torque({ kind: 'limits', min: from, max: to, unit })
-            const { verdict, setting, reasons } = checkWrench(wrench, stated, { edition })
-            return {
-              scale: setting?.scale,
-              set: setting && convert(setting.setting, 'N.m').value,
-              inOwnUnit: setting !== undefined && wrench.scales[setting.scale]?.unit === unit,
-              trueBand: setting?.trueBand.newtonMetres,
-              judged: [verdict, reasons.map(({ code }) => code)],
-            }
+    law(50, wrenchArb, figureArb, figureArb, editionArb, (wrench, one, other, edition) => {
+      const [min, max] = Number(one) <= Number(other) ? [one, other] : [other, one]
+      for (const [large, small] of [
+        ['N.m', 'cN.m'],
+        ['kgf.m', 'kgf.cm'],
+      ] as const) {
+        const told = (unit: TorqueUnit, from: string, to: string) => {
+          const stated = torque({ kind: 'limits', min: from, max: to, unit })
+          const { verdict, setting, reasons } = checkWrench(wrench, stated, { edition })
+          return {
+            scale: setting?.scale,
+            set: setting && convert(setting.setting, 'N.m').value,
+            inOwnUnit: setting !== undefined && wrench.scales[setting.scale]?.unit === unit,
+            trueBand: setting?.trueBand.newtonMetres,
+            judged: [verdict, reasons.map(({ code }) => code)],
           }
-          const inSmall = told(small, times100(min), times100(max))
-          const inLarge = told(large, min, max)
-          if (inSmall.scale === inLarge.scale) {
-            expect(inSmall).toEqual({ ...inLarge, inOwnUnit: inSmall.inOwnUnit })
-            continue
-          }
-          // Two scales have a mark at the very same torque, and the sheet's own unit decides. An error of full scale
-          // then differs where the scales end differently, and 2.2 kgf·m as a double is not quite 220 kgf·cm.
-          expect(inSmall.inOwnUnit || inLarge.inOwnUnit).toBe(true)
-          expect((inSmall.set ?? 0) / (inLarge.set ?? 0)).toBeCloseTo(1, 12)
-          if (wrench.accuracy?.kind === 'of reading') expect(inSmall.trueBand).toEqual(inLarge.trueBand)
         }
-      }),
-      { numRuns: 500 },
-    )
+        const inSmall = told(small, times100(min), times100(max))
+        const inLarge = told(large, min, max)
+        if (inSmall.scale === inLarge.scale) {
+          expect(inSmall).toEqual({ ...inLarge, inOwnUnit: inSmall.inOwnUnit })
+          continue
+        }
+        // Two scales have a mark at the very same torque, and the sheet's own unit decides. An error of full scale
+        // then differs where the scales end differently, and 2.2 kgf·m as a double is not quite 220 kgf·cm.
+        expect(inSmall.inOwnUnit || inLarge.inOwnUnit).toBe(true)
+        expect((inSmall.set ?? 0) / (inLarge.set ?? 0)).toBeCloseTo(1, 12)
+        if (wrench.accuracy?.kind === 'of reading') expect(inSmall.trueBand).toEqual(inLarge.trueBand)
+      }
+    })
   })
 
   it('a wider band never loses a fit, and a second scale never does either', () => {
-    fc.assert(
-      fc.property(wrenchArb, statedArb, editionArb, scaleArb, (wrench, stated, edition, extra) => {
-        if (stated.kind !== 'limits') return
-        const { setting } = checkWrench(wrench, torque(stated), { edition })
-        if (setting === undefined) return
-        const wider = { ...stated, max: (Number(stated.max) + 7).toFixed(6) }
-        expect(checkWrench(wrench, torque(wider), { edition }).setting).toBeDefined()
-        const more = { ...wrench, scales: [...wrench.scales, extra] }
-        expect(checkWrench(more, torque(stated), { edition }).setting).toBeDefined()
-      }),
-      { numRuns: 500 },
-    )
+    law(50, wrenchArb, statedArb, editionArb, scaleArb, (wrench, stated, edition, extra) => {
+      if (stated.kind !== 'limits') return
+      const { setting } = checkWrench(wrench, torque(stated), { edition })
+      if (setting === undefined) return
+      const wider = { ...stated, max: (Number(stated.max) + 7).toFixed(6) }
+      expect(checkWrench(wrench, torque(wider), { edition }).setting).toBeDefined()
+      const more = { ...wrench, scales: [...wrench.scales, extra] }
+      expect(checkWrench(more, torque(stated), { edition }).setting).toBeDefined()
+    })
   })
 })

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { TorqueWrench } from '../../src/spec/toolbox.js'
 import { checkWrench, chooseWrenches, type WrenchTask } from '../../src/torque/index.js'
+import { law } from '../support/law.js'
 import { clickWrench, limits, nominal, nominalWith } from './wrenches.js'
 
 const BY_2017 = { edition: '2017' } as const
@@ -209,77 +210,68 @@ describe('chooseWrenches', () => {
   )
 
   it('equals a search over all subsets: fewest tools, then fewest with care (300 cases)', () => {
-    fc.assert(
-      fc.property(boxArb, tasksArb, (box, tasks) => {
-        const tools = Object.entries(box)
-        const reachable = tasks.filter((task) => tools.some(([, wrench]) => covers(wrench, task)))
-        const verdicts = new Map(
-          tools.map(([id, wrench]) => [
-            id,
-            tasks.map(({ tightening }) => checkWrench(wrench, tightening, BY_2017).verdict),
-          ]),
-        )
-        let fewest: readonly [tools: number, careful: number] = [Number.POSITIVE_INFINITY, 0]
-        for (let set = 0; set < 2 ** tools.length; set += 1) {
-          const taken = tools.filter((_, at) => Math.floor(set / 2 ** at) % 2 === 1).map(([id]) => id)
-          const best = tasks
-            .map((_, at) => taken.map((id) => verdicts.get(id)?.[at]))
-            .filter((_, at) => tools.some(([id]) => verdicts.get(id)?.[at]?.startsWith('fits')))
-          if (!best.every((all) => all.some((one) => one?.startsWith('fits')))) continue
-          const careful = best.filter((all) => !all.includes('fits')).length
-          if (taken.length < fewest[0] || (taken.length === fewest[0] && careful < fewest[1]))
-            fewest = [taken.length, careful]
-        }
-        const choice = chooseWrenches(box, tasks, BY_2017)
-        const careful = choice.covered.filter(({ fit }) => fit.verdict !== 'fits').length
-        expect([choice.wrenches.length, careful]).toEqual(fewest)
-        expect(choice.covered.map(({ on }) => on)).toEqual(reachable.map(({ on }) => on))
-        for (const { wrench, on } of choice.covered) {
-          expect(choice.wrenches).toContain(wrench)
-          const task = tasks.find((one) => one.on === on)
-          const tool = box[wrench]
-          expect(task && tool && covers(tool, task)).toBe(true)
-        }
-      }),
-      { numRuns: 300 },
-    )
+    law(50, boxArb, tasksArb, (box, tasks) => {
+      const tools = Object.entries(box)
+      const reachable = tasks.filter((task) => tools.some(([, wrench]) => covers(wrench, task)))
+      const verdicts = new Map(
+        tools.map(([id, wrench]) => [
+          id,
+          tasks.map(({ tightening }) => checkWrench(wrench, tightening, BY_2017).verdict),
+        ]),
+      )
+      let fewest: readonly [tools: number, careful: number] = [Number.POSITIVE_INFINITY, 0]
+      for (let set = 0; set < 2 ** tools.length; set += 1) {
+        const taken = tools.filter((_, at) => Math.floor(set / 2 ** at) % 2 === 1).map(([id]) => id)
+        const best = tasks
+          .map((_, at) => taken.map((id) => verdicts.get(id)?.[at]))
+          .filter((_, at) => tools.some(([id]) => verdicts.get(id)?.[at]?.startsWith('fits')))
+        if (!best.every((all) => all.some((one) => one?.startsWith('fits')))) continue
+        const careful = best.filter((all) => !all.includes('fits')).length
+        if (taken.length < fewest[0] || (taken.length === fewest[0] && careful < fewest[1]))
+          fewest = [taken.length, careful]
+      }
+      const choice = chooseWrenches(box, tasks, BY_2017)
+      const careful = choice.covered.filter(({ fit }) => fit.verdict !== 'fits').length
+      expect([choice.wrenches.length, careful]).toEqual(fewest)
+      expect(choice.covered.map(({ on }) => on)).toEqual(reachable.map(({ on }) => on))
+      for (const { wrench, on } of choice.covered) {
+        expect(choice.wrenches).toContain(wrench)
+        const task = tasks.find((one) => one.on === on)
+        const tool = box[wrench]
+        expect(task && tool && covers(tool, task)).toBe(true)
+      }
+    })
   })
 
   it('does not depend on the order of the tasks', () => {
-    fc.assert(
-      fc.property(boxArb, tasksArb, (box, tasks) => {
-        const forward = chooseWrenches(box, tasks, BY_2017)
-        const backward = chooseWrenches(box, [...tasks].reverse(), BY_2017)
-        expect(backward.wrenches).toEqual(forward.wrenches)
-        expect(backward.toGet.map(({ from, to }) => [from, to])).toEqual(
-          forward.toGet.map(({ from, to }) => [from, to]),
-        )
-        const named = (choice: typeof forward) =>
-          choice.covered.map(({ on, wrench }) => `${on} ${wrench}`).sort()
-        expect(named(backward)).toEqual(named(forward))
-      }),
-      { numRuns: 300 },
-    )
+    law(50, boxArb, tasksArb, (box, tasks) => {
+      const forward = chooseWrenches(box, tasks, BY_2017)
+      const backward = chooseWrenches(box, [...tasks].reverse(), BY_2017)
+      expect(backward.wrenches).toEqual(forward.wrenches)
+      expect(backward.toGet.map(({ from, to }) => [from, to])).toEqual(
+        forward.toGet.map(({ from, to }) => [from, to]),
+      )
+      const named = (choice: typeof forward) =>
+        choice.covered.map(({ on, wrench }) => `${on} ${wrench}`).sort()
+      expect(named(backward)).toEqual(named(forward))
+    })
   })
 
   it('what it says to get would cover what was uncovered, at 20 % of full scale or more', () => {
-    fc.assert(
-      fc.property(tasksArb, (tasks) => {
-        const { toGet, uncovered } = chooseWrenches({}, tasks, BY_2017)
-        const byTask = new Map(tasks.map((task) => [task.on, task]))
-        let covered = 0
-        for (const { from, to, covers: names } of toGet) {
-          expect(from.value * 5).toBeGreaterThanOrEqual(to.value)
-          const bought = clickWrench(Math.max(1, from.value), to.value)
-          for (const on of names) {
-            const task = byTask.get(on)
-            expect(task && checkWrench(bought, task.tightening, { edition: '2003' }).setting).toBeDefined()
-            covered += 1
-          }
+    law(50, tasksArb, (tasks) => {
+      const { toGet, uncovered } = chooseWrenches({}, tasks, BY_2017)
+      const byTask = new Map(tasks.map((task) => [task.on, task]))
+      let covered = 0
+      for (const { from, to, covers: names } of toGet) {
+        expect(from.value * 5).toBeGreaterThanOrEqual(to.value)
+        const bought = clickWrench(Math.max(1, from.value), to.value)
+        for (const on of names) {
+          const task = byTask.get(on)
+          expect(task && checkWrench(bought, task.tightening, { edition: '2003' }).setting).toBeDefined()
+          covered += 1
         }
-        expect(covered).toBe(uncovered.length)
-      }),
-      { numRuns: 300 },
-    )
+      }
+      expect(covered).toBe(uncovered.length)
+    })
   })
 })
