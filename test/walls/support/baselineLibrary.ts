@@ -1,0 +1,93 @@
+import * as library from '../../../src/index.js'
+import type { Json } from './jsonChanges.js'
+
+/**
+ * The only door from the frozen baseline of 0.1 to the library. Where a public function moves, takes its arguments in
+ * another order or calls an option by another name, adapt it here: what it answers is compared as it is.
+ */
+
+export type Patch = Parameters<typeof library.applyPatch>[1]
+
+/** A document as its parse function gave it. */
+export interface Parsed {
+  readonly name: string
+  readonly document: library.AnyDocument
+}
+
+/** What the frozen plans were asked for, beside the documents; the names are those of the baseline. */
+export interface PlanChoices {
+  readonly services: 'due' | 'all'
+  readonly today: string
+  readonly edition: '2017' | '2003'
+  readonly tolerancePercent?: number
+}
+
+const DUE = {
+  soon: { hours: 10, distance: { value: 100, unit: 'km' }, days: 14 },
+  staleAfter: { days: 30 },
+  severity: 'normal',
+} as const
+
+const firstOf = <Kind extends library.AnyDocument['kind']>(documents: readonly Parsed[], kind: Kind) =>
+  documents.map(({ document }) => document).find((document) => document.kind === kind) as
+    | Extract<library.AnyDocument, { kind: Kind }>
+    | undefined
+
+const sheetAndLog = (documents: readonly Parsed[]) => {
+  const sheet = firstOf(documents, 'spec-sheet')
+  const log = firstOf(documents, 'machine-log')
+  return sheet === undefined || log === undefined ? undefined : { sheet, log }
+}
+
+function documentSet(documents: readonly Parsed[]): library.DocumentSet {
+  const ofKind = (kind: library.AnyDocument['kind']) =>
+    documents.filter(({ document }) => document.kind === kind)
+  return {
+    sheets: ofKind('spec-sheet'),
+    logs: ofKind('machine-log'),
+    toolboxes: ofKind('toolbox'),
+    stocks: ofKind('stock'),
+    procedures: ofKind('procedure'),
+    records: ofKind('service-record'),
+  } as unknown as library.DocumentSet
+}
+
+export const patchFiles = (files: unknown, patch: Patch): unknown => library.applyPatch(files, patch)
+
+export const readText = (text: string, name: string) => library.parseDocumentText(text, { name })
+
+export const readValue = (value: unknown, name: string) => library.parseDocument(value, { name })
+
+export const checkSet = (documents: readonly Parsed[], today: string | undefined) =>
+  library.checkDocuments(documentSet(documents), today === undefined ? {} : { today })
+
+/** By the name of the record's file. */
+export function checkRecords(documents: readonly Parsed[], today: string): Record<string, unknown> {
+  const set = documentSet(documents)
+  return Object.fromEntries(
+    set.records.map((record) => [record.name, library.checkRecord(record, set, { today })]),
+  )
+}
+
+export function listDue(documents: readonly Parsed[], today: string): unknown {
+  const both = sheetAndLog(documents)
+  return both && library.listDue({ ...both, today, options: DUE })
+}
+
+export function planVisit(documents: readonly Parsed[], { services, ...choices }: PlanChoices) {
+  const both = sheetAndLog(documents)
+  if (both === undefined) throw new Error('no plan without sheet and log')
+  const toolbox = firstOf(documents, 'toolbox')
+  const stock = firstOf(documents, 'stock')
+  return library.planVisit({
+    ...both,
+    ...(toolbox === undefined ? {} : { toolbox }),
+    ...(stock === undefined ? {} : { stock }),
+    services: services === 'due' ? 'due' : Object.keys(both.sheet.services),
+    ambient: { value: 6, unit: 'degC' },
+    due: DUE,
+    ...choices,
+  })
+}
+
+export const kitContents = (plan: Json): unknown => library.kitContents(plan as unknown as library.VisitPlan)

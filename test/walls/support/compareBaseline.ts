@@ -1,0 +1,103 @@
+import { commonEnds, isObject, isSame, type Json, join } from './jsonChanges.js'
+import { isMeant, type Rename } from './renames.js'
+
+/** One place where today's result is not the frozen one in today's words. */
+export interface Difference {
+  readonly set: string
+  readonly path: string
+  readonly frozen?: Json
+  readonly present?: Json
+}
+
+/** All differences of two results, down to the single word or number. */
+export function findDifferences(set: string, frozen: Json, present: Json, path = ''): readonly Difference[] {
+  if (isSame(frozen, present)) return []
+  if (Array.isArray(frozen) && Array.isArray(present)) return compareLists(set, frozen, present, path)
+  if (!isObject(frozen) || !isObject(present)) return [{ set, path, frozen, present }]
+  return [...new Set([...Object.keys(frozen), ...Object.keys(present)])].flatMap((key) => {
+    const [before, after] = [frozen, present].map((holder) =>
+      Object.hasOwn(holder, key) ? holder[key] : undefined,
+    )
+    return compareItems(set, before, after, join(path, key))
+  })
+}
+
+const compareItems = (
+  set: string,
+  frozen: Json | undefined,
+  present: Json | undefined,
+  path: string,
+): readonly Difference[] => {
+  if (frozen !== undefined && present !== undefined) return findDifferences(set, frozen, present, path)
+  return [{ set, path, ...(frozen !== undefined && { frozen }), ...(present !== undefined && { present }) }]
+}
+
+/** Of lists that grew or shrank, only what lies between their common ends. */
+function compareLists(set: string, frozen: readonly Json[], present: readonly Json[], path: string) {
+  const same = frozen.length === present.length
+  const [front, back] = same ? [0, 0] : commonEnds(frozen, present)
+  const length = Math.max(frozen.length, present.length) - front - back
+  return Array.from({ length }, (_none, step) => front + step).flatMap((place) =>
+    compareItems(
+      set,
+      place < frozen.length - back ? frozen[place] : undefined,
+      place < present.length - back ? present[place] : undefined,
+      join(path, place),
+    ),
+  )
+}
+
+/** Whether the table accepts it; the entry that does so counts as used. */
+export function isAccepted(
+  { set, path, frozen, present }: Difference,
+  table: readonly Rename[],
+  used: Set<Rename>,
+): boolean {
+  const entry = table.find(
+    (each) =>
+      'set' in each &&
+      isMeant(each.set, set, '.*') &&
+      isMeant(each.path, path) &&
+      isSame(each.from, frozen) &&
+      isSame(each.to, present),
+  )
+  if (entry !== undefined) used.add(entry)
+  return entry !== undefined
+}
+
+const SHOWN = 40
+
+/** At most 40 kinds of differences, each with its first place and the line for the table, if it is meant to be. */
+export function reportDifferences(differences: readonly Difference[]): string {
+  const groups = new Map<string, Difference[]>()
+  for (const each of differences) {
+    const line = suggestLine(each)
+    groups.set(line, [...(groups.get(line) ?? []), each])
+  }
+  const texts = [...groups].slice(0, SHOWN).map(([line, [first, ...others]]) => {
+    const { set = '', path = '', frozen, present } = first ?? {}
+    const more = others.length === 0 ? '' : ` (and ${others.length} more like it)`
+    return `${set} ${path}${more}\n  frozen  ${shorten(frozen)}\n  present ${shorten(present)}\n  ${line}`
+  })
+  const left = groups.size > SHOWN ? [`and ${groups.size - SHOWN} more kinds`] : []
+  return [...texts, ...left].join('\n\n')
+}
+
+function shorten(value: Json | undefined): string {
+  const text = value === undefined ? 'not there' : JSON.stringify(value)
+  return text.length > 300 ? `${text.slice(0, 300)} …` : text
+}
+
+/** The entry that would accept a difference everywhere where it is alike; `why` is the writer's. */
+function suggestLine({ set, path, frozen, present }: Difference): string {
+  const key = path.slice(path.lastIndexOf('/') + 1)
+  const isItem = /^\d+$/.test(key)
+  const at = path.slice(0, -key.length - 1).replaceAll(/\/\d+(?=\/|$)/g, '/*')
+  const why = ''
+  if (key === 'code' && frozen !== undefined && present !== undefined)
+    return JSON.stringify({ code: frozen, to: present, why })
+  if (!isItem && frozen === undefined) return JSON.stringify({ key, added: true, at, why })
+  if (!isItem && present === undefined) return JSON.stringify({ key, dropped: true, at, why })
+  const sets = `${set.split('/')[0]}*`
+  return JSON.stringify({ set: sets, path, from: frozen, to: present, why })
+}

@@ -1,0 +1,77 @@
+import { isDeepStrictEqual } from 'node:util'
+
+export type Json = string | number | boolean | null | readonly Json[] | JsonObject
+export interface JsonObject {
+  readonly [key: string]: Json
+}
+
+/**
+ * One change of a JSON value: a place that goes, a place and its new value, or a stretch of the list at a place that gives
+ * way to others (where it begins, how many go, what comes). JSON Patch would say a stretch in as many operations.
+ */
+export type Change = readonly [string] | readonly [string, Json] | readonly [string, number, number, Json[]]
+
+export const isObject = (value: Json | undefined): value is JsonObject =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+
+export const isSame = (left: Json | undefined, right: Json | undefined): boolean =>
+  isDeepStrictEqual(left, right)
+
+export const toJson = (value: unknown): Json => JSON.parse(JSON.stringify(value ?? null))
+
+export const join = (path: string, key: string | number): string =>
+  `${path}/${String(key).replaceAll('~', '~0').replaceAll('/', '~1')}`
+
+export const split = (path: string): string[] =>
+  path
+    .split('/')
+    .slice(1)
+    .map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~'))
+
+/** How long two lists agree from the front, and from the back in what is left. */
+export function commonEnds(left: readonly Json[], right: readonly Json[]): readonly [number, number] {
+  const shorter = Math.min(left.length, right.length)
+  let front = 0
+  while (front < shorter && isSame(left[front], right[front])) front += 1
+  let back = 0
+  while (back < shorter - front && isSame(left.at(-1 - back), right.at(-1 - back))) back += 1
+  return [front, back]
+}
+
+/** The changes that make `after` of `before`. */
+export function findChanges(before: Json, after: Json, path = ''): Change[] {
+  if (isSame(before, after)) return []
+  if (Array.isArray(before) && Array.isArray(after)) {
+    if (before.length === after.length)
+      return before.flatMap((item, place) => findChanges(item, after[place], join(path, place)))
+    const [front, back] = commonEnds(before, after)
+    return [[path, front, before.length - front - back, after.slice(front, after.length - back)]]
+  }
+  if (!isObject(before) || !isObject(after)) return [[path, after]]
+  const gone = Object.keys(before).filter((key) => !Object.hasOwn(after, key))
+  return [
+    ...gone.map((key): Change => [join(path, key)]),
+    ...Object.entries(after).flatMap(([key, value]): Change[] =>
+      Object.hasOwn(before, key)
+        ? findChanges(before[key] as Json, value, join(path, key))
+        : [[join(path, key), value]],
+    ),
+  ]
+}
+
+/** What becomes of `before` by the changes; `before` stays as it was. */
+export function applyChanges(before: Json, changes: readonly Change[]): Json {
+  const whole = { root: structuredClone(before) }
+  for (const change of changes) {
+    const tokens = ['root', ...split(change[0])]
+    const last = tokens.pop() as string
+    const holder = tokens.reduce((here: never, token) => here[token] as never, whole as never) as Record<
+      string,
+      Json
+    >
+    if (change.length === 1) delete holder[last]
+    else if (change.length === 2) holder[last] = structuredClone(change[1])
+    else (holder[last] as Json[]).splice(change[1], change[2], ...structuredClone(change[3]))
+  }
+  return whole.root
+}

@@ -1,0 +1,148 @@
+import { isObject, isSame, type Json, type JsonObject, join } from './jsonChanges.js'
+
+/**
+ * What differs from 0.1 on purpose; each entry says why. An object of a result is renamed by all entries in their order,
+ * the outer ones first, so `at` (the object that holds the key; left out: everywhere) and `path` are places as they are
+ * called today. In them `*` is any one step and `**` any number of steps; in `set`, `*` is any text.
+ */
+export type Rename = { readonly why: string } & (
+  | { readonly code: string; readonly to: string }
+  | { readonly key: string; readonly to: string; readonly at?: string }
+  | { readonly key: string; readonly dropped: true; readonly at?: string }
+  | { readonly key: string; readonly added: true; readonly at?: string }
+  /** A word under a key; `prefix`: of pointers and other texts, their beginning. */
+  | {
+      readonly value: Json
+      readonly to: Json
+      readonly key?: string
+      readonly prefix?: true
+      readonly at?: string
+    }
+  /** From one place to another in each object at `at`: `"moved": "torque/verdict", "to": "verdict"`. */
+  | { readonly moved: string; readonly to: string; readonly at: string }
+  /** One accepted difference; without `from` it is new, without `to` it is gone. */
+  | { readonly set: string; readonly path: string; readonly from?: Json; readonly to?: Json }
+)
+
+const memory = new Map<string, RegExp>()
+
+/** Whether a place or the name of a set is meant by a pattern. */
+export function isMeant(pattern: string, text: string, step = '[^/]*'): boolean {
+  const key = `${step} ${pattern}`
+  const known =
+    memory.get(key) ??
+    new RegExp(
+      `^${pattern
+        .split(/(\/\*\*|\*)/)
+        .map((part) =>
+          part === '/**' ? '(?:/.*)?' : part === '*' ? step : part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'),
+        )
+        .join('')}$`,
+    )
+  memory.set(key, known)
+  return known.test(text)
+}
+
+/** How a document is read back is in the document's own words, which no rename touches. */
+const isDocument = (path: string): boolean => isMeant('/read/*/value', path)
+
+type Visit = (holder: JsonObject, path: string) => JsonObject
+
+/** Every object from the outside in, replaced by what `visit` makes of it. */
+function mapObjects(value: Json, visit: Visit, path = ''): Json {
+  if (isDocument(path)) return value
+  if (Array.isArray(value)) return value.map((item, place) => mapObjects(item, visit, join(path, place)))
+  if (!isObject(value)) return value
+  return Object.fromEntries(
+    Object.entries(visit(value, path)).map(([key, item]) => [key, mapObjects(item, visit, join(path, key))]),
+  )
+}
+
+/** The frozen result in today's words; `used` gathers the entries that changed something. */
+export function renameFrozen(frozen: Json, table: readonly Rename[], used: Set<Rename>): Json {
+  const visits = table.flatMap((entry) => {
+    const visit = visitOf(entry)
+    return visit === undefined ? [] : [{ entry, visit }]
+  })
+  if (visits.length === 0) return frozen
+  return mapObjects(frozen, (holder, path) =>
+    visits.reduce((before, { entry, visit }) => {
+      const after = visit(before, path)
+      if (after !== before) used.add(entry)
+      return after
+    }, holder),
+  )
+}
+
+/** Today's result without the keys that 0.1 did not have and the table names. */
+export function leaveOutAdded(present: Json, table: readonly Rename[], used: Set<Rename>): Json {
+  const added = table.filter((entry) => 'added' in entry)
+  if (added.length === 0) return present
+  return mapObjects(present, (holder, path) =>
+    added.reduce((before, entry) => {
+      if (!Object.hasOwn(before, entry.key) || !isMeant(entry.at ?? '/**', path)) return before
+      used.add(entry)
+      return without(before, entry.key)
+    }, holder),
+  )
+}
+
+const without = (holder: JsonObject, key: string): JsonObject =>
+  Object.fromEntries(Object.entries(holder).filter(([name]) => name !== key))
+
+function visitOf(entry: Rename): Visit | undefined {
+  if ('set' in entry || 'added' in entry) return undefined
+  if ('code' in entry)
+    return (holder) =>
+      holder['code'] === entry.code && Object.hasOwn(holder, 'params')
+        ? { ...holder, code: entry.to }
+        : holder
+  const isHere = (path: string) => isMeant(entry.at ?? '/**', path)
+  if ('moved' in entry) return (holder, path) => (isHere(path) ? move(holder, entry.moved, entry.to) : holder)
+  if ('value' in entry)
+    return (holder, path) => {
+      if (entry.key !== undefined && !Object.hasOwn(holder, entry.key)) return holder
+      return isHere(path) ? replaceWord(holder, entry) : holder
+    }
+  return (holder, path) => {
+    if (!Object.hasOwn(holder, entry.key) || !isHere(path)) return holder
+    const rest = without(holder, entry.key)
+    return 'to' in entry ? { ...rest, [entry.to]: holder[entry.key] as Json } : rest
+  }
+}
+
+function replaceWord(holder: JsonObject, entry: Extract<Rename, { value: Json }>): JsonObject {
+  const { value, to, key, prefix } = entry
+  const replaced = (item: Json): Json => {
+    if (Array.isArray(item)) return item.some((each) => replaced(each) !== each) ? item.map(replaced) : item
+    if (prefix && typeof item === 'string' && typeof value === 'string' && item.startsWith(value))
+      return `${String(to)}${item.slice(value.length)}`
+    return !isObject(item) && isSame(item, value) ? to : item
+  }
+  const changed = Object.entries(holder).filter(
+    ([name, item]) => (key === undefined || key === name) && replaced(item) !== item,
+  )
+  if (changed.length === 0) return holder
+  return { ...holder, ...Object.fromEntries(changed.map(([name, item]) => [name, replaced(item)])) }
+}
+
+function move(holder: JsonObject, from: string, to: string): JsonObject {
+  const moved = from.split('/').reduce<Json | undefined>((here, token) => {
+    return isObject(here) && Object.hasOwn(here, token) ? here[token] : undefined
+  }, holder)
+  return moved === undefined ? holder : place(take(holder, from.split('/')), to.split('/'), moved)
+}
+
+/** An object that is empty after its last key is gone goes too. */
+function take(holder: JsonObject, [key = '', ...rest]: readonly string[]): JsonObject {
+  const inner = holder[key]
+  if (rest.length === 0 || !isObject(inner)) return without(holder, key)
+  const left = take(inner, rest)
+  return Object.keys(left).length === 0 ? without(holder, key) : { ...holder, [key]: left }
+}
+
+function place(holder: JsonObject, [key = '', ...rest]: readonly string[], value: Json): JsonObject {
+  if (rest.length === 0) return { ...holder, [key]: value }
+  const inner = holder[key]
+  return { ...holder, [key]: place(isObject(inner) ? inner : {}, rest, value) }
+}

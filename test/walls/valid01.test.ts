@@ -1,0 +1,118 @@
+import { createHash } from 'node:crypto'
+import { readdirSync, readFileSync } from 'node:fs'
+import { afterAll, describe, expect, it } from 'vitest'
+import { baseNames, FOLDER, readBase, readFrozen, readSets } from './support/baselineSets.js'
+import { type Difference, findDifferences, isAccepted, reportDifferences } from './support/compareBaseline.js'
+import { applyChanges, isSame, type Json } from './support/jsonChanges.js'
+import { judgeBase } from './support/judgeBase.js'
+import { leaveOutAdded, type Rename, renameFrozen } from './support/renames.js'
+
+const sections: Readonly<Record<string, readonly Rename[]>> = JSON.parse(
+  readFileSync(`${FOLDER}/renames.json`, 'utf8'),
+)
+const table = Object.values(sections).flat()
+const used = new Set<Rename>()
+const unexplained: Difference[] = []
+
+function compareBase(base: string): { readonly sets: number; readonly differences: readonly Difference[] } {
+  const frozen = readFrozen(base)
+  const judged = [...judgeBase(readBase(base), readSets(base))]
+  const first = renameFrozen(frozen.first, table, used)
+  const differences = judged.flatMap(([set, result], place) => {
+    const changes = place === 0 ? [] : frozen.others[set]
+    if (changes === undefined) throw new Error(`${set} is not frozen`)
+    const before = place === 0 ? first : renameFrozen(applyChanges(frozen.first, changes), table, used)
+    const after = leaveOutAdded(result, table, used)
+    return isSame(before, after) ? [] : findDifferences(set, before, after)
+  })
+  return { sets: judged.length, differences: differences.filter((each) => !isAccepted(each, table, used)) }
+}
+
+/** Every file of the baseline but the table, in the order of their names. */
+function hashBaseline(): string {
+  const hash = createHash('sha256')
+  const files = readdirSync(FOLDER, { recursive: true, encoding: 'utf8' }).map((file) =>
+    file.replaceAll('\\', '/'),
+  )
+  for (const file of files.filter((each) => /^[a-z]+\/.*\.json$/.test(each)).sort())
+    hash.update(`${file}\n`).update(readFileSync(`${FOLDER}/${file}`))
+  return hash.digest('hex')
+}
+
+describe('what was valid under 0.1', () => {
+  afterAll(() => {
+    if (unexplained.length > 0)
+      console.log(
+        `${unexplained.length} differences from 0.1. A bug, or a line for ${FOLDER}/renames.json:\n\n${reportDifferences(unexplained)}`,
+      )
+  })
+
+  it.each(baseNames())('%s: reads, checks and plans as it did', { timeout: 600_000 }, (base) => {
+    const { sets, differences } = compareBase(base)
+    unexplained.push(...differences)
+    expect(sets).toBe(1 + Object.keys(readFrozen(base).others).length)
+    expect(differences.length, 'differences, listed at the end').toBe(0)
+  })
+
+  it('is never frozen anew', () => {
+    expect(hashBaseline()).toBe('8ebb9628d7766bcefa5bbaace172dea017f69b7021d0172a0ca42018487c676a')
+  })
+
+  it('has no rename that changes nothing or gives no reason', () => {
+    const idle = table.filter((entry) => !used.has(entry) || !/\w+ \w+/.test(entry.why))
+    expect(idle).toEqual([])
+  })
+})
+
+describe('the comparison', () => {
+  const before: Json = {
+    a: [{ code: 'x/y', params: { n: 1 } }],
+    verdict: { kind: 'fits' },
+    old: '/figures/1',
+  }
+  const compare = (after: Json, ...entries: readonly Rename[]): readonly string[] => {
+    const seen = new Set<Rename>()
+    return findDifferences(
+      'set/one',
+      renameFrozen(before, entries, seen),
+      leaveOutAdded(after, entries, seen),
+    )
+      .filter((each) => !isAccepted(each, entries, seen))
+      .map(({ path }) => path)
+  }
+  const why = 'as a trial'
+
+  it('sees a number, a code, a pointer, a key and an item that changed', () => {
+    expect(compare(before)).toEqual([])
+    expect(
+      compare({
+        a: [{ code: 'x/z', params: { n: 2 } }, 5],
+        verdict: { kind: 'fits', more: 1 },
+        old: '/figures/2',
+      }),
+    ).toEqual(['/a/0/code', '/a/0/params/n', '/a/1', '/verdict/more', '/old'])
+    expect(compare({ a: [], verdict: {} })).toEqual(['/a/0', '/verdict/kind', '/old'])
+  })
+
+  it('takes each kind of entry', () => {
+    const after = { a: [{ code: 'x/z', params: { n: 2 } }], verdict: 'held', more: 1 }
+    const entries: readonly Rename[] = [
+      { code: 'x/y', to: 'x/z', why },
+      { moved: 'verdict/kind', to: 'verdict', at: '', why },
+      { value: 'fits', to: 'held', key: 'verdict', why },
+      { key: 'old', dropped: true, at: '', why },
+      { key: 'more', added: true, why },
+      { set: 'set/*', path: '/a/*/params/n', from: 1, to: 2, why },
+    ]
+    expect(compare(after, ...entries)).toEqual([])
+    for (const left of entries.keys()) expect(compare(after, ...entries.toSpliced(left, 1))).not.toEqual([])
+    const moved = { ...(before as object), old: undefined, next: '/leaves/1' }
+    expect(
+      compare(
+        JSON.parse(JSON.stringify(moved)),
+        { key: 'old', to: 'next', why },
+        { value: '/figures/', to: '/leaves/', prefix: true, why },
+      ),
+    ).toEqual([])
+  })
+})
