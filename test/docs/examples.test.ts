@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
-import { join } from 'node:path'
-import ts from 'typescript'
+import { basename, join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { compileExamples } from '../support/compileExamples.js'
 import { docExamples, type Example } from '../support/docExamples.js'
 import { instrument, runExample } from '../support/runExample.js'
 
@@ -25,6 +25,39 @@ function pageSamples(): readonly Example[] {
     ),
   )
 }
+
+/** Functions whose examples do not compile yet; the list only gets shorter. */
+const NOT_YET: readonly string[] = [
+  'buildProcedure',
+  'compareProcedures',
+  'findCautions',
+  'repairProcedure',
+  'simulateProcedure',
+  'validateProcedure',
+  'kitContents',
+  'leaveStock',
+  'orderList',
+  'diffSheets',
+  'findLeaves',
+  'findStatedValues',
+  'judgePart',
+  'parseDocument',
+  'parseDocumentText',
+  'parseMachineLog',
+  'parseMachineLogText',
+  'parseProcedure',
+  'parseProcedureText',
+  'parseServiceRecord',
+  'parseServiceRecordText',
+  'parseSpecSheet',
+  'parseSpecSheetText',
+  'parseStock',
+  'parseStockText',
+  'parseToolbox',
+  'parseToolboxText',
+  'resolveLeaf',
+  'resolveVariant',
+]
 
 const examples = docExamples()
 const samples = pageSamples()
@@ -50,51 +83,14 @@ describe('samples of the README and the docs', () => {
     for (const { shown, said, holds } of await runExample(code))
       expect(holds, `shows ${shown}, says ${said}`).toBe(true)
   })
+})
 
-  it('compile', () => {
-    const files = new Map(
-      samples.map(({ name, code }) => [
-        join(ROOT, 'test/docs', `${name.replace(/\W+/g, '-')}.ts`),
-        `${code}\nexport {}\n`,
-      ]),
-    )
-    const options: ts.CompilerOptions = {
-      strict: true,
-      exactOptionalPropertyTypes: true,
-      noUncheckedIndexedAccess: true,
-      target: ts.ScriptTarget.ES2022,
-      module: ts.ModuleKind.ESNext,
-      moduleResolution: ts.ModuleResolutionKind.Bundler,
-      lib: ['lib.es2023.d.ts', 'lib.dom.d.ts'],
-      types: ['node'],
-      skipLibCheck: true,
-      noEmit: true,
-      paths: {
-        'drivetrain-service': ['./src/v1.ts'],
-        'drivetrain-service/v1': ['./src/v1.ts'],
-        'drivetrain-service/v1/quantity/codes': ['./src/quantity/unitCodes/index.ts'],
-        'drivetrain-service/v1/*': ['./src/*/index.ts'],
-      },
-      baseUrl: ROOT,
-    }
-    const host = ts.createCompilerHost(options)
-    const { getSourceFile, fileExists, readFile } = host
-    host.fileExists = (path) => files.has(path) || fileExists.call(host, path)
-    host.readFile = (path) => files.get(path) ?? readFile.call(host, path)
-    host.getSourceFile = (path, ...rest) => {
-      const text = files.get(path)
-      return text === undefined
-        ? getSourceFile.call(host, path, ...rest)
-        : ts.createSourceFile(path, text, ts.ScriptTarget.ES2022, true)
-    }
-    const program = ts.createProgram([...files.keys()], options, host)
-    const said = [...files.keys()].flatMap((path) => {
-      const file = program.getSourceFile(path)
-      return [...program.getSyntacticDiagnostics(file), ...program.getSemanticDiagnostics(file)].map(
-        ({ messageText }) =>
-          `${path.split('/').at(-1)}: ${ts.flattenDiagnosticMessageText(messageText, '\n')}`,
-      )
-    })
-    expect(said).toEqual([])
-  })
+describe('under the options of tsconfig.json', () => {
+  it('all compile, but for the functions listed', () => {
+    const mistakes = compileExamples([...examples, ...samples])
+    const bad = [...mistakes]
+      .filter(([name, texts]) => texts.length > 0 && !NOT_YET.includes(basename(name, '.ts')))
+      .map(([name, texts]) => `${name}: ${texts.join('\n  ')}`)
+    expect(bad).toEqual([])
+  }, 300_000)
 })

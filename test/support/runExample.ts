@@ -1,8 +1,4 @@
-import { randomUUID } from 'node:crypto'
-import { mkdirSync, rmSync, writeFileSync } from 'node:fs'
-import { pathToFileURL } from 'node:url'
 import { isDeepStrictEqual } from 'node:util'
-import { build, type Plugin } from 'esbuild'
 import ts from 'typescript'
 
 /** One claim of an example: what was shown, and what the text says is shown. */
@@ -11,6 +7,10 @@ export interface Claim {
   readonly shown: string
   readonly holds: boolean
 }
+
+const AsyncFunction = (async () => undefined).constructor as new (
+  ...parts: string[]
+) => (...values: readonly unknown[]) => Promise<void>
 
 const SRC = new URL('../../src/', import.meta.url).pathname
 
@@ -49,43 +49,29 @@ export function instrument(code: string): { readonly code: string; readonly clai
 
 /** Runs one example against the source and gives back its claims. */
 export async function runExample(code: string): Promise<readonly Claim[]> {
-  const prelude =
-    'const __claims: { shown: unknown[]; said: string }[] = []\nconst __claim = (shown: unknown[], said: string) => void __claims.push({ shown, said })\n'
-  const { code: body } = instrument(code)
-  const { __claims: claims } = (await importExample(`${prelude}${body}\nexport { __claims }\n`, {
-    name: 'entries',
-    setup(context) {
-      context.onResolve({ filter: /^drivetrain-service/ }, ({ path }) => ({
-        path: sourceOf(path) ?? path,
-      }))
-    },
-  })) as {
-    __claims: readonly { readonly shown: readonly unknown[]; readonly said: string }[]
-  }
-  return claims.map(({ shown, said }) => judge(shown, said))
+  const claims: Claim[] = []
+  await runCode(instrument(code).code, {
+    __claim: (shown: readonly unknown[], said: string) => claims.push(judge(shown, said)),
+  })
+  return claims
 }
 
-/** Bundles an example, with the package's entries found by the plugin, and imports it. */
-export async function importExample(code: string, entries: Plugin): Promise<unknown> {
-  const { outputFiles } = await build({
-    stdin: { contents: code, loader: 'ts', resolveDir: SRC },
-    bundle: true,
-    write: false,
-    format: 'esm',
-    platform: 'node',
-    logLevel: 'silent',
-    external: ['zod', 'zod/mini', 'decimal.js', 'convert-units', 'yaml', 'hast*', 'mdast*', 'unist*'],
-    plugins: [entries],
+/** Runs TypeScript in this process: `given` are names that it may use, `enter` may change what an import brings. */
+export async function runCode(
+  code: string,
+  given: Readonly<Record<string, unknown>>,
+  enter: (entry: object) => object = (entry) => entry,
+): Promise<void> {
+  const { outputText } = ts.transpileModule(code, {
+    compilerOptions: { module: ts.ModuleKind.CommonJS, target: ts.ScriptTarget.ES2022 },
   })
-  const folder = new URL('../../node_modules/.examples/', import.meta.url)
-  mkdirSync(folder, { recursive: true })
-  const file = new URL(`${randomUUID()}.mjs`, folder)
-  writeFileSync(file, outputFiles[0]?.text ?? '')
-  try {
-    return await import(pathToFileURL(file.pathname).href)
-  } finally {
-    rmSync(file)
+  const modules = new Map<string, object>()
+  for (const [, specifier = ''] of outputText.matchAll(/\brequire\("([^"]+)"\)/g)) {
+    const source = sourceOf(specifier)
+    modules.set(specifier, source === undefined ? await import(specifier) : enter(await import(source)))
   }
+  const all = { require: (specifier: string) => modules.get(specifier), exports: {}, ...given }
+  await new AsyncFunction(...Object.keys(all), outputText)(...Object.values(all))
 }
 
 function judge(shown: readonly unknown[], said: string): Claim {
