@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { dirname } from 'node:path'
+import type { Toolbox } from '../../src/index.js'
 import { readVectors } from '../rules/support/vectors.js'
 import { type BaselineSet, baseNames, FOLDER, readBase } from '../walls/support/baselineSets.js'
 import { findChanges, type Json } from '../walls/support/jsonChanges.js'
@@ -67,6 +68,7 @@ function setsOf(base: string): readonly BaselineSet[] {
   const otherLogs = [...texts.keys()].filter((file) => file.startsWith('log-'))
   const sheet = texts.get('sheet.json')
   const variants = sheet === undefined ? [] : Object.keys(JSON.parse(sheet).machine.variants)
+  const wrenches: Toolbox['wrenches'] = JSON.parse(texts.get('toolbox.json') ?? '{}').wrenches ?? {}
   return [
     first,
     ...otherLogs.map((log) => ({
@@ -83,6 +85,40 @@ function setsOf(base: string): readonly BaselineSet[] {
             files,
             today,
             choices: { edition: '2003' as const, tolerancePercent: 10 },
+          },
+        ]),
+    // Whoever lacks a wrench under the older practice, the others having its drive and a mark at their first graduation.
+    ...Object.keys(wrenches).map((lacking) => ({
+      name: `${base}/without/${lacking}`,
+      files,
+      today,
+      choices: { edition: '2003' as const },
+      patch: [
+        { op: 'remove' as const, path: `/toolbox.json/wrenches/${lacking}` },
+        ...Object.entries(wrenches)
+          .filter(([id]) => id !== lacking)
+          .flatMap(([id, { scales }]) => [
+            {
+              op: 'replace' as const,
+              path: `/toolbox.json/wrenches/${id}/drive`,
+              value: wrenches[lacking]?.drive,
+            },
+            ...scales.map(({ graduation }, place) => ({
+              op: 'replace' as const,
+              path: `/toolbox.json/wrenches/${id}/scales/${place}/lowest`,
+              value: graduation,
+            })),
+          ]),
+      ],
+    })),
+    ...(sheet === undefined || !texts.has('stock.json')
+      ? []
+      : [
+          {
+            name: `${base}/empty-shelf`,
+            files,
+            today,
+            patch: [{ op: 'replace' as const, path: '/stock.json/containers', value: {} }],
           },
         ]),
     ...variants.map((variant) => ({
