@@ -1,1 +1,1 @@
-export * from './v1.js'
+export * from './v1/index.js'

@@ -15,7 +15,7 @@ export default defineConfig({
     coverage: {
       provider: 'v8',
       include: ['src/**/*.ts'],
-      exclude: ['src/**/index.ts', 'src/v1.ts'],
+      exclude: ['src/**/index.ts', 'src/v1/**'],
       reporter: ['text-summary', 'json-summary'],
       thresholds: { lines: 95, branches: 90 },
     },

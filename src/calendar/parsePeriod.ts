@@ -1,4 +1,4 @@
-import type { Result } from '../finding.js'
+import type { Result } from '../base/index.js'
 import { scanPeriod } from './scanPeriod.js'
 
 /** A calendar period in whole parts. Months and days are never turned into one another. */

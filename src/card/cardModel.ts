@@ -1,5 +1,5 @@
-import type { Catalogue } from '../message/catalogue.js'
-import type { VisitPlan } from '../service/visitPlan.js'
+import type { Catalogue } from '../message/index.js'
+import type { VisitPlan } from '../service/index.js'
 import { afterSection } from './afterSection.js'
 import { type CardContext, cautionLines, quantityLine, reasonLines } from './cardContext.js'
 import type { CardModel, CardSection, Line } from './cardParts.js'

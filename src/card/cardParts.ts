@@ -1,5 +1,5 @@
-import type { JsonPointer } from '../finding.js'
-import type { CardSectionId } from '../message/cardWords.js'
+import type { JsonPointer } from '../base/index.js'
+import type { CardSectionId } from '../message/index.js'
 
 /**
  * How a piece of text came to stand on the card: as the manual prints it, as the manual prints it beside that, worked

@@ -1,8 +1,7 @@
-import type { JsonPointer } from '../finding.js'
-import { showQuantity } from '../message/showQuantity.js'
-import { formatNumber, unitSymbol } from '../quantity/index.js'
-import type { Unit } from '../quantity/unit.js'
-import type { PlannedFigure } from '../service/visitPlan.js'
+import type { JsonPointer } from '../base/index.js'
+import { showQuantity } from '../message/index.js'
+import { formatNumber, type Unit, unitSymbol } from '../quantity/index.js'
+import type { PlannedFigure } from '../service/index.js'
 import type {
   Leaf,
   OilChoice,

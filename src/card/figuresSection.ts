@@ -1,5 +1,5 @@
 import { measureOf } from '../quantity/index.js'
-import type { PartName, PlannedFigure } from '../service/visitPlan.js'
+import type { PartName, PlannedFigure } from '../service/index.js'
 import { type CardContext, partLine, quantityLine } from './cardContext.js'
 import type { CardPlate, CardSection, Line, PictureName, PlateRow } from './cardParts.js'
 import { type FigureLines, figureLines } from './figureLines.js'

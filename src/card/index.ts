@@ -1,3 +1,4 @@
+// What other rooms may use of this one.
 export { cardModel } from './cardModel.js'
 export type {
   CardBlanks,

@@ -1,5 +1,5 @@
-import type { JsonPointer } from '../finding.js'
-import { showQuantity } from '../message/showQuantity.js'
+import type { JsonPointer } from '../base/index.js'
+import { showQuantity } from '../message/index.js'
 import type { IntervalStated } from '../spec/index.js'
 import type { CardContext } from './cardContext.js'
 import type { Line } from './cardParts.js'

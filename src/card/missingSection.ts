@@ -1,5 +1,5 @@
-import { renderMessage } from '../message/renderMessage.js'
-import type { PlannedMissing } from '../service/visitPlan.js'
+import { renderMessage } from '../message/index.js'
+import type { PlannedMissing } from '../service/index.js'
 import { type CardContext, reasonLine } from './cardContext.js'
 import type { CardList, CardSection, Line } from './cardParts.js'
 import { capitalised, joined, ownWords, quoted } from './spans.js'

@@ -1,4 +1,4 @@
-import type { PlannedOil, PlannedSeal, PlannedTool } from '../service/visitPlan.js'
+import type { PlannedOil, PlannedSeal, PlannedTool } from '../service/index.js'
 import { type CardContext, entryAt, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
 import type { CardList, CardSection, Line } from './cardParts.js'
 import { figureLines, sealLine } from './figureLines.js'

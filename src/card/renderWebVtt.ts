@@ -1,4 +1,4 @@
-import { cleanText } from '../message/cleanText.js'
+import { cleanText } from '../message/index.js'
 import type { Cue } from './cueList.js'
 
 const two = (count: number) => String(count).padStart(2, '0')

@@ -1,5 +1,5 @@
-import type { JsonPointer } from '../finding.js'
-import { cleanText } from '../message/cleanText.js'
+import type { JsonPointer } from '../base/index.js'
+import { cleanText } from '../message/index.js'
 import type { Line, Span, SpanTone } from './cardParts.js'
 
 /** The catalogue's own words. */

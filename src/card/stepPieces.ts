@@ -1,5 +1,5 @@
-import type { StepParams } from '../message/stepTexts.js'
-import type { PlannedFigure, PlannedStep } from '../service/visitPlan.js'
+import type { StepParams } from '../message/index.js'
+import type { PlannedFigure, PlannedStep } from '../service/index.js'
 import { type CardContext, durationLine, entryAt, quantityLine } from './cardContext.js'
 import type { Line } from './cardParts.js'
 import { type FigureLines, figureLines, turnsLine } from './figureLines.js'

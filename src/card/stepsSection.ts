@@ -1,4 +1,4 @@
-import type { PlannedStep } from '../service/visitPlan.js'
+import type { PlannedStep } from '../service/index.js'
 import { type CardContext, cautionLines } from './cardContext.js'
 import type { CardSection, CardStep, CardSteps, Line } from './cardParts.js'
 import { capitalised, ownWords, quoted } from './spans.js'

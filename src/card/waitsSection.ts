@@ -1,4 +1,4 @@
-import type { PlannedWait } from '../service/visitPlan.js'
+import type { PlannedWait } from '../service/index.js'
 import { type CardContext, durationLine, partLine, reasonLines } from './cardContext.js'
 import type { CardCell, CardSection, Line } from './cardParts.js'
 import { capitalised, joined, ownWords, quoted } from './spans.js'

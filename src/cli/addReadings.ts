@@ -1,5 +1,5 @@
-import type { ImportedMachine } from '../interval/meters/index.js'
-import { amountIn } from '../quantity/amountIn.js'
+import type { ImportedMachine } from '../interval/index.js'
+import { amountIn } from '../quantity/index.js'
 import type { MachineLog, MeterName, MeterReading } from '../spec/index.js'
 
 /** A log with the readings that were sent for it, and what became of them. */

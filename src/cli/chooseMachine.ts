@@ -1,4 +1,4 @@
-import type { Finding } from '../finding.js'
+import type { Finding } from '../base/index.js'
 import type { DueOptions } from '../interval/index.js'
 import { checkDocuments } from '../rules/index.js'
 import { planVisit, type VisitPlan } from '../service/index.js'

@@ -1,17 +1,17 @@
 import { createInterface } from 'node:readline'
 import type { Readable, Writable } from 'node:stream'
-import { dateOfDay } from '../calendar/dateOfDay.js'
-import type { DateText } from '../calendar/index.js'
+import { type DateText, dateOfDay } from '../calendar/index.js'
 import {
   computeDueColumns,
   createDueColumns,
   DUE_LIMITS,
   DUE_STATES,
+  type DueOptions,
   type DueRow,
+  type DueState,
   NO_DAY,
   writeDueRow,
-} from '../interval/fleet/index.js'
-import type { DueOptions, DueState } from '../interval/index.js'
+} from '../interval/index.js'
 
 export interface DueLinesOptions {
   /** JSON Lines: one flat row (`DueRow`) a line; blank lines are passed over. */

@@ -1,12 +1,13 @@
 import { once } from 'node:events'
 import type { Readable, Writable } from 'node:stream'
+import type { Finding } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
-import type { Finding } from '../finding.js'
 import type { DueOptions } from '../interval/index.js'
 import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
+import { parseMachineLogText } from '../schema/index.js'
 import { type ListedDue, listDue } from '../service/index.js'
-import { type MachineLog, parseMachineLogText, type SpecSheet } from '../spec/index.js'
+import type { MachineLog, SpecSheet } from '../spec/index.js'
 import { LONGEST_LINE, readLines, type TextLine } from './readLines.js'
 
 export interface DueLogLinesOptions {

@@ -1,6 +1,5 @@
 import { isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml'
-import type { JsonPointer } from '../finding.js'
-import { splitPointer } from '../spec/index.js'
+import { type JsonPointer, splitPointer } from '../base/index.js'
 import { isNestedTooDeep } from './isNestedTooDeep.js'
 
 export interface TextPosition {

@@ -1,15 +1,14 @@
 import { join } from 'node:path'
-import type { Finding } from '../finding.js'
+import type { Finding } from '../base/index.js'
 import type { DocumentSet, Named } from '../rules/index.js'
-import {
-  type MachineLog,
-  type ProcedureDocument,
-  parseDocument,
-  parseDocumentText,
-  type ServiceRecord,
-  type SpecSheet,
-  type Stock,
-  type Toolbox,
+import { parseDocument, parseDocumentText } from '../schema/index.js'
+import type {
+  MachineLog,
+  ProcedureDocument,
+  ServiceRecord,
+  SpecSheet,
+  Stock,
+  Toolbox,
 } from '../spec/index.js'
 import { readYaml } from './readYaml.js'
 import { UsageError } from './usageError.js'

@@ -1,7 +1,5 @@
 import { isMap, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml'
-import type { Finding, Result } from '../finding.js'
-import { MAX_DEPTH } from '../spec/documentLimits.js'
-import { joinPointer } from '../spec/index.js'
+import { type Finding, joinPointer, MAX_DEPTH, type Result } from '../base/index.js'
 import { isNestedTooDeep } from './isNestedTooDeep.js'
 
 /** Characters; YAML is written by hand, and reading it takes many times as long as JSON. */

@@ -1,4 +1,4 @@
-import { suggestName } from '../spec/suggestName.js'
+import { suggestName } from '../base/index.js'
 import { runCard } from './commands/card.js'
 import { runCheck } from './commands/check.js'
 import { runCompare } from './commands/compare.js'

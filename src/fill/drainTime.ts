@@ -1,8 +1,5 @@
-import type { Reason } from '../finding.js'
-import { convert } from '../quantity/convert.js'
-import { requireObject } from '../quantity/requireObject.js'
-import { shown } from '../quantity/shown.js'
-import type { LengthUnit, Quantity, VolumeUnit } from '../quantity/unit.js'
+import { type Reason, requireObject, shown } from '../base/index.js'
+import { convert, type LengthUnit, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
 

@@ -1,3 +1,4 @@
+// What other rooms may use of this one.
 export { checkPan, type PanVerdict } from './checkPan.js'
 export { type ContainerChoice, type ContainerUse, chooseContainers } from './chooseContainers.js'
 export { chooseVessel, type VesselChoice } from './chooseVessel.js'

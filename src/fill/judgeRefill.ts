@@ -1,11 +1,14 @@
-import type { Reason } from '../finding.js'
-import { compareExact, type Exact, minus, over } from '../quantity/exact.js'
-import { nearestDouble } from '../quantity/nearestDouble.js'
-import { requireObject } from '../quantity/requireObject.js'
-import { shown } from '../quantity/shown.js'
-import type { Quantity, VolumeUnit } from '../quantity/unit.js'
-import type { SpecValue } from '../spec/leaf.js'
-import type { FillMethod } from '../spec/specSheet.js'
+import { type Reason, requireObject, shown } from '../base/index.js'
+import {
+  compareExact,
+  type Exact,
+  minus,
+  nearestDouble,
+  over,
+  type Quantity,
+  type VolumeUnit,
+} from '../quantity/index.js'
+import type { FillMethod, SpecValue } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
 import { exactVolume, volumeIn } from './volumeAmount.js'

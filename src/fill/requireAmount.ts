@@ -1,7 +1,5 @@
-import { isFigure } from '../quantity/isFigure.js'
-import { requireObject } from '../quantity/requireObject.js'
-import { shown } from '../quantity/shown.js'
-import { type Measure, UNITS_BY_MEASURE } from '../quantity/unit.js'
+import { requireObject, shown } from '../base/index.js'
+import { isFigure, type Measure, UNITS_BY_MEASURE } from '../quantity/index.js'
 
 /** Far beyond every sum of a document's numbers, in any unit; what is reckoned with it ends. */
 const LARGEST = 1e15

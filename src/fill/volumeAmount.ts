@@ -1,7 +1,13 @@
-import { type Exact, exactOfText } from '../quantity/exact.js'
-import { nearestDouble } from '../quantity/nearestDouble.js'
-import type { PrintedQuantity, Quantity, Unit, VolumeUnit } from '../quantity/unit.js'
-import { exactlyIn } from '../quantity/unitPair.js'
+import {
+  type Exact,
+  exactlyIn,
+  exactOfText,
+  nearestDouble,
+  type PrintedQuantity,
+  type Quantity,
+  type Unit,
+  type VolumeUnit,
+} from '../quantity/index.js'
 
 /** A volume from a sheet (a printed figure) or from stock, toolbox or record (a number). */
 export type VolumeAmount = Quantity<VolumeUnit> | PrintedQuantity<VolumeUnit>

@@ -1,7 +1,13 @@
-import { compareExact, type Exact, minus, plus } from '../quantity/exact.js'
-import { requireBand } from '../quantity/requireBand.js'
-import type { PrintedQuantity, VolumeUnit } from '../quantity/unit.js'
-import type { StatedValue } from '../spec/leaf.js'
+import {
+  compareExact,
+  type Exact,
+  minus,
+  type PrintedQuantity,
+  plus,
+  requireBand,
+  type VolumeUnit,
+} from '../quantity/index.js'
+import type { StatedValue } from '../spec/index.js'
 import { exactVolume } from './volumeAmount.js'
 
 /** A stated volume as exact limits in mL, as shown amounts, and with the figure that a deviation is measured from. */

@@ -1,6 +1,5 @@
-import type { Reason } from '../finding.js'
-import type { Interval } from '../spec/leaf.js'
-import type { Resolved } from '../spec/resolved.js'
+import type { Reason } from '../base/index.js'
+import type { Interval, Resolved } from '../spec/index.js'
 import type { DueIntervals, DueOptions } from './dueQuestion.js'
 import { type Limits, readLimits } from './readLimits.js'
 import { scaleLimits } from './scaleLimits.js'

@@ -1,4 +1,4 @@
-import type { Param } from '../finding.js'
+import type { Param } from '../base/index.js'
 import type { DueLine } from './dueVerdict.js'
 
 type Qty = { value: number | string; unit: string }

@@ -1,5 +1,5 @@
-import { dayNumberOf } from '../calendar/dayNumberOf.js'
-import type { Reason } from '../finding.js'
+import type { Reason } from '../base/index.js'
+import { dayNumberOf } from '../calendar/index.js'
 import { checkDueOptions } from './checkDueOptions.js'
 import { type ChosenLimits, chooseLimits } from './chooseLimits.js'
 import type { DueOptions, DueQuestion } from './dueQuestion.js'

@@ -1,7 +1,4 @@
-import { addToDay } from '../calendar/addToDay.js'
-import { FIRST_DAY, LAST_DAY } from '../calendar/dayNumberOf.js'
-import type { DateText } from '../calendar/index.js'
-import { readDay } from '../calendar/readDay.js'
+import { addToDay, type DateText, FIRST_DAY, LAST_DAY, readDay } from '../calendar/index.js'
 import { checkDueColumns } from './checkDueColumns.js'
 import { checkDueOptions } from './checkDueOptions.js'
 import { type DueColumns, type DueColumnVerdicts, NO_DAY } from './dueColumns.js'

@@ -1,9 +1,6 @@
 import type { DateText } from '../calendar/index.js'
-import type { DistanceUnit, Figure, Quantity } from '../quantity/unit.js'
-import type { Id, Interval } from '../spec/leaf.js'
-import type { MachineLog } from '../spec/machineLog.js'
-import type { Resolved } from '../spec/resolved.js'
-import type { CountFrom, MachineEventKind } from '../spec/specSheet.js'
+import type { DistanceUnit, Figure, Quantity } from '../quantity/index.js'
+import type { CountFrom, Id, Interval, MachineEventKind, MachineLog, Resolved } from '../spec/index.js'
 
 /** The intervals of one service, resolved for one machine. */
 export interface DueIntervals {

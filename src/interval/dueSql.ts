@@ -1,5 +1,4 @@
-import type { DateText } from '../calendar/index.js'
-import { readDay } from '../calendar/readDay.js'
+import { type DateText, readDay } from '../calendar/index.js'
 import { checkDueOptions } from './checkDueOptions.js'
 import type { DueOptions } from './dueQuestion.js'
 import { countsPer, LARGEST_COUNT, MOST_A_DAY, meterCount } from './meterCount.js'

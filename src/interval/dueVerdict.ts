@@ -1,6 +1,6 @@
+import type { Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
-import type { Reason } from '../finding.js'
-import type { DistanceUnit, Quantity } from '../quantity/unit.js'
+import type { DistanceUnit, Quantity } from '../quantity/index.js'
 
 /** In the order in which they decide: the first that holds for any limit is the state of the whole. */
 export type DueState = 'overdue' | 'due' | 'cannot tell' | 'due soon' | 'not due'

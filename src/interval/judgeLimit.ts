@@ -1,4 +1,4 @@
-import type { Params, Reason } from '../finding.js'
+import type { Params, Reason } from '../base/index.js'
 import type { DueCase } from './computeDue.js'
 import type { DueLine } from './dueVerdict.js'
 import { followSchedule } from './followSchedule.js'

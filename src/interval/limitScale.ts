@@ -1,6 +1,4 @@
-import { addToDay } from '../calendar/addToDay.js'
-import { dateOfDay } from '../calendar/dateOfDay.js'
-import type { DateText } from '../calendar/index.js'
+import { addToDay, type DateText, dateOfDay } from '../calendar/index.js'
 import type { DueLine, MeterQuantity } from './dueVerdict.js'
 import { quantityOf } from './meterCount.js'
 import type { MeterPoint } from './meterWalk.js'

@@ -1,5 +1,5 @@
 import type { DateText } from '../calendar/index.js'
-import type { Id } from '../spec/leaf.js'
+import type { Id } from '../spec/index.js'
 import { DUE_STATES } from './dueColumns.js'
 import type { DueState, DueVerdict } from './dueVerdict.js'
 import { refuse } from './refuse.js'

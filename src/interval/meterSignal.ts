@@ -1,4 +1,4 @@
-import type { DistanceUnit } from '../quantity/unit.js'
+import type { DistanceUnit } from '../quantity/index.js'
 import { refuse } from './refuse.js'
 
 /** Meter signals as machines send them: counts of a fixed size in four bytes. */

@@ -1,7 +1,6 @@
-import type { CalendarCodes } from '../calendar/codes.js'
-import type { DateText } from '../calendar/index.js'
-import type { Params, Severity } from '../finding.js'
-import type { MeterName } from '../spec/machineLog.js'
+import type { Params, Severity } from '../base/index.js'
+import type { CalendarCodes, DateText } from '../calendar/index.js'
+import type { MeterName } from '../spec/index.js'
 import type { IntervalCodes } from './codes.js'
 import type { MeterUnit } from './meterCount.js'
 

@@ -1,5 +1,5 @@
-import { dayNumberOf } from '../calendar/dayNumberOf.js'
-import type { MachineLog } from '../spec/machineLog.js'
+import { dayNumberOf } from '../calendar/index.js'
+import type { MachineLog } from '../spec/index.js'
 
 /**
  * How many of the days after `fromDay`, up to and with `toDay`, the machine was out of use; pauses may overlap, and those that

@@ -1,7 +1,5 @@
-import { addToDay } from '../calendar/addToDay.js'
-import { dateOfDay } from '../calendar/dateOfDay.js'
-import type { DateText } from '../calendar/index.js'
-import type { MachineLog } from '../spec/machineLog.js'
+import { addToDay, type DateText, dateOfDay } from '../calendar/index.js'
+import type { MachineLog } from '../spec/index.js'
 import type { MeterPoint } from './meterWalk.js'
 import { afterDaysOfUse, pauseDays } from './pauseDays.js'
 

@@ -1,4 +1,4 @@
-import type { Reason } from '../finding.js'
+import type { Reason } from '../base/index.js'
 import type { DueCase } from './computeDue.js'
 import type { LimitScale } from './limitScale.js'
 

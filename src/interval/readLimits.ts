@@ -1,5 +1,5 @@
-import { scanPeriod } from '../calendar/scanPeriod.js'
-import type { IntervalStated } from '../spec/leaf.js'
+import { scanPeriod } from '../calendar/index.js'
+import type { IntervalStated } from '../spec/index.js'
 import type { DueLine } from './dueVerdict.js'
 import { isFigure } from './isFigure.js'
 import { type MeterUnit, meterCount } from './meterCount.js'

@@ -1,5 +1,5 @@
-import type { Reason } from '../finding.js'
-import type { MeterName } from '../spec/machineLog.js'
+import type { Reason } from '../base/index.js'
+import type { MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
 import type { DueCase } from './computeDue.js'
 import type { Origin } from './findCompletions.js'

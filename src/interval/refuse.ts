@@ -1,4 +1,4 @@
-import { shown } from '../quantity/shown.js'
+import { shown } from '../base/index.js'
 
 /**
  * The error for an argument, or a place in one, that is not what it must be.

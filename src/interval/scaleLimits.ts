@@ -1,4 +1,4 @@
-import type { Reason } from '../finding.js'
+import type { Reason } from '../base/index.js'
 import { isFigure } from './isFigure.js'
 import { quantityOf } from './meterCount.js'
 import type { Limits } from './readLimits.js'

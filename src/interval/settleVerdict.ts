@@ -1,4 +1,4 @@
-import type { Reason } from '../finding.js'
+import type { Reason } from '../base/index.js'
 import type { DueLine, DueVerdict } from './dueVerdict.js'
 
 /** The first that holds for any line is the state of the whole; a line that does not vote comes last. */

@@ -1,6 +1,5 @@
-import { dayNumberOf } from '../calendar/dayNumberOf.js'
-import type { DateText } from '../calendar/index.js'
-import type { DistanceUnit } from '../quantity/unit.js'
+import { type DateText, dayNumberOf } from '../calendar/index.js'
+import type { DistanceUnit } from '../quantity/index.js'
 import { checkDueColumns } from './checkDueColumns.js'
 import { type DueColumns, NO_DAY } from './dueColumns.js'
 import { LARGEST_COUNT, type MeterUnit, meterCount } from './meterCount.js'

@@ -1,11 +1,11 @@
+import type { DueState } from '../interval/index.js'
 import type {
-  DueState,
   FigureRole,
   PlannedMissing,
   PlannedTightening,
   PlannedTool,
   PlannedWait,
-} from '../service/visitPlan.js'
+} from '../service/index.js'
 import type {
   CrushWasher,
   DriveKind,

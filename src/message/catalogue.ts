@@ -1,4 +1,4 @@
-import type { Param } from '../finding.js'
+import type { Param } from '../base/index.js'
 import type { NumberMarks } from '../quantity/index.js'
 import type { AllCodes } from './allCodes.js'
 import type { CardWords } from './cardWords.js'

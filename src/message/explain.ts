@@ -1,4 +1,4 @@
-import type { Reason } from '../finding.js'
+import type { Reason } from '../base/index.js'
 import type { Catalogue } from './catalogue.js'
 import { renderMessage } from './renderMessage.js'
 import { requireCatalogue } from './requireCatalogue.js'

@@ -1,4 +1,4 @@
-import type { Param, Params } from '../finding.js'
+import type { Param, Params } from '../base/index.js'
 import type { Catalogue, Say } from './catalogue.js'
 import { cleanText } from './cleanText.js'
 import { showNumber, showQuantity } from './showQuantity.js'

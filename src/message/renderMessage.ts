@@ -1,4 +1,4 @@
-import type { Param, Params, Reason } from '../finding.js'
+import type { Param, Params, Reason } from '../base/index.js'
 import type { Catalogue, Say } from './catalogue.js'
 import { cleanText } from './cleanText.js'
 import { makeSay, sayPlainly } from './makeSay.js'

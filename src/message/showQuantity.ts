@@ -4,8 +4,10 @@ import {
   type NumberDigits,
   type NumberMarks,
   type PrintedBand,
+  type PrintedQuantity,
+  type Quantity,
+  type Unit,
 } from '../quantity/index.js'
-import type { PrintedQuantity, Quantity, Unit } from '../quantity/unit.js'
 
 /** Most decimals of a computed quantity, where three would say more than anybody can measure. */
 const DECIMALS: { readonly [U in Unit]?: number } = {

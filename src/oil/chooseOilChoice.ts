@@ -1,8 +1,6 @@
-import type { Reason } from '../finding.js'
-import { requireObject } from '../quantity/requireObject.js'
-import { shown } from '../quantity/shown.js'
-import type { Quantity, TemperatureUnit } from '../quantity/unit.js'
-import type { OilChoice, Oils } from '../spec/leaf.js'
+import { type Reason, requireObject, shown } from '../base/index.js'
+import type { Quantity, TemperatureUnit } from '../quantity/index.js'
+import type { OilChoice, Oils } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
 import { holdsAtAmbient } from './holdsAtAmbient.js'
 

@@ -1,4 +1,4 @@
-import type { Quantity } from '../quantity/unit.js'
+import type { Quantity } from '../quantity/index.js'
 
 type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
 type Nothing = Record<never, never>

@@ -1,6 +1,5 @@
-import type { Reason } from '../finding.js'
-import { convert } from '../quantity/convert.js'
-import type { Quantity, TemperatureUnit } from '../quantity/unit.js'
+import type { Reason } from '../base/index.js'
+import { convert, type Quantity, type TemperatureUnit } from '../quantity/index.js'
 import { type OilCodes, oilReason } from './codes.js'
 import { compareAmounts } from './exactAmount.js'
 import { requireQuantity } from './requireQuantity.js'

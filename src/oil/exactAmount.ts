@@ -1,6 +1,11 @@
-import { compareExact, type Exact, exactOfText } from '../quantity/exact.js'
-import type { Figure, Unit } from '../quantity/unit.js'
-import { exactlyIn } from '../quantity/unitPair.js'
+import {
+  compareExact,
+  type Exact,
+  exactlyIn,
+  exactOfText,
+  type Figure,
+  type Unit,
+} from '../quantity/index.js'
 
 /**
  * A quantity as an exact fraction in another unit. A number is read by its shortest decimal, as it stands in the

@@ -1,3 +1,4 @@
+// What other rooms may use of this one.
 export { chooseOilChoice, type JudgedOilChoice, type OilChoiceVerdict } from './chooseOilChoice.js'
 export type { OilCodes } from './codes.js'
 export { type DensityVerdict, densityAt } from './densityAt.js'

@@ -1,5 +1,5 @@
-import { requireObject } from '../quantity/requireObject.js'
-import type { Quantity } from '../quantity/unit.js'
+import { requireObject } from '../base/index.js'
+import type { Quantity } from '../quantity/index.js'
 import type { GradeBand } from './gradeBand.js'
 import { requireQuantity } from './requireQuantity.js'
 

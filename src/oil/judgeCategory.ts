@@ -1,6 +1,5 @@
-import { asText } from '../quantity/asText.js'
-import type { GradeOil } from '../spec/leaf.js'
-import type { OfferedOil } from '../spec/stock.js'
+import { asText } from '../base/index.js'
+import type { GradeOil, OfferedOil } from '../spec/index.js'
 import { oilReason } from './codes.js'
 import type { JudgedAspect } from './oilMeets.js'
 

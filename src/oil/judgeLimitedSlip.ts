@@ -1,5 +1,4 @@
-import type { OilChoice } from '../spec/leaf.js'
-import type { OfferedOil } from '../spec/stock.js'
+import type { OfferedOil, OilChoice } from '../spec/index.js'
 import { oilReason } from './codes.js'
 import type { JudgedAspect } from './oilMeets.js'
 

@@ -1,6 +1,5 @@
-import type { Reason } from '../finding.js'
-import type { GradeOil } from '../spec/leaf.js'
-import type { OfferedOil } from '../spec/stock.js'
+import type { Reason } from '../base/index.js'
+import type { GradeOil, OfferedOil } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
 import { type GradeBand, gradeBand } from './gradeBand.js'
 import { GRADE_EDITIONS, type GradeEdition } from './gradeTables.js'

@@ -1,5 +1,4 @@
-import type { Result } from '../finding.js'
-import { shown } from '../quantity/shown.js'
+import { type Result, shown } from '../base/index.js'
 import { GRADE_EDITIONS, type GradeSystem, gradeRows } from './gradeTables.js'
 
 /** A viscosity grade in its parts; at least one of them is there. */

@@ -1,5 +1,5 @@
-import { shown } from '../quantity/shown.js'
-import { type Measure, UNITS_BY_MEASURE } from '../quantity/unit.js'
+import { shown } from '../base/index.js'
+import { type Measure, UNITS_BY_MEASURE } from '../quantity/index.js'
 
 /**
  * Throws where a programmer passes something that is no quantity of the measure: TypeError for the wrong shape or

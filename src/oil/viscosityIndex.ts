@@ -1,5 +1,5 @@
-import type { Reason } from '../finding.js'
-import type { Quantity } from '../quantity/unit.js'
+import type { Reason } from '../base/index.js'
+import type { Quantity } from '../quantity/index.js'
 import { type OilCodes, oilReason } from './codes.js'
 import { requireQuantity } from './requireQuantity.js'
 import { VISCOSITY_INDEX_H, VISCOSITY_INDEX_L, viscosityIndexRow } from './viscosityIndexTable.js'

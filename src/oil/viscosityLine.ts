@@ -1,6 +1,5 @@
-import { requireObject } from '../quantity/requireObject.js'
-import { shown } from '../quantity/shown.js'
-import type { Quantity } from '../quantity/unit.js'
+import { requireObject, shown } from '../base/index.js'
+import type { Quantity } from '../quantity/index.js'
 import { requireQuantity } from './requireQuantity.js'
 
 /** The two constants of an oil: log10 log10 (ν + 0.7 + …) = `intercept` − `slope` · log10 T. */

@@ -1,8 +1,12 @@
-import type { Finding, Result } from '../finding.js'
-import { shown } from '../quantity/shown.js'
-import type { Id, Identity, ProcedureDocument, ServiceOnPart, SpecSheet } from '../spec/index.js'
-import { requireDocument } from '../spec/requireDocument.js'
-import { requireShape } from '../spec/requireShape.js'
+import { type Finding, type Result, requireShape, shown } from '../base/index.js'
+import {
+  type Id,
+  type Identity,
+  type ProcedureDocument,
+  requireDocument,
+  type ServiceOnPart,
+  type SpecSheet,
+} from '../spec/index.js'
 import { findObstacles } from './build/obstacles.js'
 import { writeOrderOfWork } from './build/orderOfWork.js'
 import { startWriting } from './build/writer.js'

@@ -1,4 +1,4 @@
-import type { Finding } from '../finding.js'
+import type { Finding } from '../base/index.js'
 import type { ProcedureDocument } from '../spec/index.js'
 import { examineSteps } from './examine.js'
 import { countTroubles, findCures, type Scale } from './findCures.js'

@@ -1,7 +1,5 @@
-import type { Finding, JsonPointer } from '../finding.js'
-import { asText } from '../quantity/asText.js'
-import type { Id, ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
-import { requireDocument } from '../spec/requireDocument.js'
+import { asText, type Finding, type JsonPointer } from '../base/index.js'
+import { type Id, type ProcedureDocument, requireDocument, type SpecSheet, type Step } from '../spec/index.js'
 import { simulateProcedure } from './simulateProcedure.js'
 
 export interface StateDifference {

@@ -1,7 +1,5 @@
-import type { Finding } from '../finding.js'
-import { asText } from '../quantity/asText.js'
+import { asText, type Finding, joinPointer } from '../base/index.js'
 import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
-import { joinPointer } from '../spec/joinPointer.js'
 import { findUndone } from './findUndone.js'
 import { listJobs } from './jobs.js'
 import { judgeStep, nameOf } from './judgeStep.js'

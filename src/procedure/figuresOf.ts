@@ -1,7 +1,5 @@
-import type { JsonPointer } from '../finding.js'
-import type { SpecSheet } from '../spec/index.js'
-import { readOverrides } from '../spec/readOverrides.js'
-import { readPointer } from '../spec/readPointer.js'
+import { type JsonPointer, readPointer } from '../base/index.js'
+import { readOverrides, type SpecSheet } from '../spec/index.js'
 import type { Applies, GearcaseLayout } from './layout.js'
 import { type Location, locate, ownerOf, type StepSeed, type World } from './site.js'
 

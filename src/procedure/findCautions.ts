@@ -1,10 +1,5 @@
-import type { Reason } from '../finding.js'
-import { shown } from '../quantity/shown.js'
-import type { Gearcase, Opening, SpecSheet, Step } from '../spec/index.js'
-import { readPointer } from '../spec/readPointer.js'
-import { requireDocument } from '../spec/requireDocument.js'
-import { requireShape } from '../spec/requireShape.js'
-import { splitPointer } from '../spec/splitPointer.js'
+import { type Reason, readPointer, requireShape, shown, splitPointer } from '../base/index.js'
+import { type Gearcase, type Opening, requireDocument, type SpecSheet, type Step } from '../spec/index.js'
 import type { HazardCode } from './actionRow.js'
 import { ACTIONS } from './actions.js'
 

@@ -1,6 +1,5 @@
-import type { Cure } from '../finding.js'
+import { type Cure, joinPointer } from '../base/index.js'
 import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
-import { joinPointer } from '../spec/joinPointer.js'
 import { nameStep } from './build/writer.js'
 import type { Trouble } from './examine.js'
 import { figuresOf } from './figuresOf.js'

@@ -1,4 +1,4 @@
-import type { Params, Severity } from '../finding.js'
+import type { Params, Severity } from '../base/index.js'
 import type { OilJob } from './jobs.js'
 import { nameOf } from './judgeStep.js'
 import { listUnits, listUnlooked, listUntight } from './needs/closing.js'

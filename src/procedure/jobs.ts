@@ -1,7 +1,5 @@
-import type { DocumentReference, Finding } from '../finding.js'
-import type { Id, Identity, ServiceOnPart, SpecSheet } from '../spec/index.js'
-import { joinPointer } from '../spec/joinPointer.js'
-import { judgePart } from '../spec/judgePart.js'
+import { type DocumentReference, type Finding, joinPointer } from '../base/index.js'
+import { type Id, type Identity, judgePart, type ServiceOnPart, type SpecSheet } from '../spec/index.js'
 import type { Layout } from './layout.js'
 import { findOwner, type Unit } from './site.js'
 

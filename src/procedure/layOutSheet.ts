@@ -1,8 +1,14 @@
-import type { Finding, JsonPointer } from '../finding.js'
-import type { Id, Identity, Oils, Opening, Seal, SpecSheet } from '../spec/index.js'
-import { joinPointer } from '../spec/joinPointer.js'
-import { judgePart } from '../spec/judgePart.js'
-import { resolveLeaf } from '../spec/resolveLeaf.js'
+import { type Finding, type JsonPointer, joinPointer } from '../base/index.js'
+import {
+  type Id,
+  type Identity,
+  judgePart,
+  type Oils,
+  type Opening,
+  resolveLeaf,
+  type Seal,
+  type SpecSheet,
+} from '../spec/index.js'
 import type {
   Applies,
   CoverLayout,

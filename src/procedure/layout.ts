@@ -1,4 +1,4 @@
-import type { Finding, JsonPointer } from '../finding.js'
+import type { Finding, JsonPointer } from '../base/index.js'
 import type { Cover, Fill, Gearcase, Id, Opening, OpeningRole, Shield, WheelMark } from '../spec/index.js'
 
 export type Applies = 'yes' | 'cannot tell' | 'no'

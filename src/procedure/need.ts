@@ -1,4 +1,4 @@
-import type { Severity } from '../finding.js'
+import type { Severity } from '../base/index.js'
 import type { Site, StepSeed } from './site.js'
 
 /** Something that must hold before a step is done. */

@@ -1,4 +1,4 @@
-import type { Severity } from '../finding.js'
+import type { Severity } from '../base/index.js'
 import { ACTIONS } from './actions.js'
 import { EFFECTS } from './effects.js'
 import { findNeed, type NeedName } from './needs.js'

@@ -1,6 +1,5 @@
-import type { Finding } from '../finding.js'
-import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
-import { requireDocument } from '../spec/requireDocument.js'
+import type { Finding } from '../base/index.js'
+import { type ProcedureDocument, requireDocument, type SpecSheet } from '../spec/index.js'
 import { examineSteps, readWorld } from './examine.js'
 import { startState } from './startState.js'
 import type { Draft, ProcedureState } from './state.js'

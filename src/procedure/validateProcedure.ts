@@ -1,6 +1,5 @@
-import type { Finding } from '../finding.js'
-import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
-import { requireDocument } from '../spec/requireDocument.js'
+import type { Finding } from '../base/index.js'
+import { type ProcedureDocument, requireDocument, type SpecSheet } from '../spec/index.js'
 import { checkSteps } from './checkSteps.js'
 import { readWorld } from './examine.js'
 

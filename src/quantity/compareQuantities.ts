@@ -1,7 +1,6 @@
+import { requireObject, shown } from '../base/index.js'
 import { compareExact, type Exact, exactOfNumber } from './exact.js'
 import { figureOf } from './figureOf.js'
-import { requireObject } from './requireObject.js'
-import { shown } from './shown.js'
 import type { PrintedQuantity, Quantity, Unit } from './unit.js'
 import { exactlyIn } from './unitPair.js'
 

@@ -1,6 +1,5 @@
+import { requireObject, shown } from '../base/index.js'
 import { convertValue } from './convertValue.js'
-import { requireObject } from './requireObject.js'
-import { shown } from './shown.js'
 import { stepBetween } from './stepBetween.js'
 import type { Quantity, Unit } from './unit.js'
 

@@ -1,6 +1,6 @@
+import { shown } from '../base/index.js'
 import type { ConversionStep } from './conversionStep.js'
 import { convertValue } from './convertValue.js'
-import { shown } from './shown.js'
 import { stepBetween } from './stepBetween.js'
 import type { Unit } from './unit.js'
 

@@ -1,6 +1,6 @@
+import { shown } from '../base/index.js'
 import { type Exact, exactOfText } from './exact.js'
 import { isFigure } from './isFigure.js'
-import { shown } from './shown.js'
 
 /** The exact value of a figure that a caller passed; throws TypeError for anything else. */
 export function figureOf(figure: unknown, name = 'figure'): Exact {

@@ -1,7 +1,6 @@
+import { requireObject, shown } from '../base/index.js'
 import { decimalText, exactOfText, powerOfTen, roundExact, times } from './exact.js'
 import { figureOf } from './figureOf.js'
-import { requireObject } from './requireObject.js'
-import { shown } from './shown.js'
 import type { Figure } from './unit.js'
 
 /** The marks of a language, from its catalogue. */

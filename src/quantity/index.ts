@@ -1,18 +1,42 @@
+// What other rooms may use of this one.
+export { amountIn } from './amountIn.js'
+export { asDifference } from './asDifference.js'
 export type { FigureSlip, QuantityCodes } from './codes.js'
 export { compareFigures } from './compareFigures.js'
 export { compareQuantities } from './compareQuantities.js'
 export { convert } from './convert.js'
 export { convertColumn } from './convertColumn.js'
 export { type ConvertedFigure, convertFigure } from './convertFigure.js'
+export { compareExact, type Exact, exactOfText, minus, over, plus, roundExact, times } from './exact.js'
 export { figureToNumber } from './figureToNumber.js'
 export { formatNumber, type NumberDigits, type NumberMarks } from './formatNumber.js'
 export { formatQuantity } from './formatQuantity.js'
 export { isFigure } from './isFigure.js'
 export { isUnit } from './isUnit.js'
 export { measureOf } from './measureOf.js'
+export { nearestDouble } from './nearestDouble.js'
 export { parseQuantity, type ReadingOptions } from './parseQuantity.js'
 export type { PrintedBand } from './printed.js'
 export { type PrintedAgreement, printedFiguresAgree } from './printedFiguresAgree.js'
+export { requireBand } from './requireBand.js'
 export { secondUnit } from './secondUnit.js'
-export * from './unit.js'
+export {
+  type DistanceUnit,
+  type DurationUnit,
+  type Figure,
+  type ForceUnit,
+  type LengthUnit,
+  type MassUnit,
+  type Measure,
+  type PrintedQuantity,
+  type Quantity,
+  type TemperatureUnit,
+  type TorqueUnit,
+  UNITS_BY_MEASURE,
+  type Unit,
+  type UnitOf,
+  type VolumeUnit,
+} from './unit.js'
+export { UNIT_FACTORS } from './unitFactors.js'
+export { exactlyIn } from './unitPair.js'
 export { unitSymbol } from './unitSymbol.js'

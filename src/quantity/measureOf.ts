@@ -1,4 +1,4 @@
-import { shown } from './shown.js'
+import { shown } from '../base/index.js'
 import { type Measure, UNITS_BY_MEASURE, type Unit } from './unit.js'
 
 /**

@@ -1,4 +1,4 @@
-import type { Finding, Params, Result } from '../finding.js'
+import { type Finding, type Params, type Result, shown } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
 import { decimalText, exactOfText, powerOfTen, roundExact, times } from './exact.js'
 import { decimalsOf } from './figureOf.js'
@@ -9,7 +9,6 @@ import type { PrintedBand } from './printed.js'
 import { type NumberFound, type Reading, readNumber } from './readNumber.js'
 import { type Parts, readBound, readParts } from './readParts.js'
 import { unitMeant } from './readUnit.js'
-import { shown } from './shown.js'
 import { textFinding } from './textFinding.js'
 import { type Measure, UNITS_BY_MEASURE, type Unit } from './unit.js'
 

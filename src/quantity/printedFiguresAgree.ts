@@ -1,4 +1,4 @@
-import type { Reason } from '../finding.js'
+import type { Reason } from '../base/index.js'
 import type { FigureSlip, QuantityCodes } from './codes.js'
 import { compareExact, type Exact, exactOfText, minus, over, plus, times } from './exact.js'
 import { type BandSpans, bandSpans, type FigureSpan } from './figureSpan.js'

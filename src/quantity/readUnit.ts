@@ -1,4 +1,4 @@
-import type { Finding } from '../finding.js'
+import type { Finding } from '../base/index.js'
 import { asDifference } from './asDifference.js'
 import type { QuantityCodes } from './codes.js'
 import { measureOf } from './measureOf.js'

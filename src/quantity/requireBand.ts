@@ -1,7 +1,6 @@
+import { requireObject, shown } from '../base/index.js'
 import { figureOf } from './figureOf.js'
 import type { PrintedBand } from './printed.js'
-import { requireObject } from './requireObject.js'
-import { shown } from './shown.js'
 
 /** Throws TypeError where a programmer passes something that is no printed value. Its unit is judged where it is used. Internal. */
 export function requireBand(name: string, value: unknown): asserts value is PrintedBand {

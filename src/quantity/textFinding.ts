@@ -1,4 +1,4 @@
-import type { Finding, Params, Severity } from '../finding.js'
+import type { Finding, Params, Severity } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
 
 /** A finding about a text that is not a document. */

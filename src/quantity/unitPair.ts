@@ -1,7 +1,7 @@
+import { shown } from '../base/index.js'
 import { type Exact, exactOfText, minus, over, plus, times } from './exact.js'
 import { isUnit } from './isUnit.js'
 import { measureOf } from './measureOf.js'
-import { shown } from './shown.js'
 import type { Unit } from './unit.js'
 import { UNIT_FACTORS } from './unitFactors.js'
 

@@ -1,5 +1,5 @@
+import { shown } from '../base/index.js'
 import { isUnit } from './isUnit.js'
-import { shown } from './shown.js'
 import type { Unit } from './unit.js'
 
 /** What is written another way than the unit's id; `~` stands for a no-break space. */

@@ -1,4 +1,4 @@
-import type { Finding } from '../finding.js'
+import type { Finding } from '../base/index.js'
 import type { SpecSheet } from '../spec/index.js'
 
 /** A sheet's findings with its waivers laid over them, and the places of the waivers that met no finding. */

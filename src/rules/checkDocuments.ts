@@ -1,4 +1,4 @@
-import type { Finding } from '../finding.js'
+import type { Finding } from '../base/index.js'
 import { allRules } from './allRules.js'
 import { applyWaivers } from './applyWaivers.js'
 import { comparePlaces } from './comparePlaces.js'

@@ -1,6 +1,5 @@
-import type { Finding } from '../finding.js'
-import type { ServiceRecord } from '../spec/index.js'
-import { requireDocument } from '../spec/requireDocument.js'
+import type { Finding } from '../base/index.js'
+import { requireDocument, type ServiceRecord } from '../spec/index.js'
 import { allRules } from './allRules.js'
 import { requireCircumstances } from './requireCircumstances.js'
 import { requireSet } from './requireSet.js'

@@ -1,9 +1,8 @@
-import type { Params } from '../finding.js'
-import type { GradeSystem } from '../oil/gradeTables.js'
-import type { FigureSlip } from '../quantity/codes.js'
-import type { Figure, Measure, TorqueUnit, Unit, VolumeUnit } from '../quantity/unit.js'
+import type { Params } from '../base/index.js'
+import type { GradeSystem } from '../oil/index.js'
+import type { Figure, FigureSlip, Measure, TorqueUnit, Unit, VolumeUnit } from '../quantity/index.js'
 import type { OpeningRole, PrintedValue } from '../spec/index.js'
-import type { SlipFactor } from '../torque/findTorqueSlip.js'
+import type { SlipFactor } from '../torque/index.js'
 import type { SerialMistake } from './walk/serialMistake.js'
 import type { ReferredPart } from './walk/sheetReferences.js'
 

@@ -1,6 +1,4 @@
-import type { JsonPointer } from '../finding.js'
-import { readPointer } from '../spec/readPointer.js'
-import { splitPointer } from '../spec/splitPointer.js'
+import { type JsonPointer, readPointer, splitPointer } from '../base/index.js'
 
 /**
  * Which of two places of a document comes first for its reader: by the order of keys and entries as written,

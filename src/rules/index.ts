@@ -1,6 +1,7 @@
+// What other rooms may use of this one.
 export { checkDocuments } from './checkDocuments.js'
 export { checkRecordRules } from './checkRecordRules.js'
-export type { RuleCodes } from './codes.js'
+export type { RoomRuleCodes, RuleCodes } from './codes.js'
 export {
   type Circumstances,
   type Complaint,

@@ -1,5 +1,5 @@
-import { isDate } from '../calendar/isDate.js'
-import { shown } from '../quantity/shown.js'
+import { shown } from '../base/index.js'
+import { isDate } from '../calendar/index.js'
 import type { Circumstances } from './rule.js'
 
 /** Throws for circumstances that no caller can mean. */

@@ -1,4 +1,4 @@
-import { requireDocument } from '../spec/requireDocument.js'
+import { requireDocument } from '../spec/index.js'
 import type { DocumentSet } from './rule.js'
 
 const LISTS = [

@@ -1,6 +1,6 @@
-import type { Cure, JsonPointer, Params, Place, Severity } from '../finding.js'
+import type { Cure, JsonPointer, Params, Place, Severity } from '../base/index.js'
+import type { DateText } from '../calendar/index.js'
 import type {
-  DateText,
   MachineLog,
   ProcedureDocument,
   ServiceRecord,

@@ -1,4 +1,4 @@
-import type { Finding, JsonPointer, Params, Severity } from '../finding.js'
+import type { Finding, JsonPointer, Params, Severity } from '../base/index.js'
 import type { Complaint, DocumentSet, Named, RuleFacts, RuleSubjects, SubjectKind } from './rule.js'
 
 /** A rule of any kind and code, as the lists hold it. */

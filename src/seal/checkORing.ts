@@ -1,9 +1,6 @@
-import type { Reason } from '../finding.js'
-import { convert } from '../quantity/convert.js'
-import { requireObject } from '../quantity/requireObject.js'
-import { shown } from '../quantity/shown.js'
-import type { Quantity } from '../quantity/unit.js'
-import type { ORing } from '../spec/leaf.js'
+import { type Reason, requireObject, shown } from '../base/index.js'
+import { convert, type Quantity } from '../quantity/index.js'
+import type { ORing } from '../spec/index.js'
 import { AS568_ROWS } from './as568.js'
 import { type SealCodes, sealReason } from './codes.js'
 

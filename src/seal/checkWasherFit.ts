@@ -1,10 +1,7 @@
-import type { Reason } from '../finding.js'
-import { convert } from '../quantity/convert.js'
-import { requireObject } from '../quantity/requireObject.js'
-import { shown } from '../quantity/shown.js'
-import type { CrushWasher } from '../spec/leaf.js'
-import { parseThread } from '../thread/parseThread.js'
-import type { Thread } from '../thread/thread.js'
+import { type Reason, requireObject, shown } from '../base/index.js'
+import { convert } from '../quantity/index.js'
+import type { CrushWasher } from '../spec/index.js'
+import { parseThread, type Thread } from '../thread/index.js'
 import { type SealCodes, sealReason } from './codes.js'
 
 export interface WasherFit {

@@ -1,4 +1,4 @@
-import type { Seal } from '../spec/leaf.js'
+import type { Seal } from '../spec/index.js'
 
 /**
  * Whether two descriptions mean the same part: `yes` or `no` where they say so, `perhaps` where a fact is missing on

@@ -1,9 +1,6 @@
-import type { Reason } from '../finding.js'
-import { convert } from '../quantity/convert.js'
-import { requireObject } from '../quantity/requireObject.js'
-import { shown } from '../quantity/shown.js'
-import { type Quantity, type TemperatureUnit, UNITS_BY_MEASURE } from '../quantity/unit.js'
-import type { Elastomer } from '../spec/leaf.js'
+import { type Reason, requireObject, shown } from '../base/index.js'
+import { convert, type Quantity, type TemperatureUnit, UNITS_BY_MEASURE } from '../quantity/index.js'
+import type { Elastomer } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
 
 export interface MaterialVerdict {

@@ -1,5 +1,4 @@
-import { requireObject } from '../quantity/requireObject.js'
-import { shown } from '../quantity/shown.js'
+import { requireObject, shown } from '../base/index.js'
 
 const KINDS: readonly unknown[] = [
   'crush washer',

@@ -1,7 +1,5 @@
-import type { JsonPointer, Reason } from '../finding.js'
-import { requireObject } from '../quantity/requireObject.js'
-import { shown } from '../quantity/shown.js'
-import type { Id, NoSeal, Seal } from '../spec/leaf.js'
+import { type JsonPointer, type Reason, requireObject, shown } from '../base/index.js'
+import type { Id, NoSeal, Seal } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
 import { requireSeal } from './requireSeal.js'
 

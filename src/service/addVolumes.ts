@@ -1,5 +1,4 @@
-import { amountIn } from '../quantity/amountIn.js'
-import type { Quantity, VolumeUnit } from '../quantity/index.js'
+import { amountIn, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import { addExactly } from './exactNumbers.js'
 
 /** Adds volumes in millilitres. */

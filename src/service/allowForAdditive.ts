@@ -1,5 +1,4 @@
-import { amountIn } from '../quantity/amountIn.js'
-import { figureToNumber, type Quantity, type VolumeUnit } from '../quantity/index.js'
+import { amountIn, figureToNumber, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { OilAdditive } from '../spec/index.js'
 import { addExactly, multiplyExactly } from './exactNumbers.js'
 import type { RefillAmount } from './readRefill.js'

@@ -1,5 +1,5 @@
+import type { Finding } from '../base/index.js'
 import { addPeriod, compareDates, type DateText } from '../calendar/index.js'
-import type { Finding } from '../finding.js'
 import type { Id, Toolbox } from '../spec/index.js'
 import { calibrationInputs } from '../torque/index.js'
 import { serviceFinding } from './serviceFinding.js'

@@ -1,4 +1,4 @@
-import type { Finding } from '../finding.js'
+import type { Finding } from '../base/index.js'
 import { type Circumstances, checkRecordRules, type DocumentSet, type Named } from '../rules/index.js'
 import type { ServiceRecord } from '../spec/index.js'
 

@@ -1,7 +1,7 @@
+import { shown } from '../base/index.js'
 import { isDate } from '../calendar/index.js'
 import { convert } from '../quantity/index.js'
-import { shown } from '../quantity/shown.js'
-import { requireDocument } from '../spec/requireDocument.js'
+import { requireDocument } from '../spec/index.js'
 import type { VisitRequest } from './planVisit.js'
 
 /** Throws for a request that no programmer can have meant; what is wrong in documents is told in findings. */

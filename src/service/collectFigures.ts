@@ -1,4 +1,4 @@
-import type { JsonPointer } from '../finding.js'
+import { type JsonPointer, readPointer } from '../base/index.js'
 import {
   type Id,
   type Identity,
@@ -6,7 +6,6 @@ import {
   type LeafKind,
   type ProcedureDocument,
   type Resolved,
-  readPointer,
   resolveLeaf,
   type SpecSheet,
 } from '../spec/index.js'

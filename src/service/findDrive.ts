@@ -1,5 +1,5 @@
-import type { JsonPointer } from '../finding.js'
-import { type Drive, readPointer, type SpecSheet } from '../spec/index.js'
+import { type JsonPointer, readPointer } from '../base/index.js'
+import type { Drive, SpecSheet } from '../spec/index.js'
 
 /** What turns a part: its own drive, or that of its bolts or fasteners. */
 export function findDrive(sheet: SpecSheet, part: JsonPointer): Drive | undefined {

@@ -1,4 +1,4 @@
-import type { JsonPointer } from '../finding.js'
+import type { JsonPointer } from '../base/index.js'
 import type { Id, Socket, SpecSheet, Toolbox } from '../spec/index.js'
 import { findDrive } from './findDrive.js'
 

@@ -1,4 +1,4 @@
-import { requireShape } from '../spec/requireShape.js'
+import { requireShape } from '../base/index.js'
 import type { Kit } from './kitContents.js'
 
 /** Machines whose kits hold the same. */

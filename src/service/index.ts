@@ -1,3 +1,4 @@
+// What other rooms may use of this one.
 export { checkRecord } from './checkRecord.js'
 export type { ServiceCodes } from './codes.js'
 export { groupKits, type KitGroup } from './groupKits.js'

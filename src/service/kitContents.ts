@@ -1,6 +1,6 @@
+import { requireShape, type Shape } from '../base/index.js'
 import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import type { Id, Seal } from '../spec/index.js'
-import { requireShape, type Shape } from '../spec/requireShape.js'
 import { addOils } from './addOils.js'
 import { addSeals } from './addSeals.js'
 import { nameSeal } from './nameSeal.js'

@@ -1,4 +1,4 @@
-import type { Finding } from '../finding.js'
+import type { Finding } from '../base/index.js'
 import type { Toolbox, WrenchScale } from '../spec/index.js'
 import { serviceFinding } from './serviceFinding.js'
 

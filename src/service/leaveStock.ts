@@ -1,7 +1,6 @@
-import { amountIn } from '../quantity/amountIn.js'
-import type { Id, OilContainer, Stock, StockSeal } from '../spec/index.js'
-import { requireDocument } from '../spec/requireDocument.js'
-import { requireShape } from '../spec/requireShape.js'
+import { requireShape } from '../base/index.js'
+import { amountIn } from '../quantity/index.js'
+import { type Id, type OilContainer, requireDocument, type Stock, type StockSeal } from '../spec/index.js'
 import type { PlannedSeal, VisitPlan } from './visitPlan.js'
 
 /**

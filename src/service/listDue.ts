@@ -1,17 +1,16 @@
+import { type Reason, shown } from '../base/index.js'
 import { type DateText, isDate } from '../calendar/index.js'
-import type { Reason } from '../finding.js'
 import { computeDue, type DueOptions, type DueQuestion } from '../interval/index.js'
-import { shown } from '../quantity/shown.js'
 import {
   type Id,
   type Identity,
   judgePart,
   type MachineLog,
+  requireDocument,
   resolveLeaf,
   type Service,
   type SpecSheet,
 } from '../spec/index.js'
-import { requireDocument } from '../spec/requireDocument.js'
 import { listInstances } from './listInstances.js'
 import { listServicesThatSatisfy } from './listServicesThatSatisfy.js'
 import { namePart } from './namePart.js'

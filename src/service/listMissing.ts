@@ -1,4 +1,4 @@
-import type { Reason } from '../finding.js'
+import type { Reason } from '../base/index.js'
 import { serviceReason } from './serviceReason.js'
 import type {
   PartName,

@@ -1,14 +1,14 @@
-import type { JsonPointer } from '../finding.js'
+import type { JsonPointer } from '../base/index.js'
 import {
   findLeaves,
   type Id,
   type Leaf,
   type LeafKind,
   type Resolved,
+  requireDocument,
   resolveLeaf,
   type SpecSheet,
 } from '../spec/index.js'
-import { requireDocument } from '../spec/requireDocument.js'
 
 /** One place of a sheet at which its variants do not have the same. */
 export interface VariantDifference {

@@ -1,12 +1,5 @@
-import type { JsonPointer } from '../finding.js'
-import {
-  type Id,
-  joinPointer,
-  readPointer,
-  type SpecSheet,
-  splitPointer,
-  type WheelMark,
-} from '../spec/index.js'
+import { type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
+import type { Id, SpecSheet, WheelMark } from '../spec/index.js'
 import type { PartName } from './visitPlan.js'
 
 /**

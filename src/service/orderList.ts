@@ -1,4 +1,4 @@
-import { requireShape } from '../spec/requireShape.js'
+import { requireShape } from '../base/index.js'
 import { addOils } from './addOils.js'
 import { addSeals } from './addSeals.js'
 import type { Kit, KitOil, KitSeal } from './kitContents.js'

@@ -1,5 +1,5 @@
+import type { Finding, Reason } from '../base/index.js'
 import { chooseContainers } from '../fill/index.js'
-import type { Finding, Reason } from '../finding.js'
 import { chooseOilChoice, oilMeets } from '../oil/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import type { Gearcase, Id, OilChoice, OilContainer, Oils, SpecSheet, Stock } from '../spec/index.js'

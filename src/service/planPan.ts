@@ -1,5 +1,5 @@
+import type { Finding } from '../base/index.js'
 import { checkPan } from '../fill/index.js'
-import type { Finding } from '../finding.js'
 import type { Id, SpecSheet, Toolbox } from '../spec/index.js'
 import { addVolumes } from './addVolumes.js'
 import { namePart } from './namePart.js'

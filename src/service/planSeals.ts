@@ -1,4 +1,4 @@
-import type { JsonPointer } from '../finding.js'
+import type { JsonPointer } from '../base/index.js'
 import { matchStockSeals, type SealTask } from '../seal/index.js'
 import type { Id, ProcedureDocument, Seal, SpecSheet, Stock, StockSeal } from '../spec/index.js'
 import type { CollectedFigures } from './collectFigures.js'

@@ -1,4 +1,4 @@
-import type { JsonPointer, Reason } from '../finding.js'
+import type { JsonPointer, Reason } from '../base/index.js'
 import { ACTIONS, findCautions } from '../procedure/index.js'
 import type { Id, ProcedureDocument, SpecSheet } from '../spec/index.js'
 import type { CollectedFigures } from './collectFigures.js'

@@ -1,12 +1,5 @@
-import type { JsonPointer, Reason } from '../finding.js'
-import {
-  type Id,
-  type ProcedureDocument,
-  readPointer,
-  type SpecSheet,
-  type Tightening,
-  type Toolbox,
-} from '../spec/index.js'
+import { type JsonPointer, type Reason, readPointer } from '../base/index.js'
+import type { Id, ProcedureDocument, SpecSheet, Tightening, Toolbox } from '../spec/index.js'
 import { type CoveredTask, chooseWrenches, type WrenchChoice } from '../torque/index.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { findSocket } from './findSocket.js'

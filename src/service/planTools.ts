@@ -1,6 +1,5 @@
-import type { JsonPointer } from '../finding.js'
-import { amountIn } from '../quantity/amountIn.js'
-import { figureToNumber, type MassUnit, type Quantity } from '../quantity/index.js'
+import type { JsonPointer } from '../base/index.js'
+import { amountIn, figureToNumber, type MassUnit, type Quantity } from '../quantity/index.js'
 import type { Drive, Id, ProcedureDocument, SpecSheet, SpecValue, Stands, Toolbox } from '../spec/index.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { addExactly } from './exactNumbers.js'

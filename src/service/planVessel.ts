@@ -1,5 +1,5 @@
+import type { Finding } from '../base/index.js'
 import { chooseVessel } from '../fill/index.js'
-import type { Finding } from '../finding.js'
 import { compareFigures, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { Id, SpecSheet, SpecValue, Toolbox } from '../spec/index.js'
 import type { CollectedFigures } from './collectFigures.js'

@@ -1,5 +1,5 @@
+import type { JsonPointer, Reason } from '../base/index.js'
 import { pourTime } from '../fill/index.js'
-import type { JsonPointer, Reason } from '../finding.js'
 import { viscosityAt } from '../oil/index.js'
 import { convert, figureToNumber, type Quantity, type TemperatureUnit, type Unit } from '../quantity/index.js'
 import type {

@@ -1,5 +1,5 @@
-import { compareDates } from '../calendar/index.js'
-import type { DateText, MachineLog } from '../spec/index.js'
+import { compareDates, type DateText } from '../calendar/index.js'
+import type { MachineLog } from '../spec/index.js'
 import type { VisitPlan } from './visitPlan.js'
 
 /** The last readings up to a day, as the meters show them. */

@@ -1,4 +1,4 @@
-import type { DocumentReference, Finding, JsonPointer, Severity } from '../finding.js'
+import type { DocumentReference, Finding, JsonPointer, Severity } from '../base/index.js'
 import type { ServiceCodes } from './codes.js'
 
 /** A finding of this room, its params checked against its code. */

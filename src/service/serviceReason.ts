@@ -1,4 +1,4 @@
-import type { Reason } from '../finding.js'
+import type { Reason } from '../base/index.js'
 import type { ServiceCodes } from './codes.js'
 
 /** A reason of this room, its params checked against its code. */

@@ -1,5 +1,5 @@
 import type { ContainerChoice } from '../fill/index.js'
-import { amountIn } from '../quantity/amountIn.js'
+import { amountIn } from '../quantity/index.js'
 import type { Id, OilContainer } from '../spec/index.js'
 import type { PlannedOil } from './visitPlan.js'
 

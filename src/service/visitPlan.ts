@@ -1,4 +1,5 @@
-import type { Finding, JsonPointer, Reason } from '../finding.js'
+import type { Finding, JsonPointer, Reason } from '../base/index.js'
+import type { DateText } from '../calendar/index.js'
 import type { DueLimit, DueLine, DueState } from '../interval/index.js'
 import type {
   DistanceUnit,
@@ -7,10 +8,9 @@ import type {
   TorqueUnit,
   Unit,
   VolumeUnit,
-} from '../quantity/unit.js'
+} from '../quantity/index.js'
 import type {
   Action,
-  DateText,
   Drive,
   Id,
   Identity,
@@ -25,6 +25,8 @@ import type {
   Source,
   WheelMark,
 } from '../spec/index.js'
+
+export type { DueLine as PlannedDueLine, DueState } from '../interval/index.js'
 
 /**
  * One visit to one machine, ready to be worked, printed or spoken. Plain JSON: what stands on a card stands here
@@ -101,8 +103,6 @@ export interface PartName {
   readonly instance?: { readonly id: Id; readonly name: string }
   readonly wheelMark?: WheelMark
 }
-
-export type { DueLine as PlannedDueLine, DueState } from '../interval/index.js'
 
 export interface PlannedDue {
   readonly service: Id

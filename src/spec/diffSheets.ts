@@ -1,13 +1,15 @@
-import type { JsonPointer } from '../finding.js'
+import {
+  isSameJson,
+  type JsonPointer,
+  joinPointer,
+  readPointer,
+  requireShape,
+  requireTree,
+  splitPointer,
+} from '../base/index.js'
 import { type FoundLeaf, findLeaves } from './findLeaves.js'
-import { isSameJson } from './isSameJson.js'
-import { joinPointer } from './joinPointer.js'
 import type { Leaf, LeafKind } from './leaf.js'
-import { readPointer } from './readPointer.js'
-import { requireShape } from './requireShape.js'
-import { requireTree } from './requireTree.js'
 import type { SpecSheet } from './specSheet.js'
-import { splitPointer } from './splitPointer.js'
 
 /** A leaf as one of two sheets has it. */
 export interface LeafAt {

@@ -1,5 +1,4 @@
-import type { JsonPointer } from '../finding.js'
-import { joinPointer } from './joinPointer.js'
+import { type JsonPointer, joinPointer } from '../base/index.js'
 import type { LeafKind, Leaves } from './leaf.js'
 import { LEAF_PLACES } from './leafPlaces.js'
 import { readOverrides } from './readOverrides.js'

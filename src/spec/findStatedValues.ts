@@ -1,10 +1,7 @@
-import type { JsonPointer } from '../finding.js'
+import { type JsonPointer, joinPointer, requireTree, splitPointer } from '../base/index.js'
 import { findLeaves } from './findLeaves.js'
-import { joinPointer } from './joinPointer.js'
 import type { StatedValue } from './leaf.js'
-import { requireTree } from './requireTree.js'
 import type { SpecSheet } from './specSheet.js'
-import { splitPointer } from './splitPointer.js'
 
 /** A stated value with its unit and the other figures printed beside it. */
 export interface FoundValue {

@@ -1,5 +1,5 @@
-export { applyPatch, type PatchOperation } from './applyPatch.js'
-export type { SpecCodes } from './codes.js'
+// What other rooms may use of this one.
+export type { JsonNeed, NotPlain, SpecCodes, TypeName } from './codes.js'
 export {
   diffSheets,
   type FactChange,
@@ -7,35 +7,130 @@ export {
   type LeafChange,
   type SheetDifference,
 } from './diffSheets.js'
-export type { AnyDocument, DocumentName, Documents, ParseOptions } from './documents.js'
+export {
+  type AnyDocument,
+  DOCUMENT_NAMES,
+  type DocumentName,
+  type Documents,
+  type ParseOptions,
+  READABLE_VERSIONS,
+} from './documents.js'
 export { type FoundLeaf, findLeaves } from './findLeaves.js'
 export { type FoundValue, findStatedValues } from './findStatedValues.js'
-export { joinPointer } from './joinPointer.js'
 export { judgeCondition } from './judgeCondition.js'
 export { judgePart } from './judgePart.js'
-export type * from './leaf.js'
-export type * from './machineLog.js'
-export { parseDocument } from './parseDocument.js'
-export { parseDocumentText } from './parseDocumentText.js'
-export { parseMachineLog } from './parseMachineLog.js'
-export { parseMachineLogText } from './parseMachineLogText.js'
-export { parseProcedure } from './parseProcedure.js'
-export { parseProcedureText } from './parseProcedureText.js'
-export { parseServiceRecord } from './parseServiceRecord.js'
-export { parseServiceRecordText } from './parseServiceRecordText.js'
-export { parseSpecSheet } from './parseSpecSheet.js'
-export { parseSpecSheetText } from './parseSpecSheetText.js'
-export { parseStock } from './parseStock.js'
-export { parseStockText } from './parseStockText.js'
-export { parseToolbox } from './parseToolbox.js'
-export { parseToolboxText } from './parseToolboxText.js'
-export type * from './procedureDocument.js'
-export { readPointer } from './readPointer.js'
-export type * from './resolved.js'
+export type {
+  BondedSeal,
+  Condition,
+  CrushWasher,
+  CutGasket,
+  Elastomer,
+  GradeOil,
+  Id,
+  Identity,
+  Interval,
+  IntervalDistance,
+  IntervalStated,
+  Leaf,
+  LeafKind,
+  Leaves,
+  LengthFigure,
+  LimitedSlip,
+  LiquidGasket,
+  MakerFluid,
+  NoSeal,
+  NotStated,
+  OilAdditive,
+  OilChoice,
+  Oils,
+  OilsStated,
+  ORing,
+  PlaceOnMachine,
+  PlaceStated,
+  PrintedValue,
+  Replacement,
+  Seal,
+  SheetPath,
+  SourceRef,
+  SpecValue,
+  StatedValue,
+  ThreadCondition,
+  ThreadSealant,
+  Tightening,
+  TighteningNotStated,
+  TorqueTightening,
+  TurnsTightening,
+} from './leaf.js'
+export { nameLeafKind } from './leafPlaces.js'
+export type {
+  DistanceMeter,
+  HourMeter,
+  LogEvent,
+  MachineLog,
+  MeterName,
+  MeterReading,
+  SheetReference,
+  TopUp,
+} from './machineLog.js'
+export type { Action, ProcedureDocument, ServiceOnPart, Step } from './procedureDocument.js'
+export { readOverrides } from './readOverrides.js'
+export { requireDocument } from './requireDocument.js'
+export type { IdentityFact, Judgement, Resolved, Trace } from './resolved.js'
 export { resolveLeaf } from './resolveLeaf.js'
 export { resolveVariant, type VariantVerdict } from './resolveVariant.js'
-export type * from './serviceRecord.js'
-export type * from './specSheet.js'
-export { splitPointer } from './splitPointer.js'
-export type * from './stock.js'
-export type * from './toolbox.js'
+export type {
+  LeakFinding,
+  MagnetFinding,
+  OilFinding,
+  RecordEntry,
+  SealDone,
+  ServiceRecord,
+  TighteningDone,
+} from './serviceRecord.js'
+export type {
+  Access,
+  CountFrom,
+  Cover,
+  Drive,
+  DriveKind,
+  Emptying,
+  FastenerSet,
+  Fill,
+  FillMethod,
+  Gearcase,
+  GearcaseType,
+  Intervals,
+  Level,
+  Machine,
+  MachineEventKind,
+  OilSpace,
+  Opening,
+  OpeningRole,
+  OpeningUse,
+  Override,
+  OverrideLeaf,
+  OwnOilSpace,
+  Service,
+  SevereUse,
+  SharedOilSpace,
+  Shield,
+  Source,
+  SpecSheet,
+  Variant,
+  Waiver,
+  WheelMark,
+} from './specSheet.js'
+export type { OfferedOil, OilContainer, Price, Stock, StockSeal } from './stock.js'
+export type {
+  Adaptor,
+  DrainPan,
+  FunnelAndHose,
+  Jack,
+  MeasuringVessel,
+  Socket,
+  Stands,
+  Toolbox,
+  TorqueWrench,
+  WrenchAccuracy,
+  WrenchScale,
+} from './toolbox.js'

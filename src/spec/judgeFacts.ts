@@ -1,10 +1,8 @@
-import type { Reason } from '../finding.js'
-import { shown } from '../quantity/shown.js'
+import { type Reason, requireShape, type Shape, shown } from '../base/index.js'
 import { giveReason } from './giveReason.js'
 import { judgeSerial } from './judgeSerial.js'
 import type { Condition, Id, Identity } from './leaf.js'
 import { missFact } from './missFact.js'
-import { requireShape, type Shape } from './requireShape.js'
 import type { IdentityFact, Judgement } from './resolved.js'
 
 /** The facts of a machine in the order in which they are listed as missing. */

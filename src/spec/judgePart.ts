@@ -1,13 +1,10 @@
-import type { JsonPointer } from '../finding.js'
+import { type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
 import { giveReason } from './giveReason.js'
-import { joinPointer } from './joinPointer.js'
 import { findCandidates } from './judgeCondition.js'
 import { joinJudgements, judgeFacts } from './judgeFacts.js'
 import type { Condition, Identity } from './leaf.js'
-import { readPointer } from './readPointer.js'
 import type { Judgement } from './resolved.js'
 import type { SpecSheet } from './specSheet.js'
-import { splitPointer } from './splitPointer.js'
 
 /**
  * Judges whether a machine has a part of the sheet at all: a gearcase, opening, cover, shield or service.

@@ -1,5 +1,5 @@
-import type { DateText, PeriodText } from '../calendar/dateText.js'
-import type { JsonPointer } from '../finding.js'
+import type { JsonPointer } from '../base/index.js'
+import type { DateText, PeriodText } from '../calendar/index.js'
 import type {
   DistanceUnit,
   Figure,
@@ -9,7 +9,7 @@ import type {
   TorqueUnit,
   Unit,
   VolumeUnit,
-} from '../quantity/unit.js'
+} from '../quantity/index.js'
 
 export type { DateText, PeriodText }
 

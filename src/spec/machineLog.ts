@@ -1,4 +1,4 @@
-import type { DistanceUnit, Quantity, VolumeUnit } from '../quantity/unit.js'
+import type { DistanceUnit, Quantity, VolumeUnit } from '../quantity/index.js'
 import type { DateText, Id, Identity } from './leaf.js'
 import type { ServiceRecord } from './serviceRecord.js'
 import type { MachineEventKind } from './specSheet.js'

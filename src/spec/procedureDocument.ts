@@ -1,4 +1,4 @@
-import type { JsonPointer } from '../finding.js'
+import type { JsonPointer } from '../base/index.js'
 import type { Id, Identity } from './leaf.js'
 import type { SheetReference } from './machineLog.js'
 import type { WheelMark } from './specSheet.js'

@@ -1,4 +1,4 @@
-import { requireShape, type Shape } from './requireShape.js'
+import { requireShape, type Shape } from '../base/index.js'
 import type { Override, SpecSheet } from './specSheet.js'
 
 const OVERRIDES: Shape = [{ when: {}, set: [{ kind: 'string', path: 'string', to: {} }] }]

@@ -1,5 +1,5 @@
+import { requireShape, type Shape } from '../base/index.js'
 import type { DocumentName } from './documents.js'
-import { requireShape, type Shape } from './requireShape.js'
 
 const REFERENCE: Shape = { id: 'string', revision: 'string' }
 

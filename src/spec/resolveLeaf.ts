@@ -1,17 +1,20 @@
-import type { JsonPointer, Reason } from '../finding.js'
-import { shown } from '../quantity/shown.js'
+import {
+  isSameJson,
+  type JsonPointer,
+  joinPointer,
+  type Reason,
+  readPointer,
+  shown,
+  splitPointer,
+} from '../base/index.js'
 import { giveReason } from './giveReason.js'
-import { isSameJson } from './isSameJson.js'
-import { joinPointer } from './joinPointer.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
 import type { Id, Identity, Leaf, LeafKind, Leaves, NotStated, SourceRef } from './leaf.js'
 import { LEAF_PLACES, nameLeafKind } from './leafPlaces.js'
 import { readOverrides } from './readOverrides.js'
-import { readPointer } from './readPointer.js'
 import type { IdentityFact, Resolved, Trace } from './resolved.js'
 import { resolveVariant } from './resolveVariant.js'
 import type { SpecSheet } from './specSheet.js'
-import { splitPointer } from './splitPointer.js'
 
 /**
  * Finds the figure that exactly this machine has at a place of its sheet: the base leaf, or the one override that

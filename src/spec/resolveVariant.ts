@@ -1,8 +1,7 @@
-import type { Reason } from '../finding.js'
+import { type Reason, requireShape, type Shape } from '../base/index.js'
 import { giveReason } from './giveReason.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
 import type { Id, Identity } from './leaf.js'
-import { requireShape, type Shape } from './requireShape.js'
 import type { IdentityFact, Judgement } from './resolved.js'
 import type { SpecSheet } from './specSheet.js'
 

@@ -1,4 +1,4 @@
-import type { JsonPointer, Reason } from '../finding.js'
+import type { JsonPointer, Reason } from '../base/index.js'
 import type { Identity, NotStated, SourceRef } from './leaf.js'
 
 export type IdentityFact = keyof Identity

@@ -1,5 +1,5 @@
-import type { JsonPointer } from '../finding.js'
-import type { DistanceUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/unit.js'
+import type { JsonPointer } from '../base/index.js'
+import type { DistanceUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/index.js'
 import type { DateText, Id } from './leaf.js'
 import type { SheetReference } from './machineLog.js'
 import type { WheelMark } from './specSheet.js'

@@ -1,5 +1,5 @@
-import type { JsonPointer } from '../finding.js'
-import type { Figure, LengthUnit, MassUnit, TemperatureUnit, VolumeUnit } from '../quantity/unit.js'
+import type { JsonPointer } from '../base/index.js'
+import type { Figure, LengthUnit, MassUnit, TemperatureUnit, VolumeUnit } from '../quantity/index.js'
 import type {
   Condition,
   DateText,

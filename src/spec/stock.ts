@@ -1,4 +1,4 @@
-import type { Quantity, VolumeUnit } from '../quantity/unit.js'
+import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import type { Id, Seal } from './leaf.js'
 
 /** What is on the shelf. */

@@ -1,4 +1,4 @@
-import type { LengthUnit, MassUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/unit.js'
+import type { LengthUnit, MassUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/index.js'
 import type { DateText, Id } from './leaf.js'
 import type { DriveKind } from './specSheet.js'
 

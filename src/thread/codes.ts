@@ -1,4 +1,4 @@
-import type { Figure, TorqueUnit } from '../quantity/unit.js'
+import type { Figure, TorqueUnit } from '../quantity/index.js'
 
 type Torque = { value: number | Figure; unit: TorqueUnit }
 

@@ -1,3 +1,4 @@
+// What other rooms may use of this one.
 export type { ThreadCodes } from './codes.js'
 export { isStandardHexSize } from './isStandardHexSize.js'
 export { isStandardSquareDrive } from './isStandardSquareDrive.js'

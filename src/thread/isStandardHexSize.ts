@@ -1,4 +1,4 @@
-import { shown } from '../quantity/shown.js'
+import { shown } from '../base/index.js'
 import { EXTERNAL_HEX_SIZES, INTERNAL_HEX_SIZES } from './standardSizes.js'
 
 /**

@@ -1,4 +1,4 @@
-import { shown } from '../quantity/shown.js'
+import { shown } from '../base/index.js'
 import { SQUARE_DRIVES } from './standardSizes.js'
 
 /**

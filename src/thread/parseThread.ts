@@ -1,5 +1,4 @@
-import type { Finding, Result, Severity } from '../finding.js'
-import { shown } from '../quantity/shown.js'
+import { type Finding, type Result, type Severity, shown } from '../base/index.js'
 import { COARSE_PITCHES, FINE_PITCHES } from './coarsePitches.js'
 import type { ThreadCodes } from './codes.js'
 import { PIPE_THREADS_PER_INCH, UNIFIED_THREADS_PER_INCH } from './inchSizes.js'

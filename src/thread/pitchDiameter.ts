@@ -1,4 +1,4 @@
-import type { Quantity } from '../quantity/unit.js'
+import type { Quantity } from '../quantity/index.js'
 import { requireStraightThread } from './requireStraightThread.js'
 import type { MetricThread } from './thread.js'
 

@@ -1,6 +1,5 @@
-import type { Reason } from '../finding.js'
-import { shown } from '../quantity/shown.js'
-import type { Quantity } from '../quantity/unit.js'
+import { type Reason, shown } from '../base/index.js'
+import type { Quantity } from '../quantity/index.js'
 import { PLUG_TORQUES, type PlugTorqueRow } from './plugTorques.js'
 import type { Thread } from './thread.js'
 import { threadReason } from './threadReason.js'

@@ -1,4 +1,4 @@
-import { shown } from '../quantity/shown.js'
+import { shown } from '../base/index.js'
 import type { MetricThread, UnifiedThread } from './thread.js'
 
 /** Throws TypeError where a programmer passes something that is no metric or unified thread. Internal. */

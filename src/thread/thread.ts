@@ -1,4 +1,4 @@
-import type { Quantity } from '../quantity/unit.js'
+import type { Quantity } from '../quantity/index.js'
 
 export interface MetricThread {
   readonly kind: 'metric'

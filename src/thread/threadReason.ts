@@ -1,4 +1,4 @@
-import type { Reason } from '../finding.js'
+import type { Reason } from '../base/index.js'
 import type { ThreadCodes } from './codes.js'
 
 /** A reason of this room; the compiler holds code and params together. Internal. */

@@ -1,6 +1,13 @@
-import { compareExact, type Exact, over, plus, times } from '../quantity/exact.js'
-import type { LengthUnit, Quantity } from '../quantity/unit.js'
-import { UNIT_FACTORS } from '../quantity/unitFactors.js'
+import {
+  compareExact,
+  type Exact,
+  type LengthUnit,
+  over,
+  plus,
+  type Quantity,
+  times,
+  UNIT_FACTORS,
+} from '../quantity/index.js'
 import { exactOf, ZERO } from './exact.js'
 
 function millimetres({ value, unit }: Quantity<LengthUnit>): Exact {

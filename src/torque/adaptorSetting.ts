@@ -1,6 +1,4 @@
-import { times } from '../quantity/exact.js'
-import { nearestDouble } from '../quantity/nearestDouble.js'
-import type { LengthUnit, Quantity, TorqueUnit } from '../quantity/unit.js'
+import { type LengthUnit, nearestDouble, type Quantity, type TorqueUnit, times } from '../quantity/index.js'
 import { adaptorRatio } from './adaptorRatio.js'
 import { checkObject, checkQuantity } from './checkInput.js'
 import { exactOf } from './exact.js'

@@ -1,6 +1,6 @@
-import type { Reason } from '../finding.js'
-import type { DateText, IntervalStated } from '../spec/leaf.js'
-import type { TorqueWrench } from '../spec/toolbox.js'
+import type { Reason } from '../base/index.js'
+import type { DateText } from '../calendar/index.js'
+import type { IntervalStated, TorqueWrench } from '../spec/index.js'
 import { checkNumber, checkObject, checkTorqueWrench } from './checkInput.js'
 import { torqueReason } from './torqueReason.js'
 

@@ -1,9 +1,6 @@
-import { isFigure } from '../quantity/isFigure.js'
-import { measureOf } from '../quantity/measureOf.js'
-import { shown } from '../quantity/shown.js'
-import type { Measure, Quantity, Unit } from '../quantity/unit.js'
-import type { StatedValue } from '../spec/leaf.js'
-import type { TorqueWrench } from '../spec/toolbox.js'
+import { shown } from '../base/index.js'
+import { isFigure, type Measure, measureOf, type Quantity, type Unit } from '../quantity/index.js'
+import type { StatedValue, TorqueWrench } from '../spec/index.js'
 
 /* What a programmer may not pass to this room. Internal. */
 

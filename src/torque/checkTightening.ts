@@ -1,5 +1,5 @@
-import { shown } from '../quantity/shown.js'
-import type { Tightening } from '../spec/leaf.js'
+import { shown } from '../base/index.js'
+import type { Tightening } from '../spec/index.js'
 import { checkFigure, checkObject, checkStatedValue } from './checkInput.js'
 
 /** Throws for anything but a tightening of a sheet. Internal. */

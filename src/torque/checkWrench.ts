@@ -1,5 +1,4 @@
-import type { Tightening } from '../spec/leaf.js'
-import type { TorqueWrench } from '../spec/toolbox.js'
+import type { Tightening, TorqueWrench } from '../spec/index.js'
 import { checkTorqueWrench } from './checkInput.js'
 import { checkTightening } from './checkTightening.js'
 import { checkWrenchOptions } from './checkWrenchOptions.js'

@@ -1,4 +1,4 @@
-import { shown } from '../quantity/shown.js'
+import { shown } from '../base/index.js'
 import { checkNumber, checkObject, checkQuantity } from './checkInput.js'
 import type { WrenchOptions } from './wrenchVerdict.js'
 

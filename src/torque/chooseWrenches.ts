@@ -1,6 +1,5 @@
-import type { JsonPointer, Reason } from '../finding.js'
-import type { Id, Tightening } from '../spec/leaf.js'
-import type { Adaptor, TorqueWrench } from '../spec/toolbox.js'
+import type { JsonPointer, Reason } from '../base/index.js'
+import type { Adaptor, Id, Tightening, TorqueWrench } from '../spec/index.js'
 import { checkDesignation, checkObject, checkTorqueWrench } from './checkInput.js'
 import { checkTightening } from './checkTightening.js'
 import { checkWrenchOptions } from './checkWrenchOptions.js'

@@ -1,9 +1,13 @@
-import type { Reason } from '../finding.js'
-import { over, times } from '../quantity/exact.js'
-import { nearestDouble } from '../quantity/nearestDouble.js'
-import type { Quantity, TorqueUnit } from '../quantity/unit.js'
-import { UNIT_FACTORS } from '../quantity/unitFactors.js'
-import type { MetricThread, UnifiedThread } from '../thread/thread.js'
+import type { Reason } from '../base/index.js'
+import {
+  nearestDouble,
+  over,
+  type Quantity,
+  type TorqueUnit,
+  times,
+  UNIT_FACTORS,
+} from '../quantity/index.js'
+import type { MetricThread, UnifiedThread } from '../thread/index.js'
 import { checkNumber, checkObject, checkQuantity } from './checkInput.js'
 import { exactOf } from './exact.js'
 import { exactNewtonMetres } from './exactTorque.js'

@@ -1,5 +1,5 @@
-import type { Params } from '../finding.js'
-import type { Figure, LengthUnit, TorqueUnit } from '../quantity/unit.js'
+import type { Params } from '../base/index.js'
+import type { Figure, LengthUnit, TorqueUnit } from '../quantity/index.js'
 
 type Torque = { value: number | Figure; unit: TorqueUnit }
 type Band = { min: Torque; max: Torque }

@@ -1,5 +1,4 @@
-import type { Id } from '../spec/leaf.js'
-import type { Adaptor } from '../spec/toolbox.js'
+import type { Adaptor, Id } from '../spec/index.js'
 
 /**
  * Whether a square drive reaches another through at most one drive adaptor, and which; designations are matched

@@ -1,4 +1,4 @@
-import { compareExact, type Exact, exactOfText } from '../quantity/exact.js'
+import { compareExact, type Exact, exactOfText } from '../quantity/index.js'
 
 /*
  * A mark either lies inside a stated band or it does not, and doubles cannot say so at the boundary: this room

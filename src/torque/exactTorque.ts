@@ -1,7 +1,13 @@
-import { type Exact, over, times } from '../quantity/exact.js'
-import { nearestDouble } from '../quantity/nearestDouble.js'
-import type { Figure, Quantity, TorqueUnit } from '../quantity/unit.js'
-import { UNIT_FACTORS } from '../quantity/unitFactors.js'
+import {
+  type Exact,
+  type Figure,
+  nearestDouble,
+  over,
+  type Quantity,
+  type TorqueUnit,
+  times,
+  UNIT_FACTORS,
+} from '../quantity/index.js'
 import { exactOf } from './exact.js'
 
 /** How many N·m one of `unit` is. Internal. */

@@ -1,3 +1,4 @@
+// What other rooms may use of this one.
 export { type AdaptorAnswer, type AdaptorQuestion, adaptorSetting } from './adaptorSetting.js'
 export { type CalibrationInputs, calibrationInputs } from './calibrationInputs.js'
 export { checkTorqueSet, type TorqueSetVerdict } from './checkTorqueSet.js'
@@ -13,15 +14,12 @@ export {
 } from './chooseWrenches.js'
 export { type ClampLoad, type ClampLoadQuestion, clampLoad } from './clampLoad.js'
 export type { TorqueCodes } from './codes.js'
-export {
-  findTorqueSlip,
-  type SlipFactor,
-  type TorqueSlip,
-  type TorqueSlipVerdict,
-} from './findTorqueSlip.js'
+export { exactNewtonMetres } from './exactTorque.js'
+export { findTorqueSlip, type SlipFactor, type TorqueSlip, type TorqueSlipVerdict } from './findTorqueSlip.js'
 export { looksSwapped, type PlugTorque, type SwapVerdict } from './looksSwapped.js'
 export { type NutFactorQuestion, nutFactor } from './nutFactor.js'
 export { type ProofLoad, proofLoad } from './proofLoad.js'
+export { statedBand } from './statedBand.js'
 export { type TurnsBand, turnsBand } from './turnsBand.js'
 export type { WrenchToGet } from './wrenchToGet.js'
 export type {

@@ -1,8 +1,14 @@
-import type { Reason } from '../finding.js'
-import { compareExact, type Exact, minus, over, times } from '../quantity/exact.js'
-import { nearestDouble } from '../quantity/nearestDouble.js'
-import type { TorqueUnit } from '../quantity/unit.js'
-import type { TorqueWrench, WrenchScale } from '../spec/toolbox.js'
+import type { Reason } from '../base/index.js'
+import {
+  compareExact,
+  type Exact,
+  minus,
+  nearestDouble,
+  over,
+  type TorqueUnit,
+  times,
+} from '../quantity/index.js'
+import type { TorqueWrench, WrenchScale } from '../spec/index.js'
 import { newtonMetresIn, torqueIn } from './exactTorque.js'
 import { type Deviation, scaleMark } from './scaleMark.js'
 import { torqueReason } from './torqueReason.js'

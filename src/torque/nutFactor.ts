@@ -1,6 +1,5 @@
-import type { Quantity } from '../quantity/unit.js'
-import { pitchDiameter } from '../thread/pitchDiameter.js'
-import type { MetricThread } from '../thread/thread.js'
+import type { Quantity } from '../quantity/index.js'
+import { type MetricThread, pitchDiameter } from '../thread/index.js'
 import { checkNumber, checkObject, checkQuantity } from './checkInput.js'
 
 export interface NutFactorQuestion {

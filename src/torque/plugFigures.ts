@@ -1,6 +1,5 @@
-import type { Reason } from '../finding.js'
-import { parseThread } from '../thread/parseThread.js'
-import { type PlugHousing, type PlugTorqueBand, plugTorqueBand } from '../thread/plugTorqueBand.js'
+import type { Reason } from '../base/index.js'
+import { type PlugHousing, type PlugTorqueBand, parseThread, plugTorqueBand } from '../thread/index.js'
 import { torqueReason } from './torqueReason.js'
 
 /** The plug band of a designation as the sheet writes it, or why there is none. Internal. */

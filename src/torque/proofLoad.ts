@@ -1,8 +1,6 @@
-import type { Reason } from '../finding.js'
-import { shown } from '../quantity/shown.js'
-import type { Quantity } from '../quantity/unit.js'
-import { stressArea } from '../thread/stressArea.js'
-import type { MetricThread, UnifiedThread } from '../thread/thread.js'
+import { type Reason, shown } from '../base/index.js'
+import type { Quantity } from '../quantity/index.js'
+import { type MetricThread, stressArea, type UnifiedThread } from '../thread/index.js'
 import { boltClasses } from './boltClasses.js'
 import { torqueReason } from './torqueReason.js'
 

@@ -1,8 +1,17 @@
-import type { Reason } from '../finding.js'
-import { compareExact, type Exact, minus, over, plus, roundExact, times } from '../quantity/exact.js'
-import { nearestDouble } from '../quantity/nearestDouble.js'
-import type { Quantity, TorqueUnit } from '../quantity/unit.js'
-import type { TorqueWrench, WrenchScale } from '../spec/toolbox.js'
+import type { Reason } from '../base/index.js'
+import {
+  compareExact,
+  type Exact,
+  minus,
+  nearestDouble,
+  over,
+  plus,
+  type Quantity,
+  roundExact,
+  type TorqueUnit,
+  times,
+} from '../quantity/index.js'
+import type { TorqueWrench, WrenchScale } from '../spec/index.js'
 import { exactOf, greaterCount, lesserCount, lower, ZERO } from './exact.js'
 import { exactNewtonMetres, newtonMetresIn } from './exactTorque.js'
 import { torqueReason } from './torqueReason.js'

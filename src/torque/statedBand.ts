@@ -1,6 +1,5 @@
-import { type Exact, minus, over, plus, times } from '../quantity/exact.js'
-import type { TorqueUnit } from '../quantity/unit.js'
-import type { StatedValue } from '../spec/leaf.js'
+import { type Exact, minus, over, plus, type TorqueUnit, times } from '../quantity/index.js'
+import type { StatedValue } from '../spec/index.js'
 import { exactOf } from './exact.js'
 import { exactNewtonMetres } from './exactTorque.js'
 

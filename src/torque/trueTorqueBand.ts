@@ -1,4 +1,4 @@
-import { type Exact, minus, over, plus, times } from '../quantity/exact.js'
+import { type Exact, minus, over, plus, times } from '../quantity/index.js'
 import { exactOf } from './exact.js'
 import type { Deviation } from './scaleMark.js'
 

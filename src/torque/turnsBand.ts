@@ -1,6 +1,6 @@
-import type { Reason } from '../finding.js'
-import { figureToNumber } from '../quantity/figureToNumber.js'
-import type { Tightening } from '../spec/leaf.js'
+import type { Reason } from '../base/index.js'
+import { figureToNumber } from '../quantity/index.js'
+import type { Tightening } from '../spec/index.js'
 import { checkTightening } from './checkTightening.js'
 import { torqueReason } from './torqueReason.js'
 

@@ -1,5 +1,5 @@
-import { compareExact } from '../quantity/exact.js'
-import type { TorqueWrench } from '../spec/toolbox.js'
+import { compareExact } from '../quantity/index.js'
+import type { TorqueWrench } from '../spec/index.js'
 import { exactOf } from './exact.js'
 import { exactNewtonMetres } from './exactTorque.js'
 import type { Deviation } from './scaleMark.js'

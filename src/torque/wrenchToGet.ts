@@ -1,6 +1,5 @@
-import { compareExact, type Exact, minus, times } from '../quantity/exact.js'
-import type { Quantity, TorqueUnit } from '../quantity/unit.js'
-import type { Tightening } from '../spec/leaf.js'
+import { compareExact, type Exact, minus, type Quantity, type TorqueUnit, times } from '../quantity/index.js'
+import type { Tightening } from '../spec/index.js'
 import { exactOf, lower } from './exact.js'
 import { torqueIn } from './exactTorque.js'
 import { statedBand } from './statedBand.js'

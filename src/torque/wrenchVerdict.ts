@@ -1,6 +1,6 @@
-import type { Reason } from '../finding.js'
-import type { Quantity, TorqueUnit } from '../quantity/unit.js'
-import type { Adaptor } from '../spec/toolbox.js'
+import type { Reason } from '../base/index.js'
+import type { Quantity, TorqueUnit } from '../quantity/index.js'
+import type { Adaptor } from '../spec/index.js'
 
 /** What a caller must say before a wrench is judged. */
 export interface WrenchOptions {

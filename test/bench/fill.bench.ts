@@ -1,6 +1,6 @@
 import { Bench } from 'tinybench'
-import { chooseContainers, chooseVessel, type PourQuestion, pourTime } from '../../src/fill/index.js'
-import { oilMeets, viscosityAt, viscosityIndex } from '../../src/oil/index.js'
+import { chooseContainers, chooseVessel, type PourQuestion, pourTime } from '../../src/v1/fill.js'
+import { oilMeets, viscosityAt, viscosityIndex } from '../../src/v1/oil.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' }) as const
 const mm2 = (value: number) => ({ value, unit: 'mm2/s' }) as const

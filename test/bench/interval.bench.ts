@@ -14,8 +14,8 @@ import {
   type DueRow,
   NO_DAY,
   writeDueRow,
-} from '../../src/interval/fleet/index.js'
-import { computeDue, type DueOptions, type DueQuestion } from '../../src/interval/index.js'
+} from '../../src/v1/interval/fleet.js'
+import { computeDue, type DueOptions, type DueQuestion } from '../../src/v1/interval.js'
 
 /**
  * Speed of the interval room, one run: the fleet columns against a typed loop written by hand, `computeDue` against an

@@ -7,7 +7,7 @@ import Qty from 'js-quantities'
 import { unit as mathUnit } from 'mathjs'
 import { Bench } from 'tinybench'
 import unitmath from 'unitmath'
-import { convert, convertColumn, parseQuantity } from '../../src/quantity/index.js'
+import { convert, convertColumn, parseQuantity } from '../../src/v1/quantity.js'
 
 const FACTOR = 0.7375621492772654
 const COUNT = 1024

@@ -1,6 +1,6 @@
 import { Bench } from 'tinybench'
 import type { TorqueWrench } from '../../src/spec/toolbox.js'
-import { adaptorSetting, checkWrench, chooseWrenches, findTorqueSlip } from '../../src/torque/index.js'
+import { adaptorSetting, checkWrench, chooseWrenches, findTorqueSlip } from '../../src/v1/torque.js'
 
 const BY_2017 = { edition: '2017' } as const
 

@@ -3,14 +3,7 @@ import { Temporal } from 'temporal-polyfill'
 import { describe, expect, test } from 'vitest'
 import { dateOfDay } from '../../src/calendar/dateOfDay.js'
 import { dayNumberOf, FIRST_DAY, LAST_DAY } from '../../src/calendar/dayNumberOf.js'
-import {
-  addDays,
-  addPeriod,
-  compareDates,
-  daysBetween,
-  isDate,
-  parsePeriod,
-} from '../../src/calendar/index.js'
+import { addDays, addPeriod, compareDates, daysBetween, isDate, parsePeriod } from '../../src/v1/calendar.js'
 import {
   ADDITIONS,
   DAY_COUNTS,

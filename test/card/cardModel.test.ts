@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { figureLines } from '../../src/card/figureLines.js'
-import { cardModel, type Line, renderText } from '../../src/card/index.js'
 import { joined } from '../../src/card/spans.js'
 import { weaveText } from '../../src/card/weaveText.js'
 import { en } from '../../src/message/en/index.js'
 import type { PlannedFigure, VisitPlan } from '../../src/service/visitPlan.js'
-import type { Leaf } from '../../src/spec/index.js'
+import { cardModel, type Line, renderText } from '../../src/v1/card.js'
+import type { Leaf } from '../../src/v1/spec.js'
 import { SKARNFELL_PLAN } from './skarnfellPlan.js'
 
 const write = (line: Line) => line.map(({ text }) => text).join('')

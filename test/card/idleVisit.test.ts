@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { cardModel, renderHtml, renderText, shortenCard } from '../../src/card/index.js'
 import { en } from '../../src/message/en/index.js'
-import { planVisit } from '../../src/service/index.js'
-import { parseMachineLogText, parseSpecSheetText } from '../../src/spec/index.js'
+import { cardModel, renderHtml, renderText, shortenCard } from '../../src/v1/card.js'
+import { planVisit } from '../../src/v1/service.js'
+import { parseMachineLogText, parseSpecSheetText } from '../../src/v1/spec.js'
 import { planExample, TODAY } from '../support/planExample.js'
 
 /** The second tractor of the example world: its meter was last read in June, so nothing can be told, and nothing is taken up. */

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { planVisit } from '../../src/service/index.js'
 import type { VisitPlan } from '../../src/service/visitPlan.js'
+import { planVisit } from '../../src/v1/service.js'
 
 const EXAMPLES = join(import.meta.dirname, '..', '..', 'examples')
 

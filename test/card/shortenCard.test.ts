@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { cardModel, renderShortCard, shortenCard } from '../../src/card/index.js'
 import { en } from '../../src/message/en/index.js'
+import { cardModel, renderShortCard, shortenCard } from '../../src/v1/card.js'
 import { planExample } from '../support/planExample.js'
 
 describe('the short card', () => {

@@ -1,4 +1,4 @@
-import type { Reason } from '../../src/finding.js'
+import type { Reason } from '../../src/base/finding.js'
 import type {
   PartName,
   PlannedFigure,
@@ -6,7 +6,7 @@ import type {
   PlannedTightening,
   VisitPlan,
 } from '../../src/service/visitPlan.js'
-import type { Action, Leaf, Oils, SourceRef } from '../../src/spec/index.js'
+import type { Action, Leaf, Oils, SourceRef } from '../../src/v1/spec.js'
 
 /**
  * A visit plan written by hand, with every kind of thing that a card can show. Maker, model and every figure are

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
-import type { Comparison } from '../../src/procedure/index.js'
-import { parseDocumentText } from '../../src/spec/index.js'
+import type { Comparison } from '../../src/v1/procedure.js'
+import { parseDocumentText } from '../../src/v1/spec.js'
 import { memoryWorld } from '../support/memoryWorld.js'
 
 const DAY = ['--today', '2023-10-06']

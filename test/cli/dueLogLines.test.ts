@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { type DueAnswer, dueLogLines } from '../../src/cli/dueLogLines.js'
 import { LONGEST_LINE, readLines } from '../../src/cli/readLines.js'
 import { runCommand } from '../../src/cli/runCommand.js'
-import { listDue } from '../../src/service/index.js'
+import { listDue } from '../../src/v1/service.js'
 import { memoryWorld, PIPED } from '../support/memoryWorld.js'
 import { requestExample, TODAY } from '../support/planExample.js'
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { addReadings } from '../../src/cli/addReadings.js'
 import { runCommand } from '../../src/cli/runCommand.js'
-import type { MachineLog } from '../../src/spec/index.js'
+import type { MachineLog } from '../../src/v1/spec.js'
 import { memoryWorld } from '../support/memoryWorld.js'
 import { TODAY } from '../support/planExample.js'
 import { readExample } from '../support/readExample.js'

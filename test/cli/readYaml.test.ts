@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { readYaml } from '../../src/cli/readYaml.js'
 import { en } from '../../src/message/en/index.js'
-import { renderMessage } from '../../src/message/index.js'
+import { renderMessage } from '../../src/v1/message.js'
 
 const read = (text: string) => readYaml(text, 'a.yaml')
 const problem = (text: string) => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import type { Finding } from '../../src/base/finding.js'
 import { readYaml } from '../../src/cli/readYaml.js'
 import { isAtLevel, locateFindings, renderFindings } from '../../src/cli/renderFindings.js'
-import type { Finding } from '../../src/finding.js'
-import { parseDocumentText } from '../../src/spec/index.js'
+import { parseDocumentText } from '../../src/v1/spec.js'
 
 const finding = (change: Partial<Finding> = {}): Finding => ({
   code: 'spec/unknown-key',

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { chooseContainers } from '../../src/fill/index.js'
 import { MOST_TRIED, searchContainers } from '../../src/fill/searchContainers.js'
 import type { Quantity, VolumeUnit } from '../../src/quantity/unit.js'
 import type { OilContainer } from '../../src/spec/stock.js'
+import { chooseContainers } from '../../src/v1/fill.js'
 import { law } from '../support/law.js'
 
 const container = (

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type DrainQuestion, drainTime } from '../../src/fill/index.js'
+import { type DrainQuestion, drainTime } from '../../src/v1/fill.js'
 import { law } from '../support/law.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' }) as const

@@ -8,7 +8,7 @@ import {
   levelOf,
   speedUnder,
 } from '../../src/fill/hoseFlow.js'
-import { type PourQuestion, type PourTime, pourTime } from '../../src/fill/index.js'
+import { type PourQuestion, type PourTime, pourTime } from '../../src/v1/fill.js'
 import { BOOK_GRAVITY, WATER_TANK, WHITE_6_17B, WHITE_6_27 } from '../published/flowThroughTubes.js'
 import { law } from '../support/law.js'
 

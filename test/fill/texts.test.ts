@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { fillTexts } from '../../src/message/en/fill.js'
 import { en } from '../../src/message/en/index.js'
-import { renderMessage } from '../../src/message/index.js'
+import { renderMessage } from '../../src/v1/message.js'
 
 const L = (value: number | string) => ({ value, unit: 'L' })
 const mm = (value: number) => ({ value, unit: 'mm' })

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { checkPan, chooseVessel } from '../../src/fill/index.js'
 import type { VolumeUnit } from '../../src/quantity/unit.js'
 import type { MeasuringVessel } from '../../src/spec/toolbox.js'
+import { checkPan, chooseVessel } from '../../src/v1/fill.js'
 import { law } from '../support/law.js'
 
 const vessel = (

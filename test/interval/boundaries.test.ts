@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { computeDue } from '../../src/interval/index.js'
+import { computeDue } from '../../src/v1/interval.js'
 import { log, OPTIONS, question, stated } from './support/machine.js'
 
 /**

@@ -9,7 +9,7 @@ import {
   DUE_STATES,
   NO_DAY,
   writeDueRow,
-} from '../../src/interval/fleet/index.js'
+} from '../../src/v1/interval/fleet.js'
 import { randomRow, seeded, TODAY } from './support/randomRows.js'
 
 const SET = { today: TODAY, soon: { days: 30, fraction: 0.9 }, staleAfter: { days: 21 } } as const

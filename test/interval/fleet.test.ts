@@ -13,8 +13,8 @@ import {
   dueSql,
   NO_DAY,
   writeDueRow,
-} from '../../src/interval/fleet/index.js'
-import { computeDue, type DueOptions } from '../../src/interval/index.js'
+} from '../../src/v1/interval/fleet.js'
+import { computeDue, type DueOptions } from '../../src/v1/interval.js'
 import { ANYTHING } from './support/anything.js'
 import { questionOf, randomRow, seeded, TODAY } from './support/randomRows.js'
 

@@ -1,12 +1,12 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { addDays } from '../../src/calendar/index.js'
+import { addDays } from '../../src/v1/calendar.js'
 import {
   type ForecastOptions,
   type ForecastQuestion,
   fitTheilSen,
   forecastDue,
-} from '../../src/interval/meters/index.js'
+} from '../../src/v1/interval/meters.js'
 import { SEN_1968, SMALL } from '../published/sen1968.js'
 import { law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'

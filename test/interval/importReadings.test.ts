@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { importReadings } from '../../src/interval/meters/index.js'
+import { importReadings } from '../../src/v1/interval/meters.js'
 import { law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'
 

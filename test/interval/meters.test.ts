@@ -6,8 +6,8 @@ import {
   decodeMeterSignal,
   type MeterSignal,
   readMeters,
-} from '../../src/interval/meters/index.js'
-import type { MachineLog } from '../../src/spec/index.js'
+} from '../../src/v1/interval/meters.js'
+import type { MachineLog } from '../../src/v1/spec.js'
 import { SIGNAL_MAXIMA } from '../published/meterSignals.js'
 import { law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { computeDue } from '../../src/interval/index.js'
-import { forecastDue, importReadings, readMeters } from '../../src/interval/meters/index.js'
 import { calendarTexts } from '../../src/message/en/calendar.js'
 import { en } from '../../src/message/en/index.js'
 import { intervalTexts } from '../../src/message/en/interval.js'
-import { renderMessage } from '../../src/message/index.js'
+import { forecastDue, importReadings, readMeters } from '../../src/v1/interval/meters.js'
+import { computeDue } from '../../src/v1/interval.js'
+import { renderMessage } from '../../src/v1/message.js'
 import { log, OPTIONS, question, stated } from './support/machine.js'
 
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, ' ')

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { en } from '../../src/message/en/index.js'
-import type { CardWords } from '../../src/message/index.js'
+import type { CardWords } from '../../src/v1/message.js'
 
 const SOURCES = new URL('../../src', import.meta.url).pathname
 

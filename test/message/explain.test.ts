@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { en } from '../../src/message/en/index.js'
-import { explain } from '../../src/message/index.js'
+import { explain } from '../../src/v1/message.js'
 
 const reason = (text: string) => ({ code: 'calendar/not-a-date', params: { text } })
 const line = (text: string) => `“${text}” is not a calendar date. Write year, month and day as in 2031-01-12.`

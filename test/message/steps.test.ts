@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { en } from '../../src/message/en/index.js'
-import type { StepParams } from '../../src/message/index.js'
-import type { Action } from '../../src/spec/index.js'
+import type { StepParams } from '../../src/v1/message.js'
+import type { Action } from '../../src/v1/spec.js'
 
 /**
  * Rules for procedures after ASD-STE100, section 5, as summarised second hand: at most 20 words a sentence, one

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { densityAt, volumeAt } from '../../src/oil/index.js'
+import { densityAt, volumeAt } from '../../src/v1/oil.js'
 import { D1250_FORMULA } from '../published/viscosityTemperature.js'
 import { law } from '../support/law.js'
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type OilCircumstances, oilMeets } from '../../src/oil/index.js'
 import type { GradeOil, MakerFluid } from '../../src/spec/leaf.js'
 import type { OfferedOil } from '../../src/spec/stock.js'
+import { type OilCircumstances, oilMeets } from '../../src/v1/oil.js'
 import { law } from '../support/law.js'
 
 const permitted = (more: Partial<GradeOil> = {}): GradeOil => ({

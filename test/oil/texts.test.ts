@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { en } from '../../src/message/en/index.js'
 import { oilTexts } from '../../src/message/en/oil.js'
-import { renderMessage } from '../../src/message/index.js'
+import { renderMessage } from '../../src/v1/message.js'
 
 const degrees = (value: number) => ({ value, unit: 'degC' })
 const mm2 = (value: number) => ({ value, unit: 'mm2/s' })

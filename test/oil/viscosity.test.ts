@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { viscosityAt, viscosityIndex, viscosityLine } from '../../src/oil/index.js'
+import { viscosityAt, viscosityIndex, viscosityLine } from '../../src/v1/oil.js'
 import { VI_EXAMPLES, VI_QUADRATICS, VI_ROWS } from '../published/viscosityIndex.js'
 import { D341_GEAR_OIL, D341_KELVIN, D341_SPREADSHEET } from '../published/viscosityTemperature.js'
 import { law } from '../support/law.js'

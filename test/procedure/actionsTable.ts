@@ -1,5 +1,5 @@
-import { ACTIONS } from '../../src/procedure/index.js'
 import { findNeed } from '../../src/procedure/needs.js'
+import { ACTIONS } from '../../src/v1/procedure.js'
 
 /** The table of actions as Markdown, for `docs/procedure.md`. */
 export function writeActionsTable(): string {

@@ -1,8 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { buildProcedure, validateProcedure } from '../../src/procedure/index.js'
-import type { SpecSheet } from '../../src/spec/index.js'
-import { readPointer } from '../../src/spec/readPointer.js'
+import { readPointer } from '../../src/base/readPointer.js'
+import { buildProcedure, validateProcedure } from '../../src/v1/procedure.js'
+import type { SpecSheet } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { build, makeCase, makeSheet, sharedSheet, VARIETY, varietySheet, visitArbitrary } from './sheets.js'
 

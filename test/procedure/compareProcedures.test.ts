@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { compareProcedures } from '../../src/procedure/index.js'
-import type { ProcedureDocument, Step } from '../../src/spec/index.js'
+import { compareProcedures } from '../../src/v1/procedure.js'
+import type { ProcedureDocument, Step } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { build, varietySheet, visitArbitrary } from './sheets.js'
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { buildProcedure, validateProcedure } from '../../src/procedure/index.js'
-import type { Action, Seal, SpecSheet, Step } from '../../src/spec/index.js'
+import { buildProcedure, validateProcedure } from '../../src/v1/procedure.js'
+import type { Action, Seal, SpecSheet, Step } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { build, makeCase, makeSheet, O_RING, visitArbitrary, WASHER } from './sheets.js'
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { repairProcedure, validateProcedure } from '../../src/procedure/index.js'
-import { applyPatch } from '../../src/spec/applyPatch.js'
-import type { ProcedureDocument, Step } from '../../src/spec/index.js'
+import { applyPatch } from '../../src/base/applyPatch.js'
+import { repairProcedure, validateProcedure } from '../../src/v1/procedure.js'
+import type { ProcedureDocument, Step } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { build, VARIETY, varietySheet, visitArbitrary } from './sheets.js'
 

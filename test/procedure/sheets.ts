@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { buildProcedure } from '../../src/procedure/index.js'
+import { buildProcedure } from '../../src/v1/procedure.js'
 import type {
   Condition,
   Cover,
@@ -13,7 +13,7 @@ import type {
   Service,
   SpecSheet,
   Tightening,
-} from '../../src/spec/index.js'
+} from '../../src/v1/spec.js'
 
 // Invented machines of the Skarnfell rescue station: every name and figure is made up, for these tests only.
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { procedureTexts } from '../../src/message/en/procedure.js'
-import { repairProcedure, simulateProcedure, validateProcedure } from '../../src/procedure/index.js'
-import type { Action, ProcedureDocument, SpecSheet, Step } from '../../src/spec/index.js'
+import { repairProcedure, simulateProcedure, validateProcedure } from '../../src/v1/procedure.js'
+import type { Action, ProcedureDocument, SpecSheet, Step } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { build, sharedSheet, varietySheet } from './sheets.js'
 

@@ -1,4 +1,4 @@
-import type { ReadingOptions } from '../../src/quantity/index.js'
+import type { ReadingOptions } from '../../src/v1/quantity.js'
 
 /**
  * What people write for a quantity, and the reading that a careful mechanic would give, typed by hand before the

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { convert, type Unit } from '../../src/quantity/index.js'
+import { convert, type Unit } from '../../src/v1/quantity.js'
 import { PUBLISHED_CONVERSIONS } from '../published/unitConversions.js'
 import { cases, law } from '../support/law.js'
 import { anyDouble } from './support/anyDouble.js'

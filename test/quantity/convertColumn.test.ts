@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { convert, convertColumn, type Unit } from '../../src/quantity/index.js'
+import { convert, convertColumn, type Unit } from '../../src/v1/quantity.js'
 import { cases, law } from '../support/law.js'
 import { allPairs } from './support/exactOracle.js'
 

@@ -11,7 +11,7 @@ import {
   UNITS_BY_MEASURE,
   type Unit,
   unitSymbol,
-} from '../../src/quantity/index.js'
+} from '../../src/v1/quantity.js'
 import { law } from '../support/law.js'
 import { anyFigure } from './support/anyBand.js'
 import { allPairs, exactDecimal, exactDouble, exactResult } from './support/exactOracle.js'

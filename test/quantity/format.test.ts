@@ -8,7 +8,7 @@ import {
   type PrintedBand,
   type Quantity,
   type Unit,
-} from '../../src/quantity/index.js'
+} from '../../src/v1/quantity.js'
 import { law } from '../support/law.js'
 
 const point: NumberMarks = { decimal: '.', group: '\u202f' }

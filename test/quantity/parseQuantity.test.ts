@@ -9,7 +9,7 @@ import {
   type ReadingOptions,
   UNITS_BY_MEASURE,
   type Unit,
-} from '../../src/quantity/index.js'
+} from '../../src/v1/quantity.js'
 import { UNIT_TEXTS } from '../published/unitTexts.js'
 import { law } from '../support/law.js'
 import { anyBand } from './support/anyBand.js'

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type PrintedBand, printedFiguresAgree, type Unit } from '../../src/quantity/index.js'
+import { type PrintedBand, printedFiguresAgree, type Unit } from '../../src/v1/quantity.js'
 import { law } from '../support/law.js'
 import { anyBand } from './support/anyBand.js'
 import { exactDecimal, exactResult, type Fraction } from './support/exactOracle.js'

@@ -7,7 +7,7 @@ import {
   secondUnit,
   UNITS_BY_MEASURE,
   type Unit,
-} from '../../src/quantity/index.js'
+} from '../../src/v1/quantity.js'
 import { cases, law } from '../support/law.js'
 import { anyBand, anyFigure } from './support/anyBand.js'
 import { exactDecimal, exactResult, type Fraction } from './support/exactOracle.js'

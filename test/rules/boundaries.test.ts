@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import type { Finding } from '../../src/finding.js'
-import { checkDocuments } from '../../src/rules/index.js'
-import { applyPatch, type PatchOperation } from '../../src/spec/applyPatch.js'
+import { applyPatch, type PatchOperation } from '../../src/base/applyPatch.js'
+import type { Finding } from '../../src/base/finding.js'
+import { checkDocuments } from '../../src/v1/rules.js'
 import { type ReadDocument, setOf } from './support/goodSets.js'
 import { baseFiles } from './support/vectors.js'
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { canBothHold } from '../../src/rules/walk/canBothHold.js'
-import type { Condition, Identity, SpecSheet } from '../../src/spec/index.js'
 import { judgeCondition } from '../../src/spec/judgeCondition.js'
+import type { Condition, Identity, SpecSheet } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 
 const YEARS = [2021, 2022, 2023, 2024]

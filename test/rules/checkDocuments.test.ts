@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { applyPatch } from '../../src/base/applyPatch.js'
 import { allRules } from '../../src/rules/allRules.js'
-import { checkDocuments, checkRecordRules, type DocumentSet, defineRule } from '../../src/rules/index.js'
-import { applyPatch } from '../../src/spec/applyPatch.js'
-import type { ServiceRecord, SpecSheet } from '../../src/spec/index.js'
+import { checkDocuments, checkRecordRules, type DocumentSet, defineRule } from '../../src/v1/rules.js'
+import type { ServiceRecord, SpecSheet } from '../../src/v1/spec.js'
 import { goodFolders, readFolder, setOf } from './support/goodSets.js'
 import { readVectors, runVector } from './support/vectors.js'
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { checkDocuments } from '../../src/rules/index.js'
-import { applyPatch } from '../../src/spec/applyPatch.js'
+import { applyPatch } from '../../src/base/applyPatch.js'
+import { checkDocuments } from '../../src/v1/rules.js'
 import { setOf } from './support/goodSets.js'
 import { patchedDocuments, readVectors, runVector } from './support/vectors.js'
 

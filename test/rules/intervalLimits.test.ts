@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { checkDocuments } from '../../src/rules/index.js'
+import { checkDocuments } from '../../src/v1/rules.js'
 import { setOf } from './support/goodSets.js'
 
 const sheet = JSON.parse(readFileSync('examples/tind-4/sheet.json', 'utf8'))

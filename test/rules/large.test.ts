@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { checkDocuments } from '../../src/rules/index.js'
-import type { MachineLog, ServiceRecord, SpecSheet } from '../../src/spec/index.js'
+import { checkDocuments } from '../../src/v1/rules.js'
+import type { MachineLog, ServiceRecord, SpecSheet } from '../../src/v1/spec.js'
 import { readFolder, setOf } from './support/goodSets.js'
 
 const { sheets, logs, records } = setOf(readFolder('examples/tind-4'))

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { joinPointer } from '../../src/base/joinPointer.js'
+import { readPointer } from '../../src/base/readPointer.js'
 import { comparePlaces } from '../../src/rules/comparePlaces.js'
 import { findNodes } from '../../src/rules/walk/findNodes.js'
-import { joinPointer } from '../../src/spec/joinPointer.js'
-import { readPointer } from '../../src/spec/readPointer.js'
 import { law } from '../support/law.js'
 
 /** The places of a document in the order in which a reader meets them: a second way, by recursion. */

@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { allRules } from '../../src/rules/allRules.js'
 import { waiverWithoutFinding } from '../../src/rules/spec/waiver-without-finding.js'
-import { parseDocument } from '../../src/spec/parseDocument.js'
+import { parseDocument } from '../../src/schema/parseDocument.js'
 import { baseFiles, patchedDocuments, readVectors, runVector, summarise } from './support/vectors.js'
 
 const vectors = readVectors()

@@ -1,6 +1,5 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { matchStockSeals, type OpenedPart, type SealTask, sealsToReplace } from '../../src/seal/index.js'
 import { isSameSeal } from '../../src/seal/isSameSeal.js'
 import type {
   BondedSeal,
@@ -12,6 +11,7 @@ import type {
   ThreadSealant,
 } from '../../src/spec/leaf.js'
 import type { StockSeal } from '../../src/spec/stock.js'
+import { matchStockSeals, type OpenedPart, type SealTask, sealsToReplace } from '../../src/v1/seal.js'
 import { law } from '../support/law.js'
 
 const washer: CrushWasher = {

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { checkORing, checkWasherFit, materialSuits } from '../../src/seal/index.js'
 import type { CrushWasher, Elastomer } from '../../src/spec/leaf.js'
-import { parseThread } from '../../src/thread/index.js'
+import { checkORing, checkWasherFit, materialSuits } from '../../src/v1/seal.js'
+import { parseThread } from '../../src/v1/thread.js'
 import { AS568, DIN_7603, ELASTOMERS } from '../published/seals.js'
 import { law } from '../support/law.js'
 

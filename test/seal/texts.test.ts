@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { en } from '../../src/message/en/index.js'
 import { sealTexts } from '../../src/message/en/seal.js'
-import { renderMessage } from '../../src/message/index.js'
+import { renderMessage } from '../../src/v1/message.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' })
 const degrees = (value: number) => ({ value, unit: 'degC' })

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { Gearcase, MachineLog, OwnOilSpace, SpecSheet, Stock } from '../../src/spec/index.js'
+import type { Gearcase, MachineLog, OwnOilSpace, SpecSheet, Stock } from '../../src/v1/spec.js'
 import { add, patched, replace } from '../support/patched.js'
 import { planExample } from '../support/planExample.js'
 

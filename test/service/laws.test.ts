@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { convert } from '../../src/quantity/index.js'
-import { leaveStock, planVisit, type VisitPlan, type VisitRequest } from '../../src/service/index.js'
+import { convert } from '../../src/v1/quantity.js'
+import { leaveStock, planVisit, type VisitPlan, type VisitRequest } from '../../src/v1/service.js'
 import {
   applyPatch,
   type Id,
@@ -9,7 +9,7 @@ import {
   readPointer,
   type SpecSheet,
   type Stock,
-} from '../../src/spec/index.js'
+} from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { planExample, requestExample, TODAY } from '../support/planExample.js'
 

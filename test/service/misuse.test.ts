@@ -8,7 +8,7 @@ import {
   listVariantDifferences,
   orderList,
   planVisit,
-} from '../../src/service/index.js'
+} from '../../src/v1/service.js'
 import { planExample, requestExample } from '../support/planExample.js'
 
 /** What a caller without types can hand over. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { kitContents } from '../../src/service/index.js'
-import type { SpecSheet, Stock } from '../../src/spec/index.js'
+import { kitContents } from '../../src/v1/service.js'
+import type { SpecSheet, Stock } from '../../src/v1/spec.js'
 import { planExample } from '../support/planExample.js'
 
 const SEALANT = 'pipe sealant with PTFE'

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { en } from '../../src/message/en/index.js'
 import { renderMessage } from '../../src/message/renderMessage.js'
-import type { Toolbox } from '../../src/spec/index.js'
+import type { Toolbox } from '../../src/v1/spec.js'
 import { planExample } from '../support/planExample.js'
 
 const HUB = '/gearcases/hub/openings/plug'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import type { PlannedTool } from '../../src/service/index.js'
-import type { MeasuringVessel, Toolbox } from '../../src/spec/index.js'
+import type { PlannedTool } from '../../src/v1/service.js'
+import type { MeasuringVessel, Toolbox } from '../../src/v1/spec.js'
 import { planExample } from '../support/planExample.js'
 
 const vessel = (size: number, graduation: number): MeasuringVessel => ({

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { groupKits, kitContents, leaveStock, orderList, planVisit } from '../../src/service/index.js'
-import type { Stock } from '../../src/spec/index.js'
+import { groupKits, kitContents, leaveStock, orderList, planVisit } from '../../src/v1/service.js'
+import type { Stock } from '../../src/v1/spec.js'
 import { patched, replace } from '../support/patched.js'
 import { planExample, requestExample } from '../support/planExample.js'
 

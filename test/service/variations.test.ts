@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { listDue } from '../../src/service/index.js'
+import { listDue } from '../../src/v1/service.js'
 import { add, patched, replace } from '../support/patched.js'
 import { planExample, requestExample, TODAY } from '../support/planExample.js'
 

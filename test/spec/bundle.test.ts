@@ -96,7 +96,7 @@ console.log(JSON.stringify(z.config().jitless))`,
 
 test("the user's own configuration of zod stays as it is", async () => {
   const z = await import('zod')
-  const { readShapes } = await import('../../src/spec/shapes/readShapes.js')
+  const { readShapes } = await import('../../src/schema/shapes/readShapes.js')
   // Zod itself fills in its configuration when it builds its first shape.
   z.strictObject({ first: z.string() })
   const before = { ...z.config() }

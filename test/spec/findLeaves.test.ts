@@ -7,7 +7,7 @@ import {
   readPointer,
   resolveLeaf,
   type SpecSheet,
-} from '../../src/spec/index.js'
+} from '../../src/v1/spec.js'
 import { readFixture, readGoodDocuments } from './fixtures.js'
 
 const sheets = readGoodDocuments()

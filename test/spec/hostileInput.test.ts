@@ -1,8 +1,8 @@
 import { createContext, runInContext } from 'node:vm'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { MAX_DEPTH, MAX_STRING_LENGTH, MAX_TEXT_LENGTH } from '../../src/spec/documentLimits.js'
-import { parseDocument, parseDocumentText, parseStock } from '../../src/spec/index.js'
+import { MAX_DEPTH, MAX_STRING_LENGTH, MAX_TEXT_LENGTH } from '../../src/base/documentLimits.js'
+import { parseDocument, parseDocumentText, parseStock } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { readFixture } from './fixtures.js'
 

@@ -6,7 +6,7 @@ import {
   judgeCondition,
   judgePart,
   type SpecSheet,
-} from '../../src/spec/index.js'
+} from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { readFixture } from './fixtures.js'
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import type { Result } from '../../src/finding.js'
+import type { Result } from '../../src/base/finding.js'
 import {
   applyPatch,
   parseDocument,
@@ -16,7 +16,7 @@ import {
   parseStockText,
   parseToolbox,
   parseToolboxText,
-} from '../../src/spec/index.js'
+} from '../../src/v1/spec.js'
 import { readFixture, readGoodDocuments } from './fixtures.js'
 import { SHAPE_MISTAKES } from './shapeMistakes.js'
 

@@ -1,12 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import {
-  applyPatch,
-  joinPointer,
-  type PatchOperation,
-  readPointer,
-  splitPointer,
-} from '../../src/spec/index.js'
+import { applyPatch, joinPointer, type PatchOperation, readPointer, splitPointer } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 
 describe('reading', () => {

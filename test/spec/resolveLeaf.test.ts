@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { applyPatch, type Identity, resolveLeaf, type SpecSheet } from '../../src/spec/index.js'
+import { type JsonSchema, toJsonSchema } from '../../src/schema/toJsonSchema.js'
 import { LEAF_PLACES } from '../../src/spec/leafPlaces.js'
-import { type JsonSchema, toJsonSchema } from '../../src/spec/toJsonSchema.js'
+import { applyPatch, type Identity, resolveLeaf, type SpecSheet } from '../../src/v1/spec.js'
 import { cases, law } from '../support/law.js'
 import { readFixture } from './fixtures.js'
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { resolveVariant, type Variant } from '../../src/spec/index.js'
+import { resolveVariant, type Variant } from '../../src/v1/spec.js'
 
 const sheetOf = (variants: Record<string, Variant>) => ({
   machine: { make: 'Hallbrekka', model: 'Tind', type: 'carrier', variants, axles: {}, supports: {} },

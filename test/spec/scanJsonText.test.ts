@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { joinPointer, parseDocumentText } from '../../src/spec/index.js'
-import { scanJsonText } from '../../src/spec/scanJsonText.js'
+import { scanJsonText } from '../../src/schema/scanJsonText.js'
+import { joinPointer, parseDocumentText } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 
 const parses = (text: string): boolean => {

@@ -1,7 +1,7 @@
 import { expect, expectTypeOf, test } from 'vitest'
 import type * as z from 'zod/mini'
+import { readShapes, type Shapes } from '../../src/schema/shapes/readShapes.js'
 import type { Documents } from '../../src/spec/documents.js'
-import { readShapes, type Shapes } from '../../src/spec/shapes/readShapes.js'
 
 /** A type with intersections and interfaces written out and `readonly` taken off, so that two of them can be compared. */
 type Flat<T> = T extends readonly (infer Entry)[]

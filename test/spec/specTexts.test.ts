@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import type { Params } from '../../src/finding.js'
+import type { Params } from '../../src/base/finding.js'
 import type { Say } from '../../src/message/catalogue.js'
 import { specTexts } from '../../src/message/en/spec.js'
 import type { SpecCodes } from '../../src/spec/codes.js'
@@ -15,7 +15,7 @@ import {
   resolveVariant,
   type SpecSheet,
   type Variant,
-} from '../../src/spec/index.js'
+} from '../../src/v1/spec.js'
 import { readFixture } from './fixtures.js'
 import { SHAPE_MISTAKES } from './shapeMistakes.js'
 

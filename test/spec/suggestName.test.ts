@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { countEdits, suggestName } from '../../src/spec/suggestName.js'
+import { countEdits, suggestName } from '../../src/base/suggestName.js'
 import { law } from '../support/law.js'
 
 // Worked by hand: one insertion, deletion, replacement or swap of neighbours each.

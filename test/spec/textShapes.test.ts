@@ -1,6 +1,5 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { isDate, parsePeriod } from '../../src/calendar/index.js'
 import { isFigure } from '../../src/quantity/isFigure.js'
 import {
   DATE_PATTERN,
@@ -10,7 +9,8 @@ import {
   PERIOD_PATTERN,
   POINTER_PATTERN,
   SIGNED_FIGURE_PATTERN,
-} from '../../src/spec/shapes/textShapes.js'
+} from '../../src/schema/shapes/textShapes.js'
+import { isDate, parsePeriod } from '../../src/v1/calendar.js'
 import { law } from '../support/law.js'
 
 describe('periods', () => {

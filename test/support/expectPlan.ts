@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import type { DueLine } from '../../src/interval/index.js'
-import { convert } from '../../src/quantity/index.js'
-import type { PartName, PlannedDue, VisitPlan } from '../../src/service/index.js'
-import type { Seal } from '../../src/spec/index.js'
+import type { DueLine } from '../../src/v1/interval.js'
+import { convert } from '../../src/v1/quantity.js'
+import type { PartName, PlannedDue, VisitPlan } from '../../src/v1/service.js'
+import type { Seal } from '../../src/v1/spec.js'
 import type { ExpectedTable, ExpectedVisit } from './expectedVisit.js'
 import { planExample } from './planExample.js'
 

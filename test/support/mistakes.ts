@@ -1,4 +1,4 @@
-import type { PatchOperation } from '../../src/spec/index.js'
+import type { PatchOperation } from '../../src/v1/spec.js'
 
 /** One mistake of the kind that people make, in an otherwise good closed set. */
 export interface Mistake {

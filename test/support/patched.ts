@@ -1,4 +1,4 @@
-import { applyPatch, type PatchOperation, type SpecSheet } from '../../src/spec/index.js'
+import { applyPatch, type PatchOperation, type SpecSheet } from '../../src/v1/spec.js'
 
 /** A change of an example's sheet, such as `patched(replace('/machine/mass/value', '900'))`. */
 export const patched =

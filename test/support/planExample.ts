@@ -1,5 +1,5 @@
-import { planVisit, type VisitPlan, type VisitRequest } from '../../src/service/index.js'
-import type { Id, MachineLog, SpecSheet, Stock, Toolbox } from '../../src/spec/index.js'
+import { planVisit, type VisitPlan, type VisitRequest } from '../../src/v1/service.js'
+import type { Id, MachineLog, SpecSheet, Stock, Toolbox } from '../../src/v1/spec.js'
 import { readExample } from './readExample.js'
 
 /** The scenario's day. */

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
-import type { MachineLog, ServiceRecord, SpecSheet, Stock, Toolbox } from '../../src/spec/index.js'
-import { parseDocumentText } from '../../src/spec/index.js'
+import type { MachineLog, ServiceRecord, SpecSheet, Stock, Toolbox } from '../../src/v1/spec.js'
+import { parseDocumentText } from '../../src/v1/spec.js'
 
 const EXAMPLES = new URL('../../examples/', import.meta.url)
 

@@ -16,10 +16,9 @@ const SRC = new URL('../../src/', import.meta.url).pathname
 
 /** Where an entry of the package lives in the source. */
 export function sourceOf(specifier: string): string | undefined {
-  if (specifier === 'drivetrain-service' || specifier === 'drivetrain-service/v1') return `${SRC}v1.ts`
-  if (specifier === 'drivetrain-service/v1/quantity/codes') return `${SRC}quantity/unitCodes/index.ts`
-  const room = /^drivetrain-service\/v1\/(.+)$/.exec(specifier)?.[1]
-  return room === undefined ? undefined : `${SRC}${room}/index.ts`
+  if (specifier === 'drivetrain-service' || specifier === 'drivetrain-service/v1') return `${SRC}v1/index.ts`
+  const entry = /^drivetrain-service\/v1\/(.+)$/.exec(specifier)?.[1]
+  return entry === undefined ? undefined : `${SRC}v1/${entry}.ts`
 }
 
 /** Turns each `expression // => value` into a claim that is written down when the example runs. */

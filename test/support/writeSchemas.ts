@@ -1,7 +1,7 @@
 // Writes the JSON Schemas of the six documents: `npm run generate`. A test says when they are behind the shapes.
 import { mkdir, writeFile } from 'node:fs/promises'
+import { toJsonSchema } from '../../src/schema/toJsonSchema.js'
 import { DOCUMENT_NAMES } from '../../src/spec/documents.js'
-import { toJsonSchema } from '../../src/spec/toJsonSchema.js'
 
 await mkdir('schemas/v1', { recursive: true })
 for (const kind of DOCUMENT_NAMES)

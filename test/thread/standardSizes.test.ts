@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { isStandardHexSize, isStandardSquareDrive } from '../../src/thread/index.js'
+import { isStandardHexSize, isStandardSquareDrive } from '../../src/v1/thread.js'
 
 describe('standard drive sizes (ISO 2936, ISO 272, ISO 1174 from memory)', () => {
   it('knows keys from spanners', () => {

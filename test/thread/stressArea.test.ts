@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type MetricThread, parseThread, pitchDiameter, stressArea } from '../../src/thread/index.js'
+import { type MetricThread, parseThread, pitchDiameter, stressArea } from '../../src/v1/thread.js'
 import { STRESS_AREAS, WORKED_FINE } from '../published/threadStressAreas.js'
 import { law } from '../support/law.js'
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { LengthUnit } from '../../src/quantity/unit.js'
-import { type AdaptorQuestion, adaptorSetting } from '../../src/torque/index.js'
+import { type AdaptorQuestion, adaptorSetting } from '../../src/v1/torque.js'
 import { TORQUE_ADAPTORS } from '../published/torqueAdaptors.js'
 import { law } from '../support/law.js'
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { parseThread } from '../../src/thread/index.js'
+import { parseThread } from '../../src/v1/thread.js'
 import {
   adaptorSetting,
   calibrationInputs,
@@ -13,7 +13,7 @@ import {
   nutFactor,
   proofLoad,
   turnsBand,
-} from '../../src/torque/index.js'
+} from '../../src/v1/torque.js'
 import { clickWrench, limits } from './wrenches.js'
 
 const BY_2017 = { edition: '2017' } as const

@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { convert } from '../../src/quantity/index.js'
 import type { TorqueUnit } from '../../src/quantity/unit.js'
 import type { StatedValue } from '../../src/spec/leaf.js'
 import type { TorqueWrench } from '../../src/spec/toolbox.js'
-import { checkWrench } from '../../src/torque/index.js'
+import { convert } from '../../src/v1/quantity.js'
+import { checkWrench } from '../../src/v1/torque.js'
 import { cases, law } from '../support/law.js'
 import { torque } from './wrenches.js'
 

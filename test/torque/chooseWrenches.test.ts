@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { TorqueWrench } from '../../src/spec/toolbox.js'
-import { checkWrench, chooseWrenches, type WrenchTask } from '../../src/torque/index.js'
+import { checkWrench, chooseWrenches, type WrenchTask } from '../../src/v1/torque.js'
 import { law } from '../support/law.js'
 import { clickWrench, limits, nominal, nominalWith } from './wrenches.js'
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import type { Param, Reason } from '../../src/finding.js'
+import type { Param, Reason } from '../../src/base/finding.js'
 import type { Say } from '../../src/message/catalogue.js'
 import { threadTexts } from '../../src/message/en/thread.js'
 import { torqueTexts } from '../../src/message/en/torque.js'
-import { parseThread } from '../../src/thread/index.js'
+import { parseThread } from '../../src/v1/thread.js'
 import {
   calibrationInputs,
   checkTorqueSet,
@@ -15,7 +15,7 @@ import {
   looksSwapped,
   proofLoad,
   turnsBand,
-} from '../../src/torque/index.js'
+} from '../../src/v1/torque.js'
 import { clickWrench, limits, nominal, torque } from './wrenches.js'
 
 const texts: Readonly<Record<string, (params: never, say: Say) => string>> = {

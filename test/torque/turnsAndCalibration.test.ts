@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Tightening } from '../../src/spec/leaf.js'
-import { calibrationInputs, checkTorqueSet, checkTurns, turnsBand } from '../../src/torque/index.js'
+import { calibrationInputs, checkTorqueSet, checkTurns, turnsBand } from '../../src/v1/torque.js'
 import { clickWrench, limits, nominal, torque } from './wrenches.js'
 
 const turns = (min: string, max?: string): Tightening => ({

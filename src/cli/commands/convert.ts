@@ -1,7 +1,7 @@
 import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
-import { asDifference } from '../../quantity/asDifference.js'
 import {
+  asDifference,
   convertFigure,
   formatNumber,
   formatQuantity,

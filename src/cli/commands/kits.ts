@@ -1,4 +1,4 @@
-import type { Finding, Reason } from '../../finding.js'
+import type { Finding, Reason } from '../../base/index.js'
 import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import { formatQuantity } from '../../quantity/index.js'

@@ -1,4 +1,4 @@
-import type { Cure } from '../../finding.js'
+import type { Cure } from '../../base/index.js'
 import { repairProcedure } from '../../procedure/index.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'

@@ -1,5 +1,5 @@
+import { toJsonSchema } from '../../schema/index.js'
 import type { DocumentName } from '../../spec/index.js'
-import { toJsonSchema } from '../../spec/toJsonSchema.js'
 import type { Options } from '../readOptions.js'
 import type { ExitCode } from '../runCommand.js'
 import { UsageError } from '../usageError.js'

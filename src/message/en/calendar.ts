@@ -1,4 +1,4 @@
-import type { CalendarCodes } from '../../calendar/codes.js'
+import type { CalendarCodes } from '../../calendar/index.js'
 import type { Texts } from '../catalogue.js'
 
 export const calendarTexts: Texts<CalendarCodes> = {

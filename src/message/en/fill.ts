@@ -1,5 +1,5 @@
-import type { FillCodes } from '../../fill/codes.js'
-import type { Param } from '../../finding.js'
+import type { Param } from '../../base/index.js'
+import type { FillCodes } from '../../fill/index.js'
 import type { Say, Texts } from '../catalogue.js'
 
 function limits({ min, max }: { min?: Param; max?: Param }, say: Say): string {

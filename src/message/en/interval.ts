@@ -1,6 +1,5 @@
-import type { Param } from '../../finding.js'
-import type { IntervalCodes } from '../../interval/codes.js'
-import type { DueLine, MeterQuantity } from '../../interval/dueVerdict.js'
+import type { Param } from '../../base/index.js'
+import type { DueLine, IntervalCodes, MeterQuantity } from '../../interval/index.js'
 import type { Say, Texts } from '../catalogue.js'
 import { METER } from './meterNames.js'
 

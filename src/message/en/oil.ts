@@ -1,4 +1,4 @@
-import type { OilCodes } from '../../oil/codes.js'
+import type { OilCodes } from '../../oil/index.js'
 import type { Say, Texts } from '../catalogue.js'
 
 type Limits = OilCodes['oil/ambient-inside'] | OilCodes['oil/ambient-not-given']

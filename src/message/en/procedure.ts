@@ -1,4 +1,4 @@
-import type { AtPart, ProcedureCodes } from '../../procedure/codes.js'
+import type { AtPart, ProcedureCodes } from '../../procedure/index.js'
 import type { Texts } from '../catalogue.js'
 
 /** `the drain plug of the front differential (left)`; `fallback` where no part is named. */

@@ -1,6 +1,5 @@
-import type { Param } from '../../finding.js'
-import type { QuantityCodes } from '../../quantity/codes.js'
-import { unitSymbol } from '../../quantity/unitSymbol.js'
+import type { Param } from '../../base/index.js'
+import { type QuantityCodes, unitSymbol } from '../../quantity/index.js'
 import type { Texts } from '../catalogue.js'
 
 const symbols = (candidates: readonly Parameters<typeof unitSymbol>[0][]): string[] =>

@@ -1,4 +1,4 @@
-import type { RuleCodes } from '../../rules/codes.js'
+import type { RuleCodes } from '../../rules/index.js'
 import type { Texts } from '../catalogue.js'
 import { figureRuleTexts } from './rules/figures.js'
 import { partRuleTexts } from './rules/parts.js'

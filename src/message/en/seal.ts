@@ -1,4 +1,4 @@
-import type { SealCodes } from '../../seal/codes.js'
+import type { SealCodes } from '../../seal/index.js'
 import type { Texts } from '../catalogue.js'
 
 const OPENED: Readonly<Record<string, string>> = {

@@ -1,5 +1,4 @@
-import type { ServiceCodes } from '../../service/codes.js'
-import type { PartName } from '../../service/visitPlan.js'
+import type { PartName, ServiceCodes } from '../../service/index.js'
 import type { Texts } from '../catalogue.js'
 import { METER } from './meterNames.js'
 

@@ -1,4 +1,4 @@
-import type { JsonNeed, NotPlain, SpecCodes, TypeName } from '../../spec/codes.js'
+import type { JsonNeed, NotPlain, SpecCodes, TypeName } from '../../spec/index.js'
 import type { Texts } from '../catalogue.js'
 
 const TYPES: Readonly<Record<TypeName, string>> = {

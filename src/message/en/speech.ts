@@ -1,5 +1,4 @@
-import type { PrintedBand } from '../../quantity/index.js'
-import type { Unit } from '../../quantity/unit.js'
+import type { PrintedBand, Unit } from '../../quantity/index.js'
 import type { SpeechWords } from '../speechWords.js'
 
 const ONES =

@@ -1,4 +1,4 @@
-import type { ThreadCodes } from '../../thread/codes.js'
+import type { ThreadCodes } from '../../thread/index.js'
 import type { Texts } from '../catalogue.js'
 
 export const threadTexts: Texts<ThreadCodes> = {

@@ -1,5 +1,5 @@
-import type { Param } from '../../finding.js'
-import type { TorqueCodes } from '../../torque/codes.js'
+import type { Param } from '../../base/index.js'
+import type { TorqueCodes } from '../../torque/index.js'
 import type { Say, Texts } from '../catalogue.js'
 
 type Ends = { min: Param; max: Param }

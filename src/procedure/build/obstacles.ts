@@ -1,4 +1,4 @@
-import type { DocumentReference, Finding } from '../../finding.js'
+import type { DocumentReference, Finding } from '../../base/index.js'
 import type { OilJob } from '../jobs.js'
 import { isLevelJudged } from '../needs/filling.js'
 import { checkPhase, isRaised, isRechecked } from './phases.js'

@@ -1,4 +1,4 @@
-import { joinPointer } from '../../spec/joinPointer.js'
+import { joinPointer } from '../../base/index.js'
 import type { OilJob } from '../jobs.js'
 import { wheelMarkFor } from '../layout.js'
 import { isLevelJudged } from '../needs/filling.js'

@@ -1,4 +1,4 @@
-import { joinPointer } from '../../spec/joinPointer.js'
+import { joinPointer } from '../../base/index.js'
 import { wheelMarkFor } from '../layout.js'
 import type { Need } from '../need.js'
 import { findOwner, gearcaseAt, openingAt, type Site, type StepSeed, type Unit } from '../site.js'

@@ -1,5 +1,5 @@
+import { shown } from '../../base/index.js'
 import { isUnit } from '../isUnit.js'
-import { shown } from '../shown.js'
 import type { Unit } from '../unit.js'
 import { UNIT_CODES, type UnitCodes } from './unitCodeTable.js'
 

@@ -1,4 +1,4 @@
-import { shown } from '../shown.js'
+import { shown } from '../../base/index.js'
 import type { Unit } from '../unit.js'
 import { UNIT_CODES } from './unitCodeTable.js'
 

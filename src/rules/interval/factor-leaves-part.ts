@@ -1,4 +1,4 @@
-import { scanPeriod } from '../../calendar/scanPeriod.js'
+import { scanPeriod } from '../../calendar/index.js'
 import { defineRule } from '../rule.js'
 import { serviceIntervals } from '../walk/intervalLimits.js'
 

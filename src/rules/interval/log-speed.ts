@@ -1,6 +1,5 @@
-import { dayNumberOf } from '../../calendar/dayNumberOf.js'
-import type { MeterReadingCounted } from '../../interval/readMeters.js'
-import { readMeters } from '../../interval/readMeters.js'
+import { dayNumberOf } from '../../calendar/index.js'
+import { type MeterReadingCounted, readMeters } from '../../interval/index.js'
 import { defineRule } from '../rule.js'
 
 /**

@@ -1,5 +1,5 @@
-import { scanPeriod } from '../../calendar/scanPeriod.js'
-import { findLeaves } from '../../spec/findLeaves.js'
+import { scanPeriod } from '../../calendar/index.js'
+import { findLeaves } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**

@@ -1,5 +1,4 @@
-import type { Condition } from '../../spec/index.js'
-import { resolveVariant } from '../../spec/resolveVariant.js'
+import { type Condition, resolveVariant } from '../../spec/index.js'
 import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
 import { lookUp } from '../walk/lookUp.js'

@@ -1,5 +1,4 @@
-import { compareQuantities } from '../../quantity/compareQuantities.js'
-import type { PrintedQuantity, TemperatureUnit } from '../../quantity/unit.js'
+import { compareQuantities, type PrintedQuantity, type TemperatureUnit } from '../../quantity/index.js'
 import type { OilChoice } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 import { sheetOils } from '../walk/sheetOils.js'

@@ -1,7 +1,4 @@
-import { gradeBand } from '../../oil/gradeBand.js'
-import type { GradeEdition } from '../../oil/gradeTables.js'
-import { GRADE_EDITIONS } from '../../oil/gradeTables.js'
-import { parseGrade } from '../../oil/parseGrade.js'
+import { GRADE_EDITIONS, type GradeEdition, gradeBand, parseGrade } from '../../oil/index.js'
 import { defineRule } from '../rule.js'
 import { sheetOils } from '../walk/sheetOils.js'
 

@@ -1,6 +1,5 @@
-import type { JsonPointer } from '../../finding.js'
-import { GRADE_EDITIONS, type GradeSystem } from '../../oil/gradeTables.js'
-import { parseGrade } from '../../oil/parseGrade.js'
+import type { JsonPointer } from '../../base/index.js'
+import { GRADE_EDITIONS, type GradeSystem, parseGrade } from '../../oil/index.js'
 import type { SpecSheet, Stock } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 import { sheetOils } from '../walk/sheetOils.js'

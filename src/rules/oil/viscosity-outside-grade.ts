@@ -1,7 +1,4 @@
-import { gradeBand } from '../../oil/gradeBand.js'
-import { GRADE_EDITIONS } from '../../oil/gradeTables.js'
-import { isWithinGrade } from '../../oil/isWithinGrade.js'
-import { parseGrade } from '../../oil/parseGrade.js'
+import { GRADE_EDITIONS, gradeBand, isWithinGrade, parseGrade } from '../../oil/index.js'
 import { defineRule } from '../rule.js'
 
 /**

@@ -1,5 +1,5 @@
-import { convert } from '../../quantity/convert.js'
-import { findLeaves } from '../../spec/findLeaves.js'
+import { convert } from '../../quantity/index.js'
+import { findLeaves } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**

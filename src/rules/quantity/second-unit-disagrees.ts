@@ -1,4 +1,4 @@
-import type { PrintedAgreement } from '../../quantity/printedFiguresAgree.js'
+import type { PrintedAgreement } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 import { disagreeingFigures } from '../walk/disagreeingFigures.js'
 

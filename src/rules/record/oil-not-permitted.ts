@@ -1,5 +1,5 @@
-import { oilMeets } from '../../oil/oilMeets.js'
-import { resolveLeaf } from '../../spec/resolveLeaf.js'
+import { oilMeets } from '../../oil/index.js'
+import { resolveLeaf } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 import { lookUp } from '../walk/lookUp.js'
 import { recordEntries } from '../walk/recordEntries.js'

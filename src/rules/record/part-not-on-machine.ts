@@ -1,4 +1,4 @@
-import { judgePart } from '../../spec/judgePart.js'
+import { judgePart } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 import { recordEntries } from '../walk/recordEntries.js'
 import { sheetParts } from '../walk/sheetParts.js'

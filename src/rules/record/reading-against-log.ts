@@ -1,4 +1,4 @@
-import { readMeters } from '../../interval/readMeters.js'
+import { readMeters } from '../../interval/index.js'
 import { findLog } from '../partners.js'
 import { defineRule } from '../rule.js'
 

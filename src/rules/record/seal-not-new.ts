@@ -1,6 +1,5 @@
-import { sealsToReplace } from '../../seal/sealsToReplace.js'
-import type { Seal } from '../../spec/index.js'
-import { resolveLeaf } from '../../spec/resolveLeaf.js'
+import { sealsToReplace } from '../../seal/index.js'
+import { resolveLeaf, type Seal } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 import { recordEntries } from '../walk/recordEntries.js'
 import { sheetParts } from '../walk/sheetParts.js'

@@ -1,6 +1,5 @@
-import { compareExact, exactOfText, minus, plus, times } from '../../quantity/exact.js'
-import { exactNewtonMetres } from '../../torque/exactTorque.js'
-import { statedBand } from '../../torque/statedBand.js'
+import { compareExact, exactOfText, minus, plus, times } from '../../quantity/index.js'
+import { exactNewtonMetres, statedBand } from '../../torque/index.js'
 import { defineRule } from '../rule.js'
 import { firstPrinted } from '../walk/firstPrinted.js'
 import { hasFigure } from '../walk/hasFigure.js'

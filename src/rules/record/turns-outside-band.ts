@@ -1,4 +1,4 @@
-import { checkTurns } from '../../torque/checkTurns.js'
+import { checkTurns } from '../../torque/index.js'
 import { defineRule } from '../rule.js'
 import { recordTightenings } from '../walk/recordTightenings.js'
 

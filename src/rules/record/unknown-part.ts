@@ -1,4 +1,4 @@
-import type { JsonPointer } from '../../finding.js'
+import type { JsonPointer } from '../../base/index.js'
 import type { RecordEntry, SpecSheet } from '../../spec/index.js'
 import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'

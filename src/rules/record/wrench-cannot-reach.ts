@@ -1,4 +1,4 @@
-import { checkTorqueSet } from '../../torque/checkTorqueSet.js'
+import { checkTorqueSet } from '../../torque/index.js'
 import { defineRule } from '../rule.js'
 import { isReadableWrench } from '../walk/isReadableWrench.js'
 import { lookUp } from '../walk/lookUp.js'

@@ -1,5 +1,5 @@
-import { materialSuits } from '../../seal/materialSuits.js'
-import { findLeaves } from '../../spec/findLeaves.js'
+import { materialSuits } from '../../seal/index.js'
+import { findLeaves } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 import { sheetSeals } from '../walk/sheetSeals.js'
 

@@ -1,4 +1,4 @@
-import { parseThread } from '../../thread/parseThread.js'
+import { parseThread } from '../../thread/index.js'
 import { defineRule } from '../rule.js'
 import { sheetParts } from '../walk/sheetParts.js'
 

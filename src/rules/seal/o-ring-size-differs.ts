@@ -1,4 +1,4 @@
-import { checkORing } from '../../seal/checkORing.js'
+import { checkORing } from '../../seal/index.js'
 import { defineRule } from '../rule.js'
 import { documentSeals } from '../walk/documentSeals.js'
 import { sizeMistake } from '../walk/sizeMistake.js'

@@ -1,4 +1,4 @@
-import { checkWasherFit } from '../../seal/checkWasherFit.js'
+import { checkWasherFit } from '../../seal/index.js'
 import { defineRule } from '../rule.js'
 import { sheetSeals } from '../walk/sheetSeals.js'
 import { sizeMistake } from '../walk/sizeMistake.js'

@@ -1,4 +1,4 @@
-import { isSameJson } from '../../spec/isSameJson.js'
+import { isSameJson } from '../../base/index.js'
 import { type DocumentSet, defineRule, type Named, type RuleSubjects, type SubjectKind } from '../rule.js'
 
 /**

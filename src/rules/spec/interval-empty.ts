@@ -1,4 +1,4 @@
-import { findLeaves } from '../../spec/findLeaves.js'
+import { findLeaves } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**

@@ -1,4 +1,4 @@
-import { compareFigures } from '../../quantity/compareFigures.js'
+import { compareFigures } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 import { sheetFigures } from '../walk/sheetFigures.js'
 

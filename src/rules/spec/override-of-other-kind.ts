@@ -1,5 +1,5 @@
-import { nameLeafKind } from '../../spec/leafPlaces.js'
-import { splitPointer } from '../../spec/splitPointer.js'
+import { splitPointer } from '../../base/index.js'
+import { nameLeafKind } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**

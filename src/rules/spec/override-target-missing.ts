@@ -1,6 +1,5 @@
-import { nameLeafKind } from '../../spec/leafPlaces.js'
-import { readPointer } from '../../spec/readPointer.js'
-import { splitPointer } from '../../spec/splitPointer.js'
+import { readPointer, splitPointer } from '../../base/index.js'
+import { nameLeafKind } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**

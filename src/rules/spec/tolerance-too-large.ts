@@ -1,5 +1,4 @@
-import { compareFigures } from '../../quantity/compareFigures.js'
-import { measureOf } from '../../quantity/measureOf.js'
+import { compareFigures, measureOf } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 import { sheetFigures } from '../walk/sheetFigures.js'
 

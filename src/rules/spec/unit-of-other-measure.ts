@@ -1,7 +1,6 @@
-import type { JsonPointer } from '../../finding.js'
-import { measureOf } from '../../quantity/measureOf.js'
-import type { Measure } from '../../quantity/unit.js'
-import { findLeaves } from '../../spec/findLeaves.js'
+import type { JsonPointer } from '../../base/index.js'
+import { type Measure, measureOf } from '../../quantity/index.js'
+import { findLeaves } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**

@@ -1,6 +1,6 @@
-import type { JsonPointer } from '../../finding.js'
+import type { JsonPointer } from '../../base/index.js'
 import type { SpecSheet } from '../../spec/index.js'
-import { parseThread } from '../../thread/parseThread.js'
+import { parseThread } from '../../thread/index.js'
 import { defineRule } from '../rule.js'
 import { sheetParts } from '../walk/sheetParts.js'
 

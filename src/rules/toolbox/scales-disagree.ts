@@ -1,4 +1,4 @@
-import { amountIn } from '../../quantity/amountIn.js'
+import { amountIn } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 
 /**

@@ -1,4 +1,4 @@
-import { compareQuantities } from '../../quantity/compareQuantities.js'
+import { compareQuantities } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 
 /**

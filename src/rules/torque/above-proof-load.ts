@@ -1,5 +1,5 @@
-import { parseThread } from '../../thread/parseThread.js'
-import { clampLoad } from '../../torque/clampLoad.js'
+import { parseThread } from '../../thread/index.js'
+import { clampLoad } from '../../torque/index.js'
 import { defineRule } from '../rule.js'
 import { sheetTightenings } from '../walk/sheetTightenings.js'
 

@@ -1,6 +1,5 @@
 import type { Opening, OpeningRole } from '../../spec/index.js'
-import { findTorqueSlip } from '../../torque/findTorqueSlip.js'
-import { looksSwapped } from '../../torque/looksSwapped.js'
+import { findTorqueSlip, looksSwapped } from '../../torque/index.js'
 import { defineRule } from '../rule.js'
 import { firstPrinted } from '../walk/firstPrinted.js'
 import { hasFigure } from '../walk/hasFigure.js'

@@ -1,4 +1,4 @@
-import { findTorqueSlip } from '../../torque/findTorqueSlip.js'
+import { findTorqueSlip } from '../../torque/index.js'
 import { defineRule } from '../rule.js'
 import { disagreeingFigures } from '../walk/disagreeingFigures.js'
 import { firstPrinted } from '../walk/firstPrinted.js'

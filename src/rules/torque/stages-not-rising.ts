@@ -1,5 +1,4 @@
-import { compareQuantities } from '../../quantity/compareQuantities.js'
-import type { PrintedQuantity, TorqueUnit } from '../../quantity/unit.js'
+import { compareQuantities, type PrintedQuantity, type TorqueUnit } from '../../quantity/index.js'
 import type { StatedValue } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 import { sheetTightenings } from '../walk/sheetTightenings.js'

@@ -1,5 +1,4 @@
-import type { JsonPointer } from '../../finding.js'
-import { suggestName } from '../../spec/suggestName.js'
+import { type JsonPointer, suggestName } from '../../base/index.js'
 
 /** A reader does not look through more; a sheet with a thousand ids would repeat them a thousand times. */
 const MOST_NAMED = 8

@@ -1,8 +1,6 @@
-import type { JsonPointer } from '../../finding.js'
-import { measureOf } from '../../quantity/measureOf.js'
-import { type PrintedAgreement, printedFiguresAgree } from '../../quantity/printedFiguresAgree.js'
-import { findStatedValues } from '../../spec/findStatedValues.js'
-import type { PrintedValue, SpecSheet, StatedValue } from '../../spec/index.js'
+import type { JsonPointer } from '../../base/index.js'
+import { measureOf, type PrintedAgreement, printedFiguresAgree } from '../../quantity/index.js'
+import { findStatedValues, type PrintedValue, type SpecSheet, type StatedValue } from '../../spec/index.js'
 import { firstPrinted } from './firstPrinted.js'
 import { hasFigure } from './hasFigure.js'
 

@@ -1,4 +1,4 @@
-import type { JsonPointer } from '../../finding.js'
+import type { JsonPointer } from '../../base/index.js'
 import type { Seal, SpecSheet, Stock } from '../../spec/index.js'
 import { sheetSeals } from './sheetSeals.js'
 

@@ -1,4 +1,4 @@
-import type { JsonPointer } from '../../finding.js'
+import type { JsonPointer } from '../../base/index.js'
 
 /** An object inside a document, where it stands, and the key that it stands under. */
 export interface Node<T> {

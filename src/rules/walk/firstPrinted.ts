@@ -1,4 +1,4 @@
-import type { Unit } from '../../quantity/unit.js'
+import type { Unit } from '../../quantity/index.js'
 import type { PrintedValue, StatedValue } from '../../spec/index.js'
 
 /** A stated value as it is printed first, without what stands beside it. */

@@ -1,4 +1,4 @@
-import { type Limits, readLimits } from '../../interval/readLimits.js'
+import { type Limits, readLimits } from '../../interval/index.js'
 import type { Interval, Service, SpecSheet } from '../../spec/index.js'
 
 /** A service's intervals as the sheet writes them, with the pointer to them. */

@@ -1,6 +1,5 @@
-import type { JsonPointer } from '../../finding.js'
-import { findLeaves } from '../../spec/findLeaves.js'
-import type { SpecSheet, SpecValue, StatedValue } from '../../spec/index.js'
+import type { JsonPointer } from '../../base/index.js'
+import { findLeaves, type SpecSheet, type SpecValue, type StatedValue } from '../../spec/index.js'
 
 /** Two stated values that hold for the same machines, and where the one stands that this place changes. */
 export interface ValuePair {

@@ -1,4 +1,4 @@
-import type { JsonPointer } from '../../finding.js'
+import type { JsonPointer } from '../../base/index.js'
 import type { Gearcase, Identity, RecordEntry, ServiceRecord, SpecSheet } from '../../spec/index.js'
 import { findLog, findSheet } from '../partners.js'
 import type { DocumentSet } from '../rule.js'

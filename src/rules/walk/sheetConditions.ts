@@ -1,4 +1,4 @@
-import type { JsonPointer } from '../../finding.js'
+import type { JsonPointer } from '../../base/index.js'
 import type { Condition, SpecSheet } from '../../spec/index.js'
 
 /** A condition of a sheet and where it stands. */

@@ -1,6 +1,5 @@
-import type { JsonPointer } from '../../finding.js'
-import { findStatedValues } from '../../spec/findStatedValues.js'
-import type { PrintedValue, SpecSheet } from '../../spec/index.js'
+import type { JsonPointer } from '../../base/index.js'
+import { findStatedValues, type PrintedValue, type SpecSheet } from '../../spec/index.js'
 
 /** One printed value, the first or one beside it. */
 export interface FigureAt {

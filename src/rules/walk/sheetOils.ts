@@ -1,6 +1,5 @@
-import type { JsonPointer } from '../../finding.js'
-import { findLeaves } from '../../spec/findLeaves.js'
-import type { OilChoice, OwnOilSpace, SpecSheet } from '../../spec/index.js'
+import type { JsonPointer } from '../../base/index.js'
+import { findLeaves, type OilChoice, type OwnOilSpace, type SpecSheet } from '../../spec/index.js'
 import { lookUp } from './lookUp.js'
 
 /** The oils of one gearcase as written, on the sheet or in an override. */

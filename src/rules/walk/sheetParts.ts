@@ -1,4 +1,4 @@
-import type { JsonPointer } from '../../finding.js'
+import type { JsonPointer } from '../../base/index.js'
 import type { Cover, Gearcase, Opening, Shield, SpecSheet } from '../../spec/index.js'
 
 /** An opening, cover or shield of a sheet, where it stands, and its name with its gearcase's. */

@@ -1,4 +1,4 @@
-import type { JsonPointer } from '../../finding.js'
+import type { JsonPointer } from '../../base/index.js'
 import type { Gearcase, SpecSheet } from '../../spec/index.js'
 import { findNodes } from './findNodes.js'
 

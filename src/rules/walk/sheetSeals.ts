@@ -1,6 +1,5 @@
-import type { JsonPointer } from '../../finding.js'
-import { findLeaves } from '../../spec/findLeaves.js'
-import type { Seal, SpecSheet } from '../../spec/index.js'
+import type { JsonPointer } from '../../base/index.js'
+import { findLeaves, type Seal, type SpecSheet } from '../../spec/index.js'
 import { type PartAt, sheetParts } from './sheetParts.js'
 
 /** A seal as written, on the sheet or in an override, with the part that it seals. */

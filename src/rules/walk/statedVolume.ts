@@ -1,6 +1,4 @@
-import { convert } from '../../quantity/convert.js'
-import { measureOf } from '../../quantity/measureOf.js'
-import type { Quantity, VolumeUnit } from '../../quantity/unit.js'
+import { convert, measureOf, type Quantity, type VolumeUnit } from '../../quantity/index.js'
 import type { SpecValue } from '../../spec/index.js'
 
 /** The least and the most that a stated volume names, in millilitres; a nominal names the same twice. */

@@ -1,6 +1,6 @@
-import { addDays, daysBetween } from '../../../src/calendar/index.js'
-import { type ForecastOptions, forecastDue } from '../../../src/interval/meters/index.js'
-import type { MachineLog } from '../../../src/spec/index.js'
+import { addDays, daysBetween } from '../../../src/v1/calendar.js'
+import { type ForecastOptions, forecastDue } from '../../../src/v1/interval/meters.js'
+import type { MachineLog } from '../../../src/v1/spec.js'
 import { log } from './machine.js'
 import { seeded } from './randomRows.js'
 

@@ -1,11 +1,5 @@
-import type { DueIntervals, DueOptions, DueQuestion } from '../../../src/interval/index.js'
-import type {
-  Interval,
-  IntervalStated,
-  MachineLog,
-  Resolved,
-  ServiceRecord,
-} from '../../../src/spec/index.js'
+import type { DueIntervals, DueOptions, DueQuestion } from '../../../src/v1/interval.js'
+import type { Interval, IntervalStated, MachineLog, Resolved, ServiceRecord } from '../../../src/v1/spec.js'
 
 const sheet = { id: 'skarnfell-tind', revision: '1' }
 

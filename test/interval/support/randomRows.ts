@@ -1,6 +1,6 @@
-import { addDays, addPeriod, compareDates } from '../../../src/calendar/index.js'
-import type { DueRow } from '../../../src/interval/fleet/index.js'
-import type { DueQuestion } from '../../../src/interval/index.js'
+import { addDays, addPeriod, compareDates } from '../../../src/v1/calendar.js'
+import type { DueRow } from '../../../src/v1/interval/fleet.js'
+import type { DueQuestion } from '../../../src/v1/interval.js'
 import { log, question, stated } from './machine.js'
 
 export const TODAY = '2031-10-06'

@@ -1,6 +1,6 @@
-import { parseQuantity, UNITS_BY_MEASURE, type Unit, unitSymbol } from '../../../src/quantity/index.js'
 import { unitCodes } from '../../../src/quantity/unitCodes/index.js'
 import { UNIT_FACTORS } from '../../../src/quantity/unitFactors.js'
+import { parseQuantity, UNITS_BY_MEASURE, type Unit, unitSymbol } from '../../../src/v1/quantity.js'
 import { UNIT_TEXTS } from '../../published/unitTexts.js'
 import { otherReadings } from './otherReadings.js'
 import { otherTables } from './otherTables.js'

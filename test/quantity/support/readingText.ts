@@ -1,5 +1,5 @@
-import type { Result } from '../../../src/finding.js'
-import type { PrintedBand } from '../../../src/quantity/index.js'
+import type { Result } from '../../../src/base/finding.js'
+import type { PrintedBand } from '../../../src/v1/quantity.js'
 
 /** One line for a reading or a refusal, in the notation of `test/published/unitTexts.ts`. */
 export function readingText(result: Result<PrintedBand>): string {

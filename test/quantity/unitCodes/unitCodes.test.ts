@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { convertFigure, UNITS_BY_MEASURE, type Unit } from '../../../src/quantity/index.js'
 import { type CodeSystem, unitCodes, unitOfCode } from '../../../src/quantity/unitCodes/index.js'
+import { convertFigure, UNITS_BY_MEASURE, type Unit } from '../../../src/v1/quantity.js'
 import { PUBLISHED_CODES } from '../../published/unitCodes.js'
 
 const units: readonly Unit[] = Object.values(UNITS_BY_MEASURE).flat()

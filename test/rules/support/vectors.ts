@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
-import type { Finding, Severity } from '../../../src/finding.js'
-import { checkDocuments } from '../../../src/rules/index.js'
-import { applyPatch, type PatchOperation } from '../../../src/spec/applyPatch.js'
+import { applyPatch, type PatchOperation } from '../../../src/base/applyPatch.js'
+import type { Finding, Severity } from '../../../src/base/finding.js'
+import { checkDocuments } from '../../../src/v1/rules.js'
 import { type ReadDocument, readFolder, setOf } from './goodSets.js'
 
 /**

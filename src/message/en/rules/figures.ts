@@ -1,4 +1,4 @@
-import type { RoomRuleCodes } from '../../../rules/codes.js'
+import type { RoomRuleCodes } from '../../../rules/index.js'
 import type { Texts } from '../../catalogue.js'
 
 /** Rules on printed figures: second units, threads and torques. */

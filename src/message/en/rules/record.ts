@@ -1,4 +1,4 @@
-import type { RoomRuleCodes } from '../../../rules/codes.js'
+import type { RoomRuleCodes } from '../../../rules/index.js'
 import type { Texts } from '../../catalogue.js'
 import { METER } from '../meterNames.js'
 import { meantWords } from './meantWords.js'

@@ -1,4 +1,4 @@
-import type { RoomRuleCodes } from '../../../rules/codes.js'
+import type { RoomRuleCodes } from '../../../rules/index.js'
 import type { Say, Texts } from '../../catalogue.js'
 import { meantWords } from './meantWords.js'
 

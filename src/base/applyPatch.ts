@@ -1,0 +1,133 @@
+import { MAX_DEPTH } from './documentLimits.js'
+import type { JsonPointer } from './finding.js'
+import { isSameJson } from './isSameJson.js'
+import { shown } from './quoteValue.js'
+import { readPointer } from './readPointer.js'
+import { requireShape, type Shape } from './requireShape.js'
+import { requireTree } from './requireTree.js'
+import { splitPointer } from './splitPointer.js'
+
+/** One operation of RFC 6902; `copy` is left out since no cure needs it. A `Cure` is one of these. */
+export type PatchOperation =
+  | { readonly op: 'add' | 'replace' | 'test'; readonly path: JsonPointer; readonly value: unknown }
+  | { readonly op: 'remove'; readonly path: JsonPointer }
+  | { readonly op: 'move'; readonly from: JsonPointer; readonly path: JsonPointer }
+
+/**
+ * Applies cures or other JSON Patch operations, for trying what a finding proposes. The document handed in
+ * stays as it was; parts that no operation touches are shared with the result.
+ * To read one place, use {@link readPointer}.
+ *
+ * Equation: the operations one after the other, each on the result of the one before; one that fails fails all.
+ * @param document Plain JSON data.
+ * @param operations Operations in order.
+ * @returns The new document.
+ * @throws RangeError where an operation points at nothing, or its `test` fails; TypeError for what is no operation, an
+ * unknown one, or a value to `test` that is nested deeper than 32 levels.
+ *
+ * Source: RFC 6902 (2013), section 4 (all but `copy`).
+ * @example
+ * ```ts
+ * import { applyPatch } from 'drivetrain-service/v1/spec'
+ * // What does the list look like with the wipe before the fitting?
+ * applyPatch(['fit', 'wipe'], [{ op: 'move', from: '/1', path: '/0' }]) // => ['wipe', 'fit']
+ * ```
+ */
+export function applyPatch(document: unknown, operations: readonly PatchOperation[]): unknown {
+  if (!Array.isArray(operations)) throw new TypeError('operations: a list of patch operations is wanted')
+  let result = document
+  for (const [place, operation] of operations.entries()) result = applyOne(result, operation, place)
+  return result
+}
+
+function applyOne(document: unknown, operation: PatchOperation, place: number): unknown {
+  const shape: Shape = { path: 'string', ...(operation?.op === 'move' ? { from: 'string' } : {}) }
+  requireShape(`operations[${place}]`, operation, shape, 'an operation of RFC 6902 is wanted')
+  const refuse = (why: string): RangeError => new RangeError(`operations[${place}] (${operation.op}): ${why}`)
+  const tokensOf = (pointer: JsonPointer): readonly string[] => {
+    const tokens = splitPointer(pointer)
+    if (tokens === undefined) throw refuse(`${JSON.stringify(pointer)} is no JSON Pointer`)
+    if (tokens.length > MAX_DEPTH) throw refuse(`no document has a place of ${tokens.length} levels`)
+    return tokens
+  }
+  const mustExist = (pointer: JsonPointer): unknown => {
+    const found = readPointer(document, pointer)
+    if (found === undefined) throw refuse(`nothing stands at ${JSON.stringify(pointer)}`)
+    return found
+  }
+  switch (operation.op) {
+    case 'add':
+      return change(document, tokensOf(operation.path), { kind: 'insert', value: operation.value }, refuse)
+    case 'replace':
+      tokensOf(operation.path)
+      mustExist(operation.path)
+      return change(document, tokensOf(operation.path), { kind: 'set', value: operation.value }, refuse)
+    case 'remove':
+      tokensOf(operation.path)
+      mustExist(operation.path)
+      return change(document, tokensOf(operation.path), { kind: 'delete' }, refuse)
+    case 'move': {
+      const from = tokensOf(operation.from)
+      const value = mustExist(operation.from)
+      if (operation.path === operation.from) return document
+      if (operation.path.startsWith(`${operation.from}/`))
+        throw refuse(`${JSON.stringify(operation.from)} cannot move into itself`)
+      const without = change(document, from, { kind: 'delete' }, refuse)
+      return change(without, tokensOf(operation.path), { kind: 'insert', value }, refuse)
+    }
+    case 'test':
+      requireTree(`operations[${place}].value`, operation.value)
+      if (!isSameJson(mustExist(operation.path), operation.value))
+        throw refuse(`another value stands at ${JSON.stringify(operation.path)}`)
+      return document
+    default:
+      throw new TypeError(
+        `operations[${place}]: 'op' must be add, remove, replace, move or test, not ${shown((operation as { op?: unknown }).op)}`,
+      )
+  }
+}
+
+type Change =
+  | { readonly kind: 'insert'; readonly value: unknown }
+  | { readonly kind: 'set'; readonly value: unknown }
+  | { readonly kind: 'delete' }
+
+function change(
+  here: unknown,
+  tokens: readonly string[],
+  wanted: Change,
+  refuse: (why: string) => RangeError,
+): unknown {
+  const [token, ...rest] = tokens
+  if (token === undefined) {
+    if (wanted.kind === 'delete') throw refuse('the whole document cannot be taken away')
+    return wanted.value
+  }
+  if (Array.isArray(here)) return changeList(here, token, rest, wanted, refuse)
+  if (typeof here !== 'object' || here === null)
+    throw refuse(`no object or list holds ${JSON.stringify(token)}`)
+  const record = here as Readonly<Record<string, unknown>>
+  if (rest.length > 0) {
+    if (!Object.hasOwn(record, token)) throw refuse(`nothing stands at the key ${JSON.stringify(token)}`)
+    return { ...record, [token]: change(record[token], rest, wanted, refuse) }
+  }
+  if (wanted.kind !== 'delete') return { ...record, [token]: wanted.value }
+  const { [token]: _taken, ...left } = record
+  return left
+}
+
+function changeList(
+  list: readonly unknown[],
+  token: string,
+  rest: readonly string[],
+  wanted: Change,
+  refuse: (why: string) => RangeError,
+): readonly unknown[] {
+  const inserts = rest.length === 0 && wanted.kind === 'insert'
+  const place = token === '-' && inserts ? list.length : /^(0|[1-9][0-9]*)$/.test(token) ? Number(token) : -1
+  const last = inserts ? list.length : list.length - 1
+  if (place < 0 || place > last) throw refuse(`the list has no place ${JSON.stringify(token)}`)
+  if (inserts) return list.toSpliced(place, 0, wanted.value)
+  if (rest.length > 0) return list.with(place, change(list[place], rest, wanted, refuse))
+  return wanted.kind === 'delete' ? list.toSpliced(place, 1) : list.with(place, wanted.value)
+}

@@ -1,0 +1,35 @@
+// What other rooms may use of this one.
+export { applyPatch, type PatchOperation } from './applyPatch.js'
+export { asText } from './asText.js'
+export { cutText } from './cutText.js'
+export {
+  ABSOLUTE_ZERO,
+  LARGEST_COUNT,
+  LARGEST_NUMBER,
+  MAX_DEPTH,
+  MAX_STRING_LENGTH,
+  MAX_TEXT_LENGTH,
+  MAX_VALUES,
+} from './documentLimits.js'
+export type {
+  Cure,
+  DocumentKind,
+  DocumentReference,
+  Finding,
+  JsonPointer,
+  Param,
+  Params,
+  Place,
+  Reason,
+  Result,
+  Severity,
+} from './finding.js'
+export { isSameJson } from './isSameJson.js'
+export { joinPointer } from './joinPointer.js'
+export { shown } from './quoteValue.js'
+export { readPointer } from './readPointer.js'
+export { requireObject } from './requireObject.js'
+export { requireShape, type Shape } from './requireShape.js'
+export { requireTree } from './requireTree.js'
+export { splitPointer } from './splitPointer.js'
+export { suggestName } from './suggestName.js'

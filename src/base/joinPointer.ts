@@ -1,0 +1,32 @@
+import type { JsonPointer } from './finding.js'
+import { shown } from './quoteValue.js'
+
+/**
+ * Writes a JSON Pointer from its tokens, for findings and steps that name a place in a document.
+ * The way back is {@link splitPointer}.
+ *
+ * Equation: `~` written as `~0`, then `/` as `~1`; a slash before every token.
+ * @param tokens Keys and list places, outermost first; a list place is a whole number from 0.
+ * @returns The pointer; `''` for no tokens.
+ * @throws TypeError when `tokens` is no list or a token neither text nor number; RangeError for any other number.
+ *
+ * Source: RFC 6901 (2013), section 3.
+ * @example
+ * ```ts
+ * import { joinPointer } from 'drivetrain-service/v1/spec'
+ * // How is the first seal of a plug pointed at?
+ * joinPointer(['gearcases', 'front', 'openings', 'drain', 'seals', 0])
+ * // => '/gearcases/front/openings/drain/seals/0'
+ * ```
+ */
+export function joinPointer(tokens: readonly (string | number)[]): JsonPointer {
+  if (!Array.isArray(tokens)) throw new TypeError(`tokens must be a list, got ${shown(tokens)}`)
+  return tokens.map((token: string | number, at) => `/${textOf(token, at)}`).join('')
+}
+
+function textOf(token: string | number, at: number): string {
+  if (typeof token === 'string') return token.replaceAll('~', '~0').replaceAll('/', '~1')
+  if (Number.isSafeInteger(token) && token >= 0) return String(token)
+  const Mistake = typeof token === 'number' ? RangeError : TypeError
+  throw new Mistake(`tokens[${at}] must be a key or a whole number from 0, got ${shown(token)}`)
+}

@@ -1,0 +1,29 @@
+import type { JsonPointer } from './finding.js'
+
+/**
+ * Takes a JSON Pointer apart, for code that must know where in a sheet it stands.
+ * Not for reading a value: {@link readPointer} does that.
+ *
+ * Equation: tokens = the parts between slashes, `~1` read as `/`, then `~0` as `~`.
+ * @param pointer `''` for the whole document, else `/` before every token.
+ * @returns The tokens, or undefined where the text is no JSON Pointer.
+ * @throws TypeError when `pointer` is no string.
+ *
+ * Source: RFC 6901 (2013), sections 3 and 4.
+ * @example
+ * ```ts
+ * import { splitPointer } from 'drivetrain-service/v1/spec'
+ * // Which part does this pointer name?
+ * splitPointer('/gearcases/front/openings/drain') // => ['gearcases', 'front', 'openings', 'drain']
+ * ```
+ */
+export function splitPointer(pointer: JsonPointer): readonly string[] | undefined {
+  if (typeof pointer !== 'string')
+    throw new TypeError(`pointer: a JSON Pointer as a string is wanted, not ${typeof pointer}`)
+  if (pointer === '') return []
+  if (!pointer.startsWith('/') || /~(?![01])/.test(pointer)) return undefined
+  return pointer
+    .slice(1)
+    .split('/')
+    .map((token) => token.replaceAll('~1', '/').replaceAll('~0', '~'))
+}

@@ -1,6 +1,0 @@
-export { computeDueColumns } from '../computeDueColumns.js'
-export { createDueColumns } from '../createDueColumns.js'
-export { DUE_LIMITS, DUE_STATES, type DueColumns, type DueColumnVerdicts, NO_DAY } from '../dueColumns.js'
-export { type DueSqlOptions, dueSql, type SqlDialect } from '../dueSql.js'
-export { type DueDay, type DueList, type DueListEntry, listDueByDay } from '../listDueByDay.js'
-export { type DueRow, writeDueRow } from '../writeDueRow.js'

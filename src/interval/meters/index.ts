@@ -1,7 +1,0 @@
-export { countBetweenSignals } from '../countBetweenSignals.js'
-export { decodeMeterSignal, type SignalReading } from '../decodeMeterSignal.js'
-export { fitTheilSen, type TheilSenFit } from '../fitTheilSen.js'
-export { type Forecast, type ForecastOptions, type ForecastQuestion, forecastDue } from '../forecastDue.js'
-export { type ImportedMachine, type ImportedReadings, importReadings } from '../importReadings.js'
-export type { MeterSignal } from '../meterSignal.js'
-export { type MeterReadingCounted, type MetersRead, readMeters } from '../readMeters.js'

@@ -1,0 +1,127 @@
+import {
+  cutText,
+  type DocumentReference,
+  type Finding,
+  type JsonPointer,
+  joinPointer,
+  MAX_DEPTH,
+  MAX_STRING_LENGTH,
+  MAX_VALUES,
+} from '../base/index.js'
+import type { NotPlain, SpecCodes } from '../spec/index.js'
+import { reportMistake } from './reportMistake.js'
+import { FORBIDDEN_KEYS } from './shapes/textShapes.js'
+
+/** Foreign data as plain JSON, and what could not be taken over. */
+export interface PlainCopy {
+  readonly value: unknown
+  readonly findings: readonly Finding[]
+  /** Places where null stands instead of something that was refused. */
+  readonly refused: ReadonlySet<JsonPointer>
+}
+
+/**
+ * Copies foreign data into plain JSON, so that everything after it reads data that has no getters, no classes, no
+ * cycles and no keys that shadow built-ins. Nothing foreign is called: a getter is seen, never run.
+ */
+export function copyPlainData(input: unknown, document: DocumentReference): PlainCopy {
+  const findings: Finding[] = []
+  const refused = new Set<JsonPointer>()
+  const above = new Set<object>()
+  // Where the copying is: one list for all levels, since millions of values have a place and few need its pointer.
+  const tokens: (string | number)[] = []
+  let values = 0
+
+  const report = <Code extends keyof SpecCodes>(code: Code, params: SpecCodes[Code]): JsonPointer => {
+    const path = joinPointer(tokens)
+    findings.push(reportMistake(document, path, code, params))
+    return path
+  }
+  const refuse = <Code extends keyof SpecCodes>(code: Code, params: SpecCodes[Code]): null => {
+    refused.add(report(code, params))
+    return null
+  }
+  const refuseAs = (found: NotPlain): null => refuse('spec/not-plain-data', { found })
+
+  const copy = (value: unknown): unknown => {
+    values += 1
+    if (values > MAX_VALUES) throw new TooManyValues()
+    if (value === null || typeof value === 'boolean') return value
+    if (typeof value === 'number') return Number.isFinite(value) ? value : refuseAs('not-finite')
+    if (typeof value === 'string')
+      return value.length <= MAX_STRING_LENGTH ? value : refuse('spec/too-long', measure(value))
+    if (typeof value !== 'object') return refuseAs(typeof value as NotPlain)
+    if (above.has(value)) return refuseAs('cycle')
+    if (tokens.length >= MAX_DEPTH) return refuse('spec/too-deep', { limit: MAX_DEPTH })
+    above.add(value)
+    const copied = Array.isArray(value) ? copyList(value) : copyObject(value)
+    above.delete(value)
+    return copied
+  }
+
+  const copyProperty = (holder: object, key: string | number): unknown => {
+    const property = Object.getOwnPropertyDescriptor(holder, key)
+    tokens.push(key)
+    const copied =
+      property === undefined || !('value' in property)
+        ? refuseAs('accessor')
+        : property.enumerable
+          ? copy(property.value)
+          : refuseAs('hidden-property')
+    tokens.pop()
+    return copied
+  }
+
+  const copyList = (list: readonly unknown[]): unknown => {
+    const keys = Reflect.ownKeys(list).length
+    // One key for each entry, and `length`.
+    if (keys < list.length + 1) return refuseAs('sparse-list')
+    if (keys > list.length + 1) return refuseAs('list-with-keys')
+    // The list itself is not iterated: that would run its getters.
+    return Array.from({ length: list.length }, (_nothing, place) => copyProperty(list, place))
+  }
+
+  const copyObject = (value: object): unknown => {
+    if (!isPlainObject(value)) return refuseAs('class-instance')
+    const copied: Record<string, unknown> = {}
+    for (const key of Reflect.ownKeys(value)) {
+      if (typeof key === 'symbol') report('spec/not-plain-data', { found: 'symbol-key' })
+      else if (key.length > MAX_STRING_LENGTH) report('spec/too-long', measure(key))
+      else if (FORBIDDEN_KEYS.includes(key)) {
+        tokens.push(key)
+        report('spec/forbidden-key', { key })
+        tokens.pop()
+      } else copied[key] = copyProperty(value, key)
+    }
+    return copied
+  }
+
+  try {
+    return { value: copy(input), findings, refused }
+  } catch (error) {
+    // A proxy may throw whatever it likes.
+    const mistake =
+      error instanceof TooManyValues
+        ? reportMistake(document, '', 'spec/too-large', { limit: MAX_VALUES })
+        : reportMistake(document, '', 'spec/not-plain-data', { found: 'unreadable' })
+    return { value: null, findings: [...findings, mistake], refused: new Set(['']) }
+  }
+}
+
+class TooManyValues extends Error {}
+
+function measure(text: string): SpecCodes['spec/too-long'] {
+  return { found: cutText(text), length: text.length, limit: MAX_STRING_LENGTH }
+}
+
+/** An object literal or what JSON.parse makes, also from another window or worker; no class. */
+function isPlainObject(value: object): boolean {
+  const above: unknown = Object.getPrototypeOf(value)
+  return (
+    above === null ||
+    above === Object.prototype ||
+    (typeof above === 'object' &&
+      Object.getPrototypeOf(above) === null &&
+      Object.hasOwn(above, 'isPrototypeOf'))
+  )
+}

@@ -1,0 +1,162 @@
+import type * as z from 'zod/mini'
+import {
+  type Cure,
+  type DocumentReference,
+  type Finding,
+  type JsonPointer,
+  joinPointer,
+  readPointer,
+  suggestName,
+} from '../base/index.js'
+import { type Issue, listAllowed, nameMistake } from './nameMistake.js'
+import { reportMistake } from './reportMistake.js'
+
+/** A document read against its shape. */
+export interface ShapeReading {
+  readonly value: unknown
+  readonly findings: readonly Finding[]
+}
+
+/**
+ * Reads plain data against a shape: all mistakes, one finding each. A misspelled key is one mistake, not an unknown
+ * key and a missing one; places that were refused before are not complained of again.
+ */
+export function findShapeMistakes(
+  shape: Shape,
+  data: unknown,
+  refused: ReadonlySet<JsonPointer>,
+  document: DocumentReference,
+): ShapeReading {
+  const { value, issues } = readIssues(shape, data, [])
+  const misspelled = new Set<JsonPointer>()
+  const unknownKeys = issues.flatMap((issue) =>
+    issue.code === 'unrecognized_keys'
+      ? issue.keys
+          .filter((key) => !refused.has(joinPointer([...tokensOf(issue.path), key])))
+          .map((key) => reportUnknownKey(data, issue, key, misspelled, document))
+      : [],
+  )
+  const others = issues.flatMap((issue) => {
+    if (issue.code === 'unrecognized_keys' || isToldTighter(issue, issues)) return []
+    const path = joinPointer(tokensOf(issue.path))
+    if (isRefused(path, refused) || misspelled.has(path)) return []
+    return [nameMistake(issue, data, tokensOf(issue.path), document)]
+  })
+  return { value, findings: [...others, ...unknownKeys] }
+}
+
+/** A whole number beyond every safe one is also beyond its field's own limit: one mistake, told with the limit that counts. */
+function isToldTighter(issue: Issue, issues: readonly Issue[]): boolean {
+  return (
+    issue.code === 'too_big' &&
+    issues.some(
+      (other) =>
+        other.code === 'too_big' &&
+        other.maximum < issue.maximum &&
+        joinPointer(tokensOf(other.path)) === joinPointer(tokensOf(issue.path)),
+    )
+  )
+}
+
+type Shape = z.core.$ZodType & { readonly safeParse: z.ZodMiniType['safeParse'] }
+type Tokens = readonly (string | number)[]
+
+/**
+ * The shape reader's issues, with those that it leaves out: what stands under a key that is no id, and what stands
+ * beside a misspelled tag.
+ */
+function readIssues(
+  shape: Shape,
+  data: unknown,
+  above: Tokens,
+): { readonly value: unknown; readonly issues: readonly Issue[] } {
+  const deeper: { readonly shape: Shape; readonly data: unknown; readonly tokens: Tokens }[] = []
+  const read = shape.safeParse(data, {
+    jitless: true,
+    error: (issue) => {
+      const tokens = tokensOf(issue.path ?? [])
+      const def = (issue.inst as { readonly _zod?: { readonly def?: ShapeParts } } | undefined)?._zod?.def
+      // No text is made here: what the shape reader takes for one carries the keys that would have been right.
+      if (issue.code === 'unrecognized_keys') return Object.keys(def?.shape ?? {}).join(' ')
+      if (issue.code === 'invalid_key' && def?.valueType !== undefined)
+        deeper.push({ shape: def.valueType, data: readPointer(data, joinPointer(tokens)), tokens })
+      const tag = readPointer(data, joinPointer(tokens))
+      if (issue.code === 'invalid_union' && typeof tag === 'string' && def?.discriminator !== undefined) {
+        const meant = suggestName(tag, listAllowed(issue as Issue))
+        const whole = readPointer(data, joinPointer(tokens.slice(0, -1)))
+        const arm = def.options?.find((option) =>
+          option._zod.propValues?.[def.discriminator ?? '']?.has(meant),
+        )
+        if (arm !== undefined && meant !== undefined)
+          deeper.push({
+            shape: arm,
+            data: { ...(whole as object), [def.discriminator]: meant },
+            tokens: tokens.slice(0, -1),
+          })
+      }
+      return issue.code
+    },
+  })
+  if (read.success) return { value: read.data, issues: [] }
+  const own = read.error.issues
+    .flatMap(openUnion)
+    .map((issue): Issue => ({ ...issue, path: [...above, ...issue.path] }))
+  const below = deeper.flatMap((part) => readIssues(part.shape, part.data, [...above, ...part.tokens]).issues)
+  return { value: undefined, issues: [...own, ...below] }
+}
+
+/** The parts of a shape's definition that are looked at here. */
+interface ShapeParts {
+  readonly shape?: object
+  readonly valueType?: Shape
+  readonly discriminator?: string
+  readonly options?: readonly Shape[]
+}
+
+function tokensOf(path: readonly PropertyKey[]): Tokens {
+  return path.map((token) => (typeof token === 'symbol' ? String(token) : token))
+}
+
+/** Of two ways to write a value, the mistakes of the one that was meant: that which complains of the least. */
+function openUnion(issue: Issue): readonly Issue[] {
+  if (issue.code !== 'invalid_union' || issue.errors.length === 0) return [issue]
+  const [closest = []] = issue.errors
+    .filter((arm) => arm.every((inner) => inner.path.length > 0 || inner.code === 'unrecognized_keys'))
+    .toSorted((first, second) => first.length - second.length)
+  if (closest.length === 0) return [issue]
+  return closest.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] }))
+}
+
+function isRefused(path: JsonPointer, refused: ReadonlySet<JsonPointer>): boolean {
+  for (let here = path; ; here = here.slice(0, here.lastIndexOf('/'))) {
+    if (refused.has(here)) return true
+    if (here === '') return false
+  }
+}
+
+function reportUnknownKey(
+  data: unknown,
+  issue: Issue,
+  key: string,
+  misspelled: Set<JsonPointer>,
+  document: DocumentReference,
+): Finding {
+  const tokens = tokensOf(issue.path)
+  const known = issue.message.split(' ')
+  const free = known.filter((name) => readPointer(data, joinPointer([...tokens, name])) === undefined)
+  const didYouMean = suggestName(key, free)
+  const path = joinPointer([...tokens, key])
+  const cures: Cure[] = []
+  if (didYouMean !== undefined) {
+    const meant = joinPointer([...tokens, didYouMean])
+    misspelled.add(meant)
+    cures.push({ op: 'move', from: path, path: meant })
+  }
+  return reportMistake(
+    document,
+    path,
+    'spec/unknown-key',
+    { key, known, ...(didYouMean === undefined ? {} : { didYouMean }) },
+    cures,
+  )
+}

@@ -1,0 +1,25 @@
+import type { Result } from '../base/index.js'
+import type { MachineLog, ParseOptions } from '../spec/index.js'
+import { readDocumentText } from './readDocumentText.js'
+
+/**
+ * Reads a JSON text as a machine log. For data already parsed use {@link parseMachineLog}; where the kind is not known
+ * beforehand, {@link parseDocumentText}.
+ *
+ * Equation: the text is scanned once for repeated keys and for where it breaks off, then read as data.
+ * @param text A JSON text; a byte order mark before it is passed over.
+ * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @returns The machine log, or all findings; also `spec/not-json` and `spec/duplicate-key`.
+ * @throws TypeError when `text` is no string, `options` no object or `options.name` no string.
+ *
+ * Source: RFC 8259 (2017); repeated keys are refused by house rule, since a reader drops all but one in silence.
+ * @example
+ * ```ts
+ * import { parseMachineLogText } from 'drivetrain-service/v1/spec'
+ * // What if the text breaks off?
+ * console.log(parseMachineLogText('{"kind": ', { name: 'log.json' }).findings[0].code) // => 'spec/not-json'
+ * ```
+ */
+export function parseMachineLogText(text: string, options: ParseOptions = {}): Result<MachineLog> {
+  return readDocumentText(text, ['machine-log'], options) as Result<MachineLog>
+}

@@ -1,0 +1,20 @@
+import type { Cure, DocumentReference, Finding, JsonPointer } from '../base/index.js'
+import type { SpecCodes } from '../spec/index.js'
+
+/** One mistake found while a document is read, its params checked against the room's codes. */
+export function reportMistake<Code extends keyof SpecCodes>(
+  document: DocumentReference,
+  path: JsonPointer,
+  code: Code,
+  params: SpecCodes[Code],
+  cures: readonly Cure[] = [],
+): Finding<Code> {
+  return {
+    code,
+    severity: 'error',
+    document,
+    path,
+    params: params as Finding['params'],
+    ...(cures.length === 0 ? {} : { cures }),
+  }
+}

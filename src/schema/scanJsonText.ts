@@ -1,0 +1,108 @@
+import { MAX_DEPTH } from '../base/index.js'
+import type { JsonNeed } from '../spec/index.js'
+
+/** What a scan of a JSON text finds before anything is built from it. */
+export interface JsonScan {
+  /** Where the text is no JSON any more. */
+  readonly broken?: { readonly offset: number; readonly needs: JsonNeed }
+  /** Keys that stand in one object for the second time or more. */
+  readonly repeated: readonly { readonly tokens: readonly (string | number)[]; readonly key: string }[]
+  /** Where the text goes deeper than any document does; nothing behind it was read. */
+  readonly tooDeep?: { readonly tokens: readonly (string | number)[] }
+}
+
+interface Frame {
+  /** Keys so far; a list has none. */
+  readonly keys?: Set<string>
+  token: string | number
+}
+
+const NUMBER = /-?(0|[1-9][0-9]*)(\.[0-9]+)?([eE][+-]?[0-9]+)?/y
+
+/**
+ * Reads through a JSON text once, without recursion and without building anything: for repeated keys, which JSON.parse
+ * drops in silence, and for the place where a text breaks off, which every engine words in its own way.
+ * Source: RFC 8259 (2017), sections 2 to 7.
+ */
+export function scanJsonText(text: string): JsonScan {
+  const repeated: { tokens: readonly (string | number)[]; key: string }[] = []
+  const frames: Frame[] = []
+  const tokens = (): (string | number)[] => frames.map((frame) => frame.token)
+  let at = skipSpace(text, 0)
+  let wants: 'value' | 'value or ]' | 'key' | 'key or }' | 'after value' = 'value'
+  const broken = (offset: number, needs: JsonNeed): JsonScan => ({ broken: { offset, needs }, repeated })
+
+  for (;;) {
+    const frame = frames.at(-1)
+    const char = text[at]
+    if (wants === 'after value') {
+      if (frame === undefined) return at < text.length ? broken(at, 'end') : { repeated }
+      const close = frame.keys === undefined ? ']' : '}'
+      if (char === close) {
+        frames.pop()
+      } else if (char === ',') {
+        if (typeof frame.token === 'number') frame.token += 1
+        wants = frame.keys === undefined ? 'value' : 'key'
+      } else return broken(at, close === ']' ? 'comma-or-bracket' : 'comma-or-brace')
+      at = skipSpace(text, at + 1)
+    } else if ((wants === 'value or ]' && char === ']') || (wants === 'key or }' && char === '}')) {
+      frames.pop()
+      wants = 'after value'
+      at = skipSpace(text, at + 1)
+    } else if (wants === 'key' || wants === 'key or }') {
+      if (char !== '"' || frame?.keys === undefined) return broken(at, 'key')
+      const end = endOfString(text, at)
+      if (typeof end !== 'number') return { ...end, repeated }
+      const key = readKey(text.slice(at, end))
+      frame.token = key
+      if (frame.keys.has(key)) repeated.push({ tokens: tokens(), key })
+      frame.keys.add(key)
+      at = skipSpace(text, end)
+      if (text[at] !== ':') return broken(at, 'colon')
+      at = skipSpace(text, at + 1)
+      wants = 'value'
+    } else if (char === '{' || char === '[') {
+      if (frames.length >= MAX_DEPTH) return { repeated, tooDeep: { tokens: tokens() } }
+      frames.push(char === '{' ? { keys: new Set(), token: '' } : { token: 0 })
+      wants = char === '{' ? 'key or }' : 'value or ]'
+      at = skipSpace(text, at + 1)
+    } else {
+      const end = char === '"' ? endOfString(text, at) : endOfWord(text, at)
+      if (typeof end !== 'number') return { ...end, repeated }
+      wants = 'after value'
+      at = skipSpace(text, end)
+    }
+  }
+}
+
+function skipSpace(text: string, from: number): number {
+  let at = from
+  while (text[at] === ' ' || text[at] === '\n' || text[at] === '\r' || text[at] === '\t') at += 1
+  return at
+}
+
+type Broken = Required<Pick<JsonScan, 'broken'>>
+
+function endOfWord(text: string, from: number): number | Broken {
+  for (const word of ['true', 'false', 'null']) if (text.startsWith(word, from)) return from + word.length
+  NUMBER.lastIndex = from
+  return NUMBER.test(text) ? NUMBER.lastIndex : { broken: { offset: from, needs: 'value' } }
+}
+
+function endOfString(text: string, from: number): number | Broken {
+  let at = from + 1
+  for (; at < text.length; at++) {
+    const code = text.charCodeAt(at)
+    if (code === 0x22) return at + 1
+    if (code < 0x20) return { broken: { offset: at, needs: 'no-control-character' } }
+    if (code !== 0x5c) continue
+    const escaped = /^(["\\/bfnrt]|u[0-9a-fA-F]{4})/.exec(text.slice(at + 1, at + 6))
+    if (escaped === null) return { broken: { offset: at, needs: 'escape' } }
+    at += escaped[0].length
+  }
+  return { broken: { offset: text.length, needs: 'closing-quote' } }
+}
+
+function readKey(quoted: string): string {
+  return quoted.includes('\\') ? String(JSON.parse(quoted)) : quoted.slice(1, -1)
+}

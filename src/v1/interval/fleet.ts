@@ -1,0 +1,18 @@
+export {
+  computeDueColumns,
+  createDueColumns,
+  DUE_LIMITS,
+  DUE_STATES,
+  type DueColumns,
+  type DueColumnVerdicts,
+  type DueDay,
+  type DueList,
+  type DueListEntry,
+  type DueRow,
+  type DueSqlOptions,
+  dueSql,
+  listDueByDay,
+  NO_DAY,
+  type SqlDialect,
+  writeDueRow,
+} from '../../interval/index.js'

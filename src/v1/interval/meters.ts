@@ -1,0 +1,18 @@
+export {
+  countBetweenSignals,
+  decodeMeterSignal,
+  type Forecast,
+  type ForecastOptions,
+  type ForecastQuestion,
+  fitTheilSen,
+  forecastDue,
+  type ImportedMachine,
+  type ImportedReadings,
+  importReadings,
+  type MeterReadingCounted,
+  type MeterSignal,
+  type MetersRead,
+  readMeters,
+  type SignalReading,
+  type TheilSenFit,
+} from '../../interval/index.js'

@@ -1,0 +1,15 @@
+export {
+  type AllCodes,
+  type CardSectionId,
+  type CardWords,
+  type Catalogue,
+  cleanText,
+  explain,
+  renderMessage,
+  type Say,
+  type SpeechWords,
+  type StepParams,
+  type StepText,
+  type StepTexts,
+  type Texts,
+} from '../message/index.js'

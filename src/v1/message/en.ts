@@ -1,0 +1,1 @@
+export { en } from '../../message/en/index.js'

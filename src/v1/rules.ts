@@ -1,0 +1,16 @@
+export {
+  type AnyRule,
+  type Circumstances,
+  type Complaint,
+  checkDocuments,
+  checkRecordRules,
+  type DocumentSet,
+  defineRule,
+  type Named,
+  type Rule,
+  type RuleCodes,
+  type RuleFacts,
+  type RuleSubjects,
+  type SaidBy,
+  type SubjectKind,
+} from '../rules/index.js'

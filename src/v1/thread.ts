@@ -1,0 +1,16 @@
+export {
+  isStandardHexSize,
+  isStandardSquareDrive,
+  type MetricThread,
+  type PipeThread,
+  type PlugHousing,
+  type PlugTorqueBand,
+  parseThread,
+  pitchDiameter,
+  plugTorqueBand,
+  type StressArea,
+  stressArea,
+  type Thread,
+  type ThreadCodes,
+  type UnifiedThread,
+} from '../thread/index.js'
