@@ -43,20 +43,27 @@ export type Cure =
   | { readonly op: 'remove'; readonly path: JsonPointer }
   | { readonly op: 'move'; readonly from: JsonPointer; readonly path: JsonPointer }
 
-/**
- * What is wrong, or worth knowing, in foreign data. Codes are `room/kebab-name`; the text is made last, by
- * `renderMessage` with a catalogue of the caller's choice.
- */
-export interface Finding<Code extends string = string> {
+/** Any code with any params: where a room reads findings of rooms that it does not know. */
+export type AnyCodes = { readonly [code: string]: Params }
+
+export interface FindingOf<Code extends string = string, Its = Params> {
   readonly code: Code
   readonly severity: Severity
   readonly document: DocumentReference
   readonly path: JsonPointer
   readonly related?: readonly Place[]
-  readonly params: Params
+  readonly params: Its
   readonly cures?: readonly Cure[]
   readonly waived?: { readonly path: JsonPointer; readonly reason: string }
 }
+
+/**
+ * What is wrong, or worth knowing, in foreign data. Codes are `room/kebab-name`; the text is made last, by
+ * `renderMessage` with a catalogue of the caller's choice. One member a code, so that `code` narrows `params`.
+ */
+export type Finding<Codes extends object = AnyCodes> = {
+  readonly [Code in keyof Codes & string]: FindingOf<Code, Codes[Code]>
+}[keyof Codes & string]
 
 /** Why a verdict or a figure came out as it did. */
 export interface Reason<Code extends string = string> {
@@ -65,6 +72,6 @@ export interface Reason<Code extends string = string> {
 }
 
 /** Foreign data read: a value when nothing is an error; all findings either way, never only the first. */
-export type Result<T> =
-  | { readonly ok: true; readonly value: T; readonly findings: readonly Finding[] }
-  | { readonly ok: false; readonly findings: readonly Finding[] }
+export type Result<T, Codes extends object = AnyCodes> =
+  | { readonly ok: true; readonly value: T; readonly findings: readonly Finding<Codes>[] }
+  | { readonly ok: false; readonly findings: readonly Finding<Codes>[] }

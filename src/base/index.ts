@@ -12,10 +12,12 @@ export {
   MAX_VALUES,
 } from './documentLimits.js'
 export type {
+  AnyCodes,
   Cure,
   DocumentKind,
   DocumentReference,
   Finding,
+  FindingOf,
   JsonPointer,
   Param,
   Params,
@@ -26,8 +28,11 @@ export type {
 } from './finding.js'
 export { isSameJson } from './isSameJson.js'
 export { joinPointer } from './joinPointer.js'
+export { makeReason, type ReasonMaker } from './makeReason.js'
 export { shown } from './quoteValue.js'
 export { readPointer } from './readPointer.js'
+export { refuse } from './refuse.js'
+export { requireKnownKeys } from './requireKnownKeys.js'
 export { requireObject } from './requireObject.js'
 export { requireShape, type Shape } from './requireShape.js'
 export { requireTree } from './requireTree.js'

@@ -1,4 +1,4 @@
-import { refuse } from './refuse.js'
+import { refuse } from '../base/index.js'
 
 /** Throws where a confidence is none. */
 export function checkConfidence(confidence: number, name: string): void {

@@ -1,5 +1,5 @@
+import { refuse } from '../base/index.js'
 import type { DueColumns } from './dueColumns.js'
-import { refuse } from './refuse.js'
 import { requireObject } from './requireObject.js'
 
 type Name = Exclude<keyof DueColumns, 'length'>

@@ -1,5 +1,5 @@
+import { refuse } from '../base/index.js'
 import type { DueOptions } from './dueQuestion.js'
-import { refuse } from './refuse.js'
 import { requireObject } from './requireObject.js'
 
 /** Throws where an option is missing or out of its range, naming it; there are no defaults to fall back on. */

@@ -1,4 +1,5 @@
 import type { Reason } from '../base/index.js'
+import { refuse } from '../base/index.js'
 import { dayNumberOf } from '../calendar/index.js'
 import { checkDueOptions } from './checkDueOptions.js'
 import { type ChosenLimits, chooseLimits } from './chooseLimits.js'
@@ -7,7 +8,6 @@ import type { DueLine, DueVerdict } from './dueVerdict.js'
 import { findCompletions, type Origin } from './findCompletions.js'
 import { judgeLimit } from './judgeLimit.js'
 import { LOG_SHAPE } from './logShape.js'
-import { refuse } from './refuse.js'
 import { requireShape, type Shape } from './requireShape.js'
 import { settleVerdict } from './settleVerdict.js'
 

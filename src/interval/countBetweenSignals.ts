@@ -1,6 +1,6 @@
+import { refuse } from '../base/index.js'
 import type { MeterQuantity } from './dueVerdict.js'
 import { checkRaw, LARGEST_RAW, type MeterSignal, signalRow } from './meterSignal.js'
-import { refuse } from './refuse.js'
 
 /**
  * What a meter signal has counted between two messages, across the point where it starts again from zero, in its own raw

@@ -1,5 +1,5 @@
+import { refuse } from '../base/index.js'
 import { type DueColumns, NO_DAY } from './dueColumns.js'
-import { refuse } from './refuse.js'
 
 /**
  * Empty columns for so many rows, to be filled by {@link writeDueRow} and judged by {@link computeDueColumns}. They may be

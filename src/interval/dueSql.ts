@@ -1,8 +1,8 @@
+import { refuse } from '../base/index.js'
 import { type DateText, readDay } from '../calendar/index.js'
 import { checkDueOptions } from './checkDueOptions.js'
 import type { DueOptions } from './dueQuestion.js'
 import { countsPer, LARGEST_COUNT, MOST_A_DAY, meterCount } from './meterCount.js'
-import { refuse } from './refuse.js'
 import { requireObject } from './requireObject.js'
 import type { DueRow } from './writeDueRow.js'
 

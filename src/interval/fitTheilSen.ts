@@ -1,5 +1,5 @@
+import { refuse } from '../base/index.js'
 import { checkConfidence } from './checkConfidence.js'
-import { refuse } from './refuse.js'
 
 /** A line through readings, with confidence limits of its slope. */
 export interface TheilSenFit {

@@ -1,4 +1,5 @@
 import type { Reason } from '../base/index.js'
+import { refuse } from '../base/index.js'
 import { type DateText, dateOfDay, LAST_DAY, readDay } from '../calendar/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
@@ -9,7 +10,6 @@ import { LOG_SHAPE } from './logShape.js'
 import { countsPer, meterCount } from './meterCount.js'
 import type { MeterPoint } from './meterWalk.js'
 import { afterDaysOfUse, pauseDays } from './pauseDays.js'
-import { refuse } from './refuse.js'
 import { requireObject } from './requireObject.js'
 import { requireShape } from './requireShape.js'
 

@@ -1,8 +1,8 @@
+import { refuse } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { Id } from '../spec/index.js'
 import { DUE_STATES } from './dueColumns.js'
 import type { DueState, DueVerdict } from './dueVerdict.js'
-import { refuse } from './refuse.js'
 import { requireObject } from './requireObject.js'
 
 /** One verdict with what it is about; `place` is where the machine stands, in the caller's words. */

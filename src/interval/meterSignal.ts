@@ -1,5 +1,5 @@
+import { refuse } from '../base/index.js'
 import type { DistanceUnit } from '../quantity/index.js'
-import { refuse } from './refuse.js'
 
 /** Meter signals as machines send them: counts of a fixed size in four bytes. */
 export type MeterSignal =

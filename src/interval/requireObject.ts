@@ -1,4 +1,4 @@
-import { refuse } from './refuse.js'
+import { refuse } from '../base/index.js'
 
 /** Throws where an argument or an option that nothing stands in for is left out. */
 export function requireObject(name: string, value: unknown): void {

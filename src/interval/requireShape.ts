@@ -1,4 +1,4 @@
-import { refuse } from './refuse.js'
+import { refuse } from '../base/index.js'
 import { requireObject } from './requireObject.js'
 
 /** The objects and lists that are walked into: `[shape]` is a list of such, `'key?'` a key that may be absent. */

@@ -1,8 +1,8 @@
 import type { Reason } from '../base/index.js'
+import { refuse } from '../base/index.js'
 import { isFigure } from './isFigure.js'
 import { quantityOf } from './meterCount.js'
 import type { Limits } from './readLimits.js'
-import { refuse } from './refuse.js'
 
 const MILLION = 1_000_000n
 

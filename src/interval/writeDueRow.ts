@@ -1,9 +1,9 @@
+import { refuse } from '../base/index.js'
 import { type DateText, dayNumberOf } from '../calendar/index.js'
 import type { DistanceUnit } from '../quantity/index.js'
 import { checkDueColumns } from './checkDueColumns.js'
 import { type DueColumns, NO_DAY } from './dueColumns.js'
 import { LARGEST_COUNT, type MeterUnit, meterCount } from './meterCount.js'
-import { refuse } from './refuse.js'
 import { requireObject } from './requireObject.js'
 
 /**

@@ -1,4 +1,4 @@
-import type { Finding, Params, Severity } from '../base/index.js'
+import type { FindingOf, Params, Severity } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
 
 /** A finding about a text that is not a document. */
@@ -6,6 +6,6 @@ export function textFinding<Code extends keyof QuantityCodes>(
   code: Code,
   params: QuantityCodes[Code] & Params,
   severity: Severity = 'error',
-): Finding {
+): FindingOf {
   return { code, severity, document: { kind: 'text' }, path: '', params }
 }

@@ -1,4 +1,4 @@
-import type { Cure, DocumentReference, Finding, JsonPointer } from '../base/index.js'
+import type { Cure, DocumentReference, FindingOf, JsonPointer } from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
 
 /** One mistake found while a document is read, its params checked against the room's codes. */
@@ -8,13 +8,13 @@ export function reportMistake<Code extends keyof SpecCodes>(
   code: Code,
   params: SpecCodes[Code],
   cures: readonly Cure[] = [],
-): Finding<Code> {
+): FindingOf<Code> {
   return {
     code,
     severity: 'error',
     document,
     path,
-    params: params as Finding['params'],
+    params: params as FindingOf['params'],
     ...(cures.length === 0 ? {} : { cures }),
   }
 }

@@ -1,4 +1,4 @@
-import type { DocumentReference, Finding, JsonPointer, Severity } from '../base/index.js'
+import type { DocumentReference, FindingOf, JsonPointer, Severity } from '../base/index.js'
 import type { ServiceCodes } from './codes.js'
 
 /** A finding of this room, its params checked against its code. */
@@ -8,6 +8,6 @@ export function serviceFinding<Code extends keyof ServiceCodes & string>(
   document: DocumentReference,
   path: JsonPointer,
   params: ServiceCodes[Code],
-): Finding<Code> {
-  return { code, severity, document, path, params: params as unknown as Finding['params'] }
+): FindingOf<Code> {
+  return { code, severity, document, path, params: params as unknown as FindingOf['params'] }
 }

@@ -1,4 +1,4 @@
-import { type Finding, type Result, type Severity, shown } from '../base/index.js'
+import { type FindingOf, type Result, type Severity, shown } from '../base/index.js'
 import { COARSE_PITCHES, FINE_PITCHES } from './coarsePitches.js'
 import type { ThreadCodes } from './codes.js'
 import { PIPE_THREADS_PER_INCH, UNIFIED_THREADS_PER_INCH } from './inchSizes.js'
@@ -18,7 +18,7 @@ function finding<Code extends keyof ThreadCodes>(
   code: Code,
   severity: Severity,
   params: ThreadCodes[Code],
-): Finding<Code> {
+): FindingOf<Code> {
   return { code, severity, document: { kind: 'text' }, path: '', params }
 }
 

@@ -1,4 +1,4 @@
-import { shown } from '../base/index.js'
+import { shown } from './quoteValue.js'
 
 /**
  * The error for an argument, or a place in one, that is not what it must be.

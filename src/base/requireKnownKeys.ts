@@ -1,0 +1,15 @@
+import { shown } from './quoteValue.js'
+import { suggestName } from './suggestName.js'
+
+/**
+ * Throws TypeError for a key that a function does not know, with the near one: a misspelt option would otherwise be
+ * passed over in silence.
+ */
+export function requireKnownKeys(name: string, value: object, known: readonly string[]): void {
+  for (const key of Object.keys(value)) {
+    if (known.includes(key)) continue
+    const near = suggestName(key, known)
+    const help = near === undefined ? `known are ${known.join(', ')}` : `did you mean ${near}?`
+    throw new TypeError(`${name} has the unknown key ${shown(key)}; ${help}`)
+  }
+}
