@@ -22,7 +22,7 @@ function finding<Code extends keyof ThreadCodes>(
   return { code, severity, document: { kind: 'text' }, path: '', params }
 }
 
-const refused = (one: Finding): Result<never> => ({ ok: false, findings: [one] })
+const refused = (one: FindingOf): Result<never> => ({ ok: false, findings: [one] })
 
 /**
  * What thread a manual's designation means, for whoever must know size, pitch and whether it is taper or parallel.
@@ -138,6 +138,6 @@ function readUnified(
   return { ok: true, value, findings: [] }
 }
 
-function differ(text: string, stated: string, usual: number): Finding {
+function differ(text: string, stated: string, usual: number): FindingOf {
   return finding('thread/threads-per-inch-differ', 'error', { text, stated, usual: String(usual) })
 }
