@@ -14,7 +14,7 @@ beforeAll(async () => {
   const outfile = join(folder, 'spec.mjs')
   await build({
     stdin: {
-      contents: `export * from './src/spec/index.ts'`,
+      contents: `export * from './src/v1/spec.ts'`,
       resolveDir: process.cwd(),
     },
     outfile,
@@ -79,7 +79,7 @@ test("a user's own jitless setting is put back too", async () => {
   await build({
     stdin: {
       contents: `import * as z from 'zod/mini'
-import { readShapes } from './src/spec/shapes/readShapes.ts'
+import { readShapes } from './src/schema/shapes/readShapes.ts'
 z.config({ jitless: false })
 readShapes()
 console.log(JSON.stringify(z.config().jitless))`,
