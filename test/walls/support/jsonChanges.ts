@@ -22,7 +22,7 @@ export const toJson = (value: unknown): Json => JSON.parse(JSON.stringify(value 
 export const join = (path: string, key: string | number): string =>
   `${path}/${String(key).replaceAll('~', '~0').replaceAll('/', '~1')}`
 
-export const split = (path: string): string[] =>
+const split = (path: string): string[] =>
   path
     .split('/')
     .slice(1)
