@@ -1,4 +1,4 @@
-import type { ImportedMachine } from '../interval/index.js'
+import type { ImportedMachine } from '../exchange/index.js'
 import { amountIn } from '../quantity/index.js'
 import type { MachineLog, MeterName, MeterReading } from '../spec/index.js'
 

@@ -13,7 +13,7 @@ import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
 /**
  * Everything that is wrong, or worth knowing, in a closed set of documents: for whoever writes sheets, keeps logs or
  * takes both over from others. The documents are those that `parse…` of `/v1/spec` gave back; what is wrong in
- * their shape was found there. What `validateProcedure` and `readMeters` find is among the findings, with their codes. To judge one record as it is written, use {@link checkRecordRules}.
+ * their shape was found there. What `validateProcedure` and `readMeters` find is among the findings, with their codes. To judge one record as it is written, use `checkRecord` of the service entry.
  *
  * @param set - the documents, by kind; rules look up partners (a log's sheet) in it and keep silent without them
  * @param circumstances - `today`, `YYYY-MM-DD`: absent, nothing is judged against the calendar

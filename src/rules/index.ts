@@ -1,7 +1,9 @@
 // What other rooms may use of this one.
+export { allRules } from './allRules.js'
 export { checkDocuments } from './checkDocuments.js'
-export { checkRecordRules } from './checkRecordRules.js'
 export type { RoomRuleCodes, RuleCodes } from './codes.js'
+export { requireCircumstances } from './requireCircumstances.js'
+export { requireSet } from './requireSet.js'
 export {
   type Circumstances,
   type Complaint,
@@ -14,4 +16,4 @@ export {
   type SaidBy,
   type SubjectKind,
 } from './rule.js'
-export type { AnyRule } from './runRules.js'
+export { type AnyRule, runRules } from './runRules.js'

@@ -1,5 +1,4 @@
 // What other rooms may use of this one.
-export { checkRecord } from './checkRecord.js'
 export type { ServiceCodes } from './codes.js'
 export { groupKits, type KitGroup } from './groupKits.js'
 export { type Kit, type KitOil, type KitSeal, kitContents } from './kitContents.js'

@@ -3,7 +3,6 @@ export {
   type Circumstances,
   type Complaint,
   checkDocuments,
-  checkRecordRules,
   type DocumentSet,
   defineRule,
   type Named,

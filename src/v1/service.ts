@@ -1,5 +1,5 @@
+export { checkRecord } from '../record/index.js'
 export {
-  checkRecord,
   type DueListRequest,
   type FigureRole,
   groupKits,

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import { allRules } from '../../src/rules/allRules.js'
-import { checkDocuments, checkRecordRules, type DocumentSet, defineRule } from '../../src/v1/rules.js'
+import { checkDocuments, type DocumentSet, defineRule } from '../../src/v1/rules.js'
+import { checkRecord } from '../../src/v1/service.js'
 import type { ServiceRecord, SpecSheet } from '../../src/v1/spec.js'
 import { goodFolders, readFolder, setOf } from './support/goodSets.js'
 import { readVectors, runVector } from './support/vectors.js'
@@ -163,7 +164,7 @@ describe('the runner', () => {
   })
 })
 
-describe('checkRecordRules', () => {
+describe('checkRecord', () => {
   it('judges one record alone, and leaves the rest of the set in peace', () => {
     const record: ServiceRecord = {
       kind: 'service-record',
@@ -177,7 +178,7 @@ describe('checkRecordRules', () => {
       entries: [],
     }
     const set = patchSheet(tind(), [{ op: 'replace', path: '/gearcases/front/axle', value: 'x' }])
-    const found = checkRecordRules({ name: 'r.json', document: record }, set)
+    const found = checkRecord({ name: 'r.json', document: record }, set)
     expect(found.map(({ code, document, params }) => ({ code, name: document.name, params }))).toEqual([
       {
         code: 'record/machine-not-found',
@@ -213,8 +214,8 @@ describe('misuse', () => {
 
   it('refuses circumstances that are none, and a record that is none', () => {
     expect(() => checkDocuments(EMPTY, null as never)).toThrow(TypeError)
-    expect(() => checkRecordRules({ document: { kind: 'stock' } } as never, EMPTY)).toThrow(TypeError)
-    expect(() => checkRecordRules(undefined as never, EMPTY)).toThrow(
+    expect(() => checkRecord({ document: { kind: 'stock' } } as never, EMPTY)).toThrow(TypeError)
+    expect(() => checkRecord(undefined as never, EMPTY)).toThrow(
       /^record\.document must be a service record; parse the document first$/,
     )
   })
@@ -223,8 +224,8 @@ describe('misuse', () => {
     const document = { kind: 'service-record', date: '2023-10-06', readings: {}, entries: [] }
     const record = { document } as never
     for (const records of [undefined, {}])
-      expect(() => checkRecordRules(record, { ...EMPTY, records } as never)).toThrow(/^set\.records: a list/)
-    expect(() => checkRecordRules(record, { ...EMPTY, records: [null] } as never)).toThrow(
+      expect(() => checkRecord(record, { ...EMPTY, records } as never)).toThrow(/^set\.records: a list/)
+    expect(() => checkRecord(record, { ...EMPTY, records: [null] } as never)).toThrow(
       /^set\.records\[0\]\.document must be a service record/,
     )
   })

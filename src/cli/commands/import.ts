@@ -1,5 +1,5 @@
 import type { Finding } from '../../base/index.js'
-import { type ImportedMachine, importReadings } from '../../interval/index.js'
+import { type ImportedMachine, importReadings } from '../../exchange/index.js'
 import { checkDocuments } from '../../rules/index.js'
 import type { MachineLog } from '../../spec/index.js'
 import { type AddedReadings, addReadings } from '../addReadings.js'

@@ -1,4 +1,4 @@
-import { checkRecord } from '../../service/index.js'
+import { checkRecord } from '../../record/index.js'
 import type { MachineLog } from '../../spec/index.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'

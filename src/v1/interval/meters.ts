@@ -1,3 +1,4 @@
+export { type ImportedMachine, type ImportedReadings, importReadings } from '../../exchange/index.js'
 export {
   countBetweenSignals,
   decodeMeterSignal,
@@ -6,9 +7,6 @@ export {
   type ForecastQuestion,
   fitTheilSen,
   forecastDue,
-  type ImportedMachine,
-  type ImportedReadings,
-  importReadings,
   type MeterReadingCounted,
   type MeterSignal,
   type MetersRead,

@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { importReadings } from '../../src/v1/interval/meters.js'
+import { ANYTHING } from '../interval/support/anything.js'
 import { law } from '../support/law.js'
-import { ANYTHING } from './support/anything.js'
 
 const EDITION = { edition: '2020' } as const
 const codes = (input: unknown) =>

@@ -1,11 +1,9 @@
 import type { Finding, Params, Result } from '../base/index.js'
-import { refuse } from '../base/index.js'
+import { refuse, requireObject } from '../base/index.js'
 import { isDate } from '../calendar/index.js'
+import { countsPer, type IntervalCodes, LARGEST_COUNT, meterCount } from '../interval/index.js'
 import type { DistanceUnit } from '../quantity/index.js'
 import type { MeterReading } from '../spec/index.js'
-import type { IntervalCodes } from './codes.js'
-import { countsPer, LARGEST_COUNT, meterCount } from './meterCount.js'
-import { requireObject } from './requireObject.js'
 
 /** The meters of one machine, ready to be put into its log. */
 export interface ImportedMachine {
