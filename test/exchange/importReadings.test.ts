@@ -170,7 +170,7 @@ describe('what is left out, and said', () => {
         `options.edition is ${shown}; it must be '2016' or '2020'`,
       )
     expect(() => importReadings(MACHINE, null as unknown as typeof EDITION)).toThrow(
-      'options is null; it must be an object',
+      'options must be an object, got null',
     )
   })
 
