@@ -10,8 +10,8 @@ import {
 import { findObstacles } from './build/obstacles.js'
 import { writeOrderOfWork } from './build/orderOfWork.js'
 import { startWriting } from './build/writer.js'
-import { listJobs } from './jobs.js'
-import { layOutSheet } from './layOutSheet.js'
+import { indexSheet } from './indexSheet.js'
+import { listJobs } from './listJobs.js'
 
 export interface BuildOptions {
   readonly sheet: SpecSheet
@@ -64,7 +64,7 @@ export function buildProcedure(options: BuildOptions): Result<ProcedureDocument>
     throw new RangeError(`id: a small letter, then up to 63 of a-z, 0-9 and '-' are wanted, not ${shown(id)}`)
   if (options.name !== undefined && typeof options.name !== 'string')
     throw new TypeError('name: a string is wanted')
-  const layout = layOutSheet(sheet, identity)
+  const layout = indexSheet(sheet, identity)
   const document = { kind: 'procedure', id } as const
   const { jobs, findings: jobFindings } = listJobs(sheet, layout, identity, services, document, options.only)
   const concerned = new Set(

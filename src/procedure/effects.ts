@@ -1,18 +1,26 @@
+import { findSharers } from './gearcaseInstance.js'
 import { type OpeningLayout, stateKey } from './layout.js'
-import { coverAt, findSharers, gearcaseAt, openingAt, ownerOf, type Site, unitOf } from './site.js'
 import type { CoverState, GearcaseState } from './state.js'
+import {
+  coverAt,
+  gearcaseAt,
+  gearcaseInstanceOf,
+  openingAt,
+  ownerOf,
+  type StepContext,
+} from './stepContext.js'
 
-type Effect = (site: Site) => void
+type Effect = (context: StepContext) => void
 
 /** What an action changes. Each writes the new state whatever the old one was; needs decide whether it was allowed. */
 export const EFFECTS = {
-  'manual read': ({ state }: Site) => {
+  'manual read': ({ state }: StepContext) => {
     state.manualRead = true
   },
-  'protection worn': ({ state }: Site) => {
+  'protection worn': ({ state }: StepContext) => {
     state.protectionWorn = true
   },
-  'engine runs and the machine may move': ({ state }: Site) => {
+  'engine runs and the machine may move': ({ state }: StepContext) => {
     state.engine = 'running'
     state.ground = 'not known'
     state.chocked = []
@@ -22,10 +30,10 @@ export const EFFECTS = {
       gearcase.panPlaced = false
     }
   },
-  'oil warm': ({ state }: Site) => {
+  'oil warm': ({ state }: StepContext) => {
     state.oilWarm = true
   },
-  'oil runs through': ({ state }: Site) => {
+  'oil runs through': ({ state }: StepContext) => {
     for (const gearcase of Object.values(state.gearcases)) {
       gearcase.ranSinceFill = true
       gearcase.levelCheckedSinceRun = false
@@ -33,101 +41,102 @@ export const EFFECTS = {
     for (const part of [...Object.values(state.openings), ...Object.values(state.covers)])
       part.areaClean = false
   },
-  'on level ground': ({ state }: Site) => {
+  'on level ground': ({ state }: StepContext) => {
     state.ground = 'level'
   },
-  'engine stopped': ({ state }: Site) => {
+  'engine stopped': ({ state }: StepContext) => {
     state.engine = 'stopped'
   },
-  'wheels chocked': ({ state, layout, part }: Site) => {
+  'wheels chocked': ({ state, layout, part }: StepContext) => {
     const axles = part?.kind === 'axle' ? [part.id] : layout.axles.length > 0 ? layout.axles : ['wheels']
     state.chocked = [...new Set([...state.chocked, ...axles])]
   },
-  'raised on the jack': ({ state, layout, part }: Site) => {
+  'raised on the jack': ({ state, layout, part }: StepContext) => {
     const supports = part?.kind === 'support' ? [part.id] : [...layout.axleOfSupport.keys()]
     state.lifted = [...new Set([...state.lifted, ...supports])]
   },
-  'resting on stands': ({ state, part }: Site) => {
+  'resting on stands': ({ state, part }: StepContext) => {
     const supports = part?.kind === 'support' ? [part.id] : state.lifted
     state.lifted = [...new Set([...state.lifted, ...supports])]
     state.onStands = [...new Set([...state.onStands, ...supports])]
   },
-  'on its wheels': ({ state }: Site) => {
+  'on its wheels': ({ state }: StepContext) => {
     state.lifted = []
     state.onStands = []
   },
-  'shield off': (site: Site) => setShield(site, 'off'),
-  'shield on': (site: Site) => {
-    setShield(site, 'on')
-    site.state.recorded = false
+  'shield off': (context: StepContext) => setShield(context, 'off'),
+  'shield on': (context: StepContext) => {
+    setShield(context, 'on')
+    context.state.recorded = false
   },
-  'wheel at its mark': (site: Site) => onUnit(site, { wheelMark: site.step.at?.wheelMark ?? 'not known' }),
-  'area clean': (site: Site) => writeOnPart(site, { areaClean: true }),
-  'plug loose in its seat': (site: Site) => {
-    onOpening(site, (opening) => {
-      const here = openingAt(site.state, opening, site.instance)
+  'wheel at its mark': (context: StepContext) =>
+    onUnit(context, { wheelMark: context.step.at?.wheelMark ?? 'not known' }),
+  'area clean': (context: StepContext) => writeOnPart(context, { areaClean: true }),
+  'plug loose in its seat': (context: StepContext) => {
+    onOpening(context, (opening) => {
+      const here = openingAt(context.state, opening, context.instance)
       here.position = 'cracked'
       here.everCracked = true
       here.faceWiped = false
-      for (const seal of opening.seals) site.state.seals[stateKey(seal.path, site.instance)] = 'used'
+      for (const seal of opening.seals) context.state.seals[stateKey(seal.path, context.instance)] = 'used'
     })
-    disturb(site)
+    disturb(context)
   },
-  'plug in by hand': (site: Site) => {
-    onOpening(site, (opening) => {
-      openingAt(site.state, opening, site.instance).position = 'nipped'
+  'plug in by hand': (context: StepContext) => {
+    onOpening(context, (opening) => {
+      openingAt(context.state, opening, context.instance).position = 'nipped'
     })
   },
-  'plug out': (site: Site) => {
-    onOpening(site, (opening) => {
-      const here = openingAt(site.state, opening, site.instance)
+  'plug out': (context: StepContext) => {
+    onOpening(context, (opening) => {
+      const here = openingAt(context.state, opening, context.instance)
       here.position = 'out'
       here.everCracked = true
-      const mark = wheelMarkOf(site)
+      const mark = wheelMarkOf(context)
       if (mark !== 'not known' && !here.outAt.includes(mark)) here.outAt.push(mark)
     })
   },
-  'pan in place': (site: Site) => onUnit(site, { panPlaced: true }),
-  'old oil out': (site: Site) => {
-    onUnit(site, { oil: 'out' })
-    site.state.usedOil = 'in the pan'
+  'pan in place': (context: StepContext) => onUnit(context, { panPlaced: true }),
+  'old oil out': (context: StepContext) => {
+    onUnit(context, { oil: 'out' })
+    context.state.usedOil = 'in the pan'
   },
-  'cover off': (site: Site) => {
-    onCover(site, { position: 'off', everOff: true, faceWiped: false, cured: false })
-    disturb(site)
+  'cover off': (context: StepContext) => {
+    onCover(context, { position: 'off', everOff: true, faceWiped: false, cured: false })
+    disturb(context)
   },
-  'old oil judged': (site: Site) => onUnit(site, { oilSeen: true }),
-  'magnet judged': (site: Site) => writeOnPart(site, { magnetSeen: true }),
-  'magnet clean': (site: Site) => writeOnPart(site, { magnetClean: true }),
-  'breather clear': (site: Site) => onUnit(site, { breatherClear: true }),
-  'old seal off': (site: Site) => setSeal(site, 'off'),
-  'face wiped': (site: Site) => writeOnPart(site, { faceWiped: true }),
-  'new seal on': (site: Site) => setSeal(site, 'new'),
-  'seal judged': (site: Site) => setSeal(site, 'inspected'),
-  'plug in with its seal': (site: Site) => {
-    onOpening(site, (opening) => {
-      openingAt(site.state, opening, site.instance).position = 'in'
+  'old oil judged': (context: StepContext) => onUnit(context, { oilSeen: true }),
+  'magnet judged': (context: StepContext) => writeOnPart(context, { magnetSeen: true }),
+  'magnet clean': (context: StepContext) => writeOnPart(context, { magnetClean: true }),
+  'breather clear': (context: StepContext) => onUnit(context, { breatherClear: true }),
+  'old seal off': (context: StepContext) => setSeal(context, 'off'),
+  'face wiped': (context: StepContext) => writeOnPart(context, { faceWiped: true }),
+  'new seal on': (context: StepContext) => setSeal(context, 'new'),
+  'seal judged': (context: StepContext) => setSeal(context, 'inspected'),
+  'plug in with its seal': (context: StepContext) => {
+    onOpening(context, (opening) => {
+      openingAt(context.state, opening, context.instance).position = 'in'
     })
   },
-  'plug tight': (site: Site) => {
-    onOpening(site, (opening) => {
-      openingAt(site.state, opening, site.instance).position = 'tight'
+  'plug tight': (context: StepContext) => {
+    onOpening(context, (opening) => {
+      openingAt(context.state, opening, context.instance).position = 'tight'
     })
-    disturb(site)
+    disturb(context)
   },
-  'cover on': (site: Site) => onCover(site, { position: 'in' }),
-  'cover tight': (site: Site) => {
-    onCover(site, { position: 'tight' })
-    disturb(site)
+  'cover on': (context: StepContext) => onCover(context, { position: 'in' }),
+  'cover tight': (context: StepContext) => {
+    onCover(context, { position: 'tight' })
+    disturb(context)
   },
-  'sealant cured': (site: Site) => onCover(site, { cured: true }),
-  'refill measured': (site: Site) => onOwner(site, { measured: true }),
-  'additive in': (site: Site) => onOwner(site, { additiveIn: true }),
-  'new oil in': (site: Site) => {
-    const owner = ownerOf(site)
-    for (const unit of owner === undefined ? [] : findSharers(site.layout, owner))
-      gearcaseAt(site.state, unit).oil = 'new'
-    onOwner(site, {
+  'sealant cured': (context: StepContext) => onCover(context, { cured: true }),
+  'refill measured': (context: StepContext) => onOwner(context, { measured: true }),
+  'additive in': (context: StepContext) => onOwner(context, { additiveIn: true }),
+  'new oil in': (context: StepContext) => {
+    const owner = ownerOf(context)
+    for (const unit of owner === undefined ? [] : findSharers(context.layout, owner))
+      gearcaseAt(context.state, unit).oil = 'new'
+    onOwner(context, {
       measured: false,
       hoseEmpty: false,
       levelChecked: false,
@@ -135,80 +144,82 @@ export const EFFECTS = {
       ranSinceFill: false,
       levelCheckedSinceRun: false,
     })
-    disturb(site)
+    disturb(context)
   },
-  'hose empty': (site: Site) => onOwner(site, { hoseEmpty: true }),
-  'level judged': (site: Site) => {
-    const owner = ownerOf(site)
-    const levelCheckedSinceRun = owner !== undefined && gearcaseAt(site.state, owner).ranSinceFill
-    onOwner(site, { levelChecked: true, levelCheckedSinceRun, toppedUp: false })
+  'hose empty': (context: StepContext) => onOwner(context, { hoseEmpty: true }),
+  'level judged': (context: StepContext) => {
+    const owner = ownerOf(context)
+    const levelCheckedSinceRun = owner !== undefined && gearcaseAt(context.state, owner).ranSinceFill
+    onOwner(context, { levelChecked: true, levelCheckedSinceRun, toppedUp: false })
   },
-  'level made up': (site: Site) => onOwner(site, { toppedUp: true }),
-  'oil settled': ({ state }: Site) => {
+  'level made up': (context: StepContext) => onOwner(context, { toppedUp: true }),
+  'oil settled': ({ state }: StepContext) => {
     state.settled = true
   },
-  'leaks looked for': (site: Site) => onUnits(site, { leaksChecked: true }),
-  'wiped down': (site: Site) => onUnits(site, { wipedDown: true }),
-  'used oil away': ({ state }: Site) => {
+  'leaks looked for': (context: StepContext) => onUnits(context, { leaksChecked: true }),
+  'wiped down': (context: StepContext) => onUnits(context, { wipedDown: true }),
+  'used oil away': ({ state }: StepContext) => {
     state.usedOil = 'taken away'
   },
-  'work recorded': ({ state }: Site) => {
+  'work recorded': ({ state }: StepContext) => {
     state.recorded = true
   },
 } satisfies Readonly<Record<string, Effect>>
 
 export type EffectName = keyof typeof EFFECTS
 
-function onOpening(site: Site, write: (opening: OpeningLayout) => void): void {
-  if (site.opening !== undefined) write(site.opening)
+function onOpening(context: StepContext, write: (opening: OpeningLayout) => void): void {
+  if (context.opening !== undefined) write(context.opening)
 }
 
-function onCover(site: Site, marks: Partial<CoverState>): void {
-  if (site.cover === undefined) return
-  Object.assign(coverAt(site.state, site.cover, site.instance), marks)
-  if (marks.position === 'off') site.state.seals[stateKey(site.cover.seal.path, site.instance)] = 'used'
+function onCover(context: StepContext, marks: Partial<CoverState>): void {
+  if (context.cover === undefined) return
+  Object.assign(coverAt(context.state, context.cover, context.instance), marks)
+  if (marks.position === 'off')
+    context.state.seals[stateKey(context.cover.seal.path, context.instance)] = 'used'
 }
 
-function onUnit(site: Site, marks: Partial<GearcaseState>): void {
-  const unit = unitOf(site)
-  if (unit !== undefined) Object.assign(gearcaseAt(site.state, unit), marks)
+function onUnit(context: StepContext, marks: Partial<GearcaseState>): void {
+  const unit = gearcaseInstanceOf(context)
+  if (unit !== undefined) Object.assign(gearcaseAt(context.state, unit), marks)
 }
 
-function onOwner(site: Site, marks: Partial<GearcaseState>): void {
-  const owner = ownerOf(site)
-  if (owner !== undefined) Object.assign(gearcaseAt(site.state, owner), marks)
+function onOwner(context: StepContext, marks: Partial<GearcaseState>): void {
+  const owner = ownerOf(context)
+  if (owner !== undefined) Object.assign(gearcaseAt(context.state, owner), marks)
 }
 
-function wheelMarkOf(site: Site): GearcaseState['wheelMark'] {
-  const unit = unitOf(site)
-  return unit === undefined ? 'not known' : gearcaseAt(site.state, unit).wheelMark
+function wheelMarkOf(context: StepContext): GearcaseState['wheelMark'] {
+  const unit = gearcaseInstanceOf(context)
+  return unit === undefined ? 'not known' : gearcaseAt(context.state, unit).wheelMark
 }
 
 function writeOnPart(
-  site: Site,
+  context: StepContext,
   marks: { areaClean?: true; faceWiped?: true; magnetSeen?: true; magnetClean?: true },
 ): void {
-  if (site.opening !== undefined) Object.assign(openingAt(site.state, site.opening, site.instance), marks)
-  onCover(site, marks)
+  if (context.opening !== undefined)
+    Object.assign(openingAt(context.state, context.opening, context.instance), marks)
+  onCover(context, marks)
 }
 
-function setSeal(site: Site, to: 'off' | 'new' | 'inspected'): void {
-  if (site.seal !== undefined) site.state.seals[stateKey(site.seal.path, site.instance)] = to
+function setSeal(context: StepContext, to: 'off' | 'new' | 'inspected'): void {
+  if (context.seal !== undefined) context.state.seals[stateKey(context.seal.path, context.instance)] = to
 }
 
-function setShield({ state, shield }: Site, to: 'on' | 'off'): void {
+function setShield({ state, shield }: StepContext, to: 'on' | 'off'): void {
   if (shield !== undefined) state.shields[shield.path] = to
 }
 
 /** A step without a gearcase is done at all of them. */
-function onUnits(site: Site, marks: Partial<GearcaseState>): void {
-  const unit = unitOf(site)
-  const here = unit === undefined ? Object.values(site.state.gearcases) : [gearcaseAt(site.state, unit)]
+function onUnits(context: StepContext, marks: Partial<GearcaseState>): void {
+  const unit = gearcaseInstanceOf(context)
+  const here = unit === undefined ? Object.values(context.state.gearcases) : [gearcaseAt(context.state, unit)]
   for (const one of here) Object.assign(one, marks)
 }
 
 /** Work on a gearcase makes an earlier leak check and an earlier record worthless. */
-function disturb(site: Site): void {
-  onUnit(site, { leaksChecked: false, wipedDown: false })
-  site.state.recorded = false
+function disturb(context: StepContext): void {
+  onUnit(context, { leaksChecked: false, wipedDown: false })
+  context.state.recorded = false
 }

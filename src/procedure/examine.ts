@@ -1,29 +1,29 @@
 import { asText, type Finding, joinPointer } from '../base/index.js'
 import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
 import { findUndone } from './findUndone.js'
-import { listJobs } from './jobs.js'
+import { indexSheet } from './indexSheet.js'
 import { judgeStep, nameOf } from './judgeStep.js'
-import { layOutSheet } from './layOutSheet.js'
+import { listJobs } from './listJobs.js'
 import { runStep } from './runStep.js'
-import type { StepSeed, World } from './site.js'
 import { startState } from './startState.js'
-import type { Draft } from './state.js'
+import type { MutableState } from './state.js'
+import type { ProcedureContext, StepDraft } from './stepContext.js'
 
 /** A finding, and where in the order of work it came up: what a cure is looked for from. */
 export interface Trouble {
   readonly finding: Finding
   /** Place of the step, or the number of steps for what is still undone at the end. */
   readonly place: number
-  readonly mend: readonly StepSeed[]
+  readonly remedy: readonly StepDraft[]
 }
 
-/** Reads a procedure's world off its sheet, with the findings about the document as a whole. */
-export function readWorld(
+/** Reads a procedure's context off its sheet, with the findings about the document as a whole. */
+export function readContext(
   procedure: ProcedureDocument,
   sheet: SpecSheet,
-): { readonly world: World; readonly findings: readonly Finding[] } {
+): { readonly context: ProcedureContext; readonly findings: readonly Finding[] } {
   const document = { kind: 'procedure', id: procedure.id } as const
-  const layout = layOutSheet(sheet, procedure.identity)
+  const layout = indexSheet(sheet, procedure.identity)
   const { jobs, findings } = listJobs(
     sheet,
     layout,
@@ -45,18 +45,18 @@ export function readWorld(
             params: { named: id, namedRevision: revision, sheet: sheet.id, revision: sheet.revision },
           },
         ]
-  return { world: { layout, jobs }, findings: [...other, ...findings] }
+  return { context: { layout, jobs }, findings: [...other, ...findings] }
 }
 
 /** Runs the steps and tells every trouble, without looking for cures. */
 export function examineSteps(
   sheet: SpecSheet,
-  world: World,
+  context: ProcedureContext,
   procedure: ProcedureDocument,
-  watch?: (state: Draft) => void,
+  watch?: (state: MutableState) => void,
 ): readonly Trouble[] {
   const document = { kind: 'procedure', id: procedure.id } as const
-  const state = startState(world.layout)
+  const state = startState(context.layout)
   const troubles: Trouble[] = []
   const ids = new Set<string>()
   for (const [place, step] of procedure.steps.entries()) {
@@ -72,14 +72,14 @@ export function examineSteps(
           cures: [{ op: 'replace', path: path('id'), value: numberId(step.id, procedure.steps) }],
         },
         place,
-        mend: [],
+        remedy: [],
       })
     ids.add(step.id)
-    const { faults, canRun } = judgeStep(sheet, world, step, place)
+    const { faults, canRun } = judgeStep(sheet, context, step, place)
     for (const { at, ...fault } of faults)
-      troubles.push({ finding: { ...fault, document, path: path(...at) }, place, mend: [] })
+      troubles.push({ finding: { ...fault, document, path: path(...at) }, place, remedy: [] })
     if (canRun)
-      for (const failed of runStep(world, state, step))
+      for (const failed of runStep(context, state, step))
         troubles.push({
           finding: {
             code: `procedure/${failed.name}`,
@@ -89,20 +89,20 @@ export function examineSteps(
             ...(step.on === undefined
               ? {}
               : { related: [{ document: { kind: 'spec-sheet', id: sheet.id }, path: step.on }] }),
-            params: { step: asText(step.id), ...nameStepPart(world, step) },
+            params: { step: asText(step.id), ...nameStepPart(context, step) },
           },
           place,
-          mend: failed.mend,
+          remedy: failed.remedy,
         })
     watch?.(state)
   }
-  for (const { mend, ...undone } of findUndone(world, state))
-    troubles.push({ finding: { ...undone, document, path: '/steps' }, place: procedure.steps.length, mend })
+  for (const { remedy, ...undone } of findUndone(context, state))
+    troubles.push({ finding: { ...undone, document, path: '/steps' }, place: procedure.steps.length, remedy })
   return troubles
 }
 
-function nameStepPart(world: World, step: Step) {
-  const part = step.on === undefined ? undefined : world.layout.parts.get(step.on)
+function nameStepPart(context: ProcedureContext, step: Step) {
+  const part = step.on === undefined ? undefined : context.layout.parts.get(step.on)
   const instance = step.at?.instance
   const instances = part !== undefined && 'gearcase' in part ? part.gearcase.gearcase.instances : undefined
   return {

@@ -1,7 +1,7 @@
 import { type JsonPointer, readPointer } from '../base/index.js'
 import { readOverrides, type SpecSheet } from '../spec/index.js'
 import type { Applies, GearcaseLayout } from './layout.js'
-import { type Location, locate, ownerOf, type StepSeed, type World } from './site.js'
+import { ownerOf, type ProcedureContext, placeStep, type StepDraft, type StepPlace } from './stepContext.js'
 
 export type Figures = Readonly<Record<string, JsonPointer>>
 
@@ -10,25 +10,25 @@ export type Figures = Readonly<Record<string, JsonPointer>>
  * in their place is found when they are resolved. `onlyIf` points to the condition of a part that cannot be told to be
  * on this machine.
  */
-export function figuresOf(sheet: SpecSheet, world: World, step: StepSeed): Figures {
-  const site = locate(world, step)
+export function figuresOf(sheet: SpecSheet, context: ProcedureContext, step: StepDraft): Figures {
+  const place = placeStep(context, step)
   const figures: Record<string, JsonPointer> = {}
   const put = (name: string, path: JsonPointer | undefined): void => {
     if (path !== undefined && hasLeaf(sheet, path)) figures[name] = path
   }
-  listFigures(site, put)
-  const onlyIf = findCondition(sheet, site)
+  listFigures(place, put)
+  const onlyIf = findCondition(sheet, place)
   if (onlyIf !== undefined) figures['onlyIf'] = onlyIf
   return figures
 }
 
-function listFigures(site: Location, put: (name: string, path: JsonPointer | undefined) => void): void {
-  const { step, opening, cover, seal, shield, gearcase } = site
-  const owner = ownerOf(site)?.gearcase
+function listFigures(place: StepPlace, put: (name: string, path: JsonPointer | undefined) => void): void {
+  const { step, opening, cover, seal, shield, gearcase } = place
+  const owner = ownerOf(place)?.gearcase
   const fill = owner === undefined ? undefined : `${owner.path}/oilSpace/fill`
   switch (step.do) {
     case 'warm the oil':
-      for (const one of listChanged(site)) put(one.id, `${one.path}/drainTemperature`)
+      for (const one of listChanged(place)) put(one.id, `${one.path}/drainTemperature`)
       break
     case 'raise the machine':
     case 'set on stands':
@@ -77,19 +77,20 @@ function listFigures(site: Location, put: (name: string, path: JsonPointer | und
       break
     case 'let settle':
       if (fill !== undefined) put('minutesAfterStop', `${fill}/level/minutesAfterStop`)
-      else for (const one of listOwners(site)) put(one.id, `${one.path}/oilSpace/fill/level/minutesAfterStop`)
+      else
+        for (const one of listOwners(place)) put(one.id, `${one.path}/oilSpace/fill/level/minutesAfterStop`)
       break
     default:
       break
   }
 }
 
-function listOwners(site: Location): readonly GearcaseLayout[] {
-  return [...new Set(site.jobs.map((job) => job.owner.gearcase))]
+function listOwners(place: StepPlace): readonly GearcaseLayout[] {
+  return [...new Set(place.jobs.map((job) => job.owner.gearcase))]
 }
 
-function listChanged(site: Location): readonly GearcaseLayout[] {
-  const changed = site.jobs.filter((job) => job.task === 'change')
+function listChanged(place: StepPlace): readonly GearcaseLayout[] {
+  const changed = place.jobs.filter((job) => job.task === 'change')
   return [...new Set(changed.flatMap((job) => job.units.map((unit) => unit.gearcase)))]
 }
 
@@ -99,10 +100,10 @@ function hasLeaf(sheet: SpecSheet, path: JsonPointer): boolean {
   return readOverrides(sheet).some((override) => override.set.some((leaf) => leaf.path === path))
 }
 
-function findCondition(sheet: SpecSheet, site: Location): JsonPointer | undefined {
+function findCondition(sheet: SpecSheet, place: StepPlace): JsonPointer | undefined {
   const parts: readonly ({ readonly path: JsonPointer; readonly applies: Applies } | undefined)[] = [
-    site.opening ?? site.cover ?? site.shield,
-    site.gearcase,
+    place.opening ?? place.cover ?? place.shield,
+    place.gearcase,
   ]
   for (const part of parts) {
     if (part?.applies !== 'cannot tell') continue

@@ -6,13 +6,13 @@ import { figuresOf } from './figuresOf.js'
 import { findUndone } from './findUndone.js'
 import { judgeStep } from './judgeStep.js'
 import { runStep } from './runStep.js'
-import { type Location, locate, type StepSeed, type World } from './site.js'
 import { startState } from './startState.js'
+import { type ProcedureContext, placeStep, type StepDraft, type StepPlace } from './stepContext.js'
 
 /** Counts the troubles of many like lists of steps: what does not change with the list is looked up once a step. */
-export interface Scale {
+export interface TroubleCounter {
   readonly sheet: SpecSheet
-  readonly world: World
+  readonly context: ProcedureContext
   readonly known: Map<Step, KnownStep>
   /** Steps that may still be run in search of cures; a strange list must not keep anybody waiting. */
   readonly effort: { left: number }
@@ -21,35 +21,35 @@ export interface Scale {
 interface KnownStep {
   readonly faults: number
   readonly canRun: boolean
-  readonly location: Location
+  readonly place: StepPlace
 }
 
-/** How many troubles a list of steps has; past `most` it stops counting and says one more. */
+/** How many troubles a list of steps has; past `limit` it stops counting and says one more. */
 export function countTroubles(
-  scale: Scale,
+  counter: TroubleCounter,
   steps: readonly Step[],
-  most: number = Number.POSITIVE_INFINITY,
+  limit: number = Number.POSITIVE_INFINITY,
 ): number {
-  const { world } = scale
-  const state = startState(world.layout)
+  const { context } = counter
+  const state = startState(context.layout)
   const ids = new Set<string>()
   let count = 0
   for (const step of steps) {
-    const { faults, canRun, location } = knowStep(scale, step)
+    const { faults, canRun, place } = knowStep(counter, step)
     count += faults + (ids.has(step.id) ? 1 : 0)
     ids.add(step.id)
-    scale.effort.left -= 1
-    if (canRun) count += runStep(world, state, step, location).length
-    if (count > most) return most + 1
+    counter.effort.left -= 1
+    if (canRun) count += runStep(context, state, step, place).length
+    if (count > limit) return limit + 1
   }
-  return count + findUndone(world, state).length
+  return count + findUndone(context, state).length
 }
 
-function knowStep({ sheet, world, known }: Scale, step: Step): KnownStep {
+function knowStep({ sheet, context, known }: TroubleCounter, step: Step): KnownStep {
   const found = known.get(step)
   if (found !== undefined) return found
-  const { faults, canRun } = judgeStep(sheet, world, step, 0)
-  const fresh = { faults: faults.length, canRun, location: locate(world, step) }
+  const { faults, canRun } = judgeStep(sheet, context, step, 0)
+  const fresh = { faults: faults.length, canRun, place: placeStep(context, step) }
   known.set(step, fresh)
   return fresh
 }
@@ -64,52 +64,52 @@ interface Attempt {
  * missing one put in, the failing one moved or taken out.
  */
 export function findCures(
-  scale: Scale,
+  counter: TroubleCounter,
   procedure: ProcedureDocument,
   trouble: Trouble,
   before: number,
 ): readonly Cure[] {
   const { steps } = procedure
-  const near = weigh(scale, listNear(scale, steps, trouble), before - 1)
+  const near = weigh(counter, listNear(counter, steps, trouble), before - 1)
   if (near.length > 0) return near
-  const far = weigh(scale, listFar(scale, steps, trouble), before - 1)
+  const far = weigh(counter, listFar(counter, steps, trouble), before - 1)
   // One step of two that are missing: as many troubles as before, but the next is nearer to mending.
-  return far.length > 0 ? far : weigh(scale, listNear(scale, steps, trouble), before)
+  return far.length > 0 ? far : weigh(counter, listNear(counter, steps, trouble), before)
 }
 
-function weigh(scale: Scale, attempts: Iterable<Attempt>, most: number): readonly Cure[] {
+function weigh(counter: TroubleCounter, attempts: Iterable<Attempt>, limit: number): readonly Cure[] {
   const better: { readonly cure: Cure; readonly left: number }[] = []
   for (const { cure, steps } of attempts) {
-    if (scale.effort.left <= 0) break
-    const left = countTroubles(scale, steps, most)
-    if (left <= most) better.push({ cure, left })
+    if (counter.effort.left <= 0) break
+    const left = countTroubles(counter, steps, limit)
+    if (left <= limit) better.push({ cure, left })
   }
   better.sort((first, second) => first.left - second.left)
   return better.slice(0, 3).map(({ cure }) => cure)
 }
 
 /** Changes at the place of the trouble: a later step brought forward, as late as will do; else a missing one put in. */
-function* listNear(scale: Scale, steps: readonly Step[], trouble: Trouble): Iterable<Attempt> {
-  const { place, mend } = trouble
-  for (const seed of mend) {
+function* listNear(counter: TroubleCounter, steps: readonly Step[], trouble: Trouble): Iterable<Attempt> {
+  const { place, remedy } = trouble
+  for (const draft of remedy) {
     for (const [from, step] of steps.entries()) {
-      if (!isSame(step, seed)) continue
+      if (!isSame(step, draft)) continue
       if (from > place) {
         for (let to = place; to >= 0; to -= 1) yield move(steps, from, to)
         yield move(steps, place, from)
       } else if (place === steps.length) yield move(steps, from, steps.length - 1)
     }
-    yield add(scale, steps, seed, place)
+    yield add(counter, steps, draft, place)
   }
 }
 
 /** Changes at every place of the list, earliest first. */
-function* listFar(scale: Scale, steps: readonly Step[], trouble: Trouble): Iterable<Attempt> {
-  const { place, mend } = trouble
-  for (const seed of mend) {
-    for (let to = 0; to <= steps.length; to += 1) yield add(scale, steps, seed, to)
+function* listFar(counter: TroubleCounter, steps: readonly Step[], trouble: Trouble): Iterable<Attempt> {
+  const { place, remedy } = trouble
+  for (const draft of remedy) {
+    for (let to = 0; to <= steps.length; to += 1) yield add(counter, steps, draft, to)
     for (const [from, step] of steps.entries()) {
-      if (!isSame(step, seed)) continue
+      if (!isSame(step, draft)) continue
       for (let to = 0; to < steps.length; to += 1) if (to !== from) yield move(steps, from, to)
     }
   }
@@ -131,11 +131,11 @@ function move(steps: readonly Step[], from: number, to: number): Attempt {
   }
 }
 
-function add(scale: Scale, steps: readonly Step[], seed: StepSeed, to: number): Attempt {
-  const values = figuresOf(scale.sheet, scale.world, seed)
+function add(counter: TroubleCounter, steps: readonly Step[], draft: StepDraft, to: number): Attempt {
+  const values = figuresOf(counter.sheet, counter.context, draft)
   const step: Step = {
-    id: nameStep(seed, new Set(steps.map((one) => one.id))),
-    ...seed,
+    id: nameStep(draft, new Set(steps.map((one) => one.id))),
+    ...draft,
     ...(Object.keys(values).length === 0 ? {} : { values }),
   }
   return {
@@ -144,7 +144,7 @@ function add(scale: Scale, steps: readonly Step[], seed: StepSeed, to: number): 
   }
 }
 
-function isSame(step: Step, seed: StepSeed): boolean {
-  const sameMark = seed.at?.wheelMark === undefined || seed.at.wheelMark === step.at?.wheelMark
-  return step.do === seed.do && step.on === seed.on && step.at?.instance === seed.at?.instance && sameMark
+function isSame(step: Step, draft: StepDraft): boolean {
+  const sameMark = draft.at?.wheelMark === undefined || draft.at.wheelMark === step.at?.wheelMark
+  return step.do === draft.do && step.on === draft.on && step.at?.instance === draft.at?.instance && sameMark
 }

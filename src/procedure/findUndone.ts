@@ -1,43 +1,43 @@
 import type { Params, Severity } from '../base/index.js'
-import type { OilJob } from './jobs.js'
 import { nameOf } from './judgeStep.js'
-import { listUnits, listUnlooked, listUntight } from './needs/closing.js'
-import { at, isLevelJudged, seedDrain } from './needs/filling.js'
-import { gearcaseAt, type StepSeed, type World } from './site.js'
-import type { Draft } from './state.js'
+import type { OilJob } from './listJobs.js'
+import { listGearcaseInstances, listUnlooked, listUntight } from './needs/closing.js'
+import { at, draftDrain, isLevelJudged } from './needs/filling.js'
+import type { MutableState } from './state.js'
+import { gearcaseAt, type ProcedureContext, type StepDraft } from './stepContext.js'
 
 /** What is still to be done once the last step is. */
 export interface Undone {
   readonly code: string
   readonly severity: Severity
   readonly params: Params
-  readonly mend: readonly StepSeed[]
+  readonly remedy: readonly StepDraft[]
 }
 
 /** Everything that the services ask for is done, and the machine can go: what is missing for that. */
-export function findUndone(world: World, state: Draft): readonly Undone[] {
+export function findUndone(context: ProcedureContext, state: MutableState): readonly Undone[] {
   const undone: Undone[] = []
-  const tell = (code: string, mend: readonly StepSeed[], params: Params = {}): void => {
-    undone.push({ code: `procedure/${code}`, severity: 'error', params, mend })
+  const tell = (code: string, remedy: readonly StepDraft[], params: Params = {}): void => {
+    undone.push({ code: `procedure/${code}`, severity: 'error', params, remedy })
   }
-  for (const job of world.jobs) findUndoneOil(job, state, tell)
-  for (const seed of listUntight({ state }, listUnits(world)))
-    tell('not-tightened', [seed], nameSeed(world, seed))
-  for (const seed of listUnlooked({ state }, listUnits(world)))
-    tell('leaks-not-checked', [seed], nameSeed(world, seed))
-  for (const shield of world.layout.shields.values())
+  for (const job of context.jobs) findUndoneOil(job, state, tell)
+  for (const draft of listUntight({ state }, listGearcaseInstances(context)))
+    tell('not-tightened', [draft], nameDraft(context, draft))
+  for (const draft of listUnlooked({ state }, listGearcaseInstances(context)))
+    tell('leaks-not-checked', [draft], nameDraft(context, draft))
+  for (const shield of context.layout.shields.values())
     if (state.shields[shield.path] === 'off')
       tell('shield-left-off', [{ do: 'refit shield', on: shield.path }], { part: shield.shield.name })
   if (state.lifted.length > 0) tell('not-lowered', [{ do: 'lower the machine' }])
   if (state.usedOil === 'in the pan') tell('used-oil-left', [{ do: 'take used oil away' }])
-  if (!state.recorded && world.jobs.length > 0) tell('not-recorded', [{ do: 'record' }])
+  if (!state.recorded && context.jobs.length > 0) tell('not-recorded', [{ do: 'record' }])
   return undone
 }
 
 function findUndoneOil(
   job: OilJob,
-  state: Draft,
-  tell: (code: string, mend: readonly StepSeed[], params: Params) => void,
+  state: MutableState,
+  tell: (code: string, remedy: readonly StepDraft[], params: Params) => void,
 ): void {
   const { gearcase, instance } = job.owner
   const here = gearcaseAt(state, job.owner)
@@ -53,7 +53,7 @@ function findUndoneOil(
   if (job.task === 'change') {
     const undrained = job.units.filter((unit) => gearcaseAt(state, unit).oil === 'old')
     if (undrained.length > 0) {
-      tell('not-drained', undrained.flatMap(seedDrain), params)
+      tell('not-drained', undrained.flatMap(draftDrain), params)
       return
     }
     if (here.oil !== 'new') {
@@ -69,7 +69,7 @@ function findUndoneOil(
   }
 }
 
-function nameSeed(world: World, seed: StepSeed): Params {
-  const part = seed.on === undefined ? undefined : world.layout.parts.get(seed.on)
-  return { ...nameOf(part), ...(seed.at?.instance === undefined ? {} : { instance: seed.at.instance }) }
+function nameDraft(context: ProcedureContext, draft: StepDraft): Params {
+  const part = draft.on === undefined ? undefined : context.layout.parts.get(draft.on)
+  return { ...nameOf(part), ...(draft.at?.instance === undefined ? {} : { instance: draft.at.instance }) }
 }

@@ -3,7 +3,7 @@ import type { SpecSheet, Step } from '../spec/index.js'
 import { ACTIONS } from './actions.js'
 import { figuresOf } from './figuresOf.js'
 import type { Part } from './layout.js'
-import type { World } from './site.js'
+import type { ProcedureContext } from './stepContext.js'
 
 /** What is wrong with how one step is written, whatever the steps before it. */
 interface StepFault {
@@ -21,7 +21,12 @@ export interface StepVerdict {
   readonly canRun: boolean
 }
 
-export function judgeStep(sheet: SpecSheet, world: World, step: Step, place: number): StepVerdict {
+export function judgeStep(
+  sheet: SpecSheet,
+  context: ProcedureContext,
+  step: Step,
+  place: number,
+): StepVerdict {
   const id = asText(step.id)
   const fail = (fault: Omit<StepFault, 'severity'>): StepVerdict => ({
     faults: [{ severity: 'error', ...fault }],
@@ -34,7 +39,7 @@ export function judgeStep(sheet: SpecSheet, world: World, step: Step, place: num
       params: { step: id, action: asText(step.do) },
     })
   const wanted = ACTIONS[step.do].on
-  const part = step.on === undefined ? undefined : world.layout.parts.get(step.on)
+  const part = step.on === undefined ? undefined : context.layout.parts.get(step.on)
   if (step.on !== undefined && part === undefined)
     return fail({ code: 'procedure/unknown-part', at: ['on'], params: { step: id, on: asText(step.on) } })
   if (!wanted.includes(part?.kind ?? 'machine'))
@@ -56,7 +61,7 @@ export function judgeStep(sheet: SpecSheet, world: World, step: Step, place: num
       params: { step: id, ...nameOf(part) },
       cures: [{ op: 'remove', path: joinPointer(['steps', place]) }],
     })
-  faults.push(...judgeFigures(sheet, world, step, place))
+  faults.push(...judgeFigures(sheet, context, step, place))
   return { faults, canRun: true }
 }
 
@@ -104,9 +109,14 @@ function judgeInstance(
   }
 }
 
-function judgeFigures(sheet: SpecSheet, world: World, step: Step, place: number): readonly StepFault[] {
+function judgeFigures(
+  sheet: SpecSheet,
+  context: ProcedureContext,
+  step: Step,
+  place: number,
+): readonly StepFault[] {
   const faults: StepFault[] = []
-  const expected = new Map(Object.entries(figuresOf(sheet, world, step)))
+  const expected = new Map(Object.entries(figuresOf(sheet, context, step)))
   const found = new Map(Object.entries(step.values ?? {}))
   const id = asText(step.id)
   for (const [name, pointer] of expected) {

@@ -1,8 +1,8 @@
 import { applyPatch, type Cure, type Finding } from '../base/index.js'
 import { type ProcedureDocument, requireDocument, type SpecSheet } from '../spec/index.js'
 import { checkSteps } from './checkSteps.js'
-import { readWorld } from './examine.js'
-import { countTroubles, type Scale } from './findCures.js'
+import { readContext } from './examine.js'
+import { countTroubles, type TroubleCounter } from './findCures.js'
 
 export interface Repair {
   readonly procedure: ProcedureDocument
@@ -39,15 +39,15 @@ const EFFORT = 600_000
 export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet): Repair {
   requireDocument('procedure', procedure, 'procedure')
   requireDocument('sheet', sheet, 'spec-sheet')
-  const { world, findings } = readWorld(procedure, sheet)
-  const scale: Scale = { sheet, world, known: new Map(), effort: { left: EFFORT } }
-  let here: Try = { procedure, applied: [], troubles: countTroubles(scale, procedure.steps) }
+  const { context, findings } = readContext(procedure, sheet)
+  const counter: TroubleCounter = { sheet, context, known: new Map(), effort: { left: EFFORT } }
+  let here: Try = { procedure, applied: [], troubles: countTroubles(counter, procedure.steps) }
   while (here.troubles > 0) {
-    const next = takeBest(here, scale)
+    const next = takeBest(here, counter)
     if (next.troubles >= here.troubles) break
     here = next
   }
-  const left = [...findings, ...checkSteps(scale, here.procedure)]
+  const left = [...findings, ...checkSteps(counter, here.procedure)]
   return { procedure: here.procedure, applied: here.applied, left }
 }
 
@@ -58,24 +58,24 @@ interface Try {
 }
 
 /** The best that one or two cures reach. */
-function takeBest(here: Try, scale: Scale): Try {
-  const first = listTries(here, scale)
+function takeBest(here: Try, counter: TroubleCounter): Try {
+  const first = listTries(here, counter)
   const done = first.find((one) => one.troubles === 0)
   if (done !== undefined) return done
-  let best = first.reduce((least, one) => (one.troubles < least.troubles ? one : least), here)
+  let best = first.reduce((fewest, one) => (one.troubles < fewest.troubles ? one : fewest), here)
   for (const one of first)
-    for (const second of listTries(one, scale)) {
+    for (const second of listTries(one, counter)) {
       if (second.troubles === 0) return second
       if (second.troubles < best.troubles) best = second
     }
   return best
 }
 
-function listTries(from: Try, scale: Scale): readonly Try[] {
-  const all = checkSteps(scale, from.procedure).flatMap((finding) => finding.cures ?? [])
+function listTries(from: Try, counter: TroubleCounter): readonly Try[] {
+  const all = checkSteps(counter, from.procedure).flatMap((finding) => finding.cures ?? [])
   const cures = new Map(all.map((cure) => [JSON.stringify(cure), cure]))
   return [...cures.values()].map((cure) => {
     const procedure = applyPatch(from.procedure, [cure]) as ProcedureDocument
-    return { procedure, applied: [...from.applied, cure], troubles: countTroubles(scale, procedure.steps) }
+    return { procedure, applied: [...from.applied, cure], troubles: countTroubles(counter, procedure.steps) }
   })
 }

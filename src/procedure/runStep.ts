@@ -2,13 +2,20 @@ import type { Severity } from '../base/index.js'
 import { ACTIONS } from './actions.js'
 import { EFFECTS } from './effects.js'
 import { findNeed, type NeedName } from './needs.js'
-import { findSite, type Location, locate, type Site, type StepSeed, type World } from './site.js'
-import type { Draft } from './state.js'
+import type { MutableState } from './state.js'
+import {
+  findStepContext,
+  type ProcedureContext,
+  placeStep,
+  type StepContext,
+  type StepDraft,
+  type StepPlace,
+} from './stepContext.js'
 
 export interface FailedNeed {
   readonly name: NeedName
   readonly severity: Severity
-  readonly mend: readonly StepSeed[]
+  readonly remedy: readonly StepDraft[]
 }
 
 /**
@@ -16,26 +23,26 @@ export interface FailedNeed {
  * gives one finding and not a tail of them.
  */
 export function runStep(
-  world: World,
-  state: Draft,
-  step: StepSeed,
-  location: Location = locate(world, step),
+  context: ProcedureContext,
+  state: MutableState,
+  step: StepDraft,
+  place: StepPlace = placeStep(context, step),
 ): readonly FailedNeed[] {
-  const site: Site = { ...location, state }
+  const stepContext: StepContext = { ...place, state }
   const row = ACTIONS[step.do]
   const failed: FailedNeed[] = []
   for (const name of row.needs) {
     const need = findNeed(name)
-    if (need.holds(site)) continue
-    const mend = need.mend(site)
-    failed.push({ name, severity: need.severity, mend })
-    if (need.assume !== undefined) need.assume(site)
-    else for (const seed of mend) change(findSite(world, state, seed))
+    if (need.holds(stepContext)) continue
+    const remedy = need.remedy(stepContext)
+    failed.push({ name, severity: need.severity, remedy })
+    if (need.assume !== undefined) need.assume(stepContext)
+    else for (const draft of remedy) change(findStepContext(context, state, draft))
   }
-  change(site)
+  change(stepContext)
   return failed
 }
 
-function change(site: Site): void {
-  for (const name of ACTIONS[site.step.do].changes) EFFECTS[name](site)
+function change(stepContext: StepContext): void {
+  for (const name of ACTIONS[stepContext.step.do].changes) EFFECTS[name](stepContext)
 }

@@ -1,8 +1,8 @@
 import type { Finding } from '../base/index.js'
 import { type ProcedureDocument, requireDocument, type SpecSheet } from '../spec/index.js'
-import { examineSteps, readWorld } from './examine.js'
+import { examineSteps, readContext } from './examine.js'
 import { startState } from './startState.js'
-import type { Draft, ProcedureState } from './state.js'
+import type { MutableState, ProcedureState } from './state.js'
 
 export interface Simulation {
   /** The machine as it comes in. */
@@ -37,10 +37,10 @@ export interface Simulation {
 export function simulateProcedure(procedure: ProcedureDocument, sheet: SpecSheet): Simulation {
   requireDocument('procedure', procedure, 'procedure')
   requireDocument('sheet', sheet, 'spec-sheet')
-  const { world, findings } = readWorld(procedure, sheet)
-  const start = startState(world.layout)
+  const { context, findings } = readContext(procedure, sheet)
+  const start = startState(context.layout)
   const states: ProcedureState[] = []
-  const troubles = examineSteps(sheet, world, procedure, (state) => states.push(copyState(state)))
+  const troubles = examineSteps(sheet, context, procedure, (state) => states.push(copyState(state)))
   return {
     start,
     states,
@@ -49,6 +49,6 @@ export function simulateProcedure(procedure: ProcedureDocument, sheet: SpecSheet
   }
 }
 
-function copyState(state: Draft): ProcedureState {
+function copyState(state: MutableState): ProcedureState {
   return structuredClone(state)
 }

@@ -1,9 +1,9 @@
 import { type Layout, stateKey } from './layout.js'
-import type { Draft } from './state.js'
+import type { MutableState } from './state.js'
 
 /** The machine as it comes in: nothing is known to be safe, every plug is tight, the oil is old. */
-export function startState(layout: Layout): Draft {
-  const state: Draft = {
+export function startState(layout: Layout): MutableState {
+  const state: MutableState = {
     manualRead: false,
     protectionWorn: false,
     ground: 'not known',

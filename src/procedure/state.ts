@@ -79,4 +79,4 @@ type Writable<T> = T extends readonly (infer Item)[]
     : T
 
 /** A state while the simulation writes on it. */
-export type Draft = Writable<ProcedureState>
+export type MutableState = Writable<ProcedureState>

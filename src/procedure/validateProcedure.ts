@@ -1,7 +1,7 @@
 import type { Finding } from '../base/index.js'
 import { type ProcedureDocument, requireDocument, type SpecSheet } from '../spec/index.js'
 import { checkSteps } from './checkSteps.js'
-import { readWorld } from './examine.js'
+import { readContext } from './examine.js'
 
 /** Steps run in search of cures: enough for every place in a list of a few hundred steps. */
 const EFFORT = 150_000
@@ -14,7 +14,7 @@ const EFFORT = 150_000
  * and so is everything that the services ask for and the last step leaves undone. A need is told once.
  * @param procedure The steps.
  * @param sheet The sheet that they point into.
- * @returns All findings, in the order of the steps. Those that one change to `/steps` would mend carry it as a cure.
+ * @returns All findings, in the order of the steps. Those that one change to `/steps` would remedy carry it as a cure.
  * All findings are told whatever the length; the search for cures ends after a bounded effort, the same every time.
  * @throws TypeError where the arguments are no parsed procedure and sheet.
  *
@@ -33,7 +33,7 @@ const EFFORT = 150_000
 export function validateProcedure(procedure: ProcedureDocument, sheet: SpecSheet): readonly Finding[] {
   requireDocument('procedure', procedure, 'procedure')
   requireDocument('sheet', sheet, 'spec-sheet')
-  const { world, findings } = readWorld(procedure, sheet)
-  const scale = { sheet, world, known: new Map(), effort: { left: EFFORT } }
-  return [...findings, ...checkSteps(scale, procedure)]
+  const { context, findings } = readContext(procedure, sheet)
+  const counter = { sheet, context, known: new Map(), effort: { left: EFFORT } }
+  return [...findings, ...checkSteps(counter, procedure)]
 }

@@ -1,6 +1,7 @@
-import type { OilJob } from '../jobs.js'
+import type { GearcaseInstance } from '../gearcaseInstance.js'
 import { type OpeningLayout, wheelMarkFor } from '../layout.js'
-import { gearcaseAt, openingAt, type Unit } from '../site.js'
+import type { OilJob } from '../listJobs.js'
+import { gearcaseAt, openingAt } from '../stepContext.js'
 import { closeCover, closeOpening } from './closePart.js'
 import { isOpen, type Writer, write, writeAt, writeOn } from './writer.js'
 
@@ -23,10 +24,15 @@ export function drainJob(writer: Writer, job: OilJob): void {
     crack(writer, fill, owner)
     writeAt(writer, 'nip by hand', fill, owner)
   }
-  for (const unit of job.units) drainUnit(writer, unit, owner, fill)
+  for (const unit of job.units) drainInstance(writer, unit, owner, fill)
 }
 
-function drainUnit(writer: Writer, unit: Unit, owner: Unit, fill: OpeningLayout): void {
+function drainInstance(
+  writer: Writer,
+  unit: GearcaseInstance,
+  owner: GearcaseInstance,
+  fill: OpeningLayout,
+): void {
   const way = unit.gearcase.emptying
   if (way === undefined) return
   const path = unit.gearcase.path
@@ -59,13 +65,13 @@ function drainUnit(writer: Writer, unit: Unit, owner: Unit, fill: OpeningLayout)
 }
 
 /** The opening cleaned around, loose and out, as far as it is not. */
-export function openUp(writer: Writer, opening: OpeningLayout, unit: Unit): void {
+export function openUp(writer: Writer, opening: OpeningLayout, unit: GearcaseInstance): void {
   if (isOpen(writer, opening, unit)) return
   if (openingAt(writer.state, opening, unit.instance).position === 'tight') crack(writer, opening, unit)
   writeAt(writer, 'take out', opening, unit)
 }
 
-function crack(writer: Writer, opening: OpeningLayout, unit: Unit): void {
+function crack(writer: Writer, opening: OpeningLayout, unit: GearcaseInstance): void {
   writeAt(writer, 'clean around', opening, unit)
   writeAt(writer, 'crack loose', opening, unit)
 }
@@ -73,7 +79,7 @@ function crack(writer: Writer, opening: OpeningLayout, unit: Unit): void {
 /** The wheel turned until this opening stands where it must; every plug of the gearcase goes in by hand first. */
 export function turnTo(
   writer: Writer,
-  unit: Unit,
+  unit: GearcaseInstance,
   opening: OpeningLayout,
   mark: ReturnType<typeof wheelMarkFor>,
 ): void {

@@ -1,7 +1,8 @@
-import type { OilJob } from '../jobs.js'
+import { findSharers } from '../gearcaseInstance.js'
 import { servesAs, wheelMarkFor } from '../layout.js'
+import type { OilJob } from '../listJobs.js'
 import { isLevelJudged } from '../needs/filling.js'
-import { coverAt, findSharers, gearcaseAt, openingAt } from '../site.js'
+import { coverAt, gearcaseAt, openingAt } from '../stepContext.js'
 import { closeOpening } from './closePart.js'
 import { openUp, turnTo } from './drainJob.js'
 import { isOpen, type Writer, writeAt, writeOn } from './writer.js'
@@ -62,7 +63,7 @@ function judgeLevel(writer: Writer, job: OilJob): void {
 }
 
 function waitForCures(writer: Writer, job: OilJob): void {
-  for (const unit of findSharers(writer.world.layout, job.owner))
+  for (const unit of findSharers(writer.context.layout, job.owner))
     for (const cover of unit.gearcase.covers) {
       const here = coverAt(writer.state, cover, unit.instance)
       if (cover.seal.cures && here.everOff && !here.cured)

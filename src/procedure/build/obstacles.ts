@@ -1,5 +1,5 @@
 import type { DocumentReference, Finding } from '../../base/index.js'
-import type { OilJob } from '../jobs.js'
+import type { OilJob } from '../listJobs.js'
 import { isLevelJudged } from '../needs/filling.js'
 import { checkPhase, isRaised, isRechecked } from './phases.js'
 

@@ -1,8 +1,8 @@
 import { joinPointer } from '../../base/index.js'
-import type { OilJob } from '../jobs.js'
+import type { GearcaseInstance } from '../gearcaseInstance.js'
 import { wheelMarkFor } from '../layout.js'
+import type { OilJob } from '../listJobs.js'
 import { isLevelJudged } from '../needs/filling.js'
-import type { Unit } from '../site.js'
 import { drainJob, turnTo } from './drainJob.js'
 import { checkJob, fillJob } from './fillJob.js'
 import { checkPhase, drainPhase, fillPhase, isRechecked, needsTurn, type Phase } from './phases.js'
@@ -111,11 +111,11 @@ function listSupports(writer: Writer, tasks: readonly Task[]): readonly string[]
       .filter((task) => task.phase === 'on stands')
       .flatMap((task) => task.job.units.flatMap((unit) => unit.gearcase.supports)),
   )
-  return [...writer.world.layout.axleOfSupport.keys()].filter((support) => wanted.has(support))
+  return [...writer.context.layout.axleOfSupport.keys()].filter((support) => wanted.has(support))
 }
 
 function chock(writer: Writer, supports: readonly string[]): void {
-  const { layout } = writer.world
+  const { layout } = writer.context
   const lifted = new Set(supports.map((support) => layout.axleOfSupport.get(support)))
   const [staying, ...others] = layout.axles.filter((axle) => !lifted.has(axle))
   const one = staying !== undefined && others.length === 0 && layout.axles.length > 1
@@ -134,9 +134,9 @@ function takeOffShields(writer: Writer, job: OilJob): void {
     if (writer.state.shields[shield] === 'on') write(writer, 'remove shield', shield)
 }
 
-function listShields(writer: Writer, units: readonly Unit[]): readonly string[] {
+function listShields(writer: Writer, units: readonly GearcaseInstance[]): readonly string[] {
   const wanted = new Set(units.flatMap((unit) => unit.gearcase.shields))
-  return [...writer.world.layout.shields.values()]
+  return [...writer.context.layout.shields.values()]
     .filter((shield) => wanted.has(shield.id) && shield.applies !== 'no')
     .map((shield) => shield.path)
 }

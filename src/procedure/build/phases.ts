@@ -1,5 +1,5 @@
-import type { OilJob } from '../jobs.js'
 import { wheelMarkFor } from '../layout.js'
+import type { OilJob } from '../listJobs.js'
 import { isLevelJudged } from '../needs/filling.js'
 
 /** When a piece of work is done: before the one lift, on the stands, or after the lift. */

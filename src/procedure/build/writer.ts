@@ -1,16 +1,17 @@
 import type { Action, Id, SpecSheet, Step } from '../../spec/index.js'
 import { ACTIONS } from '../actions.js'
 import { figuresOf } from '../figuresOf.js'
+import type { GearcaseInstance } from '../gearcaseInstance.js'
 import type { OpeningLayout } from '../layout.js'
 import { runStep } from '../runStep.js'
-import { gearcaseAt, openingAt, type StepSeed, type Unit, type World } from '../site.js'
 import { startState } from '../startState.js'
-import type { Draft } from '../state.js'
+import type { MutableState } from '../state.js'
+import { gearcaseAt, openingAt, type ProcedureContext, type StepDraft } from '../stepContext.js'
 
 /** Writes steps one after the other and keeps the state that they lead to, so that building asks it and never guesses. */
 export interface Writer {
-  readonly world: World
-  readonly state: Draft
+  readonly context: ProcedureContext
+  readonly state: MutableState
   readonly steps: Step[]
   readonly usedIds: Set<Id>
   /** Gearcases, with their instance, at which all work is done. */
@@ -20,14 +21,14 @@ export interface Writer {
   readonly notes: { readonly key: Id; readonly text: string; used: boolean }[]
 }
 
-export function startWriting(sheet: SpecSheet, world: World, services: readonly Id[]): Writer {
+export function startWriting(sheet: SpecSheet, context: ProcedureContext, services: readonly Id[]): Writer {
   const notes = services.flatMap((id) =>
     Object.entries(sheet.services[id]?.notes ?? {}).map(([key, text]) => ({ key, text, used: false })),
   )
   return {
     sheet,
-    world,
-    state: startState(world.layout),
+    context,
+    state: startState(context.layout),
     steps: [],
     usedIds: new Set(),
     finished: new Set(),
@@ -35,27 +36,32 @@ export function startWriting(sheet: SpecSheet, world: World, services: readonly 
   }
 }
 
-export function write(writer: Writer, action: Action, on?: string, at?: StepSeed['at']): void {
-  const seed: StepSeed = {
+export function write(writer: Writer, action: Action, on?: string, at?: StepDraft['at']): void {
+  const draft: StepDraft = {
     do: action,
     ...(on === undefined ? {} : { on }),
     ...(at === undefined || Object.keys(at).length === 0 ? {} : { at }),
   }
-  const id = nameStep(seed, writer.usedIds)
+  const id = nameStep(draft, writer.usedIds)
   writer.usedIds.add(id)
-  const values = figuresOf(writer.sheet, writer.world, seed)
+  const values = figuresOf(writer.sheet, writer.context, draft)
   const note = takeNote(writer, action, id)
-  runStep(writer.world, writer.state, seed)
+  runStep(writer.context, writer.state, draft)
   writer.steps.push({
     id,
-    ...seed,
+    ...draft,
     ...(Object.keys(values).length === 0 ? {} : { values }),
     ...(note === undefined ? {} : { note }),
   })
 }
 
 /** A step on an opening of this unit, with the wheel's position where the opening turns with it. */
-export function writeAt(writer: Writer, action: Action, opening: OpeningLayout, unit: Unit): void {
+export function writeAt(
+  writer: Writer,
+  action: Action,
+  opening: OpeningLayout,
+  unit: GearcaseInstance,
+): void {
   const turns = opening.opening.uses.some((use) => use.wheelMark !== undefined)
   const mark = gearcaseAt(writer.state, unit).wheelMark
   write(writer, action, opening.path, {
@@ -65,16 +71,16 @@ export function writeAt(writer: Writer, action: Action, opening: OpeningLayout, 
 }
 
 /** A step on any other part of this unit. */
-export function writeOn(writer: Writer, action: Action, on: string, unit: Unit): void {
+export function writeOn(writer: Writer, action: Action, on: string, unit: GearcaseInstance): void {
   write(writer, action, on, unit.instance === undefined ? {} : { instance: unit.instance })
 }
 
-export function isOpen(writer: Writer, opening: OpeningLayout, unit: Unit): boolean {
+export function isOpen(writer: Writer, opening: OpeningLayout, unit: GearcaseInstance): boolean {
   return openingAt(writer.state, opening, unit.instance).position === 'out'
 }
 
 /** `front-crack-fill`: gearcase, instance, what is done, to what; a number where that is not unique. */
-export function nameStep(step: StepSeed, used: ReadonlySet<Id>): Id {
+export function nameStep(step: StepDraft, used: ReadonlySet<Id>): Id {
   const tokens = (step.on ?? '').split('/').slice(1)
   const [room, owner, kind, part, ...rest] = tokens
   const short = ACTIONS[step.do].short

@@ -1,124 +1,116 @@
+import { findSharers, type GearcaseInstance } from '../gearcaseInstance.js'
 import type { GearcaseLayout } from '../layout.js'
 import type { Need } from '../need.js'
-import {
-  coverAt,
-  findSharers,
-  gearcaseAt,
-  openingAt,
-  ownerOf,
-  type Site,
-  type StepSeed,
-  type Unit,
-} from '../site.js'
+import { coverAt, gearcaseAt, openingAt, ownerOf, type StepContext, type StepDraft } from '../stepContext.js'
 
 /** New oil goes into an empty, closed gearcase, in the right amount, and the level is read when it stands still. */
 export const FILLING_NEEDS = {
   'not-drained': {
     severity: 'error',
-    holds: (site: Site) => listUndrained(site).length === 0,
-    mend: (site: Site) => listUndrained(site).flatMap(seedDrain),
-    assume: (site: Site) => {
-      for (const unit of listUndrained(site)) gearcaseAt(site.state, unit).oil = 'out'
-      if (site.state.usedOil === 'none') site.state.usedOil = 'in the pan'
+    holds: (context: StepContext) => listUndrained(context).length === 0,
+    remedy: (context: StepContext) => listUndrained(context).flatMap(draftDrain),
+    assume: (context: StepContext) => {
+      for (const unit of listUndrained(context)) gearcaseAt(context.state, unit).oil = 'out'
+      if (context.state.usedOil === 'none') context.state.usedOil = 'in the pan'
     },
   },
   'oil-not-looked-at': {
     severity: 'warning',
-    holds: (site: Site) => {
-      const owner = ownerOf(site)
-      return owner === undefined || gearcaseAt(site.state, owner).oilSeen
+    holds: (context: StepContext) => {
+      const owner = ownerOf(context)
+      return owner === undefined || gearcaseAt(context.state, owner).oilSeen
     },
-    mend: (site: Site) => seedOwner(site, 'inspect the oil'),
+    remedy: (context: StepContext) => draftAtOwner(context, 'inspect the oil'),
   },
   'oil-not-measured': {
     severity: 'error',
-    holds: (site: Site) => {
-      const owner = ownerOf(site)
-      return owner === undefined || gearcaseAt(site.state, owner).measured
+    holds: (context: StepContext) => {
+      const owner = ownerOf(context)
+      return owner === undefined || gearcaseAt(context.state, owner).measured
     },
-    mend: (site: Site) => seedOwner(site, 'measure the oil'),
+    remedy: (context: StepContext) => draftAtOwner(context, 'measure the oil'),
   },
   'additive-missing': {
     severity: 'error',
-    holds: (site: Site) => {
-      const owner = ownerOf(site)
-      return owner?.gearcase.additive !== 'always' || gearcaseAt(site.state, owner).additiveIn
+    holds: (context: StepContext) => {
+      const owner = ownerOf(context)
+      return owner?.gearcase.additive !== 'always' || gearcaseAt(context.state, owner).additiveIn
     },
-    mend: (site: Site) => seedOwner(site, 'add the additive'),
+    remedy: (context: StepContext) => draftAtOwner(context, 'add the additive'),
   },
   'drain-not-tightened': {
     severity: 'error',
-    holds: (site: Site) => listOpenDrains(site).length === 0,
-    mend: (site: Site) => listOpenDrains(site),
+    holds: (context: StepContext) => listOpenDrains(context).length === 0,
+    remedy: (context: StepContext) => listOpenDrains(context),
   },
   'cover-not-cured': {
     severity: 'error',
-    holds: (site: Site) => listUncured(site).length === 0,
-    mend: (site: Site) => listUncured(site),
+    holds: (context: StepContext) => listUncured(context).length === 0,
+    remedy: (context: StepContext) => listUncured(context),
   },
   'hose-not-waited-for': {
     severity: 'error',
-    holds: (site: Site) => {
-      const owner = ownerOf(site)
-      if (owner === undefined || gearcaseAt(site.state, owner).hoseEmpty) return true
-      const atFill = owner.gearcase.fillOpenings.some((fill) => fill.path === site.opening?.path)
-      return site.step.do !== 'check the level' && !atFill
+    holds: (context: StepContext) => {
+      const owner = ownerOf(context)
+      if (owner === undefined || gearcaseAt(context.state, owner).hoseEmpty) return true
+      const atFill = owner.gearcase.fillOpenings.some((fill) => fill.path === context.opening?.path)
+      return context.step.do !== 'check the level' && !atFill
     },
-    mend: (site: Site) => {
-      const owner = ownerOf(site)
+    remedy: (context: StepContext) => {
+      const owner = ownerOf(context)
       const fill = owner?.gearcase.fillOpening
       return fill === undefined ? [] : [at('wait for the hose', fill.path, owner?.instance)]
     },
   },
   'oil-not-settled': {
     severity: 'error',
-    holds: (site: Site) => {
-      const owner = ownerOf(site)
+    holds: (context: StepContext) => {
+      const owner = ownerOf(context)
       if (owner === undefined) return true
-      const waits = owner.gearcase.settles || gearcaseAt(site.state, owner).ranSinceFill
-      return !waits || site.state.settled || owner.gearcase.fill?.level?.engine === 'running'
+      const waits = owner.gearcase.settles || gearcaseAt(context.state, owner).ranSinceFill
+      return !waits || context.state.settled || owner.gearcase.fill?.level?.engine === 'running'
     },
-    mend: () => [{ do: 'let settle' }],
+    remedy: () => [{ do: 'let settle' }],
   },
   'level-not-checked': {
     severity: 'error',
-    holds: (site: Site) => {
-      const owner = ownerOf(site)
-      if (owner === undefined || !closesLevel(owner.gearcase, site.opening?.path)) return true
-      const here = gearcaseAt(site.state, owner)
-      if (here.levelChecked || !isLevelJudged(owner.gearcase, taskOf(site, owner))) return true
-      return here.oil !== 'new' && taskOf(site, owner) !== 'check'
+    holds: (context: StepContext) => {
+      const owner = ownerOf(context)
+      if (owner === undefined || !closesLevel(owner.gearcase, context.opening?.path)) return true
+      const here = gearcaseAt(context.state, owner)
+      if (here.levelChecked || !isLevelJudged(owner.gearcase, taskOf(context, owner))) return true
+      return here.oil !== 'new' && taskOf(context, owner) !== 'check'
     },
-    mend: (site: Site) => seedLevel(site, 'check the level'),
+    remedy: (context: StepContext) => draftAtLevel(context, 'check the level'),
   },
   'not-rechecked': {
     severity: 'error',
-    holds: (site: Site) => {
-      const owner = ownerOf(site)
-      if (owner === undefined || owner.gearcase.levelOpening?.path !== site.opening?.path) return true
-      const here = gearcaseAt(site.state, owner)
+    holds: (context: StepContext) => {
+      const owner = ownerOf(context)
+      if (owner === undefined || owner.gearcase.levelOpening?.path !== context.opening?.path) return true
+      const here = gearcaseAt(context.state, owner)
       return !isRecheckOpen(owner, here)
     },
-    mend: (site: Site) => seedLevel(site, 'check the level'),
-    assume: (site: Site) => {
-      const owner = ownerOf(site)
-      if (owner !== undefined) gearcaseAt(site.state, owner).levelCheckedSinceRun = true
+    remedy: (context: StepContext) => draftAtLevel(context, 'check the level'),
+    assume: (context: StepContext) => {
+      const owner = ownerOf(context)
+      if (owner !== undefined) gearcaseAt(context.state, owner).levelCheckedSinceRun = true
     },
   },
   'no-top-up': {
     severity: 'error',
-    holds: (site: Site) => {
-      const owner = ownerOf(site)
-      if (owner === undefined || owner.gearcase.levelOpening?.path !== site.opening?.path) return true
-      const here = gearcaseAt(site.state, owner)
+    holds: (context: StepContext) => {
+      const owner = ownerOf(context)
+      if (owner === undefined || owner.gearcase.levelOpening?.path !== context.opening?.path) return true
+      const here = gearcaseAt(context.state, owner)
       const rechecked =
         here.oil === 'new' &&
         here.levelCheckedSinceRun &&
         owner.gearcase.fill?.level?.recheckAfterRun === true
       return !rechecked || here.toppedUp
     },
-    mend: (site: Site) => {
-      const owner = ownerOf(site)
+    remedy: (context: StepContext) => {
+      const owner = ownerOf(context)
       const fill = owner?.gearcase.fillOpening
       return fill === undefined ? [] : [at('top up', fill.path, owner?.instance)]
     },
@@ -139,7 +131,7 @@ export function isLevelJudged(owner: GearcaseLayout, task: 'check' | 'change' | 
 
 /** New oil has been run through where the manual asks for a second look, and nobody has looked yet. */
 function isRecheckOpen(
-  owner: Unit,
+  owner: GearcaseInstance,
   here: { readonly oil: string; readonly ranSinceFill: boolean; readonly levelCheckedSinceRun: boolean },
 ): boolean {
   return (
@@ -151,77 +143,77 @@ function isRecheckOpen(
   )
 }
 
-export function taskOf(site: Site, owner: Unit): 'check' | 'change' | undefined {
-  return site.jobs.find(
+export function taskOf(context: StepContext, owner: GearcaseInstance): 'check' | 'change' | undefined {
+  return context.jobs.find(
     (job) => job.owner.gearcase.id === owner.gearcase.id && job.owner.instance === owner.instance,
   )?.task
 }
 
-export function at(action: StepSeed['do'], on: string, instance: string | undefined): StepSeed {
+export function at(action: StepDraft['do'], on: string, instance: string | undefined): StepDraft {
   return { do: action, on, ...(instance === undefined ? {} : { at: { instance } }) }
 }
 
 /** The step that lets this gearcase's oil out. */
-export function seedDrain({ gearcase, instance }: Unit): readonly StepSeed[] {
+export function draftDrain({ gearcase, instance }: GearcaseInstance): readonly StepDraft[] {
   const way = gearcase.emptying
   if (way === undefined) return []
   if (way.kind === 'cover') return [at('let drain', way.cover.path, instance)]
   return [at(way.kind === 'suction' ? 'suck out the oil' : 'let drain', way.opening.path, instance)]
 }
 
-function seedOwner(site: Site, action: StepSeed['do']): readonly StepSeed[] {
-  const owner = ownerOf(site)
+function draftAtOwner(context: StepContext, action: StepDraft['do']): readonly StepDraft[] {
+  const owner = ownerOf(context)
   return owner === undefined ? [] : [at(action, owner.gearcase.path, owner.instance)]
 }
 
-function seedLevel(site: Site, action: StepSeed['do']): readonly StepSeed[] {
-  const owner = ownerOf(site)
+function draftAtLevel(context: StepContext, action: StepDraft['do']): readonly StepDraft[] {
+  const owner = ownerOf(context)
   const level = owner?.gearcase.levelOpening
   return level === undefined ? [] : [at(action, level.path, owner?.instance)]
 }
 
 /** Gearcases that this pour would top up on old oil: the owner, and what the job empties with it. */
-function listUndrained(site: Site): readonly Unit[] {
-  const owner = ownerOf(site)
+function listUndrained(context: StepContext): readonly GearcaseInstance[] {
+  const owner = ownerOf(context)
   if (owner === undefined) return []
-  const job = site.jobs.find(
+  const job = context.jobs.find(
     (one) => one.owner.gearcase.id === owner.gearcase.id && one.owner.instance === owner.instance,
   )
-  return (job?.units ?? [owner]).filter((unit) => gearcaseAt(site.state, unit).oil === 'old')
+  return (job?.units ?? [owner]).filter((unit) => gearcaseAt(context.state, unit).oil === 'old')
 }
 
 /** Everything below the oil that was opened and is not tight; the fill and the level opening stay open. */
-function listOpenDrains(site: Site): readonly StepSeed[] {
-  const owner = ownerOf(site)
+function listOpenDrains(context: StepContext): readonly StepDraft[] {
+  const owner = ownerOf(context)
   if (owner === undefined) return []
   const stays = new Set([
     ...owner.gearcase.fillOpenings.map((one) => one.path),
     owner.gearcase.levelOpening?.path,
   ])
-  return findSharers(site.layout, owner).flatMap(({ gearcase, instance }) => [
+  return findSharers(context.layout, owner).flatMap(({ gearcase, instance }) => [
     ...gearcase.openings
       .filter((one) => !stays.has(one.path))
       .filter((one) => {
-        const here = openingAt(site.state, one, instance)
+        const here = openingAt(context.state, one, instance)
         return here.everCracked && here.position !== 'tight'
       })
       .map((one) => at('tighten', one.path, instance)),
     ...gearcase.covers
       .filter((one) => {
-        const here = coverAt(site.state, one, instance)
+        const here = coverAt(context.state, one, instance)
         return here.everOff && here.position !== 'tight'
       })
       .map((one) => at('tighten cover', one.path, instance)),
   ])
 }
 
-function listUncured(site: Site): readonly StepSeed[] {
-  const owner = ownerOf(site)
+function listUncured(context: StepContext): readonly StepDraft[] {
+  const owner = ownerOf(context)
   if (owner === undefined) return []
-  return findSharers(site.layout, owner).flatMap(({ gearcase, instance }) =>
+  return findSharers(context.layout, owner).flatMap(({ gearcase, instance }) =>
     gearcase.covers
       .filter((one) => {
-        const here = coverAt(site.state, one, instance)
+        const here = coverAt(context.state, one, instance)
         return one.seal.cures && here.everOff && !here.cured
       })
       .map((one) => at('wait for the cure', one.path, instance)),

@@ -1,170 +1,172 @@
 import type { OpeningRole, WheelMark } from '../../spec/index.js'
+import { findOwner } from '../gearcaseInstance.js'
 import { type OpeningLayout, servesAs, stateKey, wheelMarkFor } from '../layout.js'
 import type { Need } from '../need.js'
 import {
   coverAt,
-  findOwner,
   gearcaseAt,
+  gearcaseInstanceOf,
   openingAt,
   ownerOf,
-  type Site,
-  type StepSeed,
-  unitOf,
-} from '../site.js'
+  type StepContext,
+  type StepDraft,
+} from '../stepContext.js'
 
 /** Nothing is opened that could not be filled again, or that would spill or let dirt in. */
 export const OPENING_NEEDS = {
   'area-not-cleaned': {
     severity: 'error',
-    holds: (site: Site) => partAt(site)?.areaClean ?? true,
-    mend: (site: Site) => [seedHere(site, 'clean around')],
+    holds: (context: StepContext) => partAt(context)?.areaClean ?? true,
+    remedy: (context: StepContext) => [draftHere(context, 'clean around')],
   },
   'shield-in-the-way': {
     severity: 'error',
-    holds: (site: Site) => listShieldsOn(site).length === 0,
-    mend: (site: Site) => listShieldsOn(site).map((on) => ({ do: 'remove shield', on })),
+    holds: (context: StepContext) => listShieldsOn(context).length === 0,
+    remedy: (context: StepContext) => listShieldsOn(context).map((on) => ({ do: 'remove shield', on })),
   },
   'fill-not-cracked': {
     severity: 'error',
-    holds: (site: Site) => {
-      const fills = listOtherFills(site)
+    holds: (context: StepContext) => {
+      const fills = listOtherFills(context)
       return (
         fills.length === 0 ||
-        fills.some(({ opening, instance }) => openingAt(site.state, opening, instance).everCracked)
+        fills.some(({ opening, instance }) => openingAt(context.state, opening, instance).everCracked)
       )
     },
-    mend: (site: Site) => seedFill(site, 'crack loose'),
-    assume: (site: Site) => {
-      const [fill] = listOtherFills(site)
+    remedy: (context: StepContext) => draftAtFill(context, 'crack loose'),
+    assume: (context: StepContext) => {
+      const [fill] = listOtherFills(context)
       if (fill === undefined) return
-      const here = openingAt(site.state, fill.opening, fill.instance)
+      const here = openingAt(context.state, fill.opening, fill.instance)
       here.everCracked = true
       // Cracked and nipped: a fill plug that was forgotten is one mistake, not two.
       if (here.position === 'tight') here.position = 'nipped'
-      for (const seal of fill.opening.seals) site.state.seals[stateKey(seal.path, fill.instance)] = 'used'
+      for (const seal of fill.opening.seals) context.state.seals[stateKey(seal.path, fill.instance)] = 'used'
     },
   },
   'fill-not-nipped': {
     severity: 'error',
-    holds: (site: Site) =>
-      listOtherFills(site).every(
-        ({ opening, instance }) => openingAt(site.state, opening, instance).position !== 'cracked',
+    holds: (context: StepContext) =>
+      listOtherFills(context).every(
+        ({ opening, instance }) => openingAt(context.state, opening, instance).position !== 'cracked',
       ),
-    mend: (site: Site) => seedFill(site, 'nip by hand'),
+    remedy: (context: StepContext) => draftAtFill(context, 'nip by hand'),
   },
   'not-cracked': {
     severity: 'error',
-    holds: ({ state, opening, instance }: Site) =>
+    holds: ({ state, opening, instance }: StepContext) =>
       opening === undefined || openingAt(state, opening, instance).position !== 'tight',
-    mend: (site: Site) => [seedHere(site, 'crack loose')],
+    remedy: (context: StepContext) => [draftHere(context, 'crack loose')],
   },
   'no-pan': {
     severity: 'error',
-    holds: (site: Site) => {
-      const unit = unitOf(site)
-      return unit === undefined || !letsOilOut(site) || gearcaseAt(site.state, unit).panPlaced
+    holds: (context: StepContext) => {
+      const unit = gearcaseInstanceOf(context)
+      return unit === undefined || !letsOilOut(context) || gearcaseAt(context.state, unit).panPlaced
     },
-    mend: (site: Site) => [seedHere(site, 'place the pan')],
+    remedy: (context: StepContext) => [draftHere(context, 'place the pan')],
   },
   'opening-closed': {
     severity: 'error',
-    holds: (site: Site) => {
-      if (site.opening === undefined) return true
-      const method = ownerOf(site)?.gearcase.fill?.method
+    holds: (context: StepContext) => {
+      if (context.opening === undefined) return true
+      const method = ownerOf(context)?.gearcase.fill?.method
       if (
-        site.step.do === 'check the level' &&
+        context.step.do === 'check the level' &&
         method?.kind === 'sight glass' &&
-        method.opening === site.opening.id
+        method.opening === context.opening.id
       )
         return true
-      return openingAt(site.state, site.opening, site.instance).position === 'out'
+      return openingAt(context.state, context.opening, context.instance).position === 'out'
     },
-    mend: (site: Site) => [seedHere(site, 'take out')],
+    remedy: (context: StepContext) => [draftHere(context, 'take out')],
   },
   'drain-not-out': {
     severity: 'error',
-    holds: (site: Site) => isOut(site),
-    mend: (site: Site) => [seedHere(site, site.cover === undefined ? 'take out' : 'take off cover')],
+    holds: (context: StepContext) => isOut(context),
+    remedy: (context: StepContext) => [
+      draftHere(context, context.cover === undefined ? 'take out' : 'take off cover'),
+    ],
   },
   'not-taken-out': {
     severity: 'error',
-    holds: (site: Site) => isOut(site),
-    mend: (site: Site) => {
-      const on = site.cover?.path ?? site.opening?.path
-      const action = site.cover === undefined ? 'take out' : 'take off cover'
-      return on === undefined ? [] : [{ ...seedHere(site, action), on }]
+    holds: (context: StepContext) => isOut(context),
+    remedy: (context: StepContext) => {
+      const on = context.cover?.path ?? context.opening?.path
+      const action = context.cover === undefined ? 'take out' : 'take off cover'
+      return on === undefined ? [] : [{ ...draftHere(context, action), on }]
     },
   },
   'fill-not-vented': {
     severity: 'error',
-    holds: (site: Site) => {
-      const fills = listOtherFills(site)
+    holds: (context: StepContext) => {
+      const fills = listOtherFills(context)
       return (
         fills.length === 0 ||
-        fills.some(({ opening, instance }) => openingAt(site.state, opening, instance).position === 'out')
+        fills.some(({ opening, instance }) => openingAt(context.state, opening, instance).position === 'out')
       )
     },
-    mend: (site: Site) => seedFill(site, 'take out'),
+    remedy: (context: StepContext) => draftAtFill(context, 'take out'),
   },
   'oil-not-warm': {
     severity: 'error',
-    holds: ({ state }: Site) => state.oilWarm,
-    mend: () => [{ do: 'warm the oil' }],
-    assume: ({ state }: Site) => {
+    holds: ({ state }: StepContext) => state.oilWarm,
+    remedy: () => [{ do: 'warm the oil' }],
+    assume: ({ state }: StepContext) => {
       state.oilWarm = true
     },
   },
   'breather-not-cleared': {
     severity: 'error',
-    holds: (site: Site) => {
-      const unit = unitOf(site)
+    holds: (context: StepContext) => {
+      const unit = gearcaseInstanceOf(context)
       return (
         unit === undefined ||
         unit.gearcase.gearcase.breather === undefined ||
-        gearcaseAt(site.state, unit).breatherClear
+        gearcaseAt(context.state, unit).breatherClear
       )
     },
-    mend: (site: Site) =>
-      site.gearcase === undefined
+    remedy: (context: StepContext) =>
+      context.gearcase === undefined
         ? []
-        : [{ ...seedHere(site, 'clear the breather'), on: site.gearcase.path }],
+        : [{ ...draftHere(context, 'clear the breather'), on: context.gearcase.path }],
   },
   'wrong-wheel-mark': {
     severity: 'error',
-    holds: (site: Site) => {
-      const unit = unitOf(site)
-      const wanted = wantedMarks(site)
+    holds: (context: StepContext) => {
+      const unit = gearcaseInstanceOf(context)
+      const wanted = wantedMarks(context)
       if (unit === undefined || wanted.length === 0) return true
-      return wanted.some((mark) => mark === gearcaseAt(site.state, unit).wheelMark)
+      return wanted.some((mark) => mark === gearcaseAt(context.state, unit).wheelMark)
     },
-    mend: (site: Site) =>
-      wantedMarks(site)
+    remedy: (context: StepContext) =>
+      wantedMarks(context)
         .slice(0, 1)
         .map((wheelMark) => ({
           do: 'turn the wheel',
-          ...(site.opening === undefined ? {} : { on: site.opening.path }),
-          at: { ...(site.instance === undefined ? {} : { instance: site.instance }), wheelMark },
+          ...(context.opening === undefined ? {} : { on: context.opening.path }),
+          at: { ...(context.instance === undefined ? {} : { instance: context.instance }), wheelMark },
         })),
   },
 } satisfies Readonly<Record<string, Need>>
 
-export function partAt(site: Site) {
-  if (site.opening !== undefined) return openingAt(site.state, site.opening, site.instance)
-  if (site.cover !== undefined) return coverAt(site.state, site.cover, site.instance)
+export function partAt(context: StepContext) {
+  if (context.opening !== undefined) return openingAt(context.state, context.opening, context.instance)
+  if (context.cover !== undefined) return coverAt(context.state, context.cover, context.instance)
   return undefined
 }
 
 /** The same part and instance with another action; wheel marks stay behind. */
-export function seedHere(site: Site, action: StepSeed['do']): StepSeed {
+export function draftHere(context: StepContext, action: StepDraft['do']): StepDraft {
   return {
     do: action,
-    ...(site.step.on === undefined ? {} : { on: site.step.on }),
-    ...(site.instance === undefined ? {} : { at: { instance: site.instance } }),
+    ...(context.step.on === undefined ? {} : { on: context.step.on }),
+    ...(context.instance === undefined ? {} : { at: { instance: context.instance } }),
   }
 }
 
-function isOut(site: Site): boolean {
-  const here = partAt(site)
+function isOut(context: StepContext): boolean {
+  const here = partAt(context)
   return here === undefined || here.position === 'out' || here.position === 'off'
 }
 
@@ -173,9 +175,9 @@ function isOut(site: Site): boolean {
  * space's sole fill opening, where the oil is out already, or where the part lets none out.
  */
 function listOtherFills(
-  site: Site,
+  context: StepContext,
 ): readonly { readonly opening: OpeningLayout; readonly instance: string | undefined }[] {
-  const { gearcase, instance, opening, cover, layout, state } = site
+  const { gearcase, instance, opening, cover, layout, state } = context
   if (gearcase === undefined) return []
   const drains =
     cover !== undefined ||
@@ -189,8 +191,8 @@ function listOtherFills(
     .map((fill) => ({ opening: fill, instance: owner.instance }))
 }
 
-function seedFill(site: Site, action: StepSeed['do']): readonly StepSeed[] {
-  const [fill] = listOtherFills(site)
+function draftAtFill(context: StepContext, action: StepDraft['do']): readonly StepDraft[] {
+  const [fill] = listOtherFills(context)
   if (fill === undefined) return []
   return [
     {
@@ -201,31 +203,32 @@ function seedFill(site: Site, action: StepSeed['do']): readonly StepSeed[] {
   ]
 }
 
-function letsOilOut(site: Site): boolean {
-  const { gearcase, opening, cover } = site
-  if (cover !== undefined || site.step.do === 'suck out the oil') return true
+function letsOilOut(context: StepContext): boolean {
+  const { gearcase, opening, cover } = context
+  if (cover !== undefined || context.step.do === 'suck out the oil') return true
   if (gearcase === undefined || opening === undefined) return false
   if (servesAs(opening, 'drain')) return true
   if (gearcase.emptying?.kind === 'drain plug' && gearcase.emptying.opening.id === opening.id) return true
   return (
-    ownerOf(site)?.gearcase.fill?.method.kind === 'to level hole' && gearcase.levelOpening?.id === opening.id
+    ownerOf(context)?.gearcase.fill?.method.kind === 'to level hole' &&
+    gearcase.levelOpening?.id === opening.id
   )
 }
 
-const ROLES: Readonly<Partial<Record<StepSeed['do'], readonly OpeningRole[]>>> = {
+const ROLES: Readonly<Partial<Record<StepDraft['do'], readonly OpeningRole[]>>> = {
   'let drain': ['drain'],
   'pour the oil': ['fill'],
   'check the level': ['level'],
   'top up': ['level', 'fill'],
 }
 
-function wantedMarks(site: Site): readonly WheelMark[] {
-  const { opening, step } = site
+function wantedMarks(context: StepContext): readonly WheelMark[] {
+  const { opening, step } = context
   if (opening === undefined) return []
   return (ROLES[step.do] ?? []).flatMap((role) => wheelMarkFor(opening, role) ?? [])
 }
 
-function listShieldsOn({ gearcase, layout, state }: Site): readonly string[] {
+function listShieldsOn({ gearcase, layout, state }: StepContext): readonly string[] {
   return [...layout.shields.values()]
     .filter((shield) => shield.applies !== 'no' && gearcase?.shields.includes(shield.id) === true)
     .filter((shield) => state.shields[shield.path] === 'on')

@@ -1,14 +1,14 @@
 import { type DocumentReference, type Finding, joinPointer } from '../base/index.js'
 import { type Id, type Identity, judgePart, type ServiceOnPart, type SpecSheet } from '../spec/index.js'
+import { findOwner, type GearcaseInstance } from './gearcaseInstance.js'
 import type { Layout } from './layout.js'
-import { findOwner, type Unit } from './site.js'
 
 /** What is to be done to one oil space: the owner's, with every gearcase that is emptied for it. */
 export interface OilJob {
-  readonly owner: Unit
+  readonly owner: GearcaseInstance
   readonly task: 'check' | 'change'
   /** The owner first, then gearcases that share its oil and have a way out of their own. */
-  readonly units: readonly Unit[]
+  readonly units: readonly GearcaseInstance[]
   readonly services: readonly Id[]
 }
 
@@ -30,7 +30,10 @@ export function listJobs(
   only?: readonly ServiceOnPart[],
 ): JobList {
   const findings: Finding[] = []
-  const jobs = new Map<string, { owner: Unit; task: OilJob['task']; units: Unit[]; services: Id[] }>()
+  const jobs = new Map<
+    string,
+    { owner: GearcaseInstance; task: OilJob['task']; units: GearcaseInstance[]; services: Id[] }
+  >()
   const order = [...layout.gearcases.keys()]
   const meant = new Set<ServiceOnPart>()
   for (const [place, id] of services.entries()) {
@@ -101,7 +104,7 @@ export function listJobs(
 }
 
 /** A gearcase without a way of its own to say so goes with the one whose oil it shares. */
-function isMeant(one: ServiceOnPart, service: Id, units: readonly Unit[]): boolean {
+function isMeant(one: ServiceOnPart, service: Id, units: readonly GearcaseInstance[]): boolean {
   return (
     one.service === service &&
     units.some(

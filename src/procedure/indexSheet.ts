@@ -24,7 +24,7 @@ import type {
 import { servesAs } from './layout.js'
 
 /** Lays the sheet out as this one machine has it, for building and checking an order of work. */
-export function layOutSheet(sheet: SpecSheet, identity: Identity): Layout {
+export function indexSheet(sheet: SpecSheet, identity: Identity): Layout {
   const findings: Finding[] = []
   const judge = (path: JsonPointer, name: string): Applies => {
     const judged = judgePart(sheet, identity, path)
@@ -45,7 +45,7 @@ export function layOutSheet(sheet: SpecSheet, identity: Identity): Layout {
   }
   const gearcases = new Map<Id, GearcaseLayout>()
   for (const id of Object.keys(sheet.gearcases)) {
-    const laid = layOutGearcase(sheet, identity, id, judge)
+    const laid = indexGearcase(sheet, identity, id, judge)
     if (laid !== undefined) gearcases.set(id, laid)
   }
   const supports = Object.entries(sheet.machine.supports)
@@ -59,7 +59,7 @@ export function layOutSheet(sheet: SpecSheet, identity: Identity): Layout {
   }
 }
 
-function layOutGearcase(
+function indexGearcase(
   sheet: SpecSheet,
   identity: Identity,
   id: Id,
@@ -75,7 +75,7 @@ function layOutGearcase(
       path: joinPointer(['gearcases', id, 'openings', openingId]),
       opening,
       applies: judge(joinPointer(['gearcases', id, 'openings', openingId]), opening.name),
-      seals: layOutSeals(sheet, identity, id, openingId, opening),
+      seals: indexSeals(sheet, identity, id, openingId, opening),
     }),
   )
   const covers = Object.entries(gearcase.covers ?? {}).map(([coverId, cover]): CoverLayout => {
@@ -85,7 +85,7 @@ function layOutGearcase(
       path: coverPath,
       cover,
       applies: judge(coverPath, cover.name),
-      seal: layOutSeal(sheet, identity, `${coverPath}/seal`),
+      seal: indexSeal(sheet, identity, `${coverPath}/seal`),
     }
   })
   const space = gearcase.oilSpace
@@ -113,7 +113,7 @@ function layOutGearcase(
     ...(fillOpening === undefined ? {} : { fillOpening }),
     ...(levelOpening === undefined ? {} : { levelOpening }),
     ...(emptying === undefined ? {} : { emptying }),
-    additive: own === undefined ? 'never' : judgeAdditive(sheet, identity, id),
+    additive: own === undefined ? 'never' : readAdditive(sheet, identity, id),
     settles: settle !== undefined && settle.kind !== 'not stated',
     supports:
       gearcase.access.kind === 'raised'
@@ -141,7 +141,7 @@ function chooseEmptying(
   return undefined
 }
 
-function layOutSeals(
+function indexSeals(
   sheet: SpecSheet,
   identity: Identity,
   gearcase: Id,
@@ -149,11 +149,11 @@ function layOutSeals(
   opening: Opening,
 ): readonly SealLayout[] {
   return opening.seals.map((_seal, place) =>
-    layOutSeal(sheet, identity, joinPointer(['gearcases', gearcase, 'openings', openingId, 'seals', place])),
+    indexSeal(sheet, identity, joinPointer(['gearcases', gearcase, 'openings', openingId, 'seals', place])),
   )
 }
 
-function layOutSeal(sheet: SpecSheet, identity: Identity, path: JsonPointer): SealLayout {
+function indexSeal(sheet: SpecSheet, identity: Identity, path: JsonPointer): SealLayout {
   const resolved = resolveLeaf(sheet, identity, 'seal', path)
   if (resolved.kind === 'not stated') return { path, treatment: 'inspect', cures: false }
   const candidates: readonly Seal[] =
@@ -181,7 +181,7 @@ function treatSeal(seal: Seal): SealTreatment {
   }
 }
 
-function judgeAdditive(sheet: SpecSheet, identity: Identity, id: Id): GearcaseLayout['additive'] {
+function readAdditive(sheet: SpecSheet, identity: Identity, id: Id): GearcaseLayout['additive'] {
   const resolved = resolveLeaf(sheet, identity, 'oils', joinPointer(['gearcases', id, 'oilSpace', 'oils']))
   if (resolved.kind === 'not stated') return 'never'
   const lists: readonly Oils[] =
