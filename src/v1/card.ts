@@ -17,11 +17,9 @@ export {
   type PlateRow,
   renderHtml,
   renderMarkdown,
-  renderShortCard,
   renderText,
   renderWebVtt,
   type Span,
   type SpanTone,
-  shortenCard,
   type TorqueScale,
 } from '../card/index.js'

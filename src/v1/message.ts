@@ -3,7 +3,6 @@ export {
   type CardSectionId,
   type CardWords,
   type Catalogue,
-  cleanText,
   explain,
   renderMessage,
   type Say,

@@ -1,6 +1,7 @@
 import { Bench } from 'tinybench'
+import { viscosityIndex } from '../../src/oil/viscosityIndex.js'
 import { chooseContainers, chooseVessel, type PourQuestion, pourTime } from '../../src/v1/fill.js'
-import { oilMeets, viscosityAt, viscosityIndex } from '../../src/v1/oil.js'
+import { oilMeets, viscosityAt } from '../../src/v1/oil.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' }) as const
 const mm2 = (value: number) => ({ value, unit: 'mm2/s' }) as const

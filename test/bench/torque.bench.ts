@@ -1,6 +1,7 @@
 import { Bench } from 'tinybench'
 import type { TorqueWrench } from '../../src/spec/toolbox.js'
-import { adaptorSetting, checkWrench, chooseWrenches, findTorqueSlip } from '../../src/v1/torque.js'
+import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
+import { adaptorSetting, checkWrench, chooseWrenches } from '../../src/v1/torque.js'
 
 const BY_2017 = { edition: '2017' } as const
 

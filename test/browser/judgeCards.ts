@@ -1,7 +1,8 @@
 import { existsSync } from 'node:fs'
 import { type Browser, chromium } from 'playwright-core'
+import { renderShortCard } from '../../src/card/renderShortCard.js'
 import { en } from '../../src/message/en/index.js'
-import { cardModel, renderHtml, renderShortCard } from '../../src/v1/card.js'
+import { cardModel, renderHtml } from '../../src/v1/card.js'
 import { planExamples } from '../card/planExamples.js'
 import { PLAN_WITHOUT_VARIANT } from '../card/skarnfellPlan.js'
 

@@ -1,9 +1,14 @@
 import fc from 'fast-check'
 import { Temporal } from 'temporal-polyfill'
 import { describe, expect, test } from 'vitest'
+import { addDays } from '../../src/calendar/addDays.js'
+import { compareDates } from '../../src/calendar/compareDates.js'
 import { dateOfDay } from '../../src/calendar/dateOfDay.js'
 import { dayNumberOf, FIRST_DAY, LAST_DAY } from '../../src/calendar/dayNumberOf.js'
-import { addDays, addPeriod, compareDates, daysBetween, isDate, parsePeriod } from '../../src/v1/calendar.js'
+import { daysBetween } from '../../src/calendar/daysBetween.js'
+import { isDate } from '../../src/calendar/isDate.js'
+import { parsePeriod } from '../../src/calendar/parsePeriod.js'
+import { addPeriod } from '../../src/v1/calendar.js'
 import {
   ADDITIONS,
   DAY_COUNTS,

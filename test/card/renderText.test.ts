@@ -1,8 +1,9 @@
 import { fc, test } from '@fast-check/vitest'
 import { describe, expect, it } from 'vitest'
+import { shortenCard } from '../../src/card/shortenCard.js'
 import { wrapText } from '../../src/card/wrapText.js'
 import { en } from '../../src/message/en/index.js'
-import { cardModel, renderText, shortenCard } from '../../src/v1/card.js'
+import { cardModel, renderText } from '../../src/v1/card.js'
 import { HOSTILE_NAMES, withHostileNames } from './hostilePlan.js'
 import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
 

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { renderShortCard } from '../../src/card/renderShortCard.js'
+import { shortenCard } from '../../src/card/shortenCard.js'
 import { en } from '../../src/message/en/index.js'
-import { cardModel, renderShortCard, shortenCard } from '../../src/v1/card.js'
+import { cardModel } from '../../src/v1/card.js'
 import { planExample } from '../support/planExample.js'
 
 describe('the short card', () => {

@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { judgeDrained } from '../../src/fill/judgeDrained.js'
 import type { SpecValue } from '../../src/spec/leaf.js'
 import type { FillMethod } from '../../src/spec/specSheet.js'
-import { judgeDrained, judgeRefill } from '../../src/v1/fill.js'
+import { judgeRefill } from '../../src/v1/fill.js'
 import { law } from '../support/law.js'
 
 type Volume = SpecValue<'L' | 'mL' | 'qt_us'>

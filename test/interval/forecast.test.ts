@@ -1,12 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { addDays } from '../../src/v1/calendar.js'
-import {
-  type ForecastOptions,
-  type ForecastQuestion,
-  fitTheilSen,
-  forecastDue,
-} from '../../src/v1/interval/meters.js'
+import { addDays } from '../../src/calendar/addDays.js'
+import { fitTheilSen } from '../../src/interval/fitTheilSen.js'
+import { type ForecastOptions, type ForecastQuestion, forecastDue } from '../../src/v1/interval/meters.js'
 import { SEN_1968, SMALL } from '../published/sen1968.js'
 import { law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { DUE_STATES, type DueListEntry, listDueByDay } from '../../src/v1/interval/fleet.js'
+import { type DueListEntry, listDueByDay } from '../../src/interval/listDueByDay.js'
+import { DUE_STATES } from '../../src/v1/interval/fleet.js'
 import { law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'
 

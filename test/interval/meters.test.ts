@@ -1,12 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { countBetweenSignals } from '../../src/interval/countBetweenSignals.js'
+import { decodeMeterSignal } from '../../src/interval/decodeMeterSignal.js'
 import { meterCount } from '../../src/interval/meterCount.js'
-import {
-  countBetweenSignals,
-  decodeMeterSignal,
-  type MeterSignal,
-  readMeters,
-} from '../../src/v1/interval/meters.js'
+import type { MeterSignal } from '../../src/interval/meterSignal.js'
+import { readMeters } from '../../src/v1/interval/meters.js'
 import type { MachineLog } from '../../src/v1/spec.js'
 import { SIGNAL_MAXIMA } from '../published/meterSignals.js'
 import { law } from '../support/law.js'

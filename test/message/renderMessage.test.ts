@@ -1,8 +1,9 @@
 import { fc, test } from '@fast-check/vitest'
 import { describe, expect, it } from 'vitest'
 import type { Params } from '../../src/base/finding.js'
+import { cleanText } from '../../src/message/cleanText.js'
 import { en } from '../../src/message/en/index.js'
-import { cleanText, renderMessage } from '../../src/v1/message.js'
+import { renderMessage } from '../../src/v1/message.js'
 
 const CODES = Object.keys(en.texts)
 /** What must never reach a reader: controls, direction marks and overrides, invisible and private characters. */

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { chooseOilChoice } from '../../src/oil/chooseOilChoice.js'
+import { holdsAtAmbient } from '../../src/oil/holdsAtAmbient.js'
 import type { GradeOil, StatedValue } from '../../src/spec/leaf.js'
-import { chooseOilChoice, holdsAtAmbient } from '../../src/v1/oil.js'
 import { law } from '../support/law.js'
 
 type Band = StatedValue<'degC' | 'degF' | 'K'>

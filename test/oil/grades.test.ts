@@ -1,6 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { GRADE_EDITIONS, type GradeSystem, gradeBand, isWithinGrade, parseGrade } from '../../src/v1/oil.js'
+import { gradeBand } from '../../src/oil/gradeBand.js'
+import { GRADE_EDITIONS } from '../../src/oil/gradeTables.js'
+import { isWithinGrade } from '../../src/oil/isWithinGrade.js'
+import { parseGrade } from '../../src/oil/parseGrade.js'
+import type { GradeSystem } from '../../src/v1/oil.js'
 import { ISO_3448, J300, J306_2005, J306_2019, J306_BEFORE_2005 } from '../published/oilGrades.js'
 import { law } from '../support/law.js'
 

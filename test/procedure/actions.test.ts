@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest'
 import { procedureTexts } from '../../src/message/en/procedure.js'
 import { stepTexts } from '../../src/message/en/steps.js'
+import { findCautions } from '../../src/procedure/findCautions.js'
 import { findNeed } from '../../src/procedure/needs.js'
-import { ACTIONS, buildProcedure, findCautions } from '../../src/v1/procedure.js'
+import { ACTIONS, buildProcedure } from '../../src/v1/procedure.js'
 import type { Step } from '../../src/v1/spec.js'
 import { build, makeCase, makeOpening, makeSheet, SEALANT, TURNS, varietySheet } from './sheets.js'
 

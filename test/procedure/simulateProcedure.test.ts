@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { simulateProcedure } from '../../src/v1/procedure.js'
+import { simulateProcedure } from '../../src/procedure/simulateProcedure.js'
 import { law } from '../support/law.js'
 import { build, sharedSheet, varietySheet, visitArbitrary } from './sheets.js'
 

@@ -1,17 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import {
-  compareFigures,
-  compareQuantities,
-  convertFigure,
-  figureToNumber,
-  isFigure,
-  isUnit,
-  measureOf,
-  UNITS_BY_MEASURE,
-  type Unit,
-  unitSymbol,
-} from '../../src/v1/quantity.js'
+import { compareFigures } from '../../src/quantity/compareFigures.js'
+import { compareQuantities } from '../../src/quantity/compareQuantities.js'
+import { convertFigure } from '../../src/quantity/convertFigure.js'
+import { figureToNumber } from '../../src/quantity/figureToNumber.js'
+import { isFigure } from '../../src/quantity/isFigure.js'
+import { isUnit } from '../../src/quantity/isUnit.js'
+import { measureOf } from '../../src/quantity/measureOf.js'
+import { UNITS_BY_MEASURE } from '../../src/quantity/unit.js'
+import { unitSymbol } from '../../src/quantity/unitSymbol.js'
+import type { Unit } from '../../src/v1/quantity.js'
 import { law } from '../support/law.js'
 import { anyFigure } from './support/anyBand.js'
 import { allPairs, exactDecimal, exactDouble, exactResult } from './support/exactOracle.js'

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { formatNumber } from '../../src/quantity/formatNumber.js'
 import {
-  formatNumber,
   formatQuantity,
   type NumberDigits,
   type NumberMarks,

@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { describe, expect, it } from 'vitest'
-import { convertFigure, type Unit } from '../../src/v1/quantity.js'
+import { convertFigure } from '../../src/quantity/convertFigure.js'
+import type { Unit } from '../../src/v1/quantity.js'
 import { allPairs, isLinear } from './support/exactOracle.js'
 
 /** Our units in the words of GNU units 2.22 (definitions 3.15). A unit that it does not know is left out. */

@@ -1,13 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { measureOf } from '../../src/quantity/measureOf.js'
+import { UNITS_BY_MEASURE } from '../../src/quantity/unit.js'
 import {
   formatQuantity,
-  measureOf,
   type NumberMarks,
   type PrintedBand,
   parseQuantity,
   type ReadingOptions,
-  UNITS_BY_MEASURE,
   type Unit,
 } from '../../src/v1/quantity.js'
 import { UNIT_TEXTS } from '../published/unitTexts.js'

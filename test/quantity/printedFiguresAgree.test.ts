@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type PrintedBand, printedFiguresAgree, type Unit } from '../../src/v1/quantity.js'
+import { printedFiguresAgree } from '../../src/quantity/printedFiguresAgree.js'
+import type { PrintedBand, Unit } from '../../src/v1/quantity.js'
 import { law } from '../support/law.js'
 import { anyBand } from './support/anyBand.js'
 import { exactDecimal, exactResult, type Fraction } from './support/exactOracle.js'

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
-import { UNITS_BY_MEASURE } from '../../src/v1/quantity.js'
+import { UNITS_BY_MEASURE } from '../../src/quantity/unit.js'
 import { UNIT_TEXTS } from '../published/unitTexts.js'
 import { otherTables } from './support/otherTables.js'
 import { readingPage, unitsPage } from './support/quantityDocs.js'

@@ -1,13 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import {
-  measureOf,
-  type PrintedBand,
-  printedFiguresAgree,
-  secondUnit,
-  UNITS_BY_MEASURE,
-  type Unit,
-} from '../../src/v1/quantity.js'
+import { measureOf } from '../../src/quantity/measureOf.js'
+import { printedFiguresAgree } from '../../src/quantity/printedFiguresAgree.js'
+import { UNITS_BY_MEASURE } from '../../src/quantity/unit.js'
+import { type PrintedBand, secondUnit, type Unit } from '../../src/v1/quantity.js'
 import { cases, law } from '../support/law.js'
 import { anyBand, anyFigure } from './support/anyBand.js'
 import { exactDecimal, exactResult, type Fraction } from './support/exactOracle.js'

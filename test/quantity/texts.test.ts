@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest'
 import type { Reason } from '../../src/base/finding.js'
 import { en } from '../../src/message/en/index.js'
 import { quantityTexts } from '../../src/message/en/quantity.js'
+import { printedFiguresAgree } from '../../src/quantity/printedFiguresAgree.js'
 import { renderMessage } from '../../src/v1/message.js'
-import { type PrintedBand, parseQuantity, printedFiguresAgree, type Unit } from '../../src/v1/quantity.js'
+import { type PrintedBand, parseQuantity, type Unit } from '../../src/v1/quantity.js'
 import { UNIT_TEXTS } from '../published/unitTexts.js'
 
 const nominal = (value: string, unit: Unit): PrintedBand => ({ kind: 'nominal', value, unit })

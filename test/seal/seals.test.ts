@@ -1,6 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { isSameSeal } from '../../src/seal/isSameSeal.js'
+import { matchStockSeals } from '../../src/seal/matchStockSeals.js'
+import { type OpenedPart, type SealTask, sealsToReplace } from '../../src/seal/sealsToReplace.js'
 import type {
   BondedSeal,
   CrushWasher,
@@ -11,7 +13,6 @@ import type {
   ThreadSealant,
 } from '../../src/spec/leaf.js'
 import type { StockSeal } from '../../src/spec/stock.js'
-import { matchStockSeals, type OpenedPart, type SealTask, sealsToReplace } from '../../src/v1/seal.js'
 import { law } from '../support/law.js'
 
 const washer: CrushWasher = {

@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { materialSuits } from '../../src/seal/materialSuits.js'
 import type { CrushWasher, Elastomer } from '../../src/spec/leaf.js'
-import { checkORing, checkWasherFit, materialSuits } from '../../src/v1/seal.js'
-import { parseThread } from '../../src/v1/thread.js'
+import { parseThread } from '../../src/thread/parseThread.js'
+import { checkORing, checkWasherFit } from '../../src/v1/seal.js'
 import { AS568, DIN_7603, ELASTOMERS } from '../published/seals.js'
 import { law } from '../support/law.js'
 

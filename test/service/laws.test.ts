@@ -1,15 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
+import { applyPatch } from '../../src/base/applyPatch.js'
+import { readPointer } from '../../src/base/readPointer.js'
+import { leaveStock } from '../../src/service/leaveStock.js'
 import { convert } from '../../src/v1/quantity.js'
-import { leaveStock, planVisit, type VisitPlan, type VisitRequest } from '../../src/v1/service.js'
-import {
-  applyPatch,
-  type Id,
-  parseDocument,
-  readPointer,
-  type SpecSheet,
-  type Stock,
-} from '../../src/v1/spec.js'
+import { planVisit, type VisitPlan, type VisitRequest } from '../../src/v1/service.js'
+import { type Id, parseDocument, type SpecSheet, type Stock } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { planExample, requestExample, TODAY } from '../support/planExample.js'
 

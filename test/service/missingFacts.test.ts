@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
+import { applyPatch } from '../../src/base/applyPatch.js'
 import { en } from '../../src/message/en/index.js'
 import { cardModel, renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
 import { renderMessage } from '../../src/v1/message.js'
 import { planVisit } from '../../src/v1/service.js'
 import type { SpecSheet } from '../../src/v1/spec.js'
-import { applyPatch } from '../../src/v1/spec.js'
 import { planExample, requestExample } from '../support/planExample.js'
 
 const DRAIN = '/gearcases/front/openings/drain/tightening'

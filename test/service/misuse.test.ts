@@ -1,14 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import {
-  checkRecord,
-  groupKits,
-  kitContents,
-  leaveStock,
-  listDue,
-  listVariantDifferences,
-  orderList,
-  planVisit,
-} from '../../src/v1/service.js'
+import { groupKits } from '../../src/service/groupKits.js'
+import { leaveStock } from '../../src/service/leaveStock.js'
+import { listVariantDifferences } from '../../src/service/listVariantDifferences.js'
+import { checkRecord, kitContents, listDue, orderList, planVisit } from '../../src/v1/service.js'
 import { planExample, requestExample } from '../support/planExample.js'
 
 /** What a caller without types can hand over. */

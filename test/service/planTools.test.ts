@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { applyPatch } from '../../src/base/applyPatch.js'
 import { kitContents, planVisit } from '../../src/v1/service.js'
 import type { FunnelAndHose, Toolbox, TorqueWrench } from '../../src/v1/spec.js'
-import { applyPatch } from '../../src/v1/spec.js'
 import { patched, replace } from '../support/patched.js'
 import { planExample, requestExample } from '../support/planExample.js'
 

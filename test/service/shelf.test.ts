@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { groupKits, kitContents, leaveStock, orderList, planVisit } from '../../src/v1/service.js'
+import { groupKits } from '../../src/service/groupKits.js'
+import { leaveStock } from '../../src/service/leaveStock.js'
+import { kitContents, orderList, planVisit } from '../../src/v1/service.js'
 import type { Stock } from '../../src/v1/spec.js'
 import { patched, replace } from '../support/patched.js'
 import { planExample, requestExample } from '../support/planExample.js'

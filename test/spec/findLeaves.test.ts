@@ -1,13 +1,9 @@
 import { describe, expect, test } from 'vitest'
-import {
-  applyPatch,
-  diffSheets,
-  findLeaves,
-  findStatedValues,
-  readPointer,
-  resolveLeaf,
-  type SpecSheet,
-} from '../../src/v1/spec.js'
+import { applyPatch } from '../../src/base/applyPatch.js'
+import { readPointer } from '../../src/base/readPointer.js'
+import { findLeaves } from '../../src/spec/findLeaves.js'
+import { findStatedValues } from '../../src/spec/findStatedValues.js'
+import { diffSheets, resolveLeaf, type SpecSheet } from '../../src/v1/spec.js'
 import { readFixture, readGoodDocuments } from './fixtures.js'
 
 const sheets = readGoodDocuments()

@@ -1,12 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import {
-  type Condition,
-  type Identity,
-  judgeCondition,
-  judgePart,
-  type SpecSheet,
-} from '../../src/v1/spec.js'
+import { judgeCondition } from '../../src/spec/judgeCondition.js'
+import { judgePart } from '../../src/spec/judgePart.js'
+import type { Condition, Identity, SpecSheet } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { readFixture } from './fixtures.js'
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
+import { applyPatch } from '../../src/base/applyPatch.js'
 import type { Result } from '../../src/base/finding.js'
 import {
-  applyPatch,
   parseDocument,
   parseDocumentText,
   parseMachineLog,

@@ -1,6 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { applyPatch, joinPointer, type PatchOperation, readPointer, splitPointer } from '../../src/v1/spec.js'
+import { applyPatch, type PatchOperation } from '../../src/base/applyPatch.js'
+import { joinPointer } from '../../src/base/joinPointer.js'
+import { readPointer } from '../../src/base/readPointer.js'
+import { splitPointer } from '../../src/base/splitPointer.js'
 import { law } from '../support/law.js'
 
 describe('reading', () => {

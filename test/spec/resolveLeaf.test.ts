@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { applyPatch } from '../../src/base/applyPatch.js'
 import { type JsonSchema, toJsonSchema } from '../../src/schema/toJsonSchema.js'
 import { LEAF_PLACES } from '../../src/spec/leafPlaces.js'
-import { applyPatch, type Identity, resolveLeaf, type SpecSheet } from '../../src/v1/spec.js'
+import { type Identity, resolveLeaf, type SpecSheet } from '../../src/v1/spec.js'
 import { cases, law } from '../support/law.js'
 import { readFixture } from './fixtures.js'
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { joinPointer } from '../../src/base/joinPointer.js'
 import { scanJsonText } from '../../src/schema/scanJsonText.js'
-import { joinPointer, parseDocumentText } from '../../src/v1/spec.js'
+import { parseDocumentText } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 
 const parses = (text: string): boolean => {

@@ -1,4 +1,4 @@
-import type { PatchOperation } from '../../src/v1/spec.js'
+import type { PatchOperation } from '../../src/base/applyPatch.js'
 
 /** A good fixture with one thing changed, and what reading it must find: code and place, no more and no less. */
 export interface ShapeMistake {

@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest'
+import { applyPatch } from '../../src/base/applyPatch.js'
 import type { Params } from '../../src/base/finding.js'
 import type { Say } from '../../src/message/catalogue.js'
 import { specTexts } from '../../src/message/en/spec.js'
 import type { SpecCodes } from '../../src/spec/codes.js'
+import { judgeCondition } from '../../src/spec/judgeCondition.js'
+import { judgePart } from '../../src/spec/judgePart.js'
 import {
-  applyPatch,
   type Condition,
   type Identity,
-  judgeCondition,
-  judgePart,
   parseDocument,
   parseDocumentText,
   resolveLeaf,

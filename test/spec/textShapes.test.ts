@@ -1,5 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { isDate } from '../../src/calendar/isDate.js'
+import { parsePeriod } from '../../src/calendar/parsePeriod.js'
 import { isFigure } from '../../src/quantity/isFigure.js'
 import {
   DATE_PATTERN,
@@ -10,7 +12,6 @@ import {
   POINTER_PATTERN,
   SIGNED_FIGURE_PATTERN,
 } from '../../src/schema/shapes/textShapes.js'
-import { isDate, parsePeriod } from '../../src/v1/calendar.js'
 import { law } from '../support/law.js'
 
 describe('periods', () => {

@@ -1,4 +1,4 @@
-import type { PatchOperation } from '../../src/v1/spec.js'
+import type { PatchOperation } from '../../src/base/applyPatch.js'
 
 /** One mistake of the kind that people make, in an otherwise good closed set. */
 export interface Mistake {

@@ -1,4 +1,5 @@
-import { applyPatch, type PatchOperation, type SpecSheet } from '../../src/v1/spec.js'
+import { applyPatch, type PatchOperation } from '../../src/base/applyPatch.js'
+import type { SpecSheet } from '../../src/v1/spec.js'
 
 /** A change of an example's sheet, such as `patched(replace('/machine/mass/value', '900'))`. */
 export const patched =

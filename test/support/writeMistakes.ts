@@ -1,5 +1,5 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
-import { applyPatch } from '../../src/v1/spec.js'
+import { applyPatch } from '../../src/base/applyPatch.js'
 import { MISTAKES, type Mistake } from './mistakes.js'
 
 const EXAMPLES = 'examples'

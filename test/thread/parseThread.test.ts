@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { parseThread } from '../../src/v1/thread.js'
+import { parseThread } from '../../src/thread/parseThread.js'
 import { law } from '../support/law.js'
 
 // sizes: ISO 261, ISO 228-1, ISO 7-1, ASME B1.1 and B1.20.1, from memory

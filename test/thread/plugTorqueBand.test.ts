@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { type PlugHousing, parseThread, plugTorqueBand, type Thread } from '../../src/v1/thread.js'
+import { parseThread } from '../../src/thread/parseThread.js'
+import { type PlugHousing, plugTorqueBand, type Thread } from '../../src/v1/thread.js'
 import { MTN_5183_1, MTN_5183_6 } from '../published/plugsMtn5183.js'
 
 function threadOf(text: string): Thread {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { isStandardHexSize, isStandardSquareDrive } from '../../src/v1/thread.js'
+import { isStandardHexSize } from '../../src/thread/isStandardHexSize.js'
+import { isStandardSquareDrive } from '../../src/thread/isStandardSquareDrive.js'
 
 describe('standard drive sizes (ISO 2936, ISO 272, ISO 1174 from memory)', () => {
   it('knows keys from spanners', () => {

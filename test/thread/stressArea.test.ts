@@ -1,6 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type MetricThread, parseThread, pitchDiameter, stressArea } from '../../src/v1/thread.js'
+import { parseThread } from '../../src/thread/parseThread.js'
+import { pitchDiameter } from '../../src/thread/pitchDiameter.js'
+import { stressArea } from '../../src/thread/stressArea.js'
+import type { MetricThread } from '../../src/v1/thread.js'
 import { STRESS_AREAS, WORKED_FINE } from '../published/threadStressAreas.js'
 import { law } from '../support/law.js'
 

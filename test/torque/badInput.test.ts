@@ -1,19 +1,14 @@
 import { describe, expect, it } from 'vitest'
-import { parseThread } from '../../src/v1/thread.js'
-import {
-  adaptorSetting,
-  calibrationInputs,
-  checkTorqueSet,
-  checkTurns,
-  checkWrench,
-  chooseWrenches,
-  clampLoad,
-  findTorqueSlip,
-  looksSwapped,
-  nutFactor,
-  proofLoad,
-  turnsBand,
-} from '../../src/v1/torque.js'
+import { parseThread } from '../../src/thread/parseThread.js'
+import { calibrationInputs } from '../../src/torque/calibrationInputs.js'
+import { checkTorqueSet } from '../../src/torque/checkTorqueSet.js'
+import { checkTurns } from '../../src/torque/checkTurns.js'
+import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
+import { looksSwapped } from '../../src/torque/looksSwapped.js'
+import { nutFactor } from '../../src/torque/nutFactor.js'
+import { proofLoad } from '../../src/torque/proofLoad.js'
+import { turnsBand } from '../../src/torque/turnsBand.js'
+import { adaptorSetting, checkWrench, chooseWrenches, clampLoad } from '../../src/v1/torque.js'
 import { clickWrench, limits } from './wrenches.js'
 
 const BY_2017 = { edition: '2017' } as const

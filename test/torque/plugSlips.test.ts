@@ -2,7 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { TorqueUnit } from '../../src/quantity/unit.js'
 import type { StatedValue } from '../../src/spec/leaf.js'
-import { findTorqueSlip, looksSwapped } from '../../src/v1/torque.js'
+import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
+import { looksSwapped } from '../../src/torque/looksSwapped.js'
 import { law } from '../support/law.js'
 
 const stated = (value: string, unit: TorqueUnit): StatedValue<TorqueUnit> => ({

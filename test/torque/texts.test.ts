@@ -3,19 +3,15 @@ import type { Param, Reason } from '../../src/base/finding.js'
 import type { Say } from '../../src/message/catalogue.js'
 import { threadTexts } from '../../src/message/en/thread.js'
 import { torqueTexts } from '../../src/message/en/torque.js'
-import { parseThread } from '../../src/v1/thread.js'
-import {
-  calibrationInputs,
-  checkTorqueSet,
-  checkTurns,
-  checkWrench,
-  chooseWrenches,
-  clampLoad,
-  findTorqueSlip,
-  looksSwapped,
-  proofLoad,
-  turnsBand,
-} from '../../src/v1/torque.js'
+import { parseThread } from '../../src/thread/parseThread.js'
+import { calibrationInputs } from '../../src/torque/calibrationInputs.js'
+import { checkTorqueSet } from '../../src/torque/checkTorqueSet.js'
+import { checkTurns } from '../../src/torque/checkTurns.js'
+import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
+import { looksSwapped } from '../../src/torque/looksSwapped.js'
+import { proofLoad } from '../../src/torque/proofLoad.js'
+import { turnsBand } from '../../src/torque/turnsBand.js'
+import { checkWrench, chooseWrenches, clampLoad } from '../../src/v1/torque.js'
 import { clickWrench, limits, nominal, torque } from './wrenches.js'
 
 const texts: Readonly<Record<string, (params: never, say: Say) => string>> = {

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import type { Tightening } from '../../src/spec/leaf.js'
-import { calibrationInputs, checkTorqueSet, checkTurns, turnsBand } from '../../src/v1/torque.js'
+import { calibrationInputs } from '../../src/torque/calibrationInputs.js'
+import { checkTorqueSet } from '../../src/torque/checkTorqueSet.js'
+import { checkTurns } from '../../src/torque/checkTurns.js'
+import { turnsBand } from '../../src/torque/turnsBand.js'
 import { clickWrench, limits, nominal, torque } from './wrenches.js'
 
 const turns = (min: string, max?: string): Tightening => ({

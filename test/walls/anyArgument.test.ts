@@ -61,7 +61,7 @@ function spoil(args: readonly unknown[], [place, key]: Path, by: unknown): reado
   })
 }
 
-const functions = Object.entries({ ...library, ...codes }).filter(
+const functions = Object.entries<unknown>({ ...library, ...codes }).filter(
   (entry): entry is [string, (...args: unknown[]) => unknown] =>
     typeof entry[1] === 'function' && !/^class/.test(Function.prototype.toString.call(entry[1])),
 )

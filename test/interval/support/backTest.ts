@@ -1,4 +1,5 @@
-import { addDays, daysBetween } from '../../../src/v1/calendar.js'
+import { addDays } from '../../../src/calendar/addDays.js'
+import { daysBetween } from '../../../src/calendar/daysBetween.js'
 import { type ForecastOptions, forecastDue } from '../../../src/v1/interval/meters.js'
 import type { MachineLog } from '../../../src/v1/spec.js'
 import { log } from './machine.js'

@@ -1,4 +1,6 @@
-import { addDays, addPeriod, compareDates } from '../../../src/v1/calendar.js'
+import { addDays } from '../../../src/calendar/addDays.js'
+import { compareDates } from '../../../src/calendar/compareDates.js'
+import { addPeriod } from '../../../src/v1/calendar.js'
 import type { DueRow } from '../../../src/v1/interval/fleet.js'
 import type { DueQuestion } from '../../../src/v1/interval.js'
 import { log, question, stated } from './machine.js'

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
-import { type PrintedBand, UNITS_BY_MEASURE, type Unit } from '../../../src/v1/quantity.js'
+import { UNITS_BY_MEASURE } from '../../../src/quantity/unit.js'
+import type { PrintedBand, Unit } from '../../../src/v1/quantity.js'
 
 /** A printed figure above zero, of up to `whole` digits before the point and `decimals` behind it. */
 export const anyFigure = (whole = 5, decimals = 3): fc.Arbitrary<string> =>

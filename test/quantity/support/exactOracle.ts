@@ -1,4 +1,5 @@
-import { UNITS_BY_MEASURE, type Unit } from '../../../src/v1/quantity.js'
+import { UNITS_BY_MEASURE } from '../../../src/quantity/unit.js'
+import type { Unit } from '../../../src/v1/quantity.js'
 
 /**
  * A second reckoning of every unit, from the statutory seeds alone and in whole fractions: 25.4 mm to the inch,

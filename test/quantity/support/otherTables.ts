@@ -8,7 +8,8 @@ import torque from 'convert-units/definitions/torque'
 import volume from 'convert-units/definitions/volume'
 import Qty from 'js-quantities'
 import { unit as mathUnit } from 'mathjs'
-import { convertFigure, type Unit } from '../../../src/v1/quantity.js'
+import { convertFigure } from '../../../src/quantity/convertFigure.js'
+import type { Unit } from '../../../src/v1/quantity.js'
 
 /** Names of our units in the tables of general-purpose libraries, as far as they have them. */
 interface Names {

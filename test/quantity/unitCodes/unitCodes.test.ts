@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { convertFigure } from '../../../src/quantity/convertFigure.js'
+import { UNITS_BY_MEASURE } from '../../../src/quantity/unit.js'
 import { type CodeSystem, unitCodes, unitOfCode } from '../../../src/quantity/unitCodes/index.js'
-import { convertFigure, UNITS_BY_MEASURE, type Unit } from '../../../src/v1/quantity.js'
+import type { Unit } from '../../../src/v1/quantity.js'
 import { PUBLISHED_CODES } from '../../published/unitCodes.js'
 
 const units: readonly Unit[] = Object.values(UNITS_BY_MEASURE).flat()

@@ -1,3 +1,4 @@
+import { applyPatch, type PatchOperation } from '../../../src/base/applyPatch.js'
 import * as library from '../../../src/index.js'
 import type { Json } from './jsonChanges.js'
 
@@ -6,7 +7,7 @@ import type { Json } from './jsonChanges.js'
  * another order or calls an option by another name, adapt it here: what it answers is compared as it is.
  */
 
-export type Patch = Parameters<typeof library.applyPatch>[1]
+export type Patch = readonly PatchOperation[]
 
 /** A document as its parse function gave it. */
 export interface Parsed {
@@ -52,7 +53,7 @@ function documentSet(documents: readonly Parsed[]): library.DocumentSet {
   } as unknown as library.DocumentSet
 }
 
-export const patchFiles = (files: unknown, patch: Patch): unknown => library.applyPatch(files, patch)
+export const patchFiles = (files: unknown, patch: Patch): unknown => applyPatch(files, patch)
 
 export const readText = (text: string, name: string) => library.parseDocumentText(text, { name })
 
