@@ -47,7 +47,7 @@ export function durationLine(
 
 /** A reason of the plan, whole, as its sentence. */
 export function reasonLine({ catalogue }: CardContext, reason: Reason, from: JsonPointer): Line {
-  return capitalised([{ text: renderMessage(catalogue, reason), from }])
+  return capitalised([{ text: renderMessage(reason, catalogue), from }])
 }
 
 export function reasonLines(context: CardContext, reasons: readonly Reason[], from: JsonPointer): Line[] {

@@ -89,7 +89,7 @@ export function cueList(plan: VisitPlan, catalogue: Catalogue): Cue[] {
     const text = catalogue.steps[step.do]
     const { pieces, choices } = stepPieces(spoken, step, index, 'alone')
     for (const [place, caution] of step.cautions.entries()) {
-      const say = renderMessage(catalogue, caution)
+      const say = renderMessage(caution, catalogue)
       const at = `${from}/cautions/${place}`
       cues.push({
         id: `${step.id}-caution-${place + 1}`,

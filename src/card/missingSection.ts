@@ -22,7 +22,7 @@ export function missingSection(context: CardContext): CardSection {
       ? []
       : [
           {
-            line: [{ text: renderMessage(context.catalogue, finding), from: `/findings/${index}` }],
+            line: [{ text: renderMessage(finding, context.catalogue), from: `/findings/${index}` }],
             notes: [],
           },
         ],

@@ -77,7 +77,7 @@ function judgeLine({ line, text, length }: TextLine, options: DueLogLinesOptions
 }
 
 function say(findings: readonly Finding[]): NonNullable<DueAnswer['findings']> {
-  return findings.map((finding) => ({ ...finding, message: renderMessage(en, finding) }))
+  return findings.map((finding) => ({ ...finding, message: renderMessage(finding, en) }))
 }
 
 function tooLong(name: string, length: number): Finding {

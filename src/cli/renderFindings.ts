@@ -31,7 +31,7 @@ export function locateFindings(
   return findings
     .map((finding) => {
       const position = readUpTo(finding) ?? locators.get(finding.document.name ?? '')?.(finding.path)
-      const message = renderMessage(en, finding)
+      const message = renderMessage(finding, en)
       return { ...finding, message, ...(position === undefined ? {} : { position }) }
     })
     .sort(

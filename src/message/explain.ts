@@ -40,7 +40,7 @@ export function explain(result: unknown, catalogue: Catalogue): string[] {
     const value = waiting.pop()
     if (typeof value !== 'object' || value === null || seen.has(value)) continue
     seen.add(value)
-    if (isReason(value)) lines.add(renderMessage(catalogue, value))
+    if (isReason(value)) lines.add(renderMessage(value, catalogue))
     // One by one: as arguments of one call, the entries of a long list would be too many.
     else for (const inner of Object.values(value).reverse()) waiting.push(inner)
   }

@@ -30,8 +30,8 @@ function renderPlainly(code: string, params: Params): string {
  * The sentence for a finding or a reason, for whoever reads it: what is so, and what to do. For all reasons of a result
  * at once use {@link explain}.
  *
- * @param catalogue - the language; import it from `/v1/message/en` and the like
  * @param message - a finding or a reason: its `code` chooses the text, its `params` fill it
+ * @param catalogue - the language; import it from `/v1/message/en` and the like
  * @returns one line of text, without markup or line breaks, whatever the params hold; a code that the catalogue does
  *   not know comes out as itself with its params
  * @throws TypeError when `catalogue` is none, or `message.code` is not a string
@@ -41,11 +41,11 @@ function renderPlainly(code: string, params: Params): string {
  * // What does this finding say?
  * import { renderMessage } from 'drivetrain-service/v1'
  * import { en } from 'drivetrain-service/v1/message/en'
- * renderMessage(en, { code: 'calendar/not-a-date', params: { text: '2031-02-30' } })
+ * renderMessage({ code: 'calendar/not-a-date', params: { text: '2031-02-30' } }, en)
  * // => '“2031-02-30” is not a calendar date. Write year, month and day as in 2031-01-12.'
  * ```
  */
-export function renderMessage(catalogue: Catalogue, message: Reason): string {
+export function renderMessage(message: Reason, catalogue: Catalogue): string {
   requireCatalogue(catalogue)
   if (typeof message?.code !== 'string') throw new TypeError('message.code must be a string')
   return renderCode(catalogue, message.code, cleanParam(message.params ?? {}, []) as Params, 0)

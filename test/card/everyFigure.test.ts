@@ -85,7 +85,7 @@ function judge(text: string, from: string, plan: VisitPlan): string | undefined 
   }
   // A reason's sentence is the catalogue's text of that very reason, begun as a sentence.
   if (typeof value === 'object' && value !== null && 'code' in value) {
-    const told = renderMessage(en, value as Reason)
+    const told = renderMessage(value as Reason, en)
     const sentence = told.charAt(0).toUpperCase() + told.slice(1)
     return text === sentence ? undefined : `${from} says “${sentence}”, not “${text}”`
   }

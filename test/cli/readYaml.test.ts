@@ -10,7 +10,7 @@ const problem = (text: string) => {
   expect(ok).toBe(false)
   expect(findings).toHaveLength(1)
   expect(finding).toMatchObject({ code: 'spec/not-yaml', severity: 'error', document: { name: 'a.yaml' } })
-  return finding === undefined ? '' : renderMessage(en, finding)
+  return finding === undefined ? '' : renderMessage(finding, en)
 }
 
 describe('YAML becomes plain data', () => {

@@ -47,7 +47,7 @@ const params = {
   expected: L(0.75),
 }
 const say = (code: string, more: object = {}) =>
-  renderMessage(en, { code, params: { ...params, ...more } }).replaceAll('\u00a0', ' ')
+  renderMessage({ code, params: { ...params, ...more } }, en).replaceAll('\u00a0', ' ')
 
 describe('texts of the fill room', () => {
   it.each(Object.keys(fillTexts))('%s is a whole sentence', (code) => {

@@ -9,7 +9,7 @@ import { log, OPTIONS, question, stated } from './support/machine.js'
 
 const plain = (text: string) => text.replaceAll(/[\u00a0\u202f]/g, ' ')
 const say = (reasons: readonly { readonly code: string; readonly params: object }[]) =>
-  reasons.map((reason) => plain(renderMessage(en, reason as Parameters<typeof renderMessage>[1])))
+  reasons.map((reason) => plain(renderMessage(reason as Parameters<typeof renderMessage>[0], en)))
 
 describe('English sentences', () => {
   test('a verdict by hours and calendar', () => {

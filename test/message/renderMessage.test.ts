@@ -22,27 +22,27 @@ const HOSTILE = [
 
 describe('renderMessage', () => {
   it('writes the text of a code with its params', () => {
-    expect(renderMessage(en, { code: 'calendar/not-a-date', params: { text: '2031-02-30' } })).toBe(
+    expect(renderMessage({ code: 'calendar/not-a-date', params: { text: '2031-02-30' } }, en)).toBe(
       '“2031-02-30” is not a calendar date. Write year, month and day as in 2031-01-12.',
     )
   })
 
   it('shows a code that it does not know, with its params', () => {
-    expect(renderMessage(en, { code: 'future/unheard-of', params: { part: 'plug', count: 2 } })).toBe(
+    expect(renderMessage({ code: 'future/unheard-of', params: { part: 'plug', count: 2 } }, en)).toBe(
       'future/unheard-of (part: plug, count: 2)',
     )
-    expect(renderMessage(en, { code: 'future/bare', params: {} })).toBe('future/bare')
+    expect(renderMessage({ code: 'future/bare', params: {} }, en)).toBe('future/bare')
   })
 
   it('looks codes up as own properties only', () => {
     for (const code of ['constructor', '__proto__', 'toString']) {
-      expect(renderMessage(en, { code, params: {} })).toBe(code)
+      expect(renderMessage({ code, params: {} }, en)).toBe(code)
     }
   })
 
   it('falls back on code and params where the params are of another shape', () => {
     const params = { candidates: 3, text: null, list: [1, 'a'], nested: { a: true } } as Params
-    const written = renderMessage(en, { code: 'quantity/unit-is-ambiguous', params })
+    const written = renderMessage({ code: 'quantity/unit-is-ambiguous', params }, en)
     expect(written).toBe(
       'quantity/unit-is-ambiguous (candidates: 3, text: –, list: [1,"a"], nested: {"a":true})',
     )
@@ -55,7 +55,7 @@ describe('renderMessage', () => {
     let deep: unknown = 'end'
     for (let level = 0; level < 9000; level++) deep = { deep }
     const odd = { cycle, deep, big: 10n, call: () => 1, sign: Symbol('s') } as unknown as Params
-    const written = renderMessage(en, { code: 'future/odd', params: odd })
+    const written = renderMessage({ code: 'future/odd', params: odd }, en)
     expect(written).toContain('big: (bigint)')
     expect(written).toContain('call: (function)')
     expect(written).not.toMatch(FORBIDDEN)
@@ -67,19 +67,19 @@ describe('renderMessage', () => {
       params: { stage: 1 },
     }
     inner.params['reason'] = inner
-    expect(renderMessage(en, inner as never)).not.toMatch(FORBIDDEN)
+    expect(renderMessage(inner as never, en)).not.toMatch(FORBIDDEN)
   })
 
   it('throws for what is no catalogue', () => {
     for (const catalogue of [undefined, 5, { ...en, texts: undefined }])
-      expect(() => renderMessage(catalogue as never, { code: 'a/b', params: {} })).toThrow(
+      expect(() => renderMessage({ code: 'a/b', params: {} }, catalogue as never)).toThrow(
         /^catalogue must be .*message\/en/,
       )
   })
 
   it('throws where the code is no string', () => {
-    expect(() => renderMessage(en, { code: 3, params: {} } as never)).toThrow(TypeError)
-    expect(() => renderMessage(en, null as never)).toThrow('message.code must be a string')
+    expect(() => renderMessage({ code: 3, params: {} } as never, en)).toThrow(TypeError)
+    expect(() => renderMessage(null as never, en)).toThrow('message.code must be a string')
   })
 
   test.prop([
@@ -104,7 +104,7 @@ describe('renderMessage', () => {
       ),
     ),
   ])('gives one clean line for any params of any code', (code, params) => {
-    const written = renderMessage(en, { code, params: params as Params })
+    const written = renderMessage({ code, params: params as Params }, en)
     expect(written.length).toBeGreaterThan(0)
     expect(written).not.toMatch(FORBIDDEN)
   })
@@ -133,7 +133,7 @@ describe('renderMessage', () => {
     const names = namesRead(code)
     for (const text of HOSTILE) {
       const params = Object.fromEntries(names.map((name) => [name, text]))
-      const written = renderMessage(en, { code, params })
+      const written = renderMessage({ code, params }, en)
       expect(written.length).toBeGreaterThan(0)
       expect(written).not.toMatch(FORBIDDEN)
     }

@@ -31,10 +31,13 @@ const params = {
   density15: { value: 890, unit: 'kg/m3' },
 }
 const say = (code: string, more: object = {}) =>
-  renderMessage(en, {
-    code,
-    params: { ...params, offered: code.startsWith('oil/category') ? ['GL-5', 'MT-1'] : '75W-90', ...more },
-  })
+  renderMessage(
+    {
+      code,
+      params: { ...params, offered: code.startsWith('oil/category') ? ['GL-5', 'MT-1'] : '75W-90', ...more },
+    },
+    en,
+  )
 
 describe('texts of the oil room', () => {
   it.each(Object.keys(oilTexts))('%s is a whole sentence', (code) => {

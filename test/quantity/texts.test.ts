@@ -31,7 +31,7 @@ describe('English texts of the room', () => {
 
   it('are whole sentences without holes', () => {
     for (const reason of reasonsSeen()) {
-      const text = renderMessage(en, reason)
+      const text = renderMessage(reason, en)
       expect(text).toMatch(/^[A-Z“0-9≥−].*\.$/s)
       expect(text).not.toMatch(/undefined|NaN|\[object|null|quantity\//)
     }
@@ -48,12 +48,12 @@ describe('English texts of the room', () => {
     ['44–34 N·m', 'The lower limit 44 is above the upper limit 34. Put the smaller one first.'],
   ])('says of “%s” what to do', (text, sentence) => {
     const [finding] = parseQuantity(text).findings
-    expect(finding && renderMessage(en, finding)).toBe(sentence)
+    expect(finding && renderMessage(finding, en)).toBe(sentence)
   })
 
   it('names both figures of a slip', () => {
     const [reason] = printedFiguresAgree(nominal('9', 'N.m'), nominal('80', 'lbf.ft')).reasons
-    expect(reason && renderMessage(en, reason)).toBe(
+    expect(reason && renderMessage(reason, en)).toBe(
       '9\u00a0N·m and 80\u00a0lbf·ft are apart by a factor of 12: pound-inches and pound-feet have been mixed up. Find out which of them is right before anyone works to it.',
     )
   })

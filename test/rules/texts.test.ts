@@ -17,7 +17,7 @@ describe('English texts', () => {
 
   it.each(readVectors())('$file reads as plain sentences', ({ vector }) => {
     for (const finding of runVector(vector)) {
-      const text = renderMessage(catalogue, finding)
+      const text = renderMessage(finding, catalogue)
       expect(text).toMatch(/^[\p{L}\p{N}“].*[.?]$/u)
       expect(text).not.toMatch(/undefined|NaN|\[object|\{|\}|null/)
       expect(text).not.toContain(finding.code)

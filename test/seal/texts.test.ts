@@ -28,7 +28,7 @@ const params = {
   name: 'Copper washer 18 × 22',
   count: 2,
 }
-const say = (code: string, more: object = {}) => renderMessage(en, { code, params: { ...params, ...more } })
+const say = (code: string, more: object = {}) => renderMessage({ code, params: { ...params, ...more } }, en)
 
 describe('texts of the seal room', () => {
   it.each(Object.keys(sealTexts))('%s is a whole sentence', (code) => {

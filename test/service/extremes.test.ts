@@ -111,7 +111,7 @@ function workThrough(folder: string, changes: readonly Change[]): boolean {
   }
   const findings = checkDocuments(set, { today: TODAY })
   for (const finding of [...findings, ...plan.findings])
-    expect(renderMessage(en, finding)).not.toMatch(/NaN|Infinity|undefined|\[object/)
+    expect(renderMessage(finding, en)).not.toMatch(/NaN|Infinity|undefined|\[object/)
   const told = [plan, kitContents(plan), findings, leaveStock(rest.stock, plan)]
   for (const [path, value] of walk(told))
     if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${path} is ${value}`)

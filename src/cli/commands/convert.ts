@@ -29,7 +29,7 @@ export async function runConvert(options: Options, world: World): Promise<ExitCo
   const assume = options.assume === undefined ? {} : { assume: assumedUnits(options.assume) }
   const read = parseQuantity(text, assume)
   for (const finding of read.findings)
-    world.complain(`${finding.severity}: ${renderMessage(en, finding)} (${finding.code})`)
+    world.complain(`${finding.severity}: ${renderMessage(finding, en)} (${finding.code})`)
   if (!read.ok) return 1
   const measure = measureOf(read.value.unit)
   const unit = readUnit(options.to, measure, assume)

@@ -83,7 +83,7 @@ function printKits(kits: readonly Kit[], open: readonly Open[], order: Kit['buy'
   }
   for (const { machine, reasons } of open) {
     world.print(safeLine(`Cannot tell for ${machine.name}`))
-    for (const reason of reasons) world.print(safeLine(`  ${renderMessage(en, reason)}`))
+    for (const reason of reasons) world.print(safeLine(`  ${renderMessage(reason, en)}`))
   }
   if (kits.length > 0) {
     world.print('To order, for all kits')
