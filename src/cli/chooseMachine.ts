@@ -3,9 +3,9 @@ import type { DueOptions } from '../interval/index.js'
 import { checkDocuments } from '../rules/index.js'
 import { planVisit, type VisitPlan } from '../service/index.js'
 import type { MachineLog, SpecSheet, Stock, Toolbox } from '../spec/index.js'
+import { UsageError } from './cliIo.js'
 import type { ReadSet } from './readDocuments.js'
 import type { Options } from './readOptions.js'
-import { UsageError } from './usageError.js'
 
 /** A log with the sheet that it names, from one closed set. */
 export interface MachineFiles {

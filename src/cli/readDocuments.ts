@@ -10,9 +10,8 @@ import type {
   Stock,
   Toolbox,
 } from '../spec/index.js'
+import { type CliIo, UsageError } from './cliIo.js'
 import { readYaml } from './readYaml.js'
-import { UsageError } from './usageError.js'
-import type { World } from './world.js'
 
 /** A closed set of documents read from files, with every finding of reading them. */
 export interface ReadSet {
@@ -30,29 +29,29 @@ const READABLE = /\.(json|ya?ml)$/i
  * Reads files and folders. All files named make one closed set; every folder is a closed set of its own, of the
  * JSON and YAML files right in it.
  */
-export async function readDocuments(paths: readonly string[], world: World): Promise<readonly ReadSet[]> {
+export async function readDocuments(paths: readonly string[], io: CliIo): Promise<readonly ReadSet[]> {
   const files: string[] = []
   const sets: ReadSet[] = []
   for (const path of paths) {
-    if (await isFolder(path, world)) {
-      const names = (await world.listFolder(path)).filter((name) => READABLE.test(name))
+    if (await isFolder(path, io)) {
+      const names = (await io.listFolder(path)).filter((name) => READABLE.test(name))
       if (names.length === 0) throw new UsageError(`${path}: no .json or .yaml file in this folder`)
       sets.push(
         await readSet(
           path,
           names.map((name) => join(path, name)),
-          world,
+          io,
         ),
       )
     } else files.push(path)
   }
-  if (files.length > 0) sets.unshift(await readSet(files.join(' '), files, world))
+  if (files.length > 0) sets.unshift(await readSet(files.join(' '), files, io))
   return sets
 }
 
-async function isFolder(path: string, world: World): Promise<boolean> {
+async function isFolder(path: string, io: CliIo): Promise<boolean> {
   try {
-    return await world.isFolder(path)
+    return await io.isFolder(path)
   } catch (error) {
     throw unreadable(path, error)
   }
@@ -68,15 +67,15 @@ export function unreadable(path: string, error: unknown): UsageError {
 }
 
 /** The text of one file that the caller named. */
-export async function readFileText(path: string, world: World): Promise<string> {
+export async function readFileText(path: string, io: CliIo): Promise<string> {
   try {
-    return await world.readText(path)
+    return await io.readText(path)
   } catch (error) {
     throw unreadable(path, error)
   }
 }
 
-async function readSet(name: string, files: readonly string[], world: World): Promise<ReadSet> {
+async function readSet(name: string, files: readonly string[], io: CliIo): Promise<ReadSet> {
   const texts = new Map<string, string>()
   const findings: Finding[] = []
   const sheets: Named<SpecSheet>[] = []
@@ -86,7 +85,7 @@ async function readSet(name: string, files: readonly string[], world: World): Pr
   const procedures: Named<ProcedureDocument>[] = []
   const records: Named<ServiceRecord>[] = []
   for (const file of files) {
-    const text = await readFileText(file, world)
+    const text = await readFileText(file, io)
     texts.set(file, text)
     const read = /\.ya?ml$/i.test(file)
       ? readYamlDocument(text, file)

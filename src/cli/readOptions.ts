@@ -3,9 +3,8 @@ import { type Severity, suggestName } from '../base/index.js'
 import { type DateText, isDate } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
 import { convert, parseQuantity, type Quantity, type TemperatureUnit } from '../quantity/index.js'
+import { type CliIo, UsageError } from './cliIo.js'
 import type { FindingFormat } from './renderFindings.js'
-import { UsageError } from './usageError.js'
-import type { World } from './world.js'
 
 /** What the command line said, read and checked. */
 export interface Options {
@@ -62,10 +61,10 @@ const TEMPERATURES: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
  * Reads the words after the command's name. The defaults stand in the help text, never hidden; an option that the command
  * would pass over in silence is refused.
  */
-export function readOptions(words: readonly string[], takes: readonly OptionName[], world: World): Options {
+export function readOptions(words: readonly string[], takes: readonly OptionName[], io: CliIo): Options {
   const { values, positionals } = parse(words, takes)
   const severity = values.severity
-  const today = values.today ?? world.today()
+  const today = values.today ?? io.today()
   if (!isDate(today)) throw new UsageError(`--today ${today}: a date such as 2023-10-06 is wanted`)
   const ambient = values.ambient === undefined ? undefined : readTemperature(values.ambient)
   return {

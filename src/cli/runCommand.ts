@@ -1,4 +1,5 @@
 import { suggestName } from '../base/index.js'
+import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
 import { runCard } from './commands/card.js'
 import { runCheck } from './commands/check.js'
 import { runCompare } from './commands/compare.js'
@@ -14,14 +15,9 @@ import { runSchema } from './commands/schema.js'
 import { HELP } from './help.js'
 import { type OptionName, type Options, readOptions } from './readOptions.js'
 import { safeLine } from './safeLine.js'
-import { UsageError } from './usageError.js'
-import type { World } from './world.js'
-
-/** Nothing at or above `--level`; findings; usage or an unreadable file. */
-export type ExitCode = 0 | 1 | 2
 
 interface Command {
-  readonly run: (options: Options, world: World) => Promise<ExitCode>
+  readonly run: (options: Options, io: CliIo) => Promise<ExitCode>
   /** What it can print beside text. */
   readonly formats: readonly Options['format'][]
   readonly takes: readonly OptionName[]
@@ -58,11 +54,11 @@ const COMMANDS: Readonly<Record<keyof typeof HELP.commands, Command>> = {
 }
 
 /** Runs one command line; every way out is an exit code and words, never a stack trace. */
-export async function runCommand(words: readonly string[], world: World): Promise<ExitCode> {
+export async function runCommand(words: readonly string[], io: CliIo): Promise<ExitCode> {
   const [name, ...rest] = words
   try {
     if (name === undefined || name === 'help' || name === '--help' || name === '-h') {
-      world.print(HELP.overview)
+      io.print(HELP.overview)
       return name === undefined ? 2 : 0
     }
     if (!isCommand(name)) {
@@ -71,22 +67,22 @@ export async function runCommand(words: readonly string[], world: World): Promis
       throw new UsageError(`there is no command ${JSON.stringify(name)}; ${hint}`)
     }
     const { run, formats, takes } = COMMANDS[name]
-    const options = readOptions(rest, takes, world)
+    const options = readOptions(rest, takes, io)
     if (options.help) {
-      world.print(HELP.commands[name])
+      io.print(HELP.commands[name])
       return 0
     }
     const printed: readonly string[] = ['text', ...formats]
     if (!printed.includes(options.format))
       throw new UsageError(`${name} --format ${options.format}: ${printed.join(', ')} is what it prints`)
-    return await run(options, world)
+    return await run(options, io)
   } catch (error) {
     const message = safeLine(error instanceof Error ? error.message : String(error))
     if (error instanceof UsageError) {
-      world.complain(`drivetrain-service: ${message}`)
+      io.printError(`drivetrain-service: ${message}`)
       return 2
     }
-    world.complain(
+    io.printError(
       `drivetrain-service: a fault of this program, not of your files: ${message}\nPlease report it with the command and the files.`,
     )
     return 2

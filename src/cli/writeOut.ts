@@ -1,10 +1,9 @@
-import { UsageError } from './usageError.js'
-import type { World } from './world.js'
+import { type CliIo, UsageError } from './cliIo.js'
 
 /** Writes one file that the caller named; a place that takes no file is the caller's to change, not a fault of ours. */
-export async function writeOut(path: string, text: string, world: World): Promise<void> {
+export async function writeOut(path: string, text: string, io: CliIo): Promise<void> {
   try {
-    await world.writeText(path, text)
+    await io.writeText(path, text)
   } catch (error) {
     const code: unknown = error instanceof Error && 'code' in error ? error.code : undefined
     if (typeof code !== 'string') throw error

@@ -1,18 +1,18 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
-import { memoryWorld } from '../support/memoryWorld.js'
+import { memoryIo } from '../support/memoryIo.js'
 
 const EXAMPLE = 'examples/tind-4'
 const sheet = readFileSync(`${EXAMPLE}/sheet.json`, 'utf8')
 const log = readFileSync(`${EXAMPLE}/log.json`, 'utf8')
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
-  const world = memoryWorld(files)
-  const code = await runCommand(words, world)
-  const out = world.out.join('\n')
-  const err = world.err.join('\n')
-  return { code, out, err, all: `${out}\n${err}`, written: world.written }
+  const io = memoryIo(files)
+  const code = await runCommand(words, io)
+  const out = io.out.join('\n')
+  const err = io.err.join('\n')
+  return { code, out, err, all: `${out}\n${err}`, written: io.written }
 }
 
 const STACK = /\n\s+at .+:\d+:\d+/

@@ -3,20 +3,20 @@ import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
 import type { Comparison } from '../../src/v1/procedure.js'
 import { parseDocumentText } from '../../src/v1/spec.js'
-import { memoryWorld } from '../support/memoryWorld.js'
+import { memoryIo } from '../support/memoryIo.js'
 
 const DAY = ['--today', '2023-10-06']
 const VISIT = [...DAY, '--ambient', '6degC']
 const TIND = 'examples/tind-4'
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
-  const world = memoryWorld(files)
-  const code = await runCommand(words, world)
+  const io = memoryIo(files)
+  const code = await runCommand(words, io)
   return {
     code,
-    out: world.out.join('\n').replaceAll('\u00a0', ' '),
-    err: world.err.join('\n').replaceAll('\u00a0', ' '),
-    written: world.written,
+    out: io.out.join('\n').replaceAll('\u00a0', ' '),
+    err: io.err.join('\n').replaceAll('\u00a0', ' '),
+    written: io.written,
   }
 }
 

@@ -4,7 +4,7 @@ import { type DueAnswer, dueLogLines } from '../../src/cli/dueLogLines.js'
 import { LONGEST_LINE, readLines } from '../../src/cli/readLines.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { listDue } from '../../src/v1/service.js'
-import { memoryWorld, PIPED } from '../support/memoryWorld.js'
+import { memoryIo, PIPED } from '../support/memoryIo.js'
 import { requestExample, TODAY } from '../support/planExample.js'
 
 const { sheet, log, due: options } = requestExample('tind-4')
@@ -13,12 +13,12 @@ const SHEET = 'examples/tind-4/sheet.json'
 const DAY = ['--today', TODAY]
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
-  const world = memoryWorld(files)
-  const code = await runCommand(words, world)
+  const io = memoryIo(files)
+  const code = await runCommand(words, io)
   return {
     code,
-    err: world.err.join('\n'),
-    answers: world.out.flatMap((text) => text.split('\n').map((line) => JSON.parse(line) as DueAnswer)),
+    err: io.err.join('\n'),
+    answers: io.out.flatMap((text) => text.split('\n').map((line) => JSON.parse(line) as DueAnswer)),
   }
 }
 
@@ -107,7 +107,7 @@ describe('due over logs that come one a line', () => {
   })
 
   it('a pipe that breaks off is told, and not as a fault of this program', async () => {
-    const world = memoryWorld()
+    const io = memoryIo()
     const broken = Object.assign(new Error('EIO: read'), { code: 'EIO', syscall: 'read' })
     const openInput = async () =>
       Readable.from(
@@ -116,10 +116,10 @@ describe('due over logs that come one a line', () => {
           throw broken
         })(),
       )
-    const code = await runCommand(['due', '--sheet', SHEET, ...DAY], { ...world, openInput })
+    const code = await runCommand(['due', '--sheet', SHEET, ...DAY], { ...io, openInput })
     expect(code).toBe(2)
-    expect(world.out).toHaveLength(1)
-    expect(world.err.join('\n')).toMatch(/the lines piped in: cannot be read \(EIO/)
+    expect(io.out).toHaveLength(1)
+    expect(io.err.join('\n')).toMatch(/the lines piped in: cannot be read \(EIO/)
   })
 
   it('waits for a slow reader and keeps no more than one log in memory', async () => {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { dayWords } from '../support/dayWords.js'
-import { memoryWorld } from '../support/memoryWorld.js'
+import { memoryIo } from '../support/memoryIo.js'
 import { TODAY } from '../support/planExample.js'
 
 const TIND = 'examples/tind-4'
@@ -10,9 +10,9 @@ const VISIT = ['--today', TODAY, '--ambient', '6degC']
 const example = (folder: string, file: string) => readFileSync(`examples/${folder}/${file}.json`, 'utf8')
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
-  const world = memoryWorld(files)
-  const code = await runCommand(words, world)
-  return { code, out: world.out.join('\n'), err: world.err.join('\n'), written: world.written }
+  const io = memoryIo(files)
+  const code = await runCommand(words, io)
+  return { code, out: io.out.join('\n'), err: io.err.join('\n'), written: io.written }
 }
 
 /** A set with a stale reading and a dear wish: a warning of `plan`, and nothing of `check`. */
@@ -169,30 +169,30 @@ describe('words from documents', () => {
 describe('faults', () => {
   it('of this program are told as such, without a stack trace', async () => {
     for (const thrown of [new Error('a bug\u001b[2J'), 'no error at all']) {
-      const world = memoryWorld()
+      const io = memoryIo()
       const isFolder = async () => false
       const readText = async () => JSON.stringify({})
       const print = () => {
         throw thrown
       }
-      expect(await runCommand(['check', 'a.json'], { ...world, isFolder, readText, print })).toBe(2)
-      expect(world.err.join('')).toMatch(/a fault of this program, not of your files: (a bug|no error)/)
-      expect(world.err.join('').replaceAll('\n', ' ')).not.toMatch(/ {2,}at |\p{Cc}/u)
+      expect(await runCommand(['check', 'a.json'], { ...io, isFolder, readText, print })).toBe(2)
+      expect(io.err.join('')).toMatch(/a fault of this program, not of your files: (a bug|no error)/)
+      expect(io.err.join('').replaceAll('\n', ' ')).not.toMatch(/ {2,}at |\p{Cc}/u)
     }
   })
 
   it('in writing that the system does not name are no usage error', async () => {
     const writeText = () => Promise.reject(new Error('odd'))
-    const world = memoryWorld()
-    expect(await runCommand(['card', TIND, ...VISIT, '--out', 'x'], { ...world, writeText })).toBe(2)
-    expect(world.err.join('')).toMatch(/a fault of this program/)
+    const io = memoryIo()
+    expect(await runCommand(['card', TIND, ...VISIT, '--out', 'x'], { ...io, writeText })).toBe(2)
+    expect(io.err.join('')).toMatch(/a fault of this program/)
     const full = Object.assign(new Error('x'), { code: 'ENOSPC' })
     const odd = Object.assign(new Error('x'), { code: 'EODD' })
     for (const [error, said] of [
       [full, /the disk is full/],
       [odd, /cannot be written \(EODD\)/],
     ] as const) {
-      const other = memoryWorld()
+      const other = memoryIo()
       const failing = { ...other, writeText: () => Promise.reject(error) }
       expect(await runCommand(['card', TIND, ...VISIT, '--out', 'x'], failing)).toBe(2)
       expect(other.err.join('')).toMatch(said)

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { addReadings } from '../../src/cli/addReadings.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import type { MachineLog } from '../../src/v1/spec.js'
-import { memoryWorld } from '../support/memoryWorld.js'
+import { memoryIo } from '../support/memoryIo.js'
 import { TODAY } from '../support/planExample.js'
 import { readExample } from '../support/readExample.js'
 
@@ -11,9 +11,9 @@ const DAY = ['--today', TODAY]
 const log = readExample('tind-4', 'log')
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
-  const world = memoryWorld(files)
-  const code = await runCommand(words, world)
-  return { code, out: world.out.join('\n'), err: world.err.join('\n'), written: world.written }
+  const io = memoryIo(files)
+  const code = await runCommand(words, io)
+  return { code, out: io.out.join('\n'), err: io.err.join('\n'), written: io.written }
 }
 
 /** One machine of a telematics answer. */

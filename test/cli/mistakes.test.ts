@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { dayWords } from '../support/dayWords.js'
-import { memoryWorld } from '../support/memoryWorld.js'
+import { memoryIo } from '../support/memoryIo.js'
 import { MISTAKES } from '../support/mistakes.js'
 import { expectedText, mistakeFiles } from '../support/writeMistakes.js'
 
@@ -15,9 +15,9 @@ interface Row {
 const rows = JSON.parse(readFileSync('examples/mistakes.expected.json', 'utf8')) as readonly Row[]
 
 async function findingsOf(command: string, folder: string) {
-  const world = memoryWorld()
-  const code = await runCommand([command, folder, ...dayWords(command), '--format', 'json'], world)
-  const { findings } = JSON.parse(world.out.join('')) as Pick<Row, 'findings'>
+  const io = memoryIo()
+  const code = await runCommand([command, folder, ...dayWords(command), '--format', 'json'], io)
+  const { findings } = JSON.parse(io.out.join('')) as Pick<Row, 'findings'>
   return { code, findings }
 }
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
-import { memoryWorld } from '../support/memoryWorld.js'
+import { memoryIo } from '../support/memoryIo.js'
 import { TODAY } from '../support/planExample.js'
 
 const TIND = 'examples/tind-4'
@@ -10,9 +10,9 @@ const VISIT = [...DAY, '--ambient', '6degC']
 const text = (path: string) => readFileSync(`examples/${path}.json`, 'utf8')
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
-  const world = memoryWorld(files)
-  const code = await runCommand(words, world)
-  return { code, out: world.out.join('\n'), err: world.err.join('\n'), written: world.written }
+  const io = memoryIo(files)
+  const code = await runCommand(words, io)
+  return { code, out: io.out.join('\n'), err: io.err.join('\n'), written: io.written }
 }
 
 describe('kits', () => {

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest'
+import { UsageError } from '../../src/cli/cliIo.js'
 import { HELP } from '../../src/cli/help.js'
 import { type OptionName, readOptions } from '../../src/cli/readOptions.js'
 import { runCommand } from '../../src/cli/runCommand.js'
-import { UsageError } from '../../src/cli/usageError.js'
-import { memoryWorld } from '../support/memoryWorld.js'
+import { memoryIo } from '../support/memoryIo.js'
 
 const OPTIONS = [
   ...['level', 'format', 'today', 'ambient', 'machine', 'service', 'severity', 'soon-hours', 'soon-km'],
   ...['soon-days', 'stale-days', 'edition', 'out', 'to', 'assume', 'sheet', 'equipment', 'telematics'],
 ] as OptionName[]
-const read = (...words: readonly string[]) => readOptions(words, OPTIONS, memoryWorld())
+const read = (...words: readonly string[]) => readOptions(words, OPTIONS, memoryIo())
 
 describe('the words of a command line', () => {
   it('have the defaults that the help states', () => {
@@ -18,7 +18,7 @@ describe('the words of a command line', () => {
       help: false,
       level: 'warning',
       format: 'text',
-      today: memoryWorld().today(),
+      today: memoryIo().today(),
       services: 'due',
       due: {
         soon: { hours: 10, distance: { value: 100, unit: 'km' }, days: 14 },
@@ -125,9 +125,9 @@ describe('the words of a command line', () => {
   })
 
   it('-40 degrees are as many in °F', async () => {
-    const world = memoryWorld()
-    expect(await runCommand(['convert', '-40 degC', '--to', 'degF'], world)).toBe(0)
-    expect(world.out.join('')).toMatch(/^[−-]40.°C = [−-]40.°F/)
+    const io = memoryIo()
+    expect(await runCommand(['convert', '-40 degC', '--to', 'degF'], io)).toBe(0)
+    expect(io.out.join('')).toMatch(/^[−-]40.°C = [−-]40.°F/)
   })
 })
 
@@ -139,9 +139,9 @@ describe('each command', () => {
       expect([...named].filter((word) => !OPTIONS.some((option) => option === word))).toEqual([])
       const taken: string[] = []
       for (const option of OPTIONS) {
-        const world = memoryWorld()
-        expect(await runCommand([name, `--${option}`, '\u0000'], world)).toBe(2)
-        if (!world.err.join('').includes(`--${option} has no meaning for this command`)) taken.push(option)
+        const io = memoryIo()
+        expect(await runCommand([name, `--${option}`, '\u0000'], io)).toBe(2)
+        if (!io.err.join('').includes(`--${option} has no meaning for this command`)) taken.push(option)
       }
       expect(new Set(taken)).toEqual(named)
     },

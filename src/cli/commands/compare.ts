@@ -7,20 +7,18 @@ import {
   type ProcedureDocument,
   type SpecSheet,
 } from '../../spec/index.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { locateFindings, renderFindings } from '../renderFindings.js'
-import type { ExitCode } from '../runCommand.js'
 import { safeLine } from '../safeLine.js'
-import { UsageError } from '../usageError.js'
-import type { World } from '../world.js'
 
 /** `compare`: two sheets, two procedures, or the variants of one sheet. */
-export async function runCompare(options: Options, world: World): Promise<ExitCode> {
-  const sets = await readDocuments(options.paths, world)
+export async function runCompare(options: Options, io: CliIo): Promise<ExitCode> {
+  const sets = await readDocuments(options.paths, io)
   const reading = sets.flatMap(({ findings }) => findings)
   if (reading.some(({ severity }) => severity === 'error')) {
-    world.complain(renderFindings(locateFindings(reading, sets), 'text'))
+    io.printError(renderFindings(locateFindings(reading, sets), 'text'))
     return 1
   }
   const sheets = sets.flatMap(({ set }) => set.sheets.map(({ document }) => document))
@@ -32,14 +30,12 @@ export async function runCompare(options: Options, world: World): Promise<ExitCo
     )
     if (first === undefined || second === undefined || sheet === undefined)
       throw new UsageError('compare: two procedures need the one sheet of both among the files')
-    return printComparison(first, second, compareProcedures(first, second, sheet), options, world)
+    return printComparison(first, second, compareProcedures(first, second, sheet), options, io)
   }
   const [first, second] = sheets
   if (procedures.length > 0 || first === undefined || sheets.length > 2)
     throw new UsageError('compare: two sheets, two procedures with their sheet, or one sheet are wanted')
-  return second === undefined
-    ? printVariants(first, options, world)
-    : printChanges(first, second, options, world)
+  return second === undefined ? printVariants(first, options, io) : printChanges(first, second, options, io)
 }
 
 function printComparison(
@@ -47,31 +43,31 @@ function printComparison(
   second: ProcedureDocument,
   found: Comparison,
   options: Options,
-  world: World,
+  io: CliIo,
 ): ExitCode {
-  if (options.format === 'json') world.print(JSON.stringify(found, null, 2))
+  if (options.format === 'json') io.print(JSON.stringify(found, null, 2))
   else {
-    world.print(safeLine(`${first.id} -> ${second.id}`))
-    for (const id of found.onlyFirst) world.print(safeLine(`removed step ${id}`))
-    for (const id of found.onlySecond) world.print(safeLine(`added step ${id}`))
+    io.print(safeLine(`${first.id} -> ${second.id}`))
+    for (const id of found.onlyFirst) io.print(safeLine(`removed step ${id}`))
+    for (const id of found.onlySecond) io.print(safeLine(`added step ${id}`))
     for (const { path, first: before, second: after } of found.state)
-      world.print(safeLine(`changed at the end ${path}: ${before} -> ${after}`))
-    for (const code of found.findings.onlyFirst) world.print(`removed finding ${code}`)
-    for (const code of found.findings.onlySecond) world.print(`added finding ${code}`)
-    if (found.sameEffect) world.print('No difference in what they do.')
+      io.print(safeLine(`changed at the end ${path}: ${before} -> ${after}`))
+    for (const code of found.findings.onlyFirst) io.print(`removed finding ${code}`)
+    for (const code of found.findings.onlySecond) io.print(`added finding ${code}`)
+    if (found.sameEffect) io.print('No difference in what they do.')
   }
   return found.sameEffect ? 0 : 1
 }
 
-function printChanges(from: SpecSheet, to: SpecSheet, options: Options, world: World): ExitCode {
+function printChanges(from: SpecSheet, to: SpecSheet, options: Options, io: CliIo): ExitCode {
   const difference = diffSheets(from, to)
-  if (options.format === 'json') world.print(JSON.stringify(difference, null, 2))
+  if (options.format === 'json') io.print(JSON.stringify(difference, null, 2))
   else {
-    world.print(safeLine(`${from.id} ${from.revision} -> ${to.id} ${to.revision}`))
-    for (const change of difference.leaves) world.print(safeLine(describeLeafChange(change)))
+    io.print(safeLine(`${from.id} ${from.revision} -> ${to.id} ${to.revision}`))
+    for (const change of difference.leaves) io.print(safeLine(describeLeafChange(change)))
     for (const { change, path, from: before, to: after } of difference.facts)
-      world.print(safeLine(`${change} ${path}: ${describeFact(before)} -> ${describeFact(after)}`))
-    if (difference.leaves.length + difference.facts.length === 0) world.print('No difference.')
+      io.print(safeLine(`${change} ${path}: ${describeFact(before)} -> ${describeFact(after)}`))
+    if (difference.leaves.length + difference.facts.length === 0) io.print('No difference.')
   }
   return difference.leaves.length + difference.facts.length === 0 ? 0 : 1
 }
@@ -90,20 +86,20 @@ function describeLeaf(leaf: Leaf): string {
   return JSON.stringify(rest)
 }
 
-function printVariants(sheet: SpecSheet, options: Options, world: World): ExitCode {
+function printVariants(sheet: SpecSheet, options: Options, io: CliIo): ExitCode {
   const differences = listVariantDifferences(sheet)
-  if (options.format === 'json') world.print(JSON.stringify(differences, null, 2))
+  if (options.format === 'json') io.print(JSON.stringify(differences, null, 2))
   else {
     for (const { path, variants } of differences) {
-      world.print(path)
+      io.print(path)
       for (const { variant, resolved } of variants)
-        world.print(
+        io.print(
           safeLine(
             `  ${variant}: ${resolved.kind === 'stated' ? describeLeaf(resolved.value) : resolved.kind}`,
           ),
         )
     }
-    if (differences.length === 0) world.print('The variants have the same figures.')
+    if (differences.length === 0) io.print('The variants have the same figures.')
   }
   return differences.length === 0 ? 0 : 1
 }

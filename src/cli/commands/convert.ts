@@ -16,20 +16,18 @@ import {
   type Unit,
   unitSymbol,
 } from '../../quantity/index.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Options } from '../readOptions.js'
-import type { ExitCode } from '../runCommand.js'
-import { UsageError } from '../usageError.js'
-import type { World } from '../world.js'
 
 /** `convert`: what somebody wrote, in another unit. */
-export async function runConvert(options: Options, world: World): Promise<ExitCode> {
+export async function runConvert(options: Options, io: CliIo): Promise<ExitCode> {
   const text = options.paths.join(' ')
   if (text === '') throw new UsageError('convert: write the quantity, such as "8.9 lbf·ft"')
   if (options.to === undefined) throw new UsageError('convert: name the unit, such as --to N.m')
   const assume = options.assume === undefined ? {} : { assume: assumedUnits(options.assume) }
   const read = parseQuantity(text, assume)
   for (const finding of read.findings)
-    world.complain(`${finding.severity}: ${renderMessage(finding, en)} (${finding.code})`)
+    io.printError(`${finding.severity}: ${renderMessage(finding, en)} (${finding.code})`)
   if (!read.ok) return 1
   const measure = measureOf(read.value.unit)
   const unit = readUnit(options.to, measure, assume)
@@ -38,10 +36,10 @@ export async function runConvert(options: Options, world: World): Promise<ExitCo
       `--to ${options.to}: ${read.value.unit} is a ${measure}; units of it are ${UNITS_BY_MEASURE[measure].join(', ')}`,
     )
   if (options.format === 'json') {
-    world.print(JSON.stringify({ read: read.value, second: secondUnit(read.value, unit) }, null, 2))
+    io.print(JSON.stringify({ read: read.value, second: secondUnit(read.value, unit) }, null, 2))
     return 0
   }
-  world.print(`${formatQuantity(read.value, en.marks)} = ${describe(read.value, unit)}`)
+  io.print(`${formatQuantity(read.value, en.marks)} = ${describe(read.value, unit)}`)
   return 0
 }
 

@@ -1,24 +1,22 @@
 import { type Cue, cueList, renderWebVtt } from '../../card/index.js'
 import { en } from '../../message/en/index.js'
 import { planFiles } from '../chooseMachine.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
-import type { ExitCode } from '../runCommand.js'
 import { safeLine } from '../safeLine.js'
-import { UsageError } from '../usageError.js'
-import type { World } from '../world.js'
 
 /** `cues`: what a presenter shows, says and puts on screen. */
-export async function runCues(options: Options, world: World): Promise<ExitCode> {
+export async function runCues(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('cues: name the files or the folder of one machine')
-  const sets = await readDocuments(options.paths, world)
+  const sets = await readDocuments(options.paths, io)
   const { plan, findings } = planFiles(sets, options)
   const located = locateFindings(findings, sets)
-  if (located.length > 0) world.complain(renderFindings(located, 'text'))
+  if (located.length > 0) io.printError(renderFindings(located, 'text'))
   if (plan !== undefined) {
     const cues = cueList(plan, en)
-    world.print(
+    io.print(
       options.format === 'vtt'
         ? renderWebVtt(cues)
         : options.format === 'json'

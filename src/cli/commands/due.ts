@@ -3,26 +3,24 @@ import { en } from '../../message/en/index.js'
 import { explain } from '../../message/index.js'
 import { type ListedDue, listDue } from '../../service/index.js'
 import { chooseDueOptions, listMachines } from '../chooseMachine.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { dueLines } from '../dueLines.js'
 import { dueLogLines } from '../dueLogLines.js'
 import { readDocuments, unreadable } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { locateFindings, renderFindings } from '../renderFindings.js'
-import type { ExitCode } from '../runCommand.js'
 import { safeLine } from '../safeLine.js'
-import { UsageError } from '../usageError.js'
-import type { World } from '../world.js'
 
 const LINES = /\.(jsonl|ndjson)$/i
 
 /** `due`: every service of every machine, with its state and why. */
-export async function runDue(options: Options, world: World): Promise<ExitCode> {
+export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
   const lines = options.paths.filter((path) => LINES.test(path))
-  if (options.sheets.length > 0 || lines.length > 0) return judgeLines(options, lines, world)
+  if (options.sheets.length > 0 || lines.length > 0) return judgeLines(options, lines, io)
   if (options.paths.length === 0) throw new UsageError('due: name logs and their sheets, or a folder of them')
-  const sets = await readDocuments(options.paths, world)
+  const sets = await readDocuments(options.paths, io)
   const reading = sets.flatMap(({ findings }) => findings)
-  if (reading.length > 0) world.complain(renderFindings(locateFindings(reading, sets), 'text'))
+  if (reading.length > 0) io.printError(renderFindings(locateFindings(reading, sets), 'text'))
   if (reading.some(({ severity }) => severity === 'error')) return 1
   const machines = listMachines(sets, options).map(({ log, sheet }) => ({
     machine: log.id,
@@ -30,10 +28,10 @@ export async function runDue(options: Options, world: World): Promise<ExitCode> 
     due: listDue({ sheet, log, today: options.today, options: chooseDueOptions(options, log) }),
   }))
   if (options.format === 'json') {
-    world.print(JSON.stringify({ today: options.today, machines }, null, 2))
+    io.print(JSON.stringify({ today: options.today, machines }, null, 2))
     return 0
   }
-  for (const { name, due } of machines) world.print(`${safeLine(name)}\n${due.map(describe).join('\n')}\n`)
+  for (const { name, due } of machines) io.print(`${safeLine(name)}\n${due.map(describe).join('\n')}\n`)
   return 0
 }
 
@@ -46,26 +44,26 @@ function describe(line: ListedDue): string {
 }
 
 /** Machines that come one a line: whole logs where there are sheets, else flat rows that carry their own limits. */
-async function judgeLines(options: Options, lines: readonly string[], world: World): Promise<ExitCode> {
+async function judgeLines(options: Options, lines: readonly string[], io: CliIo): Promise<ExitCode> {
   const others = [...options.sheets, ...options.paths.filter((path) => !LINES.test(path))]
   const [path] = lines
   if (lines.length > 1)
     throw new UsageError(`due: one file of lines is wanted, and there are ${lines.length}`)
-  const sets = others.length === 0 ? [] : await readDocuments(others, world)
+  const sets = others.length === 0 ? [] : await readDocuments(others, io)
   const reading = sets.flatMap(({ findings }) => findings)
-  if (reading.length > 0) world.complain(renderFindings(locateFindings(reading, sets), 'text'))
+  if (reading.length > 0) io.printError(renderFindings(locateFindings(reading, sets), 'text'))
   if (reading.some(({ severity }) => severity === 'error')) return 1
   const sheets = sets.flatMap(({ set }) => set.sheets.map(({ document }) => document))
   if (others.length > 0 && sheets.length === 0) throw new UsageError('due: there is no sheet among the files')
-  const input = await openLines(path, world)
-  const output = world.openOutput()
+  const input = await openLines(path, io)
+  const output = io.openOutput()
   const { today } = options
   try {
     if (sheets.length === 0) {
       const { soon, staleAfter } = options.due
       const judged = await dueLines({ input, output, today, soon, staleAfter })
       const bad = judged.unreadable + judged.withUnusableFields
-      world.complain(`${judged.lines} lines, ${bad} of them not as they should be.`)
+      io.printError(`${judged.lines} lines, ${bad} of them not as they should be.`)
       return bad > 0 ? 1 : 0
     }
     const judged = await dueLogLines({
@@ -75,9 +73,9 @@ async function judgeLines(options: Options, lines: readonly string[], world: Wor
       today,
       chooseOptions: (log) => chooseDueOptions(options, log),
       ...(options.machine === undefined ? {} : { machine: options.machine }),
-      onProgress: (count) => world.complain(`${count} lines`),
+      onProgress: (count) => io.printError(`${count} lines`),
     })
-    world.complain(`${judged.lines} lines, ${judged.refused} of them not as they should be.`)
+    io.printError(`${judged.lines} lines, ${judged.refused} of them not as they should be.`)
     return judged.refused > 0 ? 1 : 0
   } catch (error) {
     if (error instanceof Error && 'code' in error && 'syscall' in error)
@@ -86,9 +84,9 @@ async function judgeLines(options: Options, lines: readonly string[], world: Wor
   }
 }
 
-async function openLines(path: string | undefined, world: World): Promise<Readable> {
+async function openLines(path: string | undefined, io: CliIo): Promise<Readable> {
   try {
-    return await world.openInput(path)
+    return await io.openInput(path)
   } catch (error) {
     throw unreadable(path ?? 'the lines piped in', error)
   }

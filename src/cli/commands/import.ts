@@ -3,31 +3,29 @@ import { type ImportedMachine, importReadings } from '../../exchange/index.js'
 import { checkDocuments } from '../../rules/index.js'
 import type { MachineLog } from '../../spec/index.js'
 import { type AddedReadings, addReadings } from '../addReadings.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments, readFileText } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
-import type { ExitCode } from '../runCommand.js'
 import { safeLine } from '../safeLine.js'
-import { UsageError } from '../usageError.js'
-import type { World } from '../world.js'
 import { writeOut } from '../writeOut.js'
 
 /** `import`: readings that a machine's maker sends, into its log. */
-export async function runImport(options: Options, world: World): Promise<ExitCode> {
+export async function runImport(options: Options, io: CliIo): Promise<ExitCode> {
   const [answer, file] = options.paths
   if (answer === undefined || file === undefined || options.paths.length > 2)
     throw new UsageError('import: name the telematics file and the log, in this order')
-  const tell = options.format === 'text' ? world.print : world.complain
-  const sets = await readDocuments([file], world)
+  const tell = options.format === 'text' ? io.print : io.printError
+  const sets = await readDocuments([file], io)
   const reading = sets.flatMap(({ findings }) => findings)
   const [log] = sets.flatMap(({ set }) => set.logs)
-  const read = importReadings(await readJson(answer, world), { edition: options.telematics })
+  const read = importReadings(await readJson(answer, io), { edition: options.telematics })
   const sent = read.findings.map((finding) => ({
     ...finding,
     document: { ...finding.document, name: answer },
   }))
   const refuse = (findings: readonly Finding[]): ExitCode => {
-    world.print(renderFindings(locateFindings(findings, sets), options.format))
+    io.print(renderFindings(locateFindings(findings, sets), options.format))
     tell('Nothing is written.')
     return 1
   }
@@ -38,18 +36,18 @@ export async function runImport(options: Options, world: World): Promise<ExitCod
   const wrong = findNewMistakes(log.document, added.log, file, options)
   if (wrong.some(({ severity }) => severity === 'error')) return refuse([...sent, ...wrong])
   const findings = locateFindings([...sent, ...reading, ...wrong], sets)
-  if (findings.length > 0 || options.format !== 'text') world.print(renderFindings(findings, options.format))
+  if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format))
   for (const line of describeAdded(added)) tell(line)
   if (options.out === undefined) tell('Nothing is written: say where the log goes, with --out FILE.')
   else {
-    await writeOut(options.out, `${JSON.stringify(added.log, null, 2)}\n`, world)
+    await writeOut(options.out, `${JSON.stringify(added.log, null, 2)}\n`, io)
     tell(`Written: ${options.out}`)
   }
   return findings.some((finding) => isAtLevel(finding, options.level)) ? 1 : 0
 }
 
-async function readJson(path: string, world: World): Promise<unknown> {
-  const text = await readFileText(path, world)
+async function readJson(path: string, io: CliIo): Promise<unknown> {
+  const text = await readFileText(path, io)
   try {
     return JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch {

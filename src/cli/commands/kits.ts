@@ -5,13 +5,11 @@ import { formatQuantity } from '../../quantity/index.js'
 import { groupKits, type Kit, kitContents, leaveStock, orderList, planVisit } from '../../service/index.js'
 import type { Stock } from '../../spec/index.js'
 import { chooseDueOptions, chooseShelf, listMachines } from '../chooseMachine.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { locateFindings, renderFindings } from '../renderFindings.js'
-import type { ExitCode } from '../runCommand.js'
 import { safeLine } from '../safeLine.js'
-import { UsageError } from '../usageError.js'
-import type { World } from '../world.js'
 
 /** A machine with a service that cannot be judged: no kit, and no all-clear either. */
 interface Open {
@@ -20,12 +18,12 @@ interface Open {
 }
 
 /** `kits`: what to take along for each machine with something due, and one order list for all. */
-export async function runKits(options: Options, world: World): Promise<ExitCode> {
+export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('kits: name logs and their sheets, or folders of them')
-  const sets = await readDocuments(options.paths, world)
+  const sets = await readDocuments(options.paths, io)
   const reading = sets.flatMap(({ findings }) => findings)
   if (reading.some(({ severity }) => severity === 'error')) {
-    world.complain(renderFindings(locateFindings(reading, sets), 'text'))
+    io.printError(renderFindings(locateFindings(reading, sets), 'text'))
     return 1
   }
   const findings: Finding[] = []
@@ -57,37 +55,37 @@ export async function runKits(options: Options, world: World): Promise<ExitCode>
     return work.length > 0 ? [kitContents(planned.value)] : []
   })
   const order = orderList(kits)
-  if (findings.length > 0) world.complain(renderFindings(locateFindings(findings, sets), 'text'))
+  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
   const code = findings.length > 0 ? 1 : 0
   if (options.format === 'json') {
-    world.print(JSON.stringify({ kits, groups: groupKits(kits), order, open }, null, 2))
+    io.print(JSON.stringify({ kits, groups: groupKits(kits), order, open }, null, 2))
     return code
   }
-  printKits(kits, open, order, world)
+  printKits(kits, open, order, io)
   return code
 }
 
-function printKits(kits: readonly Kit[], open: readonly Open[], order: Kit['buy'], world: World): void {
+function printKits(kits: readonly Kit[], open: readonly Open[], order: Kit['buy'], io: CliIo): void {
   const oil = (volumes: Kit['oil']) => {
     for (const { oil: name, volume } of volumes)
-      world.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${safeLine(name)}`)
+      io.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${safeLine(name)}`)
   }
   const seals = (counts: Kit['seals']) => {
-    for (const { name, count } of counts) world.print(safeLine(`  ${count} ×  ${name}`))
+    for (const { name, count } of counts) io.print(safeLine(`  ${count} ×  ${name}`))
   }
   for (const { machines, kit } of groupKits(kits)) {
-    world.print(safeLine(`Kit for ${machines.map(({ name }) => name).join(', ')}`))
+    io.print(safeLine(`Kit for ${machines.map(({ name }) => name).join(', ')}`))
     oil(kit.oil)
     seals(kit.seals)
-    for (const { name } of kit.tools) world.print(safeLine(`  ${name}`))
+    for (const { name } of kit.tools) io.print(safeLine(`  ${name}`))
   }
   for (const { machine, reasons } of open) {
-    world.print(safeLine(`Cannot tell for ${machine.name}`))
-    for (const reason of reasons) world.print(safeLine(`  ${renderMessage(reason, en)}`))
+    io.print(safeLine(`Cannot tell for ${machine.name}`))
+    for (const reason of reasons) io.print(safeLine(`  ${renderMessage(reason, en)}`))
   }
   if (kits.length > 0) {
-    world.print('To order, for all kits')
+    io.print('To order, for all kits')
     oil(order.oil)
     seals(order.seals)
-  } else if (open.length === 0) world.print('Nothing is due.')
+  } else if (open.length === 0) io.print('Nothing is due.')
 }

@@ -1,18 +1,16 @@
 import { checkRecord } from '../../record/index.js'
 import type { MachineLog } from '../../spec/index.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
-import type { ExitCode } from '../runCommand.js'
-import { UsageError } from '../usageError.js'
-import type { World } from '../world.js'
 import { writeOut } from '../writeOut.js'
 
 /** `record`: check a finished record; append it to its log where nothing is wrong. */
-export async function runRecord(options: Options, world: World): Promise<ExitCode> {
+export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> {
   // Beside a report for machines, words go to the other stream.
-  const tell = options.format === 'text' ? world.print : world.complain
-  const sets = await readDocuments(options.paths, world)
+  const tell = options.format === 'text' ? io.print : io.printError
+  const sets = await readDocuments(options.paths, io)
   const [read] = sets
   if (read === undefined || sets.length > 1)
     throw new UsageError(
@@ -20,7 +18,7 @@ export async function runRecord(options: Options, world: World): Promise<ExitCod
     )
   const reading = read.findings
   if (reading.some(({ severity }) => severity === 'error')) {
-    world.print(renderFindings(locateFindings(reading, sets), options.format))
+    io.print(renderFindings(locateFindings(reading, sets), options.format))
     return 1
   }
   const [record] = read.set.records
@@ -31,7 +29,7 @@ export async function runRecord(options: Options, world: World): Promise<ExitCod
     throw new UsageError(`record: the log of machine ${record.document.machine} is not among the files`)
   const findings = [...reading, ...checkRecord(record, read.set, { today: options.today })]
   const located = locateFindings(findings, sets)
-  if (located.length > 0 || options.format !== 'text') world.print(renderFindings(located, options.format))
+  if (located.length > 0 || options.format !== 'text') io.print(renderFindings(located, options.format))
   const count = located.filter((finding) => isAtLevel(finding, options.level)).length
   if (located.some(({ severity, waived }) => severity === 'error' && waived === undefined)) {
     tell('Not appended: the record has errors.')
@@ -44,7 +42,7 @@ export async function runRecord(options: Options, world: World): Promise<ExitCod
   }
   const { records } = log.document
   const appended: MachineLog = { ...log.document, records: [...records, record.document] }
-  await writeOut(options.out, `${JSON.stringify(appended, null, 2)}\n`, world)
+  await writeOut(options.out, `${JSON.stringify(appended, null, 2)}\n`, io)
   tell(`Appended to ${options.out}: ${record.document.id}, ${records.length + 1} records.`)
   return count > 0 ? 1 : 0
 }

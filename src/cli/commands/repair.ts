@@ -1,20 +1,18 @@
 import type { Cure } from '../../base/index.js'
 import { repairProcedure } from '../../procedure/index.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
-import type { ExitCode } from '../runCommand.js'
 import { safeLine } from '../safeLine.js'
-import { UsageError } from '../usageError.js'
-import type { World } from '../world.js'
 import { writeOut } from '../writeOut.js'
 
 /** `repair`: the smallest mend of a writer's procedure. */
-export async function runRepair(options: Options, world: World): Promise<ExitCode> {
-  const sets = await readDocuments(options.paths, world)
+export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> {
+  const sets = await readDocuments(options.paths, io)
   const reading = sets.flatMap(({ findings }) => findings)
   if (reading.some(({ severity }) => severity === 'error')) {
-    world.complain(renderFindings(locateFindings(reading, sets), 'text'))
+    io.printError(renderFindings(locateFindings(reading, sets), 'text'))
     return 1
   }
   const procedures = sets.flatMap(({ set }) => set.procedures.map((one) => ({ ...one, set })))
@@ -32,15 +30,15 @@ export async function runRepair(options: Options, world: World): Promise<ExitCod
   const { procedure, applied, left } = repairProcedure(document, sheet.document)
   const text = options.format === 'text'
   if (text)
-    world.print(applied.length === 0 ? 'Nothing to mend.' : `Mends:\n${applied.map(describeCure).join('\n')}`)
+    io.print(applied.length === 0 ? 'Nothing to mend.' : `Mends:\n${applied.map(describeCure).join('\n')}`)
   const name = only.name === undefined ? {} : { name: only.name }
   const open = left.map((finding) => ({ ...finding, document: { ...finding.document, ...name } }))
   const located = locateFindings(open, [])
-  if (!text) world.print(JSON.stringify({ applied, left: located, procedure }, null, 2))
-  else if (open.length > 0) world.print(renderFindings(located, 'text'))
+  if (!text) io.print(JSON.stringify({ applied, left: located, procedure }, null, 2))
+  else if (open.length > 0) io.print(renderFindings(located, 'text'))
   if (options.out !== undefined) {
-    await writeOut(options.out, `${JSON.stringify(procedure, null, 2)}\n`, world)
-    const tell = text ? world.print : world.complain
+    await writeOut(options.out, `${JSON.stringify(procedure, null, 2)}\n`, io)
+    const tell = text ? io.print : io.printError
     tell(`Written: ${options.out}`)
   }
   return located.some((finding) => isAtLevel(finding, options.level)) ? 1 : 0

@@ -1,18 +1,16 @@
 import { toJsonSchema } from '../../schema/index.js'
 import type { DocumentName } from '../../spec/index.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Options } from '../readOptions.js'
-import type { ExitCode } from '../runCommand.js'
-import { UsageError } from '../usageError.js'
-import type { World } from '../world.js'
 
 const KINDS = ['spec-sheet', 'machine-log', 'toolbox', 'stock', 'procedure', 'service-record'] as const
 
 /** `schema`: the JSON Schema of one kind of document. */
-export async function runSchema(options: Options, world: World): Promise<ExitCode> {
+export async function runSchema(options: Options, io: CliIo): Promise<ExitCode> {
   const [word] = options.paths
   const kind: DocumentName | undefined = KINDS.find((one) => one === word)
   if (kind === undefined || options.paths.length !== 1)
     throw new UsageError(`schema: one of ${KINDS.join(', ')} is wanted`)
-  world.print(JSON.stringify(toJsonSchema(kind), null, 2))
+  io.print(JSON.stringify(toJsonSchema(kind), null, 2))
   return 0
 }

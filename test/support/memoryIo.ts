@@ -1,8 +1,8 @@
 import { readdir, readFile, stat } from 'node:fs/promises'
 import { Readable, Writable } from 'node:stream'
-import type { World } from '../../src/cli/world.js'
+import type { CliIo } from '../../src/cli/cliIo.js'
 
-export interface MemoryWorld extends World {
+export interface MemoryIo extends CliIo {
   /** What would have been written, by path. */
   readonly written: Map<string, string>
   readonly out: string[]
@@ -13,7 +13,7 @@ export interface MemoryWorld extends World {
 export const PIPED = '<stdin>'
 
 /** Real files for reading, memory for writing, a fixed clock; `files` stand in front of the disk. */
-export function memoryWorld(files: Readonly<Record<string, string>> = {}): MemoryWorld {
+export function memoryIo(files: Readonly<Record<string, string>> = {}): MemoryIo {
   const written = new Map<string, string>()
   const out: string[] = []
   const err: string[] = []
@@ -44,7 +44,7 @@ export function memoryWorld(files: Readonly<Record<string, string>> = {}): Memor
         : (await readdir(path)).sort(),
     writeText: async (path, text) => void written.set(path, text),
     print: (text) => void out.push(text),
-    complain: (text) => void err.push(text),
+    printError: (text) => void err.push(text),
     today: () => '2023-10-06',
   }
 }

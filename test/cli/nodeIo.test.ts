@@ -2,11 +2,11 @@ import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
-import { nodeWorld } from '../../src/cli/nodeWorld.js'
+import { nodeIo } from '../../src/cli/nodeIo.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 
 let folder = ''
-const world = nodeWorld()
+const io = nodeIo()
 const at = (...parts: readonly string[]) => join(folder, ...parts)
 
 beforeAll(async () => {
@@ -16,40 +16,40 @@ afterAll(() => rm(folder, { recursive: true, force: true }))
 
 describe('files', () => {
   it('are written whole, into folders that are made first, and nothing else is left', async () => {
-    await world.writeText(at('one', 'two', 'card.txt'), 'first')
-    await world.writeText(at('one', 'two', 'card.txt'), 'second')
+    await io.writeText(at('one', 'two', 'card.txt'), 'first')
+    await io.writeText(at('one', 'two', 'card.txt'), 'second')
     expect(await readdir(at('one', 'two'))).toEqual(['card.txt'])
-    expect(await world.readText(at('one', 'two', 'card.txt'))).toBe('second')
+    expect(await io.readText(at('one', 'two', 'card.txt'))).toBe('second')
   })
 
   it('a write that fails leaves what was there, and no part of the new', async () => {
     await mkdir(at('taken', 'card.txt'), { recursive: true })
-    await expect(world.writeText(at('taken', 'card.txt'), 'text')).rejects.toMatchObject({ code: 'EISDIR' })
+    await expect(io.writeText(at('taken', 'card.txt'), 'text')).rejects.toMatchObject({ code: 'EISDIR' })
     expect(await readdir(at('taken'))).toEqual(['card.txt'])
     await writeFile(at('file'), 'kept')
-    await expect(world.writeText(at('file', 'card.txt'), 'text')).rejects.toThrow()
+    await expect(io.writeText(at('file', 'card.txt'), 'text')).rejects.toThrow()
     expect(await readFile(at('file'), 'utf8')).toBe('kept')
   })
 
   it('folders are told from files, and listed in order', async () => {
     await mkdir(at('set'))
     for (const name of ['b.json', 'a.yaml', 'C.json']) await writeFile(at('set', name), '{}')
-    expect(await world.isFolder(at('set'))).toBe(true)
-    expect(await world.isFolder(at('set', 'a.yaml'))).toBe(false)
-    expect(await world.listFolder(at('set'))).toEqual(['C.json', 'a.yaml', 'b.json'])
+    expect(await io.isFolder(at('set'))).toBe(true)
+    expect(await io.isFolder(at('set', 'a.yaml'))).toBe(false)
+    expect(await io.listFolder(at('set'))).toEqual(['C.json', 'a.yaml', 'b.json'])
     await symlink(at('set'), at('link'))
-    expect(await world.isFolder(at('link'))).toBe(true)
-    await expect(world.isFolder(at('nowhere'))).rejects.toMatchObject({ code: 'ENOENT' })
+    expect(await io.isFolder(at('link'))).toBe(true)
+    await expect(io.isFolder(at('nowhere'))).rejects.toMatchObject({ code: 'ENOENT' })
   })
 
   it('are opened as streams', async () => {
     await writeFile(at('lines.jsonl'), 'one\ntwo\n')
     const chunks: string[] = []
-    for await (const chunk of await world.openInput(at('lines.jsonl'))) chunks.push(String(chunk))
+    for await (const chunk of await io.openInput(at('lines.jsonl'))) chunks.push(String(chunk))
     expect(chunks.join('')).toBe('one\ntwo\n')
-    await expect(world.openInput(at('nowhere'))).rejects.toMatchObject({ code: 'ENOENT' })
-    expect(await world.openInput()).toBe(process.stdin)
-    expect(world.openOutput()).toBe(process.stdout)
+    await expect(io.openInput(at('nowhere'))).rejects.toMatchObject({ code: 'ENOENT' })
+    expect(await io.openInput()).toBe(process.stdin)
+    expect(io.openOutput()).toBe(process.stdout)
   })
 })
 
@@ -57,10 +57,10 @@ describe('streams and clock', () => {
   it('ends each text with one line end', () => {
     const out = vi.spyOn(process.stdout, 'write').mockReturnValue(true)
     const err = vi.spyOn(process.stderr, 'write').mockReturnValue(true)
-    world.print('a')
-    world.print('b\n')
-    world.complain('c')
-    world.complain('d\n')
+    io.print('a')
+    io.print('b\n')
+    io.printError('c')
+    io.printError('d\n')
     const said = [out, err].map((stream) => stream.mock.calls.map(([text]) => text))
     out.mockRestore()
     err.mockRestore()
@@ -73,9 +73,9 @@ describe('streams and clock', () => {
   it('reads the local day, in two digits', () => {
     vi.useFakeTimers()
     vi.setSystemTime(new Date(2023, 2, 4, 23, 59))
-    expect(world.today()).toBe('2023-03-04')
+    expect(io.today()).toBe('2023-03-04')
     vi.setSystemTime(new Date(2023, 10, 14, 0, 0))
-    expect(world.today()).toBe('2023-11-14')
+    expect(io.today()).toBe('2023-11-14')
     vi.useRealTimers()
   })
 })
@@ -83,7 +83,7 @@ describe('streams and clock', () => {
 describe('commands over real files', () => {
   const run = async (...words: readonly string[]) => {
     const err: string[] = []
-    const quiet = { ...world, print: () => undefined, complain: (text: string) => void err.push(text) }
+    const quiet = { ...io, print: () => undefined, printError: (text: string) => void err.push(text) }
     return { code: await runCommand(words, quiet), err: err.join('\n') }
   }
   const visit = ['--today', '2023-10-06', '--ambient', '6degC']
@@ -113,11 +113,11 @@ describe('commands over real files', () => {
     ['EMFILE', /cannot be read \(.*EMFILE/],
   ])('says of a file that the system refuses with %s why', async (code, said) => {
     const refusing = {
-      ...world,
+      ...io,
       isFolder: async () => false,
       readText: () => Promise.reject(Object.assign(new Error(`${code}: refused`), { code })),
       print: () => undefined,
-      complain: (text: string) => expect(text).toMatch(said),
+      printError: (text: string) => expect(text).toMatch(said),
     }
     expect(await runCommand(['check', at('secret.json')], refusing)).toBe(2)
     expect(await runCommand(['import', at('secret.json'), 'examples/tind-4/log.json'], refusing)).toBe(2)

@@ -1,10 +1,10 @@
 import { randomUUID } from 'node:crypto'
 import { mkdir, open, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { dirname } from 'node:path'
-import type { World } from './world.js'
+import type { CliIo } from './cliIo.js'
 
 /** The real files, streams and clock. */
-export function nodeWorld(): World {
+export function nodeIo(): CliIo {
   return {
     readText: (path) => readFile(path, 'utf8'),
     openInput: async (path) => (path === undefined ? process.stdin : (await open(path)).createReadStream()),
@@ -24,7 +24,7 @@ export function nodeWorld(): World {
       }
     },
     print: (text) => void process.stdout.write(text.endsWith('\n') ? text : `${text}\n`),
-    complain: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
+    printError: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),
     today: () => {
       const now = new Date()
       const two = (value: number): string => String(value).padStart(2, '0')

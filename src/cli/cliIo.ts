@@ -1,10 +1,10 @@
 import type { Readable, Writable } from 'node:stream'
 import type { DateText } from '../calendar/index.js'
 
-/** All that a command may touch outside itself; tests hand in their own. */
-export interface World {
+/** Every file, stream and clock that a command may use; tests hand in their own. */
+export interface CliIo {
   readonly readText: (path: string) => Promise<string>
-  /** A file as a stream; without a path: what is piped in. */
+  /** A file as a stream; without a path: standard input. */
   readonly openInput: (path?: string) => Promise<Readable>
   /** Where a stream of answers goes. */
   readonly openOutput: () => Writable
@@ -14,7 +14,16 @@ export interface World {
   /** Writes the whole text or nothing; makes the folder first. */
   readonly writeText: (path: string, text: string) => Promise<void>
   readonly print: (text: string) => void
-  readonly complain: (text: string) => void
+  /** Prints on the stream of errors. */
+  readonly printError: (text: string) => void
   /** The clock, read only where `--today` is absent. */
   readonly today: () => DateText
+}
+
+/** 0: nothing at or above `--level`; 1: findings; 2: usage, or a file that cannot be read. */
+export type ExitCode = 0 | 1 | 2
+
+/** The caller must change the command line or a file; exit code 2. */
+export class UsageError extends Error {
+  override readonly name = 'UsageError'
 }
