@@ -1,10 +1,10 @@
 import { type Reason, requireObject, shown } from '../base/index.js'
-import type { Quantity, VolumeUnit } from '../quantity/index.js'
+import { exactIn, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { Id, OilContainer } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
 import { searchContainers } from './searchContainers.js'
-import { exactVolume, type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
+import { type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
 
 export interface ContainerUse {
   /** Id in the stock. */
@@ -78,7 +78,7 @@ export function chooseContainers(
   const choices = names.map((oil) => chooseOfOneOil(oil, containers, volume))
   const [best] = choices.sort((first, second) => rank(first, second))
   if (best === undefined) {
-    const needed = volumeIn(exactVolume(volume), volume.unit)
+    const needed = volumeIn(exactIn(volume, 'mL'), volume.unit)
     return {
       answer: 'short',
       needed,

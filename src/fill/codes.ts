@@ -1,3 +1,4 @@
+import { makeReason, type ReasonMaker } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 
 type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
@@ -57,7 +58,4 @@ export interface FillCodes {
   'fill/drained-more': { drained: Amount; expected: Amount; percent: number }
 }
 
-/** A reason with the params that its code declares. Internal. */
-export function fillReason<Code extends keyof FillCodes>(code: Code, params: FillCodes[Code]) {
-  return { code, params }
-}
+export const fillReason: ReasonMaker<FillCodes> = makeReason

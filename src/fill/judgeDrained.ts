@@ -2,17 +2,20 @@ import { type Reason, requireObject } from '../base/index.js'
 import {
   compareExact,
   type Exact,
+  exactIn,
   minus,
   nearestDouble,
   over,
   type Quantity,
+  readBand,
+  requireBand,
   type VolumeUnit,
 } from '../quantity/index.js'
 import type { SpecValue } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
+import { comparedWith } from './comparedWith.js'
 import { requireAmount } from './requireAmount.js'
-import { exactVolume, volumeIn } from './volumeAmount.js'
-import { sideOfBand, volumeBand } from './volumeBand.js'
+import { volumeIn } from './volumeAmount.js'
 
 export interface DrainedVerdict {
   readonly answer: 'as expected' | 'less' | 'more' | 'not judged' | 'cannot tell'
@@ -51,7 +54,7 @@ export function judgeDrained(
     return { answer: 'not judged', reasons: [fillReason('fill/drained-not-judged', {})] }
   }
   requireAmount('drained', drained, 'volume', { least: 0 })
-  const volume = exactVolume(drained)
+  const volume = exactIn(drained, 'mL')
   const from = expectedVolume(volume, expected)
   if (from === undefined || from.n <= 0n) {
     return { answer: 'cannot tell', reasons: [fillReason('fill/drained-not-comparable', {})] }
@@ -75,10 +78,9 @@ function expectedVolume(
 ): Exact | undefined {
   if (!('kind' in expected)) {
     requireAmount('expected', expected, 'volume', { least: 0 })
-    return exactVolume(expected)
+    return exactIn(expected, 'mL')
   }
   if (expected.kind === 'not stated') return undefined
-  const band = volumeBand(expected)
-  const side = sideOfBand(volume, band)
-  return band.nominal ?? (side < 0 ? band.min : side > 0 ? band.max : volume)
+  requireBand('expected', expected)
+  return comparedWith(volume, readBand(expected, 'mL'))
 }

@@ -1,18 +1,23 @@
 import { type Reason, requireObject, shown } from '../base/index.js'
 import {
+  type Band,
   compareExact,
   type Exact,
+  exactIn,
   minus,
   nearestDouble,
   over,
   type Quantity,
+  readBand,
+  requireBand,
+  sideOfBand,
   type VolumeUnit,
 } from '../quantity/index.js'
-import type { FillMethod, SpecValue } from '../spec/index.js'
+import type { FillMethod, SpecValue, StatedValue } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
+import { comparedWith } from './comparedWith.js'
 import { requireAmount } from './requireAmount.js'
-import { exactVolume, volumeIn } from './volumeAmount.js'
-import { sideOfBand, type VolumeBand, volumeBand } from './volumeBand.js'
+import { volumeIn } from './volumeAmount.js'
 
 export interface RefillVerdict {
   /**
@@ -65,15 +70,15 @@ export function judgeRefill(
   if (stated.kind === 'not stated') {
     return { answer: 'cannot tell', reasons: [fillReason('fill/refill-not-stated', {})] }
   }
-  const band = volumeBand(stated)
-  const volume = exactVolume(refilled)
-  const side = sideOfBand(volume, band)
-  const hasBand = band.min !== undefined || band.max !== undefined
-  const from = band.nominal ?? (side < 0 ? band.min : side > 0 ? band.max : undefined) ?? volume
+  requireBand('stated', stated)
+  const band = readBand(stated, 'mL')
+  const volume = exactIn(refilled, 'mL')
+  const from = comparedWith(volume, band)
   const gap = minus(volume, from)
   const difference = volumeIn(gap, refilled.unit)
   const size = gap.n < 0n ? { n: -gap.n, d: gap.d } : gap
-  const inside = hasBand ? side === 0 : band.rounding !== undefined && compareExact(size, band.rounding) <= 0
+  const inside =
+    band.basis === 'nominal' ? compareExact(size, band.rounding) <= 0 : sideOfBand(volume, band) === 0
   if (!inside && isFarOff(size, from)) {
     const percent = nearestDouble(over({ n: size.n * 100n, d: size.d }, positive(from)))
     const params = { difference, percent, limit: FAR_OFF_PERCENT }
@@ -87,31 +92,42 @@ export function judgeRefill(
       reasons: [fillReason('fill/refill-level-decides', params)],
     }
   }
-  return { ...byQuantity(band, refilled, difference, inside, hasBand), difference }
+  return { ...byQuantity(stated, band, refilled, difference, inside), difference }
 }
 
 function byQuantity(
-  band: VolumeBand,
+  stated: StatedValue<VolumeUnit>,
+  band: Band,
   refilled: Quantity<VolumeUnit>,
   difference: Quantity<VolumeUnit>,
   inside: boolean,
-  hasBand: boolean,
 ): Pick<RefillVerdict, 'answer' | 'reasons'> {
-  if (hasBand) {
-    const min = band.min === undefined ? {} : { min: band.shown.min ?? volumeIn(band.min, refilled.unit) }
-    const max = band.max === undefined ? {} : { max: band.shown.max ?? volumeIn(band.max, refilled.unit) }
-    const params = { refilled, ...min, ...max }
+  if (stated.kind !== 'nominal') {
+    const params = { refilled, ...endsOf(stated, band, refilled.unit) }
     return inside
       ? { answer: 'right', reasons: [fillReason('fill/refill-inside-band', params)] }
       : { answer: 'outside', reasons: [fillReason('fill/refill-outside-band', { ...params, difference })] }
   }
-  const printed = band.printed ?? refilled
+  const printed = { value: stated.value, unit: stated.unit }
   return inside
     ? { answer: 'right', reasons: [fillReason('fill/refill-as-printed', { refilled, printed })] }
     : {
         answer: 'cannot tell',
         reasons: [fillReason('fill/refill-band-not-stated', { refilled, printed, difference })],
       }
+}
+
+/** Printed limits as they are printed; the ends of a tolerance in the unit of the refill. */
+function endsOf(stated: StatedValue<VolumeUnit>, { low, high }: Band, unit: VolumeUnit) {
+  if (stated.kind === 'limits')
+    return {
+      ...(stated.min === undefined ? {} : { min: { value: stated.min, unit: stated.unit } }),
+      ...(stated.max === undefined ? {} : { max: { value: stated.max, unit: stated.unit } }),
+    }
+  return {
+    ...(low === undefined ? {} : { min: volumeIn(low, unit) }),
+    ...(high === undefined ? {} : { max: volumeIn(high, unit) }),
+  }
 }
 
 function isFarOff(size: Exact, from: Exact): boolean {

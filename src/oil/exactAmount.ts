@@ -2,7 +2,7 @@ import {
   compareExact,
   type Exact,
   exactlyIn,
-  exactOfText,
+  exactOf,
   type Figure,
   type Unit,
 } from '../quantity/index.js'
@@ -15,7 +15,7 @@ export function exactAmount(quantity: { value: number | Figure; unit: Unit }, to
   const [mantissa = '', power = '0'] = String(quantity.value).split('e')
   const exponent = Number(power)
   const scale = `1${'0'.repeat(Math.abs(exponent))}`
-  const digits = exactOfText(mantissa)
+  const digits = exactOf(mantissa)
   const factor = BigInt(scale)
   const value = exponent < 0 ? { n: digits.n, d: digits.d * factor } : { n: digits.n * factor, d: digits.d }
   return exactlyIn(value, quantity.unit, to)

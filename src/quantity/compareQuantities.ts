@@ -1,5 +1,5 @@
 import { requireObject, shown } from '../base/index.js'
-import { compareExact, type Exact, exactOfNumber } from './exact.js'
+import { compareExact, type Exact, exactOfDouble } from './exact.js'
 import { figureOf } from './figureOf.js'
 import type { PrintedQuantity, Quantity, Unit } from './unit.js'
 import { exactlyIn } from './unitPair.js'
@@ -43,5 +43,5 @@ function exactValueOf(
   if (typeof value !== 'number')
     throw new TypeError(`${name} must be a number or a figure, got ${shown(value)}`)
   if (!Number.isFinite(value)) throw new RangeError(`${name} must be finite, got ${value}`)
-  return exactOfNumber(value)
+  return exactOfDouble(value)
 }

@@ -1,4 +1,4 @@
-import { commonFactor, type Exact, exactOfNumber, minus } from './exact.js'
+import { commonFactor, type Exact, exactOfDouble, minus } from './exact.js'
 import { nearestDouble } from './nearestDouble.js'
 import type { Unit } from './unit.js'
 import { unitPair } from './unitPair.js'
@@ -31,9 +31,9 @@ const SMALL = 67108864n
 export function makeConversionStep(from: Unit, to: Unit): ConversionStep {
   const { ratio, offset } = unitPair(from, to)
   const high = nearestDouble(ratio)
-  const low = nearestDouble(minus(ratio, exactOfNumber(high)))
+  const low = nearestDouble(minus(ratio, exactOfDouble(high)))
   const offsetHigh = nearestDouble(offset)
-  const offsetLow = nearestDouble(minus(offset, exactOfNumber(offsetHigh)))
+  const offsetLow = nearestDouble(minus(offset, exactOfDouble(offsetHigh)))
   const inverse = nearestDouble({ n: ratio.d, d: ratio.n })
   const linear = offset.n === 0n
   const spread = SPLIT * high
@@ -54,7 +54,7 @@ export function makeConversionStep(from: Unit, to: Unit): ConversionStep {
 }
 
 function isExactly(value: number, exact: Exact): boolean {
-  const own = exactOfNumber(value)
+  const own = exactOfDouble(value)
   return own.n * exact.d === exact.n * own.d
 }
 

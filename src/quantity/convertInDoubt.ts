@@ -3,8 +3,8 @@ import {
   commonDenominator,
   compareExact,
   type Exact,
-  exactOfNumber,
-  exactOfText,
+  exactOf,
+  exactOfDouble,
   minus,
   over,
   plus,
@@ -28,7 +28,7 @@ let convertExactly: ReturnType<typeof makeConverter> | undefined
 export function convertInDoubt(value: number, from: Unit, to: Unit): number {
   convertExactly ??= makeConverter()
   // the package's types know only numbers as input; it hands the value to the wrapper as it is
-  const exact = exactOfNumber(value) as unknown as number
+  const exact = exactOfDouble(value) as unknown as number
   return nearestDouble(convertExactly(exact).from(from).to(to))
 }
 
@@ -47,7 +47,7 @@ function makeConverter() {
 }
 
 function exactly(value: string | number | Exact): Exact {
-  return typeof value === 'object' ? value : exactOfText(String(value))
+  return typeof value === 'object' ? value : exactOf(String(value))
 }
 
 function makeMeasures(): Measures {
@@ -61,7 +61,7 @@ function makeMeasures(): Measures {
 
 /** All factors of a measure as whole numbers of one anchor. */
 function linearMeasure(units: readonly Unit[]): Measures[string] {
-  const factors = units.map((unit) => exactOfText(UNIT_FACTORS[unit].factor))
+  const factors = units.map((unit) => exactOf(UNIT_FACTORS[unit].factor))
   const scale = commonDenominator(factors)
   const rows = units.map((unit, at) => {
     const factor = factors[at] ?? { n: 1n, d: 1n }

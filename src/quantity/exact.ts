@@ -1,13 +1,19 @@
-/** An exact fraction; `d` is positive, and common factors may stand. Nothing of it leaves the room. */
+/** An exact fraction; `d` is positive, and it need not be reduced. */
 export interface Exact {
   readonly n: bigint
   readonly d: bigint
 }
 
-/** The fraction of a decimal string, or of two with a stroke between them. The text is ours or already checked. */
-export function exactOfText(text: string): Exact {
+/**
+ * The exact value of a number as somebody wrote it: a figure, a factor (`4546.09/3785.411784`), or a JSON number, which
+ * means its shortest decimal. 0.1 is a tenth here; what a double holds is {@link exactOfDouble}.
+ */
+export function exactOf(value: number | string): Exact {
+  const text = String(value)
   const stroke = text.indexOf('/')
-  if (stroke >= 0) return over(exactOfText(text.slice(0, stroke)), exactOfText(text.slice(stroke + 1)))
+  if (stroke >= 0) return over(exactOf(text.slice(0, stroke)), exactOf(text.slice(stroke + 1)))
+  const power = text.indexOf('e')
+  if (power >= 0) return times(exactOf(text.slice(0, power)), powerOfTen(Number(text.slice(power + 1))))
   const point = text.indexOf('.')
   if (point < 0) return { n: BigInt(text), d: 1n }
   return {
@@ -16,8 +22,8 @@ export function exactOfText(text: string): Exact {
   }
 }
 
-/** The exact binary value of a finite number. */
-export function exactOfNumber(value: number): Exact {
+/** The exact binary value of a finite number: what `convert` takes a bare number to mean. */
+export function exactOfDouble(value: number): Exact {
   let exponent = 0
   let whole = value
   while (!Number.isInteger(whole)) {
@@ -51,6 +57,11 @@ export function compareExact(left: Exact, right: Exact): -1 | 0 | 1 {
   const first = left.n * right.d
   const second = right.n * left.d
   return first < second ? -1 : first > second ? 1 : 0
+}
+
+/** The lower of two. */
+export function lowerExact(left: Exact, right: Exact): Exact {
+  return compareExact(left, right) <= 0 ? left : right
 }
 
 function floorDiv(n: bigint, d: bigint): bigint {

@@ -1,10 +1,10 @@
 import { shown } from '../base/index.js'
-import { type Exact, exactOfText } from './exact.js'
+import { type Exact, exactOf } from './exact.js'
 import { isFigure } from './isFigure.js'
 
 /** The exact value of a figure that a caller passed; throws TypeError for anything else. */
 export function figureOf(figure: unknown, name = 'figure'): Exact {
-  if (isFigure(figure, { minus: true })) return exactOfText(figure)
+  if (isFigure(figure, { minus: true })) return exactOf(figure)
   throw new TypeError(
     `${name} must be a decimal string of at most 9 whole digits and 6 decimals such as '10.0', got ${shown(figure)}`,
   )

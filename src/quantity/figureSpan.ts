@@ -1,4 +1,4 @@
-import { type Exact, exactOfText, plus, powerOfTen, times } from './exact.js'
+import { type Exact, exactOf, plus, powerOfTen, times } from './exact.js'
 import { decimalsOf, figureOf } from './figureOf.js'
 import type { PrintedBand } from './printed.js'
 import type { Figure } from './unit.js'
@@ -58,5 +58,5 @@ function fractionSpan(printed: string | undefined): FigureSpan | undefined {
   const [, whole = '0', top, bottom] = FRACTION.exec(spelled.replace(/ {2,}/, ' ')) ?? []
   if (top === undefined || bottom === undefined) return undefined
   const digit = { n: 1n, d: BigInt(bottom) }
-  return { at: plus(exactOfText(whole), { n: BigInt(top), d: digit.d }), half: times(digit, HALF), digit }
+  return { at: plus(exactOf(whole), { n: BigInt(top), d: digit.d }), half: times(digit, HALF), digit }
 }

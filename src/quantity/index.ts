@@ -7,7 +7,18 @@ export { compareQuantities } from './compareQuantities.js'
 export { convert } from './convert.js'
 export { convertColumn } from './convertColumn.js'
 export { type ConvertedFigure, convertFigure } from './convertFigure.js'
-export { compareExact, type Exact, exactOfText, minus, over, plus, roundExact, times } from './exact.js'
+export {
+  compareExact,
+  type Exact,
+  exactOf,
+  lowerExact,
+  minus,
+  over,
+  plus,
+  roundExact,
+  times,
+} from './exact.js'
+export { exactIn, nearestQuantity } from './exactIn.js'
 export { figureToNumber } from './figureToNumber.js'
 export { formatNumber, type NumberDigits, type NumberMarks } from './formatNumber.js'
 export { formatQuantity } from './formatQuantity.js'
@@ -18,6 +29,7 @@ export { nearestDouble } from './nearestDouble.js'
 export { parseQuantity, type ReadingOptions } from './parseQuantity.js'
 export type { PrintedBand } from './printed.js'
 export { type PrintedAgreement, printedFiguresAgree } from './printedFiguresAgree.js'
+export { type Band, type ClosedBand, figureOfBand, readBand, sideOfBand } from './readBand.js'
 export { requireBand } from './requireBand.js'
 export { secondUnit } from './secondUnit.js'
 export {

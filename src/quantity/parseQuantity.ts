@@ -1,6 +1,6 @@
 import { type Finding, type Params, type Result, shown } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
-import { decimalText, exactOfText, powerOfTen, roundExact, times } from './exact.js'
+import { decimalText, exactOf, powerOfTen, roundExact, times } from './exact.js'
 import { decimalsOf } from './figureOf.js'
 import { isFigure } from './isFigure.js'
 import { isUnit } from './isUnit.js'
@@ -145,7 +145,7 @@ function figureFound(found: NumberFound, reading: Reading, findings: Finding[]):
 /** `percent` of a figure, with all its digits and no more. */
 function shareOf(figure: string, percent: string): string {
   const decimals = decimalsOf(figure) + decimalsOf(percent) + 2
-  const share = times(exactOfText(figure.replace('-', '')), times(exactOfText(percent), powerOfTen(-2)))
+  const share = times(exactOf(figure.replace('-', '')), times(exactOf(percent), powerOfTen(-2)))
   return decimalText(roundExact(times(share, powerOfTen(decimals)), 'down'), decimals).replace(/\.?0+$/, '')
 }
 

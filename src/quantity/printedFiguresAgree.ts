@@ -1,6 +1,6 @@
 import type { Reason } from '../base/index.js'
 import type { FigureSlip, QuantityCodes } from './codes.js'
-import { compareExact, type Exact, exactOfText, minus, over, plus, times } from './exact.js'
+import { compareExact, type Exact, exactOf, minus, over, plus, times } from './exact.js'
 import { type BandSpans, bandSpans, type FigureSpan } from './figureSpan.js'
 import { nearestDouble } from './nearestDouble.js'
 import type { PrintedBand } from './printed.js'
@@ -69,7 +69,7 @@ export function printedFiguresAgree(first: PrintedBand, second: PrintedBand): Pr
   if (pairs.every(([one, two, part]) => meet(one, two, part))) return { verdict: 'agree', reasons: [] }
   for (const { slip, ratio, units } of SLIPS) {
     if (!units.test(first.unit) && !units.test(second.unit)) continue
-    const factor = exactOfText(ratio)
+    const factor = exactOf(ratio)
     const scaled = (by: Exact) => pairs.every(([one, two, part]) => meet(scaledSpan(one, by), two, part))
     if (scaled(factor) || scaled(over({ n: 1n, d: 1n }, factor))) {
       const code = 'quantity/printed-figures-slip'
@@ -139,5 +139,5 @@ function absolute(value: Exact): Exact {
 }
 
 function slipRatio(ratio: string): string {
-  return String(Math.round(nearestDouble(exactOfText(ratio)) * 1e5) / 1e5)
+  return String(Math.round(nearestDouble(exactOf(ratio)) * 1e5) / 1e5)
 }

@@ -1,5 +1,5 @@
 import { shown } from '../base/index.js'
-import { type Exact, exactOfText, minus, over, plus, times } from './exact.js'
+import { type Exact, exactOf, minus, over, plus, times } from './exact.js'
 import { isUnit } from './isUnit.js'
 import { measureOf } from './measureOf.js'
 import type { Unit } from './unit.js'
@@ -22,8 +22,8 @@ export function unitPair(from: Unit, to: Unit): UnitPair {
   }
   const { factor, shift = '0' } = UNIT_FACTORS[from]
   const target = UNIT_FACTORS[to]
-  const ratio = over(exactOfText(factor), exactOfText(target.factor))
-  return { ratio, offset: minus(times(exactOfText(shift), ratio), exactOfText(target.shift ?? '0')) }
+  const ratio = over(exactOf(factor), exactOf(target.factor))
+  return { ratio, offset: minus(times(exactOf(shift), ratio), exactOf(target.shift ?? '0')) }
 }
 
 /** A value taken exactly from one unit to another. */

@@ -1,6 +1,6 @@
 import {
-  compareExact,
   type Exact,
+  exactOf,
   type LengthUnit,
   over,
   plus,
@@ -8,7 +8,6 @@ import {
   times,
   UNIT_FACTORS,
 } from '../quantity/index.js'
-import { exactOf, ZERO } from './exact.js'
 
 function millimetres({ value, unit }: Quantity<LengthUnit>): Exact {
   return times(exactOf(value), exactOf(UNIT_FACTORS[unit].factor))
@@ -32,5 +31,5 @@ export function adaptorRatio(
 ): Exact | undefined {
   const lever = millimetres(leverLength)
   const reach = plus(lever, times(millimetres(extension), cosine(angleDegrees)))
-  return compareExact(reach, ZERO) > 0 ? over(lever, reach) : undefined
+  return reach.n > 0n ? over(lever, reach) : undefined
 }

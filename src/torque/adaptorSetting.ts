@@ -1,7 +1,13 @@
-import { type LengthUnit, nearestDouble, type Quantity, type TorqueUnit, times } from '../quantity/index.js'
+import {
+  exactOf,
+  type LengthUnit,
+  nearestDouble,
+  type Quantity,
+  type TorqueUnit,
+  times,
+} from '../quantity/index.js'
 import { adaptorRatio } from './adaptorRatio.js'
 import { checkObject, checkQuantity } from './checkInput.js'
-import { exactOf } from './exact.js'
 
 export interface AdaptorQuestion {
   readonly torque: Quantity<TorqueUnit>

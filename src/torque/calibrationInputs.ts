@@ -2,7 +2,7 @@ import type { Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { IntervalStated, TorqueWrench } from '../spec/index.js'
 import { checkNumber, checkObject, checkTorqueWrench } from './checkInput.js'
-import { torqueReason } from './torqueReason.js'
+import { torqueReason } from './codes.js'
 
 const MOST_CYCLES = 5000
 

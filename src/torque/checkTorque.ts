@@ -1,11 +1,19 @@
 import type { Reason } from '../base/index.js'
-import { compareExact, type Exact, nearestDouble, over, type TorqueUnit, times } from '../quantity/index.js'
+import {
+  compareExact,
+  type Exact,
+  exactOf,
+  nearestDouble,
+  over,
+  readBand,
+  type TorqueUnit,
+  times,
+} from '../quantity/index.js'
 import type { StatedValue, TorqueWrench } from '../spec/index.js'
-import { exactOf } from './exact.js'
+import { torqueReason } from './codes.js'
 import { newtonMetresIn, torqueIn } from './exactTorque.js'
 import { nearestMark } from './nearestMark.js'
-import { statedBand } from './statedBand.js'
-import { torqueReason } from './torqueReason.js'
+import { oneLimitReason } from './oneLimitReason.js'
 import { trueTorqueBand } from './trueTorqueBand.js'
 import { wrenchDeviation } from './wrenchDeviation.js'
 import type { TorqueBand, TorqueFit, WrenchOptions } from './wrenchVerdict.js'
@@ -26,20 +34,15 @@ export function checkTorque(
 ): TorqueFit {
   const { unit } = torque
   const { tolerancePercent } = options
-  const stated = statedBand(torque, tolerancePercent)
-  if (stated.kind === 'one limit') {
-    const limit = torqueIn(stated.limit, unit)
-    return {
-      verdict: 'cannot tell',
-      reasons: [torqueReason('torque/one-limit-only', { limit, which: stated.which })],
-    }
-  }
-  const bare = stated.kind === 'bare nominal'
-  const low = bare ? stated.aim : stated.low
-  const high = bare ? stated.aim : stated.high
+  const stated = readBand(torque, 'N.m', tolerancePercent)
+  if (stated.basis === 'one limit') return { verdict: 'cannot tell', reasons: [oneLimitReason(stated, unit)] }
+  const bare = stated.basis === 'nominal'
+  const { low, high } = bare ? { low: stated.aim, high: stated.aim } : stated
   const aim = torqueIn(stated.aim, unit)
   const band = bandIn(low, high, unit)
-  const told = bare ? {} : { band: { ...band, from: stated.basis } }
+  const told = bare
+    ? {}
+    : { band: { ...band, from: stated.basis === 'caller' ? ('caller' as const) : ('manual' as const) } }
   if (compareExact(low, high) > 0)
     return { verdict: 'cannot tell', ...told, reasons: [torqueReason('torque/band-empty', { band })] }
 
@@ -77,7 +80,11 @@ export function checkTorque(
   const trueBand = { newtonMetres: bandIn(least, most, 'N.m'), sheetUnit: bandIn(least, most, unit) }
 
   const reasons: Reason[] = [
-    torqueReason('torque/setting-chosen', { setting, aim, from: bare ? 'nominal' : stated.from }),
+    torqueReason('torque/setting-chosen', {
+      setting,
+      aim,
+      from: stated.basis === 'limits' ? 'middle' : 'nominal',
+    }),
     ...basis,
   ]
   if (!bare) {

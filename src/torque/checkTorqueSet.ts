@@ -1,13 +1,22 @@
 import type { Reason } from '../base/index.js'
-import { compareExact, nearestDouble, over, type Quantity, type TorqueUnit } from '../quantity/index.js'
+import {
+  compareExact,
+  exactIn,
+  nearestDouble,
+  over,
+  type Quantity,
+  readBand,
+  sideOfBand,
+  type TorqueUnit,
+} from '../quantity/index.js'
 import type { Tightening, TorqueWrench } from '../spec/index.js'
 import { checkQuantity, checkTorqueWrench } from './checkInput.js'
 import { checkTightening } from './checkTightening.js'
 import { checkWrenchOptions } from './checkWrenchOptions.js'
-import { exactNewtonMetres, newtonMetresIn, torqueIn } from './exactTorque.js'
+import { torqueReason } from './codes.js'
+import { newtonMetresIn, torqueIn } from './exactTorque.js'
+import { oneLimitReason } from './oneLimitReason.js'
 import { scaleMark } from './scaleMark.js'
-import { statedBand } from './statedBand.js'
-import { torqueReason } from './torqueReason.js'
 import { wrenchDeviation } from './wrenchDeviation.js'
 import type { WrenchOptions } from './wrenchVerdict.js'
 
@@ -74,26 +83,18 @@ function judgeTorque(
     return { verdict: 'cannot tell', reasons: [torqueReason('torque/by-turns', params)] }
   }
   const { unit } = tightening.torque
-  const stated = statedBand(tightening.torque, tolerancePercent)
-  const done = exactNewtonMetres(set.value, set.unit)
-  if (stated.kind === 'bare nominal') {
+  const stated = readBand(tightening.torque, 'N.m', tolerancePercent)
+  const done = exactIn(set, 'N.m')
+  if (stated.basis === 'nominal') {
     const nominal = torqueIn(stated.aim, unit)
     return {
       verdict: compareExact(done, stated.aim) === 0 ? 'inside' : 'cannot tell',
       reasons: [torqueReason('torque/band-not-stated', { nominal })],
     }
   }
-  if (stated.kind === 'one limit') {
-    // one limit can prove a torque wrong, never right
-    const side = compareExact(done, stated.limit)
-    const wrong = stated.which === 'least' ? side < 0 : side > 0
-    const limit = torqueIn(stated.limit, unit)
-    return {
-      verdict: wrong ? 'outside' : 'cannot tell',
-      reasons: [torqueReason('torque/one-limit-only', { limit, which: stated.which })],
-    }
-  }
-  const inside = compareExact(done, stated.low) >= 0 && compareExact(done, stated.high) <= 0
+  const inside = sideOfBand(done, stated) === 0
+  if (stated.basis === 'one limit')
+    return { verdict: inside ? 'cannot tell' : 'outside', reasons: [oneLimitReason(stated, unit)] }
   const band = { min: torqueIn(stated.low, unit), max: torqueIn(stated.high, unit) }
   return {
     verdict: inside ? 'inside' : 'outside',
@@ -107,7 +108,7 @@ function judgeWrench(
   edition: '2017' | '2003',
 ): { readonly verdict: TorqueSetVerdict['wrench']; readonly reasons: readonly Reason[] } {
   const reasons: Reason[] = []
-  const newtonMetres = exactNewtonMetres(set.value, set.unit)
+  const newtonMetres = exactIn(set, 'N.m')
   for (const scale of wrench.scales) {
     const { unit } = scale
     const value = over(newtonMetres, newtonMetresIn(unit))

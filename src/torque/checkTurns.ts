@@ -1,9 +1,8 @@
 import type { Reason } from '../base/index.js'
-import { compareExact } from '../quantity/index.js'
+import { compareExact, exactOf } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
 import { checkNumber } from './checkInput.js'
-import { exactOf } from './exact.js'
-import { torqueReason } from './torqueReason.js'
+import { torqueReason } from './codes.js'
 import { turnsBand } from './turnsBand.js'
 
 export interface TurnsVerdict {

@@ -1,14 +1,14 @@
 import type { JsonPointer, Reason } from '../base/index.js'
+import { readBand } from '../quantity/index.js'
 import type { Adaptor, Id, Tightening, TorqueWrench } from '../spec/index.js'
 import { checkDesignation, checkObject, checkTorqueWrench } from './checkInput.js'
 import { checkTightening } from './checkTightening.js'
 import { checkWrenchOptions } from './checkWrenchOptions.js'
+import { torqueReason } from './codes.js'
 import { driveReach } from './driveReach.js'
-import { torqueIn } from './exactTorque.js'
 import { fewestSets } from './fewestSets.js'
 import { judgeWrench } from './judgeWrench.js'
-import { statedBand } from './statedBand.js'
-import { torqueReason } from './torqueReason.js'
+import { oneLimitReason } from './oneLimitReason.js'
 import { type WrenchToGet, wrenchesToGet } from './wrenchToGet.js'
 import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
@@ -202,10 +202,9 @@ function whyUncovered({ on, tightening }: WrenchTask, tools: readonly Judged[]):
     return { on, verdict: 'cannot tell', wrenches: [{ reasons: [reason] }] }
   }
   for (const torque of [tightening.torque, ...(tightening.stages ?? [])]) {
-    const stated = statedBand(torque)
-    if (stated.kind !== 'one limit') continue
-    const limit = torqueIn(stated.limit, torque.unit)
-    const reason = torqueReason('torque/one-limit-only', { limit, which: stated.which })
+    const stated = readBand(torque, 'N.m')
+    if (stated.basis !== 'one limit') continue
+    const reason = oneLimitReason(stated, torque.unit)
     return { on, verdict: 'cannot tell', wrenches: [{ reasons: [reason] }] }
   }
   const unsure = tools.some(({ fit }) => fit.verdict === 'cannot tell')

@@ -1,5 +1,7 @@
 import type { Reason } from '../base/index.js'
 import {
+  exactIn,
+  exactOf,
   nearestDouble,
   over,
   type Quantity,
@@ -9,10 +11,8 @@ import {
 } from '../quantity/index.js'
 import type { MetricThread, UnifiedThread } from '../thread/index.js'
 import { checkNumber, checkObject, checkQuantity } from './checkInput.js'
-import { exactOf } from './exact.js'
-import { exactNewtonMetres } from './exactTorque.js'
+import { torqueReason } from './codes.js'
 import { proofLoad } from './proofLoad.js'
-import { torqueReason } from './torqueReason.js'
 
 export interface ClampLoadQuestion {
   readonly torque: Quantity<TorqueUnit>
@@ -83,7 +83,7 @@ export function clampLoad(question: ClampLoadQuestion): ClampLoad {
   const diameter = times(exactOf(majorDiameter.value), exactOf(UNIT_FACTORS[majorDiameter.unit].factor))
   const lever = times(exactOf(nutFactor), times(diameter, exactOf('0.001')))
   const newtons = (value: number): Quantity<'N'> => ({ value, unit: 'N' })
-  const load = newtons(nearestDouble(over(exactNewtonMetres(torque.value, torque.unit), lever)))
+  const load = newtons(nearestDouble(over(exactIn(torque, 'N.m'), lever)))
   const scatter = scatterPercent / 100
   const most = newtons(load.value * (1 + scatter))
   const belowProof = most.value <= proof.load.value

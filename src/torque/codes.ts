@@ -1,4 +1,4 @@
-import type { Params } from '../base/index.js'
+import { makeReason, type Params, type ReasonMaker } from '../base/index.js'
 import type { Figure, LengthUnit, TorqueUnit } from '../quantity/index.js'
 
 type Torque = { value: number | Figure; unit: TorqueUnit }
@@ -73,3 +73,5 @@ export interface TorqueCodes {
   'torque/set-outside': { set: Torque; band: Band }
   'torque/set-not-a-mark': { set: Torque; below?: Torque; above?: Torque }
 }
+
+export const torqueReason: ReasonMaker<TorqueCodes> = makeReason

@@ -1,13 +1,22 @@
 import type { Reason } from '../base/index.js'
-import { compareExact, type Exact, over, type Quantity, type TorqueUnit, times } from '../quantity/index.js'
+import {
+  compareExact,
+  type Exact,
+  exactIn,
+  exactOf,
+  figureOfBand,
+  over,
+  type Quantity,
+  readBand,
+  type TorqueUnit,
+  times,
+} from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing } from '../thread/index.js'
 import { checkStatedValue } from './checkInput.js'
-import { exactOf } from './exact.js'
-import { exactNewtonMetres, torqueIn } from './exactTorque.js'
+import { torqueReason } from './codes.js'
+import { torqueIn } from './exactTorque.js'
 import { plugFigures } from './plugFigures.js'
-import { statedBand } from './statedBand.js'
-import { torqueReason } from './torqueReason.js'
 
 export type SlipFactor = '×12' | '÷12' | '×9.80665' | '÷9.80665'
 
@@ -74,10 +83,9 @@ export function findTorqueSlip(
   checkStatedValue('torque', torque, 'torque')
   const { designation, band: expected } = plugFigures(thread, housing)
   if (expected.kind === 'cannot tell') return { verdict: 'cannot tell', slips: [], reasons: expected.reasons }
-  const stated = statedBand(torque)
-  const figure = stated.kind === 'one limit' ? stated.limit : stated.aim
-  const min = exactNewtonMetres(expected.min.value, 'N.m')
-  const max = exactNewtonMetres(expected.max.value, 'N.m')
+  const figure = figureOfBand(readBand(torque, 'N.m'))
+  const min = exactIn(expected.min, 'N.m')
+  const max = exactIn(expected.max, 'N.m')
   const inside = (value: Exact) => compareExact(value, min) >= 0 && compareExact(value, max) <= 0
   const band = { min: torqueIn(min, torque.unit), max: torqueIn(max, torque.unit) }
   const told = torqueIn(figure, torque.unit)

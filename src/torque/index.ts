@@ -14,12 +14,10 @@ export {
 } from './chooseWrenches.js'
 export { type ClampLoad, type ClampLoadQuestion, clampLoad } from './clampLoad.js'
 export type { TorqueCodes } from './codes.js'
-export { exactNewtonMetres } from './exactTorque.js'
 export { findTorqueSlip, type SlipFactor, type TorqueSlip, type TorqueSlipVerdict } from './findTorqueSlip.js'
 export { looksSwapped, type PlugTorque, type SwapVerdict } from './looksSwapped.js'
 export { type NutFactorQuestion, nutFactor } from './nutFactor.js'
 export { type ProofLoad, proofLoad } from './proofLoad.js'
-export { statedBand } from './statedBand.js'
 export { type TurnsBand, turnsBand } from './turnsBand.js'
 export type { WrenchToGet } from './wrenchToGet.js'
 export type {

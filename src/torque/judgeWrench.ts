@@ -1,11 +1,10 @@
 import type { Reason } from '../base/index.js'
-import { nearestDouble } from '../quantity/index.js'
+import { exactOf, nearestDouble } from '../quantity/index.js'
 import type { StatedValue, Tightening, TorqueWrench } from '../spec/index.js'
 import { adaptorRatio } from './adaptorRatio.js'
 import { checkQuantity } from './checkInput.js'
 import { checkTorque } from './checkTorque.js'
-import { exactOf } from './exact.js'
-import { torqueReason } from './torqueReason.js'
+import { torqueReason } from './codes.js'
 import type { Fit, TorqueFit, WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
 const WORST_FIRST: readonly Fit[] = ['does not fit', 'cannot tell', 'fits with care', 'fits']

@@ -1,12 +1,11 @@
 import type { Reason } from '../base/index.js'
-import { nearestDouble, type TorqueUnit } from '../quantity/index.js'
+import { figureOfBand, nearestDouble, readBand, type TorqueUnit } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing, PlugTorqueBand } from '../thread/index.js'
 import { checkObject, checkStatedValue } from './checkInput.js'
+import { torqueReason } from './codes.js'
 import { torqueIn } from './exactTorque.js'
 import { plugFigures } from './plugFigures.js'
-import { statedBand } from './statedBand.js'
-import { torqueReason } from './torqueReason.js'
 
 export interface PlugTorque {
   readonly torque: StatedValue<TorqueUnit>
@@ -85,8 +84,7 @@ export function looksSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerdict {
 function read(name: string, plug: PlugTorque) {
   checkObject(name, plug)
   checkStatedValue(`${name}.torque`, plug.torque, 'torque')
-  const stated = statedBand(plug.torque)
-  const figure = stated.kind === 'one limit' ? stated.limit : stated.aim
+  const figure = figureOfBand(readBand(plug.torque, 'N.m'))
   return {
     ...plugFigures(plug.thread, plug.housing),
     value: nearestDouble(figure),

@@ -9,9 +9,9 @@ import {
   times,
 } from '../quantity/index.js'
 import type { TorqueWrench, WrenchScale } from '../spec/index.js'
+import { torqueReason } from './codes.js'
 import { newtonMetresIn, torqueIn } from './exactTorque.js'
 import { type Deviation, scaleMark } from './scaleMark.js'
-import { torqueReason } from './torqueReason.js'
 
 /** The band wanted at the fastener, in N·m, exactly; `unit` is the sheet's own. */
 export interface WantedTorque {

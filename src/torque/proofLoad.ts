@@ -2,7 +2,7 @@ import { type Reason, shown } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { type MetricThread, stressArea, type UnifiedThread } from '../thread/index.js'
 import { boltClasses } from './boltClasses.js'
-import { torqueReason } from './torqueReason.js'
+import { torqueReason } from './codes.js'
 
 export type ProofLoad =
   | {

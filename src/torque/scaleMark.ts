@@ -2,6 +2,9 @@ import type { Reason } from '../base/index.js'
 import {
   compareExact,
   type Exact,
+  exactIn,
+  exactOf,
+  lowerExact,
   minus,
   nearestDouble,
   over,
@@ -12,9 +15,8 @@ import {
   times,
 } from '../quantity/index.js'
 import type { TorqueWrench, WrenchScale } from '../spec/index.js'
-import { exactOf, greaterCount, lesserCount, lower, ZERO } from './exact.js'
-import { exactNewtonMetres, newtonMetresIn } from './exactTorque.js'
-import { torqueReason } from './torqueReason.js'
+import { torqueReason } from './codes.js'
+import { newtonMetresIn } from './exactTorque.js'
 
 /** The torque wanted at the wrench, on a scale's own unit, exactly. */
 export interface WantedOnScale {
@@ -35,6 +37,9 @@ export type ScaleMark =
   | { readonly kind: 'mark'; readonly value: Exact }
   | { readonly kind: 'out of range'; readonly reason: Reason }
   | { readonly kind: 'between marks'; readonly below?: Exact; readonly above?: Exact }
+
+const lowerCount = (first: bigint, second: bigint) => (first < second ? first : second)
+const higherCount = (first: bigint, second: bigint) => (first > second ? first : second)
 
 interface LowerEnd {
   readonly value: Exact
@@ -64,7 +69,7 @@ function lowerEnds(
   const { declaredRange } = wrench
   if (declaredRange !== undefined) {
     ends.push({
-      value: over(exactNewtonMetres(declaredRange.min.value, declaredRange.min.unit), newtonMetresIn(unit)),
+      value: over(exactIn(declaredRange.min, 'N.m'), newtonMetresIn(unit)),
       reason: torqueReason('torque/below-declared-range', { wanted, from: declaredRange.min }),
     })
   } else if (edition === '2003') {
@@ -105,7 +110,7 @@ function lowerEnds(
 /** A quarter of a full-scale error is the same everywhere: all of the scale is usable, or none of it. */
 function fullScaleResolution(scale: WrenchScale, part: Exact, step: Exact): Exact {
   const quarter = times(times(exactOf(scale.highest), part), exactOf('0.25'))
-  return compareExact(step, quarter) <= 0 ? ZERO : plus(exactOf(scale.highest), step)
+  return compareExact(step, quarter) <= 0 ? exactOf(0) : plus(exactOf(scale.highest), step)
 }
 
 /**
@@ -135,15 +140,15 @@ export function scaleMark(
     }
   if (wrench.declaredRange !== undefined) {
     const { max } = wrench.declaredRange
-    const declared = over(exactNewtonMetres(max.value, max.unit), newtonMetresIn(scale.unit))
+    const declared = over(exactIn(max, 'N.m'), newtonMetresIn(scale.unit))
     if (compareExact(wanted.low, declared) > 0)
       return {
         kind: 'out of range',
         reason: torqueReason('torque/above-declared-range', { wanted: wanted.told, to: max }),
       }
-    top = lower(top, declared)
+    top = lowerExact(top, declared)
   }
-  const reach = lower(wanted.high, top)
+  const reach = lowerExact(wanted.high, top)
   const ends = lowerEnds(wrench, scale, edition, deviation, wanted.told)
   for (const { value, open, reason } of ends) {
     const side = compareExact(reach, value)
@@ -154,21 +159,21 @@ export function scaleMark(
   for (const { value, open } of ends) {
     const place = roundExact(steps(value), 'up')
     const usable = open === true && compareExact(mark(place), value) === 0 ? place + 1n : place
-    first = greaterCount(first, usable)
+    first = higherCount(first, usable)
   }
   const last = roundExact(steps(top), 'down')
   const fromBand = roundExact(steps(wanted.low), 'up')
   const toBand = roundExact(steps(wanted.high), 'down')
-  const from = greaterCount(fromBand, first)
-  const to = lesserCount(toBand, last)
+  const from = higherCount(fromBand, first)
+  const to = lowerCount(toBand, last)
   if (from <= to) {
     // half a step down, then up: the nearest mark, and the lower of two at the same distance
     const nearest = roundExact(minus(steps(wanted.aim), exactOf('0.5')), 'up')
-    return { kind: 'mark', value: mark(greaterCount(from, lesserCount(nearest, to))) }
+    return { kind: 'mark', value: mark(higherCount(from, lowerCount(nearest, to))) }
   }
   // the usable marks on either side of the band
-  const below = lesserCount(toBand, last)
-  const above = greaterCount(fromBand, first)
+  const below = lowerCount(toBand, last)
+  const above = higherCount(fromBand, first)
   return {
     kind: 'between marks',
     ...(below >= first ? { below: mark(below) } : {}),

@@ -1,5 +1,4 @@
-import { type Exact, minus, over, plus, times } from '../quantity/index.js'
-import { exactOf } from './exact.js'
+import { type Exact, exactOf, minus, over, plus, times } from '../quantity/index.js'
 import type { Deviation } from './scaleMark.js'
 
 /**

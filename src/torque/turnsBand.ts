@@ -2,7 +2,7 @@ import type { Reason } from '../base/index.js'
 import { figureToNumber } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
 import { checkTightening } from './checkTightening.js'
-import { torqueReason } from './torqueReason.js'
+import { torqueReason } from './codes.js'
 
 export type TurnsBand =
   | {

@@ -1,7 +1,5 @@
-import { compareExact } from '../quantity/index.js'
+import { compareExact, exactIn, exactOf } from '../quantity/index.js'
 import type { TorqueWrench } from '../spec/index.js'
-import { exactOf } from './exact.js'
-import { exactNewtonMetres } from './exactTorque.js'
 import type { Deviation } from './scaleMark.js'
 
 /**
@@ -18,6 +16,8 @@ export function wrenchDeviation(wrench: TorqueWrench): Deviation | undefined {
   const tops = wrench.declaredRange
     ? [wrench.declaredRange.max]
     : wrench.scales.map(({ highest, unit }) => ({ value: highest, unit }))
-  const small = tops.some(({ value, unit }) => compareExact(exactNewtonMetres(value, unit), exactOf(10)) <= 0)
+  const small = tops.some(
+    ({ value, unit }) => compareExact(exactIn({ value, unit }, 'N.m'), exactOf(10)) <= 0,
+  )
   return { percent: small ? 6 : 4, of: 'reading' }
 }

@@ -1,8 +1,16 @@
-import { compareExact, type Exact, minus, type Quantity, type TorqueUnit, times } from '../quantity/index.js'
+import {
+  compareExact,
+  type Exact,
+  exactOf,
+  lowerExact,
+  minus,
+  type Quantity,
+  readBand,
+  type TorqueUnit,
+  times,
+} from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
-import { exactOf, lower } from './exact.js'
 import { torqueIn } from './exactTorque.js'
-import { statedBand } from './statedBand.js'
 
 /** A range that would cover what the toolbox does not. */
 export interface WrenchToGet {
@@ -26,16 +34,16 @@ export interface UncoveredTask {
 
 interface Need {
   readonly task: UncoveredTask
-  readonly least: Exact
-  readonly most: Exact
+  readonly lowest: Exact
+  readonly highest: Exact
   /** The narrowest stated band; `undefined` where none is stated. */
   readonly width: Exact | undefined
 }
 
-const least = (values: readonly Exact[]) => values.reduce(lower)
-const most = (values: readonly Exact[]) =>
-  values.reduce((one, next) => (lower(one, next) === one ? next : one))
-const narrowest = (widths: readonly Exact[]) => (widths.length === 0 ? undefined : least(widths))
+const lowestOf = (values: readonly Exact[]) => values.reduce(lowerExact)
+const highestOf = (values: readonly Exact[]) =>
+  values.reduce((one, next) => (lowerExact(one, next) === one ? next : one))
+const narrowest = (widths: readonly Exact[]) => (widths.length === 0 ? undefined : lowestOf(widths))
 
 /** What one task asks for over its final torque and its stages. */
 function needOf(task: UncoveredTask, tolerancePercent: number | undefined): Need[] {
@@ -44,12 +52,12 @@ function needOf(task: UncoveredTask, tolerancePercent: number | undefined): Need
   const aims: Exact[] = []
   const widths: Exact[] = []
   for (const value of [torque, ...stages]) {
-    const stated = statedBand(value, tolerancePercent)
-    if (stated.kind === 'one limit') return []
+    const stated = readBand(value, 'N.m', tolerancePercent)
+    if (stated.basis === 'one limit') return []
     aims.push(stated.aim)
-    if (stated.kind === 'band') widths.push(minus(stated.high, stated.low))
+    if (stated.basis !== 'nominal') widths.push(minus(stated.high, stated.low))
   }
-  return [{ task, least: least(aims), most: most(aims), width: narrowest(widths) }]
+  return [{ task, lowest: lowestOf(aims), highest: highestOf(aims), width: narrowest(widths) }]
 }
 
 /**
@@ -65,10 +73,10 @@ export function wrenchesToGet(
   const ranges: WrenchToGet[] = []
   // from the highest down: a range takes every torque down to a fifth of its highest
   while (left.length > 0) {
-    const to = most(left.map((need) => need.most))
+    const to = highestOf(left.map((need) => need.highest))
     const floor = times(to, exactOf('0.2'))
     const group = left.filter(
-      (need) => compareExact(need.least, floor) >= 0 || compareExact(need.most, to) === 0,
+      (need) => compareExact(need.lowest, floor) >= 0 || compareExact(need.highest, to) === 0,
     )
     left = left.filter((need) => !group.includes(need))
     ranges.unshift(rangeOf(group, to))
@@ -79,7 +87,7 @@ export function wrenchesToGet(
 function rangeOf(group: readonly Need[], to: Exact): WrenchToGet {
   const step = narrowest(group.flatMap(({ width }) => width ?? []))
   return {
-    from: torqueIn(least(group.map((need) => need.least)), 'N.m'),
+    from: torqueIn(lowestOf(group.map((need) => need.lowest)), 'N.m'),
     to: torqueIn(to, 'N.m'),
     ...(step === undefined ? {} : { stepAtMost: torqueIn(step, 'N.m') }),
     drives: [...new Set(group.flatMap(({ task }) => task.drive ?? []))],

@@ -1,5 +1,4 @@
-import { compareExact, exactOfText, minus, plus, times } from '../../quantity/index.js'
-import { exactNewtonMetres, statedBand } from '../../torque/index.js'
+import { exactIn, readBand, sideOfBand } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 import { firstPrinted } from '../walk/firstPrinted.js'
 import { hasFigure } from '../walk/hasFigure.js'
@@ -18,22 +17,13 @@ export const torqueOutsideBand = defineRule({
   check: (record, set) =>
     recordTightenings(record, set).flatMap(({ path, done, part, wanted }) => {
       if (done.kind !== 'torque set' || wanted?.kind !== 'torque' || !hasFigure(wanted.torque)) return []
-      const set = exactNewtonMetres(done.torque.value, done.torque.unit)
-      const band = statedBand(wanted.torque)
+      const set = exactIn(done.torque, 'N.m')
+      const band = readBand(wanted.torque, 'N.m')
       const stated = firstPrinted(wanted.torque)
       const params = { part, set: { ...done.torque }, stated }
       const at = `${path}/torque`
-      if (band.kind === 'band')
-        return compareExact(set, band.low) < 0 || compareExact(set, band.high) > 0
-          ? [{ path: at, params }]
-          : []
-      if (band.kind === 'one limit') {
-        const order = compareExact(set, band.limit)
-        return (band.which === 'least' ? order < 0 : order > 0) ? [{ path: at, params }] : []
-      }
-      const tenth = times(band.aim, exactOfText('0.1'))
-      const near =
-        compareExact(set, minus(band.aim, tenth)) >= 0 && compareExact(set, plus(band.aim, tenth)) <= 0
+      if (band.basis !== 'nominal') return sideOfBand(set, band) === 0 ? [] : [{ path: at, params }]
+      const near = sideOfBand(set, readBand(wanted.torque, 'N.m', 10)) === 0
       return near ? [] : [{ path: at, params, severity: 'warning' as const }]
     }),
 })

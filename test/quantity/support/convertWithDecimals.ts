@@ -1,6 +1,6 @@
 import configureMeasurements from 'convert-units'
 import { Decimal as SharedDecimal } from 'decimal.js'
-import { commonDenominator, decimalText, exactOfNumber, exactOfText } from '../../../src/quantity/exact.js'
+import { commonDenominator, decimalText, exactOf, exactOfDouble } from '../../../src/quantity/exact.js'
 import { UNITS_BY_MEASURE, type Unit } from '../../../src/quantity/unit.js'
 import { UNIT_FACTORS } from '../../../src/quantity/unitFactors.js'
 import { unitPair } from '../../../src/quantity/unitPair.js'
@@ -23,7 +23,7 @@ let convertDecimal: ReturnType<typeof makeConverter> | undefined
 export function convertWithDecimals(value: number, from: Unit, to: Unit): number {
   convertDecimal ??= makeConverter()
   // the package's types know only numbers as input; the wrapper reads the exact decimal text
-  const { n, d } = exactOfNumber(value)
+  const { n, d } = exactOfDouble(value)
   const twos = d.toString(2).length - 1
   const text = decimalText(n * 5n ** BigInt(twos), twos) as unknown as number
   return convertDecimal(text).from(from).to(to).toNumber()
@@ -56,7 +56,7 @@ function makeMeasures(): Measures {
 
 /** All factors of a measure as whole numbers of one anchor, so that there is one division and it comes last. */
 function linearMeasure(units: readonly Unit[]): Measures[string] {
-  const factors = units.map((unit) => exactOfText(UNIT_FACTORS[unit].factor))
+  const factors = units.map((unit) => exactOf(UNIT_FACTORS[unit].factor))
   const scale = commonDenominator(factors)
   const rows = units.map((unit, at) => {
     const factor = factors[at] ?? { n: 1n, d: 1n }

@@ -1,0 +1,76 @@
+import { asDifference } from './asDifference.js'
+import { compareExact, type Exact, exactOf, minus, over, plus, powerOfTen, times } from './exact.js'
+import { decimalsOf } from './figureOf.js'
+import type { PrintedBand } from './printed.js'
+import type { Unit } from './unit.js'
+import { exactlyIn } from './unitPair.js'
+
+/**
+ * What a printed value allows and what it aims at, exact in one unit. `basis` says what the ends come from: two printed
+ * limits (the aim is their middle), one limit (the other end is open), a printed tolerance, the caller's tolerance, or
+ * the nominal alone, which has no ends.
+ */
+export type Band =
+  | ClosedBand
+  | { readonly basis: 'one limit'; readonly low?: Exact; readonly high?: Exact; readonly aim?: undefined }
+  | {
+      readonly basis: 'nominal'
+      readonly aim: Exact
+      /** Half of the last printed digit: within it a value is the printed one. */
+      readonly rounding: Exact
+      readonly low?: undefined
+      readonly high?: undefined
+    }
+
+/** A band with both ends. */
+export interface ClosedBand {
+  readonly basis: 'limits' | 'tolerance' | 'caller'
+  readonly low: Exact
+  readonly aim: Exact
+  readonly high: Exact
+}
+
+const TWO: Exact = { n: 2n, d: 1n }
+
+/**
+ * Reads a printed value as a band in `unit`; every room takes it from here. Only the first printed figures count, not
+ * those in other units beside them. A caller's tolerance counts for a bare nominal alone.
+ */
+export function readBand(value: PrintedBand, unit: Unit, tolerancePercent?: number): Band {
+  const exact = (figure: string) => exactlyIn(exactOf(figure), value.unit, unit)
+  if (value.kind === 'limits') {
+    const { min, max } = value
+    if (min === undefined && max === undefined)
+      throw new TypeError('a printed value of kind limits must state at least one of min and max')
+    if (min === undefined) return { basis: 'one limit', high: exact(max as string) }
+    if (max === undefined) return { basis: 'one limit', low: exact(min) }
+    const low = exact(min)
+    const high = exact(max)
+    return { basis: 'limits', low, aim: over(plus(low, high), TWO), high }
+  }
+  const aim = exact(value.value)
+  if (value.kind === 'nominal with tolerance') {
+    const part = (figure: string) => exactlyIn(exactOf(figure), asDifference(value.unit), asDifference(unit))
+    return { basis: 'tolerance', low: minus(aim, part(value.minus)), aim, high: plus(aim, part(value.plus)) }
+  }
+  if (tolerancePercent === undefined) {
+    const half = over(powerOfTen(-decimalsOf(value.value)), TWO)
+    return { basis: 'nominal', aim, rounding: exactlyIn(half, asDifference(value.unit), asDifference(unit)) }
+  }
+  const part = over(times(aim, exactOf(tolerancePercent)), exactOf(100))
+  return { basis: 'caller', low: minus(aim, part), aim, high: plus(aim, part) }
+}
+
+/** Whether an exact value is below (−1), in (0) or above (1) a band; its ends belong to it. */
+export function sideOfBand(
+  value: Exact,
+  { low, high }: { readonly low?: Exact | undefined; readonly high?: Exact | undefined },
+): -1 | 0 | 1 {
+  if (low !== undefined && compareExact(value, low) < 0) return -1
+  return high !== undefined && compareExact(value, high) > 0 ? 1 : 0
+}
+
+/** The one figure to compare a printed value by: its aim, or the only limit that it states. */
+export function figureOfBand({ aim, low, high }: Band): Exact {
+  return (aim ?? low ?? high) as Exact
+}
