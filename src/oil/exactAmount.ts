@@ -1,11 +1,4 @@
-import {
-  compareExact,
-  type Exact,
-  exactlyIn,
-  exactOf,
-  type Figure,
-  type Unit,
-} from '../quantity/index.js'
+import { compareExact, type Exact, exactlyIn, exactOf, type Figure, type Unit } from '../quantity/index.js'
 
 /**
  * A quantity as an exact fraction in another unit. A number is read by its shortest decimal, as it stands in the
