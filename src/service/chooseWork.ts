@@ -9,26 +9,31 @@ const TAKEN: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon'])
  * Chooses what a visit takes up from the list of due services: those in the state overdue, due or due soon, or
  * the named ones whatever their state. Work that another chosen one does anyway, such as a level check beside
  * a change of the same gearcase, is left out. Of services that each count as the other, the first on the list stays.
- * @returns for each line of the list, whether it is taken
+ * @returns for each line of the list, whether it is taken, and the name of the chosen service that does it anyway
  */
 export function chooseWork(
   sheet: SpecSheet,
   due: readonly ListedDue[],
   services: readonly Id[] | 'due',
-): readonly boolean[] {
-  const wanted = due.map(({ service, state }) =>
+): readonly { readonly taken: boolean; readonly coveredBy?: string }[] {
+  const asked = due.map(({ service, state }) =>
     services === 'due' ? TAKEN.has(state) : services.includes(service),
   )
   const covers = (other: ListedDue, line: ListedDue): boolean =>
     other.gearcase === line.gearcase &&
     other.part.instance?.id === line.part.instance?.id &&
     listServicesThatSatisfy(sheet, line.service).includes(other.service)
-  return due.map(
+  const taken = due.map(
     (line, place) =>
-      wanted[place] === true &&
+      asked[place] === true &&
       !due.some(
         (other, otherPlace) =>
-          wanted[otherPlace] === true && covers(other, line) && (otherPlace < place || !covers(line, other)),
+          asked[otherPlace] === true && covers(other, line) && (otherPlace < place || !covers(line, other)),
       ),
   )
+  return due.map((line, place) => {
+    if (taken[place] === true) return { taken: true }
+    const coveredBy = due.find((other, at) => taken[at] === true && covers(other, line))?.serviceName
+    return { taken: false, ...(coveredBy === undefined ? {} : { coveredBy }) }
+  })
 }

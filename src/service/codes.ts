@@ -1,9 +1,17 @@
+import {
+  type DocumentReference,
+  type FindingOf,
+  type JsonPointer,
+  makeReason,
+  type ReasonMaker,
+  type Severity,
+} from '../base/index.js'
 import type { PartName } from './visitPlan.js'
 
 type Qty = { readonly value: number | string; readonly unit: string }
-type Told = { readonly code: string; readonly params: object }
+type Because = { readonly code: string; readonly params: object }
 
-/** Every code of this room with the type of its params; the texts stand in `message/<language>/service`. */
+/** Every code of this room with the type of its params; the texts are in `message/<language>/service`. */
 export interface ServiceCodes {
   // What is missing
   'service/part-open': { part: PartName; facts: readonly string[] }
@@ -11,7 +19,7 @@ export interface ServiceCodes {
   'service/variant-contradicted': { candidates: readonly string[] }
   'service/figure-not-stated': { part: PartName; role: string }
   'service/figure-open': { part: PartName; role: string; facts: readonly string[] }
-  'service/due-open': { parts: readonly PartName[]; service: string; reason: Told }
+  'service/due-open': { parts: readonly PartName[]; service: string; reason: Because }
   'service/ambient-not-given': { part: PartName }
   'service/no-toolbox': Record<never, never>
   'service/no-stock': Record<never, never>
@@ -23,16 +31,16 @@ export interface ServiceCodes {
   'service/no-oil-for-ambient': { part: PartName; ambient: Qty }
   'service/oil-from-shelf': { container: string; volume: Qty }
   'service/oil-short': { oil: string; volume: Qty }
-  'service/oil-does-not-meet': { container: string; oil: string; reason: Told }
-  'service/oil-ask': { container: string; oil: string; reason: Told }
+  'service/oil-does-not-meet': { container: string; oil: string; reason: Because }
+  'service/oil-ask': { container: string; oil: string; reason: Because }
   'service/no-suitable-oil': {
     part: PartName
     oil: string
     offered: readonly string[]
-    reasons: readonly Told[]
+    reasons: readonly Because[]
   }
   // Tools
-  'service/wrench-misses': { part: PartName; reasons: readonly Told[] }
+  'service/wrench-misses': { part: PartName; reasons: readonly Because[] }
   'service/wrench-to-get': { from: Qty; to: Qty; count: number }
   'service/scale-reversed': { wrench: string; lowest: Qty; highest: Qty }
   'service/calibration-run-out': { wrench: string; dueOn: string }
@@ -43,8 +51,8 @@ export interface ServiceCodes {
   'service/socket-missing': { part: PartName; drive: string; size: string }
   'service/hand-only': { part: PartName }
   'service/drive-not-stated': { part: PartName }
-  'service/vessel-too-coarse': { vessel: string; part: PartName; reason: Told }
-  'service/no-vessel': { part: PartName; reason: Told }
+  'service/vessel-too-coarse': { vessel: string; part: PartName; reason: Because }
+  'service/no-vessel': { part: PartName; reason: Because }
   'service/pan-too-small': { pan: string; size: Qty; volume: Qty }
   'service/no-pan': { volume: Qty }
   'service/stands-too-few': { have: number; need: number }
@@ -80,11 +88,24 @@ export interface ServiceCodes {
   'service/used-oil-rules': Record<never, never>
   // Requests
   'service/sheet-not-the-logs': {
-    wanted: Told | string
+    wanted: Because | string
     revision: string
     given: string
     givenRevision: string
   }
   'service/service-not-on-sheet': { service: string; known: readonly string[] }
   'service/service-not-on-machine': { service: string }
+}
+
+export const serviceReason: ReasonMaker<ServiceCodes> = makeReason
+
+/** A finding of this room; the compiler holds code and params together. */
+export function serviceFinding<Code extends keyof ServiceCodes & string>(
+  code: Code,
+  severity: Severity,
+  document: DocumentReference,
+  path: JsonPointer,
+  params: ServiceCodes[Code],
+): FindingOf<Code> {
+  return { code, severity, document, path, params: params as unknown as FindingOf['params'] }
 }

@@ -1,17 +1,20 @@
 import { type JsonPointer, readPointer } from '../base/index.js'
+import { type Measure, measureOf, secondUnit, type Unit } from '../quantity/index.js'
 import {
   type Id,
   type Identity,
   type Leaf,
   type LeafKind,
+  type PrintedValue,
   type ProcedureDocument,
   type Resolved,
   resolveLeaf,
+  type Source,
   type SpecSheet,
+  type StatedValue,
 } from '../spec/index.js'
-import { computeOtherUnits } from './computeOtherUnits.js'
-import { findOilOwner } from './findOilOwner.js'
-import { namePart } from './namePart.js'
+import { findOilOwner } from './gearcases.js'
+import { namePart } from './names.js'
 import type { FigureRole, PlannedFigure } from './visitPlan.js'
 
 interface Asked {
@@ -20,9 +23,11 @@ interface Asked {
   readonly path: JsonPointer
 }
 
-/** The figures of a visit, and where each stands in the plan. */
+/** The figures of a visit, and where each is in the plan. */
 export interface CollectedFigures {
   readonly figures: readonly PlannedFigure[]
+  /** The sources that the figures were read in, in the order of the sheet. */
+  readonly sources: Readonly<Record<Id, Source>>
   /** Pointer into the plan for a path of the sheet; undefined: the visit does not need that leaf. */
   readonly pointerTo: (path: JsonPointer) => JsonPointer | undefined
   readonly at: (path: JsonPointer) => PlannedFigure | undefined
@@ -63,12 +68,20 @@ export function collectFigures(
       ...(computed.length === 0 ? {} : { computed }),
     }
   })
+  const read = new Set(figures.flatMap(({ resolved }) => sourcesOf(resolved)))
   const places = new Map(figures.map(({ path }, place) => [path, place]))
   return {
     figures,
+    sources: Object.fromEntries(Object.entries(sheet.sources).filter(([id]) => read.has(id))),
     pointerTo: (path) => (places.has(path) ? `/figures/${places.get(path)}` : undefined),
     at: (path) => figures[places.get(path) ?? -1],
   }
+}
+
+function sourcesOf(resolved: Resolved<Leaf>): readonly Id[] {
+  const traces =
+    resolved.kind === 'cannot tell' ? resolved.candidates.map(({ trace }) => trace) : [resolved.trace]
+  return traces.flatMap(({ source }) => (source === undefined ? [] : [source.ref]))
 }
 
 function listGearcaseLeaves(sheet: SpecSheet, gearcase: Id): readonly JsonPointer[] {
@@ -112,4 +125,38 @@ const ROLES: readonly (readonly [RegExp, FigureRole, LeafKind])[] = [
 function recognise(path: JsonPointer): Asked | undefined {
   const row = ROLES.find(([pattern]) => pattern.test(path))
   return row === undefined ? undefined : { role: row[1], leaf: row[2], path }
+}
+
+/** The units in which a reader may work, by measure; what the manual does not print is computed from its first figure. */
+const UNITS_SHOWN: { readonly [M in Measure]?: readonly Unit[] } = {
+  torque: ['N.m', 'lbf.ft'],
+  volume: ['mL', 'qt_us'],
+  temperature: ['degC', 'degF'],
+  mass: ['kg', 'lb'],
+}
+
+/** Units that say the same to a reader, so that a second of them is not needed. */
+const SAME_SYSTEM: { readonly [U in Unit]?: Unit } = {
+  L: 'mL',
+  cm3: 'mL',
+  fl_oz_us: 'qt_us',
+  pt_us: 'qt_us',
+  gal_us: 'qt_us',
+  'lbf.in': 'lbf.ft',
+}
+
+/** A leaf's first printed figure in the units that the manual leaves out, limits inward, so that every reader finds a unit to work in. */
+function computeOtherUnits(resolved: Resolved<Leaf>): readonly PrintedValue[] {
+  if (resolved.kind !== 'stated') return []
+  const leaf: Leaf = resolved.value
+  const value: StatedValue | undefined =
+    leaf.kind === 'torque'
+      ? leaf.torque
+      : leaf.kind === 'nominal' || leaf.kind === 'nominal with tolerance' || leaf.kind === 'limits'
+        ? leaf
+        : undefined
+  if (value === undefined) return []
+  const printed = [value, ...(value.printed ?? [])].map(({ unit }) => SAME_SYSTEM[unit] ?? unit)
+  const shown = UNITS_SHOWN[measureOf(value.unit)] ?? []
+  return shown.filter((unit) => !printed.includes(unit)).flatMap((unit) => secondUnit(value, unit) ?? [])
 }

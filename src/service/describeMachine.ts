@@ -1,7 +1,8 @@
-import { type Id, type MachineLog, resolveVariant, type SpecSheet } from '../spec/index.js'
-import type { PlannedMachine } from './visitPlan.js'
+import { compareDates, type DateText } from '../calendar/index.js'
+import { type Id, type MachineLog, type MeterReading, resolveVariant, type SpecSheet } from '../spec/index.js'
+import type { PlannedMachine, VisitPlan } from './visitPlan.js'
 
-/** Who the machine is: names from its log and sheet, and exactly which variant, or that it cannot be told. */
+/** Which machine it is: names from its log and sheet, and exactly which variant, or that the variant is unknown. */
 export function describeMachine(sheet: SpecSheet, log: MachineLog): PlannedMachine {
   const { make, model, type, variants } = sheet.machine
   const verdict = resolveVariant(sheet, log.identity)
@@ -24,5 +25,24 @@ export function describeMachine(sheet: SpecSheet, log: MachineLog): PlannedMachi
             candidates: verdict.candidates.map(named),
             reasons: verdict.reasons,
           },
+  }
+}
+
+/** The last readings up to a day, as the meters show them. */
+export function readLatest({ meters }: MachineLog, today: DateText): VisitPlan['readings'] {
+  const latest = (readings: readonly MeterReading[] = []) =>
+    readings
+      .filter(({ date }) => compareDates(date, today) <= 0)
+      .reduce<MeterReading | undefined>(
+        (last, next) => (last === undefined || compareDates(next.date, last.date) >= 0 ? next : last),
+        undefined,
+      )
+  const hours = latest(meters.hours?.readings)
+  const distance = latest(meters.distance?.readings)
+  return {
+    ...(hours === undefined ? {} : { hours: { value: hours.value, unit: 'h', date: hours.date } }),
+    ...(distance === undefined || meters.distance === undefined
+      ? {}
+      : { distance: { value: distance.value, unit: meters.distance.unit, date: distance.date } }),
   }
 }

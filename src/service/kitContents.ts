@@ -3,7 +3,7 @@ import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import type { Id, Seal } from '../spec/index.js'
 import { addOils } from './addOils.js'
 import { addSeals } from './addSeals.js'
-import { nameSeal } from './nameSeal.js'
+import { nameSeal } from './names.js'
 import type { VisitPlan } from './visitPlan.js'
 
 /** What goes into the van for one machine. */

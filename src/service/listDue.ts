@@ -11,10 +11,10 @@ import {
   type Service,
   type SpecSheet,
 } from '../spec/index.js'
-import { listInstances } from './listInstances.js'
+import { serviceReason } from './codes.js'
+import { listInstances } from './gearcases.js'
 import { listServicesThatSatisfy } from './listServicesThatSatisfy.js'
-import { namePart } from './namePart.js'
-import { serviceReason } from './serviceReason.js'
+import { namePart } from './names.js'
 import type { PlannedDue } from './visitPlan.js'
 
 /** What {@link listDue} is asked. */

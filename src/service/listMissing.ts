@@ -1,5 +1,5 @@
 import type { Reason } from '../base/index.js'
-import { serviceReason } from './serviceReason.js'
+import { serviceReason } from './codes.js'
 import type {
   PartName,
   PlannedDue,

@@ -3,14 +3,11 @@ import { chooseContainers } from '../fill/index.js'
 import { chooseOilChoice, oilMeets } from '../oil/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import type { Gearcase, Id, OilChoice, OilContainer, Oils, SpecSheet, Stock } from '../spec/index.js'
-import { allowForAdditive, type ParedRefill } from './allowForAdditive.js'
+import { serviceFinding, serviceReason } from './codes.js'
 import type { CollectedFigures } from './collectFigures.js'
-import { findOilOwner } from './findOilOwner.js'
-import { listInstances } from './listInstances.js'
-import { namePart } from './namePart.js'
-import { type RefillAmount, readRefill } from './readRefill.js'
-import { serviceFinding } from './serviceFinding.js'
-import { serviceReason } from './serviceReason.js'
+import { findOilOwner, listInstances } from './gearcases.js'
+import { namePart } from './names.js'
+import { type RefillAmount, readRefill, type SplitRefill, splitRefill } from './refills.js'
 import { type Shelf, takeFromShelf } from './takeFromShelf.js'
 import type { PlannedOil } from './visitPlan.js'
 
@@ -82,14 +79,13 @@ export function planOil(request: OilRequest): OilPlan {
     const choice = holding[at]?.choice
     const offer = offers[at]
     if (choice === undefined || offer === undefined) return [{ ...base, take: [], reasons: open }]
-    const parted =
-      refill === undefined ? undefined : allowForAdditive(refill, choice.additive, instances.length)
-    if (parted !== undefined) volumes.set(gearcase, parted.all)
+    const split = refill === undefined ? undefined : splitRefill(refill, choice.additive, instances.length)
+    if (split !== undefined) volumes.set(gearcase, split.all)
     const about = {
       ...base,
-      ...(parted === undefined ? {} : { perInstance: parted.oil.each, needed: parted.oil.all }),
+      ...(split === undefined ? {} : { perInstance: split.oil.each, needed: split.oil.all }),
       choice: nameOil(choice),
-      ...describeAdditive(choice, base.figure, parted),
+      ...describeAdditive(choice, base.figure, split),
     }
     const reasons: Reason[] = [
       ...open,
@@ -102,7 +98,7 @@ export function planOil(request: OilRequest): OilPlan {
       ...offer.reasons,
     ]
     if (stock === undefined) {
-      const buy = parted === undefined ? {} : { buy: { volume: parted.oil.all } }
+      const buy = split === undefined ? {} : { buy: { volume: split.oil.all } }
       return [{ ...about, take: [], ...buy, reasons: [...reasons, serviceReason('service/no-stock', {})] }]
     }
     if (usable < 0 && Object.keys(stock.containers).length > 0)
@@ -114,8 +110,8 @@ export function planOil(request: OilRequest): OilPlan {
           reasons: offer.reasons,
         }),
       )
-    if (parted === undefined) return [{ ...about, take: [], reasons }]
-    const chosen = chooseContainers(offer.fit, parted.oil.all)
+    if (split === undefined) return [{ ...about, take: [], reasons }]
+    const chosen = chooseContainers(offer.fit, split.oil.all)
     const taken = takeFromShelf(shelf, chosen)
     shelf = taken.shelf
     const [first] = chosen.use
@@ -178,10 +174,10 @@ function nameOil(choice: OilChoice): string {
 function describeAdditive(
   { additive }: OilChoice,
   figure: string,
-  parted: ParedRefill | undefined,
+  split: SplitRefill | undefined,
 ): Pick<PlannedOil, 'additive'> {
   if (additive === undefined) return {}
   const { name, includedInRefill } = additive
-  const needed = parted?.additive === undefined ? {} : { needed: parted.additive.all }
+  const needed = split?.additive === undefined ? {} : { needed: split.additive.all }
   return { additive: { name, figure, includedInRefill, ...needed } }
 }

@@ -2,10 +2,9 @@ import type { Finding } from '../base/index.js'
 import { checkPan } from '../fill/index.js'
 import type { Id, SpecSheet, Toolbox } from '../spec/index.js'
 import { addVolumes } from './addVolumes.js'
-import { namePart } from './namePart.js'
-import type { RefillAmount } from './readRefill.js'
-import { serviceFinding } from './serviceFinding.js'
-import { serviceReason } from './serviceReason.js'
+import { serviceFinding, serviceReason } from './codes.js'
+import { namePart } from './names.js'
+import type { RefillAmount } from './refills.js'
 import type { PlannedPan, PlannedUsedOil } from './visitPlan.js'
 
 /** The drain pan and the used oil of one visit. */

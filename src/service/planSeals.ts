@@ -1,10 +1,9 @@
 import type { JsonPointer } from '../base/index.js'
 import { matchStockSeals, type SealTask } from '../seal/index.js'
 import type { Id, ProcedureDocument, Seal, SpecSheet, Stock, StockSeal } from '../spec/index.js'
+import { serviceReason } from './codes.js'
 import type { CollectedFigures } from './collectFigures.js'
-import { namePart } from './namePart.js'
-import { nameSeal } from './nameSeal.js'
-import { serviceReason } from './serviceReason.js'
+import { namePart, nameSeal } from './names.js'
 import type { PlannedSeal } from './visitPlan.js'
 
 /**

@@ -1,11 +1,11 @@
 import type { JsonPointer, Reason } from '../base/index.js'
 import { ACTIONS, findCautions } from '../procedure/index.js'
 import type { Id, ProcedureDocument, SpecSheet } from '../spec/index.js'
+import { serviceReason } from './codes.js'
 import type { CollectedFigures } from './collectFigures.js'
-import { findOilOwner } from './findOilOwner.js'
-import { namePart } from './namePart.js'
+import { findOilOwner } from './gearcases.js'
+import { namePart } from './names.js'
 import type { WaitPlan } from './planWaits.js'
-import { serviceReason } from './serviceReason.js'
 import type { PlannedOil, PlannedStep, PlannedTightening, VisitPlan } from './visitPlan.js'
 
 /** What {@link planSteps} joins. */

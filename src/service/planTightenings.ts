@@ -1,10 +1,10 @@
 import { type JsonPointer, type Reason, readPointer } from '../base/index.js'
 import type { Id, ProcedureDocument, SpecSheet, Tightening, Toolbox } from '../spec/index.js'
 import { type CoveredTask, chooseWrenches, type WrenchChoice } from '../torque/index.js'
+import { serviceReason } from './codes.js'
 import type { CollectedFigures } from './collectFigures.js'
-import { findSocket } from './findSocket.js'
-import { namePart } from './namePart.js'
-import { serviceReason } from './serviceReason.js'
+import { findSocket } from './drives.js'
+import { namePart } from './names.js'
 import type { PlannedTightening, PlannedTool } from './visitPlan.js'
 
 /** What {@link planTightenings} is asked. */

@@ -1,12 +1,11 @@
 import type { JsonPointer } from '../base/index.js'
 import { amountIn, figureToNumber, type MassUnit, type Quantity } from '../quantity/index.js'
 import type { Drive, Id, ProcedureDocument, SpecSheet, SpecValue, Stands, Toolbox } from '../spec/index.js'
+import { serviceReason } from './codes.js'
 import type { CollectedFigures } from './collectFigures.js'
+import { findDrive, findSocket } from './drives.js'
 import { addExactly } from './exactNumbers.js'
-import { findDrive } from './findDrive.js'
-import { findSocket } from './findSocket.js'
-import { namePart } from './namePart.js'
-import { serviceReason } from './serviceReason.js'
+import { namePart } from './names.js'
 import type { PartName, PlannedTool } from './visitPlan.js'
 
 /**

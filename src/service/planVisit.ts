@@ -4,14 +4,11 @@ import type { DueOptions } from '../interval/index.js'
 import { buildProcedure } from '../procedure/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import type { Id, MachineLog, ProcedureDocument, SpecSheet, Stock, Toolbox } from '../spec/index.js'
-import { checkCalibration } from './checkCalibration.js'
 import { checkVisitRequest } from './checkVisitRequest.js'
 import { chooseWork } from './chooseWork.js'
+import { serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
-import { collectSources } from './collectSources.js'
-import { describeMachine } from './describeMachine.js'
-import { findCovering } from './findCovering.js'
-import { leaveOutWrenches } from './leaveOutWrenches.js'
+import { describeMachine, readLatest } from './describeMachine.js'
 import { type ListedDue, listDue } from './listDue.js'
 import { listMissing } from './listMissing.js'
 import { planOil } from './planOil.js'
@@ -22,11 +19,9 @@ import { planTightenings } from './planTightenings.js'
 import { planTools } from './planTools.js'
 import { planVessel } from './planVessel.js'
 import { planWaits } from './planWaits.js'
-import { readLatest } from './readLatest.js'
 import { reportVisit } from './reportVisit.js'
-import { serviceFinding } from './serviceFinding.js'
-import { serviceReason } from './serviceReason.js'
 import type { PlannedTool, VisitPlan } from './visitPlan.js'
+import { checkCalibration, leaveOutWrenches } from './wrenchFindings.js'
 
 /** What {@link planVisit} is asked. */
 export interface VisitRequest {
@@ -81,13 +76,13 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
   const toolbox = usable?.toolbox
 
   const listed = listDue({ sheet, log, today, options })
-  const taken = chooseWork(sheet, listed, services)
-  const chosen = listed.filter((_line, place) => taken[place])
-  const due = listed.map((entry, place) => {
-    const { gearcase: _gearcase, ...line } = entry
-    const coveredBy = findCovering(sheet, entry, chosen)
-    return { ...line, taken: taken[place] ?? false, ...(coveredBy === undefined ? {} : { coveredBy }) }
-  })
+  const work = chooseWork(sheet, listed, services)
+  const chosen = listed.filter((_line, place) => work[place]?.taken)
+  const due = listed.map(({ gearcase: _gearcase, ...line }, place) => ({
+    ...line,
+    taken: false,
+    ...work[place],
+  }))
   const built = buildFor(sheet, log, chosen)
   if (built !== undefined && !built.ok) return built
   const procedure = built?.value ?? emptyProcedure(sheet, log)
@@ -196,7 +191,7 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
     usedOil: pan.usedOil,
     missing: listMissing({ machine, due, figures: figures.figures, waits: waits.waits, notGiven }),
     findings,
-    sources: collectSources(sheet, figures),
+    sources: figures.sources,
   }
   return { ok: true, value: plan, findings }
 }

@@ -14,10 +14,10 @@ import type {
   Step,
   Toolbox,
 } from '../spec/index.js'
+import { serviceReason } from './codes.js'
 import type { CollectedFigures } from './collectFigures.js'
-import { namePart } from './namePart.js'
-import type { RefillAmount } from './readRefill.js'
-import { serviceReason } from './serviceReason.js'
+import { namePart } from './names.js'
+import type { RefillAmount } from './refills.js'
 import type { PartName, PlannedTool, PlannedWait } from './visitPlan.js'
 
 /** What {@link planWaits} is asked. */

@@ -2,9 +2,9 @@ import type { Finding } from '../base/index.js'
 import { compareDates, type DateText, daysBetween } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
 import type { MachineLog, MeterName, SpecSheet, Toolbox } from '../spec/index.js'
-import { namePart } from './namePart.js'
+import { serviceFinding } from './codes.js'
+import { namePart } from './names.js'
 import type { TighteningPlan } from './planTightenings.js'
-import { serviceFinding } from './serviceFinding.js'
 import type { PlannedDue, PlannedMachine, PlannedTool } from './visitPlan.js'
 
 /** What {@link reportVisit} reads. */

@@ -1,6 +1,14 @@
-import type { JsonPointer } from '../base/index.js'
-import type { Id, Socket, SpecSheet, Toolbox } from '../spec/index.js'
-import { findDrive } from './findDrive.js'
+import { type JsonPointer, readPointer } from '../base/index.js'
+import type { Drive, Id, Socket, SpecSheet, Toolbox } from '../spec/index.js'
+
+/** What turns a part: its own drive, or that of its bolts or fasteners. */
+export function findDrive(sheet: SpecSheet, part: JsonPointer): Drive | undefined {
+  for (const tail of ['/drive', '/bolts/drive', '/fasteners/drive']) {
+    const drive = readPointer(sheet, `${part}${tail}`)
+    if (drive !== undefined) return drive as Drive
+  }
+  return undefined
+}
 
 /**
  * Finds the socket or key for a part in a toolbox. Sizes are designations and match exactly: 5 mm is no 3/16 in. One

@@ -1,5 +1,5 @@
 import { type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
-import type { Id, SpecSheet, WheelMark } from '../spec/index.js'
+import type { Id, Seal, SpecSheet, WheelMark } from '../spec/index.js'
 import type { PartName } from './visitPlan.js'
 
 /**
@@ -43,4 +43,17 @@ export function namePart(
     return { path, ...(part === undefined ? {} : { part }), ...wheelMark }
   }
   return { path, ...wheelMark }
+}
+
+/** A seal as a parts list names it: its part number first, what it is, its product or size. */
+export function nameSeal(seal: Seal): string {
+  if (seal.kind === 'none' || seal.kind === 'not stated') return seal.kind
+  const number = seal.partNumber === undefined ? [] : [seal.partNumber]
+  const what: readonly string[] =
+    seal.kind === 'thread sealant' || seal.kind === 'liquid gasket'
+      ? [seal.product]
+      : 'size' in seal && seal.size !== undefined
+        ? [Object.values(seal.size).slice(0, -1).join(' × '), seal.size.unit]
+        : []
+  return [...number, seal.kind, ...what].join(' ')
 }

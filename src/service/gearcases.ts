@@ -12,3 +12,10 @@ export function findOilOwner(sheet: SpecSheet, gearcase: Id): Id {
   }
   return gearcase
 }
+
+/** The instances of a gearcase, or `[undefined]` where it is there once. */
+export function listInstances(sheet: SpecSheet, gearcase: Id): readonly (Id | undefined)[] {
+  const instances = sheet.gearcases[gearcase]?.instances
+  const ids = instances === undefined ? [] : Object.keys(instances)
+  return ids.length === 0 ? [undefined] : ids
+}
