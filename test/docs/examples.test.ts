@@ -92,5 +92,5 @@ describe('under the options of tsconfig.json', () => {
       .filter(([name, texts]) => texts.length > 0 && !NOT_YET.includes(basename(name, '.ts')))
       .map(([name, texts]) => `${name}: ${texts.join('\n  ')}`)
     expect(bad).toEqual([])
-  }, 300_000)
+  })
 })

@@ -91,9 +91,9 @@ describe('data that is not plain', () => {
 
   test('parts that unfold without end are refused before they are unfolded', () => {
     let part: unknown = 'x'
-    for (let level = 0; level < 28; level++) part = { left: part, right: part }
+    for (let level = 0; level < 40; level++) part = { left: part, right: part }
     expect(found(withNote(part)).map(([code]) => code)).toEqual(['spec/too-large'])
-  }, 20_000)
+  })
 
   test.each([
     ['undefined', undefined, 'spec/not-plain-data'],
@@ -153,7 +153,7 @@ describe('depth and length', () => {
     expect(codes(9000)).toEqual(['spec/too-deep'])
     expect(parseDocumentText(nested(9000)).findings.map((finding) => finding.code)).toEqual(['spec/too-deep'])
     expect(parseDocumentText('['.repeat(1_000_000)).findings[0]?.code).toBe('spec/too-deep')
-  }, 1000)
+  })
 
   test('the same handed in as data', () => {
     let deep: unknown = 'x'
@@ -185,7 +185,7 @@ describe('depth and length', () => {
     expect(parseStock({ ...stock(), [huge]: 1 }).findings.map((finding) => finding.code)).toEqual([
       'spec/too-long',
     ])
-  }, 5000)
+  })
 
   test('a whole text past the limit is not even scanned', () => {
     const text = ' '.repeat(MAX_TEXT_LENGTH + 1)

@@ -1,18 +1,10 @@
 import { execFileSync } from 'node:child_process'
-import {
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  symlinkSync,
-  writeFileSync,
-} from 'node:fs'
-import { tmpdir } from 'node:os'
+import { readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { build } from 'esbuild'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { unpackLibrary } from './support/unpackLibrary.js'
 
 const ROOT = new URL('../../', import.meta.url).pathname
 const manifest = JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')) as {
@@ -50,25 +42,7 @@ const EVERYTHING_CEILING = 145
 let folder = ''
 
 beforeAll(() => {
-  folder = mkdtempSync(join(tmpdir(), 'drivetrain-service-'))
-  const packed = execFileSync('npm', ['pack', '--ignore-scripts', '--json', '--pack-destination', folder], {
-    cwd: ROOT,
-    encoding: 'utf8',
-  })
-  const [{ filename }] = JSON.parse(packed) as [{ filename: string }]
-  const modules = join(folder, 'node_modules')
-  mkdirSync(join(modules, 'drivetrain-service'), { recursive: true })
-  execFileSync('tar', [
-    '-xzf',
-    join(folder, filename),
-    '-C',
-    join(modules, 'drivetrain-service'),
-    '--strip-components=1',
-  ])
-  // The installed dependencies stand in for a registry.
-  for (const name of readdirSync(join(ROOT, 'node_modules')))
-    if (!name.startsWith('.') && name !== 'drivetrain-service')
-      symlinkSync(join(ROOT, 'node_modules', name), join(modules, name))
+  folder = unpackLibrary()
 })
 
 afterAll(() => {
@@ -157,33 +131,6 @@ console.log(convert({ value: 1, unit: 'lbf.ft' }, 'N.m').value)`,
     )
     expect(text).not.toMatch(/node:|require\(/)
     expect(runNode('browser.mjs', text)).toBe('1.3558179483314003')
-  })
-
-  it('type checks under node16 and bundler resolution', () => {
-    const source = `import { convert, planVisit, type VisitPlan } from 'drivetrain-service'
-import { en } from 'drivetrain-service/v1/message/en'
-import { checkWrench } from 'drivetrain-service/v1/torque'
-export const plan: VisitPlan['kind'] = 'visit-plan'
-export const functions = [convert, planVisit, checkWrench, en] as const
-// @ts-expect-error a length is no torque
-convert({ value: 1, unit: 'mm' }, 'N.m').value satisfies string
-`
-    writeFileSync(join(folder, 'types.mts'), source)
-    writeFileSync(join(folder, 'types.cts'), source)
-    for (const [module, resolution] of [
-      ['node16', 'node16'],
-      ['esnext', 'bundler'],
-    ] as const) {
-      const run = (): string =>
-        execFileSync(
-          join(ROOT, 'node_modules/.bin/tsc'),
-          ['--noEmit', '--strict', '--exactOptionalPropertyTypes', '--target', 'es2022', '--module', module]
-            .concat(['--moduleResolution', resolution, '--types', 'node', 'types.mts'])
-            .concat(module === 'node16' ? ['types.cts'] : []),
-          { cwd: folder, encoding: 'utf8', stdio: 'pipe' },
-        )
-      expect(run(), `module ${module}`).toBe('')
-    }
   })
 })
 

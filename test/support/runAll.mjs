@@ -1,0 +1,34 @@
+// The long runs, on top of `npm test`: every law with ten times as many cases, the rooms that hold dates under other
+// time zones, the rooms that work with decimals under a hostile setting of the shared Decimal, the cards in a browser,
+// and the packed library with its types. It stops at the first that fails.
+import { spawnSync } from 'node:child_process'
+import { readdirSync, readFileSync } from 'node:fs'
+
+const dates = ['calendar', 'interval', 'service', 'cli', 'card', 'message', 'rules']
+const decimals = ['quantity', 'service', 'fill', 'cli']
+const folders = (rooms) => rooms.map((room) => `test/${room}/`)
+const laws = readdirSync('test', { recursive: true, encoding: 'utf8' })
+  .map((file) => `test/${file.replaceAll('\\', '/')}`)
+  .filter((file) => file.endsWith('.test.ts') && readFileSync(file, 'utf8').includes('/support/law.js'))
+const vitest = ['npx', 'vitest', 'run', '--config', 'test/vitest.config.ts']
+
+const runs = [
+  ['build with types', ['npm', 'run', '-s', 'build'], {}],
+  ['package', ['npm', 'run', '-s', 'test:package'], {}],
+  ['browser, types of the packed library', [...vitest, '.long.test.ts'], { DRIVETRAIN_LONG: '1' }],
+  ['laws, ten times as many cases', [...vitest, ...laws], { DRIVETRAIN_LAW_TIMES: '10' }],
+  ['the latest zone', [...vitest, ...folders(dates)], { TZ: 'Pacific/Kiritimati' }],
+  ['a zone of half hours', [...vitest, ...folders(dates)], { TZ: 'America/St_Johns' }],
+  ['the earliest zone', [...vitest, ...folders(dates)], { TZ: 'Pacific/Pago_Pago' }],
+  ['hostile precision', [...vitest, ...folders(decimals)], { TZ: 'UTC', DRIVETRAIN_HOSTILE_DECIMAL: '1' }],
+]
+const began = performance.now()
+for (const [name, [command, ...words], env] of runs) {
+  console.log(`\n# ${name}, from ${Math.round((performance.now() - began) / 1000)} s`)
+  const { status } = spawnSync(command, words, { stdio: 'inherit', env: { ...process.env, ...env } })
+  if (status !== 0) {
+    console.error(`failed: ${name}`)
+    process.exit(status ?? 1)
+  }
+}
+console.log(`\nall long runs passed, ${Math.round((performance.now() - began) / 1000)} s`)

@@ -1,0 +1,39 @@
+import { execFileSync } from 'node:child_process'
+import { rmSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { expect, it } from 'vitest'
+import { unpackLibrary } from './support/unpackLibrary.js'
+
+const ROOT = new URL('../../', import.meta.url).pathname
+
+it('the packed library type checks under node16 and bundler resolution', () => {
+  const folder = unpackLibrary()
+  try {
+    const source = `import { convert, planVisit, type VisitPlan } from 'drivetrain-service'
+import { en } from 'drivetrain-service/v1/message/en'
+import { checkWrench } from 'drivetrain-service/v1/torque'
+export const plan: VisitPlan['kind'] = 'visit-plan'
+export const functions = [convert, planVisit, checkWrench, en] as const
+// @ts-expect-error a length is no torque
+convert({ value: 1, unit: 'mm' }, 'N.m').value satisfies string
+`
+    writeFileSync(join(folder, 'types.mts'), source)
+    writeFileSync(join(folder, 'types.cts'), source)
+    for (const [module, resolution] of [
+      ['node16', 'node16'],
+      ['esnext', 'bundler'],
+    ] as const) {
+      const run = (): string =>
+        execFileSync(
+          join(ROOT, 'node_modules/.bin/tsc'),
+          ['--noEmit', '--strict', '--exactOptionalPropertyTypes', '--target', 'es2022', '--module', module]
+            .concat(['--moduleResolution', resolution, '--types', 'node', 'types.mts'])
+            .concat(module === 'node16' ? ['types.cts'] : []),
+          { cwd: folder, encoding: 'utf8', stdio: 'pipe' },
+        )
+      expect(run(), `module ${module}`).toBe('')
+    }
+  } finally {
+    rmSync(folder, { recursive: true, force: true })
+  }
+})
