@@ -4,7 +4,7 @@ import { readPointer } from '../../src/base/readPointer.js'
 import { findLeaves } from '../../src/spec/findLeaves.js'
 import { findStatedValues } from '../../src/spec/findStatedValues.js'
 import { diffSheets, resolveLeaf, type SpecSheet } from '../../src/v1/spec.js'
-import { readFixture, readGoodDocuments } from './fixtures.js'
+import { readFixture, readGoodDocuments } from '../support/fixtures.js'
 
 const sheets = readGoodDocuments()
   .filter(({ value }) => value['kind'] === 'spec-sheet')

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest'
 import { judgeCondition } from '../../src/spec/judgeCondition.js'
 import { judgePart } from '../../src/spec/judgePart.js'
 import type { Condition, Identity, SpecSheet } from '../../src/v1/spec.js'
+import { readFixture } from '../support/fixtures.js'
 import { law } from '../support/law.js'
-import { readFixture } from './fixtures.js'
 
 const sheet = {
   machine: {

@@ -4,8 +4,8 @@ import { applyPatch } from '../../src/base/applyPatch.js'
 import { type JsonSchema, toJsonSchema } from '../../src/schema/toJsonSchema.js'
 import { LEAF_PLACES } from '../../src/spec/leafPlaces.js'
 import { type Identity, resolveLeaf, type SpecSheet } from '../../src/v1/spec.js'
+import { readFixture } from '../support/fixtures.js'
 import { cases, law } from '../support/law.js'
-import { readFixture } from './fixtures.js'
 
 const cover = readFixture('cover-no-drain.sheet.json') as unknown as SpecSheet
 const refill = '/gearcases/rear/oilSpace/fill/drainAndRefill'

@@ -16,8 +16,8 @@ import {
   type SpecSheet,
   type Variant,
 } from '../../src/v1/spec.js'
-import { readFixture } from './fixtures.js'
-import { SHAPE_MISTAKES } from './shapeMistakes.js'
+import { SHAPE_MISTAKES } from '../schema/shapeMistakes.js'
+import { readFixture } from '../support/fixtures.js'
 
 const say: Say = {
   number: String,

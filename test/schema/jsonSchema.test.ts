@@ -10,8 +10,8 @@ import { readDocument } from '../../src/schema/readDocument.js'
 import { toJsonSchema } from '../../src/schema/toJsonSchema.js'
 import { DOCUMENT_NAMES, type DocumentName } from '../../src/spec/documents.js'
 import { parseDocument } from '../../src/v1/spec.js'
+import { readFixture, readGoodDocuments } from '../support/fixtures.js'
 import { cases, law } from '../support/law.js'
-import { readFixture, readGoodDocuments } from './fixtures.js'
 import { SHAPE_MISTAKES } from './shapeMistakes.js'
 
 interface Case {

@@ -17,7 +17,7 @@ import {
   parseToolbox,
   parseToolboxText,
 } from '../../src/v1/spec.js'
-import { readFixture, readGoodDocuments } from './fixtures.js'
+import { readFixture, readGoodDocuments } from '../support/fixtures.js'
 import { SHAPE_MISTAKES } from './shapeMistakes.js'
 
 const list = (result: Result<unknown>) => result.findings.map(({ code, path }) => [code, path])

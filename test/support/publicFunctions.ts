@@ -1,0 +1,18 @@
+import { readFileSync } from 'node:fs'
+import { sourceOf } from './runExample.js'
+
+const MANIFEST = new URL('../../package.json', import.meta.url)
+
+/** Every function that an entry of the package exports, by name. */
+export async function publicFunctions(): Promise<ReadonlyMap<string, (...args: unknown[]) => unknown>> {
+  const { name, exports } = JSON.parse(readFileSync(MANIFEST, 'utf8')) as {
+    readonly name: string
+    readonly exports: Readonly<Record<string, unknown>>
+  }
+  const sources = new Set(Object.keys(exports).flatMap((entry) => sourceOf(entry.replace(/^\./, name)) ?? []))
+  const found = new Map<string, (...args: unknown[]) => unknown>()
+  for (const source of sources)
+    for (const [key, it] of Object.entries((await import(source)) as object))
+      if (typeof it === 'function' && !/^class/.test(Function.prototype.toString.call(it))) found.set(key, it)
+  return found
+}
