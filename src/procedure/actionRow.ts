@@ -1,7 +1,8 @@
+import type { ProcedureCodes, SignalWord } from './codes.js'
 import type { EffectName } from './effects.js'
 import type { NeedName } from './needs.js'
 
-/** What a step may stand on; `machine` steps have no `on`. */
+/** What a step may be done on; `machine` steps have no `on`. */
 export type PartKind =
   | 'machine'
   | 'support'
@@ -13,21 +14,7 @@ export type PartKind =
   | 'seal'
   | 'cover seal'
 
-/** Signal words in the sense of ANSI Z535.6; `notice` is about damage, never about injury. */
-export type SignalWord = 'danger' | 'warning' | 'caution' | 'notice'
-
-export type HazardCode =
-  | 'procedure/caution-machine-may-move'
-  | 'procedure/caution-lifting'
-  | 'procedure/caution-stands'
-  | 'procedure/caution-hot-oil'
-  | 'procedure/caution-oil-on-skin'
-  | 'procedure/caution-wheel-turns'
-  | 'procedure/caution-chips'
-  | 'procedure/caution-used-oil'
-  | 'procedure/caution-weeping-washer'
-  | 'procedure/caution-weeping-taper'
-  | 'procedure/caution-sharp-scraper'
+export type HazardCode = Extract<keyof ProcedureCodes, `procedure/caution-${string}`>
 
 export interface Hazard {
   readonly code: HazardCode
@@ -57,6 +44,16 @@ export type SupplyKind =
   | 'sealant'
   | 'used-oil container'
 
+/** A figure that a step shows: a leaf of the sheet. */
+export interface ShownFigure {
+  /** Its name in the values of the step; of `each` gearcase, the gearcase's id takes its place. */
+  readonly name: string
+  /** Where the leaf is: at the step's part, at the oil space of its gearcase, or at all gearcases of the work. */
+  readonly of: 'machine' | 'part' | 'oil space' | 'each changed gearcase' | 'each oil space'
+  /** Rest of the pointer to the leaf. */
+  readonly leaf: string
+}
+
 /** One action of the trade: what must hold first, what it changes, and what the job needs for it. */
 export interface ActionRow {
   /** First word of the ids of steps that do it. */
@@ -64,9 +61,58 @@ export interface ActionRow {
   readonly on: readonly PartKind[]
   readonly needs: readonly NeedName[]
   readonly changes: readonly EffectName[]
+  readonly figures: readonly ShownFigure[]
   readonly hazards: readonly Hazard[]
   readonly tools: readonly ToolKind[]
   readonly supplies: readonly SupplyKind[]
-  /** House estimate; `planned`: the planner works the time out (draining, hose, cure, settling). */
+  /** House estimate; `planned`: the planner calculates it (draining, hose, cure, settling). */
   readonly minutes: number | 'planned'
+}
+
+/** What most rows leave out, and where most actions are done. */
+export const PLAIN = {
+  needs: [],
+  figures: [],
+  hazards: [],
+  tools: [],
+  supplies: [],
+} satisfies Partial<ActionRow>
+export const ON_MACHINE = { ...PLAIN, on: ['machine'] } satisfies Partial<ActionRow>
+export const ON_GEARCASE = { ...PLAIN, on: ['gearcase'] } satisfies Partial<ActionRow>
+export const ON_OPENING = { ...PLAIN, on: ['opening'] } satisfies Partial<ActionRow>
+export const ON_COVER = { ...PLAIN, on: ['cover'] } satisfies Partial<ActionRow>
+export const ON_PART = { ...PLAIN, on: ['opening', 'cover'] } satisfies Partial<ActionRow>
+export const ON_SEAL = { ...PLAIN, on: ['seal', 'cover seal'] } satisfies Partial<ActionRow>
+
+/** What must hold whenever hands are at the machine. */
+export const SECURED: readonly NeedName[] = [
+  'manual-not-read',
+  'no-protection',
+  'not-on-level-ground',
+  'engine-running',
+  'not-chocked',
+  'jack-as-support',
+]
+
+export const MAY_MOVE: Hazard = { code: 'procedure/caution-machine-may-move', signal: 'warning' }
+export const LIFTING: Hazard = { code: 'procedure/caution-lifting', signal: 'warning' }
+export const STANDS: Hazard = { code: 'procedure/caution-stands', signal: 'warning' }
+export const HOT_OIL: Hazard = { code: 'procedure/caution-hot-oil', signal: 'caution' }
+export const OIL_ON_SKIN: Hazard = { code: 'procedure/caution-oil-on-skin', signal: 'caution' }
+export const WHEEL_TURNS: Hazard = { code: 'procedure/caution-wheel-turns', signal: 'caution' }
+export const CHIPS: Hazard = { code: 'procedure/caution-chips', signal: 'notice' }
+export const USED_OIL: Hazard = { code: 'procedure/caution-used-oil', signal: 'notice' }
+export const WEEPING_WASHER: Hazard = { code: 'procedure/caution-weeping-washer', signal: 'notice' }
+export const WEEPING_TAPER: Hazard = { code: 'procedure/caution-weeping-taper', signal: 'notice' }
+export const SHARP_SCRAPER: Hazard = { code: 'procedure/caution-sharp-scraper', signal: 'caution' }
+
+export const PLACE: ShownFigure = { name: 'place', of: 'part', leaf: '/place' }
+export const MASS: ShownFigure = { name: 'mass', of: 'machine', leaf: '/mass' }
+export const SEAL: ShownFigure = { name: 'seal', of: 'part', leaf: '' }
+export const REFILL: ShownFigure = { name: 'refill', of: 'oil space', leaf: '/fill/drainAndRefill' }
+export const OILS: ShownFigure = { name: 'oils', of: 'oil space', leaf: '/oils' }
+export const SETTLING: ShownFigure = {
+  name: 'minutesAfterStop',
+  of: 'oil space',
+  leaf: '/fill/level/minutesAfterStop',
 }

@@ -1,16 +1,114 @@
-import type { Finding } from '../base/index.js'
-import type { ProcedureDocument } from '../spec/index.js'
-import { examineSteps } from './examine.js'
-import { countTroubles, findCures, type TroubleCounter } from './findCures.js'
+import { type Cure, type Finding, joinPointer } from '../base/index.js'
+import type { ProcedureDocument, Step } from '../spec/index.js'
+import { nameStep } from './build/writer.js'
+import type { ProcedureCodes } from './codes.js'
+import { countTroubles, type TroubleCounter } from './countTroubles.js'
+import { figuresOf } from './figuresOf.js'
+import { findTroubles, type Trouble } from './findTroubles.js'
+import type { StepDraft } from './stepContext.js'
 
-/** The findings about the steps, each with the single changes that would remedy it. */
-export function checkSteps(counter: TroubleCounter, procedure: ProcedureDocument): readonly Finding[] {
-  const troubles = examineSteps(counter.sheet, counter.context, procedure)
+/** The findings about the steps, each with the single changes that would correct it. */
+export function checkSteps(
+  counter: TroubleCounter,
+  procedure: ProcedureDocument,
+): readonly Finding<ProcedureCodes>[] {
+  const { troubles } = findTroubles(counter.sheet, counter.context, procedure)
   if (troubles.length === 0) return []
   const before = countTroubles(counter, procedure.steps)
-  return troubles.map((trouble): Finding => {
+  return troubles.map((trouble) => {
     if (trouble.finding.cures !== undefined) return trouble.finding
-    const cures = findCures(counter, procedure, trouble, before)
+    const cures = findCures(counter, procedure.steps, trouble, before)
     return cures.length === 0 ? trouble.finding : { ...trouble.finding, cures }
   })
+}
+
+interface Attempt {
+  readonly cure: Cure
+  readonly steps: readonly Step[]
+}
+
+/** Single changes that leave fewer troubles than before, best first. */
+function findCures(
+  counter: TroubleCounter,
+  steps: readonly Step[],
+  trouble: Trouble,
+  before: number,
+): readonly Cure[] {
+  const near = weigh(counter, listNear(counter, steps, trouble), before - 1)
+  if (near.length > 0) return near
+  const far = weigh(counter, listFar(counter, steps, trouble), before - 1)
+  // One step of two that are missing: as many troubles as before, but the next cure then removes both.
+  return far.length > 0 ? far : weigh(counter, listNear(counter, steps, trouble), before)
+}
+
+function weigh(counter: TroubleCounter, attempts: Iterable<Attempt>, limit: number): readonly Cure[] {
+  const better: { readonly cure: Cure; readonly left: number }[] = []
+  for (const { cure, steps } of attempts) {
+    if (counter.effort.left <= 0) break
+    const left = countTroubles(counter, steps, limit)
+    if (left <= limit) better.push({ cure, left })
+  }
+  better.sort((first, second) => first.left - second.left)
+  return better.slice(0, 3).map(({ cure }) => cure)
+}
+
+/** Changes at the place of the trouble: a later step brought forward, as late as possible; else a missing one put in. */
+function* listNear(counter: TroubleCounter, steps: readonly Step[], trouble: Trouble): Iterable<Attempt> {
+  const { place, remedy } = trouble
+  for (const draft of remedy) {
+    for (const [from, step] of steps.entries()) {
+      if (!isSame(step, draft)) continue
+      if (from > place) {
+        for (let to = place; to >= 0; to -= 1) yield move(steps, from, to)
+        yield move(steps, place, from)
+      } else if (place === steps.length) yield move(steps, from, steps.length - 1)
+    }
+    yield add(counter, steps, draft, place)
+  }
+}
+
+/** Changes at every place of the list, earliest first. */
+function* listFar(counter: TroubleCounter, steps: readonly Step[], trouble: Trouble): Iterable<Attempt> {
+  const { place, remedy } = trouble
+  for (const draft of remedy) {
+    for (let to = 0; to <= steps.length; to += 1) yield add(counter, steps, draft, to)
+    for (const [from, step] of steps.entries()) {
+      if (!isSame(step, draft)) continue
+      for (let to = 0; to < steps.length; to += 1) if (to !== from) yield move(steps, from, to)
+    }
+  }
+  if (place >= steps.length) return
+  for (let to = 0; to < steps.length; to += 1) if (to !== place) yield move(steps, place, to)
+  for (let from = 0; from < place; from += 1) yield move(steps, from, place)
+  yield {
+    cure: { op: 'remove', path: joinPointer(['steps', place]) },
+    steps: steps.toSpliced(place, 1),
+  }
+}
+
+function move(steps: readonly Step[], from: number, to: number): Attempt {
+  const step = steps[from]
+  if (step === undefined) throw new RangeError(`from: must be a place in the list, got ${from}`)
+  return {
+    cure: { op: 'move', from: joinPointer(['steps', from]), path: joinPointer(['steps', to]) },
+    steps: steps.toSpliced(from, 1).toSpliced(to, 0, step),
+  }
+}
+
+function add(counter: TroubleCounter, steps: readonly Step[], draft: StepDraft, to: number): Attempt {
+  const values = figuresOf(counter.sheet, counter.context, draft)
+  const step: Step = {
+    id: nameStep(draft, new Set(steps.map((one) => one.id))),
+    ...draft,
+    ...(Object.keys(values).length === 0 ? {} : { values }),
+  }
+  return {
+    cure: { op: 'add', path: joinPointer(['steps', to]), value: step },
+    steps: steps.toSpliced(to, 0, step),
+  }
+}
+
+function isSame(step: Step, draft: StepDraft): boolean {
+  const sameMark = draft.at?.wheelMark === undefined || draft.at.wheelMark === step.at?.wheelMark
+  return step.do === draft.do && step.on === draft.on && step.at?.instance === draft.at?.instance && sameMark
 }

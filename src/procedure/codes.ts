@@ -1,21 +1,26 @@
-import type { SignalWord } from './actionRow.js'
+import {
+  type DocumentReference,
+  type Finding,
+  type FindingOf,
+  type JsonPointer,
+  makeReason,
+  type ReasonMaker,
+  type Severity,
+} from '../base/index.js'
+
+/** Signal words in the sense of ANSI Z535.6; `notice` is about damage, never about injury. */
+export type SignalWord = 'danger' | 'warning' | 'caution' | 'notice'
 
 /** Which part a finding speaks of, in the sheet's own names. */
-export interface AtPart {
+export type AtPart = {
   readonly step?: string
   readonly part?: string
   readonly gearcase?: string
   readonly instance?: string
 }
 
-interface OfGearcase {
-  readonly part: string
-  readonly gearcase: string
-}
-
-interface Signalled {
-  readonly signal: SignalWord
-}
+type OfGearcase = { readonly part: string; readonly gearcase: string }
+type Signalled = { readonly signal: SignalWord }
 
 export interface ProcedureCodes {
   // What must hold before a step.
@@ -117,7 +122,7 @@ export interface ProcedureCodes {
   }
   'procedure/service-not-for-this-machine': { readonly service: string }
   'procedure/part-cannot-be-told': { readonly part: string; readonly missing: readonly string[] }
-  // Why no order of work can be written, and what to know of one.
+  // Why no order of work can be written, and what to know about one that can.
   'procedure/no-owner-of-the-oil': OfGearcase
   'procedure/no-fill-opening': OfGearcase
   'procedure/no-way-to-empty': OfGearcase
@@ -126,7 +131,7 @@ export interface ProcedureCodes {
   'procedure/wheel-on-the-ground': OfGearcase
   'procedure/attitude-not-stated': OfGearcase
   'procedure/second-lift': OfGearcase
-  // Cautions that stand before a step.
+  // Cautions before a step.
   'procedure/caution-machine-may-move': Signalled
   'procedure/caution-lifting': Signalled
   'procedure/caution-stands': Signalled
@@ -138,4 +143,19 @@ export interface ProcedureCodes {
   'procedure/caution-weeping-washer': Signalled
   'procedure/caution-weeping-taper': Signalled
   'procedure/caution-sharp-scraper': Signalled
+}
+
+export const procedureReason: ReasonMaker<ProcedureCodes> = makeReason
+
+/** A finding of this room: the compiler holds code and params together. */
+export function procedureFinding<Code extends keyof ProcedureCodes>(
+  code: Code,
+  severity: Severity,
+  document: DocumentReference,
+  path: JsonPointer,
+  params: ProcedureCodes[Code],
+  more: Pick<FindingOf, 'related' | 'cures'> = {},
+): Finding<Pick<ProcedureCodes, Code>> {
+  const finding: FindingOf<Code, ProcedureCodes[Code]> = { code, severity, document, path, params, ...more }
+  return finding as Finding<Pick<ProcedureCodes, Code>>
 }

@@ -1,6 +1,9 @@
-import { asText, type Finding, type JsonPointer } from '../base/index.js'
+import { asText, type Finding, type JsonPointer, joinPointer } from '../base/index.js'
 import { type Id, type ProcedureDocument, requireDocument, type SpecSheet, type Step } from '../spec/index.js'
-import { simulateProcedure } from './simulateProcedure.js'
+import type { ProcedureCodes } from './codes.js'
+import { findTroubles } from './findTroubles.js'
+import { readContext } from './readContext.js'
+import type { ProcedureState } from './state.js'
 
 export interface StateDifference {
   /** Pointer into the end state. */
@@ -10,8 +13,8 @@ export interface StateDifference {
 }
 
 export interface Comparison {
-  /** Both leave the machine in the same state, do the same things with the same figures, and are as safe. */
-  readonly sameEffect: boolean
+  /** `same`: both leave the machine in the same state, do the same things with the same figures, and are as safe. */
+  readonly verdict: 'same' | 'different'
   readonly state: readonly StateDifference[]
   /** Ids of steps of the first that the second has no match for, and the other way round. */
   readonly onlyFirst: readonly Id[]
@@ -30,18 +33,18 @@ export interface Comparison {
  * @param first One procedure.
  * @param second The other.
  * @param sheet The sheet that both point into.
- * @returns What differs; nothing at all differs when `sameEffect` is true.
+ * @returns What differs; every list is empty where the verdict is `same`.
  * @throws TypeError where the arguments are no parsed procedures and sheet.
  *
- * Source: house rule: two orders that leave the same machine and break the same rules are the same work.
+ * Source: house rule: two orders that leave the machine the same and break the same rules are the same work.
  * @example
  * import { compareProcedures } from 'drivetrain-service/v1/procedure'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
- * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} }
- * const [manual, stop] = [{ id: 'a', do: 'read the manual' }, { id: 'b', do: 'stop the engine' }]
- * const write = (steps) => ({ kind: 'procedure', version: '1.0', id: 'p', name: 'P', sheet: { id: 'example', revision: '1' }, identity: {}, services: [], steps })
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * const first = { kind: 'procedure', version: '1.0', id: 'p', name: 'P', sheet: { id: 'example', revision: '1' }, identity: {}, services: [], steps: [{ id: 'a', do: 'read the manual' }, { id: 'b', do: 'stop the engine' }] } as const
+ * const second = { ...first, steps: first.steps.toReversed() }
  * // Does it matter whether the manual is read before or after the engine is stopped?
- * compareProcedures(write([manual, stop]), write([stop, manual]), sheet).sameEffect // => true
+ * compareProcedures(first, second, sheet).verdict // => 'same'
  */
 export function compareProcedures(
   first: ProcedureDocument,
@@ -51,14 +54,15 @@ export function compareProcedures(
   requireDocument('first', first, 'procedure')
   requireDocument('second', second, 'procedure')
   requireDocument('sheet', sheet, 'spec-sheet')
-  const [one, other] = [simulateProcedure(first, sheet), simulateProcedure(second, sheet)]
+  const [one, other] = [runProcedure(first, sheet), runProcedure(second, sheet)]
   const state = listDifferences(sortLists(one.end), sortLists(other.end), '')
-  const steps = subtract(first.steps, second.steps, describe)
-  const back = subtract(second.steps, first.steps, describe)
-  const findings = subtract(one.findings, other.findings, tellFinding)
-  const findingsBack = subtract(other.findings, one.findings, tellFinding)
+  const steps = subtract(first.steps, second.steps, describeStep)
+  const back = subtract(second.steps, first.steps, describeStep)
+  const findings = subtract(one.findings, other.findings, describeFinding)
+  const findingsBack = subtract(other.findings, one.findings, describeFinding)
+  const isSame = [state, steps, back, findings, findingsBack].every((list) => list.length === 0)
   return {
-    sameEffect: [state, steps, back, findings, findingsBack].every((list) => list.length === 0),
+    verdict: isSame ? 'same' : 'different',
     state,
     onlyFirst: steps.map((step) => step.id),
     onlySecond: back.map((step) => step.id),
@@ -69,14 +73,30 @@ export function compareProcedures(
   }
 }
 
-function describe(step: Step): string {
+/** The state after the last step, and what is wrong, without cures. */
+function runProcedure(
+  procedure: ProcedureDocument,
+  sheet: SpecSheet,
+): { readonly end: ProcedureState; readonly findings: readonly Finding<ProcedureCodes>[] } {
+  const { context, findings } = readContext(procedure, sheet)
+  const { troubles, end } = findTroubles(sheet, context, procedure)
+  return { end, findings: [...findings, ...troubles.map(({ finding }) => finding)] }
+}
+
+function describeStep(step: Step): string {
   const values = Object.entries(step.values ?? {}).sort(([one], [other]) => (one < other ? -1 : 1))
-  const said: readonly unknown[] = [step.do, step.on, step.at?.instance, step.at?.wheelMark, ...values.flat()]
-  return JSON.stringify(said.map(asText))
+  const facts: readonly unknown[] = [
+    step.do,
+    step.on,
+    step.at?.instance,
+    step.at?.wheelMark,
+    ...values.flat(),
+  ]
+  return JSON.stringify(facts.map(asText))
 }
 
 /** A finding without the id and place of its step. */
-function tellFinding(finding: Finding): string {
+function describeFinding(finding: Finding): string {
   const { step: _step, ...params } = finding.params
   return JSON.stringify([finding.code, finding.related?.map((place) => place.path), params])
 }
@@ -106,15 +126,13 @@ function sortLists(value: unknown): unknown {
 function listDifferences(first: unknown, second: unknown, path: JsonPointer): readonly StateDifference[] {
   if (isRecord(first) && isRecord(second)) {
     const keys = [...new Set([...Object.keys(first), ...Object.keys(second)])]
-    return keys.flatMap((key) =>
-      listDifferences(first[key], second[key], `${path}/${key.replaceAll('~', '~0').replaceAll('/', '~1')}`),
-    )
+    return keys.flatMap((key) => listDifferences(first[key], second[key], `${path}${joinPointer([key])}`))
   }
-  const [one, other] = [say(first), say(second)]
+  const [one, other] = [showValue(first), showValue(second)]
   return one === other ? [] : [{ path, first: one, second: other }]
 }
 
-function say(value: unknown): string {
+function showValue(value: unknown): string {
   return typeof value === 'string' ? value : (JSON.stringify(value) ?? 'not there')
 }
 

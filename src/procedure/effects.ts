@@ -1,141 +1,99 @@
-import { findSharers } from './gearcaseInstance.js'
-import { type OpeningLayout, stateKey } from './layout.js'
-import type { CoverState, GearcaseState } from './state.js'
-import {
-  coverAt,
-  gearcaseAt,
-  gearcaseInstanceOf,
-  openingAt,
-  ownerOf,
-  type StepContext,
-} from './stepContext.js'
+import { findSharers, stateKey } from './layout.js'
+import type { CoverState, GearcaseState, MutableState, OpeningState } from './state.js'
+import { coverAt, gearcaseAt, openingAt, type StepContext } from './stepContext.js'
 
 type Effect = (context: StepContext) => void
 
 /** What an action changes. Each writes the new state whatever the old one was; needs decide whether it was allowed. */
 export const EFFECTS = {
-  'manual read': ({ state }: StepContext) => {
-    state.manualRead = true
+  'manual read': ({ state }) => write(state, { manualRead: true }),
+  'protection worn': ({ state }) => write(state, { protectionWorn: true }),
+  'engine runs and the machine may move': ({ state }) => {
+    write(state, { engine: 'running', ground: 'not known', chocked: [], settled: false })
+    for (const gearcase of Object.values(state.gearcases))
+      write(gearcase, { wheelMark: 'not known', panPlaced: false })
   },
-  'protection worn': ({ state }: StepContext) => {
-    state.protectionWorn = true
-  },
-  'engine runs and the machine may move': ({ state }: StepContext) => {
-    state.engine = 'running'
-    state.ground = 'not known'
-    state.chocked = []
-    state.settled = false
-    for (const gearcase of Object.values(state.gearcases)) {
-      gearcase.wheelMark = 'not known'
-      gearcase.panPlaced = false
-    }
-  },
-  'oil warm': ({ state }: StepContext) => {
-    state.oilWarm = true
-  },
-  'oil runs through': ({ state }: StepContext) => {
-    for (const gearcase of Object.values(state.gearcases)) {
-      gearcase.ranSinceFill = true
-      gearcase.levelCheckedSinceRun = false
-    }
+  'oil warm': ({ state }) => write(state, { oilWarm: true }),
+  'oil runs through': ({ state }) => {
+    for (const gearcase of Object.values(state.gearcases))
+      write(gearcase, { ranSinceFill: true, levelCheckedSinceRun: false })
     for (const part of [...Object.values(state.openings), ...Object.values(state.covers)])
       part.areaClean = false
   },
-  'on level ground': ({ state }: StepContext) => {
-    state.ground = 'level'
-  },
-  'engine stopped': ({ state }: StepContext) => {
-    state.engine = 'stopped'
-  },
-  'wheels chocked': ({ state, layout, part }: StepContext) => {
+  'on level ground': ({ state }) => write(state, { ground: 'level' }),
+  'engine stopped': ({ state }) => write(state, { engine: 'stopped' }),
+  'wheels chocked': ({ state, layout, part }) => {
     const axles = part?.kind === 'axle' ? [part.id] : layout.axles.length > 0 ? layout.axles : ['wheels']
     state.chocked = [...new Set([...state.chocked, ...axles])]
   },
-  'raised on the jack': ({ state, layout, part }: StepContext) => {
+  'raised on the jack': ({ state, layout, part }) => {
     const supports = part?.kind === 'support' ? [part.id] : [...layout.axleOfSupport.keys()]
     state.lifted = [...new Set([...state.lifted, ...supports])]
   },
-  'resting on stands': ({ state, part }: StepContext) => {
+  'resting on stands': ({ state, part }) => {
     const supports = part?.kind === 'support' ? [part.id] : state.lifted
     state.lifted = [...new Set([...state.lifted, ...supports])]
     state.onStands = [...new Set([...state.onStands, ...supports])]
   },
-  'on its wheels': ({ state }: StepContext) => {
-    state.lifted = []
-    state.onStands = []
-  },
-  'shield off': (context: StepContext) => setShield(context, 'off'),
-  'shield on': (context: StepContext) => {
+  'on its wheels': ({ state }) => write(state, { lifted: [], onStands: [] }),
+  'shield off': (context) => setShield(context, 'off'),
+  'shield on': (context) => {
     setShield(context, 'on')
     context.state.recorded = false
   },
-  'wheel at its mark': (context: StepContext) =>
-    onUnit(context, { wheelMark: context.step.at?.wheelMark ?? 'not known' }),
-  'area clean': (context: StepContext) => writeOnPart(context, { areaClean: true }),
-  'plug loose in its seat': (context: StepContext) => {
-    onOpening(context, (opening) => {
-      const here = openingAt(context.state, opening, context.instance)
-      here.position = 'cracked'
-      here.everCracked = true
-      here.faceWiped = false
-      for (const seal of opening.seals) context.state.seals[stateKey(seal.path, context.instance)] = 'used'
-    })
+  'wheel at its mark': (context) => onSelf(context, { wheelMark: context.step.at?.wheelMark ?? 'not known' }),
+  'area clean': (context) => onPart(context, { areaClean: true }),
+  'plug loose in its seat': (context) => {
+    onOpening(context, { position: 'cracked', everCracked: true, faceWiped: false })
+    for (const seal of context.opening?.seals ?? [])
+      context.state.seals[stateKey(seal.path, context.instance)] = 'used'
     disturb(context)
   },
-  'plug in by hand': (context: StepContext) => {
-    onOpening(context, (opening) => {
-      openingAt(context.state, opening, context.instance).position = 'nipped'
-    })
+  'plug in by hand': (context) => onOpening(context, { position: 'nipped' }),
+  'plug out': (context) => {
+    onOpening(context, { position: 'out', everCracked: true })
+    const { state, self, opening, instance } = context
+    if (self === undefined || opening === undefined) return
+    const mark = gearcaseAt(state, self).wheelMark
+    const { outAt } = openingAt(state, opening, instance)
+    if (mark !== 'not known' && !outAt.includes(mark)) outAt.push(mark)
   },
-  'plug out': (context: StepContext) => {
-    onOpening(context, (opening) => {
-      const here = openingAt(context.state, opening, context.instance)
-      here.position = 'out'
-      here.everCracked = true
-      const mark = wheelMarkOf(context)
-      if (mark !== 'not known' && !here.outAt.includes(mark)) here.outAt.push(mark)
-    })
-  },
-  'pan in place': (context: StepContext) => onUnit(context, { panPlaced: true }),
-  'old oil out': (context: StepContext) => {
-    onUnit(context, { oil: 'out' })
+  'pan in place': (context) => onSelf(context, { panPlaced: true }),
+  'old oil out': (context) => {
+    onSelf(context, { oil: 'out' })
     context.state.usedOil = 'in the pan'
   },
-  'cover off': (context: StepContext) => {
+  'cover off': (context) => {
     onCover(context, { position: 'off', everOff: true, faceWiped: false, cured: false })
+    const { state, cover, instance } = context
+    if (cover !== undefined) state.seals[stateKey(cover.seal.path, instance)] = 'used'
     disturb(context)
   },
-  'old oil judged': (context: StepContext) => onUnit(context, { oilSeen: true }),
-  'magnet judged': (context: StepContext) => writeOnPart(context, { magnetSeen: true }),
-  'magnet clean': (context: StepContext) => writeOnPart(context, { magnetClean: true }),
-  'breather clear': (context: StepContext) => onUnit(context, { breatherClear: true }),
-  'old seal off': (context: StepContext) => setSeal(context, 'off'),
-  'face wiped': (context: StepContext) => writeOnPart(context, { faceWiped: true }),
-  'new seal on': (context: StepContext) => setSeal(context, 'new'),
-  'seal judged': (context: StepContext) => setSeal(context, 'inspected'),
-  'plug in with its seal': (context: StepContext) => {
-    onOpening(context, (opening) => {
-      openingAt(context.state, opening, context.instance).position = 'in'
-    })
-  },
-  'plug tight': (context: StepContext) => {
-    onOpening(context, (opening) => {
-      openingAt(context.state, opening, context.instance).position = 'tight'
-    })
+  'old oil judged': (context) => onSelf(context, { oilSeen: true }),
+  'magnet judged': (context) => onPart(context, { magnetSeen: true }),
+  'magnet clean': (context) => onPart(context, { magnetClean: true }),
+  'breather clear': (context) => onSelf(context, { breatherClear: true }),
+  'old seal off': (context) => setSeal(context, 'off'),
+  'face wiped': (context) => onPart(context, { faceWiped: true }),
+  'new seal on': (context) => setSeal(context, 'new'),
+  'seal judged': (context) => setSeal(context, 'inspected'),
+  'plug in with its seal': (context) => onOpening(context, { position: 'in' }),
+  'plug tight': (context) => {
+    onOpening(context, { position: 'tight' })
     disturb(context)
   },
-  'cover on': (context: StepContext) => onCover(context, { position: 'in' }),
-  'cover tight': (context: StepContext) => {
+  'cover on': (context) => onCover(context, { position: 'in' }),
+  'cover tight': (context) => {
     onCover(context, { position: 'tight' })
     disturb(context)
   },
-  'sealant cured': (context: StepContext) => onCover(context, { cured: true }),
-  'refill measured': (context: StepContext) => onOwner(context, { measured: true }),
-  'additive in': (context: StepContext) => onOwner(context, { additiveIn: true }),
-  'new oil in': (context: StepContext) => {
-    const owner = ownerOf(context)
-    for (const unit of owner === undefined ? [] : findSharers(context.layout, owner))
-      gearcaseAt(context.state, unit).oil = 'new'
+  'sealant cured': (context) => onCover(context, { cured: true }),
+  'refill measured': (context) => onOwner(context, { measured: true }),
+  'additive in': (context) => onOwner(context, { additiveIn: true }),
+  'new oil in': (context) => {
+    const { state, layout, owner } = context
+    for (const one of owner === undefined ? [] : findSharers(layout, owner))
+      gearcaseAt(state, one).oil = 'new'
     onOwner(context, {
       measured: false,
       hoseEmpty: false,
@@ -146,80 +104,64 @@ export const EFFECTS = {
     })
     disturb(context)
   },
-  'hose empty': (context: StepContext) => onOwner(context, { hoseEmpty: true }),
-  'level judged': (context: StepContext) => {
-    const owner = ownerOf(context)
-    const levelCheckedSinceRun = owner !== undefined && gearcaseAt(context.state, owner).ranSinceFill
+  'hose empty': (context) => onOwner(context, { hoseEmpty: true }),
+  'level judged': (context) => {
+    const { state, owner } = context
+    const levelCheckedSinceRun = owner !== undefined && gearcaseAt(state, owner).ranSinceFill
     onOwner(context, { levelChecked: true, levelCheckedSinceRun, toppedUp: false })
   },
-  'level made up': (context: StepContext) => onOwner(context, { toppedUp: true }),
-  'oil settled': ({ state }: StepContext) => {
-    state.settled = true
-  },
-  'leaks looked for': (context: StepContext) => onUnits(context, { leaksChecked: true }),
-  'wiped down': (context: StepContext) => onUnits(context, { wipedDown: true }),
-  'used oil away': ({ state }: StepContext) => {
-    state.usedOil = 'taken away'
-  },
-  'work recorded': ({ state }: StepContext) => {
-    state.recorded = true
-  },
+  'level made up': (context) => onOwner(context, { toppedUp: true }),
+  'oil settled': ({ state }) => write(state, { settled: true }),
+  'leaks looked for': (context) => onSelfOrAll(context, { leaksChecked: true }),
+  'wiped down': (context) => onSelfOrAll(context, { wipedDown: true }),
+  'used oil away': ({ state }) => write(state, { usedOil: 'taken away' }),
+  'work recorded': ({ state }) => write(state, { recorded: true }),
 } satisfies Readonly<Record<string, Effect>>
 
 export type EffectName = keyof typeof EFFECTS
 
-function onOpening(context: StepContext, write: (opening: OpeningLayout) => void): void {
-  if (context.opening !== undefined) write(context.opening)
+function write<T extends object>(state: T, changes: Partial<T>): void {
+  Object.assign(state, changes)
 }
 
-function onCover(context: StepContext, marks: Partial<CoverState>): void {
-  if (context.cover === undefined) return
-  Object.assign(coverAt(context.state, context.cover, context.instance), marks)
-  if (marks.position === 'off')
-    context.state.seals[stateKey(context.cover.seal.path, context.instance)] = 'used'
+function onOpening({ state, opening, instance }: StepContext, changes: Partial<OpeningState>): void {
+  if (opening !== undefined) Object.assign(openingAt(state, opening, instance), changes)
 }
 
-function onUnit(context: StepContext, marks: Partial<GearcaseState>): void {
-  const unit = gearcaseInstanceOf(context)
-  if (unit !== undefined) Object.assign(gearcaseAt(context.state, unit), marks)
+function onCover({ state, cover, instance }: StepContext, changes: Partial<CoverState>): void {
+  if (cover !== undefined) Object.assign(coverAt(state, cover, instance), changes)
 }
 
-function onOwner(context: StepContext, marks: Partial<GearcaseState>): void {
-  const owner = ownerOf(context)
-  if (owner !== undefined) Object.assign(gearcaseAt(context.state, owner), marks)
+/** The step's opening or cover. */
+function onPart(context: StepContext, changes: Partial<OpeningState & CoverState>): void {
+  onOpening(context, changes)
+  onCover(context, changes)
 }
 
-function wheelMarkOf(context: StepContext): GearcaseState['wheelMark'] {
-  const unit = gearcaseInstanceOf(context)
-  return unit === undefined ? 'not known' : gearcaseAt(context.state, unit).wheelMark
+function onSelf({ state, self }: StepContext, changes: Partial<GearcaseState>): void {
+  if (self !== undefined) Object.assign(gearcaseAt(state, self), changes)
 }
 
-function writeOnPart(
-  context: StepContext,
-  marks: { areaClean?: true; faceWiped?: true; magnetSeen?: true; magnetClean?: true },
-): void {
-  if (context.opening !== undefined)
-    Object.assign(openingAt(context.state, context.opening, context.instance), marks)
-  onCover(context, marks)
+function onOwner({ state, owner }: StepContext, changes: Partial<GearcaseState>): void {
+  if (owner !== undefined) Object.assign(gearcaseAt(state, owner), changes)
 }
 
-function setSeal(context: StepContext, to: 'off' | 'new' | 'inspected'): void {
-  if (context.seal !== undefined) context.state.seals[stateKey(context.seal.path, context.instance)] = to
+/** A step without a gearcase is done at all of them. */
+function onSelfOrAll({ state, self }: StepContext, changes: Partial<GearcaseState>): void {
+  const here = self === undefined ? Object.values(state.gearcases) : [gearcaseAt(state, self)]
+  for (const one of here) Object.assign(one, changes)
+}
+
+function setSeal({ state, seal, instance }: StepContext, to: MutableState['seals'][string]): void {
+  if (seal !== undefined) state.seals[stateKey(seal.path, instance)] = to
 }
 
 function setShield({ state, shield }: StepContext, to: 'on' | 'off'): void {
   if (shield !== undefined) state.shields[shield.path] = to
 }
 
-/** A step without a gearcase is done at all of them. */
-function onUnits(context: StepContext, marks: Partial<GearcaseState>): void {
-  const unit = gearcaseInstanceOf(context)
-  const here = unit === undefined ? Object.values(context.state.gearcases) : [gearcaseAt(context.state, unit)]
-  for (const one of here) Object.assign(one, marks)
-}
-
 /** Work on a gearcase makes an earlier leak check and an earlier record worthless. */
 function disturb(context: StepContext): void {
-  onUnit(context, { leaksChecked: false, wipedDown: false })
+  onSelf(context, { leaksChecked: false, wipedDown: false })
   context.state.recorded = false
 }

@@ -1,75 +1,88 @@
-import type { Params, Severity } from '../base/index.js'
-import { nameOf } from './judgeStep.js'
-import type { OilJob } from './listJobs.js'
-import { listGearcaseInstances, listUnlooked, listUntight } from './needs/closing.js'
-import { at, draftDrain, isLevelJudged } from './needs/filling.js'
+import type { DocumentReference, Finding } from '../base/index.js'
+import { type AtPart, type ProcedureCodes, procedureFinding } from './codes.js'
+import { listGearcaseInstances, namePart } from './layout.js'
+import { listUnchecked, listUntight } from './needs/closing.js'
+import { isLevelJudged, type OilJob } from './oilJob.js'
 import type { MutableState } from './state.js'
-import { gearcaseAt, type ProcedureContext, type StepDraft } from './stepContext.js'
+import { draftAt, draftDrain, gearcaseAt, type ProcedureContext, type StepDraft } from './stepContext.js'
 
-/** What is still to be done once the last step is. */
+/** Something that is still to be done after the last step. */
 export interface Undone {
-  readonly code: string
-  readonly severity: Severity
-  readonly params: Params
+  readonly finding: Finding<ProcedureCodes>
+  /** Steps that would have done it, in order. */
   readonly remedy: readonly StepDraft[]
 }
 
-/** Everything that the services ask for is done, and the machine can go: what is missing for that. */
-export function findUndone(context: ProcedureContext, state: MutableState): readonly Undone[] {
+/** What is missing until everything that the services ask for is done, and the machine can go. */
+export function findUndone(
+  context: ProcedureContext,
+  state: MutableState,
+  document: DocumentReference,
+): readonly Undone[] {
+  const { layout, jobs } = context
   const undone: Undone[] = []
-  const tell = (code: string, remedy: readonly StepDraft[], params: Params = {}): void => {
-    undone.push({ code: `procedure/${code}`, severity: 'error', params, remedy })
+  const add = (name: UndoneName, remedy: readonly StepDraft[], params: AtPart = {}): void => {
+    const finding = procedureFinding(`procedure/${name}`, 'error', document, '/steps', params)
+    undone.push({ finding, remedy })
   }
-  for (const job of context.jobs) findUndoneOil(job, state, tell)
-  for (const draft of listUntight({ state }, listGearcaseInstances(context)))
-    tell('not-tightened', [draft], nameDraft(context, draft))
-  for (const draft of listUnlooked({ state }, listGearcaseInstances(context)))
-    tell('leaks-not-checked', [draft], nameDraft(context, draft))
-  for (const shield of context.layout.shields.values())
-    if (state.shields[shield.path] === 'off')
-      tell('shield-left-off', [{ do: 'refit shield', on: shield.path }], { part: shield.shield.name })
-  if (state.lifted.length > 0) tell('not-lowered', [{ do: 'lower the machine' }])
-  if (state.usedOil === 'in the pan') tell('used-oil-left', [{ do: 'take used oil away' }])
-  if (!state.recorded && context.jobs.length > 0) tell('not-recorded', [{ do: 'record' }])
+  const addDraft = (name: UndoneName, draft: StepDraft): void => {
+    const part = draft.on === undefined ? undefined : layout.parts.get(draft.on)
+    const instance = draft.at?.instance
+    add(name, [draft], { ...namePart(part), ...(instance === undefined ? {} : { instance }) })
+  }
+  for (const job of jobs) {
+    const missing = findUndoneOil(job, state)
+    if (missing === undefined) continue
+    const { gearcase, instance } = job.owner
+    add(missing.name, missing.remedy, {
+      gearcase: gearcase.gearcase.name,
+      ...(instance === undefined
+        ? {}
+        : { instance: gearcase.gearcase.instances?.[instance]?.name ?? instance }),
+    })
+  }
+  const all = listGearcaseInstances(layout)
+  for (const draft of listUntight(state, all)) addDraft('not-tightened', draft)
+  for (const draft of listUnchecked(state, all)) addDraft('leaks-not-checked', draft)
+  for (const { path, shield } of layout.shields.values())
+    if (state.shields[path] === 'off')
+      add('shield-left-off', [{ do: 'refit shield', on: path }], { part: shield.name })
+  if (state.lifted.length > 0) add('not-lowered', [{ do: 'lower the machine' }])
+  if (state.usedOil === 'in the pan') add('used-oil-left', [{ do: 'take used oil away' }])
+  if (!state.recorded && jobs.length > 0) add('not-recorded', [{ do: 'record' }])
   return undone
 }
 
-function findUndoneOil(
-  job: OilJob,
-  state: MutableState,
-  tell: (code: string, remedy: readonly StepDraft[], params: Params) => void,
-): void {
-  const { gearcase, instance } = job.owner
-  const here = gearcaseAt(state, job.owner)
-  const params: Params = {
-    gearcase: gearcase.gearcase.name,
-    ...(instance === undefined
-      ? {}
-      : { instance: gearcase.gearcase.instances?.[instance]?.name ?? instance }),
-  }
-  const level = gearcase.levelOpening
-  const check = level === undefined ? [] : [at('check the level', level.path, instance)]
-  const fill = gearcase.fillOpening
-  if (job.task === 'change') {
-    const undrained = job.units.filter((unit) => gearcaseAt(state, unit).oil === 'old')
-    if (undrained.length > 0) {
-      tell('not-drained', undrained.flatMap(draftDrain), params)
-      return
-    }
-    if (here.oil !== 'new') {
-      tell('not-refilled', fill === undefined ? [] : [at('pour the oil', fill.path, instance)], params)
-      return
-    }
-  }
-  if (!isLevelJudged(gearcase, job.task)) return
-  if (!here.levelChecked) tell('level-not-checked', check, params)
-  else if (job.task === 'change' && gearcase.fill?.level?.recheckAfterRun === true) {
-    if (!here.ranSinceFill) tell('no-short-run', [{ do: 'short run' }], params)
-    else if (!here.levelCheckedSinceRun) tell('not-rechecked', check, params)
-  }
-}
+type UndoneName =
+  | 'not-drained'
+  | 'not-refilled'
+  | 'level-not-checked'
+  | 'no-short-run'
+  | 'not-rechecked'
+  | 'not-tightened'
+  | 'leaks-not-checked'
+  | 'shield-left-off'
+  | 'not-lowered'
+  | 'used-oil-left'
+  | 'not-recorded'
 
-function nameDraft(context: ProcedureContext, draft: StepDraft): Params {
-  const part = draft.on === undefined ? undefined : context.layout.parts.get(draft.on)
-  return { ...nameOf(part), ...(draft.at?.instance === undefined ? {} : { instance: draft.at.instance }) }
+/** The first thing that is missing at one oil space. */
+function findUndoneOil(
+  { owner, task, emptied }: OilJob,
+  state: MutableState,
+): { readonly name: UndoneName; readonly remedy: readonly StepDraft[] } | undefined {
+  const { gearcase, instance } = owner
+  const here = gearcaseAt(state, owner)
+  if (task === 'change') {
+    const undrained = emptied.filter((one) => gearcaseAt(state, one).oil === 'old')
+    if (undrained.length > 0) return { name: 'not-drained', remedy: undrained.flatMap(draftDrain) }
+    if (here.oil !== 'new')
+      return { name: 'not-refilled', remedy: draftAt('pour the oil', gearcase.fillOpening, instance) }
+  }
+  if (!isLevelJudged(gearcase, task)) return undefined
+  const check = draftAt('check the level', gearcase.levelOpening, instance)
+  if (!here.levelChecked) return { name: 'level-not-checked', remedy: check }
+  if (task !== 'change' || gearcase.fill?.level?.recheckAfterRun !== true) return undefined
+  if (!here.ranSinceFill) return { name: 'no-short-run', remedy: [{ do: 'short run' }] }
+  return here.levelCheckedSinceRun ? undefined : { name: 'not-rechecked', remedy: check }
 }

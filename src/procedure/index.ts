@@ -4,25 +4,16 @@ export type {
   Hazard,
   HazardCode,
   PartKind,
-  SignalWord,
+  ShownFigure,
   SupplyKind,
   ToolKind,
 } from './actionRow.js'
 export { ACTIONS } from './actions.js'
-export { type BuildOptions, buildProcedure } from './buildProcedure.js'
-export type { AtPart, ProcedureCodes } from './codes.js'
+export { type BuildFacts, type BuildOptions, buildProcedure } from './buildProcedure.js'
+export type { AtPart, ProcedureCodes, SignalWord } from './codes.js'
 export { type Comparison, compareProcedures, type StateDifference } from './compareProcedures.js'
 export type { EffectName } from './effects.js'
 export { findCautions } from './findCautions.js'
 export type { NeedName } from './needs.js'
 export { type Repair, repairProcedure } from './repairProcedure.js'
-export { type Simulation, simulateProcedure } from './simulateProcedure.js'
-export type {
-  CoverState,
-  GearcaseState,
-  OpeningState,
-  PlugPosition,
-  ProcedureState,
-  SealState,
-} from './state.js'
 export { validateProcedure } from './validateProcedure.js'

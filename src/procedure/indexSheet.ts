@@ -4,38 +4,35 @@ import {
   type Identity,
   judgePart,
   type Oils,
-  type Opening,
   resolveLeaf,
   type Seal,
   type SpecSheet,
 } from '../spec/index.js'
-import type {
-  Applies,
-  CoverLayout,
-  EmptyingLayout,
-  GearcaseLayout,
-  Layout,
-  OpeningLayout,
-  Part,
-  SealLayout,
-  SealTreatment,
-  ShieldLayout,
+import { type ProcedureCodes, procedureFinding } from './codes.js'
+import {
+  type Applies,
+  type CoverLayout,
+  type EmptyingLayout,
+  type GearcaseLayout,
+  type Layout,
+  type OpeningLayout,
+  type Part,
+  type SealLayout,
+  type SealTreatment,
+  type ShieldLayout,
+  servesAs,
 } from './layout.js'
-import { servesAs } from './layout.js'
 
-/** Lays the sheet out as this one machine has it, for building and checking an order of work. */
+/** The sheet as this one machine has it, for building and checking an order of work. */
 export function indexSheet(sheet: SpecSheet, identity: Identity): Layout {
-  const findings: Finding[] = []
+  const findings: Finding<ProcedureCodes>[] = []
   const judge = (path: JsonPointer, name: string): Applies => {
     const judged = judgePart(sheet, identity, path)
-    if (judged.answer === 'cannot tell')
-      findings.push({
-        code: 'procedure/part-cannot-be-told',
-        severity: 'warning',
-        document: { kind: 'spec-sheet', id: sheet.id },
-        path,
-        params: { part: name, missing: [...judged.missing] },
-      })
+    if (judged.answer === 'cannot tell') {
+      const params = { part: name, missing: [...judged.missing] }
+      const document = { kind: 'spec-sheet', id: sheet.id } as const
+      findings.push(procedureFinding('procedure/part-cannot-be-told', 'warning', document, path, params))
+    }
     return judged.answer
   }
   const shields = new Map<Id, ShieldLayout>()
@@ -45,8 +42,8 @@ export function indexSheet(sheet: SpecSheet, identity: Identity): Layout {
   }
   const gearcases = new Map<Id, GearcaseLayout>()
   for (const id of Object.keys(sheet.gearcases)) {
-    const laid = indexGearcase(sheet, identity, id, judge)
-    if (laid !== undefined) gearcases.set(id, laid)
+    const indexed = indexGearcase(sheet, identity, id, judge)
+    if (indexed !== undefined) gearcases.set(id, indexed)
   }
   const supports = Object.entries(sheet.machine.supports)
   return {
@@ -69,15 +66,16 @@ function indexGearcase(
   if (gearcase === undefined) return undefined
   const path = joinPointer(['gearcases', id])
   const applies = judge(path, gearcase.name)
-  const openings = Object.entries(gearcase.openings).map(
-    ([openingId, opening]): OpeningLayout => ({
+  const openings = Object.entries(gearcase.openings).map(([openingId, opening]): OpeningLayout => {
+    const openingPath = joinPointer(['gearcases', id, 'openings', openingId])
+    return {
       id: openingId,
-      path: joinPointer(['gearcases', id, 'openings', openingId]),
+      path: openingPath,
       opening,
-      applies: judge(joinPointer(['gearcases', id, 'openings', openingId]), opening.name),
-      seals: indexSeals(sheet, identity, id, openingId, opening),
-    }),
-  )
+      applies: judge(openingPath, opening.name),
+      seals: opening.seals.map((_seal, place) => indexSeal(sheet, identity, `${openingPath}/seals/${place}`)),
+    }
+  })
   const covers = Object.entries(gearcase.covers ?? {}).map(([coverId, cover]): CoverLayout => {
     const coverPath = joinPointer(['gearcases', id, 'covers', coverId])
     return {
@@ -141,18 +139,6 @@ function chooseEmptying(
   return undefined
 }
 
-function indexSeals(
-  sheet: SpecSheet,
-  identity: Identity,
-  gearcase: Id,
-  openingId: Id,
-  opening: Opening,
-): readonly SealLayout[] {
-  return opening.seals.map((_seal, place) =>
-    indexSeal(sheet, identity, joinPointer(['gearcases', gearcase, 'openings', openingId, 'seals', place])),
-  )
-}
-
 function indexSeal(sheet: SpecSheet, identity: Identity, path: JsonPointer): SealLayout {
   const resolved = resolveLeaf(sheet, identity, 'seal', path)
   if (resolved.kind === 'not stated') return { path, treatment: 'inspect', cures: false }
@@ -161,7 +147,7 @@ function indexSeal(sheet: SpecSheet, identity: Identity, path: JsonPointer): Sea
   const [treatment, ...others] = new Set(candidates.map(treatSeal))
   return {
     path,
-    // Where it cannot be told which seal this machine has, a new one is never wrong.
+    // Where it is not known which seal this machine has, a new one is never wrong.
     treatment: treatment === undefined || others.length > 0 ? 'renew' : treatment,
     cures: candidates.some((seal) => seal.kind === 'liquid gasket'),
   }

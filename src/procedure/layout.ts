@@ -1,5 +1,6 @@
 import type { Finding, JsonPointer } from '../base/index.js'
 import type { Cover, Fill, Gearcase, Id, Opening, OpeningRole, Shield, WheelMark } from '../spec/index.js'
+import type { AtPart, ProcedureCodes } from './codes.js'
 
 export type Applies = 'yes' | 'cannot tell' | 'no'
 
@@ -94,11 +95,11 @@ export interface Layout {
   readonly gearcases: ReadonlyMap<Id, GearcaseLayout>
   readonly shields: ReadonlyMap<Id, ShieldLayout>
   readonly parts: ReadonlyMap<JsonPointer, Part>
-  /** What could not be told for want of a fact. */
-  readonly findings: readonly Finding[]
+  /** What cannot be determined because a fact is missing. */
+  readonly findings: readonly Finding<ProcedureCodes>[]
 }
 
-/** Where the wheel's mark must stand for this role of the opening; undefined: it does not turn with a wheel. */
+/** The wheel's mark for this role of the opening; undefined: it does not turn with a wheel. */
 export function wheelMarkFor(opening: OpeningLayout, role: OpeningRole): WheelMark | undefined {
   return opening.opening.uses.find((use) => use.role === role)?.wheelMark
 }
@@ -110,4 +111,51 @@ export function servesAs(opening: OpeningLayout, role: OpeningRole): boolean {
 /** The key of a part's state: its pointer, and the instance where there are several. */
 export function stateKey(path: JsonPointer, instance: Id | undefined): string {
   return instance === undefined ? path : `${path}@${instance}`
+}
+
+/** A gearcase and which of its instances. */
+export interface GearcaseInstance {
+  readonly gearcase: GearcaseLayout
+  readonly instance: Id | undefined
+}
+
+export function keyOf({ gearcase, instance }: GearcaseInstance): string {
+  return stateKey(gearcase.path, instance)
+}
+
+export function listGearcaseInstances(layout: Layout): readonly GearcaseInstance[] {
+  return [...layout.gearcases.values()].flatMap((gearcase) =>
+    gearcase.instances.map((instance) => ({ gearcase, instance })),
+  )
+}
+
+/** The gearcase that owns the oil of another, and the instance of it that this one opens to. */
+export function findOwner(
+  layout: Layout,
+  gearcase: GearcaseLayout,
+  instance: Id | undefined,
+): GearcaseInstance {
+  const owner = layout.gearcases.get(gearcase.owner) ?? gearcase
+  return { gearcase: owner, instance: owner.instances.includes(instance) ? instance : owner.instances[0] }
+}
+
+/** Every gearcase whose oil is that of this owner, the owner first. */
+export function findSharers(layout: Layout, owner: GearcaseInstance): readonly GearcaseInstance[] {
+  const others = listGearcaseInstances(layout).filter(
+    ({ gearcase, instance }) =>
+      gearcase.owner === owner.gearcase.id &&
+      gearcase.id !== owner.gearcase.id &&
+      findOwner(layout, gearcase, instance).instance === owner.instance,
+  )
+  return [owner, ...others]
+}
+
+/** The part in the sheet's own names. */
+export function namePart(part: Part | undefined): Pick<AtPart, 'part' | 'gearcase'> {
+  if (part === undefined || part.kind === 'support' || part.kind === 'axle') return {}
+  if (part.kind === 'shield') return { part: part.shield.shield.name }
+  const gearcase = part.gearcase.gearcase.name
+  if ('opening' in part) return { part: part.opening.opening.name, gearcase }
+  if ('cover' in part) return { part: part.cover.cover.name, gearcase }
+  return { gearcase }
 }

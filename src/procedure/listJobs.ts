@@ -1,113 +1,98 @@
-import { type DocumentReference, type Finding, joinPointer } from '../base/index.js'
-import { type Id, type Identity, judgePart, type ServiceOnPart, type SpecSheet } from '../spec/index.js'
-import { findOwner, type GearcaseInstance } from './gearcaseInstance.js'
-import type { Layout } from './layout.js'
+import { type Finding, joinPointer } from '../base/index.js'
+import {
+  type Id,
+  judgePart,
+  type ProcedureDocument,
+  type ServiceOnPart,
+  type SpecSheet,
+} from '../spec/index.js'
+import { type ProcedureCodes, procedureFinding } from './codes.js'
+import { findOwner, type GearcaseInstance, keyOf, type Layout } from './layout.js'
+import type { OilJob } from './oilJob.js'
 
-/** What is to be done to one oil space: the owner's, with every gearcase that is emptied for it. */
-export interface OilJob {
-  readonly owner: GearcaseInstance
-  readonly task: 'check' | 'change'
-  /** The owner first, then gearcases that share its oil and have a way out of their own. */
-  readonly units: readonly GearcaseInstance[]
-  readonly services: readonly Id[]
-}
-
-export interface JobList {
+interface JobList {
   readonly jobs: readonly OilJob[]
-  readonly findings: readonly Finding[]
+  readonly findings: readonly Finding<ProcedureCodes>[]
 }
 
 /**
- * The oil spaces that the services reach, in the sheet's own order of gearcases. Where one is both to be checked and
- * to be changed, the change holds.
+ * The oil spaces that the services of a procedure reach, in the sheet's own order of gearcases. Where one is both to
+ * be checked and to be changed, the change holds.
  */
 export function listJobs(
   sheet: SpecSheet,
   layout: Layout,
-  identity: Identity,
-  services: readonly Id[],
-  document: DocumentReference,
-  only?: readonly ServiceOnPart[],
+  { id, identity, services, only }: Pick<ProcedureDocument, 'id' | 'identity' | 'services' | 'only'>,
 ): JobList {
-  const findings: Finding[] = []
-  const jobs = new Map<
-    string,
-    { owner: GearcaseInstance; task: OilJob['task']; units: GearcaseInstance[]; services: Id[] }
-  >()
-  const order = [...layout.gearcases.keys()]
+  const document = { kind: 'procedure', id } as const
+  const findings: Finding<ProcedureCodes>[] = []
+  const jobs = new Map<string, { -readonly [K in keyof OilJob]: OilJob[K] }>()
   const meant = new Set<ServiceOnPart>()
-  for (const [place, id] of services.entries()) {
-    const service = Object.hasOwn(sheet.services, id) ? sheet.services[id] : undefined
+  for (const [place, serviceId] of services.entries()) {
+    const service = Object.hasOwn(sheet.services, serviceId) ? sheet.services[serviceId] : undefined
     if (service === undefined) {
-      findings.push({
-        code: 'procedure/unknown-service',
-        severity: 'error',
-        document,
-        path: joinPointer(['services', place]),
-        params: { service: id, known: Object.keys(sheet.services) },
-      })
+      const params = { service: serviceId, known: Object.keys(sheet.services) }
+      const path = joinPointer(['services', place])
+      findings.push(procedureFinding('procedure/unknown-service', 'error', document, path, params))
       continue
     }
-    const judged = judgePart(sheet, identity, joinPointer(['services', id]))
-    if (judged.answer !== 'yes')
-      findings.push({
-        code:
-          judged.answer === 'no' ? 'procedure/service-not-for-this-machine' : 'procedure/part-cannot-be-told',
-        severity: 'warning',
-        document: { kind: 'spec-sheet', id: sheet.id },
-        path: joinPointer(['services', id]),
-        params:
-          judged.answer === 'no'
-            ? { service: service.name }
-            : { part: service.name, missing: [...judged.missing] },
-      })
-    if (judged.answer === 'no') continue
-    for (const gearcaseId of service.gearcases) {
-      const gearcase = layout.gearcases.get(gearcaseId)
-      if (gearcase === undefined || gearcase.applies === 'no') continue
-      for (const instance of gearcase.instances) {
-        const owner = findOwner(layout, gearcase, instance)
-        const naming = only?.filter((one) => isMeant(one, id, [{ gearcase, instance }, owner]))
-        if (naming?.length === 0) continue
-        for (const one of naming ?? []) meant.add(one)
-        const key = `${owner.gearcase.path}@${owner.instance ?? ''}`
-        const job = jobs.get(key) ?? { owner, task: 'check', units: [owner], services: [] }
-        jobs.set(key, job)
-        if (service.task === 'change') job.task = 'change'
-        if (!job.services.includes(id)) job.services.push(id)
-        const unit = { gearcase, instance }
-        const known = job.units.some((one) => one.gearcase.id === gearcase.id && one.instance === instance)
-        if (!known && gearcase.emptying !== undefined) job.units.push(unit)
-      }
+    const path = joinPointer(['services', serviceId])
+    const onSheet = { kind: 'spec-sheet', id: sheet.id } as const
+    const judged = judgePart(sheet, identity, path)
+    if (judged.answer === 'no') {
+      const params = { service: service.name }
+      findings.push(
+        procedureFinding('procedure/service-not-for-this-machine', 'warning', onSheet, path, params),
+      )
+      continue
+    }
+    if (judged.answer === 'cannot tell') {
+      const params = { part: service.name, missing: [...judged.missing] }
+      findings.push(procedureFinding('procedure/part-cannot-be-told', 'warning', onSheet, path, params))
+    }
+    for (const self of listInstances(layout, service.gearcases)) {
+      const owner = findOwner(layout, self.gearcase, self.instance)
+      const naming = only?.filter((one) => isMeant(one, serviceId, [self, owner]))
+      if (naming?.length === 0) continue
+      for (const one of naming ?? []) meant.add(one)
+      const job = jobs.get(keyOf(owner)) ?? { owner, task: 'check', emptied: [owner], services: [] }
+      jobs.set(keyOf(owner), job)
+      if (service.task === 'change') job.task = 'change'
+      if (!job.services.includes(serviceId)) job.services = [...job.services, serviceId]
+      const isKnown = job.emptied.some((one) => keyOf(one) === keyOf(self))
+      if (!isKnown && self.gearcase.emptying !== undefined) job.emptied = [...job.emptied, self]
     }
   }
   for (const [place, one] of (only ?? []).entries())
-    if (!meant.has(one))
-      findings.push({
-        code: 'procedure/only-names-nothing',
-        severity: 'error',
-        document,
-        path: joinPointer(['only', place]),
-        params: {
-          service: one.service,
-          gearcase: one.gearcase,
-          ...(one.instance === undefined ? {} : { instance: one.instance }),
-        },
-      })
+    if (!meant.has(one)) {
+      const { service, gearcase, instance } = one
+      const params = { service, gearcase, ...(instance === undefined ? {} : { instance }) }
+      const path = joinPointer(['only', place])
+      findings.push(procedureFinding('procedure/only-names-nothing', 'error', document, path, params))
+    }
+  const order = [...layout.gearcases.keys()]
   const sorted = [...jobs.values()].sort(
-    (first, second) =>
-      order.indexOf(first.owner.gearcase.id) - order.indexOf(second.owner.gearcase.id) ||
-      first.owner.gearcase.instances.indexOf(first.owner.instance) -
-        second.owner.gearcase.instances.indexOf(second.owner.instance),
+    ({ owner: first }, { owner: second }) =>
+      order.indexOf(first.gearcase.id) - order.indexOf(second.gearcase.id) ||
+      first.gearcase.instances.indexOf(first.instance) - second.gearcase.instances.indexOf(second.instance),
   )
   return { jobs: sorted, findings }
 }
 
-/** A gearcase without a way of its own to say so goes with the one whose oil it shares. */
-function isMeant(one: ServiceOnPart, service: Id, units: readonly GearcaseInstance[]): boolean {
+/** The instances of these gearcases that this machine has or may have. */
+function listInstances(layout: Layout, gearcases: readonly Id[]): readonly GearcaseInstance[] {
+  return gearcases.flatMap((id) => {
+    const gearcase = layout.gearcases.get(id)
+    if (gearcase === undefined || gearcase.applies === 'no') return []
+    return gearcase.instances.map((instance) => ({ gearcase, instance }))
+  })
+}
+
+/** A gearcase that the list does not name goes with the one whose oil it shares. */
+function isMeant(one: ServiceOnPart, service: Id, instances: readonly GearcaseInstance[]): boolean {
   return (
     one.service === service &&
-    units.some(
+    instances.some(
       ({ gearcase, instance }) =>
         gearcase.id === one.gearcase && (one.instance === undefined || one.instance === instance),
     )

@@ -1,39 +1,40 @@
 import { applyPatch, type Cure, type Finding } from '../base/index.js'
 import { type ProcedureDocument, requireDocument, type SpecSheet } from '../spec/index.js'
 import { checkSteps } from './checkSteps.js'
-import { readContext } from './examine.js'
-import { countTroubles, type TroubleCounter } from './findCures.js'
+import type { ProcedureCodes } from './codes.js'
+import { countTroubles, type TroubleCounter } from './countTroubles.js'
+import { readContext } from './readContext.js'
 
 export interface Repair {
   readonly procedure: ProcedureDocument
   /** Changes made, in the order in which they were made. */
   readonly applied: readonly Cure[]
   /** What is still wrong. */
-  readonly left: readonly Finding[]
+  readonly left: readonly Finding<ProcedureCodes>[]
 }
 
 /** Steps run in search of cures, over the whole repair. */
 const EFFORT = 600_000
 
 /**
- * Mends a writer's order of work with as few changes as possible, for a writer who wants a proposal.
+ * Corrects a writer's order of work with as few changes as possible, for a writer who wants a proposal.
  * To see only what is wrong use {@link validateProcedure}.
  *
  * Equation: the cures that findings carry are tried one at a time, then two together; the fewest that leave no finding
- * are taken. Where two do not suffice, the best ones are made as long as the number of findings falls.
+ * are chosen. Where two do not suffice, the best ones are made as long as the number of findings falls.
  * @param procedure The steps.
  * @param sheet The sheet that they point into.
- * @returns The mended procedure, the changes, and what is left. The given one stays as it was.
+ * @returns The corrected procedure, the changes, and what is left. The given one stays as it was.
  * @throws TypeError where the arguments are no parsed procedure and sheet.
  *
- * Source: house rule: minimal up to two changes; a proposal is read by a person before anybody works by it.
+ * Source: house rule: minimal up to two changes; a person reads a proposal before work starts by it.
  * @example
  * import { repairProcedure } from 'drivetrain-service/v1/procedure'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
- * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} }
- * const steps = [{ id: 'a', do: 'read the manual' }, { id: 'a', do: 'stop the engine' }]
- * const procedure = { kind: 'procedure', version: '1.0', id: 'p', name: 'P', sheet: { id: 'example', revision: '1' }, identity: {}, services: [], steps }
- * // How are two steps with one id mended?
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * const steps = [{ id: 'a', do: 'read the manual' }, { id: 'a', do: 'stop the engine' }] as const
+ * const procedure = { kind: 'procedure', version: '1.0', id: 'p', name: 'P', sheet: { id: 'example', revision: '1' }, identity: {}, services: [], steps } as const
+ * // What becomes of two steps with one id?
  * repairProcedure(procedure, sheet).applied[0] // => { op: 'replace', path: '/steps/1/id', value: 'a-2' }
  */
 export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet): Repair {

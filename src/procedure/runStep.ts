@@ -1,10 +1,8 @@
-import type { Severity } from '../base/index.js'
 import { ACTIONS } from './actions.js'
 import { EFFECTS } from './effects.js'
-import { findNeed, type NeedName } from './needs.js'
+import { ASSUMED, NEEDS, type NeedName } from './needs.js'
 import type { MutableState } from './state.js'
 import {
-  findStepContext,
   type ProcedureContext,
   placeStep,
   type StepContext,
@@ -12,14 +10,14 @@ import {
   type StepPlace,
 } from './stepContext.js'
 
-export interface FailedNeed {
+interface FailedNeed {
   readonly name: NeedName
-  readonly severity: Severity
+  /** Steps that would have made it hold, in order. */
   readonly remedy: readonly StepDraft[]
 }
 
 /**
- * Does one step to the state. A need that does not hold is told once and then taken as held, so that one mistake
+ * Does one step to the state. A need that does not hold is reported once and then counts as met, so that one mistake
  * gives one finding and not a tail of them.
  */
 export function runStep(
@@ -28,21 +26,20 @@ export function runStep(
   step: StepDraft,
   place: StepPlace = placeStep(context, step),
 ): readonly FailedNeed[] {
-  const stepContext: StepContext = { ...place, state }
-  const row = ACTIONS[step.do]
+  const here: StepContext = { ...place, state }
   const failed: FailedNeed[] = []
-  for (const name of row.needs) {
-    const need = findNeed(name)
-    if (need.holds(stepContext)) continue
-    const remedy = need.remedy(stepContext)
-    failed.push({ name, severity: need.severity, remedy })
-    if (need.assume !== undefined) need.assume(stepContext)
-    else for (const draft of remedy) change(findStepContext(context, state, draft))
+  for (const name of ACTIONS[step.do].needs) {
+    const remedy = NEEDS[name](here)
+    if (remedy === true) continue
+    failed.push({ name, remedy })
+    const assume = ASSUMED[name]
+    if (assume !== undefined) assume(here)
+    else for (const draft of remedy) change({ ...placeStep(context, draft), state })
   }
-  change(stepContext)
+  change(here)
   return failed
 }
 
-function change(stepContext: StepContext): void {
-  for (const name of ACTIONS[stepContext.step.do].changes) EFFECTS[name](stepContext)
+function change(context: StepContext): void {
+  for (const name of ACTIONS[context.step.do].changes) EFFECTS[name](context)
 }

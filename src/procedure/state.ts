@@ -1,4 +1,5 @@
 import type { Id, WheelMark } from '../spec/index.js'
+import { type Layout, stateKey } from './layout.js'
 
 /** Where a plug is: `cracked` is loose in its seat, `nipped` turned in by hand, `in` fitted with its seal but not tight. */
 export type PlugPosition = 'tight' | 'cracked' | 'nipped' | 'out' | 'in'
@@ -37,7 +38,7 @@ export interface GearcaseState {
   readonly additiveIn: boolean
   readonly hoseEmpty: boolean
   readonly levelChecked: boolean
-  /** Looked whether it needs topping up, since the last level check. */
+  /** Topped up where it was low, since the last level check. */
   readonly toppedUp: boolean
   readonly ranSinceFill: boolean
   readonly levelCheckedSinceRun: boolean
@@ -47,7 +48,7 @@ export interface GearcaseState {
 
 /**
  * Everything that a procedure has changed so far. Openings and covers are keyed by pointer and instance
- * (`/gearcases/hub/openings/plug@left`), seals and gearcases likewise. A plug is one thing however its wheel stands, so
+ * (`/gearcases/hub/openings/plug@left`), seals and gearcases likewise. A plug is one thing at any position of its wheel, so
  * the wheel's position is a fact of the gearcase, and `outAt` remembers at which positions the plug came out.
  */
 export interface ProcedureState {
@@ -57,7 +58,7 @@ export interface ProcedureState {
   readonly engine: 'running' | 'stopped'
   /** Axles with chocks at their wheels. */
   readonly chocked: readonly Id[]
-  /** Supports that it was raised at; none: it stands on its wheels. */
+  /** Supports that it was raised at; none: it is on its wheels. */
   readonly lifted: readonly Id[]
   /** Of those, the ones that rest on stands; the others hang on the jack. */
   readonly onStands: readonly Id[]
@@ -78,5 +79,60 @@ type Writable<T> = T extends readonly (infer Item)[]
     ? { -readonly [K in keyof T]: Writable<T[K]> }
     : T
 
-/** A state while the simulation writes on it. */
+/** A state while the steps change it. */
 export type MutableState = Writable<ProcedureState>
+
+/** The machine as it comes in: nothing is known to be safe, every plug is tight, the oil is old. */
+export function startState(layout: Layout): MutableState {
+  const state: MutableState = {
+    manualRead: false,
+    protectionWorn: false,
+    ground: 'not known',
+    engine: 'running',
+    chocked: [],
+    lifted: [],
+    onStands: [],
+    oilWarm: false,
+    settled: false,
+    usedOil: 'none',
+    recorded: false,
+    shields: {},
+    gearcases: {},
+    openings: {},
+    covers: {},
+    seals: {},
+  }
+  for (const shield of layout.shields.values()) state.shields[shield.path] = 'on'
+  for (const gearcase of layout.gearcases.values()) {
+    for (const instance of gearcase.instances) {
+      state.gearcases[stateKey(gearcase.path, instance)] = {
+        oil: 'old',
+        panPlaced: false,
+        oilSeen: false,
+        breatherClear: false,
+        wheelMark: 'not known',
+        measured: false,
+        additiveIn: false,
+        hoseEmpty: true,
+        levelChecked: false,
+        toppedUp: false,
+        ranSinceFill: false,
+        levelCheckedSinceRun: false,
+        wipedDown: false,
+        leaksChecked: false,
+      }
+      const fresh = { areaClean: false, faceWiped: false, magnetSeen: false, magnetClean: false }
+      for (const opening of gearcase.openings) {
+        const key = stateKey(opening.path, instance)
+        state.openings[key] = { position: 'tight', everCracked: false, ...fresh, outAt: [] }
+        for (const seal of opening.seals) state.seals[stateKey(seal.path, instance)] = 'undisturbed'
+      }
+      for (const cover of gearcase.covers) {
+        const key = stateKey(cover.path, instance)
+        state.covers[key] = { position: 'tight', everOff: false, ...fresh, cured: false }
+        state.seals[stateKey(cover.seal.path, instance)] = 'undisturbed'
+      }
+    }
+  }
+  return state
+}

@@ -1,8 +1,10 @@
 import type { Action, Id, Step } from '../spec/index.js'
-import { findOwner, type GearcaseInstance } from './gearcaseInstance.js'
 import {
   type CoverLayout,
+  findOwner,
+  type GearcaseInstance,
   type GearcaseLayout,
+  keyOf,
   type Layout,
   type OpeningLayout,
   type Part,
@@ -10,7 +12,7 @@ import {
   type ShieldLayout,
   stateKey,
 } from './layout.js'
-import type { OilJob } from './listJobs.js'
+import type { OilJob } from './oilJob.js'
 import type { MutableState } from './state.js'
 
 /** A step without its id: what a need would have done first. */
@@ -20,14 +22,21 @@ export interface StepDraft {
   readonly at?: NonNullable<Step['at']>
 }
 
-/** Where one step acts. */
-export interface StepPlace {
+/** The machine and its work, the same for all steps of a procedure. */
+export interface ProcedureContext {
   readonly layout: Layout
   readonly jobs: readonly OilJob[]
+}
+
+/** Where one step acts. */
+export interface StepPlace extends ProcedureContext {
   readonly step: StepDraft
   readonly part?: Part
   readonly gearcase?: GearcaseLayout
   readonly instance?: Id
+  /** The gearcase with its instance, and the one that owns its oil. */
+  readonly self?: GearcaseInstance
+  readonly owner?: GearcaseInstance
   readonly opening?: OpeningLayout
   readonly cover?: CoverLayout
   readonly seal?: SealLayout
@@ -39,67 +48,46 @@ export interface StepContext extends StepPlace {
   readonly state: MutableState
 }
 
-export interface ProcedureContext {
-  readonly layout: Layout
-  readonly jobs: readonly OilJob[]
+/** Finds the part that a step is done on; the pointer must name one, or be absent. */
+export function placeStep({ layout, jobs }: ProcedureContext, step: StepDraft): StepPlace {
+  const part = step.on === undefined ? undefined : layout.parts.get(step.on)
+  const instance = step.at?.instance
+  const place = { layout, jobs, step, ...(instance === undefined ? {} : { instance }) }
+  if (part === undefined) return place
+  if (!('gearcase' in part))
+    return part.kind === 'shield' ? { ...place, part, shield: part.shield } : { ...place, part }
+  const { kind: _kind, ...pieces } = part
+  const self = { gearcase: part.gearcase, instance }
+  return { ...place, part, ...pieces, self, owner: findOwner(layout, part.gearcase, instance) }
 }
-
-/** Finds the part that a step stands on; the pointer must name one, or be absent. */
-export function placeStep(context: ProcedureContext, step: StepDraft): StepPlace {
-  const part = step.on === undefined ? undefined : context.layout.parts.get(step.on)
-  return {
-    ...context,
-    step,
-    ...(step.at?.instance === undefined ? {} : { instance: step.at.instance }),
-    ...(part === undefined ? {} : { part }),
-    ...(part !== undefined && 'gearcase' in part ? { gearcase: part.gearcase } : {}),
-    ...(part !== undefined && 'opening' in part ? { opening: part.opening } : {}),
-    ...(part !== undefined && 'cover' in part ? { cover: part.cover } : {}),
-    ...(part !== undefined && 'seal' in part ? { seal: part.seal } : {}),
-    ...(part !== undefined && 'shield' in part ? { shield: part.shield } : {}),
-  }
-}
-
-export function findStepContext(
-  context: ProcedureContext,
-  state: MutableState,
-  step: StepDraft,
-): StepContext {
-  return { ...placeStep(context, step), state }
-}
-
-type StateOf<K extends 'openings' | 'covers' | 'gearcases'> = MutableState[K][string]
 
 export function openingAt(
   state: MutableState,
-  opening: OpeningLayout,
+  { path }: OpeningLayout,
   instance: Id | undefined,
-): StateOf<'openings'> {
-  return read(state.openings, stateKey(opening.path, instance))
+): MutableState['openings'][string] {
+  return read(state.openings, stateKey(path, instance))
 }
 
 export function coverAt(
   state: MutableState,
-  cover: CoverLayout,
+  { path }: CoverLayout,
   instance: Id | undefined,
-): StateOf<'covers'> {
-  return read(state.covers, stateKey(cover.path, instance))
+): MutableState['covers'][string] {
+  return read(state.covers, stateKey(path, instance))
 }
 
 export function gearcaseAt(
   state: MutableState,
-  { gearcase, instance }: GearcaseInstance,
-): StateOf<'gearcases'> {
-  return read(state.gearcases, stateKey(gearcase.path, instance))
+  instance: GearcaseInstance,
+): MutableState['gearcases'][string] {
+  return read(state.gearcases, keyOf(instance))
 }
 
-/** The gearcase of a step and its owner; undefined for a step that stands on no gearcase. */
-export function gearcaseInstanceOf(place: StepPlace): GearcaseInstance | undefined {
-  return place.gearcase === undefined ? undefined : { gearcase: place.gearcase, instance: place.instance }
-}
-
-export function ownerOf(place: StepPlace): GearcaseInstance | undefined {
-  return place.gearcase === undefined ? undefined : findOwner(place.layout, place.gearcase, place.instance)
+/** The state of the opening or cover of a step. */
+export function partAt({ state, opening, cover, instance }: StepContext) {
+  if (opening !== undefined) return openingAt(state, opening, instance)
+  return cover === undefined ? undefined : coverAt(state, cover, instance)
 }
 
 function read<T>(record: Record<string, T>, key: string): T {
@@ -107,3 +95,37 @@ function read<T>(record: Record<string, T>, key: string): T {
   if (found === undefined) throw new RangeError(`state: nothing is kept under ${key}`)
   return found
 }
+
+/** A step on a part, as a list that is empty where there is no such part. */
+export function draftAt(
+  action: Action,
+  part: { readonly path: string } | undefined,
+  instance: Id | undefined,
+): readonly StepDraft[] {
+  if (part === undefined) return []
+  return [{ do: action, on: part.path, ...(instance === undefined ? {} : { at: { instance } }) }]
+}
+
+/** Another action on the part of a step, or on one near it; wheel marks are left out. */
+export function draftHere(
+  { step, instance }: StepContext,
+  action: Action,
+  part: { readonly path: string } | undefined = undefined,
+): StepDraft {
+  const on = part?.path ?? step.on
+  return {
+    do: action,
+    ...(on === undefined ? {} : { on }),
+    ...(instance === undefined ? {} : { at: { instance } }),
+  }
+}
+
+/** The step that lets this gearcase's oil out. */
+export function draftDrain({ gearcase, instance }: GearcaseInstance): readonly StepDraft[] {
+  const way = gearcase.emptying
+  if (way?.kind === 'cover') return draftAt('let drain', way.cover, instance)
+  return draftAt(way?.kind === 'suction' ? 'suck out the oil' : 'let drain', way?.opening, instance)
+}
+
+/** Something that must hold before a step: `true`, or the steps that would have made it hold, in order. */
+export type Need = (context: StepContext) => true | readonly StepDraft[]

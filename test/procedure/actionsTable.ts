@@ -1,4 +1,4 @@
-import { findNeed } from '../../src/procedure/needs.js'
+import { severityOf } from '../../src/procedure/needs.js'
 import { ACTIONS } from '../../src/v1/procedure.js'
 
 /** The table of actions as Markdown, for `docs/procedure.md`. */
@@ -29,11 +29,11 @@ export function writeActionsTable(): string {
     return `| ${cells.join(' | ')} |`
   })
   const warnings = [...new Set(Object.values(ACTIONS).flatMap((row) => row.needs))].filter(
-    (name) => findNeed(name).severity === 'warning',
+    (name) => severityOf(name) === 'warning',
   )
   return [
-    `*Secured* stands for ${list(secured.map((name) => `\`${name}\``))}.`,
-    `Told as warnings: ${list(warnings.map((name) => `\`${name}\``))}; everything else is an error.`,
+    `*Secured* means ${list(secured.map((name) => `\`${name}\``))}.`,
+    `Reported as warnings: ${list(warnings.map((name) => `\`${name}\``))}; everything else is an error.`,
     '',
     ...head,
     ...rows,

@@ -335,7 +335,10 @@ describe('notes, names and ids', () => {
       'storvik-berg-2-change-check',
       'Storvik Berg 2: oil change, level check',
     ])
-    const given = buildProcedure({ sheet, identity: {}, services: ['change'], id: 'winter', name: 'Winter' })
+    const given = buildProcedure(
+      { sheet, identity: {}, services: ['change'] },
+      { id: 'winter', name: 'Winter' },
+    )
     expect(given.ok && [given.value.id, given.value.name]).toEqual(['winter', 'Winter'])
   })
 
@@ -350,8 +353,9 @@ describe('notes, names and ids', () => {
 
 describe('misuse throws', () => {
   const sheet = makeSheet({ rear: makeCase('rear', {}) })
+  const facts = { sheet, identity: {}, services: ['change'] }
   test.each([
-    ['no options', undefined],
+    ['no facts', undefined],
     ['no sheet', { identity: {}, services: ['change'] }],
     ['a log for a sheet', { sheet: { kind: 'machine-log' }, identity: {}, services: ['change'] }],
     [
@@ -363,20 +367,31 @@ describe('misuse throws', () => {
     ['services of numbers', { sheet, identity: {}, services: [Number.NaN] }],
     ['only as text', { sheet, identity: {}, services: ['change'], only: 'rear' }],
     ['only of nothing', { sheet, identity: {}, services: ['change'], only: [null] }],
-    ['a name that is none', { sheet, identity: {}, services: ['change'], name: 7 }],
-  ])('%s: TypeError', (_what, options) => {
-    expect(() => buildProcedure(options as never)).toThrow(TypeError)
+    ['a name that is none', facts, { name: 7 }],
+    ['a bigint for an id', facts, { id: 10n }],
+    ['options as text', facts, 'winter'],
+  ])('%s: TypeError', (_what, given, options?: unknown) => {
+    expect(() => buildProcedure(given as never, options as never)).toThrow(TypeError)
+  })
+  test('a key that is not known, with the near one', () => {
+    expect(() => buildProcedure({ ...facts, service: 'change' } as never)).toThrow(
+      /^facts.*service.*did you mean services\?$/,
+    )
+    expect(() => buildProcedure(facts, { nam: 'Winter' } as never)).toThrow(
+      /^options.*nam.*did you mean name\?$/,
+    )
   })
   test.each([
-    ['no services', { sheet, identity: {}, services: [] }],
-    ['an id with a space', { sheet, identity: {}, services: ['change'], id: 'my id' }],
-    ['an id of 65 characters', { sheet, identity: {}, services: ['change'], id: 'a'.repeat(65) }],
-    ['a bigint for an id', { sheet, identity: {}, services: ['change'], id: 10n }],
-    ['a hostile id', { sheet, identity: {}, services: ['change'], id: '__proto__' }],
-  ])('%s: RangeError', (_what, options) => {
-    expect(() => buildProcedure(options as never)).toThrow(RangeError)
+    ['no services', { ...facts, services: [] }, {}],
+    ['an id with a space', facts, { id: 'my id' }],
+    ['an id of 65 characters', facts, { id: 'a'.repeat(65) }],
+    ['a hostile id', facts, { id: '__proto__' }],
+  ])('%s: RangeError', (_what, given, options) => {
+    expect(() => buildProcedure(given, options)).toThrow(RangeError)
   })
   test('an id of 64 characters holds', () => {
-    expect(buildProcedure({ sheet, identity: {}, services: ['change'], id: 'a'.repeat(64) }).ok).toBe(true)
+    expect(buildProcedure({ sheet, identity: {}, services: ['change'] }, { id: 'a'.repeat(64) }).ok).toBe(
+      true,
+    )
   })
 })

@@ -21,7 +21,7 @@ describe('laws', () => {
         steps: procedure.steps.map((step, place) => ({ ...step, id: `s${place}`, note: 'Slowly.' })),
       }
       expect(compareProcedures(procedure, renamed, sheet)).toEqual({
-        sameEffect: true,
+        verdict: 'same',
         state: [],
         onlyFirst: [],
         onlySecond: [],
@@ -35,7 +35,7 @@ describe('laws', () => {
       const cut = { ...whole, steps: whole.steps.toSpliced(at, 1) }
       const there = compareProcedures(whole, cut, varietySheet)
       const back = compareProcedures(cut, whole, varietySheet)
-      expect(there.sameEffect).toBe(false)
+      expect(there.verdict).toBe('different')
       expect(there.onlyFirst).toEqual([whole.steps[at]?.id])
       expect(back.onlySecond).toEqual(there.onlyFirst)
       expect(back.state.map(({ path, first, second }) => [path, second, first])).toEqual(
@@ -51,7 +51,7 @@ describe('what differs', () => {
     const [read, protect, ...rest] = whole.steps
     if (read === undefined || protect === undefined) throw new Error('too few steps')
     const turned = { ...whole, steps: [protect, read, ...rest] }
-    expect(compareProcedures(whole, turned, varietySheet).sameEffect).toBe(true)
+    expect(compareProcedures(whole, turned, varietySheet).verdict).toBe('same')
   })
 
   test('an order that breaks a need does, through its finding alone', () => {
@@ -64,7 +64,7 @@ describe('what differs', () => {
       crack,
     )
     expect(compareProcedures(whole, { ...whole, steps: late }, varietySheet)).toEqual({
-      sameEffect: false,
+      verdict: 'different',
       state: [],
       onlyFirst: [],
       onlySecond: [],
@@ -75,7 +75,7 @@ describe('what differs', () => {
   test('a record that is not written does, in the state', () => {
     const silent = change('record', () => undefined)
     expect(compareProcedures(whole, silent, varietySheet)).toEqual({
-      sameEffect: false,
+      verdict: 'different',
       state: [{ path: '/recorded', first: 'true', second: 'false' }],
       onlyFirst: ['record'],
       onlySecond: [],
@@ -125,7 +125,7 @@ describe('what differs', () => {
   test('a figure that no document can hold is compared as what it is', () => {
     const withFigure = (figure: unknown) =>
       ({ ...whole, steps: [{ id: 'a', do: 'record', values: { figure } }] }) as never
-    expect(compareProcedures(withFigure(10n), withFigure(10n), varietySheet).sameEffect).toBe(true)
-    expect(compareProcedures(withFigure(10n), withFigure(11n), varietySheet).sameEffect).toBe(false)
+    expect(compareProcedures(withFigure(10n), withFigure(10n), varietySheet).verdict).toBe('same')
+    expect(compareProcedures(withFigure(10n), withFigure(11n), varietySheet).verdict).toBe('different')
   })
 })

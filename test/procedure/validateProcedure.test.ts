@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { procedureTexts } from '../../src/message/en/procedure.js'
-import { simulateProcedure } from '../../src/procedure/simulateProcedure.js'
 import { repairProcedure, validateProcedure } from '../../src/v1/procedure.js'
 import type { Action, ProcedureDocument, SpecSheet, Step } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { build, sharedSheet, varietySheet } from './sheets.js'
+import { simulateProcedure } from './simulateProcedure.js'
 
 // What must be told when one step is left out of a built order of work. Worked out by hand from the must-hold list:
 // the code of the first thing that no longer holds; `''` where the step is a habit and nothing hangs on it.

@@ -54,9 +54,9 @@ function printComparison(
       io.print(safeLine(`changed at the end ${path}: ${before} -> ${after}`))
     for (const code of found.findings.onlyFirst) io.print(`removed finding ${code}`)
     for (const code of found.findings.onlySecond) io.print(`added finding ${code}`)
-    if (found.sameEffect) io.print('No difference in what they do.')
+    if (found.verdict === 'same') io.print('No difference in what they do.')
   }
-  return found.sameEffect ? 0 : 1
+  return found.verdict === 'same' ? 0 : 1
 }
 
 function printChanges(from: SpecSheet, to: SpecSheet, options: Options, io: CliIo): ExitCode {

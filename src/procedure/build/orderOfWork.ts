@@ -1,17 +1,15 @@
 import { joinPointer } from '../../base/index.js'
-import type { GearcaseInstance } from '../gearcaseInstance.js'
-import { wheelMarkFor } from '../layout.js'
-import type { OilJob } from '../listJobs.js'
-import { isLevelJudged } from '../needs/filling.js'
+import { type GearcaseInstance, keyOf, wheelMarkFor } from '../layout.js'
+import { isLevelJudged, type OilJob } from '../oilJob.js'
 import { drainJob, turnTo } from './drainJob.js'
 import { checkJob, fillJob } from './fillJob.js'
 import { checkPhase, drainPhase, fillPhase, isRechecked, needsTurn, type Phase } from './phases.js'
-import { isOpen, type Writer, write, writeAt, writeOn } from './writer.js'
+import { isOpen, type Writer, write, writeAt } from './writer.js'
 
 interface Task {
   readonly job: OilJob
   readonly phase: Phase
-  /** The last of its job: looks for leaks and shields follow. */
+  /** The last of its job: the leak check and shields follow. */
   readonly last: boolean
   readonly work: () => void
 }
@@ -106,12 +104,12 @@ function doTasks(writer: Writer, jobs: readonly OilJob[], tasks: readonly Task[]
 
 /** Supports that the work on stands needs, in the sheet's order. */
 function listSupports(writer: Writer, tasks: readonly Task[]): readonly string[] {
-  const wanted = new Set(
+  const needed = new Set(
     tasks
       .filter((task) => task.phase === 'on stands')
-      .flatMap((task) => task.job.units.flatMap((unit) => unit.gearcase.supports)),
+      .flatMap((task) => task.job.emptied.flatMap(({ gearcase }) => gearcase.supports)),
   )
-  return [...writer.context.layout.axleOfSupport.keys()].filter((support) => wanted.has(support))
+  return [...writer.context.layout.axleOfSupport.keys()].filter((support) => needed.has(support))
 }
 
 function chock(writer: Writer, supports: readonly string[]): void {
@@ -130,28 +128,26 @@ function raise(writer: Writer, supports: readonly string[]): void {
 }
 
 function takeOffShields(writer: Writer, job: OilJob): void {
-  for (const shield of listShields(writer, job.units))
+  for (const shield of listShields(writer, job.emptied))
     if (writer.state.shields[shield] === 'on') write(writer, 'remove shield', shield)
 }
 
-function listShields(writer: Writer, units: readonly GearcaseInstance[]): readonly string[] {
-  const wanted = new Set(units.flatMap((unit) => unit.gearcase.shields))
+function listShields(writer: Writer, instances: readonly GearcaseInstance[]): readonly string[] {
+  const needed = new Set(instances.flatMap(({ gearcase }) => gearcase.shields))
   return [...writer.context.layout.shields.values()]
-    .filter((shield) => wanted.has(shield.id) && shield.applies !== 'no')
+    .filter((shield) => needed.has(shield.id) && shield.applies !== 'no')
     .map((shield) => shield.path)
 }
 
-/** Wiped, looked at for leaks, recorded as finished; a shield goes back once all behind it is finished. */
+/** Wiped and checked for leaks; a shield goes back once all behind it is finished. */
 function finish(writer: Writer, jobs: readonly OilJob[], job: OilJob): void {
-  for (const unit of job.units) {
-    writeOn(writer, 'wipe down', unit.gearcase.path, unit)
-    writeOn(writer, 'check for leaks', unit.gearcase.path, unit)
-    writer.finished.add(`${unit.gearcase.path}@${unit.instance ?? ''}`)
+  for (const one of job.emptied) {
+    writeAt(writer, 'wipe down', one.gearcase, one)
+    writeAt(writer, 'check for leaks', one.gearcase, one)
+    writer.finished.add(keyOf(one))
   }
-  const open = jobs.filter((one) =>
-    one.units.some((unit) => !writer.finished.has(`${unit.gearcase.path}@${unit.instance ?? ''}`)),
-  )
-  const stillOff = new Set(open.flatMap((one) => listShields(writer, one.units)))
-  for (const shield of listShields(writer, job.units))
+  const open = jobs.filter(({ emptied }) => emptied.some((one) => !writer.finished.has(keyOf(one))))
+  const stillOff = new Set(open.flatMap(({ emptied }) => listShields(writer, emptied)))
+  for (const shield of listShields(writer, job.emptied))
     if (writer.state.shields[shield] === 'off' && !stillOff.has(shield)) write(writer, 'refit shield', shield)
 }

@@ -1,12 +1,11 @@
 import { wheelMarkFor } from '../layout.js'
-import type { OilJob } from '../listJobs.js'
-import { isLevelJudged } from '../needs/filling.js'
+import { isLevelJudged, type OilJob } from '../oilJob.js'
 
 /** When a piece of work is done: before the one lift, on the stands, or after the lift. */
 export type Phase = 'before the lift' | 'on stands' | 'after the lift'
 
 export function isRaised(job: OilJob): boolean {
-  return job.units.some((unit) => unit.gearcase.supports.length > 0)
+  return job.emptied.some(({ gearcase }) => gearcase.supports.length > 0)
 }
 
 /** Draining is done where the gearcases are reached. */

@@ -1,14 +1,12 @@
 import type { Action, Id, SpecSheet, Step } from '../../spec/index.js'
 import { ACTIONS } from '../actions.js'
 import { figuresOf } from '../figuresOf.js'
-import type { GearcaseInstance } from '../gearcaseInstance.js'
-import type { OpeningLayout } from '../layout.js'
+import type { CoverLayout, GearcaseInstance, GearcaseLayout, OpeningLayout, SealLayout } from '../layout.js'
 import { runStep } from '../runStep.js'
-import { startState } from '../startState.js'
-import type { MutableState } from '../state.js'
+import { type MutableState, startState } from '../state.js'
 import { gearcaseAt, openingAt, type ProcedureContext, type StepDraft } from '../stepContext.js'
 
-/** Writes steps one after the other and keeps the state that they lead to, so that building asks it and never guesses. */
+/** Writes steps one after the other and keeps the state that they lead to, so that building reads it and never guesses. */
 export interface Writer {
   readonly context: ProcedureContext
   readonly state: MutableState
@@ -17,7 +15,7 @@ export interface Writer {
   /** Gearcases, with their instance, at which all work is done. */
   readonly finished: Set<string>
   readonly sheet: SpecSheet
-  /** Services of the visit whose notes are still to be hung on a step. */
+  /** Notes of the services, each for the first step that it names. */
   readonly notes: { readonly key: Id; readonly text: string; used: boolean }[]
 }
 
@@ -55,28 +53,30 @@ export function write(writer: Writer, action: Action, on?: string, at?: StepDraf
   })
 }
 
-/** A step on an opening of this unit, with the wheel's position where the opening turns with it. */
+/** A step on a part of this gearcase, with the wheel's position where an opening turns with it. */
 export function writeAt(
   writer: Writer,
   action: Action,
-  opening: OpeningLayout,
-  unit: GearcaseInstance,
+  part: GearcaseLayout | OpeningLayout | CoverLayout | SealLayout,
+  self: GearcaseInstance,
 ): void {
-  const turns = opening.opening.uses.some((use) => use.wheelMark !== undefined)
-  const mark = gearcaseAt(writer.state, unit).wheelMark
-  write(writer, action, opening.path, {
-    ...(unit.instance === undefined ? {} : { instance: unit.instance }),
+  const turns = 'opening' in part && part.opening.uses.some((use) => use.wheelMark !== undefined)
+  const mark = gearcaseAt(writer.state, self).wheelMark
+  write(writer, action, part.path, {
+    ...(self.instance === undefined ? {} : { instance: self.instance }),
     ...(turns && mark !== 'not known' ? { wheelMark: mark } : {}),
   })
 }
 
-/** A step on any other part of this unit. */
-export function writeOn(writer: Writer, action: Action, on: string, unit: GearcaseInstance): void {
-  write(writer, action, on, unit.instance === undefined ? {} : { instance: unit.instance })
+export function isOpen(writer: Writer, opening: OpeningLayout, self: GearcaseInstance): boolean {
+  return openingAt(writer.state, opening, self.instance).position === 'out'
 }
 
-export function isOpen(writer: Writer, opening: OpeningLayout, unit: GearcaseInstance): boolean {
-  return openingAt(writer.state, opening, unit.instance).position === 'out'
+function takeNote(writer: Writer, action: Action, id: Id): string | undefined {
+  const actionId = action.replaceAll(' ', '-')
+  const found = writer.notes.filter((note) => !note.used && (note.key === id || note.key === actionId))
+  for (const note of found) note.used = true
+  return found.length === 0 ? undefined : found.map((note) => note.text).join(' ')
 }
 
 /** `front-crack-fill`: gearcase, instance, what is done, to what; a number where that is not unique. */
@@ -101,11 +101,4 @@ export function nameStep(step: StepDraft, used: ReadonlySet<Id>): Id {
   let id = base
   for (let count = 2; used.has(id); count += 1) id = `${base}-${count}`
   return id
-}
-
-function takeNote(writer: Writer, action: Action, id: Id): string | undefined {
-  const actionId = action.replaceAll(' ', '-')
-  const found = writer.notes.filter((note) => !note.used && (note.key === id || note.key === actionId))
-  for (const note of found) note.used = true
-  return found.length === 0 ? undefined : found.map((note) => note.text).join(' ')
 }

@@ -1,116 +1,77 @@
-import type { GearcaseInstance } from '../gearcaseInstance.js'
-import type { GearcaseLayout } from '../layout.js'
-import type { Need } from '../need.js'
-import { coverAt, gearcaseAt, openingAt, type StepContext, type StepDraft } from '../stepContext.js'
-import { at } from './filling.js'
+import { type GearcaseInstance, listGearcaseInstances } from '../layout.js'
+import type { MutableState } from '../state.js'
+import {
+  coverAt,
+  draftAt,
+  draftHere,
+  gearcaseAt,
+  type Need,
+  openingAt,
+  type StepContext,
+  type StepDraft,
+} from '../stepContext.js'
 
 /** What was opened is closed before oil moves or eyes look for it. */
 export const CLOSING_NEEDS = {
-  'not-tightened': {
-    severity: 'error',
-    holds: (context: StepContext) => listUntight(context, instancesConcerned(context)).length === 0,
-    remedy: (context: StepContext) => listUntight(context, instancesConcerned(context)),
-    // What is still out is left to the steps that close it; what only lacks its tightening counts as tight from here.
-    assume: (context: StepContext) => {
-      for (const { gearcase, instance } of instancesConcerned(context)) {
-        for (const opening of gearcase.openings) {
-          const here = openingAt(context.state, opening, instance)
-          if (here.position !== 'out') here.position = 'tight'
-        }
-        for (const cover of gearcase.covers) {
-          const here = coverAt(context.state, cover, instance)
-          if (here.position !== 'off') here.position = 'tight'
-        }
-      }
-    },
+  'not-tightened': (context) => {
+    const untight = listUntight(context.state, listInstancesConcerned(context))
+    return untight.length === 0 || untight
   },
-  'cover-not-tightened': {
-    severity: 'error',
-    holds: ({ state, cover, instance }: StepContext) =>
-      cover === undefined || coverAt(state, cover, instance).position === 'tight',
-    remedy: (context: StepContext) => [
-      {
-        do: 'tighten cover',
-        ...(context.step.on === undefined ? {} : { on: context.step.on }),
-        ...atOf(context),
-      },
+  'cover-not-tightened': (context) =>
+    context.cover === undefined ||
+    coverAt(context.state, context.cover, context.instance).position === 'tight' || [
+      draftHere(context, 'tighten cover'),
     ],
-  },
-  'not-wiped-down': {
-    severity: 'warning',
-    holds: (context: StepContext) =>
-      instancesConcerned(context).every(
-        (unit) =>
-          gearcaseAt(context.state, unit).wipedDown ||
-          (context.gearcase === undefined && !isWorked(context, unit)),
-      ),
-    remedy: (context: StepContext) => [
-      {
-        do: 'wipe down',
-        ...(context.step.on === undefined ? {} : { on: context.step.on }),
-        ...atOf(context),
-      },
-    ],
-  },
-  'leaks-not-checked': {
-    severity: 'error',
-    holds: (context: StepContext) => listUnlooked(context, instancesConcerned(context)).length === 0,
-    remedy: (context: StepContext) => listUnlooked(context, instancesConcerned(context)),
+  'not-wiped-down': (context) =>
+    listInstancesConcerned(context).every(
+      (one) =>
+        gearcaseAt(context.state, one).wipedDown ||
+        (context.gearcase === undefined && !wasOpened(context.state, one)),
+    ) || [draftHere(context, 'wipe down')],
+  'leaks-not-checked': (context) => {
+    const unchecked = listUnchecked(context.state, listInstancesConcerned(context))
+    return unchecked.length === 0 || unchecked
   },
 } satisfies Readonly<Record<string, Need>>
 
-function atOf(context: StepContext): Pick<StepDraft, 'at'> {
-  return context.instance === undefined ? {} : { at: { instance: context.instance } }
-}
-
 /** The step's own gearcase, those behind its shield, or all. */
-function instancesConcerned(context: StepContext): readonly GearcaseInstance[] {
-  if (context.gearcase !== undefined) return [{ gearcase: context.gearcase, instance: context.instance }]
-  const shield = context.shield
-  return listGearcaseInstances(
-    context,
-    (gearcase) => shield === undefined || gearcase.shields.includes(shield.id),
-  )
+export function listInstancesConcerned({ layout, self, shield }: StepContext): readonly GearcaseInstance[] {
+  if (self !== undefined) return [self]
+  const all = listGearcaseInstances(layout)
+  return shield === undefined ? all : all.filter(({ gearcase }) => gearcase.shields.includes(shield.id))
 }
 
-export function listGearcaseInstances(
-  context: Pick<StepContext, 'layout'>,
-  wanted: (gearcase: GearcaseLayout) => boolean = () => true,
-): readonly GearcaseInstance[] {
-  return [...context.layout.gearcases.values()]
-    .filter(wanted)
-    .flatMap((gearcase) => gearcase.instances.map((instance) => ({ gearcase, instance })))
-}
-
-/** Openings and covers that were opened and are not tight again, as the steps that close them. */
+/** Openings and covers that are not tight, as the steps that close them. */
 export function listUntight(
-  context: Pick<StepContext, 'state'>,
-  units: readonly GearcaseInstance[],
+  state: MutableState,
+  instances: readonly GearcaseInstance[],
+  isMeant: (path: string, wasOpened: boolean) => boolean = () => true,
 ): readonly StepDraft[] {
-  return units.flatMap(({ gearcase, instance }) => [
-    ...gearcase.openings
-      .filter((one) => openingAt(context.state, one, instance).position !== 'tight')
-      .map((one) => at('tighten', one.path, instance)),
-    ...gearcase.covers
-      .filter((one) => coverAt(context.state, one, instance).position !== 'tight')
-      .map((one) => at('tighten cover', one.path, instance)),
+  return instances.flatMap(({ gearcase, instance }) => [
+    ...gearcase.openings.flatMap((one) => {
+      const { position, everCracked } = openingAt(state, one, instance)
+      return position !== 'tight' && isMeant(one.path, everCracked) ? draftAt('tighten', one, instance) : []
+    }),
+    ...gearcase.covers.flatMap((one) => {
+      const { position, everOff } = coverAt(state, one, instance)
+      return position !== 'tight' && isMeant(one.path, everOff) ? draftAt('tighten cover', one, instance) : []
+    }),
   ])
 }
 
-/** Gearcases that were worked on and not looked at for leaks since. */
-export function listUnlooked(
-  context: Pick<StepContext, 'state'>,
-  units: readonly GearcaseInstance[],
+/** Gearcases that were opened and not checked for leaks since. */
+export function listUnchecked(
+  state: MutableState,
+  instances: readonly GearcaseInstance[],
 ): readonly StepDraft[] {
-  return units
-    .filter((unit) => isWorked(context, unit) && !gearcaseAt(context.state, unit).leaksChecked)
-    .map(({ gearcase, instance }) => at('check for leaks', gearcase.path, instance))
+  return instances
+    .filter((one) => wasOpened(state, one) && !gearcaseAt(state, one).leaksChecked)
+    .flatMap(({ gearcase, instance }) => draftAt('check for leaks', gearcase, instance))
 }
 
-/** Whether anything of this gearcase was opened. */
-function isWorked(context: Pick<StepContext, 'state'>, { gearcase, instance }: GearcaseInstance): boolean {
+function wasOpened(state: MutableState, { gearcase, instance }: GearcaseInstance): boolean {
   return (
-    gearcase.openings.some((one) => openingAt(context.state, one, instance).everCracked) ||
-    gearcase.covers.some((one) => coverAt(context.state, one, instance).everOff)
+    gearcase.openings.some((one) => openingAt(state, one, instance).everCracked) ||
+    gearcase.covers.some((one) => coverAt(state, one, instance).everOff)
   )
 }

@@ -1,142 +1,98 @@
 import { joinPointer } from '../../base/index.js'
-import { findOwner, type GearcaseInstance } from '../gearcaseInstance.js'
 import { wheelMarkFor } from '../layout.js'
-import type { Need } from '../need.js'
-import { gearcaseAt, openingAt, type StepContext, type StepDraft } from '../stepContext.js'
-import { taskOf } from './filling.js'
+import { findJob } from '../oilJob.js'
+import {
+  draftAt,
+  gearcaseAt,
+  type Need,
+  openingAt,
+  type StepContext,
+  type StepDraft,
+} from '../stepContext.js'
 
 /** The machine cannot move, fall or turn while hands are at it. */
 export const SECURING_NEEDS = {
-  'manual-not-read': {
-    severity: 'warning',
-    holds: ({ state }: StepContext) => state.manualRead,
-    remedy: () => [{ do: 'read the manual' }],
+  'manual-not-read': ({ state }) => state.manualRead || [{ do: 'read the manual' }],
+  'no-protection': ({ state }) => state.protectionWorn || [{ do: 'wear protection' }],
+  'not-on-level-ground': ({ state }) => state.ground === 'level' || [{ do: 'park on level ground' }],
+  'engine-running': ({ state }) => state.engine === 'stopped' || [{ do: 'stop the engine' }],
+  'not-chocked': ({ state }) => state.chocked.length > 0 || [{ do: 'chock the wheels' }],
+  'chocks-on-lifted-wheels': (context) => {
+    const staying = listStayingAxles(context)
+    return (
+      staying.length === 0 ||
+      staying.some((axle) => context.state.chocked.includes(axle)) ||
+      staying.map((axle) => ({ do: 'chock the wheels', on: joinPointer(['machine', 'axles', axle]) }))
+    )
   },
-  'no-protection': {
-    severity: 'warning',
-    holds: ({ state }: StepContext) => state.protectionWorn,
-    remedy: () => [{ do: 'wear protection' }],
+  'jack-as-support': ({ state }) => {
+    const onJack = state.lifted.filter((support) => !state.onStands.includes(support))
+    return onJack.length === 0 || onJack.map((support) => draftAtSupport('set on stands', support))
   },
-  'not-on-level-ground': {
-    severity: 'error',
-    holds: ({ state }: StepContext) => state.ground === 'level',
-    remedy: () => [{ do: 'park on level ground' }],
-    assume: ({ state }: StepContext) => {
-      state.ground = 'level'
-    },
+  'not-raised': ({ state, part, gearcase }) => {
+    const needed = part?.kind === 'support' ? [part.id] : (gearcase?.supports ?? [])
+    const missing = needed.filter((support) => !state.lifted.includes(support))
+    if (missing.length === 0) return true
+    if (part?.kind !== 'support') return raiseOnStands(missing)
+    return missing.map((support) => draftAtSupport('raise the machine', support))
   },
-  'engine-running': {
-    severity: 'error',
-    holds: ({ state }: StepContext) => state.engine === 'stopped',
-    remedy: () => [{ do: 'stop the engine' }],
+  'drain-not-raised': (context) => {
+    const missing = isDrain(context) ? listMissingSupports(context) : []
+    return missing.length === 0 || raiseOnStands(missing)
   },
-  'not-chocked': {
-    severity: 'error',
-    holds: ({ state }: StepContext) => state.chocked.length > 0,
-    remedy: () => [{ do: 'chock the wheels' }],
+  'run-on-stands': ({ state }) => state.lifted.length === 0 || [{ do: 'lower the machine' }],
+  'wheel-not-clear': (context) => {
+    const missing = listMissingSupports(context)
+    if (context.gearcase === undefined) return true
+    return (context.gearcase.supports.length > 0 && missing.length === 0) || raiseOnStands(missing)
   },
-  'chocks-on-lifted-wheels': {
-    severity: 'error',
-    holds: (context: StepContext) => {
-      const staying = listStayingAxles(context)
-      return staying.length === 0 || staying.some((axle) => context.state.chocked.includes(axle))
-    },
-    remedy: (context: StepContext) =>
-      listStayingAxles(context).map((axle) => ({
-        do: 'chock the wheels',
-        on: joinPointer(['machine', 'axles', axle]),
-      })),
+  'wheel-turned-with-plug-out': ({ state, gearcase, instance }) => {
+    const open = (gearcase?.openings ?? []).filter(
+      (one) => openingAt(state, one, instance).position === 'out',
+    )
+    return open.length === 0 || open.flatMap((one) => draftAt('nip by hand', one, instance))
   },
-  'jack-as-support': {
-    severity: 'error',
-    holds: ({ state }: StepContext) => state.lifted.every((support) => state.onStands.includes(support)),
-    remedy: ({ state }: StepContext) =>
-      state.lifted
-        .filter((support) => !state.onStands.includes(support))
-        .map((support) => ({ do: 'set on stands', on: joinPointer(['machine', 'supports', support]) })),
-  },
-  'not-raised': {
-    severity: 'error',
-    holds: (context: StepContext) =>
-      wantedSupports(context).every((support) => context.state.lifted.includes(support)),
-    remedy: (context: StepContext) => {
-      const missing = wantedSupports(context).filter((support) => !context.state.lifted.includes(support))
-      const onStands = context.part?.kind === 'support' ? [] : (['set on stands'] as const)
-      return missing.flatMap((support) =>
-        (['raise the machine', ...onStands] as const).map((action) => ({
-          do: action,
-          on: joinPointer(['machine', 'supports', support]),
-        })),
-      )
-    },
-  },
-  'drain-not-raised': {
-    severity: 'error',
-    holds: (context: StepContext) => !isDrain(context) || missingSupports(context).length === 0,
-    remedy: (context: StepContext) => raiseOnStands(missingSupports(context)),
-  },
-  'run-on-stands': {
-    severity: 'error',
-    holds: ({ state }: StepContext) => state.lifted.length === 0,
-    remedy: () => [{ do: 'lower the machine' }],
-  },
-  'wheel-not-clear': {
-    severity: 'error',
-    holds: ({ state, gearcase }: StepContext) =>
-      gearcase === undefined ||
-      (gearcase.supports.length > 0 && gearcase.supports.every((support) => state.lifted.includes(support))),
-    remedy: ({ state, gearcase }: StepContext) =>
-      raiseOnStands((gearcase?.supports ?? []).filter((one) => !state.lifted.includes(one))),
-  },
-  'wheel-turned-with-plug-out': {
-    severity: 'error',
-    holds: (context: StepContext) => listOpenPlugs(context).length === 0,
-    remedy: (context: StepContext) => listOpenPlugs(context),
-  },
-  'wrong-attitude': {
-    severity: 'error',
-    holds: (context: StepContext) => {
-      const owner = attitudeOwner(context)
-      if (owner === undefined) return true
-      const attitude = owner.gearcase.fill?.level?.attitude
-      if (attitude === 'level on its wheels') return context.state.lifted.length === 0
-      if (attitude !== 'level on stands') return true
-      return (
-        context.state.lifted.length > 0 &&
-        context.state.lifted.every((one) => context.state.onStands.includes(one))
-      )
-    },
-    remedy: (context: StepContext) => {
-      const owner = attitudeOwner(context)
-      if (owner?.gearcase.fill?.level?.attitude === 'level on its wheels')
-        return [{ do: 'lower the machine' }]
-      return raiseOnStands(owner?.gearcase.supports ?? [])
-    },
+  'wrong-attitude': ({ state, owner, step }) => {
+    const fill = owner?.gearcase.fill
+    // Pouring depends on the attitude only where the oil runs out at the hole.
+    if (step.do === 'pour the oil' && fill?.method.kind !== 'to level hole') return true
+    switch (fill?.level?.attitude) {
+      case 'level on its wheels':
+        return state.lifted.length === 0 || [{ do: 'lower the machine' }]
+      case 'level on stands':
+        return (
+          (state.lifted.length > 0 && state.lifted.every((one) => state.onStands.includes(one))) ||
+          raiseOnStands(owner?.gearcase.supports ?? [])
+        )
+      default:
+        return true
+    }
   },
 } satisfies Readonly<Record<string, Need>>
 
-function raiseOnStands(supports: readonly string[]): readonly StepDraft[] {
-  return supports.flatMap((support) =>
-    (['raise the machine', 'set on stands'] as const).map((action) => ({
-      do: action,
-      on: joinPointer(['machine', 'supports', support]),
-    })),
-  )
+function draftAtSupport(action: StepDraft['do'], support: string): StepDraft {
+  return { do: action, on: joinPointer(['machine', 'supports', support]) }
 }
 
-/** Whether this plug lets old oil out: not at a level check, and not while its wheel stands at another mark. */
-function isDrain(context: StepContext): boolean {
-  const { gearcase, opening, instance, state } = context
-  if (gearcase === undefined || opening === undefined) return false
+function raiseOnStands(supports: readonly string[]): readonly StepDraft[] {
+  return supports.flatMap((support) => [
+    draftAtSupport('raise the machine', support),
+    draftAtSupport('set on stands', support),
+  ])
+}
+
+/** Whether this plug lets old oil out: not at a level check, and not while its wheel is at another mark. */
+function isDrain({ state, jobs, gearcase, instance, owner, opening }: StepContext): boolean {
+  if (gearcase === undefined || owner === undefined || opening === undefined) return false
   const way = gearcase.emptying
   if (way?.kind !== 'drain plug' || way.opening.id !== opening.id) return false
   const here = gearcaseAt(state, { gearcase, instance })
   const mark = wheelMarkFor(opening, 'drain')
   if (mark !== undefined && here.wheelMark !== mark) return false
-  return here.oil === 'old' && taskOf(context, findOwner(context.layout, gearcase, instance)) !== 'check'
+  return here.oil === 'old' && findJob(jobs, owner)?.task !== 'check'
 }
 
-function missingSupports({ gearcase, state }: StepContext): readonly string[] {
+function listMissingSupports({ gearcase, state }: StepContext): readonly string[] {
   return (gearcase?.supports ?? []).filter((support) => !state.lifted.includes(support))
 }
 
@@ -145,29 +101,4 @@ function listStayingAxles({ layout, state, part }: StepContext): readonly string
   const supports = part?.kind === 'support' ? [...state.lifted, part.id] : [...layout.axleOfSupport.keys()]
   const lifted = new Set(supports.map((support) => layout.axleOfSupport.get(support)))
   return layout.axles.filter((axle) => !lifted.has(axle))
-}
-
-function wantedSupports({ part, gearcase, state }: StepContext): readonly string[] {
-  if (part?.kind === 'support') return [part.id]
-  if (gearcase !== undefined) return gearcase.supports
-  return state.lifted
-}
-
-function listOpenPlugs({ gearcase, instance, state }: StepContext): readonly StepDraft[] {
-  if (gearcase === undefined) return []
-  return gearcase.openings
-    .filter((opening) => openingAt(state, opening, instance).position === 'out')
-    .map((opening) => ({
-      do: 'nip by hand',
-      on: opening.path,
-      ...(instance === undefined ? {} : { at: { instance } }),
-    }))
-}
-
-/** Whose level this step depends on; pouring does only where the oil runs out at the hole. */
-function attitudeOwner({ layout, gearcase, instance, step }: StepContext): GearcaseInstance | undefined {
-  if (gearcase === undefined) return undefined
-  const owner = findOwner(layout, gearcase, instance)
-  if (step.do === 'pour the oil' && owner.gearcase.fill?.method.kind !== 'to level hole') return undefined
-  return owner
 }

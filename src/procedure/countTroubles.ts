@@ -1,0 +1,51 @@
+import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
+import { checkStep } from './checkStep.js'
+import { findUndone } from './findUndone.js'
+import { runStep } from './runStep.js'
+import { startState } from './state.js'
+import { type ProcedureContext, placeStep, type StepPlace } from './stepContext.js'
+
+/** Counts the troubles of many similar lists of steps: what does not change with the list is found once a step. */
+export interface TroubleCounter {
+  readonly sheet: SpecSheet
+  readonly context: ProcedureContext
+  readonly known: Map<Step, KnownStep>
+  /** Steps that may still be run in search of cures: bounds the search. */
+  readonly effort: { left: number }
+}
+
+interface KnownStep {
+  readonly faults: number
+  readonly canRun: boolean
+  readonly place: StepPlace
+}
+
+/** How many troubles a list of steps has; above `limit` it stops counting and returns one more than the limit. */
+export function countTroubles(
+  counter: TroubleCounter,
+  steps: ProcedureDocument['steps'],
+  limit: number = Number.POSITIVE_INFINITY,
+): number {
+  const { context } = counter
+  const state = startState(context.layout)
+  const ids = new Set<string>()
+  let count = 0
+  for (const step of steps) {
+    const { faults, canRun, place } = knowStep(counter, step)
+    count += faults + (ids.has(step.id) ? 1 : 0)
+    ids.add(step.id)
+    counter.effort.left -= 1
+    if (canRun) count += runStep(context, state, step, place).length
+    if (count > limit) return limit + 1
+  }
+  return count + findUndone(context, state, { kind: 'procedure' }).length
+}
+
+function knowStep({ sheet, context, known }: TroubleCounter, step: Step): KnownStep {
+  const found = known.get(step)
+  if (found !== undefined) return found
+  const { findings, canRun } = checkStep(sheet, context, step, 0, { kind: 'procedure' })
+  const fresh = { faults: findings.length, canRun, place: placeStep(context, step) }
+  known.set(step, fresh)
+  return fresh
+}

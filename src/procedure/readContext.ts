@@ -1,0 +1,26 @@
+import type { Finding } from '../base/index.js'
+import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
+import { type ProcedureCodes, procedureFinding } from './codes.js'
+import { indexSheet } from './indexSheet.js'
+import { listJobs } from './listJobs.js'
+import type { ProcedureContext } from './stepContext.js'
+
+/** The machine and the work of a procedure, with the findings about the document as a whole. */
+export function readContext(
+  procedure: ProcedureDocument,
+  sheet: SpecSheet,
+): { readonly context: ProcedureContext; readonly findings: readonly Finding<ProcedureCodes>[] } {
+  const layout = indexSheet(sheet, procedure.identity)
+  const { jobs, findings } = listJobs(sheet, layout, procedure)
+  const { id, revision } = procedure.sheet
+  const context = { layout, jobs }
+  if (id === sheet.id && revision === sheet.revision) return { context, findings }
+  const otherSheet = procedureFinding(
+    'procedure/other-sheet',
+    id === sheet.id ? 'warning' : 'error',
+    { kind: 'procedure', id: procedure.id },
+    '/sheet',
+    { named: id, namedRevision: revision, sheet: sheet.id, revision: sheet.revision },
+  )
+  return { context, findings: [otherSheet, ...findings] }
+}

@@ -1,0 +1,15 @@
+import { findTroubles } from '../../src/procedure/findTroubles.js'
+import { readContext } from '../../src/procedure/readContext.js'
+import { type ProcedureState, startState } from '../../src/procedure/state.js'
+import type { ProcedureDocument, SpecSheet } from '../../src/v1/spec.js'
+
+/** Runs a procedure on paper: the state before, after each step and at the end, and the findings without cures. */
+export function simulateProcedure(procedure: ProcedureDocument, sheet: SpecSheet) {
+  const { context, findings } = readContext(procedure, sheet)
+  const states: ProcedureState[] = []
+  const { troubles, end } = findTroubles(sheet, context, procedure, (state) =>
+    states.push(structuredClone(state)),
+  )
+  const all = [...findings, ...troubles.map(({ finding }) => finding)]
+  return { start: startState(context.layout), states, end, findings: all }
+}
