@@ -58,7 +58,7 @@ const onScreen = (pieces: StepPieces): Span[] => ON_SCREEN.flatMap((name) => pie
  * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
  * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'Station 1', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
  * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
- * const planned = planVisit({ sheet, log, services: 'due', today: '2031-10-06', due, edition: '2017' })
+ * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * if (!planned.ok) throw new Error('no plan')
  * // What does the presenter say first?
  * cueList(planned.value, en)[0]?.say // => "Station 1. The machine's own manual and the local codes come before this card. Leave work that needs a licence to people who hold one."

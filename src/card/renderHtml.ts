@@ -112,7 +112,7 @@ function sectionHtml(section: CardSection, card: CardModel) {
  * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
  * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'Station 1', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
  * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
- * const planned = planVisit({ sheet, log, services: 'due', today: '2031-10-06', due, edition: '2017' })
+ * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * if (!planned.ok) throw new Error('no plan')
  * // What language does the document say it is in?
  * renderHtml(cardModel(planned.value, en)).slice(0, 41) // => '<!doctype html><html lang="en" dir="ltr">'

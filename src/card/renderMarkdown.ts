@@ -139,7 +139,7 @@ function partBlocks(part: CardPart, card: CardModel): RootContent[] {
  * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
  * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'Station 1', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
  * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
- * const planned = planVisit({ sheet, log, services: 'due', today: '2031-10-06', due, edition: '2017' })
+ * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * if (!planned.ok) throw new Error('no plan')
  * // What is the first line?
  * renderMarkdown(cardModel(planned.value, en)).split('\n')[0] // => '# Gear oil service card: Station 1'

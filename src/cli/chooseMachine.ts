@@ -89,17 +89,17 @@ export function planFiles(sets: readonly ReadSet[], options: Options): PlannedFi
     )
   const { read, log, sheet } = machine
   const { toolbox, stock } = chooseShelf(read)
-  const planned = planVisit({
-    sheet,
-    log,
-    services: options.services,
-    today: options.today,
-    due: chooseDueOptions(options, log),
-    edition: options.edition,
-    ...(options.ambient === undefined ? {} : { ambient: options.ambient }),
-    ...(toolbox === undefined ? {} : { toolbox }),
-    ...(stock === undefined ? {} : { stock }),
-  })
+  const planned = planVisit(
+    {
+      sheet,
+      log,
+      today: options.today,
+      ...(options.ambient === undefined ? {} : { ambient: options.ambient }),
+      ...(toolbox === undefined ? {} : { toolbox }),
+      ...(stock === undefined ? {} : { stock }),
+    },
+    { services: options.services, due: chooseDueOptions(options, log), iso6789: options.iso6789 },
+  )
   const names = new Map(
     [...read.set.sheets, ...read.set.logs, ...read.set.toolboxes, ...read.set.stocks].map(
       ({ name, document }) => [`${document.kind} ${document.id}`, name],

@@ -72,7 +72,7 @@ function judgeLine({ line, text, length }: TextLine, options: DueLogLinesOptions
   const about = { line, machine: log.id, name: log.name }
   const sheet = sheets.find(({ id, revision }) => id === log.sheet.id && revision === log.sheet.revision)
   if (sheet === undefined) return { ...about, findings: say([...read.findings, noSheet(log, sheets, name)]) }
-  const due = listDue({ sheet, log, today, options: chooseOptions(log) })
+  const due = listDue({ sheet, log, today }, chooseOptions(log))
   return { ...about, due, ...(read.findings.length === 0 ? {} : { findings: say(read.findings) }) }
 }
 

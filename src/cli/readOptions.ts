@@ -19,7 +19,7 @@ export interface Options {
   readonly due: Omit<DueOptions, 'severity'>
   /** Absent: what the log says of its machine's use decides. */
   readonly severity?: DueOptions['severity']
-  readonly edition: '2017' | '2003'
+  readonly iso6789: '2017' | '2003'
   readonly out?: string
   readonly to?: string
   readonly assume?: string
@@ -85,7 +85,7 @@ export function readOptions(words: readonly string[], takes: readonly OptionName
       staleAfter: { days: readCount('--stale-days', values['stale-days'] ?? '30') },
     },
     ...(severity === undefined ? {} : { severity: oneOf('--severity', severity, ['normal', 'severe']) }),
-    edition: oneOf('--edition', values.edition ?? '2017', ['2017', '2003']),
+    iso6789: oneOf('--edition', values.edition ?? '2017', ['2017', '2003']),
     ...(values.out === undefined ? {} : { out: values.out }),
     ...(values.to === undefined ? {} : { to: values.to }),
     ...(values.assume === undefined ? {} : { assume: values.assume }),

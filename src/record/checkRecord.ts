@@ -1,4 +1,4 @@
-import type { Finding } from '../base/index.js'
+import { type Finding, requireKnownKeys } from '../base/index.js'
 import {
   allRules,
   type Circumstances,
@@ -39,6 +39,7 @@ export function checkRecord(
   requireDocument('record.document', record?.document, 'service-record')
   requireSet(set)
   requireCircumstances(circumstances)
+  requireKnownKeys('circumstances', circumstances, ['today'])
   const subject = { kind: 'service-record' as const, named: record, prefix: '', inside: record }
   return runRules(subject, allRules, set, circumstances)
 }

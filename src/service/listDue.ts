@@ -1,4 +1,4 @@
-import { type Reason, shown } from '../base/index.js'
+import { type Reason, requireKnownKeys, requireObject, shown } from '../base/index.js'
 import { type DateText, isDate } from '../calendar/index.js'
 import { computeDue, type DueOptions, type DueQuestion } from '../interval/index.js'
 import {
@@ -17,13 +17,11 @@ import { listServicesThatSatisfy } from './listServicesThatSatisfy.js'
 import { namePart } from './names.js'
 import type { PlannedDue } from './visitPlan.js'
 
-/** What {@link listDue} is asked. */
-export interface DueListRequest {
+/** One machine and the day. */
+export interface DueFacts {
   readonly sheet: SpecSheet
   readonly log: MachineLog
   readonly today: DateText
-  /** The caller's own judgement; nothing here has a default. */
-  readonly options: DueOptions
 }
 
 /** One line of a machine's list of services. */
@@ -35,10 +33,11 @@ export type ListedDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
  *
  * A gearcase that shares another's oil is not listed: its owner decides. A gearcase that the machine may or may not have
  * is listed as `cannot tell`, with the missing fact.
- * @param request - sheet, log, today, and the options that `computeDue` requires
+ * @param facts - sheet, log and today
+ * @param options - as `computeDue` requires them; none has a default
  * @returns one line for each service, gearcase and instance, in the order of the sheet
- * @throws TypeError where the request or an option is none, or its sheet or log was not parsed; RangeError where `today` is no date, or an
- *   option is out of its range
+ * @throws TypeError where an argument is no object, has an unknown key, or its sheet or log was not parsed; RangeError where `today` is no
+ *   date, or an option is out of its range
  *
  * Source: house rule; the states are those of the interval room.
  * @example
@@ -49,12 +48,13 @@ export type ListedDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
  * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'One', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
  * const options = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
  * // How many services does a machine have whose sheet has none?
- * listDue({ sheet, log, today: '2031-10-06', options }).length // => 0
+ * listDue({ sheet, log, today: '2031-10-06' }, options).length // => 0
  * ```
  */
-export function listDue(request: DueListRequest): readonly ListedDue[] {
-  checkRequest(request)
-  const { sheet, log, today, options } = request
+export function listDue(facts: DueFacts, options: DueOptions): readonly ListedDue[] {
+  requireFacts(facts)
+  requireObject('options', options)
+  const { sheet, log, today } = facts
   const { identity } = log
   const due: ListedDue[] = []
   for (const [service, { appliesTo: _when, ...entry }] of Object.entries(sheet.services)) {
@@ -121,15 +121,13 @@ function nameServices(sheet: SpecSheet, reasons: readonly Reason[]): readonly Re
   })
 }
 
-function checkRequest(request: DueListRequest): void {
-  if (typeof request !== 'object' || request === null) throw new TypeError('request must be an object')
-  const { sheet, log, today, options } = request
-  requireDocument('request.sheet', sheet, 'spec-sheet')
-  requireDocument('request.log', log, 'machine-log')
-  if (typeof today !== 'string' || !isDate(today))
-    throw new RangeError(`request.today must be a date YYYY-MM-DD, got ${shown(today)}`)
-  if (typeof options !== 'object' || options === null)
-    throw new TypeError('request.options must be the due options')
+function requireFacts(facts: DueFacts): void {
+  requireObject('facts', facts)
+  requireKnownKeys('facts', facts, ['sheet', 'log', 'today'])
+  requireDocument('facts.sheet', facts.sheet, 'spec-sheet')
+  requireDocument('facts.log', facts.log, 'machine-log')
+  if (typeof facts.today !== 'string' || !isDate(facts.today))
+    throw new RangeError(`facts.today must be a date YYYY-MM-DD, got ${shown(facts.today)}`)
 }
 
 function resolveIntervals(

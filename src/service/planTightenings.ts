@@ -13,7 +13,7 @@ export interface TighteningRequest {
   readonly procedure: ProcedureDocument
   readonly figures: CollectedFigures
   readonly toolbox?: Toolbox
-  readonly edition: '2017' | '2003'
+  readonly iso6789: '2017' | '2003'
   /** A tolerance for nominals that the manual prints bare, per cent. */
   readonly tolerancePercent?: number
 }
@@ -41,10 +41,10 @@ interface Task {
  * stated torques. A part is listed once, however many instances of it there are.
  */
 export function planTightenings(request: TighteningRequest): TighteningPlan {
-  const { sheet, toolbox, figures, edition, tolerancePercent } = request
+  const { sheet, toolbox, figures, iso6789, tolerancePercent } = request
   const tasks = listTasks(request)
   const stated = tasks.filter(({ tightening }) => tightening?.kind === 'torque')
-  const choice = toolbox === undefined ? undefined : choose(toolbox, sheet, stated, edition, tolerancePercent)
+  const choice = toolbox === undefined ? undefined : choose(toolbox, sheet, stated, iso6789, tolerancePercent)
   const covered = new Map<JsonPointer, CoveredTask>(choice?.covered.map((task) => [task.on, task]))
   const uncovered = new Map(choice?.uncovered.map((task) => [task.on, task]))
 
@@ -106,7 +106,7 @@ function choose(
   toolbox: Toolbox,
   sheet: SpecSheet,
   tasks: readonly Task[],
-  edition: '2017' | '2003',
+  iso6789: '2017' | '2003',
   tolerancePercent: number | undefined,
 ): WrenchChoice {
   return chooseWrenches(
@@ -117,7 +117,7 @@ function choose(
       return [{ on, tightening, ...(drive === undefined ? {} : { drive }) }]
     }),
     {
-      edition,
+      edition: iso6789,
       ...(tolerancePercent === undefined ? {} : { tolerancePercent }),
       ...(toolbox.adaptors === undefined ? {} : { adaptors: toolbox.adaptors }),
     },

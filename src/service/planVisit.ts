@@ -4,7 +4,6 @@ import type { DueOptions } from '../interval/index.js'
 import { buildProcedure } from '../procedure/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import type { Id, MachineLog, ProcedureDocument, SpecSheet, Stock, Toolbox } from '../spec/index.js'
-import { checkVisitRequest } from './checkVisitRequest.js'
 import { chooseWork } from './chooseWork.js'
 import { serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
@@ -20,24 +19,29 @@ import { planTools } from './planTools.js'
 import { planVessel } from './planVessel.js'
 import { planWaits } from './planWaits.js'
 import { reportVisit } from './reportVisit.js'
+import { requireVisit } from './requireVisit.js'
 import type { PlannedTool, VisitPlan } from './visitPlan.js'
 import { checkCalibration, leaveOutWrenches } from './wrenchFindings.js'
 
-/** What {@link planVisit} is asked. */
-export interface VisitRequest {
+/** The documents and the day of a visit. */
+export interface VisitFacts {
   readonly sheet: SpecSheet
   readonly log: MachineLog
-  /** Services to take up, due or not; `'due'`: those overdue, due or due soon. */
-  readonly services: readonly Id[] | 'due'
   readonly toolbox?: Toolbox
   readonly stock?: Stock
   readonly today: DateText
   /** The day's temperature, for the choice of oil and for the time it takes to run. */
   readonly ambient?: Quantity<TemperatureUnit>
-  /** The caller's own judgement; nothing here has a default. */
+}
+
+/** The caller's choices; none of them has a default. */
+export interface VisitOptions {
+  /** Services to take up, due or not; `'due'`: those overdue, due or due soon. */
+  readonly services: readonly Id[] | 'due'
+  /** What counts as due soon, as a stale reading, and as severe use. */
   readonly due: DueOptions
-  /** Where a wrench's range starts: its lowest mark (ISO 6789:2017) or 20 % of full scale (2003 practice). */
-  readonly edition: '2017' | '2003'
+  /** Edition of ISO 6789: a wrench's range starts at its lowest mark (2017) or at 20 % of full scale (2003). */
+  readonly iso6789: '2017' | '2003'
   /** A tolerance for torques that the manual prints bare, per cent; absent: the band counts as not stated. */
   readonly tolerancePercent?: number
 }
@@ -49,10 +53,11 @@ export interface VisitRequest {
  *
  * A missing fact never stops the plan: its own line says `cannot tell` or `not stated`, and all that does not depend on
  * it is still answered.
- * @param request - documents as their parse functions gave them, `today`, and options that have no default
+ * @param facts - documents as their parse functions gave them, today, and the day's temperature
+ * @param options - which services, and the caller's own judgement
  * @returns the plan, plain JSON, with findings about tools, shelf and log; not ok where the log belongs to another sheet,
  *   a service is not on the sheet, or no order of work can be written
- * @throws TypeError or RangeError for misuse, such as a `today` that is no date
+ * @throws TypeError or RangeError for misuse, such as a `today` that is no date or an option that is unknown
  *
  * Source: house rule; each calculation names its own.
  * @example
@@ -63,19 +68,20 @@ export interface VisitRequest {
  * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'One', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
  * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
  * // What is to be done on a machine whose sheet has no service?
- * const planned = planVisit({ sheet, log, services: 'due', today: '2031-10-06', due, edition: '2017' })
+ * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * planned.ok && planned.value.work.length // => 0
  * ```
  */
-export function planVisit(request: VisitRequest): Result<VisitPlan> {
-  checkVisitRequest(request)
-  const { sheet, log, services, stock, today, ambient, due: options } = request
-  const refused = refuse(request)
+export function planVisit(facts: VisitFacts, options: VisitOptions): Result<VisitPlan> {
+  requireVisit(facts, options)
+  const { sheet, log, stock, today, ambient } = facts
+  const { services } = options
+  const refused = findMismatches(sheet, log, services)
   if (refused.length > 0) return { ok: false, findings: refused }
-  const usable = request.toolbox === undefined ? undefined : leaveOutWrenches(request.toolbox)
+  const usable = facts.toolbox === undefined ? undefined : leaveOutWrenches(facts.toolbox)
   const toolbox = usable?.toolbox
 
-  const listed = listDue({ sheet, log, today, options })
+  const listed = listDue({ sheet, log, today }, options.due)
   const work = chooseWork(sheet, listed, services)
   const chosen = listed.filter((_line, place) => work[place]?.taken)
   const due = listed.map(({ gearcase: _gearcase, ...line }, place) => ({
@@ -106,9 +112,9 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
     sheet,
     procedure,
     figures,
-    edition: request.edition,
+    iso6789: options.iso6789,
     ...(toolbox === undefined ? {} : { toolbox }),
-    ...(request.tolerancePercent === undefined ? {} : { tolerancePercent: request.tolerancePercent }),
+    ...(options.tolerancePercent === undefined ? {} : { tolerancePercent: options.tolerancePercent }),
   })
   const waits = planWaits({
     sheet,
@@ -148,8 +154,8 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
         ]
   const findings = [
     ...(usable?.findings ?? []),
-    ...reportVisit({ sheet, log, today, options, machine, due, tightening, tools, toolbox }),
-    ...reportUnlisted(request, listed),
+    ...reportVisit({ sheet, log, today, options: options.due, machine, due, tightening, tools, toolbox }),
+    ...reportUnlisted(sheet, services, listed),
     ...(built?.findings ?? []),
     ...oil.findings,
     ...(toolbox === undefined ? [] : checkCalibration(toolbox, tightening.wrenches.use, today)),
@@ -162,7 +168,7 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
     machine,
     today,
     ...(ambient === undefined ? {} : { ambient }),
-    severity: options.severity,
+    severity: options.due.severity,
     readings: readLatest(log, today),
     due,
     work: chosen.map(({ service, serviceName, task, part }) => ({
@@ -196,7 +202,12 @@ export function planVisit(request: VisitRequest): Result<VisitPlan> {
   return { ok: true, value: plan, findings }
 }
 
-function refuse({ sheet, log, services }: VisitRequest): readonly Finding[] {
+/** A log of another sheet, and services that the sheet does not know: nothing can be planned. */
+function findMismatches(
+  sheet: SpecSheet,
+  log: MachineLog,
+  services: VisitOptions['services'],
+): readonly Finding[] {
   const document = { kind: 'machine-log', id: log.id } as const
   if (log.sheet.id !== sheet.id || log.sheet.revision !== sheet.revision)
     return [
@@ -225,8 +236,12 @@ function refuse({ sheet, log, services }: VisitRequest): readonly Finding[] {
     )
 }
 
-/** Findings for services named by the caller that this machine has not, by its variant or its other facts. */
-function reportUnlisted({ sheet, services }: VisitRequest, listed: readonly ListedDue[]): readonly Finding[] {
+/** Findings for services named by the caller that this machine does not have, by its variant or its other facts. */
+function reportUnlisted(
+  sheet: SpecSheet,
+  services: VisitOptions['services'],
+  listed: readonly ListedDue[],
+): readonly Finding[] {
   if (services === 'due') return []
   const document = { kind: 'spec-sheet', id: sheet.id } as const
   return [...new Set(services)]

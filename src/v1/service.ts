@@ -1,6 +1,6 @@
 export { checkRecord } from '../record/index.js'
 export {
-  type DueListRequest,
+  type DueFacts,
   type FigureRole,
   type Kit,
   type KitOil,
@@ -25,6 +25,7 @@ export {
   type PlannedWork,
   planVisit,
   type ServiceCodes,
+  type VisitFacts,
+  type VisitOptions,
   type VisitPlan,
-  type VisitRequest,
 } from '../service/index.js'

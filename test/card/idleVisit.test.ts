@@ -3,9 +3,8 @@ import { describe, expect, it } from 'vitest'
 import { shortenCard } from '../../src/card/shortenCard.js'
 import { en } from '../../src/message/en/index.js'
 import { cardModel, renderHtml, renderText } from '../../src/v1/card.js'
-import { planVisit } from '../../src/v1/service.js'
 import { parseMachineLogText, parseSpecSheetText } from '../../src/v1/spec.js'
-import { planExample, TODAY } from '../support/planExample.js'
+import { planExample, planRequest, TODAY } from '../support/planExample.js'
 
 /** The second tractor of the example world: its meter was last read in June, so nothing can be told, and nothing is taken up. */
 function planIdle() {
@@ -13,13 +12,13 @@ function planIdle() {
   const log = parseMachineLogText(readFileSync('examples/acre-26/log-stale.json', 'utf8'))
   if (!sheet.ok || !log.ok) throw new Error('the example cannot be read')
   const due = { soon: { hours: 10 }, staleAfter: { days: 30 }, severity: 'normal' } as const
-  const planned = planVisit({
+  const planned = planRequest({
     sheet: sheet.value,
     log: log.value,
     services: 'due',
     today: TODAY,
     due,
-    edition: '2017',
+    iso6789: '2017',
   })
   if (!planned.ok) throw new Error('no plan')
   return planned.value

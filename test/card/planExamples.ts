@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { VisitPlan } from '../../src/service/visitPlan.js'
-import { planVisit } from '../../src/v1/service.js'
+import { planRequest } from '../support/planExample.js'
 
 const EXAMPLES = join(import.meta.dirname, '..', '..', 'examples')
 
@@ -14,7 +14,7 @@ export function planExamples(): (readonly [string, VisitPlan])[] {
     const read = (file: string) => JSON.parse(readFileSync(join(EXAMPLES, machine, file), 'utf8'))
     const logs = readdirSync(join(EXAMPLES, machine)).filter((file) => /^log.*\.json$/.test(file))
     return logs.map((log) => {
-      const planned = planVisit({
+      const planned = planRequest({
         sheet: read('sheet.json'),
         log: read(log),
         toolbox: read('toolbox.json'),
@@ -23,7 +23,7 @@ export function planExamples(): (readonly [string, VisitPlan])[] {
         today: '2023-10-06',
         ambient: { value: 6, unit: 'degC' },
         due: { soon: { fraction: 0.1 }, staleAfter: { days: 60 }, severity: 'normal' },
-        edition: '2017',
+        iso6789: '2017',
       })
       if (!planned.ok) throw new Error(`no plan for ${machine}/${log}: ${JSON.stringify(planned.findings)}`)
       return [`${machine}/${log.replace('.json', '')}`, planned.value] as const

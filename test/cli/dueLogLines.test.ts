@@ -36,7 +36,7 @@ describe('due over logs that come one a line', () => {
     expect(answers.map(({ line }) => line)).toEqual(
       Array.from({ length: 2000 }, (_nothing, place) => place + 1),
     )
-    const due = listDue({ sheet, log, today: TODAY, options })
+    const due = listDue({ sheet, log, today: TODAY }, options)
     for (const [place, answer] of answers.entries()) {
       const codes = answer.findings?.map(({ code: found }) => found)
       if (place % 100 === 7) expect(codes).toEqual(['spec/not-json'])
@@ -57,7 +57,7 @@ describe('due over logs that come one a line', () => {
       [4, 'two'],
     ])
     expect(answers[0]?.due?.map(({ state }) => state)).toEqual(
-      listDue({ sheet, log, today: TODAY, options }).map(({ state }) => state),
+      listDue({ sheet, log, today: TODAY }, options).map(({ state }) => state),
     )
   })
 
@@ -66,9 +66,7 @@ describe('due over logs that come one a line', () => {
     const files = { [PIPED]: `${logLine('one')}\n${severe}\n` }
     const { answers } = await run(['due', '--sheet', SHEET, '--machine', 'hard', ...DAY], files)
     expect(answers.map(({ machine }) => machine)).toEqual(['hard'])
-    expect(answers[0]?.due).toEqual(
-      listDue({ sheet, log, today: TODAY, options: { ...options, severity: 'severe' } }),
-    )
+    expect(answers[0]?.due).toEqual(listDue({ sheet, log, today: TODAY }, { ...options, severity: 'severe' }))
   })
 
   it('reads flat rows with limits of their own where there is no sheet', async () => {

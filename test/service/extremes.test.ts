@@ -7,10 +7,10 @@ import { leaveStock } from '../../src/service/leaveStock.js'
 import { cardModel, renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
 import { renderMessage } from '../../src/v1/message.js'
 import { checkDocuments } from '../../src/v1/rules.js'
-import { kitContents, planVisit } from '../../src/v1/service.js'
+import { kitContents } from '../../src/v1/service.js'
 import { parseDocument } from '../../src/v1/spec.js'
 import { cases, law } from '../support/law.js'
-import { requestExample, TODAY } from '../support/planExample.js'
+import { planRequest, requestExample, TODAY } from '../support/planExample.js'
 import { readExample } from '../support/readExample.js'
 
 // What a document's shape lets through can be checked and planned with: the smallest and the largest numbers, figures,
@@ -95,7 +95,7 @@ function workThrough(folder: string, changes: readonly Change[]): boolean {
     documents = { ...documents, [part]: read.value }
   }
   const { record, ...rest } = documents
-  const planned = planVisit({ ...day, ...rest })
+  const planned = planRequest({ ...day, ...rest })
   if (!planned.ok) throw new Error(JSON.stringify(planned.findings))
   const plan = planned.value
   const card = cardModel(plan, en)

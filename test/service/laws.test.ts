@@ -4,10 +4,10 @@ import { applyPatch } from '../../src/base/applyPatch.js'
 import { readPointer } from '../../src/base/readPointer.js'
 import { leaveStock } from '../../src/service/leaveStock.js'
 import { convert } from '../../src/v1/quantity.js'
-import { planVisit, type VisitPlan, type VisitRequest } from '../../src/v1/service.js'
+import type { VisitPlan } from '../../src/v1/service.js'
 import { type Id, parseDocument, type SpecSheet, type Stock } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
-import { planExample, requestExample, TODAY } from '../support/planExample.js'
+import { planExample, planRequest, requestExample, TODAY, type VisitRequest } from '../support/planExample.js'
 
 const FOLDERS = ['tind-4', 'acre-26', 'bud-3', 'kvist-2', 'reach-55'] as const
 const REQUESTS = new Map(FOLDERS.map((folder) => [folder, requestExample(folder)]))
@@ -71,7 +71,7 @@ function freeze<T>(value: T): T {
 }
 
 function planned(request: VisitRequest): VisitPlan {
-  const result = planVisit(request)
+  const result = planRequest(request)
   if (!result.ok) throw new Error(JSON.stringify(result.findings))
   return result.value
 }
@@ -97,8 +97,8 @@ function listPointers(plan: VisitPlan): readonly (readonly [list: string, pointe
 describe('planVisit, over the five machines with facts, days and shelves varied', () => {
   it('gives the same plan twice, changes nothing that it is given, and is plain JSON', () => {
     law(50, requests, (request) => {
-      const first = planVisit(freeze(request))
-      expect(planVisit(structuredClone(request))).toEqual(first)
+      const first = planRequest(freeze(request))
+      expect(planRequest(structuredClone(request))).toEqual(first)
       expect(JSON.parse(JSON.stringify(first))).toEqual(first)
     })
   })
@@ -249,7 +249,7 @@ describe('a fact taken away', () => {
         if (!read.ok) continue
         tried += 1
         const less = { ...request, [part]: read.value } as VisitRequest
-        expect(() => planVisit(less), `${part}${path}`).not.toThrow()
+        expect(() => planRequest(less), `${part}${path}`).not.toThrow()
       }
     }
     expect(tried).toBeGreaterThan(50)

@@ -3,9 +3,8 @@ import { applyPatch } from '../../src/base/applyPatch.js'
 import { en } from '../../src/message/en/index.js'
 import { cardModel, renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
 import { renderMessage } from '../../src/v1/message.js'
-import { planVisit } from '../../src/v1/service.js'
 import type { SpecSheet } from '../../src/v1/spec.js'
-import { planExample, requestExample } from '../support/planExample.js'
+import { planExample, planRequest, requestExample } from '../support/planExample.js'
 
 const DRAIN = '/gearcases/front/openings/drain/tightening'
 
@@ -82,7 +81,7 @@ describe('the main job with the variant missing and a torque not stated', () => 
 describe('a fact after the other taken away', () => {
   it('no toolbox: no settings, no pan, and the plan says so', () => {
     const { toolbox: _toolbox, ...request } = requestExample('tind-4')
-    const planned = planVisit(request)
+    const planned = planRequest(request)
     if (!planned.ok) throw new Error('no plan')
     const bare = planned.value
     expect(bare.tightenings.every(({ setting }) => setting === undefined)).toBe(true)
@@ -97,7 +96,7 @@ describe('a fact after the other taken away', () => {
 
   it('no stock: all oil and seals are to be bought', () => {
     const { stock: _stock, ...request } = requestExample('tind-4')
-    const planned = planVisit(request)
+    const planned = planRequest(request)
     if (!planned.ok) throw new Error('no plan')
     expect(planned.value.oil.map(({ buy }) => buy?.volume)).toEqual([
       { value: 450, unit: 'mL' },
@@ -108,7 +107,7 @@ describe('a fact after the other taken away', () => {
 
   it('no ambient temperature: no pour time, and the oil is not chosen by it', () => {
     const { ambient: _ambient, ...request } = requestExample('tind-4')
-    const planned = planVisit(request)
+    const planned = planRequest(request)
     if (!planned.ok) throw new Error('no plan')
     const pours = planned.value.waits.filter(({ kind }) => kind === 'pour')
     expect(pours).toHaveLength(2)

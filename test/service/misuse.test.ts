@@ -3,7 +3,7 @@ import { groupKits } from '../../src/service/groupKits.js'
 import { leaveStock } from '../../src/service/leaveStock.js'
 import { listVariantDifferences } from '../../src/service/listVariantDifferences.js'
 import { checkRecord, kitContents, listDue, orderList, planVisit } from '../../src/v1/service.js'
-import { planExample, requestExample } from '../support/planExample.js'
+import { planExample, planRequest, requestExample } from '../support/planExample.js'
 
 /** What a caller without types can hand over. */
 // biome-ignore lint/suspicious/noExplicitAny: the point of these tests is what the types forbid
@@ -16,64 +16,57 @@ const { sheet, log, today, due: options } = request
 
 describe('planVisit: misuse throws and names the argument', () => {
   it.each<[string, Anything, typeof TypeError | typeof RangeError, RegExp]>([
-    ['null', null, TypeError, /^request must be an object/],
-    ['a string', 'plan', TypeError, /^request must be an object/],
-    ['no sheet', { ...request, sheet: undefined }, TypeError, /^request\.sheet must be a spec sheet/],
-    ['a log for a sheet', { ...request, sheet: log }, TypeError, /^request\.sheet/],
-    ['no log', { ...request, log: null }, TypeError, /^request\.log must be a machine log/],
-    ['a sheet for a log', { ...request, log: sheet }, TypeError, /^request\.log/],
-    ['a stock for a toolbox', { ...request, toolbox: request.stock }, TypeError, /^request\.toolbox/],
-    ['a toolbox for a stock', { ...request, stock: request.toolbox }, TypeError, /^request\.stock/],
-    ['null for a toolbox', { ...request, toolbox: null }, TypeError, /^request\.toolbox/],
-    ['one service as a word', { ...request, services: 'all' }, TypeError, /^request\.services/],
-    ['services that are numbers', { ...request, services: [1] }, TypeError, /^request\.services/],
-    ['no today', { ...request, today: undefined }, RangeError, /^request\.today/],
-    ['30 February', { ...request, today: '2023-02-30' }, RangeError, /^request\.today.*2023-02-30/],
-    ['a Date', { ...request, today: new Date(0) }, RangeError, /^request\.today/],
-    ['no due options', { ...request, due: undefined }, TypeError, /^request\.due/],
+    ['no sheet', { ...request, sheet: undefined }, TypeError, /^facts\.sheet must be a spec sheet/],
+    ['a log for a sheet', { ...request, sheet: log }, TypeError, /^facts\.sheet/],
+    ['no log', { ...request, log: null }, TypeError, /^facts\.log must be a machine log/],
+    ['a sheet for a log', { ...request, log: sheet }, TypeError, /^facts\.log/],
+    ['a stock for a toolbox', { ...request, toolbox: request.stock }, TypeError, /^facts\.toolbox/],
+    ['a toolbox for a stock', { ...request, stock: request.toolbox }, TypeError, /^facts\.stock/],
+    ['null for a toolbox', { ...request, toolbox: null }, TypeError, /^facts\.toolbox/],
+    ['one service as a word', { ...request, services: 'all' }, TypeError, /^options\.services/],
+    ['services that are numbers', { ...request, services: [1] }, TypeError, /^options\.services/],
+    ['no today', { ...request, today: undefined }, RangeError, /^facts\.today/],
+    ['30 February', { ...request, today: '2023-02-30' }, RangeError, /^facts\.today.*2023-02-30/],
+    ['a Date', { ...request, today: new Date(0) }, RangeError, /^facts\.today/],
+    ['no due options', { ...request, due: undefined }, TypeError, /^options\.due/],
     ['a severity of its own', { ...request, due: { ...options, severity: 'hard' } }, RangeError, /severity/],
     ['NaN days', { ...request, due: { ...options, staleAfter: { days: Number.NaN } } }, RangeError, /days/],
-    ['a bigint for today', { ...request, today: 10n }, RangeError, /^request\.today must .* got bigint$/],
+    ['a bigint for today', { ...request, today: 10n }, RangeError, /^facts\.today must .* got bigint$/],
     [
       'a bigint for an edition',
-      { ...request, edition: 10n },
+      { ...request, iso6789: 10n },
       RangeError,
-      /^request\.edition must .* got bigint$/,
+      /^options\.iso6789 must .* got bigint$/,
     ],
     [
       'a unit that is no text',
       { ...request, ambient: { value: 6, unit: 10n } },
       RangeError,
-      /^request\.ambient\.unit is bigint/,
+      /^facts\.ambient\.unit must be .* got bigint/,
     ],
     [
       'half a sheet',
       { ...request, sheet: { ...sheet, services: undefined } },
       TypeError,
-      /^request\.sheet\.services must be an object, got undefined; parse the document first$/,
+      /^facts\.sheet\.services must be an object, got undefined; parse the document first$/,
     ],
     [
       'a log without meters',
       { ...request, log: { ...log, meters: 5 } },
       TypeError,
-      /^request\.log\.meters must be an object, got 5/,
+      /^facts\.log\.meters must be an object, got 5/,
     ],
-    ['an unknown edition', { ...request, edition: '1992' }, RangeError, /^request\.edition.*1992/],
-    ['a number for an edition', { ...request, edition: 2017 }, RangeError, /^request\.edition/],
-    ['ambient as a number', { ...request, ambient: 6 }, TypeError, /^request\.ambient/],
-    ['ambient null', { ...request, ambient: null }, TypeError, /^request\.ambient/],
+    ['an unknown edition', { ...request, iso6789: '1992' }, RangeError, /^options\.iso6789.*1992/],
+    ['a number for an edition', { ...request, iso6789: 2017 }, RangeError, /^options\.iso6789/],
+    ['ambient as a number', { ...request, ambient: 6 }, TypeError, /^facts\.ambient/],
+    ['ambient null', { ...request, ambient: null }, TypeError, /^facts\.ambient/],
     [
       'ambient NaN',
       { ...request, ambient: { value: Number.NaN, unit: 'degC' } },
       RangeError,
-      /^request\.ambient/,
+      /^facts\.ambient/,
     ],
-    [
-      'ambient in mm',
-      { ...request, ambient: { value: 6, unit: 'mm' } },
-      RangeError,
-      /^request\.ambient\.unit/,
-    ],
+    ['ambient in mm', { ...request, ambient: { value: 6, unit: 'mm' } }, RangeError, /^facts\.ambient\.unit/],
     ['ambient at 0 K', { ...request, ambient: { value: 0, unit: 'K' } }, RangeError, /above 0 K/],
     ['ambient at 1000 K', { ...request, ambient: { value: 1000, unit: 'K' } }, RangeError, /below 1000 K/],
     ['a tolerance in words', { ...request, tolerancePercent: '5' }, TypeError, /tolerancePercent/],
@@ -82,50 +75,97 @@ describe('planVisit: misuse throws and names the argument', () => {
     ['a whole tolerance', { ...request, tolerancePercent: 100 }, RangeError, /tolerancePercent is 100/],
     ['a NaN tolerance', { ...request, tolerancePercent: Number.NaN }, RangeError, /tolerancePercent/],
   ])('%s', (_what, asked, kind, said) => {
-    expect(() => planVisit(asked)).toThrow(kind)
-    expect(() => planVisit(asked)).toThrow(said)
+    expect(() => planRequest(asked)).toThrow(kind)
+    expect(() => planRequest(asked)).toThrow(said)
   })
 
   it.each([
     [0.001, 'K'],
     [999.9, 'K'],
   ] as const)('the ends of what is a temperature are taken: %s %s', (value, unit) => {
-    expect(planVisit({ ...request, ambient: { value, unit } }).ok).toBe(true)
+    expect(planRequest({ ...request, ambient: { value, unit } }).ok).toBe(true)
   })
 
   it('a tolerance of almost nothing and of almost all are taken', () => {
-    expect(planVisit({ ...request, tolerancePercent: 0.001 }).ok).toBe(true)
-    expect(planVisit({ ...request, tolerancePercent: 99.9 }).ok).toBe(true)
+    expect(planRequest({ ...request, tolerancePercent: 0.001 }).ok).toBe(true)
+    expect(planRequest({ ...request, tolerancePercent: 99.9 }).ok).toBe(true)
+  })
+})
+
+describe('a key that a function does not know is refused by name, with the near one', () => {
+  const facts = { sheet, log, today }
+  const document = { kind: 'service-record', date: '2023-10-06', readings: {}, entries: [] }
+  const record = { document } as Anything
+  const set = { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
+  const choices = { services: 'due', due: options, iso6789: '2017' }
+  it.each<[string, () => unknown, RegExp]>([
+    [
+      'a fact',
+      () => planVisit({ ...facts, toolBox: {} } as Anything, choices as Anything),
+      /toolBox.*toolbox/,
+    ],
+    [
+      'an option',
+      () => planVisit(facts, { ...choices, tolerancePercnt: 5 } as Anything),
+      /did you mean tolerancePercent/,
+    ],
+    [
+      'the former name of an option',
+      () => planVisit(facts, { ...choices, edition: '2017' } as Anything),
+      /edition/,
+    ],
+    [
+      'a fact of listDue',
+      () => listDue({ ...facts, Today: today } as Anything, options),
+      /did you mean today/,
+    ],
+    ['a circumstance', () => checkRecord(record, set, { toDay: today } as Anything), /toDay/],
+  ])('%s', (_what, call, said) => {
+    expect(call).toThrow(TypeError)
+    expect(call).toThrow(said)
   })
 })
 
 describe('the other functions: misuse throws and names the argument', () => {
   it.each<[string, () => unknown, typeof TypeError | typeof RangeError, RegExp]>([
-    ['listDue null', () => listDue(null as Anything), TypeError, /^request/],
+    [
+      'planVisit null',
+      () => planVisit(null as Anything, {} as Anything),
+      TypeError,
+      /^facts must be an object/,
+    ],
+    [
+      'planVisit a text',
+      () => planVisit('plan' as Anything, {} as Anything),
+      TypeError,
+      /^facts must be an object/,
+    ],
+    [
+      'planVisit without options',
+      () => planVisit({ sheet, log, today }, undefined as Anything),
+      TypeError,
+      /^options/,
+    ],
+    ['listDue null', () => listDue(null as Anything, options), TypeError, /^facts/],
     [
       'listDue sheet',
-      () => listDue({ sheet: {}, log, today, options } as Anything),
+      () => listDue({ sheet: {}, log, today } as Anything, options),
       TypeError,
-      /^request\.sheet/,
+      /^facts\.sheet/,
     ],
-    [
-      'listDue log',
-      () => listDue({ sheet, log: [], today, options } as Anything),
-      TypeError,
-      /^request\.log/,
-    ],
+    ['listDue log', () => listDue({ sheet, log: [], today } as Anything, options), TypeError, /^facts\.log/],
     [
       'listDue today',
-      () => listDue({ sheet, log, today: '31-10-06', options } as Anything),
+      () => listDue({ sheet, log, today: '31-10-06' } as Anything, options),
       RangeError,
       /today/,
     ],
-    ['listDue options', () => listDue({ sheet, log, today } as Anything), TypeError, /^request\.options/],
+    ['listDue options', () => listDue({ sheet, log, today }, undefined as Anything), TypeError, /^options/],
     [
       'listDue a bigint for today',
-      () => listDue({ sheet, log, today: 10n, options } as Anything),
+      () => listDue({ sheet, log, today: 10n } as Anything, options),
       RangeError,
-      /^request\.today must be a date YYYY-MM-DD, got bigint$/,
+      /^facts\.today must be a date YYYY-MM-DD, got bigint$/,
     ],
     [
       'kitContents oil of nothing',
@@ -219,7 +259,7 @@ describe('what documents hold wrongly gives findings, not faults', () => {
       { id: 'other', revision: '2023-03' },
       { ...log.sheet, revision: '1' },
     ]) {
-      const planned = planVisit({ ...request, log: { ...log, sheet: other } })
+      const planned = planRequest({ ...request, log: { ...log, sheet: other } })
       expect(planned).toMatchObject({
         ok: false,
         findings: [{ code: 'service/sheet-not-the-logs', severity: 'error', path: '/sheet' }],
@@ -228,7 +268,7 @@ describe('what documents hold wrongly gives findings, not faults', () => {
   })
 
   it('services that the sheet does not know, each told; `constructor` is none of them', () => {
-    const planned = planVisit({ ...request, services: ['constructor', 'gear-oil-change', '__proto__'] })
+    const planned = planRequest({ ...request, services: ['constructor', 'gear-oil-change', '__proto__'] })
     expect(planned.ok).toBe(false)
     expect(planned.findings.map(({ code, params }) => [code, params['service']])).toEqual([
       ['service/service-not-on-sheet', 'constructor'],
@@ -241,7 +281,7 @@ describe('what documents hold wrongly gives findings, not faults', () => {
     const change = services['gear-oil-change']
     if (change === undefined) throw new Error('no service')
     services['gear-oil-change'] = { ...change, appliesTo: { variants: ['short'] } }
-    const planned = planVisit({ ...request, sheet: { ...sheet, services }, services: ['gear-oil-change'] })
+    const planned = planRequest({ ...request, sheet: { ...sheet, services }, services: ['gear-oil-change'] })
     if (!planned.ok) throw new Error('no plan')
     expect(planned.value.work).toEqual([])
     expect(planned.findings).toMatchObject([
@@ -250,7 +290,7 @@ describe('what documents hold wrongly gives findings, not faults', () => {
   })
 
   it('no service named is no work, and no finding', () => {
-    const planned = planVisit({ ...request, services: [] })
+    const planned = planRequest({ ...request, services: [] })
     expect(planned).toMatchObject({ ok: true, value: { work: [], steps: [], oil: [] } })
   })
 })

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
-import { kitContents, planVisit } from '../../src/v1/service.js'
+import { kitContents } from '../../src/v1/service.js'
 import type { FunnelAndHose, Toolbox, TorqueWrench } from '../../src/v1/spec.js'
 import { patched, replace } from '../support/patched.js'
-import { planExample, requestExample } from '../support/planExample.js'
+import { planExample, planRequest, requestExample } from '../support/planExample.js'
 
 const codes = (found: readonly { readonly code: string }[]) => found.map(({ code }) => code)
 
@@ -239,7 +239,7 @@ describe('tools', () => {
 
     it('without a temperature the first hose is listed, and its time cannot be told', () => {
       const { ambient: _ambient, ...request } = requestExample('tind-4', toolbox({ fillers: { long, wide } }))
-      const planned = planVisit(request)
+      const planned = planRequest(request)
       if (!planned.ok) throw new Error('no plan')
       expect(planned.value.tools.filter(({ kind }) => kind === 'filler')).toMatchObject([
         { have: { id: 'long' } },
@@ -268,7 +268,7 @@ describe('tools', () => {
 
   it('a machine without supports is planned all the same', () => {
     const { sheet, ...request } = requestExample('tind-4')
-    const planned = planVisit({
+    const planned = planRequest({
       ...request,
       sheet: { ...sheet, machine: { ...sheet.machine, supports: {} } },
     })

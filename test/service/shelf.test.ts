@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { groupKits } from '../../src/service/groupKits.js'
 import { leaveStock } from '../../src/service/leaveStock.js'
-import { kitContents, orderList, planVisit } from '../../src/v1/service.js'
+import { kitContents, orderList } from '../../src/v1/service.js'
 import type { Stock } from '../../src/v1/spec.js'
 import { patched, replace } from '../support/patched.js'
-import { planExample, requestExample } from '../support/planExample.js'
+import { planExample, planRequest, requestExample } from '../support/planExample.js'
 
 describe('kits of several machines', () => {
   const plan = planExample('tind-4')
@@ -50,7 +50,7 @@ describe('what a visit leaves on the shelf', () => {
       replace('/gearcases/rear/openings/fill/seals', [washer.seal]),
     )
     const seals = { one: { ...washer, count: 1 }, other: { ...washer, count: 5 } }
-    const planned = planVisit({ ...request, sheet: double(request.sheet), stock: { ...stock, seals } })
+    const planned = planRequest({ ...request, sheet: double(request.sheet), stock: { ...stock, seals } })
     if (!planned.ok) throw new Error('no plan')
     const used = planned.value.seals
       .filter(({ seal }) => 'partNumber' in seal && seal.partNumber === 'HB-1418')
@@ -66,7 +66,7 @@ describe('what a visit leaves on the shelf', () => {
       count: 2,
     } as const
     const shelf = { ...van.stock, seals: { tube } }
-    const taper = planVisit({ ...van, stock: shelf })
+    const taper = planRequest({ ...van, stock: shelf })
     if (!taper.ok) throw new Error('no plan')
     expect(leaveStock(shelf, taper.value).seals['tube']?.count).toBe(1)
   })

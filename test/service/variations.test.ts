@@ -50,7 +50,7 @@ describe('services and gearcases', () => {
         replace('/services/gear-oil-check/gearcases', []),
       ),
     })
-    const listed = listDue({ sheet, log, today: TODAY, options })
+    const listed = listDue({ sheet, log, today: TODAY }, options)
     expect(listed.map(({ gearcase }) => gearcase)).toEqual(['front'])
   })
 
@@ -101,11 +101,11 @@ describe('services and gearcases', () => {
     } = requestExample('tind-4', {
       sheet: patched(add('/gearcases/rear/appliesTo', { market: ['north'] })),
     })
-    const rear = listDue({ sheet, log, today: TODAY, options }).filter(({ gearcase }) => gearcase === 'rear')
+    const rear = listDue({ sheet, log, today: TODAY }, options).filter(({ gearcase }) => gearcase === 'rear')
     expect(rear.map(({ state }) => state)).toEqual(['cannot tell', 'cannot tell'])
     expect(rear[0]?.missing).toMatchObject([{ code: 'service/part-open', params: { facts: ['market'] } }])
     const elsewhere = { ...log, identity: { ...log.identity, market: 'south' } }
-    const there = listDue({ sheet, log: elsewhere, today: TODAY, options })
+    const there = listDue({ sheet, log: elsewhere, today: TODAY }, options)
     expect(there.map(({ gearcase }) => gearcase)).toEqual(['front', 'front'])
   })
 })

@@ -1,6 +1,9 @@
-import { planVisit, type VisitPlan, type VisitRequest } from '../../src/v1/service.js'
+import { planVisit, type VisitFacts, type VisitOptions, type VisitPlan } from '../../src/v1/service.js'
 import type { Id, MachineLog, SpecSheet, Stock, Toolbox } from '../../src/v1/spec.js'
 import { readExample } from './readExample.js'
+
+/** All that planVisit is asked in one object, so that a test changes any of it in one place. */
+export type VisitRequest = VisitFacts & VisitOptions
 
 /** The scenario's day. */
 export const TODAY = '2023-10-06'
@@ -31,13 +34,20 @@ export function requestExample(folder: string, changes: Changes = {}): VisitRequ
       staleAfter: { days: 30 },
       severity: 'normal',
     },
-    edition: '2017',
+    iso6789: '2017',
     ...changes.request,
   }
 }
 
+/** {@link planVisit} of facts and options in one object. */
+export function planRequest(request: VisitRequest) {
+  const { services, due, iso6789, tolerancePercent, ...facts } = request
+  const tolerance = tolerancePercent === undefined ? {} : { tolerancePercent }
+  return planVisit(facts, { services, due, iso6789, ...tolerance })
+}
+
 export function planExample(folder: string, changes: Changes = {}): VisitPlan {
-  const planned = planVisit(requestExample(folder, changes))
+  const planned = planRequest(requestExample(folder, changes))
   if (!planned.ok) throw new Error(JSON.stringify(planned.findings))
   return planned.value
 }

@@ -25,7 +25,7 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
   const machines = listMachines(sets, options).map(({ log, sheet }) => ({
     machine: log.id,
     name: log.name,
-    due: listDue({ sheet, log, today: options.today, options: chooseDueOptions(options, log) }),
+    due: listDue({ sheet, log, today: options.today }, chooseDueOptions(options, log)),
   }))
   if (options.format === 'json') {
     io.print(JSON.stringify({ today: options.today, machines }, null, 2))

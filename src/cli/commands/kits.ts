@@ -33,17 +33,17 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   const kits = listMachines(sets, options).flatMap(({ log, sheet, read }) => {
     const { toolbox, stock: given } = chooseShelf(read)
     const stock = given === undefined ? undefined : (shelves.get(`${read.name} ${given.id}`) ?? given)
-    const planned = planVisit({
-      sheet,
-      log,
-      services: options.services,
-      today: options.today,
-      due: chooseDueOptions(options, log),
-      edition: options.edition,
-      ...(options.ambient === undefined ? {} : { ambient: options.ambient }),
-      ...(toolbox === undefined ? {} : { toolbox }),
-      ...(stock === undefined ? {} : { stock }),
-    })
+    const planned = planVisit(
+      {
+        sheet,
+        log,
+        today: options.today,
+        ...(options.ambient === undefined ? {} : { ambient: options.ambient }),
+        ...(toolbox === undefined ? {} : { toolbox }),
+        ...(stock === undefined ? {} : { stock }),
+      },
+      { services: options.services, due: chooseDueOptions(options, log), iso6789: options.iso6789 },
+    )
     if (!planned.ok) {
       findings.push(...planned.findings)
       return []

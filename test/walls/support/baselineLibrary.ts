@@ -72,23 +72,32 @@ export function checkRecords(documents: readonly Parsed[], today: string): Recor
 
 export function listDue(documents: readonly Parsed[], today: string): unknown {
   const both = sheetAndLog(documents)
-  return both && library.listDue({ ...both, today, options: DUE })
+  return both && library.listDue({ ...both, today }, DUE)
 }
 
-export function planVisit(documents: readonly Parsed[], { services, ...choices }: PlanChoices) {
+export function planVisit(
+  documents: readonly Parsed[],
+  { services, today, edition, tolerancePercent }: PlanChoices,
+) {
   const both = sheetAndLog(documents)
   if (both === undefined) throw new Error('no plan without sheet and log')
   const toolbox = firstOf(documents, 'toolbox')
   const stock = firstOf(documents, 'stock')
-  return library.planVisit({
-    ...both,
-    ...(toolbox === undefined ? {} : { toolbox }),
-    ...(stock === undefined ? {} : { stock }),
-    services: services === 'due' ? 'due' : Object.keys(both.sheet.services),
-    ambient: { value: 6, unit: 'degC' },
-    due: DUE,
-    ...choices,
-  })
+  return library.planVisit(
+    {
+      ...both,
+      ...(toolbox === undefined ? {} : { toolbox }),
+      ...(stock === undefined ? {} : { stock }),
+      today,
+      ambient: { value: 6, unit: 'degC' },
+    },
+    {
+      services: services === 'due' ? 'due' : Object.keys(both.sheet.services),
+      due: DUE,
+      iso6789: edition,
+      ...(tolerancePercent === undefined ? {} : { tolerancePercent }),
+    },
+  )
 }
 
 export const kitContents = (plan: Json): unknown => library.kitContents(plan as unknown as library.VisitPlan)

@@ -1,0 +1,45 @@
+import { requireKnownKeys, requireObject, shown } from '../base/index.js'
+import { isDate } from '../calendar/index.js'
+import { convert } from '../quantity/index.js'
+import { requireDocument } from '../spec/index.js'
+import type { VisitFacts, VisitOptions } from './planVisit.js'
+
+const FACTS: readonly (keyof VisitFacts)[] = ['sheet', 'log', 'toolbox', 'stock', 'today', 'ambient']
+const OPTIONS: readonly (keyof VisitOptions)[] = ['services', 'due', 'iso6789', 'tolerancePercent']
+
+/** Throws for arguments that no programmer can have meant; what is wrong in documents is reported in findings. */
+export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
+  requireObject('facts', facts)
+  requireKnownKeys('facts', facts, FACTS)
+  const { sheet, log, toolbox, stock, today, ambient } = facts
+  requireDocument('facts.sheet', sheet, 'spec-sheet')
+  requireDocument('facts.log', log, 'machine-log')
+  if (toolbox !== undefined) requireDocument('facts.toolbox', toolbox, 'toolbox')
+  if (stock !== undefined) requireDocument('facts.stock', stock, 'stock')
+  if (typeof today !== 'string' || !isDate(today))
+    throw new RangeError(`facts.today must be a date YYYY-MM-DD, got ${shown(today)}`)
+  if (ambient !== undefined) requireAmbient(ambient)
+  requireObject('options', options)
+  requireKnownKeys('options', options, OPTIONS)
+  const { services, due, iso6789, tolerancePercent } = options
+  if (services !== 'due' && !(Array.isArray(services) && services.every((id) => typeof id === 'string')))
+    throw new TypeError("options.services must be 'due' or a list of service ids")
+  requireObject('options.due', due)
+  if (iso6789 !== '2017' && iso6789 !== '2003')
+    throw new RangeError(`options.iso6789 must be '2017' or '2003', got ${shown(iso6789)}`)
+  if (tolerancePercent === undefined) return
+  if (typeof tolerancePercent !== 'number') throw new TypeError('options.tolerancePercent must be a number')
+  if (!(tolerancePercent > 0 && tolerancePercent < 100))
+    throw new RangeError(`options.tolerancePercent is ${tolerancePercent}; it must be above 0 and below 100`)
+}
+
+function requireAmbient(ambient: NonNullable<VisitFacts['ambient']>): void {
+  if (typeof ambient !== 'object' || ambient === null || typeof ambient.value !== 'number')
+    throw new TypeError('facts.ambient must be a temperature { value, unit } with a number')
+  const { value, unit } = ambient
+  if (unit !== 'degC' && unit !== 'degF' && unit !== 'K')
+    throw new RangeError(`facts.ambient.unit must be degC, degF or K, got ${shown(unit)}`)
+  const kelvin = Number.isFinite(value) ? convert(ambient, 'K').value : Number.NaN
+  if (!(kelvin > 0 && kelvin < 1000))
+    throw new RangeError(`facts.ambient is ${value} ${unit}; it must be above 0 K and below 1000 K`)
+}
