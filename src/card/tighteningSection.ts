@@ -1,5 +1,5 @@
 import { showQuantity } from '../message/index.js'
-import { amountIn, type TorqueUnit } from '../quantity/index.js'
+import { convertAmount, type TorqueUnit } from '../quantity/index.js'
 import type { PlannedFigure, PlannedTightening } from '../service/index.js'
 import { type CardContext, entryAt, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
 import type { CardCell, CardSection, Line, TorqueScale } from './cardParts.js'
@@ -17,7 +17,7 @@ function scaleOf(tightening: PlannedTightening, figure: PlannedFigure | undefine
   if (setting === undefined || trueBand === undefined || figure?.resolved.kind !== 'stated') return undefined
   const leaf = figure.resolved.value
   if (leaf.kind !== 'torque') return undefined
-  const inUnit = (value: number, unit: TorqueUnit) => amountIn({ value, unit }, trueBand.unit).value
+  const inUnit = (value: number, unit: TorqueUnit) => convertAmount({ value, unit }, trueBand.unit).value
   const { torque } = leaf
   const set = inUnit(setting.value, setting.unit)
   const at = (figureText: string) => inUnit(Number(figureText), torque.unit)

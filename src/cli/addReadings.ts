@@ -1,5 +1,5 @@
 import type { ImportedMachine } from '../exchange/index.js'
-import { amountIn } from '../quantity/index.js'
+import { convertAmount } from '../quantity/index.js'
 import type { MachineLog, MeterName, MeterReading } from '../spec/index.js'
 
 /** A log with the readings that were sent for it, and what became of them. */
@@ -26,7 +26,7 @@ export function addReadings(log: MachineLog, { hours, distance }: ImportedMachin
       value:
         distance === undefined || unit === undefined || distance.unit === unit
           ? value
-          : amountIn({ value, unit: distance.unit }, unit).value,
+          : convertAmount({ value, unit: distance.unit }, unit).value,
     })),
   }
   const atHours = mergeReadings(meters.hours?.readings ?? [], sent.hours)

@@ -1,4 +1,5 @@
 // What other rooms may use of this one.
+export { addVolumes } from './addVolumes.js'
 export { checkPan, type PanVerdict } from './checkPan.js'
 export { type ContainerChoice, type ContainerUse, chooseContainers } from './chooseContainers.js'
 export { chooseVessel, type VesselChoice } from './chooseVessel.js'

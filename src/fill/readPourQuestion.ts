@@ -1,5 +1,5 @@
 import { type Reason, requireObject, shown } from '../base/index.js'
-import { amountIn, convert, type Quantity } from '../quantity/index.js'
+import { convert, convertAmount, type Quantity } from '../quantity/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { type HoseFlow, KINETIC_FACTOR } from './hoseFlow.js'
 import type { PourQuestion } from './pourTime.js'
@@ -45,11 +45,11 @@ export function readPourQuestion(
   }
   const amount = { min: LEAST, max: MOST }
   if (isOutside(volume, amount)) return outsideRange('volume', volume, amount)
-  const metres = (length: Quantity) => amountIn(length, 'm').value
+  const metres = (length: Quantity) => convertAmount(length, 'm').value
   const bore = metres(hose.bore)
   const topDiameter = metres(funnel.diameter)
   return {
-    volume: amountIn(volume, 'L').value / 1000,
+    volume: convertAmount(volume, 'L').value / 1000,
     flow: {
       topDiameter,
       floorDiameter: funnel.shape === 'cone' ? bore : topDiameter,

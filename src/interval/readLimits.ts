@@ -1,8 +1,8 @@
 import { refuse } from '../base/index.js'
 import { scanPeriod } from '../calendar/index.js'
+import { isFigure } from '../quantity/index.js'
 import type { IntervalStated } from '../spec/index.js'
 import type { DueLine } from './dueVerdict.js'
-import { isFigure } from './isFigure.js'
 import { type MeterUnit, meterCount } from './meterCount.js'
 
 /** One limit of an interval: months and days of the calendar, or counts of a meter, whose months are 0. */

@@ -1,6 +1,6 @@
 import type { Reason } from '../base/index.js'
 import { refuse } from '../base/index.js'
-import { isFigure } from './isFigure.js'
+import { isFigure } from '../quantity/index.js'
 import { quantityOf } from './meterCount.js'
 import type { Limits } from './readLimits.js'
 

@@ -1,7 +1,6 @@
 import type { Reason } from '../base/index.js'
-import { convert, type Quantity, type TemperatureUnit } from '../quantity/index.js'
+import { compareQuantities, convert, type Quantity, type TemperatureUnit } from '../quantity/index.js'
 import { type OilCodes, oilReason } from './codes.js'
-import { compareAmounts } from './exactAmount.js'
 import { requireQuantity } from './requireQuantity.js'
 
 export type DensityVerdict =
@@ -52,7 +51,7 @@ export function densityAt(
     const params = { density: density15, min: LIGHTEST, max: HEAVIEST }
     return { kind: 'cannot tell', reasons: [oilReason('oil/density-outside-range', params)] }
   }
-  if (compareAmounts(temperature, COLDEST) < 0 || compareAmounts(temperature, HOTTEST) > 0) {
+  if (compareQuantities(temperature, COLDEST) < 0 || compareQuantities(temperature, HOTTEST) > 0) {
     const params = { temperature, min: COLDEST, max: HOTTEST }
     return { kind: 'cannot tell', reasons: [oilReason('oil/temperature-outside-range', params)] }
   }

@@ -1,8 +1,13 @@
 import type { Reason } from '../base/index.js'
-import { type Quantity, requireBand, type TemperatureUnit } from '../quantity/index.js'
+import {
+  compareQuantities,
+  exactOf,
+  type Quantity,
+  requireBand,
+  type TemperatureUnit,
+} from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
-import { compareAmounts, exactAmount } from './exactAmount.js'
 import { requireQuantity } from './requireQuantity.js'
 
 export interface AmbientVerdict {
@@ -48,8 +53,8 @@ export function holdsAtAmbient(
     ...(limits.max === undefined ? {} : { max: { value: limits.max, unit } }),
   }
   if (ambient === undefined) return { holds: 'ask', reasons: [oilReason('oil/ambient-not-given', shown)] }
-  const tooCold = shown.min !== undefined && compareAmounts(ambient, shown.min) < 0
-  const tooWarm = shown.max !== undefined && compareAmounts(ambient, shown.max) > 0
+  const tooCold = shown.min !== undefined && compareQuantities(ambient, shown.min) < 0
+  const tooWarm = shown.max !== undefined && compareQuantities(ambient, shown.max) > 0
   return tooCold || tooWarm
     ? { holds: 'no', reasons: [oilReason('oil/ambient-outside', { ambient, ...shown })] }
     : { holds: 'yes', reasons: [oilReason('oil/ambient-inside', { ambient, ...shown })] }
@@ -63,7 +68,7 @@ function span(band: { value: string; minus: string; plus: string }): { min?: str
 function addFigures(first: string, second: string, sign: 1n | -1n): string {
   const decimals = Math.max(...[first, second].map((figure) => (figure.split('.')[1] ?? '').length))
   const scale = 10n ** BigInt(decimals)
-  const [left, right] = [first, second].map((value) => exactAmount({ value, unit: 'K' }, 'K'))
+  const [left, right] = [first, second].map((value) => exactOf(value))
   if (left === undefined || right === undefined) return first
   const sum = (left.n * scale) / left.d + sign * ((right.n * scale) / right.d)
   const digits = String(sum < 0n ? -sum : sum).padStart(decimals + 1, '0')

@@ -1,8 +1,7 @@
 import { type Reason, requireObject } from '../base/index.js'
-import { convert, type Quantity, type TemperatureUnit } from '../quantity/index.js'
+import { compareQuantities, convert, type Quantity, type TemperatureUnit } from '../quantity/index.js'
 import type { OfferedOil } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
-import { compareAmounts } from './exactAmount.js'
 import { requireQuantity } from './requireQuantity.js'
 import { viscosityLine, viscosityOnLine } from './viscosityLine.js'
 
@@ -63,11 +62,11 @@ export function viscosityAt(
   for (const viscosity of [kv40, kv100]) {
     if (viscosity.value < THINNEST.value || viscosity.value > THICKEST.value) return outside({ viscosity })
   }
-  if (compareAmounts(temperature, COLDEST) < 0 || compareAmounts(temperature, HOTTEST) > 0) {
+  if (compareQuantities(temperature, COLDEST) < 0 || compareQuantities(temperature, HOTTEST) > 0) {
     const range = { min: COLDEST, max: HOTTEST }
     return cannotTell(oilReason('oil/temperature-outside-range', { temperature, ...range }))
   }
-  if (pourPoint !== undefined && compareAmounts(temperature, pourPoint) < 0) {
+  if (pourPoint !== undefined && compareQuantities(temperature, pourPoint) < 0) {
     return cannotTell(oilReason('oil/below-pour-point', { temperature, pourPoint }))
   }
   const line = viscosityLine(

@@ -1,12 +1,12 @@
 import { requireObject, shown } from '../base/index.js'
-import { compareExact, type Exact, exactOfDouble } from './exact.js'
+import { compareExact, type Exact, exactOf } from './exact.js'
 import { figureOf } from './figureOf.js'
-import type { PrintedQuantity, Quantity, Unit } from './unit.js'
+import type { PrintedQuantity, Quantity } from './unit.js'
 import { exactlyIn } from './unitPair.js'
 
 /**
  * Which of two quantities is larger, exactly, in whatever units each is stated: for limits, where a rounding in the
- * last digit would decide. A number means its exact binary value, a figure its decimal value.
+ * last digit would decide. A number means its shortest decimal, a figure its decimal value: 0.1 is a tenth either way.
  *
  * @param first - a quantity with a finite number, or a printed one
  * @param second - another of the same measure
@@ -30,18 +30,15 @@ export function compareQuantities(
   requireObject('first', first)
   requireObject('second', second)
   return compareExact(
-    exactlyIn(exactValueOf(first, 'first.value'), first.unit, second.unit),
-    exactValueOf(second, 'second.value'),
+    exactlyIn(requireExact('first.value', first.value), first.unit, second.unit),
+    requireExact('second.value', second.value),
   )
 }
 
-function exactValueOf(
-  { value }: { readonly value: number | string; readonly unit: Unit },
-  name: string,
-): Exact {
+function requireExact(name: string, value: unknown): Exact {
   if (typeof value === 'string') return figureOf(value, name)
   if (typeof value !== 'number')
     throw new TypeError(`${name} must be a number or a figure, got ${shown(value)}`)
   if (!Number.isFinite(value)) throw new RangeError(`${name} must be finite, got ${value}`)
-  return exactOfDouble(value)
+  return exactOf(value)
 }

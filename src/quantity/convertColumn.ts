@@ -16,7 +16,7 @@ const SMALL_SHARE = 2 ** -49
  *
  * Each value to = from × ratio (temperatures: × ratio + offset), rounded once.
  *
- * @param values - finite numbers in the unit `from`; not changed
+ * @param values - finite numbers in the unit `from`, each taken at its exact binary value; not changed
  * @param from - a unit id
  * @param to - a unit of the same measure
  * @returns a new column; every value equal to what `convert` gives

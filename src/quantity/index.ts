@@ -1,10 +1,11 @@
 // What other rooms may use of this one.
-export { amountIn } from './amountIn.js'
+
 export { asDifference } from './asDifference.js'
 export type { FigureSlip, QuantityCodes } from './codes.js'
 export { compareFigures } from './compareFigures.js'
 export { compareQuantities } from './compareQuantities.js'
 export { convert } from './convert.js'
+export { convertAmount } from './convertAmount.js'
 export { convertColumn } from './convertColumn.js'
 export { type ConvertedFigure, convertFigure } from './convertFigure.js'
 export {
@@ -29,7 +30,7 @@ export { nearestDouble } from './nearestDouble.js'
 export { parseQuantity, type ReadingOptions } from './parseQuantity.js'
 export type { PrintedBand } from './printed.js'
 export { type PrintedAgreement, printedFiguresAgree } from './printedFiguresAgree.js'
-export { type Band, type ClosedBand, figureOfBand, readBand, sideOfBand } from './readBand.js'
+export { type Band, type ClosedBand, figureOfBand, readBand, sideOfBand, statedEnds } from './readBand.js'
 export { requireBand } from './requireBand.js'
 export { secondUnit } from './secondUnit.js'
 export {

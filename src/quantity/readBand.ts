@@ -70,6 +70,16 @@ export function sideOfBand(
   return high !== undefined && compareExact(value, high) > 0 ? 1 : 0
 }
 
+/**
+ * The lowest and the highest amount that a printed value names: its limits, else the nominal. A tolerance says how far
+ * the work may stray, and names no amount.
+ */
+export function statedEnds(band: Band): { readonly low: Exact; readonly high: Exact } {
+  if (band.basis === 'limits') return { low: band.low, high: band.high }
+  const only = figureOfBand(band)
+  return { low: only, high: only }
+}
+
 /** The one figure to compare a printed value by: its aim, or the only limit that it states. */
 export function figureOfBand({ aim, low, high }: Band): Exact {
   return (aim ?? low ?? high) as Exact

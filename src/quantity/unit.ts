@@ -42,7 +42,7 @@ export type TemperatureUnit = UnitOf<'temperature'>
 export type MassUnit = UnitOf<'mass'>
 export type DurationUnit = UnitOf<'duration'>
 
-/** A computed or measured quantity. The number means its exact binary value. */
+/** A computed or measured quantity. Where it is compared or summed, the number means its shortest decimal. */
 export interface Quantity<U extends Unit = Unit> {
   readonly value: number
   readonly unit: U

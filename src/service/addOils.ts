@@ -1,4 +1,4 @@
-import { addVolumes } from './addVolumes.js'
+import { addExactly } from './addExactly.js'
 import type { KitOil } from './kitContents.js'
 
 /** Adds up volumes by the oil's name, in the order of first mention. */
@@ -6,6 +6,6 @@ export function addOils(oils: readonly KitOil[]): readonly KitOil[] {
   const names = [...new Set(oils.map(({ oil }) => oil))]
   return names.map((oil) => ({
     oil,
-    volume: addVolumes(oils.filter((one) => one.oil === oil).map(({ volume }) => volume)),
+    volume: addExactly(oils.filter((one) => one.oil === oil).map(({ volume }) => volume)),
   }))
 }

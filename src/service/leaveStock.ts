@@ -1,7 +1,20 @@
 import { requireShape } from '../base/index.js'
-import { amountIn } from '../quantity/index.js'
+import {
+  compareExact,
+  type Exact,
+  exactIn,
+  minus,
+  nearestQuantity,
+  over,
+  plus,
+  roundExact,
+  times,
+} from '../quantity/index.js'
 import { type Id, type OilContainer, requireDocument, type Stock, type StockSeal } from '../spec/index.js'
 import type { PlannedSeal, VisitPlan } from './visitPlan.js'
+
+/** A millionth of a millilitre, or of a container. */
+const HAIR: Exact = { n: 1n, d: 1_000_000n }
 
 /**
  * Finds what a planned visit leaves on the shelf, for planning the next one: opened containers with their rest, full
@@ -30,7 +43,7 @@ export function leaveStock(stock: Stock, plan: VisitPlan): Stock {
   const containers: Record<Id, OilContainer> = { ...stock.containers }
   for (const { container: id, volume, opened } of plan.oil.flatMap(({ take }) => take)) {
     const container = Object.hasOwn(containers, id) ? containers[id] : undefined
-    if (container !== undefined) containers[id] = pourFrom(container, amountIn(volume, 'mL').value, opened)
+    if (container !== undefined) containers[id] = pourFrom(container, exactIn(volume, 'mL'), opened)
   }
   const seals: Record<Id, StockSeal> = { ...stock.seals }
   const opened = new Set<Id>()
@@ -49,15 +62,15 @@ function listTaken({ stock, take, count }: PlannedSeal): NonNullable<PlannedSeal
   return take ?? (stock === undefined ? [] : [{ id: stock.id, count }])
 }
 
-function pourFrom({ opened: before, ...rest }: OilContainer, taken: number, opened: boolean): OilContainer {
-  const open = before === undefined ? 0 : amountIn(before, 'mL').value
-  const size = amountIn(rest.size, 'mL').value
-  // A hair less than whole containers is rounding, not another container.
-  const full = opened ? 0 : Math.ceil(taken / size - 1e-9)
-  const left = open + full * size - taken
+function pourFrom({ opened: before, ...rest }: OilContainer, taken: Exact, opened: boolean): OilContainer {
+  const open = exactIn(before ?? { value: 0, unit: 'mL' }, 'mL')
+  const size = exactIn(rest.size, 'mL')
+  // The plan's volumes were rounded: a hair less than whole containers is not another container.
+  const full = opened || size.n === 0n ? 0n : roundExact(minus(over(taken, size), HAIR), 'up')
+  const left = minus(plus(open, times(size, { n: full, d: 1n })), taken)
   return {
     ...rest,
-    count: rest.count - full,
-    ...(left > 1e-6 ? { opened: { value: left, unit: 'mL' } } : {}),
+    count: rest.count - Number(full),
+    ...(compareExact(left, HAIR) > 0 ? { opened: nearestQuantity(left, 'mL', 'mL') } : {}),
   }
 }

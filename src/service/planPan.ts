@@ -1,7 +1,6 @@
 import type { Finding } from '../base/index.js'
-import { checkPan } from '../fill/index.js'
+import { addVolumes, checkPan } from '../fill/index.js'
 import type { Id, SpecSheet, Toolbox } from '../spec/index.js'
-import { addVolumes } from './addVolumes.js'
 import { serviceFinding, serviceReason } from './codes.js'
 import { namePart } from './names.js'
 import type { RefillAmount } from './refills.js'

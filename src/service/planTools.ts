@@ -1,10 +1,16 @@
 import type { JsonPointer } from '../base/index.js'
-import { amountIn, figureToNumber, type MassUnit, type Quantity } from '../quantity/index.js'
+import {
+  compareQuantities,
+  figureOfBand,
+  type MassUnit,
+  nearestQuantity,
+  type Quantity,
+  readBand,
+} from '../quantity/index.js'
 import type { Drive, Id, ProcedureDocument, SpecSheet, SpecValue, Stands, Toolbox } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { findDrive, findSocket } from './drives.js'
-import { addExactly } from './exactNumbers.js'
 import { namePart } from './names.js'
 import type { PartName, PlannedTool } from './visitPlan.js'
 
@@ -128,7 +134,7 @@ function judgeStands(
     return {
       tool: { ...about, verdict: 'cannot tell', reasons: [serviceReason('service/mass-not-stated', {})] },
     }
-  const holds = amountIn(rating, mass.unit).value >= mass.value
+  const holds = compareQuantities(rating, mass) >= 0
   const code = holds ? 'service/stands-hold' : 'service/stands-too-weak'
   return {
     tool: {
@@ -144,8 +150,8 @@ function readMass(figures: CollectedFigures): Quantity<MassUnit> | undefined {
   const resolved = figures.at('/machine/mass')?.resolved
   if (resolved?.kind !== 'stated') return undefined
   const value = resolved.value as Exclude<SpecValue<MassUnit>, { kind: 'not stated' }>
-  const digits = value.kind === 'limits' ? value.max : value.kind === 'nominal' ? value.value : undefined
-  if (digits !== undefined) return { value: figureToNumber(digits), unit: value.unit }
-  if (value.kind !== 'nominal with tolerance') return undefined
-  return { value: addExactly([figureToNumber(value.value), figureToNumber(value.plus)]), unit: value.unit }
+  if (value.kind === 'limits' && value.max === undefined) return undefined
+  const { unit } = value
+  const band = readBand(value, unit)
+  return nearestQuantity(band.high ?? figureOfBand(band), unit, unit)
 }

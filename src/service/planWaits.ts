@@ -1,7 +1,14 @@
 import type { JsonPointer, Reason } from '../base/index.js'
 import { pourTime } from '../fill/index.js'
 import { viscosityAt } from '../oil/index.js'
-import { convert, figureToNumber, type Quantity, type TemperatureUnit, type Unit } from '../quantity/index.js'
+import {
+  compareQuantities,
+  convertAmount,
+  figureToNumber,
+  type Quantity,
+  type TemperatureUnit,
+  type Unit,
+} from '../quantity/index.js'
 import type {
   FunnelAndHose,
   Id,
@@ -178,7 +185,7 @@ function waitForCure({ sheet, figures }: WaitRequest, part: PartName, step: Step
   return {
     kind: 'cure',
     part,
-    seconds: Math.ceil(convert(time, 's').value),
+    seconds: Math.ceil(convertAmount(time, 's').value),
     reasons: [serviceReason('service/cure-stated', { product, time })],
   }
 }
@@ -189,13 +196,13 @@ function waitToSettle({ figures }: WaitRequest, part: PartName, step: Step): Pla
     const time = resolved?.kind === 'stated' ? upperEnd(resolved.value as SpecValue<'min' | 'h'>) : undefined
     return time === undefined ? [] : [time]
   })
-  const [longest] = times.sort((first, second) => convert(second, 's').value - convert(first, 's').value)
+  const [longest] = times.sort((first, second) => compareQuantities(second, first))
   if (longest === undefined)
     return { kind: 'settle', part, reasons: [serviceReason('service/settle-not-stated', { part })] }
   return {
     kind: 'settle',
     part,
-    seconds: Math.ceil(convert(longest, 's').value),
+    seconds: Math.ceil(convertAmount(longest, 's').value),
     reasons: [serviceReason('service/settle-stated', { minutes: longest })],
   }
 }

@@ -1,6 +1,18 @@
-import { amountIn, figureToNumber, type Quantity, type VolumeUnit } from '../quantity/index.js'
+import {
+  type Exact,
+  exactlyIn,
+  exactOf,
+  minus,
+  nearestQuantity,
+  over,
+  plus,
+  type Quantity,
+  readBand,
+  statedEnds,
+  times,
+  type VolumeUnit,
+} from '../quantity/index.js'
 import type { Leaf, OilAdditive, Resolved, SpecValue } from '../spec/index.js'
-import { addExactly, divideExactly, multiplyExactly } from './exactNumbers.js'
 
 /** What one instance takes, and all that are worked on. */
 export interface RefillAmount {
@@ -17,18 +29,17 @@ export function readRefill(
   per: 'instance' | 'all instances' | undefined,
   instances: { readonly worked: number; readonly all: number },
 ): RefillAmount | undefined {
-  if (resolved?.kind !== 'stated') return undefined
-  const value = resolved.value as Exclude<SpecValue<VolumeUnit>, { kind: 'not stated' }>
-  const figure = value.kind === 'limits' ? (value.max ?? value.min) : value.value
-  if (figure === undefined) return undefined
-  const { unit } = value
-  const stated = { value: figureToNumber(figure), unit }
-  if (per !== 'all instances')
-    return { each: stated, all: { value: multiplyExactly(stated.value, instances.worked), unit } }
-  // The figure stands for all that the gearcase has, also where a visit works on some of them.
-  const each = { value: divideExactly(stated.value, instances.all), unit }
-  const all = { value: divideExactly(multiplyExactly(stated.value, instances.worked), instances.all), unit }
-  return { each, all }
+  const stated =
+    resolved?.kind === 'stated' ? highestStated(resolved.value as SpecValue<VolumeUnit>) : undefined
+  if (stated === undefined) return undefined
+  const worked = times(stated.amount, exactOf(instances.worked))
+  // Where the figure is for all that the gearcase has, it is shared out, also where a visit works on some of them.
+  const share = exactOf(per === 'all instances' ? instances.all : 1)
+  const { unit } = stated
+  return {
+    each: nearestQuantity(over(stated.amount, share), unit, unit),
+    all: nearestQuantity(over(worked, share), unit, unit),
+  }
 }
 
 /** A refill split into oil and additive. */
@@ -50,23 +61,26 @@ export function splitRefill(
   additive: OilAdditive | undefined,
   instances: number,
 ): SplitRefill {
-  const stated = additive === undefined ? undefined : readVolume(additive)
+  const stated = additive === undefined ? undefined : highestStated(additive.volume)
   if (additive === undefined || stated === undefined) return { oil: refill, all: refill }
   const { unit } = refill.each
-  const each = amountIn(stated, unit)
-  const times = (amount: Quantity<VolumeUnit>): RefillAmount => ({
-    each: amount,
-    all: { value: multiplyExactly(amount.value, instances), unit: amount.unit },
+  const amounts = (each: Exact, from: VolumeUnit, to: VolumeUnit): RefillAmount => ({
+    each: nearestQuantity(each, from, to),
+    all: nearestQuantity(times(each, exactOf(instances)), from, to),
   })
-  const sum = (sign: 1 | -1): RefillAmount =>
-    times({ value: Math.max(0, addExactly([refill.each.value, sign * each.value])), unit })
-  return additive.includedInRefill
-    ? { oil: sum(-1), additive: times(stated), all: refill }
-    : { oil: refill, additive: times(stated), all: sum(1) }
+  const alone = amounts(stated.amount, stated.unit, stated.unit)
+  const figure = exactOf(refill.each.value)
+  const part = exactlyIn(stated.amount, stated.unit, unit)
+  if (!additive.includedInRefill)
+    return { oil: refill, additive: alone, all: amounts(plus(figure, part), unit, unit) }
+  const rest = minus(figure, part)
+  return { oil: amounts(rest.n < 0n ? exactOf(0) : rest, unit, unit), additive: alone, all: refill }
 }
 
-function readVolume({ volume }: OilAdditive): Quantity<VolumeUnit> | undefined {
-  if (volume.kind === 'not stated') return undefined
-  const figure = volume.kind === 'limits' ? (volume.max ?? volume.min) : volume.value
-  return figure === undefined ? undefined : { value: figureToNumber(figure), unit: volume.unit }
+function highestStated(
+  value: SpecValue<VolumeUnit>,
+): { readonly amount: Exact; readonly unit: VolumeUnit } | undefined {
+  if (value.kind === 'not stated') return undefined
+  if (value.kind === 'limits' && value.min === undefined && value.max === undefined) return undefined
+  return { amount: statedEnds(readBand(value, value.unit)).high, unit: value.unit }
 }

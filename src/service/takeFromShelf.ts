@@ -1,7 +1,18 @@
 import type { ContainerChoice } from '../fill/index.js'
-import { amountIn } from '../quantity/index.js'
+import {
+  type Exact,
+  exactIn,
+  exactOf,
+  lowerExact,
+  minus,
+  nearestQuantity,
+  plus,
+  times,
+} from '../quantity/index.js'
 import type { Id, OilContainer } from '../spec/index.js'
 import type { PlannedOil } from './visitPlan.js'
+
+const NOTHING: Exact = { n: 0n, d: 1n }
 
 /** Oil containers by id, as they stand at one moment of the visit. */
 export type Shelf = Readonly<Record<Id, OilContainer>>
@@ -11,40 +22,30 @@ export function takeFromShelf(
   shelf: Shelf,
   chosen: ContainerChoice,
 ): { readonly shelf: Shelf; readonly take: PlannedOil['take'] } {
-  let left = amountIn(chosen.needed, 'mL').value
+  let left = exactIn(chosen.needed, 'mL')
   const next: Record<Id, OilContainer> = { ...shelf }
   const take: PlannedOil['take'][number][] = []
   for (const { id, opened, full } of chosen.use) {
     const container = next[id]
     if (container === undefined) continue
     const { opened: before, ...rest } = container
-    const open = before === undefined ? 0 : amountIn(before, 'mL').value
-    const fromOpened = opened === undefined ? 0 : Math.min(amountIn(opened, 'mL').value, left)
-    if (fromOpened > 0) {
-      take.push({
-        container: id,
-        name: container.name,
-        volume: { value: fromOpened, unit: 'mL' },
-        opened: true,
-      })
-      left -= fromOpened
+    const pour = (available: Exact, opened: boolean): Exact => {
+      const taken = lowerExact(available, left)
+      if (taken.n > 0n) {
+        take.push({ container: id, name: container.name, volume: nearestQuantity(taken, 'mL', 'mL'), opened })
+        left = minus(left, taken)
+      }
+      return minus(available, taken)
     }
-    const size = amountIn(container.size, 'mL').value
-    const fromFull = Math.min(full * size, left)
-    if (fromFull > 0) {
-      take.push({
-        container: id,
-        name: container.name,
-        volume: { value: fromFull, unit: 'mL' },
-        opened: false,
-      })
-      left -= fromFull
-    }
-    const remains = open - fromOpened + (full * size - fromFull)
+    const open = before === undefined ? NOTHING : exactIn(before, 'mL')
+    const fromOpened = opened === undefined ? NOTHING : exactIn(opened, 'mL')
+    const keptOpen = plus(minus(open, fromOpened), pour(fromOpened, true))
+    const keptFull = pour(times(exactIn(container.size, 'mL'), exactOf(full)), false)
+    const remains = plus(keptOpen, keptFull)
     next[id] = {
       ...rest,
       count: container.count - full,
-      ...(remains > 0 ? { opened: { value: remains, unit: 'mL' } } : {}),
+      ...(remains.n > 0n ? { opened: nearestQuantity(remains, 'mL', 'mL') } : {}),
     }
   }
   return { shelf: next, take }

@@ -650,7 +650,7 @@ describe('bad input', () => {
     )
   })
 
-  test.each(['', '250 h', '1e3', '-5', ' 250', '0x10', 'NaN', '9999999999'])(
+  test.each(['', '250 h', '1e3', '-5', ' 250', '0x10', 'NaN', '9999999999', '0100'])(
     'the figure %j is refused',
     (hours) => {
       expect(ask({ intervals: { ...every250, countFrom: 'completion', repeat: stated({ hours }) } })).toThrow(

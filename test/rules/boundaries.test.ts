@@ -83,6 +83,19 @@ describe('limits belong to their band', () => {
     expect(codes(patch)).toEqual(expected)
   })
 
+  it('a refill of 1001 mL is no more than a dry fill of 1.001 L, in whichever unit each is printed', () => {
+    const nominal = (value: string, unit: string) => ({ kind: 'nominal', value, unit })
+    const found = (refill: object, dryFill: object) =>
+      codes([
+        set(`${REAR}/oilSpace/fill/drainAndRefill`, refill),
+        add(`${REAR}/oilSpace/fill/dryFill`, dryFill),
+        { op: 'remove', path: '/sheet.json/overrides' },
+      ]).filter((code) => code === 'fill/refill-larger-than-dry-fill')
+    expect(found(nominal('1001', 'mL'), nominal('1.001', 'L'))).toEqual([])
+    expect(found(nominal('1.001', 'L'), nominal('1001', 'cm3'))).toEqual([])
+    expect(found(nominal('1001.1', 'mL'), nominal('1.001', 'L'))).toHaveLength(1)
+  })
+
   it.each([
     ['one below', '449', []],
     ['equal', '450', ['spec/tolerance-too-large']],

@@ -25,3 +25,32 @@ describe('the additive of a limited-slip differential', () => {
     expect(additives(unstated)).toEqual([[], []])
   })
 })
+
+describe('a kit of two gearcases with the same oil', () => {
+  const kitOf = (value: number, unit: 'L' | 'qt_us') => {
+    const part = { path: '/gearcases/front', gearcase: 'front differential' }
+    const oil = {
+      ...{ part, figure: '', refill: '', instances: 1, choice: '80W-90 GL-5', take: [], reasons: [] },
+      needed: { value, unit },
+    }
+    const plan = {
+      machine: { log: 'one', name: 'One' },
+      oil: [oil, oil],
+      seals: [],
+      tightenings: [],
+      tools: [],
+    }
+    return kitContents(plan as unknown as Parameters<typeof kitContents>[0]).oil[0]?.volume
+  }
+
+  it('adds volumes as they are written, and rounds once', () => {
+    expect(kitOf(1.001, 'L')).toEqual({ value: 2002, unit: 'mL' })
+    expect(kitOf(1, 'qt_us')).toEqual({ value: 1892.705892, unit: 'mL' })
+  })
+
+  it('gives every volume of up to three decimals its millilitres', () => {
+    for (let count = 1; count < 20_000; count += 7)
+      if (kitOf(count / 1000, 'L')?.value !== 2 * count) throw new Error(`${count / 1000} L twice`)
+    expect(kitOf(19.999, 'L')).toEqual({ value: 39_998, unit: 'mL' })
+  })
+})

@@ -1,6 +1,7 @@
+import { compareExact } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 import { pairValues } from '../walk/pairValues.js'
-import { statedVolume } from '../walk/statedVolume.js'
+import { millilitres, statedVolume } from '../walk/statedVolume.js'
 
 /**
  * A gearcase that shares another's oil and is said to hold more of it than the owner's whole refill: the
@@ -18,9 +19,14 @@ export const portionLargerThanRefill = defineRule({
         ({ path, one, other }) => {
           const portion = statedVolume(one)
           const refill = statedVolume(other)
-          if (portion === undefined || refill === undefined || portion.least.value <= refill.most.value)
+          if (portion === undefined || refill === undefined || compareExact(portion.low, refill.high) <= 0)
             return []
-          return [{ path, params: { gearcase: name, portion: portion.least, refill: refill.most } }]
+          return [
+            {
+              path,
+              params: { gearcase: name, portion: millilitres(portion.low), refill: millilitres(refill.high) },
+            },
+          ]
         },
       )
     }),

@@ -1,6 +1,7 @@
+import { compareExact } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 import { pairValues } from '../walk/pairValues.js'
-import { statedVolume } from '../walk/statedVolume.js'
+import { millilitres, statedVolume } from '../walk/statedVolume.js'
 
 /**
  * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures changed
@@ -17,9 +18,14 @@ export const refillLargerThanDryFill = defineRule({
         ({ path, one, other }) => {
           const refill = statedVolume(one)
           const dryFill = statedVolume(other)
-          if (refill === undefined || dryFill === undefined || refill.least.value <= dryFill.most.value)
+          if (refill === undefined || dryFill === undefined || compareExact(refill.low, dryFill.high) <= 0)
             return []
-          return [{ path, params: { gearcase: name, refill: refill.least, dryFill: dryFill.most } }]
+          return [
+            {
+              path,
+              params: { gearcase: name, refill: millilitres(refill.low), dryFill: millilitres(dryFill.high) },
+            },
+          ]
         },
       )
     }),

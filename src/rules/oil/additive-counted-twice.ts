@@ -1,6 +1,7 @@
+import { compareExact, plus } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 import { sheetOils } from '../walk/sheetOils.js'
-import { statedVolume } from '../walk/statedVolume.js'
+import { millilitres, statedVolume } from '../walk/statedVolume.js'
 
 /**
  * An additive said to come on top of the refill, where refill and additive together are more than the dry
@@ -18,15 +19,16 @@ export const additiveCountedTwice = defineRule({
         const refill = statedVolume(oilSpace.fill.drainAndRefill)
         const dryFill = statedVolume(oilSpace.fill.dryFill)
         if (volume === undefined || refill === undefined || dryFill === undefined) return []
-        const tooMuch = refill.least.value + volume.least.value > dryFill.most.value
-        if (!tooMuch || volume.least.value >= refill.most.value || refill.least.value > dryFill.most.value)
-          return []
+        const tooMuch = compareExact(plus(refill.low, volume.low), dryFill.high) > 0
+        const otherMistake =
+          compareExact(volume.low, refill.high) >= 0 || compareExact(refill.low, dryFill.high) > 0
+        if (!tooMuch || otherMistake) return []
         const at = `${path}/choices/${place}/additive/includedInRefill`
         const params = {
           additive: additive.name,
-          volume: volume.least,
-          refill: refill.least,
-          dryFill: dryFill.most,
+          volume: millilitres(volume.low),
+          refill: millilitres(refill.low),
+          dryFill: millilitres(dryFill.high),
         }
         return [{ path: at, params, cures: [{ op: 'replace' as const, path: at, value: true }] }]
       }),

@@ -1,6 +1,7 @@
+import { compareExact } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 import { sheetOils } from '../walk/sheetOils.js'
-import { statedVolume } from '../walk/statedVolume.js'
+import { millilitres, statedVolume } from '../walk/statedVolume.js'
 
 /**
  * An additive that fills the gearcase by itself: as much of it as the whole refill, or more. A wrong unit,
@@ -16,8 +17,12 @@ export const additiveExceedsRefill = defineRule({
         const volume = statedVolume(additive?.volume)
         const refill = statedVolume(oilSpace.fill.drainAndRefill)
         if (additive === undefined || volume === undefined || refill === undefined) return []
-        if (volume.least.value < refill.most.value) return []
-        const params = { additive: additive.name, volume: volume.least, refill: refill.most }
+        if (compareExact(volume.low, refill.high) < 0) return []
+        const params = {
+          additive: additive.name,
+          volume: millilitres(volume.low),
+          refill: millilitres(refill.high),
+        }
         return [{ path: `${path}/choices/${place}/additive/volume`, params }]
       }),
     ),

@@ -1,4 +1,4 @@
-import { convert } from '../../quantity/index.js'
+import { exactIn, readBand, sideOfBand } from '../../quantity/index.js'
 import { findLeaves } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
@@ -16,8 +16,8 @@ export const intervalDistancesDiffer = defineRule({
       if (leaf.kind !== 'interval' || leaf.distance === undefined) return []
       const { value, unit, printed = [] } = leaf.distance
       return printed.flatMap((second, place) => {
-        const other = convert({ value: Number(second.value), unit: second.unit }, unit).value
-        if (Math.abs(other - Number(value)) * 10 <= Number(value)) return []
+        const tenth = readBand({ kind: 'nominal', value, unit }, unit, 10)
+        if (sideOfBand(exactIn(second, unit), tenth) === 0) return []
         const params = { first: { value, unit }, second: { value: second.value, unit: second.unit } }
         return [{ path: `${path}/distance/printed/${place}`, params }]
       })

@@ -1,4 +1,4 @@
-import { amountIn } from '../../quantity/index.js'
+import { compareExact, type Exact, exactIn, exactOf, times } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -15,8 +15,10 @@ export const scalesDisagree = defineRule({
       const [first, ...others] = scales
       if (first === undefined) return []
       return others.flatMap((other, place) => {
-        const highest = amountIn({ value: other.highest, unit: other.unit }, first.unit).value
-        if (highest <= first.highest * 1.25 && first.highest <= highest * 1.25) return []
+        const one = exactOf(first.highest)
+        const two = exactIn({ value: other.highest, unit: other.unit }, first.unit)
+        const agrees = (low: Exact, high: Exact) => compareExact(high, times(low, exactOf('1.25'))) <= 0
+        if (agrees(one, two) && agrees(two, one)) return []
         const params = {
           wrench: name,
           first: { value: first.highest, unit: first.unit },
