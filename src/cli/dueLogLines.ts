@@ -5,7 +5,7 @@ import type { DateText } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
 import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
-import { parseMachineLogText } from '../schema/index.js'
+import { parseDocumentText } from '../schema/index.js'
 import { type ListedDue, listDue } from '../service/index.js'
 import type { MachineLog, SpecSheet } from '../spec/index.js'
 import { LONGEST_LINE, readLines, type TextLine } from './readLines.js'
@@ -65,7 +65,7 @@ function judgeLine({ line, text, length }: TextLine, options: DueLogLinesOptions
   const { sheets, today, chooseOptions, machine } = options
   const name = `line ${line}`
   if (text === undefined) return { line, findings: say([tooLong(name, length)]) }
-  const read = parseMachineLogText(text, { name })
+  const read = parseDocumentText('machine-log', text, { name })
   if (!read.ok) return { line, findings: say(read.findings) }
   const log = read.value
   if (machine !== undefined && log.id !== machine) return undefined

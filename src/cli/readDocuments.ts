@@ -1,8 +1,9 @@
 import { join } from 'node:path'
-import type { Finding } from '../base/index.js'
+import type { Finding, Result } from '../base/index.js'
 import type { DocumentSet, Named } from '../rules/index.js'
 import { parseDocument, parseDocumentText } from '../schema/index.js'
 import type {
+  AnyDocument,
   MachineLog,
   ProcedureDocument,
   ServiceRecord,
@@ -89,7 +90,7 @@ async function readSet(name: string, files: readonly string[], io: CliIo): Promi
     texts.set(file, text)
     const read = /\.ya?ml$/i.test(file)
       ? readYamlDocument(text, file)
-      : parseDocumentText(text, { name: file })
+      : parseDocumentText('any', text, { name: file })
     findings.push(...read.findings)
     if (!read.ok) continue
     const document = read.value
@@ -117,10 +118,10 @@ async function readSet(name: string, files: readonly string[], io: CliIo): Promi
   return { name, set: { sheets, logs, toolboxes, stocks, procedures, records }, findings, texts }
 }
 
-function readYamlDocument(text: string, file: string): ReturnType<typeof parseDocument> {
+function readYamlDocument(text: string, file: string): Result<AnyDocument> {
   const yaml = readYaml(text, file)
   if (!yaml.ok) return yaml
-  const parsed = parseDocument(yaml.value, { name: file })
+  const parsed = parseDocument('any', yaml.value, { name: file })
   const findings = [...yaml.findings, ...parsed.findings]
   const failed = findings.some(({ severity }) => severity === 'error')
   return parsed.ok && !failed ? { ...parsed, findings } : { ok: false, findings }

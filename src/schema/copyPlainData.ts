@@ -15,7 +15,7 @@ import { FORBIDDEN_KEYS } from './shapes/textShapes.js'
 /** Foreign data as plain JSON, and what could not be taken over. */
 export interface PlainCopy {
   readonly value: unknown
-  readonly findings: readonly Finding[]
+  readonly findings: readonly Finding<SpecCodes>[]
   /** Places where null stands instead of something that was refused. */
   readonly refused: ReadonlySet<JsonPointer>
 }
@@ -25,7 +25,7 @@ export interface PlainCopy {
  * cycles and no keys that shadow built-ins. Nothing foreign is called: a getter is seen, never run.
  */
 export function copyPlainData(input: unknown, document: DocumentReference): PlainCopy {
-  const findings: Finding[] = []
+  const findings: Finding<SpecCodes>[] = []
   const refused = new Set<JsonPointer>()
   const above = new Set<object>()
   // Where the copying is: one list for all levels, since millions of values have a place and few need its pointer.

@@ -8,13 +8,14 @@ import {
   readPointer,
   suggestName,
 } from '../base/index.js'
+import type { SpecCodes } from '../spec/index.js'
 import { type Issue, listAllowed, nameMistake } from './nameMistake.js'
 import { reportMistake } from './reportMistake.js'
 
 /** A document read against its shape. */
 export interface ShapeReading {
   readonly value: unknown
-  readonly findings: readonly Finding[]
+  readonly findings: readonly Finding<SpecCodes>[]
 }
 
 /**
@@ -140,7 +141,7 @@ function reportUnknownKey(
   key: string,
   misspelled: Set<JsonPointer>,
   document: DocumentReference,
-): Finding {
+): Finding<SpecCodes> {
   const tokens = tokensOf(issue.path)
   const known = issue.message.split(' ')
   const free = known.filter((name) => readPointer(data, joinPointer([...tokens, name])) === undefined)

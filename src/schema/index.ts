@@ -1,16 +1,12 @@
 // What other rooms may use of this one.
-export { parseDocument } from './parseDocument.js'
+export { type DocumentOf, parseDocument } from './parseDocument.js'
 export { parseDocumentText } from './parseDocumentText.js'
-export { parseMachineLog } from './parseMachineLog.js'
-export { parseMachineLogText } from './parseMachineLogText.js'
-export { parseProcedure } from './parseProcedure.js'
-export { parseProcedureText } from './parseProcedureText.js'
-export { parseServiceRecord } from './parseServiceRecord.js'
-export { parseServiceRecordText } from './parseServiceRecordText.js'
-export { parseSpecSheet } from './parseSpecSheet.js'
-export { parseSpecSheetText } from './parseSpecSheetText.js'
-export { parseStock } from './parseStock.js'
-export { parseStockText } from './parseStockText.js'
-export { parseToolbox } from './parseToolbox.js'
-export { parseToolboxText } from './parseToolboxText.js'
+export {
+  parseMachineLog,
+  parseProcedure,
+  parseServiceRecord,
+  parseSpecSheet,
+  parseStock,
+  parseToolbox,
+} from './parseKinds.js'
 export { toJsonSchema } from './toJsonSchema.js'

@@ -8,7 +8,7 @@ import {
   readPointer,
   suggestName,
 } from '../base/index.js'
-import { READABLE_VERSIONS, type TypeName } from '../spec/index.js'
+import { READABLE_VERSIONS, type SpecCodes, type TypeName } from '../spec/index.js'
 import { reportMistake } from './reportMistake.js'
 import { FIGURE_PATTERN, ID_PATTERN, SIGNED_FIGURE_PATTERN } from './shapes/textShapes.js'
 
@@ -20,7 +20,7 @@ export function nameMistake(
   data: unknown,
   tokens: readonly (string | number)[],
   document: DocumentReference,
-): Finding {
+): Finding<SpecCodes> {
   const path = joinPointer(tokens)
   const found = readPointer(data, path)
   const key = String(tokens.at(-1) ?? '')
@@ -79,7 +79,7 @@ export function nameMistake(
       return reportBadText(issue.message, String(found))
   }
 
-  function reportWrongType(expected: TypeName): Finding {
+  function reportWrongType(expected: TypeName): Finding<SpecCodes> {
     return reportMistake(document, path, 'spec/wrong-type', {
       expected,
       found: nameType(found),
@@ -87,7 +87,7 @@ export function nameMistake(
     })
   }
 
-  function reportBadText(code: string, text: string): Finding {
+  function reportBadText(code: string, text: string): Finding<SpecCodes> {
     const shown = { found: cutText(text) }
     switch (code) {
       case 'spec/bad-figure':
@@ -109,7 +109,7 @@ export function nameMistake(
     }
   }
 
-  function reportBadFigure(text: string): Finding {
+  function reportBadFigure(text: string): Finding<SpecCodes> {
     const comma = /^-?[0-9]+,([0-9]+)$/.exec(text)
     if (comma === null) return reportMistake(document, path, 'spec/bad-figure', { found: cutText(text) })
     const didYouMean = text.replace(',', '.')

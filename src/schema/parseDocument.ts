@@ -1,25 +1,40 @@
 import type { Result } from '../base/index.js'
-import { type AnyDocument, DOCUMENT_NAMES, type ParseOptions } from '../spec/index.js'
+import type { DocumentName, Documents, ParseOptions, SpecCodes } from '../spec/index.js'
 import { readDocument } from './readDocument.js'
+import { chooseShapes } from './shapes/documentShapes.js'
+
+/** The document of a kind; of `any` kind it is one of the six, and its `kind` says which. */
+export type DocumentOf<Kind extends DocumentName | 'any'> = Documents[Kind extends DocumentName
+  ? Kind
+  : DocumentName]
 
 /**
- * Reads data from elsewhere as whichever of the six documents its `kind` says. Where the kind is known, use the
- * function of that kind, such as {@link parseSpecSheet}: it also says so when another kind was handed in.
+ * Reads data from elsewhere as a document of one kind, or of whichever kind it says. For JSON text use
+ * {@link parseDocumentText}, which also reports repeated keys. A function of one kind, such as {@link parseSpecSheet},
+ * makes a smaller bundle.
  *
- * Equation: `kind` picks the shape; the value is a fresh plain copy if nothing is wrong, else every mistake is a finding.
- * @param input Anything at all; it is neither changed nor called.
+ * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
+ * @param kind One of the six kinds, or `any`.
+ * @param data Anything at all; it is neither changed nor called.
  * @param options `name`: the caller's name for the document, repeated in its findings.
- * @returns The document, or all findings with code, severity, document and pointer.
- * @throws TypeError when `options` is no object or `options.name` no string.
+ * @returns The document, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
+ * listed in the page on documents.
+ * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string; RangeError when
+ * `kind` is none of these.
  *
  * Source: house rule: the published JSON Schemas say the same.
  * @example
  * ```ts
  * import { parseDocument } from 'drivetrain-service/v1/spec'
  * // Which kind did the writer mean?
- * console.log(parseDocument({ kind: 'spec sheet', version: '1.0' }).findings[0].params.didYouMean) // => 'spec-sheet'
+ * const [first] = parseDocument('any', { kind: 'spec sheet', version: '1.0' }).findings
+ * if (first?.code === 'spec/wrong-kind') console.log(first.params.didYouMean) // => 'spec-sheet'
  * ```
  */
-export function parseDocument(input: unknown, options: ParseOptions = {}): Result<AnyDocument> {
-  return readDocument(input, DOCUMENT_NAMES, options)
+export function parseDocument<const Kind extends DocumentName | 'any'>(
+  kind: Kind,
+  data: unknown,
+  options: ParseOptions = {},
+): Result<DocumentOf<Kind>, SpecCodes> {
+  return readDocument(data, chooseShapes(kind), options) as Result<DocumentOf<Kind>, SpecCodes>
 }

@@ -1,25 +1,88 @@
-import type { Result } from '../base/index.js'
-import { type AnyDocument, DOCUMENT_NAMES, type ParseOptions } from '../spec/index.js'
-import { readDocumentText } from './readDocumentText.js'
+import {
+  type DocumentReference,
+  type Finding,
+  joinPointer,
+  MAX_DEPTH,
+  MAX_TEXT_LENGTH,
+  type Result,
+  refuse,
+} from '../base/index.js'
+import type { AnyDocument, DocumentName, ParseOptions, SpecCodes } from '../spec/index.js'
+import type { DocumentOf } from './parseDocument.js'
+import { readDocument, readName } from './readDocument.js'
+import { reportMistake } from './reportMistake.js'
+import { scanJsonText } from './scanJsonText.js'
+import { chooseShapes } from './shapes/documentShapes.js'
 
 /**
- * Reads a JSON text as whichever of the six documents its `kind` says. For data already parsed use
+ * Reads a JSON text as a document of one kind, or of whichever kind it says. For data already parsed use
  * {@link parseDocument}.
  *
  * Equation: the text is scanned once for repeated keys and for where it breaks off, then read as data.
- * @param text A JSON text; a byte order mark before it is passed over.
+ * @param kind One of the six kinds, or `any`.
+ * @param text A JSON text; a byte order mark before it is skipped.
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The document, or all findings; also `spec/not-json` and `spec/duplicate-key`.
- * @throws TypeError when `text` is no string, `options` no object or `options.name` no string.
+ * @throws TypeError when `text` is no string, `options` is no object, has an unknown key or `options.name` is no string;
+ * RangeError when `kind` is none of these.
  *
  * Source: RFC 8259 (2017); repeated keys are refused by house rule, since a reader drops all but one in silence.
  * @example
  * ```ts
  * import { parseDocumentText } from 'drivetrain-service/v1/spec'
  * // Where does this text break off?
- * console.log(parseDocumentText('{"kind": "stock",}').findings[0].params.column) // => 18
+ * const [first] = parseDocumentText('stock', '{"kind": "stock",}').findings
+ * if (first?.code === 'spec/not-json') console.log(first.params.column) // => 18
  * ```
  */
-export function parseDocumentText(text: string, options: ParseOptions = {}): Result<AnyDocument> {
-  return readDocumentText(text, DOCUMENT_NAMES, options)
+export function parseDocumentText<const Kind extends DocumentName | 'any'>(
+  kind: Kind,
+  text: string,
+  options: ParseOptions = {},
+): Result<DocumentOf<Kind>, SpecCodes> {
+  const shapes = chooseShapes(kind)
+  if (typeof text !== 'string') throw refuse('text', text, 'a string')
+  const document: DocumentReference = { kind: 'text', ...readName(options) }
+  const json = text.startsWith('\uFEFF') ? text.slice(1) : text
+  const found = findTextMistakes(json, text.length, document)
+  if (found.stop) return { ok: false, findings: found.findings }
+  const read = readDocument(JSON.parse(json), shapes, options) as Result<DocumentOf<Kind>, SpecCodes>
+  if (found.findings.length === 0) return read
+  const known = read.findings[0]?.document ?? (read.ok ? referTo(read.value, document) : document)
+  const repeated = found.findings.map((finding) => ({ ...finding, document: known }))
+  return { ok: false, findings: [...repeated, ...read.findings] }
+}
+
+interface TextMistakes {
+  readonly findings: readonly Finding<SpecCodes>[]
+  /** Nothing can be read from this text. */
+  readonly stop: boolean
+}
+
+function findTextMistakes(json: string, length: number, document: DocumentReference): TextMistakes {
+  if (length > MAX_TEXT_LENGTH) {
+    const params = { found: '', length, limit: MAX_TEXT_LENGTH }
+    return { findings: [reportMistake(document, '', 'spec/too-long', params)], stop: true }
+  }
+  const { broken, repeated, tooDeep } = scanJsonText(json)
+  const findings: Finding<SpecCodes>[] = repeated.map(({ tokens, key }) =>
+    reportMistake(document, joinPointer(tokens), 'spec/duplicate-key', { key }),
+  )
+  if (broken !== undefined) {
+    const before = json.slice(0, broken.offset)
+    const found = String.fromCodePoint(json.codePointAt(broken.offset) ?? 0x20).trim()
+    const params = {
+      line: before.split('\n').length,
+      column: broken.offset - before.lastIndexOf('\n'),
+      needs: broken.needs,
+      found,
+    }
+    findings.push(reportMistake(document, '', 'spec/not-json', params))
+  } else if (tooDeep !== undefined)
+    findings.push(reportMistake(document, joinPointer(tooDeep.tokens), 'spec/too-deep', { limit: MAX_DEPTH }))
+  return { findings, stop: broken !== undefined || tooDeep !== undefined }
+}
+
+function referTo(value: AnyDocument, document: DocumentReference): DocumentReference {
+  return { ...document, kind: value.kind, id: value.id }
 }

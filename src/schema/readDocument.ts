@@ -1,66 +1,76 @@
+import type * as z from 'zod/mini'
 import {
   cutText,
   type DocumentReference,
   type Finding,
   type Result,
   readPointer,
+  refuse,
+  requireKnownKeys,
+  requireObject,
   suggestName,
 } from '../base/index.js'
 import {
-  type AnyDocument,
   DOCUMENT_NAMES,
   type DocumentName,
+  type Documents,
   type ParseOptions,
   READABLE_VERSIONS,
+  type SpecCodes,
 } from '../spec/index.js'
 import { copyPlainData } from './copyPlainData.js'
 import { findShapeMistakes } from './findShapeMistakes.js'
 import { reportMistake } from './reportMistake.js'
-import { readShapes } from './shapes/readShapes.js'
 import { ID_PATTERN } from './shapes/textShapes.js'
 
-/** Reads foreign data as one of the wanted kinds of document. */
-export function readDocument(
+/** The shapes that a document may have, by kind. */
+export type DocumentShapes = { readonly [Kind in DocumentName]?: () => z.ZodMiniType<Documents[Kind]> }
+
+/** Reads foreign data as a document of one of the kinds whose shapes are given. */
+export function readDocument<const Shapes extends DocumentShapes>(
   input: unknown,
-  wanted: readonly DocumentName[],
+  shapes: Shapes,
   options: ParseOptions,
-): Result<AnyDocument> {
+): Result<Documents[keyof Shapes & DocumentName], SpecCodes> {
   const name = readName(options)
+  const expected = DOCUMENT_NAMES.filter((kind) => shapes[kind] !== undefined)
   const plain = copyPlainData(input, { kind: 'text', ...name })
   const kind = readPointer(plain.value, '/kind')
-  const kindMeant = typeof kind === 'string' ? (suggestName(kind, wanted) ?? kind) : kind
-  const known = wanted.find((one) => one === kindMeant) ?? (wanted.length === 1 ? wanted[0] : undefined)
+  const kindMeant = typeof kind === 'string' ? (suggestName(kind, expected) ?? kind) : kind
+  const known = expected.find((one) => one === kindMeant) ?? (expected.length === 1 ? expected[0] : undefined)
   const id = readPointer(plain.value, '/id')
   const document: DocumentReference = {
     kind: known ?? 'text',
     ...(typeof id === 'string' && ID_PATTERN.test(id) ? { id } : {}),
     ...name,
   }
-  const findings: Finding[] = plain.findings.map((finding) => ({ ...finding, document }))
+  const findings: Finding<SpecCodes>[] = plain.findings.map((finding) => ({ ...finding, document }))
   const refused = new Set(plain.refused)
-  const fail = (): Result<AnyDocument> => ({ ok: false, findings })
+  const fail = (): { ok: false; findings: readonly Finding<SpecCodes>[] } => ({ ok: false, findings })
 
-  const head = checkHead(plain.value, wanted, refused, document)
+  const head = checkHead(plain.value, expected, refused, document)
   findings.push(...head.findings)
-  if (head.stop || known === undefined || refused.has('')) return fail()
+  const buildShape = known && shapes[known]
+  if (head.stop || buildShape === undefined || refused.has('')) return fail()
   for (const path of head.judged) refused.add(path)
-  const read = findShapeMistakes(readShapes().documents[known], plain.value, refused, document)
+  const read = findShapeMistakes(buildShape(), plain.value, refused, document)
   findings.push(...read.findings)
   if (findings.length > 0 || read.value === undefined) return fail()
-  return { ok: true, value: read.value as AnyDocument, findings }
+  return { ok: true, value: read.value as Documents[keyof Shapes & DocumentName], findings }
 }
 
-function readName(options: ParseOptions): ParseOptions {
-  if (typeof options !== 'object' || options === null)
-    throw new TypeError('options: an object is wanted, such as { name: "sheet.json" }')
+/** The caller's name for the document, once the options are checked. */
+export function readName(options: ParseOptions): ParseOptions {
+  requireObject('options', options)
+  requireKnownKeys('options', options, ['name'])
   const { name } = options
   if (name === undefined) return {}
-  if (typeof name !== 'string') throw new TypeError(`options.name: a string is wanted, not ${typeof name}`)
+  if (typeof name !== 'string') throw refuse('options.name', name, 'a string')
   return { name }
 }
 
 interface Head {
-  readonly findings: readonly Finding[]
+  readonly findings: readonly Finding<SpecCodes>[]
   /** Places that the shape need not judge again. */
   readonly judged: readonly string[]
   /** The rest would be read against a shape that it was not written for. */
@@ -70,11 +80,11 @@ interface Head {
 /** Kind and version come first: a document of another kind or version is one mistake, not a hundred. */
 function checkHead(
   data: unknown,
-  wanted: readonly DocumentName[],
+  expected: readonly DocumentName[],
   refused: ReadonlySet<string>,
   document: DocumentReference,
 ): Head {
-  const findings: Finding[] = []
+  const findings: Finding<SpecCodes>[] = []
   const judged: string[] = []
   if (typeof data !== 'object' || data === null || Array.isArray(data)) {
     if (refused.has('')) return { findings, judged, stop: true }
@@ -94,25 +104,25 @@ function checkHead(
   }
   let stop = false
   const kind = readPointer(data, '/kind')
-  if (typeof kind === 'string' && !wanted.some((one) => one === kind)) {
+  if (typeof kind === 'string' && !expected.some((one) => one === kind)) {
     // Another kind that can be read is a mix-up of files, however near its name.
     const isOtherKind = DOCUMENT_NAMES.some((one) => one === kind)
-    const didYouMean = isOtherKind ? undefined : suggestName(kind, wanted)
+    const didYouMean = isOtherKind ? undefined : suggestName(kind, expected)
     findings.push(
       reportMistake(
         document,
         '/kind',
         'spec/wrong-kind',
-        { found: cutText(kind), expected: wanted, ...(didYouMean === undefined ? {} : { didYouMean }) },
+        { found: cutText(kind), expected: expected, ...(didYouMean === undefined ? {} : { didYouMean }) },
         didYouMean === undefined ? [] : [{ op: 'replace', path: '/kind', value: didYouMean }],
       ),
     )
     judged.push('/kind')
     stop = didYouMean === undefined
-  } else if (typeof kind !== 'string' && wanted.length > 1 && !refused.has('/kind')) {
+  } else if (typeof kind !== 'string' && expected.length > 1 && !refused.has('/kind')) {
     findings.push(
       kind === undefined
-        ? reportMistake(document, '', 'spec/missing-key', { key: 'kind', allowed: wanted })
+        ? reportMistake(document, '', 'spec/missing-key', { key: 'kind', allowed: expected })
         : reportMistake(document, '/kind', 'spec/wrong-type', {
             expected: 'text',
             found:

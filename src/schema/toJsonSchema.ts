@@ -1,7 +1,8 @@
 import * as z from 'zod/mini'
-import { shown } from '../base/index.js'
+import { refuse } from '../base/index.js'
 import { DOCUMENT_NAMES, type DocumentName } from '../spec/index.js'
-import { readShapes } from './shapes/readShapes.js'
+import { DOCUMENT_SHAPES } from './shapes/documentShapes.js'
+import { partRegistry } from './shapes/textShapes.js'
 
 /** A JSON Schema as plain data. */
 export type JsonSchema = { readonly [keyword: string]: unknown }
@@ -22,9 +23,9 @@ export type JsonSchema = { readonly [keyword: string]: unknown }
  */
 export function toJsonSchema(kind: DocumentName): JsonSchema {
   if (!DOCUMENT_NAMES.includes(kind))
-    throw new RangeError(`kind: one of ${DOCUMENT_NAMES.join(', ')} is wanted, not ${shown(kind)}`)
-  const { parts, documents } = readShapes()
-  const { $schema, ...schema } = z.toJSONSchema(documents[kind], { metadata: parts, io: 'input' })
+    throw refuse('kind', kind, `one of ${DOCUMENT_NAMES.join(', ')}`, 'string')
+  const shape = DOCUMENT_SHAPES[kind]()
+  const { $schema, ...schema } = z.toJSONSchema(shape, { metadata: partRegistry(), io: 'input' })
   return JSON.parse(
     JSON.stringify({
       $schema,

@@ -1,19 +1,14 @@
 export type { DateText, PeriodText } from '../calendar/index.js'
 export {
+  type DocumentOf,
   parseDocument,
   parseDocumentText,
   parseMachineLog,
-  parseMachineLogText,
   parseProcedure,
-  parseProcedureText,
   parseServiceRecord,
-  parseServiceRecordText,
   parseSpecSheet,
-  parseSpecSheetText,
   parseStock,
-  parseStockText,
   parseToolbox,
-  parseToolboxText,
 } from '../schema/index.js'
 export {
   type Access,

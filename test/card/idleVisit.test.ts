@@ -3,13 +3,13 @@ import { describe, expect, it } from 'vitest'
 import { shortenCard } from '../../src/card/shortenCard.js'
 import { en } from '../../src/message/en/index.js'
 import { cardModel, renderHtml, renderText } from '../../src/v1/card.js'
-import { parseMachineLogText, parseSpecSheetText } from '../../src/v1/spec.js'
+import { parseDocumentText } from '../../src/v1/spec.js'
 import { planExample, planRequest, TODAY } from '../support/planExample.js'
 
 /** The second tractor of the example world: its meter was last read in June, so nothing can be told, and nothing is taken up. */
 function planIdle() {
-  const sheet = parseSpecSheetText(readFileSync('examples/acre-26/sheet.json', 'utf8'))
-  const log = parseMachineLogText(readFileSync('examples/acre-26/log-stale.json', 'utf8'))
+  const sheet = parseDocumentText('spec-sheet', readFileSync('examples/acre-26/sheet.json', 'utf8'))
+  const log = parseDocumentText('machine-log', readFileSync('examples/acre-26/log-stale.json', 'utf8'))
   if (!sheet.ok || !log.ok) throw new Error('the example cannot be read')
   const due = { soon: { hours: 10 }, staleAfter: { days: 30 }, severity: 'normal' } as const
   const planned = planRequest({

@@ -177,7 +177,7 @@ describe('record', () => {
   it('appends a good record to its log', async () => {
     const { code, written } = await run(['record', TIND, ...DAY, '--out', 'log.json'])
     expect(code).toBe(0)
-    const read = parseDocumentText(written.get('log.json') ?? '')
+    const read = parseDocumentText('any', written.get('log.json') ?? '')
     expect(read).toMatchObject({ ok: true, findings: [] })
     if (!read.ok || read.value.kind !== 'machine-log') throw new Error('no log')
     expect(read.value.records.map(({ id }) => id)).toEqual([

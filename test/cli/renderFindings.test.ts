@@ -67,7 +67,7 @@ describe('place', () => {
     ['kind: stock\nname: x\nkind: stock\n', { line: 3, column: 1 }],
   ])('of what is wrong with %j is where reading stopped', (text, position) => {
     const name = text.startsWith('kind') ? 'a.yaml' : 'a.json'
-    const { findings } = name === 'a.yaml' ? readYaml(text, name) : parseDocumentText(text, { name })
+    const { findings } = name === 'a.yaml' ? readYaml(text, name) : parseDocumentText('any', text, { name })
     expect(locateFindings(findings.slice(0, 1), [set({ [name]: text })])[0]?.position).toEqual(position)
   })
 })

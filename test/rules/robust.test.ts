@@ -117,7 +117,7 @@ describe('documents that are strange but of the right shape', () => {
         const places = placesOf(before).slice(1)
         const keys = places[place % places.length] ?? []
         const after = changed(before, keys, to)
-        const read: Result<unknown> = parseDocument(after)
+        const read: Result<unknown> = parseDocument('any', after)
         if (read.ok) documents[at] = { ...named, document: read.value as ReadDocument['document'] }
       }
       judged += 1

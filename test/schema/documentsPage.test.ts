@@ -20,7 +20,7 @@ test('the page names every code of reading and no other', () => {
 test('its example documents can be read', () => {
   const blocks = [...page.matchAll(/```json\n([\s\S]*?)```/g)].map((match) => match[1] ?? '')
   expect(blocks.length).toBeGreaterThan(0)
-  for (const block of blocks) expect(parseDocumentText(block)).toMatchObject({ ok: true })
+  for (const block of blocks) expect(parseDocumentText('any', block)).toMatchObject({ ok: true })
 })
 
 test('its limits are those of the code', () => {

@@ -2,13 +2,16 @@ import { createContext, runInContext } from 'node:vm'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { MAX_DEPTH, MAX_STRING_LENGTH, MAX_TEXT_LENGTH } from '../../src/base/documentLimits.js'
+import type { Finding } from '../../src/base/finding.js'
 import { parseDocument, parseDocumentText, parseStock } from '../../src/v1/spec.js'
 import { readFixture } from '../support/fixtures.js'
 import { law } from '../support/law.js'
 
 const stock = () => readFixture('full.stock.json')
+/** With params of any code, to read them by name. */
+const findingsOf = (input: unknown): readonly Finding[] => parseStock(input).findings
 const found = (input: unknown) =>
-  parseStock(input).findings.map(({ code, path, params }) => [
+  findingsOf(input).map(({ code, path, params }) => [
     code,
     path,
     params['found'] ?? params['key'] ?? params['limit'],
@@ -104,7 +107,9 @@ describe('data that is not plain', () => {
     ['a text', 'stock', 'spec/wrong-type'],
   ])('%s instead of a document', (_name, input, code) => {
     expect(parseStock(input).findings.map((finding) => [finding.code, finding.path])).toEqual([[code, '']])
-    expect(parseDocument(input).findings.map((finding) => [finding.code, finding.path])).toEqual([[code, '']])
+    expect(parseDocument('any', input).findings.map((finding) => [finding.code, finding.path])).toEqual([
+      [code, ''],
+    ])
   })
 
   test('plain data of another realm and without a prototype is plain', () => {
@@ -126,9 +131,9 @@ describe('names of built-ins', () => {
         [text.replace('"oil":{', `"oil":{"${key}":1,`), `/containers/fjellgir-1l/oil/${key}`],
       ] as const
       for (const [bad, path] of placed)
-        expect(parseDocumentText(bad).findings.map((finding) => [finding.code, finding.path])).toEqual([
-          ['spec/forbidden-key', path],
-        ])
+        expect(parseDocumentText('any', bad).findings.map((finding) => [finding.code, finding.path])).toEqual(
+          [['spec/forbidden-key', path]],
+        )
       expect(({} as Record<string, unknown>)['polluted']).toBe(undefined)
     },
   )
@@ -146,13 +151,15 @@ describe('depth and length', () => {
   test('one level at the limit, one past it, and nine thousand', () => {
     // The document itself is the first level.
     const codes = (levels: number) =>
-      parseDocumentText(noteText(nested(levels))).findings.map((finding) => finding.code)
+      parseDocumentText('any', noteText(nested(levels))).findings.map((finding) => finding.code)
     expect(codes(MAX_DEPTH - 2)).toEqual(['spec/unknown-key'])
     expect(codes(MAX_DEPTH - 1)).toEqual(['spec/unknown-key'])
     expect(codes(MAX_DEPTH)).toEqual(['spec/too-deep'])
     expect(codes(9000)).toEqual(['spec/too-deep'])
-    expect(parseDocumentText(nested(9000)).findings.map((finding) => finding.code)).toEqual(['spec/too-deep'])
-    expect(parseDocumentText('['.repeat(1_000_000)).findings[0]?.code).toBe('spec/too-deep')
+    expect(parseDocumentText('any', nested(9000)).findings.map((finding) => finding.code)).toEqual([
+      'spec/too-deep',
+    ])
+    expect(parseDocumentText('any', '['.repeat(1_000_000)).findings[0]?.code).toBe('spec/too-deep')
   })
 
   test('the same handed in as data', () => {
@@ -172,16 +179,16 @@ describe('depth and length', () => {
     expect(codes(MAX_STRING_LENGTH)).toEqual([])
     expect(codes(MAX_STRING_LENGTH + 1)).toEqual(['spec/too-long'])
     const huge = 'a'.repeat(10_000_000)
-    const { findings } = parseDocumentText(JSON.stringify(withNote(huge)))
+    const { findings } = parseDocumentText('any', JSON.stringify(withNote(huge)))
     expect(findings).toHaveLength(1)
     expect(findings[0]).toMatchObject({
       code: 'spec/too-long',
       path: '/header',
       params: { length: 10_000_000 },
     })
-    expect(String(findings[0]?.params['found']).length).toBeLessThanOrEqual(80)
-    expect(parseDocumentText(huge).findings[0]?.code).toBe('spec/not-json')
-    expect(parseDocument(huge).findings[0]?.code).toBe('spec/too-long')
+    expect(String(findingsOf(withNote(huge))[0]?.params['found']).length).toBeLessThanOrEqual(80)
+    expect(parseDocumentText('any', huge).findings[0]?.code).toBe('spec/not-json')
+    expect(parseDocument('any', huge).findings[0]?.code).toBe('spec/too-long')
     expect(parseStock({ ...stock(), [huge]: 1 }).findings.map((finding) => finding.code)).toEqual([
       'spec/too-long',
     ])
@@ -189,7 +196,7 @@ describe('depth and length', () => {
 
   test('a whole text past the limit is not even scanned', () => {
     const text = ' '.repeat(MAX_TEXT_LENGTH + 1)
-    expect(parseDocumentText(text).findings[0]).toMatchObject({
+    expect(parseDocumentText('any', text).findings[0]).toMatchObject({
       code: 'spec/too-long',
       params: { length: MAX_TEXT_LENGTH + 1, limit: MAX_TEXT_LENGTH },
     })
@@ -197,7 +204,7 @@ describe('depth and length', () => {
 
   test('foreign text is cut in findings, never through a character', () => {
     for (const size of [78, 79, 80, 81, 200]) {
-      const shown = String(parseStock({ ...stock(), id: '😀'.repeat(size) }).findings[0]?.params['found'])
+      const shown = String(findingsOf({ ...stock(), id: '😀'.repeat(size) })[0]?.params['found'])
       expect(shown.length).toBeLessThanOrEqual(80)
       // A lone half of a character cannot be written as a URI.
       expect(() => encodeURIComponent(shown)).not.toThrow()
@@ -216,7 +223,7 @@ test('anything at all gives findings or a document, and never throws', () => {
       withSparseArray: true,
     }),
     (input) => {
-      const result = parseDocument(input)
+      const result = parseDocument('any', input)
       expect(result.ok || result.findings.length > 0).toBe(true)
     },
   )

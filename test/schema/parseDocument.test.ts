@@ -1,21 +1,15 @@
 import { describe, expect, test } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
-import type { Result } from '../../src/base/finding.js'
+import type { Finding, Result } from '../../src/base/finding.js'
 import {
   parseDocument,
   parseDocumentText,
   parseMachineLog,
-  parseMachineLogText,
   parseProcedure,
-  parseProcedureText,
   parseServiceRecord,
-  parseServiceRecordText,
   parseSpecSheet,
-  parseSpecSheetText,
   parseStock,
-  parseStockText,
   parseToolbox,
-  parseToolboxText,
 } from '../../src/v1/spec.js'
 import { readFixture, readGoodDocuments } from '../support/fixtures.js'
 import { SHAPE_MISTAKES } from './shapeMistakes.js'
@@ -25,7 +19,7 @@ const sorted = (pairs: readonly (readonly string[])[]) => pairs.map((pair) => pa
 
 describe('good documents', () => {
   test.each(readGoodDocuments().map((good) => [good.file, good] as const))('%s', (file, good) => {
-    expect(parseDocumentText(good.text, { name: file })).toEqual({
+    expect(parseDocumentText('any', good.text, { name: file })).toEqual({
       ok: true,
       value: good.value,
       findings: [],
@@ -49,7 +43,7 @@ describe('one finding for one mistake', () => {
   test.each(
     SHAPE_MISTAKES.map((mistake) => [JSON.stringify([mistake.of, ...mistake.patch]), mistake] as const),
   )('%s', (_name, { of, patch, found }) => {
-    const result = parseDocument(applyPatch(readFixture(of), patch))
+    const result = parseDocument('any', applyPatch(readFixture(of), patch))
     expect(result.ok).toBe(false)
     expect(sorted(list(result) as string[][])).toEqual(sorted(found))
   })
@@ -58,9 +52,9 @@ describe('one finding for one mistake', () => {
     let cured = 0
     for (const { of, patch } of SHAPE_MISTAKES) {
       const bad = applyPatch(readFixture(of), patch)
-      for (const finding of parseDocument(bad).findings) {
+      for (const finding of parseDocument('any', bad).findings) {
         if (finding.cures === undefined) continue
-        const after = parseDocument(applyPatch(bad, finding.cures))
+        const after = parseDocument('any', applyPatch(bad, finding.cures))
         expect(list(after)).not.toContainEqual([finding.code, finding.path])
         cured += 1
       }
@@ -69,10 +63,11 @@ describe('one finding for one mistake', () => {
   })
 
   test('what was meant is named where it is near', () => {
-    const meant = (of: string, path: string, value: unknown) =>
-      parseDocument(applyPatch(readFixture(of), [{ op: 'replace', path, value }])).findings[0]?.params[
-        'didYouMean'
-      ]
+    const meant = (of: string, path: string, value: unknown) => {
+      const patched = applyPatch(readFixture(of), [{ op: 'replace', path, value }])
+      const [first]: readonly Finding[] = parseDocument('any', patched).findings
+      return first?.params['didYouMean']
+    }
     const dry = '/gearcases/hub/oilSpace/fill/dryFill'
     expect(meant('hub-reduction.sheet.json', `${dry}/unit`, 'l')).toBe('L')
     expect(meant('hub-reduction.sheet.json', `${dry}/unit`, 'barrel')).toBe(undefined)
@@ -87,24 +82,25 @@ describe('one finding for one mistake', () => {
 
 describe('the head of a document', () => {
   const parsers = [
-    ['hub-reduction.sheet.json', parseSpecSheet, parseSpecSheetText],
-    ['full.machine-log.json', parseMachineLog, parseMachineLogText],
-    ['full.toolbox.json', parseToolbox, parseToolboxText],
-    ['full.stock.json', parseStock, parseStockText],
-    ['full.procedure.json', parseProcedure, parseProcedureText],
-    ['full.service-record.json', parseServiceRecord, parseServiceRecordText],
+    ['hub-reduction.sheet.json', parseSpecSheet, 'spec-sheet'],
+    ['full.machine-log.json', parseMachineLog, 'machine-log'],
+    ['full.toolbox.json', parseToolbox, 'toolbox'],
+    ['full.stock.json', parseStock, 'stock'],
+    ['full.procedure.json', parseProcedure, 'procedure'],
+    ['full.service-record.json', parseServiceRecord, 'service-record'],
   ] as const
 
   test('each function takes its own kind and names it when another came', () => {
     for (const [file] of parsers)
-      for (const [ownFile, parse, parseText] of parsers) {
+      for (const [ownFile, parse, kind] of parsers) {
         const document = readFixture(file)
         const result = parse(document)
-        expect(parseText(JSON.stringify(document))).toEqual(result)
+        expect(parseDocument(kind, document)).toEqual(result)
+        expect(parseDocumentText(kind, JSON.stringify(document))).toEqual(result)
         if (file === ownFile) expect(result).toEqual({ ok: true, value: document, findings: [] })
         else {
           expect(list(result)).toEqual([['spec/wrong-kind', '/kind']])
-          expect(result.findings[0]?.params['found']).toBe(document['kind'])
+          expect(result.findings[0]?.params).toMatchObject({ found: document['kind'] })
         }
       }
   })
@@ -117,7 +113,7 @@ describe('the head of a document', () => {
       name: 'box.json',
     })
     expect(parseToolbox({ ...bad, id: 'No Id' }).findings[0]?.document).toEqual({ kind: 'toolbox' })
-    expect(parseDocument({}).findings[0]?.document).toEqual({ kind: 'text' })
+    expect(parseDocument('any', {}).findings[0]?.document).toEqual({ kind: 'text' })
   })
 
   test('a newer version is named with the one that can be read, and nothing else is complained of', () => {
@@ -132,7 +128,7 @@ describe('the head of a document', () => {
 
   test('a repeated key is a finding of the document that it stands in', () => {
     const text = JSON.stringify(readFixture('full.stock.json')).replace('{', '{"name":"first",')
-    expect(parseStockText(text, { name: 'shelf.json' })).toEqual({
+    expect(parseDocumentText('stock', text, { name: 'shelf.json' })).toEqual({
       ok: false,
       findings: [
         {
@@ -148,7 +144,7 @@ describe('the head of a document', () => {
 
   test('a misspelled kind does not hide the rest', () => {
     const bad = { ...readFixture('full.stock.json'), kind: 'stok', name: '' }
-    expect(list(parseDocument(bad))).toEqual([
+    expect(list(parseDocument('any', bad))).toEqual([
       ['spec/wrong-kind', '/kind'],
       ['spec/empty-text', '/name'],
     ])
@@ -165,9 +161,15 @@ describe('what is handed in stays as it is', () => {
   })
 
   test('misuse throws', () => {
-    expect(() => parseDocument({}, null as never)).toThrow(TypeError)
-    expect(() => parseDocument({}, { name: 3 as never })).toThrow(/options.name/)
-    expect(() => parseDocumentText(3 as never)).toThrow(TypeError)
-    expect(() => parseDocumentText('{}', null as never)).toThrow(TypeError)
+    expect(() => parseDocument('any', {}, null as never)).toThrow(TypeError)
+    expect(() => parseDocument('any', {}, { name: 3 as never })).toThrow(/options.name/)
+    expect(() => parseDocument('invoice' as never, {})).toThrow(RangeError)
+    expect(() => parseDocument('toString' as never, {})).toThrow(RangeError)
+    expect(() => parseDocumentText({} as never, '{}')).toThrow(TypeError)
+    const misspelt = { nam: 'sheet.json' }
+    expect(() => parseSpecSheet({}, misspelt as never)).toThrow('did you mean name?')
+    expect(() => parseDocumentText('stock', '{', misspelt as never)).toThrow('did you mean name?')
+    expect(() => parseDocumentText('any', 3 as never)).toThrow(TypeError)
+    expect(() => parseDocumentText('any', '{}', null as never)).toThrow(TypeError)
   })
 })

@@ -60,7 +60,9 @@ describe('what is JSON', () => {
   })
 
   test('line and column are those that an editor shows', () => {
-    const { findings } = parseDocumentText('{\n  "kind": "stock",\n  "version": 1.0.0\n}', { name: 's.json' })
+    const { findings } = parseDocumentText('any', '{\n  "kind": "stock",\n  "version": 1.0.0\n}', {
+      name: 's.json',
+    })
     expect(findings).toEqual([
       {
         code: 'spec/not-json',
@@ -73,7 +75,7 @@ describe('what is JSON', () => {
   })
 
   test('a byte order mark before the text is passed over', () => {
-    expect(parseDocumentText('\uFEFF{}').findings.map((finding) => finding.code)).toEqual([
+    expect(parseDocumentText('any', '\uFEFF{}').findings.map((finding) => finding.code)).toEqual([
       'spec/missing-key',
     ])
   })
@@ -91,7 +93,7 @@ describe('repeated keys', () => {
 
   test('is a finding beside the others', () => {
     const text = '{"kind":"toolbox","version":"1.0","id":"box","id":"other","name":""}'
-    const { ok, findings } = parseDocumentText(text)
+    const { ok, findings } = parseDocumentText('any', text)
     expect(ok).toBe(false)
     expect(findings[0]).toMatchObject({
       code: 'spec/duplicate-key',

@@ -90,7 +90,7 @@ function workThrough(folder: string, changes: readonly Change[]): boolean {
   const { documents: good, day } = goodSet(folder)
   let documents = good
   for (const { part, path, value } of changes) {
-    const read = parseDocument(applyPatch(documents[part], [{ op: 'replace', path, value }]))
+    const read = parseDocument('any', applyPatch(documents[part], [{ op: 'replace', path, value }]))
     if (!read.ok) return false
     documents = { ...documents, [part]: read.value }
   }

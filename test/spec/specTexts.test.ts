@@ -48,7 +48,9 @@ const resolve = (identity: Identity, ...patch: Parameters<typeof applyPatch>[1])
 }
 
 const said = [
-  ...SHAPE_MISTAKES.flatMap(({ of, patch }) => parseDocument(applyPatch(readFixture(of), patch)).findings),
+  ...SHAPE_MISTAKES.flatMap(
+    ({ of, patch }) => parseDocument('any', applyPatch(readFixture(of), patch)).findings,
+  ),
   ...[
     '[',
     '{',
@@ -63,9 +65,9 @@ const said = [
     '[1,]',
     '{"a":1,"a":2}',
     '['.repeat(99),
-  ].flatMap((text) => parseDocumentText(text).findings),
+  ].flatMap((text) => parseDocumentText('any', text).findings),
   ...[undefined, () => 1, Symbol('s'), 1n, Number.NaN, new Date(0), new Array(3), 'x'.repeat(30_000)].flatMap(
-    (note) => parseDocument({ ...readFixture('full.stock.json'), header: note }).findings,
+    (note) => parseDocument('any', { ...readFixture('full.stock.json'), header: note }).findings,
   ),
   ...[
     resolveVariant(two, {}),
@@ -146,7 +148,7 @@ describe('texts', () => {
 
   test('the sentences of mistakes that people make, read as a reader would', () => {
     const sentence = (of: string, path: string, value: unknown) =>
-      parseDocument(applyPatch(readFixture(of), [{ op: 'replace', path, value }])).findings.map(render)
+      parseDocument('any', applyPatch(readFixture(of), [{ op: 'replace', path, value }])).findings.map(render)
     const hub = 'hub-reduction.sheet.json'
     const dry = '/gearcases/hub/oilSpace/fill/dryFill'
     expect(sentence(hub, `${dry}/value`, '0,80')).toEqual([

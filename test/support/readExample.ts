@@ -18,7 +18,7 @@ export function readExample<Kind extends keyof Kinds>(
   kind: Kind,
   file: string = kind,
 ): Kinds[Kind] {
-  const read = parseDocumentText(readFileSync(new URL(`${folder}/${file}.json`, EXAMPLES), 'utf8'))
+  const read = parseDocumentText('any', readFileSync(new URL(`${folder}/${file}.json`, EXAMPLES), 'utf8'))
   if (!read.ok || read.findings.length > 0) throw new Error(JSON.stringify(read.findings))
   return read.value as Kinds[Kind]
 }

@@ -31,8 +31,7 @@ const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
 
 /** What an app bundles that reads documents, plans visits and says why: the main job, without cards and languages. */
 const MAIN_JOB = `export {
-  explain, listDue, parseMachineLogText, parseProcedureText, parseServiceRecordText, parseSpecSheetText,
-  parseStockText, parseToolboxText, planVisit, renderMessage,
+  explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
 const MAIN_JOB_CEILING = 95
 

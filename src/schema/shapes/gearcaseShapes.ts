@@ -1,7 +1,8 @@
 import * as z from 'zod/mini'
-import type { LeafShapes } from './leafShapes.js'
+import { buildOnce } from './buildOnce.js'
+import { leafShapes } from './leafShapes.js'
 import { count } from './numberShapes.js'
-import type { PartRegistry, TextShapes } from './textShapes.js'
+import { partRegistry, textShapes } from './textShapes.js'
 
 export const DRIVE_KINDS = [
   'external hex',
@@ -15,7 +16,10 @@ export const DRIVE_KINDS = [
 export const WHEEL_MARKS = ['mark down', 'mark level', 'mark up'] as const
 
 /** Gearcases with their openings and covers, and the shields before them. */
-export function buildGearcaseShapes(text: TextShapes, leaf: LeafShapes, parts: PartRegistry) {
+export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
+  const parts = partRegistry()
+  const text = textShapes()
+  const leaf = leafShapes()
   const { values } = leaf
   const appliesTo = z.exactOptional(leaf.condition)
   const drive = z
@@ -139,4 +143,4 @@ export function buildGearcaseShapes(text: TextShapes, leaf: LeafShapes, parts: P
     })
     .register(parts, { id: 'gearcase' })
   return { gearcase, shield }
-}
+})

@@ -1,12 +1,15 @@
 import * as z from 'zod/mini'
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
-import { buildSealShapes } from './sealShapes.js'
-import type { PartRegistry, TextShapes } from './textShapes.js'
-import { buildValueShapes } from './valueShapes.js'
+import { buildOnce } from './buildOnce.js'
+import { sealShape } from './sealShape.js'
+import { partRegistry, textShapes } from './textShapes.js'
+import { valueShapes } from './valueShapes.js'
 
 /** The leaves that an override replaces whole, and what they are made of. */
-export function buildLeafShapes(text: TextShapes, parts: PartRegistry) {
-  const values = buildValueShapes(text, parts)
+export const leafShapes = /* @__PURE__ */ buildOnce(() => {
+  const parts = partRegistry()
+  const text = textShapes()
+  const values = valueShapes()
   const { notStated } = values
   const source = z.exactOptional(values.sourceRef)
 
@@ -107,17 +110,6 @@ export function buildLeafShapes(text: TextShapes, parts: PartRegistry) {
       market: z.exactOptional(z.array(text.text)),
     })
     .register(parts, { id: 'condition' })
-  const identity = z
-    .strictObject({
-      variant: z.exactOptional(text.id),
-      modelYear: z.exactOptional(z.int()),
-      serial: z.exactOptional(text.text),
-      market: z.exactOptional(text.text),
-    })
-    .register(parts, { id: 'identity' })
 
-  const seal = buildSealShapes(text, values, parts)
-  return { values, tightening, oils, interval, place, seal, condition, identity }
-}
-
-export type LeafShapes = ReturnType<typeof buildLeafShapes>
+  return { values, tightening, oils, interval, place, seal: sealShape(), condition }
+})

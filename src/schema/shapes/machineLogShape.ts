@@ -1,19 +1,16 @@
 import * as z from 'zod/mini'
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
-import type { LeafShapes } from './leafShapes.js'
+import { buildOnce } from './buildOnce.js'
 import { amount, positive } from './numberShapes.js'
-import type { QuantityShapes } from './quantityShapes.js'
-import type { ServiceRecordShapes } from './serviceRecordShape.js'
+import { quantityShapes } from './quantityShapes.js'
+import { identityShape, sheetReferenceShape } from './referenceShapes.js'
+import { serviceRecordShape } from './serviceRecordShape.js'
 import { MACHINE_EVENT_KINDS } from './specSheetShape.js'
-import type { TextShapes } from './textShapes.js'
+import { textShapes } from './textShapes.js'
 
 /** One machine's history. */
-export function buildMachineLogShape(
-  text: TextShapes,
-  leaf: LeafShapes,
-  quantity: QuantityShapes,
-  record: ServiceRecordShapes,
-) {
+export const machineLogShape = /* @__PURE__ */ buildOnce(() => {
+  const text = textShapes()
   const meter = {
     rollover: z.exactOptional(positive()),
     readings: z.array(z.strictObject({ date: text.date, value: amount() })),
@@ -44,8 +41,8 @@ export function buildMachineLogShape(
     id: text.id,
     name: text.text,
     header: z.exactOptional(text.text),
-    sheet: record.sheetReference,
-    identity: leaf.identity,
+    sheet: sheetReferenceShape(),
+    identity: identityShape(),
     commissioned: z.exactOptional(date),
     use: z.exactOptional(z.enum(['normal', 'severe'])),
     meters: z.strictObject({
@@ -53,18 +50,18 @@ export function buildMachineLogShape(
       distance: z.exactOptional(z.strictObject({ unit: z.enum(UNITS_BY_MEASURE.distance), ...meter })),
     }),
     events: z.exactOptional(z.array(event)),
-    records: z.array(record.serviceRecord),
+    records: z.array(serviceRecordShape()),
     topUps: z.exactOptional(
       z.array(
         z.strictObject({
           date,
           gearcase: text.id,
           instance: z.exactOptional(text.id),
-          volume: quantity.volume,
+          volume: quantityShapes().volume,
           oil: text.text,
         }),
       ),
     ),
     pauses: z.exactOptional(z.array(z.strictObject({ from: date, to: date }))),
   })
-}
+})

@@ -1,8 +1,7 @@
 import * as z from 'zod/mini'
 import { LARGEST_COUNT, LARGEST_NUMBER } from '../../base/index.js'
 
-// The kinds of JSON numbers that documents hold. All of them end somewhere, so that whoever reckons with them knows
-// that sums, products and loops end too.
+// The kinds of JSON numbers that documents hold. All have a largest value, so that sums, products and loops end too.
 
 /** 0 or more. */
 export const amount = () => z.number().check(z.minimum(0), z.maximum(LARGEST_NUMBER))
@@ -11,4 +10,4 @@ export const amount = () => z.number().check(z.minimum(0), z.maximum(LARGEST_NUM
 export const positive = (largest = LARGEST_NUMBER) => z.number().check(z.positive(), z.maximum(largest))
 
 /** Whole things: containers, bolts, wheels. */
-export const count = (least: 0 | 1 = 0) => z.int().check(z.minimum(least), z.maximum(LARGEST_COUNT))
+export const count = (smallest: 0 | 1 = 0) => z.int().check(z.minimum(smallest), z.maximum(LARGEST_COUNT))

@@ -1,8 +1,8 @@
 import * as z from 'zod/mini'
+import { buildOnce } from './buildOnce.js'
 import { WHEEL_MARKS } from './gearcaseShapes.js'
-import type { LeafShapes } from './leafShapes.js'
-import type { ServiceRecordShapes } from './serviceRecordShape.js'
-import type { TextShapes } from './textShapes.js'
+import { identityShape, sheetReferenceShape } from './referenceShapes.js'
+import { textShapes } from './textShapes.js'
 
 /** Everything that a step can do, in the order of a usual job. */
 const ACTION_NAMES = [
@@ -55,7 +55,8 @@ const ACTION_NAMES = [
 ] as const
 
 /** A writer's own steps for a sheet. */
-export function buildProcedureShape(text: TextShapes, leaf: LeafShapes, record: ServiceRecordShapes) {
+export const procedureShape = /* @__PURE__ */ buildOnce(() => {
+  const text = textShapes()
   const step = z.strictObject({
     id: text.id,
     do: z.enum(ACTION_NAMES),
@@ -75,12 +76,12 @@ export function buildProcedureShape(text: TextShapes, leaf: LeafShapes, record: 
     id: text.id,
     name: text.text,
     header: z.exactOptional(text.text),
-    sheet: record.sheetReference,
-    identity: leaf.identity,
+    sheet: sheetReferenceShape(),
+    identity: identityShape(),
     services: z.array(text.id),
     only: z.exactOptional(
       z.array(z.strictObject({ service: text.id, gearcase: text.id, instance: z.exactOptional(text.id) })),
     ),
     steps: z.array(step),
   })
-}
+})

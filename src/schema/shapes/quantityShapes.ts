@@ -1,11 +1,13 @@
 import * as z from 'zod/mini'
 import { ABSOLUTE_ZERO, LARGEST_NUMBER } from '../../base/index.js'
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
+import { buildOnce } from './buildOnce.js'
 import { amount } from './numberShapes.js'
-import type { PartRegistry } from './textShapes.js'
+import { partRegistry } from './textShapes.js'
 
 /** Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. */
-export function buildQuantityShapes(parts: PartRegistry) {
+export const quantityShapes = /* @__PURE__ */ buildOnce(() => {
+  const parts = partRegistry()
   const quantity = <const Units extends readonly string[]>(
     name: string,
     units: Units,
@@ -26,6 +28,4 @@ export function buildQuantityShapes(parts: PartRegistry) {
       z.number().check(z.minimum(ABSOLUTE_ZERO), z.maximum(LARGEST_NUMBER)),
     ),
   }
-}
-
-export type QuantityShapes = ReturnType<typeof buildQuantityShapes>
+})

@@ -1,14 +1,16 @@
 import * as z from 'zod/mini'
+import { buildOnce } from './buildOnce.js'
 import { WHEEL_MARKS } from './gearcaseShapes.js'
 import { amount } from './numberShapes.js'
-import type { QuantityShapes } from './quantityShapes.js'
-import type { PartRegistry, TextShapes } from './textShapes.js'
+import { quantityShapes } from './quantityShapes.js'
+import { sheetReferenceShape } from './referenceShapes.js'
+import { partRegistry, textShapes } from './textShapes.js'
 
-/** What was done at one visit, and the reference to a sheet that other documents carry too. */
-export function buildServiceRecordShape(text: TextShapes, quantity: QuantityShapes, parts: PartRegistry) {
-  const sheetReference = z
-    .strictObject({ id: text.id, revision: text.text })
-    .register(parts, { id: 'sheet-reference' })
+/** What was done at one visit. */
+export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
+  const parts = partRegistry()
+  const text = textShapes()
+  const quantity = quantityShapes()
   const at = { on: text.pointer, wheelMark: z.exactOptional(z.enum(WHEEL_MARKS)) }
   const tighteningDone = z
     .discriminatedUnion('kind', [
@@ -40,13 +42,13 @@ export function buildServiceRecordShape(text: TextShapes, quantity: QuantityShap
       leaks: z.exactOptional(z.enum(['dry', 'weeping', 'dripping', 'not checked'])),
     })
     .register(parts, { id: 'record-entry' })
-  const serviceRecord = z.strictObject({
+  return z.strictObject({
     kind: z.literal('service-record'),
     version: z.literal('1.0'),
     id: text.id,
     header: z.exactOptional(text.text),
     machine: text.id,
-    sheet: sheetReference,
+    sheet: sheetReferenceShape(),
     detail: z.enum(['full', 'date and meters only']),
     date: text.date,
     readings: z.strictObject({
@@ -59,7 +61,4 @@ export function buildServiceRecordShape(text: TextShapes, quantity: QuantityShap
     usedOil: z.exactOptional(text.text),
     note: z.exactOptional(text.text),
   })
-  return { sheetReference, serviceRecord }
-}
-
-export type ServiceRecordShapes = ReturnType<typeof buildServiceRecordShape>
+})

@@ -1,8 +1,9 @@
 import * as z from 'zod/mini'
-import { buildGearcaseShapes } from './gearcaseShapes.js'
-import type { LeafShapes } from './leafShapes.js'
+import { buildOnce } from './buildOnce.js'
+import { gearcaseShapes } from './gearcaseShapes.js'
+import { leafShapes } from './leafShapes.js'
 import { count } from './numberShapes.js'
-import type { PartRegistry, TextShapes } from './textShapes.js'
+import { partRegistry, textShapes } from './textShapes.js'
 
 /** Events in a machine's life that make services due. */
 export const MACHINE_EVENT_KINDS = [
@@ -14,8 +15,11 @@ export const MACHINE_EVENT_KINDS = [
 ] as const
 
 /** What the manual says about one machine model. */
-export function buildSpecSheetShape(text: TextShapes, leaf: LeafShapes, parts: PartRegistry) {
-  const { gearcase, shield } = buildGearcaseShapes(text, leaf, parts)
+export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
+  const parts = partRegistry()
+  const text = textShapes()
+  const leaf = leafShapes()
+  const { gearcase, shield } = gearcaseShapes()
   const source = z.exactOptional(leaf.values.sourceRef)
   const intervals = z.strictObject({
     first: z.exactOptional(leaf.interval),
@@ -94,4 +98,4 @@ export function buildSpecSheetShape(text: TextShapes, leaf: LeafShapes, parts: P
       z.array(z.strictObject({ code: text.text, path: text.pointer, reason: text.text })),
     ),
   })
-}
+})

@@ -1,16 +1,15 @@
 import * as z from 'zod/mini'
-import type { LeafShapes } from './leafShapes.js'
+import { buildOnce } from './buildOnce.js'
 import { amount, count } from './numberShapes.js'
-import type { QuantityShapes } from './quantityShapes.js'
-import type { PartRegistry, TextShapes } from './textShapes.js'
+import { quantityShapes } from './quantityShapes.js'
+import { sealShape } from './sealShape.js'
+import { partRegistry, textShapes } from './textShapes.js'
 
 /** What is on the shelf. */
-export function buildStockShape(
-  text: TextShapes,
-  leaf: LeafShapes,
-  quantity: QuantityShapes,
-  parts: PartRegistry,
-) {
+export const stockShape = /* @__PURE__ */ buildOnce(() => {
+  const parts = partRegistry()
+  const text = textShapes()
+  const quantity = quantityShapes()
   const price = z.exactOptional(z.strictObject({ value: amount(), currency: text.currency }))
   const oil = z
     .strictObject({
@@ -44,6 +43,6 @@ export function buildStockShape(
         price,
       }),
     ),
-    seals: z.record(text.id, z.strictObject({ name: text.text, seal: leaf.seal, count: count(), price })),
+    seals: z.record(text.id, z.strictObject({ name: text.text, seal: sealShape(), count: count(), price })),
   })
-}
+})

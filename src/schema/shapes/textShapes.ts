@@ -1,4 +1,5 @@
 import * as z from 'zod/mini'
+import { buildOnce } from './buildOnce.js'
 
 /** Ids; they are record keys too, so nothing that could shadow a built-in. */
 export const ID_PATTERN = /^[a-z][a-z0-9-]{0,63}$/
@@ -19,14 +20,17 @@ export const PERIOD_PATTERN =
 export const POINTER_PATTERN = /^(\/([^/~]|~[01])*)*$/
 const CURRENCY_PATTERN = /^[A-Z]{3}$/
 
-/** Names of parts of the published JSON Schemas. */
 export type PartRegistry = z.core.$ZodRegistry<{ readonly id?: string; readonly [keyword: string]: unknown }>
+
+/** Names of parts of the published JSON Schemas, in a registry of our own: two copies of this library never share it. */
+export const partRegistry = /* @__PURE__ */ buildOnce((): PartRegistry => z.registry())
 
 /**
  * The strings that documents are made of. `error` carries the finding's code, since no text is made here. `not` tells
  * schema readers whose `$` allows a trailing line end which characters are out.
  */
-export function buildTextShapes(parts: PartRegistry) {
+export const textShapes = /* @__PURE__ */ buildOnce(() => {
+  const parts = partRegistry()
   const patterned = (id: string, pattern: RegExp, outside: string, error: string) =>
     z
       .string({ error })
@@ -64,6 +68,6 @@ export function buildTextShapes(parts: PartRegistry) {
       .register(parts, { id: 'pointer' }),
     currency: patterned('currency', CURRENCY_PATTERN, '[^A-Z]', 'spec/bad-currency'),
   }
-}
+})
 
-export type TextShapes = ReturnType<typeof buildTextShapes>
+export type TextShapes = ReturnType<typeof textShapes>

@@ -1,13 +1,17 @@
 import * as z from 'zod/mini'
 import { LARGEST_NUMBER } from '../../base/index.js'
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
+import { buildOnce } from './buildOnce.js'
 import { DRIVE_KINDS } from './gearcaseShapes.js'
 import { amount, count, positive } from './numberShapes.js'
-import type { QuantityShapes } from './quantityShapes.js'
-import type { PartRegistry, TextShapes } from './textShapes.js'
+import { quantityShapes } from './quantityShapes.js'
+import { partRegistry, textShapes } from './textShapes.js'
 
 /** What the workshop has to work with. */
-export function buildToolboxShape(text: TextShapes, quantity: QuantityShapes, parts: PartRegistry) {
+export const toolboxShape = /* @__PURE__ */ buildOnce(() => {
+  const parts = partRegistry()
+  const text = textShapes()
+  const quantity = quantityShapes()
   const percent = positive(50)
   const wrench = z
     .strictObject({
@@ -93,4 +97,4 @@ export function buildToolboxShape(text: TextShapes, quantity: QuantityShapes, pa
     jacks: z.exactOptional(z.record(text.id, z.strictObject({ name: text.text, rating: quantity.mass }))),
     chocks: z.exactOptional(count()),
   })
-}
+})

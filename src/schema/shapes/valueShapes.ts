@@ -1,11 +1,14 @@
 import * as z from 'zod/mini'
 import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
-import type { PartRegistry, TextShapes } from './textShapes.js'
+import { buildOnce } from './buildOnce.js'
+import { partRegistry, type TextShapes, textShapes } from './textShapes.js'
 
 type FigureShape = TextShapes['figure']
 
 /** Sources, and values as a manual prints them, for any list of units. */
-export function buildValueShapes(text: TextShapes, parts: PartRegistry) {
+export const valueShapes = /* @__PURE__ */ buildOnce(() => {
+  const parts = partRegistry()
+  const text = textShapes()
   const sourceRef = z
     .strictObject({
       ref: text.id,
@@ -102,6 +105,4 @@ export function buildValueShapes(text: TextShapes, parts: PartRegistry) {
     hoursOrMinutes: inUnits('h-or-min', ['h', 'min']),
     anyMeasure: inAnyUnits(),
   }
-}
-
-export type ValueShapes = ReturnType<typeof buildValueShapes>
+})

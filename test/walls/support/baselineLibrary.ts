@@ -55,9 +55,9 @@ function documentSet(documents: readonly Parsed[]): library.DocumentSet {
 
 export const patchFiles = (files: unknown, patch: Patch): unknown => applyPatch(files, patch)
 
-export const readText = (text: string, name: string) => library.parseDocumentText(text, { name })
+export const readText = (text: string, name: string) => library.parseDocumentText('any', text, { name })
 
-export const readValue = (value: unknown, name: string) => library.parseDocument(value, { name })
+export const readValue = (value: unknown, name: string) => library.parseDocument('any', value, { name })
 
 export const checkSet = (documents: readonly Parsed[], today: string | undefined) =>
   library.checkDocuments(documentSet(documents), today === undefined ? {} : { today })

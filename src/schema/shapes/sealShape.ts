@@ -1,9 +1,13 @@
 import * as z from 'zod/mini'
-import type { PartRegistry, TextShapes } from './textShapes.js'
-import type { ValueShapes } from './valueShapes.js'
+import { buildOnce } from './buildOnce.js'
+import { partRegistry, textShapes } from './textShapes.js'
+import { valueShapes } from './valueShapes.js'
 
 /** Everything that seals a joint. */
-export function buildSealShapes(text: TextShapes, values: ValueShapes, parts: PartRegistry) {
+export const sealShape = /* @__PURE__ */ buildOnce(() => {
+  const parts = partRegistry()
+  const text = textShapes()
+  const values = valueShapes()
   const part = {
     replace: z.enum(['every opening', 'on condition']),
     partNumber: z.exactOptional(text.text),
@@ -52,4 +56,4 @@ export function buildSealShapes(text: TextShapes, values: ValueShapes, parts: Pa
       values.notStated,
     ])
     .register(parts, { id: 'seal' })
-}
+})

@@ -1,0 +1,162 @@
+import type { Result } from '../base/index.js'
+import type {
+  MachineLog,
+  ParseOptions,
+  ProcedureDocument,
+  ServiceRecord,
+  SpecCodes,
+  SpecSheet,
+  Stock,
+  Toolbox,
+} from '../spec/index.js'
+import { readDocument } from './readDocument.js'
+import { machineLogShape } from './shapes/machineLogShape.js'
+import { procedureShape } from './shapes/procedureShape.js'
+import { serviceRecordShape } from './shapes/serviceRecordShape.js'
+import { specSheetShape } from './shapes/specSheetShape.js'
+import { stockShape } from './shapes/stockShape.js'
+import { toolboxShape } from './shapes/toolboxShape.js'
+
+/**
+ * Reads data from elsewhere as a spec sheet: what the manual says about one machine model. For JSON text use {@link parseDocumentText},
+ * which also reports repeated keys.
+ *
+ * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
+ * @param data Anything at all; it is neither changed nor called.
+ * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @returns The sheet, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
+ * listed in the page on documents.
+ * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string.
+ *
+ * Source: house rule: the published JSON Schema `spec-sheet` says the same.
+ * @example
+ * ```ts
+ * import { parseSpecSheet } from 'drivetrain-service/v1/spec'
+ * // What is wrong with an empty object?
+ * console.log(parseSpecSheet({}).findings[0]?.code) // => 'spec/missing-key'
+ * ```
+ */
+export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Result<SpecSheet, SpecCodes> {
+  return readDocument(data, { 'spec-sheet': specSheetShape }, options)
+}
+
+/**
+ * Reads data from elsewhere as a machine log: one machine's history. For JSON text use {@link parseDocumentText},
+ * which also reports repeated keys.
+ *
+ * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
+ * @param data Anything at all; it is neither changed nor called.
+ * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @returns The log, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
+ * listed in the page on documents.
+ * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string.
+ *
+ * Source: house rule: the published JSON Schema `machine-log` says the same.
+ * @example
+ * ```ts
+ * import { parseMachineLog } from 'drivetrain-service/v1/spec'
+ * // What is wrong with an empty object?
+ * console.log(parseMachineLog({}).findings[0]?.code) // => 'spec/missing-key'
+ * ```
+ */
+export function parseMachineLog(data: unknown, options: ParseOptions = {}): Result<MachineLog, SpecCodes> {
+  return readDocument(data, { 'machine-log': machineLogShape }, options)
+}
+
+/**
+ * Reads data from elsewhere as a toolbox: what the workshop has to work with. For JSON text use {@link parseDocumentText},
+ * which also reports repeated keys.
+ *
+ * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
+ * @param data Anything at all; it is neither changed nor called.
+ * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @returns The toolbox, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
+ * listed in the page on documents.
+ * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string.
+ *
+ * Source: house rule: the published JSON Schema `toolbox` says the same.
+ * @example
+ * ```ts
+ * import { parseToolbox } from 'drivetrain-service/v1/spec'
+ * // What is wrong with an empty object?
+ * console.log(parseToolbox({}).findings[0]?.code) // => 'spec/missing-key'
+ * ```
+ */
+export function parseToolbox(data: unknown, options: ParseOptions = {}): Result<Toolbox, SpecCodes> {
+  return readDocument(data, { toolbox: toolboxShape }, options)
+}
+
+/**
+ * Reads data from elsewhere as a stock: what is on the shelf. For JSON text use {@link parseDocumentText},
+ * which also reports repeated keys.
+ *
+ * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
+ * @param data Anything at all; it is neither changed nor called.
+ * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @returns The stock, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
+ * listed in the page on documents.
+ * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string.
+ *
+ * Source: house rule: the published JSON Schema `stock` says the same.
+ * @example
+ * ```ts
+ * import { parseStock } from 'drivetrain-service/v1/spec'
+ * // What is wrong with an empty object?
+ * console.log(parseStock({}).findings[0]?.code) // => 'spec/missing-key'
+ * ```
+ */
+export function parseStock(data: unknown, options: ParseOptions = {}): Result<Stock, SpecCodes> {
+  return readDocument(data, { stock: stockShape }, options)
+}
+
+/**
+ * Reads data from elsewhere as a procedure: a writer's own steps for a sheet. For JSON text use {@link parseDocumentText},
+ * which also reports repeated keys.
+ *
+ * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
+ * @param data Anything at all; it is neither changed nor called.
+ * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @returns The procedure, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
+ * listed in the page on documents.
+ * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string.
+ *
+ * Source: house rule: the published JSON Schema `procedure` says the same.
+ * @example
+ * ```ts
+ * import { parseProcedure } from 'drivetrain-service/v1/spec'
+ * // What is wrong with an empty object?
+ * console.log(parseProcedure({}).findings[0]?.code) // => 'spec/missing-key'
+ * ```
+ */
+export function parseProcedure(
+  data: unknown,
+  options: ParseOptions = {},
+): Result<ProcedureDocument, SpecCodes> {
+  return readDocument(data, { procedure: procedureShape }, options)
+}
+
+/**
+ * Reads data from elsewhere as a service record: what was done at one visit. For JSON text use {@link parseDocumentText},
+ * which also reports repeated keys.
+ *
+ * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
+ * @param data Anything at all; it is neither changed nor called.
+ * @param options `name`: the caller's name for the document, repeated in its findings.
+ * @returns The record, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
+ * listed in the page on documents.
+ * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string.
+ *
+ * Source: house rule: the published JSON Schema `service-record` says the same.
+ * @example
+ * ```ts
+ * import { parseServiceRecord } from 'drivetrain-service/v1/spec'
+ * // What is wrong with an empty object?
+ * console.log(parseServiceRecord({}).findings[0]?.code) // => 'spec/missing-key'
+ * ```
+ */
+export function parseServiceRecord(
+  data: unknown,
+  options: ParseOptions = {},
+): Result<ServiceRecord, SpecCodes> {
+  return readDocument(data, { 'service-record': serviceRecordShape }, options)
+}
