@@ -53,8 +53,10 @@ export interface SheetDifference {
  * Source: house rule: a figure is compared as printed, so `10` and `10.0` differ.
  * @example
  * ```ts
- * import { diffSheets } from 'drivetrain-service/v1/spec'
- * const sheetWith = (value) => ({ machine: { mass: { kind: 'nominal', value, unit: 'kg' } } })
+ * import { diffSheets, type SpecSheet } from 'drivetrain-service/v1/spec'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
+ * const sheet: SpecSheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} }
+ * const sheetWith = (value: string): SpecSheet => ({ ...sheet, machine: { ...machine, mass: { kind: 'nominal', value, unit: 'kg' } } })
  * // Which figures changed?
  * console.log(diffSheets(sheetWith('640'), sheetWith('655')).leaves.map((leaf) => leaf.of)) // => ['/machine/mass']
  * ```

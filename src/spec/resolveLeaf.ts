@@ -35,13 +35,24 @@ import type { SpecSheet } from './specSheet.js'
  * Source: house rule: whole leaves only, each with its own printed figure and source.
  * @example
  * ```ts
- * import { resolveLeaf } from 'drivetrain-service/v1/spec'
- * const variants = { standard: { name: 'Standard' }, wide: { name: 'Wide track' } }
- * const machine = { mass: { kind: 'nominal', value: '640', unit: 'kg' }, variants, axles: {}, supports: {} }
- * const heavier = { kind: 'value', path: '/machine/mass', to: { kind: 'nominal', value: '655', unit: 'kg' } }
- * const sheet = { machine, overrides: [{ when: { variants: ['wide'] }, set: [heavier] }] }
+ * import { resolveLeaf, type SpecSheet } from 'drivetrain-service/v1/spec'
+ * const sheet: SpecSheet = {
+ *   kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1',
+ *   machine: {
+ *     make: 'Invented', model: 'Example', type: 'carrier', axles: {}, supports: {},
+ *     variants: { standard: { name: 'Standard', when: {} }, wide: { name: 'Wide track', when: {} } },
+ *     mass: { kind: 'nominal', value: '640', unit: 'kg' },
+ *   },
+ *   sources: { manual: { title: 'Manual', document: 'owner manual' } }, gearcases: {}, services: {},
+ *   overrides: [{
+ *     when: { variants: ['wide'] },
+ *     set: [{ kind: 'value', path: '/machine/mass', to: { kind: 'nominal', value: '655', unit: 'kg' } }],
+ *     source: { ref: 'manual', confidence: 'read' },
+ *   }],
+ * }
  * // What does the wide variant weigh?
- * console.log(resolveLeaf(sheet, { variant: 'wide' }, 'value', '/machine/mass').value.value) // => '655'
+ * const mass = resolveLeaf(sheet, { variant: 'wide' }, 'value', '/machine/mass')
+ * console.log(mass.kind === 'stated' && mass.value) // => { kind: 'nominal', value: '655', unit: 'kg' }
  * ```
  */
 export function resolveLeaf<Kind extends LeafKind>(

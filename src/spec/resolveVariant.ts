@@ -48,14 +48,16 @@ const FACTS: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'st
  * Source: house rule: a figure of the wrong variant is worse than none.
  * @example
  * ```ts
- * import { resolveVariant } from 'drivetrain-service/v1/spec'
+ * import { resolveVariant, type SpecSheet } from 'drivetrain-service/v1/spec'
  * const variants = {
  *   standard: { name: 'Standard', when: { modelYears: { to: 2019 } } },
  *   wide: { name: 'Wide track', when: { modelYears: { from: 2020 } } },
  * }
- * const sheet = { machine: { make: 'Invented', model: 'Example', type: 'carrier', variants, axles: {}, supports: {} } }
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants, axles: {}, supports: {} }
+ * const sheet: SpecSheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} }
  * // Which variant was built in 2021?
- * console.log(resolveVariant(sheet, { modelYear: 2021 }).variant) // => 'wide'
+ * const built = resolveVariant(sheet, { modelYear: 2021 })
+ * console.log('variant' in built && built.variant) // => 'wide'
  * ```
  */
 export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Identity): VariantVerdict {

@@ -50,11 +50,13 @@ function publishedFor(row: PlugTorqueRow, housing: PlugHousing): number[] {
  *
  * @example
  * ```ts
- * import { parseThread, plugTorqueBand } from 'drivetrain-service/v1/thread'
- * const thread = parseThread('M18x1.5')
+ * import { plugTorqueBand, type Thread } from 'drivetrain-service/v1/thread'
+ * const majorDiameter = { value: 18, unit: 'mm' } as const
+ * const pitch = { value: 1.5, unit: 'mm' } as const
+ * const thread: Thread = { kind: 'metric', designation: 'M18x1.5', form: 'parallel', majorDiameter, pitch, coarse: false }
  * // Between which torques is an M18 plug in an aluminium housing to be expected?
- * const band = thread.ok ? plugTorqueBand(thread.value, 'aluminium') : undefined
- * band?.kind === 'band' && [band.min.value, band.max.value] // => [11.5, 61.25]
+ * const band = plugTorqueBand(thread, 'aluminium')
+ * band.kind === 'band' && [band.min.value, band.max.value] // => [11.5, 61.25]
  * ```
  */
 export function plugTorqueBand(thread: Thread, housing: PlugHousing): PlugTorqueBand {

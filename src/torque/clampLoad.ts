@@ -56,17 +56,17 @@ export type ClampLoad =
  *
  * @example
  * ```ts
- * import { parseThread } from 'drivetrain-service/v1/thread'
  * import { clampLoad } from 'drivetrain-service/v1/torque'
- * const thread = parseThread('3/8-16 UNC')
- * if (thread.ok && thread.value.kind === 'unified') {
- *   const answer = clampLoad({
- *     torque: { value: 30.875, unit: 'lbf.ft' }, thread: thread.value, propertyClass: 'grade 5',
- *     nutFactor: 0.2, scatterPercent: 25,
- *   })
- *   // Which share of its proof load does a dry 3/8 grade 5 bolt get at 30.875 lbf·ft?
- *   console.log(answer.kind === 'load' && answer.shareOfProof.toFixed(2)) // => '0.75'
- * }
+ * const answer = clampLoad({
+ *   torque: { value: 30.875, unit: 'lbf.ft' },
+ *   thread: {
+ *     kind: 'unified', designation: '3/8-16 UNC', form: 'parallel', series: 'UNC',
+ *     majorDiameter: { value: 0.375, unit: 'in' }, threadsPerInch: 16,
+ *   },
+ *   propertyClass: 'grade 5', nutFactor: 0.2, scatterPercent: 25,
+ * })
+ * // Which share of its proof load does a dry 3/8 grade 5 bolt get at 30.875 lbf·ft?
+ * console.log(answer.kind === 'load' && answer.shareOfProof.toFixed(2)) // => '0.75'
  * ```
  */
 export function clampLoad(question: ClampLoadQuestion): ClampLoad {

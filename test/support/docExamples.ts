@@ -3,9 +3,14 @@ import { join } from 'node:path'
 
 const ROOT = new URL('../../', import.meta.url).pathname
 
+/** A doc comment, with the name of what is exported below it. */
+const COMMENT = /\/\*\*([\s\S]*?)\*\/\s*(?:export (?:async )?(?:function\*?|const) (\w+))?/g
+
 export interface Example {
   readonly name: string
   readonly code: string
+  /** The function or constant below the comment, where one is exported there. */
+  readonly of?: string | undefined
 }
 
 /** The `@example` of every doc comment below `src/`. */
@@ -15,13 +20,14 @@ export function docExamples(): readonly Example[] {
     .sort()
     .flatMap((file) => {
       const text = readFileSync(join(ROOT, 'src', file), 'utf8')
-      return [...text.matchAll(/\/\*\*([\s\S]*?)\*\//g)].flatMap(([, comment = '']) =>
+      return [...text.matchAll(COMMENT)].flatMap(([, comment = '', of]) =>
         comment
           .split(/@example/)
           .slice(1)
           .map((part, place) => ({
             name: `${file}${place === 0 ? '' : ` (${place + 1})`}`,
             code: plainCode(part),
+            of,
           })),
       )
     })
