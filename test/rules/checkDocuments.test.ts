@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import { allRules } from '../../src/rules/allRules.js'
 import { checkDocuments, type DocumentSet, defineRule } from '../../src/v1/rules.js'
-import { checkRecord } from '../../src/v1/service.js'
 import type { ServiceRecord, SpecSheet } from '../../src/v1/spec.js'
 import { goodFolders, readFolder, setOf } from './support/goodSets.js'
 import { readVectors, runVector } from './support/vectors.js'
@@ -164,31 +163,6 @@ describe('the runner', () => {
   })
 })
 
-describe('checkRecord', () => {
-  it('judges one record alone, and leaves the rest of the set in peace', () => {
-    const record: ServiceRecord = {
-      kind: 'service-record',
-      version: '1.0',
-      id: 'r',
-      machine: 'station-3',
-      sheet: { id: 'hallbrekka-tind-4', revision: '2023-03' },
-      detail: 'full',
-      date: '2023-10-06',
-      readings: {},
-      entries: [],
-    }
-    const set = patchSheet(tind(), [{ op: 'replace', path: '/gearcases/front/axle', value: 'x' }])
-    const found = checkRecord({ name: 'r.json', document: record }, set)
-    expect(found.map(({ code, document, params }) => ({ code, name: document.name, params }))).toEqual([
-      {
-        code: 'record/machine-not-found',
-        name: 'r.json',
-        params: { id: 'station-3', known: ['station-2'], more: 0, meant: 'station-2' },
-      },
-    ])
-  })
-})
-
 describe('misuse', () => {
   it.each([
     ['null', null],
@@ -212,22 +186,8 @@ describe('misuse', () => {
     )
   })
 
-  it('refuses circumstances that are none, and a record that is none', () => {
+  it('refuses circumstances that are none', () => {
     expect(() => checkDocuments(EMPTY, null as never)).toThrow(TypeError)
-    expect(() => checkRecord({ document: { kind: 'stock' } } as never, EMPTY)).toThrow(TypeError)
-    expect(() => checkRecord(undefined as never, EMPTY)).toThrow(
-      /^record\.document must be a service record; parse the document first$/,
-    )
-  })
-
-  it('refuses a list of records that is none beside the record itself', () => {
-    const document = { kind: 'service-record', date: '2023-10-06', readings: {}, entries: [] }
-    const record = { document } as never
-    for (const records of [undefined, {}])
-      expect(() => checkRecord(record, { ...EMPTY, records } as never)).toThrow(/^set\.records: a list/)
-    expect(() => checkRecord(record, { ...EMPTY, records: [null] } as never)).toThrow(
-      /^set\.records\[0\]\.document must be a service record/,
-    )
   })
 
   it('names what a document lacks that was not parsed', () => {
