@@ -21,93 +21,92 @@ const METHODS: Readonly<Record<string, string>> = {
 
 export const fillTexts: Texts<FillCodes> = {
   'fill/hose-has-no-drop': () =>
-    'The lower end of the hose is as high as the funnel’s floor, so the hose never runs empty. Raise the funnel.',
+    'The hose does not drop below the funnel, so it never empties. Raise the funnel.',
   'fill/drop-longer-than-hose': ({ drop, length }, say) =>
-    `A hose of ${say.quantity(length)} cannot reach ${say.quantity(drop)} down. Correct the toolbox.`,
+    `Hose length ${say.quantity(length)} is less than its drop of ${say.quantity(drop)}. Correct the toolbox.`,
   'fill/bore-wider-than-funnel': ({ bore, diameter }, say) =>
-    `The hose’s bore of ${say.quantity(bore)} is not smaller than the funnel, ${say.quantity(diameter)} across. Correct the toolbox.`,
+    `Hose bore ${say.quantity(bore)} is not smaller than the funnel diameter ${say.quantity(diameter)}. Correct the toolbox.`,
   'fill/measure-outside-range': ({ name, given, min, max }, say) =>
-    `${name} is ${say.quantity(given)}; pouring is worked out from ${say.quantity(min)} to ${say.quantity(max)}.`,
+    `${name} is ${say.quantity(given)}; the pouring time can be calculated only from ${say.quantity(min)} to ${say.quantity(max)}.`,
   'fill/flow-not-laminar': ({ reynolds, limit }, say) =>
-    `The flow may not be laminar (Reynolds number ${say.number(reynolds, 0)}, limit ${say.number(limit)}), so no pouring time is given.`,
+    `The flow may not be laminar (Reynolds number ${say.number(reynolds, 0)}, limit ${say.number(limit)}), so no pouring time is calculated.`,
   'fill/entrance-longer-than-hose': ({ entrance, length }, say) =>
-    `The flow settles only after ${say.quantity(entrance)}, and the hose is ${say.quantity(length)} long, so no pouring time is given.`,
+    `The flow needs ${say.quantity(entrance)} of hose to become steady, and the hose is ${say.quantity(length)} long, so no pouring time is calculated.`,
   'fill/funnel-too-small': ({ fillings, limit }, say) =>
-    `The funnel would have to be filled ${say.number(fillings)} times; beyond ${say.number(limit)} no pouring time is given. Take a larger funnel.`,
+    `The funnel must be filled ${say.number(fillings)} times (limit ${say.number(limit)}), so no pouring time is calculated. Use a larger funnel.`,
   'fill/flow-laminar': ({ reynolds, limit }, say) =>
     `The flow is laminar: Reynolds number ${say.number(reynolds, 1)}, limit ${say.number(limit)}.`,
   'fill/kinetic-correction': ({ seconds }, say) =>
-    `Getting the oil moving and into the hose adds ${say.number(seconds, 1)} s.`,
+    `Acceleration and hose entrance add ${say.number(seconds, 1)} s.`,
   'fill/several-fillings': ({ fillings, funnel }, say) =>
-    `The funnel holds ${say.quantity(funnel)} and is filled ${say.count(fillings, 'time', 'times')}, each time when it has just run empty. Kept topped up, it is faster.`,
+    `The funnel holds ${say.quantity(funnel)} and is filled ${say.count(fillings, 'time', 'times')}, each time after it has run empty. Kept topped up, it pours faster.`,
   'fill/hose-never-full': ({ hose }, say) =>
-    `The hose holds ${say.quantity(hose)}, more than is poured, so it is never full.`,
+    `The hose holds ${say.quantity(hose)}, more than the amount poured, so it never fills.`,
   'fill/wall-film-not-counted': () =>
-    'Oil that clings to the walls of funnel and hose is not counted. Let it drip off.',
+    'The oil film on the walls of funnel and hose is not counted. Let it drip off.',
   'fill/fill-opening-not-out': () =>
-    'The fill plug is still in: no air follows the oil, so no draining time is given. Take it out.',
+    'The fill plug is still in, so air cannot enter: no draining time is calculated. Take it out.',
   'fill/drain-is-the-only-opening': () =>
-    'Air must come in where the oil goes out, so no draining time is given.',
+    'Air can enter only through the drain opening: no draining time is calculated.',
   'fill/breather-blocked': () => 'The breather is blocked. Clear it first.',
-  'fill/breather-not-checked': () => 'The breather has not been checked. Look whether it is clear.',
-  'fill/drain-time-is-a-minimum': () => 'The draining time is a minimum: no gearcase empties faster.',
+  'fill/breather-not-checked': () => 'The breather has not been checked. Make sure that it is clear.',
+  'fill/drain-time-is-a-minimum': () => 'The draining time is a minimum: no gearcase drains faster.',
   'fill/wait-for-single-drips': () => 'Let it drain until only single drips fall.',
-  'fill/no-containers': ({ short }, say) =>
-    `No container of a suitable oil is on the shelf. Get ${say.quantity(short)}.`,
+  'fill/no-containers': ({ short }, say) => `No suitable oil in stock. Get ${say.quantity(short)}.`,
   'fill/opened-first': ({ container, taken }, say) =>
-    `Take ${say.quantity(taken)} from the opened ${container} first.`,
+    `Use ${say.quantity(taken)} from the opened ${container} first.`,
   'fill/containers-left-over': ({ oil, left }, say) =>
-    `${say.quantity(left)} of ${oil} is left over in the last container.`,
+    `${say.quantity(left)} of ${oil} is left in the last container.`,
   'fill/containers-exact': ({ oil }) => `No ${oil} is left over.`,
   'fill/containers-short': ({ oil, short }, say) =>
-    `The shelf lacks ${say.quantity(short)} of ${oil}. Buy it.`,
+    `Not enough ${oil} in stock: ${say.quantity(short)} short. Buy it.`,
   'fill/containers-not-searched-fully': ({ tried }, say) =>
-    `There are too many ways to combine the containers: after ${say.number(tried)} of them the best one so far was taken.`,
-  'fill/other-oil-not-mixed': ({ oil, other }) => `${other} stays on the shelf: it is not mixed with ${oil}.`,
-  'fill/no-vessel': () => 'There is no measuring vessel. Get one.',
+    `Too many ways to combine the containers: the best of the first ${say.number(tried)} is used.`,
+  'fill/other-oil-not-mixed': ({ oil, other }) => `${other} stays in stock: it is not mixed with ${oil}.`,
+  'fill/no-vessel': () => 'No measuring vessel. Get one.',
   'fill/vessel-too-coarse': ({ vessel, error, tolerance }, say) =>
-    `${vessel} is too coarse: it may be ${say.quantity(error)} off, and ${say.quantity(tolerance)} is allowed.`,
-  'fill/vessel-without-marks': ({ vessel }) => `${vessel} has no marks to measure by. Correct the toolbox.`,
+    `${vessel} is not accurate enough: its error may be ${say.quantity(error)}, and ${say.quantity(tolerance)} is allowed.`,
+  'fill/vessel-without-marks': ({ vessel }) => `${vessel} has no graduation marks. Correct the toolbox.`,
   'fill/vessel-too-large': ({ vessel, lowestMark }, say) =>
-    `${vessel} has no mark for so little; its lowest is ${say.quantity(lowestMark)}.`,
+    `The amount is below the lowest mark of ${vessel}, ${say.quantity(lowestMark)}.`,
   'fill/vessel-too-many-pours': ({ vessel, limit }, say) =>
-    `${vessel} would have to be filled more than ${say.number(limit)} times.`,
+    `${vessel} must be filled more than ${say.number(limit)} times.`,
   'fill/vessel-fine-enough': ({ vessel, error, tolerance }, say) =>
-    `${vessel} measures it to ${say.quantity(error)}, and ${say.quantity(tolerance)} is allowed.`,
+    `${vessel} measures to within ${say.quantity(error)}, and ${say.quantity(tolerance)} is allowed.`,
   'fill/vessel-in-several-pours': ({ vessel, pours }, say) =>
     `Measure with ${vessel} in ${say.count(pours, 'pour', 'pours')}.`,
   'fill/tolerance-not-stated': ({ error }, say) =>
-    `The manual states no tolerance for the refill. The best vessel measures it to ${say.quantity(error)}.`,
-  'fill/no-pan': () => 'There is no drain pan. Get one.',
+    `The manual states no tolerance for the refill. The best vessel measures to within ${say.quantity(error)}.`,
+  'fill/no-pan': () => 'No drain pan. Get one.',
   'fill/pan-large-enough': ({ pan, total, size }, say) =>
-    `${pan} holds ${say.quantity(size)}, and ${say.quantity(total)} runs out at this visit.`,
+    `${pan} holds ${say.quantity(size)}; this visit drains ${say.quantity(total)}.`,
   'fill/pan-nearly-full': ({ pan, percent }, say) =>
-    `${pan} will be ${say.number(percent)} % full. Carry it with care, or empty it in between.`,
+    `${pan} will be ${say.number(percent)} % full. Carry it with care, or empty it between drains.`,
   'fill/pan-empty-between': ({ pan, total, size }, say) =>
-    `${say.quantity(total)} runs out at this visit, and ${pan} holds ${say.quantity(size)}. Empty it in between.`,
+    `This visit drains ${say.quantity(total)}; ${pan} holds ${say.quantity(size)}. Empty it between drains.`,
   'fill/pan-too-small': ({ largest, size }, say) =>
-    `${say.quantity(largest)} runs out at once, and the largest pan holds ${say.quantity(size)}. Get a larger pan.`,
-  'fill/refill-not-stated': () => 'The manual does not state the refill: see the manual.',
+    `${say.quantity(largest)} drains at once; the largest pan holds ${say.quantity(size)}. Get a larger pan.`,
+  'fill/refill-not-stated': () => 'Refill quantity not stated: see the manual.',
   'fill/refill-as-printed': ({ refilled, printed }, say) =>
-    `${say.quantity(refilled)} went in, and the manual states ${say.quantity(printed)}.`,
+    `Refilled ${say.quantity(refilled)}; the manual states ${say.quantity(printed)}.`,
   'fill/refill-inside-band': ({ refilled, ...band }, say) =>
-    `${say.quantity(refilled)} went in, and the manual allows ${limits(band, say)}.`,
+    `Refilled ${say.quantity(refilled)}; the manual allows ${limits(band, say)}.`,
   'fill/refill-outside-band': ({ refilled, min, max }, say) =>
-    `${say.quantity(refilled)} went in, and the manual allows ${limits({ ...(min && { min }), ...(max && { max }) }, say)}. Correct it.`,
+    `Refilled ${say.quantity(refilled)}; the manual allows ${limits({ ...(min && { min }), ...(max && { max }) }, say)}. Correct the quantity.`,
   'fill/refill-band-not-stated': ({ refilled, printed, difference }, say) =>
-    `${say.quantity(refilled)} went in, ${apart(difference, say)} the ${say.quantity(printed)} that the manual states without a tolerance.`,
+    `Refilled ${say.quantity(refilled)}, ${apart(difference, say)} the ${say.quantity(printed)} that the manual states without a tolerance.`,
   'fill/refill-level-decides': ({ difference, method }, say) =>
     Number(difference.value) === 0
-      ? `The ${METHODS[method] ?? method} decides; just the stated quantity went in.`
-      : `The ${METHODS[method] ?? method} decides; ${apart(difference, say)} the stated quantity went in.`,
+      ? `The ${METHODS[method] ?? method} decides; exactly the stated quantity was refilled.`
+      : `The ${METHODS[method] ?? method} decides; ${apart(difference, say)} the stated quantity was refilled.`,
   'fill/refill-far-off': ({ difference, percent, limit }, say) =>
-    `Stop: ${apart(difference, say)} the stated quantity went in (${say.number(percent, 0)} %, and ${say.number(limit)} % is the most). See whether the machine stands level and whether old oil stayed in.`,
-  'fill/drained-not-judged': () => 'How much ran out is not judged: after suction some oil stays in.',
-  'fill/drained-not-comparable': () => 'How much ran out cannot be compared: no quantity is stated.',
+    `Stop: ${apart(difference, say)} the stated quantity was refilled (${say.number(percent, 0)} %; the limit is ${say.number(limit)} %). Check that the machine is level and that no old oil stayed in.`,
+  'fill/drained-not-judged': () => 'Drained quantity not judged: some oil stays in after suction.',
+  'fill/drained-not-comparable': () => 'Drained quantity not compared: no quantity is stated.',
   'fill/drained-as-expected': ({ drained, expected }, say) =>
-    `${say.quantity(drained)} ran out, and ${say.quantity(expected)} belongs in.`,
+    `Drained ${say.quantity(drained)}; expected ${say.quantity(expected)}.`,
   'fill/drained-less': ({ drained, expected, percent }, say) =>
-    `${say.quantity(drained)} ran out where ${say.quantity(expected)} belongs in, ${say.number(percent, 0)} % less. Look for leaks, and at the last refill, before filling.`,
+    `Drained ${say.quantity(drained)}, ${say.number(percent, 0)} % less than the expected ${say.quantity(expected)}. Before filling, check for leaks and check the last refill.`,
   'fill/drained-more': ({ drained, expected, percent }, say) =>
-    `${say.quantity(drained)} ran out where ${say.quantity(expected)} belongs in, ${say.number(percent, 0)} % more. Look whether water or other oil has come in.`,
+    `Drained ${say.quantity(drained)}, ${say.number(percent, 0)} % more than the expected ${say.quantity(expected)}. Check for water or other oil in it.`,
 }

@@ -1,5 +1,6 @@
 import type { AtPart, ProcedureCodes } from '../../procedure/index.js'
 import type { Texts } from '../catalogue.js'
+import { article, capital, factNames } from './words.js'
 
 /** `the drain plug of the front differential (left)`; `fallback` where no part is named. */
 function the({ part, gearcase, instance }: AtPart, fallback: string): string {
@@ -23,31 +24,31 @@ const WORDS = {
 
 export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/manual-not-read': (params) =>
-    `Work starts before anybody was told to read the machine's own manual${at(params)}. Put that step first.`,
+    `Work starts before the step to read the machine's own manual${at(params)}. Put that step first.`,
   'procedure/no-protection': (params) =>
-    `Work starts without gloves and eye protection${at(params)}. Have them put on first.`,
+    `Work starts before gloves and eye protection are put on${at(params)}. Put that step first.`,
   'procedure/not-on-level-ground': (params) =>
-    `The machine is worked on before it is parked on level ground${at(params)}. Park it first.`,
+    `Work starts before the machine is parked on level ground${at(params)}. Park it first.`,
   'procedure/engine-running': (params) =>
-    `The engine may still run${at(params)}. Stop it before hands come near.`,
+    `The engine may still be running${at(params)}. Stop it before work starts.`,
   'procedure/not-chocked': (params) =>
     `No wheel is chocked${at(params)}. Chock the wheels that stay on the ground first.`,
   'procedure/chocks-on-lifted-wheels': (params) =>
-    `The chocks stand at wheels that leave the ground${at(params)}. Chock wheels of an axle that stays down.`,
+    `The chocks are at wheels that leave the ground${at(params)}. Chock the wheels of an axle that stays on the ground.`,
   'procedure/jack-as-support': (params) =>
-    `Work goes on under a machine that only the jack holds${at(params)}. Set it on stands first: a jack lifts, it does not hold.`,
+    `Work under a machine held only by the jack${at(params)}. Set it on stands first: a jack lifts, it does not hold.`,
   'procedure/not-raised': (params) =>
     `The machine has not been raised${at(params)}. Raise it first, or leave this step out.`,
   'procedure/drain-not-raised': (params) =>
-    `Oil is let out of ${the(params, 'the gearcase')} before the machine is raised for it${at(params)}. Raise it first: with the plug out is too late.`,
+    `Oil is drained from ${the(params, 'the gearcase')} before the machine is raised for it${at(params)}. Raise it first: once the plug is out, it is too late.`,
   'procedure/run-on-stands': (params) =>
-    `The machine is to run or move while it is raised${at(params)}. Lower it first.`,
+    `The machine is run or moved while it is raised${at(params)}. Lower it first.`,
   'procedure/wheel-not-clear': (params) =>
-    `The wheel of ${the(params, 'the gearcase')} cannot be turned while it stands on the ground${at(params)}. Raise the machine first.`,
+    `The wheel of ${the(params, 'the gearcase')} cannot be turned while it is on the ground${at(params)}. Raise the machine first.`,
   'procedure/wheel-turned-with-plug-out': (params) =>
     `The wheel is turned while ${the(params, 'a plug')} is open${at(params)}. Turn the plug in by hand first.`,
   'procedure/wrong-attitude': (params) =>
-    `The machine does not stand as the manual wants it for the level of ${the(params, 'the gearcase')}${at(params)}. Lower it, or set it on its stands, as the sheet says.`,
+    `The machine is not in the attitude that the manual requires for the level of ${the(params, 'the gearcase')}${at(params)}. Lower it, or set it on its stands, as the sheet says.`,
   'procedure/area-not-cleaned': (params) =>
     `${capital(the(params, 'the opening'))} is opened before the area around it is clean${at(params)}. Clean it first, or dirt falls in.`,
   'procedure/shield-in-the-way': (params) =>
@@ -55,140 +56,140 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/fill-not-cracked': (params) =>
     `${capital(the(params, 'the drain'))} is opened before the fill plug is known to come loose${at(params)}. Crack the fill plug first: a drained gearcase that cannot be filled strands the machine.`,
   'procedure/fill-not-nipped': (params) =>
-    `The fill plug is loose and not nipped by hand when ${the(params, 'the drain')} is opened${at(params)}. Turn it in by hand first.`,
+    `The fill plug is loose, and not turned back in by hand, when ${the(params, 'the drain')} is opened${at(params)}. Turn it in by hand first.`,
   'procedure/not-cracked': (params) =>
     `${capital(the(params, 'the plug'))} is still tight${at(params)}. Crack it loose first.`,
   'procedure/no-pan': (params) =>
-    `No pan stands under ${the(params, 'the opening')} when it is opened${at(params)}. Place the pan first.`,
+    `No pan is under ${the(params, 'the opening')} when it is opened${at(params)}. Place the pan first.`,
   'procedure/opening-closed': (params) =>
-    `${capital(the(params, 'the opening'))} is not open${at(params)}. Take it out first.`,
+    `${capital(the(params, 'the opening'))} is not open${at(params)}. Open it first.`,
   'procedure/drain-not-out': (params) =>
-    `The oil is to drain while ${the(params, 'the drain')} is in its place${at(params)}. Take it out first.`,
+    `Draining starts while ${the(params, 'the drain')} is in place${at(params)}. Take it out first.`,
   'procedure/not-taken-out': (params) =>
-    `${capital(the(params, 'the part'))} has not come off, so this cannot be done to it${at(params)}. Take it off first.`,
+    `${capital(the(params, 'the part'))} has not been removed, so this step is not possible${at(params)}. Remove it first.`,
   'procedure/fill-not-vented': (params) =>
-    `The oil is to drain through ${the(params, 'the drain')} while the fill opening is shut${at(params)}. Take the fill plug out so that air can come in.`,
+    `Oil drains through ${the(params, 'the drain')} while the fill opening is closed${at(params)}. Take the fill plug out to let air in.`,
   'procedure/oil-not-warm': (params) =>
-    `The oil is let out cold${at(params)}. Warm it first, so that it carries the dirt out; warm, not hot.`,
+    `The oil is drained cold${at(params)}. Warm it first, so that it carries the dirt out: warm, not hot.`,
   'procedure/breather-not-cleared': (params) =>
-    `Nobody has made sure that the breather of ${the(params, 'the gearcase')} is clear${at(params)}. Clear it first.`,
+    `The breather of ${the(params, 'the gearcase')} has not been checked${at(params)}. Make sure first that it is clear.`,
   'procedure/wrong-wheel-mark': (params) =>
-    `The wheel does not stand as ${the(params, 'the opening')} needs it${at(params)}. Turn it to its mark first, with the plug in.`,
+    `The wheel is not in the position that ${the(params, 'the opening')} needs${at(params)}. Turn it to its mark first, with the plug in.`,
   'procedure/magnet-not-looked-at': (params) =>
-    `Nobody has looked at the magnet of ${the(params, 'the part')}${at(params)}. Look at it before it goes back: chips or pieces stop the refill.`,
+    `The magnet of ${the(params, 'the part')} has not been inspected${at(params)}. Inspect it before it is refitted: with chips or pieces on it, do not refill.`,
   'procedure/magnet-not-cleaned': (params) =>
-    `The magnet of ${the(params, 'the part')} goes back dirty${at(params)}. Wipe it clean.`,
+    `The magnet of ${the(params, 'the part')} is refitted dirty${at(params)}. Wipe it clean first.`,
   'procedure/old-seal-on': (params) =>
-    `The old seal of ${the(params, 'the part')} is still there${at(params)}. Take it off first, and look whether it sticks to the case.`,
+    `The old seal of ${the(params, 'the part')} is still in place${at(params)}. Remove it first, and check that it is not stuck to the case.`,
   'procedure/face-not-wiped': (params) =>
     `The seal face of ${the(params, 'the part')} has not been wiped${at(params)}. Wipe it clean first.`,
   'procedure/seal-not-renewed': (params) =>
-    `${capital(the(params, 'the part'))} goes back without the seal that the sheet asks for${at(params)}. Fit a new one, put on sealant or look it over, as the sheet says; a plug that was only cracked loose counts as opened.`,
+    `${capital(the(params, 'the part'))} is refitted without the seal that the sheet requires${at(params)}. Fit a new seal, apply sealant or inspect the old seal, as the sheet says. A plug cracked loose counts as opened.`,
   'procedure/not-fitted': (params) =>
     `${capital(the(params, 'the part'))} is tightened before it is fitted with its seal${at(params)}. Fit it first.`,
   'procedure/not-drained': (params) =>
-    `The old oil of ${the(params, 'the gearcase')} is never let out${at(params)}. Drain it before new oil goes in.`,
+    `The old oil of ${the(params, 'the gearcase')} is never drained${at(params)}. Drain it before new oil goes in.`,
   'procedure/oil-not-looked-at': (params) =>
-    `Nobody has looked at the old oil of ${the(params, 'the gearcase')}${at(params)}. Look at it while the gearcase is still open.`,
+    `The old oil of ${the(params, 'the gearcase')} is not inspected${at(params)}. Inspect it while the gearcase is still open.`,
   'procedure/oil-not-measured': (params) =>
     `The new oil for ${the(params, 'the gearcase')} is not measured${at(params)}. Measure the refill first.`,
   'procedure/additive-missing': (params) =>
-    `The oil for ${the(params, 'the gearcase')} goes in without the additive that the sheet asks for${at(params)}. Add it first.`,
+    `The oil for ${the(params, 'the gearcase')} goes in without the additive that the sheet requires${at(params)}. Add it first.`,
   'procedure/drain-not-tightened': (params) =>
     `Oil is poured through ${the(params, 'the fill opening')} while an opening below it is not tight${at(params)}. Tighten the drain first.`,
   'procedure/cover-not-cured': (params) =>
     `Oil is poured through ${the(params, 'the fill opening')} before the sealant of the cover has cured${at(params)}. Wait for the cure first.`,
   'procedure/cover-not-tightened': (params) =>
-    `The sealant of ${the(params, 'the cover')} is left to cure before the cover is tight${at(params)}. Tighten it first.`,
+    `The sealant of ${the(params, 'the cover')} cures before the cover is tight${at(params)}. Tighten it first.`,
   'procedure/hose-not-waited-for': (params) =>
-    `There is still oil in the hose${at(params)}. Wait until it is empty before the level is judged or ${the(params, 'the fill opening')} is closed.`,
+    `There is still oil in the hose${at(params)}. Wait until it is empty before the level is checked or ${the(params, 'the fill opening')} is closed.`,
   'procedure/oil-not-settled': (params) =>
-    `The level at ${the(params, 'the opening')} is read before the oil has settled${at(params)}. Let it settle first.`,
+    `The level at ${the(params, 'the opening')} is checked before the oil has settled${at(params)}. Let it settle first.`,
   'procedure/level-not-checked': (params) =>
     `The level at ${the(params, 'the level opening')} is never checked${at(params)}. Check it while the opening is out.`,
   'procedure/not-rechecked': (params) =>
-    `The level at ${the(params, 'the level opening')} is not checked again after the run${at(params)}. Check it: the oil has found its way by then.`,
+    `The level at ${the(params, 'the level opening')} is not checked again after the run${at(params)}. Check it again: the run spreads the oil.`,
   'procedure/no-top-up': (params) =>
-    `After the second look at ${the(params, 'the level')} nothing says to top up what is missing${at(params)}. Add that step.`,
+    `No step tops up the oil after the second check of ${the(params, 'the level')}${at(params)}. Add that step.`,
   'procedure/not-tightened': (params) =>
     `${capital(the(params, 'a part that was opened'))} is open or not tight${at(params)}. Tighten it first.`,
   'procedure/not-wiped-down': (params) =>
-    `${capital(the(params, 'the gearcase'))} is looked at for leaks before it is wiped down${at(params)}. Wipe it first: old oil hides new.`,
+    `${capital(the(params, 'the gearcase'))} is checked for leaks before it is wiped down${at(params)}. Wipe it first: spilt oil hides a leak.`,
   'procedure/leaks-not-checked': (params) =>
-    `Nobody looks for leaks at ${the(params, 'what was opened')}${at(params)}. Look once everything is tight.`,
+    `No leak check at ${the(params, 'what was opened')}${at(params)}. Check once everything is tight.`,
   'procedure/not-refilled': (params) =>
-    `${capital(the(params, 'the gearcase'))} is drained and never filled. Pour the new oil before its plugs go back.`,
+    `${capital(the(params, 'the gearcase'))} is drained and never refilled. Pour the new oil before its plugs are refitted.`,
   'procedure/no-short-run': (params) =>
-    `The sheet asks for a second look at the level of ${the(params, 'the gearcase')} after a short run, and there is no run. Add the run and the look.`,
-  'procedure/shield-left-off': (params) => `${capital(the(params, 'a shield'))} is never put back. Refit it.`,
-  'procedure/not-lowered': () => 'The machine is left raised. Lower it to the ground at the end.',
+    `The sheet requires a second level check of ${the(params, 'the gearcase')} after a short run, and there is no run. Add the run and the check.`,
+  'procedure/shield-left-off': (params) => `${capital(the(params, 'a shield'))} is never refitted. Refit it.`,
+  'procedure/not-lowered': () => 'The machine stays raised. Lower it to the ground at the end.',
   'procedure/used-oil-left': () =>
-    'The used oil is left in the pan. Take it away in a closed container marked as used oil.',
+    'The used oil stays in the pan. Take it away in a closed container marked as used oil.',
   'procedure/not-recorded': () =>
-    'The work is not written down after the last part is tightened. Record it at the end.',
+    'The work is not recorded after the last part is tightened. Record it at the end.',
   'procedure/unknown-action': ({ step, action }) =>
-    `Step “${step}” says “${action}”, which is no action of a procedure. Use one from the table of actions.`,
-  'procedure/duplicate-step-id': ({ step }) => `Two steps have the id “${step}”. Give each its own.`,
+    `Step “${step}”: unknown action “${action}”. Use one from the table of actions.`,
+  'procedure/duplicate-step-id': ({ step }) => `Duplicate step id “${step}”. Give each step its own.`,
   'procedure/wrong-part': ({ step, action, wanted }, say) =>
-    `Step “${step}”: “${action}” is done on ${say.list(wanted.map((kind) => (kind === 'machine' ? 'the whole machine (no “on”)' : `a ${kind}`)))}. Point it there.`,
+    `Step “${step}”: “${action}” is done on ${say.list(wanted.map((kind) => (kind === 'machine' ? 'the whole machine (no “on”)' : article(kind))))}. Point it there.`,
   'procedure/unknown-part': ({ step, on }) =>
-    `Step “${step}” stands on ${on}, where the sheet has no part. Point it to a part of the sheet.`,
+    `Step “${step}” points to ${on}, where the sheet has no part. Point it to a part of the sheet.`,
   'procedure/instance-missing': ({ step, gearcase, known }, say) =>
     `Step “${step}” does not say which ${gearcase} it means: ${say.list(known)}. Name the instance.`,
   'procedure/unknown-instance': ({ step, instance, gearcase, known }, say) =>
     known.length === 0
-      ? `Step “${step}” names the instance “${instance}”, but ${gearcase === undefined ? 'its part' : `the ${gearcase}`} is there only once. Leave the instance out.`
+      ? `Step “${step}” names the instance “${instance}”, but there is only one ${gearcase ?? 'such part'}. Leave the instance out.`
       : `Step “${step}” names the instance “${instance}”; the ${gearcase ?? 'gearcase'} has ${say.list(known)}.`,
   'procedure/mark-missing': (params) =>
     `The wheel is turned without a mark to turn it to${at(params)}. Name the wheel mark.`,
   'procedure/part-not-on-this-machine': (params) =>
     `This machine does not have ${the(params, 'the part')}${at(params)}. Leave the step out.`,
   'procedure/figure-missing': ({ step, name, pointer }) =>
-    `Step “${step}” shows no “${name}”. Point it to ${pointer}.`,
+    `Step “${step}” has no “${name}”. Point it to ${pointer}.`,
   'procedure/wrong-figure': ({ step, name, pointer, found }) =>
-    `Step “${step}” takes its “${name}” from ${found}, which belongs to something else. Point it to ${pointer}.`,
+    `Step “${step}” takes its “${name}” from ${found}, which belongs to another part. Point it to ${pointer}.`,
   'procedure/dangling-pointer': ({ step, name, found }) =>
     `Step “${step}” takes its “${name}” from ${found}, where the sheet has nothing. Correct the pointer or leave it out.`,
   'procedure/other-sheet': ({ named, namedRevision, sheet, revision }) =>
-    `The procedure was written for sheet “${named}”, revision ${namedRevision}; this is “${sheet}”, revision ${revision}. Check it against the sheet it names, or look it over and name this one.`,
+    `The procedure was written for sheet “${named}”, revision ${namedRevision}; this is “${sheet}”, revision ${revision}. Check it against the sheet it names, or review it and name this one.`,
   'procedure/unknown-service': ({ service, known }, say) =>
     `The sheet has no service “${service}”${known.length === 0 ? '' : `; it has ${say.list(known)}`}.`,
   'procedure/only-names-nothing': ({ service, gearcase, instance }) =>
-    `“only” names the service “${service}” at “${gearcase}”${instance === undefined ? '' : ` (${instance})`}, and this visit has nothing like it. Correct the ids or leave it out.`,
+    `“only” names the service “${service}” at “${gearcase}”${instance === undefined ? '' : ` (${instance})`}, which is not part of this visit. Correct the ids or leave it out.`,
   'procedure/service-not-for-this-machine': ({ service }) =>
-    `The service “${service}” is not for this machine, and is left out.`,
+    `The service “${service}” does not apply to this machine and is left out.`,
   'procedure/part-cannot-be-told': ({ part, missing }, say) =>
-    `Whether this machine has the ${part} cannot be told without its ${say.list(missing)}. Look at the machine; the steps that touch it say so.`,
+    `Unknown whether this machine has the ${part}: ${say.list(factNames(missing))} missing. Look at the machine; its steps say the same.`,
   'procedure/no-owner-of-the-oil': ({ part }) =>
-    `The ${part} shares the oil of a gearcase that the sheet does not have, so no order of work can be written for it.`,
+    `The ${part} shares the oil of a gearcase that is not on the sheet, so no steps can be written for it.`,
   'procedure/no-fill-opening': ({ gearcase }) =>
-    `The ${gearcase} has no opening to fill it through on this machine, so no order of work can be written for it.`,
+    `The ${gearcase} has no fill opening on this machine, so no steps can be written for it.`,
   'procedure/no-way-to-empty': ({ gearcase }) =>
-    `The sheet gives no way to get the old oil out of the ${gearcase} of this machine. Add it under “emptying”.`,
+    `The sheet gives no way to empty the ${gearcase} of this machine. Add it under “emptying”.`,
   'procedure/no-level-opening': ({ gearcase }) =>
-    `The ${gearcase} has no opening to see its level at on this machine. Its level cannot be checked.`,
+    `The ${gearcase} has no level opening on this machine. Its level cannot be checked.`,
   'procedure/no-supports': ({ gearcase }) =>
-    `The ${gearcase} is worked on raised, but the sheet names no supports for it. Name them under “access”.`,
+    `The ${gearcase} is worked on raised, but the sheet names no supports for it. Add them under “access”.`,
   'procedure/wheel-on-the-ground': ({ part, gearcase }) =>
-    `The ${part} of the ${gearcase} turns with its wheel, but the sheet says that it is reached from the ground, where no wheel turns. Name supports under “access”.`,
+    `The ${part} of the ${gearcase} turns with its wheel, but the sheet says that it is reached from the ground, where the wheel cannot turn. Add supports under “access”.`,
   'procedure/attitude-not-stated': ({ gearcase }) =>
-    `The manual does not say how the machine stands when the level of the ${gearcase} is checked. See the manual.`,
+    `The attitude of the machine for the level check of the ${gearcase} is not stated. See the manual.`,
   'procedure/second-lift': ({ gearcase }) =>
-    `The level of the ${gearcase} is looked at again after the run, and that needs a second lift.`,
+    `The second level check of the ${gearcase}, after the run, needs a second lift.`,
   'procedure/caution-machine-may-move': ({ signal }) =>
     `${WORDS[signal]}: A machine that rolls away can crush you. Set the parking brake, take out the key and chock the wheels.`,
   'procedure/caution-lifting': ({ signal }) =>
     `${WORDS[signal]}: A raised machine can fall and kill. Keep clear of it while the jack moves, and never work under a jack.`,
   'procedure/caution-stands': ({ signal }) =>
-    `${WORDS[signal]}: A stand that is too weak or slips lets the machine fall. Use rated stands on firm ground and push the machine to see that it stands still.`,
+    `${WORDS[signal]}: A stand that is too weak or slips lets the machine fall. Use rated stands on firm ground and push the machine to make sure that it is steady.`,
   'procedure/caution-hot-oil': ({ signal }) =>
-    `${WORDS[signal]}: Hot oil burns. Let it cool until it is warm, and keep face and hands out of its way.`,
+    `${WORDS[signal]}: Hot oil burns. Let it cool until it is warm, and keep face and hands clear of it.`,
   'procedure/caution-oil-on-skin': ({ signal }) =>
     `${WORDS[signal]}: Used oil harms the skin. Wear gloves, and wash with soap afterwards.`,
   'procedure/caution-wheel-turns': ({ signal }) =>
-    `${WORDS[signal]}: The other wheel may turn too and catch a hand. Look that nobody touches it.`,
+    `${WORDS[signal]}: The other wheel may turn too and catch a hand. Make sure that nobody touches it.`,
   'procedure/caution-chips': ({ signal }) =>
-    `${WORDS[signal]}: Chips or pieces on the magnet mean damage inside. Do not refill; have it looked at.`,
+    `${WORDS[signal]}: Chips or pieces on the magnet mean damage inside. Do not refill; have it inspected.`,
   'procedure/caution-used-oil': ({ signal }) =>
     `${WORDS[signal]}: Used oil spoils soil and water. Keep it in a sound, closed container marked as used oil.`,
   'procedure/caution-weeping-washer': ({ signal }) =>
@@ -197,8 +198,4 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `${WORDS[signal]}: A taper plug that weeps may be turned further, but only within the turns that the manual gives.`,
   'procedure/caution-sharp-scraper': ({ signal }) =>
     `${WORDS[signal]}: Scrapers and stuck washers cut. Pull away from your hand, and do not score the seal face.`,
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

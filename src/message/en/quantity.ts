@@ -6,56 +6,56 @@ const symbols = (candidates: readonly Parameters<typeof unitSymbol>[0][]): strin
   candidates.map(unitSymbol)
 
 export const quantityTexts: Texts<QuantityCodes> = {
-  'quantity/text-is-empty': () => 'Nothing is written where a quantity is expected.',
+  'quantity/text-is-empty': () => 'Expected a quantity, found nothing.',
   'quantity/text-is-too-long': ({ length, longest }, say) =>
     `The text has ${say.number(length)} characters; a quantity has at most ${say.number(longest)}.`,
-  'quantity/number-is-missing': ({ text }) => `“${text}” does not begin with a number.`,
+  'quantity/number-is-missing': ({ text }) => `Expected a number first, found “${text}”.`,
   'quantity/number-is-no-figure': ({ text }) =>
-    `A number in “${text}” cannot be read: up to nine digits, one decimal mark, up to six decimals, and no zero in front.`,
+    `Unreadable number in “${text}”. Write up to nine digits, one decimal mark, up to six decimals, and no leading zero.`,
   'quantity/decimal-mark-is-unclear': ({ text, withPoint, withComma }) =>
-    `“${text}” can mean ${withPoint} or ${withComma}. Say which decimal mark the text uses.`,
+    `“${text}” can mean ${withPoint} or ${withComma}. State which decimal mark the text uses.`,
   'quantity/fraction-does-not-end': ({ text, value }) =>
-    `The fraction in “${text}” has no end as a decimal; ${value} is used.`,
+    `The fraction in “${text}” has no exact decimal; ${value} is used.`,
   'quantity/value-is-negative': ({ quantity }, say) =>
-    `${say.quantity(quantity)} is below zero; only temperatures may be.`,
+    `${say.quantity(quantity)} is negative; only a temperature may be.`,
   'quantity/band-is-upside-down': ({ min, max }) =>
-    `The lower limit ${min} is above the upper limit ${max}. Put the smaller one first.`,
-  'quantity/unit-is-missing': ({ text }) => `“${text}” names no unit. Write one, such as 20 N·m.`,
-  'quantity/unit-is-unknown': ({ text }) => `“${text}” is not a unit that is known here.`,
+    `Minimum ${min} exceeds maximum ${max}. Put the smaller one first.`,
+  'quantity/unit-is-missing': ({ text }) => `No unit in “${text}”. Write one, such as 20 N·m.`,
+  'quantity/unit-is-unknown': ({ text }) => `Unknown unit “${text}”.`,
   'quantity/unit-is-ambiguous': ({ text, candidates }, say) =>
     candidates.length === 1
-      ? `“${text}” alone is no unit. Write ${say.list(symbols(candidates))}, if that is meant.`
-      : `“${text}” can mean any of ${say.list(symbols(candidates))}. Write out the one that is meant.`,
+      ? `“${text}” alone is not a unit. Did you mean ${say.list(symbols(candidates))}?`
+      : `“${text}” is ambiguous: ${say.list(symbols(candidates))}. Write the one that is meant.`,
   'quantity/unit-is-a-ratio': ({ text, candidates }, say) =>
-    `“${text}” is one unit divided by another, and a torque is force times length. Write ${say.list(symbols(candidates))}, if that is meant.`,
+    `“${text}” is one unit divided by another; torque is force times length. Did you mean ${say.list(symbols(candidates))}?`,
   'quantity/unit-is-another-case': ({ text, candidates }, say) =>
-    `Capital and small letters change the meaning of “${text}”. Write ${say.list(symbols(candidates))}, if that is meant.`,
+    `Capital and small letters change the meaning of “${text}”. Did you mean ${say.list(symbols(candidates))}?`,
   'quantity/unit-is-mass-for-force': ({ text, unit }) =>
-    `“${text}” names a mass where a force belongs. It is read as ${unitSymbol(unit)}.`,
+    `“${text}” has a unit of mass in place of force; read as ${unitSymbol(unit)}.`,
   'quantity/unit-is-of-another-measure': ({ unit, measure }) =>
     `${unitSymbol(unit)} is not a unit of ${MEASURE_NAMES[measure]}.`,
   'quantity/text-is-left-over': ({ text }) =>
-    `“${text}” is left over after the quantity. Write one quantity alone.`,
+    `Unexpected text after the quantity: “${text}”. Write one quantity only.`,
   'quantity/printed-figures-miss': ({ first, second, missPercent }, say) =>
-    `${band(first, say)} and ${band(second, say)} miss each other by ${say.number(missPercent, 2)} %. Look at the manual again; one of them may be misprinted.`,
+    `${band(first, say)} and ${band(second, say)} differ by ${say.number(missPercent, 2)} %. Check the manual; one of them may be a misprint.`,
   'quantity/printed-figures-slip': ({ first, second, slip, ratio }, say) =>
-    `${band(first, say)} and ${band(second, say)} are apart by a factor of ${ratio}: ${SLIP_NAMES[slip]}. Find out which of them is right before anyone works to it.`,
+    `${band(first, say)} and ${band(second, say)} differ by a factor of ${ratio}: ${SLIP_NAMES[slip]}. Find out which is right before use.`,
   'quantity/printed-figures-differ': ({ first, second, missPercent }, say) =>
-    `${band(first, say)} and ${band(second, say)} cannot be the same value; they miss each other by ${say.number(missPercent, 2)} %. Look at the manual again.`,
+    `${band(first, say)} and ${band(second, say)} cannot be the same value; they differ by ${say.number(missPercent, 2)} %. Check the manual.`,
   'quantity/printed-figures-not-comparable': ({ first, second }, say) =>
-    `${band(first, say)} and ${band(second, say)} do not state the same kind of limits, so they cannot be compared.`,
+    `${band(first, say)} and ${band(second, say)} are not limits of the same kind, so they cannot be compared.`,
 }
 
 const band = (value: Param, say: { quantity(value: Param | undefined): string }): string =>
   say.quantity(value)
 
 const SLIP_NAMES: { readonly [Slip in QuantityCodes['quantity/printed-figures-slip']['slip']]: string } = {
-  'foot for inch': 'pound-inches and pound-feet have been mixed up',
-  'kilogram-force for newton': 'kilogram-force and newton have been mixed up',
+  'foot for inch': 'perhaps pound-inches and pound-feet were mixed up',
+  'kilogram-force for newton': 'perhaps kilogram-force and newton were mixed up',
   'number copied between pound-foot and newton metre':
-    'the number has been copied between lbf·ft and N·m without being converted, or converted twice',
-  'US for imperial measure': 'US and imperial measures have been mixed up',
-  'US for imperial fluid ounce': 'US and imperial fluid ounces have been mixed up',
+    'perhaps a number in lbf·ft or N·m was copied without conversion, or converted twice',
+  'US for imperial measure': 'perhaps US and imperial measures were mixed up',
+  'US for imperial fluid ounce': 'perhaps US and imperial fluid ounces were mixed up',
 }
 
 const MEASURE_NAMES: {

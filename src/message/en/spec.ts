@@ -1,10 +1,11 @@
 import type { JsonNeed, NotPlain, SpecCodes, TypeName } from '../../spec/index.js'
 import type { Texts } from '../catalogue.js'
+import { capital, factName } from './words.js'
 
 const TYPES: Readonly<Record<TypeName, string>> = {
-  object: 'an object with keys',
+  object: 'an object',
   list: 'a list',
-  text: 'a text in quotes',
+  text: 'text',
   number: 'a number',
   'whole-number': 'a whole number',
   'true-or-false': 'true or false',
@@ -12,158 +13,153 @@ const TYPES: Readonly<Record<TypeName, string>> = {
 }
 
 const NEEDS: Readonly<Record<JsonNeed, string>> = {
-  value: 'a value is wanted here',
-  key: 'a key in double quotes is wanted here; no comma may stand before a closing brace',
-  colon: 'a colon is wanted here',
-  'comma-or-brace': 'a comma or a closing brace is wanted here',
-  'comma-or-bracket': 'a comma or a closing bracket is wanted here',
-  end: 'the text should have ended here',
+  value: 'expected a value',
+  key: 'expected a key in double quotes (no comma before a closing brace)',
+  colon: 'expected a colon',
+  'comma-or-brace': 'expected a comma or a closing brace',
+  'comma-or-bracket': 'expected a comma or a closing bracket',
+  end: 'expected the end of the text',
   'closing-quote': 'the closing quote is missing',
-  escape: 'this backslash starts nothing that JSON knows; write two for one',
+  escape: 'unknown escape; for a backslash write two',
   'no-control-character':
-    'a line end, tab or other control character must be written as an escape inside quotes',
+    'a line end, tab or other control character inside quotes must be written as an escape',
 }
 
 const NOT_PLAIN: Readonly<Record<NotPlain, string>> = {
-  undefined: 'a value that is not defined; leave the key out instead',
+  undefined: 'undefined; leave the key out instead',
   function: 'a function',
   symbol: 'a symbol',
   bigint: 'a BigInt; write a number',
-  'not-finite': 'a number that is infinite or not a number',
-  cycle: 'an object that holds itself',
+  'not-finite': 'Infinity or NaN',
+  cycle: 'an object that contains itself',
   'sparse-list': 'a list with holes',
-  'list-with-keys': 'a list that also has keys',
-  accessor: 'a getter; hand in the value',
-  'hidden-property': 'a property that is not enumerable',
-  'symbol-key': 'a key that is a symbol',
-  'class-instance': 'an object of a class; hand in a plain object',
+  'list-with-keys': 'a list with keys',
+  accessor: 'a getter; give the value',
+  'hidden-property': 'a non-enumerable property',
+  'symbol-key': 'a symbol as a key',
+  'class-instance': 'an instance of a class; give a plain object',
   unreadable: 'an object that cannot be read',
 }
 
 const quote = (text: string): string => `"${text}"`
+const either = (items: readonly string[]): string =>
+  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} or ${items.at(-1)}`
 const hint = (didYouMean: string | undefined): string =>
   didYouMean === undefined ? '' : ` Did you mean ${quote(didYouMean)}?`
 const range = (from: number | string | undefined, to: number | string | undefined): string =>
-  from === undefined ? `up to ${to}` : to === undefined ? `from ${from} on` : `${from} to ${to}`
+  from === undefined ? `up to ${to}` : to === undefined ? `from ${from}` : `${from} to ${to}`
 
 export const specTexts: Texts<SpecCodes> = {
   'spec/variant-stated': ({ variant }) => `The log names the variant ${variant}.`,
-  'spec/variant-selected': ({ variant }) =>
-    `Variant ${variant}: its condition holds, and no other variant's does.`,
+  'spec/variant-selected': ({ variant }) => `Variant ${variant}: the only one whose condition is met.`,
   'spec/variant-only': ({ variant }) => `Variant ${variant} is the only one on the sheet.`,
   'spec/variant-open': ({ candidates }) =>
     candidates.length === 0
-      ? 'The sheet has no variants. Name one in the log once the sheet has it.'
-      : `The variant is not known; it may be ${candidates.join(' or ')}. Name it in the log.`,
+      ? 'The sheet has no variants.'
+      : `Variant not known: ${candidates.join(' or ')}. Enter it in the log.`,
   'spec/variant-not-on-sheet': ({ variant, known }, say) =>
-    `The log names the variant ${quote(variant)}, which the sheet does not have${known.length === 0 ? '' : `. It has ${say.list(known)}`}. Check the sheet and the log.`,
+    `The log names variant ${quote(variant)}, which is not on the sheet${known.length === 0 ? '' : ` (${say.list(known)})`}. Check the sheet and the log.`,
   'spec/variant-contradicted': ({ variant, candidates }, say) =>
-    `The log names the variant ${variant}, but the other facts of the machine rule it out${candidates.length === 0 ? '' : ` and leave ${say.list(candidates)}`}. Read the machine's plate again.`,
+    `The log names variant ${variant}, but the other facts of the machine exclude it${candidates.length === 0 ? '' : `; they fit ${say.list(candidates)}`}. Check the machine's plate.`,
   'spec/variant-none-fits': ({ known }, say) =>
     `No variant of the sheet fits this machine; the sheet has ${say.list(known)}. Check the serial number, or find the sheet that covers it.`,
   'spec/variant-without-condition': ({ variant }) =>
-    `The sheet does not say which machines are of variant ${variant}; only the log can.`,
-  'spec/fact-missing': ({ fact }) => `Not known: ${FACTS[fact] ?? fact}. Write it in the log.`,
+    `The sheet gives no condition for variant ${variant}; the log must name it.`,
+  'spec/fact-missing': ({ fact }) => `${capital(factName(fact))} not known. Enter it in the log.`,
   'spec/variant-listed': ({ variants, listed }, say) =>
-    `For ${say.list(listed)} only, and this machine is ${say.list(variants)}.`,
+    `Applies to ${say.list(listed)}; this machine is ${say.list(variants)}.`,
   'spec/variant-not-listed': ({ variants, listed }, say) =>
     listed.length === 0
-      ? 'For no variant at all: the list is empty.'
-      : `For ${say.list(listed)} only; this machine is ${say.list(variants)}.`,
-  'spec/model-year-inside': ({ modelYear, from, to }) => `Model year ${modelYear} fits: ${range(from, to)}.`,
+      ? 'Applies to no variant: the list is empty.'
+      : `Applies only to ${say.list(listed)}; this machine is ${say.list(variants)}.`,
+  'spec/model-year-inside': ({ modelYear, from, to }) =>
+    `Model year ${modelYear} is in the range ${range(from, to)}.`,
   'spec/model-year-outside': ({ modelYear, from, to }) =>
-    `Model year ${modelYear} does not fit: ${range(from, to)}.`,
+    `Model year ${modelYear} is outside the range ${range(from, to)}.`,
   'spec/serial-inside': ({ serial, prefix, from, to }) =>
-    `Serial number ${serial} fits: ${serials(prefix, from, to)}.`,
+    `Serial number ${serial} is in the range ${serials(prefix, from, to)}.`,
   'spec/serial-outside': ({ serial, prefix, from, to }) =>
-    `Serial number ${serial} does not fit: ${serials(prefix, from, to)}.`,
+    `Serial number ${serial} is outside the range ${serials(prefix, from, to)}.`,
   'spec/serial-unlike-range': ({ serial, prefix, width }, say) =>
-    `Serial number ${quote(serial)} is not built like the range: ${prefix === '' ? '' : `${quote(prefix)} and then `}${width === undefined ? 'a number' : `a number of ${say.count(width, 'digit', 'digits')}`}. Read the plate again.`,
+    `Serial number ${quote(serial)} does not have the form of the range: ${prefix === '' ? '' : `${quote(prefix)}, then `}${width === undefined ? 'a number' : `a number of ${say.count(width, 'digit', 'digits')}`}. Check the plate.`,
   'spec/serial-range-unreadable': ({ prefix, from, to }) =>
-    `The sheet's range ${serials(prefix, from, to)} cannot be used: both ends must be numbers of the same width.`,
+    `Serial range ${serials(prefix, from, to)} cannot be used: both ends must be numbers with the same count of digits.`,
   'spec/market-listed': ({ market, listed }, say) =>
-    `For the market ${say.list(listed)} only, and this machine is from ${market}.`,
+    `Applies to market ${say.list(listed)}; this machine is for ${market}.`,
   'spec/market-not-listed': ({ market, listed }, say) =>
     listed.length === 0
-      ? 'For no market at all: the list is empty.'
-      : `For the market ${say.list(listed)} only; this machine is from ${market}.`,
+      ? 'Applies to no market: the list is empty.'
+      : `Applies only to market ${say.list(listed)}; this machine is for ${market}.`,
   'spec/market-in-other-case': ({ market, listed }, say) =>
-    `Market ${quote(market)} differs from ${say.list(listed)} in capitals only. Write it alike in both.`,
+    `Market ${quote(market)} differs from ${say.list(listed)} only in capital letters. Write both alike.`,
   'spec/part-on-every-machine': () => 'Every machine of this sheet has this part.',
   'spec/part-on-some-machines': () => 'Only some machines of this sheet have this part.',
-  'spec/leaf-from-sheet': () => 'This is the figure of the sheet itself.',
+  'spec/leaf-from-sheet': () => 'The sheet gives this figure directly.',
   'spec/leaf-absent': () => 'The sheet leaves this figure out.',
   'spec/override-applies': () => 'An override of the sheet applies to this machine.',
   'spec/override-may-apply': () => 'An override of the sheet may apply to this machine.',
   'spec/override-does-not-fit': () =>
-    'An override of the sheet points here but is of another kind, or at a part of a figure only. Mend the sheet.',
+    'An override of the sheet points here but has another kind, or points to part of a figure. Correct the sheet.',
   'spec/overrides-overlap': ({ overrides }, say) =>
-    `${say.count(overrides.length, 'override', 'overrides')} of the sheet apply here at once. Mend the sheet so that one does.`,
+    `${say.count(overrides.length, 'override', 'overrides')} of the sheet apply here at once. Correct the sheet so that only one applies.`,
   'spec/candidates-agree': ({ candidates }, say) =>
-    `${say.count(candidates.length, 'figure', 'figures')} may apply, and all say the same.`,
+    `${say.count(candidates.length, 'figure', 'figures')} may apply; all are the same.`,
   'spec/not-yaml': ({ line, column, problem }) =>
-    `This is not YAML that can be read: line ${line}, column ${column}: ${problem}`,
+    `Not valid YAML: line ${line}, column ${column}: ${problem}`,
   'spec/not-json': ({ line, column, needs }) =>
-    `This is not JSON: line ${line}, column ${column}: ${NEEDS[needs]}.`,
+    `Not valid JSON: line ${line}, column ${column}: ${NEEDS[needs]}.`,
   'spec/duplicate-key': ({ key }) =>
-    `The key ${quote(key)} stands here more than once. A reader would keep only the last: take the wrong one out.`,
-  'spec/not-plain-data': ({ found }) => `Only plain data can be read, and here stands ${NOT_PLAIN[found]}.`,
-  'spec/forbidden-key': ({ key }) => `The name ${quote(key)} may not be used in a document. Choose another.`,
+    `Duplicate key ${quote(key)}. Only the last would be read: delete the wrong one.`,
+  'spec/not-plain-data': ({ found }) => `Not JSON data: found ${NOT_PLAIN[found]}.`,
+  'spec/forbidden-key': ({ key }) => `Key ${quote(key)} is not allowed in a document. Choose another.`,
   'spec/too-deep': ({ limit }, say) =>
-    `Lists and objects go deeper here than ${say.count(limit, 'level', 'levels')}; no document does.`,
+    `Lists and objects are nested deeper than ${say.count(limit, 'level', 'levels')}.`,
   'spec/too-long': ({ length, limit }, say) =>
-    `This text has ${say.number(length)} characters; at most ${say.number(limit)} are read.`,
+    `This text has ${say.number(length)} characters; the limit is ${say.number(limit)}.`,
   'spec/too-large': ({ limit }, say) => `This document has more than ${say.number(limit)} values. Split it.`,
-  'spec/wrong-kind': ({ found, expected, didYouMean }, say) =>
-    `This document says that its kind is ${quote(found)}; wanted: ${say.list(expected)}.${hint(didYouMean)}`,
-  'spec/wrong-version': ({ found, readable, quotes }, say) =>
+  'spec/wrong-kind': ({ found, expected, didYouMean }) =>
+    `Expected kind ${either(expected)}, found ${quote(found)}.${hint(didYouMean)}`,
+  'spec/wrong-version': ({ found, readable, quotes }) =>
     quotes
-      ? `The version is a text: write ${quote(readable[0] ?? '')}, in quotes.`
-      : `Version ${found} cannot be read here; this program reads ${say.list(readable)}.`,
+      ? `Expected the version as text: write ${quote(readable[0] ?? '')}, in quotes.`
+      : `Expected version ${either(readable)}, found ${found}.`,
   'spec/missing-key': ({ key, allowed }) =>
-    `The key ${quote(key)} is missing here${allowed === undefined ? '' : `; it may be ${allowed.map(quote).join(' or ')}`}.`,
+    `Missing key ${quote(key)}${allowed === undefined ? '' : ` (${allowed.map(quote).join(' or ')})`}.`,
   'spec/unknown-key': ({ key, known, didYouMean }, say) =>
-    `The key ${quote(key)} is not known here.${didYouMean === undefined ? (known.length === 0 ? '' : ` Known: ${say.list(known)}.`) : hint(didYouMean)}`,
+    `Unknown key ${quote(key)}.${didYouMean === undefined ? (known.length === 0 ? '' : ` Known: ${say.list(known)}.`) : hint(didYouMean)}`,
   'spec/wrong-type': ({ expected, found, value }) =>
-    `Here stands ${TYPES[found]}${value === undefined ? '' : ` (${value})`}; wanted is ${TYPES[expected]}.`,
-  'spec/not-in-list': ({ found, allowed, didYouMean }, say) =>
-    `${quote(found)} is not one of ${say.list(allowed.map(quote))}.${hint(didYouMean)}`,
+    `Expected ${TYPES[expected]}, found ${TYPES[found]}${value === undefined ? '' : ` (${value})`}.`,
+  'spec/not-in-list': ({ found, allowed, didYouMean }) =>
+    `Expected ${either(allowed.map(quote))}, found ${quote(found)}.${hint(didYouMean)}`,
   'spec/bad-figure': ({ found }) =>
-    `${quote(found)} is not a figure. Write the digits as printed, with a point for the decimal mark, up to nine before it and six behind; a fraction goes in "asPrinted".`,
+    `Expected a figure, found ${quote(found)}. Write the digits as printed, with a decimal point: up to nine digits before it and six after. A fraction goes in "asPrinted".`,
   'spec/interval-too-long': ({ found }) =>
-    `An interval of ${found} is longer than any machine runs: at most six digits stand before the mark.`,
+    `Interval ${found} is implausibly long: at most six digits before the decimal point.`,
   'spec/comma-decimal': ({ found, didYouMean }) =>
     didYouMean === undefined
-      ? `The figure ${quote(found)} has a comma, which can mean decimals or thousands. Write a point for decimals and nothing for thousands.`
-      : `The figure ${quote(found)} has a decimal comma. Write ${quote(didYouMean)}.`,
+      ? `Figure ${quote(found)} has a comma, which can mean decimals or thousands. Write a decimal point, and no mark for thousands.`
+      : `Figure ${quote(found)} has a decimal comma. Write ${quote(didYouMean)}.`,
   'spec/figure-without-quotes': ({ found }, say) =>
-    `The figure ${say.number(found, 15)} is written as a number, which loses printed zeros. Write it as printed, in quotes.`,
+    `Expected a figure in quotes, found the number ${say.number(found, 15)}, which loses printed zeros. Write it as printed.`,
   'spec/bad-id': ({ found, didYouMean }) =>
-    `${quote(found)} is no id: small letters, digits and hyphens, a letter first, at most 64.${hint(didYouMean)}`,
-  'spec/bad-date': ({ found }) => `${quote(found)} is no date. Write year, month and day: 2031-03-09.`,
+    `Expected an id (small letters, digits and hyphens, a letter first, at most 64 characters), found ${quote(found)}.${hint(didYouMean)}`,
+  'spec/bad-date': ({ found }) => `Expected a date such as 2031-03-09, found ${quote(found)}.`,
   'spec/bad-period': ({ found }) =>
-    `${quote(found)} is no period. Write whole years, months, weeks or days: P1Y, P6M, P2W, P10D.`,
+    `Expected a period of whole years, months, weeks or days, such as P1Y, P6M, P2W or P10D, found ${quote(found)}.`,
   'spec/bad-pointer': ({ found }) =>
-    `${quote(found)} is no pointer: it starts with / and names each key after a /, with ~1 for a / and ~0 for a ~ inside a key.`,
-  'spec/bad-currency': ({ found }) => `${quote(found)} is no currency code. Write three capitals: EUR.`,
-  'spec/empty-text': ({ key }) =>
-    `The text of ${quote(key)} is empty. Fill it in, or leave the key out if it may be.`,
-  'spec/empty-list': ({ key }) => `The list ${quote(key)} is empty; it needs one entry at least.`,
+    `Expected a JSON pointer, found ${quote(found)}. Begin each key with /; inside a key write ~1 for / and ~0 for ~.`,
+  'spec/bad-currency': ({ found }) =>
+    `Expected a currency code of three capitals, such as EUR, found ${quote(found)}.`,
+  'spec/empty-text': ({ key }) => `Empty text at ${quote(key)}. Fill it in, or leave an optional key out.`,
+  'spec/empty-list': ({ key }) => `Empty list at ${quote(key)}; it needs at least one entry.`,
   'spec/number-too-small': ({ found, limit, inclusive }, say) =>
-    `${say.number(found, 15)} is too small: it must be ${inclusive ? `${say.number(limit)} or more` : `more than ${say.number(limit)}`}.`,
+    `Expected ${inclusive ? `${say.number(limit)} or more` : `more than ${say.number(limit)}`}, found ${say.number(found, 15)}.`,
   'spec/number-too-large': ({ found, limit }, say) =>
-    `${say.number(found, 15)} is too large: the most is ${say.number(limit)}.`,
-}
-
-const FACTS: Readonly<Record<string, string>> = {
-  variant: 'the variant',
-  modelYear: 'the model year',
-  serial: 'the serial number',
-  market: 'the market',
+    `Expected ${say.number(limit)} or less, found ${say.number(found, 15)}.`,
 }
 
 function serials(prefix: string, from: string | undefined, to: string | undefined): string {
-  if (from === undefined && to === undefined) return `those that begin with ${prefix}`
+  if (from === undefined && to === undefined) return `${prefix}…`
   return range(
     from === undefined ? undefined : `${prefix}${from}`,
     to === undefined ? undefined : `${prefix}${to}`,

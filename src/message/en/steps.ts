@@ -25,7 +25,7 @@ function the({ part, instance, gearcase }: StepParams, fallback: string): string
   return `the ${part ?? fallback}${which}${of}`
 }
 
-/** The same in as few words as will do. */
+/** The same in few words. */
 function brief({ part, instance }: StepParams, fallback: string): string {
   return instance === undefined ? (part ?? fallback) : `${part ?? fallback} (${instance})`
 }
@@ -43,9 +43,9 @@ function tightenText(params: StepParams, what: string): string {
     return `${set}Tighten ${what} to ${torque}.`
   }
   if (gap === 'cannot tell') {
-    return `Tighten ${what} as the manual says for this variant. The torque cannot be told here.`
+    return `Tighten ${what} as the manual says for this variant. Torque not known here: see the manual.`
   }
-  return `Tighten ${what} as the manual says. The torque is not stated here: see the manual.`
+  return `Tighten ${what} as the manual says. Torque not stated here: see the manual.`
 }
 
 function tightenShort(params: StepParams, what: string): string {
@@ -100,9 +100,9 @@ export const stepTexts: StepTexts = {
   },
   'set on stands': {
     full: ({ part }) =>
-      `Set the machine on rated stands${part === undefined ? '' : ` at ${part}`}. Make sure that it stands still.`,
+      `Set the machine on rated stands${part === undefined ? '' : ` at ${part}`}. Make sure that it is steady.`,
     short: ({ part }) => `Stands${part === undefined ? '' : ` at ${part}`}`,
-    show: () => 'The stands under their points, and the jack taken down.',
+    show: () => 'The stands under their points, and the jack lowered.',
   },
   'lower the machine': {
     full: () => 'Lower the machine to the ground.',
@@ -127,7 +127,7 @@ export const stepTexts: StepTexts = {
         : `Turn ${the({ ...params, part: 'wheel' }, 'wheel')} until its mark is ${WHEEL_WORDS[params.wheelMark]}.`,
     short: (params) =>
       `Turn wheel${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
-    show: () => 'The mark on the wheel, until it stands in its place.',
+    show: () => 'The mark on the wheel, until it is in position.',
   },
   'clean around': {
     full: (params) => `Clean the area around ${the(params, 'opening')}.`,
@@ -163,8 +163,8 @@ export const stepTexts: StepTexts = {
     show: () => 'The stream of oil, down to single drips.',
   },
   'suck out the oil': {
-    full: (params) => `Suck the oil out through ${the(params, 'opening')}.`,
-    short: (params) => `Suck out through ${brief(params, 'opening')}`,
+    full: (params) => `Extract the oil through ${the(params, 'opening')}.`,
+    short: (params) => `Extract through ${brief(params, 'opening')}`,
     show: (params) => `The suction hose in ${the(params, 'opening')}.`,
   },
   'take off cover': {
@@ -173,29 +173,36 @@ export const stepTexts: StepTexts = {
     show: (params) => `${the(params, 'cover')} as it comes away and the oil runs out.`,
   },
   'inspect the oil': {
-    full: () => 'Look at the old oil. If it is milky or holds metal, write that down.',
-    short: () => 'Judge the old oil',
+    full: () => 'Inspect the old oil. If it is milky or contains metal, write that down.',
+    short: () => 'Inspect the oil',
     show: () => 'The old oil in the pan, in good light.',
   },
   'inspect the magnet': {
-    full: () => 'Look at the magnet. If you find chips or pieces, do not refill.',
+    full: () => 'Inspect the magnet. If you find chips or pieces, do not refill.',
     short: () => 'Magnet: stop at chips',
     show: () => 'The magnet from close up.',
   },
   'clean the magnet': {
     full: () => 'Wipe the magnet clean.',
     short: () => 'Wipe the magnet',
-    show: () => 'The magnet, wiped bright.',
+    show: () => 'The clean magnet.',
   },
   'clear the breather': {
     full: ({ place }) => `Make sure that the breather is clear${place === undefined ? '' : `: ${place}`}.`,
     short: () => 'Breather clear',
-    show: () => 'The breather in its place.',
+    show: () => 'The breather.',
   },
   'take off old seal': {
-    full: (params) => `Take off the old ${sealOf(params)}. Leave none of it on the case.`,
-    short: (params) => `Old ${sealOf(params)} off`,
-    show: (params) => `The old ${sealOf(params)}, and the bare face that it sat on.`,
+    full: (params) =>
+      params.seal === 'thread sealant'
+        ? 'Clean the old sealant off both threads.'
+        : `Remove the old ${sealOf(params)}. Leave none of it on the case.`,
+    short: (params) =>
+      params.seal === 'thread sealant' ? 'Clean both threads' : `Old ${sealOf(params)} off`,
+    show: (params) =>
+      params.seal === 'thread sealant'
+        ? 'Both threads, clean.'
+        : `The old ${sealOf(params)}, and the bare face under it.`,
   },
   'wipe the seal face': {
     full: (params) => `Wipe the seal face at ${the(params, 'opening')} clean.`,
@@ -209,8 +216,8 @@ export const stepTexts: StepTexts = {
   },
   'inspect the seal': {
     full: (params) =>
-      `Look at the ${sealOf(params)} of ${the(params, 'opening')} for cuts and flats. If you find one, replace it.`,
-    short: (params) => `Check ${sealOf(params)}: ${brief(params, 'opening')}`,
+      `Inspect the ${sealOf(params)} of ${the(params, 'opening')} for cuts and flats. If you find one, replace it.`,
+    short: (params) => `Inspect ${sealOf(params)}: ${brief(params, 'opening')}`,
     show: (params) => `The ${sealOf(params)}, turned slowly.`,
   },
   'apply sealant': {
@@ -245,12 +252,12 @@ export const stepTexts: StepTexts = {
     full: ({ wait }) =>
       `Wait ${wait ?? 'as long as the maker of the sealant says'} for the sealant to cure. Pour no oil before then.`,
     short: ({ wait }) => `Cure: ${wait ?? 'see the sealant'}`,
-    show: () => 'A clock beside the closed joint.',
+    show: () => 'A clock next to the closed joint.',
   },
   'measure the oil': {
     full: ({ volume, oil, gap }) =>
       volume === undefined
-        ? `Measure the refill in a clean vessel. The quantity ${gap === 'cannot tell' ? 'cannot be told here' : 'is not stated'}: see the manual.`
+        ? `Measure the refill in a clean vessel. The quantity ${gap === 'cannot tell' ? 'is not known here' : 'is not stated'}: see the manual.`
         : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean vessel.`,
     short: ({ volume }) => `Measure ${volume ?? 'the refill (see the manual)'}`,
     show: () => 'The vessel at eye height, and the oil at its mark.',
@@ -297,7 +304,7 @@ export const stepTexts: StepTexts = {
   },
   'check for leaks': {
     full: () =>
-      'Look for oil at each plug and joint that you opened. If a washer plug weeps, fit a new washer.',
+      'Check each plug and joint that you opened for oil. If a washer plug weeps, fit a new washer.',
     short: () => 'Leak check',
     show: () => 'Each plug, dry, with a light on it.',
   },
@@ -307,13 +314,13 @@ export const stepTexts: StepTexts = {
     show: () => 'The clean case.',
   },
   'take used oil away': {
-    full: () => 'Put the used oil in a closed can with the words “Used oil”. Take it to a collection point.',
-    short: () => 'Used oil to the closed can',
+    full: () => 'Put the used oil in a closed can marked “Used oil”. Take it to a collection point.',
+    short: () => 'Used oil into the closed can',
     show: () => 'The marked can, and its lid as it closes.',
   },
   record: {
-    full: () => 'Write down what you did and what you found.',
+    full: () => 'Record what you did and what you found.',
     short: () => 'Record',
-    show: () => 'The filled record.',
+    show: () => 'The completed record.',
   },
 }

@@ -1,6 +1,6 @@
 import type { RoomRuleCodes } from '../../../rules/index.js'
 import type { Texts } from '../../catalogue.js'
-import { METER } from '../meterNames.js'
+import { METER } from '../words.js'
 import { meantWords } from './meantWords.js'
 
 /** Rules on what was done. */

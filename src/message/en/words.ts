@@ -1,0 +1,35 @@
+import type { Say } from '../catalogue.js'
+
+/** The meters of a log. */
+export const METER: Readonly<Record<string, string>> = { hours: 'the hour meter', distance: 'the odometer' }
+
+const FACTS: Readonly<Record<string, string>> = {
+  variant: 'variant',
+  modelYear: 'model year',
+  serial: 'serial number',
+  market: 'market',
+}
+
+/** A fact of a machine's identity. */
+export const factName = (fact: string): string => FACTS[fact] ?? fact
+export const factNames = (facts: readonly string[]): readonly string[] => facts.map(factName)
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+
+/** `N·m`, without a number. */
+export const unitName = (unit: string, say: Say): string =>
+  say.quantity({ value: '1', unit }).replace(/^1\s*/, '')
+
+/** With its article, by the sound of the first word: `an M18x1.5`, `a G 1/2`, `an 8 mm hex`, `a unit`. */
+export function article(text: string): string {
+  const [first = ''] = /^[0-9]+|^[A-Za-z]+/.exec(text.replace(/^[“"(]+/, '')) ?? []
+  return `${soundsLikeVowel(first) ? 'an' : 'a'} ${text}`
+}
+
+function soundsLikeVowel(word: string): boolean {
+  // Eight, eighty …; eleven and eighteen, also of thousands and millions.
+  if (/^[0-9]/.test(word)) return /^8|^1[18](...)*$/.test(word)
+  // Letters that are read one by one, such as M18 or NPT.
+  if (/^[A-Z]+$/.test(word)) return /^[AEFHILMNORSX]/.test(word)
+  return /^[aeiou]|^hour/i.test(word) && !/^(uni|use|usu|eu|one)/i.test(word)
+}
