@@ -32,7 +32,7 @@ describe('a visit without work', () => {
   it('says so, and leaves out what only work would fill', () => {
     expect(plan.work).toEqual([])
     expect(card.sections.map(({ id }) => id)).toEqual(['due', 'missing', 'record', 'sources'])
-    expect(text).toContain('No service is taken up on this visit.')
+    expect(text).toContain('No service in this visit.')
     expect(text).not.toMatch(/0 s|Drain pan|torque wrench|Leak/)
     expect(plan).not.toHaveProperty('pan')
   })
@@ -48,14 +48,14 @@ describe('a visit without work', () => {
   it('names parts with the same count once, and the service that counted by its name', () => {
     const flat = text.replace(/\s+/g, ' ')
     expect(flat).toContain(
-      'Front axle housing: front axle oil change; Hub reduction (left): front axle oil change; Hub reduction (right): front axle oil change — cannot tell',
+      'Front axle housing: front axle oil change; Hub reduction (left): front axle oil change; Hub reduction (right): front axle oil change — not known',
     )
     expect(flat.match(/Front axle oil change on 2022-09-30 counts as this service/gi)).toHaveLength(1)
     expect(flat).not.toContain('front-axle-oil-change')
     expect(flat).toContain(
-      'Whether the front axle oil change is due cannot be told (front axle housing; hub reduction, left; hub reduction, right). The last reading',
+      'Unknown whether the front axle oil change is due (front axle housing; hub reduction, left; hub reduction, right). The last reading',
     )
-    expect(flat.match(/cannot be told/g)).toHaveLength(2)
+    expect(flat.match(/Unknown whether/g)).toHaveLength(2)
     expect(plan.missing).toHaveLength(2)
     expect(flat).toContain('The last reading of the hour meter is 108 days old (2023-06-20)')
   })

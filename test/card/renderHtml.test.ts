@@ -119,7 +119,7 @@ describe('renderHtml', () => {
 
   it('says that the variant cannot be told and what is missing, and that a torque is not stated', () => {
     const text = textOf(fromHtml(renderHtml(cardModel(PLAN_WITHOUT_VARIANT, en))))
-    expect(text).toContain('cannot tell without the serial number and variant')
+    expect(text).toContain('not known without the serial number and variant')
     expect(text).toContain('Tind 4 S, short bed or Tind 4 L, long bed')
     expect(text).toContain('not stated: see the manual')
     expect(text).toContain('300\u00a0mL or 340\u00a0mL')
@@ -129,7 +129,7 @@ describe('renderHtml', () => {
     const at = (text: string) => html.indexOf(text)
     expect(at('450\u00a0±\u00a020\u00a0mL')).toBeLessThan(at('½\u00a0US\u00a0qt'))
     expect(at('½\u00a0US\u00a0qt')).toBeLessThan(at('15.8\u00a0imp\u00a0fl\u00a0oz'))
-    expect(html).toContain('15.8\u00a0imp\u00a0fl\u00a0oz</span> (worked out)')
+    expect(html).toContain('15.8\u00a0imp\u00a0fl\u00a0oz</span> (calculated)')
   })
 
   it.each(HOSTILE_NAMES)('keeps its structure whatever the sheet calls things: %j', (name) => {

@@ -49,7 +49,7 @@ describe('renderMarkdown', () => {
 
   it('says that the variant cannot be told', () => {
     const text = textOf(read(renderMarkdown(cardModel(PLAN_WITHOUT_VARIANT, en))))
-    expect(text).toContain('cannot tell without the serial number and variant')
+    expect(text).toContain('not known without the serial number and variant')
   })
 
   it('writes the short card too', () => {

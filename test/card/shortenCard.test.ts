@@ -9,12 +9,14 @@ describe('the short card', () => {
   it('has no heading without anything below it', () => {
     const card = shortenCard(cardModel(planExample('tind-4'), en))
     expect(card.sections.filter(({ parts }) => parts.length === 0)).toEqual([])
-    expect(renderShortCard(cardModel(planExample('tind-4'), en))).not.toContain('What is missing')
+    expect(renderShortCard(cardModel(planExample('tind-4'), en))).not.toContain(
+      'Not in the manual; not known',
+    )
   })
 
   it('still says what is missing where something is', () => {
     const html = renderShortCard(cardModel(planExample('kvist-2'), en))
-    expect(html).toContain('What is missing')
-    expect(html).toContain('does not state the tightening')
+    expect(html).toContain('Not in the manual; not known')
+    expect(html).toContain('torque or turns not stated')
   })
 })

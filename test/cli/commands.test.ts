@@ -26,7 +26,7 @@ describe('due', () => {
     expect(code).toBe(0)
     expect(out).toMatch(/^Station 2$/m)
     expect(out).toMatch(/DUE {2}gear oil change, front differential/)
-    expect(out).toMatch(/200 h since the last service on 2022-11-20 at 301\.4 h, so due at 501\.4 h/)
+    expect(out).toMatch(/200 h since the last service on 2022-11-20 at 301\.4 h, due at 501\.4 h/)
     expect(out).toMatch(/OVERDUE {2}gear oil level check, rear gearcase/)
   })
 
@@ -58,10 +58,10 @@ describe('plan', () => {
     expect(code).toBe(0)
     for (const said of [
       /Tind 4 L, long bed/,
-      /11\.2 h past/,
+      /overrun 11\.2 h/,
       /950 mL/,
       /1\.0 US qt/,
-      /Set to: 31 N·m/,
+      /Setting: 31 N·m/,
       /29\.81–32\.29 N·m/,
       /HB-1620/,
       /buy: 1/,
@@ -223,18 +223,18 @@ describe('record', () => {
 
 describe('repair', () => {
   it.each(['forgotten-tightening', 'jack-as-support', 'hose-pulled-out-too-soon'])(
-    'mends %s',
+    'repairs %s',
     async (name) => {
       const { code, out, written } = await run([
         'repair',
         `examples/mistakes/${name}`,
         '--out',
-        'mended.json',
+        'repaired.json',
       ])
       expect(code).toBe(0)
-      expect(out).toMatch(/^Mends:\n {2}add \/steps\//)
+      expect(out).toMatch(/^Changes:\n {2}add \/steps\//)
       const files = {
-        'set/procedure.json': written.get('mended.json') ?? '',
+        'set/procedure.json': written.get('repaired.json') ?? '',
         'set/sheet.json': readFileSync(`examples/mistakes/${name}/sheet.json`, 'utf8'),
       }
       expect(await run(['check', 'set', ...DAY], files)).toMatchObject({ code: 0 })
@@ -317,12 +317,12 @@ describe('convert', () => {
     expect(out).toMatch(said)
   })
 
-  it('refuses what could mean two things, and takes it once told', async () => {
+  it('refuses an ambiguous unit, and reads it with --assume', async () => {
     const { code, err } = await run(['convert', '1 qt', '--to', 'mL'])
     expect(code).toBe(1)
     expect(err).toMatch(/US qt and imp qt/)
-    const told = await run(['convert', '1 qt', '--to', 'mL', '--assume', 'us'])
-    expect(told).toMatchObject({ code: 0, out: expect.stringContaining('946.352946') })
+    const assumed = await run(['convert', '1 qt', '--to', 'mL', '--assume', 'us'])
+    expect(assumed).toMatchObject({ code: 0, out: expect.stringContaining('946.352946') })
     const imperial = await run(['convert', '1 qt', '--to', 'mL', '--assume', 'imperial', '--format', 'json'])
     expect(JSON.parse(imperial.out)).toMatchObject({ read: { value: '1', unit: 'qt_imp' } })
   })

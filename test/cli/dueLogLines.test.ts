@@ -45,7 +45,7 @@ describe('due over logs that come one a line', () => {
       else expect(answer).toEqual({ line: place + 1, machine: `m-${place}`, name: log.name, due })
       expect(answer.findings?.every(({ message }) => message.length > 10) ?? true).toBe(true)
     }
-    expect(err).toMatch(/^1000 lines\n2000 lines\n2000 lines, 60 of them/)
+    expect(err).toMatch(/^1000 lines\n2000 lines\n2000 lines, 60 with errors/)
   })
 
   it('a file of lines beside its sheet, blank lines and a byte order mark passed over', async () => {
@@ -78,16 +78,16 @@ describe('due over logs that come one a line', () => {
     expect(bad.code).toBe(1)
     // Six months after 6 January is 6 July, long past in October.
     expect(bad.answers[0]).toMatchObject({ id: 'a', state: 'overdue', dueBy: 'period', dueOn: '2023-07-06' })
-    expect(bad.err).toMatch(/2 lines, 1 of them/)
+    expect(bad.err).toMatch(/2 lines, 1 with errors/)
     const good = await run(['due', 'rows.jsonl', ...DAY], { 'rows.jsonl': `${JSON.stringify(row)}\n` })
     expect(good.code).toBe(0)
   })
 
   it.each([
-    [['due', 'a.jsonl', 'b.jsonl'], /one file of lines is wanted, and there are 2/],
-    [['due', '--sheet', 'examples/tind-4/toolbox.json'], /there is no sheet among the files/],
-    [['due', '--sheet', 'nowhere.json'], /nowhere\.json: there is no such file/],
-    [['due', 'nowhere.jsonl', SHEET], /nowhere\.jsonl: there is no such file/],
+    [['due', 'a.jsonl', 'b.jsonl'], /expected one \.jsonl file, found 2/],
+    [['due', '--sheet', 'examples/tind-4/toolbox.json'], /no sheet among the files/],
+    [['due', '--sheet', 'nowhere.json'], /nowhere\.json: no such file/],
+    [['due', 'nowhere.jsonl', SHEET], /nowhere\.jsonl: no such file/],
   ])('%j is a wrong command line', async (words, said) => {
     const { code, err } = await run([...words, ...DAY])
     expect(code).toBe(2)
@@ -104,7 +104,7 @@ describe('due over logs that come one a line', () => {
     expect(answers).toEqual([])
   })
 
-  it('a pipe that breaks off is told, and not as a fault of this program', async () => {
+  it('a pipe that breaks off is reported, and not as an error in this program', async () => {
     const io = memoryIo()
     const broken = Object.assign(new Error('EIO: read'), { code: 'EIO', syscall: 'read' })
     const openInput = async () =>
@@ -117,7 +117,7 @@ describe('due over logs that come one a line', () => {
     const code = await runCommand(['due', '--sheet', SHEET, ...DAY], { ...io, openInput })
     expect(code).toBe(2)
     expect(io.out).toHaveLength(1)
-    expect(io.err.join('\n')).toMatch(/the lines piped in: cannot be read \(EIO/)
+    expect(io.err.join('\n')).toMatch(/standard input: cannot be read \(EIO/)
   })
 
   it('waits for a slow reader and keeps no more than one log in memory', async () => {

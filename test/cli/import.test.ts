@@ -77,7 +77,7 @@ describe('import: readings that a maker sends, into a log', () => {
   it('without --out says what it would add, and writes nothing', async () => {
     const { code, out, written } = await importing(mine)
     expect(code).toBe(0)
-    expect(out).toMatch(/Nothing is written: say where the log goes, with --out FILE/)
+    expect(out).toMatch(/Nothing is written: name the file for the log with --out LOG/)
     expect(written.size).toBe(0)
   })
 
@@ -109,14 +109,12 @@ describe('import: readings that a maker sends, into a log', () => {
     const strange = equipment({ SerialNumber: 'TS00001' }, [[NEW_DAY, 600]])
     const wrong = await importing(strange)
     expect(wrong).toMatchObject({ code: 2, out: '' })
-    expect(wrong.err).toMatch(
-      new RegExp(`no machine carries the number ${SERIAL}; there is TS00001: choose one`),
-    )
-    expect((await importing({ Equipment: [mine, mine] })).err).toMatch(/2 machines carry the number/)
+    expect(wrong.err).toMatch(new RegExp(`no machine has the number ${SERIAL} \\(TS00001\\); choose one`))
+    expect((await importing({ Equipment: [mine, mine] })).err).toMatch(/2 machines have the number/)
     const nameless = JSON.stringify({ ...log, identity: {} })
     const files = { 'nameless.json': nameless, 'answer.json': JSON.stringify(strange) }
     const open = await run(['import', 'answer.json', 'nameless.json', ...DAY], files)
-    expect(open.err).toMatch(/the log has no serial number; there is TS00001/)
+    expect(open.err).toMatch(/the log has no serial number \(TS00001\)/)
     const silent = {
       'nameless.json': nameless,
       'answer.json': JSON.stringify(equipment({}, [[NEW_DAY, 513]])),
@@ -127,11 +125,11 @@ describe('import: readings that a maker sends, into a log', () => {
       'answer.json': JSON.stringify([equipment({}, []), equipment({}, [])]),
     }
     expect((await run(['import', 'answer.json', 'nameless.json', ...DAY], two)).err).toMatch(
-      /there is no number, no number/,
+      /\(no number, no number\)/,
     )
   })
 
-  it('writes nothing where a meter would fall; what was wrong before is not told again', async () => {
+  it('writes nothing where a meter would fall; what was wrong before is not reported again', async () => {
     const fallen = await importing(equipment({ SerialNumber: SERIAL }, [[NEW_DAY, 12]]), [
       '--out',
       'new.json',
@@ -141,7 +139,7 @@ describe('import: readings that a maker sends, into a log', () => {
     expect(fallen.written.size).toBe(0)
   })
 
-  it('tells what it could not read, and takes the rest', async () => {
+  it('reports what it could not read, and adds the rest', async () => {
     const answer = {
       ...mine,
       Distance: [{ datetime: `${NEW_DAY}T06:30:00Z`, OdometerUnits: 'furlong', Odometer: 3 }],
@@ -155,8 +153,8 @@ describe('import: readings that a maker sends, into a log', () => {
 
   it.each([
     ['nothing of a machine', '{"weather": "fine"}', 1, /interval\/import-no-machines/],
-    ['no JSON', '{', 2, /answer\.json: this is not JSON/],
-    ['no file', undefined, 2, /there is no such file/],
+    ['no JSON', '{', 2, /answer\.json: not JSON/],
+    ['no file', undefined, 2, /no such file/],
   ])('%s', async (_what, answer, code, said) => {
     const found = await run(['import', 'answer.json', `${TIND}/log.json`, ...DAY], {
       ...(answer === undefined ? {} : { 'answer.json': answer }),
@@ -175,7 +173,7 @@ describe('import: readings that a maker sends, into a log', () => {
     expect(found.err + found.out).toMatch(said)
   })
 
-  it('a log that is no log is told', async () => {
+  it('a log that is not a log is reported', async () => {
     const found = await importing(mine, [], {})
     expect(found.code).toBe(0)
     const files = { 'answer.json': JSON.stringify(mine), 'bad.json': '{}' }
@@ -246,6 +244,6 @@ describe('addReadings', () => {
       'answer.json': JSON.stringify(equipment({ SerialNumber: SERIAL }, [[NEW_DAY, 513]])),
     }
     const { out } = await run(['import', 'answer.json', 'log.json', ...DAY], files)
-    expect(out).toMatch(/The log keeps no meter of hours, so those readings are left out/)
+    expect(out).toMatch(/The log has no meter for hours: readings skipped/)
   })
 })

@@ -58,7 +58,7 @@ describe('kits', () => {
     const stale = await run(words)
     expect(stale.code).toBe(0)
     expect(stale.out).toMatch(
-      /^Cannot tell for Station 6\n {2}Whether the front axle oil change is due cannot/,
+      /^Not known for Station 6\n {2}Unknown whether the front axle oil change is due/,
     )
     expect(stale.out).not.toContain('Nothing is due')
     expect(JSON.parse((await run([...words, '--format', 'json'])).out)).toMatchObject({
@@ -122,7 +122,7 @@ describe('compare', () => {
     const files = { 'sheet.json': sheet, ...twoOf(procedure, other) }
     expect(await comparing(files)).toMatchObject({
       code: 2,
-      err: expect.stringMatching(/the one sheet of both/),
+      err: expect.stringMatching(/expected the sheet of both/),
     })
     expect(await comparing(twoOf(procedure, procedure))).toMatchObject({ code: 2 })
   })
@@ -177,13 +177,20 @@ describe('record', () => {
 describe('repair', () => {
   const BAD = 'examples/mistakes/forgotten-tightening'
   it('as JSON gives the mends, what is left and the mended procedure', async () => {
-    const { code, out, err, written } = await run(['repair', BAD, '--format', 'json', '--out', 'mended.json'])
+    const { code, out, err, written } = await run([
+      'repair',
+      BAD,
+      '--format',
+      'json',
+      '--out',
+      'repaired.json',
+    ])
     const answer = JSON.parse(out)
     expect(code).toBe(0)
     expect(answer.applied.length).toBeGreaterThan(0)
     expect(answer.left).toEqual([])
-    expect(JSON.parse(written.get('mended.json') ?? '')).toEqual(answer.procedure)
-    expect(err).toBe('Written: mended.json')
+    expect(JSON.parse(written.get('repaired.json') ?? '')).toEqual(answer.procedure)
+    expect(err).toBe('Written: repaired.json')
   })
 
   it('without its sheet, or with what cannot be read', async () => {
@@ -200,7 +207,7 @@ describe('repair', () => {
     const found = await run(['repair', 'set'], files)
     expect(found.code).toBe(1)
     expect(found.out).toMatch(
-      /^Nothing to mend\.\nset\/procedure\.json: error: .*\n {4}procedure\/unknown-service at/,
+      /^Nothing to fix\.\nset\/procedure\.json: error: .*\n {4}procedure\/unknown-service at/,
     )
   })
 })

@@ -97,19 +97,19 @@ describe('commands over real files', () => {
     await writeFile(at('a-file'), '')
     const { code, err } = await run('card', 'examples/tind-4', ...visit, '--out', at('a-file'))
     expect(code).toBe(2)
-    expect(err).toMatch(/a-file.*cannot be written \(a file stands where a folder is wanted\)/)
-    expect(err).not.toMatch(/fault of this program/)
+    expect(err).toMatch(/a-file.*cannot be written \(expected a folder, found a file\)/)
+    expect(err).not.toMatch(/error in this program/)
   })
 
-  it('says of a folder that is no log that a file is wanted', async () => {
+  it('expects a file where a folder is given', async () => {
     const { code, err } = await run('import', 'examples', 'examples/tind-4/log.json')
     expect(code).toBe(2)
-    expect(err).toMatch(/examples: this is a folder, and a file is wanted/)
+    expect(err).toMatch(/examples: expected a file, found a folder/)
   })
 
   it.each([
-    ['EACCES', /this file may not be read/],
-    ['EISDIR', /this is a folder/],
+    ['EACCES', /no permission to read/],
+    ['EISDIR', /expected a file, found a folder/],
     ['EMFILE', /cannot be read \(.*EMFILE/],
   ])('says of a file that the system refuses with %s why', async (code, said) => {
     const refusing = {

@@ -63,7 +63,7 @@ describe('texts of the fill room', () => {
     )
     expect(say('fill/refill-level-decides')).toMatch(/^The level hole decides; 0.09 L less/)
     expect(say('fill/refill-level-decides', { difference: L(0), method: 'dipstick' })).toBe(
-      'The dipstick decides; just the stated quantity went in.',
+      'The dipstick decides; exactly the stated quantity was refilled.',
     )
     expect(say('fill/refill-level-decides', { method: 'sight glass' })).toMatch(/^The sight glass decides/)
   })

@@ -16,10 +16,10 @@ describe('English sentences', () => {
     const machine = log({ hours: [['2031-03-02', 519.4]], records: [{ date: '2031-01-12', hours: 412 }] })
     const intervals = { repeat: stated({ hours: '100', period: 'P1Y6M' }), window: stated({ hours: '10' }) }
     expect(say(computeDue(question(intervals, machine, '2031-03-03'), OPTIONS).reasons)).toEqual([
-      'due: 100 h since the last service on 2031-01-12 at 412 h, so due at 512 h; 519.4 h on 2031-03-02, 7.4 h past.',
-      'It may still be done until 522 h; after that it is overdue.',
-      'not due: 1 year and 6 months since the last service on 2031-01-12, so due on 2032-07-12; 497 days left.',
-      'hours comes first, about 2031-02-27, judged by the days on which the limits are reached.',
+      'due: 100 h since the last service on 2031-01-12 at 412 h, due at 512 h; 519.4 h on 2031-03-02, overrun 7.4 h.',
+      'The service window ends at 522 h; after that it is overdue.',
+      'not due: 1 year and 6 months since the last service on 2031-01-12, due on 2032-07-12; 497 days left.',
+      'Governing limit: hours, about 2031-02-27 (its date comes first).',
     ])
   })
 
@@ -42,7 +42,7 @@ describe('English sentences', () => {
         ).reasons,
       )[0]
     expect(swapped(5, 45)).toBe(
-      'Since the count began the hour meter was swapped, was reset or ran over: it shows 807 h less than it would have.',
+      'Since counting began, the hour meter was swapped, was reset or rolled over: it shows 807 h less than it would have.',
     )
     expect(swapped(1000, 1010)).toMatch(/it shows 188 h more than it would have\.$/)
   })
@@ -53,7 +53,7 @@ describe('English sentences', () => {
       computeDue(question({ repeat: stated({ hours: '250.0' }) }, machine, '2031-03-03'), OPTIONS).reasons,
     )
     expect(text).toBe(
-      'not due: 250.0 h since first use on 2031-01-01 at 0 h, so due at 250 h; 10 h on 2031-03-02, 240 h left.',
+      'not due: 250.0 h since first use on 2031-01-01 at 0 h, due at 250 h; 10 h on 2031-03-02, 240 h left.',
     )
   })
 
@@ -62,7 +62,7 @@ describe('English sentences', () => {
     const intervals = { repeat: stated({ hours: '100', distance: { value: '500', unit: 'km' } }) }
     expect(say(computeDue(question(intervals, machine, '2031-01-03'), OPTIONS).missing)).toEqual([
       'No reading of the hour meter. Read the meter and enter it.',
-      'No reading of the odometer at the last service on 2031-01-02. Enter what the meter showed that day.',
+      'No reading of the odometer at the last service on 2031-01-02. Enter the reading of that day.',
     ])
   })
 
@@ -74,7 +74,7 @@ describe('English sentences', () => {
       ],
     })
     expect(say(readMeters(fall).findings)).toEqual([
-      'The meter falls from 800 h on 2030-05-01 to 30 h on 2030-09-01, and no swap, reset or rollover says why.',
+      'The meter falls from 800 h on 2030-05-01 to 30 h on 2030-09-01, without a swap, reset or rollover.',
     ])
     const forecast = forecastDue(
       {
@@ -86,10 +86,10 @@ describe('English sentences', () => {
       { confidence: 0.8, scatter: 'from day to day' },
     )
     expect(say(forecast.reasons)).toEqual([
-      '1 reading of the hour meter, which show no use per day. Enter readings of at least two days.',
+      'Use per day not known: 1 reading of the hour meter. Enter readings of at least two days.',
     ])
     expect(say(importReadings({}, { edition: '2020' }).findings)).toEqual([
-      'No equipment found. Give the JSON of a fleet, a list of equipment, or one machine.',
+      'No equipment found. Expected the JSON of a fleet, a list of equipment, or one machine.',
     ])
   })
 

@@ -64,10 +64,10 @@ describe('the English catalogue', () => {
     expect(en.card.duration(0)).toBe('0\u00a0s')
   })
 
-  it('says what cannot be told even where no fact is named', () => {
-    expect(en.card.cannotTell([])).toBe('cannot tell: see the manual')
+  it('says what is not known even where no fact is named', () => {
+    expect(en.card.cannotTell([])).toBe('not known: see the manual')
     expect(en.card.cannotTell(['serial number', 'model year'])).toBe(
-      'cannot tell without the serial number and model year',
+      'not known without the serial number and model year',
     )
   })
 })

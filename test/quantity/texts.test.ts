@@ -32,20 +32,20 @@ describe('English texts of the room', () => {
   it('are whole sentences without holes', () => {
     for (const reason of reasonsSeen()) {
       const text = renderMessage(reason, en)
-      expect(text).toMatch(/^[A-Z“0-9≥−].*\.$/s)
+      expect(text).toMatch(/^[A-Z“0-9≥−].*[.?]$/s)
       expect(text).not.toMatch(/undefined|NaN|\[object|null|quantity\//)
     }
   })
 
   it.each([
-    ['5 gal', '“gal” can mean any of US\u00a0gal and imp\u00a0gal. Write out the one that is meant.'],
+    ['5 gal', '“gal” is ambiguous: US\u00a0gal and imp\u00a0gal. Write the one that is meant.'],
     [
       '8.9 ft/lbs',
-      '“ft/lbs” is one unit divided by another, and a torque is force times length. Write lbf·ft, if that is meant.',
+      '“ft/lbs” is one unit divided by another; torque is force times length. Did you mean lbf·ft?',
     ],
-    ['20 nm', 'Capital and small letters change the meaning of “nm”. Write N·m, if that is meant.'],
-    ['1.234 L', '“1.234 L” can mean 1.234 or 1234. Say which decimal mark the text uses.'],
-    ['44–34 N·m', 'The lower limit 44 is above the upper limit 34. Put the smaller one first.'],
+    ['20 nm', 'Capital and small letters change the meaning of “nm”. Did you mean N·m?'],
+    ['1.234 L', '“1.234 L” can mean 1.234 or 1234. State which decimal mark the text uses.'],
+    ['44–34 N·m', 'Minimum 44 exceeds maximum 34. Put the smaller one first.'],
   ])('says of “%s” what to do', (text, sentence) => {
     const [finding] = parseQuantity(text).findings
     expect(finding && renderMessage(finding, en)).toBe(sentence)
@@ -54,7 +54,7 @@ describe('English texts of the room', () => {
   it('names both figures of a slip', () => {
     const [reason] = printedFiguresAgree(nominal('9', 'N.m'), nominal('80', 'lbf.ft')).reasons
     expect(reason && renderMessage(reason, en)).toBe(
-      '9\u00a0N·m and 80\u00a0lbf·ft are apart by a factor of 12: pound-inches and pound-feet have been mixed up. Find out which of them is right before anyone works to it.',
+      '9\u00a0N·m and 80\u00a0lbf·ft differ by a factor of 12: perhaps pound-inches and pound-feet were mixed up. Find out which is right before use.',
     )
   })
 })

@@ -152,16 +152,14 @@ describe('texts', () => {
     const hub = 'hub-reduction.sheet.json'
     const dry = '/gearcases/hub/oilSpace/fill/dryFill'
     expect(sentence(hub, `${dry}/value`, '0,80')).toEqual([
-      'The figure "0,80" has a decimal comma. Write "0.80".',
+      'Figure "0,80" has a decimal comma. Write "0.80".',
     ])
     expect(sentence(hub, `${dry}/value`, 0.8)).toEqual([
-      'The figure 0.8 is written as a number, which loses printed zeros. Write it as printed, in quotes.',
+      'Expected a figure in quotes, found the number 0.8, which loses printed zeros. Write it as printed.',
     ])
-    expect(sentence(hub, '/version', '1.4')).toEqual([
-      'Version 1.4 cannot be read here; this program reads 1.0.',
-    ])
+    expect(sentence(hub, '/version', '1.4')).toEqual(['Expected version 1.0, found 1.4.'])
     expect(sentence(hub, '/gearcases/hub/access', { kind: 'raised', suports: ['axle-middle'] })).toEqual([
-      'The key "suports" is not known here. Did you mean "supports"?',
+      'Unknown key "suports". Did you mean "supports"?',
     ])
   })
 })

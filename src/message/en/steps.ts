@@ -43,9 +43,9 @@ function tightenText(params: StepParams, what: string): string {
     return `${set}Tighten ${what} to ${torque}.`
   }
   if (gap === 'cannot tell') {
-    return `Tighten ${what} as the manual says for this variant. Torque not known here: see the manual.`
+    return `Tighten ${what} as the manual says for this variant. The torque is not known here: see the manual.`
   }
-  return `Tighten ${what} as the manual says. Torque not stated here: see the manual.`
+  return `Tighten ${what} as the manual says. The torque is not stated here: see the manual.`
 }
 
 function tightenShort(params: StepParams, what: string): string {
