@@ -3,60 +3,42 @@ import type { DueOptions } from '../interval/index.js'
 import { checkDocuments } from '../rules/index.js'
 import { planVisit, type VisitPlan } from '../service/index.js'
 import type { MachineLog, SpecSheet, Stock, Toolbox } from '../spec/index.js'
-import { UsageError } from './cliIo.js'
-import type { ReadSet } from './readDocuments.js'
+import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
+import { type ReadSet, readDocuments } from './readDocuments.js'
 import type { Options } from './readOptions.js'
+import { exitCodeOf, type LocatedFinding, locateFindings } from './renderFindings.js'
 
 /** A log with the sheet that it names, from one closed set. */
 export interface MachineFiles {
   readonly read: ReadSet
   readonly log: MachineLog
-  readonly logName?: string
   readonly sheet: SpecSheet
-  readonly sheetName?: string
 }
 
-/** Every log that has its sheet among the files; usage errors say what is lacking. */
-export function listMachines(sets: readonly ReadSet[], options: Options): readonly MachineFiles[] {
+/** Every log of the files that the options choose, each with its sheet. */
+export function listMachines(sets: readonly ReadSet[], { machine }: Options): readonly MachineFiles[] {
   const machines = sets.flatMap((read) =>
-    read.set.logs.flatMap(({ name, document: log }): MachineFiles[] => {
-      if (options.machine !== undefined && log.id !== options.machine) return []
-      const partner = read.set.sheets.find(
-        ({ document }) => document.id === log.sheet.id && document.revision === log.sheet.revision,
-      )
-      if (partner === undefined) {
-        const given = read.set.sheets.map(({ document }) => `${document.id} revision ${document.revision}`)
-        throw new UsageError(
-          `${name ?? log.id}: its sheet ${log.sheet.id} revision ${log.sheet.revision} is not among the files (${
-            given.length === 0 ? 'there is no sheet' : `there is ${given.join(', ')}`
-          })`,
-        )
-      }
-      return [
-        {
-          read,
-          log,
-          ...(name === undefined ? {} : { logName: name }),
-          sheet: partner.document,
-          ...(partner.name === undefined ? {} : { sheetName: partner.name }),
-        },
-      ]
-    }),
+    read.set.logs
+      .filter(({ document }) => machine === undefined || document.id === machine)
+      .map(({ name, document }) => ({ read, log: document, sheet: findSheet(read, document, name) })),
   )
   if (machines.length === 0)
     throw new UsageError(
-      options.machine === undefined
+      machine === undefined
         ? 'no machine log among the files'
-        : `no log with the id ${options.machine} among the files`,
+        : `no log with the id ${machine} among the files`,
     )
   return machines
 }
 
-/** What was read for one machine and the plan of its visit; the plan is absent where a document could not be read. */
-export interface PlannedFiles {
-  readonly sets: readonly ReadSet[]
-  readonly findings: readonly Finding[]
-  readonly plan?: VisitPlan
+function findSheet({ set }: ReadSet, log: MachineLog, name = log.id): SpecSheet {
+  const { id, revision } = log.sheet
+  const found = set.sheets.find(({ document }) => document.id === id && document.revision === revision)
+  if (found !== undefined) return found.document
+  const others = set.sheets.map(({ document }) => `${document.id} revision ${document.revision}`)
+  throw new UsageError(
+    `${name}: its sheet ${id} revision ${revision} is not among the files (${others.join(', ') || 'no sheet'})`,
+  )
 }
 
 /** The due options for one machine: `--severity`, else what its log says of its use, else normal. */
@@ -64,7 +46,7 @@ export function chooseDueOptions(options: Options, log: MachineLog): DueOptions 
   return { ...options.due, severity: options.severity ?? log.use ?? 'normal' }
 }
 
-/** The toolbox and the stock of a closed set; which of two is meant nobody guesses. */
+/** The toolbox and the stock of a closed set; which of two is meant is never guessed. */
 export function chooseShelf({ set }: ReadSet): { readonly toolbox?: Toolbox; readonly stock?: Stock } {
   const { toolboxes, stocks } = set
   if (toolboxes.length > 1) throw new UsageError('there is more than one toolbox among the files')
@@ -77,40 +59,67 @@ export function chooseShelf({ set }: ReadSet): { readonly toolbox?: Toolbox; rea
   }
 }
 
+/** Plans one machine's visit as the options say. */
+export function planMachine(
+  { log, sheet }: MachineFiles,
+  options: Options,
+  shelf: ReturnType<typeof chooseShelf>,
+): ReturnType<typeof planVisit> {
+  const { services, today, iso6789, ambient } = options
+  return planVisit(
+    { sheet, log, today, ...(ambient === undefined ? {} : { ambient }), ...shelf },
+    { services, due: chooseDueOptions(options, log), iso6789 },
+  )
+}
+
+/** The plan of one visit with all findings; no plan where a document has errors. */
+export interface PlannedFiles {
+  readonly plan?: VisitPlan
+  readonly findings: readonly LocatedFinding[]
+  readonly code: ExitCode
+}
+
 /** Plans the visit to the one machine that the files and options name. */
-export function planFiles(sets: readonly ReadSet[], options: Options): PlannedFiles {
+export async function planFiles(command: string, options: Options, io: CliIo): Promise<PlannedFiles> {
+  if (options.paths.length === 0)
+    throw new UsageError(`${command}: name the files or the folder of one machine`)
+  const sets = await readDocuments(options.paths, io)
   const reading = sets.flatMap(({ findings }) => findings)
-  if (reading.some(({ severity }) => severity === 'error')) return { sets, findings: reading }
+  const failed = reading.some(({ severity }) => severity === 'error')
+  const { plan, findings } = failed ? { plan: undefined, findings: [] } : planSets(sets, options)
+  const located = locateFindings([...reading, ...findings], sets)
+  return {
+    ...(plan === undefined ? {} : { plan }),
+    findings: located,
+    code: exitCodeOf(located, options.level),
+  }
+}
+
+function planSets(
+  sets: readonly ReadSet[],
+  options: Options,
+): { readonly plan: VisitPlan | undefined; readonly findings: readonly Finding[] } {
   const machines = listMachines(sets, options)
   const [machine] = machines
   if (machine === undefined || machines.length > 1)
     throw new UsageError(
       `there are ${machines.length} logs: choose one with --machine ${machines.map(({ log }) => log.id).join(' or ')}`,
     )
-  const { read, log, sheet } = machine
-  const { toolbox, stock } = chooseShelf(read)
-  const planned = planVisit(
-    {
-      sheet,
-      log,
-      today: options.today,
-      ...(options.ambient === undefined ? {} : { ambient: options.ambient }),
-      ...(toolbox === undefined ? {} : { toolbox }),
-      ...(stock === undefined ? {} : { stock }),
-    },
-    { services: options.services, due: chooseDueOptions(options, log), iso6789: options.iso6789 },
-  )
+  const { set } = machine.read
+  const planned = planMachine(machine, options, chooseShelf(machine.read))
   const names = new Map(
-    [...read.set.sheets, ...read.set.logs, ...read.set.toolboxes, ...read.set.stocks].map(
-      ({ name, document }) => [`${document.kind} ${document.id}`, name],
-    ),
+    [...set.sheets, ...set.logs, ...set.toolboxes, ...set.stocks].map(({ name, document }) => [
+      `${document.kind} ${document.id}`,
+      name,
+    ]),
   )
   // The plan knows documents by id; the command line knows their files.
   const named = planned.findings.map((finding): Finding => {
     const name = names.get(`${finding.document.kind} ${finding.document.id}`)
     return name === undefined ? finding : { ...finding, document: { ...finding.document, name } }
   })
-  const checked = checkDocuments(read.set, { today: options.today })
-  const findings = [...reading, ...checked, ...named]
-  return planned.ok ? { sets, findings, plan: planned.value } : { sets, findings }
+  return {
+    plan: planned.ok ? planned.value : undefined,
+    findings: [...checkDocuments(set, { today: options.today }), ...named],
+  }
 }

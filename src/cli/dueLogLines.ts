@@ -11,7 +11,7 @@ import type { MachineLog, SpecSheet } from '../spec/index.js'
 import { LONGEST_LINE, readLines, type TextLine } from './readLines.js'
 
 export interface DueLogLinesOptions {
-  /** JSON Lines: one machine log a line; blank lines are passed over. */
+  /** JSON Lines: one machine log a line; blank lines are skipped. */
   readonly input: Readable
   /** Gets one line of JSON for each log, in the same order. */
   readonly output: Writable
@@ -19,19 +19,19 @@ export interface DueLogLinesOptions {
   readonly today: DateText
   /** The due options for one machine. */
   readonly chooseOptions: (log: MachineLog) => DueOptions
-  /** Only this machine is answered. */
+  /** Answers only for this machine. */
   readonly machine?: string
-  /** Told after every thousand lines. */
+  /** Called after every thousand lines. */
   readonly onProgress?: (lines: number) => void
 }
 
 export interface DueLogLinesSummary {
   readonly lines: number
-  /** Lines that hold no log that can be judged. */
+  /** Lines without a log that can be judged. */
   readonly refused: number
 }
 
-/** What one line answers: a machine with its services, or why there is none. */
+/** The answer to one line: a machine with its services, or the findings. */
 export interface DueAnswer {
   readonly line: number
   readonly machine?: string
@@ -43,8 +43,8 @@ export interface DueAnswer {
 const PROGRESS = 1000
 
 /**
- * Judges machine logs that come one a line, for fleets that are piped: a line that cannot be read is answered with its
- * findings in its place and stops nothing. Memory stays at one log, however many there are.
+ * Judges machine logs, one a line. A line that cannot be read is answered with its findings, and the next line follows.
+ * Memory stays at one log.
  */
 export async function dueLogLines(options: DueLogLinesOptions): Promise<DueLogLinesSummary> {
   const { input, output, onProgress } = options
@@ -64,19 +64,20 @@ export async function dueLogLines(options: DueLogLinesOptions): Promise<DueLogLi
 function judgeLine({ line, text, length }: TextLine, options: DueLogLinesOptions): DueAnswer | undefined {
   const { sheets, today, chooseOptions, machine } = options
   const name = `line ${line}`
-  if (text === undefined) return { line, findings: say([tooLong(name, length)]) }
+  if (text === undefined) return { line, findings: withTexts([tooLong(name, length)]) }
   const read = parseDocumentText('machine-log', text, { name })
-  if (!read.ok) return { line, findings: say(read.findings) }
+  if (!read.ok) return { line, findings: withTexts(read.findings) }
   const log = read.value
   if (machine !== undefined && log.id !== machine) return undefined
   const about = { line, machine: log.id, name: log.name }
   const sheet = sheets.find(({ id, revision }) => id === log.sheet.id && revision === log.sheet.revision)
-  if (sheet === undefined) return { ...about, findings: say([...read.findings, noSheet(log, sheets, name)]) }
+  if (sheet === undefined)
+    return { ...about, findings: withTexts([...read.findings, noSheet(log, sheets, name)]) }
   const due = listDue({ sheet, log, today }, chooseOptions(log))
-  return { ...about, due, ...(read.findings.length === 0 ? {} : { findings: say(read.findings) }) }
+  return { ...about, due, ...(read.findings.length === 0 ? {} : { findings: withTexts(read.findings) }) }
 }
 
-function say(findings: readonly Finding[]): NonNullable<DueAnswer['findings']> {
+function withTexts(findings: readonly Finding[]): NonNullable<DueAnswer['findings']> {
   return findings.map((finding) => ({ ...finding, message: renderMessage(finding, en) }))
 }
 

@@ -1,73 +1,73 @@
-/** The options that several commands have. */
+/** Options of several commands. */
 const LEVEL = `
-  --level LEVEL          error, warning or info: findings at or above it make exit code 1 (default warning)`
+  --level LEVEL          error, warning or info: findings at or above it give exit code 1 (default warning)`
 const format = (...others: readonly string[]): string => `
   --format FORMAT        ${['text', ...others].join(', ').replace(/, ([a-z]+)$/, ' or $1')} (default text)`
 const FINDINGS = `${LEVEL}${format('json', 'sarif')}
 
-Exit code: 0 nothing at or above the level, 1 findings, 2 usage or a file that cannot be read.`
+Exit code: 0 no finding at or above the level, 1 findings, 2 usage or a file that cannot be read.`
 
 const DUE = `
   --today 2023-10-06     the day of the visit (default: this machine's clock)
-  --machine ID           which log, where the files hold several
-  --severity USE         which intervals hold, normal or severe (default: what the log's "use" says, else normal)
-  --soon-hours 10        what counts as due soon: so many hours of use before (default 10),
-  --soon-km 100          so many kilometres before (default 100),
-  --soon-days 14         so many days before (default 14)
-  --stale-days 30        a reading older than this never supports "not due" (default 30)`
+  --machine ID           which log, if there are several
+  --severity USE         which intervals apply, normal or severe (default: "use" of the log, else normal)
+  --soon-hours 10        due soon: this many hours of use before (default 10)
+  --soon-km 100          due soon: this many kilometres before (default 100)
+  --soon-days 14         due soon: this many days before (default 14)
+  --stale-days 30        with an older reading a service is never "not due" (default 30)`
 
 const VISIT = `${DUE}
-  --ambient 6degC        the day's temperature, for the oil and for the time it takes to run (default: not known)
-  --service ID           take up this service, due or not; may be repeated (default: whatever is due or due soon)
+  --ambient 6degC        ambient temperature, for the oil and the pouring times (default: not known)
+  --service ID           do this service, due or not; may be repeated (default: all that are due or due soon)
   --edition YEAR         where a wrench's range starts: 2017 at its lowest mark, 2003 at 20 % of full scale (default 2017)`
 
 /** What `help` prints, by command. */
 export const HELP = {
-  overview: `drivetrain-service: gear-oil service from a typed spec sheet
+  overview: `drivetrain-service: gear oil service from a typed spec sheet
 
 Usage: drivetrain-service <command> [options] <file or folder> ...
 
-  check     what is wrong in documents as written
-  due       which services are due, and by what
-  plan      one visit: figures, steps, oil and seals to buy, wrench settings, waits, what is missing
-  card      the same as a card to print: HTML, Markdown and a short card, into --out
-  cues      a cue list for a presenter, as text or WebVTT
-  kits      what to put in the van: oil, seals and tools of each due machine, and the order list of all
-  repair    a writer's procedure with its smallest mend
-  compare   two sheets, two procedures, or one sheet's variants
+  check     report errors in documents
+  due       list the services that are due, and why
+  plan      plan one visit: figures, steps, oil and seals to buy, wrench settings, waits, what is not known
+  card      write the plan as a card: HTML, Markdown, text and a short card, into --out
+  cues      print a cue list for a presenter, as text or WebVTT
+  kits      list oil, seals and tools for each due machine, and one order list for all
+  repair    fix a procedure with the fewest changes
+  compare   compare two sheets, two procedures, or one sheet's variants
   record    check a finished record and append it to its log
-  import    readings that a machine's maker sends (ISO/TS 15143-3), into its log
-  convert   one quantity in another unit, exactly rounded
-  schema    the JSON Schema of a kind of document
+  import    add a maker's telematics readings (ISO/TS 15143-3) to a log
+  convert   convert one quantity to another unit, exactly rounded
+  schema    print the JSON Schema of a kind of document
 
 Files are JSON or YAML. Several files are one closed set: a log finds its sheet among them by id and revision.
 Each folder is a closed set of its own.
-"drivetrain-service <command> --help" says more. The machine's own manual comes first, always.
+For details: drivetrain-service <command> --help. The machine's own manual always comes first.
 `,
   commands: {
     check: `Usage: drivetrain-service check [options] <file or folder> ...
 
-Reads documents and prints everything that is wrong in them as written, one finding a mistake.
+Reads documents and prints every error in them, one finding each.
 
 Options
-  --today 2023-10-06     also finds readings and records after this day (default: this machine's clock)${FINDINGS}
+  --today 2023-10-06     reports readings and records after this day (default: this machine's clock)${FINDINGS}
 `,
     due: `Usage: drivetrain-service due [options] <file or folder> ...
        drivetrain-service due [options] --sheet SHEET < logs.jsonl > due.jsonl
        drivetrain-service due [options] <file.jsonl> [sheet] ...
 
-Prints every service of every machine with its state, and why.
+Prints every service of every machine with its state and the reasons.
 
-Fleets come as JSON Lines, one machine log a line: each is answered with one line of JSON, in constant memory. A line
-that cannot be read is answered with its findings and stops nothing; the exit code is then 1. A .jsonl file without a
-sheet holds flat rows instead, one service a line, with their own limits.
+For fleets: JSON Lines, one machine log a line. Each is answered by one line of JSON, in constant memory. A line that cannot
+be read is answered with its findings, and the next line follows; the exit code is then 1. A .jsonl file without a sheet
+has flat rows instead, one service a line, with their own limits.
 
 Options
   --sheet SHEET          the sheet of the logs; may be repeated${DUE}${format('json')}
 `,
     plan: `Usage: drivetrain-service plan [options] <file or folder> ...
 
-Plans one visit to one machine and prints it. Needs one log with its sheet; a toolbox and a stock if there are any.
+Plans one visit to one machine and prints it. Needs one log with its sheet; a toolbox and a stock are optional.
 
 Options${VISIT}${FINDINGS}
 `,
@@ -76,7 +76,7 @@ Options${VISIT}${FINDINGS}
 Writes the visit as a card: <machine>.html, <machine>.md, <machine>.txt and <machine>-short.html.
 
 Options
-  --out FOLDER           where the cards go (made if missing)${VISIT}${FINDINGS}
+  --out FOLDER           folder for the cards (made if missing)${VISIT}${FINDINGS}
 `,
     cues: `Usage: drivetrain-service cues [options] <file or folder> ...
 
@@ -86,53 +86,53 @@ Options${VISIT}${LEVEL}${format('json', 'vtt')}
 `,
     kits: `Usage: drivetrain-service kits [options] <file or folder> ...
 
-Prints for each machine with something due what to take along, and one order list for all. Needs logs and their sheets.
+Prints what to take for each machine with something due, and one order list for all. Needs logs and their sheets.
 
 Options${VISIT}${format('json')}
 `,
     repair: `Usage: drivetrain-service repair [options] [--out FILE] <file or folder> ...
 
-Finds the smallest mend of a writer's procedure, and prints the changes, or writes the mended procedure to --out.
+Finds the fewest changes that make a procedure valid and prints them; with --out also writes the corrected procedure.
 
 Options
-  --out FILE             where the mended procedure goes${LEVEL}${format('json')}
+  --out FILE             file for the corrected procedure${LEVEL}${format('json')}
 `,
     compare: `Usage: drivetrain-service compare [options] <file> <file>
        drivetrain-service compare [options] <sheet>
 
-Compares two sheets leaf by leaf, or two procedures by what they bring about; one sheet alone: its variants.
+Compares two sheets figure by figure, or two procedures by their effect; with one sheet, its variants.
 Exit code 1 when they differ.
 
 Options${format('json')}
 `,
     record: `Usage: drivetrain-service record [options] --out LOG <record> <log> <sheet> [toolbox]
 
-Checks a finished record against its sheet, log and toolbox. Without an error, appends it to the log and writes that to
+Checks a finished record against its sheet, log and toolbox. If it has no errors, appends it to the log and writes the log to
 --out; without --out only checks.
 
 Options
-  --out LOG              where the log goes with the record in it
-  --today 2023-10-06     a record after this day is found (default: this machine's clock)${FINDINGS}
+  --out LOG              file for the log with the record
+  --today 2023-10-06     reports a record after this day (default: this machine's clock)${FINDINGS}
 `,
     import: `Usage: drivetrain-service import [options] --out LOG <telematics.json> <log.json>
 
-Adds the hours and distances that a machine's maker sends (JSON in the shape of ISO/TS 15143-3) to its log, one reading
-a day; a day that the log has already stays as it is. Without --out only says what would be added.
+Adds a maker's hours and distances (JSON in the shape of ISO/TS 15143-3) to a log, one reading a day; the log's own reading
+of a day stays. Without --out only prints what would be added.
 
 Options
-  --out LOG              where the log goes with the readings in it
-  --equipment NUMBER     which machine of the answer, by its id, serial number or PIN (default: the log's serial number)
-  --telematics YEAR      the edition that the sender follows, 2016 or 2020 (default 2020)
-  --today 2023-10-06     readings after this day are found (default: this machine's clock)${FINDINGS}
+  --out LOG              file for the log with the readings
+  --equipment NUMBER     which machine, by its id, serial number or PIN (default: the log's serial number)
+  --telematics YEAR      edition of the file, 2016 or 2020 (default 2020)
+  --today 2023-10-06     reports readings after this day (default: this machine's clock)${FINDINGS}
 `,
     convert: `Usage: drivetrain-service convert "8.9 lbf·ft" --to N.m [--assume us|imperial]
 
 Reads one quantity, tolerance or range as people write it and prints it in another unit: the exactly rounded number, and
-what to print beside the first figure (limits inward). Ambiguous texts are refused and the readings named.
+the second figure to print (limits rounded inward). An ambiguous text is refused, with its possible meanings.
 
 Options
-  --to N.m               the unit, by its name here or as people write it
-  --assume WHOSE         whose gallons, quarts, pints and fluid ounces: us or imperial (default: neither; they are refused)${format('json')}
+  --to N.m               the unit, as in documents or as people write it
+  --assume WHOSE         gallons, quarts, pints and fluid ounces are us or imperial (default: refused)${format('json')}
 `,
     schema: `Usage: drivetrain-service schema <kind>
 

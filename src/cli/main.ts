@@ -2,7 +2,7 @@
 import { nodeIo } from './nodeIo.js'
 import { runCommand } from './runCommand.js'
 
-// A reader that stops early, such as `head`, is no fault of ours.
+// A reader that stops early, such as `head`, is not an error.
 for (const stream of [process.stdout, process.stderr])
   stream.on('error', (error: NodeJS.ErrnoException) => {
     process.exit(error.code === 'EPIPE' ? 0 : 2)

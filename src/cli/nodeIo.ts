@@ -13,7 +13,7 @@ export function nodeIo(): CliIo {
     listFolder: async (path) => (await readdir(path)).sort(),
     writeText: async (path, text) => {
       await mkdir(dirname(path), { recursive: true })
-      // A reader never meets half a file: the text lands under another name first.
+      // Written under another name first, so that a half-written file is never read.
       const draft = `${path}.${randomUUID()}.part`
       try {
         await writeFile(draft, text, 'utf8')

@@ -16,7 +16,7 @@ import { readYaml } from './readYaml.js'
 
 /** A closed set of documents read from files, with every finding of reading them. */
 export interface ReadSet {
-  /** What the caller named: a folder, or the files as one set. */
+  /** As named on the command line: a folder, or the files as one set. */
   readonly name: string
   readonly set: DocumentSet
   readonly findings: readonly Finding[]
@@ -58,12 +58,12 @@ async function isFolder(path: string, io: CliIo): Promise<boolean> {
   }
 }
 
-/** What to say of a file that cannot be read, whatever the reason. */
+/** The error for a file that cannot be read. */
 export function unreadable(path: string, error: unknown): UsageError {
   const code = (error as { code?: unknown }).code
-  if (code === 'ENOENT') return new UsageError(`${path}: there is no such file or folder`)
-  if (code === 'EISDIR') return new UsageError(`${path}: this is a folder, and a file is wanted`)
-  if (code === 'EACCES') return new UsageError(`${path}: this file may not be read`)
+  if (code === 'ENOENT') return new UsageError(`${path}: no such file or folder`)
+  if (code === 'EISDIR') return new UsageError(`${path}: expected a file, found a folder`)
+  if (code === 'EACCES') return new UsageError(`${path}: no permission to read`)
   return new UsageError(`${path}: cannot be read (${error instanceof Error ? error.message : String(error)})`)
 }
 

@@ -4,18 +4,18 @@ import { StringDecoder } from 'node:string_decoder'
 export interface TextLine {
   /** From 1; blank lines count. */
   readonly line: number
-  /** Absent: longer than anything that is read as one line. */
+  /** Absent: the line is too long. */
   readonly text?: string
   /** In characters. */
   readonly length: number
 }
 
-/** Characters of one line: a machine's log of many years is shorter. */
+/** Characters; a log of many years is shorter. */
 export const LONGEST_LINE = 10_000_000
 
 /**
- * Reads a stream line by line in constant memory; blank lines are passed over, and of a line that is too long no more is
- * kept than its number.
+ * Reads a stream line by line in constant memory; blank lines are skipped, and of a line that is too long only the number
+ * is kept.
  */
 export async function* readLines(input: Readable, longest: number = LONGEST_LINE): AsyncGenerator<TextLine> {
   const decoder = new StringDecoder('utf8')

@@ -6,7 +6,7 @@ import { convert, parseQuantity, type Quantity, type TemperatureUnit } from '../
 import { type CliIo, UsageError } from './cliIo.js'
 import type { FindingFormat } from './renderFindings.js'
 
-/** What the command line said, read and checked. */
+/** The options of the command line, checked. */
 export interface Options {
   readonly paths: readonly string[]
   readonly help: boolean
@@ -17,15 +17,15 @@ export interface Options {
   readonly machine?: string
   readonly services: readonly string[] | 'due'
   readonly due: Omit<DueOptions, 'severity'>
-  /** Absent: what the log says of its machine's use decides. */
+  /** Absent: the log's `use` decides. */
   readonly severity?: DueOptions['severity']
   readonly iso6789: '2017' | '2003'
   readonly out?: string
   readonly to?: string
   readonly assume?: string
-  /** Sheets for logs that come one a line. */
+  /** Sheets for logs as JSON Lines. */
   readonly sheets: readonly string[]
-  /** Which machine of a telematics answer, by any of its numbers. */
+  /** The machine of a telematics answer, by any of its numbers. */
   readonly equipment?: string
   readonly telematics: '2016' | '2020'
 }
@@ -52,20 +52,20 @@ const FLAGS = {
   telematics: { type: 'string' },
 } as const
 
-/** The options that commands can take; `--help` every command takes. */
+/** Options of some commands; every command has `--help`. */
 export type OptionName = Exclude<keyof typeof FLAGS, 'help'>
 
 const TEMPERATURES: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
 
 /**
- * Reads the words after the command's name. The defaults stand in the help text, never hidden; an option that the command
- * would pass over in silence is refused.
+ * Reads the words after the command's name. The defaults are those of the help text; an option that the command would
+ * ignore is refused.
  */
 export function readOptions(words: readonly string[], takes: readonly OptionName[], io: CliIo): Options {
   const { values, positionals } = parse(words, takes)
   const severity = values.severity
   const today = values.today ?? io.today()
-  if (!isDate(today)) throw new UsageError(`--today ${today}: a date such as 2023-10-06 is wanted`)
+  if (!isDate(today)) throw new UsageError(`--today ${today}: expected a date such as 2023-10-06`)
   const ambient = values.ambient === undefined ? undefined : readTemperature(values.ambient)
   return {
     paths: positionals.map((word) => (MINUS.test(word) ? `-${word.slice(1)}` : word)),
@@ -113,16 +113,14 @@ function checkTaken(
   const taken: readonly string[] = ['help', ...takes]
   if (taken.includes(name)) return
   const near = suggestName(name, taken)
-  const problem = Object.hasOwn(FLAGS, name) ? 'has no meaning for this command' : 'is no option'
-  const hint = near === undefined ? '' : `; perhaps --${near} is meant`
-  throw new UsageError(
-    `${rawName} ${problem}${hint}; the options here are ${takes.map((one) => `--${one}`).join(', ')}`,
-  )
+  const problem = Object.hasOwn(FLAGS, name) ? 'is not an option of this command' : 'is unknown'
+  const hint = near === undefined ? '' : `; did you mean --${near}?`
+  throw new UsageError(`${rawName} ${problem}${hint} (options: ${takes.map((one) => `--${one}`).join(', ')})`)
 }
 
 const MINUS = /^\u2212(?=[0-9.])/
 
-/** A word such as `-10degC` is a value, of the option before it or for itself, and no option. */
+/** A word such as `-10degC` is a value, not an option. */
 function keepNegatives(words: readonly string[]): string[] {
   const kept: string[] = []
   for (const word of words) {
@@ -143,12 +141,12 @@ function takesValue(word: string): boolean {
 
 function oneOf<const Word extends string>(flag: string, word: string, words: readonly Word[]): Word {
   const found = words.find((one) => one === word)
-  if (found === undefined) throw new UsageError(`${flag} ${word}: one of ${words.join(', ')} is wanted`)
+  if (found === undefined) throw new UsageError(`${flag} ${word}: expected one of ${words.join(', ')}`)
   return found
 }
 
 function readCount(flag: string, text: string): number {
-  if (!/^[0-9]{1,7}(\.[0-9]{1,3})?$/.test(text)) throw new UsageError(`${flag} ${text}: a number is wanted`)
+  if (!/^[0-9]{1,7}(\.[0-9]{1,3})?$/.test(text)) throw new UsageError(`${flag} ${text}: expected a number`)
   return Number(text)
 }
 
@@ -158,10 +156,10 @@ function readTemperature(text: string): Quantity<TemperatureUnit> {
   const quantity = read.ok && read.value.kind === 'nominal' ? read.value : undefined
   const unit = TEMPERATURES.find((one) => one === quantity?.unit)
   if (quantity === undefined || unit === undefined)
-    throw new UsageError(`--ambient ${text}: a temperature such as 6degC or 43degF is wanted`)
+    throw new UsageError(`--ambient ${text}: expected a temperature such as 6degC or 43degF`)
   const ambient = { value: Number(quantity.value), unit }
   const celsius = convert(ambient, 'degC').value
   if (!(celsius >= -100 && celsius <= 100))
-    throw new UsageError(`--ambient ${text}: no day is that cold or hot; -100 degC to 100 degC is read`)
+    throw new UsageError(`--ambient ${text}: expected -100 degC to 100 degC`)
   return ambient
 }

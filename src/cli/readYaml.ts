@@ -1,8 +1,7 @@
 import { isMap, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml'
-import { type Finding, joinPointer, MAX_DEPTH, type Result } from '../base/index.js'
-import { isNestedTooDeep } from './isNestedTooDeep.js'
+import { type Finding, joinPointer, MAX_DEPTH, type Params, type Result } from '../base/index.js'
 
-/** Characters; YAML is written by hand, and reading it takes many times as long as JSON. */
+/** Characters; YAML is written by hand, and parsing it takes many times as long as JSON. */
 const LONGEST_YAML = 2_000_000
 
 /**
@@ -12,29 +11,18 @@ const LONGEST_YAML = 2_000_000
 export function readYaml(text: string, name: string): Result<unknown> {
   const document = { kind: 'text', name } as const
   const lineCounter = new LineCounter()
-  const refuse = (offset: number, problem: string): Result<unknown> => {
+  const refuse = (code: string, params: Params): Result<unknown> => ({
+    ok: false,
+    findings: [{ code, severity: 'error', document, path: '', params }],
+  })
+  const refuseAt = (offset: number, problem: string): Result<unknown> => {
     const { line, col } = lineCounter.linePos(offset)
-    const params = { line, column: col, problem }
-    return {
-      ok: false,
-      findings: [{ code: 'spec/not-yaml', severity: 'error', document, path: '', params }],
-    }
+    return refuse('spec/not-yaml', { line, column: col, problem })
   }
-  if (text.length > LONGEST_YAML) {
-    const params = { found: '', length: text.length, limit: LONGEST_YAML }
-    return {
-      ok: false,
-      findings: [{ code: 'spec/too-long', severity: 'error', document, path: '', params }],
-    }
-  }
-  if (isNestedTooDeep(text)) {
-    const params = { limit: MAX_DEPTH }
-    return {
-      ok: false,
-      findings: [{ code: 'spec/too-deep', severity: 'error', document, path: '', params }],
-    }
-  }
-  // At `silent` a second document in the file would be dropped without a word.
+  if (text.length > LONGEST_YAML)
+    return refuse('spec/too-long', { found: '', length: text.length, limit: LONGEST_YAML })
+  if (isNestedTooDeep(text)) return refuse('spec/too-deep', { limit: MAX_DEPTH })
+  // At `silent` a second document in the file would be dropped silently.
   const read = parseDocument(text, {
     uniqueKeys: false,
     logLevel: 'error',
@@ -43,12 +31,12 @@ export function readYaml(text: string, name: string): Result<unknown> {
     prettyErrors: false,
   })
   const [problem] = read.errors
-  if (problem !== undefined) return refuse(problem.pos[0], problem.message)
+  if (problem !== undefined) return refuseAt(problem.pos[0], problem.message)
   const findings: Finding[] = []
   try {
     const alias = findAlias(read)
     if (alias !== undefined)
-      return refuse(alias, 'anchors and aliases are not read here: write the value out')
+      return refuseAt(alias, 'anchors and aliases are not allowed: write the value out')
     findRepeatedKeys(read.contents, [], (path, key) =>
       findings.push({
         code: 'spec/duplicate-key',
@@ -60,11 +48,11 @@ export function readYaml(text: string, name: string): Result<unknown> {
     )
     return { ok: true, value: read.toJS({ maxAliasCount: 0 }), findings }
   } catch (error) {
-    return refuse(0, error instanceof Error ? error.message : String(error))
+    return refuseAt(0, error instanceof Error ? error.message : String(error))
   }
 }
 
-/** Where the first alias stands, as an offset into the text. */
+/** The offset of the first alias in the text. */
 function findAlias(read: ReturnType<typeof parseDocument>): number | undefined {
   let offset: number | undefined
   visit(read, {
@@ -92,3 +80,40 @@ function findRepeatedKeys(
   } else if (isSeq(node))
     for (const [place, item] of node.items.entries()) findRepeatedKeys(item, [...path, String(place)], report)
 }
+
+/** Documents have at most 32; the YAML reader can take many more than this. */
+const MAX_LEVELS = 500
+
+/**
+ * Whether a text nests too deep for the YAML reader, which recurses and fails at some tens of thousands of levels. Counted
+ * without parsing: open brackets, also those in texts, and what a line begins with.
+ */
+export function isNestedTooDeep(text: string): boolean {
+  let open = 0
+  let indent = 0
+  let atStart = true
+  for (let place = 0; place < text.length; place++) {
+    const code = text.charCodeAt(place)
+    if (code === NEW_LINE) {
+      atStart = true
+      indent = 0
+    } else if (atStart && BEGINNINGS.has(code)) {
+      indent += 1
+      if (indent > 2 * MAX_LEVELS) return true
+    } else {
+      atStart = false
+      if (code === OPEN_LIST || code === OPEN_OBJECT) open += 1
+      else if (code === CLOSE_LIST || code === CLOSE_OBJECT) open = Math.max(0, open - 1)
+      if (open > MAX_LEVELS) return true
+    }
+  }
+  return false
+}
+
+const NEW_LINE = 0x0a
+const OPEN_LIST = 0x5b
+const CLOSE_LIST = 0x5d
+const OPEN_OBJECT = 0x7b
+const CLOSE_OBJECT = 0x7d
+/** Space, tab, `-`, `:` and `?`: what a line of lists and objects begins with. */
+const BEGINNINGS: ReadonlySet<number> = /* @__PURE__ */ new Set([0x20, 0x09, 0x2d, 0x3a, 0x3f])

@@ -2,13 +2,14 @@ import type { Finding, Severity } from '../base/index.js'
 import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
 import type { SpecCodes } from '../spec/index.js'
-import { makeLocator, type TextPosition } from './locate.js'
+import type { CliIo, ExitCode } from './cliIo.js'
+import { makeLocator, type TextPosition } from './makeLocator.js'
 import type { ReadSet } from './readDocuments.js'
 import { safeLine } from './safeLine.js'
 
 export type FindingFormat = 'text' | 'json' | 'sarif'
 
-/** A finding with its sentence and, where the text is at hand, its line. */
+/** A finding with its text and, where the file was read as text, its line. */
 export interface LocatedFinding extends Finding {
   readonly message: string
   readonly position?: TextPosition
@@ -16,12 +17,24 @@ export interface LocatedFinding extends Finding {
 
 const RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info: 2 }
 
-/** Whether a finding counts at a level: `warning` takes in errors too. A waived finding never counts. */
+/** Whether a finding counts at a level: `warning` includes errors. A waived finding never counts. */
 export function isAtLevel(finding: Finding, level: Severity): boolean {
   return finding.waived === undefined && RANK[finding.severity] <= RANK[level]
 }
 
-/** Adds the sentence, the line and the column to findings, sorted by file, line and gravity. */
+/** 1 where a finding counts at the level. */
+export function exitCodeOf(findings: readonly Finding[], level: Severity): ExitCode {
+  return findings.some((finding) => isAtLevel(finding, level)) ? 1 : 0
+}
+
+/** Prints the findings of reading; true where a document has an error, so that the command must stop. */
+export function reportReading(sets: readonly ReadSet[], io: CliIo): boolean {
+  const findings = sets.flatMap((read) => read.findings)
+  if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
+  return findings.some(({ severity }) => severity === 'error')
+}
+
+/** Adds text, line and column to findings, sorted by file, line and severity. */
 export function locateFindings(
   findings: readonly Finding[],
   sets: readonly ReadSet[],
@@ -44,7 +57,7 @@ export function locateFindings(
     )
 }
 
-/** How far a text was read that is no JSON or YAML: nothing in it has a place of its own. */
+/** How far a text was read that is not JSON or YAML. */
 function readUpTo({ code, params }: Finding): TextPosition | undefined {
   if (code !== 'spec/not-json' && code !== 'spec/not-yaml') return undefined
   const { line, column } = params as SpecCodes[typeof code]
@@ -81,7 +94,7 @@ function renderText(findings: readonly LocatedFinding[]): string {
 
 const SARIF_LEVEL: Readonly<Record<Severity, string>> = { error: 'error', warning: 'warning', info: 'note' }
 
-/** A path as the URI reference that SARIF wants; `\\` of some systems is `/`. */
+/** A path as the URI reference of SARIF; `\\` of some systems becomes `/`. */
 function toUri(path: string): string {
   const parts = path
     .replace(/\p{Cs}/gu, '\uFFFD')

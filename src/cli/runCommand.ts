@@ -18,7 +18,7 @@ import { safeLine } from './safeLine.js'
 
 interface Command {
   readonly run: (options: Options, io: CliIo) => Promise<ExitCode>
-  /** What it can print beside text. */
+  /** Formats besides text. */
   readonly formats: readonly Options['format'][]
   readonly takes: readonly OptionName[]
 }
@@ -53,7 +53,7 @@ const COMMANDS: Readonly<Record<keyof typeof HELP.commands, Command>> = {
   schema: { run: runSchema, formats: ['json'], takes: ['format'] },
 }
 
-/** Runs one command line; every way out is an exit code and words, never a stack trace. */
+/** Runs one command line; ends with an exit code and a message, never a stack trace. */
 export async function runCommand(words: readonly string[], io: CliIo): Promise<ExitCode> {
   const [name, ...rest] = words
   try {
@@ -63,8 +63,8 @@ export async function runCommand(words: readonly string[], io: CliIo): Promise<E
     }
     if (!isCommand(name)) {
       const near = suggestName(name, Object.keys(COMMANDS))
-      const hint = near === undefined ? 'drivetrain-service help lists them' : `perhaps ${near} is meant`
-      throw new UsageError(`there is no command ${JSON.stringify(name)}; ${hint}`)
+      const hint = near === undefined ? 'see drivetrain-service help' : `did you mean ${near}?`
+      throw new UsageError(`unknown command ${JSON.stringify(name)}; ${hint}`)
     }
     const { run, formats, takes } = COMMANDS[name]
     const options = readOptions(rest, takes, io)
@@ -74,7 +74,7 @@ export async function runCommand(words: readonly string[], io: CliIo): Promise<E
     }
     const printed: readonly string[] = ['text', ...formats]
     if (!printed.includes(options.format))
-      throw new UsageError(`${name} --format ${options.format}: ${printed.join(', ')} is what it prints`)
+      throw new UsageError(`${name} --format ${options.format}: expected one of ${printed.join(', ')}`)
     return await run(options, io)
   } catch (error) {
     const message = safeLine(error instanceof Error ? error.message : String(error))
@@ -83,7 +83,7 @@ export async function runCommand(words: readonly string[], io: CliIo): Promise<E
       return 2
     }
     io.printError(
-      `drivetrain-service: a fault of this program, not of your files: ${message}\nPlease report it with the command and the files.`,
+      `drivetrain-service: an error in this program, not in your files: ${message}\nPlease report it with the command and the files.`,
     )
     return 2
   }

@@ -1,6 +1,6 @@
 import { type CliIo, UsageError } from './cliIo.js'
 
-/** Writes one file that the caller named; a place that takes no file is the caller's to change, not a fault of ours. */
+/** Writes one file; a path that cannot be written is a usage error. */
 export async function writeOut(path: string, text: string, io: CliIo): Promise<void> {
   try {
     await io.writeText(path, text)
@@ -17,7 +17,7 @@ const WORDS: Readonly<Record<string, string>> = {
   EROFS: 'the disk is read-only',
   ENOSPC: 'the disk is full',
   EISDIR: 'it is a folder',
-  ENOTDIR: 'a file stands where a folder is wanted',
-  EEXIST: 'a file stands where a folder is wanted',
+  ENOTDIR: 'expected a folder, found a file',
+  EEXIST: 'expected a folder, found a file',
   ENAMETOOLONG: 'the name is too long',
 }

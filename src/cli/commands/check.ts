@@ -2,7 +2,7 @@ import { checkDocuments } from '../../rules/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
+import { exitCodeOf, isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
 
 /** `check`: what is wrong in documents as written. */
 export async function runCheck(options: Options, io: CliIo): Promise<ExitCode> {
@@ -20,8 +20,8 @@ export async function runCheck(options: Options, io: CliIo): Promise<ExitCode> {
     const files = sets.reduce((sum, { texts }) => sum + texts.size, 0)
     const plural = (value: number, word: string) => `${value} ${word}${value === 1 ? '' : 's'}`
     io.print(
-      `${plural(files, 'document')} read, ${plural(count, 'finding')} of level ${options.level} or above.`,
+      `${plural(files, 'document')} read, ${plural(count, 'finding')} at level ${options.level} or above.`,
     )
   }
-  return count > 0 ? 1 : 0
+  return exitCodeOf(located, options.level)
 }

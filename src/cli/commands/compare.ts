@@ -10,17 +10,13 @@ import {
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { locateFindings, renderFindings } from '../renderFindings.js'
+import { reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 
 /** `compare`: two sheets, two procedures, or the variants of one sheet. */
 export async function runCompare(options: Options, io: CliIo): Promise<ExitCode> {
   const sets = await readDocuments(options.paths, io)
-  const reading = sets.flatMap(({ findings }) => findings)
-  if (reading.some(({ severity }) => severity === 'error')) {
-    io.printError(renderFindings(locateFindings(reading, sets), 'text'))
-    return 1
-  }
+  if (reportReading(sets, io)) return 1
   const sheets = sets.flatMap(({ set }) => set.sheets.map(({ document }) => document))
   const procedures = sets.flatMap(({ set }) => set.procedures.map(({ document }) => document))
   if (procedures.length === 2) {
@@ -29,12 +25,12 @@ export async function runCompare(options: Options, io: CliIo): Promise<ExitCode>
       procedures.every((procedure) => procedure.sheet.id === id && procedure.sheet.revision === revision),
     )
     if (first === undefined || second === undefined || sheet === undefined)
-      throw new UsageError('compare: two procedures need the one sheet of both among the files')
+      throw new UsageError('compare: expected the sheet of both procedures among the files')
     return printComparison(first, second, compareProcedures(first, second, sheet), options, io)
   }
   const [first, second] = sheets
   if (procedures.length > 0 || first === undefined || sheets.length > 2)
-    throw new UsageError('compare: two sheets, two procedures with their sheet, or one sheet are wanted')
+    throw new UsageError('compare: expected two sheets, two procedures with their sheet, or one sheet')
   return second === undefined ? printVariants(first, options, io) : printChanges(first, second, options, io)
 }
 

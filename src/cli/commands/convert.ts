@@ -19,7 +19,7 @@ import {
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Options } from '../readOptions.js'
 
-/** `convert`: what somebody wrote, in another unit. */
+/** `convert`: a quantity as people write it, in another unit. */
 export async function runConvert(options: Options, io: CliIo): Promise<ExitCode> {
   const text = options.paths.join(' ')
   if (text === '') throw new UsageError('convert: write the quantity, such as "8.9 lbf·ft"')
@@ -33,7 +33,7 @@ export async function runConvert(options: Options, io: CliIo): Promise<ExitCode>
   const unit = readUnit(options.to, measure, assume)
   if (unit === undefined)
     throw new UsageError(
-      `--to ${options.to}: ${read.value.unit} is a ${measure}; units of it are ${UNITS_BY_MEASURE[measure].join(', ')}`,
+      `--to ${options.to}: expected a unit of ${measure}, such as ${UNITS_BY_MEASURE[measure].join(', ')}`,
     )
   if (options.format === 'json') {
     io.print(JSON.stringify({ read: read.value, second: secondUnit(read.value, unit) }, null, 2))
@@ -54,10 +54,10 @@ function assumedUnits(word: string): readonly Unit[] {
   const all: readonly Unit[] = UNITS_BY_MEASURE.volume
   if (word === 'us') return all.filter((unit) => unit.endsWith('_us'))
   if (word === 'imperial') return all.filter((unit) => unit.endsWith('_imp'))
-  throw new UsageError(`--assume ${word}: us or imperial is wanted`)
+  throw new UsageError(`--assume ${word}: expected us or imperial`)
 }
 
-/** Every figure exactly rounded, and what to print beside the first. */
+/** Every figure exactly rounded, and the second figure to print. */
 function describe(value: PrintedBand, unit: Unit): string {
   const showFrom = (from: Unit, to: Unit) => (figure: string) =>
     formatNumber(Number(convertFigure(figure, from, to).digits), en.marks, { atMost: 15 })

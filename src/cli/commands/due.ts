@@ -8,7 +8,7 @@ import { dueLines } from '../dueLines.js'
 import { dueLogLines } from '../dueLogLines.js'
 import { readDocuments, unreadable } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { locateFindings, renderFindings } from '../renderFindings.js'
+import { reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 
 const LINES = /\.(jsonl|ndjson)$/i
@@ -19,9 +19,7 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.sheets.length > 0 || lines.length > 0) return judgeLines(options, lines, io)
   if (options.paths.length === 0) throw new UsageError('due: name logs and their sheets, or a folder of them')
   const sets = await readDocuments(options.paths, io)
-  const reading = sets.flatMap(({ findings }) => findings)
-  if (reading.length > 0) io.printError(renderFindings(locateFindings(reading, sets), 'text'))
-  if (reading.some(({ severity }) => severity === 'error')) return 1
+  if (reportReading(sets, io)) return 1
   const machines = listMachines(sets, options).map(({ log, sheet }) => ({
     machine: log.id,
     name: log.name,
@@ -43,18 +41,15 @@ function describe(line: ListedDue): string {
   )
 }
 
-/** Machines that come one a line: whole logs where there are sheets, else flat rows that carry their own limits. */
+/** Machines as lines: whole logs where there are sheets, else flat rows with their own limits. */
 async function judgeLines(options: Options, lines: readonly string[], io: CliIo): Promise<ExitCode> {
   const others = [...options.sheets, ...options.paths.filter((path) => !LINES.test(path))]
   const [path] = lines
-  if (lines.length > 1)
-    throw new UsageError(`due: one file of lines is wanted, and there are ${lines.length}`)
+  if (lines.length > 1) throw new UsageError(`due: expected one .jsonl file, found ${lines.length}`)
   const sets = others.length === 0 ? [] : await readDocuments(others, io)
-  const reading = sets.flatMap(({ findings }) => findings)
-  if (reading.length > 0) io.printError(renderFindings(locateFindings(reading, sets), 'text'))
-  if (reading.some(({ severity }) => severity === 'error')) return 1
+  if (reportReading(sets, io)) return 1
   const sheets = sets.flatMap(({ set }) => set.sheets.map(({ document }) => document))
-  if (others.length > 0 && sheets.length === 0) throw new UsageError('due: there is no sheet among the files')
+  if (others.length > 0 && sheets.length === 0) throw new UsageError('due: no sheet among the files')
   const input = await openLines(path, io)
   const output = io.openOutput()
   const { today } = options
@@ -63,7 +58,7 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
       const { soon, staleAfter } = options.due
       const judged = await dueLines({ input, output, today, soon, staleAfter })
       const bad = judged.unreadable + judged.withUnusableFields
-      io.printError(`${judged.lines} lines, ${bad} of them not as they should be.`)
+      io.printError(`${judged.lines} lines, ${bad} with errors.`)
       return bad > 0 ? 1 : 0
     }
     const judged = await dueLogLines({
@@ -75,11 +70,11 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
       ...(options.machine === undefined ? {} : { machine: options.machine }),
       onProgress: (count) => io.printError(`${count} lines`),
     })
-    io.printError(`${judged.lines} lines, ${judged.refused} of them not as they should be.`)
+    io.printError(`${judged.lines} lines, ${judged.refused} with errors.`)
     return judged.refused > 0 ? 1 : 0
   } catch (error) {
     if (error instanceof Error && 'code' in error && 'syscall' in error)
-      throw unreadable(path ?? 'the lines piped in', error)
+      throw unreadable(path ?? 'standard input', error)
     throw error
   }
 }
@@ -88,6 +83,6 @@ async function openLines(path: string | undefined, io: CliIo): Promise<Readable>
   try {
     return await io.openInput(path)
   } catch (error) {
-    throw unreadable(path ?? 'the lines piped in', error)
+    throw unreadable(path ?? 'standard input', error)
   }
 }

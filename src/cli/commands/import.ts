@@ -6,7 +6,7 @@ import { type AddedReadings, addReadings } from '../addReadings.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments, readFileText } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
+import { exitCodeOf, locateFindings, renderFindings } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 import { writeOut } from '../writeOut.js'
 
@@ -15,7 +15,7 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
   const [answer, file] = options.paths
   if (answer === undefined || file === undefined || options.paths.length > 2)
     throw new UsageError('import: name the telematics file and the log, in this order')
-  const tell = options.format === 'text' ? io.print : io.printError
+  const report = options.format === 'text' ? io.print : io.printError
   const sets = await readDocuments([file], io)
   const reading = sets.flatMap(({ findings }) => findings)
   const [log] = sets.flatMap(({ set }) => set.logs)
@@ -26,7 +26,7 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
   }))
   const refuse = (findings: readonly Finding[]): ExitCode => {
     io.print(renderFindings(locateFindings(findings, sets), options.format))
-    tell('Nothing is written.')
+    report('Nothing is written.')
     return 1
   }
   if (!read.ok || reading.some(({ severity }) => severity === 'error')) return refuse([...sent, ...reading])
@@ -37,13 +37,13 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
   if (wrong.some(({ severity }) => severity === 'error')) return refuse([...sent, ...wrong])
   const findings = locateFindings([...sent, ...reading, ...wrong], sets)
   if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format))
-  for (const line of describeAdded(added)) tell(line)
-  if (options.out === undefined) tell('Nothing is written: say where the log goes, with --out FILE.')
+  for (const line of describeAdded(added)) report(line)
+  if (options.out === undefined) report('Nothing is written: name the file for the log with --out LOG.')
   else {
     await writeOut(options.out, `${JSON.stringify(added.log, null, 2)}\n`, io)
-    tell(`Written: ${options.out}`)
+    report(`Written: ${options.out}`)
   }
-  return findings.some((finding) => isAtLevel(finding, options.level)) ? 1 : 0
+  return exitCodeOf(findings, options.level)
 }
 
 async function readJson(path: string, io: CliIo): Promise<unknown> {
@@ -51,22 +51,20 @@ async function readJson(path: string, io: CliIo): Promise<unknown> {
   try {
     return JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch {
-    throw new UsageError(`${path}: this is not JSON`)
+    throw new UsageError(`${path}: not JSON`)
   }
 }
 
-/** The machine that the caller names, else the one with the log's serial number, else the only one. */
+/** The machine with the number given, else with the log's serial number, else the only one. */
 function chooseEquipment(
   machines: readonly ImportedMachine[],
   log: MachineLog,
   { equipment }: Options,
 ): ImportedMachine {
   const numbers = ({ header }: ImportedMachine) => [header.equipmentId, header.serial, header.pin]
-  const known = machines.map(
-    (machine) => numbers(machine).find((number) => number !== undefined) ?? 'no number',
-  )
-  const wanted = equipment ?? log.identity.serial
-  const named = machines.filter((machine) => wanted !== undefined && numbers(machine).includes(wanted))
+  const known = machines.map((machine) => numbers(machine).find((one) => one !== undefined) ?? 'no number')
+  const number = equipment ?? log.identity.serial
+  const named = machines.filter((machine) => number !== undefined && numbers(machine).includes(number))
   const [found] = named
   if (found !== undefined && named.length === 1) return found
   const [only] = machines
@@ -74,12 +72,12 @@ function chooseEquipment(
   if (equipment === undefined && silent && machines.length === 1) return only
   throw new UsageError(
     named.length > 1
-      ? `import: ${named.length} machines carry the number ${wanted}`
-      : `import: ${wanted === undefined ? 'the log has no serial number' : `no machine carries the number ${wanted}`}; there is ${known.join(', ')}: choose one with --equipment`,
+      ? `import: ${named.length} machines have the number ${number}`
+      : `import: ${number === undefined ? 'the log has no serial number' : `no machine has the number ${number}`} (${known.join(', ')}); choose one with --equipment`,
   )
 }
 
-/** What the readings make wrong in the log that was right before. */
+/** The findings that the new readings cause in the log. */
 function findNewMistakes(
   before: MachineLog,
   after: MachineLog,
@@ -99,9 +97,7 @@ function findNewMistakes(
 function describeAdded({ added, kept, notKept }: AddedReadings): readonly string[] {
   const count = (value: number) => `${value} reading${value === 1 ? '' : 's'}`
   return [
-    `${count(added.hours)} of hours and ${count(added.distance)} of distance added; ${kept} of days that the log has already.`,
-    ...notKept.map((meter) =>
-      safeLine(`The log keeps no meter of ${meter}, so those readings are left out.`),
-    ),
+    `${count(added.hours)} of hours and ${count(added.distance)} of distance added; ${kept} skipped, since the log has a reading of the day.`,
+    ...notKept.map((meter) => safeLine(`The log has no meter for ${meter}: readings skipped.`)),
   ]
 }

@@ -2,17 +2,17 @@ import type { Finding, Reason } from '../../base/index.js'
 import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import { formatQuantity } from '../../quantity/index.js'
-import { groupKits, type Kit, kitContents, leaveStock, orderList, planVisit } from '../../service/index.js'
+import { groupKits, type Kit, kitContents, leaveStock, orderList } from '../../service/index.js'
 import type { Stock } from '../../spec/index.js'
-import { chooseDueOptions, chooseShelf, listMachines } from '../chooseMachine.js'
+import { chooseShelf, listMachines, planMachine } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { readDocuments } from '../readDocuments.js'
+import { type ReadSet, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { locateFindings, renderFindings } from '../renderFindings.js'
+import { locateFindings, renderFindings, reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 
-/** A machine with a service that cannot be judged: no kit, and no all-clear either. */
-interface Open {
+/** A machine with a service of unknown state: no kit, but not clear either. */
+interface UndecidedMachine {
   readonly machine: Kit['machine']
   readonly reasons: readonly Reason[]
 }
@@ -21,29 +21,16 @@ interface Open {
 export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('kits: name logs and their sheets, or folders of them')
   const sets = await readDocuments(options.paths, io)
-  const reading = sets.flatMap(({ findings }) => findings)
-  if (reading.some(({ severity }) => severity === 'error')) {
-    io.printError(renderFindings(locateFindings(reading, sets), 'text'))
-    return 1
-  }
+  if (reportReading(sets, io)) return 1
   const findings: Finding[] = []
-  const open: Open[] = []
-  // Machines take from one shelf in turn, so that nothing is promised twice.
-  const shelves = new Map<string, Stock>()
-  const kits = listMachines(sets, options).flatMap(({ log, sheet, read }) => {
-    const { toolbox, stock: given } = chooseShelf(read)
-    const stock = given === undefined ? undefined : (shelves.get(`${read.name} ${given.id}`) ?? given)
-    const planned = planVisit(
-      {
-        sheet,
-        log,
-        today: options.today,
-        ...(options.ambient === undefined ? {} : { ambient: options.ambient }),
-        ...(toolbox === undefined ? {} : { toolbox }),
-        ...(stock === undefined ? {} : { stock }),
-      },
-      { services: options.services, due: chooseDueOptions(options, log), iso6789: options.iso6789 },
-    )
+  const open: UndecidedMachine[] = []
+  // One stock serves all machines in turn, so that nothing is used twice.
+  const stocks = new Map<ReadSet, Stock>()
+  const kits = listMachines(sets, options).flatMap((machine) => {
+    const { log, read } = machine
+    const shelf = chooseShelf(read)
+    const stock = stocks.get(read) ?? shelf.stock
+    const planned = planMachine(machine, options, stock === undefined ? shelf : { ...shelf, stock })
     if (!planned.ok) {
       findings.push(...planned.findings)
       return []
@@ -51,7 +38,7 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
     const { missing, work } = planned.value
     const reasons = missing.map(({ reason }) => reason).filter(({ code }) => code === 'service/due-open')
     if (reasons.length > 0) open.push({ machine: { id: log.id, name: log.name }, reasons })
-    if (stock !== undefined) shelves.set(`${read.name} ${stock.id}`, leaveStock(stock, planned.value))
+    if (stock !== undefined) stocks.set(read, leaveStock(stock, planned.value))
     return work.length > 0 ? [kitContents(planned.value)] : []
   })
   const order = orderList(kits)
@@ -65,7 +52,12 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   return code
 }
 
-function printKits(kits: readonly Kit[], open: readonly Open[], order: Kit['buy'], io: CliIo): void {
+function printKits(
+  kits: readonly Kit[],
+  open: readonly UndecidedMachine[],
+  order: Kit['buy'],
+  io: CliIo,
+): void {
   const oil = (volumes: Kit['oil']) => {
     for (const { oil: name, volume } of volumes)
       io.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${safeLine(name)}`)
@@ -80,7 +72,7 @@ function printKits(kits: readonly Kit[], open: readonly Open[], order: Kit['buy'
     for (const { name } of kit.tools) io.print(safeLine(`  ${name}`))
   }
   for (const { machine, reasons } of open) {
-    io.print(safeLine(`Cannot tell for ${machine.name}`))
+    io.print(safeLine(`Not known for ${machine.name}`))
     for (const reason of reasons) io.print(safeLine(`  ${renderMessage(reason, en)}`))
   }
   if (kits.length > 0) {

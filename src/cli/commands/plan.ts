@@ -1,23 +1,18 @@
 import { cardModel, renderText } from '../../card/index.js'
 import { en } from '../../message/en/index.js'
 import { planFiles } from '../chooseMachine.js'
-import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { readDocuments } from '../readDocuments.js'
+import type { CliIo, ExitCode } from '../cliIo.js'
 import type { Options } from '../readOptions.js'
-import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
+import { renderFindings } from '../renderFindings.js'
 
-/** `plan`: one visit, printed; the findings behind it. */
+/** `plan`: one visit, printed, then the findings. */
 export async function runPlan(options: Options, io: CliIo): Promise<ExitCode> {
-  if (options.paths.length === 0) throw new UsageError('plan: name the files or the folder of one machine')
-  const sets = await readDocuments(options.paths, io)
-  const { plan, findings } = planFiles(sets, options)
-  const located = locateFindings(findings, sets)
-  const count = located.filter((finding) => isAtLevel(finding, options.level)).length
-  if (options.format === 'json') io.print(JSON.stringify({ plan: plan ?? null, findings: located }, null, 2))
-  else if (options.format === 'sarif') io.print(renderFindings(located, 'sarif'))
+  const { plan, findings, code } = await planFiles('plan', options, io)
+  if (options.format === 'json') io.print(JSON.stringify({ plan: plan ?? null, findings }, null, 2))
+  else if (options.format === 'sarif') io.print(renderFindings(findings, 'sarif'))
   else {
     if (plan !== undefined) io.print(renderText(cardModel(plan, en)))
-    if (located.length > 0) io.print(`Findings\n\n${renderFindings(located, 'text')}`)
+    if (findings.length > 0) io.print(`Findings\n\n${renderFindings(findings, 'text')}`)
   }
-  return count > 0 ? 1 : 0
+  return code
 }

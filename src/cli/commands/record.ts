@@ -3,13 +3,13 @@ import type { MachineLog } from '../../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
+import { exitCodeOf, locateFindings, renderFindings } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
 /** `record`: check a finished record; append it to its log where nothing is wrong. */
 export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> {
-  // Beside a report for machines, words go to the other stream.
-  const tell = options.format === 'text' ? io.print : io.printError
+  // Next to output for programs, words go to the stream of errors.
+  const report = options.format === 'text' ? io.print : io.printError
   const sets = await readDocuments(options.paths, io)
   const [read] = sets
   if (read === undefined || sets.length > 1)
@@ -23,26 +23,26 @@ export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> 
   }
   const [record] = read.set.records
   if (record === undefined || read.set.records.length > 1)
-    throw new UsageError(`record: one record is wanted, and there are ${read.set.records.length}`)
+    throw new UsageError(`record: expected one record, found ${read.set.records.length}`)
   const log = read.set.logs.find(({ document }) => document.id === record.document.machine)
   if (log === undefined)
     throw new UsageError(`record: the log of machine ${record.document.machine} is not among the files`)
   const findings = [...reading, ...checkRecord(record, read.set, { today: options.today })]
   const located = locateFindings(findings, sets)
   if (located.length > 0 || options.format !== 'text') io.print(renderFindings(located, options.format))
-  const count = located.filter((finding) => isAtLevel(finding, options.level)).length
+  const code = exitCodeOf(located, options.level)
   if (located.some(({ severity, waived }) => severity === 'error' && waived === undefined)) {
-    tell('Not appended: the record has errors.')
+    report('Not appended: the record has errors.')
     return 1
   }
-  if (options.out === undefined) return count > 0 ? 1 : 0
+  if (options.out === undefined) return code
   if (log.document.records.some(({ id }) => id === record.document.id)) {
-    tell(`Not appended: the log already holds a record ${record.document.id}.`)
+    report(`Not appended: the log already has a record ${record.document.id}.`)
     return 1
   }
   const { records } = log.document
   const appended: MachineLog = { ...log.document, records: [...records, record.document] }
   await writeOut(options.out, `${JSON.stringify(appended, null, 2)}\n`, io)
-  tell(`Appended to ${options.out}: ${record.document.id}, ${records.length + 1} records.`)
-  return count > 0 ? 1 : 0
+  report(`Appended to ${options.out}: ${record.document.id}, ${records.length + 1} records.`)
+  return code
 }

@@ -3,22 +3,18 @@ import { repairProcedure } from '../../procedure/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
-import { isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
+import { exitCodeOf, locateFindings, renderFindings, reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 import { writeOut } from '../writeOut.js'
 
-/** `repair`: the smallest mend of a writer's procedure. */
+/** `repair`: the fewest changes that make a writer's procedure valid. */
 export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> {
   const sets = await readDocuments(options.paths, io)
-  const reading = sets.flatMap(({ findings }) => findings)
-  if (reading.some(({ severity }) => severity === 'error')) {
-    io.printError(renderFindings(locateFindings(reading, sets), 'text'))
-    return 1
-  }
+  if (reportReading(sets, io)) return 1
   const procedures = sets.flatMap(({ set }) => set.procedures.map((one) => ({ ...one, set })))
   const [only] = procedures
   if (only === undefined || procedures.length > 1)
-    throw new UsageError(`repair: one procedure is wanted, and there are ${procedures.length}`)
+    throw new UsageError(`repair: expected one procedure, found ${procedures.length}`)
   const { document, set } = only
   const sheet = set.sheets.find(
     ({ document: { id, revision } }) => id === document.sheet.id && revision === document.sheet.revision,
@@ -30,7 +26,7 @@ export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> 
   const { procedure, applied, left } = repairProcedure(document, sheet.document)
   const text = options.format === 'text'
   if (text)
-    io.print(applied.length === 0 ? 'Nothing to mend.' : `Mends:\n${applied.map(describeCure).join('\n')}`)
+    io.print(applied.length === 0 ? 'Nothing to fix.' : `Changes:\n${applied.map(describeCure).join('\n')}`)
   const name = only.name === undefined ? {} : { name: only.name }
   const open = left.map((finding) => ({ ...finding, document: { ...finding.document, ...name } }))
   const located = locateFindings(open, [])
@@ -38,10 +34,10 @@ export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> 
   else if (open.length > 0) io.print(renderFindings(located, 'text'))
   if (options.out !== undefined) {
     await writeOut(options.out, `${JSON.stringify(procedure, null, 2)}\n`, io)
-    const tell = text ? io.print : io.printError
-    tell(`Written: ${options.out}`)
+    const report = text ? io.print : io.printError
+    report(`Written: ${options.out}`)
   }
-  return located.some((finding) => isAtLevel(finding, options.level)) ? 1 : 0
+  return exitCodeOf(located, options.level)
 }
 
 function describeCure(cure: Cure): string {

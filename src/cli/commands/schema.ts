@@ -10,7 +10,7 @@ export async function runSchema(options: Options, io: CliIo): Promise<ExitCode> 
   const [word] = options.paths
   const kind: DocumentName | undefined = KINDS.find((one) => one === word)
   if (kind === undefined || options.paths.length !== 1)
-    throw new UsageError(`schema: one of ${KINDS.join(', ')} is wanted`)
+    throw new UsageError(`schema: expected one of ${KINDS.join(', ')}`)
   io.print(JSON.stringify(toJsonSchema(kind), null, 2))
   return 0
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { makeLocator } from '../../src/cli/locate.js'
+import { makeLocator } from '../../src/cli/makeLocator.js'
 
 const JSON_TEXT = `{
   "a/b": {

@@ -1,6 +1,6 @@
 import { isMap, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml'
 import { type JsonPointer, splitPointer } from '../base/index.js'
-import { isNestedTooDeep } from './isNestedTooDeep.js'
+import { isNestedTooDeep } from './readYaml.js'
 
 export interface TextPosition {
   /** From 1. */
@@ -13,9 +13,8 @@ export interface TextPosition {
 const LONGEST_LOCATED = 2_000_000
 
 /**
- * Finds the line and column of a place in a JSON or YAML text: the key of a pair, the last where a name is repeated, since
- * that one is read; or the item of a list. The deepest part of the pointer that stands in the text decides; undefined where
- * the text cannot be read at all.
+ * Finds the line and column of a pointer in a JSON or YAML text: the key of a pair (the last of duplicates, since that one
+ * is read) or the item of a list; else of the deepest part that the text has. Undefined where the text cannot be read.
  */
 export function makeLocator(text: string): (path: JsonPointer) => TextPosition | undefined {
   let root: { readonly node: Node | null; readonly lines: LineCounter } | undefined
@@ -31,7 +30,7 @@ export function makeLocator(text: string): (path: JsonPointer) => TextPosition |
 
 function readNodes(text: string): { readonly node: Node | null; readonly lines: LineCounter } {
   const lines = new LineCounter()
-  // The finding then stands without a line.
+  // The finding then has no line.
   if (isNestedTooDeep(text)) return { node: null, lines }
   const node = parseDocument(text, { lineCounter: lines, uniqueKeys: false, logLevel: 'silent' }).contents
   return { node: node as Node | null, lines }
