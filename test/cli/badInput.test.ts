@@ -19,9 +19,9 @@ const STACK = /\n\s+at .+:\d+:\d+/
 
 describe('wrong command lines: exit code 2, one line that says what to change', () => {
   it.each([
-    [['destroy'], /no command "destroy"/],
+    [['destroy'], /unknown command "destroy"/],
     [['check'], /name a file or a folder/],
-    [['check', 'no/such/file.json'], /no\/such\/file\.json: there is no such file or folder/],
+    [['check', 'no/such/file.json'], /no\/such\/file\.json: no such file or folder/],
     [['check', '--colour', EXAMPLE], /--colour is unknown \(options: --today, --level, --format\)$/],
     [['plan', '--stale-day', '3', EXAMPLE], /--stale-day is unknown; did you mean --stale-days\?/],
     [

@@ -241,10 +241,10 @@ describe('repair', () => {
     },
   )
 
-  it('has nothing to mend in a good procedure', async () => {
+  it('has nothing to fix in a good procedure', async () => {
     expect(await run(['repair', TIND])).toMatchObject({
       code: 0,
-      out: expect.stringContaining('Nothing to mend'),
+      out: expect.stringContaining('Nothing to fix'),
     })
   })
 })

@@ -55,13 +55,13 @@ describe('import: readings that a maker sends, into a log', () => {
     })
   const mine = equipment({ SerialNumber: SERIAL }, [[NEW_DAY, 513.1]], [[NEW_DAY, 4415]])
 
-  it('adds the days that the log has not, and writes it where it is told', async () => {
+  it('adds the days that the log does not have, and writes it to --out', async () => {
     expect(last).toEqual({ date: '2023-10-04', value: 512.6 })
     const { code, out, written } = await importing({ Equipment: [mine] }, ['--out', 'new.json'])
     expect({ code, out }).toEqual({
       code: 0,
       out: [
-        '1 reading of hours and 1 reading of distance added; 0 of days that the log has already.',
+        '1 reading of hours and 1 reading of distance added; 0 skipped, already in the log.',
         'Written: new.json',
       ].join('\n'),
     })

@@ -139,8 +139,8 @@ describe('record', () => {
   it.each([
     [['record'], {}, /name the record, its log/],
     [['record', TIND, 'examples/kvist-2'], {}, /or one folder/],
-    [['record', `${TIND}/log.json`], {}, /one record is wanted, and there are 0/],
-    [['record', `${TIND}/record.json`, `${TIND}/record.json`], {}, /there are 2/],
+    [['record', `${TIND}/log.json`], {}, /expected one record, found 0/],
+    [['record', `${TIND}/record.json`, `${TIND}/record.json`], {}, /expected one record, found 2/],
     [
       ['record', `${TIND}/record.json`, `${TIND}/sheet.json`],
       {},
@@ -170,13 +170,13 @@ describe('record', () => {
       'set/sheet.json': text('tind-4/sheet'),
       'set/record.json': text('tind-4/record'),
     })
-    expect(again).toMatchObject({ code: 1, err: expect.stringMatching(/the log already holds a record/) })
+    expect(again).toMatchObject({ code: 1, err: expect.stringMatching(/the log already has a record/) })
   })
 })
 
 describe('repair', () => {
   const BAD = 'examples/mistakes/forgotten-tightening'
-  it('as JSON gives the mends, what is left and the mended procedure', async () => {
+  it('as JSON gives the changes, what is left and the corrected procedure', async () => {
     const { code, out, err, written } = await run([
       'repair',
       BAD,

@@ -97,7 +97,7 @@ function findNewMistakes(
 function describeAdded({ added, kept, notKept }: AddedReadings): readonly string[] {
   const count = (value: number) => `${value} reading${value === 1 ? '' : 's'}`
   return [
-    `${count(added.hours)} of hours and ${count(added.distance)} of distance added; ${kept} skipped, since the log has a reading of the day.`,
+    `${count(added.hours)} of hours and ${count(added.distance)} of distance added; ${kept} skipped, already in the log.`,
     ...notKept.map((meter) => safeLine(`The log has no meter for ${meter}: readings skipped.`)),
   ]
 }
