@@ -82,7 +82,11 @@ export const ON_GEARCASE = { ...PLAIN, on: ['gearcase'] } satisfies Partial<Acti
 export const ON_OPENING = { ...PLAIN, on: ['opening'] } satisfies Partial<ActionRow>
 export const ON_COVER = { ...PLAIN, on: ['cover'] } satisfies Partial<ActionRow>
 export const ON_PART = { ...PLAIN, on: ['opening', 'cover'] } satisfies Partial<ActionRow>
-export const ON_SEAL = { ...PLAIN, on: ['seal', 'cover seal'] } satisfies Partial<ActionRow>
+export const ON_SEAL = {
+  ...PLAIN,
+  on: ['seal', 'cover seal'],
+  figures: [{ name: 'seal', of: 'part', leaf: '' }],
+} satisfies Partial<ActionRow>
 
 /** What must hold whenever hands are at the machine. */
 export const SECURED: readonly NeedName[] = [
@@ -94,21 +98,22 @@ export const SECURED: readonly NeedName[] = [
   'jack-as-support',
 ]
 
-export const MAY_MOVE: Hazard = { code: 'procedure/caution-machine-may-move', signal: 'warning' }
-export const LIFTING: Hazard = { code: 'procedure/caution-lifting', signal: 'warning' }
-export const STANDS: Hazard = { code: 'procedure/caution-stands', signal: 'warning' }
-export const HOT_OIL: Hazard = { code: 'procedure/caution-hot-oil', signal: 'caution' }
-export const OIL_ON_SKIN: Hazard = { code: 'procedure/caution-oil-on-skin', signal: 'caution' }
-export const WHEEL_TURNS: Hazard = { code: 'procedure/caution-wheel-turns', signal: 'caution' }
-export const CHIPS: Hazard = { code: 'procedure/caution-chips', signal: 'notice' }
-export const USED_OIL: Hazard = { code: 'procedure/caution-used-oil', signal: 'notice' }
-export const WEEPING_WASHER: Hazard = { code: 'procedure/caution-weeping-washer', signal: 'notice' }
-export const WEEPING_TAPER: Hazard = { code: 'procedure/caution-weeping-taper', signal: 'notice' }
-export const SHARP_SCRAPER: Hazard = { code: 'procedure/caution-sharp-scraper', signal: 'caution' }
+export const HAZARD = {
+  mayMove: { code: 'procedure/caution-machine-may-move', signal: 'warning' },
+  lifting: { code: 'procedure/caution-lifting', signal: 'warning' },
+  stands: { code: 'procedure/caution-stands', signal: 'warning' },
+  hotOil: { code: 'procedure/caution-hot-oil', signal: 'caution' },
+  oilOnSkin: { code: 'procedure/caution-oil-on-skin', signal: 'caution' },
+  wheelTurns: { code: 'procedure/caution-wheel-turns', signal: 'caution' },
+  chips: { code: 'procedure/caution-chips', signal: 'notice' },
+  usedOil: { code: 'procedure/caution-used-oil', signal: 'notice' },
+  weepingWasher: { code: 'procedure/caution-weeping-washer', signal: 'notice' },
+  weepingTaper: { code: 'procedure/caution-weeping-taper', signal: 'notice' },
+  sharpScraper: { code: 'procedure/caution-sharp-scraper', signal: 'caution' },
+} satisfies Readonly<Record<string, Hazard>>
 
 export const PLACE: ShownFigure = { name: 'place', of: 'part', leaf: '/place' }
 export const MASS: ShownFigure = { name: 'mass', of: 'machine', leaf: '/mass' }
-export const SEAL: ShownFigure = { name: 'seal', of: 'part', leaf: '' }
 export const REFILL: ShownFigure = { name: 'refill', of: 'oil space', leaf: '/fill/drainAndRefill' }
 export const OILS: ShownFigure = { name: 'oils', of: 'oil space', leaf: '/oils' }
 export const SETTLING: ShownFigure = {

@@ -19,3 +19,8 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   ...OPENING_ACTIONS,
   ...CLOSING_ACTIONS,
 }
+
+/** Whether steps of this action show this figure: `tightening` where something is tightened, `oils` where oil is used. */
+export function showsFigure(action: Action, name: string): boolean {
+  return ACTIONS[action].figures.some((figure) => figure.name === name)
+}

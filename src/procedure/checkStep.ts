@@ -116,12 +116,14 @@ function checkFigures(
     const path = joinPointer(['steps', place, 'values', name])
     const given = found.get(name)
     const params = { step: id, name, pointer }
-    if (step.values === undefined) {
-      const cure: Cure = { op: 'add', path: values, value: figures }
-      findings.push(report(here, 'procedure/figure-missing', [], params, [cure], 'warning'))
-    } else if (given === undefined) {
-      const cure: Cure = { op: 'add', path, value: pointer }
-      findings.push(report(here, 'procedure/figure-missing', ['values'], params, [cure], 'warning'))
+    if (given === undefined) {
+      const isFirst = step.values === undefined
+      const cure: Cure = isFirst
+        ? { op: 'add', path: values, value: figures }
+        : { op: 'add', path, value: pointer }
+      findings.push(
+        report(here, 'procedure/figure-missing', isFirst ? [] : ['values'], params, [cure], 'warning'),
+      )
     } else if (given !== pointer) {
       const cure: Cure = { op: 'replace', path, value: pointer }
       const wrong = { ...params, found: asText(given) }

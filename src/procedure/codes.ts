@@ -19,7 +19,7 @@ export type AtPart = {
   readonly instance?: string
 }
 
-type OfGearcase = { readonly part: string; readonly gearcase: string }
+export type OfGearcase = { readonly part: string; readonly gearcase: string }
 type Signalled = { readonly signal: SignalWord }
 
 export interface ProcedureCodes {
@@ -144,6 +144,13 @@ export interface ProcedureCodes {
   'procedure/caution-weeping-taper': Signalled
   'procedure/caution-sharp-scraper': Signalled
 }
+
+/** The codes with exactly these params. */
+export type CodeWith<Its> = {
+  [Code in keyof ProcedureCodes]: [Its, ProcedureCodes[Code]] extends [ProcedureCodes[Code], Its]
+    ? Code
+    : never
+}[keyof ProcedureCodes]
 
 export const procedureReason: ReasonMaker<ProcedureCodes> = makeReason
 

@@ -1,12 +1,12 @@
 import { asText, type DocumentReference, joinPointer } from '../base/index.js'
 import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
 import { checkStep } from './checkStep.js'
-import { procedureFinding } from './codes.js'
+import { type AtPart, procedureFinding } from './codes.js'
 import { findUndone, type Undone } from './findUndone.js'
 import { namePart } from './layout.js'
 import { severityOf } from './needs.js'
 import { runStep } from './runStep.js'
-import { type MutableState, type ProcedureState, startState } from './state.js'
+import { type ProcedureState, startState } from './state.js'
 import type { ProcedureContext } from './stepContext.js'
 
 /** A finding about the steps, and where in the order of work it came up: what a cure is looked for from. */
@@ -23,6 +23,7 @@ export function findTroubles(
   watch?: (state: ProcedureState) => void,
 ): { readonly troubles: readonly Trouble[]; readonly end: ProcedureState } {
   const document = { kind: 'procedure', id: procedure.id } as const
+  const onSheet = { kind: 'spec-sheet', id: sheet.id } as const
   const state = startState(context.layout)
   const troubles: Trouble[] = []
   const ids = new Set<string>()
@@ -32,7 +33,14 @@ export function findTroubles(
     ids.add(step.id)
     const { findings, canRun } = checkStep(sheet, context, step, place, document)
     troubles.push(...findings.map((finding) => ({ finding, place, remedy: [] })))
-    if (canRun) troubles.push(...runAndReport(sheet, context, state, step, place, document))
+    for (const { name, remedy } of canRun ? runStep(context, state, step) : []) {
+      const path = joinPointer(['steps', place])
+      const params = nameStep(context, step)
+      const related = step.on === undefined ? {} : { related: [{ document: onSheet, path: step.on }] }
+      const severity = severityOf(name)
+      const finding = procedureFinding(`procedure/${name}`, severity, document, path, params, related)
+      troubles.push({ finding, place, remedy })
+    }
     watch?.(state)
   }
   for (const undone of findUndone(context, state, document))
@@ -40,35 +48,13 @@ export function findTroubles(
   return { troubles, end: state }
 }
 
-function runAndReport(
-  sheet: SpecSheet,
-  context: ProcedureContext,
-  state: MutableState,
-  step: Step,
-  place: number,
-  document: DocumentReference,
-): readonly Trouble[] {
-  const part = step.on === undefined ? undefined : context.layout.parts.get(step.on)
-  const instance = step.at?.instance
+/** The step and its part by name, for the params of a need that is not met. */
+function nameStep({ layout }: ProcedureContext, { id, on, at }: Step): AtPart {
+  const part = on === undefined ? undefined : layout.parts.get(on)
   const instances = part !== undefined && 'gearcase' in part ? part.gearcase.gearcase.instances : undefined
-  return runStep(context, state, step).map(({ name, remedy }) => ({
-    finding: procedureFinding(
-      `procedure/${name}`,
-      severityOf(name),
-      document,
-      joinPointer(['steps', place]),
-      {
-        step: asText(step.id),
-        ...namePart(part),
-        ...(instance === undefined ? {} : { instance: instances?.[instance]?.name ?? instance }),
-      },
-      step.on === undefined
-        ? {}
-        : { related: [{ document: { kind: 'spec-sheet', id: sheet.id }, path: step.on }] },
-    ),
-    place,
-    remedy,
-  }))
+  const instance = at?.instance
+  const name = instance === undefined ? {} : { instance: instances?.[instance]?.name ?? instance }
+  return { step: asText(id), ...namePart(part), ...name }
 }
 
 function reportDuplicate(

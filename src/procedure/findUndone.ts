@@ -1,5 +1,5 @@
 import type { DocumentReference, Finding } from '../base/index.js'
-import { type AtPart, type ProcedureCodes, procedureFinding } from './codes.js'
+import { type AtPart, type CodeWith, type ProcedureCodes, procedureFinding } from './codes.js'
 import { listGearcaseInstances, namePart } from './layout.js'
 import { listUnchecked, listUntight } from './needs/closing.js'
 import { isLevelJudged, type OilJob } from './oilJob.js'
@@ -21,20 +21,20 @@ export function findUndone(
 ): readonly Undone[] {
   const { layout, jobs } = context
   const undone: Undone[] = []
-  const add = (name: UndoneName, remedy: readonly StepDraft[], params: AtPart = {}): void => {
-    const finding = procedureFinding(`procedure/${name}`, 'error', document, '/steps', params)
+  const add = (code: CodeWith<AtPart>, remedy: readonly StepDraft[], params: AtPart = {}): void => {
+    const finding = procedureFinding(code, 'error', document, '/steps', params)
     undone.push({ finding, remedy })
   }
-  const addDraft = (name: UndoneName, draft: StepDraft): void => {
+  const addDraft = (code: CodeWith<AtPart>, draft: StepDraft): void => {
     const part = draft.on === undefined ? undefined : layout.parts.get(draft.on)
     const instance = draft.at?.instance
-    add(name, [draft], { ...namePart(part), ...(instance === undefined ? {} : { instance }) })
+    add(code, [draft], { ...namePart(part), ...(instance === undefined ? {} : { instance }) })
   }
   for (const job of jobs) {
     const missing = findUndoneOil(job, state)
     if (missing === undefined) continue
     const { gearcase, instance } = job.owner
-    add(missing.name, missing.remedy, {
+    add(missing.code, missing.remedy, {
       gearcase: gearcase.gearcase.name,
       ...(instance === undefined
         ? {}
@@ -42,47 +42,37 @@ export function findUndone(
     })
   }
   const all = listGearcaseInstances(layout)
-  for (const draft of listUntight(state, all)) addDraft('not-tightened', draft)
-  for (const draft of listUnchecked(state, all)) addDraft('leaks-not-checked', draft)
+  for (const draft of listUntight(state, all)) addDraft('procedure/not-tightened', draft)
+  for (const draft of listUnchecked(state, all)) addDraft('procedure/leaks-not-checked', draft)
   for (const { path, shield } of layout.shields.values())
     if (state.shields[path] === 'off')
-      add('shield-left-off', [{ do: 'refit shield', on: path }], { part: shield.name })
-  if (state.lifted.length > 0) add('not-lowered', [{ do: 'lower the machine' }])
-  if (state.usedOil === 'in the pan') add('used-oil-left', [{ do: 'take used oil away' }])
-  if (!state.recorded && jobs.length > 0) add('not-recorded', [{ do: 'record' }])
+      add('procedure/shield-left-off', [{ do: 'refit shield', on: path }], { part: shield.name })
+  if (state.lifted.length > 0) add('procedure/not-lowered', [{ do: 'lower the machine' }])
+  if (state.usedOil === 'in the pan') add('procedure/used-oil-left', [{ do: 'take used oil away' }])
+  if (!state.recorded && jobs.length > 0) add('procedure/not-recorded', [{ do: 'record' }])
   return undone
 }
-
-type UndoneName =
-  | 'not-drained'
-  | 'not-refilled'
-  | 'level-not-checked'
-  | 'no-short-run'
-  | 'not-rechecked'
-  | 'not-tightened'
-  | 'leaks-not-checked'
-  | 'shield-left-off'
-  | 'not-lowered'
-  | 'used-oil-left'
-  | 'not-recorded'
 
 /** The first thing that is missing at one oil space. */
 function findUndoneOil(
   { owner, task, emptied }: OilJob,
   state: MutableState,
-): { readonly name: UndoneName; readonly remedy: readonly StepDraft[] } | undefined {
+): { readonly code: CodeWith<AtPart>; readonly remedy: readonly StepDraft[] } | undefined {
   const { gearcase, instance } = owner
   const here = gearcaseAt(state, owner)
   if (task === 'change') {
     const undrained = emptied.filter((one) => gearcaseAt(state, one).oil === 'old')
-    if (undrained.length > 0) return { name: 'not-drained', remedy: undrained.flatMap(draftDrain) }
+    if (undrained.length > 0) return { code: 'procedure/not-drained', remedy: undrained.flatMap(draftDrain) }
     if (here.oil !== 'new')
-      return { name: 'not-refilled', remedy: draftAt('pour the oil', gearcase.fillOpening, instance) }
+      return {
+        code: 'procedure/not-refilled',
+        remedy: draftAt('pour the oil', gearcase.fillOpening, instance),
+      }
   }
   if (!isLevelJudged(gearcase, task)) return undefined
   const check = draftAt('check the level', gearcase.levelOpening, instance)
-  if (!here.levelChecked) return { name: 'level-not-checked', remedy: check }
+  if (!here.levelChecked) return { code: 'procedure/level-not-checked', remedy: check }
   if (task !== 'change' || gearcase.fill?.level?.recheckAfterRun !== true) return undefined
-  if (!here.ranSinceFill) return { name: 'no-short-run', remedy: [{ do: 'short run' }] }
-  return here.levelCheckedSinceRun ? undefined : { name: 'not-rechecked', remedy: check }
+  if (!here.ranSinceFill) return { code: 'procedure/no-short-run', remedy: [{ do: 'short run' }] }
+  return here.levelCheckedSinceRun ? undefined : { code: 'procedure/not-rechecked', remedy: check }
 }

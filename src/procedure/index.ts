@@ -8,7 +8,7 @@ export type {
   SupplyKind,
   ToolKind,
 } from './actionRow.js'
-export { ACTIONS } from './actions.js'
+export { ACTIONS, showsFigure } from './actions.js'
 export { type BuildFacts, type BuildOptions, buildProcedure } from './buildProcedure.js'
 export type { AtPart, ProcedureCodes, SignalWord } from './codes.js'
 export { type Comparison, compareProcedures, type StateDifference } from './compareProcedures.js'

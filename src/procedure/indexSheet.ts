@@ -3,7 +3,7 @@ import {
   type Id,
   type Identity,
   judgePart,
-  type Oils,
+  type Resolved,
   resolveLeaf,
   type Seal,
   type SpecSheet,
@@ -140,10 +140,8 @@ function chooseEmptying(
 }
 
 function indexSeal(sheet: SpecSheet, identity: Identity, path: JsonPointer): SealLayout {
-  const resolved = resolveLeaf(sheet, identity, 'seal', path)
-  if (resolved.kind === 'not stated') return { path, treatment: 'inspect', cures: false }
-  const candidates: readonly Seal[] =
-    resolved.kind === 'stated' ? [resolved.value] : resolved.candidates.map((one) => one.value)
+  const candidates = listCandidates(resolveLeaf(sheet, identity, 'seal', path))
+  if (candidates === undefined) return { path, treatment: 'inspect', cures: false }
   const [treatment, ...others] = new Set(candidates.map(treatSeal))
   return {
     path,
@@ -151,6 +149,12 @@ function indexSeal(sheet: SpecSheet, identity: Identity, path: JsonPointer): Sea
     treatment: treatment === undefined || others.length > 0 ? 'renew' : treatment,
     cures: candidates.some((seal) => seal.kind === 'liquid gasket'),
   }
+}
+
+/** The leaf, or all that it may be; undefined where the manual does not state it. */
+function listCandidates<T>(resolved: Resolved<T>): readonly T[] | undefined {
+  if (resolved.kind === 'not stated') return undefined
+  return resolved.kind === 'stated' ? [resolved.value] : resolved.candidates.map(({ value }) => value)
 }
 
 function treatSeal(seal: Seal): SealTreatment {
@@ -168,10 +172,8 @@ function treatSeal(seal: Seal): SealTreatment {
 }
 
 function readAdditive(sheet: SpecSheet, identity: Identity, id: Id): GearcaseLayout['additive'] {
-  const resolved = resolveLeaf(sheet, identity, 'oils', joinPointer(['gearcases', id, 'oilSpace', 'oils']))
-  if (resolved.kind === 'not stated') return 'never'
-  const lists: readonly Oils[] =
-    resolved.kind === 'stated' ? [resolved.value] : resolved.candidates.map((one) => one.value)
+  const path = joinPointer(['gearcases', id, 'oilSpace', 'oils'])
+  const lists = listCandidates(resolveLeaf(sheet, identity, 'oils', path)) ?? []
   const choices = lists.flatMap((list) => (list.kind === 'oils' ? list.choices : []))
   if (choices.every((choice) => choice.additive === undefined)) return 'never'
   return choices.every((choice) => choice.additive !== undefined) ? 'always' : 'for some oils'

@@ -4,24 +4,23 @@ import { type Layout, stateKey } from './layout.js'
 /** Where a plug is: `cracked` is loose in its seat, `nipped` turned in by hand, `in` fitted with its seal but not tight. */
 export type PlugPosition = 'tight' | 'cracked' | 'nipped' | 'out' | 'in'
 
-export interface OpeningState {
-  readonly position: PlugPosition
-  readonly everCracked: boolean
+interface PartState {
   readonly areaClean: boolean
   readonly faceWiped: boolean
   readonly magnetSeen: boolean
   readonly magnetClean: boolean
+}
+
+export interface OpeningState extends PartState {
+  readonly position: PlugPosition
+  readonly everCracked: boolean
   /** Wheel positions at which the plug came out. */
   readonly outAt: readonly WheelMark[]
 }
 
-export interface CoverState {
+export interface CoverState extends PartState {
   readonly position: 'tight' | 'off' | 'in'
   readonly everOff: boolean
-  readonly areaClean: boolean
-  readonly faceWiped: boolean
-  readonly magnetSeen: boolean
-  readonly magnetClean: boolean
   readonly cured: boolean
 }
 

@@ -61,26 +61,15 @@ export function placeStep({ layout, jobs }: ProcedureContext, step: StepDraft): 
   return { ...place, part, ...pieces, self, owner: findOwner(layout, part.gearcase, instance) }
 }
 
-export function openingAt(
-  state: MutableState,
-  { path }: OpeningLayout,
-  instance: Id | undefined,
-): MutableState['openings'][string] {
+export function openingAt(state: MutableState, { path }: OpeningLayout, instance: Id | undefined) {
   return read(state.openings, stateKey(path, instance))
 }
 
-export function coverAt(
-  state: MutableState,
-  { path }: CoverLayout,
-  instance: Id | undefined,
-): MutableState['covers'][string] {
+export function coverAt(state: MutableState, { path }: CoverLayout, instance: Id | undefined) {
   return read(state.covers, stateKey(path, instance))
 }
 
-export function gearcaseAt(
-  state: MutableState,
-  instance: GearcaseInstance,
-): MutableState['gearcases'][string] {
+export function gearcaseAt(state: MutableState, instance: GearcaseInstance) {
   return read(state.gearcases, keyOf(instance))
 }
 

@@ -1,5 +1,5 @@
 import type { JsonPointer, Reason } from '../base/index.js'
-import { ACTIONS, findCautions } from '../procedure/index.js'
+import { ACTIONS, findCautions, showsFigure } from '../procedure/index.js'
 import type { Id, ProcedureDocument, SpecSheet } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import type { CollectedFigures } from './collectFigures.js'
@@ -42,7 +42,7 @@ export function planSteps(request: StepRequest): StepPlan {
       return pointer === undefined ? [] : [[name, pointer]]
     })
     const tightening = tightenings.findIndex(({ part }) => part.path === step.on)
-    const oilAt = POURS.has(step.do) ? findOil(sheet, oil, step.on) : -1
+    const oilAt = showsFigure(step.do, 'oils') ? findOil(sheet, oil, step.on) : -1
     const wait = waits.pointerTo(step)
     const at = {
       ...(step.at?.instance === undefined ? {} : { instance: step.at.instance }),
@@ -53,7 +53,9 @@ export function planSteps(request: StepRequest): StepPlan {
       do: step.do,
       ...(step.on === undefined ? {} : { part: namePart(sheet, step.on, at) }),
       figures: Object.fromEntries(shown),
-      ...(TIGHTENS.has(step.do) && tightening >= 0 ? { tightening: `/tightenings/${tightening}` } : {}),
+      ...(showsFigure(step.do, 'tightening') && tightening >= 0
+        ? { tightening: `/tightenings/${tightening}` }
+        : {}),
       ...(wait === undefined ? {} : { wait }),
       ...(oilAt >= 0 ? { oil: `/oil/${oilAt}` } : {}),
       cautions,
@@ -67,9 +69,6 @@ export function planSteps(request: StepRequest): StepPlan {
     consumables: [...supplies].map((supply) => serviceReason('service/supply', { supply })),
   }
 }
-
-const TIGHTENS: ReadonlySet<string> = new Set(['tighten', 'tighten cover', 'refit shield'])
-const POURS: ReadonlySet<string> = new Set(['measure the oil', 'pour the oil', 'add the additive', 'top up'])
 
 function findOil(sheet: SpecSheet, oil: readonly PlannedOil[], on: JsonPointer | undefined): number {
   const gearcase: Id | undefined = /^\/gearcases\/([^/]+)/.exec(on ?? '')?.[1]

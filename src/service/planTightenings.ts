@@ -1,4 +1,5 @@
 import { type JsonPointer, type Reason, readPointer } from '../base/index.js'
+import { showsFigure } from '../procedure/index.js'
 import type { Id, ProcedureDocument, SpecSheet, Tightening, Toolbox } from '../spec/index.js'
 import { type CoveredTask, chooseWrenches, type WrenchChoice } from '../torque/index.js'
 import { serviceReason } from './codes.js'
@@ -150,7 +151,7 @@ function listAdaptors(
 function listTasks({ sheet, procedure, figures }: TighteningRequest): readonly Task[] {
   const instances = new Map<JsonPointer, Set<Id | undefined>>()
   for (const step of procedure.steps) {
-    if (step.on === undefined || !TIGHTENS.has(step.do)) continue
+    if (step.on === undefined || !showsFigure(step.do, 'tightening')) continue
     const seen = instances.get(step.on) ?? new Set()
     instances.set(step.on, seen.add(step.at?.instance))
   }
@@ -173,5 +174,4 @@ function listTasks({ sheet, procedure, figures }: TighteningRequest): readonly T
   })
 }
 
-const TIGHTENS: ReadonlySet<string> = new Set(['tighten', 'tighten cover', 'refit shield'])
 const TIGHTENING_AT = ['/tightening', '/bolts/tightening', '/fasteners/tightening'] as const

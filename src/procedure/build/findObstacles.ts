@@ -1,17 +1,7 @@
 import type { DocumentReference, Finding, Severity } from '../../base/index.js'
-import { type ProcedureCodes, procedureFinding } from '../codes.js'
+import { type CodeWith, type OfGearcase, type ProcedureCodes, procedureFinding } from '../codes.js'
 import { isLevelJudged, type OilJob } from '../oilJob.js'
 import { checkPhase, isRaised, isRechecked } from './phases.js'
-
-type Obstacle =
-  | 'no-owner-of-the-oil'
-  | 'no-fill-opening'
-  | 'no-way-to-empty'
-  | 'no-level-opening'
-  | 'no-supports'
-  | 'wheel-on-the-ground'
-  | 'attitude-not-stated'
-  | 'second-lift'
 
 /** Why no order of work can be written for a job, and what the reader should know of one that can. */
 export function findObstacles(job: OilJob, document: DocumentReference): readonly Finding<ProcedureCodes>[] {
@@ -19,39 +9,41 @@ export function findObstacles(job: OilJob, document: DocumentReference): readonl
   const { fill } = gearcase
   const findings: Finding<ProcedureCodes>[] = []
   const add = (
-    name: Obstacle,
+    code: CodeWith<OfGearcase>,
     severity: Severity,
     at: string,
     { path, gearcase: { name: part } } = gearcase,
     params = { part, gearcase: gearcase.gearcase.name },
   ): void => {
-    findings.push(procedureFinding(`procedure/${name}`, severity, document, `${path}${at}`, params))
+    findings.push(procedureFinding(code, severity, document, `${path}${at}`, params))
   }
-  if (gearcase.gearcase.oilSpace.kind === 'shared') add('no-owner-of-the-oil', 'error', '/oilSpace/with')
+  if (gearcase.gearcase.oilSpace.kind === 'shared')
+    add('procedure/no-owner-of-the-oil', 'error', '/oilSpace/with')
   const judged = isLevelJudged(gearcase, job.task)
   if (job.task === 'change') {
-    if (gearcase.fillOpening === undefined) add('no-fill-opening', 'error', '/openings')
-    if (gearcase.emptying === undefined) add('no-way-to-empty', 'error', '/emptying')
+    if (gearcase.fillOpening === undefined) add('procedure/no-fill-opening', 'error', '/openings')
+    if (gearcase.emptying === undefined) add('procedure/no-way-to-empty', 'error', '/emptying')
     if (fill !== undefined && fill.method.kind !== 'by quantity' && gearcase.levelOpening === undefined)
-      add('no-level-opening', 'error', '/oilSpace/fill/method/opening')
-  } else if (!judged) add('no-level-opening', 'warning', '/oilSpace/fill/method')
+      add('procedure/no-level-opening', 'error', '/oilSpace/fill/method/opening')
+  } else if (!judged) add('procedure/no-level-opening', 'warning', '/oilSpace/fill/method')
   if (!isRaised(job)) {
-    if (judged && fill?.level?.attitude === 'level on stands') add('no-supports', 'error', '/access')
+    if (judged && fill?.level?.attitude === 'level on stands')
+      add('procedure/no-supports', 'error', '/access')
     const turning = job.emptied
       .flatMap((one) => one.gearcase.openings)
       .find(({ opening }) => opening.uses.some((use) => use.wheelMark))
     if (turning !== undefined)
-      add('wheel-on-the-ground', 'error', '/access', gearcase, {
+      add('procedure/wheel-on-the-ground', 'error', '/access', gearcase, {
         part: turning.opening.name,
         gearcase: gearcase.gearcase.name,
       })
   }
   for (const one of job.emptied)
     if (one.gearcase.gearcase.access.kind === 'raised' && one.gearcase.supports.length === 0)
-      add('no-supports', 'error', '/access', one.gearcase)
+      add('procedure/no-supports', 'error', '/access', one.gearcase)
   if (judged && (fill?.level === undefined || fill.level.attitude === 'not stated'))
-    add('attitude-not-stated', 'info', '/oilSpace/fill')
+    add('procedure/attitude-not-stated', 'info', '/oilSpace/fill')
   if (isRechecked(job) && checkPhase(job) !== 'before the lift')
-    add('second-lift', 'info', '/oilSpace/fill/level')
+    add('procedure/second-lift', 'info', '/oilSpace/fill/level')
   return findings
 }

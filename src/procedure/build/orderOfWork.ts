@@ -21,21 +21,14 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
   write(writer, 'wear protection')
   if (changes.length > 0) write(writer, 'warm the oil')
   park(writer)
-  doTasks(
-    writer,
-    jobs,
-    jobs.flatMap((job) => planTasks(writer, job)),
-  )
+  const tasks = jobs.flatMap((job) => planTasks(writer, job))
+  doTasks(writer, jobs, tasks)
   const again = jobs.filter(isRechecked)
   if (again.length > 0) {
     write(writer, 'short run')
     park(writer)
-    doTasks(
-      writer,
-      jobs,
-      again.flatMap((job) => planCheck(writer, job, true)),
-      true,
-    )
+    const checks = again.flatMap((job) => planCheck(writer, job, true))
+    doTasks(writer, jobs, checks, true)
   }
   if (changes.length > 0) write(writer, 'take used oil away')
   write(writer, 'record')
@@ -48,10 +41,8 @@ function park(writer: Writer): void {
 
 function planTasks(writer: Writer, job: OilJob): readonly Task[] {
   if (job.task === 'check') {
-    const nothing = !isLevelJudged(job.owner.gearcase, 'check')
-    return nothing
-      ? [{ job, phase: 'before the lift', last: true, work: () => {} }]
-      : planCheck(writer, job, false)
+    if (isLevelJudged(job.owner.gearcase, 'check')) return planCheck(writer, job, false)
+    return [{ job, phase: 'before the lift', last: true, work: () => {} }]
   }
   const [draining, filling] = [drainPhase(job), fillPhase(job)]
   const fill = job.owner.gearcase.fillOpening
