@@ -3,8 +3,8 @@ import type { GradeSystem } from '../oil/index.js'
 import type { Figure, FigureSlip, Measure, TorqueUnit, Unit, VolumeUnit } from '../quantity/index.js'
 import type { OpeningRole, PrintedValue } from '../spec/index.js'
 import type { SlipFactor } from '../torque/index.js'
-import type { SerialMistake } from './walk/serialMistake.js'
-import type { ReferredPart } from './walk/sheetReferences.js'
+import type { SerialMistake } from './lookup/serialMistake.js'
+import type { ReferredPart } from './lookup/sheetReferences.js'
 
 /** A quantity as params carry it: plain data with open keys, which an interface is not. */
 type Amount<U extends Unit> = { readonly value: number; readonly unit: U }

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { canBothHold } from '../../src/rules/walk/canBothHold.js'
+import { canBothHold } from '../../src/rules/lookup/canBothHold.js'
 import { judgeCondition } from '../../src/spec/judgeCondition.js'
 import type { Condition, Identity, SpecSheet } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { joinPointer } from '../../src/base/joinPointer.js'
 import { readPointer } from '../../src/base/readPointer.js'
 import { comparePlaces } from '../../src/rules/comparePlaces.js'
-import { findNodes } from '../../src/rules/walk/findNodes.js'
+import { findNodes } from '../../src/rules/lookup/findNodes.js'
 import { law } from '../support/law.js'
 
 /** The places of a document in the order in which a reader meets them: a second way, by recursion. */

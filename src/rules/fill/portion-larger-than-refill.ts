@@ -1,7 +1,7 @@
 import { compareExact } from '../../quantity/index.js'
+import { pairValues } from '../lookup/pairValues.js'
+import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
-import { pairValues } from '../walk/pairValues.js'
-import { millilitres, statedVolume } from '../walk/statedVolume.js'
 
 /**
  * A gearcase that shares another's oil and is said to hold more of it than the owner's whole refill: the

@@ -1,7 +1,7 @@
 import { compareExact } from '../../quantity/index.js'
+import { pairValues } from '../lookup/pairValues.js'
+import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
-import { pairValues } from '../walk/pairValues.js'
-import { millilitres, statedVolume } from '../walk/statedVolume.js'
 
 /**
  * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures changed

@@ -1,6 +1,6 @@
 import { scanPeriod } from '../../calendar/index.js'
+import { serviceIntervals } from '../lookup/intervalLimits.js'
 import { defineRule } from '../rule.js'
-import { serviceIntervals } from '../walk/intervalLimits.js'
 
 /**
  * A factor for severe use that leaves part of a month or of a day: three months times 0.5 is no date that anyone can name,

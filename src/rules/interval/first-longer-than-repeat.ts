@@ -1,5 +1,5 @@
+import { comparableLimits, serviceIntervals } from '../lookup/intervalLimits.js'
 import { defineRule } from '../rule.js'
-import { comparableLimits, serviceIntervals } from '../walk/intervalLimits.js'
 
 /**
  * A first interval that is longer than the repeat by the same measure: the first change takes out the wear of running in,

@@ -1,6 +1,6 @@
 import { findLeaves } from '../../spec/index.js'
+import { comparableLimits } from '../lookup/intervalLimits.js'
 import { defineRule } from '../rule.js'
-import { comparableLimits } from '../walk/intervalLimits.js'
 
 /**
  * An interval whose hours and distance imply an average speed that no such machine keeps: a zero too many, or kilometres

@@ -1,6 +1,6 @@
 import { findLeaves } from '../../spec/index.js'
+import { comparableLimits } from '../lookup/intervalLimits.js'
 import { defineRule } from '../rule.js'
-import { comparableLimits } from '../walk/intervalLimits.js'
 
 /**
  * An interval of zero hours, distance or time: the service would be due again the moment it is done. A window may be zero.

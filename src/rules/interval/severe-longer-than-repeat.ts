@@ -1,5 +1,5 @@
+import { comparableLimits, serviceIntervals } from '../lookup/intervalLimits.js'
 import { defineRule } from '../rule.js'
-import { comparableLimits, serviceIntervals } from '../walk/intervalLimits.js'
 
 /**
  * Severe use with a longer interval than normal use, or with a factor above 1: the two were swapped, or the factor was turned

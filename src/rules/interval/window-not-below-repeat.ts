@@ -1,5 +1,5 @@
+import { comparableLimits, serviceIntervals } from '../lookup/intervalLimits.js'
 import { defineRule } from '../rule.js'
-import { comparableLimits, serviceIntervals } from '../walk/intervalLimits.js'
 
 /**
  * A window as long as the interval or longer: the service could be left out altogether and never be overdue. House rule.

@@ -1,7 +1,7 @@
+import { lookUp } from '../lookup/lookUp.js'
+import { unknownName } from '../lookup/unknownName.js'
 import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
-import { complainOfName } from '../walk/complainOfName.js'
-import { lookUp } from '../walk/lookUp.js'
 
 /**
  * An event or a top-up of a gearcase, or of one of its instances, that the log's sheet does not have: it
@@ -35,7 +35,7 @@ export const unknownLogPart = defineRule({
     ]
     return named.flatMap(({ path, id, known }) => {
       if (known.includes(id)) return []
-      return [complainOfName(path, id, known)]
+      return [unknownName(path, id, known)]
     })
   },
 })

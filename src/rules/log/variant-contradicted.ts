@@ -1,8 +1,8 @@
 import { type Condition, resolveVariant } from '../../spec/index.js'
+import { lookUp } from '../lookup/lookUp.js'
+import { serialMistake } from '../lookup/serialMistake.js'
 import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
-import { lookUp } from '../walk/lookUp.js'
-import { serialMistake } from '../walk/serialMistake.js'
 
 /**
  * A machine whose stated variant its own serial, model year or market excludes, or which fits no variant of

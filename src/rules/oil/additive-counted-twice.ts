@@ -1,7 +1,7 @@
 import { compareExact, plus } from '../../quantity/index.js'
+import { sheetOils } from '../lookup/sheetOils.js'
+import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
-import { sheetOils } from '../walk/sheetOils.js'
-import { millilitres, statedVolume } from '../walk/statedVolume.js'
 
 /**
  * An additive said to come on top of the refill, where refill and additive together are more than the dry

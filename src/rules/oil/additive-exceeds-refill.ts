@@ -1,7 +1,7 @@
 import { compareExact } from '../../quantity/index.js'
+import { sheetOils } from '../lookup/sheetOils.js'
+import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
-import { sheetOils } from '../walk/sheetOils.js'
-import { millilitres, statedVolume } from '../walk/statedVolume.js'
 
 /**
  * An additive that fills the gearcase by itself: as much of it as the whole refill, or more. A wrong unit,

@@ -1,7 +1,7 @@
 import { compareQuantities, type PrintedQuantity, type TemperatureUnit } from '../../quantity/index.js'
 import type { OilChoice } from '../../spec/index.js'
+import { sheetOils } from '../lookup/sheetOils.js'
 import { defineRule } from '../rule.js'
-import { sheetOils } from '../walk/sheetOils.js'
 
 /**
  * Oils for different weather whose temperature bands leave a gap: on a day in between no oil would be

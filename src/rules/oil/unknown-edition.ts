@@ -1,6 +1,6 @@
 import { GRADE_EDITIONS, type GradeEdition, gradeBand, parseGrade } from '../../oil/index.js'
+import { sheetOils } from '../lookup/sheetOils.js'
 import { defineRule } from '../rule.js'
-import { sheetOils } from '../walk/sheetOils.js'
 
 /**
  * An edition of the grade system whose limits are not held here, or one that does not have the grade yet (SAE

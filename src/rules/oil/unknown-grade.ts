@@ -1,8 +1,8 @@
 import type { JsonPointer } from '../../base/index.js'
 import { GRADE_EDITIONS, type GradeSystem, parseGrade } from '../../oil/index.js'
 import type { SpecSheet, Stock } from '../../spec/index.js'
+import { sheetOils } from '../lookup/sheetOils.js'
 import { defineRule } from '../rule.js'
-import { sheetOils } from '../walk/sheetOils.js'
 
 /**
  * A viscosity grade that its system does not have, such as 80W-90 said to be an engine oil grade of SAE J300:

@@ -1,6 +1,6 @@
 import type { PrintedAgreement } from '../../quantity/index.js'
+import { disagreeingFigures } from '../lookup/disagreeingFigures.js'
 import { defineRule } from '../rule.js'
-import { disagreeingFigures } from '../walk/disagreeingFigures.js'
 
 /**
  * Two printed figures of one value that cannot both be true, by no ratio that gives the slip away: rounded

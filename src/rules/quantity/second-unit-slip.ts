@@ -1,5 +1,5 @@
+import { disagreeingFigures } from '../lookup/disagreeingFigures.js'
 import { defineRule } from '../rule.js'
-import { disagreeingFigures } from '../walk/disagreeingFigures.js'
 
 /**
  * Two printed figures of one value that miss each other by a ratio that people are known to slip by:

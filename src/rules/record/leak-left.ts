@@ -1,5 +1,5 @@
+import { recordEntries } from '../lookup/recordEntries.js'
 import { defineRule } from '../rule.js'
-import { recordEntries } from '../walk/recordEntries.js'
 
 /**
  * A service closed with a plug that weeps or drips. A washer plug gets a new washer, never more torque; a

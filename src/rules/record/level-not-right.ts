@@ -1,5 +1,5 @@
+import { recordEntries } from '../lookup/recordEntries.js'
 import { defineRule } from '../rule.js'
-import { recordEntries } from '../walk/recordEntries.js'
 
 /**
  * A level that was left below or above its mark, or not checked at all where the sheet fills to a level: a

@@ -1,5 +1,5 @@
+import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
-import { complainOfName } from '../walk/complainOfName.js'
 
 /**
  * A record of a machine whose log is not in a set which holds other logs: the work would be written down for
@@ -13,6 +13,6 @@ export const machineNotFound = defineRule({
     const known = logs.map(({ document }) => document.id)
     const isInsideLog = logs.some(({ document }) => document.records.includes(record))
     if (known.length === 0 || known.includes(record.machine) || isInsideLog) return []
-    return [complainOfName('/machine', record.machine, known)]
+    return [unknownName('/machine', record.machine, known)]
   },
 })

@@ -1,5 +1,5 @@
+import { recordEntries } from '../lookup/recordEntries.js'
 import { defineRule } from '../rule.js'
-import { recordEntries } from '../walk/recordEntries.js'
 
 /**
  * Chips or pieces found on the magnet, or metal seen in the oil, and the gearcase filled all the same:

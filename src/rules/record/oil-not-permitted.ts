@@ -1,8 +1,8 @@
 import { oilMeets } from '../../oil/index.js'
 import { resolveLeaf } from '../../spec/index.js'
+import { lookUp } from '../lookup/lookUp.js'
+import { recordEntries } from '../lookup/recordEntries.js'
 import { defineRule } from '../rule.js'
-import { lookUp } from '../walk/lookUp.js'
-import { recordEntries } from '../walk/recordEntries.js'
 
 /**
  * A gearcase filled from a container whose label meets none of the oils that the sheet permits there: drain

@@ -1,7 +1,7 @@
 import { judgePart } from '../../spec/index.js'
+import { recordEntries } from '../lookup/recordEntries.js'
+import { sheetParts } from '../lookup/sheetParts.js'
 import { defineRule } from '../rule.js'
-import { recordEntries } from '../walk/recordEntries.js'
-import { sheetParts } from '../walk/sheetParts.js'
 
 /**
  * Work recorded on a part that this machine does not have, by its variant, serial, model year or market: the

@@ -1,6 +1,6 @@
+import { recordEntries } from '../lookup/recordEntries.js'
+import { sheetParts } from '../lookup/sheetParts.js'
 import { defineRule } from '../rule.js'
-import { recordEntries } from '../walk/recordEntries.js'
-import { sheetParts } from '../walk/sheetParts.js'
 
 /**
  * An opening or a cover that was opened and is nowhere recorded as tightened: the forgotten plug. Look at the

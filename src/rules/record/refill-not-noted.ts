@@ -1,6 +1,6 @@
+import { lookUp } from '../lookup/lookUp.js'
+import { recordEntries } from '../lookup/recordEntries.js'
 import { defineRule } from '../rule.js'
-import { lookUp } from '../walk/lookUp.js'
-import { recordEntries } from '../walk/recordEntries.js'
 
 /**
  * An oil change without a refilled quantity: forgotten on paper, or in the gearcase. A gearcase that shares

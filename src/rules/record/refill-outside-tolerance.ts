@@ -1,10 +1,10 @@
 import { judgeRefill } from '../../fill/index.js'
 import type { VolumeUnit } from '../../quantity/index.js'
 import { resolveLeaf, type SpecValue } from '../../spec/index.js'
+import { lookUp } from '../lookup/lookUp.js'
+import { recordEntries } from '../lookup/recordEntries.js'
+import { statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
-import { lookUp } from '../walk/lookUp.js'
-import { recordEntries } from '../walk/recordEntries.js'
-import { statedVolume } from '../walk/statedVolume.js'
 
 /**
  * A refill outside the band that the sheet states for this machine, or more than a tenth off where a level

@@ -1,8 +1,8 @@
 import { sealsToReplace } from '../../seal/index.js'
 import { resolveLeaf, type Seal } from '../../spec/index.js'
+import { recordEntries } from '../lookup/recordEntries.js'
+import { sheetParts } from '../lookup/sheetParts.js'
 import { defineRule } from '../rule.js'
-import { recordEntries } from '../walk/recordEntries.js'
-import { sheetParts } from '../walk/sheetParts.js'
 
 /**
  * A seal that must be new or applied afresh at every opening, and of which the record says nothing, or that

@@ -1,5 +1,5 @@
+import { recordTightenings } from '../lookup/recordTightenings.js'
 import { defineRule } from '../rule.js'
-import { recordTightenings } from '../walk/recordTightenings.js'
 
 /**
  * A plug recorded as tightened by turns where the sheet states a torque, or by a torque where it states

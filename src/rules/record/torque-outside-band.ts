@@ -1,8 +1,8 @@
 import { exactIn, readBand, sideOfBand } from '../../quantity/index.js'
+import { firstPrinted } from '../lookup/firstPrinted.js'
+import { hasFigure } from '../lookup/hasFigure.js'
+import { recordTightenings } from '../lookup/recordTightenings.js'
 import { defineRule } from '../rule.js'
-import { firstPrinted } from '../walk/firstPrinted.js'
-import { hasFigure } from '../walk/hasFigure.js'
-import { recordTightenings } from '../walk/recordTightenings.js'
 
 /**
  * A torque that was set outside the band that the sheet states for this machine. Limits belong to the band. A

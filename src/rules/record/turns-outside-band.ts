@@ -1,6 +1,6 @@
 import { checkTurns } from '../../torque/index.js'
+import { recordTightenings } from '../lookup/recordTightenings.js'
 import { defineRule } from '../rule.js'
-import { recordTightenings } from '../walk/recordTightenings.js'
 
 /**
  * A taper plug that was turned less or more past finger tight than the sheet states: it may leak, or have

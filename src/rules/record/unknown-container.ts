@@ -1,5 +1,5 @@
+import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
-import { complainOfName } from '../walk/complainOfName.js'
 
 /**
  * Oil taken from a container that no stock of the set holds: it cannot be judged, and the shelf keeps the old
@@ -16,7 +16,7 @@ export const unknownContainer = defineRule({
       const id = oil?.container
       if (id === undefined || known.includes(id)) return []
       const path = `/entries/${place}/oil/container`
-      return [complainOfName(path, id, known)]
+      return [unknownName(path, id, known)]
     })
   },
 })

@@ -1,10 +1,10 @@
 import type { JsonPointer } from '../../base/index.js'
 import type { RecordEntry, SpecSheet } from '../../spec/index.js'
+import { lookUp } from '../lookup/lookUp.js'
+import { type PartAt, sheetParts } from '../lookup/sheetParts.js'
+import { unknownName } from '../lookup/unknownName.js'
 import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
-import { complainOfName } from '../walk/complainOfName.js'
-import { lookUp } from '../walk/lookUp.js'
-import { type PartAt, sheetParts } from '../walk/sheetParts.js'
 
 /**
  * A record that names a service, a gearcase, an instance, an opening, a seal or a shield that its sheet does
@@ -29,7 +29,7 @@ export const unknownRecordPart = defineRule({
       })),
     ]
       .filter(({ id, known }) => !known.includes(id))
-      .map(({ path, id, known }) => complainOfName(path, id, known))
+      .map(({ path, id, known }) => unknownName(path, id, known))
   },
 })
 

@@ -1,5 +1,5 @@
+import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
-import { complainOfName } from '../walk/complainOfName.js'
 
 /**
  * A torque set with a wrench that no toolbox of the set holds: nobody can say whether it was in its range or
@@ -20,7 +20,7 @@ export const unknownTool = defineRule({
     ]
     return used.flatMap(({ done, path }) => {
       if (done.kind !== 'torque set' || known.includes(done.tool)) return []
-      return [complainOfName(path, done.tool, known)]
+      return [unknownName(path, done.tool, known)]
     })
   },
 })

@@ -1,5 +1,5 @@
+import { recordEntries } from '../lookup/recordEntries.js'
 import { defineRule } from '../rule.js'
-import { recordEntries } from '../walk/recordEntries.js'
 
 /**
  * Milky oil: water has come in. Look for the way it took (breather, shaft seal, plug) and change the oil

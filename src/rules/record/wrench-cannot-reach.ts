@@ -1,8 +1,8 @@
 import { checkTorqueSet } from '../../torque/index.js'
+import { isReadableWrench } from '../lookup/isReadableWrench.js'
+import { lookUp } from '../lookup/lookUp.js'
+import { recordTightenings } from '../lookup/recordTightenings.js'
 import { defineRule } from '../rule.js'
-import { isReadableWrench } from '../walk/isReadableWrench.js'
-import { lookUp } from '../walk/lookUp.js'
-import { recordTightenings } from '../walk/recordTightenings.js'
 
 /**
  * A torque said to be set with a wrench that has no such setting: above its highest or below its lowest mark,

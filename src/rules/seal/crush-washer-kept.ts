@@ -1,5 +1,5 @@
+import { sheetSeals } from '../lookup/sheetSeals.js'
 import { defineRule } from '../rule.js'
-import { sheetSeals } from '../walk/sheetSeals.js'
 
 /**
  * A crush washer to be replaced only `on condition`: once crushed it has hardened, and more torque would be

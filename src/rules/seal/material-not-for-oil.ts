@@ -1,7 +1,7 @@
 import { materialSuits } from '../../seal/index.js'
 import { findLeaves } from '../../spec/index.js'
+import { sheetSeals } from '../lookup/sheetSeals.js'
 import { defineRule } from '../rule.js'
-import { sheetSeals } from '../walk/sheetSeals.js'
 
 /**
  * A ring of a rubber that gear oil destroys: EPDM swells and comes apart in mineral oil, whatever the

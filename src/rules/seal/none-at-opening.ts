@@ -1,6 +1,6 @@
 import { parseThread } from '../../thread/index.js'
+import { sheetParts } from '../lookup/sheetParts.js'
 import { defineRule } from '../rule.js'
-import { sheetParts } from '../walk/sheetParts.js'
 
 /**
  * An opening without any entry under `seals`: the washer was forgotten, no seal would be bought, and the plug

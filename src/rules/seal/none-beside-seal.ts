@@ -1,5 +1,5 @@
+import { sheetParts } from '../lookup/sheetParts.js'
 import { defineRule } from '../rule.js'
-import { sheetParts } from '../walk/sheetParts.js'
 
 /** An opening that lists a seal and `none` side by side: one of the two entries is left over. House rule. */
 export const noneBesideSeal = defineRule({

@@ -1,6 +1,6 @@
 import { parseThread } from '../../thread/index.js'
+import { sheetParts } from '../lookup/sheetParts.js'
 import { defineRule } from '../rule.js'
-import { sheetParts } from '../walk/sheetParts.js'
 
 /**
  * A plug with a parallel thread and, by the sheet's own word, no seal: only a taper thread seals by itself.

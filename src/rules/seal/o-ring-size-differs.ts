@@ -1,7 +1,7 @@
 import { checkORing } from '../../seal/index.js'
+import { documentSeals } from '../lookup/documentSeals.js'
+import { sizeMistake } from '../lookup/sizeMistake.js'
 import { defineRule } from '../rule.js'
-import { documentSeals } from '../walk/documentSeals.js'
-import { sizeMistake } from '../walk/sizeMistake.js'
 
 /**
  * An o-ring whose dash number and printed size are two different rings: one of them was read from another

@@ -1,6 +1,6 @@
+import { documentSeals } from '../lookup/documentSeals.js'
+import { sizeMistake } from '../lookup/sizeMistake.js'
 import { defineRule } from '../rule.js'
-import { documentSeals } from '../walk/documentSeals.js'
-import { sizeMistake } from '../walk/sizeMistake.js'
 
 /**
  * A seal with a size of 0 mm: a figure that was not known was filled in. Leave the size out instead. House

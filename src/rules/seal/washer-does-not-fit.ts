@@ -1,7 +1,7 @@
 import { checkWasherFit } from '../../seal/index.js'
+import { sheetSeals } from '../lookup/sheetSeals.js'
+import { sizeMistake } from '../lookup/sizeMistake.js'
 import { defineRule } from '../rule.js'
-import { sheetSeals } from '../walk/sheetSeals.js'
-import { sizeMistake } from '../walk/sizeMistake.js'
 
 /**
  * A sealing washer whose hole is smaller than its plug's thread or much wider, or any washer on a taper

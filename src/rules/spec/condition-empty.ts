@@ -1,5 +1,5 @@
+import { sheetConditions } from '../lookup/sheetConditions.js'
 import { defineRule } from '../rule.js'
-import { sheetConditions } from '../walk/sheetConditions.js'
 
 /**
  * A condition that asks for nothing, or a list in it that names nobody: it holds for every machine, or for

@@ -1,6 +1,6 @@
+import { sheetReferences } from '../lookup/sheetReferences.js'
+import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
-import { complainOfName } from '../walk/complainOfName.js'
-import { sheetReferences } from '../walk/sheetReferences.js'
 
 /**
  * A sheet that names a source, axle, support, gearcase, opening, cover, shield or service that it does not
@@ -13,7 +13,7 @@ export const danglingReference = defineRule({
   check: (sheet) =>
     sheetReferences(sheet).flatMap(({ path, to, id, known }) => {
       if (known.includes(id)) return []
-      const complaint = complainOfName(path, id, known)
+      const complaint = unknownName(path, id, known)
       return [{ ...complaint, params: { to, ...complaint.params } }]
     }),
 })

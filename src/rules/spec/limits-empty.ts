@@ -1,5 +1,5 @@
+import { sheetFigures } from '../lookup/sheetFigures.js'
 import { defineRule } from '../rule.js'
-import { sheetFigures } from '../walk/sheetFigures.js'
 
 /**
  * Limits with neither a least nor a greatest figure: a band that holds everything says nothing. Where the

@@ -1,6 +1,6 @@
 import { compareFigures } from '../../quantity/index.js'
+import { sheetFigures } from '../lookup/sheetFigures.js'
 import { defineRule } from '../rule.js'
-import { sheetFigures } from '../walk/sheetFigures.js'
 
 /**
  * Limits whose least figure is above the greatest: no torque, quantity or temperature could lie between them.

@@ -1,5 +1,5 @@
+import { sheetConditions } from '../lookup/sheetConditions.js'
 import { defineRule } from '../rule.js'
-import { sheetConditions } from '../walk/sheetConditions.js'
 
 /**
  * Model years that end before they start: no machine could meet the condition, and what it guards is never

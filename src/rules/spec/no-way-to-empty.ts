@@ -1,5 +1,5 @@
+import { lookUp } from '../lookup/lookUp.js'
 import { defineRule } from '../rule.js'
-import { lookUp } from '../walk/lookUp.js'
 
 /**
  * A gearcase whose oil a service changes, and no way to get the old oil out: neither drain plug, cover nor

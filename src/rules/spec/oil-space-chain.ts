@@ -1,5 +1,5 @@
+import { lookUp } from '../lookup/lookUp.js'
 import { defineRule } from '../rule.js'
-import { lookUp } from '../walk/lookUp.js'
 
 /**
  * A gearcase that shares the oil of one which itself shares another's, or its own: nobody owns the oil, so

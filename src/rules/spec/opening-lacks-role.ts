@@ -1,6 +1,6 @@
 import type { Gearcase, OpeningRole } from '../../spec/index.js'
+import { lookUp } from '../lookup/lookUp.js'
 import { defineRule } from '../rule.js'
-import { lookUp } from '../walk/lookUp.js'
 
 /**
  * An opening named for a use that its own entry does not give it: a drain plug that is no drain, a level hole or

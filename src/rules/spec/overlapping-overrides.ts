@@ -1,5 +1,5 @@
+import { canBothHold } from '../lookup/canBothHold.js'
 import { defineRule } from '../rule.js'
-import { canBothHold } from '../walk/canBothHold.js'
 
 /**
  * Two overrides of one leaf that one machine could meet at once: nobody could say which figure holds, and the

@@ -1,6 +1,6 @@
+import { serialMistake } from '../lookup/serialMistake.js'
+import { sheetConditions } from '../lookup/sheetConditions.js'
 import { defineRule } from '../rule.js'
-import { serialMistake } from '../walk/serialMistake.js'
-import { sheetConditions } from '../walk/sheetConditions.js'
 
 /**
  * A range of serial numbers that no serial can lie in: it ends before it starts, its ends have different

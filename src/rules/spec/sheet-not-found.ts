@@ -1,5 +1,5 @@
+import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
-import { complainOfName } from '../walk/complainOfName.js'
 
 /**
  * A log, procedure or record kept against a sheet that is not in a set which holds others: nothing in it
@@ -13,6 +13,6 @@ export const sheetNotFound = defineRule({
   check: ({ sheet }, { sheets }) => {
     const known = [...new Set(sheets.map(({ document }) => document.id))]
     if (known.length === 0 || known.includes(sheet.id)) return []
-    return [complainOfName('/sheet/id', sheet.id, known)]
+    return [unknownName('/sheet/id', sheet.id, known)]
   },
 })

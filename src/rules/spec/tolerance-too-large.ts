@@ -1,6 +1,6 @@
 import { compareFigures, measureOf } from '../../quantity/index.js'
+import { sheetFigures } from '../lookup/sheetFigures.js'
 import { defineRule } from '../rule.js'
-import { sheetFigures } from '../walk/sheetFigures.js'
 
 /**
  * A tolerance as large as the value itself or larger, such as 45 ± 45 mL: the band would reach down to

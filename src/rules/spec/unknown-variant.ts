@@ -1,7 +1,7 @@
+import { sheetConditions } from '../lookup/sheetConditions.js'
+import { unknownName } from '../lookup/unknownName.js'
 import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
-import { complainOfName } from '../walk/complainOfName.js'
-import { sheetConditions } from '../walk/sheetConditions.js'
 
 /**
  * A variant that the sheet does not have, in a condition of the sheet or in what a log or a procedure says of
@@ -23,7 +23,7 @@ export const unknownVariant = defineRule({
         : [{ path: '/identity/variant', id: document.identity.variant }]
     return named.flatMap(({ path, id }) => {
       if (id === undefined || known.includes(id)) return []
-      return [complainOfName(path, id, known)]
+      return [unknownName(path, id, known)]
     })
   },
 })

@@ -1,5 +1,5 @@
+import { canBothHold } from '../lookup/canBothHold.js'
 import { defineRule } from '../rule.js'
-import { canBothHold } from '../walk/canBothHold.js'
 
 /**
  * Two variants whose conditions one machine could meet at once: its serial or model year would not say which

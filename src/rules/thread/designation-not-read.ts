@@ -1,8 +1,8 @@
 import type { JsonPointer } from '../../base/index.js'
 import type { SpecSheet } from '../../spec/index.js'
 import { parseThread } from '../../thread/index.js'
+import { sheetParts } from '../lookup/sheetParts.js'
 import { defineRule } from '../rule.js'
-import { sheetParts } from '../walk/sheetParts.js'
 
 /**
  * A thread designation that cannot be read, such as a decimal comma or a size that does not exist: neither

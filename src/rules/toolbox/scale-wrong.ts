@@ -1,5 +1,5 @@
+import { isReadableScale } from '../lookup/isReadableScale.js'
 import { defineRule } from '../rule.js'
-import { isReadableScale } from '../walk/isReadableScale.js'
 
 /**
  * A torque wrench's scale that starts at or above its end, or whose step between marks is nothing or wider

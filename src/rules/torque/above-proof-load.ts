@@ -1,7 +1,7 @@
 import { parseThread } from '../../thread/index.js'
 import { clampLoad } from '../../torque/index.js'
+import { sheetTightenings } from '../lookup/sheetTightenings.js'
 import { defineRule } from '../rule.js'
-import { sheetTightenings } from '../walk/sheetTightenings.js'
 
 /**
  * Bolts of stated class whose torque would stretch them beyond their proof load even dry, with a nut factor

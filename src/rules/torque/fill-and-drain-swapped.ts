@@ -1,8 +1,8 @@
 import type { Opening, OpeningRole } from '../../spec/index.js'
 import { findTorqueSlip, looksSwapped } from '../../torque/index.js'
+import { firstPrinted } from '../lookup/firstPrinted.js'
+import { hasFigure } from '../lookup/hasFigure.js'
 import { defineRule } from '../rule.js'
-import { firstPrinted } from '../walk/firstPrinted.js'
-import { hasFigure } from '../walk/hasFigure.js'
 
 /**
  * Fill and drain plugs of different threads whose torques fit each other's threads clearly better than their

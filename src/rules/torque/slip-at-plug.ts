@@ -1,9 +1,9 @@
 import { findTorqueSlip } from '../../torque/index.js'
+import { disagreeingFigures } from '../lookup/disagreeingFigures.js'
+import { firstPrinted } from '../lookup/firstPrinted.js'
+import { hasFigure } from '../lookup/hasFigure.js'
+import { sheetTightenings } from '../lookup/sheetTightenings.js'
 import { defineRule } from '../rule.js'
-import { disagreeingFigures } from '../walk/disagreeingFigures.js'
-import { firstPrinted } from '../walk/firstPrinted.js'
-import { hasFigure } from '../walk/hasFigure.js'
-import { sheetTightenings } from '../walk/sheetTightenings.js'
 
 /**
  * A plug's torque far from what plugs of that thread get anywhere, and right on it when multiplied or divided

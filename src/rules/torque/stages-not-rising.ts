@@ -1,7 +1,7 @@
 import { compareQuantities, type PrintedQuantity, type TorqueUnit } from '../../quantity/index.js'
 import type { StatedValue } from '../../spec/index.js'
+import { sheetTightenings } from '../lookup/sheetTightenings.js'
 import { defineRule } from '../rule.js'
-import { sheetTightenings } from '../walk/sheetTightenings.js'
 
 /**
  * Stages of a tightening that do not rise, or whose last is not below the final torque: a stage that asks for

@@ -1,6 +1,6 @@
 import { parseThread } from '../../thread/index.js'
+import { sheetTightenings } from '../lookup/sheetTightenings.js'
 import { defineRule } from '../rule.js'
-import { sheetTightenings } from '../walk/sheetTightenings.js'
 
 /**
  * A plug with a parallel thread that is to be tightened by turns past finger tight: turns are for taper

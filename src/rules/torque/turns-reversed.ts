@@ -1,6 +1,6 @@
 import { compareFigures } from '../../quantity/index.js'
+import { sheetTightenings } from '../lookup/sheetTightenings.js'
 import { defineRule } from '../rule.js'
-import { sheetTightenings } from '../walk/sheetTightenings.js'
 
 /** Turns past finger tight whose least is above the most: the two figures changed places. House rule. */
 export const turnsReversed = defineRule({

@@ -4,7 +4,7 @@ import { type JsonPointer, suggestName } from '../../base/index.js'
 const MOST_NAMED = 8
 
 /** A complaint about a name that nothing has: what there is instead, and the likely one as a cure. */
-export function complainOfName(path: JsonPointer, id: string, known: readonly string[]) {
+export function unknownName(path: JsonPointer, id: string, known: readonly string[]) {
   const meant = suggestName(id, known)
   const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
   const more = Math.max(0, known.length - MOST_NAMED)
