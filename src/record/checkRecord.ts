@@ -1,14 +1,6 @@
-import { type Finding, requireKnownKeys } from '../base/index.js'
-import {
-  allRules,
-  type Circumstances,
-  type DocumentSet,
-  type Named,
-  requireCircumstances,
-  requireSet,
-  runRules,
-} from '../rules/index.js'
-import { requireDocument, type ServiceRecord } from '../spec/index.js'
+import type { Finding } from '../base/index.js'
+import { type Circumstances, checkRecordRules, type DocumentSet, type Named } from '../rules/index.js'
+import type { ServiceRecord } from '../spec/index.js'
 
 /**
  * Finds everything that is wrong in one finished service record, for whoever is about to append it to its log: plugs
@@ -36,10 +28,5 @@ export function checkRecord(
   set: DocumentSet,
   circumstances: Circumstances = {},
 ): readonly Finding[] {
-  requireDocument('record.document', record?.document, 'service-record')
-  requireSet(set)
-  requireCircumstances(circumstances)
-  requireKnownKeys('circumstances', circumstances, ['today'])
-  const subject = { kind: 'service-record' as const, named: record, prefix: '', inside: record }
-  return runRules(subject, allRules, set, circumstances)
+  return checkRecordRules(record, set, circumstances)
 }

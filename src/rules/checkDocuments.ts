@@ -2,11 +2,10 @@ import type { Finding } from '../base/index.js'
 import { allRules } from './allRules.js'
 import { applyWaivers } from './applyWaivers.js'
 import { comparePlaces } from './comparePlaces.js'
-import { requireCircumstances } from './requireCircumstances.js'
 import { requireSet } from './requireSet.js'
 import { roomFindings } from './roomFindings.js'
-import type { Circumstances, DocumentSet } from './rule.js'
-import { type AnyRule, runRules } from './runRules.js'
+import type { AnyRule, Circumstances, DocumentSet } from './rule.js'
+import { runRules } from './runRules.js'
 import { setSubjects } from './setSubjects.js'
 import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
 
@@ -43,17 +42,15 @@ export function checkDocuments(
   circumstances: Circumstances = {},
   houseRules: readonly AnyRule[] = [],
 ): readonly Finding[] {
-  requireSet(set)
-  requireCircumstances(circumstances)
-  return setSubjects(set).flatMap((subject) => {
-    const found = [
-      ...runRules(subject, [...allRules, ...houseRules], set, circumstances),
-      ...roomFindings(subject, set),
-    ]
+  requireSet(set, circumstances)
+  const rules = [...allRules, ...houseRules]
+  return setSubjects(set, circumstances).flatMap((subject) => {
+    const found = [...runRules(subject, rules), ...roomFindings(subject)]
     const { document } = subject.inside
     const { findings, unusedWaivers } =
       document.kind === 'spec-sheet' ? applyWaivers(document, found) : { findings: found, unusedWaivers: [] }
-    const left = runRules(subject, [waiverWithoutFinding], set, { unusedWaivers })
+    const last = { ...subject, input: { ...subject.input, facts: { ...circumstances, unusedWaivers } } }
+    const left = runRules(last, [waiverWithoutFinding])
     return [...findings, ...left].sort((one, other) => comparePlaces(document, one.path, other.path))
   })
 }

@@ -1,23 +1,29 @@
+import { refuse, requireKnownKeys, requireObject } from '../base/index.js'
+import { isDate } from '../calendar/index.js'
 import { requireDocument } from '../spec/index.js'
-import type { DocumentSet } from './rule.js'
+import type { Circumstances, DocumentSet } from './rule.js'
 
-const LISTS = [
-  ['sheets', 'spec-sheet'],
-  ['logs', 'machine-log'],
-  ['toolboxes', 'toolbox'],
-  ['stocks', 'stock'],
-  ['procedures', 'procedure'],
-  ['records', 'service-record'],
-] as const
+const LISTS = {
+  sheets: 'spec-sheet',
+  logs: 'machine-log',
+  toolboxes: 'toolbox',
+  stocks: 'stock',
+  procedures: 'procedure',
+  records: 'service-record',
+} as const
 
-/** Throws where a set lacks a list, or a document that was not parsed, or of another kind, stands in one. */
-export function requireSet(set: DocumentSet): void {
-  if (typeof set !== 'object' || set === null)
-    throw new TypeError('set: an object with lists of documents is wanted')
-  for (const [list, kind] of LISTS) {
-    const documents: unknown = set[list]
-    if (!Array.isArray(documents)) throw new TypeError(`set.${list}: a list of documents is wanted`)
+/** Throws where a set lacks a list, holds a document that was not parsed or is of another kind, or `today` is no date. */
+export function requireSet(set: DocumentSet, circumstances: Circumstances): void {
+  requireObject('set', set)
+  for (const [list, kind] of Object.entries(LISTS)) {
+    const documents: unknown = set[list as keyof DocumentSet]
+    if (!Array.isArray(documents)) throw refuse(`set.${list}`, documents, 'a list of documents')
     for (const [place, named] of documents.entries())
       requireDocument(`set.${list}[${place}].document`, named?.document, kind)
   }
+  requireObject('circumstances', circumstances)
+  requireKnownKeys('circumstances', circumstances, ['today'])
+  const { today } = circumstances
+  if (today !== undefined && !isDate(today))
+    throw refuse('circumstances.today', today, 'a date YYYY-MM-DD', 'string')
 }

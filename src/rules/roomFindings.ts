@@ -1,23 +1,19 @@
 import type { Finding } from '../base/index.js'
 import { readMeters } from '../interval/index.js'
 import { validateProcedure } from '../procedure/index.js'
-import { findSheet } from './partners.js'
-import type { DocumentSet } from './rule.js'
-import type { Subject } from './runRules.js'
+import type { Subject } from './setSubjects.js'
 
 /**
- * What the calculation rooms themselves find in a document: the must-hold list of the procedure room for a
- * procedure whose sheet is in the set, and the meters of a log. Their findings keep their own codes, so that
- * `check` says of a procedure exactly what `validateProcedure` says, and nothing is written twice.
+ * What other rooms find in a document: in a procedure whose sheet is in the set, and in the meters of a log. The codes
+ * are theirs, so that `checkDocuments` and `validateProcedure` say the same of a procedure.
  */
-export function roomFindings({ named }: Subject, set: DocumentSet): readonly Finding[] {
-  const { document, name } = named
+export function roomFindings({ input: { document, sheet }, inside }: Subject): readonly Finding[] {
   const found = (): readonly Finding[] => {
     if (document.kind === 'machine-log') return readMeters(document).findings
-    if (document.kind !== 'procedure') return []
-    const sheet = findSheet(set, document.sheet)?.document
-    return sheet === undefined ? [] : validateProcedure(document, sheet)
+    if (document.kind !== 'procedure' || sheet === undefined) return []
+    return validateProcedure(document, sheet.document)
   }
+  const { name } = inside
   const reference = { kind: document.kind, id: document.id, ...(name === undefined ? {} : { name }) }
   return found().map((finding) => ({ ...finding, document: reference }))
 }

@@ -9,6 +9,8 @@ import type {
   Toolbox,
 } from '../spec/index.js'
 import type { RuleCodes } from './codes.js'
+import type { RecordIndex } from './lookup/indexRecord.js'
+import type { SheetIndex } from './lookup/indexSheet.js'
 
 /** A closed set of documents, each with the caller's own name for it. */
 export interface DocumentSet {
@@ -31,16 +33,16 @@ export interface Circumstances {
   readonly today?: DateText
 }
 
-/** What a rule is told beside its document and the set. */
+/** What a rule may ask beside its document and the set. */
 export interface RuleFacts extends Circumstances {
-  /** Places in the sheet's `waivers` that waived nothing; known only to the rule that is asked last. */
+  /** Places in the sheet's `waivers` that waived nothing; known only to the rule that runs last. */
   readonly unusedWaivers?: readonly number[]
 }
 
-/** What a rule says of one place; the runner adds code, severity and document. */
-export interface Complaint<Said = Params> {
+/** What a rule finds at one place; the runner adds code, severity and document. */
+export interface RuleFinding<Its = Params> {
   readonly path: JsonPointer
-  readonly params: Said
+  readonly params: Its
   readonly related?: readonly Place[]
   readonly cures?: readonly Cure[]
   /** A milder or graver severity than the rule's own, where the rule's comment says when. */
@@ -61,22 +63,41 @@ export interface RuleSubjects {
 export type SubjectKind = keyof RuleSubjects
 
 /** The params that a code's text needs; a code of another room may carry any. */
-export type SaidBy<Code> = Code extends keyof RuleCodes ? RuleCodes[Code] : Params
+export type RuleParams<Code> = Code extends keyof RuleCodes ? RuleCodes[Code] : Params
+
+/** What a rule is given: one document and what belongs to it, looked up once for all rules. */
+export interface RuleInput<Kind extends SubjectKind = SubjectKind> {
+  readonly document: RuleSubjects[Kind]
+  /** The sheet itself, or the one that the document names by id and revision, if it is in the set. */
+  readonly sheet: [Kind] extends ['spec-sheet'] ? SheetIndex : SheetIndex | undefined
+  /** Entries and tightenings of a record, each with what the sheet says of it. */
+  readonly record: [Kind] extends ['service-record'] ? RecordIndex : RecordIndex | undefined
+  /** The log of a record's machine, if it is in the set. */
+  readonly log: MachineLog | undefined
+  /** Every document given. */
+  readonly set: DocumentSet
+  readonly facts: RuleFacts
+}
 
 /**
  * One check over documents as written. The file `rules/<room>/<kebab-name>.ts` holds the rule whose code is
- * `<room>/<kebab-name>`; nothing else lives there.
+ * `<room>/<kebab-name>` and nothing else.
  */
 export interface Rule<Kind extends SubjectKind = SubjectKind, Code extends string = string> {
   readonly code: Code
   readonly severity: Severity
-  /** Which kind of document it reads; it is called once for each of that kind. */
+  /** Which kind of document it reads; it runs once for each of that kind. */
   readonly about: Kind | readonly Kind[]
-  /**
-   * All complaints, one per mistake. `set` holds every document given, for rules that need a partner (a log's
-   * sheet).
-   */
-  check(document: RuleSubjects[Kind], set: DocumentSet, facts: RuleFacts): readonly Complaint<SaidBy<Code>>[]
+  /** All findings, one per mistake. */
+  check(input: RuleInput<Kind>): readonly RuleFinding<RuleParams<Code>>[]
+}
+
+/** A rule of any kind and code, as the lists hold it. */
+export interface AnyRule {
+  readonly code: string
+  readonly severity: Severity
+  readonly about: SubjectKind | readonly SubjectKind[]
+  check(input: never): readonly RuleFinding[]
 }
 
 /**
@@ -95,7 +116,7 @@ export interface Rule<Kind extends SubjectKind = SubjectKind, Code extends strin
  *   code: 'house/log-without-name',
  *   severity: 'info',
  *   about: 'machine-log',
- *   check: (log) => (log.name === '' ? [{ path: '/name', params: {} }] : []),
+ *   check: ({ document }) => (document.name === '' ? [{ path: '/name', params: {} }] : []),
  * })
  * // What is the code of this house rule?
  * named.code // => 'house/log-without-name'

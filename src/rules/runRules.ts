@@ -1,52 +1,26 @@
-import type { Finding, JsonPointer, Params, Severity } from '../base/index.js'
-import type { Complaint, DocumentSet, Named, RuleFacts, RuleSubjects, SubjectKind } from './rule.js'
+import type { Finding, Params } from '../base/index.js'
+import type { AnyRule } from './rule.js'
+import type { Subject } from './setSubjects.js'
 
-/** A rule of any kind and code, as the lists hold it. */
-export interface AnyRule {
-  readonly code: string
-  readonly severity: Severity
-  readonly about: SubjectKind | readonly SubjectKind[]
-  check(document: never, set: DocumentSet, facts: RuleFacts): readonly Complaint[]
-}
-
-/** A document, or the part of one that stands for a document of its own: a record inside its log. */
-export interface Subject {
-  readonly kind: SubjectKind
-  readonly named: Named<RuleSubjects[SubjectKind]>
-  /** Where the subject stands, in the document that the reader has before him. */
-  readonly prefix: JsonPointer
-  readonly inside: Named<RuleSubjects[SubjectKind]>
-}
-
-/** Asks every rule that is about this kind of document, in the order of the list. */
-export function runRules(
-  subject: Subject,
-  rules: readonly AnyRule[],
-  set: DocumentSet,
-  facts: RuleFacts,
-): readonly Finding[] {
-  const { kind, named, prefix, inside } = subject
-  const document = {
-    kind: inside.document.kind,
-    id: inside.document.id,
-    ...(inside.name === undefined ? {} : { name: inside.name }),
-  }
+/** Runs every rule that is about this kind of document, in the order of the list. */
+export function runRules({ input, prefix, inside }: Subject, rules: readonly AnyRule[]): readonly Finding[] {
+  const { kind, id } = inside.document
+  const document = { kind, id, ...(inside.name === undefined ? {} : { name: inside.name }) }
   return rules.flatMap((rule) => {
-    const about: readonly string[] = typeof rule.about === 'string' ? [rule.about] : rule.about
-    if (!about.includes(kind)) return []
-    return rule.check(named.document as never, set, facts).map((complaint): Finding => {
-      const cures = complaint.cures?.map((cure) =>
+    if (rule.about !== input.document.kind && !rule.about.includes(input.document.kind)) return []
+    return rule.check(input as never).map((found): Finding => {
+      const cures = found.cures?.map((cure) =>
         cure.op === 'move'
           ? { ...cure, from: prefix + cure.from, path: prefix + cure.path }
           : { ...cure, path: prefix + cure.path },
       )
       return {
         code: rule.code,
-        severity: complaint.severity ?? rule.severity,
+        severity: found.severity ?? rule.severity,
         document,
-        path: prefix + complaint.path,
-        params: withoutUndefined(complaint.params),
-        ...(complaint.related === undefined ? {} : { related: complaint.related }),
+        path: prefix + found.path,
+        params: withoutUndefined(found.params),
+        ...(found.related === undefined ? {} : { related: found.related }),
         ...(cures === undefined || cures.length === 0 ? {} : { cures }),
       }
     })

@@ -1,27 +1,60 @@
-import type { DocumentSet, Named, RuleSubjects, SubjectKind } from './rule.js'
-import type { Subject } from './runRules.js'
+import type { JsonPointer } from '../base/index.js'
+import type { SheetReference, SpecSheet } from '../spec/index.js'
+import { indexRecord } from './lookup/indexRecord.js'
+import { indexSheet, type SheetIndex } from './lookup/indexSheet.js'
+import type { DocumentSet, Named, RuleFacts, RuleInput, RuleSubjects, SubjectKind } from './rule.js'
 
-/** Every document of a set in the order given, sheets first; the records of a log stand behind their log. */
-export function setSubjects(set: DocumentSet): readonly Subject[] {
+type AnySubject = Named<RuleSubjects[SubjectKind]>
+
+/** A document, or the part of one that counts as a document of its own: a record inside its log. */
+export interface Subject {
+  readonly input: RuleInput
+  /** Where it is in the document that its reader sees. */
+  readonly prefix: JsonPointer
+  readonly inside: AnySubject
+}
+
+/** Every document of a set in the order given, sheets first, the records of a log after their log. */
+export function setSubjects(set: DocumentSet, facts: RuleFacts): readonly Subject[] {
+  const prepare = subjectMaker(set, facts)
   return [
-    ...set.sheets.map((named) => whole(named)),
-    ...set.logs.flatMap((log): Subject[] => [
-      whole(log),
-      ...log.document.records.map(
-        (record, place): Subject => ({
-          kind: 'service-record',
-          named: { document: record },
-          prefix: `/records/${place}`,
-          inside: log,
-        }),
-      ),
+    ...set.sheets.map((named) => prepare(named)),
+    ...set.logs.flatMap((log) => [
+      prepare(log),
+      ...log.document.records.map((document, place) => prepare({ document }, `/records/${place}`, log)),
     ]),
     ...[set.toolboxes, set.stocks, set.procedures, set.records].flatMap((list) =>
-      list.map((named) => whole(named)),
+      list.map((named: AnySubject) => prepare(named)),
     ),
   ]
 }
 
-function whole(named: Named<RuleSubjects[SubjectKind]>): Subject {
-  return { kind: named.document.kind, named, prefix: '', inside: named }
+/** Makes subjects of one set, so that each sheet is indexed once. */
+export function subjectMaker(
+  set: DocumentSet,
+  facts: RuleFacts,
+): (named: AnySubject, prefix?: JsonPointer, inside?: AnySubject) => Subject {
+  const indexes = new Map<SpecSheet, SheetIndex>()
+  const indexOf = (sheet: SpecSheet): SheetIndex => {
+    const index = indexes.get(sheet) ?? indexSheet(sheet)
+    indexes.set(sheet, index)
+    return index
+  }
+  const findSheet = ({ id, revision }: SheetReference): SheetIndex | undefined => {
+    const found = set.sheets.find(({ document }) => document.id === id && document.revision === revision)
+    return found && indexOf(found.document)
+  }
+  return (named, prefix = '', inside = named) => {
+    const { document } = named
+    const sheet =
+      document.kind === 'spec-sheet'
+        ? indexOf(document)
+        : 'sheet' in document
+          ? findSheet(document.sheet)
+          : undefined
+    const isRecord = document.kind === 'service-record'
+    const log = isRecord ? set.logs.find((one) => one.document.id === document.machine)?.document : undefined
+    const record = isRecord ? indexRecord(document, sheet, log) : undefined
+    return { input: { document, sheet, record, log, set, facts }, prefix, inside }
+  }
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import { allRules } from '../../src/rules/allRules.js'
-import { checkDocuments, type DocumentSet, defineRule } from '../../src/v1/rules.js'
+import { checkDocuments, type DocumentSet, defineRule, type SheetIndex } from '../../src/v1/rules.js'
 import type { ServiceRecord, SpecSheet } from '../../src/v1/spec.js'
 import { goodFolders, readFolder, setOf } from './support/goodSets.js'
 import { readVectors, runVector } from './support/vectors.js'
@@ -83,6 +83,51 @@ describe('waivers', () => {
     const set = patchSheet(tind(), [{ op: 'add', path: '/waivers', value }])
     const found = checkDocuments(set, {}, [rule])
     expect(found.map(({ code, severity }) => [code, severity])).toEqual([['house/invented', 'info']])
+  })
+})
+
+describe('a rule of the caller', () => {
+  it('is given the index of the sheet, made once for all rules', () => {
+    const seen = new Set<SheetIndex>()
+    const unread = defineRule({
+      code: 'house/page-missing',
+      severity: 'info',
+      about: 'spec-sheet',
+      check: ({ sheet }) => {
+        seen.add(sheet)
+        return sheet.tightenings
+          .filter(({ tightening }) => tightening.source?.page === undefined)
+          .map(({ path, on }) => ({ path, params: { part: on.name } }))
+      },
+    })
+    const torn = defineRule({ ...unread, code: 'house/page-torn' })
+    const drain = '/gearcases/front/openings/drain/tightening'
+    const set = patchSheet(tind(), [{ op: 'remove', path: `${drain}/source/page` }])
+    const found = checkDocuments(set, {}, [unread, torn])
+    expect(found.map(({ code, path }) => [code, path])).toContainEqual(['house/page-missing', drain])
+    expect(found.filter(({ path }) => path === drain).map(({ code }) => code)).toEqual([
+      'house/page-missing',
+      'house/page-torn',
+    ])
+    expect(seen.size).toBe(1)
+  })
+
+  it('is given a record with what its sheet and log say of it', () => {
+    const rule = defineRule({
+      code: 'house/entry',
+      severity: 'info',
+      about: 'service-record',
+      check: ({ record, log, sheet }) =>
+        record.entries.map(({ path, gearcase }) => ({
+          path,
+          params: { gearcase: gearcase.name, log: log?.id, sheet: sheet?.document.id },
+        })),
+    })
+    const whole = setOf(readFolder('examples/tind-4'))
+    const found = checkDocuments(whole, {}, [rule]).filter(({ code }) => code === 'house/entry')
+    expect(found.length).toBeGreaterThan(1)
+    for (const { params } of found)
+      expect(params).toMatchObject({ log: 'station-2', sheet: 'hallbrekka-tind-4' })
   })
 })
 
@@ -181,9 +226,14 @@ describe('misuse', () => {
   })
 
   it('refuses a today that is no text, and says so', () => {
+    expect(() => checkDocuments(EMPTY, { today: 10n } as never)).toThrow(TypeError)
     expect(() => checkDocuments(EMPTY, { today: 10n } as never)).toThrow(
-      /^circumstances\.today: a date YYYY-MM-DD is wanted, not bigint$/,
+      /^circumstances\.today .*must be a date YYYY-MM-DD/,
     )
+  })
+
+  it('refuses circumstances that it does not know, with the near one', () => {
+    expect(() => checkDocuments(EMPTY, { todya: '2023-10-06' } as never)).toThrow(/todya.*today/)
   })
 
   it('refuses circumstances that are none', () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { joinPointer } from '../../src/base/joinPointer.js'
 import { readPointer } from '../../src/base/readPointer.js'
 import { comparePlaces } from '../../src/rules/comparePlaces.js'
-import { findNodes } from '../../src/rules/lookup/findNodes.js'
+import { indexSheet } from '../../src/rules/lookup/indexSheet.js'
 import { law } from '../support/law.js'
 
 /** The places of a document in the order in which a reader meets them: a second way, by recursion. */
@@ -40,16 +40,31 @@ describe('comparePlaces', () => {
   })
 })
 
-describe('findNodes', () => {
-  it('finds every object once, in the order written, each at its pointer', () => {
-    law(50, document, (written) => {
-      const found = findNodes(written, (node): node is object => node !== null)
-      const expected = placesOf(written).filter((place) => {
-        const value = readPointer(written, place)
-        return typeof value === 'object' && value !== null
-      })
-      expect(found.map(({ path }) => path)).toEqual(expected)
-      for (const { path, node } of found) expect(readPointer(written, path)).toBe(node)
+const nested = fc.letrec<{ readonly node: unknown }>((tie) => ({
+  node: fc.oneof(
+    { maxDepth: 4 },
+    fc.string({ maxLength: 3 }),
+    fc.record({ ref: fc.constantFrom('manual', 'leaflet', 3) }),
+    fc.array(tie('node'), { maxLength: 3 }),
+    fc.dictionary(fc.constantFrom('source', 'a', 'b/c', '~'), tie('node'), { maxKeys: 3 }),
+  ),
+})).node
+
+describe('references to sources', () => {
+  const bare = {
+    machine: { variants: {}, axles: {}, supports: {} },
+    gearcases: {},
+    services: {},
+    sources: {},
+  }
+
+  it('are found wherever they are, in the order written, each at its pointer', () => {
+    law(50, nested, (anything) => {
+      const sheet = { ...bare, anything }
+      const expected = placesOf(sheet).filter(
+        (place) => place.endsWith('/source/ref') && typeof readPointer(sheet, place) === 'string',
+      )
+      expect(indexSheet(sheet as never).references.map(({ path }) => path)).toEqual(expected)
     })
   })
 })

@@ -1,5 +1,4 @@
 import { compareExact } from '../../quantity/index.js'
-import { pairValues } from '../lookup/pairValues.js'
 import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
 
@@ -11,23 +10,21 @@ export const portionLargerThanRefill = defineRule({
   code: 'fill/portion-larger-than-refill',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    Object.entries(sheet.gearcases).flatMap(([id, { name, oilSpace }]) => {
+  check: ({ document, sheet }) =>
+    Object.entries(document.gearcases).flatMap(([id, { name, oilSpace }]) => {
       if (oilSpace.kind !== 'shared') return []
       const refillAt = `/gearcases/${oilSpace.with}/oilSpace/fill/drainAndRefill`
-      return pairValues(sheet, `/gearcases/${id}/oilSpace/portion`, refillAt).flatMap(
-        ({ path, one, other }) => {
-          const portion = statedVolume(one)
-          const refill = statedVolume(other)
-          if (portion === undefined || refill === undefined || compareExact(portion.low, refill.high) <= 0)
-            return []
-          return [
-            {
-              path,
-              params: { gearcase: name, portion: millilitres(portion.low), refill: millilitres(refill.high) },
-            },
-          ]
-        },
-      )
+      return sheet.pairs(`/gearcases/${id}/oilSpace/portion`, refillAt).flatMap(({ path, one, other }) => {
+        const portion = statedVolume(one)
+        const refill = statedVolume(other)
+        if (portion === undefined || refill === undefined || compareExact(portion.low, refill.high) <= 0)
+          return []
+        return [
+          {
+            path,
+            params: { gearcase: name, portion: millilitres(portion.low), refill: millilitres(refill.high) },
+          },
+        ]
+      })
     }),
 })

@@ -1,5 +1,4 @@
 import { compareExact } from '../../quantity/index.js'
-import { pairValues } from '../lookup/pairValues.js'
 import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
 
@@ -11,22 +10,20 @@ export const refillLargerThanDryFill = defineRule({
   code: 'fill/refill-larger-than-dry-fill',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    Object.entries(sheet.gearcases).flatMap(([id, { name }]) => {
+  check: ({ document, sheet }) =>
+    Object.entries(document.gearcases).flatMap(([id, { name }]) => {
       const fill = `/gearcases/${id}/oilSpace/fill`
-      return pairValues(sheet, `${fill}/drainAndRefill`, `${fill}/dryFill`).flatMap(
-        ({ path, one, other }) => {
-          const refill = statedVolume(one)
-          const dryFill = statedVolume(other)
-          if (refill === undefined || dryFill === undefined || compareExact(refill.low, dryFill.high) <= 0)
-            return []
-          return [
-            {
-              path,
-              params: { gearcase: name, refill: millilitres(refill.low), dryFill: millilitres(dryFill.high) },
-            },
-          ]
-        },
-      )
+      return sheet.pairs(`${fill}/drainAndRefill`, `${fill}/dryFill`).flatMap(({ path, one, other }) => {
+        const refill = statedVolume(one)
+        const dryFill = statedVolume(other)
+        if (refill === undefined || dryFill === undefined || compareExact(refill.low, dryFill.high) <= 0)
+          return []
+        return [
+          {
+            path,
+            params: { gearcase: name, refill: millilitres(refill.low), dryFill: millilitres(dryFill.high) },
+          },
+        ]
+      })
     }),
 })

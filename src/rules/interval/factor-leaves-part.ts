@@ -1,5 +1,4 @@
 import { scanPeriod } from '../../calendar/index.js'
-import { serviceIntervals } from '../lookup/intervalLimits.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,8 +10,8 @@ export const factorLeavesPart = defineRule({
   code: 'interval/factor-leaves-part',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    serviceIntervals(sheet).flatMap(({ path, intervals: { severe, repeat } }) => {
+  check: ({ sheet }) =>
+    sheet.schedules.flatMap(({ path, intervals: { severe, repeat } }) => {
       if (severe?.kind !== 'factor' || repeat.kind !== 'interval' || repeat.period === undefined) return []
       const period = scanPeriod(repeat.period)
       const millionths = Math.round(Number(severe.factor) * 1e6)

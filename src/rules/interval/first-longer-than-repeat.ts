@@ -1,4 +1,4 @@
-import { comparableLimits, serviceIntervals } from '../lookup/intervalLimits.js'
+import { comparableLimits } from '../lookup/comparableLimits.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -10,8 +10,8 @@ export const firstLongerThanRepeat = defineRule({
   code: 'interval/first-longer-than-repeat',
   severity: 'warning',
   about: 'spec-sheet',
-  check: (sheet) =>
-    serviceIntervals(sheet).flatMap(({ path, intervals }) => {
+  check: ({ sheet }) =>
+    sheet.schedules.flatMap(({ path, intervals }) => {
       const first = comparableLimits(intervals.first)
       const repeat = comparableLimits(intervals.repeat)
       const by = (['hours', 'distance', 'period'] as const).filter(

@@ -1,5 +1,4 @@
-import { findLeaves } from '../../spec/index.js'
-import { comparableLimits } from '../lookup/intervalLimits.js'
+import { comparableLimits } from '../lookup/comparableLimits.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -10,10 +9,9 @@ export const impliedSpeed = defineRule({
   code: 'interval/implied-speed',
   severity: 'warning',
   about: 'spec-sheet',
-  check: (sheet) =>
-    findLeaves(sheet).flatMap(({ leaf, path }) => {
-      if (leaf.kind !== 'interval') return []
-      const { hours = 0, distance = 0 } = comparableLimits(leaf)
+  check: ({ sheet }) =>
+    sheet.intervals.flatMap(({ interval, path }) => {
+      const { hours = 0, distance = 0 } = comparableLimits(interval)
       const speed = distance / hours
       if (hours === 0 || distance === 0 || (speed >= SLOWEST && speed <= FASTEST)) return []
       return [{ path: `${path}/distance`, params: { speed, slowest: SLOWEST, fastest: FASTEST } }]

@@ -1,5 +1,4 @@
-import { findLeaves } from '../../spec/index.js'
-import { comparableLimits } from '../lookup/intervalLimits.js'
+import { comparableLimits } from '../lookup/comparableLimits.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -10,10 +9,10 @@ export const limitNotAboveZero = defineRule({
   code: 'interval/limit-not-above-zero',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    findLeaves(sheet).flatMap(({ leaf, path, replaces }) => {
-      if (leaf.kind !== 'interval' || (replaces ?? path).endsWith('/window')) return []
-      const limits = comparableLimits(leaf)
+  check: ({ sheet }) =>
+    sheet.intervals.flatMap(({ interval, path, place }) => {
+      if (place.endsWith('/window')) return []
+      const limits = comparableLimits(interval)
       return (['hours', 'distance', 'period'] as const)
         .filter((by) => limits[by] === 0)
         .map((by) => ({ path: `${path}/${by}`, params: { by } }))

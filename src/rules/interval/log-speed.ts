@@ -11,7 +11,7 @@ export const logSpeed = defineRule({
   code: 'interval/log-speed',
   severity: 'warning',
   about: 'machine-log',
-  check: (log) => {
+  check: ({ document: log }) => {
     const { hours = [], distance = [] } = readMeters(log)
     const both = hours.flatMap((reading) => {
       const other = distance.find(({ date }) => date === reading.date)

@@ -1,5 +1,4 @@
 import { scanPeriod } from '../../calendar/index.js'
-import { findLeaves } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,10 +10,9 @@ export const monthsAsDays = defineRule({
   code: 'interval/months-as-days',
   severity: 'warning',
   about: 'spec-sheet',
-  check: (sheet) =>
-    findLeaves(sheet).flatMap(({ leaf, path }) => {
-      const period =
-        leaf.kind === 'interval' && leaf.period !== undefined ? scanPeriod(leaf.period) : undefined
+  check: ({ sheet }) =>
+    sheet.intervals.flatMap(({ interval, path }) => {
+      const period = interval.period === undefined ? undefined : scanPeriod(interval.period)
       if (period === undefined || period.years + period.months + period.weeks > 0) return []
       const months = MONTHS.find((count) =>
         [365.25, 365].some((year) =>

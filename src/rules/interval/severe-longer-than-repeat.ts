@@ -1,4 +1,4 @@
-import { comparableLimits, serviceIntervals } from '../lookup/intervalLimits.js'
+import { comparableLimits } from '../lookup/comparableLimits.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -9,8 +9,8 @@ export const severeLongerThanRepeat = defineRule({
   code: 'interval/severe-longer-than-repeat',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    serviceIntervals(sheet).flatMap(({ path, intervals: { severe, repeat } }) => {
+  check: ({ sheet }) =>
+    sheet.schedules.flatMap(({ path, intervals: { severe, repeat } }) => {
       if (severe === undefined) return []
       if (severe.kind === 'factor') {
         return Number(severe.factor) > 1 ? [{ path: `${path}/severe/factor`, params: { by: 'factor' } }] : []

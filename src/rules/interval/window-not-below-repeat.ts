@@ -1,4 +1,4 @@
-import { comparableLimits, serviceIntervals } from '../lookup/intervalLimits.js'
+import { comparableLimits } from '../lookup/comparableLimits.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -8,8 +8,8 @@ export const windowNotBelowRepeat = defineRule({
   code: 'interval/window-not-below-repeat',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    serviceIntervals(sheet).flatMap(({ path, intervals }) => {
+  check: ({ sheet }) =>
+    sheet.schedules.flatMap(({ path, intervals }) => {
       const window = comparableLimits(intervals.window)
       const repeat = comparableLimits(intervals.repeat)
       return (['hours', 'distance', 'period'] as const)

@@ -10,7 +10,7 @@ export const dateInTheFuture = defineRule({
   code: 'log/date-in-the-future',
   severity: 'error',
   about: 'machine-log',
-  check: (log, _set, { today }) =>
+  check: ({ document: log, facts: { today } }) =>
     today === undefined
       ? []
       : datesOf(log)

@@ -8,7 +8,7 @@ export const pauseReversed = defineRule({
   code: 'log/pause-reversed',
   severity: 'error',
   about: 'machine-log',
-  check: ({ pauses = [] }) =>
+  check: ({ document: { pauses = [] } }) =>
     pauses.flatMap(({ from, to }, place) => {
       if (from <= to) return []
       const path = `/pauses/${place}`

@@ -8,7 +8,7 @@ export const recordOfOtherMachine = defineRule({
   code: 'log/record-of-other-machine',
   severity: 'error',
   about: 'machine-log',
-  check: (log) =>
+  check: ({ document: log }) =>
     log.records.flatMap(({ machine, id }, place) =>
       machine === log.id
         ? []

@@ -1,6 +1,5 @@
 import { lookUp } from '../lookup/lookUp.js'
 import { unknownName } from '../lookup/unknownName.js'
-import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,10 +10,9 @@ export const unknownLogPart = defineRule({
   code: 'log/unknown-part',
   severity: 'error',
   about: 'machine-log',
-  check: (log, set) => {
-    const sheet = findSheet(set, log.sheet)?.document
+  check: ({ document: log, sheet }) => {
     if (sheet === undefined) return []
-    const gearcases = Object.keys(sheet.gearcases)
+    const gearcases = Object.keys(sheet.document.gearcases)
     const named = [
       ...(log.events ?? []).flatMap((event, place) =>
         ('gearcases' in event ? (event.gearcases ?? []) : []).map((id, at) => ({
@@ -24,7 +22,7 @@ export const unknownLogPart = defineRule({
         })),
       ),
       ...(log.topUps ?? []).flatMap(({ gearcase, instance }, place) => {
-        const there = lookUp(sheet.gearcases, gearcase)
+        const there = lookUp(sheet.document.gearcases, gearcase)
         if (there === undefined)
           return [{ path: `/topUps/${place}/gearcase`, id: gearcase, known: gearcases }]
         const instances = Object.keys(there.instances ?? {})

@@ -9,7 +9,7 @@ export const usedBeforeCommissioned = defineRule({
   code: 'log/used-before-commissioned',
   severity: 'warning',
   about: 'machine-log',
-  check: ({ commissioned, records, events = [] }) => {
+  check: ({ document: { commissioned, records, events = [] } }) => {
     if (commissioned === undefined) return []
     const dated = [
       ...events.map(({ date }, place) => ({ date, path: `/events/${place}/date` })),

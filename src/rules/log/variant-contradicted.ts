@@ -1,7 +1,6 @@
 import { type Condition, resolveVariant } from '../../spec/index.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { serialMistake } from '../lookup/serialMistake.js'
-import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -14,14 +13,14 @@ export const variantContradicted = defineRule({
   code: 'log/variant-contradicted',
   severity: 'error',
   about: ['machine-log', 'procedure'],
-  check: ({ identity, sheet: reference }, set) => {
-    const sheet = findSheet(set, reference)?.document
+  check: ({ document: { identity }, sheet }) => {
     if (sheet === undefined) return []
+    const { variants } = sheet.document.machine
     const { variant } = identity
-    if (variant !== undefined && lookUp(sheet.machine.variants, variant) === undefined) return []
-    const isDoubtful = Object.values(sheet.machine.variants).some(({ when }) => cannotHold(when))
+    if (variant !== undefined && lookUp(variants, variant) === undefined) return []
+    const isDoubtful = Object.values(variants).some(({ when }) => cannotHold(when))
     if (isDoubtful) return []
-    const verdict = resolveVariant(sheet, identity)
+    const verdict = resolveVariant(sheet.document, identity)
     if (verdict.kind !== 'contradiction') return []
     return [{ path: '/identity', params: { variant, candidates: verdict.candidates } }]
   },

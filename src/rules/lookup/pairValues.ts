@@ -1,5 +1,5 @@
 import type { JsonPointer } from '../../base/index.js'
-import { findLeaves, type SpecSheet, type SpecValue, type StatedValue } from '../../spec/index.js'
+import type { FoundLeaf, SpecValue, StatedValue } from '../../spec/index.js'
 
 /** Two stated values that hold for the same machines, and where the one stands that this place changes. */
 export interface ValuePair {
@@ -12,10 +12,14 @@ export interface ValuePair {
  * Two values of a sheet side by side, for rules that compare them: once as the sheet has them, and once for
  * each override that sets one of the two, with the sheet's own for what it leaves alone.
  */
-export function pairValues(sheet: SpecSheet, one: JsonPointer, other: JsonPointer): readonly ValuePair[] {
+export function pairValues(
+  all: readonly FoundLeaf[],
+  one: JsonPointer,
+  other: JsonPointer,
+): readonly ValuePair[] {
   const leaves = new Map<string, { readonly path: JsonPointer; readonly leaf: SpecValue }>()
   const blocks = new Set<string>()
-  for (const found of findLeaves(sheet)) {
+  for (const found of all) {
     const place = found.replaces ?? found.path
     if (found.kind !== 'value' || (place !== one && place !== other)) continue
     const block = blockOf(found.path)

@@ -1,6 +1,5 @@
-import type { JsonPointer } from '../../base/index.js'
+import { type JsonPointer, joinPointer } from '../../base/index.js'
 import type { Gearcase, SpecSheet } from '../../spec/index.js'
-import { findNodes } from './findNodes.js'
 
 export type ReferredPart =
   | 'source'
@@ -21,15 +20,11 @@ export interface ReferenceAt {
   readonly known: readonly string[]
 }
 
-/**
- * Every place of a sheet that names a source, axle, support, gearcase, opening, cover, shield or service by
- * id.
- */
+/** Every place of a sheet that names a source, axle, support, gearcase, opening, cover, shield or service by id. */
 export function sheetReferences(sheet: SpecSheet): readonly ReferenceAt[] {
   const gearcases = Object.keys(sheet.gearcases)
   const axles = Object.keys(sheet.machine.axles)
   const services = Object.keys(sheet.services)
-  const sources = Object.keys(sheet.sources)
   return [
     ...Object.entries(sheet.machine.supports).flatMap(([id, { axle }]) =>
       refer(`/machine/supports/${id}/axle`, 'axle', axle, axles),
@@ -41,14 +36,7 @@ export function sheetReferences(sheet: SpecSheet): readonly ReferenceAt[] {
       ...referAll(`/services/${id}/satisfies`, 'service', service.satisfies, services),
       ...referAll(`/services/${id}/gearcases`, 'gearcase', service.gearcases, gearcases),
     ]),
-    ...findNodes(sheet, isSourceRef).map(
-      ({ path, node }): ReferenceAt => ({
-        path: `${path}/ref`,
-        to: 'source',
-        id: node.ref,
-        known: sources,
-      }),
-    ),
+    ...sourceReferences(sheet, Object.keys(sheet.sources)),
   ]
 }
 
@@ -93,6 +81,17 @@ function referAll(
   return (ids ?? []).flatMap((id, place) => refer(`${path}/${place}`, to, id, known))
 }
 
-function isSourceRef(node: object, key: string): node is { readonly ref: string } {
-  return key === 'source' && 'ref' in node && typeof node.ref === 'string'
+/** A `source` may be anywhere, so the whole document is searched, in its own order. */
+function sourceReferences(sheet: SpecSheet, known: readonly string[]): readonly ReferenceAt[] {
+  const found: ReferenceAt[] = []
+  const open: { path: JsonPointer; key: string; value: unknown }[] = [{ path: '', key: '', value: sheet }]
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    const { path, key, value } = next
+    if (typeof value !== 'object' || value === null) continue
+    if (key === 'source' && 'ref' in value && typeof value.ref === 'string')
+      found.push({ path: `${path}/ref`, to: 'source', id: value.ref, known })
+    for (const [name, inner] of Object.entries(value).reverse())
+      open.push({ path: path + joinPointer([name]), key: name, value: inner })
+  }
+  return found
 }

@@ -1,5 +1,4 @@
 import { compareExact, plus } from '../../quantity/index.js'
-import { sheetOils } from '../lookup/sheetOils.js'
 import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
 
@@ -11,8 +10,8 @@ export const additiveCountedTwice = defineRule({
   code: 'oil/additive-counted-twice',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetOils(sheet).flatMap(({ path, choices, oilSpace }) =>
+  check: ({ sheet }) =>
+    sheet.oils.flatMap(({ path, choices, oilSpace }) =>
       choices.flatMap(({ additive }, place) => {
         if (additive === undefined || additive.includedInRefill) return []
         const volume = statedVolume(additive.volume)

@@ -1,5 +1,4 @@
 import { compareExact } from '../../quantity/index.js'
-import { sheetOils } from '../lookup/sheetOils.js'
 import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
 
@@ -11,8 +10,8 @@ export const additiveExceedsRefill = defineRule({
   code: 'oil/additive-exceeds-refill',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetOils(sheet).flatMap(({ path, choices, oilSpace }) =>
+  check: ({ sheet }) =>
+    sheet.oils.flatMap(({ path, choices, oilSpace }) =>
       choices.flatMap(({ additive }, place) => {
         const volume = statedVolume(additive?.volume)
         const refill = statedVolume(oilSpace.fill.drainAndRefill)

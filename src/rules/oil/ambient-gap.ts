@@ -1,6 +1,5 @@
 import { compareQuantities, type PrintedQuantity, type TemperatureUnit } from '../../quantity/index.js'
 import type { OilChoice } from '../../spec/index.js'
-import { sheetOils } from '../lookup/sheetOils.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -12,8 +11,8 @@ export const ambientGap = defineRule({
   code: 'oil/ambient-gap',
   severity: 'warning',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetOils(sheet).flatMap(({ path, choices }) => {
+  check: ({ sheet }) =>
+    sheet.oils.flatMap(({ path, choices }) => {
       const bands = choices.map(bandOf)
       if (bands.length < 2 || bands.some((band) => band === undefined)) return []
       const sorted = bands

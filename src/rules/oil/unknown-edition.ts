@@ -1,5 +1,4 @@
 import { GRADE_EDITIONS, type GradeEdition, gradeBand, parseGrade } from '../../oil/index.js'
-import { sheetOils } from '../lookup/sheetOils.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,8 +10,8 @@ export const unknownEdition = defineRule({
   code: 'oil/unknown-edition',
   severity: 'warning',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetOils(sheet).flatMap(({ path, choices }) =>
+  check: ({ sheet }) =>
+    sheet.oils.flatMap(({ path, choices }) =>
       choices.flatMap((choice, place) => {
         if (choice.kind !== 'grade' || choice.edition === undefined) return []
         const { grade, system, edition } = choice

@@ -1,7 +1,7 @@
 import type { JsonPointer } from '../../base/index.js'
 import { GRADE_EDITIONS, type GradeSystem, parseGrade } from '../../oil/index.js'
-import type { SpecSheet, Stock } from '../../spec/index.js'
-import { sheetOils } from '../lookup/sheetOils.js'
+import type { Stock } from '../../spec/index.js'
+import type { OilsAt } from '../lookup/indexSheet.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -13,14 +13,16 @@ export const unknownGrade = defineRule({
   code: 'oil/unknown-grade',
   severity: 'error',
   about: ['spec-sheet', 'stock'],
-  check: (document) =>
-    gradesOf(document).flatMap(({ path, grade, system }) => {
-      if (parseGrade(grade, system).ok) return []
-      const others = (Object.keys(GRADE_EDITIONS) as GradeSystem[]).filter(
-        (other) => parseGrade(grade, other).ok,
-      )
-      return [{ path, params: { grade, system, others } }]
-    }),
+  check: ({ document, sheet }) =>
+    (document.kind === 'stock' ? stockGrades(document) : sheetGrades(sheet?.oils ?? [])).flatMap(
+      ({ path, grade, system }) => {
+        if (parseGrade(grade, system).ok) return []
+        const others = (Object.keys(GRADE_EDITIONS) as GradeSystem[]).filter(
+          (other) => parseGrade(grade, other).ok,
+        )
+        return [{ path, params: { grade, system, others } }]
+      },
+    ),
 })
 
 interface GradeAt {
@@ -29,14 +31,22 @@ interface GradeAt {
   readonly system: GradeSystem
 }
 
-function gradesOf(document: SpecSheet | Stock): readonly GradeAt[] {
-  if (document.kind === 'stock')
-    return Object.entries(document.containers).flatMap(([id, { oil }]) =>
-      oil.grade === undefined || oil.system === undefined
+function stockGrades({ containers }: Stock): readonly GradeAt[] {
+  return Object.entries(containers).flatMap(
+    ([
+      id,
+      {
+        oil: { grade, system },
+      },
+    ]) =>
+      grade === undefined || system === undefined
         ? []
-        : [{ path: `/containers/${id}/oil/grade`, grade: oil.grade, system: oil.system }],
-    )
-  return sheetOils(document).flatMap(({ path, choices }) =>
+        : [{ path: `/containers/${id}/oil/grade`, grade, system }],
+  )
+}
+
+function sheetGrades(oils: readonly OilsAt[]): readonly GradeAt[] {
+  return oils.flatMap(({ path, choices }) =>
     choices.flatMap((choice, place) =>
       choice.kind === 'grade'
         ? [{ path: `${path}/choices/${place}/grade`, grade: choice.grade, system: choice.system }]

@@ -11,7 +11,7 @@ export const viscosityOutsideGrade = defineRule({
   code: 'oil/viscosity-outside-grade',
   severity: 'warning',
   about: 'stock',
-  check: ({ containers }) =>
+  check: ({ document: { containers } }) =>
     Object.entries(containers).flatMap(([id, { oil }]) => {
       const { grade, system } = oil
       if (grade === undefined || system === undefined || !parseGrade(grade, system).ok) return []

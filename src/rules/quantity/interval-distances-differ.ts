@@ -1,5 +1,4 @@
 import { exactIn, readBand, sideOfBand } from '../../quantity/index.js'
-import { findLeaves } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,10 +10,10 @@ export const intervalDistancesDiffer = defineRule({
   code: 'quantity/interval-distances-differ',
   severity: 'info',
   about: 'spec-sheet',
-  check: (sheet) =>
-    findLeaves(sheet).flatMap(({ leaf, path }) => {
-      if (leaf.kind !== 'interval' || leaf.distance === undefined) return []
-      const { value, unit, printed = [] } = leaf.distance
+  check: ({ sheet }) =>
+    sheet.intervals.flatMap(({ interval: { distance }, path }) => {
+      if (distance === undefined) return []
+      const { value, unit, printed = [] } = distance
       return printed.flatMap((second, place) => {
         const tenth = readBand({ kind: 'nominal', value, unit }, unit, 10)
         if (sideOfBand(exactIn(second, unit), tenth) === 0) return []

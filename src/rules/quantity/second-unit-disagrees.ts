@@ -1,5 +1,4 @@
 import type { PrintedAgreement } from '../../quantity/index.js'
-import { disagreeingFigures } from '../lookup/disagreeingFigures.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -12,8 +11,8 @@ export const secondUnitDisagrees = defineRule({
   code: 'quantity/second-unit-disagrees',
   severity: 'warning',
   about: 'spec-sheet',
-  check: (sheet) =>
-    disagreeingFigures(sheet).flatMap(({ path, first, second, agreement }) => {
+  check: ({ sheet }) =>
+    sheet.disagreements.flatMap(({ path, first, second, agreement }) => {
       const { verdict, reasons } = agreement
       const how = HOW[verdict]
       if (how === undefined) return []

@@ -1,4 +1,3 @@
-import { disagreeingFigures } from '../lookup/disagreeingFigures.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,8 +10,8 @@ export const secondUnitSlip = defineRule({
   code: 'quantity/second-unit-slip',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    disagreeingFigures(sheet).flatMap(({ path, first, second, agreement }) => {
+  check: ({ sheet }) =>
+    sheet.disagreements.flatMap(({ path, first, second, agreement }) => {
       const { slip, reasons } = agreement
       const ratio = reasons.map(({ params }) => params.ratio).find((one) => typeof one === 'string')
       return slip === undefined || ratio === undefined

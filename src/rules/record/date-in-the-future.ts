@@ -9,6 +9,6 @@ export const recordInTheFuture = defineRule({
   code: 'record/date-in-the-future',
   severity: 'error',
   about: 'service-record',
-  check: ({ date }, _set, { today }) =>
+  check: ({ document: { date }, facts: { today } }) =>
     today === undefined || date <= today ? [] : [{ path: '/date', params: { date, today } }],
 })

@@ -1,4 +1,3 @@
-import { recordEntries } from '../lookup/recordEntries.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -9,8 +8,8 @@ export const leakLeft = defineRule({
   code: 'record/leak-left',
   severity: 'warning',
   about: 'service-record',
-  check: (record, set) =>
-    recordEntries(record, set).flatMap(({ path, entry, gearcase }) =>
+  check: ({ record }) =>
+    record.entries.flatMap(({ path, entry, gearcase }) =>
       entry.leaks === 'weeping' || entry.leaks === 'dripping'
         ? [{ path: `${path}/leaks`, params: { gearcase: gearcase.name, found: entry.leaks } }]
         : [],

@@ -1,4 +1,3 @@
-import { recordEntries } from '../lookup/recordEntries.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -10,8 +9,8 @@ export const levelNotRight = defineRule({
   code: 'record/level-not-right',
   severity: 'warning',
   about: 'service-record',
-  check: (record, set) =>
-    recordEntries(record, set).flatMap(({ path, entry, gearcase }) => {
+  check: ({ record }) =>
+    record.entries.flatMap(({ path, entry, gearcase }) => {
       const { level } = entry
       if (level === undefined || level === 'at the mark' || gearcase.oilSpace.kind === 'shared') return []
       if (level === 'not checked' && gearcase.oilSpace.fill.method.kind === 'by quantity') return []

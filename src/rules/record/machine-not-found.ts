@@ -9,7 +9,7 @@ export const machineNotFound = defineRule({
   code: 'record/machine-not-found',
   severity: 'error',
   about: 'service-record',
-  check: (record, { logs }) => {
+  check: ({ document: record, set: { logs } }) => {
     const known = logs.map(({ document }) => document.id)
     const isInsideLog = logs.some(({ document }) => document.records.includes(record))
     if (known.length === 0 || known.includes(record.machine) || isInsideLog) return []

@@ -1,4 +1,3 @@
-import { recordEntries } from '../lookup/recordEntries.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -10,8 +9,8 @@ export const metalInTheOil = defineRule({
   code: 'record/metal-in-the-oil',
   severity: 'error',
   about: 'service-record',
-  check: (record, set) =>
-    recordEntries(record, set).flatMap(({ path, entry, gearcase }) => {
+  check: ({ record }) =>
+    record.entries.flatMap(({ path, entry, gearcase }) => {
       if (entry.refilled === undefined) return []
       const { magnet, oilFinding } = entry
       const onMagnet = magnet === 'chips' || magnet === 'pieces' ? magnet : undefined

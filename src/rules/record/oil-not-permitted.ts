@@ -1,7 +1,6 @@
 import { oilMeets } from '../../oil/index.js'
 import { resolveLeaf } from '../../spec/index.js'
 import { lookUp } from '../lookup/lookUp.js'
-import { recordEntries } from '../lookup/recordEntries.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -13,13 +12,13 @@ export const oilNotPermitted = defineRule({
   code: 'record/oil-not-permitted',
   severity: 'error',
   about: 'service-record',
-  check: (record, set) =>
-    recordEntries(record, set).flatMap(({ path, entry, sheet, gearcase, identity }) => {
+  check: ({ record, set }) =>
+    record.entries.flatMap(({ path, entry, sheet, gearcase, identity }) => {
       const container = set.stocks
         .map(({ document }) => lookUp(document.containers, entry.oil?.container ?? ''))
         .find((found) => found !== undefined)
       if (container === undefined || gearcase.oilSpace.kind === 'shared') return []
-      const oils = resolveLeaf(sheet, identity, 'oils', `/gearcases/${entry.gearcase}/oilSpace/oils`)
+      const oils = resolveLeaf(sheet.document, identity, 'oils', `/gearcases/${entry.gearcase}/oilSpace/oils`)
       if (oils.kind !== 'stated') return []
       const yellowMetal = gearcase.yellowMetal ?? 'not stated'
       const verdicts = oils.value.choices.map((choice) => oilMeets(choice, container.oil, { yellowMetal }))

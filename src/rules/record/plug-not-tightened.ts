@@ -1,5 +1,3 @@
-import { recordEntries } from '../lookup/recordEntries.js'
-import { sheetParts } from '../lookup/sheetParts.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,14 +9,13 @@ export const plugNotTightened = defineRule({
   code: 'record/plug-not-tightened',
   severity: 'error',
   about: 'service-record',
-  check: (record, set) =>
-    recordEntries(record, set).flatMap(({ path, entry, sheet }) => {
-      const tightened = record.entries
+  check: ({ document, record }) =>
+    record.entries.flatMap(({ path, entry, sheet }) => {
+      const tightened = document.entries
         .filter(({ gearcase, instance }) => gearcase === entry.gearcase && instance === entry.instance)
         .flatMap((one) => one.tightened.map(({ on }) => on))
-      const parts = sheetParts(sheet)
       return entry.opened.flatMap((opened, place) => {
-        const part = parts.find((one) => one.path === opened)
+        const part = sheet.parts.find((one) => one.path === opened)
         if (part === undefined || tightened.includes(opened)) return []
         return [{ path: `${path}/opened/${place}`, params: { part: part.name } }]
       })

@@ -1,5 +1,4 @@
 import { readMeters } from '../../interval/index.js'
-import { findLog } from '../partners.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,8 +10,7 @@ export const readingAgainstLog = defineRule({
   code: 'record/reading-against-log',
   severity: 'error',
   about: 'service-record',
-  check: (record, set) => {
-    const log = findLog(set, record)?.document
+  check: ({ document: record, log }) => {
     if (log === undefined || log.records.some(({ id }) => id === record.id)) return []
     const place = `/records/${log.records.length}`
     const before = readMeters(log).findings.map(({ code, path }) => `${code} ${path}`)

@@ -1,4 +1,3 @@
-import { findLog } from '../partners.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -9,11 +8,11 @@ export const readingMissing = defineRule({
   code: 'record/reading-missing',
   severity: 'warning',
   about: 'service-record',
-  check: (record, set) => {
-    const meters = findLog(set, record)?.document.meters
+  check: ({ document: { readings }, log }) => {
+    const meters = log?.meters
     if (meters === undefined) return []
     return (['hours', 'distance'] as const)
-      .filter((meter) => meters[meter] !== undefined && record.readings[meter] === undefined)
+      .filter((meter) => meters[meter] !== undefined && readings[meter] === undefined)
       .map((meter) => ({ path: '/readings', params: { meter } }))
   },
 })

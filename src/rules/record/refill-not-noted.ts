@@ -1,5 +1,4 @@
 import { lookUp } from '../lookup/lookUp.js'
-import { recordEntries } from '../lookup/recordEntries.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -10,9 +9,9 @@ export const refillNotNoted = defineRule({
   code: 'record/refill-not-noted',
   severity: 'error',
   about: 'service-record',
-  check: (record, set) =>
-    recordEntries(record, set).flatMap(({ path, entry, sheet, gearcase }) => {
-      const isChange = lookUp(sheet.services, entry.service)?.task === 'change'
+  check: ({ record }) =>
+    record.entries.flatMap(({ path, entry, sheet, gearcase }) => {
+      const isChange = lookUp(sheet.document.services, entry.service)?.task === 'change'
       if (!isChange || entry.refilled !== undefined || gearcase.oilSpace.kind === 'shared') return []
       return [{ path, params: { gearcase: gearcase.name } }]
     }),

@@ -2,7 +2,6 @@ import { judgeRefill } from '../../fill/index.js'
 import type { VolumeUnit } from '../../quantity/index.js'
 import { resolveLeaf, type SpecValue } from '../../spec/index.js'
 import { lookUp } from '../lookup/lookUp.js'
-import { recordEntries } from '../lookup/recordEntries.js'
 import { statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
 
@@ -16,16 +15,16 @@ export const refillOutsideTolerance = defineRule({
   code: 'record/refill-outside-tolerance',
   severity: 'error',
   about: 'service-record',
-  check: (record, set) =>
-    recordEntries(record, set).flatMap(({ path, entry, sheet, gearcase, identity }) => {
+  check: ({ record }) =>
+    record.entries.flatMap(({ path, entry, sheet, gearcase, identity }) => {
       const { refilled } = entry
       const { oilSpace, instances = {} } = gearcase
-      const isChange = lookUp(sheet.services, entry.service)?.task === 'change'
+      const isChange = lookUp(sheet.document.services, entry.service)?.task === 'change'
       if (refilled === undefined || !isChange || oilSpace.kind === 'shared') return []
       const oneByOne = oilSpace.fill.per === 'instance' && entry.instance !== undefined
       if (Object.keys(instances).length > 1 && !oneByOne) return []
       const refillAt = `/gearcases/${entry.gearcase}/oilSpace/fill/drainAndRefill`
-      const stated = resolveLeaf(sheet, identity, 'value', refillAt)
+      const stated = resolveLeaf(sheet.document, identity, 'value', refillAt)
       if (stated.kind !== 'stated' || statedVolume(stated.value) === undefined) return []
       const value = stated.value as SpecValue<VolumeUnit>
       const { answer, reasons } = judgeRefill(value, refilled, oilSpace.fill.method)

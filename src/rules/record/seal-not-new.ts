@@ -1,7 +1,5 @@
 import { sealsToReplace } from '../../seal/index.js'
 import { resolveLeaf, type Seal } from '../../spec/index.js'
-import { recordEntries } from '../lookup/recordEntries.js'
-import { sheetParts } from '../lookup/sheetParts.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -13,15 +11,15 @@ export const sealNotNew = defineRule({
   code: 'record/seal-not-new',
   severity: 'error',
   about: 'service-record',
-  check: (record, set) =>
-    recordEntries(record, set).flatMap(({ path, entry, sheet, identity }) => {
-      const parts = sheetParts(sheet).filter((part) => entry.opened.includes(part.path))
+  check: ({ document, record }) =>
+    record.entries.flatMap(({ path, entry, sheet, identity }) => {
+      const parts = sheet.parts.filter((part) => entry.opened.includes(part.path))
       const opened = parts.flatMap((part) => {
         if (part.kind === 'shield') return []
         const places =
           part.kind === 'cover' ? ['/seal'] : part.part.seals.map((_seal, place) => `/seals/${place}`)
         const seals = places.map((place): Seal => {
-          const resolved = resolveLeaf(sheet, identity, 'seal', `${part.path}${place}`)
+          const resolved = resolveLeaf(sheet.document, identity, 'seal', `${part.path}${place}`)
           return resolved.kind === 'stated' ? resolved.value : { kind: 'not stated' }
         })
         return [{ path: part.path, seals, part: part.kind }]
@@ -29,7 +27,7 @@ export const sealNotNew = defineRule({
       return sealsToReplace(opened)
         .filter(({ action }) => action === 'new' || action === 'apply')
         .flatMap((task) => {
-          const noted = record.entries
+          const noted = document.entries
             .filter(({ gearcase, instance }) => gearcase === entry.gearcase && instance === entry.instance)
             .flatMap((one) => one.seals.filter(({ on }) => on === task.path).map(({ done }) => done))
           if (noted.includes('new')) return []

@@ -1,4 +1,3 @@
-import { recordTightenings } from '../lookup/recordTightenings.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -9,10 +8,10 @@ export const tightenedOtherWay = defineRule({
   code: 'record/tightened-other-way',
   severity: 'error',
   about: 'service-record',
-  check: (record, set) =>
-    recordTightenings(record, set).flatMap(({ path, done, part, wanted }) => {
-      if (wanted === undefined || done.kind === 'by the manual') return []
-      if ((done.kind === 'turns') === (wanted.kind === 'turns')) return []
-      return [{ path: `${path}/kind`, params: { part, done: done.kind, wanted: wanted.kind } }]
+  check: ({ record }) =>
+    record.tightenings.flatMap(({ path, done, part, required }) => {
+      if (required === undefined || done.kind === 'by the manual') return []
+      if ((done.kind === 'turns') === (required.kind === 'turns')) return []
+      return [{ path: `${path}/kind`, params: { part, done: done.kind, wanted: required.kind } }]
     }),
 })

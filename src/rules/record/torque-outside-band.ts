@@ -1,7 +1,6 @@
 import { exactIn, readBand, sideOfBand } from '../../quantity/index.js'
 import { firstPrinted } from '../lookup/firstPrinted.js'
 import { hasFigure } from '../lookup/hasFigure.js'
-import { recordTightenings } from '../lookup/recordTightenings.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -14,16 +13,16 @@ export const torqueOutsideBand = defineRule({
   code: 'record/torque-outside-band',
   severity: 'error',
   about: 'service-record',
-  check: (record, set) =>
-    recordTightenings(record, set).flatMap(({ path, done, part, wanted }) => {
-      if (done.kind !== 'torque set' || wanted?.kind !== 'torque' || !hasFigure(wanted.torque)) return []
+  check: ({ record }) =>
+    record.tightenings.flatMap(({ path, done, part, required }) => {
+      if (done.kind !== 'torque set' || required?.kind !== 'torque' || !hasFigure(required.torque)) return []
       const set = exactIn(done.torque, 'N.m')
-      const band = readBand(wanted.torque, 'N.m')
-      const stated = firstPrinted(wanted.torque)
+      const band = readBand(required.torque, 'N.m')
+      const stated = firstPrinted(required.torque)
       const params = { part, set: { ...done.torque }, stated }
       const at = `${path}/torque`
       if (band.basis !== 'nominal') return sideOfBand(set, band) === 0 ? [] : [{ path: at, params }]
-      const near = sideOfBand(set, readBand(wanted.torque, 'N.m', 10)) === 0
+      const near = sideOfBand(set, readBand(required.torque, 'N.m', 10)) === 0
       return near ? [] : [{ path: at, params, severity: 'warning' as const }]
     }),
 })

@@ -1,5 +1,4 @@
 import { checkTurns } from '../../torque/index.js'
-import { recordTightenings } from '../lookup/recordTightenings.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -10,12 +9,12 @@ export const turnsOutsideBand = defineRule({
   code: 'record/turns-outside-band',
   severity: 'error',
   about: 'service-record',
-  check: (record, set) =>
-    recordTightenings(record, set).flatMap(({ path, done, part, wanted }) => {
-      if (done.kind !== 'turns' || wanted === undefined) return []
-      const { verdict } = checkTurns(wanted, Math.min(done.turns, 1e9))
-      if (wanted.kind !== 'turns' || (verdict !== 'too few' && verdict !== 'too many')) return []
-      const { min, max } = wanted
+  check: ({ record }) =>
+    record.tightenings.flatMap(({ path, done, part, required }) => {
+      if (done.kind !== 'turns' || required === undefined) return []
+      const { verdict } = checkTurns(required, Math.min(done.turns, 1e9))
+      if (required.kind !== 'turns' || (verdict !== 'too few' && verdict !== 'too many')) return []
+      const { min, max } = required
       return [{ path: `${path}/turns`, params: { part, turns: done.turns, min, max } }]
     }),
 })

@@ -9,7 +9,7 @@ export const unknownContainer = defineRule({
   code: 'record/unknown-container',
   severity: 'warning',
   about: 'service-record',
-  check: (record, { stocks }) => {
+  check: ({ document: record, set: { stocks } }) => {
     if (stocks.length === 0) return []
     const known = stocks.flatMap(({ document }) => Object.keys(document.containers))
     return record.entries.flatMap(({ oil }, place) => {

@@ -1,9 +1,9 @@
 import type { JsonPointer } from '../../base/index.js'
-import type { RecordEntry, SpecSheet } from '../../spec/index.js'
+import type { RecordEntry } from '../../spec/index.js'
+import type { SheetIndex } from '../lookup/indexSheet.js'
 import { lookUp } from '../lookup/lookUp.js'
-import { type PartAt, sheetParts } from '../lookup/sheetParts.js'
+import type { PartAt } from '../lookup/sheetParts.js'
 import { unknownName } from '../lookup/unknownName.js'
-import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -15,13 +15,11 @@ export const unknownRecordPart = defineRule({
   code: 'record/unknown-part',
   severity: 'error',
   about: 'service-record',
-  check: (record, set) => {
-    const sheet = findSheet(set, record.sheet)?.document
+  check: ({ document: record, sheet }) => {
     if (sheet === undefined) return []
-    const parts = sheetParts(sheet)
-    const shields = Object.keys(sheet.shields ?? {}).map((id) => `/shields/${id}`)
+    const shields = Object.keys(sheet.document.shields ?? {}).map((id) => `/shields/${id}`)
     return [
-      ...record.entries.flatMap((entry, place) => namesOf(entry, sheet, parts, `/entries/${place}`)),
+      ...record.entries.flatMap((entry, place) => namesOf(entry, sheet, `/entries/${place}`)),
       ...(record.shields ?? []).map(({ on }, place) => ({
         path: `/shields/${place}/on`,
         id: on,
@@ -41,8 +39,7 @@ interface NameAt {
 
 function namesOf(
   entry: RecordEntry,
-  sheet: SpecSheet,
-  parts: readonly PartAt[],
+  { document: sheet, parts }: SheetIndex,
   path: JsonPointer,
 ): readonly NameAt[] {
   const { service, gearcase, instance } = entry

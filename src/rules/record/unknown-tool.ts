@@ -9,7 +9,7 @@ export const unknownTool = defineRule({
   code: 'record/unknown-tool',
   severity: 'warning',
   about: 'service-record',
-  check: (record, { toolboxes }) => {
+  check: ({ document: record, set: { toolboxes } }) => {
     if (toolboxes.length === 0) return []
     const known = toolboxes.flatMap(({ document }) => Object.keys(document.wrenches))
     const used = [

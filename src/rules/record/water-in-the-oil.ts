@@ -1,4 +1,3 @@
-import { recordEntries } from '../lookup/recordEntries.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -9,8 +8,8 @@ export const waterInTheOil = defineRule({
   code: 'record/water-in-the-oil',
   severity: 'warning',
   about: 'service-record',
-  check: (record, set) =>
-    recordEntries(record, set).flatMap(({ path, entry, gearcase }) =>
+  check: ({ record }) =>
+    record.entries.flatMap(({ path, entry, gearcase }) =>
       entry.oilFinding === 'milky'
         ? [{ path: `${path}/oilFinding`, params: { gearcase: gearcase.name } }]
         : [],

@@ -1,7 +1,6 @@
 import { checkTorqueSet } from '../../torque/index.js'
 import { isReadableWrench } from '../lookup/isReadableWrench.js'
 import { lookUp } from '../lookup/lookUp.js'
-import { recordTightenings } from '../lookup/recordTightenings.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -14,8 +13,8 @@ export const wrenchCannotReach = defineRule({
   code: 'record/wrench-cannot-reach',
   severity: 'error',
   about: 'service-record',
-  check: (record, set) =>
-    recordTightenings(record, set).flatMap(({ path, done, part }) => {
+  check: ({ record, set }) =>
+    record.tightenings.flatMap(({ path, done, part }) => {
       if (done.kind !== 'torque set' || done.torque.value <= 0) return []
       const wrench = set.toolboxes
         .map(({ document }) => lookUp(document.wrenches, done.tool))

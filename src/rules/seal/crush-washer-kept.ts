@@ -1,4 +1,3 @@
-import { sheetSeals } from '../lookup/sheetSeals.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -10,8 +9,8 @@ export const crushWasherKept = defineRule({
   code: 'seal/crush-washer-kept',
   severity: 'warning',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetSeals(sheet).flatMap(({ path, seal, on }) => {
+  check: ({ sheet }) =>
+    sheet.seals.flatMap(({ path, seal, on }) => {
       if (seal.kind !== 'crush washer' || seal.replace === 'every opening') return []
       const at = `${path}/replace`
       const cures = [{ op: 'replace' as const, path: at, value: 'every opening' }]

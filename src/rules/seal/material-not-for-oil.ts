@@ -1,6 +1,4 @@
 import { materialSuits } from '../../seal/index.js'
-import { findLeaves } from '../../spec/index.js'
-import { sheetSeals } from '../lookup/sheetSeals.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -12,15 +10,15 @@ export const materialNotForOil = defineRule({
   code: 'seal/material-not-for-oil',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) => {
-    const oils = findLeaves(sheet).flatMap((found) =>
+  check: ({ sheet }) => {
+    const oils = sheet.leaves.flatMap((found) =>
       found.kind === 'oils' &&
       found.leaf.kind === 'oils' &&
       found.leaf.choices.some(({ kind }) => kind === 'grade')
         ? [(found.replaces ?? found.path).split('/')[2]]
         : [],
     )
-    return sheetSeals(sheet).flatMap(({ path, seal, on }) => {
+    return sheet.seals.flatMap(({ path, seal, on }) => {
       if ((seal.kind !== 'o-ring' && seal.kind !== 'bonded seal') || on.kind === 'shield') return []
       const id = on.path.split('/')[2]
       const owner = on.gearcase.oilSpace.kind === 'shared' ? on.gearcase.oilSpace.with : id

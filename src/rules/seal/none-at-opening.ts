@@ -1,5 +1,4 @@
 import { parseThread } from '../../thread/index.js'
-import { sheetParts } from '../lookup/sheetParts.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,8 +10,8 @@ export const noneAtOpening = defineRule({
   code: 'seal/none-at-opening',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetParts(sheet).flatMap(({ kind, part, path, name }) => {
+  check: ({ sheet }) =>
+    sheet.parts.flatMap(({ kind, part, path, name }) => {
       if (kind !== 'opening' || part.seals.length > 0) return []
       const thread = part.thread === undefined ? undefined : parseThread(part.thread)
       const taper = thread?.ok === true && thread.value.form === 'taper'

@@ -1,4 +1,3 @@
-import { sheetParts } from '../lookup/sheetParts.js'
 import { defineRule } from '../rule.js'
 
 /** An opening that lists a seal and `none` side by side: one of the two entries is left over. House rule. */
@@ -6,8 +5,8 @@ export const noneBesideSeal = defineRule({
   code: 'seal/none-beside-seal',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetParts(sheet).flatMap(({ kind, part, path, name }) => {
+  check: ({ sheet }) =>
+    sheet.parts.flatMap(({ kind, part, path, name }) => {
       if (kind !== 'opening' || part.seals.every((seal) => seal.kind === 'none')) return []
       const place = part.seals.findIndex((seal) => seal.kind === 'none')
       const at = `${path}/seals/${place}`

@@ -1,5 +1,4 @@
 import { parseThread } from '../../thread/index.js'
-import { sheetParts } from '../lookup/sheetParts.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,8 +10,8 @@ export const noneOnParallelThread = defineRule({
   code: 'seal/none-on-parallel-thread',
   severity: 'warning',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetParts(sheet).flatMap(({ kind, part, path, name }) => {
+  check: ({ sheet }) =>
+    sheet.parts.flatMap(({ kind, part, path, name }) => {
       if (kind !== 'opening' || part.thread === undefined || part.seals.length === 0) return []
       const thread = parseThread(part.thread)
       if (!thread.ok || thread.value.form === 'taper' || part.seals.some((seal) => seal.kind !== 'none'))

@@ -1,5 +1,5 @@
 import { checkORing } from '../../seal/index.js'
-import { documentSeals } from '../lookup/documentSeals.js'
+import { namedSeals } from '../lookup/namedSeals.js'
 import { sizeMistake } from '../lookup/sizeMistake.js'
 import { defineRule } from '../rule.js'
 
@@ -12,8 +12,8 @@ export const oRingSizeDiffers = defineRule({
   code: 'seal/o-ring-size-differs',
   severity: 'error',
   about: ['spec-sheet', 'stock'],
-  check: (document) =>
-    documentSeals(document).flatMap(({ path, seal, name }) => {
+  check: ({ document, sheet }) =>
+    namedSeals(document, sheet).flatMap(({ path, seal, name }) => {
       if (seal.kind !== 'o-ring' || sizeMistake(seal) !== undefined) return []
       const { answer, reasons } = checkORing(seal)
       const [reason] = reasons

@@ -1,4 +1,4 @@
-import { documentSeals } from '../lookup/documentSeals.js'
+import { namedSeals } from '../lookup/namedSeals.js'
 import { sizeMistake } from '../lookup/sizeMistake.js'
 import { defineRule } from '../rule.js'
 
@@ -10,8 +10,8 @@ export const sizeIsNothing = defineRule({
   code: 'seal/size-is-nothing',
   severity: 'error',
   about: ['spec-sheet', 'stock'],
-  check: (document) =>
-    documentSeals(document).flatMap(({ path, seal, name }) => {
+  check: ({ document, sheet }) =>
+    namedSeals(document, sheet).flatMap(({ path, seal, name }) => {
       const size = sizeMistake(seal)
       return size === undefined ? [] : [{ path: `${path}/size/${size}`, params: { part: name, size } }]
     }),

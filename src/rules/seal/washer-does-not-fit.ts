@@ -1,5 +1,4 @@
 import { checkWasherFit } from '../../seal/index.js'
-import { sheetSeals } from '../lookup/sheetSeals.js'
 import { sizeMistake } from '../lookup/sizeMistake.js'
 import { defineRule } from '../rule.js'
 
@@ -13,8 +12,8 @@ export const washerDoesNotFit = defineRule({
   code: 'seal/washer-does-not-fit',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetSeals(sheet).flatMap(({ path, seal, on }) => {
+  check: ({ sheet }) =>
+    sheet.seals.flatMap(({ path, seal, on }) => {
       if (on.kind !== 'opening' || on.part.thread === undefined) return []
       if ((seal.kind !== 'crush washer' && seal.kind !== 'bonded seal') || sizeMistake(seal)) return []
       const { answer, reasons } = checkWasherFit(on.part.thread, seal.size)

@@ -1,4 +1,3 @@
-import { sheetConditions } from '../lookup/sheetConditions.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -10,8 +9,8 @@ export const conditionEmpty = defineRule({
   code: 'spec/condition-empty',
   severity: 'warning',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetConditions(sheet).flatMap(({ path, condition }) => {
+  check: ({ sheet }) =>
+    sheet.conditions.flatMap(({ path, condition }) => {
       const emptyList = (['variants', 'market'] as const).find((list) => condition[list]?.length === 0)
       if (emptyList !== undefined) return [complain(`${path}/${emptyList}`, 'never')]
       const asks = Object.values(condition).some(

@@ -1,4 +1,3 @@
-import { sheetReferences } from '../lookup/sheetReferences.js'
 import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
 
@@ -10,8 +9,8 @@ export const danglingReference = defineRule({
   code: 'spec/dangling-reference',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetReferences(sheet).flatMap(({ path, to, id, known }) => {
+  check: ({ sheet }) =>
+    sheet.references.flatMap(({ path, to, id, known }) => {
       if (known.includes(id)) return []
       const complaint = unknownName(path, id, known)
       return [{ ...complaint, params: { to, ...complaint.params } }]

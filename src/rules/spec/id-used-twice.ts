@@ -11,7 +11,7 @@ export const idUsedTwice = defineRule({
   code: 'spec/id-used-twice',
   severity: 'error',
   about: ['spec-sheet', 'machine-log', 'toolbox', 'stock', 'procedure', 'service-record'],
-  check: (document, set) => {
+  check: ({ document, set }) => {
     const first = firstOfId(document, set)
     if (first === undefined || first === document || isSameJson(first, document)) return []
     return [{ path: '/id', params: { kind: document.kind, id: document.id } }]

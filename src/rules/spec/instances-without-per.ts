@@ -9,8 +9,8 @@ export const instancesWithoutPer = defineRule({
   code: 'spec/instances-without-per',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    Object.entries(sheet.gearcases).flatMap(([id, { name, instances, oilSpace }]) => {
+  check: ({ document }) =>
+    Object.entries(document.gearcases).flatMap(([id, { name, instances, oilSpace }]) => {
       const count = Object.keys(instances ?? {}).length
       if (count < 2 || oilSpace.kind === 'shared' || oilSpace.fill.per !== undefined) return []
       return [{ path: `/gearcases/${id}/oilSpace/fill`, params: { gearcase: name, count } }]

@@ -1,4 +1,3 @@
-import { findLeaves } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -9,14 +8,8 @@ export const intervalEmpty = defineRule({
   code: 'spec/interval-empty',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    findLeaves(sheet)
-      .filter(
-        ({ leaf }) =>
-          leaf.kind === 'interval' &&
-          leaf.hours === undefined &&
-          leaf.distance === undefined &&
-          leaf.period === undefined,
-      )
+  check: ({ sheet }) =>
+    sheet.intervals
+      .filter(({ interval: { hours, distance, period } }) => (hours ?? distance ?? period) === undefined)
       .map(({ path }) => ({ path, params: {} })),
 })

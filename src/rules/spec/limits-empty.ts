@@ -1,4 +1,3 @@
-import { sheetFigures } from '../lookup/sheetFigures.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -9,8 +8,8 @@ export const limitsEmpty = defineRule({
   code: 'spec/limits-empty',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetFigures(sheet)
+  check: ({ sheet }) =>
+    sheet.figures
       .filter(
         ({ figure }) => figure.kind === 'limits' && figure.min === undefined && figure.max === undefined,
       )

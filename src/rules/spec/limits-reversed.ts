@@ -1,5 +1,4 @@
 import { compareFigures } from '../../quantity/index.js'
-import { sheetFigures } from '../lookup/sheetFigures.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -10,8 +9,8 @@ export const limitsReversed = defineRule({
   code: 'spec/limits-reversed',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetFigures(sheet).flatMap(({ path, figure }) => {
+  check: ({ sheet }) =>
+    sheet.figures.flatMap(({ path, figure }) => {
       if (figure.kind !== 'limits') return []
       const { min, max, unit } = figure
       if (min === undefined || max === undefined || compareFigures(min, max) <= 0) return []

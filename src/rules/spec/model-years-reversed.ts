@@ -1,4 +1,3 @@
-import { sheetConditions } from '../lookup/sheetConditions.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -9,8 +8,8 @@ export const modelYearsReversed = defineRule({
   code: 'spec/model-years-reversed',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetConditions(sheet).flatMap(({ path, condition }) => {
+  check: ({ sheet }) =>
+    sheet.conditions.flatMap(({ path, condition }) => {
       const { from, to } = condition.modelYears ?? {}
       if (from === undefined || to === undefined || from <= to) return []
       const cures = [{ op: 'replace' as const, path: `${path}/modelYears`, value: { from: to, to: from } }]

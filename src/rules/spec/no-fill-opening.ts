@@ -9,8 +9,8 @@ export const noFillOpening = defineRule({
   code: 'spec/no-fill-opening',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) => {
-    const gearcases = Object.entries(sheet.gearcases)
+  check: ({ document }) => {
+    const gearcases = Object.entries(document.gearcases)
     return gearcases.flatMap(([id, { name, oilSpace }]) => {
       if (oilSpace.kind === 'shared') return []
       const canFill = gearcases.some(

@@ -10,12 +10,12 @@ export const noWayToEmpty = defineRule({
   code: 'spec/no-way-to-empty',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) => {
+  check: ({ document }) => {
     const changed = new Set(
-      Object.values(sheet.services).flatMap(({ task, gearcases }) => (task === 'change' ? gearcases : [])),
+      Object.values(document.services).flatMap(({ task, gearcases }) => (task === 'change' ? gearcases : [])),
     )
     return [...changed].flatMap((id) => {
-      const gearcase = lookUp(sheet.gearcases, id)
+      const gearcase = lookUp(document.gearcases, id)
       if (gearcase === undefined || gearcase.oilSpace.kind === 'shared' || gearcase.emptying.length > 0)
         return []
       return [{ path: `/gearcases/${id}/emptying`, params: { gearcase: gearcase.name } }]

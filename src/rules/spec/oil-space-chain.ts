@@ -9,10 +9,10 @@ export const oilSpaceChain = defineRule({
   code: 'spec/oil-space-chain',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    Object.entries(sheet.gearcases).flatMap(([id, { name, oilSpace }]) => {
+  check: ({ document }) =>
+    Object.entries(document.gearcases).flatMap(([id, { name, oilSpace }]) => {
       if (oilSpace.kind !== 'shared') return []
-      const owner = lookUp(sheet.gearcases, oilSpace.with)
+      const owner = lookUp(document.gearcases, oilSpace.with)
       if (owner?.oilSpace.kind !== 'shared') return []
       return [{ path: `/gearcases/${id}/oilSpace/with`, params: { gearcase: name, with: owner.name } }]
     }),

@@ -11,8 +11,8 @@ export const openingLacksRole = defineRule({
   code: 'spec/opening-lacks-role',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    Object.entries(sheet.gearcases).flatMap(([id, gearcase]) =>
+  check: ({ document }) =>
+    Object.entries(document.gearcases).flatMap(([id, gearcase]) =>
       rolesWanted(gearcase).flatMap(({ path, opening, role, use }) => {
         const named = lookUp(gearcase.openings, opening)
         if (named === undefined || named.uses.some((one) => one.role === role)) return []

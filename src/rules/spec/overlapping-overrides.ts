@@ -10,19 +10,19 @@ export const overlappingOverrides = defineRule({
   code: 'spec/overlapping-overrides',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) => {
-    const entries = (sheet.overrides ?? []).flatMap(({ when, set }, place) =>
+  check: ({ document }) => {
+    const entries = (document.overrides ?? []).flatMap(({ when, set }, place) =>
       set.map((entry, at) => ({ when, target: entry.path, path: `/overrides/${place}/set/${at}` })),
     )
     const earlierOf = new Map<string, typeof entries>()
     return entries.flatMap(({ when, target, path }) => {
       const earlier = earlierOf.get(target) ?? []
-      const clash = earlier.find((one) => canBothHold(sheet, one.when, when))
+      const clash = earlier.find((one) => canBothHold(document, one.when, when))
       earlierOf.set(target, earlier)
       earlier.push({ when, target, path })
       if (clash === undefined) return []
-      const document = { kind: 'spec-sheet' as const, id: sheet.id }
-      return [{ path, related: [{ document, path: clash.path }], params: { target, with: clash.path } }]
+      const related = [{ document: { kind: 'spec-sheet' as const, id: document.id }, path: clash.path }]
+      return [{ path, related, params: { target, with: clash.path } }]
     })
   },
 })

@@ -10,8 +10,8 @@ export const overrideOfOtherKind = defineRule({
   code: 'spec/override-of-other-kind',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    (sheet.overrides ?? []).flatMap(({ set }, place) =>
+  check: ({ document }) =>
+    (document.overrides ?? []).flatMap(({ set }, place) =>
       set.flatMap(({ kind, path: target }, at) => {
         const there = nameLeafKind(splitPointer(target) ?? [])
         return there === undefined || there === kind

@@ -11,12 +11,12 @@ export const overrideTargetMissing = defineRule({
   code: 'spec/override-target-missing',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    (sheet.overrides ?? []).flatMap(({ set }, place) =>
+  check: ({ document }) =>
+    (document.overrides ?? []).flatMap(({ set }, place) =>
       set.flatMap(({ path: target }, at) => {
         const holder = target.slice(0, target.lastIndexOf('/'))
         const isLeaf = nameLeafKind(splitPointer(target) ?? []) !== undefined
-        if (isLeaf && readPointer(sheet, holder) !== undefined) return []
+        if (isLeaf && readPointer(document, holder) !== undefined) return []
         return [{ path: `/overrides/${place}/set/${at}/path`, params: { target } }]
       }),
     ),

@@ -1,4 +1,3 @@
-import { findLeaves } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -12,18 +11,20 @@ export const periodAsHours = defineRule({
   code: 'spec/period-as-hours',
   severity: 'warning',
   about: 'spec-sheet',
-  check: (sheet) => {
-    const repeats = Object.entries(sheet.services)
+  check: ({ document, sheet }) => {
+    const repeats = Object.entries(document.services)
       .filter(([, { task }]) => task === 'change')
       .map(([id]) => `/services/${id}/intervals/repeat`)
-    return findLeaves(sheet).flatMap(({ leaf, path, replaces }) => {
-      if (leaf.kind !== 'interval' || leaf.hours === undefined || leaf.period !== undefined) return []
-      const hours = Number(leaf.hours)
+    return sheet.intervals.flatMap(({ interval, path, place }) => {
+      if (interval.hours === undefined || interval.period !== undefined) return []
+      const hours = Number(interval.hours)
       const months =
-        hours <= 12 && repeats.includes(replaces ?? path)
+        hours <= 12 && repeats.includes(place)
           ? hours
           : MONTHS.find((count) => HOURS_OF_A_MONTH.some((month) => hours === count * month))
-      return months === undefined ? [] : [{ path: `${path}/hours`, params: { hours: leaf.hours, months } }]
+      return months === undefined
+        ? []
+        : [{ path: `${path}/hours`, params: { hours: interval.hours, months } }]
     })
   },
 })

@@ -1,5 +1,4 @@
 import { serialMistake } from '../lookup/serialMistake.js'
-import { sheetConditions } from '../lookup/sheetConditions.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -12,8 +11,8 @@ export const serialRangeWrong = defineRule({
   code: 'spec/serial-range-wrong',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetConditions(sheet).flatMap(({ path, condition }) => {
+  check: ({ sheet }) =>
+    sheet.conditions.flatMap(({ path, condition }) => {
       const { serials } = condition
       const what = serialMistake(serials)
       if (serials === undefined || what === undefined) return []

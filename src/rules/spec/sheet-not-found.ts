@@ -10,7 +10,7 @@ export const sheetNotFound = defineRule({
   code: 'spec/sheet-not-found',
   severity: 'error',
   about: ['machine-log', 'procedure', 'service-record'],
-  check: ({ sheet }, { sheets }) => {
+  check: ({ document: { sheet }, set: { sheets } }) => {
     const known = [...new Set(sheets.map(({ document }) => document.id))]
     if (known.length === 0 || known.includes(sheet.id)) return []
     return [unknownName('/sheet/id', sheet.id, known)]

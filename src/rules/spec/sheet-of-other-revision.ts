@@ -9,7 +9,7 @@ export const sheetOfOtherRevision = defineRule({
   code: 'spec/sheet-of-other-revision',
   severity: 'warning',
   about: ['machine-log', 'procedure', 'service-record'],
-  check: ({ kind, sheet }, { sheets }) => {
+  check: ({ document: { kind, sheet }, set: { sheets } }) => {
     const revisions = sheets
       .filter(({ document }) => document.id === sheet.id)
       .map(({ document }) => document.revision)

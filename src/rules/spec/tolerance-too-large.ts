@@ -1,5 +1,4 @@
 import { compareFigures, measureOf } from '../../quantity/index.js'
-import { sheetFigures } from '../lookup/sheetFigures.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,8 +10,8 @@ export const toleranceTooLarge = defineRule({
   code: 'spec/tolerance-too-large',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetFigures(sheet).flatMap(({ path, figure }) => {
+  check: ({ sheet }) =>
+    sheet.figures.flatMap(({ path, figure }) => {
       if (figure.kind !== 'nominal with tolerance' || measureOf(figure.unit) === 'temperature') return []
       const { value, minus, plus, unit } = figure
       const side = (['minus', 'plus'] as const).find((end) => compareFigures(figure[end], value) >= 0)

@@ -1,6 +1,5 @@
 import type { JsonPointer } from '../../base/index.js'
 import { type Measure, measureOf } from '../../quantity/index.js'
-import { findLeaves } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -12,8 +11,8 @@ export const unitOfOtherMeasure = defineRule({
   code: 'spec/unit-of-other-measure',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    findLeaves(sheet).flatMap(({ kind, leaf, path, replaces }) => {
+  check: ({ sheet }) =>
+    sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
       if (kind !== 'value' || leaf.kind === 'not stated') return []
       const measure = measureOf(leaf.unit)
       const wanted = measureWanted(replaces ?? path)

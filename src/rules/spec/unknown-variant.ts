@@ -1,6 +1,4 @@
-import { sheetConditions } from '../lookup/sheetConditions.js'
 import { unknownName } from '../lookup/unknownName.js'
-import { findSheet } from '../partners.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,13 +9,12 @@ export const unknownVariant = defineRule({
   code: 'spec/unknown-variant',
   severity: 'error',
   about: ['spec-sheet', 'machine-log', 'procedure'],
-  check: (document, set) => {
-    const sheet = document.kind === 'spec-sheet' ? document : findSheet(set, document.sheet)?.document
+  check: ({ document, sheet }) => {
     if (sheet === undefined) return []
-    const known = Object.keys(sheet.machine.variants)
+    const known = Object.keys(sheet.document.machine.variants)
     const named =
       document.kind === 'spec-sheet'
-        ? sheetConditions(document).flatMap(({ path, condition }) =>
+        ? sheet.conditions.flatMap(({ path, condition }) =>
             (condition.variants ?? []).map((id, place) => ({ path: `${path}/variants/${place}`, id })),
           )
         : [{ path: '/identity/variant', id: document.identity.variant }]

@@ -10,9 +10,9 @@ export const variantsOverlap = defineRule({
   code: 'spec/variants-overlap',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) => {
-    const alone = { ...sheet, machine: { ...sheet.machine, variants: {} } }
-    const variants = Object.entries(sheet.machine.variants)
+  check: ({ document }) => {
+    const alone = { ...document, machine: { ...document.machine, variants: {} } }
+    const variants = Object.entries(document.machine.variants)
     return variants.flatMap(([id, { when }], place) => {
       if (when === undefined) return []
       const clash = variants

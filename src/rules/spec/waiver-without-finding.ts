@@ -10,9 +10,9 @@ export const waiverWithoutFinding = defineRule({
   code: 'spec/waiver-without-finding',
   severity: 'warning',
   about: 'spec-sheet',
-  check: (sheet, _set, { unusedWaivers = [] }) =>
+  check: ({ document, facts: { unusedWaivers = [] } }) =>
     unusedWaivers.flatMap((place) => {
-      const waiver = sheet.waivers?.[place]
+      const waiver = document.waivers?.[place]
       if (waiver === undefined) return []
       return [{ path: `/waivers/${place}`, params: { code: waiver.code, waived: waiver.path } }]
     }),

@@ -9,7 +9,7 @@ export const openedLargerThanSize = defineRule({
   code: 'stock/opened-larger-than-size',
   severity: 'error',
   about: 'stock',
-  check: ({ containers }) =>
+  check: ({ document: { containers } }) =>
     Object.entries(containers).flatMap(([id, { name, size, opened }]) =>
       opened === undefined || compareQuantities(opened, size) <= 0
         ? []

@@ -9,7 +9,7 @@ export const viscositiesSwapped = defineRule({
   code: 'stock/viscosities-swapped',
   severity: 'error',
   about: 'stock',
-  check: ({ containers }) =>
+  check: ({ document: { containers } }) =>
     Object.entries(containers).flatMap(([id, { name, oil }]) => {
       const { kv40, kv100 } = oil
       if (kv40 === undefined || kv100 === undefined || compareQuantities(kv100, kv40) < 0) return []

@@ -9,7 +9,7 @@ export const accuracyNotBelieved = defineRule({
   code: 'toolbox/accuracy-not-believed',
   severity: 'error',
   about: 'toolbox',
-  check: ({ wrenches }) =>
+  check: ({ document: { wrenches } }) =>
     Object.entries(wrenches).flatMap(([id, { name, accuracy }]) =>
       accuracy.kind === 'ISO 6789' || accuracy.percent < 25
         ? []

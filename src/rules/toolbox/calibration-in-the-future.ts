@@ -8,7 +8,7 @@ export const calibrationInTheFuture = defineRule({
   code: 'toolbox/calibration-in-the-future',
   severity: 'error',
   about: 'toolbox',
-  check: ({ wrenches }, _set, { today }) =>
+  check: ({ document: { wrenches }, facts: { today } }) =>
     Object.entries(wrenches).flatMap(([id, { name, calibration }]) => {
       if (today === undefined || calibration === undefined || calibration.date <= today) return []
       const params = { wrench: name, date: calibration.date, today }

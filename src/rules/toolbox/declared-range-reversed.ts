@@ -9,7 +9,7 @@ export const declaredRangeReversed = defineRule({
   code: 'toolbox/declared-range-reversed',
   severity: 'error',
   about: 'toolbox',
-  check: ({ wrenches }) =>
+  check: ({ document: { wrenches } }) =>
     Object.entries(wrenches).flatMap(([id, { name, declaredRange }]) => {
       if (declaredRange === undefined) return []
       const { min, max } = declaredRange

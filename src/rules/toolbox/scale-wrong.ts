@@ -9,7 +9,7 @@ export const scaleWrong = defineRule({
   code: 'toolbox/scale-wrong',
   severity: 'error',
   about: 'toolbox',
-  check: ({ wrenches }) =>
+  check: ({ document: { wrenches } }) =>
     Object.entries(wrenches).flatMap(([id, { name, scales }]) =>
       scales.flatMap((scale, place) => {
         if (isReadableScale(scale)) return []

@@ -10,7 +10,7 @@ export const scalesDisagree = defineRule({
   code: 'toolbox/scales-disagree',
   severity: 'error',
   about: 'toolbox',
-  check: ({ wrenches }) =>
+  check: ({ document: { wrenches } }) =>
     Object.entries(wrenches).flatMap(([id, { name, scales }]) => {
       const [first, ...others] = scales
       if (first === undefined) return []

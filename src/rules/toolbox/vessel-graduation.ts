@@ -9,7 +9,7 @@ export const vesselGraduation = defineRule({
   code: 'toolbox/vessel-graduation',
   severity: 'error',
   about: 'toolbox',
-  check: ({ vessels }) =>
+  check: ({ document: { vessels } }) =>
     Object.entries(vessels).flatMap(([id, vessel]) => {
       const wrong = (['graduation', 'lowestMark'] as const).find((mark) => {
         const quantity = vessel[mark]

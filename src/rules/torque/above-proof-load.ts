@@ -1,6 +1,5 @@
 import { parseThread } from '../../thread/index.js'
 import { clampLoad } from '../../torque/index.js'
-import { sheetTightenings } from '../lookup/sheetTightenings.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -13,8 +12,8 @@ export const aboveProofLoad = defineRule({
   code: 'torque/above-proof-load',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetTightenings(sheet).flatMap(({ path, tightening, on }) => {
+  check: ({ sheet }) =>
+    sheet.tightenings.flatMap(({ path, tightening, on }) => {
       if (tightening.kind !== 'torque' || on.kind === 'opening') return []
       const { thread: designation, propertyClass } = on.kind === 'cover' ? on.part.bolts : on.part.fasteners
       const { torque } = tightening

@@ -13,8 +13,8 @@ export const fillAndDrainSwapped = defineRule({
   code: 'torque/fill-and-drain-swapped',
   severity: 'warning',
   about: 'spec-sheet',
-  check: (sheet) =>
-    Object.entries(sheet.gearcases).flatMap(([id, { name, openings }]) => {
+  check: ({ document }) =>
+    Object.entries(document.gearcases).flatMap(([id, { name, openings }]) => {
       const [fill, ...moreFills] = soleUse(openings, 'fill', 'drain')
       const [drain, ...moreDrains] = soleUse(openings, 'drain', 'fill')
       if (fill === undefined || drain === undefined || moreFills.length > 0 || moreDrains.length > 0)
@@ -26,7 +26,7 @@ export const fillAndDrainSwapped = defineRule({
           params: { gearcase: name, fill: fill.torque, drain: drain.torque },
           related: [
             {
-              document: { kind: 'spec-sheet' as const, id: sheet.id },
+              document: { kind: 'spec-sheet' as const, id: document.id },
               path: `/gearcases/${id}/openings/${drain.id}/tightening/torque`,
             },
           ],

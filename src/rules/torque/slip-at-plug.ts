@@ -1,8 +1,6 @@
 import { findTorqueSlip } from '../../torque/index.js'
-import { disagreeingFigures } from '../lookup/disagreeingFigures.js'
 import { firstPrinted } from '../lookup/firstPrinted.js'
 import { hasFigure } from '../lookup/hasFigure.js'
-import { sheetTightenings } from '../lookup/sheetTightenings.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -16,9 +14,9 @@ export const slipAtPlug = defineRule({
   code: 'torque/slip-at-plug',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) => {
-    const doubted = disagreeingFigures(sheet).map(({ path }) => path)
-    return sheetTightenings(sheet).flatMap(({ path, tightening, on }) => {
+  check: ({ sheet }) => {
+    const doubted = sheet.disagreements.map(({ path }) => path)
+    return sheet.tightenings.flatMap(({ path, tightening, on }) => {
       if (tightening.kind !== 'torque' || on.kind !== 'opening' || !hasFigure(tightening.torque)) return []
       const at = `${path}/torque`
       if (doubted.some((place) => place === at || place.startsWith(`${at}/`))) return []

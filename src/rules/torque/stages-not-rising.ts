@@ -1,6 +1,5 @@
 import { compareQuantities, type PrintedQuantity, type TorqueUnit } from '../../quantity/index.js'
 import type { StatedValue } from '../../spec/index.js'
-import { sheetTightenings } from '../lookup/sheetTightenings.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -12,8 +11,8 @@ export const stagesNotRising = defineRule({
   code: 'torque/stages-not-rising',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetTightenings(sheet).flatMap(({ path, tightening, on }) => {
+  check: ({ sheet }) =>
+    sheet.tightenings.flatMap(({ path, tightening, on }) => {
       if (tightening.kind !== 'torque' || tightening.stages === undefined) return []
       const { stages, torque, thenAngle } = tightening
       const steps = [...stages, torque].map(aim)

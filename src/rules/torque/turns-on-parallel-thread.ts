@@ -1,5 +1,4 @@
 import { parseThread } from '../../thread/index.js'
-import { sheetTightenings } from '../lookup/sheetTightenings.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -11,8 +10,8 @@ export const turnsOnParallelThread = defineRule({
   code: 'torque/turns-on-parallel-thread',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetTightenings(sheet).flatMap(({ path, tightening, on }) => {
+  check: ({ sheet }) =>
+    sheet.tightenings.flatMap(({ path, tightening, on }) => {
       if (tightening.kind !== 'turns' || on.kind !== 'opening' || on.part.thread === undefined) return []
       const thread = parseThread(on.part.thread)
       if (!thread.ok || thread.value.form === 'taper') return []

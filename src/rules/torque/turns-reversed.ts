@@ -1,5 +1,4 @@
 import { compareFigures } from '../../quantity/index.js'
-import { sheetTightenings } from '../lookup/sheetTightenings.js'
 import { defineRule } from '../rule.js'
 
 /** Turns past finger tight whose least is above the most: the two figures changed places. House rule. */
@@ -7,8 +6,8 @@ export const turnsReversed = defineRule({
   code: 'torque/turns-reversed',
   severity: 'error',
   about: 'spec-sheet',
-  check: (sheet) =>
-    sheetTightenings(sheet).flatMap(({ path, tightening, on }) => {
+  check: ({ sheet }) =>
+    sheet.tightenings.flatMap(({ path, tightening, on }) => {
       if (tightening.kind !== 'turns' || tightening.max === undefined) return []
       const { min, max } = tightening
       if (compareFigures(min, max) <= 0) return []

@@ -1,15 +1,5 @@
 import { type Limits, readLimits } from '../../interval/index.js'
-import type { Interval, Service, SpecSheet } from '../../spec/index.js'
-
-/** A service's intervals as the sheet writes them, with the pointer to them. */
-export function serviceIntervals(
-  sheet: SpecSheet,
-): readonly { readonly path: string; readonly intervals: Service['intervals'] }[] {
-  return Object.entries(sheet.services).map(([id, { intervals }]) => ({
-    path: `/services/${id}/intervals`,
-    intervals,
-  }))
-}
+import type { Interval } from '../../spec/index.js'
 
 export interface ComparableLimits {
   readonly hours?: number

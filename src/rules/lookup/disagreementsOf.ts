@@ -1,6 +1,6 @@
 import type { JsonPointer } from '../../base/index.js'
 import { measureOf, type PrintedAgreement, printedFiguresAgree } from '../../quantity/index.js'
-import { findStatedValues, type PrintedValue, type SpecSheet, type StatedValue } from '../../spec/index.js'
+import type { PrintedValue, StatedValue } from '../../spec/index.js'
 import { firstPrinted } from './firstPrinted.js'
 import { hasFigure } from './hasFigure.js'
 
@@ -13,14 +13,10 @@ export interface DisagreementAt {
 }
 
 /**
- * Every second printed value of a sheet that does not agree with the first. Where the second ones agree among
- * themselves, the first is the odd one out and gets the only complaint.
+ * The printed values that disagree with the one they are printed beside. Where all of them agree among themselves, the
+ * first is the odd one out and is the only one listed.
  */
-export function disagreeingFigures(sheet: SpecSheet): readonly DisagreementAt[] {
-  return findStatedValues(sheet).flatMap(({ path, value }) => disagreementsOf(path, value))
-}
-
-function disagreementsOf(path: JsonPointer, value: StatedValue): readonly DisagreementAt[] {
+export function disagreementsOf(path: JsonPointer, value: StatedValue): readonly DisagreementAt[] {
   const seconds = (value.printed ?? [])
     .map((second, place) => ({ second, path: `${path}/printed/${place}` }))
     .filter(({ second }) => measureOf(second.unit) === measureOf(value.unit))

@@ -1,0 +1,18 @@
+import type { Finding } from '../base/index.js'
+import { requireDocument, type ServiceRecord } from '../spec/index.js'
+import { allRules } from './allRules.js'
+import { requireSet } from './requireSet.js'
+import type { Circumstances, DocumentSet, Named } from './rule.js'
+import { runRules } from './runRules.js'
+import { subjectMaker } from './setSubjects.js'
+
+/** Findings of one record, in the order of the list of rules; the other documents of the set are not judged. */
+export function checkRecordRules(
+  record: Named<ServiceRecord>,
+  set: DocumentSet,
+  circumstances: Circumstances,
+): readonly Finding[] {
+  requireDocument('record.document', record?.document, 'service-record')
+  requireSet(set, circumstances)
+  return runRules(subjectMaker(set, circumstances)(record), allRules)
+}

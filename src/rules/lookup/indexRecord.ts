@@ -1,0 +1,75 @@
+import { type JsonPointer, readPointer } from '../../base/index.js'
+import {
+  type Gearcase,
+  type Identity,
+  type MachineLog,
+  type RecordEntry,
+  resolveLeaf,
+  type ServiceRecord,
+  type Tightening,
+  type TighteningDone,
+} from '../../spec/index.js'
+import type { SheetIndex } from './indexSheet.js'
+import { lazily } from './lazily.js'
+import { lookUp } from './lookUp.js'
+
+/** What rules ask of a record that is judged by its sheet, each list made once a record; empty without the sheet. */
+export interface RecordIndex {
+  /** Entries of a record kept in full, on gearcases that the sheet has. */
+  readonly entries: readonly EntryAt[]
+  /** Tightenings of parts that the sheet has: of the entries, then of the shields. */
+  readonly tightenings: readonly TighteningDoneAt[]
+}
+
+/** One entry of a record with what it can be judged by. */
+export interface EntryAt {
+  readonly path: JsonPointer
+  readonly entry: RecordEntry
+  readonly sheet: SheetIndex
+  readonly gearcase: Gearcase
+  /** What the machine's log says of it; nothing where the log is not in the set. */
+  readonly identity: Identity
+}
+
+/** A tightening as recorded, and what the sheet asks for on exactly this machine. */
+export interface TighteningDoneAt {
+  readonly path: JsonPointer
+  readonly done: TighteningDone
+  readonly part: string
+  /** Absent: not stated, or it cannot be determined for this machine. */
+  readonly required?: Exclude<Tightening, { readonly kind: 'not stated' }>
+}
+
+export function indexRecord(
+  record: ServiceRecord,
+  sheet: SheetIndex | undefined,
+  log: MachineLog | undefined,
+): RecordIndex {
+  if (sheet === undefined) return { entries: [], tightenings: [] }
+  const identity = log?.identity ?? {}
+  return lazily<RecordIndex>({
+    entries: () =>
+      record.detail !== 'full'
+        ? []
+        : record.entries.flatMap((entry, place) => {
+            const gearcase = lookUp(sheet.document.gearcases, entry.gearcase)
+            return gearcase === undefined
+              ? []
+              : [{ path: `/entries/${place}`, entry, sheet, gearcase, identity }]
+          }),
+    tightenings: () =>
+      [
+        ...record.entries.flatMap(({ tightened }, entry) =>
+          tightened.map((done, place) => ({ path: `/entries/${entry}/tightened/${place}`, done })),
+        ),
+        ...(record.shields ?? []).map((done, place) => ({ path: `/shields/${place}`, done })),
+      ].flatMap(({ path, done }): readonly TighteningDoneAt[] => {
+        const part = sheet.parts.find((one) => one.path === done.on)
+        if (part === undefined) return []
+        const leafPath = `${part.path}${{ opening: '', cover: '/bolts', shield: '/fasteners' }[part.kind]}/tightening`
+        if (readPointer(sheet.document, leafPath) === undefined) return []
+        const leaf = resolveLeaf(sheet.document, identity, 'tightening', leafPath)
+        return [{ path, done, part: part.name, ...(leaf.kind === 'stated' ? { required: leaf.value } : {}) }]
+      }),
+  })
+}

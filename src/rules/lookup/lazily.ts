@@ -1,0 +1,15 @@
+/** An object whose parts are each made at their first use, once: a record is not charged for what only sheets need. */
+export function lazily<T extends object>(makers: { readonly [Key in keyof T]: () => T[Key] }): T {
+  const made = {} as T
+  for (const key of Object.keys(makers) as (keyof T & string)[])
+    Object.defineProperty(made, key, {
+      enumerable: true,
+      configurable: true,
+      get() {
+        const value = makers[key]()
+        Object.defineProperty(made, key, { value, enumerable: true })
+        return value
+      },
+    })
+  return made
+}
