@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import { allRules } from '../../../src/rules/allRules.js'
-import type { AnyRule } from '../../../src/rules/runRules.js'
+import type { AnyRule } from '../../../src/rules/rule.js'
 import { waiverWithoutFinding } from '../../../src/rules/spec/waiver-without-finding.js'
 import { readVectors } from './vectors.js'
 
