@@ -33,7 +33,7 @@ export interface IntervalCodes {
   'interval/first-use-missing': Record<never, never>
   'interval/interval-not-stated': { which: string }
   'interval/interval-depends': { which: string; facts: readonly string[] }
-  'interval/factor-leaves-part': { period: string; factor: string }
+  'interval/fractional-period': { period: string; factor: string }
   'interval/limit-not-above-zero': { by: string }
   'interval/due-date-out-of-calendar': { period: string; from: string }
   'interval/no-limit-tracked': Record<never, never>

@@ -22,7 +22,7 @@ export function scaleLimits(limits: Limits, factor: string, missing: Reason[]): 
       const quantity = quantityOf(rounded, told.unit)
       scaled[by] = { months: 0, counts: rounded, told: quantity, printed: quantity }
     } else if (months % MILLION || counts % MILLION) {
-      missing.push({ code: 'interval/factor-leaves-part', params: { period: told.period, factor } })
+      missing.push({ code: 'interval/fractional-period', params: { period: told.period, factor } })
       scaled[by] = { ...limit, months: Number.NaN }
     } else {
       const wholeMonths = Number(months / MILLION)

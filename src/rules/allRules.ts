@@ -1,7 +1,8 @@
+// Generated from the files of the rules by `npm run generate`.
 import { portionLargerThanRefill } from './fill/portion-larger-than-refill.js'
 import { refillLargerThanDryFill } from './fill/refill-larger-than-dry-fill.js'
-import { factorLeavesPart } from './interval/factor-leaves-part.js'
 import { firstLongerThanRepeat } from './interval/first-longer-than-repeat.js'
+import { fractionalPeriod } from './interval/fractional-period.js'
 import { impliedSpeed } from './interval/implied-speed.js'
 import { limitNotAboveZero } from './interval/limit-not-above-zero.js'
 import { logSpeed } from './interval/log-speed.js'
@@ -51,8 +52,8 @@ import { noneAtOpening } from './seal/none-at-opening.js'
 import { noneBesideSeal } from './seal/none-beside-seal.js'
 import { noneOnParallelThread } from './seal/none-on-parallel-thread.js'
 import { oRingSizeDiffers } from './seal/o-ring-size-differs.js'
-import { sizeIsNothing } from './seal/size-is-nothing.js'
 import { washerDoesNotFit } from './seal/washer-does-not-fit.js'
+import { zeroSize } from './seal/zero-size.js'
 import { conditionEmpty } from './spec/condition-empty.js'
 import { danglingReference } from './spec/dangling-reference.js'
 import { idUsedTwice } from './spec/id-used-twice.js'
@@ -79,9 +80,9 @@ import { variantsOverlap } from './spec/variants-overlap.js'
 import { openedLargerThanSize } from './stock/opened-larger-than-size.js'
 import { viscositiesSwapped } from './stock/viscosities-swapped.js'
 import { designationNotRead } from './thread/designation-not-read.js'
-import { accuracyNotBelieved } from './toolbox/accuracy-not-believed.js'
 import { calibrationInTheFuture } from './toolbox/calibration-in-the-future.js'
 import { declaredRangeReversed } from './toolbox/declared-range-reversed.js'
+import { implausibleAccuracy } from './toolbox/implausible-accuracy.js'
 import { scaleWrong } from './toolbox/scale-wrong.js'
 import { scalesDisagree } from './toolbox/scales-disagree.js'
 import { vesselGraduation } from './toolbox/vessel-graduation.js'
@@ -92,98 +93,19 @@ import { stagesNotRising } from './torque/stages-not-rising.js'
 import { turnsOnParallelThread } from './torque/turns-on-parallel-thread.js'
 import { turnsReversed } from './torque/turns-reversed.js'
 
-/** Every rule that `checkDocuments` asks, room by room. The rule on unused waivers is asked after them. */
+/** Every rule that `checkDocuments` runs, room by room, but for the one on unused waivers, which runs last. */
+// biome-ignore format: generated, one room a line
 export const allRules: readonly AnyRule[] = [
-  conditionEmpty,
-  danglingReference,
-  idUsedTwice,
-  instancesWithoutPer,
-  intervalEmpty,
-  limitsEmpty,
-  limitsReversed,
-  modelYearsReversed,
-  noFillOpening,
-  noWayToEmpty,
-  oilSpaceChain,
-  openingLacksRole,
-  overlappingOverrides,
-  overrideOfOtherKind,
-  overrideTargetMissing,
-  periodAsHours,
-  serialRangeWrong,
-  sheetNotFound,
-  sheetOfOtherRevision,
-  toleranceTooLarge,
-  unitOfOtherMeasure,
-  unknownVariant,
-  variantsOverlap,
+  conditionEmpty, danglingReference, idUsedTwice, instancesWithoutPer, intervalEmpty, limitsEmpty, limitsReversed, modelYearsReversed, noFillOpening, noWayToEmpty, oilSpaceChain, openingLacksRole, overlappingOverrides, overrideOfOtherKind, overrideTargetMissing, periodAsHours, serialRangeWrong, sheetNotFound, sheetOfOtherRevision, toleranceTooLarge, unitOfOtherMeasure, unknownVariant, variantsOverlap,
   designationNotRead,
-  intervalDistancesDiffer,
-  secondUnitDisagrees,
-  secondUnitSlip,
-  aboveProofLoad,
-  fillAndDrainSwapped,
-  slipAtPlug,
-  stagesNotRising,
-  turnsOnParallelThread,
-  turnsReversed,
-  crushWasherKept,
-  materialNotForOil,
-  noneAtOpening,
-  noneBesideSeal,
-  noneOnParallelThread,
-  oRingSizeDiffers,
-  sizeIsNothing,
-  washerDoesNotFit,
-  additiveCountedTwice,
-  additiveExceedsRefill,
-  ambientGap,
-  unknownEdition,
-  unknownGrade,
-  viscosityOutsideGrade,
-  portionLargerThanRefill,
-  refillLargerThanDryFill,
-  factorLeavesPart,
-  firstLongerThanRepeat,
-  impliedSpeed,
-  limitNotAboveZero,
-  logSpeed,
-  monthsAsDays,
-  severeLongerThanRepeat,
-  windowNotBelowRepeat,
-  dateInTheFuture,
-  pauseReversed,
-  recordOfOtherMachine,
-  unknownLogPart,
-  usedBeforeCommissioned,
-  variantContradicted,
-  accuracyNotBelieved,
-  calibrationInTheFuture,
-  declaredRangeReversed,
-  scaleWrong,
-  scalesDisagree,
-  vesselGraduation,
-  openedLargerThanSize,
-  viscositiesSwapped,
-  recordInTheFuture,
-  leakLeft,
-  levelNotRight,
-  machineNotFound,
-  metalInTheOil,
-  oilNotPermitted,
-  partNotOnMachine,
-  plugNotTightened,
-  readingAgainstLog,
-  readingMissing,
-  refillNotNoted,
-  refillOutsideTolerance,
-  sealNotNew,
-  tightenedOtherWay,
-  torqueOutsideBand,
-  turnsOutsideBand,
-  unknownContainer,
-  unknownRecordPart,
-  unknownTool,
-  waterInTheOil,
-  wrenchCannotReach,
+  intervalDistancesDiffer, secondUnitDisagrees, secondUnitSlip,
+  aboveProofLoad, fillAndDrainSwapped, slipAtPlug, stagesNotRising, turnsOnParallelThread, turnsReversed,
+  crushWasherKept, materialNotForOil, noneAtOpening, noneBesideSeal, noneOnParallelThread, oRingSizeDiffers, washerDoesNotFit, zeroSize,
+  additiveCountedTwice, additiveExceedsRefill, ambientGap, unknownEdition, unknownGrade, viscosityOutsideGrade,
+  portionLargerThanRefill, refillLargerThanDryFill,
+  firstLongerThanRepeat, fractionalPeriod, impliedSpeed, limitNotAboveZero, logSpeed, monthsAsDays, severeLongerThanRepeat, windowNotBelowRepeat,
+  dateInTheFuture, pauseReversed, recordOfOtherMachine, unknownLogPart, usedBeforeCommissioned, variantContradicted,
+  calibrationInTheFuture, declaredRangeReversed, implausibleAccuracy, scaleWrong, scalesDisagree, vesselGraduation,
+  openedLargerThanSize, viscositiesSwapped,
+  recordInTheFuture, leakLeft, levelNotRight, machineNotFound, metalInTheOil, oilNotPermitted, partNotOnMachine, plugNotTightened, readingAgainstLog, readingMissing, refillNotNoted, refillOutsideTolerance, sealNotNew, tightenedOtherWay, torqueOutsideBand, turnsOutsideBand, unknownContainer, unknownRecordPart, unknownTool, waterInTheOil, wrenchCannotReach,
 ]

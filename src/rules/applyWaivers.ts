@@ -1,21 +1,21 @@
-import type { Finding } from '../base/index.js'
+import { type Finding, RETIRED_CODES } from '../base/index.js'
 import type { SpecSheet } from '../spec/index.js'
 
-/** A sheet's findings with its waivers laid over them, and the places of the waivers that met no finding. */
+/** A sheet's findings after its waivers, and the places of the waivers that waived nothing. */
 export interface WaivedFindings {
   readonly findings: readonly Finding[]
   readonly unusedWaivers: readonly number[]
 }
 
-/**
- * Lays a sheet's waivers over its findings: a waived finding stays where it is, says which waiver and why,
- * and counts as information from then on. House rule: what was waived is still reported.
- */
+/** A waived finding keeps its place, says which waiver and why, and counts as information from then on. */
 export function applyWaivers(sheet: SpecSheet, findings: readonly Finding[]): WaivedFindings {
   const waivers = sheet.waivers ?? []
   const used = new Set<number>()
   const waived = findings.map((finding): Finding => {
-    const place = waivers.findIndex(({ code, path }) => code === finding.code && path === finding.path)
+    const place = waivers.findIndex(
+      ({ code, path }) =>
+        path === finding.path && (code === finding.code || RETIRED_CODES[code] === finding.code),
+    )
     const waiver = waivers[place]
     if (waiver === undefined) return finding
     used.add(place)

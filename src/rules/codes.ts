@@ -91,7 +91,7 @@ export interface RuleCodes {
   'seal/crush-washer-kept': { part: string }
   'seal/material-not-for-oil': { part: string; material: string }
   'seal/o-ring-size-differs': { part: string; reason: Because }
-  'seal/size-is-nothing': { part: string; size: string }
+  'seal/zero-size': { part: string; size: string }
   'seal/washer-does-not-fit': { part: string; reason: Because }
   'seal/none-at-opening': { part: string }
   'seal/none-beside-seal': { part: string }
@@ -117,7 +117,7 @@ export interface RuleCodes {
   'log/used-before-commissioned': { date: string; commissioned: string }
   'log/variant-contradicted': { variant: string | undefined; candidates: readonly string[] }
   // toolbox and stock
-  'toolbox/accuracy-not-believed': { wrench: string; percent: number }
+  'toolbox/implausible-accuracy': { wrench: string; percent: number }
   'toolbox/calibration-in-the-future': { wrench: string; date: string; today: string }
   'toolbox/declared-range-reversed': { wrench: string; min: Amount<TorqueUnit>; max: Amount<TorqueUnit> }
   'toolbox/scale-wrong': {

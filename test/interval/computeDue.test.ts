@@ -372,7 +372,7 @@ describe('first service, rebuild and use', () => {
       )
     expect(factor('P3M', '0.5').state).toBe('cannot tell')
     expect(factor('P3M', '0.5').missing).toEqual([
-      { code: 'interval/factor-leaves-part', params: { period: 'P3M', factor: '0.5' } },
+      { code: 'interval/fractional-period', params: { period: 'P3M', factor: '0.5' } },
     ])
     expect(factor('P3M', '0.5').lines.map((line) => line.state)).toEqual(['not due', 'cannot tell'])
     expect(factor('P1Y', '0.75').lines[1]?.limit).toEqual({ period: 'P9M' })

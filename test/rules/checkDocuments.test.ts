@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { applyPatch } from '../../src/base/applyPatch.js'
+import { applyPatch, type PatchOperation } from '../../src/base/applyPatch.js'
+import { RETIRED_CODES } from '../../src/base/retiredCodes.js'
 import { allRules } from '../../src/rules/allRules.js'
 import { checkDocuments, type DocumentSet, defineRule, type SheetIndex } from '../../src/v1/rules.js'
 import type { ServiceRecord, SpecSheet } from '../../src/v1/spec.js'
@@ -70,6 +71,25 @@ describe('waivers', () => {
         ['spec/waiver-without-finding', 'warning'],
       ])
     }
+  })
+
+  it('of a retired code waive what is found under its name of today', () => {
+    const place = '/services/gear-oil-change/intervals'
+    const patch: readonly PatchOperation[] = [
+      { op: 'add', path: `${place}/repeat/period`, value: 'P3M' },
+      { op: 'add', path: `${place}/severe`, value: { kind: 'factor', factor: '0.5', criteria: 'mud' } },
+    ]
+    const found = (code: string) => {
+      const waiver = { code, path: `${place}/severe/factor`, reason: 'As the manual prints it.' }
+      const set = patchSheet(tind(), [...patch, { op: 'add', path: '/waivers', value: [waiver] }])
+      return checkDocuments(set).map((finding) => [finding.code, finding.severity])
+    }
+    expect(found('interval/factor-leaves-part')).toEqual([['interval/fractional-period', 'info']])
+    expect(found('interval/fractional-period')).toEqual([['interval/fractional-period', 'info']])
+    expect(found('interval/of-nothing')).toEqual([
+      ['interval/fractional-period', 'error'],
+      ['spec/waiver-without-finding', 'warning'],
+    ])
   })
 
   it('waive what a rule of the caller finds', () => {
@@ -205,6 +225,16 @@ describe('the runner', () => {
     const [first] = readVectors()
     if (first === undefined) throw new Error('there are no vectors')
     expect(runVector(first.vector)).toEqual(runVector(first.vector))
+  })
+})
+
+describe('retired codes', () => {
+  it('name a rule of today, and no rule bears one', () => {
+    const codes = allRules.map(({ code }) => code)
+    for (const [old, now] of Object.entries(RETIRED_CODES)) {
+      expect(codes).toContain(now)
+      expect(codes).not.toContain(old)
+    }
   })
 })
 

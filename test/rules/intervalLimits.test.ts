@@ -53,7 +53,7 @@ describe('limits of the interval rules, at, just below and just above', () => {
       [],
       [],
     ])
-    expect(factor('0.3')).toEqual(['interval/factor-leaves-part'])
+    expect(factor('0.3')).toEqual(['interval/fractional-period'])
   })
 
   test('window against repeat', () => {

@@ -57,7 +57,7 @@ export const intervalTexts: Texts<IntervalCodes> = {
     `The manual states no ${WHICH[which] ?? which}: see the manual.`,
   'interval/interval-depends': ({ which, facts }, say) =>
     `The ${WHICH[which] ?? which} depends on ${say.list(factNames(facts))}. Enter it in the log.`,
-  'interval/factor-leaves-part': ({ period, factor }, say) =>
+  'interval/fractional-period': ({ period, factor }, say) =>
     `${periodWords(period, say)} × ${factor} is not a whole number of months or days; limit unknown.`,
   'interval/limit-not-above-zero': ({ by }) => `The ${LIMIT[by] ?? by} limit is zero. Correct the sheet.`,
   'interval/due-date-out-of-calendar': ({ period, from }, say) =>

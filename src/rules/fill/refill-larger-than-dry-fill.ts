@@ -3,8 +3,14 @@ import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures changed
- * places or one has the wrong unit. Common practice, no source; equal figures are let pass.
+ * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures were exchanged
+ * or one has the wrong unit.
+ *
+ * Judges: Every gearcase: pairs `oilSpace/fill/drainAndRefill` with `oilSpace/fill/dryFill`. Finds where the low
+ * volume of the refill exceeds the high volume of the dry fill.
+ * Place: the refill; where only the dry fill changes in an override, that dry fill
+ * Params: gearcase: its name; refill: low volume of the refill in mL; dryFill: high volume of the dry fill in mL
+ * Common practice, no source; equal volumes pass.
  */
 export const refillLargerThanDryFill = defineRule({
   code: 'fill/refill-larger-than-dry-fill',

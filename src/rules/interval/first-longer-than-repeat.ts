@@ -2,9 +2,15 @@ import { comparableLimits } from '../lookup/comparableLimits.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A first interval that is longer than the repeat by the same measure: the first change takes out the wear of running in,
- * so it comes early, and a later one is mostly two figures swapped. Some manuals mean it: waive it there. House rule; the
- * same length is fine.
+ * A first interval longer than the repeat by the same measure: the first change takes out the wear of running in, so
+ * it comes early, and a later one is usually two figures exchanged. Some manuals mean it: waive it there.
+ *
+ * Judges: Every service with `first`: compares hours, distance and period of `first` with those of `repeat`, each by
+ * its comparable size. Finds where one is longer; a limit that only one of the two has is not compared. One finding a
+ * service. Overrides are not judged.
+ * Place: `/services/<id>/intervals/first`
+ * Params: by: the limits that are longer, of `hours`, `distance`, `period` in this order
+ * House rule; the same length passes.
  */
 export const firstLongerThanRepeat = defineRule({
   code: 'interval/first-longer-than-repeat',

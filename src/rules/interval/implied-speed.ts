@@ -2,8 +2,14 @@ import { comparableLimits } from '../lookup/comparableLimits.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An interval whose hours and distance imply an average speed that no such machine keeps: a zero too many, or kilometres
- * and miles mistaken. House rule: from 1 to 80 km/h over a whole interval is believed, both ends included.
+ * An interval whose hours and distance imply an average speed that no such machine keeps: a zero too many, or
+ * kilometres and miles mistaken.
+ *
+ * Judges: Every stated interval, overrides included, with hours and distance, both above zero by their comparable
+ * sizes: speed = distance in km ÷ hours. Finds a speed below 1 km/h or above 80 km/h.
+ * Place: `<interval>/distance`
+ * Params: speed: in km/h; slowest: 1; fastest: 80
+ * House rule: from 1 to 80 km/h over a whole interval is plausible, both ends included.
  */
 export const impliedSpeed = defineRule({
   code: 'interval/implied-speed',

@@ -2,7 +2,12 @@ import { comparableLimits } from '../lookup/comparableLimits.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An interval of zero hours, distance or time: the service would be due again the moment it is done. A window may be zero.
+ * An interval of zero hours, distance or time: the service would be due again as soon as it is done.
+ *
+ * Judges: Every stated interval, overrides included, but for those of a `window`, which may be zero. Finds each of
+ * hours, distance and period that is zero.
+ * Place: `<interval>/<limit>`
+ * Params: by: `hours`, `distance` or `period`
  * House rule.
  */
 export const limitNotAboveZero = defineRule({

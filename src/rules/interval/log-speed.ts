@@ -3,9 +3,15 @@ import { type MeterReadingCounted, readMeters } from '../../interval/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * Hours and distance of a log that together imply a speed no such machine keeps between two days on which both meters were
- * read: one of the two readings is mistyped, or miles stand for kilometres. House rule: at most 130 km/h on average, over
- * at least five hours.
+ * Hours and distance of a log that together imply a speed no such machine keeps between two days on which both meters
+ * were read: one of the two readings is mistyped, or miles are entered as kilometres.
+ *
+ * Judges: Readings of both meters on one date, in the order of the dates, each meter as its total (events included).
+ * Judges each date against the one before, where neither meter has a break between them: distance in km ÷ hours
+ * worked. Finds a speed above 130 km/h over at least five hours.
+ * Place: the later distance reading
+ * Params: speed: in km/h; fastest: 130; from: the earlier date; to: the later date
+ * House rule.
  */
 export const logSpeed = defineRule({
   code: 'interval/log-speed',

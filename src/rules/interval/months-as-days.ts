@@ -2,9 +2,15 @@ import { scanPeriod } from '../../calendar/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * Months or years that went through days or seconds: a period of 91, 183, 365 or 730 days is a quarter, half a year, one
- * year or two, turned into days by someone's average month. It falls due on a wrong date after each leap year. Write months.
- * House rule: day counts from 90 on that are so many average months (365.25 or 365 days a year), rounded either way.
+ * Months or years turned into days by someone's average month, such as a period of 91, 183, 365 or 730 days. It falls
+ * due on a wrong date after each leap year. Write months.
+ *
+ * Judges: Every stated interval, overrides included, whose period has days alone. Finds where the days equal count ×
+ * year ÷ 12, rounded down or up, for a year of 365.25 or 365 days and a count of 3, 4, 6, 9, 12, 18, 24, 36, 48 or 60
+ * months; the smallest count that fits.
+ * Place: `<interval>/period`
+ * Params: days: as written; months: the count that fits
+ * House rule.
  */
 export const monthsAsDays = defineRule({
   code: 'interval/months-as-days',

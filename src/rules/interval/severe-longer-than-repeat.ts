@@ -2,8 +2,15 @@ import { comparableLimits } from '../lookup/comparableLimits.js'
 import { defineRule } from '../rule.js'
 
 /**
- * Severe use with a longer interval than normal use, or with a factor above 1: the two were swapped, or the factor was turned
- * upside down. House rule; the same length is fine.
+ * Severe use with a longer interval than normal use, or with a factor above 1: the two were exchanged, or the factor
+ * was turned upside down.
+ *
+ * Judges: Every service with `severe`. A factor: finds one above 1. An interval: compares hours, distance and period
+ * with those of `repeat` by their comparable sizes and finds each that is longer; a limit that only one of the two
+ * has is not compared. Overrides are not judged.
+ * Place: `/services/<id>/intervals/severe/factor`, or `…/severe/interval/<limit>`
+ * Params: by: `factor`, or the limit that is longer: `hours`, `distance` or `period`
+ * House rule; the same length passes.
  */
 export const severeLongerThanRepeat = defineRule({
   code: 'interval/severe-longer-than-repeat',

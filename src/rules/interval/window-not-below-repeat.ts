@@ -2,7 +2,14 @@ import { comparableLimits } from '../lookup/comparableLimits.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A window as long as the interval or longer: the service could be left out altogether and never be overdue. House rule.
+ * A window as long as the interval or longer: the service could be left out altogether and never be overdue.
+ *
+ * Judges: Every service with `window`: compares hours, distance and period with those of `repeat` by their comparable
+ * sizes. Finds each that is as long or longer; a limit that only one of the two has is not compared. Overrides are
+ * not judged.
+ * Place: `/services/<id>/intervals/window/<limit>`
+ * Params: by: `hours`, `distance` or `period`
+ * House rule.
  */
 export const windowNotBelowRepeat = defineRule({
   code: 'interval/window-not-below-repeat',

@@ -2,9 +2,14 @@ import type { MachineLog } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A reading, event or top-up dated after today: the year or the month is mistyped, and the machine would seem
- * to have worked less than it has. Records have a rule of their own. Not judged where the caller does not say
- * what day it is. House rule; today itself is fine.
+ * A first use, reading, event or top-up dated after today: the year or the month is mistyped, and the machine would
+ * seem to have worked less than it has. Records have a rule of their own.
+ *
+ * Judges: `commissioned`, the dates of the readings of both meters, of events and of top-ups. Finds each date after
+ * today; today itself passes. Not judged without today.
+ * Place: the date
+ * Params: date: the date as written; today: the day given
+ * House rule.
  */
 export const dateInTheFuture = defineRule({
   code: 'log/date-in-the-future',

@@ -1,8 +1,12 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A pause in the machine's use that ends before it starts. House rule: a pause of one day has the same date
- * twice.
+ * A pause in the machine's use that ends before it starts.
+ *
+ * Judges: Every entry of `pauses`. Finds `from` after `to`; a pause of one day has the same date twice.
+ * Place: `/pauses/<place>`
+ * Params: from: as written; to: as written
+ * House rule.
  */
 export const pauseReversed = defineRule({
   code: 'log/pause-reversed',

@@ -3,8 +3,17 @@ import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An additive said to come on top of the refill, where refill and additive together are more than the dry
- * gearcase takes: the refill already counts it, and the case would be overfilled. Common practice, no source.
+ * An additive on top of the refill, where both together exceed the dry fill: the refill already counts it, and the
+ * case would be overfilled.
+ *
+ * Judges: Every choice of oil, overrides included, with an additive whose `includedInRefill` is false, beside the
+ * base sheet's refill and dry fill of that gearcase. Finds where low refill + low additive > high dry fill. Not
+ * judged where the additive alone is as much as the high refill, or the low refill alone exceeds the high dry fill:
+ * those have rules of their own.
+ * Place: `<oils>/choices/<place>/additive/includedInRefill`
+ * Params: additive: its name; volume: its low volume in mL; refill: low volume of the refill in mL; dryFill: high
+ * volume of the dry fill in mL
+ * Common practice, no source.
  */
 export const additiveCountedTwice = defineRule({
   code: 'oil/additive-counted-twice',

@@ -3,8 +3,14 @@ import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An additive that fills the gearcase by itself: as much of it as the whole refill, or more. A wrong unit,
- * usually litres for millilitres. Common practice, no source: an additive is a small part of the oil.
+ * An additive that fills the gearcase by itself: as much of it as the whole refill, or more. A wrong unit, usually
+ * litres for millilitres.
+ *
+ * Judges: Every choice of oil with an additive, overrides included, beside the base sheet's refill of that gearcase.
+ * Finds where the low volume of the additive is at least the high volume of the refill.
+ * Place: `<oils>/choices/<place>/additive/volume`
+ * Params: additive: its name; volume: its low volume in mL; refill: high volume of the refill in mL
+ * Common practice, no source: an additive is a small part of the oil.
  */
 export const additiveExceedsRefill = defineRule({
   code: 'oil/additive-exceeds-refill',

@@ -5,9 +5,14 @@ import type { OilsAt } from '../lookup/indexSheet.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A viscosity grade that its system does not have, such as 80W-90 said to be an engine oil grade of SAE J300:
- * the same number means another oil there, and no oil could be judged against it. Names the system that has
- * it. Source: SAE J306, SAE J300 and ISO 3448, as quoted by lubricant makers.
+ * A viscosity grade that its system does not have, such as 80W-90 called an engine oil grade of SAE J300: the same
+ * number means another oil there, and no oil could be judged against it.
+ *
+ * Judges: Every grade oil of a sheet, overrides included; every container of a stock with grade and system. Finds a
+ * grade that its system does not have.
+ * Place: `<oils>/choices/<place>/grade`, or `/containers/<id>/oil/grade`
+ * Params: grade: as written; system: as written; others: the systems that have it
+ * Source: SAE J306, SAE J300 and ISO 3448, as quoted by lubricant makers.
  */
 export const unknownGrade = defineRule({
   code: 'oil/unknown-grade',

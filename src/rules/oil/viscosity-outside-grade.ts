@@ -2,10 +2,15 @@ import { GRADE_EDITIONS, gradeBand, isWithinGrade, parseGrade } from '../../oil/
 import { defineRule } from '../rule.js'
 
 /**
- * An oil on the shelf whose stated viscosity its own grade does not allow in any edition of the system: grade
- * or figure was copied from another line of the data sheet. The pour time would be computed from it. Judged
- * at 100 °C for SAE grades and at 40 °C for ISO ones. Source: SAE J306, SAE J300, ISO 3448, as quoted by
- * lubricant makers.
+ * An oil on the shelf whose stated viscosity its own grade does not allow in any edition of the system: grade or
+ * figure was copied from another line of the data sheet. The pour time would be calculated from it.
+ *
+ * Judges: Every container with grade and system that exist: `kv100` for SAE grades, `kv40` for ISO VG. Finds a figure
+ * outside the limits of that grade in every edition, or not above zero; a lower limit belongs to the grade, an upper
+ * one of SAE does not. Not judged where `kv100` is at least `kv40`.
+ * Place: `/containers/<id>/oil/kv100` or `…/kv40`
+ * Params: oil: its name; grade: as written; viscosity: as written
+ * Source: SAE J306, SAE J300, ISO 3448, as quoted by lubricant makers.
  */
 export const viscosityOutsideGrade = defineRule({
   code: 'oil/viscosity-outside-grade',

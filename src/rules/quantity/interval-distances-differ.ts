@@ -2,9 +2,14 @@ import { exactIn, readBand, sideOfBand } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * Kilometres and miles of one interval that are more than a tenth apart. Manuals print two round numbers
- * (`5000 km (3000 mi)`), so closeness is not asked of them; this far apart, one of the two is misprinted, and
- * the earlier decides all the same. Information only. House rule.
+ * Kilometres and miles of one interval that are more than a tenth apart. Manuals print two round numbers (`5000 km
+ * (3000 mi)`); this far apart one is misprinted, and the earlier decides all the same.
+ *
+ * Judges: Every stated interval with a distance, overrides included: each entry of `distance/printed`, converted to
+ * the unit of the first. Finds where the difference exceeds a tenth of the first.
+ * Place: `<interval>/distance/printed/<place>`
+ * Params: first: the first distance; second: the other one
+ * House rule; information only.
  */
 export const intervalDistancesDiffer = defineRule({
   code: 'quantity/interval-distances-differ',

@@ -2,10 +2,19 @@ import type { PrintedAgreement } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * Two printed figures of one value that cannot both be true, by no ratio that gives the slip away: rounded
- * wrongly, or misread. A warning up to 5 %, an error beyond, since one of the two would do harm. Figures that
- * cannot be compared at all, such as one limit against a nominal, are a warning too. House rule: figures
- * agree when one true value lies in the rounding interval of each.
+ * Two printed figures of one value that cannot both be true, by no ratio that explains it: rounded wrongly, or
+ * misread.
+ *
+ * Judges: Every stated value, overrides included: each entry of `printed` in a unit of the same measure against the
+ * first. They agree when one true value lies in the rounding interval of each (half of its last printed digit; a
+ * converted limit may also be rounded inward by less than one last digit). Finds a miss of up to 5 % (warning), a
+ * larger one that no known ratio explains (error), and figures of kinds that cannot be compared, such as one limit
+ * against a nominal (warning). Where all of two or more printed entries disagree with the first and agree with one
+ * another, the first is the odd one and gets the only finding.
+ * Place: `<value>/printed/<place>`; the value itself where it is the odd one
+ * Params: first: the first printed value; second: the one that disagrees; missPercent: the miss in per cent, absent
+ * where it cannot be compared; how: `miss`, `differ` or `not-comparable`
+ * House rule.
  */
 export const secondUnitDisagrees = defineRule({
   code: 'quantity/second-unit-disagrees',

@@ -1,9 +1,13 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A record dated after today: the year or the month is mistyped, and the next service would be counted from a
- * day that has not come. Not judged where the caller does not say what day it is. House rule; today itself is
- * fine.
+ * A record dated after today: the year or the month is mistyped, and the next service would be counted from a day
+ * that has not come.
+ *
+ * Judges: Finds a `date` after today; today itself passes. Not judged without today.
+ * Place: `/date`
+ * Params: date: as written; today: the day given
+ * House rule.
  */
 export const recordInTheFuture = defineRule({
   code: 'record/date-in-the-future',

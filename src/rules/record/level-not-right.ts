@@ -1,9 +1,14 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A level that was left below or above its mark, or not checked at all where the sheet fills to a level: a
- * gearcase starves, or froths and blows its breather. Filling by quantity needs no level check. Common
- * practice, no source.
+ * A level left below or above its mark, or not checked where the sheet fills to a level: a gearcase starves, or
+ * froths and blows its breather.
+ *
+ * Judges: Every judged entry with `level`, on a gearcase with its own oil. Finds every level but `at the mark`; `not
+ * checked` passes where the fill method is `by quantity`.
+ * Place: `/entries/<place>/level`
+ * Params: gearcase: its name; level: as written
+ * Common practice, no source.
  */
 export const levelNotRight = defineRule({
   code: 'record/level-not-right',

@@ -2,8 +2,15 @@ import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A record of a machine whose log is not in a set which holds other logs: the work would be written down for
- * nobody. In a set without any log nothing is said. House rule.
+ * A record of a machine whose log is not in a set that holds other logs: the work would be written down for no
+ * machine.
+ *
+ * Judges: Finds a `machine` that is the `id` of no log. Not judged in a set without a log, or for a record inside
+ * one.
+ * Place: `/machine`
+ * Params: id: as written; known: up to eight ids of logs; more: how many more exist; meant: the likely one, if one is
+ * near
+ * House rule.
  */
 export const machineNotFound = defineRule({
   code: 'record/machine-not-found',

@@ -4,9 +4,16 @@ import { lookUp } from '../lookup/lookUp.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A gearcase filled from a container whose label meets none of the oils that the sheet permits there: drain
- * it again before the machine works. An oil whose label leaves a question is let pass here and asked for in
- * the plan. Needs the stock in the set. Source: the judgement of `oilMeets`.
+ * A gearcase filled from a container whose label meets none of the oils that the sheet permits there: drain it again
+ * before the machine works.
+ *
+ * Judges: Every judged entry whose `oil/container` a stock of the set holds, on a gearcase with its own oil whose
+ * `oils` are stated for this machine. Finds where each permitted oil is answered `no`; an oil whose label leaves a
+ * question passes and is asked for in the plan.
+ * Place: `/entries/<place>/oil/container`
+ * Params: gearcase: its name; oil: the name on the label; permitted: grade and category, or name, of each permitted
+ * oil
+ * Source: the judgement of `oilMeets`.
  */
 export const oilNotPermitted = defineRule({
   code: 'record/oil-not-permitted',

@@ -1,9 +1,14 @@
 import { defineRule } from '../rule.js'
 
 /**
- * An opening or a cover that was opened and is nowhere recorded as tightened: the forgotten plug. Look at the
- * machine before it moves. Any entry of the record for the same gearcase and instance may hold the
- * tightening. Common practice, no source: everything opened is closed, tightened and written down.
+ * An opening or a cover that was opened and is nowhere recorded as tightened: the forgotten plug. Look at the machine
+ * before it moves.
+ *
+ * Judges: Every judged entry: each opened part that the sheet has. Finds one that no entry of the record for the same
+ * gearcase and instance lists under `tightened`.
+ * Place: `/entries/<place>/opened/<place>`
+ * Params: part: its name
+ * Common practice, no source: everything opened is closed, tightened and written down.
  */
 export const plugNotTightened = defineRule({
   code: 'record/plug-not-tightened',

@@ -2,9 +2,14 @@ import { readMeters } from '../../interval/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A record on its own sheet of paper whose meter reading cannot stand beside those of the machine's log: less
- * than before, or more than the days between allow. Misread, or the record of another machine. A record
- * inside the log is judged with the log. Source: the judgement of `readMeters`, a house rule.
+ * A record outside its log whose meter reading contradicts those of the log: less than before, or more than the days
+ * between allow. Misread, or the record of another machine.
+ *
+ * Judges: Reads the meters of the log without and with the record. Finds each meter of the record for which a new
+ * error appears. Not judged without the log, or where the log holds the record.
+ * Place: `/readings/<meter>`
+ * Params: reason: code and params of the first new error
+ * Source: the judgement of `readMeters`, a house rule.
  */
 export const readingAgainstLog = defineRule({
   code: 'record/reading-against-log',

@@ -1,8 +1,14 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A record without the reading of a meter that the machine has: the next service by that meter cannot be
- * counted from this one. Needs the machine's log in the set. House rule; one finding for each meter.
+ * A record without the reading of a meter that the machine has: the next service by that meter cannot be counted from
+ * this one.
+ *
+ * Judges: Each meter of the log, `hours` then `distance`. Finds one without a reading in the record. Not judged
+ * without the log.
+ * Place: `/readings`
+ * Params: meter: `hours` or `distance`
+ * House rule.
  */
 export const readingMissing = defineRule({
   code: 'record/reading-missing',

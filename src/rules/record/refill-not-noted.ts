@@ -2,8 +2,13 @@ import { lookUp } from '../lookup/lookUp.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An oil change without a refilled quantity: forgotten on paper, or in the gearcase. A gearcase that shares
- * another's oil is filled through the owner. Common practice, no source.
+ * An oil change without a refilled quantity: forgotten on paper, or in the gearcase.
+ *
+ * Judges: Every judged entry of a service whose task is `change`, on a gearcase with its own oil. Finds one without
+ * `refilled`.
+ * Place: `/entries/<place>`
+ * Params: gearcase: its name
+ * Common practice, no source.
  */
 export const refillNotNoted = defineRule({
   code: 'record/refill-not-noted',

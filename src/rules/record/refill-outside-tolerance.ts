@@ -6,10 +6,17 @@ import { statedVolume } from '../lookup/statedVolume.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A refill outside the band that the sheet states for this machine, or more than a tenth off where a level
- * decides: the machine stood askew, old oil stayed in, or another machine's figure was used. Correct the
- * level before it works. Not judged where one figure stands for several instances. Source: the judgement of
- * `judgeRefill`, a house rule.
+ * A refill outside the band that the sheet states for this machine, or more than a tenth off where a level decides:
+ * the machine was not level, old oil stayed in, or another machine's figure was used. Correct the level before it
+ * works.
+ *
+ * Judges: Every judged entry of a `change` with `refilled`, on a gearcase with its own oil and a stated refill; where
+ * the gearcase has several instances, only with `per` of `instance` and an instance named. Ends belong to a band; the
+ * band of a bare nominal is its rounding. By quantity: finds a volume outside stated limits or tolerance. By any
+ * method: finds one outside by more than a tenth of the nominal, or of the nearest limit.
+ * Place: `/entries/<place>/refilled`
+ * Params: gearcase: its name; refilled: as written; reason: code and params of the judgement
+ * Source: the judgement of `judgeRefill`, a house rule.
  */
 export const refillOutsideTolerance = defineRule({
   code: 'record/refill-outside-tolerance',

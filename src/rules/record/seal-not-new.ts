@@ -3,9 +3,15 @@ import { resolveLeaf, type Seal } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A seal that must be new or applied afresh at every opening, and of which the record says nothing, or that
- * it was used again: the washer was forgotten, on paper or on the plug. Cracking a plug loose counts as
- * opening it. Source: the judgement of `sealsToReplace`, common practice, no source.
+ * A seal that must be new or applied afresh at every opening, and of which the record says nothing, or that it was
+ * used again: the washer was forgotten, on paper or on the plug. Loosening a plug counts as opening it.
+ *
+ * Judges: Every judged entry: each seal, stated for this machine, of its opened openings and covers that is replaced
+ * at every opening or applied (sealant, liquid gasket). Finds one without a note of `new` in any entry of the record
+ * for the same gearcase and instance.
+ * Place: the note of this entry, `/entries/<place>/seals/<place>/done`; else `/entries/<place>/seals`
+ * Params: part: its name; seal: the kind of seal; usedAgain: whether a note says other than `new`
+ * Source: the judgement of `sealsToReplace`, common practice, no source.
  */
 export const sealNotNew = defineRule({
   code: 'record/seal-not-new',

@@ -1,8 +1,14 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A plug recorded as tightened by turns where the sheet states a torque, or by a torque where it states
- * turns: one of the two ways does not seal that thread. `by the manual` is taken at its word. House rule.
+ * A plug recorded as tightened by turns where the sheet states a torque, or by a torque where it states turns: one of
+ * the two ways does not seal that thread.
+ *
+ * Judges: Every recorded tightening whose part has a stated one for this machine. Finds `turns` against a torque, or
+ * `torque set` against turns; `by the manual` passes.
+ * Place: `<tightening>/kind`
+ * Params: part: its name; done: `turns` or `torque set`; wanted: `turns` or `torque`
+ * House rule.
  */
 export const tightenedOtherWay = defineRule({
   code: 'record/tightened-other-way',

@@ -4,10 +4,15 @@ import { hasFigure } from '../lookup/hasFigure.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A torque that was set outside the band that the sheet states for this machine. Limits belong to the band. A
- * bare nominal has no band: there a setting more than a tenth off is a warning. Slacken the plug, give it a
- * new washer, and set it again. House rule; the tenth is the assembly tolerance of an engine maker's works
- * standard (MTN 5183-1, read second hand).
+ * A torque set outside the band that the sheet states for this machine. Slacken the plug, give it a new washer, and
+ * set it again.
+ *
+ * Judges: Every recorded `torque set` whose part has a stated torque for this machine. The first printed figures
+ * count, converted exactly. Limits and tolerances: finds a torque outside the band, ends included; one limit: beyond
+ * it. A bare nominal: a torque more than a tenth off is a warning.
+ * Place: `<tightening>/torque`
+ * Params: part: its name; set: the torque as recorded; stated: the torque as printed first
+ * House rule; the tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, read second hand).
  */
 export const torqueOutsideBand = defineRule({
   code: 'record/torque-outside-band',

@@ -2,8 +2,13 @@ import { checkTurns } from '../../torque/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A taper plug that was turned less or more past finger tight than the sheet states: it may leak, or have
- * split the housing. Source: the judgement of `checkTurns`, a house rule; both ends belong to the band.
+ * A taper plug turned less or more past finger tight than the sheet states: it may leak, or have split the housing.
+ *
+ * Judges: Every recorded tightening by `turns` whose part has stated turns for this machine. Finds fewer than `min`
+ * or more than `max`; both ends belong to the band.
+ * Place: `<tightening>/turns`
+ * Params: part: its name; turns: as recorded; min: as printed; max: as printed, absent where there is none
+ * Source: the judgement of `checkTurns`, a house rule.
  */
 export const turnsOutsideBand = defineRule({
   code: 'record/turns-outside-band',

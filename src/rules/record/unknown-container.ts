@@ -2,8 +2,13 @@ import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
 
 /**
- * Oil taken from a container that no stock of the set holds: it cannot be judged, and the shelf keeps the old
- * count. Not judged in a set without a stock. House rule.
+ * Oil from a container that no stock of the set holds: it cannot be judged, and the shelf keeps the old count.
+ *
+ * Judges: The `oil/container` of every entry. Finds an id that no stock has. Not judged in a set without a stock.
+ * Place: `/entries/<place>/oil/container`
+ * Params: id: as written; known: up to eight ids of containers; more: how many more exist; meant: the likely one, if
+ * one is near
+ * House rule.
  */
 export const unknownContainer = defineRule({
   code: 'record/unknown-container',

@@ -7,9 +7,17 @@ import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A record that names a service, a gearcase, an instance, an opening, a seal or a shield that its sheet does
- * not have, or has elsewhere: the work would count for nothing. House rule; pointers in a record lead into
- * the sheet, to the whole opening, cover, shield or seal.
+ * A record that names a service, a gearcase, an instance, an opening, a seal or a shield that its sheet does not
+ * have, or has elsewhere: the work would count for nothing.
+ *
+ * Judges: Every entry: its gearcase; then its service, and whether that service names the gearcase; its instance;
+ * `opened` and `tightened/on` against the openings and covers of that gearcase, `seals/on` against their seals. Then
+ * `shields/on`. Pointers lead into the sheet, to the whole opening, cover, shield or seal. An unknown gearcase is the
+ * only finding of its entry. Not judged without the sheet.
+ * Place: the id or pointer
+ * Params: id: as written; known: up to eight that exist there; more: how many more exist; meant: the likely one, if
+ * one is near
+ * House rule.
  */
 export const unknownRecordPart = defineRule({
   code: 'record/unknown-part',

@@ -2,8 +2,14 @@ import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A torque set with a wrench that no toolbox of the set holds: nobody can say whether it was in its range or
- * in calibration. Not judged in a set without a toolbox. House rule.
+ * A torque set with a wrench that no toolbox of the set holds: its range and its calibration are unknown.
+ *
+ * Judges: The `tool` of every `torque set`. Finds an id that is no wrench of a toolbox. Not judged in a set without a
+ * toolbox.
+ * Place: `<tightening>/tool`
+ * Params: id: as written; known: up to eight ids of wrenches; more: how many more exist; meant: the likely one, if
+ * one is near
+ * House rule.
  */
 export const unknownTool = defineRule({
   code: 'record/unknown-tool',

@@ -1,8 +1,13 @@
 import { defineRule } from '../rule.js'
 
 /**
- * Milky oil: water has come in. Look for the way it took (breather, shaft seal, plug) and change the oil
- * again after a short run. A warning, since the change itself was right. Common practice, no source.
+ * Milky oil: water has come in. Find where it entered (breather, shaft seal, plug) and change the oil again after a
+ * short run. A warning, since the change itself was right.
+ *
+ * Judges: Every judged entry. Finds `oilFinding` of `milky`.
+ * Place: `/entries/<place>/oilFinding`
+ * Params: gearcase: its name
+ * Common practice, no source.
  */
 export const waterInTheOil = defineRule({
   code: 'record/water-in-the-oil',

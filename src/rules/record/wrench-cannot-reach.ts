@@ -4,10 +4,15 @@ import { lookUp } from '../lookup/lookUp.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A torque said to be set with a wrench that has no such setting: above its highest or below its lowest mark,
- * outside the range that its maker declares, or between two marks. The plug did not get that torque. Tighten
- * it again with a wrench that reaches. Source: the judgement of `checkTorqueSet`; ISO 6789:2017 as quoted by
- * tool makers.
+ * A torque recorded with a wrench that has no such setting: above its highest or below its lowest mark, outside the
+ * range that its maker declares, or between two marks. The plug did not get that torque.
+ *
+ * Judges: Every recorded `torque set` above zero whose `tool` a toolbox of the set holds. Not judged where an end of
+ * a scale or its graduation makes no sense, or the accuracy is 100 % or more. Finds where no scale of the wrench has
+ * a mark at that torque inside the declared range.
+ * Place: `<tightening>`
+ * Params: part: its name; wrench: its name; torque: as recorded; because: code and params of each reason
+ * Source: the judgement of `checkTorqueSet`; ISO 6789:2017 as quoted by tool makers.
  */
 export const wrenchCannotReach = defineRule({
   code: 'record/wrench-cannot-reach',

@@ -2,9 +2,15 @@ import { materialSuits } from '../../seal/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A ring of a rubber that gear oil destroys: EPDM swells and comes apart in mineral oil, whatever the
- * temperature. Only gearcases with an oil of a stated grade are judged, since a maker's fluid may be of
- * another base. Source: a seal maker's table of elastomers, read second hand.
+ * A ring of a rubber that gear oil destroys: EPDM swells and comes apart in mineral oil, whatever the temperature. A
+ * maker's fluid may be of another base and is left to its maker.
+ *
+ * Judges: Every o-ring and bonded seal of an opening or cover, overrides included, whose gearcase, or the owner of
+ * its oil, has an oil of a stated grade on the sheet or in an override. Finds a material that mineral gear oil at 20
+ * °C destroys: `EPDM`.
+ * Place: `<seal>/material`
+ * Params: part: name of what it seals; material: as written
+ * Source: a seal maker's table of elastomers, read second hand.
  */
 export const materialNotForOil = defineRule({
   code: 'seal/material-not-for-oil',

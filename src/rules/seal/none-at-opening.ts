@@ -2,9 +2,13 @@ import { parseThread } from '../../thread/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An opening without any entry under `seals`: the washer was forgotten, no seal would be bought, and the plug
- * would weep. Where the manual shows none, say `none`; where it says nothing, `not stated`. A taper thread
- * that says nothing of sealant is a warning only. Common practice, no source.
+ * An opening without any entry under `seals`: the washer was forgotten, no seal would be bought, and the plug would
+ * weep. Where the manual shows none, write `none`; where it is silent, `not stated`.
+ *
+ * Judges: Every opening with an empty list of `seals`. On a taper thread, which may need no sealant, it is a warning.
+ * Place: `<opening>/seals`
+ * Params: part: its name
+ * Common practice, no source.
  */
 export const noneAtOpening = defineRule({
   code: 'seal/none-at-opening',

@@ -1,6 +1,13 @@
 import { defineRule } from '../rule.js'
 
-/** An opening that lists a seal and `none` side by side: one of the two entries is left over. House rule. */
+/**
+ * An opening that lists both a seal and `none`: one of the two entries is left over.
+ *
+ * Judges: Every opening with an entry `none` and one of another kind.
+ * Place: the first `none`, `<opening>/seals/<place>`
+ * Params: part: its name
+ * House rule.
+ */
 export const noneBesideSeal = defineRule({
   code: 'seal/none-beside-seal',
   severity: 'error',

@@ -2,9 +2,14 @@ import { parseThread } from '../../thread/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A plug with a parallel thread and, by the sheet's own word, no seal: only a taper thread seals by itself.
- * The washer was taken for part of the plug, or the thread was misread. Waive it for a plug with a metal
- * cone. Common practice, no source.
+ * A plug with a parallel thread and `none` for a seal: only a taper thread seals by itself. The washer is part of the
+ * plug, or the thread was misread. Waive it for a plug with a metal cone.
+ *
+ * Judges: Every opening whose thread can be read and is not taper, with at least one entry under `seals`, all of them
+ * `none`.
+ * Place: `<opening>/seals`
+ * Params: part: its name; thread: its designation in the usual form
+ * Common practice, no source.
  */
 export const noneOnParallelThread = defineRule({
   code: 'seal/none-on-parallel-thread',

@@ -4,9 +4,15 @@ import { sizeMistake } from '../lookup/sizeMistake.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An o-ring whose dash number and printed size are two different rings: one of them was read from another
- * line, and the wrong ring would be bought. Source: AS568 rows 0xx to 2xx, read second hand; other numbers
- * are not judged.
+ * An o-ring whose dash number and printed size are two different rings: one of them was read from another line, and
+ * the wrong ring would be bought.
+ *
+ * Judges: Every o-ring of a sheet, overrides included, or of a stock, with `designation` and `size`, none of them
+ * zero. Finds a dash number of 0xx to 2xx whose tabled inside diameter or section differs from the size; other
+ * numbers are not judged.
+ * Place: `<seal>/size`
+ * Params: part: name of what it seals, or of the ring on the shelf; reason: code and params of the judgement
+ * Source: AS568 rows 0xx to 2xx, read second hand.
  */
 export const oRingSizeDiffers = defineRule({
   code: 'seal/o-ring-size-differs',

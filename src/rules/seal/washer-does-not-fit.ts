@@ -3,10 +3,14 @@ import { sizeMistake } from '../lookup/sizeMistake.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A sealing washer whose hole is smaller than its plug's thread or much wider, or any washer on a taper
- * thread: it was taken from another line of the parts list, and the plug would weep. A rim or a thickness out
- * of the ordinary is a warning. Source: DIN 7603 rows read second hand, and the house rules of
- * `checkWasherFit`.
+ * A sealing washer whose hole is smaller than its plug's thread or much wider, or any washer on a taper thread: it is
+ * from another line of the parts list, and the plug would weep.
+ *
+ * Judges: Every crush washer and bonded seal of an opening with a thread, overrides included, without a size of zero,
+ * by the judgement of `checkWasherFit`. A rim or a thickness out of the ordinary is a warning.
+ * Place: `<seal>/size`; the seal itself where it has no size
+ * Params: part: name of the opening; reason: code and params of the judgement
+ * Source: DIN 7603 rows read second hand, and the house rules of `checkWasherFit`.
  */
 export const washerDoesNotFit = defineRule({
   code: 'seal/washer-does-not-fit',

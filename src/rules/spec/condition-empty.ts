@@ -1,9 +1,14 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A condition that asks for nothing, or a list in it that names nobody: it holds for every machine, or for
- * none, and both are a forgotten line rather than a wish. House rule: leave the condition out where it holds
- * for all.
+ * A condition that asks for nothing, or an empty list in it: it holds for every machine, or for none, and both are a
+ * forgotten line. Leave the condition out where it holds for all.
+ *
+ * Judges: Every condition. Finds an empty `variants`, else an empty `market`; else a condition with no key but empty
+ * objects.
+ * Place: `<condition>/variants` or `<condition>/market`; the condition where it asks for nothing
+ * Params: holds: `never` for an empty list, `always` for a condition that asks for nothing
+ * House rule.
  */
 export const conditionEmpty = defineRule({
   code: 'spec/condition-empty',

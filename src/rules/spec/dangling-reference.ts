@@ -2,8 +2,17 @@ import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A sheet that names a source, axle, support, gearcase, opening, cover, shield or service that it does not
- * have: mistyped, or taken out and forgotten here. Nothing that hangs on it could be found. House rule.
+ * A sheet that names a source, axle, support, gearcase, opening, cover, shield or service that it does not have:
+ * mistyped, or removed and forgotten here.
+ *
+ * Judges: `axle` of supports and gearcases; `access/supports`; `oilSpace/with`, `oilSpace/passageTo`,
+ * `oilSpace/fill/method/opening`; `opening` and `cover` of each way of `emptying`; `shields` of gearcases;
+ * `satisfies` and `gearcases` of services; `source/ref` anywhere. Openings and covers are looked up in their own
+ * gearcase. Finds each id that does not exist.
+ * Place: the id
+ * Params: to: the kind of part; id: as written; known: up to eight ids that exist; more: how many more exist; meant:
+ * the likely one, if one is near
+ * House rule.
  */
 export const danglingReference = defineRule({
   code: 'spec/dangling-reference',

@@ -2,10 +2,14 @@ import { isSameJson } from '../../base/index.js'
 import { type DocumentSet, defineRule, type Named, type RuleSubjects, type SubjectKind } from '../rule.js'
 
 /**
- * Two documents of one kind with the same id in one set; of sheets, with the same revision too. Whoever names
- * it would get the one or the other by chance. House rule: ids are unique in a set, and revisions of one
- * sheet stand side by side. The later document gets the finding. Records that a log holds count as documents;
- * the same record, word for word, beside its log is no mistake.
+ * Two documents of one kind with the same id in one set: a reference to it would get the one or the other by chance.
+ * Revisions of one sheet may be in one set.
+ *
+ * Judges: Compares `id` among documents of one kind; of sheets, `revision` too. Records inside logs count, after
+ * those of their own. Finds each document after the first, unless both say the same.
+ * Place: `/id`
+ * Params: kind: the kind of document; id: as written
+ * House rule.
  */
 export const idUsedTwice = defineRule({
   code: 'spec/id-used-twice',

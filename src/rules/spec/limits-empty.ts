@@ -1,8 +1,14 @@
 import { defineRule } from '../rule.js'
 
 /**
- * Limits with neither a least nor a greatest figure: a band that holds everything says nothing. Where the
- * manual gives no figure, the value is `not stated`. House rule.
+ * Limits with neither a minimum nor a maximum: they hold every value. Where the manual gives no figure, the value is
+ * `not stated`.
+ *
+ * Judges: Every printed value of kind `limits`, those in `printed` and in overrides included. Finds one without `min`
+ * and `max`.
+ * Place: the value
+ * Params: unit: as written
+ * House rule.
  */
 export const limitsEmpty = defineRule({
   code: 'spec/limits-empty',

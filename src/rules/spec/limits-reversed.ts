@@ -2,8 +2,14 @@ import { compareFigures } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * Limits whose least figure is above the greatest: no torque, quantity or temperature could lie between them.
- * House rule: the two figures changed places, or one has a slipped digit.
+ * Limits whose minimum exceeds the maximum: no torque, quantity or temperature could be between them. The two figures
+ * were exchanged, or one has a slipped digit.
+ *
+ * Judges: Every printed value of kind `limits` with both figures, those in `printed` and in overrides included.
+ * Compares them as exact decimals; equal ones pass.
+ * Place: the value
+ * Params: min: as printed; max: as printed; unit: as written
+ * House rule.
  */
 export const limitsReversed = defineRule({
   code: 'spec/limits-reversed',

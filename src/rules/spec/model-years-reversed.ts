@@ -1,8 +1,12 @@
 import { defineRule } from '../rule.js'
 
 /**
- * Model years that end before they start: no machine could meet the condition, and what it guards is never
- * used. House rule: a condition that cannot hold is a slip of the pen.
+ * Model years that end before they start: no machine could meet the condition, and what it guards is never used.
+ *
+ * Judges: Every condition with both years. Finds `from` above `to`.
+ * Place: `<condition>/modelYears`
+ * Params: from: as written; to: as written
+ * House rule.
  */
 export const modelYearsReversed = defineRule({
   code: 'spec/model-years-reversed',

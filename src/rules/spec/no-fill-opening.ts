@@ -1,9 +1,13 @@
 import { defineRule } from '../rule.js'
 
 /**
- * An oil space that no opening fills: a machine drained by this sheet would stand dry. An opening of a
- * gearcase that shares the oil counts too. Common practice, no source: the way in is found before the way out
- * is opened.
+ * An oil space that no opening fills: a machine drained by this sheet could not be refilled.
+ *
+ * Judges: Every gearcase with its own oil. Finds one where neither it nor a gearcase that shares its oil has an
+ * opening with the use `fill`.
+ * Place: `/gearcases/<id>/openings`
+ * Params: gearcase: its name
+ * Common practice, no source: the way in is found before the way out is opened.
  */
 export const noFillOpening = defineRule({
   code: 'spec/no-fill-opening',

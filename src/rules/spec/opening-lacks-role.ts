@@ -3,9 +3,16 @@ import { lookUp } from '../lookup/lookUp.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An opening named for a use that its own entry does not give it: a drain plug that is no drain, a level hole or
- * a dipstick that is no level, a quantity poured into an opening that does not fill. One of the two places names
- * the wrong opening. Where a sight glass shows the level, the opening named is the one that fills. House rule.
+ * An opening named for a use that its own entry does not give it: a drain plug that is no drain, a level hole or a
+ * dipstick that is no level, a quantity poured into an opening that does not fill. One of the two places names the
+ * wrong opening.
+ *
+ * Judges: Every gearcase: the opening of the fill method needs the use `level` for `to level hole` and `dipstick`,
+ * else `fill` (beside a sight glass the opening named is the one that fills); the opening of each `drain plug` in
+ * `emptying` needs `drain`. Finds one that exists without that use.
+ * Place: `/gearcases/<id>/oilSpace/fill/method/opening`, or `/gearcases/<id>/emptying/<place>/opening`
+ * Params: opening: its name; role: the use that it lacks; use: the fill method, or `drain plug`
+ * House rule.
  */
 export const openingLacksRole = defineRule({
   code: 'spec/opening-lacks-role',

@@ -2,9 +2,17 @@ import { canBothHold } from '../lookup/canBothHold.js'
 import { defineRule } from '../rule.js'
 
 /**
- * Two overrides of one leaf that one machine could meet at once: nobody could say which figure holds, and the
- * last one must not win by its place in the file. Narrow one of the conditions. House rule: two answers are
- * no answer.
+ * Two overrides of one leaf that one machine could meet at once: which figure holds is unknown, and the last one must
+ * not win by its place in the file. Narrow one of the conditions.
+ *
+ * Judges: Every two entries of overrides with the same `path`. They overlap when one variant permitted by both exists
+ * (or the sheet has none) for which both conditions, and the variant's own, agree in each two of market (a common
+ * entry), model years (a common year) and serials (same prefix: neither range ends before the other starts; else one
+ * prefix is the other followed by digits); what a condition leaves out agrees with all. Ends of serials are compared
+ * only where their widths are equal. The later entry gets one finding, with the first earlier one that it overlaps.
+ * Place: `/overrides/<place>/set/<place>`
+ * Params: target: the path that both set; with: pointer to the earlier entry
+ * House rule: two answers are no answer.
  */
 export const overlappingOverrides = defineRule({
   code: 'spec/overlapping-overrides',

@@ -3,8 +3,13 @@ import { nameLeafKind } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An override that says one kind of leaf and points at another, such as a torque set where a quantity stands.
- * It could not be used in either sense. House rule: an override replaces a leaf by one of its own kind.
+ * An override of one kind that points at a leaf of another, such as a torque where a quantity is. It could not be
+ * used as either.
+ *
+ * Judges: Every entry of an override whose `path` is the place of a leaf. Finds a `kind` other than that of the leaf.
+ * Place: `/overrides/<place>/set/<place>/kind`
+ * Params: target: the path; kind: as written; there: the kind of the leaf
+ * House rule: an override replaces a leaf by one of its own kind.
  */
 export const overrideOfOtherKind = defineRule({
   code: 'spec/override-of-other-kind',

@@ -2,10 +2,14 @@ import { serialMistake } from '../lookup/serialMistake.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A range of serial numbers that no serial can lie in: it ends before it starts, its ends have different
- * widths, or an end repeats the prefix or holds letters. Every machine would fall out of it, or be `cannot
- * tell`, without a word. House rule: a serial is a prefix and a number of fixed width, since `9` comes after
- * `10` as text.
+ * A range of serial numbers that no serial can be in. Every machine would fall out of it, or be `cannot tell`.
+ *
+ * Judges: Every condition with `serials`. Finds, in this order: an end that starts with the prefix (`prefix
+ * repeated`), an end that is not digits alone (`not a number`), two ends of different widths (`different widths`),
+ * `from` above `to` as text (`ends before it starts`).
+ * Place: `<condition>/serials`
+ * Params: what: the mistake, as quoted above; prefix: as written; from: as written; to: as written
+ * House rule: a serial is a prefix and a number of fixed width, since `9` comes after `10` as text.
  */
 export const serialRangeWrong = defineRule({
   code: 'spec/serial-range-wrong',

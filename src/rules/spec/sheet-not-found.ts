@@ -2,9 +2,15 @@ import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A log, procedure or record kept against a sheet that is not in a set which holds others: nothing in it
- * could be looked up. In a set without any sheet nothing is said, since the sheet may lie elsewhere. House
- * rule.
+ * A log, procedure or record kept against a sheet that is not in a set which holds others: nothing in it could be
+ * looked up.
+ *
+ * Judges: Finds a `sheet/id` that is the id of no sheet. Not judged in a set without a sheet, since the sheet may be
+ * elsewhere.
+ * Place: `/sheet/id`
+ * Params: id: as written; known: up to eight ids of sheets; more: how many more exist; meant: the likely one, if one
+ * is near
+ * House rule.
  */
 export const sheetNotFound = defineRule({
   code: 'spec/sheet-not-found',

@@ -1,9 +1,15 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A log, procedure or record kept against a revision of its sheet that is not in the set, while another one
- * is: its pointers may lead to other figures. Compare the revisions and take the new one up. A record stays
- * true to the revision of its day, so for it this is information only. House rule.
+ * A log, procedure or record kept against a revision of its sheet that is not in the set, while another one is: its
+ * pointers may lead to other figures. Compare the revisions and use the new one. A record keeps the revision of its
+ * day.
+ *
+ * Judges: Finds a `sheet/revision` that no sheet of that id has, where the set has a sheet of that id. For a record
+ * it is information.
+ * Place: `/sheet/revision`
+ * Params: id: as written; revision: as written; known: the revisions in the set
+ * House rule.
  */
 export const sheetOfOtherRevision = defineRule({
   code: 'spec/sheet-of-other-revision',

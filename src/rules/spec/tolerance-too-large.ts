@@ -2,9 +2,15 @@ import { compareFigures, measureOf } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A tolerance as large as the value itself or larger, such as 45 ± 45 mL: the band would reach down to
- * nothing. A decimal mark was lost, or the tolerance was read from another line. Temperatures are left out,
- * since their zero is arbitrary. Common practice, no source.
+ * A tolerance as large as the value itself or larger, such as 45 ± 45 mL: the band would reach down to zero. A
+ * decimal mark was lost, or the tolerance is from another line. The zero of a temperature is arbitrary, so
+ * temperatures are left out.
+ *
+ * Judges: Every printed value of kind `nominal with tolerance` but temperatures, those in `printed` and in overrides
+ * included. Finds `minus`, else `plus`, at or above `value`, as exact decimals.
+ * Place: `<value>/minus` or `<value>/plus`
+ * Params: value: as printed; minus: as printed; plus: as printed; unit: as written
+ * Common practice, no source.
  */
 export const toleranceTooLarge = defineRule({
   code: 'spec/tolerance-too-large',

@@ -3,9 +3,15 @@ import { type Measure, measureOf } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A quantity whose unit measures something else than its place asks for, such as a refill in newton metres:
- * an override carries any value, and a second printed figure may be in any unit, so that the shape alone
- * cannot tell. House rule: units of different measures are never converted into each other.
+ * A quantity whose unit measures something else than its place needs, such as a refill in newton metres: an override
+ * carries any value, and a second printed figure may be in any unit.
+ *
+ * Judges: Every leaf of kind `value`, overrides included. `machine/mass` needs mass; `portion`, `drainAndRefill` and
+ * `dryFill` volume; `drainTemperature` and `level/temperature` temperature; `method/below` length; `minutesAfterStop`
+ * duration. Finds a unit of another measure; else each entry of `printed` whose measure is not that of the value.
+ * Place: `<value>/unit`, or `<value>/printed/<place>/unit`
+ * Params: unit: as written; measure: what it measures; wanted: the measure needed
+ * House rule: units of different measures are never converted into each other.
  */
 export const unitOfOtherMeasure = defineRule({
   code: 'spec/unit-of-other-measure',

@@ -2,8 +2,15 @@ import { unknownName } from '../lookup/unknownName.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A variant that the sheet does not have, in a condition of the sheet or in what a log or a procedure says of
- * its machine: figures of that variant would never be found. House rule: variants are named by their ids.
+ * A variant that the sheet does not have, in a condition of the sheet or in the identity of a log or procedure:
+ * figures of that variant would never be found.
+ *
+ * Judges: `variants` of every condition; `identity/variant` of a log or procedure whose sheet is in the set. Finds
+ * each id that is no variant of the sheet.
+ * Place: `<condition>/variants/<place>`, or `/identity/variant`
+ * Params: id: as written; known: up to eight ids of variants; more: how many more exist; meant: the likely one, if
+ * one is near
+ * House rule: variants are named by their ids.
  */
 export const unknownVariant = defineRule({
   code: 'spec/unknown-variant',

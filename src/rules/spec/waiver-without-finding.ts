@@ -1,10 +1,14 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A waiver of a finding that no rule makes: the mistake was mended, or the code or the pointer is mistyped
- * and the finding still stands elsewhere. Take it out, or point it right. The runner says which waivers were
- * used, so this rule is asked last. House rule: a waiver that waives nothing would hide the next finding
- * there.
+ * A waiver of a finding that no rule makes: the mistake was corrected, or the code or the pointer is mistyped and the
+ * finding is still there. Remove it, or correct its pointer: it would hide the next finding there.
+ *
+ * Judges: Runs last. Every waiver of the sheet. Finds one whose `code` (a retired code counts as its successor) and
+ * `path` are those of no finding of this sheet; two waivers of one finding: the later.
+ * Place: `/waivers/<place>`
+ * Params: code: as written; waived: the path as written
+ * House rule.
  */
 export const waiverWithoutFinding = defineRule({
   code: 'spec/waiver-without-finding',

@@ -2,8 +2,14 @@ import { compareQuantities } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * An opened container said to hold more than it can: counted with the full ones, or in another unit. The oil
- * would be planned and not be there. House rule; a container just opened may still be full.
+ * An opened container with more in it than it can hold: counted with the full ones, or in another unit. The plan
+ * would count on oil that is not there.
+ *
+ * Judges: Every container with `opened`. Finds `opened` above `size`, converted exactly; equal ones pass, since it
+ * may just have been opened.
+ * Place: `/containers/<id>/opened`
+ * Params: container: its name; opened: as written; size: as written
+ * House rule.
  */
 export const openedLargerThanSize = defineRule({
   code: 'stock/opened-larger-than-size',

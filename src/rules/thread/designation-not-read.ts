@@ -2,8 +2,15 @@ import { parseThread } from '../../thread/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A thread designation that cannot be read, such as a decimal comma or a size that does not exist: neither
- * the washer nor the torque can be judged against it. House rule; write it as the thread standards do.
+ * A thread designation that cannot be read, such as a decimal comma or a size that does not exist: neither the washer
+ * nor the torque can be judged against it. Write it as the thread standards do.
+ *
+ * Judges: `thread` of every opening, of the bolts of every cover and of the fasteners of every shield. Finds one that
+ * is no designation of ISO metric, inch (UN), G, R/Rc/Rp or NPT threads.
+ * Place: `<opening>/thread`, `<cover>/bolts/thread` or `<shield>/fasteners/thread`
+ * Params: thread: the first 64 characters as written; part: its name; because: code and params of why it cannot be
+ * read
+ * House rule.
  */
 export const designationNotRead = defineRule({
   code: 'thread/designation-not-read',

@@ -2,8 +2,12 @@ import { compareQuantities } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A torque wrench whose declared range ends at or before its start: the two figures changed places. House
- * rule.
+ * A torque wrench whose declared range ends at or before its start: the two figures were exchanged.
+ *
+ * Judges: Every wrench with `declaredRange`. Finds `min` at or above `max`, converted exactly.
+ * Place: `/wrenches/<id>/declaredRange`
+ * Params: wrench: its name; min: as written; max: as written
+ * House rule.
  */
 export const declaredRangeReversed = defineRule({
   code: 'toolbox/declared-range-reversed',

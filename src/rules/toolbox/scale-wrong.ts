@@ -2,8 +2,14 @@ import { isReadableScale } from '../lookup/isReadableScale.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A torque wrench's scale that starts at or above its end, or whose step between marks is nothing or wider
- * than the scale: no setting could be read off it. House rule.
+ * A torque wrench's scale that starts at or above its end, or whose step between marks is zero or wider than the
+ * scale: no setting could be read off it.
+ *
+ * Judges: Every scale of every wrench. Finds `lowest` at or above `highest`, `graduation` of zero or less or above
+ * `highest` − `lowest`, or `highest` above 10⁹.
+ * Place: `/wrenches/<id>/scales/<place>`
+ * Params: wrench: its name; lowest: as written; highest: as written; graduation: as written; unit: as written
+ * House rule.
  */
 export const scaleWrong = defineRule({
   code: 'toolbox/scale-wrong',

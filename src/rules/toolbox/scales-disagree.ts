@@ -2,9 +2,14 @@ import { compareExact, type Exact, exactIn, exactOf, times } from '../../quantit
 import { defineRule } from '../rule.js'
 
 /**
- * Two scales of one wrench whose ends are more than a quarter apart: they are engraved on the same tube, so
- * one carries the wrong unit (inch-pounds for foot-pounds is twelve times off) or a slipped digit. Common
- * practice, no source; the quarter is a house rule, wide enough for scales whose round ends differ.
+ * Two scales of one wrench whose ends are more than a quarter apart: they are engraved on the same tube, so one
+ * carries the wrong unit (inch-pounds for foot-pounds is twelve times off) or a slipped digit.
+ *
+ * Judges: Every wrench with two or more scales: `highest` of each later one, converted to the unit of the first,
+ * against that of the first. Finds where the larger exceeds 1.25 × the smaller.
+ * Place: `/wrenches/<id>/scales/<place>` of the later scale
+ * Params: wrench: its name; first: the end of the first scale; other: the end of this one
+ * Common practice, no source; the quarter is a house rule, wide enough for scales whose round ends differ.
  */
 export const scalesDisagree = defineRule({
   code: 'toolbox/scales-disagree',

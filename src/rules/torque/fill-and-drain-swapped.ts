@@ -5,9 +5,19 @@ import { hasFigure } from '../lookup/hasFigure.js'
 import { defineRule } from '../rule.js'
 
 /**
- * Fill and drain plugs of different threads whose torques fit each other's threads clearly better than their
- * own: the lines of the table were exchanged. A warning, since manuals do print odd pairs. Common practice,
- * no source; judged against the plug torques of MTN 5183-1 and -6, read second hand.
+ * Fill and drain plugs of different threads whose torques fit each other's threads clearly better than their own: the
+ * lines of the table were exchanged. A warning, since manuals do print odd pairs.
+ *
+ * Judges: Every gearcase with exactly one opening that fills and does not drain, and one that drains and does not
+ * fill, each with a torque that has a figure and is no slip of `torque/slip-at-plug`. Base sheet only. The usual
+ * torque of a plug is the geometric mean of the lowest and the highest published figure for its thread and housing; a
+ * torque (nominal, middle of two limits, or the one limit) misses it by the ratio of the larger to the smaller. Finds
+ * where exchanging the two torques divides the product of both ratios by 1.5 or more; not judged where both plugs
+ * have the same usual torque or one is in no table.
+ * Place: `<fill opening>/tightening/torque`
+ * Params: gearcase: its name; fill: torque of the fill plug as printed first; drain: torque of the drain plug as
+ * printed first
+ * Common practice, no source; judged against the plug torques of MTN 5183-1 and -6, read second hand.
  */
 export const fillAndDrainSwapped = defineRule({
   code: 'torque/fill-and-drain-swapped',

@@ -4,11 +4,19 @@ import { hasFigure } from '../lookup/hasFigure.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A plug's torque far from what plugs of that thread get anywhere, and right on it when multiplied or divided
- * by 12 or by 9.80665: inch-pounds for foot-pounds, or kilogram-force metres for newton metres. Where a
- * second printed figure disagrees already, that finding says it and this one keeps silent. Source: plug
- * torques of an engine maker's works standards MTN 5183-1 and -6, read second hand; the sheet's own figure
- * always comes before a general table.
+ * A plug's torque far from what plugs of that thread get anywhere, and right on it when multiplied or divided by 12
+ * or by 9.80665: inch-pounds for foot-pounds, or kilogram-force metres for newton metres.
+ *
+ * Judges: Every torque of an opening with a thread, overrides included, first printed figure, against the plug
+ * table's band for thread and housing. The figure is the nominal, the middle of two limits, or the one limit. Outside
+ * the band, ends included: finds a factor (× 12, ÷ 12, × 9.80665, ÷ 9.80665) that moves it inside; of several, first
+ * one that explains the printed unit. Not judged where a printed figure beside it disagrees: that finding explains
+ * it.
+ * Place: `<tightening>/torque`
+ * Params: part: its name; thread: as written; torque: as printed first; factor: the factor; becomes: the torque times
+ * the factor; meant: the unit that was probably meant, absent where unknown
+ * Source: plug torques of an engine maker's works standards MTN 5183-1 and -6, read second hand; the sheet's own
+ * figure always comes before a general table.
  */
 export const slipAtPlug = defineRule({
   code: 'torque/slip-at-plug',

@@ -1,7 +1,15 @@
 import { compareFigures } from '../../quantity/index.js'
 import { defineRule } from '../rule.js'
 
-/** Turns past finger tight whose least is above the most: the two figures changed places. House rule. */
+/**
+ * Turns past finger tight whose minimum exceeds the maximum: the two figures were exchanged.
+ *
+ * Judges: Every tightening by `turns` with `max`, overrides included. Finds `min` above `max`, as exact decimals;
+ * equal ones pass.
+ * Place: the tightening
+ * Params: part: its name; min: as printed; max: as printed
+ * House rule.
+ */
 export const turnsReversed = defineRule({
   code: 'torque/turns-reversed',
   severity: 'error',

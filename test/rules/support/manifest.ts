@@ -1,34 +1,47 @@
 import { readFileSync } from 'node:fs'
+import { joinPointer } from '../../../src/base/joinPointer.js'
+import { RETIRED_CODES } from '../../../src/base/retiredCodes.js'
 import { allRules } from '../../../src/rules/allRules.js'
-import type { AnyRule } from '../../../src/rules/rule.js'
 import { waiverWithoutFinding } from '../../../src/rules/spec/waiver-without-finding.js'
+import { LEAF_PLACES } from '../../../src/spec/leafPlaces.js'
+import { ruleCodes } from './registry.js'
+import { RULE_TERMS } from './ruleTerms.js'
 import { readVectors } from './vectors.js'
 
 export const MANIFEST_FILE = 'schemas/v1/rules.json'
 
-/** The published list of rules: what each is called, how grave it is, what it reads, catches, and rests on. */
+/** The published list of rules, each precise enough to be written again in another language. */
 export function writeManifest(): string {
   const vectors = readVectors()
-  const rules = [...allRules, waiverWithoutFinding]
-    .map((rule) => ({
-      code: rule.code,
-      severity: rule.severity,
-      about: typeof rule.about === 'string' ? [rule.about] : [...rule.about],
-      ...readComment(rule),
-      vectors: vectors.filter(({ vector }) => vector.code === rule.code).map(({ file }) => file),
-    }))
-    .sort((first, second) => (first.code < second.code ? -1 : 1))
-  return `${JSON.stringify({ version: '1.0', rules }, null, 2)}\n`
+  const all = new Map([...allRules, waiverWithoutFinding].map((rule) => [rule.code, rule]))
+  const rules = ruleCodes().map((code) => {
+    const rule = all.get(code)
+    if (rule === undefined) throw new Error(`no rule is called ${code}`)
+    const { severity, about } = rule
+    return {
+      code,
+      severity,
+      about: typeof about === 'string' ? [about] : [...about],
+      ...readComment(code),
+      vectors: vectors.filter(({ vector }) => vector.code === code).map(({ file }) => file),
+    }
+  })
+  const leaves = LEAF_PLACES.map(({ kind, place }) => ({ kind, place: joinPointer(place) }))
+  const manifest = { version: '1.0', terms: RULE_TERMS, leaves, retired: RETIRED_CODES, rules }
+  return `${JSON.stringify(manifest, null, 2)}\n`
 }
 
 export const TABLE_FILE = 'docs/rules.md'
 
 /** The table of rules in the documentation, between its two marks. */
 export function writeTable(page: string): string {
-  const rows = (JSON.parse(writeManifest()) as { readonly rules: readonly ManifestRow[] }).rules.map(
-    ({ code, severity, about, catches }) =>
-      `| \`${code}\` | ${severity} | ${about.join(', ')} | ${catches.split(/(?<=\.) /)[0]} |`,
-  )
+  const { rules } = JSON.parse(writeManifest()) as { readonly rules: readonly ManifestRow[] }
+  const rows = [...rules]
+    .sort((one, other) => (one.code < other.code ? -1 : 1))
+    .map(
+      ({ code, severity, about, catches }) =>
+        `| \`${code}\` | ${severity} | ${about.join(', ')} | ${catches.split(/(?<=\.) /)[0]} |`,
+    )
   const table = ['| code | severity | about | what it catches |', '| --- | --- | --- | --- |', ...rows].join(
     '\n',
   )
@@ -45,19 +58,35 @@ interface ManifestRow {
   readonly catches: string
 }
 
-/** A rule's doc comment in two parts: the mistake, and what the judgement rests on. */
-export function readComment({ code }: Pick<AnyRule, 'code'>): {
+export interface RuleText {
   readonly catches: string
+  readonly judges: string
+  readonly place: string
+  readonly params: Readonly<Record<string, string>>
   readonly basis: string
-} {
-  const source = readFileSync(`src/rules/${code}.ts`, 'utf8')
-  const comment = /\/\*\*\n?([\s\S]*?)\*\/\nexport const \w+ = defineRule/.exec(source)?.[1] ?? ''
-  const text = comment
-    .replaceAll(/^ *\* ?/gm, '')
-    .replaceAll(/\s+/g, ' ')
-    .trim()
-  const at = text.search(/(?:Source:|House rule|Common practice, no source)/)
-  return at === -1
-    ? { catches: text, basis: '' }
-    : { catches: text.slice(0, at).trim(), basis: text.slice(at).trim() }
 }
+
+/** A rule's doc comment: what it catches and why, then a paragraph each on what it judges, points at, says and rests on. */
+export function readComment(code: string): RuleText {
+  const source = readFileSync(`src/rules/${code}.ts`, 'utf8')
+  const comment = /\/\*\*\n?((?:(?!\*\/)[\s\S])*)\*\/\nexport const \w+ = defineRule/.exec(source)?.[1] ?? ''
+  const text = comment.replaceAll(/^ *\* ?/gm, '').trim()
+  const [catches = '', ...rest] = text.split(
+    /\n+(?=Judges: |Place: |Params: |Source: |House rule|Common practice)/,
+  )
+  const paragraph = (start: RegExp): string =>
+    oneLine(rest.find((each) => start.test(each)) ?? '').replace(/^(?:Judges|Place|Params): /, '')
+  const params = paragraph(/^Params: /)
+    .split('; ')
+    .filter((each) => each !== '')
+    .map((each) => [each.slice(0, each.indexOf(': ')), each.slice(each.indexOf(': ') + 2)])
+  return {
+    catches: oneLine(catches),
+    judges: paragraph(/^Judges: /),
+    place: paragraph(/^Place: /),
+    params: Object.fromEntries(params),
+    basis: paragraph(/^(?:Source|House rule|Common practice)/),
+  }
+}
+
+const oneLine = (text: string): string => text.replaceAll(/\s+/g, ' ').trim()

@@ -9,7 +9,7 @@ export const partRuleTexts: Texts<RoomRuleCodes<'seal' | 'oil' | 'fill'>> = {
     `${part}: gear oil destroys ${material}. Look for the right ring in the parts list.`,
   'seal/o-ring-size-differs': ({ part, reason }, say) =>
     `${part}: number and size name two different rings. ${say.reason(reason)}`,
-  'seal/size-is-nothing': ({ part, size }) =>
+  'seal/zero-size': ({ part, size }) =>
     `${part}: a seal with 0 mm of ${size}. Leave the size out where it is not known.`,
   'seal/washer-does-not-fit': ({ part, reason }, say) => `${part}: ${say.reason(reason)}`,
   'seal/none-at-opening': ({ part }) =>

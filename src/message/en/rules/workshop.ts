@@ -22,7 +22,7 @@ export const workshopRuleTexts: Texts<RoomRuleCodes<'log' | 'toolbox' | 'stock'>
       ? 'Serial, model year and market fit no variant of the sheet. Look at the plate.'
       : `The variant is said to be “${variant}”, and serial, model year and market exclude it: ${others}. Look at the plate.`
   },
-  'toolbox/accuracy-not-believed': ({ wrench, percent }, say) =>
+  'toolbox/implausible-accuracy': ({ wrench, percent }, say) =>
     `${wrench}: an error of ${say.number(percent)} % is not believed of a torque wrench. Look at its certificate.`,
   'toolbox/calibration-in-the-future': ({ wrench, date, today }, say) =>
     `${wrench} was calibrated on ${say.date(date)}, after today, ${say.date(today)}. Look at the certificate.`,

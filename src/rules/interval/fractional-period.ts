@@ -2,12 +2,18 @@ import { scanPeriod } from '../../calendar/index.js'
 import { defineRule } from '../rule.js'
 
 /**
- * A factor for severe use that leaves part of a month or of a day: three months times 0.5 is no date that anyone can name,
- * so that limit could never be told. Write the interval for severe use out. House rule: months and days are never turned
- * into one another.
+ * A factor for severe use that makes a fraction of a month or of a day: three months times 0.5 is no date, so that
+ * limit is unknown. Write the interval for severe use out.
+ *
+ * Judges: Every service whose `severe` is a factor and whose stated `repeat` has a period. Multiplies years × 12 +
+ * months, and weeks × 7 + days, by the factor, exactly. Finds where one of the two products is not a whole number.
+ * Overrides are not judged.
+ * Place: `/services/<id>/intervals/severe/factor`
+ * Params: period: the period as written; factor: the factor as written
+ * House rule: months and days are never turned into one another.
  */
-export const factorLeavesPart = defineRule({
-  code: 'interval/factor-leaves-part',
+export const fractionalPeriod = defineRule({
+  code: 'interval/fractional-period',
   severity: 'error',
   about: 'spec-sheet',
   check: ({ sheet }) =>

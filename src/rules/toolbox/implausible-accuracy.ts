@@ -1,0 +1,23 @@
+import { defineRule } from '../rule.js'
+
+/**
+ * A torque wrench that is off by a quarter or more: a decimal point was lost, or the figure belongs elsewhere. No
+ * tool that is sold as a torque wrench is that bad.
+ *
+ * Judges: Every wrench whose accuracy is stated in per cent. Finds `percent` of 25 or more.
+ * Place: `/wrenches/<id>/accuracy/percent`
+ * Params: wrench: its name; percent: as written
+ * Common practice, no source; the quarter is a house rule, far beyond the 6 % that ISO 6789 permits small tools, as
+ * quoted by tool makers.
+ */
+export const implausibleAccuracy = defineRule({
+  code: 'toolbox/implausible-accuracy',
+  severity: 'error',
+  about: 'toolbox',
+  check: ({ document: { wrenches } }) =>
+    Object.entries(wrenches).flatMap(([id, { name, accuracy }]) =>
+      accuracy.kind === 'ISO 6789' || accuracy.percent < 25
+        ? []
+        : [{ path: `/wrenches/${id}/accuracy/percent`, params: { wrench: name, percent: accuracy.percent } }],
+    ),
+})

@@ -1,0 +1,53 @@
+import { readdirSync, readFileSync } from 'node:fs'
+
+export const REGISTRY_FILE = 'src/rules/allRules.ts'
+
+/** The order in which rules run, room by room; findings at one place follow it. */
+export const RULE_ROOMS: readonly string[] = [
+  ...['spec', 'thread', 'quantity', 'torque', 'seal', 'oil', 'fill', 'interval'],
+  ...['log', 'toolbox', 'stock', 'record'],
+]
+
+/** Runs last, after the waivers, so it is not in the list. */
+const LAST = 'spec/waiver-without-finding'
+
+/** The codes of all rules, from their files, in the order in which they run. */
+export function ruleCodes(): readonly string[] {
+  const listed = RULE_ROOMS.flatMap((room) =>
+    readdirSync(`src/rules/${room}`)
+      .map((file) => `${room}/${file.slice(0, -'.ts'.length)}`)
+      .sort(),
+  )
+  return [...listed.filter((code) => code !== LAST), LAST]
+}
+
+/** The registry: every rule but the last, each imported by the name that its file exports. */
+export function writeRegistry(): string {
+  const rules = ruleCodes()
+    .filter((code) => code !== LAST)
+    .map((code) => {
+      const name = /^export const (\w+) = defineRule/m.exec(readFileSync(`src/rules/${code}.ts`, 'utf8'))?.[1]
+      if (name === undefined) throw new Error(`src/rules/${code}.ts exports no rule`)
+      return { code, name }
+    })
+  const imports = [...rules]
+    .sort((one, other) => (one.code < other.code ? -1 : 1))
+    .map(({ code, name }) => `import { ${name} } from './${code}.js'`)
+  const at = imports.findIndex((line) => line.includes("'./s"))
+  return [
+    '// Generated from the files of the rules by `npm run generate`.',
+    ...imports.slice(0, at),
+    "import type { AnyRule } from './rule.js'",
+    ...imports.slice(at),
+    '',
+    '/** Every rule that `checkDocuments` runs, room by room, but for the one on unused waivers, which runs last. */',
+    '// biome-ignore format: generated, one room a line',
+    'export const allRules: readonly AnyRule[] = [',
+    ...RULE_ROOMS.map((room) => {
+      const names = rules.filter(({ code }) => code.startsWith(`${room}/`)).map(({ name }) => name)
+      return `  ${names.join(', ')},`
+    }),
+    ']',
+    '',
+  ].join('\n')
+}
