@@ -3,7 +3,17 @@ import { describe, expect, it } from 'vitest'
 import { allRules } from '../../src/rules/allRules.js'
 import { waiverWithoutFinding } from '../../src/rules/spec/waiver-without-finding.js'
 import { parseDocument } from '../../src/schema/parseDocument.js'
-import { baseFiles, patchedDocuments, readVectors, runVector, summarise } from './support/vectors.js'
+import { readComment } from './support/manifest.js'
+import { ruleCodes } from './support/registry.js'
+import {
+  baseFiles,
+  type NamedVector,
+  patchedDocuments,
+  readVectors,
+  runVector,
+  summarise,
+  varied,
+} from './support/vectors.js'
 
 const vectors = readVectors()
 
@@ -39,14 +49,50 @@ describe('vectors', () => {
     },
   )
 
-  it('stand for every rule', () => {
-    const codes = new Set(vectors.map(({ vector }) => vector.code))
-    const missing = [...allRules, waiverWithoutFinding]
-      .map(({ code }) => code)
-      .filter((code) => !codes.has(code))
-    expect(missing).toEqual([])
+  it.each(vectors)('$file: one change makes it good, or brings it to a limit', ({ vector }) => {
+    for (const variation of vector.also) {
+      const { change, why, expect: expected } = variation
+      const one = varied(vector, variation)
+      expect({ change, found: runVector(one).map(summarise) }).toEqual({ change, found: expected })
+      for (const { document } of patchedDocuments(one))
+        if (vector.refusedBy === undefined || expected.length === 0)
+          expect({ change, findings: parseDocument(document).findings }).toEqual({ change, findings: [] })
+      if (variation.case === 'good') expect(expected).toEqual([])
+      else expect(why).toMatch(/\w+ \w+/)
+    }
+  })
+
+  it('of every rule show a bad set, and a good one that differs from it at one place', () => {
+    const of = (code: string) => vectors.filter(({ vector }) => vector.code === code)
+    const codes = [...allRules, waiverWithoutFinding].map(({ code }) => code)
+    expect(codes.filter((code) => of(code).length === 0)).toEqual([])
+    const isGood = ({ vector }: NamedVector) => vector.also.some((one) => one.case === 'good')
+    expect(codes.filter((code) => !of(code).some(isGood))).toEqual([])
+  })
+
+  it('of every rule that compares with a figure or a date show its limit', () => {
+    const shown = new Set(
+      vectors
+        .filter(({ vector }) => vector.also.some((one) => one.case === 'boundary'))
+        .map(({ vector }) => vector.code),
+    )
+    const limits = ruleCodes().filter((code) =>
+      /\b(above|below|exceeds?|at least|at most|longer|after|earlier|or more|more than)\b/.test(
+        readComment(code).judges,
+      ),
+    )
+    expect(limits.filter((code) => !shown.has(code) && !NO_LIMIT.includes(code))).toEqual([])
   })
 })
+
+/** Rules whose text names an order or a place in a list, or another room's table; `variants-overlap` shares the limits of `overlapping-overrides`. */
+const NO_LIMIT: readonly string[] = [
+  'spec/id-used-twice',
+  'spec/unit-of-other-measure',
+  'spec/variants-overlap',
+  'torque/fill-and-drain-swapped',
+  'seal/none-on-parallel-thread',
+]
 
 describe('the list of rules', () => {
   it('has one rule a file, whose code is the path of the file', () => {

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { applyPatch, type PatchOperation } from '../../../src/base/applyPatch.js'
-import type { Finding, Severity } from '../../../src/base/finding.js'
+import type { Finding, Params, Severity } from '../../../src/base/finding.js'
+import { parseDocument } from '../../../src/schema/parseDocument.js'
 import { checkDocuments } from '../../../src/v1/rules.js'
 import { type ReadDocument, readFolder, setOf } from './goodSets.js'
 
@@ -18,6 +19,19 @@ export interface Vector {
   readonly today?: string
   readonly patch: readonly PatchOperation[]
   readonly expect: readonly ExpectedFinding[]
+  /** `schema`: the documents are refused by their parser, or by a JSON Schema, and `expect` is what the parser finds. */
+  readonly refusedBy?: 'schema'
+  /** The same set with one place changed. */
+  readonly also: readonly Variation[]
+}
+
+export interface Variation {
+  /** `good`: nothing is found; `boundary`: at a limit of the rule, or one step beyond it. */
+  readonly case: 'good' | 'boundary'
+  readonly why?: string
+  /** One operation, after those of `patch`. */
+  readonly change: PatchOperation
+  readonly expect: readonly ExpectedFinding[]
 }
 
 export interface ExpectedFinding {
@@ -25,6 +39,7 @@ export interface ExpectedFinding {
   readonly severity: Severity
   readonly file: string
   readonly path: string
+  readonly params: Params
   /** Why a rule other than the vector's own must speak. */
   readonly why?: string
 }
@@ -59,11 +74,19 @@ export function patchedDocuments(vector: Vector): readonly ReadDocument[] {
 }
 
 export function runVector(vector: Vector): readonly Finding[] {
+  const documents = patchedDocuments(vector)
+  if (vector.refusedBy === 'schema')
+    return documents.flatMap(({ name, document }) => parseDocument(document, { name }).findings)
   const { today } = vector
-  return checkDocuments(setOf(patchedDocuments(vector)), today === undefined ? {} : { today })
+  return checkDocuments(setOf(documents), today === undefined ? {} : { today })
+}
+
+/** The vector that one of its variations is by itself. */
+export function varied(vector: Vector, { change, expect }: Variation): Vector {
+  return { ...vector, patch: [...vector.patch, change], expect }
 }
 
 /** What a vector's `expect` compares of a finding. */
-export function summarise({ code, severity, path, document }: Finding): ExpectedFinding {
-  return { code, severity, file: document.name ?? '', path }
+export function summarise({ code, severity, path, document, params }: Finding): ExpectedFinding {
+  return { code, severity, file: document.name ?? '', path, params }
 }
