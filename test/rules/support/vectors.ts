@@ -76,7 +76,7 @@ export function patchedDocuments(vector: Vector): readonly ReadDocument[] {
 export function runVector(vector: Vector): readonly Finding[] {
   const documents = patchedDocuments(vector)
   if (vector.refusedBy === 'schema')
-    return documents.flatMap(({ name, document }) => parseDocument(document, { name }).findings)
+    return documents.flatMap(({ name, document }) => parseDocument('any', document, { name }).findings)
   const { today } = vector
   return checkDocuments(setOf(documents), today === undefined ? {} : { today })
 }
