@@ -49,7 +49,9 @@ describe('checkRecord', () => {
     const document = { kind: 'service-record', date: '2023-10-06', readings: {}, entries: [] }
     const record = { document } as never
     for (const records of [undefined, {}])
-      expect(() => checkRecord(record, { ...EMPTY, records } as never)).toThrow(/^set\.records .*must be a list/)
+      expect(() => checkRecord(record, { ...EMPTY, records } as never)).toThrow(
+        /^set\.records .*must be a list/,
+      )
     expect(() => checkRecord(record, { ...EMPTY, records: [null] } as never)).toThrow(
       /^set\.records\[0\]\.document must be a service record/,
     )
