@@ -70,23 +70,14 @@ export interface ActionRow {
 }
 
 /** What most rows leave out, and where most actions are done. */
-export const PLAIN = {
-  needs: [],
-  figures: [],
-  hazards: [],
-  tools: [],
-  supplies: [],
-} satisfies Partial<ActionRow>
-export const ON_MACHINE = { ...PLAIN, on: ['machine'] } satisfies Partial<ActionRow>
-export const ON_GEARCASE = { ...PLAIN, on: ['gearcase'] } satisfies Partial<ActionRow>
-export const ON_OPENING = { ...PLAIN, on: ['opening'] } satisfies Partial<ActionRow>
-export const ON_COVER = { ...PLAIN, on: ['cover'] } satisfies Partial<ActionRow>
-export const ON_PART = { ...PLAIN, on: ['opening', 'cover'] } satisfies Partial<ActionRow>
-export const ON_SEAL = {
-  ...PLAIN,
-  on: ['seal', 'cover seal'],
-  figures: [{ name: 'seal', of: 'part', leaf: '' }],
-} satisfies Partial<ActionRow>
+export const PLAIN = { needs: [], figures: [], hazards: [], tools: [], supplies: [] } as const
+export const ON_MACHINE = { ...PLAIN, on: ['machine'] } as const
+export const ON_GEARCASE = { ...PLAIN, on: ['gearcase'] } as const
+export const ON_OPENING = { ...PLAIN, on: ['opening'] } as const
+export const ON_COVER = { ...PLAIN, on: ['cover'] } as const
+export const ON_PART = { ...PLAIN, on: ['opening', 'cover'] } as const
+const SEAL: ShownFigure = { name: 'seal', of: 'part', leaf: '' }
+export const ON_SEAL = { ...PLAIN, on: ['seal', 'cover seal'], figures: [SEAL] } as const
 
 /** What must hold whenever hands are at the machine. */
 export const SECURED: readonly NeedName[] = [

@@ -33,13 +33,13 @@ export function checkStep(
   const id = asText(step.id)
   if (typeof step.do !== 'string' || !Object.hasOwn(ACTIONS, step.do))
     return stop(report(here, 'procedure/unknown-action', ['do'], { step: id, action: asText(step.do) }))
-  const wanted = ACTIONS[step.do].on
+  const expected = ACTIONS[step.do].on
   const part = step.on === undefined ? undefined : context.layout.parts.get(step.on)
   if (step.on !== undefined && part === undefined)
     return stop(report(here, 'procedure/unknown-part', ['on'], { step: id, on: asText(step.on) }))
-  if (!wanted.includes(part?.kind ?? 'machine')) {
+  if (!expected.includes(part?.kind ?? 'machine')) {
     const at = step.on === undefined ? [] : ['on']
-    return stop(report(here, 'procedure/wrong-part', at, { step: id, action: step.do, wanted }))
+    return stop(report(here, 'procedure/wrong-part', at, { step: id, action: step.do, wanted: expected }))
   }
   const instance = checkInstance(here, part)
   if (instance !== undefined) return stop(instance)

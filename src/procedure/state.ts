@@ -2,7 +2,7 @@ import type { Id, WheelMark } from '../spec/index.js'
 import { type Layout, stateKey } from './layout.js'
 
 /** Where a plug is: `cracked` is loose in its seat, `nipped` turned in by hand, `in` fitted with its seal but not tight. */
-export type PlugPosition = 'tight' | 'cracked' | 'nipped' | 'out' | 'in'
+type PlugPosition = 'tight' | 'cracked' | 'nipped' | 'out' | 'in'
 
 interface PartState {
   readonly areaClean: boolean
@@ -25,7 +25,7 @@ export interface CoverState extends PartState {
 }
 
 /** `used`: its plug was opened since it was fitted; `off`: the old one is away. */
-export type SealState = 'undisturbed' | 'used' | 'off' | 'new' | 'inspected'
+type SealState = 'undisturbed' | 'used' | 'off' | 'new' | 'inspected'
 
 export interface GearcaseState {
   readonly oil: 'old' | 'out' | 'new'

@@ -195,7 +195,7 @@ export const CLOSING_ACTIONS = {
     minutes: 3,
   },
 
-  // The run, the last looks, the used oil and the record.
+  // The run, the last checks, the used oil and the record.
   'short run': {
     ...ON_MACHINE,
     short: 'run',

@@ -28,7 +28,7 @@ export function fillJob(writer: Writer, { owner }: OilJob): void {
   closePart(writer, fill, owner)
 }
 
-/** A level check of its own: a service that only checks, or the second look after a run. */
+/** A level check of its own: a service that only checks, or the second check after a run. */
 export function checkJob(writer: Writer, { owner }: OilJob, toTopUp: boolean): void {
   const { fillOpening: fill, levelOpening: level } = owner.gearcase
   if (level === undefined) return

@@ -14,7 +14,7 @@ interface Task {
   readonly work: () => void
 }
 
-/** All jobs of the visit in one order: ready, on the ground, up once, down once, run, second looks, tidy up. */
+/** All jobs of the visit in one order: ready, on the ground, up once, down once, run, second checks, tidy up. */
 export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void {
   const changes = jobs.filter((job) => job.task === 'change')
   write(writer, 'read the manual')

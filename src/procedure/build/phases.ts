@@ -13,7 +13,7 @@ export function drainPhase(job: OilJob): Phase {
   return isRaised(job) ? 'on stands' : 'before the lift'
 }
 
-/** Filling is done at once, unless the level is read on the wheels and the machine hangs on stands. */
+/** Filling is done at once, unless the level is read on the wheels and the machine is on stands. */
 export function fillPhase(job: OilJob): Phase {
   const owner = job.owner.gearcase
   if (!isRaised(job)) return 'before the lift'
