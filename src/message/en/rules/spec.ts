@@ -7,54 +7,54 @@ const unitName = (unit: string, say: Say): string => say.quantity({ value: '1', 
 export const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
   'spec/condition-empty': ({ holds }) =>
     holds === 'always'
-      ? 'This condition asks for nothing, so it holds for every machine. Say what it is for, or leave it out.'
-      : 'This list names nobody, so the condition never holds. Fill the list, or leave it out.',
+      ? 'Empty condition: it holds for every machine. Complete it, or omit it.'
+      : 'Empty list: the condition never holds. Complete the list, or omit it.',
   'spec/dangling-reference': ({ to, id, ...names }, say) =>
     `The sheet has no ${to} “${id}”.${meantWords(names, say)}`,
   'spec/id-used-twice': ({ kind, id }) =>
-    `Another ${kind} of this set has the id “${id}” too. Give each document an id of its own.`,
+    `Duplicate id “${id}” of a ${kind} in this set. Give each document its own id.`,
   'spec/instances-without-per': ({ gearcase, count }, say) =>
-    `There are ${say.number(count)} of “${gearcase}”, and the quantity does not say whether it is for one or for all. Add “per”.`,
+    `The machine has ${say.number(count)} of “${gearcase}”: is the quantity for one or for all? Add “per”.`,
   'spec/interval-empty': () =>
-    'This interval has neither hours, distance nor period, so the service would never be due. Give one, or say “not stated”.',
+    'Empty interval: the service would never be due. Give hours, distance or period, or “not stated”.',
   'spec/limits-empty': ({ unit }, say) =>
-    `These limits (${unitName(unit, say)}) have neither a least nor a greatest figure. Give one, or say “not stated”.`,
+    `These limits (${unitName(unit, say)}) have neither minimum nor maximum. Give one, or “not stated”.`,
   'spec/limits-reversed': ({ min, max, unit }, say) =>
-    `The least figure, ${say.quantity({ value: min, unit })}, is above the greatest, ${say.quantity({ value: max, unit })}. Look at the manual again.`,
+    `Minimum ${say.quantity({ value: min, unit })} exceeds maximum ${say.quantity({ value: max, unit })}. Check the manual.`,
   'spec/model-years-reversed': ({ from, to }) =>
-    `The model years end in ${to} before they start in ${from}. No machine can meet this.`,
+    `Model years end in ${to}, before they start in ${from}. No machine can meet this.`,
   'spec/no-fill-opening': ({ gearcase }) =>
-    `No opening fills “${gearcase}”. Give one the use “fill”, or nobody could refill it after draining.`,
+    `No opening fills “${gearcase}”. Give one the use “fill”, or it cannot be refilled after draining.`,
   'spec/no-way-to-empty': ({ gearcase }) =>
-    `A service changes the oil of “${gearcase}”, and the sheet has no way to empty it. Name a drain plug, a cover or suction.`,
+    `A service changes the oil of “${gearcase}”, but the sheet has no way to empty it. Name a drain plug, a cover or suction.`,
   'spec/oil-space-chain': ({ gearcase, with: owner }) =>
-    `“${gearcase}” shares the oil of “${owner}”, which does not own its oil either. Name the gearcase that owns it.`,
+    `“${gearcase}” shares the oil of “${owner}”, which shares its oil too. Name the gearcase that owns it.`,
   'spec/opening-lacks-role': ({ opening, role, use }) =>
-    `“${opening}” is named here for “${use}”, and its own entry does not have the use “${role}”. One of the two names the wrong opening.`,
+    `“${opening}” is named here for “${use}”, but its entry lacks the use “${role}”. Correct one of the two.`,
   'spec/overlapping-overrides': ({ target, with: other }) =>
-    `This override and ${other} set ${target} for the same machine. Narrow one of the conditions: the last one does not win.`,
+    `This override and ${other} set ${target} for the same machine. Narrow one of the conditions; the last one does not win.`,
   'spec/override-of-other-kind': ({ target, kind, there }) =>
-    `This override says it sets a ${kind}, and ${target} is a ${there}.`,
+    `This override is of the kind “${kind}”, but ${target} is of the kind “${there}”.`,
   'spec/override-target-missing': ({ target }) =>
-    `There is no whole leaf at ${target} that an override could set. Look for a slip in the pointer.`,
+    `No leaf at ${target} that an override could set. Check the pointer.`,
   'spec/period-as-hours': ({ hours, months }, say) =>
-    `${hours} h look like ${say.count(months, 'month', 'months')} written as hours. An hour meter counts work, not the calendar: write the period as P${months}M.`,
+    `${hours} h looks like ${say.count(months, 'month', 'months')} written as hours. An hour meter counts work, not the calendar: write the period as P${months}M.`,
   'spec/serial-range-wrong': ({ what, prefix = '', from = '…', to = '…' }) =>
     `Serials ${prefix}${from} to ${prefix}${to}: ${SERIAL_MISTAKES[what]}.`,
   'spec/sheet-not-found': ({ id, ...names }, say) =>
     `No sheet “${id}” is in this set.${meantWords(names, say)}`,
   'spec/sheet-of-other-revision': ({ id, revision, known }, say) =>
-    `This was kept against revision “${revision}” of the sheet “${id}”; the set holds ${say.list(known.map((one) => `“${one}”`))}. Compare the two, then name the one that holds.`,
+    `This names revision “${revision}” of the sheet “${id}”; the set has ${say.list(known.map((one) => `“${one}”`))}. Compare the two, then name the right one.`,
   'spec/tolerance-too-large': ({ value, minus, plus, unit }, say) =>
-    `A tolerance of − ${minus} + ${plus} on ${say.quantity({ value, unit })} is as large as the value. Look for a lost decimal point.`,
+    `A tolerance of − ${minus} + ${plus} on ${say.quantity({ value, unit })} is as large as the value. Check the decimal point.`,
   'spec/unit-of-other-measure': ({ unit, measure, wanted }, say) =>
-    `${unitName(unit, say)} measures ${MEASURES[measure] ?? measure}, and this place wants ${MEASURES[wanted] ?? wanted}.`,
+    `Expected ${MEASURES[wanted] ?? wanted}, found ${MEASURES[measure] ?? measure} (${unitName(unit, say)}).`,
   'spec/unknown-variant': ({ id, ...names }, say) =>
     `The sheet has no variant “${id}”.${meantWords(names, say)}`,
   'spec/variants-overlap': ({ variant, with: other }) =>
-    `A machine can be both “${variant}” and “${other}” by these conditions. Narrow them until one is left.`,
+    `These conditions let a machine be both “${variant}” and “${other}”. Narrow them until one is left.`,
   'spec/waiver-without-finding': ({ code, waived }) =>
-    `Nothing is found as ${code} at ${waived === '' ? 'the whole document' : waived}, so this waiver waives nothing. Take it out, or point it right.`,
+    `No finding ${code} at ${waived === '' ? 'the whole document' : waived}: this waiver waives nothing. Remove it, or correct its pointer.`,
 }
 
 const SERIAL_MISTAKES: Readonly<Record<RoomRuleCodes<'spec'>['spec/serial-range-wrong']['what'], string>> = {
@@ -65,7 +65,7 @@ const SERIAL_MISTAKES: Readonly<Record<RoomRuleCodes<'spec'>['spec/serial-range-
 }
 
 const MEASURES: Readonly<Record<string, string>> = {
-  temperatureDifference: 'a temperature difference',
-  kinematicViscosity: 'a kinematic viscosity',
-  dynamicViscosity: 'a dynamic viscosity',
+  temperatureDifference: 'temperature difference',
+  kinematicViscosity: 'kinematic viscosity',
+  dynamicViscosity: 'dynamic viscosity',
 }
