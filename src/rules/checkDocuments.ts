@@ -11,15 +11,17 @@ import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
 
 /**
  * Everything that is wrong, or worth knowing, in a closed set of documents: for whoever writes sheets, keeps logs or
- * takes both over from others. The documents are those that `parse…` of `/v1/spec` gave back; what is wrong in
- * their shape was found there. What `validateProcedure` and `readMeters` find is among the findings, with their codes. To judge one record as it is written, use `checkRecord` of the service entry.
+ * takes both over from others. The documents are those that `parse…` of `/v1/spec` gave back; what is wrong in their
+ * shape was found there. What `validateProcedure` and `readMeters` find is included, with their codes. To judge one
+ * record, use `checkRecord` of the service entry.
  *
  * @param set - the documents, by kind; rules look up partners (a log's sheet) in it and keep silent without them
  * @param circumstances - `today`, `YYYY-MM-DD`: absent, nothing is judged against the calendar
- * @param houseRules - rules of the caller's own, made with {@link defineRule}, asked after ours
+ * @param houseRules - rules of the caller's own, made with {@link defineRule}, run after ours
  * @returns all findings, document by document in the order given, sheets first, inside a document in the order in
  * which it is written. A finding that its sheet waives keeps its place, carries `waived`, and is information.
- * @throws TypeError where `set` lacks a list, or a document stands in the wrong one or was not parsed; RangeError where `today` is no date
+ * @throws TypeError where `set` lacks a list, a document is in the wrong one or was not parsed, or `circumstances` has
+ * an unknown key; RangeError where `today` is no date
  *
  * Source: house rule; each rule names its own.
  *
@@ -33,7 +35,7 @@ import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
  *   pans: {}, fillers: {}, stands: {},
  * } as const
  * const set = { sheets: [], logs: [], toolboxes: [{ document: toolbox }], stocks: [], procedures: [], records: [] }
- * // A scale from 20 down to 5 N·m: does anything say so?
+ * // A scale from 20 down to 5 N·m: what is found?
  * checkDocuments(set).map(({ code }) => code) // => ['toolbox/scale-wrong']
  * ```
  */

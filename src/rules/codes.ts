@@ -19,9 +19,7 @@ type WrongName = {
 }
 type Printed = { readonly value: Figure; readonly unit: Unit }
 
-/**
- * Every code of this room's rules with the type of its params; the texts stand in `message/<language>/rules`.
- */
+/** Every code of this room's rules with the type of its params; the texts are in `message/<language>/rules`. */
 export interface RuleCodes {
   // spec: sheets, and what refers to them
   'spec/condition-empty': { holds: 'always' | 'never' }

@@ -18,7 +18,7 @@ export function comparePlaces(document: unknown, first: JsonPointer, second: Jso
   return -1
 }
 
-/** Where a key stands among its neighbours; behind all of them where it does not. */
+/** The place of a key among its neighbours; after all of them where it is missing. */
 function placeOf(key: string, holder: unknown): number {
   if (Array.isArray(holder)) return /^[0-9]+$/.test(key) ? Number(key) : holder.length
   const keys = typeof holder === 'object' && holder !== null ? Object.keys(holder) : []

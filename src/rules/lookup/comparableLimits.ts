@@ -4,14 +4,11 @@ import type { Interval } from '../../spec/index.js'
 export interface ComparableLimits {
   readonly hours?: number
   readonly distance?: number
-  /** In days, a month taken as a twelfth of 365.25: for telling which of two periods is longer, never for a date. */
+  /** In days, a month as a twelfth of 365.25: to compare two periods, never for a date. */
   readonly period?: number
 }
 
-/**
- * What an interval allows, as plain sizes to compare; nothing where it is not stated or not readable (other rules say so).
- * Hours from 1 to 12 are months written as hours (`spec/period-as-hours`): compared, one mistake would be charged five times.
- */
+/** Sizes of an interval to compare. Hours up to 12 are left out: `spec/period-as-hours` reports them once. */
 export function comparableLimits(interval: Interval | undefined): ComparableLimits {
   const limits = interval?.kind === 'interval' ? readable(interval) : undefined
   if (limits === undefined) return {}

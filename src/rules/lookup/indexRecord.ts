@@ -31,7 +31,7 @@ export interface EntryAt {
   readonly identity: Identity
 }
 
-/** A tightening as recorded, and what the sheet asks for on exactly this machine. */
+/** A tightening as recorded, and what the sheet states for exactly this machine. */
 export interface TighteningDoneAt {
   readonly path: JsonPointer
   readonly done: TighteningDone

@@ -1,9 +1,7 @@
+import { LARGEST_NUMBER } from '../../base/index.js'
 import type { WrenchScale } from '../../spec/index.js'
 
-/**
- * Whether a setting can be read off a wrench's scale: it rises from its lowest mark, in steps that fit into
- * it.
- */
+/** Whether a setting can be read off a wrench's scale: it rises from its lowest mark, in steps that fit into it. */
 export function isReadableScale({ lowest, highest, graduation }: WrenchScale): boolean {
-  return lowest < highest && highest <= 1e9 && graduation > 0 && graduation <= highest - lowest
+  return lowest < highest && highest <= LARGEST_NUMBER && graduation > 0 && graduation <= highest - lowest
 }

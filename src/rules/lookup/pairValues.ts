@@ -1,7 +1,7 @@
 import type { JsonPointer } from '../../base/index.js'
 import type { FoundLeaf, SpecValue, StatedValue } from '../../spec/index.js'
 
-/** Two stated values that hold for the same machines, and where the one stands that this place changes. */
+/** Two stated values that hold for the same machines, and the place of the one that this block changes. */
 export interface ValuePair {
   readonly path: JsonPointer
   readonly one: StatedValue
@@ -37,7 +37,7 @@ export function pairValues(
   })
 }
 
-/** Which override a leaf stands in; `''` on the sheet itself. */
+/** The override that a leaf is in; `''` on the sheet itself. */
 function blockOf(path: JsonPointer): string {
   return /^\/overrides\/[0-9]+/.exec(path)?.[0] ?? ''
 }

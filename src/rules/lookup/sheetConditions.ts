@@ -1,7 +1,7 @@
 import type { JsonPointer } from '../../base/index.js'
 import type { Condition, SpecSheet } from '../../spec/index.js'
 
-/** A condition of a sheet and where it stands. */
+/** A condition of a sheet and its place. */
 export interface ConditionAt {
   readonly path: JsonPointer
   readonly condition: Condition

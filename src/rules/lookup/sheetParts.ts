@@ -1,7 +1,7 @@
 import type { JsonPointer } from '../../base/index.js'
 import type { Cover, Gearcase, Opening, Shield, SpecSheet } from '../../spec/index.js'
 
-/** An opening, cover or shield of a sheet, where it stands, and its name with its gearcase's. */
+/** An opening, cover or shield of a sheet, its place, and its name after its gearcase's. */
 export type PartAt = {
   readonly path: JsonPointer
   readonly name: string

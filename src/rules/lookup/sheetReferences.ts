@@ -82,16 +82,18 @@ function referAll(
 }
 
 /** A `source` may be anywhere, so the whole document is searched, in its own order. */
-function sourceReferences(sheet: SpecSheet, known: readonly string[]): readonly ReferenceAt[] {
-  const found: ReferenceAt[] = []
-  const open: { path: JsonPointer; key: string; value: unknown }[] = [{ path: '', key: '', value: sheet }]
-  for (let next = open.pop(); next !== undefined; next = open.pop()) {
-    const { path, key, value } = next
+function sourceReferences(
+  here: object,
+  known: readonly string[],
+  path: JsonPointer = '',
+  found: ReferenceAt[] = [],
+): readonly ReferenceAt[] {
+  for (const [key, value] of Object.entries(here) as [string, unknown][]) {
     if (typeof value !== 'object' || value === null) continue
+    const at = path + (/[~/]/.test(key) ? joinPointer([key]) : `/${key}`)
     if (key === 'source' && 'ref' in value && typeof value.ref === 'string')
-      found.push({ path: `${path}/ref`, to: 'source', id: value.ref, known })
-    for (const [name, inner] of Object.entries(value).reverse())
-      open.push({ path: path + joinPointer([name]), key: name, value: inner })
+      found.push({ path: `${at}/ref`, to: 'source', id: value.ref, known })
+    sourceReferences(value, known, at, found)
   }
   return found
 }

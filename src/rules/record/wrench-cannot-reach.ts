@@ -1,5 +1,7 @@
+import { LARGEST_NUMBER } from '../../base/index.js'
+import type { TorqueWrench } from '../../spec/index.js'
 import { checkTorqueSet } from '../../torque/index.js'
-import { isReadableWrench } from '../lookup/isReadableWrench.js'
+import { isReadableScale } from '../lookup/isReadableScale.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { defineRule } from '../rule.js'
 
@@ -25,7 +27,7 @@ export const wrenchCannotReach = defineRule({
         .map(({ document }) => lookUp(document.wrenches, done.tool))
         .find((found) => found !== undefined)
       if (wrench === undefined || !isReadableWrench(wrench)) return []
-      const torque = { ...done.torque, value: Math.min(done.torque.value, 1e9) }
+      const torque = { ...done.torque, value: Math.min(done.torque.value, LARGEST_NUMBER) }
       const { wrench: verdict, reasons } = checkTorqueSet(wrench, NOT_JUDGED, torque, { edition: '2017' })
       if (verdict === 'can') return []
       const because = reasons.slice(1).map((reason) => ({ ...reason }))
@@ -35,3 +37,15 @@ export const wrenchCannotReach = defineRule({
 
 /** The torque itself has a rule of its own. */
 const NOT_JUDGED = { kind: 'not stated', threadCondition: 'not stated' } as const
+
+/** Whether the entry makes sense enough to be judged; rules of the toolbox report what is wrong with it. */
+function isReadableWrench({ scales, accuracy, declaredRange }: TorqueWrench): boolean {
+  const { min = { value: 0 }, max = { value: 1 } } = declaredRange ?? {}
+  return (
+    (accuracy.kind === 'ISO 6789' || accuracy.percent < 100) &&
+    scales.every(isReadableScale) &&
+    max.value > 0 &&
+    max.value <= LARGEST_NUMBER &&
+    min.value <= LARGEST_NUMBER
+  )
+}

@@ -1,13 +1,13 @@
 import { defineRule } from '../rule.js'
 
 /**
- * A condition that asks for nothing, or an empty list in it: it holds for every machine, or for none, and both are a
+ * A condition without content, or an empty list in it: it holds for every machine, or for none, and both are a
  * forgotten line. Leave the condition out where it holds for all.
  *
  * Judges: Every condition. Finds an empty `variants`, else an empty `market`; else a condition with no key but empty
  * objects.
- * Place: `<condition>/variants` or `<condition>/market`; the condition where it asks for nothing
- * Params: holds: `never` for an empty list, `always` for a condition that asks for nothing
+ * Place: `<condition>/variants` or `<condition>/market`; the condition itself where it has no content
+ * Params: holds: `never` for an empty list, `always` for a condition without content
  * House rule.
  */
 export const conditionEmpty = defineRule({
@@ -18,10 +18,10 @@ export const conditionEmpty = defineRule({
     sheet.conditions.flatMap(({ path, condition }) => {
       const emptyList = (['variants', 'market'] as const).find((list) => condition[list]?.length === 0)
       if (emptyList !== undefined) return [complain(`${path}/${emptyList}`, 'never')]
-      const asks = Object.values(condition).some(
+      const hasContent = Object.values(condition).some(
         (part) => Array.isArray(part) || Object.keys(part).length > 0,
       )
-      return asks ? [] : [complain(path, 'always')]
+      return hasContent ? [] : [complain(path, 'always')]
     }),
 })
 

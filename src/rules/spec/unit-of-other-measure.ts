@@ -21,9 +21,9 @@ export const unitOfOtherMeasure = defineRule({
     sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
       if (kind !== 'value' || leaf.kind === 'not stated') return []
       const measure = measureOf(leaf.unit)
-      const wanted = measureWanted(replaces ?? path)
-      if (wanted !== undefined && wanted !== measure)
-        return [{ path: `${path}/unit`, params: { unit: leaf.unit, measure, wanted } }]
+      const needed = measureNeeded(replaces ?? path)
+      if (needed !== undefined && needed !== measure)
+        return [{ path: `${path}/unit`, params: { unit: leaf.unit, measure, wanted: needed } }]
       return (leaf.printed ?? []).flatMap((printed, place) => {
         const other = measureOf(printed.unit)
         if (other === measure) return []
@@ -41,6 +41,6 @@ const MEASURES: readonly (readonly [ending: RegExp, measure: Measure])[] = [
   [/^\/gearcases\/[^/]+\/oilSpace\/fill\/level\/minutesAfterStop$/, 'duration'],
 ]
 
-function measureWanted(path: JsonPointer): Measure | undefined {
+function measureNeeded(path: JsonPointer): Measure | undefined {
   return MEASURES.find(([place]) => place.test(path))?.[1]
 }

@@ -23,12 +23,12 @@ export const aboveProofLoad = defineRule({
       if (tightening.kind !== 'torque' || on.kind === 'opening') return []
       const { thread: designation, propertyClass } = on.kind === 'cover' ? on.part.bolts : on.part.fasteners
       const { torque } = tightening
-      const most = torque.kind === 'limits' ? (torque.max ?? torque.min) : torque.value
-      if (designation === undefined || propertyClass === undefined || most === undefined) return []
+      const figure = torque.kind === 'limits' ? (torque.max ?? torque.min) : torque.value
+      if (designation === undefined || propertyClass === undefined || figure === undefined) return []
       const thread = parseThread(designation)
-      if (!thread.ok || thread.value.kind === 'pipe' || Number(most) === 0) return []
+      if (!thread.ok || thread.value.kind === 'pipe' || Number(figure) === 0) return []
       const load = clampLoad({
-        torque: { value: Number(most), unit: torque.unit },
+        torque: { value: Number(figure), unit: torque.unit },
         thread: thread.value,
         propertyClass,
         nutFactor: 0.2,
@@ -42,6 +42,6 @@ export const aboveProofLoad = defineRule({
         load: { ...load.load },
         proof: { ...load.proof },
       }
-      return [{ path: `${path}/torque`, params: { ...params, torque: { value: most, unit: torque.unit } } }]
+      return [{ path: `${path}/torque`, params: { ...params, torque: { value: figure, unit: torque.unit } } }]
     }),
 })
