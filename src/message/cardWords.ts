@@ -35,11 +35,10 @@ export type CardSectionId =
 type Words<Names extends string> = Readonly<Record<Names, string>>
 
 /**
- * Every word that stands on a card beside the plan's own. No digit stands in any of them: a figure on a card always
- * comes from the plan.
+ * Every word on a card that is not from the plan. None contains a digit: a figure on a card always comes from the plan.
  */
 export interface CardWords {
-  /** Stands above the machine's name. */
+  /** Above the machine's name. */
   readonly title: string
   readonly shortTitle: string
   readonly sections: Words<CardSectionId>
@@ -81,12 +80,12 @@ export interface CardWords {
     | 'leaks'
     | 'notes'
   >
-  /** What to tick beside a blank. */
+  /** What to tick at a blank. */
   readonly choices: Readonly<Record<'magnet' | 'oil' | 'level' | 'leaks', readonly string[]>>
   readonly notStated: string
-  /** Why one figure cannot be told, with the facts that would decide. */
+  /** Why a figure is not known, with the missing facts. */
   readonly cannotTell: (missing: readonly string[]) => string
-  /** Stands behind every figure that no manual printed. */
+  /** After every figure that is not printed in the manual. */
   readonly computedMark: string
   readonly identityFacts: Words<IdentityFact>
   readonly tasks: Words<'check' | 'change'>
@@ -94,7 +93,7 @@ export interface CardWords {
   readonly dueBy: Words<'hours' | 'distance' | 'period' | 'event'>
   readonly severities: Words<'normal' | 'severe'>
   readonly roles: Words<FigureRole>
-  /** What a figure of the role `level` is about, by its measure. */
+  /** The name of a figure of the role `level`, by its measure. */
   readonly levels: Words<'duration' | 'length' | 'temperature'>
   readonly seals: Words<Seal['kind']>
   readonly sealForms: Words<CrushWasher['form']>
@@ -107,16 +106,16 @@ export interface CardWords {
   readonly toolVerdicts: Words<PlannedTool['verdict']>
   readonly tighteningVerdicts: Words<PlannedTightening['verdict']>
   readonly waits: Words<PlannedWait['kind']>
-  /** By the plan's own name of a part of a waiting time. */
+  /** By the plan's name of a part of a waiting time. */
   readonly waitParts: Readonly<Record<string, string>>
   readonly missingKinds: Words<PlannedMissing['kind']>
   readonly documents: Words<Source['document']>
   readonly confidences: Words<SourceRef['confidence']>
-  /** What each small picture shows, for one who cannot see it. */
+  /** What each small picture shows, for readers who cannot see it. */
   readonly pictures: Words<'plug' | 'washer' | 'wheel marks' | 'pour' | 'torque'>
-  /** What the camera shows beside the steps. */
+  /** What the camera shows besides the steps. */
   readonly cues: Words<'opening' | 'caution'>
-  /** What the bars and the pointer of a torque drawing stand for. */
+  /** The meaning of the bars and the pointer of a torque drawing. */
   readonly legend: Words<'allowed' | 'trueBand' | 'setting'>
   /** `6 months`, from the whole parts of a period. */
   readonly period: (parts: {
@@ -130,7 +129,7 @@ export interface CardWords {
   /** An amount that is past its limit, without its minus. */
   readonly past: (amount: string) => string
   readonly remaining: (amount: string) => string
-  /** A service that another one of this visit does on the way. */
+  /** A service that another one of this visit includes. */
   readonly coveredBy: (service: string) => string
 }
 

@@ -1,14 +1,34 @@
 import type { Param } from '../base/index.js'
-import type { NumberMarks } from '../quantity/index.js'
-import type { AllCodes } from './allCodes.js'
+import type { CalendarCodes } from '../calendar/index.js'
+import type { FillCodes } from '../fill/index.js'
+import type { IntervalCodes } from '../interval/index.js'
+import type { OilCodes } from '../oil/index.js'
+import type { ProcedureCodes } from '../procedure/index.js'
+import type { NumberMarks, PrintedBand, QuantityCodes, Unit } from '../quantity/index.js'
+import type { RuleCodes } from '../rules/index.js'
+import type { SealCodes } from '../seal/index.js'
+import type { ServiceCodes } from '../service/index.js'
+import type { Action, Seal, SpecCodes, WheelMark } from '../spec/index.js'
+import type { ThreadCodes } from '../thread/index.js'
+import type { TorqueCodes } from '../torque/index.js'
 import type { CardWords } from './cardWords.js'
-import type { SpeechWords } from './speechWords.js'
-import type { StepTexts } from './stepTexts.js'
 
-/**
- * What a text may ask for while it is written: numbers and quantities in the catalogue's language. Texts never
- * format a number by themselves.
- */
+/** Every code that any room emits, with its params. A catalogue has a text for each. */
+export interface AllCodes
+  extends CalendarCodes,
+    FillCodes,
+    IntervalCodes,
+    OilCodes,
+    ProcedureCodes,
+    QuantityCodes,
+    RuleCodes,
+    SealCodes,
+    ServiceCodes,
+    SpecCodes,
+    ThreadCodes,
+    TorqueCodes {}
+
+/** How a text writes numbers and quantities in the catalogue's language; texts never format a number themselves. */
 export interface Say {
   /** A bare number with the language's marks, at most `digits` decimals (default 3), no trailing zeros. */
   number(value: number, digits?: number): string
@@ -24,12 +44,12 @@ export interface Say {
   reason(value: Param | undefined): string
 }
 
-/** The texts of one room in one language: every code of the room, no more. */
+/** The texts of one room in one language: one for each code of the room. */
 export type Texts<Codes> = { readonly [Code in keyof Codes]: (params: Codes[Code], say: Say) => string }
 
 /**
- * One language, whole: every sentence, label and spoken word that the library can put before a reader. Written by
- * hand, one module a language; a caller imports the one it wants and no other is bundled.
+ * One language: every sentence, label and spoken word that a reader can get. Written by hand, one module a language, so
+ * that only the one imported is bundled.
  */
 export interface Catalogue {
   /** BCP 47 tag. */
@@ -40,10 +60,72 @@ export interface Catalogue {
   readonly list: (items: readonly string[]) => string
   /** The text of every code of every room. */
   readonly texts: Texts<AllCodes>
-  /** What each action of a procedure tells the technician. */
+  /** The instruction of each action of a procedure. */
   readonly steps: StepTexts
   /** Headings, labels and the names of kinds and states on cards. */
   readonly card: CardWords
   /** Numbers and units for a voice. */
   readonly speech: SpeechWords
+}
+
+/**
+ * What a step's text may name. Every string fits into a sentence; what is not known is absent, and the text leaves it
+ * out.
+ */
+export interface StepParams {
+  /** `fill plug` */
+  readonly part?: string
+  /** `front differential`; absent where the heading above the step names it. */
+  readonly gearcase?: string
+  /** `left` */
+  readonly instance?: string
+  readonly wheelMark?: WheelMark
+  /** The part's position, in the manual's words. */
+  readonly place?: string
+  readonly seal?: Seal['kind']
+  readonly sealant?: string
+  /** `80W-90 GL-5` */
+  readonly oil?: string
+  /** `450 mL` */
+  readonly volume?: string
+  /** `34 N·m`, `30–38 N·m`; includes stages and a final angle. */
+  readonly torque?: string
+  /** `2–3`, turns past finger tight. */
+  readonly turns?: string
+  /** Why there is no figure for this step. */
+  readonly gap?: 'not stated' | 'cannot tell'
+  readonly wrench?: string
+  /** The wrench's setting, on its own scale. */
+  readonly setting?: string
+  /** `about 4 min` */
+  readonly wait?: string
+  /** `30–50 °C` */
+  readonly temperature?: string
+  readonly additive?: string
+}
+
+/** The texts of one action; the params are values as printed or, for a voice, in words. */
+export interface StepText {
+  /** Whole sentences: one instruction each, at most 20 words, imperative. */
+  readonly full: (params: StepParams) => string
+  /** A few words for a technician who knows the job. */
+  readonly short: (params: StepParams) => string
+  /** What the camera shows while the step is spoken. */
+  readonly show: (params: StepParams) => string
+}
+
+export type StepTexts = Readonly<Record<Action, StepText>>
+
+/** Numbers and units in words, for a voice. */
+export interface SpeechWords {
+  /** A decimal numeral in words, digit by digit behind the mark: `10.0` is `ten point zero`. */
+  readonly numeral: (digits: string) => string
+  /** `eight point nine pound-feet` */
+  readonly quantity: (digits: string, unit: Unit) => string
+  /** `two to three`, around two numerals in words. */
+  readonly range: (from: string, to: string) => string
+  /** A printed figure, a figure with its tolerance, or limits. */
+  readonly band: (value: PrintedBand) => string
+  /** A time of whole seconds. */
+  readonly duration: (seconds: number) => string
 }

@@ -1,7 +1,6 @@
 import type { Reason } from '../base/index.js'
 import type { Catalogue } from './catalogue.js'
-import { renderMessage } from './renderMessage.js'
-import { requireCatalogue } from './requireCatalogue.js'
+import { renderMessage, requireCatalogue } from './renderMessage.js'
 
 const isReason = (value: unknown): value is Reason =>
   typeof value === 'object' &&
@@ -11,8 +10,8 @@ const isReason = (value: unknown): value is Reason =>
   (value as Partial<Reason>).params !== null
 
 /**
- * Why a result came out as it did, as lines to read: every reason and finding that the result carries, at any depth,
- * in the order in which it stands there, each once. One function for the results of all rooms.
+ * The reasons of a result as lines to read: every reason and finding in it, at any depth, in its order, each once. One
+ * function for the results of all rooms.
  *
  * @param result - any result of this library: plain JSON
  * @param catalogue - the language
@@ -21,7 +20,7 @@ const isReason = (value: unknown): value is Reason =>
  *
  * @example
  * ```ts
- * // Why can this not be told?
+ * // Why is there no answer?
  * import { explain } from 'drivetrain-service/v1'
  * import { en } from 'drivetrain-service/v1/message/en'
  * explain({ answer: 'no', reasons: [{ code: 'calendar/not-a-date', params: { text: 'soon' } }] }, en)

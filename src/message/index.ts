@@ -1,10 +1,16 @@
 // What other rooms may use of this one.
-export type { AllCodes } from './allCodes.js'
 export type { CardSectionId, CardWords } from './cardWords.js'
-export type { Catalogue, Say, Texts } from './catalogue.js'
+export type {
+  AllCodes,
+  Catalogue,
+  Say,
+  SpeechWords,
+  StepParams,
+  StepText,
+  StepTexts,
+  Texts,
+} from './catalogue.js'
 export { cleanText } from './cleanText.js'
 export { explain } from './explain.js'
 export { renderMessage } from './renderMessage.js'
 export { showQuantity } from './showQuantity.js'
-export type { SpeechWords } from './speechWords.js'
-export type { StepParams, StepText, StepTexts } from './stepTexts.js'

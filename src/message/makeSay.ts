@@ -3,7 +3,7 @@ import type { Catalogue, Say } from './catalogue.js'
 import { cleanText } from './cleanText.js'
 import { showNumber, showQuantity } from './showQuantity.js'
 
-/** A param in plain words, whatever it is: what a text falls back on. */
+/** Any param as text, where nothing better is known. */
 export function sayPlainly(value: Param | undefined): string {
   if (value === undefined || value === null) return '–'
   if (typeof value === 'string') return cleanText(value)
@@ -15,7 +15,7 @@ const isRecord = (value: Param | undefined): value is { readonly [key: string]: 
   typeof value === 'object' && value !== null && !Array.isArray(value)
 
 /**
- * What a catalogue's texts may ask for, in the catalogue's language.
+ * How the texts of a catalogue write numbers and quantities.
  *
  * @param renderReason - writes another code's text, for params that carry a reason
  */

@@ -2,38 +2,44 @@ import type { Param, Params, Reason } from '../base/index.js'
 import type { Catalogue, Say } from './catalogue.js'
 import { cleanText } from './cleanText.js'
 import { makeSay, sayPlainly } from './makeSay.js'
-import { requireCatalogue } from './requireCatalogue.js'
 
 type LooseText = (params: Params, say: Say) => string
 
-const DEEPEST = 32
+const MAX_DEPTH = 32
 
-/** Foreign strings cleaned, at any depth, before a text sees them; what is not JSON is named, not read. */
+/** Throws TypeError for anything but a catalogue. Its texts are not checked: a bad one gives a plain line. */
+export function requireCatalogue(catalogue: Catalogue): void {
+  const texts: unknown = catalogue?.texts
+  if (typeof texts !== 'object' || texts === null)
+    throw new TypeError('catalogue must be a language of the library, such as `en` of /v1/message/en')
+}
+
+/** Cleans foreign strings, at any depth, before a text uses them; what is not JSON is named, not read. */
 function cleanParam(value: unknown, above: readonly object[]): Param {
   if (typeof value === 'string') return cleanText(value)
   if (typeof value === 'number' || typeof value === 'boolean' || value === null) return value
   if (typeof value !== 'object') return `(${typeof value})`
-  if (above.length > DEEPEST || above.includes(value)) return '…'
+  if (above.length > MAX_DEPTH || above.includes(value)) return '…'
   const within = [...above, value]
   if (Array.isArray(value)) return value.map((item) => cleanParam(item, within))
   const kept = Object.entries(value).filter(([, item]) => item !== undefined)
   return Object.fromEntries(kept.map(([key, item]) => [cleanText(key), cleanParam(item, within)]))
 }
 
-/** Code and params as they are, for a code that the catalogue does not know or params that are not its own. */
+/** Code and params as they are, for an unknown code or params that do not belong to it. */
 function renderPlainly(code: string, params: Params): string {
   const named = Object.entries(params).map(([name, value]) => `${name}: ${sayPlainly(value)}`)
   return named.length === 0 ? cleanText(code) : `${cleanText(code)} (${named.join(', ')})`
 }
 
 /**
- * The sentence for a finding or a reason, for whoever reads it: what is so, and what to do. For all reasons of a result
- * at once use {@link explain}.
+ * The sentence for a finding or a reason: what is wrong, or why, and what to do. For all reasons of a result at once use
+ * {@link explain}.
  *
  * @param message - a finding or a reason: its `code` chooses the text, its `params` fill it
  * @param catalogue - the language; import it from `/v1/message/en` and the like
- * @returns one line of text, without markup or line breaks, whatever the params hold; a code that the catalogue does
- *   not know comes out as itself with its params
+ * @returns one line of text, without markup or line breaks, whatever the params hold; an unknown code is
+ *   printed as itself with its params
  * @throws TypeError when `catalogue` is none, or `message.code` is not a string
  *
  * @example
@@ -52,14 +58,14 @@ export function renderMessage(message: Reason, catalogue: Catalogue): string {
 }
 
 function renderCode(catalogue: Catalogue, code: string, params: Params, depth: number): string {
-  if (depth > DEEPEST || !Object.hasOwn(catalogue.texts, code)) return renderPlainly(code, params)
+  if (depth > MAX_DEPTH || !Object.hasOwn(catalogue.texts, code)) return renderPlainly(code, params)
   const text = (catalogue.texts as unknown as Readonly<Record<string, LooseText>>)[code]
   const say = makeSay(catalogue, (within, its) => renderCode(catalogue, within, its, depth + 1))
   try {
     const written = text?.(params, say)
     return typeof written === 'string' ? written.replace(/[\r\n\t]+/g, ' ') : renderPlainly(code, params)
   } catch {
-    // Params of another shape than the code's own, as in a finding read from a file: say what is there.
+    // Params that do not belong to the code, as in a finding read from a file.
     return renderPlainly(code, params)
   }
 }

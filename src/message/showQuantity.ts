@@ -9,7 +9,7 @@ import {
   type Unit,
 } from '../quantity/index.js'
 
-/** Most decimals of a computed quantity, where three would say more than anybody can measure. */
+/** The maximum decimals of a computed quantity, where three are more than can be measured. */
 const DECIMALS: { readonly [U in Unit]?: number } = {
   mL: 1,
   cm3: 1,
@@ -33,7 +33,7 @@ const DECIMALS: { readonly [U in Unit]?: number } = {
 
 /**
  * A quantity for one line of text: a printed figure or band with its own digits, a computed number with as many
- * decimals as its unit bears.
+ * decimals as its unit deserves.
  *
  * @returns `undefined` for what is no quantity, so that the caller can show it as it is
  */

@@ -17,6 +17,6 @@ describe('the short card', () => {
   it('still says what is missing where something is', () => {
     const html = renderShortCard(cardModel(planExample('kvist-2'), en))
     expect(html).toContain('Not in the manual; not known')
-    expect(html).toContain('torque or turns not stated')
+    expect(html).toContain('torque not stated')
   })
 })

@@ -1,9 +1,7 @@
 import type { CardWords } from '../cardWords.js'
+import { FACTS, join } from './words.js'
 
 const counted = (count: number, one: string) => `${count}\u00a0${one}${count === 1 ? '' : 's'}`
-
-const and = (items: readonly string[]) =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`
 
 /** The card in English. */
 export const cardWords: CardWords = {
@@ -119,14 +117,9 @@ export const cardWords: CardWords = {
   },
   notStated: 'not stated: see the manual',
   cannotTell: (missing) =>
-    missing.length === 0 ? 'not known: see the manual' : `not known without the ${and(missing)}`,
+    missing.length === 0 ? 'not known: see the manual' : `not known without the ${join(missing, 'and')}`,
   computedMark: '(calculated)',
-  identityFacts: {
-    variant: 'variant',
-    modelYear: 'model year',
-    serial: 'serial number',
-    market: 'market',
-  },
+  identityFacts: FACTS,
   tasks: { check: 'check', change: 'change' },
   dueStates: {
     overdue: 'overdue',
@@ -265,13 +258,14 @@ export const cardWords: CardWords = {
   },
   legend: { allowed: 'permitted', trueBand: 'actual torque', setting: 'setting' },
   period: ({ years, months, weeks, days }) =>
-    and(
+    join(
       [
         years > 0 ? counted(years, 'year') : '',
         months > 0 ? counted(months, 'month') : '',
         weeks > 0 ? counted(weeks, 'week') : '',
         days > 0 ? counted(days, 'day') : '',
       ].filter((text) => text !== ''),
+      'and',
     ) || counted(0, 'day'),
   duration(seconds) {
     const parts = [

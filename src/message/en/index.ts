@@ -14,14 +14,15 @@ import { speechWords } from './speech.js'
 import { stepTexts } from './steps.js'
 import { threadTexts } from './thread.js'
 import { torqueTexts } from './torque.js'
+import { join } from './words.js'
 
 /**
  * The English catalogue: every message, step, label and spoken word. Figures keep a decimal point; groups of three are
- * parted by a narrow no-break space, since a comma would be read as a decimal mark by half of the world's workshops.
+ * parted by a narrow no-break space, since a comma is the decimal mark of half of the world's workshops.
  *
  * @example
  * ```ts
- * // What mark stands between the whole and the tenths?
+ * // What is the decimal mark?
  * import { en } from 'drivetrain-service/v1/message/en'
  * en.marks.decimal // => '.'
  * ```
@@ -30,8 +31,7 @@ export const en: Catalogue = {
   language: 'en',
   direction: 'ltr',
   marks: { decimal: '.', group: '\u202f' },
-  list: (items) =>
-    items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`,
+  list: (items) => join(items, 'and'),
   texts: {
     ...calendarTexts,
     ...fillTexts,

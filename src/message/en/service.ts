@@ -1,21 +1,7 @@
 import type { PartName, ServiceCodes } from '../../service/index.js'
 import type { Texts } from '../catalogue.js'
+import { cardWords } from './card.js'
 import { capital, factNames, METER } from './words.js'
-
-const ROLES: Readonly<Record<string, string>> = {
-  refill: 'refill quantity',
-  'dry fill': 'dry fill',
-  oils: 'oil',
-  tightening: 'torque or turns',
-  seal: 'seal',
-  place: 'position',
-  interval: 'interval',
-  'drain temperature': 'drain temperature',
-  level: 'level check',
-  additive: 'additive',
-  cure: 'cure time',
-  mass: 'machine mass',
-}
 
 const SUPPLIES: Readonly<Record<string, string>> = {
   rags: 'rags',
@@ -27,7 +13,8 @@ const SUPPLIES: Readonly<Record<string, string>> = {
   'used-oil container': 'a closed container marked for used oil',
 }
 
-const roleText = (role: string): string => ROLES[role] ?? role
+const roleText = (role: string): string =>
+  (cardWords.roles as Readonly<Record<string, string>>)[role]?.toLowerCase() ?? role
 
 /** `rear gearcase, left: drain plug`. */
 function partText({ gearcase, part, instance }: PartName): string {

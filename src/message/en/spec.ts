@@ -1,6 +1,6 @@
 import type { JsonNeed, NotPlain, SpecCodes, TypeName } from '../../spec/index.js'
 import type { Texts } from '../catalogue.js'
-import { capital, factName } from './words.js'
+import { capital, factName, join } from './words.js'
 
 const TYPES: Readonly<Record<TypeName, string>> = {
   object: 'an object',
@@ -42,8 +42,7 @@ const NOT_PLAIN: Readonly<Record<NotPlain, string>> = {
 }
 
 const quote = (text: string): string => `"${text}"`
-const either = (items: readonly string[]): string =>
-  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} or ${items.at(-1)}`
+const either = (items: readonly string[]): string => join(items, 'or')
 const hint = (didYouMean: string | undefined): string =>
   didYouMean === undefined ? '' : ` Did you mean ${quote(didYouMean)}?`
 const range = (from: number | string | undefined, to: number | string | undefined): string =>

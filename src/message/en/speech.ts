@@ -1,5 +1,5 @@
 import type { PrintedBand, Unit } from '../../quantity/index.js'
-import type { SpeechWords } from '../speechWords.js'
+import type { SpeechWords } from '../catalogue.js'
 
 const ONES =
   'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(

@@ -1,16 +1,5 @@
-import type { Seal } from '../../spec/index.js'
-import type { StepParams, StepTexts } from '../stepTexts.js'
-
-const SEAL_WORDS: Readonly<Record<Seal['kind'], string>> = {
-  'crush washer': 'crush washer',
-  'bonded seal': 'bonded seal',
-  'o-ring': 'O-ring',
-  'thread sealant': 'thread sealant',
-  gasket: 'gasket',
-  'liquid gasket': 'liquid gasket',
-  none: 'seal',
-  'not stated': 'seal',
-}
+import type { StepParams, StepTexts } from '../catalogue.js'
+import { cardWords } from './card.js'
 
 const WHEEL_WORDS = {
   'mark down': 'at the bottom',
@@ -30,7 +19,8 @@ function brief({ part, instance }: StepParams, fallback: string): string {
   return instance === undefined ? (part ?? fallback) : `${part ?? fallback} (${instance})`
 }
 
-const sealOf = ({ seal }: StepParams) => (seal === undefined ? 'seal' : SEAL_WORDS[seal])
+const sealOf = ({ seal = 'none' }: StepParams) =>
+  seal === 'none' || seal === 'not stated' ? 'seal' : cardWords.seals[seal]
 
 function tightenText(params: StepParams, what: string): string {
   const { torque, turns, setting, wrench, gap } = params

@@ -3,16 +3,20 @@ import type { Say } from '../catalogue.js'
 /** The meters of a log. */
 export const METER: Readonly<Record<string, string>> = { hours: 'the hour meter', distance: 'the odometer' }
 
-const FACTS: Readonly<Record<string, string>> = {
+/** The facts of a machine's identity. */
+export const FACTS = {
   variant: 'variant',
   modelYear: 'model year',
   serial: 'serial number',
   market: 'market',
-}
+} as const
 
-/** A fact of a machine's identity. */
-export const factName = (fact: string): string => FACTS[fact] ?? fact
+export const factName = (fact: string): string => (FACTS as Readonly<Record<string, string>>)[fact] ?? fact
 export const factNames = (facts: readonly string[]): readonly string[] => facts.map(factName)
+
+/** `one, two and three`. */
+export const join = (items: readonly string[], word: 'and' | 'or'): string =>
+  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${word} ${items.at(-1)}`
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
