@@ -2,15 +2,16 @@ import type { JsonPointer } from '../base/index.js'
 import { showQuantity } from '../message/index.js'
 import { formatNumber, type Unit, unitSymbol } from '../quantity/index.js'
 import type { PlannedFigure } from '../service/index.js'
-import type {
-  Leaf,
-  OilChoice,
-  OilsStated,
-  PrintedValue,
-  Seal,
-  StatedValue,
-  Tightening,
-  TurnsTightening,
+import {
+  type Leaf,
+  nameOil,
+  type OilChoice,
+  type OilsStated,
+  type PrintedValue,
+  type Seal,
+  type StatedValue,
+  type Tightening,
+  type TurnsTightening,
 } from '../spec/index.js'
 import type { CardContext } from './cardContext.js'
 import type { Line, SpanTone } from './cardParts.js'
@@ -103,11 +104,7 @@ function tighteningLines(context: CardContext, tightening: Tightening, from: Jso
 
 function oilLine(context: CardContext, choice: OilChoice, from: JsonPointer): Line {
   const { words } = context
-  const name =
-    choice.kind === 'grade'
-      ? [choice.grade, choice.category].filter((text) => text !== undefined).join(' ')
-      : choice.name
-  const line: Line[] = [quoted(name, from, 'printed')]
+  const line: Line[] = [quoted(nameOil(choice), from, 'printed')]
   if (choice.ambient !== undefined) line.push(valueLine(context, choice.ambient, `${from}/ambient`))
   if (choice.limitedSlip === 'required' || choice.limitedSlip === 'not permitted') {
     line.push(quoted(words.limitedSlip[choice.limitedSlip], `${from}/limitedSlip`))

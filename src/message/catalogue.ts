@@ -84,7 +84,7 @@ export interface StepParams {
   readonly place?: string
   readonly seal?: Seal['kind']
   readonly sealant?: string
-  /** `80W-90 GL-5` */
+  /** `SAE 80W-90, API GL-5` */
   readonly oil?: string
   /** `450 mL` */
   readonly volume?: string

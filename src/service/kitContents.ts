@@ -52,7 +52,7 @@ const PLAN: Shape = {
  * ```ts
  * import { kitContents, type VisitPlan } from 'drivetrain-service/v1/service'
  * const part = { path: '/gearcases/front', gearcase: 'front differential' }
- * const oil = { part, figure: '', refill: '', instances: 1, choice: '80W-90 GL-5', needed: { value: 450, unit: 'mL' }, take: [], reasons: [] } as const
+ * const oil = { part, figure: '', refill: '', instances: 1, choice: 'SAE 80W-90, API GL-5', needed: { value: 450, unit: 'mL' }, take: [], reasons: [] } as const
  * // What a kit takes of a plan; planVisit gives the whole of it.
  * const plan = { machine: { log: 'one', name: 'One' }, oil: [oil, oil], seals: [], tightenings: [], tools: [] } as unknown as VisitPlan
  * // How much oil for two gearcases of 450 mL?

@@ -15,7 +15,7 @@ import type { Kit, KitOil, KitSeal } from './kitContents.js'
  * @example
  * ```ts
  * import { type Kit, orderList } from 'drivetrain-service/v1/service'
- * const oil = [{ oil: '80W-90 GL-5', volume: { value: 150, unit: 'mL' } }] as const
+ * const oil = [{ oil: 'SAE 80W-90, API GL-5', volume: { value: 150, unit: 'mL' } }] as const
  * const kit: Kit = { machine: { id: 'one', name: 'One' }, oil, seals: [], tools: [], buy: { oil, seals: [] } }
  * // How much oil do two machines lack together?
  * orderList([kit, kit]).oil[0]?.volume.value // => 300

@@ -2,7 +2,16 @@ import type { Finding, Reason } from '../base/index.js'
 import { chooseContainers } from '../fill/index.js'
 import { chooseOilChoice, oilMeets } from '../oil/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
-import type { Gearcase, Id, OilChoice, OilContainer, Oils, SpecSheet, Stock } from '../spec/index.js'
+import {
+  type Gearcase,
+  type Id,
+  nameOil,
+  type OilChoice,
+  type OilContainer,
+  type Oils,
+  type SpecSheet,
+  type Stock,
+} from '../spec/index.js'
 import { serviceFinding, serviceReason } from './codes.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { findOilOwner, listInstances } from './gearcases.js'
@@ -163,12 +172,6 @@ function judgeShelf(
       )
   }
   return { fit, reasons }
-}
-
-/** An oil in the words of the sheet: `80W-90 GL-5`, or the maker's name for it. */
-function nameOil(choice: OilChoice): string {
-  if (choice.kind === 'maker fluid') return choice.name
-  return [choice.grade, choice.category].filter((word) => word !== undefined).join(' ')
 }
 
 function describeAdditive(

@@ -177,7 +177,7 @@ export interface PlannedOil {
   readonly part: PartName
   /** Pointer into this plan's `figures` (role `oils`). */
   readonly figure: JsonPointer
-  /** The permitted oil that holds at this ambient temperature, in words such as `80W-90 GL-5`; absent: not stated or cannot tell. */
+  /** The permitted oil that holds at this ambient temperature, such as `SAE 80W-90, API GL-5`; absent: not stated or cannot tell. */
   readonly choice?: string
   readonly instances: number
   /** Pointer into `figures` (role `refill`). */

@@ -72,6 +72,7 @@ export type {
   SheetReference,
   TopUp,
 } from './machineLog.js'
+export { nameOil } from './nameOil.js'
 export type { Action, ProcedureDocument, ServiceOnPart, Step } from './procedureDocument.js'
 export { readOverrides } from './readOverrides.js'
 export { requireDocument } from './requireDocument.js'

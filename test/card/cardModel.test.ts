@@ -184,7 +184,7 @@ describe('figures in words', () => {
         kind: 'oils',
         choices: [{ kind: 'grade', grade: '90', system: 'SAE J306', limitedSlip: 'required' }],
       }),
-    ).toBe('90, for limited slip')
+    ).toBe('SAE 90, for limited slip')
     expect(shown('oils', 'oils', { kind: 'oils', choices: [] })).toBe('')
   })
 })

@@ -505,7 +505,7 @@ export const SKARNFELL_PLAN: VisitPlan = {
     {
       part: FRONT_CASE,
       figure: '/figures/1',
-      choice: '80W-90 GL-5',
+      choice: 'SAE 80W-90, API GL-5',
       instances: 1,
       refill: '/figures/0',
       perInstance: { value: 450, unit: 'mL' },
@@ -537,7 +537,7 @@ export const SKARNFELL_PLAN: VisitPlan = {
     {
       part: REAR_CASE,
       figure: '/figures/1',
-      choice: '80W-90 GL-5',
+      choice: 'SAE 80W-90, API GL-5',
       instances: 2,
       refill: '/figures/7',
       perInstance: { value: 1.1, unit: 'L' },

@@ -156,9 +156,9 @@ describe('kits', () => {
   it('lists what to take for each machine, and what to order', async () => {
     const { code, out } = await run(['kits', TIND, 'examples/kvist-2', ...VISIT])
     expect(code).toBe(0)
-    expect(out).toMatch(/Kit for Station 2\n {2}1400 mL {2}80W-90 GL-5/)
+    expect(out).toMatch(/Kit for Station 2\n {2}1400 mL {2}SAE 80W-90, API GL-5/)
     expect(out).toMatch(/Kit for Station 14/)
-    expect(out).toMatch(/To order, for all kits\n {2}154 mL {2}80W-90 GL-5/)
+    expect(out).toMatch(/To order, for all kits\n {2}154 mL {2}SAE 80W-90, API GL-5/)
   })
 
   it('machines of one folder take from one shelf in turn', async () => {
@@ -168,8 +168,8 @@ describe('kits', () => {
       order: { oil: { oil: string; volume: { value: number } }[] }
     }
     expect(kits.map(({ machine }) => machine.id)).toEqual(['station-9', 'station-8'])
-    // Two litres of 75W-90 GL-4 on the shelf and 1.2 L a transfer case: the second machine is 0.4 L short.
-    expect(order.oil.find(({ oil }) => oil === '75W-90 GL-4')?.volume.value).toBeCloseTo(400, 6)
+    // Two litres of SAE 75W-90, API GL-4 on the shelf and 1.2 L a transfer case: the second machine is 0.4 L short.
+    expect(order.oil.find(({ oil }) => oil === 'SAE 75W-90, API GL-4')?.volume.value).toBeCloseTo(400, 6)
   })
 })
 

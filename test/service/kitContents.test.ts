@@ -30,7 +30,15 @@ describe('a kit of two gearcases with the same oil', () => {
   const kitOf = (value: number, unit: 'L' | 'qt_us') => {
     const part = { path: '/gearcases/front', gearcase: 'front differential' }
     const oil = {
-      ...{ part, figure: '', refill: '', instances: 1, choice: '80W-90 GL-5', take: [], reasons: [] },
+      ...{
+        part,
+        figure: '',
+        refill: '',
+        instances: 1,
+        choice: 'SAE 80W-90, API GL-5',
+        take: [],
+        reasons: [],
+      },
       needed: { value, unit },
     }
     const plan = {

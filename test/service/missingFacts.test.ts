@@ -37,7 +37,7 @@ describe('the main job with the variant missing and a torque not stated', () => 
       candidates: [{ value: { value: '700' } }, { value: { value: '950' } }],
     })
     const oil = plan.oil.find(({ part }) => part.path === '/gearcases/rear')
-    expect(oil).toMatchObject({ choice: '80W-90 GL-5', take: [] })
+    expect(oil).toMatchObject({ choice: 'SAE 80W-90, API GL-5', take: [] })
     expect(oil?.needed).toBeUndefined()
     expect(
       plan.waits.find(({ kind, part }) => kind === 'pour' && part.path === '/gearcases/rear')?.seconds,
@@ -123,10 +123,10 @@ describe('a fact after the other taken away', () => {
   })
 
   it.each([
-    [45, '80W-90 GL-5'],
-    [-10, '80W-90 GL-5'],
-    [-10.1, '75W-90 GL-5'],
-    [0.1, '80W-90 GL-5'],
+    [45, 'SAE 80W-90, API GL-5'],
+    [-10, 'SAE 80W-90, API GL-5'],
+    [-10.1, 'SAE 75W-90, API GL-5'],
+    [0.1, 'SAE 80W-90, API GL-5'],
   ])('the ambient band belongs to its ends: %s °C takes %s', (value, oil) => {
     const cold = planExample('tind-4', { request: { ambient: { value, unit: 'degC' } } })
     expect(cold.oil.map(({ choice }) => choice)).toEqual([oil, oil])

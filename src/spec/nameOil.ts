@@ -1,0 +1,14 @@
+import type { OilChoice } from './leaf.js'
+
+/** An oil of a sheet as the trade names it: `SAE 80W-90, API GL-5`, `ISO VG 220`, or by its maker's name. */
+export function nameOil(choice: OilChoice): string {
+  if (choice.kind === 'maker fluid') return choice.name
+  const { grade, system, category } = choice
+  const full = system === 'ISO VG' ? `ISO ${/^VG/i.test(grade) ? '' : 'VG '}${grade}` : `SAE ${grade}`
+  const name = /^(SAE|ISO)\b/i.test(grade) ? grade : full
+  if (category === undefined) return name
+  return `${name}, ${API_CATEGORY.test(category) ? 'API ' : ''}${category}`
+}
+
+/** Gear oils GL-1 to GL-6 and MT-1; engine oils SA to SQ and CA to CK, with or without `-4`. */
+const API_CATEGORY = /^(GL-[1-6]|MT-1|S[A-Q]|C[A-K](-[24])?)(\b|$)/
