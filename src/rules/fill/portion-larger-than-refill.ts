@@ -5,7 +5,6 @@ import { defineRule } from '../rule.js'
 /**
  * A gearcase that shares another's oil with a portion larger than the owner's whole refill: the portion is part of
  * that refill. Wrong unit, or the dry fill was taken.
- *
  * Judges: Every gearcase with a shared oil space: pairs `oilSpace/portion` with `oilSpace/fill/drainAndRefill` of the
  * gearcase named by `with`. Finds where the low volume of the portion exceeds the high volume of the refill.
  * Place: the portion; where only the refill changes in an override, that refill

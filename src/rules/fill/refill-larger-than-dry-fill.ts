@@ -5,7 +5,6 @@ import { defineRule } from '../rule.js'
 /**
  * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures were exchanged
  * or one has the wrong unit.
- *
  * Judges: Every gearcase: pairs `oilSpace/fill/drainAndRefill` with `oilSpace/fill/dryFill`. Finds where the low
  * volume of the refill exceeds the high volume of the dry fill.
  * Place: the refill; where only the dry fill changes in an override, that dry fill

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * An interval whose hours and distance imply an average speed that no such machine keeps: a zero too many, or
  * kilometres and miles mistaken.
- *
  * Judges: Every stated interval, overrides included, with hours and distance, both above zero by their comparable
  * sizes: speed = distance in km ÷ hours. Finds a speed below 1 km/h or above 80 km/h.
  * Place: `<interval>/distance`

@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 
 /**
  * An interval of zero hours, distance or time: the service would be due again as soon as it is done.
- *
  * Judges: Every stated interval, overrides included, but for those of a `window`, which may be zero. Finds each of
  * hours, distance and period that is zero.
  * Place: `<interval>/<limit>`

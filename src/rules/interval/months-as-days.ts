@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * Months or years turned into days by someone's average month, such as a period of 91, 183, 365 or 730 days. It falls
  * due on a wrong date after each leap year. Write months.
- *
  * Judges: Every stated interval, overrides included, whose period has days alone. Finds where the days equal count ×
  * year ÷ 12, rounded down or up, for a year of 365.25 or 365 days and a count of 3, 4, 6, 9, 12, 18, 24, 36, 48 or 60
  * months; the smallest count that fits.

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * Severe use with a longer interval than normal use, or with a factor above 1: the two were exchanged, or the factor
  * was turned upside down.
- *
  * Judges: Every service with `severe`. A factor: finds one above 1. An interval: compares hours, distance and period
  * with those of `repeat` by their comparable sizes and finds each that is longer; a limit that only one of the two
  * has is not compared. Overrides are not judged.

@@ -2,7 +2,6 @@ import { defineRule } from '../rule.js'
 
 /**
  * A pause in the machine's use that ends before it starts.
- *
  * Judges: Every entry of `pauses`. Finds `from` after `to`; a pause of one day has the same date twice.
  * Place: `/pauses/<place>`
  * Params: from: as written; to: as written

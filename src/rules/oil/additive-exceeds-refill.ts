@@ -5,7 +5,6 @@ import { defineRule } from '../rule.js'
 /**
  * An additive that fills the gearcase by itself: as much of it as the whole refill, or more. A wrong unit, usually
  * litres for millilitres.
- *
  * Judges: Every choice of oil with an additive, overrides included, beside the base sheet's refill of that gearcase.
  * Finds where the low volume of the additive is at least the high volume of the refill.
  * Place: `<oils>/choices/<place>/additive/volume`

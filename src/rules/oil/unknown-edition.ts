@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * An edition of the grade system whose limits are unknown here, or one that does not have the grade yet (SAE 110 came
  * with 2005): the viscosity limits of that grade cannot be named.
- *
  * Judges: Every grade oil with an `edition`, overrides included, whose grade its system has. Finds an edition that is
  * none of the known ones, or one without that grade.
  * Place: `<oils>/choices/<place>/edition`

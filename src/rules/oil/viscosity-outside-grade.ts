@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * An oil on the shelf whose stated viscosity its own grade does not allow in any edition of the system: grade or
  * figure was copied from another line of the data sheet. The pour time would be calculated from it.
- *
  * Judges: Every container with grade and system that exist: `kv100` for SAE grades, `kv40` for ISO VG. Finds a figure
  * outside the limits of that grade in every edition, or not above zero; a lower limit belongs to the grade, an upper
  * one of SAE does not. Not judged where `kv100` is at least `kv40`.

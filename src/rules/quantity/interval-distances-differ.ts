@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * Kilometres and miles of one interval that are more than a tenth apart. Manuals print two round numbers (`5000 km
  * (3000 mi)`); this far apart one is misprinted, and the earlier decides all the same.
- *
  * Judges: Every stated interval with a distance, overrides included: each entry of `distance/printed`, converted to
  * the unit of the first. Finds where the difference exceeds a tenth of the first.
  * Place: `<interval>/distance/printed/<place>`

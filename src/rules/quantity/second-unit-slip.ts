@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
  * Two printed figures of one value that miss each other by a ratio of a common slip: inch-pounds for foot-pounds
  * (12), kilograms-force for newtons (9.80665), the number of the other unit copied (1.3558), US for imperial measure
  * (1.2009, fluid ounces 0.9608).
- *
  * Judges: The same pairs as `quantity/second-unit-disagrees`. Finds a pair that agrees once one of its figures is
  * multiplied or divided by such a ratio.
  * Place: `<value>/printed/<place>`; the value itself where it is the odd one

@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 /**
  * A service closed with a plug that weeps or drips. A washer plug gets a new washer, never more torque; a taper plug
  * may go up within its turns.
- *
  * Judges: Every judged entry. Finds `leaks` of `weeping` or `dripping`.
  * Place: `/entries/<place>/leaks`
  * Params: gearcase: its name; found: `weeping` or `dripping`

@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 /**
  * A level left below or above its mark, or not checked where the sheet fills to a level: a gearcase starves, or
  * froths and blows its breather.
- *
  * Judges: Every judged entry with `level`, on a gearcase with its own oil. Finds every level but `at the mark`; `not
  * checked` passes where the fill method is `by quantity`.
  * Place: `/entries/<place>/level`

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * A record of a machine whose log is not in a set that holds other logs: the work would be written down for no
  * machine.
- *
  * Judges: Finds a `machine` that is the `id` of no log. Not judged in a set without a log, or for a record inside
  * one.
  * Place: `/machine`

@@ -6,7 +6,6 @@ import { defineRule } from '../rule.js'
 /**
  * A gearcase filled from a container whose label meets none of the oils that the sheet permits there: drain it again
  * before the machine works.
- *
  * Judges: Every judged entry whose `oil/container` a stock of the set holds, on a gearcase with its own oil whose
  * `oils` are stated for this machine. Finds where each permitted oil is answered `no`; an oil whose label leaves a
  * question passes and is asked for in the plan.

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * A record outside its log whose meter reading contradicts those of the log: less than before, or more than the days
  * between allow. Misread, or the record of another machine.
- *
  * Judges: Reads the meters of the log without and with the record. Finds each meter of the record for which a new
  * error appears. Not judged without the log, or where the log holds the record.
  * Place: `/readings/<meter>`

@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 /**
  * A record without the reading of a meter that the machine has: the next service by that meter cannot be counted from
  * this one.
- *
  * Judges: Each meter of the log, `hours` then `distance`. Finds one without a reading in the record. Not judged
  * without the log.
  * Place: `/readings`

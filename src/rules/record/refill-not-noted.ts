@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 
 /**
  * An oil change without a refilled quantity: forgotten on paper, or in the gearcase.
- *
  * Judges: Every judged entry of a service whose task is `change`, on a gearcase with its own oil. Finds one without
  * `refilled`.
  * Place: `/entries/<place>`

@@ -6,7 +6,6 @@ import { defineRule } from '../rule.js'
 /**
  * A torque set outside the band that the sheet states for this machine. Slacken the plug, give it a new washer, and
  * set it again.
- *
  * Judges: Every recorded `torque set` whose part has a stated torque for this machine. The first printed figures
  * count, converted exactly. Limits and tolerances: finds a torque outside the band, ends included; one limit: beyond
  * it. A bare nominal: a torque more than a tenth off is a warning.

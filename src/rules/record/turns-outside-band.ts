@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 
 /**
  * A taper plug turned less or more past finger tight than the sheet states: it may leak, or have split the housing.
- *
  * Judges: Every recorded tightening by `turns` whose part has stated turns for this machine. Finds fewer than `min`
  * or more than `max`; both ends belong to the band.
  * Place: `<tightening>/turns`

@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 
 /**
  * Oil from a container that no stock of the set holds: it cannot be judged, and the shelf keeps the old count.
- *
  * Judges: The `oil/container` of every entry. Finds an id that no stock has. Not judged in a set without a stock.
  * Place: `/entries/<place>/oil/container`
  * Params: id: as written; known: up to eight ids of containers; more: how many more exist; meant: the likely one, if

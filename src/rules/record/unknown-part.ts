@@ -9,7 +9,6 @@ import { defineRule } from '../rule.js'
 /**
  * A record that names a service, a gearcase, an instance, an opening, a seal or a shield that its sheet does not
  * have, or has elsewhere: the work would count for nothing.
- *
  * Judges: Every entry: its gearcase; then its service, and whether that service names the gearcase; its instance;
  * `opened` and `tightened/on` against the openings and covers of that gearcase, `seals/on` against their seals. Then
  * `shields/on`. Pointers lead into the sheet, to the whole opening, cover, shield or seal. An unknown gearcase is the

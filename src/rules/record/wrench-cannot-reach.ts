@@ -8,7 +8,6 @@ import { defineRule } from '../rule.js'
 /**
  * A torque recorded with a wrench that has no such setting: above its highest or below its lowest mark, outside the
  * range that its maker declares, or between two marks. The plug did not get that torque.
- *
  * Judges: Every recorded `torque set` above zero whose `tool` a toolbox of the set holds. Not judged where an end of
  * a scale or its graduation makes no sense, or the accuracy is 100 % or more. Finds where no scale of the wrench has
  * a mark at that torque inside the declared range.

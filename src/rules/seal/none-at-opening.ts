@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * An opening without any entry under `seals`: the washer was forgotten, no seal would be bought, and the plug would
  * weep. Where the manual shows none, write `none`; where it is silent, `not stated`.
- *
  * Judges: Every opening with an empty list of `seals`. On a taper thread, which may need no sealant, it is a warning.
  * Place: `<opening>/seals`
  * Params: part: its name

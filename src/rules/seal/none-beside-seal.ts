@@ -2,7 +2,6 @@ import { defineRule } from '../rule.js'
 
 /**
  * An opening that lists both a seal and `none`: one of the two entries is left over.
- *
  * Judges: Every opening with an entry `none` and one of another kind.
  * Place: the first `none`, `<opening>/seals/<place>`
  * Params: part: its name

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * A plug with a parallel thread and `none` for a seal: only a taper thread seals by itself. The washer is part of the
  * plug, or the thread was misread. Waive it for a plug with a metal cone.
- *
  * Judges: Every opening whose thread can be read and is not taper, with at least one entry under `seals`, all of them
  * `none`.
  * Place: `<opening>/seals`

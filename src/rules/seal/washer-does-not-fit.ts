@@ -5,7 +5,6 @@ import { defineRule } from '../rule.js'
 /**
  * A sealing washer whose hole is smaller than its plug's thread or much wider, or any washer on a taper thread: it is
  * from another line of the parts list, and the plug would weep.
- *
  * Judges: Every crush washer and bonded seal of an opening with a thread, overrides included, without a size of zero,
  * by the judgement of `checkWasherFit`. A rim or a thickness out of the ordinary is a warning.
  * Place: `<seal>/size`; the seal itself where it has no size

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 
 /**
  * A seal with a size of 0 mm: a figure that was not known was filled in. Leave the size out instead.
- *
  * Judges: Every seal with a `size`, of a sheet, overrides included, or of a stock. Finds the first of its figures
  * that is zero.
  * Place: `<seal>/size/<figure>`

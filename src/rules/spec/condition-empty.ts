@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 /**
  * A condition without content, or an empty list in it: it holds for every machine, or for none, and both are a
  * forgotten line. Leave the condition out where it holds for all.
- *
  * Judges: Every condition. Finds an empty `variants`, else an empty `market`; else a condition with no key but empty
  * objects.
  * Place: `<condition>/variants` or `<condition>/market`; the condition itself where it has no content

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * A sheet that names a source, axle, support, gearcase, opening, cover, shield or service that it does not have:
  * mistyped, or removed and forgotten here.
- *
  * Judges: `axle` of supports and gearcases; `access/supports`; `oilSpace/with`, `oilSpace/passageTo`,
  * `oilSpace/fill/method/opening`; `opening` and `cover` of each way of `emptying`; `shields` of gearcases;
  * `satisfies` and `gearcases` of services; `source/ref` anywhere. Openings and covers are looked up in their own

@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 /**
  * An interval with neither hours, distance nor period: the service would never be due. Where the manual gives no
  * interval, it is `not stated`.
- *
  * Judges: Every stated interval, overrides included. Finds one without all three.
  * Place: the interval
  * House rule.

@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 /**
  * Limits with neither a minimum nor a maximum: they hold every value. Where the manual gives no figure, the value is
  * `not stated`.
- *
  * Judges: Every printed value of kind `limits`, those in `printed` and in overrides included. Finds one without `min`
  * and `max`.
  * Place: the value

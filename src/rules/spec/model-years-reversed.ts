@@ -2,7 +2,6 @@ import { defineRule } from '../rule.js'
 
 /**
  * Model years that end before they start: no machine could meet the condition, and what it guards is never used.
- *
  * Judges: Every condition with both years. Finds `from` above `to`.
  * Place: `<condition>/modelYears`
  * Params: from: as written; to: as written

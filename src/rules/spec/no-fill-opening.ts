@@ -2,7 +2,6 @@ import { defineRule } from '../rule.js'
 
 /**
  * An oil space that no opening fills: a machine drained by this sheet could not be refilled.
- *
  * Judges: Every gearcase with its own oil. Finds one where neither it nor a gearcase that shares its oil has an
  * opening with the use `fill`.
  * Place: `/gearcases/<id>/openings`

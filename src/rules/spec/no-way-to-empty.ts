@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * A gearcase whose oil a service changes, and no way to get the old oil out: neither drain plug, cover nor suction.
  * Say how, even where the manual leaves only suction.
- *
  * Judges: Every gearcase with its own oil that a service of the task `change` names. Finds an empty `emptying`.
  * Place: `/gearcases/<id>/emptying`
  * Params: gearcase: its name

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * A gearcase that shares the oil of one which itself shares another's, or its own: no gearcase owns the oil, so what
  * it is, how much, and when it is due are unknown. Name the owner directly.
- *
  * Judges: Every gearcase with a shared oil space. Finds a `with` whose gearcase has a shared oil space too.
  * Place: `/gearcases/<id>/oilSpace/with`
  * Params: gearcase: its name; with: name of the other gearcase

@@ -5,7 +5,6 @@ import { defineRule } from '../rule.js'
 /**
  * An override of one kind that points at a leaf of another, such as a torque where a quantity is. It could not be
  * used as either.
- *
  * Judges: Every entry of an override whose `path` is the place of a leaf. Finds a `kind` other than that of the leaf.
  * Place: `/overrides/<place>/set/<place>/kind`
  * Params: target: the path; kind: as written; there: the kind of the leaf

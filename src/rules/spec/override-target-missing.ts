@@ -5,7 +5,6 @@ import { defineRule } from '../rule.js'
 /**
  * An override of a leaf that no gearcase, service or part of the sheet has room for: a mistyped pointer, or one into
  * the middle of a leaf. It would never be used. An optional leaf that the base leaves out may be set.
- *
  * Judges: Every entry of an override. Finds a `path` that is not the place of a leaf, or whose holder (the path
  * without its last token) does not exist on the sheet.
  * Place: `/overrides/<place>/set/<place>/path`

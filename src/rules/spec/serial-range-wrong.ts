@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 
 /**
  * A range of serial numbers that no serial can be in. Every machine would fall out of it, or be `cannot tell`.
- *
  * Judges: Every condition with `serials`. Finds, in this order: an end that starts with the prefix (`prefix
  * repeated`), an end that is not digits alone (`not a number`), two ends of different widths (`different widths`),
  * `from` above `to` as text (`ends before it starts`).

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * A log, procedure or record kept against a sheet that is not in a set which holds others: nothing in it could be
  * looked up.
- *
  * Judges: Finds a `sheet/id` that is the id of no sheet. Not judged in a set without a sheet, since the sheet may be
  * elsewhere.
  * Place: `/sheet/id`

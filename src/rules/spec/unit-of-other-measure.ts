@@ -5,7 +5,6 @@ import { defineRule } from '../rule.js'
 /**
  * A quantity whose unit measures something else than its place needs, such as a refill in newton metres: an override
  * carries any value, and a second printed figure may be in any unit.
- *
  * Judges: Every leaf of kind `value`, overrides included. `machine/mass` needs mass; `portion`, `drainAndRefill` and
  * `dryFill` volume; `drainTemperature` and `level/temperature` temperature; `method/below` length; `minutesAfterStop`
  * duration. Finds a unit of another measure; else each entry of `printed` whose measure is not that of the value.

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * A variant that the sheet does not have, in a condition of the sheet or in the identity of a log or procedure:
  * figures of that variant would never be found.
- *
  * Judges: `variants` of every condition; `identity/variant` of a log or procedure whose sheet is in the set. Finds
  * each id that is no variant of the sheet.
  * Place: `<condition>/variants/<place>`, or `/identity/variant`

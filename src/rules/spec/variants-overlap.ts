@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * Two variants whose conditions one machine could meet at once: its serial or model year would not say which of the
  * two it is, and no figure that differs between them could be given.
- *
  * Judges: Every two variants with a `when`. They overlap as two conditions of `spec/overlapping-overrides` do,
  * without the conditions of the variants. The later variant gets one finding, with the first earlier one that it
  * overlaps.

@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 /**
  * A waiver of a finding that no rule makes: the mistake was corrected, or the code or the pointer is mistyped and the
  * finding is still there. Remove it, or correct its pointer: it would hide the next finding there.
- *
  * Judges: Runs last. Every waiver of the sheet. Finds one whose `code` (a retired code counts as its successor) and
  * `path` are those of no finding of this sheet; two waivers of one finding: the later.
  * Place: `/waivers/<place>`

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * An opened container with more in it than it can hold: counted with the full ones, or in another unit. The plan
  * would count on oil that is not there.
- *
  * Judges: Every container with `opened`. Finds `opened` above `size`, converted exactly; equal ones pass, since it
  * may just have been opened.
  * Place: `/containers/<id>/opened`

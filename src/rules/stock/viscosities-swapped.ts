@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * An oil as thick at 100 °C as at 40 °C, or thicker: the two figures of the data sheet were exchanged. Every oil
  * thins as it warms.
- *
  * Judges: Every container whose oil has both figures. Finds `kv100` at or above `kv40`.
  * Place: `/containers/<id>/oil`
  * Params: container: its name; kv40: as written; kv100: as written

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * A thread designation that cannot be read, such as a decimal comma or a size that does not exist: neither the washer
  * nor the torque can be judged against it. Write it as the thread standards do.
- *
  * Judges: `thread` of every opening, of the bolts of every cover and of the fasteners of every shield. Finds one that
  * is no designation of ISO metric, inch (UN), G, R/Rc/Rp or NPT threads.
  * Place: `<opening>/thread`, `<cover>/bolts/thread` or `<shield>/fasteners/thread`

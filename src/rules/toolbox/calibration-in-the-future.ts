@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 /**
  * A torque wrench calibrated after today: the year or the month is mistyped, and its next calibration would come too
  * late.
- *
  * Judges: Every wrench with `calibration`. Finds a date after today; today itself passes. Not judged without today.
  * Place: `/wrenches/<id>/calibration/date`
  * Params: wrench: its name; date: as written; today: the day given

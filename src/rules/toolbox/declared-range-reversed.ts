@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 
 /**
  * A torque wrench whose declared range ends at or before its start: the two figures were exchanged.
- *
  * Judges: Every wrench with `declaredRange`. Finds `min` at or above `max`, converted exactly.
  * Place: `/wrenches/<id>/declaredRange`
  * Params: wrench: its name; min: as written; max: as written

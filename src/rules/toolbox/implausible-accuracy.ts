@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 /**
  * A torque wrench that is off by a quarter or more: a decimal point was lost, or the figure belongs elsewhere. No
  * tool that is sold as a torque wrench is that bad.
- *
  * Judges: Every wrench whose accuracy is stated in per cent. Finds `percent` of 25 or more.
  * Place: `/wrenches/<id>/accuracy/percent`
  * Params: wrench: its name; percent: as written

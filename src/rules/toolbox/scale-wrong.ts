@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * A torque wrench's scale that starts at or above its end, or whose step between marks is zero or wider than the
  * scale: no setting could be read off it.
- *
  * Judges: Every scale of every wrench. Finds `lowest` at or above `highest`, `graduation` of zero or less or above
  * `highest` − `lowest`, or `highest` above 10⁹.
  * Place: `/wrenches/<id>/scales/<place>`

@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * A measuring vessel whose marks are further apart than the vessel is large, or whose lowest mark is above its brim:
  * size and graduation were exchanged, or carry each other's unit.
- *
  * Judges: Every vessel. Finds `graduation`, else `lowestMark`, above `size`, converted exactly; equal ones pass.
  * Place: `/vessels/<id>/graduation` or `/vessels/<id>/lowestMark`
  * Params: vessel: its name; size: as written; mark: the graduation or lowest mark as written

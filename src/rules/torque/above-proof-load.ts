@@ -5,7 +5,6 @@ import { defineRule } from '../rule.js'
 /**
  * Bolts of stated class whose torque would stretch them beyond their proof load even dry: a unit slipped or the class
  * is wrong. Drain plugs state no class and are judged by their own table.
- *
  * Judges: Every torque of a cover or shield, overrides included, whose `thread` is metric or inch and can be read,
  * with `propertyClass`. F = T ÷ (0.20 × d), with d the nominal diameter, and T the nominal or the maximum of limits
  * (the minimum, where there is none), first printed figure. Finds where F exceeds the proof load of the class.

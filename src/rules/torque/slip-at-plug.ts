@@ -6,7 +6,6 @@ import { defineRule } from '../rule.js'
 /**
  * A plug's torque far from what plugs of that thread get anywhere, and right on it when multiplied or divided by 12
  * or by 9.80665: inch-pounds for foot-pounds, or kilogram-force metres for newton metres.
- *
  * Judges: Every torque of an opening with a thread, overrides included, first printed figure, against the plug
  * table's band for thread and housing. The figure is the nominal, the middle of two limits, or the one limit. Outside
  * the band, ends included: finds a factor (× 12, ÷ 12, × 9.80665, ÷ 9.80665) that moves it inside; of several, first

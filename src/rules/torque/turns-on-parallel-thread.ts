@@ -4,7 +4,6 @@ import { defineRule } from '../rule.js'
 /**
  * A plug with a parallel thread tightened by turns past finger tight: turns are for taper threads, which seal by
  * their wedge. A parallel plug stops on its washer after a fraction of a turn, and two turns more would strip it.
- *
  * Judges: Every tightening by `turns` of an opening whose thread can be read and is not taper, overrides included.
  * Place: the tightening
  * Params: part: its name; thread: its designation in the usual form

@@ -3,7 +3,6 @@ import { defineRule } from '../rule.js'
 
 /**
  * Turns past finger tight whose minimum exceeds the maximum: the two figures were exchanged.
- *
  * Judges: Every tightening by `turns` with `max`, overrides included. Finds `min` above `max`, as exact decimals;
  * equal ones pass.
  * Place: the tightening
