@@ -1,3 +1,4 @@
+import type { LeafBelow } from '../spec/index.js'
 import type { ProcedureCodes, SignalWord } from './codes.js'
 import type { EffectName } from './effects.js'
 import type { NeedName } from './needs.js'
@@ -50,8 +51,15 @@ export interface ShownFigure {
   readonly name: string
   /** Where the leaf is: at the step's part, at the oil space of its gearcase, or at all gearcases of the work. */
   readonly of: 'machine' | 'part' | 'oil space' | 'each changed gearcase' | 'each oil space'
-  /** Rest of the pointer to the leaf. */
-  readonly leaf: string
+  /** Rest of the pointer to the leaf; empty where the part is the leaf. */
+  readonly leaf:
+    | ''
+    | LeafBelow<
+        | '/machine'
+        | `/${'gearcases' | 'shields'}/*`
+        | '/gearcases/*/oilSpace'
+        | `/gearcases/*/${'openings' | 'covers'}/*`
+      >
 }
 
 /** One action of the trade: what must hold first, what it changes, and what the job needs for it. */

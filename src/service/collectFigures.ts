@@ -1,10 +1,13 @@
-import { type JsonPointer, readPointer } from '../base/index.js'
+import { type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
 import { type Measure, measureOf, secondUnit, type Unit } from '../quantity/index.js'
 import {
+  findLeafRow,
   type Id,
   type Identity,
   type Leaf,
   type LeafKind,
+  type LeafRole,
+  listLeafRows,
   type PrintedValue,
   type ProcedureDocument,
   type Resolved,
@@ -15,10 +18,10 @@ import {
 } from '../spec/index.js'
 import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
-import type { FigureRole, PlannedFigure } from './visitPlan.js'
+import type { PlannedFigure } from './visitPlan.js'
 
 interface Asked {
-  readonly role: FigureRole
+  readonly role: LeafRole
   readonly leaf: LeafKind
   readonly path: JsonPointer
 }
@@ -84,47 +87,30 @@ function sourcesOf(resolved: Resolved<Leaf>): readonly Id[] {
   return traces.flatMap(({ source }) => (source === undefined ? [] : [source.ref]))
 }
 
+/** The leaves that a visit reads with every gearcase; those of its oil are the owner's. */
 function listGearcaseLeaves(sheet: SpecSheet, gearcase: Id): readonly JsonPointer[] {
-  const space = `/gearcases/${findOilOwner(sheet, gearcase)}/oilSpace`
-  return [
-    `${space}/oils`,
-    `${space}/fill/drainAndRefill`,
-    `/gearcases/${gearcase}/drainTemperature`,
-    `${space}/fill/method/below`,
-    `${space}/fill/level/temperature`,
-    `${space}/fill/level/minutesAfterStop`,
-  ]
+  const owner = findOilOwner(sheet, gearcase)
+  return listLeafRows()
+    .filter(({ read }) => read === 'gearcase')
+    .map(({ place: [, , ...rest] }) =>
+      joinPointer(['gearcases', rest[0] === 'oilSpace' ? owner : gearcase, ...rest]),
+    )
 }
 
+/** The part itself, where it is a seal, and the leaves right below it. */
 function listPartLeaves(sheet: SpecSheet, part: JsonPointer): readonly JsonPointer[] {
-  const seals = readPointer(sheet, `${part}/seals`)
-  const listed = Array.isArray(seals) ? seals.map((_seal, place) => `${part}/seals/${place}`) : []
-  return [
-    part,
-    `${part}/place`,
-    `${part}/tightening`,
-    `${part}/bolts/tightening`,
-    `${part}/fasteners/tightening`,
-    `${part}/seal`,
-    ...listed,
-  ]
+  const below = new Set(listLeafRows().flatMap((row) => row.below ?? []))
+  const leaves = [...below].flatMap((rest) => {
+    if (!rest.endsWith('/*')) return `${part}${rest}`
+    const list = readPointer(sheet, `${part}${rest.slice(0, -2)}`)
+    return Array.isArray(list) ? list.map((_leaf, at) => `${part}${rest.slice(0, -1)}${at}`) : []
+  })
+  return [part, ...leaves]
 }
-
-const ROLES: readonly (readonly [RegExp, FigureRole, LeafKind])[] = [
-  [/\/oilSpace\/oils$/, 'oils', 'oils'],
-  [/\/oilSpace\/(fill\/drainAndRefill|portion)$/, 'refill', 'value'],
-  [/\/oilSpace\/fill\/dryFill$/, 'dry fill', 'value'],
-  [/\/fill\/(method\/below|level\/(temperature|minutesAfterStop))$/, 'level', 'value'],
-  [/\/drainTemperature$/, 'drain temperature', 'value'],
-  [/\/tightening$/, 'tightening', 'tightening'],
-  [/\/(seals\/[0-9]+|seal)$/, 'seal', 'seal'],
-  [/\/place$/, 'place', 'place'],
-  [/^\/machine\/mass$/, 'mass', 'value'],
-]
 
 function recognise(path: JsonPointer): Asked | undefined {
-  const row = ROLES.find(([pattern]) => pattern.test(path))
-  return row === undefined ? undefined : { role: row[1], leaf: row[2], path }
+  const row = findLeafRow(splitPointer(path) ?? [])
+  return row === undefined || row.read === 'due' ? undefined : { role: row.role, leaf: row.kind, path }
 }
 
 /** The units in which a reader may work, by measure; what the manual does not print is computed from its first figure. */

@@ -17,6 +17,7 @@ import type {
   IdentityFact,
   Leaf,
   LeafKind,
+  LeafRole,
   PrintedValue,
   Replacement,
   Resolved,
@@ -130,19 +131,8 @@ export interface PlannedWork {
   readonly due: JsonPointer
 }
 
-export type FigureRole =
-  | 'refill'
-  | 'dry fill'
-  | 'oils'
-  | 'tightening'
-  | 'seal'
-  | 'place'
-  | 'interval'
-  | 'drain temperature'
-  | 'level'
-  | 'additive'
-  | 'cure'
-  | 'mass'
+/** Additives and cure times are parts of leaves. */
+export type FigureRole = LeafRole | 'additive' | 'cure'
 
 export interface PlannedFigure {
   readonly role: FigureRole

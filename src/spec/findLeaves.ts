@@ -1,6 +1,6 @@
 import { type JsonPointer, joinPointer } from '../base/index.js'
 import type { LeafKind, Leaves } from './leaf.js'
-import { LEAF_PLACES } from './leafPlaces.js'
+import { listLeafRows, type PlacedRow } from './leafTable.js'
 import { readOverrides } from './readOverrides.js'
 import type { SpecSheet } from './specSheet.js'
 
@@ -35,7 +35,7 @@ export type FoundLeaf = {
 export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
   if (typeof sheet !== 'object' || sheet === null) throw new TypeError('sheet: a spec sheet is wanted')
   const found: FoundLeaf[] = []
-  collectLeaves(sheet, [], LEAF_PLACES, found)
+  collectLeaves(sheet, [], listLeafRows(), found)
   for (const [overridePlace, override] of readOverrides(sheet).entries())
     for (const [place, { kind, path, to }] of override.set.entries())
       found.push({
@@ -50,7 +50,7 @@ export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
 function collectLeaves(
   here: object,
   tokens: readonly string[],
-  places: typeof LEAF_PLACES,
+  places: readonly PlacedRow[],
   found: FoundLeaf[],
 ): void {
   for (const [key, value] of Object.entries(here)) {

@@ -61,7 +61,15 @@ export type {
   TorqueTightening,
   TurnsTightening,
 } from './leaf.js'
-export { nameLeafKind } from './leafPlaces.js'
+export {
+  findLeafRow,
+  type LeafBelow,
+  type LeafPlace,
+  type LeafRole,
+  type LeafRow,
+  listLeafRows,
+  type PlacedRow,
+} from './leafTable.js'
 export type {
   DistanceMeter,
   HourMeter,

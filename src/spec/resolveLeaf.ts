@@ -10,7 +10,7 @@ import {
 import { giveReason } from './giveReason.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
 import type { Id, Identity, Leaf, LeafKind, Leaves, NotStated, SourceRef } from './leaf.js'
-import { LEAF_PLACES, nameLeafKind } from './leafPlaces.js'
+import { findLeafRow, listLeafRows } from './leafTable.js'
 import { readOverrides } from './readOverrides.js'
 import type { IdentityFact, Resolved, Trace } from './resolved.js'
 import { resolveVariant } from './resolveVariant.js'
@@ -113,12 +113,12 @@ interface Outcome {
 
 function readBase(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf | undefined {
   if (typeof sheet !== 'object' || sheet === null) throw new TypeError('sheet: a spec sheet is wanted')
-  if (!LEAF_PLACES.some((place) => place.kind === kind))
+  if (!listLeafRows().some((row) => row.kind === kind))
     throw new TypeError(
       `kind: one of value, tightening, oils, seal, interval, place is wanted, not ${shown(kind)}`,
     )
   const tokens = splitPointer(path)
-  if (tokens === undefined || nameLeafKind(tokens) !== kind)
+  if (tokens === undefined || findLeafRow(tokens)?.kind !== kind)
     throw new RangeError(`path: no whole leaf of kind ${kind} can stand at ${JSON.stringify(path)}`)
   if (readPointer(sheet, joinPointer(tokens.slice(0, -1))) === undefined)
     throw new RangeError(`path: the sheet has nothing that could hold ${JSON.stringify(path)}`)

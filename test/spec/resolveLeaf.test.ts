@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import { type JsonSchema, toJsonSchema } from '../../src/schema/toJsonSchema.js'
-import { LEAF_PLACES } from '../../src/spec/leafPlaces.js'
+import { LEAF_TABLE } from '../../src/spec/leafTable.js'
 import { type Identity, resolveLeaf, type SpecSheet } from '../../src/v1/spec.js'
 import { readFixture } from '../support/fixtures.js'
 import { cases, law } from '../support/law.js'
@@ -290,6 +290,8 @@ test('the places of leaves are all those that the shape of a sheet has', () => {
   }
   walk(schema, [])
   expect([...new Set(places)].toSorted()).toEqual(
-    LEAF_PLACES.map(({ kind, place }) => `${kind} /${place.join('/')}`).toSorted(),
+    Object.entries(LEAF_TABLE)
+      .map(([place, { kind }]) => `${kind} ${place}`)
+      .toSorted(),
   )
 })

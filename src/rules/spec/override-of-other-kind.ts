@@ -1,5 +1,5 @@
 import { splitPointer } from '../../base/index.js'
-import { nameLeafKind } from '../../spec/index.js'
+import { findLeafRow } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -17,7 +17,7 @@ export const overrideOfOtherKind = defineRule({
   check: ({ document }) =>
     (document.overrides ?? []).flatMap(({ set }, place) =>
       set.flatMap(({ kind, path: target }, at) => {
-        const there = nameLeafKind(splitPointer(target) ?? [])
+        const there = findLeafRow(splitPointer(target) ?? [])?.kind
         return there === undefined || there === kind
           ? []
           : [{ path: `/overrides/${place}/set/${at}/kind`, params: { target, kind, there } }]

@@ -1,5 +1,6 @@
-import type { JsonPointer } from '../../base/index.js'
-import { type Measure, measureOf } from '../../quantity/index.js'
+import { splitPointer } from '../../base/index.js'
+import { measureOf } from '../../quantity/index.js'
+import { findLeafRow } from '../../spec/index.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -20,7 +21,7 @@ export const unitOfOtherMeasure = defineRule({
     sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
       if (kind !== 'value' || leaf.kind === 'not stated') return []
       const measure = measureOf(leaf.unit)
-      const needed = measureNeeded(replaces ?? path)
+      const needed = findLeafRow(splitPointer(replaces ?? path) ?? [])?.measure
       if (needed !== undefined && needed !== measure)
         return [{ path: `${path}/unit`, params: { unit: leaf.unit, measure, wanted: needed } }]
       return (leaf.printed ?? []).flatMap((printed, place) => {
@@ -31,15 +32,3 @@ export const unitOfOtherMeasure = defineRule({
       })
     }),
 })
-
-const MEASURES: readonly (readonly [ending: RegExp, measure: Measure])[] = [
-  [/^\/machine\/mass$/, 'mass'],
-  [/^\/gearcases\/[^/]+\/oilSpace\/(?:portion|fill\/(?:drainAndRefill|dryFill))$/, 'volume'],
-  [/^\/gearcases\/[^/]+\/(?:drainTemperature|oilSpace\/fill\/level\/temperature)$/, 'temperature'],
-  [/^\/gearcases\/[^/]+\/oilSpace\/fill\/method\/below$/, 'length'],
-  [/^\/gearcases\/[^/]+\/oilSpace\/fill\/level\/minutesAfterStop$/, 'duration'],
-]
-
-function measureNeeded(path: JsonPointer): Measure | undefined {
-  return MEASURES.find(([place]) => place.test(path))?.[1]
-}

@@ -3,7 +3,7 @@ import { joinPointer } from '../../../src/base/joinPointer.js'
 import { RETIRED_CODES } from '../../../src/base/retiredCodes.js'
 import { allRules } from '../../../src/rules/allRules.js'
 import { waiverWithoutFinding } from '../../../src/rules/spec/waiver-without-finding.js'
-import { LEAF_PLACES } from '../../../src/spec/leafPlaces.js'
+import { listLeafRows } from '../../../src/spec/leafTable.js'
 import { ruleCodes } from './registry.js'
 import { RULE_TERMS } from './ruleTerms.js'
 import { readVectors } from './vectors.js'
@@ -26,7 +26,7 @@ export function writeManifest(): string {
       vectors: vectors.filter(({ vector }) => vector.code === code).map(({ file }) => file),
     }
   })
-  const leaves = LEAF_PLACES.map(({ kind, place }) => ({ kind, place: joinPointer(place) }))
+  const leaves = listLeafRows().map(({ kind, place }) => ({ kind, place: joinPointer(place) }))
   const manifest = { version: '1.0', terms: RULE_TERMS, leaves, retired: RETIRED_CODES, rules }
   return `${JSON.stringify(manifest, null, 2)}\n`
 }
