@@ -5,14 +5,15 @@ import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
 import { type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
 
-export interface PanVerdict {
-  /** `empty between`: the pan holds each draining, but not all of the visit together. */
-  readonly answer: 'large enough' | 'empty between' | 'too small'
-  readonly pan?: Id
+/** `empty between`: the pan holds each draining, but not all of the visit together. */
+export type PanVerdict = {
   /** All drained oil of the visit. */
   readonly total: Quantity<'mL'>
   readonly reasons: readonly Reason<keyof FillCodes>[]
-}
+} & (
+  | { readonly verdict: 'large enough' | 'empty between'; readonly pan: Id }
+  | { readonly verdict: 'too small'; readonly pan?: undefined }
+)
 
 /** Above this share a pan is called nearly full: house rule, it must still be carried. */
 const NEARLY_FULL = 90
@@ -36,7 +37,7 @@ const NEARLY_FULL = 90
  * // Does a 2 L pan hold 1.2 L and 0.9 L?
  * const pan = { name: 'Pan', size: { value: 2, unit: 'L' } } as const
  * const verdict = checkPan({ pan }, [{ value: '1.2', unit: 'L' }, { value: '0.9', unit: 'L' }])
- * verdict.answer // => 'empty between'
+ * verdict.verdict // => 'empty between'
  * ```
  */
 export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly VolumeAmount[]): PanVerdict {
@@ -66,7 +67,7 @@ export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly
     const nearly = sum * 100n > size * BigInt(NEARLY_FULL)
     const percent = size === 0n ? 0 : Number((sum * 100n) / size)
     return {
-      answer: 'large enough',
+      verdict: 'large enough',
       pan: id,
       total,
       reasons: [
@@ -84,7 +85,7 @@ export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly
     const { name, size } = one.pan
     const params = { pan: name, total: amount(sum, size.unit), size }
     return {
-      answer: 'empty between',
+      verdict: 'empty between',
       pan: one.id,
       total,
       reasons: [fillReason('fill/pan-empty-between', params)],
@@ -98,5 +99,5 @@ export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly
           largest: amount(largest, biggest.pan.size.unit),
           size: biggest.pan.size,
         })
-  return { answer: 'too small', total, reasons: [reason] }
+  return { verdict: 'too small', total, reasons: [reason] }
 }

@@ -15,16 +15,20 @@ export interface ContainerUse {
   readonly full: number
 }
 
-export interface ContainerChoice {
-  readonly answer: 'enough' | 'short'
+export type ContainerChoice = ContainersTaken &
+  (
+    | { readonly verdict: 'enough'; readonly short?: undefined }
+    /** `short`: what the shelf lacks. */
+    | { readonly verdict: 'short'; readonly short: Quantity<VolumeUnit> }
+  )
+
+export interface ContainersTaken {
   /** Name of the one oil that all containers hold; absent where the list is empty. */
   readonly oil?: string
   readonly needed: Quantity<VolumeUnit>
   readonly use: readonly ContainerUse[]
   /** What stays in the last container opened. */
   readonly leftOver: Quantity<VolumeUnit>
-  /** What the shelf lacks. */
-  readonly short?: Quantity<VolumeUnit>
   /** Containers to buy for it, of the sizes that the shelf knows; none where it would take more than 10,000 of a size. */
   readonly buy: readonly { readonly id: Id; readonly count: number }[]
   readonly reasons: readonly Reason<keyof FillCodes>[]
@@ -80,7 +84,7 @@ export function chooseContainers(
   if (best === undefined) {
     const needed = volumeIn(exactIn(volume, 'mL'), volume.unit)
     return {
-      answer: 'short',
+      verdict: 'short',
       needed,
       use: [],
       leftOver: { value: 0, unit: volume.unit },
@@ -184,12 +188,11 @@ function chooseOfOneOil(
     return full === 0 && part === 0n ? [] : [{ id, ...(part > 0n ? { opened: amount(part) } : {}), full }]
   })
   const choice: ContainerChoice = {
-    answer: short > 0n ? 'short' : 'enough',
     oil,
     needed: amount(need),
     use,
     leftOver: amount(left),
-    ...(short > 0n ? { short: amount(short) } : {}),
+    ...(short > 0n ? { verdict: 'short', short: amount(short) } : { verdict: 'enough' }),
     buy: shelf.flatMap(([id], place) => {
       const count = bought?.counts[place] ?? 0
       return count === 0 ? [] : [{ id, count }]

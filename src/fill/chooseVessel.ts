@@ -5,18 +5,27 @@ import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
 import { type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
 
-export interface VesselChoice {
-  /** `tolerance not stated`: a vessel measures it, but nobody said how exact is exact enough. */
-  readonly answer: 'fits' | 'tolerance not stated' | 'does not fit'
-  readonly vessel?: Id
-  /** The mark for each pour, in the vessel's own unit. */
-  readonly marks: readonly Quantity<VolumeUnit>[]
-  /** Marks together minus the volume asked for. */
-  readonly difference?: Quantity<VolumeUnit>
-  /** Largest error: the difference and half a graduation for each pour. */
-  readonly error?: Quantity<VolumeUnit>
-  readonly reasons: readonly Reason<keyof FillCodes>[]
-}
+export type VesselChoice =
+  | {
+      /** `tolerance not stated`: the vessel measures it, but how exact is exact enough is not known. */
+      readonly verdict: 'fits' | 'tolerance not stated'
+      readonly vessel: Id
+      /** The mark for each pour, in the vessel's own unit. */
+      readonly marks: readonly Quantity<VolumeUnit>[]
+      /** Marks together minus the volume to measure. */
+      readonly difference: Quantity<VolumeUnit>
+      /** Largest error: the difference and half a graduation for each pour. */
+      readonly error: Quantity<VolumeUnit>
+      readonly reasons: readonly Reason<keyof FillCodes>[]
+    }
+  | {
+      readonly verdict: 'does not fit'
+      readonly vessel?: undefined
+      readonly marks: readonly []
+      readonly difference?: undefined
+      readonly error?: undefined
+      readonly reasons: readonly Reason<keyof FillCodes>[]
+    }
 
 interface Measured {
   readonly id: Id
@@ -54,7 +63,7 @@ const MOST_POURS = 50
  * // Is a half-litre jug with marks every 50 mL fine enough for 450 mL within 20 mL?
  * const jug = { name: 'Jug', size: { value: 500, unit: 'mL' }, graduation: { value: 50, unit: 'mL' } } as const
  * const answer = chooseVessel({ jug }, { value: '450', unit: 'mL' }, { value: '20', unit: 'mL' })
- * console.log(answer.answer, answer.reasons[0]?.code) // => does not fit fill/vessel-too-coarse
+ * console.log(answer.verdict, answer.reasons[0]?.code) // => does not fit fill/vessel-too-coarse
  * ```
  */
 export function chooseVessel(
@@ -112,7 +121,7 @@ export function chooseVessel(
   })
   if (best === undefined) {
     return {
-      answer: 'does not fit',
+      verdict: 'does not fit',
       marks: [],
       reasons: entries.length === 0 ? [fillReason('fill/no-vessel', {})] : reasons,
     }
@@ -131,7 +140,7 @@ export function chooseVessel(
         }),
   )
   return {
-    answer: tolerance === undefined ? 'tolerance not stated' : 'fits',
+    verdict: tolerance === undefined ? 'tolerance not stated' : 'fits',
     vessel: best.id,
     marks: best.marks.map((mark) => amount(mark, best.unit)),
     difference: amount(best.difference),

@@ -18,14 +18,14 @@ export interface DrainQuestion {
 
 export type DrainVerdict =
   | {
-      readonly kind: 'drain time'
+      readonly verdict: 'drain time'
       /** No gearcase of this volume and depth runs out faster. */
       readonly least: Quantity<'s'>
       /** The same for walls that stand straight up. */
       readonly straightWalls: Quantity<'s'>
       readonly reasons: readonly Reason<keyof FillCodes>[]
     }
-  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason<keyof FillCodes>[] }
+  | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof FillCodes>[] }
 
 const G = 9.80665
 
@@ -53,7 +53,7 @@ const G = 9.80665
  *   opening: { bore: { value: 16, unit: 'mm' }, length: { value: 12, unit: 'mm' } },
  *   kinematicViscosity: { value: 60, unit: 'mm2/s' }, fillOpening: 'in', breather: 'clear',
  * })
- * answer.kind // => 'cannot tell'
+ * answer.verdict // => 'cannot tell'
  * ```
  */
 export function drainTime(question: DrainQuestion): DrainVerdict {
@@ -66,7 +66,7 @@ export function drainTime(question: DrainQuestion): DrainVerdict {
   requireAmount('opening.length', opening.length, 'length', { above: 0 })
   requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity', { above: 0 })
   const reasons = whyNoAir(fillOpening, breather)
-  if (reasons.length > 0) return { kind: 'cannot tell', reasons }
+  if (reasons.length > 0) return { verdict: 'cannot tell', reasons }
   const bore = convert(opening.bore, 'm').value
   const length = convert(opening.length, 'm').value
   const start = convert(depth, 'm').value + length
@@ -83,7 +83,7 @@ export function drainTime(question: DrainQuestion): DrainVerdict {
     throw new RangeError('question must hold figures of a gearcase, got figures beyond every double')
   }
   return {
-    kind: 'drain time',
+    verdict: 'drain time',
     least: { value: least, unit: 's' },
     straightWalls: { value: straight, unit: 's' },
     reasons: [fillReason('fill/drain-time-is-a-minimum', {}), fillReason('fill/wait-for-single-drips', {})],

@@ -18,7 +18,7 @@ import { requireAmount } from './requireAmount.js'
 import { volumeIn } from './volumeAmount.js'
 
 export interface DrainedVerdict {
-  readonly answer: 'as expected' | 'less' | 'more' | 'not judged' | 'cannot tell'
+  readonly verdict: 'as expected' | 'less' | 'more' | 'not judged' | 'cannot tell'
   /** Recommendations, no diagnosis: what to look at next. */
   readonly reasons: readonly Reason<keyof FillCodes>[]
 }
@@ -42,7 +42,7 @@ const NOTEWORTHY_PERCENT = 10n
  * ```ts
  * import { judgeDrained } from 'drivetrain-service/v1/fill'
  * // 0.5 L came out where 0.8 L belong: is that worth a look?
- * judgeDrained({ value: 0.5, unit: 'L' }, { kind: 'nominal', value: '0.8', unit: 'L' }).answer // => 'less'
+ * judgeDrained({ value: 0.5, unit: 'L' }, { kind: 'nominal', value: '0.8', unit: 'L' }).verdict // => 'less'
  * ```
  */
 export function judgeDrained(
@@ -51,25 +51,25 @@ export function judgeDrained(
 ): DrainedVerdict {
   requireObject('expected', expected)
   if (drained === 'not judged') {
-    return { answer: 'not judged', reasons: [fillReason('fill/drained-not-judged', {})] }
+    return { verdict: 'not judged', reasons: [fillReason('fill/drained-not-judged', {})] }
   }
   requireAmount('drained', drained, 'volume', { least: 0 })
   const volume = exactIn(drained, 'mL')
   const from = expectedVolume(volume, expected)
   if (from === undefined || from.n <= 0n) {
-    return { answer: 'cannot tell', reasons: [fillReason('fill/drained-not-comparable', {})] }
+    return { verdict: 'cannot tell', reasons: [fillReason('fill/drained-not-comparable', {})] }
   }
   const gap = minus(volume, from)
   const share = over({ n: gap.n * 100n, d: gap.d }, from)
   const size = { n: share.n < 0n ? -share.n : share.n, d: share.d }
   const shown = { drained, expected: volumeIn(from, drained.unit) }
   if (compareExact(size, { n: NOTEWORTHY_PERCENT, d: 1n }) <= 0) {
-    return { answer: 'as expected', reasons: [fillReason('fill/drained-as-expected', shown)] }
+    return { verdict: 'as expected', reasons: [fillReason('fill/drained-as-expected', shown)] }
   }
   const params = { ...shown, percent: nearestDouble(size) }
   return share.n < 0n
-    ? { answer: 'less', reasons: [fillReason('fill/drained-less', params)] }
-    : { answer: 'more', reasons: [fillReason('fill/drained-more', params)] }
+    ? { verdict: 'less', reasons: [fillReason('fill/drained-less', params)] }
+    : { verdict: 'more', reasons: [fillReason('fill/drained-more', params)] }
 }
 
 function expectedVolume(

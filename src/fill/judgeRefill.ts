@@ -19,17 +19,25 @@ import { comparedWith } from './comparedWith.js'
 import { requireAmount } from './requireAmount.js'
 import { volumeIn } from './volumeAmount.js'
 
-export interface RefillVerdict {
+export interface RefillJudged {
   /**
    * `right`: inside the stated band, or the printed figure itself. `the level decides`: hole, dipstick or glass has the
    * last word. `outside`: past the band. `stop`: more than 10 % off: something is wrong before more oil goes in.
-   * `cannot tell`: the manual states no quantity, or no band for one.
    */
-  readonly answer: 'right' | 'the level decides' | 'outside' | 'stop' | 'cannot tell'
+  readonly verdict: 'right' | 'the level decides' | 'outside' | 'stop'
   /** Refilled minus stated: from the nominal, else from the nearer limit, 0 inside limits. */
+  readonly difference: Quantity<VolumeUnit>
+  readonly reasons: readonly Reason<keyof FillCodes>[]
+}
+
+/** The manual states no quantity, or no band for one: then the difference from its figure is there. */
+export interface RefillUnknown {
+  readonly verdict: 'cannot tell'
   readonly difference?: Quantity<VolumeUnit>
   readonly reasons: readonly Reason<keyof FillCodes>[]
 }
+
+export type RefillVerdict = RefillJudged | RefillUnknown
 
 /** House rule: up to 10 % the level may well decide; 10 % itself is still allowed. */
 const FAR_OFF_PERCENT = 10
@@ -52,7 +60,7 @@ const FAR_OFF_PERCENT = 10
  * import { judgeRefill } from 'drivetrain-service/v1/fill'
  * // 0.60 L went in to the level hole where the manual states 0.75 L: may the plug go back?
  * const stated = { kind: 'nominal', value: '0.75', unit: 'L' } as const
- * judgeRefill(stated, { value: 0.6, unit: 'L' }, { kind: 'to level hole', opening: 'fill' }).answer // => 'stop'
+ * judgeRefill(stated, { value: 0.6, unit: 'L' }, { kind: 'to level hole', opening: 'fill' }).verdict // => 'stop'
  * ```
  */
 export function judgeRefill(
@@ -68,7 +76,7 @@ export function judgeRefill(
     throw new TypeError(`method.kind must be one of ${methods.join(', ')}, got ${shown(method.kind)}`)
   }
   if (stated.kind === 'not stated') {
-    return { answer: 'cannot tell', reasons: [fillReason('fill/refill-not-stated', {})] }
+    return { verdict: 'cannot tell', reasons: [fillReason('fill/refill-not-stated', {})] }
   }
   requireBand('stated', stated)
   const band = readBand(stated, 'mL')
@@ -82,12 +90,12 @@ export function judgeRefill(
   if (!inside && isFarOff(size, from)) {
     const percent = nearestDouble(over({ n: size.n * 100n, d: size.d }, positive(from)))
     const params = { difference, percent, limit: FAR_OFF_PERCENT }
-    return { answer: 'stop', difference, reasons: [fillReason('fill/refill-far-off', params)] }
+    return { verdict: 'stop', difference, reasons: [fillReason('fill/refill-far-off', params)] }
   }
   if (method.kind !== 'by quantity') {
     const params = { difference, method: method.kind }
     return {
-      answer: 'the level decides',
+      verdict: 'the level decides',
       difference,
       reasons: [fillReason('fill/refill-level-decides', params)],
     }
@@ -101,18 +109,18 @@ function byQuantity(
   refilled: Quantity<VolumeUnit>,
   difference: Quantity<VolumeUnit>,
   inside: boolean,
-): Pick<RefillVerdict, 'answer' | 'reasons'> {
+): Pick<RefillVerdict, 'verdict' | 'reasons'> {
   if (stated.kind !== 'nominal') {
     const params = { refilled, ...endsOf(stated, band, refilled.unit) }
     return inside
-      ? { answer: 'right', reasons: [fillReason('fill/refill-inside-band', params)] }
-      : { answer: 'outside', reasons: [fillReason('fill/refill-outside-band', { ...params, difference })] }
+      ? { verdict: 'right', reasons: [fillReason('fill/refill-inside-band', params)] }
+      : { verdict: 'outside', reasons: [fillReason('fill/refill-outside-band', { ...params, difference })] }
   }
   const printed = { value: stated.value, unit: stated.unit }
   return inside
-    ? { answer: 'right', reasons: [fillReason('fill/refill-as-printed', { refilled, printed })] }
+    ? { verdict: 'right', reasons: [fillReason('fill/refill-as-printed', { refilled, printed })] }
     : {
-        answer: 'cannot tell',
+        verdict: 'cannot tell',
         reasons: [fillReason('fill/refill-band-not-stated', { refilled, printed, difference })],
       }
 }

@@ -14,7 +14,7 @@ export interface PourPart {
 }
 
 export interface PourTime {
-  readonly kind: 'pour time'
+  readonly verdict: 'pour time'
   /** From pouring into the funnel until oil comes out below. */
   readonly hoseFills: PourPart
   /** The funnel runs empty, the hose full. */
@@ -33,7 +33,7 @@ export interface PourTime {
 
 export type PourVerdict =
   | PourTime
-  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason<keyof FillCodes>[] }
+  | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof FillCodes>[] }
 
 export interface PourQuestion {
   readonly funnel: FunnelAndHose['funnel']
@@ -79,7 +79,7 @@ const MOST_FILLINGS = 1000
  *   kinematicViscosity: { value: 460, unit: 'mm2/s' },
  *   volume: { value: 0.5, unit: 'L' },
  * })
- * answer.kind === 'pour time' && answer.hoseEmpties.time.value.toFixed(1) // => '15.6'
+ * answer.verdict === 'pour time' && answer.hoseEmpties.time.value.toFixed(1) // => '15.6'
  * ```
  */
 export function pourTime(question: PourQuestion): PourVerdict {
@@ -125,7 +125,7 @@ export function pourTime(question: PourQuestion): PourVerdict {
     fillReason('fill/wall-film-not-counted', {}),
   ]
   return {
-    kind: 'pour time',
+    verdict: 'pour time',
     hoseFills: part(corrected.fills, plain.fills),
     funnelEmpties: part(corrected.empties, plain.empties),
     hoseEmpties: part(corrected.drains, plain.drains),
@@ -138,5 +138,5 @@ export function pourTime(question: PourQuestion): PourVerdict {
 }
 
 function cannotTell(reason: Reason<keyof FillCodes>): PourVerdict {
-  return { kind: 'cannot tell', reasons: [reason] }
+  return { verdict: 'cannot tell', reasons: [reason] }
 }

@@ -54,7 +54,7 @@ export function planPan(
       : { have: { id: verdict.pan, name: found.name, size: found.size } }
   const findings: Finding[] = []
   const entries = Object.entries(toolbox.pans)
-  if (verdict.answer !== 'large enough') {
+  if (verdict.verdict !== 'large enough') {
     const document = { kind: 'toolbox', id: toolbox.id } as const
     const [id, pan] = entries.find(([one]) => one === verdict.pan) ?? entries[0] ?? []
     findings.push(
@@ -71,7 +71,8 @@ export function planPan(
     pan: {
       volume,
       ...have,
-      verdict: entries.length === 0 ? 'missing' : verdict.answer === 'large enough' ? 'fits' : 'does not fit',
+      verdict:
+        entries.length === 0 ? 'missing' : verdict.verdict === 'large enough' ? 'fits' : 'does not fit',
       reasons: [...verdict.reasons, ...open],
     },
     usedOil,

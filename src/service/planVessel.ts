@@ -36,10 +36,10 @@ export function planVessel(
           }
         : undefined
     const choice = chooseVessel(toolbox.vessels, each, byQuantity ? tolerance : tenthOf(each))
-    const { answer, vessel, reasons } =
-      byQuantity || choice.answer === 'fits' ? choice : chooseVessel(toolbox.vessels, each)
+    const { verdict, vessel, reasons } =
+      byQuantity || choice.verdict === 'fits' ? choice : chooseVessel(toolbox.vessels, each)
     const found = vessel === undefined ? undefined : toolbox.vessels[vessel]
-    if (answer === 'does not fit') {
+    if (verdict === 'does not fit') {
       const because = reasons[0] ?? serviceReason('service/no-toolbox', {})
       const [coarse] = Object.entries(toolbox.vessels)
       const reason = { code: because.code, params: because.params }
@@ -62,7 +62,7 @@ export function planVessel(
     return {
       ...about,
       ...(vessel === undefined || found === undefined ? {} : { have: { id: vessel, name: found.name } }),
-      verdict: byQuantity && answer === 'tolerance not stated' ? 'cannot tell' : 'fits',
+      verdict: byQuantity && verdict === 'tolerance not stated' ? 'cannot tell' : 'fits',
       reasons,
     }
   })

@@ -154,7 +154,7 @@ function waitForHose(
     oil: oil.name,
     temperature: ambient,
   })
-  if (time.kind === 'cannot tell') return cannotTell(through, ...time.reasons)
+  if (time.verdict === 'cannot tell') return cannotTell(through, ...time.reasons)
   const named = [
     ['hose fills', time.hoseFills],
     ['funnel empties', time.funnelEmpties],

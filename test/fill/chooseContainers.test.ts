@@ -28,7 +28,7 @@ describe('the rule', () => {
     expect(choice.use).toEqual([{ id: 'litre', full: 2 }])
     // 2 − 1.9 = 0.1 exactly, which doubles do not give
     expect(choice.leftOver).toEqual({ value: 0.1, unit: 'L' })
-    expect(choice).toMatchObject({ answer: 'enough', oil: 'Skarn Gear', buy: [] })
+    expect(choice).toMatchObject({ verdict: 'enough', oil: 'Skarn Gear', buy: [] })
     expect(codes(choice)).toEqual(['fill/containers-left-over'])
   })
 
@@ -64,7 +64,7 @@ describe('the rule', () => {
     const shelf = { litre: container(1, 'L', 1, 0.25), quart: container(1, 'qt_us', 0) }
     const choice = chooseContainers(shelf, L(2.1))
     // 2.1 − 1.25 = 0.85 is missing; a US quart (0.946352946) leaves less than a litre
-    expect(choice).toMatchObject({ answer: 'short', short: L(0.85), buy: [{ id: 'quart', count: 1 }] })
+    expect(choice).toMatchObject({ verdict: 'short', short: L(0.85), buy: [{ id: 'quart', count: 1 }] })
     expect(choice.use).toEqual([{ id: 'litre', opened: L(0.25), full: 1 }])
     expect(choice.leftOver).toEqual(L(0.096352946))
     expect(codes(choice)).toContain('fill/containers-short')
@@ -72,7 +72,7 @@ describe('the rule', () => {
 
   it('an empty shelf: everything is missing and nothing is known to buy', () => {
     expect(chooseContainers({}, { value: '2', unit: 'qt_us' })).toEqual({
-      answer: 'short',
+      verdict: 'short',
       needed: { value: 2, unit: 'qt_us' },
       use: [],
       leftOver: { value: 0, unit: 'qt_us' },
@@ -85,9 +85,9 @@ describe('the rule', () => {
   it('never mixes two oils: the one that is enough, else the one that lacks least', () => {
     const shelf = { a: container(1, 'L', 1, undefined, 'Oil A'), b: container(1, 'L', 2, undefined, 'Oil B') }
     const enough = chooseContainers(shelf, L(1.5))
-    expect(enough).toMatchObject({ answer: 'enough', oil: 'Oil B', use: [{ id: 'b', full: 2 }] })
+    expect(enough).toMatchObject({ verdict: 'enough', oil: 'Oil B', use: [{ id: 'b', full: 2 }] })
     expect(codes(enough)).toContain('fill/other-oil-not-mixed')
-    expect(chooseContainers(shelf, L(3))).toMatchObject({ answer: 'short', oil: 'Oil B', short: L(1) })
+    expect(chooseContainers(shelf, L(3))).toMatchObject({ verdict: 'short', oil: 'Oil B', short: L(1) })
   })
 
   it('between oils that are enough: more opened used, then less left over, then fewer, then first named', () => {
@@ -106,17 +106,17 @@ describe('zeros that a document may hold', () => {
   it('a container of 0 L holds nothing and is not bought; a refill of 0 L needs nothing', () => {
     const shelf = { none: container(0, 'L', 5), litre: container(1, 'L', 1) }
     expect(chooseContainers(shelf, L(2))).toMatchObject({
-      answer: 'short',
+      verdict: 'short',
       use: [{ id: 'litre', full: 1 }],
       buy: [{ id: 'litre', count: 1 }],
     })
     expect(chooseContainers({ none: container(0, 'L', 5) }, L(2))).toMatchObject({
-      answer: 'short',
+      verdict: 'short',
       use: [],
       buy: [],
     })
     expect(chooseContainers(shelf, L('0'))).toMatchObject({
-      answer: 'enough',
+      verdict: 'enough',
       use: [],
       leftOver: { value: 0 },
     })
@@ -127,15 +127,15 @@ describe('exact sums', () => {
   it('ten times 0.1 L is 1 L, and 11 US quarts are 11 US quarts, though 0.946352946 L is not short', () => {
     expect(chooseContainers({ tenth: container(0.1, 'L', 10) }, L('1')).leftOver.value).toBe(0)
     const quarts = chooseContainers({ quart: container(1, 'qt_us', 11) }, { value: 10.409882406, unit: 'L' })
-    expect(quarts).toMatchObject({ answer: 'enough', leftOver: { value: 0 } })
+    expect(quarts).toMatchObject({ verdict: 'enough', leftOver: { value: 0 } })
     const ounces = chooseContainers({ small: container(1, 'fl_oz_us', 32) }, { value: '1', unit: 'qt_us' })
-    expect(ounces).toMatchObject({ answer: 'enough', leftOver: { value: 0 }, use: [{ full: 32 }] })
+    expect(ounces).toMatchObject({ verdict: 'enough', leftOver: { value: 0 }, use: [{ full: 32 }] })
   })
 
   it('one microlitre decides', () => {
     const shelf = { quart: container(1, 'qt_us', 1) }
-    expect(chooseContainers(shelf, { value: '0.946352', unit: 'L' }).answer).toBe('enough')
-    expect(chooseContainers(shelf, { value: '0.946353', unit: 'L' }).answer).toBe('short')
+    expect(chooseContainers(shelf, { value: '0.946352', unit: 'L' }).verdict).toBe('enough')
+    expect(chooseContainers(shelf, { value: '0.946353', unit: 'L' }).verdict).toBe('short')
   })
 
   it('a number with an exponent is read as written', () => {
@@ -204,11 +204,11 @@ describe('laws', () => {
         taken += (opened?.value ?? 0) + full * (pieces[id]?.size ?? 0)
       }
       const bought = choice.buy.reduce((sum, { id, count }) => sum + count * (pieces[id]?.size ?? 0), 0)
-      if (choice.answer === 'short') expect(taken).toBe(need - (choice.short?.value ?? 0))
-      const openedLeft = choice.use.every(({ full }) => full === 0) && choice.answer === 'enough'
+      if (choice.verdict === 'short') expect(taken).toBe(need - (choice.short?.value ?? 0))
+      const openedLeft = choice.use.every(({ full }) => full === 0) && choice.verdict === 'enough'
       if (!openedLeft && Object.keys(pieces).length > 0)
         expect(taken + bought - need).toBe(choice.leftOver.value)
-      expect(choice.answer === 'short').toBe(choice.short !== undefined)
+      expect(choice.verdict === 'short').toBe(choice.short !== undefined)
     })
   })
 
@@ -280,13 +280,13 @@ describe('amounts that no shelf has', () => {
     expect(() => chooseContainers({ a: container(1e16, 'L', 1) }, { value: 1, unit: 'L' })).toThrow(
       /containers\.a\.size\.value must be/,
     )
-    expect(chooseContainers(one, { value: 1e9, unit: 'L' }).answer).toBe('short')
+    expect(chooseContainers(one, { value: 1e9, unit: 'L' }).verdict).toBe('short')
   })
 
   it('containers too small to be counted are not bought, and nothing is said to be left over', () => {
     for (const size of [1e-300, 5e-324, 1e-9, 0]) {
       const choice = chooseContainers({ drop: container(size, 'mL', 3) }, { value: '350', unit: 'mL' })
-      expect([choice.answer, choice.buy, choice.short?.value]).toEqual([
+      expect([choice.verdict, choice.buy, choice.short?.value]).toEqual([
         'short',
         [],
         size === 1e-9 ? 349.999999997 : 350,
@@ -303,7 +303,7 @@ describe('amounts that no shelf has', () => {
       ]),
     )
     const choice = chooseContainers(many, { value: '123456.789123', unit: 'mL' })
-    expect([choice.answer, choice.reasons.map(({ code }) => code)]).toEqual([
+    expect([choice.verdict, choice.reasons.map(({ code }) => code)]).toEqual([
       'enough',
       ['fill/containers-not-searched-fully', 'fill/containers-left-over'],
     ])

@@ -15,7 +15,7 @@ const question = (more: Partial<DrainQuestion> = {}): DrainQuestion => ({
 })
 const times = (more: Partial<DrainQuestion> = {}) => {
   const answer = drainTime(question(more))
-  if (answer.kind !== 'drain time') throw new Error(JSON.stringify(answer))
+  if (answer.verdict !== 'drain time') throw new Error(JSON.stringify(answer))
   return { least: answer.least.value, straight: answer.straightWalls.value }
 }
 
@@ -28,7 +28,7 @@ describe('drainTime', () => {
     ['in', 'blocked', ['fill/fill-opening-not-out', 'fill/breather-blocked']],
   ] as const)('fill opening %s, breather %s: no time', (fillOpening, breather, expected) => {
     const answer = drainTime(question({ fillOpening, breather }))
-    expect(answer.kind).toBe('cannot tell')
+    expect(answer.verdict).toBe('cannot tell')
     expect(answer.reasons.map(({ code }) => code)).toEqual(expected)
   })
 

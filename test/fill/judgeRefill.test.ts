@@ -73,7 +73,7 @@ describe('judgeRefill by quantity', () => {
   ]
   it.each(cases)('%s', (_, stated, refilled, answer, code) => {
     const verdict = judgeRefill(stated, L(refilled), quantity)
-    expect(verdict.answer).toBe(answer)
+    expect(verdict.verdict).toBe(answer)
     expect(verdict.reasons.map((reason) => reason.code)).toEqual([code])
     expect(JSON.stringify(verdict)).not.toContain('null')
   })
@@ -85,7 +85,7 @@ describe('judgeRefill by quantity', () => {
     // 0.8 US qt is 757.0823568 mL
     const quart: Volume = { kind: 'nominal', value: '0.8', unit: 'qt_us' }
     expect(judgeRefill(quart, { value: 760, unit: 'mL' }, quantity)).toMatchObject({
-      answer: 'right',
+      verdict: 'right',
       difference: { value: 2.9176432, unit: 'mL' },
     })
   })
@@ -115,22 +115,22 @@ describe('judgeRefill to a level', () => {
       [0.825001, 'stop'],
       [0.75, 'the level decides'],
     ] as const) {
-      expect(judgeRefill(nominal, L(refilled), method).answer).toBe(answer)
+      expect(judgeRefill(nominal, L(refilled), method).verdict).toBe(answer)
     }
-    expect(judgeRefill({ kind: 'not stated' }, L(1), method).answer).toBe('cannot tell')
+    expect(judgeRefill({ kind: 'not stated' }, L(1), method).verdict).toBe('cannot tell')
   })
 
   it('0.1 + 0.2 litres are the 0.3 of the manual', () => {
     const stated: Volume = { kind: 'nominal with tolerance', value: '0.3', minus: '0', plus: '0', unit: 'L' }
-    expect(judgeRefill(stated, L(0.3), quantity).answer).toBe('right')
-    expect(judgeRefill(stated, { value: 300, unit: 'mL' }, quantity).answer).toBe('right')
+    expect(judgeRefill(stated, L(0.3), quantity).verdict).toBe('right')
+    expect(judgeRefill(stated, { value: 300, unit: 'mL' }, quantity).verdict).toBe('right')
   })
 
   it('the unit of the refill does not matter (law)', () => {
     law(50, fc.integer({ min: 0, max: 2000 }), fc.constantFrom(nominal, tolerance, limits), (mL, stated) => {
       const first = judgeRefill(stated, { value: mL, unit: 'mL' }, quantity)
       const second = judgeRefill(stated, L(mL / 1000), quantity)
-      expect(second.answer).toBe(first.answer)
+      expect(second.verdict).toBe(first.verdict)
     })
   })
 
@@ -155,23 +155,23 @@ describe('judgeDrained', () => {
     [0, 'less', 'fill/drained-less'],
   ])('%d L of 0.75 L: %s', (drained, answer, code) => {
     const verdict = judgeDrained(L(drained), nominal)
-    expect(verdict.answer).toBe(answer)
+    expect(verdict.verdict).toBe(answer)
     expect(verdict.reasons[0]?.code).toBe(code)
   })
 
   it('against limits from the nearer one, against a refill from that', () => {
-    expect(judgeDrained(L(0.9), limits).answer).toBe('as expected')
-    expect(judgeDrained(L(0.89), limits).answer).toBe('less')
-    expect(judgeDrained(L(1.1), limits).answer).toBe('as expected')
-    expect(judgeDrained(L(1.4), limits).answer).toBe('more')
-    expect(judgeDrained(L(1), { value: 1.05, unit: 'L' }).answer).toBe('as expected')
-    expect(judgeDrained(L(1), { value: 1.2, unit: 'qt_us' }).answer).toBe('less')
+    expect(judgeDrained(L(0.9), limits).verdict).toBe('as expected')
+    expect(judgeDrained(L(0.89), limits).verdict).toBe('less')
+    expect(judgeDrained(L(1.1), limits).verdict).toBe('as expected')
+    expect(judgeDrained(L(1.4), limits).verdict).toBe('more')
+    expect(judgeDrained(L(1), { value: 1.05, unit: 'L' }).verdict).toBe('as expected')
+    expect(judgeDrained(L(1), { value: 1.2, unit: 'qt_us' }).verdict).toBe('less')
   })
 
   it('after suction nothing is judged; without a stated quantity it cannot be compared', () => {
-    expect(judgeDrained('not judged', nominal)).toMatchObject({ answer: 'not judged' })
-    expect(judgeDrained(L(1), { kind: 'not stated' })).toMatchObject({ answer: 'cannot tell' })
-    expect(judgeDrained(L(1), L(0))).toMatchObject({ answer: 'cannot tell' })
+    expect(judgeDrained('not judged', nominal)).toMatchObject({ verdict: 'not judged' })
+    expect(judgeDrained(L(1), { kind: 'not stated' })).toMatchObject({ verdict: 'cannot tell' })
+    expect(judgeDrained(L(1), L(0))).toMatchObject({ verdict: 'cannot tell' })
   })
 
   it('misuse throws', () => {

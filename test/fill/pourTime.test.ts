@@ -38,7 +38,7 @@ function question(plain: Plain = {}): PourQuestion {
 }
 function pour(plain: Plain = {}): PourTime {
   const answer = pourTime(question(plain))
-  if (answer.kind !== 'pour time') throw new Error(JSON.stringify(answer))
+  if (answer.verdict !== 'pour time') throw new Error(JSON.stringify(answer))
   return answer
 }
 const whyNot = (asked: PourQuestion) => pourTime(asked).reasons.map(({ code }) => code)
@@ -308,7 +308,7 @@ describe('laws of scale', () => {
       volume: { value: 1, unit: 'qt_us' },
     }
     const [first, second] = [pourTime(asked), pourTime(other)]
-    if (first.kind !== 'pour time' || second.kind !== 'pour time') return expect.unreachable()
+    if (first.verdict !== 'pour time' || second.verdict !== 'pour time') return expect.unreachable()
     expect(relative(first.total.value, second.total.value)).toBeLessThan(1e-12)
   })
 })
@@ -373,13 +373,16 @@ describe('what is refused', () => {
     let [low, high] = [1, 100]
     for (let half = 0; half < 60; half += 1) {
       const middle = (low + high) / 2
-      if (reynolds(middle).kind === 'pour time') high = middle
+      if (reynolds(middle).verdict === 'pour time') high = middle
       else low = middle
     }
     const last = reynolds(high)
-    expect(last.kind === 'pour time' && last.reynolds).toBeCloseTo(2100, 6)
-    expect(last.kind === 'pour time' && last.reynolds).toBeLessThanOrEqual(2100)
-    expect(reynolds(low)).toMatchObject({ kind: 'cannot tell', reasons: [{ code: 'fill/flow-not-laminar' }] })
+    expect(last.verdict === 'pour time' && last.reynolds).toBeCloseTo(2100, 6)
+    expect(last.verdict === 'pour time' && last.reynolds).toBeLessThanOrEqual(2100)
+    expect(reynolds(low)).toMatchObject({
+      verdict: 'cannot tell',
+      reasons: [{ code: 'fill/flow-not-laminar' }],
+    })
   })
 
   it('misuse throws, naming the part', () => {
@@ -420,7 +423,7 @@ describe('what is refused', () => {
     law(50, inputs, ({ slant, shape, ...rest }) => {
       const answer = pourTime(question({ ...rest, shape: shape as 'cone', drop: rest.length * slant }))
       expect(JSON.stringify(answer)).not.toContain('null')
-      if (answer.kind === 'pour time') expect(answer.total.value).toBeGreaterThan(0)
+      if (answer.verdict === 'pour time') expect(answer.total.value).toBeGreaterThan(0)
     })
   })
 })

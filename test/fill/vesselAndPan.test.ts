@@ -24,7 +24,7 @@ describe('chooseVessel', () => {
   it('the error may equal the tolerance: half a graduation of 10 mL is 5 mL', () => {
     const jug = { jug: vessel(500, 10) }
     expect(chooseVessel(jug, mL('450'), mL('5'))).toEqual({
-      answer: 'fits',
+      verdict: 'fits',
       vessel: 'jug',
       marks: [mL(450)],
       difference: mL(0),
@@ -34,9 +34,9 @@ describe('chooseVessel', () => {
       ],
     })
     const coarse = chooseVessel(jug, mL('450'), mL('4.999999'))
-    expect(coarse).toMatchObject({ answer: 'does not fit', marks: [] })
+    expect(coarse).toMatchObject({ verdict: 'does not fit', marks: [] })
     expect(codes(coarse)).toEqual(['fill/vessel-too-coarse'])
-    expect(chooseVessel(jug, mL('450'), mL('5.000001')).answer).toBe('fits')
+    expect(chooseVessel(jug, mL('450'), mL('5.000001')).verdict).toBe('fits')
   })
 
   it('the nearest mark, the lower of two: 445 in tens is 440, 5 off', () => {
@@ -50,7 +50,7 @@ describe('chooseVessel', () => {
   it('0.8 US qt (757.0823568 mL) to the mark of 760 mL: 2.9176432 mL over, 7.9176432 with the reading', () => {
     const choice = chooseVessel({ jug: vessel(1, 0.01, undefined, 'L') }, { value: '0.8', unit: 'qt_us' })
     expect(choice.marks).toEqual([{ value: 0.76, unit: 'L' }])
-    expect(choice.answer).toBe('tolerance not stated')
+    expect(choice.verdict).toBe('tolerance not stated')
     // in quarts: 2.9176432/946.352946 and 7.9176432/946.352946
     expect(choice.difference?.value.toFixed(9)).toBe('0.003083039')
     expect(choice.error?.value.toFixed(9)).toBe('0.008366480')
@@ -62,7 +62,7 @@ describe('chooseVessel', () => {
     expect(marks(choice)).toEqual([500, 500, 200])
     expect(choice.error).toEqual(mL(15))
     expect(codes(choice)).toEqual(['fill/vessel-in-several-pours', 'fill/vessel-fine-enough'])
-    expect(chooseVessel({ jug: vessel(500, 10) }, mL(1200), mL(14)).answer).toBe('does not fit')
+    expect(chooseVessel({ jug: vessel(500, 10) }, mL(1200), mL(14)).verdict).toBe('does not fit')
     expect(marks(chooseVessel({ jug: vessel(500, 10) }, mL(1000), mL(15)))).toEqual([500, 500])
   })
 
@@ -125,7 +125,7 @@ describe('chooseVessel', () => {
           mL(need),
           mL(tolerance),
         )
-        if (choice.answer !== 'fits') return
+        if (choice.verdict !== 'fits') return
         const { steps, graduation } = set[choice.vessel ?? ''] ?? { steps: 0, graduation: 1 }
         const total = marks(choice).reduce((sum, mark) => sum + mark, 0)
         for (const mark of marks(choice)) {
@@ -162,7 +162,7 @@ describe('checkPan', () => {
   it('the whole visit, not one gearcase; a pan of exactly the total holds it', () => {
     const drained = [L('1.2'), L('0.9')]
     expect(checkPan({ pan: pan(2.1) }, drained)).toMatchObject({
-      answer: 'large enough',
+      verdict: 'large enough',
       pan: 'pan',
       total: mL(2100),
     })
@@ -170,8 +170,8 @@ describe('checkPan', () => {
       'fill/pan-large-enough',
       'fill/pan-nearly-full',
     ])
-    expect(checkPan({ pan: pan(2.099999) }, drained).answer).toBe('empty between')
-    expect(checkPan({ pan: pan(2.100001) }, drained).answer).toBe('large enough')
+    expect(checkPan({ pan: pan(2.099999) }, drained).verdict).toBe('empty between')
+    expect(checkPan({ pan: pan(2.100001) }, drained).verdict).toBe('large enough')
   })
 
   it('nearly full is above 90 %', () => {
@@ -183,21 +183,21 @@ describe('checkPan', () => {
   it('the smallest that does; none for all: the smallest for the largest draining; none at all', () => {
     const set = { big: pan(10), mid: pan(5), small: pan(1) }
     expect(checkPan(set, [L(2), L(2)]).pan).toBe('mid')
-    expect(checkPan(set, [L(4), L(4), L(4)])).toMatchObject({ answer: 'empty between', pan: 'mid' })
+    expect(checkPan(set, [L(4), L(4), L(4)])).toMatchObject({ verdict: 'empty between', pan: 'mid' })
     const none = checkPan(set, [L(12)])
-    expect(none).toMatchObject({ answer: 'too small', total: mL(12_000) })
+    expect(none).toMatchObject({ verdict: 'too small', total: mL(12_000) })
     expect(none).not.toHaveProperty('pan')
     expect(none.reasons).toEqual([{ code: 'fill/pan-too-small', params: { largest: L(12), size: L(10) } }])
     expect(codes(checkPan({}, [L(1)]))).toEqual(['fill/no-pan'])
   })
 
   it('a pan of 0 L, as a document may hold it, is too small for any oil', () => {
-    expect(checkPan({ pan: pan(0) }, [L(1)]).answer).toBe('too small')
-    expect(checkPan({ pan: pan(0) }, []).answer).toBe('large enough')
+    expect(checkPan({ pan: pan(0) }, [L(1)]).verdict).toBe('too small')
+    expect(checkPan({ pan: pan(0) }, []).verdict).toBe('large enough')
   })
 
   it('nothing drained fits any pan', () => {
-    expect(checkPan({ pan: pan(1) }, [])).toMatchObject({ answer: 'large enough', total: mL(0) })
+    expect(checkPan({ pan: pan(1) }, [])).toMatchObject({ verdict: 'large enough', total: mL(0) })
   })
 
   it('sums ten tenths exactly, in mixed units', () => {
@@ -205,11 +205,11 @@ describe('checkPan', () => {
       checkPan(
         { pan: pan(1) },
         Array.from({ length: 10 }, () => L(0.1)),
-      ).answer,
+      ).verdict,
     ).toBe('large enough')
     const mixed = [L('1'), { value: '1', unit: 'qt_us' } as const]
-    expect(checkPan({ pan: pan(1946.352946, 'mL') }, mixed).answer).toBe('large enough')
-    expect(checkPan({ pan: pan(1946.352945, 'mL') }, mixed).answer).toBe('empty between')
+    expect(checkPan({ pan: pan(1946.352946, 'mL') }, mixed).verdict).toBe('large enough')
+    expect(checkPan({ pan: pan(1946.352945, 'mL') }, mixed).verdict).toBe('empty between')
   })
 
   it('a larger pan never makes it worse, and the order does not matter (law)', () => {
@@ -218,8 +218,8 @@ describe('checkPan', () => {
     law(50, volumes, fc.integer({ min: 1, max: 120 }), (list, size) => {
       const ask = (value: number, order: number[]) => checkPan({ pan: pan(value) }, order.map(L))
       expect(ask(size, [...list].reverse())).toEqual(ask(size, list))
-      expect(rank[ask(size + 1, list).answer]).toBeGreaterThanOrEqual(rank[ask(size, list).answer])
-      expect(ask(size, list).answer === 'large enough').toBe(list.reduce((sum, one) => sum + one, 0) <= size)
+      expect(rank[ask(size + 1, list).verdict]).toBeGreaterThanOrEqual(rank[ask(size, list).verdict])
+      expect(ask(size, list).verdict === 'large enough').toBe(list.reduce((sum, one) => sum + one, 0) <= size)
     })
   })
 

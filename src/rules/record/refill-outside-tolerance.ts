@@ -33,9 +33,9 @@ export const refillOutsideTolerance = defineRule({
       const stated = resolveLeaf(sheet.document, identity, 'value', refillAt)
       if (stated.kind !== 'stated' || statedVolume(stated.value) === undefined) return []
       const value = stated.value as SpecValue<VolumeUnit>
-      const { answer, reasons } = judgeRefill(value, refilled, oilSpace.fill.method)
+      const { verdict, reasons } = judgeRefill(value, refilled, oilSpace.fill.method)
       const [reason] = reasons
-      if ((answer !== 'outside' && answer !== 'stop') || reason === undefined) return []
+      if ((verdict !== 'outside' && verdict !== 'stop') || reason === undefined) return []
       const params = { gearcase: gearcase.name, refilled: { ...refilled }, reason: { ...reason } }
       return [{ path: `${path}/refilled`, params }]
     }),
