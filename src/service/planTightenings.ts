@@ -118,7 +118,7 @@ function choose(
       return [{ on, tightening, ...(drive === undefined ? {} : { drive }) }]
     }),
     {
-      edition: iso6789,
+      iso6789,
       ...(tolerancePercent === undefined ? {} : { tolerancePercent }),
       ...(toolbox.adaptors === undefined ? {} : { adaptors: toolbox.adaptors }),
     },

@@ -55,7 +55,7 @@ export function checkTorque(
 
   const deviation = wrenchDeviation(wrench)
   const wanted = { low, high, aim: stated.aim, unit }
-  const { taken, refusals, betweenMarks } = nearestMark(wrench, options.edition, deviation, wanted, ratio)
+  const { taken, refusals, betweenMarks } = nearestMark(wrench, options.iso6789, deviation, wanted, ratio)
   if (taken === undefined) {
     // beside a bare nominal a mark may or may not do: only the manual's tolerance could say
     const verdict = bare && betweenMarks ? 'cannot tell' : 'does not fit'

@@ -52,7 +52,7 @@ export interface TorqueSetVerdict {
  *   kind: 'torque', torque: { kind: 'limits', min: '20', max: '30', unit: 'N.m' }, threadCondition: 'dry',
  * } as const
  * // A record says 25 N·m with the large wrench: can that be?
- * checkTorqueSet(wrench, plug, { value: 25, unit: 'N.m' }, { edition: '2017' }).wrench // => 'cannot'
+ * checkTorqueSet(wrench, plug, { value: 25, unit: 'N.m' }, { iso6789: '2017' }).wrench // => 'cannot'
  * ```
  */
 export function checkTorqueSet(
@@ -66,7 +66,7 @@ export function checkTorqueSet(
   checkQuantity('set', set, 'torque', 0, true)
   checkWrenchOptions(options)
   const torque = judgeTorque(tightening, set, options.tolerancePercent)
-  const tool = judgeWrench(wrench, set, options.edition)
+  const tool = judgeWrench(wrench, set, options.iso6789)
   return { torque: torque.verdict, wrench: tool.verdict, reasons: [...torque.reasons, ...tool.reasons] }
 }
 
@@ -105,7 +105,7 @@ function judgeTorque(
 function judgeWrench(
   wrench: TorqueWrench,
   set: Quantity<TorqueUnit>,
-  edition: '2017' | '2003',
+  iso6789: '2017' | '2003',
 ): { readonly verdict: TorqueSetVerdict['wrench']; readonly reasons: readonly Reason[] } {
   const reasons: Reason[] = []
   const newtonMetres = exactIn(set, 'N.m')
@@ -113,7 +113,7 @@ function judgeWrench(
     const { unit } = scale
     const value = over(newtonMetres, newtonMetresIn(unit))
     const wanted = { low: value, high: value, aim: value, told: set }
-    const found = scaleMark(wrench, scale, edition, wrenchDeviation(wrench), wanted)
+    const found = scaleMark(wrench, scale, iso6789, wrenchDeviation(wrench), wanted)
     if (found.kind === 'mark') return { verdict: 'can', reasons: [] }
     if (found.kind === 'out of range') reasons.push(found.reason)
     else

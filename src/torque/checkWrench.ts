@@ -19,7 +19,7 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
  * @param wrench - as in a toolbox; its JSON numbers mean their shortest decimals, so that comparisons are exact.
  *   Values 0 to 1e9, percents above 0 and below 100
  * @param tightening - as in a sheet, resolved for one machine; the first printed figure of each torque decides
- * @param options - `edition` is required; `tolerancePercent` gives bare nominals a band and is said so in the
+ * @param options - `iso6789` is required; `tolerancePercent` gives bare nominals a band and is said so in the
  *   reasons; `adaptor` corrects the setting for a crowfoot, and needs the wrench's `leverLength`
  * @returns `fits`, `fits with care` (true band leaves the stated band, bare nominal, or below 20 % of full scale
  *   under 2017), `does not fit` or `cannot tell`, with the mark, the true band (nearest doubles) and every reason
@@ -41,7 +41,7 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
  *   torque: { kind: 'nominal with tolerance', value: '40', minus: '4', plus: '4', unit: 'N.m' },
  * } as const
  * // Which mark, and what does the plug truly get when the wrench is ±4 %?
- * const { verdict, setting } = checkWrench(wrench, plug, { edition: '2017' })
+ * const { verdict, setting } = checkWrench(wrench, plug, { iso6789: '2017' })
  * verdict // => 'fits'
  * setting?.setting.value // => 40
  * setting?.trueBand.newtonMetres.min.value.toFixed(2) // => '38.46'

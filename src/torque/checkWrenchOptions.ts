@@ -5,8 +5,8 @@ import type { WrenchOptions } from './wrenchVerdict.js'
 /** Throws for anything but options of {@link checkWrench}. Internal. */
 export function checkWrenchOptions(options: WrenchOptions): void {
   checkObject('options', options)
-  if (options.edition !== '2017' && options.edition !== '2003')
-    throw new TypeError(`options.edition must be '2017' or '2003', got ${shown(options.edition)}`)
+  if (options.iso6789 !== '2017' && options.iso6789 !== '2003')
+    throw new TypeError(`options.iso6789 must be '2017' or '2003', got ${shown(options.iso6789)}`)
   if (options.tolerancePercent !== undefined) {
     checkNumber('options.tolerancePercent', options.tolerancePercent, 0, true)
     if (options.tolerancePercent >= 100)

@@ -119,7 +119,7 @@ function best(judged: readonly Judged[], set: number): Judged | undefined {
  * }) as const
  * const tasks = [{ on: '/drain', tightening: plug('30', '40') }, { on: '/fill', tightening: plug('45', '55') }]
  * // Two plugs, three wrenches: how many have to come along?
- * chooseWrenches({ small: click(5, 25), middle: click(20, 100), large: click(40, 200) }, tasks, { edition: '2017' })
+ * chooseWrenches({ small: click(5, 25), middle: click(20, 100), large: click(40, 200) }, tasks, { iso6789: '2017' })
  *   .wrenches // => ['middle']
  * ```
  */

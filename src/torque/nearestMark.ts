@@ -52,7 +52,7 @@ function better(first: MarkTaken, second: MarkTaken, unit: TorqueUnit): boolean 
 /** The mark to set among all scales of a wrench. Internal. */
 export function nearestMark(
   wrench: TorqueWrench,
-  edition: '2017' | '2003',
+  iso6789: '2017' | '2003',
   deviation: Deviation | undefined,
   wanted: WantedTorque,
   ratio: Exact,
@@ -63,7 +63,7 @@ export function nearestMark(
   for (const [index, scale] of wrench.scales.entries()) {
     const perUnit = newtonMetresIn(scale.unit)
     const onScale = (newtonMetres: Exact) => over(times(newtonMetres, ratio), perUnit)
-    const found = scaleMark(wrench, scale, edition, deviation, {
+    const found = scaleMark(wrench, scale, iso6789, deviation, {
       low: onScale(wanted.low),
       high: onScale(wanted.high),
       aim: onScale(wanted.aim),

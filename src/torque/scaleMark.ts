@@ -52,7 +52,7 @@ interface LowerEnd {
 function lowerEnds(
   wrench: TorqueWrench,
   scale: WrenchScale,
-  edition: '2017' | '2003',
+  iso6789: '2017' | '2003',
   deviation: Deviation | undefined,
   wanted: Quantity<TorqueUnit>,
 ): LowerEnd[] {
@@ -72,7 +72,7 @@ function lowerEnds(
       value: over(exactIn(declaredRange.min, 'N.m'), newtonMetresIn(unit)),
       reason: torqueReason('torque/below-declared-range', { wanted, from: declaredRange.min }),
     })
-  } else if (edition === '2003') {
+  } else if (iso6789 === '2003') {
     const value = times(exactOf(scale.highest), exactOf('0.2'))
     ends.push({
       value,
@@ -89,7 +89,7 @@ function lowerEnds(
       reason: torqueReason('torque/error-as-large-as-setting', { wanted, error: from(error) }),
     })
   }
-  if (wrench.type === 'electronic' && edition === '2017') {
+  if (wrench.type === 'electronic' && iso6789 === '2017') {
     const step = exactOf(scale.graduation)
     const allowed =
       deviation.of === 'reading'
@@ -120,7 +120,7 @@ function fullScaleResolution(scale: WrenchScale, part: Exact, step: Exact): Exac
 export function scaleMark(
   wrench: TorqueWrench,
   scale: WrenchScale,
-  edition: '2017' | '2003',
+  iso6789: '2017' | '2003',
   deviation: Deviation | undefined,
   wanted: WantedOnScale,
 ): ScaleMark {
@@ -149,7 +149,7 @@ export function scaleMark(
     top = lowerExact(top, declared)
   }
   const reach = lowerExact(wanted.high, top)
-  const ends = lowerEnds(wrench, scale, edition, deviation, wanted.told)
+  const ends = lowerEnds(wrench, scale, iso6789, deviation, wanted.told)
   for (const { value, open, reason } of ends) {
     const side = compareExact(reach, value)
     if (side < 0 || (side === 0 && open === true)) return { kind: 'out of range', reason }

@@ -8,7 +8,7 @@ export interface WrenchOptions {
    * Whose lower end of the range holds where the maker declares none: ISO 6789:2017 starts at the lowest marked
    * value, practice under the 2003 edition at 20 % of full scale.
    */
-  readonly edition: '2017' | '2003'
+  readonly iso6789: '2017' | '2003'
   /** A tolerance for nominals that the manual prints bare, per cent, above 0 and below 100. */
   readonly tolerancePercent?: number
   /**

@@ -3,7 +3,7 @@ import type { TorqueWrench } from '../../src/spec/toolbox.js'
 import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
 import { adaptorSetting, checkWrench, chooseWrenches } from '../../src/v1/torque.js'
 
-const BY_2017 = { edition: '2017' } as const
+const BY_2017 = { iso6789: '2017' } as const
 
 function click(lowest: number, highest: number): TorqueWrench {
   return {

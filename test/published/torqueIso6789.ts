@@ -1,6 +1,6 @@
 /**
  * Check values of ISO 6789 for setting tools: facts read second hand (R2: a torque-wrench maker's user manual, 2003
- * edition, and a tool maker's articles on the 2017 edition, Part 1 clause 5.1.3); the bands C, worked by hand as
+ * iso6789, and a tool maker's articles on the 2017 edition, Part 1 clause 5.1.3); the bands C, worked by hand as
  * setting / 1.04 and setting / 0.96 (1.06 and 0.94), rounded to the digits shown.
  */
 export const ISO_6789_BANDS = [

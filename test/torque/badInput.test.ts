@@ -11,7 +11,7 @@ import { turnsBand } from '../../src/torque/turnsBand.js'
 import { adaptorSetting, checkWrench, chooseWrenches, clampLoad } from '../../src/v1/torque.js'
 import { clickWrench, limits } from './wrenches.js'
 
-const BY_2017 = { edition: '2017' } as const
+const BY_2017 = { iso6789: '2017' } as const
 const M10 = (() => {
   const read = parseThread('M10')
   if (!read.ok || read.value.kind !== 'metric') throw new Error('M10')
@@ -67,7 +67,7 @@ describe('misuse by the programmer throws, and says what must be', () => {
     misuse(() => checkWrench(call(value), band, BY_2017))
     misuse(() => checkWrench(wrench, call(value), BY_2017))
     misuse(() => checkWrench(wrench, band, call(value)))
-    misuse(() => checkWrench(wrench, band, { edition: call(value) }))
+    misuse(() => checkWrench(wrench, band, { iso6789: call(value) }))
     misuse(() => checkTorqueSet(call(value), band, { value: 40, unit: 'N.m' }, BY_2017))
     misuse(() => checkTorqueSet(wrench, call(value), { value: 40, unit: 'N.m' }, BY_2017))
     misuse(() => checkTorqueSet(wrench, band, call(value), BY_2017))

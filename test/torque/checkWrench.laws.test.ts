@@ -46,7 +46,7 @@ function trySettings(
   high: bigint,
   twiceAim: bigint,
   unit: TorqueUnit,
-  edition: '2017' | '2003',
+  iso6789: '2017' | '2003',
 ): Judged | undefined {
   let best: (Judged & { readonly distance: bigint; readonly size: bigint; readonly own: boolean }) | undefined
   for (const [index, scale] of wrench.scales.entries()) {
@@ -58,7 +58,7 @@ function trySettings(
       if (wrench.declaredRange) {
         const { min, max } = wrench.declaredRange
         if (size < grains(String(min.value), min.unit) || size > grains(String(max.value), max.unit)) continue
-      } else if (edition === '2003' && mark * 5n < whole(String(scale.highest), 3)) continue
+      } else if (iso6789 === '2003' && mark * 5n < whole(String(scale.highest), 3)) continue
       const { accuracy } = wrench
       if (accuracy.kind === 'ISO 6789') throw new Error('this judge knows stated errors only')
       const percent = whole(String(accuracy.percent), 3) // in 1/100,000
@@ -66,7 +66,7 @@ function trySettings(
       const top = whole(String(scale.highest), 3)
       const errorOf = (ofReading ? mark : top) * percent
       if (!ofReading && mark * 100_000n <= errorOf) continue
-      if (wrench.type === 'electronic' && edition === '2017' && step * 400_000n > errorOf) continue
+      if (wrench.type === 'electronic' && iso6789 === '2017' && step * 400_000n > errorOf) continue
       // of reading mark/(1+a) >= low and mark/(1-a) <= high, multiplied out; of full scale mark ± a·top
       const error = grains(`${top / 1000n}.${String(top % 1000n).padStart(3, '0')}`, scale.unit) * percent
       const inside = ofReading
@@ -171,10 +171,10 @@ function bandOf(stated: StatedValue<TorqueUnit>): readonly [low: bigint, high: b
 describe('checkWrench: laws', () => {
   it('equals a judge that tries every mark in whole numbers', () => {
     let fitting = 0
-    law(400, wrenchArb, statedArb, editionArb, (wrench, stated, edition) => {
+    law(400, wrenchArb, statedArb, editionArb, (wrench, stated, iso6789) => {
       const [low, high, twiceAim] = bandOf(stated)
-      const expected = trySettings(wrench, low, high, twiceAim, stated.unit, edition)
-      const { verdict, setting } = checkWrench(wrench, torque(stated), { edition })
+      const expected = trySettings(wrench, low, high, twiceAim, stated.unit, iso6789)
+      const { verdict, setting } = checkWrench(wrench, torque(stated), { iso6789 })
       if (expected === undefined) {
         expect([verdict, setting]).toEqual(['does not fit', undefined])
         return
@@ -191,9 +191,9 @@ describe('checkWrench: laws', () => {
   })
 
   it('the setting lies inside the band, the true band around it, and nothing is mutated', () => {
-    law(100, wrenchArb, statedArb, editionArb, (wrench, stated, edition) => {
+    law(100, wrenchArb, statedArb, editionArb, (wrench, stated, iso6789) => {
       const before = JSON.stringify([wrench, stated])
-      const { setting, band, reasons } = checkWrench(wrench, torque(stated), { edition })
+      const { setting, band, reasons } = checkWrench(wrench, torque(stated), { iso6789 })
       expect(JSON.stringify([wrench, stated])).toBe(before)
       expect(reasons.length).toBeGreaterThan(0)
       if (setting === undefined || band === undefined) return
@@ -224,7 +224,7 @@ describe('checkWrench: laws', () => {
               accuracy: { kind, percent: kind === 'of reading' ? error : error / 100 },
             },
             torque({ kind: 'limits', min: String(value), max: String(value), unit: 'N.m' }),
-            { edition: '2017' },
+            { iso6789: '2017' },
           ).setting?.trueBand.newtonMetres
         const [here, wider, higher] = [
           at(setting, percent),
@@ -246,7 +246,7 @@ describe('checkWrench: laws', () => {
       const digits = `${front}${back.padEnd(2, '0').slice(0, 2)}`.replace(/^0+(?=[0-9])/, '')
       return back.length > 2 ? `${digits}.${back.slice(2)}` : digits
     }
-    law(50, wrenchArb, figureArb, figureArb, editionArb, (wrench, one, other, edition) => {
+    law(50, wrenchArb, figureArb, figureArb, editionArb, (wrench, one, other, iso6789) => {
       const [min, max] = Number(one) <= Number(other) ? [one, other] : [other, one]
       for (const [large, small] of [
         ['N.m', 'cN.m'],
@@ -254,7 +254,7 @@ describe('checkWrench: laws', () => {
       ] as const) {
         const told = (unit: TorqueUnit, from: string, to: string) => {
           const stated = torque({ kind: 'limits', min: from, max: to, unit })
-          const { verdict, setting, reasons } = checkWrench(wrench, stated, { edition })
+          const { verdict, setting, reasons } = checkWrench(wrench, stated, { iso6789 })
           return {
             scale: setting?.scale,
             set: setting && convert(setting.setting, 'N.m').value,
@@ -279,14 +279,14 @@ describe('checkWrench: laws', () => {
   })
 
   it('a wider band never loses a fit, and a second scale never does either', () => {
-    law(50, wrenchArb, statedArb, editionArb, scaleArb, (wrench, stated, edition, extra) => {
+    law(50, wrenchArb, statedArb, editionArb, scaleArb, (wrench, stated, iso6789, extra) => {
       if (stated.kind !== 'limits') return
-      const { setting } = checkWrench(wrench, torque(stated), { edition })
+      const { setting } = checkWrench(wrench, torque(stated), { iso6789 })
       if (setting === undefined) return
       const wider = { ...stated, max: (Number(stated.max) + 7).toFixed(6) }
-      expect(checkWrench(wrench, torque(wider), { edition }).setting).toBeDefined()
+      expect(checkWrench(wrench, torque(wider), { iso6789 }).setting).toBeDefined()
       const more = { ...wrench, scales: [...wrench.scales, extra] }
-      expect(checkWrench(more, torque(stated), { edition }).setting).toBeDefined()
+      expect(checkWrench(more, torque(stated), { iso6789 }).setting).toBeDefined()
     })
   })
 })

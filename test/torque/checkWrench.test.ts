@@ -6,8 +6,8 @@ import { checkWrench, type WrenchOptions } from '../../src/v1/torque.js'
 import { ISO_6789_BANDS, ISO_6789_TARGETS } from '../published/torqueIso6789.js'
 import { clickWrench, limits, nominal, nominalWith, torque } from './wrenches.js'
 
-const BY_2017 = { edition: '2017' } as const
-const BY_2003 = { edition: '2003' } as const
+const BY_2017 = { iso6789: '2017' } as const
+const BY_2003 = { iso6789: '2003' } as const
 
 const codes = (wrench: TorqueWrench, tightening: Tightening, options: WrenchOptions = BY_2017) =>
   checkWrench(wrench, tightening, options).reasons.map(({ code }) => code)
@@ -261,8 +261,8 @@ describe('checkWrench: electronic wrenches (ISO 6789:2017: step at most a quarte
     expect(told(wrench, limits('19.9', '20'))[1]).toBe(20)
     expect(codes(wrench, limits('19.8', '19.9'))).toEqual(['torque/resolution-too-coarse'])
     expect(told(wrench, limits('20.1', '20.1'))[1]).toBe(20.1)
-    expect(told(wrench, limits('19.8', '19.9'), { edition: '2003' })[0]).toBe('does not fit')
-    expect(codes(wrench, limits('19.8', '19.9'), { edition: '2003' })).toEqual([
+    expect(told(wrench, limits('19.8', '19.9'), { iso6789: '2003' })[0]).toBe('does not fit')
+    expect(codes(wrench, limits('19.8', '19.9'), { iso6789: '2003' })).toEqual([
       'torque/below-fifth-of-scale',
     ])
   })

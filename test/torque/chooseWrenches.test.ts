@@ -5,7 +5,7 @@ import { checkWrench, chooseWrenches, type WrenchTask } from '../../src/v1/torqu
 import { law } from '../support/law.js'
 import { clickWrench, limits, nominal, nominalWith } from './wrenches.js'
 
-const BY_2017 = { edition: '2017' } as const
+const BY_2017 = { iso6789: '2017' } as const
 const covers = (wrench: TorqueWrench, task: WrenchTask) =>
   ['fits', 'fits with care'].includes(checkWrench(wrench, task.tightening, BY_2017).verdict)
 
@@ -267,7 +267,7 @@ describe('chooseWrenches', () => {
         const bought = clickWrench(Math.max(1, from.value), to.value)
         for (const on of names) {
           const task = byTask.get(on)
-          expect(task && checkWrench(bought, task.tightening, { edition: '2003' }).setting).toBeDefined()
+          expect(task && checkWrench(bought, task.tightening, { iso6789: '2003' }).setting).toBeDefined()
           covered += 1
         }
       }

@@ -38,8 +38,8 @@ function tell({ code, params }: Reason): string {
   return text(params as never, say)
 }
 
-const BY_2017 = { edition: '2017' } as const
-const BY_2003 = { edition: '2003' } as const
+const BY_2017 = { iso6789: '2017' } as const
+const BY_2003 = { iso6789: '2003' } as const
 const middle = clickWrench(10, 100)
 const NOT_STATED = { kind: 'not stated', threadCondition: 'dry' } as const
 const turns = (max?: string) =>

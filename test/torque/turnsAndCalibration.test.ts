@@ -87,7 +87,7 @@ describe('calibrationInputs (12 months or 5,000 cycles: ISO 6789:2003 default, R
 
 describe('checkTorqueSet', () => {
   const wrench = clickWrench(10, 100)
-  const BY_2017 = { edition: '2017' } as const
+  const BY_2017 = { iso6789: '2017' } as const
   const judge = (tightening: Tightening, value: number, tolerancePercent?: number) => {
     const options = tolerancePercent === undefined ? BY_2017 : { ...BY_2017, tolerancePercent }
     const { torque: inside, wrench: can } = checkTorqueSet(
@@ -118,7 +118,7 @@ describe('checkTorqueSet', () => {
     expect(codes(9)).toEqual(['torque/set-inside', 'torque/below-lowest-mark'])
     expect(codes(101)).toEqual(['torque/set-inside', 'torque/above-highest-mark'])
     expect(
-      checkTorqueSet(wrench, limits('1', '200'), { value: 15, unit: 'N.m' }, { edition: '2003' }).wrench,
+      checkTorqueSet(wrench, limits('1', '200'), { value: 15, unit: 'N.m' }, { iso6789: '2003' }).wrench,
     ).toBe('cannot')
   })
 

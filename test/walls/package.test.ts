@@ -100,7 +100,7 @@ console.log(JSON.stringify([${entries.map((_entry, place) => `Object.keys(e${pla
     const question = `checkWrench(
   { name: 'w', type: 'click', drive: '1/2 in', scales: [{ unit: 'N.m', lowest: 20, highest: 110, graduation: 1 }], accuracy: { kind: 'ISO 6789' } },
   { kind: 'torque', threadCondition: 'dry', torque: { kind: 'limits', min: '28', max: '34', unit: 'N.m' } },
-  { edition: '2017' }).setting.setting.value`
+  { iso6789: '2017' }).setting.setting.value`
     expect(
       runNode(
         'wrench.mjs',

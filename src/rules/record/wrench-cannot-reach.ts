@@ -27,7 +27,7 @@ export const wrenchCannotReach = defineRule({
         .find((found) => found !== undefined)
       if (wrench === undefined || !isReadableWrench(wrench)) return []
       const torque = { ...done.torque, value: Math.min(done.torque.value, LARGEST_NUMBER) }
-      const { wrench: verdict, reasons } = checkTorqueSet(wrench, NOT_JUDGED, torque, { edition: '2017' })
+      const { wrench: verdict, reasons } = checkTorqueSet(wrench, NOT_JUDGED, torque, { iso6789: '2017' })
       if (verdict === 'can') return []
       const because = reasons.slice(1).map((reason) => ({ ...reason }))
       return [{ path, params: { part, wrench: wrench.name, torque: { ...done.torque }, because } }]
