@@ -1,4 +1,4 @@
-import { type Reason, requireObject, shown } from '../base/index.js'
+import { type Reason, requireKnownKeys, requireObject, shown } from '../base/index.js'
 import { convert, type LengthUnit, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
@@ -58,6 +58,14 @@ const G = 9.80665
  */
 export function drainTime(question: DrainQuestion): DrainVerdict {
   requireObject('question', question)
+  requireKnownKeys('question', question, [
+    'volume',
+    'depth',
+    'opening',
+    'kinematicViscosity',
+    'fillOpening',
+    'breather',
+  ])
   const { volume, depth, opening, kinematicViscosity, fillOpening, breather } = question
   requireObject('opening', opening)
   requireAmount('volume', volume, 'volume', { above: 0 })

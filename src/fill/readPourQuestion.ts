@@ -1,4 +1,4 @@
-import { type Reason, requireObject, shown } from '../base/index.js'
+import { type Reason, requireKnownKeys, requireObject, shown } from '../base/index.js'
 import { convert, convertAmount, type Quantity } from '../quantity/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { type HoseFlow, KINETIC_FACTOR } from './hoseFlow.js'
@@ -18,6 +18,7 @@ export function readPourQuestion(
   question: PourQuestion,
 ): { flow: HoseFlow; volume: number } | Reason<keyof FillCodes> {
   requireObject('question', question)
+  requireKnownKeys('question', question, ['funnel', 'hose', 'kinematicViscosity', 'volume'])
   const { funnel, hose, kinematicViscosity, volume } = question
   requireObject('funnel', funnel)
   requireObject('hose', hose)

@@ -9,14 +9,14 @@ export type PlugHousing = 'steel' | 'cast iron' | 'aluminium' | 'not stated'
 /** Where a plug's torque is expected, or why nobody can say. */
 export type PlugTorqueBand =
   | {
-      readonly kind: 'band'
+      readonly verdict: 'band'
       readonly min: Quantity<'N.m'>
       readonly max: Quantity<'N.m'>
       /** The published figures that the band was made from, lowest first. */
       readonly published: readonly Quantity<'N.m'>[]
       readonly reasons: readonly Reason[]
     }
-  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason[] }
+  | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
 function publishedFor(row: PlugTorqueRow, housing: PlugHousing): number[] {
   const figures: number[] = []
@@ -56,7 +56,7 @@ function publishedFor(row: PlugTorqueRow, housing: PlugHousing): number[] {
  * const thread: Thread = { kind: 'metric', designation: 'M18x1.5', form: 'parallel', majorDiameter, pitch, coarse: false }
  * // Between which torques is an M18 plug in an aluminium housing to be expected?
  * const band = plugTorqueBand(thread, 'aluminium')
- * band.kind === 'band' && [band.min.value, band.max.value] // => [11.5, 61.25]
+ * band.verdict === 'band' && [band.min.value, band.max.value] // => [11.5, 61.25]
  * ```
  */
 export function plugTorqueBand(thread: Thread, housing: PlugHousing): PlugTorqueBand {
@@ -66,20 +66,20 @@ export function plugTorqueBand(thread: Thread, housing: PlugHousing): PlugTorque
     throw new TypeError(`housing must be steel, cast iron, aluminium or not stated, got ${shown(housing)}`)
   const { designation, form } = thread
   if (form === 'taper')
-    return { kind: 'cannot tell', reasons: [threadReason('thread/taper-plug', { thread: designation })] }
+    return { verdict: 'cannot tell', reasons: [threadReason('thread/taper-plug', { thread: designation })] }
   const row = PLUG_TORQUES.find((one) => one.thread === designation)
   const published = row === undefined ? [] : publishedFor(row, housing)
   const [lowest] = published
   const highest = published.at(-1)
   if (lowest === undefined || highest === undefined)
     return {
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       reasons: [threadReason('thread/plug-not-in-table', { thread: designation, housing })],
     }
   const min = { value: lowest / 2, unit: 'N.m' as const }
   const max = { value: highest * 1.75, unit: 'N.m' as const }
   return {
-    kind: 'band',
+    verdict: 'band',
     min,
     max,
     published: published.map((value) => ({ value, unit: 'N.m' })),

@@ -1,3 +1,4 @@
+import { requireKnownKeys } from '../base/index.js'
 import {
   exactOf,
   type LengthUnit,
@@ -7,7 +8,7 @@ import {
   times,
 } from '../quantity/index.js'
 import { adaptorRatio } from './adaptorRatio.js'
-import { checkObject, checkQuantity } from './checkInput.js'
+import { requireObject, requireQuantity } from './requireInput.js'
 
 export interface AdaptorQuestion {
   readonly torque: Quantity<TorqueUnit>
@@ -54,13 +55,14 @@ export interface AdaptorAnswer {
  * ```
  */
 export function adaptorSetting(question: AdaptorQuestion): AdaptorAnswer {
-  checkObject('question', question)
+  requireObject('question', question)
+  requireKnownKeys('question', question, ['torque', 'leverLength', 'extension', 'angle'])
   const { torque, leverLength, extension, angle } = question
-  checkQuantity('torque', torque, 'torque', 0, true)
-  checkQuantity('leverLength', leverLength, 'length', 0, true)
-  checkQuantity('extension', extension, 'length', 0, false)
+  requireQuantity('torque', torque, 'torque', 0, true)
+  requireQuantity('leverLength', leverLength, 'length', 0, true)
+  requireQuantity('extension', extension, 'length', 0, false)
   if (angle !== undefined) {
-    checkQuantity('angle', angle, 'angle', 0, false)
+    requireQuantity('angle', angle, 'angle', 0, false)
     if (angle.value > 180) throw new RangeError(`angle.value must be 0 to 180, got ${angle.value}`)
   }
   const ratio = adaptorRatio(leverLength, extension, angle?.value ?? 0)

@@ -1,8 +1,8 @@
 import type { Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { IntervalStated, TorqueWrench } from '../spec/index.js'
-import { checkNumber, checkObject, checkTorqueWrench } from './checkInput.js'
 import { torqueReason } from './codes.js'
+import { requireNumber, requireObject, requireWrench } from './requireInput.js'
 
 const MOST_CYCLES = 5000
 
@@ -41,11 +41,11 @@ export interface CalibrationInputs {
  * ```
  */
 export function calibrationInputs(wrench: TorqueWrench): CalibrationInputs {
-  checkTorqueWrench('wrench', wrench)
+  requireWrench('wrench', wrench)
   const { calibration } = wrench
-  if (calibration !== undefined) checkObject('wrench.calibration', calibration)
+  if (calibration !== undefined) requireObject('wrench.calibration', calibration)
   const used = calibration?.cyclesSince
-  if (used !== undefined) checkNumber('wrench.calibration.cyclesSince', used, 0, false)
+  if (used !== undefined) requireNumber('wrench.calibration.cyclesSince', used, 0, false)
   const reasons: Reason[] = []
   if (calibration === undefined) reasons.push(torqueReason('torque/calibration-date-missing', {}))
   if (used === undefined) reasons.push(torqueReason('torque/cycles-not-kept', { limit: MOST_CYCLES }))

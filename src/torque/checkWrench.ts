@@ -1,8 +1,6 @@
 import type { Tightening, TorqueWrench } from '../spec/index.js'
-import { checkTorqueWrench } from './checkInput.js'
-import { checkTightening } from './checkTightening.js'
-import { checkWrenchOptions } from './checkWrenchOptions.js'
 import { judgeWrench } from './judgeWrench.js'
+import { requireTightening, requireWrench, requireWrenchOptions } from './requireInput.js'
 import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
 /**
@@ -53,8 +51,8 @@ export function checkWrench(
   tightening: Tightening,
   options: WrenchOptions,
 ): WrenchVerdict {
-  checkTorqueWrench('wrench', wrench)
-  checkTightening('tightening', tightening)
-  checkWrenchOptions(options)
+  requireWrench('wrench', wrench)
+  requireTightening('tightening', tightening)
+  requireWrenchOptions(options)
   return judgeWrench(wrench, tightening, options)
 }

@@ -1,14 +1,18 @@
-import type { JsonPointer, Reason } from '../base/index.js'
+import { type JsonPointer, type Reason, requireKnownKeys } from '../base/index.js'
 import { readBand } from '../quantity/index.js'
 import type { Adaptor, Id, Tightening, TorqueWrench } from '../spec/index.js'
-import { checkDesignation, checkObject, checkTorqueWrench } from './checkInput.js'
-import { checkTightening } from './checkTightening.js'
-import { checkWrenchOptions } from './checkWrenchOptions.js'
 import { torqueReason } from './codes.js'
 import { driveReach } from './driveReach.js'
 import { fewestSets } from './fewestSets.js'
 import { judgeWrench } from './judgeWrench.js'
 import { oneLimitReason } from './oneLimitReason.js'
+import {
+  requireDesignation,
+  requireObject,
+  requireTightening,
+  requireWrench,
+  requireWrenchOptions,
+} from './requireInput.js'
 import { type WrenchToGet, wrenchesToGet } from './wrenchToGet.js'
 import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
@@ -128,27 +132,28 @@ export function chooseWrenches(
   tasks: readonly WrenchTask[],
   options: ChooseWrenchesOptions,
 ): WrenchChoice {
-  checkObject('wrenches', wrenches)
-  checkWrenchOptions(options)
+  requireObject('wrenches', wrenches)
+  requireWrenchOptions(options, 'adaptors')
   if (options.adaptors !== undefined) {
-    checkObject('options.adaptors', options.adaptors)
+    requireObject('options.adaptors', options.adaptors)
     for (const [id, adaptor] of Object.entries(options.adaptors))
-      checkObject(`options.adaptors.${id}`, adaptor)
+      requireObject(`options.adaptors.${id}`, adaptor)
   }
   const tools = Object.entries(wrenches)
   if (tools.length > MOST_WRENCHES)
     throw new RangeError(`wrenches must be at most ${MOST_WRENCHES}, got ${tools.length}`)
   for (const [id, wrench] of tools) {
-    checkTorqueWrench(`wrenches.${id}`, wrench)
-    checkDesignation(`wrenches.${id}.drive`, wrench.drive)
+    requireWrench(`wrenches.${id}`, wrench)
+    requireDesignation(`wrenches.${id}.drive`, wrench.drive)
   }
   if (!Array.isArray(tasks)) throw new TypeError('tasks must be an array')
   if (tasks.length > MOST_TASKS)
     throw new RangeError(`tasks must be at most ${MOST_TASKS}, got ${tasks.length}`)
   for (const [at, task] of tasks.entries()) {
-    checkObject(`tasks[${at}]`, task)
-    checkTightening(`tasks[${at}].tightening`, task.tightening)
-    if (task.drive !== undefined) checkDesignation(`tasks[${at}].drive`, task.drive)
+    requireObject(`tasks[${at}]`, task)
+    requireKnownKeys(`tasks[${at}]`, task, ['on', 'tightening', 'drive'])
+    requireTightening(`tasks[${at}].tightening`, task.tightening)
+    if (task.drive !== undefined) requireDesignation(`tasks[${at}].drive`, task.drive)
   }
 
   const judged = tasks.map((task) => ({ task, tools: judge(tools, task, options) }))

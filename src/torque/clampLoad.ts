@@ -1,4 +1,4 @@
-import type { Reason } from '../base/index.js'
+import { type Reason, requireKnownKeys } from '../base/index.js'
 import {
   exactIn,
   exactOf,
@@ -10,9 +10,9 @@ import {
   UNIT_FACTORS,
 } from '../quantity/index.js'
 import type { MetricThread, UnifiedThread } from '../thread/index.js'
-import { checkNumber, checkObject, checkQuantity } from './checkInput.js'
 import { torqueReason } from './codes.js'
 import { proofLoad } from './proofLoad.js'
+import { requireNumber, requireObject, requireQuantity } from './requireInput.js'
 
 export interface ClampLoadQuestion {
   readonly torque: Quantity<TorqueUnit>
@@ -26,7 +26,7 @@ export interface ClampLoadQuestion {
 
 export type ClampLoad =
   | {
-      readonly kind: 'load'
+      readonly verdict: 'load'
       readonly load: Quantity<'N'>
       /** With the scatter, at the least and at the most. */
       readonly least: Quantity<'N'>
@@ -38,7 +38,7 @@ export type ClampLoad =
       readonly belowProof: boolean
       readonly reasons: readonly Reason[]
     }
-  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason[] }
+  | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
 /**
  * The clamp load that a torque makes in a bolt of stated class, for whoever doubts a printed torque. Not for plugs with
@@ -66,19 +66,20 @@ export type ClampLoad =
  *   propertyClass: 'grade 5', nutFactor: 0.2, scatterPercent: 25,
  * })
  * // Which share of its proof load does a dry 3/8 grade 5 bolt get at 30.875 lbf·ft?
- * console.log(answer.kind === 'load' && answer.shareOfProof.toFixed(2)) // => '0.75'
+ * console.log(answer.verdict === 'load' && answer.shareOfProof.toFixed(2)) // => '0.75'
  * ```
  */
 export function clampLoad(question: ClampLoadQuestion): ClampLoad {
-  checkObject('question', question)
+  requireObject('question', question)
+  requireKnownKeys('question', question, ['torque', 'thread', 'propertyClass', 'nutFactor', 'scatterPercent'])
   const { torque, thread, propertyClass, nutFactor, scatterPercent } = question
-  checkQuantity('torque', torque, 'torque', 0, true)
-  checkNumber('nutFactor', nutFactor, 0.05, false)
+  requireQuantity('torque', torque, 'torque', 0, true)
+  requireNumber('nutFactor', nutFactor, 0.05, false)
   if (nutFactor > 1) throw new RangeError(`nutFactor must be 0.05 to 1, got ${nutFactor}`)
-  checkNumber('scatterPercent', scatterPercent, 0, false)
+  requireNumber('scatterPercent', scatterPercent, 0, false)
   if (scatterPercent >= 100) throw new RangeError(`scatterPercent must be below 100, got ${scatterPercent}`)
   const proof = proofLoad(thread, propertyClass)
-  if (proof.kind === 'cannot tell') return proof
+  if (proof.verdict === 'cannot tell') return proof
   const { majorDiameter } = thread
   const diameter = times(exactOf(majorDiameter.value), exactOf(UNIT_FACTORS[majorDiameter.unit].factor))
   const lever = times(exactOf(nutFactor), times(diameter, exactOf('0.001')))
@@ -89,7 +90,7 @@ export function clampLoad(question: ClampLoadQuestion): ClampLoad {
   const belowProof = most.value <= proof.load.value
   const told = { most, proof: proof.load }
   return {
-    kind: 'load',
+    verdict: 'load',
     load,
     least: newtons(load.value * (1 - scatter)),
     most,

@@ -13,10 +13,10 @@ import {
 } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing } from '../thread/index.js'
-import { checkStatedValue } from './checkInput.js'
 import { torqueReason } from './codes.js'
 import { torqueIn } from './exactTorque.js'
 import { plugFigures } from './plugFigures.js'
+import { requireStatedValue } from './requireInput.js'
 
 export type SlipFactor = '×12' | '÷12' | '×9.80665' | '÷9.80665'
 
@@ -80,9 +80,10 @@ export function findTorqueSlip(
   thread: string | undefined,
   housing: PlugHousing,
 ): TorqueSlipVerdict {
-  checkStatedValue('torque', torque, 'torque')
+  requireStatedValue('torque', torque, 'torque')
   const { designation, band: expected } = plugFigures(thread, housing)
-  if (expected.kind === 'cannot tell') return { verdict: 'cannot tell', slips: [], reasons: expected.reasons }
+  if (expected.verdict === 'cannot tell')
+    return { verdict: 'cannot tell', slips: [], reasons: expected.reasons }
   const figure = figureOfBand(readBand(torque, 'N.m'))
   const min = exactIn(expected.min, 'N.m')
   const max = exactIn(expected.max, 'N.m')

@@ -1,8 +1,7 @@
 // What other rooms may use of this one.
 export { type AdaptorAnswer, type AdaptorQuestion, adaptorSetting } from './adaptorSetting.js'
 export { type CalibrationInputs, calibrationInputs } from './calibrationInputs.js'
-export { checkTorqueSet, type TorqueSetVerdict } from './checkTorqueSet.js'
-export { checkTurns, type TurnsVerdict } from './checkTurns.js'
+export { checkPlugsSwapped, type PlugTorque, type SwapVerdict } from './checkPlugsSwapped.js'
 export { checkWrench } from './checkWrench.js'
 export {
   type ChooseWrenchesOptions,
@@ -15,7 +14,9 @@ export {
 export { type ClampLoad, type ClampLoadQuestion, clampLoad } from './clampLoad.js'
 export type { TorqueCodes } from './codes.js'
 export { findTorqueSlip, type SlipFactor, type TorqueSlip, type TorqueSlipVerdict } from './findTorqueSlip.js'
-export { looksSwapped, type PlugTorque, type SwapVerdict } from './looksSwapped.js'
+export { judgeTorqueSet, type TorqueSetVerdict } from './judgeTorqueSet.js'
+export { judgeTurns, type TurnsVerdict } from './judgeTurns.js'
+export { judgeWrenchReach, type WrenchReachVerdict } from './judgeWrenchReach.js'
 export { type NutFactorQuestion, nutFactor } from './nutFactor.js'
 export { type ProofLoad, proofLoad } from './proofLoad.js'
 export { type TurnsBand, turnsBand } from './turnsBand.js'

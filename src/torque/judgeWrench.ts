@@ -2,9 +2,9 @@ import type { Reason } from '../base/index.js'
 import { exactOf, nearestDouble } from '../quantity/index.js'
 import type { StatedValue, Tightening, TorqueWrench } from '../spec/index.js'
 import { adaptorRatio } from './adaptorRatio.js'
-import { checkQuantity } from './checkInput.js'
-import { checkTorque } from './checkTorque.js'
 import { torqueReason } from './codes.js'
+import { judgeTorque } from './judgeTorque.js'
+import { requireQuantity } from './requireInput.js'
 import type { Fit, TorqueFit, WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
 const WORST_FIRST: readonly Fit[] = ['does not fit', 'cannot tell', 'fits with care', 'fits']
@@ -41,7 +41,7 @@ export function judgeWrench(
     const lever = wrench.leverLength
     if (extension === undefined) return cannotTell(torqueReason('torque/extension-missing', {}))
     if (lever === undefined) return cannotTell(torqueReason('torque/lever-length-missing', { extension }))
-    checkQuantity('wrench.leverLength', lever, 'length', 0, true)
+    requireQuantity('wrench.leverLength', lever, 'length', 0, true)
     const degrees = angle?.value ?? 0
     const found = adaptorRatio(lever, extension, degrees)
     if (found === undefined)
@@ -50,8 +50,8 @@ export function judgeWrench(
       )
     ratio = found
   }
-  const final = checkTorque(wrench, tightening.torque, options, ratio)
-  const stages = (tightening.stages ?? []).map((stage) => checkTorque(wrench, stage, options, ratio))
+  const final = judgeTorque(wrench, tightening.torque, options, ratio)
+  const stages = (tightening.stages ?? []).map((stage) => judgeTorque(wrench, stage, options, ratio))
   const all: readonly TorqueFit[] = [final, ...stages]
   const verdict = WORST_FIRST.find((fit) => all.some((one) => one.verdict === fit)) ?? final.verdict
 
@@ -72,5 +72,10 @@ export function judgeWrench(
     )
   if (tightening.thenAngle !== undefined)
     reasons.push(torqueReason('torque/then-angle', { angle: angleTold(tightening.thenAngle) }))
-  return { ...final, verdict, reasons, stages }
+  const facts = { ...(final.band === undefined ? {} : { band: final.band }), reasons, stages }
+  const { setting } = final
+  if (verdict === 'does not fit' || verdict === 'cannot tell')
+    return { verdict, ...(setting === undefined ? {} : { setting }), ...facts }
+  if (setting === undefined) throw new Error('a torque that fits has a setting')
+  return { verdict, setting, ...facts }
 }

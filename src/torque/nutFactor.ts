@@ -1,6 +1,6 @@
 import type { Quantity } from '../quantity/index.js'
 import { type MetricThread, pitchDiameter } from '../thread/index.js'
-import { checkNumber, checkObject, checkQuantity } from './checkInput.js'
+import { requireNumber, requireObject, requireQuantity } from './requireInput.js'
 
 export interface NutFactorQuestion {
   readonly thread: MetricThread
@@ -39,14 +39,14 @@ export interface NutFactorQuestion {
  * ```
  */
 export function nutFactor(question: NutFactorQuestion): number {
-  checkObject('question', question)
+  requireObject('question', question)
   const { thread, threadFriction, headFriction, bearingDiameter } = question
   const pitchDiameterMm = pitchDiameter(thread).value
   for (const [name, value] of Object.entries({ threadFriction, headFriction })) {
-    checkNumber(name, value, 0.02, false)
+    requireNumber(name, value, 0.02, false)
     if (value > 1) throw new RangeError(`${name} must be 0.02 to 1, got ${value}`)
   }
-  checkQuantity('bearingDiameter', bearingDiameter, 'length', 0, true)
+  requireQuantity('bearingDiameter', bearingDiameter, 'length', 0, true)
   if (bearingDiameter.unit !== 'mm')
     throw new TypeError(`bearingDiameter.unit must be 'mm', got '${bearingDiameter.unit}'`)
   const lever =

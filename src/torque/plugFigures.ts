@@ -9,7 +9,7 @@ export function plugFigures(
 ): { readonly designation: string; readonly band: PlugTorqueBand } {
   const cannotTell = (reason: Reason) => ({
     designation: thread ?? '',
-    band: { kind: 'cannot tell' as const, reasons: [reason] },
+    band: { verdict: 'cannot tell' as const, reasons: [reason] },
   })
   if (thread === undefined) return cannotTell(torqueReason('torque/thread-missing', {}))
   const read = parseThread(thread)

@@ -6,12 +6,12 @@ import { torqueReason } from './codes.js'
 
 export type ProofLoad =
   | {
-      readonly kind: 'load'
+      readonly verdict: 'load'
       readonly load: Quantity<'N'>
       readonly stress: Quantity<'MPa'>
       readonly reasons: readonly Reason[]
     }
-  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason[] }
+  | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
 /**
  * The tension that a bolt of a stated class bears without staying longer, for {@link clampLoad}. Only where the class
@@ -35,7 +35,7 @@ export type ProofLoad =
  * const thread = parseThread('M12')
  * // What does an M12 bolt of class 8.8 bear?
  * const proof = thread.ok && thread.value.kind === 'metric' ? proofLoad(thread.value, '8.8') : undefined
- * proof?.kind === 'load' && Math.round(proof.load.value / 100) * 100 // => 48900
+ * proof?.verdict === 'load' && Math.round(proof.load.value / 100) * 100 // => 48900
  * ```
  */
 export function proofLoad(thread: MetricThread | UnifiedThread, propertyClass: string): ProofLoad {
@@ -43,7 +43,7 @@ export function proofLoad(thread: MetricThread | UnifiedThread, propertyClass: s
   if (typeof propertyClass !== 'string')
     throw new TypeError(`propertyClass must be a string, got ${shown(propertyClass)}`)
   const rows = boltClasses().filter(({ name }) => name === propertyClass)
-  const cannotTell = (reason: Reason): ProofLoad => ({ kind: 'cannot tell', reasons: [reason] })
+  const cannotTell = (reason: Reason): ProofLoad => ({ verdict: 'cannot tell', reasons: [reason] })
   const [first] = rows
   const last = rows.at(-1)
   if (first === undefined || last === undefined)
@@ -65,7 +65,7 @@ export function proofLoad(thread: MetricThread | UnifiedThread, propertyClass: s
   }
   const load = { value: row.proofStressMPa * squareMillimetres, unit: 'N' as const }
   return {
-    kind: 'load',
+    verdict: 'load',
     load,
     stress: { value: row.proofStressMPa, unit: 'MPa' },
     reasons: [

@@ -45,17 +45,19 @@ export interface TorqueSetting {
   readonly trueBandInside: 'yes' | 'no' | 'cannot tell'
 }
 
-/** The verdict on one torque: the final one or a stage. */
-export interface TorqueFit {
-  readonly verdict: Fit
-  readonly setting?: TorqueSetting
+interface FitFacts {
   /** The band that the fastener must end in, in the sheet's unit; absent where none is stated. */
   readonly band?: TorqueBand & { readonly from: 'manual' | 'caller' }
   readonly reasons: readonly Reason[]
 }
 
+/** The verdict on one torque, the final one or a stage; where it fits, the setting is there. */
+export type TorqueFit =
+  | (FitFacts & { readonly verdict: 'fits' | 'fits with care'; readonly setting: TorqueSetting })
+  | (FitFacts & { readonly verdict: 'does not fit' | 'cannot tell'; readonly setting?: TorqueSetting })
+
 /** The verdict on a whole tightening: the worst of the final torque and the stages. */
-export interface WrenchVerdict extends TorqueFit {
+export type WrenchVerdict = TorqueFit & {
   /** One for each stage, in order; empty without stages. */
   readonly stages: readonly TorqueFit[]
 }

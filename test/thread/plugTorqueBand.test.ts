@@ -36,9 +36,9 @@ describe('plugTorqueBand', () => {
         expect(band.reasons.map(({ code }) => code)).toEqual(['thread/plug-not-in-table'])
         continue
       }
-      expect(band.kind === 'band' && band.published.map(({ value }) => value)).toEqual(figures)
+      expect(band.verdict === 'band' && band.published.map(({ value }) => value)).toEqual(figures)
       for (const figure of figures)
-        expect(band.kind === 'band' && band.min.value <= figure && figure <= band.max.value).toBe(true)
+        expect(band.verdict === 'band' && band.min.value <= figure && figure <= band.max.value).toBe(true)
     }
   })
 
@@ -46,7 +46,7 @@ describe('plugTorqueBand', () => {
     // by hand: steel 50 and 70 -> 25 and 122.5; aluminium 35, 23 and 26 -> 11.5 and 61.25
     const ends = (housing: PlugHousing) => {
       const band = plugTorqueBand(threadOf('M18x1.5'), housing)
-      return band.kind === 'band' && [band.min, band.max]
+      return band.verdict === 'band' && [band.min, band.max]
     }
     const newtonMetres = (value: number) => ({ value, unit: 'N.m' })
     expect(ends('steel')).toEqual([newtonMetres(25), newtonMetres(122.5)])
@@ -57,7 +57,7 @@ describe('plugTorqueBand', () => {
   it.each(THREADS)('%s: a slip of 9.80665 never stays inside where the housing is known', (thread) => {
     for (const housing of ['steel', 'aluminium'] as const) {
       const band = plugTorqueBand(threadOf(thread), housing)
-      if (band.kind === 'band') expect(band.max.value / band.min.value).toBeLessThan(9.80665)
+      if (band.verdict === 'band') expect(band.max.value / band.min.value).toBeLessThan(9.80665)
       else expect(housing === 'steel' && thread === 'M60x2').toBe(true)
     }
   })

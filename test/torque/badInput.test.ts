@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { parseThread } from '../../src/thread/parseThread.js'
 import { calibrationInputs } from '../../src/torque/calibrationInputs.js'
-import { checkTorqueSet } from '../../src/torque/checkTorqueSet.js'
-import { checkTurns } from '../../src/torque/checkTurns.js'
+import { checkPlugsSwapped } from '../../src/torque/checkPlugsSwapped.js'
 import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
-import { looksSwapped } from '../../src/torque/looksSwapped.js'
+import { judgeTorqueSet } from '../../src/torque/judgeTorqueSet.js'
+import { judgeTurns } from '../../src/torque/judgeTurns.js'
+import { judgeWrenchReach } from '../../src/torque/judgeWrenchReach.js'
 import { nutFactor } from '../../src/torque/nutFactor.js'
 import { proofLoad } from '../../src/torque/proofLoad.js'
 import { turnsBand } from '../../src/torque/turnsBand.js'
@@ -68,23 +69,23 @@ describe('misuse by the programmer throws, and says what must be', () => {
     misuse(() => checkWrench(wrench, call(value), BY_2017))
     misuse(() => checkWrench(wrench, band, call(value)))
     misuse(() => checkWrench(wrench, band, { iso6789: call(value) }))
-    misuse(() => checkTorqueSet(call(value), band, { value: 40, unit: 'N.m' }, BY_2017))
-    misuse(() => checkTorqueSet(wrench, call(value), { value: 40, unit: 'N.m' }, BY_2017))
-    misuse(() => checkTorqueSet(wrench, band, call(value), BY_2017))
-    misuse(() => checkTorqueSet(wrench, band, { value: 40, unit: 'N.m' }, call(value)))
+    misuse(() => judgeWrenchReach(call(value), { value: 40, unit: 'N.m' }, '2017'))
+    misuse(() => judgeTorqueSet(call(value), { value: 40, unit: 'N.m' }))
+    misuse(() => judgeTorqueSet(band, call(value)))
+    misuse(() => judgeWrenchReach(wrench, call(value), '2017'))
     misuse(() => chooseWrenches({ wrench }, [{ on: '/a', tightening: call(value) }], BY_2017))
     misuse(() => chooseWrenches({ wrench: call(value) }, [{ on: '/a', tightening: band }], BY_2017))
     misuse(() => chooseWrenches({ wrench }, [call(value)], BY_2017))
     misuse(() => chooseWrenches({ wrench }, [], call(value)))
     misuse(() => adaptorSetting(call(value)))
     misuse(() => findTorqueSlip(call(value), 'M18x1.5', 'steel'))
-    misuse(() => looksSwapped(call(value), call(value)))
+    misuse(() => checkPlugsSwapped(call(value), call(value)))
     misuse(() => proofLoad(call(value), '8.8'))
     misuse(() => clampLoad(call(value)))
     misuse(() => nutFactor(call(value)))
     misuse(() => calibrationInputs(call(value)))
     misuse(() => turnsBand(call(value)))
-    misuse(() => checkTurns(call(value), 2))
+    misuse(() => judgeTurns(call(value), 2))
   })
 
   it('wrenches', () => {
@@ -175,7 +176,7 @@ describe('misuse by the programmer throws, and says what must be', () => {
     const lever = clickWrench(10, 100, 1, { leverLength: { value: 0, unit: 'mm' } })
     misuse(() => checkWrench(lever, band, { ...BY_2017, adaptor: { extension: { value: 1, unit: 'mm' } } }))
     for (const turns of [-1, Number.NaN, '2'])
-      misuse(() => checkTurns(call({ kind: 'not stated' }), call(turns)))
+      misuse(() => judgeTurns(call({ kind: 'not stated' }), call(turns)))
     const bolt = {
       torque: { value: 40, unit: 'N.m' },
       thread: M10,
@@ -209,7 +210,7 @@ describe('misuse by the programmer throws, and says what must be', () => {
       calibrationInputs(clickWrench(10, 100, 1, { calibration: { date: '2030-01-01', cyclesSince: -1 } })),
     )
     misuse(() =>
-      looksSwapped(
+      checkPlugsSwapped(
         { torque: { kind: 'nominal', value: '4', unit: 'N.m' }, thread: 'M18x1.5', housing: call('wood') },
         call({}),
       ),
@@ -222,7 +223,7 @@ describe('misuse by the programmer throws, and says what must be', () => {
       [0.05, 0],
       [1, 99.9],
     ] as const)
-      expect(clampLoad({ ...bolt, nutFactor: factor, scatterPercent }).kind).toBe('load')
+      expect(clampLoad({ ...bolt, nutFactor: factor, scatterPercent }).verdict).toBe('load')
     for (const friction of [0.02, 1])
       expect(
         nutFactor({
@@ -244,5 +245,34 @@ describe('misuse by the programmer throws, and says what must be', () => {
     expect(findTorqueSlip({ kind: 'nominal', value: '35', unit: 'N.m' }, '__proto__', 'steel').verdict).toBe(
       'cannot tell',
     )
+  })
+})
+
+describe('an option or fact that is not known', () => {
+  const wrench = clickWrench(10, 100)
+  const band = limits('39', '49')
+
+  it('is refused by name, with the near one', () => {
+    const misspelt = { ...BY_2017, tolerancePercnt: 10 } as typeof BY_2017
+    expect(() => checkWrench(wrench, band, misspelt)).toThrow(/tolerancePercnt.*tolerancePercent/)
+    expect(() => checkWrench(wrench, band, { ...BY_2017, edition: '2017' } as typeof BY_2017)).toThrow(
+      TypeError,
+    )
+    const tasks = [{ on: '/a', tightening: band, drives: '1/2 in' }] as unknown as Parameters<
+      typeof chooseWrenches
+    >[1]
+    expect(() => chooseWrenches({ wrench }, tasks, BY_2017)).toThrow(/tasks\[0\].*drives.*drive/)
+    expect(() => chooseWrenches({ wrench }, [], { ...BY_2017, adaptor: {} } as typeof BY_2017)).toThrow(
+      /adaptor.*adaptors/,
+    )
+  })
+})
+
+describe('a verdict', () => {
+  it('narrows: what fits has its setting', () => {
+    const fit = checkWrench(clickWrench(10, 100), limits('39', '49'), BY_2017)
+    if (fit.verdict !== 'fits') throw new Error(fit.verdict)
+    // no question mark: this line does not compile where the union does not narrow
+    expect(fit.setting.setting).toEqual({ value: 44, unit: 'N.m' })
   })
 })

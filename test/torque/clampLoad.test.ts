@@ -31,14 +31,14 @@ describe('proofLoad', () => {
   it.each(rows)('$thread $propertyClass: $printed N within 0.7 % (ISO 898-1, R2)', (row) => {
     const proof = proofLoad(bolt(row.thread), row.propertyClass)
     // the table is made from rounded areas and proof ratios, and printed with three digits
-    if (proof.kind !== 'load') throw new Error('no load')
+    if (proof.verdict !== 'load') throw new Error('no load')
     expect(Math.abs(proof.load.value / row.printed - 1)).toBeLessThan(0.007)
   })
 
   it('8.8 bears 580 MPa up to M16 and 600 above; 9.8 ends at M16', () => {
     const stress = (thread: string, propertyClass: string) => {
       const proof = proofLoad(bolt(thread), propertyClass)
-      return proof.kind === 'load' ? proof.stress.value : proof.reasons.map(({ code }) => code)
+      return proof.verdict === 'load' ? proof.stress.value : proof.reasons.map(({ code }) => code)
     }
     expect(stress('M16', '8.8')).toBe(580)
     expect(stress('M18', '8.8')).toBe(600)
@@ -62,7 +62,7 @@ describe('proofLoad', () => {
     const stress = (inches: number) => {
       const proof = proofLoad(sized(inches), `grade ${grade}`)
       // 1 ksi = 6.894757293168361 MPa
-      return proof.kind === 'load'
+      return proof.verdict === 'load'
         ? (proof.stress.value / 6.894757293168361).toFixed(0)
         : proof.reasons[0]?.code
     }
@@ -85,7 +85,7 @@ describe('proofLoad', () => {
       expect(proof.reasons.map(({ code }) => code)).toEqual(['torque/class-unknown'])
       expect(JSON.stringify(proof).length).toBeLessThan(500)
     }
-    expect(proofLoad(bolt('M10'), 'grade 5').kind).toBe('cannot tell')
+    expect(proofLoad(bolt('M10'), 'grade 5').verdict).toBe('cannot tell')
   })
 })
 
@@ -100,7 +100,7 @@ describe('clampLoad', () => {
         nutFactor: row.nutFactor,
         scatterPercent: 25,
       })
-      if (answer.kind !== 'load') throw new Error('no load')
+      if (answer.verdict !== 'load') throw new Error('no load')
       expect(convert(answer.load, 'lbf').value).toBeCloseTo(IFI_EXAMPLE.preloadPounds, 0)
       expect(answer.shareOfProof).toBeCloseTo(0.75, 3)
       expect(Number(row.unrounded).toFixed(0) === row.printed || row.printed === '30').toBe(true)
@@ -117,7 +117,7 @@ describe('clampLoad', () => {
         nutFactor: 0.2,
         scatterPercent: 30,
       })
-      if (answer.kind !== 'load') throw new Error('no load')
+      if (answer.verdict !== 'load') throw new Error('no load')
       expect((answer.load.value / 1000).toFixed(2)).toBe(row.kilonewtons)
       expect(answer.shareOfProof).toBeCloseTo(0.75, 2)
       expect(answer.least.value / answer.load.value).toBeCloseTo(0.7, 12)
@@ -136,11 +136,11 @@ describe('clampLoad', () => {
         scatterPercent: 0,
       })
     const proof = proofLoad(bolt('M10'), '8.8')
-    if (proof.kind !== 'load') throw new Error('no load')
+    if (proof.verdict !== 'load') throw new Error('no load')
     const limit = proof.load.value * 0.2 * 0.01
     const verdicts = [limit * 0.999999, limit * 1.000001].map((torque) => {
       const answer = ask(torque)
-      return answer.kind === 'load' && [answer.belowProof, answer.reasons.at(-1)?.code]
+      return answer.verdict === 'load' && [answer.belowProof, answer.reasons.at(-1)?.code]
     })
     expect(verdicts).toEqual([
       [true, 'torque/below-proof'],
@@ -156,7 +156,7 @@ describe('clampLoad', () => {
       nutFactor: 0.2,
       scatterPercent: 25,
     })
-    expect(answer.kind).toBe('cannot tell')
+    expect(answer.verdict).toBe('cannot tell')
   })
 
   it('is linear in the torque and falls with K', () => {
@@ -173,7 +173,7 @@ describe('clampLoad', () => {
             nutFactor: K,
             scatterPercent: 25,
           })
-          return answer.kind === 'load' ? answer.load.value : Number.NaN
+          return answer.verdict === 'load' ? answer.load.value : Number.NaN
         }
         expect(at(2 * value, factor) / at(value, factor)).toBeCloseTo(2, 9)
         expect(at(value, factor * 1.5)).toBeLessThan(at(value, factor))

@@ -2,8 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { TorqueUnit } from '../../src/quantity/unit.js'
 import type { StatedValue } from '../../src/spec/leaf.js'
+import { checkPlugsSwapped } from '../../src/torque/checkPlugsSwapped.js'
 import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
-import { looksSwapped } from '../../src/torque/looksSwapped.js'
 import { law } from '../support/law.js'
 
 const stated = (value: string, unit: TorqueUnit): StatedValue<TorqueUnit> => ({
@@ -88,7 +88,7 @@ describe('findTorqueSlip', () => {
   })
 })
 
-describe('looksSwapped', () => {
+describe('checkPlugsSwapped', () => {
   const plug = (value: string, thread?: string, unit: TorqueUnit = 'N.m') => ({
     torque: stated(value, unit),
     housing: 'steel' as const,
@@ -96,14 +96,14 @@ describe('looksSwapped', () => {
   })
 
   it('M20 with 30 and M14 with 55 N·m look swapped; the other way round they do not', () => {
-    expect(looksSwapped(plug('30', 'M20x1.5'), plug('55', 'M14x1.5')).verdict).toBe('looks swapped')
-    expect(looksSwapped(plug('55', 'M20x1.5'), plug('30', 'M14x1.5')).verdict).toBe('no sign')
-    expect(looksSwapped(plug('55', 'M14x1.5'), plug('30', 'M20x1.5')).verdict).toBe('looks swapped')
+    expect(checkPlugsSwapped(plug('30', 'M20x1.5'), plug('55', 'M14x1.5')).verdict).toBe('looks swapped')
+    expect(checkPlugsSwapped(plug('55', 'M20x1.5'), plug('30', 'M14x1.5')).verdict).toBe('no sign')
+    expect(checkPlugsSwapped(plug('55', 'M14x1.5'), plug('30', 'M20x1.5')).verdict).toBe('looks swapped')
   })
 
   it('compares in N·m whatever the units', () => {
     // 40.6 lbf·ft is about 55 N·m
-    expect(looksSwapped(plug('30', 'M20x1.5'), plug('40.6', 'M14x1.5', 'lbf.ft')).verdict).toBe(
+    expect(checkPlugsSwapped(plug('30', 'M20x1.5'), plug('40.6', 'M14x1.5', 'lbf.ft')).verdict).toBe(
       'looks swapped',
     )
   })
@@ -111,19 +111,21 @@ describe('looksSwapped', () => {
   it('a factor of 1.5 is the limit: at, just below and just above', () => {
     // by hand: M24×1.5 and M12×1.5 in steel have one figure each, 70 and 35. Fill (M24) 40, drain (M12) x > 40:
     // as printed 70/40 · x/35, exchanged 70/x · 40/35 for x <= 70, so the gain is (x/40)²: 1.5 at x = 48.98979…
-    expect(looksSwapped(plug('40', 'M24x1.5'), plug('48.989794', 'M12x1.5')).verdict).toBe('no sign')
-    expect(looksSwapped(plug('40', 'M24x1.5'), plug('48.989795', 'M12x1.5')).verdict).toBe('looks swapped')
+    expect(checkPlugsSwapped(plug('40', 'M24x1.5'), plug('48.989794', 'M12x1.5')).verdict).toBe('no sign')
+    expect(checkPlugsSwapped(plug('40', 'M24x1.5'), plug('48.989795', 'M12x1.5')).verdict).toBe(
+      'looks swapped',
+    )
     // exactly 1.5 in doubles: 60/40 · … with fill 60, drain 90 > 70: as printed 70/60 · 90/35, exchanged 90/70 · 60/35
-    expect(looksSwapped(plug('60', 'M24x1.5'), plug('90', 'M12x1.5')).verdict).toBe('no sign')
+    expect(checkPlugsSwapped(plug('60', 'M24x1.5'), plug('90', 'M12x1.5')).verdict).toBe('no sign')
   })
 
   it('a small reversal is no sign: manuals differ', () => {
-    expect(looksSwapped(plug('40', 'M18x1.5'), plug('45', 'M14x1.5')).verdict).toBe('no sign')
+    expect(checkPlugsSwapped(plug('40', 'M18x1.5'), plug('45', 'M14x1.5')).verdict).toBe('no sign')
   })
 
   it('cannot tell without a thread, off the table, or with the same usual torque', () => {
     const codes = (fill: ReturnType<typeof plug>, drain: ReturnType<typeof plug>) =>
-      looksSwapped(fill, drain).reasons.map(({ code }) => code)
+      checkPlugsSwapped(fill, drain).reasons.map(({ code }) => code)
     expect(codes(plug('40'), plug('40', 'M14x1.5'))).toEqual(['torque/thread-missing'])
     expect(codes(plug('40', 'G 1/2'), plug('40', 'R 1/2'))).toEqual([
       'thread/plug-not-in-table',
@@ -136,8 +138,8 @@ describe('looksSwapped', () => {
     const thread = fc.constantFrom('M10x1', 'M12x1.5', 'M14x1.5', 'M18x1.5', 'M20x1.5', 'M24x1.5')
     const value = fc.integer({ min: 5, max: 200 }).map(String)
     law(50, thread, thread, value, value, (one, other, first, second) => {
-      const asPrinted = looksSwapped(plug(first, one), plug(second, other)).verdict
-      const exchanged = looksSwapped(plug(second, one), plug(first, other)).verdict
+      const asPrinted = checkPlugsSwapped(plug(first, one), plug(second, other)).verdict
+      const exchanged = checkPlugsSwapped(plug(second, one), plug(first, other)).verdict
       expect(asPrinted === 'looks swapped' && exchanged === 'looks swapped').toBe(false)
     })
   })

@@ -5,10 +5,11 @@ import { threadTexts } from '../../src/message/en/thread.js'
 import { torqueTexts } from '../../src/message/en/torque.js'
 import { parseThread } from '../../src/thread/parseThread.js'
 import { calibrationInputs } from '../../src/torque/calibrationInputs.js'
-import { checkTorqueSet } from '../../src/torque/checkTorqueSet.js'
-import { checkTurns } from '../../src/torque/checkTurns.js'
+import { checkPlugsSwapped } from '../../src/torque/checkPlugsSwapped.js'
 import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
-import { looksSwapped } from '../../src/torque/looksSwapped.js'
+import { judgeTorqueSet } from '../../src/torque/judgeTorqueSet.js'
+import { judgeTurns } from '../../src/torque/judgeTurns.js'
+import { judgeWrenchReach } from '../../src/torque/judgeWrenchReach.js'
 import { proofLoad } from '../../src/torque/proofLoad.js'
 import { turnsBand } from '../../src/torque/turnsBand.js'
 import { checkWrench, chooseWrenches, clampLoad } from '../../src/v1/torque.js'
@@ -76,7 +77,14 @@ const crowfoot = { extension: { value: 6, unit: 'in' } } as const
 
 /** One call for each code at least. */
 function everyReason(): Reason[] {
-  const set = (value: number) => checkTorqueSet(middle, limits('39', '49'), { value, unit: 'N.m' }, BY_2017)
+  const set = (value: number) => {
+    const torque = { value, unit: 'N.m' } as const
+    const reasons = [
+      ...judgeTorqueSet(limits('39', '49'), torque).reasons,
+      ...judgeWrenchReach(middle, torque, '2017').reasons,
+    ]
+    return { reasons }
+  }
   const answers: { readonly reasons: readonly Reason[] }[] = [
     checkWrench(middle, limits('39', '49'), BY_2017),
     checkWrench(middle, limits('40', '41'), BY_2017),
@@ -131,9 +139,9 @@ function everyReason(): Reason[] {
     findTorqueSlip(plug('35').torque, 'M18,5', 'aluminium'),
     findTorqueSlip(plug('35').torque, 'G 1/2', 'aluminium'),
     findTorqueSlip(plug('35').torque, 'R 1/2', 'aluminium'),
-    looksSwapped(plug('30', 'M20x1.5'), plug('55', 'M14x1.5')),
-    looksSwapped(plug('55', 'M20x1.5'), plug('30', 'M14x1.5')),
-    looksSwapped(plug('55', 'M20x1.5'), plug('30', 'M20x1.5')),
+    checkPlugsSwapped(plug('30', 'M20x1.5'), plug('55', 'M14x1.5')),
+    checkPlugsSwapped(plug('55', 'M20x1.5'), plug('30', 'M14x1.5')),
+    checkPlugsSwapped(plug('55', 'M20x1.5'), plug('30', 'M20x1.5')),
     proofLoad(bolt('M10'), '5.6'),
     proofLoad(bolt('M24'), '9.8'),
     proofLoad(bolt('3/8-16 UNC'), '8.8'),
@@ -146,10 +154,10 @@ function everyReason(): Reason[] {
     turnsBand(nominal('40')),
     turnsBand(turns('3')),
     turnsBand(turns()),
-    checkTurns(turns('3'), 2.5),
-    checkTurns(turns(), 2),
-    checkTurns(turns('3'), 1),
-    checkTurns(turns('3'), 4),
+    judgeTurns(turns('3'), 2.5),
+    judgeTurns(turns(), 2),
+    judgeTurns(turns('3'), 1),
+    judgeTurns(turns('3'), 4),
     set(40),
     set(50),
     set(40.5),

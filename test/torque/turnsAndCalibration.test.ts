@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import type { Tightening } from '../../src/spec/leaf.js'
 import { calibrationInputs } from '../../src/torque/calibrationInputs.js'
-import { checkTorqueSet } from '../../src/torque/checkTorqueSet.js'
-import { checkTurns } from '../../src/torque/checkTurns.js'
+import { judgeTorqueSet } from '../../src/torque/judgeTorqueSet.js'
+import { judgeTurns } from '../../src/torque/judgeTurns.js'
+import { judgeWrenchReach } from '../../src/torque/judgeWrenchReach.js'
 import { turnsBand } from '../../src/torque/turnsBand.js'
 import { clickWrench, limits, nominal, torque } from './wrenches.js'
 
@@ -14,36 +15,36 @@ const turns = (min: string, max?: string): Tightening => ({
 })
 const NOT_STATED: Tightening = { kind: 'not stated', threadCondition: 'not stated' }
 
-describe('turnsBand and checkTurns', () => {
+describe('turnsBand and judgeTurns', () => {
   it('reads least and most', () => {
     expect(turnsBand(turns('1.5', '3'))).toEqual({
-      kind: 'turns',
+      verdict: 'turns',
       min: 1.5,
       max: 3,
       reasons: [{ code: 'torque/turns', params: { min: '1.5', max: '3' } }],
     })
     const open = turnsBand(turns('2'))
-    expect(open.kind === 'turns' && [open.min, open.max]).toEqual([2, undefined])
+    expect(open.verdict === 'turns' && [open.min, open.max]).toEqual([2, undefined])
     expect(open.reasons[0]?.code).toBe('torque/turns-open')
   })
 
   it('cannot tell where nothing is stated, or a torque is', () => {
     expect(turnsBand(NOT_STATED).reasons[0]?.code).toBe('torque/not-stated')
     expect(turnsBand(nominal('40')).reasons[0]?.code).toBe('torque/by-torque')
-    expect(checkTurns(NOT_STATED, 2).verdict).toBe('cannot tell')
-    expect(checkTurns(nominal('40'), 2).verdict).toBe('cannot tell')
+    expect(judgeTurns(NOT_STATED, 2).verdict).toBe('cannot tell')
+    expect(judgeTurns(nominal('40'), 2).verdict).toBe('cannot tell')
   })
 
   it('both ends belong to the band: at, just below and just above', () => {
     const verdicts = [1.9999, 2, 2.0001, 2.9999, 3, 3.0001].map(
-      (done) => checkTurns(turns('2', '3'), done).verdict,
+      (done) => judgeTurns(turns('2', '3'), done).verdict,
     )
     expect(verdicts).toEqual(['too few', 'inside', 'inside', 'inside', 'inside', 'too many'])
-    expect(checkTurns(turns('0.3', '0.3'), 0.3).verdict).toBe('inside')
+    expect(judgeTurns(turns('0.3', '0.3'), 0.3).verdict).toBe('inside')
   })
 
   it('without a most, more than the least cannot be judged', () => {
-    expect([1.9, 2, 2.1].map((done) => checkTurns(turns('2'), done).verdict)).toEqual([
+    expect([1.9, 2, 2.1].map((done) => judgeTurns(turns('2'), done).verdict)).toEqual([
       'too few',
       'inside',
       'cannot tell',
@@ -85,18 +86,14 @@ describe('calibrationInputs (12 months or 5,000 cycles: ISO 6789:2003 default, R
   })
 })
 
-describe('checkTorqueSet', () => {
+describe('judgeTorqueSet and judgeWrenchReach', () => {
   const wrench = clickWrench(10, 100)
-  const BY_2017 = { iso6789: '2017' } as const
   const judge = (tightening: Tightening, value: number, tolerancePercent?: number) => {
-    const options = tolerancePercent === undefined ? BY_2017 : { ...BY_2017, tolerancePercent }
-    const { torque: inside, wrench: can } = checkTorqueSet(
-      wrench,
-      tightening,
-      { value, unit: 'N.m' },
-      options,
-    )
-    return [inside, can]
+    const set = { value, unit: 'N.m' } as const
+    return [
+      judgeTorqueSet(tightening, set, tolerancePercent).verdict,
+      judgeWrenchReach(wrench, set, '2017').verdict,
+    ]
   }
 
   it('both ends belong to the band: at, just below and just above', () => {
@@ -111,23 +108,17 @@ describe('checkTorqueSet', () => {
 
   it('a torque between marks, or out of range, cannot have come from that wrench', () => {
     const codes = (value: number) =>
-      checkTorqueSet(wrench, limits('1', '200'), { value, unit: 'N.m' }, BY_2017).reasons.map(
-        ({ code }) => code,
-      )
-    expect(codes(40.5)).toEqual(['torque/set-inside', 'torque/set-not-a-mark'])
-    expect(codes(9)).toEqual(['torque/set-inside', 'torque/below-lowest-mark'])
-    expect(codes(101)).toEqual(['torque/set-inside', 'torque/above-highest-mark'])
-    expect(
-      checkTorqueSet(wrench, limits('1', '200'), { value: 15, unit: 'N.m' }, { iso6789: '2003' }).wrench,
-    ).toBe('cannot')
+      judgeWrenchReach(wrench, { value, unit: 'N.m' }, '2017').reasons.map(({ code }) => code)
+    expect(codes(40.5)).toEqual(['torque/set-not-a-mark'])
+    expect(codes(9)).toEqual(['torque/below-lowest-mark'])
+    expect(codes(101)).toEqual(['torque/above-highest-mark'])
+    expect(judgeWrenchReach(wrench, { value: 15, unit: 'N.m' }, '2003').verdict).toBe('cannot')
   })
 
   it('another unit is converted exactly', () => {
     const set = { value: 400, unit: 'dN.m' } as const
-    expect(checkTorqueSet(wrench, limits('40', '40'), set, BY_2017)).toMatchObject({
-      torque: 'inside',
-      wrench: 'can',
-    })
+    expect(judgeTorqueSet(limits('40', '40'), set).verdict).toBe('inside')
+    expect(judgeWrenchReach(wrench, set, '2017').verdict).toBe('can')
   })
 
   it('without a band only the nominal itself is sure; a caller’s tolerance makes a band', () => {

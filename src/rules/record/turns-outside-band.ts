@@ -1,4 +1,4 @@
-import { checkTurns } from '../../torque/index.js'
+import { judgeTurns } from '../../torque/index.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -7,7 +7,7 @@ import { defineRule } from '../rule.js'
  * or more than `max`; both ends belong to the band.
  * Place: `<tightening>/turns`
  * Params: part: its name; turns: as recorded; min: as printed; max: as printed, absent where there is none
- * Source: the judgement of `checkTurns`, a house rule.
+ * Source: the judgement of `judgeTurns`, a house rule.
  */
 export const turnsOutsideBand = defineRule({
   code: 'record/turns-outside-band',
@@ -16,7 +16,7 @@ export const turnsOutsideBand = defineRule({
   check: ({ record }) =>
     record.tightenings.flatMap(({ path, done, part, required }) => {
       if (done.kind !== 'turns' || required === undefined) return []
-      const { verdict } = checkTurns(required, Math.min(done.turns, 1e9))
+      const { verdict } = judgeTurns(required, Math.min(done.turns, 1e9))
       if (required.kind !== 'turns' || (verdict !== 'too few' && verdict !== 'too many')) return []
       const { min, max } = required
       return [{ path: `${path}/turns`, params: { part, turns: done.turns, min, max } }]

@@ -1,6 +1,6 @@
 import { LARGEST_NUMBER } from '../../base/index.js'
 import type { TorqueWrench } from '../../spec/index.js'
-import { checkTorqueSet } from '../../torque/index.js'
+import { judgeWrenchReach } from '../../torque/index.js'
 import { isReadableScale } from '../lookup/isReadableScale.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { defineRule } from '../rule.js'
@@ -13,7 +13,7 @@ import { defineRule } from '../rule.js'
  * a mark at that torque inside the declared range.
  * Place: `<tightening>`
  * Params: part: its name; wrench: its name; torque: as recorded; because: code and params of each reason
- * Source: the judgement of `checkTorqueSet`; ISO 6789:2017 as quoted by tool makers.
+ * Source: the judgement of `judgeWrenchReach`; ISO 6789:2017 as quoted by tool makers.
  */
 export const wrenchCannotReach = defineRule({
   code: 'record/wrench-cannot-reach',
@@ -27,15 +27,13 @@ export const wrenchCannotReach = defineRule({
         .find((found) => found !== undefined)
       if (wrench === undefined || !isReadableWrench(wrench)) return []
       const torque = { ...done.torque, value: Math.min(done.torque.value, LARGEST_NUMBER) }
-      const { wrench: verdict, reasons } = checkTorqueSet(wrench, NOT_JUDGED, torque, { iso6789: '2017' })
+      const { verdict, reasons } = judgeWrenchReach(wrench, torque, '2017')
       if (verdict === 'can') return []
-      const because = reasons.slice(1).map((reason) => ({ ...reason }))
+      const because = reasons.map((reason) => ({ ...reason }))
       return [{ path, params: { part, wrench: wrench.name, torque: { ...done.torque }, because } }]
     }),
 })
 
-/** The torque itself has a rule of its own. */
-const NOT_JUDGED = { kind: 'not stated', threadCondition: 'not stated' } as const
 
 /** Whether the entry makes sense enough to be judged; rules of the toolbox report what is wrong with it. */
 function isReadableWrench({ scales, accuracy, declaredRange }: TorqueWrench): boolean {

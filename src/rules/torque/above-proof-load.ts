@@ -33,7 +33,7 @@ export const aboveProofLoad = defineRule({
         nutFactor: 0.2,
         scatterPercent: 0,
       })
-      if (load.kind === 'cannot tell' || load.belowProof) return []
+      if (load.verdict === 'cannot tell' || load.belowProof) return []
       const params = {
         part: on.name,
         thread: designation,

@@ -1,5 +1,5 @@
 import type { Opening, OpeningRole } from '../../spec/index.js'
-import { findTorqueSlip, looksSwapped } from '../../torque/index.js'
+import { checkPlugsSwapped, findTorqueSlip } from '../../torque/index.js'
 import { firstPrinted } from '../lookup/firstPrinted.js'
 import { hasFigure } from '../lookup/hasFigure.js'
 import { defineRule } from '../rule.js'
@@ -28,7 +28,7 @@ export const fillAndDrainSwapped = defineRule({
       const [drain, ...moreDrains] = soleUse(openings, 'drain', 'fill')
       if (fill === undefined || drain === undefined || moreFills.length > 0 || moreDrains.length > 0)
         return []
-      if (looksSwapped(fill.plug, drain.plug).verdict !== 'looks swapped') return []
+      if (checkPlugsSwapped(fill.plug, drain.plug).verdict !== 'looks swapped') return []
       return [
         {
           path: `/gearcases/${id}/openings/${fill.id}/tightening/torque`,

@@ -26,7 +26,7 @@ function bandIn(low: Exact, high: Exact, unit: TorqueUnit): TorqueBand {
  * The verdict on one stated torque; `ratio` is what the wrench reads for each unit of torque at the fastener.
  * Internal: arguments are checked by {@link checkWrench}.
  */
-export function checkTorque(
+export function judgeTorque(
   wrench: TorqueWrench,
   torque: StatedValue<TorqueUnit>,
   options: WrenchOptions,

@@ -1,8 +1,8 @@
 import type { Reason } from '../base/index.js'
 import { compareExact, exactOf } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
-import { checkNumber } from './checkInput.js'
 import { torqueReason } from './codes.js'
+import { requireNumber } from './requireInput.js'
 import { turnsBand } from './turnsBand.js'
 
 export interface TurnsVerdict {
@@ -23,16 +23,16 @@ export interface TurnsVerdict {
  *
  * @example
  * ```ts
- * import { checkTurns } from 'drivetrain-service/v1/torque'
+ * import { judgeTurns } from 'drivetrain-service/v1/torque'
  * const plug = { kind: 'turns', min: '2', max: '3', threadCondition: 'sealant' } as const
  * // Are three turns still right where the manual says 2 to 3?
- * checkTurns(plug, 3).verdict // => 'inside'
+ * judgeTurns(plug, 3).verdict // => 'inside'
  * ```
  */
-export function checkTurns(tightening: Tightening, turns: number): TurnsVerdict {
-  checkNumber('turns', turns, 0, false)
+export function judgeTurns(tightening: Tightening, turns: number): TurnsVerdict {
+  requireNumber('turns', turns, 0, false)
   const band = turnsBand(tightening)
-  if (band.kind === 'cannot tell' || tightening.kind !== 'turns')
+  if (band.verdict === 'cannot tell' || tightening.kind !== 'turns')
     return { verdict: 'cannot tell', reasons: band.reasons }
   const { min, max } = tightening
   const done = exactOf(turns)

@@ -2,10 +2,10 @@ import type { Reason } from '../base/index.js'
 import { figureOfBand, nearestDouble, readBand, type TorqueUnit } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing, PlugTorqueBand } from '../thread/index.js'
-import { checkObject, checkStatedValue } from './checkInput.js'
 import { torqueReason } from './codes.js'
 import { torqueIn } from './exactTorque.js'
 import { plugFigures } from './plugFigures.js'
+import { requireObject, requireStatedValue } from './requireInput.js'
 
 export interface PlugTorque {
   readonly torque: StatedValue<TorqueUnit>
@@ -22,7 +22,7 @@ export interface SwapVerdict {
 const CLEARLY_BETTER = 1.5
 
 /** The geometric middle of the lowest and the highest published figure, N·m. */
-function usualTorque(band: PlugTorqueBand & { kind: 'band' }): number {
+function usualTorque(band: PlugTorqueBand & { verdict: 'band' }): number {
   const figures = band.published.map(({ value }) => value)
   return Math.sqrt(Math.min(...figures) * Math.max(...figures))
 }
@@ -51,19 +51,19 @@ function missRatio(torque: number, usual: number): number {
  *
  * @example
  * ```ts
- * import { looksSwapped } from 'drivetrain-service/v1/torque'
+ * import { checkPlugsSwapped } from 'drivetrain-service/v1/torque'
  * const at = (value: string, thread: string) =>
  *   ({ torque: { kind: 'nominal', value, unit: 'N.m' }, thread, housing: 'steel' }) as const
  * // The M20 fill plug is to get 30 N·m and the M14 drain plug 55 N·m: is that right?
- * looksSwapped(at('30', 'M20x1.5'), at('55', 'M14x1.5')).verdict // => 'looks swapped'
+ * checkPlugsSwapped(at('30', 'M20x1.5'), at('55', 'M14x1.5')).verdict // => 'looks swapped'
  * ```
  */
-export function looksSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerdict {
+export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerdict {
   const [fillPlug, drainPlug] = [read('fill', fill), read('drain', drain)]
   const missing = [fillPlug, drainPlug].flatMap(({ band }) =>
-    band.kind === 'cannot tell' ? band.reasons : [],
+    band.verdict === 'cannot tell' ? band.reasons : [],
   )
-  if (fillPlug.band.kind === 'cannot tell' || drainPlug.band.kind === 'cannot tell')
+  if (fillPlug.band.verdict === 'cannot tell' || drainPlug.band.verdict === 'cannot tell')
     return { verdict: 'cannot tell', reasons: missing }
   const usualFill = usualTorque(fillPlug.band)
   const usualDrain = usualTorque(drainPlug.band)
@@ -82,8 +82,8 @@ export function looksSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerdict {
 }
 
 function read(name: string, plug: PlugTorque) {
-  checkObject(name, plug)
-  checkStatedValue(`${name}.torque`, plug.torque, 'torque')
+  requireObject(name, plug)
+  requireStatedValue(`${name}.torque`, plug.torque, 'torque')
   const figure = figureOfBand(readBand(plug.torque, 'N.m'))
   return {
     ...plugFigures(plug.thread, plug.housing),
