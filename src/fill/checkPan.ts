@@ -19,7 +19,7 @@ export type PanVerdict = {
 const NEARLY_FULL = 90
 
 /**
- * Whether a drain pan holds the oil of a whole visit, so that nobody finds it brim-full at the second gearcase.
+ * Whether a drain pan holds the oil of a whole visit, so that it does not overflow at the second gearcase.
  *
  * The smallest pan that holds everything is taken; a pan of exactly the total holds it. Where none does, the smallest
  * that holds the largest single draining, to be emptied in between.
@@ -44,12 +44,12 @@ export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly
   requireObject('pans', pans)
   if (!Array.isArray(volumes)) throw new TypeError('volumes must be an array of volumes')
   for (const [place, volume] of volumes.entries()) {
-    requireAmount(`volumes[${place}]`, volume, 'volume', { least: 0, figure: true })
+    requireAmount(`volumes[${place}]`, volume, 'volume', { from: 0, figure: true })
   }
   const entries = Object.entries(pans)
   for (const [id, pan] of entries) {
     requireObject(`pans.${id}`, pan)
-    requireAmount(`pans.${id}.size`, pan.size, 'volume', { least: 0 })
+    requireAmount(`pans.${id}.size`, pan.size, 'volume', { from: 0 })
   }
   const { parts, perMillilitre } = wholeParts([...volumes, ...entries.map(([, pan]) => pan.size)])
   const drained = parts.slice(0, volumes.length)

@@ -6,7 +6,7 @@ const G = 9.80665
 /** Hagenbach's factor for a square-edged entry: kinetic energy and entrance loss together, in units of V²/g. */
 export const KINETIC_FACTOR = 1.1
 
-/** A funnel and its hose in metres and m²/s. `kinetic` is 0 for the plain laminar law. Internal. */
+/** A funnel and its hose in metres and m²/s. `kinetic` is 0 for the plain laminar law. */
 export interface HoseFlow {
   readonly floorDiameter: number
   readonly topDiameter: number

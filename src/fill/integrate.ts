@@ -11,7 +11,7 @@ const MOST_HALVINGS = 500
 
 /**
  * The integral of a smooth positive function over 0 … 1, a piece being halved where its two estimates differ by more
- * than 1e-13 of the whole. Internal.
+ * than 1e-13 of the whole.
  */
 export function integrate(f: (at: number) => number): number {
   const first = estimate(f, 0, 1)

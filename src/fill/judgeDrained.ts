@@ -29,21 +29,6 @@ const NOTEWORTHY_PERCENT = 10n
 /**
  * Whether the oil that ran out is noteworthy against what the manual states or what was put back, and what to look at
  * then. It recommends; it does not diagnose: little oil may be a leak, a wrong refill last time, or a short wait.
- *
- * @param drained - measured, 0 or more; `not judged` after suction, where rests stay in
- * @param expected - the sheet's refill, or the quantity put back
- * @returns `as expected` within 10 % (10 % itself belongs), else `less` or `more`; from the nearer limit where the sheet
- *   states limits
- * @throws TypeError or RangeError when an argument has the wrong shape
- *
- * Source: house rule.
- *
- * @example
- * ```ts
- * import { judgeDrained } from 'drivetrain-service/v1/fill'
- * // 0.5 L came out where 0.8 L belong: is that worth a look?
- * judgeDrained({ value: 0.5, unit: 'L' }, { kind: 'nominal', value: '0.8', unit: 'L' }).verdict // => 'less'
- * ```
  */
 export function judgeDrained(
   drained: Quantity<VolumeUnit> | 'not judged',
@@ -53,7 +38,7 @@ export function judgeDrained(
   if (drained === 'not judged') {
     return { verdict: 'not judged', reasons: [fillReason('fill/drained-not-judged', {})] }
   }
-  requireAmount('drained', drained, 'volume', { least: 0 })
+  requireAmount('drained', drained, 'volume', { from: 0 })
   const volume = exactIn(drained, 'mL')
   const from = expectedVolume(volume, expected)
   if (from === undefined || from.n <= 0n) {
@@ -77,7 +62,7 @@ function expectedVolume(
   expected: SpecValue<VolumeUnit> | Quantity<VolumeUnit>,
 ): Exact | undefined {
   if (!('kind' in expected)) {
-    requireAmount('expected', expected, 'volume', { least: 0 })
+    requireAmount('expected', expected, 'volume', { from: 0 })
     return exactIn(expected, 'mL')
   }
   if (expected.kind === 'not stated') return undefined

@@ -69,7 +69,7 @@ export function judgeRefill(
   method: FillMethod,
 ): RefillVerdict {
   requireObject('stated', stated)
-  requireAmount('refilled', refilled, 'volume', { least: 0 })
+  requireAmount('refilled', refilled, 'volume', { from: 0 })
   requireObject('method', method)
   const methods = ['by quantity', 'to level hole', 'dipstick', 'sight glass']
   if (!methods.includes(method.kind)) {

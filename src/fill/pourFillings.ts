@@ -9,7 +9,7 @@ import {
   speedUnder,
 } from './hoseFlow.js'
 
-/** Seconds of the three parts of a pour, and the fastest flow in it (m/s), also once the hose is full. Internal. */
+/** Seconds of the three parts of a pour, and the fastest flow in it (m/s), also once the hose is full. */
 export interface PouredFillings {
   readonly fills: number
   readonly empties: number

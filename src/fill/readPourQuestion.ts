@@ -13,7 +13,7 @@ const THICKEST = { value: 2e7, unit: 'mm2/s' } as const
 const LEAST = { value: 1e-6, unit: 'L' } as const
 const MOST = { value: 1000, unit: 'L' } as const
 
-/** A question in metres and m²/s, or the reason why its figures are outside the range; misuse throws. Internal. */
+/** A question in metres and m²/s, or the reason why its figures are outside the range; misuse throws. */
 export function readPourQuestion(
   question: PourQuestion,
 ): { flow: HoseFlow; volume: number } | Reason<keyof FillCodes> {
@@ -31,10 +31,10 @@ export function readPourQuestion(
     'hose.bore': hose.bore,
     'hose.length': hose.length,
   }
-  for (const [name, length] of Object.entries(lengths)) requireAmount(name, length, 'length', { least: 0 })
-  requireAmount('hose.drop', hose.drop, 'length', { least: 0 })
-  requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity', { least: 0 })
-  requireAmount('volume', volume, 'volume', { least: 0 })
+  for (const [name, length] of Object.entries(lengths)) requireAmount(name, length, 'length', { from: 0 })
+  requireAmount('hose.drop', hose.drop, 'length', { from: 0 })
+  requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity', { from: 0 })
+  requireAmount('volume', volume, 'volume', { from: 0 })
   const range = { min: SHORTEST, max: LONGEST }
   for (const [name, length] of Object.entries({ ...lengths, 'hose.drop': hose.drop })) {
     const level = name === 'hose.drop' && length.value === 0

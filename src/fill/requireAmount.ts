@@ -1,19 +1,18 @@
 import { requireObject, shown } from '../base/index.js'
 import { isFigure, type Measure, UNITS_BY_MEASURE } from '../quantity/index.js'
 
-/** Far beyond every sum of a document's numbers, in any unit; what is reckoned with it ends. */
+/** Far beyond every sum of a document's numbers, in any unit; every calculation with it ends. */
 const LARGEST = 1e15
 
 /**
  * Throws where a programmer passes something that is no amount of the measure: TypeError for the wrong shape or unit,
  * RangeError for a number that is not finite, below the range, or larger than any document's. A figure of a sheet counts where it is asked for.
- * Internal.
  */
 export function requireAmount(
   name: string,
   amount: unknown,
   measure: Measure,
-  range: { readonly above?: number; readonly least?: number; readonly figure?: true } = {},
+  range: { readonly above?: number; readonly from?: number; readonly figure?: true } = {},
 ): void {
   const units: readonly string[] = UNITS_BY_MEASURE[measure]
   requireObject(name, amount)
@@ -26,14 +25,14 @@ export function requireAmount(
     const kinds = range.figure === true ? 'a number or a printed figure' : 'a number'
     throw new TypeError(`${name}.value must be ${kinds}, got ${shown(value)}`)
   }
-  const { above, least } = range
+  const { above, from } = range
   const number = Number(value)
   if (!Number.isFinite(number)) throw new RangeError(`${name}.value must be finite, got ${number}`)
   if (number > LARGEST) throw new RangeError(`${name}.value must be 1e15 or less, got ${number}`)
   if (above !== undefined && number <= above) {
     throw new RangeError(`${name}.value must be above ${above}, got ${number}`)
   }
-  if (least !== undefined && number < least) {
-    throw new RangeError(`${name}.value must be ${least} or more, got ${number}`)
+  if (from !== undefined && number < from) {
+    throw new RangeError(`${name}.value must be ${from} or more, got ${number}`)
   }
 }

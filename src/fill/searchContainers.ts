@@ -17,7 +17,7 @@ export const MOST_TRIED = 100_000
 
 /**
  * The containers that cover a need with the least left over, then the fewest; equal ones go to the larger sizes, then
- * to the kinds named first. Undefined where all of them together do not cover it. Internal.
+ * to the kinds named first. Undefined where all of them together do not cover it.
  */
 export function searchContainers(need: bigint, kinds: readonly ContainerKind[]): ContainerSearch | undefined {
   const order = kinds

@@ -7,21 +7,7 @@ import { exactlyIn } from './unitPair.js'
 /**
  * Which of two quantities is larger, exactly, in whatever units each is stated: for limits, where a rounding in the
  * last digit would decide. A number means its shortest decimal, a figure its decimal value: 0.1 is a tenth either way.
- *
- * @param first - a quantity with a finite number, or a printed one
- * @param second - another of the same measure
- * @returns −1 when `first` is smaller, 0 when they are equal, 1 when it is larger
- * @throws TypeError for a value that is neither number nor figure, an unknown unit, or two measures
- * @throws RangeError for NaN and infinities
- *
- * Source: house rule, limits are compared unrounded (the absolute method of ASTM E29).
- *
- * @example
- * ```ts
- * import { compareQuantities } from 'drivetrain-service/v1/quantity'
- * // Is 1 lbf·ft more than 12 lbf·in?
- * compareQuantities({ value: '1', unit: 'lbf.ft' }, { value: 12, unit: 'lbf.in' }) // => 0
- * ```
+ * Source: limits are compared unrounded, the absolute method of ASTM E29.
  */
 export function compareQuantities(
   first: Quantity | PrintedQuantity,

@@ -17,21 +17,6 @@ const SIGNIFICANT = 34
  * manual's figure is {@link secondUnit}.
  *
  * to = from × ratio (temperatures: × ratio + offset), in exact fractions.
- *
- * @param figure - a printed figure; a minus is allowed
- * @param from - its unit
- * @param to - a unit of the same measure
- * @returns the decimal digits without trailing zeros; `ends: false` where no decimal ends, then 34 significant digits
- * @throws TypeError for anything but a figure, an unknown unit or another measure
- *
- * Source: the statutory factors (see `unitCodes`); 34 digits are those of a decimal128 number, house rule.
- *
- * @example
- * ```ts
- * import { convertFigure } from 'drivetrain-service/v1/quantity'
- * // What is 20 lbf·ft to the last digit?
- * convertFigure('20', 'lbf.ft', 'N.m').digits // => '27.116358966628008'
- * ```
  */
 export function convertFigure(figure: Figure, from: Unit, to: Unit): ConvertedFigure {
   const value = exactlyIn(figureOf(figure), from, to)

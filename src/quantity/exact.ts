@@ -91,7 +91,7 @@ export function powerOfTen(exponent: number): Exact {
   return exponent < 0 ? { n: 1n, d: 10n ** BigInt(-exponent) } : { n: 10n ** BigInt(exponent), d: 1n }
 }
 
-/** The least whole number that makes whole numbers of all the fractions. */
+/** The smallest whole number that makes whole numbers of all the fractions. */
 export function commonDenominator(fractions: readonly Exact[]): bigint {
   return fractions.reduce((common, { d }) => (common / commonFactor(common, d)) * d, 1n)
 }

@@ -24,20 +24,7 @@ export interface NumberDigits {
  * A number or a printed figure with the marks of a language, for texts without a unit. With a unit use
  * {@link formatQuantity}.
  *
- * @param value - a finite number, or a printed figure, which keeps its digits
- * @param marks - decimal and group marks
- * @param digits - decimals for a number; absent: the shortest digits that give the same double back
- * @returns the digits, never with an exponent, a minus as U+2212; ties go to the even digit, on the decimal string
- * @throws TypeError for a value that is neither, RangeError for NaN, infinities and decimals outside 0 … 20
- *
  * Source: rounding by ASTM E29 (even digit on a tie).
- *
- * @example
- * ```ts
- * import { formatNumber } from 'drivetrain-service/v1/quantity'
- * // How does 2.675 read with two decimals?
- * formatNumber(2.675, { decimal: ',', group: '.' }, { decimals: 2 }) // => '2,68'
- * ```
  */
 export function formatNumber(value: number | Figure, marks: NumberMarks, digits: NumberDigits = {}): string {
   requireObject('marks', marks)

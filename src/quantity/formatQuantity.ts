@@ -5,7 +5,7 @@ import type { PrintedQuantity, Quantity, Unit } from './unit.js'
 import { unitSymbol } from './unitSymbol.js'
 
 /**
- * A quantity as it stands on a card: digits with the language's marks, a no-break space, the symbol. Aloud it is
+ * A quantity as a card prints it: digits with the language's marks, a no-break space, the symbol. Aloud it is
  * `speech.quantity` of the catalogue.
  *
  * @param quantity - a number with its unit, a printed figure, or a printed band (`20 ± 2`, `34–44`, `≥ 34`)

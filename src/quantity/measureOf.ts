@@ -1,22 +1,7 @@
 import { shown } from '../base/index.js'
 import { type Measure, UNITS_BY_MEASURE, type Unit } from './unit.js'
 
-/**
- * What a unit measures, for code that must not mix torque with energy or a temperature with a difference.
- *
- * @param unit - a unit id
- * @returns the measure, such as `torque`
- * @throws TypeError when `unit` is no unit id
- *
- * Source: house rule, torque is a measure of its own.
- *
- * @example
- * ```ts
- * import { measureOf } from 'drivetrain-service/v1/quantity'
- * // What does `lbf.ft` measure?
- * measureOf('lbf.ft') // => 'torque'
- * ```
- */
+/** What a unit measures, for code that must not mix torque with energy or a temperature with a difference. */
 export function measureOf(unit: Unit): Measure {
   for (const [measure, units] of Object.entries(UNITS_BY_MEASURE)) {
     if ((units as readonly string[]).includes(unit)) return measure as Measure

@@ -34,26 +34,6 @@ const SMALL_MISS: Exact = { n: 1n, d: 20n }
 /**
  * Whether two figures that a manual prints for one thing can both be true, for whoever types a manual in: one true
  * value must lie in the rounding interval of each. For measured values use {@link compareQuantities}.
- *
- * |x₁ − x₂| ≤ h₁ + h₂ with h half of the last printed digit, x₂ taken exactly to the first unit; a limit may also be
- * rounded inward by less than one last digit. A miss by 12, 9.80665, 1.3558, 1.2009 or 0.9608 is named.
- *
- * @param first - the manual's first printed value
- * @param second - the same value as printed in another unit of that measure
- * @returns the verdict, the slip where the ratio is known, and reasons for all but `agree`
- * @throws TypeError for figures out of grammar, an unknown unit or another measure
- *
- * Source: house rule; the ratios are statutory (12 in = 1 ft; 9.80665 N = 1 kgf; gallons of 4.54609 L and 231 in³).
- *
- * @example
- * ```ts
- * import { printedFiguresAgree } from 'drivetrain-service/v1/quantity'
- * // Can 9 N·m and 80 lbf·ft be the same torque?
- * printedFiguresAgree(
- *   { kind: 'nominal', value: '9', unit: 'N.m' },
- *   { kind: 'nominal', value: '80', unit: 'lbf.ft' },
- * ).slip // => 'foot for inch'
- * ```
  */
 export function printedFiguresAgree(first: PrintedBand, second: PrintedBand): PrintedAgreement {
   requireBand('first', first)

@@ -2,7 +2,7 @@ import { requireObject, shown } from '../base/index.js'
 import { figureOf } from './figureOf.js'
 import type { PrintedBand } from './printed.js'
 
-/** Throws TypeError where a programmer passes something that is no printed value. Its unit is judged where it is used. Internal. */
+/** Throws TypeError where a programmer passes something that is no printed value. Its unit is judged where it is used. */
 export function requireBand(name: string, value: unknown): asserts value is PrintedBand {
   requireObject(name, value)
   const band = value as PrintedBand

@@ -88,7 +88,7 @@ const TROUBLED: readonly (readonly [string, NonNullable<UnitName['trouble']>, re
 
 let names: Map<string, UnitName> | undefined
 
-/** What a name without spaces, dots and hyphens means; undefined where nobody calls a unit so. */
+/** What a name without spaces, dots and hyphens means; undefined where no unit is called so. */
 export function unitNamed(name: string): UnitName | undefined {
   names ??= allNames()
   return names.get(name) ?? names.get(name.toLowerCase())

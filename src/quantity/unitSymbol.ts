@@ -26,19 +26,6 @@ const SYMBOLS: { readonly [U in Unit]?: string } = {
 /**
  * The symbol of a unit as our cards print it, for tables with the unit in the head. A quantity with its unit is
  * {@link formatQuantity}.
- *
- * @param unit - a unit id
- * @returns the symbol, with middle dots and no-break spaces; torque in pounds is always `lbf·ft`
- * @throws TypeError when `unit` is no unit id
- *
- * Source: SI symbols, from memory; for the others house rule, one spelling each.
- *
- * @example
- * ```ts
- * import { unitSymbol } from 'drivetrain-service/v1/quantity'
- * // How is `lbf.ft` printed?
- * unitSymbol('lbf.ft') // => 'lbf·ft'
- * ```
  */
 export function unitSymbol(unit: Unit): string {
   if (!isUnit(unit)) throw new TypeError(`unit must be a unit id such as 'N.m', got ${shown(unit)}`)

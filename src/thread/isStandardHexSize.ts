@@ -5,19 +5,7 @@ import { EXTERNAL_HEX_SIZES, INTERNAL_HEX_SIZES } from './standardSizes.js'
  * Whether tools are commonly sold for a hexagon of this designation, for rules that look for misprints. Tools and
  * fasteners are matched by designation, exactly: `14 mm` does not match `9/16 in`.
  *
- * @param size - a designation such as `14 mm` or `3/8 in`
- * @param kind - `internal hex` (a key) or `external hex` (a socket or spanner)
- * @returns true where the size is in the list
- * @throws TypeError for other types or kinds
- *
  * Source: ISO 2936 and ISO 272 sizes, older DIN widths and the inch series, from memory.
- *
- * @example
- * ```ts
- * import { isStandardHexSize } from 'drivetrain-service/v1/thread'
- * // Is there a 13 mm hex key?
- * isStandardHexSize('13 mm', 'internal hex') // => false
- * ```
  */
 export function isStandardHexSize(size: string, kind: 'internal hex' | 'external hex'): boolean {
   if (typeof size !== 'string') throw new TypeError(`size must be a string, got ${shown(size)}`)

@@ -7,19 +7,7 @@ import type { MetricThread } from './thread.js'
  *
  * d2 = d − 0.649519·P, with diameter d and pitch P.
  *
- * @param thread - a metric thread as {@link parseThread} gives it
- * @returns d2 in mm, not rounded
- * @throws TypeError for anything else
- *
  * Source: ISO 68-1 profile, 3/4 of H = 0.866025·P, from memory.
- *
- * @example
- * ```ts
- * import { parseThread, pitchDiameter } from 'drivetrain-service/v1/thread'
- * const thread = parseThread('M8x1')
- * // What is the pitch diameter of an M8×1 thread?
- * thread.ok && thread.value.kind === 'metric' && pitchDiameter(thread.value).value.toFixed(4) // => '7.3505'
- * ```
  */
 export function pitchDiameter(thread: MetricThread): Quantity<'mm'> {
   requireStraightThread(thread, 'metric')

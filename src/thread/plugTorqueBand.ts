@@ -6,7 +6,7 @@ import { threadReason } from './threadReason.js'
 
 export type PlugHousing = 'steel' | 'cast iron' | 'aluminium' | 'not stated'
 
-/** Where a plug's torque is expected, or why nobody can say. */
+/** Where a plug's torque is expected, or why it is unknown. */
 export type PlugTorqueBand =
   | {
       readonly verdict: 'band'

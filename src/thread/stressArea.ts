@@ -14,20 +14,8 @@ const INCH = 25.4
  * Metric: A = π/4 · ((d2 + d3)/2)² = π/4 · (d − 13/12·H)², with diameter d and H = √3/2 × pitch (0.9382·P). Unified: A = π/4 · (d − 0.9743/n)², with n threads
  * per inch.
  *
- * @param thread - a metric or unified thread as {@link parseThread} gives it
- * @returns the area in mm², not rounded; printed tables round to three digits
- * @throws TypeError for a pipe thread or anything else
- *
  * Source: ISO 898-1 and ASME B1.1; the formulas are from memory and agree with ISO 898-1's printed areas from M6 to M24
  * (read second hand) and with 0.0775 in² for 3/8-16 (IFI worked example).
- *
- * @example
- * ```ts
- * import { parseThread, stressArea } from 'drivetrain-service/v1/thread'
- * const thread = parseThread('M10')
- * // What area does an M10 bolt carry its load on?
- * thread.ok && thread.value.kind === 'metric' && stressArea(thread.value).squareMillimetres.toFixed(1) // => '58.0'
- * ```
  */
 export function stressArea(thread: MetricThread | UnifiedThread): StressArea {
   requireStraightThread(thread, 'metric', 'unified')

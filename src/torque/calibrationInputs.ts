@@ -7,7 +7,7 @@ import { requireNumber, requireObject, requireWrench } from './requireInput.js'
 const MOST_CYCLES = 5000
 
 export interface CalibrationInputs {
-  /** Counts from this date; absent: the toolbox does not say, and nobody can tell. */
+  /** Counts from this date; absent: not in the toolbox, so not known. */
   readonly from?: DateText
   /** For the interval engine, which knows the calendar. */
   readonly interval: IntervalStated
@@ -21,24 +21,7 @@ export interface CalibrationInputs {
  * What decides when a torque wrench goes for calibration, for the interval engine: 12 months or 5,000 cycles, whichever
  * comes first. This room knows no calendar; `service/` puts date and interval together.
  *
- * @param wrench - as in a toolbox; `calibration.cyclesSince` 0 to 1e9, absent where nobody counts
- * @returns date, interval and the cycles' own verdict; without a cycle count that is `cannot tell`, and the months
- *   decide
- * @throws TypeError or RangeError for anything but a wrench
- *
  * Source: ISO 6789:2003 default, as quoted in a torque-tool maker's article; a workshop's own procedure comes first.
- *
- * @example
- * ```ts
- * import { calibrationInputs } from 'drivetrain-service/v1/torque'
- * const wrench = {
- *   name: 'Small click wrench', type: 'click', drive: '3/8 in', accuracy: { kind: 'ISO 6789' },
- *   scales: [{ unit: 'N.m', lowest: 5, highest: 25, graduation: 0.2 }],
- *   calibration: { date: '2030-03-01', cyclesSince: 5000 },
- * } as const
- * // Is a wrench due at its 5,000th cycle?
- * calibrationInputs(wrench).byCycles // => 'due'
- * ```
  */
 export function calibrationInputs(wrench: TorqueWrench): CalibrationInputs {
   requireWrench('wrench', wrench)

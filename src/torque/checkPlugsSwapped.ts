@@ -36,27 +36,8 @@ function missRatio(torque: number, usual: number): number {
  * Whether the torques of a gearcase's fill and drain plugs look exchanged, for the rule of swapped torques. Only for
  * plugs with different threads or housings.
  *
- * Each torque is compared with the middle of the published figures for either plug. It looks swapped when exchanging the
- * two brings the product of both ratios of miss down by a factor of 1.5 or more; that can only be where the bigger torque
- * stands at the plug with the smaller usual one.
- *
- * @param fill - the fill plug's stated torque, thread as printed and housing
- * @param drain - the drain plug's
- * @returns the verdict; `cannot tell` where a thread is missing, not in the table, or both plugs have the same usual
- *   torque
- * @throws TypeError for anything but stated torques
- *
  * Source: {@link plugTorqueBand}'s tables; the factor of 1.5 is a house rule: manuals differ from the tables by about
  * that much without any mistake.
- *
- * @example
- * ```ts
- * import { checkPlugsSwapped } from 'drivetrain-service/v1/torque'
- * const at = (value: string, thread: string) =>
- *   ({ torque: { kind: 'nominal', value, unit: 'N.m' }, thread, housing: 'steel' }) as const
- * // The M20 fill plug is to get 30 N·m and the M14 drain plug 55 N·m: is that right?
- * checkPlugsSwapped(at('30', 'M20x1.5'), at('55', 'M14x1.5')).verdict // => 'looks swapped'
- * ```
  */
 export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerdict {
   const [fillPlug, drainPlug] = [read('fill', fill), read('drain', drain)]
@@ -72,7 +53,7 @@ export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerd
     return { verdict: 'cannot tell', reasons: [torqueReason('torque/same-plug-figures', threads)] }
   const asPrinted = missRatio(fillPlug.value, usualFill) * missRatio(drainPlug.value, usualDrain)
   const exchanged = missRatio(drainPlug.value, usualFill) * missRatio(fillPlug.value, usualDrain)
-  const torques = { fill: fillPlug.told, drain: drainPlug.told }
+  const torques = { fill: fillPlug.asQuantity, drain: drainPlug.asQuantity }
   if (asPrinted / exchanged >= CLEARLY_BETTER)
     return {
       verdict: 'looks swapped',
@@ -88,6 +69,6 @@ function read(name: string, plug: PlugTorque) {
   return {
     ...plugFigures(plug.thread, plug.housing),
     value: nearestDouble(figure),
-    told: torqueIn(figure, plug.torque.unit),
+    asQuantity: torqueIn(figure, plug.torque.unit),
   }
 }

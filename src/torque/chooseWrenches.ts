@@ -21,7 +21,7 @@ const MOST_TASKS = 500
 
 /** One fastener to tighten. */
 export interface WrenchTask {
-  /** Pointer into the sheet; told back in the answer. */
+  /** Pointer into the sheet; the result names the task by it. */
   readonly on: JsonPointer
   readonly tightening: Tightening
   /** Square drive that the socket wants, a designation; absent: any. */
@@ -45,7 +45,7 @@ export interface UncoveredReason {
   readonly on: JsonPointer
   /** `cannot tell`: the sheet or the toolbox lacks a fact; `does not fit`: no wrench here covers it. */
   readonly verdict: 'does not fit' | 'cannot tell'
-  /** Why, wrench by wrench, in the toolbox's order; a reason of the sheet itself stands once, without a wrench. */
+  /** Why, wrench by wrench, in the toolbox's order; a reason of the sheet itself appears once, without a wrench. */
   readonly wrenches: readonly { readonly wrench?: Id; readonly reasons: readonly Reason[] }[]
 }
 

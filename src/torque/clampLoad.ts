@@ -28,13 +28,13 @@ export type ClampLoad =
   | {
       readonly verdict: 'load'
       readonly load: Quantity<'N'>
-      /** With the scatter, at the least and at the most. */
+      /** The lowest and the highest load that the scatter allows. */
       readonly least: Quantity<'N'>
       readonly most: Quantity<'N'>
       readonly proof: Quantity<'N'>
       /** load ÷ proof load. */
       readonly shareOfProof: number
-      /** Whether even the most stays at or below the proof load. */
+      /** Whether even the highest load stays at or below the proof load. */
       readonly belowProof: boolean
       readonly reasons: readonly Reason[]
     }
@@ -88,7 +88,7 @@ export function clampLoad(question: ClampLoadQuestion): ClampLoad {
   const scatter = scatterPercent / 100
   const most = newtons(load.value * (1 + scatter))
   const belowProof = most.value <= proof.load.value
-  const told = { most, proof: proof.load }
+  const loads = { most, proof: proof.load }
   return {
     verdict: 'load',
     load,
@@ -100,7 +100,7 @@ export function clampLoad(question: ClampLoadQuestion): ClampLoad {
     reasons: [
       torqueReason('torque/clamp-load', { torque, nutFactor, force: load }),
       ...proof.reasons,
-      torqueReason(belowProof ? 'torque/below-proof' : 'torque/above-proof', told),
+      torqueReason(belowProof ? 'torque/below-proof' : 'torque/above-proof', loads),
     ],
   }
 }

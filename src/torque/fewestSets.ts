@@ -1,6 +1,6 @@
 /**
  * The smallest sets of tools that between them cover every job, each job given as the bits of the tools that cover
- * it (never 0). All smallest sets, in the order of the tools. At most 20 tools: 2^20 sets are looked at. Internal.
+ * it (never 0). All smallest sets, in the order of the tools. At most 20 tools: 2^20 sets are looked at.
  */
 export function fewestSets(coveredBy: readonly number[], tools: number): number[] {
   const jobs = narrowest(coveredBy)

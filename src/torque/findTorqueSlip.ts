@@ -24,7 +24,7 @@ export type SlipFactor = '×12' | '÷12' | '×9.80665' | '÷9.80665'
 export interface TorqueSlip {
   /** What the printed figure must be multiplied or divided by. */
   readonly factor: SlipFactor
-  /** The mended torque, in the sheet's unit. */
+  /** The corrected torque, in the sheet's unit. */
   readonly becomes: Quantity<TorqueUnit>
   /** The unit that the printed digits would then have been meant in, where the ratio is that of two units. */
   readonly meant?: TorqueUnit
@@ -55,25 +55,7 @@ const RATIOS: readonly {
  * Whether a plug's printed torque looks like one that slipped by the ratio of two units (lbf·in for lbf·ft, kgf·m for
  * N·m), for rules that read sheets. Only for drain, fill and level plugs: bolts have other torques.
  *
- * The figure (nominal, middle of two limits, or the one limit) is compared with {@link plugTorqueBand}; where it lies
- * outside, each of ×12, ÷12, ×9.80665 and ÷9.80665 that brings it inside is named. Ends of the band count as inside.
- *
- * @param torque - the stated torque; its first printed figure counts
- * @param thread - the designation as printed; `undefined` where the manual does not say
- * @param housing - what the plug goes into
- * @returns the verdict; `cannot tell` without a thread, or for one that no table lists
- * @throws TypeError for anything but a stated torque
- *
  * Source: ratios exact by definition (12 in = 1 ft; standard gravity 9.80665); the band is {@link plugTorqueBand}'s.
- *
- * @example
- * ```ts
- * import { findTorqueSlip } from 'drivetrain-service/v1/torque'
- * // A manual prints 2.9 N·m for an M18×1.5 plug in aluminium. What happened?
- * const { slips } = findTorqueSlip({ kind: 'nominal', value: '2.9', unit: 'N.m' }, 'M18x1.5', 'aluminium')
- * slips[0]?.factor // => '×9.80665'
- * slips[0]?.meant // => 'kgf.m'
- * ```
  */
 export function findTorqueSlip(
   torque: StatedValue<TorqueUnit>,
@@ -89,8 +71,8 @@ export function findTorqueSlip(
   const max = exactIn(expected.max, 'N.m')
   const inside = (value: Exact) => compareExact(value, min) >= 0 && compareExact(value, max) <= 0
   const band = { min: torqueIn(min, torque.unit), max: torqueIn(max, torque.unit) }
-  const told = torqueIn(figure, torque.unit)
-  const where = { torque: told, band, thread: designation }
+  const printedTorque = torqueIn(figure, torque.unit)
+  const where = { torque: printedTorque, band, thread: designation }
   if (inside(figure))
     return {
       verdict: 'usual',
@@ -98,9 +80,11 @@ export function findTorqueSlip(
       reasons: [...expected.reasons, torqueReason('torque/inside-plug-band', where)],
     }
   const slips = RATIOS.flatMap(({ factor, ratio, way, printed, meant }): TorqueSlip[] => {
-    const mended = way === 'times' ? times(figure, exactOf(ratio)) : over(figure, exactOf(ratio))
-    if (!inside(mended)) return []
-    return [{ factor, becomes: torqueIn(mended, torque.unit), ...(printed === torque.unit ? { meant } : {}) }]
+    const corrected = way === 'times' ? times(figure, exactOf(ratio)) : over(figure, exactOf(ratio))
+    if (!inside(corrected)) return []
+    return [
+      { factor, becomes: torqueIn(corrected, torque.unit), ...(printed === torque.unit ? { meant } : {}) },
+    ]
   })
   slips.sort((first, second) => Number(second.meant !== undefined) - Number(first.meant !== undefined))
   return {
@@ -109,7 +93,7 @@ export function findTorqueSlip(
     reasons: [
       ...expected.reasons,
       torqueReason('torque/outside-plug-band', where),
-      ...slips.map((slip) => torqueReason('torque/slip', { ...slip, torque: told, band })),
+      ...slips.map((slip) => torqueReason('torque/slip', { ...slip, torque: printedTorque, band })),
     ],
   }
 }

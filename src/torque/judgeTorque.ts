@@ -3,8 +3,10 @@ import {
   compareExact,
   type Exact,
   exactOf,
+  minus,
   nearestDouble,
   over,
+  plus,
   readBand,
   type TorqueUnit,
   times,
@@ -14,7 +16,7 @@ import { torqueReason } from './codes.js'
 import { newtonMetresIn, torqueIn } from './exactTorque.js'
 import { nearestMark } from './nearestMark.js'
 import { oneLimitReason } from './oneLimitReason.js'
-import { trueTorqueBand } from './trueTorqueBand.js'
+import type { Deviation } from './scaleMark.js'
 import { wrenchDeviation } from './wrenchDeviation.js'
 import type { TorqueBand, TorqueFit, WrenchOptions } from './wrenchVerdict.js'
 
@@ -24,7 +26,7 @@ function bandIn(low: Exact, high: Exact, unit: TorqueUnit): TorqueBand {
 
 /**
  * The verdict on one stated torque; `ratio` is what the wrench reads for each unit of torque at the fastener.
- * Internal: arguments are checked by {@link checkWrench}.
+ * Arguments are checked by {@link checkWrench}.
  */
 export function judgeTorque(
   wrench: TorqueWrench,
@@ -40,11 +42,11 @@ export function judgeTorque(
   const { low, high } = bare ? { low: stated.aim, high: stated.aim } : stated
   const aim = torqueIn(stated.aim, unit)
   const band = bandIn(low, high, unit)
-  const told = bare
+  const statedBand = bare
     ? {}
     : { band: { ...band, from: stated.basis === 'caller' ? ('caller' as const) : ('manual' as const) } }
   if (compareExact(low, high) > 0)
-    return { verdict: 'cannot tell', ...told, reasons: [torqueReason('torque/band-empty', { band })] }
+    return { verdict: 'cannot tell', ...statedBand, reasons: [torqueReason('torque/band-empty', { band })] }
 
   const basis: Reason[] = []
   if (bare) basis.push(torqueReason('torque/band-not-stated', { nominal: aim }))
@@ -54,17 +56,17 @@ export function judgeTorque(
     )
 
   const deviation = wrenchDeviation(wrench)
-  const wanted = { low, high, aim: stated.aim, unit }
-  const { taken, refusals, betweenMarks } = nearestMark(wrench, options.iso6789, deviation, wanted, ratio)
+  const target = { low, high, aim: stated.aim, unit }
+  const { taken, refusals, betweenMarks } = nearestMark(wrench, options.iso6789, deviation, target, ratio)
   if (taken === undefined) {
     // beside a bare nominal a mark may or may not do: only the manual's tolerance could say
     const verdict = bare && betweenMarks ? 'cannot tell' : 'does not fit'
-    return { verdict, ...told, reasons: [...basis, ...refusals] }
+    return { verdict, ...statedBand, reasons: [...basis, ...refusals] }
   }
   if (deviation === undefined)
     return {
       verdict: 'cannot tell',
-      ...told,
+      ...statedBand,
       reasons: [...basis, torqueReason('torque/iso-figure-unknown', { type: wrench.type })],
     }
 
@@ -73,11 +75,14 @@ export function judgeTorque(
   const share = over(taken.value, highest)
   const ends = trueTorqueBand(taken.value, highest, deviation)
   const atFastener = (onScale: Exact) => over(times(onScale, newtonMetresIn(scale.unit)), ratio)
-  const least = atFastener(ends.least)
-  const most = atFastener(ends.most)
-  const inside = compareExact(least, low) >= 0 && compareExact(most, high) <= 0
+  const trueLow = atFastener(ends.low)
+  const trueHigh = atFastener(ends.high)
+  const inside = compareExact(trueLow, low) >= 0 && compareExact(trueHigh, high) <= 0
   const setting = { value: nearestDouble(taken.value), unit: scale.unit }
-  const trueBand = { newtonMetres: bandIn(least, most, 'N.m'), sheetUnit: bandIn(least, most, unit) }
+  const trueBand = {
+    newtonMetres: bandIn(trueLow, trueHigh, 'N.m'),
+    sheetUnit: bandIn(trueLow, trueHigh, unit),
+  }
 
   const reasons: Reason[] = [
     torqueReason('torque/setting-chosen', {
@@ -111,7 +116,21 @@ export function judgeTorque(
       trueBand,
       trueBandInside: bare ? 'cannot tell' : inside ? 'yes' : 'no',
     },
-    ...told,
+    ...statedBand,
     reasons,
   }
+}
+
+/**
+ * Between which torques the true one lies when the wrench shows or clicks at `mark`, both on the scale's unit. A
+ * deviation of reading is of the reference: (mark − true) ÷ true = ±a, so true = mark ÷ (1 ± a).
+ */
+function trueTorqueBand(mark: Exact, highest: Exact, deviation: Deviation): { low: Exact; high: Exact } {
+  const part = times(exactOf(deviation.percent), exactOf('0.01'))
+  if (deviation.of === 'reading') {
+    const one = exactOf(1)
+    return { low: over(mark, plus(one, part)), high: over(mark, minus(one, part)) }
+  }
+  const error = times(highest, part)
+  return { low: minus(mark, error), high: plus(mark, error) }
 }

@@ -13,21 +13,6 @@ export interface TurnsVerdict {
 /**
  * Whether the turns that a record writes down are those of the sheet. Both ends belong to the band; without a most,
  * more turns than the least are `cannot tell`.
- *
- * @param tightening - as in a sheet, resolved for one machine
- * @param turns - turns past finger tight, 0 or more, read by its shortest decimal
- * @returns the verdict with its reason
- * @throws TypeError or RangeError for other values
- *
- * Source: house rule.
- *
- * @example
- * ```ts
- * import { judgeTurns } from 'drivetrain-service/v1/torque'
- * const plug = { kind: 'turns', min: '2', max: '3', threadCondition: 'sealant' } as const
- * // Are three turns still right where the manual says 2 to 3?
- * judgeTurns(plug, 3).verdict // => 'inside'
- * ```
  */
 export function judgeTurns(tightening: Tightening, turns: number): TurnsVerdict {
   requireNumber('turns', turns, 0, false)

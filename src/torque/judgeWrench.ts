@@ -9,14 +9,14 @@ import type { Fit, TorqueFit, WrenchOptions, WrenchVerdict } from './wrenchVerdi
 
 const WORST_FIRST: readonly Fit[] = ['does not fit', 'cannot tell', 'fits with care', 'fits']
 
-/** The angle's own figures; a tolerance around it is told by the sheet. */
-function angleTold(angle: StatedValue<'deg'>): { nominal?: string; min?: string; max?: string } {
+/** The angle's own figures; a tolerance around it is in the sheet. */
+function angleParams(angle: StatedValue<'deg'>): { nominal?: string; min?: string; max?: string } {
   if (angle.kind !== 'limits') return { nominal: angle.value }
   const { min, max } = angle
   return { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) }
 }
 
-/** {@link checkWrench} once its arguments are checked. Internal. */
+/** {@link checkWrench} once its arguments are checked. */
 export function judgeWrench(
   wrench: TorqueWrench,
   tightening: Tightening,
@@ -71,7 +71,7 @@ export function judgeWrench(
       }),
     )
   if (tightening.thenAngle !== undefined)
-    reasons.push(torqueReason('torque/then-angle', { angle: angleTold(tightening.thenAngle) }))
+    reasons.push(torqueReason('torque/then-angle', { angle: angleParams(tightening.thenAngle) }))
   const facts = { ...(final.band === undefined ? {} : { band: final.band }), reasons, stages }
   const { setting } = final
   if (verdict === 'does not fit' || verdict === 'cannot tell')

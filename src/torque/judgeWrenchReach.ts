@@ -26,8 +26,8 @@ export function judgeWrenchReach(
   for (const scale of wrench.scales) {
     const { unit } = scale
     const value = over(newtonMetres, newtonMetresIn(unit))
-    const wanted = { low: value, high: value, aim: value, told: set }
-    const found = scaleMark(wrench, scale, iso6789, wrenchDeviation(wrench), wanted)
+    const target = { low: value, high: value, aim: value, asQuantity: set }
+    const found = scaleMark(wrench, scale, iso6789, wrenchDeviation(wrench), target)
     if (found.kind === 'mark') return { verdict: 'can', reasons: [] }
     if (found.kind === 'out of range') reasons.push(found.reason)
     else

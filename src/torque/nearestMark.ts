@@ -13,8 +13,8 @@ import { torqueReason } from './codes.js'
 import { newtonMetresIn, torqueIn } from './exactTorque.js'
 import { type Deviation, scaleMark } from './scaleMark.js'
 
-/** The band wanted at the fastener, in N·m, exactly; `unit` is the sheet's own. */
-export interface WantedTorque {
+/** The target band at the fastener, in N·m, exactly; `unit` is the sheet's own. */
+export interface TargetTorque {
   readonly low: Exact
   readonly high: Exact
   readonly aim: Exact
@@ -49,12 +49,12 @@ function better(first: MarkTaken, second: MarkTaken, unit: TorqueUnit): boolean 
   return first.scale.unit === unit && second.scale.unit !== unit
 }
 
-/** The mark to set among all scales of a wrench. Internal. */
+/** The mark to set among all scales of a wrench. */
 export function nearestMark(
   wrench: TorqueWrench,
   iso6789: '2017' | '2003',
   deviation: Deviation | undefined,
-  wanted: WantedTorque,
+  target: TargetTorque,
   ratio: Exact,
 ): NearestMark {
   const refusals: Reason[] = []
@@ -64,23 +64,23 @@ export function nearestMark(
     const perUnit = newtonMetresIn(scale.unit)
     const onScale = (newtonMetres: Exact) => over(times(newtonMetres, ratio), perUnit)
     const found = scaleMark(wrench, scale, iso6789, deviation, {
-      low: onScale(wanted.low),
-      high: onScale(wanted.high),
-      aim: onScale(wanted.aim),
-      told: torqueIn(wanted.aim, wanted.unit),
+      low: onScale(target.low),
+      high: onScale(target.high),
+      aim: onScale(target.aim),
+      asQuantity: torqueIn(target.aim, target.unit),
     })
     if (found.kind === 'out of range') refusals.push(found.reason)
     else if (found.kind === 'mark') {
       const newtonMetres = times(found.value, perUnit)
-      const { n, d } = minus(newtonMetres, times(wanted.aim, ratio))
+      const { n, d } = minus(newtonMetres, times(target.aim, ratio))
       const mark = { index, scale, value: found.value, newtonMetres, distance: { n: n < 0n ? -n : n, d } }
-      if (taken === undefined || better(mark, taken, wanted.unit)) taken = mark
+      if (taken === undefined || better(mark, taken, target.unit)) taken = mark
     } else {
       betweenMarks = true
       const { unit } = scale
       refusals.push(
         torqueReason('torque/no-mark-inside', {
-          band: { min: torqueIn(wanted.low, wanted.unit), max: torqueIn(wanted.high, wanted.unit) },
+          band: { min: torqueIn(target.low, target.unit), max: torqueIn(target.high, target.unit) },
           unit,
           ...(found.below ? { below: { value: nearestDouble(found.below), unit } } : {}),
           ...(found.above ? { above: { value: nearestDouble(found.above), unit } } : {}),

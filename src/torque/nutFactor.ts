@@ -18,25 +18,8 @@ export interface NutFactorQuestion {
  *
  * K = (0.16·P + 0.58·d2·µG + D/2·µK) ÷ d, with pitch P, pitch diameter d2, nominal diameter d and bearing diameter D.
  *
- * @param question - `thread` as `parseThread` gives it; both frictions 0.02 to 1; `bearingDiameter` above 0
- * @returns K, a bare ratio
- * @throws RangeError for values out of range, TypeError for wrong types
- *
  * Source: VDI 2230 short formula, from memory; it agrees with the printed fine-thread table of the 2001 edition (read
  * second hand) to 2 %.
- *
- * @example
- * ```ts
- * import { parseThread } from 'drivetrain-service/v1/thread'
- * import { nutFactor } from 'drivetrain-service/v1/torque'
- * const thread = parseThread('M8x1')
- * if (thread.ok && thread.value.kind === 'metric') {
- *   const bearingDiameter = { value: 10.35, unit: 'mm' } as const
- *   const K = nutFactor({ thread: thread.value, threadFriction: 0.12, headFriction: 0.12, bearingDiameter })
- *   // What is K for an M8×1 bolt with a friction of 0.12?
- *   console.log(K.toFixed(3)) // => '0.162'
- * }
- * ```
  */
 export function nutFactor(question: NutFactorQuestion): number {
   requireObject('question', question)

@@ -2,7 +2,7 @@ import type { Reason } from '../base/index.js'
 import { type PlugHousing, type PlugTorqueBand, parseThread, plugTorqueBand } from '../thread/index.js'
 import { torqueReason } from './codes.js'
 
-/** The plug band of a designation as the sheet writes it, or why there is none. Internal. */
+/** The plug band of a designation as the sheet writes it, or why there is none. */
 export function plugFigures(
   thread: string | undefined,
   housing: PlugHousing,

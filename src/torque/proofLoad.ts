@@ -19,24 +19,7 @@ export type ProofLoad =
  *
  * F = S·A, with proof stress S of the class and {@link stressArea} A.
  *
- * @param thread - a metric or unified thread as `parseThread` gives it
- * @param propertyClass - `4.6`, `4.8`, `5.8`, `8.8`, `9.8`, `10.9`, `12.9` for metric threads M6 to M24; `grade 1` to
- *   `grade 8.2` of SAE J429 for unified ones
- * @returns the load in N, not rounded, or `cannot tell`: class not in the table, not for this size, or of the other
- *   thread system. ISO 898-1 prints three rounded digits, made from rounded areas: they differ by up to 0.7 %
- * @throws TypeError for anything but a thread and a string
- *
  * Source: ISO 898-1:1999 and SAE J429, both read second hand; 5.6 and 6.8 were not read and are left out.
- *
- * @example
- * ```ts
- * import { parseThread } from 'drivetrain-service/v1/thread'
- * import { proofLoad } from 'drivetrain-service/v1/torque'
- * const thread = parseThread('M12')
- * // What does an M12 bolt of class 8.8 bear?
- * const proof = thread.ok && thread.value.kind === 'metric' ? proofLoad(thread.value, '8.8') : undefined
- * proof?.verdict === 'load' && Math.round(proof.load.value / 100) * 100 // => 48900
- * ```
  */
 export function proofLoad(thread: MetricThread | UnifiedThread, propertyClass: string): ProofLoad {
   const { squareMillimetres } = stressArea(thread)

@@ -18,13 +18,13 @@ import type { TorqueWrench, WrenchScale } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { newtonMetresIn } from './exactTorque.js'
 
-/** The torque wanted at the wrench, on a scale's own unit, exactly. */
-export interface WantedOnScale {
+/** The target torque at the wrench, in a scale's own unit, exactly. */
+export interface TargetOnScale {
   readonly low: Exact
   readonly high: Exact
   readonly aim: Exact
-  /** The aim as the sheet's reader knows it. */
-  readonly told: Quantity<TorqueUnit>
+  /** The aim in the sheet's unit, for reasons. */
+  readonly asQuantity: Quantity<TorqueUnit>
 }
 
 export interface Deviation {
@@ -114,15 +114,15 @@ function fullScaleResolution(scale: WrenchScale, part: Exact, step: Exact): Exac
 }
 
 /**
- * The mark of one scale inside the wanted band and the usable range, nearest to the aim, ties lower. Marks are the
- * lowest plus whole steps, up to the highest. Internal.
+ * The mark of one scale inside the target band and the usable range, nearest to the aim, ties lower. Marks are the
+ * lowest plus whole steps, up to the highest.
  */
 export function scaleMark(
   wrench: TorqueWrench,
   scale: WrenchScale,
   iso6789: '2017' | '2003',
   deviation: Deviation | undefined,
-  wanted: WantedOnScale,
+  target: TargetOnScale,
 ): ScaleMark {
   const step = exactOf(scale.graduation)
   const lowest = exactOf(scale.lowest)
@@ -130,26 +130,26 @@ export function scaleMark(
   const steps = (value: Exact) => over(minus(value, lowest), step)
 
   let top = exactOf(scale.highest)
-  if (compareExact(wanted.low, top) > 0)
+  if (compareExact(target.low, top) > 0)
     return {
       kind: 'out of range',
       reason: torqueReason('torque/above-highest-mark', {
-        wanted: wanted.told,
+        wanted: target.asQuantity,
         highest: { value: scale.highest, unit: scale.unit },
       }),
     }
   if (wrench.declaredRange !== undefined) {
     const { max } = wrench.declaredRange
     const declared = over(exactIn(max, 'N.m'), newtonMetresIn(scale.unit))
-    if (compareExact(wanted.low, declared) > 0)
+    if (compareExact(target.low, declared) > 0)
       return {
         kind: 'out of range',
-        reason: torqueReason('torque/above-declared-range', { wanted: wanted.told, to: max }),
+        reason: torqueReason('torque/above-declared-range', { wanted: target.asQuantity, to: max }),
       }
     top = lowerExact(top, declared)
   }
-  const reach = lowerExact(wanted.high, top)
-  const ends = lowerEnds(wrench, scale, iso6789, deviation, wanted.told)
+  const reach = lowerExact(target.high, top)
+  const ends = lowerEnds(wrench, scale, iso6789, deviation, target.asQuantity)
   for (const { value, open, reason } of ends) {
     const side = compareExact(reach, value)
     if (side < 0 || (side === 0 && open === true)) return { kind: 'out of range', reason }
@@ -162,13 +162,13 @@ export function scaleMark(
     first = higherCount(first, usable)
   }
   const last = roundExact(steps(top), 'down')
-  const fromBand = roundExact(steps(wanted.low), 'up')
-  const toBand = roundExact(steps(wanted.high), 'down')
+  const fromBand = roundExact(steps(target.low), 'up')
+  const toBand = roundExact(steps(target.high), 'down')
   const from = higherCount(fromBand, first)
   const to = lowerCount(toBand, last)
   if (from <= to) {
     // half a step down, then up: the nearest mark, and the lower of two at the same distance
-    const nearest = roundExact(minus(steps(wanted.aim), exactOf('0.5')), 'up')
+    const nearest = roundExact(minus(steps(target.aim), exactOf('0.5')), 'up')
     return { kind: 'mark', value: mark(higherCount(from, lowerCount(nearest, to))) }
   }
   // the usable marks on either side of the band

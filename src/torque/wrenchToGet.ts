@@ -20,7 +20,7 @@ export interface WrenchToGet {
   readonly to: Quantity<TorqueUnit>
   /** A step of this or less puts a mark in every band; absent where no band is stated. */
   readonly stepAtMost?: Quantity<TorqueUnit>
-  /** Square drives wanted, in order of the tasks. */
+  /** Square drives needed, in order of the tasks. */
   readonly drives: readonly string[]
   /** The tasks' `on`, in order. */
   readonly covers: readonly string[]
@@ -63,7 +63,7 @@ function needOf(task: UncoveredTask, tolerancePercent: number | undefined): Need
 /**
  * Ranges that would cover tasks, as few as can be with each range's high end at most five times its low end, so that
  * every torque lies between 20 % and 100 % of full scale in either edition (house rule). A single task of stages may
- * be wider. Internal.
+ * be wider.
  */
 export function wrenchesToGet(
   tasks: readonly UncoveredTask[],

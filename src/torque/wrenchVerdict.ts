@@ -12,7 +12,7 @@ export interface WrenchOptions {
   /** A tolerance for nominals that the manual prints bare, per cent, above 0 and below 100. */
   readonly tolerancePercent?: number
   /**
-   * What stands between wrench and fastener, as in a toolbox. The setting is corrected for a crowfoot's extension;
+   * What is between wrench and fastener, as in a toolbox. The setting is corrected for a crowfoot's extension;
    * straight extensions and drive adaptors change nothing. Without a kind it counts as a crowfoot.
    */
   readonly adaptor?: Partial<Pick<Adaptor, 'kind' | 'extension'>> & {
