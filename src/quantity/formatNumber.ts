@@ -1,4 +1,4 @@
-import { requireObject, shown } from '../base/index.js'
+import { requireKnownKeys, requireObject, shown } from '../base/index.js'
 import { decimalText, exactOf, powerOfTen, roundExact, times } from './exact.js'
 import { figureOf } from './figureOf.js'
 import type { Figure } from './unit.js'
@@ -32,6 +32,7 @@ export function formatNumber(value: number | Figure, marks: NumberMarks, digits:
     if (typeof marks[key] !== 'string')
       throw new TypeError(`marks.${key} must be a text, got ${shown(marks[key])}`)
   requireObject('digits', digits)
+  requireKnownKeys('digits', digits, ['decimals', 'atMost'])
   if (typeof value === 'string') figureOf(value, 'value')
   const text = typeof value === 'string' ? value : numberText(value, digits)
   const negative = text.startsWith('-')

@@ -1,4 +1,4 @@
-import { type Finding, type Params, type Result, shown } from '../base/index.js'
+import { type Finding, type Params, type Result, requireKnownKeys, shown } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
 import { decimalText, exactOf, powerOfTen, roundExact, times } from './exact.js'
 import { decimalsOf } from './figureOf.js'
@@ -47,7 +47,7 @@ const LONGEST = 200
  * ```
  */
 export function parseQuantity(text: string, options: ReadingOptions = {}): Result<PrintedBand> {
-  checkArguments(text, options)
+  requireArguments(text, options)
   if (text.length > LONGEST)
     return refused('quantity/text-is-too-long', { length: text.length, longest: LONGEST })
   const plain = plainText(text).trim()
@@ -156,8 +156,10 @@ function refused<Code extends keyof QuantityCodes>(
   return { ok: false, findings: [textFinding(code, params)] }
 }
 
-function checkArguments(text: unknown, { measure, decimalMark, assume }: ReadingOptions): void {
+function requireArguments(text: unknown, options: ReadingOptions): void {
   if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${shown(text)}`)
+  requireKnownKeys('options', options, ['measure', 'decimalMark', 'assume'])
+  const { measure, decimalMark, assume } = options
   if (measure !== undefined && !Object.hasOwn(UNITS_BY_MEASURE, measure)) {
     throw new TypeError(`options.measure must be a measure such as 'torque', got ${shown(measure)}`)
   }

@@ -130,6 +130,7 @@ describe('misuse', () => {
     expect(read('20 N', { measure: 'weight' })).toThrow(/options.measure/)
     expect(read('20 N', { measure: '__proto__' })).toThrow(TypeError)
     expect(read('20 N', { decimalMark: ';' })).toThrow(/options.decimalMark/)
+    expect(read('20 N', { decimalMarks: ',' })).toThrow(/decimalMarks.*decimalMark/)
     expect(read('20 N', { assume: 'qt_us' })).toThrow(/options.assume/)
     expect(read('20 N', { assume: ['quart' as Unit] })).toThrow(/unit ids/)
   })
