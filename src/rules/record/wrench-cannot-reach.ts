@@ -34,7 +34,6 @@ export const wrenchCannotReach = defineRule({
     }),
 })
 
-
 /** Whether the entry makes sense enough to be judged; rules of the toolbox report what is wrong with it. */
 function isReadableWrench({ scales, accuracy, declaredRange }: TorqueWrench): boolean {
   const { min = { value: 0 }, max = { value: 1 } } = declaredRange ?? {}
