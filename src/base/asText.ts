@@ -1,4 +1,4 @@
-/** What a finding quotes of foreign data: a text as it stands, anything else in words that cannot fail. Internal. */
+/** Foreign data as a finding quotes it: a text as it is, anything else in words; never throws. */
 export function asText(value: unknown): string {
   if (typeof value === 'string') return value
   if (Array.isArray(value)) return 'a list'

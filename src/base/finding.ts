@@ -1,7 +1,7 @@
 /** A JSON Pointer (RFC 6901) into a document as written; `''` is the whole document. */
 export type JsonPointer = string
 
-/** The kinds of documents that a finding can speak of; `text` is input that is not a document yet. */
+/** The kinds of documents that a finding can name; `text` is input that is not a document yet. */
 export type DocumentKind =
   | 'spec-sheet'
   | 'machine-log'
@@ -24,7 +24,7 @@ export type Param =
 
 export type Params = { readonly [key: string]: Param | undefined }
 
-/** Where a finding stands: a document and a place in it. */
+/** The document of a finding and the place in it. */
 export interface Place {
   readonly document: DocumentReference
   readonly path: JsonPointer
@@ -37,7 +37,7 @@ export interface DocumentReference {
   readonly name?: string
 }
 
-/** One RFC 6902 operation that would mend what a finding complains of. */
+/** One RFC 6902 operation that corrects the cause of a finding. */
 export type Cure =
   | { readonly op: 'add' | 'replace'; readonly path: JsonPointer; readonly value: unknown }
   | { readonly op: 'remove'; readonly path: JsonPointer }

@@ -1,6 +1,6 @@
 import type { Params, Reason } from './finding.js'
 
-/** Writes reasons of one room: the compiler holds code and params together. */
+/** Writes reasons of one room: the compiler checks params by code. */
 export type ReasonMaker<Codes> = <Code extends keyof Codes & string>(
   code: Code,
   params: Codes[Code],

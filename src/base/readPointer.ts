@@ -2,13 +2,13 @@ import type { JsonPointer } from './finding.js'
 import { splitPointer } from './splitPointer.js'
 
 /**
- * Reads what stands at a place of a document, for every room that follows pointers into a sheet.
+ * Reads the value at a place of a document.
  * Only own properties count, so `/__proto__` or `/constructor` never reach anything but a document's own data.
  *
  * Equation: one own-property look-up a token; list places are `0` or a number without leading zeros.
  * @param document Plain JSON data.
  * @param pointer Where to look; `''` is the document itself.
- * @returns The value there; undefined where nothing stands there, or the text is no JSON Pointer.
+ * @returns The value there; undefined where there is none, or the text is not a JSON Pointer.
  * @throws TypeError when `pointer` is no string.
  *
  * Source: RFC 6901 (2013), section 4.

@@ -2,7 +2,7 @@ import { shown } from './quoteValue.js'
 
 /**
  * What a function walks into: a text or a number; `[shape]`, a list of such, `[]` a list of anything; an object with
- * keys, where `'*'` stands for every key that is there and `'key?'` for one that may be absent.
+ * keys, where `'*'` means every key present and `'key?'` an optional one.
  */
 export type Shape = 'string' | 'number' | readonly Shape[] | { readonly [key: string]: Shape }
 

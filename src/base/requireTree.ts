@@ -3,7 +3,7 @@ import { MAX_DEPTH } from './documentLimits.js'
 /** Throws TypeError, naming the place, for what is nested deeper than any document, or without end. */
 export function requireTree(place: string, value: unknown, above: readonly object[] = []): void {
   if (typeof value !== 'object' || value === null) return
-  // What holds itself is known at once: with two ways round, going on to the limit would take for ever.
+  // Detects a cycle early; otherwise the walk is exponential.
   if (above.length >= MAX_DEPTH || above.includes(value))
     throw new TypeError(`${place} must be nested at most ${MAX_DEPTH} levels deep; parse the document first`)
   for (const inner of Object.values(value)) requireTree(place, inner, [...above, value])

@@ -1,7 +1,7 @@
 import type { JsonPointer } from './finding.js'
 
 /**
- * Takes a JSON Pointer apart, for code that must know where in a sheet it stands.
+ * The keys of a JSON Pointer.
  * Not for reading a value: {@link readPointer} does that.
  *
  * Equation: tokens = the parts between slashes, `~1` read as `/`, then `~0` as `~`.

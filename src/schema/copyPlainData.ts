@@ -16,7 +16,7 @@ import { FORBIDDEN_KEYS } from './shapes/textShapes.js'
 export interface PlainCopy {
   readonly value: unknown
   readonly findings: readonly Finding<SpecCodes>[]
-  /** Places where null stands instead of something that was refused. */
+  /** Places where null replaces refused data. */
   readonly refused: ReadonlySet<JsonPointer>
 }
 

@@ -46,7 +46,7 @@ export function findShapeMistakes(
   return { value, findings: [...others, ...unknownKeys] }
 }
 
-/** A whole number beyond every safe one is also beyond its field's own limit: one mistake, told with the limit that counts. */
+/** Reports only the tighter of two `too_big` issues of one number. */
 function isToldTighter(issue: Issue, issues: readonly Issue[]): boolean {
   return (
     issue.code === 'too_big' &&
@@ -63,8 +63,8 @@ type Shape = z.core.$ZodType & { readonly safeParse: z.ZodMiniType['safeParse'] 
 type Tokens = readonly (string | number)[]
 
 /**
- * The shape reader's issues, with those that it leaves out: what stands under a key that is no id, and what stands
- * beside a misspelled tag.
+ * The issues of the shape reader, and those that it leaves out: values under a key that is not an id, and next to a
+ * misspelled tag.
  */
 function readIssues(
   shape: Shape,

@@ -113,7 +113,7 @@ export function nameMistake(
     const comma = /^-?[0-9]+,([0-9]+)$/.exec(text)
     if (comma === null) return reportMistake(document, path, 'spec/bad-figure', { found: cutText(text) })
     const didYouMean = text.replace(',', '.')
-    // Three digits behind the mark may be thousands, unless a lone zero stands before it.
+    // Three digits after the mark may be thousands, unless only a zero is before it.
     const clear = comma[1]?.length !== 3 || /^-?0,/.test(text)
     if (!clear || !SIGNED_FIGURE_PATTERN.test(didYouMean))
       return reportMistake(document, path, 'spec/comma-decimal', { found: cutText(text) })

@@ -5,9 +5,9 @@ import type { JsonNeed } from '../spec/index.js'
 export interface JsonScan {
   /** Where the text is no JSON any more. */
   readonly broken?: { readonly offset: number; readonly needs: JsonNeed }
-  /** Keys that stand in one object for the second time or more. */
+  /** Duplicate keys of one object. */
   readonly repeated: readonly { readonly tokens: readonly (string | number)[]; readonly key: string }[]
-  /** Where the text goes deeper than any document does; nothing behind it was read. */
+  /** Where the text is nested deeper than any document; nothing after it was read. */
   readonly tooDeep?: { readonly tokens: readonly (string | number)[] }
 }
 

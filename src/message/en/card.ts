@@ -65,7 +65,7 @@ export const cardWords: CardWords = {
     modelYear: 'Model year',
     most: 'maximum',
     mustHold: 'must hold',
-    notTaken: 'Not in this visit',
+    notTaken: 'Other services',
     overdueAfter: 'overdue after',
     nothingTaken: 'No service in this visit.',
     nothingMissing: 'Nothing: every figure of this visit is stated.',

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini'
 import { LARGEST_COUNT, LARGEST_NUMBER } from '../../base/index.js'
 
-// The kinds of JSON numbers that documents hold. All have a largest value, so that sums, products and loops end too.
+// The kinds of JSON numbers in documents. All have a maximum, so that sums, products and loops end.
 
 /** 0 or more. */
 export const amount = () => z.number().check(z.minimum(0), z.maximum(LARGEST_NUMBER))

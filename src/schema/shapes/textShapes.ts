@@ -5,13 +5,13 @@ import { buildOnce } from './buildOnce.js'
 export const ID_PATTERN = /^[a-z][a-z0-9-]{0,63}$/
 /** Keys that no document may use, since careless code takes them for the object's own machinery. */
 export const FORBIDDEN_KEYS: readonly string[] = ['__proto__', 'constructor', 'prototype']
-/** A printed figure: nine digits before the mark and six behind, so that fifteen significant ones are the most. */
+/** A printed figure: at most nine digits before the decimal mark and six after it. */
 export const FIGURE_PATTERN = /^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$/
 /** The same for hours and distances of an interval: a million of either is no service interval, and no meter gets far past it. */
 export const INTERVAL_FIGURE_PATTERN = /^(0|[1-9][0-9]{0,5})(\.[0-9]{1,6})?$/
-/** The same for temperatures, which may stand below zero. */
+/** The same for temperatures, which may be negative. */
 export const SIGNED_FIGURE_PATTERN = /^-?(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$/
-/** Real days of the years 0001 to 9999 alone: month lengths and leap years stand in the pattern, so every schema reader knows them. */
+/** Real days of the years 0001 to 9999 alone: month lengths and leap years are in the pattern, so every schema reader checks them. */
 export const DATE_PATTERN =
   /^(([0-9]{3}[1-9]|[0-9]{2}[1-9]0|[0-9][1-9]00|[1-9]000)-((01|03|05|07|08|10|12)-(0[1-9]|[12][0-9]|3[01])|(04|06|09|11)-(0[1-9]|[12][0-9]|30)|02-(0[1-9]|1[0-9]|2[0-8]))|([0-9]{2}(0[48]|[2468][048]|[13579][26])|(0[48]|[2468][048]|[13579][26])00)-02-29)$/
 /** `P`, then whole years, months, weeks and days, in this order and at least one of them. */

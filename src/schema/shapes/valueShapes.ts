@@ -74,7 +74,7 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
     }
   }
 
-  /** Of any measure, for an override; whether it fits its target is a rule. Only a temperature may stand below zero. */
+  /** Of any measure, for an override; whether it fits its target is a rule. Only a temperature may be negative. */
   const inAnyUnits = () => {
     const { temperature, ...others } = UNITS_BY_MEASURE
     // Both typed by all units, as the interface has it.
