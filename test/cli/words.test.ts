@@ -24,7 +24,7 @@ describe('the words of a command line', () => {
         soon: { hours: 10, distance: { value: 100, unit: 'km' }, days: 14 },
         staleAfter: { days: 30 },
       },
-      edition: '2017',
+      iso6789: '2017',
       sheets: [],
       telematics: '2020',
     })
@@ -72,7 +72,7 @@ describe('the words of a command line', () => {
       services: ['s', 't'],
       due: { soon: { hours: 1.5, distance: { value: 2, unit: 'km' }, days: 0 }, staleAfter: { days: 7 } },
       severity: 'severe',
-      edition: '2003',
+      iso6789: '2003',
       out: 'o',
       to: 'mm',
       assume: 'us',

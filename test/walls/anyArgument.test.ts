@@ -66,7 +66,9 @@ const functions = Object.entries<unknown>({ ...library, ...codes }).filter(
     typeof entry[1] === 'function' && !/^class/.test(Function.prototype.toString.call(entry[1])),
 )
 const calls: Call[] = []
-for (const { code } of docExamples()) calls.push(...(await captureCalls(code)))
+const shown = new Set(functions.map(([name]) => name))
+for (const { code, of } of docExamples())
+  if (of !== undefined && shown.has(of)) calls.push(...(await captureCalls(code)))
 
 describe('an argument, or a key of one, that is anything at all', () => {
   it.each(functions)('%s', async (name, run) => {
