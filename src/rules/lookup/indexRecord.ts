@@ -22,7 +22,7 @@ export interface RecordIndex {
 }
 
 /** One entry of a record with what it can be judged by. */
-export interface EntryAt {
+interface EntryAt {
   readonly path: JsonPointer
   readonly entry: RecordEntry
   readonly sheet: SheetIndex
@@ -32,7 +32,7 @@ export interface EntryAt {
 }
 
 /** A tightening as recorded, and what the sheet states for exactly this machine. */
-export interface TighteningDoneAt {
+interface TighteningDoneAt {
   readonly path: JsonPointer
   readonly done: TighteningDone
   readonly part: string

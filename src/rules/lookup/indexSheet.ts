@@ -51,18 +51,18 @@ export interface SheetIndex {
   readonly pairs: (one: JsonPointer, other: JsonPointer) => readonly ValuePair[]
 }
 
-export interface FigureAt {
+interface FigureAt {
   readonly path: JsonPointer
   readonly figure: PrintedValue
 }
 
-export interface TighteningAt {
+interface TighteningAt {
   readonly path: JsonPointer
   readonly tightening: Tightening
   readonly on: PartAt
 }
 
-export interface SealAt {
+interface SealAt {
   readonly path: JsonPointer
   readonly seal: Seal
   readonly on: PartAt
@@ -74,14 +74,14 @@ export interface OilsAt {
   readonly oilSpace: OwnOilSpace
 }
 
-export interface IntervalAt {
+interface IntervalAt {
   readonly path: JsonPointer
   /** The place that it is for: its own, or the one that an override replaces. */
   readonly place: JsonPointer
   readonly interval: IntervalStated
 }
 
-export interface ScheduleAt {
+interface ScheduleAt {
   readonly path: JsonPointer
   readonly intervals: Service['intervals']
 }

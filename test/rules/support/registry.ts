@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 export const REGISTRY_FILE = 'src/rules/allRules.ts'
 
 /** The order in which rules run, room by room; findings at one place follow it. */
-export const RULE_ROOMS: readonly string[] = [
+const RULE_ROOMS: readonly string[] = [
   ...['spec', 'thread', 'quantity', 'torque', 'seal', 'oil', 'fill', 'interval'],
   ...['log', 'toolbox', 'stock', 'record'],
 ]
