@@ -2,11 +2,11 @@
 export type { ServiceCodes } from './codes.js'
 export { groupKits, type KitGroup } from './groupKits.js'
 export { type Kit, type KitOil, type KitSeal, kitContents } from './kitContents.js'
-export { leaveStock } from './leaveStock.js'
 export { type DueFacts, type ListedDue, listDue } from './listDue.js'
 export { listVariantDifferences, type VariantDifference } from './listVariantDifferences.js'
 export { orderList } from './orderList.js'
 export { planVisit, type VisitFacts, type VisitOptions } from './planVisit.js'
+export { remainingStock } from './remainingStock.js'
 export type {
   FigureRole,
   PartName,

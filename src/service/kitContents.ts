@@ -1,8 +1,7 @@
 import { requireShape, type Shape } from '../base/index.js'
 import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import type { Id, Seal } from '../spec/index.js'
-import { addOils } from './addOils.js'
-import { addSeals } from './addSeals.js'
+import { addOils, addSeals } from './kitSums.js'
 import { nameSeal } from './names.js'
 import type { VisitPlan } from './visitPlan.js'
 

@@ -1,11 +1,10 @@
 import { requireShape } from '../base/index.js'
-import { addOils } from './addOils.js'
-import { addSeals } from './addSeals.js'
 import type { Kit, KitOil, KitSeal } from './kitContents.js'
+import { addOils, addSeals } from './kitSums.js'
 
 /**
- * Adds up what is to be ordered over several kits. Plan the visits one after the other with what each leaves on the shelf
- * ({@link leaveStock}); planned each with the full shelf, they would promise one washer twice.
+ * Adds up what is to be ordered over several kits. Plan the visits one after the other, each with what the one before leaves
+ * on the shelf; planned each with the full shelf, they would promise one washer twice.
  *
  * @param kits - as {@link kitContents} gives them
  * @returns oil by name and seals by part number or description, with nothing that is not lacking

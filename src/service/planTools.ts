@@ -42,16 +42,16 @@ function planSockets(
   procedure: ProcedureDocument,
   toolbox: Toolbox,
 ): readonly PlannedTool[] {
-  const wanted = new Map<string, { readonly drive: Drive; readonly parts: Map<JsonPointer, PartName> }>()
+  const needed = new Map<string, { readonly drive: Drive; readonly parts: Map<JsonPointer, PartName> }>()
   for (const { do: action, on } of procedure.steps) {
     const drive = on === undefined || !TURNS.has(action) ? undefined : findDrive(sheet, on)
     if (on === undefined || drive === undefined) continue
     const key = `${drive.kind} ${drive.size ?? ''}`
-    const entry = wanted.get(key) ?? { drive, parts: new Map<JsonPointer, PartName>() }
+    const entry = needed.get(key) ?? { drive, parts: new Map<JsonPointer, PartName>() }
     entry.parts.set(on, namePart(sheet, on))
-    wanted.set(key, entry)
+    needed.set(key, entry)
   }
-  return [...wanted.values()].map(({ drive, parts }): PlannedTool => {
+  return [...needed.values()].map(({ drive, parts }): PlannedTool => {
     const [firstPath] = parts.keys()
     const [part] = parts.values()
     const about = { kind: 'socket', for: [...parts.values()], drive } as const

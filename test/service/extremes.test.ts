@@ -3,7 +3,7 @@ import { expect, it } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import { joinPointer } from '../../src/base/joinPointer.js'
 import { en } from '../../src/message/en/index.js'
-import { leaveStock } from '../../src/service/leaveStock.js'
+import { remainingStock } from '../../src/service/remainingStock.js'
 import { cardModel, renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
 import { renderMessage } from '../../src/v1/message.js'
 import { checkDocuments } from '../../src/v1/rules.js'
@@ -112,7 +112,7 @@ function workThrough(folder: string, changes: readonly Change[]): boolean {
   const findings = checkDocuments(set, { today: TODAY })
   for (const finding of [...findings, ...plan.findings])
     expect(renderMessage(finding, en)).not.toMatch(/NaN|Infinity|undefined|\[object/)
-  const told = [plan, kitContents(plan), findings, leaveStock(rest.stock, plan)]
+  const told = [plan, kitContents(plan), findings, remainingStock(rest.stock, plan)]
   for (const [path, value] of walk(told))
     if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${path} is ${value}`)
   return true

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import { readPointer } from '../../src/base/readPointer.js'
-import { leaveStock } from '../../src/service/leaveStock.js'
+import { remainingStock } from '../../src/service/remainingStock.js'
 import { convert } from '../../src/v1/quantity.js'
 import type { VisitPlan } from '../../src/v1/service.js'
 import { type Id, parseDocument, type SpecSheet, type Stock } from '../../src/v1/spec.js'
@@ -198,7 +198,7 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
           const pieces = take ?? (piece === undefined ? [] : [{ id: piece.id, count: count - buy }])
           for (const { id, count: gone } of pieces) used.set(id, (used.get(id) ?? 0) + gone)
         }
-        const left = leaveStock(stock, plan)
+        const left = remainingStock(stock, plan)
         for (const container of Object.values(left.containers)) {
           expect(Number.isInteger(container.count)).toBe(true)
           expect(container.count).toBeGreaterThanOrEqual(0)

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { groupKits } from '../../src/service/groupKits.js'
-import { leaveStock } from '../../src/service/leaveStock.js'
 import { listVariantDifferences } from '../../src/service/listVariantDifferences.js'
+import { remainingStock } from '../../src/service/remainingStock.js'
 import { checkRecord, kitContents, listDue, orderList, planVisit } from '../../src/v1/service.js'
 import { planExample, planRequest, requestExample } from '../support/planExample.js'
 
@@ -180,14 +180,14 @@ describe('the other functions: misuse throws and names the argument', () => {
       /^plan\.seals\[0\]\.seal must be an object/,
     ],
     [
-      'leaveStock oil without what is taken',
-      () => leaveStock(request.stock as Anything, { ...plan, oil: [[]] } as Anything),
+      'remainingStock oil without what is taken',
+      () => remainingStock(request.stock as Anything, { ...plan, oil: [[]] } as Anything),
       TypeError,
       /^plan\.oil\[0\] must be an object, got a list/,
     ],
     [
-      'leaveStock a shelf of nothing',
-      () => leaveStock({ ...request.stock, seals: { a: null } } as Anything, plan),
+      'remainingStock a shelf of nothing',
+      () => remainingStock({ ...request.stock, seals: { a: null } } as Anything, plan),
       TypeError,
       /^stock\.seals\.a must be an object, got null; parse the document first$/,
     ],
@@ -210,10 +210,10 @@ describe('the other functions: misuse throws and names the argument', () => {
     ['groupKits a plan', () => groupKits([{ ...kit, tools: 3 }] as Anything), TypeError, /^kits\[0\]\.tools/],
     ['orderList a kit', () => orderList(kit as Anything), TypeError, /^kits must be a list/],
     ['orderList null in it', () => orderList([null] as Anything), TypeError, /^kits\[0\]/],
-    ['leaveStock null', () => leaveStock(null as Anything, plan), TypeError, /^stock must be/],
+    ['remainingStock null', () => remainingStock(null as Anything, plan), TypeError, /^stock must be/],
     [
-      'leaveStock no plan',
-      () => leaveStock(request.stock as Anything, {} as Anything),
+      'remainingStock no plan',
+      () => remainingStock(request.stock as Anything, {} as Anything),
       TypeError,
       /^plan\.oil/,
     ],

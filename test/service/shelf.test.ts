@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { groupKits } from '../../src/service/groupKits.js'
-import { leaveStock } from '../../src/service/leaveStock.js'
+import { remainingStock } from '../../src/service/remainingStock.js'
 import { kitContents, orderList } from '../../src/v1/service.js'
 import type { Stock } from '../../src/v1/spec.js'
 import { patched, replace } from '../support/patched.js'
@@ -35,7 +35,7 @@ describe('what a visit leaves on the shelf', () => {
   it('the rest of an opened container stays opened', () => {
     const { stock } = requestExample('tind-4')
     if (stock === undefined) throw new Error('no stock')
-    const left = leaveStock(stock, planExample('tind-4')).containers['quart-80w-90']
+    const left = remainingStock(stock, planExample('tind-4')).containers['quart-80w-90']
     // 300 mL opened and one quart of 946.352946 mL, of which 1,400 mL are wanted: nothing is left.
     expect(left).toMatchObject({ count: 0 })
     expect(left?.opened).toBeUndefined()
@@ -55,7 +55,7 @@ describe('what a visit leaves on the shelf', () => {
     const used = planned.value.seals
       .filter(({ seal }) => 'partNumber' in seal && seal.partNumber === 'HB-1418')
       .reduce((sum, { count }) => sum + count, 0)
-    const left = leaveStock({ ...stock, seals }, planned.value).seals
+    const left = remainingStock({ ...stock, seals }, planned.value).seals
     expect((left['one']?.count ?? 0) + (left['other']?.count ?? 0)).toBe(6 - used)
 
     const van = requestExample('bud-3')
@@ -68,13 +68,13 @@ describe('what a visit leaves on the shelf', () => {
     const shelf = { ...van.stock, seals: { tube } }
     const taper = planRequest({ ...van, stock: shelf })
     if (!taper.ok) throw new Error('no plan')
-    expect(leaveStock(shelf, taper.value).seals['tube']?.count).toBe(1)
+    expect(remainingStock(shelf, taper.value).seals['tube']?.count).toBe(1)
   })
 
   it('a plan that names what the shelf has not changes nothing', () => {
     const { stock } = requestExample('tind-4')
     if (stock === undefined) throw new Error('no stock')
     const empty: Stock = { ...stock, containers: {}, seals: {} }
-    expect(leaveStock(empty, planExample('tind-4'))).toEqual(empty)
+    expect(remainingStock(empty, planExample('tind-4'))).toEqual(empty)
   })
 })

@@ -120,7 +120,7 @@ describe('the walls between rooms', () => {
     expect(users('zod').filter((file) => roomOf(file) !== 'schema')).toEqual([])
     expect(users('zod').length).toBeGreaterThan(0)
     expect(users('convert-units').map(roomOf)).toEqual(['quantity'])
-    expect(users('decimal.js')).toEqual(['service/addExactly.ts'])
+    expect(users('decimal.js')).toEqual(['service/kitSums.ts'])
   })
 
   it('node and files are touched by the command line alone', () => {

@@ -2,7 +2,7 @@ import type { Finding, Reason } from '../../base/index.js'
 import { en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import { formatQuantity } from '../../quantity/index.js'
-import { groupKits, type Kit, kitContents, leaveStock, orderList } from '../../service/index.js'
+import { groupKits, type Kit, kitContents, orderList, remainingStock } from '../../service/index.js'
 import type { Stock } from '../../spec/index.js'
 import { chooseShelf, listMachines, planMachine } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
@@ -38,7 +38,7 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
     const { missing, work } = planned.value
     const reasons = missing.map(({ reason }) => reason).filter(({ code }) => code === 'service/due-open')
     if (reasons.length > 0) open.push({ machine: { id: log.id, name: log.name }, reasons })
-    if (stock !== undefined) stocks.set(read, leaveStock(stock, planned.value))
+    if (stock !== undefined) stocks.set(read, remainingStock(stock, planned.value))
     return work.length > 0 ? [kitContents(planned.value)] : []
   })
   const order = orderList(kits)

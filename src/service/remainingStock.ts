@@ -28,15 +28,15 @@ const HAIR: Exact = { n: 1n, d: 1_000_000n }
  * Source: house rule.
  * @example
  * ```ts
- * import { leaveStock } from 'drivetrain-service/v1/service'
+ * import { remainingStock } from 'drivetrain-service/v1/service'
  * const washer = { name: 'washer', seal: { kind: 'not stated' }, count: 3 } as const
  * const stock = { kind: 'stock', version: '1.0', id: 'shelf', name: 'Shelf', containers: {}, seals: { washer } } as const
  * const use = { seal: { kind: 'not stated' }, count: 2, stock: { id: 'washer', name: 'washer', have: 3 } }
  * // Three washers on the shelf, two taken: how many are left?
- * leaveStock(stock, { oil: [], seals: [use] }).seals.washer.count // => 1
+ * remainingStock(stock, { oil: [], seals: [use] }).seals.washer.count // => 1
  * ```
  */
-export function leaveStock(stock: Stock, plan: VisitPlan): Stock {
+export function remainingStock(stock: Stock, plan: VisitPlan): Stock {
   requireDocument('stock', stock, 'stock')
   const shape = { oil: [{ take: [{}] }], seals: [{ seal: {} }] }
   requireShape('plan', plan, shape, 'hand over what planVisit gives')
