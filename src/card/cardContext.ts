@@ -1,5 +1,5 @@
 import type { JsonPointer, Reason } from '../base/index.js'
-import { type CardWords, type Catalogue, renderMessage, showQuantity } from '../message/index.js'
+import { type CardWords, type Catalogue, renderMessage, showAmount, showQuantity } from '../message/index.js'
 import type { Quantity } from '../quantity/index.js'
 import type { PartName, VisitPlan } from '../service/index.js'
 import type { CardCaution, Line, SpanTone } from './cardParts.js'
@@ -25,13 +25,9 @@ export function quantityLine(
 ): Line {
   const { marks, speech } = context.catalogue
   const { value, unit } = quantity
-  const shown =
-    showQuantity({ value, unit }, context.form === 'spoken' ? BARE_MARKS : marks) ?? `${value} ${unit}`
-  return quoted(
-    context.form === 'spoken' ? speech.quantity(/^[−0-9.]+/.exec(shown)?.[0] ?? shown, unit) : shown,
-    from,
-    tone,
-  )
+  if (context.form === 'spoken')
+    return quoted(speech.quantity(showAmount({ value, unit }, BARE_MARKS) ?? String(value), unit), from, tone)
+  return quoted(showQuantity({ value, unit }, marks) ?? `${value} ${unit}`, from, tone)
 }
 
 /** A time of whole seconds. */

@@ -1,9 +1,10 @@
 import type { JsonPointer } from '../base/index.js'
 import type { CardSectionId } from '../message/index.js'
+import type { TorqueDrawing } from '../service/index.js'
 
 /**
- * How a piece of text came to stand on the card: as the manual prints it, as the manual prints it beside that, worked
- * out by us, or a gap that nobody could fill.
+ * Where a piece of text on the card comes from: printed in the manual, printed there beside that, computed by us, or a gap:
+ * not stated or unknown.
  */
 export type SpanTone = 'printed' | 'also printed' | 'computed' | 'gap'
 
@@ -17,16 +18,10 @@ export interface Span {
 
 export type Line = readonly Span[]
 
-/** Torques of one row on one axis, in one unit, for a drawing; the same figures stand in the row as text. */
-export interface TorqueScale {
-  readonly allowed: { readonly min?: number; readonly max?: number; readonly nominal?: number }
-  readonly trueBand: { readonly min: number; readonly max: number }
-  readonly setting: number
-}
-
 export interface CardCell {
   readonly lines: readonly Line[]
-  readonly scale?: TorqueScale
+  /** Torques on one axis; the row has the same figures as text. */
+  readonly drawing?: TorqueDrawing
 }
 
 /** The first cell of a row names the row. */
@@ -37,7 +32,7 @@ export interface CardTable {
   readonly rows: readonly (readonly CardCell[])[]
 }
 
-/** A list of things to lay ready or to know; a `box` is there to be ticked. */
+/** A list of things to prepare or to know; a `box` is for a tick. */
 export interface CardList {
   readonly kind: 'list'
   readonly heading?: string
@@ -66,7 +61,7 @@ export interface CardSteps {
   readonly groups: readonly { readonly heading: Line; readonly steps: readonly CardStep[] }[]
 }
 
-/** `word` stands in front, where the sentence does not say itself how grave it is. */
+/** `word` comes first, where the sentence does not state its own severity. */
 export interface CardCaution {
   readonly word?: string
   readonly line: Line

@@ -16,7 +16,6 @@ export type {
   PlateRow,
   Span,
   SpanTone,
-  TorqueScale,
 } from './cardParts.js'
 export { type Cue, cueList } from './cueList.js'
 export { renderHtml } from './renderHtml.js'

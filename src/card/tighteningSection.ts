@@ -1,50 +1,22 @@
-import { showQuantity } from '../message/index.js'
-import { convertAmount, type TorqueUnit } from '../quantity/index.js'
-import type { PlannedFigure, PlannedTightening } from '../service/index.js'
+import { showAmount, showQuantity } from '../message/index.js'
+import type { PlannedTightening } from '../service/index.js'
 import { type CardContext, entryAt, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
-import type { CardCell, CardSection, Line, TorqueScale } from './cardParts.js'
+import type { CardCell, CardSection, Line } from './cardParts.js'
 import { figureLines } from './figureLines.js'
 import { capitalised, joined, ownWords, quoted } from './spans.js'
 
-/** Reasons that only repeat what stands in other cells of the row. */
+/** Reasons that only repeat what is in other cells of the row. */
 const SHOWN_ELSEWHERE: ReadonlySet<string> = new Set(['torque/setting-chosen', 'torque/not-stated'])
 
 const cell = (...lines: Line[]): CardCell => ({ lines: lines.filter((line) => line.length > 0) })
 
-/** The stated torque, the wrench's true band and its setting on one axis; nothing where one of them is unknown. */
-function scaleOf(tightening: PlannedTightening, figure: PlannedFigure | undefined): TorqueScale | undefined {
-  const { setting, trueBand } = tightening
-  if (setting === undefined || trueBand === undefined || figure?.resolved.kind !== 'stated') return undefined
-  const leaf = figure.resolved.value
-  if (leaf.kind !== 'torque') return undefined
-  const inUnit = (value: number, unit: TorqueUnit) => convertAmount({ value, unit }, trueBand.unit).value
-  const { torque } = leaf
-  const set = inUnit(setting.value, setting.unit)
-  const at = (figureText: string) => inUnit(Number(figureText), torque.unit)
-  if (torque.kind === 'nominal') return { allowed: { nominal: at(torque.value) }, trueBand, setting: set }
-  if (torque.kind === 'nominal with tolerance') {
-    const [nominal, minus, plus] = [Number(torque.value), Number(torque.minus), Number(torque.plus)]
-    const allowed = {
-      nominal: at(torque.value),
-      min: inUnit(nominal - minus, torque.unit),
-      max: inUnit(nominal + plus, torque.unit),
-    }
-    return { allowed, trueBand, setting: set }
-  }
-  const { min, max } = torque
-  const allowed = { ...(min !== undefined && { min: at(min) }), ...(max !== undefined && { max: at(max) }) }
-  return { allowed, trueBand, setting: set }
-}
-
-function trueBandLine(context: CardContext, tightening: PlannedTightening, from: string): Line {
-  const band = tightening.trueBand
-  if (band === undefined) return []
+function trueBandLine(context: CardContext, { trueBand }: PlannedTightening, from: string): Line {
+  if (trueBand === undefined) return []
   const { marks } = context.catalogue
-  const [min, max] = [band.min, band.max].map(
-    (value) => showQuantity({ value, unit: band.unit }, marks) ?? '',
-  )
-  const bare = min?.split('\u00a0')[0] ?? ''
-  return quoted(`${bare}–${max}`, `${from}/trueBand`, 'computed')
+  const { min, max, unit } = trueBand
+  const low = showAmount({ value: min, unit }, marks) ?? ''
+  const high = showQuantity({ value: max, unit }, marks) ?? ''
+  return quoted(`${low}–${high}`, `${from}/trueBand`, 'computed')
 }
 
 function wrenchCell(context: CardContext, tightening: PlannedTightening, from: string): CardCell {
@@ -65,6 +37,7 @@ function wrenchCell(context: CardContext, tightening: PlannedTightening, from: s
 
 function tighteningRow(context: CardContext, tightening: PlannedTightening, index: number): CardCell[] {
   const from = `/tightenings/${index}`
+  const { drawing } = tightening
   const found = entryAt(context.plan.figures, 'figures', tightening.figure)
   const lines = found && figureLines(context, found.entry, found.index)
   const name = capitalised(partLine(tightening.part, `${from}/part`, 'with gearcase'))
@@ -76,14 +49,13 @@ function tighteningRow(context: CardContext, tightening: PlannedTightening, inde
       : [...joined(lines.computed, ' · '), ...ownWords(` ${context.words.computedMark}`)]
   const setting =
     tightening.setting === undefined ? [] : quantityLine(context, tightening.setting, `${from}/setting`)
-  const scale = scaleOf(tightening, found?.entry)
   return [
     cell([...name, ...count], ...(lines?.notes ?? [])),
     cell(lines?.main ?? []),
     cell(joined(lines?.also ?? [], ' · '), computed),
     found?.entry.resolved.kind === 'not stated' ? cell() : wrenchCell(context, tightening, from),
     cell(setting),
-    { ...cell(trueBandLine(context, tightening, from)), ...(scale !== undefined && { scale }) },
+    { ...cell(trueBandLine(context, tightening, from)), ...(drawing !== undefined && { drawing }) },
   ]
 }
 

@@ -13,4 +13,4 @@ export type {
 export { cleanText } from './cleanText.js'
 export { explain } from './explain.js'
 export { renderMessage } from './renderMessage.js'
-export { showQuantity } from './showQuantity.js'
+export { showAmount, showQuantity } from './showQuantity.js'

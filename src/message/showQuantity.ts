@@ -39,15 +39,22 @@ const DECIMALS: { readonly [U in Unit]?: number } = {
  */
 export function showQuantity(value: unknown, marks: NumberMarks): string | undefined {
   if (typeof value !== 'object' || value === null) return undefined
-  const unit = (value as { unit?: unknown }).unit
-  const digits: NumberDigits = {
-    atMost: typeof unit === 'string' && Object.hasOwn(DECIMALS, unit) ? (DECIMALS[unit as Unit] ?? 3) : 3,
-  }
   try {
+    const digits = digitsOf((value as { unit?: unknown }).unit)
     return formatQuantity(value as Quantity | PrintedQuantity | PrintedBand, marks, digits)
   } catch {
     return undefined
   }
+}
+
+/** The number of a quantity alone, with as many decimals as its unit bears; `undefined` for what is no finite number. */
+export function showAmount({ value, unit }: Quantity, marks: NumberMarks): string | undefined {
+  return Number.isFinite(value) ? formatNumber(value, marks, digitsOf(unit)) : undefined
+}
+
+function digitsOf(unit: unknown): NumberDigits {
+  const known = typeof unit === 'string' && Object.hasOwn(DECIMALS, unit)
+  return { atMost: known ? (DECIMALS[unit as Unit] ?? 3) : 3 }
 }
 
 /** A computed number with the language's marks; `undefined` for what is no finite number. */

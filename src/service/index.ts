@@ -23,5 +23,6 @@ export type {
   PlannedUsedOil,
   PlannedWait,
   PlannedWork,
+  TorqueDrawing,
   VisitPlan,
 } from './visitPlan.js'

@@ -1,12 +1,13 @@
 import { type JsonPointer, type Reason, readPointer } from '../base/index.js'
 import { showsFigure } from '../procedure/index.js'
-import type { Id, ProcedureDocument, SpecSheet, Tightening, Toolbox } from '../spec/index.js'
-import { type CoveredTask, chooseWrenches, type WrenchChoice } from '../torque/index.js'
+import { exactIn, nearestDouble, readBand, type TorqueUnit } from '../quantity/index.js'
+import type { Id, ProcedureDocument, SpecSheet, StatedValue, Tightening, Toolbox } from '../spec/index.js'
+import { type CoveredTask, chooseWrenches, type TorqueSetting, type WrenchChoice } from '../torque/index.js'
 import { serviceReason } from './codes.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { findSocket } from './drives.js'
 import { namePart } from './names.js'
-import type { PlannedTightening, PlannedTool } from './visitPlan.js'
+import type { PlannedTightening, PlannedTool, TorqueDrawing } from './visitPlan.js'
 
 /** What {@link planTightenings} is asked. */
 export interface TighteningRequest {
@@ -61,9 +62,15 @@ export function planTightenings(request: TighteningRequest): TighteningPlan {
     }
     if (tightening.kind === 'turns') return { ...about, verdict: 'by turns', reasons: [] }
     const taken = covered.get(on)
-    const setting = taken?.fit.setting
     const wrench = taken === undefined ? undefined : toolbox?.wrenches[taken.wrench]
-    if (taken === undefined || setting === undefined || wrench === undefined) {
+    const { verdict, setting } = taken?.fit ?? {}
+    if (
+      taken === undefined ||
+      wrench === undefined ||
+      tightening.kind !== 'torque' ||
+      setting === undefined ||
+      (verdict !== 'fits' && verdict !== 'fits with care')
+    ) {
       const open = uncovered.get(on)
       return {
         ...about,
@@ -76,10 +83,11 @@ export function planTightenings(request: TighteningRequest): TighteningPlan {
     const { min, max } = setting.trueBand.sheetUnit
     return {
       ...about,
-      verdict: taken.fit.verdict,
+      verdict,
       wrench: { id: taken.wrench, name: wrench.name },
       setting: setting.setting,
       trueBand: { min: min.value, max: max.value, unit: min.unit },
+      drawing: drawTorque(tightening.torque, setting),
       reasons: taken.fit.reasons,
     }
   })
@@ -100,6 +108,22 @@ export function planTightenings(request: TighteningRequest): TighteningPlan {
       path: on,
       reasons: wrenches.flatMap(({ reasons }) => reasons),
     })),
+  }
+}
+
+/** Stated band, true band and setting in the unit of the sheet's figure, each rounded once. */
+function drawTorque(torque: StatedValue<TorqueUnit>, { setting, trueBand }: TorqueSetting): TorqueDrawing {
+  const { unit } = trueBand.sheetUnit.min
+  const { basis, low, aim, high } = readBand(torque, unit)
+  return {
+    unit,
+    stated: {
+      ...(low === undefined ? {} : { low: nearestDouble(low) }),
+      ...(aim === undefined || basis === 'limits' ? {} : { aim: nearestDouble(aim) }),
+      ...(high === undefined ? {} : { high: nearestDouble(high) }),
+    },
+    trueBand: { low: trueBand.sheetUnit.min.value, high: trueBand.sheetUnit.max.value },
+    setting: nearestDouble(exactIn(setting, unit)),
   }
 }
 

@@ -212,19 +212,39 @@ export interface PlannedSeal {
   readonly reasons: readonly Reason[]
 }
 
-export interface PlannedTightening {
+export type PlannedTightening = {
   readonly part: PartName
   /** Pointer into this plan's `figures` (role `tightening`). */
   readonly figure: JsonPointer
   /** How many fasteners, over all instances. */
   readonly count: number
-  readonly verdict: 'fits' | 'fits with care' | 'does not fit' | 'cannot tell' | 'by turns'
-  readonly wrench?: { readonly id: Id; readonly name: string }
-  /** What the wrench is set to, on its own scale. */
-  readonly setting?: Quantity<TorqueUnit>
-  /** Where the true torque lies at this setting, by the wrench's accuracy; in the unit of the sheet's figure. */
-  readonly trueBand?: { readonly min: number; readonly max: number; readonly unit: TorqueUnit }
   readonly reasons: readonly Reason[]
+} & (
+  | {
+      readonly verdict: 'fits' | 'fits with care'
+      readonly wrench: { readonly id: Id; readonly name: string }
+      /** What the wrench is set to, on its own scale. */
+      readonly setting: Quantity<TorqueUnit>
+      /** Where the true torque lies at this setting, by the wrench's accuracy; in the unit of the sheet's figure. */
+      readonly trueBand: { readonly min: number; readonly max: number; readonly unit: TorqueUnit }
+      readonly drawing: TorqueDrawing
+    }
+  | {
+      readonly verdict: 'does not fit' | 'cannot tell' | 'by turns'
+      readonly wrench?: undefined
+      readonly setting?: undefined
+      readonly trueBand?: undefined
+      readonly drawing?: undefined
+    }
+)
+
+/** What a renderer draws of one tightening, all in the unit of the sheet's figure. */
+export interface TorqueDrawing {
+  readonly unit: TorqueUnit
+  /** As the manual prints it: two limits or one, a nominal, or a nominal with its tolerance. */
+  readonly stated: { readonly low?: number; readonly aim?: number; readonly high?: number }
+  readonly trueBand: { readonly low: number; readonly high: number }
+  readonly setting: number
 }
 
 export interface PlannedTool {

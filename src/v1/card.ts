@@ -21,5 +21,4 @@ export {
   renderWebVtt,
   type Span,
   type SpanTone,
-  type TorqueScale,
 } from '../card/index.js'

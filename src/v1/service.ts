@@ -25,6 +25,7 @@ export {
   type PlannedWork,
   planVisit,
   type ServiceCodes,
+  type TorqueDrawing,
   type VisitFacts,
   type VisitOptions,
   type VisitPlan,

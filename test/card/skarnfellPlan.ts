@@ -290,6 +290,12 @@ const TIGHTENINGS: readonly PlannedTightening[] = [
     setting: { value: 22.5, unit: 'N.m' },
     // 22.5 ÷ 1.04 = 21.6346…, 22.5 ÷ 0.96 = 23.4375
     trueBand: { min: 21.634615384615383, max: 23.4375, unit: 'N.m' },
+    drawing: {
+      unit: 'N.m',
+      stated: { low: 20, high: 25 },
+      trueBand: { low: 21.634615384615383, high: 23.4375 },
+      setting: 22.5,
+    },
     reasons: [],
   },
   { part: FRONT_FILL, figure: '/figures/3', count: 1, verdict: 'cannot tell', reasons: [noted('no torque')] },
@@ -303,6 +309,12 @@ const TIGHTENINGS: readonly PlannedTightening[] = [
     // 22 lbf·ft = 29.8280947… N·m
     setting: { value: 22, unit: 'lbf.ft' },
     trueBand: { min: 28.6808, max: 31.0709, unit: 'N.m' },
+    drawing: {
+      unit: 'N.m',
+      stated: { low: 28, aim: 30, high: 33 },
+      trueBand: { low: 28.6808, high: 31.0709 },
+      setting: 29.8280947,
+    },
     reasons: [noted('near the lower mark')],
   },
   {

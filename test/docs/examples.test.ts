@@ -27,40 +27,9 @@ function pageSamples(): readonly Example[] {
   )
 }
 
-<<<<<<< HEAD
 /** Examples of the public functions; what is internal has none, and is read by those who have its source. */
 const names = await publicFunctions()
 const examples = docExamples().filter(({ of }) => of !== undefined && names.has(of))
-=======
-/** Functions whose examples do not compile yet; the list only gets shorter. */
-const NOT_YET: readonly string[] = [
-  'kitContents',
-  'remainingStock',
-  'orderList',
-  'diffSheets',
-  'findLeaves',
-  'findStatedValues',
-  'judgePart',
-  'parseDocument',
-  'parseDocumentText',
-  'parseMachineLog',
-  'parseMachineLogText',
-  'parseProcedure',
-  'parseProcedureText',
-  'parseServiceRecord',
-  'parseServiceRecordText',
-  'parseSpecSheet',
-  'parseSpecSheetText',
-  'parseStock',
-  'parseStockText',
-  'parseToolbox',
-  'parseToolboxText',
-  'resolveLeaf',
-  'resolveVariant',
-]
-
-const examples = docExamples()
->>>>>>> 583f672 (Sums of kits stand in one file with decimal.js; what a visit leaves on the shelf is remainingStock)
 const samples = pageSamples()
 
 describe('examples of doc comments', () => {

@@ -123,6 +123,19 @@ describe('the walls between rooms', () => {
     expect(users('decimal.js')).toEqual(['service/kitSums.ts'])
   })
 
+  it('a card formats, and calculates nothing: of quantity/ it imports names, formatting and types', () => {
+    const text = (file: string) => readFileSync(join(SRC, file), 'utf8')
+    const names = files
+      .filter((file) => roomOf(file) === 'card')
+      .flatMap((file) => [
+        ...text(file).matchAll(/^import (type )?\{([^}]*)\} from '(?:\.\.\/)+quantity\/index\.js'/gm),
+      ])
+      .flatMap(([, type, list = '']) => (type === undefined ? list.split(',') : []))
+      .map((name) => name.trim())
+      .filter((name) => name !== '' && !name.startsWith('type '))
+    expect([...new Set(names)].sort()).toEqual(['formatNumber', 'measureOf', 'unitSymbol'])
+  })
+
   it('node and files are touched by the command line alone', () => {
     const bad = imports.filter(({ from, to }) => to.startsWith('node:') && roomOf(from) !== 'cli')
     expect(bad).toEqual([])

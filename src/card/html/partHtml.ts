@@ -23,7 +23,7 @@ function cellHtml(cell: CardCell): ElementContent[] {
   return [
     ...(first === undefined ? [] : [element('div', { className: ['main'] }, lineHtml(first))]),
     ...linesHtml(rest, 'note'),
-    ...(cell.scale === undefined ? [] : [torqueDrawing(cell.scale)]),
+    ...(cell.drawing === undefined ? [] : [torqueDrawing(cell.drawing)]),
   ]
 }
 
@@ -49,7 +49,7 @@ function tableHtml(table: CardTable, marks: Marks): Element[] {
       ),
     ),
   )
-  const drawn = table.rows.some((row) => row.some((cell) => cell.scale !== undefined))
+  const drawn = table.rows.some((row) => row.some((cell) => cell.drawing !== undefined))
   return [
     element(
       'table',

@@ -1,5 +1,5 @@
 import type { Element } from 'hast'
-import type { TorqueScale } from '../cardParts.js'
+import type { TorqueDrawing } from '../../service/index.js'
 import { element } from './element.js'
 
 const WIDTH = 180
@@ -8,26 +8,26 @@ const MARGIN = 10
 
 /**
  * The permitted torque as an open bar (a line, for a bare nominal), the true band as a full bar, the setting as a
- * pointer, all on one axis. The same figures stand beside it as text, so it is hidden from a screen reader.
+ * pointer, all on one axis. The row has the same figures as text, so it is hidden from a screen reader.
  */
-export function torqueDrawing({ allowed, trueBand, setting }: TorqueScale): Element {
-  const values = [allowed.min, allowed.max, allowed.nominal, trueBand.min, trueBand.max, setting].filter(
+export function torqueDrawing({ stated, trueBand, setting }: TorqueDrawing): Element {
+  const values = [stated.low, stated.high, stated.aim, trueBand.low, trueBand.high, setting].filter(
     (value) => value !== undefined,
   )
-  const low = Math.min(...values)
-  const span = Math.max(...values) - low || 1
-  const at = (value: number) => Number((MARGIN + ((value - low) / span) * (WIDTH - 2 * MARGIN)).toFixed(1))
+  const lowest = Math.min(...values)
+  const span = Math.max(...values) - lowest || 1
+  const at = (value: number) => Number((MARGIN + ((value - lowest) / span) * (WIDTH - 2 * MARGIN)).toFixed(1))
   const axis = element('path', {
     d: `M2 24H${WIDTH - 2}`,
     stroke: 'currentColor',
     strokeWidth: '1',
     fill: 'none',
   })
-  const { min, max, nominal } = allowed
-  const left = min === undefined ? 2 : at(min)
-  const right = max === undefined ? WIDTH - 2 : at(max)
+  const { low, aim, high } = stated
+  const left = low === undefined ? 2 : at(low)
+  const right = high === undefined ? WIDTH - 2 : at(high)
   const band =
-    min === undefined && max === undefined
+    low === undefined && high === undefined
       ? []
       : [
           element('rect', {
@@ -41,13 +41,13 @@ export function torqueDrawing({ allowed, trueBand, setting }: TorqueScale): Elem
           }),
         ]
   const line =
-    nominal === undefined || min !== undefined
+    aim === undefined || low !== undefined
       ? []
-      : [element('path', { d: `M${at(nominal)} 7V23`, stroke: 'currentColor', strokeWidth: '2.5' })]
+      : [element('path', { d: `M${at(aim)} 7V23`, stroke: 'currentColor', strokeWidth: '2.5' })]
   const bar = element('rect', {
-    x: String(at(trueBand.min)),
+    x: String(at(trueBand.low)),
     y: '13',
-    width: Math.max(1, at(trueBand.max) - at(trueBand.min)).toFixed(1),
+    width: Math.max(1, at(trueBand.high) - at(trueBand.low)).toFixed(1),
     height: '4',
     fill: 'currentColor',
   })
