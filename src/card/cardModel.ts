@@ -1,3 +1,4 @@
+import type { Finding } from '../base/index.js'
 import type { Catalogue } from '../message/index.js'
 import type { VisitPlan } from '../service/index.js'
 import { afterSection } from './afterSection.js'
@@ -71,16 +72,22 @@ function factsOf(context: CardContext): CardModel['facts'] {
   return facts
 }
 
+/** A plan with the findings about its documents, as `planVisit` gives them. */
+export interface PlannedVisit {
+  readonly value: VisitPlan
+  readonly findings: readonly Finding[]
+}
+
 /**
  * The service card of one visit, for printing and reading: which machine and variant, what is due and by what, the
  * figures, what to lay ready, the steps, and what is missing. Every figure carries the pointer of the place in the plan
- * that it came from; what has nothing to say is left out. It is data: {@link renderHtml}, {@link renderMarkdown} and
+ * that it came from (`/findings/0`: in the findings beside it); what has nothing to say is left out. It is data: {@link renderHtml}, {@link renderMarkdown} and
  * {@link renderText} write it out, {@link shortenCard} makes the expert's card of it.
  *
- * @param plan - from `planVisit`
+ * @param planned - what `planVisit` gives: the plan with the findings about its documents, which are on the card too
  * @param catalogue - the language of every word on the card; import it from `/v1/message/en`
  * @returns plain JSON, without a time stamp: same plan, same card
- * @throws TypeError when `plan` is no visit plan
+ * @throws TypeError when `planned` holds no visit plan
  *
  * @example
  * ```ts
@@ -94,11 +101,13 @@ function factsOf(context: CardContext): CardModel['facts'] {
  * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * if (!planned.ok) throw new Error('no plan')
  * // What is on the card of a machine with nothing to do?
- * cardModel(planned.value, en).sections.map(({ id }) => id) // => ['due', 'missing', 'record', 'sources']
+ * cardModel(planned, en).sections.map(({ id }) => id) // => ['due', 'missing', 'record', 'sources']
  * ```
  */
-export function cardModel(plan: VisitPlan, catalogue: Catalogue): CardModel {
-  if (plan?.kind !== 'visit-plan') throw new TypeError("plan must be a visit plan, with kind 'visit-plan'")
+export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardModel {
+  const plan = planned?.value
+  if (plan?.kind !== 'visit-plan' || !Array.isArray(planned.findings))
+    throw new TypeError('planned must be what planVisit gives, with a visit plan as its value')
   if (typeof catalogue?.card !== 'object')
     throw new TypeError('catalogue must be a catalogue, such as en of /v1/message/en')
   const context: CardContext = { plan, catalogue, words: catalogue.card, form: 'written' }
@@ -112,7 +121,7 @@ export function cardModel(plan: VisitPlan, catalogue: Catalogue): CardModel {
     stepsSection(context),
     waitsSection(context),
     afterSection(context),
-    missingSection(context),
+    missingSection(context, planned.findings),
     recordSection(context),
     sourcesSection(context),
   ].filter(({ parts }) => parts.length > 0)

@@ -1,5 +1,5 @@
 // What other rooms may use of this one.
-export { cardModel } from './cardModel.js'
+export { cardModel, type PlannedVisit } from './cardModel.js'
 export type {
   CardBlanks,
   CardCell,

@@ -1,3 +1,4 @@
+import type { Finding } from '../base/index.js'
 import { renderMessage } from '../message/index.js'
 import type { PlannedMissing } from '../service/index.js'
 import { type CardContext, reasonLine } from './cardContext.js'
@@ -10,14 +11,14 @@ function missingLine(context: CardContext, missing: PlannedMissing, index: numbe
   return joined([capitalised(kind), reasonLine(context, missing.reason, `${from}/reason`)], ': ')
 }
 
-/** What nobody could read off the documents, and what is wrong in them. */
-export function missingSection(context: CardContext): CardSection {
+/** What the documents lack, and what is wrong in them. */
+export function missingSection(context: CardContext, findings: readonly Finding[]): CardSection {
   const { plan, words } = context
   const gaps = plan.missing.map((missing, index) => ({
     line: missingLine(context, missing, index),
     notes: [],
   }))
-  const faults = plan.findings.flatMap((finding, index) =>
+  const faults = findings.flatMap((finding, index) =>
     finding.severity === 'info'
       ? []
       : [

@@ -115,7 +115,7 @@ function sectionHtml(section: CardSection, card: CardModel) {
  * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * if (!planned.ok) throw new Error('no plan')
  * // What language does the document say it is in?
- * renderHtml(cardModel(planned.value, en)).slice(0, 41) // => '<!doctype html><html lang="en" dir="ltr">'
+ * renderHtml(cardModel(planned, en)).slice(0, 41) // => '<!doctype html><html lang="en" dir="ltr">'
  * ```
  */
 export function renderHtml(card: CardModel): string {

@@ -142,7 +142,7 @@ function partBlocks(part: CardPart, card: CardModel): RootContent[] {
  * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * if (!planned.ok) throw new Error('no plan')
  * // What is the first line?
- * renderMarkdown(cardModel(planned.value, en)).split('\n')[0] // => '# Gear oil service card: Station 1'
+ * renderMarkdown(cardModel(planned, en)).split('\n')[0] // => '# Gear oil service card: Station 1'
  * ```
  */
 export function renderMarkdown(card: CardModel): string {

@@ -21,7 +21,7 @@ import { shortenCard } from './shortenCard.js'
  * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * if (!planned.ok) throw new Error('no plan')
  * // Is it a card of its own?
- * renderShortCard(cardModel(planned.value, en)).includes('<title>Gear oil, short card: Station 1</title>') // => true
+ * renderShortCard(cardModel(planned, en)).includes('<title>Gear oil, short card: Station 1</title>') // => true
  * ```
  */
 export function renderShortCard(card: CardModel): string {

@@ -89,7 +89,7 @@ function partLines(part: CardPart, { extent }: CardModel): string[] {
  * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * if (!planned.ok) throw new Error('no plan')
  * // What is the first line?
- * renderText(cardModel(planned.value, en)).split('\n')[0] // => 'Gear oil service card: Station 1'
+ * renderText(cardModel(planned, en)).split('\n')[0] // => 'Gear oil service card: Station 1'
  * ```
  */
 export function renderText(card: CardModel): string {

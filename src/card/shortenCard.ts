@@ -48,7 +48,7 @@ function shortenPart(part: CardPart, section: CardSection['id']): CardPart[] {
  * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * if (!planned.ok) throw new Error('no plan')
  * // What does the expert’s card leave of a visit without work?
- * shortenCard(cardModel(planned.value, en)).title // => 'Gear oil, short card'
+ * shortenCard(cardModel(planned, en)).title // => 'Gear oil, short card'
  * ```
  */
 export function shortenCard(card: CardModel): CardModel {

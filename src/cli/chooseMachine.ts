@@ -1,7 +1,8 @@
 import type { Finding } from '../base/index.js'
+import type { PlannedVisit } from '../card/index.js'
 import type { DueOptions } from '../interval/index.js'
 import { checkDocuments } from '../rules/index.js'
-import { planVisit, type VisitPlan } from '../service/index.js'
+import { planVisit } from '../service/index.js'
 import type { MachineLog, SpecSheet, Stock, Toolbox } from '../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
 import { type ReadSet, readDocuments } from './readDocuments.js'
@@ -74,7 +75,7 @@ export function planMachine(
 
 /** The plan of one visit with all findings; no plan where a document has errors. */
 export interface PlannedFiles {
-  readonly plan?: VisitPlan
+  readonly planned?: PlannedVisit
   readonly findings: readonly LocatedFinding[]
   readonly code: ExitCode
 }
@@ -86,10 +87,10 @@ export async function planFiles(command: string, options: Options, io: CliIo): P
   const sets = await readDocuments(options.paths, io)
   const reading = sets.flatMap(({ findings }) => findings)
   const failed = reading.some(({ severity }) => severity === 'error')
-  const { plan, findings } = failed ? { plan: undefined, findings: [] } : planSets(sets, options)
+  const { planned, findings } = failed ? { planned: undefined, findings: [] } : planSets(sets, options)
   const located = locateFindings([...reading, ...findings], sets)
   return {
-    ...(plan === undefined ? {} : { plan }),
+    ...(planned === undefined ? {} : { planned }),
     findings: located,
     code: exitCodeOf(located, options.level),
   }
@@ -98,7 +99,7 @@ export async function planFiles(command: string, options: Options, io: CliIo): P
 function planSets(
   sets: readonly ReadSet[],
   options: Options,
-): { readonly plan: VisitPlan | undefined; readonly findings: readonly Finding[] } {
+): { readonly planned: PlannedVisit | undefined; readonly findings: readonly Finding[] } {
   const machines = listMachines(sets, options)
   const [machine] = machines
   if (machine === undefined || machines.length > 1)
@@ -119,7 +120,7 @@ function planSets(
     return name === undefined ? finding : { ...finding, document: { ...finding.document, name } }
   })
   return {
-    plan: planned.ok ? planned.value : undefined,
+    planned: planned.ok ? planned : undefined,
     findings: [...checkDocuments(set, { today: options.today }), ...named],
   }
 }

@@ -196,7 +196,6 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     time: joined.time,
     usedOil: pan.usedOil,
     missing: listMissing({ machine, due, figures: figures.figures, waits: waits.waits, notGiven }),
-    findings,
     sources: figures.sources,
   }
   return { ok: true, value: plan, findings }

@@ -1,4 +1,4 @@
-import type { Finding, JsonPointer, Reason } from '../base/index.js'
+import type { JsonPointer, Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { DueLimit, DueLine, DueState } from '../interval/index.js'
 import type {
@@ -71,7 +71,6 @@ export interface VisitPlan {
   }
   readonly usedOil: PlannedUsedOil
   readonly missing: readonly PlannedMissing[]
-  readonly findings: readonly Finding[]
   readonly sources: Readonly<Record<Id, Source>>
 }
 

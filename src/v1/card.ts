@@ -14,6 +14,7 @@ export {
   cueList,
   type Line,
   type PictureName,
+  type PlannedVisit,
   type PlateRow,
   renderHtml,
   renderMarkdown,

@@ -1,10 +1,10 @@
 import { existsSync } from 'node:fs'
 import { type Browser, chromium } from 'playwright-core'
 import { renderShortCard } from '../../src/card/renderShortCard.js'
-import { en } from '../../src/message/en/index.js'
-import { cardModel, renderHtml } from '../../src/v1/card.js'
+import { renderHtml } from '../../src/v1/card.js'
 import { planExamples } from '../card/planExamples.js'
 import { PLAN_WITHOUT_VARIANT } from '../card/skarnfellPlan.js'
+import { cardOf } from '../support/planExample.js'
 
 export const CHROMIUM = '/usr/bin/chromium'
 export const hasChromium = () => existsSync(CHROMIUM)
@@ -108,7 +108,7 @@ export async function judgeCards(output: Output): Promise<{ cards: JudgedCard[];
   try {
     const plans = [...planExamples(), ['plan with every feature', PLAN_WITHOUT_VARIANT] as const]
     const pages = plans.flatMap(([name, plan]) => {
-      const card = cardModel(plan, en)
+      const card = cardOf(plan)
       const most = LONGER[name]?.pages ?? MOST_PAGES
       return [
         { name, html: renderHtml(card), most },

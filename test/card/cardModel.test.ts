@@ -3,16 +3,17 @@ import { figureLines } from '../../src/card/figureLines.js'
 import { joined } from '../../src/card/spans.js'
 import { weaveText } from '../../src/card/weaveText.js'
 import { en } from '../../src/message/en/index.js'
-import type { PlannedFigure, VisitPlan } from '../../src/service/visitPlan.js'
-import { cardModel, type Line, renderText } from '../../src/v1/card.js'
+import type { PlannedFigure } from '../../src/service/visitPlan.js'
+import { type Line, renderText } from '../../src/v1/card.js'
 import type { Leaf } from '../../src/v1/spec.js'
+import { cardOf, type JudgedPlan } from '../support/planExample.js'
 import { SKARNFELL_PLAN } from './skarnfellPlan.js'
 
 const write = (line: Line) => line.map(({ text }) => text).join('')
 const context = { plan: SKARNFELL_PLAN, catalogue: en, words: en.card, form: 'written' as const }
 
 /** Nothing known but the machine: no readings, no stock, no toolbox, no work. */
-const BARE_PLAN: VisitPlan = {
+const BARE_PLAN: JudgedPlan = {
   ...SKARNFELL_PLAN,
   machine: {
     log: 'a',
@@ -61,7 +62,7 @@ function shown(role: PlannedFigure['role'], leaf: PlannedFigure['leaf'], value: 
 
 describe('cardModel', () => {
   it('makes a card of a plan that knows next to nothing, and says so', () => {
-    const card = cardModel(BARE_PLAN, en)
+    const card = cardOf(BARE_PLAN)
     expect(card.sections.map(({ id }) => id)).toEqual(['due', 'ready', 'missing', 'record', 'sources'])
     expect(card.cautions.cautions).toEqual([])
     const text = renderText(card)
@@ -75,7 +76,7 @@ describe('cardModel', () => {
       { code: 'service/manual-first', params: {} },
       { code: 'service/used-oil-rules', params: {} },
     ]
-    const card = cardModel({ ...SKARNFELL_PLAN, cautions }, en)
+    const card = cardOf({ ...SKARNFELL_PLAN, cautions })
     expect(card.cautions.cautions.map(({ line }) => line[0]?.from)).toEqual(['/cautions/1'])
     expect(card.authority).toHaveLength(2)
   })
@@ -84,7 +85,7 @@ describe('cardModel', () => {
     const [first] = SKARNFELL_PLAN.due
     if (first === undefined) throw new Error('the plan has lost its first service')
     const second = { ...first, part: { path: '/gearcases/rear', gearcase: 'rear axle case' } }
-    const [due] = cardModel({ ...SKARNFELL_PLAN, due: [first, second] }, en).sections
+    const [due] = cardOf({ ...SKARNFELL_PLAN, due: [first, second] }).sections
     expect(due?.parts).toHaveLength(1)
     expect(due?.parts[0]?.kind === 'table' && write(due.parts[0].caption)).toBe(
       'Front differential: gear oil change; Rear axle case: gear oil change — overdue',
@@ -95,12 +96,12 @@ describe('cardModel', () => {
     const oil = SKARNFELL_PLAN.oil.map((entry, index) =>
       index === 0 ? { ...entry, instances: 2, needed: { value: 900, unit: 'mL' as const } } : entry,
     )
-    expect(renderText(cardModel({ ...SKARNFELL_PLAN, oil }, en))).toContain('each × 2 = 900\u00a0mL')
+    expect(renderText(cardOf({ ...SKARNFELL_PLAN, oil }))).toContain('each × 2 = 900\u00a0mL')
   })
 
   it('begins the row of a wait without a part with a capital', () => {
     const settle = { kind: 'settle' as const, part: { path: '' }, seconds: 300, reasons: [] }
-    const text = renderText(cardModel({ ...SKARNFELL_PLAN, waits: [settle] }, en))
+    const text = renderText(cardOf({ ...SKARNFELL_PLAN, waits: [settle] }))
     expect(text).toMatch(/^\* Settle\n/m)
   })
 
@@ -110,7 +111,7 @@ describe('cardModel', () => {
         ? entry
         : { ...entry, additive: { ...entry.additive, needed: { value: 120, unit: 'mL' as const } } },
     )
-    const text = renderText(cardModel({ ...SKARNFELL_PLAN, oil }, en))
+    const text = renderText(cardOf({ ...SKARNFELL_PLAN, oil }))
     expect(text).toContain('with: friction additive, 120\u00a0mL')
     expect(text).toContain('Add 120\u00a0mL of friction additive.')
   })
@@ -123,7 +124,7 @@ describe('cardModel', () => {
       wait: '/waits/-1',
       oil: '/figures/0',
     }))
-    const card = cardModel({ ...SKARNFELL_PLAN, steps, wrenches: { use: ['nobody'], reasons: [] } }, en)
+    const card = cardOf({ ...SKARNFELL_PLAN, steps, wrenches: { use: ['nobody'], reasons: [] } })
     expect(renderText(card)).toContain('Tighten the drain plug as the manual says.')
   })
 
@@ -132,9 +133,7 @@ describe('cardModel', () => {
     if (first?.resolved.kind !== 'stated') throw new Error('the plan has lost its first figure')
     const trace = { ...first.resolved.trace, source: { ref: 'manual', confidence: 'doubtful' as const } }
     const figures = [{ ...first, resolved: { ...first.resolved, trace } }]
-    const text = renderText(
-      cardModel({ ...SKARNFELL_PLAN, figures, steps: [], tightenings: [], oil: [] }, en),
-    )
+    const text = renderText(cardOf({ ...SKARNFELL_PLAN, figures, steps: [], tightenings: [], oil: [] }))
     expect(text).toMatch(/partly\s+doubtful/)
   })
 })

@@ -5,9 +5,9 @@ import type { Reason } from '../../src/base/finding.js'
 import { readPointer } from '../../src/base/readPointer.js'
 import { renderShortCard } from '../../src/card/renderShortCard.js'
 import { en } from '../../src/message/en/index.js'
-import type { VisitPlan } from '../../src/service/visitPlan.js'
-import { cardModel, renderHtml } from '../../src/v1/card.js'
+import { renderHtml } from '../../src/v1/card.js'
 import { renderMessage } from '../../src/v1/message.js'
+import { cardOf, type JudgedPlan } from '../support/planExample.js'
 import { planExamples } from './planExamples.js'
 import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
 
@@ -51,7 +51,7 @@ function secondsShown(text: string): number | undefined {
   return parts.reduce((sum, [, count, unit]) => sum + Number(count) * size[unit as keyof typeof size], 0)
 }
 
-function wrongFigures(root: Root, plan: VisitPlan): string[] {
+function wrongFigures(root: Root, plan: JudgedPlan): string[] {
   const wrong: string[] = []
   const visit = (node: Nodes): void => {
     if (node.type === 'text') {
@@ -75,7 +75,7 @@ function wrongFigures(root: Root, plan: VisitPlan): string[] {
   return wrong
 }
 
-function judge(text: string, from: string, plan: VisitPlan): string | undefined {
+function judge(text: string, from: string, plan: JudgedPlan): string | undefined {
   const value = readPointer(plan, from)
   if (value === undefined) return `${from} leads nowhere: ${text}`
   const seconds = secondsShown(text)
@@ -104,7 +104,7 @@ const figuresOn = (html: string) =>
     (node) => typeof node.properties['dataFrom'] === 'string' && /[0-9]/.test(textOf(node)),
   )
 
-const PLANS: readonly (readonly [string, VisitPlan])[] = [
+const PLANS: readonly (readonly [string, JudgedPlan])[] = [
   ['the plan with everything', SKARNFELL_PLAN],
   ['the plan without a variant', PLAN_WITHOUT_VARIANT],
   ...planExamples(),
@@ -112,19 +112,19 @@ const PLANS: readonly (readonly [string, VisitPlan])[] = [
 
 describe('every figure on the card', () => {
   it.each(PLANS)('%s: stands in the plan under its pointer', (_name, plan) => {
-    const html = renderHtml(cardModel(plan, en))
+    const html = renderHtml(cardOf(plan))
     expect(wrongFigures(fromHtml(html), plan)).toEqual([])
     expect(figuresOn(html).length).toBeGreaterThan(30)
   })
 
   it.each(PLANS)('%s: so do those of the short card', (_name, plan) => {
-    const html = renderShortCard(cardModel(plan, en))
+    const html = renderShortCard(cardOf(plan))
     expect(wrongFigures(fromHtml(html), plan)).toEqual([])
     expect(figuresOn(html).length).toBeGreaterThan(8)
   })
 
   it('is missed by this test when it is changed', () => {
-    const html = renderHtml(cardModel(SKARNFELL_PLAN, en))
+    const html = renderHtml(cardOf(SKARNFELL_PLAN))
     const forged = html.replace('>22.5\u00a0N·m</span>', '>25.5\u00a0N·m</span>')
     expect(forged).not.toBe(html)
     expect(wrongFigures(fromHtml(forged), SKARNFELL_PLAN).length).toBeGreaterThan(0)
@@ -134,7 +134,7 @@ describe('every figure on the card', () => {
 
   it('shows every stated torque, refill and seal size of the work with its own digits', () => {
     for (const [, plan] of PLANS) {
-      const html = renderHtml(cardModel(plan, en))
+      const html = renderHtml(cardOf(plan))
       for (const [index, { role, resolved }] of plan.figures.entries()) {
         if (!['refill', 'tightening'].includes(role) || resolved.kind !== 'stated') continue
         expect(html).toContain(`data-from="/figures/${index}/resolved/value`)

@@ -1,4 +1,4 @@
-import type { VisitPlan } from '../../src/service/visitPlan.js'
+import type { JudgedPlan } from '../support/planExample.js'
 import { SKARNFELL_PLAN } from './skarnfellPlan.js'
 
 /** Names that try to break out of HTML, Markdown, captions, a terminal, or the reading direction. */
@@ -45,12 +45,12 @@ const FREE_TEXT = new Set([
 ])
 
 /** The plan with one name in place of every free text. */
-export function withHostileNames(name: string, plan: VisitPlan = SKARNFELL_PLAN): VisitPlan {
+export function withHostileNames(name: string, plan: JudgedPlan = SKARNFELL_PLAN): JudgedPlan {
   const replace = (value: unknown, key: string): unknown => {
     if (typeof value === 'string') return FREE_TEXT.has(key) ? name : value
     if (Array.isArray(value)) return value.map((item) => replace(item, ''))
     if (typeof value !== 'object' || value === null) return value
     return Object.fromEntries(Object.entries(value).map(([inner, item]) => [inner, replace(item, inner)]))
   }
-  return replace(plan, '') as VisitPlan
+  return replace(plan, '') as JudgedPlan
 }

@@ -1,10 +1,9 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { shortenCard } from '../../src/card/shortenCard.js'
-import { en } from '../../src/message/en/index.js'
-import { cardModel, renderHtml, renderText } from '../../src/v1/card.js'
+import { renderHtml, renderText } from '../../src/v1/card.js'
 import { parseDocumentText } from '../../src/v1/spec.js'
-import { planExample, planRequest, TODAY } from '../support/planExample.js'
+import { cardOf, planExample, planRequest, TODAY } from '../support/planExample.js'
 
 /** The second tractor of the example world: its meter was last read in June, so nothing can be told, and nothing is taken up. */
 function planIdle() {
@@ -21,12 +20,12 @@ function planIdle() {
     iso6789: '2017',
   })
   if (!planned.ok) throw new Error('no plan')
-  return planned.value
+  return { ...planned.value, findings: planned.findings }
 }
 
 describe('a visit without work', () => {
   const plan = planIdle()
-  const card = cardModel(plan, en)
+  const card = cardOf(plan)
   const text = renderText(card)
 
   it('says so, and leaves out what only work would fill', () => {
@@ -64,7 +63,7 @@ describe('a visit without work', () => {
 it('a visit of checks alone needs no pan, and still ends with the leak check', () => {
   const plan = planExample('tind-4', { services: ['gear-oil-check'] })
   expect(plan).not.toHaveProperty('pan')
-  const text = renderText(cardModel(plan, en))
+  const text = renderText(cardOf(plan))
   expect(text).not.toContain('Drain pan')
   expect(text).toContain('Leak check')
 })

@@ -1,12 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { VisitPlan } from '../../src/service/visitPlan.js'
-import { planRequest } from '../support/planExample.js'
+import { type JudgedPlan, planRequest } from '../support/planExample.js'
 
 const EXAMPLES = join(import.meta.dirname, '..', '..', 'examples')
 
 /** The visit of every log of every example machine, on the day and at the temperature of the demonstration. */
-export function planExamples(): (readonly [string, VisitPlan])[] {
+export function planExamples(): (readonly [string, JudgedPlan])[] {
   const machines = readdirSync(EXAMPLES, { withFileTypes: true })
     .filter((entry) => entry.isDirectory() && readdirSync(join(EXAMPLES, entry.name)).includes('sheet.json'))
     .map(({ name }) => name)
@@ -26,7 +25,10 @@ export function planExamples(): (readonly [string, VisitPlan])[] {
         iso6789: '2017',
       })
       if (!planned.ok) throw new Error(`no plan for ${machine}/${log}: ${JSON.stringify(planned.findings)}`)
-      return [`${machine}/${log.replace('.json', '')}`, planned.value] as const
+      return [
+        `${machine}/${log.replace('.json', '')}`,
+        { ...planned.value, findings: planned.findings },
+      ] as const
     })
   })
 }

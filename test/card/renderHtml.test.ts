@@ -6,6 +6,7 @@ import { renderShortCard } from '../../src/card/renderShortCard.js'
 import { shortenCard } from '../../src/card/shortenCard.js'
 import { en } from '../../src/message/en/index.js'
 import { cardModel, renderHtml } from '../../src/v1/card.js'
+import { cardOf } from '../support/planExample.js'
 import { HOSTILE_NAMES, withHostileNames } from './hostilePlan.js'
 import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
 
@@ -17,7 +18,7 @@ const elements = (root: Nodes, found: Element[] = []): Element[] => {
 const textOf = (node: Nodes): string =>
   node.type === 'text' ? node.value : 'children' in node ? node.children.map(textOf).join('') : ''
 
-const card = cardModel(SKARNFELL_PLAN, en)
+const card = cardOf(SKARNFELL_PLAN)
 const html = renderHtml(card)
 const all = elements(fromHtml(html))
 const named = (...names: string[]) => all.filter(({ tagName }) => names.includes(tagName))
@@ -112,13 +113,13 @@ describe('renderHtml', () => {
 
   it('is the same bytes for the same plan, and changes nothing in it', () => {
     const frozen = JSON.stringify(SKARNFELL_PLAN)
-    expect(renderHtml(cardModel(SKARNFELL_PLAN, en))).toBe(html)
+    expect(renderHtml(cardOf(SKARNFELL_PLAN))).toBe(html)
     expect(JSON.stringify(SKARNFELL_PLAN)).toBe(frozen)
     expect(JSON.parse(JSON.stringify(card))).toEqual(card)
   })
 
   it('says that the variant cannot be told and what is missing, and that a torque is not stated', () => {
-    const text = textOf(fromHtml(renderHtml(cardModel(PLAN_WITHOUT_VARIANT, en))))
+    const text = textOf(fromHtml(renderHtml(cardOf(PLAN_WITHOUT_VARIANT))))
     expect(text).toContain('not known without the serial number and variant')
     expect(text).toContain('Tind 4 S, short bed or Tind 4 L, long bed')
     expect(text).toContain('not stated: see the manual')
@@ -133,9 +134,9 @@ describe('renderHtml', () => {
   })
 
   it.each(HOSTILE_NAMES)('keeps its structure whatever the sheet calls things: %j', (name) => {
-    const hostile = renderHtml(cardModel(withHostileNames(name), en))
+    const hostile = renderHtml(cardOf(withHostileNames(name)))
     const tags = (text: string) => elements(fromHtml(text)).map(({ tagName }) => tagName)
-    const plain = tags(renderHtml(cardModel(withHostileNames('plain'), en)))
+    const plain = tags(renderHtml(cardOf(withHostileNames('plain'))))
     expect(tags(hostile)).toEqual(plain)
     // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
     expect(hostile).not.toMatch(/[\u202a-\u202e\u2066-\u2069\u200e\u200f\u001b\u0007\ue000]|\p{Cs}/u)
@@ -145,7 +146,7 @@ describe('renderHtml', () => {
   test.prop([fc.string({ unit: 'binary', maxLength: 60 })], { numRuns: 25 })(
     'keeps it for any name',
     (name) => {
-      const found = elements(fromHtml(renderHtml(cardModel(withHostileNames(name), en))))
+      const found = elements(fromHtml(renderHtml(cardOf(withHostileNames(name)))))
       expect(found.filter(({ tagName }) => tagName === 'script' || tagName === 'img')).toEqual([])
       expect(found.filter(({ tagName }) => tagName === 'section')).toHaveLength(10)
     },
@@ -154,9 +155,14 @@ describe('renderHtml', () => {
   it('throws for what is no card, no plan and no catalogue', () => {
     expect(() => renderHtml({} as never)).toThrow("card must be a card, with kind 'service-card'")
     expect(() => renderHtml(null as never)).toThrow(TypeError)
-    expect(() => cardModel({ kind: 'spec-sheet' } as never, en)).toThrow('plan must be a visit plan')
+    const sheet = { kind: 'spec-sheet' }
+    expect(() => cardModel({ value: sheet, findings: [] } as never, en)).toThrow(
+      'planned must be what planVisit',
+    )
     expect(() => cardModel(null as never, en)).toThrow(TypeError)
-    expect(() => cardModel(SKARNFELL_PLAN, {} as never)).toThrow('catalogue must be a catalogue')
+    expect(() => cardModel({ value: SKARNFELL_PLAN, findings: [] }, {} as never)).toThrow(
+      'catalogue must be a catalogue',
+    )
   })
 })
 

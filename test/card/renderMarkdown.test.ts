@@ -4,8 +4,8 @@ import { gfmFromMarkdown } from 'mdast-util-gfm'
 import { gfm } from 'micromark-extension-gfm'
 import { describe, expect, it } from 'vitest'
 import { shortenCard } from '../../src/card/shortenCard.js'
-import { en } from '../../src/message/en/index.js'
-import { cardModel, renderMarkdown } from '../../src/v1/card.js'
+import { renderMarkdown } from '../../src/v1/card.js'
+import { cardOf } from '../support/planExample.js'
 import { HOSTILE_NAMES, withHostileNames } from './hostilePlan.js'
 import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
 
@@ -22,7 +22,7 @@ const textOf = (node: Nodes): string =>
   'value' in node ? node.value : 'children' in node ? node.children.map(textOf).join('') : ''
 
 describe('renderMarkdown', () => {
-  const markdown = renderMarkdown(cardModel(SKARNFELL_PLAN, en))
+  const markdown = renderMarkdown(cardOf(SKARNFELL_PLAN))
   const found = nodes(read(markdown))
 
   it('has one title, ten sections, tables and a tick box for every step', () => {
@@ -48,23 +48,23 @@ describe('renderMarkdown', () => {
   })
 
   it('says that the variant cannot be told', () => {
-    const text = textOf(read(renderMarkdown(cardModel(PLAN_WITHOUT_VARIANT, en))))
+    const text = textOf(read(renderMarkdown(cardOf(PLAN_WITHOUT_VARIANT))))
     expect(text).toContain('not known without the serial number and variant')
   })
 
   it('writes the short card too', () => {
-    const short = renderMarkdown(shortenCard(cardModel(SKARNFELL_PLAN, en)))
+    const short = renderMarkdown(shortenCard(cardOf(SKARNFELL_PLAN)))
     expect(short.length).toBeLessThan(markdown.length)
     expect(short).toContain('Gear oil, short card')
   })
 
   it.each(HOSTILE_NAMES)('makes no markup of what the sheet calls things: %j', (name) => {
     const kindsOf = (text: string) => nodes(read(text)).map(({ type }) => type)
-    const hostile = kindsOf(renderMarkdown(cardModel(withHostileNames(name), en)))
+    const hostile = kindsOf(renderMarkdown(cardOf(withHostileNames(name))))
     const forbidden = ['html', 'link', 'image', 'code', 'inlineCode', 'delete', 'emphasis', 'linkReference']
     expect(hostile.filter((kind) => forbidden.includes(kind))).toEqual([])
     const counted = (kind: string) => hostile.filter((found) => found === kind).length
-    const plain = kindsOf(renderMarkdown(cardModel(withHostileNames('plain'), en)))
+    const plain = kindsOf(renderMarkdown(cardOf(withHostileNames('plain'))))
     for (const kind of ['heading', 'listItem', 'table', 'tableRow', 'tableCell', 'strong']) {
       expect([kind, counted(kind)]).toEqual([kind, plain.filter((found) => found === kind).length])
     }

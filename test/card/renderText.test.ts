@@ -3,14 +3,15 @@ import { describe, expect, it } from 'vitest'
 import { shortenCard } from '../../src/card/shortenCard.js'
 import { wrapText } from '../../src/card/wrapText.js'
 import { en } from '../../src/message/en/index.js'
-import { cardModel, renderText } from '../../src/v1/card.js'
+import { renderText } from '../../src/v1/card.js'
+import { cardOf } from '../support/planExample.js'
 import { HOSTILE_NAMES, withHostileNames } from './hostilePlan.js'
 import { PLAN_WITHOUT_VARIANT, SKARNFELL_PLAN } from './skarnfellPlan.js'
 
 const lengthOf = (line: string) => Array.from(line).length
 
 describe('renderText', () => {
-  const text = renderText(cardModel(SKARNFELL_PLAN, en))
+  const text = renderText(cardOf(SKARNFELL_PLAN))
 
   it('has no line over 80 characters and breaks no quantity', () => {
     for (const line of text.split('\n')) expect(lengthOf(line)).toBeLessThanOrEqual(80)
@@ -26,19 +27,19 @@ describe('renderText', () => {
   })
 
   it('says that the variant cannot be told and that a torque is not stated', () => {
-    const unknown = renderText(cardModel(PLAN_WITHOUT_VARIANT, en))
+    const unknown = renderText(cardOf(PLAN_WITHOUT_VARIANT))
     expect(unknown).toContain('Variant: not known without the serial number and variant')
     expect(unknown).toContain('Fill plug: not stated: see the manual')
   })
 
   it('writes the short card too', () => {
-    const short = renderText(shortenCard(cardModel(SKARNFELL_PLAN, en)))
+    const short = renderText(shortenCard(cardOf(SKARNFELL_PLAN)))
     expect(short).toContain('[ ] 15. Drain plug out')
     expect(short).not.toContain('Tools, parts and supplies')
   })
 
   it.each(HOSTILE_NAMES)('lets no name forge a line or steer a terminal: %j', (name) => {
-    const hostile = renderText(cardModel(withHostileNames(name), en))
+    const hostile = renderText(cardOf(withHostileNames(name)))
     // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
     expect(hostile).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]|\p{Cs}/u)
     const lines = hostile.split('\n')

@@ -1,21 +1,17 @@
 import { describe, expect, it } from 'vitest'
 import { renderShortCard } from '../../src/card/renderShortCard.js'
 import { shortenCard } from '../../src/card/shortenCard.js'
-import { en } from '../../src/message/en/index.js'
-import { cardModel } from '../../src/v1/card.js'
-import { planExample } from '../support/planExample.js'
+import { cardOf, planExample } from '../support/planExample.js'
 
 describe('the short card', () => {
   it('has no heading without anything below it', () => {
-    const card = shortenCard(cardModel(planExample('tind-4'), en))
+    const card = shortenCard(cardOf(planExample('tind-4')))
     expect(card.sections.filter(({ parts }) => parts.length === 0)).toEqual([])
-    expect(renderShortCard(cardModel(planExample('tind-4'), en))).not.toContain(
-      'Not in the manual; not known',
-    )
+    expect(renderShortCard(cardOf(planExample('tind-4')))).not.toContain('Not in the manual; not known')
   })
 
   it('still says what is missing where something is', () => {
-    const html = renderShortCard(cardModel(planExample('kvist-2'), en))
+    const html = renderShortCard(cardOf(planExample('kvist-2')))
     expect(html).toContain('Not in the manual; not known')
     expect(html).toContain('torque not stated')
   })

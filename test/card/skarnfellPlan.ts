@@ -1,12 +1,7 @@
 import type { Reason } from '../../src/base/finding.js'
-import type {
-  PartName,
-  PlannedFigure,
-  PlannedStep,
-  PlannedTightening,
-  VisitPlan,
-} from '../../src/service/visitPlan.js'
+import type { PartName, PlannedFigure, PlannedStep, PlannedTightening } from '../../src/service/visitPlan.js'
 import type { Action, Leaf, Oils, SourceRef } from '../../src/v1/spec.js'
+import type { JudgedPlan } from '../support/planExample.js'
 
 /**
  * A visit plan written by hand, with every kind of thing that a card can show. Maker, model and every figure are
@@ -414,7 +409,7 @@ const STEPS: readonly PlannedStep[] = [
 ]
 
 /** The visit with all its features: a variant that is known, one torque not stated, one refill that cannot be told. */
-export const SKARNFELL_PLAN: VisitPlan = {
+export const SKARNFELL_PLAN: JudgedPlan = {
   kind: 'visit-plan',
   version: '1.0',
   machine: {
@@ -691,7 +686,7 @@ export const SKARNFELL_PLAN: VisitPlan = {
 }
 
 /** The same visit to a machine of which the serial number is not known. */
-export const PLAN_WITHOUT_VARIANT: VisitPlan = {
+export const PLAN_WITHOUT_VARIANT: JudgedPlan = {
   ...SKARNFELL_PLAN,
   machine: {
     ...SKARNFELL_PLAN.machine,

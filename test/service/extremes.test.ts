@@ -4,13 +4,13 @@ import { applyPatch } from '../../src/base/applyPatch.js'
 import { joinPointer } from '../../src/base/joinPointer.js'
 import { en } from '../../src/message/en/index.js'
 import { remainingStock } from '../../src/service/remainingStock.js'
-import { cardModel, renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
+import { renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
 import { renderMessage } from '../../src/v1/message.js'
 import { checkDocuments } from '../../src/v1/rules.js'
 import { kitContents } from '../../src/v1/service.js'
 import { parseDocument } from '../../src/v1/spec.js'
 import { cases, law } from '../support/law.js'
-import { planRequest, requestExample, TODAY } from '../support/planExample.js'
+import { cardOf, planRequest, requestExample, TODAY } from '../support/planExample.js'
 import { readExample } from '../support/readExample.js'
 
 // What a document's shape lets through can be checked and planned with: the smallest and the largest numbers, figures,
@@ -97,8 +97,8 @@ function workThrough(folder: string, changes: readonly Change[]): boolean {
   const { record, ...rest } = documents
   const planned = planRequest({ ...day, ...rest })
   if (!planned.ok) throw new Error(JSON.stringify(planned.findings))
-  const plan = planned.value
-  const card = cardModel(plan, en)
+  const plan = { ...planned.value, findings: planned.findings }
+  const card = cardOf(plan)
   for (const print of [renderText, renderMarkdown, renderHtml])
     expect(print(card)).not.toMatch(/NaN|Infinity|undefined|\[object/)
   const set = {

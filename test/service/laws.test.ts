@@ -4,10 +4,16 @@ import { applyPatch } from '../../src/base/applyPatch.js'
 import { readPointer } from '../../src/base/readPointer.js'
 import { remainingStock } from '../../src/service/remainingStock.js'
 import { convert } from '../../src/v1/quantity.js'
-import type { VisitPlan } from '../../src/v1/service.js'
 import { type Id, parseDocument, type SpecSheet, type Stock } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
-import { planExample, planRequest, requestExample, TODAY, type VisitRequest } from '../support/planExample.js'
+import {
+  type JudgedPlan,
+  planExample,
+  planRequest,
+  requestExample,
+  TODAY,
+  type VisitRequest,
+} from '../support/planExample.js'
 
 const FOLDERS = ['tind-4', 'acre-26', 'bud-3', 'kvist-2', 'reach-55'] as const
 const REQUESTS = new Map(FOLDERS.map((folder) => [folder, requestExample(folder)]))
@@ -70,14 +76,14 @@ function freeze<T>(value: T): T {
   return value
 }
 
-function planned(request: VisitRequest): VisitPlan {
+function planned(request: VisitRequest): JudgedPlan {
   const result = planRequest(request)
   if (!result.ok) throw new Error(JSON.stringify(result.findings))
-  return result.value
+  return { ...result.value, findings: result.findings }
 }
 
 /** Every pointer of a plan into itself, with the list that it must point into. */
-function listPointers(plan: VisitPlan): readonly (readonly [list: string, pointer: string])[] {
+function listPointers(plan: JudgedPlan): readonly (readonly [list: string, pointer: string])[] {
   const figures = [
     ...plan.oil.flatMap(({ figure, refill, additive }) => [figure, refill, additive?.figure]),
     ...plan.seals.map(({ figure }) => figure),
@@ -162,7 +168,7 @@ describe('planVisit, over the five machines with facts, days and shelves varied'
           ])
           .reverse(),
       ) as T
-    const needs = ({ oil, seals, tightenings, waits, tools, pan, missing }: VisitPlan) => ({
+    const needs = ({ oil, seals, tightenings, waits, tools, pan, missing }: JudgedPlan) => ({
       oil: oil.map(({ choice, needed }) => [choice, needed]),
       seals: seals.map(({ seal, count }) => [seal, count]),
       bought: seals.reduce((sum, { buy }) => sum + buy, 0),

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import { en } from '../../src/message/en/index.js'
-import { cardModel, renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
+import { renderHtml, renderMarkdown, renderText } from '../../src/v1/card.js'
 import { renderMessage } from '../../src/v1/message.js'
 import type { SpecSheet } from '../../src/v1/spec.js'
-import { planExample, planRequest, requestExample } from '../support/planExample.js'
+import { cardOf, planExample, planRequest, requestExample } from '../support/planExample.js'
 
 const DRAIN = '/gearcases/front/openings/drain/tightening'
 
@@ -66,7 +66,7 @@ describe('the main job with the variant missing and a torque not stated', () => 
     ['Markdown', renderMarkdown],
     ['HTML', renderHtml],
   ])('the card says both: %s', (_form, render) => {
-    const card = render(cardModel(plan, en)).replace(/\s+/g, ' ')
+    const card = render(cardOf(plan)).replace(/\s+/g, ' ')
     expect(card).toMatch(/not stated/i)
     expect(card).toMatch(/see the manual/i)
     expect(card).toContain('Tind 4 S, short bed')

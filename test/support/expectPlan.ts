@@ -2,9 +2,10 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import type { DueLine } from '../../src/v1/interval.js'
 import { convert } from '../../src/v1/quantity.js'
-import type { PartName, PlannedDue, VisitPlan } from '../../src/v1/service.js'
+import type { PartName, PlannedDue } from '../../src/v1/service.js'
 import type { Seal } from '../../src/v1/spec.js'
 import type { ExpectedTable, ExpectedVisit } from './expectedVisit.js'
+import type { JudgedPlan } from './planExample.js'
 import { planExample } from './planExample.js'
 
 /** A hand-made table of `test/expected/`; nothing in it comes from a run. */
@@ -29,7 +30,7 @@ export function expectPlan(folder: string): void {
   }
 }
 
-function expectDue(plan: VisitPlan, visit: ExpectedVisit): void {
+function expectDue(plan: JudgedPlan, visit: ExpectedVisit): void {
   it('is the variant that the log says', () => {
     expect(plan.machine.variant).toMatchObject({ kind: 'one', id: visit.variant.expected })
   })
@@ -100,7 +101,7 @@ function expectMeter(line: DueLine, unit: 'h' | 'km', cells: MeterCells): void {
   expect(line.overdueAfter?.meter?.value).toBe(cells.overdueAfter)
 }
 
-function expectFigures(plan: VisitPlan, visit: ExpectedVisit): void {
+function expectFigures(plan: JudgedPlan, visit: ExpectedVisit): void {
   for (const row of visit.refills)
     it(`refill of the ${row.gearcase} gearcase, for exactly this variant`, () => {
       const path = `/gearcases/${row.gearcase}/oilSpace/fill/drainAndRefill`
@@ -143,7 +144,7 @@ function expectFigures(plan: VisitPlan, visit: ExpectedVisit): void {
   })
 }
 
-function expectTightenings(plan: VisitPlan, visit: ExpectedVisit): void {
+function expectTightenings(plan: JudgedPlan, visit: ExpectedVisit): void {
   for (const row of visit.tightenings)
     it(`wrench, setting and true band at ${row.on}`, () => {
       const found = plan.tightenings.find(({ part }) => part.path === row.on)
@@ -177,7 +178,7 @@ function expectTightenings(plan: VisitPlan, visit: ExpectedVisit): void {
   })
 }
 
-function expectOil(plan: VisitPlan, visit: ExpectedVisit): void {
+function expectOil(plan: JudgedPlan, visit: ExpectedVisit): void {
   for (const row of visit.oil)
     it(`takes ${row.choice} from the shelf and buys what is short`, () => {
       const lines = plan.oil.filter(({ choice }) => choice === row.choice)
@@ -213,7 +214,7 @@ function expectOil(plan: VisitPlan, visit: ExpectedVisit): void {
   })
 }
 
-function expectSeals(plan: VisitPlan, visit: ExpectedVisit): void {
+function expectSeals(plan: JudgedPlan, visit: ExpectedVisit): void {
   for (const row of visit.seals)
     it(`seal ${row.part}`, () => {
       const lines = plan.seals.filter(({ seal }) => sealName(seal) === row.part)
@@ -232,7 +233,7 @@ function expectSeals(plan: VisitPlan, visit: ExpectedVisit): void {
 
 const LISTED_TOOLS: ReadonlySet<string> = new Set(['socket', 'adaptor', 'stands'])
 
-function expectTools(plan: VisitPlan, visit: ExpectedVisit): void {
+function expectTools(plan: JudgedPlan, visit: ExpectedVisit): void {
   it('lists the sockets, adaptors and stands of the table and no others', () => {
     const told = plan.tools.flatMap(({ kind, have, verdict }) =>
       LISTED_TOOLS.has(kind) ? [`${kind} ${have?.id ?? 'none'} ${verdict}`] : [],
@@ -257,7 +258,7 @@ function expectTools(plan: VisitPlan, visit: ExpectedVisit): void {
   })
 }
 
-function expectWaits(plan: VisitPlan, visit: ExpectedVisit): void {
+function expectWaits(plan: JudgedPlan, visit: ExpectedVisit): void {
   for (const row of visit.pour?.rows ?? [])
     it(`time of the oil through the hose: ${row.gearcase}`, () => {
       const wait = plan.waits.find(
@@ -278,7 +279,7 @@ function expectWaits(plan: VisitPlan, visit: ExpectedVisit): void {
   })
 }
 
-function expectMissing(plan: VisitPlan, visit: ExpectedVisit): void {
+function expectMissing(plan: JudgedPlan, visit: ExpectedVisit): void {
   it('misses what the table says is missing, and nothing else', () => {
     const told = plan.missing.flatMap(({ kind, path, part, reason }) => {
       const { reason: inner, parts = [part] } = reason.params as {
@@ -300,7 +301,7 @@ function expectMissing(plan: VisitPlan, visit: ExpectedVisit): void {
   })
 }
 
-function dueOf(plan: VisitPlan, service: string, gearcase: string): PlannedDue {
+function dueOf(plan: JudgedPlan, service: string, gearcase: string): PlannedDue {
   const found = plan.due.find((due) => due.service === service && nameOf(due.part) === gearcase)
   if (found === undefined) throw new Error(`no due line for ${service} on ${gearcase}`)
   return found
@@ -325,6 +326,6 @@ function sealName(seal: Seal): string | undefined {
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
 
-type Volume = NonNullable<NonNullable<VisitPlan['pan']>['volume']>
+type Volume = NonNullable<NonNullable<JudgedPlan['pan']>['volume']>
 const millilitres = (volume: Volume | undefined): number =>
   volume === undefined ? 0 : convert(volume, 'mL').value

@@ -1,3 +1,7 @@
+import type { Finding } from '../../src/base/index.js'
+import { cardModel } from '../../src/v1/card.js'
+import { en } from '../../src/v1/message/en.js'
+import type { Catalogue } from '../../src/v1/message.js'
 import { planVisit, type VisitFacts, type VisitOptions, type VisitPlan } from '../../src/v1/service.js'
 import type { Id, MachineLog, SpecSheet, Stock, Toolbox } from '../../src/v1/spec.js'
 import { readExample } from './readExample.js'
@@ -46,8 +50,17 @@ export function planRequest(request: VisitRequest) {
   return planVisit(facts, { services, due, iso6789, ...tolerance })
 }
 
-export function planExample(folder: string, changes: Changes = {}): VisitPlan {
+/** A plan with the findings beside it in one object, where the pointers of a card lead. */
+export type JudgedPlan = VisitPlan & { readonly findings: readonly Finding[] }
+
+/** The card of a plan and its findings. */
+export function cardOf(plan: JudgedPlan, catalogue: Catalogue = en) {
+  const { findings, ...value } = plan
+  return cardModel({ value, findings }, catalogue)
+}
+
+export function planExample(folder: string, changes: Changes = {}): JudgedPlan {
   const planned = planRequest(requestExample(folder, changes))
   if (!planned.ok) throw new Error(JSON.stringify(planned.findings))
-  return planned.value
+  return { ...planned.value, findings: planned.findings }
 }

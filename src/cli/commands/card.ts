@@ -10,11 +10,11 @@ import { writeOut } from '../writeOut.js'
 /** `card`: the visit as files to print or paste. Nothing is written where a document cannot be read. */
 export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.out === undefined) throw new UsageError('card: name the folder for the cards with --out FOLDER')
-  const { plan, findings, code } = await planFiles('card', options, io)
+  const { planned, findings, code } = await planFiles('card', options, io)
   if (findings.length > 0) io.printError(renderFindings(findings, options.format))
-  if (plan !== undefined) {
-    const card = cardModel(plan, en)
-    const base = join(options.out, plan.machine.log)
+  if (planned !== undefined) {
+    const card = cardModel(planned, en)
+    const base = join(options.out, planned.value.machine.log)
     // All are made before the first is written, so that an error leaves no half set.
     const files: readonly (readonly [string, string])[] = [
       [`${base}.html`, renderHtml(card)],

@@ -8,10 +8,10 @@ import { safeLine } from '../safeLine.js'
 
 /** `cues`: what a presenter shows, says and puts on screen. */
 export async function runCues(options: Options, io: CliIo): Promise<ExitCode> {
-  const { plan, findings, code } = await planFiles('cues', options, io)
+  const { planned, findings, code } = await planFiles('cues', options, io)
   if (findings.length > 0) io.printError(renderFindings(findings, 'text'))
-  if (plan !== undefined) {
-    const cues = cueList(plan, en)
+  if (planned !== undefined) {
+    const cues = cueList(planned.value, en)
     if (options.format === 'vtt') io.print(renderWebVtt(cues))
     else if (options.format === 'json') io.print(JSON.stringify(cues, null, 2))
     else io.print(cues.map(describeCue).join('\n'))
