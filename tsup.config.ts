@@ -27,7 +27,8 @@ export const ENTRIES: readonly string[] = [
 const files = (names: readonly string[]) => Object.fromEntries(names.map((name) => [name, `src/${name}.ts`]))
 
 export default defineConfig({
-  entry: files([...ENTRIES, 'cli/main']),
+  // kitSums apart: the one file with decimal.js is a chunk of its own, which planVisit does not load.
+  entry: files([...ENTRIES, 'cli/main', 'service/kitSums']),
   dts: { entry: files(ENTRIES) },
   format: ['esm', 'cjs'],
   target: 'node20',

@@ -82,7 +82,7 @@ export interface PlannedVisit {
  * The service card of one visit, for printing and reading: which machine and variant, what is due and by what, the
  * figures, what to lay ready, the steps, and what is missing. Every figure carries the pointer of the place in the plan
  * that it came from (`/findings/0`: in the findings beside it); what has nothing to say is left out. It is data: {@link renderHtml}, {@link renderMarkdown} and
- * {@link renderText} write it out, {@link shortenCard} makes the expert's card of it.
+ * {@link renderText} write it out.
  *
  * @param planned - what `planVisit` gives: the plan with the findings about its documents, which are on the card too
  * @param catalogue - the language of every word on the card; import it from `/v1/message/en`

@@ -97,7 +97,7 @@ function sectionHtml(section: CardSection, card: CardModel) {
  * fetched. It prints on A4 and on Letter, is legible in black and white, and every figure carries in `data-from` its
  * pointer into the plan.
  *
- * @param card - from {@link cardModel} or {@link shortenCard}
+ * @param card - from {@link cardModel}
  * @returns a whole HTML document; whatever the sheet's names held is escaped
  * @throws TypeError when `card` is no card
  *

@@ -126,7 +126,7 @@ function partBlocks(part: CardPart, card: CardModel): RootContent[] {
 /**
  * The card as Markdown with GitHub's tables and tick boxes, for a wiki or an issue. Cautions stand before their step.
  *
- * @param card - from {@link cardModel} or {@link shortenCard}
+ * @param card - from {@link cardModel}
  * @returns Markdown; names from the sheet can make no markup
  * @throws TypeError when `card` is no card
  *

@@ -28,29 +28,7 @@ function shortenPart(part: CardPart, section: CardSection['id']): CardPart[] {
   return [part]
 }
 
-/**
- * The expert's card: figures, wrench settings, the order of work in a few words a step with its cautions, and what is
- * missing. For somebody who has not done this job on this machine, use the whole card.
- *
- * @param card - from {@link cardModel}
- * @returns a card for the same renderers
- * @throws TypeError when `card` is no card
- *
- * @example
- * ```ts
- * import { cardModel, shortenCard } from 'drivetrain-service/v1/card'
- * import { en } from 'drivetrain-service/v1/message/en'
- * import { planVisit } from 'drivetrain-service/v1/service'
- * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
- * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
- * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'Station 1', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
- * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
- * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
- * if (!planned.ok) throw new Error('no plan')
- * // What does the expert’s card leave of a visit without work?
- * shortenCard(cardModel(planned, en)).title // => 'Gear oil, short card'
- * ```
- */
+/** The card for a technician who knows this job on this machine: figures, settings, short steps with cautions, and gaps. */
 export function shortenCard(card: CardModel): CardModel {
   if (card?.kind !== 'service-card') throw new TypeError("card must be a card, with kind 'service-card'")
   return {

@@ -8,24 +8,7 @@ export interface KitGroup {
   readonly kit: Kit
 }
 
-/**
- * Groups machines that need the same kit, so that a store packs one list several times.
- *
- * @param kits - as {@link kitContents} gives them
- * @returns groups in the order of their first machine; what was still to be bought plays no part
- * @throws TypeError where `kits` is no list of kits
- *
- * Source: house rule.
- * @example
- * ```ts
- * import { groupKits } from 'drivetrain-service/v1/service'
- * const kit = { oil: [], seals: [], tools: [], buy: { oil: [], seals: [] } }
- * const first = { ...kit, machine: { id: 'one', name: 'One' } }
- * const second = { ...kit, machine: { id: 'two', name: 'Two' } }
- * // How many lists are there to pack for two machines with the same needs?
- * groupKits([first, second]).length // => 1
- * ```
- */
+/** Groups machines that need the same kit, in the order of their first; what is still to be bought does not count. */
 export function groupKits(kits: readonly Kit[]): readonly KitGroup[] {
   const shape = [{ machine: {}, oil: [{ volume: {} }], seals: [{}], tools: [{}] }]
   requireShape('kits', kits, shape, 'hand over what kitContents gives')

@@ -21,24 +21,7 @@ export interface VariantDifference {
   }[]
 }
 
-/**
- * Lists the figures in which the variants of one sheet differ, for a card that serves several of them and for whoever
- * checks a sheet against its manual. To compare two sheets use `diffSheets` of the spec room.
- *
- * @param sheet - the sheet
- * @returns each place at which not all variants have the same leaf, in the order of the sheet
- * @throws TypeError where `sheet` is no parsed spec sheet
- *
- * Source: house rule.
- * @example
- * ```ts
- * import { listVariantDifferences } from 'drivetrain-service/v1/service'
- * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
- * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
- * // In how many figures do the variants of a sheet with one variant differ?
- * listVariantDifferences(sheet).length // => 0
- * ```
- */
+/** Lists the figures in which the variants of one sheet differ, in the order of the sheet. */
 export function listVariantDifferences(sheet: SpecSheet): readonly VariantDifference[] {
   requireDocument('sheet', sheet, 'spec-sheet')
   const variants = Object.entries(sheet.machine.variants)
