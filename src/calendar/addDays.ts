@@ -4,7 +4,7 @@ import type { DateText } from './dateText.js'
 import { readDay } from './readDay.js'
 
 /**
- * The date so many days later or earlier. For months and years use {@link addPeriod}: they are not a number of days.
+ * The date a number of days later or earlier. For months and years use {@link addPeriod}: they are not a number of days.
  *
  * @param date - the start
  * @param days - a whole number of days, either sign

@@ -20,7 +20,7 @@ export interface Period {
  * @returns the parts, or the finding `calendar/not-a-period`
  * @throws TypeError when `text` is not a string
  *
- * Source: ISO 8601-1:2019 durations, with weeks beside other parts as ECMAScript reads them (test262
+ * Source: ISO 8601-1:2019 durations, with weeks next to other parts as ECMAScript reads them (test262
  * `Temporal/Duration/from/argument-string*`); whole parts only, since no one can say how long half a month is.
  *
  * @example

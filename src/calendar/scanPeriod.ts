@@ -2,7 +2,7 @@ import type { Period } from './parsePeriod.js'
 
 const UNITS = 'YMWD'
 
-/** The parts of a period text, or nothing where it is none; the grammar stands at `parsePeriod`. */
+/** The parts of a period text, or nothing where it is not one; for the grammar see `parsePeriod`. */
 export function scanPeriod(text: string): Period | undefined {
   if (text.charCodeAt(0) !== 80 || text.length < 3) return undefined
   const period = { years: 0, months: 0, weeks: 0, days: 0 }

@@ -7,7 +7,7 @@ import type { MeterReading } from '../spec/index.js'
 
 /** The meters of one machine, ready to be put into its log. */
 export interface ImportedMachine {
-  /** Where it stands in the input. */
+  /** Its place in the input. */
   readonly path: string
   /** As the sender names the machine; which log it belongs to is the caller's to say. */
   readonly header: {

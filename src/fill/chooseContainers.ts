@@ -39,7 +39,7 @@ export interface ContainersTaken {
  * caller passes only containers of oils that the manual permits ({@link oilMeets}); here only volumes count.
  *
  * The rule: one oil only, never two mixed. Opened containers first, the smallest rest first, so that rests get used up;
- * then full ones with the least left over, then the fewest of them. Between oils: one that is enough, then the one with
+ * then full ones with the smallest remainder, then the fewest of them. Between oils: one that is enough, then the one with
  * more opened oil used, then less left over, then fewer to open, then the one named first.
  *
  * @param containers - stock containers by id, in the stock's order

@@ -21,7 +21,7 @@ export type DrainVerdict =
       readonly verdict: 'drain time'
       /** No gearcase of this volume and depth runs out faster. */
       readonly least: Quantity<'s'>
-      /** The same for walls that stand straight up. */
+      /** The same for vertical walls. */
       readonly straightWalls: Quantity<'s'>
       readonly reasons: readonly Reason<keyof FillCodes>[]
     }
@@ -38,7 +38,7 @@ const G = 9.80665
  *
  * @param question - volume, depth over the opening, bore and length of the hole, viscosity of the oil, all above 0;
  *   state of the fill opening and the breather
- * @returns two times in seconds, not rounded, or `cannot tell` with what stands in the way
+ * @returns two times in seconds, not rounded, or `cannot tell` with what prevents it
  * @throws TypeError or RangeError when a part of the question has the wrong shape or is not above 0
  *
  * Source: energy balance with the developed laminar loss as the least possible loss (Hagen–Poiseuille); house rule for

@@ -45,7 +45,7 @@ const FAR_OFF_PERCENT = 10
 /**
  * Whether the oil put in agrees with what the manual states, when the refill is done or written down. By quantity, the
  * stated band decides; at a level hole, dipstick or sight glass the level decides, and a quantity more than 10 % off
- * stops the job: the machine may stand askew, or old oil may have stayed in. What ran out is {@link judgeDrained}'s.
+ * stops the job: the machine may not be level, or old oil may have stayed in.
  *
  * @param stated - the sheet's refill; its first printed figure counts
  * @param refilled - measured, 0 or more, read by its shortest decimal

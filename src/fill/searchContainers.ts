@@ -16,7 +16,7 @@ export interface ContainerSearch {
 export const MOST_TRIED = 100_000
 
 /**
- * The containers that cover a need with the least left over, then the fewest; equal ones go to the larger sizes, then
+ * The containers that cover a need with the smallest remainder, then the fewest; equal ones go to the larger sizes, then
  * to the kinds named first. Undefined where all of them together do not cover it.
  */
 export function searchContainers(need: bigint, kinds: readonly ContainerKind[]): ContainerSearch | undefined {

@@ -11,7 +11,7 @@ import {
 /** Signal words in the sense of ANSI Z535.6; `notice` is about damage, never about injury. */
 export type SignalWord = 'danger' | 'warning' | 'caution' | 'notice'
 
-/** Which part a finding speaks of, in the sheet's own names. */
+/** The part that a finding names, in the sheet's own names. */
 export type AtPart = {
   readonly step?: string
   readonly part?: string

@@ -12,7 +12,7 @@ import {
 
 interface FailedNeed {
   readonly name: NeedName
-  /** Steps that would have made it hold, in order. */
+  /** Steps that would have met the need, in order. */
   readonly remedy: readonly StepDraft[]
 }
 

@@ -5,7 +5,7 @@ import type { Quantity, Unit } from './unit.js'
 
 /**
  * A measured or computed quantity in another unit of its measure, for calculations. For a figure that a manual
- * prints use {@link convertFigure}, for what to print beside it {@link secondUnit}.
+ * prints use {@link convertFigure}, for a second printed figure {@link secondUnit}.
  *
  * to = from × ratio (temperatures: × ratio + offset), with the exact ratio, rounded once.
  *

@@ -13,7 +13,7 @@ export interface ConvertedFigure {
 const SIGNIFICANT = 34
 
 /**
- * All digits of a printed figure in another unit, for whoever checks a conversion by hand. What to print beside the
+ * All digits of a printed figure in another unit, to check a conversion by hand. What to print next to the
  * manual's figure is {@link secondUnit}.
  *
  * to = from × ratio (temperatures: × ratio + offset), in exact fractions.

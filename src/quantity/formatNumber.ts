@@ -14,9 +14,9 @@ export interface NumberMarks {
 
 /** How many decimals a computed number is printed with. A printed figure always keeps its own digits. */
 export interface NumberDigits {
-  /** Exactly so many, 0 … 20. */
+  /** Exactly this many decimals, 0 … 20. */
   readonly decimals?: number
-  /** At most so many, 0 … 20, without trailing zeros. */
+  /** At most this many decimals, 0 … 20, without trailing zeros. */
   readonly atMost?: number
 }
 

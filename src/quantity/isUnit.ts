@@ -2,7 +2,7 @@ import type { Unit } from './unit.js'
 import { UNIT_FACTORS } from './unitFactors.js'
 
 /**
- * Whether a text is the id of a unit that this library speaks, for code that reads documents. For what people write
+ * Whether a text is a unit id of this library, for code that reads documents. For what people write
  * (`ft-lb`, `½ qt`) use {@link parseQuantity}.
  */
 export function isUnit(text: unknown): text is Unit {

@@ -6,7 +6,7 @@ export function nearestDouble({ n, d }: Exact): number {
   const shift = Math.max(0, 64 + d.toString(2).length - magnitude.toString(2).length)
   const scaled = magnitude << BigInt(shift)
   const quotient = scaled / d
-  // at least 64 bits stand before the cut, so the last one can carry that something was cut off
+  // at least 64 bits are before the cut, so the last one can record that something was cut off
   const bits = Number(scaled % d === 0n ? quotient : quotient | 1n)
   // in two steps, since 2^−shift itself may be below the doubles
   const half = Math.floor(shift / 2)

@@ -18,7 +18,7 @@ export interface ReadingOptions {
   readonly measure?: Measure
   /** The decimal mark of the text; without it `1.234` and `1,234` are refused. */
   readonly decimalMark?: '.' | ','
-  /** Units that a bare `gal`, `qt`, `pt`, `fl oz`, `oz` or `lb` stands for. */
+  /** Units that a bare `gal`, `qt`, `pt`, `fl oz`, `oz` or `lb` means. */
   readonly assume?: readonly Unit[]
 }
 

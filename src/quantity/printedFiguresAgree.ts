@@ -8,7 +8,7 @@ import { requireBand } from './requireBand.js'
 import type { Unit } from './unit.js'
 import { unitPair } from './unitPair.js'
 
-/** How two printed values of one thing stand to each other. */
+/** The relation of two printed values of one thing. */
 export interface PrintedAgreement {
   /** `small miss` is at most 5 % of the first value; `slip` is a miss by a known ratio. */
   readonly verdict: 'agree' | 'small miss' | 'slip' | 'differ' | 'not comparable'
@@ -32,7 +32,7 @@ const SLIPS: readonly { readonly slip: FigureSlip; readonly ratio: string; reado
 const SMALL_MISS: Exact = { n: 1n, d: 20n }
 
 /**
- * Whether two figures that a manual prints for one thing can both be true, for whoever types a manual in: one true
+ * Whether two figures that a manual prints for one thing can both be true, for typing a manual in: one true
  * value must lie in the rounding interval of each. For measured values use {@link compareQuantities}.
  */
 export function printedFiguresAgree(first: PrintedBand, second: PrintedBand): PrintedAgreement {
@@ -71,7 +71,7 @@ export function printedFiguresAgree(first: PrintedBand, second: PrintedBand): Pr
 type Part = keyof BandSpans
 type SpanPair = readonly [FigureSpan, FigureSpan, Part]
 
-/** The parts that both values print; undefined where they share none or one limit stands against two. */
+/** The parts that both values print; undefined where they share none, or one limit meets two. */
 function pairsOf(first: BandSpans, second: BandSpans): SpanPair[] | undefined {
   const pairs: SpanPair[] = []
   for (const part of ['nominal', 'min', 'max'] as const) {

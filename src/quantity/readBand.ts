@@ -34,7 +34,7 @@ const TWO: Exact = { n: 2n, d: 1n }
 
 /**
  * Reads a printed value as a band in `unit`; every room takes it from here. Only the first printed figures count, not
- * those in other units beside them. A caller's tolerance counts for a bare nominal alone.
+ * those in other units next to them. A caller's tolerance counts for a bare nominal alone.
  */
 export function readBand(value: PrintedBand, unit: Unit, tolerancePercent?: number): Band {
   const exact = (figure: string) => exactlyIn(exactOf(figure), value.unit, unit)

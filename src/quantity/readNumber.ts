@@ -24,7 +24,7 @@ const APOSTROPHE = 39
 const HYPHEN = 45
 const STROKE = 47
 
-/** Reads a number at the place where the reading stands; undefined where none begins, and then nothing is consumed. */
+/** Reads a number at the place of the reading; undefined where none begins, and then nothing is consumed. */
 export function readNumber(reading: Reading): NumberFound | undefined {
   const { text } = reading
   let at = reading.at

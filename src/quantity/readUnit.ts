@@ -7,7 +7,7 @@ import { textFinding } from './textFinding.js'
 import type { Measure, Unit } from './unit.js'
 import { unitNamed } from './unitNames.js'
 
-/** The name that stands where the reading is, without spaces, dots and hyphens; `''`, and no step, where none does. */
+/** The name at the place of the reading, without spaces, dots and hyphens; `''`, and no step, where none does. */
 export function readUnitName(reading: Reading): string {
   const { text } = reading
   let name = ''
@@ -25,10 +25,10 @@ export function readUnitName(reading: Reading): string {
   return name
 }
 
-/** Whether a sign belongs to the unit's name, stands between its parts, or begins what follows the unit. */
+/** Whether a sign belongs to the unit's name, is between its parts, or begins what follows the unit. */
 function partPlayed(text: string, at: number): 'kept' | 'left out' | 'end' {
   const code = text.charCodeAt(at)
-  // letters, and what stands behind the last of them in ASCII
+  // letters, and what follows the last of them in ASCII
   if (code > 96 && code < 127) return 'kept'
   switch (code) {
     case 32: // space
@@ -67,7 +67,7 @@ export interface NameOptions {
   readonly assume?: readonly Unit[]
 }
 
-/** The unit that a name means to this caller; what stands against it goes into `findings`. */
+/** The unit that a name means to this caller; objections go into `findings`. */
 export function unitMeant(
   name: string,
   written: string,

@@ -9,7 +9,7 @@ import { type UnitPair, unitPair } from './unitPair.js'
 const MOST_DECIMALS = 6
 
 /**
- * What to print in a second unit beside a manual's own figure, for cards and lists. Every digit of the conversion is
+ * The figure to print in a second unit next to a manual's own, for cards and lists. Every digit of the conversion is
  * {@link convertFigure}.
  *
  * Last place 10^−k nearest in ratio to the converted last place of the manual's figure, k from 0 to 6, at least two

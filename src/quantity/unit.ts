@@ -1,4 +1,4 @@
-/** The units that documents and functions speak, by measure. Torque is a measure of its own, never an energy. */
+/** The units of documents and functions, by measure. Torque is a measure of its own, never an energy. */
 export const UNITS_BY_MEASURE = {
   torque: ['N.m', 'cN.m', 'dN.m', 'kN.m', 'lbf.ft', 'lbf.in', 'ozf.in', 'kgf.m', 'kgf.cm'],
   volume: [

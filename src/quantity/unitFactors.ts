@@ -1,7 +1,7 @@
 import type { Unit } from './unit.js'
 
 /**
- * How a unit stands to the anchor of its measure: anchor = (value + `shift`) × `factor`. Both are exact: a decimal
+ * A unit in terms of the anchor of its measure: anchor = (value + `shift`) × `factor`. Both are exact: a decimal
  * string, or two with a stroke between them where no decimal ends.
  */
 export interface UnitFactor {

@@ -7,7 +7,7 @@ export interface UnitName {
 }
 
 /**
- * Names as people write them, without spaces, dots, hyphens and `lbs`' s. Capitals stand where they tell units apart;
+ * Names as people write them, without spaces, dots, hyphens and `lbs`' s. Capitals are kept where they distinguish units;
  * a name in small letters is met by any case. Plurals in s are added.
  */
 const NAMES: { readonly [U in Unit]?: string } = {

@@ -2,7 +2,7 @@ import { shown } from '../base/index.js'
 import { isUnit } from './isUnit.js'
 import type { Unit } from './unit.js'
 
-/** What is written another way than the unit's id; `~` stands for a no-break space. */
+/** Symbols that differ from the unit's id; `~` is a no-break space. */
 const SYMBOLS: { readonly [U in Unit]?: string } = {
   cm3: 'cm³',
   fl_oz_us: 'US~fl~oz',

@@ -26,10 +26,10 @@ export type NotPlain =
   | 'class-instance'
   | 'unreadable'
 
-/** What stands somewhere, or ought to. */
+/** The type found or expected at a place. */
 export type TypeName = 'object' | 'list' | 'text' | 'number' | 'whole-number' | 'true-or-false' | 'null'
 
-/** Every code of this room with the type of its params; the texts stand in `message/<language>/spec`. */
+/** Every code of this room with the type of its params; the texts are in `message/<language>/spec`. */
 export interface SpecCodes {
   // Which variant
   'spec/variant-stated': { variant: string }

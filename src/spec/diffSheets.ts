@@ -17,7 +17,7 @@ export interface LeafAt {
   readonly leaf: Leaf
 }
 
-/** One leaf that differs. The place that it speaks of is `of`, also where it stands in an override. */
+/** One leaf that differs. Its place is `of`, also where an override sets it. */
 export interface LeafChange {
   readonly change: 'added' | 'removed' | 'changed' | 'source only'
   readonly kind: LeafKind
@@ -43,7 +43,7 @@ export interface SheetDifference {
  * Lists what changed between two sheets, or two revisions of one, for changelogs and for people who must know whether
  * their cards are still right. For what one machine has, use {@link resolveLeaf} on each.
  *
- * Equation: leaves are paired by the place that they speak of, those of overrides also by their condition, so that
+ * Equation: leaves are paired by their place, those of overrides also by their condition, so that
  * overrides may change their order; everything outside leaves is paired by its pointer.
  * @param from The earlier sheet.
  * @param to The later sheet.

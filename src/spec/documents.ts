@@ -18,7 +18,7 @@ export interface Documents {
 /** The kind that a document names in its first line. */
 export type DocumentName = keyof Documents
 
-/** Any of the six; `kind` tells which. */
+/** Any of the six; see `kind`. */
 export type AnyDocument = Documents[DocumentName]
 
 /** The kinds that can be read, in the order in which they are listed to people. */

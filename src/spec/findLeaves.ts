@@ -4,7 +4,7 @@ import { listLeafRows, type PlacedRow } from './leafTable.js'
 import { readOverrides } from './readOverrides.js'
 import type { SpecSheet } from './specSheet.js'
 
-/** A leaf of a sheet as written; `replaces` names the base leaf where it stands in an override. */
+/** A leaf of a sheet as written; `replaces` names the base leaf of a leaf in an override. */
 export type FoundLeaf = {
   readonly [Kind in LeafKind]: {
     readonly kind: Kind

@@ -3,7 +3,7 @@ import { findLeaves } from './findLeaves.js'
 import type { StatedValue } from './leaf.js'
 import type { SpecSheet } from './specSheet.js'
 
-/** A stated value with its unit and the other figures printed beside it. */
+/** A stated value with its unit and the other figures printed with it. */
 export interface FoundValue {
   readonly path: JsonPointer
   readonly value: StatedValue

@@ -15,7 +15,7 @@ import type { SpecSheet } from './specSheet.js'
  * @param identity What is known of the machine.
  * @param path Pointer to the part, or to something inside it.
  * @returns The answer with reasons; `missing` names the facts that would decide.
- * @throws RangeError when nothing stands at `path`; TypeError when an argument is of the wrong type.
+ * @throws RangeError when there is nothing at `path`; TypeError when an argument is of the wrong type.
  *
  * Source: house rule: a part on some machines only is never assumed.
  * @example

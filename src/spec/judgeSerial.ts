@@ -5,7 +5,7 @@ import type { Judgement } from './resolved.js'
 
 /**
  * Judges a serial number against a range. A range is a prefix plus a number of fixed width, so that the digits
- * compare as they stand; whatever is built otherwise cannot be told. Both ends of the range belong to it.
+ * compare as they are; any other form is `cannot tell`. Both ends of the range belong to it.
  */
 export function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | undefined): Judgement {
   const { prefix = '', from, to } = range

@@ -31,7 +31,7 @@ export interface NotStated {
   readonly source?: SourceRef
 }
 
-/** The same value as the manual prints it beside the first, in another unit. */
+/** The same value as the manual also prints it, in another unit. */
 export type PrintedValue<U extends Unit = Unit> =
   | { readonly kind: 'nominal'; readonly value: Figure; readonly unit: U; readonly asPrinted?: string }
   | {
@@ -260,7 +260,7 @@ export interface Leaves {
 export type LeafKind = keyof Leaves
 export type Leaf = Leaves[LeafKind]
 
-/** Which machines something holds for. Every part that is given must hold; an unknown fact makes it `cannot tell`. */
+/** The machines that something applies to. Every part that is given must be met; an unknown fact makes it `cannot tell`. */
 export interface Condition {
   readonly variants?: readonly Id[]
   readonly modelYears?: { readonly from?: number; readonly to?: number }

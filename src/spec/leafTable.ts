@@ -29,7 +29,7 @@ type Visit<T, Place extends string> = [T] extends [Leaf]
 /** Overrides hold leaves of any place; these are the places that they may name. */
 type LeafFields<Sheet> = Fields<Omit<Sheet, 'overrides'>, ''>
 export type LeafPlace = keyof LeafTableOf<SpecSheet>
-/** The rest of the places that begin so, for whoever shows leaves of a part. */
+/** The rest of the places that begin so, for showing the leaves of a part. */
 export type LeafBelow<Part extends string> = LeafPlace extends infer Place
   ? Place extends `${Part}${infer Rest}`
     ? Rest

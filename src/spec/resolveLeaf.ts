@@ -29,7 +29,7 @@ import type { SpecSheet } from './specSheet.js'
  * @param path Pointer to the whole leaf as written in the base, such as `/gearcases/front/openings/drain/tightening`.
  * @returns `stated` with value and trace, `not stated` (also for a leaf that the sheet leaves out), or `cannot tell`
  * with the missing facts and the candidates.
- * @throws RangeError when no leaf of that kind can stand at `path`, or its part is not in the sheet; TypeError for a
+ * @throws RangeError when no leaf of that kind can be at `path`, or its part is not in the sheet; TypeError for a
  * wrong kind or argument.
  *
  * Source: house rule: whole leaves only, each with its own printed figure and source.

@@ -39,7 +39,7 @@ const FACTS: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'st
  *
  * Equation: the stated variant, if the sheet has it and its condition is not `no`; else the one variant whose
  * condition is `yes` while all others are `no`; else the sheet's only variant if it has no condition; else `cannot tell`.
- * A variant without a condition is never ruled out, so it stays a candidate beside others until the log names one.
+ * A variant without a condition is never excluded, so it stays a candidate with others until the log names one.
  * @param sheet The sheet; only its machine is read.
  * @param identity What is known of the machine.
  * @returns The variant, `cannot tell` with the missing facts and the candidates, or a contradiction; always with reasons.

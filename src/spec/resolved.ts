@@ -13,7 +13,7 @@ export type Judgement =
       readonly reasons: readonly Reason[]
     }
 
-/** Where a resolved leaf stands in the sheet as written (the base or the override's `to`), and why it was taken. */
+/** The place of a resolved leaf in the sheet as written (the base or the override's `to`), and why it applies. */
 export interface Trace {
   readonly path: JsonPointer
   readonly source?: SourceRef

@@ -13,7 +13,7 @@ export interface ServiceRecord {
   /** Id of the machine log that this belongs to. */
   readonly machine: Id
   readonly sheet: SheetReference
-  /** `date and meters only`: history that nobody wrote down in full. */
+  /** `date and meters only`: history without details. */
   readonly detail: 'full' | 'date and meters only'
   readonly date: DateText
   readonly readings: { readonly hours?: Quantity<'h'>; readonly distance?: Quantity<DistanceUnit> }

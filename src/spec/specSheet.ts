@@ -120,7 +120,7 @@ export type OilSpace = OwnOilSpace | SharedOilSpace
 export interface Fill {
   readonly drainAndRefill: SpecValue<VolumeUnit>
   readonly dryFill?: SpecValue<VolumeUnit>
-  /** What the quantities stand for, where the gearcase has instances. */
+  /** Whether quantities are for one instance or for all, where the gearcase has instances. */
   readonly per?: 'instance' | 'all instances'
   readonly method: FillMethod
   readonly level?: Level
@@ -147,7 +147,7 @@ export type Emptying =
   | { readonly kind: 'suction'; readonly opening: Id }
 
 export type OpeningRole = 'fill' | 'drain' | 'level'
-/** Where the wheel's mark must stand for an opening that turns with the hub. */
+/** The position of the wheel's mark for an opening that turns with the hub. */
 export type WheelMark = 'mark down' | 'mark level' | 'mark up'
 
 export interface OpeningUse {

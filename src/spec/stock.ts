@@ -37,7 +37,7 @@ export interface OilContainer {
   readonly size: Quantity<VolumeUnit>
   /** Full containers on the shelf. */
   readonly count: number
-  /** What is left in an opened one, beside the full ones. */
+  /** What is left in an opened one, besides the full ones. */
   readonly opened?: Quantity<VolumeUnit>
   readonly price?: Price
 }

@@ -25,7 +25,7 @@ function finding<Code extends keyof ThreadCodes>(
 const refused = (one: FindingOf): Result<never> => ({ ok: false, findings: [one] })
 
 /**
- * What thread a manual's designation means, for whoever must know size, pitch and whether it is taper or parallel.
+ * The thread of a manual's designation: size, pitch, and taper or parallel.
  *
  * Source: ISO 261, ISO 228-1, ISO 7-1, ASME B1.1 and B1.20.1 for sizes, all from memory.
  */

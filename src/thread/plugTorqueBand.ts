@@ -45,7 +45,7 @@ function publishedFor(row: PlugTorqueRow, housing: PlugHousing): number[] {
  * @throws TypeError for an unknown housing or anything but a thread
  *
  * Source: an engine maker's works standards MTN 5183-1 and MTN 5183-6, read second hand. The width is a house rule: it
- * holds every published figure with room for other washers and lubricants, and its ends stand less than 9.80665 times
+ * holds every published figure with room for other washers and lubricants, and its ends are less than 9.80665 times
  * apart wherever the housing is known, so that a figure inside it that slips by 9.80665 or 12 always lands outside.
  *
  * @example

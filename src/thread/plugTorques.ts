@@ -10,7 +10,7 @@ export interface PlugTorqueRow {
 
 /**
  * An engine maker's works standards, read second hand: MTN 5183-1 (plugs DIN 908, DIN 910, DIN 7604 with a DIN 7603
- * copper ring, threads and faces oiled) and MTN 5183-6 (plug screws of another sealing form). `steel` stands for
+ * copper ring, threads and faces oiled) and MTN 5183-6 (plug screws of another sealing form). `steel` means
  * steel and grey cast iron. Import-free data.
  */
 export const PLUG_TORQUES: readonly PlugTorqueRow[] = [

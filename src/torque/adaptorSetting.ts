@@ -46,7 +46,7 @@ export interface AdaptorAnswer {
  * @example
  * ```ts
  * import { adaptorSetting } from 'drivetrain-service/v1/torque'
- * // 30 lbf·ft are wanted through a 6 in crowfoot on a 12 in wrench: what is set?
+ * // What setting gives 30 lbf·ft through a 6 in crowfoot on a 12 in wrench?
  * adaptorSetting({
  *   torque: { value: 30, unit: 'lbf.ft' },
  *   leverLength: { value: 12, unit: 'in' },

@@ -4,7 +4,7 @@ import { requireTightening, requireWrench, requireWrenchOptions } from './requir
 import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
 /**
- * Whether a torque wrench really covers a tightening, and which mark to set, for whoever lays out the tools of a
+ * Whether a torque wrench really covers a tightening, and which mark to set, for the tools of a
  * visit. To pick among several wrenches use {@link chooseWrenches}; for taper plugs tightened by turns use
  * {@link turnsBand}.
  *

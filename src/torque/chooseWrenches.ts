@@ -94,7 +94,7 @@ function best(judged: readonly Judged[], set: number): Judged | undefined {
 }
 
 /**
- * The fewest torque wrenches that cover all tightenings of a visit, for whoever loads the van. For one wrench and one
+ * The fewest torque wrenches that cover all tightenings of a visit. For one wrench and one
  * tightening use {@link checkWrench}.
  *
  * The search is exact: every set of wrenches, smallest first. Among the smallest sets the one with the most plain

@@ -59,7 +59,7 @@ export function judgeTorque(
   const target = { low, high, aim: stated.aim, unit }
   const { taken, refusals, betweenMarks } = nearestMark(wrench, options.iso6789, deviation, target, ratio)
   if (taken === undefined) {
-    // beside a bare nominal a mark may or may not do: only the manual's tolerance could say
+    // next to a bare nominal a mark may or may not do: only the manual's tolerance decides
     const verdict = bare && betweenMarks ? 'cannot tell' : 'does not fit'
     return { verdict, ...statedBand, reasons: [...basis, ...refusals] }
   }

@@ -19,7 +19,7 @@ export interface TorqueSetVerdict {
   readonly reasons: readonly Reason[]
 }
 
-/** Whether a torque that a record writes down is the sheet's; `cannot tell` where the sheet states no band that decides. */
+/** Whether a recorded torque is the sheet's; `cannot tell` where the sheet states no band that decides. */
 export function judgeTorqueSet(
   tightening: Tightening,
   set: Quantity<TorqueUnit>,

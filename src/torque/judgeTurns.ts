@@ -12,7 +12,7 @@ export interface TurnsVerdict {
 
 /**
  * Whether the turns that a record writes down are those of the sheet. Both ends belong to the band; without a most,
- * more turns than the least are `cannot tell`.
+ * more turns than the minimum are `cannot tell`.
  */
 export function judgeTurns(tightening: Tightening, turns: number): TurnsVerdict {
   requireNumber('turns', turns, 0, false)

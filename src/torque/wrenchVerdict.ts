@@ -41,7 +41,7 @@ export interface TorqueSetting {
   readonly deviation: { readonly percent: number; readonly of: 'reading' | 'full scale' }
   /** Between which torques the fastener's true torque lies. */
   readonly trueBand: { readonly newtonMetres: TorqueBand; readonly sheetUnit: TorqueBand }
-  /** Whether all of the true band lies inside the stated band; `cannot tell` where no band is stated. */
+  /** Whether the whole true band is inside the stated band; `cannot tell` where no band is stated. */
   readonly trueBandInside: 'yes' | 'no' | 'cannot tell'
 }
 

@@ -4,7 +4,7 @@ import type { Unit } from '../unit.js'
 import { UNIT_CODES, type UnitCodes } from './unitCodeTable.js'
 
 /**
- * The codes under which other systems know a unit, for whoever sends figures to stock, telematics or purchasing. The
+ * The codes of a unit in other systems, for figures sent to stock, telematics or purchasing. The
  * symbol for people is `unitSymbol`.
  *
  * @param unit - a unit id

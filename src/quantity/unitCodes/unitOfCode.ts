@@ -8,7 +8,7 @@ export type CodeSystem = 'UCUM' | 'UN/ECE Rec 20' | 'QUDT'
 const FIELDS = { UCUM: 'ucum', 'UN/ECE Rec 20': 'rec20', QUDT: 'qudt' } as const
 
 /**
- * The unit that another system's code means, for whoever receives figures. What people write is read by
+ * The unit of another system's code, for figures received from it. What people write is read by
  * `parseQuantity`.
  *
  * @param system - whose code it is; a code means nothing without that
