@@ -8,13 +8,13 @@ export interface JudgedOilChoice {
   /** Place in the sheet's list. */
   readonly index: number
   readonly choice: OilChoice
-  readonly holds: 'yes' | 'no' | 'ask'
+  readonly verdict: 'yes' | 'no' | 'ask'
   readonly reasons: readonly Reason<keyof OilCodes>[]
 }
 
 export interface OilChoiceVerdict {
   /** `yes`: at least one of the oils is right; `no`: none is; `ask`: none certainly, some perhaps, or none stated. */
-  readonly answer: 'yes' | 'no' | 'ask'
+  readonly verdict: 'yes' | 'no' | 'ask'
   /** Every oil of the sheet in the sheet's order, since makers print the preferred one first. */
   readonly choices: readonly JudgedOilChoice[]
   readonly reasons: readonly Reason<keyof OilCodes>[]
@@ -45,7 +45,7 @@ export interface OilChoiceVerdict {
 export function chooseOilChoice(oils: Oils, ambient?: Quantity<TemperatureUnit>): OilChoiceVerdict {
   requireObject('oils', oils)
   if (oils.kind === 'not stated') {
-    return { answer: 'ask', choices: [], reasons: [oilReason('oil/oils-not-stated', {})] }
+    return { verdict: 'ask', choices: [], reasons: [oilReason('oil/oils-not-stated', {})] }
   }
   if (!Array.isArray(oils.choices))
     throw new TypeError(`oils.choices must be a list, got ${shown(oils.choices)}`)
@@ -55,9 +55,9 @@ export function chooseOilChoice(oils: Oils, ambient?: Quantity<TemperatureUnit>)
     choice,
     ...holdsAtAmbient(choice.ambient, ambient),
   }))
-  if (choices.some(({ holds }) => holds === 'yes')) return { answer: 'yes', choices, reasons: [] }
-  if (ambient === undefined || choices.some(({ holds }) => holds === 'ask')) {
-    return { answer: 'ask', choices, reasons: [] }
+  if (choices.some(({ verdict }) => verdict === 'yes')) return { verdict: 'yes', choices, reasons: [] }
+  if (ambient === undefined || choices.some(({ verdict }) => verdict === 'ask')) {
+    return { verdict: 'ask', choices, reasons: [] }
   }
-  return { answer: 'no', choices, reasons: [oilReason('oil/no-oil-for-ambient', { ambient })] }
+  return { verdict: 'no', choices, reasons: [oilReason('oil/no-oil-for-ambient', { ambient })] }
 }

@@ -5,13 +5,13 @@ import { requireQuantity } from './requireQuantity.js'
 
 export type DensityVerdict =
   | {
-      readonly kind: 'density'
+      readonly verdict: 'density'
       readonly density: Quantity<'kg/m3'>
       /** Density at the temperature over density at 15 °C. */
       readonly factor: number
       readonly reasons: readonly Reason<keyof OilCodes>[]
     }
-  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
+  | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
 
 const LIGHTEST = { value: 800, unit: 'kg/m3' } as const
 const HEAVIEST = { value: 1164, unit: 'kg/m3' } as const
@@ -38,7 +38,7 @@ const K1 = 0.6278
  * import { densityAt } from 'drivetrain-service/v1/oil'
  * // How dense is an oil of 890 kg/m³ when it is at 40 °C?
  * const answer = densityAt({ value: 890, unit: 'kg/m3' }, { value: 40, unit: 'degC' })
- * answer.kind === 'density' && answer.density.value.toFixed(1) // => '874.2'
+ * answer.verdict === 'density' && answer.density.value.toFixed(1) // => '874.2'
  * ```
  */
 export function densityAt(
@@ -49,16 +49,16 @@ export function densityAt(
   requireQuantity('temperature', temperature, 'temperature')
   if (density15.value < LIGHTEST.value || density15.value > HEAVIEST.value) {
     const params = { density: density15, min: LIGHTEST, max: HEAVIEST }
-    return { kind: 'cannot tell', reasons: [oilReason('oil/density-outside-range', params)] }
+    return { verdict: 'cannot tell', reasons: [oilReason('oil/density-outside-range', params)] }
   }
   if (compareQuantities(temperature, COLDEST) < 0 || compareQuantities(temperature, HOTTEST) > 0) {
     const params = { temperature, min: COLDEST, max: HOTTEST }
-    return { kind: 'cannot tell', reasons: [oilReason('oil/temperature-outside-range', params)] }
+    return { verdict: 'cannot tell', reasons: [oilReason('oil/temperature-outside-range', params)] }
   }
   const growth = (K1 / density15.value) * (convert(temperature, 'degC').value - 15)
   const factor = Math.exp(-growth * (1 + 0.8 * growth))
   return {
-    kind: 'density',
+    verdict: 'density',
     density: { value: density15.value * factor, unit: 'kg/m3' },
     factor,
     reasons: [oilReason('oil/density-by-d1250', { density15, temperature })],

@@ -11,7 +11,7 @@ import { type OilCodes, oilReason } from './codes.js'
 import { requireQuantity } from './requireQuantity.js'
 
 export interface AmbientVerdict {
-  readonly holds: 'yes' | 'no' | 'ask'
+  readonly verdict: 'yes' | 'no' | 'ask'
   readonly reasons: readonly Reason<keyof OilCodes>[]
 }
 
@@ -32,7 +32,7 @@ export interface AmbientVerdict {
  * import { holdsAtAmbient } from 'drivetrain-service/v1/oil'
  * // Is an oil for −10 °C and above right at 14 °F, which is −10 °C?
  * const band = { kind: 'limits', min: '-10', unit: 'degC' } as const
- * holdsAtAmbient(band, { value: 14, unit: 'degF' }).holds // => 'yes'
+ * holdsAtAmbient(band, { value: 14, unit: 'degF' }).verdict // => 'yes'
  * ```
  */
 export function holdsAtAmbient(
@@ -40,24 +40,24 @@ export function holdsAtAmbient(
   ambient: Quantity<TemperatureUnit> | undefined,
 ): AmbientVerdict {
   if (ambient !== undefined) requireQuantity('ambient', ambient, 'temperature')
-  if (band === undefined) return { holds: 'yes', reasons: [oilReason('oil/ambient-not-limited', {})] }
+  if (band === undefined) return { verdict: 'yes', reasons: [oilReason('oil/ambient-not-limited', {})] }
   requireBand('band', band)
   const { unit } = band
   if (band.kind === 'nominal') {
     const printed = { value: band.value, unit }
-    return { holds: 'ask', reasons: [oilReason('oil/ambient-not-a-band', { printed })] }
+    return { verdict: 'ask', reasons: [oilReason('oil/ambient-not-a-band', { printed })] }
   }
   const limits = band.kind === 'limits' ? band : span(band)
   const shown = {
     ...(limits.min === undefined ? {} : { min: { value: limits.min, unit } }),
     ...(limits.max === undefined ? {} : { max: { value: limits.max, unit } }),
   }
-  if (ambient === undefined) return { holds: 'ask', reasons: [oilReason('oil/ambient-not-given', shown)] }
+  if (ambient === undefined) return { verdict: 'ask', reasons: [oilReason('oil/ambient-not-given', shown)] }
   const tooCold = shown.min !== undefined && compareQuantities(ambient, shown.min) < 0
   const tooWarm = shown.max !== undefined && compareQuantities(ambient, shown.max) > 0
   return tooCold || tooWarm
-    ? { holds: 'no', reasons: [oilReason('oil/ambient-outside', { ambient, ...shown })] }
-    : { holds: 'yes', reasons: [oilReason('oil/ambient-inside', { ambient, ...shown })] }
+    ? { verdict: 'no', reasons: [oilReason('oil/ambient-outside', { ambient, ...shown })] }
+    : { verdict: 'yes', reasons: [oilReason('oil/ambient-inside', { ambient, ...shown })] }
 }
 
 /** Limits of a nominal with tolerance, exact: printed digits are lined up before they are added. */

@@ -13,32 +13,32 @@ export function judgeCategory(
   yellowMetal: 'yes' | 'no' | 'not stated',
 ): JudgedAspect {
   if (permitted.category === undefined) {
-    return { answer: 'not judged', reasons: [oilReason('oil/category-not-stated', {})] }
+    return { verdict: 'not judged', reasons: [oilReason('oil/category-not-stated', {})] }
   }
   const wanted = normalCategory(permitted.category)
   const labels = [...new Set((offered.categories ?? []).map(normalCategory))]
   if (labels.length === 0) {
-    return { answer: 'ask', reasons: [oilReason('oil/category-not-on-label', { category: wanted })] }
+    return { verdict: 'ask', reasons: [oilReason('oil/category-not-on-label', { category: wanted })] }
   }
   const both = { permitted: wanted, offered: labels }
   const harmless = yellowMetal === 'no'
   if (labels.includes('GL-4') && labels.includes('GL-5') && (wanted === 'GL-4' || wanted === 'GL-5')) {
     return harmless
-      ? { answer: 'yes', reasons: [oilReason('oil/category-on-label', { category: wanted })] }
-      : { answer: 'ask', reasons: [oilReason('oil/category-dual-rated', both)] }
+      ? { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: wanted })] }
+      : { verdict: 'ask', reasons: [oilReason('oil/category-dual-rated', both)] }
   }
   if (labels.includes(wanted)) {
-    return { answer: 'yes', reasons: [oilReason('oil/category-on-label', { category: wanted })] }
+    return { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: wanted })] }
   }
   if (wanted === 'GL-4' && labels.includes('GL-5')) {
-    if (harmless) return { answer: 'yes', reasons: [oilReason('oil/category-higher-no-yellow-metal', both)] }
+    if (harmless) return { verdict: 'yes', reasons: [oilReason('oil/category-higher-no-yellow-metal', both)] }
     return yellowMetal === 'yes'
-      ? { answer: 'no', reasons: [oilReason('oil/category-harms-yellow-metal', both)] }
-      : { answer: 'ask', reasons: [oilReason('oil/category-yellow-metal-unknown', both)] }
+      ? { verdict: 'no', reasons: [oilReason('oil/category-harms-yellow-metal', both)] }
+      : { verdict: 'ask', reasons: [oilReason('oil/category-yellow-metal-unknown', both)] }
   }
   return KNOWN.includes(wanted) && labels.every((label) => KNOWN.includes(label))
-    ? { answer: 'no', reasons: [oilReason('oil/category-differs', both)] }
-    : { answer: 'ask', reasons: [oilReason('oil/category-doubtful', both)] }
+    ? { verdict: 'no', reasons: [oilReason('oil/category-differs', both)] }
+    : { verdict: 'ask', reasons: [oilReason('oil/category-doubtful', both)] }
 }
 
 /** `API GL 5`, `gl5` and `GL-5` are one designation. */

@@ -18,7 +18,7 @@ export function judgeViscosity(permitted: GradeOil, offered: OfferedOil): Judged
     if (measured === undefined) {
       return ask([...reasons, oilReason('oil/grade-not-on-label', { permitted: wanted.value.name })])
     }
-    return { answer: measured.inside ? 'ask' : 'no', reasons: [...reasons, measured.reason] }
+    return { verdict: measured.inside ? 'ask' : 'no', reasons: [...reasons, measured.reason] }
   }
   const label = parseGrade(offered.grade, offered.system)
   if (!label.ok) return unknownGrade(offered.grade, offered.system, label.findings)
@@ -32,16 +32,16 @@ export function judgeViscosity(permitted: GradeOil, offered: OfferedOil): Judged
     const names = { permitted: wanted.value.name, offered: label.value.name }
     const differ = oilReason('oil/systems-differ', names)
     if (measured === undefined) return ask([...reasons, differ])
-    return { answer: measured.inside ? 'ask' : 'no', reasons: [...reasons, differ, measured.reason] }
+    return { verdict: measured.inside ? 'ask' : 'no', reasons: [...reasons, differ, measured.reason] }
   }
-  const verdict = compareGrades(wanted.value, label.value, bands)
-  return { answer: verdict.answer, reasons: [...reasons, ...verdict.reasons] }
+  const compared = compareGrades(wanted.value, label.value, bands)
+  return { ...compared, reasons: [...reasons, ...compared.reasons] }
 }
 
 function compareGrades(wanted: Grade, label: Grade, bands: readonly GradeBand[]): JudgedAspect {
   const names = { permitted: wanted.name, offered: label.name }
   if (wanted.name === label.name) {
-    return { answer: 'yes', reasons: [oilReason('oil/grade-same', { grade: wanted.name })] }
+    return { verdict: 'yes', reasons: [oilReason('oil/grade-same', { grade: wanted.name })] }
   }
   if (wanted.summer !== undefined && wanted.summer !== label.summer) {
     const others = bandsOf({ ...label, name: label.summer ?? label.name }, GRADE_EDITIONS[label.system])
@@ -50,17 +50,17 @@ function compareGrades(wanted: Grade, label: Grade, bands: readonly GradeBand[])
       label.summer !== undefined && bands.some((band) => others.some((other) => meet(band, other)))
     return renamed && wanted.system === 'SAE J306'
       ? ask([oilReason('oil/grade-renamed', { ...names, system: wanted.system })])
-      : { answer: 'no', reasons: [oilReason('oil/grade-differs', names)] }
+      : { verdict: 'no', reasons: [oilReason('oil/grade-differs', names)] }
   }
   if (wanted.winter === undefined || wanted.winter === label.winter) {
-    return { answer: 'yes', reasons: [oilReason('oil/multigrade-covers', names)] }
+    return { verdict: 'yes', reasons: [oilReason('oil/multigrade-covers', names)] }
   }
   if (label.winter === undefined) {
-    return { answer: 'no', reasons: [oilReason('oil/winter-grade-missing', names)] }
+    return { verdict: 'no', reasons: [oilReason('oil/winter-grade-missing', names)] }
   }
   return Number.parseInt(label.winter, 10) < Number.parseInt(wanted.winter, 10)
     ? ask([oilReason('oil/winter-grade-colder', names)])
-    : { answer: 'no', reasons: [oilReason('oil/winter-grade-warmer', names)] }
+    : { verdict: 'no', reasons: [oilReason('oil/winter-grade-warmer', names)] }
 }
 
 /** The editions that a sheet may mean: the one it names, or all where it names none or one that is not held. */
@@ -102,7 +102,7 @@ function meet(first: GradeBand, second: GradeBand): boolean {
 }
 
 function ask(reasons: readonly Reason<keyof OilCodes>[]): JudgedAspect {
-  return { answer: 'ask', reasons }
+  return { verdict: 'ask', reasons }
 }
 
 function unknownGrade(

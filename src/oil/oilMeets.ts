@@ -8,21 +8,21 @@ import { judgeLimitedSlip } from './judgeLimitedSlip.js'
 import { judgeViscosity } from './judgeViscosity.js'
 
 /** `not judged`: the manual asks nothing of this kind, or the question left it out. */
-export type AspectAnswer = 'yes' | 'no' | 'ask' | 'not judged'
+export type AspectVerdict = 'yes' | 'no' | 'ask' | 'not judged'
 
 export interface JudgedAspect {
-  readonly answer: AspectAnswer
+  readonly verdict: AspectVerdict
   readonly reasons: readonly Reason<keyof OilCodes>[]
 }
 
 export interface OilVerdict {
   /** `no` when any aspect is no, else `ask` when any is ask, else `yes`. */
-  readonly answer: 'yes' | 'no' | 'ask'
+  readonly verdict: 'yes' | 'no' | 'ask'
   /** For a maker's fluid, viscosity and category both carry what the name says: nothing else speaks for them. */
-  readonly viscosity: AspectAnswer
-  readonly category: AspectAnswer
-  readonly limitedSlip: AspectAnswer
-  readonly ambient: AspectAnswer
+  readonly viscosity: AspectVerdict
+  readonly category: AspectVerdict
+  readonly limitedSlip: AspectVerdict
+  readonly ambient: AspectVerdict
   /** What decides first. */
   readonly reasons: readonly Reason<keyof OilCodes>[]
 }
@@ -58,7 +58,7 @@ export interface OilCircumstances {
  * } as const
  * const offered = { name: 'Invented 80W-90', grade: '80W-90', system: 'SAE J306', categories: ['GL-5'] } as const
  * const verdict = oilMeets(permitted, offered, { yellowMetal: 'yes' })
- * console.log(verdict.answer, verdict.viscosity, verdict.category) // => no yes no
+ * console.log(verdict.verdict, verdict.viscosity, verdict.category) // => no yes no
  * ```
  */
 export function oilMeets(
@@ -82,16 +82,16 @@ export function oilMeets(
   const limitedSlip = judgeLimitedSlip(permitted, offered)
   const band = judgeAmbient(permitted, ambient)
   const aspects = new Set([viscosity, category, limitedSlip, band])
-  const having = (answer: AspectAnswer) => [...aspects].filter((aspect) => aspect.answer === answer)
+  const having = (verdict: AspectVerdict) => [...aspects].filter((aspect) => aspect.verdict === verdict)
   // what decides stands first: whoever shows one reason shows that one
   const order = [...having('no'), ...having('ask'), ...having('yes'), ...having('not judged')]
   const [worst] = order
   return {
-    answer: worst?.answer === 'no' || worst?.answer === 'ask' ? worst.answer : 'yes',
-    viscosity: viscosity.answer,
-    category: category.answer,
-    limitedSlip: limitedSlip.answer,
-    ambient: band.answer,
+    verdict: worst?.verdict === 'no' || worst?.verdict === 'ask' ? worst.verdict : 'yes',
+    viscosity: viscosity.verdict,
+    category: category.verdict,
+    limitedSlip: limitedSlip.verdict,
+    ambient: band.verdict,
     reasons: order.flatMap(({ reasons }) => reasons),
   }
 }
@@ -110,9 +110,9 @@ function judgeKind(
 }
 
 function judgeAmbient(permitted: OilChoice, ambient: Quantity<TemperatureUnit> | undefined): JudgedAspect {
-  if (ambient === undefined) return { answer: 'not judged', reasons: [] }
-  const { holds, reasons } = holdsAtAmbient(permitted.ambient, ambient)
-  return { answer: holds, reasons }
+  if (ambient === undefined) return { verdict: 'not judged', reasons: [] }
+  const { verdict, reasons } = holdsAtAmbient(permitted.ambient, ambient)
+  return { verdict, reasons }
 }
 
 /** The name counts whatever its capitals and spaces, but every letter and digit of it. */
@@ -120,9 +120,9 @@ function judgeName(name: string, offered: OfferedOil): JudgedAspect {
   const plain = (text: unknown) => asText(text).trim().replace(/\s+/g, ' ').toUpperCase()
   const names = [offered.name, ...(offered.makerFluids ?? [])].map(plain)
   return names.includes(plain(name))
-    ? { answer: 'yes', reasons: [oilReason('oil/maker-fluid-named', { name })] }
+    ? { verdict: 'yes', reasons: [oilReason('oil/maker-fluid-named', { name })] }
     : {
-        answer: 'no',
+        verdict: 'no',
         reasons: [
           oilReason('oil/maker-fluid-not-named', {
             name,

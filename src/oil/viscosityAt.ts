@@ -7,11 +7,11 @@ import { viscosityLine, viscosityOnLine } from './viscosityLine.js'
 
 export type ViscosityVerdict =
   | {
-      readonly kind: 'viscosity'
+      readonly verdict: 'viscosity'
       readonly viscosity: Quantity<'mm2/s'>
       readonly reasons: readonly Reason<keyof OilCodes>[]
     }
-  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
+  | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
 
 /** The charts of ASTM D341 were founded on data from −30 °F to 450 °F; whole degrees Celsius inside that. */
 const COLDEST = { value: -30, unit: 'degC' } as const
@@ -41,7 +41,7 @@ const THICKEST = { value: 2e7, unit: 'mm2/s' } as const
  * // How thick is an oil of 32 mm²/s at 40 °C and 5.4 mm²/s at 100 °C when it is at 80 °C?
  * const oil = { kv40: { value: 32, unit: 'mm2/s' }, kv100: { value: 5.4, unit: 'mm2/s' } } as const
  * const answer = viscosityAt(oil, { value: 80, unit: 'degC' })
- * answer.kind === 'viscosity' && answer.viscosity.value.toFixed(1) // => '8.5'
+ * answer.verdict === 'viscosity' && answer.viscosity.value.toFixed(1) // => '8.5'
  * ```
  */
 export function viscosityAt(
@@ -78,7 +78,7 @@ export function viscosityAt(
   if (!(value >= THINNEST.value && value <= THICKEST.value)) return outside({ temperature })
   const reasons = [oilReason('oil/viscosity-by-d341', { kv40, kv100, temperature })]
   return {
-    kind: 'viscosity',
+    verdict: 'viscosity',
     viscosity: { value, unit: 'mm2/s' },
     reasons: pourPoint === undefined ? [...reasons, oilReason('oil/pour-point-not-stated', {})] : reasons,
   }
@@ -89,5 +89,5 @@ function outside(where: { viscosity: Quantity<'mm2/s'> } | { temperature: Quanti
 }
 
 function cannotTell(reason: Reason<keyof OilCodes>): ViscosityVerdict {
-  return { kind: 'cannot tell', reasons: [reason] }
+  return { verdict: 'cannot tell', reasons: [reason] }
 }

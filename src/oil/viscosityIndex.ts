@@ -6,7 +6,7 @@ import { VISCOSITY_INDEX_H, VISCOSITY_INDEX_L, viscosityIndexRow } from './visco
 
 export type ViscosityIndexVerdict =
   | {
-      readonly kind: 'viscosity index'
+      readonly verdict: 'viscosity index'
       /** Not rounded. */
       readonly value: number
       /** As the practice reports it: whole, half to even. */
@@ -14,7 +14,7 @@ export type ViscosityIndexVerdict =
       readonly procedure: 'A' | 'B'
       readonly reasons: readonly Reason<keyof OilCodes>[]
     }
-  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
+  | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
 
 const LEAST = { value: 2, unit: 'mm2/s' } as const
 
@@ -38,7 +38,7 @@ const LEAST = { value: 2, unit: 'mm2/s' } as const
  * import { viscosityIndex } from 'drivetrain-service/v1/oil'
  * // Which index has the practice's own example, 73.30 mm²/s at 40 °C and 8.86 mm²/s at 100 °C?
  * const answer = viscosityIndex({ value: 73.3, unit: 'mm2/s' }, { value: 8.86, unit: 'mm2/s' })
- * answer.kind === 'viscosity index' && answer.reported // => 92
+ * answer.verdict === 'viscosity index' && answer.reported // => 92
  * ```
  */
 export function viscosityIndex(kv40: Quantity<'mm2/s'>, kv100: Quantity<'mm2/s'>): ViscosityIndexVerdict {
@@ -46,12 +46,12 @@ export function viscosityIndex(kv40: Quantity<'mm2/s'>, kv100: Quantity<'mm2/s'>
   requireQuantity('kv100', kv100, 'kinematicViscosity', 0)
   if (kv100.value < LEAST.value) {
     return {
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       reasons: [oilReason('oil/viscosity-index-undefined', { kv100, min: LEAST })],
     }
   }
   if (kv40.value <= kv100.value) {
-    return { kind: 'cannot tell', reasons: [oilReason('oil/viscosities-reversed', { kv40, kv100 })] }
+    return { verdict: 'cannot tell', reasons: [oilReason('oil/viscosities-reversed', { kv40, kv100 })] }
   }
   const { l, h } = basicValues(kv100.value)
   const procedure = kv40.value > h ? 'A' : 'B'
@@ -60,7 +60,7 @@ export function viscosityIndex(kv40: Quantity<'mm2/s'>, kv100: Quantity<'mm2/s'>
       ? (100 * (l - kv40.value)) / (l - h)
       : (10 ** (Math.log10(h / kv40.value) / Math.log10(kv100.value)) - 1) / 0.00715 + 100
   const reasons = [oilReason('oil/viscosity-index-by-d2270', { procedure, kv40, kv100 })]
-  return { kind: 'viscosity index', value, reported: roundHalfToEven(value), procedure, reasons }
+  return { verdict: 'viscosity index', value, reported: roundHalfToEven(value), procedure, reasons }
 }
 
 /** L and H for a viscosity at 100 °C of 2 mm²/s or more. */

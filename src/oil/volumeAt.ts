@@ -7,11 +7,11 @@ import { requireQuantity } from './requireQuantity.js'
 
 export type VolumeVerdict<U extends VolumeUnit> =
   | {
-      readonly kind: 'volume'
+      readonly verdict: 'volume'
       readonly volume: Quantity<U>
       readonly reasons: readonly Reason<keyof OilCodes>[]
     }
-  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
+  | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
 
 /**
  * What volume a measured amount of oil takes at another temperature, for comparing hot oil drained with cold oil
@@ -34,7 +34,7 @@ export type VolumeVerdict<U extends VolumeUnit> =
  * // How much is 1 L of hot oil (60 °C) once it is at 20 °C?
  * const oil = { density15: { value: 890, unit: 'kg/m3' } } as const
  * const answer = volumeAt(oil, { value: 1, unit: 'L' }, { value: 60, unit: 'degC' }, { value: 20, unit: 'degC' })
- * answer.kind === 'volume' && answer.volume.value.toFixed(3) // => '0.971'
+ * answer.verdict === 'volume' && answer.volume.value.toFixed(3) // => '0.971'
  * ```
  */
 export function volumeAt<U extends VolumeUnit>(
@@ -49,14 +49,14 @@ export function volumeAt<U extends VolumeUnit>(
   requireQuantity('from', from, 'temperature')
   requireQuantity('to', to, 'temperature')
   if (oil.density15 === undefined) {
-    return { kind: 'cannot tell', reasons: [oilReason('oil/density-missing', {})] }
+    return { verdict: 'cannot tell', reasons: [oilReason('oil/density-missing', {})] }
   }
   const before = densityAt(oil.density15, from)
-  if (before.kind === 'cannot tell') return before
+  if (before.verdict === 'cannot tell') return before
   const after = densityAt(oil.density15, to)
-  if (after.kind === 'cannot tell') return after
+  if (after.verdict === 'cannot tell') return after
   return {
-    kind: 'volume',
+    verdict: 'volume',
     volume: { value: (volume.value * before.factor) / after.factor, unit: volume.unit },
     reasons: [...before.reasons, ...after.reasons],
   }

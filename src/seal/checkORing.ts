@@ -6,7 +6,7 @@ import { type SealCodes, sealReason } from './codes.js'
 
 export interface ORingVerdict {
   /** `found`: only a size was given, and it is a row's; `not in the table`: no checked row, which says nothing against it. */
-  readonly answer: 'agrees' | 'differs' | 'found' | 'not in the table' | 'cannot tell'
+  readonly verdict: 'agrees' | 'differs' | 'found' | 'not in the table' | 'cannot tell'
   readonly row?: {
     readonly designation: string
     readonly inside: Quantity<'mm'>
@@ -34,7 +34,7 @@ export interface ORingVerdict {
  * ```ts
  * import { checkORing } from 'drivetrain-service/v1/seal'
  * // Is a -214 ring 24.99 mm inside with a 3.53 mm section?
- * checkORing({ designation: '-214', size: { inside: '24.99', section: '3.53', unit: 'mm' } }).answer // => 'agrees'
+ * checkORing({ designation: '-214', size: { inside: '24.99', section: '3.53', unit: 'mm' } }).verdict // => 'agrees'
  * ```
  */
 export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerdict {
@@ -50,14 +50,14 @@ export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerd
     }
   }
   if (designation === undefined && size === undefined) {
-    return { answer: 'cannot tell', reasons: [sealReason('seal/o-ring-not-described', {})] }
+    return { verdict: 'cannot tell', reasons: [sealReason('seal/o-ring-not-described', {})] }
   }
   if (designation === undefined) {
     const found = AS568_ROWS.map(rowInMillimetres).find((row) => size !== undefined && sameSize(row, size))
     return found === undefined
-      ? { answer: 'not in the table', reasons: [sealReason('seal/o-ring-size-not-in-table', {})] }
+      ? { verdict: 'not in the table', reasons: [sealReason('seal/o-ring-size-not-in-table', {})] }
       : {
-          answer: 'found',
+          verdict: 'found',
           row: found,
           reasons: [sealReason('seal/o-ring-found', { designation: found.designation })],
         }
@@ -66,13 +66,13 @@ export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerd
   const listed = AS568_ROWS.find(([name]) => name === dash)
   if (listed === undefined) {
     const params = { designation: designation.slice(0, 40) }
-    return { answer: 'not in the table', reasons: [sealReason('seal/o-ring-not-in-table', params)] }
+    return { verdict: 'not in the table', reasons: [sealReason('seal/o-ring-not-in-table', params)] }
   }
   const row = rowInMillimetres(listed)
   const params = { designation: row.designation, inside: row.inside, section: row.section }
   return size === undefined || sameSize(row, size)
-    ? { answer: 'agrees', row, reasons: [sealReason('seal/o-ring-agrees', params)] }
-    : { answer: 'differs', row, reasons: [sealReason('seal/o-ring-differs', params)] }
+    ? { verdict: 'agrees', row, reasons: [sealReason('seal/o-ring-agrees', params)] }
+    : { verdict: 'differs', row, reasons: [sealReason('seal/o-ring-differs', params)] }
 }
 
 function rowInMillimetres([dash, insideInches, sectionInches]: (typeof AS568_ROWS)[number]) {

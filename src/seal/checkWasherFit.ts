@@ -6,7 +6,7 @@ import { type SealCodes, sealReason } from './codes.js'
 
 export interface WasherFit {
   /** `in the table`: a checked row of DIN 7603; `plausible`: goes over the thread and under the plug's collar. */
-  readonly answer: 'in the table' | 'plausible' | 'doubtful' | 'does not fit' | 'cannot tell'
+  readonly verdict: 'in the table' | 'plausible' | 'doubtful' | 'does not fit' | 'cannot tell'
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
 
@@ -57,7 +57,7 @@ const THICKEST = 4
  * import { checkWasherFit } from 'drivetrain-service/v1/seal'
  * // Does a 16 × 20 washer belong on an M18 plug?
  * const size = { inside: '16', outside: '20', thickness: '1.5', unit: 'mm' } as const
- * checkWasherFit('M18x1.5', size).answer // => 'does not fit'
+ * checkWasherFit('M18x1.5', size).verdict // => 'does not fit'
  * ```
  */
 export function checkWasherFit(thread: string | Thread, size: CrushWasher['size']): WasherFit {
@@ -70,7 +70,7 @@ export function checkWasherFit(thread: string | Thread, size: CrushWasher['size'
   const name = read.designation
   if (read.form === 'taper') {
     return {
-      answer: 'does not fit',
+      verdict: 'does not fit',
       reasons: [sealReason('seal/taper-thread-takes-no-washer', { thread: name })],
     }
   }
@@ -88,11 +88,11 @@ export function checkWasherFit(thread: string | Thread, size: CrushWasher['size'
   const mm = (value: number | string) => ({ value, unit: 'mm' as const })
   const shownHole = { thread: name, inside: mm(inside), major: mm(diameter) }
   if (hole < diameter) {
-    return { answer: 'does not fit', reasons: [sealReason('seal/washer-too-small', shownHole)] }
+    return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-small', shownHole)] }
   }
   if (hole > diameter + MOST_PLAY) {
     const params = { ...shownHole, most: mm(diameter + MOST_PLAY) }
-    return { answer: 'does not fit', reasons: [sealReason('seal/washer-too-wide', params)] }
+    return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-wide', params)] }
   }
   const doubts: Reason<keyof SealCodes>[] = []
   if (Number(outside) < hole + LEAST_RIM) {
@@ -103,7 +103,7 @@ export function checkWasherFit(thread: string | Thread, size: CrushWasher['size'
     const params = { thickness: mm(thickness), min: mm(THINNEST), max: mm(THICKEST) }
     doubts.push(sealReason('seal/washer-thickness-doubtful', params))
   }
-  if (doubts.length > 0) return { answer: 'doubtful', reasons: doubts }
+  if (doubts.length > 0) return { verdict: 'doubtful', reasons: doubts }
   const washer = `${inside} × ${outside} × ${thickness}`
   const row = ROWS.some(
     ([size, d1, d2, h]) =>
@@ -114,8 +114,8 @@ export function checkWasherFit(thread: string | Thread, size: CrushWasher['size'
       h === Number(thickness),
   )
   return row
-    ? { answer: 'in the table', reasons: [sealReason('seal/washer-in-table', { thread: name, washer })] }
-    : { answer: 'plausible', reasons: [sealReason('seal/washer-plausible', { thread: name, washer })] }
+    ? { verdict: 'in the table', reasons: [sealReason('seal/washer-in-table', { thread: name, washer })] }
+    : { verdict: 'plausible', reasons: [sealReason('seal/washer-plausible', { thread: name, washer })] }
 }
 
 function readThread(text: string): Thread | undefined {
@@ -131,5 +131,5 @@ function majorDiameter(thread: Thread): number | undefined {
 }
 
 function cannotTell(reason: Reason<keyof SealCodes>): WasherFit {
-  return { answer: 'cannot tell', reasons: [reason] }
+  return { verdict: 'cannot tell', reasons: [reason] }
 }

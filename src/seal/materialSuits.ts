@@ -5,7 +5,7 @@ import { type SealCodes, sealReason } from './codes.js'
 
 export interface MaterialVerdict {
   /** `ask`: poor, a special compound is needed, or nothing was read about it. */
-  readonly answer: 'yes' | 'no' | 'ask'
+  readonly verdict: 'yes' | 'no' | 'ask'
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
 
@@ -63,7 +63,7 @@ const KNOWN: readonly Elastomer[] = [
  * ```ts
  * import { materialSuits } from 'drivetrain-service/v1/seal'
  * // May an EPDM ring go into a gearcase?
- * materialSuits('EPDM', 'mineral gear oil', { value: 60, unit: 'degC' }).answer // => 'no'
+ * materialSuits('EPDM', 'mineral gear oil', { value: 60, unit: 'degC' }).verdict // => 'no'
  * ```
  */
 export function materialSuits(
@@ -84,20 +84,20 @@ export function materialSuits(
   }
   const celsius = convert(temperature, 'degC').value
   if (material === 'not stated')
-    return { answer: 'ask', reasons: [sealReason('seal/material-not-stated', {})] }
+    return { verdict: 'ask', reasons: [sealReason('seal/material-not-stated', {})] }
   const row = ROWS[material]
   if (row === undefined) {
-    return { answer: 'ask', reasons: [sealReason('seal/material-limits-not-read', { material })] }
+    return { verdict: 'ask', reasons: [sealReason('seal/material-limits-not-read', { material })] }
   }
   if (row.oil === 'E') {
-    return { answer: 'no', reasons: [sealReason('seal/material-never', { material, medium })] }
+    return { verdict: 'no', reasons: [sealReason('seal/material-never', { material, medium })] }
   }
   const degrees = (value: number) => ({ value, unit: 'degC' as const })
   const widest = { min: row.specialMin ?? row.min, max: row.specialMax ?? row.max }
   const shownRange = { min: degrees(row.min), max: degrees(row.max) }
   if (celsius < widest.min || celsius > widest.max) {
     const params = { material, temperature, min: degrees(widest.min), max: degrees(widest.max) }
-    return { answer: 'no', reasons: [sealReason('seal/temperature-outside-material', params)] }
+    return { verdict: 'no', reasons: [sealReason('seal/temperature-outside-material', params)] }
   }
   const reasons: Reason<keyof SealCodes>[] = []
   if (celsius < row.min || celsius > row.max) {
@@ -106,6 +106,6 @@ export function materialSuits(
   }
   if (row.oil === 'C') reasons.push(sealReason('seal/material-poor', { material, medium }))
   return reasons.length > 0
-    ? { answer: 'ask', reasons }
-    : { answer: 'yes', reasons: [sealReason('seal/material-suits', { material, medium, ...shownRange })] }
+    ? { verdict: 'ask', reasons }
+    : { verdict: 'yes', reasons: [sealReason('seal/material-suits', { material, medium, ...shownRange })] }
 }

@@ -74,7 +74,7 @@ export function planOil(request: OilRequest): OilPlan {
     if (resolved?.kind !== 'stated') return [{ ...base, take: [], reasons: [] }]
     const oils = resolved.value as Oils
     const judged = chooseOilChoice(oils, ambient)
-    const holding = judged.choices.filter(({ holds }) => holds !== 'no')
+    const holding = judged.choices.filter(({ verdict }) => verdict !== 'no')
     const open = judged.reasons.map((reason) => reason as Reason)
     if (holding.length === 0) {
       const params = { part, ambient: ambient ?? { value: 0, unit: 'degC' } }

@@ -141,7 +141,7 @@ function waitForHose(
   if (container === undefined) return cannotTell(serviceReason('service/no-oil-to-pour', { part }))
   const { oil } = container
   const viscosity = viscosityAt(oil, ambient)
-  if (viscosity.kind === 'cannot tell')
+  if (viscosity.verdict === 'cannot tell')
     return cannotTell(serviceReason('service/viscosity-not-known', { oil: oil.name }), ...viscosity.reasons)
   const time = pourTime({
     funnel: filler.funnel,

@@ -1,5 +1,5 @@
 export {
-  type AspectAnswer,
+  type AspectVerdict,
   type GradeSystem,
   type OilCircumstances,
   type OilCodes,

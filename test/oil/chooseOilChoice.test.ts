@@ -18,15 +18,15 @@ describe('holdsAtAmbient', () => {
     [30, 'yes'],
     [30.000001, 'no'],
   ])('−10 to 30 °C at %d: %s', (value, holds) => {
-    expect(holdsAtAmbient(band, celsius(value)).holds).toBe(holds)
+    expect(holdsAtAmbient(band, celsius(value)).verdict).toBe(holds)
   })
 
   it('compares across units exactly: 86 °F is 30 °C', () => {
-    expect(holdsAtAmbient(band, { value: 86, unit: 'degF' }).holds).toBe('yes')
-    expect(holdsAtAmbient(band, { value: 86.000001, unit: 'degF' }).holds).toBe('no')
-    expect(holdsAtAmbient({ kind: 'limits', max: '0.1', unit: 'degC' }, celsius(0.1)).holds).toBe('yes')
+    expect(holdsAtAmbient(band, { value: 86, unit: 'degF' }).verdict).toBe('yes')
+    expect(holdsAtAmbient(band, { value: 86.000001, unit: 'degF' }).verdict).toBe('no')
+    expect(holdsAtAmbient({ kind: 'limits', max: '0.1', unit: 'degC' }, celsius(0.1)).verdict).toBe('yes')
     expect(
-      holdsAtAmbient({ kind: 'limits', max: '0.1', unit: 'degC' }, { value: 1e-7, unit: 'degC' }).holds,
+      holdsAtAmbient({ kind: 'limits', max: '0.1', unit: 'degC' }, { value: 1e-7, unit: 'degC' }).verdict,
     ).toBe('yes')
   })
 
@@ -39,31 +39,31 @@ describe('holdsAtAmbient', () => {
       plus: '10.25',
       unit: 'degC',
     }
-    expect(holdsAtAmbient(around, celsius(-2.5)).holds).toBe('yes')
-    expect(holdsAtAmbient(around, celsius(-2.51)).holds).toBe('no')
-    expect(holdsAtAmbient(around, celsius(15.25)).holds).toBe('yes')
-    expect(holdsAtAmbient(around, celsius(15.26)).holds).toBe('no')
+    expect(holdsAtAmbient(around, celsius(-2.5)).verdict).toBe('yes')
+    expect(holdsAtAmbient(around, celsius(-2.51)).verdict).toBe('no')
+    expect(holdsAtAmbient(around, celsius(15.25)).verdict).toBe('yes')
+    expect(holdsAtAmbient(around, celsius(15.26)).verdict).toBe('no')
     expect(holdsAtAmbient(around, celsius(20)).reasons[0]?.params).toMatchObject({
       min: { value: '-2.5', unit: 'degC' },
       max: { value: '15.25', unit: 'degC' },
     })
     const whole: Band = { kind: 'nominal with tolerance', value: '-20', minus: '5', plus: '5', unit: 'degC' }
-    expect(holdsAtAmbient(whole, celsius(-25)).holds).toBe('yes')
-    expect(holdsAtAmbient(whole, celsius(-15)).holds).toBe('yes')
-    expect(holdsAtAmbient(whole, celsius(-14.9)).holds).toBe('no')
+    expect(holdsAtAmbient(whole, celsius(-25)).verdict).toBe('yes')
+    expect(holdsAtAmbient(whole, celsius(-15)).verdict).toBe('yes')
+    expect(holdsAtAmbient(whole, celsius(-14.9)).verdict).toBe('no')
   })
 
   it('asks where the ambient is missing, or the sheet prints no band', () => {
     expect(holdsAtAmbient(band, undefined)).toMatchObject({
-      holds: 'ask',
+      verdict: 'ask',
       reasons: [{ code: 'oil/ambient-not-given' }],
     })
     const bare: Band = { kind: 'nominal', value: '20', unit: 'degC' }
     expect(holdsAtAmbient(bare, celsius(20))).toMatchObject({
-      holds: 'ask',
+      verdict: 'ask',
       reasons: [{ code: 'oil/ambient-not-a-band' }],
     })
-    expect(holdsAtAmbient(undefined, undefined)).toMatchObject({ holds: 'yes' })
+    expect(holdsAtAmbient(undefined, undefined)).toMatchObject({ verdict: 'yes' })
   })
 
   it('throws for what is no temperature', () => {
@@ -80,7 +80,7 @@ describe('holdsAtAmbient', () => {
       const [min, max] = [Math.min(one, other), Math.max(one, other)]
       const limits: Band = { kind: 'limits', min: String(min), max: String(max), unit: 'degC' }
       const [low = 0, mid = 0, high = 0] = [first, second, third].sort((left, right) => left - right)
-      const ask = (value: number) => holdsAtAmbient(limits, celsius(value)).holds
+      const ask = (value: number) => holdsAtAmbient(limits, celsius(value)).verdict
       if (ask(low) === 'yes' && ask(high) === 'yes') expect(ask(mid)).toBe('yes')
       expect(ask(min)).toBe('yes')
       expect(ask(max)).toBe('yes')
@@ -102,7 +102,7 @@ describe('chooseOilChoice', () => {
   ]
   const holds = (at?: number) => {
     const verdict = chooseOilChoice({ kind: 'oils', choices }, at === undefined ? undefined : celsius(at))
-    return [verdict.answer, ...verdict.choices.map((choice) => choice.holds)]
+    return [verdict.verdict, ...verdict.choices.map((choice) => choice.verdict)]
   }
 
   it('judges each oil in the sheet’s order', () => {
@@ -114,14 +114,14 @@ describe('chooseOilChoice', () => {
   })
 
   it('an oil without a band is right on any day, also on an unnamed one', () => {
-    expect(chooseOilChoice({ kind: 'oils', choices: [oil('90')] }).answer).toBe('yes')
+    expect(chooseOilChoice({ kind: 'oils', choices: [oil('90')] }).verdict).toBe('yes')
   })
 
   it('names that none is meant for the day, and that none is stated', () => {
     const none = chooseOilChoice({ kind: 'oils', choices }, celsius(-30))
     expect(none.reasons).toEqual([{ code: 'oil/no-oil-for-ambient', params: { ambient: celsius(-30) } }])
     expect(chooseOilChoice({ kind: 'not stated' }, celsius(20))).toEqual({
-      answer: 'ask',
+      verdict: 'ask',
       choices: [],
       reasons: [{ code: 'oil/oils-not-stated', params: {} }],
     })

@@ -9,7 +9,7 @@ const kg = (value: number) => ({ value, unit: 'kg/m3' }) as const
 const celsius = (value: number) => ({ value, unit: 'degC' }) as const
 const density = (rho: number, degrees: number) => {
   const answer = densityAt(kg(rho), celsius(degrees))
-  if (answer.kind !== 'density') throw new Error(JSON.stringify(answer))
+  if (answer.verdict !== 'density') throw new Error(JSON.stringify(answer))
   return answer
 }
 
@@ -22,7 +22,7 @@ describe('densityAt', () => {
   it('at 15 °C nothing changes, and 59 °F is 15 °C', () => {
     expect(density(890, 15)).toMatchObject({ factor: 1, density: kg(890) })
     const fahrenheit = densityAt(kg(890), { value: 59, unit: 'degF' })
-    expect(fahrenheit.kind === 'density' && fahrenheit.factor).toBe(1)
+    expect(fahrenheit.verdict === 'density' && fahrenheit.factor).toBe(1)
   })
 
   it('agrees with the 60 °F base of the same table to 0.001 % (K 0.34878 per °F, read second hand)', () => {
@@ -42,7 +42,7 @@ describe('densityAt', () => {
     [1164, true],
     [1164.001, false],
   ])('%d kg/m³ at 15 °C has an answer: %s', (rho, has) => {
-    expect(densityAt(kg(rho), celsius(20)).kind === 'density').toBe(has)
+    expect(densityAt(kg(rho), celsius(20)).verdict === 'density').toBe(has)
   })
 
   it.each([
@@ -51,7 +51,7 @@ describe('densityAt', () => {
     [150, true],
     [150.001, false],
   ])('%d °C has an answer: %s', (degrees, has) => {
-    expect(densityAt(kg(890), celsius(degrees)).kind === 'density').toBe(has)
+    expect(densityAt(kg(890), celsius(degrees)).verdict === 'density').toBe(has)
   })
 
   it('falls as it warms (law)', () => {
@@ -76,16 +76,18 @@ describe('volumeAt', () => {
   const litre = { value: 1, unit: 'L' } as const
   it('1 L at 60 °C is 0.967975/0.996469 = 0.97140 L at 20 °C (factors of the table)', () => {
     const answer = volumeAt(oil, litre, celsius(60), celsius(20))
-    expect(answer.kind === 'volume' && answer.volume.value.toFixed(4)).toBe('0.9714')
+    expect(answer.verdict === 'volume' && answer.volume.value.toFixed(4)).toBe('0.9714')
   })
 
   it('there and back is the same (law)', () => {
     const degrees = fc.integer({ min: -50, max: 150 })
     law(50, degrees, degrees, fc.double({ min: 0, max: 50, noNaN: true }), (from, to, value) => {
       const there = volumeAt(oil, { value, unit: 'qt_us' }, celsius(from), celsius(to))
-      if (there.kind !== 'volume') return expect.unreachable()
+      if (there.verdict !== 'volume') return expect.unreachable()
       const back = volumeAt(oil, there.volume, celsius(to), celsius(from))
-      expect(back.kind === 'volume' && Math.abs(back.volume.value - value)).toBeLessThan(1e-12 * (1 + value))
+      expect(back.verdict === 'volume' && Math.abs(back.volume.value - value)).toBeLessThan(
+        1e-12 * (1 + value),
+      )
     })
   })
 
@@ -94,8 +96,11 @@ describe('volumeAt', () => {
       reasons: [{ code: 'oil/density-missing' }],
     })
     const cold = volumeAt(oil, litre, celsius(-60), celsius(20))
-    expect(cold).toMatchObject({ kind: 'cannot tell', reasons: [{ code: 'oil/temperature-outside-range' }] })
-    expect(volumeAt(oil, litre, celsius(20), celsius(160)).kind).toBe('cannot tell')
+    expect(cold).toMatchObject({
+      verdict: 'cannot tell',
+      reasons: [{ code: 'oil/temperature-outside-range' }],
+    })
+    expect(volumeAt(oil, litre, celsius(20), celsius(160)).verdict).toBe('cannot tell')
     const light = volumeAt({ density15: kg(700) }, litre, celsius(20), celsius(60))
     expect(light).toMatchObject({ reasons: [{ code: 'oil/density-outside-range' }] })
   })

@@ -68,10 +68,10 @@ describe('viscosity', () => {
     ['a label 10W-30 called J306', {}, { grade: '10W-30' }, 'ask', 'oil/grade-not-known'],
   ]
   it.each(cases)('%s', (_, wanted, label, answer, code) => {
-    const verdict = oilMeets(permitted(wanted), offered(label), plain)
-    expect(verdict.viscosity).toBe(answer)
-    expect(verdict.answer).toBe(answer)
-    expect(codes(verdict)).toContain(code)
+    const judged = oilMeets(permitted(wanted), offered(label), plain)
+    expect(judged.viscosity).toBe(answer)
+    expect(judged.verdict).toBe(answer)
+    expect(codes(judged)).toContain(code)
   })
 
   it('a label without a grade is judged by its viscosity, which never makes it a yes', () => {
@@ -93,29 +93,29 @@ describe('viscosity', () => {
 
   it('another system with a viscosity outside the band is a no', () => {
     const iso = offered({ system: 'ISO VG', grade: '220', kv100: { value: 19, unit: 'mm2/s' } })
-    const verdict = oilMeets(permitted({ edition: '2019' }), iso, plain)
-    expect(verdict.viscosity).toBe('no')
-    expect(codes(verdict).slice(0, 2)).toEqual(['oil/systems-differ', 'oil/viscosity-outside-band'])
+    const judged = oilMeets(permitted({ edition: '2019' }), iso, plain)
+    expect(judged.viscosity).toBe('no')
+    expect(codes(judged).slice(0, 2)).toEqual(['oil/systems-differ', 'oil/viscosity-outside-band'])
     const inside = { ...iso, kv100: { value: 18, unit: 'mm2/s' } } as const
     expect(oilMeets(permitted({ edition: '2019' }), inside, plain).viscosity).toBe('ask')
   })
 
   it('a label whose own viscosity is not in its grade is asked about', () => {
-    const verdict = oilMeets(permitted(), offered({ kv100: { value: 12, unit: 'mm2/s' } }), plain)
-    expect(verdict.viscosity).toBe('ask')
-    expect(codes(verdict)[0]).toBe('oil/label-contradicts-viscosity')
+    const judged = oilMeets(permitted(), offered({ kv100: { value: 12, unit: 'mm2/s' } }), plain)
+    expect(judged.viscosity).toBe('ask')
+    expect(codes(judged)[0]).toBe('oil/label-contradicts-viscosity')
     const right = oilMeets(permitted(), offered({ kv100: { value: 14.5, unit: 'mm2/s' } }), plain)
     expect(right.viscosity).toBe('yes')
   })
 
   it('a label of 0 mm²/s, as a document may hold it, is in no band', () => {
-    const verdict = oilMeets(permitted(), offered({ kv100: { value: 0, unit: 'mm2/s' } }), plain)
-    expect(codes(verdict)[0]).toBe('oil/label-contradicts-viscosity')
+    const judged = oilMeets(permitted(), offered({ kv100: { value: 0, unit: 'mm2/s' } }), plain)
+    expect(codes(judged)[0]).toBe('oil/label-contradicts-viscosity')
   })
 
   it('an edition that is not held is named and all are considered', () => {
-    const verdict = oilMeets(permitted({ grade: '90', edition: '1991' }), offered({ grade: '110' }), plain)
-    expect(codes(verdict).slice(0, 2)).toEqual(['oil/edition-not-known', 'oil/grade-renamed'])
+    const judged = oilMeets(permitted({ grade: '90', edition: '1991' }), offered({ grade: '110' }), plain)
+    expect(codes(judged).slice(0, 2)).toEqual(['oil/edition-not-known', 'oil/grade-renamed'])
   })
 })
 
@@ -175,14 +175,14 @@ describe('category', () => {
     ],
   ]
   it.each(cases)('%s', (_, category, categories, yellowMetal, answer, code) => {
-    const verdict = oilMeets(
+    const judged = oilMeets(
       permitted(category === undefined ? {} : { category }),
       offered(categories === undefined ? {} : { categories }),
       { yellowMetal },
     )
-    expect(verdict.category).toBe(answer)
-    expect(codes(verdict)).toContain(code)
-    expect(verdict.answer).toBe(answer === 'not judged' ? 'yes' : answer)
+    expect(judged.category).toBe(answer)
+    expect(codes(judged)).toContain(code)
+    expect(judged.verdict).toBe(answer === 'not judged' ? 'yes' : answer)
   })
 })
 
@@ -251,9 +251,9 @@ describe('limited slip', () => {
   ]
   it.each(cases)('%s', (_, wanted, limitedSlip, answer, code) => {
     const label = offered(limitedSlip === undefined ? {} : { limitedSlip })
-    const verdict = oilMeets(permitted(wanted), label, plain)
-    expect(verdict.limitedSlip).toBe(answer)
-    expect(codes(verdict)).toContain(code)
+    const judged = oilMeets(permitted(wanted), label, plain)
+    expect(judged.limitedSlip).toBe(answer)
+    expect(codes(judged)).toContain(code)
   })
 })
 
@@ -265,18 +265,18 @@ describe('a maker’s fluid', () => {
     ['nearly the name', { makerFluids: ['Tallin Wet Brake'] }, 'no'],
     ['only the viscosity', { kv100: { value: 9, unit: 'mm2/s' } }, 'no'],
   ] as const)('%s', (_, label, answer) => {
-    const verdict = oilMeets(fluid, offered({ categories: ['GL-4'], ...label }), plain)
-    expect(verdict).toMatchObject({ answer, viscosity: answer, category: answer })
+    const judged = oilMeets(fluid, offered({ categories: ['GL-4'], ...label }), plain)
+    expect(judged).toMatchObject({ verdict: answer, viscosity: answer, category: answer })
   })
 })
 
 describe('ambient and the whole', () => {
   const cold = permitted({ ambient: { kind: 'limits', max: '30', unit: 'degC' } })
   it('is judged only where a temperature is given', () => {
-    expect(oilMeets(cold, offered(), plain)).toMatchObject({ ambient: 'not judged', answer: 'yes' })
+    expect(oilMeets(cold, offered(), plain)).toMatchObject({ ambient: 'not judged', verdict: 'yes' })
     const at = (value: number) => oilMeets(cold, offered(), { ...plain, ambient: { value, unit: 'degC' } })
-    expect(at(30)).toMatchObject({ ambient: 'yes', answer: 'yes' })
-    expect(at(30.01)).toMatchObject({ ambient: 'no', answer: 'no' })
+    expect(at(30)).toMatchObject({ ambient: 'yes', verdict: 'yes' })
+    expect(at(30.01)).toMatchObject({ ambient: 'no', verdict: 'no' })
   })
 
   it('no beats ask, ask beats yes (law over all aspects)', () => {
@@ -286,15 +286,15 @@ describe('ambient and the whole', () => {
     const label = fc.constantFrom('contains additive', 'no additive', 'not stated' as const)
     const metal = fc.constantFrom('yes', 'no', 'not stated' as const)
     law(50, categories, grade, slip, label, metal, (listed, name, wanted, has, yellowMetal) => {
-      const verdict = oilMeets(
+      const judged = oilMeets(
         permitted({ limitedSlip: wanted as 'either', category: 'GL-4' }),
         offered({ grade: name, categories: listed, limitedSlip: has as 'not stated' }),
         { yellowMetal: yellowMetal as 'yes' },
       )
-      const aspects = [verdict.viscosity, verdict.category, verdict.limitedSlip, verdict.ambient]
+      const aspects = [judged.viscosity, judged.category, judged.limitedSlip, judged.ambient]
       const expected = aspects.includes('no') ? 'no' : aspects.includes('ask') ? 'ask' : 'yes'
-      expect(verdict.answer).toBe(expected)
-      expect(verdict.reasons.length).toBeGreaterThanOrEqual(3)
+      expect(judged.verdict).toBe(expected)
+      expect(judged.reasons.length).toBeGreaterThanOrEqual(3)
     })
   })
 

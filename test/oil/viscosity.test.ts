@@ -12,7 +12,7 @@ const celsius = (value: number) => ({ value, unit: 'degC' }) as const
 const oil = (kv40: number, kv100: number) => ({ kv40: mm2(kv40), kv100: mm2(kv100) })
 const at = (kv40: number, kv100: number, degrees: number): number => {
   const answer = viscosityAt(oil(kv40, kv100), celsius(degrees))
-  if (answer.kind !== 'viscosity') throw new Error(JSON.stringify(answer))
+  if (answer.verdict !== 'viscosity') throw new Error(JSON.stringify(answer))
   return answer.viscosity.value
 }
 const decimals = (digits: string) => digits.split('.')[1]?.length ?? 0
@@ -60,7 +60,9 @@ describe('viscosity by D341', () => {
     const degrees = fc.integer({ min: -30, max: 229 })
     law(50, oils, degrees, ([kv40, kv100], cold) => {
       const both = [cold, cold + 1].map((value) => viscosityAt(oil(kv40, kv100), celsius(value)))
-      const [first, second] = both.map((one) => (one.kind === 'viscosity' ? one.viscosity.value : undefined))
+      const [first, second] = both.map((one) =>
+        one.verdict === 'viscosity' ? one.viscosity.value : undefined,
+      )
       if (first !== undefined && second !== undefined) expect(second).toBeLessThan(first)
     })
   })
@@ -71,7 +73,7 @@ describe('viscosity by D341', () => {
     const lg = (degrees: number) => Math.log10(degrees + 273.15)
     law(50, oils, fc.integer({ min: -20, max: 200 }), ([kv40, kv100], degrees) => {
       const answer = viscosityAt(oil(kv40, kv100), celsius(degrees))
-      if (answer.kind !== 'viscosity') return
+      if (answer.verdict !== 'viscosity') return
       const slope = (w(kv40) - w(kv100)) / (lg(100) - lg(40))
       const target = w(kv40) - slope * (lg(degrees) - lg(40))
       let [low, high] = [0.2, 3e7]
@@ -88,12 +90,14 @@ describe('viscosity by D341', () => {
     const wanted = at(135, 14.5, 20)
     for (const temperature of [{ value: 68, unit: 'degF' } as const, { value: 293.15, unit: 'K' } as const]) {
       const answer = viscosityAt(oil(135, 14.5), temperature)
-      expect(answer.kind === 'viscosity' && Math.abs(answer.viscosity.value / wanted - 1)).toBeLessThan(1e-12)
+      expect(answer.verdict === 'viscosity' && Math.abs(answer.viscosity.value / wanted - 1)).toBeLessThan(
+        1e-12,
+      )
     }
   })
 
   const code = (answer: ReturnType<typeof viscosityAt>) => [
-    answer.kind,
+    answer.verdict,
     ...answer.reasons.map((reason) => reason.code),
   ]
   it.each([
@@ -103,7 +107,7 @@ describe('viscosity by D341', () => {
     [230, 'viscosity'],
     [230.000001, 'cannot tell'],
   ])('range: %d °C gives %s', (degrees, kind) => {
-    expect(viscosityAt(oil(320, 25), celsius(degrees)).kind).toBe(kind)
+    expect(viscosityAt(oil(320, 25), celsius(degrees)).verdict).toBe(kind)
   })
 
   it('no number below the pour point; at it there is one', () => {
@@ -164,7 +168,7 @@ describe('viscosity by D341', () => {
 describe('viscosity index by D2270', () => {
   const index = (kv40: number, kv100: number) => {
     const answer = viscosityIndex(mm2(kv40), mm2(kv100))
-    if (answer.kind !== 'viscosity index') throw new Error(JSON.stringify(answer))
+    if (answer.verdict !== 'viscosity index') throw new Error(JSON.stringify(answer))
     return answer
   }
 
@@ -222,7 +226,7 @@ describe('viscosity index by D2270', () => {
   it('is not defined below 2 mm²/s; at 2 it is', () => {
     expect(index(7.994, 2).value).toBeCloseTo(0, 9)
     expect(viscosityIndex(mm2(8), mm2(1.999999))).toMatchObject({
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       reasons: [{ code: 'oil/viscosity-index-undefined' }],
     })
     expect(viscosityIndex(mm2(5), mm2(5))).toMatchObject({ reasons: [{ code: 'oil/viscosities-reversed' }] })

@@ -19,14 +19,14 @@ const codes = (verdict: { reasons: readonly { code: string }[] }) => verdict.rea
 
 describe('checkWasherFit', () => {
   it.each(DIN_7603)('DIN 7603: %s with %s × %s × %s', (thread, inside, outside, thickness) => {
-    expect(checkWasherFit(thread, size(inside, outside, thickness)).answer).toBe('in the table')
+    expect(checkWasherFit(thread, size(inside, outside, thickness)).verdict).toBe('in the table')
   })
 
   it('no ring of the table goes with the thread of another row, unless its inside is the same', () => {
     for (const [thread] of DIN_7603) {
       for (const [other, inside, outside, thickness] of DIN_7603) {
         const own = thread.split('x')[0] === other.split('x')[0]
-        expect(checkWasherFit(thread, size(inside, outside, thickness)).answer).toBe(
+        expect(checkWasherFit(thread, size(inside, outside, thickness)).verdict).toBe(
           own ? 'in the table' : 'does not fit',
         )
       }
@@ -53,14 +53,14 @@ describe('checkWasherFit', () => {
     ['M18', undefined, 'cannot tell', 'seal/size-not-stated'],
     ['about 18', size('18', '22'), 'cannot tell', 'seal/thread-not-read'],
   ] as [string, Size | undefined, string, string][])('%s with %j: %s', (thread, washer, answer, code) => {
-    const verdict = checkWasherFit(thread, washer)
-    expect(verdict.answer).toBe(answer)
-    expect(codes(verdict)).toContain(code)
+    const judged = checkWasherFit(thread, washer)
+    expect(judged.verdict).toBe(answer)
+    expect(codes(judged)).toContain(code)
   })
 
   it('takes a thread already read', () => {
     const read = parseThread('M18x1.5')
-    expect(read.ok && checkWasherFit(read.value, size('18', '22')).answer).toBe('in the table')
+    expect(read.ok && checkWasherFit(read.value, size('18', '22')).verdict).toBe('in the table')
   })
 
   it('fits on one unbroken stretch of insides (law)', () => {
@@ -72,7 +72,7 @@ describe('checkWasherFit', () => {
       tenths,
       (thread, first, second) => {
         const goes = (tenth: number) =>
-          checkWasherFit(thread, size((tenth / 10).toFixed(1), '60')).answer !== 'does not fit'
+          checkWasherFit(thread, size((tenth / 10).toFixed(1), '60')).verdict !== 'does not fit'
         const [low, high] = [Math.min(first, second), Math.max(first, second)]
         if (goes(low) && goes(high)) expect(goes(Math.floor((low + high) / 2))).toBe(true)
       },
@@ -95,14 +95,14 @@ describe('checkWasherFit', () => {
 
 describe('checkORing', () => {
   it.each(AS568)('AS568 -%s is %s mm inside, %s mm section', (dash, inside, section) => {
-    const verdict = checkORing({ designation: `-${dash}`, size: { inside, section, unit: 'mm' } })
-    expect(verdict.answer).toBe('agrees')
-    expect(verdict.row?.inside.value.toFixed(2)).toBe(Number(inside).toFixed(2))
+    const judged = checkORing({ designation: `-${dash}`, size: { inside, section, unit: 'mm' } })
+    expect(judged.verdict).toBe('agrees')
+    expect(judged.row?.inside.value.toFixed(2)).toBe(Number(inside).toFixed(2))
     // outside = inside + 2 · section, within what two roundings of 0.005 mm leave
     const outside = Number(inside) + 2 * Number(section)
-    expect(Math.abs((verdict.row?.outside.value ?? 0) - outside)).toBeLessThanOrEqual(0.015 + 1e-9)
+    expect(Math.abs((judged.row?.outside.value ?? 0) - outside)).toBeLessThanOrEqual(0.015 + 1e-9)
     expect(checkORing({ size: { inside, section, unit: 'mm' } })).toMatchObject({
-      answer: 'found',
+      verdict: 'found',
       row: { designation: `-${dash}` },
     })
   })
@@ -117,12 +117,12 @@ describe('checkORing', () => {
     ['P22A', 'not in the table'],
     ['9'.repeat(10_000), 'not in the table'],
   ])('%s: %s', (designation, answer) => {
-    expect(checkORing({ designation }).answer).toBe(answer)
+    expect(checkORing({ designation }).verdict).toBe(answer)
   })
 
   it('a size that belongs to another ring differs; -012 is 9.2456 mm and reads as 9.2, 9.25 or 9.24', () => {
     const at = (inside: string) =>
-      checkORing({ designation: '-012', size: { inside, section: '1.78', unit: 'mm' } }).answer
+      checkORing({ designation: '-012', size: { inside, section: '1.78', unit: 'mm' } }).verdict
     expect(at('9.2')).toBe('agrees')
     expect(at('9.25')).toBe('agrees')
     expect(at('9.24')).toBe('agrees')
@@ -163,18 +163,18 @@ describe('materialSuits', () => {
     '%s, oil %s: %d to %d °C, special %d to %d °C',
     (material, oil, min, max, specialMin, specialMax) => {
       if (oil === 'E') {
-        for (const degrees of [-60, min, 20, max, 300]) expect(ask(material, degrees).answer).toBe('no')
+        for (const degrees of [-60, min, 20, max, 300]) expect(ask(material, degrees).verdict).toBe('no')
         return
       }
       const good = oil === 'C' ? 'ask' : 'yes'
-      expect([min, max, 20].map((degrees) => ask(material, degrees).answer)).toEqual([good, good, good])
+      expect([min, max, 20].map((degrees) => ask(material, degrees).verdict)).toEqual([good, good, good])
       for (const [limit, special, step] of [
         [min, specialMin, -0.001],
         [max, specialMax, 0.001],
       ] as const) {
-        expect(ask(material, limit + step).answer).toBe(special === limit ? 'no' : 'ask')
-        expect(ask(material, special).answer).toBe(special === limit ? good : 'ask')
-        expect(ask(material, special + step).answer).toBe('no')
+        expect(ask(material, limit + step).verdict).toBe(special === limit ? 'no' : 'ask')
+        expect(ask(material, special).verdict).toBe(special === limit ? good : 'ask')
+        expect(ask(material, special + step).verdict).toBe('no')
       }
     },
   )
@@ -186,18 +186,18 @@ describe('materialSuits', () => {
     expect(codes(ask('CR', -45))).toEqual(['seal/temperature-needs-special-compound', 'seal/material-poor'])
     expect(codes(ask('NBR', 121))).toEqual(['seal/temperature-outside-material'])
     expect(ask('ACM', 20)).toMatchObject({
-      answer: 'ask',
+      verdict: 'ask',
       reasons: [{ code: 'seal/material-limits-not-read' }],
     })
     expect(ask('not stated', 20)).toMatchObject({
-      answer: 'ask',
+      verdict: 'ask',
       reasons: [{ code: 'seal/material-not-stated' }],
     })
   })
 
   it('212 °F is 100 °C, where NBR still lasts', () => {
-    expect(materialSuits('NBR', 'mineral gear oil', { value: 212, unit: 'degF' }).answer).toBe('yes')
-    expect(materialSuits('NBR', 'mineral gear oil', { value: 213, unit: 'degF' }).answer).toBe('ask')
+    expect(materialSuits('NBR', 'mineral gear oil', { value: 212, unit: 'degF' }).verdict).toBe('yes')
+    expect(materialSuits('NBR', 'mineral gear oil', { value: 213, unit: 'degF' }).verdict).toBe('ask')
   })
 
   it.each([

@@ -28,7 +28,7 @@ export const oilNotPermitted = defineRule({
       if (oils.kind !== 'stated') return []
       const yellowMetal = gearcase.yellowMetal ?? 'not stated'
       const verdicts = oils.value.choices.map((choice) => oilMeets(choice, container.oil, { yellowMetal }))
-      if (verdicts.some(({ answer }) => answer !== 'no')) return []
+      if (verdicts.some(({ verdict }) => verdict !== 'no')) return []
       const permitted = oils.value.choices.map((choice) =>
         choice.kind === 'grade' ? [choice.grade, choice.category].filter(Boolean).join(' ') : choice.name,
       )

@@ -27,8 +27,8 @@ export const materialNotForOil = defineRule({
       if ((seal.kind !== 'o-ring' && seal.kind !== 'bonded seal') || on.kind === 'shield') return []
       const id = on.path.split('/')[2]
       const owner = on.gearcase.oilSpace.kind === 'shared' ? on.gearcase.oilSpace.with : id
-      const { answer } = materialSuits(seal.material, 'mineral gear oil', ROOM_TEMPERATURE)
-      if (!oils.includes(owner) || answer !== 'no') return []
+      const { verdict } = materialSuits(seal.material, 'mineral gear oil', ROOM_TEMPERATURE)
+      if (!oils.includes(owner) || verdict !== 'no') return []
       return [{ path: `${path}/material`, params: { part: on.name, material: seal.material } }]
     })
   },

@@ -20,9 +20,9 @@ export const oRingSizeDiffers = defineRule({
   check: ({ document, sheet }) =>
     namedSeals(document, sheet).flatMap(({ path, seal, name }) => {
       if (seal.kind !== 'o-ring' || sizeMistake(seal) !== undefined) return []
-      const { answer, reasons } = checkORing(seal)
+      const { verdict, reasons } = checkORing(seal)
       const [reason] = reasons
-      if (answer !== 'differs' || reason === undefined) return []
+      if (verdict !== 'differs' || reason === undefined) return []
       return [{ path: `${path}/size`, params: { part: name, reason: { ...reason } } }]
     }),
 })

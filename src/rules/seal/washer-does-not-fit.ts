@@ -19,11 +19,11 @@ export const washerDoesNotFit = defineRule({
     sheet.seals.flatMap(({ path, seal, on }) => {
       if (on.kind !== 'opening' || on.part.thread === undefined) return []
       if ((seal.kind !== 'crush washer' && seal.kind !== 'bonded seal') || sizeMistake(seal)) return []
-      const { answer, reasons } = checkWasherFit(on.part.thread, seal.size)
+      const { verdict, reasons } = checkWasherFit(on.part.thread, seal.size)
       const [reason] = reasons
-      if ((answer !== 'does not fit' && answer !== 'doubtful') || reason === undefined) return []
+      if ((verdict !== 'does not fit' && verdict !== 'doubtful') || reason === undefined) return []
       const at = seal.size === undefined ? path : `${path}/size`
       const params = { part: on.name, reason: { ...reason } }
-      return [{ path: at, params, ...(answer === 'doubtful' ? { severity: 'warning' as const } : {}) }]
+      return [{ path: at, params, ...(verdict === 'doubtful' ? { severity: 'warning' as const } : {}) }]
     }),
 })
