@@ -37,9 +37,9 @@ function leftLine({ catalogue, words }: CardContext, left: Quantity | undefined,
 }
 
 /** How long a service that is due may still be put off. */
-function windowLine(context: CardContext, { state, overdueAfter }: PlannedDueLine, from: JsonPointer): Line {
+function windowLine(context: CardContext, { verdict, overdueAfter }: PlannedDueLine, from: JsonPointer): Line {
   const until = pointLine(context, overdueAfter, `${from}/overdueAfter`)
-  if (state !== 'due' || until.length === 0) return []
+  if (verdict !== 'due' || until.length === 0) return []
   return [...ownWords(`${context.words.labels.overdueAfter} `), ...until]
 }
 
@@ -66,7 +66,7 @@ function limitRow(
     cell(line.used === undefined ? [] : quantityLine(context, line.used, `${from}/used`)),
     cell(leftLine(context, line.left, `${from}/left`)),
     cell(pointLine(context, line.duePoint, `${from}/duePoint`), windowLine(context, line, from)),
-    cell(quoted(words.dueStates[line.state], `${from}/state`), decides ? ownWords(words.labels.decides) : []),
+    cell(quoted(words.dueStates[line.verdict], `${from}/verdict`), decides ? ownWords(words.labels.decides) : []),
   ]
 }
 
@@ -76,7 +76,7 @@ function dueTable(context: CardContext, due: PlannedDue, index: number, names: r
   const { by, limit, since, used, left, dueAt, state } = words.columns
   return {
     kind: 'table',
-    caption: joined([joined(names, '; '), quoted(words.dueStates[due.state], `${from}/state`)], ' — '),
+    caption: joined([joined(names, '; '), quoted(words.dueStates[due.verdict], `${from}/verdict`)], ' — '),
     columns: [by, limit, since, used, left, dueAt, state],
     rows: due.lines.map((line, place) => limitRow(context, due, line, from, place)),
   }
@@ -112,8 +112,8 @@ function groupDue(context: CardContext, isMeant: (due: PlannedDue) => boolean): 
   for (const [index, due] of context.plan.due.entries()) {
     if (!isMeant(due)) continue
     const name = taskLine(context, due, `/due/${index}`)
-    const { state, lines, reasons, coveredBy } = due
-    const key = JSON.stringify([state, lines, reasons, coveredBy])
+    const { verdict, lines, reasons, coveredBy } = due
+    const key = JSON.stringify([verdict, lines, reasons, coveredBy])
     const group = groups.get(key)
     if (group === undefined) groups.set(key, { due, index, names: [name] })
     else group.names.push(name)
@@ -140,12 +140,12 @@ export function dueSection(context: CardContext): CardSection {
     const line = joined(
       [
         joined(names, '; '),
-        quoted(words.dueStates[due.state], `${from}/state`),
+        quoted(words.dueStates[due.verdict], `${from}/verdict`),
         due.coveredBy === undefined ? [] : quoted(words.coveredBy(due.coveredBy), `${from}/coveredBy`),
       ],
       ' — ',
     )
-    const notes = due.state === 'cannot tell' ? reasonLines(context, due.reasons, `${from}/reasons`) : []
+    const notes = due.verdict === 'cannot tell' ? reasonLines(context, due.reasons, `${from}/reasons`) : []
     return { line, notes }
   })
   if (later.length > 0) parts.push({ kind: 'list', heading: words.labels.notTaken, box: false, items: later })

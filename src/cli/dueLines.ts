@@ -44,7 +44,7 @@ const BATCH = 4096
 
 /**
  * Judges a stream of JSON Lines, row by row, in constant memory. Each row is answered by
- * `{ "id", "state", "dueBy", "dueOn" }`, with `"unusable": [fields]` where a field has no usable value; a line without a
+ * `{ "id", "verdict", "dueBy", "dueOn" }`, with `"unusable": [fields]` where a field has no usable value; a line without a
  * JSON object by `{ "line", "error" }`.
  */
 export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummary> {
@@ -87,11 +87,11 @@ export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummar
         text += entry
         continue
       }
-      const state = DUE_STATES[verdicts.state[place] ?? 2] ?? 'cannot tell'
+      const verdict = DUE_STATES[verdicts.verdict[place] ?? 2] ?? 'cannot tell'
       const dueBy = DUE_LIMITS[verdicts.dueBy[place] ?? 0]
       const day = verdicts.dueDay[place] ?? NO_DAY
-      states[state] += 1
-      text += `{"id":${entry.id},"state":"${state}"`
+      states[verdict] += 1
+      text += `{"id":${entry.id},"verdict":"${verdict}"`
       if (dueBy !== undefined) text += `,"dueBy":"${dueBy}"`
       if (dueBy !== undefined && day !== NO_DAY) text += `,"dueOn":"${dateOfDay(day)}"`
       text += entry.unusable.length === 0 ? '}\n' : `,"unusable":${JSON.stringify(entry.unusable)}}\n`

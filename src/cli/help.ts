@@ -56,7 +56,7 @@ Options
        drivetrain-service due [options] --sheet SHEET < logs.jsonl > due.jsonl
        drivetrain-service due [options] <file.jsonl> [sheet] ...
 
-Prints every service of every machine with its state and the reasons.
+Prints every service of every machine with its verdict and the reasons.
 
 For fleets: JSON Lines, one machine log a line. Each is answered by one line of JSON, in constant memory. A line that cannot
 be read is answered with its findings, and the next line follows; the exit code is then 1. A .jsonl file without a sheet

@@ -42,11 +42,11 @@ const QUESTION_SHAPE: Shape = {
  *
  * @param question - the resolved intervals, the machine's log, which service, gearcase and instance, and today's date
  * @param options - what counts as soon, how old a reading may be, normal or severe use; all required, `soon` may be `{}`
- * @returns the state, one line a limit, which comes first and why, every reason, and what is missing
+ * @returns the verdict, one line a limit, which comes first and why, every reason, and what is missing
  * @throws TypeError, RangeError when an option is missing or out of range, `today` is no date, a figure is no figure, or what is
  *   walked into in the question is no object or list
  *
- * Source: house rule for the states and their order; months as in ECMAScript test262 (see {@link addPeriod}).
+ * Source: house rule for the verdicts and their order; months as in ECMAScript test262 (see {@link addPeriod}).
  *
  * @example
  * ```ts
@@ -69,7 +69,7 @@ const QUESTION_SHAPE: Shape = {
  *   { intervals: { repeat, countFrom: 'completion' }, log, service: 'change', gearcase: 'rear', today: '2031-03-03' },
  *   { soon: {}, staleAfter: { days: 30 }, severity: 'normal' },
  * )
- * verdict.state // => 'overdue'
+ * verdict.verdict // => 'overdue'
  * ```
  */
 export function computeDue(question: DueQuestion, options: DueOptions): DueVerdict {
@@ -103,7 +103,7 @@ function judgeService(question: DueQuestion, options: DueOptions): DueVerdict {
       if (day > today) reasons.push({ code: 'interval/in-the-future', params: { what: kind, date } })
       if (!(day <= today)) continue
       if (!(day <= lastDone) && question.events?.includes(kind)) {
-        lines.push({ by: 'event', state: 'due', from: { date }, duePoint: { date }, dueOn: date })
+        lines.push({ by: 'event', verdict: 'due', from: { date }, duePoint: { date }, dueOn: date })
         reasons.push({ code: 'interval/by-event', params: { event: kind, date } })
       }
       if (kind === 'rebuild' && intervals.first !== undefined && !(zero.since === kind && day <= zero.day))

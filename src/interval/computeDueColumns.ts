@@ -13,7 +13,7 @@ const NOT_DUE = 4
 const NO_VOTE = 5
 
 /**
- * The state of one service over a fleet of any size, at the speed of a plain loop; equal to {@link computeDue} row by row
+ * The verdict on one service over a fleet of any size, at the speed of a plain loop; equal to {@link computeDue} row by row
  * for a count from the last completion whose log holds the last service's readings and one later reading. For lines and
  * reasons, ask {@link computeDue} about the rows that matter.
  *
@@ -24,19 +24,19 @@ const NO_VOTE = 5
  *   `today`, makes its limit `cannot tell`
  * @param today - a date
  * @param options - what counts as soon and how old a reading may be; severity is settled by the limits in the rows
- * @returns for each row the state, the limit that comes first and its day, as numbers (`DUE_STATES`, `DUE_LIMITS`)
+ * @returns for each row the verdict, the limit that comes first and its day, as numbers (`DUE_STATES`, `DUE_LIMITS`)
  * @throws TypeError, RangeError when `columns` are none, or `today` or an option is out of range
  *
  * Source: house rule; months as in ECMAScript test262 (see {@link addPeriod}).
  *
  * @example
  * ```ts
- * // Serviced on 31 August, due every six months: what is the state on 29 February?
+ * // Serviced on 31 August, due every six months: is it due on 29 February?
  * import { computeDueColumns, createDueColumns, DUE_STATES, writeDueRow } from 'drivetrain-service/v1/interval/fleet'
  * const columns = createDueColumns(1)
  * writeDueRow(columns, 0, { lastDate: '2023-08-31', everyMonths: 6 })
  * const verdicts = computeDueColumns(columns, '2024-02-29', { soon: {}, staleAfter: { days: 30 } })
- * DUE_STATES[verdicts.state[0] ?? 2] // => 'due'
+ * DUE_STATES[verdicts.verdict[0] ?? 2] // => 'due'
  * ```
  */
 export function computeDueColumns(
@@ -60,7 +60,7 @@ export function computeDueColumns(
     columns
   const { lastDistance, distance, distanceDay, everyDistance, windowDistance } = columns
   const { everyMonths, everyDays, windowMonths, windowDays } = columns
-  const state = new Uint8Array(length)
+  const verdict = new Uint8Array(length)
   const dueBy = new Uint8Array(length)
   const dueDay = new Int32Array(length)
 
@@ -213,7 +213,7 @@ export function computeDueColumns(
       dueBy[row] = fullestBy
       dueDay[row] = fullestDay
     }
-    state[row] = worst === NO_VOTE ? CANNOT_TELL : worst
+    verdict[row] = worst === NO_VOTE ? CANNOT_TELL : worst
   }
-  return { state, dueBy, dueDay }
+  return { verdict, dueBy, dueDay }
 }

@@ -28,7 +28,7 @@ export interface DueColumns {
   readonly untracked: Uint8Array
 }
 
-/** States by number, as `DueColumnVerdicts.state` holds them. */
+/** Verdicts by number, as `DueColumnVerdicts.verdict` holds them. */
 export const DUE_STATES = ['overdue', 'due', 'cannot tell', 'due soon', 'not due'] as const
 
 /** Limits by number, as `DueColumnVerdicts.dueBy` holds them; 0: nobody can tell. */
@@ -36,7 +36,7 @@ export const DUE_LIMITS = [undefined, 'hours', 'distance', 'period', 'event'] as
 
 export interface DueColumnVerdicts {
   /** Index into `DUE_STATES`. */
-  readonly state: Uint8Array
+  readonly verdict: Uint8Array
   /** Index into `DUE_LIMITS`. */
   readonly dueBy: Uint8Array
   /** Day number on which that limit is reached, or `NO_DAY`. */

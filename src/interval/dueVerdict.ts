@@ -2,7 +2,7 @@ import type { Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { DistanceUnit, Quantity } from '../quantity/index.js'
 
-/** In the order in which they decide: the first that holds for any limit is the state of the whole. */
+/** In the order in which they decide: the first that holds for any limit is the verdict of the whole. */
 export type DueState = 'overdue' | 'due' | 'cannot tell' | 'due soon' | 'not due'
 
 export type DueLimit = 'hours' | 'distance' | 'period' | 'event'
@@ -13,7 +13,7 @@ export type MeterQuantity = Quantity<'h' | DistanceUnit>
 export interface DueLine {
   readonly by: DueLimit
   /** `not tracked`: the machine has no such meter; the line does not vote. */
-  readonly state: DueState | 'not tracked'
+  readonly verdict: DueState | 'not tracked'
   /** What the count began with. */
   readonly since?: 'last service' | 'first use' | 'rebuild'
   /** Where the count began. */
@@ -37,7 +37,7 @@ export interface DueLine {
 
 /** Whether one service of one gearcase is due, and why. */
 export interface DueVerdict {
-  readonly state: DueState
+  readonly verdict: DueState
   readonly lines: readonly DueLine[]
   /** The limit that comes first. */
   readonly dueBy?: DueLimit

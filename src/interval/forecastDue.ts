@@ -33,7 +33,7 @@ export interface ForecastOptions {
 
 export type Forecast =
   | {
-      readonly kind: 'forecast'
+      readonly verdict: 'forecast'
       readonly likely: DateText
       /** Absent with fewer than four readings: nothing shows how uneven the use is. */
       readonly early?: DateText
@@ -44,8 +44,8 @@ export type Forecast =
       readonly perDay: MeterQuantity
       readonly reasons: readonly Reason[]
     }
-  | { readonly kind: 'reached'; readonly by: DateText; readonly reasons: readonly Reason[] }
-  | { readonly kind: 'cannot tell'; readonly reasons: readonly Reason[] }
+  | { readonly verdict: 'reached'; readonly by: DateText; readonly reasons: readonly Reason[] }
+  | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
 /** More readings than this add nothing but time: the newest are taken. */
 const MOST_READINGS = 400
@@ -113,14 +113,14 @@ function forecastMeter(
   const meter = accumulateMeter(log, name, today)
   const now = meter?.points[meter.points.length - 1]
   if (meter === undefined || now === undefined) {
-    return { kind: 'cannot tell', reasons: [{ code: 'interval/reading-missing', params: { meter: name } }] }
+    return { verdict: 'cannot tell', reasons: [{ code: 'interval/reading-missing', params: { meter: name } }] }
   }
   const due = meterCount(dueAt.value, dueAt.unit) + now.count - now.shown
   const points = newestOfEachDay(meter.points.filter((point) => point.stretch === now.stretch)).slice(
     -MOST_READINGS,
   )
   const reached = points.find((point) => point.count >= due)
-  if (reached !== undefined) return { kind: 'reached', by: dateOfDay(reached.day), reasons: [] }
+  if (reached !== undefined) return { verdict: 'reached', by: dateOfDay(reached.day), reasons: [] }
 
   const origin = points[0] ?? now
   const days = points.map((point) => point.day - origin.day - pauseDays(log.pauses, origin.day, point.day))
@@ -129,7 +129,7 @@ function forecastMeter(
   const rise = now.count - origin.count
   if (points.length < 2 || span <= 0 || rise <= 0) {
     return {
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       reasons: [
         { code: 'interval/forecast-needs-readings', params: { meter: name, readings: points.length } },
       ],
@@ -174,7 +174,7 @@ function forecastMeter(
   const likelyDate = dateAfter(likely)
   if (likelyDate === undefined) {
     return {
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       reasons: [{ code: 'interval/forecast-beyond-calendar', params: { meter: name } }],
     }
   }
@@ -183,7 +183,7 @@ function forecastMeter(
   if (late !== undefined && lateDate === undefined)
     reasons.push({ code: 'interval/forecast-without-end', params: {} })
   return {
-    kind: 'forecast',
+    verdict: 'forecast',
     likely: likelyDate,
     ...(earlyDate === undefined ? {} : { early: earlyDate }),
     ...(lateDate === undefined ? {} : { late: lateDate }),

@@ -17,11 +17,11 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   const { question, options, limits, completions, start, reasons } = due
   const { staleAfter, soon } = options
   // A part of a month that a factor left is said already.
-  if (Number.isNaN(limit.months)) return { by, state: 'cannot tell', limit: limit.told }
+  if (Number.isNaN(limit.months)) return { by, verdict: 'cannot tell', limit: limit.told }
   const scale = by === 'period' ? readCalendar(due) : readMeterScale(due, by)
   if (scale === undefined) {
     reasons.push({ code: 'interval/not-tracked', params: { meter: by } })
-    return { by, state: 'not tracked', limit: limit.told }
+    return { by, verdict: 'not tracked', limit: limit.told }
   }
   if (limit.months + limit.counts === 0)
     return lackFor(due, by, limit, { code: 'interval/limit-not-above-zero', params: { by } })
@@ -63,7 +63,7 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   if (past > dueAt) {
     const until = tellPlace(scale, past)
     line.overdueAfter = until
-    if (line.state === 'due')
+    if (line.verdict === 'due')
       reasons.push({ code: 'interval/window-left', params: { until: until.date ?? until.meter } })
   }
   if (schedule?.note !== undefined) {
@@ -76,7 +76,7 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   }
   if (stale && now < dueAt) {
     const facts = { meter: by, date: scale.read.date, days: age, staleAfter: staleAfter.days }
-    const list = line.state === 'cannot tell' ? due.missing : reasons
+    const list = line.verdict === 'cannot tell' ? due.missing : reasons
     list.push({ code: 'interval/reading-stale', params: facts })
   }
   return line
@@ -85,7 +85,7 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
 /** The line of a limit that nobody can tell, for a reason. */
 function lackFor({ missing }: DueCase, by: keyof Limits, { told }: Limit, reason: Reason): DueLine {
   missing.push(reason)
-  return { by, state: 'cannot tell', limit: told }
+  return { by, verdict: 'cannot tell', limit: told }
 }
 
 /** Why a limit has no due point: past the calendar's end, or a service of the schedule without a reading. */

@@ -12,7 +12,7 @@ export interface DueListEntry {
   readonly service: Id
   readonly gearcase: Id
   readonly instance?: Id
-  readonly verdict: Pick<DueVerdict, 'state' | 'dueOn'>
+  readonly due: Pick<DueVerdict, 'verdict' | 'dueOn'>
 }
 
 export interface DueDay {
@@ -45,7 +45,7 @@ export interface DueList {
  * // Where is work waiting now?
  * import { listDueByDay } from 'drivetrain-service/v1/interval/fleet'
  * const list = listDueByDay([
- *   { machine: 'two', place: 'north hut', service: 'change', gearcase: 'rear', verdict: { state: 'due' } },
+ *   { machine: 'two', place: 'north hut', service: 'change', gearcase: 'rear', due: { verdict: 'due' } },
  * ])
  * list.now.places[0]?.place // => 'north hut'
  * ```
@@ -53,11 +53,11 @@ export interface DueList {
 export function listDueByDay(entries: readonly DueListEntry[]): DueList {
   checkEntries(entries)
   const sorted = [...entries].sort(compareEntries)
-  const of = (...states: readonly DueState[]): DueListEntry[] =>
-    sorted.filter((entry) => states.includes(entry.verdict.state))
+  const of = (...verdicts: readonly DueState[]): DueListEntry[] =>
+    sorted.filter((entry) => verdicts.includes(entry.due.verdict))
   const byDay = new Map<DateText, DueListEntry[]>()
   for (const entry of of('due soon', 'not due')) {
-    const day = entry.verdict.dueOn ?? ''
+    const day = entry.due.dueOn ?? ''
     const list = byDay.get(day)
     if (list === undefined) byDay.set(day, [entry])
     else list.push(entry)
@@ -74,14 +74,14 @@ function checkEntries(entries: readonly DueListEntry[]): void {
   for (const [index, entry] of entries.entries()) {
     const at = `entries[${index}]`
     requireObject(at, entry)
-    const { machine, place, service, gearcase, instance = '', verdict } = entry
-    requireObject(`${at}.verdict`, verdict)
-    const { state, dueOn = '' } = verdict
+    const { machine, place, service, gearcase, instance = '', due } = entry
+    requireObject(`${at}.due`, due)
+    const { verdict, dueOn = '' } = due
     for (const [name, text] of Object.entries({ machine, place, service, gearcase, instance }))
       if (typeof text !== 'string') throw refuse(`${at}.${name}`, text, 'a text')
-    if (typeof dueOn !== 'string') throw refuse(`${at}.verdict.dueOn`, dueOn, 'a date')
-    if (!DUE_STATES.includes(state))
-      throw refuse(`${at}.verdict.state`, state, `one of ${DUE_STATES.join(', ')}`, 'string')
+    if (typeof dueOn !== 'string') throw refuse(`${at}.due.dueOn`, dueOn, 'a date')
+    if (!DUE_STATES.includes(verdict))
+      throw refuse(`${at}.due.verdict`, verdict, `one of ${DUE_STATES.join(', ')}`, 'string')
   }
 }
 

@@ -1,8 +1,8 @@
 import type { Reason } from '../base/index.js'
 import type { DueLine, DueVerdict } from './dueVerdict.js'
 
-/** The first that holds for any line is the state of the whole; a line that does not vote comes last. */
-const STATES: readonly DueLine['state'][] = [
+/** The first that holds for any line is the verdict of the whole; a line that does not vote comes last. */
+const ORDER: readonly DueLine['verdict'][] = [
   'overdue',
   'due',
   'cannot tell',
@@ -24,28 +24,28 @@ export function settleVerdict(
   reasons: Reason[],
   missing: Reason[],
 ): DueVerdict {
-  let worst = STATES.indexOf(known ? 'not tracked' : 'cannot tell')
+  let worst = ORDER.indexOf(known ? 'not tracked' : 'cannot tell')
   let earliest: DueLine | undefined
   let fullest: DueLine | undefined
   let voting = 0
   let allDays = true
   for (const line of lines) {
     const { dueOn, fraction } = line
-    worst = Math.min(worst, STATES.indexOf(line.state))
+    worst = Math.min(worst, ORDER.indexOf(line.verdict))
     if (fraction === undefined) continue
     voting += 1
     if (dueOn === undefined) allDays = false
     else if (earliest?.dueOn === undefined || dueOn < earliest.dueOn) earliest = line
     if (fullest?.fraction === undefined || fraction > fullest.fraction) fullest = line
   }
-  let state = STATES[worst]
-  if (state === undefined || state === 'not tracked') {
-    state = 'cannot tell'
+  let verdict = ORDER[worst]
+  if (verdict === undefined || verdict === 'not tracked') {
+    verdict = 'cannot tell'
     missing.push({ code: 'interval/no-limit-tracked', params: {} })
   }
   const [event] = lines
   const first = event?.by === 'event' ? event : allDays ? earliest : fullest
-  if (first === undefined) return { state, lines, reasons, missing }
+  if (first === undefined) return { verdict, lines, reasons, missing }
   const { by: dueBy, dueOn } = first
   const decidedBy =
     dueBy === 'event' ? 'event' : voting === 1 ? 'only limit' : allDays ? 'days' : 'fraction used'
@@ -53,6 +53,6 @@ export function settleVerdict(
     const params = dueOn === undefined ? { by: dueBy, decidedBy } : { by: dueBy, decidedBy, dueOn }
     reasons.push({ code: 'interval/which-first', params })
   }
-  if (dueOn === undefined) return { state, lines, dueBy, decidedBy, reasons, missing }
-  return { state, lines, dueBy, decidedBy, dueOn, reasons, missing }
+  if (dueOn === undefined) return { verdict, lines, dueBy, decidedBy, reasons, missing }
+  return { verdict, lines, dueBy, decidedBy, dueOn, reasons, missing }
 }

@@ -15,7 +15,7 @@ export function writeLine(
   { told: limit, printed }: Limit,
   scale: LimitScale,
   due: number,
-  state: DueState,
+  verdict: DueState,
 ): OpenLine {
   const { unit, from, read: now } = scale
   const gone = scale.now - scale.start
@@ -27,11 +27,11 @@ export function writeLine(
   const dueOn = duePoint.date ?? projectDate(question.log.pauses, scale.points, due)
   // Whole at once: a key that is added later makes every line of a fleet a second object.
   if (dueOn === undefined) {
-    const line: OpenLine = { by, state, since, from, limit, used, left, duePoint, now, fraction }
+    const line: OpenLine = { by, verdict, since, from, limit, used, left, duePoint, now, fraction }
     if (printed !== undefined) line.printed = printed
     return line
   }
   if (printed === undefined)
-    return { by, state, since, from, limit, used, left, duePoint, now, fraction, dueOn }
-  return { by, state, since, from, limit, used, left, duePoint, now, fraction, printed, dueOn }
+    return { by, verdict, since, from, limit, used, left, duePoint, now, fraction, dueOn }
+  return { by, verdict, since, from, limit, used, left, duePoint, now, fraction, printed, dueOn }
 }

@@ -16,8 +16,8 @@ export function chooseWork(
   due: readonly ListedDue[],
   services: readonly Id[] | 'due',
 ): readonly { readonly taken: boolean; readonly coveredBy?: string }[] {
-  const asked = due.map(({ service, state }) =>
-    services === 'due' ? TAKEN.has(state) : services.includes(service),
+  const asked = due.map(({ service, verdict }) =>
+    services === 'due' ? TAKEN.has(verdict) : services.includes(service),
   )
   const covers = (other: ListedDue, line: ListedDue): boolean =>
     other.gearcase === line.gearcase &&

@@ -39,7 +39,7 @@ export type ListedDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
  * @throws TypeError where an argument is no object, has an unknown key, or its sheet or log was not parsed; RangeError where `today` is no
  *   date, or an option is out of its range
  *
- * Source: house rule; the states are those of the interval room.
+ * Source: house rule; the verdicts are those of the interval room.
  * @example
  * ```ts
  * import { listDue } from 'drivetrain-service/v1/service'
@@ -80,10 +80,10 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ListedDu
             : [],
         )
         if (unknown.length > 0) {
-          due.push({ ...about, state: 'cannot tell', lines: [], reasons: unknown, missing: unknown })
+          due.push({ ...about, verdict: 'cannot tell', lines: [], reasons: unknown, missing: unknown })
           continue
         }
-        const { state, lines, dueBy, dueOn, reasons, missing } = computeDue(
+        const { verdict, lines, dueBy, dueOn, reasons, missing } = computeDue(
           {
             intervals: resolveIntervals(sheet, identity, service, entry),
             log,
@@ -98,7 +98,7 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ListedDu
         )
         due.push({
           ...about,
-          state,
+          verdict,
           lines,
           ...(dueBy === undefined ? {} : { dueBy }),
           ...(dueOn === undefined ? {} : { dueOn }),

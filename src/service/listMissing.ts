@@ -69,8 +69,8 @@ export function listMissing({
 
 function listOpenServices(due: readonly PlannedDue[]): readonly PlannedMissing[] {
   const open = new Map<string, { parts: PartName[]; service: string; reason: Reason }>()
-  for (const { part, serviceName, state, missing } of due) {
-    if (state !== 'cannot tell') continue
+  for (const { part, serviceName, verdict, missing } of due) {
+    if (verdict !== 'cannot tell') continue
     for (const reason of missing) {
       const key = JSON.stringify([serviceName, reason])
       const known = open.get(key)

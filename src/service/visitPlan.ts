@@ -109,7 +109,7 @@ export interface PlannedDue {
   readonly serviceName: string
   readonly task: 'check' | 'change'
   readonly part: PartName
-  readonly state: DueState
+  readonly verdict: DueState
   readonly dueBy?: DueLimit
   readonly dueOn?: DateText
   readonly lines: readonly DueLine[]

@@ -427,7 +427,7 @@ export default async function run(): Promise<void> {
   const today = columns.lastDay[0] ?? NO_DAY
   const judged = computeDueColumns(columnsOf(rows.slice(0, 100_000)), TODAY, OPTIONS)
   const counts = DUE_STATES.map(
-    (state, index) => `${judged.state.filter((one) => one === index).length} ${state}`,
+    (state, index) => `${judged.verdict.filter((one) => one === index).length} ${state}`,
   )
   console.log(`Interval: one million records (first 100,000: ${counts.join(', ')})`)
   benchColumns(rows, today)

@@ -32,9 +32,9 @@ describe('due', () => {
 
   it('gives the verdicts as JSON, for both logs of a folder', async () => {
     const { out } = await run(['due', 'examples/acre-26', ...DAY, '--format', 'json'])
-    const { machines } = JSON.parse(out) as { machines: { machine: string; due: { state: string }[] }[] }
+    const { machines } = JSON.parse(out) as { machines: { machine: string; due: { verdict: string }[] }[] }
     expect(machines.map(({ machine }) => machine)).toEqual(['station-6', 'station-5'])
-    expect(machines.find(({ machine }) => machine === 'station-6')?.due.map(({ state }) => state)).toEqual(
+    expect(machines.find(({ machine }) => machine === 'station-6')?.due.map(({ verdict }) => verdict)).toEqual(
       Array(6).fill('cannot tell'),
     )
   })
@@ -44,8 +44,8 @@ describe('due', () => {
     const files = { 'set/log.json': severe, 'set/sheet.json': readFileSync(`${TIND}/sheet.json`, 'utf8') }
     const first = async (words: readonly string[]) => {
       const { out } = await run(['due', 'set', ...DAY, '--format', 'json', ...words], files)
-      const { machines } = JSON.parse(out) as { machines: { due: { state: string }[] }[] }
-      return machines[0]?.due[0]?.state
+      const { machines } = JSON.parse(out) as { machines: { due: { verdict: string }[] }[] }
+      return machines[0]?.due[0]?.verdict
     }
     expect(await first([])).toBe('overdue')
     expect(await first(['--severity', 'normal'])).toBe('due')
@@ -195,8 +195,8 @@ describe('record', () => {
       'set/sheet.json': readFileSync(`${TIND}/sheet.json`, 'utf8'),
     }
     const { out } = await run(['due', 'set', ...DAY, '--format', 'json'], files)
-    const { machines } = JSON.parse(out) as { machines: { due: { state: string }[] }[] }
-    expect(machines[0]?.due.map(({ state }) => state)).toEqual(Array(4).fill('not due'))
+    const { machines } = JSON.parse(out) as { machines: { due: { verdict: string }[] }[] }
+    expect(machines[0]?.due.map(({ verdict }) => verdict)).toEqual(Array(4).fill('not due'))
   })
 
   it('appends nothing that is wrong, and nothing twice', async () => {

@@ -54,7 +54,7 @@ describe('at, just below and just above each boundary', () => {
   test.each(HOURS)('%d h is %s', (hours, state) => {
     const machine = log({ hours: [['2031-09-20', hours]], km: [['2031-09-20', 6401]], records: [DONE] })
     const verdict = computeDue(question(INTERVALS, machine, '2031-09-20'), { ...OPTIONS, soon: SOON })
-    expect([verdict.state, verdict.lines.map((line) => line.state)]).toEqual([
+    expect([verdict.verdict, verdict.lines.map((line) => line.verdict)]).toEqual([
       state,
       [state, 'not due', 'not due'],
     ])
@@ -65,7 +65,7 @@ describe('at, just below and just above each boundary', () => {
   test.each(DISTANCES)('%d km is %s', (km, state) => {
     const machine = log({ hours: [['2031-09-20', 257]], km: [['2031-09-20', km]], records: [DONE] })
     const verdict = computeDue(question(INTERVALS, machine, '2031-09-20'), { ...OPTIONS, soon: SOON })
-    expect([verdict.state, verdict.lines.map((line) => line.state)]).toEqual([
+    expect([verdict.verdict, verdict.lines.map((line) => line.verdict)]).toEqual([
       state,
       ['not due', state, 'not due'],
     ])
@@ -75,7 +75,7 @@ describe('at, just below and just above each boundary', () => {
   test.each(DAYS)('on %s it is %s', (today, state) => {
     const machine = log({ hours: [[today, 257]], km: [[today, 6401]], records: [DONE] })
     const verdict = computeDue(question(INTERVALS, machine, today), { ...OPTIONS, soon: SOON })
-    expect([verdict.state, verdict.lines.map((line) => line.state)]).toEqual([
+    expect([verdict.verdict, verdict.lines.map((line) => line.verdict)]).toEqual([
       state,
       ['not due', 'not due', state],
     ])
@@ -92,7 +92,7 @@ describe('at, just below and just above each boundary', () => {
           '2031-03-01',
         ),
         OPTIONS,
-      ).state
+      ).verdict
     // 256.4 − 6.4 ≥ 250 is false in binary fractions; in whole 1/1000 h it is true.
     expect([due(256.399), due(256.4), due(256.401)]).toEqual(['not due', 'due', 'overdue'])
   })
@@ -106,7 +106,7 @@ describe('at, just below and just above each boundary', () => {
           '2031-03-01',
         ),
         { ...OPTIONS, soon: { fraction } },
-      ).state
+      ).verdict
     expect([at(89.999, 0.9), at(90, 0.9), at(90.001, 0.9)]).toEqual(['not due', 'due soon', 'due soon'])
     // 0.07 × 100 is 7.000000000000001 in binary fractions.
     expect([at(6.999, 0.07), at(7, 0.07)]).toEqual(['not due', 'due soon'])
@@ -121,7 +121,7 @@ describe('at, just below and just above each boundary', () => {
           ...OPTIONS,
           soon: { fraction: 0.9 },
         },
-      ).state
+      ).verdict
     expect([
       on('2031-03-31'),
       on('2031-04-01'),
@@ -141,9 +141,9 @@ describe('at, just below and just above each boundary', () => {
         ),
         OPTIONS,
       )
-    expect(age('2031-03-31').state).toBe('not due')
+    expect(age('2031-03-31').verdict).toBe('not due')
     const stale = age('2031-04-01')
-    expect(stale.state).toBe('cannot tell')
+    expect(stale.verdict).toBe('cannot tell')
     expect(stale.missing).toEqual([
       {
         code: 'interval/reading-stale',

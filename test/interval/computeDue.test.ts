@@ -25,7 +25,7 @@ describe('what a verdict says', () => {
     )
     const line = {
       by: 'hours',
-      state: 'overdue',
+      verdict: 'overdue',
       since: 'last service',
       from: { date: '2031-01-12', meter: { value: 412, unit: 'h' } },
       limit: { value: 100, unit: 'h' },
@@ -39,7 +39,7 @@ describe('what a verdict says', () => {
       dueOn: '2031-02-27',
     }
     expect(verdict).toEqual({
-      state: 'overdue',
+      verdict: 'overdue',
       lines: [line],
       dueBy: 'hours',
       decidedBy: 'only limit',
@@ -56,7 +56,7 @@ describe('what a verdict says', () => {
       { hours: [['2031-03-02', 60]], records: [{ date: '2031-01-01', hours: 0 }] },
       '2031-03-03',
     )
-    expect([verdict.state, verdict.dueBy, verdict.decidedBy, verdict.dueOn]).toEqual([
+    expect([verdict.verdict, verdict.dueBy, verdict.decidedBy, verdict.dueOn]).toEqual([
       'not due',
       'hours',
       'days',
@@ -98,9 +98,9 @@ describe('what a verdict says', () => {
 
   test('a reading does not grow stale while the machine is out of use', () => {
     const parts = { hours: [['2031-03-02', 60]] as const, records: [{ date: '2031-01-01', hours: 0 }] }
-    expect(judge(every250, parts, '2031-06-01').state).toBe('cannot tell')
+    expect(judge(every250, parts, '2031-06-01').verdict).toBe('cannot tell')
     expect(
-      judge(every250, { ...parts, pauses: [{ from: '2031-03-05', to: '2031-05-31' }] }, '2031-06-01').state,
+      judge(every250, { ...parts, pauses: [{ from: '2031-03-05', to: '2031-05-31' }] }, '2031-06-01').verdict,
     ).toBe('not due')
   })
 
@@ -108,10 +108,10 @@ describe('what a verdict says', () => {
     const parts = { hours: [['2031-01-01', 0]] as const, records: [{ date: '2031-01-01', hours: 0 }] }
     const soon = { ...OPTIONS, soon: { days: 400 } }
     // The hours are stale, the calendar is due soon, due, overdue in turn.
-    expect(judge(every250, parts, '2031-06-01', {}, soon).state).toBe('cannot tell')
-    expect(judge(every250, parts, '2032-01-01', {}, soon).state).toBe('due')
-    expect(judge(every250, parts, '2032-01-02', {}, soon).state).toBe('overdue')
-    expect(judge(every250, parts, '2031-01-02', {}, soon).state).toBe('due soon')
+    expect(judge(every250, parts, '2031-06-01', {}, soon).verdict).toBe('cannot tell')
+    expect(judge(every250, parts, '2032-01-01', {}, soon).verdict).toBe('due')
+    expect(judge(every250, parts, '2032-01-02', {}, soon).verdict).toBe('overdue')
+    expect(judge(every250, parts, '2031-01-02', {}, soon).verdict).toBe('due soon')
   })
 })
 
@@ -123,7 +123,7 @@ describe('meters', () => {
       { hours: [['2031-03-02', 20]], records: [{ date: '2031-03-01', hours: 0 }] },
       '2031-03-03',
     )
-    expect([verdict.state, verdict.lines.map((line) => line.state)]).toEqual([
+    expect([verdict.verdict, verdict.lines.map((line) => line.verdict)]).toEqual([
       'not due',
       ['not due', 'not tracked'],
     ])
@@ -132,7 +132,7 @@ describe('meters', () => {
       { records: [{ date: '2031-03-01' }] },
       '2031-03-03',
     )
-    expect([none.state, codes(none.reasons), codes(none.missing)]).toEqual([
+    expect([none.verdict, codes(none.reasons), codes(none.missing)]).toEqual([
       'cannot tell',
       ['interval/not-tracked'],
       ['interval/no-limit-tracked'],
@@ -141,7 +141,7 @@ describe('meters', () => {
 
   test('a meter without any reading, and a service without one', () => {
     const empty = judge(every250, { hours: [], records: [{ date: '2031-01-01' }] }, '2031-01-02')
-    expect([empty.state, empty.missing]).toEqual([
+    expect([empty.verdict, empty.missing]).toEqual([
       'cannot tell',
       [{ code: 'interval/reading-missing', params: { meter: 'hours' } }],
     ])
@@ -150,7 +150,7 @@ describe('meters', () => {
       { hours: [['2031-01-09', 40]], records: [{ date: '2031-01-01' }] },
       '2031-01-10',
     )
-    expect([start.state, start.missing]).toEqual([
+    expect([start.verdict, start.missing]).toEqual([
       'cannot tell',
       [
         {
@@ -171,7 +171,7 @@ describe('meters', () => {
       },
       '2031-01-10',
     )
-    expect([same.state, same.lines[0]?.used]).toEqual(['not due', { value: 10, unit: 'h' }])
+    expect([same.verdict, same.lines[0]?.used]).toEqual(['not due', { value: 10, unit: 'h' }])
   })
 
   const SWAP = {
@@ -225,7 +225,7 @@ describe('meters', () => {
       { hours: [['2031-03-01', 45]], records: [{ date: '2031-01-01', hours: 780 }] },
       '2031-03-01',
     )
-    expect([verdict.state, codes(verdict.reasons), verdict.missing]).toEqual([
+    expect([verdict.verdict, codes(verdict.reasons), verdict.missing]).toEqual([
       'cannot tell',
       ['interval/meter-falls'],
       [{ code: 'interval/meter-broken', params: { meter: 'hours', from: '2031-01-01', to: '2031-03-01' } }],
@@ -239,7 +239,7 @@ describe('meters', () => {
         { repeat: stated({ distance: { value: '1000', unit: 'mi' } }) },
         { km: [['2031-02-01', km]], records: [{ date: '2031-01-01', km: 0 }] },
         '2031-02-01',
-      ).state
+      ).verdict
     expect([at(1609.343_999), at(1609.344), at(1609.344_001)]).toEqual(['not due', 'due', 'overdue'])
   })
 
@@ -253,13 +253,13 @@ describe('meters', () => {
       { km: [['2031-02-01', 4828.032]], records: [{ date: '2031-01-01', km: 0 }] },
       '2031-02-01',
     )
-    expect([verdict.state, verdict.lines[0]?.limit]).toEqual(['due', { value: 3000, unit: 'mi' }])
+    expect([verdict.verdict, verdict.lines[0]?.limit]).toEqual(['due', { value: 3000, unit: 'mi' }])
     const other = {
       repeat: stated({ distance: { value: '3000', unit: 'mi', printed: [{ value: '5000', unit: 'km' }] } }),
     }
     expect(
       judge(other, { km: [['2031-02-01', 4828.031]], records: [{ date: '2031-01-01', km: 0 }] }, '2031-02-01')
-        .state,
+        .verdict,
     ).toBe('not due')
   })
 })
@@ -269,7 +269,7 @@ describe('first service, rebuild and use', () => {
 
   test('first counts from the machine’s zero until it is done, then repeat', () => {
     const before = judge(intervals, { commissioned: '2031-01-01', hours: [['2031-02-01', 50]] }, '2031-02-01')
-    expect([before.state, before.lines[0]?.from]).toEqual([
+    expect([before.verdict, before.lines[0]?.from]).toEqual([
       'due',
       { date: '2031-01-01', meter: { value: 0, unit: 'h' } },
     ])
@@ -284,12 +284,12 @@ describe('first service, rebuild and use', () => {
       },
       '2031-02-01',
     )
-    expect([after.state, after.lines[0]?.left]).toEqual(['due', { value: 0, unit: 'h' }])
+    expect([after.verdict, after.lines[0]?.left]).toEqual(['due', { value: 0, unit: 'h' }])
   })
 
   test('without a date of first use the calendar cannot tell, the hours can', () => {
     const verdict = judge(intervals, { hours: [['2031-02-01', 51]] }, '2031-02-01')
-    expect([verdict.state, verdict.lines.map((line) => line.state), codes(verdict.missing)]).toEqual([
+    expect([verdict.verdict, verdict.lines.map((line) => line.verdict), codes(verdict.missing)]).toEqual([
       'overdue',
       ['overdue', 'cannot tell'],
       ['interval/first-use-missing'],
@@ -309,12 +309,12 @@ describe('first service, rebuild and use', () => {
       records: [{ date: '2031-04-01', hours: 390 }],
     }
     const rebuilt = judge(intervals, { ...parts, events: rebuild(['rear']) }, '2031-06-01')
-    expect([rebuilt.state, rebuilt.lines[0]?.duePoint]).toEqual([
+    expect([rebuilt.verdict, rebuilt.lines[0]?.duePoint]).toEqual([
       'overdue',
       { meter: { value: 450, unit: 'h' } },
     ])
-    expect(judge(intervals, { ...parts, events: rebuild(['front']) }, '2031-06-01').state).toBe('not due')
-    expect(judge(intervals, { ...parts, events: rebuild() }, '2031-06-01').state).toBe('overdue')
+    expect(judge(intervals, { ...parts, events: rebuild(['front']) }, '2031-06-01').verdict).toBe('not due')
+    expect(judge(intervals, { ...parts, events: rebuild() }, '2031-06-01').verdict).toBe('overdue')
     const noReading = judge(
       intervals,
       { ...parts, hours: [['2031-06-01', 451]], events: rebuild() },
@@ -331,7 +331,7 @@ describe('first service, rebuild and use', () => {
       { ...parts, records: [...parts.records, { date: '2031-05-20', hours: 440 }], events: rebuild() },
       '2031-06-01',
     )
-    expect([done.state, done.lines[0]?.left]).toEqual(['not due', { value: 239, unit: 'h' }])
+    expect([done.verdict, done.lines[0]?.left]).toEqual(['not due', { value: 239, unit: 'h' }])
   })
 
   test('what if: severe by interval, by factor, or not given', () => {
@@ -341,9 +341,9 @@ describe('first service, rebuild and use', () => {
       ...every250,
       severe: { kind: 'interval', interval: stated({ hours: '125' }), criteria: 'wading' },
     } as const
-    expect(judge(byInterval, parts, '2031-03-01').state).toBe('not due')
+    expect(judge(byInterval, parts, '2031-03-01').verdict).toBe('not due')
     const overdue = judge(byInterval, parts, '2031-03-01', {}, severe)
-    expect([overdue.state, overdue.lines.map((line) => line.limit)]).toEqual([
+    expect([overdue.verdict, overdue.lines.map((line) => line.limit)]).toEqual([
       'overdue',
       [{ value: 125, unit: 'h' }, { period: 'P12M' }],
     ])
@@ -353,7 +353,7 @@ describe('first service, rebuild and use', () => {
       { period: 'P6M' },
     ])
     const none = judge(every250, parts, '2031-03-01', {}, severe)
-    expect([none.state, codes(none.reasons)[0]]).toEqual(['not due', 'interval/severe-not-given'])
+    expect([none.verdict, codes(none.reasons)[0]]).toEqual(['not due', 'interval/severe-not-given'])
   })
 
   test('a factor never makes a fractional month', () => {
@@ -370,11 +370,11 @@ describe('first service, rebuild and use', () => {
         {},
         severe,
       )
-    expect(factor('P3M', '0.5').state).toBe('cannot tell')
+    expect(factor('P3M', '0.5').verdict).toBe('cannot tell')
     expect(factor('P3M', '0.5').missing).toEqual([
       { code: 'interval/fractional-period', params: { period: 'P3M', factor: '0.5' } },
     ])
-    expect(factor('P3M', '0.5').lines.map((line) => line.state)).toEqual(['not due', 'cannot tell'])
+    expect(factor('P3M', '0.5').lines.map((line) => line.verdict)).toEqual(['not due', 'cannot tell'])
     expect(factor('P1Y', '0.75').lines[1]?.limit).toEqual({ period: 'P9M' })
     expect(factor('P2W', '0.5').lines[1]?.limit).toEqual({ period: 'P7D' })
     expect(factor('P1M2W', '2').lines[1]?.limit).toEqual({ period: 'P2M28D' })
@@ -390,21 +390,21 @@ describe('events, instances and services that count', () => {
   test('an event makes its services due until they are done', () => {
     const events = ['submersion'] as const
     const due = judge(every250, { ...parts, events: [submerged] }, '2031-03-12', { events })
-    expect([due.state, due.dueBy, due.decidedBy, due.dueOn]).toEqual(['due', 'event', 'event', '2031-03-10'])
-    expect(judge(every250, { ...parts, events: [submerged] }, '2031-03-12').state).toBe('not due')
+    expect([due.verdict, due.dueBy, due.decidedBy, due.dueOn]).toEqual(['due', 'event', 'event', '2031-03-10'])
+    expect(judge(every250, { ...parts, events: [submerged] }, '2031-03-12').verdict).toBe('not due')
     expect(
       judge(every250, { ...parts, events: [{ ...submerged, gearcases: ['front'] }] }, '2031-03-12', {
         events,
-      }).state,
+      }).verdict,
     ).toBe('not due')
     const done = {
       ...parts,
       records: [...parts.records, { date: '2031-03-10', hours: 11 }],
       events: [submerged],
     }
-    expect(judge(every250, done, '2031-03-12', { events }).state).toBe('not due')
+    expect(judge(every250, done, '2031-03-12', { events }).verdict).toBe('not due')
     const later = judge(every250, { ...parts, events: [submerged] }, '2031-03-09', { events })
-    expect([later.state, codes(later.reasons)]).toContainEqual('not due')
+    expect([later.verdict, codes(later.reasons)]).toContainEqual('not due')
     expect(codes(later.reasons)).toContain('interval/in-the-future')
   })
 
@@ -416,7 +416,7 @@ describe('events, instances and services that count', () => {
     const verdict = judge({ repeat: notStated }, { ...parts, events: [submerged] }, '2031-03-12', {
       events: ['submersion'],
     })
-    expect([verdict.state, codes(verdict.missing)]).toEqual(['due', ['interval/interval-not-stated']])
+    expect([verdict.verdict, codes(verdict.missing)]).toEqual(['due', ['interval/interval-not-stated']])
   })
 
   test('an instance counts its own records and those that name none', () => {
@@ -427,19 +427,19 @@ describe('events, instances and services that count', () => {
         '2031-03-12',
         instance === undefined ? {} : { instance },
       )
-    expect(hub('left', [{ date: '2031-03-01', instance: 'left' }]).state).toBe('not due')
-    expect(hub('right', [{ date: '2031-03-01', instance: 'left' }]).state).toBe('overdue')
+    expect(hub('left', [{ date: '2031-03-01', instance: 'left' }]).verdict).toBe('not due')
+    expect(hub('right', [{ date: '2031-03-01', instance: 'left' }]).verdict).toBe('overdue')
     const whole = hub('right', [{ date: '2031-03-01' }])
-    expect([whole.state, codes(whole.reasons)[0]]).toEqual(['not due', 'interval/record-for-all-instances'])
-    expect(hub(undefined, [{ date: '2031-03-01', instance: 'left' }]).state).toBe('overdue')
+    expect([whole.verdict, codes(whole.reasons)[0]]).toEqual(['not due', 'interval/record-for-all-instances'])
+    expect(hub(undefined, [{ date: '2031-03-01', instance: 'left' }]).verdict).toBe('overdue')
   })
 
   test('a service that satisfies this one counts; another gearcase or service does not', () => {
     const records = [{ date: '2031-03-01', hours: 0, service: 'overhaul' }]
     const other = judge(every250, { ...parts, records }, '2031-03-12', { doneBy: ['overhaul'] })
-    expect([other.state, codes(other.reasons)[0]]).toEqual(['not due', 'interval/done-by-other'])
+    expect([other.verdict, codes(other.reasons)[0]]).toEqual(['not due', 'interval/done-by-other'])
     const not = judge(every250, { ...parts, commissioned: '2029-01-01', records }, '2031-03-12')
-    expect(not.state).toBe('overdue')
+    expect(not.verdict).toBe('overdue')
     const front = judge(
       every250,
       {
@@ -449,7 +449,7 @@ describe('events, instances and services that count', () => {
       },
       '2031-03-12',
     )
-    expect(front.state).toBe('overdue')
+    expect(front.verdict).toBe('overdue')
   })
 
   test('a record dated after today is named and not counted', () => {
@@ -458,7 +458,7 @@ describe('events, instances and services that count', () => {
       { commissioned: '2030-01-01', records: [{ date: '2031-03-13' }] },
       '2031-03-12',
     )
-    expect([verdict.state, codes(verdict.reasons)[0]]).toEqual(['overdue', 'interval/in-the-future'])
+    expect([verdict.verdict, codes(verdict.reasons)[0]]).toEqual(['overdue', 'interval/in-the-future'])
   })
 })
 
@@ -468,7 +468,7 @@ describe('what the sheet does not say', () => {
 
   test('an interval that depends on the variant names it', () => {
     const verdict = judge({ repeat: cannotTell }, parts, '2031-03-12')
-    expect([verdict.state, verdict.lines, verdict.missing]).toEqual([
+    expect([verdict.verdict, verdict.lines, verdict.missing]).toEqual([
       'cannot tell',
       [],
       [{ code: 'interval/interval-depends', params: { which: 'repeat', facts: ['variant'] } }],
@@ -477,8 +477,8 @@ describe('what the sheet does not say', () => {
 
   test('first is needed before it is done only', () => {
     const intervals = { first: cannotTell, repeat: stated({ hours: '250' }) }
-    expect(judge(intervals, parts, '2031-03-12').state).toBe('overdue')
-    expect(judge(intervals, { hours: [['2031-03-12', 260]] }, '2031-03-12').state).toBe('cannot tell')
+    expect(judge(intervals, parts, '2031-03-12').verdict).toBe('overdue')
+    expect(judge(intervals, { hours: [['2031-03-12', 260]] }, '2031-03-12').verdict).toBe('cannot tell')
   })
 
   test('a severe interval or a window that is not known', () => {
@@ -486,11 +486,11 @@ describe('what the sheet does not say', () => {
       repeat: stated({ hours: '250' }),
       severe: { kind: 'interval', interval: cannotTell, criteria: 'mud' },
     } as const
-    expect(judge(severe, parts, '2031-03-12', {}, { ...OPTIONS, severity: 'severe' }).state).toBe(
+    expect(judge(severe, parts, '2031-03-12', {}, { ...OPTIONS, severity: 'severe' }).verdict).toBe(
       'cannot tell',
     )
     const window = judge({ repeat: stated({ hours: '250' }), window: cannotTell }, parts, '2031-03-12')
-    expect([window.state, window.missing]).toEqual([
+    expect([window.verdict, window.missing]).toEqual([
       'due',
       [{ code: 'interval/interval-depends', params: { which: 'window', facts: ['variant'] } }],
     ])
@@ -523,7 +523,7 @@ describe('laws', () => {
         records: [{ date: '2031-02-01', hours: start / 1000 }],
       },
       '2031-03-12',
-    ).state
+    ).verdict
 
   test('meters agree with whole numbers, whatever binary fractions say', () => {
     law(300, machine, ({ start, used, every }) => {
@@ -696,7 +696,7 @@ describe('bad input', () => {
         },
         '2031-03-12',
       )
-      expect([verdict.state, codes(verdict.reasons)[0]]).toEqual([
+      expect([verdict.verdict, codes(verdict.reasons)[0]]).toEqual([
         'overdue',
         'interval/reading-out-of-bounds',
       ])
@@ -712,12 +712,12 @@ describe('bad input', () => {
       },
       '2031-03-12',
     )
-    expect([date.state, codes(date.reasons)[0]]).toEqual(['overdue', 'calendar/not-a-date'])
+    expect([date.verdict, codes(date.reasons)[0]]).toEqual(['overdue', 'calendar/not-a-date'])
   })
 
   test('hostile ids are only compared', () => {
     for (const id of ['__proto__', 'constructor', 'x'.repeat(100_000)]) {
-      expect(ask({ service: id, gearcase: id, instance: id, doneBy: [id], events: [id] })().state).toBe(
+      expect(ask({ service: id, gearcase: id, instance: id, doneBy: [id], events: [id] })().verdict).toBe(
         'overdue',
       )
     }

@@ -77,7 +77,7 @@ describe('published examples', () => {
       expect(outside.map(on)).toEqual(outside.map((done) => addPeriod(done, 'P12M')))
       const lastDay = computeDue(question(intervals, log({ commissioned }), end), OPTIONS)
       const dayAfter = computeDue(question(intervals, log({ commissioned }), addPeriod(end, 'P1D')), OPTIONS)
-      expect([lastDay.state, dayAfter.state]).toEqual(['due', 'overdue'])
+      expect([lastDay.verdict, dayAfter.verdict]).toEqual(['due', 'overdue'])
     },
   )
 

@@ -46,7 +46,7 @@ describe('due over JSON Lines', () => {
       const day = verdicts.dueDay[index] ?? NO_DAY
       return {
         id: row.id,
-        state: DUE_STATES[verdicts.state[index] ?? 0],
+        verdict: DUE_STATES[verdicts.verdict[index] ?? 0],
         ...(dueBy && { dueBy }),
         ...(dueBy && day !== NO_DAY && { dueOn: dateOfDay(day) }),
       }
@@ -69,12 +69,12 @@ describe('due over JSON Lines', () => {
     ]
     const { summary, answers } = await run(Readable.from([lines.join('\r\n')]))
     expect(answers).toEqual([
-      '{"id":1,"state":"due","dueBy":"period","dueOn":"2031-10-06"}',
+      '{"id":1,"verdict":"due","dueBy":"period","dueOn":"2031-10-06"}',
       '{"line":3,"error":"not a JSON object"}',
       '{"line":4,"error":"not a JSON object"}',
       '{"line":5,"error":"not a JSON object"}',
-      '{"id":"x","state":"cannot tell","unusable":["hours"]}',
-      '{"id":null,"state":"cannot tell"}',
+      '{"id":"x","verdict":"cannot tell","unusable":["hours"]}',
+      '{"id":null,"verdict":"cannot tell"}',
     ])
     expect(summary).toMatchObject({ lines: 7, unreadable: 3, withUnusableFields: 1 })
   })

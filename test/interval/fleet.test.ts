@@ -91,7 +91,7 @@ const refused = rows
 
 describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
   const verdicts = computeDueColumns(columns, TODAY, options)
-  const states = Array.from(verdicts.state, (state) => DUE_STATES[state] ?? '')
+  const states = Array.from(verdicts.verdict, (state) => DUE_STATES[state] ?? '')
 
   test('columns equal computeDue record by record: state, first limit and its day', () => {
     expect(refused).toEqual([])
@@ -104,7 +104,7 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
         DUE_LIMITS[verdicts.dueBy[index] ?? 0],
         day === NO_DAY ? undefined : dateOfDay(day),
       ]
-      const single = [verdict.state, verdict.dueBy, verdict.dueOn]
+      const single = [verdict.verdict, verdict.dueBy, verdict.dueOn]
       if (fleet.some((value, at) => value !== single[at])) different.push({ row, fleet, single })
     }
     expect(different.slice(0, 3)).toEqual([])
@@ -131,11 +131,11 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
   })
 
   test('embedded PostgreSQL agrees on every row', async () => {
-    const { rows: answers } = await postgres.query<{ state: string }>(
-      `SELECT ${dueSql('postgresql', { ...options, today: TODAY })} AS state FROM fleet ORDER BY n`,
+    const { rows: answers } = await postgres.query<{ verdict: string }>(
+      `SELECT ${dueSql('postgresql', { ...options, today: TODAY })} AS verdict FROM fleet ORDER BY n`,
     )
     expect(answers.length).toBe(ROWS)
-    expect(differences(answers.map(({ state }) => state))).toEqual([])
+    expect(differences(answers.map(({ verdict }) => verdict))).toEqual([])
   })
 
   function differences(answers: readonly unknown[]): unknown[] {
@@ -151,8 +151,8 @@ describe('rows and columns', () => {
     const one = createDueColumns(1)
     const judge = (row: DueRow) => {
       const unusable = writeDueRow(one, 0, row)
-      const { state } = computeDueColumns(one, TODAY, { soon: {}, staleAfter: { days: 30 } })
-      return [unusable, DUE_STATES[state[0] ?? 0]]
+      const { verdict } = computeDueColumns(one, TODAY, { soon: {}, staleAfter: { days: 30 } })
+      return [unusable, DUE_STATES[verdict[0] ?? 0]]
     }
     const good: DueRow = {
       lastDate: '2031-10-01',
@@ -235,7 +235,7 @@ describe('rows and columns', () => {
     refused({ ...good, everyDays: new Int32Array(1) }, 'it must be Int32Array of 2 rows or more')
     // The first rows alone may be judged.
     expect(
-      computeDueColumns({ ...good, length: 1 }, TODAY, { soon: {}, staleAfter: { days: 1 } }).state.length,
+      computeDueColumns({ ...good, length: 1 }, TODAY, { soon: {}, staleAfter: { days: 1 } }).verdict.length,
     ).toBe(1)
   })
 

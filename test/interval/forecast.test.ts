@@ -91,7 +91,7 @@ describe('forecastDue', () => {
       kind: 'cannot tell',
       reasons: [{ code: 'interval/reading-missing', params: { meter: 'hours' } }],
     })
-    expect(ask({}, 100, '2031-01-01').kind).toBe('cannot tell')
+    expect(ask({}, 100, '2031-01-01').verdict).toBe('cannot tell')
     expect(ask({ hours: [['2031-01-01', 10]] }, 100, '2031-01-01')).toEqual({
       kind: 'cannot tell',
       reasons: [{ code: 'interval/forecast-needs-readings', params: { meter: 'hours', readings: 1 } }],
@@ -155,7 +155,7 @@ describe('forecastDue', () => {
         },
         100,
         '2031-02-01',
-      ).kind,
+      ).verdict,
     ).toBe('cannot tell')
   })
 
@@ -213,7 +213,7 @@ describe('forecastDue', () => {
         },
         100,
         '2031-01-25',
-      ).kind,
+      ).verdict,
     ).toBe('forecast')
   })
 
@@ -244,7 +244,7 @@ describe('forecastDue', () => {
         },
         50,
         '2031-01-21',
-      ).kind,
+      ).verdict,
     ).toBe('cannot tell')
   })
 
@@ -308,7 +308,7 @@ describe('forecastDue', () => {
         }
         const today = addDays('2031-01-01', day)
         const forecast = ask({ hours }, (tenths + left) / 10, today, options)
-        if (forecast.kind !== 'forecast') return
+        if (forecast.verdict !== 'forecast') return
         const { early = forecast.likely, likely, late = likely } = forecast
         expect(today <= early && early <= likely && likely <= late).toBe(true)
       },

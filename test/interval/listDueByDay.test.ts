@@ -8,14 +8,14 @@ import { ANYTHING } from './support/anything.js'
 const entry = (
   machine: string,
   place: string,
-  state: DueListEntry['verdict']['state'],
+  verdict: DueListEntry['due']['verdict'],
   dueOn?: string,
 ): DueListEntry => ({
   machine,
   place,
   service: 'change',
   gearcase: 'rear',
-  verdict: dueOn === undefined ? { state } : { state, dueOn },
+  due: dueOn === undefined ? { verdict } : { verdict, dueOn },
 })
 
 describe('listDueByDay', () => {
@@ -46,8 +46,8 @@ describe('listDueByDay', () => {
       service: fc.constantFrom('change', 'check'),
       gearcase: fc.constantFrom('front', 'rear'),
       instance: fc.constantFrom('left', 'right'),
-      verdict: fc.record({
-        state: fc.constantFrom(...DUE_STATES),
+      due: fc.record({
+        verdict: fc.constantFrom(...DUE_STATES),
         dueOn: fc.constantFrom('2031-01-01', '2031-01-02'),
       }),
     })
@@ -71,20 +71,20 @@ describe('listDueByDay', () => {
   test('misuse throws', () => {
     const refused = (entries: unknown, message: string) =>
       expect(() => listDueByDay(entries as DueListEntry[])).toThrow(message)
-    const good = { machine: 'a', place: 'b', service: 'c', gearcase: 'd', verdict: { state: 'due' } }
+    const good = { machine: 'a', place: 'b', service: 'c', gearcase: 'd', due: { verdict: 'due' } }
     refused(null, 'entries is null; it must be a list')
     refused([good, null], 'entries[1] is null; it must be an object')
-    refused([{ ...good, verdict: undefined }], 'entries[0].verdict is undefined; it must be an object')
+    refused([{ ...good, due: undefined }], 'entries[0].due is undefined; it must be an object')
     for (const [value, shown] of ANYTHING) {
       for (const name of ['machine', 'place', 'service', 'gearcase', 'instance'])
         refused([{ ...good, [name]: value }], `entries[0].${name} is ${shown}; it must be a text`)
-      const verdict = { state: 'due', dueOn: value }
-      refused([{ ...good, verdict }], `entries[0].verdict.dueOn is ${shown}; it must be a date`)
+      const due = { verdict: 'due', dueOn: value }
+      refused([{ ...good, due }], `entries[0].due.dueOn is ${shown}; it must be a date`)
     }
-    // A state of no list would leave the entry out.
+    // A verdict of no list would leave the entry out.
     refused(
-      [{ ...good, verdict: { state: 'later' } }],
-      "entries[0].verdict.state is 'later'; it must be one of",
+      [{ ...good, due: { verdict: 'later' } }],
+      "entries[0].due.verdict is 'later'; it must be one of",
     )
     expect(listDueByDay([])).toEqual({ now: { places: [] }, later: [], cannotTell: { places: [] } })
   })

@@ -96,7 +96,7 @@ describe('English sentences', () => {
   const quantity = { value: 5, unit: 'h' }
   const ANY = {
     by: 'hours',
-    state: 'due',
+    verdict: 'due',
     since: 'rebuild',
     of: 'rebuild',
     meter: 'hours',

@@ -88,7 +88,7 @@ describe('services and gearcases', () => {
     const rear = plan.due.find(
       ({ service, part }) => service === 'gear-oil-change' && part.path === '/gearcases/rear',
     )
-    expect(rear?.lines.find(({ by }) => by === 'event')).toMatchObject({ state: 'due', dueOn: '2023-10-01' })
+    expect(rear?.lines.find(({ by }) => by === 'event')).toMatchObject({ verdict: 'due', dueOn: '2023-10-01' })
     const front = plan.due.find(({ part }) => part.path === '/gearcases/front')
     expect(front?.lines.some(({ by }) => by === 'event')).toBe(false)
   })
@@ -102,7 +102,7 @@ describe('services and gearcases', () => {
       sheet: patched(add('/gearcases/rear/appliesTo', { market: ['north'] })),
     })
     const rear = listDue({ sheet, log, today: TODAY }, options).filter(({ gearcase }) => gearcase === 'rear')
-    expect(rear.map(({ state }) => state)).toEqual(['cannot tell', 'cannot tell'])
+    expect(rear.map(({ verdict }) => verdict)).toEqual(['cannot tell', 'cannot tell'])
     expect(rear[0]?.missing).toMatchObject([{ code: 'service/part-open', params: { facts: ['market'] } }])
     const elsewhere = { ...log, identity: { ...log.identity, market: 'south' } }
     const there = listDue({ sheet, log: elsewhere, today: TODAY }, options)

@@ -38,7 +38,7 @@ function expectDue(plan: JudgedPlan, visit: ExpectedVisit): void {
   for (const row of visit.due) {
     it.each(row.gearcases)(`${row.service} on %s: state and every limit`, (gearcase) => {
       const due = dueOf(plan, row.service, gearcase)
-      expect(due.state).toBe(row.state)
+      expect(due.verdict).toBe(row.state)
       if (row.dueBy !== undefined) expect(due.dueBy).toBe(row.dueBy)
       if (row.dueOn !== undefined) expect(due.dueOn).toBe(row.dueOn)
       const { hours, distance, period, event } = row
@@ -49,7 +49,7 @@ function expectDue(plan: JudgedPlan, visit: ExpectedVisit): void {
           .sort(),
       )
       for (const [by, line] of Object.entries(stated))
-        if (line?.state !== undefined) expect(lineOf(due, by).state).toBe(line.state)
+        if (line?.state !== undefined) expect(lineOf(due, by).verdict).toBe(line.state)
       if (hours !== undefined) expectMeter(lineOf(due, 'hours'), 'h', hours)
       if (distance !== undefined) {
         const { limitKm, duePointKm, usedKm, leftKm, overdueAfterKm, ...rest } = distance

@@ -13,7 +13,7 @@ import { safeLine } from '../safeLine.js'
 
 const LINES = /\.(jsonl|ndjson)$/i
 
-/** `due`: every service of every machine, with its state and why. */
+/** `due`: every service of every machine, with its verdict and why. */
 export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
   const lines = options.paths.filter((path) => LINES.test(path))
   if (options.sheets.length > 0 || lines.length > 0) return judgeLines(options, lines, io)
@@ -36,7 +36,7 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
 function describe(line: ListedDue): string {
   const where = [line.part.gearcase, line.part.instance?.name].filter(Boolean).join(', ')
   const reasons = explain({ reasons: line.reasons }, en).map((text) => `    ${text}`)
-  return [`  ${line.state.toUpperCase()}  ${safeLine(`${line.serviceName}, ${where}`)}`, ...reasons].join(
+  return [`  ${line.verdict.toUpperCase()}  ${safeLine(`${line.serviceName}, ${where}`)}`, ...reasons].join(
     '\n',
   )
 }

@@ -4,13 +4,13 @@ import type { Say, Texts } from '../catalogue.js'
 import { factNames, METER } from './words.js'
 
 export const intervalTexts: Texts<IntervalCodes> = {
-  'interval/by-meter': ({ state, printed, since, from, duePoint, now, left }, say) => {
+  'interval/by-meter': ({ verdict, printed, since, from, duePoint, now, left }, say) => {
     const start = `${START[since ?? ''] ?? ''}${from?.date === undefined ? '' : ` on ${say.date(from.date)}`} at ${say.quantity(meterOf(from))}`
-    return `${state}: ${say.quantity(printed)} since ${start}, due at ${say.quantity(meterOf(duePoint))}; ${say.quantity(meterOf(now))} on ${say.date(now?.date ?? '')}, ${remaining(left, say)}.`
+    return `${verdict}: ${say.quantity(printed)} since ${start}, due at ${say.quantity(meterOf(duePoint))}; ${say.quantity(meterOf(now))} on ${say.date(now?.date ?? '')}, ${remaining(left, say)}.`
   },
-  'interval/by-date': ({ state, limit, since, from, duePoint, left }, say) => {
+  'interval/by-date': ({ verdict, limit, since, from, duePoint, left }, say) => {
     const period = limit !== undefined && 'period' in limit ? periodWords(limit.period, say) : ''
-    return `${state}: ${period} since ${START[since ?? ''] ?? ''} on ${say.date(from?.date ?? '')}, due on ${say.date(duePoint?.date ?? '')}; ${remaining(left, say)}.`
+    return `${verdict}: ${period} since ${START[since ?? ''] ?? ''} on ${say.date(from?.date ?? '')}, due on ${say.date(duePoint?.date ?? '')}; ${remaining(left, say)}.`
   },
   'interval/by-event': ({ event, date }, say) =>
     `due: ${event} on ${say.date(date)}. Service before next use.`,

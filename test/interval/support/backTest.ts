@@ -134,7 +134,7 @@ export function backTest(
       { log: machine, meter: 'hours', dueAt: { value: dueAt, unit: 'h' }, today },
       { confidence: 0.8, scatter },
     )
-    if (forecast.kind !== 'forecast') continue
+    if (forecast.verdict !== 'forecast') continue
     errors.push(daysBetween(truth, forecast.likely))
     const notBefore = forecast.early === undefined || forecast.early <= truth
     const notAfter = forecast.late === undefined || forecast.late >= truth
