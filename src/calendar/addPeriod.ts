@@ -1,7 +1,7 @@
 import { addToDay } from './addToDay.js'
 import { dateOfDay } from './dateOfDay.js'
-import type { DateText, PeriodText } from './dateText.js'
-import { type Period, parsePeriod } from './parsePeriod.js'
+import type { DateText, Period, PeriodText } from './dateText.js'
+import { scanPeriod } from './parsePeriod.js'
 import { readDay } from './readDay.js'
 
 /**
@@ -43,12 +43,12 @@ export function addPeriod(date: DateText, period: Period | PeriodText, times = 1
 
 function readPeriod(period: Period | PeriodText): Period {
   if (typeof period === 'string') {
-    const read = parsePeriod(period)
-    if (!read.ok)
+    const read = scanPeriod(period)
+    if (read === undefined)
       throw new RangeError(
         `period is ${JSON.stringify(period.slice(0, 40))}; it must be whole parts such as P6M or P1Y`,
       )
-    return read.value
+    return read
   }
   if (typeof period !== 'object' || period === null)
     throw new TypeError('period must be a text such as P6M or its parts')

@@ -3,3 +3,11 @@ export type DateText = string
 
 /** An ISO 8601 duration of whole years, months, weeks and days, such as `P6M`. */
 export type PeriodText = string
+
+/** A calendar period in whole parts. Months and days are never turned into one another. */
+export interface Period {
+  readonly years: number
+  readonly months: number
+  readonly weeks: number
+  readonly days: number
+}

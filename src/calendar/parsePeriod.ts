@@ -1,52 +1,46 @@
 import type { Result } from '../base/index.js'
-import { scanPeriod } from './scanPeriod.js'
-
-/** A calendar period in whole parts. Months and days are never turned into one another. */
-export interface Period {
-  readonly years: number
-  readonly months: number
-  readonly weeks: number
-  readonly days: number
-}
+import type { Period } from './dateText.js'
 
 /**
- * Reads a calendar period such as `P6M` or `P1Y`, for service intervals. Periods of hours (`PT500H`) are not of the
- * calendar: an interval's hours are a figure of their own.
- *
- * `P` then years `Y`, months `M`, weeks `W`, days `D`, in this order, each at most once and at least one of them; whole
- * numbers of one to seven digits; capitals; no sign, no fraction, no time part.
- *
- * @param text - foreign text
- * @returns the parts, or the finding `calendar/not-a-period`
- * @throws TypeError when `text` is not a string
- *
- * Source: ISO 8601-1:2019 durations, with weeks next to other parts as ECMAScript reads them (test262
- * `Temporal/Duration/from/argument-string*`); whole parts only, since no one can say how long half a month is.
- *
- * @example
- * ```ts
- * // How many months is half a year?
- * import { parsePeriod } from 'drivetrain-service/v1/calendar'
- * const period = parsePeriod('P6M')
- * period.ok && period.value.months // => 6
- * ```
+ * A calendar period such as `P6M`: `P`, then years `Y`, months `M`, weeks `W`, days `D` in this order, each at most once and
+ * at least one; whole numbers of one to seven digits. Source: ISO 8601-1:2019 durations, with weeks next to other parts as
+ * ECMAScript reads them (test262 `Temporal/Duration/from/argument-string*`); no time part, no fraction.
  */
 export function parsePeriod(text: string): Result<Period> {
   if (typeof text !== 'string') throw new TypeError(`text must be a string, not ${typeof text}`)
   const period = scanPeriod(text)
-  if (period === undefined) {
-    return {
-      ok: false,
-      findings: [
-        {
-          code: 'calendar/not-a-period',
-          severity: 'error',
-          document: { kind: 'text' },
-          path: '',
-          params: { text: text.slice(0, 40) },
-        },
-      ],
+  if (period !== undefined) return { ok: true, value: period, findings: [] }
+  const params = { text: text.slice(0, 40) }
+  const document = { kind: 'text' } as const
+  const finding = { code: 'calendar/not-a-period', severity: 'error', document, path: '', params } as const
+  return { ok: false, findings: [finding] }
+}
+
+const UNITS = 'YMWD'
+
+/** The parts of a period text, or nothing where it is not one; by hand, since it runs for every limit of a fleet. */
+export function scanPeriod(text: string): Period | undefined {
+  if (text.charCodeAt(0) !== 80 || text.length < 3) return undefined
+  const period = { years: 0, months: 0, weeks: 0, days: 0 }
+  let unit = -1
+  let digits = 0
+  let value = 0
+  for (let at = 1; at < text.length; at++) {
+    const digit = text.charCodeAt(at) - 48
+    if (digit >= 0 && digit <= 9) {
+      value = value * 10 + digit
+      if (++digits > 7) return undefined
+    } else {
+      const next = UNITS.indexOf(text.charAt(at))
+      if (next <= unit || digits === 0) return undefined
+      if (next === 0) period.years = value
+      else if (next === 1) period.months = value
+      else if (next === 2) period.weeks = value
+      else period.days = value
+      unit = next
+      digits = 0
+      value = 0
     }
   }
-  return { ok: true, value: period, findings: [] }
+  return digits === 0 ? period : undefined
 }

@@ -8,40 +8,19 @@ export interface JudgedOilChoice {
   /** Place in the sheet's list. */
   readonly index: number
   readonly choice: OilChoice
-  readonly verdict: 'yes' | 'no' | 'ask'
+  readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
   readonly reasons: readonly Reason<keyof OilCodes>[]
 }
 
 export interface OilChoiceVerdict {
-  /** `yes`: at least one of the oils is right; `no`: none is; `ask`: none certainly, some perhaps, or none stated. */
-  readonly verdict: 'yes' | 'no' | 'ask'
+  /** `yes`: one of the oils is right or more; `no`: none is; `cannot tell`: a fact is missing; `ask`: the sheet leaves it open. */
+  readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
   /** Every oil of the sheet in the sheet's order, since makers print the preferred one first. */
   readonly choices: readonly JudgedOilChoice[]
   readonly reasons: readonly Reason<keyof OilCodes>[]
 }
 
-/**
- * Which of the oils that a manual permits are right at an ambient temperature, for planning a visit. Whether a
- * container on the shelf is such an oil is {@link oilMeets}'s question.
- *
- * @param oils - the sheet's leaf, also where the manual states none
- * @param ambient - the day's temperature; absent: oils with a band come out as `ask`
- * @returns each oil with `yes`, `no` or `ask` and why, in the sheet's order
- * @throws TypeError or RangeError when `ambient` is no temperature or `oils` no leaf
- *
- * Source: common practice, no source.
- *
- * @example
- * ```ts
- * import { chooseOilChoice } from 'drivetrain-service/v1/oil'
- * // Which of two oils is right at −15 °C?
- * const either = { kind: 'grade', system: 'SAE J306', limitedSlip: 'either' } as const
- * const warm = { ...either, grade: '90', ambient: { kind: 'limits', min: '-10', unit: 'degC' } } as const
- * const cold = { ...either, grade: '75W-90', ambient: { kind: 'limits', max: '30', unit: 'degC' } } as const
- * const answer = chooseOilChoice({ kind: 'oils', choices: [warm, cold] }, { value: -15, unit: 'degC' })
- * answer.choices.map(({ holds }) => holds) // => ['no', 'yes']
- * ```
- */
+/** Which of the oils that a manual permits are right at an ambient temperature: each in the order of the sheet, and the whole. */
 export function chooseOilChoice(oils: Oils, ambient?: Quantity<TemperatureUnit>): OilChoiceVerdict {
   requireObject('oils', oils)
   if (oils.kind === 'not stated') {
@@ -55,9 +34,9 @@ export function chooseOilChoice(oils: Oils, ambient?: Quantity<TemperatureUnit>)
     choice,
     ...holdsAtAmbient(choice.ambient, ambient),
   }))
-  if (choices.some(({ verdict }) => verdict === 'yes')) return { verdict: 'yes', choices, reasons: [] }
-  if (ambient === undefined || choices.some(({ verdict }) => verdict === 'ask')) {
-    return { verdict: 'ask', choices, reasons: [] }
-  }
+  const has = (word: JudgedOilChoice['verdict']) => choices.some(({ verdict }) => verdict === word)
+  if (has('yes')) return { verdict: 'yes', choices, reasons: [] }
+  if (has('cannot tell') || ambient === undefined) return { verdict: 'cannot tell', choices, reasons: [] }
+  if (has('ask')) return { verdict: 'ask', choices, reasons: [] }
   return { verdict: 'no', choices, reasons: [oilReason('oil/no-oil-for-ambient', { ambient })] }
 }

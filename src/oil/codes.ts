@@ -1,3 +1,4 @@
+import { makeReason, type ReasonMaker } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 
 type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
@@ -62,7 +63,4 @@ export interface OilCodes {
   'oil/density-by-d1250': { density15: Amount; temperature: Amount }
 }
 
-/** A reason with the params that its code declares. Internal. */
-export function oilReason<Code extends keyof OilCodes>(code: Code, params: OilCodes[Code]) {
-  return { code, params }
-}
+export const oilReason: ReasonMaker<OilCodes> = makeReason

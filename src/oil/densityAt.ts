@@ -20,26 +20,9 @@ const HOTTEST = { value: 150, unit: 'degC' } as const
 const K1 = 0.6278
 
 /**
- * How dense a lubricating oil is at a temperature, for turning a weight into a volume. For the volume itself use
- * {@link volumeAt}. Not for fuels or crude: their groups have other constants.
- *
- * ρ(t) = ρ15·exp(−α·ΔT·(1 + 0.8·α·ΔT)), α = 0.6278/ρ15 per °C, ΔT = t − 15 °C.
- *
- * @param density15 - density at 15 °C from the data sheet, 800 to 1164 kg/m³, both belonging to the range
- * @param temperature - of the oil, −50 °C to 150 °C, both belonging to the range
- * @returns the density, not rounded, or `cannot tell` with the reason
- * @throws TypeError or RangeError when an argument is no quantity, or the density is not above 0
- *
- * Source: API MPMS 11.1 / ASTM D1250, lubricating-oil group on the 15 °C base, as carried by an open implementation
- * (constants "54D"); the temperature range is from memory.
- *
- * @example
- * ```ts
- * import { densityAt } from 'drivetrain-service/v1/oil'
- * // How dense is an oil of 890 kg/m³ when it is at 40 °C?
- * const answer = densityAt({ value: 890, unit: 'kg/m3' }, { value: 40, unit: 'degC' })
- * answer.verdict === 'density' && answer.density.value.toFixed(1) // => '874.2'
- * ```
+ * ρ(t) = ρ15·exp(−α·ΔT·(1 + 0.8·α·ΔT)), α = 0.6278/ρ15 per °C, ΔT = t − 15 °C, not rounded; both ends of the ranges belong.
+ * Source: API MPMS 11.1 / ASTM D1250, lubricating-oil group (constants "54D") as carried by an open implementation; the
+ * temperature range from memory. Not for fuels or crude: their groups have other constants.
  */
 export function densityAt(
   density15: Quantity<'kg/m3'>,

@@ -30,24 +30,9 @@ export interface NoGradeBand {
 }
 
 /**
- * Between which kinematic viscosities an oil of a grade lies, for whoever judges a measured or printed viscosity. To
- * compare two labels use {@link oilMeets}. A multigrade keeps both its grades: the hot band, and the W grade's minimum.
- *
- * @param question - `system`, `grade` as printed, and the `edition` of the system, since editions differ in the limits
- * @returns the band with its temperature, or `cannot tell` (`oil/grade-not-known`, `oil/grade-not-in-edition`,
- *   `oil/grade-impossible`)
- * @throws RangeError when the system or the edition is not held; TypeError when `grade` is no string
- *
+ * The kinematic viscosities between which an oil of a grade lies; a multigrade keeps the hot band and the W grade's minimum.
  * Source: SAE J306 (2019 and 2005, and the bands of 90, 140 and 250 before), SAE J300, ISO 3448, read second hand in
  * lubricant makers' charts; rows that were not read say `from memory`.
- *
- * @example
- * ```ts
- * import { gradeBand } from 'drivetrain-service/v1/oil'
- * // How thick is an 80W-90 at 100 °C?
- * const band = gradeBand({ system: 'SAE J306', grade: '80W-90', edition: '2019' })
- * band.kind === 'band' && [band.min.value, band.below?.value] // => [13.5, 18.5]
- * ```
  */
 export function gradeBand(question: {
   readonly system: GradeSystem

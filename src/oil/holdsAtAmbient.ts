@@ -11,29 +11,13 @@ import { type OilCodes, oilReason } from './codes.js'
 import { requireQuantity } from './requireQuantity.js'
 
 export interface AmbientVerdict {
-  readonly verdict: 'yes' | 'no' | 'ask'
+  readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
   readonly reasons: readonly Reason<keyof OilCodes>[]
 }
 
 /**
- * Whether the manual's temperature band for an oil holds on a given day. To sort all oils of a sheet use
- * {@link chooseOilChoice}.
- *
- * @param band - the oil's `ambient` as the sheet states it; absent: the manual sets no limit. Limits belong to the
- *   band; `nominal with tolerance` spans nominal − minus to nominal + plus
- * @param ambient - the day's temperature, read by its shortest decimal; absent: nobody said
- * @returns `yes`, `no`, or `ask` where the ambient is missing or the sheet prints a bare temperature instead of a band
- * @throws TypeError or RangeError when `ambient` is no temperature
- *
- * Source: common practice, no source, for the limits belonging to the band.
- *
- * @example
- * ```ts
- * import { holdsAtAmbient } from 'drivetrain-service/v1/oil'
- * // Is an oil for −10 °C and above right at 14 °F, which is −10 °C?
- * const band = { kind: 'limits', min: '-10', unit: 'degC' } as const
- * holdsAtAmbient(band, { value: 14, unit: 'degF' }).verdict // => 'yes'
- * ```
+ * Whether an oil's ambient band includes a day's temperature, both read by their shortest decimal; limits belong to the band
+ * (common practice, no source). Without a band the manual sets no limit; a bare temperature is no band.
  */
 export function holdsAtAmbient(
   band: StatedValue<TemperatureUnit> | undefined,
@@ -52,7 +36,8 @@ export function holdsAtAmbient(
     ...(limits.min === undefined ? {} : { min: { value: limits.min, unit } }),
     ...(limits.max === undefined ? {} : { max: { value: limits.max, unit } }),
   }
-  if (ambient === undefined) return { verdict: 'ask', reasons: [oilReason('oil/ambient-not-given', shown)] }
+  if (ambient === undefined)
+    return { verdict: 'cannot tell', reasons: [oilReason('oil/ambient-not-given', shown)] }
   const tooCold = shown.min !== undefined && compareQuantities(ambient, shown.min) < 0
   const tooWarm = shown.max !== undefined && compareQuantities(ambient, shown.max) > 0
   return tooCold || tooWarm

@@ -1,12 +1,12 @@
 import { asText } from '../base/index.js'
 import type { GradeOil, OfferedOil } from '../spec/index.js'
 import { oilReason } from './codes.js'
-import type { JudgedAspect } from './oilMeets.js'
+import type { JudgedAspect } from './oilVerdict.js'
 
 /** Designations of API 1560 in use, and the ones out of use. */
 const KNOWN = ['GL-1', 'GL-2', 'GL-3', 'GL-4', 'GL-5', 'GL-6', 'MT-1']
 
-/** The service category of an offered oil against the manual's. Internal: {@link oilMeets} is the way in. */
+/** The service category of an offered oil against the manual's. */
 export function judgeCategory(
   permitted: GradeOil,
   offered: OfferedOil,
@@ -15,28 +15,31 @@ export function judgeCategory(
   if (permitted.category === undefined) {
     return { verdict: 'not judged', reasons: [oilReason('oil/category-not-stated', {})] }
   }
-  const wanted = normalCategory(permitted.category)
+  const required = normalCategory(permitted.category)
   const labels = [...new Set((offered.categories ?? []).map(normalCategory))]
   if (labels.length === 0) {
-    return { verdict: 'ask', reasons: [oilReason('oil/category-not-on-label', { category: wanted })] }
+    return {
+      verdict: 'cannot tell',
+      reasons: [oilReason('oil/category-not-on-label', { category: required })],
+    }
   }
-  const both = { permitted: wanted, offered: labels }
+  const both = { permitted: required, offered: labels }
   const harmless = yellowMetal === 'no'
-  if (labels.includes('GL-4') && labels.includes('GL-5') && (wanted === 'GL-4' || wanted === 'GL-5')) {
+  if (labels.includes('GL-4') && labels.includes('GL-5') && (required === 'GL-4' || required === 'GL-5')) {
     return harmless
-      ? { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: wanted })] }
+      ? { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: required })] }
       : { verdict: 'ask', reasons: [oilReason('oil/category-dual-rated', both)] }
   }
-  if (labels.includes(wanted)) {
-    return { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: wanted })] }
+  if (labels.includes(required)) {
+    return { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: required })] }
   }
-  if (wanted === 'GL-4' && labels.includes('GL-5')) {
+  if (required === 'GL-4' && labels.includes('GL-5')) {
     if (harmless) return { verdict: 'yes', reasons: [oilReason('oil/category-higher-no-yellow-metal', both)] }
     return yellowMetal === 'yes'
       ? { verdict: 'no', reasons: [oilReason('oil/category-harms-yellow-metal', both)] }
-      : { verdict: 'ask', reasons: [oilReason('oil/category-yellow-metal-unknown', both)] }
+      : { verdict: 'cannot tell', reasons: [oilReason('oil/category-yellow-metal-unknown', both)] }
   }
-  return KNOWN.includes(wanted) && labels.every((label) => KNOWN.includes(label))
+  return KNOWN.includes(required) && labels.every((label) => KNOWN.includes(label))
     ? { verdict: 'no', reasons: [oilReason('oil/category-differs', both)] }
     : { verdict: 'ask', reasons: [oilReason('oil/category-doubtful', both)] }
 }

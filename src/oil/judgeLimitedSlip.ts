@@ -1,11 +1,11 @@
 import type { OfferedOil, OilChoice } from '../spec/index.js'
 import { oilReason } from './codes.js'
-import type { JudgedAspect } from './oilMeets.js'
+import type { JudgedAspect } from './oilVerdict.js'
 
-/** The limited-slip additive of an offered oil against the manual. Internal: {@link oilMeets} is the way in. */
+/** The limited-slip additive of an offered oil against the manual. */
 export function judgeLimitedSlip(permitted: OilChoice, offered: OfferedOil): JudgedAspect {
   const label = offered.limitedSlip ?? 'not stated'
-  const wanted = permitted.limitedSlip
+  const rule = permitted.limitedSlip
   const additive = permitted.additive
   if (additive !== undefined && label === 'contains additive') {
     return {
@@ -13,27 +13,30 @@ export function judgeLimitedSlip(permitted: OilChoice, offered: OfferedOil): Jud
       reasons: [oilReason('oil/limited-slip-additive-twice', { name: additive.name })],
     }
   }
-  if (wanted === 'either') {
-    return { verdict: 'yes', reasons: [oilReason('oil/limited-slip-fits', { limitedSlip: wanted })] }
+  if (rule === 'either') {
+    return { verdict: 'yes', reasons: [oilReason('oil/limited-slip-fits', { limitedSlip: rule })] }
   }
-  if (wanted === 'not stated') {
+  if (rule === 'not stated') {
     return label === 'contains additive'
       ? { verdict: 'ask', reasons: [oilReason('oil/limited-slip-unasked', {})] }
       : { verdict: 'not judged', reasons: [oilReason('oil/limited-slip-not-stated', {})] }
   }
-  if (additive !== undefined && wanted === 'required' && label === 'no additive') {
+  if (additive !== undefined && rule === 'required' && label === 'no additive') {
     return {
       verdict: 'yes',
       reasons: [oilReason('oil/limited-slip-additive-apart', { name: additive.name })],
     }
   }
   if (label === 'not stated') {
-    return { verdict: 'ask', reasons: [oilReason('oil/limited-slip-not-on-label', { limitedSlip: wanted })] }
+    return {
+      verdict: 'cannot tell',
+      reasons: [oilReason('oil/limited-slip-not-on-label', { limitedSlip: rule })],
+    }
   }
-  if ((wanted === 'required') === (label === 'contains additive')) {
-    return { verdict: 'yes', reasons: [oilReason('oil/limited-slip-fits', { limitedSlip: wanted })] }
+  if ((rule === 'required') === (label === 'contains additive')) {
+    return { verdict: 'yes', reasons: [oilReason('oil/limited-slip-fits', { limitedSlip: rule })] }
   }
-  return wanted === 'required'
+  return rule === 'required'
     ? { verdict: 'no', reasons: [oilReason('oil/limited-slip-additive-missing', {})] }
     : { verdict: 'no', reasons: [oilReason('oil/limited-slip-not-permitted', {})] }
 }

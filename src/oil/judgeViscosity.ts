@@ -4,19 +4,20 @@ import { type OilCodes, oilReason } from './codes.js'
 import { type GradeBand, gradeBand } from './gradeBand.js'
 import { GRADE_EDITIONS, type GradeEdition } from './gradeTables.js'
 import { isWithinGrade } from './isWithinGrade.js'
-import type { JudgedAspect } from './oilMeets.js'
+import type { JudgedAspect } from './oilVerdict.js'
 import { type Grade, parseGrade } from './parseGrade.js'
 
-/** The viscosity grade of an offered oil against the manual's. Internal: {@link oilMeets} is the way in. */
+/** The viscosity grade of an offered oil against the manual's. */
 export function judgeViscosity(permitted: GradeOil, offered: OfferedOil): JudgedAspect {
-  const wanted = parseGrade(permitted.grade, permitted.system)
-  if (!wanted.ok) return unknownGrade(permitted.grade, permitted.system, wanted.findings)
+  const required = parseGrade(permitted.grade, permitted.system)
+  if (!required.ok) return unknownGrade(permitted.grade, permitted.system, required.findings)
   const { editions, reasons } = editionsOf(permitted)
-  const bands = bandsOf(wanted.value, editions)
+  const bands = bandsOf(required.value, editions)
   if (offered.grade === undefined || offered.system === undefined) {
     const measured = measuredFor(bands, offered)
     if (measured === undefined) {
-      return ask([...reasons, oilReason('oil/grade-not-on-label', { permitted: wanted.value.name })])
+      const missing = oilReason('oil/grade-not-on-label', { permitted: required.value.name })
+      return { verdict: 'cannot tell', reasons: [...reasons, missing] }
     }
     return { verdict: measured.inside ? 'ask' : 'no', reasons: [...reasons, measured.reason] }
   }
@@ -27,38 +28,38 @@ export function judgeViscosity(permitted: GradeOil, offered: OfferedOil): Judged
     const params = { ...own.reason.params, grade: label.value.name }
     return ask([...reasons, { code: 'oil/label-contradicts-viscosity', params }])
   }
-  if (label.value.system !== wanted.value.system) {
+  if (label.value.system !== required.value.system) {
     const measured = measuredFor(bands, offered)
-    const names = { permitted: wanted.value.name, offered: label.value.name }
+    const names = { permitted: required.value.name, offered: label.value.name }
     const differ = oilReason('oil/systems-differ', names)
     if (measured === undefined) return ask([...reasons, differ])
     return { verdict: measured.inside ? 'ask' : 'no', reasons: [...reasons, differ, measured.reason] }
   }
-  const compared = compareGrades(wanted.value, label.value, bands)
+  const compared = compareGrades(required.value, label.value, bands)
   return { ...compared, reasons: [...reasons, ...compared.reasons] }
 }
 
-function compareGrades(wanted: Grade, label: Grade, bands: readonly GradeBand[]): JudgedAspect {
-  const names = { permitted: wanted.name, offered: label.name }
-  if (wanted.name === label.name) {
-    return { verdict: 'yes', reasons: [oilReason('oil/grade-same', { grade: wanted.name })] }
+function compareGrades(required: Grade, label: Grade, bands: readonly GradeBand[]): JudgedAspect {
+  const names = { permitted: required.name, offered: label.name }
+  if (required.name === label.name) {
+    return { verdict: 'yes', reasons: [oilReason('oil/grade-same', { grade: required.name })] }
   }
-  if (wanted.summer !== undefined && wanted.summer !== label.summer) {
+  if (required.summer !== undefined && required.summer !== label.summer) {
     const others = bandsOf({ ...label, name: label.summer ?? label.name }, GRADE_EDITIONS[label.system])
     // in one edition of J306 no two bands meet: where they do, an edition has moved the limits between the two names
     const renamed =
       label.summer !== undefined && bands.some((band) => others.some((other) => meet(band, other)))
-    return renamed && wanted.system === 'SAE J306'
-      ? ask([oilReason('oil/grade-renamed', { ...names, system: wanted.system })])
+    return renamed && required.system === 'SAE J306'
+      ? ask([oilReason('oil/grade-renamed', { ...names, system: required.system })])
       : { verdict: 'no', reasons: [oilReason('oil/grade-differs', names)] }
   }
-  if (wanted.winter === undefined || wanted.winter === label.winter) {
+  if (required.winter === undefined || required.winter === label.winter) {
     return { verdict: 'yes', reasons: [oilReason('oil/multigrade-covers', names)] }
   }
   if (label.winter === undefined) {
     return { verdict: 'no', reasons: [oilReason('oil/winter-grade-missing', names)] }
   }
-  return Number.parseInt(label.winter, 10) < Number.parseInt(wanted.winter, 10)
+  return Number.parseInt(label.winter, 10) < Number.parseInt(required.winter, 10)
     ? ask([oilReason('oil/winter-grade-colder', names)])
     : { verdict: 'no', reasons: [oilReason('oil/winter-grade-warmer', names)] }
 }

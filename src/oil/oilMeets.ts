@@ -1,31 +1,12 @@
-import { asText, type Reason, requireObject, shown } from '../base/index.js'
+import { asText, requireKnownKeys, requireObject, shown } from '../base/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import type { OfferedOil, OilChoice } from '../spec/index.js'
-import { type OilCodes, oilReason } from './codes.js'
+import { oilReason } from './codes.js'
 import { holdsAtAmbient } from './holdsAtAmbient.js'
 import { judgeCategory } from './judgeCategory.js'
 import { judgeLimitedSlip } from './judgeLimitedSlip.js'
 import { judgeViscosity } from './judgeViscosity.js'
-
-/** `not judged`: the manual asks nothing of this kind, or the question left it out. */
-export type AspectVerdict = 'yes' | 'no' | 'ask' | 'not judged'
-
-export interface JudgedAspect {
-  readonly verdict: AspectVerdict
-  readonly reasons: readonly Reason<keyof OilCodes>[]
-}
-
-export interface OilVerdict {
-  /** `no` when any aspect is no, else `ask` when any is ask, else `yes`. */
-  readonly verdict: 'yes' | 'no' | 'ask'
-  /** For a maker's fluid, viscosity and category both carry what the name says: nothing else speaks for them. */
-  readonly viscosity: AspectVerdict
-  readonly category: AspectVerdict
-  readonly limitedSlip: AspectVerdict
-  readonly ambient: AspectVerdict
-  /** What decides first. */
-  readonly reasons: readonly Reason<keyof OilCodes>[]
-}
+import type { AspectVerdict, JudgedAspect, OilVerdict } from './oilVerdict.js'
 
 export interface OilCircumstances {
   /** Whether bronze or brass runs in the oil, as the sheet's `yellowMetal` says; absent there means `not stated`. */
@@ -42,9 +23,9 @@ export interface OilCircumstances {
  * @param permitted - one choice of the sheet's oils; ask again for each choice
  * @param offered - the oil as its label describes it
  * @param circumstances - `yellowMetal` of the gearcase, and `ambient` where it counts
- * @returns `yes`, `no` or `ask` (ask the maker or read the data sheet), each aspect, and every reason,
- *   those first that decide
- * @throws TypeError when an argument has the wrong shape, RangeError when `ambient` is not finite
+ * @returns `yes`, `no`, `cannot tell` (a fact is missing, and named) or `ask` (the answer is the maker's to give), each aspect, and
+ *   every reason, those first that decide
+ * @throws TypeError when an argument has the wrong shape or a circumstance is unknown, RangeError when `ambient` is not finite
  *
  * Source: SAE J306, J300 and ISO 3448 as in {@link gradeBand}; API service designations as reproduced by lubricant
  * firms. That GL-5 additives attack yellow metal, and that a GL-4/GL-5 label needs a question: common practice, no source.
@@ -69,6 +50,7 @@ export function oilMeets(
   requireObject('permitted', permitted)
   requireObject('offered', offered)
   requireObject('circumstances', circumstances)
+  requireKnownKeys('circumstances', circumstances, ['yellowMetal', 'ambient'])
   const { yellowMetal, ambient } = circumstances
   if (yellowMetal !== 'yes' && yellowMetal !== 'no' && yellowMetal !== 'not stated') {
     throw new TypeError(`circumstances.yellowMetal must be yes, no or not stated, got ${shown(yellowMetal)}`)
@@ -82,12 +64,10 @@ export function oilMeets(
   const limitedSlip = judgeLimitedSlip(permitted, offered)
   const band = judgeAmbient(permitted, ambient)
   const aspects = new Set([viscosity, category, limitedSlip, band])
-  const having = (verdict: AspectVerdict) => [...aspects].filter((aspect) => aspect.verdict === verdict)
-  // what decides stands first: whoever shows one reason shows that one
-  const order = [...having('no'), ...having('ask'), ...having('yes'), ...having('not judged')]
-  const [worst] = order
+  const order = ORDER.flatMap((verdict) => [...aspects].filter((aspect) => aspect.verdict === verdict))
+  const [first] = order
   return {
-    verdict: worst?.verdict === 'no' || worst?.verdict === 'ask' ? worst.verdict : 'yes',
+    verdict: first === undefined || first.verdict === 'not judged' ? 'yes' : first.verdict,
     viscosity: viscosity.verdict,
     category: category.verdict,
     limitedSlip: limitedSlip.verdict,
@@ -95,6 +75,9 @@ export function oilMeets(
     reasons: order.flatMap(({ reasons }) => reasons),
   }
 }
+
+/** What decides comes first: whoever shows one reason shows that one. */
+const ORDER: readonly AspectVerdict[] = ['no', 'cannot tell', 'ask', 'yes', 'not judged']
 
 /** Viscosity and category of a grade oil; of a maker's fluid its name, once for both. */
 function judgeKind(

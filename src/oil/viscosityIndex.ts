@@ -19,27 +19,10 @@ export type ViscosityIndexVerdict =
 const LEAST = { value: 2, unit: 'mm2/s' } as const
 
 /**
- * How little an oil thins as it warms, as one number for comparing oils. To get a viscosity at a temperature use
- * {@link viscosityAt}: the index is not needed for it.
- *
- * Procedure A: VI = 100·(L − U)/(L − H) where U > H; procedure B: VI = (10^N − 1)/0.00715 + 100 with
- * N = (log H − log U)/log Y where U ≤ H; U = ν at 40 °C, Y = ν at 100 °C.
- *
- * @param kv40 - kinematic viscosity at 40 °C
- * @param kv100 - kinematic viscosity at 100 °C; below 2 mm²/s the index is not defined, 2 itself is
- * @returns the index, also rounded as reported, or `cannot tell`
- * @throws TypeError or RangeError when an argument is no positive quantity in mm²/s
- *
- * Source: ASTM D2270 (web copy of the practice; table of L and H through the open `chemicals` package, 311 rows,
- * linear between rows; above 70 mm²/s L = 0.8353Y² + 14.67Y − 216, H = 0.1684Y² + 11.85Y − 97).
- *
- * @example
- * ```ts
- * import { viscosityIndex } from 'drivetrain-service/v1/oil'
- * // Which index has the practice's own example, 73.30 mm²/s at 40 °C and 8.86 mm²/s at 100 °C?
- * const answer = viscosityIndex({ value: 73.3, unit: 'mm2/s' }, { value: 8.86, unit: 'mm2/s' })
- * answer.verdict === 'viscosity index' && answer.reported // => 92
- * ```
+ * Procedure A: VI = 100·(L − U)/(L − H) where U > H; procedure B: VI = (10^N − 1)/0.00715 + 100 with N = (log H − log U)/log Y
+ * where U ≤ H; U = ν at 40 °C, Y = ν at 100 °C. Source: ASTM D2270 (web copy of the practice; table of L and H through the
+ * open `chemicals` package, 311 rows, linear between rows; above 70 mm²/s L = 0.8353Y² + 14.67Y − 216,
+ * H = 0.1684Y² + 11.85Y − 97).
  */
 export function viscosityIndex(kv40: Quantity<'mm2/s'>, kv100: Quantity<'mm2/s'>): ViscosityIndexVerdict {
   requireQuantity('kv40', kv40, 'kinematicViscosity', 0)

@@ -16,31 +16,9 @@ interface MeasuredViscosity {
 }
 
 /**
- * The constants A and B of an oil from two measured viscosities, for whoever compares them with a data sheet. For a
- * viscosity in use take {@link viscosityAt}, which also looks at the pour point and the range.
- *
- * log10 log10 Z = A − B·log10 T, with Z = ν + 0.7 + exp(−1.47 − 1.84ν − 0.51ν²).
- *
- * @param cold - the thicker measurement: temperature in °C, kinematic viscosity of 0.21 mm²/s or more
- * @param warm - the thinner measurement, at a higher temperature
- * @param zeroCelsius - kelvin at 0 °C: 273.15, or 273 for tables that were made with it
- * @returns A as `intercept` and B as `slope`, not rounded
- * @throws RangeError when `warm` is not warmer and thinner than `cold`, or a value is outside its range
- *
+ * A and B from two measured viscosities: log10 log10 Z = A − B·log10 T, with Z = ν + 0.7 + exp(−1.47 − 1.84ν − 0.51ν²).
  * Source: ASTM D341, equations as quoted in an engineering-software wiki and in a published spreadsheet whose example
  * (T = t + 273) prints A 9.5259 and B 3.7449.
- *
- * @example
- * ```ts
- * import { viscosityLine } from 'drivetrain-service/v1/oil'
- * // Which constants has an oil of 32 mm²/s at 40 °C and 5.4 mm²/s at 100 °C, with T = t + 273?
- * const line = viscosityLine(
- *   { temperature: { value: 40, unit: 'degC' }, viscosity: { value: 32, unit: 'mm2/s' } },
- *   { temperature: { value: 100, unit: 'degC' }, viscosity: { value: 5.4, unit: 'mm2/s' } },
- *   273,
- * )
- * console.log(line.intercept.toFixed(4), line.slope.toFixed(4)) // => 9.5259 3.7449
- * ```
  */
 export function viscosityLine(
   cold: MeasuredViscosity,

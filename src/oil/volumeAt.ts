@@ -13,30 +13,7 @@ export type VolumeVerdict<U extends VolumeUnit> =
     }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
 
-/**
- * What volume a measured amount of oil takes at another temperature, for comparing hot oil drained with cold oil
- * refilled. It says nothing about oil that stays on walls.
- *
- * V2 = V1·ρ(t1)/ρ(t2), densities by {@link densityAt}.
- *
- * @param oil - `density15` from the data sheet; missing: `cannot tell`
- * @param volume - as measured, 0 or more
- * @param from - temperature at which it was measured, −50 °C to 150 °C
- * @param to - temperature asked for, −50 °C to 150 °C
- * @returns the volume in the unit given, not rounded, or `cannot tell` with the reason
- * @throws TypeError or RangeError when an argument is no quantity or the volume is negative
- *
- * Source: as {@link densityAt}.
- *
- * @example
- * ```ts
- * import { volumeAt } from 'drivetrain-service/v1/oil'
- * // How much is 1 L of hot oil (60 °C) once it is at 20 °C?
- * const oil = { density15: { value: 890, unit: 'kg/m3' } } as const
- * const answer = volumeAt(oil, { value: 1, unit: 'L' }, { value: 60, unit: 'degC' }, { value: 20, unit: 'degC' })
- * answer.verdict === 'volume' && answer.volume.value.toFixed(3) // => '0.971'
- * ```
- */
+/** V2 = V1·ρ(t1)/ρ(t2), densities by {@link densityAt}: hot oil drained against cold oil refilled. Wall films do not count. */
 export function volumeAt<U extends VolumeUnit>(
   oil: Pick<OfferedOil, 'density15'>,
   volume: Quantity<U>,

@@ -1,3 +1,4 @@
+import { makeReason, type ReasonMaker } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 
 type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
@@ -52,7 +53,4 @@ export interface SealCodes {
   'seal/stock-perhaps': { name: string }
 }
 
-/** A reason with the params that its code declares. Internal. */
-export function sealReason<Code extends keyof SealCodes>(code: Code, params: SealCodes[Code]) {
-  return { code, params }
-}
+export const sealReason: ReasonMaker<SealCodes> = makeReason

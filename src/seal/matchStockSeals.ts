@@ -23,31 +23,9 @@ export interface SealLine {
 }
 
 /**
- * Which seals the shelf has for a job and how many to buy, for the parts list of a visit.
- *
- * A stock seal is taken where it is surely the same: by part number where both have one, else by kind and every
- * describing fact. Where a fact is missing on either side it is only named to be looked at. No piece is promised twice:
- * lines are served in the order of the tasks.
- *
- * @param tasks - from {@link sealsToReplace}; `look up` tasks have nothing to match and are left out
- * @param stock - seals on the shelf by id
- * @returns one line for each kind of seal
- * @throws TypeError or RangeError when an argument has the wrong shape or a count is not whole
- *
- * Source: common practice, no source.
- *
- * @example
- * ```ts
- * import { matchStockSeals, sealsToReplace } from 'drivetrain-service/v1/seal'
- * // Two washers are needed and the shelf has one: how many to buy?
- * const washer = {
- *   kind: 'crush washer', form: 'flat', material: 'copper', replace: 'every opening',
- *   size: { inside: '18', outside: '22', thickness: '1.5', unit: 'mm' },
- * } as const
- * const tasks = sealsToReplace([{ path: '/gearcases/front/openings/drain', seals: [washer] },
- *   { path: '/gearcases/front/openings/fill', seals: [washer] }])
- * matchStockSeals(tasks, { shelf: { name: 'Copper washer', seal: washer, count: 1 } })[0]?.buy // => 1
- * ```
+ * What the shelf has for a job, one line for each kind of seal. A stock seal is surely the same by part number where both have
+ * one, else by kind and every describing fact; where a fact is missing it is only named to be looked at. No piece counts
+ * twice: lines are served in the order of the tasks. Common practice, no source.
  */
 export function matchStockSeals(
   tasks: readonly SealTask[],

@@ -4,8 +4,8 @@ import type { Elastomer } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
 
 export interface MaterialVerdict {
-  /** `ask`: poor, a special compound is needed, or nothing was read about it. */
-  readonly verdict: 'yes' | 'no' | 'ask'
+  /** `ask`: poor, a special compound is needed, or nothing was read about it; `cannot tell`: the family is not stated. */
+  readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
 
@@ -47,24 +47,8 @@ const KNOWN: readonly Elastomer[] = [
 ]
 
 /**
- * Whether a rubber stands gear oil at a temperature, for rules over a sheet and for a ring from the shelf. It judges
- * the family; the maker of the ring knows the compound.
- *
- * @param material - family as the sheet names it
- * @param medium - `mineral gear oil`, the only medium whose ratings were read
- * @param temperature - of the oil or the cold start, at the seal
- * @returns `no` for EPDM always, and outside even a special compound; `ask` for a poor rating, a special compound or an
- *   unread family; limits belong to the range
- * @throws TypeError or RangeError when an argument is none of those
- *
- * Source: a seal maker's table of elastomers, read second hand; that ACM is usable is from memory and gives `ask`.
- *
- * @example
- * ```ts
- * import { materialSuits } from 'drivetrain-service/v1/seal'
- * // May an EPDM ring go into a gearcase?
- * materialSuits('EPDM', 'mineral gear oil', { value: 60, unit: 'degC' }).verdict // => 'no'
- * ```
+ * Whether a rubber family withstands gear oil at a temperature; limits belong to the range. The maker of the ring knows the
+ * compound. Source: a seal maker's table of elastomers, read second hand; that ACM is usable is from memory and gives `ask`.
  */
 export function materialSuits(
   material: Elastomer,
@@ -84,7 +68,7 @@ export function materialSuits(
   }
   const celsius = convert(temperature, 'degC').value
   if (material === 'not stated')
-    return { verdict: 'ask', reasons: [sealReason('seal/material-not-stated', {})] }
+    return { verdict: 'cannot tell', reasons: [sealReason('seal/material-not-stated', {})] }
   const row = ROWS[material]
   if (row === undefined) {
     return { verdict: 'ask', reasons: [sealReason('seal/material-limits-not-read', { material })] }

@@ -28,27 +28,9 @@ export interface SealTask {
 }
 
 /**
- * What to do with every seal of the openings and covers that a job opens, for the parts list and the steps. How many
- * to buy is {@link matchStockSeals}'s question.
- *
- * Crush washers: a new one at every opening, also where the plug was only cracked loose or taken out to look at the
- * level; only a sheet that says `on condition` lets one be used again. Bonded seals, o-rings and cut gaskets: as the
- * sheet says. Sealants and liquid gaskets: always fresh.
- *
- * @param opened - the parts; one named twice (cracked first, then out) counts once for each instance
- * @returns one task a seal and instance, in the order given; a seal of kind `none` gives none
- * @throws TypeError when a part or a seal has the wrong shape
- *
- * Source: common practice, no source: no standard that was read says `single use` of crush washers.
- *
- * @example
- * ```ts
- * import { sealsToReplace } from 'drivetrain-service/v1/seal'
- * // A plug was only cracked loose: does its copper washer go?
- * const washer = { kind: 'crush washer', form: 'flat', material: 'copper', replace: 'every opening' } as const
- * const [task] = sealsToReplace([{ path: '/gearcases/front/openings/fill', seals: [washer], how: 'cracked loose' }])
- * console.log(task?.action, task?.path) // => new /gearcases/front/openings/fill/seals/0
- * ```
+ * What to do with every seal that a job opens; a part named twice counts once for each instance. Crush washers: a new one at
+ * every opening unless the sheet says `on condition`; bonded seals, o-rings and cut gaskets: as the sheet says; sealants and
+ * liquid gaskets: always fresh. Common practice, no source: no standard that was read says `single use` of crush washers.
  */
 export function sealsToReplace(opened: readonly OpenedPart[]): readonly SealTask[] {
   if (!Array.isArray(opened)) throw new TypeError(`opened must be an array, got ${shown(opened)}`)

@@ -160,7 +160,7 @@ function judgeShelf(
     // The ambient band was judged when the choice was made.
     const verdict = oilMeets(choice, container.oil, { yellowMetal })
     const asked = [verdict.viscosity, verdict.category, verdict.limitedSlip]
-    if (!asked.includes('no') && !asked.includes('ask')) {
+    if (asked.every((one) => one === 'yes' || one === 'not judged')) {
       Object.defineProperty(fit, id, { value: container, enumerable: true })
       continue
     }

@@ -53,9 +53,9 @@ describe('holdsAtAmbient', () => {
     expect(holdsAtAmbient(whole, celsius(-14.9)).verdict).toBe('no')
   })
 
-  it('asks where the ambient is missing, or the sheet prints no band', () => {
+  it('cannot tell without an ambient, and asks where the sheet prints no band', () => {
     expect(holdsAtAmbient(band, undefined)).toMatchObject({
-      verdict: 'ask',
+      verdict: 'cannot tell',
       reasons: [{ code: 'oil/ambient-not-given' }],
     })
     const bare: Band = { kind: 'nominal', value: '20', unit: 'degC' }
@@ -110,7 +110,8 @@ describe('chooseOilChoice', () => {
     expect(holds(35)).toEqual(['yes', 'yes', 'no'])
     expect(holds(-20)).toEqual(['yes', 'no', 'yes'])
     expect(holds(-30)).toEqual(['no', 'no', 'no'])
-    expect(holds()).toEqual(['ask', 'ask', 'ask'])
+    expect(holds()).toEqual(['cannot tell', 'cannot tell', 'cannot tell'])
+    expect(chooseOilChoice({ kind: 'oils', choices }).verdict).toBe('cannot tell')
   })
 
   it('an oil without a band is right on any day, also on an unnamed one', () => {

@@ -79,7 +79,7 @@ describe('viscosity', () => {
       name: 'Skarn Gear',
       ...(kv100 === undefined ? {} : { kv100: { value: kv100, unit: 'mm2/s' } }),
     })
-    expect(oilMeets(permitted(), label(), plain)).toMatchObject({ viscosity: 'ask' })
+    expect(oilMeets(permitted(), label(), plain)).toMatchObject({ viscosity: 'cannot tell' })
     expect(codes(oilMeets(permitted(), label(), plain))[0]).toBe('oil/grade-not-on-label')
     expect(codes(oilMeets(permitted({ edition: '2019' }), label(18.4), plain))[0]).toBe(
       'oil/viscosity-inside-band',
@@ -131,15 +131,15 @@ describe('category', () => {
     ['not named by the manual', undefined, ['GL-5'], 'yes', 'not judged', 'oil/category-not-stated'],
     ['the same', 'GL-4', ['GL-4'], 'yes', 'yes', 'oil/category-on-label'],
     ['the same, spelt otherwise', 'GL-4', ['API GL 4'], 'yes', 'yes', 'oil/category-on-label'],
-    ['not on the label', 'GL-4', undefined, 'no', 'ask', 'oil/category-not-on-label'],
-    ['an empty label', 'GL-4', [], 'no', 'ask', 'oil/category-not-on-label'],
+    ['not on the label', 'GL-4', undefined, 'no', 'cannot tell', 'oil/category-not-on-label'],
+    ['an empty label', 'GL-4', [], 'no', 'cannot tell', 'oil/category-not-on-label'],
     ['GL-5 for GL-4 with yellow metal', 'GL-4', ['GL-5'], 'yes', 'no', 'oil/category-harms-yellow-metal'],
     [
       'GL-5 for GL-4, metal not stated',
       'GL-4',
       ['GL-5'],
       'not stated',
-      'ask',
+      'cannot tell',
       'oil/category-yellow-metal-unknown',
     ],
     [
@@ -198,7 +198,13 @@ describe('limited slip', () => {
       'no',
       'oil/limited-slip-additive-missing',
     ],
-    ['required, unknown', { limitedSlip: 'required' }, 'not stated', 'ask', 'oil/limited-slip-not-on-label'],
+    [
+      'required, unknown',
+      { limitedSlip: 'required' },
+      'not stated',
+      'cannot tell',
+      'oil/limited-slip-not-on-label',
+    ],
     [
       'required, added apart',
       { limitedSlip: 'required', additive },
@@ -231,7 +237,7 @@ describe('limited slip', () => {
       'not permitted, unknown',
       { limitedSlip: 'not permitted' },
       undefined,
-      'ask',
+      'cannot tell',
       'oil/limited-slip-not-on-label',
     ],
     [
@@ -292,7 +298,7 @@ describe('ambient and the whole', () => {
         { yellowMetal: yellowMetal as 'yes' },
       )
       const aspects = [judged.viscosity, judged.category, judged.limitedSlip, judged.ambient]
-      const expected = aspects.includes('no') ? 'no' : aspects.includes('ask') ? 'ask' : 'yes'
+      const expected = (['no', 'cannot tell', 'ask'] as const).find((word) => aspects.includes(word)) ?? 'yes'
       expect(judged.verdict).toBe(expected)
       expect(judged.reasons.length).toBeGreaterThanOrEqual(3)
     })

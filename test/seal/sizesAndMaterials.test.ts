@@ -190,7 +190,7 @@ describe('materialSuits', () => {
       reasons: [{ code: 'seal/material-limits-not-read' }],
     })
     expect(ask('not stated', 20)).toMatchObject({
-      verdict: 'ask',
+      verdict: 'cannot tell',
       reasons: [{ code: 'seal/material-not-stated' }],
     })
   })
