@@ -4,19 +4,19 @@ import type { MachineLog, MeterName } from '../spec/index.js'
 import { followMeter, type MeterChange } from './followMeter.js'
 import { insertByDay } from './insertByDay.js'
 import { LARGEST_COUNT, type MeterUnit, meterCount, quantityOf } from './meterCount.js'
-import { type MeterPoint, type MeterWalk, noteReading } from './meterWalk.js'
+import { type MeterPoint, type MeterState, noteReading } from './meterState.js'
 
 /**
  * Reads one meter of a log up to a day: readings, the readings of service records, and the meter's own events, sorted
  * by day and added up. For `readMeters` and `computeDue`; NaN days and counts never get past here.
  */
-export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: number): MeterWalk | undefined {
+export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: number): MeterState | undefined {
   // Here and below a comparison, since a lookup by a name that varies costs several times as much.
   const meter = name === 'hours' ? log.meters.hours : log.meters.distance
   if (meter === undefined) return undefined
   const { unit, readings, rollover } = meter
   const { records, events } = log
-  const walk: MeterWalk = {
+  const state: MeterState = {
     name,
     unit,
     modulus: rollover === undefined ? Number.NaN : modulusOf(rollover, unit),
@@ -28,11 +28,11 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
     stretch: 0,
   }
   let index = 0
-  for (const { date, value } of readings) addPoint(walk, 'readings', index++, date, value, unit, lastDay)
+  for (const { date, value } of readings) addPoint(state, 'readings', index++, date, value, unit, lastDay)
   index = 0
   for (const { date, readings: taken } of records) {
     const reading = name === 'hours' ? taken.hours : taken.distance
-    if (reading !== undefined) addPoint(walk, 'records', index, date, reading.value, reading.unit, lastDay)
+    if (reading !== undefined) addPoint(state, 'records', index, date, reading.value, reading.unit, lastDay)
     index += 1
   }
   let changes: MeterChange[] | undefined
@@ -51,15 +51,15 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
     }
   }
   followMeter(
-    walk,
+    state,
     changes?.sort((one, other) => one.day - other.day),
   )
-  return walk
+  return state
 }
 
 /** Adds a reading where it is one, and says what is wrong with it where it is none. */
 function addPoint(
-  walk: MeterWalk,
+  state: MeterState,
   list: 'readings' | 'records',
   index: number,
   date: DateText,
@@ -67,29 +67,29 @@ function addPoint(
   unit: MeterUnit,
   lastDay: number,
 ): void {
-  const { points, name } = walk
+  const { points, name } = state
   const day = dayNumberOf(date)
   // A text would turn into a number on the way, and a list of lists into no end.
   const shown = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
   const most = name === 'hours' ? LARGEST_COUNT.hours : LARGEST_COUNT.distance
   const point: MeterPoint = { day, date, shown, count: shown, stretch: 0, list, index }
   if (Number.isNaN(day)) {
-    noteReading(walk, 'calendar/not-a-date', 'error', point, { text: asText(date).slice(0, 40) })
+    noteReading(state, 'calendar/not-a-date', 'error', point, { text: asText(date).slice(0, 40) })
   } else if (!(shown >= 0 && shown <= most)) {
-    noteReading(walk, 'interval/reading-out-of-bounds', 'error', point, {
+    noteReading(state, 'interval/reading-out-of-bounds', 'error', point, {
       meter: name,
       value: Number.isFinite(value) ? value : asText(value).slice(0, 40),
-      most: quantityOf(most, walk.unit),
+      most: quantityOf(most, state.unit),
     })
   } else if (day <= lastDay) {
     const newest = points.at(-1)
     if (list === 'readings' && newest !== undefined && newest.day > day) {
       const params = { meter: name, date, after: newest.date }
-      noteReading(walk, 'interval/readings-out-of-order', 'info', point, params)
+      noteReading(state, 'interval/readings-out-of-order', 'info', point, params)
     }
     insertByDay(points, point)
   } else if (list === 'readings') {
-    noteReading(walk, 'interval/in-the-future', 'error', point, { what: name, date })
+    noteReading(state, 'interval/in-the-future', 'error', point, { what: name, date })
   }
 }
 

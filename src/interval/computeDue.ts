@@ -1,33 +1,18 @@
-import type { Reason } from '../base/index.js'
-import { refuse } from '../base/index.js'
+import { type Reason, refuse, requireKnownKeys, requireShape, type Shape } from '../base/index.js'
 import { dayNumberOf } from '../calendar/index.js'
-import { checkDueOptions } from './checkDueOptions.js'
-import { type ChosenLimits, chooseLimits } from './chooseLimits.js'
+import { chooseLimits } from './chooseLimits.js'
+import type { DueCase, Origin } from './dueCase.js'
 import type { DueOptions, DueQuestion } from './dueQuestion.js'
 import type { DueLine, DueVerdict } from './dueVerdict.js'
-import { findCompletions, type Origin } from './findCompletions.js'
+import { findCompletions } from './findCompletions.js'
 import { judgeLimit } from './judgeLimit.js'
 import { LOG_SHAPE } from './logShape.js'
-import { requireShape, type Shape } from './requireShape.js'
+import { requireDueOptions } from './requireDueOptions.js'
 import { settleVerdict } from './settleVerdict.js'
 
-/** What one judgement needs, worked out once for all its lines. */
-export interface DueCase {
-  readonly question: DueQuestion
-  readonly options: DueOptions
-  readonly today: number
-  readonly limits: ChosenLimits
-  /** Completions that the count starts from: those after the rebuild, where `first` counts from one. */
-  readonly completions: readonly Origin[]
-  /** The machine's or the rebuild's zero. */
-  readonly zero: Origin
-  /** Where the count began: the last completion, else the zero. */
-  readonly start: Origin
-  readonly reasons: Reason[]
-  readonly missing: Reason[]
-}
+const QUESTION = ['intervals', 'log', 'service', 'doneBy', 'gearcase', 'instance', 'events', 'today']
 
-/** What is walked into in a question. */
+/** What is read in a question. */
 const QUESTION_SHAPE: Shape = {
   intervals: { 'first?': {}, repeat: {}, 'window?': {}, 'severe?': {} },
   log: LOG_SHAPE,
@@ -43,8 +28,8 @@ const QUESTION_SHAPE: Shape = {
  * @param question - the resolved intervals, the machine's log, which service, gearcase and instance, and today's date
  * @param options - what counts as soon, how old a reading may be, normal or severe use; all required, `soon` may be `{}`
  * @returns the verdict, one line a limit, which comes first and why, every reason, and what is missing
- * @throws TypeError, RangeError when an option is missing or out of range, `today` is no date, a figure is no figure, or what is
- *   walked into in the question is no object or list
+ * @throws TypeError, RangeError when an option is missing, unknown or out of range, `today` is no date, a figure is no figure, or what is
+ *   read in the question is no object or list
  *
  * Source: house rule for the verdicts and their order; months as in ECMAScript test262 (see {@link addPeriod}).
  *
@@ -73,8 +58,9 @@ const QUESTION_SHAPE: Shape = {
  * ```
  */
 export function computeDue(question: DueQuestion, options: DueOptions): DueVerdict {
-  checkDueOptions(options)
+  requireDueOptions(options)
   try {
+    requireKnownKeys('question', question, QUESTION)
     return judgeService(question, options)
   } catch (error) {
     requireShape('question', question, QUESTION_SHAPE)
@@ -120,17 +106,7 @@ function judgeService(question: DueQuestion, options: DueOptions): DueVerdict {
   const firstNeeded = start === zero || intervals.countFrom !== 'completion'
   const limits = chooseLimits(intervals, options.severity, firstNeeded, reasons, missing)
   if (limits !== undefined) {
-    const due: DueCase = {
-      question,
-      options,
-      today,
-      limits,
-      completions,
-      zero,
-      start,
-      reasons,
-      missing,
-    }
+    const due: DueCase = { question, options, today, limits, completions, zero, start, reasons, missing }
     const { hours, distance, period } = start === zero ? limits.opening : limits.repeat
     if (hours !== undefined) lines.push(judgeLimit(due, 'hours', hours))
     if (distance !== undefined) lines.push(judgeLimit(due, 'distance', distance))

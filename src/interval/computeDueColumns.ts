@@ -1,9 +1,9 @@
 import { addToDay, type DateText, FIRST_DAY, LAST_DAY, readDay } from '../calendar/index.js'
-import { checkDueColumns } from './checkDueColumns.js'
-import { checkDueOptions } from './checkDueOptions.js'
 import { type DueColumns, type DueColumnVerdicts, NO_DAY } from './dueColumns.js'
 import type { DueOptions } from './dueQuestion.js'
-import { MOST_A_DAY, meterCount } from './meterCount.js'
+import { MOST_A_DAY, meterCount, partOf } from './meterCount.js'
+import { requireDueColumns } from './requireDueColumns.js'
+import { requireDueOptions } from './requireDueOptions.js'
 
 const OVERDUE = 0
 const DUE = 1
@@ -44,9 +44,9 @@ export function computeDueColumns(
   today: DateText,
   options: Omit<DueOptions, 'severity'>,
 ): DueColumnVerdicts {
-  checkDueColumns(columns)
+  requireDueColumns(columns)
   const todayDay = readDay(today, 'today')
-  checkDueOptions({ ...options, severity: 'normal' })
+  requireDueOptions({ ...options, severity: 'normal' })
   const { soon, staleAfter } = options
   const fraction = soon.fraction ?? Number.POSITIVE_INFINITY
   const soonHours = soon.hours === undefined ? Number.NEGATIVE_INFINITY : meterCount(soon.hours, 'h')
@@ -99,8 +99,7 @@ export function computeDueColumns(
     } else if (now >= due) lineDay = readOn
     if (now > due + window) lineState = OVERDUE
     else if (now >= due) lineState = DUE
-    else if (now >= due - before || now >= base + Math.ceil(every * fraction * 0.999_999_999_999_999))
-      lineState = DUE_SOON
+    else if (now >= due - before || now >= base + partOf(every, fraction)) lineState = DUE_SOON
     else lineState = todayDay - readOn > staleDays ? CANNOT_TELL : NOT_DUE
   }
 
@@ -192,10 +191,7 @@ export function computeDueColumns(
           // A window past the calendar's end gives NaN, and nothing is later than NaN.
           const past = moreMonths === 0 && moreDays === 0 ? due : addToDay(due, moreMonths, moreDays)
           judged = todayDay > past ? OVERDUE : DUE
-        } else if (
-          due - todayDay <= soonDays ||
-          used >= Math.ceil((due - from) * fraction * 0.999_999_999_999_999)
-        ) {
+        } else if (due - todayDay <= soonDays || used >= partOf(due - from, fraction)) {
           judged = DUE_SOON
         }
         if (judged < worst) worst = judged

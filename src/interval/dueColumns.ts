@@ -31,7 +31,7 @@ export interface DueColumns {
 /** Verdicts by number, as `DueColumnVerdicts.verdict` holds them. */
 export const DUE_STATES = ['overdue', 'due', 'cannot tell', 'due soon', 'not due'] as const
 
-/** Limits by number, as `DueColumnVerdicts.dueBy` holds them; 0: nobody can tell. */
+/** Limits by number, as `DueColumnVerdicts.dueBy` holds them; 0: cannot tell. */
 export const DUE_LIMITS = [undefined, 'hours', 'distance', 'period', 'event'] as const
 
 export interface DueColumnVerdicts {

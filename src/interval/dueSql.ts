@@ -1,17 +1,18 @@
-import { refuse } from '../base/index.js'
+import { refuse, requireKnownKeys, requireObject } from '../base/index.js'
 import { type DateText, readDay } from '../calendar/index.js'
-import { checkDueOptions } from './checkDueOptions.js'
 import type { DueOptions } from './dueQuestion.js'
-import { countsPer, LARGEST_COUNT, MOST_A_DAY, meterCount } from './meterCount.js'
-import { requireObject } from './requireObject.js'
-import type { DueRow } from './writeDueRow.js'
+import { DUE_ROW_FIELDS, type DueRowField } from './dueRow.js'
+import { countsPer, LARGEST_COUNT, LAST_BIT, MOST_A_DAY, meterCount, PRODUCT_ERROR } from './meterCount.js'
+import { requireDueOptions } from './requireDueOptions.js'
 
 export type SqlDialect = 'postgresql' | 'duckdb'
+
+const OPTIONS = ['today', 'soon', 'staleAfter', 'severity', 'columns']
 
 export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
   readonly today: DateText
   /** The table's own column names, where they differ from the field of `DueRow` in snake case, such as `last_date`. */
-  readonly columns?: Partial<Readonly<Record<Exclude<keyof DueRow, 'id'>, string>>>
+  readonly columns?: Partial<Readonly<Record<DueRowField, string>>>
 }
 
 /**
@@ -36,29 +37,33 @@ export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
 export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   if (dialect !== 'postgresql' && dialect !== 'duckdb')
     throw refuse('dialect', dialect, "'postgresql' or 'duckdb'", 'string')
-  checkDueOptions({ ...options, severity: 'normal' })
+  requireObject('options', options)
+  requireDueOptions({ ...options, severity: 'normal' }, OPTIONS)
   const { today: date, soon, staleAfter, columns = {} } = options
   readDay(date, 'options.today')
   requireObject('options.columns', columns)
+  requireKnownKeys('options.columns', columns, DUE_ROW_FIELDS)
   const real = dialect === 'duckdb' ? 'double' : 'double precision'
   const today = `DATE '${date}'`
   const number = (value: number): string => `CAST(${value} AS ${real})`
-  const column = (field: Exclude<keyof DueRow, 'id'>): string => {
+  const column = (field: DueRowField): string => {
     const own = Object.hasOwn(columns, field) ? columns[field] : undefined
     const name = own ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
     if (typeof name !== 'string') throw refuse(`options.columns.${field}`, name, 'a column name')
     return `"${name.replaceAll('"', '""')}"`
   }
   /** Half up to whole counts, by the same operations as `meterCount`. */
-  const rounded = (product: string): string =>
-    `(floor(${product}) + CASE WHEN ${product} - floor(${product}) >= 0.5 THEN 1 ELSE 0 END)`
-  const hours = (field: Exclude<keyof DueRow, 'id'>): string =>
-    rounded(`(CAST(${column(field)} AS ${real}) * ${number(1000)})`)
+  const rounded = (product: string, half: string): string =>
+    `(floor(${product}) + CASE WHEN ${product} - floor(${product}) >= ${half} THEN 1 ELSE 0 END)`
+  const hours = (field: DueRowField): string => {
+    const product = `(CAST(${column(field)} AS ${real}) * ${number(1000)})`
+    return rounded(product, `${number(0.5)} - ${product} * ${number(PRODUCT_ERROR)}`)
+  }
   const distance =
     (unitField: 'distanceUnit' | 'everyDistanceUnit') =>
-    (field: Exclude<keyof DueRow, 'id'>): string => {
+    (field: DueRowField): string => {
       const perUnit = `CASE ${column(unitField)} WHEN 'km' THEN ${number(countsPer('km'))} WHEN 'mi' THEN ${number(countsPer('mi'))} END`
-      return rounded(`(CAST(${column(field)} AS ${real}) * ${perUnit})`)
+      return rounded(`(CAST(${column(field)} AS ${real}) * ${perUnit})`, number(0.5))
     }
   const addTo = (date: string, months: string, days: string): string =>
     dialect === 'duckdb'
@@ -74,7 +79,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     readonly window: string
     readonly windowGiven: string
     readonly before: number | undefined
-    readonly most: number
+    readonly maximum: number
     readonly mostADay: number
   }): string => {
     const from = column('lastDate')
@@ -86,10 +91,10 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
       `${readOn} >= ${from}`,
       `${readOn} <= ${today}`,
       `${every} > 0`,
-      `${every} <= ${number(meter.most)}`,
+      `${every} <= ${number(meter.maximum)}`,
       `${base} >= 0`,
-      `${base} <= ${number(meter.most)}`,
-      `${now} <= ${number(meter.most)}`,
+      `${base} <= ${number(meter.maximum)}`,
+      `${now} <= ${number(meter.maximum)}`,
       `${now} >= ${base}`,
       `${now} - ${base} <= (${readOn} - ${from} + 1) * ${number(meter.mostADay)}`,
     ].join(' AND ')
@@ -98,7 +103,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     const part =
       soon.fraction === undefined
         ? ''
-        : ` OR ${now} >= ${base} + ceil(${every} * ${number(soon.fraction)} * ${number(0.999_999_999_999_999)})`
+        : ` OR ${now} >= ${base} + ceil(${every} * ${number(soon.fraction)} * ${number(LAST_BIT)})`
     return `CASE WHEN ${meter.given} IS NULL OR COALESCE(${meter.lacking}, false) THEN 5
     WHEN NOT COALESCE(${usable}, false) THEN 2
     WHEN ${now} > ${base} + ${every} + ${window} THEN 0
@@ -118,7 +123,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     window: hours('windowHours'),
     windowGiven: column('windowHours'),
     before: soon.hours === undefined ? undefined : meterCount(soon.hours, 'h'),
-    most: LARGEST_COUNT.hours,
+    maximum: LARGEST_COUNT.hours,
     mostADay: MOST_A_DAY.hours,
   })
   const distanceRank = meterRank({
@@ -131,7 +136,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     window: limits('windowDistance'),
     windowGiven: column('windowDistance'),
     before: soon.distance === undefined ? undefined : meterCount(soon.distance.value, soon.distance.unit),
-    most: LARGEST_COUNT.distance,
+    maximum: LARGEST_COUNT.distance,
     mostADay: MOST_A_DAY.distance,
   })
   const from = column('lastDate')
@@ -143,7 +148,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const soonFraction =
     soon.fraction === undefined
       ? ''
-      : ` OR ${today} - ${from} >= ceil(CAST(${dueOn} - ${from} AS ${real}) * ${number(soon.fraction)} * ${number(0.999_999_999_999_999)})`
+      : ` OR ${today} - ${from} >= ceil(CAST(${dueOn} - ${from} AS ${real}) * ${number(soon.fraction)} * ${number(LAST_BIT)})`
   const periodRank = `CASE WHEN ${column('everyMonths')} IS NULL AND ${column('everyDays')} IS NULL THEN 5
     WHEN NOT COALESCE(${from} <= ${today} AND ${months} + ${days} > 0 AND ${months} <= 120000 AND ${days} <= 3700000, false) THEN 2
     WHEN ${dueOn} > DATE '9999-12-31' THEN 2

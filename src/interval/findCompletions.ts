@@ -1,20 +1,9 @@
 import type { Reason } from '../base/index.js'
-import { type DateText, dayNumberOf } from '../calendar/index.js'
+import { dayNumberOf } from '../calendar/index.js'
 import type { ServiceRecord } from '../spec/index.js'
+import type { Origin } from './dueCase.js'
 import type { DueQuestion } from './dueQuestion.js'
-import type { DueLine } from './dueVerdict.js'
 import { insertByDay } from './insertByDay.js'
-
-/** Where a count may begin: a completion, or the machine's or the rebuild's zero. */
-export interface Origin {
-  readonly since: NonNullable<DueLine['since']>
-  /** NaN: not known. */
-  readonly day: number
-  /** Empty: not known. */
-  readonly date: DateText
-  /** Index of the record in the log; −1: it is none. */
-  readonly record: number
-}
 
 /** When the service was done on this gearcase and instance, oldest first. Records after today are named, not counted. */
 export function findCompletions(question: DueQuestion, today: number, reasons: Reason[]): Origin[] {

@@ -1,5 +1,4 @@
 import { refuse } from '../base/index.js'
-import { checkConfidence } from './checkConfidence.js'
 
 /** A line through readings, with confidence limits of its slope. */
 export interface TheilSenFit {
@@ -11,38 +10,19 @@ export interface TheilSenFit {
 }
 
 /**
- * The median of the slopes of all pairs, with confidence limits of that slope, for readings that scatter about a steady
- * line. It bears a quarter of wild readings. For a due day use {@link forecastDue}.
- *
- * slope = median of (yⱼ − yᵢ)/(xⱼ − xᵢ), i < j, xᵢ ≠ xⱼ; limits: the slopes at ranks (N ∓ z·√(n(n−1)(2n+5)/18 − ties))/2
- *
- * @param x - where, such as days; finite
- * @param y - what, as many as `x`
- * @param confidence - of the limits, above 0, below 1
- * @returns the slope, its limits and the intercept, or nothing where no two `x` differ
- * @throws TypeError, RangeError when the lengths differ, a number is not finite, or `confidence` is out of range
- *
- * Source: P. K. Sen, Estimates of the regression coefficient based on Kendall's tau, JASA 63 (1968); its example, as
- * SciPy's `stats` tests carry it: slope 4, 93 % limits 3.71 and 4.38.
- *
- * @example
- * ```ts
- * // What is the slope of Sen's own example?
- * import { fitTheilSen } from 'drivetrain-service/v1/interval/meters'
- * const fit = fitTheilSen([1, 2, 3, 4, 10, 12, 18], [9, 15, 19, 20, 45, 55, 78], 0.93)
- * fit?.slope // => 4
- * ```
+ * The median of the slopes of all pairs with its confidence limits: the slopes at ranks (N ∓ z·√(n(n−1)(2n+5)/18 − ties))/2.
+ * It withstands a quarter of wild readings; nothing where no two `x` differ. Source: P. K. Sen, JASA 63 (1968).
  */
 export function fitTheilSen(
   x: readonly number[],
   y: readonly number[],
   confidence: number,
 ): TheilSenFit | undefined {
-  checkNumbers(x, 'x')
-  checkNumbers(y, 'y')
+  requireNumbers(x, 'x')
+  requireNumbers(y, 'y')
   if (x.length !== y.length)
     throw new RangeError(`x has ${x.length} numbers and y ${y.length}; they must pair`)
-  checkConfidence(confidence, 'confidence')
+  requireConfidence('confidence', confidence)
   const count = x.length
   const slopes: number[] = []
   for (let i = 0; i < count; i++) {
@@ -63,7 +43,13 @@ export function fitTheilSen(
   return { slope, low: sorted[lowRank] ?? slope, high: sorted[highRank] ?? slope, intercept }
 }
 
-function checkNumbers(list: readonly number[], name: string): void {
+/** Throws where a confidence is none. */
+export function requireConfidence(name: string, confidence: number): void {
+  if (typeof confidence !== 'number' || !(confidence > 0 && confidence < 1))
+    throw refuse(name, confidence, 'a number above 0 and below 1', 'number')
+}
+
+function requireNumbers(list: readonly number[], name: string): void {
   if (!Array.isArray(list)) throw refuse(name, list, 'a list of numbers')
   for (const [index, value] of list.entries())
     if (!Number.isFinite(value)) throw refuse(`${name}[${index}]`, value, 'a finite number', 'number')

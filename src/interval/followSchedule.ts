@@ -1,5 +1,4 @@
-import type { DueCase } from './computeDue.js'
-import type { Origin } from './findCompletions.js'
+import type { DueCase, Origin } from './dueCase.js'
 import { addOnScale, type LimitScale } from './limitScale.js'
 import type { Limit, Limits } from './readLimits.js'
 import { pointAt } from './readMeterScale.js'

@@ -1,17 +1,13 @@
-import type { Reason } from '../base/index.js'
-import { refuse } from '../base/index.js'
+import { type Reason, refuse, requireKnownKeys, requireObject, requireShape } from '../base/index.js'
 import { type DateText, dateOfDay, LAST_DAY, readDay } from '../calendar/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
-import { checkConfidence } from './checkConfidence.js'
 import type { MeterQuantity } from './dueVerdict.js'
-import { fitTheilSen, median, normalDeviate } from './fitTheilSen.js'
+import { fitTheilSen, median, normalDeviate, requireConfidence } from './fitTheilSen.js'
 import { LOG_SHAPE } from './logShape.js'
 import { countsPer, meterCount } from './meterCount.js'
-import type { MeterPoint } from './meterWalk.js'
+import type { MeterPoint } from './meterState.js'
 import { afterDaysOfUse, pauseDays } from './pauseDays.js'
-import { requireObject } from './requireObject.js'
-import { requireShape } from './requireShape.js'
 
 export interface ForecastQuestion {
   readonly log: MachineLog
@@ -25,7 +21,7 @@ export interface ForecastOptions {
   /** How often the true day shall lie between early and late, above 0, below 1; 0.8 is usual. */
   readonly confidence: number
   /**
-   * What the readings' unevenness is taken for. `about a steady line`: the use is steady and each reading strays from it
+   * The caller's noise model. `about a steady line`: the use is steady and each reading strays from it
    * by itself (Sen's limits of the slope). `from day to day`: the use itself changes, and every day adds to the doubt.
    */
   readonly scatter: 'about a steady line' | 'from day to day'
@@ -37,7 +33,7 @@ export type Forecast =
       readonly likely: DateText
       /** Absent with fewer than four readings: nothing shows how uneven the use is. */
       readonly early?: DateText
-      /** Absent likewise, or where the lower limit of the use is none at all. */
+      /** Absent likewise, or where the lower limit of the use is 0. */
       readonly late?: DateText
       readonly method: 'span rate' | 'Theil–Sen'
       readonly readings: number
@@ -47,7 +43,7 @@ export type Forecast =
   | { readonly verdict: 'reached'; readonly by: DateText; readonly reasons: readonly Reason[] }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
-/** More readings than this add nothing but time: the newest are taken. */
+/** More readings than this add nothing but time: the newest ones count. */
 const MOST_READINGS = 400
 
 /**
@@ -84,7 +80,9 @@ const MOST_READINGS = 400
 export function forecastDue(question: ForecastQuestion, options: ForecastOptions): Forecast {
   requireObject('question', question)
   requireObject('options', options)
-  checkConfidence(options.confidence, 'options.confidence')
+  requireKnownKeys('options', options, ['confidence', 'scatter'])
+  requireKnownKeys('question', question, ['log', 'meter', 'dueAt', 'today'])
+  requireConfidence('options.confidence', options.confidence)
   const { scatter } = options
   if (scatter !== 'about a steady line' && scatter !== 'from day to day')
     throw refuse('options.scatter', scatter, "'about a steady line' or 'from day to day'", 'string')
@@ -113,7 +111,10 @@ function forecastMeter(
   const meter = accumulateMeter(log, name, today)
   const now = meter?.points[meter.points.length - 1]
   if (meter === undefined || now === undefined) {
-    return { verdict: 'cannot tell', reasons: [{ code: 'interval/reading-missing', params: { meter: name } }] }
+    return {
+      verdict: 'cannot tell',
+      reasons: [{ code: 'interval/reading-missing', params: { meter: name } }],
+    }
   }
   const due = meterCount(dueAt.value, dueAt.unit) + now.count - now.shown
   const points = newestOfEachDay(meter.points.filter((point) => point.stretch === now.stretch)).slice(

@@ -1,35 +1,35 @@
 import type { Params, Reason } from '../base/index.js'
-import type { DueCase } from './computeDue.js'
+import type { DueCase } from './dueCase.js'
+import type { DueOptions } from './dueQuestion.js'
 import type { DueLine } from './dueVerdict.js'
 import { followSchedule } from './followSchedule.js'
-import { isSoon } from './isSoon.js'
-import { addOnScale, tellPlace } from './limitScale.js'
-import { readCalendar } from './readCalendar.js'
+import { addOnScale, describePlace, type LimitScale } from './limitScale.js'
+import { meterCount, partOf } from './meterCount.js'
 import { type Limit, type Limits, limitOf } from './readLimits.js'
 import { readMeterScale } from './readMeterScale.js'
 import { writeLine } from './writeLine.js'
 
 /**
  * The line of one limit, on its scale. Due at the point itself; overdue past the point and its window; soon at the soon point
- * itself. A reading that is too old still shows `due soon`, never `not due`.
+ * itself. A reading that is too old supports `due soon`, but not `not due`.
  */
 export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLine {
   const { question, options, limits, completions, start, reasons } = due
   const { staleAfter, soon } = options
-  // A part of a month that a factor left is said already.
-  if (Number.isNaN(limit.months)) return { by, verdict: 'cannot tell', limit: limit.told }
+  // The period that a factor made fractional is reported already.
+  if (Number.isNaN(limit.months)) return { by, verdict: 'cannot tell', limit: limit.asQuantity }
   const scale = by === 'period' ? readCalendar(due) : readMeterScale(due, by)
   if (scale === undefined) {
     reasons.push({ code: 'interval/not-tracked', params: { meter: by } })
-    return { by, verdict: 'not tracked', limit: limit.told }
+    return { by, verdict: 'not tracked', limit: limit.asQuantity }
   }
   if (limit.months + limit.counts === 0)
-    return lackFor(due, by, limit, { code: 'interval/limit-not-above-zero', params: { by } })
-  if ('code' in scale) return lackFor(due, by, limit, scale)
+    return cannotTell(due, by, limit, { code: 'interval/limit-not-above-zero', params: { by } })
+  if ('code' in scale) return cannotTell(due, by, limit, scale)
   const isScheduled = completions.length > 0 && question.intervals.countFrom !== 'completion'
   const schedule = isScheduled ? followSchedule(due, by, limit, scale) : undefined
   const dueAt = schedule?.due ?? addOnScale(scale, scale.start, limit.months, limit.counts)
-  if (Number.isNaN(dueAt)) return lackFor(due, by, limit, lackOfPoint(due, by, limit))
+  if (Number.isNaN(dueAt)) return cannotTell(due, by, limit, whyNoDuePoint(due, by, limit))
 
   const { now, age } = scale
   const window = limits.window && limitOf(limits.window, by)
@@ -57,19 +57,19 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
             ? 'cannot tell'
             : 'not due',
   )
-  // A line is its own reason's material: one object, told twice.
+  // The line doubles as the reason's params.
   const params = line as unknown as Params
-  const told = reasons.push({ code: by === 'period' ? 'interval/by-date' : 'interval/by-meter', params })
+  const count = reasons.push({ code: by === 'period' ? 'interval/by-date' : 'interval/by-meter', params })
   if (past > dueAt) {
-    const until = tellPlace(scale, past)
+    const until = describePlace(scale, past)
     line.overdueAfter = until
     if (line.verdict === 'due')
       reasons.push({ code: 'interval/window-left', params: { until: until.date ?? until.meter } })
   }
   if (schedule?.note !== undefined) {
-    const { date, meter } = tellPlace(scale, schedule.noted)
-    // Of a date it is said before what is left of the window, of a meter after it.
-    reasons.splice(by === 'period' ? told : reasons.length, 0, {
+    const { date, meter } = describePlace(scale, schedule.noted)
+    // For dates this reason precedes window-left; for meters it follows.
+    reasons.splice(by === 'period' ? count : reasons.length, 0, {
       code: `interval/${schedule.note}`,
       params: { by, date: start.date, point: date ?? meter },
     })
@@ -82,18 +82,41 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   return line
 }
 
-/** The line of a limit that nobody can tell, for a reason. */
-function lackFor({ missing }: DueCase, by: keyof Limits, { told }: Limit, reason: Reason): DueLine {
+/** The line of a limit that cannot be determined, for a reason. */
+function cannotTell({ missing }: DueCase, by: keyof Limits, { asQuantity }: Limit, reason: Reason): DueLine {
   missing.push(reason)
-  return { by, verdict: 'cannot tell', limit: told }
+  return { by, verdict: 'cannot tell', limit: asQuantity }
 }
 
 /** Why a limit has no due point: past the calendar's end, or a service of the schedule without a reading. */
-function lackOfPoint({ completions, start }: DueCase, by: keyof Limits, { told }: Limit): Reason {
-  if ('period' in told) {
-    const params = { period: told.period, from: start.date }
+function whyNoDuePoint({ completions, start }: DueCase, by: keyof Limits, { asQuantity }: Limit): Reason {
+  if ('period' in asQuantity) {
+    const params = { period: asQuantity.period, from: start.date }
     return { code: 'interval/due-date-out-of-calendar', params }
   }
   const params = { meter: by, of: 'schedule', date: completions[0]?.date ?? '' }
   return { code: 'interval/reading-at-start-missing', params }
+}
+
+/** The calendar as a scale for a limit. Points are counted from their start, never from the last point. */
+function readCalendar({ question, today, start, zero }: DueCase): LimitScale | Reason {
+  const { day, date } = start
+  if (Number.isNaN(question.intervals.countFrom === 'completion' ? day : zero.day))
+    return { code: 'interval/first-use-missing', params: {} }
+  const read = { date: question.today }
+  return { unit: 'd', start: day, now: today, age: 0, earlier: 0, from: { date }, read, points: [] }
+}
+
+/** Whether the due point is so near, or so much of the way to it is used, that it counts as soon. */
+function isSoon(
+  { hours, distance, days, fraction }: DueOptions['soon'],
+  by: keyof Limits,
+  { start, now }: LimitScale,
+  due: number,
+): boolean {
+  // A lead that the caller leaves out is NaN, and no comparison with NaN is true.
+  let lead = days
+  if (by === 'hours') lead = hours && meterCount(hours, 'h')
+  if (by === 'distance') lead = distance && meterCount(distance.value, distance.unit)
+  return now >= due - (lead ?? Number.NaN) || now >= start + partOf(due - start, fraction ?? Number.NaN)
 }

@@ -1,7 +1,7 @@
 import { addToDay, type DateText, dateOfDay } from '../calendar/index.js'
 import type { DueLine, MeterQuantity } from './dueVerdict.js'
 import { quantityOf } from './meterCount.js'
-import type { MeterPoint } from './meterWalk.js'
+import type { MeterPoint } from './meterState.js'
 
 /** What a limit is measured on: the calendar in days, or a meter in counts. */
 export interface LimitScale {
@@ -11,7 +11,7 @@ export interface LimitScale {
   readonly now: number
   /** How many days of use have passed since `now` was read. */
   readonly age: number
-  /** What a meter's earlier displays counted: places are told as today's display shows them. */
+  /** What a meter's earlier displays counted: places are given as readings of the current display. */
   readonly earlier: number
   readonly from: NonNullable<DueLine['from']>
   readonly read: NonNullable<DueLine['now']>
@@ -23,8 +23,8 @@ export function addOnScale({ unit }: LimitScale, place: number, months: number, 
   return unit === 'd' ? addToDay(place, months, counts) : place + counts
 }
 
-/** A place as it is told: its date, or what the meter shows there. */
-export function tellPlace(
+/** A place as a line shows it: its date, or what the meter shows there. */
+export function describePlace(
   { unit, earlier }: LimitScale,
   place: number,
 ): { readonly date?: DateText; readonly meter?: Pick<MeterQuantity, 'value' | 'unit'> } {

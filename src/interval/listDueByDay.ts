@@ -1,11 +1,10 @@
-import { refuse } from '../base/index.js'
+import { refuse, requireObject } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { Id } from '../spec/index.js'
 import { DUE_STATES } from './dueColumns.js'
 import type { DueState, DueVerdict } from './dueVerdict.js'
-import { requireObject } from './requireObject.js'
 
-/** One verdict with what it is about; `place` is where the machine stands, in the caller's words. */
+/** One verdict with what it is about; `place` is where the machine is, in the caller's words. */
 export interface DueListEntry {
   readonly machine: Id
   readonly place: string
@@ -26,42 +25,17 @@ export interface DueList {
   readonly now: DueDay
   /** Due later, earliest day first; those whose day is not known come last. */
   readonly later: readonly DueDay[]
-  /** Nobody can tell whether these are due: read the meters first. */
+  /** Whether these are due is not known: read the meters first. */
   readonly cannotTell: DueDay
 }
 
-/**
- * The work of a fleet as a list by day and place, for those who send people out. The order of the entries given does not
- * matter: within a place they stand by machine, gearcase, instance and service.
- *
- * @param entries - verdicts with machine, place, service, gearcase
- * @returns three lists; every entry stands in exactly one
- * @throws TypeError, RangeError when `entries` is no list of such entries
- *
- * Source: house rule.
- *
- * @example
- * ```ts
- * // Where is work waiting now?
- * import { listDueByDay } from 'drivetrain-service/v1/interval/fleet'
- * const list = listDueByDay([
- *   { machine: 'two', place: 'north hut', service: 'change', gearcase: 'rear', due: { verdict: 'due' } },
- * ])
- * list.now.places[0]?.place // => 'north hut'
- * ```
- */
+/** The work of a fleet by day and place; within a place by machine, gearcase, instance and service. Every entry is in one list. */
 export function listDueByDay(entries: readonly DueListEntry[]): DueList {
-  checkEntries(entries)
+  requireEntries(entries)
   const sorted = [...entries].sort(compareEntries)
   const of = (...verdicts: readonly DueState[]): DueListEntry[] =>
     sorted.filter((entry) => verdicts.includes(entry.due.verdict))
-  const byDay = new Map<DateText, DueListEntry[]>()
-  for (const entry of of('due soon', 'not due')) {
-    const day = entry.due.dueOn ?? ''
-    const list = byDay.get(day)
-    if (list === undefined) byDay.set(day, [entry])
-    else list.push(entry)
-  }
+  const byDay = groupBy(of('due soon', 'not due'), (entry) => entry.due.dueOn ?? '')
   const later = [...byDay.keys()]
     .sort((one, other) => (one === '' ? 1 : other === '' ? -1 : one < other ? -1 : 1))
     .map((day) => groupPlaces(byDay.get(day) ?? [], day === '' ? undefined : day))
@@ -69,7 +43,7 @@ export function listDueByDay(entries: readonly DueListEntry[]): DueList {
 }
 
 /** What is compared or grouped by must be a text, or the list would be in no order. */
-function checkEntries(entries: readonly DueListEntry[]): void {
+function requireEntries(entries: readonly DueListEntry[]): void {
   if (!Array.isArray(entries)) throw refuse('entries', entries, 'a list')
   for (const [index, entry] of entries.entries()) {
     const at = `entries[${index}]`
@@ -86,14 +60,22 @@ function checkEntries(entries: readonly DueListEntry[]): void {
 }
 
 function groupPlaces(entries: readonly DueListEntry[], day?: DateText): DueDay {
-  const byPlace = new Map<string, DueListEntry[]>()
-  for (const entry of entries) {
-    const list = byPlace.get(entry.place)
-    if (list === undefined) byPlace.set(entry.place, [entry])
-    else list.push(entry)
-  }
+  const byPlace = groupBy(entries, (entry) => entry.place)
   const places = [...byPlace].map(([place, list]) => ({ place, entries: list }))
   return day === undefined ? { places } : { day, places }
+}
+
+function groupBy(
+  entries: readonly DueListEntry[],
+  keyOf: (entry: DueListEntry) => string,
+): ReadonlyMap<string, readonly DueListEntry[]> {
+  const groups = new Map<string, DueListEntry[]>()
+  for (const entry of entries) {
+    const list = groups.get(keyOf(entry))
+    if (list === undefined) groups.set(keyOf(entry), [entry])
+    else list.push(entry)
+  }
+  return groups
 }
 
 /** By code units, so that every machine sorts alike in every country. */

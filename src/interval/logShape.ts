@@ -1,8 +1,8 @@
-import type { Shape } from './requireShape.js'
+import type { Shape } from '../base/index.js'
 
 const METER: Shape = { readings: [{}] }
 
-/** What is walked into in a machine log. */
+/** What is read in a machine log. */
 export const LOG_SHAPE: Shape = {
   meters: { 'hours?': METER, 'distance?': METER },
   records: [{ readings: {}, entries: [{}] }],

@@ -19,7 +19,7 @@ export interface MeterPoint {
   index: number
 }
 
-/** What is to be said of a reading; `readMeters` makes a finding of it. */
+/** What is wrong with a reading; `readMeters` makes a finding of it. */
 export interface MeterNote {
   readonly code: keyof (IntervalCodes & CalendarCodes)
   readonly severity: Severity
@@ -29,8 +29,8 @@ export interface MeterNote {
   readonly last?: MeterPoint | undefined
 }
 
-/** A meter on its way through the log. */
-export interface MeterWalk {
+/** A meter while its log is followed. */
+export interface MeterState {
   readonly name: MeterName
   readonly unit: MeterUnit
   /** What the display counts before it starts again from zero; NaN: not known. */
@@ -45,14 +45,14 @@ export interface MeterWalk {
   stretch: number
 }
 
-/** Keeps what is to be said of a reading, and of the one before it where both are meant. */
+/** Notes what is wrong with a reading, and with the one before it where both are meant. */
 export function noteReading<Code extends MeterNote['code']>(
-  walk: MeterWalk,
+  state: MeterState,
   code: Code,
   severity: Severity,
   point: MeterPoint,
   params: (IntervalCodes & CalendarCodes)[Code] & Params,
   last?: MeterPoint,
 ): void {
-  walk.notes.push({ code, severity, params, point, last })
+  state.notes.push({ code, severity, params, point, last })
 }

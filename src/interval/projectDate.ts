@@ -1,6 +1,6 @@
 import { addToDay, type DateText, dateOfDay } from '../calendar/index.js'
 import type { MachineLog } from '../spec/index.js'
-import type { MeterPoint } from './meterWalk.js'
+import type { MeterPoint } from './meterState.js'
 import { afterDaysOfUse, pauseDays } from './pauseDays.js'
 
 /**

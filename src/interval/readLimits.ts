@@ -9,8 +9,8 @@ import { type MeterUnit, meterCount } from './meterCount.js'
 export interface Limit {
   readonly months: number
   readonly counts: number
-  /** As a line tells it. */
-  readonly told: NonNullable<DueLine['limit']>
+  /** As a line shows it. */
+  readonly asQuantity: NonNullable<DueLine['limit']>
   /** As the manual prints it, where it is a meter's. */
   readonly printed?: NonNullable<DueLine['printed']>
 }
@@ -50,7 +50,7 @@ function readFigure(value: string, unit: MeterUnit, which: string, by: keyof Lim
       "a decimal such as '250' within the meter's range",
       'string',
     )
-  return { months: 0, counts, told: { value: number, unit }, printed: { value, unit } }
+  return { months: 0, counts, asQuantity: { value: number, unit }, printed: { value, unit } }
 }
 
 function readPeriod(text: string, which: string): Limit {
@@ -58,5 +58,5 @@ function readPeriod(text: string, which: string): Limit {
   if (period === undefined)
     throw refuse(`intervals.${which}.period`, text, 'whole parts such as P6M', 'string')
   const { years, months, weeks, days } = period
-  return { months: years * 12 + months, counts: weeks * 7 + days, told: { period: text } }
+  return { months: years * 12 + months, counts: weeks * 7 + days, asQuantity: { period: text } }
 }

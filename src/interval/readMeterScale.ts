@@ -1,14 +1,13 @@
 import type { Reason } from '../base/index.js'
 import type { MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
-import type { DueCase } from './computeDue.js'
-import type { Origin } from './findCompletions.js'
+import type { DueCase, Origin } from './dueCase.js'
 import type { LimitScale } from './limitScale.js'
 import { quantityOf } from './meterCount.js'
-import type { MeterPoint } from './meterWalk.js'
+import type { MeterPoint } from './meterState.js'
 import { pauseDays } from './pauseDays.js'
 
-/** A meter as a scale for a limit; nothing where the machine has no such meter. What its readings show amiss is told. */
+/** A meter as a scale for a limit; nothing where the machine has no such meter. Bad readings are added to reasons. */
 export function readMeterScale(
   { question, today, start, reasons }: DueCase,
   by: MeterName,

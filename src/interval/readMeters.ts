@@ -1,12 +1,11 @@
-import type { Finding, JsonPointer } from '../base/index.js'
+import { type Finding, type JsonPointer, requireShape } from '../base/index.js'
 import { type DateText, LAST_DAY } from '../calendar/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
 import type { MeterQuantity } from './dueVerdict.js'
 import { LOG_SHAPE } from './logShape.js'
 import { countsPer } from './meterCount.js'
-import type { MeterPoint, MeterWalk } from './meterWalk.js'
-import { requireShape } from './requireShape.js'
+import type { MeterPoint, MeterState } from './meterState.js'
 
 /** One reading, with what earlier displays counted added in. */
 export interface MeterReadingCounted {
@@ -36,7 +35,7 @@ export interface MetersRead {
  *
  * @param log - a machine log; readings in its service records count as well
  * @returns readings by date, and findings: falls, jumps (over 24 h or 2,400 km a day, house rule), order, repetition, bounds
- * @throws TypeError when `log`, or what is walked into in it, is no object or list
+ * @throws TypeError when `log`, or what is read in it, is no object or list
  *
  * Source: ISO 11783-7 for a distance that starts again at its documented limit; the rest is a house rule.
  *
@@ -92,7 +91,7 @@ function readBoth(log: MachineLog): MetersRead {
 }
 
 /** Where a reading stands in the log. */
-function pathOfPoint({ name }: MeterWalk, { list, index }: MeterPoint): JsonPointer {
+function pathOfPoint({ name }: MeterState, { list, index }: MeterPoint): JsonPointer {
   if (list === 'events') return `/events/${index}`
   return list === 'records' ? `/records/${index}/readings/${name}` : `/meters/${name}/readings/${index}`
 }

@@ -1,6 +1,5 @@
-import { refuse } from '../base/index.js'
+import { refuse, requireObject } from '../base/index.js'
 import type { DueColumns } from './dueColumns.js'
-import { requireObject } from './requireObject.js'
 
 type Name = Exclude<keyof DueColumns, 'length'>
 
@@ -26,7 +25,7 @@ const KINDS: { readonly [Column in Name]: DueColumns[Column][typeof Symbol.toStr
 }
 
 /** Throws where columns are not as `createDueColumns` makes them: each of its kind, and as long as they say. */
-export function checkDueColumns(columns: DueColumns): void {
+export function requireDueColumns(columns: DueColumns): void {
   requireObject('columns', columns)
   const { length } = columns
   if (!Number.isInteger(length) || length < 0)

@@ -1,7 +1,7 @@
 import type { Reason } from '../base/index.js'
 import type { DueLine, DueVerdict } from './dueVerdict.js'
 
-/** The first that holds for any line is the verdict of the whole; a line that does not vote comes last. */
+/** The first in this order that any line has is the verdict of the whole; a line that does not vote comes last. */
 const ORDER: readonly DueLine['verdict'][] = [
   'overdue',
   'due',
@@ -13,8 +13,8 @@ const ORDER: readonly DueLine['verdict'][] = [
 
 /**
  * The verdict of all lines. The limit that comes first is found by the days on which they are reached, where all are known; else
- * by the fraction used. An event comes before every limit. Limits that nobody can tell, or that the machine does not count, have
- * no say.
+ * by the fraction used. An event comes before every limit. Limits that cannot be determined, or
+ * that the machine does not count, do not decide.
  *
  * @param known - whether the intervals are
  */

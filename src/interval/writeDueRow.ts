@@ -1,42 +1,9 @@
-import { refuse } from '../base/index.js'
-import { type DateText, dayNumberOf } from '../calendar/index.js'
-import type { DistanceUnit } from '../quantity/index.js'
-import { checkDueColumns } from './checkDueColumns.js'
+import { refuse, requireObject } from '../base/index.js'
+import { dayNumberOf } from '../calendar/index.js'
 import { type DueColumns, NO_DAY } from './dueColumns.js'
+import type { DueRow } from './dueRow.js'
 import { LARGEST_COUNT, type MeterUnit, meterCount } from './meterCount.js'
-import { requireObject } from './requireObject.js'
-
-/**
- * One service of one machine, flat, as a database or a line of JSON holds it. Absent and null are the same: not known, or
- * no such limit. Meters are totals, through swaps and rollovers; a machine never serviced has its first use as `lastDate`
- * and 0 as its last readings. With no later reading, that of the last service is the newest. Counted from completion.
- */
-export interface DueRow {
-  readonly id?: string | number | null
-  readonly lastDate?: DateText | null
-  readonly lastHours?: number | null
-  readonly lastDistance?: number | null
-  readonly hours?: number | null
-  readonly hoursDate?: DateText | null
-  readonly distance?: number | null
-  readonly distanceDate?: DateText | null
-  /** Of `lastDistance` and `distance`; needed where one of them is given. */
-  readonly distanceUnit?: DistanceUnit | null
-  readonly everyHours?: number | null
-  readonly everyDistance?: number | null
-  /** Of `everyDistance` and `windowDistance`; needed where one of them is given. */
-  readonly everyDistanceUnit?: DistanceUnit | null
-  readonly everyMonths?: number | null
-  readonly everyDays?: number | null
-  readonly windowHours?: number | null
-  readonly windowDistance?: number | null
-  readonly windowMonths?: number | null
-  readonly windowDays?: number | null
-  /** An event that makes the service due before next use, where it is later than the last service. */
-  readonly eventDate?: DateText | null
-  readonly noHourMeter?: boolean | null
-  readonly noOdometer?: boolean | null
-}
+import { requireDueColumns } from './requireDueColumns.js'
 
 /**
  * Writes one flat row into columns.
@@ -65,7 +32,7 @@ export function writeDueRow(columns: DueColumns, index: number, row: DueRow): re
   } catch (error) {
     failure = error
   }
-  checkDueColumns(columns)
+  requireDueColumns(columns)
   requireObject('row', row)
   throw failure ?? refuse('index', index, `a whole number from 0 to ${columns.length - 1}`, 'number')
 }
@@ -87,17 +54,16 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
     field: string,
     value: unknown,
     unit: MeterUnit | null | undefined,
-    most: number,
-    absent: number,
+    absent = Number.NaN,
+    unusable = Number.NaN,
   ): number => {
     if (value === undefined || value === null) return absent
-    const count =
-      typeof value === 'number' && (unit === 'h' || unit === 'km' || unit === 'mi')
-        ? meterCount(value, unit)
-        : -1
-    if (count >= 0 && count <= most) return count
+    if (typeof value === 'number' && (unit === 'h' || unit === 'km' || unit === 'mi')) {
+      const count = meterCount(value, unit)
+      if (count >= 0 && count <= (unit === 'h' ? LARGEST_COUNT.hours : LARGEST_COUNT.distance)) return count
+    }
     refuseField(field)
-    return Number.NaN
+    return unusable
   }
   const whole = (field: string, value: unknown): number => {
     if (value === undefined || value === null) return 0
@@ -105,49 +71,24 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
     refuseField(field)
     return 0
   }
-  const { hours: mostHours, distance: mostDistance } = LARGEST_COUNT
   const { distanceUnit, everyDistanceUnit } = row
-  columns.lastDay[index] = day('lastDate', row.lastDate)
-  columns.lastHours[index] = counts('lastHours', row.lastHours, 'h', mostHours, Number.NaN)
+  const lastDay = day('lastDate', row.lastDate)
+  columns.lastDay[index] = lastDay
+  const lastHours = counts('lastHours', row.lastHours, 'h')
+  columns.lastHours[index] = lastHours
   // With no later reading, the one of the last service is the newest that is known.
-  const hoursRead = (row.hours ?? undefined) !== undefined
-  columns.hours[index] = counts('hours', row.hours, 'h', mostHours, columns.lastHours[index] ?? Number.NaN)
-  columns.hoursDay[index] = hoursRead ? day('hoursDate', row.hoursDate) : (columns.lastDay[index] ?? NO_DAY)
-  columns.everyHours[index] = limit(
-    counts('everyHours', row.everyHours, 'h', mostHours, Number.NaN),
-    row.everyHours,
-  )
-  columns.windowHours[index] = counts('windowHours', row.windowHours, 'h', mostHours, 0)
-  columns.lastDistance[index] = counts(
-    'lastDistance',
-    row.lastDistance,
-    distanceUnit,
-    mostDistance,
-    Number.NaN,
-  )
-  const distanceRead = (row.distance ?? undefined) !== undefined
-  columns.distance[index] = counts(
-    'distance',
-    row.distance,
-    distanceUnit,
-    mostDistance,
-    columns.lastDistance[index] ?? Number.NaN,
-  )
-  columns.distanceDay[index] = distanceRead
-    ? day('distanceDate', row.distanceDate)
-    : (columns.lastDay[index] ?? NO_DAY)
-  columns.everyDistance[index] = limit(
-    counts('everyDistance', row.everyDistance, everyDistanceUnit, mostDistance, Number.NaN),
-    row.everyDistance,
-  )
-  columns.windowDistance[index] = counts(
-    'windowDistance',
-    row.windowDistance,
-    everyDistanceUnit,
-    mostDistance,
-    0,
-  )
-  const period = (row.everyMonths ?? undefined) !== undefined || (row.everyDays ?? undefined) !== undefined
+  columns.hours[index] = counts('hours', row.hours, 'h', lastHours)
+  columns.hoursDay[index] = isGiven(row.hours) ? day('hoursDate', row.hoursDate) : lastDay
+  // A limit that is given but not usable must not look like no limit: 0 makes it `cannot tell`.
+  columns.everyHours[index] = counts('everyHours', row.everyHours, 'h', Number.NaN, 0)
+  columns.windowHours[index] = counts('windowHours', row.windowHours, 'h', 0)
+  const lastDistance = counts('lastDistance', row.lastDistance, distanceUnit)
+  columns.lastDistance[index] = lastDistance
+  columns.distance[index] = counts('distance', row.distance, distanceUnit, lastDistance)
+  columns.distanceDay[index] = isGiven(row.distance) ? day('distanceDate', row.distanceDate) : lastDay
+  columns.everyDistance[index] = counts('everyDistance', row.everyDistance, everyDistanceUnit, Number.NaN, 0)
+  columns.windowDistance[index] = counts('windowDistance', row.windowDistance, everyDistanceUnit, 0)
+  const period = isGiven(row.everyMonths) || isGiven(row.everyDays)
   columns.everyMonths[index] = period ? whole('everyMonths', row.everyMonths) : -1
   columns.everyDays[index] = period ? whole('everyDays', row.everyDays) : 0
   columns.windowMonths[index] = whole('windowMonths', row.windowMonths)
@@ -159,7 +100,6 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
 
 const NOTHING: readonly string[] = []
 
-/** A limit that is given but not usable must not look like no limit: 0 makes it `cannot tell`. */
-function limit(count: number, given: unknown): number {
-  return Number.isNaN(count) && given !== undefined && given !== null ? 0 : count
+function isGiven(value: unknown): boolean {
+  return value !== undefined && value !== null
 }

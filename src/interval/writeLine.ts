@@ -1,6 +1,6 @@
-import type { DueCase } from './computeDue.js'
+import type { DueCase } from './dueCase.js'
 import type { DueLine, DueState } from './dueVerdict.js'
-import { type LimitScale, tellPlace } from './limitScale.js'
+import { describePlace, type LimitScale } from './limitScale.js'
 import { quantityOf } from './meterCount.js'
 import { projectDate } from './projectDate.js'
 import type { Limit, Limits } from './readLimits.js'
@@ -12,7 +12,7 @@ export type OpenLine = { -readonly [Key in keyof DueLine]: DueLine[Key] }
 export function writeLine(
   { question, start: { since } }: DueCase,
   by: keyof Limits,
-  { told: limit, printed }: Limit,
+  { asQuantity: limit, printed }: Limit,
   scale: LimitScale,
   due: number,
   verdict: DueState,
@@ -23,7 +23,7 @@ export function writeLine(
   const used = quantityOf(gone, unit)
   const left = quantityOf(due - scale.now, unit)
   const fraction = way > 0 ? gone / way : 1
-  const duePoint = tellPlace(scale, due)
+  const duePoint = describePlace(scale, due)
   const dueOn = duePoint.date ?? projectDate(question.log.pauses, scale.points, due)
   // Whole at once: a key that is added later makes every line of a fleet a second object.
   if (dueOn === undefined) {

@@ -390,7 +390,12 @@ describe('events, instances and services that count', () => {
   test('an event makes its services due until they are done', () => {
     const events = ['submersion'] as const
     const due = judge(every250, { ...parts, events: [submerged] }, '2031-03-12', { events })
-    expect([due.verdict, due.dueBy, due.decidedBy, due.dueOn]).toEqual(['due', 'event', 'event', '2031-03-10'])
+    expect([due.verdict, due.dueBy, due.decidedBy, due.dueOn]).toEqual([
+      'due',
+      'event',
+      'event',
+      '2031-03-10',
+    ])
     expect(judge(every250, { ...parts, events: [submerged] }, '2031-03-12').verdict).toBe('not due')
     expect(
       judge(every250, { ...parts, events: [{ ...submerged, gearcases: ['front'] }] }, '2031-03-12', {
@@ -593,10 +598,8 @@ describe('bad input', () => {
       computeDue({ ...good, ...change } as DueQuestion, { ...OPTIONS, ...options } as DueOptions)
 
   test('a missing or wrong option is named', () => {
-    expect(ask({}, { soon: undefined })).toThrow('options.soon is undefined; it must be an object')
-    expect(ask({}, { staleAfter: undefined })).toThrow(
-      'options.staleAfter is undefined; it must be an object',
-    )
+    expect(ask({}, { soon: undefined })).toThrow('options.soon must be an object, got undefined')
+    expect(ask({}, { staleAfter: undefined })).toThrow('options.staleAfter must be an object, got undefined')
     expect(ask({}, { staleAfter: { days: Number.NaN } })).toThrow('options.staleAfter.days is NaN')
     expect(ask({}, { staleAfter: { days: '30' } })).toThrow(TypeError)
     expect(ask({}, { severity: 'hard' })).toThrow("options.severity is 'hard'; it must be normal or severe")
@@ -609,6 +612,19 @@ describe('bad input', () => {
     expect(() => computeDue(null as unknown as DueQuestion, OPTIONS)).toThrow(TypeError)
     expect(ask({ today: '2031-02-30' })).toThrow("question.today is '2031-02-30'; it must be a date")
     expect(ask({ today: 5 })).toThrow(TypeError)
+  })
+
+  test('an unknown option or fact is refused by name, with the near one', () => {
+    expect(ask({}, { soon: { hour: 10 } })).toThrow(
+      new TypeError("options.soon has the unknown key 'hour'; did you mean hours?"),
+    )
+    expect(ask({}, { stale: { days: 1 } })).toThrow("options has the unknown key 'stale'")
+    expect(ask({}, { staleAfter: { days: 1, hours: 2 } })).toThrow(
+      "options.staleAfter has the unknown key 'hours'",
+    )
+    expect(ask({ instances: 'left' })).toThrow(
+      "question has the unknown key 'instances'; did you mean instance?",
+    )
   })
 
   test('an option of any kind is named, whatever it is', () => {
@@ -624,29 +640,30 @@ describe('bad input', () => {
   })
 
   test('what is no question, no interval or no log is named', () => {
-    const refused = (change: object, message: string) => expect(ask(change)).toThrow(new TypeError(message))
+    const refused = (change: object, message: string) =>
+      expect(ask(change)).toThrow(new TypeError(`${message}; parse the document first`))
     expect(() => computeDue(undefined as unknown as DueQuestion, OPTIONS)).toThrow(
-      new TypeError('question is undefined; it must be an object'),
+      new TypeError('question must be an object, got undefined; parse the document first'),
     )
-    refused({ intervals: undefined }, 'question.intervals is undefined; it must be an object')
-    refused({ intervals: {} }, 'question.intervals.repeat is undefined; it must be an object')
+    refused({ intervals: undefined }, 'question.intervals must be an object, got undefined')
+    refused({ intervals: {} }, 'question.intervals.repeat must be an object, got undefined')
     refused(
       { intervals: { ...good.intervals, first: null, countFrom: 'schedule' } },
-      'question.intervals.first is null; it must be an object',
+      'question.intervals.first must be an object, got null',
     )
-    refused({ log: 'two' }, "question.log is 'two'; it must be an object")
-    refused({ log: {} }, 'question.log.meters is undefined; it must be an object')
+    refused({ log: 'two' }, "question.log must be an object, got 'two'")
+    refused({ log: {} }, 'question.log.meters must be an object, got undefined')
     const { log: two } = good
-    refused({ log: { ...two, records: {} } }, 'question.log.records is object; it must be a list')
-    refused({ log: { ...two, records: [null] } }, 'question.log.records[0] is null; it must be an object')
+    refused({ log: { ...two, records: {} } }, 'question.log.records must be a list, got object')
+    refused({ log: { ...two, records: [null] } }, 'question.log.records[0] must be an object, got null')
     refused(
       { log: { ...two, records: [...two.records, { ...two.records[0], entries: undefined }] } },
-      'question.log.records[1].entries is undefined; it must be a list',
+      'question.log.records[1].entries must be a list, got undefined',
     )
-    refused({ log: { ...two, events: [5] } }, 'question.log.events[0] is 5; it must be an object')
+    refused({ log: { ...two, events: [5] } }, 'question.log.events[0] must be an object, got 5')
     refused(
       { log: { ...two, meters: { hours: { unit: 'h' } } } },
-      'question.log.meters.hours.readings is undefined; it must be a list',
+      'question.log.meters.hours.readings must be a list, got undefined',
     )
   })
 

@@ -202,7 +202,7 @@ describe('rows and columns', () => {
     }
     for (const row of [undefined, null, 5, 'row', Symbol('s')])
       expect(() => writeDueRow(createDueColumns(1), 0, row as unknown as DueRow)).toThrow(
-        /^row is .*; it must be an object$/,
+        /^row must be an object, got .*$/,
       )
     expect(() =>
       computeDueColumns(createDueColumns(1), 'today', { soon: {}, staleAfter: { days: 1 } }),
@@ -223,8 +223,8 @@ describe('rows and columns', () => {
       refused(columns, message)
       expect(() => writeDueRow(columns as DueColumns, 0, {})).toThrow(message)
     }
-    refusedTwice(null, 'columns is null; it must be an object')
-    refusedTwice('columns', "columns is 'columns'; it must be an object")
+    refusedTwice(null, 'columns must be an object, got null')
+    refusedTwice('columns', "columns must be an object, got 'columns'")
     refusedTwice({ length: 2 }, 'columns.lastDay is undefined; it must be Int32Array of 2 rows or more')
     refusedTwice({ ...good, length: -1 }, 'columns.length is -1; it must be a whole number from 0')
     refusedTwice({ ...good, length: Symbol('s') }, 'columns.length is symbol; it must be a whole number')
@@ -284,12 +284,18 @@ describe('dueSql', () => {
     for (const [value, shown] of ANYTHING)
       expect(() => dueSql(value as 'duckdb', options)).toThrow(`dialect is ${shown}; it must be`)
     for (const none of [undefined, null])
-      expect(() => dueSql('duckdb', none as unknown as DueSqlOptions)).toThrow('options.soon is undefined')
+      expect(() => dueSql('duckdb', none as unknown as DueSqlOptions)).toThrow('options must be an object')
     expect(() => dueSql('duckdb', { ...options, columns: null } as unknown as DueSqlOptions)).toThrow(
-      'options.columns is null; it must be an object',
+      'options.columns must be an object, got null',
     )
     expect(() =>
       dueSql('duckdb', { ...options, columns: { lastDate: 5 } } as unknown as DueSqlOptions),
     ).toThrow('options.columns.lastDate is 5; it must be a column name')
+    expect(() =>
+      dueSql('duckdb', { ...options, columns: { lastdate: 'served' } } as unknown as DueSqlOptions),
+    ).toThrow("options.columns has the unknown key 'lastdate'; did you mean lastDate?")
+    expect(() => dueSql('duckdb', { ...options, days: 3 } as unknown as DueSqlOptions)).toThrow(
+      "options has the unknown key 'days'",
+    )
   })
 })

@@ -88,12 +88,12 @@ describe('Theil–Sen', () => {
 describe('forecastDue', () => {
   test('none under two readings, no band under four', () => {
     expect(ask({ hours: [] }, 100, '2031-01-01')).toEqual({
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       reasons: [{ code: 'interval/reading-missing', params: { meter: 'hours' } }],
     })
     expect(ask({}, 100, '2031-01-01').verdict).toBe('cannot tell')
     expect(ask({ hours: [['2031-01-01', 10]] }, 100, '2031-01-01')).toEqual({
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       reasons: [{ code: 'interval/forecast-needs-readings', params: { meter: 'hours', readings: 1 } }],
     })
     // 40 h in 20 days is 2 h a day; 50 h to go take 25 days from 21 January: 15 February.
@@ -108,7 +108,7 @@ describe('forecastDue', () => {
       '2031-01-25',
     )
     expect(two).toEqual({
-      kind: 'forecast',
+      verdict: 'forecast',
       likely: '2031-02-15',
       method: 'span rate',
       readings: 2,
@@ -202,7 +202,7 @@ describe('forecastDue', () => {
         100,
         '2031-01-25',
       ),
-    ).toEqual({ kind: 'reached', by: '2031-01-21', reasons: [] })
+    ).toEqual({ verdict: 'reached', by: '2031-01-21', reasons: [] })
     expect(
       ask(
         {
@@ -257,7 +257,7 @@ describe('forecastDue', () => {
       ['2031-02-10', 102],
     ] as const
     const forecast = ask({ hours }, 103, '2031-02-10', LINE)
-    expect(forecast).toMatchObject({ kind: 'forecast', early: '2031-02-10' })
+    expect(forecast).toMatchObject({ verdict: 'forecast', early: '2031-02-10' })
     expect(forecast.reasons.map(({ code }) => code)).toEqual(['interval/forecast-behind-reading'])
   })
 
@@ -282,7 +282,7 @@ describe('forecastDue', () => {
       '2032-01-01',
     )
     expect(far).toEqual({
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       reasons: [{ code: 'interval/forecast-beyond-calendar', params: { meter: 'hours' } }],
     })
   })
@@ -343,10 +343,10 @@ describe('forecastDue', () => {
       ).toThrow(message)
     for (const none of [undefined, null]) {
       expect(() => forecastDue(none as unknown as ForecastQuestion, OPTIONS)).toThrow(
-        /^question is .*object$/,
+        /^question must be an object, got .*$/,
       )
       expect(() => forecastDue(good as ForecastQuestion, none as unknown as ForecastOptions)).toThrow(
-        /^options is .*; it must be an object$/,
+        /^options must be an object, got .*$/,
       )
     }
     for (const [value, shown] of ANYTHING) {
@@ -356,8 +356,8 @@ describe('forecastDue', () => {
       refused({}, `options.confidence is ${shown}; it must be a number above 0`, { confidence: value })
       refused({}, `options.scatter is ${shown}; it must be 'about a steady line'`, { scatter: value })
     }
-    refused({ log: undefined }, 'question.log is undefined; it must be an object')
-    refused({ log: {} }, 'question.log.meters is undefined; it must be an object')
+    refused({ log: undefined }, 'question.log must be an object, got undefined')
+    refused({ log: {} }, 'question.log.meters must be an object, got undefined')
     // Kilometres are no due point of an hour meter.
     refused({ dueAt: { value: 5, unit: 'km' } }, "question.dueAt.unit is 'km'; it must be h")
     refused(

@@ -73,8 +73,8 @@ describe('listDueByDay', () => {
       expect(() => listDueByDay(entries as DueListEntry[])).toThrow(message)
     const good = { machine: 'a', place: 'b', service: 'c', gearcase: 'd', due: { verdict: 'due' } }
     refused(null, 'entries is null; it must be a list')
-    refused([good, null], 'entries[1] is null; it must be an object')
-    refused([{ ...good, due: undefined }], 'entries[0].due is undefined; it must be an object')
+    refused([good, null], 'entries[1] must be an object, got null')
+    refused([{ ...good, due: undefined }], 'entries[0].due must be an object, got undefined')
     for (const [value, shown] of ANYTHING) {
       for (const name of ['machine', 'place', 'service', 'gearcase', 'instance'])
         refused([{ ...good, [name]: value }], `entries[0].${name} is ${shown}; it must be a text`)
@@ -82,10 +82,7 @@ describe('listDueByDay', () => {
       refused([{ ...good, due }], `entries[0].due.dueOn is ${shown}; it must be a date`)
     }
     // A verdict of no list would leave the entry out.
-    refused(
-      [{ ...good, due: { verdict: 'later' } }],
-      "entries[0].due.verdict is 'later'; it must be one of",
-    )
+    refused([{ ...good, due: { verdict: 'later' } }], "entries[0].due.verdict is 'later'; it must be one of")
     expect(listDueByDay([])).toEqual({ now: { places: [] }, later: [], cannotTell: { places: [] } })
   })
 })

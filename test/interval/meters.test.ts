@@ -1,9 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { countBetweenSignals } from '../../src/interval/countBetweenSignals.js'
-import { decodeMeterSignal } from '../../src/interval/decodeMeterSignal.js'
 import { meterCount } from '../../src/interval/meterCount.js'
-import type { MeterSignal } from '../../src/interval/meterSignal.js'
+import { countBetweenSignals, decodeMeterSignal, type MeterSignal } from '../../src/interval/meterSignal.js'
 import { readMeters } from '../../src/v1/interval/meters.js'
 import type { MachineLog } from '../../src/v1/spec.js'
 import { SIGNAL_MAXIMA } from '../published/meterSignals.js'
@@ -294,16 +292,18 @@ describe('findings', () => {
   test('what is no log, or no list of one, is named', () => {
     const good = log({ hours: [['2030-05-01', 5]], records: [{ date: '2030-05-02', hours: 9 }] })
     const refused = (machine: unknown, message: string) =>
-      expect(() => readMeters(machine as MachineLog)).toThrow(new TypeError(message))
-    refused(null, 'log is null; it must be an object')
-    refused([], 'log.meters is undefined; it must be an object')
-    refused({ ...good, meters: { distance: null } }, 'log.meters.distance is null; it must be an object')
-    refused({ ...good, records: undefined }, 'log.records is undefined; it must be a list')
-    refused({ ...good, records: 'none' }, "log.records is 'none'; it must be a list")
-    refused({ ...good, records: [{}] }, 'log.records[0].readings is undefined; it must be an object')
+      expect(() => readMeters(machine as MachineLog)).toThrow(
+        new TypeError(`${message}; parse the document first`),
+      )
+    refused(null, 'log must be an object, got null')
+    refused([], 'log must be an object, got a list')
+    refused({ ...good, meters: { distance: null } }, 'log.meters.distance must be an object, got null')
+    refused({ ...good, records: undefined }, 'log.records must be a list, got undefined')
+    refused({ ...good, records: 'none' }, "log.records must be a list, got 'none'")
+    refused({ ...good, records: [{}] }, 'log.records[0].readings must be an object, got undefined')
     for (const [events, shown] of ANYTHING)
-      refused({ ...good, events }, `log.events is ${shown}; it must be a list`)
-    refused({ ...good, events: ['swap'] }, "log.events[0] is 'swap'; it must be an object")
+      refused({ ...good, events }, `log.events must be a list, got ${shown}`)
+    refused({ ...good, events: ['swap'] }, "log.events[0] must be an object, got 'swap'")
   })
 })
 
@@ -366,6 +366,21 @@ describe('laws', () => {
       (metres) => meterCount(metres / 1000, 'km') === metres * 1_000_000,
     )
     expect([meterCount(0.0004, 'h'), meterCount(0.0005, 'h'), meterCount(0.0015, 'h')]).toEqual([0, 1, 2])
+    // In doubles 0.5005 × 1000 is 500.49999999999994: the decimal counts, not the product.
+    law(
+      500,
+      fc.integer({ min: 0, max: 999_999_999 }),
+      fc.integer({ min: 0, max: 999_999 }),
+      (whole, millionths) => {
+        const decimal = Number(`${whole}.${String(millionths).padStart(6, '0')}`)
+        return meterCount(decimal, 'h') === whole * 1000 + Math.floor((millionths + 500) / 1000)
+      },
+    )
+    law(
+      500,
+      fc.integer({ min: 0, max: 99_999_999 }),
+      (thousandths) => meterCount(Number(`${thousandths}5e-4`), 'h') === thousandths + 1,
+    )
   })
 })
 
@@ -420,7 +435,7 @@ describe('signals', () => {
     expect(() => decodeMeterSignal('engine total hours', Number.NaN)).toThrow(RangeError)
     expect(() => countBetweenSignals('engine total hours', 0xfb00_0000, 0, 1)).toThrow('earlierRaw')
     expect(() => countBetweenSignals('engine total hours', 0, 1, 0)).toThrow(
-      new RangeError('most is 0; it must be a number above 0'),
+      new RangeError('maximum is 0; it must be a number above 0'),
     )
     for (const [value, shown] of ANYTHING) {
       const raw = value as number
@@ -437,7 +452,7 @@ describe('signals', () => {
         `earlierRaw is ${shown}; it must be a whole`,
       )
       expect(() => countBetweenSignals(signal, 0, raw, 1)).toThrow(`laterRaw is ${shown}; it must be a whole`)
-      expect(() => countBetweenSignals(signal, 0, 1, raw)).toThrow(`most is ${shown}; it must be a number`)
+      expect(() => countBetweenSignals(signal, 0, 1, raw)).toThrow(`maximum is ${shown}; it must be a number`)
     }
   })
 })

@@ -19,7 +19,7 @@ export function seeded(seed: number): () => number {
 }
 
 /**
- * Rows that crowd the boundaries: month ends, whole and odd thousandths, uses that hit a limit exactly or miss it by the
+ * Rows that crowd the boundaries: month ends, whole, odd and half thousandths, uses that hit a limit exactly or miss it by the
  * least count, meters that are missing, unread, stale, fallen or jumped, and events before and after the last service.
  */
 export function randomRow(random: () => number, index: number): DueRow {
@@ -33,7 +33,7 @@ export function randomRow(random: () => number, index: number): DueRow {
   const row: { -readonly [Key in keyof DueRow]: DueRow[Key] } = { id: `m-${index}`, lastDate }
   if (random() < 0.8) {
     const every = pick(50, 100, 250, 250.5, 499.999, 1000)
-    const base = whole(9_000_000) / pick(1, 10, 100, 1000)
+    const base = whole(9_000_000) / pick(1, 10, 100, 1000, 10_000)
     row.everyHours = every
     row.lastHours = base
     row.hoursDate = readOn
@@ -47,7 +47,8 @@ export function randomRow(random: () => number, index: number): DueRow {
       every + 0.001,
       every + 10.001,
     )
-    row.hours = Math.round((base + used) * 1000) / 1000
+    const grain = pick(1000, 1000, 10_000)
+    row.hours = Math.round((base + used) * grain) / grain
     if (random() < 0.5) row.windowHours = 10
     if (random() < 0.03) row.noHourMeter = true
     if (random() < 0.03 && readOn !== lastDate) row.hours = base - 1 >= 0 ? base - 1 : null
