@@ -1,7 +1,7 @@
 import { type Reason, refuse } from '../base/index.js'
 import { isFigure } from '../quantity/index.js'
 import type { Interval, Resolved } from '../spec/index.js'
-import type { DueIntervals, DueOptions } from './dueQuestion.js'
+import type { DueIntervals, DueOptions } from './intervalFacts.js'
 import { quantityOf } from './meterCount.js'
 import { type Limits, readLimits } from './readLimits.js'
 

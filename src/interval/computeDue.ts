@@ -2,18 +2,18 @@ import { type Reason, refuse, requireKnownKeys, requireShape, type Shape } from 
 import { dayNumberOf } from '../calendar/index.js'
 import { chooseLimits } from './chooseLimits.js'
 import type { DueCase, Origin } from './dueCase.js'
-import type { DueOptions, DueQuestion } from './dueQuestion.js'
 import type { DueLine, DueVerdict } from './dueVerdict.js'
 import { findCompletions } from './findCompletions.js'
+import type { DueOptions, IntervalFacts } from './intervalFacts.js'
 import { judgeLimit } from './judgeLimit.js'
 import { LOG_SHAPE } from './logShape.js'
 import { requireDueOptions } from './requireDueOptions.js'
 import { settleVerdict } from './settleVerdict.js'
 
-const QUESTION = ['intervals', 'log', 'service', 'doneBy', 'gearcase', 'instance', 'events', 'today']
+const FACTS = ['intervals', 'log', 'service', 'doneBy', 'gearcase', 'instance', 'events', 'today']
 
-/** What is read in a question. */
-const QUESTION_SHAPE: Shape = {
+/** What is read in the facts. */
+const FACTS_SHAPE: Shape = {
   intervals: { 'first?': {}, repeat: {}, 'window?': {}, 'severe?': {} },
   log: LOG_SHAPE,
 }
@@ -25,11 +25,11 @@ const QUESTION_SHAPE: Shape = {
  * Due at start + interval ≤ now; overdue past interval + window; whichever limit comes first. State: the first that holds
  * of overdue, due, cannot tell, due soon, not due. Meters are compared as whole 1/1000 h and µm, dates as whole days.
  *
- * @param question - the resolved intervals, the machine's log, which service, gearcase and instance, and today's date
+ * @param facts - the resolved intervals, the machine's log, which service, gearcase and instance, and today's date
  * @param options - what counts as soon, how old a reading may be, normal or severe use; all required, `soon` may be `{}`
  * @returns the verdict, one line a limit, which comes first and why, every reason, and what is missing
  * @throws TypeError, RangeError when an option is missing, unknown or out of range, `today` is no date, a figure is no figure, or what is
- *   read in the question is no object or list
+ *   read in the facts is no object or list
  *
  * Source: house rule for the verdicts and their order; months as in ECMAScript test262 (see {@link addPeriod}).
  *
@@ -57,26 +57,26 @@ const QUESTION_SHAPE: Shape = {
  * verdict.verdict // => 'overdue'
  * ```
  */
-export function computeDue(question: DueQuestion, options: DueOptions): DueVerdict {
+export function computeDue(facts: IntervalFacts, options: DueOptions): DueVerdict {
   requireDueOptions(options)
   try {
-    requireKnownKeys('question', question, QUESTION)
-    return judgeService(question, options)
+    requireKnownKeys('facts', facts, FACTS)
+    return judgeService(facts, options)
   } catch (error) {
-    requireShape('question', question, QUESTION_SHAPE)
+    requireShape('facts', facts, FACTS_SHAPE)
     throw error
   }
 }
 
-function judgeService(question: DueQuestion, options: DueOptions): DueVerdict {
-  const { log, gearcase, intervals } = question
-  const today = dayNumberOf(question.today)
-  if (Number.isNaN(today)) throw refuse('question.today', question.today, 'a date YYYY-MM-DD', 'string')
+function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
+  const { log, gearcase, intervals } = facts
+  const today = dayNumberOf(facts.today)
+  if (Number.isNaN(today)) throw refuse('facts.today', facts.today, 'a date YYYY-MM-DD', 'string')
   const reasons: Reason[] = []
   const missing: Reason[] = []
   const lines: DueLine[] = []
 
-  let completions = findCompletions(question, today, reasons)
+  let completions = findCompletions(facts, today, reasons)
   const firstDay = dayNumberOf(log.commissioned)
   const firstDate = (!Number.isNaN(firstDay) && log.commissioned) || ''
   let zero: Origin = { since: 'first use', day: firstDay, date: firstDate, record: -1 }
@@ -88,7 +88,7 @@ function judgeService(question: DueQuestion, options: DueOptions): DueVerdict {
       const day = dayNumberOf(date)
       if (day > today) reasons.push({ code: 'interval/in-the-future', params: { what: kind, date } })
       if (!(day <= today)) continue
-      if (!(day <= lastDone) && question.events?.includes(kind)) {
+      if (!(day <= lastDone) && facts.events?.includes(kind)) {
         lines.push({ by: 'event', verdict: 'due', from: { date }, duePoint: { date }, dueOn: date })
         reasons.push({ code: 'interval/by-event', params: { event: kind, date } })
       }
@@ -106,7 +106,7 @@ function judgeService(question: DueQuestion, options: DueOptions): DueVerdict {
   const firstNeeded = start === zero || intervals.countFrom !== 'completion'
   const limits = chooseLimits(intervals, options.severity, firstNeeded, reasons, missing)
   if (limits !== undefined) {
-    const due: DueCase = { question, options, today, limits, completions, zero, start, reasons, missing }
+    const due: DueCase = { facts, options, today, limits, completions, zero, start, reasons, missing }
     const { hours, distance, period } = start === zero ? limits.opening : limits.repeat
     if (hours !== undefined) lines.push(judgeLimit(due, 'hours', hours))
     if (distance !== undefined) lines.push(judgeLimit(due, 'distance', distance))

@@ -1,6 +1,6 @@
 import { addToDay, type DateText, FIRST_DAY, LAST_DAY, readDay } from '../calendar/index.js'
 import { type DueColumns, type DueColumnVerdicts, NO_DAY } from './dueColumns.js'
-import type { DueOptions } from './dueQuestion.js'
+import type { DueOptions } from './intervalFacts.js'
 import { MOST_A_DAY, meterCount, partOf } from './meterCount.js'
 import { requireDueColumns } from './requireDueColumns.js'
 import { requireDueOptions } from './requireDueOptions.js'

@@ -1,8 +1,8 @@
 import type { Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { ChosenLimits } from './chooseLimits.js'
-import type { DueOptions, DueQuestion } from './dueQuestion.js'
 import type { DueLine } from './dueVerdict.js'
+import type { DueOptions, IntervalFacts } from './intervalFacts.js'
 
 /** Where a count may begin: a completion, or the machine's or the rebuild's zero. */
 export interface Origin {
@@ -17,7 +17,7 @@ export interface Origin {
 
 /** What one judgement needs, calculated once for all its lines. */
 export interface DueCase {
-  readonly question: DueQuestion
+  readonly facts: IntervalFacts
   readonly options: DueOptions
   readonly today: number
   readonly limits: ChosenLimits

@@ -1,7 +1,7 @@
 import { refuse, requireKnownKeys, requireObject } from '../base/index.js'
 import { type DateText, readDay } from '../calendar/index.js'
-import type { DueOptions } from './dueQuestion.js'
 import { DUE_ROW_FIELDS, type DueRowField } from './dueRow.js'
+import type { DueOptions } from './intervalFacts.js'
 import { countsPer, LARGEST_COUNT, LAST_BIT, MOST_A_DAY, meterCount, PRODUCT_ERROR } from './meterCount.js'
 import { requireDueOptions } from './requireDueOptions.js'
 

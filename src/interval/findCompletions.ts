@@ -2,17 +2,17 @@ import type { Reason } from '../base/index.js'
 import { dayNumberOf } from '../calendar/index.js'
 import type { ServiceRecord } from '../spec/index.js'
 import type { Origin } from './dueCase.js'
-import type { DueQuestion } from './dueQuestion.js'
 import { insertByDay } from './insertByDay.js'
+import type { IntervalFacts } from './intervalFacts.js'
 
 /** When the service was done on this gearcase and instance, oldest first. Records after today are named, not counted. */
-export function findCompletions(question: DueQuestion, today: number, reasons: Reason[]): Origin[] {
-  const { service, instance, log } = question
+export function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[]): Origin[] {
+  const { service, instance, log } = facts
   const completions: Origin[] = []
   let record = -1
   for (const done of log.records) {
     record += 1
-    const entry = entryOf(done, question)
+    const entry = entryOf(done, facts)
     if (entry === undefined) continue
     const { date } = done
     const day = dayNumberOf(date)
@@ -28,7 +28,7 @@ export function findCompletions(question: DueQuestion, today: number, reasons: R
 }
 
 /** The first entry of a record that is this service, or one that counts as it, on this gearcase and instance. */
-function entryOf({ entries }: ServiceRecord, { service, doneBy, gearcase, instance }: DueQuestion) {
+function entryOf({ entries }: ServiceRecord, { service, doneBy, gearcase, instance }: IntervalFacts) {
   for (const entry of entries) {
     if (entry.gearcase !== gearcase || (entry.service !== service && !doneBy?.includes(entry.service)))
       continue

@@ -18,7 +18,7 @@ export interface ScheduledPoint {
  * window on both sides the points stand; outside it the count starts again from the completion.
  */
 export function followSchedule(
-  { question, completions, zero, limits }: DueCase,
+  { facts, completions, zero, limits }: DueCase,
   by: keyof Limits,
   repeat: Limit,
   scale: LimitScale,
@@ -39,7 +39,7 @@ export function followSchedule(
     if (Number.isNaN(place) || Number.isNaN(noted)) return { due, noted }
     note = undefined
     const early = addOnScale(scale, noted, -months, -counts)
-    if (question.intervals.countFrom === 'schedule inside window') {
+    if (facts.intervals.countFrom === 'schedule inside window') {
       if ((place >= noted || place >= early) && place <= addOnScale(scale, noted, months, counts)) {
         times += 1
         if (place < noted) note = 'early-answers-the-point'

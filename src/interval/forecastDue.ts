@@ -9,7 +9,7 @@ import { countsPer, meterCount } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
 import { afterDaysOfUse, pauseDays } from './pauseDays.js'
 
-export interface ForecastQuestion {
+export interface ForecastFacts {
   readonly log: MachineLog
   readonly meter: MeterName
   /** The due point on today's display, as a line of `computeDue` gives it. */
@@ -53,7 +53,7 @@ const MOST_READINGS = 400
  * Two or three readings: day = last + left / (rise / days of use). From four: Theil–Sen slope, with the limits of the
  * chosen `scatter`; days in a pause are left out of both history and future.
  *
- * @param question - the log, which meter, the due point on today's display, today
+ * @param facts - the log, which meter, the due point on today's display, today
  * @param options - the band's confidence and what unevenness means; both required
  * @returns a forecast, or since when the point is reached, or what is missing
  * @throws TypeError, RangeError when an argument is out of range
@@ -77,34 +77,34 @@ const MOST_READINGS = 400
  * forecast.kind === 'forecast' && forecast.likely // => '2031-03-02'
  * ```
  */
-export function forecastDue(question: ForecastQuestion, options: ForecastOptions): Forecast {
-  requireObject('question', question)
+export function forecastDue(facts: ForecastFacts, options: ForecastOptions): Forecast {
+  requireObject('facts', facts)
   requireObject('options', options)
   requireKnownKeys('options', options, ['confidence', 'scatter'])
-  requireKnownKeys('question', question, ['log', 'meter', 'dueAt', 'today'])
+  requireKnownKeys('facts', facts, ['log', 'meter', 'dueAt', 'today'])
   requireConfidence('options.confidence', options.confidence)
   const { scatter } = options
   if (scatter !== 'about a steady line' && scatter !== 'from day to day')
     throw refuse('options.scatter', scatter, "'about a steady line' or 'from day to day'", 'string')
-  const { meter, dueAt } = question
+  const { meter, dueAt } = facts
   if (meter !== 'hours' && meter !== 'distance')
-    throw refuse('question.meter', meter, "'hours' or 'distance'", 'string')
-  requireObject('question.dueAt', dueAt)
+    throw refuse('facts.meter', meter, "'hours' or 'distance'", 'string')
+  requireObject('facts.dueAt', dueAt)
   const { value, unit } = dueAt
   if (meter === 'hours' ? unit !== 'h' : unit !== 'km' && unit !== 'mi')
-    throw refuse('question.dueAt.unit', unit, meter === 'hours' ? 'h' : 'km or mi', 'string')
+    throw refuse('facts.dueAt.unit', unit, meter === 'hours' ? 'h' : 'km or mi', 'string')
   if (typeof value !== 'number' || !Number.isSafeInteger(meterCount(value, unit)))
-    throw refuse('question.dueAt.value', value, 'a meter value', 'number')
+    throw refuse('facts.dueAt.value', value, 'a meter value', 'number')
   try {
-    return forecastMeter(question, options, readDay(question.today, 'question.today'))
+    return forecastMeter(facts, options, readDay(facts.today, 'facts.today'))
   } catch (error) {
-    requireShape('question.log', question.log, LOG_SHAPE)
+    requireShape('facts.log', facts.log, LOG_SHAPE)
     throw error
   }
 }
 
 function forecastMeter(
-  { log, meter: name, dueAt }: ForecastQuestion,
+  { log, meter: name, dueAt }: ForecastFacts,
   { confidence, scatter }: ForecastOptions,
   today: number,
 ): Forecast {

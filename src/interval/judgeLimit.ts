@@ -1,8 +1,8 @@
 import type { Params, Reason } from '../base/index.js'
 import type { DueCase } from './dueCase.js'
-import type { DueOptions } from './dueQuestion.js'
 import type { DueLine } from './dueVerdict.js'
 import { followSchedule } from './followSchedule.js'
+import type { DueOptions } from './intervalFacts.js'
 import { addOnScale, describePlace, type LimitScale } from './limitScale.js'
 import { meterCount, partOf } from './meterCount.js'
 import { type Limit, type Limits, limitOf } from './readLimits.js'
@@ -14,7 +14,7 @@ import { writeLine } from './writeLine.js'
  * itself. A reading that is too old supports `due soon`, but not `not due`.
  */
 export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLine {
-  const { question, options, limits, completions, start, reasons } = due
+  const { facts, options, limits, completions, start, reasons } = due
   const { staleAfter, soon } = options
   // The period that a factor made fractional is reported already.
   if (Number.isNaN(limit.months)) return { by, verdict: 'cannot tell', limit: limit.asQuantity }
@@ -26,7 +26,7 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   if (limit.months + limit.counts === 0)
     return cannotTell(due, by, limit, { code: 'interval/limit-not-above-zero', params: { by } })
   if ('code' in scale) return cannotTell(due, by, limit, scale)
-  const isScheduled = completions.length > 0 && question.intervals.countFrom !== 'completion'
+  const isScheduled = completions.length > 0 && facts.intervals.countFrom !== 'completion'
   const schedule = isScheduled ? followSchedule(due, by, limit, scale) : undefined
   const dueAt = schedule?.due ?? addOnScale(scale, scale.start, limit.months, limit.counts)
   if (Number.isNaN(dueAt)) return cannotTell(due, by, limit, whyNoDuePoint(due, by, limit))
@@ -75,9 +75,9 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
     })
   }
   if (stale && now < dueAt) {
-    const facts = { meter: by, date: scale.read.date, days: age, staleAfter: staleAfter.days }
+    const params = { meter: by, date: scale.read.date, days: age, staleAfter: staleAfter.days }
     const list = line.verdict === 'cannot tell' ? due.missing : reasons
-    list.push({ code: 'interval/reading-stale', params: facts })
+    list.push({ code: 'interval/reading-stale', params })
   }
   return line
 }
@@ -99,11 +99,11 @@ function whyNoDuePoint({ completions, start }: DueCase, by: keyof Limits, { asQu
 }
 
 /** The calendar as a scale for a limit. Points are counted from their start, never from the last point. */
-function readCalendar({ question, today, start, zero }: DueCase): LimitScale | Reason {
+function readCalendar({ facts, today, start, zero }: DueCase): LimitScale | Reason {
   const { day, date } = start
-  if (Number.isNaN(question.intervals.countFrom === 'completion' ? day : zero.day))
+  if (Number.isNaN(facts.intervals.countFrom === 'completion' ? day : zero.day))
     return { code: 'interval/first-use-missing', params: {} }
-  const read = { date: question.today }
+  const read = { date: facts.today }
   return { unit: 'd', start: day, now: today, age: 0, earlier: 0, from: { date }, read, points: [] }
 }
 

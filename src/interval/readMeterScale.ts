@@ -9,10 +9,10 @@ import { pauseDays } from './pauseDays.js'
 
 /** A meter as a scale for a limit; nothing where the machine has no such meter. Bad readings are added to reasons. */
 export function readMeterScale(
-  { question, today, start, reasons }: DueCase,
+  { facts, today, start, reasons }: DueCase,
   by: MeterName,
 ): LimitScale | Reason | undefined {
-  const { log } = question
+  const { log } = facts
   const meter = accumulateMeter(log, by, today)
   if (meter === undefined) return undefined
   for (const { code, severity, params } of meter.notes) {

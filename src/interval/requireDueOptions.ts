@@ -1,5 +1,5 @@
 import { refuse, requireKnownKeys, requireObject } from '../base/index.js'
-import type { DueOptions } from './dueQuestion.js'
+import type { DueOptions } from './intervalFacts.js'
 
 const OPTIONS: readonly string[] = ['soon', 'staleAfter', 'severity']
 const SOON = ['hours', 'distance', 'days', 'fraction']

@@ -10,7 +10,7 @@ export type OpenLine = { -readonly [Key in keyof DueLine]: DueLine[Key] }
 
 /** The line of a limit whose due point is known. */
 export function writeLine(
-  { question, start: { since } }: DueCase,
+  { facts, start: { since } }: DueCase,
   by: keyof Limits,
   { asQuantity: limit, printed }: Limit,
   scale: LimitScale,
@@ -24,7 +24,7 @@ export function writeLine(
   const left = quantityOf(due - scale.now, unit)
   const fraction = way > 0 ? gone / way : 1
   const duePoint = describePlace(scale, due)
-  const dueOn = duePoint.date ?? projectDate(question.log.pauses, scale.points, due)
+  const dueOn = duePoint.date ?? projectDate(facts.log.pauses, scale.points, due)
   // Whole at once: a key that is added later makes every line of a fleet a second object.
   if (dueOn === undefined) {
     const line: OpenLine = { by, verdict, since, from, limit, used, left, duePoint, now, fraction }

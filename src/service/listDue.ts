@@ -1,6 +1,6 @@
 import { type Reason, requireKnownKeys, requireObject, shown } from '../base/index.js'
 import { type DateText, isDate } from '../calendar/index.js'
-import { computeDue, type DueOptions, type DueQuestion } from '../interval/index.js'
+import { computeDue, type DueOptions, type IntervalFacts } from '../interval/index.js'
 import {
   type Id,
   type Identity,
@@ -135,7 +135,7 @@ function resolveIntervals(
   identity: Identity,
   service: Id,
   { intervals }: Pick<Service, 'intervals'>,
-): DueQuestion['intervals'] {
+): IntervalFacts['intervals'] {
   const at = (name: string) =>
     resolveLeaf(sheet, identity, 'interval', `/services/${service}/intervals/${name}`)
   const { severe } = intervals

@@ -4,7 +4,7 @@ export {
   type DueLimit,
   type DueLine,
   type DueOptions,
-  type DueQuestion,
+  type IntervalFacts,
   type DueState,
   type DueVerdict,
   type IntervalCodes,

@@ -15,7 +15,7 @@ import {
   NO_DAY,
   writeDueRow,
 } from '../../src/v1/interval/fleet.js'
-import { computeDue, type DueOptions, type DueQuestion } from '../../src/v1/interval.js'
+import { computeDue, type DueOptions, type IntervalFacts } from '../../src/v1/interval.js'
 
 /**
  * Speed of the interval room, one run: the fleet columns against a typed loop written by hand, `computeDue` against an
@@ -61,7 +61,7 @@ function makeRow(next: () => number, index: number): DueRow {
 const trace = { path: '/services/change', reasons: [] }
 const sheet = { id: 'tind', revision: '1' }
 
-function makeQuestion(row: DueRow): DueQuestion {
+function makeQuestion(row: DueRow): IntervalFacts {
   return {
     intervals: {
       repeat: {
@@ -176,7 +176,7 @@ interface ByHand {
 }
 
 /** What one writes by hand over the same documents: last service, last readings, state, first limit, what is left. */
-function judgeByHand(question: DueQuestion, today: number): ByHand | undefined {
+function judgeByHand(question: IntervalFacts, today: number): ByHand | undefined {
   const { log, service, gearcase, intervals } = question
   const record = log.records.findLast(({ entries }) =>
     entries.some((entry) => entry.service === service && entry.gearcase === gearcase),

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { computeDue, type DueOptions, type DueQuestion, type DueVerdict } from '../../src/v1/interval.js'
+import { computeDue, type DueOptions, type DueVerdict, type IntervalFacts } from '../../src/v1/interval.js'
 import type { Interval, MachineLog, Resolved } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'
@@ -12,7 +12,7 @@ const judge = (
   intervals: Parameters<typeof question>[0],
   parts: LogParts,
   today: string,
-  more: Partial<DueQuestion> = {},
+  more: Partial<IntervalFacts> = {},
   options: DueOptions = OPTIONS,
 ) => computeDue(question(intervals, log(parts), today, more), options)
 
@@ -595,7 +595,7 @@ describe('bad input', () => {
   const ask =
     (change: object, options: object = {}) =>
     () =>
-      computeDue({ ...good, ...change } as DueQuestion, { ...OPTIONS, ...options } as DueOptions)
+      computeDue({ ...good, ...change } as IntervalFacts, { ...OPTIONS, ...options } as DueOptions)
 
   test('a missing or wrong option is named', () => {
     expect(ask({}, { soon: undefined })).toThrow('options.soon must be an object, got undefined')
@@ -609,8 +609,8 @@ describe('bad input', () => {
     expect(ask({}, { soon: { distance: { value: 5, unit: 'm' } } })).toThrow('km or mi')
     expect(ask({}, { soon: { distance: { value: Number.NaN, unit: 'km' } } })).toThrow(RangeError)
     expect(() => computeDue(good, null as unknown as DueOptions)).toThrow(TypeError)
-    expect(() => computeDue(null as unknown as DueQuestion, OPTIONS)).toThrow(TypeError)
-    expect(ask({ today: '2031-02-30' })).toThrow("question.today is '2031-02-30'; it must be a date")
+    expect(() => computeDue(null as unknown as IntervalFacts, OPTIONS)).toThrow(TypeError)
+    expect(ask({ today: '2031-02-30' })).toThrow("facts.today is '2031-02-30'; it must be a date")
     expect(ask({ today: 5 })).toThrow(TypeError)
   })
 
@@ -623,7 +623,7 @@ describe('bad input', () => {
       "options.staleAfter has the unknown key 'hours'",
     )
     expect(ask({ instances: 'left' })).toThrow(
-      "question has the unknown key 'instances'; did you mean instance?",
+      "facts has the unknown key 'instances'; did you mean instance?",
     )
   })
 
@@ -635,35 +635,35 @@ describe('bad input', () => {
       expect(ask({}, { soon: { hours: value } })).toThrow(
         `options.soon.hours is ${shown}; it must be a number`,
       )
-      expect(ask({ today: value })).toThrow(`question.today is ${shown}; it must be a date`)
+      expect(ask({ today: value })).toThrow(`facts.today is ${shown}; it must be a date`)
     }
   })
 
   test('what is no question, no interval or no log is named', () => {
     const refused = (change: object, message: string) =>
       expect(ask(change)).toThrow(new TypeError(`${message}; parse the document first`))
-    expect(() => computeDue(undefined as unknown as DueQuestion, OPTIONS)).toThrow(
-      new TypeError('question must be an object, got undefined; parse the document first'),
+    expect(() => computeDue(undefined as unknown as IntervalFacts, OPTIONS)).toThrow(
+      new TypeError('facts must be an object, got undefined; parse the document first'),
     )
-    refused({ intervals: undefined }, 'question.intervals must be an object, got undefined')
-    refused({ intervals: {} }, 'question.intervals.repeat must be an object, got undefined')
+    refused({ intervals: undefined }, 'facts.intervals must be an object, got undefined')
+    refused({ intervals: {} }, 'facts.intervals.repeat must be an object, got undefined')
     refused(
       { intervals: { ...good.intervals, first: null, countFrom: 'schedule' } },
-      'question.intervals.first must be an object, got null',
+      'facts.intervals.first must be an object, got null',
     )
-    refused({ log: 'two' }, "question.log must be an object, got 'two'")
-    refused({ log: {} }, 'question.log.meters must be an object, got undefined')
+    refused({ log: 'two' }, "facts.log must be an object, got 'two'")
+    refused({ log: {} }, 'facts.log.meters must be an object, got undefined')
     const { log: two } = good
-    refused({ log: { ...two, records: {} } }, 'question.log.records must be a list, got object')
-    refused({ log: { ...two, records: [null] } }, 'question.log.records[0] must be an object, got null')
+    refused({ log: { ...two, records: {} } }, 'facts.log.records must be a list, got object')
+    refused({ log: { ...two, records: [null] } }, 'facts.log.records[0] must be an object, got null')
     refused(
       { log: { ...two, records: [...two.records, { ...two.records[0], entries: undefined }] } },
-      'question.log.records[1].entries must be a list, got undefined',
+      'facts.log.records[1].entries must be a list, got undefined',
     )
-    refused({ log: { ...two, events: [5] } }, 'question.log.events[0] must be an object, got 5')
+    refused({ log: { ...two, events: [5] } }, 'facts.log.events[0] must be an object, got 5')
     refused(
       { log: { ...two, meters: { hours: { unit: 'h' } } } },
-      'question.log.meters.hours.readings must be a list, got undefined',
+      'facts.log.meters.hours.readings must be a list, got undefined',
     )
   })
 

@@ -40,7 +40,7 @@ describe('due over JSON Lines', () => {
     rows.forEach((row, index) => {
       writeDueRow(columns, index, row)
     })
-    const verdicts = computeDueColumns(columns, TODAY, SET)
+    const verdicts = computeDueColumns(columns, TODAY, { soon: SET.soon, staleAfter: SET.staleAfter })
     const expected = rows.map((row, index) => {
       const dueBy = DUE_LIMITS[verdicts.dueBy[index] ?? 0]
       const day = verdicts.dueDay[index] ?? NO_DAY

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { addDays } from '../../src/calendar/addDays.js'
 import { fitTheilSen } from '../../src/interval/fitTheilSen.js'
-import { type ForecastOptions, type ForecastQuestion, forecastDue } from '../../src/v1/interval/meters.js'
+import { type ForecastFacts, type ForecastOptions, forecastDue } from '../../src/v1/interval/meters.js'
 import { SEN_1968, SMALL } from '../published/sen1968.js'
 import { law } from '../support/law.js'
 import { ANYTHING } from './support/anything.js'
@@ -319,15 +319,15 @@ describe('forecastDue', () => {
     const hours = [['2031-01-01', 10]] as const
     expect(() => ask({ hours }, 100, '2031-13-01')).toThrow(RangeError)
     expect(() => ask({ hours }, Number.NaN, '2031-01-01')).toThrow(
-      'question.dueAt.value is NaN; it must be a meter value',
+      'facts.dueAt.value is NaN; it must be a meter value',
     )
     expect(() => ask({ hours }, 100, '2031-01-01', { ...OPTIONS, confidence: 1 })).toThrow('confidence is 1')
     expect(() => ask({ hours }, 100, '2031-01-01', { confidence: 0.8 } as ForecastOptions)).toThrow(
       'scatter is undefined',
     )
-    expect(() =>
-      forecastDue({ log: log({}), meter: 'hours' } as unknown as ForecastQuestion, OPTIONS),
-    ).toThrow(TypeError)
+    expect(() => forecastDue({ log: log({}), meter: 'hours' } as unknown as ForecastFacts, OPTIONS)).toThrow(
+      TypeError,
+    )
     const good = {
       log: log({ hours }),
       meter: 'hours',
@@ -336,33 +336,30 @@ describe('forecastDue', () => {
     }
     const refused = (change: object, message: string, options: object = {}) =>
       expect(() =>
-        forecastDue(
-          { ...good, ...change } as ForecastQuestion,
-          { ...OPTIONS, ...options } as ForecastOptions,
-        ),
+        forecastDue({ ...good, ...change } as ForecastFacts, { ...OPTIONS, ...options } as ForecastOptions),
       ).toThrow(message)
     for (const none of [undefined, null]) {
-      expect(() => forecastDue(none as unknown as ForecastQuestion, OPTIONS)).toThrow(
-        /^question must be an object, got .*$/,
+      expect(() => forecastDue(none as unknown as ForecastFacts, OPTIONS)).toThrow(
+        /^facts must be an object, got .*$/,
       )
-      expect(() => forecastDue(good as ForecastQuestion, none as unknown as ForecastOptions)).toThrow(
+      expect(() => forecastDue(good as ForecastFacts, none as unknown as ForecastOptions)).toThrow(
         /^options must be an object, got .*$/,
       )
     }
     for (const [value, shown] of ANYTHING) {
-      refused({ meter: value }, `question.meter is ${shown}; it must be 'hours' or 'distance'`)
-      refused({ dueAt: { value, unit: 'h' } }, `question.dueAt.value is ${shown}; it must be a meter value`)
-      refused({ dueAt: { value: 5, unit: value } }, `question.dueAt.unit is ${shown}; it must be h`)
+      refused({ meter: value }, `facts.meter is ${shown}; it must be 'hours' or 'distance'`)
+      refused({ dueAt: { value, unit: 'h' } }, `facts.dueAt.value is ${shown}; it must be a meter value`)
+      refused({ dueAt: { value: 5, unit: value } }, `facts.dueAt.unit is ${shown}; it must be h`)
       refused({}, `options.confidence is ${shown}; it must be a number above 0`, { confidence: value })
       refused({}, `options.scatter is ${shown}; it must be 'about a steady line'`, { scatter: value })
     }
-    refused({ log: undefined }, 'question.log must be an object, got undefined')
-    refused({ log: {} }, 'question.log.meters must be an object, got undefined')
+    refused({ log: undefined }, 'facts.log must be an object, got undefined')
+    refused({ log: {} }, 'facts.log.meters must be an object, got undefined')
     // Kilometres are no due point of an hour meter.
-    refused({ dueAt: { value: 5, unit: 'km' } }, "question.dueAt.unit is 'km'; it must be h")
+    refused({ dueAt: { value: 5, unit: 'km' } }, "facts.dueAt.unit is 'km'; it must be h")
     refused(
       { meter: 'distance', dueAt: { value: 5, unit: 'h' } },
-      "question.dueAt.unit is 'h'; it must be km or mi",
+      "facts.dueAt.unit is 'h'; it must be km or mi",
     )
   })
 })

@@ -2,7 +2,7 @@ export { type ImportedMachine, type ImportedReadings, importReadings } from '../
 export {
   type Forecast,
   type ForecastOptions,
-  type ForecastQuestion,
+  type ForecastFacts,
   forecastDue,
   type MeterReadingCounted,
   type MetersRead,

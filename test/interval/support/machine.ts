@@ -1,4 +1,4 @@
-import type { DueIntervals, DueOptions, DueQuestion } from '../../../src/v1/interval.js'
+import type { DueIntervals, DueOptions, IntervalFacts } from '../../../src/v1/interval.js'
 import type { Interval, IntervalStated, MachineLog, Resolved, ServiceRecord } from '../../../src/v1/spec.js'
 
 const sheet = { id: 'skarnfell-tind', revision: '1' }
@@ -96,8 +96,8 @@ export function question(
   intervals: Partial<DueIntervals> & { readonly repeat: DueIntervals['repeat'] },
   machine: MachineLog,
   today: string,
-  more: Partial<DueQuestion> = {},
-): DueQuestion {
+  more: Partial<IntervalFacts> = {},
+): IntervalFacts {
   return {
     intervals: { countFrom: 'completion', ...intervals },
     log: machine,

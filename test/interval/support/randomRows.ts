@@ -2,7 +2,7 @@ import { addDays } from '../../../src/calendar/addDays.js'
 import { compareDates } from '../../../src/calendar/compareDates.js'
 import { addPeriod } from '../../../src/v1/calendar.js'
 import type { DueRow } from '../../../src/v1/interval/fleet.js'
-import type { DueQuestion } from '../../../src/v1/interval.js'
+import type { IntervalFacts } from '../../../src/v1/interval.js'
 import { log, question, stated } from './machine.js'
 
 export const TODAY = '2031-10-06'
@@ -90,7 +90,7 @@ export function randomRow(random: () => number, index: number): DueRow {
 }
 
 /** The same machine as a log with its last service and one later reading, and the same interval as a sheet states it. */
-export function questionOf(row: DueRow): DueQuestion {
+export function questionOf(row: DueRow): IntervalFacts {
   const unit = row.distanceUnit ?? 'km'
   const machine = log({
     records: [

@@ -14,7 +14,7 @@ export interface DueIntervals {
 }
 
 /** One service on one gearcase, or one instance of it, of one machine. */
-export interface DueQuestion {
+export interface IntervalFacts {
   readonly intervals: DueIntervals
   readonly log: MachineLog
   readonly service: Id
