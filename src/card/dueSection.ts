@@ -37,7 +37,11 @@ function leftLine({ catalogue, words }: CardContext, left: Quantity | undefined,
 }
 
 /** How long a service that is due may still be put off. */
-function windowLine(context: CardContext, { verdict, overdueAfter }: PlannedDueLine, from: JsonPointer): Line {
+function windowLine(
+  context: CardContext,
+  { verdict, overdueAfter }: PlannedDueLine,
+  from: JsonPointer,
+): Line {
   const until = pointLine(context, overdueAfter, `${from}/overdueAfter`)
   if (verdict !== 'due' || until.length === 0) return []
   return [...ownWords(`${context.words.labels.overdueAfter} `), ...until]
@@ -66,7 +70,10 @@ function limitRow(
     cell(line.used === undefined ? [] : quantityLine(context, line.used, `${from}/used`)),
     cell(leftLine(context, line.left, `${from}/left`)),
     cell(pointLine(context, line.duePoint, `${from}/duePoint`), windowLine(context, line, from)),
-    cell(quoted(words.dueStates[line.verdict], `${from}/verdict`), decides ? ownWords(words.labels.decides) : []),
+    cell(
+      quoted(words.dueStates[line.verdict], `${from}/verdict`),
+      decides ? ownWords(words.labels.decides) : [],
+    ),
   ]
 }
 

@@ -4,9 +4,9 @@ export {
   type DueLimit,
   type DueLine,
   type DueOptions,
-  type IntervalFacts,
   type DueState,
   type DueVerdict,
   type IntervalCodes,
+  type IntervalFacts,
   type MeterQuantity,
 } from '../interval/index.js'

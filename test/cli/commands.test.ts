@@ -34,9 +34,9 @@ describe('due', () => {
     const { out } = await run(['due', 'examples/acre-26', ...DAY, '--format', 'json'])
     const { machines } = JSON.parse(out) as { machines: { machine: string; due: { verdict: string }[] }[] }
     expect(machines.map(({ machine }) => machine)).toEqual(['station-6', 'station-5'])
-    expect(machines.find(({ machine }) => machine === 'station-6')?.due.map(({ verdict }) => verdict)).toEqual(
-      Array(6).fill('cannot tell'),
-    )
+    expect(
+      machines.find(({ machine }) => machine === 'station-6')?.due.map(({ verdict }) => verdict),
+    ).toEqual(Array(6).fill('cannot tell'))
   })
 
   it('takes the kind of use from the log, unless told', async () => {

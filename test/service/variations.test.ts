@@ -88,7 +88,10 @@ describe('services and gearcases', () => {
     const rear = plan.due.find(
       ({ service, part }) => service === 'gear-oil-change' && part.path === '/gearcases/rear',
     )
-    expect(rear?.lines.find(({ by }) => by === 'event')).toMatchObject({ verdict: 'due', dueOn: '2023-10-01' })
+    expect(rear?.lines.find(({ by }) => by === 'event')).toMatchObject({
+      verdict: 'due',
+      dueOn: '2023-10-01',
+    })
     const front = plan.due.find(({ part }) => part.path === '/gearcases/front')
     expect(front?.lines.some(({ by }) => by === 'event')).toBe(false)
   })

@@ -1,8 +1,8 @@
 export { type ImportedMachine, type ImportedReadings, importReadings } from '../../exchange/index.js'
 export {
   type Forecast,
-  type ForecastOptions,
   type ForecastFacts,
+  type ForecastOptions,
   forecastDue,
   type MeterReadingCounted,
   type MetersRead,
