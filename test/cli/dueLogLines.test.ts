@@ -77,7 +77,12 @@ describe('due over logs that come one a line', () => {
     const bad = await run(['due', 'rows.ndjson', ...DAY], files)
     expect(bad.code).toBe(1)
     // Six months after 6 January is 6 July, long past in October.
-    expect(bad.answers[0]).toMatchObject({ id: 'a', verdict: 'overdue', dueBy: 'period', dueOn: '2023-07-06' })
+    expect(bad.answers[0]).toMatchObject({
+      id: 'a',
+      verdict: 'overdue',
+      dueBy: 'period',
+      dueOn: '2023-07-06',
+    })
     expect(bad.err).toMatch(/2 lines, 1 with errors/)
     const good = await run(['due', 'rows.jsonl', ...DAY], { 'rows.jsonl': `${JSON.stringify(row)}\n` })
     expect(good.code).toBe(0)
