@@ -1,10 +1,9 @@
 import type { Reason } from '../base/index.js'
-import type { Quantity, VolumeUnit } from '../quantity/index.js'
-import type { FunnelAndHose } from '../spec/index.js'
+import type { Quantity } from '../quantity/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { funnelVolume, hoseArea } from './hoseFlow.js'
 import { pourFillings } from './pourFillings.js'
-import { readPourQuestion } from './readPourQuestion.js'
+import { type PourQuestion, readPourQuestion } from './readPourQuestion.js'
 
 /** One part of a pour. */
 export interface PourPart {
@@ -34,14 +33,6 @@ export interface PourTime {
 export type PourVerdict =
   | PourTime
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof FillCodes>[] }
-
-export interface PourQuestion {
-  readonly funnel: FunnelAndHose['funnel']
-  readonly hose: FunnelAndHose['hose']
-  /** Of the oil at its own temperature when poured. */
-  readonly kinematicViscosity: Quantity<'mm2/s'>
-  readonly volume: Quantity<VolumeUnit>
-}
 
 /** Largest Reynolds number that still counts as laminar; it belongs to the laminar side. */
 const LAMINAR = 2100

@@ -1,9 +1,17 @@
 import { type Reason, requireKnownKeys, requireObject, shown } from '../base/index.js'
-import { convert, convertAmount, type Quantity } from '../quantity/index.js'
+import { convert, convertAmount, type Quantity, type VolumeUnit } from '../quantity/index.js'
+import type { FunnelAndHose } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { type HoseFlow, KINETIC_FACTOR } from './hoseFlow.js'
-import type { PourQuestion } from './pourTime.js'
 import { requireAmount } from './requireAmount.js'
+
+export interface PourQuestion {
+  readonly funnel: FunnelAndHose['funnel']
+  readonly hose: FunnelAndHose['hose']
+  /** Of the oil at its own temperature when poured. */
+  readonly kinematicViscosity: Quantity<'mm2/s'>
+  readonly volume: Quantity<VolumeUnit>
+}
 
 /** House rule: no workshop funnel or hose lies outside these, and inside them every double stays finite. */
 const SHORTEST = { value: 0.0001, unit: 'm' } as const

@@ -35,17 +35,31 @@ export interface DueLine {
   readonly dueOn?: DateText
 }
 
-/** Whether one service of one gearcase is due, and why. */
-export interface DueVerdict {
-  readonly verdict: DueState
+interface DueReasons {
   readonly lines: readonly DueLine[]
-  /** The limit that comes first. */
-  readonly dueBy?: DueLimit
-  /** How the first limit was found: by their days, by the fraction used where some day is not known, or there was one only. */
-  readonly decidedBy?: 'days' | 'fraction used' | 'only limit' | 'event'
+  /** The day on which the first limit is reached, where it is known. */
   readonly dueOn?: DateText
   /** Every line and every choice as a sentence's material, in reading order. */
   readonly reasons: readonly Reason[]
   /** What would have to be known, one reason a fact. */
   readonly missing: readonly Reason[]
 }
+
+interface FirstLimit {
+  /** The limit that comes first. */
+  readonly dueBy: DueLimit
+  /** How the first limit was found: by their days, by the fraction used where some day is not known, or there was one only. */
+  readonly decidedBy: 'days' | 'fraction used' | 'only limit' | 'event'
+}
+
+interface FoundVerdict extends DueReasons, FirstLimit {
+  readonly verdict: DueState
+}
+
+/** Nothing says which limit comes first. */
+interface OpenVerdict extends DueReasons, Partial<FirstLimit> {
+  readonly verdict: 'cannot tell'
+}
+
+/** Whether one service of one gearcase is due, and why. */
+export type DueVerdict = FoundVerdict | OpenVerdict

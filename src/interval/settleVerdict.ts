@@ -45,7 +45,8 @@ export function settleVerdict(
   }
   const [event] = lines
   const first = event?.by === 'event' ? event : allDays ? earliest : fullest
-  if (first === undefined) return { verdict, lines, reasons, missing }
+  // Any other verdict comes from a line that has a fraction or is an event.
+  if (first === undefined) return { verdict: 'cannot tell', lines, reasons, missing }
   const { by: dueBy, dueOn } = first
   const decidedBy =
     dueBy === 'event' ? 'event' : voting === 1 ? 'only limit' : allDays ? 'days' : 'fraction used'

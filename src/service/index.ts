@@ -1,12 +1,14 @@
 // What other rooms may use of this one.
 export type { ServiceCodes } from './codes.js'
 export { groupKits, type KitGroup } from './groupKits.js'
-export { type Kit, type KitOil, type KitSeal, kitContents } from './kitContents.js'
+export { type Kit, kitContents } from './kitContents.js'
+export type { KitOil, KitSeal } from './kitSums.js'
 export { type DueFacts, type ListedDue, listDue } from './listDue.js'
 export { listVariantDifferences, type VariantDifference } from './listVariantDifferences.js'
 export { orderList } from './orderList.js'
-export { planVisit, type VisitFacts, type VisitOptions } from './planVisit.js'
+export { planVisit } from './planVisit.js'
 export { remainingStock } from './remainingStock.js'
+export type { VisitFacts, VisitOptions } from './requireVisit.js'
 export type {
   FigureRole,
   PartName,

@@ -1,7 +1,6 @@
 import { requireShape, type Shape } from '../base/index.js'
-import type { Quantity, VolumeUnit } from '../quantity/index.js'
-import type { Id, Seal } from '../spec/index.js'
-import { addOils, addSeals } from './kitSums.js'
+import type { Id } from '../spec/index.js'
+import { addOils, addSeals, type KitOil, type KitSeal } from './kitSums.js'
 import { nameSeal } from './names.js'
 import type { VisitPlan } from './visitPlan.js'
 
@@ -14,18 +13,6 @@ export interface Kit {
   readonly tools: readonly { readonly id: Id; readonly name: string }[]
   /** Of that, what the shelf lacked when the visit was planned. */
   readonly buy: { readonly oil: readonly KitOil[]; readonly seals: readonly KitSeal[] }
-}
-
-export interface KitOil {
-  readonly oil: string
-  readonly volume: Quantity<VolumeUnit>
-}
-
-export interface KitSeal {
-  readonly seal: Seal
-  /** Part number, else what it is. */
-  readonly name: string
-  readonly count: number
 }
 
 /** What of a plan is read here. */

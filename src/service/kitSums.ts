@@ -1,7 +1,19 @@
 import { Decimal } from 'decimal.js'
 import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import { UNIT_FACTORS } from '../quantity/index.js'
-import type { KitOil, KitSeal } from './kitContents.js'
+import type { Seal } from '../spec/index.js'
+
+export interface KitOil {
+  readonly oil: string
+  readonly volume: Quantity<VolumeUnit>
+}
+
+export interface KitSeal {
+  readonly seal: Seal
+  /** Part number, else what it is. */
+  readonly name: string
+  readonly count: number
+}
 
 let own: typeof Decimal | undefined
 

@@ -1,6 +1,6 @@
 import { requireShape } from '../base/index.js'
-import type { Kit, KitOil, KitSeal } from './kitContents.js'
-import { addOils, addSeals } from './kitSums.js'
+import type { Kit } from './kitContents.js'
+import { addOils, addSeals, type KitOil, type KitSeal } from './kitSums.js'
 
 /**
  * Adds up what is to be ordered over several kits. Plan the visits one after the other, each with what the one before leaves

@@ -1,9 +1,6 @@
 import type { Finding, Reason, Result } from '../base/index.js'
-import type { DateText } from '../calendar/index.js'
-import type { DueOptions } from '../interval/index.js'
 import { buildProcedure } from '../procedure/index.js'
-import type { Quantity, TemperatureUnit } from '../quantity/index.js'
-import type { Id, MachineLog, ProcedureDocument, SpecSheet, Stock, Toolbox } from '../spec/index.js'
+import type { Id, MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
 import { chooseWork } from './chooseWork.js'
 import { serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
@@ -19,32 +16,9 @@ import { planTools } from './planTools.js'
 import { planVessel } from './planVessel.js'
 import { planWaits } from './planWaits.js'
 import { reportVisit } from './reportVisit.js'
-import { requireVisit } from './requireVisit.js'
+import { requireVisit, type VisitFacts, type VisitOptions } from './requireVisit.js'
 import type { PlannedTool, VisitPlan } from './visitPlan.js'
 import { checkCalibration, leaveOutWrenches } from './wrenchFindings.js'
-
-/** The documents and the day of a visit. */
-export interface VisitFacts {
-  readonly sheet: SpecSheet
-  readonly log: MachineLog
-  readonly toolbox?: Toolbox
-  readonly stock?: Stock
-  readonly today: DateText
-  /** The day's temperature, for the choice of oil and for the time it takes to run. */
-  readonly ambient?: Quantity<TemperatureUnit>
-}
-
-/** The caller's choices; none of them has a default. */
-export interface VisitOptions {
-  /** Services to take up, due or not; `'due'`: those overdue, due or due soon. */
-  readonly services: readonly Id[] | 'due'
-  /** What counts as due soon, as a stale reading, and as severe use. */
-  readonly due: DueOptions
-  /** Edition of ISO 6789: a wrench's range starts at its lowest mark (2017) or at 20 % of full scale (2003). */
-  readonly iso6789: '2017' | '2003'
-  /** A tolerance for torques that the manual prints bare, per cent; absent: the band counts as not stated. */
-  readonly tolerancePercent?: number
-}
 
 /**
  * Plans one visit to one machine: what is due, the figures for exactly this variant, one order of work with one lift,

@@ -1,8 +1,38 @@
 import { requireKnownKeys, requireObject, shown } from '../base/index.js'
-import { isDate } from '../calendar/index.js'
-import { convert } from '../quantity/index.js'
-import { requireDocument } from '../spec/index.js'
-import type { VisitFacts, VisitOptions } from './planVisit.js'
+import { type DateText, isDate } from '../calendar/index.js'
+import type { DueOptions } from '../interval/index.js'
+import { convert, type Quantity, type TemperatureUnit } from '../quantity/index.js'
+import {
+  type Id,
+  type MachineLog,
+  requireDocument,
+  type SpecSheet,
+  type Stock,
+  type Toolbox,
+} from '../spec/index.js'
+
+/** The documents and the day of a visit. */
+export interface VisitFacts {
+  readonly sheet: SpecSheet
+  readonly log: MachineLog
+  readonly toolbox?: Toolbox
+  readonly stock?: Stock
+  readonly today: DateText
+  /** The day's temperature, for the choice of oil and for the time it takes to run. */
+  readonly ambient?: Quantity<TemperatureUnit>
+}
+
+/** The caller's choices; none of them has a default. */
+export interface VisitOptions {
+  /** Services to take up, due or not; `'due'`: those overdue, due or due soon. */
+  readonly services: readonly Id[] | 'due'
+  /** What counts as due soon, as a stale reading, and as severe use. */
+  readonly due: DueOptions
+  /** Edition of ISO 6789: a wrench's range starts at its lowest mark (2017) or at 20 % of full scale (2003). */
+  readonly iso6789: '2017' | '2003'
+  /** A tolerance for torques that the manual prints bare, per cent; absent: the band counts as not stated. */
+  readonly tolerancePercent?: number
+}
 
 const FACTS: readonly (keyof VisitFacts)[] = ['sheet', 'log', 'toolbox', 'stock', 'today', 'ambient']
 const OPTIONS: readonly (keyof VisitOptions)[] = ['services', 'due', 'iso6789', 'tolerancePercent']

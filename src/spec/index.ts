@@ -77,7 +77,6 @@ export type {
   MachineLog,
   MeterName,
   MeterReading,
-  SheetReference,
   TopUp,
 } from './machineLog.js'
 export { nameOil } from './nameOil.js'
@@ -94,6 +93,7 @@ export type {
   RecordEntry,
   SealDone,
   ServiceRecord,
+  SheetReference,
   TighteningDone,
 } from './serviceRecord.js'
 export type {

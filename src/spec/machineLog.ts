@@ -1,6 +1,6 @@
 import type { DistanceUnit, Quantity, VolumeUnit } from '../quantity/index.js'
 import type { DateText, Id, Identity } from './leaf.js'
-import type { ServiceRecord } from './serviceRecord.js'
+import type { ServiceRecord, SheetReference } from './serviceRecord.js'
 import type { MachineEventKind } from './specSheet.js'
 
 /** One machine's history. */
@@ -24,11 +24,6 @@ export interface MachineLog {
   readonly topUps?: readonly TopUp[]
   /** Times out of use: meters stand still, the calendar does not. */
   readonly pauses?: readonly { readonly from: DateText; readonly to: DateText }[]
-}
-
-export interface SheetReference {
-  readonly id: Id
-  readonly revision: string
 }
 
 export interface MeterReading {

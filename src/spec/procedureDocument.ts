@@ -1,6 +1,6 @@
 import type { JsonPointer } from '../base/index.js'
 import type { Id, Identity } from './leaf.js'
-import type { SheetReference } from './machineLog.js'
+import type { SheetReference } from './serviceRecord.js'
 import type { WheelMark } from './specSheet.js'
 
 /** A writer's own steps for a sheet, its variant facts and services; `buildProcedure` makes the same. */

@@ -1,8 +1,12 @@
 import type { JsonPointer } from '../base/index.js'
 import type { DistanceUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/index.js'
 import type { DateText, Id } from './leaf.js'
-import type { SheetReference } from './machineLog.js'
 import type { WheelMark } from './specSheet.js'
+
+export interface SheetReference {
+  readonly id: Id
+  readonly revision: string
+}
 
 /** What was done at one visit. */
 export interface ServiceRecord {
