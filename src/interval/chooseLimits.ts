@@ -81,7 +81,7 @@ function scaleLimits(limits: Limits, factor: string, missing: Reason[]): Limits 
       const quantity = quantityOf(rounded, asQuantity.unit)
       scaled[by] = { months: 0, counts: rounded, asQuantity: quantity, printed: quantity }
     } else if (months % MILLION || counts % MILLION) {
-      missing.push({ code: 'interval/factor-leaves-part', params: { period: asQuantity.period, factor } })
+      missing.push({ code: 'interval/fractional-period', params: { period: asQuantity.period, factor } })
       scaled[by] = { ...limit, months: Number.NaN }
     } else {
       const wholeMonths = Number(months / MILLION)
