@@ -6,8 +6,9 @@ import { suggestName } from './suggestName.js'
  * passed over in silence.
  */
 export function requireKnownKeys(name: string, value: object, known: readonly string[]): void {
-  for (const key of Object.keys(value)) {
-    if (known.includes(key)) continue
+  // Hot path: no list of the keys.
+  for (const key in value) {
+    if (known.includes(key) || !Object.hasOwn(value, key)) continue
     const near = suggestName(key, known)
     const help = near === undefined ? `known are ${known.join(', ')}` : `did you mean ${near}?`
     throw new TypeError(`${name} has the unknown key ${shown(key)}; ${help}`)
