@@ -10,7 +10,7 @@ export function requireKnownKeys(name: string, value: object, known: readonly st
   for (const key in value) {
     if (known.includes(key) || !Object.hasOwn(value, key)) continue
     const near = suggestName(key, known)
-    const help = near === undefined ? `known are ${known.join(', ')}` : `did you mean ${near}?`
-    throw new TypeError(`${name} has the unknown key ${shown(key)}; ${help}`)
+    const help = near === undefined ? `its keys are ${known.join(', ')}` : `did you mean ${near}?`
+    throw new TypeError(`${name} must not have the key ${shown(key)}; ${help}`)
   }
 }

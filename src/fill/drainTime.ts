@@ -68,6 +68,7 @@ export function drainTime(question: DrainQuestion): DrainVerdict {
   ])
   const { volume, depth, opening, kinematicViscosity, fillOpening, breather } = question
   requireObject('opening', opening)
+  requireKnownKeys('opening', opening, ['bore', 'length'])
   requireAmount('volume', volume, 'volume', { above: 0 })
   requireAmount('depth', depth, 'length', { above: 0 })
   requireAmount('opening.bore', opening.bore, 'length', { above: 0 })
