@@ -113,7 +113,7 @@ interface DueGroup {
   readonly names: Line[]
 }
 
-/** Services on parts with the same limits, counts and reasons are told once: only their names differ. */
+/** Services on parts with the same limits, counts and reasons are shown once: only their names differ. */
 function groupDue(context: CardContext, isMeant: (due: PlannedDue) => boolean): readonly DueGroup[] {
   const groups = new Map<string, DueGroup>()
   for (const [index, due] of context.plan.due.entries()) {

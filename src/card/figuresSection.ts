@@ -9,7 +9,7 @@ import { capitalised, joined, ownWords, quoted } from './spans.js'
 const ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set(['interval', 'seal', 'place', 'mass'])
 const LARGE: ReadonlySet<PlannedFigure['role']> = new Set(['refill', 'oils', 'tightening'])
 
-/** What stands behind the manual's own figure, in small type. */
+/** After the manual's own figure, in small type. */
 function beside({ words }: CardContext, lines: FigureLines): Line[] {
   const also = joined(lines.also, ' · ')
   const computed =

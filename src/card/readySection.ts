@@ -147,7 +147,7 @@ function panItems(context: CardContext): readonly Item[] {
   return [{ line, notes: filled([volume, ...why]) }]
 }
 
-/** Oil, seals, tools and small things to lay ready before the first bolt is turned. */
+/** Oil, seals, tools and consumables to prepare before work starts. */
 export function readySection(context: CardContext): CardSection {
   const { plan, words } = context
   const { labels } = words

@@ -1,9 +1,9 @@
 /**
  * Breaks text at spaces into lines of at most so many characters; no-break spaces hold. A single word that is longer
- * stands alone on its line.
+ * is alone on its line.
  *
- * @param lead - stands before the first line and counts
- * @param follow - stands before the others and counts
+ * @param lead - before the first line; it counts
+ * @param follow - before the others; it counts
  */
 export function wrapText(text: string, width: number, lead: string, follow: string): string[] {
   const lines: string[] = []

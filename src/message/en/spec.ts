@@ -26,11 +26,11 @@ const NEEDS: Readonly<Record<JsonNeed, string>> = {
 }
 
 const NOT_PLAIN: Readonly<Record<NotPlain, string>> = {
-  undefined: 'undefined; leave the key out instead',
+  undefined: 'a value that is not defined; leave the key out instead',
   function: 'a function',
   symbol: 'a symbol',
   bigint: 'a BigInt; write a number',
-  'not-finite': 'Infinity or NaN',
+  'not-finite': 'a number that is not finite',
   cycle: 'an object that contains itself',
   'sparse-list': 'a list with holes',
   'list-with-keys': 'a list with keys',
