@@ -19,7 +19,7 @@ function variantOf(context: CardContext): CardModel['variant'] {
   const { plan, words } = context
   const { variant } = plan.machine
   const label = words.labels.variant
-  if (variant.kind === 'one') {
+  if (variant.verdict === 'one') {
     return { known: true, label, lines: [quoted(variant.name, '/machine/variant/name')] }
   }
   const missing = variant.missing.map((fact) => words.identityFacts[fact])

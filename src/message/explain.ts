@@ -23,7 +23,7 @@ const isReason = (value: unknown): value is Reason =>
  * // Why is there no answer?
  * import { explain } from 'drivetrain-service/v1'
  * import { en } from 'drivetrain-service/v1/message/en'
- * explain({ answer: 'no', reasons: [{ code: 'calendar/not-a-date', params: { text: 'soon' } }] }, en)
+ * explain({ verdict: 'no', reasons: [{ code: 'calendar/not-a-date', params: { text: 'soon' } }] }, en)
  * // => ['“soon” is not a calendar date. Write year, month and day as in 2031-01-12.']
  * ```
  */

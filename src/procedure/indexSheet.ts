@@ -28,12 +28,12 @@ export function indexSheet(sheet: SpecSheet, identity: Identity): Layout {
   const findings: Finding<ProcedureCodes>[] = []
   const judge = (path: JsonPointer, name: string): Applies => {
     const judged = judgePart(sheet, identity, path)
-    if (judged.answer === 'cannot tell') {
+    if (judged.verdict === 'cannot tell') {
       const params = { part: name, missing: [...judged.missing] }
       const document = { kind: 'spec-sheet', id: sheet.id } as const
       findings.push(procedureFinding('procedure/part-cannot-be-told', 'warning', document, path, params))
     }
-    return judged.answer
+    return judged.verdict
   }
   const shields = new Map<Id, ShieldLayout>()
   for (const [id, shield] of Object.entries(sheet.shields ?? {})) {

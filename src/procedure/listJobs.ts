@@ -39,14 +39,14 @@ export function listJobs(
     const path = joinPointer(['services', serviceId])
     const onSheet = { kind: 'spec-sheet', id: sheet.id } as const
     const judged = judgePart(sheet, identity, path)
-    if (judged.answer === 'no') {
+    if (judged.verdict === 'no') {
       const params = { service: service.name }
       findings.push(
         procedureFinding('procedure/service-not-for-this-machine', 'warning', onSheet, path, params),
       )
       continue
     }
-    if (judged.answer === 'cannot tell') {
+    if (judged.verdict === 'cannot tell') {
       const params = { part: service.name, missing: [...judged.missing] }
       findings.push(procedureFinding('procedure/part-cannot-be-told', 'warning', onSheet, path, params))
     }

@@ -17,11 +17,11 @@ export function describeMachine(sheet: SpecSheet, log: MachineLog): PlannedMachi
     ...(sheet.header === undefined ? {} : { header: sheet.header }),
     identity: log.identity,
     variant:
-      verdict.kind === 'selected'
-        ? { kind: 'one', ...named(verdict.variant), reasons: verdict.reasons }
+      verdict.verdict === 'selected'
+        ? { verdict: 'one', ...named(verdict.variant), reasons: verdict.reasons }
         : {
-            kind: 'cannot tell',
-            missing: verdict.kind === 'cannot tell' ? verdict.missing : [],
+            verdict: 'cannot tell',
+            missing: verdict.verdict === 'cannot tell' ? verdict.missing : [],
             candidates: verdict.candidates.map(named),
             reasons: verdict.reasons,
           },

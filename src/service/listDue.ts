@@ -60,12 +60,12 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ListedDu
   for (const [service, { appliesTo: _when, ...entry }] of Object.entries(sheet.services)) {
     const path = `/services/${service}`
     const serviceApplies = judgePart(sheet, identity, path)
-    if (serviceApplies.answer === 'no') continue
+    if (serviceApplies.verdict === 'no') continue
     for (const gearcase of new Set(entry.gearcases)) {
       const gearcasePath = `/gearcases/${gearcase}`
       if (!Object.hasOwn(sheet.gearcases, gearcase)) continue
       const applies = judgePart(sheet, identity, gearcasePath)
-      if (applies.answer === 'no' || sheet.gearcases[gearcase]?.oilSpace.kind === 'shared') continue
+      if (applies.verdict === 'no' || sheet.gearcases[gearcase]?.oilSpace.kind === 'shared') continue
       for (const instance of listInstances(sheet, gearcase)) {
         const about = {
           service,
@@ -75,7 +75,7 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ListedDu
           part: namePart(sheet, gearcasePath, instance === undefined ? {} : { instance }),
         }
         const unknown = [serviceApplies, applies].flatMap((judgement): readonly Reason[] =>
-          judgement.answer === 'cannot tell'
+          judgement.verdict === 'cannot tell'
             ? [serviceReason('service/part-open', { part: about.part, facts: judgement.missing })]
             : [],
         )

@@ -33,7 +33,7 @@ export function listMissing({
 }: MissingRequest): readonly PlannedMissing[] {
   const missing: PlannedMissing[] = []
   const { variant } = machine
-  if (variant.kind === 'cannot tell')
+  if (variant.verdict === 'cannot tell')
     missing.push({
       kind: 'cannot tell',
       path: '/machine/variants',

@@ -29,7 +29,7 @@ export function reportVisit(request: ReportRequest): readonly Finding[] {
   const ofLog = { kind: 'machine-log', id: log.id } as const
   const findings: Finding[] = []
   const { variant } = machine
-  if (variant.kind === 'cannot tell')
+  if (variant.verdict === 'cannot tell')
     findings.push(
       variant.missing.length > 0
         ? serviceFinding('service/variant-open', 'warning', ofLog, '/identity', {

@@ -85,9 +85,9 @@ export interface PlannedMachine {
   readonly header?: string
   readonly identity: Identity
   readonly variant:
-    | { readonly kind: 'one'; readonly id: Id; readonly name: string; readonly reasons: readonly Reason[] }
+    | { readonly verdict: 'one'; readonly id: Id; readonly name: string; readonly reasons: readonly Reason[] }
     | {
-        readonly kind: 'cannot tell'
+        readonly verdict: 'cannot tell'
         readonly missing: readonly IdentityFact[]
         readonly candidates: readonly { readonly id: Id; readonly name: string }[]
         readonly reasons: readonly Reason[]

@@ -24,7 +24,7 @@ import type { SpecSheet } from './specSheet.js'
  * import { judgeCondition } from 'drivetrain-service/v1/spec'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
  * // Is serial KA004512 among those from KA004500 on?
- * console.log(judgeCondition({ serials: { prefix: 'KA', from: '004500' } }, { machine }, { serial: 'KA004512' }).answer) // => 'yes'
+ * console.log(judgeCondition({ serials: { prefix: 'KA', from: '004500' } }, { machine }, { serial: 'KA004512' }).verdict) // => 'yes'
  * ```
  */
 export function judgeCondition(
@@ -41,6 +41,6 @@ export function findCandidates(
   identity: Identity,
 ): readonly Id[] | undefined {
   const verdict = resolveVariant(sheet, identity)
-  if (verdict.kind === 'selected') return [verdict.variant]
-  return verdict.kind === 'cannot tell' ? verdict.candidates : undefined
+  if (verdict.verdict === 'selected') return [verdict.variant]
+  return verdict.verdict === 'cannot tell' ? verdict.candidates : undefined
 }

@@ -35,13 +35,13 @@ export function judgeFacts(
 
 /** All must hold: one `no` decides, else one `cannot tell` leaves it open. */
 export function joinJudgements(parts: readonly Judgement[]): Judgement {
-  const refusals = parts.filter((part) => part.answer === 'no')
-  if (refusals.length > 0) return { answer: 'no', reasons: refusals.flatMap((part) => part.reasons) }
-  const open = parts.filter((part) => part.answer === 'cannot tell')
-  if (open.length === 0) return { answer: 'yes', reasons: parts.flatMap((part) => part.reasons) }
+  const refusals = parts.filter((part) => part.verdict === 'no')
+  if (refusals.length > 0) return { verdict: 'no', reasons: refusals.flatMap((part) => part.reasons) }
+  const open = parts.filter((part) => part.verdict === 'cannot tell')
+  if (open.length === 0) return { verdict: 'yes', reasons: parts.flatMap((part) => part.reasons) }
   const missing = new Set(open.flatMap((part) => part.missing))
   return {
-    answer: 'cannot tell',
+    verdict: 'cannot tell',
     missing: IDENTITY_FACTS.filter((fact) => missing.has(fact)),
     reasons: open.flatMap((part) => part.reasons),
   }
@@ -53,15 +53,15 @@ function judgeListed(listed: readonly Id[], candidates: readonly Id[] | undefine
   if (inside.length > 0 && inside.length < candidates.length) return missFact('variant')
   const params = { variants: candidates, listed }
   return inside.length > 0
-    ? { answer: 'yes', reasons: [giveReason('spec/variant-listed', params)] }
-    : { answer: 'no', reasons: [giveReason('spec/variant-not-listed', params)] }
+    ? { verdict: 'yes', reasons: [giveReason('spec/variant-listed', params)] }
+    : { verdict: 'no', reasons: [giveReason('spec/variant-not-listed', params)] }
 }
 
 function judgeModelYear(
   years: NonNullable<Condition['modelYears']>,
   modelYear: number | undefined,
 ): Judgement {
-  if (years.from === undefined && years.to === undefined) return { answer: 'yes', reasons: [] }
+  if (years.from === undefined && years.to === undefined) return { verdict: 'yes', reasons: [] }
   if (modelYear === undefined) return missFact('modelYear')
   if (!Number.isSafeInteger(modelYear))
     throw new RangeError(`identity.modelYear: a whole number is wanted, not ${shown(modelYear)}`)
@@ -71,18 +71,18 @@ function judgeModelYear(
   const reasons: Reason[] = [
     outside ? giveReason('spec/model-year-outside', params) : giveReason('spec/model-year-inside', params),
   ]
-  return { answer: outside ? 'no' : 'yes', reasons }
+  return { verdict: outside ? 'no' : 'yes', reasons }
 }
 
 function judgeMarket(listed: readonly string[], market: string | undefined): Judgement {
   if (market === undefined) return missFact('market')
   const params = { market, listed }
-  if (listed.includes(market)) return { answer: 'yes', reasons: [giveReason('spec/market-listed', params)] }
+  if (listed.includes(market)) return { verdict: 'yes', reasons: [giveReason('spec/market-listed', params)] }
   if (listed.some((one) => one.toLowerCase() === market.toLowerCase()))
     return {
-      answer: 'cannot tell',
+      verdict: 'cannot tell',
       missing: ['market'],
       reasons: [giveReason('spec/market-in-other-case', params)],
     }
-  return { answer: 'no', reasons: [giveReason('spec/market-not-listed', params)] }
+  return { verdict: 'no', reasons: [giveReason('spec/market-not-listed', params)] }
 }

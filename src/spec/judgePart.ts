@@ -24,7 +24,7 @@ import type { SpecSheet } from './specSheet.js'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
  * const winch = { name: 'Winch gearcase', appliesTo: { market: ['NO'] } }
  * // Does a machine of unknown market have the winch gearcase?
- * console.log(judgePart({ machine, gearcases: { winch } }, {}, '/gearcases/winch').answer) // => 'cannot tell'
+ * console.log(judgePart({ machine, gearcases: { winch } }, {}, '/gearcases/winch').verdict) // => 'cannot tell'
  * ```
  */
 export function judgePart(sheet: SpecSheet, identity: Identity, path: JsonPointer): Judgement {
@@ -46,6 +46,6 @@ export function judgePart(sheet: SpecSheet, identity: Identity, path: JsonPointe
     ]
   })
   if (parts.length === 0)
-    return { answer: 'yes', reasons: [giveReason('spec/part-on-every-machine', { path })] }
+    return { verdict: 'yes', reasons: [giveReason('spec/part-on-every-machine', { path })] }
   return joinJudgements(parts)
 }

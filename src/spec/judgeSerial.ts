@@ -9,12 +9,12 @@ import type { Judgement } from './resolved.js'
  */
 export function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | undefined): Judgement {
   const { prefix = '', from, to } = range
-  if (prefix === '' && from === undefined && to === undefined) return { answer: 'yes', reasons: [] }
+  if (prefix === '' && from === undefined && to === undefined) return { verdict: 'yes', reasons: [] }
   const ends = [from, to].filter((end) => end !== undefined)
   const width = ends[0]?.length
   if (ends.some((end) => !isNumberText(end) || end.length !== width))
     return {
-      answer: 'cannot tell',
+      verdict: 'cannot tell',
       missing: [],
       reasons: [giveReason('spec/serial-range-unreadable', { ...range, prefix })],
     }
@@ -25,7 +25,7 @@ export function judgeSerial(range: NonNullable<Condition['serials']>, serial: st
   const otherCase = start !== prefix && start.toLowerCase() === prefix.toLowerCase()
   if (!sameBuild || otherCase)
     return {
-      answer: 'cannot tell',
+      verdict: 'cannot tell',
       missing: ['serial'],
       reasons: [
         giveReason('spec/serial-unlike-range', { serial, prefix, ...(width === undefined ? {} : { width }) }),
@@ -35,8 +35,8 @@ export function judgeSerial(range: NonNullable<Condition['serials']>, serial: st
   const inside =
     start === prefix && (from === undefined || number >= from) && (to === undefined || number <= to)
   return inside
-    ? { answer: 'yes', reasons: [giveReason('spec/serial-inside', params)] }
-    : { answer: 'no', reasons: [giveReason('spec/serial-outside', params)] }
+    ? { verdict: 'yes', reasons: [giveReason('spec/serial-inside', params)] }
+    : { verdict: 'no', reasons: [giveReason('spec/serial-outside', params)] }
 }
 
 function isNumberText(text: string): boolean {

@@ -3,5 +3,5 @@ import type { IdentityFact, Judgement } from './resolved.js'
 
 /** The answer for a missing fact. */
 export function missFact(fact: IdentityFact): Judgement {
-  return { answer: 'cannot tell', missing: [fact], reasons: [giveReason('spec/fact-missing', { fact })] }
+  return { verdict: 'cannot tell', missing: [fact], reasons: [giveReason('spec/fact-missing', { fact })] }
 }

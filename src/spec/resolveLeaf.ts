@@ -62,15 +62,15 @@ export function resolveLeaf<Kind extends LeafKind>(
   path: JsonPointer,
 ): Resolved<Leaves[Kind]> {
   const base = readBase(sheet, kind, path)
-  const verdict = resolveVariant(sheet, identity)
-  const worlds: readonly (Id | undefined)[] =
-    verdict.kind === 'selected'
-      ? [verdict.variant]
-      : verdict.kind === 'cannot tell' && verdict.candidates.length > 0
-        ? verdict.candidates
+  const machine = resolveVariant(sheet, identity)
+  const variants: readonly (Id | undefined)[] =
+    machine.verdict === 'selected'
+      ? [machine.variant]
+      : machine.verdict === 'cannot tell' && machine.candidates.length > 0
+        ? machine.candidates
         : [undefined]
   const setAt = findOverrides(sheet, path)
-  const outcomes = worlds.map((variant) => chooseIn(variant, base, setAt, identity, kind, path))
+  const outcomes = variants.map((variant) => chooseIn(variant, base, setAt, identity, kind, path))
   const missing = new Set(outcomes.flatMap((outcome) => outcome.missing))
   const candidates = new Map<JsonPointer, Candidate>()
   for (const candidate of outcomes.flatMap((outcome) => outcome.candidates))
@@ -84,14 +84,14 @@ export function resolveLeaf<Kind extends LeafKind>(
         ? []
         : [giveReason('spec/candidates-agree', { path, candidates: [...candidates.keys()] })]
     const reasons = [
-      ...(verdict.kind === 'selected' ? verdict.reasons : []),
+      ...(machine.verdict === 'selected' ? machine.reasons : []),
       ...first.trace.reasons,
       ...agreed,
     ]
     return settle(first.value, { ...first.trace, reasons }) as Resolved<Leaves[Kind]>
   }
-  if (worlds.length > 1 && verdict.kind === 'cannot tell')
-    for (const fact of verdict.missing) missing.add(fact)
+  if (variants.length > 1 && machine.verdict === 'cannot tell')
+    for (const fact of machine.missing) missing.add(fact)
   return {
     kind: 'cannot tell',
     missing: IDENTITY_FACTS.filter((fact) => missing.has(fact)),
@@ -155,10 +155,10 @@ function chooseIn(
       fits: one.entry.path === path && one.entry.kind === kind,
       judgement: judgeFacts(one.override.when, identity, variant === undefined ? undefined : [variant]),
     }))
-    .filter((one) => one.judgement.answer !== 'no')
+    .filter((one) => one.judgement.verdict !== 'no')
   const misfits = judged.filter((one) => !one.fits)
-  const applicable = judged.filter((one) => one.fits && one.judgement.answer === 'yes')
-  const open = judged.filter((one) => one.fits && one.judgement.answer === 'cannot tell')
+  const applicable = judged.filter((one) => one.fits && one.judgement.verdict === 'yes')
+  const open = judged.filter((one) => one.fits && one.judgement.verdict === 'cannot tell')
   const warnings: readonly Reason[] = [
     ...(applicable.length > 1
       ? [giveReason('spec/overrides-overlap', { path, overrides: applicable.map((one) => one.path) })]
@@ -169,7 +169,7 @@ function chooseIn(
     applicable.length > 0 ? [] : [{ value: base ?? NOT_STATED, trace: traceBase(base, path, warnings) }]
   const fromOverrides = [...applicable, ...open].map(({ path: at, override, entry, judgement }) => {
     const source = findSource(entry.to) ?? override.source
-    const code = judgement.answer === 'yes' ? 'spec/override-applies' : 'spec/override-may-apply'
+    const code = judgement.verdict === 'yes' ? 'spec/override-applies' : 'spec/override-may-apply'
     return {
       value: entry.to,
       trace: {
@@ -181,7 +181,7 @@ function chooseIn(
   })
   return {
     candidates: [...fromBase, ...fromOverrides],
-    missing: judged.flatMap((one) => (one.judgement.answer === 'cannot tell' ? one.judgement.missing : [])),
+    missing: judged.flatMap((one) => (one.judgement.verdict === 'cannot tell' ? one.judgement.missing : [])),
     clash: warnings.length > 0,
   }
 }

@@ -8,13 +8,13 @@ import type { SpecSheet } from './specSheet.js'
 /** Which variant of the sheet a machine is, and why. */
 export type VariantVerdict =
   | {
-      readonly kind: 'selected'
+      readonly verdict: 'selected'
       readonly variant: Id
       readonly by: 'stated' | 'conditions' | 'only variant'
       readonly reasons: readonly Reason[]
     }
   | {
-      readonly kind: 'cannot tell'
+      readonly verdict: 'cannot tell'
       /** Facts that would decide; `variant` itself always does. */
       readonly missing: readonly IdentityFact[]
       readonly candidates: readonly Id[]
@@ -22,7 +22,7 @@ export type VariantVerdict =
     }
   | {
       /** The log says one thing and the sheet another: an unknown variant, one that the serial excludes, or none that fits. */
-      readonly kind: 'contradiction'
+      readonly verdict: 'contradiction'
       readonly stated?: Id
       /** Variants that the other facts leave. */
       readonly candidates: readonly Id[]
@@ -64,42 +64,42 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
   requireShape('sheet', sheet, MACHINE)
   requireShape('identity', identity, FACTS, 'leave out what is not known')
   const judged = judgeVariants(sheet, identity)
-  const candidates = judged.filter((one) => one.judgement.answer !== 'no').map((one) => one.variant)
+  const candidates = judged.filter((one) => one.judgement.verdict !== 'no').map((one) => one.variant)
   const stated = identity.variant
   if (stated !== undefined) return judgeStated(judged, stated, candidates)
   if (judged.length > 0 && candidates.length === 0)
     return {
-      kind: 'contradiction',
+      verdict: 'contradiction',
       candidates,
       reasons: [
         giveReason('spec/variant-none-fits', { known: judged.map((one) => one.variant) }),
         ...judged.flatMap((one) => one.judgement.reasons),
       ],
     }
-  const open = judged.filter((one) => one.judgement.answer !== 'no')
+  const open = judged.filter((one) => one.judgement.verdict !== 'no')
   const [first] = open
   if (first !== undefined && open.length === 1) {
     const { variant, judgement } = first
-    if (judgement.answer === 'yes')
+    if (judgement.verdict === 'yes')
       return {
-        kind: 'selected',
+        verdict: 'selected',
         variant,
         by: 'conditions',
         reasons: [giveReason('spec/variant-selected', { variant }), ...judgement.reasons],
       }
     if (judged.length === 1 && sheet.machine.variants[variant]?.when === undefined)
       return {
-        kind: 'selected',
+        verdict: 'selected',
         variant,
         by: 'only variant',
         reasons: [giveReason('spec/variant-only', { variant })],
       }
   }
   const missing = new Set(
-    open.flatMap((one) => (one.judgement.answer === 'cannot tell' ? one.judgement.missing : [])),
+    open.flatMap((one) => (one.judgement.verdict === 'cannot tell' ? one.judgement.missing : [])),
   ).add('variant')
   return {
-    kind: 'cannot tell',
+    verdict: 'cannot tell',
     missing: IDENTITY_FACTS.filter((fact) => missing.has(fact)),
     candidates,
     reasons: [
@@ -120,7 +120,7 @@ function judgeVariants(sheet: Pick<SpecSheet, 'machine'>, identity: Identity): r
     judgement:
       when === undefined
         ? {
-            answer: 'cannot tell',
+            verdict: 'cannot tell',
             missing: ['variant'],
             reasons: [giveReason('spec/variant-without-condition', { variant })],
           }
@@ -136,7 +136,7 @@ function judgeStated(
   const own = judged.find((one) => one.variant === stated)
   if (own === undefined)
     return {
-      kind: 'contradiction',
+      verdict: 'contradiction',
       stated,
       candidates,
       reasons: [
@@ -146,9 +146,9 @@ function judgeStated(
         }),
       ],
     }
-  if (own.judgement.answer === 'no')
+  if (own.judgement.verdict === 'no')
     return {
-      kind: 'contradiction',
+      verdict: 'contradiction',
       stated,
       candidates,
       reasons: [
@@ -157,7 +157,7 @@ function judgeStated(
       ],
     }
   return {
-    kind: 'selected',
+    verdict: 'selected',
     variant: stated,
     by: 'stated',
     reasons: [giveReason('spec/variant-stated', { variant: stated })],

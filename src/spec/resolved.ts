@@ -5,10 +5,10 @@ export type IdentityFact = keyof Identity
 
 /** Whether a condition holds for one machine; `missing` names the facts that would decide. */
 export type Judgement =
-  | { readonly answer: 'yes'; readonly reasons: readonly Reason[] }
-  | { readonly answer: 'no'; readonly reasons: readonly Reason[] }
+  | { readonly verdict: 'yes'; readonly reasons: readonly Reason[] }
+  | { readonly verdict: 'no'; readonly reasons: readonly Reason[] }
   | {
-      readonly answer: 'cannot tell'
+      readonly verdict: 'cannot tell'
       readonly missing: readonly IdentityFact[]
       readonly reasons: readonly Reason[]
     }

@@ -23,7 +23,7 @@ const BARE_PLAN: JudgedPlan = {
     type: 'machine',
     sheet: { id: 's', revision: '1' },
     identity: {},
-    variant: { kind: 'cannot tell', missing: [], candidates: [], reasons: [] },
+    variant: { verdict: 'cannot tell', missing: [], candidates: [], reasons: [] },
   },
   readings: {},
   due: [],

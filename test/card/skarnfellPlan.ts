@@ -421,7 +421,7 @@ export const SKARNFELL_PLAN: JudgedPlan = {
     sheet: { id: 'hallbrekka-tind-4', revision: '2023-03' },
     header: 'Invented demo data of the Skarnfell rescue station.',
     identity: { serial: 'TL00418', modelYear: 2021, market: 'north' },
-    variant: { kind: 'one', id: 'long', name: 'Tind 4 L, long bed', reasons: [] },
+    variant: { verdict: 'one', id: 'long', name: 'Tind 4 L, long bed', reasons: [] },
   },
   today: '2023-10-06',
   ambient: { value: 8, unit: 'degC' },
@@ -692,7 +692,7 @@ export const PLAN_WITHOUT_VARIANT: JudgedPlan = {
     ...SKARNFELL_PLAN.machine,
     identity: {},
     variant: {
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       missing: ['serial', 'variant'],
       candidates: [
         { id: 'short', name: 'Tind 4 S, short bed' },

@@ -71,7 +71,7 @@ describe('canBothHold', () => {
       const machine = { variants: Object.fromEntries(entries) }
       const sheet = { machine } as unknown as SpecSheet
       const holds = (wanted: Condition, identity: Identity) =>
-        judgeCondition(wanted, sheet, identity).answer === 'yes'
+        judgeCondition(wanted, sheet, identity).verdict === 'yes'
       const whenOf = (variant: string | undefined) => entries.find(([id]) => id === variant)?.[1].when ?? {}
       const found = everyMachine(variants).some(
         (one) => holds(whenOf(one.variant), one) && holds(first, one) && holds(second, one),

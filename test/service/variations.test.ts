@@ -119,12 +119,12 @@ describe('who the machine is', () => {
       log: (log) => ({ ...log, identity: { variant: 'short', serial: 'TL00418' } }),
     })
     expect(codes(plan.findings)).toContain('service/variant-contradicted')
-    expect(plan.machine.variant.kind).toBe('cannot tell')
+    expect(plan.machine.variant.verdict).toBe('cannot tell')
   })
 
   it('a stated variant that the sheet does not know', () => {
     const plan = planExample('tind-4', { log: (log) => ({ ...log, identity: { variant: 'wide' } }) })
-    expect(plan.machine.variant.kind).toBe('cannot tell')
+    expect(plan.machine.variant.verdict).toBe('cannot tell')
     expect(codes(plan.findings)).toContain('service/variant-contradicted')
   })
 

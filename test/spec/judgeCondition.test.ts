@@ -20,11 +20,11 @@ const sheet = {
   },
 }
 const judge = (condition: Condition, identity: Identity) => judgeCondition(condition, sheet, identity)
-const answer = (condition: Condition, identity: Identity) => judge(condition, identity).answer
+const answer = (condition: Condition, identity: Identity) => judge(condition, identity).verdict
 
 test('an empty condition, and empty parts of one, hold for every machine', () => {
   for (const condition of [{}, { modelYears: {} }, { serials: {} }])
-    expect(judge(condition, {})).toEqual({ answer: 'yes', reasons: [] })
+    expect(judge(condition, {})).toEqual({ verdict: 'yes', reasons: [] })
 })
 
 test('an empty list holds for none', () => {
@@ -45,7 +45,7 @@ describe('model years: both ends belong to the range', () => {
     expect(answer({ modelYears: { from: 2019 } }, { modelYear: 9999 })).toBe('yes')
     expect(answer({ modelYears: { to: 2019 } }, { modelYear: 1901 })).toBe('yes')
     expect(judge({ modelYears: { from: 2019 } }, {})).toEqual({
-      answer: 'cannot tell',
+      verdict: 'cannot tell',
       missing: ['modelYear'],
       reasons: [{ code: 'spec/fact-missing', params: { fact: 'modelYear' } }],
     })
@@ -92,7 +92,7 @@ describe('serial numbers: a prefix and a number of fixed width', () => {
   test('a range whose ends differ in width, or are no numbers, decides nothing', () => {
     for (const broken of [{ from: '99', to: '100' }, { from: '1A' }, { from: '' }])
       expect(judge({ serials: broken }, { serial: '99' })).toMatchObject({
-        answer: 'cannot tell',
+        verdict: 'cannot tell',
         missing: [],
         reasons: [{ code: 'spec/serial-range-unreadable' }],
       })
@@ -103,7 +103,7 @@ test('markets match exactly; other capitals cannot be told', () => {
   expect(answer({ market: ['NO', 'SE'] }, { market: 'SE' })).toBe('yes')
   expect(answer({ market: ['NO', 'SE'] }, { market: 'FI' })).toBe('no')
   expect(judge({ market: ['NO'] }, { market: 'no' })).toMatchObject({
-    answer: 'cannot tell',
+    verdict: 'cannot tell',
     missing: ['market'],
     reasons: [{ code: 'spec/market-in-other-case' }],
   })
@@ -113,7 +113,7 @@ describe('variants', () => {
   test('found by the other facts', () => {
     expect(answer({ variants: ['late'] }, { modelYear: 2020 })).toBe('yes')
     expect(answer({ variants: ['late'] }, { modelYear: 2019 })).toBe('no')
-    expect(judge({ variants: ['late'] }, {})).toMatchObject({ answer: 'cannot tell', missing: ['variant'] })
+    expect(judge({ variants: ['late'] }, {})).toMatchObject({ verdict: 'cannot tell', missing: ['variant'] })
   })
   test('still answered where every candidate, or none, is in the list', () => {
     expect(answer({ variants: ['early', 'late'] }, {})).toBe('yes')
@@ -128,7 +128,7 @@ test('one part that fails decides, whatever else is open; missing facts are thos
   const condition = { modelYears: { from: 2020 }, market: ['NO'], serials: { prefix: 'K' } }
   expect(answer(condition, { modelYear: 2019 })).toBe('no')
   expect(judge(condition, { modelYear: 2020 })).toMatchObject({
-    answer: 'cannot tell',
+    verdict: 'cannot tell',
     missing: ['serial', 'market'],
   })
   expect(answer(condition, { modelYear: 2020, market: 'NO', serial: 'K1' })).toBe('yes')
@@ -163,8 +163,8 @@ test('law: a yes or no never turns when a missing fact becomes known, and all fa
     const partly: Identity = Object.fromEntries(left.map((fact) => [fact, known[fact]]))
     const before = judge(when, partly)
     const after = judge(when, known)
-    expect(after.answer).not.toBe('cannot tell')
-    if (before.answer !== 'cannot tell') expect(before.answer).toBe(after.answer)
+    expect(after.verdict).not.toBe('cannot tell')
+    if (before.verdict !== 'cannot tell') expect(before.verdict).toBe(after.verdict)
     else expect(before.missing.length).toBeGreaterThan(0)
   })
 })
@@ -175,21 +175,21 @@ describe('judgePart', () => {
 
   test('a part without a condition is on every machine', () => {
     expect(judgePart(taper, {}, '/gearcases/transfer/openings/fill')).toEqual({
-      answer: 'yes',
+      verdict: 'yes',
       reasons: [
         { code: 'spec/part-on-every-machine', params: { path: '/gearcases/transfer/openings/fill' } },
       ],
     })
   })
   test('its own condition', () => {
-    expect(judgePart(taper, { serial: 'HV24999' }, '/shields/belly').answer).toBe('no')
-    expect(judgePart(taper, { serial: 'HV25000' }, '/shields/belly').answer).toBe('yes')
+    expect(judgePart(taper, { serial: 'HV24999' }, '/shields/belly').verdict).toBe('no')
+    expect(judgePart(taper, { serial: 'HV25000' }, '/shields/belly').verdict).toBe('yes')
     expect(judgePart(taper, {}, '/shields/belly')).toMatchObject({
-      answer: 'cannot tell',
+      verdict: 'cannot tell',
       missing: ['serial'],
     })
-    expect(judgePart(cover, { market: 'FI' }, '/gearcases/rear/covers/side-cover').answer).toBe('yes')
-    expect(judgePart(cover, { market: 'NO' }, '/gearcases/rear/covers/side-cover').answer).toBe('no')
+    expect(judgePart(cover, { market: 'FI' }, '/gearcases/rear/covers/side-cover').verdict).toBe('yes')
+    expect(judgePart(cover, { market: 'NO' }, '/gearcases/rear/covers/side-cover').verdict).toBe('no')
   })
   test('the condition of what it sits in, asked from inside', () => {
     const inside = {
@@ -199,15 +199,15 @@ describe('judgePart', () => {
       },
     } as unknown as SpecSheet
     const path = '/gearcases/transfer/openings/drain/tightening'
-    expect(judgePart(inside, { market: 'SE' }, path).answer).toBe('no')
+    expect(judgePart(inside, { market: 'SE' }, path).verdict).toBe('no')
     expect(judgePart(inside, { market: 'NO' }, path)).toMatchObject({
-      answer: 'yes',
+      verdict: 'yes',
       reasons: [
         { code: 'spec/part-on-some-machines', params: { path: '/gearcases/transfer' } },
         { code: 'spec/market-listed' },
       ],
     })
-    expect(judgePart(inside, {}, path).answer).toBe('cannot tell')
+    expect(judgePart(inside, {}, path).verdict).toBe('cannot tell')
   })
   test('misuse throws', () => {
     expect(() => judgePart(taper, {}, '/gearcases/none')).toThrow(RangeError)

@@ -17,7 +17,7 @@ const codes = (reasons: readonly { readonly code: string }[]) => reasons.map((re
 describe('selected', () => {
   test('by conditions: one holds and the others fail', () => {
     expect(resolveVariant(bySerial, { serial: 'TL00418' })).toEqual({
-      kind: 'selected',
+      verdict: 'selected',
       variant: 'long',
       by: 'conditions',
       reasons: [
@@ -34,7 +34,7 @@ describe('selected', () => {
 
   test('by the log, where its word is not contradicted', () => {
     expect(resolveVariant(bySerial, { variant: 'short' })).toEqual({
-      kind: 'selected',
+      verdict: 'selected',
       variant: 'short',
       by: 'stated',
       reasons: [{ code: 'spec/variant-stated', params: { variant: 'short' } }],
@@ -46,7 +46,7 @@ describe('selected', () => {
 
   test('as the only variant of the sheet', () => {
     expect(resolveVariant(sheetOf({ base: { name: 'base' } }), {})).toEqual({
-      kind: 'selected',
+      verdict: 'selected',
       variant: 'base',
       by: 'only variant',
       reasons: [{ code: 'spec/variant-only', params: { variant: 'base' } }],
@@ -58,13 +58,13 @@ describe('cannot tell', () => {
   test('names the missing facts and the candidates', () => {
     const nothing = resolveVariant(byYear, {})
     expect(nothing).toMatchObject({
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       missing: ['variant', 'modelYear', 'market'],
       candidates: ['early', 'late'],
     })
     const noMarket = resolveVariant(byYear, { modelYear: 2021 })
     expect(noMarket).toMatchObject({
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       missing: ['variant', 'market'],
       candidates: ['late'],
     })
@@ -76,12 +76,12 @@ describe('cannot tell', () => {
       late: { name: 'late', when: { modelYears: { from: 2020 } } },
     })
     expect(resolveVariant(mixed, { modelYear: 2021 })).toMatchObject({
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       missing: ['variant'],
       candidates: ['plain', 'late'],
     })
     expect(resolveVariant(mixed, { modelYear: 2019 })).toMatchObject({
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       candidates: ['plain'],
     })
     expect(resolveVariant(mixed, { variant: 'plain', modelYear: 2019 })).toMatchObject({ variant: 'plain' })
@@ -93,7 +93,7 @@ describe('cannot tell', () => {
       two: { name: 'two', when: { modelYears: { from: 2020 } } },
     })
     expect(resolveVariant(overlapping, { modelYear: 2020 })).toMatchObject({
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       missing: ['variant'],
       candidates: ['one', 'two'],
     })
@@ -101,7 +101,7 @@ describe('cannot tell', () => {
 
   test('a sheet without variants', () => {
     const verdict = resolveVariant(sheetOf({}), {})
-    expect(verdict).toMatchObject({ kind: 'cannot tell', missing: ['variant'], candidates: [] })
+    expect(verdict).toMatchObject({ verdict: 'cannot tell', missing: ['variant'], candidates: [] })
     expect(codes(verdict.reasons)).toEqual(['spec/variant-open'])
   })
 })
@@ -109,7 +109,7 @@ describe('cannot tell', () => {
 describe('contradiction', () => {
   test('the log names a variant that the sheet does not have', () => {
     expect(resolveVariant(bySerial, { variant: 'medium', serial: 'TL00418' })).toEqual({
-      kind: 'contradiction',
+      verdict: 'contradiction',
       stated: 'medium',
       candidates: ['long'],
       reasons: [
@@ -117,18 +117,18 @@ describe('contradiction', () => {
       ],
     })
     for (const name of ['constructor', '__proto__', 'toString'])
-      expect(resolveVariant(bySerial, { variant: name })).toMatchObject({ kind: 'contradiction' })
+      expect(resolveVariant(bySerial, { variant: name })).toMatchObject({ verdict: 'contradiction' })
   })
 
   test('the serial rules out the variant that the log names', () => {
     const verdict = resolveVariant(bySerial, { variant: 'short', serial: 'TL00418' })
-    expect(verdict).toMatchObject({ kind: 'contradiction', stated: 'short', candidates: ['long'] })
+    expect(verdict).toMatchObject({ verdict: 'contradiction', stated: 'short', candidates: ['long'] })
     expect(codes(verdict.reasons)).toEqual(['spec/variant-contradicted', 'spec/serial-outside'])
   })
 
   test('no variant fits', () => {
     const verdict = resolveVariant(byYear, { modelYear: 2021, market: 'SE' })
-    expect(verdict).toMatchObject({ kind: 'contradiction', candidates: [] })
+    expect(verdict).toMatchObject({ verdict: 'contradiction', candidates: [] })
     expect(codes(verdict.reasons)).toEqual([
       'spec/variant-none-fits',
       'spec/model-year-outside',

@@ -32,7 +32,7 @@ export function expectPlan(folder: string): void {
 
 function expectDue(plan: JudgedPlan, visit: ExpectedVisit): void {
   it('is the variant that the log says', () => {
-    expect(plan.machine.variant).toMatchObject({ kind: 'one', id: visit.variant.expected })
+    expect(plan.machine.variant).toMatchObject({ verdict: 'one', id: visit.variant.expected })
   })
 
   for (const row of visit.due) {

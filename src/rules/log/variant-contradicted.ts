@@ -27,7 +27,7 @@ export const variantContradicted = defineRule({
     const isDoubtful = Object.values(variants).some(({ when }) => cannotHold(when))
     if (isDoubtful) return []
     const verdict = resolveVariant(sheet.document, identity)
-    if (verdict.kind !== 'contradiction') return []
+    if (verdict.verdict !== 'contradiction') return []
     return [{ path: '/identity', params: { variant, candidates: verdict.candidates } }]
   },
 })

@@ -17,7 +17,7 @@ export const partNotOnMachine = defineRule({
   about: 'service-record',
   check: ({ record }) =>
     record.entries.flatMap(({ path, entry, sheet, gearcase, identity }) => {
-      const isAway = (part: string) => judgePart(sheet.document, identity, part).answer === 'no'
+      const isAway = (part: string) => judgePart(sheet.document, identity, part).verdict === 'no'
       if (isAway(`/gearcases/${entry.gearcase}`))
         return [{ path: `${path}/gearcase`, params: { part: gearcase.name } }]
       return entry.opened.flatMap((opened, place) => {
