@@ -74,7 +74,7 @@ const MOST_READINGS = 400
  *   { log, meter: 'hours', dueAt: { value: 120, unit: 'h' }, today: '2031-02-20' },
  *   { confidence: 0.8, scatter: 'from day to day' },
  * )
- * forecast.kind === 'forecast' && forecast.likely // => '2031-03-02'
+ * forecast.verdict === 'forecast' && forecast.likely // => '2031-03-02'
  * ```
  */
 export function forecastDue(facts: ForecastFacts, options: ForecastOptions): Forecast {
