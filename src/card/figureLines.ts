@@ -169,10 +169,9 @@ function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer): FigureL
 }
 
 /**
- * One figure of the plan as it stands on a card: the manual's own printed figure first, then what it prints beside it,
- * then what we computed; a gap says what kind of gap it is and, where it cannot be told, between which figures.
- *
- * @param index - place in the plan's `figures`
+ * One figure of the plan as it stands on a card: the manual's own printed figure first, then what it prints
+ * beside it, then what we computed; a gap says what kind of gap it is and, where it cannot be told, between
+ * which figures.
  */
 export function figureLines(context: CardContext, figure: PlannedFigure, index: number): FigureLines {
   const from = `/figures/${index}`

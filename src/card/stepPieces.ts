@@ -94,11 +94,7 @@ function placePieces(step: PlannedStep, index: number, gearcase: boolean): StepP
   }
 }
 
-/**
- * What a step's text may name, each piece with its place in the plan.
- *
- * @param place - `under its heading` where the gearcase stands above the step already
- */
+/** What a step's text may name, each piece with its place in the plan. */
 export function stepPieces(
   context: CardContext,
   step: PlannedStep,

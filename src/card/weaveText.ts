@@ -5,12 +5,8 @@ const CLOSE = '\ue001'
 const FIRST = 0xe100
 
 /**
- * Lets a catalogue's text be written around pieces of the plan without losing where each piece came from: the text sees
- * one opaque sign for a piece, and the finished sentence is cut at the signs again.
- *
- * @param pieces - what the text may name; what is absent stays absent
- * @param write - the catalogue's text, called with the signs
- * @returns the sentence as spans
+ * Lets a catalogue's text be written around pieces of the plan without losing where each piece came from:
+ * the text sees one opaque sign for a piece, and the finished sentence is cut at the signs again.
  */
 export function weaveText<Key extends string>(
   pieces: Readonly<Partial<Record<Key, Line | undefined>>>,

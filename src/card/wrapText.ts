@@ -1,9 +1,6 @@
 /**
- * Breaks text at spaces into lines of at most so many characters; no-break spaces hold. A single word that is longer
- * is alone on its line.
- *
- * @param lead - before the first line; it counts
- * @param follow - before the others; it counts
+ * Breaks text at spaces into lines of at most so many characters; no-break spaces hold. A single word that
+ * is longer is alone on its line.
  */
 export function wrapText(text: string, width: number, lead: string, follow: string): string[] {
   const lines: string[] = []

@@ -12,11 +12,9 @@ const ORDER: readonly DueLine['verdict'][] = [
 ]
 
 /**
- * The verdict of all lines. The limit that comes first is found by the days on which they are reached, where all are known; else
- * by the fraction used. An event comes before every limit. Limits that cannot be determined, or
- * that the machine does not count, do not decide.
- *
- * @param known - whether the intervals are
+ * The verdict of all lines. The limit that comes first is found by the days on which they are reached, where
+ * all are known; else by the fraction used. An event comes before every limit. Limits that cannot be
+ * determined, or that the machine does not count, do not decide.
  */
 export function settleVerdict(
   lines: readonly DueLine[],

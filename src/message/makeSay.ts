@@ -14,11 +14,7 @@ export function sayPlainly(value: Param | undefined): string {
 const isRecord = (value: Param | undefined): value is { readonly [key: string]: Param | undefined } =>
   typeof value === 'object' && value !== null && !Array.isArray(value)
 
-/**
- * How the texts of a catalogue write numbers and quantities.
- *
- * @param renderReason - writes another code's text, for params that carry a reason
- */
+/** How the texts of a catalogue write numbers and quantities. */
 export function makeSay(catalogue: Catalogue, renderReason: (code: string, params: Params) => string): Say {
   const { marks } = catalogue
   const say: Say = {

@@ -32,10 +32,8 @@ const DECIMALS: { readonly [U in Unit]?: number } = {
 }
 
 /**
- * A quantity for one line of text: a printed figure or band with its own digits, a computed number with as many
- * decimals as its unit deserves.
- *
- * @returns `undefined` for what is no quantity, so that the caller can show it as it is
+ * A quantity for one line of text: a printed figure or band with its own digits, a computed number with as
+ * many decimals as its unit deserves.
  */
 export function showQuantity(value: unknown, marks: NumberMarks): string | undefined {
   if (typeof value !== 'object' || value === null) return undefined

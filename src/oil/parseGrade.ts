@@ -13,23 +13,10 @@ export interface Grade {
 }
 
 /**
- * What a viscosity grade on a label or in a manual says, for whoever compares two of them. For its limits in mm²/s
- * use {@link gradeBand}.
- *
- * @param text - the grade as printed: `80W-90`, `SAE 80W90`, `90`, `ISO VG 220`; at most 40 characters count
- * @param system - the system that the text belongs to; the same number means different oils in J306 and J300
- * @returns the grade in its parts, or a finding `oil/grade-not-known` that lists the grades of the system
- * @throws TypeError when `text` is no string; RangeError when `system` is none of the three
- *
- * Source: SAE J306 and J300 (multigrade = W grade and hot grade), ISO 3448, as quoted in lubricant makers' charts.
- *
- * @example
- * ```ts
- * import { parseGrade } from 'drivetrain-service/v1/oil'
- * // Which two grades does an 80W-90 meet?
- * const grade = parseGrade('SAE 80W90', 'SAE J306')
- * grade.ok && [grade.value.winter, grade.value.summer] // => ['80W', '90']
- * ```
+ * What a viscosity grade on a label or in a manual says, for whoever compares two of them. For its limits in
+ * mm²/s use {@link gradeBand}.
+ * Source: SAE J306 and J300 (multigrade = W grade and hot grade), ISO 3448, as quoted in lubricant makers'
+ * charts.
  */
 export function parseGrade(text: string, system: GradeSystem): Result<Grade> {
   if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${shown(text)}`)

@@ -9,7 +9,7 @@ export interface UnitFactor {
   readonly shift?: string
 }
 
-/** Exact factors from the statutory seeds; `unitCodes` says where each was read. Import-free data. */
+/** Exact factors from the statutory seeds; `UNIT_CODES` says where each was read. Import-free data. */
 export const UNIT_FACTORS: { readonly [U in Unit]: UnitFactor } = {
   'N.m': { factor: '1' },
   'cN.m': { factor: '0.01' },

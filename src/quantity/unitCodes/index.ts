@@ -1,3 +1,2 @@
-export { unitCodes } from './unitCodes.js'
-export type { UnitCodes } from './unitCodeTable.js'
+export { UNIT_CODES, type UnitCodes } from './unitCodeTable.js'
 export { type CodeSystem, unitOfCode } from './unitOfCode.js'

@@ -26,7 +26,11 @@ const DIFFERENCE = 'none of the codes says that a difference is meant'
 
 const SIXTH_DIGIT = 'QUDT and Recommendation 20 print rounded factors; the exact one is used here'
 
-/** Codes of every unit. Where a system has no code for a unit, the row has none: no near one is put in. */
+/**
+ * The codes of every unit in other systems, for figures sent to stock, telematics or purchasing. Where a system has no
+ * code for a unit, the row has none: no near one is put in. Source: UCUM 2.2 (2024); UN/ECE Recommendation 20, revision
+ * 17 (2021), annex I; QUDT unit vocabulary.
+ */
 export const UNIT_CODES: { readonly [U in Unit]: UnitCodes } = {
   'N.m': { name: 'newton metre', source: SI, ucum: 'N.m', rec20: 'NU', qudt: 'N-M' },
   'cN.m': { name: 'centinewton metre', source: SI, ucum: 'cN.m', rec20: 'J72', qudt: 'CentiN-M' },

@@ -1,5 +1,5 @@
 import { UNITS_BY_MEASURE } from '../../../src/quantity/unit.js'
-import { unitCodes } from '../../../src/quantity/unitCodes/index.js'
+import { UNIT_CODES } from '../../../src/quantity/unitCodes/index.js'
 import { UNIT_FACTORS } from '../../../src/quantity/unitFactors.js'
 import { unitSymbol } from '../../../src/quantity/unitSymbol.js'
 import { parseQuantity, type Unit } from '../../../src/v1/quantity.js'
@@ -59,14 +59,14 @@ export function unitsPage(): string {
 
 function unitRow(unit: Unit): string[] {
   const { factor, shift } = UNIT_FACTORS[unit]
-  const { name, source, ucum, rec20, qudt } = unitCodes(unit)
+  const { name, source, ucum, rec20, qudt } = UNIT_CODES[unit]
   const size = shift === undefined ? factor : `(value + ${shift}) × ${factor}`
   return [code(unit), unitSymbol(unit), name, size, code(ucum), code(rec20), code(qudt), source]
 }
 
 function notes(units: readonly Unit[]): string[] {
   const noted = units.flatMap((unit) => {
-    const { note } = unitCodes(unit)
+    const { note } = UNIT_CODES[unit]
     return note === undefined ? [] : [`- ${code(unit)}: ${note}.`]
   })
   return noted.length === 0 ? [] : ['', ...noted]
