@@ -1,8 +1,7 @@
 import { shown } from './quoteValue.js'
 
-/** Throws TypeError where an argument that must be an object is none. Internal. */
+/** Throws TypeError for what is no object; a list is none. */
 export function requireObject(name: string, value: unknown): void {
-  if (typeof value !== 'object' || value === null) {
-    throw new TypeError(`${name} must be an object, got ${shown(value)}`)
-  }
+  if (typeof value !== 'object' || value === null || Array.isArray(value))
+    throw new TypeError(`${name} must be an object, got ${Array.isArray(value) ? 'a list' : shown(value)}`)
 }

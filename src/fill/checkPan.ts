@@ -44,12 +44,12 @@ export function checkPan(pans: Readonly<Record<Id, DrainPan>>, volumes: readonly
   requireObject('pans', pans)
   if (!Array.isArray(volumes)) throw new TypeError('volumes must be an array of volumes')
   for (const [place, volume] of volumes.entries()) {
-    requireAmount(`volumes[${place}]`, volume, 'volume', { from: 0, figure: true })
+    requireAmount(`volumes[${place}]`, volume, 'volume', { figure: true })
   }
   const entries = Object.entries(pans)
   for (const [id, pan] of entries) {
     requireObject(`pans.${id}`, pan)
-    requireAmount(`pans.${id}.size`, pan.size, 'volume', { from: 0 })
+    requireAmount(`pans.${id}.size`, pan.size, 'volume')
   }
   const { parts, perMillilitre } = wholeParts([...volumes, ...entries.map(([, pan]) => pan.size)])
   const drained = parts.slice(0, volumes.length)

@@ -63,14 +63,14 @@ export function chooseContainers(
   volume: VolumeAmount,
 ): ContainerChoice {
   requireObject('containers', containers)
-  requireAmount('volume', volume, 'volume', { from: 0, figure: true })
+  requireAmount('volume', volume, 'volume', { figure: true })
   const names: string[] = []
   for (const [id, container] of Object.entries(containers)) {
     requireObject(`containers.${id}`, container)
     requireObject(`containers.${id}.oil`, container.oil)
-    requireAmount(`containers.${id}.size`, container.size, 'volume', { from: 0 })
+    requireAmount(`containers.${id}.size`, container.size, 'volume')
     if (container.opened !== undefined) {
-      requireAmount(`containers.${id}.opened`, container.opened, 'volume', { from: 0 })
+      requireAmount(`containers.${id}.opened`, container.opened, 'volume')
     }
     if (!Number.isInteger(container.count) || container.count < 0 || container.count > MOST_OF_ONE_SIZE) {
       throw new RangeError(

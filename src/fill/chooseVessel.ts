@@ -72,15 +72,15 @@ export function chooseVessel(
   tolerance?: VolumeAmount,
 ): VesselChoice {
   requireObject('vessels', vessels)
-  requireAmount('volume', volume, 'volume', { from: 0, figure: true })
-  if (tolerance !== undefined) requireAmount('tolerance', tolerance, 'volume', { from: 0, figure: true })
+  requireAmount('volume', volume, 'volume', { figure: true })
+  if (tolerance !== undefined) requireAmount('tolerance', tolerance, 'volume', { figure: true })
   const entries = Object.entries(vessels)
   const lists = entries.map(([id, vessel]) => {
     requireObject(`vessels.${id}`, vessel)
-    requireAmount(`vessels.${id}.size`, vessel.size, 'volume', { from: 0 })
-    requireAmount(`vessels.${id}.graduation`, vessel.graduation, 'volume', { from: 0 })
+    requireAmount(`vessels.${id}.size`, vessel.size, 'volume')
+    requireAmount(`vessels.${id}.graduation`, vessel.graduation, 'volume')
     const lowest = vessel.lowestMark ?? vessel.graduation
-    requireAmount(`vessels.${id}.lowestMark`, lowest, 'volume', { from: 0 })
+    requireAmount(`vessels.${id}.lowestMark`, lowest, 'volume')
     return [vessel.size, vessel.graduation, lowest]
   })
   const { parts, perMillilitre } = wholeParts([volume, tolerance ?? volume, ...lists.flat()])

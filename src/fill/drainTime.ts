@@ -1,4 +1,4 @@
-import { type Reason, requireKnownKeys, requireObject, shown } from '../base/index.js'
+import { type Reason, requireKnownKeys, requireObject, requireOneOf } from '../base/index.js'
 import { convert, type LengthUnit, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
@@ -100,13 +100,8 @@ export function drainTime(question: DrainQuestion): DrainVerdict {
 }
 
 function whyNoAir(fillOpening: unknown, breather: unknown): Reason<keyof FillCodes>[] {
-  if (fillOpening !== 'out' && fillOpening !== 'in' && fillOpening !== 'none') {
-    throw new TypeError(`fillOpening must be out, in or none, got ${shown(fillOpening)}`)
-  }
-  const states: readonly unknown[] = ['clear', 'blocked', 'not checked', 'none']
-  if (!states.includes(breather)) {
-    throw new TypeError(`breather must be one of ${states.join(', ')}, got ${shown(breather)}`)
-  }
+  requireOneOf('fillOpening', fillOpening, ['out', 'in', 'none'])
+  requireOneOf('breather', breather, ['clear', 'blocked', 'not checked', 'none'])
   return [
     ...(fillOpening === 'in' ? [fillReason('fill/fill-opening-not-out', {})] : []),
     ...(fillOpening === 'none' ? [fillReason('fill/drain-is-the-only-opening', {})] : []),

@@ -38,7 +38,7 @@ export function judgeDrained(
   if (drained === 'not judged') {
     return { verdict: 'not judged', reasons: [fillReason('fill/drained-not-judged', {})] }
   }
-  requireAmount('drained', drained, 'volume', { from: 0 })
+  requireAmount('drained', drained, 'volume')
   const volume = exactIn(drained, 'mL')
   const from = expectedVolume(volume, expected)
   if (from === undefined || from.n <= 0n) {
@@ -62,7 +62,7 @@ function expectedVolume(
   expected: SpecValue<VolumeUnit> | Quantity<VolumeUnit>,
 ): Exact | undefined {
   if (!('kind' in expected)) {
-    requireAmount('expected', expected, 'volume', { from: 0 })
+    requireAmount('expected', expected, 'volume')
     return exactIn(expected, 'mL')
   }
   if (expected.kind === 'not stated') return undefined

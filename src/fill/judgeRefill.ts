@@ -1,4 +1,4 @@
-import { type Reason, requireObject, shown } from '../base/index.js'
+import { type Reason, requireObject, requireOneOf } from '../base/index.js'
 import {
   type Band,
   compareExact,
@@ -69,12 +69,9 @@ export function judgeRefill(
   method: FillMethod,
 ): RefillVerdict {
   requireObject('stated', stated)
-  requireAmount('refilled', refilled, 'volume', { from: 0 })
+  requireAmount('refilled', refilled, 'volume')
   requireObject('method', method)
-  const methods = ['by quantity', 'to level hole', 'dipstick', 'sight glass']
-  if (!methods.includes(method.kind)) {
-    throw new TypeError(`method.kind must be one of ${methods.join(', ')}, got ${shown(method.kind)}`)
-  }
+  requireOneOf('method.kind', method.kind, ['by quantity', 'to level hole', 'dipstick', 'sight glass'])
   if (stated.kind === 'not stated') {
     return { verdict: 'cannot tell', reasons: [fillReason('fill/refill-not-stated', {})] }
   }

@@ -1,4 +1,4 @@
-import { type Reason, requireKnownKeys, requireObject, shown } from '../base/index.js'
+import { type Reason, requireKnownKeys, requireObject, requireOneOf } from '../base/index.js'
 import { convert, convertAmount, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { FunnelAndHose } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
@@ -30,19 +30,17 @@ export function readPourQuestion(
   const { funnel, hose, kinematicViscosity, volume } = question
   requireObject('funnel', funnel)
   requireObject('hose', hose)
-  if (funnel.shape !== 'cylinder' && funnel.shape !== 'cone') {
-    throw new TypeError(`funnel.shape must be cylinder or cone, got ${shown(funnel.shape)}`)
-  }
+  requireOneOf('funnel.shape', funnel.shape, ['cylinder', 'cone'])
   const lengths = {
     'funnel.diameter': funnel.diameter,
     'funnel.depth': funnel.depth,
     'hose.bore': hose.bore,
     'hose.length': hose.length,
   }
-  for (const [name, length] of Object.entries(lengths)) requireAmount(name, length, 'length', { from: 0 })
-  requireAmount('hose.drop', hose.drop, 'length', { from: 0 })
-  requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity', { from: 0 })
-  requireAmount('volume', volume, 'volume', { from: 0 })
+  for (const [name, length] of Object.entries(lengths)) requireAmount(name, length, 'length')
+  requireAmount('hose.drop', hose.drop, 'length')
+  requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity')
+  requireAmount('volume', volume, 'volume')
   const range = { min: SHORTEST, max: LONGEST }
   for (const [name, length] of Object.entries({ ...lengths, 'hose.drop': hose.drop })) {
     const level = name === 'hose.drop' && length.value === 0

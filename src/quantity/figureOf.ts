@@ -3,8 +3,8 @@ import { type Exact, exactOf } from './exact.js'
 import { isFigure } from './isFigure.js'
 
 /** The exact value of a figure that a caller passed; throws TypeError for anything else. */
-export function figureOf(figure: unknown, name = 'figure'): Exact {
-  if (isFigure(figure, { minus: true })) return exactOf(figure)
+export function figureOf(figure: unknown, name = 'figure', minus = true): Exact {
+  if (isFigure(figure, { minus })) return exactOf(figure)
   throw new TypeError(
     `${name} must be a decimal string of at most 9 whole digits and 6 decimals such as '10.0', got ${shown(figure)}`,
   )

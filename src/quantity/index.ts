@@ -32,6 +32,7 @@ export type { PrintedBand } from './printed.js'
 export { type PrintedAgreement, printedFiguresAgree } from './printedFiguresAgree.js'
 export { type Band, type ClosedBand, figureOfBand, readBand, sideOfBand, statedEnds } from './readBand.js'
 export { requireBand } from './requireBand.js'
+export { requireQuantity, requireUnitOf } from './requireQuantity.js'
 export { secondUnit } from './secondUnit.js'
 export {
   type DistanceUnit,

@@ -1,29 +1,26 @@
-import { requireObject, shown } from '../base/index.js'
+import { requireObject, requireOneOf } from '../base/index.js'
 import { figureOf } from './figureOf.js'
 import type { PrintedBand } from './printed.js'
+import { requireUnitOf } from './requireQuantity.js'
+import type { Measure } from './unit.js'
 
-/** Throws TypeError where a programmer passes something that is no printed value. Its unit is judged where it is used. */
-export function requireBand(name: string, value: unknown): asserts value is PrintedBand {
+const FIGURES = {
+  nominal: ['value'],
+  'nominal with tolerance': ['value', 'minus', 'plus'],
+  limits: ['min', 'max'],
+} as const
+
+/**
+ * Throws TypeError where a programmer passes something that is no printed value. Where a measure is given, its unit
+ * must be of it, and only a temperature may be below zero.
+ */
+export function requireBand(name: string, value: unknown, measure?: Measure): asserts value is PrintedBand {
   requireObject(name, value)
-  const band = value as PrintedBand
-  switch (band.kind) {
-    case 'limits':
-      if (band.min === undefined && band.max === undefined)
-        throw new TypeError(`${name} of kind limits must have min or max`)
-      if (band.min !== undefined) figureOf(band.min, `${name}.min`)
-      if (band.max !== undefined) figureOf(band.max, `${name}.max`)
-      return
-    case 'nominal with tolerance':
-      figureOf(band.minus, `${name}.minus`)
-      figureOf(band.plus, `${name}.plus`)
-      figureOf(band.value, `${name}.value`)
-      return
-    case 'nominal':
-      figureOf(band.value, `${name}.value`)
-      return
-    default:
-      throw new TypeError(
-        `${name}.kind must be nominal, nominal with tolerance or limits, got ${shown((band as { kind?: unknown }).kind)}`,
-      )
-  }
+  const band = value as { readonly [key: string]: unknown; readonly kind: PrintedBand['kind'] }
+  if (measure !== undefined) requireUnitOf(measure, `${name}.unit`, band['unit'])
+  requireOneOf(`${name}.kind`, band.kind, Object.keys(FIGURES))
+  const keys = FIGURES[band.kind].filter((key) => band.kind !== 'limits' || band[key] !== undefined)
+  if (keys.length === 0) throw new TypeError(`${name} of kind limits must have min or max`)
+  for (const key of keys)
+    figureOf(band[key], `${name}.${key}`, measure === undefined || measure === 'temperature')
 }

@@ -1,4 +1,4 @@
-import { type Reason, shown } from '../base/index.js'
+import { type Reason, requireOneOf, shown } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { PLUG_TORQUES, type PlugTorqueRow } from './plugTorques.js'
 import type { Thread } from './thread.js'
@@ -62,8 +62,7 @@ function publishedFor(row: PlugTorqueRow, housing: PlugHousing): number[] {
 export function plugTorqueBand(thread: Thread, housing: PlugHousing): PlugTorqueBand {
   if (typeof thread !== 'object' || thread === null || typeof thread.designation !== 'string')
     throw new TypeError(`thread must be a thread as parseThread gives it, got ${shown(thread)}`)
-  if (!['steel', 'cast iron', 'aluminium', 'not stated'].includes(housing))
-    throw new TypeError(`housing must be steel, cast iron, aluminium or not stated, got ${shown(housing)}`)
+  requireOneOf('housing', housing, ['steel', 'cast iron', 'aluminium', 'not stated'])
   const { designation, form } = thread
   if (form === 'taper')
     return { verdict: 'cannot tell', reasons: [threadReason('thread/taper-plug', { thread: designation })] }

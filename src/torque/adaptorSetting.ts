@@ -1,14 +1,14 @@
-import { requireKnownKeys } from '../base/index.js'
+import { requireKnownKeys, requireObject } from '../base/index.js'
 import {
   exactOf,
   type LengthUnit,
   nearestDouble,
   type Quantity,
+  requireQuantity,
   type TorqueUnit,
   times,
 } from '../quantity/index.js'
 import { adaptorRatio } from './adaptorRatio.js'
-import { requireObject, requireQuantity } from './requireInput.js'
 
 export interface AdaptorQuestion {
   readonly torque: Quantity<TorqueUnit>
@@ -58,13 +58,10 @@ export function adaptorSetting(question: AdaptorQuestion): AdaptorAnswer {
   requireObject('question', question)
   requireKnownKeys('question', question, ['torque', 'leverLength', 'extension', 'angle'])
   const { torque, leverLength, extension, angle } = question
-  requireQuantity('torque', torque, 'torque', 0, true)
-  requireQuantity('leverLength', leverLength, 'length', 0, true)
-  requireQuantity('extension', extension, 'length', 0, false)
-  if (angle !== undefined) {
-    requireQuantity('angle', angle, 'angle', 0, false)
-    if (angle.value > 180) throw new RangeError(`angle.value must be 0 to 180, got ${angle.value}`)
-  }
+  requireQuantity('torque', torque, 'torque', { above: 0 })
+  requireQuantity('leverLength', leverLength, 'length', { above: 0 })
+  requireQuantity('extension', extension, 'length', { min: 0 })
+  if (angle !== undefined) requireQuantity('angle', angle, 'angle', { min: 0, max: 180 })
   const ratio = adaptorRatio(leverLength, extension, angle?.value ?? 0)
   if (ratio === undefined)
     throw new RangeError(

@@ -1,8 +1,8 @@
-import type { Reason } from '../base/index.js'
+import { type Reason, requireNumber, requireObject } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { IntervalStated, TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { requireNumber, requireObject, requireWrench } from './requireInput.js'
+import { requireWrench } from './requireInput.js'
 
 const MOST_CYCLES = 5000
 
@@ -28,7 +28,7 @@ export function calibrationInputs(wrench: TorqueWrench): CalibrationInputs {
   const { calibration } = wrench
   if (calibration !== undefined) requireObject('wrench.calibration', calibration)
   const used = calibration?.cyclesSince
-  if (used !== undefined) requireNumber('wrench.calibration.cyclesSince', used, 0, false)
+  if (used !== undefined) requireNumber('wrench.calibration.cyclesSince', used, { min: 0 })
   const reasons: Reason[] = []
   if (calibration === undefined) reasons.push(torqueReason('torque/calibration-date-missing', {}))
   if (used === undefined) reasons.push(torqueReason('torque/cycles-not-kept', { limit: MOST_CYCLES }))

@@ -1,11 +1,10 @@
-import type { Reason } from '../base/index.js'
-import { figureOfBand, nearestDouble, readBand, type TorqueUnit } from '../quantity/index.js'
+import { type Reason, requireObject } from '../base/index.js'
+import { figureOfBand, nearestDouble, readBand, requireBand, type TorqueUnit } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing, PlugTorqueBand } from '../thread/index.js'
 import { torqueReason } from './codes.js'
 import { torqueIn } from './exactTorque.js'
 import { plugFigures } from './plugFigures.js'
-import { requireObject, requireStatedValue } from './requireInput.js'
 
 export interface PlugTorque {
   readonly torque: StatedValue<TorqueUnit>
@@ -64,7 +63,7 @@ export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerd
 
 function read(name: string, plug: PlugTorque) {
   requireObject(name, plug)
-  requireStatedValue(`${name}.torque`, plug.torque, 'torque')
+  requireBand(`${name}.torque`, plug.torque, 'torque')
   const figure = figureOfBand(readBand(plug.torque, 'N.m'))
   return {
     ...plugFigures(plug.thread, plug.housing),

@@ -1,4 +1,4 @@
-import { type JsonPointer, type Reason, requireKnownKeys } from '../base/index.js'
+import { type JsonPointer, type Reason, requireKnownKeys, requireObject } from '../base/index.js'
 import { readBand } from '../quantity/index.js'
 import type { Adaptor, Id, Tightening, TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
@@ -6,13 +6,7 @@ import { driveReach } from './driveReach.js'
 import { fewestSets } from './fewestSets.js'
 import { judgeWrench } from './judgeWrench.js'
 import { oneLimitReason } from './oneLimitReason.js'
-import {
-  requireDesignation,
-  requireObject,
-  requireTightening,
-  requireWrench,
-  requireWrenchOptions,
-} from './requireInput.js'
+import { requireDesignation, requireTightening, requireWrench, requireWrenchOptions } from './requireInput.js'
 import { type WrenchToGet, wrenchesToGet } from './wrenchToGet.js'
 import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 

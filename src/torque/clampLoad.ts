@@ -1,10 +1,11 @@
-import { type Reason, requireKnownKeys } from '../base/index.js'
+import { type Reason, requireKnownKeys, requireNumber, requireObject } from '../base/index.js'
 import {
   exactIn,
   exactOf,
   nearestDouble,
   over,
   type Quantity,
+  requireQuantity,
   type TorqueUnit,
   times,
   UNIT_FACTORS,
@@ -12,7 +13,6 @@ import {
 import type { MetricThread, UnifiedThread } from '../thread/index.js'
 import { torqueReason } from './codes.js'
 import { proofLoad } from './proofLoad.js'
-import { requireNumber, requireObject, requireQuantity } from './requireInput.js'
 
 export interface ClampLoadQuestion {
   readonly torque: Quantity<TorqueUnit>
@@ -73,11 +73,9 @@ export function clampLoad(question: ClampLoadQuestion): ClampLoad {
   requireObject('question', question)
   requireKnownKeys('question', question, ['torque', 'thread', 'propertyClass', 'nutFactor', 'scatterPercent'])
   const { torque, thread, propertyClass, nutFactor, scatterPercent } = question
-  requireQuantity('torque', torque, 'torque', 0, true)
-  requireNumber('nutFactor', nutFactor, 0.05, false)
-  if (nutFactor > 1) throw new RangeError(`nutFactor must be 0.05 to 1, got ${nutFactor}`)
-  requireNumber('scatterPercent', scatterPercent, 0, false)
-  if (scatterPercent >= 100) throw new RangeError(`scatterPercent must be below 100, got ${scatterPercent}`)
+  requireQuantity('torque', torque, 'torque', { above: 0 })
+  requireNumber('nutFactor', nutFactor, { min: 0.05, max: 1 })
+  requireNumber('scatterPercent', scatterPercent, { min: 0, below: 100 })
   const proof = proofLoad(thread, propertyClass)
   if (proof.verdict === 'cannot tell') return proof
   const { majorDiameter } = thread

@@ -8,6 +8,7 @@ import {
   over,
   type Quantity,
   readBand,
+  requireBand,
   type TorqueUnit,
   times,
 } from '../quantity/index.js'
@@ -16,7 +17,6 @@ import type { PlugHousing } from '../thread/index.js'
 import { torqueReason } from './codes.js'
 import { torqueIn } from './exactTorque.js'
 import { plugFigures } from './plugFigures.js'
-import { requireStatedValue } from './requireInput.js'
 
 export type SlipFactor = '×12' | '÷12' | '×9.80665' | '÷9.80665'
 
@@ -62,7 +62,7 @@ export function findTorqueSlip(
   thread: string | undefined,
   housing: PlugHousing,
 ): TorqueSlipVerdict {
-  requireStatedValue('torque', torque, 'torque')
+  requireBand('torque', torque, 'torque')
   const { designation, band: expected } = plugFigures(thread, housing)
   if (expected.verdict === 'cannot tell')
     return { verdict: 'cannot tell', slips: [], reasons: expected.reasons }

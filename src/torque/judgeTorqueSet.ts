@@ -1,9 +1,10 @@
-import type { Reason } from '../base/index.js'
+import { type Reason, requireNumber } from '../base/index.js'
 import {
   compareExact,
   exactIn,
   type Quantity,
   readBand,
+  requireQuantity,
   sideOfBand,
   type TorqueUnit,
 } from '../quantity/index.js'
@@ -11,7 +12,7 @@ import type { Tightening } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { torqueIn } from './exactTorque.js'
 import { oneLimitReason } from './oneLimitReason.js'
-import { requireNumber, requireQuantity, requireTightening } from './requireInput.js'
+import { requireTightening } from './requireInput.js'
 
 export interface TorqueSetVerdict {
   /** Whether the torque is in the sheet's band; both ends belong to it. */
@@ -26,8 +27,8 @@ export function judgeTorqueSet(
   tolerancePercent?: number,
 ): TorqueSetVerdict {
   requireTightening('tightening', tightening)
-  requireQuantity('set', set, 'torque', 0, true)
-  if (tolerancePercent !== undefined) requireNumber('tolerancePercent', tolerancePercent, 0, true)
+  requireQuantity('set', set, 'torque', { above: 0 })
+  if (tolerancePercent !== undefined) requireNumber('tolerancePercent', tolerancePercent, { above: 0 })
   if (tightening.kind === 'not stated')
     return { verdict: 'cannot tell', reasons: [torqueReason('torque/not-stated', {})] }
   if (tightening.kind === 'turns') {

@@ -1,8 +1,7 @@
-import type { Reason } from '../base/index.js'
+import { type Reason, requireNumber } from '../base/index.js'
 import { compareExact, exactOf } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { requireNumber } from './requireInput.js'
 import { turnsBand } from './turnsBand.js'
 
 export interface TurnsVerdict {
@@ -15,7 +14,7 @@ export interface TurnsVerdict {
  * more turns than the minimum are `cannot tell`.
  */
 export function judgeTurns(tightening: Tightening, turns: number): TurnsVerdict {
-  requireNumber('turns', turns, 0, false)
+  requireNumber('turns', turns, { min: 0 })
   const band = turnsBand(tightening)
   if (band.verdict === 'cannot tell' || tightening.kind !== 'turns')
     return { verdict: 'cannot tell', reasons: band.reasons }

@@ -1,10 +1,9 @@
 import type { Reason } from '../base/index.js'
-import { exactOf, nearestDouble } from '../quantity/index.js'
+import { exactOf, nearestDouble, requireQuantity } from '../quantity/index.js'
 import type { StatedValue, Tightening, TorqueWrench } from '../spec/index.js'
 import { adaptorRatio } from './adaptorRatio.js'
 import { torqueReason } from './codes.js'
 import { judgeTorque } from './judgeTorque.js'
-import { requireQuantity } from './requireInput.js'
 import type { Fit, TorqueFit, WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
 const WORST_FIRST: readonly Fit[] = ['does not fit', 'cannot tell', 'fits with care', 'fits']
@@ -41,7 +40,7 @@ export function judgeWrench(
     const lever = wrench.leverLength
     if (extension === undefined) return cannotTell(torqueReason('torque/extension-missing', {}))
     if (lever === undefined) return cannotTell(torqueReason('torque/lever-length-missing', { extension }))
-    requireQuantity('wrench.leverLength', lever, 'length', 0, true)
+    requireQuantity('wrench.leverLength', lever, 'length', { above: 0 })
     const degrees = angle?.value ?? 0
     const found = adaptorRatio(lever, extension, degrees)
     if (found === undefined)

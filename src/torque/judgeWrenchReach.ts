@@ -1,9 +1,16 @@
 import type { Reason } from '../base/index.js'
-import { exactIn, nearestDouble, over, type Quantity, type TorqueUnit } from '../quantity/index.js'
+import {
+  exactIn,
+  nearestDouble,
+  over,
+  type Quantity,
+  requireQuantity,
+  type TorqueUnit,
+} from '../quantity/index.js'
 import type { TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { newtonMetresIn } from './exactTorque.js'
-import { requireQuantity, requireWrench } from './requireInput.js'
+import { requireWrench } from './requireInput.js'
 import { scaleMark } from './scaleMark.js'
 import { wrenchDeviation } from './wrenchDeviation.js'
 
@@ -20,7 +27,7 @@ export function judgeWrenchReach(
   iso6789: '2017' | '2003',
 ): WrenchReachVerdict {
   requireWrench('wrench', wrench)
-  requireQuantity('set', set, 'torque', 0, true)
+  requireQuantity('set', set, 'torque', { above: 0 })
   const reasons: Reason[] = []
   const newtonMetres = exactIn(set, 'N.m')
   for (const scale of wrench.scales) {

@@ -1,6 +1,6 @@
-import type { Quantity } from '../quantity/index.js'
+import { requireNumber, requireObject } from '../base/index.js'
+import { type Quantity, requireQuantity } from '../quantity/index.js'
 import { type MetricThread, pitchDiameter } from '../thread/index.js'
-import { requireNumber, requireObject, requireQuantity } from './requireInput.js'
 
 export interface NutFactorQuestion {
   readonly thread: MetricThread
@@ -25,11 +25,9 @@ export function nutFactor(question: NutFactorQuestion): number {
   requireObject('question', question)
   const { thread, threadFriction, headFriction, bearingDiameter } = question
   const pitchDiameterMm = pitchDiameter(thread).value
-  for (const [name, value] of Object.entries({ threadFriction, headFriction })) {
-    requireNumber(name, value, 0.02, false)
-    if (value > 1) throw new RangeError(`${name} must be 0.02 to 1, got ${value}`)
-  }
-  requireQuantity('bearingDiameter', bearingDiameter, 'length', 0, true)
+  requireNumber('threadFriction', threadFriction, { min: 0.02, max: 1 })
+  requireNumber('headFriction', headFriction, { min: 0.02, max: 1 })
+  requireQuantity('bearingDiameter', bearingDiameter, 'length', { above: 0 })
   if (bearingDiameter.unit !== 'mm')
     throw new TypeError(`bearingDiameter.unit must be 'mm', got '${bearingDiameter.unit}'`)
   const lever =

@@ -244,15 +244,15 @@ describe('misuse', () => {
   it.each([
     [
       () => chooseContainers({ a: container(Number.NaN, 'L', 1) }, L(1)),
-      /containers.a.size.value must be finite/,
+      /containers.a.size.value must be a number, .*got NaN/,
     ],
     [() => chooseContainers({ a: container(1, 'L', 1.5) }, L(1)), /containers.a.count must be whole/],
     [
       () => chooseContainers({ a: container(1, 'L', 1, -1) }, L(1)),
-      /containers.a.opened.value must be 0 or more/,
+      /containers.a.opened.value must be a number, 0 or more/,
     ],
     [() => chooseContainers({}, L('1,5')), /volume.value must be a number or a printed figure/],
-    [() => chooseContainers({}, L(-1)), /volume.value must be 0 or more/],
+    [() => chooseContainers({}, L(-1)), /volume.value must be a number, 0 or more/],
     // @ts-expect-error
     [() => chooseContainers(null, L(1)), /containers must be an object/],
     // @ts-expect-error
@@ -275,7 +275,7 @@ describe('amounts that no shelf has', () => {
   it('more than any document can hold is refused', () => {
     const one = { a: container(1, 'mL', 1) }
     expect(() => chooseContainers(one, { value: 1e308, unit: 'mL' })).toThrow(
-      /volume\.value must be 1e15 or less/,
+      /volume\.value must be a number, 0 or more, 1000000000000000 or less/,
     )
     expect(() => chooseContainers({ a: container(1e16, 'L', 1) }, { value: 1, unit: 'L' })).toThrow(
       /containers\.a\.size\.value must be/,

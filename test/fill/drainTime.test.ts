@@ -90,7 +90,7 @@ describe('drainTime', () => {
 
   it('misuse throws', () => {
     expect(() => drainTime(question({ volume: { value: 0, unit: 'L' } }))).toThrow(
-      /volume.value must be above 0/,
+      /volume.value must be a number, above 0/,
     )
     expect(() => drainTime(question({ depth: mm(Number.NaN) }))).toThrow(/depth.value/)
     expect(() =>

@@ -135,7 +135,7 @@ describe('judgeRefill to a level', () => {
   })
 
   it('misuse throws', () => {
-    expect(() => judgeRefill(nominal, L(-1), hole)).toThrow(/refilled.value must be 0 or more/)
+    expect(() => judgeRefill(nominal, L(-1), hole)).toThrow(/refilled.value must be a number, 0 or more/)
     expect(() => judgeRefill(nominal, L(Number.NaN), hole)).toThrow(RangeError)
     // @ts-expect-error
     expect(() => judgeRefill(nominal, L(1), { kind: 'by eye' })).toThrow(/method.kind/)

@@ -141,10 +141,10 @@ describe('chooseVessel', () => {
   })
 
   it.each([
-    [() => chooseVessel({ a: vessel(-1, 10) }, mL(1)), /vessels.a.size.value must be 0 or more/],
+    [() => chooseVessel({ a: vessel(-1, 10) }, mL(1)), /vessels.a.size.value must be a number, 0 or more/],
     [() => chooseVessel({ a: vessel(10, Number.NaN) }, mL(1)), /vessels.a.graduation/],
     [() => chooseVessel({ a: vessel(10, 1, -1) }, mL(1)), /vessels.a.lowestMark/],
-    [() => chooseVessel({}, mL(1), mL(-1)), /tolerance.value must be 0 or more/],
+    [() => chooseVessel({}, mL(1), mL(-1)), /tolerance.value must be a number, 0 or more/],
     [() => chooseVessel({}, mL('x')), /volume.value/],
     // @ts-expect-error
     [() => chooseVessel(undefined, mL(1)), /vessels must be an object/],
@@ -225,7 +225,7 @@ describe('checkPan', () => {
 
   it.each([
     [() => checkPan({ pan: pan(-1) }, []), /pans.pan.size/],
-    [() => checkPan({}, [L(-1)]), /volumes\[0\].value must be 0 or more/],
+    [() => checkPan({}, [L(-1)]), /volumes\[0\].value must be a number, 0 or more/],
     // @ts-expect-error
     [() => checkPan({}, 'all'), /volumes must be an array/],
     // @ts-expect-error

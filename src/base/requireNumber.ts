@@ -1,0 +1,30 @@
+import { shown } from './quoteValue.js'
+
+/** Which numbers may be passed; without `max` and `below`, up to 1e9. */
+export interface NumberRange {
+  readonly above?: number
+  readonly min?: number
+  readonly max?: number
+  readonly below?: number
+}
+
+/** Throws TypeError for what is no number, RangeError for one outside the range. */
+export function requireNumber(name: string, value: unknown, range: NumberRange): void {
+  const { above, min, below, max = below ?? 1e9 } = range
+  const isNumber = typeof value === 'number'
+  if (
+    isNumber &&
+    value > (above ?? -Infinity) &&
+    value >= (min ?? -Infinity) &&
+    value <= max &&
+    value !== below
+  )
+    return
+  const limits = [
+    above === undefined ? '' : `, above ${above}`,
+    min === undefined ? '' : `, ${min} or more`,
+    below === undefined ? `, ${max} or less` : `, below ${below}`,
+  ]
+  const Misuse = isNumber ? RangeError : TypeError
+  throw new Misuse(`${name} must be a number${limits.join('')}, got ${shown(value)}`)
+}
