@@ -616,14 +616,14 @@ describe('bad input', () => {
 
   test('an unknown option or fact is refused by name, with the near one', () => {
     expect(ask({}, { soon: { hour: 10 } })).toThrow(
-      new TypeError("options.soon has the unknown key 'hour'; did you mean hours?"),
+      new TypeError("options.soon must not have the key 'hour'; did you mean hours?"),
     )
-    expect(ask({}, { stale: { days: 1 } })).toThrow("options has the unknown key 'stale'")
+    expect(ask({}, { stale: { days: 1 } })).toThrow("options must not have the key 'stale'")
     expect(ask({}, { staleAfter: { days: 1, hours: 2 } })).toThrow(
-      "options.staleAfter has the unknown key 'hours'",
+      "options.staleAfter must not have the key 'hours'",
     )
     expect(ask({ instances: 'left' })).toThrow(
-      "facts has the unknown key 'instances'; did you mean instance?",
+      "facts must not have the key 'instances'; did you mean instance?",
     )
   })
 

@@ -293,9 +293,9 @@ describe('dueSql', () => {
     ).toThrow('options.columns.lastDate is 5; it must be a column name')
     expect(() =>
       dueSql('duckdb', { ...options, columns: { lastdate: 'served' } } as unknown as DueSqlOptions),
-    ).toThrow("options.columns has the unknown key 'lastdate'; did you mean lastDate?")
+    ).toThrow("options.columns must not have the key 'lastdate'; did you mean lastDate?")
     expect(() => dueSql('duckdb', { ...options, days: 3 } as unknown as DueSqlOptions)).toThrow(
-      "options has the unknown key 'days'",
+      "options must not have the key 'days'",
     )
   })
 })
