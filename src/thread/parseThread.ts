@@ -4,15 +4,9 @@ import type { ThreadCodes } from './codes.js'
 import { PIPE_THREADS_PER_INCH, UNIFIED_THREADS_PER_INCH } from './inchSizes.js'
 import { readInches } from './readInches.js'
 import type { PipeThread, Thread } from './thread.js'
+import { THREAD_PATTERNS } from './threadPatterns.js'
 
 const MOST_CHARACTERS = 64
-const METRIC =
-  /^M ?(?<size>[0-9]{1,3}(?:\.[0-9]{1,2})?)(?: ?[x×] ?(?<pitch>[0-9]{1,2}(?:\.[0-9]{1,3})?))?(?: ?- ?(?<fit>[0-9]{1,2}[A-Za-z](?:[0-9][A-Za-z])?))?$/i
-const PIPE = /^(?<system>Rc|Rp|R|G) ?(?<size>[0-9]{1,2}(?:[ -][0-9]\/[0-9]{1,2}|\/[0-9]{1,2})?)(?: ?[AB])?$/i
-const AMERICAN =
-  /^(?<size>[0-9]{1,2}(?:[ -][0-9]\/[0-9]{1,2}|\/[0-9]{1,2})?)(?: ?- ?(?<per>[0-9]{1,2}(?:\.5| 1\/2)?))? (?<system>NPTF|NPT)$/i
-const UNIFIED =
-  /^(?<size>[0-9](?:\/[0-9]{1,2})?) ?- ?(?<per>[0-9]{1,2}) (?<series>UNC|UNF|UNEF)(?: ?- ?(?<fit>[123][AB]))?$/i
 
 function finding<Code extends keyof ThreadCodes>(
   code: Code,
@@ -36,11 +30,11 @@ export function parseThread(text: string): Result<Thread> {
   const plain = text.trim().replace(/[\s\u00a0\u202f]+/g, ' ')
   if (/[0-9],[0-9]/.test(plain))
     return refused(finding('thread/decimal-comma', 'error', { text, meant: plain.replace(',', '.') }))
-  const metric = METRIC.exec(plain)?.groups
+  const metric = THREAD_PATTERNS.metric.exec(plain)?.groups
   if (metric) return readMetric(text, metric)
-  const pipe = PIPE.exec(plain)?.groups ?? AMERICAN.exec(plain)?.groups
+  const pipe = THREAD_PATTERNS.pipe.exec(plain)?.groups ?? THREAD_PATTERNS.american.exec(plain)?.groups
   if (pipe) return readPipe(text, pipe)
-  const unified = UNIFIED.exec(plain)?.groups
+  const unified = THREAD_PATTERNS.unified.exec(plain)?.groups
   if (unified) return readUnified(text, unified)
   return refused(finding('thread/not-a-thread', 'error', { text }))
 }

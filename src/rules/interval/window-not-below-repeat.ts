@@ -5,7 +5,7 @@ import { defineRule } from '../rule.js'
  * A window as long as the interval or longer: the service could be left out altogether and never be overdue.
  * Judges: Every service with `window`: compares hours, distance and period with those of `repeat` by their comparable
  * sizes. Finds each that is as long or longer; a limit that only one of the two has is not compared. Overrides are
- * not judged.
+ * not judged. Several limits of one window are found in the order of its keys.
  * Place: `/services/<id>/intervals/window/<limit>`
  * Params: by: `hours`, `distance` or `period`
  * House rule.

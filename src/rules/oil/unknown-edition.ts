@@ -5,9 +5,10 @@ import { defineRule } from '../rule.js'
  * An edition of the grade system whose limits are unknown here, or one that does not have the grade yet (SAE 110 came
  * with 2005): the viscosity limits of that grade cannot be named.
  * Judges: Every grade oil with an `edition`, overrides included, whose grade its system has. Finds an edition that is
- * none of the known ones, or one without that grade.
+ * not, letter by letter, one of those in `grades`, or one that does not have the grade (see terms: grade).
  * Place: `<oils>/choices/<place>/edition`
- * Params: grade: as written; system: as written; edition: as written; known: editions whose limits are known
+ * Params: grade: as written; system: as written; edition: as written; known: all editions of the system in the order
+ * of `grades`, also those without the grade
  * Source: SAE J306 by edition, as quoted by lubricant makers.
  */
 export const unknownEdition = defineRule({

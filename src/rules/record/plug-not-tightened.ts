@@ -6,7 +6,7 @@ import { defineRule } from '../rule.js'
  * Judges: Every judged entry: each opened part that the sheet has. Finds one that no entry of the record for the same
  * gearcase and instance lists under `tightened`.
  * Place: `/entries/<place>/opened/<place>`
- * Params: part: its name
+ * Params: part: the name of the part (see terms)
  * Common practice, no source: everything opened is closed, tightened and written down.
  */
 export const plugNotTightened = defineRule({

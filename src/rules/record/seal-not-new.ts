@@ -9,7 +9,7 @@ import { defineRule } from '../rule.js'
  * at every opening or applied (sealant, liquid gasket). Finds one without a note of `new` in any entry of the record
  * for the same gearcase and instance.
  * Place: the note of this entry, `/entries/<place>/seals/<place>/done`; else `/entries/<place>/seals`
- * Params: part: its name; seal: the kind of seal; usedAgain: whether a note says other than `new`
+ * Params: part: the name of the part (see terms); seal: the kind of seal; usedAgain: whether a note says other than `new`
  * Source: the judgement of `sealsToReplace`, common practice, no source.
  */
 export const sealNotNew = defineRule({

@@ -6,7 +6,7 @@ import { defineRule } from '../rule.js'
  * Judges: Every recorded tightening whose part has a stated one for this machine. Finds `turns` against a torque, or
  * `torque set` against turns; `by the manual` passes.
  * Place: `<tightening>/kind`
- * Params: part: its name; done: `turns` or `torque set`; wanted: `turns` or `torque`
+ * Params: part: the name of the part (see terms); done: `turns` or `torque set`; wanted: `turns` or `torque`
  * House rule.
  */
 export const tightenedOtherWay = defineRule({

@@ -10,7 +10,7 @@ import { defineRule } from '../rule.js'
  * count, converted exactly. Limits and tolerances: finds a torque outside the band, ends included; one limit: beyond
  * it. A bare nominal: a torque more than a tenth off is a warning.
  * Place: `<tightening>/torque`
- * Params: part: its name; set: the torque as recorded; stated: the torque as printed first
+ * Params: part: the name of the part (see terms); set: the torque as recorded; stated: the torque as printed first
  * House rule; the tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, read second hand).
  */
 export const torqueOutsideBand = defineRule({

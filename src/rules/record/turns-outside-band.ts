@@ -6,7 +6,7 @@ import { defineRule } from '../rule.js'
  * Judges: Every recorded tightening by `turns` whose part has stated turns for this machine. Finds fewer than `min`
  * or more than `max`; both ends belong to the band.
  * Place: `<tightening>/turns`
- * Params: part: its name; turns: as recorded; min: as printed; max: as printed, absent where there is none
+ * Params: part: the name of the part (see terms); turns: as recorded; min: as printed; max: as printed, absent where there is none
  * Source: the judgement of `judgeTurns`, a house rule.
  */
 export const turnsOutsideBand = defineRule({

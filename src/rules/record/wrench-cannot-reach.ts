@@ -12,7 +12,7 @@ import { defineRule } from '../rule.js'
  * a scale or its graduation makes no sense, or the accuracy is 100 % or more. Finds where no scale of the wrench has
  * a mark at that torque inside the declared range.
  * Place: `<tightening>`
- * Params: part: its name; wrench: its name; torque: as recorded; because: code and params of each reason
+ * Params: part: the name of the part (see terms); wrench: its name; torque: as recorded; because: code and params of each reason
  * Source: the judgement of `judgeWrenchReach`; ISO 6789:2017 as quoted by tool makers.
  */
 export const wrenchCannotReach = defineRule({

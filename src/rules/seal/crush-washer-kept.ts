@@ -3,9 +3,10 @@ import { defineRule } from '../rule.js'
 /**
  * A crush washer to be replaced only `on condition`: once crushed it has hardened, and needs more torque to seal
  * again. Where the manual really states this exception, waive it and name the page.
- * Judges: Every crush washer, overrides included. Finds a `replace` other than `every opening`.
+ * Judges: Every crush washer, overrides included (see terms: leaf of a part). Finds a `replace` other than `every
+ * opening`.
  * Place: `<seal>/replace`
- * Params: part: name of what it seals
+ * Params: part: the name of the part (see terms)
  * Common practice; no source that was read says single use.
  */
 export const crushWasherKept = defineRule({

@@ -8,7 +8,7 @@ import { defineRule } from '../rule.js'
  * its oil, has an oil of a stated grade on the sheet or in an override. Finds a material that mineral gear oil at 20
  * °C destroys: `EPDM`.
  * Place: `<seal>/material`
- * Params: part: name of what it seals; material: as written
+ * Params: part: the name of the part (see terms); material: as written
  * Source: a seal maker's table of elastomers, read second hand.
  */
 export const materialNotForOil = defineRule({

@@ -6,7 +6,7 @@ import { defineRule } from '../rule.js'
  * weep. Where the manual shows none, write `none`; where it is silent, `not stated`.
  * Judges: Every opening with an empty list of `seals`. On a taper thread, which may need no sealant, it is a warning.
  * Place: `<opening>/seals`
- * Params: part: its name
+ * Params: part: the name of the part (see terms)
  * Common practice, no source.
  */
 export const noneAtOpening = defineRule({

@@ -4,7 +4,7 @@ import { defineRule } from '../rule.js'
  * An opening that lists both a seal and `none`: one of the two entries is left over.
  * Judges: Every opening with an entry `none` and one of another kind.
  * Place: the first `none`, `<opening>/seals/<place>`
- * Params: part: its name
+ * Params: part: the name of the part (see terms)
  * House rule.
  */
 export const noneBesideSeal = defineRule({

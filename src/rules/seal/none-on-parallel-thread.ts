@@ -4,10 +4,10 @@ import { defineRule } from '../rule.js'
 /**
  * A plug with a parallel thread and `none` for a seal: only a taper thread seals by itself. The washer is part of the
  * plug, or the thread was misread. Waive it for a plug with a metal cone.
- * Judges: Every opening whose thread can be read and is not taper, with at least one entry under `seals`, all of them
- * `none`.
+ * Judges: Every opening whose thread can be read and is not taper (see terms: thread), with at least one entry under
+ * `seals`, all of them `none`. The base sheet only: overrides are not judged.
  * Place: `<opening>/seals`
- * Params: part: its name; thread: its designation in the usual form
+ * Params: part: the name of the part (see terms); thread: its usual form (see terms)
  * Common practice, no source.
  */
 export const noneOnParallelThread = defineRule({

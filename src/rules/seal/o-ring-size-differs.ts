@@ -10,7 +10,7 @@ import { defineRule } from '../rule.js'
  * zero. Finds a dash number of 0xx to 2xx whose tabled inside diameter or section differs from the size; other
  * numbers are not judged.
  * Place: `<seal>/size`
- * Params: part: name of what it seals, or of the ring on the shelf; reason: code and params of the judgement
+ * Params: part: the name of the part (see terms), or of the ring on the shelf; reason: code and params of the judgement
  * Source: AS568 rows 0xx to 2xx, read second hand.
  */
 export const oRingSizeDiffers = defineRule({

@@ -7,7 +7,7 @@ import { defineRule } from '../rule.js'
  * Judges: Every seal with a `size`, of a sheet, overrides included, or of a stock. Finds the first of its figures
  * that is zero.
  * Place: `<seal>/size/<figure>`
- * Params: part: name of what it seals, or of the seal on the shelf; size: key of the figure
+ * Params: part: the name of the part (see terms), or of the seal on the shelf; size: key of the figure
  * House rule.
  */
 export const zeroSize = defineRule({

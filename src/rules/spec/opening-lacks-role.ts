@@ -10,7 +10,7 @@ import { defineRule } from '../rule.js'
  * else `fill` (beside a sight glass the opening named is the one that fills); the opening of each `drain plug` in
  * `emptying` needs `drain`. Finds one that exists without that use.
  * Place: `/gearcases/<id>/oilSpace/fill/method/opening`, or `/gearcases/<id>/emptying/<place>/opening`
- * Params: opening: its name; role: the use that it lacks; use: the fill method, or `drain plug`
+ * Params: opening: its own name; role: the use that it lacks; use: the fill method, or `drain plug`
  * House rule.
  */
 export const openingLacksRole = defineRule({

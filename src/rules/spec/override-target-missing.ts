@@ -5,8 +5,11 @@ import { defineRule } from '../rule.js'
 /**
  * An override of a leaf that no gearcase, service or part of the sheet has room for: a mistyped pointer, or one into
  * the middle of a leaf. It would never be used. An optional leaf that the base leaves out may be set.
- * Judges: Every entry of an override. Finds a `path` that is not the place of a leaf, or whose holder (the path
- * without its last token) does not exist on the sheet.
+ * Judges: Every entry of an override, its `path` split into unescaped tokens (RFC 6901). Finds a path that is not one
+ * of the places under `leaves`, or whose holder (the path without its last token) does not exist on the sheet as
+ * written. Keys are compared letter by letter; a list has only its indexes, without leading zeros. The last token is
+ * compared with the place alone, so that an index past the end of a list passes; whether the `kind` of the entry is
+ * the one of the place is judged by `spec/override-of-other-kind`.
  * Place: `/overrides/<place>/set/<place>/path`
  * Params: target: the path
  * House rule: overrides replace whole leaves, so that a figure keeps its own source.

@@ -7,7 +7,7 @@ import { defineRule } from '../rule.js'
  * Judges: `thread` of every opening, of the bolts of every cover and of the fasteners of every shield. Finds one that
  * is no designation of ISO metric, inch (UN), G, R/Rc/Rp or NPT threads.
  * Place: `<opening>/thread`, `<cover>/bolts/thread` or `<shield>/fasteners/thread`
- * Params: thread: the first 64 characters as written; part: its name; because: code and params of why it cannot be
+ * Params: thread: the first 64 characters as written; part: the name of the part (see terms); because: code and params of why it cannot be
  * read
  * House rule.
  */

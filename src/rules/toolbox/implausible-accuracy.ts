@@ -3,7 +3,8 @@ import { defineRule } from '../rule.js'
 /**
  * A torque wrench that is off by a quarter or more: a decimal point was lost, or the figure belongs elsewhere. No
  * tool that is sold as a torque wrench is that bad.
- * Judges: Every wrench whose accuracy is stated in per cent. Finds `percent` of 25 or more.
+ * Judges: Every wrench whose accuracy is stated in per cent (kind `of reading` or `of full scale`). Finds `percent` of 25
+ * or more.
  * Place: `/wrenches/<id>/accuracy/percent`
  * Params: wrench: its name; percent: as written
  * Common practice, no source; the quarter is a house rule, far beyond the 6 % that ISO 6789 permits small tools, as

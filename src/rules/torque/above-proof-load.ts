@@ -9,7 +9,7 @@ import { defineRule } from '../rule.js'
  * with `propertyClass`. F = T ÷ (0.20 × d), with d the nominal diameter, and T the nominal or the maximum of limits
  * (the minimum, where there is none), first printed figure. Finds where F exceeds the proof load of the class.
  * Place: `<tightening>/torque`
- * Params: part: its name; thread: as written; propertyClass: as written; torque: T as printed; load: F in N; proof:
+ * Params: part: the name of the part (see terms); thread: as written; propertyClass: as written; torque: T as printed; load: F in N; proof:
  * the proof load in N
  * Source: F = T ÷ (K·d), IFI notes quoted in a machine manual; proof stresses of ISO 898-1:1999, read second hand.
  */

@@ -12,7 +12,7 @@ import { defineRule } from '../rule.js'
  * one that explains the printed unit. Not judged where a printed figure beside it disagrees: that finding explains
  * it.
  * Place: `<tightening>/torque`
- * Params: part: its name; thread: as written; torque: as printed first; factor: the factor; becomes: the torque times
+ * Params: part: the name of the part (see terms); thread: as written; torque: as printed first; factor: the factor; becomes: the torque times
  * the factor; meant: the unit that was probably meant, absent where unknown
  * Source: plug torques of an engine maker's works standards MTN 5183-1 and -6, read second hand; the sheet's own
  * figure always comes before a general table.

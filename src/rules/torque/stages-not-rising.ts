@@ -9,7 +9,7 @@ import { defineRule } from '../rule.js'
  * nominal, or the maximum of limits (the minimum, where there is none), converted exactly. Finds the first that is
  * not above the one before; the final torque may equal the last stage where `thenAngle` follows.
  * Place: `<tightening>/stages/<place>`, or `<tightening>/torque`
- * Params: part: its name; before: the figure before, as printed; step: this figure, as printed
+ * Params: part: the name of the part (see terms); before: the figure before, as printed; step: this figure, as printed
  * Common practice, no source.
  */
 export const stagesNotRising = defineRule({

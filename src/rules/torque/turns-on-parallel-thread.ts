@@ -6,7 +6,7 @@ import { defineRule } from '../rule.js'
  * their wedge. A parallel plug stops on its washer after a fraction of a turn, and two turns more would strip it.
  * Judges: Every tightening by `turns` of an opening whose thread can be read and is not taper, overrides included.
  * Place: the tightening
- * Params: part: its name; thread: its designation in the usual form
+ * Params: part: the name of the part (see terms); thread: its usual form (see terms)
  * Common practice, no source.
  */
 export const turnsOnParallelThread = defineRule({

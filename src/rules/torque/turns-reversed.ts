@@ -6,7 +6,7 @@ import { defineRule } from '../rule.js'
  * Judges: Every tightening by `turns` with `max`, overrides included. Finds `min` above `max`, as exact decimals;
  * equal ones pass.
  * Place: the tightening
- * Params: part: its name; min: as printed; max: as printed
+ * Params: part: the name of the part (see terms); min: as printed; max: as printed
  * House rule.
  */
 export const turnsReversed = defineRule({

@@ -1,9 +1,13 @@
 import { readFileSync } from 'node:fs'
 import { joinPointer } from '../../../src/base/joinPointer.js'
 import { RETIRED_CODES } from '../../../src/base/retiredCodes.js'
+import { GRADE_EDITIONS, type GradeSystem, gradeRows } from '../../../src/oil/gradeTables.js'
 import { allRules } from '../../../src/rules/allRules.js'
 import { waiverWithoutFinding } from '../../../src/rules/spec/waiver-without-finding.js'
 import { listLeafRows } from '../../../src/spec/leafTable.js'
+import { COARSE_PITCHES } from '../../../src/thread/coarsePitches.js'
+import { PIPE_THREADS_PER_INCH, UNIFIED_THREADS_PER_INCH } from '../../../src/thread/inchSizes.js'
+import { THREAD_PATTERNS } from '../../../src/thread/threadPatterns.js'
 import { ruleCodes } from './registry.js'
 import { RULE_TERMS } from './ruleTerms.js'
 import { readVectors } from './vectors.js'
@@ -27,8 +31,41 @@ export function writeManifest(): string {
     }
   })
   const leaves = listLeafRows().map(({ kind, place }) => ({ kind, place: joinPointer(place) }))
-  const manifest = { version: '1.0', terms: RULE_TERMS, leaves, retired: RETIRED_CODES, rules }
+  const manifest = {
+    version: '1.0',
+    terms: RULE_TERMS,
+    leaves,
+    grades: writeGrades(),
+    threads: {
+      patterns: Object.fromEntries(
+        Object.entries(THREAD_PATTERNS).map(([family, { source }]) => [family, source]),
+      ),
+      coarsePitches: COARSE_PITCHES,
+      pipe: PIPE_THREADS_PER_INCH,
+      unified: UNIFIED_THREADS_PER_INCH,
+    },
+    retired: RETIRED_CODES,
+    rules,
+  }
   return `${JSON.stringify(manifest, null, 2)}\n`
+}
+
+/** Systems, their editions in the order in which findings list them, and the limits of each grade. */
+function writeGrades(): readonly object[] {
+  return Object.entries(GRADE_EDITIONS).map(([name, editions]) => {
+    const system = name as GradeSystem
+    const iso = system === 'ISO VG'
+    return {
+      system,
+      limits: `mm2/s at ${iso ? '40' : '100'} degC; min belongs to the grade, max ${iso ? 'too' : 'does not'}`,
+      editions: editions.map((edition) => ({
+        edition,
+        grades: Object.fromEntries(
+          Object.entries(gradeRows(system, edition)).map(([grade, { min, max }]) => [grade, { min, max }]),
+        ),
+      })),
+    }
+  })
 }
 
 export const TABLE_FILE = 'docs/rules.md'

@@ -13,9 +13,15 @@ export const RULE_TERMS: Readonly<Record<string, string>> = {
   pairs:
     'Two leaves side by side: once as the base sheet has them, and once for each override that sets one of the two or both, with the base leaf for what it does not set. Both must be stated. The place is that of the first of the two that the block (base or override) sets.',
   'comparable size':
-    'Of an interval: hours as printed, but for hours above 0 and up to 12 (`spec/period-as-hours` finds those); distance in km; period in days, (years × 12 + months) × 365.25 ÷ 12 + weeks × 7 + days. What is absent, not stated or not readable is not compared.',
-  'name of a part':
-    'Of an opening or cover: the name of its gearcase, a comma, a space, and its own name. Of a shield: its name.',
+    'Of an interval: hours rounded half up to 1/1000 h, but for hours above 0 and up to 12 (`spec/period-as-hours` finds those); distance in km, rounded half up to 1 µm (1 mi = 1.609344 km), the shortest of the printed ones where there are several; period in days, (years × 12 + months) × 365.25 ÷ 12 + weeks × 7 + days. What is absent or not stated is not compared.',
+  'name of the part':
+    'Of an opening or cover: the name of its gearcase, a comma, a space, and its own name. Of a shield: its name. Example: `front differential, drain plug`.',
+  'leaf of a part':
+    'A tightening or seal belongs to the opening, cover or shield that its place begins with; oils belong to the gearcase. One in an override belongs to what the `path` of the entry begins with; where the sheet has no such part, or no such gearcase with its own oil, rules on tightenings, seals and oils do not judge it (`spec/override-target-missing` may find it).',
+  thread:
+    'A designation is read as follows. Longer than 64 characters, or with a comma between two digits: not read. Spaces at the ends are cut off, each run of spaces becomes one. It must match one of the regular expressions in `threads.patterns`, in whose order they are tried, upper and lower case alike. metric: `pitch`, where absent, is the one of `size` in `threads.coarsePitches` (none there: not read); a pitch of 0, or above a third of the size, is not read; the usual form is `M<size>` for the coarse pitch, else `M<size>x<pitch>`, numbers without needless zeros, without the fit. pipe and american: a hyphen inside `size` becomes a space; a size that `threads.pipe` lacks is not read, nor is `per` other than the one in it; the usual form is `<system> <size>`, or `<size>-<per> <system>` for NPT and NPTF. unified: a size that `threads.unified` lacks, or `per` other than the one of its series, is not read; the usual form is `<size>-<per> <series>`. R, Rc, NPT and NPTF are taper; all others are parallel. Examples: `m 14 × 1,5` is not read; `M14 x 1.50` is `M14x1.5`; `M8x1.25 - 6g` is `M8`; `rc1/2` is `Rc 1/2` (taper); `G 1/2 A` is `G 1/2`; `1/2 NPT` is `1/2-14 NPT` (taper); `1/2 - 13 unc 2B` is not read, `1/2 - 13 unc-2B` is `1/2-13 UNC`.',
+  grade:
+    'A viscosity grade is read from its first 41 characters, spaces at the ends cut off, in capitals. SAE: an optional `SAE`, an optional space, then a W grade (`80W`), a hot grade (`90`), or both with one hyphen, dash, slash or space between them or none (`80W-90`). ISO VG: an optional `ISO` and an optional `VG`, each with an optional hyphen or space after it, then the number. A system has a grade when each of its parts is in at least one of its editions under `grades`; an edition has it when it has each part itself, and, of a multigrade, the `min` of the W grade is below the `max` of the hot grade.',
   condition:
     '`when` of variants and overrides; `appliesTo` of gearcases, openings, covers, shields and services.',
   'judged entry':
@@ -24,6 +30,8 @@ export const RULE_TERMS: Readonly<Record<string, string>> = {
     'An item of `tightened` of an entry, then of `shields`, whose `on` is the pointer of an opening, cover or shield of the sheet in the set.',
   'stated for this machine':
     'The leaf with the overrides whose condition holds for the `identity` of the log; nothing where that cannot be determined.',
+  vector:
+    'A file below `vectors/`: one bad set of documents, as a change of a good one. `base` is a folder of the package, `files` are those of its files that are in the set; nothing is found in them as they are. `patch` is a JSON Patch (RFC 6902; add, remove and replace only) on one object with the names of the files as keys, so that its pointers begin with the file name: `/sheet.json/gearcases/…`. `today`, where present, is given to the check. `expect` lists the findings of all rules on the patched set, in order, with `code`, `severity`, `file`, `path` (a pointer into that file) and `params`; `why` is for readers. `also` lists variations: each is the same set with one more operation, `change`, after those of `patch`, and its own `expect`; `case` is `good` (nothing is found) or `boundary` (at a limit of the rule, or an input that a simpler rule would judge otherwise). With `refusedBy` of `schema` the patched document is not valid: its parser, or a JSON Schema, refuses it, and `expect` is what the parser finds; rules are not run.',
   order:
     'Findings of a document are in the order of its places, an object before what it holds; findings at one place in the order of `rules`.',
 }

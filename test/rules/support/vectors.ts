@@ -26,7 +26,7 @@ export interface Vector {
 }
 
 export interface Variation {
-  /** `good`: nothing is found; `boundary`: at a limit of the rule, or one step beyond it. */
+  /** `good`: nothing is found; `boundary`: at a limit of the rule, or where a simpler rule would judge otherwise. */
   readonly case: 'good' | 'boundary'
   readonly why?: string
   /** One operation, after those of `patch`. */

@@ -1,0 +1,10 @@
+/** How each family of designations is written, after spaces are made single. Import-free data. */
+export const THREAD_PATTERNS = {
+  metric:
+    /^M ?(?<size>[0-9]{1,3}(?:\.[0-9]{1,2})?)(?: ?[x×] ?(?<pitch>[0-9]{1,2}(?:\.[0-9]{1,3})?))?(?: ?- ?(?<fit>[0-9]{1,2}[A-Za-z](?:[0-9][A-Za-z])?))?$/i,
+  pipe: /^(?<system>Rc|Rp|R|G) ?(?<size>[0-9]{1,2}(?:[ -][0-9]\/[0-9]{1,2}|\/[0-9]{1,2})?)(?: ?[AB])?$/i,
+  american:
+    /^(?<size>[0-9]{1,2}(?:[ -][0-9]\/[0-9]{1,2}|\/[0-9]{1,2})?)(?: ?- ?(?<per>[0-9]{1,2}(?:\.5| 1\/2)?))? (?<system>NPTF|NPT)$/i,
+  unified:
+    /^(?<size>[0-9](?:\/[0-9]{1,2})?) ?- ?(?<per>[0-9]{1,2}) (?<series>UNC|UNF|UNEF)(?: ?- ?(?<fit>[123][AB]))?$/i,
+} as const
