@@ -28,6 +28,7 @@ export type {
 } from './finding.js'
 export { isSameJson } from './isSameJson.js'
 export { joinPointer } from './joinPointer.js'
+export { type FindingMaker, makeFinding } from './makeFinding.js'
 export { makeReason, type ReasonMaker } from './makeReason.js'
 export { shown } from './quoteValue.js'
 export { readPointer } from './readPointer.js'

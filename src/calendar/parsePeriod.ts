@@ -1,4 +1,5 @@
 import type { Result } from '../base/index.js'
+import type { CalendarCodes } from './codes.js'
 import type { Period } from './dateText.js'
 
 /**
@@ -6,7 +7,7 @@ import type { Period } from './dateText.js'
  * at least one; whole numbers of one to seven digits. Source: ISO 8601-1:2019 durations, with weeks next to other parts as
  * ECMAScript reads them (test262 `Temporal/Duration/from/argument-string*`); no time part, no fraction.
  */
-export function parsePeriod(text: string): Result<Period> {
+export function parsePeriod(text: string): Result<Period, CalendarCodes> {
   if (typeof text !== 'string') throw new TypeError(`text must be a string, not ${typeof text}`)
   const period = scanPeriod(text)
   if (period !== undefined) return { ok: true, value: period, findings: [] }

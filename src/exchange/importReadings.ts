@@ -1,4 +1,4 @@
-import type { Finding, Params, Result } from '../base/index.js'
+import type { Finding, Result } from '../base/index.js'
 import { refuse, requireObject } from '../base/index.js'
 import { isDate } from '../calendar/index.js'
 import { countsPer, type IntervalCodes, LARGEST_COUNT, meterCount } from '../interval/index.js'
@@ -20,6 +20,12 @@ export interface ImportedMachine {
   readonly hours: readonly MeterReading[]
   readonly distance?: { readonly unit: DistanceUnit; readonly readings: readonly MeterReading[] }
 }
+
+/** What can be wrong with what a sender sent. */
+export type ImportCodes = Pick<
+  IntervalCodes,
+  Extract<keyof IntervalCodes, `interval/import-${string}`> | 'interval/reading-out-of-bounds'
+>
 
 export interface ImportedReadings {
   readonly standard: 'ISO/TS 15143-3:2016' | 'ISO/TS 15143-3:2020'
@@ -54,18 +60,19 @@ export interface ImportedReadings {
 export function importReadings(
   input: unknown,
   options: { readonly edition: '2016' | '2020' },
-): Result<ImportedReadings> {
+): Result<ImportedReadings, ImportCodes> {
   requireObject('options', options)
   const { edition } = options
   if (edition !== '2016' && edition !== '2020')
     throw refuse('options.edition', edition, "'2016' or '2020'", 'string')
-  const findings: Finding[] = []
-  const complain = <Code extends keyof IntervalCodes>(
+  const findings: Finding<ImportCodes>[] = []
+  const complain = <Code extends keyof ImportCodes>(
     code: Code,
     path: string,
-    params: IntervalCodes[Code] & Params,
+    params: ImportCodes[Code],
   ): void => {
-    findings.push({ code, severity: 'error', document: { kind: 'text' }, path, params })
+    const finding = { code, severity: 'error', document: { kind: 'text' }, path, params }
+    findings.push(finding as Finding<ImportCodes>)
   }
   /** The value of a key in any capitals; a second such key with another value is ambiguous. */
   const field = (object: object, path: string, ...names: string[]): unknown => {

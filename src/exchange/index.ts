@@ -1,2 +1,7 @@
 // What other rooms may use of this one.
-export { type ImportedMachine, type ImportedReadings, importReadings } from './importReadings.js'
+export {
+  type ImportCodes,
+  type ImportedMachine,
+  type ImportedReadings,
+  importReadings,
+} from './importReadings.js'

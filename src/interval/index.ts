@@ -12,6 +12,7 @@ export { type Forecast, type ForecastFacts, type ForecastOptions, forecastDue } 
 export type { DueIntervals, DueOptions, IntervalFacts } from './intervalFacts.js'
 export { type DueDay, type DueList, type DueListEntry, listDueByDay } from './listDueByDay.js'
 export { countsPer, LARGEST_COUNT, meterCount } from './meterCount.js'
+export type { MeterCodes } from './meterState.js'
 export { type Limits, readLimits } from './readLimits.js'
 export { type MeterReadingCounted, type MetersRead, readMeters } from './readMeters.js'
 export { writeDueRow } from './writeDueRow.js'

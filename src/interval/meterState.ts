@@ -19,9 +19,23 @@ export interface MeterPoint {
   index: number
 }
 
+/** What can be wrong with a reading. */
+export type MeterCodes = Pick<
+  IntervalCodes & CalendarCodes,
+  | 'calendar/not-a-date'
+  | 'interval/in-the-future'
+  | 'interval/meter-falls'
+  | 'interval/meter-jumps'
+  | 'interval/reading-out-of-bounds'
+  | 'interval/reading-repeated'
+  | 'interval/readings-out-of-order'
+  | 'interval/rollover-limit-missing'
+  | 'interval/rollover-taken'
+>
+
 /** What is wrong with a reading; `readMeters` makes a finding of it. */
 export interface MeterNote {
-  readonly code: keyof (IntervalCodes & CalendarCodes)
+  readonly code: keyof MeterCodes
   readonly severity: Severity
   readonly params: Params
   readonly point: MeterPoint
@@ -51,7 +65,7 @@ export function noteReading<Code extends MeterNote['code']>(
   code: Code,
   severity: Severity,
   point: MeterPoint,
-  params: (IntervalCodes & CalendarCodes)[Code] & Params,
+  params: MeterCodes[Code],
   last?: MeterPoint,
 ): void {
   state.notes.push({ code, severity, params, point, last })

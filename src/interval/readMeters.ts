@@ -5,7 +5,7 @@ import { accumulateMeter } from './accumulateMeter.js'
 import type { MeterQuantity } from './dueVerdict.js'
 import { LOG_SHAPE } from './logShape.js'
 import { countsPer } from './meterCount.js'
-import type { MeterPoint, MeterState } from './meterState.js'
+import type { MeterCodes, MeterPoint, MeterState } from './meterState.js'
 
 /** One reading, with what earlier displays counted added in. */
 export interface MeterReadingCounted {
@@ -23,7 +23,7 @@ export interface MetersRead {
   /** Absent: the machine has no such meter. */
   readonly hours?: readonly MeterReadingCounted[]
   readonly distance?: readonly MeterReadingCounted[]
-  readonly findings: readonly Finding[]
+  readonly findings: readonly Finding<MeterCodes>[]
 }
 
 /**
@@ -62,13 +62,19 @@ export function readMeters(log: MachineLog): MetersRead {
 }
 
 function readBoth(log: MachineLog): MetersRead {
-  const findings: Finding[] = []
+  const findings: Finding<MeterCodes>[] = []
   const read = (name: MeterName): readonly MeterReadingCounted[] | undefined => {
     const meter = accumulateMeter(log, name, LAST_DAY)
     if (meter === undefined) return undefined
     for (const { code, severity, params, point, last } of meter.notes) {
       const document = { kind: 'machine-log', id: log.id } as const
-      const finding = { code, severity, document, path: pathOfPoint(meter, point), params }
+      const finding = {
+        code,
+        severity,
+        document,
+        path: pathOfPoint(meter, point),
+        params,
+      } as Finding<MeterCodes>
       findings.push(
         last === undefined
           ? finding

@@ -1,4 +1,4 @@
-import type { Param, Params, Reason } from '../base/index.js'
+import type { Param, Params } from '../base/index.js'
 import type { Catalogue, Say } from './catalogue.js'
 import { cleanText } from './cleanText.js'
 import { makeSay, sayPlainly } from './makeSay.js'
@@ -51,7 +51,10 @@ function renderPlainly(code: string, params: Params): string {
  * // => '“2031-02-30” is not a calendar date. Write year, month and day as in 2031-01-12.'
  * ```
  */
-export function renderMessage(message: Reason, catalogue: Catalogue): string {
+export function renderMessage(
+  message: { readonly code: string; readonly params: object },
+  catalogue: Catalogue,
+): string {
   requireCatalogue(catalogue)
   if (typeof message?.code !== 'string') throw new TypeError('message.code must be a string')
   return renderCode(catalogue, message.code, cleanParam(message.params ?? {}, []) as Params, 0)

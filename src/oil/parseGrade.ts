@@ -1,4 +1,5 @@
 import { type Result, shown } from '../base/index.js'
+import type { OilCodes } from './codes.js'
 import { GRADE_EDITIONS, type GradeSystem, gradeRows } from './gradeTables.js'
 
 /** A viscosity grade in its parts; at least one of them is there. */
@@ -18,7 +19,10 @@ export interface Grade {
  * Source: SAE J306 and J300 (multigrade = W grade and hot grade), ISO 3448, as quoted in lubricant makers'
  * charts.
  */
-export function parseGrade(text: string, system: GradeSystem): Result<Grade> {
+export function parseGrade(
+  text: string,
+  system: GradeSystem,
+): Result<Grade, Pick<OilCodes, 'oil/grade-not-known'>> {
   if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${shown(text)}`)
   if (typeof system !== 'string' || !Object.hasOwn(GRADE_EDITIONS, system)) {
     throw new RangeError(

@@ -1,12 +1,4 @@
-import {
-  type DocumentReference,
-  type Finding,
-  type FindingOf,
-  type JsonPointer,
-  makeReason,
-  type ReasonMaker,
-  type Severity,
-} from '../base/index.js'
+import { type FindingMaker, makeFinding, makeReason, type ReasonMaker } from '../base/index.js'
 
 /** Signal words in the sense of ANSI Z535.6; `notice` is about damage, never about injury. */
 export type SignalWord = 'danger' | 'warning' | 'caution' | 'notice'
@@ -155,14 +147,4 @@ export type CodeWith<Its> = {
 export const procedureReason: ReasonMaker<ProcedureCodes> = makeReason
 
 /** A finding of this room: the compiler holds code and params together. */
-export function procedureFinding<Code extends keyof ProcedureCodes>(
-  code: Code,
-  severity: Severity,
-  document: DocumentReference,
-  path: JsonPointer,
-  params: ProcedureCodes[Code],
-  more: Pick<FindingOf, 'related' | 'cures'> = {},
-): Finding<Pick<ProcedureCodes, Code>> {
-  const finding: FindingOf<Code, ProcedureCodes[Code]> = { code, severity, document, path, params, ...more }
-  return finding as Finding<Pick<ProcedureCodes, Code>>
-}
+export const procedureFinding = makeFinding as FindingMaker<ProcedureCodes>

@@ -1,4 +1,4 @@
-import { type Finding, type Params, type Result, requireKnownKeys, shown } from '../base/index.js'
+import { type Finding, type Result, requireKnownKeys, shown } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
 import { decimalText, exactOf, powerOfTen, roundExact, times } from './exact.js'
 import { decimalsOf } from './figureOf.js'
@@ -46,17 +46,20 @@ const LONGEST = 200
  * read.ok && read.value // => { kind: 'nominal', value: '8.9', unit: 'lbf.ft' }
  * ```
  */
-export function parseQuantity(text: string, options: ReadingOptions = {}): Result<PrintedBand> {
+export function parseQuantity(
+  text: string,
+  options: ReadingOptions = {},
+): Result<PrintedBand, QuantityCodes> {
   requireArguments(text, options)
   if (text.length > LONGEST)
-    return refused('quantity/text-is-too-long', { length: text.length, longest: LONGEST })
+    return refused(textFinding('quantity/text-is-too-long', { length: text.length, longest: LONGEST }))
   const plain = plainText(text).trim()
-  if (plain === '') return refused('quantity/text-is-empty', {})
+  if (plain === '') return refused(textFinding('quantity/text-is-empty', {}))
   const reading: Reading = { text: plain, at: 0, mark: options.decimalMark }
   const bound = readBound(reading)
   const first = readNumber(reading)
-  if (first === undefined) return refused('quantity/number-is-missing', { text: plain })
-  const findings: Finding[] = []
+  if (first === undefined) return refused(textFinding('quantity/number-is-missing', { text: plain }))
+  const findings: Finding<QuantityCodes>[] = []
   const parts = readParts(reading, first, bound)
   if (reading.at < plain.length) {
     findings.push(textFinding('quantity/text-is-left-over', { text: plain.slice(reading.at).trim() }))
@@ -72,7 +75,12 @@ export function parseQuantity(text: string, options: ReadingOptions = {}): Resul
 }
 
 /** The band that the numbers make; undefined, with findings, where they make none. */
-function bandOf(parts: Parts, unit: Unit, reading: Reading, findings: Finding[]): PrintedBand | undefined {
+function bandOf(
+  parts: Parts,
+  unit: Unit,
+  reading: Reading,
+  findings: Finding<QuantityCodes>[],
+): PrintedBand | undefined {
   const { kind, numbers } = parts
   const [only] = numbers
   if (kind === 'nominal' && only?.trouble === undefined && only?.negative === false) {
@@ -119,7 +127,11 @@ function bandOf(parts: Parts, unit: Unit, reading: Reading, findings: Finding[])
   return { kind: 'nominal with tolerance', value, minus, plus, unit, ...asPrinted }
 }
 
-function figureFound(found: NumberFound, reading: Reading, findings: Finding[]): string | undefined {
+function figureFound(
+  found: NumberFound,
+  reading: Reading,
+  findings: Finding<QuantityCodes>[],
+): string | undefined {
   const { trouble, readings, negative } = found
   const { text } = reading
   let { value } = found
@@ -149,11 +161,8 @@ function shareOf(figure: string, percent: string): string {
   return decimalText(roundExact(times(share, powerOfTen(decimals)), 'down'), decimals).replace(/\.?0+$/, '')
 }
 
-function refused<Code extends keyof QuantityCodes>(
-  code: Code,
-  params: QuantityCodes[Code] & Params,
-): Result<PrintedBand> {
-  return { ok: false, findings: [textFinding(code, params)] }
+function refused(finding: Finding<QuantityCodes>): Result<PrintedBand, QuantityCodes> {
+  return { ok: false, findings: [finding] }
 }
 
 function requireArguments(text: unknown, options: ReadingOptions): void {

@@ -72,7 +72,7 @@ export function unitMeant(
   name: string,
   written: string,
   options: NameOptions,
-  findings: Finding[],
+  findings: Finding<QuantityCodes>[],
 ): Unit | undefined {
   const meaning = unitNamed(name)
   if (meaning === undefined) {

@@ -1,11 +1,13 @@
-import type { FindingOf, Params, Severity } from '../base/index.js'
+import { type Finding, type FindingMaker, makeFinding, type Severity } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
+
+const quantityFinding = makeFinding as FindingMaker<QuantityCodes>
 
 /** A finding about a text that is not a document. */
 export function textFinding<Code extends keyof QuantityCodes>(
   code: Code,
-  params: QuantityCodes[Code] & Params,
+  params: QuantityCodes[Code],
   severity: Severity = 'error',
-): FindingOf {
-  return { code, severity, document: { kind: 'text' }, path: '', params }
+): Finding<Pick<QuantityCodes, Code>> {
+  return quantityFinding(code, severity, { kind: 'text' }, '', params)
 }

@@ -1,5 +1,11 @@
 import type { Finding } from '../base/index.js'
-import { type Circumstances, checkRecordRules, type DocumentSet, type Named } from '../rules/index.js'
+import {
+  type Circumstances,
+  checkRecordRules,
+  type DocumentSet,
+  type Named,
+  type RuleCodes,
+} from '../rules/index.js'
 import type { ServiceRecord } from '../spec/index.js'
 
 /**
@@ -27,6 +33,6 @@ export function checkRecord(
   record: Named<ServiceRecord>,
   set: DocumentSet,
   circumstances: Circumstances = {},
-): readonly Finding[] {
+): readonly Finding<RuleCodes>[] {
   return checkRecordRules(record, set, circumstances)
 }

@@ -1,10 +1,11 @@
 import type { Finding } from '../base/index.js'
 import { allRules } from './allRules.js'
 import { applyWaivers } from './applyWaivers.js'
+import type { DocumentCodes } from './codes.js'
 import { comparePlaces } from './comparePlaces.js'
 import { requireSet } from './requireSet.js'
 import { roomFindings } from './roomFindings.js'
-import type { AnyRule, Circumstances, DocumentSet } from './rule.js'
+import type { AnyRule, Circumstances, DocumentSet, HouseCodes } from './rule.js'
 import { runRules } from './runRules.js'
 import { setSubjects } from './setSubjects.js'
 import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
@@ -39,20 +40,22 @@ import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
  * checkDocuments(set).map(({ code }) => code) // => ['toolbox/scale-wrong']
  * ```
  */
-export function checkDocuments(
+export function checkDocuments<House extends AnyRule = never>(
   set: DocumentSet,
   circumstances: Circumstances = {},
-  houseRules: readonly AnyRule[] = [],
-): readonly Finding[] {
+  houseRules: readonly House[] = [],
+): readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[] {
   requireSet(set, circumstances)
   const rules = [...allRules, ...houseRules]
-  return setSubjects(set, circumstances).flatMap((subject) => {
-    const found = [...runRules(subject, rules), ...roomFindings(subject)]
+  const found = setSubjects(set, circumstances).flatMap((subject) => {
+    const all: readonly Finding[] = [...runRules(subject, rules), ...roomFindings(subject)]
     const { document } = subject.inside
     const { findings, unusedWaivers } =
-      document.kind === 'spec-sheet' ? applyWaivers(document, found) : { findings: found, unusedWaivers: [] }
+      document.kind === 'spec-sheet' ? applyWaivers(document, all) : { findings: all, unusedWaivers: [] }
     const last = { ...subject, input: { ...subject.input, facts: { ...circumstances, unusedWaivers } } }
     const left = runRules(last, [waiverWithoutFinding])
     return [...findings, ...left].sort((one, other) => comparePlaces(document, one.path, other.path))
   })
+  // A list of rules has forgotten which code has which params; each rule was checked where it is defined.
+  return found as readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[]
 }

@@ -1,6 +1,7 @@
 import type { Finding } from '../base/index.js'
 import { requireDocument, type ServiceRecord } from '../spec/index.js'
 import { allRules } from './allRules.js'
+import type { RuleCodes } from './codes.js'
 import { requireSet } from './requireSet.js'
 import type { Circumstances, DocumentSet, Named } from './rule.js'
 import { runRules } from './runRules.js'
@@ -11,8 +12,8 @@ export function checkRecordRules(
   record: Named<ServiceRecord>,
   set: DocumentSet,
   circumstances: Circumstances,
-): readonly Finding[] {
+): readonly Finding<RuleCodes>[] {
   requireDocument('record.document', record?.document, 'service-record')
   requireSet(set, circumstances)
-  return runRules(subjectMaker(set, circumstances)(record), allRules)
+  return runRules(subjectMaker(set, circumstances)(record), allRules) as readonly Finding<RuleCodes>[]
 }

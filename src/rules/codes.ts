@@ -1,5 +1,7 @@
 import type { Params } from '../base/index.js'
+import type { IntervalCodes, MeterCodes } from '../interval/index.js'
 import type { GradeSystem } from '../oil/index.js'
+import type { ProcedureCodes } from '../procedure/index.js'
 import type { Figure, FigureSlip, Measure, TorqueUnit, Unit, VolumeUnit } from '../quantity/index.js'
 import type { OpeningRole, PrintedValue } from '../spec/index.js'
 import type { SlipFactor } from '../torque/index.js'
@@ -174,3 +176,20 @@ export interface RuleCodes {
 export type RoomRuleCodes<Room extends string> = {
   [Code in keyof RuleCodes as Code extends `${Room}/${string}` ? Code : never]: RuleCodes[Code]
 }
+
+/** Codes that `checkDocuments` finds: those of the rules, and what other rooms find in meters and procedures. */
+export interface DocumentCodes
+  extends RuleCodes,
+    MeterCodes,
+    ProcedureCodes,
+    Pick<
+      IntervalCodes,
+      | 'interval/first-longer-than-repeat'
+      | 'interval/fractional-period'
+      | 'interval/implied-speed'
+      | 'interval/limit-not-above-zero'
+      | 'interval/log-speed'
+      | 'interval/months-as-days'
+      | 'interval/severe-longer-than-repeat'
+      | 'interval/window-not-below-repeat'
+    > {}

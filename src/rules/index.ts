@@ -1,7 +1,7 @@
 // What other rooms may use of this one.
 export { checkDocuments } from './checkDocuments.js'
 export { checkRecordRules } from './checkRecordRules.js'
-export type { RoomRuleCodes, RuleCodes } from './codes.js'
+export type { DocumentCodes, RoomRuleCodes, RuleCodes } from './codes.js'
 export type { RecordIndex } from './lookup/indexRecord.js'
 export type { SheetIndex } from './lookup/indexSheet.js'
 export {
@@ -9,6 +9,7 @@ export {
   type Circumstances,
   type DocumentSet,
   defineRule,
+  type HouseCodes,
   type Named,
   type Rule,
   type RuleFacts,

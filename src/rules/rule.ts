@@ -8,7 +8,7 @@ import type {
   Stock,
   Toolbox,
 } from '../spec/index.js'
-import type { RuleCodes } from './codes.js'
+import type { DocumentCodes } from './codes.js'
 import type { RecordIndex } from './lookup/indexRecord.js'
 import type { SheetIndex } from './lookup/indexSheet.js'
 
@@ -63,7 +63,10 @@ export interface RuleSubjects {
 export type SubjectKind = keyof RuleSubjects
 
 /** The params that a code's text needs; a code of another room may carry any. */
-export type RuleParams<Code> = Code extends keyof RuleCodes ? RuleCodes[Code] : Params
+export type RuleParams<Code> = Code extends keyof DocumentCodes ? DocumentCodes[Code] : Params
+
+/** The codes of house rules; their params may be anything. */
+export type HouseCodes<House extends AnyRule> = { readonly [Its in House as Its['code']]: Params }
 
 /** What a rule is given: one document and what belongs to it, looked up once for all rules. */
 export interface RuleInput<Kind extends SubjectKind = SubjectKind> {

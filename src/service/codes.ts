@@ -1,15 +1,8 @@
-import {
-  type DocumentReference,
-  type FindingOf,
-  type JsonPointer,
-  makeReason,
-  type ReasonMaker,
-  type Severity,
-} from '../base/index.js'
+import { type FindingMaker, makeFinding, makeReason, type Params, type ReasonMaker } from '../base/index.js'
 import type { PartName } from './visitPlan.js'
 
 type Qty = { readonly value: number | string; readonly unit: string }
-type Because = { readonly code: string; readonly params: object }
+type Because = { readonly code: string; readonly params: Params }
 
 /** Every code of this room with the type of its params; the texts are in `message/<language>/service`. */
 export interface ServiceCodes {
@@ -99,13 +92,5 @@ export interface ServiceCodes {
 
 export const serviceReason: ReasonMaker<ServiceCodes> = makeReason
 
-/** A finding of this room; the compiler holds code and params together. */
-export function serviceFinding<Code extends keyof ServiceCodes & string>(
-  code: Code,
-  severity: Severity,
-  document: DocumentReference,
-  path: JsonPointer,
-  params: ServiceCodes[Code],
-): FindingOf<Code> {
-  return { code, severity, document, path, params: params as unknown as FindingOf['params'] }
-}
+/** A finding of this room: the compiler holds code and params together. */
+export const serviceFinding = makeFinding as FindingMaker<ServiceCodes>

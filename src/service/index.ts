@@ -6,7 +6,7 @@ export type { KitOil, KitSeal } from './kitSums.js'
 export { type DueFacts, type ListedDue, listDue } from './listDue.js'
 export { listVariantDifferences, type VariantDifference } from './listVariantDifferences.js'
 export { orderList } from './orderList.js'
-export { planVisit } from './planVisit.js'
+export { planVisit, type VisitCodes } from './planVisit.js'
 export { remainingStock } from './remainingStock.js'
 export type { VisitFacts, VisitOptions } from './requireVisit.js'
 export type {

@@ -12,7 +12,7 @@ import {
   type SpecSheet,
   type Stock,
 } from '../spec/index.js'
-import { serviceFinding, serviceReason } from './codes.js'
+import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { findOilOwner, listInstances } from './gearcases.js'
 import { namePart } from './names.js'
@@ -35,7 +35,7 @@ export interface OilPlan {
   readonly pouredFrom: ReadonlyMap<Id, OilContainer>
   /** Volumes to be drained and refilled, by gearcase; absent: not known. */
   readonly volumes: ReadonlyMap<Id, RefillAmount>
-  readonly findings: readonly Finding[]
+  readonly findings: readonly Finding<ServiceCodes>[]
 }
 
 /**
@@ -45,7 +45,7 @@ export interface OilPlan {
  */
 export function planOil(request: OilRequest): OilPlan {
   const { sheet, figures, ambient, stock, changes } = request
-  const findings: Finding[] = []
+  const findings: Finding<ServiceCodes>[] = []
   const pouredFrom = new Map<Id, OilContainer>()
   const volumes = new Map<Id, RefillAmount>()
   let shelf: Shelf = stock?.containers ?? {}

@@ -1,7 +1,7 @@
 import type { Finding } from '../base/index.js'
 import { addVolumes, checkPan } from '../fill/index.js'
 import type { Id, SpecSheet, Toolbox } from '../spec/index.js'
-import { serviceFinding, serviceReason } from './codes.js'
+import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { namePart } from './names.js'
 import type { RefillAmount } from './refills.js'
 import type { PlannedPan, PlannedUsedOil } from './visitPlan.js'
@@ -11,7 +11,7 @@ export interface PanPlan {
   /** Absent where nothing is drained. */
   readonly pan?: PlannedPan
   readonly usedOil: PlannedUsedOil
-  readonly findings: readonly Finding[]
+  readonly findings: readonly Finding<ServiceCodes>[]
 }
 
 /**
@@ -52,7 +52,7 @@ export function planPan(
     verdict.pan === undefined || found === undefined
       ? {}
       : { have: { id: verdict.pan, name: found.name, size: found.size } }
-  const findings: Finding[] = []
+  const findings: Finding<ServiceCodes>[] = []
   const entries = Object.entries(toolbox.pans)
   if (verdict.verdict !== 'large enough') {
     const document = { kind: 'toolbox', id: toolbox.id } as const

@@ -2,7 +2,7 @@ import type { Finding } from '../base/index.js'
 import { chooseVessel } from '../fill/index.js'
 import { compareFigures, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { Id, SpecSheet, SpecValue, Toolbox } from '../spec/index.js'
-import { serviceFinding, serviceReason } from './codes.js'
+import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import type { CollectedFigures } from './collectFigures.js'
 import { namePart } from './names.js'
 import type { RefillAmount } from './refills.js'
@@ -19,8 +19,8 @@ export function planVessel(
   figures: CollectedFigures,
   volumes: ReadonlyMap<Id, RefillAmount>,
   toolbox: Toolbox,
-): { readonly tools: readonly PlannedTool[]; readonly findings: readonly Finding[] } {
-  const findings: Finding[] = []
+): { readonly tools: readonly PlannedTool[]; readonly findings: readonly Finding<ServiceCodes>[] } {
+  const findings: Finding<ServiceCodes>[] = []
   const tools = [...volumes].map(([gearcase, { each }]): PlannedTool => {
     const part = namePart(sheet, `/gearcases/${gearcase}`)
     const about = { kind: 'vessel', for: [part] } as const

@@ -1,8 +1,8 @@
 import type { Finding, Reason, Result } from '../base/index.js'
-import { buildProcedure } from '../procedure/index.js'
+import { buildProcedure, type ProcedureCodes } from '../procedure/index.js'
 import type { Id, MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
 import { chooseWork } from './chooseWork.js'
-import { serviceFinding, serviceReason } from './codes.js'
+import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
 import { describeMachine, readLatest } from './describeMachine.js'
 import { type ListedDue, listDue } from './listDue.js'
@@ -19,6 +19,9 @@ import { reportVisit } from './reportVisit.js'
 import { requireVisit, type VisitFacts, type VisitOptions } from './requireVisit.js'
 import type { PlannedTool, VisitPlan } from './visitPlan.js'
 import { checkCalibration, leaveOutWrenches } from './wrenchFindings.js'
+
+/** What a plan can find: its own codes, and those of the procedure that it builds. */
+export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
 
 /**
  * Plans one visit to one machine: what is due, the figures for exactly this variant, one order of work with one lift,
@@ -46,7 +49,7 @@ import { checkCalibration, leaveOutWrenches } from './wrenchFindings.js'
  * planned.ok && planned.value.work.length // => 0
  * ```
  */
-export function planVisit(facts: VisitFacts, options: VisitOptions): Result<VisitPlan> {
+export function planVisit(facts: VisitFacts, options: VisitOptions): Result<VisitPlan, VisitCodes> {
   requireVisit(facts, options)
   const { sheet, log, stock, today, ambient } = facts
   const { services } = options
@@ -180,7 +183,7 @@ function findMismatches(
   sheet: SpecSheet,
   log: MachineLog,
   services: VisitOptions['services'],
-): readonly Finding[] {
+): readonly Finding<ServiceCodes>[] {
   const document = { kind: 'machine-log', id: log.id } as const
   if (log.sheet.id !== sheet.id || log.sheet.revision !== sheet.revision)
     return [
@@ -214,7 +217,7 @@ function reportUnlisted(
   sheet: SpecSheet,
   services: VisitOptions['services'],
   listed: readonly ListedDue[],
-): readonly Finding[] {
+): readonly Finding<ServiceCodes>[] {
   if (services === 'due') return []
   const document = { kind: 'spec-sheet', id: sheet.id } as const
   return [...new Set(services)]
@@ -230,7 +233,7 @@ function buildFor(
   sheet: SpecSheet,
   log: MachineLog,
   chosen: readonly ListedDue[],
-): Result<ProcedureDocument> | undefined {
+): ReturnType<typeof buildProcedure> | undefined {
   const services = [...new Set(chosen.map(({ service }) => service))]
   if (services.length === 0) return undefined
   return buildProcedure({

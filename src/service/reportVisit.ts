@@ -2,7 +2,7 @@ import type { Finding } from '../base/index.js'
 import { compareDates, type DateText, daysBetween } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
 import type { MachineLog, MeterName, SpecSheet, Toolbox } from '../spec/index.js'
-import { serviceFinding } from './codes.js'
+import { type ServiceCodes, serviceFinding } from './codes.js'
 import { namePart } from './names.js'
 import type { TighteningPlan } from './planTightenings.js'
 import type { PlannedDue, PlannedMachine, PlannedTool } from './visitPlan.js'
@@ -24,10 +24,10 @@ export interface ReportRequest {
  * Findings about the documents of a visit that show only once it is planned: a variant that cannot be told, a stale
  * reading, a torque that no wrench covers, a socket that is not there, stands that do not hold.
  */
-export function reportVisit(request: ReportRequest): readonly Finding[] {
+export function reportVisit(request: ReportRequest): readonly Finding<ServiceCodes>[] {
   const { sheet, log, machine, tightening, tools, toolbox } = request
   const ofLog = { kind: 'machine-log', id: log.id } as const
-  const findings: Finding[] = []
+  const findings: Finding<ServiceCodes>[] = []
   const { variant } = machine
   if (variant.verdict === 'cannot tell')
     findings.push(
@@ -58,13 +58,8 @@ export function reportVisit(request: ReportRequest): readonly Finding[] {
     if (reason === undefined || (verdict !== 'missing' && verdict !== 'does not fit')) continue
     if (kind !== 'socket' && kind !== 'stands') continue
     const path = kind === 'socket' ? '/sockets' : have === undefined ? '/stands' : `/stands/${have.id}`
-    findings.push({
-      code: reason.code,
-      severity: 'warning',
-      document: ofToolbox,
-      path,
-      params: reason.params,
-    })
+    // A tool's reason is one of this room: it becomes the finding as it is.
+    findings.push({ ...reason, severity: 'warning', document: ofToolbox, path } as Finding<ServiceCodes>)
   }
   return findings
 }
@@ -75,9 +70,9 @@ function findTorque(path: string, { tightenings }: TighteningPlan): { readonly t
   return { torque: found?.verdict === 'does not fit' }
 }
 
-function reportReadings({ log, today, options, due }: ReportRequest): readonly Finding[] {
+function reportReadings({ log, today, options, due }: ReportRequest): readonly Finding<ServiceCodes>[] {
   const ofLog = { kind: 'machine-log', id: log.id } as const
-  return (['hours', 'distance'] as const).flatMap((meter: MeterName): readonly Finding[] => {
+  return (['hours', 'distance'] as const).flatMap((meter: MeterName): readonly Finding<ServiceCodes>[] => {
     const readings = log.meters[meter]?.readings ?? []
     const past = readings.filter(({ date }) => compareDates(date, today) <= 0)
     const last = past.reduce<string | undefined>(

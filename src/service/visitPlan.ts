@@ -94,8 +94,8 @@ export interface PlannedMachine {
       }
 }
 
-/** Which part of the machine, in ids and in the sheet's own names. */
-export interface PartName {
+/** Which part of the machine, in ids and in the sheet's own names; a type, since params of findings carry it. */
+export type PartName = {
   readonly path: JsonPointer
   /** Name of the gearcase, where the part belongs to one. */
   readonly gearcase?: string

@@ -2,7 +2,7 @@ import type { Finding } from '../base/index.js'
 import { addPeriod, compareDates, type DateText } from '../calendar/index.js'
 import type { Id, Toolbox, WrenchScale } from '../spec/index.js'
 import { calibrationInputs } from '../torque/index.js'
-import { serviceFinding } from './codes.js'
+import { type ServiceCodes, serviceFinding } from './codes.js'
 
 /**
  * The toolbox without wrenches whose scale ends below where it begins: no setting can be read off such a scale, and
@@ -10,7 +10,7 @@ import { serviceFinding } from './codes.js'
  */
 export function leaveOutWrenches(toolbox: Toolbox): {
   readonly toolbox: Toolbox
-  readonly findings: readonly Finding[]
+  readonly findings: readonly Finding<ServiceCodes>[]
 } {
   const document = { kind: 'toolbox', id: toolbox.id } as const
   const findings = Object.entries(toolbox.wrenches).flatMap(([id, { name, scales }]) =>
@@ -41,16 +41,16 @@ export function checkCalibration(
   toolbox: Toolbox,
   wrenches: readonly Id[],
   today: DateText,
-): readonly Finding[] {
+): readonly Finding<ServiceCodes>[] {
   const document = { kind: 'toolbox', id: toolbox.id } as const
-  return wrenches.flatMap((id): readonly Finding[] => {
+  return wrenches.flatMap((id): readonly Finding<ServiceCodes>[] => {
     const wrench = toolbox.wrenches[id]
     if (wrench === undefined) return []
     const { from, interval, cycles, byCycles } = calibrationInputs(wrench)
     const path = `/wrenches/${id}`
     if (from === undefined)
       return [serviceFinding('service/calibration-not-kept', 'info', document, path, { wrench: wrench.name })]
-    const found: Finding[] = []
+    const found: Finding<ServiceCodes>[] = []
     // A date to come has not run out, and the calendar ends with the year 9999.
     const mayHaveRunOut = compareDates(from, today) <= 0 && compareDates(from, LAST_FULL_YEAR) < 0
     const dueOn =

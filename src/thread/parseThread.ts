@@ -1,4 +1,11 @@
-import { type FindingOf, type Result, type Severity, shown } from '../base/index.js'
+import {
+  type Finding,
+  type FindingMaker,
+  makeFinding,
+  type Result,
+  type Severity,
+  shown,
+} from '../base/index.js'
 import { COARSE_PITCHES, FINE_PITCHES } from './coarsePitches.js'
 import type { ThreadCodes } from './codes.js'
 import { PIPE_THREADS_PER_INCH, UNIFIED_THREADS_PER_INCH } from './inchSizes.js'
@@ -8,22 +15,18 @@ import { THREAD_PATTERNS } from './threadPatterns.js'
 
 const MOST_CHARACTERS = 64
 
-function finding<Code extends keyof ThreadCodes>(
-  code: Code,
-  severity: Severity,
-  params: ThreadCodes[Code],
-): FindingOf<Code> {
-  return { code, severity, document: { kind: 'text' }, path: '', params }
-}
+const onText = makeFinding as FindingMaker<ThreadCodes>
+const finding = <Code extends keyof ThreadCodes>(code: Code, severity: Severity, params: ThreadCodes[Code]) =>
+  onText(code, severity, { kind: 'text' }, '', params)
 
-const refused = (one: FindingOf): Result<never> => ({ ok: false, findings: [one] })
+const refused = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok: false, findings: [one] })
 
 /**
  * The thread of a manual's designation: size, pitch, and taper or parallel.
  *
  * Source: ISO 261, ISO 228-1, ISO 7-1, ASME B1.1 and B1.20.1 for sizes, all from memory.
  */
-export function parseThread(text: string): Result<Thread> {
+export function parseThread(text: string): Result<Thread, ThreadCodes> {
   if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${shown(text)}`)
   if (text.length > MOST_CHARACTERS)
     return refused(finding('thread/too-long', 'error', { length: text.length, most: MOST_CHARACTERS }))
@@ -41,7 +44,7 @@ export function parseThread(text: string): Result<Thread> {
 
 type Groups = { readonly [name: string]: string | undefined }
 
-function readMetric(text: string, { size = '', pitch, fit }: Groups): Result<Thread> {
+function readMetric(text: string, { size = '', pitch, fit }: Groups): Result<Thread, ThreadCodes> {
   const diameter = String(Number(size))
   const coarsePitch = Object.hasOwn(COARSE_PITCHES, diameter) ? COARSE_PITCHES[diameter] : undefined
   const stated = pitch === undefined ? coarsePitch : Number(pitch)
@@ -75,7 +78,10 @@ const SYSTEMS: Readonly<Record<string, PipeThread['system']>> = {
   NPTF: 'NPTF',
 }
 
-function readPipe(text: string, { system: letters = '', size = '', per }: Groups): Result<Thread> {
+function readPipe(
+  text: string,
+  { system: letters = '', size = '', per }: Groups,
+): Result<Thread, ThreadCodes> {
   const system = SYSTEMS[letters.toUpperCase()] ?? 'G'
   const inches = size.replace('-', ' ')
   if (!Object.hasOwn(PIPE_THREADS_PER_INCH, inches))
@@ -96,7 +102,7 @@ function readPipe(text: string, { system: letters = '', size = '', per }: Groups
 function readUnified(
   text: string,
   { size = '', per = '', series: letters = '', fit }: Groups,
-): Result<Thread> {
+): Result<Thread, ThreadCodes> {
   const series = letters.toUpperCase() as 'UNC' | 'UNF' | 'UNEF'
   const known = Object.hasOwn(UNIFIED_THREADS_PER_INCH, size) ? UNIFIED_THREADS_PER_INCH[size] : undefined
   if (known === undefined)
@@ -114,6 +120,6 @@ function readUnified(
   return { ok: true, value, findings: [] }
 }
 
-function differ(text: string, stated: string, usual: number): FindingOf {
+function differ(text: string, stated: string, usual: number): Finding<ThreadCodes> {
   return finding('thread/threads-per-inch-differ', 'error', { text, stated, usual: String(usual) })
 }

@@ -2,17 +2,16 @@ export type {
   Cure,
   DocumentKind,
   DocumentReference,
-  Finding,
   JsonPointer,
   Param,
   Params,
   Place,
   Reason,
-  Result,
   Severity,
 } from '../base/index.js'
 export * from './calendar.js'
 export * from './fill.js'
+export type { Finding, Result } from './finding.js'
 export * from './interval/fleet.js'
 export * from './interval/meters.js'
 export * from './interval.js'

@@ -26,6 +26,7 @@ export {
   planVisit,
   type ServiceCodes,
   type TorqueDrawing,
+  type VisitCodes,
   type VisitFacts,
   type VisitOptions,
   type VisitPlan,

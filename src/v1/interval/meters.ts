@@ -1,9 +1,15 @@
-export { type ImportedMachine, type ImportedReadings, importReadings } from '../../exchange/index.js'
+export {
+  type ImportCodes,
+  type ImportedMachine,
+  type ImportedReadings,
+  importReadings,
+} from '../../exchange/index.js'
 export {
   type Forecast,
   type ForecastFacts,
   type ForecastOptions,
   forecastDue,
+  type MeterCodes,
   type MeterReadingCounted,
   type MetersRead,
   readMeters,

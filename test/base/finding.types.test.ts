@@ -1,0 +1,147 @@
+import { expect, expectTypeOf, it } from 'vitest'
+import { type FindingMaker, makeFinding } from '../../src/base/index.js'
+import {
+  checkDocuments,
+  checkRecord,
+  type DocumentSet,
+  defineRule,
+  type Finding,
+  parseQuantity,
+  parseToolbox,
+  planVisit,
+  type Result,
+  renderMessage,
+  type Toolbox,
+  type TorqueCodes,
+} from '../../src/index.js'
+import { en } from '../../src/message/en/index.js'
+import { serviceFinding } from '../../src/service/codes.js'
+import { readExample } from '../support/readExample.js'
+
+const empty: DocumentSet = { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
+const toolbox: Toolbox = {
+  kind: 'toolbox',
+  version: '1.0',
+  id: 'van',
+  name: 'Van',
+  wrenches: {
+    small: {
+      name: 'small wrench',
+      type: 'click',
+      drive: '1/4 in',
+      scales: [{ unit: 'N.m', lowest: 20, highest: 5, graduation: 1 }],
+      accuracy: { kind: 'ISO 6789' },
+    },
+  },
+  sockets: {},
+  vessels: {},
+  pans: {},
+  fillers: {},
+  stands: {},
+}
+const set: DocumentSet = { ...empty, toolboxes: [{ document: toolbox }] }
+
+it('a code of checkDocuments narrows its params, and a misspelt code does not compile', () => {
+  const lowest = checkDocuments(set).flatMap((finding) => {
+    // @ts-expect-error no rule has this code
+    if (finding.code === 'toolbox/scale-worng') return []
+    switch (finding.code) {
+      case 'toolbox/scale-wrong':
+        // @ts-expect-error a scale has no colour
+        void finding.params.colour
+        expectTypeOf(finding.params.lowest).toEqualTypeOf<number>()
+        return [finding.params.lowest]
+      case 'procedure/engine-running':
+        return [finding.params.step?.length ?? 0]
+      default:
+        return []
+    }
+  })
+  expect(lowest).toEqual([20])
+})
+
+it('codes of house rules join those of ours', () => {
+  const rule = defineRule({
+    code: 'house/always',
+    severity: 'info',
+    about: 'toolbox',
+    check: () => [{ path: '', params: { why: 'the house says so' } }],
+  })
+  const codes = checkDocuments(set, {}, [rule]).map((finding) => {
+    // @ts-expect-error neither ours nor the house's
+    if (finding.code === 'house/never') return ''
+    return finding.code === 'house/always' ? 'house' : finding.code
+  })
+  expect(codes).toEqual(['house', 'toolbox/scale-wrong'])
+})
+
+it('a code of planVisit narrows its params, in a plan and where there is none', () => {
+  const sheet = readExample('tind-4', 'sheet')
+  const log = readExample('tind-4', 'log')
+  const other = { ...log, sheet: { id: 'other', revision: '1' } }
+  const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
+  const planned = planVisit(
+    { sheet, log: other, today: '2023-10-06' },
+    { services: 'due', due, iso6789: '2017' },
+  )
+  const given = planned.findings.map((finding) => {
+    // @ts-expect-error the visit finds no such thing
+    if (finding.code === 'service/sheet-not-the-log') return ''
+    // @ts-expect-error a rule's code is none of a plan
+    if (finding.code === 'toolbox/scale-wrong') return ''
+    return finding.code === 'service/sheet-not-the-logs' ? finding.params.given : finding.code
+  })
+  expect(given).toEqual([sheet.id])
+})
+
+it('each room has its own codes: parsers and records', () => {
+  const parsed = parseToolbox({ kind: 'toolbox' })
+  const keys = parsed.findings.flatMap((one) => (one.code === 'spec/missing-key' ? [one.params.key] : []))
+  expect(keys).toContain('wrenches')
+  const read = parseQuantity('12 bananas')
+  expect(read.findings.map((one) => one.code === 'quantity/unit-is-unknown' && one.params.text)).toEqual([
+    'bananas',
+  ])
+  const record = readExample('tind-4', 'record')
+  const unknown = checkRecord({ document: record }, empty).flatMap((one) => {
+    // @ts-expect-error a record is not judged as a visit is
+    if (one.code === 'service/no-pan') return []
+    return one.code === 'record/machine-not-found' ? [one.params.id] : []
+  })
+  expect(unknown).toEqual([])
+})
+
+it("a room's own maker takes only its codes, with their params", () => {
+  const document = { kind: 'toolbox', id: 'van' } as const
+  // @ts-expect-error misspelt
+  serviceFinding('service/no-pann', 'warning', document, '/pans', { volume: { value: 1, unit: 'L' } })
+  // @ts-expect-error a volume, not a mass
+  serviceFinding('service/no-pan', 'warning', document, '/pans', { mass: { value: 1, unit: 'kg' } })
+  const torqueFinding = makeFinding as FindingMaker<TorqueCodes>
+  // @ts-expect-error a code of another room
+  torqueFinding('service/no-pan', 'warning', document, '/pans', { volume: { value: 1, unit: 'L' } })
+  const made = serviceFinding('service/no-pan', 'warning', document, '/pans', {
+    volume: { value: '1', unit: 'L' },
+  })
+  expectTypeOf(made.code).toEqualTypeOf<'service/no-pan'>()
+  expect(made).toEqual({
+    code: 'service/no-pan',
+    severity: 'warning',
+    document,
+    path: '/pans',
+    params: { volume: { value: '1', unit: 'L' } },
+  })
+})
+
+it('Finding and Result of the entry close over the codes of all rooms, and every result fits them', () => {
+  const all: Finding[] = [...checkDocuments(set), ...parseToolbox({}).findings, ...parseQuantity('').findings]
+  const result: Result<Toolbox> = parseToolbox(toolbox)
+  const texts = all.map((finding) => renderMessage(finding, en))
+  expect(result.ok).toBe(true)
+  expect(new Set(texts).size).toBe(
+    new Set(all.map(({ code, params }) => JSON.stringify([code, params]))).size,
+  )
+  // @ts-expect-error no room has this code
+  const wrong: Finding['code'] = 'toolbox/no-such-thing'
+  expect(all.map(({ code }) => code)).not.toContain(wrong)
+})
