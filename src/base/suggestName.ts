@@ -6,12 +6,12 @@
 export function suggestName(written: string, names: readonly string[]): string | undefined {
   if (written.length > 66) return undefined
   let best: string | undefined
-  let fewest = Number.POSITIVE_INFINITY
+  let fewest = Infinity
   let tied = false
   for (const name of names) {
     const most = Math.min(2, Math.floor(Math.max(name.length, written.length) / 3))
     if (Math.abs(name.length - written.length) > most) continue
-    const edits = countEdits(foldName(written), foldName(name))
+    const edits = countEdits(foldName(written), foldName(name), most)
     if (edits > most || edits > fewest) continue
     tied = edits === fewest
     best = name
@@ -26,30 +26,18 @@ function foldName(name: string): string {
 }
 
 /**
- * Insertions, deletions, replacements and swaps of neighbours that turn one word into the other.
- * Source: F. J. Damerau, Communications of the ACM 7(3), 1964, as the usual table with each letter used once; from memory.
+ * Insertions, deletions, replacements and swaps of neighbours that turn one word into the other; Infinity beyond
+ * `most`, which bounds the search.
+ * Source: F. J. Damerau, Communications of the ACM 7(3), 1964, with each letter used once; from memory.
  */
-export function countEdits(first: string, second: string): number {
-  let beforeLast: number[] = []
-  let last = Array.from({ length: second.length + 1 }, (_, place) => place)
-  for (let row = 1; row <= first.length; row++) {
-    const current = [row]
-    for (let column = 1; column <= second.length; column++) {
-      const same = first[row - 1] === second[column - 1]
-      const swapped =
-        row > 1 &&
-        column > 1 &&
-        first[row - 1] === second[column - 2] &&
-        first[row - 2] === second[column - 1]
-      current[column] = Math.min(
-        (last[column] ?? 0) + 1,
-        (current[column - 1] ?? 0) + 1,
-        (last[column - 1] ?? 0) + (same ? 0 : 1),
-        swapped ? (beforeLast[column - 2] ?? 0) + 1 : Number.POSITIVE_INFINITY,
-      )
-    }
-    beforeLast = last
-    last = current
-  }
-  return last[second.length] ?? 0
+export function countEdits(first: string, second: string, most = Infinity): number {
+  if (first === second) return 0
+  if (most < 1) return Infinity
+  if (first === '' || second === '') return first.length + second.length
+  const [a, b] = [first.slice(1), second.slice(1)]
+  if (first[0] === second[0]) return countEdits(a, b, most)
+  const swapped = first[0] === second[1] && first[1] === second[0]
+  const after = [countEdits(a, second, most - 1), countEdits(first, b, most - 1), countEdits(a, b, most - 1)]
+  if (swapped) after.push(countEdits(a.slice(1), b.slice(1), most - 1))
+  return 1 + Math.min(...after)
 }

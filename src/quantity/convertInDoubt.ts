@@ -11,8 +11,7 @@ import {
   times,
 } from './exact.js'
 import { nearestDouble } from './nearestDouble.js'
-import { UNITS_BY_MEASURE, type Unit } from './unit.js'
-import { UNIT_FACTORS } from './unitFactors.js'
+import { UNIT_FACTORS, UNITS_BY_MEASURE, type Unit } from './unit.js'
 import { unitPair } from './unitPair.js'
 
 type Table = Parameters<typeof configureMeasurements<string, string, string, Exact>>
@@ -61,7 +60,7 @@ function makeMeasures(): Measures {
 
 /** All factors of a measure as whole numbers of one anchor. */
 function linearMeasure(units: readonly Unit[]): Measures[string] {
-  const factors = units.map((unit) => exactOf(UNIT_FACTORS[unit].factor))
+  const factors = units.map((unit) => exactOf(UNIT_FACTORS[unit]))
   const scale = commonDenominator(factors)
   const rows = units.map((unit, at) => {
     const factor = factors[at] ?? { n: 1n, d: 1n }

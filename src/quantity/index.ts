@@ -46,11 +46,11 @@ export {
   type Quantity,
   type TemperatureUnit,
   type TorqueUnit,
+  UNIT_FACTORS,
   UNITS_BY_MEASURE,
   type Unit,
   type UnitOf,
   type VolumeUnit,
 } from './unit.js'
-export { UNIT_FACTORS } from './unitFactors.js'
 export { exactlyIn } from './unitPair.js'
 export { unitSymbol } from './unitSymbol.js'

@@ -1,5 +1,4 @@
-import type { Unit } from './unit.js'
-import { UNIT_FACTORS } from './unitFactors.js'
+import { UNIT_FACTORS, type Unit } from './unit.js'
 
 /**
  * Whether a text is a unit id of this library, for code that reads documents. For what people write

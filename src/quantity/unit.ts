@@ -1,37 +1,23 @@
-/** The units of documents and functions, by measure. Torque is a measure of its own, never an energy. */
-export const UNITS_BY_MEASURE = {
-  torque: ['N.m', 'cN.m', 'dN.m', 'kN.m', 'lbf.ft', 'lbf.in', 'ozf.in', 'kgf.m', 'kgf.cm'],
-  volume: [
-    'mL',
-    'L',
-    'cm3',
-    'fl_oz_us',
-    'pt_us',
-    'qt_us',
-    'gal_us',
-    'fl_oz_imp',
-    'pt_imp',
-    'qt_imp',
-    'gal_imp',
-  ],
-  length: ['mm', 'cm', 'm', 'in', 'ft'],
-  distance: ['km', 'mi'],
-  force: ['N', 'kN', 'lbf'],
-  pressure: ['kPa', 'MPa', 'bar', 'psi'],
-  temperature: ['degC', 'degF', 'K'],
-  temperatureDifference: ['degC_diff', 'degF_diff', 'K_diff'],
-  mass: ['g', 'kg', 'oz', 'lb'],
-  duration: ['h', 'min', 's', 'd'],
-  angle: ['deg'],
-  speed: ['km/h', 'mph'],
-  kinematicViscosity: ['mm2/s'],
-  dynamicViscosity: ['mPa.s'],
-  density: ['kg/m3'],
-} as const
+import { FACTORS } from './unitFactors.js'
 
-export type Measure = keyof typeof UNITS_BY_MEASURE
-export type UnitOf<M extends Measure> = (typeof UNITS_BY_MEASURE)[M][number]
-export type Unit = UnitOf<Measure>
+type Factors = typeof FACTORS
+export type Measure = keyof Factors
+export type UnitOf<M extends Measure> = keyof Factors[M]
+export type Unit = { readonly [M in Measure]: UnitOf<M> }[Measure]
+
+/** The units that documents and functions speak, by measure. Torque is a measure of its own, never an energy. */
+export const UNITS_BY_MEASURE = /* @__PURE__ */ listUnits()
+
+/** The factor of every unit. */
+export const UNIT_FACTORS: { readonly [U in Unit]: string } = /* @__PURE__ */ Object.assign(
+  {},
+  .../* @__PURE__ */ Object.values(FACTORS),
+)
+
+function listUnits() {
+  const lists = Object.entries(FACTORS).map(([measure, factors]) => [measure, Object.keys(factors)])
+  return Object.fromEntries(lists) as { readonly [M in Measure]: readonly UnitOf<M>[] }
+}
 
 export type TorqueUnit = UnitOf<'torque'>
 export type VolumeUnit = UnitOf<'volume'>

@@ -2,8 +2,8 @@ import { shown } from '../base/index.js'
 import { type Exact, exactOf, minus, over, plus, times } from './exact.js'
 import { isUnit } from './isUnit.js'
 import { measureOf } from './measureOf.js'
-import type { Unit } from './unit.js'
-import { UNIT_FACTORS } from './unitFactors.js'
+import { UNIT_FACTORS, type Unit } from './unit.js'
+import { SHIFTS } from './unitFactors.js'
 
 /** to = from × `ratio` + `offset`, exactly. */
 export interface UnitPair {
@@ -20,10 +20,9 @@ export function unitPair(from: Unit, to: Unit): UnitPair {
       `to must be a unit of ${measureOf(from)}, as '${from}' is; got '${to}', which is of ${measureOf(to)}`,
     )
   }
-  const { factor, shift = '0' } = UNIT_FACTORS[from]
-  const target = UNIT_FACTORS[to]
-  const ratio = over(exactOf(factor), exactOf(target.factor))
-  return { ratio, offset: minus(times(exactOf(shift), ratio), exactOf(target.shift ?? '0')) }
+  const ratio = over(exactOf(UNIT_FACTORS[from]), exactOf(UNIT_FACTORS[to]))
+  const shift = (unit: Unit) => exactOf(SHIFTS[unit] ?? 0)
+  return { ratio, offset: minus(times(shift(from), ratio), shift(to)) }
 }
 
 /** A value taken exactly from one unit to another. */

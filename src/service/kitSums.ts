@@ -27,7 +27,7 @@ function exact(): typeof Decimal {
 function addVolumes(volumes: readonly Quantity<VolumeUnit>[]): Quantity<'mL'> {
   const Exact = exact()
   const sum = volumes.reduce(
-    (total, { value, unit }) => total.plus(new Exact(value).times(UNIT_FACTORS[unit].factor)),
+    (total, { value, unit }) => total.plus(new Exact(value).times(UNIT_FACTORS[unit])),
     new Exact(0),
   )
   return { value: sum.toNumber(), unit: 'mL' }

@@ -10,7 +10,7 @@ import {
 } from '../quantity/index.js'
 
 function millimetres({ value, unit }: Quantity<LengthUnit>): Exact {
-  return times(exactOf(value), exactOf(UNIT_FACTORS[unit].factor))
+  return times(exactOf(value), exactOf(UNIT_FACTORS[unit]))
 }
 
 /** cos θ, exact wherever it is a fraction (0, 60, 90, 120, 180°: Niven's theorem), else the double's exact value. */

@@ -79,7 +79,7 @@ export function clampLoad(question: ClampLoadQuestion): ClampLoad {
   const proof = proofLoad(thread, propertyClass)
   if (proof.verdict === 'cannot tell') return proof
   const { majorDiameter } = thread
-  const diameter = times(exactOf(majorDiameter.value), exactOf(UNIT_FACTORS[majorDiameter.unit].factor))
+  const diameter = times(exactOf(majorDiameter.value), exactOf(UNIT_FACTORS[majorDiameter.unit]))
   const lever = times(exactOf(nutFactor), times(diameter, exactOf('0.001')))
   const newtons = (value: number): Quantity<'N'> => ({ value, unit: 'N' })
   const load = newtons(nearestDouble(over(exactIn(torque, 'N.m'), lever)))

@@ -9,7 +9,7 @@ import {
 
 /** How many N·m one of `unit` is. */
 export function newtonMetresIn(unit: TorqueUnit): Exact {
-  return exactOf(UNIT_FACTORS[unit].factor)
+  return exactOf(UNIT_FACTORS[unit])
 }
 
 /** An exact torque in N·m as a quantity in `unit`. */

@@ -1,8 +1,7 @@
 import configureMeasurements from 'convert-units'
 import { Decimal as SharedDecimal } from 'decimal.js'
 import { commonDenominator, decimalText, exactOf, exactOfDouble } from '../../../src/quantity/exact.js'
-import { UNITS_BY_MEASURE, type Unit } from '../../../src/quantity/unit.js'
-import { UNIT_FACTORS } from '../../../src/quantity/unitFactors.js'
+import { UNIT_FACTORS, UNITS_BY_MEASURE, type Unit } from '../../../src/quantity/unit.js'
 import { unitPair } from '../../../src/quantity/unitPair.js'
 
 type Table = Parameters<typeof configureMeasurements<string, string, string, SharedDecimal>>
@@ -56,7 +55,7 @@ function makeMeasures(): Measures {
 
 /** All factors of a measure as whole numbers of one anchor, so that there is one division and it comes last. */
 function linearMeasure(units: readonly Unit[]): Measures[string] {
-  const factors = units.map((unit) => exactOf(UNIT_FACTORS[unit].factor))
+  const factors = units.map((unit) => exactOf(UNIT_FACTORS[unit]))
   const scale = commonDenominator(factors)
   const rows = units.map((unit, at) => {
     const factor = factors[at] ?? { n: 1n, d: 1n }
