@@ -1,7 +1,7 @@
 import { MAX_DEPTH } from './documentLimits.js'
 import type { JsonPointer } from './finding.js'
 import { isSameJson } from './isSameJson.js'
-import { shown } from './quoteValue.js'
+import { quoteValue } from './quoteValue.js'
 import { readPointer } from './readPointer.js'
 import { requireShape, type Shape } from './requireShape.js'
 import { requireTree } from './requireTree.js'
@@ -82,7 +82,7 @@ function applyOne(document: unknown, operation: PatchOperation, place: number): 
       return document
     default:
       throw new TypeError(
-        `operations[${place}]: 'op' must be add, remove, replace, move or test, not ${shown((operation as { op?: unknown }).op)}`,
+        `operations[${place}]: 'op' must be add, remove, replace, move or test, not ${quoteValue((operation as { op?: unknown }).op)}`,
       )
   }
 }

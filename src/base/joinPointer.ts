@@ -1,5 +1,5 @@
 import type { JsonPointer } from './finding.js'
-import { shown } from './quoteValue.js'
+import { quoteValue } from './quoteValue.js'
 
 /**
  * Writes a JSON Pointer from its tokens, for findings and steps that name a place in a document.
@@ -20,7 +20,7 @@ import { shown } from './quoteValue.js'
  * ```
  */
 export function joinPointer(tokens: readonly (string | number)[]): JsonPointer {
-  if (!Array.isArray(tokens)) throw new TypeError(`tokens must be a list, got ${shown(tokens)}`)
+  if (!Array.isArray(tokens)) throw new TypeError(`tokens must be a list, got ${quoteValue(tokens)}`)
   return tokens.map((token: string | number, at) => `/${textOf(token, at)}`).join('')
 }
 
@@ -28,5 +28,5 @@ function textOf(token: string | number, at: number): string {
   if (typeof token === 'string') return token.replaceAll('~', '~0').replaceAll('/', '~1')
   if (Number.isSafeInteger(token) && token >= 0) return String(token)
   const Mistake = typeof token === 'number' ? RangeError : TypeError
-  throw new Mistake(`tokens[${at}] must be a key or a whole number from 0, got ${shown(token)}`)
+  throw new Mistake(`tokens[${at}] must be a key or a whole number from 0, got ${quoteValue(token)}`)
 }

@@ -1,5 +1,5 @@
 /** How an error message shows a value that a programmer passed: short, and safe for anything. */
-export function shown(value: unknown): string {
+export function quoteValue(value: unknown): string {
   if (typeof value === 'string') return value.length > 40 ? `'${value.slice(0, 40)}…'` : `'${value}'`
   if (value === null || typeof value === 'number' || typeof value === 'boolean') return String(value)
   return typeof value

@@ -1,4 +1,4 @@
-import { shown } from './quoteValue.js'
+import { quoteValue } from './quoteValue.js'
 
 /**
  * The error for an argument, or a place in one, that is not what it must be.
@@ -7,5 +7,5 @@ import { shown } from './quoteValue.js'
  */
 export function refuse(name: string, value: unknown, wanted: string, kind = ''): Error {
   const Misuse = typeof value === kind ? RangeError : TypeError
-  return new Misuse(`${name} is ${shown(value)}; it must be ${wanted}`)
+  return new Misuse(`${name} is ${quoteValue(value)}; it must be ${wanted}`)
 }

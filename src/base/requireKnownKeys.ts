@@ -1,4 +1,4 @@
-import { shown } from './quoteValue.js'
+import { quoteValue } from './quoteValue.js'
 import { suggestName } from './suggestName.js'
 
 /**
@@ -11,6 +11,6 @@ export function requireKnownKeys(name: string, value: object, known: readonly st
     if (known.includes(key) || !Object.hasOwn(value, key)) continue
     const near = suggestName(key, known)
     const help = near === undefined ? `its keys are ${known.join(', ')}` : `did you mean ${near}?`
-    throw new TypeError(`${name} must not have the key ${shown(key)}; ${help}`)
+    throw new TypeError(`${name} must not have the key ${quoteValue(key)}; ${help}`)
   }
 }

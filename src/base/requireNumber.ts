@@ -1,4 +1,4 @@
-import { shown } from './quoteValue.js'
+import { quoteValue } from './quoteValue.js'
 
 /** Which numbers may be passed; without `max` and `below`, up to 1e9. */
 export interface NumberRange {
@@ -26,5 +26,5 @@ export function requireNumber(name: string, value: unknown, range: NumberRange):
     below === undefined ? `, ${max} or less` : `, below ${below}`,
   ]
   const Misuse = isNumber ? RangeError : TypeError
-  throw new Misuse(`${name} must be a number${limits.join('')}, got ${shown(value)}`)
+  throw new Misuse(`${name} must be a number${limits.join('')}, got ${quoteValue(value)}`)
 }

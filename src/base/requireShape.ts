@@ -1,4 +1,4 @@
-import { shown } from './quoteValue.js'
+import { quoteValue } from './quoteValue.js'
 
 /**
  * What a function walks into: a text or a number; `[shape]`, a list of such, `[]` a list of anything; an object with
@@ -18,7 +18,7 @@ export function requireShape(
 ): void {
   const misfit = findMisfit(value, shape)
   if (misfit === undefined) return
-  const got = Array.isArray(misfit.value) ? 'a list' : shown(misfit.value)
+  const got = Array.isArray(misfit.value) ? 'a list' : quoteValue(misfit.value)
   throw new TypeError(`${place}${misfit.within} must be ${misfit.wanted}, got ${got}; ${cure}`)
 }
 

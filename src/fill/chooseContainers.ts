@@ -1,4 +1,4 @@
-import { type Reason, requireObject, shown } from '../base/index.js'
+import { quoteValue, type Reason, requireObject } from '../base/index.js'
 import { exactIn, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { Id, OilContainer } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
@@ -74,7 +74,7 @@ export function chooseContainers(
     }
     if (!Number.isInteger(container.count) || container.count < 0 || container.count > MOST_OF_ONE_SIZE) {
       throw new RangeError(
-        `containers.${id}.count must be whole, 0 … ${MOST_OF_ONE_SIZE}, got ${shown(container.count)}`,
+        `containers.${id}.count must be whole, 0 … ${MOST_OF_ONE_SIZE}, got ${quoteValue(container.count)}`,
       )
     }
     if (!names.includes(container.oil.name)) names.push(container.oil.name)

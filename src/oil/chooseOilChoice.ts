@@ -1,4 +1,4 @@
-import { type Reason, requireObject, shown } from '../base/index.js'
+import { quoteValue, type Reason, requireObject } from '../base/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import type { OilChoice, Oils } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
@@ -27,7 +27,7 @@ export function chooseOilChoice(oils: Oils, ambient?: Quantity<TemperatureUnit>)
     return { verdict: 'ask', choices: [], reasons: [oilReason('oil/oils-not-stated', {})] }
   }
   if (!Array.isArray(oils.choices))
-    throw new TypeError(`oils.choices must be a list, got ${shown(oils.choices)}`)
+    throw new TypeError(`oils.choices must be a list, got ${quoteValue(oils.choices)}`)
   for (const [index, choice] of oils.choices.entries()) requireObject(`oils.choices[${index}]`, choice)
   const choices = oils.choices.map((choice, index) => ({
     index,

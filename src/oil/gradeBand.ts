@@ -1,4 +1,4 @@
-import { type Reason, requireObject, shown } from '../base/index.js'
+import { quoteValue, type Reason, requireObject } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 import type { OilCodes } from './codes.js'
 import { GRADE_EDITIONS, type GradeEdition, type GradeSystem, gradeRows } from './gradeTables.js'
@@ -44,7 +44,9 @@ export function gradeBand(question: {
   const parsed = parseGrade(grade, system)
   const editions: readonly string[] = GRADE_EDITIONS[system]
   if (!editions.includes(edition)) {
-    throw new RangeError(`edition must be one of ${editions.join(', ')} for ${system}, got ${shown(edition)}`)
+    throw new RangeError(
+      `edition must be one of ${editions.join(', ')} for ${system}, got ${quoteValue(edition)}`,
+    )
   }
   if (!parsed.ok) {
     const known = parsed.findings.flatMap(({ params }) => params.known as string[])

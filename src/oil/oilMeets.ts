@@ -1,4 +1,4 @@
-import { asText, requireKnownKeys, requireObject, shown } from '../base/index.js'
+import { asText, quoteValue, requireKnownKeys, requireObject } from '../base/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import type { OfferedOil, OilChoice } from '../spec/index.js'
 import { oilReason } from './codes.js'
@@ -53,13 +53,15 @@ export function oilMeets(
   requireKnownKeys('circumstances', circumstances, ['yellowMetal', 'ambient'])
   const { yellowMetal, ambient } = circumstances
   if (yellowMetal !== 'yes' && yellowMetal !== 'no' && yellowMetal !== 'not stated') {
-    throw new TypeError(`circumstances.yellowMetal must be yes, no or not stated, got ${shown(yellowMetal)}`)
+    throw new TypeError(
+      `circumstances.yellowMetal must be yes, no or not stated, got ${quoteValue(yellowMetal)}`,
+    )
   }
   for (const key of ['categories', 'makerFluids'] as const)
     if (offered[key] !== undefined && !Array.isArray(offered[key]))
-      throw new TypeError(`offered.${key} must be a list, got ${shown(offered[key])}`)
+      throw new TypeError(`offered.${key} must be a list, got ${quoteValue(offered[key])}`)
   if (permitted.kind !== 'grade' && typeof permitted.name !== 'string')
-    throw new TypeError(`permitted.name must be a text, got ${shown(permitted.name)}`)
+    throw new TypeError(`permitted.name must be a text, got ${quoteValue(permitted.name)}`)
   const [viscosity, category] = judgeKind(permitted, offered, yellowMetal)
   const limitedSlip = judgeLimitedSlip(permitted, offered)
   const band = judgeAmbient(permitted, ambient)

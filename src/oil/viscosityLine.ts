@@ -1,4 +1,4 @@
-import { requireObject, shown } from '../base/index.js'
+import { quoteValue, requireObject } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { requireQuantity } from './requireQuantity.js'
 
@@ -37,7 +37,7 @@ export function viscosityLine(
     }
   }
   if (zeroCelsius !== 273.15 && zeroCelsius !== 273) {
-    throw new RangeError(`zeroCelsius must be 273.15 or 273, got ${shown(zeroCelsius)}`)
+    throw new RangeError(`zeroCelsius must be 273.15 or 273, got ${quoteValue(zeroCelsius)}`)
   }
   if (warm.temperature.value <= cold.temperature.value || warm.viscosity.value >= cold.viscosity.value) {
     throw new RangeError('warm must be warmer and thinner than cold')

@@ -1,4 +1,4 @@
-import { requireObject, shown } from '../base/index.js'
+import { quoteValue, requireObject } from '../base/index.js'
 import { compareExact, type Exact, exactOf } from './exact.js'
 import { figureOf } from './figureOf.js'
 import type { PrintedQuantity, Quantity } from './unit.js'
@@ -24,7 +24,7 @@ export function compareQuantities(
 function requireExact(name: string, value: unknown): Exact {
   if (typeof value === 'string') return figureOf(value, name)
   if (typeof value !== 'number')
-    throw new TypeError(`${name} must be a number or a figure, got ${shown(value)}`)
+    throw new TypeError(`${name} must be a number or a figure, got ${quoteValue(value)}`)
   if (!Number.isFinite(value)) throw new RangeError(`${name} must be finite, got ${value}`)
   return exactOf(value)
 }

@@ -1,4 +1,4 @@
-import { requireObject, shown } from '../base/index.js'
+import { quoteValue, requireObject } from '../base/index.js'
 import { convertValue } from './convertValue.js'
 import { stepBetween } from './stepBetween.js'
 import type { Quantity, Unit } from './unit.js'
@@ -28,7 +28,7 @@ import type { Quantity, Unit } from './unit.js'
 export function convert<U extends Unit>(quantity: Quantity, unit: U): Quantity<U> {
   requireObject('quantity', quantity)
   const { value } = quantity
-  if (typeof value !== 'number') throw new TypeError(`value must be a number, got ${shown(value)}`)
+  if (typeof value !== 'number') throw new TypeError(`value must be a number, got ${quoteValue(value)}`)
   if (!Number.isFinite(value)) throw new RangeError(`value must be finite, got ${value}`)
   return { value: convertValue(value, stepBetween(quantity.unit, unit)), unit }
 }

@@ -1,4 +1,4 @@
-import { shown } from '../base/index.js'
+import { quoteValue } from '../base/index.js'
 import type { ConversionStep } from './conversionStep.js'
 import { convertValue } from './convertValue.js'
 import { stepBetween } from './stepBetween.js'
@@ -34,7 +34,7 @@ const SMALL_SHARE = 2 ** -49
  */
 export function convertColumn(values: Float64Array, from: Unit, to: Unit): Float64Array {
   if (!(values instanceof Float64Array)) {
-    throw new TypeError(`values must be a Float64Array, got ${shown(values)}`)
+    throw new TypeError(`values must be a Float64Array, got ${quoteValue(values)}`)
   }
   const step = stepBetween(from, to)
   const column = new Float64Array(values.length)

@@ -1,4 +1,4 @@
-import { shown } from '../base/index.js'
+import { quoteValue } from '../base/index.js'
 import { type Exact, exactOf } from './exact.js'
 import { isFigure } from './isFigure.js'
 
@@ -6,7 +6,7 @@ import { isFigure } from './isFigure.js'
 export function figureOf(figure: unknown, name = 'figure', minus = true): Exact {
   if (isFigure(figure, { minus })) return exactOf(figure)
   throw new TypeError(
-    `${name} must be a decimal string of at most 9 whole digits and 6 decimals such as '10.0', got ${shown(figure)}`,
+    `${name} must be a decimal string of at most 9 whole digits and 6 decimals such as '10.0', got ${quoteValue(figure)}`,
   )
 }
 

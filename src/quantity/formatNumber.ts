@@ -1,4 +1,4 @@
-import { requireKnownKeys, requireObject, shown } from '../base/index.js'
+import { quoteValue, requireKnownKeys, requireObject } from '../base/index.js'
 import { decimalText, exactOf, powerOfTen, roundExact, times } from './exact.js'
 import { figureOf } from './figureOf.js'
 import type { Figure } from './unit.js'
@@ -30,7 +30,7 @@ export function formatNumber(value: number | Figure, marks: NumberMarks, digits:
   requireObject('marks', marks)
   for (const key of ['decimal', 'group'] as const)
     if (typeof marks[key] !== 'string')
-      throw new TypeError(`marks.${key} must be a text, got ${shown(marks[key])}`)
+      throw new TypeError(`marks.${key} must be a text, got ${quoteValue(marks[key])}`)
   requireObject('digits', digits)
   requireKnownKeys('digits', digits, ['decimals', 'atMost'])
   if (typeof value === 'string') figureOf(value, 'value')
@@ -44,12 +44,12 @@ export function formatNumber(value: number | Figure, marks: NumberMarks, digits:
 
 function numberText(value: number, { decimals, atMost }: NumberDigits): string {
   if (typeof value !== 'number')
-    throw new TypeError(`value must be a number or a figure, got ${shown(value)}`)
+    throw new TypeError(`value must be a number or a figure, got ${quoteValue(value)}`)
   if (!Number.isFinite(value)) throw new RangeError(`value must be finite, got ${value}`)
   const places = decimals ?? atMost
   if (places === undefined) return plainDigits(value)
   if (!Number.isInteger(places) || places < 0 || places > 20) {
-    throw new RangeError(`decimals must be a whole number from 0 to 20, got ${shown(places)}`)
+    throw new RangeError(`decimals must be a whole number from 0 to 20, got ${quoteValue(places)}`)
   }
   const rounded = roundExact(times(exactOf(plainDigits(value)), powerOfTen(places)), 'nearest')
   const text = decimalText(rounded, places)

@@ -1,4 +1,4 @@
-import { type Finding, type Result, requireKnownKeys, shown } from '../base/index.js'
+import { type Finding, quoteValue, type Result, requireKnownKeys } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
 import { decimalText, exactOf, powerOfTen, roundExact, times } from './exact.js'
 import { decimalsOf } from './figureOf.js'
@@ -166,19 +166,19 @@ function refused(finding: Finding<QuantityCodes>): Result<PrintedBand, QuantityC
 }
 
 function requireArguments(text: unknown, options: ReadingOptions): void {
-  if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${shown(text)}`)
+  if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${quoteValue(text)}`)
   requireKnownKeys('options', options, ['measure', 'decimalMark', 'assume'])
   const { measure, decimalMark, assume } = options
   if (measure !== undefined && !Object.hasOwn(UNITS_BY_MEASURE, measure)) {
-    throw new TypeError(`options.measure must be a measure such as 'torque', got ${shown(measure)}`)
+    throw new TypeError(`options.measure must be a measure such as 'torque', got ${quoteValue(measure)}`)
   }
   if (decimalMark !== undefined && decimalMark !== '.' && decimalMark !== ',') {
-    throw new TypeError(`options.decimalMark must be '.' or ',', got ${shown(decimalMark)}`)
+    throw new TypeError(`options.decimalMark must be '.' or ',', got ${quoteValue(decimalMark)}`)
   }
   if (assume !== undefined && !Array.isArray(assume)) {
-    throw new TypeError(`options.assume must be a list of unit ids, got ${shown(assume)}`)
+    throw new TypeError(`options.assume must be a list of unit ids, got ${quoteValue(assume)}`)
   }
   for (const unit of assume ?? []) {
-    if (!isUnit(unit)) throw new TypeError(`options.assume must hold unit ids, got ${shown(unit)}`)
+    if (!isUnit(unit)) throw new TypeError(`options.assume must hold unit ids, got ${quoteValue(unit)}`)
   }
 }

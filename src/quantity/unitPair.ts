@@ -1,4 +1,4 @@
-import { shown } from '../base/index.js'
+import { quoteValue } from '../base/index.js'
 import { type Exact, exactOf, minus, over, plus, times } from './exact.js'
 import { isUnit } from './isUnit.js'
 import { measureOf } from './measureOf.js'
@@ -13,8 +13,8 @@ export interface UnitPair {
 
 /** The exact step from one unit to another of its measure; throws TypeError for anything else. */
 export function unitPair(from: Unit, to: Unit): UnitPair {
-  if (!isUnit(from)) throw new TypeError(`unit must be a unit id such as 'N.m', got ${shown(from)}`)
-  if (!isUnit(to)) throw new TypeError(`to must be a unit id such as 'N.m', got ${shown(to)}`)
+  if (!isUnit(from)) throw new TypeError(`unit must be a unit id such as 'N.m', got ${quoteValue(from)}`)
+  if (!isUnit(to)) throw new TypeError(`to must be a unit id such as 'N.m', got ${quoteValue(to)}`)
   if (measureOf(from) !== measureOf(to)) {
     throw new TypeError(
       `to must be a unit of ${measureOf(from)}, as '${from}' is; got '${to}', which is of ${measureOf(to)}`,

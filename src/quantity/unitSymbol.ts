@@ -1,4 +1,4 @@
-import { shown } from '../base/index.js'
+import { quoteValue } from '../base/index.js'
 import { isUnit } from './isUnit.js'
 import type { Unit } from './unit.js'
 
@@ -28,7 +28,7 @@ const SYMBOLS: { readonly [U in Unit]?: string } = {
  * {@link formatQuantity}.
  */
 export function unitSymbol(unit: Unit): string {
-  if (!isUnit(unit)) throw new TypeError(`unit must be a unit id such as 'N.m', got ${shown(unit)}`)
+  if (!isUnit(unit)) throw new TypeError(`unit must be a unit id such as 'N.m', got ${quoteValue(unit)}`)
   const symbol = Object.hasOwn(SYMBOLS, unit) ? SYMBOLS[unit] : undefined
   return symbol?.replaceAll('~', '\u00a0') ?? unit.replace('.', '·')
 }

@@ -1,4 +1,4 @@
-import { type Reason, requireObject, shown } from '../base/index.js'
+import { quoteValue, type Reason, requireObject } from '../base/index.js'
 import { convert, type Quantity } from '../quantity/index.js'
 import type { ORing } from '../spec/index.js'
 import { AS568_ROWS } from './as568.js'
@@ -41,12 +41,12 @@ export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerd
   requireObject('ring', ring)
   const { designation, size } = ring
   if (designation !== undefined && typeof designation !== 'string') {
-    throw new TypeError(`ring.designation must be a string, got ${shown(designation)}`)
+    throw new TypeError(`ring.designation must be a string, got ${quoteValue(designation)}`)
   }
   if (size !== undefined) requireObject('ring.size', size)
   for (const figure of size === undefined ? [] : [size.inside, size.section]) {
     if (typeof figure !== 'string' || !(Number(figure) > 0)) {
-      throw new TypeError(`ring.size must hold printed figures above 0, got ${shown(figure)}`)
+      throw new TypeError(`ring.size must hold printed figures above 0, got ${quoteValue(figure)}`)
     }
   }
   if (designation === undefined && size === undefined) {

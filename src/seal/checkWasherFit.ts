@@ -1,4 +1,4 @@
-import { type Reason, requireObject, shown } from '../base/index.js'
+import { quoteValue, type Reason, requireObject } from '../base/index.js'
 import { convert } from '../quantity/index.js'
 import type { CrushWasher } from '../spec/index.js'
 import { parseThread, type Thread } from '../thread/index.js'
@@ -79,7 +79,7 @@ export function checkWasherFit(thread: string | Thread, size: CrushWasher['size'
   const { inside, outside, thickness } = size
   for (const [key, figure] of Object.entries({ inside, outside, thickness })) {
     if (typeof figure !== 'string' || !(Number(figure) > 0)) {
-      throw new TypeError(`size.${key} must be a printed figure above 0, got ${shown(figure)}`)
+      throw new TypeError(`size.${key} must be a printed figure above 0, got ${quoteValue(figure)}`)
     }
   }
   const diameter = majorDiameter(read)

@@ -1,4 +1,4 @@
-import { type Reason, requireObject, shown } from '../base/index.js'
+import { quoteValue, type Reason, requireObject } from '../base/index.js'
 import { convert, type Quantity, type TemperatureUnit, UNITS_BY_MEASURE } from '../quantity/index.js'
 import type { Elastomer } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
@@ -56,15 +56,17 @@ export function materialSuits(
   temperature: Quantity<TemperatureUnit>,
 ): MaterialVerdict {
   if (!KNOWN.includes(material)) {
-    throw new TypeError(`material must be one of ${KNOWN.join(', ')}, got ${shown(material)}`)
+    throw new TypeError(`material must be one of ${KNOWN.join(', ')}, got ${quoteValue(material)}`)
   }
   if (medium !== 'mineral gear oil') {
-    throw new TypeError(`medium must be mineral gear oil, got ${shown(medium)}`)
+    throw new TypeError(`medium must be mineral gear oil, got ${quoteValue(medium)}`)
   }
   requireObject('temperature', temperature)
   const units: readonly string[] = UNITS_BY_MEASURE.temperature
   if (!units.includes(temperature.unit)) {
-    throw new TypeError(`temperature.unit must be one of ${units.join(', ')}, got ${shown(temperature.unit)}`)
+    throw new TypeError(
+      `temperature.unit must be one of ${units.join(', ')}, got ${quoteValue(temperature.unit)}`,
+    )
   }
   const celsius = convert(temperature, 'degC').value
   if (material === 'not stated')

@@ -1,4 +1,4 @@
-import { requireObject, shown } from '../base/index.js'
+import { quoteValue, requireObject } from '../base/index.js'
 
 const KINDS: readonly unknown[] = [
   'crush washer',
@@ -16,6 +16,6 @@ export function requireSeal(name: string, seal: unknown): void {
   requireObject(name, seal)
   const { kind } = seal as { kind?: unknown }
   if (!KINDS.includes(kind)) {
-    throw new TypeError(`${name}.kind must be one of ${KINDS.join(', ')}, got ${shown(kind)}`)
+    throw new TypeError(`${name}.kind must be one of ${KINDS.join(', ')}, got ${quoteValue(kind)}`)
   }
 }

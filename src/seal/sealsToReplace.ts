@@ -1,4 +1,4 @@
-import { type JsonPointer, type Reason, requireObject, shown } from '../base/index.js'
+import { type JsonPointer, quoteValue, type Reason, requireObject } from '../base/index.js'
 import type { Id, NoSeal, Seal } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
 import { requireSeal } from './requireSeal.js'
@@ -33,16 +33,16 @@ export interface SealTask {
  * liquid gaskets: always fresh. Common practice, no source: no standard that was read says `single use` of crush washers.
  */
 export function sealsToReplace(opened: readonly OpenedPart[]): readonly SealTask[] {
-  if (!Array.isArray(opened)) throw new TypeError(`opened must be an array, got ${shown(opened)}`)
+  if (!Array.isArray(opened)) throw new TypeError(`opened must be an array, got ${quoteValue(opened)}`)
   const tasks = new Map<string, SealTask>()
   opened.forEach((part: OpenedPart, place) => {
     const name = `opened[${place}]`
     requireObject(name, part)
     if (typeof part.path !== 'string') {
-      throw new TypeError(`${name}.path must be a string, got ${shown(part.path)}`)
+      throw new TypeError(`${name}.path must be a string, got ${quoteValue(part.path)}`)
     }
     if (!Array.isArray(part.seals)) {
-      throw new TypeError(`${name}.seals must be an array, got ${shown(part.seals)}`)
+      throw new TypeError(`${name}.seals must be an array, got ${quoteValue(part.seals)}`)
     }
     part.seals.forEach((seal: Seal, index) => {
       requireSeal(`${name}.seals[${index}]`, seal)

@@ -1,4 +1,4 @@
-import { type Reason, requireKnownKeys, requireObject, shown } from '../base/index.js'
+import { quoteValue, type Reason, requireKnownKeys, requireObject } from '../base/index.js'
 import { type DateText, isDate } from '../calendar/index.js'
 import { computeDue, type DueOptions, type IntervalFacts } from '../interval/index.js'
 import {
@@ -127,7 +127,7 @@ function requireFacts(facts: DueFacts): void {
   requireDocument('facts.sheet', facts.sheet, 'spec-sheet')
   requireDocument('facts.log', facts.log, 'machine-log')
   if (typeof facts.today !== 'string' || !isDate(facts.today))
-    throw new RangeError(`facts.today must be a date YYYY-MM-DD, got ${shown(facts.today)}`)
+    throw new RangeError(`facts.today must be a date YYYY-MM-DD, got ${quoteValue(facts.today)}`)
 }
 
 function resolveIntervals(

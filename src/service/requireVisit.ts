@@ -1,4 +1,4 @@
-import { requireKnownKeys, requireObject, shown } from '../base/index.js'
+import { quoteValue, requireKnownKeys, requireObject } from '../base/index.js'
 import { type DateText, isDate } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
 import { convert, type Quantity, type TemperatureUnit } from '../quantity/index.js'
@@ -47,7 +47,7 @@ export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
   if (toolbox !== undefined) requireDocument('facts.toolbox', toolbox, 'toolbox')
   if (stock !== undefined) requireDocument('facts.stock', stock, 'stock')
   if (typeof today !== 'string' || !isDate(today))
-    throw new RangeError(`facts.today must be a date YYYY-MM-DD, got ${shown(today)}`)
+    throw new RangeError(`facts.today must be a date YYYY-MM-DD, got ${quoteValue(today)}`)
   if (ambient !== undefined) requireAmbient(ambient)
   requireObject('options', options)
   requireKnownKeys('options', options, OPTIONS)
@@ -56,7 +56,7 @@ export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
     throw new TypeError("options.services must be 'due' or a list of service ids")
   requireObject('options.due', due)
   if (iso6789 !== '2017' && iso6789 !== '2003')
-    throw new RangeError(`options.iso6789 must be '2017' or '2003', got ${shown(iso6789)}`)
+    throw new RangeError(`options.iso6789 must be '2017' or '2003', got ${quoteValue(iso6789)}`)
   if (tolerancePercent === undefined) return
   if (typeof tolerancePercent !== 'number') throw new TypeError('options.tolerancePercent must be a number')
   if (!(tolerancePercent > 0 && tolerancePercent < 100))
@@ -68,7 +68,7 @@ function requireAmbient(ambient: NonNullable<VisitFacts['ambient']>): void {
     throw new TypeError('facts.ambient must be a temperature { value, unit } with a number')
   const { value, unit } = ambient
   if (unit !== 'degC' && unit !== 'degF' && unit !== 'K')
-    throw new RangeError(`facts.ambient.unit must be degC, degF or K, got ${shown(unit)}`)
+    throw new RangeError(`facts.ambient.unit must be degC, degF or K, got ${quoteValue(unit)}`)
   const kelvin = Number.isFinite(value) ? convert(ambient, 'K').value : Number.NaN
   if (!(kelvin > 0 && kelvin < 1000))
     throw new RangeError(`facts.ambient is ${value} ${unit}; it must be above 0 K and below 1000 K`)

@@ -1,3 +1,5 @@
+import { makeReason, type ReasonMaker } from '../base/index.js'
+
 /** What a JSON text needed where it broke off. */
 export type JsonNeed =
   | 'value'
@@ -92,3 +94,5 @@ export interface SpecCodes {
   'spec/number-too-small': { found: number; limit: number; inclusive: boolean }
   'spec/number-too-large': { found: number; limit: number }
 }
+
+export const specReason: ReasonMaker<SpecCodes> = makeReason

@@ -1,8 +1,6 @@
-import { type Reason, requireShape, type Shape, shown } from '../base/index.js'
-import { giveReason } from './giveReason.js'
-import { judgeSerial } from './judgeSerial.js'
+import { quoteValue, type Reason, requireShape, type Shape } from '../base/index.js'
+import { specReason } from './codes.js'
 import type { Condition, Id, Identity } from './leaf.js'
-import { missFact } from './missFact.js'
 import type { IdentityFact, Judgement } from './resolved.js'
 
 /** The facts of a machine in the order in which they are listed as missing. */
@@ -48,13 +46,13 @@ export function joinJudgements(parts: readonly Judgement[]): Judgement {
 }
 
 function judgeListed(listed: readonly Id[], candidates: readonly Id[] | undefined): Judgement {
-  if (candidates === undefined || candidates.length === 0) return missFact('variant')
+  if (candidates === undefined || candidates.length === 0) return missingFact('variant')
   const inside = candidates.filter((variant) => listed.includes(variant))
-  if (inside.length > 0 && inside.length < candidates.length) return missFact('variant')
+  if (inside.length > 0 && inside.length < candidates.length) return missingFact('variant')
   const params = { variants: candidates, listed }
   return inside.length > 0
-    ? { verdict: 'yes', reasons: [giveReason('spec/variant-listed', params)] }
-    : { verdict: 'no', reasons: [giveReason('spec/variant-not-listed', params)] }
+    ? { verdict: 'yes', reasons: [specReason('spec/variant-listed', params)] }
+    : { verdict: 'no', reasons: [specReason('spec/variant-not-listed', params)] }
 }
 
 function judgeModelYear(
@@ -62,27 +60,72 @@ function judgeModelYear(
   modelYear: number | undefined,
 ): Judgement {
   if (years.from === undefined && years.to === undefined) return { verdict: 'yes', reasons: [] }
-  if (modelYear === undefined) return missFact('modelYear')
+  if (modelYear === undefined) return missingFact('modelYear')
   if (!Number.isSafeInteger(modelYear))
-    throw new RangeError(`identity.modelYear: a whole number is wanted, not ${shown(modelYear)}`)
+    throw new RangeError(`identity.modelYear: a whole number is wanted, not ${quoteValue(modelYear)}`)
   const outside =
     (years.from !== undefined && modelYear < years.from) || (years.to !== undefined && modelYear > years.to)
   const params = { modelYear, ...years }
   const reasons: Reason[] = [
-    outside ? giveReason('spec/model-year-outside', params) : giveReason('spec/model-year-inside', params),
+    outside ? specReason('spec/model-year-outside', params) : specReason('spec/model-year-inside', params),
   ]
   return { verdict: outside ? 'no' : 'yes', reasons }
 }
 
 function judgeMarket(listed: readonly string[], market: string | undefined): Judgement {
-  if (market === undefined) return missFact('market')
+  if (market === undefined) return missingFact('market')
   const params = { market, listed }
-  if (listed.includes(market)) return { verdict: 'yes', reasons: [giveReason('spec/market-listed', params)] }
+  if (listed.includes(market)) return { verdict: 'yes', reasons: [specReason('spec/market-listed', params)] }
   if (listed.some((one) => one.toLowerCase() === market.toLowerCase()))
     return {
       verdict: 'cannot tell',
       missing: ['market'],
-      reasons: [giveReason('spec/market-in-other-case', params)],
+      reasons: [specReason('spec/market-in-other-case', params)],
     }
-  return { verdict: 'no', reasons: [giveReason('spec/market-not-listed', params)] }
+  return { verdict: 'no', reasons: [specReason('spec/market-not-listed', params)] }
+}
+
+/**
+ * Judges a serial number against a range. A range is a prefix plus a number of fixed width, so that the digits
+ * compare as they are; any other form is `cannot tell`. Both ends of the range belong to it.
+ */
+function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | undefined): Judgement {
+  const { prefix = '', from, to } = range
+  if (prefix === '' && from === undefined && to === undefined) return { verdict: 'yes', reasons: [] }
+  const ends = [from, to].filter((end) => end !== undefined)
+  const width = ends[0]?.length
+  if (ends.some((end) => !isNumberText(end) || end.length !== width))
+    return {
+      verdict: 'cannot tell',
+      missing: [],
+      reasons: [specReason('spec/serial-range-unreadable', { ...range, prefix })],
+    }
+  if (serial === undefined) return missingFact('serial')
+  const number = serial.slice(prefix.length)
+  const start = serial.slice(0, prefix.length)
+  const sameBuild = isNumberText(number) && (width === undefined || number.length === width)
+  const otherCase = start !== prefix && start.toLowerCase() === prefix.toLowerCase()
+  if (!sameBuild || otherCase)
+    return {
+      verdict: 'cannot tell',
+      missing: ['serial'],
+      reasons: [
+        specReason('spec/serial-unlike-range', { serial, prefix, ...(width === undefined ? {} : { width }) }),
+      ],
+    }
+  const params = { ...range, serial, prefix }
+  const inside =
+    start === prefix && (from === undefined || number >= from) && (to === undefined || number <= to)
+  return inside
+    ? { verdict: 'yes', reasons: [specReason('spec/serial-inside', params)] }
+    : { verdict: 'no', reasons: [specReason('spec/serial-outside', params)] }
+}
+
+function isNumberText(text: string): boolean {
+  return /^[0-9]+$/.test(text) && !text.endsWith('\n')
+}
+
+/** The answer for a missing fact. */
+function missingFact(fact: IdentityFact): Judgement {
+  return { verdict: 'cannot tell', missing: [fact], reasons: [specReason('spec/fact-missing', { fact })] }
 }

@@ -1,5 +1,5 @@
 import { type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
-import { giveReason } from './giveReason.js'
+import { specReason } from './codes.js'
 import { findCandidates } from './judgeCondition.js'
 import { joinJudgements, judgeFacts } from './judgeFacts.js'
 import type { Condition, Identity } from './leaf.js'
@@ -41,11 +41,11 @@ export function judgePart(sheet: SpecSheet, identity: Identity, path: JsonPointe
     return [
       {
         ...judged,
-        reasons: [giveReason('spec/part-on-some-machines', { path: partPath }), ...judged.reasons],
+        reasons: [specReason('spec/part-on-some-machines', { path: partPath }), ...judged.reasons],
       },
     ]
   })
   if (parts.length === 0)
-    return { verdict: 'yes', reasons: [giveReason('spec/part-on-every-machine', { path })] }
+    return { verdict: 'yes', reasons: [specReason('spec/part-on-every-machine', { path })] }
   return joinJudgements(parts)
 }

@@ -2,12 +2,12 @@ import {
   isSameJson,
   type JsonPointer,
   joinPointer,
+  quoteValue,
   type Reason,
   readPointer,
-  shown,
   splitPointer,
 } from '../base/index.js'
-import { giveReason } from './giveReason.js'
+import { specReason } from './codes.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
 import type { Id, Identity, Leaf, LeafKind, Leaves, NotStated, SourceRef } from './leaf.js'
 import { findLeafRow, listLeafRows } from './leafTable.js'
@@ -82,7 +82,7 @@ export function resolveLeaf<Kind extends LeafKind>(
     const agreed: readonly Reason[] =
       others.length === 0
         ? []
-        : [giveReason('spec/candidates-agree', { path, candidates: [...candidates.keys()] })]
+        : [specReason('spec/candidates-agree', { path, candidates: [...candidates.keys()] })]
     const reasons = [
       ...(machine.verdict === 'selected' ? machine.reasons : []),
       ...first.trace.reasons,
@@ -115,7 +115,7 @@ function readBase(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf | u
   if (typeof sheet !== 'object' || sheet === null) throw new TypeError('sheet: a spec sheet is wanted')
   if (!listLeafRows().some((row) => row.kind === kind))
     throw new TypeError(
-      `kind: one of value, tightening, oils, seal, interval, place is wanted, not ${shown(kind)}`,
+      `kind: one of value, tightening, oils, seal, interval, place is wanted, not ${quoteValue(kind)}`,
     )
   const tokens = splitPointer(path)
   if (tokens === undefined || findLeafRow(tokens)?.kind !== kind)
@@ -161,9 +161,9 @@ function chooseIn(
   const open = judged.filter((one) => one.fits && one.judgement.verdict === 'cannot tell')
   const warnings: readonly Reason[] = [
     ...(applicable.length > 1
-      ? [giveReason('spec/overrides-overlap', { path, overrides: applicable.map((one) => one.path) })]
+      ? [specReason('spec/overrides-overlap', { path, overrides: applicable.map((one) => one.path) })]
       : []),
-    ...misfits.map((one) => giveReason('spec/override-does-not-fit', { path: one.path })),
+    ...misfits.map((one) => specReason('spec/override-does-not-fit', { path: one.path })),
   ]
   const fromBase: readonly Candidate[] =
     applicable.length > 0 ? [] : [{ value: base ?? NOT_STATED, trace: traceBase(base, path, warnings) }]
@@ -175,7 +175,7 @@ function chooseIn(
       trace: {
         path: at,
         ...(source === undefined ? {} : { source }),
-        reasons: [giveReason(code, { path: at }), ...judgement.reasons, ...warnings],
+        reasons: [specReason(code, { path: at }), ...judgement.reasons, ...warnings],
       },
     }
   })
@@ -194,7 +194,7 @@ function traceBase(base: Leaf | undefined, path: JsonPointer, warnings: readonly
   return {
     path,
     ...(source === undefined ? {} : { source }),
-    reasons: [giveReason(code, { path }), ...warnings],
+    reasons: [specReason(code, { path }), ...warnings],
   }
 }
 

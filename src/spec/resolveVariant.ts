@@ -1,5 +1,5 @@
 import { type Reason, requireShape, type Shape } from '../base/index.js'
-import { giveReason } from './giveReason.js'
+import { specReason } from './codes.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
 import type { Id, Identity } from './leaf.js'
 import type { IdentityFact, Judgement } from './resolved.js'
@@ -72,7 +72,7 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
       verdict: 'contradiction',
       candidates,
       reasons: [
-        giveReason('spec/variant-none-fits', { known: judged.map((one) => one.variant) }),
+        specReason('spec/variant-none-fits', { known: judged.map((one) => one.variant) }),
         ...judged.flatMap((one) => one.judgement.reasons),
       ],
     }
@@ -85,14 +85,14 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
         verdict: 'selected',
         variant,
         by: 'conditions',
-        reasons: [giveReason('spec/variant-selected', { variant }), ...judgement.reasons],
+        reasons: [specReason('spec/variant-selected', { variant }), ...judgement.reasons],
       }
     if (judged.length === 1 && sheet.machine.variants[variant]?.when === undefined)
       return {
         verdict: 'selected',
         variant,
         by: 'only variant',
-        reasons: [giveReason('spec/variant-only', { variant })],
+        reasons: [specReason('spec/variant-only', { variant })],
       }
   }
   const missing = new Set(
@@ -103,7 +103,7 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
     missing: IDENTITY_FACTS.filter((fact) => missing.has(fact)),
     candidates,
     reasons: [
-      giveReason('spec/variant-open', { candidates }),
+      specReason('spec/variant-open', { candidates }),
       ...open.flatMap((one) => one.judgement.reasons),
     ],
   }
@@ -122,7 +122,7 @@ function judgeVariants(sheet: Pick<SpecSheet, 'machine'>, identity: Identity): r
         ? {
             verdict: 'cannot tell',
             missing: ['variant'],
-            reasons: [giveReason('spec/variant-without-condition', { variant })],
+            reasons: [specReason('spec/variant-without-condition', { variant })],
           }
         : judgeFacts(when, identity, identity.variant === undefined ? undefined : [identity.variant]),
   }))
@@ -140,7 +140,7 @@ function judgeStated(
       stated,
       candidates,
       reasons: [
-        giveReason('spec/variant-not-on-sheet', {
+        specReason('spec/variant-not-on-sheet', {
           variant: stated,
           known: judged.map((one) => one.variant),
         }),
@@ -152,7 +152,7 @@ function judgeStated(
       stated,
       candidates,
       reasons: [
-        giveReason('spec/variant-contradicted', { variant: stated, candidates }),
+        specReason('spec/variant-contradicted', { variant: stated, candidates }),
         ...own.judgement.reasons,
       ],
     }
@@ -160,6 +160,6 @@ function judgeStated(
     verdict: 'selected',
     variant: stated,
     by: 'stated',
-    reasons: [giveReason('spec/variant-stated', { variant: stated })],
+    reasons: [specReason('spec/variant-stated', { variant: stated })],
   }
 }

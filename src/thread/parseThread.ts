@@ -2,9 +2,9 @@ import {
   type Finding,
   type FindingMaker,
   makeFinding,
+  quoteValue,
   type Result,
   type Severity,
-  shown,
 } from '../base/index.js'
 import { COARSE_PITCHES, FINE_PITCHES } from './coarsePitches.js'
 import type { ThreadCodes } from './codes.js'
@@ -27,7 +27,7 @@ const refused = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok
  * Source: ISO 261, ISO 228-1, ISO 7-1, ASME B1.1 and B1.20.1 for sizes, all from memory.
  */
 export function parseThread(text: string): Result<Thread, ThreadCodes> {
-  if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${shown(text)}`)
+  if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${quoteValue(text)}`)
   if (text.length > MOST_CHARACTERS)
     return refused(finding('thread/too-long', 'error', { length: text.length, most: MOST_CHARACTERS }))
   const plain = text.trim().replace(/[\s\u00a0\u202f]+/g, ' ')

@@ -1,4 +1,4 @@
-import { type Reason, requireOneOf, shown } from '../base/index.js'
+import { quoteValue, type Reason, requireOneOf } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { PLUG_TORQUES, type PlugTorqueRow } from './plugTorques.js'
 import type { Thread } from './thread.js'
@@ -61,7 +61,7 @@ function publishedFor(row: PlugTorqueRow, housing: PlugHousing): number[] {
  */
 export function plugTorqueBand(thread: Thread, housing: PlugHousing): PlugTorqueBand {
   if (typeof thread !== 'object' || thread === null || typeof thread.designation !== 'string')
-    throw new TypeError(`thread must be a thread as parseThread gives it, got ${shown(thread)}`)
+    throw new TypeError(`thread must be a thread as parseThread gives it, got ${quoteValue(thread)}`)
   requireOneOf('housing', housing, ['steel', 'cast iron', 'aluminium', 'not stated'])
   const { designation, form } = thread
   if (form === 'taper')

@@ -1,4 +1,4 @@
-import { type Reason, shown } from '../base/index.js'
+import { quoteValue, type Reason } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { type MetricThread, stressArea, type UnifiedThread } from '../thread/index.js'
 import { boltClasses } from './boltClasses.js'
@@ -24,7 +24,7 @@ export type ProofLoad =
 export function proofLoad(thread: MetricThread | UnifiedThread, propertyClass: string): ProofLoad {
   const { squareMillimetres } = stressArea(thread)
   if (typeof propertyClass !== 'string')
-    throw new TypeError(`propertyClass must be a string, got ${shown(propertyClass)}`)
+    throw new TypeError(`propertyClass must be a string, got ${quoteValue(propertyClass)}`)
   const rows = boltClasses().filter(({ name }) => name === propertyClass)
   const cannotTell = (reason: Reason): ProofLoad => ({ verdict: 'cannot tell', reasons: [reason] })
   const [first] = rows

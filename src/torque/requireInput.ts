@@ -1,4 +1,4 @@
-import { requireKnownKeys, requireNumber, requireObject, requireOneOf, shown } from '../base/index.js'
+import { quoteValue, requireKnownKeys, requireNumber, requireObject, requireOneOf } from '../base/index.js'
 import { isFigure, requireBand, requireQuantity, requireUnitOf } from '../quantity/index.js'
 import type { Tightening, TorqueWrench } from '../spec/index.js'
 import type { WrenchOptions } from './wrenchVerdict.js'
@@ -9,7 +9,7 @@ const PERCENT = { above: 0, below: 100 }
 
 export function requireDesignation(name: string, value: unknown): void {
   if (typeof value !== 'string')
-    throw new TypeError(`${name} must be a designation such as '1/2 in', got ${shown(value)}`)
+    throw new TypeError(`${name} must be a designation such as '1/2 in', got ${quoteValue(value)}`)
 }
 
 export function requireWrench(name: string, wrench: TorqueWrench): void {
@@ -17,7 +17,7 @@ export function requireWrench(name: string, wrench: TorqueWrench): void {
   const { type, scales, declaredRange, accuracy } = wrench
   requireOneOf(`${name}.type`, type, ['click', 'dial', 'beam', 'electronic'])
   if (!Array.isArray(scales) || scales.length === 0)
-    throw new TypeError(`${name}.scales must have a scale, got ${shown(scales)}`)
+    throw new TypeError(`${name}.scales must have a scale, got ${quoteValue(scales)}`)
   for (const [at, scale] of wrench.scales.entries()) {
     const place = `${name}.scales[${at}]`
     requireObject(place, scale)
@@ -43,7 +43,7 @@ export function requireTightening(name: string, tightening: Tightening): void {
     for (const key of ['min', 'max'] as const) {
       const figure = tightening[key]
       if (!isFigure(figure) && (key === 'min' || figure !== undefined))
-        throw new TypeError(`${name}.${key} must be a figure such as '12.5', got ${shown(figure)}`)
+        throw new TypeError(`${name}.${key} must be a figure such as '12.5', got ${quoteValue(figure)}`)
     }
   if (tightening.kind !== 'torque') return
   requireBand(`${name}.torque`, tightening.torque, 'torque')

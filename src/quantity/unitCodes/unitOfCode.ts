@@ -1,4 +1,4 @@
-import { shown } from '../../base/index.js'
+import { quoteValue } from '../../base/index.js'
 import type { Unit } from '../unit.js'
 import { UNIT_CODES } from './unitCodeTable.js'
 
@@ -27,9 +27,9 @@ const FIELDS = { UCUM: 'ucum', 'UN/ECE Rec 20': 'rec20', QUDT: 'qudt' } as const
  */
 export function unitOfCode(system: CodeSystem, code: string): Unit | null {
   if (typeof system !== 'string' || !Object.hasOwn(FIELDS, system)) {
-    throw new TypeError(`system must be 'UCUM', 'UN/ECE Rec 20' or 'QUDT', got ${shown(system)}`)
+    throw new TypeError(`system must be 'UCUM', 'UN/ECE Rec 20' or 'QUDT', got ${quoteValue(system)}`)
   }
-  if (typeof code !== 'string') throw new TypeError(`code must be a string, got ${shown(code)}`)
+  if (typeof code !== 'string') throw new TypeError(`code must be a string, got ${quoteValue(code)}`)
   const field = FIELDS[system]
   for (const [unit, codes] of Object.entries(UNIT_CODES)) {
     if (codes[field] === code) return unit as Unit
