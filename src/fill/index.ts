@@ -1,11 +1,11 @@
 // What other rooms may use of this one.
-export { addVolumes } from './addVolumes.js'
-export { checkPan, type PanVerdict } from './checkPan.js'
+export { checkPan } from './checkPan.js'
 export { type ContainerChoice, type ContainerUse, chooseContainers } from './chooseContainers.js'
 export { chooseVessel, type VesselChoice } from './chooseVessel.js'
 export type { FillCodes } from './codes.js'
 export { type DrainQuestion, type DrainVerdict, drainTime } from './drainTime.js'
 export { type DrainedVerdict, judgeDrained } from './judgeDrained.js'
+export { judgePan, type PanVerdict } from './judgePan.js'
 export { judgeRefill, type RefillVerdict } from './judgeRefill.js'
 export { type PourPart, type PourTime, type PourVerdict, pourTime } from './pourTime.js'
 export type { PourQuestion } from './readPourQuestion.js'

@@ -1,5 +1,6 @@
 import type { Finding } from '../base/index.js'
-import { addVolumes, checkPan } from '../fill/index.js'
+import { judgePan } from '../fill/index.js'
+import { exactOf, nearestQuantity, plus } from '../quantity/index.js'
 import type { Id, SpecSheet, Toolbox } from '../spec/index.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { namePart } from './names.js'
@@ -32,9 +33,9 @@ export function planPan(
     )
   const drained = changed.flatMap(({ gearcase, instances }) => {
     const refill = volumes.get(gearcase)
-    return refill === undefined ? [] : instances.map(() => refill.each)
+    return refill === undefined ? [] : instances.map(() => refill.exactEach)
   })
-  const volume = addVolumes(drained)
+  const volume = nearestQuantity(drained.reduce(plus, exactOf(0)), 'mL', 'mL')
   const usedOil: PlannedUsedOil =
     drained.length === 0
       ? { reasons: open }
@@ -46,7 +47,7 @@ export function planPan(
       usedOil,
       findings: [],
     }
-  const verdict = checkPan(toolbox.pans, drained)
+  const verdict = judgePan(toolbox.pans, drained)
   const found = verdict.pan === undefined ? undefined : toolbox.pans[verdict.pan]
   const have =
     verdict.pan === undefined || found === undefined

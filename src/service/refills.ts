@@ -18,6 +18,16 @@ import type { Leaf, OilAdditive, Resolved, SpecValue } from '../spec/index.js'
 export interface RefillAmount {
   readonly each: Quantity<VolumeUnit>
   readonly all: Quantity<VolumeUnit>
+  /** What one instance takes in millilitres, not rounded: a third of a litre has no last digit. */
+  readonly exactEach: Exact
+}
+
+function amounts(each: Exact, from: VolumeUnit, instances: number, unit = from): RefillAmount {
+  return {
+    each: nearestQuantity(each, from, unit),
+    all: nearestQuantity(times(each, exactOf(instances)), from, unit),
+    exactEach: exactlyIn(each, from, 'mL'),
+  }
 }
 
 /**
@@ -32,14 +42,9 @@ export function readRefill(
   const stated =
     resolved?.kind === 'stated' ? highestStated(resolved.value as SpecValue<VolumeUnit>) : undefined
   if (stated === undefined) return undefined
-  const worked = times(stated.amount, exactOf(instances.worked))
   // Where the figure is for all that the gearcase has, it is shared out, also where a visit works on some of them.
   const share = exactOf(per === 'all instances' ? instances.all : 1)
-  const { unit } = stated
-  return {
-    each: nearestQuantity(over(stated.amount, share), unit, unit),
-    all: nearestQuantity(over(worked, share), unit, unit),
-  }
+  return amounts(over(stated.amount, share), stated.unit, instances.worked)
 }
 
 /** A refill split into oil and additive. */
@@ -64,17 +69,20 @@ export function splitRefill(
   const stated = additive === undefined ? undefined : highestStated(additive.volume)
   if (additive === undefined || stated === undefined) return { oil: refill, all: refill }
   const { unit } = refill.each
-  const amounts = (each: Exact, from: VolumeUnit, to: VolumeUnit): RefillAmount => ({
-    each: nearestQuantity(each, from, to),
-    all: nearestQuantity(times(each, exactOf(instances)), from, to),
-  })
-  const alone = amounts(stated.amount, stated.unit, stated.unit)
-  const figure = exactOf(refill.each.value)
-  const part = exactlyIn(stated.amount, stated.unit, unit)
+  const alone = amounts(stated.amount, stated.unit, instances)
+  const { exactEach } = refill
   if (!additive.includedInRefill)
-    return { oil: refill, additive: alone, all: amounts(plus(figure, part), unit, unit) }
-  const rest = minus(figure, part)
-  return { oil: amounts(rest.n < 0n ? exactOf(0) : rest, unit, unit), additive: alone, all: refill }
+    return {
+      oil: refill,
+      additive: alone,
+      all: amounts(plus(exactEach, alone.exactEach), 'mL', instances, unit),
+    }
+  const rest = minus(exactEach, alone.exactEach)
+  return {
+    oil: amounts(rest.n < 0n ? exactOf(0) : rest, 'mL', instances, unit),
+    additive: alone,
+    all: refill,
+  }
 }
 
 function highestStated(

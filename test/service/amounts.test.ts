@@ -38,6 +38,24 @@ describe('quantities for an instance and for all', () => {
     })
   })
 
+  it('five litres shared out over three are five litres in the pan and as used oil', () => {
+    const plan = planExample('acre-26', {
+      sheet: patched(
+        add('/gearcases/hub/instances/middle', { name: 'middle' }),
+        replace('/gearcases/hub/oilSpace/fill/per', 'all instances'),
+        replace('/gearcases/hub/oilSpace/fill/drainAndRefill', { kind: 'nominal', value: '5', unit: 'L' }),
+      ),
+      services: ['front-axle-oil-change'],
+      toolbox: (toolbox) => ({
+        ...toolbox,
+        pans: { pan: { name: 'Large pan', size: { value: 8.2, unit: 'L' } } },
+      }),
+    })
+    // the axle itself takes 3.2 L
+    expect(plan.pan).toMatchObject({ verdict: 'fits', volume: { value: 8200, unit: 'mL' } })
+    expect(plan.usedOil.volume).toEqual({ value: 8200, unit: 'mL' })
+  })
+
   it('a figure for all is shared out over all, also where one was done before', () => {
     const oil = planExample('acre-26', {
       sheet: patched(
