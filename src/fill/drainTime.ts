@@ -1,5 +1,5 @@
 import { type Reason, requireKnownKeys, requireObject, requireOneOf } from '../base/index.js'
-import { convert, type LengthUnit, type Quantity, type VolumeUnit } from '../quantity/index.js'
+import { convertAmount, type LengthUnit, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
 
@@ -20,7 +20,7 @@ export type DrainVerdict =
   | {
       readonly verdict: 'drain time'
       /** No gearcase of this volume and depth runs out faster. */
-      readonly least: Quantity<'s'>
+      readonly minimum: Quantity<'s'>
       /** The same for vertical walls. */
       readonly straightWalls: Quantity<'s'>
       readonly reasons: readonly Reason<keyof FillCodes>[]
@@ -30,18 +30,18 @@ export type DrainVerdict =
 const G = 9.80665
 
 /**
- * How long a gearcase takes to drain at the very least, for planning. The real end is when single drips fall, which
+ * How long a gearcase needs at least to drain, for planning. The real end is when single drips fall, which
  * takes many times as long; where the manual gives a waiting time, that holds. Only with the fill opening out and the
  * breather clear (or none fitted), since otherwise no air follows the oil.
  *
- * V² / 2 + 32·ν·ℓ·V/d² = g·(z + ℓ); least = volume/(area·V at full depth), straight walls: ∫ over the depth.
+ * V² / 2 + 32·ν·ℓ·V/d² = g·(z + ℓ); minimum = volume/(area·V at full depth), straight walls: ∫ over the depth.
  *
  * @param question - volume, depth over the opening, bore and length of the hole, viscosity of the oil, all above 0;
  *   state of the fill opening and the breather
  * @returns two times in seconds, not rounded, or `cannot tell` with what prevents it
  * @throws TypeError or RangeError when a part of the question has the wrong shape or is not above 0
  *
- * Source: energy balance with the developed laminar loss as the least possible loss (Hagen–Poiseuille); house rule for
+ * Source: energy balance with the developed laminar loss as the smallest possible loss (Hagen–Poiseuille); house rule for
  * calling it a minimum.
  *
  * @example
@@ -76,24 +76,25 @@ export function drainTime(question: DrainQuestion): DrainVerdict {
   requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity', { above: 0 })
   const reasons = whyNoAir(fillOpening, breather)
   if (reasons.length > 0) return { verdict: 'cannot tell', reasons }
-  const bore = convert(opening.bore, 'm').value
-  const length = convert(opening.length, 'm').value
-  const start = convert(depth, 'm').value + length
-  const litres = convert(volume, 'L').value
+  const metres = (given: Quantity<LengthUnit>) => convertAmount(given, 'm').value
+  const bore = metres(opening.bore)
+  const length = metres(opening.length)
+  const start = metres(depth) + length
+  const litres = convertAmount(volume, 'L').value
   const viscous = (32 * kinematicViscosity.value * 1e-6 * length) / bore ** 2
   const speed = (head: number) => (2 * G * head) / (viscous + Math.sqrt(viscous ** 2 + 2 * G * head))
   const first = speed(start)
   const last = speed(length)
   const perSpeed = litres / 1000 / ((Math.PI / 4) * bore ** 2)
-  const least = perSpeed / first
+  const minimum = perSpeed / first
   // with straight walls dt = −(perSpeed/depth)·dH/V, and g·dH = (viscous + V)·dV
   const straight = (perSpeed / (start - length) / G) * (viscous * Math.log(first / last) + first - last)
-  if (!Number.isFinite(least) || !Number.isFinite(straight)) {
+  if (!Number.isFinite(minimum) || !Number.isFinite(straight)) {
     throw new RangeError('question must hold figures of a gearcase, got figures beyond every double')
   }
   return {
     verdict: 'drain time',
-    least: { value: least, unit: 's' },
+    minimum: { value: minimum, unit: 's' },
     straightWalls: { value: straight, unit: 's' },
     reasons: [fillReason('fill/drain-time-is-a-minimum', {}), fillReason('fill/wait-for-single-drips', {})],
   }

@@ -1,5 +1,5 @@
 import { type Reason, requireKnownKeys, requireObject, requireOneOf } from '../base/index.js'
-import { convert, convertAmount, type Quantity, type VolumeUnit } from '../quantity/index.js'
+import { compareQuantities, convertAmount, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import type { FunnelAndHose } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { type HoseFlow, KINETIC_FACTOR } from './hoseFlow.js'
@@ -18,8 +18,8 @@ const SHORTEST = { value: 0.0001, unit: 'm' } as const
 const LONGEST = { value: 100, unit: 'm' } as const
 const THINNEST = { value: 0.1, unit: 'mm2/s' } as const
 const THICKEST = { value: 2e7, unit: 'mm2/s' } as const
-const LEAST = { value: 1e-6, unit: 'L' } as const
-const MOST = { value: 1000, unit: 'L' } as const
+const SMALLEST = { value: 1e-6, unit: 'L' } as const
+const LARGEST = { value: 1000, unit: 'L' } as const
 
 /** A question in metres and m²/s, or the reason why its figures are outside the range; misuse throws. */
 export function readPourQuestion(
@@ -50,7 +50,7 @@ export function readPourQuestion(
   if (isOutside(kinematicViscosity, thickness)) {
     return outsideRange('kinematicViscosity', kinematicViscosity, thickness)
   }
-  const amount = { min: LEAST, max: MOST }
+  const amount = { min: SMALLEST, max: LARGEST }
   if (isOutside(volume, amount)) return outsideRange('volume', volume, amount)
   const metres = (length: Quantity) => convertAmount(length, 'm').value
   const bore = metres(hose.bore)
@@ -75,9 +75,8 @@ interface Limits {
   readonly max: Quantity
 }
 
-/** In the unit given, since a number such as 1e-320 mm cannot be converted at all. */
 function isOutside(given: Quantity, { min, max }: Limits): boolean {
-  return given.value < convert(min, given.unit).value || given.value > convert(max, given.unit).value
+  return compareQuantities(given, min) < 0 || compareQuantities(given, max) > 0
 }
 
 function outsideRange(name: string, given: Quantity, limits: Limits) {

@@ -11,7 +11,7 @@ export interface ThreadCodes {
   'thread/size-not-known': { text: string; size: string; system: string }
   'thread/threads-per-inch-differ': { text: string; stated: string; usual: string }
   'thread/unusual-pitch': { text: string; pitch: string; diameter: string }
-  'thread/too-long': { length: number; most: number }
+  'thread/too-long': { length: number; max: number }
   'thread/plug-band': { thread: string; housing: string; min: Torque; max: Torque }
   'thread/plug-not-in-table': { thread: string; housing: string }
   'thread/taper-plug': { thread: string }

@@ -13,7 +13,7 @@ import { readInches } from './readInches.js'
 import type { PipeThread, Thread } from './thread.js'
 import { THREAD_PATTERNS } from './threadPatterns.js'
 
-const MOST_CHARACTERS = 64
+const MAX_CHARACTERS = 64
 
 const onText = makeFinding as FindingMaker<ThreadCodes>
 const finding = <Code extends keyof ThreadCodes>(code: Code, severity: Severity, params: ThreadCodes[Code]) =>
@@ -28,8 +28,8 @@ const refused = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok
  */
 export function parseThread(text: string): Result<Thread, ThreadCodes> {
   if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${quoteValue(text)}`)
-  if (text.length > MOST_CHARACTERS)
-    return refused(finding('thread/too-long', 'error', { length: text.length, most: MOST_CHARACTERS }))
+  if (text.length > MAX_CHARACTERS)
+    return refused(finding('thread/too-long', 'error', { length: text.length, max: MAX_CHARACTERS }))
   const plain = text.trim().replace(/[\s\u00a0\u202f]+/g, ' ')
   if (/[0-9],[0-9]/.test(plain))
     return refused(finding('thread/decimal-comma', 'error', { text, meant: plain.replace(',', '.') }))

@@ -29,8 +29,8 @@ export type ClampLoad =
       readonly verdict: 'load'
       readonly load: Quantity<'N'>
       /** The lowest and the highest load that the scatter allows. */
-      readonly least: Quantity<'N'>
-      readonly most: Quantity<'N'>
+      readonly min: Quantity<'N'>
+      readonly max: Quantity<'N'>
       readonly proof: Quantity<'N'>
       /** load ÷ proof load. */
       readonly shareOfProof: number
@@ -84,14 +84,14 @@ export function clampLoad(question: ClampLoadQuestion): ClampLoad {
   const newtons = (value: number): Quantity<'N'> => ({ value, unit: 'N' })
   const load = newtons(nearestDouble(over(exactIn(torque, 'N.m'), lever)))
   const scatter = scatterPercent / 100
-  const most = newtons(load.value * (1 + scatter))
-  const belowProof = most.value <= proof.load.value
-  const loads = { most, proof: proof.load }
+  const max = newtons(load.value * (1 + scatter))
+  const belowProof = max.value <= proof.load.value
+  const loads = { max, proof: proof.load }
   return {
     verdict: 'load',
     load,
-    least: newtons(load.value * (1 - scatter)),
-    most,
+    min: newtons(load.value * (1 - scatter)),
+    max,
     proof: proof.load,
     shareOfProof: load.value / proof.load.value,
     belowProof,

@@ -31,7 +31,7 @@ export interface TorqueCodes {
   'torque/error-as-large-as-setting': { wanted: Torque; error: Torque }
   'torque/band-not-stated': { nominal: Torque }
   'torque/tolerance-from-caller': { nominal: Torque; percent: number; band: Band }
-  'torque/one-limit-only': { limit: Torque; which: 'least' | 'most' }
+  'torque/one-limit-only': { limit: Torque; which: 'minimum' | 'maximum' }
   'torque/band-empty': { band: Band }
   'torque/not-stated': Record<never, never>
   'torque/by-turns': { min: Figure; max?: Figure }
@@ -57,8 +57,8 @@ export interface TorqueCodes {
   'torque/class-not-for-thread': { propertyClass: string; thread: string }
   'torque/proof-load': { stressMPa: number; area: number; load: Force }
   'torque/clamp-load': { torque: Torque; nutFactor: number; force: Force }
-  'torque/above-proof': { most: Force; proof: Force }
-  'torque/below-proof': { most: Force; proof: Force }
+  'torque/above-proof': { max: Force; proof: Force }
+  'torque/below-proof': { max: Force; proof: Force }
   'torque/cycles-run-out': { used: number; limit: number }
   'torque/cycles-left': { used: number; limit: number }
   'torque/cycles-not-kept': { limit: number }

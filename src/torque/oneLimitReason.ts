@@ -5,5 +5,8 @@ import { torqueIn } from './exactTorque.js'
 /** Why a torque of one limit gives no setting: it can prove a torque wrong, never right. */
 export function oneLimitReason(band: Band, unit: TorqueUnit) {
   const limit = torqueIn(figureOfBand(band), unit)
-  return torqueReason('torque/one-limit-only', { limit, which: band.low === undefined ? 'most' : 'least' })
+  return torqueReason('torque/one-limit-only', {
+    limit,
+    which: band.low === undefined ? 'maximum' : 'minimum',
+  })
 }

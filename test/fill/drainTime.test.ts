@@ -16,7 +16,7 @@ const question = (more: Partial<DrainQuestion> = {}): DrainQuestion => ({
 const times = (more: Partial<DrainQuestion> = {}) => {
   const answer = drainTime(question(more))
   if (answer.verdict !== 'drain time') throw new Error(JSON.stringify(answer))
-  return { least: answer.least.value, straight: answer.straightWalls.value }
+  return { least: answer.minimum.value, straight: answer.straightWalls.value }
 }
 
 describe('drainTime', () => {

@@ -368,6 +368,14 @@ describe('what is refused', () => {
     expect(whyNot(question(plain))).toEqual([code])
   })
 
+  it('a limit is exact: 100 m rounded up to a double of inches is longer, rounded down to one of feet it is not', () => {
+    const asked = question({ viscosity: 1e5 })
+    const withLength = (value: number, unit: 'in' | 'ft') =>
+      whyNot({ ...asked, hose: { ...asked.hose, length: { value, unit } } })
+    expect(withLength(3937.0078740157483, 'in')).toEqual(['fill/measure-outside-range'])
+    expect(withLength(328.0839895013123, 'ft')).not.toContain('fill/measure-outside-range')
+  })
+
   it('Re 2100 is the last laminar one: just above it is refused', () => {
     const reynolds = (viscosity: number) => pourTime(question({ viscosity, volume: 1500, length: 3000 }))
     let [low, high] = [1, 100]

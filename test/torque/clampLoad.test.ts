@@ -120,8 +120,8 @@ describe('clampLoad', () => {
       if (answer.verdict !== 'load') throw new Error('no load')
       expect((answer.load.value / 1000).toFixed(2)).toBe(row.kilonewtons)
       expect(answer.shareOfProof).toBeCloseTo(0.75, 2)
-      expect(answer.least.value / answer.load.value).toBeCloseTo(0.7, 12)
-      expect(answer.most.value / answer.load.value).toBeCloseTo(1.3, 12)
+      expect(answer.min.value / answer.load.value).toBeCloseTo(0.7, 12)
+      expect(answer.max.value / answer.load.value).toBeCloseTo(1.3, 12)
       expect(answer.belowProof).toBe(true)
     },
   )

@@ -15,8 +15,8 @@ export const threadTexts: Texts<ThreadCodes> = {
     `“${text}” says ${stated} threads per inch; this size has ${usual}. Check which is meant.`,
   'thread/unusual-pitch': ({ text, pitch, diameter }) =>
     `“${text}”: ${pitch} mm is an unusual pitch on ${diameter} mm. Check it in the manual.`,
-  'thread/too-long': ({ length, most }, say) =>
-    `This text has ${say.number(length)} characters; a thread has at most ${say.number(most)}.`,
+  'thread/too-long': ({ length, max }, say) =>
+    `This text has ${say.number(length)} characters; a thread has at most ${say.number(max)}.`,
   'thread/plug-band': ({ thread, housing, min, max }, say) =>
     `Plugs of ${thread} (housing: ${housing}) are usually tightened to ${say.quantity(min)} to ${say.quantity(max)}: a wide band from published tables, only to find slips.`,
   'thread/plug-not-in-table': ({ thread, housing }) =>

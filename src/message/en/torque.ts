@@ -62,7 +62,7 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/tolerance-from-caller': ({ nominal, percent, band: made }, say) =>
     `The manual prints ${say.quantity(nominal)} without a tolerance; ±${say.number(percent)} % gives ${band(made, say)}. This tolerance is yours, not the manual's.`,
   'torque/one-limit-only': ({ limit, which }, say) =>
-    `The manual gives only a ${which === 'least' ? 'minimum' : 'maximum'} torque, ${say.quantity(limit)}: no setting can be chosen. See the manual.`,
+    `The manual gives only a ${which} torque, ${say.quantity(limit)}: no setting can be chosen. See the manual.`,
   'torque/band-empty': ({ band: { min, max } }, say) =>
     `Minimum ${say.quantity(min)} exceeds maximum ${say.quantity(max)}. Correct the sheet.`,
   'torque/not-stated': () => 'Torque not stated: see the manual.',
@@ -106,10 +106,10 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `Proof load ${say.quantity(load)}: ${say.number(stressMPa, 0)} MPa over ${say.number(area, 1)} mm².`,
   'torque/clamp-load': ({ torque, nutFactor, force }, say) =>
     `${say.quantity(torque)} with nut factor ${say.number(nutFactor)} gives a clamp load of about ${say.quantity(force)}.`,
-  'torque/above-proof': ({ most, proof }, say) =>
-    `With scatter, the clamp load may reach ${say.quantity(most)}, above the proof load of ${say.quantity(proof)}.`,
-  'torque/below-proof': ({ most, proof }, say) =>
-    `Even with scatter, the clamp load is at most ${say.quantity(most)}, not above the proof load of ${say.quantity(proof)}.`,
+  'torque/above-proof': ({ max, proof }, say) =>
+    `With scatter, the clamp load may reach ${say.quantity(max)}, above the proof load of ${say.quantity(proof)}.`,
+  'torque/below-proof': ({ max, proof }, say) =>
+    `Even with scatter, the clamp load is at most ${say.quantity(max)}, not above the proof load of ${say.quantity(proof)}.`,
   'torque/cycles-run-out': ({ used, limit }, say) =>
     `${say.number(used)} of ${say.number(limit)} cycles used: send the wrench for calibration.`,
   'torque/cycles-left': ({ used, limit }, say) => `${say.number(used)} of ${say.number(limit)} cycles used.`,
