@@ -4,7 +4,6 @@ import { refillLargerThanDryFill } from './fill/refill-larger-than-dry-fill.js'
 import { firstLongerThanRepeat } from './interval/first-longer-than-repeat.js'
 import { fractionalPeriod } from './interval/fractional-period.js'
 import { impliedSpeed } from './interval/implied-speed.js'
-import { limitNotAboveZero } from './interval/limit-not-above-zero.js'
 import { logSpeed } from './interval/log-speed.js'
 import { monthsAsDays } from './interval/months-as-days.js'
 import { severeLongerThanRepeat } from './interval/severe-longer-than-repeat.js'
@@ -53,13 +52,10 @@ import { noneBesideSeal } from './seal/none-beside-seal.js'
 import { noneOnParallelThread } from './seal/none-on-parallel-thread.js'
 import { oRingSizeDiffers } from './seal/o-ring-size-differs.js'
 import { washerDoesNotFit } from './seal/washer-does-not-fit.js'
-import { zeroSize } from './seal/zero-size.js'
 import { conditionEmpty } from './spec/condition-empty.js'
 import { danglingReference } from './spec/dangling-reference.js'
 import { idUsedTwice } from './spec/id-used-twice.js'
 import { instancesWithoutPer } from './spec/instances-without-per.js'
-import { intervalEmpty } from './spec/interval-empty.js'
-import { limitsEmpty } from './spec/limits-empty.js'
 import { limitsReversed } from './spec/limits-reversed.js'
 import { modelYearsReversed } from './spec/model-years-reversed.js'
 import { noFillOpening } from './spec/no-fill-opening.js'
@@ -96,14 +92,14 @@ import { turnsReversed } from './torque/turns-reversed.js'
 /** Every rule that `checkDocuments` runs, room by room, but for the one on unused waivers, which runs last. */
 // biome-ignore format: generated, one room a line
 export const allRules: readonly AnyRule[] = [
-  conditionEmpty, danglingReference, idUsedTwice, instancesWithoutPer, intervalEmpty, limitsEmpty, limitsReversed, modelYearsReversed, noFillOpening, noWayToEmpty, oilSpaceChain, openingLacksRole, overlappingOverrides, overrideOfOtherKind, overrideTargetMissing, periodAsHours, serialRangeWrong, sheetNotFound, sheetOfOtherRevision, toleranceTooLarge, unitOfOtherMeasure, unknownVariant, variantsOverlap,
+  conditionEmpty, danglingReference, idUsedTwice, instancesWithoutPer, limitsReversed, modelYearsReversed, noFillOpening, noWayToEmpty, oilSpaceChain, openingLacksRole, overlappingOverrides, overrideOfOtherKind, overrideTargetMissing, periodAsHours, serialRangeWrong, sheetNotFound, sheetOfOtherRevision, toleranceTooLarge, unitOfOtherMeasure, unknownVariant, variantsOverlap,
   designationNotRead,
   intervalDistancesDiffer, secondUnitDisagrees, secondUnitSlip,
   aboveProofLoad, fillAndDrainSwapped, slipAtPlug, stagesNotRising, turnsOnParallelThread, turnsReversed,
-  crushWasherKept, materialNotForOil, noneAtOpening, noneBesideSeal, noneOnParallelThread, oRingSizeDiffers, washerDoesNotFit, zeroSize,
+  crushWasherKept, materialNotForOil, noneAtOpening, noneBesideSeal, noneOnParallelThread, oRingSizeDiffers, washerDoesNotFit,
   additiveCountedTwice, additiveExceedsRefill, ambientGap, unknownEdition, unknownGrade, viscosityOutsideGrade,
   portionLargerThanRefill, refillLargerThanDryFill,
-  firstLongerThanRepeat, fractionalPeriod, impliedSpeed, limitNotAboveZero, logSpeed, monthsAsDays, severeLongerThanRepeat, windowNotBelowRepeat,
+  firstLongerThanRepeat, fractionalPeriod, impliedSpeed, logSpeed, monthsAsDays, severeLongerThanRepeat, windowNotBelowRepeat,
   dateInTheFuture, pauseReversed, recordOfOtherMachine, unknownLogPart, usedBeforeCommissioned, variantContradicted,
   calibrationInTheFuture, declaredRangeReversed, implausibleAccuracy, scaleWrong, scalesDisagree, vesselGraduation,
   openedLargerThanSize, viscositiesSwapped,

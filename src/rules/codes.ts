@@ -28,8 +28,6 @@ export interface RuleCodes {
   'spec/dangling-reference': { to: ReferredPart } & WrongName
   'spec/id-used-twice': { kind: string; id: string }
   'spec/instances-without-per': { gearcase: string; count: number }
-  'spec/interval-empty': Record<never, never>
-  'spec/limits-empty': { unit: Unit }
   'spec/limits-reversed': { min: Figure; max: Figure; unit: Unit }
   'spec/model-years-reversed': { from: number; to: number }
   'spec/no-fill-opening': { gearcase: string }
@@ -91,7 +89,6 @@ export interface RuleCodes {
   'seal/crush-washer-kept': { part: string }
   'seal/material-not-for-oil': { part: string; material: string }
   'seal/o-ring-size-differs': { part: string; reason: Because }
-  'seal/zero-size': { part: string; size: string }
   'seal/washer-does-not-fit': { part: string; reason: Because }
   'seal/none-at-opening': { part: string }
   'seal/none-beside-seal': { part: string }
@@ -187,7 +184,6 @@ export interface DocumentCodes
       | 'interval/first-longer-than-repeat'
       | 'interval/fractional-period'
       | 'interval/implied-speed'
-      | 'interval/limit-not-above-zero'
       | 'interval/log-speed'
       | 'interval/months-as-days'
       | 'interval/severe-longer-than-repeat'

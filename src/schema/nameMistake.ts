@@ -8,6 +8,7 @@ import {
   readPointer,
   suggestName,
 } from '../base/index.js'
+import type { Unit } from '../quantity/index.js'
 import { READABLE_VERSIONS, type SpecCodes, type TypeName } from '../spec/index.js'
 import { reportMistake } from './reportMistake.js'
 import { FIGURE_PATTERN, ID_PATTERN, SIGNED_FIGURE_PATTERN } from './shapes/textShapes.js'
@@ -101,6 +102,17 @@ export function nameMistake(
         return reportMistake(document, path, code, shown)
       case 'spec/forbidden-key':
         return reportMistake(document, path, code, { key: text })
+      case 'spec/interval-empty':
+        return reportMistake(document, path, code, {})
+      case 'spec/limits-empty':
+        return reportMistake(document, path, code, { unit: readPointer(data, `${path}/unit`) as Unit })
+      case 'seal/zero-size':
+        return reportMistake(document, path, code, { part: nameSealed(data, tokens), size: key })
+      case 'interval/limit-not-above-zero': {
+        // Of a distance, its figure was read.
+        const limit = key === 'value' ? tokens.slice(0, -1) : tokens
+        return reportMistake(document, joinPointer(limit), code, { by: String(limit.at(-1)) })
+      }
       default: {
         const didYouMean = text.toLowerCase().replace(/[\s_]+/g, '-')
         const helps = ID_PATTERN.test(didYouMean) && didYouMean !== text
@@ -120,6 +132,17 @@ export function nameMistake(
     const cures: Cure[] = [{ op: 'replace', path, value: didYouMean }]
     return reportMistake(document, path, 'spec/comma-decimal', { found: cutText(text), didYouMean }, cures)
   }
+}
+
+/** The name of what a seal is for, or of the seal on the shelf; `tokens` lead into the seal. */
+function nameSealed(data: unknown, tokens: readonly (string | number)[]): string {
+  const replaced =
+    tokens[0] === 'overrides' && readPointer(data, joinPointer([...tokens.slice(0, 4), 'path']))
+  const place = typeof replaced === 'string' ? replaced.split('/').slice(1) : tokens
+  const names = [2, 4]
+    .map((depth) => readPointer(data, joinPointer([...place.slice(0, depth), 'name'])))
+    .filter((name) => typeof name === 'string')
+  return names.join(', ') || joinPointer(place)
 }
 
 const EXPECTED: Readonly<Record<string, TypeName>> = {

@@ -1,4 +1,5 @@
 import { makeReason, type ReasonMaker } from '../base/index.js'
+import type { Unit } from '../quantity/index.js'
 
 /** What a JSON text needed where it broke off. */
 export type JsonNeed =
@@ -31,8 +32,52 @@ export type NotPlain =
 /** The type found or expected at a place. */
 export type TypeName = 'object' | 'list' | 'text' | 'number' | 'whole-number' | 'true-or-false' | 'null'
 
+/** Rules that a shape holds: no document parses against them, and no waiver helps. The comments are published in `rules.json`. */
+interface ShapeRuleCodes {
+  /**
+   * An interval with neither hours, distance nor period: the service would never be due. Where the manual gives no
+   * interval, it is `not stated`.
+   * About: spec-sheet
+   * Judges: Every stated interval, overrides included. Finds one without all three.
+   * Place: the interval
+   * House rule.
+   */
+  'spec/interval-empty': Record<never, never>
+  /**
+   * Limits with neither a minimum nor a maximum: they hold every value. Where the manual gives no figure, the value is
+   * `not stated`.
+   * About: spec-sheet, stock
+   * Judges: Every printed value of kind `limits`, those in `printed` and in overrides included. Finds one without `min`
+   * and `max`.
+   * Place: the value
+   * Params: unit: as written
+   * House rule.
+   */
+  'spec/limits-empty': { unit: Unit }
+  /**
+   * A seal with a size of 0 mm: a figure that was not known was filled in. Leave the size out instead.
+   * About: spec-sheet, stock
+   * Judges: Every seal with a `size`, of a sheet, overrides included, or of a stock. Finds each of its figures that is
+   * zero.
+   * Place: `<seal>/size/<figure>`
+   * Params: part: the name of the part (see terms), or of the seal on the shelf; size: key of the figure
+   * House rule.
+   */
+  'seal/zero-size': { part: string; size: string }
+  /**
+   * An interval of zero hours, distance or time: the service would be due again as soon as it is done.
+   * About: spec-sheet
+   * Judges: Every stated interval, overrides included, but for those of a `window` (of an override: whose `path` ends in
+   * `/window`), which may be zero. Finds each of hours, distance and period that is zero.
+   * Place: `<interval>/<limit>`
+   * Params: by: `hours`, `distance` or `period`
+   * House rule.
+   */
+  'interval/limit-not-above-zero': { by: string }
+}
+
 /** Every code of this room with the type of its params; the texts are in `message/<language>/spec`. */
-export interface SpecCodes {
+export interface SpecCodes extends ShapeRuleCodes {
   // Which variant
   'spec/variant-stated': { variant: string }
   'spec/variant-selected': { variant: string }

@@ -1,4 +1,4 @@
-import { type Reason, requireKnownKeys, requireShape, type Shape } from '../base/index.js'
+import { type Reason, requireShape, type Shape } from '../base/index.js'
 import { specReason } from './codes.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
 import type { Id, Identity } from './leaf.js'
@@ -43,7 +43,7 @@ const FACTS: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'st
  * @param sheet The sheet; only its machine is read.
  * @param identity What is known of the machine.
  * @returns The variant, `cannot tell` with the missing facts and the candidates, or a contradiction; always with reasons.
- * @throws TypeError when an argument, or a part of it, is of the wrong type, or `identity` has an unknown key; RangeError when `identity.modelYear` is no whole number.
+ * @throws TypeError when an argument, or a part of it, is of the wrong type; RangeError when `identity.modelYear` is no whole number.
  *
  * Source: house rule: a figure of the wrong variant is worse than none.
  * @example
@@ -63,7 +63,6 @@ const FACTS: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'st
 export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Identity): VariantVerdict {
   requireShape('sheet', sheet, MACHINE)
   requireShape('identity', identity, FACTS, 'leave out what is not known')
-  requireKnownKeys('identity', identity, IDENTITY_FACTS)
   const judged = judgeVariants(sheet, identity)
   const candidates = judged.filter((one) => one.judgement.verdict !== 'no').map((one) => one.variant)
   const stated = identity.variant

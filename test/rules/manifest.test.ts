@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { MANIFEST_FILE, readComment, TABLE_FILE, writeManifest, writeTable } from './support/manifest.js'
-import { REGISTRY_FILE, ruleCodes, writeRegistry } from './support/registry.js'
+import { REGISTRY_FILE, ruleCodes, shapeRuleCodes, writeRegistry } from './support/registry.js'
 import { readVectors, runVector } from './support/vectors.js'
 
 describe('the registry of rules', () => {
@@ -21,7 +21,9 @@ describe('the manifest of rules', () => {
     expect(writeTable(page)).toBe(page)
   })
 
-  it.each(ruleCodes())('says of %s what it catches, judges, points at and rests on', (code) => {
+  const codes = [...ruleCodes(), ...shapeRuleCodes()]
+
+  it.each(codes)('says of %s what it catches, judges, points at and rests on', (code) => {
     const { catches, judges, place, params, basis } = readComment(code)
     expect(catches.length).toBeGreaterThan(40)
     expect(judges).toMatch(/^[A-Z`].{20,}[.:]/)
@@ -30,9 +32,23 @@ describe('the manifest of rules', () => {
     for (const meaning of Object.values(params)) expect(meaning).toMatch(/\w/)
   })
 
+  it('marks what a shape holds, and says which documents it is about', () => {
+    const { rules } = JSON.parse(writeManifest()) as { readonly rules: readonly Record<string, unknown>[] }
+    expect(
+      rules
+        .filter((rule) => rule['refusedBy'] === 'schema')
+        .map(({ code, severity, about }) => [code, severity, about]),
+    ).toEqual([
+      ['spec/interval-empty', 'error', ['spec-sheet']],
+      ['spec/limits-empty', 'error', ['spec-sheet', 'stock']],
+      ['seal/zero-size', 'error', ['spec-sheet', 'stock']],
+      ['interval/limit-not-above-zero', 'error', ['spec-sheet']],
+    ])
+  })
+
   it.each(readVectors())('explains every param of $file', ({ vector }) => {
     for (const { code, params } of runVector(vector)) {
-      const known = ruleCodes().includes(code) ? Object.keys(readComment(code).params) : Object.keys(params)
+      const known = codes.includes(code) ? Object.keys(readComment(code).params) : Object.keys(params)
       expect({ code, params: Object.keys(params).filter((key) => !known.includes(key)) }).toEqual({
         code,
         params: [],

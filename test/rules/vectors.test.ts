@@ -1,10 +1,13 @@
 import { readdirSync } from 'node:fs'
+import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, it } from 'vitest'
 import { allRules } from '../../src/rules/allRules.js'
 import { waiverWithoutFinding } from '../../src/rules/spec/waiver-without-finding.js'
 import { parseDocument } from '../../src/schema/parseDocument.js'
+import { toJsonSchema } from '../../src/schema/toJsonSchema.js'
+import { DOCUMENT_NAMES, type DocumentName } from '../../src/spec/index.js'
 import { readComment } from './support/manifest.js'
-import { ruleCodes } from './support/registry.js'
+import { ruleCodes, shapeRuleCodes } from './support/registry.js'
 import {
   baseFiles,
   type ExpectedFinding,
@@ -17,6 +20,10 @@ import {
 } from './support/vectors.js'
 
 const vectors = readVectors()
+const ajv = new Ajv2020({ strict: true, allErrors: false })
+const schemas = new Map(DOCUMENT_NAMES.map((kind) => [kind, ajv.compile(toJsonSchema(kind))]))
+const schemaAccepts = (document: { readonly kind: DocumentName }): boolean =>
+  schemas.get(document.kind)?.(document) === true
 
 const compared = (expected: readonly ExpectedFinding[]) => expected.map(({ why: _why, ...rest }) => rest)
 
@@ -43,10 +50,13 @@ describe('vectors', () => {
   })
 
   it.each(vectors)(
-    '$file holds documents of the right shape, so that rules alone can find the mistake',
+    '$file holds documents of the right shape, so that rules alone can find the mistake; or its schema refuses it',
     ({ vector }) => {
-      for (const { name, document } of patchedDocuments(vector))
-        expect({ name, findings: parseDocument('any', document).findings }).toEqual({ name, findings: [] })
+      for (const { name, document } of patchedDocuments(vector)) {
+        const isRefused = vector.expect.some(({ file }) => file === name) && vector.refusedBy === 'schema'
+        expect({ name, ok: parseDocument('any', document).ok }).toEqual({ name, ok: !isRefused })
+        expect({ name, ok: schemaAccepts(document) }).toEqual({ name, ok: !isRefused })
+      }
     },
   )
 
@@ -60,12 +70,15 @@ describe('vectors', () => {
           change,
           found: compared(expected),
         })
-        for (const { document } of patchedDocuments(one))
-          if (vector.refusedBy === undefined || expected.length === 0)
-            expect({ change, findings: parseDocument('any', document).findings }).toEqual({
-              change,
-              findings: [],
-            })
+        const ok = vector.refusedBy === undefined || expected.length === 0
+        for (const { document } of patchedDocuments(one)) {
+          const byParser = parseDocument('any', document).ok
+          expect({ change, byParser, bySchema: schemaAccepts(document) }).toEqual({
+            change,
+            byParser: ok,
+            bySchema: ok,
+          })
+        }
         if (variation.case === 'good') expect(expected).toEqual([])
         else expect(why).toMatch(/\w+ \w+/)
       }
@@ -74,7 +87,8 @@ describe('vectors', () => {
 
   it('of every rule show a bad set, and a good one that differs from it at one place', () => {
     const of = (code: string) => vectors.filter(({ vector }) => vector.code === code)
-    const codes = [...allRules, waiverWithoutFinding].map(({ code }) => code)
+    const codes = [...ruleCodes(), ...shapeRuleCodes()]
+    expect(codes.length).toBeGreaterThan(shapeRuleCodes().length)
     expect(codes.filter((code) => of(code).length === 0)).toEqual([])
     const isGood = ({ vector }: NamedVector) => vector.also.some((one) => one.case === 'good')
     expect(codes.filter((code) => !of(code).some(isGood))).toEqual([])
@@ -86,7 +100,7 @@ describe('vectors', () => {
         .filter(({ vector }) => vector.also.some((one) => one.case === 'boundary'))
         .map(({ vector }) => vector.code),
     )
-    const limits = ruleCodes().filter((code) =>
+    const limits = [...ruleCodes(), ...shapeRuleCodes()].filter((code) =>
       /\b(above|below|exceeds?|at least|at most|longer|after|earlier|or more|more than)\b/.test(
         readComment(code).judges,
       ),

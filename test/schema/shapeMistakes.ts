@@ -131,6 +131,44 @@ export const SHAPE_MISTAKES: readonly ShapeMistake[] = [
     'spec/not-in-list',
     '/gearcases/axle/oilSpace/kind',
   ),
+  // Rules that the shape holds
+  one(
+    STOCK,
+    replace('/seals/ring-16/seal/size/thickness', '0.0'),
+    'seal/zero-size',
+    '/seals/ring-16/seal/size/thickness',
+  ),
+  one(
+    COVER,
+    replace('/services/rear-oil/intervals/repeat', { kind: 'interval' }),
+    'spec/interval-empty',
+    '/services/rear-oil/intervals/repeat',
+  ),
+  one(
+    COVER,
+    add('/services/rear-oil/intervals/window', { kind: 'interval' }),
+    'spec/interval-empty',
+    '/services/rear-oil/intervals/window',
+  ),
+  one(
+    COVER,
+    add('/services/rear-oil/intervals/repeat/period', 'P0Y0M0W0D'),
+    'interval/limit-not-above-zero',
+    '/services/rear-oil/intervals/repeat/period',
+  ),
+  one(
+    COVER,
+    add('/services/rear-oil/intervals/repeat/distance', { value: '0', unit: 'km' }),
+    'interval/limit-not-above-zero',
+    '/services/rear-oil/intervals/repeat/distance',
+  ),
+  one(HUB, replace(`${fill}/dryFill`, { kind: 'limits', unit: 'L' }), 'spec/limits-empty', `${fill}/dryFill`),
+  one(
+    HUB,
+    add(`${fill}/dryFill/printed`, [{ kind: 'limits', unit: 'L' }]),
+    'spec/limits-empty',
+    `${fill}/dryFill/printed/0`,
+  ),
   // Dates, periods, pointers
   one(COVER, add('/sources/bulletin/date', '2027-02-29'), 'spec/bad-date', '/sources/bulletin/date'),
   one(COVER, add('/sources/bulletin/date', '2100-02-29'), 'spec/bad-date', '/sources/bulletin/date'),

@@ -270,6 +270,7 @@ test('the places of leaves are all those that the shape of a sheet has', () => {
     oils: 'oils',
     seal: 'seal',
     interval: 'interval',
+    window: 'interval',
     place: 'place',
   }
   const places: string[] = []

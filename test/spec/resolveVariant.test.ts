@@ -146,10 +146,7 @@ test('misuse throws', () => {
   )
   expect(() => resolveVariant(byYear, { modelYear: Number.NaN })).toThrow(RangeError)
   expect(() => resolveVariant(byYear, { modelYear: Object.create(null) })).toThrow(
-    /^identity\.modelYear must be a whole number, got object$/,
+    /^identity\.modelYear: a whole number is wanted, not object$/,
   )
   expect(() => resolveVariant(byYear, { modelYear: 2020.5 })).toThrow(/identity.modelYear/)
-  expect(() => resolveVariant(byYear, { modelyear: 2020 } as never)).toThrow(
-    new TypeError("identity must not have the key 'modelyear'; did you mean modelYear?"),
-  )
 })

@@ -5,7 +5,7 @@ import { baseNames, FOLDER, readBase, readFrozen, readSets } from './support/bas
 import { type Difference, findDifferences, isAccepted, reportDifferences } from './support/compareBaseline.js'
 import { applyChanges, isSame, type Json } from './support/jsonChanges.js'
 import { judgeBase } from './support/judgeBase.js'
-import { leaveOutAdded, type Rename, renameFrozen } from './support/renames.js'
+import { leaveOutAdded, type Rename, refuseFrozen, renameFrozen } from './support/renames.js'
 
 const sections: Readonly<Record<string, readonly Rename[]>> = JSON.parse(
   readFileSync(`${FOLDER}/renames.json`, 'utf8'),
@@ -21,7 +21,10 @@ function compareBase(base: string): { readonly sets: number; readonly difference
   const differences = judged.flatMap(([set, result], place) => {
     const changes = place === 0 ? [] : frozen.others[set]
     if (changes === undefined) throw new Error(`${set} is not frozen`)
-    const before = place === 0 ? first : renameFrozen(applyChanges(frozen.first, changes), table, used)
+    const before =
+      place === 0
+        ? first
+        : refuseFrozen(set, renameFrozen(applyChanges(frozen.first, changes), table, used), table, used)
     const after = leaveOutAdded(result, table, used)
     return isSame(before, after) ? [] : findDifferences(set, before, after)
   })
@@ -92,6 +95,26 @@ describe('the comparison', () => {
       }),
     ).toEqual(['/a/0/code', '/a/0/params/n', '/a/1', '/verdict/more', '/old'])
     expect(compare({ a: [], verdict: {} })).toEqual(['/a/0', '/verdict/kind', '/old'])
+  })
+
+  it('takes a set that is refused now only with the finding that its rule had', () => {
+    const found = { code: 'x/y', severity: 'error', path: '/a', params: { n: 1 } }
+    const frozen: Json = {
+      read: { 'a.json': { ok: true, findings: [], value: [] } },
+      check: [found],
+      records: {},
+      due: [],
+      plans: {},
+    }
+    const entry: Rename = { set: 'set/one', refused: 'a.json', by: 'x/y', why }
+    const used = new Set<Rename>()
+    const expected = { read: { 'a.json': { ok: false, findings: [found] } }, check: [], records: {} }
+    expect(refuseFrozen('set/one', frozen, [entry], used)).toEqual(expected)
+    expect([...used]).toEqual([entry])
+    expect(refuseFrozen('set/other', frozen, [entry], new Set())).toBe(frozen)
+    const idle = new Set<Rename>()
+    refuseFrozen('set/one', { ...frozen, check: [] }, [entry], idle)
+    expect(idle.size).toBe(0)
   })
 
   it('takes each kind of entry', () => {

@@ -1,9 +1,10 @@
 import type { Param } from '../../base/index.js'
 import type { DueLine, IntervalCodes, MeterQuantity } from '../../interval/index.js'
+import type { SpecCodes } from '../../spec/index.js'
 import type { Say, Texts } from '../catalogue.js'
 import { factNames, METER } from './words.js'
 
-export const intervalTexts: Texts<IntervalCodes> = {
+export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/by-meter': ({ verdict, printed, since, from, duePoint, now, left }, say) => {
     const start = `${START[since ?? ''] ?? ''}${from?.date === undefined ? '' : ` on ${say.date(from.date)}`} at ${say.quantity(meterOf(from))}`
     return `${verdict}: ${say.quantity(printed)} since ${start}, due at ${say.quantity(meterOf(duePoint))}; ${say.quantity(meterOf(now))} on ${say.date(now?.date ?? '')}, ${remaining(left, say)}.`
@@ -59,7 +60,6 @@ export const intervalTexts: Texts<IntervalCodes> = {
     `The ${WHICH[which] ?? which} depends on ${say.list(factNames(facts))}. Enter it in the log.`,
   'interval/fractional-period': ({ period, factor }, say) =>
     `${periodWords(period, say)} × ${factor} is not a whole number of months or days; limit unknown.`,
-  'interval/limit-not-above-zero': ({ by }) => `The ${LIMIT[by] ?? by} limit is zero. Correct the sheet.`,
   'interval/due-date-out-of-calendar': ({ period, from }, say) =>
     `${periodWords(period, say)} after ${say.date(from)} is beyond the year 9999. Correct the sheet.`,
   'interval/no-limit-tracked': () => 'This machine has no meter for any limit of this interval.',

@@ -1,6 +1,6 @@
 import type { JsonNeed, NotPlain, SpecCodes, TypeName } from '../../spec/index.js'
 import type { Texts } from '../catalogue.js'
-import { capital, factName, join } from './words.js'
+import { capital, factName, join, unitName } from './words.js'
 
 const TYPES: Readonly<Record<TypeName, string>> = {
   object: 'an object',
@@ -155,6 +155,14 @@ export const specTexts: Texts<SpecCodes> = {
     `Expected ${inclusive ? `${say.number(limit)} or more` : `more than ${say.number(limit)}`}, found ${say.number(found, 15)}.`,
   'spec/number-too-large': ({ found, limit }, say) =>
     `Expected ${say.number(limit)} or less, found ${say.number(found, 15)}.`,
+  'spec/interval-empty': () =>
+    'Empty interval: the service would never be due. Give hours, distance or period, or “not stated”.',
+  'spec/limits-empty': ({ unit }, say) =>
+    `These limits (${unitName(unit, say)}) have neither minimum nor maximum. Give one, or “not stated”.`,
+  'seal/zero-size': ({ part, size }) =>
+    `${capital(part)}: the ${size} of the seal is 0 mm. Omit a size that is not known.`,
+  'interval/limit-not-above-zero': ({ by }) =>
+    `The ${by === 'period' ? 'calendar' : by} limit is zero. Correct the sheet.`,
 }
 
 function serials(prefix: string, from: string | undefined, to: string | undefined): string {

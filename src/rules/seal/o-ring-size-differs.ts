@@ -1,14 +1,12 @@
 import { checkORing } from '../../seal/index.js'
 import { namedSeals } from '../lookup/namedSeals.js'
-import { sizeMistake } from '../lookup/sizeMistake.js'
 import { defineRule } from '../rule.js'
 
 /**
  * An o-ring whose dash number and printed size are two different rings: one of them was read from another line, and
  * the wrong ring would be bought.
- * Judges: Every o-ring of a sheet, overrides included, or of a stock, with `designation` and `size`, none of them
- * zero. Finds a dash number of 0xx to 2xx whose tabled inside diameter or section differs from the size; other
- * numbers are not judged.
+ * Judges: Every o-ring of a sheet, overrides included, or of a stock, with `designation` and `size`. Finds a dash number
+ * of 0xx to 2xx whose tabled inside diameter or section differs from the size; other numbers are not judged.
  * Place: `<seal>/size`
  * Params: part: the name of the part (see terms), or of the ring on the shelf; reason: code and params of the judgement
  * Source: AS568 rows 0xx to 2xx, read second hand.
@@ -19,7 +17,7 @@ export const oRingSizeDiffers = defineRule({
   about: ['spec-sheet', 'stock'],
   check: ({ document, sheet }) =>
     namedSeals(document, sheet).flatMap(({ path, seal, name }) => {
-      if (seal.kind !== 'o-ring' || sizeMistake(seal) !== undefined) return []
+      if (seal.kind !== 'o-ring') return []
       const { verdict, reasons } = checkORing(seal)
       const [reason] = reasons
       if (verdict !== 'differs' || reason === undefined) return []

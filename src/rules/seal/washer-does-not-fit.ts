@@ -1,12 +1,11 @@
 import { checkWasherFit } from '../../seal/index.js'
-import { sizeMistake } from '../lookup/sizeMistake.js'
 import { defineRule } from '../rule.js'
 
 /**
  * A sealing washer whose hole is smaller than its plug's thread or much wider, or any washer on a taper thread: it is
  * from another line of the parts list, and the plug would weep.
- * Judges: Every crush washer and bonded seal of an opening with a thread, overrides included, without a size of zero,
- * by the judgement of `checkWasherFit`. A rim or a thickness out of the ordinary is a warning.
+ * Judges: Every crush washer and bonded seal of an opening with a thread, overrides included, by the
+ * judgement of `checkWasherFit`. A rim or a thickness out of the ordinary is a warning.
  * Place: `<seal>/size`; the seal itself where it has no size
  * Params: part: name of the opening; reason: code and params of the judgement
  * Source: DIN 7603 rows read second hand, and the house rules of `checkWasherFit`.
@@ -18,7 +17,7 @@ export const washerDoesNotFit = defineRule({
   check: ({ sheet }) =>
     sheet.seals.flatMap(({ path, seal, on }) => {
       if (on.kind !== 'opening' || on.part.thread === undefined) return []
-      if ((seal.kind !== 'crush washer' && seal.kind !== 'bonded seal') || sizeMistake(seal)) return []
+      if (seal.kind !== 'crush washer' && seal.kind !== 'bonded seal') return []
       const { verdict, reasons } = checkWasherFit(on.part.thread, seal.size)
       const [reason] = reasons
       if ((verdict !== 'does not fit' && verdict !== 'doubtful') || reason === undefined) return []

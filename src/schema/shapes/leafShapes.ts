@@ -3,7 +3,7 @@ import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import { buildOnce } from './buildOnce.js'
 import { sealShape } from './sealShape.js'
 import { partRegistry, textShapes } from './textShapes.js'
-import { valueShapes } from './valueShapes.js'
+import { requireOneOf, valueShapes } from './valueShapes.js'
 
 /** The leaves that an override replaces whole, and what they are made of. */
 export const leafShapes = /* @__PURE__ */ buildOnce(() => {
@@ -68,24 +68,33 @@ export const leafShapes = /* @__PURE__ */ buildOnce(() => {
     ])
     .register(parts, { id: 'oils' })
 
-  const distanceFigure = { value: text.intervalFigure, unit: z.enum(UNITS_BY_MEASURE.distance) }
-  const interval = z
-    .discriminatedUnion('kind', [
-      z.strictObject({
+  const unit = z.enum(UNITS_BY_MEASURE.distance)
+  const intervalOf = (id: string, figure: typeof text.figure, period: typeof text.period) => {
+    const stated = z
+      .strictObject({
         kind: z.literal('interval'),
-        hours: z.exactOptional(text.intervalFigure),
+        hours: z.exactOptional(figure),
         distance: z.exactOptional(
           z.strictObject({
-            ...distanceFigure,
-            printed: z.exactOptional(z.array(z.strictObject(distanceFigure))),
+            value: figure,
+            unit,
+            printed: z.exactOptional(z.array(z.strictObject({ value: text.intervalFigure, unit }))),
           }),
         ),
-        period: z.exactOptional(text.period),
+        period: z.exactOptional(period),
         source,
-      }),
-      notStated,
-    ])
-    .register(parts, { id: 'interval' })
+      })
+      .check(
+        z.refine((one) => (one.hours ?? one.distance ?? one.period) !== undefined, {
+          error: 'spec/interval-empty',
+        }),
+      )
+      .register(parts, { anyOf: requireOneOf('hours', 'distance', 'period') })
+    return z.discriminatedUnion('kind', [stated, notStated]).register(parts, { id })
+  }
+  const interval = intervalOf('interval', text.limitFigure, text.limitPeriod)
+  /** A window may be zero. */
+  const window = intervalOf('window', text.intervalFigure, text.period)
 
   const place = z
     .discriminatedUnion('kind', [
@@ -111,5 +120,5 @@ export const leafShapes = /* @__PURE__ */ buildOnce(() => {
     })
     .register(parts, { id: 'condition' })
 
-  return { values, tightening, oils, interval, place, seal: sealShape(), condition }
+  return { values, tightening, oils, interval, window, place, seal: sealShape(), condition }
 })

@@ -18,9 +18,9 @@ export const sealShape = /* @__PURE__ */ buildOnce(() => {
     .register(parts, { id: 'elastomer' })
   const ringSize = z.exactOptional(
     z.strictObject({
-      inside: text.figure,
-      outside: text.figure,
-      thickness: text.figure,
+      inside: text.sizeFigure,
+      outside: text.sizeFigure,
+      thickness: text.sizeFigure,
       unit: z.literal('mm'),
     }),
   )
@@ -39,7 +39,7 @@ export const sealShape = /* @__PURE__ */ buildOnce(() => {
         material: elastomer,
         designation: z.exactOptional(text.text),
         size: z.exactOptional(
-          z.strictObject({ inside: text.figure, section: text.figure, unit: z.literal('mm') }),
+          z.strictObject({ inside: text.sizeFigure, section: text.sizeFigure, unit: z.literal('mm') }),
         ),
         ...part,
       }),

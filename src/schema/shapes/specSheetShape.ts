@@ -3,7 +3,7 @@ import { buildOnce } from './buildOnce.js'
 import { gearcaseShapes } from './gearcaseShapes.js'
 import { leafShapes } from './leafShapes.js'
 import { count } from './numberShapes.js'
-import { partRegistry, textShapes } from './textShapes.js'
+import { ABOVE_ZERO_PATTERN, partRegistry, textShapes } from './textShapes.js'
 
 /** Events in a machine's life that make services due. */
 export const MACHINE_EVENT_KINDS = [
@@ -13,6 +13,8 @@ export const MACHINE_EVENT_KINDS = [
   'contamination',
   'seal failure',
 ] as const
+
+const WINDOW_PATTERN = /\/window$/
 
 /** What the manual says about one machine model. */
 export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
@@ -31,7 +33,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
       ]),
     ),
     countFrom: z.enum(['completion', 'schedule inside window', 'schedule']),
-    window: z.exactOptional(leaf.interval),
+    window: z.exactOptional(leaf.window),
   })
   const service = z
     .strictObject({
@@ -45,13 +47,40 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
       notes: z.exactOptional(z.record(text.id, text.text)),
     })
     .register(parts, { id: 'service' })
+  // Of an interval that is put in another's place, the path says whether it may be zero.
+  const overrideInterval = z
+    .strictObject({ kind: z.literal('interval'), path: text.pointer, to: leaf.window })
+    .check((read) => {
+      const { path, to } = read.value
+      if (to.kind !== 'interval' || WINDOW_PATTERN.test(path)) return
+      const { hours, distance, period } = to
+      for (const [by, limit] of Object.entries({ hours, distance: distance?.value, period }))
+        if (limit !== undefined && !ABOVE_ZERO_PATTERN.test(limit))
+          read.issues.push({
+            code: 'custom',
+            message: 'interval/limit-not-above-zero',
+            path: ['to', by],
+            input: limit,
+          })
+    })
+    .register(parts, {
+      anyOf: [
+        {
+          type: 'object',
+          properties: {
+            path: { type: 'string', pattern: WINDOW_PATTERN.source, not: { pattern: '[^a-z]$' } },
+          },
+        },
+        { type: 'object', properties: { to: { $ref: '#/$defs/interval' } } },
+      ],
+    })
   const overrideLeaf = z
     .discriminatedUnion('kind', [
       z.strictObject({ kind: z.literal('value'), path: text.pointer, to: leaf.values.anyMeasure }),
       z.strictObject({ kind: z.literal('tightening'), path: text.pointer, to: leaf.tightening }),
       z.strictObject({ kind: z.literal('oils'), path: text.pointer, to: leaf.oils }),
       z.strictObject({ kind: z.literal('seal'), path: text.pointer, to: leaf.seal }),
-      z.strictObject({ kind: z.literal('interval'), path: text.pointer, to: leaf.interval }),
+      overrideInterval,
       z.strictObject({ kind: z.literal('place'), path: text.pointer, to: leaf.place }),
     ])
     .register(parts, { id: 'override-leaf' })

@@ -17,6 +17,8 @@ export const DATE_PATTERN =
 /** `P`, then whole years, months, weeks and days, in this order and at least one of them. */
 export const PERIOD_PATTERN =
   /^P([0-9]{1,7}Y([0-9]{1,7}M)?([0-9]{1,7}W)?([0-9]{1,7}D)?|[0-9]{1,7}M([0-9]{1,7}W)?([0-9]{1,7}D)?|[0-9]{1,7}W([0-9]{1,7}D)?|[0-9]{1,7}D)$/
+/** In a figure or a period: one digit that is not zero. */
+export const ABOVE_ZERO_PATTERN = /[1-9]/
 export const POINTER_PATTERN = /^(\/([^/~]|~[01])*)*$/
 const CURRENCY_PATTERN = /^[A-Z]{3}$/
 
@@ -31,11 +33,20 @@ export const partRegistry = /* @__PURE__ */ buildOnce((): PartRegistry => z.regi
  */
 export const textShapes = /* @__PURE__ */ buildOnce(() => {
   const parts = partRegistry()
-  const patterned = (id: string, pattern: RegExp, outside: string, error: string) =>
-    z
-      .string({ error })
-      .check(z.regex(pattern, { error }))
-      .register(parts, { id, not: { pattern: outside } })
+  const patterned = (id: string, pattern: RegExp, outside: string, error: string, ifZero?: string) => {
+    const text = z.string({ error }).check(z.regex(pattern, { error, abort: true }))
+    return ifZero === undefined
+      ? text.register(parts, { id, not: { pattern: outside } })
+      : text
+          .check(z.refine((figure) => ABOVE_ZERO_PATTERN.test(figure), { error: ifZero }))
+          .register(parts, { id, not: { pattern: `${outside}|^[^1-9]*$` } })
+  }
+  const figure = (id: string, ifZero?: string) =>
+    patterned(id, FIGURE_PATTERN, '[^0-9.]', 'spec/bad-figure', ifZero)
+  const intervalFigure = (id: string, ifZero?: string) =>
+    patterned(id, INTERVAL_FIGURE_PATTERN, '[^0-9.]', 'spec/interval-too-long', ifZero)
+  const period = (id: string, ifZero?: string) =>
+    patterned(id, PERIOD_PATTERN, '[^0-9PYMWD]', 'spec/bad-period', ifZero)
   const isAllowed = (text: string) => !FORBIDDEN_KEYS.includes(text)
   return {
     text: z.string().check(z.minLength(1)).register(parts, { id: 'text' }),
@@ -52,16 +63,14 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
       .string()
       .check(z.minLength(1))
       .register(parts, { id: 'label', not: { enum: [...FORBIDDEN_KEYS] } }),
-    figure: patterned('figure', FIGURE_PATTERN, '[^0-9.]', 'spec/bad-figure'),
-    intervalFigure: patterned(
-      'interval-figure',
-      INTERVAL_FIGURE_PATTERN,
-      '[^0-9.]',
-      'spec/interval-too-long',
-    ),
+    figure: figure('figure'),
+    sizeFigure: figure('size-figure', 'seal/zero-size'),
+    intervalFigure: intervalFigure('interval-figure'),
+    limitFigure: intervalFigure('limit-figure', 'interval/limit-not-above-zero'),
     signedFigure: patterned('signed-figure', SIGNED_FIGURE_PATTERN, '[^0-9.-]', 'spec/bad-figure'),
     date: patterned('date', DATE_PATTERN, '[^0-9-]', 'spec/bad-date'),
-    period: patterned('period', PERIOD_PATTERN, '[^0-9PYMWD]', 'spec/bad-period'),
+    period: period('period'),
+    limitPeriod: period('limit-period', 'interval/limit-not-above-zero'),
     pointer: z
       .string()
       .check(z.regex(POINTER_PATTERN, { error: 'spec/bad-pointer' }))

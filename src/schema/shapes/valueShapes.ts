@@ -5,6 +5,10 @@ import { partRegistry, type TextShapes, textShapes } from './textShapes.js'
 
 type FigureShape = TextShapes['figure']
 
+/** For schema readers: an object that has one of these keys. */
+export const requireOneOf = (...keys: readonly string[]) =>
+  keys.map((key) => ({ type: 'object', properties: { [key]: {} }, required: [key] }))
+
 /** Sources, and values as a manual prints them, for any list of units. */
 export const valueShapes = /* @__PURE__ */ buildOnce(() => {
   const parts = partRegistry()
@@ -44,6 +48,17 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
     }
   }
 
+  /** Limits must have one of the two: without both they hold every value. */
+  const withLimit = <Limits extends z.ZodMiniType<{ min?: string; max?: string }>>(
+    limits: Limits,
+  ): Limits => {
+    const checked = limits.check(
+      z.refine(({ min, max }) => (min ?? max) !== undefined, { error: 'spec/limits-empty' }),
+    )
+    parts.add(checked, { anyOf: requireOneOf('min', 'max') })
+    return checked
+  }
+
   /** A stated value, and one that may also be not stated. */
   const inUnits = <const Units extends readonly string[]>(
     name: string,
@@ -55,7 +70,7 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
       .discriminatedUnion('kind', [
         z.strictObject(arms.nominal),
         z.strictObject(arms.tolerance),
-        z.strictObject(arms.limits),
+        withLimit(z.strictObject(arms.limits)),
       ])
       .register(parts, { id: `printed-${name}` })
     const beside = {
@@ -65,7 +80,7 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
     const statedArms = [
       z.strictObject({ ...arms.nominal, ...beside }),
       z.strictObject({ ...arms.tolerance, ...beside }),
-      z.strictObject({ ...arms.limits, ...beside }),
+      withLimit(z.strictObject({ ...arms.limits, ...beside })),
     ] as const
     return {
       statedArms,

@@ -8,7 +8,7 @@ import { listLeafRows } from '../../../src/spec/leafTable.js'
 import { COARSE_PITCHES } from '../../../src/thread/coarsePitches.js'
 import { PIPE_THREADS_PER_INCH, UNIFIED_THREADS_PER_INCH } from '../../../src/thread/inchSizes.js'
 import { THREAD_PATTERNS } from '../../../src/thread/threadPatterns.js'
-import { ruleCodes } from './registry.js'
+import { ruleCodes, SHAPE_RULES_FILE, shapeRuleCodes } from './registry.js'
 import { RULE_TERMS } from './ruleTerms.js'
 import { readVectors } from './vectors.js'
 
@@ -18,18 +18,21 @@ export const MANIFEST_FILE = 'schemas/v1/rules.json'
 export function writeManifest(): string {
   const vectors = readVectors()
   const all = new Map([...allRules, waiverWithoutFinding].map((rule) => [rule.code, rule]))
-  const rules = ruleCodes().map((code) => {
-    const rule = all.get(code)
-    if (rule === undefined) throw new Error(`no rule is called ${code}`)
-    const { severity, about } = rule
-    return {
-      code,
-      severity,
-      about: typeof about === 'string' ? [about] : [...about],
-      ...readComment(code),
-      vectors: vectors.filter(({ vector }) => vector.code === code).map(({ file }) => file),
-    }
-  })
+  const shownBy = (code: string) =>
+    vectors.filter(({ vector }) => vector.code === code).map(({ file }) => file)
+  const rules = [
+    ...ruleCodes().map((code) => {
+      const rule = all.get(code)
+      if (rule === undefined) throw new Error(`no rule is called ${code}`)
+      const { severity, about } = rule
+      const kinds = typeof about === 'string' ? [about] : [...about]
+      return { code, severity, about: kinds, ...readComment(code), vectors: shownBy(code) }
+    }),
+    ...shapeRuleCodes().map((code) => {
+      const { about, ...text } = readComment(code)
+      return { code, severity: 'error', about, refusedBy: 'schema', ...text, vectors: shownBy(code) }
+    }),
+  ]
   const leaves = listLeafRows().map(({ kind, place }) => ({ kind, place: joinPointer(place) }))
   const manifest = {
     version: '1.0',
@@ -96,6 +99,8 @@ interface ManifestRow {
 }
 
 export interface RuleText {
+  /** Only of a rule that a shape holds: the kinds of document that it is about. */
+  readonly about?: readonly string[]
   readonly catches: string
   readonly judges: string
   readonly place: string
@@ -105,19 +110,22 @@ export interface RuleText {
 
 /** A rule's doc comment: what it catches and why, then a paragraph each on what it judges, points at, says and rests on. */
 export function readComment(code: string): RuleText {
-  const source = readFileSync(`src/rules/${code}.ts`, 'utf8')
-  const comment = /\/\*\*\n?((?:(?!\*\/)[\s\S])*)\*\/\nexport const \w+ = defineRule/.exec(source)?.[1] ?? ''
+  const isHeldByShape = shapeRuleCodes().includes(code)
+  const source = readFileSync(isHeldByShape ? SHAPE_RULES_FILE : `src/rules/${code}.ts`, 'utf8')
+  const what = isHeldByShape ? ` *'${code}':` : 'export const \\w+ = defineRule'
+  const comment = new RegExp(`/\\*\\*\\n?((?:(?!\\*/)[\\s\\S])*)\\*/\\n${what}`).exec(source)?.[1] ?? ''
   const text = comment.replaceAll(/^ *\* ?/gm, '').trim()
   const [catches = '', ...rest] = text.split(
-    /\n+(?=Judges: |Place: |Params: |Source: |House rule|Common practice)/,
+    /\n+(?=About: |Judges: |Place: |Params: |Source: |House rule|Common practice)/,
   )
   const paragraph = (start: RegExp): string =>
-    oneLine(rest.find((each) => start.test(each)) ?? '').replace(/^(?:Judges|Place|Params): /, '')
+    oneLine(rest.find((each) => start.test(each)) ?? '').replace(/^(?:About|Judges|Place|Params): /, '')
   const params = paragraph(/^Params: /)
     .split('; ')
     .filter((each) => each !== '')
     .map((each) => [each.slice(0, each.indexOf(': ')), each.slice(each.indexOf(': ') + 2)])
   return {
+    ...(isHeldByShape && { about: paragraph(/^About: /).split(', ') }),
     catches: oneLine(catches),
     judges: paragraph(/^Judges: /),
     place: paragraph(/^Place: /),

@@ -21,6 +21,15 @@ export function ruleCodes(): readonly string[] {
   return [...listed.filter((code) => code !== LAST), LAST]
 }
 
+/** The codes of the rules that a shape holds, and their comments. */
+export const SHAPE_RULES_FILE = 'src/spec/codes.ts'
+
+export function shapeRuleCodes(): readonly string[] {
+  const source = readFileSync(SHAPE_RULES_FILE, 'utf8')
+  const list = /interface ShapeRuleCodes \{\n([\s\S]*?)\n\}/.exec(source)?.[1] ?? ''
+  return [...list.matchAll(/^ {2}'([^']+)':/gm)].map(([, code = '']) => code)
+}
+
 /** The registry: every rule but the last, each imported by the name that its file exports. */
 export function writeRegistry(): string {
   const rules = ruleCodes()

@@ -55,7 +55,7 @@ export function isAccepted(
 ): boolean {
   const entry = table.find(
     (each) =>
-      'set' in each &&
+      'path' in each &&
       isMeant(each.set, set, '.*') &&
       isMeant(each.path, path) &&
       isSame(each.from, frozen) &&

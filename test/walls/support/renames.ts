@@ -20,6 +20,8 @@ export type Rename = { readonly why: string } & (
     }
   /** From one place to another in each object at `at`: `"moved": "torque/verdict", "to": "verdict"`. */
   | { readonly moved: string; readonly to: string; readonly at: string }
+  /** A set whose file its shape refuses now, where a rule found an error with this code. */
+  | { readonly set: string; readonly refused: string; readonly by: string }
   /** One accepted difference; without `from` it is new, without `to` it is gone. */
   | { readonly set: string; readonly path: string; readonly from?: Json; readonly to?: Json }
 )
@@ -72,6 +74,25 @@ export function renameFrozen(frozen: Json, table: readonly Rename[], used: Set<R
       return after
     }, holder),
   )
+}
+
+/**
+ * The frozen result of a set that is refused now: what the rule found is found in reading, word for word, and there is
+ * nothing to plan.
+ */
+export function refuseFrozen(set: string, frozen: Json, table: readonly Rename[], used: Set<Rename>): Json {
+  const entry = table.find((each) => 'refused' in each && each.set === set)
+  if (entry === undefined || !('refused' in entry) || !isObject(frozen)) return frozen
+  const { read, check, records } = frozen
+  if (!isObject(read) || !Array.isArray(check) || records === undefined) return frozen
+  const isBy = (finding: Json) => isObject(finding) && finding['code'] === entry.by
+  const findings = check.filter(isBy)
+  if (findings.length > 0) used.add(entry)
+  return {
+    read: { ...read, [entry.refused]: { ok: false, findings } },
+    check: check.filter((finding) => !isBy(finding)),
+    records,
+  }
 }
 
 /** Today's result without the keys that 0.1 did not have and the table names. */

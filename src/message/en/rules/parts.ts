@@ -9,8 +9,6 @@ export const partRuleTexts: Texts<RoomRuleCodes<'seal' | 'oil' | 'fill'>> = {
     `${part}: gear oil destroys ${material}. Check the parts list.`,
   'seal/o-ring-size-differs': ({ part, reason }, say) =>
     `${part}: number and size name two different rings. ${say.reason(reason)}`,
-  'seal/zero-size': ({ part, size }) =>
-    `${part}: the ${size} of the seal is 0 mm. Omit a size that is not known.`,
   'seal/washer-does-not-fit': ({ part, reason }, say) => `${part}: ${say.reason(reason)}`,
   'seal/none-at-opening': ({ part }) =>
     `${part}: no seal is listed. List the washer or the sealant, “none” where there is none, or “not stated” where the manual is silent.`,

@@ -1,8 +1,7 @@
 import type { RoomRuleCodes } from '../../../rules/index.js'
-import type { Say, Texts } from '../../catalogue.js'
+import type { Texts } from '../../catalogue.js'
+import { unitName } from '../words.js'
 import { meantWords } from './meantWords.js'
-
-const unitName = (unit: string, say: Say): string => say.quantity({ value: '1', unit }).replace(/^1\s*/, '')
 
 export const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
   'spec/condition-empty': ({ holds }) =>
@@ -15,10 +14,6 @@ export const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
     `Duplicate id “${id}” of a ${kind} in this set. Give each document its own id.`,
   'spec/instances-without-per': ({ gearcase, count }, say) =>
     `The machine has ${say.number(count)} of “${gearcase}”: is the quantity for one or for all? Add “per”.`,
-  'spec/interval-empty': () =>
-    'Empty interval: the service would never be due. Give hours, distance or period, or “not stated”.',
-  'spec/limits-empty': ({ unit }, say) =>
-    `These limits (${unitName(unit, say)}) have neither minimum nor maximum. Give one, or “not stated”.`,
   'spec/limits-reversed': ({ min, max, unit }, say) =>
     `Minimum ${say.quantity({ value: min, unit })} exceeds maximum ${say.quantity({ value: max, unit })}. Check the manual.`,
   'spec/model-years-reversed': ({ from, to }) =>
