@@ -13,7 +13,7 @@ const REASONS = /^spec\/(variant|fact|model-year|serial|market|part|leaf|overrid
 
 test('the page names every code of reading and no other', () => {
   const reading = Object.keys(specTexts).filter((code) => !REASONS.test(code))
-  const named = [...page.matchAll(/`(spec\/[a-z-]+)`/g)].map((match) => match[1])
+  const named = [...page.matchAll(/`((?:spec|seal|interval)\/[a-z-]+)`/g)].map((match) => match[1])
   expect([...new Set(named)].toSorted()).toEqual(reading.toSorted())
 })
 
@@ -28,7 +28,7 @@ test('its limits are those of the code', () => {
     32, 20_000, 50_000_000, 1_000_000,
   ])
   expect(page).toContain(
-    'Limits: 32 levels (the deepest place of any document is the 12th), 20,000 characters for one text or key, 50 million\ncharacters for a whole text, one million values.',
+    'Limits: 32 levels (documents need 12), 20,000 characters for one text or key, 50 million\ncharacters for a whole text, one million values.',
   )
 })
 
