@@ -3,6 +3,7 @@ import type { JsonPointer } from './finding.js'
 import { isSameJson } from './isSameJson.js'
 import { quoteValue } from './quoteValue.js'
 import { readPointer } from './readPointer.js'
+import { refuse } from './refuse.js'
 import { requireShape, type Shape } from './requireShape.js'
 import { requireTree } from './requireTree.js'
 import { splitPointer } from './splitPointer.js'
@@ -34,7 +35,7 @@ export type PatchOperation =
  * ```
  */
 export function applyPatch(document: unknown, operations: readonly PatchOperation[]): unknown {
-  if (!Array.isArray(operations)) throw new TypeError('operations: a list of patch operations is wanted')
+  if (!Array.isArray(operations)) throw refuse('operations', operations, 'a list of patch operations')
   let result = document
   for (const [place, operation] of operations.entries()) result = applyOne(result, operation, place)
   return result

@@ -7,5 +7,5 @@ import { quoteValue } from './quoteValue.js'
  */
 export function refuse(name: string, value: unknown, wanted: string, kind = ''): Error {
   const Misuse = typeof value === kind ? RangeError : TypeError
-  return new Misuse(`${name} is ${quoteValue(value)}; it must be ${wanted}`)
+  return new Misuse(`${name} must be ${wanted}, got ${quoteValue(value)}`)
 }

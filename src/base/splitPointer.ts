@@ -1,4 +1,5 @@
 import type { JsonPointer } from './finding.js'
+import { refuse } from './refuse.js'
 
 /**
  * The keys of a JSON Pointer.
@@ -18,8 +19,7 @@ import type { JsonPointer } from './finding.js'
  * ```
  */
 export function splitPointer(pointer: JsonPointer): readonly string[] | undefined {
-  if (typeof pointer !== 'string')
-    throw new TypeError(`pointer: a JSON Pointer as a string is wanted, not ${typeof pointer}`)
+  if (typeof pointer !== 'string') throw refuse('pointer', pointer, 'a JSON Pointer as a string')
   if (pointer === '') return []
   if (!pointer.startsWith('/') || /~(?![01])/.test(pointer)) return undefined
   return pointer

@@ -1,4 +1,4 @@
-import { type JsonPointer, joinPointer } from '../base/index.js'
+import { type JsonPointer, joinPointer, requireObject } from '../base/index.js'
 import type { LeafKind, Leaves } from './leaf.js'
 import { listLeafRows, type PlacedRow } from './leafTable.js'
 import { readOverrides } from './readOverrides.js'
@@ -33,7 +33,7 @@ export type FoundLeaf = {
  * ```
  */
 export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
-  if (typeof sheet !== 'object' || sheet === null) throw new TypeError('sheet: a spec sheet is wanted')
+  requireObject('sheet', sheet)
   const found: FoundLeaf[] = []
   collectLeaves(sheet, [], listLeafRows(), found)
   for (const [overridePlace, override] of readOverrides(sheet).entries())

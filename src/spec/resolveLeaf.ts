@@ -5,6 +5,7 @@ import {
   quoteValue,
   type Reason,
   readPointer,
+  requireObject,
   splitPointer,
 } from '../base/index.js'
 import { specReason } from './codes.js'
@@ -112,10 +113,10 @@ interface Outcome {
 }
 
 function readBase(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf | undefined {
-  if (typeof sheet !== 'object' || sheet === null) throw new TypeError('sheet: a spec sheet is wanted')
+  requireObject('sheet', sheet)
   if (!listLeafRows().some((row) => row.kind === kind))
     throw new TypeError(
-      `kind: one of value, tightening, oils, seal, interval, place is wanted, not ${quoteValue(kind)}`,
+      `kind must be one of value, tightening, oils, seal, interval, place, got ${quoteValue(kind)}`,
     )
   const tokens = splitPointer(path)
   if (tokens === undefined || findLeafRow(tokens)?.kind !== kind)

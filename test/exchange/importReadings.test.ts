@@ -164,10 +164,12 @@ describe('what is left out, and said', () => {
     expect(importReadings(deep, EDITION).ok).toBe(false)
     const proto = JSON.parse('{"__proto__": {"Equipment": [{}]}, "constructor": {}}')
     expect(importReadings(proto, EDITION).ok).toBe(false)
-    expect(() => importReadings(MACHINE, { edition: '2018' as '2016' })).toThrow("options.edition is '2018'")
+    expect(() => importReadings(MACHINE, { edition: '2018' as '2016' })).toThrow(
+      "options.edition must be '2016' or '2020', got '2018'",
+    )
     for (const [edition, shown] of ANYTHING)
       expect(() => importReadings(MACHINE, { edition } as { edition: '2016' })).toThrow(
-        `options.edition is ${shown}; it must be '2016' or '2020'`,
+        `options.edition must be '2016' or '2020', got ${shown}`,
       )
     expect(() => importReadings(MACHINE, null as unknown as typeof EDITION)).toThrow(
       'options must be an object, got null',

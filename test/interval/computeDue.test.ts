@@ -600,17 +600,21 @@ describe('bad input', () => {
   test('a missing or wrong option is named', () => {
     expect(ask({}, { soon: undefined })).toThrow('options.soon must be an object, got undefined')
     expect(ask({}, { staleAfter: undefined })).toThrow('options.staleAfter must be an object, got undefined')
-    expect(ask({}, { staleAfter: { days: Number.NaN } })).toThrow('options.staleAfter.days is NaN')
+    expect(ask({}, { staleAfter: { days: Number.NaN } })).toThrow(
+      /^options\.staleAfter\.days must be a number from 0 to [0-9]+, got NaN$/,
+    )
     expect(ask({}, { staleAfter: { days: '30' } })).toThrow(TypeError)
-    expect(ask({}, { severity: 'hard' })).toThrow("options.severity is 'hard'; it must be normal or severe")
-    expect(ask({}, { soon: { hours: -1 } })).toThrow('options.soon.hours is -1')
+    expect(ask({}, { severity: 'hard' })).toThrow("options.severity must be normal or severe, got 'hard'")
+    expect(ask({}, { soon: { hours: -1 } })).toThrow(
+      /^options\.soon\.hours must be a number from 0 to [0-9]+, got -1$/,
+    )
     expect(ask({}, { soon: { days: Number.POSITIVE_INFINITY } })).toThrow(RangeError)
     expect(ask({}, { soon: { fraction: 1.01 } })).toThrow('from 0 to 1')
     expect(ask({}, { soon: { distance: { value: 5, unit: 'm' } } })).toThrow('km or mi')
     expect(ask({}, { soon: { distance: { value: Number.NaN, unit: 'km' } } })).toThrow(RangeError)
     expect(() => computeDue(good, null as unknown as DueOptions)).toThrow(TypeError)
     expect(() => computeDue(null as unknown as IntervalFacts, OPTIONS)).toThrow(TypeError)
-    expect(ask({ today: '2031-02-30' })).toThrow("facts.today is '2031-02-30'; it must be a date")
+    expect(ask({ today: '2031-02-30' })).toThrow("facts.today must be a date YYYY-MM-DD, got '2031-02-30'")
     expect(ask({ today: 5 })).toThrow(TypeError)
   })
 
@@ -629,13 +633,11 @@ describe('bad input', () => {
 
   test('an option of any kind is named, whatever it is', () => {
     for (const [value, shown] of ANYTHING) {
-      expect(ask({}, { severity: value })).toThrow(
-        `options.severity is ${shown}; it must be normal or severe`,
-      )
+      expect(ask({}, { severity: value })).toThrow(`options.severity must be normal or severe, got ${shown}`)
       expect(ask({}, { soon: { hours: value } })).toThrow(
-        `options.soon.hours is ${shown}; it must be a number`,
+        `options.soon.hours must be a number from 0 to 1000000000, got ${shown}`,
       )
-      expect(ask({ today: value })).toThrow(`facts.today is ${shown}; it must be a date`)
+      expect(ask({ today: value })).toThrow(`facts.today must be a date YYYY-MM-DD, got ${shown}`)
     }
   })
 
@@ -678,14 +680,16 @@ describe('bad input', () => {
 
   test('a period or factor that is none is refused', () => {
     expect(ask({ intervals: { countFrom: 'completion', repeat: stated({ period: 'PT500H' }) } })).toThrow(
-      "intervals.repeat.period is 'PT500H'; it must be whole parts such as P6M",
+      "intervals.repeat.period must be whole parts such as P6M, got 'PT500H'",
     )
     for (const [hours, shown] of ANYTHING)
       expect(
         ask({
           intervals: { countFrom: 'completion', repeat: stated({ hours: hours as unknown as string }) },
         }),
-      ).toThrow(`intervals.repeat.hours is ${shown}; it must be a decimal such as '250'`)
+      ).toThrow(
+        `intervals.repeat.hours must be a decimal such as '250' within the meter's range, got ${shown}`,
+      )
     expect(
       ask(
         {
@@ -697,7 +701,7 @@ describe('bad input', () => {
         },
         { severity: 'severe' },
       ),
-    ).toThrow("intervals.severe.factor is 'half'; it must be a decimal such as '0.5'")
+    ).toThrow("intervals.severe.factor must be a decimal such as '0.5', got 'half'")
   })
 
   test('meter values that are none are left out with a reason', () => {

@@ -190,14 +190,14 @@ describe('rows and columns', () => {
     expect(() => createDueColumns(1.5)).toThrow(RangeError)
     expect(() => createDueColumns(Number.NaN)).toThrow(RangeError)
     expect(() => writeDueRow(createDueColumns(1), 1, {})).toThrow(
-      new RangeError('index is 1; it must be a whole number from 0 to 0'),
+      new RangeError('index must be a whole number from 0 to 0, got 1'),
     )
     for (const [value, shown] of ANYTHING) {
       expect(() => createDueColumns(value as number)).toThrow(
-        new TypeError(`length is ${shown}; it must be a whole number from 0 to 2147483647`),
+        new TypeError(`length must be a whole number from 0 to 2147483647, got ${shown}`),
       )
       expect(() => writeDueRow(createDueColumns(1), value as number, {})).toThrow(
-        `index is ${shown}; it must`,
+        `index must be a whole number from 0 to 0, got ${shown}`,
       )
     }
     for (const row of [undefined, null, 5, 'row', Symbol('s')])
@@ -214,25 +214,34 @@ describe('rows and columns', () => {
 
   test('what is no columns is named, to those who write and to those who judge', () => {
     const good = createDueColumns(2)
-    const refused = (columns: unknown, message: string) => {
+    const refused = (columns: unknown, message: string | RegExp) => {
       const judge = () =>
         computeDueColumns(columns as DueColumns, TODAY, { soon: {}, staleAfter: { days: 1 } })
       expect(judge).toThrow(message)
     }
-    const refusedTwice = (columns: unknown, message: string) => {
+    const refusedTwice = (columns: unknown, message: string | RegExp) => {
       refused(columns, message)
       expect(() => writeDueRow(columns as DueColumns, 0, {})).toThrow(message)
     }
     refusedTwice(null, 'columns must be an object, got null')
     refusedTwice('columns', "columns must be an object, got 'columns'")
-    refusedTwice({ length: 2 }, 'columns.lastDay is undefined; it must be Int32Array of 2 rows or more')
-    refusedTwice({ ...good, length: -1 }, 'columns.length is -1; it must be a whole number from 0')
-    refusedTwice({ ...good, length: Symbol('s') }, 'columns.length is symbol; it must be a whole number')
+    refusedTwice({ length: 2 }, 'columns.lastDay must be Int32Array of 2 rows or more, got undefined')
+    refusedTwice({ ...good, length: -1 }, 'columns.length must be a whole number from 0, got -1')
+    refusedTwice({ ...good, length: Symbol('s') }, 'columns.length must be a whole number from 0, got symbol')
     for (const name of Object.keys(good).filter((key) => key !== 'length'))
-      refusedTwice({ ...good, [name]: null }, `columns.${name} is null; it must be `)
-    refused({ ...good, hours: [5, 6] }, 'columns.hours is object; it must be Float64Array of 2 rows or more')
-    refused({ ...good, hours: new Float32Array(2) }, 'it must be Float64Array')
-    refused({ ...good, everyDays: new Int32Array(1) }, 'it must be Int32Array of 2 rows or more')
+      refusedTwice(
+        { ...good, [name]: null },
+        new RegExp(`^columns\\.${name} must be [A-Za-z0-9]+ of 2 rows or more, got null$`),
+      )
+    refused({ ...good, hours: [5, 6] }, 'columns.hours must be Float64Array of 2 rows or more, got object')
+    refused(
+      { ...good, hours: new Float32Array(2) },
+      'columns.hours must be Float64Array of 2 rows or more, got object',
+    )
+    refused(
+      { ...good, everyDays: new Int32Array(1) },
+      'columns.everyDays must be Int32Array of 2 rows or more, got object',
+    )
     // The first rows alone may be judged.
     expect(
       computeDueColumns({ ...good, length: 1 }, TODAY, { soon: {}, staleAfter: { days: 1 } }).verdict.length,
@@ -271,7 +280,7 @@ describe('dueSql', () => {
 
   test('misuse throws', () => {
     expect(() => dueSql('sqlite' as 'duckdb', options)).toThrow(
-      "dialect is 'sqlite'; it must be 'postgresql' or 'duckdb'",
+      "dialect must be 'postgresql' or 'duckdb', got 'sqlite'",
     )
     expect(() => dueSql('duckdb', { ...options, today: "2031-01-01'; --" })).toThrow(RangeError)
     expect(() => dueSql('duckdb', { ...options, today: undefined } as unknown as DueSqlOptions)).toThrow(
@@ -282,7 +291,9 @@ describe('dueSql', () => {
       dueSql('duckdb', { ...options, staleAfter: { days: '1; DROP' as unknown as number } }),
     ).toThrow(TypeError)
     for (const [value, shown] of ANYTHING)
-      expect(() => dueSql(value as 'duckdb', options)).toThrow(`dialect is ${shown}; it must be`)
+      expect(() => dueSql(value as 'duckdb', options)).toThrow(
+        `dialect must be 'postgresql' or 'duckdb', got ${shown}`,
+      )
     for (const none of [undefined, null])
       expect(() => dueSql('duckdb', none as unknown as DueSqlOptions)).toThrow('options must be an object')
     expect(() => dueSql('duckdb', { ...options, columns: null } as unknown as DueSqlOptions)).toThrow(
@@ -290,7 +301,7 @@ describe('dueSql', () => {
     )
     expect(() =>
       dueSql('duckdb', { ...options, columns: { lastDate: 5 } } as unknown as DueSqlOptions),
-    ).toThrow('options.columns.lastDate is 5; it must be a column name')
+    ).toThrow('options.columns.lastDate must be a column name, got 5')
     expect(() =>
       dueSql('duckdb', { ...options, columns: { lastdate: 'served' } } as unknown as DueSqlOptions),
     ).toThrow("options.columns must not have the key 'lastdate'; did you mean lastDate?")

@@ -73,13 +73,17 @@ describe('Theil–Sen', () => {
       expect(() => fitTheilSen([1, 2], [1, 2], confidence)).toThrow(RangeError)
     const list = [1, 2]
     for (const [value, shown] of ANYTHING) {
-      expect(() => fitTheilSen(value as number[], list, 0.8)).toThrow(`x is ${shown}; it must be a list`)
-      expect(() => fitTheilSen(list, value as number[], 0.8)).toThrow(`y is ${shown}; it must be a list`)
+      expect(() => fitTheilSen(value as number[], list, 0.8)).toThrow(
+        `x must be a list of numbers, got ${shown}`,
+      )
+      expect(() => fitTheilSen(list, value as number[], 0.8)).toThrow(
+        `y must be a list of numbers, got ${shown}`,
+      )
       expect(() => fitTheilSen(list, [1, value as number], 0.8)).toThrow(
-        `y[1] is ${shown}; it must be a finite`,
+        `y[1] must be a finite number, got ${shown}`,
       )
       expect(() => fitTheilSen(list, list, value as number)).toThrow(
-        `confidence is ${shown}; it must be a number`,
+        `confidence must be a number above 0 and below 1, got ${shown}`,
       )
     }
   })
@@ -319,11 +323,13 @@ describe('forecastDue', () => {
     const hours = [['2031-01-01', 10]] as const
     expect(() => ask({ hours }, 100, '2031-13-01')).toThrow(RangeError)
     expect(() => ask({ hours }, Number.NaN, '2031-01-01')).toThrow(
-      'facts.dueAt.value is NaN; it must be a meter value',
+      'facts.dueAt.value must be a meter value, got NaN',
     )
-    expect(() => ask({ hours }, 100, '2031-01-01', { ...OPTIONS, confidence: 1 })).toThrow('confidence is 1')
+    expect(() => ask({ hours }, 100, '2031-01-01', { ...OPTIONS, confidence: 1 })).toThrow(
+      'confidence must be a number above 0 and below 1, got 1',
+    )
     expect(() => ask({ hours }, 100, '2031-01-01', { confidence: 0.8 } as ForecastOptions)).toThrow(
-      'scatter is undefined',
+      "options.scatter must be 'about a steady line' or 'from day to day', got undefined",
     )
     expect(() => forecastDue({ log: log({}), meter: 'hours' } as unknown as ForecastFacts, OPTIONS)).toThrow(
       TypeError,
@@ -347,19 +353,23 @@ describe('forecastDue', () => {
       )
     }
     for (const [value, shown] of ANYTHING) {
-      refused({ meter: value }, `facts.meter is ${shown}; it must be 'hours' or 'distance'`)
-      refused({ dueAt: { value, unit: 'h' } }, `facts.dueAt.value is ${shown}; it must be a meter value`)
-      refused({ dueAt: { value: 5, unit: value } }, `facts.dueAt.unit is ${shown}; it must be h`)
-      refused({}, `options.confidence is ${shown}; it must be a number above 0`, { confidence: value })
-      refused({}, `options.scatter is ${shown}; it must be 'about a steady line'`, { scatter: value })
+      refused({ meter: value }, `facts.meter must be 'hours' or 'distance', got ${shown}`)
+      refused({ dueAt: { value, unit: 'h' } }, `facts.dueAt.value must be a meter value, got ${shown}`)
+      refused({ dueAt: { value: 5, unit: value } }, `facts.dueAt.unit must be h, got ${shown}`)
+      refused({}, `options.confidence must be a number above 0 and below 1, got ${shown}`, {
+        confidence: value,
+      })
+      refused({}, `options.scatter must be 'about a steady line' or 'from day to day', got ${shown}`, {
+        scatter: value,
+      })
     }
     refused({ log: undefined }, 'facts.log must be an object, got undefined')
     refused({ log: {} }, 'facts.log.meters must be an object, got undefined')
     // Kilometres are no due point of an hour meter.
-    refused({ dueAt: { value: 5, unit: 'km' } }, "facts.dueAt.unit is 'km'; it must be h")
+    refused({ dueAt: { value: 5, unit: 'km' } }, "facts.dueAt.unit must be h, got 'km'")
     refused(
       { meter: 'distance', dueAt: { value: 5, unit: 'h' } },
-      "facts.dueAt.unit is 'h'; it must be km or mi",
+      "facts.dueAt.unit must be km or mi, got 'h'",
     )
   })
 })

@@ -72,17 +72,20 @@ describe('listDueByDay', () => {
     const refused = (entries: unknown, message: string) =>
       expect(() => listDueByDay(entries as DueListEntry[])).toThrow(message)
     const good = { machine: 'a', place: 'b', service: 'c', gearcase: 'd', due: { verdict: 'due' } }
-    refused(null, 'entries is null; it must be a list')
+    refused(null, 'entries must be a list, got null')
     refused([good, null], 'entries[1] must be an object, got null')
     refused([{ ...good, due: undefined }], 'entries[0].due must be an object, got undefined')
     for (const [value, shown] of ANYTHING) {
       for (const name of ['machine', 'place', 'service', 'gearcase', 'instance'])
-        refused([{ ...good, [name]: value }], `entries[0].${name} is ${shown}; it must be a text`)
+        refused([{ ...good, [name]: value }], `entries[0].${name} must be a text, got ${shown}`)
       const due = { verdict: 'due', dueOn: value }
-      refused([{ ...good, due }], `entries[0].due.dueOn is ${shown}; it must be a date`)
+      refused([{ ...good, due }], `entries[0].due.dueOn must be a date, got ${shown}`)
     }
     // A verdict of no list would leave the entry out.
-    refused([{ ...good, due: { verdict: 'later' } }], "entries[0].due.verdict is 'later'; it must be one of")
+    refused(
+      [{ ...good, due: { verdict: 'later' } }],
+      "entries[0].due.verdict must be one of overdue, due, cannot tell, due soon, not due, got 'later'",
+    )
     expect(listDueByDay([])).toEqual({ now: { places: [] }, later: [], cannotTell: { places: [] } })
   })
 })

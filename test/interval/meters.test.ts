@@ -429,13 +429,15 @@ describe('signals', () => {
 
   test('misuse throws', () => {
     expect(() => decodeMeterSignal('__proto__' as MeterSignal, 0)).toThrow(RangeError)
-    expect(() => decodeMeterSignal('engine total hours', -1)).toThrow('raw is -1')
+    expect(() => decodeMeterSignal('engine total hours', -1)).toThrow(
+      'raw must be a whole number from 0 to 4294967295, got -1',
+    )
     expect(() => decodeMeterSignal('engine total hours', 2 ** 32)).toThrow(RangeError)
     expect(() => decodeMeterSignal('engine total hours', 0.5)).toThrow(RangeError)
     expect(() => decodeMeterSignal('engine total hours', Number.NaN)).toThrow(RangeError)
     expect(() => countBetweenSignals('engine total hours', 0xfb00_0000, 0, 1)).toThrow('earlierRaw')
     expect(() => countBetweenSignals('engine total hours', 0, 1, 0)).toThrow(
-      new RangeError('maximum is 0; it must be a number above 0'),
+      new RangeError('maximum must be a number above 0, got 0'),
     )
     for (const [value, shown] of ANYTHING) {
       const raw = value as number
@@ -444,15 +446,19 @@ describe('signals', () => {
         () => decodeMeterSignal(value as MeterSignal, 0),
         () => countBetweenSignals(value as MeterSignal, 0, 1, 1),
       ])
-        expect(act).toThrow(`signal is ${shown}; it must be one of engine total hours, `)
+        expect(act).toThrow(`, wheel-based machine distance, got ${shown}`)
       expect(() => decodeMeterSignal(signal, raw)).toThrow(
-        `raw is ${shown}; it must be a whole number from 0`,
+        `raw must be a whole number from 0 to 4294967295, got ${shown}`,
       )
       expect(() => countBetweenSignals(signal, raw, 1, 1)).toThrow(
-        `earlierRaw is ${shown}; it must be a whole`,
+        `earlierRaw must be a whole number from 0 to 4211081215, got ${shown}`,
       )
-      expect(() => countBetweenSignals(signal, 0, raw, 1)).toThrow(`laterRaw is ${shown}; it must be a whole`)
-      expect(() => countBetweenSignals(signal, 0, 1, raw)).toThrow(`maximum is ${shown}; it must be a number`)
+      expect(() => countBetweenSignals(signal, 0, raw, 1)).toThrow(
+        `laterRaw must be a whole number from 0 to 4211081215, got ${shown}`,
+      )
+      expect(() => countBetweenSignals(signal, 0, 1, raw)).toThrow(
+        `maximum must be a number above 0, got ${shown}`,
+      )
     }
   })
 })

@@ -247,7 +247,7 @@ describe('the other functions: misuse throws and names the argument', () => {
     expect(() => checkRecord(record, null as Anything)).toThrow(/^set/)
     expect(() => checkRecord(record, { ...set, sheets: {} } as Anything)).toThrow(/^set\.sheets/)
     expect(() => checkRecord(record, { ...set, records: 5 } as Anything)).toThrow(
-      /^set\.records .*must be a list/,
+      /^set\.records must be a list of documents, got 5$/,
     )
     const empty = { document: { kind: 'service-record' } } as Anything
     expect(() => checkRecord(empty, set)).toThrow(/^record\.document\.date must be a string/)

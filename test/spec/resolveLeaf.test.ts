@@ -173,7 +173,7 @@ test('misuse throws', () => {
   expect(() => resolveLeaf(cover, {}, 'value', 'refill')).toThrow(RangeError)
   expect(() => resolveLeaf(null as never, {}, 'value', refill)).toThrow(TypeError)
   expect(() => resolveLeaf(cover, undefined as never, 'value', refill)).toThrow(TypeError)
-  expect(() => resolveLeaf(cover, {}, 10n as never, refill)).toThrow(/^kind: .* not bigint$/)
+  expect(() => resolveLeaf(cover, {}, 10n as never, refill)).toThrow(/^kind must be one of .*, got bigint$/)
   const withOverrides = (overrides: unknown) => () =>
     resolveLeaf({ ...cover, overrides } as never, {}, 'value', refill)
   expect(withOverrides({})).toThrow(/^sheet\.overrides must be a list, got object; parse the document first$/)
