@@ -1,8 +1,8 @@
 import { defineConfig } from 'vitest/config'
 import ProgressReporter from './support/progressReporter.js'
 
-/** Files that swap a module for another one: they need the modules to themselves. */
-const ALONE = ['test/quantity/convertPaths.test.ts']
+/** Files that swap a module for another one, or measure the heap: they need a process to themselves. */
+const ALONE = ['test/quantity/convertPaths.test.ts', 'test/interval/dueLines.test.ts']
 
 /** What `npm run test:all` runs on top of `npm test`: the browser, and the types of the packed library. */
 const LONG = process.env['DRIVETRAIN_LONG'] === '1' ? [] : ['test/**/*.long.test.ts']

@@ -1,9 +1,7 @@
-import type { JsonPointer } from '../base/index.js'
 import type { DateText, PeriodText } from '../calendar/index.js'
 import type {
   DistanceUnit,
   Figure,
-  LengthUnit,
   PrintedQuantity,
   TemperatureUnit,
   TorqueUnit,

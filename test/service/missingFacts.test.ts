@@ -20,7 +20,7 @@ const plan = planExample('tind-4', {
 describe('the main job with the variant missing and a torque not stated', () => {
   it('names the variant as missing, with the facts that would decide and both candidates', () => {
     expect(plan.machine.variant).toMatchObject({
-      kind: 'cannot tell',
+      verdict: 'cannot tell',
       missing: ['variant', 'serial'],
       candidates: [{ id: 'short' }, { id: 'long' }],
     })
