@@ -44,7 +44,7 @@ export type Cure =
   | { readonly op: 'move'; readonly from: JsonPointer; readonly path: JsonPointer }
 
 /** Any code with any params: where a room reads findings of rooms that it does not know. */
-export type AnyCodes = { readonly [code: string]: Params }
+type AnyCodes = { readonly [code: string]: Params }
 
 export interface FindingOf<Code extends string = string, Its = Params> {
   readonly code: Code

@@ -1,5 +1,4 @@
-// What other rooms may use of this one.
-export { applyPatch, type PatchOperation } from './applyPatch.js'
+export { applyPatch } from './applyPatch.js'
 export { asText } from './asText.js'
 export { cutText } from './cutText.js'
 export {
@@ -12,7 +11,6 @@ export {
   MAX_VALUES,
 } from './documentLimits.js'
 export type {
-  AnyCodes,
   Cure,
   DocumentKind,
   DocumentReference,

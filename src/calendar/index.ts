@@ -1,5 +1,3 @@
-// What other rooms may use of this one.
-export { addDays } from './addDays.js'
 export { addPeriod } from './addPeriod.js'
 export { addToDay } from './addToDay.js'
 export type { CalendarCodes } from './codes.js'
@@ -9,5 +7,5 @@ export type { DateText, Period, PeriodText } from './dateText.js'
 export { dayNumberOf, FIRST_DAY, LAST_DAY } from './dayNumberOf.js'
 export { daysBetween } from './daysBetween.js'
 export { isDate } from './isDate.js'
-export { parsePeriod, scanPeriod } from './parsePeriod.js'
+export { scanPeriod } from './parsePeriod.js'
 export { readDay } from './readDay.js'

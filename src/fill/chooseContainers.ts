@@ -22,7 +22,7 @@ export type ContainerChoice = ContainersTaken &
     | { readonly verdict: 'short'; readonly short: Quantity<VolumeUnit> }
   )
 
-export interface ContainersTaken {
+interface ContainersTaken {
   /** Name of the one oil that all containers hold; absent where the list is empty. */
   readonly oil?: string
   readonly needed: Quantity<VolumeUnit>

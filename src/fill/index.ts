@@ -4,7 +4,6 @@ export { type ContainerChoice, type ContainerUse, chooseContainers } from './cho
 export { chooseVessel, type VesselChoice } from './chooseVessel.js'
 export type { FillCodes } from './codes.js'
 export { type DrainQuestion, type DrainVerdict, drainTime } from './drainTime.js'
-export { type DrainedVerdict, judgeDrained } from './judgeDrained.js'
 export { judgePan, type PanVerdict } from './judgePan.js'
 export { judgeRefill, type RefillVerdict } from './judgeRefill.js'
 export { type PourPart, type PourTime, type PourVerdict, pourTime } from './pourTime.js'

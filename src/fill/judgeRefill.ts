@@ -19,7 +19,7 @@ import { comparedWith } from './comparedWith.js'
 import { requireAmount } from './requireAmount.js'
 import { volumeIn } from './volumeAmount.js'
 
-export interface RefillJudged {
+interface RefillJudged {
   /**
    * `right`: inside the stated band, or the printed figure itself. `the level decides`: hole, dipstick or glass has the
    * last word. `outside`: past the band. `stop`: more than 10 % off: something is wrong before more oil goes in.
@@ -31,7 +31,7 @@ export interface RefillJudged {
 }
 
 /** The manual states no quantity, or no band for one: then the difference from its figure is there. */
-export interface RefillUnknown {
+interface RefillUnknown {
   readonly verdict: 'cannot tell'
   readonly difference?: Quantity<VolumeUnit>
   readonly reasons: readonly Reason<keyof FillCodes>[]

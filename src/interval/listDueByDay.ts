@@ -14,7 +14,7 @@ export interface DueListEntry {
   readonly due: Pick<DueVerdict, 'verdict' | 'dueOn'>
 }
 
-export interface DueDay {
+interface DueDay {
   /** Absent: cannot tell on which day. */
   readonly day?: DateText
   readonly places: readonly { readonly place: string; readonly entries: readonly DueListEntry[] }[]

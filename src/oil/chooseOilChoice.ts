@@ -4,7 +4,7 @@ import type { OilChoice, Oils } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
 import { holdsAtAmbient } from './holdsAtAmbient.js'
 
-export interface JudgedOilChoice {
+interface JudgedOilChoice {
   /** Place in the sheet's list. */
   readonly index: number
   readonly choice: OilChoice

@@ -7,7 +7,7 @@ export { compareQuantities } from './compareQuantities.js'
 export { convert } from './convert.js'
 export { convertAmount } from './convertAmount.js'
 export { convertColumn } from './convertColumn.js'
-export { type ConvertedFigure, convertFigure } from './convertFigure.js'
+export { convertFigure } from './convertFigure.js'
 export {
   compareExact,
   type Exact,
@@ -30,15 +30,13 @@ export { nearestDouble } from './nearestDouble.js'
 export { parseQuantity, type ReadingOptions } from './parseQuantity.js'
 export type { PrintedBand } from './printed.js'
 export { type PrintedAgreement, printedFiguresAgree } from './printedFiguresAgree.js'
-export { type Band, type ClosedBand, figureOfBand, readBand, sideOfBand, statedEnds } from './readBand.js'
+export { type Band, figureOfBand, readBand, sideOfBand, statedEnds } from './readBand.js'
 export { requireBand } from './requireBand.js'
 export { requireQuantity, requireUnitOf } from './requireQuantity.js'
 export { secondUnit } from './secondUnit.js'
 export {
   type DistanceUnit,
-  type DurationUnit,
   type Figure,
-  type ForceUnit,
   type LengthUnit,
   type MassUnit,
   type Measure,

@@ -23,7 +23,7 @@ export type Band =
     }
 
 /** A band with both ends. */
-export interface ClosedBand {
+interface ClosedBand {
   readonly basis: 'limits' | 'tolerance' | 'caller'
   readonly low: Exact
   readonly aim: Exact

@@ -23,10 +23,8 @@ export type TorqueUnit = UnitOf<'torque'>
 export type VolumeUnit = UnitOf<'volume'>
 export type LengthUnit = UnitOf<'length'>
 export type DistanceUnit = UnitOf<'distance'>
-export type ForceUnit = UnitOf<'force'>
 export type TemperatureUnit = UnitOf<'temperature'>
 export type MassUnit = UnitOf<'mass'>
-export type DurationUnit = UnitOf<'duration'>
 
 /** A computed or measured quantity. Where it is compared or summed, the number means its shortest decimal. */
 export interface Quantity<U extends Unit = Unit> {

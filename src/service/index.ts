@@ -1,10 +1,10 @@
 // What other rooms may use of this one.
 export type { ServiceCodes } from './codes.js'
-export { groupKits, type KitGroup } from './groupKits.js'
+export { groupKits } from './groupKits.js'
 export { type Kit, kitContents } from './kitContents.js'
 export type { KitOil, KitSeal } from './kitSums.js'
 export { type DueFacts, type ListedDue, listDue } from './listDue.js'
-export { listVariantDifferences, type VariantDifference } from './listVariantDifferences.js'
+export { listVariantDifferences } from './listVariantDifferences.js'
 export { orderList } from './orderList.js'
 export { planVisit, type VisitCodes } from './planVisit.js'
 export { remainingStock } from './remainingStock.js'

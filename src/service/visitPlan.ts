@@ -27,8 +27,6 @@ import type {
   WheelMark,
 } from '../spec/index.js'
 
-export type { DueLine as PlannedDueLine, DueState } from '../interval/index.js'
-
 /**
  * One visit to one machine, ready to be worked, printed or spoken. Plain JSON: what stands on a card stands here
  * first, and the card names the pointer into this plan that each figure came from.

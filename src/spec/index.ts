@@ -17,7 +17,6 @@ export {
 } from './documents.js'
 export { type FoundLeaf, findLeaves } from './findLeaves.js'
 export { type FoundValue, findStatedValues } from './findStatedValues.js'
-export { judgeCondition } from './judgeCondition.js'
 export { judgePart } from './judgePart.js'
 export type {
   BondedSeal,
@@ -34,7 +33,6 @@ export type {
   Leaf,
   LeafKind,
   Leaves,
-  LengthFigure,
   LimitedSlip,
   LiquidGasket,
   MakerFluid,
@@ -50,7 +48,6 @@ export type {
   PrintedValue,
   Replacement,
   Seal,
-  SheetPath,
   SourceRef,
   SpecValue,
   StatedValue,
@@ -61,15 +58,7 @@ export type {
   TorqueTightening,
   TurnsTightening,
 } from './leaf.js'
-export {
-  findLeafRow,
-  type LeafBelow,
-  type LeafPlace,
-  type LeafRole,
-  type LeafRow,
-  listLeafRows,
-  type PlacedRow,
-} from './leafTable.js'
+export { findLeafRow, type LeafBelow, type LeafRole, listLeafRows } from './leafTable.js'
 export type {
   DistanceMeter,
   HourMeter,
@@ -83,7 +72,7 @@ export { nameOil } from './nameOil.js'
 export type { Action, ProcedureDocument, ServiceOnPart, Step } from './procedureDocument.js'
 export { readOverrides } from './readOverrides.js'
 export { requireDocument } from './requireDocument.js'
-export type { IdentityFact, Judgement, Resolved, Trace } from './resolved.js'
+export type { IdentityFact, Resolved, Trace } from './resolved.js'
 export { resolveLeaf } from './resolveLeaf.js'
 export { resolveVariant, type VariantVerdict } from './resolveVariant.js'
 export type {

@@ -9,7 +9,7 @@ import type {
   VolumeUnit,
 } from '../quantity/index.js'
 
-export type { DateText, PeriodText }
+export type { DateText }
 
 /** `^[a-z][a-z0-9-]{0,63}$` */
 export type Id = string
@@ -274,8 +274,3 @@ export interface Identity {
   readonly serial?: string
   readonly market?: string
 }
-
-/** A place in a document, for values and steps that point into a sheet. */
-export type SheetPath = JsonPointer
-
-export type LengthFigure = PrintedQuantity<LengthUnit>

@@ -41,7 +41,7 @@ type MeasureOf<L> = {
   [M in Measure]: Exclude<L, NotStated> extends { readonly unit: UnitOf<M> } ? M : never
 }[Measure]
 
-export interface LeafRow<Kind extends LeafKind = LeafKind, Its extends Measure = Measure> {
+interface LeafRow<Kind extends LeafKind = LeafKind, Its extends Measure = Measure> {
   readonly kind: Kind
   readonly role: LeafRole
   /** What a single value measures; absent for leaves that hold more than one value, or none. */

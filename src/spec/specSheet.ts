@@ -5,7 +5,6 @@ import type {
   DateText,
   Id,
   Interval,
-  Leaf,
   LeafKind,
   Leaves,
   Oils,
@@ -13,7 +12,6 @@ import type {
   Seal,
   SourceRef,
   SpecValue,
-  StatedValue,
   Tightening,
 } from './leaf.js'
 
@@ -264,5 +262,3 @@ export interface Waiver {
   readonly path: JsonPointer
   readonly reason: string
 }
-
-export type { Leaf, StatedValue }

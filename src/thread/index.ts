@@ -1,9 +1,7 @@
 // What other rooms may use of this one.
 export type { ThreadCodes } from './codes.js'
-export { isStandardHexSize } from './isStandardHexSize.js'
-export { isStandardSquareDrive } from './isStandardSquareDrive.js'
 export { parseThread } from './parseThread.js'
 export { pitchDiameter } from './pitchDiameter.js'
 export { type PlugHousing, type PlugTorqueBand, plugTorqueBand } from './plugTorqueBand.js'
-export { type StressArea, stressArea } from './stressArea.js'
+export { stressArea } from './stressArea.js'
 export type { MetricThread, PipeThread, Thread, UnifiedThread } from './thread.js'

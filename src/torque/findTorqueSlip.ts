@@ -21,7 +21,7 @@ import { plugFigures } from './plugFigures.js'
 export type SlipFactor = '×12' | '÷12' | '×9.80665' | '÷9.80665'
 
 /** A ratio that turns the printed figure into a usual one. */
-export interface TorqueSlip {
+interface TorqueSlip {
   /** What the printed figure must be multiplied or divided by. */
   readonly factor: SlipFactor
   /** The corrected torque, in the sheet's unit. */

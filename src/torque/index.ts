@@ -1,7 +1,7 @@
 // What other rooms may use of this one.
 export { type AdaptorAnswer, type AdaptorQuestion, adaptorSetting } from './adaptorSetting.js'
-export { type CalibrationInputs, calibrationInputs } from './calibrationInputs.js'
-export { checkPlugsSwapped, type PlugTorque, type SwapVerdict } from './checkPlugsSwapped.js'
+export { calibrationInputs } from './calibrationInputs.js'
+export { checkPlugsSwapped } from './checkPlugsSwapped.js'
 export { checkWrench } from './checkWrench.js'
 export {
   type ChooseWrenchesOptions,
@@ -13,13 +13,9 @@ export {
 } from './chooseWrenches.js'
 export { type ClampLoad, type ClampLoadQuestion, clampLoad } from './clampLoad.js'
 export type { TorqueCodes } from './codes.js'
-export { findTorqueSlip, type SlipFactor, type TorqueSlip, type TorqueSlipVerdict } from './findTorqueSlip.js'
-export { judgeTorqueSet, type TorqueSetVerdict } from './judgeTorqueSet.js'
-export { judgeTurns, type TurnsVerdict } from './judgeTurns.js'
-export { judgeWrenchReach, type WrenchReachVerdict } from './judgeWrenchReach.js'
-export { type NutFactorQuestion, nutFactor } from './nutFactor.js'
-export { type ProofLoad, proofLoad } from './proofLoad.js'
-export { type TurnsBand, turnsBand } from './turnsBand.js'
+export { findTorqueSlip, type SlipFactor } from './findTorqueSlip.js'
+export { judgeTurns } from './judgeTurns.js'
+export { judgeWrenchReach } from './judgeWrenchReach.js'
 export type { WrenchToGet } from './wrenchToGet.js'
 export type {
   Fit,
