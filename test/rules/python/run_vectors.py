@@ -65,14 +65,14 @@ def check(files, places):
             subjects = [("", document)]
             if kind == "machine-log":
                 subjects += [(f"/records/{at}", one) for at, one in enumerate(document["records"])]
-            own = [
-                {"code": code, "severity": severity, "file": file, "path": prefix + path, "params": params}
-                for prefix, subject in subjects
-                for code, (about, rule) in RULES.items()
-                if about == subject["kind"]
-                for path, severity, params in rule(subject, world)
-            ]
-            found += sorted(own, key=lambda one: place_key(document, one["path"]))
+            for prefix, subject in subjects:
+                own = [
+                    {"code": code, "severity": severity, "file": file, "path": prefix + path, "params": params}
+                    for code, (about, rule) in RULES.items()
+                    if about == subject["kind"]
+                    for path, severity, params in rule(subject, world)
+                ]
+                found += sorted(own, key=lambda one: place_key(document, one["path"]))
     return found
 
 
