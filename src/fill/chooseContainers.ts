@@ -72,9 +72,9 @@ export function chooseContainers(
     if (container.opened !== undefined) {
       requireAmount(`containers.${id}.opened`, container.opened, 'volume')
     }
-    if (!Number.isInteger(container.count) || container.count < 0 || container.count > MOST_OF_ONE_SIZE) {
+    if (!Number.isInteger(container.count) || container.count < 0 || container.count > MAX_OF_ONE_SIZE) {
       throw new RangeError(
-        `containers.${id}.count must be whole, 0 … ${MOST_OF_ONE_SIZE}, got ${quoteValue(container.count)}`,
+        `containers.${id}.count must be whole, 0 … ${MAX_OF_ONE_SIZE}, got ${quoteValue(container.count)}`,
       )
     }
     if (!names.includes(container.oil.name)) names.push(container.oil.name)
@@ -100,7 +100,7 @@ export function chooseContainers(
 }
 
 /** A shelf with more of one size is a slip of the pen, and so is a purchase of more. */
-const MOST_OF_ONE_SIZE = 10_000
+const MAX_OF_ONE_SIZE = 10_000
 
 interface RankedChoice {
   readonly choice: ContainerChoice
@@ -137,7 +137,7 @@ function chooseOfOneOil(
   // a size of 0 passes the shape of a document: such a container holds nothing and is never bought
   const kinds = shelf.map(([, { count }], place) => {
     const size = parts[1 + place] ?? 0n
-    return size > 0n ? { size, count, most: MOST_OF_ONE_SIZE } : { size: 1n, count: 0, most: 0 }
+    return size > 0n ? { size, count, most: MAX_OF_ONE_SIZE } : { size: 1n, count: 0, most: 0 }
   })
   const amount = (whole: bigint) => volumeIn({ n: whole, d: perMillilitre }, volume.unit)
   const rests = shelf

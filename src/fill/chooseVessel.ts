@@ -37,7 +37,7 @@ interface Measured {
   readonly unit: VolumeUnit
 }
 
-const MOST_POURS = 50
+const MAX_POURS = 50
 
 /**
  * Which vessel measures a refill exactly enough, in how many pours and to which marks. Only for filling by quantity:
@@ -100,7 +100,7 @@ export function chooseVessel(
       return []
     }
     if (marks === 'too many pours') {
-      reasons.push(fillReason('fill/vessel-too-many-pours', { vessel: vessel.name, limit: MOST_POURS }))
+      reasons.push(fillReason('fill/vessel-too-many-pours', { vessel: vessel.name, limit: MAX_POURS }))
       return []
     }
     const difference = marks.reduce((sum, mark) => sum + mark, 0n) - need
@@ -157,7 +157,7 @@ function marksFor(
 ): bigint[] | 'too large' | 'too many pours' {
   if (top < lowest || top === 0n) return 'too large'
   const full = (need - 1n) / top
-  if (full >= BigInt(MOST_POURS)) return 'too many pours'
+  if (full >= BigInt(MAX_POURS)) return 'too many pours'
   const rest = nearestMark(need - full * top, step)
   const tops = Array.from({ length: Number(full) }, () => top)
   if (rest >= lowest && rest > 0n) return [...tops, rest]

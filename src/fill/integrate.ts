@@ -7,7 +7,7 @@ const RULE: readonly (readonly [number, number])[] = [
 ]
 
 /** Halvings at most: rounding noise must not be chased for ever. */
-const MOST_HALVINGS = 500
+const MAX_HALVINGS = 500
 
 /**
  * The integral of a smooth positive function over 0 … 1, a piece being halved where its two estimates differ by more
@@ -25,7 +25,7 @@ export function integrate(f: (at: number) => number): number {
     const right = { from: middle, to, value: estimate(f, middle, to) }
     const both = left.value + right.value
     halvings += 1
-    if (Math.abs(both - value) <= 1e-13 * first || halvings > MOST_HALVINGS) total += both
+    if (Math.abs(both - value) <= 1e-13 * first || halvings > MAX_HALVINGS) total += both
     else pieces.push(right, left)
   }
   return total

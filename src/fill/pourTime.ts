@@ -36,7 +36,7 @@ export type PourVerdict =
 
 /** Largest Reynolds number that still counts as laminar; it belongs to the laminar side. */
 const LAMINAR = 2100
-const MOST_FILLINGS = 1000
+const MAX_FILLINGS = 1000
 
 /**
  * How long a measured refill takes through a funnel and a hose, in three parts that the technician sees, for the
@@ -87,8 +87,8 @@ export function pourTime(question: PourQuestion): PourVerdict {
     return cannotTell(fillReason('fill/bore-wider-than-funnel', params))
   }
   const fillings = Math.ceil((volume / funnelVolume(flow)) * (1 - 1e-12))
-  if (fillings > MOST_FILLINGS) {
-    return cannotTell(fillReason('fill/funnel-too-small', { fillings, limit: MOST_FILLINGS }))
+  if (fillings > MAX_FILLINGS) {
+    return cannotTell(fillReason('fill/funnel-too-small', { fillings, limit: MAX_FILLINGS }))
   }
   const corrected = pourFillings(flow, volume)
   const plain = pourFillings({ ...flow, kinetic: 0 }, volume)

@@ -6,7 +6,7 @@ import { requireBand } from './requireBand.js'
 import type { Figure, Unit } from './unit.js'
 import { type UnitPair, unitPair } from './unitPair.js'
 
-const MOST_DECIMALS = 6
+const MAX_DECIMALS = 6
 
 /**
  * The figure to print in a second unit next to a manual's own, for cards and lists. Every digit of the conversion is
@@ -65,7 +65,7 @@ function limitsInside<U extends Unit>(
   fewest: number,
   unit: U,
 ): PrintedBand<U> | null {
-  for (let decimals = fewest; decimals <= MOST_DECIMALS; decimals++) {
+  for (let decimals = fewest; decimals <= MAX_DECIMALS; decimals++) {
     const least = low && placed(low, 'up', decimals)
     const most = high && placed(high, 'down', decimals)
     if (least && most && compareExact(figureValue(least), figureValue(most)) > 0) continue
@@ -90,7 +90,7 @@ function secondTolerance<U extends Unit>(
     enoughDecimals([value.value, value.minus, value.plus], pair, 1),
     enoughDecimals([value.minus, value.plus], steps),
   )
-  for (let decimals = fewest; decimals <= MOST_DECIMALS; decimals++) {
+  for (let decimals = fewest; decimals <= MAX_DECIMALS; decimals++) {
     const middle = placed(converted(nominal, pair), 'nearest', decimals)
     if (!isFigure(middle, { minus: true })) return null
     const down = placed(minus(figureValue(middle), low), 'down', decimals)
@@ -108,7 +108,7 @@ function enoughDecimals(figures: readonly Figure[], pair: UnitPair, counted = fi
   const last = times(pair.ratio, powerOfTen(-printed))
   let rule = 0
   // 10^−k is nearest in ratio to the converted last place x where x² ≥ 10^(−2k−1)
-  while (rule < MOST_DECIMALS && last.n * last.n * 10n ** BigInt(2 * rule + 1) < last.d * last.d) rule += 1
+  while (rule < MAX_DECIMALS && last.n * last.n * 10n ** BigInt(2 * rule + 1) < last.d * last.d) rule += 1
   if (pair.offset.n !== 0n) return rule
   const needed = figures.slice(0, counted).map((figure) => twoDigits(converted(figureOf(figure), pair), rule))
   return Math.max(...needed)
@@ -117,7 +117,7 @@ function enoughDecimals(figures: readonly Figure[], pair: UnitPair, counted = fi
 function twoDigits(value: Exact, fewest: number): number {
   const size = value.n < 0n ? -value.n : value.n
   let decimals = fewest
-  while (decimals < MOST_DECIMALS && size * 10n ** BigInt(decimals) < 10n * value.d) {
+  while (decimals < MAX_DECIMALS && size * 10n ** BigInt(decimals) < 10n * value.d) {
     // a value that ends here needs no zeros behind it
     if ((size * 10n ** BigInt(decimals)) % value.d === 0n) break
     decimals += 1

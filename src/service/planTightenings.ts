@@ -63,14 +63,7 @@ export function planTightenings(request: TighteningRequest): TighteningPlan {
     if (tightening.kind === 'turns') return { ...about, verdict: 'by turns', reasons: [] }
     const taken = covered.get(on)
     const wrench = taken === undefined ? undefined : toolbox?.wrenches[taken.wrench]
-    const { verdict, setting } = taken?.fit ?? {}
-    if (
-      taken === undefined ||
-      wrench === undefined ||
-      tightening.kind !== 'torque' ||
-      setting === undefined ||
-      (verdict !== 'fits' && verdict !== 'fits with care')
-    ) {
+    if (taken === undefined || wrench === undefined || tightening.kind !== 'torque') {
       const open = uncovered.get(on)
       return {
         ...about,
@@ -80,6 +73,7 @@ export function planTightenings(request: TighteningRequest): TighteningPlan {
         ],
       }
     }
+    const { verdict, setting, reasons } = taken.fit
     const { min, max } = setting.trueBand.sheetUnit
     return {
       ...about,
@@ -88,7 +82,7 @@ export function planTightenings(request: TighteningRequest): TighteningPlan {
       setting: setting.setting,
       trueBand: { min: min.value, max: max.value, unit: min.unit },
       drawing: drawTorque(tightening.torque, setting),
-      reasons: taken.fit.reasons,
+      reasons,
     }
   })
   return {

@@ -4,7 +4,7 @@ import type { IntervalStated, TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { requireWrench } from './requireInput.js'
 
-const MOST_CYCLES = 5000
+const MAX_CYCLES = 5000
 
 export interface CalibrationInputs {
   /** Counts from this date; absent: not in the toolbox, so not known. */
@@ -31,15 +31,15 @@ export function calibrationInputs(wrench: TorqueWrench): CalibrationInputs {
   if (used !== undefined) requireNumber('wrench.calibration.cyclesSince', used, { min: 0 })
   const reasons: Reason[] = []
   if (calibration === undefined) reasons.push(torqueReason('torque/calibration-date-missing', {}))
-  if (used === undefined) reasons.push(torqueReason('torque/cycles-not-kept', { limit: MOST_CYCLES }))
-  else if (used >= MOST_CYCLES)
-    reasons.push(torqueReason('torque/cycles-run-out', { used, limit: MOST_CYCLES }))
-  else reasons.push(torqueReason('torque/cycles-left', { used, limit: MOST_CYCLES }))
+  if (used === undefined) reasons.push(torqueReason('torque/cycles-not-kept', { limit: MAX_CYCLES }))
+  else if (used >= MAX_CYCLES)
+    reasons.push(torqueReason('torque/cycles-run-out', { used, limit: MAX_CYCLES }))
+  else reasons.push(torqueReason('torque/cycles-left', { used, limit: MAX_CYCLES }))
   return {
     ...(calibration === undefined ? {} : { from: calibration.date }),
     interval: { kind: 'interval', period: 'P12M' },
-    cycles: { limit: MOST_CYCLES, ...(used === undefined ? {} : { used }) },
-    byCycles: used === undefined ? 'cannot tell' : used >= MOST_CYCLES ? 'due' : 'not due',
+    cycles: { limit: MAX_CYCLES, ...(used === undefined ? {} : { used }) },
+    byCycles: used === undefined ? 'cannot tell' : used >= MAX_CYCLES ? 'due' : 'not due',
     reasons,
   }
 }

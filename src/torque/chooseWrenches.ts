@@ -8,10 +8,10 @@ import { judgeWrench } from './judgeWrench.js'
 import { oneLimitReason } from './oneLimitReason.js'
 import { requireDesignation, requireTightening, requireWrench, requireWrenchOptions } from './requireInput.js'
 import { type WrenchToGet, wrenchesToGet } from './wrenchToGet.js'
-import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
+import type { WrenchFits, WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
-const MOST_WRENCHES = 20
-const MOST_TASKS = 500
+const MAX_WRENCHES = 20
+const MAX_TASKS = 500
 
 /** One fastener to tighten. */
 export interface WrenchTask {
@@ -32,7 +32,7 @@ export interface CoveredTask {
   readonly wrench: Id
   /** Drive adaptor between wrench and socket. */
   readonly through?: Id
-  readonly fit: WrenchVerdict
+  readonly fit: WrenchFits
 }
 
 export interface UncoveredReason {
@@ -59,7 +59,11 @@ interface Judged {
   readonly fit: WrenchVerdict
 }
 
-const COVERS = new Set<string>(['fits', 'fits with care'])
+type Covering = Judged & { readonly fit: WrenchFits }
+
+function covers(tool: Judged): tool is Covering {
+  return tool.fit.verdict === 'fits' || tool.fit.verdict === 'fits with care'
+}
 
 function judge(
   wrenches: readonly (readonly [Id, TorqueWrench])[],
@@ -77,11 +81,11 @@ function judge(
 }
 
 /** Fits before fits with care; then without a drive adaptor; then the toolbox's order. */
-function best(judged: readonly Judged[], set: number): Judged | undefined {
-  const inSet = judged.filter(({ fit }, at) => (set & (1 << at)) !== 0 && COVERS.has(fit.verdict))
+function best(judged: readonly Judged[], set: number): Covering | undefined {
+  const inSet = judged.filter((_, at) => (set & (1 << at)) !== 0).filter(covers)
   const rank = ({ fit, through }: Judged) =>
     (fit.verdict === 'fits' ? 0 : 2) + (through === undefined ? 0 : 1)
-  return inSet.reduce<Judged | undefined>(
+  return inSet.reduce<Covering | undefined>(
     (taken, next) => (taken === undefined || rank(next) < rank(taken) ? next : taken),
     undefined,
   )
@@ -134,15 +138,15 @@ export function chooseWrenches(
       requireObject(`options.adaptors.${id}`, adaptor)
   }
   const tools = Object.entries(wrenches)
-  if (tools.length > MOST_WRENCHES)
-    throw new RangeError(`wrenches must be at most ${MOST_WRENCHES}, got ${tools.length}`)
+  if (tools.length > MAX_WRENCHES)
+    throw new RangeError(`wrenches must be at most ${MAX_WRENCHES}, got ${tools.length}`)
   for (const [id, wrench] of tools) {
     requireWrench(`wrenches.${id}`, wrench)
     requireDesignation(`wrenches.${id}.drive`, wrench.drive)
   }
   if (!Array.isArray(tasks)) throw new TypeError('tasks must be an array')
-  if (tasks.length > MOST_TASKS)
-    throw new RangeError(`tasks must be at most ${MOST_TASKS}, got ${tasks.length}`)
+  if (tasks.length > MAX_TASKS)
+    throw new RangeError(`tasks must be at most ${MAX_TASKS}, got ${tasks.length}`)
   for (const [at, task] of tasks.entries()) {
     requireObject(`tasks[${at}]`, task)
     requireKnownKeys(`tasks[${at}]`, task, ['on', 'tightening', 'drive'])
@@ -152,7 +156,7 @@ export function chooseWrenches(
 
   const judged = tasks.map((task) => ({ task, tools: judge(tools, task, options) }))
   const bits = judged.map(({ tools }) =>
-    tools.reduce((sum, { fit }, at) => (COVERS.has(fit.verdict) ? sum | (1 << at) : sum), 0),
+    tools.reduce((sum, tool, at) => (covers(tool) ? sum | (1 << at) : sum), 0),
   )
   const reachable = judged.filter((_, at) => bits[at] !== 0)
   const sets = fewestSets(
@@ -165,7 +169,7 @@ export function chooseWrenches(
     let costs = 0
     for (const { tools } of reachable) {
       const tool = best(tools, set)
-      costs += (tool?.fit.verdict === 'fits' ? 0 : MOST_TASKS + 1) + (tool?.through === undefined ? 0 : 1)
+      costs += (tool?.fit.verdict === 'fits' ? 0 : MAX_TASKS + 1) + (tool?.through === undefined ? 0 : 1)
     }
     if (costs < fewestCosts) {
       fewestCosts = costs

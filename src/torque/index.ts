@@ -22,6 +22,7 @@ export type {
   TorqueBand,
   TorqueFit,
   TorqueSetting,
+  WrenchFits,
   WrenchOptions,
   WrenchVerdict,
 } from './wrenchVerdict.js'

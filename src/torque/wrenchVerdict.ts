@@ -56,6 +56,9 @@ export type TorqueFit =
   | (FitFacts & { readonly verdict: 'fits' | 'fits with care'; readonly setting: TorqueSetting })
   | (FitFacts & { readonly verdict: 'does not fit' | 'cannot tell'; readonly setting?: TorqueSetting })
 
+/** A wrench that covers a tightening. */
+export type WrenchFits = Extract<WrenchVerdict, { readonly verdict: 'fits' | 'fits with care' }>
+
 /** The verdict on a whole tightening: the worst of the final torque and the stages. */
 export type WrenchVerdict = TorqueFit & {
   /** One for each stage, in order; empty without stages. */

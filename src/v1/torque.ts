@@ -17,6 +17,7 @@ export {
   type TorqueSetting,
   type UncoveredReason,
   type WrenchChoice,
+  type WrenchFits,
   type WrenchOptions,
   type WrenchTask,
   type WrenchToGet,
