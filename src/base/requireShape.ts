@@ -16,55 +16,32 @@ export function requireShape(
   shape: Shape,
   cure = 'parse the document first',
 ): void {
-  const misfit = findMisfit(value, shape)
-  if (misfit === undefined) return
-  const got = Array.isArray(misfit.value) ? 'a list' : quoteValue(misfit.value)
-  throw new TypeError(`${place}${misfit.within} must be ${misfit.wanted}, got ${got}; ${cure}`)
+  const [within, wanted, found] = findMisfit(value, shape) ?? []
+  if (wanted === undefined) return
+  const got = Array.isArray(found) ? 'a list' : quoteValue(found)
+  throw new TypeError(`${place}${within} must be ${wanted}, got ${got}; ${cure}`)
 }
 
-interface Misfit {
-  readonly within: string
-  readonly wanted: string
-  readonly value: unknown
-}
+/** Where inside the value, what must be there, and what is. */
+type Misfit = readonly [within: string, wanted: string, found: unknown]
 
 /** The place is put together on the way back, so that a value that fits costs no text. */
 function findMisfit(value: unknown, shape: Shape): Misfit | undefined {
-  if (typeof shape === 'string')
-    return typeof value === shape ? undefined : { within: '', wanted: `a ${shape}`, value }
-  if (isList(shape)) {
-    if (!isList(value)) return { within: '', wanted: 'a list', value }
-    const [each] = shape
-    if (each !== undefined)
-      for (const [at, one] of value.entries()) {
-        const misfit = findMisfit(one, each)
-        if (misfit !== undefined) return { ...misfit, within: `[${at}]${misfit.within}` }
-      }
-    return undefined
-  }
-  if (!isRecord(value)) return { within: '', wanted: 'an object', value }
-  for (const key in shape) {
-    const inner = shape[key] ?? []
-    if (key === '*') {
-      for (const id of Object.keys(value)) {
-        const misfit = findMisfit(value[id], inner)
-        if (misfit !== undefined) return { ...misfit, within: `.${id}${misfit.within}` }
-      }
-      continue
+  if (typeof shape === 'string') return typeof value === shape ? undefined : ['', `a ${shape}`, value]
+  const isList = Array.isArray(value)
+  if (Array.isArray(shape) ? !isList : isList || typeof value !== 'object' || value === null)
+    return ['', Array.isArray(shape) ? 'a list' : 'an object', value]
+  const held = value as Readonly<Record<string, unknown>>
+  const inside: readonly (readonly [string, Shape])[] = Array.isArray(shape)
+    ? shape.map((each) => ['*', each] as const)
+    : Object.entries(shape)
+  for (const [key, inner] of inside) {
+    const name = key.replace('?', '')
+    for (const at of key === '*' ? Object.keys(held) : [name]) {
+      if (name !== key && held[at] === undefined) continue
+      const misfit = findMisfit(held[at], inner)
+      if (misfit !== undefined) return [(isList ? `[${at}]` : `.${at}`) + misfit[0], misfit[1], misfit[2]]
     }
-    const optional = key.endsWith('?')
-    const name = optional ? key.slice(0, -1) : key
-    if (optional && value[name] === undefined) continue
-    const misfit = findMisfit(value[name], inner)
-    if (misfit !== undefined) return { ...misfit, within: `.${name}${misfit.within}` }
   }
   return undefined
-}
-
-function isList<T>(value: unknown): value is readonly T[] {
-  return Array.isArray(value)
-}
-
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value)
 }

@@ -9,10 +9,11 @@ export type Unit = { readonly [M in Measure]: UnitOf<M> }[Measure]
 export const UNITS_BY_MEASURE = /* @__PURE__ */ listUnits()
 
 /** The factor of every unit. */
-export const UNIT_FACTORS: { readonly [U in Unit]: string } = /* @__PURE__ */ Object.assign(
-  {},
-  .../* @__PURE__ */ Object.values(FACTORS),
-)
+export const UNIT_FACTORS: { readonly [U in Unit]: string } = /* @__PURE__ */ joinFactors()
+
+function joinFactors() {
+  return Object.assign({}, ...Object.values(FACTORS))
+}
 
 function listUnits() {
   const lists = Object.entries(FACTORS).map(([measure, factors]) => [measure, Object.keys(factors)])

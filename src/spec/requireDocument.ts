@@ -6,7 +6,8 @@ const REFERENCE: Shape = { id: 'string', revision: 'string' }
 /** The maps and lists that every room walks into without looking, and the names that it quotes. */
 const SHAPES: Readonly<Record<DocumentName, Shape>> = {
   'spec-sheet': {
-    ...REFERENCE,
+    id: 'string',
+    revision: 'string',
     machine: { variants: { '*': {} }, axles: {}, supports: { '*': {} } },
     sources: {},
     gearcases: { '*': { access: {}, oilSpace: {}, openings: {}, emptying: [] } },

@@ -19,8 +19,8 @@ const specifierOf = (entry: string): string => `drivetrain-service${entry.slice(
 /** Gzip ceilings in kB for a browser bundle of everything that an entry exports, each with its reason. */
 const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
   './v1/interval': [
-    7,
-    'one verdict with all its lines and reasons; integer arithmetic only: no decimal.js, no convert-units',
+    7.8,
+    'one verdict with all its lines and reasons, integer arithmetic only; 0.7 of it names unknown keys and wrong shapes',
   ],
   './v1/interval/meters': [7, 'meters read, forecast and imported'],
   './v1/interval/fleet': [6, 'columns, SQL and the list by day'],
@@ -35,7 +35,7 @@ const MAIN_JOB = `export {
 } from 'drivetrain-service'`
 const MAIN_JOB_CEILING = 95
 
-/** Everything at once, which nobody's bundle asks for: all 93 rules, SQL, imports, forecasts, repair. */
+/** Everything at once, which nobody's bundle asks for: all rules, SQL, imports, forecasts, repair. */
 const EVERYTHING_CEILING = 145
 
 let folder = ''
