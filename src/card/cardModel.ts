@@ -1,16 +1,13 @@
 import type { Finding } from '../base/index.js'
-import type { Catalogue } from '../message/index.js'
-import type { VisitPlan } from '../service/index.js'
-import { afterSection } from './afterSection.js'
-import { type CardContext, cautionLines, quantityLine, reasonLines } from './cardContext.js'
-import type { CardModel, CardSection, Line } from './cardParts.js'
+import { type Catalogue, renderMessage } from '../message/index.js'
+import type { PlannedMissing, VisitPlan } from '../service/index.js'
+import { type CardContext, cautionLines, quantityLine, reasonLine, reasonLines } from './cardContext.js'
+import type { CardList, CardModel, CardSection, Line } from './cardParts.js'
 import { dueSection } from './dueSection.js'
 import { figuresSection } from './figuresSection.js'
-import { missingSection } from './missingSection.js'
 import { readySection } from './readySection.js'
 import { recordSection } from './recordSection.js'
-import { sourcesSection } from './sourcesSection.js'
-import { joined, ownWords, quoted } from './spans.js'
+import { capitalised, joined, ownWords, quoted } from './spans.js'
 import { stepsSection } from './stepsSection.js'
 import { tighteningSection } from './tighteningSection.js'
 import { waitsSection } from './waitsSection.js'
@@ -154,4 +151,105 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
       legend: words.legend,
     },
   }
+}
+
+/** The leak check and the used oil. */
+function afterSection(context: CardContext): CardSection {
+  const { plan, words } = context
+  const { usedOil } = plan
+  if (plan.steps.length === 0) return { id: 'after', heading: words.sections.after, parts: [] }
+  const volume: Line[] =
+    usedOil.volume === undefined
+      ? []
+      : [
+          [
+            ...ownWords(`${words.labels.usedOil}: `),
+            ...quantityLine(context, usedOil.volume, '/usedOil/volume', 'computed'),
+          ],
+        ]
+  const lines = [
+    ...words.leakAdvice.map(ownWords),
+    ...volume,
+    ...usedOil.reasons.flatMap((reason, index) =>
+      reason.code === 'service/used-oil' ? [] : [reasonLine(context, reason, `/usedOil/reasons/${index}`)],
+    ),
+  ]
+  const items = lines.map((line) => ({ line, notes: [] }))
+  return { id: 'after', heading: words.sections.after, parts: [{ kind: 'list', box: true, items }] }
+}
+
+function missingLine(context: CardContext, missing: PlannedMissing, index: number): Line {
+  const from = `/missing/${index}`
+  const kind = quoted(context.words.missingKinds[missing.kind], `${from}/kind`, 'gap')
+  return joined([capitalised(kind), reasonLine(context, missing.reason, `${from}/reason`)], ': ')
+}
+
+/** What the documents lack, and what is wrong in them. */
+function missingSection(context: CardContext, findings: readonly Finding[]): CardSection {
+  const { plan, words } = context
+  const gaps = plan.missing.map((missing, index) => ({
+    line: missingLine(context, missing, index),
+    notes: [],
+  }))
+  const faults = findings.flatMap((finding, index) =>
+    finding.severity === 'info'
+      ? []
+      : [
+          {
+            line: [{ text: renderMessage(finding, context.catalogue), from: `/findings/${index}` }],
+            notes: [],
+          },
+        ],
+  )
+  const nothing = [{ line: ownWords(words.labels.nothingMissing), notes: [] }]
+  const parts: CardList[] = [{ kind: 'list', box: false, items: gaps.length === 0 ? nothing : gaps }]
+  if (faults.length > 0)
+    parts.push({ kind: 'list', heading: words.labels.findings, box: false, items: faults })
+  return { id: 'missing', heading: words.sections.missing, parts }
+}
+
+/** The pages that the figures of this visit were read on, for one source: each page once, with the figure that named it. */
+function pagesOf({ plan, words }: CardContext, source: string): Line {
+  const pages = new Map<string, Line>()
+  let doubtful: Line = []
+  for (const [index, { resolved }] of plan.figures.entries()) {
+    if (resolved.kind === 'cannot tell') continue
+    const ref = resolved.trace.source
+    if (ref?.ref !== source) continue
+    const from = `/figures/${index}/resolved/trace/source`
+    if (ref.page !== undefined && !pages.has(ref.page)) pages.set(ref.page, quoted(ref.page, `${from}/page`))
+    if (ref.confidence !== 'read')
+      doubtful = quoted(words.confidences[ref.confidence], `${from}/confidence`, 'gap')
+  }
+  const sorted = [...pages].sort(([one], [other]) => Number(one) - Number(other) || (one < other ? -1 : 1))
+  const list = joined(
+    sorted.map(([, line]) => line),
+    ', ',
+  )
+  return joined([list.length === 0 ? [] : [...ownWords(`${words.labels.page} `), ...list], doubtful], ', ')
+}
+
+/** Where the figures come from, with editions and pages, and which sheet holds them. */
+function sourcesSection(context: CardContext): CardSection {
+  const { plan, words } = context
+  const { labels } = words
+  const items = Object.entries(plan.sources).map(([id, source]) => {
+    const from = `/sources/${id.replace(/~/g, '~0').replace(/\//g, '~1')}`
+    const edition =
+      source.edition === undefined
+        ? []
+        : [...ownWords(`${labels.edition} `), ...quoted(source.edition, `${from}/edition`)]
+    const date = source.date === undefined ? [] : quoted(source.date, `${from}/date`)
+    const title = quoted(source.title, `${from}/title`)
+    const kind = quoted(words.documents[source.document], `${from}/document`)
+    return { line: joined([title, kind, edition, date, pagesOf(context, id)], ', '), notes: [] }
+  })
+  const sheet: Line = [
+    ...ownWords(`${labels.sheet}: `),
+    ...quoted(plan.machine.sheet.id, '/machine/sheet/id'),
+    ...ownWords(`, ${labels.revision} `),
+    ...quoted(plan.machine.sheet.revision, '/machine/sheet/revision'),
+  ]
+  const parts: CardList[] = [{ kind: 'list', box: false, items: [...items, { line: sheet, notes: [] }] }]
+  return { id: 'sources', heading: words.sections.sources, parts }
 }

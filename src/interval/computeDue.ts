@@ -1,14 +1,14 @@
 import { type Reason, refuse, requireKnownKeys, requireShape, type Shape } from '../base/index.js'
 import { dayNumberOf } from '../calendar/index.js'
+import type { ServiceRecord } from '../spec/index.js'
 import { chooseLimits } from './chooseLimits.js'
 import type { DueCase, Origin } from './dueCase.js'
 import type { DueLine, DueVerdict } from './dueVerdict.js'
-import { findCompletions } from './findCompletions.js'
+import { insertByDay } from './insertByDay.js'
 import type { DueOptions, IntervalFacts } from './intervalFacts.js'
 import { judgeLimit } from './judgeLimit.js'
 import { LOG_SHAPE } from './logShape.js'
 import { requireDueOptions } from './requireDueOptions.js'
-import { settleVerdict } from './settleVerdict.js'
 
 const FACTS = ['intervals', 'log', 'service', 'doneBy', 'gearcase', 'instance', 'events', 'today']
 
@@ -114,4 +114,91 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   }
 
   return settleVerdict(lines, limits !== undefined, reasons, missing)
+}
+
+/** The first in this order that any line has is the verdict of the whole; a line that does not vote comes last. */
+const ORDER: readonly DueLine['verdict'][] = [
+  'overdue',
+  'due',
+  'cannot tell',
+  'due soon',
+  'not due',
+  'not tracked',
+]
+
+/**
+ * The verdict of all lines. The limit that comes first is found by the days on which they are reached, where
+ * all are known; else by the fraction used. An event comes before every limit. Limits that cannot be
+ * determined, or that the machine does not count, do not decide.
+ */
+function settleVerdict(
+  lines: readonly DueLine[],
+  known: boolean,
+  reasons: Reason[],
+  missing: Reason[],
+): DueVerdict {
+  let worst = ORDER.indexOf(known ? 'not tracked' : 'cannot tell')
+  let earliest: DueLine | undefined
+  let fullest: DueLine | undefined
+  let voting = 0
+  let allDays = true
+  for (const line of lines) {
+    const { dueOn, fraction } = line
+    worst = Math.min(worst, ORDER.indexOf(line.verdict))
+    if (fraction === undefined) continue
+    voting += 1
+    if (dueOn === undefined) allDays = false
+    else if (earliest?.dueOn === undefined || dueOn < earliest.dueOn) earliest = line
+    if (fullest?.fraction === undefined || fraction > fullest.fraction) fullest = line
+  }
+  let verdict = ORDER[worst]
+  if (verdict === undefined || verdict === 'not tracked') {
+    verdict = 'cannot tell'
+    missing.push({ code: 'interval/no-limit-tracked', params: {} })
+  }
+  const [event] = lines
+  const first = event?.by === 'event' ? event : allDays ? earliest : fullest
+  // Any other verdict comes from a line that has a fraction or is an event.
+  if (first === undefined) return { verdict: 'cannot tell', lines, reasons, missing }
+  const { by: dueBy, dueOn } = first
+  const decidedBy =
+    dueBy === 'event' ? 'event' : voting === 1 ? 'only limit' : allDays ? 'days' : 'fraction used'
+  if (dueBy !== 'event' && voting > 1) {
+    const params = dueOn === undefined ? { by: dueBy, decidedBy } : { by: dueBy, decidedBy, dueOn }
+    reasons.push({ code: 'interval/which-first', params })
+  }
+  if (dueOn === undefined) return { verdict, lines, dueBy, decidedBy, reasons, missing }
+  return { verdict, lines, dueBy, decidedBy, dueOn, reasons, missing }
+}
+
+/** When the service was done on this gearcase and instance, oldest first. Records after today are named, not counted. */
+function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[]): Origin[] {
+  const { service, instance, log } = facts
+  const completions: Origin[] = []
+  let record = -1
+  for (const done of log.records) {
+    record += 1
+    const entry = entryOf(done, facts)
+    if (entry === undefined) continue
+    const { date } = done
+    const day = dayNumberOf(date)
+    if (day > today) reasons.push({ code: 'interval/in-the-future', params: { what: done.id, date } })
+    if (!(day <= today)) continue
+    if (instance !== undefined && entry.instance === undefined)
+      reasons.push({ code: 'interval/record-for-all-instances', params: { date, instance } })
+    if (entry.service !== service)
+      reasons.push({ code: 'interval/done-by-other', params: { date, service: entry.service } })
+    insertByDay(completions, { since: 'last service', day, date, record })
+  }
+  return completions
+}
+
+/** The first entry of a record that is this service, or one that counts as it, on this gearcase and instance. */
+function entryOf({ entries }: ServiceRecord, { service, doneBy, gearcase, instance }: IntervalFacts) {
+  for (const entry of entries) {
+    if (entry.gearcase !== gearcase || (entry.service !== service && !doneBy?.includes(entry.service)))
+      continue
+    if (entry.instance === instance || entry.instance === undefined) return entry
+  }
+  return undefined
 }

@@ -1,13 +1,16 @@
 import type { Params, Reason } from '../base/index.js'
+import { addToDay, type DateText, dateOfDay } from '../calendar/index.js'
+import type { MachineLog } from '../spec/index.js'
 import type { DueCase } from './dueCase.js'
-import type { DueLine } from './dueVerdict.js'
+import type { DueLine, DueState } from './dueVerdict.js'
 import { followSchedule } from './followSchedule.js'
 import type { DueOptions } from './intervalFacts.js'
 import { addOnScale, describePlace, type LimitScale } from './limitScale.js'
-import { meterCount, partOf } from './meterCount.js'
+import { meterCount, partOf, quantityOf } from './meterCount.js'
+import type { MeterPoint } from './meterState.js'
+import { afterDaysOfUse, pauseDays } from './pauseDays.js'
 import { type Limit, type Limits, limitOf } from './readLimits.js'
 import { readMeterScale } from './readMeterScale.js'
-import { writeLine } from './writeLine.js'
 
 /**
  * The line of one limit, on its scale. Due at the point itself; overdue past the point and its window; soon at the soon point
@@ -119,4 +122,67 @@ function isSoon(
   if (by === 'hours') lead = hours && meterCount(hours, 'h')
   if (by === 'distance') lead = distance && meterCount(distance.value, distance.unit)
   return now >= due - (lead ?? Number.NaN) || now >= start + partOf(due - start, fraction ?? Number.NaN)
+}
+
+/** A line while it is made. */
+type OpenLine = { -readonly [Key in keyof DueLine]: DueLine[Key] }
+
+/** The line of a limit whose due point is known. */
+function writeLine(
+  { facts, start: { since } }: DueCase,
+  by: keyof Limits,
+  { asQuantity: limit, printed }: Limit,
+  scale: LimitScale,
+  due: number,
+  verdict: DueState,
+): OpenLine {
+  const { unit, from, read: now } = scale
+  const gone = scale.now - scale.start
+  const way = due - scale.start
+  const used = quantityOf(gone, unit)
+  const left = quantityOf(due - scale.now, unit)
+  const fraction = way > 0 ? gone / way : 1
+  const duePoint = describePlace(scale, due)
+  const dueOn = duePoint.date ?? projectDate(facts.log.pauses, scale.points, due)
+  // Whole at once: a key that is added later makes every line of a fleet a second object.
+  if (dueOn === undefined) {
+    const line: OpenLine = { by, verdict, since, from, limit, used, left, duePoint, now, fraction }
+    if (printed !== undefined) line.printed = printed
+    return line
+  }
+  if (printed === undefined)
+    return { by, verdict, since, from, limit, used, left, duePoint, now, fraction, dueOn }
+  return { by, verdict, since, from, limit, used, left, duePoint, now, fraction, printed, dueOn }
+}
+
+/**
+ * The day on which the meter reaches a count: between the readings around it, or ahead at its average of the days of use
+ * in this stretch; unknown without two days, or past the calendar's end.
+ */
+function projectDate(
+  pauses: MachineLog['pauses'],
+  points: readonly MeterPoint[],
+  due: number,
+): DateText | undefined {
+  const now = points.at(-1)
+  if (now === undefined) return undefined
+  const reached = now.count >= due
+  let before: MeterPoint | undefined
+  let after = now
+  for (const point of points) {
+    if (point.stretch !== now.stretch) continue
+    if (point.count >= due) {
+      after = point
+      break
+    }
+    // Of the readings that fall short, the last one before a count that is reached, the first one for an average.
+    if (before === undefined || reached) before = point
+  }
+  if (before === undefined) return reached ? dateOfDay(after.day) : undefined
+  const days = after.day - before.day - (reached ? 0 : pauseDays(pauses, before.day, after.day))
+  const rise = after.count - before.count
+  if (!reached && (days <= 0 || rise <= 0)) return undefined
+  const ahead = Math.ceil(((due - after.count) * days) / rise)
+  const day = addToDay(afterDaysOfUse(pauses, after.day, ahead), 0, 0)
+  return Number.isNaN(day) ? undefined : dateOfDay(day)
 }

@@ -1,10 +1,8 @@
 import { asText, quoteValue, requireKnownKeys, requireObject } from '../base/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
-import type { OfferedOil, OilChoice } from '../spec/index.js'
+import type { GradeOil, OfferedOil, OilChoice } from '../spec/index.js'
 import { oilReason } from './codes.js'
 import { holdsAtAmbient } from './holdsAtAmbient.js'
-import { judgeCategory } from './judgeCategory.js'
-import { judgeLimitedSlip } from './judgeLimitedSlip.js'
 import { judgeViscosity } from './judgeViscosity.js'
 import type { AspectVerdict, JudgedAspect, OilVerdict } from './oilVerdict.js'
 
@@ -115,4 +113,91 @@ function judgeName(name: string, offered: OfferedOil): JudgedAspect {
           }),
         ],
       }
+}
+
+/** Designations of API 1560 in use, and the ones out of use. */
+const KNOWN = ['GL-1', 'GL-2', 'GL-3', 'GL-4', 'GL-5', 'GL-6', 'MT-1']
+
+/** The service category of an offered oil against the manual's. */
+function judgeCategory(
+  permitted: GradeOil,
+  offered: OfferedOil,
+  yellowMetal: 'yes' | 'no' | 'not stated',
+): JudgedAspect {
+  if (permitted.category === undefined) {
+    return { verdict: 'not judged', reasons: [oilReason('oil/category-not-stated', {})] }
+  }
+  const required = normalCategory(permitted.category)
+  const labels = [...new Set((offered.categories ?? []).map(normalCategory))]
+  if (labels.length === 0) {
+    return {
+      verdict: 'cannot tell',
+      reasons: [oilReason('oil/category-not-on-label', { category: required })],
+    }
+  }
+  const both = { permitted: required, offered: labels }
+  const harmless = yellowMetal === 'no'
+  if (labels.includes('GL-4') && labels.includes('GL-5') && (required === 'GL-4' || required === 'GL-5')) {
+    return harmless
+      ? { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: required })] }
+      : { verdict: 'ask', reasons: [oilReason('oil/category-dual-rated', both)] }
+  }
+  if (labels.includes(required)) {
+    return { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: required })] }
+  }
+  if (required === 'GL-4' && labels.includes('GL-5')) {
+    if (harmless) return { verdict: 'yes', reasons: [oilReason('oil/category-higher-no-yellow-metal', both)] }
+    return yellowMetal === 'yes'
+      ? { verdict: 'no', reasons: [oilReason('oil/category-harms-yellow-metal', both)] }
+      : { verdict: 'cannot tell', reasons: [oilReason('oil/category-yellow-metal-unknown', both)] }
+  }
+  return KNOWN.includes(required) && labels.every((label) => KNOWN.includes(label))
+    ? { verdict: 'no', reasons: [oilReason('oil/category-differs', both)] }
+    : { verdict: 'ask', reasons: [oilReason('oil/category-doubtful', both)] }
+}
+
+/** `API GL 5`, `gl5` and `GL-5` are one designation. */
+function normalCategory(label: string): string {
+  const text = asText(label)
+  const match = /^(?:API)?[ -]?(GL|MT)[ -]?([0-9])$/.exec(text.slice(0, 20).trim().toUpperCase())
+  return match === null ? text.trim() : `${match[1]}-${match[2]}`
+}
+
+/** The limited-slip additive of an offered oil against the manual. */
+function judgeLimitedSlip(permitted: OilChoice, offered: OfferedOil): JudgedAspect {
+  const label = offered.limitedSlip ?? 'not stated'
+  const rule = permitted.limitedSlip
+  const additive = permitted.additive
+  if (additive !== undefined && label === 'contains additive') {
+    return {
+      verdict: 'ask',
+      reasons: [oilReason('oil/limited-slip-additive-twice', { name: additive.name })],
+    }
+  }
+  if (rule === 'either') {
+    return { verdict: 'yes', reasons: [oilReason('oil/limited-slip-fits', { limitedSlip: rule })] }
+  }
+  if (rule === 'not stated') {
+    return label === 'contains additive'
+      ? { verdict: 'ask', reasons: [oilReason('oil/limited-slip-unasked', {})] }
+      : { verdict: 'not judged', reasons: [oilReason('oil/limited-slip-not-stated', {})] }
+  }
+  if (additive !== undefined && rule === 'required' && label === 'no additive') {
+    return {
+      verdict: 'yes',
+      reasons: [oilReason('oil/limited-slip-additive-apart', { name: additive.name })],
+    }
+  }
+  if (label === 'not stated') {
+    return {
+      verdict: 'cannot tell',
+      reasons: [oilReason('oil/limited-slip-not-on-label', { limitedSlip: rule })],
+    }
+  }
+  if ((rule === 'required') === (label === 'contains additive')) {
+    return { verdict: 'yes', reasons: [oilReason('oil/limited-slip-fits', { limitedSlip: rule })] }
+  }
+  return rule === 'required'
+    ? { verdict: 'no', reasons: [oilReason('oil/limited-slip-additive-missing', {})] }
+    : { verdict: 'no', reasons: [oilReason('oil/limited-slip-not-permitted', {})] }
 }

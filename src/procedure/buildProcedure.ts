@@ -1,4 +1,12 @@
-import { type Finding, type Result, refuse, requireKnownKeys, requireShape } from '../base/index.js'
+import {
+  type DocumentReference,
+  type Finding,
+  type Result,
+  refuse,
+  requireKnownKeys,
+  requireShape,
+  type Severity,
+} from '../base/index.js'
 import {
   type Id,
   type Identity,
@@ -7,12 +15,13 @@ import {
   type ServiceOnPart,
   type SpecSheet,
 } from '../spec/index.js'
-import { findObstacles } from './build/findObstacles.js'
 import { writeOrderOfWork } from './build/orderOfWork.js'
+import { checkPhase, isRaised, isRechecked } from './build/phases.js'
 import { startWriting } from './build/writer.js'
-import type { ProcedureCodes } from './codes.js'
+import { type CodeWith, type OfGearcase, type ProcedureCodes, procedureFinding } from './codes.js'
 import { indexSheet } from './indexSheet.js'
 import { listJobs } from './listJobs.js'
+import { isLevelJudged, type OilJob } from './oilJob.js'
 
 /** What an order of work is built for. */
 export interface BuildFacts {
@@ -107,4 +116,49 @@ export function buildProcedure(
     },
     findings,
   }
+}
+
+/** Why no order of work can be written for a job, and what the reader should know of one that can. */
+function findObstacles(job: OilJob, document: DocumentReference): readonly Finding<ProcedureCodes>[] {
+  const { gearcase } = job.owner
+  const { fill } = gearcase
+  const findings: Finding<ProcedureCodes>[] = []
+  const add = (
+    code: CodeWith<OfGearcase>,
+    severity: Severity,
+    at: string,
+    { path, gearcase: { name: part } } = gearcase,
+    params = { part, gearcase: gearcase.gearcase.name },
+  ): void => {
+    findings.push(procedureFinding(code, severity, document, `${path}${at}`, params))
+  }
+  if (gearcase.gearcase.oilSpace.kind === 'shared')
+    add('procedure/no-owner-of-the-oil', 'error', '/oilSpace/with')
+  const judged = isLevelJudged(gearcase, job.task)
+  if (job.task === 'change') {
+    if (gearcase.fillOpening === undefined) add('procedure/no-fill-opening', 'error', '/openings')
+    if (gearcase.emptying === undefined) add('procedure/no-way-to-empty', 'error', '/emptying')
+    if (fill !== undefined && fill.method.kind !== 'by quantity' && gearcase.levelOpening === undefined)
+      add('procedure/no-level-opening', 'error', '/oilSpace/fill/method/opening')
+  } else if (!judged) add('procedure/no-level-opening', 'warning', '/oilSpace/fill/method')
+  if (!isRaised(job)) {
+    if (judged && fill?.level?.attitude === 'level on stands')
+      add('procedure/no-supports', 'error', '/access')
+    const turning = job.emptied
+      .flatMap((one) => one.gearcase.openings)
+      .find(({ opening }) => opening.uses.some((use) => use.wheelMark))
+    if (turning !== undefined)
+      add('procedure/wheel-on-the-ground', 'error', '/access', gearcase, {
+        part: turning.opening.name,
+        gearcase: gearcase.gearcase.name,
+      })
+  }
+  for (const one of job.emptied)
+    if (one.gearcase.gearcase.access.kind === 'raised' && one.gearcase.supports.length === 0)
+      add('procedure/no-supports', 'error', '/access', one.gearcase)
+  if (judged && (fill?.level === undefined || fill.level.attitude === 'not stated'))
+    add('procedure/attitude-not-stated', 'info', '/oilSpace/fill')
+  if (isRechecked(job) && checkPhase(job) !== 'before the lift')
+    add('procedure/second-lift', 'info', '/oilSpace/fill/level')
+  return findings
 }

@@ -1,13 +1,14 @@
-import type { Finding } from '../base/index.js'
+import { type Finding, RETIRED_CODES } from '../base/index.js'
+import { type MeterCodes, readMeters } from '../interval/index.js'
+import { type ProcedureCodes, validateProcedure } from '../procedure/index.js'
+import type { SpecSheet } from '../spec/index.js'
 import { allRules } from './allRules.js'
-import { applyWaivers } from './applyWaivers.js'
 import type { DocumentCodes } from './codes.js'
 import { comparePlaces } from './comparePlaces.js'
 import { requireSet } from './requireSet.js'
-import { roomFindings } from './roomFindings.js'
 import type { AnyRule, Circumstances, DocumentSet, HouseCodes } from './rule.js'
 import { runRules } from './runRules.js'
-import { setSubjects } from './setSubjects.js'
+import { type Subject, setSubjects } from './setSubjects.js'
 import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
 
 /**
@@ -58,4 +59,45 @@ export function checkDocuments<House extends AnyRule = never>(
   })
   // A list of rules has forgotten which code has which params; each rule was checked where it is defined.
   return found as readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[]
+}
+
+/** A sheet's findings after its waivers, and the places of the waivers that waived nothing. */
+interface WaivedFindings {
+  readonly findings: readonly Finding[]
+  readonly unusedWaivers: readonly number[]
+}
+
+/** A waived finding keeps its place, says which waiver and why, and counts as information from then on. */
+function applyWaivers(sheet: SpecSheet, findings: readonly Finding[]): WaivedFindings {
+  const waivers = sheet.waivers ?? []
+  const used = new Set<number>()
+  const waived = findings.map((finding): Finding => {
+    const place = waivers.findIndex(
+      ({ code, path }) =>
+        path === finding.path && (code === finding.code || RETIRED_CODES[code] === finding.code),
+    )
+    const waiver = waivers[place]
+    if (waiver === undefined) return finding
+    used.add(place)
+    return { ...finding, severity: 'info', waived: { path: `/waivers/${place}`, reason: waiver.reason } }
+  })
+  return { findings: waived, unusedWaivers: [...waivers.keys()].filter((place) => !used.has(place)) }
+}
+
+/**
+ * What other rooms find in a document: in a procedure whose sheet is in the set, and in the meters of a log. The codes
+ * are theirs, so that `checkDocuments` and `validateProcedure` say the same of a procedure.
+ */
+function roomFindings({
+  input: { document, sheet },
+  inside,
+}: Subject): readonly Finding<MeterCodes & ProcedureCodes>[] {
+  const found = (): readonly Finding<MeterCodes & ProcedureCodes>[] => {
+    if (document.kind === 'machine-log') return readMeters(document).findings
+    if (document.kind !== 'procedure' || sheet === undefined) return []
+    return validateProcedure(document, sheet.document)
+  }
+  const { name } = inside
+  const reference = { kind: document.kind, id: document.id, ...(name === undefined ? {} : { name }) }
+  return found().map((finding) => ({ ...finding, document: reference }))
 }

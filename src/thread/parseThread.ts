@@ -9,7 +9,6 @@ import {
 import { COARSE_PITCHES, FINE_PITCHES } from './coarsePitches.js'
 import type { ThreadCodes } from './codes.js'
 import { PIPE_THREADS_PER_INCH, UNIFIED_THREADS_PER_INCH } from './inchSizes.js'
-import { readInches } from './readInches.js'
 import type { PipeThread, Thread } from './thread.js'
 import { THREAD_PATTERNS } from './threadPatterns.js'
 
@@ -122,4 +121,14 @@ function readUnified(
 
 function differ(text: string, stated: string, usual: number): Finding<ThreadCodes> {
   return finding('thread/threads-per-inch-differ', 'error', { text, stated, usual: String(usual) })
+}
+
+/** Inches of a written size: `1/2`, `1 1/4`, `1-1/4`, `2`. Internal; the text is checked. */
+function readInches(size: string): number {
+  let inches = 0
+  for (const part of size.split(/[ -]/)) {
+    const [over = '0', under = '1'] = part.split('/')
+    inches += Number(over) / Number(under)
+  }
+  return inches
 }

@@ -2,7 +2,6 @@ import { type JsonPointer, type Reason, requireKnownKeys, requireObject } from '
 import { readBand } from '../quantity/index.js'
 import type { Adaptor, Id, Tightening, TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { driveReach } from './driveReach.js'
 import { fewestSets } from './fewestSets.js'
 import { judgeWrench } from './judgeWrench.js'
 import { oneLimitReason } from './oneLimitReason.js'
@@ -216,4 +215,20 @@ function whyUncovered({ on, tightening }: WrenchTask, tools: readonly Judged[]):
     verdict: unsure ? 'cannot tell' : 'does not fit',
     wrenches: tools.map(({ id, fit }) => ({ wrench: id, reasons: fit.reasons })),
   }
+}
+
+/**
+ * Whether a square drive reaches another through at most one drive adaptor, and which; designations are matched
+ * exactly. A concentric adaptor changes no torque.
+ */
+function driveReach(
+  wrenchDrive: string,
+  needed: string | undefined,
+  adaptors: Readonly<Record<Id, Adaptor>>,
+): { readonly reaches: boolean; readonly through?: Id } {
+  if (needed === undefined || needed === wrenchDrive) return { reaches: true }
+  for (const [id, adaptor] of Object.entries(adaptors))
+    if (adaptor.kind === 'drive adaptor' && adaptor.from === wrenchDrive && adaptor.to === needed)
+      return { reaches: true, through: id }
+  return { reaches: false }
 }

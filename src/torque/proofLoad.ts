@@ -1,7 +1,6 @@
 import { quoteValue, type Reason } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 import { type MetricThread, stressArea, type UnifiedThread } from '../thread/index.js'
-import { boltClasses } from './boltClasses.js'
 import { torqueReason } from './codes.js'
 
 export type ProofLoad =
@@ -55,4 +54,57 @@ export function proofLoad(thread: MetricThread | UnifiedThread, propertyClass: s
       torqueReason('torque/proof-load', { stressMPa: row.proofStressMPa, area: squareMillimetres, load }),
     ],
   }
+}
+
+/** Proof stress of one class over a range of sizes. */
+interface BoltClass {
+  readonly name: string
+  readonly system: 'ISO 898-1' | 'SAE J429'
+  readonly proofStressMPa: number
+  /** Nominal diameters: mm for ISO 898-1, inches for SAE J429; both ends belong to the range. */
+  readonly from: number
+  readonly to: number
+}
+
+const PSI_TO_MPA = 0.006894757293168361
+
+/**
+ * ISO 898-1:1999 as quoted by a course page, limited to the sizes whose proof loads were read (M6 to M24); 580 MPa for
+ * 8.8 up to M16 follows from those loads. SAE J429 as quoted by a university page; grade 2 only for bolts up to 6 in.
+ */
+function boltClasses(): readonly BoltClass[] {
+  const iso = (name: string, proofStressMPa: number, from = 6, to = 24): BoltClass => ({
+    name,
+    system: 'ISO 898-1',
+    proofStressMPa,
+    from,
+    to,
+  })
+  const sae = (name: string, ksi: number, from: number, to: number): BoltClass => ({
+    name: `grade ${name}`,
+    system: 'SAE J429',
+    proofStressMPa: ksi * 1000 * PSI_TO_MPA,
+    from,
+    to,
+  })
+  return [
+    iso('4.6', 225),
+    iso('4.8', 310),
+    iso('5.8', 380),
+    iso('8.8', 580, 6, 16),
+    iso('8.8', 600, 18, 24),
+    iso('9.8', 650, 6, 16),
+    iso('10.9', 830),
+    iso('12.9', 970),
+    sae('1', 33, 0.25, 1.5),
+    sae('2', 55, 0.25, 0.75),
+    sae('2', 33, 0.875, 1.5),
+    sae('4', 65, 0.25, 1.5),
+    sae('5', 85, 0.25, 1),
+    sae('5', 74, 1.125, 1.5),
+    sae('5.2', 85, 0.25, 1),
+    sae('7', 105, 0.25, 1.5),
+    sae('8', 120, 0.25, 1.5),
+    sae('8.2', 120, 0.25, 1),
+  ]
 }

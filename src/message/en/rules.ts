@@ -1,10 +1,228 @@
-import type { RuleCodes } from '../../rules/index.js'
-import type { Texts } from '../catalogue.js'
-import { figureRuleTexts } from './rules/figures.js'
-import { partRuleTexts } from './rules/parts.js'
-import { recordRuleTexts } from './rules/record.js'
-import { specRuleTexts } from './rules/spec.js'
-import { workshopRuleTexts } from './rules/workshop.js'
+import type { RoomRuleCodes, RuleCodes } from '../../rules/index.js'
+import type { Say, Texts } from '../catalogue.js'
+import { METER, unitName } from './words.js'
+
+/** Rules on printed figures: second units, threads and torques. */
+const figureRuleTexts: Texts<RoomRuleCodes<'quantity' | 'thread' | 'torque'>> = {
+  'quantity/interval-distances-differ': ({ first, second }, say) =>
+    `${say.quantity(first)} and ${say.quantity(second)} are more than a tenth apart. The earlier one decides.`,
+  'quantity/second-unit-disagrees': (params, say) =>
+    say.reason({ code: `quantity/printed-figures-${params.how}`, params }),
+  'quantity/second-unit-slip': (params, say) => say.reason({ code: 'quantity/printed-figures-slip', params }),
+  'thread/designation-not-read': ({ thread, part, because }, say) =>
+    `${part}: the thread “${thread}” cannot be read.${because === null ? '' : ` ${say.reason(because)}`}`,
+  'torque/above-proof-load': ({ part, thread, propertyClass, torque, load, proof }, say) =>
+    `${part}: ${say.quantity(torque)} would load a bolt (${thread}, class ${propertyClass}) with about ${say.quantity({ value: Math.round(load.value / 100) / 10, unit: 'kN' })}; its proof load is ${say.quantity({ value: Math.round(proof.value / 100) / 10, unit: 'kN' })}. Check unit and class.`,
+  'torque/fill-and-drain-swapped': ({ gearcase, fill, drain }, say) =>
+    `${gearcase}: ${say.quantity(fill)} at the fill plug and ${say.quantity(drain)} at the drain plug fit each other's threads better. Check whether they were exchanged; waive this if the manual prints them so.`,
+  'torque/slip-at-plug': ({ part, thread, torque, factor, becomes, meant }, say) =>
+    `${part}: ${say.quantity(torque)} is unusual for a plug of thread ${thread}; ${factor} it is ${say.quantity({ value: Number(becomes.value.toPrecision(3)), unit: becomes.unit })}.${meant === undefined ? '' : ` The figure may be in ${say.quantity({ value: '1', unit: meant }).replace(/^1\s*/, '')}.`} Check the manual before anyone uses it.`,
+  'torque/stages-not-rising': ({ part, before, step }, say) =>
+    `${part}: ${say.quantity(step)} follows ${say.quantity(before)}. Each stage must be above the one before.`,
+  'torque/turns-on-parallel-thread': ({ part, thread }) =>
+    `${part}: ${thread} is a parallel thread. Turns past finger tight are for taper threads and would strip it.`,
+  'torque/turns-reversed': ({ part, min, max }) =>
+    `${part}: minimum ${min} turns exceeds maximum ${max}. Correct the sheet.`,
+}
+
+/** Rules on seals, oils and quantities. */
+const partRuleTexts: Texts<RoomRuleCodes<'seal' | 'oil' | 'fill'>> = {
+  'seal/crush-washer-kept': ({ part }) =>
+    `${part}: crush washer replaced only “on condition”. It hardens once crushed: fit a new one at every opening, or waive this with the manual's page.`,
+  'seal/material-not-for-oil': ({ part, material }) =>
+    `${part}: gear oil destroys ${material}. Check the parts list.`,
+  'seal/o-ring-size-differs': ({ part, reason }, say) =>
+    `${part}: number and size name two different rings. ${say.reason(reason)}`,
+  'seal/washer-does-not-fit': ({ part, reason }, say) => `${part}: ${say.reason(reason)}`,
+  'seal/none-at-opening': ({ part }) =>
+    `${part}: no seal is listed. List the washer or the sealant, “none” where there is none, or “not stated” where the manual is silent.`,
+  'seal/none-beside-seal': ({ part }) => `${part}: a seal and “none” are both listed. Remove one.`,
+  'seal/none-on-parallel-thread': ({ part, thread }) =>
+    `${part}: ${thread} is a parallel thread and does not seal by itself. List the washer; waive this for a plug with a metal cone.`,
+  'oil/additive-counted-twice': ({ additive, volume, refill, dryFill }, say) =>
+    `Refill ${say.quantity(refill)} plus ${say.quantity(volume)} of “${additive}” exceeds the dry fill of ${say.quantity(dryFill)}. The refill seems to include the additive.`,
+  'oil/additive-exceeds-refill': ({ additive, volume, refill }, say) =>
+    `${say.quantity(volume)} of “${additive}” is as much as the refill of ${say.quantity(refill)}. Check the unit.`,
+  'oil/ambient-gap': ({ from, to }, say) =>
+    `Between ${say.quantity(from)} and ${say.quantity(to)} no oil in this list is permitted. Check the bands.`,
+  'oil/unknown-edition': ({ grade, system, edition, known }, say) =>
+    `${system}, edition “${edition}”: limits of ${grade} unknown. Known editions: ${say.list(known)}.`,
+  'oil/unknown-grade': ({ grade, system, others }, say) =>
+    `${system} has no grade “${grade}”.${others.length === 0 ? '' : ` ${say.list(others)} ${others.length === 1 ? 'has' : 'have'} it.`}`,
+  'oil/viscosity-outside-grade': ({ oil, grade, viscosity }, say) =>
+    `${oil}: ${say.quantity(viscosity)} is outside grade ${grade}. Check the data sheet.`,
+  'fill/portion-larger-than-refill': ({ gearcase, portion, refill }, say) =>
+    `${gearcase}: portion ${say.quantity(portion)} exceeds the whole refill of ${say.quantity(refill)}. Check the unit.`,
+  'fill/refill-larger-than-dry-fill': ({ gearcase, refill, dryFill }, say) =>
+    `${gearcase}: refill ${say.quantity(refill)} exceeds dry fill ${say.quantity(dryFill)}, although some oil always stays in. Check whether the two were exchanged.`,
+}
+
+/** Rules on what was done. */
+const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
+  'record/date-in-the-future': ({ date, today }, say) =>
+    `The record is dated ${say.date(date)}, after today, ${say.date(today)}. Check year and month.`,
+  'record/leak-left': ({ gearcase, found }) =>
+    `${gearcase}: closed while ${found}. A washer plug needs a new washer, never more torque; a taper plug may be tightened within its turns.`,
+  'record/level-not-right': ({ gearcase, level }) =>
+    level === 'not checked'
+      ? `${gearcase}: level not checked. Check it before the machine works.`
+      : `${gearcase}: level ${level} the mark. Correct it before the machine works.`,
+  'record/machine-not-found': ({ id, ...names }, say) =>
+    `No log of the machine “${id}” is in this set.${meantWords(names, say)}`,
+  'record/metal-in-the-oil': ({ gearcase, found }) =>
+    `${gearcase}: ${found === 'metallic' ? 'metal in the oil' : `${found} on the magnet`}, and it was filled. Stop the machine and have the gearcase opened.`,
+  'record/oil-not-permitted': ({ gearcase, oil, permitted }, say) =>
+    `${gearcase}: filled with “${oil}”, not a permitted oil (${say.list(permitted)}). Drain it before the machine works.`,
+  'record/part-not-on-machine': ({ part }) =>
+    `This machine has no “${part}”, by its variant, serial, model year or market. Check whether the record belongs to another machine.`,
+  'record/plug-not-tightened': ({ part }) =>
+    `${part}: opened, but not recorded as tightened. Check the plug before the machine moves.`,
+  'record/reading-against-log': ({ reason }, say) =>
+    `This reading contradicts the machine's log. ${say.reason(reason)}`,
+  'record/reading-missing': ({ meter }) =>
+    `The reading of ${METER[meter] ?? meter} is missing; the next service by it cannot be counted from this record.`,
+  'record/refill-not-noted': ({ gearcase }) =>
+    `${gearcase}: oil change without a refilled quantity. Check the level, then record the quantity.`,
+  'record/refill-outside-tolerance': ({ gearcase, reason }, say) => `${gearcase}: ${say.reason(reason)}`,
+  'record/seal-not-new': ({ part, seal, usedAgain }) =>
+    usedAgain
+      ? `${part}: the ${seal} was reused. It must be new at every opening; fit a new one.`
+      : `${part}: opened, but no new ${seal} is recorded. Check the plug; fit a new one if in doubt.`,
+  'record/tightened-other-way': ({ part, done, wanted }) =>
+    `${part}: tightened by ${done === 'turns' ? 'turns' : 'torque'}; the sheet states ${wanted === 'turns' ? 'turns' : 'a torque'}.`,
+  'record/torque-outside-band': ({ part, set, stated }, say) =>
+    `${part}: set to ${say.quantity(set)}; the sheet states ${say.quantity(stated)}. Slacken it, fit a new washer and tighten it again.`,
+  'record/turns-outside-band': ({ part, turns, min, max }, say) =>
+    `${part}: ${say.count(turns, 'turn', 'turns')} past finger tight; the sheet states ${max === undefined ? `at least ${min}` : `${min} to ${max}`}.`,
+  'record/unknown-container': ({ id, ...names }, say) =>
+    `No container “${id}” is in this set.${meantWords(names, say)}`,
+  'record/unknown-part': ({ id, ...names }, say) => `The sheet has no “${id}” here.${meantWords(names, say)}`,
+  'record/unknown-tool': ({ id, ...names }, say) =>
+    `No torque wrench “${id}” is in this set.${meantWords(names, say)}`,
+  'record/water-in-the-oil': ({ gearcase }) =>
+    `${gearcase}: milky oil. Find where the water enters, then change the oil again after a short run.`,
+  'record/wrench-cannot-reach': ({ part, wrench, torque, because }, say) =>
+    [
+      `${part}: the ${wrench} cannot be set to ${say.quantity(torque)}.`,
+      ...because.map((reason) => say.reason(reason)),
+      'Tighten it again with one that can.',
+    ].join(' '),
+}
+
+/** Rules on logs, toolboxes and stocks. */
+const workshopRuleTexts: Texts<RoomRuleCodes<'log' | 'toolbox' | 'stock'>> = {
+  'log/date-in-the-future': ({ date, today }, say) =>
+    `${say.date(date)} is after today, ${say.date(today)}. Check year and month.`,
+  'log/pause-reversed': ({ from, to }, say) =>
+    `The pause ends on ${say.date(to)}, before it starts on ${say.date(from)}.`,
+  'log/record-of-other-machine': ({ machine, log, record }) =>
+    `The record “${record}” belongs to the machine “${machine}”, but this is the log of “${log}”.`,
+  'log/unknown-part': ({ id, ...names }, say) => `The sheet has no “${id}” here.${meantWords(names, say)}`,
+  'log/used-before-commissioned': ({ date, commissioned }, say) =>
+    `${say.date(date)} is before the first use on ${say.date(commissioned)}. Correct one of the two dates.`,
+  'log/variant-contradicted': ({ variant, candidates }, say) => {
+    const others =
+      candidates.length === 0
+        ? 'they fit no variant of the sheet'
+        : `they fit ${say.list(candidates.map((one) => `“${one}”`))}`
+    return variant === undefined
+      ? 'Serial, model year and market fit no variant of the sheet. Check the plate.'
+      : `Serial, model year and market exclude the stated variant “${variant}”: ${others}. Check the plate.`
+  },
+  'toolbox/implausible-accuracy': ({ wrench, percent }, say) =>
+    `${wrench}: ${say.number(percent)} % is implausible for a torque wrench. Check its certificate.`,
+  'toolbox/calibration-in-the-future': ({ wrench, date, today }, say) =>
+    `${wrench} was calibrated on ${say.date(date)}, after today, ${say.date(today)}. Check the certificate.`,
+  'toolbox/declared-range-reversed': ({ wrench, min, max }, say) =>
+    `${wrench}: the declared range ends at ${say.quantity(max)}, at or below its start of ${say.quantity(min)}.`,
+  'toolbox/scale-wrong': ({ wrench, lowest, highest, graduation, unit }, say) =>
+    `${wrench}: a scale from ${say.number(lowest)} to ${say.quantity({ value: highest, unit })} in steps of ${say.number(graduation)} is impossible.`,
+  'toolbox/scales-disagree': ({ wrench, first, other }, say) =>
+    `${wrench}: one scale ends at ${say.quantity(first)} and the other at ${say.quantity(other)}. Scales of one wrench end at the same torque; check the units.`,
+  'toolbox/vessel-graduation': ({ vessel, size, mark }, say) =>
+    `${vessel}: graduation or lowest mark ${say.quantity(mark)} exceeds the capacity of ${say.quantity(size)}.`,
+  'stock/opened-larger-than-size': ({ container, opened, size }, say) =>
+    `${container}: ${say.quantity(opened)} left in a container of ${say.quantity(size)}. List full containers separately, or check the unit.`,
+  'stock/viscosities-swapped': ({ container, kv40, kv100 }, say) =>
+    `${container}: ${say.quantity(kv100)} at 100 °C is not below ${say.quantity(kv40)} at 40 °C. Oil thins as it warms; the two may be exchanged.`,
+}
+
+interface Names {
+  readonly known: readonly string[]
+  readonly more: number
+  readonly meant: string | undefined
+}
+
+/** What was probably meant, or what there is to choose from; begins with a space, empty where nothing is known. */
+function meantWords({ meant, known, more }: Names, say: Say): string {
+  if (meant !== undefined) return ` Did you mean “${meant}”?`
+  if (known.length === 0) return ''
+  const shown = known.map((one) => `“${one}”`)
+  const rest = more > 0 ? [`${say.number(more)} more`] : []
+  return ` There ${known.length === 1 ? 'is' : 'are'} ${say.list([...shown, ...rest])}.`
+}
+
+const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
+  'spec/condition-empty': ({ holds }) =>
+    holds === 'always'
+      ? 'Empty condition: it holds for every machine. Complete it, or omit it.'
+      : 'Empty list: the condition never holds. Complete the list, or omit it.',
+  'spec/dangling-reference': ({ to, id, ...names }, say) =>
+    `The sheet has no ${to} “${id}”.${meantWords(names, say)}`,
+  'spec/id-used-twice': ({ kind, id }) =>
+    `Duplicate id “${id}” of a ${kind} in this set. Give each document its own id.`,
+  'spec/instances-without-per': ({ gearcase, count }, say) =>
+    `The machine has ${say.number(count)} of “${gearcase}”: is the quantity for one or for all? Add “per”.`,
+  'spec/limits-reversed': ({ min, max, unit }, say) =>
+    `Minimum ${say.quantity({ value: min, unit })} exceeds maximum ${say.quantity({ value: max, unit })}. Check the manual.`,
+  'spec/model-years-reversed': ({ from, to }) =>
+    `Model years end in ${to}, before they start in ${from}. No machine can meet this.`,
+  'spec/no-fill-opening': ({ gearcase }) =>
+    `No opening fills “${gearcase}”. Give one the use “fill”, or it cannot be refilled after draining.`,
+  'spec/no-way-to-empty': ({ gearcase }) =>
+    `A service changes the oil of “${gearcase}”, but the sheet has no way to empty it. Name a drain plug, a cover or suction.`,
+  'spec/oil-space-chain': ({ gearcase, with: owner }) =>
+    `“${gearcase}” shares the oil of “${owner}”, which shares its oil too. Name the gearcase that owns it.`,
+  'spec/opening-lacks-role': ({ opening, role, use }) =>
+    `“${opening}” is named here for “${use}”, but its entry lacks the use “${role}”. Correct one of the two.`,
+  'spec/overlapping-overrides': ({ target, with: other }) =>
+    `This override and ${other} set ${target} for the same machine. Narrow one of the conditions; the last one does not win.`,
+  'spec/override-of-other-kind': ({ target, kind, there }) =>
+    `This override is of the kind “${kind}”, but ${target} is of the kind “${there}”.`,
+  'spec/override-target-missing': ({ target }) =>
+    `No leaf at ${target} that an override could set. Check the pointer.`,
+  'spec/period-as-hours': ({ hours, months }, say) =>
+    `${hours} h looks like ${say.count(months, 'month', 'months')} written as hours. An hour meter counts work, not the calendar: write the period as P${months}M.`,
+  'spec/serial-range-wrong': ({ what, prefix = '', from = '…', to = '…' }) =>
+    `Serials ${prefix}${from} to ${prefix}${to}: ${SERIAL_MISTAKES[what]}.`,
+  'spec/sheet-not-found': ({ id, ...names }, say) =>
+    `No sheet “${id}” is in this set.${meantWords(names, say)}`,
+  'spec/sheet-of-other-revision': ({ id, revision, known }, say) =>
+    `This names revision “${revision}” of the sheet “${id}”; the set has ${say.list(known.map((one) => `“${one}”`))}. Compare the two, then name the right one.`,
+  'spec/tolerance-too-large': ({ value, minus, plus, unit }, say) =>
+    `A tolerance of − ${minus} + ${plus} on ${say.quantity({ value, unit })} is as large as the value. Check the decimal point.`,
+  'spec/unit-of-other-measure': ({ unit, measure, wanted }, say) =>
+    `Expected ${MEASURES[wanted] ?? wanted}, found ${MEASURES[measure] ?? measure} (${unitName(unit, say)}).`,
+  'spec/unknown-variant': ({ id, ...names }, say) =>
+    `The sheet has no variant “${id}”.${meantWords(names, say)}`,
+  'spec/variants-overlap': ({ variant, with: other }) =>
+    `These conditions let a machine be both “${variant}” and “${other}”. Narrow them until one is left.`,
+  'spec/waiver-without-finding': ({ code, waived }) =>
+    `No finding ${code} at ${waived === '' ? 'the whole document' : waived}: this waiver waives nothing. Remove it, or correct its pointer.`,
+}
+
+const SERIAL_MISTAKES: Readonly<Record<RoomRuleCodes<'spec'>['spec/serial-range-wrong']['what'], string>> = {
+  'prefix repeated': 'the number repeats the prefix. Leave the prefix out of it',
+  'not a number': 'both ends must be digits alone. Put letters into the prefix',
+  'different widths': 'both ends need the same number of digits. Write the leading zeros',
+  'ends before it starts': 'the range ends before it starts',
+}
+
+const MEASURES: Readonly<Record<string, string>> = {
+  temperatureDifference: 'temperature difference',
+  kinematicViscosity: 'kinematic viscosity',
+  dynamicViscosity: 'dynamic viscosity',
+}
 
 export const rulesTexts: Texts<RuleCodes> = {
   ...specRuleTexts,

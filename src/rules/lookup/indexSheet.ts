@@ -1,5 +1,7 @@
 import type { JsonPointer } from '../../base/index.js'
+import { measureOf, type PrintedAgreement, printedFiguresAgree } from '../../quantity/index.js'
 import {
+  type Condition,
   type FoundLeaf,
   type FoundValue,
   findLeaves,
@@ -11,13 +13,14 @@ import {
   type Seal,
   type Service,
   type SpecSheet,
+  type SpecValue,
+  type StatedValue,
   type Tightening,
 } from '../../spec/index.js'
-import { type DisagreementAt, disagreementsOf } from './disagreementsOf.js'
+import { firstPrinted } from './firstPrinted.js'
+import { hasFigure } from './hasFigure.js'
 import { lazily } from './lazily.js'
 import { lookUp } from './lookUp.js'
-import { pairValues, type ValuePair } from './pairValues.js'
-import { type ConditionAt, sheetConditions } from './sheetConditions.js'
 import { type PartAt, sheetParts } from './sheetParts.js'
 import { type ReferenceAt, sheetReferences } from './sheetReferences.js'
 
@@ -135,4 +138,106 @@ export function indexSheet(sheet: SpecSheet): SheetIndex {
     pairs: () => (one, other) => pairValues(index.leaves, one, other),
   })
   return index
+}
+
+/** A printed value that does not agree with the one before it, and how. */
+interface DisagreementAt {
+  readonly path: JsonPointer
+  readonly first: PrintedValue
+  readonly second: PrintedValue
+  readonly agreement: PrintedAgreement
+}
+
+/**
+ * The printed values that disagree with the one they are printed beside. Where all of them agree among themselves, the
+ * first is the odd one out and is the only one listed.
+ */
+function disagreementsOf(path: JsonPointer, value: StatedValue): readonly DisagreementAt[] {
+  const seconds = (value.printed ?? [])
+    .map((second, place) => ({ second, path: `${path}/printed/${place}` }))
+    .filter(({ second }) => measureOf(second.unit) === measureOf(value.unit))
+    .filter(({ second }) => hasFigure(second) && hasFigure(value))
+  const first = firstPrinted(value)
+  const found = seconds
+    .map((one) => ({ ...one, first, agreement: printedFiguresAgree(first, one.second) }))
+    .filter(({ agreement }) => agreement.verdict !== 'agree')
+  const [odd, ...others] = found
+  const firstIsOdd =
+    odd !== undefined &&
+    others.length > 0 &&
+    found.length === seconds.length &&
+    others.every(({ second }) => printedFiguresAgree(odd.second, second).verdict === 'agree')
+  return firstIsOdd ? [{ ...odd, path }] : found
+}
+
+/** Two stated values that hold for the same machines, and the place of the one that this block changes. */
+interface ValuePair {
+  readonly path: JsonPointer
+  readonly one: StatedValue
+  readonly other: StatedValue
+}
+
+/**
+ * Two values of a sheet side by side, for rules that compare them: once as the sheet has them, and once for
+ * each override that sets one of the two, with the sheet's own for what it leaves alone.
+ */
+function pairValues(all: readonly FoundLeaf[], one: JsonPointer, other: JsonPointer): readonly ValuePair[] {
+  const leaves = new Map<string, { readonly path: JsonPointer; readonly leaf: SpecValue }>()
+  const blocks = new Set<string>()
+  for (const found of all) {
+    const place = found.replaces ?? found.path
+    if (found.kind !== 'value' || (place !== one && place !== other)) continue
+    const block = blockOf(found.path)
+    blocks.add(block)
+    if (!leaves.has(block + place)) leaves.set(block + place, found)
+  }
+  const at = (place: JsonPointer, block: string) => leaves.get(block + place)
+  return [...blocks].flatMap((block) => {
+    const changed = at(one, block) ?? at(other, block)
+    const first = at(one, block) ?? at(one, '')
+    const second = at(other, block) ?? at(other, '')
+    if (changed === undefined || first === undefined || second === undefined) return []
+    if (first.leaf.kind === 'not stated' || second.leaf.kind === 'not stated') return []
+    return [{ path: changed.path, one: first.leaf, other: second.leaf }]
+  })
+}
+
+/** The override that a leaf is in; `''` on the sheet itself. */
+function blockOf(path: JsonPointer): string {
+  return /^\/overrides\/[0-9]+/.exec(path)?.[0] ?? ''
+}
+
+/** A condition of a sheet and its place. */
+interface ConditionAt {
+  readonly path: JsonPointer
+  readonly condition: Condition
+}
+
+/** Every condition of a sheet, in document order: of variants, parts, services and overrides. */
+function sheetConditions(sheet: SpecSheet): readonly ConditionAt[] {
+  return [
+    ...conditionsOf('/machine/variants', sheet.machine.variants, 'when'),
+    ...Object.entries(sheet.gearcases).flatMap(([id, gearcase]) => [
+      ...conditionsOf('/gearcases', { [id]: gearcase }, 'appliesTo'),
+      ...conditionsOf(`/gearcases/${id}/openings`, gearcase.openings, 'appliesTo'),
+      ...conditionsOf(`/gearcases/${id}/covers`, gearcase.covers, 'appliesTo'),
+    ]),
+    ...conditionsOf('/shields', sheet.shields, 'appliesTo'),
+    ...conditionsOf('/services', sheet.services, 'appliesTo'),
+    ...(sheet.overrides ?? []).map(({ when }, place) => ({
+      path: `/overrides/${place}/when`,
+      condition: when,
+    })),
+  ]
+}
+
+function conditionsOf<Key extends 'when' | 'appliesTo'>(
+  path: JsonPointer,
+  record: Readonly<Record<string, { readonly [K in Key]?: Condition }>> | undefined,
+  key: Key,
+): readonly ConditionAt[] {
+  return Object.entries(record ?? {}).flatMap(([id, part]) => {
+    const condition = part[key]
+    return condition === undefined ? [] : [{ path: `${path}/${id}/${key}`, condition }]
+  })
 }

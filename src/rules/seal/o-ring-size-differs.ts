@@ -1,5 +1,7 @@
+import type { JsonPointer } from '../../base/index.js'
 import { checkORing } from '../../seal/index.js'
-import { namedSeals } from '../lookup/namedSeals.js'
+import type { Seal, SpecSheet, Stock } from '../../spec/index.js'
+import type { SheetIndex } from '../lookup/indexSheet.js'
 import { defineRule } from '../rule.js'
 
 /**
@@ -24,3 +26,13 @@ export const oRingSizeDiffers = defineRule({
       return [{ path: `${path}/size`, params: { part: name, reason: { ...reason } } }]
     }),
 })
+
+/** The seals of a sheet or a stock, each with the name of what it seals or of its place on the shelf. */
+function namedSeals(
+  document: SpecSheet | Stock,
+  sheet: SheetIndex | undefined,
+): readonly { readonly path: JsonPointer; readonly seal: Seal; readonly name: string }[] {
+  if (document.kind === 'stock')
+    return Object.entries(document.seals).map(([id, one]) => ({ ...one, path: `/seals/${id}/seal` }))
+  return (sheet?.seals ?? []).map(({ path, seal, on }) => ({ path, seal, name: on.name }))
+}
