@@ -73,7 +73,7 @@ function partLines(part: CardPart, { extent }: CardModel): string[] {
  * The card as plain text of 80 columns, for a terminal or a plain message. A quantity is never broken from its unit
  * over two lines.
  *
- * @param card - from {@link cardModel} or {@link shortenCard}
+ * @param card - from {@link cardModel}
  * @returns lines of at most 80 characters, longer only where one word is
  * @throws TypeError when `card` is no card
  *

@@ -58,7 +58,7 @@ const MOST_READINGS = 400
  * @returns a forecast, or since when the point is reached, or what is missing
  * @throws TypeError, RangeError when an argument is out of range
  *
- * Source: Sen 1968 for slope and limits ({@link fitTheilSen}); the day-to-day band is a house rule: variance of a sum of
+ * Source: Sen 1968 for slope and limits; the day-to-day band is a house rule: variance of a sum of
  * independent days, with the slope's own doubt. Coverage of both is shown in docs/intervals.md.
  *
  * @example

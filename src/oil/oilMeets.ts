@@ -25,7 +25,7 @@ export interface OilCircumstances {
  *   every reason, those first that decide
  * @throws TypeError when an argument has the wrong shape or a circumstance is unknown, RangeError when `ambient` is not finite
  *
- * Source: SAE J306, J300 and ISO 3448 as in {@link gradeBand}; API service designations as reproduced by lubricant
+ * Source: SAE J306, J300 and ISO 3448; API service designations as reproduced by lubricant
  * firms. That GL-5 additives attack yellow metal, and that a GL-4/GL-5 label needs a question: common practice, no source.
  *
  * @example

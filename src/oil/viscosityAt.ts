@@ -21,8 +21,7 @@ const THICKEST = { value: 2e7, unit: 'mm2/s' } as const
 
 /**
  * How thick an oil is at a temperature, for planning how long it takes to pour. Not for a maker's fluid whose label
- * gives no viscosities: then the answer is `cannot tell`. For the grade that a viscosity belongs to use
- * {@link isWithinGrade}.
+ * gives no viscosities: then the answer is `cannot tell`.
  *
  * log10 log10 (ν + 0.7 + …) = A − B·log10 T, A and B from ν at 40 °C and 100 °C, T = t + 273.15.
  *
@@ -32,7 +31,7 @@ const THICKEST = { value: 2e7, unit: 'mm2/s' } as const
  *   two contradict each other, below the pour point, outside the range. At the pour point itself there is an answer.
  * @throws TypeError or RangeError when an argument is no quantity, or a viscosity is negative
  *
- * Source: ASTM D341 as quoted (see {@link viscosityLine}); range −30 °F to 450 °F from the abstract of a 1957 ASTM
+ * Source: ASTM D341 as quoted; range −30 °F to 450 °F from the abstract of a 1957 ASTM
  * paper on the charts; 2 × 10⁷ mm²/s as upper end of the charts is from memory.
  *
  * @example

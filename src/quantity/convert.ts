@@ -4,8 +4,8 @@ import { stepBetween } from './stepBetween.js'
 import type { Quantity, Unit } from './unit.js'
 
 /**
- * A measured or computed quantity in another unit of its measure, for calculations. For a figure that a manual
- * prints use {@link convertFigure}, for a second printed figure {@link secondUnit}.
+ * A measured or computed quantity in another unit of its measure, for calculations. For a second
+ * printed figure next to a manual's own use {@link secondUnit}.
  *
  * to = from × ratio (temperatures: × ratio + offset), with the exact ratio, rounded once.
  *

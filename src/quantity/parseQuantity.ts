@@ -25,8 +25,7 @@ const LONGEST = 200
 
 /**
  * Reads what people write for a quantity: `8.9 ft-lb`, `7 1/2 lb-ft`, `½ qt (US)`, `106 in-lbs`, `34–44 N·m`,
- * `20 ± 2 N·m`, `≥ 20 N·m`. Nothing is guessed: what could mean two things is refused and both are named. Unit ids of
- * documents are checked by {@link isUnit}.
+ * `20 ± 2 N·m`, `≥ 20 N·m`. Nothing is guessed: what could mean two things is refused and both are named.
  *
  * @param text - at most 200 characters; ft-lb and lb-ft read alike; full-width forms and all kinds of spaces are met
  * @param options - measure, decimal mark and assumed units, each only where the caller knows it

@@ -9,8 +9,8 @@ import { type UnitPair, unitPair } from './unitPair.js'
 const MAX_DECIMALS = 6
 
 /**
- * The figure to print in a second unit next to a manual's own, for cards and lists. Every digit of the conversion is
- * {@link convertFigure}.
+ * The figure to print in a second unit next to a manual's own, for cards and lists. For a number
+ * to calculate with use {@link convert}.
  *
  * Last place 10^−k nearest in ratio to the converted last place of the manual's figure, k from 0 to 6, at least two
  * significant digits; a nominal to the nearest (even on a tie), **limits inward**, with digits added until the band is

@@ -27,7 +27,7 @@ const PLAN: Shape = {
 
 /**
  * Lists what to take along for one planned visit: oil, seals and tools, each once however many parts need it.
- * For kits that are alike use {@link groupKits}; for what to order over a fleet use {@link orderList}.
+ * For what to order over a fleet use {@link orderList}.
  *
  * @param plan - as `planVisit` gives it
  * @returns oil and additive in millilitres by name, seals by part number or description (sealants as one package), tools by id

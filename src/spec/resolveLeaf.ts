@@ -19,7 +19,7 @@ import type { SpecSheet } from './specSheet.js'
 
 /**
  * Finds the figure that exactly this machine has at a place of its sheet: the base leaf, or the one override that
- * applies. Whether the machine has the part at all is {@link judgePart}'s question, to be asked first.
+ * applies. Whether the machine has the part at all is for `appliesTo` to say.
  *
  * Equation: every variant that the machine may be is gone through; overrides of this place whose condition holds
  * replace the base. If all that remains says the same, that is the answer; else `cannot tell` with the candidates.

@@ -21,9 +21,27 @@ const finding = <Code extends keyof ThreadCodes>(code: Code, severity: Severity,
 const refused = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok: false, findings: [one] })
 
 /**
- * The thread of a manual's designation: size, pitch, and taper or parallel.
+ * The thread of a manual's designation, for everyone who needs its size, its pitch, or whether it is taper or parallel.
+ *
+ * Read: `M18x1.5`, `M18×1.5`, `M18 x 1.5`, `M10` (coarse pitch), `M12x1.25-6g`, `G 1/2`, `R 1/2`, `Rc 3/8`, `Rp 1/2`,
+ * `1/2-14 NPT`, `1/2 NPT`, `3/8-16 UNC`, `1/2-20 UNF`, `3/4-20 UNEF`; capitals do not matter, a decimal comma is
+ * refused. `R` is the taper external thread of ISO 7-1; old drawings that mean the parallel one write the same letter.
+ *
+ * @param text - a designation of at most 64 characters; spaces around it are ignored
+ * @returns the thread with one spelling, or findings: `thread/not-a-thread`, `thread/decimal-comma`,
+ *   `thread/pitch-not-known` (no coarse pitch for that size), `thread/pitch-too-coarse`, `thread/size-not-known`,
+ *   `thread/threads-per-inch-differ`, `thread/too-long`; a warning `thread/unusual-pitch` does not stop the reading
+ * @throws TypeError for anything but a string
  *
  * Source: ISO 261, ISO 228-1, ISO 7-1, ASME B1.1 and B1.20.1 for sizes, all from memory.
+ *
+ * @example
+ * ```ts
+ * import { parseThread } from 'drivetrain-service/v1/thread'
+ * // Does a half-inch NPT plug seal in its thread?
+ * const read = parseThread('1/2-14 NPT')
+ * read.ok && read.value.form // => 'taper'
+ * ```
  */
 export function parseThread(text: string): Result<Thread, ThreadCodes> {
   if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${quoteValue(text)}`)

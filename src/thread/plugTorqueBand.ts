@@ -33,31 +33,14 @@ function publishedFor(row: PlugTorqueRow, housing: PlugHousing): number[] {
 }
 
 /**
- * In which band the torque of a drain, fill or level plug of this thread is to be expected, for rules that look for
- * slips of a factor. Never a figure to tighten to: the machine's own manual always decides.
+ * The band in which the torque of a plug of this thread is expected, for rules that look for slips of a factor. Never a
+ * figure to tighten to: the machine's own manual always decides.
  *
  * Band = half the lowest to 1.75 × the highest published figure for that housing.
- *
- * @param thread - a thread as {@link parseThread} gives it
- * @param housing - what the plug goes into; `not stated` takes the figures of both kinds of housing
- * @returns the band in N·m with the figures behind it, or `cannot tell`: a taper thread (`thread/taper-plug`), or a
- *   thread that the table does not list (`thread/plug-not-in-table`)
- * @throws TypeError for an unknown housing or anything but a thread
  *
  * Source: an engine maker's works standards MTN 5183-1 and MTN 5183-6, read second hand. The width is a house rule: it
  * holds every published figure with room for other washers and lubricants, and its ends are less than 9.80665 times
  * apart wherever the housing is known, so that a figure inside it that slips by 9.80665 or 12 always lands outside.
- *
- * @example
- * ```ts
- * import { plugTorqueBand, type Thread } from 'drivetrain-service/v1/thread'
- * const majorDiameter = { value: 18, unit: 'mm' } as const
- * const pitch = { value: 1.5, unit: 'mm' } as const
- * const thread: Thread = { kind: 'metric', designation: 'M18x1.5', form: 'parallel', majorDiameter, pitch, coarse: false }
- * // Between which torques is an M18 plug in an aluminium housing to be expected?
- * const band = plugTorqueBand(thread, 'aluminium')
- * band.verdict === 'band' && [band.min.value, band.max.value] // => [11.5, 61.25]
- * ```
  */
 export function plugTorqueBand(thread: Thread, housing: PlugHousing): PlugTorqueBand {
   if (typeof thread !== 'object' || thread === null || typeof thread.designation !== 'string')

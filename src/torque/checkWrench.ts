@@ -5,8 +5,7 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
 /**
  * Whether a torque wrench really covers a tightening, and which mark to set, for the tools of a
- * visit. To pick among several wrenches use {@link chooseWrenches}; for taper plugs tightened by turns use
- * {@link turnsBand}.
+ * visit. To pick among several wrenches use {@link chooseWrenches}.
  *
  * Of the marks (lowest + n × step) inside the stated band and the usable range of any scale, the one nearest to the
  * nominal (the middle of two limits) is taken; ties go to the lower torque, then to the sheet's unit, then to the

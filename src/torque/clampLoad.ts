@@ -46,7 +46,7 @@ export type ClampLoad =
  *
  * F = T ÷ (K·d), with torque T, nut factor K and nominal diameter d.
  *
- * @param question - `torque` above 0; `thread` as `parseThread` gives it; `propertyClass` as for {@link proofLoad};
+ * @param question - `torque` above 0; `thread` as `parseThread` gives it; `propertyClass` `8.8` and the like;
  *   `nutFactor` 0.05 to 1 (0.20 plain steel, 0.15 plated, about); `scatterPercent` 0 to below 100 (25 to 30 is usual)
  * @returns loads in N with the share of the proof load, or `cannot tell` where the class gives no proof load
  * @throws RangeError for values out of range, TypeError for wrong types

@@ -1,9 +1,7 @@
 export {
   type MetricThread,
   type PipeThread,
-  type PlugHousing,
-  type PlugTorqueBand,
-  plugTorqueBand,
+  parseThread,
   type Thread,
   type ThreadCodes,
   type UnifiedThread,

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { parseThread } from '../../src/thread/parseThread.js'
-import { type PlugHousing, plugTorqueBand, type Thread } from '../../src/v1/thread.js'
+import { type PlugHousing, plugTorqueBand } from '../../src/thread/plugTorqueBand.js'
+import type { Thread } from '../../src/v1/thread.js'
 import { MTN_5183_1, MTN_5183_6 } from '../published/plugsMtn5183.js'
 
 function threadOf(text: string): Thread {

@@ -16,7 +16,7 @@ const FIELDS = { UCUM: 'ucum', 'UN/ECE Rec 20': 'rec20', QUDT: 'qudt' } as const
  * @returns the unit, or `null` where none of ours has this code; for a temperature never the difference
  * @throws TypeError for an unknown system or a code that is no string
  *
- * Source: as {@link unitCodes}.
+ * Source: as {@link UNIT_CODES}.
  *
  * @example
  * ```ts
