@@ -1,5 +1,5 @@
 import { addToDay } from './addToDay.js'
-import { dateOfDay } from './dateOfDay.js'
+import { dateFromDay } from './dateFromDay.js'
 import type { DateText } from './dateText.js'
 import { readDay } from './readDay.js'
 
@@ -9,5 +9,5 @@ export function addDays(date: DateText, days: number): DateText {
   if (!Number.isSafeInteger(days)) throw new RangeError(`days is ${days}; it must be a whole number`)
   const result = addToDay(readDay(date, 'date'), 0, days)
   if (Number.isNaN(result)) throw new RangeError(`${date} with ${days} days leaves the years 0001 to 9999`)
-  return dateOfDay(result)
+  return dateFromDay(result)
 }

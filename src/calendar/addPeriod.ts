@@ -1,5 +1,5 @@
 import { addToDay } from './addToDay.js'
-import { dateOfDay } from './dateOfDay.js'
+import { dateFromDay } from './dateFromDay.js'
 import type { DateText, Period, PeriodText } from './dateText.js'
 import { scanPeriod } from './parsePeriod.js'
 import { readDay } from './readDay.js'
@@ -38,7 +38,7 @@ export function addPeriod(date: DateText, period: Period | PeriodText, times = 1
   )
   if (Number.isNaN(result))
     throw new RangeError(`${date} with ${times} periods leaves the years 0001 to 9999`)
-  return dateOfDay(result)
+  return dateFromDay(result)
 }
 
 function readPeriod(period: Period | PeriodText): Period {

@@ -1,5 +1,5 @@
 import type { Readable, Writable } from 'node:stream'
-import { type DateText, dateOfDay } from '../calendar/index.js'
+import { type DateText, dateFromDay } from '../calendar/index.js'
 import {
   computeDueColumns,
   createDueColumns,
@@ -93,7 +93,7 @@ export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummar
       states[verdict] += 1
       text += `{"id":${entry.id},"verdict":"${verdict}"`
       if (dueBy !== undefined) text += `,"dueBy":"${dueBy}"`
-      if (dueBy !== undefined && day !== NO_DAY) text += `,"dueOn":"${dateOfDay(day)}"`
+      if (dueBy !== undefined && day !== NO_DAY) text += `,"dueOn":"${dateFromDay(day)}"`
       text += entry.unusable.length === 0 ? '}\n' : `,"unusable":${JSON.stringify(entry.unusable)}}\n`
       place += 1
     }

@@ -5,7 +5,7 @@ const format = (...others: readonly string[]): string => `
   --format FORMAT        ${['text', ...others].join(', ').replace(/, ([a-z]+)$/, ' or $1')} (default text)`
 const FINDINGS = `${LEVEL}${format('json', 'sarif')}
 
-Exit code: 0 no finding at or above the level, 1 findings, 2 usage or a file that cannot be read.`
+Exit code: 0 no finding at or above the level, 1 findings, 2 usage error or a file that cannot be read.`
 
 const DUE = `
   --today 2023-10-06     the day of the visit (default: this machine's clock)

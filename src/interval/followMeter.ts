@@ -20,7 +20,7 @@ export function followMeter(state: MeterState, changes: readonly MeterChange[] =
     waiting = waiting.filter((point) => {
       const atLeast = state.last?.shown ?? 0
       const before = point.day === day ? point.shown >= atLeast && !(point.shown > shown) : point.day < day
-      if (before) takePoint(state, point)
+      if (before) addMeterPoint(state, point)
       return !before
     })
     const { modulus } = state
@@ -34,7 +34,7 @@ export function followMeter(state: MeterState, changes: readonly MeterChange[] =
     state.last = { ...change, shown: newShown, count: newShown + state.offset, stretch: state.stretch }
   }
   if (waiting.length === 0 && state.last !== undefined) points[state.kept++] = state.last
-  for (const point of waiting) takePoint(state, point)
+  for (const point of waiting) addMeterPoint(state, point)
   if (state.kept < points.length) points.length = state.kept
 }
 
@@ -42,7 +42,7 @@ export function followMeter(state: MeterState, changes: readonly MeterChange[] =
  * Counts a reading in, unless it repeats the last one. A service record keeps its reading; a line that is written
  * twice is noted.
  */
-function takePoint(state: MeterState, point: MeterPoint): void {
+function addMeterPoint(state: MeterState, point: MeterPoint): void {
   const { last, name } = state
   if (last?.day === point.day && last.shown === point.shown && point.list === 'readings') {
     if (last.list === 'readings')

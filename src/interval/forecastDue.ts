@@ -1,5 +1,5 @@
 import { type Reason, refuse, requireKnownKeys, requireObject, requireShape } from '../base/index.js'
-import { type DateText, dateOfDay, LAST_DAY, readDay } from '../calendar/index.js'
+import { type DateText, dateFromDay, LAST_DAY, readDay } from '../calendar/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
 import type { MeterQuantity } from './dueVerdict.js'
@@ -121,7 +121,7 @@ function forecastMeter(
     -MOST_READINGS,
   )
   const reached = points.find((point) => point.count >= due)
-  if (reached !== undefined) return { verdict: 'reached', by: dateOfDay(reached.day), reasons: [] }
+  if (reached !== undefined) return { verdict: 'reached', by: dateFromDay(reached.day), reasons: [] }
 
   const origin = points[0] ?? now
   const days = points.map((point) => point.day - origin.day - pauseDays(log.pauses, origin.day, point.day))
@@ -141,7 +141,7 @@ function forecastMeter(
   /** The date of a moment so many days of use after the last reading. */
   const dateAfter = (daysOfUse: number): DateText | undefined => {
     const day = afterDaysOfUse(log.pauses, now.day, Math.ceil(daysOfUse))
-    return daysOfUse >= 0 && day <= LAST_DAY ? dateOfDay(day) : undefined
+    return daysOfUse >= 0 && day <= LAST_DAY ? dateFromDay(day) : undefined
   }
   const fit = points.length >= 4 ? fitTheilSen(days, rises, confidence) : undefined
   const slope = fit !== undefined && fit.slope > 0 ? fit.slope : rise / span
@@ -152,7 +152,7 @@ function forecastMeter(
   if (fit === undefined) {
     reasons.push({ code: 'interval/forecast-without-band', params: { readings: points.length } })
   } else if (scatter === 'from day to day') {
-    const spread = daySpread(days, rises, span, left, confidence)
+    const spread = forecastDayRange(days, rises, span, left, confidence)
     early = Math.max(spread.early, 0)
     late = spread.late
     likely = Math.min(Math.max(likely, early), late)
@@ -166,7 +166,7 @@ function forecastMeter(
     if (early > late) [early, late] = [late, early]
     // The last reading itself shows that the point is not reached yet.
     if (early < 0) {
-      reasons.push({ code: 'interval/forecast-behind-reading', params: { date: dateOfDay(now.day) } })
+      reasons.push({ code: 'interval/forecast-behind-reading', params: { date: dateFromDay(now.day) } })
       early = 0
       likely = Math.max(likely, 0)
       late = Math.max(late, 0)
@@ -203,7 +203,7 @@ function newestOfEachDay(points: readonly MeterPoint[]): MeterPoint[] {
  * Early and late where every day's use is independent of the others: the sum over a lead of h days has variance σ²·h, and
  * the rate from T days of history adds σ²·h²/T; σ² from the gaps between readings.
  */
-function daySpread(
+function forecastDayRange(
   days: readonly number[],
   rises: readonly number[],
   span: number,

@@ -1,5 +1,5 @@
 import type { Params, Reason } from '../base/index.js'
-import { addToDay, type DateText, dateOfDay } from '../calendar/index.js'
+import { addToDay, type DateText, dateFromDay } from '../calendar/index.js'
 import type { MachineLog } from '../spec/index.js'
 import type { DueCase } from './dueCase.js'
 import type { DueLine, DueState } from './dueVerdict.js'
@@ -178,11 +178,11 @@ function projectDate(
     // Of the readings that fall short, the last one before a count that is reached, the first one for an average.
     if (before === undefined || reached) before = point
   }
-  if (before === undefined) return reached ? dateOfDay(after.day) : undefined
+  if (before === undefined) return reached ? dateFromDay(after.day) : undefined
   const days = after.day - before.day - (reached ? 0 : pauseDays(pauses, before.day, after.day))
   const rise = after.count - before.count
   if (!reached && (days <= 0 || rise <= 0)) return undefined
   const ahead = Math.ceil(((due - after.count) * days) / rise)
   const day = addToDay(afterDaysOfUse(pauses, after.day, ahead), 0, 0)
-  return Number.isNaN(day) ? undefined : dateOfDay(day)
+  return Number.isNaN(day) ? undefined : dateFromDay(day)
 }

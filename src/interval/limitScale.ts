@@ -1,4 +1,4 @@
-import { addToDay, type DateText, dateOfDay } from '../calendar/index.js'
+import { addToDay, type DateText, dateFromDay } from '../calendar/index.js'
 import type { DueLine, MeterQuantity } from './dueVerdict.js'
 import { quantityOf } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
@@ -28,5 +28,5 @@ export function describePlace(
   { unit, earlier }: LimitScale,
   place: number,
 ): { readonly date?: DateText; readonly meter?: Pick<MeterQuantity, 'value' | 'unit'> } {
-  return unit === 'd' ? { date: dateOfDay(place) } : { meter: quantityOf(place - earlier, unit) }
+  return unit === 'd' ? { date: dateFromDay(place) } : { meter: quantityOf(place - earlier, unit) }
 }

@@ -47,7 +47,7 @@ export const EFFECTS = {
     onOpening(context, { position: 'cracked', everCracked: true, faceWiped: false })
     for (const seal of context.opening?.seals ?? [])
       context.state.seals[stateKey(seal.path, context.instance)] = 'used'
-    disturb(context)
+    changeState(context)
   },
   'plug in by hand': (context) => onOpening(context, { position: 'nipped' }),
   'plug out': (context) => {
@@ -67,7 +67,7 @@ export const EFFECTS = {
     onCover(context, { position: 'off', everOff: true, faceWiped: false, cured: false })
     const { state, cover, instance } = context
     if (cover !== undefined) state.seals[stateKey(cover.seal.path, instance)] = 'used'
-    disturb(context)
+    changeState(context)
   },
   'old oil judged': (context) => onSelf(context, { oilSeen: true }),
   'magnet judged': (context) => onPart(context, { magnetSeen: true }),
@@ -80,12 +80,12 @@ export const EFFECTS = {
   'plug in with its seal': (context) => onOpening(context, { position: 'in' }),
   'plug tight': (context) => {
     onOpening(context, { position: 'tight' })
-    disturb(context)
+    changeState(context)
   },
   'cover on': (context) => onCover(context, { position: 'in' }),
   'cover tight': (context) => {
     onCover(context, { position: 'tight' })
-    disturb(context)
+    changeState(context)
   },
   'sealant cured': (context) => onCover(context, { cured: true }),
   'refill measured': (context) => onOwner(context, { measured: true }),
@@ -102,7 +102,7 @@ export const EFFECTS = {
       ranSinceFill: false,
       levelCheckedSinceRun: false,
     })
-    disturb(context)
+    changeState(context)
   },
   'hose empty': (context) => onOwner(context, { hoseEmpty: true }),
   'level judged': (context) => {
@@ -161,7 +161,7 @@ function setShield({ state, shield }: StepContext, to: 'on' | 'off'): void {
 }
 
 /** Work on a gearcase makes an earlier leak check and an earlier record worthless. */
-function disturb(context: StepContext): void {
+function changeState(context: StepContext): void {
   onSelf(context, { leaksChecked: false, wipedDown: false })
   context.state.recorded = false
 }

@@ -31,7 +31,7 @@ export function findUndone(
     add(code, [draft], { ...namePart(part), ...(instance === undefined ? {} : { instance }) })
   }
   for (const job of jobs) {
-    const missing = findUndoneOil(job, state)
+    const missing = findMissingOilSteps(job, state)
     if (missing === undefined) continue
     const { gearcase, instance } = job.owner
     add(missing.code, missing.remedy, {
@@ -54,7 +54,7 @@ export function findUndone(
 }
 
 /** The first thing that is missing at one oil space. */
-function findUndoneOil(
+function findMissingOilSteps(
   { owner, task, emptied }: OilJob,
   state: MutableState,
 ): { readonly code: CodeWith<AtPart>; readonly remedy: readonly StepDraft[] } | undefined {

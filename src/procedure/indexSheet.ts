@@ -14,7 +14,7 @@ import {
   type CoverLayout,
   type EmptyingLayout,
   type GearcaseLayout,
-  type Layout,
+  type IndexedSheet,
   type OpeningLayout,
   type Part,
   type SealLayout,
@@ -24,7 +24,7 @@ import {
 } from './layout.js'
 
 /** The sheet as this one machine has it, for building and checking an order of work. */
-export function indexSheet(sheet: SpecSheet, identity: Identity): Layout {
+export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
   const findings: Finding<ProcedureCodes>[] = []
   const judge = (path: JsonPointer, name: string): Applies => {
     const judged = judgePart(sheet, identity, path)

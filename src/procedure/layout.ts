@@ -89,7 +89,7 @@ export type Part =
     }
 
 /** The sheet as this one machine has it, by the names that steps use. */
-export interface Layout {
+export interface IndexedSheet {
   readonly axles: readonly Id[]
   readonly axleOfSupport: ReadonlyMap<Id, Id | undefined>
   readonly gearcases: ReadonlyMap<Id, GearcaseLayout>
@@ -123,7 +123,7 @@ export function keyOf({ gearcase, instance }: GearcaseInstance): string {
   return stateKey(gearcase.path, instance)
 }
 
-export function listGearcaseInstances(layout: Layout): readonly GearcaseInstance[] {
+export function listGearcaseInstances(layout: IndexedSheet): readonly GearcaseInstance[] {
   return [...layout.gearcases.values()].flatMap((gearcase) =>
     gearcase.instances.map((instance) => ({ gearcase, instance })),
   )
@@ -131,7 +131,7 @@ export function listGearcaseInstances(layout: Layout): readonly GearcaseInstance
 
 /** The gearcase that owns the oil of another, and the instance of it that this one opens to. */
 export function findOwner(
-  layout: Layout,
+  layout: IndexedSheet,
   gearcase: GearcaseLayout,
   instance: Id | undefined,
 ): GearcaseInstance {
@@ -140,7 +140,7 @@ export function findOwner(
 }
 
 /** Every gearcase whose oil is that of this owner, the owner first. */
-export function findSharers(layout: Layout, owner: GearcaseInstance): readonly GearcaseInstance[] {
+export function findSharers(layout: IndexedSheet, owner: GearcaseInstance): readonly GearcaseInstance[] {
   const others = listGearcaseInstances(layout).filter(
     ({ gearcase, instance }) =>
       gearcase.owner === owner.gearcase.id &&

@@ -7,7 +7,7 @@ import {
   type SpecSheet,
 } from '../spec/index.js'
 import { type ProcedureCodes, procedureFinding } from './codes.js'
-import { findOwner, type GearcaseInstance, keyOf, type Layout } from './layout.js'
+import { findOwner, type GearcaseInstance, type IndexedSheet, keyOf } from './layout.js'
 import type { OilJob } from './oilJob.js'
 
 interface JobList {
@@ -21,7 +21,7 @@ interface JobList {
  */
 export function listJobs(
   sheet: SpecSheet,
-  layout: Layout,
+  layout: IndexedSheet,
   { id, identity, services, only }: Pick<ProcedureDocument, 'id' | 'identity' | 'services' | 'only'>,
 ): JobList {
   const document = { kind: 'procedure', id } as const
@@ -80,7 +80,7 @@ export function listJobs(
 }
 
 /** The instances of these gearcases that this machine has or may have. */
-function listInstances(layout: Layout, gearcases: readonly Id[]): readonly GearcaseInstance[] {
+function listInstances(layout: IndexedSheet, gearcases: readonly Id[]): readonly GearcaseInstance[] {
   return gearcases.flatMap((id) => {
     const gearcase = layout.gearcases.get(id)
     if (gearcase === undefined || gearcase.applies === 'no') return []

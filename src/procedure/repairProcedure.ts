@@ -60,19 +60,19 @@ interface Try {
 
 /** The best that one or two cures reach. */
 function takeBest(here: Try, counter: TroubleCounter): Try {
-  const first = listTries(here, counter)
+  const first = listCandidateRepairs(here, counter)
   const done = first.find((one) => one.troubles === 0)
   if (done !== undefined) return done
   let best = first.reduce((fewest, one) => (one.troubles < fewest.troubles ? one : fewest), here)
   for (const one of first)
-    for (const second of listTries(one, counter)) {
+    for (const second of listCandidateRepairs(one, counter)) {
       if (second.troubles === 0) return second
       if (second.troubles < best.troubles) best = second
     }
   return best
 }
 
-function listTries(from: Try, counter: TroubleCounter): readonly Try[] {
+function listCandidateRepairs(from: Try, counter: TroubleCounter): readonly Try[] {
   const all = checkSteps(counter, from.procedure).flatMap((finding) => finding.cures ?? [])
   const cures = new Map(all.map((cure) => [JSON.stringify(cure), cure]))
   return [...cures.values()].map((cure) => {

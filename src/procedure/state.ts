@@ -1,5 +1,5 @@
 import type { Id, WheelMark } from '../spec/index.js'
-import { type Layout, stateKey } from './layout.js'
+import { type IndexedSheet, stateKey } from './layout.js'
 
 /** Where a plug is: `cracked` is loose in its seat, `nipped` turned in by hand, `in` fitted with its seal but not tight. */
 type PlugPosition = 'tight' | 'cracked' | 'nipped' | 'out' | 'in'
@@ -82,7 +82,7 @@ type Writable<T> = T extends readonly (infer Item)[]
 export type MutableState = Writable<ProcedureState>
 
 /** The machine as it comes in: nothing is known to be safe, every plug is tight, the oil is old. */
-export function startState(layout: Layout): MutableState {
+export function startState(layout: IndexedSheet): MutableState {
   const state: MutableState = {
     manualRead: false,
     protectionWorn: false,

@@ -4,8 +4,8 @@ import {
   findOwner,
   type GearcaseInstance,
   type GearcaseLayout,
+  type IndexedSheet,
   keyOf,
-  type Layout,
   type OpeningLayout,
   type Part,
   type SealLayout,
@@ -24,7 +24,7 @@ export interface StepDraft {
 
 /** The machine and its work, the same for all steps of a procedure. */
 export interface ProcedureContext {
-  readonly layout: Layout
+  readonly layout: IndexedSheet
   readonly jobs: readonly OilJob[]
 }
 

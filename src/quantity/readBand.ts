@@ -76,11 +76,11 @@ export function sideOfBand(
  */
 export function statedEnds(band: Band): { readonly low: Exact; readonly high: Exact } {
   if (band.basis === 'limits') return { low: band.low, high: band.high }
-  const only = figureOfBand(band)
+  const only = singleFigure(band)
   return { low: only, high: only }
 }
 
 /** The one figure to compare a printed value by: its aim, or the only limit that it states. */
-export function figureOfBand({ aim, low, high }: Band): Exact {
+export function singleFigure({ aim, low, high }: Band): Exact {
   return (aim ?? low ?? high) as Exact
 }

@@ -1,11 +1,11 @@
 import type { JsonPointer } from '../base/index.js'
 import {
   compareQuantities,
-  figureOfBand,
   type MassUnit,
   nearestQuantity,
   type Quantity,
   readBand,
+  singleFigure,
 } from '../quantity/index.js'
 import type { Drive, Id, ProcedureDocument, SpecSheet, SpecValue, Stands, Toolbox } from '../spec/index.js'
 import { serviceReason } from './codes.js'
@@ -153,5 +153,5 @@ function readMass(figures: CollectedFigures): Quantity<MassUnit> | undefined {
   if (value.kind === 'limits' && value.max === undefined) return undefined
   const { unit } = value
   const band = readBand(value, unit)
-  return nearestQuantity(band.high ?? figureOfBand(band), unit, unit)
+  return nearestQuantity(band.high ?? singleFigure(band), unit, unit)
 }

@@ -18,7 +18,7 @@ export type PlugTorqueBand =
     }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
-function publishedFor(row: PlugTorqueRow, housing: PlugHousing): number[] {
+function publishedTorques(row: PlugTorqueRow, housing: PlugHousing): number[] {
   const figures: number[] = []
   if (housing !== 'aluminium') {
     if (row.copperRing) figures.push(row.copperRing.steel)
@@ -50,7 +50,7 @@ export function plugTorqueBand(thread: Thread, housing: PlugHousing): PlugTorque
   if (form === 'taper')
     return { verdict: 'cannot tell', reasons: [threadReason('thread/taper-plug', { thread: designation })] }
   const row = PLUG_TORQUES.find((one) => one.thread === designation)
-  const published = row === undefined ? [] : publishedFor(row, housing)
+  const published = row === undefined ? [] : publishedTorques(row, housing)
   const [lowest] = published
   const highest = published.at(-1)
   if (lowest === undefined || highest === undefined)

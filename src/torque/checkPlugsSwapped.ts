@@ -1,5 +1,5 @@
 import { type Reason, requireObject } from '../base/index.js'
-import { figureOfBand, nearestDouble, readBand, requireBand, type TorqueUnit } from '../quantity/index.js'
+import { nearestDouble, readBand, requireBand, singleFigure, type TorqueUnit } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing, PlugTorqueBand } from '../thread/index.js'
 import { torqueReason } from './codes.js'
@@ -64,7 +64,7 @@ export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerd
 function read(name: string, plug: PlugTorque) {
   requireObject(name, plug)
   requireBand(`${name}.torque`, plug.torque, 'torque')
-  const figure = figureOfBand(readBand(plug.torque, 'N.m'))
+  const figure = singleFigure(readBand(plug.torque, 'N.m'))
   return {
     ...plugFigures(plug.thread, plug.housing),
     value: nearestDouble(figure),

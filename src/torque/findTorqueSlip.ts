@@ -4,11 +4,11 @@ import {
   type Exact,
   exactIn,
   exactOf,
-  figureOfBand,
   over,
   type Quantity,
   readBand,
   requireBand,
+  singleFigure,
   type TorqueUnit,
   times,
 } from '../quantity/index.js'
@@ -66,7 +66,7 @@ export function findTorqueSlip(
   const { designation, band: expected } = plugFigures(thread, housing)
   if (expected.verdict === 'cannot tell')
     return { verdict: 'cannot tell', slips: [], reasons: expected.reasons }
-  const figure = figureOfBand(readBand(torque, 'N.m'))
+  const figure = singleFigure(readBand(torque, 'N.m'))
   const min = exactIn(expected.min, 'N.m')
   const max = exactIn(expected.max, 'N.m')
   const inside = (value: Exact) => compareExact(value, min) >= 0 && compareExact(value, max) <= 0

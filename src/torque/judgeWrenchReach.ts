@@ -14,7 +14,7 @@ import { requireWrench } from './requireInput.js'
 import { scaleMark } from './scaleMark.js'
 import { wrenchDeviation } from './wrenchDeviation.js'
 
-export interface WrenchReachVerdict {
+export interface WrenchRangeVerdict {
   /** Whether the wrench can be set to exactly that: a mark inside the usable range of one of its scales. */
   readonly verdict: 'can' | 'cannot'
   readonly reasons: readonly Reason[]
@@ -25,7 +25,7 @@ export function judgeWrenchReach(
   wrench: TorqueWrench,
   set: Quantity<TorqueUnit>,
   iso6789: '2017' | '2003',
-): WrenchReachVerdict {
+): WrenchRangeVerdict {
   requireWrench('wrench', wrench)
   requireQuantity('set', set, 'torque', { above: 0 })
   const reasons: Reason[] = []

@@ -3,7 +3,7 @@ import { Temporal } from 'temporal-polyfill'
 import { describe, expect, test } from 'vitest'
 import { addDays } from '../../src/calendar/addDays.js'
 import { compareDates } from '../../src/calendar/compareDates.js'
-import { dateOfDay } from '../../src/calendar/dateOfDay.js'
+import { dateFromDay } from '../../src/calendar/dateFromDay.js'
 import { dayNumberOf, FIRST_DAY, LAST_DAY } from '../../src/calendar/dayNumberOf.js'
 import { daysBetween } from '../../src/calendar/daysBetween.js'
 import { isDate } from '../../src/calendar/isDate.js'
@@ -20,7 +20,7 @@ import {
 import { cases, law } from '../support/law.js'
 
 const anyDay = fc.integer({ min: FIRST_DAY, max: LAST_DAY })
-const anyDate = anyDay.map(dateOfDay)
+const anyDate = anyDay.map(dateFromDay)
 
 describe('published facts', () => {
   test.each(ADDITIONS)('$start + $years y $months mo $days d is $result ($file)', (fact) => {
@@ -88,7 +88,7 @@ describe('equal to a Temporal implementation', () => {
           weeks: sign * Math.abs(weeks),
           days: sign * Math.abs(days),
         }
-        const start = dateOfDay(day)
+        const start = dateFromDay(day)
         counted += 1
         const expected = Temporal.PlainDate.from(start).add(parts, { overflow: 'constrain' })
         return addPeriod(start, parts) === expected.toString()
@@ -99,11 +99,11 @@ describe('equal to a Temporal implementation', () => {
 
   test('days between, order, and what is a date', () => {
     law(500, anyDay, anyDay, (one, other) => {
-      const from = Temporal.PlainDate.from(dateOfDay(one))
-      const to = Temporal.PlainDate.from(dateOfDay(other))
+      const from = Temporal.PlainDate.from(dateFromDay(one))
+      const to = Temporal.PlainDate.from(dateFromDay(other))
       return (
-        daysBetween(dateOfDay(one), dateOfDay(other)) === from.until(to, { largestUnit: 'days' }).days &&
-        compareDates(dateOfDay(one), dateOfDay(other)) === Temporal.PlainDate.compare(from, to)
+        daysBetween(dateFromDay(one), dateFromDay(other)) === from.until(to, { largestUnit: 'days' }).days &&
+        compareDates(dateFromDay(one), dateFromDay(other)) === Temporal.PlainDate.compare(from, to)
       )
     })
     law(
@@ -131,12 +131,12 @@ describe('laws', () => {
     let wrong = 0
     let before = ''
     for (let day = FIRST_DAY; day <= LAST_DAY; day += 1) {
-      const text = dateOfDay(day)
+      const text = dateFromDay(day)
       if (dayNumberOf(text) !== day || text <= before) wrong += 1
       before = text
     }
     expect(wrong).toBe(0)
-    expect([dateOfDay(FIRST_DAY), dateOfDay(0), dateOfDay(LAST_DAY)]).toEqual([
+    expect([dateFromDay(FIRST_DAY), dateFromDay(0), dateFromDay(LAST_DAY)]).toEqual([
       '0001-01-01',
       '1970-01-01',
       '9999-12-31',
@@ -153,7 +153,7 @@ describe('laws', () => {
       fc.integer({ min: FIRST_DAY, max: LAST_DAY - 400_000 }),
       fc.integer({ min: 0, max: 12_000 }),
       (day, months) => {
-        const start = dateOfDay(day)
+        const start = dateFromDay(day)
         const end = addPeriod(start, { years: 0, months, weeks: 0, days: 0 })
         const next = addPeriod(start, { years: 0, months: months + 1, weeks: 0, days: 0 })
         const lastOfMonth = addDays(addPeriod(`${end.slice(0, 8)}01`, 'P1M'), -1)

@@ -36,7 +36,7 @@ describe('cueList', () => {
     expect(cue('cover-tight')?.say).toContain(
       'fifteen newton metres, then thirty plus three minus two newton metres, then forty-five degrees',
     )
-    expect(cue('pan')?.show).toBe('The pan, square under the drain plug of the front differential.')
+    expect(cue('pan')?.show).toBe('The pan, centred under the drain plug of the front differential.')
   })
 
   it('leaves no digit in what is said, but in names', () => {

@@ -1,6 +1,6 @@
 import { PassThrough, Readable, Writable } from 'node:stream'
 import { describe, expect, test } from 'vitest'
-import { dateOfDay } from '../../src/calendar/dateOfDay.js'
+import { dateFromDay } from '../../src/calendar/dateFromDay.js'
 import { dueLines } from '../../src/cli/dueLines.js'
 import {
   computeDueColumns,
@@ -48,7 +48,7 @@ describe('due over JSON Lines', () => {
         id: row.id,
         verdict: DUE_STATES[verdicts.verdict[index] ?? 0],
         ...(dueBy && { dueBy }),
-        ...(dueBy && day !== NO_DAY && { dueOn: dateOfDay(day) }),
+        ...(dueBy && day !== NO_DAY && { dueOn: dateFromDay(day) }),
       }
     })
     expect(answers.map((line) => JSON.parse(line))).toEqual(expected)

@@ -1,7 +1,7 @@
 import { type DuckDBConnection, DuckDBInstance } from '@duckdb/node-api'
 import { PGlite } from '@electric-sql/pglite'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
-import { dateOfDay } from '../../src/calendar/dateOfDay.js'
+import { dateFromDay } from '../../src/calendar/dateFromDay.js'
 import {
   computeDueColumns,
   createDueColumns,
@@ -102,7 +102,7 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
       const fleet = [
         states[index],
         DUE_LIMITS[verdicts.dueBy[index] ?? 0],
-        day === NO_DAY ? undefined : dateOfDay(day),
+        day === NO_DAY ? undefined : dateFromDay(day),
       ]
       const single = [verdict.verdict, verdict.dueBy, verdict.dueOn]
       if (fleet.some((value, at) => value !== single[at])) different.push({ row, fleet, single })

@@ -62,7 +62,7 @@ describe('English sentences', () => {
     const intervals = { repeat: stated({ hours: '100', distance: { value: '500', unit: 'km' } }) }
     expect(say(computeDue(question(intervals, machine, '2031-01-03'), OPTIONS).missing)).toEqual([
       'No reading of the hour meter. Read the meter and enter it.',
-      'No reading of the odometer at the last service on 2031-01-02. Enter the reading of that day.',
+      'No reading of the odometer at the last service on 2031-01-02. Enter the reading for that day.',
     ])
   })
 
@@ -86,7 +86,7 @@ describe('English sentences', () => {
       { confidence: 0.8, scatter: 'from day to day' },
     )
     expect(say(forecast.reasons)).toEqual([
-      'Use per day not known: 1 reading of the hour meter. Enter readings of at least two days.',
+      'Use per day not known: 1 reading of the hour meter. Enter readings from at least two days.',
     ])
     expect(say(importReadings({}, { edition: '2020' }).findings)).toEqual([
       'No equipment found. Expected the JSON of a fleet, a list of equipment, or one machine.',

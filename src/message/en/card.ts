@@ -209,7 +209,7 @@ export const cardWords: CardWords = {
   },
   tools: {
     socket: 'socket or key',
-    vessel: 'measuring vessel',
+    vessel: 'measuring jug',
     pan: 'drain pan',
     filler: 'funnel and hose',
     stands: 'stands',

@@ -51,7 +51,7 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/breather-blocked': () => 'The breather is blocked. Clear it first.',
   'fill/breather-not-checked': () => 'The breather has not been checked. Make sure that it is clear.',
   'fill/drain-time-is-a-minimum': () => 'The draining time is a minimum: no gearcase drains faster.',
-  'fill/wait-for-single-drips': () => 'Let it drain until only single drips fall.',
+  'fill/wait-for-single-drips': () => 'Let it drain until it only drips.',
   'fill/no-containers': ({ short }, say) => `No suitable oil in stock. Get ${say.quantity(short)}.`,
   'fill/opened-first': ({ container, taken }, say) =>
     `Use ${say.quantity(taken)} from the opened ${container} first.`,
@@ -63,7 +63,7 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/containers-not-searched-fully': ({ tried }, say) =>
     `Too many ways to combine the containers: the best of the first ${say.number(tried)} is used.`,
   'fill/other-oil-not-mixed': ({ oil, other }) => `${other} stays in stock: it is not mixed with ${oil}.`,
-  'fill/no-vessel': () => 'No measuring vessel. Get one.',
+  'fill/no-vessel': () => 'No measuring jug. Get one.',
   'fill/vessel-too-coarse': ({ vessel, error, tolerance }, say) =>
     `${vessel} is not accurate enough: its error may be ${say.quantity(error)}, and ${say.quantity(tolerance)} is allowed.`,
   'fill/vessel-without-marks': ({ vessel }) => `${vessel} has no graduation marks. Correct the toolbox.`,

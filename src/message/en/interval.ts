@@ -49,7 +49,7 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/reading-stale': ({ meter, date, days, staleAfter }, say) =>
     `The last reading of ${METER[meter] ?? meter}, on ${say.date(date)}, is ${say.count(days, 'day', 'days')} of use old (limit ${say.number(staleAfter)}). Read the meter again.`,
   'interval/reading-at-start-missing': ({ meter, of, date }, say) =>
-    `No reading of ${METER[meter] ?? meter} at ${START[of] ?? of} on ${say.date(date)}. Enter the reading of that day.`,
+    `No reading of ${METER[meter] ?? meter} at ${START[of] ?? of} on ${say.date(date)}. Enter the reading for that day.`,
   'interval/meter-broken': ({ meter, from, to }, say) =>
     `Readings of ${METER[meter] ?? meter} from ${say.date(from)} to ${say.date(to)} are inconsistent. Correct one of them, or enter the swap, reset or rollover.`,
   'interval/first-use-missing': () =>
@@ -79,7 +79,7 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
     `From ${say.quantity(before)} to ${say.quantity(after)}: assumed to be a rollover at ${say.quantity(limit)}. Enter the rollover to confirm it.`,
 
   'interval/forecast-needs-readings': ({ meter, readings }, say) =>
-    `Use per day not known: ${say.count(readings, 'reading', 'readings')} of ${METER[meter] ?? meter}. Enter readings of at least two days.`,
+    `Use per day not known: ${say.count(readings, 'reading', 'readings')} of ${METER[meter] ?? meter}. Enter readings from at least two days.`,
   'interval/forecast-without-band': ({ readings }, say) =>
     `Only ${say.count(readings, 'reading', 'readings')}: too few for an earliest and a latest date. Four are needed.`,
   'interval/forecast-without-end': () => 'Use is too uneven for a latest date.',

@@ -96,7 +96,7 @@ export const oilTexts: Texts<OilCodes> = {
     return `Viscosity at ${say.list(names)} not known. See the data sheet.`
   },
   'oil/viscosities-reversed': ({ kv40, kv100 }, say) =>
-    `${say.quantity(kv40)} at 40 °C and ${say.quantity(kv100)} at 100 °C cannot be one oil: oil is thinner when hot.`,
+    `${say.quantity(kv40)} at 40 °C and ${say.quantity(kv100)} at 100 °C cannot be the same oil: oil thins as it warms.`,
   'oil/below-pour-point': ({ temperature, pourPoint }, say) =>
     `At ${say.quantity(temperature)} the oil is below its pour point of ${say.quantity(pourPoint)}. Warm it first.`,
   'oil/pour-point-not-stated': () => 'Pour point not known, so not checked.',

@@ -46,7 +46,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/wheel-not-clear': (params) =>
     `The wheel of ${the(params, 'the gearcase')} cannot be turned while it is on the ground${at(params)}. Raise the machine first.`,
   'procedure/wheel-turned-with-plug-out': (params) =>
-    `The wheel is turned while ${the(params, 'a plug')} is open${at(params)}. Turn the plug in by hand first.`,
+    `The wheel is turned while ${the(params, 'a plug')} is open${at(params)}. Screw the plug in by hand first.`,
   'procedure/wrong-attitude': (params) =>
     `The machine is not in the attitude that the manual requires for the level of ${the(params, 'the gearcase')}${at(params)}. Lower it, or set it on its stands, as the sheet says.`,
   'procedure/area-not-cleaned': (params) =>
@@ -56,7 +56,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/fill-not-cracked': (params) =>
     `${capital(the(params, 'the drain'))} is opened before the fill plug is known to come loose${at(params)}. Crack the fill plug first: a drained gearcase that cannot be filled strands the machine.`,
   'procedure/fill-not-nipped': (params) =>
-    `The fill plug is loose, and not turned back in by hand, when ${the(params, 'the drain')} is opened${at(params)}. Turn it in by hand first.`,
+    `The fill plug is still loose when ${the(params, 'the drain')} is opened${at(params)}. Screw the fill plug back in by hand first.`,
   'procedure/not-cracked': (params) =>
     `${capital(the(params, 'the plug'))} is still tight${at(params)}. Crack it loose first.`,
   'procedure/no-pan': (params) =>
@@ -72,11 +72,11 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/oil-not-warm': (params) =>
     `The oil is drained cold${at(params)}. Warm it first, so that it carries the dirt out: warm, not hot.`,
   'procedure/breather-not-cleared': (params) =>
-    `The breather of ${the(params, 'the gearcase')} has not been checked${at(params)}. Make sure first that it is clear.`,
+    `The breather of ${the(params, 'the gearcase')} has not been checked${at(params)}. Make sure it is clear first.`,
   'procedure/wrong-wheel-mark': (params) =>
     `The wheel is not in the position that ${the(params, 'the opening')} needs${at(params)}. Turn it to its mark first, with the plug in.`,
   'procedure/magnet-not-looked-at': (params) =>
-    `The magnet of ${the(params, 'the part')} has not been inspected${at(params)}. Inspect it before it is refitted: with chips or pieces on it, do not refill.`,
+    `The magnet of ${the(params, 'the part')} has not been inspected${at(params)}. Inspect it before refitting. If it holds chips or pieces, do not refill.`,
   'procedure/magnet-not-cleaned': (params) =>
     `The magnet of ${the(params, 'the part')} is refitted dirty${at(params)}. Wipe it clean first.`,
   'procedure/old-seal-on': (params) =>
@@ -98,7 +98,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/drain-not-tightened': (params) =>
     `Oil is poured through ${the(params, 'the fill opening')} while an opening below it is not tight${at(params)}. Tighten the drain first.`,
   'procedure/cover-not-cured': (params) =>
-    `Oil is poured through ${the(params, 'the fill opening')} before the sealant of the cover has cured${at(params)}. Wait for the cure first.`,
+    `Oil is poured through ${the(params, 'the fill opening')} before the sealant on the cover has cured${at(params)}. Wait for the cure first.`,
   'procedure/cover-not-tightened': (params) =>
     `The sealant of ${the(params, 'the cover')} cures before the cover is tight${at(params)}. Tighten it first.`,
   'procedure/hose-not-waited-for': (params) =>
@@ -124,7 +124,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/shield-left-off': (params) => `${capital(the(params, 'a shield'))} is never refitted. Refit it.`,
   'procedure/not-lowered': () => 'The machine stays raised. Lower it to the ground at the end.',
   'procedure/used-oil-left': () =>
-    'The used oil stays in the pan. Take it away in a closed container marked as used oil.',
+    'Used oil is left in the pan. Take it away in a closed container marked as used oil.',
   'procedure/not-recorded': () =>
     'The work is not recorded after the last part is tightened. Record it at the end.',
   'procedure/unknown-action': ({ step, action }) =>

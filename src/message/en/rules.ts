@@ -208,7 +208,7 @@ const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
   'spec/variants-overlap': ({ variant, with: other }) =>
     `These conditions let a machine be both “${variant}” and “${other}”. Narrow them until one is left.`,
   'spec/waiver-without-finding': ({ code, waived }) =>
-    `No finding ${code} at ${waived === '' ? 'the whole document' : waived}: this waiver waives nothing. Remove it, or correct its pointer.`,
+    `No finding ${code} at ${waived === '' ? 'the whole document' : waived}: this waiver matches no finding. Remove it, or correct its pointer.`,
 }
 
 const SERIAL_MISTAKES: Readonly<Record<RoomRuleCodes<'spec'>['spec/serial-range-wrong']['what'], string>> = {

@@ -86,7 +86,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/drive-not-stated': ({ part }) => `Tool size not stated (${partText(part)}). Check before you go.`,
   'service/vessel-too-coarse': ({ vessel, part, reason }, say) =>
     `The ${vessel} is not accurate enough for the ${partText(part)}. ${say.reason({ code: reason.code, params: { ...reason.params } })}`,
-  'service/no-vessel': ({ part }) => `The toolbox has no measuring vessel (${partText(part)}).`,
+  'service/no-vessel': ({ part }) => `The toolbox has no measuring jug (${partText(part)}).`,
   'service/pan-too-small': ({ pan, size, volume }, say) =>
     `The ${pan} (${say.quantity(size)}) is too small for the ${say.quantity(volume)} of this visit. Bring a larger one, or empty it between drains.`,
   'service/no-pan': ({ volume }, say) =>
@@ -110,7 +110,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/no-filler': ({ part }) => `The toolbox has no funnel with a hose (${partText(part)}).`,
   'service/no-oil-to-pour': ({ part }) => `Oil not known; pouring time unknown (${partText(part)}).`,
   'service/pour-volume-open': ({ part }) => `Quantity not known; pouring time unknown (${partText(part)}).`,
-  'service/drain-until-drips': () => 'Until only single drips fall.',
+  'service/drain-until-drips': () => 'Until it only drips.',
   'service/settle-stated': ({ minutes }, say) => `The sheet gives ${say.quantity(minutes)}.`,
   'service/settle-not-stated': () => 'Settling time not stated: see the manual.',
   'service/cure-stated': ({ product, time }, say) =>

@@ -137,7 +137,7 @@ export const stepTexts: StepTexts = {
   'place the pan': {
     full: (params) => `Put the drain pan under ${the(params, 'drain opening')}.`,
     short: () => 'Pan in place',
-    show: (params) => `The pan, square under ${the(params, 'drain opening')}.`,
+    show: (params) => `The pan, centred under ${the(params, 'drain opening')}.`,
   },
   'take out': {
     full: (params) => `Take out ${the(params, 'plug')}.`,
@@ -147,10 +147,10 @@ export const stepTexts: StepTexts = {
   'let drain': {
     full: ({ wait }) =>
       wait === undefined
-        ? 'Let the oil drain until only single drips fall.'
-        : `Let the oil drain until only single drips fall. Allow ${wait} at least.`,
-    short: ({ wait }) => `Drain to single drips${wait === undefined ? '' : ` (${wait} at least)`}`,
-    show: () => 'The stream of oil, down to single drips.',
+        ? 'Let the oil drain until it only drips.'
+        : `Let the oil drain until it only drips. Allow ${wait} at least.`,
+    short: ({ wait }) => `Drain until it only drips${wait === undefined ? '' : ` (${wait} at least)`}`,
+    show: () => 'The stream of oil, until it only drips.',
   },
   'suck out the oil': {
     full: (params) => `Extract the oil through ${the(params, 'opening')}.`,
@@ -247,8 +247,8 @@ export const stepTexts: StepTexts = {
   'measure the oil': {
     full: ({ volume, oil, gap }) =>
       volume === undefined
-        ? `Measure the refill in a clean vessel. The quantity ${gap === 'cannot tell' ? 'is not known here' : 'is not stated'}: see the manual.`
-        : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean vessel.`,
+        ? `Measure the refill in a clean jug. The quantity ${gap === 'cannot tell' ? 'is not known here' : 'is not stated'}: see the manual.`
+        : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug.`,
     short: ({ volume }) => `Measure ${volume ?? 'the refill (see the manual)'}`,
     show: () => 'The vessel at eye height, and the oil at its mark.',
   },

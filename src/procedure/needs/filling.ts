@@ -1,4 +1,4 @@
-import { findSharers, type GearcaseInstance, type Layout } from '../layout.js'
+import { findSharers, type GearcaseInstance, type IndexedSheet } from '../layout.js'
 import { findJob, isLevelJudged } from '../oilJob.js'
 import type { MutableState } from '../state.js'
 import {
@@ -111,7 +111,7 @@ function listOpenDrains({ layout, state, owner }: StepContext): readonly StepDra
 
 /** Covers whose sealant has not cured, as the steps that wait for it. */
 export function listUncured(
-  layout: Layout,
+  layout: IndexedSheet,
   state: MutableState,
   owner: GearcaseInstance,
 ): readonly StepDraft[] {

@@ -22,7 +22,7 @@ export const ambientGap = defineRule({
       if (bands.length < 2 || bands.some((band) => band === undefined)) return []
       const sorted = bands
         .filter((band) => band !== undefined)
-        .sort((one, other) => compareEnds(one.min, other.min))
+        .sort((one, other) => compareLimits(one.min, other.min))
       let warmest = sorted[0]?.max
       for (const { min, max } of sorted.slice(1)) {
         if (warmest === undefined || min === undefined) return []
@@ -47,7 +47,7 @@ function bandOf({
   }
 }
 
-function compareEnds(
+function compareLimits(
   one: PrintedQuantity<TemperatureUnit> | undefined,
   other: PrintedQuantity<TemperatureUnit> | undefined,
 ): number {

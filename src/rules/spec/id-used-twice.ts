@@ -36,8 +36,8 @@ function firstOfId(document: RuleSubjects[SubjectKind], set: DocumentSet): objec
     procedure: set.procedures,
   }
   const revision = kind === 'spec-sheet' ? document.revision : undefined
-  const twins: readonly Named<{ readonly id: string; readonly revision?: string }>[] = lists[kind]
-  return twins.find((other) => other.document.id === id && other.document.revision === revision)?.document
+  const sameKind: readonly Named<{ readonly id: string; readonly revision?: string }>[] = lists[kind]
+  return sameKind.find((other) => other.document.id === id && other.document.revision === revision)?.document
 }
 
 function firstInLogs(id: string, { logs }: DocumentSet): object | undefined {

@@ -2,7 +2,7 @@ import { civilOfDay } from './civilOfDay.js'
 import type { DateText } from './dateText.js'
 
 /** The date text of a day number from `FIRST_DAY` to `LAST_DAY`; nothing checked. The inverse of `dayNumberOf`. */
-export function dateOfDay(dayNumber: number): DateText {
+export function dateFromDay(dayNumber: number): DateText {
   const packed = civilOfDay(dayNumber)
   // Character by character: joining year, month and day would make five strings on the way to one.
   const digit = (place: number): number => 48 + (((packed / place) | 0) % 10)
