@@ -117,8 +117,9 @@ describe('comparison', () => {
 
   it('equals the comparison of whole fractions and turns round with its arguments', () => {
     const value = fc.oneof(anyFigure(), fc.double({ min: -1e6, max: 1e6, noNaN: true }))
-    // by another package's digits, without an exponent
-    const plainDecimal = (number: number) => new Decimal(number).toFixed()
+    // by another package's digits, without an exponent; a constructor of our own, since the shared one may be set by anyone
+    const OwnDecimal = Decimal.clone({ defaults: true })
+    const plainDecimal = (number: number) => new OwnDecimal(number).toFixed()
     law(1000, fc.constantFrom(...allPairs(() => true)), value, value, ([from, to], one, two) => {
       const first = { value: one, unit: from } as { value: string; unit: Unit }
       const second = { value: two, unit: to } as { value: string; unit: Unit }
