@@ -9,7 +9,7 @@ import { requireSet } from './requireSet.js'
 import type { AnyRule, Circumstances, DocumentSet, HouseCodes } from './rule.js'
 import { runRules } from './runRules.js'
 import { type Subject, setSubjects } from './setSubjects.js'
-import { waiverWithoutFinding } from './spec/waiver-without-finding.js'
+import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
 
 /**
  * Everything that is wrong, or worth knowing, in a closed set of documents: for whoever writes sheets, keeps logs or

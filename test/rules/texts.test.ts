@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { en } from '../../src/message/en/index.js'
 import { rulesTexts } from '../../src/message/en/rules.js'
 import { allRules } from '../../src/rules/allRules.js'
-import { waiverWithoutFinding } from '../../src/rules/spec/waiver-without-finding.js'
+import { rule as waiverWithoutFinding } from '../../src/rules/spec/waiver-without-finding.js'
 import { renderMessage } from '../../src/v1/message.js'
 import { readVectors, runVector } from './support/vectors.js'
 

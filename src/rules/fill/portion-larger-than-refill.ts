@@ -1,6 +1,6 @@
 import { compareExact } from '../../quantity/index.js'
 import { millilitres, statedVolume } from '../lookup/statedVolume.js'
-import { defineRule } from '../rule.js'
+import { gearcaseRule } from '../ruleMakers.js'
 
 /**
  * A gearcase that shares another's oil with a portion larger than the owner's whole refill: the portion is part of
@@ -12,25 +12,23 @@ import { defineRule } from '../rule.js'
  * the refill in mL
  * House rule; equal volumes pass.
  */
-export const portionLargerThanRefill = defineRule({
-  code: 'fill/portion-larger-than-refill',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ document, sheet }) =>
-    Object.entries(document.gearcases).flatMap(([id, { name, oilSpace }]) => {
-      if (oilSpace.kind !== 'shared') return []
-      const refillAt = `/gearcases/${oilSpace.with}/oilSpace/fill/drainAndRefill`
-      return sheet.pairs(`/gearcases/${id}/oilSpace/portion`, refillAt).flatMap(({ path, one, other }) => {
-        const portion = statedVolume(one)
-        const refill = statedVolume(other)
-        if (portion === undefined || refill === undefined || compareExact(portion.low, refill.high) <= 0)
-          return []
-        return [
-          {
-            path,
-            params: { gearcase: name, portion: millilitres(portion.low), refill: millilitres(refill.high) },
-          },
-        ]
-      })
-    }),
-})
+export const rule = gearcaseRule(
+  'fill/portion-larger-than-refill',
+  'error',
+  ([id, { name, oilSpace }], { sheet }) => {
+    if (oilSpace.kind !== 'shared') return []
+    const refillAt = `/gearcases/${oilSpace.with}/oilSpace/fill/drainAndRefill`
+    return sheet.pairs(`/gearcases/${id}/oilSpace/portion`, refillAt).flatMap(({ path, one, other }) => {
+      const portion = statedVolume(one)
+      const refill = statedVolume(other)
+      if (portion === undefined || refill === undefined || compareExact(portion.low, refill.high) <= 0)
+        return []
+      return [
+        {
+          path,
+          params: { gearcase: name, portion: millilitres(portion.low), refill: millilitres(refill.high) },
+        },
+      ]
+    })
+  },
+)

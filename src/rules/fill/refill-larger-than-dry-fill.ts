@@ -1,6 +1,6 @@
 import { compareExact } from '../../quantity/index.js'
 import { millilitres, statedVolume } from '../lookup/statedVolume.js'
-import { defineRule } from '../rule.js'
+import { gearcaseRule } from '../ruleMakers.js'
 
 /**
  * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures were exchanged
@@ -11,24 +11,18 @@ import { defineRule } from '../rule.js'
  * Params: gearcase: its name; refill: low volume of the refill in mL; dryFill: high volume of the dry fill in mL
  * Common practice, no source; equal volumes pass.
  */
-export const refillLargerThanDryFill = defineRule({
-  code: 'fill/refill-larger-than-dry-fill',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ document, sheet }) =>
-    Object.entries(document.gearcases).flatMap(([id, { name }]) => {
-      const fill = `/gearcases/${id}/oilSpace/fill`
-      return sheet.pairs(`${fill}/drainAndRefill`, `${fill}/dryFill`).flatMap(({ path, one, other }) => {
-        const refill = statedVolume(one)
-        const dryFill = statedVolume(other)
-        if (refill === undefined || dryFill === undefined || compareExact(refill.low, dryFill.high) <= 0)
-          return []
-        return [
-          {
-            path,
-            params: { gearcase: name, refill: millilitres(refill.low), dryFill: millilitres(dryFill.high) },
-          },
-        ]
-      })
-    }),
+export const rule = gearcaseRule('fill/refill-larger-than-dry-fill', 'error', ([id, { name }], { sheet }) => {
+  const fill = `/gearcases/${id}/oilSpace/fill`
+  return sheet.pairs(`${fill}/drainAndRefill`, `${fill}/dryFill`).flatMap(({ path, one, other }) => {
+    const refill = statedVolume(one)
+    const dryFill = statedVolume(other)
+    if (refill === undefined || dryFill === undefined || compareExact(refill.low, dryFill.high) <= 0)
+      return []
+    return [
+      {
+        path,
+        params: { gearcase: name, refill: millilitres(refill.low), dryFill: millilitres(dryFill.high) },
+      },
+    ]
+  })
 })

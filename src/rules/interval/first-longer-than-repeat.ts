@@ -1,5 +1,5 @@
 import { comparableLimits } from '../lookup/comparableLimits.js'
-import { defineRule } from '../rule.js'
+import { scheduleRule } from '../ruleMakers.js'
 
 /**
  * A first interval longer than the repeat by the same measure: the first change takes out the wear of running in, so
@@ -11,17 +11,11 @@ import { defineRule } from '../rule.js'
  * Params: by: the limits that are longer, of `hours`, `distance`, `period` in this order
  * House rule; the same length passes.
  */
-export const firstLongerThanRepeat = defineRule({
-  code: 'interval/first-longer-than-repeat',
-  severity: 'warning',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.schedules.flatMap(({ path, intervals }) => {
-      const first = comparableLimits(intervals.first)
-      const repeat = comparableLimits(intervals.repeat)
-      const by = (['hours', 'distance', 'period'] as const).filter(
-        (limit) => (first[limit] ?? 0) > (repeat[limit] ?? Number.POSITIVE_INFINITY),
-      )
-      return by.length === 0 ? [] : [{ path: `${path}/first`, params: { by } }]
-    }),
+export const rule = scheduleRule('interval/first-longer-than-repeat', 'warning', ({ path, intervals }) => {
+  const first = comparableLimits(intervals.first)
+  const repeat = comparableLimits(intervals.repeat)
+  const by = (['hours', 'distance', 'period'] as const).filter(
+    (limit) => (first[limit] ?? 0) > (repeat[limit] ?? Number.POSITIVE_INFINITY),
+  )
+  return by.length === 0 ? [] : [{ path: `${path}/first`, params: { by } }]
 })

@@ -1,5 +1,5 @@
 import { comparableLimits } from '../lookup/comparableLimits.js'
-import { defineRule } from '../rule.js'
+import { intervalRule } from '../ruleMakers.js'
 
 /**
  * An interval whose hours and distance imply an average speed that no such machine keeps: a zero too many, or
@@ -10,17 +10,11 @@ import { defineRule } from '../rule.js'
  * Params: speed: in km/h; slowest: 1; fastest: 80
  * House rule: from 1 to 80 km/h over a whole interval is plausible, both ends included.
  */
-export const impliedSpeed = defineRule({
-  code: 'interval/implied-speed',
-  severity: 'warning',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.intervals.flatMap(({ interval, path }) => {
-      const { hours = 0, distance = 0 } = comparableLimits(interval)
-      const speed = distance / hours
-      if (hours === 0 || distance === 0 || (speed >= SLOWEST && speed <= FASTEST)) return []
-      return [{ path: `${path}/distance`, params: { speed, slowest: SLOWEST, fastest: FASTEST } }]
-    }),
+export const rule = intervalRule('interval/implied-speed', 'warning', ({ interval, path }) => {
+  const { hours = 0, distance = 0 } = comparableLimits(interval)
+  const speed = distance / hours
+  if (hours === 0 || distance === 0 || (speed >= SLOWEST && speed <= FASTEST)) return []
+  return [{ path: `${path}/distance`, params: { speed, slowest: SLOWEST, fastest: FASTEST } }]
 })
 
 const SLOWEST = 1

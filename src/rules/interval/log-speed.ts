@@ -1,6 +1,6 @@
 import { dayNumberOf } from '../../calendar/index.js'
 import { type MeterReadingCounted, readMeters } from '../../interval/index.js'
-import { defineRule } from '../rule.js'
+import { logRule } from '../ruleMakers.js'
 
 /**
  * Hours and distance of a log that together imply a speed no such machine keeps between two days on which both meters
@@ -12,36 +12,28 @@ import { defineRule } from '../rule.js'
  * Params: speed: in km/h; fastest: 130; from: the earlier date; to: the later date
  * House rule.
  */
-export const logSpeed = defineRule({
-  code: 'interval/log-speed',
-  severity: 'warning',
-  about: 'machine-log',
-  check: ({ document: log }) => {
-    const { hours = [], distance = [] } = readMeters(log)
-    const both = hours.flatMap((reading) => {
-      const other = distance.find(({ date }) => date === reading.date)
-      return other === undefined ? [] : [{ hours: reading, distance: other }]
-    })
-    return both.flatMap((later, index) => {
-      const earlier = both[index - 1]
-      if (earlier === undefined || dayNumberOf(earlier.hours.date) >= dayNumberOf(later.hours.date)) return []
-      if (
-        earlier.hours.stretch !== later.hours.stretch ||
-        earlier.distance.stretch !== later.distance.stretch
-      )
-        return []
-      const worked = later.hours.total.value - earlier.hours.total.value
-      const speed = (kilometres(later.distance) - kilometres(earlier.distance)) / worked
-      return worked >= 5 && speed > FASTEST
-        ? [
-            {
-              path: later.distance.path,
-              params: { speed, fastest: FASTEST, from: earlier.hours.date, to: later.hours.date },
-            },
-          ]
-        : []
-    })
-  },
+export const rule = logRule('interval/log-speed', 'warning', ({ document: log }) => {
+  const { hours = [], distance = [] } = readMeters(log)
+  const both = hours.flatMap((reading) => {
+    const other = distance.find(({ date }) => date === reading.date)
+    return other === undefined ? [] : [{ hours: reading, distance: other }]
+  })
+  return both.flatMap((later, index) => {
+    const earlier = both[index - 1]
+    if (earlier === undefined || dayNumberOf(earlier.hours.date) >= dayNumberOf(later.hours.date)) return []
+    if (earlier.hours.stretch !== later.hours.stretch || earlier.distance.stretch !== later.distance.stretch)
+      return []
+    const worked = later.hours.total.value - earlier.hours.total.value
+    const speed = (kilometres(later.distance) - kilometres(earlier.distance)) / worked
+    return worked >= 5 && speed > FASTEST
+      ? [
+          {
+            path: later.distance.path,
+            params: { speed, fastest: FASTEST, from: earlier.hours.date, to: later.hours.date },
+          },
+        ]
+      : []
+  })
 })
 
 const FASTEST = 130

@@ -1,5 +1,5 @@
 import { scanPeriod } from '../../calendar/index.js'
-import { defineRule } from '../rule.js'
+import { intervalRule } from '../ruleMakers.js'
 
 /**
  * Months or years turned into days by someone's average month, such as a period of 91, 183, 365 or 730 days. It falls
@@ -11,21 +11,15 @@ import { defineRule } from '../rule.js'
  * Params: days: as written; months: the count that fits
  * House rule.
  */
-export const monthsAsDays = defineRule({
-  code: 'interval/months-as-days',
-  severity: 'warning',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.intervals.flatMap(({ interval, path }) => {
-      const period = interval.period === undefined ? undefined : scanPeriod(interval.period)
-      if (period === undefined || period.years + period.months + period.weeks > 0) return []
-      const months = MONTHS.find((count) =>
-        [365.25, 365].some((year) =>
-          [Math.floor, Math.ceil].some((round) => round((year / 12) * count) === period.days),
-        ),
-      )
-      return months === undefined ? [] : [{ path: `${path}/period`, params: { days: period.days, months } }]
-    }),
+export const rule = intervalRule('interval/months-as-days', 'warning', ({ interval, path }) => {
+  const period = interval.period === undefined ? undefined : scanPeriod(interval.period)
+  if (period === undefined || period.years + period.months + period.weeks > 0) return []
+  const months = MONTHS.find((count) =>
+    [365.25, 365].some((year) =>
+      [Math.floor, Math.ceil].some((round) => round((year / 12) * count) === period.days),
+    ),
+  )
+  return months === undefined ? [] : [{ path: `${path}/period`, params: { days: period.days, months } }]
 })
 
 const MONTHS = [3, 4, 6, 9, 12, 18, 24, 36, 48, 60]

@@ -1,5 +1,5 @@
 import type { MachineLog } from '../../spec/index.js'
-import { defineRule } from '../rule.js'
+import { logRule } from '../ruleMakers.js'
 
 /**
  * A first use, reading, event or top-up dated after today: the year or the month is mistyped, and the machine would
@@ -10,17 +10,13 @@ import { defineRule } from '../rule.js'
  * Params: date: the date as written; today: the day given
  * House rule.
  */
-export const dateInTheFuture = defineRule({
-  code: 'log/date-in-the-future',
-  severity: 'error',
-  about: 'machine-log',
-  check: ({ document: log, facts: { today } }) =>
-    today === undefined
-      ? []
-      : datesOf(log)
-          .filter(({ date }) => date > today)
-          .map(({ path, date }) => ({ path, params: { date, today } })),
-})
+export const rule = logRule('log/date-in-the-future', 'error', ({ document: log, facts: { today } }) =>
+  today === undefined
+    ? []
+    : datesOf(log)
+        .filter(({ date }) => date > today)
+        .map(({ path, date }) => ({ path, params: { date, today } })),
+)
 
 function datesOf(log: MachineLog): readonly { readonly path: string; readonly date: string }[] {
   const list = (path: string, dated: readonly { readonly date: string }[] | undefined) =>

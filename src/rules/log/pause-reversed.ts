@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { logRule } from '../ruleMakers.js'
 
 /**
  * A pause in the machine's use that ends before it starts.
@@ -7,20 +7,16 @@ import { defineRule } from '../rule.js'
  * Params: from: as written; to: as written
  * House rule.
  */
-export const pauseReversed = defineRule({
-  code: 'log/pause-reversed',
-  severity: 'error',
-  about: 'machine-log',
-  check: ({ document: { pauses = [] } }) =>
-    pauses.flatMap(({ from, to }, place) => {
-      if (from <= to) return []
-      const path = `/pauses/${place}`
-      return [
-        {
-          path,
-          params: { from, to },
-          cures: [{ op: 'replace' as const, path, value: { from: to, to: from } }],
-        },
-      ]
-    }),
-})
+export const rule = logRule('log/pause-reversed', 'error', ({ document: { pauses = [] } }) =>
+  pauses.flatMap(({ from, to }, place) => {
+    if (from <= to) return []
+    const path = `/pauses/${place}`
+    return [
+      {
+        path,
+        params: { from, to },
+        cures: [{ op: 'replace' as const, path, value: { from: to, to: from } }],
+      },
+    ]
+  }),
+)

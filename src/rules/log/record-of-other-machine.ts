@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { logRule } from '../ruleMakers.js'
 
 /**
  * A record inside a log that belongs to another machine: copied from the neighbour's log, and its services would
@@ -8,14 +8,10 @@ import { defineRule } from '../rule.js'
  * Params: machine: the machine that the record names; log: the log's id; record: the record's id
  * House rule: a record names the log that holds it.
  */
-export const recordOfOtherMachine = defineRule({
-  code: 'log/record-of-other-machine',
-  severity: 'error',
-  about: 'machine-log',
-  check: ({ document: log }) =>
-    log.records.flatMap(({ machine, id }, place) =>
-      machine === log.id
-        ? []
-        : [{ path: `/records/${place}/machine`, params: { machine, log: log.id, record: id } }],
-    ),
-})
+export const rule = logRule('log/record-of-other-machine', 'error', ({ document: log }) =>
+  log.records.flatMap(({ machine, id }, place) =>
+    machine === log.id
+      ? []
+      : [{ path: `/records/${place}/machine`, params: { machine, log: log.id, record: id } }],
+  ),
+)

@@ -1,6 +1,6 @@
 import { lookUp } from '../lookup/lookUp.js'
 import { unknownName } from '../lookup/unknownName.js'
-import { defineRule } from '../rule.js'
+import { logRule } from '../ruleMakers.js'
 
 /**
  * An event or a top-up of a gearcase, or of one of its instances, that the log's sheet does not have: it would make
@@ -12,34 +12,28 @@ import { defineRule } from '../rule.js'
  * if one is near
  * House rule.
  */
-export const unknownLogPart = defineRule({
-  code: 'log/unknown-part',
-  severity: 'error',
-  about: 'machine-log',
-  check: ({ document: log, sheet }) => {
-    if (sheet === undefined) return []
-    const gearcases = Object.keys(sheet.document.gearcases)
-    const named = [
-      ...(log.events ?? []).flatMap((event, place) =>
-        ('gearcases' in event ? (event.gearcases ?? []) : []).map((id, at) => ({
-          path: `/events/${place}/gearcases/${at}`,
-          id,
-          known: gearcases,
-        })),
-      ),
-      ...(log.topUps ?? []).flatMap(({ gearcase, instance }, place) => {
-        const there = lookUp(sheet.document.gearcases, gearcase)
-        if (there === undefined)
-          return [{ path: `/topUps/${place}/gearcase`, id: gearcase, known: gearcases }]
-        const instances = Object.keys(there.instances ?? {})
-        return instance === undefined
-          ? []
-          : [{ path: `/topUps/${place}/instance`, id: instance, known: instances }]
-      }),
-    ]
-    return named.flatMap(({ path, id, known }) => {
-      if (known.includes(id)) return []
-      return [unknownName(path, id, known)]
-    })
-  },
+export const rule = logRule('log/unknown-part', 'error', ({ document: log, sheet }) => {
+  if (sheet === undefined) return []
+  const gearcases = Object.keys(sheet.document.gearcases)
+  const named = [
+    ...(log.events ?? []).flatMap((event, place) =>
+      ('gearcases' in event ? (event.gearcases ?? []) : []).map((id, at) => ({
+        path: `/events/${place}/gearcases/${at}`,
+        id,
+        known: gearcases,
+      })),
+    ),
+    ...(log.topUps ?? []).flatMap(({ gearcase, instance }, place) => {
+      const there = lookUp(sheet.document.gearcases, gearcase)
+      if (there === undefined) return [{ path: `/topUps/${place}/gearcase`, id: gearcase, known: gearcases }]
+      const instances = Object.keys(there.instances ?? {})
+      return instance === undefined
+        ? []
+        : [{ path: `/topUps/${place}/instance`, id: instance, known: instances }]
+    }),
+  ]
+  return named.flatMap(({ path, id, known }) => {
+    if (known.includes(id)) return []
+    return [unknownName(path, id, known)]
+  })
 })

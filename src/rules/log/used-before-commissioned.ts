@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { logRule } from '../ruleMakers.js'
 
 /**
  * A record or an event dated before the machine's first use: one of the two dates is wrong, and the first service is
@@ -9,11 +9,10 @@ import { defineRule } from '../rule.js'
  * Params: date: as written; commissioned: as written
  * House rule.
  */
-export const usedBeforeCommissioned = defineRule({
-  code: 'log/used-before-commissioned',
-  severity: 'warning',
-  about: 'machine-log',
-  check: ({ document: { commissioned, records, events = [] } }) => {
+export const rule = logRule(
+  'log/used-before-commissioned',
+  'warning',
+  ({ document: { commissioned, records, events = [] } }) => {
     if (commissioned === undefined) return []
     const dated = [
       ...events.map(({ date }, place) => ({ date, path: `/events/${place}/date` })),
@@ -23,4 +22,4 @@ export const usedBeforeCommissioned = defineRule({
       .filter(({ date }) => date < commissioned)
       .map(({ date, path }) => ({ path, params: { date, commissioned } }))
   },
-})
+)

@@ -1,7 +1,7 @@
 import { type Condition, resolveVariant } from '../../spec/index.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { serialMistake } from '../lookup/serialMistake.js'
-import { defineRule } from '../rule.js'
+import { ruleAbout } from '../ruleMakers.js'
 
 /**
  * A machine whose stated variant its own serial, model year or market excludes, or which fits no variant of its
@@ -15,11 +15,10 @@ import { defineRule } from '../rule.js'
  * exclude
  * House rule: a contradiction is never settled by choosing one side.
  */
-export const variantContradicted = defineRule({
-  code: 'log/variant-contradicted',
-  severity: 'error',
-  about: ['machine-log', 'procedure'],
-  check: ({ document: { identity }, sheet }) => {
+export const rule = ruleAbout('machine-log', 'procedure')(
+  'log/variant-contradicted',
+  'error',
+  ({ document: { identity }, sheet }) => {
     if (sheet === undefined) return []
     const { variants } = sheet.document.machine
     const { variant } = identity
@@ -30,7 +29,7 @@ export const variantContradicted = defineRule({
     if (verdict.verdict !== 'contradiction') return []
     return [{ path: '/identity', params: { variant, candidates: verdict.candidates } }]
   },
-})
+)
 
 function cannotHold(when: Condition | undefined): boolean {
   const { from = 0, to = 9999 } = when?.modelYears ?? {}

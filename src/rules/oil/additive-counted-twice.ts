@@ -1,6 +1,6 @@
 import { compareExact, plus } from '../../quantity/index.js'
 import { millilitres, statedVolume } from '../lookup/statedVolume.js'
-import { defineRule } from '../rule.js'
+import { oilsRule } from '../ruleMakers.js'
 
 /**
  * An additive on top of the refill, where both together exceed the dry fill: the refill already counts it, and the
@@ -14,30 +14,24 @@ import { defineRule } from '../rule.js'
  * volume of the dry fill in mL
  * Common practice, no source.
  */
-export const additiveCountedTwice = defineRule({
-  code: 'oil/additive-counted-twice',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.oils.flatMap(({ path, choices, oilSpace }) =>
-      choices.flatMap(({ additive }, place) => {
-        if (additive === undefined || additive.includedInRefill) return []
-        const volume = statedVolume(additive.volume)
-        const refill = statedVolume(oilSpace.fill.drainAndRefill)
-        const dryFill = statedVolume(oilSpace.fill.dryFill)
-        if (volume === undefined || refill === undefined || dryFill === undefined) return []
-        const tooMuch = compareExact(plus(refill.low, volume.low), dryFill.high) > 0
-        const otherMistake =
-          compareExact(volume.low, refill.high) >= 0 || compareExact(refill.low, dryFill.high) > 0
-        if (!tooMuch || otherMistake) return []
-        const at = `${path}/choices/${place}/additive/includedInRefill`
-        const params = {
-          additive: additive.name,
-          volume: millilitres(volume.low),
-          refill: millilitres(refill.low),
-          dryFill: millilitres(dryFill.high),
-        }
-        return [{ path: at, params, cures: [{ op: 'replace' as const, path: at, value: true }] }]
-      }),
-    ),
-})
+export const rule = oilsRule('oil/additive-counted-twice', 'error', ({ path, choices, oilSpace }) =>
+  choices.flatMap(({ additive }, place) => {
+    if (additive === undefined || additive.includedInRefill) return []
+    const volume = statedVolume(additive.volume)
+    const refill = statedVolume(oilSpace.fill.drainAndRefill)
+    const dryFill = statedVolume(oilSpace.fill.dryFill)
+    if (volume === undefined || refill === undefined || dryFill === undefined) return []
+    const tooMuch = compareExact(plus(refill.low, volume.low), dryFill.high) > 0
+    const otherMistake =
+      compareExact(volume.low, refill.high) >= 0 || compareExact(refill.low, dryFill.high) > 0
+    if (!tooMuch || otherMistake) return []
+    const at = `${path}/choices/${place}/additive/includedInRefill`
+    const params = {
+      additive: additive.name,
+      volume: millilitres(volume.low),
+      refill: millilitres(refill.low),
+      dryFill: millilitres(dryFill.high),
+    }
+    return [{ path: at, params, cures: [{ op: 'replace' as const, path: at, value: true }] }]
+  }),
+)

@@ -1,6 +1,6 @@
 import { compareExact } from '../../quantity/index.js'
 import { millilitres, statedVolume } from '../lookup/statedVolume.js'
-import { defineRule } from '../rule.js'
+import { oilsRule } from '../ruleMakers.js'
 
 /**
  * An additive that fills the gearcase by itself: as much of it as the whole refill, or more. A wrong unit, usually
@@ -11,23 +11,17 @@ import { defineRule } from '../rule.js'
  * Params: additive: its name; volume: its low volume in mL; refill: high volume of the refill in mL
  * Common practice, no source: an additive is a small part of the oil.
  */
-export const additiveExceedsRefill = defineRule({
-  code: 'oil/additive-exceeds-refill',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.oils.flatMap(({ path, choices, oilSpace }) =>
-      choices.flatMap(({ additive }, place) => {
-        const volume = statedVolume(additive?.volume)
-        const refill = statedVolume(oilSpace.fill.drainAndRefill)
-        if (additive === undefined || volume === undefined || refill === undefined) return []
-        if (compareExact(volume.low, refill.high) < 0) return []
-        const params = {
-          additive: additive.name,
-          volume: millilitres(volume.low),
-          refill: millilitres(refill.high),
-        }
-        return [{ path: `${path}/choices/${place}/additive/volume`, params }]
-      }),
-    ),
-})
+export const rule = oilsRule('oil/additive-exceeds-refill', 'error', ({ path, choices, oilSpace }) =>
+  choices.flatMap(({ additive }, place) => {
+    const volume = statedVolume(additive?.volume)
+    const refill = statedVolume(oilSpace.fill.drainAndRefill)
+    if (additive === undefined || volume === undefined || refill === undefined) return []
+    if (compareExact(volume.low, refill.high) < 0) return []
+    const params = {
+      additive: additive.name,
+      volume: millilitres(volume.low),
+      refill: millilitres(refill.high),
+    }
+    return [{ path: `${path}/choices/${place}/additive/volume`, params }]
+  }),
+)

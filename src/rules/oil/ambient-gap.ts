@@ -1,6 +1,6 @@
 import { compareQuantities, type PrintedQuantity, type TemperatureUnit } from '../../quantity/index.js'
 import type { OilChoice } from '../../spec/index.js'
-import { defineRule } from '../rule.js'
+import { oilsRule } from '../ruleMakers.js'
 
 /**
  * Oils for different weather whose temperature bands leave a gap: on a day in between no oil would be permitted. The
@@ -12,26 +12,20 @@ import { defineRule } from '../rule.js'
  * Params: from: the highest `max` below the gap, as printed; to: the `min` above it, as printed
  * Common practice, no source.
  */
-export const ambientGap = defineRule({
-  code: 'oil/ambient-gap',
-  severity: 'warning',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.oils.flatMap(({ path, choices }) => {
-      const bands = choices.map(bandOf)
-      if (bands.length < 2 || bands.some((band) => band === undefined)) return []
-      const sorted = bands
-        .filter((band) => band !== undefined)
-        .sort((one, other) => compareLimits(one.min, other.min))
-      let warmest = sorted[0]?.max
-      for (const { min, max } of sorted.slice(1)) {
-        if (warmest === undefined || min === undefined) return []
-        if (compareQuantities(warmest, min) < 0)
-          return [{ path: `${path}/choices`, params: { from: warmest, to: min } }]
-        if (max === undefined || compareQuantities(max, warmest) > 0) warmest = max
-      }
-      return []
-    }),
+export const rule = oilsRule('oil/ambient-gap', 'warning', ({ path, choices }) => {
+  const bands = choices.map(bandOf)
+  if (bands.length < 2 || bands.some((band) => band === undefined)) return []
+  const sorted = bands
+    .filter((band) => band !== undefined)
+    .sort((one, other) => compareLimits(one.min, other.min))
+  let warmest = sorted[0]?.max
+  for (const { min, max } of sorted.slice(1)) {
+    if (warmest === undefined || min === undefined) return []
+    if (compareQuantities(warmest, min) < 0)
+      return [{ path: `${path}/choices`, params: { from: warmest, to: min } }]
+    if (max === undefined || compareQuantities(max, warmest) > 0) warmest = max
+  }
+  return []
 })
 
 type Temperature = { readonly value: string; readonly unit: TemperatureUnit }

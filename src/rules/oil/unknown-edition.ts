@@ -1,5 +1,5 @@
 import { GRADE_EDITIONS, type GradeEdition, gradeBand, parseGrade } from '../../oil/index.js'
-import { defineRule } from '../rule.js'
+import { oilsRule } from '../ruleMakers.js'
 
 /**
  * An edition of the grade system whose limits are unknown here, or one that does not have the grade yet (SAE 110 came
@@ -11,23 +11,17 @@ import { defineRule } from '../rule.js'
  * of `grades`, also those without the grade
  * Source: SAE J306 by edition, as quoted by lubricant makers.
  */
-export const unknownEdition = defineRule({
-  code: 'oil/unknown-edition',
-  severity: 'warning',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.oils.flatMap(({ path, choices }) =>
-      choices.flatMap((choice, place) => {
-        if (choice.kind !== 'grade' || choice.edition === undefined) return []
-        const { grade, system, edition } = choice
-        const known: readonly string[] = GRADE_EDITIONS[system]
-        if (!parseGrade(grade, system).ok) return []
-        if (
-          known.includes(edition) &&
-          gradeBand({ system, grade, edition: edition as GradeEdition }).kind === 'band'
-        )
-          return []
-        return [{ path: `${path}/choices/${place}/edition`, params: { grade, system, edition, known } }]
-      }),
-    ),
-})
+export const rule = oilsRule('oil/unknown-edition', 'warning', ({ path, choices }) =>
+  choices.flatMap((choice, place) => {
+    if (choice.kind !== 'grade' || choice.edition === undefined) return []
+    const { grade, system, edition } = choice
+    const known: readonly string[] = GRADE_EDITIONS[system]
+    if (!parseGrade(grade, system).ok) return []
+    if (
+      known.includes(edition) &&
+      gradeBand({ system, grade, edition: edition as GradeEdition }).kind === 'band'
+    )
+      return []
+    return [{ path: `${path}/choices/${place}/edition`, params: { grade, system, edition, known } }]
+  }),
+)

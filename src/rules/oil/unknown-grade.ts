@@ -2,7 +2,7 @@ import type { JsonPointer } from '../../base/index.js'
 import { GRADE_EDITIONS, type GradeSystem, parseGrade } from '../../oil/index.js'
 import type { Stock } from '../../spec/index.js'
 import type { OilsAt } from '../lookup/indexSheet.js'
-import { defineRule } from '../rule.js'
+import { ruleAbout } from '../ruleMakers.js'
 
 /**
  * A viscosity grade that its system does not have, such as 80W-90 called an engine oil grade of SAE J300: the same
@@ -13,21 +13,17 @@ import { defineRule } from '../rule.js'
  * Params: grade: as written; system: as written; others: the systems that have it
  * Source: SAE J306, SAE J300 and ISO 3448, as quoted by lubricant makers.
  */
-export const unknownGrade = defineRule({
-  code: 'oil/unknown-grade',
-  severity: 'error',
-  about: ['spec-sheet', 'stock'],
-  check: ({ document, sheet }) =>
-    (document.kind === 'stock' ? stockGrades(document) : sheetGrades(sheet?.oils ?? [])).flatMap(
-      ({ path, grade, system }) => {
-        if (parseGrade(grade, system).ok) return []
-        const others = (Object.keys(GRADE_EDITIONS) as GradeSystem[]).filter(
-          (other) => parseGrade(grade, other).ok,
-        )
-        return [{ path, params: { grade, system, others } }]
-      },
-    ),
-})
+export const rule = ruleAbout('spec-sheet', 'stock')('oil/unknown-grade', 'error', ({ document, sheet }) =>
+  (document.kind === 'stock' ? stockGrades(document) : sheetGrades(sheet?.oils ?? [])).flatMap(
+    ({ path, grade, system }) => {
+      if (parseGrade(grade, system).ok) return []
+      const others = (Object.keys(GRADE_EDITIONS) as GradeSystem[]).filter(
+        (other) => parseGrade(grade, other).ok,
+      )
+      return [{ path, params: { grade, system, others } }]
+    },
+  ),
+)
 
 interface GradeAt {
   readonly path: JsonPointer

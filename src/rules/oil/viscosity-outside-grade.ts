@@ -1,5 +1,5 @@
 import { GRADE_EDITIONS, gradeBand, isWithinGrade, parseGrade } from '../../oil/index.js'
-import { defineRule } from '../rule.js'
+import { containerRule } from '../ruleMakers.js'
 
 /**
  * An oil on the shelf whose stated viscosity its own grade does not allow in any edition of the system: grade or
@@ -11,25 +11,17 @@ import { defineRule } from '../rule.js'
  * Params: oil: its name; grade: as written; viscosity: as written
  * Source: SAE J306, SAE J300, ISO 3448, as quoted by lubricant makers.
  */
-export const viscosityOutsideGrade = defineRule({
-  code: 'oil/viscosity-outside-grade',
-  severity: 'warning',
-  about: 'stock',
-  check: ({ document: { containers } }) =>
-    Object.entries(containers).flatMap(([id, { oil }]) => {
-      const { grade, system } = oil
-      if (grade === undefined || system === undefined || !parseGrade(grade, system).ok) return []
-      const at = system === 'ISO VG' ? 'kv40' : 'kv100'
-      const viscosity = oil[at]
-      const swapped = oil.kv40 !== undefined && oil.kv100 !== undefined && oil.kv100.value >= oil.kv40.value
-      if (viscosity === undefined || swapped) return []
-      const isPositive = viscosity.value > 0
-      const allowed = GRADE_EDITIONS[system].some((edition) => {
-        const band = gradeBand({ system, grade, edition })
-        return isPositive && band.kind === 'band' && isWithinGrade(viscosity, band)
-      })
-      return allowed
-        ? []
-        : [{ path: `/containers/${id}/oil/${at}`, params: { oil: oil.name, grade, viscosity } }]
-    }),
+export const rule = containerRule('oil/viscosity-outside-grade', 'warning', ([id, { oil }]) => {
+  const { grade, system } = oil
+  if (grade === undefined || system === undefined || !parseGrade(grade, system).ok) return []
+  const at = system === 'ISO VG' ? 'kv40' : 'kv100'
+  const viscosity = oil[at]
+  const swapped = oil.kv40 !== undefined && oil.kv100 !== undefined && oil.kv100.value >= oil.kv40.value
+  if (viscosity === undefined || swapped) return []
+  const isPositive = viscosity.value > 0
+  const allowed = GRADE_EDITIONS[system].some((edition) => {
+    const band = gradeBand({ system, grade, edition })
+    return isPositive && band.kind === 'band' && isWithinGrade(viscosity, band)
+  })
+  return allowed ? [] : [{ path: `/containers/${id}/oil/${at}`, params: { oil: oil.name, grade, viscosity } }]
 })

@@ -1,5 +1,5 @@
 import { exactIn, readBand, sideOfBand } from '../../quantity/index.js'
-import { defineRule } from '../rule.js'
+import { intervalRule } from '../ruleMakers.js'
 
 /**
  * Kilometres and miles of one interval that are more than a tenth apart. Manuals print two round numbers (`5000 km
@@ -10,19 +10,17 @@ import { defineRule } from '../rule.js'
  * Params: first: the first distance; second: the other one
  * House rule; information only.
  */
-export const intervalDistancesDiffer = defineRule({
-  code: 'quantity/interval-distances-differ',
-  severity: 'info',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.intervals.flatMap(({ interval: { distance }, path }) => {
-      if (distance === undefined) return []
-      const { value, unit, printed = [] } = distance
-      return printed.flatMap((second, place) => {
-        const tenth = readBand({ kind: 'nominal', value, unit }, unit, 10)
-        if (sideOfBand(exactIn(second, unit), tenth) === 0) return []
-        const params = { first: { value, unit }, second: { value: second.value, unit: second.unit } }
-        return [{ path: `${path}/distance/printed/${place}`, params }]
-      })
-    }),
-})
+export const rule = intervalRule(
+  'quantity/interval-distances-differ',
+  'info',
+  ({ interval: { distance }, path }) => {
+    if (distance === undefined) return []
+    const { value, unit, printed = [] } = distance
+    return printed.flatMap((second, place) => {
+      const tenth = readBand({ kind: 'nominal', value, unit }, unit, 10)
+      if (sideOfBand(exactIn(second, unit), tenth) === 0) return []
+      const params = { first: { value, unit }, second: { value: second.value, unit: second.unit } }
+      return [{ path: `${path}/distance/printed/${place}`, params }]
+    })
+  },
+)

@@ -1,5 +1,5 @@
 import type { PrintedAgreement } from '../../quantity/index.js'
-import { defineRule } from '../rule.js'
+import { disagreementRule } from '../ruleMakers.js'
 
 /**
  * Two printed figures of one value that cannot both be true, by no ratio that explains it: rounded wrongly, or
@@ -15,22 +15,18 @@ import { defineRule } from '../rule.js'
  * where it cannot be compared; how: `miss`, `differ` or `not-comparable`
  * House rule.
  */
-export const secondUnitDisagrees = defineRule({
-  code: 'quantity/second-unit-disagrees',
-  severity: 'warning',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.disagreements.flatMap(({ path, first, second, agreement }) => {
-      const { verdict, reasons } = agreement
-      const how = HOW[verdict]
-      if (how === undefined) return []
-      const missPercent = reasons
-        .map(({ params }) => params.missPercent)
-        .find((one) => typeof one === 'number')
-      const params = { first, second, missPercent, how }
-      return [{ path, params, ...(how === 'differ' ? { severity: 'error' as const } : {}) }]
-    }),
-})
+export const rule = disagreementRule(
+  'quantity/second-unit-disagrees',
+  'warning',
+  ({ path, first, second, agreement }) => {
+    const { verdict, reasons } = agreement
+    const how = HOW[verdict]
+    if (how === undefined) return []
+    const missPercent = reasons.map(({ params }) => params.missPercent).find((one) => typeof one === 'number')
+    const params = { first, second, missPercent, how }
+    return [{ path, params, ...(how === 'differ' ? { severity: 'error' as const } : {}) }]
+  },
+)
 
 const HOW: Readonly<Partial<Record<PrintedAgreement['verdict'], 'miss' | 'differ' | 'not-comparable'>>> = {
   'small miss': 'miss',

@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { disagreementRule } from '../ruleMakers.js'
 
 /**
  * Two printed figures of one value that miss each other by a ratio of a common slip: inch-pounds for foot-pounds
@@ -11,16 +11,12 @@ import { defineRule } from '../rule.js'
  * figure
  * Source: the ratios are statutory definitions; that people slip by them is common practice, no source.
  */
-export const secondUnitSlip = defineRule({
-  code: 'quantity/second-unit-slip',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.disagreements.flatMap(({ path, first, second, agreement }) => {
-      const { slip, reasons } = agreement
-      const ratio = reasons.map(({ params }) => params.ratio).find((one) => typeof one === 'string')
-      return slip === undefined || ratio === undefined
-        ? []
-        : [{ path, params: { first, second, slip, ratio } }]
-    }),
-})
+export const rule = disagreementRule(
+  'quantity/second-unit-slip',
+  'error',
+  ({ path, first, second, agreement }) => {
+    const { slip, reasons } = agreement
+    const ratio = reasons.map(({ params }) => params.ratio).find((one) => typeof one === 'string')
+    return slip === undefined || ratio === undefined ? [] : [{ path, params: { first, second, slip, ratio } }]
+  },
+)

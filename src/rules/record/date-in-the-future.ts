@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { recordRule } from '../ruleMakers.js'
 
 /**
  * A record dated after today: the year or the month is mistyped, and the next service would be counted from a day
@@ -8,10 +8,9 @@ import { defineRule } from '../rule.js'
  * Params: date: as written; today: the day given
  * House rule.
  */
-export const recordInTheFuture = defineRule({
-  code: 'record/date-in-the-future',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ document: { date }, facts: { today } }) =>
+export const rule = recordRule(
+  'record/date-in-the-future',
+  'error',
+  ({ document: { date }, facts: { today } }) =>
     today === undefined || date <= today ? [] : [{ path: '/date', params: { date, today } }],
-})
+)

@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { entryRule } from '../ruleMakers.js'
 
 /**
  * A service closed with a plug that weeps or drips. A washer plug gets a new washer, never more torque; a taper plug
@@ -8,14 +8,8 @@ import { defineRule } from '../rule.js'
  * Params: gearcase: its name; found: `weeping` or `dripping`
  * Common practice, no source.
  */
-export const leakLeft = defineRule({
-  code: 'record/leak-left',
-  severity: 'warning',
-  about: 'service-record',
-  check: ({ record }) =>
-    record.entries.flatMap(({ path, entry, gearcase }) =>
-      entry.leaks === 'weeping' || entry.leaks === 'dripping'
-        ? [{ path: `${path}/leaks`, params: { gearcase: gearcase.name, found: entry.leaks } }]
-        : [],
-    ),
-})
+export const rule = entryRule('record/leak-left', 'warning', ({ path, entry, gearcase }) =>
+  entry.leaks === 'weeping' || entry.leaks === 'dripping'
+    ? [{ path: `${path}/leaks`, params: { gearcase: gearcase.name, found: entry.leaks } }]
+    : [],
+)

@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { entryRule } from '../ruleMakers.js'
 
 /**
  * A level left below or above its mark, or not checked where the sheet fills to a level: a gearcase starves, or
@@ -9,15 +9,9 @@ import { defineRule } from '../rule.js'
  * Params: gearcase: its name; level: as written
  * Common practice, no source.
  */
-export const levelNotRight = defineRule({
-  code: 'record/level-not-right',
-  severity: 'warning',
-  about: 'service-record',
-  check: ({ record }) =>
-    record.entries.flatMap(({ path, entry, gearcase }) => {
-      const { level } = entry
-      if (level === undefined || level === 'at the mark' || gearcase.oilSpace.kind === 'shared') return []
-      if (level === 'not checked' && gearcase.oilSpace.fill.method.kind === 'by quantity') return []
-      return [{ path: `${path}/level`, params: { gearcase: gearcase.name, level } }]
-    }),
+export const rule = entryRule('record/level-not-right', 'warning', ({ path, entry, gearcase }) => {
+  const { level } = entry
+  if (level === undefined || level === 'at the mark' || gearcase.oilSpace.kind === 'shared') return []
+  if (level === 'not checked' && gearcase.oilSpace.fill.method.kind === 'by quantity') return []
+  return [{ path: `${path}/level`, params: { gearcase: gearcase.name, level } }]
 })

@@ -1,5 +1,5 @@
 import { unknownName } from '../lookup/unknownName.js'
-import { defineRule } from '../rule.js'
+import { recordRule } from '../ruleMakers.js'
 
 /**
  * A record of a machine whose log is not in a set that holds other logs: the work would be written down for no
@@ -11,14 +11,9 @@ import { defineRule } from '../rule.js'
  * near
  * House rule.
  */
-export const machineNotFound = defineRule({
-  code: 'record/machine-not-found',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ document: record, set: { logs } }) => {
-    const known = logs.map(({ document }) => document.id)
-    const isInsideLog = logs.some(({ document }) => document.records.includes(record))
-    if (known.length === 0 || known.includes(record.machine) || isInsideLog) return []
-    return [unknownName('/machine', record.machine, known)]
-  },
+export const rule = recordRule('record/machine-not-found', 'error', ({ document: record, set: { logs } }) => {
+  const known = logs.map(({ document }) => document.id)
+  const isInsideLog = logs.some(({ document }) => document.records.includes(record))
+  if (known.length === 0 || known.includes(record.machine) || isInsideLog) return []
+  return [unknownName('/machine', record.machine, known)]
 })

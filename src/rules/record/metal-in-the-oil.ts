@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { entryRule } from '../ruleMakers.js'
 
 /**
  * Chips or pieces on the magnet, or metal in the oil, and the gearcase filled all the same: something is breaking up
@@ -8,18 +8,12 @@ import { defineRule } from '../rule.js'
  * Params: gearcase: its name; found: `chips`, `pieces` or `metallic`
  * Common practice, no source.
  */
-export const metalInTheOil = defineRule({
-  code: 'record/metal-in-the-oil',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ record }) =>
-    record.entries.flatMap(({ path, entry, gearcase }) => {
-      if (entry.refilled === undefined) return []
-      const { magnet, oilFinding } = entry
-      const onMagnet = magnet === 'chips' || magnet === 'pieces' ? magnet : undefined
-      const found = onMagnet ?? (oilFinding === 'metallic' ? oilFinding : undefined)
-      if (found === undefined) return []
-      const place = onMagnet === undefined ? 'oilFinding' : 'magnet'
-      return [{ path: `${path}/${place}`, params: { gearcase: gearcase.name, found } }]
-    }),
+export const rule = entryRule('record/metal-in-the-oil', 'error', ({ path, entry, gearcase }) => {
+  if (entry.refilled === undefined) return []
+  const { magnet, oilFinding } = entry
+  const onMagnet = magnet === 'chips' || magnet === 'pieces' ? magnet : undefined
+  const found = onMagnet ?? (oilFinding === 'metallic' ? oilFinding : undefined)
+  if (found === undefined) return []
+  const place = onMagnet === undefined ? 'oilFinding' : 'magnet'
+  return [{ path: `${path}/${place}`, params: { gearcase: gearcase.name, found } }]
 })

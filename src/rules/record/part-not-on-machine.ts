@@ -1,5 +1,5 @@
 import { judgePart } from '../../spec/index.js'
-import { defineRule } from '../rule.js'
+import { entryRule } from '../ruleMakers.js'
 
 /**
  * Work recorded on a part that this machine does not have, by its variant, serial, model year or market: the record
@@ -11,19 +11,17 @@ import { defineRule } from '../rule.js'
  * Params: part: name of the gearcase or of the part
  * House rule.
  */
-export const partNotOnMachine = defineRule({
-  code: 'record/part-not-on-machine',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ record }) =>
-    record.entries.flatMap(({ path, entry, sheet, gearcase, identity }) => {
-      const isAway = (part: string) => judgePart(sheet.document, identity, part).verdict === 'no'
-      if (isAway(`/gearcases/${entry.gearcase}`))
-        return [{ path: `${path}/gearcase`, params: { part: gearcase.name } }]
-      return entry.opened.flatMap((opened, place) => {
-        const part = sheet.parts.find((one) => one.path === opened)
-        if (part === undefined || !isAway(part.path)) return []
-        return [{ path: `${path}/opened/${place}`, params: { part: part.name } }]
-      })
-    }),
-})
+export const rule = entryRule(
+  'record/part-not-on-machine',
+  'error',
+  ({ path, entry, sheet, gearcase, identity }) => {
+    const isAway = (part: string) => judgePart(sheet.document, identity, part).verdict === 'no'
+    if (isAway(`/gearcases/${entry.gearcase}`))
+      return [{ path: `${path}/gearcase`, params: { part: gearcase.name } }]
+    return entry.opened.flatMap((opened, place) => {
+      const part = sheet.parts.find((one) => one.path === opened)
+      if (part === undefined || !isAway(part.path)) return []
+      return [{ path: `${path}/opened/${place}`, params: { part: part.name } }]
+    })
+  },
+)

@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { entryRule } from '../ruleMakers.js'
 
 /**
  * An opening or a cover that was opened and is nowhere recorded as tightened: the forgotten plug. Look at the machine
@@ -9,19 +9,17 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms)
  * Common practice, no source: everything opened is closed, tightened and written down.
  */
-export const plugNotTightened = defineRule({
-  code: 'record/plug-not-tightened',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ document, record }) =>
-    record.entries.flatMap(({ path, entry, sheet }) => {
-      const tightened = document.entries
-        .filter(({ gearcase, instance }) => gearcase === entry.gearcase && instance === entry.instance)
-        .flatMap((one) => one.tightened.map(({ on }) => on))
-      return entry.opened.flatMap((opened, place) => {
-        const part = sheet.parts.find((one) => one.path === opened)
-        if (part === undefined || tightened.includes(opened)) return []
-        return [{ path: `${path}/opened/${place}`, params: { part: part.name } }]
-      })
-    }),
-})
+export const rule = entryRule(
+  'record/plug-not-tightened',
+  'error',
+  ({ path, entry, sheet }, { document }) => {
+    const tightened = document.entries
+      .filter(({ gearcase, instance }) => gearcase === entry.gearcase && instance === entry.instance)
+      .flatMap((one) => one.tightened.map(({ on }) => on))
+    return entry.opened.flatMap((opened, place) => {
+      const part = sheet.parts.find((one) => one.path === opened)
+      if (part === undefined || tightened.includes(opened)) return []
+      return [{ path: `${path}/opened/${place}`, params: { part: part.name } }]
+    })
+  },
+)

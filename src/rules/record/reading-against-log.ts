@@ -1,5 +1,5 @@
 import { readMeters } from '../../interval/index.js'
-import { defineRule } from '../rule.js'
+import { recordRule } from '../ruleMakers.js'
 
 /**
  * A record outside its log whose meter reading contradicts those of the log: less than before, or more than the days
@@ -10,25 +10,20 @@ import { defineRule } from '../rule.js'
  * Params: reason: code and params of the first new error
  * Source: the judgement of `readMeters`, a house rule.
  */
-export const readingAgainstLog = defineRule({
-  code: 'record/reading-against-log',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ document: record, log }) => {
-    if (log === undefined || log.records.some(({ id }) => id === record.id)) return []
-    const place = `/records/${log.records.length}`
-    const before = readMeters(log).findings.map(({ code, path }) => `${code} ${path}`)
-    const { findings } = readMeters({ ...log, records: [...log.records, record] })
-    const caused = findings.filter(
-      ({ code, path, severity }) => severity === 'error' && !before.includes(`${code} ${path}`),
-    )
-    return (['hours', 'distance'] as const).flatMap((meter) => {
-      const own = `${place}/readings/${meter}`
-      const found =
-        caused.find(({ path }) => path === own) ??
-        caused.find(({ path }) => path.startsWith(`/meters/${meter}/`) || path.endsWith(`/readings/${meter}`))
-      if (found === undefined || record.readings[meter] === undefined) return []
-      return [{ path: `/readings/${meter}`, params: { reason: { code: found.code, params: found.params } } }]
-    })
-  },
+export const rule = recordRule('record/reading-against-log', 'error', ({ document: record, log }) => {
+  if (log === undefined || log.records.some(({ id }) => id === record.id)) return []
+  const place = `/records/${log.records.length}`
+  const before = readMeters(log).findings.map(({ code, path }) => `${code} ${path}`)
+  const { findings } = readMeters({ ...log, records: [...log.records, record] })
+  const caused = findings.filter(
+    ({ code, path, severity }) => severity === 'error' && !before.includes(`${code} ${path}`),
+  )
+  return (['hours', 'distance'] as const).flatMap((meter) => {
+    const own = `${place}/readings/${meter}`
+    const found =
+      caused.find(({ path }) => path === own) ??
+      caused.find(({ path }) => path.startsWith(`/meters/${meter}/`) || path.endsWith(`/readings/${meter}`))
+    if (found === undefined || record.readings[meter] === undefined) return []
+    return [{ path: `/readings/${meter}`, params: { reason: { code: found.code, params: found.params } } }]
+  })
 })

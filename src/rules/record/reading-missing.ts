@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { recordRule } from '../ruleMakers.js'
 
 /**
  * A record without the reading of a meter that the machine has: the next service by that meter cannot be counted from
@@ -9,15 +9,10 @@ import { defineRule } from '../rule.js'
  * Params: meter: `hours` or `distance`
  * House rule.
  */
-export const readingMissing = defineRule({
-  code: 'record/reading-missing',
-  severity: 'warning',
-  about: 'service-record',
-  check: ({ document: { readings }, log }) => {
-    const meters = log?.meters
-    if (meters === undefined) return []
-    return (['hours', 'distance'] as const)
-      .filter((meter) => meters[meter] !== undefined && readings[meter] === undefined)
-      .map((meter) => ({ path: '/readings', params: { meter } }))
-  },
+export const rule = recordRule('record/reading-missing', 'warning', ({ document: { readings }, log }) => {
+  const meters = log?.meters
+  if (meters === undefined) return []
+  return (['hours', 'distance'] as const)
+    .filter((meter) => meters[meter] !== undefined && readings[meter] === undefined)
+    .map((meter) => ({ path: '/readings', params: { meter } }))
 })

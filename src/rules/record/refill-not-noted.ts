@@ -1,5 +1,5 @@
 import { lookUp } from '../lookup/lookUp.js'
-import { defineRule } from '../rule.js'
+import { entryRule } from '../ruleMakers.js'
 
 /**
  * An oil change without a refilled quantity: forgotten on paper, or in the gearcase.
@@ -9,14 +9,8 @@ import { defineRule } from '../rule.js'
  * Params: gearcase: its name
  * Common practice, no source.
  */
-export const refillNotNoted = defineRule({
-  code: 'record/refill-not-noted',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ record }) =>
-    record.entries.flatMap(({ path, entry, sheet, gearcase }) => {
-      const isChange = lookUp(sheet.document.services, entry.service)?.task === 'change'
-      if (!isChange || entry.refilled !== undefined || gearcase.oilSpace.kind === 'shared') return []
-      return [{ path, params: { gearcase: gearcase.name } }]
-    }),
+export const rule = entryRule('record/refill-not-noted', 'error', ({ path, entry, sheet, gearcase }) => {
+  const isChange = lookUp(sheet.document.services, entry.service)?.task === 'change'
+  if (!isChange || entry.refilled !== undefined || gearcase.oilSpace.kind === 'shared') return []
+  return [{ path, params: { gearcase: gearcase.name } }]
 })

@@ -1,6 +1,6 @@
 import { sealsToReplace } from '../../seal/index.js'
 import { resolveLeaf, type Seal } from '../../spec/index.js'
-import { defineRule } from '../rule.js'
+import { entryRule } from '../ruleMakers.js'
 
 /**
  * A seal that must be new or applied afresh at every opening, and of which the record says nothing, or that it was
@@ -12,34 +12,32 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms); seal: the kind of seal; usedAgain: whether a note says other than `new`
  * Source: the judgement of `sealsToReplace`, common practice, no source.
  */
-export const sealNotNew = defineRule({
-  code: 'record/seal-not-new',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ document, record }) =>
-    record.entries.flatMap(({ path, entry, sheet, identity }) => {
-      const parts = sheet.parts.filter((part) => entry.opened.includes(part.path))
-      const opened = parts.flatMap((part) => {
-        if (part.kind === 'shield') return []
-        const places =
-          part.kind === 'cover' ? ['/seal'] : part.part.seals.map((_seal, place) => `/seals/${place}`)
-        const seals = places.map((place): Seal => {
-          const resolved = resolveLeaf(sheet.document, identity, 'seal', `${part.path}${place}`)
-          return resolved.kind === 'stated' ? resolved.value : { kind: 'not stated' }
-        })
-        return [{ path: part.path, seals, part: part.kind }]
+export const rule = entryRule(
+  'record/seal-not-new',
+  'error',
+  ({ path, entry, sheet, identity }, { document }) => {
+    const parts = sheet.parts.filter((part) => entry.opened.includes(part.path))
+    const opened = parts.flatMap((part) => {
+      if (part.kind === 'shield') return []
+      const places =
+        part.kind === 'cover' ? ['/seal'] : part.part.seals.map((_seal, place) => `/seals/${place}`)
+      const seals = places.map((place): Seal => {
+        const resolved = resolveLeaf(sheet.document, identity, 'seal', `${part.path}${place}`)
+        return resolved.kind === 'stated' ? resolved.value : { kind: 'not stated' }
       })
-      return sealsToReplace(opened)
-        .filter(({ action }) => action === 'new' || action === 'apply')
-        .flatMap((task) => {
-          const noted = document.entries
-            .filter(({ gearcase, instance }) => gearcase === entry.gearcase && instance === entry.instance)
-            .flatMap((one) => one.seals.filter(({ on }) => on === task.path).map(({ done }) => done))
-          if (noted.includes('new')) return []
-          const own = entry.seals.findIndex(({ on }) => on === task.path)
-          const part = parts.find((one) => task.path.startsWith(`${one.path}/`))?.name ?? task.path
-          const params = { part, seal: task.seal.kind, usedAgain: noted.length > 0 }
-          return [{ path: own === -1 ? `${path}/seals` : `${path}/seals/${own}/done`, params }]
-        })
-    }),
-})
+      return [{ path: part.path, seals, part: part.kind }]
+    })
+    return sealsToReplace(opened)
+      .filter(({ action }) => action === 'new' || action === 'apply')
+      .flatMap((task) => {
+        const noted = document.entries
+          .filter(({ gearcase, instance }) => gearcase === entry.gearcase && instance === entry.instance)
+          .flatMap((one) => one.seals.filter(({ on }) => on === task.path).map(({ done }) => done))
+        if (noted.includes('new')) return []
+        const own = entry.seals.findIndex(({ on }) => on === task.path)
+        const part = parts.find((one) => task.path.startsWith(`${one.path}/`))?.name ?? task.path
+        const params = { part, seal: task.seal.kind, usedAgain: noted.length > 0 }
+        return [{ path: own === -1 ? `${path}/seals` : `${path}/seals/${own}/done`, params }]
+      })
+  },
+)

@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { tightenedRule } from '../ruleMakers.js'
 
 /**
  * A plug recorded as tightened by turns where the sheet states a torque, or by a torque where it states turns: one of
@@ -9,14 +9,8 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms); done: `turns` or `torque set`; wanted: `turns` or `torque`
  * House rule.
  */
-export const tightenedOtherWay = defineRule({
-  code: 'record/tightened-other-way',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ record }) =>
-    record.tightenings.flatMap(({ path, done, part, required }) => {
-      if (required === undefined || done.kind === 'by the manual') return []
-      if ((done.kind === 'turns') === (required.kind === 'turns')) return []
-      return [{ path: `${path}/kind`, params: { part, done: done.kind, wanted: required.kind } }]
-    }),
+export const rule = tightenedRule('record/tightened-other-way', 'error', ({ path, done, part, required }) => {
+  if (required === undefined || done.kind === 'by the manual') return []
+  if ((done.kind === 'turns') === (required.kind === 'turns')) return []
+  return [{ path: `${path}/kind`, params: { part, done: done.kind, wanted: required.kind } }]
 })

@@ -1,7 +1,7 @@
 import { exactIn, readBand, sideOfBand } from '../../quantity/index.js'
 import { firstPrinted } from '../lookup/firstPrinted.js'
 import { hasFigure } from '../lookup/hasFigure.js'
-import { defineRule } from '../rule.js'
+import { tightenedRule } from '../ruleMakers.js'
 
 /**
  * A torque set outside the band that the sheet states for this machine. Slacken the plug, give it a new washer, and
@@ -13,20 +13,14 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms); set: the torque as recorded; stated: the torque as printed first
  * House rule; the tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, read second hand).
  */
-export const torqueOutsideBand = defineRule({
-  code: 'record/torque-outside-band',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ record }) =>
-    record.tightenings.flatMap(({ path, done, part, required }) => {
-      if (done.kind !== 'torque set' || required?.kind !== 'torque' || !hasFigure(required.torque)) return []
-      const set = exactIn(done.torque, 'N.m')
-      const band = readBand(required.torque, 'N.m')
-      const stated = firstPrinted(required.torque)
-      const params = { part, set: { ...done.torque }, stated }
-      const at = `${path}/torque`
-      if (band.basis !== 'nominal') return sideOfBand(set, band) === 0 ? [] : [{ path: at, params }]
-      const near = sideOfBand(set, readBand(required.torque, 'N.m', 10)) === 0
-      return near ? [] : [{ path: at, params, severity: 'warning' as const }]
-    }),
+export const rule = tightenedRule('record/torque-outside-band', 'error', ({ path, done, part, required }) => {
+  if (done.kind !== 'torque set' || required?.kind !== 'torque' || !hasFigure(required.torque)) return []
+  const set = exactIn(done.torque, 'N.m')
+  const band = readBand(required.torque, 'N.m')
+  const stated = firstPrinted(required.torque)
+  const params = { part, set: { ...done.torque }, stated }
+  const at = `${path}/torque`
+  if (band.basis !== 'nominal') return sideOfBand(set, band) === 0 ? [] : [{ path: at, params }]
+  const near = sideOfBand(set, readBand(required.torque, 'N.m', 10)) === 0
+  return near ? [] : [{ path: at, params, severity: 'warning' as const }]
 })

@@ -1,5 +1,5 @@
 import { judgeTurns } from '../../torque/index.js'
-import { defineRule } from '../rule.js'
+import { tightenedRule } from '../ruleMakers.js'
 
 /**
  * A taper plug turned less or more past finger tight than the sheet states: it may leak, or have split the housing.
@@ -9,16 +9,10 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms); turns: as recorded; min: as printed; max: as printed, absent where there is none
  * Source: the judgement of `judgeTurns`, a house rule.
  */
-export const turnsOutsideBand = defineRule({
-  code: 'record/turns-outside-band',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ record }) =>
-    record.tightenings.flatMap(({ path, done, part, required }) => {
-      if (done.kind !== 'turns' || required === undefined) return []
-      const { verdict } = judgeTurns(required, Math.min(done.turns, 1e9))
-      if (required.kind !== 'turns' || (verdict !== 'too few' && verdict !== 'too many')) return []
-      const { min, max } = required
-      return [{ path: `${path}/turns`, params: { part, turns: done.turns, min, max } }]
-    }),
+export const rule = tightenedRule('record/turns-outside-band', 'error', ({ path, done, part, required }) => {
+  if (done.kind !== 'turns' || required === undefined) return []
+  const { verdict } = judgeTurns(required, Math.min(done.turns, 1e9))
+  if (required.kind !== 'turns' || (verdict !== 'too few' && verdict !== 'too many')) return []
+  const { min, max } = required
+  return [{ path: `${path}/turns`, params: { part, turns: done.turns, min, max } }]
 })

@@ -1,5 +1,5 @@
 import { unknownName } from '../lookup/unknownName.js'
-import { defineRule } from '../rule.js'
+import { recordRule } from '../ruleMakers.js'
 
 /**
  * Oil from a container that no stock of the set holds: it cannot be judged, and the shelf keeps the old count.
@@ -9,11 +9,10 @@ import { defineRule } from '../rule.js'
  * one is near
  * House rule.
  */
-export const unknownContainer = defineRule({
-  code: 'record/unknown-container',
-  severity: 'warning',
-  about: 'service-record',
-  check: ({ document: record, set: { stocks } }) => {
+export const rule = recordRule(
+  'record/unknown-container',
+  'warning',
+  ({ document: record, set: { stocks } }) => {
     if (stocks.length === 0) return []
     const known = stocks.flatMap(({ document }) => Object.keys(document.containers))
     return record.entries.flatMap(({ oil }, place) => {
@@ -23,4 +22,4 @@ export const unknownContainer = defineRule({
       return [unknownName(path, id, known)]
     })
   },
-})
+)

@@ -4,7 +4,7 @@ import type { SheetIndex } from '../lookup/indexSheet.js'
 import { lookUp } from '../lookup/lookUp.js'
 import type { PartAt } from '../lookup/sheetParts.js'
 import { unknownName } from '../lookup/unknownName.js'
-import { defineRule } from '../rule.js'
+import { recordRule } from '../ruleMakers.js'
 
 /**
  * A record that names a service, a gearcase, an instance, an opening, a seal or a shield that its sheet does not
@@ -18,24 +18,19 @@ import { defineRule } from '../rule.js'
  * one is near
  * House rule.
  */
-export const unknownRecordPart = defineRule({
-  code: 'record/unknown-part',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ document: record, sheet }) => {
-    if (sheet === undefined) return []
-    const shields = Object.keys(sheet.document.shields ?? {}).map((id) => `/shields/${id}`)
-    return [
-      ...record.entries.flatMap((entry, place) => namesOf(entry, sheet, `/entries/${place}`)),
-      ...(record.shields ?? []).map(({ on }, place) => ({
-        path: `/shields/${place}/on`,
-        id: on,
-        known: shields,
-      })),
-    ]
-      .filter(({ id, known }) => !known.includes(id))
-      .map(({ path, id, known }) => unknownName(path, id, known))
-  },
+export const rule = recordRule('record/unknown-part', 'error', ({ document: record, sheet }) => {
+  if (sheet === undefined) return []
+  const shields = Object.keys(sheet.document.shields ?? {}).map((id) => `/shields/${id}`)
+  return [
+    ...record.entries.flatMap((entry, place) => namesOf(entry, sheet, `/entries/${place}`)),
+    ...(record.shields ?? []).map(({ on }, place) => ({
+      path: `/shields/${place}/on`,
+      id: on,
+      known: shields,
+    })),
+  ]
+    .filter(({ id, known }) => !known.includes(id))
+    .map(({ path, id, known }) => unknownName(path, id, known))
 })
 
 interface NameAt {

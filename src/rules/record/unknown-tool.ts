@@ -1,5 +1,5 @@
 import { unknownName } from '../lookup/unknownName.js'
-import { defineRule } from '../rule.js'
+import { recordRule } from '../ruleMakers.js'
 
 /**
  * A torque set with a wrench that no toolbox of the set holds: its range and its calibration are unknown.
@@ -10,11 +10,10 @@ import { defineRule } from '../rule.js'
  * one is near
  * House rule.
  */
-export const unknownTool = defineRule({
-  code: 'record/unknown-tool',
-  severity: 'warning',
-  about: 'service-record',
-  check: ({ document: record, set: { toolboxes } }) => {
+export const rule = recordRule(
+  'record/unknown-tool',
+  'warning',
+  ({ document: record, set: { toolboxes } }) => {
     if (toolboxes.length === 0) return []
     const known = toolboxes.flatMap(({ document }) => Object.keys(document.wrenches))
     const used = [
@@ -28,4 +27,4 @@ export const unknownTool = defineRule({
       return [unknownName(path, done.tool, known)]
     })
   },
-})
+)

@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { entryRule } from '../ruleMakers.js'
 
 /**
  * Milky oil: water has come in. Find where it entered (breather, shaft seal, plug) and change the oil again after a
@@ -8,14 +8,6 @@ import { defineRule } from '../rule.js'
  * Params: gearcase: its name
  * Common practice, no source.
  */
-export const waterInTheOil = defineRule({
-  code: 'record/water-in-the-oil',
-  severity: 'warning',
-  about: 'service-record',
-  check: ({ record }) =>
-    record.entries.flatMap(({ path, entry, gearcase }) =>
-      entry.oilFinding === 'milky'
-        ? [{ path: `${path}/oilFinding`, params: { gearcase: gearcase.name } }]
-        : [],
-    ),
-})
+export const rule = entryRule('record/water-in-the-oil', 'warning', ({ path, entry, gearcase }) =>
+  entry.oilFinding === 'milky' ? [{ path: `${path}/oilFinding`, params: { gearcase: gearcase.name } }] : [],
+)

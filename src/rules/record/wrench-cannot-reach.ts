@@ -3,7 +3,7 @@ import type { TorqueWrench } from '../../spec/index.js'
 import { judgeWrenchReach } from '../../torque/index.js'
 import { isReadableScale } from '../lookup/isReadableScale.js'
 import { lookUp } from '../lookup/lookUp.js'
-import { defineRule } from '../rule.js'
+import { tightenedRule } from '../ruleMakers.js'
 
 /**
  * A torque recorded with a wrench that has no such setting: above its highest or below its lowest mark, outside the
@@ -15,23 +15,17 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms); wrench: its name; torque: as recorded; because: code and params of each reason
  * Source: the judgement of `judgeWrenchReach`; ISO 6789:2017 as quoted by tool makers.
  */
-export const wrenchCannotReach = defineRule({
-  code: 'record/wrench-cannot-reach',
-  severity: 'error',
-  about: 'service-record',
-  check: ({ record, set }) =>
-    record.tightenings.flatMap(({ path, done, part }) => {
-      if (done.kind !== 'torque set' || done.torque.value <= 0) return []
-      const wrench = set.toolboxes
-        .map(({ document }) => lookUp(document.wrenches, done.tool))
-        .find((found) => found !== undefined)
-      if (wrench === undefined || !isReadableWrench(wrench)) return []
-      const torque = { ...done.torque, value: Math.min(done.torque.value, LARGEST_NUMBER) }
-      const { verdict, reasons } = judgeWrenchReach(wrench, torque, '2017')
-      if (verdict === 'can') return []
-      const because = reasons.map((reason) => ({ ...reason }))
-      return [{ path, params: { part, wrench: wrench.name, torque: { ...done.torque }, because } }]
-    }),
+export const rule = tightenedRule('record/wrench-cannot-reach', 'error', ({ path, done, part }, { set }) => {
+  if (done.kind !== 'torque set' || done.torque.value <= 0) return []
+  const wrench = set.toolboxes
+    .map(({ document }) => lookUp(document.wrenches, done.tool))
+    .find((found) => found !== undefined)
+  if (wrench === undefined || !isReadableWrench(wrench)) return []
+  const torque = { ...done.torque, value: Math.min(done.torque.value, LARGEST_NUMBER) }
+  const { verdict, reasons } = judgeWrenchReach(wrench, torque, '2017')
+  if (verdict === 'can') return []
+  const because = reasons.map((reason) => ({ ...reason }))
+  return [{ path, params: { part, wrench: wrench.name, torque: { ...done.torque }, because } }]
 })
 
 /** Whether the entry makes sense enough to be judged; rules of the toolbox report what is wrong with it. */

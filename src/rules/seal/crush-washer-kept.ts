@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { sealRule } from '../ruleMakers.js'
 
 /**
  * A crush washer to be replaced only `on condition`: once crushed it has hardened, and needs more torque to seal
@@ -9,15 +9,9 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms)
  * Common practice; no source that was read says single use.
  */
-export const crushWasherKept = defineRule({
-  code: 'seal/crush-washer-kept',
-  severity: 'warning',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.seals.flatMap(({ path, seal, on }) => {
-      if (seal.kind !== 'crush washer' || seal.replace === 'every opening') return []
-      const at = `${path}/replace`
-      const cures = [{ op: 'replace' as const, path: at, value: 'every opening' }]
-      return [{ path: at, params: { part: on.name }, cures }]
-    }),
+export const rule = sealRule('seal/crush-washer-kept', 'warning', ({ path, seal, on }) => {
+  if (seal.kind !== 'crush washer' || seal.replace === 'every opening') return []
+  const at = `${path}/replace`
+  const cures = [{ op: 'replace' as const, path: at, value: 'every opening' }]
+  return [{ path: at, params: { part: on.name }, cures }]
 })

@@ -1,5 +1,5 @@
 import { materialSuits } from '../../seal/index.js'
-import { defineRule } from '../rule.js'
+import { sheetRule } from '../ruleMakers.js'
 
 /**
  * A ring of a rubber that gear oil destroys: EPDM swells and comes apart in mineral oil, whatever the temperature. A
@@ -11,27 +11,22 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms); material: as written
  * Source: a seal maker's table of elastomers, read second hand.
  */
-export const materialNotForOil = defineRule({
-  code: 'seal/material-not-for-oil',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) => {
-    const oils = sheet.leaves.flatMap((found) =>
-      found.kind === 'oils' &&
-      found.leaf.kind === 'oils' &&
-      found.leaf.choices.some(({ kind }) => kind === 'grade')
-        ? [(found.replaces ?? found.path).split('/')[2]]
-        : [],
-    )
-    return sheet.seals.flatMap(({ path, seal, on }) => {
-      if ((seal.kind !== 'o-ring' && seal.kind !== 'bonded seal') || on.kind === 'shield') return []
-      const id = on.path.split('/')[2]
-      const owner = on.gearcase.oilSpace.kind === 'shared' ? on.gearcase.oilSpace.with : id
-      const { verdict } = materialSuits(seal.material, 'mineral gear oil', ROOM_TEMPERATURE)
-      if (!oils.includes(owner) || verdict !== 'no') return []
-      return [{ path: `${path}/material`, params: { part: on.name, material: seal.material } }]
-    })
-  },
+export const rule = sheetRule('seal/material-not-for-oil', 'error', ({ sheet }) => {
+  const oils = sheet.leaves.flatMap((found) =>
+    found.kind === 'oils' &&
+    found.leaf.kind === 'oils' &&
+    found.leaf.choices.some(({ kind }) => kind === 'grade')
+      ? [(found.replaces ?? found.path).split('/')[2]]
+      : [],
+  )
+  return sheet.seals.flatMap(({ path, seal, on }) => {
+    if ((seal.kind !== 'o-ring' && seal.kind !== 'bonded seal') || on.kind === 'shield') return []
+    const id = on.path.split('/')[2]
+    const owner = on.gearcase.oilSpace.kind === 'shared' ? on.gearcase.oilSpace.with : id
+    const { verdict } = materialSuits(seal.material, 'mineral gear oil', ROOM_TEMPERATURE)
+    if (!oils.includes(owner) || verdict !== 'no') return []
+    return [{ path: `${path}/material`, params: { part: on.name, material: seal.material } }]
+  })
 })
 
 const ROOM_TEMPERATURE = { value: 20, unit: 'degC' } as const

@@ -1,5 +1,5 @@
 import { parseThread } from '../../thread/index.js'
-import { defineRule } from '../rule.js'
+import { partRule } from '../ruleMakers.js'
 
 /**
  * An opening without any entry under `seals`: the washer was forgotten, no seal would be bought, and the plug would
@@ -9,17 +9,11 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms)
  * Common practice, no source.
  */
-export const noneAtOpening = defineRule({
-  code: 'seal/none-at-opening',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.parts.flatMap(({ kind, part, path, name }) => {
-      if (kind !== 'opening' || part.seals.length > 0) return []
-      const thread = part.thread === undefined ? undefined : parseThread(part.thread)
-      const taper = thread?.ok === true && thread.value.form === 'taper'
-      return [
-        { path: `${path}/seals`, params: { part: name }, ...(taper ? { severity: 'warning' as const } : {}) },
-      ]
-    }),
+export const rule = partRule('seal/none-at-opening', 'error', ({ kind, part, path, name }) => {
+  if (kind !== 'opening' || part.seals.length > 0) return []
+  const thread = part.thread === undefined ? undefined : parseThread(part.thread)
+  const taper = thread?.ok === true && thread.value.form === 'taper'
+  return [
+    { path: `${path}/seals`, params: { part: name }, ...(taper ? { severity: 'warning' as const } : {}) },
+  ]
 })

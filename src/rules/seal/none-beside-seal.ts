@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { partRule } from '../ruleMakers.js'
 
 /**
  * An opening that lists both a seal and `none`: one of the two entries is left over.
@@ -7,17 +7,11 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms)
  * House rule.
  */
-export const noneBesideSeal = defineRule({
-  code: 'seal/none-beside-seal',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.parts.flatMap(({ kind, part, path, name }) => {
-      if (kind !== 'opening' || part.seals.every((seal) => seal.kind === 'none')) return []
-      const place = part.seals.findIndex((seal) => seal.kind === 'none')
-      const at = `${path}/seals/${place}`
-      return place === -1
-        ? []
-        : [{ path: at, params: { part: name }, cures: [{ op: 'remove' as const, path: at }] }]
-    }),
+export const rule = partRule('seal/none-beside-seal', 'error', ({ kind, part, path, name }) => {
+  if (kind !== 'opening' || part.seals.every((seal) => seal.kind === 'none')) return []
+  const place = part.seals.findIndex((seal) => seal.kind === 'none')
+  const at = `${path}/seals/${place}`
+  return place === -1
+    ? []
+    : [{ path: at, params: { part: name }, cures: [{ op: 'remove' as const, path: at }] }]
 })

@@ -1,5 +1,5 @@
 import { parseThread } from '../../thread/index.js'
-import { defineRule } from '../rule.js'
+import { partRule } from '../ruleMakers.js'
 
 /**
  * A plug with a parallel thread and `none` for a seal: only a taper thread seals by itself. The washer is part of the
@@ -10,16 +10,10 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms); thread: its usual form (see terms)
  * Common practice, no source.
  */
-export const noneOnParallelThread = defineRule({
-  code: 'seal/none-on-parallel-thread',
-  severity: 'warning',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.parts.flatMap(({ kind, part, path, name }) => {
-      if (kind !== 'opening' || part.thread === undefined || part.seals.length === 0) return []
-      const thread = parseThread(part.thread)
-      if (!thread.ok || thread.value.form === 'taper' || part.seals.some((seal) => seal.kind !== 'none'))
-        return []
-      return [{ path: `${path}/seals`, params: { part: name, thread: thread.value.designation } }]
-    }),
+export const rule = partRule('seal/none-on-parallel-thread', 'warning', ({ kind, part, path, name }) => {
+  if (kind !== 'opening' || part.thread === undefined || part.seals.length === 0) return []
+  const thread = parseThread(part.thread)
+  if (!thread.ok || thread.value.form === 'taper' || part.seals.some((seal) => seal.kind !== 'none'))
+    return []
+  return [{ path: `${path}/seals`, params: { part: name, thread: thread.value.designation } }]
 })

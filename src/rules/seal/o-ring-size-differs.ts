@@ -2,7 +2,7 @@ import type { JsonPointer } from '../../base/index.js'
 import { checkORing } from '../../seal/index.js'
 import type { Seal, SpecSheet, Stock } from '../../spec/index.js'
 import type { SheetIndex } from '../lookup/indexSheet.js'
-import { defineRule } from '../rule.js'
+import { ruleAbout } from '../ruleMakers.js'
 
 /**
  * An o-ring whose dash number and printed size are two different rings: one of them was read from another line, and
@@ -13,11 +13,10 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms), or of the ring on the shelf; reason: code and params of the judgement
  * Source: AS568 rows 0xx to 2xx, read second hand.
  */
-export const oRingSizeDiffers = defineRule({
-  code: 'seal/o-ring-size-differs',
-  severity: 'error',
-  about: ['spec-sheet', 'stock'],
-  check: ({ document, sheet }) =>
+export const rule = ruleAbout('spec-sheet', 'stock')(
+  'seal/o-ring-size-differs',
+  'error',
+  ({ document, sheet }) =>
     namedSeals(document, sheet).flatMap(({ path, seal, name }) => {
       if (seal.kind !== 'o-ring') return []
       const { verdict, reasons } = checkORing(seal)
@@ -25,7 +24,7 @@ export const oRingSizeDiffers = defineRule({
       if (verdict !== 'differs' || reason === undefined) return []
       return [{ path: `${path}/size`, params: { part: name, reason: { ...reason } } }]
     }),
-})
+)
 
 /** The seals of a sheet or a stock, each with the name of what it seals or of its place on the shelf. */
 function namedSeals(

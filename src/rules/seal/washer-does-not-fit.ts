@@ -1,5 +1,5 @@
 import { checkWasherFit } from '../../seal/index.js'
-import { defineRule } from '../rule.js'
+import { sealRule } from '../ruleMakers.js'
 
 /**
  * A sealing washer whose hole is smaller than its plug's thread or much wider, or any washer on a taper thread: it is
@@ -10,19 +10,13 @@ import { defineRule } from '../rule.js'
  * Params: part: name of the opening; reason: code and params of the judgement
  * Source: DIN 7603 rows read second hand, and the house rules of `checkWasherFit`.
  */
-export const washerDoesNotFit = defineRule({
-  code: 'seal/washer-does-not-fit',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.seals.flatMap(({ path, seal, on }) => {
-      if (on.kind !== 'opening' || on.part.thread === undefined) return []
-      if (seal.kind !== 'crush washer' && seal.kind !== 'bonded seal') return []
-      const { verdict, reasons } = checkWasherFit(on.part.thread, seal.size)
-      const [reason] = reasons
-      if ((verdict !== 'does not fit' && verdict !== 'doubtful') || reason === undefined) return []
-      const at = seal.size === undefined ? path : `${path}/size`
-      const params = { part: on.name, reason: { ...reason } }
-      return [{ path: at, params, ...(verdict === 'doubtful' ? { severity: 'warning' as const } : {}) }]
-    }),
+export const rule = sealRule('seal/washer-does-not-fit', 'error', ({ path, seal, on }) => {
+  if (on.kind !== 'opening' || on.part.thread === undefined) return []
+  if (seal.kind !== 'crush washer' && seal.kind !== 'bonded seal') return []
+  const { verdict, reasons } = checkWasherFit(on.part.thread, seal.size)
+  const [reason] = reasons
+  if ((verdict !== 'does not fit' && verdict !== 'doubtful') || reason === undefined) return []
+  const at = seal.size === undefined ? path : `${path}/size`
+  const params = { part: on.name, reason: { ...reason } }
+  return [{ path: at, params, ...(verdict === 'doubtful' ? { severity: 'warning' as const } : {}) }]
 })

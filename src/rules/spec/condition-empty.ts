@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { conditionRule } from '../ruleMakers.js'
 
 /**
  * A condition without content, or an empty list in it: it holds for every machine, or for none, and both are a
@@ -9,19 +9,13 @@ import { defineRule } from '../rule.js'
  * Params: holds: `never` for an empty list, `always` for a condition without content
  * House rule.
  */
-export const conditionEmpty = defineRule({
-  code: 'spec/condition-empty',
-  severity: 'warning',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.conditions.flatMap(({ path, condition }) => {
-      const emptyList = (['variants', 'market'] as const).find((list) => condition[list]?.length === 0)
-      if (emptyList !== undefined) return [complain(`${path}/${emptyList}`, 'never')]
-      const hasContent = Object.values(condition).some(
-        (part) => Array.isArray(part) || Object.keys(part).length > 0,
-      )
-      return hasContent ? [] : [complain(path, 'always')]
-    }),
+export const rule = conditionRule('spec/condition-empty', 'warning', ({ path, condition }) => {
+  const emptyList = (['variants', 'market'] as const).find((list) => condition[list]?.length === 0)
+  if (emptyList !== undefined) return [complain(`${path}/${emptyList}`, 'never')]
+  const hasContent = Object.values(condition).some(
+    (part) => Array.isArray(part) || Object.keys(part).length > 0,
+  )
+  return hasContent ? [] : [complain(path, 'always')]
 })
 
 function complain(path: string, holds: 'always' | 'never') {

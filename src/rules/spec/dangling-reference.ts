@@ -1,5 +1,5 @@
 import { unknownName } from '../lookup/unknownName.js'
-import { defineRule } from '../rule.js'
+import { sheetRule } from '../ruleMakers.js'
 
 /**
  * A sheet that names a source, axle, support, gearcase, opening, cover, shield or service that it does not have:
@@ -13,14 +13,10 @@ import { defineRule } from '../rule.js'
  * the likely one, if one is near
  * House rule.
  */
-export const danglingReference = defineRule({
-  code: 'spec/dangling-reference',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.references.flatMap(({ path, to, id, known }) => {
-      if (known.includes(id)) return []
-      const complaint = unknownName(path, id, known)
-      return [{ ...complaint, params: { to, ...complaint.params } }]
-    }),
-})
+export const rule = sheetRule('spec/dangling-reference', 'error', ({ sheet }) =>
+  sheet.references.flatMap(({ path, to, id, known }) => {
+    if (known.includes(id)) return []
+    const complaint = unknownName(path, id, known)
+    return [{ ...complaint, params: { to, ...complaint.params } }]
+  }),
+)

@@ -1,5 +1,6 @@
 import { isSameJson } from '../../base/index.js'
-import { type DocumentSet, defineRule, type Named, type RuleSubjects, type SubjectKind } from '../rule.js'
+import type { DocumentSet, Named, RuleSubjects, SubjectKind } from '../rule.js'
+import { ruleAbout } from '../ruleMakers.js'
 
 /**
  * Two documents of one kind with the same id in one set: a reference to it would get the one or the other by chance.
@@ -10,15 +11,17 @@ import { type DocumentSet, defineRule, type Named, type RuleSubjects, type Subje
  * Params: kind: the kind of document; id: as written
  * House rule.
  */
-export const idUsedTwice = defineRule({
-  code: 'spec/id-used-twice',
-  severity: 'error',
-  about: ['spec-sheet', 'machine-log', 'toolbox', 'stock', 'procedure', 'service-record'],
-  check: ({ document, set }) => {
-    const first = firstOfId(document, set)
-    if (first === undefined || first === document || isSameJson(first, document)) return []
-    return [{ path: '/id', params: { kind: document.kind, id: document.id } }]
-  },
+export const rule = ruleAbout(
+  'spec-sheet',
+  'machine-log',
+  'toolbox',
+  'stock',
+  'procedure',
+  'service-record',
+)('spec/id-used-twice', 'error', ({ document, set }) => {
+  const first = firstOfId(document, set)
+  if (first === undefined || first === document || isSameJson(first, document)) return []
+  return [{ path: '/id', params: { kind: document.kind, id: document.id } }]
 })
 
 function firstOfId(document: RuleSubjects[SubjectKind], set: DocumentSet): object | undefined {

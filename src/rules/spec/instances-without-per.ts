@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { gearcaseRule } from '../ruleMakers.js'
 
 /**
  * A gearcase that the machine has several times over, left and right, with a quantity that does not say whether it is
@@ -8,14 +8,12 @@ import { defineRule } from '../rule.js'
  * Params: gearcase: its name; count: number of instances
  * House rule.
  */
-export const instancesWithoutPer = defineRule({
-  code: 'spec/instances-without-per',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ document }) =>
-    Object.entries(document.gearcases).flatMap(([id, { name, instances, oilSpace }]) => {
-      const count = Object.keys(instances ?? {}).length
-      if (count < 2 || oilSpace.kind === 'shared' || oilSpace.fill.per !== undefined) return []
-      return [{ path: `/gearcases/${id}/oilSpace/fill`, params: { gearcase: name, count } }]
-    }),
-})
+export const rule = gearcaseRule(
+  'spec/instances-without-per',
+  'error',
+  ([id, { name, instances, oilSpace }]) => {
+    const count = Object.keys(instances ?? {}).length
+    if (count < 2 || oilSpace.kind === 'shared' || oilSpace.fill.per !== undefined) return []
+    return [{ path: `/gearcases/${id}/oilSpace/fill`, params: { gearcase: name, count } }]
+  },
+)

@@ -1,5 +1,5 @@
 import { compareFigures } from '../../quantity/index.js'
-import { defineRule } from '../rule.js'
+import { figureRule } from '../ruleMakers.js'
 
 /**
  * Limits whose minimum exceeds the maximum: no torque, quantity or temperature could be between them. The two figures
@@ -10,19 +10,13 @@ import { defineRule } from '../rule.js'
  * Params: min: as printed; max: as printed; unit: as written
  * House rule.
  */
-export const limitsReversed = defineRule({
-  code: 'spec/limits-reversed',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.figures.flatMap(({ path, figure }) => {
-      if (figure.kind !== 'limits') return []
-      const { min, max, unit } = figure
-      if (min === undefined || max === undefined || compareFigures(min, max) <= 0) return []
-      const cures = [
-        { op: 'replace' as const, path: `${path}/min`, value: max },
-        { op: 'replace' as const, path: `${path}/max`, value: min },
-      ]
-      return [{ path, params: { min, max, unit }, cures }]
-    }),
+export const rule = figureRule('spec/limits-reversed', 'error', ({ path, figure }) => {
+  if (figure.kind !== 'limits') return []
+  const { min, max, unit } = figure
+  if (min === undefined || max === undefined || compareFigures(min, max) <= 0) return []
+  const cures = [
+    { op: 'replace' as const, path: `${path}/min`, value: max },
+    { op: 'replace' as const, path: `${path}/max`, value: min },
+  ]
+  return [{ path, params: { min, max, unit }, cures }]
 })

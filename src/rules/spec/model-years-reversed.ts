@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { conditionRule } from '../ruleMakers.js'
 
 /**
  * Model years that end before they start: no machine could meet the condition, and what it guards is never used.
@@ -7,15 +7,9 @@ import { defineRule } from '../rule.js'
  * Params: from: as written; to: as written
  * House rule.
  */
-export const modelYearsReversed = defineRule({
-  code: 'spec/model-years-reversed',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.conditions.flatMap(({ path, condition }) => {
-      const { from, to } = condition.modelYears ?? {}
-      if (from === undefined || to === undefined || from <= to) return []
-      const cures = [{ op: 'replace' as const, path: `${path}/modelYears`, value: { from: to, to: from } }]
-      return [{ path: `${path}/modelYears`, params: { from, to }, cures }]
-    }),
+export const rule = conditionRule('spec/model-years-reversed', 'error', ({ path, condition }) => {
+  const { from, to } = condition.modelYears ?? {}
+  if (from === undefined || to === undefined || from <= to) return []
+  const cures = [{ op: 'replace' as const, path: `${path}/modelYears`, value: { from: to, to: from } }]
+  return [{ path: `${path}/modelYears`, params: { from, to }, cures }]
 })

@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { sheetRule } from '../ruleMakers.js'
 
 /**
  * An oil space that no opening fills: a machine drained by this sheet could not be refilled.
@@ -8,20 +8,15 @@ import { defineRule } from '../rule.js'
  * Params: gearcase: its name
  * Common practice, no source: the way in is found before the way out is opened.
  */
-export const noFillOpening = defineRule({
-  code: 'spec/no-fill-opening',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ document }) => {
-    const gearcases = Object.entries(document.gearcases)
-    return gearcases.flatMap(([id, { name, oilSpace }]) => {
-      if (oilSpace.kind === 'shared') return []
-      const canFill = gearcases.some(
-        ([other, gearcase]) =>
-          (other === id || (gearcase.oilSpace.kind === 'shared' && gearcase.oilSpace.with === id)) &&
-          Object.values(gearcase.openings).some(({ uses }) => uses.some(({ role }) => role === 'fill')),
-      )
-      return canFill ? [] : [{ path: `/gearcases/${id}/openings`, params: { gearcase: name } }]
-    })
-  },
+export const rule = sheetRule('spec/no-fill-opening', 'error', ({ document }) => {
+  const gearcases = Object.entries(document.gearcases)
+  return gearcases.flatMap(([id, { name, oilSpace }]) => {
+    if (oilSpace.kind === 'shared') return []
+    const canFill = gearcases.some(
+      ([other, gearcase]) =>
+        (other === id || (gearcase.oilSpace.kind === 'shared' && gearcase.oilSpace.with === id)) &&
+        Object.values(gearcase.openings).some(({ uses }) => uses.some(({ role }) => role === 'fill')),
+    )
+    return canFill ? [] : [{ path: `/gearcases/${id}/openings`, params: { gearcase: name } }]
+  })
 })

@@ -1,5 +1,5 @@
 import { lookUp } from '../lookup/lookUp.js'
-import { defineRule } from '../rule.js'
+import { sheetRule } from '../ruleMakers.js'
 
 /**
  * A gearcase whose oil a service changes, and no way to get the old oil out: neither drain plug, cover nor suction.
@@ -9,19 +9,14 @@ import { defineRule } from '../rule.js'
  * Params: gearcase: its name
  * House rule.
  */
-export const noWayToEmpty = defineRule({
-  code: 'spec/no-way-to-empty',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ document }) => {
-    const changed = new Set(
-      Object.values(document.services).flatMap(({ task, gearcases }) => (task === 'change' ? gearcases : [])),
-    )
-    return [...changed].flatMap((id) => {
-      const gearcase = lookUp(document.gearcases, id)
-      if (gearcase === undefined || gearcase.oilSpace.kind === 'shared' || gearcase.emptying.length > 0)
-        return []
-      return [{ path: `/gearcases/${id}/emptying`, params: { gearcase: gearcase.name } }]
-    })
-  },
+export const rule = sheetRule('spec/no-way-to-empty', 'error', ({ document }) => {
+  const changed = new Set(
+    Object.values(document.services).flatMap(({ task, gearcases }) => (task === 'change' ? gearcases : [])),
+  )
+  return [...changed].flatMap((id) => {
+    const gearcase = lookUp(document.gearcases, id)
+    if (gearcase === undefined || gearcase.oilSpace.kind === 'shared' || gearcase.emptying.length > 0)
+      return []
+    return [{ path: `/gearcases/${id}/emptying`, params: { gearcase: gearcase.name } }]
+  })
 })

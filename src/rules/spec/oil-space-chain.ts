@@ -1,5 +1,5 @@
 import { lookUp } from '../lookup/lookUp.js'
-import { defineRule } from '../rule.js'
+import { gearcaseRule } from '../ruleMakers.js'
 
 /**
  * A gearcase that shares the oil of one which itself shares another's, or its own: no gearcase owns the oil, so what
@@ -9,15 +9,13 @@ import { defineRule } from '../rule.js'
  * Params: gearcase: its name; with: name of the other gearcase
  * House rule.
  */
-export const oilSpaceChain = defineRule({
-  code: 'spec/oil-space-chain',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ document }) =>
-    Object.entries(document.gearcases).flatMap(([id, { name, oilSpace }]) => {
-      if (oilSpace.kind !== 'shared') return []
-      const owner = lookUp(document.gearcases, oilSpace.with)
-      if (owner?.oilSpace.kind !== 'shared') return []
-      return [{ path: `/gearcases/${id}/oilSpace/with`, params: { gearcase: name, with: owner.name } }]
-    }),
-})
+export const rule = gearcaseRule(
+  'spec/oil-space-chain',
+  'error',
+  ([id, { name, oilSpace }], { document }) => {
+    if (oilSpace.kind !== 'shared') return []
+    const owner = lookUp(document.gearcases, oilSpace.with)
+    if (owner?.oilSpace.kind !== 'shared') return []
+    return [{ path: `/gearcases/${id}/oilSpace/with`, params: { gearcase: name, with: owner.name } }]
+  },
+)

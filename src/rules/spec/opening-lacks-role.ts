@@ -1,6 +1,6 @@
 import type { Gearcase, OpeningRole } from '../../spec/index.js'
 import { lookUp } from '../lookup/lookUp.js'
-import { defineRule } from '../rule.js'
+import { gearcaseRule } from '../ruleMakers.js'
 
 /**
  * An opening named for a use that its own entry does not give it: a drain plug that is no drain, a level hole or a
@@ -13,19 +13,13 @@ import { defineRule } from '../rule.js'
  * Params: opening: its own name; role: the use that it lacks; use: the fill method, or `drain plug`
  * House rule.
  */
-export const openingLacksRole = defineRule({
-  code: 'spec/opening-lacks-role',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ document }) =>
-    Object.entries(document.gearcases).flatMap(([id, gearcase]) =>
-      rolesWanted(gearcase).flatMap(({ path, opening, role, use }) => {
-        const named = lookUp(gearcase.openings, opening)
-        if (named === undefined || named.uses.some((one) => one.role === role)) return []
-        return [{ path: `/gearcases/${id}${path}`, params: { opening: named.name, role, use } }]
-      }),
-    ),
-})
+export const rule = gearcaseRule('spec/opening-lacks-role', 'error', ([id, gearcase]) =>
+  rolesWanted(gearcase).flatMap(({ path, opening, role, use }) => {
+    const named = lookUp(gearcase.openings, opening)
+    if (named === undefined || named.uses.some((one) => one.role === role)) return []
+    return [{ path: `/gearcases/${id}${path}`, params: { opening: named.name, role, use } }]
+  }),
+)
 
 interface RoleWanted {
   readonly path: string

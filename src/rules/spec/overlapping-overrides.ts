@@ -1,5 +1,5 @@
 import { canBothHold } from '../lookup/canBothHold.js'
-import { defineRule } from '../rule.js'
+import { sheetRule } from '../ruleMakers.js'
 
 /**
  * Two overrides of one leaf that one machine could meet at once: which figure holds is unknown, and the last one must
@@ -13,23 +13,18 @@ import { defineRule } from '../rule.js'
  * Params: target: the path that both set; with: pointer to the earlier entry
  * House rule: two answers are no answer.
  */
-export const overlappingOverrides = defineRule({
-  code: 'spec/overlapping-overrides',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ document }) => {
-    const entries = (document.overrides ?? []).flatMap(({ when, set }, place) =>
-      set.map((entry, at) => ({ when, target: entry.path, path: `/overrides/${place}/set/${at}` })),
-    )
-    const earlierOf = new Map<string, typeof entries>()
-    return entries.flatMap(({ when, target, path }) => {
-      const earlier = earlierOf.get(target) ?? []
-      const clash = earlier.find((one) => canBothHold(document, one.when, when))
-      earlierOf.set(target, earlier)
-      earlier.push({ when, target, path })
-      if (clash === undefined) return []
-      const related = [{ document: { kind: 'spec-sheet' as const, id: document.id }, path: clash.path }]
-      return [{ path, related, params: { target, with: clash.path } }]
-    })
-  },
+export const rule = sheetRule('spec/overlapping-overrides', 'error', ({ document }) => {
+  const entries = (document.overrides ?? []).flatMap(({ when, set }, place) =>
+    set.map((entry, at) => ({ when, target: entry.path, path: `/overrides/${place}/set/${at}` })),
+  )
+  const earlierOf = new Map<string, typeof entries>()
+  return entries.flatMap(({ when, target, path }) => {
+    const earlier = earlierOf.get(target) ?? []
+    const clash = earlier.find((one) => canBothHold(document, one.when, when))
+    earlierOf.set(target, earlier)
+    earlier.push({ when, target, path })
+    if (clash === undefined) return []
+    const related = [{ document: { kind: 'spec-sheet' as const, id: document.id }, path: clash.path }]
+    return [{ path, related, params: { target, with: clash.path } }]
+  })
 })

@@ -1,6 +1,6 @@
 import { splitPointer } from '../../base/index.js'
 import { findLeafRow } from '../../spec/index.js'
-import { defineRule } from '../rule.js'
+import { sheetRule } from '../ruleMakers.js'
 
 /**
  * An override of one kind that points at a leaf of another, such as a torque where a quantity is. It could not be
@@ -10,17 +10,13 @@ import { defineRule } from '../rule.js'
  * Params: target: the path; kind: as written; there: the kind of the leaf
  * House rule: an override replaces a leaf by one of its own kind.
  */
-export const overrideOfOtherKind = defineRule({
-  code: 'spec/override-of-other-kind',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ document }) =>
-    (document.overrides ?? []).flatMap(({ set }, place) =>
-      set.flatMap(({ kind, path: target }, at) => {
-        const there = findLeafRow(splitPointer(target) ?? [])?.kind
-        return there === undefined || there === kind
-          ? []
-          : [{ path: `/overrides/${place}/set/${at}/kind`, params: { target, kind, there } }]
-      }),
-    ),
-})
+export const rule = sheetRule('spec/override-of-other-kind', 'error', ({ document }) =>
+  (document.overrides ?? []).flatMap(({ set }, place) =>
+    set.flatMap(({ kind, path: target }, at) => {
+      const there = findLeafRow(splitPointer(target) ?? [])?.kind
+      return there === undefined || there === kind
+        ? []
+        : [{ path: `/overrides/${place}/set/${at}/kind`, params: { target, kind, there } }]
+    }),
+  ),
+)

@@ -1,6 +1,6 @@
 import { readPointer, splitPointer } from '../../base/index.js'
 import { findLeafRow } from '../../spec/index.js'
-import { defineRule } from '../rule.js'
+import { sheetRule } from '../ruleMakers.js'
 
 /**
  * An override of a leaf that no gearcase, service or part of the sheet has room for: a mistyped pointer, or one into
@@ -14,17 +14,13 @@ import { defineRule } from '../rule.js'
  * Params: target: the path
  * House rule: overrides replace whole leaves, so that a figure keeps its own source.
  */
-export const overrideTargetMissing = defineRule({
-  code: 'spec/override-target-missing',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ document }) =>
-    (document.overrides ?? []).flatMap(({ set }, place) =>
-      set.flatMap(({ path: target }, at) => {
-        const holder = target.slice(0, target.lastIndexOf('/'))
-        const isLeaf = findLeafRow(splitPointer(target) ?? []) !== undefined
-        if (isLeaf && readPointer(document, holder) !== undefined) return []
-        return [{ path: `/overrides/${place}/set/${at}/path`, params: { target } }]
-      }),
-    ),
-})
+export const rule = sheetRule('spec/override-target-missing', 'error', ({ document }) =>
+  (document.overrides ?? []).flatMap(({ set }, place) =>
+    set.flatMap(({ path: target }, at) => {
+      const holder = target.slice(0, target.lastIndexOf('/'))
+      const isLeaf = findLeafRow(splitPointer(target) ?? []) !== undefined
+      if (isLeaf && readPointer(document, holder) !== undefined) return []
+      return [{ path: `/overrides/${place}/set/${at}/path`, params: { target } }]
+    }),
+  ),
+)

@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { sheetRule } from '../ruleMakers.js'
 
 /**
  * A period of months written as hours: the bare number of months (an oil change every 6 hours of work), or the months
@@ -10,26 +10,19 @@ import { defineRule } from '../rule.js'
  * Params: hours: as printed; months: the hours themselves where at most 12, else the count that fits
  * House rule.
  */
-export const periodAsHours = defineRule({
-  code: 'spec/period-as-hours',
-  severity: 'warning',
-  about: 'spec-sheet',
-  check: ({ document, sheet }) => {
-    const repeats = Object.entries(document.services)
-      .filter(([, { task }]) => task === 'change')
-      .map(([id]) => `/services/${id}/intervals/repeat`)
-    return sheet.intervals.flatMap(({ interval, path, place }) => {
-      if (interval.hours === undefined || interval.period !== undefined) return []
-      const hours = Number(interval.hours)
-      const months =
-        hours <= 12 && repeats.includes(place)
-          ? hours
-          : MONTHS.find((count) => HOURS_OF_A_MONTH.some((month) => hours === count * month))
-      return months === undefined
-        ? []
-        : [{ path: `${path}/hours`, params: { hours: interval.hours, months } }]
-    })
-  },
+export const rule = sheetRule('spec/period-as-hours', 'warning', ({ document, sheet }) => {
+  const repeats = Object.entries(document.services)
+    .filter(([, { task }]) => task === 'change')
+    .map(([id]) => `/services/${id}/intervals/repeat`)
+  return sheet.intervals.flatMap(({ interval, path, place }) => {
+    if (interval.hours === undefined || interval.period !== undefined) return []
+    const hours = Number(interval.hours)
+    const months =
+      hours <= 12 && repeats.includes(place)
+        ? hours
+        : MONTHS.find((count) => HOURS_OF_A_MONTH.some((month) => hours === count * month))
+    return months === undefined ? [] : [{ path: `${path}/hours`, params: { hours: interval.hours, months } }]
+  })
 })
 
 const HOURS_OF_A_MONTH = [720, 730, 730.5, 732, 744]

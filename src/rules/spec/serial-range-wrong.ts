@@ -1,5 +1,5 @@
 import { serialMistake } from '../lookup/serialMistake.js'
-import { defineRule } from '../rule.js'
+import { conditionRule } from '../ruleMakers.js'
 
 /**
  * A range of serial numbers that no serial can be in. Every machine would fall out of it, or be `cannot tell`.
@@ -10,15 +10,9 @@ import { defineRule } from '../rule.js'
  * Params: what: the mistake, as quoted above; prefix: as written; from: as written; to: as written
  * House rule: a serial is a prefix and a number of fixed width, since `9` comes after `10` as text.
  */
-export const serialRangeWrong = defineRule({
-  code: 'spec/serial-range-wrong',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.conditions.flatMap(({ path, condition }) => {
-      const { serials } = condition
-      const what = serialMistake(serials)
-      if (serials === undefined || what === undefined) return []
-      return [{ path: `${path}/serials`, params: { what, ...serials } }]
-    }),
+export const rule = conditionRule('spec/serial-range-wrong', 'error', ({ path, condition }) => {
+  const { serials } = condition
+  const what = serialMistake(serials)
+  if (serials === undefined || what === undefined) return []
+  return [{ path: `${path}/serials`, params: { what, ...serials } }]
 })

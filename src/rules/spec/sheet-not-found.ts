@@ -1,5 +1,5 @@
 import { unknownName } from '../lookup/unknownName.js'
-import { defineRule } from '../rule.js'
+import { ruleAbout } from '../ruleMakers.js'
 
 /**
  * A log, procedure or record kept against a sheet that is not in a set which holds others: nothing in it could be
@@ -11,13 +11,12 @@ import { defineRule } from '../rule.js'
  * is near
  * House rule.
  */
-export const sheetNotFound = defineRule({
-  code: 'spec/sheet-not-found',
-  severity: 'error',
-  about: ['machine-log', 'procedure', 'service-record'],
-  check: ({ document: { sheet }, set: { sheets } }) => {
+export const rule = ruleAbout('machine-log', 'procedure', 'service-record')(
+  'spec/sheet-not-found',
+  'error',
+  ({ document: { sheet }, set: { sheets } }) => {
     const known = [...new Set(sheets.map(({ document }) => document.id))]
     if (known.length === 0 || known.includes(sheet.id)) return []
     return [unknownName('/sheet/id', sheet.id, known)]
   },
-})
+)

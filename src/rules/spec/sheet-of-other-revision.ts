@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { ruleAbout } from '../ruleMakers.js'
 
 /**
  * A log, procedure or record kept against a revision of its sheet that is not in the set, while another one is: its
@@ -10,11 +10,10 @@ import { defineRule } from '../rule.js'
  * Params: id: as written; revision: as written; known: the revisions in the set
  * House rule.
  */
-export const sheetOfOtherRevision = defineRule({
-  code: 'spec/sheet-of-other-revision',
-  severity: 'warning',
-  about: ['machine-log', 'procedure', 'service-record'],
-  check: ({ document: { kind, sheet }, set: { sheets } }) => {
+export const rule = ruleAbout('machine-log', 'procedure', 'service-record')(
+  'spec/sheet-of-other-revision',
+  'warning',
+  ({ document: { kind, sheet }, set: { sheets } }) => {
     const revisions = sheets
       .filter(({ document }) => document.id === sheet.id)
       .map(({ document }) => document.revision)
@@ -28,4 +27,4 @@ export const sheetOfOtherRevision = defineRule({
       },
     ]
   },
-})
+)

@@ -1,5 +1,5 @@
 import { compareFigures, measureOf } from '../../quantity/index.js'
-import { defineRule } from '../rule.js'
+import { figureRule } from '../ruleMakers.js'
 
 /**
  * A tolerance as large as the value itself or larger, such as 45 ± 45 mL: the band would reach down to zero. A
@@ -11,15 +11,9 @@ import { defineRule } from '../rule.js'
  * Params: value: as printed; minus: as printed; plus: as printed; unit: as written
  * Common practice, no source.
  */
-export const toleranceTooLarge = defineRule({
-  code: 'spec/tolerance-too-large',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.figures.flatMap(({ path, figure }) => {
-      if (figure.kind !== 'nominal with tolerance' || measureOf(figure.unit) === 'temperature') return []
-      const { value, minus, plus, unit } = figure
-      const side = (['minus', 'plus'] as const).find((end) => compareFigures(figure[end], value) >= 0)
-      return side === undefined ? [] : [{ path: `${path}/${side}`, params: { value, minus, plus, unit } }]
-    }),
+export const rule = figureRule('spec/tolerance-too-large', 'error', ({ path, figure }) => {
+  if (figure.kind !== 'nominal with tolerance' || measureOf(figure.unit) === 'temperature') return []
+  const { value, minus, plus, unit } = figure
+  const side = (['minus', 'plus'] as const).find((end) => compareFigures(figure[end], value) >= 0)
+  return side === undefined ? [] : [{ path: `${path}/${side}`, params: { value, minus, plus, unit } }]
 })

@@ -1,7 +1,7 @@
 import { splitPointer } from '../../base/index.js'
 import { measureOf } from '../../quantity/index.js'
 import { findLeafRow } from '../../spec/index.js'
-import { defineRule } from '../rule.js'
+import { sheetRule } from '../ruleMakers.js'
 
 /**
  * A quantity whose unit measures something else than its place needs, such as a refill in newton metres: an override
@@ -13,22 +13,18 @@ import { defineRule } from '../rule.js'
  * Params: unit: as written; measure: what it measures; wanted: the measure needed
  * House rule: units of different measures are never converted into each other.
  */
-export const unitOfOtherMeasure = defineRule({
-  code: 'spec/unit-of-other-measure',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
-      if (kind !== 'value' || leaf.kind === 'not stated') return []
-      const measure = measureOf(leaf.unit)
-      const needed = findLeafRow(splitPointer(replaces ?? path) ?? [])?.measure
-      if (needed !== undefined && needed !== measure)
-        return [{ path: `${path}/unit`, params: { unit: leaf.unit, measure, wanted: needed } }]
-      return (leaf.printed ?? []).flatMap((printed, place) => {
-        const other = measureOf(printed.unit)
-        if (other === measure) return []
-        const params = { unit: printed.unit, measure: other, wanted: measure }
-        return [{ path: `${path}/printed/${place}/unit`, params }]
-      })
-    }),
-})
+export const rule = sheetRule('spec/unit-of-other-measure', 'error', ({ sheet }) =>
+  sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
+    if (kind !== 'value' || leaf.kind === 'not stated') return []
+    const measure = measureOf(leaf.unit)
+    const needed = findLeafRow(splitPointer(replaces ?? path) ?? [])?.measure
+    if (needed !== undefined && needed !== measure)
+      return [{ path: `${path}/unit`, params: { unit: leaf.unit, measure, wanted: needed } }]
+    return (leaf.printed ?? []).flatMap((printed, place) => {
+      const other = measureOf(printed.unit)
+      if (other === measure) return []
+      const params = { unit: printed.unit, measure: other, wanted: measure }
+      return [{ path: `${path}/printed/${place}/unit`, params }]
+    })
+  }),
+)

@@ -1,5 +1,5 @@
 import { unknownName } from '../lookup/unknownName.js'
-import { defineRule } from '../rule.js'
+import { ruleAbout } from '../ruleMakers.js'
 
 /**
  * A variant that the sheet does not have, in a condition of the sheet or in the identity of a log or procedure:
@@ -11,11 +11,10 @@ import { defineRule } from '../rule.js'
  * one is near
  * House rule: variants are named by their ids.
  */
-export const unknownVariant = defineRule({
-  code: 'spec/unknown-variant',
-  severity: 'error',
-  about: ['spec-sheet', 'machine-log', 'procedure'],
-  check: ({ document, sheet }) => {
+export const rule = ruleAbout('spec-sheet', 'machine-log', 'procedure')(
+  'spec/unknown-variant',
+  'error',
+  ({ document, sheet }) => {
     if (sheet === undefined) return []
     const known = Object.keys(sheet.document.machine.variants)
     const named =
@@ -29,4 +28,4 @@ export const unknownVariant = defineRule({
       return [unknownName(path, id, known)]
     })
   },
-})
+)

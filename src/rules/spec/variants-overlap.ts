@@ -1,5 +1,5 @@
 import { canBothHold } from '../lookup/canBothHold.js'
-import { defineRule } from '../rule.js'
+import { sheetRule } from '../ruleMakers.js'
 
 /**
  * Two variants whose conditions one machine could meet at once: its serial or model year would not say which of the
@@ -11,20 +11,15 @@ import { defineRule } from '../rule.js'
  * Params: variant: the later id; with: the earlier id
  * House rule: exactly one variant is selected.
  */
-export const variantsOverlap = defineRule({
-  code: 'spec/variants-overlap',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ document }) => {
-    const alone = { ...document, machine: { ...document.machine, variants: {} } }
-    const variants = Object.entries(document.machine.variants)
-    return variants.flatMap(([id, { when }], place) => {
-      if (when === undefined) return []
-      const clash = variants
-        .slice(0, place)
-        .find(([, earlier]) => earlier.when !== undefined && canBothHold(alone, earlier.when, when))
-      if (clash === undefined) return []
-      return [{ path: `/machine/variants/${id}/when`, params: { variant: id, with: clash[0] } }]
-    })
-  },
+export const rule = sheetRule('spec/variants-overlap', 'error', ({ document }) => {
+  const alone = { ...document, machine: { ...document.machine, variants: {} } }
+  const variants = Object.entries(document.machine.variants)
+  return variants.flatMap(([id, { when }], place) => {
+    if (when === undefined) return []
+    const clash = variants
+      .slice(0, place)
+      .find(([, earlier]) => earlier.when !== undefined && canBothHold(alone, earlier.when, when))
+    if (clash === undefined) return []
+    return [{ path: `/machine/variants/${id}/when`, params: { variant: id, with: clash[0] } }]
+  })
 })

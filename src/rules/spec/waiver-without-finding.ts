@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { sheetRule } from '../ruleMakers.js'
 
 /**
  * A waiver of a finding that no rule makes: the mistake was corrected, or the code or the pointer is mistyped and the
@@ -9,14 +9,13 @@ import { defineRule } from '../rule.js'
  * Params: code: as written; waived: the path as written
  * House rule.
  */
-export const waiverWithoutFinding = defineRule({
-  code: 'spec/waiver-without-finding',
-  severity: 'warning',
-  about: 'spec-sheet',
-  check: ({ document, facts: { unusedWaivers = [] } }) =>
+export const rule = sheetRule(
+  'spec/waiver-without-finding',
+  'warning',
+  ({ document, facts: { unusedWaivers = [] } }) =>
     unusedWaivers.flatMap((place) => {
       const waiver = document.waivers?.[place]
       if (waiver === undefined) return []
       return [{ path: `/waivers/${place}`, params: { code: waiver.code, waived: waiver.path } }]
     }),
-})
+)

@@ -1,5 +1,5 @@
 import { compareQuantities } from '../../quantity/index.js'
-import { defineRule } from '../rule.js'
+import { containerRule } from '../ruleMakers.js'
 
 /**
  * An opened container with more in it than it can hold: counted with the full ones, or in another unit. The plan
@@ -10,14 +10,8 @@ import { defineRule } from '../rule.js'
  * Params: container: its name; opened: as written; size: as written
  * House rule.
  */
-export const openedLargerThanSize = defineRule({
-  code: 'stock/opened-larger-than-size',
-  severity: 'error',
-  about: 'stock',
-  check: ({ document: { containers } }) =>
-    Object.entries(containers).flatMap(([id, { name, size, opened }]) =>
-      opened === undefined || compareQuantities(opened, size) <= 0
-        ? []
-        : [{ path: `/containers/${id}/opened`, params: { container: name, opened, size } }],
-    ),
-})
+export const rule = containerRule('stock/opened-larger-than-size', 'error', ([id, { name, size, opened }]) =>
+  opened === undefined || compareQuantities(opened, size) <= 0
+    ? []
+    : [{ path: `/containers/${id}/opened`, params: { container: name, opened, size } }],
+)

@@ -1,5 +1,5 @@
 import { compareQuantities } from '../../quantity/index.js'
-import { defineRule } from '../rule.js'
+import { containerRule } from '../ruleMakers.js'
 
 /**
  * An oil as thick at 100 °C as at 40 °C, or thicker: the two figures of the data sheet were exchanged. Every oil
@@ -9,19 +9,13 @@ import { defineRule } from '../rule.js'
  * Params: container: its name; kv40: as written; kv100: as written
  * Common practice, no source.
  */
-export const viscositiesSwapped = defineRule({
-  code: 'stock/viscosities-swapped',
-  severity: 'error',
-  about: 'stock',
-  check: ({ document: { containers } }) =>
-    Object.entries(containers).flatMap(([id, { name, oil }]) => {
-      const { kv40, kv100 } = oil
-      if (kv40 === undefined || kv100 === undefined || compareQuantities(kv100, kv40) < 0) return []
-      const path = `/containers/${id}/oil`
-      const cures = [
-        { op: 'replace' as const, path: `${path}/kv40`, value: kv100 },
-        { op: 'replace' as const, path: `${path}/kv100`, value: kv40 },
-      ]
-      return [{ path, params: { container: name, kv40, kv100 }, cures }]
-    }),
+export const rule = containerRule('stock/viscosities-swapped', 'error', ([id, { name, oil }]) => {
+  const { kv40, kv100 } = oil
+  if (kv40 === undefined || kv100 === undefined || compareQuantities(kv100, kv40) < 0) return []
+  const path = `/containers/${id}/oil`
+  const cures = [
+    { op: 'replace' as const, path: `${path}/kv40`, value: kv100 },
+    { op: 'replace' as const, path: `${path}/kv100`, value: kv40 },
+  ]
+  return [{ path, params: { container: name, kv40, kv100 }, cures }]
 })

@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { wrenchRule } from '../ruleMakers.js'
 
 /**
  * A torque wrench calibrated after today: the year or the month is mistyped, and its next calibration would come too
@@ -8,14 +8,12 @@ import { defineRule } from '../rule.js'
  * Params: wrench: its name; date: as written; today: the day given
  * House rule.
  */
-export const calibrationInTheFuture = defineRule({
-  code: 'toolbox/calibration-in-the-future',
-  severity: 'error',
-  about: 'toolbox',
-  check: ({ document: { wrenches }, facts: { today } }) =>
-    Object.entries(wrenches).flatMap(([id, { name, calibration }]) => {
-      if (today === undefined || calibration === undefined || calibration.date <= today) return []
-      const params = { wrench: name, date: calibration.date, today }
-      return [{ path: `/wrenches/${id}/calibration/date`, params }]
-    }),
-})
+export const rule = wrenchRule(
+  'toolbox/calibration-in-the-future',
+  'error',
+  ([id, { name, calibration }], { facts: { today } }) => {
+    if (today === undefined || calibration === undefined || calibration.date <= today) return []
+    const params = { wrench: name, date: calibration.date, today }
+    return [{ path: `/wrenches/${id}/calibration/date`, params }]
+  },
+)

@@ -1,5 +1,5 @@
 import { compareQuantities } from '../../quantity/index.js'
-import { defineRule } from '../rule.js'
+import { wrenchRule } from '../ruleMakers.js'
 
 /**
  * A torque wrench whose declared range ends at or before its start: the two figures were exchanged.
@@ -8,17 +8,15 @@ import { defineRule } from '../rule.js'
  * Params: wrench: its name; min: as written; max: as written
  * House rule.
  */
-export const declaredRangeReversed = defineRule({
-  code: 'toolbox/declared-range-reversed',
-  severity: 'error',
-  about: 'toolbox',
-  check: ({ document: { wrenches } }) =>
-    Object.entries(wrenches).flatMap(([id, { name, declaredRange }]) => {
-      if (declaredRange === undefined) return []
-      const { min, max } = declaredRange
-      if (compareQuantities(min, max) < 0) return []
-      const path = `/wrenches/${id}/declaredRange`
-      const cures = [{ op: 'replace' as const, path, value: { min: max, max: min } }]
-      return [{ path, params: { wrench: name, min: { ...min }, max: { ...max } }, cures }]
-    }),
-})
+export const rule = wrenchRule(
+  'toolbox/declared-range-reversed',
+  'error',
+  ([id, { name, declaredRange }]) => {
+    if (declaredRange === undefined) return []
+    const { min, max } = declaredRange
+    if (compareQuantities(min, max) < 0) return []
+    const path = `/wrenches/${id}/declaredRange`
+    const cures = [{ op: 'replace' as const, path, value: { min: max, max: min } }]
+    return [{ path, params: { wrench: name, min: { ...min }, max: { ...max } }, cures }]
+  },
+)

@@ -1,4 +1,4 @@
-import { defineRule } from '../rule.js'
+import { wrenchRule } from '../ruleMakers.js'
 
 /**
  * A torque wrench that is off by a quarter or more: a decimal point was lost, or the figure belongs elsewhere. No
@@ -10,14 +10,8 @@ import { defineRule } from '../rule.js'
  * Common practice, no source; the quarter is a house rule, far beyond the 6 % that ISO 6789 permits small tools, as
  * quoted by tool makers.
  */
-export const implausibleAccuracy = defineRule({
-  code: 'toolbox/implausible-accuracy',
-  severity: 'error',
-  about: 'toolbox',
-  check: ({ document: { wrenches } }) =>
-    Object.entries(wrenches).flatMap(([id, { name, accuracy }]) =>
-      accuracy.kind === 'ISO 6789' || accuracy.percent < 25
-        ? []
-        : [{ path: `/wrenches/${id}/accuracy/percent`, params: { wrench: name, percent: accuracy.percent } }],
-    ),
-})
+export const rule = wrenchRule('toolbox/implausible-accuracy', 'error', ([id, { name, accuracy }]) =>
+  accuracy.kind === 'ISO 6789' || accuracy.percent < 25
+    ? []
+    : [{ path: `/wrenches/${id}/accuracy/percent`, params: { wrench: name, percent: accuracy.percent } }],
+)

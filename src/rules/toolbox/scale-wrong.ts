@@ -1,5 +1,5 @@
 import { isReadableScale } from '../lookup/isReadableScale.js'
-import { defineRule } from '../rule.js'
+import { wrenchRule } from '../ruleMakers.js'
 
 /**
  * A torque wrench's scale that starts at or above its end, or whose step between marks is zero or wider than the
@@ -10,17 +10,11 @@ import { defineRule } from '../rule.js'
  * Params: wrench: its name; lowest: as written; highest: as written; graduation: as written; unit: as written
  * House rule.
  */
-export const scaleWrong = defineRule({
-  code: 'toolbox/scale-wrong',
-  severity: 'error',
-  about: 'toolbox',
-  check: ({ document: { wrenches } }) =>
-    Object.entries(wrenches).flatMap(([id, { name, scales }]) =>
-      scales.flatMap((scale, place) => {
-        if (isReadableScale(scale)) return []
-        const { lowest, highest, graduation, unit } = scale
-        const params = { wrench: name, lowest, highest, graduation, unit }
-        return [{ path: `/wrenches/${id}/scales/${place}`, params }]
-      }),
-    ),
-})
+export const rule = wrenchRule('toolbox/scale-wrong', 'error', ([id, { name, scales }]) =>
+  scales.flatMap((scale, place) => {
+    if (isReadableScale(scale)) return []
+    const { lowest, highest, graduation, unit } = scale
+    const params = { wrench: name, lowest, highest, graduation, unit }
+    return [{ path: `/wrenches/${id}/scales/${place}`, params }]
+  }),
+)

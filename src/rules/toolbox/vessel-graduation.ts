@@ -1,5 +1,5 @@
 import { compareQuantities } from '../../quantity/index.js'
-import { defineRule } from '../rule.js'
+import { toolboxRule } from '../ruleMakers.js'
 
 /**
  * A measuring vessel whose marks are further apart than the vessel is large, or whose lowest mark is above its brim:
@@ -9,23 +9,19 @@ import { defineRule } from '../rule.js'
  * Params: vessel: its name; size: as written; mark: the graduation or lowest mark as written
  * House rule.
  */
-export const vesselGraduation = defineRule({
-  code: 'toolbox/vessel-graduation',
-  severity: 'error',
-  about: 'toolbox',
-  check: ({ document: { vessels } }) =>
-    Object.entries(vessels).flatMap(([id, vessel]) => {
-      const wrong = (['graduation', 'lowestMark'] as const).find((mark) => {
-        const quantity = vessel[mark]
-        return quantity !== undefined && compareQuantities(quantity, vessel.size) > 0
-      })
-      return wrong === undefined
-        ? []
-        : [
-            {
-              path: `/vessels/${id}/${wrong}`,
-              params: { vessel: vessel.name, size: vessel.size, mark: vessel[wrong] },
-            },
-          ]
-    }),
-})
+export const rule = toolboxRule('toolbox/vessel-graduation', 'error', ({ document: { vessels } }) =>
+  Object.entries(vessels).flatMap(([id, vessel]) => {
+    const wrong = (['graduation', 'lowestMark'] as const).find((mark) => {
+      const quantity = vessel[mark]
+      return quantity !== undefined && compareQuantities(quantity, vessel.size) > 0
+    })
+    return wrong === undefined
+      ? []
+      : [
+          {
+            path: `/vessels/${id}/${wrong}`,
+            params: { vessel: vessel.name, size: vessel.size, mark: vessel[wrong] },
+          },
+        ]
+  }),
+)

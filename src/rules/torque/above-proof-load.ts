@@ -1,6 +1,6 @@
 import { parseThread } from '../../thread/index.js'
 import { clampLoad } from '../../torque/index.js'
-import { defineRule } from '../rule.js'
+import { tighteningRule } from '../ruleMakers.js'
 
 /**
  * Bolts of stated class whose torque would stretch them beyond their proof load even dry: a unit slipped or the class
@@ -13,34 +13,28 @@ import { defineRule } from '../rule.js'
  * the proof load in N
  * Source: F = T ÷ (K·d), IFI notes quoted in a machine manual; proof stresses of ISO 898-1:1999, read second hand.
  */
-export const aboveProofLoad = defineRule({
-  code: 'torque/above-proof-load',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.tightenings.flatMap(({ path, tightening, on }) => {
-      if (tightening.kind !== 'torque' || on.kind === 'opening') return []
-      const { thread: designation, propertyClass } = on.kind === 'cover' ? on.part.bolts : on.part.fasteners
-      const { torque } = tightening
-      const figure = torque.kind === 'limits' ? (torque.max ?? torque.min) : torque.value
-      if (designation === undefined || propertyClass === undefined || figure === undefined) return []
-      const thread = parseThread(designation)
-      if (!thread.ok || thread.value.kind === 'pipe' || Number(figure) === 0) return []
-      const load = clampLoad({
-        torque: { value: Number(figure), unit: torque.unit },
-        thread: thread.value,
-        propertyClass,
-        nutFactor: 0.2,
-        scatterPercent: 0,
-      })
-      if (load.verdict === 'cannot tell' || load.belowProof) return []
-      const params = {
-        part: on.name,
-        thread: designation,
-        propertyClass,
-        load: { ...load.load },
-        proof: { ...load.proof },
-      }
-      return [{ path: `${path}/torque`, params: { ...params, torque: { value: figure, unit: torque.unit } } }]
-    }),
+export const rule = tighteningRule('torque/above-proof-load', 'error', ({ path, tightening, on }) => {
+  if (tightening.kind !== 'torque' || on.kind === 'opening') return []
+  const { thread: designation, propertyClass } = on.kind === 'cover' ? on.part.bolts : on.part.fasteners
+  const { torque } = tightening
+  const figure = torque.kind === 'limits' ? (torque.max ?? torque.min) : torque.value
+  if (designation === undefined || propertyClass === undefined || figure === undefined) return []
+  const thread = parseThread(designation)
+  if (!thread.ok || thread.value.kind === 'pipe' || Number(figure) === 0) return []
+  const load = clampLoad({
+    torque: { value: Number(figure), unit: torque.unit },
+    thread: thread.value,
+    propertyClass,
+    nutFactor: 0.2,
+    scatterPercent: 0,
+  })
+  if (load.verdict === 'cannot tell' || load.belowProof) return []
+  const params = {
+    part: on.name,
+    thread: designation,
+    propertyClass,
+    load: { ...load.load },
+    proof: { ...load.proof },
+  }
+  return [{ path: `${path}/torque`, params: { ...params, torque: { value: figure, unit: torque.unit } } }]
 })

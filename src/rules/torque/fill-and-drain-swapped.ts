@@ -2,7 +2,7 @@ import type { Opening, OpeningRole } from '../../spec/index.js'
 import { checkPlugsSwapped, findTorqueSlip } from '../../torque/index.js'
 import { firstPrinted } from '../lookup/firstPrinted.js'
 import { hasFigure } from '../lookup/hasFigure.js'
-import { defineRule } from '../rule.js'
+import { gearcaseRule } from '../ruleMakers.js'
 
 /**
  * Fill and drain plugs of different threads whose torques fit each other's threads clearly better than their own: the
@@ -18,31 +18,28 @@ import { defineRule } from '../rule.js'
  * printed first
  * Common practice, no source; judged against the plug torques of MTN 5183-1 and -6, read second hand.
  */
-export const fillAndDrainSwapped = defineRule({
-  code: 'torque/fill-and-drain-swapped',
-  severity: 'warning',
-  about: 'spec-sheet',
-  check: ({ document }) =>
-    Object.entries(document.gearcases).flatMap(([id, { name, openings }]) => {
-      const [fill, ...moreFills] = soleUse(openings, 'fill', 'drain')
-      const [drain, ...moreDrains] = soleUse(openings, 'drain', 'fill')
-      if (fill === undefined || drain === undefined || moreFills.length > 0 || moreDrains.length > 0)
-        return []
-      if (checkPlugsSwapped(fill.plug, drain.plug).verdict !== 'looks swapped') return []
-      return [
-        {
-          path: `/gearcases/${id}/openings/${fill.id}/tightening/torque`,
-          params: { gearcase: name, fill: fill.torque, drain: drain.torque },
-          related: [
-            {
-              document: { kind: 'spec-sheet' as const, id: document.id },
-              path: `/gearcases/${id}/openings/${drain.id}/tightening/torque`,
-            },
-          ],
-        },
-      ]
-    }),
-})
+export const rule = gearcaseRule(
+  'torque/fill-and-drain-swapped',
+  'warning',
+  ([id, { name, openings }], { document }) => {
+    const [fill, ...moreFills] = soleUse(openings, 'fill', 'drain')
+    const [drain, ...moreDrains] = soleUse(openings, 'drain', 'fill')
+    if (fill === undefined || drain === undefined || moreFills.length > 0 || moreDrains.length > 0) return []
+    if (checkPlugsSwapped(fill.plug, drain.plug).verdict !== 'looks swapped') return []
+    return [
+      {
+        path: `/gearcases/${id}/openings/${fill.id}/tightening/torque`,
+        params: { gearcase: name, fill: fill.torque, drain: drain.torque },
+        related: [
+          {
+            document: { kind: 'spec-sheet' as const, id: document.id },
+            path: `/gearcases/${id}/openings/${drain.id}/tightening/torque`,
+          },
+        ],
+      },
+    ]
+  },
+)
 
 /** Openings with a believable torque that have the one use and not the other. */
 function soleUse(openings: Readonly<Record<string, Opening>>, role: OpeningRole, notRole: OpeningRole) {

@@ -1,7 +1,7 @@
 import { findTorqueSlip } from '../../torque/index.js'
 import { firstPrinted } from '../lookup/firstPrinted.js'
 import { hasFigure } from '../lookup/hasFigure.js'
-import { defineRule } from '../rule.js'
+import { sheetRule } from '../ruleMakers.js'
 
 /**
  * A plug's torque far from what plugs of that thread get anywhere, and right on it when multiplied or divided by 12
@@ -17,22 +17,17 @@ import { defineRule } from '../rule.js'
  * Source: plug torques of an engine maker's works standards MTN 5183-1 and -6, read second hand; the sheet's own
  * figure always comes before a general table.
  */
-export const slipAtPlug = defineRule({
-  code: 'torque/slip-at-plug',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) => {
-    const doubted = sheet.disagreements.map(({ path }) => path)
-    return sheet.tightenings.flatMap(({ path, tightening, on }) => {
-      if (tightening.kind !== 'torque' || on.kind !== 'opening' || !hasFigure(tightening.torque)) return []
-      const at = `${path}/torque`
-      if (doubted.some((place) => place === at || place.startsWith(`${at}/`))) return []
-      const { thread, housing = 'not stated' } = on.part
-      const [slip] = findTorqueSlip(tightening.torque, thread, housing).slips
-      if (slip === undefined || thread === undefined) return []
-      const torque = firstPrinted(tightening.torque)
-      const params = { part: on.name, thread, torque, factor: slip.factor, becomes: { ...slip.becomes } }
-      return [{ path: at, params: { ...params, meant: slip.meant } }]
-    })
-  },
+export const rule = sheetRule('torque/slip-at-plug', 'error', ({ sheet }) => {
+  const doubted = sheet.disagreements.map(({ path }) => path)
+  return sheet.tightenings.flatMap(({ path, tightening, on }) => {
+    if (tightening.kind !== 'torque' || on.kind !== 'opening' || !hasFigure(tightening.torque)) return []
+    const at = `${path}/torque`
+    if (doubted.some((place) => place === at || place.startsWith(`${at}/`))) return []
+    const { thread, housing = 'not stated' } = on.part
+    const [slip] = findTorqueSlip(tightening.torque, thread, housing).slips
+    if (slip === undefined || thread === undefined) return []
+    const torque = firstPrinted(tightening.torque)
+    const params = { part: on.name, thread, torque, factor: slip.factor, becomes: { ...slip.becomes } }
+    return [{ path: at, params: { ...params, meant: slip.meant } }]
+  })
 })

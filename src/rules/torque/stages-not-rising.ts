@@ -1,6 +1,6 @@
 import { compareQuantities, type PrintedQuantity, type TorqueUnit } from '../../quantity/index.js'
 import type { StatedValue } from '../../spec/index.js'
-import { defineRule } from '../rule.js'
+import { tighteningRule } from '../ruleMakers.js'
 
 /**
  * Stages of a tightening that do not rise, or whose last is not below the final torque: a stage that asks for less
@@ -12,26 +12,20 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms); before: the figure before, as printed; step: this figure, as printed
  * Common practice, no source.
  */
-export const stagesNotRising = defineRule({
-  code: 'torque/stages-not-rising',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.tightenings.flatMap(({ path, tightening, on }) => {
-      if (tightening.kind !== 'torque' || tightening.stages === undefined) return []
-      const { stages, torque, thenAngle } = tightening
-      const steps = [...stages, torque].map(aim)
-      const wrong = steps.findIndex((step, place) => {
-        const before = steps[place - 1]
-        if (before === undefined || step === undefined) return false
-        const order = compareQuantities(before, step)
-        return order > 0 || (order === 0 && !(place === stages.length && thenAngle !== undefined))
-      })
-      const [before, step] = [steps[wrong - 1], steps[wrong]]
-      if (before === undefined || step === undefined) return []
-      const at = wrong === stages.length ? `${path}/torque` : `${path}/stages/${wrong}`
-      return [{ path: at, params: { part: on.name, before: { ...before }, step: { ...step } } }]
-    }),
+export const rule = tighteningRule('torque/stages-not-rising', 'error', ({ path, tightening, on }) => {
+  if (tightening.kind !== 'torque' || tightening.stages === undefined) return []
+  const { stages, torque, thenAngle } = tightening
+  const steps = [...stages, torque].map(aim)
+  const wrong = steps.findIndex((step, place) => {
+    const before = steps[place - 1]
+    if (before === undefined || step === undefined) return false
+    const order = compareQuantities(before, step)
+    return order > 0 || (order === 0 && !(place === stages.length && thenAngle !== undefined))
+  })
+  const [before, step] = [steps[wrong - 1], steps[wrong]]
+  if (before === undefined || step === undefined) return []
+  const at = wrong === stages.length ? `${path}/torque` : `${path}/stages/${wrong}`
+  return [{ path: at, params: { part: on.name, before: { ...before }, step: { ...step } } }]
 })
 
 function aim(torque: StatedValue<TorqueUnit>): PrintedQuantity<TorqueUnit> | undefined {

@@ -1,5 +1,5 @@
 import { parseThread } from '../../thread/index.js'
-import { defineRule } from '../rule.js'
+import { tighteningRule } from '../ruleMakers.js'
 
 /**
  * A plug with a parallel thread tightened by turns past finger tight: turns are for taper threads, which seal by
@@ -9,15 +9,9 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms); thread: its usual form (see terms)
  * Common practice, no source.
  */
-export const turnsOnParallelThread = defineRule({
-  code: 'torque/turns-on-parallel-thread',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.tightenings.flatMap(({ path, tightening, on }) => {
-      if (tightening.kind !== 'turns' || on.kind !== 'opening' || on.part.thread === undefined) return []
-      const thread = parseThread(on.part.thread)
-      if (!thread.ok || thread.value.form === 'taper') return []
-      return [{ path, params: { part: on.name, thread: thread.value.designation } }]
-    }),
+export const rule = tighteningRule('torque/turns-on-parallel-thread', 'error', ({ path, tightening, on }) => {
+  if (tightening.kind !== 'turns' || on.kind !== 'opening' || on.part.thread === undefined) return []
+  const thread = parseThread(on.part.thread)
+  if (!thread.ok || thread.value.form === 'taper') return []
+  return [{ path, params: { part: on.name, thread: thread.value.designation } }]
 })

@@ -1,5 +1,5 @@
 import { compareFigures } from '../../quantity/index.js'
-import { defineRule } from '../rule.js'
+import { tighteningRule } from '../ruleMakers.js'
 
 /**
  * Turns past finger tight whose minimum exceeds the maximum: the two figures were exchanged.
@@ -9,19 +9,13 @@ import { defineRule } from '../rule.js'
  * Params: part: the name of the part (see terms); min: as printed; max: as printed
  * House rule.
  */
-export const turnsReversed = defineRule({
-  code: 'torque/turns-reversed',
-  severity: 'error',
-  about: 'spec-sheet',
-  check: ({ sheet }) =>
-    sheet.tightenings.flatMap(({ path, tightening, on }) => {
-      if (tightening.kind !== 'turns' || tightening.max === undefined) return []
-      const { min, max } = tightening
-      if (compareFigures(min, max) <= 0) return []
-      const cures = [
-        { op: 'replace' as const, path: `${path}/min`, value: max },
-        { op: 'replace' as const, path: `${path}/max`, value: min },
-      ]
-      return [{ path, params: { part: on.name, min, max }, cures }]
-    }),
+export const rule = tighteningRule('torque/turns-reversed', 'error', ({ path, tightening, on }) => {
+  if (tightening.kind !== 'turns' || tightening.max === undefined) return []
+  const { min, max } = tightening
+  if (compareFigures(min, max) <= 0) return []
+  const cures = [
+    { op: 'replace' as const, path: `${path}/min`, value: max },
+    { op: 'replace' as const, path: `${path}/max`, value: min },
+  ]
+  return [{ path, params: { part: on.name, min, max }, cures }]
 })

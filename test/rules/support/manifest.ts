@@ -3,7 +3,7 @@ import { joinPointer } from '../../../src/base/joinPointer.js'
 import { RETIRED_CODES } from '../../../src/base/retiredCodes.js'
 import { GRADE_EDITIONS, type GradeSystem, gradeRows } from '../../../src/oil/gradeTables.js'
 import { allRules } from '../../../src/rules/allRules.js'
-import { waiverWithoutFinding } from '../../../src/rules/spec/waiver-without-finding.js'
+import { rule as waiverWithoutFinding } from '../../../src/rules/spec/waiver-without-finding.js'
 import { listLeafRows } from '../../../src/spec/leafTable.js'
 import { COARSE_PITCHES } from '../../../src/thread/coarsePitches.js'
 import { PIPE_THREADS_PER_INCH, UNIFIED_THREADS_PER_INCH } from '../../../src/thread/inchSizes.js'
@@ -112,7 +112,7 @@ export interface RuleText {
 export function readComment(code: string): RuleText {
   const isHeldByShape = shapeRuleCodes().includes(code)
   const source = readFileSync(isHeldByShape ? SHAPE_RULES_FILE : `src/rules/${code}.ts`, 'utf8')
-  const what = isHeldByShape ? ` *'${code}':` : 'export const \\w+ = defineRule'
+  const what = isHeldByShape ? ` *'${code}':` : 'export const rule = '
   const comment = new RegExp(`/\\*\\*\\n?((?:(?!\\*/)[\\s\\S])*)\\*/\\n${what}`).exec(source)?.[1] ?? ''
   const text = comment.replaceAll(/^ *\* ?/gm, '').trim()
   const [catches = '', ...rest] = text.split(

@@ -30,18 +30,14 @@ export function shapeRuleCodes(): readonly string[] {
   return [...list.matchAll(/^ {2}'([^']+)':/gm)].map(([, code = '']) => code)
 }
 
-/** The registry: every rule but the last, each imported by the name that its file exports. */
+/** The registry: every rule but the last, each imported by the name that its code gives. */
 export function writeRegistry(): string {
   const rules = ruleCodes()
     .filter((code) => code !== LAST)
-    .map((code) => {
-      const name = /^export const (\w+) = defineRule/m.exec(readFileSync(`src/rules/${code}.ts`, 'utf8'))?.[1]
-      if (name === undefined) throw new Error(`src/rules/${code}.ts exports no rule`)
-      return { code, name }
-    })
+    .map((code) => ({ code, name: code.replaceAll(/[/-]([a-z])/g, (_all, letter) => letter.toUpperCase()) }))
   const imports = [...rules]
     .sort((one, other) => (one.code < other.code ? -1 : 1))
-    .map(({ code, name }) => `import { ${name} } from './${code}.js'`)
+    .map(({ code, name }) => `import { rule as ${name} } from './${code}.js'`)
   const at = imports.findIndex((line) => line.includes("'./s"))
   return [
     '// Generated from the files of the rules by `npm run generate`.',
