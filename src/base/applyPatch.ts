@@ -43,47 +43,48 @@ export function applyPatch(document: unknown, operations: readonly PatchOperatio
 
 function applyOne(document: unknown, operation: PatchOperation, place: number): unknown {
   const shape: Shape = { path: 'string', ...(operation?.op === 'move' ? { from: 'string' } : {}) }
-  requireShape(`operations[${place}]`, operation, shape, 'an operation of RFC 6902 is wanted')
+  requireShape(`operations[${place}]`, operation, shape, 'operations are those of RFC 6902')
   const refuse = (why: string): RangeError => new RangeError(`operations[${place}] (${operation.op}): ${why}`)
   const tokensOf = (pointer: JsonPointer): readonly string[] => {
     const tokens = splitPointer(pointer)
-    if (tokens === undefined) throw refuse(`${JSON.stringify(pointer)} is no JSON Pointer`)
-    if (tokens.length > MAX_DEPTH) throw refuse(`no document has a place of ${tokens.length} levels`)
+    if (tokens === undefined) throw refuse(`${JSON.stringify(pointer)} is not a JSON Pointer`)
+    if (tokens.length > MAX_DEPTH)
+      throw refuse(`a pointer has at most ${MAX_DEPTH} levels, got ${tokens.length}`)
     return tokens
   }
   const mustExist = (pointer: JsonPointer): unknown => {
     const found = readPointer(document, pointer)
-    if (found === undefined) throw refuse(`nothing stands at ${JSON.stringify(pointer)}`)
+    if (found === undefined) throw refuse(`no value at ${JSON.stringify(pointer)}`)
     return found
   }
   switch (operation.op) {
     case 'add':
-      return change(document, tokensOf(operation.path), { kind: 'insert', value: operation.value }, refuse)
+      return changeAt(document, tokensOf(operation.path), { kind: 'insert', value: operation.value }, refuse)
     case 'replace':
       tokensOf(operation.path)
       mustExist(operation.path)
-      return change(document, tokensOf(operation.path), { kind: 'set', value: operation.value }, refuse)
+      return changeAt(document, tokensOf(operation.path), { kind: 'set', value: operation.value }, refuse)
     case 'remove':
       tokensOf(operation.path)
       mustExist(operation.path)
-      return change(document, tokensOf(operation.path), { kind: 'delete' }, refuse)
+      return changeAt(document, tokensOf(operation.path), { kind: 'delete' }, refuse)
     case 'move': {
       const from = tokensOf(operation.from)
       const value = mustExist(operation.from)
       if (operation.path === operation.from) return document
       if (operation.path.startsWith(`${operation.from}/`))
         throw refuse(`${JSON.stringify(operation.from)} cannot move into itself`)
-      const without = change(document, from, { kind: 'delete' }, refuse)
-      return change(without, tokensOf(operation.path), { kind: 'insert', value }, refuse)
+      const without = changeAt(document, from, { kind: 'delete' }, refuse)
+      return changeAt(without, tokensOf(operation.path), { kind: 'insert', value }, refuse)
     }
     case 'test':
       requireTree(`operations[${place}].value`, operation.value)
       if (!isSameJson(mustExist(operation.path), operation.value))
-        throw refuse(`another value stands at ${JSON.stringify(operation.path)}`)
+        throw refuse(`a different value at ${JSON.stringify(operation.path)}`)
       return document
     default:
       throw new TypeError(
-        `operations[${place}]: 'op' must be add, remove, replace, move or test, not ${quoteValue((operation as { op?: unknown }).op)}`,
+        `operations[${place}]: 'op' must be add, remove, replace, move or test, got ${quoteValue((operation as { op?: unknown }).op)}`,
       )
   }
 }
@@ -93,26 +94,26 @@ type Change =
   | { readonly kind: 'set'; readonly value: unknown }
   | { readonly kind: 'delete' }
 
-function change(
+function changeAt(
   here: unknown,
   tokens: readonly string[],
-  wanted: Change,
+  change: Change,
   refuse: (why: string) => RangeError,
 ): unknown {
   const [token, ...rest] = tokens
   if (token === undefined) {
-    if (wanted.kind === 'delete') throw refuse('the whole document cannot be taken away')
-    return wanted.value
+    if (change.kind === 'delete') throw refuse('the whole document cannot be removed')
+    return change.value
   }
-  if (Array.isArray(here)) return changeList(here, token, rest, wanted, refuse)
+  if (Array.isArray(here)) return changeList(here, token, rest, change, refuse)
   if (typeof here !== 'object' || here === null)
-    throw refuse(`no object or list holds ${JSON.stringify(token)}`)
+    throw refuse(`no object or list around ${JSON.stringify(token)}`)
   const record = here as Readonly<Record<string, unknown>>
   if (rest.length > 0) {
-    if (!Object.hasOwn(record, token)) throw refuse(`nothing stands at the key ${JSON.stringify(token)}`)
-    return { ...record, [token]: change(record[token], rest, wanted, refuse) }
+    if (!Object.hasOwn(record, token)) throw refuse(`no key ${JSON.stringify(token)}`)
+    return { ...record, [token]: changeAt(record[token], rest, change, refuse) }
   }
-  if (wanted.kind !== 'delete') return { ...record, [token]: wanted.value }
+  if (change.kind !== 'delete') return { ...record, [token]: change.value }
   const { [token]: _taken, ...left } = record
   return left
 }
@@ -121,14 +122,14 @@ function changeList(
   list: readonly unknown[],
   token: string,
   rest: readonly string[],
-  wanted: Change,
+  change: Change,
   refuse: (why: string) => RangeError,
 ): readonly unknown[] {
-  const inserts = rest.length === 0 && wanted.kind === 'insert'
+  const inserts = rest.length === 0 && change.kind === 'insert'
   const place = token === '-' && inserts ? list.length : /^(0|[1-9][0-9]*)$/.test(token) ? Number(token) : -1
   const last = inserts ? list.length : list.length - 1
-  if (place < 0 || place > last) throw refuse(`the list has no place ${JSON.stringify(token)}`)
-  if (inserts) return list.toSpliced(place, 0, wanted.value)
-  if (rest.length > 0) return list.with(place, change(list[place], rest, wanted, refuse))
-  return wanted.kind === 'delete' ? list.toSpliced(place, 1) : list.with(place, wanted.value)
+  if (place < 0 || place > last) throw refuse(`no item ${JSON.stringify(token)} in the list`)
+  if (inserts) return list.toSpliced(place, 0, change.value)
+  if (rest.length > 0) return list.with(place, changeAt(list[place], rest, change, refuse))
+  return change.kind === 'delete' ? list.toSpliced(place, 1) : list.with(place, change.value)
 }

@@ -5,7 +5,7 @@ import { quoteValue } from './quoteValue.js'
  *
  * @param kind - what `typeof` says of values that may be right; of any other kind it is a TypeError, else a RangeError
  */
-export function refuse(name: string, value: unknown, wanted: string, kind = ''): Error {
+export function refuse(name: string, value: unknown, expected: string, kind = ''): Error {
   const Misuse = typeof value === kind ? RangeError : TypeError
-  return new Misuse(`${name} must be ${wanted}, got ${quoteValue(value)}`)
+  return new Misuse(`${name} must be ${expected}, got ${quoteValue(value)}`)
 }

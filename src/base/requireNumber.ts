@@ -8,7 +8,7 @@ export interface NumberRange {
   readonly below?: number
 }
 
-/** Throws TypeError for what is no number, RangeError for one outside the range. */
+/** Throws TypeError where it is not a number, RangeError where it is outside the range. */
 export function requireNumber(name: string, value: unknown, range: NumberRange): void {
   const { above, min, below, max = below ?? 1e9 } = range
   const isNumber = typeof value === 'number'

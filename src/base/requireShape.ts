@@ -7,23 +7,23 @@ import { quoteValue } from './quoteValue.js'
 export type Shape = 'string' | 'number' | readonly Shape[] | { readonly [key: string]: Shape }
 
 /**
- * Throws TypeError, naming the place, where a value that a programmer hands over lacks what is about to be read in it.
- * It looks no deeper than the shape says: what a document says in full is for its parser to judge.
+ * Throws TypeError, naming the place, where a value from a programmer does not have what is about to be read from it.
+ * It looks no deeper than the shape says: the parser checks a document in full.
  */
 export function requireShape(
   place: string,
   value: unknown,
   shape: Shape,
-  cure = 'parse the document first',
+  help = 'parse the document first',
 ): void {
-  const [within, wanted, found] = findMisfit(value, shape) ?? []
-  if (wanted === undefined) return
+  const [within, expected, found] = findMisfit(value, shape) ?? []
+  if (expected === undefined) return
   const got = Array.isArray(found) ? 'a list' : quoteValue(found)
-  throw new TypeError(`${place}${within} must be ${wanted}, got ${got}; ${cure}`)
+  throw new TypeError(`${place}${within} must be ${expected}, got ${got}; ${help}`)
 }
 
 /** Where inside the value, what must be there, and what is. */
-type Misfit = readonly [within: string, wanted: string, found: unknown]
+type Misfit = readonly [within: string, expected: string, found: unknown]
 
 /** The place is put together on the way back, so that a value that fits costs no text. */
 function findMisfit(value: unknown, shape: Shape): Misfit | undefined {

@@ -1,3 +1,4 @@
+import { quoteValue, refuse } from '../base/index.js'
 import { addToDay } from './addToDay.js'
 import { dateFromDay } from './dateFromDay.js'
 import type { DateText, Period, PeriodText } from './dateText.js'
@@ -13,9 +14,9 @@ import { readDay } from './readDay.js'
  *
  * @param date - the start
  * @param period - parts, or an ISO 8601 text of whole parts such as `P6M`
- * @param times - how many periods, a whole number of either sign; 1 where left out
+ * @param times - how many periods, a whole number of either sign; default 1
  * @returns a date
- * @throws TypeError, RangeError when an argument is not what it should be, or the result leaves the years 0001 to 9999
+ * @throws TypeError, RangeError when an argument is not what it should be, or the result is outside the years 0001 to 9999
  *
  * Source: ECMAScript test262, `Temporal/PlainDate/prototype/add/constrain-days` (overflow `constrain`).
  *
@@ -28,8 +29,7 @@ import { readDay } from './readDay.js'
  */
 export function addPeriod(date: DateText, period: Period | PeriodText, times = 1): DateText {
   const start = readDay(date, 'date')
-  if (typeof times !== 'number') throw new TypeError(`times must be a whole number, not ${typeof times}`)
-  if (!Number.isSafeInteger(times)) throw new RangeError(`times is ${times}; it must be a whole number`)
+  if (!Number.isSafeInteger(times)) throw refuse('times', times, 'a whole number', 'number')
   const parts = readPeriod(period)
   const result = addToDay(
     start,
@@ -37,24 +37,21 @@ export function addPeriod(date: DateText, period: Period | PeriodText, times = 1
     (parts.weeks * 7 + parts.days) * times,
   )
   if (Number.isNaN(result))
-    throw new RangeError(`${date} with ${times} periods leaves the years 0001 to 9999`)
+    throw new RangeError(`${date} plus ${times} periods is outside the years 0001 to 9999`)
   return dateFromDay(result)
 }
 
 function readPeriod(period: Period | PeriodText): Period {
   if (typeof period === 'string') {
     const read = scanPeriod(period)
-    if (read === undefined)
-      throw new RangeError(
-        `period is ${JSON.stringify(period.slice(0, 40))}; it must be whole parts such as P6M or P1Y`,
-      )
+    if (read === undefined) throw refuse('period', period, 'whole parts such as P6M or P1Y', 'string')
     return read
   }
   if (typeof period !== 'object' || period === null)
-    throw new TypeError('period must be a text such as P6M or its parts')
+    throw refuse('period', period, 'a text such as P6M or its parts')
   for (const part of ['years', 'months', 'weeks', 'days'] as const) {
     if (!Number.isSafeInteger(period[part]))
-      throw new RangeError(`period.${part} is ${String(period[part])}; it must be a whole number`)
+      throw new RangeError(`period.${part} must be a whole number, got ${quoteValue(period[part])}`)
   }
   return period
 }

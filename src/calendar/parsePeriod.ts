@@ -1,4 +1,4 @@
-import type { Result } from '../base/index.js'
+import { type Result, refuse } from '../base/index.js'
 import type { CalendarCodes } from './codes.js'
 import type { Period } from './dateText.js'
 
@@ -8,7 +8,7 @@ import type { Period } from './dateText.js'
  * ECMAScript reads them (test262 `Temporal/Duration/from/argument-string*`); no time part, no fraction.
  */
 export function parsePeriod(text: string): Result<Period, CalendarCodes> {
-  if (typeof text !== 'string') throw new TypeError(`text must be a string, not ${typeof text}`)
+  if (typeof text !== 'string') throw refuse('text', text, 'a string')
   const period = scanPeriod(text)
   if (period !== undefined) return { ok: true, value: period, findings: [] }
   const params = { text: text.slice(0, 40) }

@@ -104,7 +104,7 @@ export interface PlannedVisit {
 export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardModel {
   const plan = planned?.value
   if (plan?.kind !== 'visit-plan' || !Array.isArray(planned.findings))
-    throw new TypeError('planned must be what planVisit gives, with a visit plan as its value')
+    throw new TypeError('planned must be the result of planVisit, with a visit plan as its value')
   if (typeof catalogue?.card !== 'object')
     throw new TypeError('catalogue must be a catalogue, such as en of /v1/message/en')
   const context: CardContext = { plan, catalogue, words: catalogue.card, form: 'written' }

@@ -33,7 +33,7 @@ export function renderWebVtt(cues: readonly Cue[]): string {
   let start = 0
   const blocks = cues.map(({ id, say, screen, seconds }) => {
     if (!Number.isSafeInteger(seconds) || seconds < 1) {
-      throw new RangeError(`seconds is ${seconds}; it must be a whole number from 1 on`)
+      throw new RangeError(`seconds must be a whole number from 1, got ${seconds}`)
     }
     const end = start + seconds
     const times = `${timeStamp(start)} --> ${timeStamp(end)}`

@@ -50,8 +50,8 @@ export function chooseDueOptions(options: Options, log: MachineLog): DueOptions 
 /** The toolbox and the stock of a closed set; which of two is meant is never guessed. */
 export function chooseShelf({ set }: ReadSet): { readonly toolbox?: Toolbox; readonly stock?: Stock } {
   const { toolboxes, stocks } = set
-  if (toolboxes.length > 1) throw new UsageError('there is more than one toolbox among the files')
-  if (stocks.length > 1) throw new UsageError('there is more than one stock among the files')
+  if (toolboxes.length > 1) throw new UsageError('more than one toolbox among the files')
+  if (stocks.length > 1) throw new UsageError('more than one stock among the files')
   const [toolbox] = toolboxes
   const [stock] = stocks
   return {

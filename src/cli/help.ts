@@ -9,12 +9,12 @@ Exit code: 0 no finding at or above the level, 1 findings, 2 usage error or a fi
 
 const DUE = `
   --today 2023-10-06     the day of the visit (default: this machine's clock)
-  --machine ID           which log, if there are several
+  --machine ID           id of the log, if there are several
   --severity USE         which intervals apply, normal or severe (default: "use" of the log, else normal)
   --soon-hours 10        due soon: this many hours of use before (default 10)
   --soon-km 100          due soon: this many kilometres before (default 100)
   --soon-days 14         due soon: this many days before (default 14)
-  --stale-days 30        with an older reading a service is never "not due" (default 30)`
+  --stale-days 30        no service is "not due" by a reading older than this (default 30)`
 
 const VISIT = `${DUE}
   --ambient 6degC        ambient temperature, for the oil and the pouring times (default: not known)
@@ -23,7 +23,7 @@ const VISIT = `${DUE}
 
 /** What `help` prints, by command. */
 export const HELP = {
-  overview: `drivetrain-service: gear oil service from a typed spec sheet
+  overview: `drivetrain-service: plans gear oil services from a spec sheet
 
 Usage: drivetrain-service <command> [options] <file or folder> ...
 
@@ -40,8 +40,8 @@ Usage: drivetrain-service <command> [options] <file or folder> ...
   convert   convert one quantity to another unit, exactly rounded
   schema    print the JSON Schema of a kind of document
 
-Files are JSON or YAML. Several files are one closed set: a log finds its sheet among them by id and revision.
-Each folder is a closed set of its own.
+Files are JSON or YAML. Several files are one set: a log finds its sheet among them by id and revision.
+Each folder is a set of its own.
 For details: drivetrain-service <command> --help. The machine's own manual always comes first.
 `,
   commands: {
@@ -58,9 +58,9 @@ Options
 
 Prints every service of every machine with its verdict and the reasons.
 
-For fleets: JSON Lines, one machine log a line. Each is answered by one line of JSON, in constant memory. A line that cannot
-be read is answered with its findings, and the next line follows; the exit code is then 1. A .jsonl file without a sheet
-has flat rows instead, one service a line, with their own limits.
+For fleets: JSON Lines, one machine log a line. Each gives one line of JSON, in constant memory. A line that
+cannot be read gives its findings, and reading continues; the exit code is then 1. A .jsonl file without a sheet contains
+flat rows instead, one service a line, each with its limits.
 
 Options
   --sheet SHEET          the sheet of the logs; may be repeated${DUE}${format('json')}
@@ -76,7 +76,7 @@ Options${VISIT}${FINDINGS}
 Writes the visit as a card: <machine>.html, <machine>.md, <machine>.txt and <machine>-short.html.
 
 Options
-  --out FOLDER           folder for the cards (made if missing)${VISIT}${FINDINGS}
+  --out FOLDER           folder for the cards (created if missing)${VISIT}${FINDINGS}
 `,
     cues: `Usage: drivetrain-service cues [options] <file or folder> ...
 
@@ -86,7 +86,7 @@ Options${VISIT}${LEVEL}${format('json', 'vtt')}
 `,
     kits: `Usage: drivetrain-service kits [options] <file or folder> ...
 
-Prints what to take for each machine with something due, and one order list for all. Needs logs and their sheets.
+Prints what to bring for each machine with a service due, and one order list for all. Needs logs and their sheets.
 
 Options${VISIT}${format('json')}
 `,
@@ -116,8 +116,8 @@ Options
 `,
     import: `Usage: drivetrain-service import [options] --out LOG <telematics.json> <log.json>
 
-Adds a maker's hours and distances (JSON in the shape of ISO/TS 15143-3) to a log, one reading a day; the log's own reading
-of a day stays. Without --out only prints what would be added.
+Adds a maker's hours and distances (JSON in the shape of ISO/TS 15143-3) to a log, one reading a day; a reading
+that the log already has for a day stays. Without --out only prints what would be added.
 
 Options
   --out LOG              file for the log with the readings
@@ -132,7 +132,7 @@ the second figure to print (limits rounded inward). An ambiguous text is refused
 
 Options
   --to N.m               the unit, as in documents or as people write it
-  --assume WHOSE         gallons, quarts, pints and fluid ounces are us or imperial (default: refused)${format('json')}
+  --assume WHOSE         us or imperial gallons, quarts, pints and fluid ounces (default: refused)${format('json')}
 `,
     schema: `Usage: drivetrain-service schema <kind>
 

@@ -1,3 +1,5 @@
+import { refuse } from '../base/index.js'
+
 const LONGEST = 400
 
 /** Characters that hide, reorder or break a line of text; no name or figure needs them. */
@@ -11,7 +13,7 @@ const UNSAFE =
  * writes HTML or Markdown escapes the markup.
  */
 export function cleanText(text: string): string {
-  if (typeof text !== 'string') throw new TypeError(`text must be a string, not ${typeof text}`)
+  if (typeof text !== 'string') throw refuse('text', text, 'a string')
   const whole = text.length <= LONGEST ? text : `${text.slice(0, LONGEST)}…`
   return whole.replace(UNSAFE, (found) => `\\u{${found.codePointAt(0)?.toString(16)}}`)
 }

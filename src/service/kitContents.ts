@@ -46,7 +46,7 @@ const PLAN: Shape = {
  * ```
  */
 export function kitContents(plan: VisitPlan): Kit {
-  requireShape('plan', plan, PLAN, 'hand over what planVisit gives')
+  requireShape('plan', plan, PLAN, 'pass the result of planVisit')
   const { log, name } = plan.machine
   const needed = plan.oil.flatMap(({ choice, needed: volume }) =>
     choice === undefined || volume === undefined ? [] : [{ oil: choice, volume }],

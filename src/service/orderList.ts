@@ -25,7 +25,7 @@ export function orderList(kits: readonly Kit[]): {
   readonly seals: readonly KitSeal[]
 } {
   const shape = [{ buy: { oil: [{}], seals: [{}] } }]
-  requireShape('kits', kits, shape, 'hand over what kitContents gives')
+  requireShape('kits', kits, shape, 'pass the result of kitContents')
   return {
     oil: addOils(kits.flatMap(({ buy }) => buy.oil)).filter(({ volume }) => volume.value > 0),
     seals: addSeals(kits.flatMap(({ buy }) => buy.seals)),

@@ -39,7 +39,7 @@ const HAIR: Exact = { n: 1n, d: 1_000_000n }
 export function remainingStock(stock: Stock, plan: VisitPlan): Stock {
   requireDocument('stock', stock, 'stock')
   const shape = { oil: [{ take: [{}] }], seals: [{ seal: {} }] }
-  requireShape('plan', plan, shape, 'hand over what planVisit gives')
+  requireShape('plan', plan, shape, 'pass the result of planVisit')
   const containers: Record<Id, OilContainer> = { ...stock.containers }
   for (const { container: id, volume, opened } of plan.oil.flatMap(({ take }) => take)) {
     const container = Object.hasOwn(containers, id) ? containers[id] : undefined

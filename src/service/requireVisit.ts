@@ -60,7 +60,7 @@ export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
   if (tolerancePercent === undefined) return
   if (typeof tolerancePercent !== 'number') throw new TypeError('options.tolerancePercent must be a number')
   if (!(tolerancePercent > 0 && tolerancePercent < 100))
-    throw new RangeError(`options.tolerancePercent is ${tolerancePercent}; it must be above 0 and below 100`)
+    throw new RangeError(`options.tolerancePercent must be above 0 and below 100, got ${tolerancePercent}`)
 }
 
 function requireAmbient(ambient: NonNullable<VisitFacts['ambient']>): void {
@@ -71,5 +71,5 @@ function requireAmbient(ambient: NonNullable<VisitFacts['ambient']>): void {
     throw new RangeError(`facts.ambient.unit must be degC, degF or K, got ${quoteValue(unit)}`)
   const kelvin = Number.isFinite(value) ? convert(ambient, 'K').value : Number.NaN
   if (!(kelvin > 0 && kelvin < 1000))
-    throw new RangeError(`facts.ambient is ${value} ${unit}; it must be above 0 K and below 1000 K`)
+    throw new RangeError(`facts.ambient must be above 0 K and below 1000 K, got ${value} ${unit}`)
 }

@@ -62,7 +62,7 @@ function judgeModelYear(
   if (years.from === undefined && years.to === undefined) return { verdict: 'yes', reasons: [] }
   if (modelYear === undefined) return missingFact('modelYear')
   if (!Number.isSafeInteger(modelYear))
-    throw new RangeError(`identity.modelYear: a whole number is wanted, not ${quoteValue(modelYear)}`)
+    throw new RangeError(`identity.modelYear must be a whole number, got ${quoteValue(modelYear)}`)
   const outside =
     (years.from !== undefined && modelYear < years.from) || (years.to !== undefined && modelYear > years.to)
   const params = { modelYear, ...years }

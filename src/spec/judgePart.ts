@@ -30,7 +30,7 @@ import type { SpecSheet } from './specSheet.js'
 export function judgePart(sheet: SpecSheet, identity: Identity, path: JsonPointer): Judgement {
   const tokens = splitPointer(path)
   if (tokens === undefined || readPointer(sheet, path) === undefined)
-    throw new RangeError(`path: nothing stands at ${JSON.stringify(path)} of the sheet`)
+    throw new RangeError(`path must point to a part of the sheet, got ${JSON.stringify(path)}`)
   const candidates = findCandidates(sheet, identity)
   const parts = tokens.flatMap((_token, place): Judgement[] => {
     const partPath = joinPointer(tokens.slice(0, place + 1))

@@ -77,7 +77,7 @@ export function resolveLeaf<Kind extends LeafKind>(
   for (const candidate of outcomes.flatMap((outcome) => outcome.candidates))
     if (!candidates.has(candidate.trace.path)) candidates.set(candidate.trace.path, candidate)
   const [first, ...others] = candidates.values()
-  if (first === undefined) throw new RangeError(`path: no leaf stands at ${JSON.stringify(path)}`)
+  if (first === undefined) throw new RangeError(`path must point to a leaf, got ${JSON.stringify(path)}`)
   const clash = outcomes.some((outcome) => outcome.clash)
   if (!clash && others.every((other) => isSameJson(withoutSource(first.value), withoutSource(other.value)))) {
     const agreed: readonly Reason[] =
@@ -120,9 +120,9 @@ function readBase(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf | u
     )
   const tokens = splitPointer(path)
   if (tokens === undefined || findLeafRow(tokens)?.kind !== kind)
-    throw new RangeError(`path: no whole leaf of kind ${kind} can stand at ${JSON.stringify(path)}`)
+    throw new RangeError(`path must be a place for a leaf of kind ${kind}, got ${JSON.stringify(path)}`)
   if (readPointer(sheet, joinPointer(tokens.slice(0, -1))) === undefined)
-    throw new RangeError(`path: the sheet has nothing that could hold ${JSON.stringify(path)}`)
+    throw new RangeError(`path must be inside a part of the sheet, got ${JSON.stringify(path)}`)
   return readPointer(sheet, path) as Leaf | undefined
 }
 

@@ -157,7 +157,7 @@ describe('renderHtml', () => {
     expect(() => renderHtml(null as never)).toThrow(TypeError)
     const sheet = { kind: 'spec-sheet' }
     expect(() => cardModel({ value: sheet, findings: [] } as never, en)).toThrow(
-      'planned must be what planVisit',
+      'planned must be the result of planVisit',
     )
     expect(() => cardModel(null as never, en)).toThrow(TypeError)
     expect(() => cardModel({ value: SKARNFELL_PLAN, findings: [] }, {} as never)).toThrow(

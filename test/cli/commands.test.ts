@@ -275,7 +275,7 @@ describe('compare', () => {
     const files = [`${TIND}/sheet.json`, `${TIND}/procedure.json`]
     expect(await run(['compare', ...files, `${TIND}/procedure.json`])).toMatchObject({
       code: 0,
-      out: expect.stringContaining('No difference in what they do.'),
+      out: expect.stringContaining('Both procedures have the same effect.'),
     })
     const words = ['compare', ...files, 'examples/mistakes/forgotten-tightening/procedure.json']
     const other = await run(words)
@@ -286,7 +286,7 @@ describe('compare', () => {
     expect(other.out.trim().split('\n').slice(1)).toEqual([
       ...onlyFirst.map((id) => `removed step ${id}`),
       ...onlySecond.map((id) => `added step ${id}`),
-      ...state.map(({ path, first, second }) => `changed at the end ${path}: ${first} -> ${second}`),
+      ...state.map(({ path, first, second }) => `changed final state ${path}: ${first} -> ${second}`),
       ...findings.onlyFirst.map((code) => `removed finding ${code}`),
       ...findings.onlySecond.map((code) => `added finding ${code}`),
     ])

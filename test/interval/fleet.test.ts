@@ -284,7 +284,7 @@ describe('dueSql', () => {
     )
     expect(() => dueSql('duckdb', { ...options, today: "2031-01-01'; --" })).toThrow(RangeError)
     expect(() => dueSql('duckdb', { ...options, today: undefined } as unknown as DueSqlOptions)).toThrow(
-      'options.today must be a date text such as 2031-01-12, not undefined',
+      'options.today must be a date from 0001-01-01 to 9999-12-31, got undefined',
     )
     expect(() => dueSql('duckdb', { ...options, soon: { hours: Number.NaN } })).toThrow(RangeError)
     expect(() =>

@@ -159,7 +159,7 @@ describe('cleanText', () => {
   })
 
   it('throws for what is no string', () => {
-    expect(() => cleanText(5 as never)).toThrow('text must be a string, not number')
+    expect(() => cleanText(5 as never)).toThrow('text must be a string, got 5')
   })
 
   test.prop([fc.string({ unit: 'binary', maxLength: 600 })])(

@@ -38,13 +38,13 @@ describe('English texts of the room', () => {
   })
 
   it.each([
-    ['5 gal', '“gal” is ambiguous: US\u00a0gal and imp\u00a0gal. Write the one that is meant.'],
+    ['5 gal', '“gal” is ambiguous: US\u00a0gal and imp\u00a0gal. Write the one you mean.'],
     [
       '8.9 ft/lbs',
       '“ft/lbs” is one unit divided by another; torque is force times length. Did you mean lbf·ft?',
     ],
-    ['20 nm', 'Capital and small letters change the meaning of “nm”. Did you mean N·m?'],
-    ['1.234 L', '“1.234 L” can mean 1.234 or 1234. State which decimal mark the text uses.'],
+    ['20 nm', 'Upper and lower case change the meaning of “nm”. Did you mean N·m?'],
+    ['1.234 L', '“1.234 L” can mean 1.234 or 1234. Say whether the comma or the point is the decimal mark.'],
     ['44–34 N·m', 'Minimum 44 exceeds maximum 34. Put the smaller one first.'],
   ])('says of “%s” what to do', (text, sentence) => {
     const [finding] = parseQuantity(text).findings

@@ -70,9 +70,24 @@ describe('planVisit: misuse throws and names the argument', () => {
     ['ambient at 0 K', { ...request, ambient: { value: 0, unit: 'K' } }, RangeError, /above 0 K/],
     ['ambient at 1000 K', { ...request, ambient: { value: 1000, unit: 'K' } }, RangeError, /below 1000 K/],
     ['a tolerance in words', { ...request, tolerancePercent: '5' }, TypeError, /tolerancePercent/],
-    ['a negative tolerance', { ...request, tolerancePercent: -1 }, RangeError, /tolerancePercent is -1/],
-    ['no tolerance at all', { ...request, tolerancePercent: 0 }, RangeError, /tolerancePercent is 0/],
-    ['a whole tolerance', { ...request, tolerancePercent: 100 }, RangeError, /tolerancePercent is 100/],
+    [
+      'a negative tolerance',
+      { ...request, tolerancePercent: -1 },
+      RangeError,
+      /tolerancePercent must be above 0 and below 100, got -1/,
+    ],
+    [
+      'no tolerance at all',
+      { ...request, tolerancePercent: 0 },
+      RangeError,
+      /tolerancePercent must be above 0 and below 100, got 0/,
+    ],
+    [
+      'a whole tolerance',
+      { ...request, tolerancePercent: 100 },
+      RangeError,
+      /tolerancePercent must be above 0 and below 100, got 100/,
+    ],
     ['a NaN tolerance', { ...request, tolerancePercent: Number.NaN }, RangeError, /tolerancePercent/],
   ])('%s', (_what, asked, kind, said) => {
     expect(() => planRequest(asked)).toThrow(kind)
@@ -171,7 +186,7 @@ describe('the other functions: misuse throws and names the argument', () => {
       'kitContents oil of nothing',
       () => kitContents({ ...plan, oil: [null] } as Anything),
       TypeError,
-      /^plan\.oil\[0\] must be an object, got null; hand over what planVisit gives$/,
+      /^plan\.oil\[0\] must be an object, got null; pass the result of planVisit$/,
     ],
     [
       'kitContents a seal line without a seal',

@@ -146,7 +146,7 @@ test('misuse throws', () => {
   )
   expect(() => resolveVariant(byYear, { modelYear: Number.NaN })).toThrow(RangeError)
   expect(() => resolveVariant(byYear, { modelYear: Object.create(null) })).toThrow(
-    /^identity\.modelYear: a whole number is wanted, not object$/,
+    /^identity\.modelYear must be a whole number, got object$/,
   )
   expect(() => resolveVariant(byYear, { modelYear: 2020.5 })).toThrow(/identity.modelYear/)
 })

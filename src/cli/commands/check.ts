@@ -20,7 +20,7 @@ export async function runCheck(options: Options, io: CliIo): Promise<ExitCode> {
     const files = sets.reduce((sum, { texts }) => sum + texts.size, 0)
     const plural = (value: number, word: string) => `${value} ${word}${value === 1 ? '' : 's'}`
     io.print(
-      `${plural(files, 'document')} read, ${plural(count, 'finding')} at level ${options.level} or above.`,
+      `${plural(files, 'document')} read, ${plural(count, 'finding')} of level ${options.level} or above.`,
     )
   }
   return exitCodeOf(located, options.level)

@@ -47,10 +47,10 @@ function printComparison(
     for (const id of found.onlyFirst) io.print(safeLine(`removed step ${id}`))
     for (const id of found.onlySecond) io.print(safeLine(`added step ${id}`))
     for (const { path, first: before, second: after } of found.state)
-      io.print(safeLine(`changed at the end ${path}: ${before} -> ${after}`))
+      io.print(safeLine(`changed final state ${path}: ${before} -> ${after}`))
     for (const code of found.findings.onlyFirst) io.print(`removed finding ${code}`)
     for (const code of found.findings.onlySecond) io.print(`added finding ${code}`)
-    if (found.verdict === 'same') io.print('No difference in what they do.')
+    if (found.verdict === 'same') io.print('Both procedures have the same effect.')
   }
   return found.verdict === 'same' ? 0 : 1
 }

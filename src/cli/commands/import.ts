@@ -30,7 +30,7 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
     return 1
   }
   if (!read.ok || reading.some(({ severity }) => severity === 'error')) return refuse([...sent, ...reading])
-  if (log === undefined) throw new UsageError(`import: ${file} is no machine log`)
+  if (log === undefined) throw new UsageError(`import: expected a machine log, found ${file}`)
   const machine = chooseEquipment(read.value.machines, log.document, options)
   const added = addReadings(log.document, machine)
   const wrong = findNewMistakes(log.document, added.log, file, options)

@@ -21,7 +21,7 @@ const METHODS: Readonly<Record<string, string>> = {
 
 export const fillTexts: Texts<FillCodes> = {
   'fill/hose-has-no-drop': () =>
-    'The hose does not drop below the funnel, so it never empties. Raise the funnel.',
+    'The end of the hose is not below the funnel, so the hose never empties. Raise the funnel.',
   'fill/drop-longer-than-hose': ({ drop, length }, say) =>
     `Hose length ${say.quantity(length)} is less than its drop of ${say.quantity(drop)}. Correct the toolbox.`,
   'fill/bore-wider-than-funnel': ({ bore, diameter }, say) =>
@@ -31,7 +31,7 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/flow-not-laminar': ({ reynolds, limit }, say) =>
     `The flow may not be laminar (Reynolds number ${say.number(reynolds, 0)}, limit ${say.number(limit)}), so no pouring time is calculated.`,
   'fill/entrance-longer-than-hose': ({ entrance, length }, say) =>
-    `The flow needs ${say.quantity(entrance)} of hose to become steady, and the hose is ${say.quantity(length)} long, so no pouring time is calculated.`,
+    `The flow becomes steady only after ${say.quantity(entrance)}, and the hose is ${say.quantity(length)} long, so no pouring time is calculated.`,
   'fill/funnel-too-small': ({ fillings, limit }, say) =>
     `The funnel must be filled ${say.number(fillings)} times (limit ${say.number(limit)}), so no pouring time is calculated. Use a larger funnel.`,
   'fill/flow-laminar': ({ reynolds, limit }, say) =>
@@ -39,7 +39,7 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/kinetic-correction': ({ seconds }, say) =>
     `Acceleration and hose entrance add ${say.number(seconds, 1)} s.`,
   'fill/several-fillings': ({ fillings, funnel }, say) =>
-    `The funnel holds ${say.quantity(funnel)} and is filled ${say.count(fillings, 'time', 'times')}, each time after it has run empty. Kept topped up, it pours faster.`,
+    `The funnel holds ${say.quantity(funnel)} and is filled ${say.count(fillings, 'time', 'times')}, each time after it has run empty. It pours faster if you keep it topped up.`,
   'fill/hose-never-full': ({ hose }, say) =>
     `The hose holds ${say.quantity(hose)}, more than the amount poured, so it never fills.`,
   'fill/wall-film-not-counted': () =>
@@ -65,14 +65,14 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/other-oil-not-mixed': ({ oil, other }) => `${other} stays in stock: it is not mixed with ${oil}.`,
   'fill/no-vessel': () => 'No measuring jug. Get one.',
   'fill/vessel-too-coarse': ({ vessel, error, tolerance }, say) =>
-    `${vessel} is not accurate enough: its error may be ${say.quantity(error)}, and ${say.quantity(tolerance)} is allowed.`,
+    `${vessel} is not accurate enough: its error may be ${say.quantity(error)}; the limit is ${say.quantity(tolerance)}.`,
   'fill/vessel-without-marks': ({ vessel }) => `${vessel} has no graduation marks. Correct the toolbox.`,
   'fill/vessel-too-large': ({ vessel, lowestMark }, say) =>
     `The amount is below the lowest mark of ${vessel}, ${say.quantity(lowestMark)}.`,
   'fill/vessel-too-many-pours': ({ vessel, limit }, say) =>
     `${vessel} must be filled more than ${say.number(limit)} times.`,
   'fill/vessel-fine-enough': ({ vessel, error, tolerance }, say) =>
-    `${vessel} measures to within ${say.quantity(error)}, and ${say.quantity(tolerance)} is allowed.`,
+    `${vessel} measures to within ${say.quantity(error)}; the limit is ${say.quantity(tolerance)}.`,
   'fill/vessel-in-several-pours': ({ vessel, pours }, say) =>
     `Measure with ${vessel} in ${say.count(pours, 'pour', 'pours')}.`,
   'fill/tolerance-not-stated': ({ error }, say) =>

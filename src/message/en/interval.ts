@@ -36,7 +36,7 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/done-by-other': ({ date, service }, say) =>
     `${service} on ${say.date(date)} counts as this service.`,
   'interval/record-for-all-instances': ({ date, instance }, say) =>
-    `The record of ${say.date(date)} does not name one of several; assumed to cover ${instance} too.`,
+    `The record of ${say.date(date)} does not say which one was serviced; assumed to cover ${instance} too.`,
   'interval/display-changed': ({ meter, less: { value, unit } }, say) => {
     const amount = say.quantity({ value: Math.abs(Number(value)), unit })
     return `Since counting began, ${METER[meter] ?? meter} was swapped, was reset or rolled over: it shows ${amount} ${Number(value) < 0 ? 'more' : 'less'} than it would have.`
@@ -95,9 +95,8 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/import-unit': ({ unit }) =>
     `Unknown odometer unit “${unit}”. OdometerUnits must be kilometre or mile; the reading is skipped.`,
   'interval/import-mixed-units': ({ units }, say) =>
-    `Odometer readings in ${say.list(units)}. One machine must keep to one unit; its distances are skipped.`,
-  'interval/import-date': ({ text }) =>
-    `“${text}” does not begin with a calendar date; the reading is skipped.`,
+    `Odometer readings in ${say.list(units)}. A machine must use one unit; its distances are skipped.`,
+  'interval/import-date': ({ text }) => `“${text}” does not start with a date; the reading is skipped.`,
 
   'interval/first-longer-than-repeat': ({ by }, say) =>
     `The first interval is longer than the repeat interval (${say.list(by.map((limit) => LIMIT[limit] ?? limit))}). Most manuals put the first change early: check the manual.`,

@@ -88,7 +88,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/not-fitted': (params) =>
     `${capital(the(params, 'the part'))} is tightened before it is fitted with its seal${at(params)}. Fit it first.`,
   'procedure/not-drained': (params) =>
-    `The old oil of ${the(params, 'the gearcase')} is never drained${at(params)}. Drain it before new oil goes in.`,
+    `The old oil of ${the(params, 'the gearcase')} is never drained${at(params)}. Drain it before you pour new oil.`,
   'procedure/oil-not-looked-at': (params) =>
     `The old oil of ${the(params, 'the gearcase')} is not inspected${at(params)}. Inspect it while the gearcase is still open.`,
   'procedure/oil-not-measured': (params) =>
@@ -106,7 +106,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/oil-not-settled': (params) =>
     `The level at ${the(params, 'the opening')} is checked before the oil has settled${at(params)}. Let it settle first.`,
   'procedure/level-not-checked': (params) =>
-    `The level at ${the(params, 'the level opening')} is never checked${at(params)}. Check it while the opening is out.`,
+    `The level at ${the(params, 'the level opening')} is never checked${at(params)}. Check it while the plug is out.`,
   'procedure/not-rechecked': (params) =>
     `The level at ${the(params, 'the level opening')} is not checked again after the run${at(params)}. Check it again: the run spreads the oil.`,
   'procedure/no-top-up': (params) =>
@@ -131,9 +131,9 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `Step “${step}”: unknown action “${action}”. Use one from the table of actions.`,
   'procedure/duplicate-step-id': ({ step }) => `Duplicate step id “${step}”. Give each step its own.`,
   'procedure/wrong-part': ({ step, action, wanted }, say) =>
-    `Step “${step}”: “${action}” is done on ${say.list(wanted.map((kind) => (kind === 'machine' ? 'the whole machine (no “on”)' : article(kind))))}. Point it there.`,
+    `Step “${step}”: “${action}” is done on ${say.list(wanted.map((kind) => (kind === 'machine' ? 'the whole machine (no “on”)' : article(kind))))}. Correct “on”.`,
   'procedure/unknown-part': ({ step, on }) =>
-    `Step “${step}” points to ${on}, where the sheet has no part. Point it to a part of the sheet.`,
+    `Step “${step}” points to ${on}, where the sheet has no part. Correct the pointer.`,
   'procedure/instance-missing': ({ step, gearcase, known }, say) =>
     `Step “${step}” does not say which ${gearcase} it means: ${say.list(known)}. Name the instance.`,
   'procedure/unknown-instance': ({ step, instance, gearcase, known }, say) =>
@@ -141,7 +141,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
       ? `Step “${step}” names the instance “${instance}”, but there is only one ${gearcase ?? 'such part'}. Leave the instance out.`
       : `Step “${step}” names the instance “${instance}”; the ${gearcase ?? 'gearcase'} has ${say.list(known)}.`,
   'procedure/mark-missing': (params) =>
-    `The wheel is turned without a mark to turn it to${at(params)}. Name the wheel mark.`,
+    `The step does not say where the wheel's mark must be${at(params)}. Name the wheel mark.`,
   'procedure/part-not-on-this-machine': (params) =>
     `This machine does not have ${the(params, 'the part')}${at(params)}. Leave the step out.`,
   'procedure/figure-missing': ({ step, name, pointer }) =>
@@ -151,15 +151,15 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/dangling-pointer': ({ step, name, found }) =>
     `Step “${step}” takes its “${name}” from ${found}, where the sheet has nothing. Correct the pointer or leave it out.`,
   'procedure/other-sheet': ({ named, namedRevision, sheet, revision }) =>
-    `The procedure was written for sheet “${named}”, revision ${namedRevision}; this is “${sheet}”, revision ${revision}. Check it against the sheet it names, or review it and name this one.`,
+    `The procedure was written for sheet “${named}”, revision ${namedRevision}; this is “${sheet}”, revision ${revision}. Check it against the sheet it names, or review it and name this sheet.`,
   'procedure/unknown-service': ({ service, known }, say) =>
     `The sheet has no service “${service}”${known.length === 0 ? '' : `; it has ${say.list(known)}`}.`,
   'procedure/only-names-nothing': ({ service, gearcase, instance }) =>
-    `“only” names the service “${service}” at “${gearcase}”${instance === undefined ? '' : ` (${instance})`}, which is not part of this visit. Correct the ids or leave it out.`,
+    `“only” names the service “${service}” at “${gearcase}”${instance === undefined ? '' : ` (${instance})`}, which is not part of this visit. Correct the ids or remove the entry.`,
   'procedure/service-not-for-this-machine': ({ service }) =>
-    `The service “${service}” does not apply to this machine and is left out.`,
+    `The service “${service}” does not apply to this machine; no steps are written for it.`,
   'procedure/part-cannot-be-told': ({ part, missing }, say) =>
-    `Unknown whether this machine has the ${part}: ${say.list(factNames(missing))} missing. Look at the machine; its steps say the same.`,
+    `Unknown whether this machine has the ${part}: ${say.list(factNames(missing))} not known. Look at the machine; its steps say so too.`,
   'procedure/no-owner-of-the-oil': ({ part }) =>
     `The ${part} shares the oil of a gearcase that is not on the sheet, so no steps can be written for it.`,
   'procedure/no-fill-opening': ({ gearcase }) =>
@@ -169,7 +169,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/no-level-opening': ({ gearcase }) =>
     `The ${gearcase} has no level opening on this machine. Its level cannot be checked.`,
   'procedure/no-supports': ({ gearcase }) =>
-    `The ${gearcase} is worked on raised, but the sheet names no supports for it. Add them under “access”.`,
+    `Work on the ${gearcase} needs the machine raised, but the sheet names no supports for it. Add them under “access”.`,
   'procedure/wheel-on-the-ground': ({ part, gearcase }) =>
     `The ${part} of the ${gearcase} turns with its wheel, but the sheet says that it is reached from the ground, where the wheel cannot turn. Add supports under “access”.`,
   'procedure/attitude-not-stated': ({ gearcase }) =>
@@ -181,7 +181,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-lifting': ({ signal }) =>
     `${WORDS[signal]}: A raised machine can fall and kill. Keep clear of it while the jack moves, and never work under a jack.`,
   'procedure/caution-stands': ({ signal }) =>
-    `${WORDS[signal]}: A stand that is too weak or slips lets the machine fall. Use rated stands on firm ground and push the machine to make sure that it is steady.`,
+    `${WORDS[signal]}: A stand that is too weak or slips lets the machine fall. Use rated stands on firm ground and push against the machine to make sure that it is steady.`,
   'procedure/caution-hot-oil': ({ signal }) =>
     `${WORDS[signal]}: Hot oil burns. Let it cool until it is warm, and keep face and hands clear of it.`,
   'procedure/caution-oil-on-skin': ({ signal }) =>

@@ -8,12 +8,12 @@ const symbols = (candidates: readonly Parameters<typeof unitSymbol>[0][]): strin
 export const quantityTexts: Texts<QuantityCodes> = {
   'quantity/text-is-empty': () => 'Expected a quantity, found nothing.',
   'quantity/text-is-too-long': ({ length, longest }, say) =>
-    `The text has ${say.number(length)} characters; a quantity has at most ${say.number(longest)}.`,
+    `The text has ${say.number(length)} characters; the limit is ${say.number(longest)}.`,
   'quantity/number-is-missing': ({ text }) => `Expected a number first, found “${text}”.`,
   'quantity/number-is-no-figure': ({ text }) =>
     `Unreadable number in “${text}”. Write up to nine digits, one decimal mark, up to six decimals, and no leading zero.`,
   'quantity/decimal-mark-is-unclear': ({ text, withPoint, withComma }) =>
-    `“${text}” can mean ${withPoint} or ${withComma}. State which decimal mark the text uses.`,
+    `“${text}” can mean ${withPoint} or ${withComma}. Say whether the comma or the point is the decimal mark.`,
   'quantity/fraction-does-not-end': ({ text, value }) =>
     `The fraction in “${text}” has no exact decimal; ${value} is used.`,
   'quantity/value-is-negative': ({ quantity }, say) =>
@@ -25,13 +25,13 @@ export const quantityTexts: Texts<QuantityCodes> = {
   'quantity/unit-is-ambiguous': ({ text, candidates }, say) =>
     candidates.length === 1
       ? `“${text}” alone is not a unit. Did you mean ${say.list(symbols(candidates))}?`
-      : `“${text}” is ambiguous: ${say.list(symbols(candidates))}. Write the one that is meant.`,
+      : `“${text}” is ambiguous: ${say.list(symbols(candidates))}. Write the one you mean.`,
   'quantity/unit-is-a-ratio': ({ text, candidates }, say) =>
     `“${text}” is one unit divided by another; torque is force times length. Did you mean ${say.list(symbols(candidates))}?`,
   'quantity/unit-is-another-case': ({ text, candidates }, say) =>
-    `Capital and small letters change the meaning of “${text}”. Did you mean ${say.list(symbols(candidates))}?`,
+    `Upper and lower case change the meaning of “${text}”. Did you mean ${say.list(symbols(candidates))}?`,
   'quantity/unit-is-mass-for-force': ({ text, unit }) =>
-    `“${text}” has a unit of mass in place of force; read as ${unitSymbol(unit)}.`,
+    `“${text}” has a unit of mass instead of force; read as ${unitSymbol(unit)}.`,
   'quantity/unit-is-of-another-measure': ({ unit, measure }) =>
     `${unitSymbol(unit)} is not a unit of ${MEASURE_NAMES[measure]}.`,
   'quantity/text-is-left-over': ({ text }) =>

@@ -14,9 +14,9 @@ const figureRuleTexts: Texts<RoomRuleCodes<'quantity' | 'thread' | 'torque'>> = 
   'torque/above-proof-load': ({ part, thread, propertyClass, torque, load, proof }, say) =>
     `${part}: ${say.quantity(torque)} would load a bolt (${thread}, class ${propertyClass}) with about ${say.quantity({ value: Math.round(load.value / 100) / 10, unit: 'kN' })}; its proof load is ${say.quantity({ value: Math.round(proof.value / 100) / 10, unit: 'kN' })}. Check unit and class.`,
   'torque/fill-and-drain-swapped': ({ gearcase, fill, drain }, say) =>
-    `${gearcase}: ${say.quantity(fill)} at the fill plug and ${say.quantity(drain)} at the drain plug fit each other's threads better. Check whether they were exchanged; waive this if the manual prints them so.`,
+    `${gearcase}: ${say.quantity(fill)} at the fill plug and ${say.quantity(drain)} at the drain plug fit each other's threads better. Check whether they were swapped; waive this if the manual prints them so.`,
   'torque/slip-at-plug': ({ part, thread, torque, factor, becomes, meant }, say) =>
-    `${part}: ${say.quantity(torque)} is unusual for a plug of thread ${thread}; ${factor} it is ${say.quantity({ value: Number(becomes.value.toPrecision(3)), unit: becomes.unit })}.${meant === undefined ? '' : ` The figure may be in ${say.quantity({ value: '1', unit: meant }).replace(/^1\s*/, '')}.`} Check the manual before anyone uses it.`,
+    `${part}: ${say.quantity(torque)} is unusual for a plug of thread ${thread}; ${factor} it is ${say.quantity({ value: Number(becomes.value.toPrecision(3)), unit: becomes.unit })}.${meant === undefined ? '' : ` The figure may be in ${say.quantity({ value: '1', unit: meant }).replace(/^1\s*/, '')}.`} Check the manual before use.`,
   'torque/stages-not-rising': ({ part, before, step }, say) =>
     `${part}: ${say.quantity(step)} follows ${say.quantity(before)}. Each stage must be above the one before.`,
   'torque/turns-on-parallel-thread': ({ part, thread }) =>
@@ -42,7 +42,7 @@ const partRuleTexts: Texts<RoomRuleCodes<'seal' | 'oil' | 'fill'>> = {
   'oil/additive-counted-twice': ({ additive, volume, refill, dryFill }, say) =>
     `Refill ${say.quantity(refill)} plus ${say.quantity(volume)} of “${additive}” exceeds the dry fill of ${say.quantity(dryFill)}. The refill seems to include the additive.`,
   'oil/additive-exceeds-refill': ({ additive, volume, refill }, say) =>
-    `${say.quantity(volume)} of “${additive}” is as much as the refill of ${say.quantity(refill)}. Check the unit.`,
+    `${say.quantity(volume)} of “${additive}” is as much as, or more than, the refill of ${say.quantity(refill)}. Check the unit.`,
   'oil/ambient-gap': ({ from, to }, say) =>
     `Between ${say.quantity(from)} and ${say.quantity(to)} no oil in this list is permitted. Check the bands.`,
   'oil/unknown-edition': ({ grade, system, edition, known }, say) =>
@@ -52,9 +52,9 @@ const partRuleTexts: Texts<RoomRuleCodes<'seal' | 'oil' | 'fill'>> = {
   'oil/viscosity-outside-grade': ({ oil, grade, viscosity }, say) =>
     `${oil}: ${say.quantity(viscosity)} is outside grade ${grade}. Check the data sheet.`,
   'fill/portion-larger-than-refill': ({ gearcase, portion, refill }, say) =>
-    `${gearcase}: portion ${say.quantity(portion)} exceeds the whole refill of ${say.quantity(refill)}. Check the unit.`,
+    `${gearcase}: a part of ${say.quantity(portion)} exceeds the whole refill of ${say.quantity(refill)}. Check the unit.`,
   'fill/refill-larger-than-dry-fill': ({ gearcase, refill, dryFill }, say) =>
-    `${gearcase}: refill ${say.quantity(refill)} exceeds dry fill ${say.quantity(dryFill)}, although some oil always stays in. Check whether the two were exchanged.`,
+    `${gearcase}: refill ${say.quantity(refill)} exceeds dry fill ${say.quantity(dryFill)}, although some oil always stays in. Check whether the two were swapped.`,
 }
 
 /** Rules on what was done. */
@@ -80,7 +80,7 @@ const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
   'record/reading-against-log': ({ reason }, say) =>
     `This reading contradicts the machine's log. ${say.reason(reason)}`,
   'record/reading-missing': ({ meter }) =>
-    `The reading of ${METER[meter] ?? meter} is missing; the next service by it cannot be counted from this record.`,
+    `The reading of ${METER[meter] ?? meter} is missing; the next service cannot be counted from this record.`,
   'record/refill-not-noted': ({ gearcase }) =>
     `${gearcase}: oil change without a refilled quantity. Check the level, then record the quantity.`,
   'record/refill-outside-tolerance': ({ gearcase, reason }, say) => `${gearcase}: ${say.reason(reason)}`,
@@ -105,7 +105,7 @@ const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
     [
       `${part}: the ${wrench} cannot be set to ${say.quantity(torque)}.`,
       ...because.map((reason) => say.reason(reason)),
-      'Tighten it again with one that can.',
+      'Tighten it again with a suitable wrench.',
     ].join(' '),
 }
 
@@ -144,7 +144,7 @@ const workshopRuleTexts: Texts<RoomRuleCodes<'log' | 'toolbox' | 'stock'>> = {
   'stock/opened-larger-than-size': ({ container, opened, size }, say) =>
     `${container}: ${say.quantity(opened)} left in a container of ${say.quantity(size)}. List full containers separately, or check the unit.`,
   'stock/viscosities-swapped': ({ container, kv40, kv100 }, say) =>
-    `${container}: ${say.quantity(kv100)} at 100 °C is not below ${say.quantity(kv40)} at 40 °C. Oil thins as it warms; the two may be exchanged.`,
+    `${container}: ${say.quantity(kv100)} at 100 °C is not below ${say.quantity(kv40)} at 40 °C. Oil thins as it warms; check whether the two were swapped.`,
 }
 
 interface Names {
@@ -186,11 +186,11 @@ const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
   'spec/opening-lacks-role': ({ opening, role, use }) =>
     `“${opening}” is named here for “${use}”, but its entry lacks the use “${role}”. Correct one of the two.`,
   'spec/overlapping-overrides': ({ target, with: other }) =>
-    `This override and ${other} set ${target} for the same machine. Narrow one of the conditions; the last one does not win.`,
+    `This override and ${other} set ${target} for the same machine. Narrow one of the conditions; the order of overrides decides nothing.`,
   'spec/override-of-other-kind': ({ target, kind, there }) =>
     `This override is of the kind “${kind}”, but ${target} is of the kind “${there}”.`,
   'spec/override-target-missing': ({ target }) =>
-    `No leaf at ${target} that an override could set. Check the pointer.`,
+    `The sheet has no figure at ${target} for the override to set. Check the pointer.`,
   'spec/period-as-hours': ({ hours, months }, say) =>
     `${hours} h looks like ${say.count(months, 'month', 'months')} written as hours. An hour meter counts work, not the calendar: write the period as P${months}M.`,
   'spec/serial-range-wrong': ({ what, prefix = '', from = '…', to = '…' }) =>
@@ -206,14 +206,14 @@ const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
   'spec/unknown-variant': ({ id, ...names }, say) =>
     `The sheet has no variant “${id}”.${meantWords(names, say)}`,
   'spec/variants-overlap': ({ variant, with: other }) =>
-    `These conditions let a machine be both “${variant}” and “${other}”. Narrow them until one is left.`,
+    `These conditions let a machine be both “${variant}” and “${other}”. Narrow them so that only one applies.`,
   'spec/waiver-without-finding': ({ code, waived }) =>
     `No finding ${code} at ${waived === '' ? 'the whole document' : waived}: this waiver matches no finding. Remove it, or correct its pointer.`,
 }
 
 const SERIAL_MISTAKES: Readonly<Record<RoomRuleCodes<'spec'>['spec/serial-range-wrong']['what'], string>> = {
   'prefix repeated': 'the number repeats the prefix. Leave the prefix out of it',
-  'not a number': 'both ends must be digits alone. Put letters into the prefix',
+  'not a number': 'both ends must contain only digits. Put letters into the prefix',
   'different widths': 'both ends need the same number of digits. Write the leading zeros',
   'ends before it starts': 'the range ends before it starts',
 }

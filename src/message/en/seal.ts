@@ -36,7 +36,7 @@ export const sealTexts: Texts<SealCodes> = {
   'seal/washer-too-wide': ({ thread, inside, most }, say) =>
     `Washer inside diameter ${say.quantity(inside)} is too large for ${thread}; above ${say.quantity(most)} it does not stay centred.`,
   'seal/washer-rim-too-narrow': ({ inside, outside, least }, say) =>
-    `Washer ${say.quantity(inside)} inside, ${say.quantity(outside)} outside: too narrow to seal; the outside diameter must be at least ${say.quantity(least)}.`,
+    `Washer ${say.quantity(inside)} inside, ${say.quantity(outside)} outside: the rim is too narrow to seal; the outside diameter must be at least ${say.quantity(least)}.`,
   'seal/washer-thickness-doubtful': ({ thickness, min, max }, say) =>
     `Thickness ${say.quantity(thickness)} is unusual; usual: ${say.quantity(min)} to ${say.quantity(max)}.`,
   'seal/o-ring-agrees': ({ designation, inside, section }, say) =>
@@ -57,7 +57,7 @@ export const sealTexts: Texts<SealCodes> = {
   'seal/material-limits-not-read': ({ material }) =>
     `Temperature limits of ${material} not known. Ask the seal’s maker.`,
   'seal/temperature-needs-special-compound': ({ material, temperature, min, max }, say) =>
-    `At ${say.quantity(temperature)} only special compounds of ${material} last; the range of usual ones is ${say.quantity(min)} to ${say.quantity(max)}. Ask the seal’s maker.`,
+    `At ${say.quantity(temperature)} only special compounds of ${material} last; the usual range is ${say.quantity(min)} to ${say.quantity(max)}. Ask the seal’s maker.`,
   'seal/temperature-outside-material': ({ material, temperature, min, max }, say) =>
     `${say.quantity(temperature)} is outside the range of ${material}, ${say.quantity(min)} to ${say.quantity(max)}.`,
   'seal/in-stock': ({ name, count }, say) => `Take ${say.number(count)} × ${name} from stock.`,

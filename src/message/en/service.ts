@@ -25,13 +25,13 @@ function partText({ gearcase, part, instance }: PartName): string {
 
 export const serviceTexts: Texts<ServiceCodes> = {
   'service/part-open': ({ part, facts }, say) =>
-    `Unknown whether this machine has this part (${partText(part)}). Find out ${say.list(factNames(facts))}.`,
+    `Unknown whether this machine has this part (${partText(part)}). Find out the ${say.list(factNames(facts))}.`,
   'service/variant-open': ({ facts, candidates }, say) =>
-    `Unknown variant: ${candidates.join(' or ')}. Find out ${say.list(factNames(facts))}.`,
+    `Variant not known: ${candidates.join(' or ')}. Find out the ${say.list(factNames(facts))}.`,
   'service/variant-contradicted': ({ candidates }) =>
     candidates.length === 0
-      ? 'The facts of the log fit no variant of the sheet. Check the plate.'
-      : `The facts of the log contradict each other: the others fit ${candidates.join(' or ')}. Check the plate.`,
+      ? 'What the log says of the machine fits no variant of the sheet. Check the plate.'
+      : `The log contradicts itself: its variant is not ${candidates.join(' or ')}, which fits the rest. Check the plate.`,
   'service/figure-not-stated': ({ part, role }) =>
     `${capital(partText(part))}: ${roleText(role)} not stated. See the manual.`,
   'service/figure-open': ({ part, role, facts }, say) =>
@@ -69,7 +69,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/wrench-to-get': ({ from, to, count }, say) =>
     `Get a wrench whose range covers ${say.quantity(from)} to ${say.quantity(to)}, for ${say.count(count, 'tightening', 'tightenings')}.`,
   'service/calibration-run-out': ({ wrench, dueOn }, say) =>
-    `The calibration of the ${wrench} expired on ${say.date(dueOn)}. Have it calibrated before use.`,
+    `Calibration of the ${wrench} expired on ${say.date(dueOn)}. Have it calibrated before use.`,
   'service/calibration-cycles-run-out': ({ wrench, cycles, limit }, say) =>
     `The ${wrench} has done ${say.number(cycles)} cycles since its calibration (limit ${say.number(limit)}). Have it calibrated.`,
   'service/scale-reversed': ({ wrench, lowest, highest }, say) =>
@@ -83,7 +83,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/socket-missing': ({ part, drive, size }) =>
     `The toolbox has no tool for ${size === '' ? drive : `${drive} ${size}`} (${partText(part)}).`,
   'service/hand-only': ({ part }) => `By hand (${partText(part)}).`,
-  'service/drive-not-stated': ({ part }) => `Tool size not stated (${partText(part)}). Check before you go.`,
+  'service/drive-not-stated': ({ part }) =>
+    `Tool size not stated (${partText(part)}). Check it before you leave.`,
   'service/vessel-too-coarse': ({ vessel, part, reason }, say) =>
     `The ${vessel} is not accurate enough for the ${partText(part)}. ${say.reason({ code: reason.code, params: { ...reason.params } })}`,
   'service/no-vessel': ({ part }) => `The toolbox has no measuring jug (${partText(part)}).`,
@@ -110,7 +111,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/no-filler': ({ part }) => `The toolbox has no funnel with a hose (${partText(part)}).`,
   'service/no-oil-to-pour': ({ part }) => `Oil not known; pouring time unknown (${partText(part)}).`,
   'service/pour-volume-open': ({ part }) => `Quantity not known; pouring time unknown (${partText(part)}).`,
-  'service/drain-until-drips': () => 'Until it only drips.',
+  'service/drain-until-drips': () => 'Drain until it only drips.',
   'service/settle-stated': ({ minutes }, say) => `The sheet gives ${say.quantity(minutes)}.`,
   'service/settle-not-stated': () => 'Settling time not stated: see the manual.',
   'service/cure-stated': ({ product, time }, say) =>
@@ -136,5 +137,5 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/service-not-on-sheet': ({ service, known }, say) =>
     `The sheet has no service ${service}; it has ${say.list(known)}.`,
   'service/service-not-on-machine': ({ service }) =>
-    `The ${service} does not apply to this machine, by its variant and the other facts of its log. Choose another service.`,
+    `The ${service} does not apply to this machine (by its variant, serial number, model year and market). Choose another service.`,
 }

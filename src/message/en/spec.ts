@@ -20,13 +20,13 @@ const NEEDS: Readonly<Record<JsonNeed, string>> = {
   'comma-or-bracket': 'expected a comma or a closing bracket',
   end: 'expected the end of the text',
   'closing-quote': 'the closing quote is missing',
-  escape: 'unknown escape; for a backslash write two',
+  escape: 'unknown escape; write a backslash as two',
   'no-control-character':
     'a line end, tab or other control character inside quotes must be written as an escape',
 }
 
 const NOT_PLAIN: Readonly<Record<NotPlain, string>> = {
-  undefined: 'a value that is not defined; leave the key out instead',
+  undefined: 'a value that is not defined; omit the key instead',
   function: 'a function',
   symbol: 'a symbol',
   bigint: 'a BigInt; write a number',
@@ -50,7 +50,7 @@ const range = (from: number | string | undefined, to: number | string | undefine
 
 export const specTexts: Texts<SpecCodes> = {
   'spec/variant-stated': ({ variant }) => `The log names the variant ${variant}.`,
-  'spec/variant-selected': ({ variant }) => `Variant ${variant}: the only one whose condition is met.`,
+  'spec/variant-selected': ({ variant }) => `Variant ${variant} is the only one whose condition is met.`,
   'spec/variant-only': ({ variant }) => `Variant ${variant} is the only one on the sheet.`,
   'spec/variant-open': ({ candidates }) =>
     candidates.length === 0
@@ -82,7 +82,7 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/serial-unlike-range': ({ serial, prefix, width }, say) =>
     `Serial number ${quote(serial)} does not have the form of the range: ${prefix === '' ? '' : `${quote(prefix)}, then `}${width === undefined ? 'a number' : `a number of ${say.count(width, 'digit', 'digits')}`}. Check the plate.`,
   'spec/serial-range-unreadable': ({ prefix, from, to }) =>
-    `Serial range ${serials(prefix, from, to)} cannot be used: both ends must be numbers with the same count of digits.`,
+    `Serial range ${serials(prefix, from, to)} cannot be used: both ends must be numbers with the same number of digits.`,
   'spec/market-listed': ({ market, listed }, say) =>
     `Applies to market ${say.list(listed)}; this machine is for ${market}.`,
   'spec/market-not-listed': ({ market, listed }, say) =>
@@ -90,11 +90,11 @@ export const specTexts: Texts<SpecCodes> = {
       ? 'Applies to no market: the list is empty.'
       : `Applies only to market ${say.list(listed)}; this machine is for ${market}.`,
   'spec/market-in-other-case': ({ market, listed }, say) =>
-    `Market ${quote(market)} differs from ${say.list(listed)} only in capital letters. Write both alike.`,
+    `Market ${quote(market)} differs from ${say.list(listed)} only in upper and lower case. Write both the same way.`,
   'spec/part-on-every-machine': () => 'Every machine of this sheet has this part.',
   'spec/part-on-some-machines': () => 'Only some machines of this sheet have this part.',
   'spec/leaf-from-sheet': () => 'The sheet gives this figure directly.',
-  'spec/leaf-absent': () => 'The sheet leaves this figure out.',
+  'spec/leaf-absent': () => 'The sheet does not give this figure.',
   'spec/override-applies': () => 'An override of the sheet applies to this machine.',
   'spec/override-may-apply': () => 'An override of the sheet may apply to this machine.',
   'spec/override-does-not-fit': () =>
@@ -136,20 +136,21 @@ export const specTexts: Texts<SpecCodes> = {
     `Interval ${found} is implausibly long: at most six digits before the decimal point.`,
   'spec/comma-decimal': ({ found, didYouMean }) =>
     didYouMean === undefined
-      ? `Figure ${quote(found)} has a comma, which can mean decimals or thousands. Write a decimal point, and no mark for thousands.`
+      ? `Figure ${quote(found)} has a comma, which can mean decimals or thousands. Write a decimal point, and no thousands separator.`
       : `Figure ${quote(found)} has a decimal comma. Write ${quote(didYouMean)}.`,
   'spec/figure-without-quotes': ({ found }, say) =>
     `Expected a figure in quotes, found the number ${say.number(found, 15)}, which loses printed zeros. Write it as printed.`,
   'spec/bad-id': ({ found, didYouMean }) =>
-    `Expected an id (small letters, digits and hyphens, a letter first, at most 64 characters), found ${quote(found)}.${hint(didYouMean)}`,
+    `Expected an id (lower-case letters, digits and hyphens, starting with a letter, at most 64 characters), found ${quote(found)}.${hint(didYouMean)}`,
   'spec/bad-date': ({ found }) => `Expected a date such as 2031-03-09, found ${quote(found)}.`,
   'spec/bad-period': ({ found }) =>
     `Expected a period of whole years, months, weeks or days, such as P1Y, P6M, P2W or P10D, found ${quote(found)}.`,
   'spec/bad-pointer': ({ found }) =>
     `Expected a JSON pointer, found ${quote(found)}. Begin each key with /; inside a key write ~1 for / and ~0 for ~.`,
   'spec/bad-currency': ({ found }) =>
-    `Expected a currency code of three capitals, such as EUR, found ${quote(found)}.`,
-  'spec/empty-text': ({ key }) => `Empty text at ${quote(key)}. Fill it in, or leave an optional key out.`,
+    `Expected a currency code of three capital letters, such as EUR, found ${quote(found)}.`,
+  'spec/empty-text': ({ key }) =>
+    `Empty text at ${quote(key)}. Fill it in, or omit the key if it is optional.`,
   'spec/empty-list': ({ key }) => `Empty list at ${quote(key)}; it needs at least one entry.`,
   'spec/number-too-small': ({ found, limit, inclusive }, say) =>
     `Expected ${inclusive ? `${say.number(limit)} or more` : `more than ${say.number(limit)}`}, found ${say.number(found, 15)}.`,

@@ -86,11 +86,11 @@ const UNIT_NAMES: Readonly<Record<Unit, readonly [string, string]>> = {
   s: ['second', 'seconds'],
   d: ['day', 'days'],
   deg: ['degree', 'degrees'],
-  'km/h': ['kilometre an hour', 'kilometres an hour'],
-  mph: ['mile an hour', 'miles an hour'],
-  'mm2/s': ['square millimetre a second', 'square millimetres a second'],
+  'km/h': ['kilometre per hour', 'kilometres per hour'],
+  mph: ['mile per hour', 'miles per hour'],
+  'mm2/s': ['square millimetre per second', 'square millimetres per second'],
   'mPa.s': ['millipascal second', 'millipascal seconds'],
-  'kg/m3': ['kilogram a cubic metre', 'kilograms a cubic metre'],
+  'kg/m3': ['kilogram per cubic metre', 'kilograms per cubic metre'],
 }
 
 function quantity(digits: string, unit: Unit): string {

@@ -56,7 +56,7 @@ export const stepTexts: StepTexts = {
   'wear protection': {
     full: () => 'Put on gloves and eye protection.',
     short: () => 'Gloves, eye protection',
-    show: () => 'Hands in gloves, and the eye protection.',
+    show: () => 'Gloved hands, and the eye protection.',
   },
   'park on level ground': {
     full: () => 'Park the machine on level, firm ground.',
@@ -74,7 +74,7 @@ export const stepTexts: StepTexts = {
   'stop the engine': {
     full: () => 'Stop the engine. Set the parking brake. Take out the key.',
     short: () => 'Engine off, brake on, key out',
-    show: () => 'The hand that takes out the key.',
+    show: () => 'A hand takes out the key.',
   },
   'chock the wheels': {
     full: ({ part }) =>
@@ -86,18 +86,18 @@ export const stepTexts: StepTexts = {
     full: (params) =>
       `Raise the machine at ${params.part ?? 'the point that the manual names'}. Do not work under a jack.`,
     short: (params) => `Raise at ${params.part ?? 'the manual’s point'}`,
-    show: () => 'The jack under its point, then the wheel as it leaves the ground.',
+    show: () => 'The jack at its lifting point, then the wheel as it leaves the ground.',
   },
   'set on stands': {
     full: ({ part }) =>
       `Set the machine on rated stands${part === undefined ? '' : ` at ${part}`}. Make sure that it is steady.`,
     short: ({ part }) => `Stands${part === undefined ? '' : ` at ${part}`}`,
-    show: () => 'The stands under their points, and the jack lowered.',
+    show: () => 'The stands at their support points, and the lowered jack.',
   },
   'lower the machine': {
     full: () => 'Lower the machine to the ground.',
     short: () => 'Lower the machine',
-    show: () => 'The wheels as they take the weight again.',
+    show: () => 'The wheels as they touch the ground.',
   },
   'remove shield': {
     full: (params) => `Take off ${the(params, 'shield')}. Keep its fasteners together.`,
@@ -148,8 +148,8 @@ export const stepTexts: StepTexts = {
     full: ({ wait }) =>
       wait === undefined
         ? 'Let the oil drain until it only drips.'
-        : `Let the oil drain until it only drips. Allow ${wait} at least.`,
-    short: ({ wait }) => `Drain until it only drips${wait === undefined ? '' : ` (${wait} at least)`}`,
+        : `Let the oil drain until it only drips. Allow at least ${wait}.`,
+    short: ({ wait }) => `Drain until it only drips${wait === undefined ? '' : ` (at least ${wait})`}`,
     show: () => 'The stream of oil, until it only drips.',
   },
   'suck out the oil': {
@@ -170,7 +170,7 @@ export const stepTexts: StepTexts = {
   'inspect the magnet': {
     full: () => 'Inspect the magnet. If you find chips or pieces, do not refill.',
     short: () => 'Magnet: stop at chips',
-    show: () => 'The magnet from close up.',
+    show: () => 'The magnet, close up.',
   },
   'clean the magnet': {
     full: () => 'Wipe the magnet clean.',
@@ -206,7 +206,7 @@ export const stepTexts: StepTexts = {
   },
   'inspect the seal': {
     full: (params) =>
-      `Inspect the ${sealOf(params)} of ${the(params, 'opening')} for cuts and flats. If you find one, replace it.`,
+      `Inspect the ${sealOf(params)} of ${the(params, 'opening')} for cuts and flat spots. If you find any, replace it.`,
     short: (params) => `Inspect ${sealOf(params)}: ${brief(params, 'opening')}`,
     show: (params) => `The ${sealOf(params)}, turned slowly.`,
   },
@@ -270,15 +270,15 @@ export const stepTexts: StepTexts = {
     full: ({ wait }) =>
       wait === undefined ? 'Wait until the hose is empty.' : `Wait ${wait} until the hose is empty.`,
     short: ({ wait }) => `Hose empties${wait === undefined ? '' : `: ${wait}`}`,
-    show: () => 'The lower end of the hose, down to the last drip.',
+    show: () => 'The lower end of the hose, until the last drip.',
   },
   'check the level': {
     full: (params) => `Check the oil level at ${the(params, 'level opening')}.`,
     short: (params) => `Level: ${brief(params, 'level opening')}`,
-    show: (params) => `The oil at ${the(params, 'level opening')}, from close up.`,
+    show: (params) => `The oil at ${the(params, 'level opening')}, close up.`,
   },
   'top up': {
-    full: () => 'If the level is low, top it up with the same oil.',
+    full: () => 'If the level is low, top up with the same oil.',
     short: () => 'Top up if low, same oil',
     show: () => 'A little oil, and the level as it comes up.',
   },
