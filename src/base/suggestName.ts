@@ -5,24 +5,19 @@
  */
 export function suggestName(written: string, names: readonly string[]): string | undefined {
   if (written.length > 66) return undefined
+  // Case, spaces, hyphens and low lines are the same to someone who types from memory.
+  const fold = (name: string) => name.toLowerCase().replace(/[\s_-]+/g, ' ')
   let best: string | undefined
   let fewest = Infinity
-  let tied = false
   for (const name of names) {
     const most = Math.min(2, Math.floor(Math.max(name.length, written.length) / 3))
     if (Math.abs(name.length - written.length) > most) continue
-    const edits = countEdits(foldName(written), foldName(name), most)
+    const edits = countEdits(fold(written), fold(name), most)
     if (edits > most || edits > fewest) continue
-    tied = edits === fewest
-    best = name
+    best = edits < fewest ? name : undefined
     fewest = edits
   }
-  return tied ? undefined : best
-}
-
-/** Case, spaces, hyphens and low lines are the same to someone who types from memory. */
-function foldName(name: string): string {
-  return name.toLowerCase().replace(/[\s_-]+/g, ' ')
+  return best
 }
 
 /**
@@ -36,8 +31,7 @@ export function countEdits(first: string, second: string, most = Infinity): numb
   if (first === '' || second === '') return first.length + second.length
   const [a, b] = [first.slice(1), second.slice(1)]
   if (first[0] === second[0]) return countEdits(a, b, most)
-  const swapped = first[0] === second[1] && first[1] === second[0]
-  const after = [countEdits(a, second, most - 1), countEdits(first, b, most - 1), countEdits(a, b, most - 1)]
-  if (swapped) after.push(countEdits(a.slice(1), b.slice(1), most - 1))
-  return 1 + Math.min(...after)
+  const after: (readonly [string, string])[] = [[a, second], [first, b], [a, b]]
+  if (first[0] === second[1] && first[1] === second[0]) after.push([a.slice(1), b.slice(1)])
+  return 1 + Math.min(...after.map(([rest, other]) => countEdits(rest, other, most - 1)))
 }

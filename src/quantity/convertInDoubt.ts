@@ -11,7 +11,8 @@ import {
   times,
 } from './exact.js'
 import { nearestDouble } from './nearestDouble.js'
-import { UNIT_FACTORS, UNITS_BY_MEASURE, type Unit } from './unit.js'
+import { UNIT_FACTORS, type Unit } from './unit.js'
+import { FACTORS } from './unitFactors.js'
 import { unitPair } from './unitPair.js'
 
 type Table = Parameters<typeof configureMeasurements<string, string, string, Exact>>
@@ -51,9 +52,9 @@ function exactly(value: string | number | Exact): Exact {
 
 function makeMeasures(): Measures {
   const measures: Measures = {}
-  for (const [measure, units] of Object.entries(UNITS_BY_MEASURE)) {
-    measures[measure] =
-      measure === 'temperature' ? temperatureMeasure(units as readonly Unit[]) : linearMeasure(units)
+  for (const [measure, factors] of Object.entries(FACTORS)) {
+    const units = Object.keys(factors) as Unit[]
+    measures[measure] = measure === 'temperature' ? temperatureMeasure(units) : linearMeasure(units)
   }
   return measures
 }

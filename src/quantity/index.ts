@@ -30,9 +30,9 @@ export { nearestDouble } from './nearestDouble.js'
 export { parseQuantity, type ReadingOptions } from './parseQuantity.js'
 export type { PrintedBand } from './printed.js'
 export { type PrintedAgreement, printedFiguresAgree } from './printedFiguresAgree.js'
-export { type Band, readBand, sideOfBand, singleFigure, statedEnds } from './readBand.js'
+export { type Band, readBand, readOwnBand, sideOfBand, singleFigure, statedEnds } from './readBand.js'
 export { requireBand } from './requireBand.js'
-export { requireQuantity, requireUnitOf } from './requireQuantity.js'
+export { requireQuantity, requireQuantityOf, requireUnitOf } from './requireQuantity.js'
 export { secondUnit } from './secondUnit.js'
 export {
   type DistanceUnit,
@@ -50,5 +50,6 @@ export {
   type UnitOf,
   type VolumeUnit,
 } from './unit.js'
+export { ANGLE, LENGTH, TORQUE } from './unitFactors.js'
 export { exactlyIn } from './unitPair.js'
 export { unitSymbol } from './unitSymbol.js'

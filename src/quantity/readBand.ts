@@ -37,28 +37,44 @@ const TWO: Exact = { n: 2n, d: 1n }
  * those in other units next to them. A caller's tolerance counts for a bare nominal alone.
  */
 export function readBand(value: PrintedBand, unit: Unit, tolerancePercent?: number): Band {
-  const exact = (figure: string) => exactlyIn(exactOf(figure), value.unit, unit)
+  const band = readOwnBand(value, tolerancePercent)
+  const { low, aim, high } = band
+  const exact = (end: Exact) => exactlyIn(end, value.unit, unit)
+  return {
+    ...band,
+    ...(low && { low: exact(low) }),
+    ...(aim && { aim: exact(aim) }),
+    ...(high && { high: exact(high) }),
+    ...('rounding' in band && {
+      rounding: exactlyIn(band.rounding, asDifference(value.unit), asDifference(unit)),
+    }),
+  } as Band
+}
+
+/** The band of {@link readBand} in the value's own unit. */
+export function readOwnBand(value: PrintedBand, tolerancePercent?: number): Band {
   if (value.kind === 'limits') {
     const { min, max } = value
     if (min === undefined && max === undefined)
       throw new TypeError('a printed value of kind limits must state at least one of min and max')
-    if (min === undefined) return { basis: 'one limit', high: exact(max as string) }
-    if (max === undefined) return { basis: 'one limit', low: exact(min) }
-    const low = exact(min)
-    const high = exact(max)
+    if (min === undefined) return { basis: 'one limit', high: exactOf(max as string) }
+    const low = exactOf(min)
+    if (max === undefined) return { basis: 'one limit', low }
+    const high = exactOf(max)
     return { basis: 'limits', low, aim: over(plus(low, high), TWO), high }
   }
-  const aim = exact(value.value)
-  if (value.kind === 'nominal with tolerance') {
-    const part = (figure: string) => exactlyIn(exactOf(figure), asDifference(value.unit), asDifference(unit))
-    return { basis: 'tolerance', low: minus(aim, part(value.minus)), aim, high: plus(aim, part(value.plus)) }
-  }
-  if (tolerancePercent === undefined) {
-    const half = over(powerOfTen(-decimalsOf(value.value)), TWO)
-    return { basis: 'nominal', aim, rounding: exactlyIn(half, asDifference(value.unit), asDifference(unit)) }
-  }
-  const part = over(times(aim, exactOf(tolerancePercent)), exactOf(100))
-  return { basis: 'caller', low: minus(aim, part), aim, high: plus(aim, part) }
+  const aim = exactOf(value.value)
+  const around = (basis: 'tolerance' | 'caller', below: Exact, above = below): Band => ({
+    basis,
+    low: minus(aim, below),
+    aim,
+    high: plus(aim, above),
+  })
+  if (value.kind === 'nominal with tolerance')
+    return around('tolerance', exactOf(value.minus), exactOf(value.plus))
+  if (tolerancePercent !== undefined)
+    return around('caller', over(times(aim, exactOf(tolerancePercent)), exactOf(100)))
+  return { basis: 'nominal', aim, rounding: over(powerOfTen(-decimalsOf(value.value)), TWO) }
 }
 
 /** Whether an exact value is below (−1), in (0) or above (1) a band; its ends belong to it. */

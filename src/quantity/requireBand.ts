@@ -1,8 +1,7 @@
 import { requireObject, requireOneOf } from '../base/index.js'
 import { figureOf } from './figureOf.js'
 import type { PrintedBand } from './printed.js'
-import { requireUnitOf } from './requireQuantity.js'
-import type { Measure } from './unit.js'
+import { type MeasureUnits, requireUnitOf } from './requireQuantity.js'
 
 const FIGURES = {
   nominal: ['value'],
@@ -12,15 +11,18 @@ const FIGURES = {
 
 /**
  * Throws TypeError where a programmer passes something that is no printed value. Where a measure is given, its unit
- * must be of it, and only a temperature may be below zero.
+ * must be of it, and no figure may be below zero.
  */
-export function requireBand(name: string, value: unknown, measure?: Measure): asserts value is PrintedBand {
+export function requireBand(
+  name: string,
+  value: unknown,
+  measure?: MeasureUnits,
+): asserts value is PrintedBand {
   requireObject(name, value)
   const band = value as { readonly [key: string]: unknown; readonly kind: PrintedBand['kind'] }
   if (measure !== undefined) requireUnitOf(measure, `${name}.unit`, band['unit'])
   requireOneOf(`${name}.kind`, band.kind, Object.keys(FIGURES))
   const keys = FIGURES[band.kind].filter((key) => band.kind !== 'limits' || band[key] !== undefined)
   if (keys.length === 0) throw new TypeError(`${name} of kind limits must have min or max`)
-  for (const key of keys)
-    figureOf(band[key], `${name}.${key}`, measure === undefined || measure === 'temperature')
+  for (const key of keys) figureOf(band[key], `${name}.${key}`, measure === undefined)
 }

@@ -1,20 +1,25 @@
 import { type NumberRange, quoteValue, requireNumber, requireObject } from '../base/index.js'
 import { isFigure } from './isFigure.js'
-import { type Measure, UNITS_BY_MEASURE } from './unit.js'
+import type { Measure } from './unit.js'
+import { FACTORS } from './unitFactors.js'
+
+/** A measure by name, with its units: what a room passes that loads no other measure. */
+export type MeasureUnits = { readonly [M in Measure]?: { readonly [unit: string]: string } }
 
 /** Throws for a unit that is none of the measure. */
-export function requireUnitOf(measure: Measure, name: string, unit: unknown): void {
-  const units: readonly unknown[] = UNITS_BY_MEASURE[measure]
-  if (!units.includes(unit))
-    throw new TypeError(`${name} must be a unit of ${measure}, got ${quoteValue(unit)}`)
+export function requireUnitOf(measure: MeasureUnits, name: string, unit: unknown): void {
+  if (typeof unit !== 'string' || !Object.values(measure).some((units) => Object.hasOwn(units, unit)))
+    throw new TypeError(`${name} must be a unit of ${Object.keys(measure)}, got ${quoteValue(unit)}`)
 }
 
+type QuantityRange = NumberRange & { readonly figure?: true }
+
 /** Throws for what is no quantity of the measure, or outside the range. A printed figure counts where `figure` says so. */
-export function requireQuantity(
+export function requireQuantityOf(
+  measure: MeasureUnits,
   name: string,
   quantity: unknown,
-  measure: Measure,
-  { figure, ...range }: NumberRange & { readonly figure?: true },
+  { figure, ...range }: QuantityRange,
 ): void {
   requireObject(name, quantity)
   const { value, unit } = quantity as { value?: unknown; unit?: unknown }
@@ -23,4 +28,14 @@ export function requireQuantity(
   if (figure !== true || typeof value !== 'string') requireNumber(place, value, range)
   else if (isFigure(value)) requireNumber(place, Number(value), range)
   else throw new TypeError(`${place} must be a number or a printed figure, got ${quoteValue(value)}`)
+}
+
+/** {@link requireQuantityOf} for a measure of the whole table. */
+export function requireQuantity(
+  name: string,
+  quantity: unknown,
+  measure: Measure,
+  range: QuantityRange,
+): void {
+  requireQuantityOf({ [measure]: FACTORS[measure] }, name, quantity, range)
 }

@@ -1,16 +1,16 @@
 import {
   type Exact,
   exactOf,
+  LENGTH,
   type LengthUnit,
   over,
   plus,
   type Quantity,
   times,
-  UNIT_FACTORS,
 } from '../quantity/index.js'
 
 function millimetres({ value, unit }: Quantity<LengthUnit>): Exact {
-  return times(exactOf(value), exactOf(UNIT_FACTORS[unit]))
+  return times(exactOf(value), exactOf(LENGTH.length[unit]))
 }
 
 /** cos θ, exact wherever it is a fraction (0, 60, 90, 120, 180°: Niven's theorem), else the double's exact value. */

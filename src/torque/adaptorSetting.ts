@@ -1,10 +1,13 @@
 import { requireKnownKeys, requireObject } from '../base/index.js'
 import {
+  ANGLE,
   exactOf,
+  LENGTH,
   type LengthUnit,
   nearestDouble,
   type Quantity,
-  requireQuantity,
+  requireQuantityOf,
+  TORQUE,
   type TorqueUnit,
   times,
 } from '../quantity/index.js'
@@ -58,10 +61,10 @@ export function adaptorSetting(question: AdaptorQuestion): AdaptorAnswer {
   requireObject('question', question)
   requireKnownKeys('question', question, ['torque', 'leverLength', 'extension', 'angle'])
   const { torque, leverLength, extension, angle } = question
-  requireQuantity('torque', torque, 'torque', { above: 0 })
-  requireQuantity('leverLength', leverLength, 'length', { above: 0 })
-  requireQuantity('extension', extension, 'length', { min: 0 })
-  if (angle !== undefined) requireQuantity('angle', angle, 'angle', { min: 0, max: 180 })
+  requireQuantityOf(TORQUE, 'torque', torque, { above: 0 })
+  requireQuantityOf(LENGTH, 'leverLength', leverLength, { above: 0 })
+  requireQuantityOf(LENGTH, 'extension', extension, { min: 0 })
+  if (angle !== undefined) requireQuantityOf(ANGLE, 'angle', angle, { min: 0, max: 180 })
   const ratio = adaptorRatio(leverLength, extension, angle?.value ?? 0)
   if (ratio === undefined)
     throw new RangeError(

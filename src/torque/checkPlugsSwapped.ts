@@ -1,9 +1,17 @@
 import { type Reason, requireObject } from '../base/index.js'
-import { nearestDouble, readBand, requireBand, singleFigure, type TorqueUnit } from '../quantity/index.js'
+import {
+  nearestDouble,
+  readOwnBand,
+  requireBand,
+  singleFigure,
+  TORQUE,
+  type TorqueUnit,
+  times,
+} from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing, PlugTorqueBand } from '../thread/index.js'
 import { torqueReason } from './codes.js'
-import { torqueIn } from './exactTorque.js'
+import { nearestTorque, torqueRatio } from './exactTorque.js'
 import { plugFigures } from './plugFigures.js'
 
 export interface PlugTorque {
@@ -63,11 +71,12 @@ export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerd
 
 function read(name: string, plug: PlugTorque) {
   requireObject(name, plug)
-  requireBand(`${name}.torque`, plug.torque, 'torque')
-  const figure = singleFigure(readBand(plug.torque, 'N.m'))
+  requireBand(`${name}.torque`, plug.torque, TORQUE)
+  const { unit } = plug.torque
+  const figure = singleFigure(readOwnBand(plug.torque))
   return {
     ...plugFigures(plug.thread, plug.housing),
-    value: nearestDouble(figure),
-    asQuantity: torqueIn(figure, plug.torque.unit),
+    value: nearestDouble(times(figure, torqueRatio(unit, 'N.m'))),
+    asQuantity: nearestTorque(figure, unit),
   }
 }

@@ -1,10 +1,10 @@
 import { type JsonPointer, type Reason, requireKnownKeys, requireObject } from '../base/index.js'
-import { readBand } from '../quantity/index.js'
+import { readOwnBand } from '../quantity/index.js'
 import type { Adaptor, Id, Tightening, TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { fewestSets } from './fewestSets.js'
 import { judgeWrench } from './judgeWrench.js'
-import { oneLimitReason } from './oneLimitReason.js'
+import { noTorqueReason, oneLimitReason } from './noBandReason.js'
 import { requireDesignation, requireTightening, requireWrench, requireWrenchOptions } from './requireInput.js'
 import { type WrenchToGet, wrenchesToGet } from './wrenchToGet.js'
 import type { WrenchFits, WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
@@ -196,15 +196,10 @@ export function chooseWrenches(
 }
 
 function whyUncovered({ on, tightening }: WrenchTask, tools: readonly Judged[]): UncoveredReason {
-  if (tightening.kind === 'not stated')
-    return { on, verdict: 'cannot tell', wrenches: [{ reasons: [torqueReason('torque/not-stated', {})] }] }
-  if (tightening.kind === 'turns') {
-    const { min, max } = tightening
-    const reason = torqueReason('torque/by-turns', max === undefined ? { min } : { min, max })
-    return { on, verdict: 'cannot tell', wrenches: [{ reasons: [reason] }] }
-  }
+  if (tightening.kind !== 'torque')
+    return { on, verdict: 'cannot tell', wrenches: [{ reasons: [noTorqueReason(tightening)] }] }
   for (const torque of [tightening.torque, ...(tightening.stages ?? [])]) {
-    const stated = readBand(torque, 'N.m')
+    const stated = readOwnBand(torque)
     if (stated.basis !== 'one limit') continue
     const reason = oneLimitReason(stated, torque.unit)
     return { on, verdict: 'cannot tell', wrenches: [{ reasons: [reason] }] }

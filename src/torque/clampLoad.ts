@@ -1,17 +1,18 @@
 import { type Reason, requireKnownKeys, requireNumber, requireObject } from '../base/index.js'
 import {
-  exactIn,
   exactOf,
+  LENGTH,
   nearestDouble,
   over,
   type Quantity,
-  requireQuantity,
+  requireQuantityOf,
+  TORQUE,
   type TorqueUnit,
   times,
-  UNIT_FACTORS,
 } from '../quantity/index.js'
 import type { MetricThread, UnifiedThread } from '../thread/index.js'
 import { torqueReason } from './codes.js'
+import { exactTorque } from './exactTorque.js'
 import { proofLoad } from './proofLoad.js'
 
 export interface ClampLoadQuestion {
@@ -73,16 +74,16 @@ export function clampLoad(question: ClampLoadQuestion): ClampLoad {
   requireObject('question', question)
   requireKnownKeys('question', question, ['torque', 'thread', 'propertyClass', 'nutFactor', 'scatterPercent'])
   const { torque, thread, propertyClass, nutFactor, scatterPercent } = question
-  requireQuantity('torque', torque, 'torque', { above: 0 })
+  requireQuantityOf(TORQUE, 'torque', torque, { above: 0 })
   requireNumber('nutFactor', nutFactor, { min: 0.05, max: 1 })
   requireNumber('scatterPercent', scatterPercent, { min: 0, below: 100 })
   const proof = proofLoad(thread, propertyClass)
   if (proof.verdict === 'cannot tell') return proof
   const { majorDiameter } = thread
-  const diameter = times(exactOf(majorDiameter.value), exactOf(UNIT_FACTORS[majorDiameter.unit]))
+  const diameter = times(exactOf(majorDiameter.value), exactOf(LENGTH.length[majorDiameter.unit]))
   const lever = times(exactOf(nutFactor), times(diameter, exactOf('0.001')))
   const newtons = (value: number): Quantity<'N'> => ({ value, unit: 'N' })
-  const load = newtons(nearestDouble(over(exactIn(torque, 'N.m'), lever)))
+  const load = newtons(nearestDouble(over(exactTorque(torque, 'N.m'), lever)))
   const scatter = scatterPercent / 100
   const max = newtons(load.value * (1 + scatter))
   const belowProof = max.value <= proof.load.value

@@ -1,18 +1,25 @@
 import {
   type Exact,
   exactOf,
-  nearestQuantity,
+  nearestDouble,
+  over,
   type Quantity,
+  TORQUE,
   type TorqueUnit,
-  UNIT_FACTORS,
+  times,
 } from '../quantity/index.js'
 
-/** How many N·m one of `unit` is. */
-export function newtonMetresIn(unit: TorqueUnit): Exact {
-  return exactOf(UNIT_FACTORS[unit])
+/** How many of `to` one of `from` is. */
+export function torqueRatio(from: TorqueUnit, to: TorqueUnit): Exact {
+  return over(exactOf(TORQUE.torque[from]), exactOf(TORQUE.torque[to]))
 }
 
-/** An exact torque in N·m as a quantity in `unit`. */
-export function torqueIn(newtonMetres: Exact, unit: TorqueUnit): Quantity<TorqueUnit> {
-  return nearestQuantity(newtonMetres, 'N.m', unit)
+/** A torque as written, as an exact number of another unit. */
+export function exactTorque({ value, unit }: Quantity<TorqueUnit>, to: TorqueUnit): Exact {
+  return times(exactOf(value), torqueRatio(unit, to))
+}
+
+/** An exact torque as a quantity: the one rounding, at the end. */
+export function nearestTorque(value: Exact, unit: TorqueUnit): Quantity<TorqueUnit> {
+  return { value: nearestDouble(value), unit }
 }

@@ -2,20 +2,20 @@ import type { Reason } from '../base/index.js'
 import {
   compareExact,
   type Exact,
-  exactIn,
   exactOf,
   over,
   type Quantity,
-  readBand,
+  readOwnBand,
   requireBand,
   singleFigure,
+  TORQUE,
   type TorqueUnit,
   times,
 } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing } from '../thread/index.js'
 import { torqueReason } from './codes.js'
-import { torqueIn } from './exactTorque.js'
+import { exactTorque, nearestTorque } from './exactTorque.js'
 import { plugFigures } from './plugFigures.js'
 
 export type SlipFactor = '×12' | '÷12' | '×9.80665' | '÷9.80665'
@@ -62,16 +62,16 @@ export function findTorqueSlip(
   thread: string | undefined,
   housing: PlugHousing,
 ): TorqueSlipVerdict {
-  requireBand('torque', torque, 'torque')
+  requireBand('torque', torque, TORQUE)
   const { designation, band: expected } = plugFigures(thread, housing)
   if (expected.verdict === 'cannot tell')
     return { verdict: 'cannot tell', slips: [], reasons: expected.reasons }
-  const figure = singleFigure(readBand(torque, 'N.m'))
-  const min = exactIn(expected.min, 'N.m')
-  const max = exactIn(expected.max, 'N.m')
+  const figure = singleFigure(readOwnBand(torque))
+  const min = exactTorque(expected.min, torque.unit)
+  const max = exactTorque(expected.max, torque.unit)
   const inside = (value: Exact) => compareExact(value, min) >= 0 && compareExact(value, max) <= 0
-  const band = { min: torqueIn(min, torque.unit), max: torqueIn(max, torque.unit) }
-  const printedTorque = torqueIn(figure, torque.unit)
+  const band = { min: nearestTorque(min, torque.unit), max: nearestTorque(max, torque.unit) }
+  const printedTorque = nearestTorque(figure, torque.unit)
   const where = { torque: printedTorque, band, thread: designation }
   if (inside(figure))
     return {
@@ -83,7 +83,11 @@ export function findTorqueSlip(
     const corrected = way === 'times' ? times(figure, exactOf(ratio)) : over(figure, exactOf(ratio))
     if (!inside(corrected)) return []
     return [
-      { factor, becomes: torqueIn(corrected, torque.unit), ...(printed === torque.unit ? { meant } : {}) },
+      {
+        factor,
+        becomes: nearestTorque(corrected, torque.unit),
+        ...(printed === torque.unit ? { meant } : {}),
+      },
     ]
   })
   slips.sort((first, second) => Number(second.meant !== undefined) - Number(first.meant !== undefined))

@@ -7,21 +7,21 @@ import {
   nearestDouble,
   over,
   plus,
-  readBand,
+  readOwnBand,
   type TorqueUnit,
   times,
 } from '../quantity/index.js'
 import type { StatedValue, TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { newtonMetresIn, torqueIn } from './exactTorque.js'
+import { nearestTorque, torqueRatio } from './exactTorque.js'
 import { nearestMark } from './nearestMark.js'
-import { oneLimitReason } from './oneLimitReason.js'
-import type { Deviation } from './scaleMark.js'
+import { oneLimitReason } from './noBandReason.js'
+import { type Deviation, deviationPart } from './scaleMark.js'
 import { wrenchDeviation } from './wrenchDeviation.js'
 import type { TorqueBand, TorqueFit, WrenchOptions } from './wrenchVerdict.js'
 
 function bandIn(low: Exact, high: Exact, unit: TorqueUnit): TorqueBand {
-  return { min: torqueIn(low, unit), max: torqueIn(high, unit) }
+  return { min: nearestTorque(low, unit), max: nearestTorque(high, unit) }
 }
 
 /**
@@ -36,11 +36,11 @@ export function judgeTorque(
 ): TorqueFit {
   const { unit } = torque
   const { tolerancePercent } = options
-  const stated = readBand(torque, 'N.m', tolerancePercent)
+  const stated = readOwnBand(torque, tolerancePercent)
   if (stated.basis === 'one limit') return { verdict: 'cannot tell', reasons: [oneLimitReason(stated, unit)] }
   const bare = stated.basis === 'nominal'
   const { low, high } = bare ? { low: stated.aim, high: stated.aim } : stated
-  const aim = torqueIn(stated.aim, unit)
+  const aim = nearestTorque(stated.aim, unit)
   const band = bandIn(low, high, unit)
   const statedBand = bare
     ? {}
@@ -74,13 +74,14 @@ export function judgeTorque(
   const highest = exactOf(scale.highest)
   const share = over(taken.value, highest)
   const ends = trueTorqueBand(taken.value, highest, deviation)
-  const atFastener = (onScale: Exact) => over(times(onScale, newtonMetresIn(scale.unit)), ratio)
+  const atFastener = (onScale: Exact) => over(times(onScale, torqueRatio(scale.unit, unit)), ratio)
   const trueLow = atFastener(ends.low)
   const trueHigh = atFastener(ends.high)
   const inside = compareExact(trueLow, low) >= 0 && compareExact(trueHigh, high) <= 0
-  const setting = { value: nearestDouble(taken.value), unit: scale.unit }
+  const setting = nearestTorque(taken.value, scale.unit)
+  const inNewtonMetres = torqueRatio(unit, 'N.m')
   const trueBand = {
-    newtonMetres: bandIn(trueLow, trueHigh, 'N.m'),
+    newtonMetres: bandIn(times(trueLow, inNewtonMetres), times(trueHigh, inNewtonMetres), 'N.m'),
     sheetUnit: bandIn(trueLow, trueHigh, unit),
   }
 
@@ -110,7 +111,7 @@ export function judgeTorque(
     setting: {
       scale: index,
       setting,
-      atFastener: torqueIn(over(taken.newtonMetres, ratio), unit),
+      atFastener: nearestTorque(over(taken.atWrench, ratio), unit),
       shareOfFullScale: nearestDouble(share),
       deviation,
       trueBand,
@@ -126,7 +127,7 @@ export function judgeTorque(
  * deviation of reading is of the reference: (mark − true) ÷ true = ±a, so true = mark ÷ (1 ± a).
  */
 function trueTorqueBand(mark: Exact, highest: Exact, deviation: Deviation): { low: Exact; high: Exact } {
-  const part = times(exactOf(deviation.percent), exactOf('0.01'))
+  const part = deviationPart(deviation)
   if (deviation.of === 'reading') {
     const one = exactOf(1)
     return { low: over(mark, plus(one, part)), high: over(mark, minus(one, part)) }

@@ -1,17 +1,17 @@
 import { type Reason, requireNumber } from '../base/index.js'
 import {
   compareExact,
-  exactIn,
   type Quantity,
-  readBand,
-  requireQuantity,
+  readOwnBand,
+  requireQuantityOf,
   sideOfBand,
+  TORQUE,
   type TorqueUnit,
 } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { torqueIn } from './exactTorque.js'
-import { oneLimitReason } from './oneLimitReason.js'
+import { exactTorque, nearestTorque } from './exactTorque.js'
+import { noTorqueReason, oneLimitReason } from './noBandReason.js'
 import { requireTightening } from './requireInput.js'
 
 export interface TorqueSetVerdict {
@@ -27,20 +27,14 @@ export function judgeTorqueSet(
   tolerancePercent?: number,
 ): TorqueSetVerdict {
   requireTightening('tightening', tightening)
-  requireQuantity('set', set, 'torque', { above: 0 })
+  requireQuantityOf(TORQUE, 'set', set, { above: 0 })
   if (tolerancePercent !== undefined) requireNumber('tolerancePercent', tolerancePercent, { above: 0 })
-  if (tightening.kind === 'not stated')
-    return { verdict: 'cannot tell', reasons: [torqueReason('torque/not-stated', {})] }
-  if (tightening.kind === 'turns') {
-    const { min, max } = tightening
-    const params = max === undefined ? { min } : { min, max }
-    return { verdict: 'cannot tell', reasons: [torqueReason('torque/by-turns', params)] }
-  }
+  if (tightening.kind !== 'torque') return { verdict: 'cannot tell', reasons: [noTorqueReason(tightening)] }
   const { unit } = tightening.torque
-  const stated = readBand(tightening.torque, 'N.m', tolerancePercent)
-  const done = exactIn(set, 'N.m')
+  const stated = readOwnBand(tightening.torque, tolerancePercent)
+  const done = exactTorque(set, unit)
   if (stated.basis === 'nominal') {
-    const nominal = torqueIn(stated.aim, unit)
+    const nominal = nearestTorque(stated.aim, unit)
     return {
       verdict: compareExact(done, stated.aim) === 0 ? 'inside' : 'cannot tell',
       reasons: [torqueReason('torque/band-not-stated', { nominal })],
@@ -49,7 +43,7 @@ export function judgeTorqueSet(
   const inside = sideOfBand(done, stated) === 0
   if (stated.basis === 'one limit')
     return { verdict: inside ? 'cannot tell' : 'outside', reasons: [oneLimitReason(stated, unit)] }
-  const band = { min: torqueIn(stated.low, unit), max: torqueIn(stated.high, unit) }
+  const band = { min: nearestTorque(stated.low, unit), max: nearestTorque(stated.high, unit) }
   return {
     verdict: inside ? 'inside' : 'outside',
     reasons: [torqueReason(inside ? 'torque/set-inside' : 'torque/set-outside', { set, band })],

@@ -1,9 +1,10 @@
 import type { Reason } from '../base/index.js'
-import { exactOf, nearestDouble, requireQuantity } from '../quantity/index.js'
+import { exactOf, LENGTH, nearestDouble, requireQuantityOf } from '../quantity/index.js'
 import type { StatedValue, Tightening, TorqueWrench } from '../spec/index.js'
 import { adaptorRatio } from './adaptorRatio.js'
 import { torqueReason } from './codes.js'
 import { judgeTorque } from './judgeTorque.js'
+import { noTorqueReason } from './noBandReason.js'
 import type { Fit, TorqueFit, WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
 const WORST_FIRST: readonly Fit[] = ['does not fit', 'cannot tell', 'fits with care', 'fits']
@@ -12,7 +13,7 @@ const WORST_FIRST: readonly Fit[] = ['does not fit', 'cannot tell', 'fits with c
 function angleParams(angle: StatedValue<'deg'>): { nominal?: string; min?: string; max?: string } {
   if (angle.kind !== 'limits') return { nominal: angle.value }
   const { min, max } = angle
-  return { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) }
+  return { ...(min && { min }), ...(max && { max }) }
 }
 
 /** {@link checkWrench} once its arguments are checked. */
@@ -26,11 +27,7 @@ export function judgeWrench(
     reasons: [reason],
     stages: [],
   })
-  if (tightening.kind === 'not stated') return cannotTell(torqueReason('torque/not-stated', {}))
-  if (tightening.kind === 'turns') {
-    const { min, max } = tightening
-    return cannotTell(torqueReason('torque/by-turns', max === undefined ? { min } : { min, max }))
-  }
+  if (tightening.kind !== 'torque') return cannotTell(noTorqueReason(tightening))
 
   let ratio = exactOf(1)
   const { adaptor } = options
@@ -40,7 +37,7 @@ export function judgeWrench(
     const lever = wrench.leverLength
     if (extension === undefined) return cannotTell(torqueReason('torque/extension-missing', {}))
     if (lever === undefined) return cannotTell(torqueReason('torque/lever-length-missing', { extension }))
-    requireQuantity('wrench.leverLength', lever, 'length', { above: 0 })
+    requireQuantityOf(LENGTH, 'wrench.leverLength', lever, { above: 0 })
     const degrees = angle?.value ?? 0
     const found = adaptorRatio(lever, extension, degrees)
     if (found === undefined)
@@ -71,10 +68,6 @@ export function judgeWrench(
     )
   if (tightening.thenAngle !== undefined)
     reasons.push(torqueReason('torque/then-angle', { angle: angleParams(tightening.thenAngle) }))
-  const facts = { ...(final.band === undefined ? {} : { band: final.band }), reasons, stages }
-  const { setting } = final
-  if (verdict === 'does not fit' || verdict === 'cannot tell')
-    return { verdict, ...(setting === undefined ? {} : { setting }), ...facts }
-  if (setting === undefined) throw new Error('a torque that fits has a setting')
-  return { verdict, setting, ...facts }
+  // the final torque's setting, which it has where all fit, and its band
+  return { ...final, verdict, reasons, stages } as WrenchVerdict
 }

@@ -1,15 +1,8 @@
 import type { Reason } from '../base/index.js'
-import {
-  exactIn,
-  nearestDouble,
-  over,
-  type Quantity,
-  requireQuantity,
-  type TorqueUnit,
-} from '../quantity/index.js'
+import { type Quantity, requireQuantityOf, TORQUE, type TorqueUnit } from '../quantity/index.js'
 import type { TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { newtonMetresIn } from './exactTorque.js'
+import { exactTorque, nearestTorque } from './exactTorque.js'
 import { requireWrench } from './requireInput.js'
 import { scaleMark } from './scaleMark.js'
 import { wrenchDeviation } from './wrenchDeviation.js'
@@ -27,22 +20,21 @@ export function judgeWrenchReach(
   iso6789: '2017' | '2003',
 ): WrenchRangeVerdict {
   requireWrench('wrench', wrench)
-  requireQuantity('set', set, 'torque', { above: 0 })
+  requireQuantityOf(TORQUE, 'set', set, { above: 0 })
   const reasons: Reason[] = []
-  const newtonMetres = exactIn(set, 'N.m')
   for (const scale of wrench.scales) {
     const { unit } = scale
-    const value = over(newtonMetres, newtonMetresIn(unit))
+    const value = exactTorque(set, unit)
     const target = { low: value, high: value, aim: value, asQuantity: set }
     const found = scaleMark(wrench, scale, iso6789, wrenchDeviation(wrench), target)
-    if (found.kind === 'mark') return { verdict: 'can', reasons: [] }
-    if (found.kind === 'out of range') reasons.push(found.reason)
+    if (found.mark) return { verdict: 'can', reasons: [] }
+    if (found.refusal) reasons.push(found.refusal)
     else
       reasons.push(
         torqueReason('torque/set-not-a-mark', {
           set,
-          ...(found.below ? { below: { value: nearestDouble(found.below), unit } } : {}),
-          ...(found.above ? { above: { value: nearestDouble(found.above), unit } } : {}),
+          ...(found.below && { below: nearestTorque(found.below, unit) }),
+          ...(found.above && { above: nearestTorque(found.above, unit) }),
         }),
       )
   }

@@ -1,19 +1,11 @@
 import type { Reason } from '../base/index.js'
-import {
-  compareExact,
-  type Exact,
-  minus,
-  nearestDouble,
-  over,
-  type TorqueUnit,
-  times,
-} from '../quantity/index.js'
+import { compareExact, type Exact, minus, over, type TorqueUnit, times } from '../quantity/index.js'
 import type { TorqueWrench, WrenchScale } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { newtonMetresIn, torqueIn } from './exactTorque.js'
+import { nearestTorque, torqueRatio } from './exactTorque.js'
 import { type Deviation, scaleMark } from './scaleMark.js'
 
-/** The target band at the fastener, in N·m, exactly; `unit` is the sheet's own. */
+/** The target band at the fastener, exactly, in the sheet's own unit. */
 export interface TargetTorque {
   readonly low: Exact
   readonly high: Exact
@@ -27,8 +19,8 @@ interface MarkTaken {
   readonly scale: WrenchScale
   /** On the scale's own unit. */
   readonly value: Exact
-  /** At the wrench. */
-  readonly newtonMetres: Exact
+  /** At the wrench, in the sheet's unit. */
+  readonly atWrench: Exact
   readonly distance: Exact
 }
 
@@ -44,7 +36,7 @@ export interface NearestMark {
 function better(first: MarkTaken, second: MarkTaken, unit: TorqueUnit): boolean {
   const nearer = compareExact(first.distance, second.distance)
   if (nearer !== 0) return nearer < 0
-  const less = compareExact(first.newtonMetres, second.newtonMetres)
+  const less = compareExact(first.atWrench, second.atWrench)
   if (less !== 0) return less < 0
   return first.scale.unit === unit && second.scale.unit !== unit
 }
@@ -61,32 +53,32 @@ export function nearestMark(
   let taken: MarkTaken | undefined
   let betweenMarks = false
   for (const [index, scale] of wrench.scales.entries()) {
-    const perUnit = newtonMetresIn(scale.unit)
-    const onScale = (newtonMetres: Exact) => over(times(newtonMetres, ratio), perUnit)
+    const perUnit = torqueRatio(scale.unit, target.unit)
+    const onScale = (torque: Exact) => over(times(torque, ratio), perUnit)
     const found = scaleMark(wrench, scale, iso6789, deviation, {
       low: onScale(target.low),
       high: onScale(target.high),
       aim: onScale(target.aim),
-      asQuantity: torqueIn(target.aim, target.unit),
+      asQuantity: nearestTorque(target.aim, target.unit),
     })
-    if (found.kind === 'out of range') refusals.push(found.reason)
-    else if (found.kind === 'mark') {
-      const newtonMetres = times(found.value, perUnit)
-      const { n, d } = minus(newtonMetres, times(target.aim, ratio))
-      const mark = { index, scale, value: found.value, newtonMetres, distance: { n: n < 0n ? -n : n, d } }
+    if (found.refusal) refusals.push(found.refusal)
+    else if (found.mark) {
+      const atWrench = times(found.mark, perUnit)
+      const { n, d } = minus(atWrench, times(target.aim, ratio))
+      const mark = { index, scale, value: found.mark, atWrench, distance: { n: n < 0n ? -n : n, d } }
       if (taken === undefined || better(mark, taken, target.unit)) taken = mark
     } else {
       betweenMarks = true
       const { unit } = scale
       refusals.push(
         torqueReason('torque/no-mark-inside', {
-          band: { min: torqueIn(target.low, target.unit), max: torqueIn(target.high, target.unit) },
+          band: { min: nearestTorque(target.low, target.unit), max: nearestTorque(target.high, target.unit) },
           unit,
-          ...(found.below ? { below: { value: nearestDouble(found.below), unit } } : {}),
-          ...(found.above ? { above: { value: nearestDouble(found.above), unit } } : {}),
+          ...(found.below && { below: nearestTorque(found.below, unit) }),
+          ...(found.above && { above: nearestTorque(found.above, unit) }),
         }),
       )
     }
   }
-  return { refusals, betweenMarks, ...(taken ? { taken } : {}) }
+  return { refusals, betweenMarks, ...(taken && { taken }) }
 }

@@ -1,5 +1,5 @@
 import { requireNumber, requireObject } from '../base/index.js'
-import { type Quantity, requireQuantity } from '../quantity/index.js'
+import { LENGTH, type Quantity, requireQuantityOf } from '../quantity/index.js'
 import { type MetricThread, pitchDiameter } from '../thread/index.js'
 
 export interface NutFactorQuestion {
@@ -27,7 +27,7 @@ export function nutFactor(question: NutFactorQuestion): number {
   const pitchDiameterMm = pitchDiameter(thread).value
   requireNumber('threadFriction', threadFriction, { min: 0.02, max: 1 })
   requireNumber('headFriction', headFriction, { min: 0.02, max: 1 })
-  requireQuantity('bearingDiameter', bearingDiameter, 'length', { above: 0 })
+  requireQuantityOf(LENGTH, 'bearingDiameter', bearingDiameter, { above: 0 })
   if (bearingDiameter.unit !== 'mm')
     throw new TypeError(`bearingDiameter.unit must be 'mm', got '${bearingDiameter.unit}'`)
   const lever =

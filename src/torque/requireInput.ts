@@ -1,5 +1,13 @@
 import { quoteValue, requireKnownKeys, requireNumber, requireObject, requireOneOf } from '../base/index.js'
-import { isFigure, requireBand, requireQuantity, requireUnitOf } from '../quantity/index.js'
+import {
+  ANGLE,
+  isFigure,
+  LENGTH,
+  requireBand,
+  requireQuantityOf,
+  requireUnitOf,
+  TORQUE,
+} from '../quantity/index.js'
 import type { Tightening, TorqueWrench } from '../spec/index.js'
 import type { WrenchOptions } from './wrenchVerdict.js'
 
@@ -21,14 +29,14 @@ export function requireWrench(name: string, wrench: TorqueWrench): void {
   for (const [at, scale] of wrench.scales.entries()) {
     const place = `${name}.scales[${at}]`
     requireObject(place, scale)
-    requireUnitOf('torque', `${place}.unit`, scale.unit)
+    requireUnitOf(TORQUE, `${place}.unit`, scale.unit)
     requireNumber(`${place}.lowest`, scale.lowest, { min: 0 })
     requireNumber(`${place}.graduation`, scale.graduation, { above: 0 })
     requireNumber(`${place}.highest`, scale.highest, { above: 0, min: scale.lowest })
   }
   if (declaredRange !== undefined) {
-    requireQuantity(`${name}.declaredRange.min`, declaredRange.min, 'torque', { min: 0 })
-    requireQuantity(`${name}.declaredRange.max`, declaredRange.max, 'torque', { above: 0 })
+    requireQuantityOf(TORQUE, `${name}.declaredRange.min`, declaredRange.min, { min: 0 })
+    requireQuantityOf(TORQUE, `${name}.declaredRange.max`, declaredRange.max, { above: 0 })
   }
   requireObject(`${name}.accuracy`, accuracy)
   requireOneOf(`${name}.accuracy.kind`, accuracy.kind, ['ISO 6789', 'of reading', 'of full scale'])
@@ -46,9 +54,9 @@ export function requireTightening(name: string, tightening: Tightening): void {
         throw new TypeError(`${name}.${key} must be a figure such as '12.5', got ${quoteValue(figure)}`)
     }
   if (tightening.kind !== 'torque') return
-  requireBand(`${name}.torque`, tightening.torque, 'torque')
+  requireBand(`${name}.torque`, tightening.torque, TORQUE)
   for (const [at, stage] of (tightening.stages ?? []).entries())
-    requireBand(`${name}.stages[${at}]`, stage, 'torque')
+    requireBand(`${name}.stages[${at}]`, stage, TORQUE)
 }
 
 /** Throws for anything but options of {@link checkWrench}. */
@@ -62,6 +70,6 @@ export function requireWrenchOptions(options: WrenchOptions, more: 'adaptor' | '
   requireObject('options.adaptor', adaptor)
   const { kind = 'crowfoot', extension, angle } = adaptor
   requireOneOf('options.adaptor.kind', kind, ['crowfoot', 'straight extension', 'drive adaptor'])
-  if (extension !== undefined) requireQuantity('options.adaptor.extension', extension, 'length', { min: 0 })
-  if (angle !== undefined) requireQuantity('options.adaptor.angle', angle, 'angle', { min: 0, max: 180 })
+  if (extension !== undefined) requireQuantityOf(LENGTH, 'options.adaptor.extension', extension, { min: 0 })
+  if (angle !== undefined) requireQuantityOf(ANGLE, 'options.adaptor.angle', angle, { min: 0, max: 180 })
 }

@@ -2,11 +2,9 @@ import type { Reason } from '../base/index.js'
 import {
   compareExact,
   type Exact,
-  exactIn,
   exactOf,
   lowerExact,
   minus,
-  nearestDouble,
   over,
   plus,
   type Quantity,
@@ -16,7 +14,7 @@ import {
 } from '../quantity/index.js'
 import type { TorqueWrench, WrenchScale } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { newtonMetresIn } from './exactTorque.js'
+import { exactTorque, nearestTorque } from './exactTorque.js'
 
 /** The target torque at the wrench, in a scale's own unit, exactly. */
 export interface TargetOnScale {
@@ -32,11 +30,17 @@ export interface Deviation {
   readonly of: 'reading' | 'full scale'
 }
 
-/** The mark taken, or why there is none. Values are on the scale's own unit. */
-export type ScaleMark =
-  | { readonly kind: 'mark'; readonly value: Exact }
-  | { readonly kind: 'out of range'; readonly reason: Reason }
-  | { readonly kind: 'between marks'; readonly below?: Exact; readonly above?: Exact }
+/** The mark taken; or why it is out of range; or the marks on either side. All on the scale's own unit. */
+export interface ScaleMark {
+  readonly mark?: Exact
+  readonly refusal?: Reason
+  readonly below?: Exact
+  readonly above?: Exact
+}
+
+export function deviationPart({ percent }: Deviation): Exact {
+  return times(exactOf(percent), exactOf('0.01'))
+}
 
 const lowerCount = (first: bigint, second: bigint) => (first < second ? first : second)
 const higherCount = (first: bigint, second: bigint) => (first > second ? first : second)
@@ -58,7 +62,6 @@ function lowerEnds(
 ): LowerEnd[] {
   const { unit } = scale
   const highest = { value: scale.highest, unit }
-  const from = (value: Exact) => ({ value: nearestDouble(value), unit })
   const ends: LowerEnd[] = [
     {
       value: exactOf(scale.lowest),
@@ -69,24 +72,28 @@ function lowerEnds(
   const { declaredRange } = wrench
   if (declaredRange !== undefined) {
     ends.push({
-      value: over(exactIn(declaredRange.min, 'N.m'), newtonMetresIn(unit)),
+      value: exactTorque(declaredRange.min, unit),
       reason: torqueReason('torque/below-declared-range', { wanted, from: declaredRange.min }),
     })
   } else if (iso6789 === '2003') {
     const value = times(exactOf(scale.highest), exactOf('0.2'))
     ends.push({
       value,
-      reason: torqueReason('torque/below-fifth-of-scale', { wanted, from: from(value), highest }),
+      reason: torqueReason('torque/below-fifth-of-scale', {
+        wanted,
+        from: nearestTorque(value, unit),
+        highest,
+      }),
     })
   }
   if (deviation === undefined) return ends
-  const part = times(exactOf(deviation.percent), exactOf('0.01'))
+  const part = deviationPart(deviation)
   if (deviation.of === 'full scale') {
     const error = times(exactOf(scale.highest), part)
     ends.push({
       value: error,
       open: true,
-      reason: torqueReason('torque/error-as-large-as-setting', { wanted, error: from(error) }),
+      reason: torqueReason('torque/error-as-large-as-setting', { wanted, error: nearestTorque(error, unit) }),
     })
   }
   if (wrench.type === 'electronic' && iso6789 === '2017') {
@@ -99,7 +106,7 @@ function lowerEnds(
       value: allowed,
       reason: torqueReason('torque/resolution-too-coarse', {
         wanted,
-        from: from(allowed),
+        from: nearestTorque(allowed, unit),
         step: { value: scale.graduation, unit },
       }),
     })
@@ -132,27 +139,23 @@ export function scaleMark(
   let top = exactOf(scale.highest)
   if (compareExact(target.low, top) > 0)
     return {
-      kind: 'out of range',
-      reason: torqueReason('torque/above-highest-mark', {
+      refusal: torqueReason('torque/above-highest-mark', {
         wanted: target.asQuantity,
         highest: { value: scale.highest, unit: scale.unit },
       }),
     }
   if (wrench.declaredRange !== undefined) {
     const { max } = wrench.declaredRange
-    const declared = over(exactIn(max, 'N.m'), newtonMetresIn(scale.unit))
+    const declared = exactTorque(max, scale.unit)
     if (compareExact(target.low, declared) > 0)
-      return {
-        kind: 'out of range',
-        reason: torqueReason('torque/above-declared-range', { wanted: target.asQuantity, to: max }),
-      }
+      return { refusal: torqueReason('torque/above-declared-range', { wanted: target.asQuantity, to: max }) }
     top = lowerExact(top, declared)
   }
   const reach = lowerExact(target.high, top)
   const ends = lowerEnds(wrench, scale, iso6789, deviation, target.asQuantity)
   for (const { value, open, reason } of ends) {
     const side = compareExact(reach, value)
-    if (side < 0 || (side === 0 && open === true)) return { kind: 'out of range', reason }
+    if (side < 0 || (side === 0 && open === true)) return { refusal: reason }
   }
 
   let first = 0n
@@ -169,14 +172,13 @@ export function scaleMark(
   if (from <= to) {
     // half a step down, then up: the nearest mark, and the lower of two at the same distance
     const nearest = roundExact(minus(steps(target.aim), exactOf('0.5')), 'up')
-    return { kind: 'mark', value: mark(higherCount(from, lowerCount(nearest, to))) }
+    return { mark: mark(higherCount(from, lowerCount(nearest, to))) }
   }
   // the usable marks on either side of the band
   const below = lowerCount(toBand, last)
   const above = higherCount(fromBand, first)
   return {
-    kind: 'between marks',
-    ...(below >= first ? { below: mark(below) } : {}),
-    ...(above <= last ? { above: mark(above) } : {}),
+    ...(below >= first && { below: mark(below) }),
+    ...(above <= last && { above: mark(above) }),
   }
 }

@@ -1,5 +1,6 @@
-import { compareExact, exactIn, exactOf } from '../quantity/index.js'
+import { compareExact, exactOf } from '../quantity/index.js'
 import type { TorqueWrench } from '../spec/index.js'
+import { exactTorque } from './exactTorque.js'
 import type { Deviation } from './scaleMark.js'
 
 /**
@@ -16,8 +17,6 @@ export function wrenchDeviation(wrench: TorqueWrench): Deviation | undefined {
   const tops = wrench.declaredRange
     ? [wrench.declaredRange.max]
     : wrench.scales.map(({ highest, unit }) => ({ value: highest, unit }))
-  const small = tops.some(
-    ({ value, unit }) => compareExact(exactIn({ value, unit }, 'N.m'), exactOf(10)) <= 0,
-  )
+  const small = tops.some((top) => compareExact(exactTorque(top, 'N.m'), exactOf(10)) <= 0)
   return { percent: small ? 6 : 4, of: 'reading' }
 }

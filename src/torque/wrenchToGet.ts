@@ -10,7 +10,7 @@ import {
   times,
 } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
-import { torqueIn } from './exactTorque.js'
+import { nearestTorque } from './exactTorque.js'
 
 /** A range that would cover what the toolbox does not. */
 export interface WrenchToGet {
@@ -87,9 +87,9 @@ export function wrenchesToGet(
 function rangeOf(group: readonly Need[], to: Exact): WrenchToGet {
   const step = narrowest(group.flatMap(({ width }) => width ?? []))
   return {
-    from: torqueIn(lowestOf(group.map((need) => need.lowest)), 'N.m'),
-    to: torqueIn(to, 'N.m'),
-    ...(step === undefined ? {} : { stepAtMost: torqueIn(step, 'N.m') }),
+    from: nearestTorque(lowestOf(group.map((need) => need.lowest)), 'N.m'),
+    to: nearestTorque(to, 'N.m'),
+    ...(step === undefined ? {} : { stepAtMost: nearestTorque(step, 'N.m') }),
     drives: [...new Set(group.flatMap(({ task }) => task.drive ?? []))],
     covers: group.map(({ task }) => task.on),
   }

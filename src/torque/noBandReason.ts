@@ -1,0 +1,21 @@
+import type { Reason } from '../base/index.js'
+import { type Band, singleFigure, type TorqueUnit } from '../quantity/index.js'
+import type { Tightening } from '../spec/index.js'
+import { torqueReason } from './codes.js'
+import { nearestTorque } from './exactTorque.js'
+
+/** Why a tightening that states no torque gives no setting. */
+export function noTorqueReason(tightening: Exclude<Tightening, { kind: 'torque' }>): Reason {
+  if (tightening.kind === 'not stated') return torqueReason('torque/not-stated', {})
+  const { min, max } = tightening
+  return torqueReason('torque/by-turns', { min, ...(max && { max }) })
+}
+
+/** Why a torque of one limit gives no setting: it can prove a torque wrong, never right. */
+export function oneLimitReason(band: Band, unit: TorqueUnit): Reason {
+  const limit = nearestTorque(singleFigure(band), unit)
+  return torqueReason('torque/one-limit-only', {
+    limit,
+    which: band.low === undefined ? 'maximum' : 'minimum',
+  })
+}
