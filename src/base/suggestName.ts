@@ -31,7 +31,8 @@ export function countEdits(first: string, second: string, most = Infinity): numb
   if (first === '' || second === '') return first.length + second.length
   const [a, b] = [first.slice(1), second.slice(1)]
   if (first[0] === second[0]) return countEdits(a, b, most)
-  const after: (readonly [string, string])[] = [[a, second], [first, b], [a, b]]
-  if (first[0] === second[1] && first[1] === second[0]) after.push([a.slice(1), b.slice(1)])
-  return 1 + Math.min(...after.map(([rest, other]) => countEdits(rest, other, most - 1)))
+  const swapped = first[0] === second[1] && first[1] === second[0]
+  const after = [countEdits(a, second, most - 1), countEdits(first, b, most - 1), countEdits(a, b, most - 1)]
+  if (swapped) after.push(countEdits(a.slice(1), b.slice(1), most - 1))
+  return 1 + Math.min(...after)
 }
