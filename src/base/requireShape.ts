@@ -1,10 +1,10 @@
 import { quoteValue } from './quoteValue.js'
 
 /**
- * What a function walks into: a text or a number; `[shape]`, a list of such, `[]` a list of anything; an object with
+ * What a function walks into: a text, a number or a function; `[shape]`, a list of such, `[]` a list of anything; an object with
  * keys, where `'*'` means every key present and `'key?'` an optional one.
  */
-export type Shape = 'string' | 'number' | readonly Shape[] | { readonly [key: string]: Shape }
+export type Shape = 'string' | 'number' | 'function' | readonly Shape[] | { readonly [key: string]: Shape }
 
 /**
  * Throws TypeError, naming the place, where a value from a programmer does not have what is about to be read from it.

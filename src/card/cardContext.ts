@@ -3,7 +3,7 @@ import { type CardWords, type Catalogue, renderMessage, showAmount, showQuantity
 import type { Quantity } from '../quantity/index.js'
 import type { PartName, VisitPlan } from '../service/index.js'
 import type { CardCaution, Line, SpanTone } from './cardParts.js'
-import { capitalised, joined, ownWords, quoted } from './spans.js'
+import { capitalised, joined, ownWords, quoted, quotedIf } from './spans.js'
 
 /** What every part of the card is written from. */
 export interface CardContext {
@@ -16,29 +16,29 @@ export interface CardContext {
 
 const BARE_MARKS = { decimal: '.', group: '' } as const
 
-/** A computed or measured quantity of the plan. */
+/** A computed or measured quantity of the plan; nothing where it is not known. */
 export function quantityLine(
-  context: CardContext,
-  quantity: Quantity,
+  { catalogue: { marks, speech }, form }: CardContext,
+  quantity: Quantity | undefined,
   from: JsonPointer,
   tone?: SpanTone,
 ): Line {
-  const { marks, speech } = context.catalogue
+  if (quantity === undefined) return []
   const { value, unit } = quantity
-  if (context.form === 'spoken')
-    return quoted(speech.quantity(showAmount({ value, unit }, BARE_MARKS) ?? String(value), unit), from, tone)
+  if (form === 'spoken')
+    return quoted(speech.quantity(showAmount(quantity, BARE_MARKS) ?? String(value), unit), from, tone)
   return quoted(showQuantity({ value, unit }, marks) ?? `${value} ${unit}`, from, tone)
 }
 
-/** A time of whole seconds. */
+/** A time of whole seconds; nothing where it is not known. */
 export function durationLine(
-  context: CardContext,
-  seconds: number,
+  { catalogue, words, form }: CardContext,
+  seconds: number | undefined,
   from: JsonPointer,
   tone?: SpanTone,
 ): Line {
-  const { catalogue, words, form } = context
-  return quoted(form === 'spoken' ? catalogue.speech.duration(seconds) : words.duration(seconds), from, tone)
+  if (seconds === undefined) return []
+  return quoted((form === 'spoken' ? catalogue.speech : words).duration(seconds), from, tone)
 }
 
 /** A reason of the plan, whole, as its sentence. */
@@ -46,8 +46,16 @@ export function reasonLine({ catalogue }: CardContext, reason: Reason, from: Jso
   return capitalised([{ text: renderMessage(reason, catalogue), from }])
 }
 
-export function reasonLines(context: CardContext, reasons: readonly Reason[], from: JsonPointer): Line[] {
-  return reasons.map((reason, index) => reasonLine(context, reason, `${from}/${index}`))
+/** Reasons as sentences, but those that other lines show already. */
+export function reasonLines(
+  context: CardContext,
+  reasons: readonly Reason[],
+  from: JsonPointer,
+  shown?: ReadonlySet<string>,
+): Line[] {
+  return reasons.flatMap((reason, index) =>
+    shown?.has(reason.code) ? [] : [reasonLine(context, reason, `${from}/${index}`)],
+  )
 }
 
 /**
@@ -67,22 +75,14 @@ export function cautionLines(
 }
 
 /** `drain plug (left)`; the gearcase in front where no heading names it. */
-export function partLine(
-  part: PartName,
-  from: JsonPointer,
-  gearcase: 'with gearcase' | 'under its gearcase',
-): Line {
-  const names: Line[] = []
-  const alone = part.part === undefined
-  if (part.gearcase !== undefined && (alone || gearcase === 'with gearcase')) {
-    names.push(quoted(part.gearcase, `${from}/gearcase`))
-  }
-  if (part.part !== undefined) names.push(quoted(part.part, `${from}/part`))
-  if (names.length === 0 && part.path !== '') names.push(quoted(part.path, `${from}/path`))
+export function partLine(part: PartName, from: JsonPointer, withGearcase = true): Line {
+  const gearcase = withGearcase || part.part === undefined ? part.gearcase : undefined
+  const names = [quotedIf(gearcase, `${from}/gearcase`), quotedIf(part.part, `${from}/part`)]
   const name = joined(names, ', ')
-  if (part.instance === undefined) return name
+  const shown = name.length === 0 && part.path !== '' ? quoted(part.path, `${from}/path`) : name
+  if (part.instance === undefined) return shown
   return [
-    ...name,
+    ...shown,
     ...ownWords(' ('),
     ...quoted(part.instance.name, `${from}/instance/name`),
     ...ownWords(')'),
@@ -90,13 +90,15 @@ export function partLine(
 }
 
 /** The entry of one of the plan's lists that a pointer such as `/figures/3` names. */
-export function entryAt<Entry>(
-  list: readonly Entry[],
-  name: string,
+export function entryAt<Name extends 'figures' | 'oil' | 'tightenings' | 'waits'>(
+  { plan }: CardContext,
+  name: Name,
   pointer: JsonPointer | undefined,
-): { readonly entry: Entry; readonly from: JsonPointer; readonly index: number } | undefined {
+):
+  | { readonly entry: VisitPlan[Name][number]; readonly from: JsonPointer; readonly index: number }
+  | undefined {
   const found = new RegExp(`^/${name}/(0|[1-9][0-9]*)$`).exec(pointer ?? '')
   const index = Number(found?.[1] ?? -1)
-  const entry = list[index]
+  const entry = plan[name][index]
   return entry === undefined ? undefined : { entry, from: `/${name}/${index}`, index }
 }

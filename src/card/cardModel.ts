@@ -1,13 +1,15 @@
-import type { Finding } from '../base/index.js'
+import { type Finding, joinPointer, requireShape } from '../base/index.js'
 import { type Catalogue, renderMessage } from '../message/index.js'
-import type { PlannedMissing, VisitPlan } from '../service/index.js'
+import type { VisitPlan } from '../service/index.js'
 import { type CardContext, cautionLines, quantityLine, reasonLine, reasonLines } from './cardContext.js'
-import type { CardList, CardModel, CardSection, Line } from './cardParts.js'
+import type { CardModel, CardSection, Line } from './cardParts.js'
 import { dueSection } from './dueSection.js'
 import { figuresSection } from './figuresSection.js'
 import { readySection } from './readySection.js'
 import { recordSection } from './recordSection.js'
-import { capitalised, joined, ownWords, quoted } from './spans.js'
+import { requirePlan } from './requirePlan.js'
+import { requireWords } from './requireWords.js'
+import { capitalised, filled, joined, labelled, listPart, ownWords, quoted, quotedIf } from './spans.js'
 import { stepsSection } from './stepsSection.js'
 import { tighteningSection } from './tighteningSection.js'
 import { waitsSection } from './waitsSection.js'
@@ -15,58 +17,39 @@ import { waitsSection } from './waitsSection.js'
 function variantOf(context: CardContext): CardModel['variant'] {
   const { plan, words } = context
   const { variant } = plan.machine
-  const label = words.labels.variant
-  if (variant.verdict === 'one') {
-    return { known: true, label, lines: [quoted(variant.name, '/machine/variant/name')] }
-  }
+  const { variant: label, candidates, or } = words.labels
+  const at = '/machine/variant'
+  if (variant.verdict === 'one') return { known: true, label, lines: [quoted(variant.name, `${at}/name`)] }
   const missing = variant.missing.map((fact) => words.identityFacts[fact])
-  const names = variant.candidates.map(({ name }, index) =>
-    quoted(name, `/machine/variant/candidates/${index}/name`),
-  )
-  const lines: Line[] = [
-    quoted(words.cannotTell(missing), '/machine/variant/missing', 'gap'),
-    ...(names.length === 0
-      ? []
-      : [[...ownWords(`${words.labels.candidates}: `), ...joined(names, ` ${words.labels.or} `)]]),
-    ...reasonLines(context, variant.reasons, '/machine/variant/reasons'),
+  const names = variant.candidates.map(({ name }, index) => quoted(name, `${at}/candidates/${index}/name`))
+  const lines = [
+    quoted(words.cannotTell(missing), `${at}/missing`, 'gap'),
+    labelled(candidates, joined(names, ` ${or} `)),
+    ...reasonLines(context, variant.reasons, `${at}/reasons`),
   ]
-  return { known: false, label, lines }
+  return { known: false, label, lines: filled(lines) }
 }
 
 function factsOf(context: CardContext): CardModel['facts'] {
   const { plan, words } = context
   const { labels } = words
-  const { identity } = plan.machine
-  const { hours, distance } = plan.readings
-  const reading = (value: Line, date: string, from: string) =>
-    joined([value, quoted(date, `${from}/date`)], ', ')
-  const facts: { label: string; value: Line }[] = [
+  const { serial, modelYear, market } = plan.machine.identity
+  const reading = (meter: 'hours' | 'distance'): Line => {
+    const at = `/readings/${meter}`
+    const { [meter]: found } = plan.readings
+    return joined([quantityLine(context, found, at), quotedIf(found?.date, `${at}/date`)], ', ')
+  }
+  const facts: CardModel['facts'] = [
     { label: labels.today, value: quoted(plan.today, '/today') },
+    { label: labels.serial, value: quotedIf(serial, '/machine/identity/serial') },
+    { label: labels.modelYear, value: quotedIf(modelYear?.toString(), '/machine/identity/modelYear') },
+    { label: labels.market, value: quotedIf(market, '/machine/identity/market') },
+    { label: labels.hours, value: reading('hours') },
+    { label: labels.distance, value: reading('distance') },
+    { label: labels.ambient, value: quantityLine(context, plan.ambient, '/ambient') },
+    { label: labels.use, value: quoted(words.severities[plan.severity], '/severity') },
   ]
-  if (identity.serial !== undefined)
-    facts.push({ label: labels.serial, value: quoted(identity.serial, '/machine/identity/serial') })
-  if (identity.modelYear !== undefined) {
-    facts.push({
-      label: labels.modelYear,
-      value: quoted(String(identity.modelYear), '/machine/identity/modelYear'),
-    })
-  }
-  if (identity.market !== undefined)
-    facts.push({ label: labels.market, value: quoted(identity.market, '/machine/identity/market') })
-  if (hours !== undefined) {
-    facts.push({
-      label: labels.hours,
-      value: reading(quantityLine(context, hours, '/readings/hours'), hours.date, '/readings/hours'),
-    })
-  }
-  if (distance !== undefined) {
-    const shown = quantityLine(context, distance, '/readings/distance')
-    facts.push({ label: labels.distance, value: reading(shown, distance.date, '/readings/distance') })
-  }
-  if (plan.ambient !== undefined)
-    facts.push({ label: labels.ambient, value: quantityLine(context, plan.ambient, '/ambient') })
-  facts.push({ label: labels.use, value: quoted(words.severities[plan.severity], '/severity') })
-  return facts
+  return facts.filter(({ value }) => value.length > 0)
 }
 
 /** A plan with the findings about its documents, as `planVisit` gives them. */
@@ -84,7 +67,7 @@ export interface PlannedVisit {
  * @param planned - what `planVisit` gives: the plan with the findings about its documents, which are on the card too
  * @param catalogue - the language of every word on the card; import it from `/v1/message/en`
  * @returns plain JSON, without a time stamp: same plan, same card
- * @throws TypeError when `planned` holds no visit plan
+ * @throws TypeError when `planned` holds no visit plan, or `catalogue` is no language
  *
  * @example
  * ```ts
@@ -103,10 +86,9 @@ export interface PlannedVisit {
  */
 export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardModel {
   const plan = planned?.value
-  if (plan?.kind !== 'visit-plan' || !Array.isArray(planned.findings))
-    throw new TypeError('planned must be the result of planVisit, with a visit plan as its value')
-  if (typeof catalogue?.card !== 'object')
-    throw new TypeError('catalogue must be a catalogue, such as en of /v1/message/en')
+  requireShape('planned', planned, { value: {}, findings: [{}] }, 'pass the result of planVisit')
+  requirePlan('planned.value', plan)
+  requireWords(catalogue)
   const context: CardContext = { plan, catalogue, words: catalogue.card, form: 'written' }
   const { words } = context
   const { machine } = plan
@@ -132,11 +114,7 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
     shortTitle: words.shortTitle,
     machine: quoted(machine.name, '/machine/name'),
     about: joined(
-      [
-        quoted(machine.make, '/machine/make'),
-        quoted(machine.model, '/machine/model'),
-        quoted(machine.type, '/machine/type'),
-      ],
+      (['make', 'model', 'type'] as const).map((name) => quoted(machine[name], `/machine/${name}`)),
       ' · ',
     ),
     ...(machine.header !== undefined && { header: quoted(machine.header, '/machine/header') }),
@@ -145,67 +123,43 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
     authority: words.authority,
     cautions: { label: words.labels.caution, cautions: cautionLines(context, plan.cautions, '/cautions') },
     sections,
-    marks: {
-      computed: words.computedMark,
-      pictures: words.pictures,
-      legend: words.legend,
-    },
+    marks: { computed: words.computedMark, pictures: words.pictures, legend: words.legend },
   }
 }
 
 /** The leak check and the used oil. */
 function afterSection(context: CardContext): CardSection {
   const { plan, words } = context
-  const { usedOil } = plan
-  if (plan.steps.length === 0) return { id: 'after', heading: words.sections.after, parts: [] }
-  const volume: Line[] =
-    usedOil.volume === undefined
-      ? []
-      : [
-          [
-            ...ownWords(`${words.labels.usedOil}: `),
-            ...quantityLine(context, usedOil.volume, '/usedOil/volume', 'computed'),
-          ],
-        ]
+  const { volume, reasons } = plan.usedOil
   const lines = [
     ...words.leakAdvice.map(ownWords),
-    ...volume,
-    ...usedOil.reasons.flatMap((reason, index) =>
-      reason.code === 'service/used-oil' ? [] : [reasonLine(context, reason, `/usedOil/reasons/${index}`)],
-    ),
+    labelled(words.labels.usedOil, quantityLine(context, volume, '/usedOil/volume', 'computed')),
+    ...reasonLines(context, reasons, '/usedOil/reasons', new Set(['service/used-oil'])),
   ]
-  const items = lines.map((line) => ({ line, notes: [] }))
-  return { id: 'after', heading: words.sections.after, parts: [{ kind: 'list', box: true, items }] }
-}
-
-function missingLine(context: CardContext, missing: PlannedMissing, index: number): Line {
-  const from = `/missing/${index}`
-  const kind = quoted(context.words.missingKinds[missing.kind], `${from}/kind`, 'gap')
-  return joined([capitalised(kind), reasonLine(context, missing.reason, `${from}/reason`)], ': ')
+  const parts = plan.steps.length === 0 ? [] : listPart(filled(lines), { box: true })
+  return { id: 'after', heading: words.sections.after, parts }
 }
 
 /** What the documents lack, and what is wrong in them. */
 function missingSection(context: CardContext, findings: readonly Finding[]): CardSection {
-  const { plan, words } = context
-  const gaps = plan.missing.map((missing, index) => ({
-    line: missingLine(context, missing, index),
-    notes: [],
-  }))
+  const { plan, words, catalogue } = context
+  const { nothingMissing, findings: heading } = words.labels
+  const gaps = plan.missing.map(({ kind, reason }, index) => {
+    const from = `/missing/${index}`
+    const gap = capitalised(quoted(words.missingKinds[kind], `${from}/kind`, 'gap'))
+    return joined([gap, reasonLine(context, reason, `${from}/reason`)], ': ')
+  })
   const faults = findings.flatMap((finding, index) =>
     finding.severity === 'info'
       ? []
-      : [
-          {
-            line: [{ text: renderMessage(finding, context.catalogue), from: `/findings/${index}` }],
-            notes: [],
-          },
-        ],
+      : [[{ text: renderMessage(finding, catalogue), from: `/findings/${index}` }]],
   )
-  const nothing = [{ line: ownWords(words.labels.nothingMissing), notes: [] }]
-  const parts: CardList[] = [{ kind: 'list', box: false, items: gaps.length === 0 ? nothing : gaps }]
-  if (faults.length > 0)
-    parts.push({ kind: 'list', heading: words.labels.findings, box: false, items: faults })
-  return { id: 'missing', heading: words.sections.missing, parts }
+  const parts = listPart(gaps.length === 0 ? [ownWords(nothingMissing)] : gaps)
+  return {
+    id: 'missing',
+    heading: words.sections.missing,
+    parts: [...parts, ...listPart(faults, { heading })],
+  }
 }
 
 /** The pages that the figures of this visit were read on, for one source: each page once, with the figure that named it. */
@@ -213,8 +167,7 @@ function pagesOf({ plan, words }: CardContext, source: string): Line {
   const pages = new Map<string, Line>()
   let doubtful: Line = []
   for (const [index, { resolved }] of plan.figures.entries()) {
-    if (resolved.kind === 'cannot tell') continue
-    const ref = resolved.trace.source
+    const ref = resolved.kind === 'cannot tell' ? undefined : resolved.trace.source
     if (ref?.ref !== source) continue
     const from = `/figures/${index}/resolved/trace/source`
     if (ref.page !== undefined && !pages.has(ref.page)) pages.set(ref.page, quoted(ref.page, `${from}/page`))
@@ -222,34 +175,34 @@ function pagesOf({ plan, words }: CardContext, source: string): Line {
       doubtful = quoted(words.confidences[ref.confidence], `${from}/confidence`, 'gap')
   }
   const sorted = [...pages].sort(([one], [other]) => Number(one) - Number(other) || (one < other ? -1 : 1))
-  const list = joined(
-    sorted.map(([, line]) => line),
-    ', ',
-  )
-  return joined([list.length === 0 ? [] : [...ownWords(`${words.labels.page} `), ...list], doubtful], ', ')
+  const lines = sorted.map(([, line]) => line)
+  const list = lines.length === 0 ? [] : [...ownWords(`${words.labels.page} `), ...joined(lines, ', ')]
+  return joined([list, doubtful], ', ')
 }
 
 /** Where the figures come from, with editions and pages, and which sheet holds them. */
 function sourcesSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { labels } = words
-  const items = Object.entries(plan.sources).map(([id, source]) => {
-    const from = `/sources/${id.replace(/~/g, '~0').replace(/\//g, '~1')}`
-    const edition =
-      source.edition === undefined
-        ? []
-        : [...ownWords(`${labels.edition} `), ...quoted(source.edition, `${from}/edition`)]
-    const date = source.date === undefined ? [] : quoted(source.date, `${from}/date`)
-    const title = quoted(source.title, `${from}/title`)
-    const kind = quoted(words.documents[source.document], `${from}/document`)
-    return { line: joined([title, kind, edition, date, pagesOf(context, id)], ', '), notes: [] }
+  const { id, revision } = plan.machine.sheet
+  const lines = Object.entries(plan.sources).map(([name, { title, document, edition, date }]) => {
+    const from = `/sources${joinPointer([name])}`
+    const word = edition === undefined ? [] : ownWords(`${labels.edition} `)
+    return joined(
+      [
+        quoted(title, `${from}/title`),
+        quoted(words.documents[document], `${from}/document`),
+        [...word, ...quotedIf(edition, `${from}/edition`)],
+        quotedIf(date, `${from}/date`),
+        pagesOf(context, name),
+      ],
+      ', ',
+    )
   })
   const sheet: Line = [
-    ...ownWords(`${labels.sheet}: `),
-    ...quoted(plan.machine.sheet.id, '/machine/sheet/id'),
+    ...labelled(labels.sheet, quoted(id, '/machine/sheet/id')),
     ...ownWords(`, ${labels.revision} `),
-    ...quoted(plan.machine.sheet.revision, '/machine/sheet/revision'),
+    ...quoted(revision, '/machine/sheet/revision'),
   ]
-  const parts: CardList[] = [{ kind: 'list', box: false, items: [...items, { line: sheet, notes: [] }] }]
-  return { id: 'sources', heading: words.sections.sources, parts }
+  return { id: 'sources', heading: words.sections.sources, parts: listPart([...lines, sheet]) }
 }

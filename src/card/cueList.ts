@@ -2,10 +2,11 @@ import type { JsonPointer } from '../base/index.js'
 import { type Catalogue, renderMessage } from '../message/index.js'
 import type { VisitPlan } from '../service/index.js'
 import type { CardContext } from './cardContext.js'
-import type { Line, Span } from './cardParts.js'
-import { capitalised } from './spans.js'
-import { type StepPieces, stepPieces } from './stepPieces.js'
-import { weaveText } from './weaveText.js'
+import type { Span } from './cardParts.js'
+import { requirePlan } from './requirePlan.js'
+import { requireWords } from './requireWords.js'
+import { plainText } from './spans.js'
+import { writeStep } from './writeStep.js'
 
 /** One moment of a script to camera. */
 export interface Cue {
@@ -29,14 +30,10 @@ const SHORTEST_SECONDS = 3
 /** Pieces that belong on the screen; names of parts are only spoken. */
 const ON_SCREEN = ['torque', 'turns', 'setting', 'volume', 'oil', 'wait', 'temperature'] as const
 
-const write = (line: Line) => line.map(({ text }) => text).join('')
-
 function secondsFor(say: string): number {
   const words = say.split(/\s+/).filter((word) => word !== '').length
   return Math.max(SHORTEST_SECONDS, Math.ceil((words * 60) / WORDS_A_MINUTE))
 }
-
-const onScreen = (pieces: StepPieces): Span[] => ON_SCREEN.flatMap((name) => pieces[name] ?? [])
 
 /**
  * A presenter's script for the visit: for each step what the camera shows, what is said, with figures in words, and
@@ -45,7 +42,7 @@ const onScreen = (pieces: StepPieces): Span[] => ON_SCREEN.flatMap((name) => pie
  * @param plan - from `planVisit`
  * @param catalogue - the language of the script
  * @returns the cues in the order of work; cautions come before their step
- * @throws TypeError when `plan` is no visit plan
+ * @throws TypeError when `plan` is no visit plan or `catalogue` no language
  *
  * Source: 140 words a minute, three seconds at least: house rule, slow enough to follow with a wrench in hand.
  *
@@ -65,48 +62,34 @@ const onScreen = (pieces: StepPieces): Span[] => ON_SCREEN.flatMap((name) => pie
  * ```
  */
 export function cueList(plan: VisitPlan, catalogue: Catalogue): Cue[] {
-  if (plan?.kind !== 'visit-plan') throw new TypeError("plan must be a visit plan, with kind 'visit-plan'")
+  requirePlan('plan', plan)
+  requireWords(catalogue)
   const written: CardContext = { plan, catalogue, words: catalogue.card, form: 'written' }
   const spoken: CardContext = { ...written, form: 'spoken' }
+  const { authority, cues: shown } = catalogue.card
   const { name } = plan.machine
-  const opening = [name, ...catalogue.card.authority]
-    .map((text) => (/[.!?]$/.test(text) ? text : `${text}.`))
-    .join(' ')
-  const screen: Span[] = [{ text: name, from: '/machine/name' }]
-  const cues: Cue[] = [
-    {
-      id: 'opening',
-      kind: 'opening',
-      show: catalogue.card.cues.opening,
-      say: opening,
-      screen,
-      from: '/machine',
-      seconds: secondsFor(opening),
-    },
-  ]
+  const cue = (
+    id: string,
+    kind: Cue['kind'],
+    from: JsonPointer,
+    show: string,
+    say: string,
+    screen: readonly Span[] = [],
+  ): Cue => ({ id, kind, show, say, screen, from, seconds: secondsFor(say) })
+  const opening = [name, ...authority].map((text) => (/[.!?]$/.test(text) ? text : `${text}.`)).join(' ')
+  const screen = [{ text: name, from: '/machine/name' }]
+  const cues = [cue('opening', 'opening', '/machine', shown.opening, opening, screen)]
   for (const [index, step] of plan.steps.entries()) {
     const from = `/steps/${index}`
-    const text = catalogue.steps[step.do]
-    const { pieces, choices } = stepPieces(spoken, step, index, 'alone')
     for (const [place, caution] of step.cautions.entries()) {
+      const id = `${step.id}-caution-${place + 1}`
       const say = renderMessage(caution, catalogue)
-      const at = `${from}/cautions/${place}`
-      cues.push({
-        id: `${step.id}-caution-${place + 1}`,
-        kind: 'caution',
-        show: catalogue.card.cues.caution,
-        say,
-        screen: [],
-        from: at,
-        seconds: secondsFor(say),
-      })
+      cues.push(cue(id, 'caution', `${from}/cautions/${place}`, shown.caution, say))
     }
-    const say = write(capitalised(weaveText(pieces, (signs) => text.full({ ...signs, ...choices }))))
-    const show = write(capitalised(weaveText(pieces, (signs) => text.show({ ...signs, ...choices }))))
-    const values = onScreen(stepPieces(written, step, index, 'alone').pieces).map(
-      ({ text: value, from: at }) => (at === undefined ? { text: value } : { text: value, from: at }),
-    )
-    cues.push({ id: step.id, kind: 'step', show, say, screen: values, from, seconds: secondsFor(say) })
+    const { write } = writeStep(spoken, step, index, true)
+    const { pieces } = writeStep(written, step, index, true)
+    const values = ON_SCREEN.flatMap((piece) => pieces[piece] ?? []).map(({ tone: _tone, ...span }) => span)
+    cues.push(cue(step.id, 'step', from, plainText(write('show')), plainText(write('full')), values))
   }
   return cues
 }

@@ -1,33 +1,22 @@
 import type { JsonPointer } from '../base/index.js'
-import type { DueLine as PlannedDueLine } from '../interval/index.js'
+import type { DueLine } from '../interval/index.js'
 import { showQuantity } from '../message/index.js'
 import type { Quantity } from '../quantity/index.js'
 import type { PlannedDue } from '../service/index.js'
-import { type CardContext, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
-import type { CardCell, CardList, CardPart, CardSection, CardTable, Line } from './cardParts.js'
+import { type CardContext, partLine, quantityLine, reasonLines } from './cardContext.js'
+import type { CardCell, CardPart, CardSection, CardTable, Line } from './cardParts.js'
 import { periodLine } from './intervalLine.js'
-import { capitalised, joined, ownWords, quoted } from './spans.js'
-
-const cell = (...lines: Line[]): CardCell => ({ lines: lines.filter((line) => line.length > 0) })
+import { capitalised, cell, joined, listPart, ownWords, quoted, quotedIf } from './spans.js'
 
 function taskLine({ words }: CardContext, due: PlannedDue, from: JsonPointer): Line {
   const name = due.serviceName === '' ? words.tasks[due.task] : due.serviceName
-  return joined(
-    [capitalised(partLine(due.part, `${from}/part`, 'with gearcase')), quoted(name, `${from}/serviceName`)],
-    ': ',
-  )
+  return joined([capitalised(partLine(due.part, `${from}/part`)), quoted(name, `${from}/serviceName`)], ': ')
 }
 
 /** A meter and a date, as far as each is known. */
-function pointLine(
-  context: CardContext,
-  point: { readonly date?: string; readonly meter?: Quantity } | undefined,
-  from: JsonPointer,
-): Line {
-  const lines: Line[] = []
-  if (point?.meter !== undefined) lines.push(quantityLine(context, point.meter, `${from}/meter`))
-  if (point?.date !== undefined) lines.push(quoted(point.date, `${from}/date`))
-  return joined(lines, ', ')
+function pointLine(context: CardContext, point: DueLine['from'], from: JsonPointer): Line {
+  const meter = quantityLine(context, point?.meter, `${from}/meter`)
+  return joined([meter, quotedIf(point?.date, `${from}/date`)], ', ')
 }
 
 function leftLine({ catalogue, words }: CardContext, left: Quantity | undefined, from: JsonPointer): Line {
@@ -37,56 +26,45 @@ function leftLine({ catalogue, words }: CardContext, left: Quantity | undefined,
 }
 
 /** How long a service that is due may still be put off. */
-function windowLine(
-  context: CardContext,
-  { verdict, overdueAfter }: PlannedDueLine,
-  from: JsonPointer,
-): Line {
+function windowLine(context: CardContext, { verdict, overdueAfter }: DueLine, from: JsonPointer): Line {
   const until = pointLine(context, overdueAfter, `${from}/overdueAfter`)
   if (verdict !== 'due' || until.length === 0) return []
   return [...ownWords(`${context.words.labels.overdueAfter} `), ...until]
 }
 
-function limitRow(
-  context: CardContext,
-  due: PlannedDue,
-  line: PlannedDueLine,
-  dueFrom: JsonPointer,
-  index: number,
-) {
+function limitRow(context: CardContext, due: PlannedDue, line: DueLine, from: JsonPointer): CardCell[] {
   const { words } = context
-  const from = `${dueFrom}/lines/${index}`
-  const limit =
-    line.limit === undefined
-      ? []
-      : 'period' in line.limit
-        ? periodLine(context, line.limit.period, `${from}/limit/period`)
-        : quantityLine(context, line.limit, `${from}/limit`, 'printed')
-  const decides = due.dueBy === line.by
+  const { limit } = line
   return [
     cell(quoted(words.dueBy[line.by], `${from}/by`)),
-    cell(limit),
+    cell(
+      limit !== undefined && 'period' in limit
+        ? periodLine(context, limit.period, `${from}/limit/period`)
+        : quantityLine(context, limit, `${from}/limit`, 'printed'),
+    ),
     cell(pointLine(context, line.from, `${from}/from`)),
-    cell(line.used === undefined ? [] : quantityLine(context, line.used, `${from}/used`)),
+    cell(quantityLine(context, line.used, `${from}/used`)),
     cell(leftLine(context, line.left, `${from}/left`)),
     cell(pointLine(context, line.duePoint, `${from}/duePoint`), windowLine(context, line, from)),
     cell(
       quoted(words.dueStates[line.verdict], `${from}/verdict`),
-      decides ? ownWords(words.labels.decides) : [],
+      due.dueBy === line.by ? ownWords(words.labels.decides) : [],
     ),
   ]
 }
 
-function dueTable(context: CardContext, due: PlannedDue, index: number, names: readonly Line[]): CardTable {
-  const { words } = context
-  const from = `/due/${index}`
-  const { by, limit, since, used, left, dueAt, state } = words.columns
+function dueTable(context: CardContext, { due, from, names }: DueGroup): CardTable {
+  const { by, limit, since, used, left, dueAt, state } = context.words.columns
   return {
     kind: 'table',
-    caption: joined([joined(names, '; '), quoted(words.dueStates[due.verdict], `${from}/verdict`)], ' — '),
+    caption: joined([joined(names, '; '), verdictLine(context, due, from)], ' — '),
     columns: [by, limit, since, used, left, dueAt, state],
-    rows: due.lines.map((line, place) => limitRow(context, due, line, from, place)),
+    rows: due.lines.map((line, place) => limitRow(context, due, line, `${from}/lines/${place}`)),
   }
+}
+
+function verdictLine({ words }: CardContext, { verdict }: PlannedDue, from: JsonPointer): Line {
+  return quoted(words.dueStates[verdict], `${from}/verdict`)
 }
 
 /** Reasons that the rows of the table say already. */
@@ -98,18 +76,9 @@ const IN_TABLE: ReadonlySet<string> = new Set([
   'interval/not-tracked',
 ])
 
-/** What was chosen on the way to a verdict: severe use, a display that was changed, a window, a service that counted. */
-function choicesOf(context: CardContext, due: PlannedDue, index: number): CardList['items'] {
-  return due.reasons.flatMap((reason, place) =>
-    IN_TABLE.has(reason.code)
-      ? []
-      : [{ line: reasonLine(context, reason, `/due/${index}/reasons/${place}`), notes: [] }],
-  )
-}
-
 interface DueGroup {
   readonly due: PlannedDue
-  readonly index: number
+  readonly from: JsonPointer
   readonly names: Line[]
 }
 
@@ -118,11 +87,11 @@ function groupDue(context: CardContext, isMeant: (due: PlannedDue) => boolean): 
   const groups = new Map<string, DueGroup>()
   for (const [index, due] of context.plan.due.entries()) {
     if (!isMeant(due)) continue
-    const name = taskLine(context, due, `/due/${index}`)
-    const { verdict, lines, reasons, coveredBy } = due
-    const key = JSON.stringify([verdict, lines, reasons, coveredBy])
+    const from = `/due/${index}`
+    const name = taskLine(context, due, from)
+    const key = JSON.stringify([due.verdict, due.lines, due.reasons, due.coveredBy])
     const group = groups.get(key)
-    if (group === undefined) groups.set(key, { due, index, names: [name] })
+    if (group === undefined) groups.set(key, { due, from, names: [name] })
     else group.names.push(name)
   }
   return [...groups.values()]
@@ -131,30 +100,23 @@ function groupDue(context: CardContext, isMeant: (due: PlannedDue) => boolean): 
 /** What is due and by what; then, in one line each, what is left for another day. */
 export function dueSection(context: CardContext): CardSection {
   const { words } = context
-  const parts: CardPart[] = groupDue(context, (due) => due.taken).flatMap(({ due, index, names }) => {
-    const choices = choicesOf(context, due, index)
-    const table = dueTable(context, due, index, names)
-    return choices.length === 0 ? [table] : [table, { kind: 'list', box: false, items: choices }]
+  const taken = groupDue(context, (due) => due.taken).flatMap((group): CardPart[] => {
+    // What was chosen on the way to a verdict: severe use, a display that was changed, a window, a service that counted.
+    const choices = reasonLines(context, group.due.reasons, `${group.from}/reasons`, IN_TABLE)
+    return [dueTable(context, group), ...listPart(choices)]
   })
-  if (parts.length === 0)
-    parts.push({
-      kind: 'list',
-      box: false,
-      items: [{ line: ownWords(words.labels.nothingTaken), notes: [] }],
-    })
-  const later = groupDue(context, (due) => !due.taken).map(({ due, index, names }) => {
-    const from = `/due/${index}`
-    const line = joined(
-      [
-        joined(names, '; '),
-        quoted(words.dueStates[due.verdict], `${from}/verdict`),
-        due.coveredBy === undefined ? [] : quoted(words.coveredBy(due.coveredBy), `${from}/coveredBy`),
-      ],
-      ' — ',
-    )
-    const notes = due.verdict === 'cannot tell' ? reasonLines(context, due.reasons, `${from}/reasons`) : []
-    return { line, notes }
+  const later = groupDue(context, (due) => !due.taken).map(({ due, from, names }) => {
+    const coveredBy = due.coveredBy === undefined ? undefined : words.coveredBy(due.coveredBy)
+    const verdict = verdictLine(context, due, from)
+    return {
+      line: joined([joined(names, '; '), verdict, quotedIf(coveredBy, `${from}/coveredBy`)], ' — '),
+      notes: due.verdict === 'cannot tell' ? reasonLines(context, due.reasons, `${from}/reasons`) : [],
+    }
   })
-  if (later.length > 0) parts.push({ kind: 'list', heading: words.labels.notTaken, box: false, items: later })
-  return { id: 'due', heading: words.sections.due, parts }
+  const parts = taken.length > 0 ? taken : listPart([ownWords(words.labels.nothingTaken)])
+  return {
+    id: 'due',
+    heading: words.sections.due,
+    parts: [...parts, ...listPart(later, { heading: words.labels.notTaken })],
+  }
 }

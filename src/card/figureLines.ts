@@ -3,9 +3,9 @@ import { showQuantity } from '../message/index.js'
 import { formatNumber, type Unit, unitSymbol } from '../quantity/index.js'
 import type { PlannedFigure } from '../service/index.js'
 import {
+  type Drive,
   type Leaf,
   nameOil,
-  type OilChoice,
   type OilsStated,
   type PrintedValue,
   type Seal,
@@ -16,7 +16,7 @@ import {
 import type { CardContext } from './cardContext.js'
 import type { Line, SpanTone } from './cardParts.js'
 import { intervalLine } from './intervalLine.js'
-import { joined, ownWords, quoted } from './spans.js'
+import { filled, joined, labelled, ownWords, quoted, quotedIf } from './spans.js'
 
 /** One figure of the sheet as a card shows it. */
 export interface FigureLines {
@@ -36,6 +36,18 @@ const bare = (main: Line, notes: readonly Line[] = []): FigureLines => ({
   computed: [],
   notes,
 })
+
+/** What is set next to the manual's own figure: what it prints besides, and what we computed, marked as such. */
+export function besideLines({ words }: CardContext, { also, computed }: FigureLines): Line[] {
+  const ours = computed.length === 0 ? [] : ownWords(` ${words.computedMark}`)
+  return filled([joined(also, ' · '), [...joined(computed, ' · '), ...ours]])
+}
+
+/** `hexagon socket 5 mm`; nothing where a tool has no drive. */
+export function driveLine({ words }: CardContext, drive: Drive | undefined, from: JsonPointer): Line {
+  if (drive === undefined) return []
+  return quoted([words.drives[drive.kind], drive.size].filter(Boolean).join(' '), from)
+}
 
 /** `2–3`, as printed: turns past finger tight. */
 export function turnsLine(context: CardContext, turns: TurnsTightening, from: JsonPointer): Line {
@@ -71,76 +83,67 @@ function statedLines(context: CardContext, value: StatedValue<Unit>, from: JsonP
 
 function tighteningLines(context: CardContext, tightening: Tightening, from: JsonPointer): FigureLines {
   const { words } = context
-  const notes = [
-    [
-      ...ownWords(`${words.labels.thread}: `),
-      ...quoted(words.threadConditions[tightening.threadCondition], `${from}/threadCondition`),
-    ],
-  ]
+  const { labels } = words
+  const condition = quoted(words.threadConditions[tightening.threadCondition], `${from}/threadCondition`)
+  const notes = [labelled(labels.thread, condition)]
   if (tightening.kind === 'not stated') return bare(quoted(words.notStated, from, 'gap'), notes)
   if (tightening.kind === 'turns') {
     const { maxTorque } = tightening
-    if (maxTorque !== undefined) {
-      notes.push([
-        ...ownWords(`${words.labels.most}: `),
-        ...valueLine(context, maxTorque, `${from}/maxTorque`),
-      ])
-    }
-    return bare(joined([turnsLine(context, tightening, from), ownWords(words.labels.turnsPast)], ' '), notes)
+    if (maxTorque !== undefined)
+      notes.push(labelled(labels.most, valueLine(context, maxTorque, `${from}/maxTorque`)))
+    return bare(joined([turnsLine(context, tightening, from), ownWords(labels.turnsPast)], ' '), notes)
   }
-  const torque = statedLines(context, tightening.torque, `${from}/torque`)
-  const stages = (tightening.stages ?? []).map((stage, index) =>
-    valueLine(context, stage, `${from}/stages/${index}`),
-  )
-  const angle: Line =
-    tightening.thenAngle === undefined
-      ? []
-      : [
-          ...ownWords(words.labels.thenAngle),
-          ...valueLine(context, tightening.thenAngle, `${from}/thenAngle`),
-        ]
-  return { ...torque, main: [...joined([...stages, torque.main], words.labels.thenStage), ...angle], notes }
-}
-
-function oilLine(context: CardContext, choice: OilChoice, from: JsonPointer): Line {
-  const { words } = context
-  const line: Line[] = [quoted(nameOil(choice), from, 'printed')]
-  if (choice.ambient !== undefined) line.push(valueLine(context, choice.ambient, `${from}/ambient`))
-  if (choice.limitedSlip === 'required' || choice.limitedSlip === 'not permitted') {
-    line.push(quoted(words.limitedSlip[choice.limitedSlip], `${from}/limitedSlip`))
-  }
-  return joined(line, ', ')
-}
-
-function oilsLines(context: CardContext, oils: OilsStated, from: JsonPointer): FigureLines {
-  const choices = oils.choices.map((choice, index) => oilLine(context, choice, `${from}/choices/${index}`))
+  const { torque, stages = [], thenAngle } = tightening
+  const final = statedLines(context, torque, `${from}/torque`)
+  const steps = stages.map((stage, index) => valueLine(context, stage, `${from}/stages/${index}`))
+  const angle = thenAngle === undefined ? [] : valueLine(context, thenAngle, `${from}/thenAngle`)
+  const main = joined([...steps, final.main], labels.thenStage)
   return {
-    ...bare(choices[0] ?? []),
-    notes: choices.slice(1).map((line) => [...ownWords(`${context.words.labels.or} `), ...line]),
+    ...final,
+    main: angle.length === 0 ? main : [...main, ...ownWords(labels.thenAngle), ...angle],
+    notes,
   }
+}
+
+function oilsLines(context: CardContext, { choices }: OilsStated, from: JsonPointer): FigureLines {
+  const { limitedSlip: slips, labels } = context.words
+  const [first = [], ...others] = choices.map((choice, index) => {
+    const { ambient, limitedSlip } = choice
+    const at = `${from}/choices/${index}`
+    const slip =
+      limitedSlip === 'required' || limitedSlip === 'not permitted' ? slips[limitedSlip] : undefined
+    return joined(
+      [
+        quoted(nameOil(choice), at, 'printed'),
+        ambient === undefined ? [] : valueLine(context, ambient, `${at}/ambient`),
+        quotedIf(slip, `${at}/limitedSlip`),
+      ],
+      ', ',
+    )
+  })
+  return bare(
+    first,
+    others.map((line) => [...ownWords(`${labels.or} `), ...line]),
+  )
 }
 
 /** `crush washer, flat, aluminium, 14 × 18 × 1.5 mm`, then the part number. */
-export function sealLine(context: CardContext, seal: Seal, from: JsonPointer): Line {
-  const { words } = context
+export function sealLine({ words }: CardContext, seal: Seal, from: JsonPointer): Line {
   if (seal.kind === 'not stated') return quoted(words.notStated, from, 'gap')
-  const lines: Line[] = [quoted(words.seals[seal.kind], `${from}/kind`)]
+  const lines = [quoted(words.seals[seal.kind], `${from}/kind`)]
   if (seal.kind === 'crush washer') lines.push(quoted(words.sealForms[seal.form], `${from}/form`))
   if (seal.kind === 'crush washer' || seal.kind === 'bonded seal' || seal.kind === 'o-ring') {
     if (seal.material !== 'not stated')
       lines.push(quoted(words.sealMaterials[seal.material], `${from}/material`))
-    if (seal.kind === 'o-ring' && seal.designation !== undefined)
-      lines.push(quoted(seal.designation, `${from}/designation`))
+    if (seal.kind === 'o-ring') lines.push(quotedIf(seal.designation, `${from}/designation`))
     if (seal.size !== undefined) {
       const { unit, ...sizes } = seal.size
       lines.push(quoted(`${Object.values(sizes).join(' × ')}\u00a0${unit}`, `${from}/size`, 'printed'))
     }
   }
   if (seal.kind === 'gasket') lines.push(quoted(seal.material, `${from}/material`))
-  if (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket')
-    lines.push(quoted(seal.product, `${from}/product`))
-  if (seal.kind !== 'none' && seal.partNumber !== undefined)
-    lines.push(quoted(seal.partNumber, `${from}/partNumber`))
+  if ('product' in seal) lines.push(quoted(seal.product, `${from}/product`))
+  if ('partNumber' in seal) lines.push(quotedIf(seal.partNumber, `${from}/partNumber`))
   return joined(lines, ', ')
 }
 
@@ -169,32 +172,28 @@ function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer): FigureL
 }
 
 /**
- * One figure of the plan as it stands on a card: the manual's own printed figure first, then what it prints
- * beside it, then what we computed; a gap says what kind of gap it is and, where it cannot be told, between
- * which figures.
+ * One figure of the plan as a card shows it: the manual's own printed figure first, then what it prints besides, then
+ * what we computed; a gap says what kind of gap it is and, where it is not known, between which figures.
  */
 export function figureLines(context: CardContext, figure: PlannedFigure, index: number): FigureLines {
   const from = `/figures/${index}`
-  const { resolved } = figure
+  const { resolved, computed = [] } = figure
   const { words } = context
   if (resolved.kind === 'not stated') return bare(quoted(words.notStated, `${from}/resolved/kind`, 'gap'))
   if (resolved.kind === 'cannot tell') {
     const missing = resolved.missing.map((fact) => words.identityFacts[fact])
-    const candidates = resolved.candidates.map(({ value }, place) =>
-      leafLines(context, value, `${from}/resolved/candidates/${place}/value`),
-    )
-    const either = joined(
-      candidates.map(({ main }) => main),
-      ` ${words.labels.or} `,
+    const candidates = resolved.candidates.map(
+      ({ value }, place) => leafLines(context, value, `${from}/resolved/candidates/${place}/value`).main,
     )
     return bare(
       quoted(words.cannotTell(missing), `${from}/resolved/missing`, 'gap'),
-      either.length === 0 ? [] : [[...ownWords(`${words.labels.candidates}: `), ...either]],
+      filled([labelled(words.labels.candidates, joined(candidates, ` ${words.labels.or} `))]),
     )
   }
-  const lines = leafLines(context, resolved.value, `${from}/resolved/value`)
-  const computed = (figure.computed ?? []).map((value, place) =>
-    valueLine(context, value, `${from}/computed/${place}`, 'computed'),
-  )
-  return { ...lines, computed }
+  return {
+    ...leafLines(context, resolved.value, `${from}/resolved/value`),
+    computed: computed.map((value, place) =>
+      valueLine(context, value, `${from}/computed/${place}`, 'computed'),
+    ),
+  }
 }

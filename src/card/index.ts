@@ -20,6 +20,6 @@ export type {
 export { type Cue, cueList } from './cueList.js'
 export { renderHtml } from './renderHtml.js'
 export { renderMarkdown } from './renderMarkdown.js'
-export { renderShortCard } from './renderShortCard.js'
 export { renderText } from './renderText.js'
 export { renderWebVtt } from './renderWebVtt.js'
+export { shortenCard } from './shortenCard.js'

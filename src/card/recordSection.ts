@@ -1,47 +1,36 @@
-import type { CardContext } from './cardContext.js'
-import { partLine } from './cardContext.js'
+import { type CardContext, partLine } from './cardContext.js'
 import type { CardBlanks, CardSection } from './cardParts.js'
 import { capitalised } from './spans.js'
 
 /** Blank lines for the date, the initials, the meters, and what came out of and went into each gearcase. */
-export function recordSection(context: CardContext): CardSection {
-  const { plan, words } = context
+export function recordSection({ plan, words }: CardContext): CardSection {
   const { blanks, choices } = words
-  const seen = new Set<string>()
-  const parts: CardBlanks[] = [
-    {
-      kind: 'blanks',
-      fields: [
-        { label: blanks.date },
-        { label: blanks.initials },
-        ...(plan.readings.hours === undefined ? [] : [{ label: blanks.hours }]),
-        ...(plan.readings.distance === undefined ? [] : [{ label: blanks.distance }]),
-      ],
-    },
+  const { hours, distance } = plan.readings
+  const meters = [
+    ...(hours === undefined ? [] : [{ label: blanks.hours }]),
+    ...(distance === undefined ? [] : [{ label: blanks.distance }]),
   ]
-  for (const [index, work] of plan.work.entries()) {
-    const key = `${work.part.path} ${work.part.instance?.id ?? ''}`
-    if (seen.has(key)) continue
-    seen.add(key)
-    const change = plan.work.some(
-      ({ part, task }) => task === 'change' && `${part.path} ${part.instance?.id ?? ''}` === key,
-    )
-    const level = { label: blanks.level, choices: choices.level }
-    const fields = change
-      ? [
-          { label: blanks.drained },
-          { label: blanks.oilLooks, choices: choices.oil },
-          { label: blanks.magnet, choices: choices.magnet },
-          { label: blanks.refilled },
-          { label: blanks.leaks, choices: choices.leaks },
-        ]
-      : [level, { label: blanks.leaks, choices: choices.leaks }]
-    parts.push({
-      kind: 'blanks',
-      heading: capitalised(partLine(work.part, `/work/${index}/part`, 'with gearcase')),
-      fields,
-    })
+  const keys = plan.work.map(({ part }) => `${part.path} ${part.instance?.id ?? ''}`)
+  const changed = new Set(keys.filter((_key, index) => plan.work[index]?.task === 'change'))
+  const leaks = { label: blanks.leaks, choices: choices.leaks }
+  const change = [
+    { label: blanks.drained },
+    { label: blanks.oilLooks, choices: choices.oil },
+    { label: blanks.magnet, choices: choices.magnet },
+    { label: blanks.refilled },
+    leaks,
+  ]
+  const check = [{ label: blanks.level, choices: choices.level }, leaks]
+  const gearcases = plan.work.flatMap(({ part }, index): CardBlanks[] => {
+    const key = keys[index] ?? ''
+    if (keys.indexOf(key) < index) return []
+    const heading = capitalised(partLine(part, `/work/${index}/part`))
+    return [{ kind: 'blanks', heading, fields: changed.has(key) ? change : check }]
+  })
+  const first: CardBlanks = {
+    kind: 'blanks',
+    fields: [{ label: blanks.date }, { label: blanks.initials }, ...meters],
   }
-  parts.push({ kind: 'blanks', fields: [{ label: blanks.notes }] })
-  return { id: 'record', heading: words.sections.record, parts }
+  const notes: CardBlanks = { kind: 'blanks', fields: [{ label: blanks.notes }] }
+  return { id: 'record', heading: words.sections.record, parts: [first, ...gearcases, notes] }
 }

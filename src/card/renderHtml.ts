@@ -1,95 +1,69 @@
-import type { Root } from 'hast'
 import { toHtml } from 'hast-util-to-html'
 import type { CardModel, CardSection } from './cardParts.js'
-import { element } from './html/element.js'
-import { lineHtml, linesHtml } from './html/lineHtml.js'
+import { element, plain } from './html/element.js'
+import { cautionHtml, lineHtml, linesHtml } from './html/lineHtml.js'
 import { partHtml } from './html/partHtml.js'
 import { cautionSign } from './html/pictures.js'
 import { CARD_STYLE } from './html/style.js'
+import { requireCard } from './requireCard.js'
+import { plainText } from './spans.js'
 
 /** No script, nothing fetched: the card may be opened from any file share. */
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'"
 
-const plainText = (line: CardModel['machine']) => line.map(({ text }) => text).join('')
-
 function headHtml(card: CardModel) {
-  return element(
+  return plain(
     'head',
-    {},
     element('meta', { charSet: 'utf-8' }),
     element('meta', { httpEquiv: ['Content-Security-Policy'], content: POLICY }),
     element('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
-    element('title', {}, `${card.title}: ${plainText(card.machine)}`),
-    element('style', {}, CARD_STYLE),
+    plain('title', `${card.title}: ${plainText(card.machine)}`),
+    plain('style', CARD_STYLE),
   )
 }
 
-function bannerHtml(card: CardModel) {
-  const { variant } = card
-  const facts = card.facts.map(({ label, value }) =>
-    element('div', {}, element('dt', {}, label), element('dd', {}, lineHtml(value))),
-  )
-  return element(
+function bannerHtml({ title, machine, about, variant, facts, header, authority }: CardModel) {
+  return plain(
     'header',
-    {},
-    element(
-      'div',
-      { className: ['name'] },
-      element('p', { className: ['title'] }, card.title),
-      element('h1', {}, lineHtml(card.machine)),
-      element('p', { className: ['about'] }, lineHtml(card.about)),
+    plain(
+      'div.name',
+      plain('p.title', title),
+      plain('h1', lineHtml(machine)),
+      plain('p.about', lineHtml(about)),
     ),
-    element(
-      'div',
-      { className: variant.known ? ['variant'] : ['variant', 'unknown'] },
-      element('p', { className: ['label'] }, variant.label),
+    plain(
+      variant.known ? 'div.variant' : 'div.variant.unknown',
+      plain('p.label', variant.label),
       linesHtml(variant.lines, 'main'),
     ),
-    element('dl', { className: ['facts'] }, facts),
-    card.header === undefined
-      ? undefined
-      : element('p', { className: ['header-note'] }, lineHtml(card.header)),
-    element(
-      'div',
-      { className: ['authority'] },
-      card.authority.map((sentence) => element('p', {}, sentence)),
+    plain(
+      'dl.facts',
+      facts.map(({ label, value }) => plain('div', plain('dt', label), plain('dd', lineHtml(value)))),
+    ),
+    header === undefined ? undefined : plain('p.header-note', lineHtml(header)),
+    plain(
+      'div.authority',
+      authority.map((sentence) => plain('p', sentence)),
     ),
   )
 }
 
-function cautionsHtml({ cautions }: CardModel) {
-  if (cautions.cautions.length === 0) return undefined
+function cautionsHtml({ cautions: { label, cautions } }: CardModel) {
+  if (cautions.length === 0) return undefined
+  const items = cautions.map((caution) => plain('li', cautionHtml(caution)))
   return element(
-    'aside',
-    { className: ['cautions'], ariaLabel: cautions.label },
+    'aside.cautions',
+    { ariaLabel: label },
     cautionSign(),
-    element(
-      'ul',
-      { role: 'list' },
-      cautions.cautions.map(({ word, line }) =>
-        element(
-          'li',
-          {},
-          word === undefined ? undefined : element('strong', {}, `${word}: `),
-          lineHtml(line),
-        ),
-      ),
-    ),
+    element('ul', { role: 'list' }, items),
   )
 }
 
-function sectionHtml(section: CardSection, card: CardModel) {
-  const id = `s-${section.id}`
-  return element(
-    'section',
-    { id: section.id, ariaLabelledBy: [id] },
-    element('h2', { id }, section.heading),
-    element(
-      'div',
-      { className: ['parts'] },
-      section.parts.flatMap((part) => partHtml(part, card)),
-    ),
-  )
+function sectionHtml({ id: name, heading, parts }: CardSection, card: CardModel) {
+  const id = `s-${name}`
+  const blocks = parts.flatMap((part) => partHtml(part, card))
+  const title = element('h2', { id }, heading)
+  return element('section', { id: name, ariaLabelledBy: [id] }, title, plain('div.parts', blocks))
 }
 
 /**
@@ -119,35 +93,12 @@ function sectionHtml(section: CardSection, card: CardModel) {
  * ```
  */
 export function renderHtml(card: CardModel): string {
-  if (card?.kind !== 'service-card') throw new TypeError("card must be a card, with kind 'service-card'")
-  const sections = card.sections.filter(({ id }) => id !== 'sources')
-  const sources = card.sections.filter(({ id }) => id === 'sources')
-  const body = element(
-    'body',
-    { className: [card.extent] },
-    element(
-      'div',
-      { className: ['sheet'] },
-      bannerHtml(card),
-      element(
-        'main',
-        {},
-        cautionsHtml(card),
-        sections.map((section) => sectionHtml(section, card)),
-      ),
-      element(
-        'footer',
-        {},
-        sources.map((section) => sectionHtml(section, card)),
-      ),
-    ),
-  )
-  const root: Root = {
-    type: 'root',
-    children: [
-      { type: 'doctype' },
-      element('html', { lang: card.language, dir: card.direction }, headHtml(card), body),
-    ],
-  }
-  return `${toHtml(root)}\n`
+  requireCard(card)
+  const sectionsOf = (isSource: boolean) =>
+    card.sections.filter(({ id }) => (id === 'sources') === isSource).map((one) => sectionHtml(one, card))
+  const main = plain('main', cautionsHtml(card), sectionsOf(false))
+  const sheet = plain('div.sheet', bannerHtml(card), main, plain('footer', sectionsOf(true)))
+  const body = plain(`body.${card.extent}`, sheet)
+  const html = element('html', { lang: card.language, dir: card.direction }, headHtml(card), body)
+  return `${toHtml({ type: 'root', children: [{ type: 'doctype' }, html] })}\n`
 }

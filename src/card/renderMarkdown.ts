@@ -12,6 +12,7 @@ import type {
   CardTable,
   Line,
 } from './cardParts.js'
+import { requireCard } from './requireCard.js'
 
 const text = (value: string): PhrasingContent => ({ type: 'text', value })
 const strong = (line: readonly PhrasingContent[]): PhrasingContent => ({
@@ -146,7 +147,7 @@ function partBlocks(part: CardPart, card: CardModel): RootContent[] {
  * ```
  */
 export function renderMarkdown(card: CardModel): string {
-  if (card?.kind !== 'service-card') throw new TypeError("card must be a card, with kind 'service-card'")
+  requireCard(card)
   const facts = card.facts.map(({ label, value }) =>
     listItem([text(`${label}: `), ...phrasing(value)], [], false),
   )

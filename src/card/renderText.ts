@@ -1,8 +1,9 @@
-import type { CardCell, CardModel, CardPart, Line } from './cardParts.js'
+import type { CardCell, CardModel, CardPart } from './cardParts.js'
+import { requireCard } from './requireCard.js'
+import { plainText as write } from './spans.js'
 import { wrapText } from './wrapText.js'
 
 const WIDTH = 80
-const write = (line: Line) => line.map(({ text }) => text).join('')
 
 /** Lines of text, the first after `lead`, the others under it. */
 const under = (lead: string, text: string) => wrapText(text, WIDTH, lead, ' '.repeat(lead.length))
@@ -93,7 +94,7 @@ function partLines(part: CardPart, { extent }: CardModel): string[] {
  * ```
  */
 export function renderText(card: CardModel): string {
-  if (card?.kind !== 'service-card') throw new TypeError("card must be a card, with kind 'service-card'")
+  requireCard(card)
   const lines = [
     ...under('', `${card.title}: ${write(card.machine)}`),
     '='.repeat(WIDTH),

@@ -1,3 +1,4 @@
+import { requireShape } from '../base/index.js'
 import { cleanText } from '../message/index.js'
 import type { Cue } from './cueList.js'
 
@@ -17,7 +18,7 @@ const escaped = (text: string) =>
  *
  * @param cues - from {@link cueList}; at least 1 s each
  * @returns a WebVTT file; names from the sheet can make neither tags nor cues
- * @throws RangeError when a cue's `seconds` is not a whole number from 1 on
+ * @throws TypeError when `cues` is no list of cues, RangeError when a cue's `seconds` is not a whole number from 1 on
  *
  * Source: WebVTT: The Web Video Text Tracks Format (W3C), file structure and cue text escapes; from memory.
  *
@@ -30,6 +31,8 @@ const escaped = (text: string) =>
  * ```
  */
 export function renderWebVtt(cues: readonly Cue[]): string {
+  const shape = [{ id: 'string', say: 'string', screen: [{ text: 'string' }], seconds: 'number' }] as const
+  requireShape('cues', cues, shape, 'pass the result of cueList')
   let start = 0
   const blocks = cues.map(({ id, say, screen, seconds }) => {
     if (!Number.isSafeInteger(seconds) || seconds < 1) {

@@ -1,4 +1,5 @@
 import type { CardModel, CardPart, CardSection, CardTable, PlateRow } from './cardParts.js'
+import { requireCard } from './requireCard.js'
 
 const KEPT: ReadonlySet<CardSection['id']> = new Set(['figures', 'tightening', 'steps', 'missing'])
 /** Column of the tightening table that only repeats the figure in other units. */
@@ -30,7 +31,7 @@ function shortenPart(part: CardPart, section: CardSection['id']): CardPart[] {
 
 /** The card for a technician who knows this job on this machine: figures, settings, short steps with cautions, and gaps. */
 export function shortenCard(card: CardModel): CardModel {
-  if (card?.kind !== 'service-card') throw new TypeError("card must be a card, with kind 'service-card'")
+  requireCard(card)
   return {
     ...card,
     extent: 'short',

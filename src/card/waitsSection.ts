@@ -1,28 +1,22 @@
 import type { PlannedWait } from '../service/index.js'
 import { type CardContext, durationLine, partLine, reasonLines } from './cardContext.js'
-import type { CardCell, CardSection, Line } from './cardParts.js'
-import { capitalised, joined, ownWords, quoted } from './spans.js'
-
-const cell = (...lines: Line[]): CardCell => ({ lines: lines.filter((line) => line.length > 0) })
+import type { CardCell, CardSection, CardTable } from './cardParts.js'
+import { capitalised, cell, joined, labelled, listPart, ownWords, quoted } from './spans.js'
 
 function waitRow(context: CardContext, wait: PlannedWait, index: number): CardCell[] {
-  const { words } = context
+  const { waits, waitParts } = context.words
   const from = `/waits/${index}`
   const why = wait.seconds === undefined ? reasonLines(context, wait.reasons, `${from}/reasons`) : []
-  const time =
-    wait.seconds === undefined ? [] : durationLine(context, wait.seconds, `${from}/seconds`, 'computed')
-  const parts = (wait.parts ?? []).map(({ name, seconds }, place) => [
-    ...quoted(
-      Object.hasOwn(words.waitParts, name) ? (words.waitParts[name] ?? name) : name,
-      `${from}/parts/${place}/name`,
-    ),
-    ...ownWords(' '),
-    ...durationLine(context, Math.round(seconds), `${from}/parts/${place}/seconds`),
-  ])
-  const where = partLine(wait.part, `${from}/part`, 'with gearcase')
+  const parts = (wait.parts ?? []).map(({ name, seconds }, place) => {
+    const at = `${from}/parts/${place}`
+    const word = Object.hasOwn(waitParts, name) ? waitParts[name] : undefined
+    const time = durationLine(context, Math.round(seconds), `${at}/seconds`)
+    return [...quoted(word ?? name, `${at}/name`), ...ownWords(' '), ...time]
+  })
+  const where = partLine(wait.part, `${from}/part`)
   return [
-    cell(capitalised(joined([where, quoted(words.waits[wait.kind], `${from}/kind`)], ': '))),
-    cell(time),
+    cell(capitalised(joined([where, quoted(waits[wait.kind], `${from}/kind`)], ': '))),
+    cell(durationLine(context, wait.seconds, `${from}/seconds`, 'computed')),
     cell(joined(parts, ', '), ...why),
   ]
 }
@@ -31,24 +25,13 @@ function waitRow(context: CardContext, wait: PlannedWait, index: number): CardCe
 export function waitsSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { wait, time, of } = words.columns
+  const { workingTime, houseEstimate } = words.labels
   if (plan.steps.length === 0) return { id: 'waits', heading: words.sections.waits, parts: [] }
   const rows = plan.waits.map((entry, index) => waitRow(context, entry, index))
-  const table = {
-    kind: 'table' as const,
-    caption: ownWords(words.captions.waits),
-    columns: [wait, time, of],
-    rows,
-  }
-  const working = [
-    ...ownWords(`${words.labels.workingTime}: `),
-    ...durationLine(context, Math.round(plan.time.minutes) * 60, '/time/minutes', 'computed'),
-    ...ownWords(` (${words.labels.houseEstimate})`),
-  ]
-  const list = {
-    kind: 'list' as const,
-    box: false,
-    items: [{ line: working, notes: [] }],
-    picture: 'pour' as const,
-  }
-  return { id: 'waits', heading: words.sections.waits, parts: rows.length === 0 ? [list] : [table, list] }
+  const caption = ownWords(words.captions.waits)
+  const table: CardTable = { kind: 'table', caption, columns: [wait, time, of], rows }
+  const minutes = durationLine(context, Math.round(plan.time.minutes) * 60, '/time/minutes', 'computed')
+  const working = [...labelled(workingTime, minutes), ...ownWords(` (${houseEstimate})`)]
+  const list = listPart([working], { picture: 'pour' })
+  return { id: 'waits', heading: words.sections.waits, parts: rows.length === 0 ? list : [table, ...list] }
 }

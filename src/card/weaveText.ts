@@ -9,14 +9,14 @@ const FIRST = 0xe100
  * the text sees one opaque sign for a piece, and the finished sentence is cut at the signs again.
  */
 export function weaveText<Key extends string>(
-  pieces: Readonly<Partial<Record<Key, Line | undefined>>>,
+  pieces: Readonly<Partial<Record<Key, Line>>>,
   write: (signs: Readonly<Partial<Record<Key, string>>>) => string,
 ): Line {
   const signs: Partial<Record<Key, string>> = {}
   const lines: Line[] = []
   for (const key of Object.keys(pieces) as Key[]) {
     const line = pieces[key]
-    if (line === undefined) continue
+    if (line === undefined || line.length === 0) continue
     signs[key] = `${OPEN}${String.fromCharCode(FIRST + lines.length)}${CLOSE}`
     lines.push(line)
   }

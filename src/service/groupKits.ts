@@ -11,7 +11,7 @@ export interface KitGroup {
 /** Groups machines that need the same kit, in the order of their first; what is still to be bought does not count. */
 export function groupKits(kits: readonly Kit[]): readonly KitGroup[] {
   const shape = [{ machine: {}, oil: [{ volume: {} }], seals: [{}], tools: [{}] }]
-  requireShape('kits', kits, shape, 'hand over what kitContents gives')
+  requireShape('kits', kits, shape, 'pass the result of kitContents')
   const groups = new Map<string, { machines: Kit['machine'][]; kit: Kit }>()
   for (const kit of kits) {
     const { oil, seals, tools } = kit

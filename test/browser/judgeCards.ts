@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs'
 import { type Browser, chromium } from 'playwright-core'
-import { renderShortCard } from '../../src/card/renderShortCard.js'
+import { shortenCard } from '../../src/card/shortenCard.js'
 import { renderHtml } from '../../src/v1/card.js'
 import { planExamples } from '../card/planExamples.js'
 import { PLAN_WITHOUT_VARIANT } from '../card/skarnfellPlan.js'
@@ -112,7 +112,7 @@ export async function judgeCards(output: Output): Promise<{ cards: JudgedCard[];
       const most = LONGER[name]?.pages ?? MOST_PAGES
       return [
         { name, html: renderHtml(card), most },
-        { name: `${name} short`, html: renderShortCard(card), most: most - 1 },
+        { name: `${name} short`, html: renderHtml(shortenCard(card)), most: most - 1 },
       ]
     })
     for (const { name, html, most } of pages) {

@@ -194,7 +194,7 @@ describe('spans', () => {
   })
 
   it('weaves pieces into a sentence and keeps where each came from', () => {
-    const pieces = { part: [{ text: 'plug', from: '/a' }], gone: undefined }
+    const pieces = { part: [{ text: 'plug', from: '/a' }], gone: [] }
     expect(
       weaveText(pieces, ({ part, gone }) => `Take out the ${part}${gone === undefined ? '.' : '!'}`),
     ).toEqual([{ text: 'Take out the ' }, { text: 'plug', from: '/a' }, { text: '.' }])

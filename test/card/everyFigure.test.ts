@@ -3,7 +3,7 @@ import { fromHtml } from 'hast-util-from-html'
 import { describe, expect, it } from 'vitest'
 import type { Reason } from '../../src/base/finding.js'
 import { readPointer } from '../../src/base/readPointer.js'
-import { renderShortCard } from '../../src/card/renderShortCard.js'
+import { shortenCard } from '../../src/card/shortenCard.js'
 import { en } from '../../src/message/en/index.js'
 import { renderHtml } from '../../src/v1/card.js'
 import { renderMessage } from '../../src/v1/message.js'
@@ -118,7 +118,7 @@ describe('every figure on the card', () => {
   })
 
   it.each(PLANS)('%s: so do those of the short card', (_name, plan) => {
-    const html = renderShortCard(cardOf(plan))
+    const html = renderHtml(shortenCard(cardOf(plan)))
     expect(wrongFigures(fromHtml(html), plan)).toEqual([])
     expect(figuresOn(html).length).toBeGreaterThan(8)
   })

@@ -2,7 +2,6 @@ import { fc, test } from '@fast-check/vitest'
 import type { Element, Nodes } from 'hast'
 import { fromHtml } from 'hast-util-from-html'
 import { describe, expect, it } from 'vitest'
-import { renderShortCard } from '../../src/card/renderShortCard.js'
 import { shortenCard } from '../../src/card/shortenCard.js'
 import { en } from '../../src/message/en/index.js'
 import { cardModel, renderHtml } from '../../src/v1/card.js'
@@ -167,7 +166,7 @@ describe('renderHtml', () => {
 })
 
 describe('the short card', () => {
-  const short = renderShortCard(card)
+  const short = renderHtml(shortenCard(card))
 
   it('keeps figures, settings, the order of work and the gaps, in short words', () => {
     expect(shortenCard(card).sections.map(({ id }) => id)).toEqual([
@@ -184,6 +183,6 @@ describe('the short card', () => {
 
   it('throws for what is no card', () => {
     expect(() => shortenCard({} as never)).toThrow(TypeError)
-    expect(() => renderShortCard(undefined as never)).toThrow(TypeError)
+    expect(() => renderHtml(shortenCard(undefined as never))).toThrow(TypeError)
   })
 })

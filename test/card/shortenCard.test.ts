@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { renderShortCard } from '../../src/card/renderShortCard.js'
+import { renderHtml } from '../../src/card/renderHtml.js'
 import { shortenCard } from '../../src/card/shortenCard.js'
 import { cardOf, planExample } from '../support/planExample.js'
 
@@ -7,11 +7,13 @@ describe('the short card', () => {
   it('has no heading without anything below it', () => {
     const card = shortenCard(cardOf(planExample('tind-4')))
     expect(card.sections.filter(({ parts }) => parts.length === 0)).toEqual([])
-    expect(renderShortCard(cardOf(planExample('tind-4')))).not.toContain('Not in the manual; not known')
+    expect(renderHtml(shortenCard(cardOf(planExample('tind-4'))))).not.toContain(
+      'Not in the manual; not known',
+    )
   })
 
   it('still says what is missing where something is', () => {
-    const html = renderShortCard(cardOf(planExample('kvist-2')))
+    const html = renderHtml(shortenCard(cardOf(planExample('kvist-2'))))
     expect(html).toContain('Not in the manual; not known')
     expect(html).toContain('torque not stated')
   })

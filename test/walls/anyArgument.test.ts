@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import * as library from '../../src/index.js'
 import * as codes from '../../src/quantity/unitCodes/index.js'
+import * as card from '../../src/v1/card.js'
 import { type Call, captureCalls } from '../support/captureCalls.js'
 import { docExamples } from '../support/docExamples.js'
 
@@ -61,7 +62,7 @@ function spoil(args: readonly unknown[], [place, key]: Path, by: unknown): reado
   })
 }
 
-const functions = Object.entries<unknown>({ ...library, ...codes }).filter(
+const functions = Object.entries<unknown>({ ...library, ...codes, ...card }).filter(
   (entry): entry is [string, (...args: unknown[]) => unknown] =>
     typeof entry[1] === 'function' && !/^class/.test(Function.prototype.toString.call(entry[1])),
 )

@@ -1,6 +1,6 @@
 import type { ElementContent } from 'hast'
-import type { Line, SpanTone } from '../cardParts.js'
-import { element } from './element.js'
+import type { CardCaution, Line, SpanTone } from '../cardParts.js'
+import { element, plain } from './element.js'
 
 const CLASSES: Readonly<Record<SpanTone, string>> = {
   printed: 'printed',
@@ -20,5 +20,10 @@ export function lineHtml(line: Line): ElementContent[] {
 
 /** Lines one below the other, each in its own block. */
 export function linesHtml(lines: readonly Line[], className: string): ElementContent[] {
-  return lines.map((line) => element('div', { className: [className] }, lineHtml(line)))
+  return lines.map((line) => plain(`div.${className}`, lineHtml(line)))
+}
+
+/** A caution behind its signal word. */
+export function cautionHtml({ word, line }: CardCaution): ElementContent[] {
+  return [...(word === undefined ? [] : [plain('strong', `${word}: `)]), ...lineHtml(line)]
 }

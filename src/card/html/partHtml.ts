@@ -6,57 +6,49 @@ import type {
   CardModel,
   CardPart,
   CardPlate,
+  CardStep,
   CardSteps,
   CardTable,
 } from '../cardParts.js'
-import { element } from './element.js'
-import { lineHtml, linesHtml } from './lineHtml.js'
+import { element, plain } from './element.js'
+import { cautionHtml, lineHtml, linesHtml } from './lineHtml.js'
 import { cautionSign, pictureHtml } from './pictures.js'
 import { torqueDrawing, torqueLegend } from './torqueDrawing.js'
 
 type Marks = CardModel['marks']
 
-const box = () => element('span', { className: ['box'], ariaHidden: 'true' })
+const box = () => element('span.box', { ariaHidden: 'true' })
 
-function cellHtml(cell: CardCell): ElementContent[] {
-  const [first, ...rest] = cell.lines
+function cellHtml({ lines: [first, ...rest], drawing }: CardCell): ElementContent[] {
   return [
-    ...(first === undefined ? [] : [element('div', { className: ['main'] }, lineHtml(first))]),
+    ...(first === undefined ? [] : [plain('div.main', lineHtml(first))]),
     ...linesHtml(rest, 'note'),
-    ...(cell.drawing === undefined ? [] : [torqueDrawing(cell.drawing)]),
+    ...(drawing === undefined ? [] : [torqueDrawing(drawing)]),
   ]
 }
 
 /** Roles are stated, since a table that is laid out as blocks on a narrow screen would lose them. */
-function tableHtml(table: CardTable, marks: Marks): Element[] {
-  const head = table.columns.map((column) => element('th', { scope: 'col', role: 'columnheader' }, column))
-  const rows = table.rows.map((row) =>
-    element(
-      'tr',
-      { role: 'row' },
-      row.map((cell, index) =>
-        index === 0
-          ? element('th', { scope: 'row', role: 'rowheader' }, cellHtml(cell))
-          : element(
-              'td',
-              {
-                role: 'cell',
-                className: cell.lines.length === 0 ? ['empty'] : [],
-                dataLabel: table.columns[index] ?? '',
-              },
-              element('div', {}, cellHtml(cell)),
-            ),
-      ),
-    ),
-  )
-  const drawn = table.rows.some((row) => row.some((cell) => cell.drawing !== undefined))
+function tableHtml({ caption, columns, rows }: CardTable, marks: Marks): Element[] {
+  const cellOf = (cell: CardCell, index: number): Element => {
+    if (index === 0) return element('th', { scope: 'row', role: 'rowheader' }, cellHtml(cell))
+    const className = cell.lines.length === 0 ? ['empty'] : []
+    const properties = { role: 'cell', className, dataLabel: columns[index] ?? '' }
+    return element('td', properties, plain('div', cellHtml(cell)))
+  }
+  const rowOf = (cells: readonly Element[]) => element('tr', { role: 'row' }, cells)
+  const head = columns.map((column) => element('th', { scope: 'col', role: 'columnheader' }, column))
+  const drawn = rows.some((row) => row.some((cell) => cell.drawing !== undefined))
   return [
     element(
       'table',
       { role: 'table' },
-      element('caption', {}, lineHtml(table.caption)),
-      element('thead', { role: 'rowgroup' }, element('tr', { role: 'row' }, head)),
-      element('tbody', { role: 'rowgroup' }, rows),
+      plain('caption', lineHtml(caption)),
+      element('thead', { role: 'rowgroup' }, rowOf(head)),
+      element(
+        'tbody',
+        { role: 'rowgroup' },
+        rows.map((row) => rowOf(row.map(cellOf))),
+      ),
     ),
     ...(drawn ? [torqueLegend(marks.legend)] : []),
   ]
@@ -68,17 +60,15 @@ function pictureOf(picture: CardList['picture'], marks: Marks): Element[] {
 
 function listHtml(list: CardList, marks: Marks): Element {
   const items = list.items.map(({ line, notes }) =>
-    element(
+    plain(
       'li',
-      {},
       list.box ? box() : undefined,
-      element('div', {}, element('div', { className: ['main'] }, lineHtml(line)), linesHtml(notes, 'note')),
+      plain('div', plain('div.main', lineHtml(line)), linesHtml(notes, 'note')),
     ),
   )
-  return element(
-    'div',
-    { className: ['list'] },
-    list.heading === undefined ? undefined : element('h3', {}, list.heading),
+  return plain(
+    'div.list',
+    list.heading === undefined ? undefined : plain('h3', list.heading),
     pictureOf(list.picture, marks),
     element('ul', { role: 'list', className: list.box ? ['boxed'] : [] }, items),
   )
@@ -86,91 +76,53 @@ function listHtml(list: CardList, marks: Marks): Element {
 
 function plateHtml(plate: CardPlate, marks: Marks): Element {
   const rows = plate.rows.map(({ label, value, size, notes }) =>
-    element(
-      'div',
-      { className: ['row', size] },
-      element('dt', {}, lineHtml(label)),
-      element('dd', {}, element('div', { className: ['main'] }, lineHtml(value)), linesHtml(notes, 'note')),
+    plain(
+      `div.row.${size}`,
+      plain('dt', lineHtml(label)),
+      plain('dd', plain('div.main', lineHtml(value)), linesHtml(notes, 'note')),
     ),
   )
-  return element(
-    'article',
-    { className: ['plate'] },
-    element(
-      'div',
-      { className: ['plate-head'] },
-      element('h3', {}, lineHtml(plate.name)),
-      pictureOf(plate.picture, marks),
-    ),
-    element('dl', {}, rows),
+  const head = plain('div.plate-head', plain('h3', lineHtml(plate.name)), pictureOf(plate.picture, marks))
+  return plain('article.plate', head, plain('dl', rows))
+}
+
+function stepHtml({ number, cautions, full, short, note }: CardStep, extent: CardModel['extent']): Element {
+  const text = lineHtml(extent === 'full' ? full : short)
+  const below = note === undefined ? undefined : plain('div.note', lineHtml(note))
+  return plain(
+    'li',
+    cautions.map((caution) => plain('div.caution', cautionSign(), plain('div', cautionHtml(caution)))),
+    plain('div.step', box(), plain('span.number', String(number)), plain('div', text, below)),
   )
 }
 
-function stepsHtml(steps: CardSteps, extent: CardModel['extent']): Element {
-  const groups = steps.groups.map(({ heading, steps: within }) =>
-    element(
-      'div',
-      { className: ['group'] },
-      element('h3', {}, lineHtml(heading)),
-      element(
-        'ol',
-        { role: 'list', start: within[0]?.number ?? 1 },
-        within.map((step) =>
-          element(
-            'li',
-            {},
-            step.cautions.map(({ word, line }) =>
-              element(
-                'div',
-                { className: ['caution'] },
-                cautionSign(),
-                element(
-                  'div',
-                  {},
-                  word === undefined ? undefined : element('strong', {}, `${word}: `),
-                  lineHtml(line),
-                ),
-              ),
-            ),
-            element(
-              'div',
-              { className: ['step'] },
-              box(),
-              element('span', { className: ['number'] }, String(step.number)),
-              element(
-                'div',
-                {},
-                lineHtml(extent === 'full' ? step.full : step.short),
-                step.note === undefined
-                  ? undefined
-                  : element('div', { className: ['note'] }, lineHtml(step.note)),
-              ),
-            ),
-          ),
+function stepsHtml({ groups }: CardSteps, extent: CardModel['extent']): Element {
+  return plain(
+    'div.steps',
+    groups.map(({ heading, steps }) =>
+      plain(
+        'div.group',
+        plain('h3', lineHtml(heading)),
+        element(
+          'ol',
+          { role: 'list', start: steps[0]?.number ?? 1 },
+          steps.map((step) => stepHtml(step, extent)),
         ),
       ),
     ),
   )
-  return element('div', { className: ['steps'] }, groups)
 }
 
-function blanksHtml(blanks: CardBlanks): Element {
-  const fields = blanks.fields.map(({ label, choices }) =>
-    element(
-      'div',
-      { className: choices === undefined ? ['blank'] : ['blank', 'ticks'] },
-      element('span', { className: ['label'] }, label),
-      choices === undefined
-        ? element('span', { className: ['line'] })
-        : choices.map((choice) => element('span', { className: ['choice'] }, box(), choice)),
+function blanksHtml({ heading, fields }: CardBlanks): Element {
+  const blanks = fields.map(({ label, choices }) =>
+    plain(
+      choices === undefined ? 'div.blank' : 'div.blank.ticks',
+      plain('span.label', label),
+      choices?.map((choice) => plain('span.choice', box(), choice)) ?? plain('span.line'),
     ),
   )
-  return element(
-    'div',
-    { className: ['blanks'] },
-    blanks.heading === undefined ? undefined : element('h3', {}, lineHtml(blanks.heading)),
-    element('div', { className: ['fields'] }, fields),
-  )
+  const head = heading === undefined ? undefined : plain('h3', lineHtml(heading))
+  return plain('div.blanks', head, plain('div.fields', blanks))
 }
 
 /** One part of a section. */

@@ -1,6 +1,6 @@
 import type { Element } from 'hast'
 import type { PictureName } from '../cardParts.js'
-import { element } from './element.js'
+import { element, plain } from './element.js'
 
 /** Line drawings, each in a box of its own: thin line, thick line, full, hatched by strokes; no colour carries meaning. */
 interface Drawing {
@@ -43,37 +43,26 @@ const DRAWINGS: Readonly<Record<Exclude<PictureName, 'torque'>, Drawing>> = {
  */
 export function pictureHtml(name: Exclude<PictureName, 'torque'>, meaning: string): Element {
   const { box, thin, thick, full } = DRAWINGS[name]
-  const stroke = (d: string, width: number) =>
-    element('path', {
-      d,
-      fill: 'none',
-      stroke: 'currentColor',
-      strokeWidth: String(width),
-      strokeLinejoin: 'round',
-      strokeLinecap: 'round',
-    })
+  const round = { strokeLinejoin: 'round', strokeLinecap: 'round' }
+  const stroke = (d: string | undefined, strokeWidth: string) =>
+    d && element('path', { d, fill: 'none', stroke: 'currentColor', strokeWidth, ...round })
   return element(
-    'svg',
-    { className: ['picture', name.replace(' ', '-')], viewBox: box, role: 'img', focusable: 'false' },
-    element('title', {}, meaning),
-    ...(thin === undefined ? [] : [stroke(thin, 1.25)]),
-    ...(thick === undefined ? [] : [stroke(thick, 2.75)]),
-    ...(full === undefined ? [] : [element('path', { d: full, fill: 'currentColor' })]),
+    `svg.picture.${name.replace(' ', '-')}`,
+    { viewBox: box, role: 'img', focusable: 'false' },
+    plain('title', meaning),
+    stroke(thin, '1.25'),
+    stroke(thick, '2.75'),
+    full && element('path', { d: full, fill: 'currentColor' }),
   )
 }
 
 /** The sign before a caution. */
 export function cautionSign(): Element {
+  const line = { stroke: 'currentColor', strokeWidth: '2.2' }
   return element(
-    'svg',
-    { className: ['sign-caution'], viewBox: '0 0 24 22', ariaHidden: 'true', focusable: 'false' },
-    element('path', {
-      d: 'M12 1.500L23 20.500H1Z',
-      fill: 'none',
-      stroke: 'currentColor',
-      strokeWidth: '2.2',
-      strokeLinejoin: 'round',
-    }),
-    element('path', { d: 'M12 8V14M12 16.500V18', stroke: 'currentColor', strokeWidth: '2.4' }),
+    'svg.sign-caution',
+    { viewBox: '0 0 24 22', ariaHidden: 'true', focusable: 'false' },
+    element('path', { d: 'M12 1.500L23 20.500H1Z', fill: 'none', ...line, strokeLinejoin: 'round' }),
+    element('path', { d: 'M12 8V14M12 16.500V18', ...line, strokeWidth: '2.4' }),
   )
 }

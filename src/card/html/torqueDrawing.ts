@@ -1,6 +1,6 @@
-import type { Element } from 'hast'
+import type { Element, Properties } from 'hast'
 import type { TorqueDrawing } from '../../service/index.js'
-import { element } from './element.js'
+import { element, plain } from './element.js'
 
 const WIDTH = 180
 const HEIGHT = 30
@@ -17,80 +17,39 @@ export function torqueDrawing({ stated, trueBand, setting }: TorqueDrawing): Ele
   const lowest = Math.min(...values)
   const span = Math.max(...values) - lowest || 1
   const at = (value: number) => Number((MARGIN + ((value - lowest) / span) * (WIDTH - 2 * MARGIN)).toFixed(1))
-  const axis = element('path', {
-    d: `M2 24H${WIDTH - 2}`,
-    stroke: 'currentColor',
-    strokeWidth: '1',
-    fill: 'none',
-  })
+  const path = (d: string, more: Properties) => element('path', { d, ...more })
+  const stroke = (strokeWidth: string) => ({ stroke: 'currentColor', strokeWidth })
+  const bar = (from: number, y: string, width: number, height: string, more: Properties) =>
+    element('rect', { x: String(from), y, width: width.toFixed(1), height, ...more })
   const { low, aim, high } = stated
   const left = low === undefined ? 2 : at(low)
   const right = high === undefined ? WIDTH - 2 : at(high)
-  const band =
-    low === undefined && high === undefined
-      ? []
-      : [
-          element('rect', {
-            x: String(left),
-            y: '9',
-            width: (right - left).toFixed(1),
-            height: '12',
-            fill: 'none',
-            stroke: 'currentColor',
-            strokeWidth: '1.5',
-          }),
-        ]
-  const line =
-    aim === undefined || low !== undefined
-      ? []
-      : [element('path', { d: `M${at(aim)} 7V23`, stroke: 'currentColor', strokeWidth: '2.5' })]
-  const bar = element('rect', {
-    x: String(at(trueBand.low)),
-    y: '13',
-    width: Math.max(1, at(trueBand.high) - at(trueBand.low)).toFixed(1),
-    height: '4',
-    fill: 'currentColor',
-  })
+  const hasBand = low !== undefined || high !== undefined
+  const hasLine = aim !== undefined && low === undefined
   const set = at(setting)
-  const pointer = element('path', { d: `M${set - 4} 1H${set + 4}L${set} 8Z`, fill: 'currentColor' })
-  const ticks = element('path', {
-    d: [left, right].map((x) => `M${x} 21V27`).join(''),
-    stroke: 'currentColor',
-    strokeWidth: '1',
-  })
+  const [from, to] = [at(trueBand.low), at(trueBand.high)]
   return element(
-    'svg',
-    { className: ['scale'], viewBox: `0 0 ${WIDTH} ${HEIGHT}`, ariaHidden: 'true', focusable: 'false' },
-    axis,
-    ticks,
-    ...band,
-    ...line,
-    bar,
-    pointer,
+    'svg.scale',
+    { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, ariaHidden: 'true', focusable: 'false' },
+    path(`M2 24H${WIDTH - 2}`, { ...stroke('1'), fill: 'none' }),
+    path([left, right].map((x) => `M${x} 21V27`).join(''), stroke('1')),
+    hasBand ? bar(left, '9', right - left, '12', { fill: 'none', ...stroke('1.5') }) : undefined,
+    hasLine ? path(`M${at(aim)} 7V23`, stroke('2.5')) : undefined,
+    bar(from, '13', Math.max(1, to - from), '4', { fill: 'currentColor' }),
+    path(`M${set - 4} 1H${set + 4}L${set} 8Z`, { fill: 'currentColor' }),
   )
 }
 
 /** The three signs of the drawing with their words. */
 export function torqueLegend(legend: { allowed: string; trueBand: string; setting: string }): Element {
-  const sign = (d: string, fill: boolean, word: string) =>
-    element(
-      'span',
-      { className: ['sign'] },
-      element(
-        'svg',
-        { viewBox: '0 0 24 12', ariaHidden: 'true', focusable: 'false' },
-        element('path', {
-          d,
-          fill: fill ? 'currentColor' : 'none',
-          stroke: 'currentColor',
-          strokeWidth: fill ? '0' : '1.5',
-        }),
-      ),
-      word,
-    )
-  return element(
-    'p',
-    { className: ['legend'] },
+  const sign = (d: string, fill: boolean, word: string) => {
+    const [inside, strokeWidth] = fill ? ['currentColor', '0'] : ['none', '1.5']
+    const path = element('path', { d, fill: inside, stroke: 'currentColor', strokeWidth })
+    const svg = element('svg', { viewBox: '0 0 24 12', ariaHidden: 'true', focusable: 'false' }, path)
+    return plain('span.sign', svg, word)
+  }
+  return plain(
+    'p.legend',
     sign('M1 1H23V11H1Z', false, legend.allowed),
     sign('M1 4H23V8H1Z', true, legend.trueBand),
     sign('M7 2H17L12 10Z', true, legend.setting),

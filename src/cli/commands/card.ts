@@ -1,5 +1,5 @@
 import { join } from 'node:path'
-import { cardModel, renderHtml, renderMarkdown, renderShortCard, renderText } from '../../card/index.js'
+import { cardModel, renderHtml, renderMarkdown, renderText, shortenCard } from '../../card/index.js'
 import { en } from '../../message/en/index.js'
 import { planFiles } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
@@ -20,7 +20,7 @@ export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
       [`${base}.html`, renderHtml(card)],
       [`${base}.md`, renderMarkdown(card)],
       [`${base}.txt`, renderText(card)],
-      [`${base}-short.html`, renderShortCard(card)],
+      [`${base}-short.html`, renderHtml(shortenCard(card))],
     ]
     for (const [path, text] of files) await writeOut(path, text, io)
     io.print(`Card written: ${files.map(([path]) => path).join(', ')}`)

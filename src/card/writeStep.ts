@@ -1,0 +1,118 @@
+import type { StepParams, StepText } from '../message/index.js'
+import type { PlannedFigure, PlannedStep } from '../service/index.js'
+import { type CardContext, durationLine, entryAt, quantityLine } from './cardContext.js'
+import type { Line } from './cardParts.js'
+import { figureLines, turnsLine } from './figureLines.js'
+import { capitalised, quotedIf } from './spans.js'
+import { weaveText } from './weaveText.js'
+
+/** Params of a step that are pieces of the plan; the others only choose words. */
+type PieceName = Exclude<keyof StepParams, 'wheelMark' | 'seal' | 'gap'>
+
+/** What a step's texts are written from: pieces, each with its place in the plan, and the texts around them. */
+interface WrittenStep {
+  readonly pieces: Readonly<Partial<Record<PieceName, Line>>>
+  readonly write: (text: keyof StepText) => Line
+}
+
+const TIGHTENS: ReadonlySet<PlannedStep['do']> = new Set(['tighten', 'tighten cover', 'refit shield'])
+
+interface FoundFigure {
+  /** Pointer to the resolved leaf. */
+  readonly from: string
+  readonly resolved: PlannedFigure['resolved']
+  readonly main: Line
+}
+
+/** The figures that a step names, by their role. */
+function figuresOf(context: CardContext, step: PlannedStep): ReadonlyMap<PlannedFigure['role'], FoundFigure> {
+  const pointers = [
+    ...Object.values(step.figures),
+    entryAt(context, 'tightenings', step.tightening)?.entry.figure,
+    entryAt(context, 'oil', step.oil)?.entry.refill,
+  ]
+  const found = new Map<PlannedFigure['role'], FoundFigure>()
+  for (const pointer of pointers) {
+    const at = entryAt(context, 'figures', pointer)
+    if (at === undefined || found.has(at.entry.role)) continue
+    const { role, resolved } = at.entry
+    const { main } = figureLines(context, at.entry, at.index)
+    found.set(role, { from: `${at.from}/resolved/value`, resolved, main })
+  }
+  return found
+}
+
+const stated = (found: FoundFigure | undefined) =>
+  found?.resolved.kind === 'stated' ? { ...found, leaf: found.resolved.value } : undefined
+
+/** Torque with its angle behind it, or turns: what the hand does at a tightening step. */
+function tighteningPieces(
+  context: CardContext,
+  step: PlannedStep,
+  found: FoundFigure | undefined,
+): WrittenStep['pieces'] {
+  const figure = stated(found)
+  if (figure?.leaf.kind === 'turns') return { turns: turnsLine(context, figure.leaf, figure.from) }
+  const at = entryAt(context, 'tightenings', step.tightening)
+  return {
+    torque: figure?.main ?? [],
+    setting: quantityLine(context, at?.entry.setting, `${at?.from}/setting`),
+    wrench: quotedIf(at?.entry.wrench?.name, `${at?.from}/wrench/name`),
+  }
+}
+
+function oilPieces(
+  context: CardContext,
+  step: PlannedStep,
+  volume: FoundFigure | undefined,
+): WrittenStep['pieces'] {
+  const { entry: oil, from } = entryAt(context, 'oil', step.oil) ?? {}
+  const needed = step.do === 'add the additive' ? oil?.additive?.needed : undefined
+  const measured = quantityLine(context, needed, `${from}/additive/needed`)
+  return {
+    volume: needed === undefined ? (stated(volume)?.main ?? []) : measured,
+    oil: quotedIf(oil?.choice, `${from}/choice`),
+    additive: quotedIf(oil?.additive?.name, `${from}/additive/name`),
+  }
+}
+
+/** What a step's text may name, each piece with its place in the plan; the gearcase where no heading names it. */
+export function writeStep(
+  context: CardContext,
+  step: PlannedStep,
+  index: number,
+  withGearcase: boolean,
+): WrittenStep {
+  const { steps } = context.catalogue
+  if (!Object.hasOwn(steps, step.do)) throw new RangeError(`plan.steps[${index}].do is no action`)
+  const text = steps[step.do]
+  const { part } = step
+  const from = `/steps/${index}/part`
+  const found = figuresOf(context, step)
+  const tightening = found.get('tightening')
+  const volume = found.get(step.do === 'add the additive' ? 'additive' : 'refill')
+  const seal = stated(found.get('seal'))
+  const wait = entryAt(context, 'waits', step.wait)
+  const pieces = {
+    part: quotedIf(part?.part, `${from}/part`),
+    gearcase: withGearcase ? quotedIf(part?.gearcase, `${from}/gearcase`) : [],
+    instance: quotedIf(part?.instance?.name, `${from}/instance/name`),
+    ...tighteningPieces(context, step, tightening),
+    ...oilPieces(context, step, volume),
+    place: stated(found.get('place'))?.main ?? [],
+    sealant:
+      seal !== undefined && 'product' in seal.leaf ? quotedIf(seal.leaf.product, `${seal.from}/product`) : [],
+    temperature: stated(found.get('drain temperature'))?.main ?? [],
+    wait: durationLine(context, wait?.entry.seconds, `${wait?.from}/seconds`, 'computed'),
+  }
+  const gap = (TIGHTENS.has(step.do) ? tightening : volume)?.resolved.kind
+  const choices: Pick<StepParams, 'wheelMark' | 'seal' | 'gap'> = {
+    ...(part?.wheelMark !== undefined && { wheelMark: part.wheelMark }),
+    ...(seal !== undefined && { seal: seal.leaf.kind as StepParams['seal'] & string }),
+    ...(gap !== undefined && gap !== 'stated' && { gap }),
+  }
+  return {
+    pieces,
+    write: (name) => capitalised(weaveText(pieces, (signs) => text[name]({ ...signs, ...choices }))),
+  }
+}
