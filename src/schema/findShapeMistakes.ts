@@ -1,4 +1,4 @@
-import type * as z from 'zod/mini'
+import * as z from 'zod/v4/core'
 import {
   type Cure,
   type DocumentReference,
@@ -59,7 +59,7 @@ function isToldTighter(issue: Issue, issues: readonly Issue[]): boolean {
   )
 }
 
-type Shape = z.core.$ZodType & { readonly safeParse: z.ZodMiniType['safeParse'] }
+type Shape = z.$ZodType
 type Tokens = readonly (string | number)[]
 
 /**
@@ -72,8 +72,7 @@ function readIssues(
   above: Tokens,
 ): { readonly value: unknown; readonly issues: readonly Issue[] } {
   const deeper: { readonly shape: Shape; readonly data: unknown; readonly tokens: Tokens }[] = []
-  const read = shape.safeParse(data, {
-    jitless: true,
+  const read = z.safeParse(shape, data, {
     error: (issue) => {
       const tokens = tokensOf(issue.path ?? [])
       const def = (issue.inst as { readonly _zod?: { readonly def?: ShapeParts } } | undefined)?._zod?.def

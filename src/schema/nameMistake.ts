@@ -1,4 +1,4 @@
-import type * as z from 'zod/mini'
+import type * as z from 'zod/v4/core'
 import {
   type Cure,
   cutText,
@@ -13,7 +13,7 @@ import { READABLE_VERSIONS, type SpecCodes, type TypeName } from '../spec/index.
 import { reportMistake } from './reportMistake.js'
 import { FIGURE_PATTERN, ID_PATTERN, SIGNED_FIGURE_PATTERN } from './shapes/textShapes.js'
 
-export type Issue = z.core.$ZodIssue
+export type Issue = z.$ZodIssue
 
 /** Turns one issue of the shape reader into the finding that a writer of documents understands. */
 export function nameMistake(

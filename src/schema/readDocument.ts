@@ -1,4 +1,4 @@
-import type * as z from 'zod/mini'
+import type * as z from 'zod/v4/core'
 import {
   cutText,
   type DocumentReference,
@@ -24,7 +24,7 @@ import { reportMistake } from './reportMistake.js'
 import { ID_PATTERN } from './shapes/textShapes.js'
 
 /** The shapes that a document may have, by kind. */
-export type DocumentShapes = { readonly [Kind in DocumentName]?: () => z.ZodMiniType<Documents[Kind]> }
+export type DocumentShapes = { readonly [Kind in DocumentName]?: () => z.$ZodType<Documents[Kind]> }
 
 /** Reads foreign data as a document of one of the kinds whose shapes are given. */
 export function readDocument<const Shapes extends DocumentShapes>(

@@ -1,4 +1,4 @@
-import * as z from 'zod/mini'
+import * as z from 'zod/v4/core'
 import { refuse } from '../base/index.js'
 import { DOCUMENT_NAMES, type DocumentName } from '../spec/index.js'
 import { DOCUMENT_SHAPES } from './shapes/documentShapes.js'

@@ -1,8 +1,17 @@
-import * as z from 'zod/mini'
-import { buildOnce } from './buildOnce.js'
 import { leafShapes } from './leafShapes.js'
-import { count } from './numberShapes.js'
-import { partRegistry, textShapes } from './textShapes.js'
+import {
+  boolean,
+  buildOnce,
+  byTag,
+  count,
+  filledList,
+  kind,
+  list,
+  object,
+  oneOf,
+  optional,
+} from './makeShape.js'
+import { map, named, textShapes } from './textShapes.js'
 
 export const DRIVE_KINDS = [
   'external hex',
@@ -17,130 +26,122 @@ export const WHEEL_MARKS = ['mark down', 'mark level', 'mark up'] as const
 
 /** Gearcases with their openings and covers, and the shields before them. */
 export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
-  const parts = partRegistry()
   const text = textShapes()
   const leaf = leafShapes()
   const { values } = leaf
-  const appliesTo = z.exactOptional(leaf.condition)
-  const drive = z
-    .strictObject({ kind: z.enum(DRIVE_KINDS), size: z.exactOptional(text.text) })
-    .register(parts, { id: 'drive' })
+  const appliesTo = optional(leaf.condition)
+  const drive = named('drive', object({ kind: oneOf(DRIVE_KINDS), size: optional(text.text) }))
   const fasteners = {
     count: count(1),
-    thread: z.exactOptional(text.text),
-    propertyClass: z.exactOptional(text.text),
+    thread: optional(text.text),
+    propertyClass: optional(text.text),
     drive,
     tightening: leaf.tightening,
   }
-  const opening = z
-    .strictObject({
+  const opening = named(
+    'opening',
+    object({
       name: text.text,
       appliesTo,
-      uses: z
-        .array(
-          z.strictObject({
-            role: z.enum(['fill', 'drain', 'level']),
-            wheelMark: z.exactOptional(z.enum(WHEEL_MARKS)),
-          }),
-        )
-        .check(z.minLength(1)),
-      thread: z.exactOptional(text.text),
-      housing: z.exactOptional(z.enum(['steel', 'cast iron', 'aluminium', 'not stated'])),
+      uses: filledList(
+        object({
+          role: oneOf(['fill', 'drain', 'level']),
+          wheelMark: optional(oneOf(WHEEL_MARKS)),
+        }),
+      ),
+      thread: optional(text.text),
+      housing: optional(oneOf(['steel', 'cast iron', 'aluminium', 'not stated'])),
       drive,
       tightening: leaf.tightening,
-      seals: z.array(leaf.seal),
-      magnet: z.exactOptional(z.boolean()),
+      seals: list(leaf.seal),
+      magnet: optional(boolean()),
       place: leaf.place,
-    })
-    .register(parts, { id: 'opening' })
-  const cover = z
-    .strictObject({
+    }),
+  )
+  const cover = named(
+    'cover',
+    object({
       name: text.text,
       appliesTo,
-      bolts: z.strictObject({
+      bolts: object({
         ...fasteners,
-        pattern: z.enum(['crosswise', 'from the middle outwards', 'in turn', 'not stated']),
+        pattern: oneOf(['crosswise', 'from the middle outwards', 'in turn', 'not stated']),
       }),
       seal: leaf.seal,
-      magnet: z.exactOptional(z.boolean()),
+      magnet: optional(boolean()),
       place: leaf.place,
-    })
-    .register(parts, { id: 'cover' })
-  const shield = z
-    .strictObject({
+    }),
+  )
+  const shield = named(
+    'shield',
+    object({
       name: text.text,
       appliesTo,
-      fasteners: z.strictObject(fasteners),
+      fasteners: object(fasteners),
       place: leaf.place,
-    })
-    .register(parts, { id: 'shield' })
+    }),
+  )
 
-  const fill = z.strictObject({
+  const fill = object({
     drainAndRefill: values.volume.spec,
-    dryFill: z.exactOptional(values.volume.spec),
-    per: z.exactOptional(z.enum(['instance', 'all instances'])),
-    method: z.discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('by quantity'), opening: text.id }),
-      z.strictObject({
-        kind: z.literal('to level hole'),
+    dryFill: optional(values.volume.spec),
+    per: optional(oneOf(['instance', 'all instances'])),
+    method: byTag([
+      kind('by quantity', { opening: text.id }),
+      kind('to level hole', {
         opening: text.id,
-        below: z.exactOptional(values.length.spec),
+        below: optional(values.length.spec),
       }),
-      z.strictObject({
-        kind: z.literal('dipstick'),
+      kind('dipstick', {
         opening: text.id,
-        reading: z.enum(['screwed in', 'resting']),
+        reading: oneOf(['screwed in', 'resting']),
       }),
-      z.strictObject({ kind: z.literal('sight glass'), opening: text.id }),
+      kind('sight glass', { opening: text.id }),
     ]),
-    level: z.exactOptional(
-      z.strictObject({
-        attitude: z.enum(['level on its wheels', 'level on stands', 'not stated']),
-        temperature: z.exactOptional(values.temperature.spec),
-        minutesAfterStop: z.exactOptional(values.minutes.spec),
-        engine: z.enum(['stopped', 'running', 'not stated']),
-        recheckAfterRun: z.boolean(),
+    level: optional(
+      object({
+        attitude: oneOf(['level on its wheels', 'level on stands', 'not stated']),
+        temperature: optional(values.temperature.spec),
+        minutesAfterStop: optional(values.minutes.spec),
+        engine: oneOf(['stopped', 'running', 'not stated']),
+        recheckAfterRun: boolean(),
       }),
     ),
   })
-  const gearcase = z
-    .strictObject({
+  const gearcase = named(
+    'gearcase',
+    object({
       name: text.text,
-      type: z.enum(['differential', 'final drive', 'transfer case', 'hub reduction', 'bevel box', 'gearbox']),
+      type: oneOf(['differential', 'final drive', 'transfer case', 'hub reduction', 'bevel box', 'gearbox']),
       appliesTo,
-      instances: z.exactOptional(z.record(text.id, z.strictObject({ name: text.text }))),
-      axle: z.exactOptional(text.id),
-      access: z.discriminatedUnion('kind', [
-        z.strictObject({ kind: z.literal('from the ground') }),
-        z.strictObject({ kind: z.literal('raised'), supports: z.array(text.id).check(z.minLength(1)) }),
-      ]),
-      oilSpace: z.discriminatedUnion('kind', [
-        z.strictObject({
-          kind: z.literal('own'),
+      instances: optional(map(object({ name: text.text }))),
+      axle: optional(text.id),
+      access: byTag([kind('from the ground', {}), kind('raised', { supports: filledList(text.id) })]),
+      oilSpace: byTag([
+        kind('own', {
           oils: leaf.oils,
           fill,
-          passageTo: z.exactOptional(z.array(text.id)),
+          passageTo: optional(list(text.id)),
         }),
-        z.strictObject({
-          kind: z.literal('shared'),
+        kind('shared', {
           with: text.id,
-          portion: z.exactOptional(values.volume.spec),
+          portion: optional(values.volume.spec),
         }),
       ]),
-      openings: z.record(text.id, opening),
-      covers: z.exactOptional(z.record(text.id, cover)),
-      emptying: z.array(
-        z.discriminatedUnion('kind', [
-          z.strictObject({ kind: z.literal('drain plug'), opening: text.id }),
-          z.strictObject({ kind: z.literal('cover'), cover: text.id }),
-          z.strictObject({ kind: z.literal('suction'), opening: text.id }),
+      openings: map(opening),
+      covers: optional(map(cover)),
+      emptying: list(
+        byTag([
+          kind('drain plug', { opening: text.id }),
+          kind('cover', { cover: text.id }),
+          kind('suction', { opening: text.id }),
         ]),
       ),
-      breather: z.exactOptional(z.strictObject({ place: leaf.place })),
-      shields: z.exactOptional(z.array(text.id)),
-      drainTemperature: z.exactOptional(values.temperature.spec),
-      yellowMetal: z.exactOptional(z.enum(['yes', 'no', 'not stated'])),
-    })
-    .register(parts, { id: 'gearcase' })
+      breather: optional(object({ place: leaf.place })),
+      shields: optional(list(text.id)),
+      drainTemperature: optional(values.temperature.spec),
+      yellowMetal: optional(oneOf(['yes', 'no', 'not stated'])),
+    }),
+  )
   return { gearcase, shield }
 })

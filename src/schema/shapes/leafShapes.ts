@@ -1,124 +1,127 @@
-import * as z from 'zod/mini'
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
-import { buildOnce } from './buildOnce.js'
+import {
+  boolean,
+  buildOnce,
+  byTag,
+  filledList,
+  holding,
+  kind,
+  list,
+  object,
+  oneOf,
+  optional,
+  whole,
+} from './makeShape.js'
 import { sealShape } from './sealShape.js'
-import { partRegistry, textShapes } from './textShapes.js'
+import { described, named, textShapes } from './textShapes.js'
 import { requireOneOf, valueShapes } from './valueShapes.js'
 
 /** The leaves that an override replaces whole, and what they are made of. */
 export const leafShapes = /* @__PURE__ */ buildOnce(() => {
-  const parts = partRegistry()
   const text = textShapes()
   const values = valueShapes()
   const { notStated } = values
-  const source = z.exactOptional(values.sourceRef)
+  const source = optional(values.sourceRef)
 
-  const threadCondition = z
-    .enum(['dry', 'oiled', 'sealant', 'anti-seize', 'threadlocker', 'as supplied', 'not stated'])
-    .register(parts, { id: 'thread-condition' })
-  const tightening = z
-    .discriminatedUnion('kind', [
-      z.strictObject({
-        kind: z.literal('torque'),
+  const threadCondition = named(
+    'thread-condition',
+    oneOf(['dry', 'oiled', 'sealant', 'anti-seize', 'threadlocker', 'as supplied', 'not stated']),
+  )
+  const tightening = named(
+    'tightening',
+    byTag([
+      kind('torque', {
         torque: values.torque.stated,
-        stages: z.exactOptional(z.array(values.torque.stated)),
-        thenAngle: z.exactOptional(values.degrees.stated),
+        stages: optional(list(values.torque.stated)),
+        thenAngle: optional(values.degrees.stated),
         threadCondition,
         source,
       }),
-      z.strictObject({
-        kind: z.literal('turns'),
+      kind('turns', {
         min: text.figure,
-        max: z.exactOptional(text.figure),
-        maxTorque: z.exactOptional(values.torque.stated),
+        max: optional(text.figure),
+        maxTorque: optional(values.torque.stated),
         threadCondition,
         source,
       }),
-      z.strictObject({ kind: z.literal('not stated'), threadCondition, source }),
-    ])
-    .register(parts, { id: 'tightening' })
+      kind('not stated', { threadCondition, source }),
+    ]),
+  )
 
-  const additive = z.strictObject({
+  const additive = object({
     name: text.text,
     volume: values.volume.spec,
-    includedInRefill: z.boolean(),
+    includedInRefill: boolean(),
   })
   const anyOil = {
-    ambient: z.exactOptional(values.temperature.stated),
-    limitedSlip: z.enum(['required', 'not permitted', 'either', 'not stated']),
-    additive: z.exactOptional(additive),
+    ambient: optional(values.temperature.stated),
+    limitedSlip: oneOf(['required', 'not permitted', 'either', 'not stated']),
+    additive: optional(additive),
   }
-  const oilChoice = z
-    .discriminatedUnion('kind', [
-      z.strictObject({
-        kind: z.literal('grade'),
+  const oilChoice = named(
+    'oil-choice',
+    byTag([
+      kind('grade', {
         grade: text.text,
-        system: z.enum(['SAE J306', 'SAE J300', 'ISO VG']),
-        edition: z.exactOptional(text.text),
-        category: z.exactOptional(text.text),
+        system: oneOf(['SAE J306', 'SAE J300', 'ISO VG']),
+        edition: optional(text.text),
+        category: optional(text.text),
         ...anyOil,
       }),
-      z.strictObject({ kind: z.literal('maker fluid'), name: text.text, ...anyOil }),
-    ])
-    .register(parts, { id: 'oil-choice' })
-  const oils = z
-    .discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('oils'), choices: z.array(oilChoice).check(z.minLength(1)), source }),
-      notStated,
-    ])
-    .register(parts, { id: 'oils' })
+      kind('maker fluid', { name: text.text, ...anyOil }),
+    ]),
+  )
+  const oils = named('oils', byTag([kind('oils', { choices: filledList(oilChoice), source }), notStated]))
 
-  const unit = z.enum(UNITS_BY_MEASURE.distance)
+  const unit = oneOf(UNITS_BY_MEASURE.distance)
   const intervalOf = (id: string, figure: typeof text.figure, period: typeof text.period) => {
-    const stated = z
-      .strictObject({
-        kind: z.literal('interval'),
-        hours: z.exactOptional(figure),
-        distance: z.exactOptional(
-          z.strictObject({
-            value: figure,
-            unit,
-            printed: z.exactOptional(z.array(z.strictObject({ value: text.intervalFigure, unit }))),
-          }),
-        ),
-        period: z.exactOptional(period),
-        source,
-      })
-      .check(
-        z.refine((one) => (one.hours ?? one.distance ?? one.period) !== undefined, {
-          error: 'spec/interval-empty',
-        }),
-      )
-      .register(parts, { anyOf: requireOneOf('hours', 'distance', 'period') })
-    return z.discriminatedUnion('kind', [stated, notStated]).register(parts, { id })
+    const stated = described(
+      { anyOf: requireOneOf('hours', 'distance', 'period') },
+      kind(
+        'interval',
+        {
+          hours: optional(figure),
+          distance: optional(
+            object({
+              value: figure,
+              unit,
+              printed: optional(list(object({ value: text.intervalFigure, unit }))),
+            }),
+          ),
+          period: optional(period),
+          source,
+        },
+        [
+          holding<{ hours?: string; distance?: object; period?: string }>(
+            ({ hours, distance, period }) => (hours ?? distance ?? period) !== undefined,
+            'spec/interval-empty',
+          ),
+        ],
+      ),
+    )
+    return named(id, byTag([stated, notStated]))
   }
   const interval = intervalOf('interval', text.limitFigure, text.limitPeriod)
   /** A window may be zero. */
   const window = intervalOf('window', text.intervalFigure, text.period)
 
-  const place = z
-    .discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('place'), text: text.text, source }),
-      notStated,
-    ])
-    .register(parts, { id: 'place' })
+  const place = named('place', byTag([kind('place', { text: text.text, source }), notStated]))
 
-  const condition = z
-    .strictObject({
-      variants: z.exactOptional(z.array(text.id)),
-      modelYears: z.exactOptional(
-        z.strictObject({ from: z.exactOptional(z.int()), to: z.exactOptional(z.int()) }),
-      ),
-      serials: z.exactOptional(
-        z.strictObject({
-          prefix: z.exactOptional(text.text),
-          from: z.exactOptional(text.text),
-          to: z.exactOptional(text.text),
+  const condition = named(
+    'condition',
+    object({
+      variants: optional(list(text.id)),
+      modelYears: optional(object({ from: optional(whole()), to: optional(whole()) })),
+      serials: optional(
+        object({
+          prefix: optional(text.text),
+          from: optional(text.text),
+          to: optional(text.text),
         }),
       ),
-      market: z.exactOptional(z.array(text.text)),
-    })
-    .register(parts, { id: 'condition' })
+      market: optional(list(text.text)),
+    }),
+  )
 
   return { values, tightening, oils, interval, window, place, seal: sealShape(), condition }
 })

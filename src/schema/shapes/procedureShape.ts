@@ -1,8 +1,7 @@
-import * as z from 'zod/mini'
-import { buildOnce } from './buildOnce.js'
 import { WHEEL_MARKS } from './gearcaseShapes.js'
+import { buildOnce, list, object, oneOf, optional, record } from './makeShape.js'
 import { identityShape, sheetReferenceShape } from './referenceShapes.js'
-import { textShapes } from './textShapes.js'
+import { document, textShapes } from './textShapes.js'
 
 /** Everything that a step can do, in the order of a usual job. */
 const ACTION_NAMES = [
@@ -57,31 +56,26 @@ const ACTION_NAMES = [
 /** A writer's own steps for a sheet. */
 export const procedureShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
-  const step = z.strictObject({
+  const step = object({
     id: text.id,
-    do: z.enum(ACTION_NAMES),
-    on: z.exactOptional(text.pointer),
-    at: z.exactOptional(
-      z.strictObject({
-        instance: z.exactOptional(text.id),
-        wheelMark: z.exactOptional(z.enum(WHEEL_MARKS)),
+    do: oneOf(ACTION_NAMES),
+    on: optional(text.pointer),
+    at: optional(
+      object({
+        instance: optional(text.id),
+        wheelMark: optional(oneOf(WHEEL_MARKS)),
       }),
     ),
-    values: z.exactOptional(z.record(text.label, text.pointer)),
-    note: z.exactOptional(text.text),
+    values: optional(record(text.label, text.pointer)),
+    note: optional(text.text),
   })
-  return z.strictObject({
-    kind: z.literal('procedure'),
-    version: z.literal('1.0'),
-    id: text.id,
+  return document('procedure', {
     name: text.text,
-    header: z.exactOptional(text.text),
+    header: optional(text.text),
     sheet: sheetReferenceShape(),
     identity: identityShape(),
-    services: z.array(text.id),
-    only: z.exactOptional(
-      z.array(z.strictObject({ service: text.id, gearcase: text.id, instance: z.exactOptional(text.id) })),
-    ),
-    steps: z.array(step),
+    services: list(text.id),
+    only: optional(list(object({ service: text.id, gearcase: text.id, instance: optional(text.id) }))),
+    steps: list(step),
   })
 })

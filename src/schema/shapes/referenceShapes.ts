@@ -1,24 +1,22 @@
-import * as z from 'zod/mini'
-import { buildOnce } from './buildOnce.js'
-import { partRegistry, textShapes } from './textShapes.js'
+import { buildOnce, object, optional, whole } from './makeShape.js'
+import { named, textShapes } from './textShapes.js'
 
 /** Which sheet a log, a procedure or a record was written against. */
 export const sheetReferenceShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
-  return z
-    .strictObject({ id: text.id, revision: text.text })
-    .register(partRegistry(), { id: 'sheet-reference' })
+  return named('sheet-reference', object({ id: text.id, revision: text.text }))
 })
 
 /** What is known of one machine. */
 export const identityShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
-  return z
-    .strictObject({
-      variant: z.exactOptional(text.id),
-      modelYear: z.exactOptional(z.int()),
-      serial: z.exactOptional(text.text),
-      market: z.exactOptional(text.text),
-    })
-    .register(partRegistry(), { id: 'identity' })
+  return named(
+    'identity',
+    object({
+      variant: optional(text.id),
+      modelYear: optional(whole()),
+      serial: optional(text.text),
+      market: optional(text.text),
+    }),
+  )
 })

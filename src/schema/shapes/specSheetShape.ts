@@ -1,9 +1,8 @@
-import * as z from 'zod/mini'
-import { buildOnce } from './buildOnce.js'
+import * as z from 'zod/v4/core'
 import { gearcaseShapes } from './gearcaseShapes.js'
 import { leafShapes } from './leafShapes.js'
-import { count } from './numberShapes.js'
-import { ABOVE_ZERO_PATTERN, partRegistry, textShapes } from './textShapes.js'
+import { buildOnce, byTag, count, filledList, kind, list, object, oneOf, optional } from './makeShape.js'
+import { ABOVE_ZERO_PATTERN, described, document, map, named, textShapes } from './textShapes.js'
 
 /** Events in a machine's life that make services due. */
 export const MACHINE_EVENT_KINDS = [
@@ -18,52 +17,38 @@ const WINDOW_PATTERN = /\/window$/
 
 /** What the manual says about one machine model. */
 export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
-  const parts = partRegistry()
   const text = textShapes()
   const leaf = leafShapes()
   const { gearcase, shield } = gearcaseShapes()
-  const source = z.exactOptional(leaf.values.sourceRef)
-  const intervals = z.strictObject({
-    first: z.exactOptional(leaf.interval),
+  const source = optional(leaf.values.sourceRef)
+  const intervals = object({
+    first: optional(leaf.interval),
     repeat: leaf.interval,
-    severe: z.exactOptional(
-      z.discriminatedUnion('kind', [
-        z.strictObject({ kind: z.literal('interval'), interval: leaf.interval, criteria: text.text }),
-        z.strictObject({ kind: z.literal('factor'), factor: text.figure, criteria: text.text, source }),
+    severe: optional(
+      byTag([
+        kind('interval', { interval: leaf.interval, criteria: text.text }),
+        kind('factor', { factor: text.figure, criteria: text.text, source }),
       ]),
     ),
-    countFrom: z.enum(['completion', 'schedule inside window', 'schedule']),
-    window: z.exactOptional(leaf.window),
+    countFrom: oneOf(['completion', 'schedule inside window', 'schedule']),
+    window: optional(leaf.window),
   })
-  const service = z
-    .strictObject({
+  const service = named(
+    'service',
+    object({
       name: text.text,
-      task: z.enum(['check', 'change']),
-      appliesTo: z.exactOptional(leaf.condition),
-      satisfies: z.exactOptional(z.array(text.id)),
-      gearcases: z.array(text.id).check(z.minLength(1)),
+      task: oneOf(['check', 'change']),
+      appliesTo: optional(leaf.condition),
+      satisfies: optional(list(text.id)),
+      gearcases: filledList(text.id),
       intervals,
-      events: z.exactOptional(z.array(z.enum(MACHINE_EVENT_KINDS))),
-      notes: z.exactOptional(z.record(text.id, text.text)),
-    })
-    .register(parts, { id: 'service' })
+      events: optional(list(oneOf(MACHINE_EVENT_KINDS))),
+      notes: optional(map(text.text)),
+    }),
+  )
   // Of an interval that is put in another's place, the path says whether it may be zero.
-  const overrideInterval = z
-    .strictObject({ kind: z.literal('interval'), path: text.pointer, to: leaf.window })
-    .check((read) => {
-      const { path, to } = read.value
-      if (to.kind !== 'interval' || WINDOW_PATTERN.test(path)) return
-      const { hours, distance, period } = to
-      for (const [by, limit] of Object.entries({ hours, distance: distance?.value, period }))
-        if (limit !== undefined && !ABOVE_ZERO_PATTERN.test(limit))
-          read.issues.push({
-            code: 'custom',
-            message: 'interval/limit-not-above-zero',
-            path: ['to', by],
-            input: limit,
-          })
-    })
-    .register(parts, {
+  const overrideInterval = described(
+    {
       anyOf: [
         {
           type: 'object',
@@ -73,37 +58,44 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
         },
         { type: 'object', properties: { to: { $ref: '#/$defs/interval' } } },
       ],
-    })
-  const overrideLeaf = z
-    .discriminatedUnion('kind', [
-      z.strictObject({ kind: z.literal('value'), path: text.pointer, to: leaf.values.anyMeasure }),
-      z.strictObject({ kind: z.literal('tightening'), path: text.pointer, to: leaf.tightening }),
-      z.strictObject({ kind: z.literal('oils'), path: text.pointer, to: leaf.oils }),
-      z.strictObject({ kind: z.literal('seal'), path: text.pointer, to: leaf.seal }),
+    },
+    kind('interval', { path: text.pointer, to: leaf.window }, [
+      z._check<{ path: string; to: z.output<typeof leaf.window> }>(({ value: { path, to }, issues }) => {
+        if (to.kind !== 'interval' || WINDOW_PATTERN.test(path)) return
+        const { hours, distance, period } = to
+        for (const [by, input] of Object.entries({ hours, distance: distance?.value, period }))
+          if (input !== undefined && !ABOVE_ZERO_PATTERN.test(input))
+            issues.push({ code: 'custom', message: 'interval/limit-not-above-zero', path: ['to', by], input })
+      }),
+    ]),
+  )
+  const overrideLeaf = named(
+    'override-leaf',
+    byTag([
+      kind('value', { path: text.pointer, to: leaf.values.anyMeasure }),
+      kind('tightening', { path: text.pointer, to: leaf.tightening }),
+      kind('oils', { path: text.pointer, to: leaf.oils }),
+      kind('seal', { path: text.pointer, to: leaf.seal }),
       overrideInterval,
-      z.strictObject({ kind: z.literal('place'), path: text.pointer, to: leaf.place }),
-    ])
-    .register(parts, { id: 'override-leaf' })
-  return z.strictObject({
-    kind: z.literal('spec-sheet'),
-    version: z.literal('1.0'),
-    id: text.id,
+      kind('place', { path: text.pointer, to: leaf.place }),
+    ]),
+  )
+  return document('spec-sheet', {
     revision: text.text,
-    header: z.exactOptional(text.text),
-    machine: z.strictObject({
+    header: optional(text.text),
+    machine: object({
       make: text.text,
       model: text.text,
       type: text.text,
-      mass: z.exactOptional(leaf.values.mass.spec),
-      variants: z.record(text.id, z.strictObject({ name: text.text, when: z.exactOptional(leaf.condition) })),
-      axles: z.record(text.id, z.strictObject({ name: text.text, wheels: count(1) })),
-      supports: z.record(text.id, z.strictObject({ at: text.text, axle: z.exactOptional(text.id) })),
+      mass: optional(leaf.values.mass.spec),
+      variants: map(object({ name: text.text, when: optional(leaf.condition) })),
+      axles: map(object({ name: text.text, wheels: count(1) })),
+      supports: map(object({ at: text.text, axle: optional(text.id) })),
     }),
-    sources: z.record(
-      text.id,
-      z.strictObject({
+    sources: map(
+      object({
         title: text.text,
-        document: z.enum([
+        document: oneOf([
           'owner manual',
           'workshop manual',
           'service bulletin',
@@ -111,20 +103,14 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
           'plate',
           'other',
         ]),
-        edition: z.exactOptional(text.text),
-        date: z.exactOptional(text.date),
+        edition: optional(text.text),
+        date: optional(text.date),
       }),
     ),
-    gearcases: z.record(text.id, gearcase),
-    shields: z.exactOptional(z.record(text.id, shield)),
-    services: z.record(text.id, service),
-    overrides: z.exactOptional(
-      z.array(
-        z.strictObject({ when: leaf.condition, set: z.array(overrideLeaf).check(z.minLength(1)), source }),
-      ),
-    ),
-    waivers: z.exactOptional(
-      z.array(z.strictObject({ code: text.text, path: text.pointer, reason: text.text })),
-    ),
+    gearcases: map(gearcase),
+    shields: optional(map(shield)),
+    services: map(service),
+    overrides: optional(list(object({ when: leaf.condition, set: filledList(overrideLeaf), source }))),
+    waivers: optional(list(object({ code: text.text, path: text.pointer, reason: text.text }))),
   })
 })

@@ -1,5 +1,5 @@
-import * as z from 'zod/mini'
-import { buildOnce } from './buildOnce.js'
+import * as z from 'zod/v4/core'
+import { atLeast, buildOnce, holding, kind, literal, matching, record, string } from './makeShape.js'
 
 /** Ids; they are record keys too, so nothing that could shadow a built-in. */
 export const ID_PATTERN = /^[a-z][a-z0-9-]{0,63}$/
@@ -22,24 +22,34 @@ export const ABOVE_ZERO_PATTERN = /[1-9]/
 export const POINTER_PATTERN = /^(\/([^/~]|~[01])*)*$/
 const CURRENCY_PATTERN = /^[A-Z]{3}$/
 
-export type PartRegistry = z.core.$ZodRegistry<{ readonly id?: string; readonly [keyword: string]: unknown }>
+type Shape = z.$ZodType
 
 /** Names of parts of the published JSON Schemas, in a registry of our own: two copies of this library never share it. */
-export const partRegistry = /* @__PURE__ */ buildOnce((): PartRegistry => z.registry())
+export const partRegistry = /* @__PURE__ */ buildOnce(
+  (): z.$ZodRegistry<{ readonly id?: string; readonly [keyword: string]: unknown }> => z.registry(),
+)
+
+/** A shape with what JSON Schema readers need beside it. */
+export function described<Its extends Shape>(its: { readonly [keyword: string]: unknown }, shape: Its): Its {
+  partRegistry().add(shape, its)
+  return shape
+}
+
+export const named = <Its extends Shape>(id: string, shape: Its) => described({ id }, shape)
 
 /**
  * The strings that documents are made of. `error` carries the finding's code, since no text is made here. `not` tells
  * schema readers whose `$` allows a trailing line end which characters are out.
  */
 export const textShapes = /* @__PURE__ */ buildOnce(() => {
-  const parts = partRegistry()
   const patterned = (id: string, pattern: RegExp, outside: string, error: string, ifZero?: string) => {
-    const text = z.string({ error }).check(z.regex(pattern, { error, abort: true }))
+    const form = matching(pattern, error, true)
     return ifZero === undefined
-      ? text.register(parts, { id, not: { pattern: outside } })
-      : text
-          .check(z.refine((figure) => ABOVE_ZERO_PATTERN.test(figure), { error: ifZero }))
-          .register(parts, { id, not: { pattern: `${outside}|^[^1-9]*$` } })
+      ? described({ id, not: { pattern: outside } }, string([form], error))
+      : described(
+          { id, not: { pattern: `${outside}|^[^1-9]*$` } },
+          string([form, holding((figure: string) => ABOVE_ZERO_PATTERN.test(figure), ifZero)], error),
+        )
   }
   const figure = (id: string, ifZero?: string) =>
     patterned(id, FIGURE_PATTERN, '[^0-9.]', 'spec/bad-figure', ifZero)
@@ -49,20 +59,13 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
     patterned(id, PERIOD_PATTERN, '[^0-9PYMWD]', 'spec/bad-period', ifZero)
   const isAllowed = (text: string) => !FORBIDDEN_KEYS.includes(text)
   return {
-    text: z.string().check(z.minLength(1)).register(parts, { id: 'text' }),
-    id: z
-      .string()
-      .check(z.regex(ID_PATTERN, { error: 'spec/bad-id' }))
-      .check(z.refine(isAllowed, { error: 'spec/forbidden-key' }))
-      .register(parts, {
-        id: 'id',
-        not: { anyOf: [{ pattern: '[^a-z0-9-]' }, { enum: [...FORBIDDEN_KEYS] }] },
-      }),
+    text: named('text', string([atLeast(1)])),
+    id: described(
+      { id: 'id', not: { anyOf: [{ pattern: '[^a-z0-9-]' }, { enum: [...FORBIDDEN_KEYS] }] } },
+      string([matching(ID_PATTERN, 'spec/bad-id'), holding(isAllowed, 'spec/forbidden-key')]),
+    ),
     /** Names of values on a step: any words. Forbidden keys are gone before a shape is read. */
-    label: z
-      .string()
-      .check(z.minLength(1))
-      .register(parts, { id: 'label', not: { enum: [...FORBIDDEN_KEYS] } }),
+    label: described({ id: 'label', not: { enum: [...FORBIDDEN_KEYS] } }, string([atLeast(1)])),
     figure: figure('figure'),
     sizeFigure: figure('size-figure', 'seal/zero-size'),
     intervalFigure: intervalFigure('interval-figure'),
@@ -71,12 +74,16 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
     date: patterned('date', DATE_PATTERN, '[^0-9-]', 'spec/bad-date'),
     period: period('period'),
     limitPeriod: period('limit-period', 'interval/limit-not-above-zero'),
-    pointer: z
-      .string()
-      .check(z.regex(POINTER_PATTERN, { error: 'spec/bad-pointer' }))
-      .register(parts, { id: 'pointer' }),
+    pointer: named('pointer', string([matching(POINTER_PATTERN, 'spec/bad-pointer')])),
     currency: patterned('currency', CURRENCY_PATTERN, '[^A-Z]', 'spec/bad-currency'),
   }
 })
 
-export type TextShapes = ReturnType<typeof textShapes>
+/** A record by id. */
+export const map = <Its extends Shape>(value: Its) => record(textShapes().id, value)
+
+/** What every document begins with, and the rest of it. */
+export const document = <const Kind extends string, Its extends Readonly<Record<string, Shape>>>(
+  name: Kind,
+  rest: Its,
+) => kind(name, { version: literal('1.0'), id: textShapes().id, ...rest })

@@ -1,9 +1,6 @@
-import * as z from 'zod/mini'
 import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
-import { buildOnce } from './buildOnce.js'
-import { partRegistry, type TextShapes, textShapes } from './textShapes.js'
-
-type FigureShape = TextShapes['figure']
+import { buildOnce, byTag, holding, kind, list, object, oneOf, optional } from './makeShape.js'
+import { described, named, textShapes } from './textShapes.js'
 
 /** For schema readers: an object that has one of these keys. */
 export const requireOneOf = (...keys: readonly string[]) =>
@@ -11,81 +8,44 @@ export const requireOneOf = (...keys: readonly string[]) =>
 
 /** Sources, and values as a manual prints them, for any list of units. */
 export const valueShapes = /* @__PURE__ */ buildOnce(() => {
-  const parts = partRegistry()
   const text = textShapes()
-  const sourceRef = z
-    .strictObject({
-      ref: text.id,
-      page: z.exactOptional(text.text),
-      confidence: z.enum(['read', 'second hand', 'doubtful']),
-    })
-    .register(parts, { id: 'source-ref' })
-  const notStated = z
-    .strictObject({ kind: z.literal('not stated'), source: z.exactOptional(sourceRef) })
-    .register(parts, { id: 'not-stated' })
+  const confidence = oneOf(['read', 'second hand', 'doubtful'])
+  const sourceRef = named('source-ref', object({ ref: text.id, page: optional(text.text), confidence }))
+  const notStated = named('not-stated', kind('not stated', { source: optional(sourceRef) }))
 
-  /** The three ways to print a value in units that share one figure grammar. */
-  const printedArms = <const Units extends readonly string[]>(units: Units, figure: FigureShape) => {
-    const unit = z.enum(units)
-    const asPrinted = z.exactOptional(text.text)
-    return {
-      nominal: { kind: z.literal('nominal'), value: figure, unit, asPrinted },
-      tolerance: {
-        kind: z.literal('nominal with tolerance'),
-        value: figure,
-        minus: text.figure,
-        plus: text.figure,
-        unit,
-        asPrinted,
-      },
-      limits: {
-        kind: z.literal('limits'),
-        min: z.exactOptional(figure),
-        max: z.exactOptional(figure),
-        unit,
-        asPrinted,
-      },
-    }
-  }
-
-  /** Limits must have one of the two: without both they hold every value. */
-  const withLimit = <Limits extends z.ZodMiniType<{ min?: string; max?: string }>>(
-    limits: Limits,
-  ): Limits => {
-    const checked = limits.check(
-      z.refine(({ min, max }) => (min ?? max) !== undefined, { error: 'spec/limits-empty' }),
-    )
-    parts.add(checked, { anyOf: requireOneOf('min', 'max') })
-    return checked
+  /** The three ways to print a value in units that share one figure grammar, with what is printed beside it. */
+  const armsOf = <const Units extends readonly string[], Beside extends Parameters<typeof object>[0]>(
+    units: Units,
+    figure: typeof text.figure,
+    beside: Beside,
+  ) => {
+    const rest = { unit: oneOf<Units[number]>(units), asPrinted: optional(text.text), ...beside }
+    const limits = kind('limits', { min: optional(figure), max: optional(figure), ...rest }, [
+      // Without both, limits hold every value.
+      holding<{ min?: string; max?: string }>(
+        ({ min, max }) => (min ?? max) !== undefined,
+        'spec/limits-empty',
+      ),
+    ])
+    return [
+      kind('nominal', { value: figure, ...rest }),
+      kind('nominal with tolerance', { value: figure, minus: text.figure, plus: text.figure, ...rest }),
+      described({ anyOf: requireOneOf('min', 'max') }, limits),
+    ] as const
   }
 
   /** A stated value, and one that may also be not stated. */
   const inUnits = <const Units extends readonly string[]>(
     name: string,
     units: Units,
-    figure: FigureShape = text.figure,
+    figure = text.figure,
   ) => {
-    const arms = printedArms(units, figure)
-    const printed = z
-      .discriminatedUnion('kind', [
-        z.strictObject(arms.nominal),
-        z.strictObject(arms.tolerance),
-        withLimit(z.strictObject(arms.limits)),
-      ])
-      .register(parts, { id: `printed-${name}` })
-    const beside = {
-      printed: z.exactOptional(z.array(printed)),
-      source: z.exactOptional(sourceRef),
-    }
-    const statedArms = [
-      z.strictObject({ ...arms.nominal, ...beside }),
-      z.strictObject({ ...arms.tolerance, ...beside }),
-      withLimit(z.strictObject({ ...arms.limits, ...beside })),
-    ] as const
+    const printed = named(`printed-${name}`, byTag(armsOf(units, figure, {})))
+    const arms = armsOf(units, figure, { printed: optional(list(printed)), source: optional(sourceRef) })
     return {
-      statedArms,
-      stated: z.discriminatedUnion('kind', statedArms).register(parts, { id: `stated-${name}` }),
-      spec: z.discriminatedUnion('kind', [...statedArms, notStated]).register(parts, { id: `spec-${name}` }),
+      arms,
+      stated: named(`stated-${name}`, byTag(arms)),
+      spec: named(`spec-${name}`, byTag([...arms, notStated])),
     }
   }
 
@@ -93,16 +53,17 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
   const inAnyUnits = () => {
     const { temperature, ...others } = UNITS_BY_MEASURE
     // Both typed by all units, as the interface has it.
-    const degrees = inUnits<readonly Unit[]>('any-temperature', temperature, text.signedFigure).statedArms
-    const amounts = inUnits<readonly Unit[]>('any-amount', Object.values(others).flat()).statedArms
-    return z
-      .discriminatedUnion('kind', [
-        z.discriminatedUnion('unit', [degrees[0], amounts[0]]),
-        z.discriminatedUnion('unit', [degrees[1], amounts[1]]),
-        z.discriminatedUnion('unit', [degrees[2], amounts[2]]),
+    const { arms: degrees } = inUnits<readonly Unit[]>('any-temperature', temperature, text.signedFigure)
+    const { arms: amounts } = inUnits<readonly Unit[]>('any-amount', Object.values(others).flat())
+    return named(
+      'spec-any',
+      byTag([
+        byTag([degrees[0], amounts[0]], 'unit'),
+        byTag([degrees[1], amounts[1]], 'unit'),
+        byTag([degrees[2], amounts[2]], 'unit'),
         notStated,
-      ])
-      .register(parts, { id: 'spec-any' })
+      ]),
+    )
   }
 
   const byMeasure = <const M extends Measure>(measure: M) => inUnits(measure, UNITS_BY_MEASURE[measure])
