@@ -35,51 +35,53 @@ export interface Step {
   readonly note?: string
 }
 
-/** Everything that a step can do; `procedure/actions` says what each needs and changes. */
-export type Action =
-  | 'read the manual'
-  | 'wear protection'
-  | 'park on level ground'
-  | 'warm the oil'
-  | 'stop the engine'
-  | 'chock the wheels'
-  | 'raise the machine'
-  | 'set on stands'
-  | 'lower the machine'
-  | 'remove shield'
-  | 'refit shield'
-  | 'turn the wheel'
-  | 'clean around'
-  | 'crack loose'
-  | 'nip by hand'
-  | 'place the pan'
-  | 'take out'
-  | 'let drain'
-  | 'suck out the oil'
-  | 'take off cover'
-  | 'inspect the oil'
-  | 'inspect the magnet'
-  | 'clean the magnet'
-  | 'clear the breather'
-  | 'take off old seal'
-  | 'wipe the seal face'
-  | 'fit new seal'
-  | 'inspect the seal'
-  | 'apply sealant'
-  | 'fit'
-  | 'tighten'
-  | 'fit cover'
-  | 'tighten cover'
-  | 'wait for the cure'
-  | 'measure the oil'
-  | 'add the additive'
-  | 'pour the oil'
-  | 'wait for the hose'
-  | 'check the level'
-  | 'top up'
-  | 'short run'
-  | 'let settle'
-  | 'check for leaks'
-  | 'wipe down'
-  | 'take used oil away'
-  | 'record'
+/** Everything that a step can do, in the order of a usual job; `procedure/actions` says what each needs and changes. */
+export const ACTION_NAMES = [
+  'read the manual',
+  'wear protection',
+  'park on level ground',
+  'warm the oil',
+  'stop the engine',
+  'chock the wheels',
+  'raise the machine',
+  'set on stands',
+  'lower the machine',
+  'remove shield',
+  'refit shield',
+  'turn the wheel',
+  'clean around',
+  'crack loose',
+  'nip by hand',
+  'place the pan',
+  'take out',
+  'let drain',
+  'suck out the oil',
+  'take off cover',
+  'inspect the oil',
+  'inspect the magnet',
+  'clean the magnet',
+  'clear the breather',
+  'take off old seal',
+  'wipe the seal face',
+  'fit new seal',
+  'inspect the seal',
+  'apply sealant',
+  'fit',
+  'tighten',
+  'fit cover',
+  'tighten cover',
+  'wait for the cure',
+  'measure the oil',
+  'add the additive',
+  'pour the oil',
+  'wait for the hose',
+  'check the level',
+  'top up',
+  'short run',
+  'let settle',
+  'check for leaks',
+  'wipe down',
+  'take used oil away',
+  'record',
+] as const
+export type Action = (typeof ACTION_NAMES)[number]

@@ -146,21 +146,24 @@ export type Emptying =
 
 export type OpeningRole = 'fill' | 'drain' | 'level'
 /** The position of the wheel's mark for an opening that turns with the hub. */
-export type WheelMark = 'mark down' | 'mark level' | 'mark up'
+export const WHEEL_MARKS = ['mark down', 'mark level', 'mark up'] as const
+export type WheelMark = (typeof WHEEL_MARKS)[number]
 
 export interface OpeningUse {
   readonly role: OpeningRole
   readonly wheelMark?: WheelMark
 }
 
-export type DriveKind =
-  | 'external hex'
-  | 'internal hex'
-  | 'internal square'
-  | 'external square'
-  | 'six-lobe'
-  | 'slot'
-  | 'hand'
+export const DRIVE_KINDS = [
+  'external hex',
+  'internal hex',
+  'internal square',
+  'external square',
+  'six-lobe',
+  'slot',
+  'hand',
+] as const
+export type DriveKind = (typeof DRIVE_KINDS)[number]
 
 /** What turns a plug or bolt. `size` is a designation, matched exactly: `10 mm`, `3/8 in`, `T40`. */
 export interface Drive {
@@ -209,7 +212,15 @@ export interface Shield {
   readonly place: PlaceOnMachine
 }
 
-export type MachineEventKind = 'submersion' | 'rebuild' | 'storage' | 'contamination' | 'seal failure'
+/** Events in a machine's life that make services due. */
+export const MACHINE_EVENT_KINDS = [
+  'submersion',
+  'rebuild',
+  'storage',
+  'contamination',
+  'seal failure',
+] as const
+export type MachineEventKind = (typeof MACHINE_EVENT_KINDS)[number]
 
 export interface Service {
   readonly name: string

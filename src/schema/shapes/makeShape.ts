@@ -5,9 +5,31 @@ import { LARGEST_COUNT, LARGEST_NUMBER } from '../../base/index.js'
 // that no shape needs, and code made from text, which strict content policies forbid.
 
 type Shape = z.$ZodType
-type Fields = Readonly<Record<string, Shape>>
 type Checks<Value = never> = readonly z.$ZodCheck<Value>[]
-type ObjectShape<Its extends Fields> = z.$ZodObject<{ -readonly [Key in keyof Its]: Its[Key] }, z.$strict>
+
+/** What an object or a list holds: a shape, the word or words that a text may be, or the fields of an object. */
+export type Field = Shape | string | readonly string[] | Fields
+/** A key that ends in `?` may be left out. */
+export interface Fields {
+  readonly [key: string]: Field
+}
+export type ShapeOf<Its> = Its extends Shape
+  ? Its
+  : Its extends string
+    ? z.$ZodLiteral<Its>
+    : Its extends readonly string[]
+      ? z.$ZodEnum<{ [Word in Its[number]]: Word }>
+      : Its extends object
+        ? ObjectShape<Its>
+        : never
+type ObjectShape<Its> = z.$ZodObject<
+  {
+    -readonly [Key in keyof Its as Key extends `${infer Name}?` ? Name : Key]: Key extends `${string}?`
+      ? z.$ZodExactOptional<ShapeOf<Its[Key]>>
+      : ShapeOf<Its[Key]>
+  },
+  z.$strict
+>
 
 /** A shape that is built at its first use and kept: zod's objects are slow to make, and nothing may run at import. */
 export function buildOnce<Built>(build: () => Built): () => Built {
@@ -41,40 +63,53 @@ export const atLeast = (minimum: number) => new z.$ZodCheckMinLength({ check: 'm
 
 export const boolean = () => new z.$ZodBoolean({ type: 'boolean' })
 
-export const literal = <const Value extends string>(value: Value) =>
-  new z.$ZodLiteral({ type: 'literal', values: [value] }) as z.$ZodLiteral<Value>
-
-export const oneOf = <const Value extends string>(values: readonly Value[]) =>
+export const oneOf = <const Word extends string>(words: readonly Word[]) =>
   new z.$ZodEnum({
     type: 'enum',
-    entries: Object.fromEntries(values.map((value) => [value, value])),
-  }) as unknown as z.$ZodEnum<{ [Its in Value]: Its }>
+    entries: Object.fromEntries(words.map((word) => [word, word])),
+  }) as unknown as z.$ZodEnum<{ [Its in Word]: Its }>
 
-export const optional = <Its extends Shape>(innerType: Its) =>
-  new z.$ZodExactOptional({ type: 'optional', innerType }) as z.$ZodExactOptional<Its>
+function shapeOf(field: Field): Shape {
+  if (typeof field === 'string') return new z.$ZodLiteral({ type: 'literal', values: [field] })
+  if (Array.isArray(field)) return oneOf(field)
+  return '_zod' in field ? (field as Shape) : object(field as Fields)
+}
 
-export const list = <Its extends Shape>(element: Its, checks: Checks = []) =>
-  new z.$ZodArray({ type: 'array', element, checks: [...checks] }) as z.$ZodArray<Its>
+export const list = <const Its extends Field>(entry: Its, checks: Checks = []) =>
+  new z.$ZodArray({ type: 'array', element: shapeOf(entry), checks: [...checks] }) as unknown as z.$ZodArray<
+    ShapeOf<Its>
+  >
 
 /** A list with at least one entry. */
-export const filledList = <Its extends Shape>(element: Its) => list(element, [atLeast(1)])
+export const filledList = <const Its extends Field>(entry: Its) => list(entry, [atLeast(1)])
 
-export const record = <Key extends z.$ZodRecordKey & Shape, Its extends Shape>(
-  keyType: Key,
-  valueType: Its,
-) => new z.$ZodRecord({ type: 'record', keyType, valueType }) as unknown as z.$ZodRecord<Key, Its>
+export const record = <Key extends z.$ZodRecordKey & Shape, const Its extends Field>(key: Key, value: Its) =>
+  new z.$ZodRecord({ type: 'record', keyType: key, valueType: shapeOf(value) }) as unknown as z.$ZodRecord<
+    Key,
+    ShapeOf<Its>
+  >
 
-export const object = <Its extends Fields>(shape: Its, checks: Checks = []) =>
-  new z.$ZodObject({
+export function object<const Its extends Fields>(fields: Its, checks: Checks = []): ObjectShape<Its> {
+  const shape = Object.entries(fields).map(([key, field]): [string, Shape] => {
+    const innerType: Shape = shapeOf(field)
+    return key.endsWith('?')
+      ? [key.slice(0, -1), new z.$ZodExactOptional({ type: 'optional', innerType })]
+      : [key, innerType]
+  })
+  return new z.$ZodObject({
     type: 'object',
-    shape,
+    shape: Object.fromEntries(shape),
     catchall: new z.$ZodNever({ type: 'never' }),
     checks: [...checks],
   }) as unknown as ObjectShape<Its>
+}
 
 /** One arm of {@link byTag} of `kind`. */
-export const kind = <const Kind extends string, Its extends Fields>(name: Kind, rest: Its, checks?: Checks) =>
-  object({ kind: literal(name), ...rest } as { kind: z.$ZodLiteral<Kind> } & Its, checks)
+export const kind = <const Kind extends string, const Its extends Fields>(
+  name: Kind,
+  rest: Its,
+  checks?: Checks,
+) => object({ kind: name, ...rest } as { readonly kind: Kind } & Its, checks)
 
 export const byTag = <const Arms extends readonly Shape[]>(arms: Arms, discriminator = 'kind') =>
   new z.$ZodDiscriminatedUnion({
@@ -84,8 +119,13 @@ export const byTag = <const Arms extends readonly Shape[]>(arms: Arms, discrimin
     inclusive: false,
   }) as unknown as z.$ZodDiscriminatedUnion<Arms>
 
-export const either = <const Arms extends readonly Shape[]>(options: Arms) =>
-  new z.$ZodUnion({ type: 'union', options, inclusive: true }) as unknown as z.$ZodUnion<Arms>
+/** A shape, or one word in its place. */
+export const orWord = <Its extends Shape, const Word extends string>(its: Its, word: Word) =>
+  new z.$ZodUnion({
+    type: 'union',
+    options: [its, shapeOf(word)],
+    inclusive: true,
+  }) as unknown as z.$ZodUnion<readonly [Its, z.$ZodLiteral<Word>]>
 
 const above = (value: number, inclusive = true) =>
   new z.$ZodCheckGreaterThan({ check: 'greater_than', value, inclusive })

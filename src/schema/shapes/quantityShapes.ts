@@ -1,12 +1,12 @@
 import { ABSOLUTE_ZERO } from '../../base/index.js'
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
-import { amount, buildOnce, object, oneOf } from './makeShape.js'
-import { named } from './textShapes.js'
+import { amount, buildOnce, oneOf } from './makeShape.js'
+import { part } from './textShapes.js'
 
 /** Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. */
 export const quantityShapes = /* @__PURE__ */ buildOnce(() => {
   const quantity = <const Units extends readonly string[]>(name: string, units: Units, value = amount()) =>
-    named(`quantity-${name}`, object({ value, unit: oneOf<Units[number]>(units) }))
+    part(`quantity-${name}`, { value, unit: oneOf<Units[number]>(units) })
   return {
     volume: quantity('volume', UNITS_BY_MEASURE.volume),
     torque: quantity('torque', UNITS_BY_MEASURE.torque),

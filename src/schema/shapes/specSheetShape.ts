@@ -1,17 +1,9 @@
 import * as z from 'zod/v4/core'
+import { MACHINE_EVENT_KINDS } from '../../spec/index.js'
 import { gearcaseShapes } from './gearcaseShapes.js'
 import { leafShapes } from './leafShapes.js'
-import { buildOnce, byTag, count, filledList, kind, list, object, oneOf, optional } from './makeShape.js'
-import { ABOVE_ZERO_PATTERN, described, document, map, named, textShapes } from './textShapes.js'
-
-/** Events in a machine's life that make services due. */
-export const MACHINE_EVENT_KINDS = [
-  'submersion',
-  'rebuild',
-  'storage',
-  'contamination',
-  'seal failure',
-] as const
+import { buildOnce, byTag, count, filledList, kind, list, object } from './makeShape.js'
+import { ABOVE_ZERO_PATTERN, choice, described, document, map, part, textShapes } from './textShapes.js'
 
 const WINDOW_PATTERN = /\/window$/
 
@@ -20,32 +12,27 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const leaf = leafShapes()
   const { gearcase, shield } = gearcaseShapes()
-  const source = optional(leaf.values.sourceRef)
+  const cited = { 'source?': leaf.values.sourceRef }
   const intervals = object({
-    first: optional(leaf.interval),
+    'first?': leaf.interval,
     repeat: leaf.interval,
-    severe: optional(
-      byTag([
-        kind('interval', { interval: leaf.interval, criteria: text.text }),
-        kind('factor', { factor: text.figure, criteria: text.text, source }),
-      ]),
-    ),
-    countFrom: oneOf(['completion', 'schedule inside window', 'schedule']),
-    window: optional(leaf.window),
+    'severe?': byTag([
+      kind('interval', { interval: leaf.interval, criteria: text.text }),
+      kind('factor', { factor: text.figure, criteria: text.text, ...cited }),
+    ]),
+    countFrom: ['completion', 'schedule inside window', 'schedule'],
+    'window?': leaf.window,
   })
-  const service = named(
-    'service',
-    object({
-      name: text.text,
-      task: oneOf(['check', 'change']),
-      appliesTo: optional(leaf.condition),
-      satisfies: optional(list(text.id)),
-      gearcases: filledList(text.id),
-      intervals,
-      events: optional(list(oneOf(MACHINE_EVENT_KINDS))),
-      notes: optional(map(text.text)),
-    }),
-  )
+  const service = part('service', {
+    name: text.text,
+    task: ['check', 'change'],
+    'appliesTo?': leaf.condition,
+    'satisfies?': list(text.id),
+    gearcases: filledList(text.id),
+    intervals,
+    'events?': list(MACHINE_EVENT_KINDS),
+    'notes?': map(text.text),
+  })
   // Of an interval that is put in another's place, the path says whether it may be zero.
   const overrideInterval = described(
     {
@@ -69,48 +56,36 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
       }),
     ]),
   )
-  const overrideLeaf = named(
-    'override-leaf',
-    byTag([
-      kind('value', { path: text.pointer, to: leaf.values.anyMeasure }),
-      kind('tightening', { path: text.pointer, to: leaf.tightening }),
-      kind('oils', { path: text.pointer, to: leaf.oils }),
-      kind('seal', { path: text.pointer, to: leaf.seal }),
-      overrideInterval,
-      kind('place', { path: text.pointer, to: leaf.place }),
-    ]),
-  )
+  const overrideLeaf = choice('override-leaf', [
+    kind('value', { path: text.pointer, to: leaf.values.anyMeasure }),
+    kind('tightening', { path: text.pointer, to: leaf.tightening }),
+    kind('oils', { path: text.pointer, to: leaf.oils }),
+    kind('seal', { path: text.pointer, to: leaf.seal }),
+    overrideInterval,
+    kind('place', { path: text.pointer, to: leaf.place }),
+  ])
   return document('spec-sheet', {
     revision: text.text,
-    header: optional(text.text),
-    machine: object({
+    'header?': text.text,
+    machine: {
       make: text.text,
       model: text.text,
       type: text.text,
-      mass: optional(leaf.values.mass.spec),
-      variants: map(object({ name: text.text, when: optional(leaf.condition) })),
-      axles: map(object({ name: text.text, wheels: count(1) })),
-      supports: map(object({ at: text.text, axle: optional(text.id) })),
+      'mass?': leaf.values.mass.spec,
+      variants: map({ name: text.text, 'when?': leaf.condition }),
+      axles: map({ name: text.text, wheels: count(1) }),
+      supports: map({ at: text.text, 'axle?': text.id }),
+    },
+    sources: map({
+      title: text.text,
+      document: ['owner manual', 'workshop manual', 'service bulletin', 'parts list', 'plate', 'other'],
+      'edition?': text.text,
+      'date?': text.date,
     }),
-    sources: map(
-      object({
-        title: text.text,
-        document: oneOf([
-          'owner manual',
-          'workshop manual',
-          'service bulletin',
-          'parts list',
-          'plate',
-          'other',
-        ]),
-        edition: optional(text.text),
-        date: optional(text.date),
-      }),
-    ),
     gearcases: map(gearcase),
-    shields: optional(map(shield)),
+    'shields?': map(shield),
     services: map(service),
-    overrides: optional(list(object({ when: leaf.condition, set: filledList(overrideLeaf), source }))),
-    waivers: optional(list(object({ code: text.text, path: text.pointer, reason: text.text }))),
+    'overrides?': list({ when: leaf.condition, set: filledList(overrideLeaf), ...cited }),
+    'waivers?': list({ code: text.text, path: text.pointer, reason: text.text }),
   })
 })

@@ -1,5 +1,17 @@
 import * as z from 'zod/v4/core'
-import { atLeast, buildOnce, holding, kind, literal, matching, record, string } from './makeShape.js'
+import {
+  atLeast,
+  buildOnce,
+  byTag,
+  type Field,
+  type Fields,
+  holding,
+  kind,
+  matching,
+  object,
+  record,
+  string,
+} from './makeShape.js'
 
 /** Ids; they are record keys too, so nothing that could shadow a built-in. */
 export const ID_PATTERN = /^[a-z][a-z0-9-]{0,63}$/
@@ -36,6 +48,12 @@ export function described<Its extends Shape>(its: { readonly [keyword: string]: 
 }
 
 export const named = <Its extends Shape>(id: string, shape: Its) => described({ id }, shape)
+
+/** An object with a name of its own. */
+export const part = <const Its extends Fields>(id: string, fields: Its) => named(id, object(fields))
+
+/** One of several objects, told apart by their `kind`, with a name of its own. */
+export const choice = <const Arms extends readonly Shape[]>(id: string, arms: Arms) => named(id, byTag(arms))
 
 /**
  * The strings that documents are made of. `error` carries the finding's code, since no text is made here. `not` tells
@@ -80,10 +98,8 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
 })
 
 /** A record by id. */
-export const map = <Its extends Shape>(value: Its) => record(textShapes().id, value)
+export const map = <const Its extends Field>(value: Its) => record(textShapes().id, value)
 
 /** What every document begins with, and the rest of it. */
-export const document = <const Kind extends string, Its extends Readonly<Record<string, Shape>>>(
-  name: Kind,
-  rest: Its,
-) => kind(name, { version: literal('1.0'), id: textShapes().id, ...rest })
+export const document = <const Kind extends string, const Its extends Fields>(name: Kind, rest: Its) =>
+  kind(name, { version: '1.0', id: textShapes().id, ...rest })

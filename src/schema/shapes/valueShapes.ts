@@ -1,6 +1,6 @@
 import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
-import { buildOnce, byTag, holding, kind, list, object, oneOf, optional } from './makeShape.js'
-import { described, named, textShapes } from './textShapes.js'
+import { buildOnce, byTag, type Fields, holding, kind, list, oneOf } from './makeShape.js'
+import { choice, described, named, part, textShapes } from './textShapes.js'
 
 /** For schema readers: an object that has one of these keys. */
 export const requireOneOf = (...keys: readonly string[]) =>
@@ -9,18 +9,21 @@ export const requireOneOf = (...keys: readonly string[]) =>
 /** Sources, and values as a manual prints them, for any list of units. */
 export const valueShapes = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
-  const confidence = oneOf(['read', 'second hand', 'doubtful'])
-  const sourceRef = named('source-ref', object({ ref: text.id, page: optional(text.text), confidence }))
-  const notStated = named('not-stated', kind('not stated', { source: optional(sourceRef) }))
+  const sourceRef = part('source-ref', {
+    ref: text.id,
+    'page?': text.text,
+    confidence: ['read', 'second hand', 'doubtful'],
+  })
+  const notStated = named('not-stated', kind('not stated', { 'source?': sourceRef }))
 
   /** The three ways to print a value in units that share one figure grammar, with what is printed beside it. */
-  const armsOf = <const Units extends readonly string[], Beside extends Parameters<typeof object>[0]>(
+  const armsOf = <const Units extends readonly string[], Beside extends Fields>(
     units: Units,
     figure: typeof text.figure,
     beside: Beside,
   ) => {
-    const rest = { unit: oneOf<Units[number]>(units), asPrinted: optional(text.text), ...beside }
-    const limits = kind('limits', { min: optional(figure), max: optional(figure), ...rest }, [
+    const rest = { unit: oneOf<Units[number]>(units), 'asPrinted?': text.text, ...beside }
+    const limits = kind('limits', { 'min?': figure, 'max?': figure, ...rest }, [
       // Without both, limits hold every value.
       holding<{ min?: string; max?: string }>(
         ({ min, max }) => (min ?? max) !== undefined,
@@ -40,12 +43,12 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
     units: Units,
     figure = text.figure,
   ) => {
-    const printed = named(`printed-${name}`, byTag(armsOf(units, figure, {})))
-    const arms = armsOf(units, figure, { printed: optional(list(printed)), source: optional(sourceRef) })
+    const printed = choice(`printed-${name}`, armsOf(units, figure, {}))
+    const arms = armsOf(units, figure, { 'printed?': list(printed), 'source?': sourceRef })
     return {
       arms,
-      stated: named(`stated-${name}`, byTag(arms)),
-      spec: named(`spec-${name}`, byTag([...arms, notStated])),
+      stated: choice(`stated-${name}`, arms),
+      spec: choice(`spec-${name}`, [...arms, notStated]),
     }
   }
 
@@ -55,15 +58,12 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
     // Both typed by all units, as the interface has it.
     const { arms: degrees } = inUnits<readonly Unit[]>('any-temperature', temperature, text.signedFigure)
     const { arms: amounts } = inUnits<readonly Unit[]>('any-amount', Object.values(others).flat())
-    return named(
-      'spec-any',
-      byTag([
-        byTag([degrees[0], amounts[0]], 'unit'),
-        byTag([degrees[1], amounts[1]], 'unit'),
-        byTag([degrees[2], amounts[2]], 'unit'),
-        notStated,
-      ]),
-    )
+    return choice('spec-any', [
+      byTag([degrees[0], amounts[0]], 'unit'),
+      byTag([degrees[1], amounts[1]], 'unit'),
+      byTag([degrees[2], amounts[2]], 'unit'),
+      notStated,
+    ])
   }
 
   const byMeasure = <const M extends Measure>(measure: M) => inUnits(measure, UNITS_BY_MEASURE[measure])
