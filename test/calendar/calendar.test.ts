@@ -225,7 +225,7 @@ describe('bad input', () => {
       "period must be whole parts such as P6M or P1Y, got 'half a year'",
     )
     expect(() => addPeriod('2031-01-12', { years: 0, months: 0.5, weeks: 0, days: 0 })).toThrow(
-      'period.months is 0.5',
+      'period.months must be a whole number, got 0.5',
     )
     expect(() => parsePeriod(6 as unknown as string)).toThrow(TypeError)
     expect(parsePeriod(`P${'9'.repeat(1_000_000)}M`).ok).toBe(false)
