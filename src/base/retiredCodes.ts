@@ -4,6 +4,12 @@
  */
 export const RETIRED_CODES: Readonly<Record<string, string>> = {
   'interval/factor-leaves-part': 'interval/fractional-period',
+  'record/reading-against-log': 'record/reading-contradicts-log',
+  'record/refill-not-noted': 'record/refill-not-recorded',
+  'record/tightened-other-way': 'record/tightening-method-differs',
+  'seal/crush-washer-kept': 'seal/crush-washer-reused',
   'seal/size-is-nothing': 'seal/zero-size',
+  'spec/opening-lacks-role': 'spec/opening-without-role',
+  'thread/designation-not-read': 'thread/designation-unreadable',
   'toolbox/accuracy-not-believed': 'toolbox/implausible-accuracy',
 }

@@ -71,7 +71,7 @@ function verdictLine({ words }: CardContext, { verdict }: PlannedDue, from: Json
 const IN_TABLE: ReadonlySet<string> = new Set([
   'interval/by-meter',
   'interval/by-date',
-  'interval/which-first',
+  'interval/governing-limit',
   'interval/window-left',
   'interval/not-tracked',
 ])

@@ -95,10 +95,10 @@ function noSheet(log: MachineLog, sheets: readonly SpecSheet[], name: string): F
   const given = sheets.map(({ id }) => id).join(', ')
   const givenRevision = sheets.map(({ revision }) => revision).join(', ')
   return {
-    code: 'service/sheet-not-the-logs',
+    code: 'service/wrong-sheet',
     severity: 'error',
     document: { kind: 'machine-log', id: log.id, name },
     path: '/sheet',
-    params: { wanted: log.sheet.id, revision: log.sheet.revision, given, givenRevision },
+    params: { required: log.sheet.id, revision: log.sheet.revision, given, givenRevision },
   }
 }

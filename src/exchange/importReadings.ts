@@ -145,8 +145,8 @@ export function importReadings(
       typeof written === 'string' && /^[0-9]{1,10}(\.[0-9]{1,6})?$/.test(written) ? Number(written) : written
     const count = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
     if (typeof value !== 'number' || !(count >= 0 && count <= LARGEST_COUNT[meter])) {
-      const most = { value: LARGEST_COUNT[meter] / countsPer(unit), unit }
-      complain('interval/reading-out-of-bounds', at, { meter, value: shorten(written), most })
+      const largest = { value: LARGEST_COUNT[meter] / countsPer(unit), unit }
+      complain('interval/reading-out-of-bounds', at, { meter, value: shorten(written), largest })
       return undefined
     }
     return { date, value }

@@ -133,7 +133,7 @@ export function chooseVessel(
   reasons.push(
     tolerance === undefined
       ? fillReason('fill/tolerance-not-stated', { error })
-      : fillReason('fill/vessel-fine-enough', {
+      : fillReason('fill/vessel-accurate-enough', {
           vessel: best.name,
           error: amount(best.error, tolerance.unit),
           tolerance,

@@ -6,7 +6,7 @@ type Nothing = Record<never, never>
 
 /** Codes of the fill room with what each carries. */
 export interface FillCodes {
-  'fill/hose-has-no-drop': Nothing
+  'fill/hose-not-below-funnel': Nothing
   'fill/drop-longer-than-hose': { drop: Amount; length: Amount }
   'fill/bore-wider-than-funnel': { bore: Amount; diameter: Amount }
   'fill/measure-outside-range': { name: string; given: Amount; min: Amount; max: Amount }
@@ -18,7 +18,7 @@ export interface FillCodes {
   'fill/several-fillings': { fillings: number; funnel: Amount }
   'fill/hose-never-full': { hose: Amount }
   'fill/wall-film-not-counted': Nothing
-  'fill/fill-opening-not-out': Nothing
+  'fill/fill-opening-closed': Nothing
   'fill/drain-is-the-only-opening': Nothing
   'fill/breather-blocked': Nothing
   'fill/breather-not-checked': Nothing
@@ -36,7 +36,7 @@ export interface FillCodes {
   'fill/vessel-without-marks': { vessel: string }
   'fill/vessel-too-large': { vessel: string; lowestMark: Amount }
   'fill/vessel-too-many-pours': { vessel: string; limit: number }
-  'fill/vessel-fine-enough': { vessel: string; error: Amount; tolerance: Amount }
+  'fill/vessel-accurate-enough': { vessel: string; error: Amount; tolerance: Amount }
   'fill/vessel-in-several-pours': { vessel: string; pours: number }
   'fill/tolerance-not-stated': { error: Amount }
   'fill/no-pan': Nothing

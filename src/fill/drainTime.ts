@@ -104,7 +104,7 @@ function whyNoAir(fillOpening: unknown, breather: unknown): Reason<keyof FillCod
   requireOneOf('fillOpening', fillOpening, ['out', 'in', 'none'])
   requireOneOf('breather', breather, ['clear', 'blocked', 'not checked', 'none'])
   return [
-    ...(fillOpening === 'in' ? [fillReason('fill/fill-opening-not-out', {})] : []),
+    ...(fillOpening === 'in' ? [fillReason('fill/fill-opening-closed', {})] : []),
     ...(fillOpening === 'none' ? [fillReason('fill/drain-is-the-only-opening', {})] : []),
     ...(breather === 'blocked' ? [fillReason('fill/breather-blocked', {})] : []),
     ...(breather === 'not checked' ? [fillReason('fill/breather-not-checked', {})] : []),

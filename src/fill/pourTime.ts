@@ -78,7 +78,7 @@ export function pourTime(question: PourQuestion): PourVerdict {
   if ('code' in read) return cannotTell(read)
   const { flow, volume } = read
   const { funnel, hose } = question
-  if (flow.drop === 0) return cannotTell(fillReason('fill/hose-has-no-drop', {}))
+  if (flow.drop === 0) return cannotTell(fillReason('fill/hose-not-below-funnel', {}))
   if (flow.drop > flow.length) {
     return cannotTell(fillReason('fill/drop-longer-than-hose', { drop: hose.drop, length: hose.length }))
   }

@@ -71,15 +71,15 @@ function addPoint(
   const day = dayNumberOf(date)
   // A text would turn into a number on the way, and a list of lists into no end.
   const shown = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
-  const most = name === 'hours' ? LARGEST_COUNT.hours : LARGEST_COUNT.distance
+  const max = name === 'hours' ? LARGEST_COUNT.hours : LARGEST_COUNT.distance
   const point: MeterPoint = { day, date, shown, count: shown, stretch: 0, list, index }
   if (Number.isNaN(day)) {
     noteReading(state, 'calendar/not-a-date', 'error', point, { text: asText(date).slice(0, 40) })
-  } else if (!(shown >= 0 && shown <= most)) {
+  } else if (!(shown >= 0 && shown <= max)) {
     noteReading(state, 'interval/reading-out-of-bounds', 'error', point, {
       meter: name,
       value: Number.isFinite(value) ? value : asText(value).slice(0, 40),
-      most: quantityOf(most, state.unit),
+      largest: quantityOf(max, state.unit),
     })
   } else if (day <= lastDay) {
     const newest = points.at(-1)

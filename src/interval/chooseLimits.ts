@@ -41,11 +41,11 @@ export function chooseLimits(
         const limits = limitsOf(severe.interval, 'severe', missing)
         repeat = limits && { ...repeat, ...limits }
         if (limits !== undefined)
-          reasons.push({ code: 'interval/severe-interval-taken', params: { criteria } })
+          reasons.push({ code: 'interval/severe-interval-applied', params: { criteria } })
       } else {
         const { factor } = severe
         repeat = scaleLimits(repeat, factor, missing)
-        reasons.push({ code: 'interval/severe-factor-taken', params: { factor, criteria } })
+        reasons.push({ code: 'interval/severe-factor-applied', params: { factor, criteria } })
       }
     }
   }

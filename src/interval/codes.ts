@@ -12,14 +12,14 @@ export interface IntervalCodes {
   'interval/by-event': { event: string; date: string }
   'interval/window-left': { until: Param }
   'interval/not-tracked': { meter: string }
-  'interval/which-first': { by: string; decidedBy: string; dueOn?: string }
+  'interval/governing-limit': { by: string; decidedBy: string; dueOn?: string }
   // Choices
-  'interval/severe-interval-taken': { criteria: string }
-  'interval/severe-factor-taken': { factor: string; criteria: string }
+  'interval/severe-interval-applied': { criteria: string }
+  'interval/severe-factor-applied': { factor: string; criteria: string }
   'interval/severe-not-given': Record<never, never>
-  'interval/early-answers-the-point': { by: string; date: string; point: Param }
-  'interval/early-leaves-the-point': { by: string; date: string; point: Param }
-  'interval/count-moved': { by: string; date: string; point: Param }
+  'interval/early-counts': { by: string; date: string; point: Param }
+  'interval/early-does-not-count': { by: string; date: string; point: Param }
+  'interval/count-restarted': { by: string; date: string; point: Param }
   'interval/done-by-other': { date: string; service: string }
   'interval/record-for-all-instances': { date: string; instance: string }
   /** `less`: by how much the display shows less than it would have without the change; below zero: more. */
@@ -39,17 +39,17 @@ export interface IntervalCodes {
   'interval/no-limit-tracked': Record<never, never>
   // Meters
   'interval/meter-falls': { meter: string; before: Qty; after: Qty; from: string; to: string }
-  'interval/meter-jumps': { meter: string; before: Qty; after: Qty; from: string; to: string; most: Qty }
+  'interval/meter-jumps': { meter: string; before: Qty; after: Qty; from: string; to: string; largest: Qty }
   'interval/readings-out-of-order': { meter: string; date: string; after: string }
   'interval/reading-repeated': { meter: string; date: string }
-  'interval/reading-out-of-bounds': { meter: string; value: number | string; most: Qty }
+  'interval/reading-out-of-bounds': { meter: string; value: number | string; largest: Qty }
   'interval/rollover-limit-missing': { meter: string; date: string }
-  'interval/rollover-taken': { meter: string; before: Qty; after: Qty; limit: Qty }
+  'interval/rollover-assumed': { meter: string; before: Qty; after: Qty; limit: Qty }
   // Forecast
   'interval/forecast-needs-readings': { meter: string; readings: number }
   'interval/forecast-without-band': { readings: number }
   'interval/forecast-without-end': Record<never, never>
-  'interval/forecast-behind-reading': { date: string }
+  'interval/forecast-contradicted': { date: string }
   'interval/forecast-beyond-calendar': { meter: string }
   // Import
   'interval/import-no-machines': Record<never, never>

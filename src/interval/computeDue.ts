@@ -165,7 +165,7 @@ function settleVerdict(
     dueBy === 'event' ? 'event' : voting === 1 ? 'only limit' : allDays ? 'days' : 'fraction used'
   if (dueBy !== 'event' && voting > 1) {
     const params = dueOn === undefined ? { by: dueBy, decidedBy } : { by: dueBy, decidedBy, dueOn }
-    reasons.push({ code: 'interval/which-first', params })
+    reasons.push({ code: 'interval/governing-limit', params })
   }
   if (dueOn === undefined) return { verdict, lines, dueBy, decidedBy, reasons, missing }
   return { verdict, lines, dueBy, decidedBy, dueOn, reasons, missing }

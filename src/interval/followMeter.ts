@@ -58,24 +58,24 @@ function countOn(state: MeterState, point: MeterPoint): void {
   const { last, name: meter, unit, modulus } = state
   if (last !== undefined) {
     const rise = point.shown - last.shown
-    const most = (point.day - last.day + 1) * (meter === 'hours' ? MOST_A_DAY.hours : MOST_A_DAY.distance)
-    if (rise < 0 || rise > most) {
+    const max = (point.day - last.day + 1) * (meter === 'hours' ? MOST_A_DAY.hours : MOST_A_DAY.distance)
+    if (rise < 0 || rise > max) {
       const before = quantityOf(last.shown, unit)
       const after = quantityOf(point.shown, unit)
       const ends = { meter, before, after, from: last.date, to: point.date }
-      if (rise > most) {
+      if (rise > max) {
         noteReading(
           state,
           'interval/meter-jumps',
           'error',
           point,
-          { ...ends, most: quantityOf(most, unit) },
+          { ...ends, largest: quantityOf(max, unit) },
           last,
         )
         state.stretch += 1
-      } else if (rise + modulus <= most) {
+      } else if (rise + modulus <= max) {
         const params = { meter, before, after, limit: quantityOf(modulus, unit) }
-        noteReading(state, 'interval/rollover-taken', 'info', point, params, last)
+        noteReading(state, 'interval/rollover-assumed', 'info', point, params, last)
         state.offset += modulus
       } else {
         noteReading(state, 'interval/meter-falls', 'error', point, ends, last)

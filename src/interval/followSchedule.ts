@@ -6,7 +6,7 @@ import { pointAt } from './readMeterScale.js'
 export interface ScheduledPoint {
   /** The next point; NaN where a completion's place is not known. */
   readonly due: number
-  readonly note?: 'early-answers-the-point' | 'early-leaves-the-point' | 'count-moved' | undefined
+  readonly note?: 'early-counts' | 'early-does-not-count' | 'count-restarted' | undefined
   /** The point that the note speaks of. */
   readonly noted: number
 }
@@ -42,12 +42,12 @@ export function followSchedule(
     if (facts.intervals.countFrom === 'schedule inside window') {
       if ((place >= noted || place >= early) && place <= addOnScale(scale, noted, months, counts)) {
         times += 1
-        if (place < noted) note = 'early-answers-the-point'
+        if (place < noted) note = 'early-counts'
       } else {
         anchor = place
         first = repeat
         times = 0
-        note = 'count-moved'
+        note = 'count-restarted'
       }
     } else if (place >= noted) {
       do times += 1
@@ -59,7 +59,7 @@ export function followSchedule(
           ? (place - before) * 2 > noted - before
           : place >= early
       if (answers) times += 1
-      note = answers ? 'early-answers-the-point' : 'early-leaves-the-point'
+      note = answers ? 'early-counts' : 'early-does-not-count'
     }
   }
   due = pointAfter(times)

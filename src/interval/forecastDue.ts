@@ -166,7 +166,7 @@ function forecastMeter(
     if (early > late) [early, late] = [late, early]
     // The last reading itself shows that the point is not reached yet.
     if (early < 0) {
-      reasons.push({ code: 'interval/forecast-behind-reading', params: { date: dateFromDay(now.day) } })
+      reasons.push({ code: 'interval/forecast-contradicted', params: { date: dateFromDay(now.day) } })
       early = 0
       likely = Math.max(likely, 0)
       late = Math.max(late, 0)

@@ -30,7 +30,7 @@ export type MeterCodes = Pick<
   | 'interval/reading-repeated'
   | 'interval/readings-out-of-order'
   | 'interval/rollover-limit-missing'
-  | 'interval/rollover-taken'
+  | 'interval/rollover-assumed'
 >
 
 /** What is wrong with a reading; `readMeters` makes a finding of it. */

@@ -37,10 +37,10 @@ export interface OilCodes {
   'oil/limited-slip-not-stated': Nothing
   'oil/limited-slip-fits': { limitedSlip: string }
   'oil/limited-slip-additive-missing': Nothing
-  'oil/limited-slip-additive-apart': { name: string }
+  'oil/limited-slip-additive-separate': { name: string }
   'oil/limited-slip-additive-twice': { name: string }
   'oil/limited-slip-not-permitted': Nothing
-  'oil/limited-slip-unasked': Nothing
+  'oil/limited-slip-not-mentioned': Nothing
   'oil/limited-slip-not-on-label': { limitedSlip: string }
   'oil/ambient-inside': { ambient: Amount; min?: Amount; max?: Amount }
   'oil/ambient-outside': { ambient: Amount; min?: Amount; max?: Amount }

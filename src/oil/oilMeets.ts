@@ -179,13 +179,13 @@ function judgeLimitedSlip(permitted: OilChoice, offered: OfferedOil): JudgedAspe
   }
   if (rule === 'not stated') {
     return label === 'contains additive'
-      ? { verdict: 'ask', reasons: [oilReason('oil/limited-slip-unasked', {})] }
+      ? { verdict: 'ask', reasons: [oilReason('oil/limited-slip-not-mentioned', {})] }
       : { verdict: 'not judged', reasons: [oilReason('oil/limited-slip-not-stated', {})] }
   }
   if (additive !== undefined && rule === 'required' && label === 'no additive') {
     return {
       verdict: 'yes',
-      reasons: [oilReason('oil/limited-slip-additive-apart', { name: additive.name })],
+      reasons: [oilReason('oil/limited-slip-additive-separate', { name: additive.name })],
     }
   }
   if (label === 'not stated') {

@@ -133,7 +133,7 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
     findings.push(procedureFinding(code, severity, document, `${path}${at}`, params))
   }
   if (gearcase.gearcase.oilSpace.kind === 'shared')
-    add('procedure/no-owner-of-the-oil', 'error', '/oilSpace/with')
+    add('procedure/oil-owner-missing', 'error', '/oilSpace/with')
   const judged = isLevelJudged(gearcase, job.task)
   if (job.task === 'change') {
     if (gearcase.fillOpening === undefined) add('procedure/no-fill-opening', 'error', '/openings')

@@ -39,7 +39,7 @@ export function checkStep(
     return stop(report(here, 'procedure/unknown-part', ['on'], { step: id, on: asText(step.on) }))
   if (!expected.includes(part?.kind ?? 'machine')) {
     const at = step.on === undefined ? [] : ['on']
-    return stop(report(here, 'procedure/wrong-part', at, { step: id, action: step.do, wanted: expected }))
+    return stop(report(here, 'procedure/wrong-part', at, { step: id, action: step.do, required: expected }))
   }
   const instance = checkInstance(here, part)
   if (instance !== undefined) return stop(instance)

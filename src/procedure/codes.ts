@@ -37,25 +37,25 @@ export interface ProcedureCodes {
   'procedure/no-pan': AtPart
   'procedure/opening-closed': AtPart
   'procedure/drain-not-out': AtPart
-  'procedure/not-taken-out': AtPart
+  'procedure/not-removed': AtPart
   'procedure/fill-not-vented': AtPart
   'procedure/oil-not-warm': AtPart
   'procedure/breather-not-cleared': AtPart
   'procedure/wrong-wheel-mark': AtPart
-  'procedure/magnet-not-looked-at': AtPart
+  'procedure/magnet-not-inspected': AtPart
   'procedure/magnet-not-cleaned': AtPart
   'procedure/old-seal-on': AtPart
   'procedure/face-not-wiped': AtPart
   'procedure/seal-not-renewed': AtPart
   'procedure/not-fitted': AtPart
   'procedure/not-drained': AtPart
-  'procedure/oil-not-looked-at': AtPart
+  'procedure/oil-not-inspected': AtPart
   'procedure/oil-not-measured': AtPart
   'procedure/additive-missing': AtPart
   'procedure/drain-not-tightened': AtPart
   'procedure/cover-not-cured': AtPart
   'procedure/cover-not-tightened': AtPart
-  'procedure/hose-not-waited-for': AtPart
+  'procedure/hose-not-empty': AtPart
   'procedure/oil-not-settled': AtPart
   'procedure/level-not-checked': AtPart
   'procedure/not-rechecked': AtPart
@@ -76,7 +76,7 @@ export interface ProcedureCodes {
   'procedure/wrong-part': {
     readonly step: string
     readonly action: string
-    readonly wanted: readonly string[]
+    readonly required: readonly string[]
   }
   'procedure/unknown-part': { readonly step: string; readonly on: string }
   'procedure/instance-missing': {
@@ -107,15 +107,15 @@ export interface ProcedureCodes {
     readonly revision: string
   }
   'procedure/unknown-service': { readonly service: string; readonly known: readonly string[] }
-  'procedure/only-names-nothing': {
+  'procedure/only-without-match': {
     readonly service: string
     readonly gearcase: string
     readonly instance?: string
   }
   'procedure/service-not-for-this-machine': { readonly service: string }
-  'procedure/part-cannot-be-told': { readonly part: string; readonly missing: readonly string[] }
+  'procedure/part-not-known': { readonly part: string; readonly missing: readonly string[] }
   // Why no order of work can be written, and what to know about one that can.
-  'procedure/no-owner-of-the-oil': OfGearcase
+  'procedure/oil-owner-missing': OfGearcase
   'procedure/no-fill-opening': OfGearcase
   'procedure/no-way-to-empty': OfGearcase
   'procedure/no-level-opening': OfGearcase

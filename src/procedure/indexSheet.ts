@@ -31,7 +31,7 @@ export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
     if (judged.verdict === 'cannot tell') {
       const params = { part: name, missing: [...judged.missing] }
       const document = { kind: 'spec-sheet', id: sheet.id } as const
-      findings.push(procedureFinding('procedure/part-cannot-be-told', 'warning', document, path, params))
+      findings.push(procedureFinding('procedure/part-not-known', 'warning', document, path, params))
     }
     return judged.verdict
   }

@@ -48,7 +48,7 @@ export function listJobs(
     }
     if (judged.verdict === 'cannot tell') {
       const params = { part: service.name, missing: [...judged.missing] }
-      findings.push(procedureFinding('procedure/part-cannot-be-told', 'warning', onSheet, path, params))
+      findings.push(procedureFinding('procedure/part-not-known', 'warning', onSheet, path, params))
     }
     for (const self of listInstances(layout, service.gearcases)) {
       const owner = findOwner(layout, self.gearcase, self.instance)
@@ -68,7 +68,7 @@ export function listJobs(
       const { service, gearcase, instance } = one
       const params = { service, gearcase, ...(instance === undefined ? {} : { instance }) }
       const path = joinPointer(['only', place])
-      findings.push(procedureFinding('procedure/only-names-nothing', 'error', document, path, params))
+      findings.push(procedureFinding('procedure/only-without-match', 'error', document, path, params))
     }
   const order = [...layout.gearcases.keys()]
   const sorted = [...jobs.values()].sort(

@@ -27,7 +27,7 @@ const WARNINGS: readonly NeedName[] = [
   'manual-not-read',
   'no-protection',
   'magnet-not-cleaned',
-  'oil-not-looked-at',
+  'oil-not-inspected',
   'not-wiped-down',
 ]
 

@@ -14,11 +14,11 @@ export interface QuantityCodes {
   'quantity/text-is-empty': Record<string, never>
   'quantity/text-is-too-long': { length: number; longest: number }
   'quantity/number-is-missing': { text: string }
-  'quantity/number-is-no-figure': { text: string }
+  'quantity/number-is-unreadable': { text: string }
   'quantity/decimal-mark-is-unclear': { text: string; withPoint: string; withComma: string }
-  'quantity/fraction-does-not-end': { text: string; value: string }
+  'quantity/fraction-is-rounded': { text: string; value: string }
   'quantity/value-is-negative': { quantity: { value: string; unit: Unit } }
-  'quantity/band-is-upside-down': { min: string; max: string }
+  'quantity/limits-are-reversed': { min: string; max: string }
   'quantity/unit-is-missing': { text: string }
   'quantity/unit-is-unknown': { text: string }
   'quantity/unit-is-ambiguous': { text: string; candidates: readonly Unit[] }

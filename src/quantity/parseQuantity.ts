@@ -30,7 +30,7 @@ const LONGEST = 200
  * @param text - at most 200 characters; ft-lb and lb-ft read alike; full-width forms and all kinds of spaces are met
  * @param options - measure, decimal mark and assumed units, each only where the caller knows it
  * @returns the printed value with its digits, or all findings: `quantity/number-…`, `quantity/unit-…`,
- *   `quantity/decimal-mark-is-unclear`, `quantity/value-is-negative`, `quantity/band-is-upside-down`; a warning for
+ *   `quantity/decimal-mark-is-unclear`, `quantity/value-is-negative`, `quantity/limits-are-reversed`; a warning for
  *   `kg-m` (mass for force) and for thirds
  * @throws TypeError when `text` is no string or an option is none of its values
  *
@@ -108,7 +108,7 @@ function bandOf(
     // fifteen digits and fewer keep their order as doubles
     if (Number(value) <= Number(second))
       return { kind: 'limits', min: value, max: second, unit, ...asPrinted }
-    findings.push(textFinding('quantity/band-is-upside-down', { min: value, max: second }))
+    findings.push(textFinding('quantity/limits-are-reversed', { min: value, max: second }))
     return undefined
   }
   const plus = parts.percent ? shareOf(value, second) : second
@@ -119,7 +119,7 @@ function bandOf(
         ? shareOf(value, third.replace('-', ''))
         : third.replace('-', '')
   if (!isFigure(plus) || !isFigure(minus)) {
-    findings.push(textFinding('quantity/number-is-no-figure', { text: reading.text }))
+    findings.push(textFinding('quantity/number-is-unreadable', { text: reading.text }))
     return undefined
   }
   return { kind: 'nominal with tolerance', value, minus, plus, unit, ...asPrinted }
@@ -134,11 +134,11 @@ function figureFound(
   const { text } = reading
   let { value } = found
   if (trouble === 'no-figure') {
-    findings.push(textFinding('quantity/number-is-no-figure', { text }))
+    findings.push(textFinding('quantity/number-is-unreadable', { text }))
     return undefined
   }
   if (trouble === 'does-not-end') {
-    findings.push(textFinding('quantity/fraction-does-not-end', { text, value }, 'warning'))
+    findings.push(textFinding('quantity/fraction-is-rounded', { text, value }, 'warning'))
   }
   if (readings) {
     const [withPoint, withComma] = readings

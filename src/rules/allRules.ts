@@ -31,12 +31,12 @@ import { rule as recordMetalInTheOil } from './record/metal-in-the-oil.js'
 import { rule as recordOilNotPermitted } from './record/oil-not-permitted.js'
 import { rule as recordPartNotOnMachine } from './record/part-not-on-machine.js'
 import { rule as recordPlugNotTightened } from './record/plug-not-tightened.js'
-import { rule as recordReadingAgainstLog } from './record/reading-against-log.js'
+import { rule as recordReadingContradictsLog } from './record/reading-contradicts-log.js'
 import { rule as recordReadingMissing } from './record/reading-missing.js'
-import { rule as recordRefillNotNoted } from './record/refill-not-noted.js'
+import { rule as recordRefillNotRecorded } from './record/refill-not-recorded.js'
 import { rule as recordRefillOutsideTolerance } from './record/refill-outside-tolerance.js'
 import { rule as recordSealNotNew } from './record/seal-not-new.js'
-import { rule as recordTightenedOtherWay } from './record/tightened-other-way.js'
+import { rule as recordTighteningMethodDiffers } from './record/tightening-method-differs.js'
 import { rule as recordTorqueOutsideBand } from './record/torque-outside-band.js'
 import { rule as recordTurnsOutsideBand } from './record/turns-outside-band.js'
 import { rule as recordUnknownContainer } from './record/unknown-container.js'
@@ -45,7 +45,7 @@ import { rule as recordUnknownTool } from './record/unknown-tool.js'
 import { rule as recordWaterInTheOil } from './record/water-in-the-oil.js'
 import { rule as recordWrenchCannotReach } from './record/wrench-cannot-reach.js'
 import type { AnyRule } from './rule.js'
-import { rule as sealCrushWasherKept } from './seal/crush-washer-kept.js'
+import { rule as sealCrushWasherReused } from './seal/crush-washer-reused.js'
 import { rule as sealMaterialNotForOil } from './seal/material-not-for-oil.js'
 import { rule as sealNoneAtOpening } from './seal/none-at-opening.js'
 import { rule as sealNoneBesideSeal } from './seal/none-beside-seal.js'
@@ -61,7 +61,7 @@ import { rule as specModelYearsReversed } from './spec/model-years-reversed.js'
 import { rule as specNoFillOpening } from './spec/no-fill-opening.js'
 import { rule as specNoWayToEmpty } from './spec/no-way-to-empty.js'
 import { rule as specOilSpaceChain } from './spec/oil-space-chain.js'
-import { rule as specOpeningLacksRole } from './spec/opening-lacks-role.js'
+import { rule as specOpeningWithoutRole } from './spec/opening-without-role.js'
 import { rule as specOverlappingOverrides } from './spec/overlapping-overrides.js'
 import { rule as specOverrideOfOtherKind } from './spec/override-of-other-kind.js'
 import { rule as specOverrideTargetMissing } from './spec/override-target-missing.js'
@@ -75,7 +75,7 @@ import { rule as specUnknownVariant } from './spec/unknown-variant.js'
 import { rule as specVariantsOverlap } from './spec/variants-overlap.js'
 import { rule as stockOpenedLargerThanSize } from './stock/opened-larger-than-size.js'
 import { rule as stockViscositiesSwapped } from './stock/viscosities-swapped.js'
-import { rule as threadDesignationNotRead } from './thread/designation-not-read.js'
+import { rule as threadDesignationUnreadable } from './thread/designation-unreadable.js'
 import { rule as toolboxCalibrationInTheFuture } from './toolbox/calibration-in-the-future.js'
 import { rule as toolboxDeclaredRangeReversed } from './toolbox/declared-range-reversed.js'
 import { rule as toolboxImplausibleAccuracy } from './toolbox/implausible-accuracy.js'
@@ -92,16 +92,16 @@ import { rule as torqueTurnsReversed } from './torque/turns-reversed.js'
 /** Every rule that `checkDocuments` runs, room by room, but for the one on unused waivers, which runs last. */
 // biome-ignore format: generated, one room a line
 export const allRules: readonly AnyRule[] = [
-  specConditionEmpty, specDanglingReference, specIdUsedTwice, specInstancesWithoutPer, specLimitsReversed, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningLacksRole, specOverlappingOverrides, specOverrideOfOtherKind, specOverrideTargetMissing, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap,
-  threadDesignationNotRead,
+  specConditionEmpty, specDanglingReference, specIdUsedTwice, specInstancesWithoutPer, specLimitsReversed, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideOfOtherKind, specOverrideTargetMissing, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap,
+  threadDesignationUnreadable,
   quantityIntervalDistancesDiffer, quantitySecondUnitDisagrees, quantitySecondUnitSlip,
   torqueAboveProofLoad, torqueFillAndDrainSwapped, torqueSlipAtPlug, torqueStagesNotRising, torqueTurnsOnParallelThread, torqueTurnsReversed,
-  sealCrushWasherKept, sealMaterialNotForOil, sealNoneAtOpening, sealNoneBesideSeal, sealNoneOnParallelThread, sealORingSizeDiffers, sealWasherDoesNotFit,
+  sealCrushWasherReused, sealMaterialNotForOil, sealNoneAtOpening, sealNoneBesideSeal, sealNoneOnParallelThread, sealORingSizeDiffers, sealWasherDoesNotFit,
   oilAdditiveCountedTwice, oilAdditiveExceedsRefill, oilAmbientGap, oilUnknownEdition, oilUnknownGrade, oilViscosityOutsideGrade,
   fillPortionLargerThanRefill, fillRefillLargerThanDryFill,
   intervalFirstLongerThanRepeat, intervalFractionalPeriod, intervalImpliedSpeed, intervalLogSpeed, intervalMonthsAsDays, intervalSevereLongerThanRepeat, intervalWindowNotBelowRepeat,
   logDateInTheFuture, logPauseReversed, logRecordOfOtherMachine, logUnknownPart, logUsedBeforeCommissioned, logVariantContradicted,
   toolboxCalibrationInTheFuture, toolboxDeclaredRangeReversed, toolboxImplausibleAccuracy, toolboxScaleWrong, toolboxScalesDisagree, toolboxVesselGraduation,
   stockOpenedLargerThanSize, stockViscositiesSwapped,
-  recordDateInTheFuture, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordOilNotPermitted, recordPartNotOnMachine, recordPlugNotTightened, recordReadingAgainstLog, recordReadingMissing, recordRefillNotNoted, recordRefillOutsideTolerance, recordSealNotNew, recordTightenedOtherWay, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach,
+  recordDateInTheFuture, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordOilNotPermitted, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordTighteningMethodDiffers, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach,
 ]

@@ -33,7 +33,7 @@ export interface RuleCodes {
   'spec/no-fill-opening': { gearcase: string }
   'spec/no-way-to-empty': { gearcase: string }
   'spec/oil-space-chain': { gearcase: string; with: string }
-  'spec/opening-lacks-role': { opening: string; role: OpeningRole; use: string }
+  'spec/opening-without-role': { opening: string; role: OpeningRole; use: string }
   'spec/overlapping-overrides': { target: string; with: string }
   'spec/override-of-other-kind': { target: string; kind: string; there: string }
   'spec/override-target-missing': { target: string }
@@ -47,7 +47,7 @@ export interface RuleCodes {
   'spec/sheet-not-found': WrongName
   'spec/sheet-of-other-revision': { id: string; revision: string; known: readonly string[] }
   'spec/tolerance-too-large': { value: Figure; minus: Figure; plus: Figure; unit: Unit }
-  'spec/unit-of-other-measure': { unit: Unit; measure: Measure; wanted: Measure }
+  'spec/unit-of-other-measure': { unit: Unit; measure: Measure; required: Measure }
   'spec/unknown-variant': WrongName
   'spec/variants-overlap': { variant: string; with: string }
   'spec/waiver-without-finding': { code: string; waived: string }
@@ -60,7 +60,7 @@ export interface RuleCodes {
     how: 'miss' | 'differ' | 'not-comparable'
   }
   'quantity/second-unit-slip': { first: PrintedValue; second: PrintedValue; slip: FigureSlip; ratio: string }
-  'thread/designation-not-read': {
+  'thread/designation-unreadable': {
     thread: string
     part: string
     because: Because | null
@@ -86,7 +86,7 @@ export interface RuleCodes {
   'torque/turns-on-parallel-thread': { part: string; thread: string }
   'torque/turns-reversed': { part: string; min: Figure; max: Figure }
   // seal, oil, fill
-  'seal/crush-washer-kept': { part: string }
+  'seal/crush-washer-reused': { part: string }
   'seal/material-not-for-oil': { part: string; material: string }
   'seal/o-ring-size-differs': { part: string; reason: Because }
   'seal/washer-does-not-fit': { part: string; reason: Because }
@@ -145,16 +145,20 @@ export interface RuleCodes {
   'record/oil-not-permitted': { gearcase: string; oil: string; permitted: readonly string[] }
   'record/part-not-on-machine': { part: string }
   'record/plug-not-tightened': { part: string }
-  'record/reading-against-log': { reason: Because }
+  'record/reading-contradicts-log': { reason: Because }
   'record/reading-missing': { meter: 'hours' | 'distance' }
-  'record/refill-not-noted': { gearcase: string }
+  'record/refill-not-recorded': { gearcase: string }
   'record/refill-outside-tolerance': {
     gearcase: string
     refilled: Amount<VolumeUnit>
     reason: Because
   }
   'record/seal-not-new': { part: string; seal: string; usedAgain: boolean }
-  'record/tightened-other-way': { part: string; done: 'turns' | 'torque set'; wanted: 'turns' | 'torque' }
+  'record/tightening-method-differs': {
+    part: string
+    done: 'turns' | 'torque set'
+    required: 'turns' | 'torque'
+  }
   'record/torque-outside-band': { part: string; set: Amount<TorqueUnit>; stated: PrintedValue<TorqueUnit> }
   'record/turns-outside-band': { part: string; turns: number; min: Figure; max: Figure | undefined }
   'record/unknown-container': WrongName

@@ -32,9 +32,9 @@ const PIPE: Readonly<Record<string, number>> = {
 }
 
 /** House rule: the next thread size is 2 mm away from M14 on, so half of that still names one thread. */
-const MOST_PLAY = 1
+const MAX_PLAY = 1
 /** House rule: the narrowest checked row has 4 mm more outside than inside; half of that is still a face. */
-const LEAST_RIM = 2
+const MIN_RIM = 2
 const THINNEST = 0.5
 const THICKEST = 4
 
@@ -83,20 +83,20 @@ export function checkWasherFit(thread: string | Thread, size: CrushWasher['size'
     }
   }
   const diameter = majorDiameter(read)
-  if (diameter === undefined) return cannotTell(sealReason('seal/pipe-size-not-held', { thread: name }))
+  if (diameter === undefined) return cannotTell(sealReason('seal/pipe-size-not-known', { thread: name }))
   const hole = Number(inside)
   const mm = (value: number | string) => ({ value, unit: 'mm' as const })
   const shownHole = { thread: name, inside: mm(inside), major: mm(diameter) }
   if (hole < diameter) {
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-small', shownHole)] }
   }
-  if (hole > diameter + MOST_PLAY) {
-    const params = { ...shownHole, most: mm(diameter + MOST_PLAY) }
+  if (hole > diameter + MAX_PLAY) {
+    const params = { ...shownHole, largest: mm(diameter + MAX_PLAY) }
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-wide', params)] }
   }
   const doubts: Reason<keyof SealCodes>[] = []
-  if (Number(outside) < hole + LEAST_RIM) {
-    const params = { inside: mm(inside), outside: mm(outside), least: mm(hole + LEAST_RIM) }
+  if (Number(outside) < hole + MIN_RIM) {
+    const params = { inside: mm(inside), outside: mm(outside), smallest: mm(hole + MIN_RIM) }
     doubts.push(sealReason('seal/washer-rim-too-narrow', params))
   }
   if (Number(thickness) < THINNEST || Number(thickness) > THICKEST) {

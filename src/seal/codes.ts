@@ -22,12 +22,12 @@ export interface SealCodes {
   'seal/thread-not-read': { thread: string }
   'seal/size-not-stated': Nothing
   'seal/taper-thread-takes-no-washer': { thread: string }
-  'seal/pipe-size-not-held': { thread: string }
+  'seal/pipe-size-not-known': { thread: string }
   'seal/washer-in-table': { thread: string; washer: string }
   'seal/washer-plausible': { thread: string; washer: string }
   'seal/washer-too-small': { thread: string; inside: Amount; major: Amount }
-  'seal/washer-too-wide': { thread: string; inside: Amount; major: Amount; most: Amount }
-  'seal/washer-rim-too-narrow': { inside: Amount; outside: Amount; least: Amount }
+  'seal/washer-too-wide': { thread: string; inside: Amount; major: Amount; largest: Amount }
+  'seal/washer-rim-too-narrow': { inside: Amount; outside: Amount; smallest: Amount }
   'seal/washer-thickness-doubtful': { thickness: Amount; min: Amount; max: Amount }
   'seal/o-ring-agrees': { designation: string; inside: Amount; section: Amount }
   'seal/o-ring-differs': { designation: string; inside: Amount; section: Amount }
@@ -39,7 +39,7 @@ export interface SealCodes {
   'seal/material-never': { material: string; medium: string }
   'seal/material-poor': { material: string; medium: string }
   'seal/material-suits': { material: string; medium: string; min: Amount; max: Amount }
-  'seal/material-limits-not-read': { material: string }
+  'seal/material-limits-not-known': { material: string }
   'seal/temperature-needs-special-compound': {
     material: string
     temperature: Amount
@@ -50,7 +50,7 @@ export interface SealCodes {
   'seal/in-stock': { name: string; count: number }
   'seal/buy': { count: number }
   'seal/have-ready': { count: number }
-  'seal/stock-perhaps': { name: string }
+  'seal/stock-may-match': { name: string }
 }
 
 export const sealReason: ReasonMaker<SealCodes> = makeReason

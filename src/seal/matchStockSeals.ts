@@ -91,7 +91,7 @@ function serve(
       ...(missing > 0 ? [sealReason('seal/buy', { count: missing })] : []),
       ...(perhaps > spare ? [sealReason('seal/have-ready', { count: perhaps - spare })] : []),
       ...(missing > 0 || perhaps > spare
-        ? lookAt.map((id) => sealReason('seal/stock-perhaps', { name: nameOf(id) }))
+        ? lookAt.map((id) => sealReason('seal/stock-may-match', { name: nameOf(id) }))
         : []),
     ],
   }

@@ -73,7 +73,7 @@ export function materialSuits(
     return { verdict: 'cannot tell', reasons: [sealReason('seal/material-not-stated', {})] }
   const row = ROWS[material]
   if (row === undefined) {
-    return { verdict: 'ask', reasons: [sealReason('seal/material-limits-not-read', { material })] }
+    return { verdict: 'ask', reasons: [sealReason('seal/material-limits-not-known', { material })] }
   }
   if (row.oil === 'E') {
     return { verdict: 'no', reasons: [sealReason('seal/material-never', { material, medium })] }

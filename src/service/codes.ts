@@ -25,7 +25,7 @@ export interface ServiceCodes {
   'service/oil-from-shelf': { container: string; volume: Qty }
   'service/oil-short': { oil: string; volume: Qty }
   'service/oil-does-not-meet': { container: string; oil: string; reason: Because }
-  'service/oil-ask': { container: string; oil: string; reason: Because }
+  'service/oil-ask-maker': { container: string; oil: string; reason: Because }
   'service/no-suitable-oil': {
     part: PartName
     oil: string
@@ -33,12 +33,12 @@ export interface ServiceCodes {
     reasons: readonly Because[]
   }
   // Tools
-  'service/wrench-misses': { part: PartName; reasons: readonly Because[] }
+  'service/no-wrench-fits': { part: PartName; reasons: readonly Because[] }
   'service/wrench-to-get': { from: Qty; to: Qty; count: number }
   'service/scale-reversed': { wrench: string; lowest: Qty; highest: Qty }
   'service/calibration-run-out': { wrench: string; dueOn: string }
   'service/calibration-cycles-run-out': { wrench: string; cycles: number; limit: number }
-  'service/calibration-not-kept': { wrench: string }
+  'service/calibration-not-recorded': { wrench: string }
   'service/socket-found': { tool: string; size: string }
   'service/adaptor-between': { adaptor: string; wrenches: readonly string[] }
   'service/socket-missing': { part: PartName; drive: string; size: string }
@@ -50,7 +50,7 @@ export interface ServiceCodes {
   'service/no-pan': { volume: Qty }
   'service/stands-too-few': { have: number; need: number }
   'service/stands-too-weak': { stands: string; rating: Qty; mass: Qty }
-  'service/stands-hold': { stands: string; rating: Qty; mass: Qty }
+  'service/stands-strong-enough': { stands: string; rating: Qty; mass: Qty }
   'service/stands-missing': { need: number }
   'service/mass-not-stated': Record<never, never>
   // Seals
@@ -80,8 +80,8 @@ export interface ServiceCodes {
   'service/licensed-work': Record<never, never>
   'service/used-oil-rules': Record<never, never>
   // Requests
-  'service/sheet-not-the-logs': {
-    wanted: Because | string
+  'service/wrong-sheet': {
+    required: Because | string
     revision: string
     given: string
     givenRevision: string

@@ -174,7 +174,7 @@ function judgeShelf(
       Object.defineProperty(fit, id, { value: container, enumerable: true })
       continue
     }
-    const code = asked.includes('no') ? 'service/oil-does-not-meet' : 'service/oil-ask'
+    const code = asked.includes('no') ? 'service/oil-does-not-meet' : 'service/oil-ask-maker'
     const [because] = verdict.reasons.filter(({ code: why }) => !why.startsWith('oil/ambient'))
     if (because !== undefined)
       reasons.push(

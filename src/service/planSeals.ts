@@ -35,8 +35,8 @@ export function planSeals(
     const action = uses.renewed === 0 ? 'inspect' : APPLIED.has(seal.kind) ? 'apply' : 'new'
     const task: SealTask = { path, seal, action, inspection: [], reasons: [] }
     // A spare is looked for like a piece to be fitted, so that the shelf's count is right.
-    const wanted: SealTask = action === 'inspect' ? { ...task, action: 'new' } : task
-    const [line] = matchStockSeals(new Array<SealTask>(count).fill(wanted), shelf)
+    const required: SealTask = action === 'inspect' ? { ...task, action: 'new' } : task
+    const [line] = matchStockSeals(new Array<SealTask>(count).fill(required), shelf)
     const atHand = action === 'apply' && packages.has(nameSeal(seal))
     if (action === 'apply') packages.add(nameSeal(seal))
     const [taken] = line?.take ?? []

@@ -89,11 +89,11 @@ export function planTightenings(request: TighteningRequest): TighteningPlan {
     tightenings,
     wrenches: {
       use: choice?.wrenches ?? [],
-      reasons: (choice?.toGet ?? []).map((wanted) =>
+      reasons: (choice?.toGet ?? []).map((wrench) =>
         serviceReason('service/wrench-to-get', {
-          from: wanted.from,
-          to: wanted.to,
-          count: wanted.covers.length,
+          from: wrench.from,
+          to: wrench.to,
+          count: wrench.covers.length,
         }),
       ),
     },

@@ -135,7 +135,7 @@ function judgeStands(
       tool: { ...about, verdict: 'cannot tell', reasons: [serviceReason('service/mass-not-stated', {})] },
     }
   const holds = compareQuantities(rating, mass) >= 0
-  const code = holds ? 'service/stands-hold' : 'service/stands-too-weak'
+  const code = holds ? 'service/stands-strong-enough' : 'service/stands-too-weak'
   return {
     tool: {
       ...about,

@@ -187,8 +187,8 @@ function findMismatches(
   const document = { kind: 'machine-log', id: log.id } as const
   if (log.sheet.id !== sheet.id || log.sheet.revision !== sheet.revision)
     return [
-      serviceFinding('service/sheet-not-the-logs', 'error', document, '/sheet', {
-        wanted: log.sheet.id,
+      serviceFinding('service/wrong-sheet', 'error', document, '/sheet', {
+        required: log.sheet.id,
         revision: log.sheet.revision,
         given: sheet.id,
         givenRevision: sheet.revision,

@@ -45,7 +45,7 @@ export function reportVisit(request: ReportRequest): readonly Finding<ServiceCod
     const { torque } = findTorque(path, tightening)
     if (toolbox === undefined || !torque) continue
     findings.push(
-      serviceFinding('service/wrench-misses', 'warning', { kind: 'spec-sheet', id: sheet.id }, path, {
+      serviceFinding('service/no-wrench-fits', 'warning', { kind: 'spec-sheet', id: sheet.id }, path, {
         part: namePart(sheet, path),
         reasons,
       }),

@@ -49,7 +49,9 @@ export function checkCalibration(
     const { from, interval, cycles, byCycles } = calibrationInputs(wrench)
     const path = `/wrenches/${id}`
     if (from === undefined)
-      return [serviceFinding('service/calibration-not-kept', 'info', document, path, { wrench: wrench.name })]
+      return [
+        serviceFinding('service/calibration-not-recorded', 'info', document, path, { wrench: wrench.name }),
+      ]
     const found: Finding<ServiceCodes>[] = []
     // A date to come has not run out, and the calendar ends with the year 9999.
     const mayHaveRunOut = compareDates(from, today) <= 0 && compareDates(from, LAST_FULL_YEAR) < 0

@@ -95,11 +95,11 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/model-year-outside': { modelYear: number; from?: number; to?: number }
   'spec/serial-inside': { serial: string; prefix: string; from?: string; to?: string }
   'spec/serial-outside': { serial: string; prefix: string; from?: string; to?: string }
-  'spec/serial-unlike-range': { serial: string; prefix: string; width?: number }
+  'spec/serial-form-differs': { serial: string; prefix: string; width?: number }
   'spec/serial-range-unreadable': { prefix: string; from?: string; to?: string }
   'spec/market-listed': { market: string; listed: readonly string[] }
   'spec/market-not-listed': { market: string; listed: readonly string[] }
-  'spec/market-in-other-case': { market: string; listed: readonly string[] }
+  'spec/market-case-differs': { market: string; listed: readonly string[] }
   // Which leaf
   'spec/part-on-every-machine': { path: string }
   'spec/part-on-some-machines': { path: string }

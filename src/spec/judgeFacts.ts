@@ -80,7 +80,7 @@ function judgeMarket(listed: readonly string[], market: string | undefined): Jud
     return {
       verdict: 'cannot tell',
       missing: ['market'],
-      reasons: [specReason('spec/market-in-other-case', params)],
+      reasons: [specReason('spec/market-case-differs', params)],
     }
   return { verdict: 'no', reasons: [specReason('spec/market-not-listed', params)] }
 }
@@ -110,7 +110,7 @@ function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | 
       verdict: 'cannot tell',
       missing: ['serial'],
       reasons: [
-        specReason('spec/serial-unlike-range', { serial, prefix, ...(width === undefined ? {} : { width }) }),
+        specReason('spec/serial-form-differs', { serial, prefix, ...(width === undefined ? {} : { width }) }),
       ],
     }
   const params = { ...range, serial, prefix }

@@ -34,7 +34,7 @@ export interface AdaptorAnswer {
  *
  * setting = torque × L ÷ (L + E·cos θ), with lever length L, extension E and the adaptor's angle θ.
  *
- * @param question - `torque` wanted at the fastener (above 0); `leverLength` from the centre of the square drive to
+ * @param question - `torque` required at the fastener (above 0); `leverLength` from the centre of the square drive to
  *   where the hand pulls (above 0); `extension` from the centre of the square to the centre of the fastener (0 or
  *   more); `angle` from straight ahead, 0 (the default) to 180, where 180 points back to the hand. Lengths may have
  *   different units. Numbers mean their shortest decimals

@@ -31,7 +31,7 @@ export function calibrationInputs(wrench: TorqueWrench): CalibrationInputs {
   if (used !== undefined) requireNumber('wrench.calibration.cyclesSince', used, { min: 0 })
   const reasons: Reason[] = []
   if (calibration === undefined) reasons.push(torqueReason('torque/calibration-date-missing', {}))
-  if (used === undefined) reasons.push(torqueReason('torque/cycles-not-kept', { limit: MAX_CYCLES }))
+  if (used === undefined) reasons.push(torqueReason('torque/cycles-not-counted', { limit: MAX_CYCLES }))
   else if (used >= MAX_CYCLES)
     reasons.push(torqueReason('torque/cycles-run-out', { used, limit: MAX_CYCLES }))
   else reasons.push(torqueReason('torque/cycles-left', { used, limit: MAX_CYCLES }))

@@ -74,7 +74,7 @@ function judge(
     const { reaches, through } = driveReach(wrench.drive, task.drive, adaptors)
     if (reaches || task.drive === undefined)
       return { id, fit: judgeWrench(wrench, task.tightening, wrenchOptions), ...(through ? { through } : {}) }
-    const reason = torqueReason('torque/drive-does-not-reach', { wrench: wrench.drive, wanted: task.drive })
+    const reason = torqueReason('torque/drive-does-not-reach', { wrench: wrench.drive, required: task.drive })
     return { id, fit: { verdict: 'does not fit', reasons: [reason], stages: [] } }
   })
 }

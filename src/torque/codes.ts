@@ -16,19 +16,19 @@ export interface TorqueCodes {
   /** With the wrench's permissible error the true torque stays inside the band. */
   'torque/true-band-inside': { trueBand: Band; band: Band; percent: number; of: 'reading' | 'full scale' }
   /** With the wrench's permissible error the true torque may leave the band. */
-  'torque/true-band-leaves': { trueBand: Band; band: Band; percent: number; of: 'reading' | 'full scale' }
+  'torque/true-band-outside': { trueBand: Band; band: Band; percent: number; of: 'reading' | 'full scale' }
   /** Usable by the 2017 edition, but below 20 % of full scale. */
   'torque/low-on-scale': { setting: Torque; highest: Torque; sharePercent: number }
-  'torque/below-lowest-mark': { wanted: Torque; lowest: Torque }
-  'torque/below-fifth-of-scale': { wanted: Torque; from: Torque; highest: Torque }
-  'torque/below-declared-range': { wanted: Torque; from: Torque }
-  'torque/above-highest-mark': { wanted: Torque; highest: Torque }
-  'torque/above-declared-range': { wanted: Torque; to: Torque }
+  'torque/below-lowest-mark': { required: Torque; lowest: Torque }
+  'torque/below-fifth-of-scale': { required: Torque; from: Torque; highest: Torque }
+  'torque/below-declared-range': { required: Torque; from: Torque }
+  'torque/above-highest-mark': { required: Torque; highest: Torque }
+  'torque/above-declared-range': { required: Torque; to: Torque }
   'torque/no-mark-inside': { band: Band; below?: Torque; above?: Torque; unit: TorqueUnit }
   /** An electronic wrench's display step is more than a quarter of its permissible error there. */
-  'torque/resolution-too-coarse': { wanted: Torque; from: Torque; step: Torque }
+  'torque/resolution-too-coarse': { required: Torque; from: Torque; step: Torque }
   /** An error stated of full scale is as large as the setting itself. */
-  'torque/error-as-large-as-setting': { wanted: Torque; error: Torque }
+  'torque/error-as-large-as-setting': { required: Torque; error: Torque }
   'torque/band-not-stated': { nominal: Torque }
   'torque/tolerance-from-caller': { nominal: Torque; percent: number; band: Band }
   'torque/one-limit-only': { limit: Torque; which: 'minimum' | 'maximum' }
@@ -42,7 +42,7 @@ export interface TorqueCodes {
   'torque/adaptor-changes-setting': { setting: Torque; torque: Torque; ratio: number }
   'torque/extension-missing': Record<never, never>
   'torque/lever-length-missing': { extension: Length }
-  'torque/drive-does-not-reach': { wrench: string; wanted: string }
+  'torque/drive-does-not-reach': { wrench: string; required: string }
   'torque/inside-plug-band': { torque: Torque; band: Band; thread: string }
   'torque/outside-plug-band': { torque: Torque; band: Band; thread: string }
   /** The figure times or over a known ratio would be a usual one; `meant` is the unit that it then has. */
@@ -61,7 +61,7 @@ export interface TorqueCodes {
   'torque/below-proof': { max: Force; proof: Force }
   'torque/cycles-run-out': { used: number; limit: number }
   'torque/cycles-left': { used: number; limit: number }
-  'torque/cycles-not-kept': { limit: number }
+  'torque/cycles-not-counted': { limit: number }
   'torque/calibration-date-missing': Record<never, never>
   'torque/by-torque': Record<never, never>
   'torque/turns': { min: Figure; max?: Figure }

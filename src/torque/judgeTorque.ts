@@ -95,7 +95,7 @@ export function judgeTorque(
   ]
   if (!bare) {
     const params = { trueBand: trueBand.sheetUnit, band, percent: deviation.percent, of: deviation.of }
-    reasons.push(torqueReason(inside ? 'torque/true-band-inside' : 'torque/true-band-leaves', params))
+    reasons.push(torqueReason(inside ? 'torque/true-band-inside' : 'torque/true-band-outside', params))
   }
   const lowOnScale = wrench.declaredRange === undefined && compareExact(share, exactOf('0.2')) < 0
   if (lowOnScale)

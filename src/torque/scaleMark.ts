@@ -58,7 +58,7 @@ function lowerEnds(
   scale: WrenchScale,
   iso6789: '2017' | '2003',
   deviation: Deviation | undefined,
-  wanted: Quantity<TorqueUnit>,
+  required: Quantity<TorqueUnit>,
 ): LowerEnd[] {
   const { unit } = scale
   const highest = { value: scale.highest, unit }
@@ -66,21 +66,21 @@ function lowerEnds(
     {
       value: exactOf(scale.lowest),
       open: scale.lowest === 0,
-      reason: torqueReason('torque/below-lowest-mark', { wanted, lowest: { value: scale.lowest, unit } }),
+      reason: torqueReason('torque/below-lowest-mark', { required, lowest: { value: scale.lowest, unit } }),
     },
   ]
   const { declaredRange } = wrench
   if (declaredRange !== undefined) {
     ends.push({
       value: exactTorque(declaredRange.min, unit),
-      reason: torqueReason('torque/below-declared-range', { wanted, from: declaredRange.min }),
+      reason: torqueReason('torque/below-declared-range', { required, from: declaredRange.min }),
     })
   } else if (iso6789 === '2003') {
     const value = times(exactOf(scale.highest), exactOf('0.2'))
     ends.push({
       value,
       reason: torqueReason('torque/below-fifth-of-scale', {
-        wanted,
+        required,
         from: nearestTorque(value, unit),
         highest,
       }),
@@ -93,7 +93,10 @@ function lowerEnds(
     ends.push({
       value: error,
       open: true,
-      reason: torqueReason('torque/error-as-large-as-setting', { wanted, error: nearestTorque(error, unit) }),
+      reason: torqueReason('torque/error-as-large-as-setting', {
+        required,
+        error: nearestTorque(error, unit),
+      }),
     })
   }
   if (wrench.type === 'electronic' && iso6789 === '2017') {
@@ -105,7 +108,7 @@ function lowerEnds(
     ends.push({
       value: allowed,
       reason: torqueReason('torque/resolution-too-coarse', {
-        wanted,
+        required,
         from: nearestTorque(allowed, unit),
         step: { value: scale.graduation, unit },
       }),
@@ -140,7 +143,7 @@ export function scaleMark(
   if (compareExact(target.low, top) > 0)
     return {
       refusal: torqueReason('torque/above-highest-mark', {
-        wanted: target.asQuantity,
+        required: target.asQuantity,
         highest: { value: scale.highest, unit: scale.unit },
       }),
     }
@@ -148,7 +151,9 @@ export function scaleMark(
     const { max } = wrench.declaredRange
     const declared = exactTorque(max, scale.unit)
     if (compareExact(target.low, declared) > 0)
-      return { refusal: torqueReason('torque/above-declared-range', { wanted: target.asQuantity, to: max }) }
+      return {
+        refusal: torqueReason('torque/above-declared-range', { required: target.asQuantity, to: max }),
+      }
     top = lowerExact(top, declared)
   }
   const reach = lowerExact(target.high, top)

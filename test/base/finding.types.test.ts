@@ -89,7 +89,7 @@ it('a code of planVisit narrows its params, in a plan and where there is none', 
     if (finding.code === 'service/sheet-not-the-log') return ''
     // @ts-expect-error a rule's code is none of a plan
     if (finding.code === 'toolbox/scale-wrong') return ''
-    return finding.code === 'service/sheet-not-the-logs' ? finding.params.given : finding.code
+    return finding.code === 'service/wrong-sheet' ? finding.params.given : finding.code
   })
   expect(given).toEqual([sheet.id])
 })

@@ -41,7 +41,7 @@ describe('due over logs that come one a line', () => {
       const codes = answer.findings?.map(({ code: found }) => found)
       if (place % 100 === 7) expect(codes).toEqual(['spec/not-json'])
       else if (place % 100 === 8) expect(codes).toContain('spec/unknown-key')
-      else if (place % 100 === 9) expect(codes).toEqual(['service/sheet-not-the-logs'])
+      else if (place % 100 === 9) expect(codes).toEqual(['service/wrong-sheet'])
       else expect(answer).toEqual({ line: place + 1, machine: `m-${place}`, name: log.name, due })
       expect(answer.findings?.every(({ message }) => message.length > 10) ?? true).toBe(true)
     }

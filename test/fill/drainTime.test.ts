@@ -21,11 +21,11 @@ const times = (more: Partial<DrainQuestion> = {}) => {
 
 describe('drainTime', () => {
   it.each([
-    ['in', 'clear', ['fill/fill-opening-not-out']],
+    ['in', 'clear', ['fill/fill-opening-closed']],
     ['none', 'clear', ['fill/drain-is-the-only-opening']],
     ['out', 'blocked', ['fill/breather-blocked']],
     ['out', 'not checked', ['fill/breather-not-checked']],
-    ['in', 'blocked', ['fill/fill-opening-not-out', 'fill/breather-blocked']],
+    ['in', 'blocked', ['fill/fill-opening-closed', 'fill/breather-blocked']],
   ] as const)('fill opening %s, breather %s: no time', (fillOpening, breather, expected) => {
     const answer = drainTime(question({ fillOpening, breather }))
     expect(answer.verdict).toBe('cannot tell')

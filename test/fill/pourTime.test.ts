@@ -351,7 +351,7 @@ describe('several fillings, short pours', () => {
 
 describe('what is refused', () => {
   it.each([
-    [{ drop: 0 }, 'fill/hose-has-no-drop'],
+    [{ drop: 0 }, 'fill/hose-not-below-funnel'],
     [{ bore: 0 }, 'fill/measure-outside-range'],
     [{ viscosity: 0 }, 'fill/measure-outside-range'],
     [{ volume: 0 }, 'fill/measure-outside-range'],

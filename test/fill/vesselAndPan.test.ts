@@ -30,7 +30,10 @@ describe('chooseVessel', () => {
       difference: mL(0),
       error: mL(5),
       reasons: [
-        { code: 'fill/vessel-fine-enough', params: { vessel: '500 mL', error: mL(5), tolerance: mL('5') } },
+        {
+          code: 'fill/vessel-accurate-enough',
+          params: { vessel: '500 mL', error: mL(5), tolerance: mL('5') },
+        },
       ],
     })
     const coarse = chooseVessel(jug, mL('450'), mL('4.999999'))
@@ -61,7 +64,7 @@ describe('chooseVessel', () => {
     const choice = chooseVessel({ jug: vessel(500, 10) }, mL(1200), mL(15))
     expect(marks(choice)).toEqual([500, 500, 200])
     expect(choice.error).toEqual(mL(15))
-    expect(codes(choice)).toEqual(['fill/vessel-in-several-pours', 'fill/vessel-fine-enough'])
+    expect(codes(choice)).toEqual(['fill/vessel-in-several-pours', 'fill/vessel-accurate-enough'])
     expect(chooseVessel({ jug: vessel(500, 10) }, mL(1200), mL(14)).verdict).toBe('does not fit')
     expect(marks(chooseVessel({ jug: vessel(500, 10) }, mL(1000), mL(15)))).toEqual([500, 500])
   })

@@ -29,7 +29,7 @@ function nextHours(
 }
 const dueAt = (verdict: DueVerdict) => verdict.lines[0]?.duePoint?.meter?.value
 const notes = (verdict: DueVerdict) =>
-  verdict.reasons.map(({ code }) => code).filter((code) => /early|moved/.test(code))
+  verdict.reasons.map(({ code }) => code).filter((code) => /early|restarted/.test(code))
 
 describe('published examples', () => {
   test.each(HOUR_WINDOWS)(
@@ -95,7 +95,7 @@ describe('one history, three ways to count (the table of docs/intervals.md, work
   const HISTORY = [240, 510, 700, 990]
   const TABLE: readonly (readonly [CountFrom, readonly number[], readonly string[]])[] = [
     ['completion', [490, 760, 950, 1240], []],
-    ['schedule inside window', [500, 750, 950, 1240], ['interval/count-moved']],
+    ['schedule inside window', [500, 750, 950, 1240], ['interval/count-restarted']],
     ['schedule', [500, 750, 750, 1000], []],
   ]
   test.each(TABLE)('%s: next due at %j', (countFrom, expected, lastNotes) => {
@@ -105,12 +105,12 @@ describe('one history, three ways to count (the table of docs/intervals.md, work
   })
 
   test('an early service says what it did to the count', () => {
-    expect(notes(nextHours(intervals, 'schedule', [240]))).toEqual(['interval/early-answers-the-point'])
-    expect(notes(nextHours(intervals, 'schedule', [250, 460]))).toEqual(['interval/early-leaves-the-point'])
-    expect(notes(nextHours(intervals, 'schedule inside window', [225]))).toEqual([
-      'interval/early-answers-the-point',
+    expect(notes(nextHours(intervals, 'schedule', [240]))).toEqual(['interval/early-counts'])
+    expect(notes(nextHours(intervals, 'schedule', [250, 460]))).toEqual(['interval/early-does-not-count'])
+    expect(notes(nextHours(intervals, 'schedule inside window', [225]))).toEqual(['interval/early-counts'])
+    expect(notes(nextHours(intervals, 'schedule inside window', [224.999]))).toEqual([
+      'interval/count-restarted',
     ])
-    expect(notes(nextHours(intervals, 'schedule inside window', [224.999]))).toEqual(['interval/count-moved'])
     expect(notes(nextHours(intervals, 'completion', [200]))).toEqual([])
   })
 

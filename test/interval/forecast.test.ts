@@ -262,7 +262,7 @@ describe('forecastDue', () => {
     ] as const
     const forecast = ask({ hours }, 103, '2031-02-10', LINE)
     expect(forecast).toMatchObject({ verdict: 'forecast', early: '2031-02-10' })
-    expect(forecast.reasons.map(({ code }) => code)).toEqual(['interval/forecast-behind-reading'])
+    expect(forecast.reasons.map(({ code }) => code)).toEqual(['interval/forecast-contradicted'])
   })
 
   test('use too uneven for a latest day, and a point beyond the calendar', () => {

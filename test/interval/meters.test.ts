@@ -115,7 +115,7 @@ describe('events of a meter', () => {
       ],
       rollover: 9999,
     })
-    expect(complaints(near)).toEqual([['interval/rollover-taken', 'info', '/meters/hours/readings/1']])
+    expect(complaints(near)).toEqual([['interval/rollover-assumed', 'info', '/meters/hours/readings/1']])
     expect(readMeters(near).hours?.map(({ total }) => total.value)).toEqual([9990, 10_030])
     const far = log({
       hours: [

@@ -108,7 +108,7 @@ describe('English sentences', () => {
     left: quantity,
     before: quantity,
     after: quantity,
-    most: quantity,
+    largest: quantity,
     less: quantity,
     point: quantity,
     until: '2031-01-04',
@@ -146,7 +146,7 @@ describe('English sentences', () => {
     'interval/meter-broken': { from: '2031-01-01' },
     'interval/due-date-out-of-calendar': { from: '2031-01-01' },
     'interval/log-speed': { from: '2031-01-01' },
-    'interval/rollover-taken': { limit: quantity },
+    'interval/rollover-assumed': { limit: quantity },
     'interval/readings-out-of-order': { after: '2031-01-01' },
     'interval/first-longer-than-repeat': { by: ['hours', 'period'] },
   }

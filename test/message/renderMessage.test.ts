@@ -91,7 +91,7 @@ describe('renderMessage', () => {
         'value',
         'reason',
         'band',
-        'wanted',
+        'required',
         'unit',
         'path',
         '__proto__',

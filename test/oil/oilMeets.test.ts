@@ -210,7 +210,7 @@ describe('limited slip', () => {
       { limitedSlip: 'required', additive },
       'no additive',
       'yes',
-      'oil/limited-slip-additive-apart',
+      'oil/limited-slip-additive-separate',
     ],
     [
       'added apart and contained',
@@ -245,7 +245,7 @@ describe('limited slip', () => {
       { limitedSlip: 'not stated' },
       'contains additive',
       'ask',
-      'oil/limited-slip-unasked',
+      'oil/limited-slip-not-mentioned',
     ],
     [
       'manual silent, absent',

@@ -73,7 +73,7 @@ describe('texts', () => {
     gearcase: 'front differential',
     instance: 'left',
     action: 'fit',
-    wanted: ['opening', 'machine'],
+    required: ['opening', 'machine'],
     known: ['left', 'right'],
     on: '/nowhere',
     name: 'tightening',

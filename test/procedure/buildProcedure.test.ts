@@ -135,7 +135,7 @@ describe('what cannot be told, and what cannot be done', () => {
     const sheet = makeSheet({ rear: makeCase('rear', { drainOnSome: some }) })
     const open = buildProcedure({ sheet, identity: {}, services: ['change'] })
     expect(open.findings.map((one) => [one.code, one.path])).toEqual([
-      ['procedure/part-cannot-be-told', '/gearcases/rear/openings/drain'],
+      ['procedure/part-not-known', '/gearcases/rear/openings/drain'],
     ])
     if (!open.ok) throw new Error('not built')
     const cracked = open.value.steps.find((step) => step.id === 'rear-crack-drain')
@@ -219,7 +219,7 @@ describe('what cannot be told, and what cannot be done', () => {
     expect(skipped.findings.map((one) => one.code)).toEqual(['procedure/service-not-for-this-machine'])
     const open = buildProcedure({ sheet: limited, identity: {}, services: ['change'] })
     expect(open.findings.map((one) => [one.code, one.path])).toEqual([
-      ['procedure/part-cannot-be-told', '/services/change'],
+      ['procedure/part-not-known', '/services/change'],
     ])
   })
 
@@ -228,7 +228,7 @@ describe('what cannot be told, and what cannot be done', () => {
     if (axle === undefined) throw new Error('no axle')
     const built = buildProcedure({ sheet: makeSheet({ axle }), identity: {}, services: ['change'] })
     expect(built.findings.map((one) => one.code)).toEqual([
-      'procedure/no-owner-of-the-oil',
+      'procedure/oil-owner-missing',
       'procedure/no-fill-opening',
     ])
   })
@@ -287,8 +287,8 @@ describe('only some of the gearcases', () => {
     })
     expect(built.ok).toBe(false)
     expect(built.findings.map((one) => [one.code, one.path])).toEqual([
-      ['procedure/only-names-nothing', '/only/1'],
-      ['procedure/only-names-nothing', '/only/2'],
+      ['procedure/only-without-match', '/only/1'],
+      ['procedure/only-without-match', '/only/2'],
     ])
   })
 })

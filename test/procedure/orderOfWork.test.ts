@@ -222,7 +222,7 @@ describe('what is not known of the machine', () => {
     expect(validateProcedure(build(some, ['change'], { variant: 'plain' }), some)).toEqual([])
     const open = buildProcedure({ sheet: some, identity: {}, services: ['change'] })
     expect(open.findings.map((one) => [one.code, one.path])).toEqual([
-      ['procedure/part-cannot-be-told', '/shields/pan-guard'],
+      ['procedure/part-not-known', '/shields/pan-guard'],
     ])
     if (!open.ok) throw new Error('not built')
     expect(open.value.steps.find((step) => step.do === 'remove shield')?.values?.['onlyIf']).toBe(

@@ -47,7 +47,7 @@ describe('checkWasherFit', () => {
     ['M10', size('10', '13.5', '1'), 'plausible', 'seal/washer-plausible'],
     ['G 1/2', size('21', '26'), 'plausible', 'seal/washer-plausible'],
     ['G 1/2', size('20.5', '26'), 'does not fit', 'seal/washer-too-small'],
-    ['G 2', size('60', '70'), 'cannot tell', 'seal/pipe-size-not-held'],
+    ['G 2', size('60', '70'), 'cannot tell', 'seal/pipe-size-not-known'],
     ['3/4-16 UNF', size('19.5', '25'), 'plausible', 'seal/washer-plausible'],
     ['1/2-14 NPT', size('21', '26'), 'does not fit', 'seal/taper-thread-takes-no-washer'],
     ['M18', undefined, 'cannot tell', 'seal/size-not-stated'],
@@ -187,7 +187,7 @@ describe('materialSuits', () => {
     expect(codes(ask('NBR', 121))).toEqual(['seal/temperature-outside-material'])
     expect(ask('ACM', 20)).toMatchObject({
       verdict: 'ask',
-      reasons: [{ code: 'seal/material-limits-not-read' }],
+      reasons: [{ code: 'seal/material-limits-not-known' }],
     })
     expect(ask('not stated', 20)).toMatchObject({
       verdict: 'cannot tell',

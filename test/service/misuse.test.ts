@@ -279,7 +279,7 @@ describe('what documents hold wrongly gives findings, not faults', () => {
       const planned = planRequest({ ...request, log: { ...log, sheet: other } })
       expect(planned).toMatchObject({
         ok: false,
-        findings: [{ code: 'service/sheet-not-the-logs', severity: 'error', path: '/sheet' }],
+        findings: [{ code: 'service/wrong-sheet', severity: 'error', path: '/sheet' }],
       })
     }
   })

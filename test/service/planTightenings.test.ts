@@ -30,6 +30,6 @@ describe('a socket whose square is not the wrench’s', () => {
     const plan = planExample('acre-26', { toolbox })
     expect(plan.tightenings.find(({ part }) => part.path === HUB)?.verdict).toBe('does not fit')
     expect(plan.tools.filter(({ kind }) => kind === 'adaptor')).toEqual([])
-    expect(plan.findings.map(({ code }) => code)).toEqual(['service/wrench-misses'])
+    expect(plan.findings.map(({ code }) => code)).toEqual(['service/no-wrench-fits'])
   })
 })

@@ -77,7 +77,7 @@ describe('tools', () => {
       const found = plan.tools.filter(({ kind }) => kind === 'stands')
       return found.map(({ verdict, have, reasons }) => [verdict, have?.id, reasons[0]?.code])
     }
-    const HOLD = 'service/stands-hold'
+    const HOLD = 'service/stands-strong-enough'
     const WEAK = 'service/stands-too-weak'
 
     it.each([
@@ -168,7 +168,7 @@ describe('tools', () => {
     })
 
     it('a date that nobody kept is information', () => {
-      expect(found(undefined)).toEqual([['service/calibration-not-kept', WRENCH, undefined]])
+      expect(found(undefined)).toEqual([['service/calibration-not-recorded', WRENCH, undefined]])
     })
   })
 

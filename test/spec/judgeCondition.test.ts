@@ -105,7 +105,7 @@ test('markets match exactly; other capitals cannot be told', () => {
   expect(judge({ market: ['NO'] }, { market: 'no' })).toMatchObject({
     verdict: 'cannot tell',
     missing: ['market'],
-    reasons: [{ code: 'spec/market-in-other-case' }],
+    reasons: [{ code: 'spec/market-case-differs' }],
   })
 })
 

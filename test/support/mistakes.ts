@@ -300,7 +300,7 @@ export const MISTAKES: readonly Mistake[] = [
     'hose-pulled-out-too-soon',
     'tind-4',
     [{ op: 'remove', path: '/steps/57' }],
-    error('procedure/hose-not-waited-for', '/steps/59'),
+    error('procedure/hose-not-empty', '/steps/59'),
   ),
   logMistake(
     'impossible-meter-reading',
@@ -355,8 +355,8 @@ export const MISTAKES: readonly Mistake[] = [
     'tind-4',
     'toolbox.json',
     [{ op: 'remove', path: '/wrenches/small-click' }],
-    warning('service/wrench-misses', `${FRONT}/drain`),
-    warning('service/wrench-misses', '/shields/skid-plate'),
+    warning('service/no-wrench-fits', `${FRONT}/drain`),
+    warning('service/no-wrench-fits', '/shields/skid-plate'),
   ),
   planMistake(
     'vessel-too-coarse',

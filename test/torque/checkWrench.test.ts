@@ -229,7 +229,7 @@ describe('checkWrench: true band', () => {
     expect(at('9.999999', '16.666667').verdict).toBe('fits with care')
     expect(at('10', '16.666667').setting?.trueBandInside).toBe('yes')
     expect(at('10', '16.666666').setting?.trueBandInside).toBe('no')
-    expect(at('10', '16.666666').reasons.map(({ code }) => code)).toContain('torque/true-band-leaves')
+    expect(at('10', '16.666666').reasons.map(({ code }) => code)).toContain('torque/true-band-outside')
   })
 
   it('±3 % of full scale 100 at 50 N·m: 47 to 53', () => {

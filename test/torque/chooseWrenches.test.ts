@@ -113,7 +113,7 @@ describe('chooseWrenches', () => {
     const tasks = [{ on: '/drain', tightening: limits('39', '49'), drive: '3/8 in' }]
     const plain = chooseWrenches({ middle }, tasks, BY_2017)
     expect(plain.uncovered[0]?.wrenches[0]?.reasons).toEqual([
-      { code: 'torque/drive-does-not-reach', params: { wrench: '1/2 in', wanted: '3/8 in' } },
+      { code: 'torque/drive-does-not-reach', params: { wrench: '1/2 in', required: '3/8 in' } },
     ])
     const adaptor = (kind: 'drive adaptor' | 'crowfoot' | 'straight extension') =>
       ({ name: 'half to three eighths', kind, from: '1/2 in', to: '3/8 in' }) as const

@@ -76,12 +76,12 @@ describe('calibrationInputs (12 months or 5,000 cycles: ISO 6789:2003 default, R
 
   it('says what is missing', () => {
     expect(used().byCycles).toBe('cannot tell')
-    expect(used().reasons.map(({ code }) => code)).toEqual(['torque/cycles-not-kept'])
+    expect(used().reasons.map(({ code }) => code)).toEqual(['torque/cycles-not-counted'])
     const none = calibrationInputs(clickWrench(10, 100))
     expect(none.from).toBeUndefined()
     expect(none.reasons.map(({ code }) => code)).toEqual([
       'torque/calibration-date-missing',
-      'torque/cycles-not-kept',
+      'torque/cycles-not-counted',
     ])
   })
 })

@@ -20,7 +20,7 @@ const METHODS: Readonly<Record<string, string>> = {
 }
 
 export const fillTexts: Texts<FillCodes> = {
-  'fill/hose-has-no-drop': () =>
+  'fill/hose-not-below-funnel': () =>
     'The end of the hose is not below the funnel, so the hose never empties. Raise the funnel.',
   'fill/drop-longer-than-hose': ({ drop, length }, say) =>
     `Hose length ${say.quantity(length)} is less than its drop of ${say.quantity(drop)}. Correct the toolbox.`,
@@ -44,7 +44,7 @@ export const fillTexts: Texts<FillCodes> = {
     `The hose holds ${say.quantity(hose)}, more than the amount poured, so it never fills.`,
   'fill/wall-film-not-counted': () =>
     'The oil film on the walls of funnel and hose is not counted. Let it drip off.',
-  'fill/fill-opening-not-out': () =>
+  'fill/fill-opening-closed': () =>
     'The fill plug is still in, so air cannot enter: no draining time is calculated. Take it out.',
   'fill/drain-is-the-only-opening': () =>
     'Air can enter only through the drain opening: no draining time is calculated.',
@@ -71,7 +71,7 @@ export const fillTexts: Texts<FillCodes> = {
     `The amount is below the lowest mark of ${vessel}, ${say.quantity(lowestMark)}.`,
   'fill/vessel-too-many-pours': ({ vessel, limit }, say) =>
     `${vessel} must be filled more than ${say.number(limit)} times.`,
-  'fill/vessel-fine-enough': ({ vessel, error, tolerance }, say) =>
+  'fill/vessel-accurate-enough': ({ vessel, error, tolerance }, say) =>
     `${vessel} measures to within ${say.quantity(error)}; the limit is ${say.quantity(tolerance)}.`,
   'fill/vessel-in-several-pours': ({ vessel, pours }, say) =>
     `Measure with ${vessel} in ${say.count(pours, 'pour', 'pours')}.`,

@@ -19,19 +19,19 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
     `The service window ends ${atPoint(until, say)}; after that it is overdue.`,
   'interval/not-tracked': ({ meter }) =>
     `Not tracked: this machine has no meter for ${LIMIT[meter] ?? meter}.`,
-  'interval/which-first': ({ by, decidedBy, dueOn }, say) =>
+  'interval/governing-limit': ({ by, decidedBy, dueOn }, say) =>
     `Governing limit: ${LIMIT[by] ?? by}${dueOn === undefined ? '' : `, about ${say.date(dueOn)}`} (${decidedBy === 'days' ? 'its date comes first' : 'the largest share of it is used; use per day not known'}).`,
 
-  'interval/severe-interval-taken': ({ criteria }) => `Interval for severe use applied (${criteria}).`,
-  'interval/severe-factor-taken': ({ factor, criteria }) =>
+  'interval/severe-interval-applied': ({ criteria }) => `Interval for severe use applied (${criteria}).`,
+  'interval/severe-factor-applied': ({ factor, criteria }) =>
     `Interval multiplied by ${factor} for severe use (${criteria}).`,
   'interval/severe-not-given': () =>
     'The manual gives no interval for severe use; the normal one is applied.',
-  'interval/early-answers-the-point': ({ by, date, point: at }, say) =>
+  'interval/early-counts': ({ by, date, point: at }, say) =>
     `Done early on ${say.date(date)}; it counts as the service due ${atPoint(at, say)} (${LIMIT[by] ?? by}).`,
-  'interval/early-leaves-the-point': ({ by, date, point: at }, say) =>
+  'interval/early-does-not-count': ({ by, date, point: at }, say) =>
     `Done too early on ${say.date(date)} to count as the service due ${atPoint(at, say)} (${LIMIT[by] ?? by}), which stays due.`,
-  'interval/count-moved': ({ by, date, point: at }, say) =>
+  'interval/count-restarted': ({ by, date, point: at }, say) =>
     `Done on ${say.date(date)}, outside the window of the service due ${atPoint(at, say)} (${LIMIT[by] ?? by}); counting restarts on that day.`,
   'interval/done-by-other': ({ date, service }, say) =>
     `${service} on ${say.date(date)} counts as this service.`,
@@ -66,16 +66,16 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
 
   'interval/meter-falls': ({ before, after, from, to }, say) =>
     `The meter falls from ${say.quantity(before)} on ${say.date(from)} to ${say.quantity(after)} on ${say.date(to)}, without a swap, reset or rollover.`,
-  'interval/meter-jumps': ({ before, after, from, to, most }, say) =>
-    `The meter rises from ${say.quantity(before)} on ${say.date(from)} to ${say.quantity(after)} on ${say.date(to)}; at most ${say.quantity(most)} is possible.`,
+  'interval/meter-jumps': ({ before, after, from, to, largest }, say) =>
+    `The meter rises from ${say.quantity(before)} on ${say.date(from)} to ${say.quantity(after)} on ${say.date(to)}; at most ${say.quantity(largest)} is possible.`,
   'interval/readings-out-of-order': ({ date, after }, say) =>
     `The reading of ${say.date(date)} follows that of ${say.date(after)}; sorted by date.`,
   'interval/reading-repeated': ({ date }, say) => `Duplicate reading on ${say.date(date)}; counted once.`,
-  'interval/reading-out-of-bounds': ({ value, most }, say) =>
-    `${typeof value === 'number' ? say.number(value) : value} is not a possible meter reading (0 to ${say.quantity(most)}); not counted.`,
+  'interval/reading-out-of-bounds': ({ value, largest }, say) =>
+    `${typeof value === 'number' ? say.number(value) : value} is not a possible meter reading (0 to ${say.quantity(largest)}); not counted.`,
   'interval/rollover-limit-missing': ({ date }, say) =>
     `The meter rolled over on ${say.date(date)}, but the log does not state at which value. Enter it.`,
-  'interval/rollover-taken': ({ before, after, limit }, say) =>
+  'interval/rollover-assumed': ({ before, after, limit }, say) =>
     `From ${say.quantity(before)} to ${say.quantity(after)}: assumed to be a rollover at ${say.quantity(limit)}. Enter the rollover to confirm it.`,
 
   'interval/forecast-needs-readings': ({ meter, readings }, say) =>
@@ -83,7 +83,7 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/forecast-without-band': ({ readings }, say) =>
     `Only ${say.count(readings, 'reading', 'readings')}: too few for an earliest and a latest date. Four are needed.`,
   'interval/forecast-without-end': () => 'Use is too uneven for a latest date.',
-  'interval/forecast-behind-reading': ({ date }, say) =>
+  'interval/forecast-contradicted': ({ date }, say) =>
     `The trend predicts an earlier date, but the reading on ${say.date(date)} contradicts it.`,
   'interval/forecast-beyond-calendar': ({ meter }) =>
     `At this rate of use ${METER[meter] ?? meter} does not reach the limit before the year 9999.`,

@@ -69,13 +69,13 @@ export const oilTexts: Texts<OilCodes> = {
         : 'The oil is without a limited-slip additive, as the manual requires.',
   'oil/limited-slip-additive-missing': () =>
     'The manual requires a limited-slip additive, and this oil has none.',
-  'oil/limited-slip-additive-apart': ({ name }) =>
+  'oil/limited-slip-additive-separate': ({ name }) =>
     `The oil has no limited-slip additive; ${name} is added separately, as the manual says.`,
   'oil/limited-slip-additive-twice': ({ name }) =>
     `The oil already contains an additive, and the manual adds ${name}. Ask before using both.`,
   'oil/limited-slip-not-permitted': () =>
     'The oil contains a limited-slip additive, and the manual does not permit one.',
-  'oil/limited-slip-unasked': () =>
+  'oil/limited-slip-not-mentioned': () =>
     'The oil contains a limited-slip additive, and the manual does not mention one. Ask.',
   'oil/limited-slip-not-on-label': ({ limitedSlip }) =>
     `The label does not say whether the oil contains a limited-slip additive; the manual says: ${limitedSlip}. Check the data sheet.`,

@@ -65,7 +65,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `${capital(the(params, 'the opening'))} is not open${at(params)}. Open it first.`,
   'procedure/drain-not-out': (params) =>
     `Draining starts while ${the(params, 'the drain')} is in place${at(params)}. Take it out first.`,
-  'procedure/not-taken-out': (params) =>
+  'procedure/not-removed': (params) =>
     `${capital(the(params, 'the part'))} has not been removed, so this step is not possible${at(params)}. Remove it first.`,
   'procedure/fill-not-vented': (params) =>
     `Oil drains through ${the(params, 'the drain')} while the fill opening is closed${at(params)}. Take the fill plug out to let air in.`,
@@ -75,7 +75,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The breather of ${the(params, 'the gearcase')} has not been checked${at(params)}. Make sure it is clear first.`,
   'procedure/wrong-wheel-mark': (params) =>
     `The wheel is not in the position that ${the(params, 'the opening')} needs${at(params)}. Turn it to its mark first, with the plug in.`,
-  'procedure/magnet-not-looked-at': (params) =>
+  'procedure/magnet-not-inspected': (params) =>
     `The magnet of ${the(params, 'the part')} has not been inspected${at(params)}. Inspect it before refitting. If it holds chips or pieces, do not refill.`,
   'procedure/magnet-not-cleaned': (params) =>
     `The magnet of ${the(params, 'the part')} is refitted dirty${at(params)}. Wipe it clean first.`,
@@ -89,7 +89,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `${capital(the(params, 'the part'))} is tightened before it is fitted with its seal${at(params)}. Fit it first.`,
   'procedure/not-drained': (params) =>
     `The old oil of ${the(params, 'the gearcase')} is never drained${at(params)}. Drain it before you pour new oil.`,
-  'procedure/oil-not-looked-at': (params) =>
+  'procedure/oil-not-inspected': (params) =>
     `The old oil of ${the(params, 'the gearcase')} is not inspected${at(params)}. Inspect it while the gearcase is still open.`,
   'procedure/oil-not-measured': (params) =>
     `The new oil for ${the(params, 'the gearcase')} is not measured${at(params)}. Measure the refill first.`,
@@ -101,7 +101,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `Oil is poured through ${the(params, 'the fill opening')} before the sealant on the cover has cured${at(params)}. Wait for the cure first.`,
   'procedure/cover-not-tightened': (params) =>
     `The sealant of ${the(params, 'the cover')} cures before the cover is tight${at(params)}. Tighten it first.`,
-  'procedure/hose-not-waited-for': (params) =>
+  'procedure/hose-not-empty': (params) =>
     `There is still oil in the hose${at(params)}. Wait until it is empty before the level is checked or ${the(params, 'the fill opening')} is closed.`,
   'procedure/oil-not-settled': (params) =>
     `The level at ${the(params, 'the opening')} is checked before the oil has settled${at(params)}. Let it settle first.`,
@@ -130,8 +130,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/unknown-action': ({ step, action }) =>
     `Step “${step}”: unknown action “${action}”. Use one from the table of actions.`,
   'procedure/duplicate-step-id': ({ step }) => `Duplicate step id “${step}”. Give each step its own.`,
-  'procedure/wrong-part': ({ step, action, wanted }, say) =>
-    `Step “${step}”: “${action}” is done on ${say.list(wanted.map((kind) => (kind === 'machine' ? 'the whole machine (no “on”)' : article(kind))))}. Correct “on”.`,
+  'procedure/wrong-part': ({ step, action, required }, say) =>
+    `Step “${step}”: “${action}” is done on ${say.list(required.map((kind) => (kind === 'machine' ? 'the whole machine (no “on”)' : article(kind))))}. Correct “on”.`,
   'procedure/unknown-part': ({ step, on }) =>
     `Step “${step}” points to ${on}, where the sheet has no part. Correct the pointer.`,
   'procedure/instance-missing': ({ step, gearcase, known }, say) =>
@@ -154,13 +154,13 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The procedure was written for sheet “${named}”, revision ${namedRevision}; this is “${sheet}”, revision ${revision}. Check it against the sheet it names, or review it and name this sheet.`,
   'procedure/unknown-service': ({ service, known }, say) =>
     `The sheet has no service “${service}”${known.length === 0 ? '' : `; it has ${say.list(known)}`}.`,
-  'procedure/only-names-nothing': ({ service, gearcase, instance }) =>
+  'procedure/only-without-match': ({ service, gearcase, instance }) =>
     `“only” names the service “${service}” at “${gearcase}”${instance === undefined ? '' : ` (${instance})`}, which is not part of this visit. Correct the ids or remove the entry.`,
   'procedure/service-not-for-this-machine': ({ service }) =>
     `The service “${service}” does not apply to this machine; no steps are written for it.`,
-  'procedure/part-cannot-be-told': ({ part, missing }, say) =>
+  'procedure/part-not-known': ({ part, missing }, say) =>
     `Unknown whether this machine has the ${part}: ${say.list(factNames(missing))} not known. Look at the machine; its steps say so too.`,
-  'procedure/no-owner-of-the-oil': ({ part }) =>
+  'procedure/oil-owner-missing': ({ part }) =>
     `The ${part} shares the oil of a gearcase that is not on the sheet, so no steps can be written for it.`,
   'procedure/no-fill-opening': ({ gearcase }) =>
     `The ${gearcase} has no fill opening on this machine, so no steps can be written for it.`,

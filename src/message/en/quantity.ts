@@ -10,15 +10,15 @@ export const quantityTexts: Texts<QuantityCodes> = {
   'quantity/text-is-too-long': ({ length, longest }, say) =>
     `The text has ${say.number(length)} characters; the limit is ${say.number(longest)}.`,
   'quantity/number-is-missing': ({ text }) => `Expected a number first, found “${text}”.`,
-  'quantity/number-is-no-figure': ({ text }) =>
+  'quantity/number-is-unreadable': ({ text }) =>
     `Unreadable number in “${text}”. Write up to nine digits, one decimal mark, up to six decimals, and no leading zero.`,
   'quantity/decimal-mark-is-unclear': ({ text, withPoint, withComma }) =>
     `“${text}” can mean ${withPoint} or ${withComma}. Say whether the comma or the point is the decimal mark.`,
-  'quantity/fraction-does-not-end': ({ text, value }) =>
+  'quantity/fraction-is-rounded': ({ text, value }) =>
     `The fraction in “${text}” has no exact decimal; ${value} is used.`,
   'quantity/value-is-negative': ({ quantity }, say) =>
     `${say.quantity(quantity)} is negative; only a temperature may be.`,
-  'quantity/band-is-upside-down': ({ min, max }) =>
+  'quantity/limits-are-reversed': ({ min, max }) =>
     `Minimum ${min} exceeds maximum ${max}. Put the smaller one first.`,
   'quantity/unit-is-missing': ({ text }) => `No unit in “${text}”. Write one, such as 20 N·m.`,
   'quantity/unit-is-unknown': ({ text }) => `Unknown unit “${text}”.`,

@@ -9,7 +9,7 @@ const figureRuleTexts: Texts<RoomRuleCodes<'quantity' | 'thread' | 'torque'>> = 
   'quantity/second-unit-disagrees': (params, say) =>
     say.reason({ code: `quantity/printed-figures-${params.how}`, params }),
   'quantity/second-unit-slip': (params, say) => say.reason({ code: 'quantity/printed-figures-slip', params }),
-  'thread/designation-not-read': ({ thread, part, because }, say) =>
+  'thread/designation-unreadable': ({ thread, part, because }, say) =>
     `${part}: the thread “${thread}” cannot be read.${because === null ? '' : ` ${say.reason(because)}`}`,
   'torque/above-proof-load': ({ part, thread, propertyClass, torque, load, proof }, say) =>
     `${part}: ${say.quantity(torque)} would load a bolt (${thread}, class ${propertyClass}) with about ${say.quantity({ value: Math.round(load.value / 100) / 10, unit: 'kN' })}; its proof load is ${say.quantity({ value: Math.round(proof.value / 100) / 10, unit: 'kN' })}. Check unit and class.`,
@@ -27,7 +27,7 @@ const figureRuleTexts: Texts<RoomRuleCodes<'quantity' | 'thread' | 'torque'>> = 
 
 /** Rules on seals, oils and quantities. */
 const partRuleTexts: Texts<RoomRuleCodes<'seal' | 'oil' | 'fill'>> = {
-  'seal/crush-washer-kept': ({ part }) =>
+  'seal/crush-washer-reused': ({ part }) =>
     `${part}: crush washer replaced only “on condition”. It hardens once crushed: fit a new one at every opening, or waive this with the manual's page.`,
   'seal/material-not-for-oil': ({ part, material }) =>
     `${part}: gear oil destroys ${material}. Check the parts list.`,
@@ -77,19 +77,19 @@ const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
     `This machine has no “${part}”, by its variant, serial, model year or market. Check whether the record belongs to another machine.`,
   'record/plug-not-tightened': ({ part }) =>
     `${part}: opened, but not recorded as tightened. Check the plug before the machine moves.`,
-  'record/reading-against-log': ({ reason }, say) =>
+  'record/reading-contradicts-log': ({ reason }, say) =>
     `This reading contradicts the machine's log. ${say.reason(reason)}`,
   'record/reading-missing': ({ meter }) =>
     `The reading of ${METER[meter] ?? meter} is missing; the next service cannot be counted from this record.`,
-  'record/refill-not-noted': ({ gearcase }) =>
+  'record/refill-not-recorded': ({ gearcase }) =>
     `${gearcase}: oil change without a refilled quantity. Check the level, then record the quantity.`,
   'record/refill-outside-tolerance': ({ gearcase, reason }, say) => `${gearcase}: ${say.reason(reason)}`,
   'record/seal-not-new': ({ part, seal, usedAgain }) =>
     usedAgain
       ? `${part}: the ${seal} was reused. It must be new at every opening; fit a new one.`
       : `${part}: opened, but no new ${seal} is recorded. Check the plug; fit a new one if in doubt.`,
-  'record/tightened-other-way': ({ part, done, wanted }) =>
-    `${part}: tightened by ${done === 'turns' ? 'turns' : 'torque'}; the sheet states ${wanted === 'turns' ? 'turns' : 'a torque'}.`,
+  'record/tightening-method-differs': ({ part, done, required }) =>
+    `${part}: tightened by ${done === 'turns' ? 'turns' : 'torque'}; the sheet states ${required === 'turns' ? 'turns' : 'a torque'}.`,
   'record/torque-outside-band': ({ part, set, stated }, say) =>
     `${part}: set to ${say.quantity(set)}; the sheet states ${say.quantity(stated)}. Slacken it, fit a new washer and tighten it again.`,
   'record/turns-outside-band': ({ part, turns, min, max }, say) =>
@@ -183,7 +183,7 @@ const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
     `A service changes the oil of “${gearcase}”, but the sheet has no way to empty it. Name a drain plug, a cover or suction.`,
   'spec/oil-space-chain': ({ gearcase, with: owner }) =>
     `“${gearcase}” shares the oil of “${owner}”, which shares its oil too. Name the gearcase that owns it.`,
-  'spec/opening-lacks-role': ({ opening, role, use }) =>
+  'spec/opening-without-role': ({ opening, role, use }) =>
     `“${opening}” is named here for “${use}”, but its entry lacks the use “${role}”. Correct one of the two.`,
   'spec/overlapping-overrides': ({ target, with: other }) =>
     `This override and ${other} set ${target} for the same machine. Narrow one of the conditions; the order of overrides decides nothing.`,
@@ -201,8 +201,8 @@ const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
     `This names revision “${revision}” of the sheet “${id}”; the set has ${say.list(known.map((one) => `“${one}”`))}. Compare the two, then name the right one.`,
   'spec/tolerance-too-large': ({ value, minus, plus, unit }, say) =>
     `A tolerance of − ${minus} + ${plus} on ${say.quantity({ value, unit })} is as large as the value. Check the decimal point.`,
-  'spec/unit-of-other-measure': ({ unit, measure, wanted }, say) =>
-    `Expected ${MEASURES[wanted] ?? wanted}, found ${MEASURES[measure] ?? measure} (${unitName(unit, say)}).`,
+  'spec/unit-of-other-measure': ({ unit, measure, required }, say) =>
+    `Expected ${MEASURES[required] ?? required}, found ${MEASURES[measure] ?? measure} (${unitName(unit, say)}).`,
   'spec/unknown-variant': ({ id, ...names }, say) =>
     `The sheet has no variant “${id}”.${meantWords(names, say)}`,
   'spec/variants-overlap': ({ variant, with: other }) =>

@@ -27,16 +27,16 @@ export const sealTexts: Texts<SealCodes> = {
   'seal/size-not-stated': () => 'Washer size not stated.',
   'seal/taper-thread-takes-no-washer': ({ thread }) =>
     `${thread} is a taper thread: it seals in the thread and takes no washer.`,
-  'seal/pipe-size-not-held': ({ thread }) => `Diameter of ${thread} not known.`,
+  'seal/pipe-size-not-known': ({ thread }) => `Diameter of ${thread} not known.`,
   'seal/washer-in-table': ({ thread, washer }) => `${washer} mm is a DIN 7603 size for ${thread}.`,
   'seal/washer-plausible': ({ thread, washer }) =>
     `${washer} mm fits over ${thread}; it is not one of the DIN 7603 sizes in the table.`,
   'seal/washer-too-small': ({ thread, inside, major }, say) =>
     `Washer inside diameter ${say.quantity(inside)} does not fit over ${thread}, diameter ${say.quantity(major)}.`,
-  'seal/washer-too-wide': ({ thread, inside, most }, say) =>
-    `Washer inside diameter ${say.quantity(inside)} is too large for ${thread}; above ${say.quantity(most)} it does not stay centred.`,
-  'seal/washer-rim-too-narrow': ({ inside, outside, least }, say) =>
-    `Washer ${say.quantity(inside)} inside, ${say.quantity(outside)} outside: the rim is too narrow to seal; the outside diameter must be at least ${say.quantity(least)}.`,
+  'seal/washer-too-wide': ({ thread, inside, largest }, say) =>
+    `Washer inside diameter ${say.quantity(inside)} is too large for ${thread}; above ${say.quantity(largest)} it does not stay centred.`,
+  'seal/washer-rim-too-narrow': ({ inside, outside, smallest }, say) =>
+    `Washer ${say.quantity(inside)} inside, ${say.quantity(outside)} outside: the rim is too narrow to seal; the outside diameter must be at least ${say.quantity(smallest)}.`,
   'seal/washer-thickness-doubtful': ({ thickness, min, max }, say) =>
     `Thickness ${say.quantity(thickness)} is unusual; usual: ${say.quantity(min)} to ${say.quantity(max)}.`,
   'seal/o-ring-agrees': ({ designation, inside, section }, say) =>
@@ -54,7 +54,7 @@ export const sealTexts: Texts<SealCodes> = {
     `${material} has poor resistance to ${medium}. Ask the seal’s maker.`,
   'seal/material-suits': ({ material, medium, min, max }, say) =>
     `${material} resists ${medium} from ${say.quantity(min)} to ${say.quantity(max)}.`,
-  'seal/material-limits-not-read': ({ material }) =>
+  'seal/material-limits-not-known': ({ material }) =>
     `Temperature limits of ${material} not known. Ask the seal’s maker.`,
   'seal/temperature-needs-special-compound': ({ material, temperature, min, max }, say) =>
     `At ${say.quantity(temperature)} only special compounds of ${material} last; the usual range is ${say.quantity(min)} to ${say.quantity(max)}. Ask the seal’s maker.`,
@@ -64,5 +64,5 @@ export const sealTexts: Texts<SealCodes> = {
   'seal/buy': ({ count }, say) => `Buy ${say.number(count)}.`,
   'seal/have-ready': ({ count }, say) =>
     `Have ${say.count(count, 'spare', 'spares')} ready in case the old one fails inspection.`,
-  'seal/stock-perhaps': ({ name }) => `${name} in stock may be the same. Check it.`,
+  'seal/stock-may-match': ({ name }) => `${name} in stock may be the same. Check it.`,
 }

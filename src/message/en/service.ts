@@ -54,14 +54,14 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/oil-short': ({ oil, volume }, say) => `Not enough ${oil} in stock: ${say.quantity(volume)} short.`,
   'service/oil-does-not-meet': ({ container, oil, reason }, say) =>
     `The ${container} is not ${oil}. ${say.reason({ code: reason.code, params: { ...reason.params } })}`,
-  'service/oil-ask': ({ container, oil, reason }, say) =>
+  'service/oil-ask-maker': ({ container, oil, reason }, say) =>
     `Ask the oil's maker whether the ${container} may replace ${oil}. ${say.reason({ code: reason.code, params: { ...reason.params } })}`,
   'service/no-suitable-oil': ({ part, oil, offered, reasons }, say) =>
     [
       `No suitable oil in stock for the ${partText(part)}: required ${oil}, in stock ${say.list(offered)}.`,
       ...reasons.map(({ code, params }) => say.reason({ code, params: { ...params } })),
     ].join(' '),
-  'service/wrench-misses': ({ part, reasons }, say) =>
+  'service/no-wrench-fits': ({ part, reasons }, say) =>
     [
       `No wrench of the toolbox covers the ${partText(part)}.`,
       ...reasons.map(({ code, params }) => say.reason({ code, params: { ...params } })),
@@ -74,7 +74,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `The ${wrench} has done ${say.number(cycles)} cycles since its calibration (limit ${say.number(limit)}). Have it calibrated.`,
   'service/scale-reversed': ({ wrench, lowest, highest }, say) =>
     `Scale of the ${wrench}: lowest mark ${say.quantity(lowest)} exceeds highest mark ${say.quantity(highest)}. Not used; correct the toolbox.`,
-  'service/calibration-not-kept': ({ wrench }) =>
+  'service/calibration-not-recorded': ({ wrench }) =>
     `The toolbox does not give the last calibration of the ${wrench}.`,
   'service/socket-found': ({ tool, size }) =>
     size === '' ? `${capital(tool)}.` : `${capital(tool)} fits ${size}.`,
@@ -96,7 +96,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `Stands required: ${say.number(need)}; in the toolbox: ${say.number(have)}.`,
   'service/stands-too-weak': ({ stands, rating, mass }, say) =>
     `The ${stands} are rated ${say.quantity(rating)} each; the machine weighs ${say.quantity(mass)}. Do not use them.`,
-  'service/stands-hold': ({ stands, rating, mass }, say) =>
+  'service/stands-strong-enough': ({ stands, rating, mass }, say) =>
     `The ${stands} are rated ${say.quantity(rating)} each; the whole machine weighs ${say.quantity(mass)}.`,
   'service/stands-missing': ({ need }, say) =>
     `Stands required: ${say.number(need)}; none in the toolbox. Never rely on a jack alone.`,
@@ -132,8 +132,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/licensed-work': () => 'Leave work that needs a licence to people who hold one.',
   'service/used-oil-rules': () =>
     'Take used oil to a collection point in a sound, closed container marked as used oil.',
-  'service/sheet-not-the-logs': ({ wanted, revision, given, givenRevision }) =>
-    `Expected sheet ${wanted} revision ${revision}, found ${given} revision ${givenRevision}.`,
+  'service/wrong-sheet': ({ required, revision, given, givenRevision }) =>
+    `Expected sheet ${required} revision ${revision}, found ${given} revision ${givenRevision}.`,
   'service/service-not-on-sheet': ({ service, known }, say) =>
     `The sheet has no service ${service}; it has ${say.list(known)}.`,
   'service/service-not-on-machine': ({ service }) =>

@@ -79,7 +79,7 @@ export const specTexts: Texts<SpecCodes> = {
     `Serial number ${serial} is in the range ${serials(prefix, from, to)}.`,
   'spec/serial-outside': ({ serial, prefix, from, to }) =>
     `Serial number ${serial} is outside the range ${serials(prefix, from, to)}.`,
-  'spec/serial-unlike-range': ({ serial, prefix, width }, say) =>
+  'spec/serial-form-differs': ({ serial, prefix, width }, say) =>
     `Serial number ${quote(serial)} does not have the form of the range: ${prefix === '' ? '' : `${quote(prefix)}, then `}${width === undefined ? 'a number' : `a number of ${say.count(width, 'digit', 'digits')}`}. Check the plate.`,
   'spec/serial-range-unreadable': ({ prefix, from, to }) =>
     `Serial range ${serials(prefix, from, to)} cannot be used: both ends must be numbers with the same number of digits.`,
@@ -89,7 +89,7 @@ export const specTexts: Texts<SpecCodes> = {
     listed.length === 0
       ? 'Applies to no market: the list is empty.'
       : `Applies only to market ${say.list(listed)}; this machine is for ${market}.`,
-  'spec/market-in-other-case': ({ market, listed }, say) =>
+  'spec/market-case-differs': ({ market, listed }, say) =>
     `Market ${quote(market)} differs from ${say.list(listed)} only in upper and lower case. Write both the same way.`,
   'spec/part-on-every-machine': () => 'Every machine of this sheet has this part.',
   'spec/part-on-some-machines': () => 'Only some machines of this sheet have this part.',

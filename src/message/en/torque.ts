@@ -35,28 +35,28 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `Set ${say.quantity(setting)}: the mark inside the band nearest to ${from === 'nominal' ? 'the nominal' : 'its middle'}, ${say.quantity(aim)}.`,
   'torque/true-band-inside': ({ trueBand, band: stated, percent, of }, say) =>
     `With ${error(percent, of, say)} the true torque is ${band(trueBand, say)}, inside ${band(stated, say)}.`,
-  'torque/true-band-leaves': ({ trueBand, band: stated, percent, of }, say) =>
+  'torque/true-band-outside': ({ trueBand, band: stated, percent, of }, say) =>
     `With ${error(percent, of, say)} the true torque may be ${band(trueBand, say)}, outside ${band(stated, say)}. Use a more accurate wrench.`,
   'torque/low-on-scale': ({ setting, highest, sharePercent }, say) =>
     `${say.quantity(setting)} is only ${say.number(sharePercent, 1)} % of full scale (${say.quantity(highest)}). Use a smaller wrench if possible.`,
-  'torque/below-lowest-mark': ({ wanted, lowest }, say) =>
-    `${say.quantity(wanted)} is below the wrench's lowest mark, ${say.quantity(lowest)}.`,
-  'torque/below-fifth-of-scale': ({ wanted, from, highest }, say) =>
-    `${say.quantity(wanted)} is below ${say.quantity(from)}, 20 % of full scale (${say.quantity(highest)}).`,
-  'torque/below-declared-range': ({ wanted, from }, say) =>
-    `${say.quantity(wanted)} is below the wrench's declared range, which starts at ${say.quantity(from)}.`,
-  'torque/above-highest-mark': ({ wanted, highest }, say) =>
-    `${say.quantity(wanted)} is above the wrench's highest mark, ${say.quantity(highest)}.`,
-  'torque/above-declared-range': ({ wanted, to }, say) =>
-    `${say.quantity(wanted)} is above the wrench's declared range, which ends at ${say.quantity(to)}.`,
+  'torque/below-lowest-mark': ({ required, lowest }, say) =>
+    `${say.quantity(required)} is below the wrench's lowest mark, ${say.quantity(lowest)}.`,
+  'torque/below-fifth-of-scale': ({ required, from, highest }, say) =>
+    `${say.quantity(required)} is below ${say.quantity(from)}, 20 % of full scale (${say.quantity(highest)}).`,
+  'torque/below-declared-range': ({ required, from }, say) =>
+    `${say.quantity(required)} is below the wrench's declared range, which starts at ${say.quantity(from)}.`,
+  'torque/above-highest-mark': ({ required, highest }, say) =>
+    `${say.quantity(required)} is above the wrench's highest mark, ${say.quantity(highest)}.`,
+  'torque/above-declared-range': ({ required, to }, say) =>
+    `${say.quantity(required)} is above the wrench's declared range, which ends at ${say.quantity(to)}.`,
   'torque/no-mark-inside': ({ band: { min, max }, below, above, unit }, say) =>
     min.value === max.value
       ? `The wrench has no mark at ${say.quantity(min)}.${beside(below, above, say)}`
       : `No mark of the wrench's ${unitName(unit, say)} scale is inside ${band({ min, max }, say)}.${beside(below, above, say)}`,
-  'torque/resolution-too-coarse': ({ wanted, from, step }, say) =>
-    `At ${say.quantity(wanted)} the display's step of ${say.quantity(step)} is more than a quarter of the permissible error; use it from ${say.quantity(from)} up.`,
-  'torque/error-as-large-as-setting': ({ wanted, error: size }, say) =>
-    `At ${say.quantity(wanted)} the wrench's error of full scale, ${say.quantity(size)}, is as large as the torque itself.`,
+  'torque/resolution-too-coarse': ({ required, from, step }, say) =>
+    `At ${say.quantity(required)} the display's step of ${say.quantity(step)} is more than a quarter of the permissible error; use it from ${say.quantity(from)} up.`,
+  'torque/error-as-large-as-setting': ({ required, error: size }, say) =>
+    `At ${say.quantity(required)} the wrench's error of full scale, ${say.quantity(size)}, is as large as the torque itself.`,
   'torque/band-not-stated': ({ nominal }, say) =>
     `The manual prints ${say.quantity(nominal)} without a tolerance.`,
   'torque/tolerance-from-caller': ({ nominal, percent, band: made }, say) =>
@@ -80,8 +80,8 @@ export const torqueTexts: Texts<TorqueCodes> = {
     'The length of the adaptor is missing, so the setting cannot be corrected. Measure from the centre of the square drive to the centre of the fastener.',
   'torque/lever-length-missing': ({ extension }, say) =>
     `The wrench's length is missing, so the setting cannot be corrected for an adaptor of ${say.quantity(extension)}. Measure from the centre of the square drive to the middle of the grip.`,
-  'torque/drive-does-not-reach': ({ wrench, wanted }) =>
-    `Wrench square ${wrench}, socket square ${wanted}: no single drive adaptor of this toolbox connects them.`,
+  'torque/drive-does-not-reach': ({ wrench, required }) =>
+    `Wrench square ${wrench}, socket square ${required}: no single drive adaptor of this toolbox connects them.`,
   'torque/inside-plug-band': ({ torque, band: usual, thread }, say) =>
     `${say.quantity(torque)} is usual for ${article(thread)} plug (${band(usual, say)}).`,
   'torque/outside-plug-band': ({ torque, band: usual, thread }, say) =>
@@ -113,7 +113,7 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/cycles-run-out': ({ used, limit }, say) =>
     `${say.number(used)} of ${say.number(limit)} cycles used: send the wrench for calibration.`,
   'torque/cycles-left': ({ used, limit }, say) => `${say.number(used)} of ${say.number(limit)} cycles used.`,
-  'torque/cycles-not-kept': ({ limit }, say) =>
+  'torque/cycles-not-counted': ({ limit }, say) =>
     `Cycles of this wrench not counted (limit ${say.number(limit)}); the calendar limit decides.`,
   'torque/calibration-date-missing': () =>
     'The date of the last calibration is missing. Enter it in the toolbox.',

@@ -218,7 +218,7 @@ export const OPENING_ACTIONS = {
   'inspect the magnet': {
     ...ON_PART,
     short: 'look-at-magnet',
-    needs: ['not-taken-out'],
+    needs: ['not-removed'],
     changes: ['magnet judged'],
     hazards: [HAZARD.chips],
     minutes: 1,
@@ -226,7 +226,7 @@ export const OPENING_ACTIONS = {
   'clean the magnet': {
     ...ON_PART,
     short: 'wipe-magnet',
-    needs: ['not-taken-out', 'magnet-not-looked-at'],
+    needs: ['not-removed', 'magnet-not-inspected'],
     changes: ['magnet clean'],
     supplies: ['rags'],
     minutes: 1,

@@ -18,7 +18,7 @@ export const FILLING_NEEDS = {
     const undrained = listUndrained(context)
     return undrained.length === 0 || undrained.flatMap(draftDrain)
   },
-  'oil-not-looked-at': ({ state, owner }) =>
+  'oil-not-inspected': ({ state, owner }) =>
     owner === undefined ||
     gearcaseAt(state, owner).oilSeen ||
     draftAt('inspect the oil', owner.gearcase, owner.instance),
@@ -39,7 +39,7 @@ export const FILLING_NEEDS = {
       context.owner === undefined ? [] : listUncured(context.layout, context.state, context.owner)
     return uncured.length === 0 || uncured
   },
-  'hose-not-waited-for': ({ state, owner, opening, step }) => {
+  'hose-not-empty': ({ state, owner, opening, step }) => {
     if (owner === undefined || gearcaseAt(state, owner).hoseEmpty) return true
     const { fillOpening, fillOpenings } = owner.gearcase
     const atFill = fillOpenings.some((fill) => fill.path === opening?.path)

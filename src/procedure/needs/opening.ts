@@ -56,7 +56,7 @@ export const OPENING_NEEDS = {
     return openingAt(state, opening, instance).position === 'out' || [draftHere(context, 'take out')]
   },
   'drain-not-out': takenOut,
-  'not-taken-out': takenOut,
+  'not-removed': takenOut,
   'oil-not-warm': ({ state }) => state.oilWarm || [{ do: 'warm the oil' }],
   'breather-not-cleared': ({ state, self }) =>
     self === undefined ||

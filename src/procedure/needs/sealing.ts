@@ -3,7 +3,7 @@ import { draftHere, type Need, partAt, type StepContext, type StepDraft } from '
 
 /** A joint is closed only on a clean face, with what the manual puts between. */
 export const SEALING_NEEDS = {
-  'magnet-not-looked-at': (context) =>
+  'magnet-not-inspected': (context) =>
     !hasMagnet(context) ||
     (partAt(context)?.magnetSeen ?? true) || [draftHere(context, 'inspect the magnet')],
   'magnet-not-cleaned': (context) =>

@@ -10,7 +10,7 @@ import { sheetRule } from '../ruleMakers.js'
  * `dryFill` volume; `drainTemperature` and `level/temperature` temperature; `method/below` length; `minutesAfterStop`
  * duration. Finds a unit of another measure; else each entry of `printed` whose measure is not that of the value.
  * Place: `<value>/unit`, or `<value>/printed/<place>/unit`
- * Params: unit: as written; measure: what it measures; wanted: the measure needed
+ * Params: unit: as written; measure: what it measures; required: the measure needed
  * House rule: units of different measures are never converted into each other.
  */
 export const rule = sheetRule('spec/unit-of-other-measure', 'error', ({ sheet }) =>
@@ -19,11 +19,11 @@ export const rule = sheetRule('spec/unit-of-other-measure', 'error', ({ sheet })
     const measure = measureOf(leaf.unit)
     const needed = findLeafRow(splitPointer(replaces ?? path) ?? [])?.measure
     if (needed !== undefined && needed !== measure)
-      return [{ path: `${path}/unit`, params: { unit: leaf.unit, measure, wanted: needed } }]
+      return [{ path: `${path}/unit`, params: { unit: leaf.unit, measure, required: needed } }]
     return (leaf.printed ?? []).flatMap((printed, place) => {
       const other = measureOf(printed.unit)
       if (other === measure) return []
-      const params = { unit: printed.unit, measure: other, wanted: measure }
+      const params = { unit: printed.unit, measure: other, required: measure }
       return [{ path: `${path}/printed/${place}/unit`, params }]
     })
   }),

@@ -9,7 +9,7 @@ import { entryRule } from '../ruleMakers.js'
  * Params: gearcase: its name
  * Common practice, no source.
  */
-export const rule = entryRule('record/refill-not-noted', 'error', ({ path, entry, sheet, gearcase }) => {
+export const rule = entryRule('record/refill-not-recorded', 'error', ({ path, entry, sheet, gearcase }) => {
   const isChange = lookUp(sheet.document.services, entry.service)?.task === 'change'
   if (!isChange || entry.refilled !== undefined || gearcase.oilSpace.kind === 'shared') return []
   return [{ path, params: { gearcase: gearcase.name } }]

@@ -9,7 +9,7 @@ import { sealRule } from '../ruleMakers.js'
  * Params: part: the name of the part (see terms)
  * Common practice; no source that was read says single use.
  */
-export const rule = sealRule('seal/crush-washer-kept', 'warning', ({ path, seal, on }) => {
+export const rule = sealRule('seal/crush-washer-reused', 'warning', ({ path, seal, on }) => {
   if (seal.kind !== 'crush washer' || seal.replace === 'every opening') return []
   const at = `${path}/replace`
   const cures = [{ op: 'replace' as const, path: at, value: 'every opening' }]

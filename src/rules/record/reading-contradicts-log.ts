@@ -10,7 +10,7 @@ import { recordRule } from '../ruleMakers.js'
  * Params: reason: code and params of the first new error
  * Source: the judgement of `readMeters`, a house rule.
  */
-export const rule = recordRule('record/reading-against-log', 'error', ({ document: record, log }) => {
+export const rule = recordRule('record/reading-contradicts-log', 'error', ({ document: record, log }) => {
   if (log === undefined || log.records.some(({ id }) => id === record.id)) return []
   const place = `/records/${log.records.length}`
   const before = readMeters(log).findings.map(({ code, path }) => `${code} ${path}`)

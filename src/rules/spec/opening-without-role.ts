@@ -10,27 +10,27 @@ import { gearcaseRule } from '../ruleMakers.js'
  * else `fill` (beside a sight glass the opening named is the one that fills); the opening of each `drain plug` in
  * `emptying` needs `drain`. Finds one that exists without that use.
  * Place: `/gearcases/<id>/oilSpace/fill/method/opening`, or `/gearcases/<id>/emptying/<place>/opening`
- * Params: opening: its own name; role: the use that it lacks; use: the fill method, or `drain plug`
+ * Params: opening: its own name; role: the use that its entry does not give; use: the fill method, or `drain plug`
  * House rule.
  */
-export const rule = gearcaseRule('spec/opening-lacks-role', 'error', ([id, gearcase]) =>
-  rolesWanted(gearcase).flatMap(({ path, opening, role, use }) => {
+export const rule = gearcaseRule('spec/opening-without-role', 'error', ([id, gearcase]) =>
+  requiredRoles(gearcase).flatMap(({ path, opening, role, use }) => {
     const named = lookUp(gearcase.openings, opening)
     if (named === undefined || named.uses.some((one) => one.role === role)) return []
     return [{ path: `/gearcases/${id}${path}`, params: { opening: named.name, role, use } }]
   }),
 )
 
-interface RoleWanted {
+interface RequiredRole {
   readonly path: string
   readonly opening: string
   readonly role: OpeningRole
   readonly use: string
 }
 
-function rolesWanted(gearcase: Gearcase): readonly RoleWanted[] {
+function requiredRoles(gearcase: Gearcase): readonly RequiredRole[] {
   const { oilSpace, emptying } = gearcase
-  const drains = emptying.flatMap((way, place): RoleWanted[] =>
+  const drains = emptying.flatMap((way, place): RequiredRole[] =>
     way.kind === 'drain plug'
       ? [{ path: `/emptying/${place}/opening`, opening: way.opening, role: 'drain', use: way.kind }]
       : [],

@@ -11,7 +11,7 @@ import { partRule } from '../ruleMakers.js'
  * read
  * House rule.
  */
-export const rule = partRule('thread/designation-not-read', 'warning', (at) => {
+export const rule = partRule('thread/designation-unreadable', 'warning', (at) => {
   const [holder, { thread }] =
     at.kind === 'opening'
       ? ['', at.part]

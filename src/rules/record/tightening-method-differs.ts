@@ -1,0 +1,20 @@
+import { tightenedRule } from '../ruleMakers.js'
+
+/**
+ * A plug recorded as tightened by turns where the sheet states a torque, or by a torque where it states turns: one of
+ * the two ways does not seal that thread.
+ * Judges: Every recorded tightening whose part has a stated one for this machine. Finds `turns` against a torque, or
+ * `torque set` against turns; `by the manual` passes.
+ * Place: `<tightening>/kind`
+ * Params: part: the name of the part (see terms); done: `turns` or `torque set`; required: `turns` or `torque`
+ * House rule.
+ */
+export const rule = tightenedRule(
+  'record/tightening-method-differs',
+  'error',
+  ({ path, done, part, required }) => {
+    if (required === undefined || done.kind === 'by the manual') return []
+    if ((done.kind === 'turns') === (required.kind === 'turns')) return []
+    return [{ path: `${path}/kind`, params: { part, done: done.kind, required: required.kind } }]
+  },
+)
