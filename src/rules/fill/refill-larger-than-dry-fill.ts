@@ -3,7 +3,7 @@ import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures were exchanged
+ * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures were swapped
  * or one has the wrong unit.
  * Judges: Every gearcase: pairs `oilSpace/fill/drainAndRefill` with `oilSpace/fill/dryFill`. Finds where the low
  * volume of the refill exceeds the high volume of the dry fill.

@@ -3,7 +3,7 @@ import { oilsRule } from '../ruleMakers.js'
 
 /**
  * An edition of the grade system whose limits are unknown here, or one that does not have the grade yet (SAE 110 came
- * with 2005): the viscosity limits of that grade cannot be named.
+ * with 2005): the viscosity limits of that grade are not known.
  * Judges: Every grade oil with an `edition`, overrides included, whose grade its system has. Finds an edition that is
  * not, letter by letter, one of those in `grades`, or one that does not have the grade (see terms: grade).
  * Place: `<oils>/choices/<place>/edition`

@@ -1,7 +1,7 @@
 import { disagreementRule } from '../ruleMakers.js'
 
 /**
- * Two printed figures of one value that miss each other by a ratio of a common slip: inch-pounds for foot-pounds
+ * Two printed figures of one value that differ by the ratio of a common slip: inch-pounds for foot-pounds
  * (12), kilograms-force for newtons (9.80665), the number of the other unit copied (1.3558), US for imperial measure
  * (1.2009, fluid ounces 0.9608).
  * Judges: The same pairs as `quantity/second-unit-disagrees`. Finds a pair that agrees once one of its figures is

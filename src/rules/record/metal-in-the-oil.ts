@@ -1,7 +1,7 @@
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * Chips or pieces on the magnet, or metal in the oil, and the gearcase filled all the same: something is breaking up
+ * Chips or pieces on the magnet, or metal in the oil, but the gearcase was refilled: something is breaking up
  * inside. Stop, and have it opened before the machine works again. Fine paste is normal wear.
  * Judges: Every judged entry with `refilled`. Finds `magnet` of `chips` or `pieces`; else `oilFinding` of `metallic`.
  * Place: `/entries/<place>/magnet`, or `/entries/<place>/oilFinding`

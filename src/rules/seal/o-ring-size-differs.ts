@@ -5,7 +5,7 @@ import type { SheetIndex } from '../lookup/indexSheet.js'
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
- * An o-ring whose dash number and printed size are two different rings: one of them was read from another line, and
+ * An o-ring whose dash number and printed size belong to two different rings: one of them was read from another line, and
  * the wrong ring would be bought.
  * Judges: Every o-ring of a sheet, overrides included, or of a stock, with `designation` and `size`. Finds a dash number
  * of 0xx to 2xx whose tabled inside diameter or section differs from the size; other numbers are not judged.

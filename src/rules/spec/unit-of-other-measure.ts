@@ -4,7 +4,7 @@ import { findLeafRow } from '../../spec/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A quantity whose unit measures something else than its place needs, such as a refill in newton metres: an override
+ * A quantity whose unit measures something other than its place requires, such as a refill in newton metres: an override
  * carries any value, and a second printed figure may be in any unit.
  * Judges: Every leaf of kind `value`, overrides included. `machine/mass` needs mass; `portion`, `drainAndRefill` and
  * `dryFill` volume; `drainTemperature` and `level/temperature` temperature; `method/below` length; `minutesAfterStop`

@@ -2,7 +2,7 @@ import { compareQuantities } from '../../quantity/index.js'
 import { containerRule } from '../ruleMakers.js'
 
 /**
- * An oil as thick at 100 °C as at 40 °C, or thicker: the two figures of the data sheet were exchanged. Every oil
+ * An oil as thick at 100 °C as at 40 °C, or thicker: the two figures of the data sheet were swapped. Every oil
  * thins as it warms.
  * Judges: Every container whose oil has both figures. Finds `kv100` at or above `kv40`.
  * Place: `/containers/<id>/oil`

@@ -6,7 +6,7 @@ import { gearcaseRule } from '../ruleMakers.js'
 
 /**
  * Fill and drain plugs of different threads whose torques fit each other's threads clearly better than their own: the
- * lines of the table were exchanged. A warning, since manuals do print odd pairs.
+ * lines of the table were swapped. A warning, since manuals do print odd pairs.
  * Judges: Every gearcase with exactly one opening that fills and does not drain, and one that drains and does not
  * fill, each with a torque that has a figure and is no slip of `torque/slip-at-plug`. Base sheet only. The usual
  * torque of a plug is the geometric mean of the lowest and the highest published figure for its thread and housing; a

@@ -4,7 +4,7 @@ import { hasFigure } from '../lookup/hasFigure.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A plug's torque far from what plugs of that thread get anywhere, and right on it when multiplied or divided by 12
+ * A plug's torque far from what plugs of that thread usually get, but right when multiplied or divided by 12
  * or by 9.80665: inch-pounds for foot-pounds, or kilogram-force metres for newton metres.
  * Judges: Every torque of an opening with a thread, overrides included, first printed figure, against the plug
  * table's band for thread and housing. The figure is the nominal, the middle of two limits, or the one limit. Outside

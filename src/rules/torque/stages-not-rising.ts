@@ -4,7 +4,7 @@ import { tighteningRule } from '../ruleMakers.js'
 
 /**
  * Stages of a tightening that do not rise, or whose last is not below the final torque: a stage that asks for less
- * than the one before changes nothing, so two figures were exchanged or one belongs elsewhere.
+ * than the one before changes nothing, so two figures were swapped or one belongs elsewhere.
  * Judges: Every torque with `stages`, overrides included: the stages in order, then the final torque; of each the
  * nominal, or the maximum of limits (the minimum, where there is none), converted exactly. Finds the first that is
  * not above the one before; the final torque may equal the last stage where `thenAngle` follows.

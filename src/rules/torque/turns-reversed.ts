@@ -2,7 +2,7 @@ import { compareFigures } from '../../quantity/index.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * Turns past finger tight whose minimum exceeds the maximum: the two figures were exchanged.
+ * Turns past finger tight whose minimum exceeds the maximum: the two figures were swapped.
  * Judges: Every tightening by `turns` with `max`, overrides included. Finds `min` above `max`, as exact decimals;
  * equal ones pass.
  * Place: the tightening
