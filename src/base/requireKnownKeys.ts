@@ -1,11 +1,13 @@
 import { quoteValue } from './quoteValue.js'
+import { requireObject } from './requireObject.js'
 import { suggestName } from './suggestName.js'
 
 /**
- * Throws TypeError for a key that a function does not know, with the near one: a misspelt option would otherwise be
- * passed over in silence.
+ * Throws TypeError for what is no object, and for a key that a function does not know, with the near one: a misspelt
+ * option would otherwise be passed over in silence.
  */
 export function requireKnownKeys(name: string, value: object, known: readonly string[]): void {
+  requireObject(name, value)
   // Hot path: no list of the keys.
   for (const key in value) {
     if (known.includes(key) || !Object.hasOwn(value, key)) continue

@@ -16,32 +16,22 @@ export function requireShape(
   shape: Shape,
   help = 'parse the document first',
 ): void {
-  const [within, expected, found] = findMisfit(value, shape) ?? []
-  if (expected === undefined) return
-  const got = Array.isArray(found) ? 'a list' : quoteValue(found)
-  throw new TypeError(`${place}${within} must be ${expected}, got ${got}; ${help}`)
-}
-
-/** Where inside the value, what must be there, and what is. */
-type Misfit = readonly [within: string, expected: string, found: unknown]
-
-/** The place is put together on the way back, so that a value that fits costs no text. */
-function findMisfit(value: unknown, shape: Shape): Misfit | undefined {
-  if (typeof shape === 'string') return typeof value === shape ? undefined : ['', `a ${shape}`, value]
-  const isList = Array.isArray(value)
-  if (Array.isArray(shape) ? !isList : isList || typeof value !== 'object' || value === null)
-    return ['', Array.isArray(shape) ? 'a list' : 'an object', value]
-  const held = value as Readonly<Record<string, unknown>>
-  const inside: readonly (readonly [string, Shape])[] = Array.isArray(shape)
-    ? shape.map((each) => ['*', each] as const)
-    : Object.entries(shape)
-  for (const [key, inner] of inside) {
-    const name = key.replace('?', '')
-    for (const at of key === '*' ? Object.keys(held) : [name]) {
-      if (name !== key && held[at] === undefined) continue
-      const misfit = findMisfit(held[at], inner)
-      if (misfit !== undefined) return [(isList ? `[${at}]` : `.${at}`) + misfit[0], misfit[1], misfit[2]]
-    }
+  const isList = Array.isArray(shape)
+  const fits =
+    typeof shape === 'string'
+      ? typeof value === shape
+      : typeof value === 'object' && value !== null && Array.isArray(value) === isList
+  if (!fits) {
+    const expected = typeof shape === 'string' ? `a ${shape}` : isList ? 'a list' : 'an object'
+    const got = Array.isArray(value) ? 'a list' : quoteValue(value)
+    throw new TypeError(`${place} must be ${expected}, got ${got}; ${help}`)
   }
-  return undefined
+  if (typeof shape === 'string') return
+  const held = value as { readonly [key: string]: unknown }
+  for (const [key, inner] of Object.entries(shape)) {
+    const name = key.replace('?', '')
+    for (const at of isList || key === '*' ? Object.keys(held) : [name])
+      if (name === key || held[at] !== undefined)
+        requireShape(isList ? `${place}[${at}]` : `${place}.${at}`, held[at], inner, help)
+  }
 }

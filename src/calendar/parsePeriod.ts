@@ -17,31 +17,12 @@ export function parsePeriod(text: string): Result<Period, CalendarCodes> {
   return { ok: false, findings: [finding] }
 }
 
-const UNITS = 'YMWD'
+const PERIOD = /^P(?:(\d{1,7})Y)?(?:(\d{1,7})M)?(?:(\d{1,7})W)?(?:(\d{1,7})D)?$/
 
-/** The parts of a period text, or nothing where it is not one; by hand, since it runs for every limit of a fleet. */
+/** The parts of a period text, or nothing where it is not one. */
 export function scanPeriod(text: string): Period | undefined {
-  if (text.charCodeAt(0) !== 80 || text.length < 3) return undefined
-  const period = { years: 0, months: 0, weeks: 0, days: 0 }
-  let unit = -1
-  let digits = 0
-  let value = 0
-  for (let at = 1; at < text.length; at++) {
-    const digit = text.charCodeAt(at) - 48
-    if (digit >= 0 && digit <= 9) {
-      value = value * 10 + digit
-      if (++digits > 7) return undefined
-    } else {
-      const next = UNITS.indexOf(text.charAt(at))
-      if (next <= unit || digits === 0) return undefined
-      if (next === 0) period.years = value
-      else if (next === 1) period.months = value
-      else if (next === 2) period.weeks = value
-      else period.days = value
-      unit = next
-      digits = 0
-      value = 0
-    }
-  }
-  return digits === 0 ? period : undefined
+  const parts = text === 'P' ? null : PERIOD.exec(text)
+  if (!parts) return undefined
+  const [, years = 0, months = 0, weeks = 0, days = 0] = parts
+  return { years: +years, months: +months, weeks: +weeks, days: +days }
 }

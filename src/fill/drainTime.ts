@@ -1,4 +1,4 @@
-import { type Reason, requireKnownKeys, requireObject, requireOneOf } from '../base/index.js'
+import { type Reason, requireKnownKeys, requireOneOf } from '../base/index.js'
 import { convertAmount, type LengthUnit, type Quantity, type VolumeUnit } from '../quantity/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
@@ -57,7 +57,6 @@ const G = 9.80665
  * ```
  */
 export function drainTime(question: DrainQuestion): DrainVerdict {
-  requireObject('question', question)
   requireKnownKeys('question', question, [
     'volume',
     'depth',
@@ -67,7 +66,6 @@ export function drainTime(question: DrainQuestion): DrainVerdict {
     'breather',
   ])
   const { volume, depth, opening, kinematicViscosity, fillOpening, breather } = question
-  requireObject('opening', opening)
   requireKnownKeys('opening', opening, ['bore', 'length'])
   requireAmount('volume', volume, 'volume', { above: 0 })
   requireAmount('depth', depth, 'length', { above: 0 })

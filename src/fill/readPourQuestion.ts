@@ -25,7 +25,6 @@ const LARGEST = { value: 1000, unit: 'L' } as const
 export function readPourQuestion(
   question: PourQuestion,
 ): { flow: HoseFlow; volume: number } | Reason<keyof FillCodes> {
-  requireObject('question', question)
   requireKnownKeys('question', question, ['funnel', 'hose', 'kinematicViscosity', 'volume'])
   const { funnel, hose, kinematicViscosity, volume } = question
   requireObject('funnel', funnel)

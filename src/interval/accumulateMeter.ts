@@ -11,8 +11,7 @@ import { type MeterPoint, type MeterState, noteReading } from './meterState.js'
  * by day and added up. For `readMeters` and `computeDue`; NaN days and counts never get past here.
  */
 export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: number): MeterState | undefined {
-  // Here and below a comparison, since a lookup by a name that varies costs several times as much.
-  const meter = name === 'hours' ? log.meters.hours : log.meters.distance
+  const meter = log.meters[name]
   if (meter === undefined) return undefined
   const { unit, readings, rollover } = meter
   const { records, events } = log
@@ -31,7 +30,7 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
   for (const { date, value } of readings) addPoint(state, 'readings', index++, date, value, unit, lastDay)
   index = 0
   for (const { date, readings: taken } of records) {
-    const reading = name === 'hours' ? taken.hours : taken.distance
+    const reading = taken[name]
     if (reading !== undefined) addPoint(state, 'records', index, date, reading.value, reading.unit, lastDay)
     index += 1
   }
@@ -71,7 +70,7 @@ function addPoint(
   const day = dayNumberOf(date)
   // A text would turn into a number on the way, and a list of lists into no end.
   const shown = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
-  const max = name === 'hours' ? LARGEST_COUNT.hours : LARGEST_COUNT.distance
+  const max = LARGEST_COUNT[name]
   const point: MeterPoint = { day, date, shown, count: shown, stretch: 0, list, index }
   if (Number.isNaN(day)) {
     noteReading(state, 'calendar/not-a-date', 'error', point, { text: asText(date).slice(0, 40) })

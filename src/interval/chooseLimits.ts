@@ -1,9 +1,10 @@
 import { type Reason, refuse } from '../base/index.js'
 import { isFigure } from '../quantity/index.js'
 import type { Interval, Resolved } from '../spec/index.js'
+import { intervalReason } from './codes.js'
 import type { DueIntervals, DueOptions } from './intervalFacts.js'
 import { quantityOf } from './meterCount.js'
-import { type Limits, readLimits } from './readLimits.js'
+import { LIMITS, type Limits, readLimits } from './readLimits.js'
 
 /** The limits of one machine. */
 export interface ChosenLimits {
@@ -28,41 +29,35 @@ export function chooseLimits(
   reasons: Reason[],
   missing: Reason[],
 ): ChosenLimits | undefined {
-  const { severe, window } = intervals
-  let repeat = limitsOf(intervals.repeat, 'repeat', missing)
-  let first: Limits | undefined = NONE
-  if (firstNeeded && intervals.first !== undefined) first = limitsOf(intervals.first, 'first', missing)
-  if (repeat !== undefined && first !== undefined && severity === 'severe') {
+  const { first, severe, window } = intervals
+  const read = (interval: Resolved<Interval>, which: string): Limits | undefined => {
+    if (interval.kind === 'stated') return readLimits(interval.value, which)
+    missing.push(
+      interval.kind === 'not stated'
+        ? intervalReason('interval/interval-not-stated', { which })
+        : intervalReason('interval/interval-depends', { which, facts: interval.missing }),
+    )
+    return undefined
+  }
+  let repeat = read(intervals.repeat, 'repeat')
+  const opening = firstNeeded && first !== undefined ? read(first, 'first') : NONE
+  if (repeat && opening && severity === 'severe') {
     if (severe === undefined) {
-      reasons.push({ code: 'interval/severe-not-given', params: {} })
-    } else {
+      reasons.push(intervalReason('interval/severe-not-given', {}))
+    } else if (severe.kind === 'interval') {
       const { criteria } = severe
-      if (severe.kind === 'interval') {
-        const limits = limitsOf(severe.interval, 'severe', missing)
-        repeat = limits && { ...repeat, ...limits }
-        if (limits !== undefined)
-          reasons.push({ code: 'interval/severe-interval-applied', params: { criteria } })
-      } else {
-        const { factor } = severe
-        repeat = scaleLimits(repeat, factor, missing)
-        reasons.push({ code: 'interval/severe-factor-applied', params: { factor, criteria } })
-      }
+      const limits = read(severe.interval, 'severe')
+      repeat = limits && { ...repeat, ...limits }
+      if (limits) reasons.push(intervalReason('interval/severe-interval-applied', { criteria }))
+    } else {
+      const { factor, criteria } = severe
+      repeat = scaleLimits(repeat, factor, missing)
+      reasons.push(intervalReason('interval/severe-factor-applied', { factor, criteria }))
     }
   }
-  const windowLimits =
-    window === undefined || window.kind === 'not stated' ? NONE : limitsOf(window, 'window', missing)
-  return (
-    repeat &&
-    first && { opening: first === NONE ? repeat : { ...repeat, ...first }, repeat, window: windowLimits }
-  )
-}
-
-function limitsOf(interval: Resolved<Interval>, which: string, missing: Reason[]): Limits | undefined {
-  if (interval.kind === 'stated') return readLimits(interval.value, which)
-  if (interval.kind === 'not stated')
-    missing.push({ code: 'interval/interval-not-stated', params: { which } })
-  else missing.push({ code: 'interval/interval-depends', params: { which, facts: interval.missing } })
-  return undefined
+  const isOpen = window === undefined || window.kind === 'not stated'
+  const windowLimits = isOpen ? NONE : read(window, 'window')
+  return repeat && opening && { opening: { ...repeat, ...opening }, repeat, window: windowLimits }
 }
 
 /** A factor times counts, half up in exact integers; a period only where whole months and whole days come out. */
@@ -70,24 +65,24 @@ function scaleLimits(limits: Limits, factor: string, missing: Reason[]): Limits 
   if (!isFigure(factor)) throw refuse('intervals.severe.factor', factor, "a decimal such as '0.5'", 'string')
   const millionths = BigInt(Math.round(Number(factor) * 1e6))
   const scaled: { -readonly [By in keyof Limits]: Limits[By] } = {}
-  for (const by of ['hours', 'distance', 'period'] as const) {
+  for (const by of LIMITS) {
     const limit = limits[by]
-    if (limit === undefined) continue
+    if (!limit) continue
     const { asQuantity } = limit
     const months = BigInt(limit.months) * millionths
     const counts = BigInt(limit.counts) * millionths
     if (!('period' in asQuantity)) {
       const rounded = Number((counts + MILLION / 2n) / MILLION)
-      const quantity = quantityOf(rounded, asQuantity.unit)
-      scaled[by] = { months: 0, counts: rounded, asQuantity: quantity, printed: quantity }
+      const printed = quantityOf(rounded, asQuantity.unit)
+      scaled[by] = { months: 0, counts: rounded, asQuantity: printed, printed }
     } else if (months % MILLION || counts % MILLION) {
-      missing.push({ code: 'interval/fractional-period', params: { period: asQuantity.period, factor } })
+      missing.push(intervalReason('interval/fractional-period', { period: asQuantity.period, factor }))
       scaled[by] = { ...limit, months: Number.NaN }
     } else {
-      const wholeMonths = Number(months / MILLION)
-      const days = Number(counts / MILLION)
-      const period = `P${wholeMonths > 0 ? `${wholeMonths}M` : ''}${days > 0 || wholeMonths === 0 ? `${days}D` : ''}`
-      scaled[by] = { months: wholeMonths, counts: days, asQuantity: { period } }
+      const whole = months / MILLION
+      const days = counts / MILLION
+      const period = `P${whole ? `${whole}M` : ''}${days || !whole ? `${days}D` : ''}`
+      scaled[by] = { months: Number(whole), counts: Number(days), asQuantity: { period } }
     }
   }
   return scaled

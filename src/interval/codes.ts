@@ -1,4 +1,4 @@
-import type { Param } from '../base/index.js'
+import { makeReason, type Param, type ReasonMaker } from '../base/index.js'
 import type { DueLine } from './dueVerdict.js'
 
 type Qty = { value: number | string; unit: string }
@@ -65,3 +65,5 @@ export interface IntervalCodes {
   'interval/log-speed': { speed: number; fastest: number; from: string; to: string }
   'interval/months-as-days': { days: number; months: number }
 }
+
+export const intervalReason: ReasonMaker<IntervalCodes> = makeReason

@@ -1,13 +1,14 @@
 import { type Reason, refuse, requireKnownKeys, requireShape, type Shape } from '../base/index.js'
 import { dayNumberOf } from '../calendar/index.js'
-import type { ServiceRecord } from '../spec/index.js'
 import { chooseLimits } from './chooseLimits.js'
+import { intervalReason } from './codes.js'
 import type { DueCase, Origin } from './dueCase.js'
 import type { DueLine, DueVerdict } from './dueVerdict.js'
 import { insertByDay } from './insertByDay.js'
 import type { DueOptions, IntervalFacts } from './intervalFacts.js'
 import { judgeLimit } from './judgeLimit.js'
 import { LOG_SHAPE } from './logShape.js'
+import { LIMITS } from './readLimits.js'
 import { requireDueOptions } from './requireDueOptions.js'
 
 const FACTS = ['intervals', 'log', 'service', 'doneBy', 'gearcase', 'instance', 'events', 'today']
@@ -86,11 +87,11 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
       if ('meter' in event || event.gearcases?.includes(gearcase) === false) continue
       const { kind, date } = event
       const day = dayNumberOf(date)
-      if (day > today) reasons.push({ code: 'interval/in-the-future', params: { what: kind, date } })
+      if (day > today) reasons.push(intervalReason('interval/in-the-future', { what: kind, date }))
       if (!(day <= today)) continue
       if (!(day <= lastDone) && facts.events?.includes(kind)) {
         lines.push({ by: 'event', verdict: 'due', from: { date }, duePoint: { date }, dueOn: date })
-        reasons.push({ code: 'interval/by-event', params: { event: kind, date } })
+        reasons.push(intervalReason('interval/by-event', { event: kind, date }))
       }
       if (kind === 'rebuild' && intervals.first !== undefined && !(zero.since === kind && day <= zero.day))
         zero = { since: kind, day, date, record: -1 }
@@ -105,14 +106,14 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   // A schedule goes on counting from the first point after it was answered; a completion count does not.
   const firstNeeded = start === zero || intervals.countFrom !== 'completion'
   const limits = chooseLimits(intervals, options.severity, firstNeeded, reasons, missing)
-  if (limits !== undefined) {
+  if (limits) {
     const due: DueCase = { facts, options, today, limits, completions, zero, start, reasons, missing }
-    const { hours, distance, period } = start === zero ? limits.opening : limits.repeat
-    if (hours !== undefined) lines.push(judgeLimit(due, 'hours', hours))
-    if (distance !== undefined) lines.push(judgeLimit(due, 'distance', distance))
-    if (period !== undefined) lines.push(judgeLimit(due, 'period', period))
+    const current = start === zero ? limits.opening : limits.repeat
+    for (const by of LIMITS) {
+      const limit = current[by]
+      if (limit) lines.push(judgeLimit(due, by, limit))
+    }
   }
-
   return settleVerdict(lines, limits !== undefined, reasons, missing)
 }
 
@@ -138,67 +139,52 @@ function settleVerdict(
   missing: Reason[],
 ): DueVerdict {
   let worst = ORDER.indexOf(known ? 'not tracked' : 'cannot tell')
-  let earliest: DueLine | undefined
-  let fullest: DueLine | undefined
-  let voting = 0
-  let allDays = true
-  for (const line of lines) {
-    const { dueOn, fraction } = line
-    worst = Math.min(worst, ORDER.indexOf(line.verdict))
-    if (fraction === undefined) continue
-    voting += 1
-    if (dueOn === undefined) allDays = false
-    else if (earliest?.dueOn === undefined || dueOn < earliest.dueOn) earliest = line
-    if (fullest?.fraction === undefined || fraction > fullest.fraction) fullest = line
-  }
+  for (const line of lines) worst = Math.min(worst, ORDER.indexOf(line.verdict))
   let verdict = ORDER[worst]
-  if (verdict === undefined || verdict === 'not tracked') {
+  if (!verdict || verdict === 'not tracked') {
     verdict = 'cannot tell'
-    missing.push({ code: 'interval/no-limit-tracked', params: {} })
+    missing.push(intervalReason('interval/no-limit-tracked', {}))
   }
+  const counted = lines.filter(({ fraction }) => fraction !== undefined)
+  const allDays = counted.every(({ dueOn }) => dueOn)
+  const rank = ({ dueOn, fraction }: DueLine): number => (allDays ? -dayNumberOf(dueOn) : Number(fraction))
   const [event] = lines
-  const first = event?.by === 'event' ? event : allDays ? earliest : fullest
+  const isEvent = event?.by === 'event'
+  const first = isEvent ? event : counted.sort((one, other) => rank(other) - rank(one))[0]
   // Any other verdict comes from a line that has a fraction or is an event.
-  if (first === undefined) return { verdict: 'cannot tell', lines, reasons, missing }
+  if (!first) return { verdict: 'cannot tell', lines, reasons, missing }
   const { by: dueBy, dueOn } = first
-  const decidedBy =
-    dueBy === 'event' ? 'event' : voting === 1 ? 'only limit' : allDays ? 'days' : 'fraction used'
-  if (dueBy !== 'event' && voting > 1) {
-    const params = dueOn === undefined ? { by: dueBy, decidedBy } : { by: dueBy, decidedBy, dueOn }
-    reasons.push({ code: 'interval/governing-limit', params })
-  }
-  if (dueOn === undefined) return { verdict, lines, dueBy, decidedBy, reasons, missing }
-  return { verdict, lines, dueBy, decidedBy, dueOn, reasons, missing }
+  const isOnly = counted.length === 1
+  const decidedBy = isEvent ? 'event' : isOnly ? 'only limit' : allDays ? 'days' : 'fraction used'
+  const day = dueOn && { dueOn }
+  if (!isEvent && !isOnly)
+    reasons.push(intervalReason('interval/governing-limit', { by: dueBy, decidedBy, ...day }))
+  return { verdict, lines, dueBy, decidedBy, ...day, reasons, missing }
 }
 
 /** When the service was done on this gearcase and instance, oldest first. Records after today are named, not counted. */
 function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[]): Origin[] {
-  const { service, instance, log } = facts
+  const { service, doneBy, gearcase, instance, log } = facts
   const completions: Origin[] = []
   let record = -1
-  for (const done of log.records) {
+  for (const { id, date, entries } of log.records) {
     record += 1
-    const entry = entryOf(done, facts)
-    if (entry === undefined) continue
-    const { date } = done
+    // The first entry that is this service, or one that counts as it, on this gearcase and instance.
+    const entry = entries.find(
+      (one) =>
+        one.gearcase === gearcase &&
+        (one.service === service || doneBy?.includes(one.service)) &&
+        (one.instance === undefined || one.instance === instance),
+    )
+    if (!entry) continue
     const day = dayNumberOf(date)
-    if (day > today) reasons.push({ code: 'interval/in-the-future', params: { what: done.id, date } })
+    if (day > today) reasons.push(intervalReason('interval/in-the-future', { what: id, date }))
     if (!(day <= today)) continue
     if (instance !== undefined && entry.instance === undefined)
-      reasons.push({ code: 'interval/record-for-all-instances', params: { date, instance } })
+      reasons.push(intervalReason('interval/record-for-all-instances', { date, instance }))
     if (entry.service !== service)
-      reasons.push({ code: 'interval/done-by-other', params: { date, service: entry.service } })
+      reasons.push(intervalReason('interval/done-by-other', { date, service: entry.service }))
     insertByDay(completions, { since: 'last service', day, date, record })
   }
   return completions
-}
-
-/** The first entry of a record that is this service, or one that counts as it, on this gearcase and instance. */
-function entryOf({ entries }: ServiceRecord, { service, doneBy, gearcase, instance }: IntervalFacts) {
-  for (const entry of entries) {
-    if (entry.gearcase !== gearcase || (entry.service !== service && !doneBy?.includes(entry.service)))
-      continue
-    if (entry.instance === instance || entry.instance === undefined) return entry
-  }
-  return undefined
 }

@@ -41,7 +41,6 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   requireDueOptions({ ...options, severity: 'normal' }, OPTIONS)
   const { today: date, soon, staleAfter, columns = {} } = options
   readDay(date, 'options.today')
-  requireObject('options.columns', columns)
   requireKnownKeys('options.columns', columns, DUE_ROW_FIELDS)
   const real = dialect === 'duckdb' ? 'double' : 'double precision'
   const today = `DATE '${date}'`

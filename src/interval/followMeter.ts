@@ -58,7 +58,7 @@ function countOn(state: MeterState, point: MeterPoint): void {
   const { last, name: meter, unit, modulus } = state
   if (last !== undefined) {
     const rise = point.shown - last.shown
-    const max = (point.day - last.day + 1) * (meter === 'hours' ? MOST_A_DAY.hours : MOST_A_DAY.distance)
+    const max = (point.day - last.day + 1) * MOST_A_DAY[meter]
     if (rise < 0 || rise > max) {
       const before = quantityOf(last.shown, unit)
       const after = quantityOf(point.shown, unit)

@@ -23,47 +23,37 @@ export function followSchedule(
   repeat: Limit,
   scale: LimitScale,
 ): ScheduledPoint {
-  const { months = 0, counts = 0 } = limits.window?.[by] ?? {}
+  const window = limits.window?.[by]
+  const { months = 0, counts = 0 } = window ?? {}
+  const standsStill = facts.intervals.countFrom !== 'schedule inside window'
   // The first stretch has its own length; once the count has moved, all are alike.
   let first = limits.opening[by] ?? repeat
   let anchor = placeOf(scale, zero)
   let times = 0
-  let due = Number.NaN
-  let noted = due
+  let noted = Number.NaN
   let note: ScheduledPoint['note']
   const pointAfter = (count: number): number =>
     addOnScale(scale, anchor, first.months + repeat.months * count, first.counts + repeat.counts * count)
   for (const completion of completions) {
     const place = placeOf(scale, completion)
     noted = pointAfter(times)
-    if (Number.isNaN(place) || Number.isNaN(noted)) return { due, noted }
-    note = undefined
+    if (Number.isNaN(place) || Number.isNaN(noted)) return { due: Number.NaN, noted }
     const early = addOnScale(scale, noted, -months, -counts)
-    if (facts.intervals.countFrom === 'schedule inside window') {
-      if ((place >= noted || place >= early) && place <= addOnScale(scale, noted, months, counts)) {
-        times += 1
-        if (place < noted) note = 'early-counts'
-      } else {
-        anchor = place
-        first = repeat
-        times = 0
-        note = 'count-restarted'
-      }
-    } else if (place >= noted) {
-      do times += 1
-      while (pointAfter(times) <= place)
-    } else {
-      const before = times > 0 ? pointAfter(times - 1) : anchor
-      const answers =
-        limits.window?.[by] === undefined || Number.isNaN(early)
-          ? (place - before) * 2 > noted - before
-          : place >= early
-      if (answers) times += 1
-      note = answers ? 'early-counts' : 'early-does-not-count'
+    const before = times > 0 ? pointAfter(times - 1) : anchor
+    const inSecondHalf = standsStill && (window === undefined || Number.isNaN(early))
+    const answers = place >= noted || (inSecondHalf ? (place - before) * 2 > noted - before : place >= early)
+    if (!standsStill && !(answers && place <= addOnScale(scale, noted, months, counts))) {
+      anchor = place
+      first = repeat
+      times = 0
+      note = 'count-restarted'
+      continue
     }
+    note = place >= noted ? undefined : answers ? 'early-counts' : 'early-does-not-count'
+    if (answers) times += 1
+    while (standsStill && pointAfter(times) <= place) times += 1
   }
-  due = pointAfter(times)
-  return { due, note, noted }
+  return { due: pointAfter(times), note, noted }
 }
 
 /** Where a count began; NaN where nothing can be subtracted from now. */

@@ -2,6 +2,7 @@ import { type Reason, refuse, requireKnownKeys, requireObject, requireShape } fr
 import { type DateText, dateFromDay, LAST_DAY, readDay } from '../calendar/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
+import { intervalReason } from './codes.js'
 import type { MeterQuantity } from './dueVerdict.js'
 import { fitTheilSen, median, normalDeviate, requireConfidence } from './fitTheilSen.js'
 import { LOG_SHAPE } from './logShape.js'
@@ -78,10 +79,8 @@ const MOST_READINGS = 400
  * ```
  */
 export function forecastDue(facts: ForecastFacts, options: ForecastOptions): Forecast {
-  requireObject('facts', facts)
-  requireObject('options', options)
-  requireKnownKeys('options', options, ['confidence', 'scatter'])
   requireKnownKeys('facts', facts, ['log', 'meter', 'dueAt', 'today'])
+  requireKnownKeys('options', options, ['confidence', 'scatter'])
   requireConfidence('options.confidence', options.confidence)
   const { scatter } = options
   if (scatter !== 'about a steady line' && scatter !== 'from day to day')
@@ -113,7 +112,7 @@ function forecastMeter(
   if (meter === undefined || now === undefined) {
     return {
       verdict: 'cannot tell',
-      reasons: [{ code: 'interval/reading-missing', params: { meter: name } }],
+      reasons: [intervalReason('interval/reading-missing', { meter: name })],
     }
   }
   const due = meterCount(dueAt.value, dueAt.unit) + now.count - now.shown
@@ -131,9 +130,7 @@ function forecastMeter(
   if (points.length < 2 || span <= 0 || rise <= 0) {
     return {
       verdict: 'cannot tell',
-      reasons: [
-        { code: 'interval/forecast-needs-readings', params: { meter: name, readings: points.length } },
-      ],
+      reasons: [intervalReason('interval/forecast-needs-readings', { meter: name, readings: points.length })],
     }
   }
   const left = due - now.count
@@ -150,7 +147,7 @@ function forecastMeter(
   let early: number | undefined
   let late: number | undefined
   if (fit === undefined) {
-    reasons.push({ code: 'interval/forecast-without-band', params: { readings: points.length } })
+    reasons.push(intervalReason('interval/forecast-without-band', { readings: points.length }))
   } else if (scatter === 'from day to day') {
     const spread = forecastDayRange(days, rises, span, left, confidence)
     early = Math.max(spread.early, 0)
@@ -166,7 +163,7 @@ function forecastMeter(
     if (early > late) [early, late] = [late, early]
     // The last reading itself shows that the point is not reached yet.
     if (early < 0) {
-      reasons.push({ code: 'interval/forecast-contradicted', params: { date: dateFromDay(now.day) } })
+      reasons.push(intervalReason('interval/forecast-contradicted', { date: dateFromDay(now.day) }))
       early = 0
       likely = Math.max(likely, 0)
       late = Math.max(late, 0)
@@ -176,13 +173,13 @@ function forecastMeter(
   if (likelyDate === undefined) {
     return {
       verdict: 'cannot tell',
-      reasons: [{ code: 'interval/forecast-beyond-calendar', params: { meter: name } }],
+      reasons: [intervalReason('interval/forecast-beyond-calendar', { meter: name })],
     }
   }
   const earlyDate = early === undefined ? undefined : dateAfter(early)
   const lateDate = late === undefined ? undefined : dateAfter(late)
   if (late !== undefined && lateDate === undefined)
-    reasons.push({ code: 'interval/forecast-without-end', params: {} })
+    reasons.push(intervalReason('interval/forecast-without-end', {}))
   return {
     verdict: 'forecast',
     likely: likelyDate,

@@ -1,6 +1,7 @@
-import type { Params, Reason } from '../base/index.js'
+import type { Param, Reason } from '../base/index.js'
 import { addToDay, type DateText, dateFromDay } from '../calendar/index.js'
 import type { MachineLog } from '../spec/index.js'
+import { intervalReason } from './codes.js'
 import type { DueCase } from './dueCase.js'
 import type { DueLine, DueState } from './dueVerdict.js'
 import { followSchedule } from './followSchedule.js'
@@ -9,7 +10,7 @@ import { addOnScale, describePlace, type LimitScale } from './limitScale.js'
 import { meterCount, partOf, quantityOf } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
 import { afterDaysOfUse, pauseDays } from './pauseDays.js'
-import { type Limit, type Limits, limitOf } from './readLimits.js'
+import type { Limit, Limits } from './readLimits.js'
 import { readMeterScale } from './readMeterScale.js'
 
 /**
@@ -17,95 +18,77 @@ import { readMeterScale } from './readMeterScale.js'
  * itself. A reading that is too old supports `due soon`, but not `not due`.
  */
 export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLine {
-  const { facts, options, limits, completions, start, reasons } = due
+  const { facts, options, limits, completions, start, reasons, missing } = due
   const { staleAfter, soon } = options
-  // The period that a factor made fractional is reported already.
-  if (Number.isNaN(limit.months)) return { by, verdict: 'cannot tell', limit: limit.asQuantity }
-  const scale = by === 'period' ? readCalendar(due) : readMeterScale(due, by)
-  if (scale === undefined) {
-    reasons.push({ code: 'interval/not-tracked', params: { meter: by } })
-    return { by, verdict: 'not tracked', limit: limit.asQuantity }
+  const { asQuantity, months, counts } = limit
+  const without = (verdict: 'cannot tell' | 'not tracked'): DueLine => ({ by, verdict, limit: asQuantity })
+  const cannotTell = (reason: Reason): DueLine => {
+    missing.push(reason)
+    return without('cannot tell')
   }
-  if (limit.months + limit.counts === 0)
-    return cannotTell(due, by, limit, { code: 'interval/limit-not-above-zero', params: { by } })
-  if ('code' in scale) return cannotTell(due, by, limit, scale)
+  // The period that a factor made fractional is reported already.
+  if (Number.isNaN(months)) return without('cannot tell')
+  const scale = by === 'period' ? readCalendar(due) : readMeterScale(due, by)
+  if (!scale) {
+    reasons.push(intervalReason('interval/not-tracked', { meter: by }))
+    return without('not tracked')
+  }
+  if (months + counts === 0) return cannotTell(intervalReason('interval/limit-not-above-zero', { by }))
+  if ('code' in scale) return cannotTell(scale)
   const isScheduled = completions.length > 0 && facts.intervals.countFrom !== 'completion'
   const schedule = isScheduled ? followSchedule(due, by, limit, scale) : undefined
-  const dueAt = schedule?.due ?? addOnScale(scale, scale.start, limit.months, limit.counts)
-  if (Number.isNaN(dueAt)) return cannotTell(due, by, limit, whyNoDuePoint(due, by, limit))
+  const dueAt = schedule ? schedule.due : addOnScale(scale, scale.start, months, counts)
+  // Past the calendar's end, or a service of the schedule has no reading.
+  if (Number.isNaN(dueAt))
+    return cannotTell(
+      'period' in asQuantity
+        ? intervalReason('interval/due-date-out-of-calendar', { period: asQuantity.period, from: start.date })
+        : intervalReason('interval/reading-at-start-missing', {
+            meter: by,
+            of: 'schedule',
+            date: completions[0]?.date ?? '',
+          }),
+    )
 
   const { now, age } = scale
-  const window = limits.window && limitOf(limits.window, by)
+  const window = limits.window?.[by]
   // A window that is not known gives NaN, as one past the calendar's end does, and nothing is later than NaN.
-  const past =
-    limits.window === undefined
-      ? Number.NaN
-      : window === undefined
-        ? dueAt
-        : addOnScale(scale, dueAt, window.months, window.counts)
+  let past = limits.window ? dueAt : Number.NaN
+  if (window) past = addOnScale(scale, dueAt, window.months, window.counts)
   const stale = age > staleAfter.days
-  const line = writeLine(
-    due,
-    by,
-    limit,
-    scale,
-    dueAt,
-    now > past
-      ? 'overdue'
-      : now >= dueAt
-        ? 'due'
-        : isSoon(soon, by, scale, dueAt)
-          ? 'due soon'
-          : stale
-            ? 'cannot tell'
-            : 'not due',
-  )
+  let verdict: DueState = stale ? 'cannot tell' : 'not due'
+  if (now > past) verdict = 'overdue'
+  else if (now >= dueAt) verdict = 'due'
+  else if (isSoon(soon, by, scale, dueAt)) verdict = 'due soon'
+  const line = writeLine(due, by, limit, scale, dueAt, verdict)
   // The line doubles as the reason's params.
-  const params = line as unknown as Params
-  const count = reasons.push({ code: by === 'period' ? 'interval/by-date' : 'interval/by-meter', params })
+  const count = reasons.push(intervalReason(by === 'period' ? 'interval/by-date' : 'interval/by-meter', line))
   if (past > dueAt) {
     const until = describePlace(scale, past)
     line.overdueAfter = until
-    if (line.verdict === 'due')
-      reasons.push({ code: 'interval/window-left', params: { until: until.date ?? until.meter } })
+    if (verdict === 'due')
+      reasons.push(intervalReason('interval/window-left', { until: (until.date ?? until.meter) as Param }))
   }
-  if (schedule?.note !== undefined) {
+  if (schedule?.note) {
     const { date, meter } = describePlace(scale, schedule.noted)
+    const params = { by, date: start.date, point: (date ?? meter) as Param }
+    const reason = intervalReason(`interval/${schedule.note}`, params)
     // For dates this reason precedes window-left; for meters it follows.
-    reasons.splice(by === 'period' ? count : reasons.length, 0, {
-      code: `interval/${schedule.note}`,
-      params: { by, date: start.date, point: date ?? meter },
-    })
+    reasons.splice(by === 'period' ? count : reasons.length, 0, reason)
   }
   if (stale && now < dueAt) {
     const params = { meter: by, date: scale.read.date, days: age, staleAfter: staleAfter.days }
-    const list = line.verdict === 'cannot tell' ? due.missing : reasons
-    list.push({ code: 'interval/reading-stale', params })
+    const list = verdict === 'cannot tell' ? missing : reasons
+    list.push(intervalReason('interval/reading-stale', params))
   }
   return line
-}
-
-/** The line of a limit that cannot be determined, for a reason. */
-function cannotTell({ missing }: DueCase, by: keyof Limits, { asQuantity }: Limit, reason: Reason): DueLine {
-  missing.push(reason)
-  return { by, verdict: 'cannot tell', limit: asQuantity }
-}
-
-/** Why a limit has no due point: past the calendar's end, or a service of the schedule without a reading. */
-function whyNoDuePoint({ completions, start }: DueCase, by: keyof Limits, { asQuantity }: Limit): Reason {
-  if ('period' in asQuantity) {
-    const params = { period: asQuantity.period, from: start.date }
-    return { code: 'interval/due-date-out-of-calendar', params }
-  }
-  const params = { meter: by, of: 'schedule', date: completions[0]?.date ?? '' }
-  return { code: 'interval/reading-at-start-missing', params }
 }
 
 /** The calendar as a scale for a limit. Points are counted from their start, never from the last point. */
 function readCalendar({ facts, today, start, zero }: DueCase): LimitScale | Reason {
   const { day, date } = start
   if (Number.isNaN(facts.intervals.countFrom === 'completion' ? day : zero.day))
-    return { code: 'interval/first-use-missing', params: {} }
+    return intervalReason('interval/first-use-missing', {})
   const read = { date: facts.today }
   return { unit: 'd', start: day, now: today, age: 0, earlier: 0, from: { date }, read, points: [] }
 }
@@ -117,10 +100,10 @@ function isSoon(
   { start, now }: LimitScale,
   due: number,
 ): boolean {
-  // A lead that the caller leaves out is NaN, and no comparison with NaN is true.
   let lead = days
   if (by === 'hours') lead = hours && meterCount(hours, 'h')
   if (by === 'distance') lead = distance && meterCount(distance.value, distance.unit)
+  // What the caller leaves out is NaN, and no comparison with NaN is true.
   return now >= due - (lead ?? Number.NaN) || now >= start + partOf(due - start, fraction ?? Number.NaN)
 }
 
@@ -144,15 +127,10 @@ function writeLine(
   const fraction = way > 0 ? gone / way : 1
   const duePoint = describePlace(scale, due)
   const dueOn = duePoint.date ?? projectDate(facts.log.pauses, scale.points, due)
-  // Whole at once: a key that is added later makes every line of a fleet a second object.
-  if (dueOn === undefined) {
-    const line: OpenLine = { by, verdict, since, from, limit, used, left, duePoint, now, fraction }
-    if (printed !== undefined) line.printed = printed
-    return line
-  }
-  if (printed === undefined)
-    return { by, verdict, since, from, limit, used, left, duePoint, now, fraction, dueOn }
-  return { by, verdict, since, from, limit, used, left, duePoint, now, fraction, printed, dueOn }
+  const line: OpenLine = { by, verdict, since, from, limit, used, left, duePoint, now, fraction }
+  if (printed) line.printed = printed
+  if (dueOn) line.dueOn = dueOn
+  return line
 }
 
 /**

@@ -16,25 +16,19 @@ export interface Limit {
 }
 
 /** The limits of an interval, ready to be compared; what the interval does not name is absent. */
-export type Limits = { readonly [By in 'hours' | 'distance' | 'period']?: Limit }
+export type Limits = { readonly [By in (typeof LIMITS)[number]]?: Limit }
 
-/** One of the limits. A lookup by a name that varies would cost a fleet several times these comparisons. */
-export function limitOf({ hours, distance, period }: Limits, by: keyof Limits): Limit | undefined {
-  if (by === 'period') return period
-  return by === 'hours' ? hours : distance
-}
+export const LIMITS = ['hours', 'distance', 'period'] as const
 
 /** Reads an interval's figures. Where a distance is printed in two round numbers, the shorter one is taken. */
 export function readLimits({ hours, distance, period }: IntervalStated, which: string): Limits {
   const limits: { -readonly [By in keyof Limits]: Limits[By] } = {}
   if (hours !== undefined) limits.hours = readFigure(hours, 'h', which, 'hours')
   if (distance !== undefined) {
-    let shortest = readFigure(distance.value, distance.unit, which, 'distance')
-    for (const { value, unit } of distance.printed ?? []) {
-      const other = readFigure(value, unit, which, 'distance')
-      if (other.counts < shortest.counts) shortest = other
-    }
-    limits.distance = shortest
+    const read = [distance, ...(distance.printed ?? [])].map(({ value, unit }) =>
+      readFigure(value, unit, which, 'distance'),
+    )
+    limits.distance = read.reduce((one, other) => (other.counts < one.counts ? other : one))
   }
   if (period !== undefined) limits.period = readPeriod(period, which)
   return limits

@@ -1,6 +1,7 @@
 import type { Reason } from '../base/index.js'
 import type { MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
+import { intervalReason } from './codes.js'
 import type { DueCase, Origin } from './dueCase.js'
 import type { LimitScale } from './limitScale.js'
 import { quantityOf } from './meterCount.js'
@@ -20,24 +21,21 @@ export function readMeterScale(
   }
   const { points, unit } = meter
   const now = points.at(-1)
-  if (now === undefined) return { code: 'interval/reading-missing', params: { meter: by } }
+  if (now === undefined) return intervalReason('interval/reading-missing', { meter: by })
   const first = pointAt(points, start)
   if (first === undefined) {
     const params = { meter: by, of: start.since, date: start.date }
-    return { code: 'interval/reading-at-start-missing', params }
+    return intervalReason('interval/reading-at-start-missing', params)
   }
   if (first.stretch !== now.stretch) {
     const at = points.findIndex(({ stretch }) => stretch === now.stretch)
     const params = { meter: by, from: (points[at - 1] ?? now).date, to: (points[at] ?? now).date }
-    return { code: 'interval/meter-broken', params }
+    return intervalReason('interval/meter-broken', params)
   }
   const earlier = now.count - now.shown
   const less = earlier - first.count + first.shown
   if (less !== 0)
-    reasons.push({
-      code: 'interval/display-changed',
-      params: { meter: by, less: quantityOf(less, unit) },
-    })
+    reasons.push(intervalReason('interval/display-changed', { meter: by, less: quantityOf(less, unit) }))
   const from = quantityOf(first.shown, unit)
   return {
     unit,
@@ -45,7 +43,7 @@ export function readMeterScale(
     now: now.count,
     age: today - now.day - pauseDays(log.pauses, now.day, today),
     earlier,
-    from: start.date === '' ? { meter: from } : { date: start.date, meter: from },
+    from: { ...(start.date && { date: start.date }), meter: from },
     read: { date: now.date, meter: quantityOf(now.shown, unit) },
     points,
   }

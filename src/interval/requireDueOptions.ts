@@ -1,4 +1,4 @@
-import { refuse, requireKnownKeys, requireObject } from '../base/index.js'
+import { refuse, requireKnownKeys } from '../base/index.js'
 import type { DueOptions } from './intervalFacts.js'
 
 const OPTIONS: readonly string[] = ['soon', 'staleAfter', 'severity']
@@ -7,11 +7,8 @@ const DAYS = ['days']
 
 /** Throws where an option is missing, unknown or out of its range, naming it; there are no defaults. */
 export function requireDueOptions(options: DueOptions, known = OPTIONS): void {
-  requireObject('options', options)
-  const { soon, staleAfter, severity } = options
-  requireObject('options.soon', soon)
-  requireObject('options.staleAfter', staleAfter)
   requireKnownKeys('options', options, known)
+  const { soon, staleAfter, severity } = options
   requireKnownKeys('options.soon', soon, SOON)
   requireKnownKeys('options.staleAfter', staleAfter, DAYS)
   requireRange('staleAfter.days', 9_007_199_254_740_991, staleAfter.days)

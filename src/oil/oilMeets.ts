@@ -47,7 +47,6 @@ export function oilMeets(
 ): OilVerdict {
   requireObject('permitted', permitted)
   requireObject('offered', offered)
-  requireObject('circumstances', circumstances)
   requireKnownKeys('circumstances', circumstances, ['yellowMetal', 'ambient'])
   const { yellowMetal, ambient } = circumstances
   if (yellowMetal !== 'yes' && yellowMetal !== 'no' && yellowMetal !== 'not stated') {

@@ -31,7 +31,6 @@ export function formatNumber(value: number | Figure, marks: NumberMarks, digits:
   for (const key of ['decimal', 'group'] as const)
     if (typeof marks[key] !== 'string')
       throw new TypeError(`marks.${key} must be a text, got ${quoteValue(marks[key])}`)
-  requireObject('digits', digits)
   requireKnownKeys('digits', digits, ['decimals', 'atMost'])
   if (typeof value === 'string') figureOf(value, 'value')
   const text = typeof value === 'string' ? value : numberText(value, digits)

@@ -21,7 +21,6 @@ export function requireSet(set: DocumentSet, circumstances: Circumstances): void
     for (const [place, named] of documents.entries())
       requireDocument(`set.${list}[${place}].document`, named?.document, kind)
   }
-  requireObject('circumstances', circumstances)
   requireKnownKeys('circumstances', circumstances, ['today'])
   const { today } = circumstances
   if (today !== undefined && !isDate(today))

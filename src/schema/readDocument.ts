@@ -7,7 +7,6 @@ import {
   readPointer,
   refuse,
   requireKnownKeys,
-  requireObject,
   suggestName,
 } from '../base/index.js'
 import {
@@ -61,7 +60,6 @@ export function readDocument<const Shapes extends DocumentShapes>(
 
 /** The caller's name for the document, once the options are checked. */
 export function readName(options: ParseOptions): ParseOptions {
-  requireObject('options', options)
   requireKnownKeys('options', options, ['name'])
   const { name } = options
   if (name === undefined) return {}

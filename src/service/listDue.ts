@@ -122,7 +122,6 @@ function nameServices(sheet: SpecSheet, reasons: readonly Reason[]): readonly Re
 }
 
 function requireFacts(facts: DueFacts): void {
-  requireObject('facts', facts)
   requireKnownKeys('facts', facts, ['sheet', 'log', 'today'])
   requireDocument('facts.sheet', facts.sheet, 'spec-sheet')
   requireDocument('facts.log', facts.log, 'machine-log')

@@ -39,7 +39,6 @@ const OPTIONS: readonly (keyof VisitOptions)[] = ['services', 'due', 'iso6789', 
 
 /** Throws for arguments that no programmer can have meant; what is wrong in documents is reported in findings. */
 export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
-  requireObject('facts', facts)
   requireKnownKeys('facts', facts, FACTS)
   const { sheet, log, toolbox, stock, today, ambient } = facts
   requireDocument('facts.sheet', sheet, 'spec-sheet')
@@ -49,7 +48,6 @@ export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
   if (typeof today !== 'string' || !isDate(today))
     throw new RangeError(`facts.today must be a date YYYY-MM-DD, got ${quoteValue(today)}`)
   if (ambient !== undefined) requireAmbient(ambient)
-  requireObject('options', options)
   requireKnownKeys('options', options, OPTIONS)
   const { services, due, iso6789, tolerancePercent } = options
   if (services !== 'due' && !(Array.isArray(services) && services.every((id) => typeof id === 'string')))

@@ -1,4 +1,4 @@
-import { requireKnownKeys, requireObject } from '../base/index.js'
+import { requireKnownKeys } from '../base/index.js'
 import {
   ANGLE,
   exactOf,
@@ -58,7 +58,6 @@ export interface AdaptorAnswer {
  * ```
  */
 export function adaptorSetting(question: AdaptorQuestion): AdaptorAnswer {
-  requireObject('question', question)
   requireKnownKeys('question', question, ['torque', 'leverLength', 'extension', 'angle'])
   const { torque, leverLength, extension, angle } = question
   requireQuantityOf(TORQUE, 'torque', torque, { above: 0 })

@@ -147,7 +147,6 @@ export function chooseWrenches(
   if (tasks.length > MAX_TASKS)
     throw new RangeError(`tasks must be at most ${MAX_TASKS}, got ${tasks.length}`)
   for (const [at, task] of tasks.entries()) {
-    requireObject(`tasks[${at}]`, task)
     requireKnownKeys(`tasks[${at}]`, task, ['on', 'tightening', 'drive'])
     requireTightening(`tasks[${at}].tightening`, task.tightening)
     if (task.drive !== undefined) requireDesignation(`tasks[${at}].drive`, task.drive)

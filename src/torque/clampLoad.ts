@@ -1,4 +1,4 @@
-import { type Reason, requireKnownKeys, requireNumber, requireObject } from '../base/index.js'
+import { type Reason, requireKnownKeys, requireNumber } from '../base/index.js'
 import {
   exactOf,
   LENGTH,
@@ -71,7 +71,6 @@ export type ClampLoad =
  * ```
  */
 export function clampLoad(question: ClampLoadQuestion): ClampLoad {
-  requireObject('question', question)
   requireKnownKeys('question', question, ['torque', 'thread', 'propertyClass', 'nutFactor', 'scatterPercent'])
   const { torque, thread, propertyClass, nutFactor, scatterPercent } = question
   requireQuantityOf(TORQUE, 'torque', torque, { above: 0 })

@@ -61,7 +61,6 @@ export function requireTightening(name: string, tightening: Tightening): void {
 
 /** Throws for anything but options of {@link checkWrench}. */
 export function requireWrenchOptions(options: WrenchOptions, more: 'adaptor' | 'adaptors' = 'adaptor'): void {
-  requireObject('options', options)
   requireKnownKeys('options', options, ['iso6789', 'tolerancePercent', more])
   const { iso6789, tolerancePercent, adaptor } = options
   requireOneOf('options.iso6789', iso6789, ['2017', '2003'])
