@@ -1,6 +1,5 @@
 import {
   cutText,
-  type DocumentReference,
   type Finding,
   type JsonPointer,
   joinPointer,
@@ -9,7 +8,7 @@ import {
   MAX_VALUES,
 } from '../base/index.js'
 import type { NotPlain, SpecCodes } from '../spec/index.js'
-import { reportMistake } from './reportMistake.js'
+import type { ReportMistake } from './reportMistake.js'
 import { FORBIDDEN_KEYS } from './shapes/textShapes.js'
 
 /** Foreign data as plain JSON, and what could not be taken over. */
@@ -24,7 +23,7 @@ export interface PlainCopy {
  * Copies foreign data into plain JSON, so that everything after it reads data that has no getters, no classes, no
  * cycles and no keys that shadow built-ins. Nothing foreign is called: a getter is seen, never run.
  */
-export function copyPlainData(input: unknown, document: DocumentReference): PlainCopy {
+export function copyPlainData(input: unknown, reportMistake: ReportMistake): PlainCopy {
   const findings: Finding<SpecCodes>[] = []
   const refused = new Set<JsonPointer>()
   const above = new Set<object>()
@@ -34,7 +33,7 @@ export function copyPlainData(input: unknown, document: DocumentReference): Plai
 
   const report = <Code extends keyof SpecCodes>(code: Code, params: SpecCodes[Code]): JsonPointer => {
     const path = joinPointer(tokens)
-    findings.push(reportMistake(document, path, code, params))
+    findings.push(reportMistake(path, code, params))
     return path
   }
   const refuse = <Code extends keyof SpecCodes>(code: Code, params: SpecCodes[Code]): null => {
@@ -102,8 +101,8 @@ export function copyPlainData(input: unknown, document: DocumentReference): Plai
     // A proxy may throw whatever it likes.
     const mistake =
       error instanceof TooManyValues
-        ? reportMistake(document, '', 'spec/too-large', { limit: MAX_VALUES })
-        : reportMistake(document, '', 'spec/not-plain-data', { found: 'unreadable' })
+        ? reportMistake('', 'spec/too-large', { limit: MAX_VALUES })
+        : reportMistake('', 'spec/not-plain-data', { found: 'unreadable' })
     return { value: null, findings: [...findings, mistake], refused: new Set(['']) }
   }
 }

@@ -1,16 +1,8 @@
 import * as z from 'zod/v4/core'
-import {
-  type Cure,
-  type DocumentReference,
-  type Finding,
-  type JsonPointer,
-  joinPointer,
-  readPointer,
-  suggestName,
-} from '../base/index.js'
+import { type Finding, type JsonPointer, joinPointer, readPointer, suggestName } from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
 import { type Issue, listAllowed, nameMistake } from './nameMistake.js'
-import { reportMistake } from './reportMistake.js'
+import type { ReportMistake } from './reportMistake.js'
 
 /** A document read against its shape. */
 export interface ShapeReading {
@@ -26,7 +18,7 @@ export function findShapeMistakes(
   shape: Shape,
   data: unknown,
   refused: ReadonlySet<JsonPointer>,
-  document: DocumentReference,
+  report: ReportMistake,
 ): ShapeReading {
   const { value, issues } = readIssues(shape, data, [])
   const misspelled = new Set<JsonPointer>()
@@ -34,14 +26,14 @@ export function findShapeMistakes(
     issue.code === 'unrecognized_keys'
       ? issue.keys
           .filter((key) => !refused.has(joinPointer([...tokensOf(issue.path), key])))
-          .map((key) => reportUnknownKey(data, issue, key, misspelled, document))
+          .map((key) => reportUnknownKey(data, issue, key, misspelled, report))
       : [],
   )
   const others = issues.flatMap((issue) => {
     if (issue.code === 'unrecognized_keys' || isToldTighter(issue, issues)) return []
     const path = joinPointer(tokensOf(issue.path))
     if (isRefused(path, refused) || misspelled.has(path)) return []
-    return [nameMistake(issue, data, tokensOf(issue.path), document)]
+    return [nameMistake(issue, data, tokensOf(issue.path), report)]
   })
   return { value, findings: [...others, ...unknownKeys] }
 }
@@ -139,24 +131,15 @@ function reportUnknownKey(
   issue: Issue,
   key: string,
   misspelled: Set<JsonPointer>,
-  document: DocumentReference,
+  report: ReportMistake,
 ): Finding<SpecCodes> {
-  const tokens = tokensOf(issue.path)
+  const pointerTo = (name: string) => joinPointer([...tokensOf(issue.path), name])
   const known = issue.message.split(' ')
-  const free = known.filter((name) => readPointer(data, joinPointer([...tokens, name])) === undefined)
+  const free = known.filter((name) => readPointer(data, pointerTo(name)) === undefined)
   const didYouMean = suggestName(key, free)
-  const path = joinPointer([...tokens, key])
-  const cures: Cure[] = []
-  if (didYouMean !== undefined) {
-    const meant = joinPointer([...tokens, didYouMean])
-    misspelled.add(meant)
-    cures.push({ op: 'move', from: path, path: meant })
-  }
-  return reportMistake(
-    document,
-    path,
-    'spec/unknown-key',
-    { key, known, ...(didYouMean === undefined ? {} : { didYouMean }) },
-    cures,
-  )
+  const from = pointerTo(key)
+  if (didYouMean === undefined) return report(from, 'spec/unknown-key', { key, known })
+  const path = pointerTo(didYouMean)
+  misspelled.add(path)
+  return report(from, 'spec/unknown-key', { key, known, didYouMean }, { op: 'move', from, path })
 }

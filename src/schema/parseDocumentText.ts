@@ -7,10 +7,10 @@ import {
   type Result,
   refuse,
 } from '../base/index.js'
-import type { AnyDocument, DocumentName, ParseOptions, SpecCodes } from '../spec/index.js'
+import type { DocumentName, ParseOptions, SpecCodes } from '../spec/index.js'
 import type { DocumentOf } from './parseDocument.js'
 import { readDocument, readName } from './readDocument.js'
-import { reportMistake } from './reportMistake.js'
+import { type ReportMistake, reportMistakesOf } from './reportMistake.js'
 import { scanJsonText } from './scanJsonText.js'
 import { chooseShapes } from './shapes/documentShapes.js'
 
@@ -44,11 +44,13 @@ export function parseDocumentText<const Kind extends DocumentName | 'any'>(
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
   const document: DocumentReference = { kind: 'text', ...readName(options) }
   const json = text.startsWith('\uFEFF') ? text.slice(1) : text
-  const found = findTextMistakes(json, text.length, document)
+  const found = findTextMistakes(json, text.length, reportMistakesOf(document))
   if (found.stop) return { ok: false, findings: found.findings }
   const read = readDocument(JSON.parse(json), shapes, options) as Result<DocumentOf<Kind>, SpecCodes>
   if (found.findings.length === 0) return read
-  const known = read.findings[0]?.document ?? (read.ok ? referTo(read.value, document) : document)
+  const known =
+    read.findings[0]?.document ??
+    (read.ok ? { ...document, kind: read.value.kind, id: read.value.id } : document)
   const repeated = found.findings.map((finding) => ({ ...finding, document: known }))
   return { ok: false, findings: [...repeated, ...read.findings] }
 }
@@ -59,14 +61,14 @@ interface TextMistakes {
   readonly stop: boolean
 }
 
-function findTextMistakes(json: string, length: number, document: DocumentReference): TextMistakes {
+function findTextMistakes(json: string, length: number, report: ReportMistake): TextMistakes {
   if (length > MAX_TEXT_LENGTH) {
     const params = { found: '', length, limit: MAX_TEXT_LENGTH }
-    return { findings: [reportMistake(document, '', 'spec/too-long', params)], stop: true }
+    return { findings: [report('', 'spec/too-long', params)], stop: true }
   }
   const { broken, repeated, tooDeep } = scanJsonText(json)
   const findings: Finding<SpecCodes>[] = repeated.map(({ tokens, key }) =>
-    reportMistake(document, joinPointer(tokens), 'spec/duplicate-key', { key }),
+    report(joinPointer(tokens), 'spec/duplicate-key', { key }),
   )
   if (broken !== undefined) {
     const before = json.slice(0, broken.offset)
@@ -77,12 +79,8 @@ function findTextMistakes(json: string, length: number, document: DocumentRefere
       needs: broken.needs,
       found,
     }
-    findings.push(reportMistake(document, '', 'spec/not-json', params))
+    findings.push(report('', 'spec/not-json', params))
   } else if (tooDeep !== undefined)
-    findings.push(reportMistake(document, joinPointer(tooDeep.tokens), 'spec/too-deep', { limit: MAX_DEPTH }))
+    findings.push(report(joinPointer(tooDeep.tokens), 'spec/too-deep', { limit: MAX_DEPTH }))
   return { findings, stop: broken !== undefined || tooDeep !== undefined }
-}
-
-function referTo(value: AnyDocument, document: DocumentReference): DocumentReference {
-  return { ...document, kind: value.kind, id: value.id }
 }

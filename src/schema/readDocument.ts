@@ -19,7 +19,8 @@ import {
 } from '../spec/index.js'
 import { copyPlainData } from './copyPlainData.js'
 import { findShapeMistakes } from './findShapeMistakes.js'
-import { reportMistake } from './reportMistake.js'
+import { nameType } from './nameMistake.js'
+import { type ReportMistake, reportMistakesOf } from './reportMistake.js'
 import { ID_PATTERN } from './shapes/textShapes.js'
 
 /** The shapes that a document may have, by kind. */
@@ -33,7 +34,7 @@ export function readDocument<const Shapes extends DocumentShapes>(
 ): Result<Documents[keyof Shapes & DocumentName], SpecCodes> {
   const name = readName(options)
   const expected = DOCUMENT_NAMES.filter((kind) => shapes[kind] !== undefined)
-  const plain = copyPlainData(input, { kind: 'text', ...name })
+  const plain = copyPlainData(input, reportMistakesOf({ kind: 'text', ...name }))
   const kind = readPointer(plain.value, '/kind')
   const kindMeant = typeof kind === 'string' ? (suggestName(kind, expected) ?? kind) : kind
   const known = expected.find((one) => one === kindMeant) ?? (expected.length === 1 ? expected[0] : undefined)
@@ -47,12 +48,13 @@ export function readDocument<const Shapes extends DocumentShapes>(
   const refused = new Set(plain.refused)
   const fail = (): { ok: false; findings: readonly Finding<SpecCodes>[] } => ({ ok: false, findings })
 
-  const head = checkHead(plain.value, expected, refused, document)
+  const report = reportMistakesOf(document)
+  const head = checkHead(plain.value, expected, refused, report)
   findings.push(...head.findings)
   const buildShape = known && shapes[known]
   if (head.stop || buildShape === undefined || refused.has('')) return fail()
   for (const path of head.judged) refused.add(path)
-  const read = findShapeMistakes(buildShape(), plain.value, refused, document)
+  const read = findShapeMistakes(buildShape(), plain.value, refused, report)
   findings.push(...read.findings)
   if (findings.length > 0 || read.value === undefined) return fail()
   return { ok: true, value: read.value as Documents[keyof Shapes & DocumentName], findings }
@@ -80,76 +82,41 @@ function checkHead(
   data: unknown,
   expected: readonly DocumentName[],
   refused: ReadonlySet<string>,
-  document: DocumentReference,
+  report: ReportMistake,
 ): Head {
   const findings: Finding<SpecCodes>[] = []
   const judged: string[] = []
-  if (typeof data !== 'object' || data === null || Array.isArray(data)) {
-    if (refused.has('')) return { findings, judged, stop: true }
-    const found = Array.isArray(data) ? 'list' : data === null ? 'null' : TYPE_NAMES[typeof data]
-    const value = typeof data === 'object' ? {} : { value: cutText(String(data)) }
-    return {
-      findings: [
-        reportMistake(document, '', 'spec/wrong-type', {
-          expected: 'object',
-          found: found ?? 'null',
-          ...value,
-        }),
-      ],
-      judged,
-      stop: true,
-    }
+  if (nameType(data) !== 'object') {
+    const value = typeof data === 'object' ? undefined : cutText(String(data))
+    const params = { expected: 'object', found: nameType(data), value } as const
+    return { findings: refused.has('') ? [] : [report('', 'spec/wrong-type', params)], judged, stop: true }
   }
   let stop = false
   const kind = readPointer(data, '/kind')
   if (typeof kind === 'string' && !expected.some((one) => one === kind)) {
     // Another kind that can be read is a mix-up of files, however near its name.
     const isOtherKind = DOCUMENT_NAMES.some((one) => one === kind)
-    const didYouMean = isOtherKind ? undefined : suggestName(kind, expected)
-    findings.push(
-      reportMistake(
-        document,
-        '/kind',
-        'spec/wrong-kind',
-        { found: cutText(kind), expected: expected, ...(didYouMean === undefined ? {} : { didYouMean }) },
-        didYouMean === undefined ? [] : [{ op: 'replace', path: '/kind', value: didYouMean }],
-      ),
-    )
+    const value = isOtherKind ? undefined : suggestName(kind, expected)
+    const cure = value === undefined ? undefined : ({ op: 'replace', path: '/kind', value } as const)
+    const params = { found: cutText(kind), expected, didYouMean: value }
+    findings.push(report('/kind', 'spec/wrong-kind', params, cure))
     judged.push('/kind')
-    stop = didYouMean === undefined
-  } else if (typeof kind !== 'string' && expected.length > 1 && !refused.has('/kind')) {
+    stop = value === undefined
+  } else if (typeof kind !== 'string' && expected.length > 1 && !refused.has('/kind'))
     findings.push(
       kind === undefined
-        ? reportMistake(document, '', 'spec/missing-key', { key: 'kind', allowed: expected })
-        : reportMistake(document, '/kind', 'spec/wrong-type', {
-            expected: 'text',
-            found:
-              kind === null ? 'null' : Array.isArray(kind) ? 'list' : (TYPE_NAMES[typeof kind] ?? 'object'),
-          }),
+        ? report('', 'spec/missing-key', { key: 'kind', allowed: expected })
+        : report('/kind', 'spec/wrong-type', { expected: 'text', found: nameType(kind) }),
     )
-  }
   const version = readPointer(data, '/version')
   const isNumber = typeof version === 'number'
   if ((typeof version === 'string' || isNumber) && !READABLE_VERSIONS.some((one) => one === version)) {
     const quotes = version === 1
-    findings.push(
-      reportMistake(
-        document,
-        '/version',
-        'spec/wrong-version',
-        { found: cutText(String(version)), readable: READABLE_VERSIONS, quotes },
-        quotes ? [{ op: 'replace', path: '/version', value: READABLE_VERSIONS[0] }] : [],
-      ),
-    )
+    const cure = { op: 'replace', path: '/version', value: READABLE_VERSIONS[0] } as const
+    const params = { found: cutText(String(version)), readable: READABLE_VERSIONS, quotes }
+    findings.push(report('/version', 'spec/wrong-version', params, quotes ? cure : undefined))
     judged.push('/version')
     stop ||= !quotes
   }
   return { findings, judged, stop }
 }
-
-const TYPE_NAMES = {
-  string: 'text',
-  number: 'number',
-  boolean: 'true-or-false',
-  object: 'object',
-} as Readonly<Record<string, 'text' | 'number' | 'true-or-false' | 'object'>>

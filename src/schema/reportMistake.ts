@@ -1,22 +1,31 @@
-import type { Cure, DocumentReference, Finding, FindingOf, JsonPointer } from '../base/index.js'
+import type { Cure, DocumentReference, Finding, JsonPointer } from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
 
-/** One mistake found while a document is read, its params checked against the room's codes. */
-export function reportMistake<Code extends keyof SpecCodes>(
-  document: DocumentReference,
+/** Params of a code, where undefined stands for a key that is left out. */
+type Loose<Its> = {
+  readonly [Key in keyof Its]: Its[Key] | (object extends Pick<Its, Key> ? undefined : never)
+}
+export type MistakeParams<Code extends keyof SpecCodes> = Loose<SpecCodes[Code]>
+
+/** Makes the finding of one mistake in the document that is read; params are checked against the room's codes. */
+export type ReportMistake = <Code extends keyof SpecCodes>(
   path: JsonPointer,
   code: Code,
-  params: SpecCodes[Code],
-  cures: readonly Cure[] = [],
-): Finding<SpecCodes> {
-  const finding: FindingOf<Code, SpecCodes[Code]> = {
-    code,
-    severity: 'error',
-    document,
-    path,
-    params,
-    ...(cures.length === 0 ? {} : { cures }),
+  params: MistakeParams<Code>,
+  cure?: Cure | undefined,
+) => Finding<SpecCodes>
+
+export function reportMistakesOf(document: DocumentReference): ReportMistake {
+  return (path, code, params, cure) => {
+    const given = Object.entries(params).filter(([, value]) => value !== undefined)
+    // The compiler does not follow one code of many through a generic.
+    return {
+      code,
+      severity: 'error',
+      document,
+      path,
+      params: Object.fromEntries(given),
+      ...(cure && { cures: [cure] }),
+    } as Finding<SpecCodes>
   }
-  // The compiler does not follow one code of many through a generic.
-  return finding as Finding<SpecCodes>
 }

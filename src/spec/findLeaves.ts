@@ -15,22 +15,8 @@ export type FoundLeaf = {
 }[LeafKind]
 
 /**
- * Lists every leaf of a sheet with its kind and place, for rules, lists and comparisons that must miss none.
- * For the figure that one machine has, use {@link resolveLeaf}.
- *
- * Equation: base leaves in the order of the document, then those of the overrides in theirs.
- * @param sheet A sheet of the right shape.
- * @returns The leaves; `path` is the place as written, for overrides that of their `to`.
- * @throws TypeError when `sheet` is no object, or its overrides have not the shape of any.
- *
- * Source: house rule: the places are those of the document's own shape.
- * @example
- * ```ts
- * import { findLeaves } from 'drivetrain-service/v1/spec'
- * const machine = { mass: { kind: 'nominal', value: '640', unit: 'kg' }, variants: {}, axles: {}, supports: {} }
- * // Which figures does this sheet hold?
- * console.log(findLeaves({ machine }).map((found) => found.path)) // => ['/machine/mass']
- * ```
+ * Every leaf of a sheet with its kind and place, in the order of the document, then those of the overrides in theirs.
+ * Throws TypeError where `sheet` is no object, or its overrides have not the shape of any.
  */
 export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
   requireObject('sheet', sheet)

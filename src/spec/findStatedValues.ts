@@ -10,23 +10,8 @@ export interface FoundValue {
 }
 
 /**
- * Lists every stated value of a sheet, also those inside leaves, such as torques, stages, bead widths and cure
- * times. For checks of printed figures. Whole leaves are listed by {@link findLeaves}.
- *
- * Equation: every object inside a leaf whose kind is `nominal`, `nominal with tolerance` or `limits`; the entries of
- * `printed` stay with their value.
- * @param sheet A sheet of the right shape.
- * @returns Values in the order of {@link findLeaves}, each with its pointer.
- * @throws TypeError when `sheet` is no object, or one of its leaves is nested deeper than 32 levels.
- *
- * Source: house rule: a figure hidden inside a leaf is checked like any other.
- * @example
- * ```ts
- * import { findStatedValues } from 'drivetrain-service/v1/spec'
- * const machine = { mass: { kind: 'nominal', value: '640', unit: 'kg' }, variants: {}, axles: {}, supports: {} }
- * // What units does the sheet use?
- * console.log(findStatedValues({ machine }).map((found) => found.value.unit)) // => ['kg']
- * ```
+ * Every stated value of a sheet, also those inside leaves, such as torques, stages, bead widths and cure times; the
+ * entries of `printed` stay with their value. Throws TypeError where a leaf is nested deeper than 32 levels.
  */
 export function findStatedValues(sheet: SpecSheet): readonly FoundValue[] {
   const found: FoundValue[] = []

@@ -14,8 +14,10 @@ const CONDITION: Shape = {
 }
 
 /**
- * Judges a condition where the variants that the machine may be are already known; undefined: not one is ruled out,
- * and none can be taken for granted. {@link judgeCondition} finds them first.
+ * Whether a condition of a sheet holds for one machine: `no` if any part of it fails, else `cannot tell` if any is open,
+ * else `yes`; an empty condition holds. Both ends of years and serials belong to it. A serial is a prefix plus a number of
+ * fixed width; anything else, and a prefix or market in the other case, is `cannot tell`. `candidates` are the variants
+ * that the machine may be; undefined: not one is ruled out, and none can be taken for granted.
  */
 export function judgeFacts(
   condition: Condition,

@@ -51,8 +51,6 @@ interface LeafRow<Kind extends LeafKind = LeafKind, Its extends Measure = Measur
    * about, only where a `step` names it, or for the `due` point.
    */
   readonly read: 'machine' | 'gearcase' | 'part' | 'step' | 'due'
-  /** For `part`: the rest of the place, below the part. */
-  readonly below?: string
 }
 
 type RowOf<L> = LeafRow<KindOf<L>, MeasureOf<L>> &
@@ -66,86 +64,63 @@ type TableOf<Found> = {
     : never]: Field extends { readonly leaf: infer L } ? RowOf<L> : never
 }
 
+/* @__NO_SIDE_EFFECTS__ */
+const value = <Its extends Measure>(role: LeafRole, measure: Its, read: 'machine' | 'gearcase' | 'step') =>
+  ({ kind: 'value', role, measure, read }) as const
+const OILS = { kind: 'oils', role: 'oils', read: 'gearcase' } as const
+const PLACE = { kind: 'place', role: 'place', read: 'part' } as const
+const TIGHTENING = { kind: 'tightening', role: 'tightening', read: 'part' } as const
+const SEAL = { kind: 'seal', role: 'seal', read: 'part' } as const
+const INTERVAL = { kind: 'interval', role: 'interval', read: 'due' } as const
+
 /**
  * Every leaf of a sheet, once. A field of the interfaces without a row, a row without a field, and a row of another
  * kind or measure do not compile; the shapes are proved equal to the interfaces. What is inside a leaf, such as the
  * torque of a tightening, is replaced with its leaf and is no leaf of its own.
  */
 export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
-  '/gearcases/*/oilSpace/oils': { kind: 'oils', role: 'oils', read: 'gearcase' },
-  '/gearcases/*/oilSpace/fill/drainAndRefill': {
-    kind: 'value',
-    role: 'refill',
-    measure: 'volume',
-    read: 'gearcase',
-  },
-  '/gearcases/*/drainTemperature': {
-    kind: 'value',
-    role: 'drain temperature',
-    measure: 'temperature',
-    read: 'gearcase',
-  },
-  '/gearcases/*/oilSpace/fill/method/below': {
-    kind: 'value',
-    role: 'level',
-    measure: 'length',
-    read: 'gearcase',
-  },
-  '/gearcases/*/oilSpace/fill/level/temperature': {
-    kind: 'value',
-    role: 'level',
-    measure: 'temperature',
-    read: 'gearcase',
-  },
-  '/gearcases/*/oilSpace/fill/level/minutesAfterStop': {
-    kind: 'value',
-    role: 'level',
-    measure: 'duration',
-    read: 'gearcase',
-  },
-  '/gearcases/*/oilSpace/fill/dryFill': { kind: 'value', role: 'dry fill', measure: 'volume', read: 'step' },
-  '/gearcases/*/oilSpace/portion': { kind: 'value', role: 'refill', measure: 'volume', read: 'step' },
-  '/gearcases/*/openings/*/place': { kind: 'place', role: 'place', read: 'part', below: '/place' },
-  '/gearcases/*/covers/*/place': { kind: 'place', role: 'place', read: 'part', below: '/place' },
-  '/gearcases/*/breather/place': { kind: 'place', role: 'place', read: 'part', below: '/place' },
-  '/shields/*/place': { kind: 'place', role: 'place', read: 'part', below: '/place' },
-  '/gearcases/*/openings/*/tightening': {
-    kind: 'tightening',
-    role: 'tightening',
-    read: 'part',
-    below: '/tightening',
-  },
-  '/gearcases/*/covers/*/bolts/tightening': {
-    kind: 'tightening',
-    role: 'tightening',
-    read: 'part',
-    below: '/bolts/tightening',
-  },
-  '/shields/*/fasteners/tightening': {
-    kind: 'tightening',
-    role: 'tightening',
-    read: 'part',
-    below: '/fasteners/tightening',
-  },
-  '/gearcases/*/covers/*/seal': { kind: 'seal', role: 'seal', read: 'part', below: '/seal' },
-  '/gearcases/*/openings/*/seals/*': { kind: 'seal', role: 'seal', read: 'part', below: '/seals/*' },
-  '/services/*/intervals/first': { kind: 'interval', role: 'interval', read: 'due' },
-  '/services/*/intervals/repeat': { kind: 'interval', role: 'interval', read: 'due' },
-  '/services/*/intervals/window': { kind: 'interval', role: 'interval', read: 'due' },
-  '/services/*/intervals/severe/interval': { kind: 'interval', role: 'interval', read: 'due' },
-  '/machine/mass': { kind: 'value', role: 'mass', measure: 'mass', read: 'machine' },
+  '/gearcases/*/oilSpace/oils': OILS,
+  '/gearcases/*/oilSpace/fill/drainAndRefill': value('refill', 'volume', 'gearcase'),
+  '/gearcases/*/drainTemperature': value('drain temperature', 'temperature', 'gearcase'),
+  '/gearcases/*/oilSpace/fill/method/below': value('level', 'length', 'gearcase'),
+  '/gearcases/*/oilSpace/fill/level/temperature': value('level', 'temperature', 'gearcase'),
+  '/gearcases/*/oilSpace/fill/level/minutesAfterStop': value('level', 'duration', 'gearcase'),
+  '/gearcases/*/oilSpace/fill/dryFill': value('dry fill', 'volume', 'step'),
+  '/gearcases/*/oilSpace/portion': value('refill', 'volume', 'step'),
+  '/gearcases/*/openings/*/place': PLACE,
+  '/gearcases/*/covers/*/place': PLACE,
+  '/gearcases/*/breather/place': PLACE,
+  '/shields/*/place': PLACE,
+  '/gearcases/*/openings/*/tightening': TIGHTENING,
+  '/gearcases/*/covers/*/bolts/tightening': TIGHTENING,
+  '/shields/*/fasteners/tightening': TIGHTENING,
+  '/gearcases/*/covers/*/seal': SEAL,
+  '/gearcases/*/openings/*/seals/*': SEAL,
+  '/services/*/intervals/first': INTERVAL,
+  '/services/*/intervals/repeat': INTERVAL,
+  '/services/*/intervals/window': INTERVAL,
+  '/services/*/intervals/severe/interval': INTERVAL,
+  '/machine/mass': value('mass', 'mass', 'machine'),
 }
+
+const PART = /^\/(gearcases\/\*\/(openings\/\*|covers\/\*|breather)|shields\/\*)/
 
 export interface PlacedRow extends LeafRow {
   /** The place in parts; `*` is any key or list place. */
   readonly place: readonly string[]
+  /** Of a leaf that is read with its part: the rest of the place, below the part. */
+  readonly below?: string
 }
 
 let rows: readonly PlacedRow[] | undefined
 
 /** The table as a list, made at first use. */
 export function listLeafRows(): readonly PlacedRow[] {
-  rows ??= Object.entries(LEAF_TABLE).map(([place, row]) => ({ ...row, place: place.slice(1).split('/') }))
+  rows ??= Object.entries(LEAF_TABLE).map(([place, row]) => ({
+    ...row,
+    place: place.slice(1).split('/'),
+    ...(row.read === 'part' && { below: place.replace(PART, '') }),
+  }))
   return rows
 }
 

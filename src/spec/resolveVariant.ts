@@ -109,6 +109,16 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
   }
 }
 
+/** The variants that a machine may be; undefined where log and sheet contradict each other. */
+export function findCandidates(
+  sheet: Pick<SpecSheet, 'machine'>,
+  identity: Identity,
+): readonly Id[] | undefined {
+  const verdict = resolveVariant(sheet, identity)
+  if (verdict.verdict === 'selected') return [verdict.variant]
+  return verdict.verdict === 'cannot tell' ? verdict.candidates : undefined
+}
+
 interface JudgedVariant {
   readonly variant: Id
   readonly judgement: Judgement

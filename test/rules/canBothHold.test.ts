@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { canBothHold } from '../../src/rules/lookup/canBothHold.js'
-import { judgeCondition } from '../../src/spec/judgeCondition.js'
+import { judgeFacts } from '../../src/spec/judgeFacts.js'
+import { findCandidates } from '../../src/spec/resolveVariant.js'
 import type { Condition, Identity, SpecSheet } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 
@@ -71,7 +72,7 @@ describe('canBothHold', () => {
       const machine = { variants: Object.fromEntries(entries) }
       const sheet = { machine } as unknown as SpecSheet
       const holds = (wanted: Condition, identity: Identity) =>
-        judgeCondition(wanted, sheet, identity).verdict === 'yes'
+        judgeFacts(wanted, identity, findCandidates(sheet, identity)).verdict === 'yes'
       const whenOf = (variant: string | undefined) => entries.find(([id]) => id === variant)?.[1].when ?? {}
       const found = everyMachine(variants).some(
         (one) => holds(whenOf(one.variant), one) && holds(first, one) && holds(second, one),

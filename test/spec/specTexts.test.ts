@@ -4,8 +4,9 @@ import type { Params } from '../../src/base/finding.js'
 import type { Say } from '../../src/message/catalogue.js'
 import { specTexts } from '../../src/message/en/spec.js'
 import type { SpecCodes } from '../../src/spec/codes.js'
-import { judgeCondition } from '../../src/spec/judgeCondition.js'
+import { judgeFacts } from '../../src/spec/judgeFacts.js'
 import { judgePart } from '../../src/spec/judgePart.js'
+import { findCandidates } from '../../src/spec/resolveVariant.js'
 import {
   type Condition,
   type Identity,
@@ -37,7 +38,8 @@ const two = sheetOf({
   early: { name: 'early', when: { modelYears: { to: 2019 } } },
   late: { name: 'late', when: { modelYears: { from: 2020, to: 2025 } } },
 })
-const judge = (condition: Condition, identity: Identity) => judgeCondition(condition, two, identity).reasons
+const judge = (condition: Condition, identity: Identity) =>
+  judgeFacts(condition, identity, findCandidates(two, identity)).reasons
 const cover = readFixture('cover-no-drain.sheet.json') as unknown as SpecSheet
 const refill = '/gearcases/rear/oilSpace/fill/drainAndRefill'
 const resolve = (identity: Identity, ...patch: Parameters<typeof applyPatch>[1]) => {

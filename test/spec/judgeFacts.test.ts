@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { judgeCondition } from '../../src/spec/judgeCondition.js'
+import { judgeFacts } from '../../src/spec/judgeFacts.js'
 import { judgePart } from '../../src/spec/judgePart.js'
+import { findCandidates } from '../../src/spec/resolveVariant.js'
 import type { Condition, Identity, SpecSheet } from '../../src/v1/spec.js'
 import { readFixture } from '../support/fixtures.js'
 import { law } from '../support/law.js'
@@ -19,7 +20,8 @@ const sheet = {
     supports: {},
   },
 }
-const judge = (condition: Condition, identity: Identity) => judgeCondition(condition, sheet, identity)
+const judge = (condition: Condition, identity: Identity) =>
+  judgeFacts(condition, identity, findCandidates(sheet, identity))
 const answer = (condition: Condition, identity: Identity) => judge(condition, identity).verdict
 
 test('an empty condition, and empty parts of one, hold for every machine', () => {
@@ -214,11 +216,15 @@ describe('judgePart', () => {
     expect(() => judgePart(taper, {}, 'gearcases')).toThrow(RangeError)
     expect(() => judgePart(taper, {}, '/__proto__')).toThrow(RangeError)
     expect(() => judgePart(taper, {}, 3 as never)).toThrow(TypeError)
-    expect(() => judgeCondition(null as never, sheet, {})).toThrow(TypeError)
+    expect(() => judgeFacts(null as never, {}, findCandidates(sheet, {}))).toThrow(TypeError)
     const judge =
       (condition: unknown, identity: unknown = {}) =>
       () =>
-        judgeCondition(condition as Condition, sheet as never, identity as Identity)
+        judgeFacts(
+          condition as Condition,
+          identity as Identity,
+          findCandidates(sheet as never, identity as Identity),
+        )
     expect(judge({ serials: null })).toThrow(
       /^condition\.serials must be an object, got null; parse the document first$/,
     )
