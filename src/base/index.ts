@@ -15,7 +15,6 @@ export type {
   DocumentKind,
   DocumentReference,
   Finding,
-  FindingOf,
   JsonPointer,
   Param,
   Params,

@@ -81,13 +81,12 @@ const J300_BEFORE_2013: Rows = {
   '60': { min: 21.9, max: 26.1, read },
 }
 
-const J300_SINCE_2013: Rows = {
-  ...J300_BEFORE_2013,
+const J300_SINCE_2013: Rows = /* @__PURE__ */ Object.assign({}, J300_BEFORE_2013, {
   '8': { min: 4, max: 6.1, read },
   '12': { min: 5, max: 7.1, read: 'from memory' },
   '16': { min: 6.1, max: 8.2, read },
   '20': { min: 6.9, max: 9.3, read },
-}
+})
 
 const ISO_VG: Rows = {
   '2': { min: 1.98, max: 2.42, read },

@@ -22,7 +22,7 @@ export interface RecordIndex {
 }
 
 /** One entry of a record with what it can be judged by. */
-interface EntryAt {
+export interface EntryAt {
   readonly path: JsonPointer
   readonly entry: RecordEntry
   readonly sheet: SheetIndex
@@ -32,7 +32,7 @@ interface EntryAt {
 }
 
 /** A tightening as recorded, and what the sheet states for exactly this machine. */
-interface TighteningDoneAt {
+export interface TighteningDoneAt {
   readonly path: JsonPointer
   readonly done: TighteningDone
   readonly part: string

@@ -54,18 +54,18 @@ export interface SheetIndex {
   readonly pairs: (one: JsonPointer, other: JsonPointer) => readonly ValuePair[]
 }
 
-interface FigureAt {
+export interface FigureAt {
   readonly path: JsonPointer
   readonly figure: PrintedValue
 }
 
-interface TighteningAt {
+export interface TighteningAt {
   readonly path: JsonPointer
   readonly tightening: Tightening
   readonly on: PartAt
 }
 
-interface SealAt {
+export interface SealAt {
   readonly path: JsonPointer
   readonly seal: Seal
   readonly on: PartAt
@@ -77,14 +77,14 @@ export interface OilsAt {
   readonly oilSpace: OwnOilSpace
 }
 
-interface IntervalAt {
+export interface IntervalAt {
   readonly path: JsonPointer
   /** The place that it is for: its own, or the one that an override replaces. */
   readonly place: JsonPointer
   readonly interval: IntervalStated
 }
 
-interface ScheduleAt {
+export interface ScheduleAt {
   readonly path: JsonPointer
   readonly intervals: Service['intervals']
 }
@@ -141,7 +141,7 @@ export function indexSheet(sheet: SpecSheet): SheetIndex {
 }
 
 /** A printed value that does not agree with the one before it, and how. */
-interface DisagreementAt {
+export interface DisagreementAt {
   readonly path: JsonPointer
   readonly first: PrintedValue
   readonly second: PrintedValue
@@ -208,7 +208,7 @@ function blockOf(path: JsonPointer): string {
 }
 
 /** A condition of a sheet and its place. */
-interface ConditionAt {
+export interface ConditionAt {
   readonly path: JsonPointer
   readonly condition: Condition
 }

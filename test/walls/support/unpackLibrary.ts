@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, readdirSync, symlinkSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, symlinkSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { join } from 'node:path'
+import { dirname, join, relative } from 'node:path'
 
 const ROOT = new URL('../../../', import.meta.url).pathname
 
@@ -17,9 +17,16 @@ export function unpackLibrary(): string {
   const library = join(modules, 'drivetrain-service')
   mkdirSync(library, { recursive: true })
   execFileSync('tar', ['-xzf', join(folder, filename), '-C', library, '--strip-components=1'])
-  // The installed dependencies stand in for a registry.
-  for (const name of readdirSync(join(ROOT, 'node_modules')))
-    if (!name.startsWith('.') && name !== 'drivetrain-service')
-      symlinkSync(join(ROOT, 'node_modules', name), join(modules, name))
+  // What npm would install with it, and nothing that only we have.
+  const listed = execFileSync('npm', ['ls', '--omit=dev', '--all', '--parseable'], {
+    cwd: ROOT,
+    encoding: 'utf8',
+  })
+  for (const path of listed.trim().split('\n').slice(1)) {
+    const name = relative(join(ROOT, 'node_modules'), path)
+    if (name.includes('node_modules')) continue
+    mkdirSync(dirname(join(modules, name)), { recursive: true })
+    symlinkSync(path, join(modules, name))
+  }
   return folder
 }
