@@ -10,6 +10,7 @@ export {
   MAX_TEXT_LENGTH,
   MAX_VALUES,
 } from './documentLimits.js'
+export { dropUndefined } from './dropUndefined.js'
 export type {
   Cure,
   DocumentKind,

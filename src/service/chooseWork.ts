@@ -1,6 +1,6 @@
 import type { Id, SpecSheet } from '../spec/index.js'
+import { listServicesThatSatisfy } from './gearcases.js'
 import type { ListedDue } from './listDue.js'
-import { listServicesThatSatisfy } from './listServicesThatSatisfy.js'
 
 /** States that `'due'` takes up. */
 const TAKEN: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon'])

@@ -5,8 +5,6 @@ import {
   type Id,
   type Identity,
   type Leaf,
-  type LeafKind,
-  type LeafRole,
   listLeafRows,
   type PrintedValue,
   type ProcedureDocument,
@@ -14,17 +12,10 @@ import {
   resolveLeaf,
   type Source,
   type SpecSheet,
-  type StatedValue,
 } from '../spec/index.js'
 import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
 import type { PlannedFigure } from './visitPlan.js'
-
-interface Asked {
-  readonly role: LeafRole
-  readonly leaf: LeafKind
-  readonly path: JsonPointer
-}
 
 /** The figures of a visit, and where each is in the plan. */
 export interface CollectedFigures {
@@ -34,6 +25,8 @@ export interface CollectedFigures {
   /** Pointer into the plan for a path of the sheet; undefined: the visit does not need that leaf. */
   readonly pointerTo: (path: JsonPointer) => JsonPointer | undefined
   readonly at: (path: JsonPointer) => PlannedFigure | undefined
+  /** The leaf itself, where the manual states it for this machine; the caller knows of which kind the place is. */
+  readonly stated: <L extends Leaf>(path: JsonPointer) => L | undefined
 }
 
 /**
@@ -44,13 +37,13 @@ export function collectFigures(
   sheet: SpecSheet,
   identity: Identity,
   gearcases: readonly Id[],
-  procedure: ProcedureDocument,
+  procedure: Pick<ProcedureDocument, 'steps'>,
 ): CollectedFigures {
-  const asked = new Map<JsonPointer, Asked>()
+  const asked = new Map<JsonPointer, Omit<PlannedFigure, 'resolved' | 'part'>>()
   const ask = (path: JsonPointer): void => {
-    const found = recognise(path)
-    if (found !== undefined && !asked.has(path) && readPointer(sheet, path) !== undefined)
-      asked.set(path, found)
+    const row = findLeafRow(splitPointer(path) ?? [])
+    if (row === undefined || row.read === 'due' || readPointer(sheet, path) === undefined) return
+    asked.set(path, { role: row.role, leaf: row.kind, path })
   }
   for (const gearcase of gearcases) for (const path of listGearcaseLeaves(sheet, gearcase)) ask(path)
   for (const step of procedure.steps) {
@@ -62,29 +55,27 @@ export function collectFigures(
   const figures = [...asked.values()].map(({ role, leaf, path }): PlannedFigure => {
     const resolved: Resolved<Leaf> = resolveLeaf(sheet, identity, leaf, path)
     const computed = computeOtherUnits(resolved)
-    return {
-      role,
-      leaf,
-      part: namePart(sheet, path),
-      path,
-      resolved,
-      ...(computed.length === 0 ? {} : { computed }),
-    }
+    const about = { role, leaf, part: namePart(sheet, path), path, resolved }
+    return computed.length === 0 ? about : { ...about, computed }
   })
   const read = new Set(figures.flatMap(({ resolved }) => sourcesOf(resolved)))
   const places = new Map(figures.map(({ path }, place) => [path, place]))
+  const at = (path: JsonPointer) => figures[places.get(path) ?? -1]
   return {
     figures,
     sources: Object.fromEntries(Object.entries(sheet.sources).filter(([id]) => read.has(id))),
     pointerTo: (path) => (places.has(path) ? `/figures/${places.get(path)}` : undefined),
-    at: (path) => figures[places.get(path) ?? -1],
+    at,
+    stated: <L extends Leaf>(path: JsonPointer) => {
+      const resolved = at(path)?.resolved
+      return resolved?.kind === 'stated' ? (resolved.value as L) : undefined
+    },
   }
 }
 
 function sourcesOf(resolved: Resolved<Leaf>): readonly Id[] {
-  const traces =
-    resolved.kind === 'cannot tell' ? resolved.candidates.map(({ trace }) => trace) : [resolved.trace]
-  return traces.flatMap(({ source }) => (source === undefined ? [] : [source.ref]))
+  const traced = resolved.kind === 'cannot tell' ? resolved.candidates : [resolved]
+  return traced.flatMap(({ trace }) => trace.source?.ref ?? [])
 }
 
 /** The leaves that a visit reads with every gearcase; those of its oil are the owner's. */
@@ -106,11 +97,6 @@ function listPartLeaves(sheet: SpecSheet, part: JsonPointer): readonly JsonPoint
     return Array.isArray(list) ? list.map((_leaf, at) => `${part}${rest.slice(0, -1)}${at}`) : []
   })
   return [part, ...leaves]
-}
-
-function recognise(path: JsonPointer): Asked | undefined {
-  const row = findLeafRow(splitPointer(path) ?? [])
-  return row === undefined || row.read === 'due' ? undefined : { role: row.role, leaf: row.kind, path }
 }
 
 /** The units in which a reader may work, by measure; what the manual does not print is computed from its first figure. */
@@ -135,13 +121,9 @@ const SAME_SYSTEM: { readonly [U in Unit]?: Unit } = {
 function computeOtherUnits(resolved: Resolved<Leaf>): readonly PrintedValue[] {
   if (resolved.kind !== 'stated') return []
   const leaf: Leaf = resolved.value
-  const value: StatedValue | undefined =
-    leaf.kind === 'torque'
-      ? leaf.torque
-      : leaf.kind === 'nominal' || leaf.kind === 'nominal with tolerance' || leaf.kind === 'limits'
-        ? leaf
-        : undefined
-  if (value === undefined) return []
+  const value = leaf.kind === 'torque' ? leaf.torque : leaf
+  if (value.kind !== 'nominal' && value.kind !== 'nominal with tolerance' && value.kind !== 'limits')
+    return []
   const printed = [value, ...(value.printed ?? [])].map(({ unit }) => SAME_SYSTEM[unit] ?? unit)
   const shown = UNITS_SHOWN[measureOf(value.unit)] ?? []
   return shown.filter((unit) => !printed.includes(unit)).flatMap((unit) => secondUnit(value, unit) ?? [])

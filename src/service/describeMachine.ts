@@ -1,48 +1,48 @@
+import { dropUndefined } from '../base/index.js'
 import { compareDates, type DateText } from '../calendar/index.js'
 import { type Id, type MachineLog, type MeterReading, resolveVariant, type SpecSheet } from '../spec/index.js'
 import type { PlannedMachine, VisitPlan } from './visitPlan.js'
 
 /** Which machine it is: names from its log and sheet, and exactly which variant, or that the variant is unknown. */
-export function describeMachine(sheet: SpecSheet, log: MachineLog): PlannedMachine {
+export function describeMachine(sheet: SpecSheet, { id, name, identity }: MachineLog): PlannedMachine {
   const { make, model, type, variants } = sheet.machine
-  const verdict = resolveVariant(sheet, log.identity)
-  const named = (id: Id) => ({ id, name: variants[id]?.name ?? id })
-  return {
-    log: log.id,
-    name: log.name,
+  const found = resolveVariant(sheet, identity)
+  const named = (variant: Id) => ({ id: variant, name: variants[variant]?.name ?? variant })
+  const { reasons } = found
+  const variant: PlannedMachine['variant'] =
+    found.verdict === 'selected'
+      ? { verdict: 'one', ...named(found.variant), reasons }
+      : {
+          verdict: 'cannot tell',
+          missing: found.verdict === 'cannot tell' ? found.missing : [],
+          candidates: found.candidates.map(named),
+          reasons,
+        }
+  const reference = { id: sheet.id, revision: sheet.revision }
+  return dropUndefined({
+    log: id,
+    name,
     make,
     model,
     type,
-    sheet: { id: sheet.id, revision: sheet.revision },
-    ...(sheet.header === undefined ? {} : { header: sheet.header }),
-    identity: log.identity,
-    variant:
-      verdict.verdict === 'selected'
-        ? { verdict: 'one', ...named(verdict.variant), reasons: verdict.reasons }
-        : {
-            verdict: 'cannot tell',
-            missing: verdict.verdict === 'cannot tell' ? verdict.missing : [],
-            candidates: verdict.candidates.map(named),
-            reasons: verdict.reasons,
-          },
-  }
+    sheet: reference,
+    header: sheet.header,
+    identity,
+    variant,
+  })
 }
 
 /** The last readings up to a day, as the meters show them. */
 export function readLatest({ meters }: MachineLog, today: DateText): VisitPlan['readings'] {
-  const latest = (readings: readonly MeterReading[] = []) =>
-    readings
+  const latest = <U extends string>(unit: U | undefined, readings: readonly MeterReading[] = []) => {
+    const [last] = readings
       .filter(({ date }) => compareDates(date, today) <= 0)
-      .reduce<MeterReading | undefined>(
-        (last, next) => (last === undefined || compareDates(next.date, last.date) >= 0 ? next : last),
-        undefined,
-      )
-  const hours = latest(meters.hours?.readings)
-  const distance = latest(meters.distance?.readings)
-  return {
-    ...(hours === undefined ? {} : { hours: { value: hours.value, unit: 'h', date: hours.date } }),
-    ...(distance === undefined || meters.distance === undefined
-      ? {}
-      : { distance: { value: distance.value, unit: meters.distance.unit, date: distance.date } }),
+      .toReversed()
+      .sort((one, other) => compareDates(other.date, one.date))
+    return last && unit && { value: last.value, unit, date: last.date }
   }
+  return dropUndefined({
+    hours: latest('h', meters.hours?.readings),
+    distance: latest(meters.distance?.unit, meters.distance?.readings),
+  })
 }

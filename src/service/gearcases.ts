@@ -19,3 +19,16 @@ export function listInstances(sheet: SpecSheet, gearcase: Id): readonly (Id | un
   const ids = instances === undefined ? [] : Object.keys(instances)
   return ids.length === 0 ? [undefined] : ids
 }
+
+/** Services that count as this one, directly or through others. */
+export function listServicesThatSatisfy(sheet: SpecSheet, service: Id): readonly Id[] {
+  const found = new Set<Id>()
+  const open = [service]
+  for (let next = open.pop(); next !== undefined; next = open.pop())
+    for (const [id, { satisfies }] of Object.entries(sheet.services))
+      if (id !== service && !found.has(id) && satisfies?.includes(next)) {
+        found.add(id)
+        open.push(id)
+      }
+  return [...found].sort()
+}

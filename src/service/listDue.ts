@@ -1,4 +1,4 @@
-import { quoteValue, type Reason, requireKnownKeys, requireObject } from '../base/index.js'
+import { dropUndefined, quoteValue, type Reason, requireKnownKeys, requireObject } from '../base/index.js'
 import { type DateText, isDate } from '../calendar/index.js'
 import { computeDue, type DueOptions, type IntervalFacts } from '../interval/index.js'
 import {
@@ -12,8 +12,7 @@ import {
   type SpecSheet,
 } from '../spec/index.js'
 import { serviceReason } from './codes.js'
-import { listInstances } from './gearcases.js'
-import { listServicesThatSatisfy } from './listServicesThatSatisfy.js'
+import { listInstances, listServicesThatSatisfy } from './gearcases.js'
 import { namePart } from './names.js'
 import type { PlannedDue } from './visitPlan.js'
 
@@ -67,16 +66,12 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ListedDu
       const applies = judgePart(sheet, identity, gearcasePath)
       if (applies.verdict === 'no' || sheet.gearcases[gearcase]?.oilSpace.kind === 'shared') continue
       for (const instance of listInstances(sheet, gearcase)) {
-        const about = {
-          service,
-          serviceName: entry.name,
-          task: entry.task,
-          gearcase,
-          part: namePart(sheet, gearcasePath, instance === undefined ? {} : { instance }),
-        }
-        const unknown = [serviceApplies, applies].flatMap((judgement): readonly Reason[] =>
+        const { name: serviceName, task } = entry
+        const part = namePart(sheet, gearcasePath, dropUndefined({ instance }))
+        const about = { service, serviceName, task, gearcase, part }
+        const unknown = [serviceApplies, applies].flatMap((judgement): Reason | readonly [] =>
           judgement.verdict === 'cannot tell'
-            ? [serviceReason('service/part-open', { part: about.part, facts: judgement.missing })]
+            ? serviceReason('service/part-open', { part, facts: judgement.missing })
             : [],
         )
         if (unknown.length > 0) {
@@ -84,27 +79,20 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ListedDu
           continue
         }
         const { verdict, lines, dueBy, dueOn, reasons, missing } = computeDue(
-          {
+          dropUndefined({
             intervals: resolveIntervals(sheet, identity, service, entry),
             log,
             service,
             doneBy: listServicesThatSatisfy(sheet, service),
             gearcase,
-            ...(instance === undefined ? {} : { instance }),
-            ...(entry.events === undefined ? {} : { events: entry.events }),
+            instance,
+            events: entry.events,
             today,
-          },
+          }),
           options,
         )
-        due.push({
-          ...about,
-          verdict,
-          lines,
-          ...(dueBy === undefined ? {} : { dueBy }),
-          ...(dueOn === undefined ? {} : { dueOn }),
-          reasons: nameServices(sheet, reasons),
-          missing,
-        })
+        const said = nameServices(sheet, reasons)
+        due.push(dropUndefined({ ...about, verdict, lines, dueBy, dueOn, reasons: said, missing }))
       }
     }
   }
@@ -133,23 +121,19 @@ function resolveIntervals(
   sheet: SpecSheet,
   identity: Identity,
   service: Id,
-  { intervals }: Pick<Service, 'intervals'>,
+  { intervals: { first, window, severe, countFrom } }: Pick<Service, 'intervals'>,
 ): IntervalFacts['intervals'] {
   const at = (name: string) =>
     resolveLeaf(sheet, identity, 'interval', `/services/${service}/intervals/${name}`)
-  const { severe } = intervals
-  return {
+  return dropUndefined({
     repeat: at('repeat'),
-    countFrom: intervals.countFrom,
-    ...(intervals.first === undefined ? {} : { first: at('first') }),
-    ...(intervals.window === undefined ? {} : { window: at('window') }),
-    ...(severe === undefined
-      ? {}
-      : {
-          severe:
-            severe.kind === 'interval'
-              ? { kind: 'interval', interval: at('severe/interval'), criteria: severe.criteria }
-              : { kind: 'factor', factor: severe.factor, criteria: severe.criteria },
-        }),
-  }
+    countFrom,
+    first: first && at('first'),
+    window: window && at('window'),
+    severe:
+      severe &&
+      (severe.kind === 'interval'
+        ? { kind: severe.kind, interval: at('severe/interval'), criteria: severe.criteria }
+        : { kind: severe.kind, factor: severe.factor, criteria: severe.criteria }),
+  })
 }

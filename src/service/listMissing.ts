@@ -1,4 +1,4 @@
-import type { Reason } from '../base/index.js'
+import { dropUndefined, type Reason } from '../base/index.js'
 import { serviceReason } from './codes.js'
 import type {
   PartName,
@@ -9,54 +9,31 @@ import type {
   PlannedWait,
 } from './visitPlan.js'
 
-/** What {@link listMissing} reads. */
-export interface MissingRequest {
-  readonly machine: PlannedMachine
-  readonly due: readonly PlannedDue[]
-  readonly figures: readonly PlannedFigure[]
-  readonly waits: readonly PlannedWait[]
-  /** What the caller did not hand over, such as a toolbox. */
-  readonly notGiven: readonly Reason[]
-}
-
 /**
  * Lists every fact that the documents lack and what stays open for it, each once: the variant, figures that the manual
  * does not state or that depend on an unknown fact, services that cannot be judged, times that cannot be worked out. What
  * leaves one service open on several parts is one fact.
  */
-export function listMissing({
-  machine,
-  due,
-  figures,
-  waits,
-  notGiven,
-}: MissingRequest): readonly PlannedMissing[] {
+export function listMissing(
+  { variant }: PlannedMachine,
+  due: readonly PlannedDue[],
+  figures: readonly PlannedFigure[],
+  waits: readonly PlannedWait[],
+  notGiven: readonly Reason[],
+): readonly PlannedMissing[] {
   const missing: PlannedMissing[] = []
-  const { variant } = machine
-  if (variant.verdict === 'cannot tell')
-    missing.push({
-      kind: 'cannot tell',
-      path: '/machine/variants',
-      reason: serviceReason('service/variant-open', {
-        facts: variant.missing,
-        candidates: variant.candidates.map(({ name }) => name),
-      }),
-    })
+  if (variant.verdict === 'cannot tell') {
+    const candidates = variant.candidates.map(({ name }) => name)
+    const reason = serviceReason('service/variant-open', { facts: variant.missing, candidates })
+    missing.push({ kind: 'cannot tell', path: '/machine/variants', reason })
+  }
   for (const { role, part, path, resolved } of figures) {
-    if (resolved.kind === 'not stated')
-      missing.push({
-        kind: 'not stated',
-        part,
-        path,
-        reason: serviceReason('service/figure-not-stated', { part, role }),
-      })
-    if (resolved.kind === 'cannot tell')
-      missing.push({
-        kind: 'cannot tell',
-        part,
-        path,
-        reason: serviceReason('service/figure-open', { part, role, facts: resolved.missing }),
-      })
+    if (resolved.kind === 'stated') continue
+    const reason =
+      resolved.kind === 'not stated'
+        ? serviceReason('service/figure-not-stated', { part, role })
+        : serviceReason('service/figure-open', { part, role, facts: resolved.missing })
+    missing.push({ kind: resolved.kind, part, path, reason })
   }
   missing.push(...listOpenServices(due))
   for (const { kind, part, seconds, reasons } of waits) {
@@ -78,12 +55,9 @@ function listOpenServices(due: readonly PlannedDue[]): readonly PlannedMissing[]
       else known.parts.push(part)
     }
   }
-  return [...open.values()].map(({ parts, service, reason }) => {
-    const [part] = parts
-    return {
-      kind: 'cannot tell',
-      ...(part === undefined || parts.length > 1 ? {} : { part }),
-      reason: serviceReason('service/due-open', { parts, service, reason: { ...reason } }),
-    }
+  return [...open.values()].map(({ parts, service, reason: why }) => {
+    const part = parts.length > 1 ? undefined : parts[0]
+    const reason = serviceReason('service/due-open', { parts, service, reason: { ...why } })
+    return dropUndefined({ kind: 'cannot tell', part, reason })
   })
 }

@@ -1,4 +1,4 @@
-import { type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
+import { dropUndefined, type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
 import type { Id, Seal, SpecSheet, WheelMark } from '../spec/index.js'
 import type { PartName } from './visitPlan.js'
 
@@ -13,47 +13,40 @@ export function namePart(
 ): PartName {
   const tokens = splitPointer(path) ?? []
   const [room, id, list, partId] = tokens
-  const named = (depth: number): string | undefined => {
-    const name = readPointer(sheet, `${joinPointer(tokens.slice(0, depth))}/name`)
+  const read = (pointer: JsonPointer): string | undefined => {
+    const name = readPointer(sheet, pointer)
     return typeof name === 'string' ? name : undefined
   }
-  const wheelMark = at.wheelMark === undefined ? {} : { wheelMark: at.wheelMark }
+  const named = (depth: number) => read(`${joinPointer(tokens.slice(0, depth))}/name`)
+  const { instance, wheelMark } = at
   if (room === 'gearcases' && id !== undefined) {
-    const gearcase = named(2) ?? id
-    const part = list === 'openings' || list === 'covers' ? (named(4) ?? partId) : undefined
-    const instances = sheet.gearcases[id]?.instances
-    const instanceName =
-      at.instance !== undefined && instances !== undefined && Object.hasOwn(instances, at.instance)
-        ? instances[at.instance]?.name
-        : undefined
-    return {
+    const instances = sheet.gearcases[id]?.instances ?? {}
+    const known =
+      instance !== undefined && Object.hasOwn(instances, instance) ? instances[instance] : undefined
+    return dropUndefined({
       path,
-      gearcase,
-      ...(part === undefined ? {} : { part }),
-      ...(at.instance === undefined
-        ? {}
-        : { instance: { id: at.instance, name: instanceName ?? at.instance } }),
-      ...wheelMark,
-    }
+      gearcase: named(2) ?? id,
+      part: list === 'openings' || list === 'covers' ? (named(4) ?? partId) : undefined,
+      instance: instance === undefined ? undefined : { id: instance, name: known?.name ?? instance },
+      wheelMark,
+    })
   }
-  if (room === 'shields' && id !== undefined) return { path, part: named(2) ?? id, ...wheelMark }
-  if (room === 'machine') {
-    const support = readPointer(sheet, `${path}/at`)
-    const part = typeof support === 'string' ? support : named(3)
-    return { path, ...(part === undefined ? {} : { part }), ...wheelMark }
-  }
-  return { path, ...wheelMark }
+  const part =
+    room === 'shields' && id !== undefined
+      ? (named(2) ?? id)
+      : room === 'machine'
+        ? (read(`${path}/at`) ?? named(3))
+        : undefined
+  return dropUndefined({ path, part, wheelMark })
 }
 
 /** A seal as a parts list names it: its part number first, what it is, its product or size. */
 export function nameSeal(seal: Seal): string {
   if (seal.kind === 'none' || seal.kind === 'not stated') return seal.kind
-  const number = seal.partNumber === undefined ? [] : [seal.partNumber]
-  const what: readonly string[] =
-    seal.kind === 'thread sealant' || seal.kind === 'liquid gasket'
-      ? [seal.product]
-      : 'size' in seal && seal.size !== undefined
-        ? [Object.values(seal.size).slice(0, -1).join(' × '), seal.size.unit]
-        : []
-  return [...number, seal.kind, ...what].join(' ')
+  const product = 'product' in seal ? seal.product : undefined
+  const size =
+    'size' in seal && seal.size !== undefined
+      ? `${Object.values(seal.size).slice(0, -1).join(' × ')} ${seal.size.unit}`
+      : undefined
+  return [seal.partNumber, seal.kind, product ?? size].filter((word) => word !== undefined).join(' ')
 }

@@ -1,4 +1,4 @@
-import type { Finding, Reason } from '../base/index.js'
+import { dropUndefined, type Finding, type Reason } from '../base/index.js'
 import { type ContainerChoice, chooseContainers } from '../fill/index.js'
 import { chooseOilChoice, oilMeets } from '../oil/index.js'
 import {
@@ -9,8 +9,6 @@ import {
   minus,
   nearestQuantity,
   plus,
-  type Quantity,
-  type TemperatureUnit,
   times,
 } from '../quantity/index.js'
 import {
@@ -20,24 +18,13 @@ import {
   type OilChoice,
   type OilContainer,
   type Oils,
-  type SpecSheet,
-  type Stock,
 } from '../spec/index.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
-import type { CollectedFigures } from './collectFigures.js'
 import { findOilOwner, listInstances } from './gearcases.js'
 import { namePart } from './names.js'
 import { type RefillAmount, readRefill, type SplitRefill, splitRefill } from './refills.js'
+import type { VisitContext, WorkedGearcase } from './visitContext.js'
 import type { PlannedOil } from './visitPlan.js'
-
-/** What {@link planOil} is asked: gearcases to be changed, each with the instances that are worked on. */
-export interface OilRequest {
-  readonly sheet: SpecSheet
-  readonly figures: CollectedFigures
-  readonly changes: readonly { readonly gearcase: Id; readonly instances: readonly (Id | undefined)[] }[]
-  readonly ambient?: Quantity<TemperatureUnit>
-  readonly stock?: Stock
-}
 
 export interface OilPlan {
   readonly oil: readonly PlannedOil[]
@@ -53,107 +40,97 @@ export interface OilPlan {
  * stands on the shelf, and what is to be bought. Gearcases follow each other on one shelf: what the first takes, the
  * next no longer finds. One gearcase never gets two oils.
  */
-export function planOil(request: OilRequest): OilPlan {
-  const { sheet, figures, ambient, stock, changes } = request
+export function planOil(
+  { sheet, figures, ambient, stock }: VisitContext,
+  changes: readonly WorkedGearcase[],
+): OilPlan {
   const findings: Finding<ServiceCodes>[] = []
   const pouredFrom = new Map<Id, OilContainer>()
   const volumes = new Map<Id, RefillAmount>()
   let shelf: Shelf = stock?.containers ?? {}
-  const oil = changes.flatMap(({ gearcase, instances }): readonly PlannedOil[] => {
-    const owner = findOilOwner(sheet, gearcase)
-    if (owner !== gearcase) return []
+  const oil = changes.flatMap(({ gearcase, instances }): PlannedOil | readonly [] => {
     const { oilSpace, yellowMetal = 'not stated' } = sheet.gearcases[gearcase] as Gearcase
-    if (oilSpace.kind !== 'own') return []
+    if (findOilOwner(sheet, gearcase) !== gearcase || oilSpace.kind !== 'own') return []
     const path = `/gearcases/${gearcase}`
     const part = namePart(sheet, path)
     const oilsPath = `${path}/oilSpace/oils`
     const refillPath = `${path}/oilSpace/fill/drainAndRefill`
-    const refill = readRefill(figures.at(refillPath)?.resolved, oilSpace.fill.per, {
+    const refill = readRefill(figures.stated(refillPath), oilSpace.fill.per, {
       worked: instances.length,
       all: listInstances(sheet, gearcase).length,
     })
     if (refill !== undefined) volumes.set(gearcase, refill)
-    const base = {
+    const figure = figures.pointerTo(oilsPath) ?? ''
+    const base = dropUndefined({
       part,
-      figure: figures.pointerTo(oilsPath) ?? '',
+      figure,
       instances: instances.length,
       refill: figures.pointerTo(refillPath) ?? '',
-      ...(refill === undefined ? {} : { perInstance: refill.each, needed: refill.all }),
-    }
-    const resolved = figures.at(oilsPath)?.resolved
-    if (resolved?.kind !== 'stated') return [{ ...base, take: [], reasons: [] }]
-    const oils = resolved.value as Oils
+      perInstance: refill?.each,
+      needed: refill?.all,
+    })
+    const oils = figures.stated<Oils>(oilsPath)
+    if (oils === undefined) return { ...base, take: [], reasons: [] }
     const judged = chooseOilChoice(oils, ambient)
-    const holding = judged.choices.filter(({ verdict }) => verdict !== 'no')
-    const open = judged.reasons.map((reason) => reason as Reason)
-    if (holding.length === 0) {
+    const open: readonly Reason[] = judged.reasons
+    const offers = judged.choices
+      .filter(({ verdict }) => verdict !== 'no')
+      .map(({ choice }) => ({ choice, ...judgeShelf(choice, shelf, yellowMetal) }))
+    const [usable] = offers.filter(({ fit }) => Object.keys(fit).length > 0)
+    const offer = usable ?? offers[0]
+    if (offer === undefined) {
       const params = { part, ambient: ambient ?? { value: 0, unit: 'degC' } }
       const document = { kind: 'spec-sheet', id: sheet.id } as const
       findings.push(serviceFinding('service/no-oil-for-ambient', 'warning', document, oilsPath, params))
-      return [{ ...base, take: [], reasons: [serviceReason('service/no-oil-for-ambient', params), ...open] }]
+      return { ...base, take: [], reasons: [serviceReason('service/no-oil-for-ambient', params), ...open] }
     }
-    const offers = holding.map(({ choice }) => judgeShelf(choice, shelf, yellowMetal))
-    const usable = offers.findIndex(({ fit }) => Object.keys(fit).length > 0)
-    const at = Math.max(usable, 0)
-    const choice = holding[at]?.choice
-    const offer = offers[at]
-    if (choice === undefined || offer === undefined) return [{ ...base, take: [], reasons: open }]
-    const split = refill === undefined ? undefined : splitRefill(refill, choice.additive, instances.length)
+    const { choice, fit } = offer
+    const split = refill && splitRefill(refill, choice.additive, instances.length)
     if (split !== undefined) volumes.set(gearcase, split.all)
+    const name = nameOil(choice)
     const about = {
       ...base,
-      ...(split === undefined ? {} : { perInstance: split.oil.each, needed: split.oil.all }),
-      choice: nameOil(choice),
-      ...describeAdditive(choice, base.figure, split),
+      ...(split && { perInstance: split.oil.each, needed: split.oil.all }),
+      choice: name,
+      ...describeAdditive(choice, figure, split),
     }
+    const isOnly = oils.kind === 'oils' && oils.choices.length === 1
     const reasons: Reason[] = [
       ...open,
       ambient === undefined || oils.kind !== 'oils'
         ? serviceReason('service/ambient-not-given', { part })
-        : serviceReason(oils.choices.length === 1 ? 'service/oil-only-choice' : 'service/oil-for-ambient', {
-            oil: nameOil(choice),
+        : serviceReason(isOnly ? 'service/oil-only-choice' : 'service/oil-for-ambient', {
+            oil: name,
             ambient,
           }),
       ...offer.reasons,
     ]
     if (stock === undefined) {
-      const buy = split === undefined ? {} : { buy: { volume: split.oil.all } }
-      return [{ ...about, take: [], ...buy, reasons: [...reasons, serviceReason('service/no-stock', {})] }]
+      const buy = split && { buy: { volume: split.oil.all } }
+      return { ...about, take: [], ...buy, reasons: [...reasons, serviceReason('service/no-stock', {})] }
     }
-    if (usable < 0 && Object.keys(stock.containers).length > 0)
-      findings.push(
-        serviceFinding('service/no-suitable-oil', 'warning', { kind: 'stock', id: stock.id }, '/containers', {
-          part,
-          oil: nameOil(choice),
-          offered: Object.values(stock.containers).map(({ name }) => name),
-          reasons: offer.reasons,
-        }),
-      )
-    if (split === undefined) return [{ ...about, take: [], reasons }]
-    const chosen = chooseContainers(offer.fit, split.oil.all)
+    const offered = Object.values(stock.containers).map((container) => container.name)
+    if (usable === undefined && offered.length > 0) {
+      const params = { part, oil: name, offered, reasons: offer.reasons }
+      const document = { kind: 'stock', id: stock.id } as const
+      findings.push(serviceFinding('service/no-suitable-oil', 'warning', document, '/containers', params))
+    }
+    if (split === undefined) return { ...about, take: [], reasons }
+    const chosen = chooseContainers(fit, split.oil.all)
     const taken = takeFromShelf(shelf, chosen)
     shelf = taken.shelf
-    const [first] = chosen.use
-    const container = first === undefined ? undefined : stock.containers[first.id]
+    const container = stock.containers[chosen.use[0]?.id ?? '']
     if (container !== undefined) pouredFrom.set(gearcase, container)
-    return [
-      {
-        ...about,
-        take: taken.take,
-        ...(chosen.short === undefined
-          ? {}
-          : {
-              buy: {
-                volume: chosen.short,
-                containers: chosen.buy.flatMap(({ id, count }) => {
-                  const size = stock.containers[id]?.size
-                  return size === undefined ? [] : [{ size, count }]
-                }),
-              },
-            }),
-        reasons: [...reasons, ...chosen.reasons],
-      },
-    ]
+    const containers = chosen.buy.flatMap(({ id, count }) => {
+      const size = stock.containers[id]?.size
+      return size === undefined ? [] : [{ size, count }]
+    })
+    return {
+      ...about,
+      take: taken.take,
+      ...(chosen.short && { buy: { volume: chosen.short, containers } }),
+      reasons: [...reasons, ...chosen.reasons],
+    }
   })
   return { oil, pouredFrom, volumes, findings }
 }
@@ -191,11 +168,10 @@ function describeAdditive(
 ): Pick<PlannedOil, 'additive'> {
   if (additive === undefined) return {}
   const { name, includedInRefill } = additive
-  const needed = split?.additive === undefined ? {} : { needed: split.additive.all }
-  return { additive: { name, figure, includedInRefill, ...needed } }
+  return { additive: dropUndefined({ name, figure, includedInRefill, needed: split?.additive?.all }) }
 }
 
-const NOTHING: Exact = { n: 0n, d: 1n }
+const NOTHING = { value: 0, unit: 'mL' } as const
 
 /** Oil containers by id, as they stand at one moment of the visit. */
 type Shelf = Readonly<Record<Id, OilContainer>>
@@ -220,8 +196,8 @@ function takeFromShelf(
       }
       return minus(available, taken)
     }
-    const open = before === undefined ? NOTHING : exactIn(before, 'mL')
-    const fromOpened = opened === undefined ? NOTHING : exactIn(opened, 'mL')
+    const open = exactIn(before ?? NOTHING, 'mL')
+    const fromOpened = exactIn(opened ?? NOTHING, 'mL')
     const keptOpen = plus(minus(open, fromOpened), pour(fromOpened, true))
     const keptFull = pour(times(exactIn(container.size, 'mL'), exactOf(full)), false)
     const remains = plus(keptOpen, keptFull)

@@ -1,14 +1,14 @@
-import type { Finding } from '../base/index.js'
+import { dropUndefined, type Finding } from '../base/index.js'
 import { judgePan } from '../fill/index.js'
 import { exactOf, nearestQuantity, plus } from '../quantity/index.js'
-import type { Id, SpecSheet, Toolbox } from '../spec/index.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { namePart } from './names.js'
-import type { RefillAmount } from './refills.js'
+import type { OilPlan } from './planOil.js'
+import type { VisitContext, WorkedGearcase } from './visitContext.js'
 import type { PlannedPan, PlannedUsedOil } from './visitPlan.js'
 
 /** The drain pan and the used oil of one visit. */
-export interface PanPlan {
+interface PanPlan {
   /** Absent where nothing is drained. */
   readonly pan?: PlannedPan
   readonly usedOil: PlannedUsedOil
@@ -17,13 +17,12 @@ export interface PanPlan {
 
 /**
  * Adds up what runs out over the whole visit and looks for a pan that holds it; the same oil has to be taken away
- * afterwards. What is drained is taken to be what the manual refills, the most that can be known beforehand.
+ * afterwards. What is drained is assumed to be what the manual refills, the most that can be known beforehand.
  */
 export function planPan(
-  sheet: SpecSheet,
-  changed: readonly { readonly gearcase: Id; readonly instances: readonly unknown[] }[],
-  volumes: ReadonlyMap<Id, RefillAmount>,
-  toolbox: Toolbox | undefined,
+  { sheet, toolbox }: VisitContext,
+  changed: readonly WorkedGearcase[],
+  { volumes }: OilPlan,
 ): PanPlan {
   if (changed.length === 0) return { usedOil: { reasons: [] }, findings: [] }
   const open = changed
@@ -35,48 +34,30 @@ export function planPan(
     const refill = volumes.get(gearcase)
     return refill === undefined ? [] : instances.map(() => refill.exactEach)
   })
+  if (drained.length === 0)
+    return { pan: { verdict: 'cannot tell', reasons: open }, usedOil: { reasons: open }, findings: [] }
   const volume = nearestQuantity(drained.reduce(plus, exactOf(0)), 'mL', 'mL')
-  const usedOil: PlannedUsedOil =
-    drained.length === 0
-      ? { reasons: open }
-      : { volume, reasons: [serviceReason('service/used-oil', { volume }), ...open] }
-  if (drained.length === 0) return { pan: { verdict: 'cannot tell', reasons: open }, usedOil, findings: [] }
-  if (toolbox === undefined)
-    return {
-      pan: { volume, verdict: 'cannot tell', reasons: [serviceReason('service/no-toolbox', {})] },
-      usedOil,
-      findings: [],
-    }
-  const verdict = judgePan(toolbox.pans, drained)
-  const found = verdict.pan === undefined ? undefined : toolbox.pans[verdict.pan]
-  const have =
-    verdict.pan === undefined || found === undefined
-      ? {}
-      : { have: { id: verdict.pan, name: found.name, size: found.size } }
-  const findings: Finding<ServiceCodes>[] = []
+  const usedOil = { volume, reasons: [serviceReason('service/used-oil', { volume }), ...open] }
+  if (toolbox === undefined) {
+    const reasons = [serviceReason('service/no-toolbox', {})]
+    return { pan: { volume, verdict: 'cannot tell', reasons }, usedOil, findings: [] }
+  }
+  const { verdict, pan: best = '', reasons } = judgePan(toolbox.pans, drained)
+  const found = toolbox.pans[best]
+  const have = found && { id: best, name: found.name, size: found.size }
+  const about = dropUndefined({ volume, have, reasons: [...reasons, ...open] })
+  if (verdict === 'large enough') return { pan: { ...about, verdict: 'fits' }, usedOil, findings: [] }
+  const document = { kind: 'toolbox', id: toolbox.id } as const
   const entries = Object.entries(toolbox.pans)
-  if (verdict.verdict !== 'large enough') {
-    const document = { kind: 'toolbox', id: toolbox.id } as const
-    const [id, pan] = entries.find(([one]) => one === verdict.pan) ?? entries[0] ?? []
-    findings.push(
-      id === undefined || pan === undefined
-        ? serviceFinding('service/no-pan', 'warning', document, '/pans', { volume })
-        : serviceFinding('service/pan-too-small', 'warning', document, `/pans/${id}`, {
-            pan: pan.name,
-            size: pan.size,
-            volume,
-          }),
-    )
-  }
-  return {
-    pan: {
-      volume,
-      ...have,
-      verdict:
-        entries.length === 0 ? 'missing' : verdict.verdict === 'large enough' ? 'fits' : 'does not fit',
-      reasons: [...verdict.reasons, ...open],
-    },
-    usedOil,
-    findings,
-  }
+  const [id, pan] = entries.find(([one]) => one === best) ?? entries[0] ?? []
+  const finding =
+    pan === undefined
+      ? serviceFinding('service/no-pan', 'warning', document, '/pans', { volume })
+      : serviceFinding('service/pan-too-small', 'warning', document, `/pans/${id}`, {
+          pan: pan.name,
+          size: pan.size,
+          volume,
+        })
+  const bad = pan === undefined ? 'missing' : 'does not fit'
+  return { pan: { ...about, verdict: bad }, usedOil, findings: [finding] }
 }

@@ -1,9 +1,9 @@
-import type { JsonPointer } from '../base/index.js'
+import { dropUndefined, type JsonPointer } from '../base/index.js'
 import { matchStockSeals, type SealTask } from '../seal/index.js'
-import type { Id, ProcedureDocument, Seal, SpecSheet, Stock, StockSeal } from '../spec/index.js'
+import type { Id, Seal, StockSeal } from '../spec/index.js'
 import { serviceReason } from './codes.js'
-import type { CollectedFigures } from './collectFigures.js'
 import { namePart, nameSeal } from './names.js'
+import type { VisitContext } from './visitContext.js'
 import type { PlannedSeal } from './visitPlan.js'
 
 /**
@@ -11,81 +11,59 @@ import type { PlannedSeal } from './visitPlan.js'
  * where a plug is opened again for the level after a run, counts twice; sealant counts as one package, which serves every
  * place that takes the same. A seal to be used again if it is good is listed once, as a spare to have at hand.
  */
-export function planSeals(
-  sheet: SpecSheet,
-  procedure: ProcedureDocument,
-  figures: CollectedFigures,
-  stock: Stock | undefined,
-): readonly PlannedSeal[] {
+export function planSeals({ sheet, procedure, figures, stock }: VisitContext): readonly PlannedSeal[] {
   let shelf: Readonly<Record<Id, StockSeal>> = stock?.seals ?? {}
   const packages = new Set<string>()
-  return [...listUses(procedure)].flatMap(([path, uses]): readonly PlannedSeal[] => {
+  return [...listUses(procedure)].flatMap(([path, { renewed, inspected }]): PlannedSeal | readonly [] => {
     const resolved = figures.at(path)?.resolved
     const figure = figures.pointerTo(path)
     if (resolved === undefined || figure === undefined) return []
     const part = namePart(sheet, path)
-    const count = uses.renewed > 0 ? uses.renewed : uses.inspected
+    const count = renewed > 0 ? renewed : inspected.size
     if (resolved.kind !== 'stated') {
-      const seal: Seal = { kind: 'not stated' }
       const reasons = [serviceReason('service/seal-open', { part })]
-      return [{ part, figure, seal, replace: 'cannot tell', count, buy: 0, reasons }]
+      return { part, figure, seal: { kind: 'not stated' }, replace: 'cannot tell', count, buy: 0, reasons }
     }
     const seal = resolved.value as Seal
     if (seal.kind === 'none' || seal.kind === 'not stated') return []
-    const action = uses.renewed === 0 ? 'inspect' : APPLIED.has(seal.kind) ? 'apply' : 'new'
-    const task: SealTask = { path, seal, action, inspection: [], reasons: [] }
+    const applied = renewed > 0 && APPLIED.has(seal.kind)
     // A spare is looked for like a piece to be fitted, so that the shelf's count is right.
-    const required: SealTask = action === 'inspect' ? { ...task, action: 'new' } : task
-    const [line] = matchStockSeals(new Array<SealTask>(count).fill(required), shelf)
-    const atHand = action === 'apply' && packages.has(nameSeal(seal))
-    if (action === 'apply') packages.add(nameSeal(seal))
-    const [taken] = line?.take ?? []
-    const onShelf = taken === undefined ? undefined : shelf[taken.id]
-    if (action !== 'apply') shelf = takeSeals(shelf, line?.take ?? [])
-    return [
-      {
-        part,
-        figure,
-        seal,
-        replace: seal.replace,
-        count: action === 'apply' ? 1 : count,
-        ...(taken === undefined || onShelf === undefined
-          ? {}
-          : { stock: { id: taken.id, name: onShelf.name, have: onShelf.count } }),
-        ...(line !== undefined && line.take.length > 1 ? { take: line.take } : {}),
-        buy: atHand ? 0 : (line?.buy ?? count),
-        reasons: [
-          serviceReason(action === 'inspect' ? 'service/seal-on-condition' : 'service/seal-every-opening', {
-            count,
-          }),
-          ...(atHand ? [] : (line?.reasons ?? [])),
-        ],
-      },
-    ]
+    const task: SealTask = { path, seal, action: applied ? 'apply' : 'new', inspection: [], reasons: [] }
+    const [line] = matchStockSeals(new Array<SealTask>(count).fill(task), shelf)
+    const { take = [], buy = count, reasons = [] } = line ?? {}
+    const atHand = applied && packages.has(nameSeal(seal))
+    if (applied) packages.add(nameSeal(seal))
+    const [taken] = take
+    const onShelf = taken && shelf[taken.id]
+    if (!applied) shelf = takeSeals(shelf, take)
+    const why = renewed === 0 ? 'service/seal-on-condition' : 'service/seal-every-opening'
+    return dropUndefined({
+      part,
+      figure,
+      seal,
+      replace: seal.replace,
+      count: applied ? 1 : count,
+      stock: onShelf && { id: taken.id, name: onShelf.name, have: onShelf.count },
+      take: take.length > 1 ? take : undefined,
+      buy: atHand ? 0 : buy,
+      reasons: [serviceReason(why, { count }), ...(atHand ? [] : reasons)],
+    })
   })
 }
 
 const APPLIED: ReadonlySet<string> = new Set(['thread sealant', 'liquid gasket'])
 
-interface SealUses {
-  /** How often a new one goes in. */
-  readonly renewed: number
-  /** How many instances are looked at. */
-  readonly inspected: number
-}
-
-function listUses(procedure: ProcedureDocument): ReadonlyMap<JsonPointer, SealUses> {
-  const uses = new Map<JsonPointer, { renewed: number; instances: Set<Id | undefined> }>()
-  for (const { do: action, on, at } of procedure.steps) {
+/** By seal: how often a new one goes in, and the instances at which the old one is looked at. */
+function listUses({ steps }: VisitContext['procedure']) {
+  const uses = new Map<JsonPointer, { renewed: number; readonly inspected: Set<Id | undefined> }>()
+  for (const { do: action, on, at } of steps) {
     if (on === undefined || !SEALING.has(action)) continue
-    const entry = uses.get(on) ?? { renewed: 0, instances: new Set() }
-    if (action === 'inspect the seal') entry.instances.add(at?.instance)
+    const entry = uses.get(on) ?? { renewed: 0, inspected: new Set() }
+    if (action === 'inspect the seal') entry.inspected.add(at?.instance)
     else entry.renewed += 1
     uses.set(on, entry)
   }
-  return new Map(
-    [...uses].map(([path, { renewed, instances }]) => [path, { renewed, inspected: instances.size }]),
-  )
+  return uses
 }
 
 const SEALING: ReadonlySet<string> = new Set(['fit new seal', 'apply sealant', 'inspect the seal'])

@@ -1,22 +1,12 @@
-import type { JsonPointer, Reason } from '../base/index.js'
+import { dropUndefined, type Reason } from '../base/index.js'
 import { ACTIONS, findCautions, showsFigure } from '../procedure/index.js'
-import type { Id, ProcedureDocument, SpecSheet } from '../spec/index.js'
+import type { SpecSheet, Step } from '../spec/index.js'
 import { serviceReason } from './codes.js'
-import type { CollectedFigures } from './collectFigures.js'
 import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
-import type { WaitPlan } from './planWaits.js'
+import { gearcaseOf, type WaitPlan } from './planWaits.js'
+import type { VisitContext } from './visitContext.js'
 import type { PlannedOil, PlannedStep, PlannedTightening, VisitPlan } from './visitPlan.js'
-
-/** What {@link planSteps} joins. */
-export interface StepRequest {
-  readonly sheet: SpecSheet
-  readonly procedure: ProcedureDocument
-  readonly figures: CollectedFigures
-  readonly tightenings: readonly PlannedTightening[]
-  readonly oil: readonly PlannedOil[]
-  readonly waits: WaitPlan
-}
 
 export interface StepPlan {
   readonly steps: readonly PlannedStep[]
@@ -28,40 +18,39 @@ export interface StepPlan {
  * Joins the steps of a procedure to the figures, settings, oils and waits that they show. A caution stands before the
  * first step that needs it and is not repeated: few cautions are read, many are not.
  */
-export function planSteps(request: StepRequest): StepPlan {
-  const { sheet, procedure, figures, tightenings, oil, waits } = request
+export function planSteps(
+  { sheet, procedure, figures }: VisitContext,
+  tightenings: readonly PlannedTightening[],
+  oil: readonly PlannedOil[],
+  waits: WaitPlan,
+): StepPlan {
   const said = new Set<string>()
   const supplies = new Set<string>()
+  const pointer = (list: string, place: number) => (place >= 0 ? `/${list}/${place}` : undefined)
   const steps = procedure.steps.map((step): PlannedStep => {
-    const row = ACTIONS[step.do]
+    const { id, do: action, on, at, note, values = {} } = step
+    const row = ACTIONS[action]
     const cautions = findCautions(sheet, step).filter(({ code }) => !said.has(code))
     for (const { code } of cautions) said.add(code)
     for (const supply of row.supplies) supplies.add(supply)
-    const shown: [string, JsonPointer][] = Object.entries(step.values ?? {}).flatMap(([name, path]) => {
-      const pointer = figures.pointerTo(path)
-      return pointer === undefined ? [] : [[name, pointer]]
-    })
-    const tightening = tightenings.findIndex(({ part }) => part.path === step.on)
-    const oilAt = showsFigure(step.do, 'oils') ? findOil(sheet, oil, step.on) : -1
-    const wait = waits.pointerTo(step)
-    const at = {
-      ...(step.at?.instance === undefined ? {} : { instance: step.at.instance }),
-      ...(step.at?.wheelMark === undefined ? {} : { wheelMark: step.at.wheelMark }),
-    }
-    return {
-      id: step.id,
-      do: step.do,
-      ...(step.on === undefined ? {} : { part: namePart(sheet, step.on, at) }),
-      figures: Object.fromEntries(shown),
-      ...(showsFigure(step.do, 'tightening') && tightening >= 0
-        ? { tightening: `/tightenings/${tightening}` }
-        : {}),
-      ...(wait === undefined ? {} : { wait }),
-      ...(oilAt >= 0 ? { oil: `/oil/${oilAt}` } : {}),
+    const tightening = tightenings.findIndex(({ part }) => part.path === on)
+    return dropUndefined({
+      id,
+      do: action,
+      part: on === undefined ? undefined : namePart(sheet, on, at),
+      figures: Object.fromEntries(
+        Object.entries(values).flatMap(([name, path]) => {
+          const found = figures.pointerTo(path)
+          return found === undefined ? [] : [[name, found]]
+        }),
+      ),
+      tightening: showsFigure(action, 'tightening') ? pointer('tightenings', tightening) : undefined,
+      wait: waits.pointerTo(step),
+      oil: showsFigure(action, 'oils') ? pointer('oil', findOil(sheet, oil, step)) : undefined,
       cautions,
       minutes: row.minutes === 'planned' ? 0 : row.minutes,
-      ...(step.note === undefined ? {} : { note: step.note }),
-    }
+      note,
+    })
   })
   return {
     steps,
@@ -70,27 +59,22 @@ export function planSteps(request: StepRequest): StepPlan {
   }
 }
 
-function findOil(sheet: SpecSheet, oil: readonly PlannedOil[], on: JsonPointer | undefined): number {
-  const gearcase: Id | undefined = /^\/gearcases\/([^/]+)/.exec(on ?? '')?.[1]
-  if (gearcase === undefined) return -1
-  const owner = findOilOwner(sheet, gearcase)
+function findOil(sheet: SpecSheet, oil: readonly PlannedOil[], step: Step): number {
+  const gearcase = gearcaseOf(step)
+  const owner = gearcase && findOilOwner(sheet, gearcase)
   return oil.findIndex(({ part }) => part.path === `/gearcases/${owner}`)
 }
 
-function sumTime(steps: readonly PlannedStep[], waits: WaitPlan): VisitPlan['time'] {
-  const hands = steps.reduce((sum, { minutes }) => sum + minutes, 0)
-  const waiting = steps.flatMap(({ wait }) => {
-    const place = wait === undefined ? -1 : Number(wait.slice('/waits/'.length))
-    const found = waits.waits[place]
-    return found === undefined ? [] : [found.seconds]
-  })
-  const waitMinutes = Math.ceil(waiting.reduce<number>((sum, seconds) => sum + (seconds ?? 0), 0) / 60)
-  const open = waiting.filter((seconds) => seconds === undefined).length
+function sumTime(steps: readonly PlannedStep[], { waits }: WaitPlan): VisitPlan['time'] {
+  const minutes = Math.ceil(steps.reduce((sum, step) => sum + step.minutes, 0))
+  const waiting = steps.flatMap(({ wait }) => waits[Number(wait?.slice('/waits/'.length) ?? -1)] ?? [])
+  const waitMinutes = Math.ceil(waiting.reduce((sum, { seconds }) => sum + (seconds ?? 0), 0) / 60)
+  const open = waiting.filter(({ seconds }) => seconds === undefined).length
   return {
-    minutes: Math.ceil(hands),
+    minutes,
     basis: 'house estimate',
     reasons: [
-      serviceReason('service/time-sum', { steps: steps.length, minutes: Math.ceil(hands), waitMinutes }),
+      serviceReason('service/time-sum', { steps: steps.length, minutes, waitMinutes }),
       ...(open > 0 ? [serviceReason('service/time-open', { count: open })] : []),
     ],
   }

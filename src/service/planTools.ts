@@ -7,24 +7,19 @@ import {
   readBand,
   singleFigure,
 } from '../quantity/index.js'
-import type { Drive, Id, ProcedureDocument, SpecSheet, SpecValue, Stands, Toolbox } from '../spec/index.js'
+import type { Drive, Id, SpecValue, Stands, Toolbox } from '../spec/index.js'
 import { serviceReason } from './codes.js'
-import type { CollectedFigures } from './collectFigures.js'
 import { findDrive, findSocket } from './drives.js'
 import { namePart } from './names.js'
+import type { VisitContext } from './visitContext.js'
 import type { PartName, PlannedTool } from './visitPlan.js'
 
 /**
  * Lists the sockets, keys and stands that the steps of a visit need, each with the one at hand or what is lacking.
  * Torque wrenches, the vessel, the pan and the funnel have lists of their own.
  */
-export function planTools(
-  sheet: SpecSheet,
-  procedure: ProcedureDocument,
-  figures: CollectedFigures,
-  toolbox: Toolbox,
-): readonly PlannedTool[] {
-  return [...planSockets(sheet, procedure, toolbox), ...planStands(procedure, figures, toolbox)]
+export function planTools(visit: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
+  return [...planSockets(visit, toolbox), ...planStands(visit, toolbox)]
 }
 
 const TURNS: ReadonlySet<string> = new Set([
@@ -37,11 +32,7 @@ const TURNS: ReadonlySet<string> = new Set([
   'refit shield',
 ])
 
-function planSockets(
-  sheet: SpecSheet,
-  procedure: ProcedureDocument,
-  toolbox: Toolbox,
-): readonly PlannedTool[] {
+function planSockets({ sheet, procedure }: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
   const needed = new Map<string, { readonly drive: Drive; readonly parts: Map<JsonPointer, PartName> }>()
   for (const { do: action, on } of procedure.steps) {
     const drive = on === undefined || !TURNS.has(action) ? undefined : findDrive(sheet, on)
@@ -51,56 +42,40 @@ function planSockets(
     entry.parts.set(on, namePart(sheet, on))
     needed.set(key, entry)
   }
-  return [...needed.values()].map(({ drive, parts }): PlannedTool => {
-    const [firstPath] = parts.keys()
-    const [part] = parts.values()
+  return [...needed.values()].flatMap(({ drive, parts }): readonly PlannedTool[] => {
+    const [[firstPath, part] = []] = parts
+    if (firstPath === undefined || part === undefined) return []
+    const { kind, size = '' } = drive
     const about = { kind: 'socket', for: [...parts.values()], drive } as const
-    if (firstPath === undefined || part === undefined || drive.kind === 'hand')
-      return {
-        ...about,
-        verdict: 'fits',
-        reasons: part === undefined ? [] : [serviceReason('service/hand-only', { part })],
-      }
-    if (drive.size === undefined && drive.kind !== 'slot')
-      return {
-        ...about,
-        verdict: 'cannot tell',
-        reasons: [serviceReason('service/drive-not-stated', { part })],
-      }
+    if (kind === 'hand')
+      return [{ ...about, verdict: 'fits', reasons: [serviceReason('service/hand-only', { part })] }]
+    if (drive.size === undefined && kind !== 'slot')
+      return [
+        { ...about, verdict: 'cannot tell', reasons: [serviceReason('service/drive-not-stated', { part })] },
+      ]
     const found = findSocket(sheet, firstPath, toolbox)
-    if (found === undefined)
-      return {
-        ...about,
-        verdict: 'missing',
-        reasons: [
-          serviceReason('service/socket-missing', { part, drive: drive.kind, size: drive.size ?? '' }),
-        ],
-      }
-    const { id, socket } = found
-    return {
-      ...about,
-      have: { id, name: socket.name },
-      verdict: 'fits',
-      reasons: [serviceReason('service/socket-found', { tool: socket.name, size: drive.size ?? '' })],
+    if (found === undefined) {
+      const reasons = [serviceReason('service/socket-missing', { part, drive: kind, size })]
+      return [{ ...about, verdict: 'missing', reasons }]
     }
+    const { id, socket } = found
+    const reasons = [serviceReason('service/socket-found', { tool: socket.name, size })]
+    return [{ ...about, have: { id, name: socket.name }, verdict: 'fits', reasons }]
   })
 }
 
-function planStands(
-  procedure: ProcedureDocument,
-  figures: CollectedFigures,
-  toolbox: Toolbox,
-): readonly PlannedTool[] {
+function planStands({ procedure, figures }: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
   const supports = procedure.steps.filter(({ do: action }) => action === 'set on stands')
   if (supports.length === 0) return []
   // Two stands a support: a frame tube is held at both ends.
   const need = 2 * new Set(supports.map(({ on }) => on)).size
-  const mass = readMass(figures)
-  const candidates = Object.entries(toolbox.stands)
-  const about = { kind: 'stands', for: [] } as const
-  if (candidates.length === 0)
-    return [{ ...about, verdict: 'missing', reasons: [serviceReason('service/stands-missing', { need })] }]
-  const judged = candidates.map(([id, stands]) => ({ ...judgeStands(id, stands, mass), count: stands.count }))
+  const mass = heaviest(figures.stated('/machine/mass'))
+  const judged = Object.entries(toolbox.stands).map(([id, stands]) => judgeStands(id, stands, mass))
+  const [any] = judged
+  if (any === undefined) {
+    const reasons = [serviceReason('service/stands-missing', { need })]
+    return [{ kind: 'stands', for: [], verdict: 'missing', reasons }]
+  }
   const bearing = judged
     .filter(({ tool }) => tool.verdict !== 'does not fit')
     .sort((first, second) => VERDICTS.indexOf(first.tool.verdict) - VERDICTS.indexOf(second.tool.verdict))
@@ -114,42 +89,34 @@ function planStands(
     have += count
   }
   if (have >= need) return together
-  const [first] = bearing.length > 0 ? bearing : judged
-  if (first === undefined) return []
-  const reasons =
-    bearing.length > 0 ? [serviceReason('service/stands-too-few', { have, need })] : first.tool.reasons
-  return [{ ...first.tool, verdict: 'does not fit', reasons }]
+  const [best] = bearing
+  if (best === undefined) return [{ ...any.tool, verdict: 'does not fit' }]
+  const reasons = [serviceReason('service/stands-too-few', { have, need })]
+  return [{ ...best.tool, verdict: 'does not fit', reasons }]
 }
 
 const VERDICTS: readonly PlannedTool['verdict'][] = ['fits', 'cannot tell']
 
-/** One stand must bear the whole machine; a rating equal to its mass does. */
+/** One stand must bear the whole machine, since a load can shift; a rating equal to its mass does. */
 function judgeStands(
   id: Id,
-  { name, rating }: Stands,
+  { name, rating, count }: Stands,
   mass: Quantity<MassUnit> | undefined,
-): { readonly tool: PlannedTool } {
-  const about = { kind: 'stands', for: [], have: { id, name } } as const
-  if (mass === undefined)
-    return {
-      tool: { ...about, verdict: 'cannot tell', reasons: [serviceReason('service/mass-not-stated', {})] },
-    }
-  const holds = compareQuantities(rating, mass) >= 0
-  const code = holds ? 'service/stands-strong-enough' : 'service/stands-too-weak'
-  return {
-    tool: {
-      ...about,
-      verdict: holds ? 'fits' : 'does not fit',
-      reasons: [serviceReason(code, { stands: name, rating, mass })],
-    },
-  }
+): { readonly tool: PlannedTool; readonly count: number } {
+  const tool = (verdict: PlannedTool['verdict'], reason: PlannedTool['reasons'][number]) => ({
+    tool: { kind: 'stands', for: [], have: { id, name }, verdict, reasons: [reason] } as const,
+    count,
+  })
+  if (mass === undefined) return tool('cannot tell', serviceReason('service/mass-not-stated', {}))
+  const params = { stands: name, rating, mass }
+  return compareQuantities(rating, mass) >= 0
+    ? tool('fits', serviceReason('service/stands-strong-enough', params))
+    : tool('does not fit', serviceReason('service/stands-too-weak', params))
 }
 
-/** The most that the machine may weigh by its sheet: one stand must bear all of it, since a load can shift. */
-function readMass(figures: CollectedFigures): Quantity<MassUnit> | undefined {
-  const resolved = figures.at('/machine/mass')?.resolved
-  if (resolved?.kind !== 'stated') return undefined
-  const value = resolved.value as Exclude<SpecValue<MassUnit>, { kind: 'not stated' }>
+/** The most that the machine may weigh by its sheet. */
+function heaviest(value: SpecValue<MassUnit> | undefined): Quantity<MassUnit> | undefined {
+  if (value === undefined || value.kind === 'not stated') return undefined
   if (value.kind === 'limits' && value.max === undefined) return undefined
   const { unit } = value
   const band = readBand(value, unit)

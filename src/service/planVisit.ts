@@ -1,6 +1,6 @@
-import type { Finding, Reason, Result } from '../base/index.js'
+import { dropUndefined, type Finding, type Result } from '../base/index.js'
 import { buildProcedure, type ProcedureCodes } from '../procedure/index.js'
-import type { Id, MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
+import type { MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
 import { chooseWork } from './chooseWork.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
@@ -15,10 +15,10 @@ import { planTightenings } from './planTightenings.js'
 import { planTools } from './planTools.js'
 import { planVessel } from './planVessel.js'
 import { planWaits } from './planWaits.js'
-import { reportVisit } from './reportVisit.js'
+import { checkCalibration, leaveOutWrenches, reportVisit } from './reportVisit.js'
 import { requireVisit, type VisitFacts, type VisitOptions } from './requireVisit.js'
-import type { PlannedTool, VisitPlan } from './visitPlan.js'
-import { checkCalibration, leaveOutWrenches } from './wrenchFindings.js'
+import type { VisitContext, WorkedGearcase } from './visitContext.js'
+import type { VisitPlan } from './visitPlan.js'
 
 /** What a plan can find: its own codes, and those of the procedure that it builds. */
 export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
@@ -55,126 +55,89 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   const { services } = options
   const refused = findMismatches(sheet, log, services)
   if (refused.length > 0) return { ok: false, findings: refused }
-  const usable = facts.toolbox === undefined ? undefined : leaveOutWrenches(facts.toolbox)
+  const usable = facts.toolbox && leaveOutWrenches(facts.toolbox)
   const toolbox = usable?.toolbox
 
   const listed = listDue({ sheet, log, today }, options.due)
-  const work = chooseWork(sheet, listed, services)
-  const chosen = listed.filter((_line, place) => work[place]?.taken)
+  const taken = chooseWork(sheet, listed, services)
+  const chosen = listed.flatMap((line, place) =>
+    taken[place]?.taken ? [{ ...line, due: `/due/${place}` }] : [],
+  )
   const due = listed.map(({ gearcase: _gearcase, ...line }, place) => ({
     ...line,
     taken: false,
-    ...work[place],
+    ...taken[place],
   }))
-  const built = buildFor(sheet, log, chosen)
+  const built = chosen.length === 0 ? undefined : buildFor(sheet, log, chosen)
   if (built !== undefined && !built.ok) return built
-  const procedure = built?.value ?? emptyProcedure(sheet, log)
+  const procedure: Pick<ProcedureDocument, 'steps'> = built?.value ?? { steps: [] }
 
   const parts = groupByGearcase(chosen)
+  const gearcases = parts.map(({ gearcase }) => gearcase)
   const changes = parts.filter(({ task }) => task === 'change')
-  const figures = collectFigures(
-    sheet,
-    log.identity,
-    parts.map(({ gearcase }) => gearcase),
-    procedure,
-  )
-  const oil = planOil({
-    sheet,
-    figures,
-    changes,
-    ...(ambient === undefined ? {} : { ambient }),
-    ...(stock === undefined ? {} : { stock }),
-  })
-  const tightening = planTightenings({
-    sheet,
-    procedure,
-    figures,
-    iso6789: options.iso6789,
-    ...(toolbox === undefined ? {} : { toolbox }),
-    ...(options.tolerancePercent === undefined ? {} : { tolerancePercent: options.tolerancePercent }),
-  })
-  const waits = planWaits({
-    sheet,
-    procedure,
-    figures,
-    volumes: oil.volumes,
-    pouredFrom: oil.pouredFrom,
-    ...(ambient === undefined ? {} : { ambient }),
-    ...(toolbox === undefined ? {} : { toolbox }),
-  })
-  const pan = planPan(sheet, changes, oil.volumes, toolbox)
-  const vessel = toolbox === undefined ? undefined : planVessel(sheet, figures, oil.volumes, toolbox)
-  const joined = planSteps({
-    sheet,
-    procedure,
-    figures,
-    tightenings: tightening.tightenings,
-    oil: oil.oil,
-    waits,
-  })
-  const tools: readonly PlannedTool[] =
+  const figures = collectFigures(sheet, log.identity, gearcases, procedure)
+  const visit: VisitContext = dropUndefined({ ...facts, toolbox, procedure, figures })
+  const oil = planOil(visit, changes)
+  const tightening = planTightenings(visit, options)
+  const waits = planWaits(visit, oil)
+  const { pan, usedOil, findings: panFindings } = planPan(visit, changes, oil)
+  const vessel = toolbox && planVessel(visit, oil.volumes, toolbox)
+  const { steps, time, consumables } = planSteps(visit, tightening.tightenings, oil.oil, waits)
+  const tools =
     toolbox === undefined
       ? []
-      : [
-          ...planTools(sheet, procedure, figures, toolbox),
-          ...tightening.adaptors,
-          ...(vessel?.tools ?? []),
-          ...waits.fillers,
-        ]
+      : [...planTools(visit, toolbox), ...tightening.adaptors, ...(vessel?.tools ?? []), ...waits.fillers]
   const machine = describeMachine(sheet, log)
-  const notGiven: readonly Reason[] =
-    chosen.length === 0
-      ? []
-      : [
-          ...(toolbox === undefined ? [serviceReason('service/no-toolbox', {})] : []),
-          ...(stock === undefined ? [serviceReason('service/no-stock', {})] : []),
-        ]
+  const notGiven = [
+    ...(toolbox === undefined ? [serviceReason('service/no-toolbox', {})] : []),
+    ...(stock === undefined ? [serviceReason('service/no-stock', {})] : []),
+  ]
   const findings = [
     ...(usable?.findings ?? []),
-    ...reportVisit({ sheet, log, today, options: options.due, machine, due, tightening, tools, toolbox }),
+    ...reportVisit(visit, options.due, machine, due, tightening, tools),
     ...reportUnlisted(sheet, services, listed),
     ...(built?.findings ?? []),
     ...oil.findings,
     ...(toolbox === undefined ? [] : checkCalibration(toolbox, tightening.wrenches.use, today)),
     ...(vessel?.findings ?? []),
-    ...pan.findings,
+    ...panFindings,
   ]
-  const plan: VisitPlan = {
+  const plan: VisitPlan = dropUndefined({
     kind: 'visit-plan',
     version: '1.0',
     machine,
     today,
-    ...(ambient === undefined ? {} : { ambient }),
+    ambient,
     severity: options.due.severity,
     readings: readLatest(log, today),
     due,
-    work: chosen.map(({ service, serviceName, task, part }) => ({
+    work: chosen.map(({ service, serviceName, task, part, due: at }) => ({
       service,
       serviceName,
       task,
       part,
-      due: `/due/${listed.findIndex((line) => line.service === service && line.part === part)}`,
+      due: at,
     })),
     figures: figures.figures,
-    steps: joined.steps,
+    steps,
     oil: oil.oil,
-    seals: planSeals(sheet, procedure, figures, stock),
+    seals: planSeals(visit),
     tightenings: tightening.tightenings,
     tools,
     wrenches: tightening.wrenches,
-    ...(pan.pan === undefined ? {} : { pan: pan.pan }),
+    pan,
     waits: waits.waits,
-    consumables: joined.consumables,
+    consumables,
     cautions: [
       serviceReason('service/manual-first', {}),
       serviceReason('service/licensed-work', {}),
       ...(changes.length > 0 ? [serviceReason('service/used-oil-rules', {})] : []),
     ],
-    time: joined.time,
-    usedOil: pan.usedOil,
-    missing: listMissing({ machine, due, figures: figures.figures, waits: waits.waits, notGiven }),
+    time,
+    usedOil,
+    missing: listMissing(machine, due, figures.figures, waits.waits, chosen.length === 0 ? [] : notGiven),
     sources: figures.sources,
-  }
+  })
   return { ok: true, value: plan, findings }
 }
 
@@ -184,31 +147,19 @@ function findMismatches(
   log: MachineLog,
   services: VisitOptions['services'],
 ): readonly Finding<ServiceCodes>[] {
-  const document = { kind: 'machine-log', id: log.id } as const
-  if (log.sheet.id !== sheet.id || log.sheet.revision !== sheet.revision)
-    return [
-      serviceFinding('service/wrong-sheet', 'error', document, '/sheet', {
-        required: log.sheet.id,
-        revision: log.sheet.revision,
-        given: sheet.id,
-        givenRevision: sheet.revision,
-      }),
-    ]
+  const { id, revision } = log.sheet
+  if (id !== sheet.id || revision !== sheet.revision) {
+    const document = { kind: 'machine-log', id: log.id } as const
+    const params = { required: id, revision, given: sheet.id, givenRevision: sheet.revision }
+    return [serviceFinding('service/wrong-sheet', 'error', document, '/sheet', params)]
+  }
   if (services === 'due') return []
+  const document = { kind: 'spec-sheet', id: sheet.id } as const
   const known = Object.keys(sheet.services)
   return services
     .filter((service) => !known.includes(service))
     .map((service) =>
-      serviceFinding(
-        'service/service-not-on-sheet',
-        'error',
-        { kind: 'spec-sheet', id: sheet.id },
-        '/services',
-        {
-          service,
-          known,
-        },
-      ),
+      serviceFinding('service/service-not-on-sheet', 'error', document, '/services', { service, known }),
     )
 }
 
@@ -229,51 +180,19 @@ function reportUnlisted(
     )
 }
 
-function buildFor(
-  sheet: SpecSheet,
-  log: MachineLog,
-  chosen: readonly ListedDue[],
-): ReturnType<typeof buildProcedure> | undefined {
+function buildFor(sheet: SpecSheet, { identity }: MachineLog, chosen: readonly ListedDue[]) {
   const services = [...new Set(chosen.map(({ service }) => service))]
-  if (services.length === 0) return undefined
-  return buildProcedure({
-    sheet,
-    identity: log.identity,
-    services,
-    only: chosen.map(({ service, gearcase, part }) => ({
-      service,
-      gearcase,
-      ...(part.instance === undefined ? {} : { instance: part.instance.id }),
-    })),
-  })
-}
-
-function emptyProcedure(sheet: SpecSheet, log: MachineLog): ProcedureDocument {
-  return {
-    kind: 'procedure',
-    version: '1.0',
-    id: sheet.id,
-    name: sheet.id,
-    sheet: { id: sheet.id, revision: sheet.revision },
-    identity: log.identity,
-    services: [],
-    steps: [],
-  }
-}
-
-interface WorkedGearcase {
-  readonly gearcase: Id
-  readonly task: 'check' | 'change'
-  readonly instances: readonly (Id | undefined)[]
+  const only = chosen.map(({ service, gearcase, part }) =>
+    dropUndefined({ service, gearcase, instance: part.instance?.id }),
+  )
+  return buildProcedure({ sheet, identity, services, only })
 }
 
 function groupByGearcase(chosen: readonly ListedDue[]): readonly WorkedGearcase[] {
-  const found = new Map<Id, { task: 'check' | 'change'; instances: Set<Id | undefined> }>()
-  for (const { gearcase, task, part } of chosen) {
-    const entry = found.get(gearcase) ?? { task, instances: new Set() }
-    if (task === 'change') entry.task = 'change'
-    entry.instances.add(part.instance?.id)
-    found.set(gearcase, entry)
-  }
-  return [...found].map(([gearcase, { task, instances }]) => ({ gearcase, task, instances: [...instances] }))
+  return [...new Set(chosen.map(({ gearcase }) => gearcase))].map((gearcase) => {
+    const lines = chosen.filter((line) => line.gearcase === gearcase)
+    const instances = new Set(lines.map(({ part }) => part.instance?.id))
+    const task = lines.some((line) => line.task === 'change') ? 'change' : 'check'
+    return { gearcase, task, instances: [...instances] }
+  })
 }

@@ -12,7 +12,7 @@ import {
   times,
   type VolumeUnit,
 } from '../quantity/index.js'
-import type { Leaf, OilAdditive, Resolved, SpecValue } from '../spec/index.js'
+import type { OilAdditive, SpecValue } from '../spec/index.js'
 
 /** What one instance takes, and all that are worked on. */
 export interface RefillAmount {
@@ -31,20 +31,19 @@ function amounts(each: Exact, from: VolumeUnit, instances: number, unit = from):
 }
 
 /**
- * Reads how much oil a resolved refill calls for: its nominal, or the upper of two limits so that the shelf is never
- * short. Undefined where it is not stated or cannot be told.
+ * Reads how much oil a stated refill calls for: its nominal, or the upper of two limits so that the shelf is never
+ * short. Undefined where it is not stated or not known.
  */
 export function readRefill(
-  resolved: Resolved<Leaf> | undefined,
+  stated: SpecValue<VolumeUnit> | undefined,
   per: 'instance' | 'all instances' | undefined,
   instances: { readonly worked: number; readonly all: number },
 ): RefillAmount | undefined {
-  const stated =
-    resolved?.kind === 'stated' ? highestStated(resolved.value as SpecValue<VolumeUnit>) : undefined
-  if (stated === undefined) return undefined
+  const highest = stated && highestStated(stated)
+  if (highest === undefined) return undefined
   // Where the figure is for all that the gearcase has, it is shared out, also where a visit works on some of them.
   const share = exactOf(per === 'all instances' ? instances.all : 1)
-  return amounts(over(stated.amount, share), stated.unit, instances.worked)
+  return amounts(over(highest.amount, share), highest.unit, instances.worked)
 }
 
 /** A refill split into oil and additive. */
@@ -66,23 +65,16 @@ export function splitRefill(
   additive: OilAdditive | undefined,
   instances: number,
 ): SplitRefill {
-  const stated = additive === undefined ? undefined : highestStated(additive.volume)
+  const stated = additive && highestStated(additive.volume)
   if (additive === undefined || stated === undefined) return { oil: refill, all: refill }
   const { unit } = refill.each
   const alone = amounts(stated.amount, stated.unit, instances)
   const { exactEach } = refill
+  const amount = (each: Exact) => amounts(each, 'mL', instances, unit)
   if (!additive.includedInRefill)
-    return {
-      oil: refill,
-      additive: alone,
-      all: amounts(plus(exactEach, alone.exactEach), 'mL', instances, unit),
-    }
+    return { oil: refill, additive: alone, all: amount(plus(exactEach, alone.exactEach)) }
   const rest = minus(exactEach, alone.exactEach)
-  return {
-    oil: amounts(rest.n < 0n ? exactOf(0) : rest, 'mL', instances, unit),
-    additive: alone,
-    all: refill,
-  }
+  return { oil: amount(rest.n < 0n ? exactOf(0) : rest), additive: alone, all: refill }
 }
 
 function highestStated(

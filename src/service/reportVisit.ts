@@ -1,57 +1,49 @@
 import type { Finding } from '../base/index.js'
-import { compareDates, type DateText, daysBetween } from '../calendar/index.js'
+import { addPeriod, compareDates, type DateText, daysBetween } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
-import type { MachineLog, MeterName, SpecSheet, Toolbox } from '../spec/index.js'
+import type { Id, Toolbox } from '../spec/index.js'
+import { calibrationInputs } from '../torque/index.js'
 import { type ServiceCodes, serviceFinding } from './codes.js'
 import { namePart } from './names.js'
-import type { TighteningPlan } from './planTightenings.js'
+import type { planTightenings } from './planTightenings.js'
+import type { VisitContext } from './visitContext.js'
 import type { PlannedDue, PlannedMachine, PlannedTool } from './visitPlan.js'
 
-/** What {@link reportVisit} reads. */
-export interface ReportRequest {
-  readonly sheet: SpecSheet
-  readonly log: MachineLog
-  readonly today: DateText
-  readonly options: DueOptions
-  readonly machine: PlannedMachine
-  readonly due: readonly PlannedDue[]
-  readonly tightening: TighteningPlan
-  readonly tools: readonly PlannedTool[]
-  readonly toolbox: Toolbox | undefined
-}
+type Findings = readonly Finding<ServiceCodes>[]
 
 /**
- * Findings about the documents of a visit that show only once it is planned: a variant that cannot be told, a stale
+ * Findings about the documents of a visit that show only once it is planned: a variant that is not known, a stale
  * reading, a torque that no wrench covers, a socket that is not there, stands that do not hold.
  */
-export function reportVisit(request: ReportRequest): readonly Finding<ServiceCodes>[] {
-  const { sheet, log, machine, tightening, tools, toolbox } = request
+export function reportVisit(
+  visit: VisitContext,
+  options: DueOptions,
+  { variant }: PlannedMachine,
+  due: readonly PlannedDue[],
+  { uncovered, tightenings }: ReturnType<typeof planTightenings>,
+  tools: readonly PlannedTool[],
+): Findings {
+  const { sheet, log, toolbox } = visit
   const ofLog = { kind: 'machine-log', id: log.id } as const
   const findings: Finding<ServiceCodes>[] = []
-  const { variant } = machine
-  if (variant.verdict === 'cannot tell')
+  if (variant.verdict === 'cannot tell') {
+    const { missing: facts } = variant
+    const candidates = variant.candidates.map(({ name }) => name)
     findings.push(
-      variant.missing.length > 0
-        ? serviceFinding('service/variant-open', 'warning', ofLog, '/identity', {
-            facts: variant.missing,
-            candidates: variant.candidates.map(({ name }) => name),
-          })
-        : serviceFinding('service/variant-contradicted', 'warning', ofLog, '/identity', {
-            candidates: variant.candidates.map(({ name }) => name),
-          }),
-    )
-  findings.push(...reportReadings(request))
-  for (const { path, reasons } of tightening.uncovered) {
-    const { torque } = findTorque(path, tightening)
-    if (toolbox === undefined || !torque) continue
-    findings.push(
-      serviceFinding('service/no-wrench-fits', 'warning', { kind: 'spec-sheet', id: sheet.id }, path, {
-        part: namePart(sheet, path),
-        reasons,
-      }),
+      facts.length > 0
+        ? serviceFinding('service/variant-open', 'warning', ofLog, '/identity', { facts, candidates })
+        : serviceFinding('service/variant-contradicted', 'warning', ofLog, '/identity', { candidates }),
     )
   }
+  findings.push(...reportReadings(visit, options, due))
   if (toolbox === undefined) return findings
+  for (const { path, reasons } of uncovered) {
+    // One whose torque cannot be judged is reported where it is missing.
+    if (tightenings.find(({ part }) => part.path === path)?.verdict !== 'does not fit') continue
+    const document = { kind: 'spec-sheet', id: sheet.id } as const
+    const params = { part: namePart(sheet, path), reasons }
+    findings.push(serviceFinding('service/no-wrench-fits', 'warning', document, path, params))
+  }
   const ofToolbox = { kind: 'toolbox', id: toolbox.id } as const
   for (const { kind, verdict, have, reasons } of tools) {
     const [reason] = reasons
@@ -64,34 +56,79 @@ export function reportVisit(request: ReportRequest): readonly Finding<ServiceCod
   return findings
 }
 
-/** Whether a part left uncovered has a stated torque; one by turns or not stated is told elsewhere. */
-function findTorque(path: string, { tightenings }: TighteningPlan): { readonly torque: boolean } {
-  const found = tightenings.find(({ part }) => part.path === path)
-  return { torque: found?.verdict === 'does not fit' }
-}
-
-function reportReadings({ log, today, options, due }: ReportRequest): readonly Finding<ServiceCodes>[] {
-  const ofLog = { kind: 'machine-log', id: log.id } as const
-  return (['hours', 'distance'] as const).flatMap((meter: MeterName): readonly Finding<ServiceCodes>[] => {
-    const readings = log.meters[meter]?.readings ?? []
-    const past = readings.filter(({ date }) => compareDates(date, today) <= 0)
-    const last = past.reduce<string | undefined>(
-      (latest, { date }) => (latest === undefined || compareDates(date, latest) > 0 ? date : latest),
-      undefined,
-    )
+function reportReadings(
+  { log, today }: VisitContext,
+  { staleAfter }: DueOptions,
+  due: readonly PlannedDue[],
+): Findings {
+  const document = { kind: 'machine-log', id: log.id } as const
+  return (['hours', 'distance'] as const).flatMap((meter): Findings => {
+    const dates = (log.meters[meter]?.readings ?? []).map(({ date }) => date)
+    const [date] = dates
+      .filter((one) => compareDates(one, today) <= 0)
+      .sort((one, other) => compareDates(other, one))
     // Only where a service turns on it: one that is due by the calendar needs no newer reading.
     const matters = due.some(({ missing }) =>
       missing.some(({ code, params }) => code === 'interval/reading-stale' && params['meter'] === meter),
     )
-    if (last === undefined || !matters) return []
-    const days = daysBetween(last, today)
-    return [
-      serviceFinding('service/reading-stale', 'warning', ofLog, `/meters/${meter}/readings`, {
-        meter,
-        date: last,
-        days,
-        staleAfter: options.staleAfter.days,
-      }),
-    ]
+    if (date === undefined || !matters) return []
+    const params = { meter, date, days: daysBetween(date, today), staleAfter: staleAfter.days }
+    const path = `/meters/${meter}/readings`
+    return [serviceFinding('service/reading-stale', 'warning', document, path, params)]
+  })
+}
+
+/**
+ * The toolbox without wrenches whose scale ends below where it begins: no setting can be read off such a scale, and
+ * one slip of the pen should not keep the other wrenches from work. A rule reports it too; a plan may be made without.
+ */
+export function leaveOutWrenches(toolbox: Toolbox): {
+  readonly toolbox: Toolbox
+  readonly findings: Findings
+} {
+  const document = { kind: 'toolbox', id: toolbox.id } as const
+  const findings: Finding<ServiceCodes>[] = []
+  const wrenches = Object.entries(toolbox.wrenches).filter(([id, { name, scales }]) => {
+    const before = findings.length
+    for (const [place, { lowest, highest, unit }] of scales.entries()) {
+      if (highest >= lowest) continue
+      const ends = { lowest: { value: lowest, unit }, highest: { value: highest, unit } }
+      const path = `/wrenches/${id}/scales/${place}`
+      findings.push(
+        serviceFinding('service/scale-reversed', 'error', document, path, { wrench: name, ...ends }),
+      )
+    }
+    return findings.length === before
+  })
+  return { toolbox: { ...toolbox, wrenches: Object.fromEntries(wrenches) }, findings }
+}
+
+const LAST_FULL_YEAR = '9999-01-01'
+
+/** Findings for the wrenches that a visit uses whose calibration has run out, or whose date is not kept. */
+export function checkCalibration(toolbox: Toolbox, wrenches: readonly Id[], today: DateText): Findings {
+  const document = { kind: 'toolbox', id: toolbox.id } as const
+  return wrenches.flatMap((id): Findings => {
+    const tool = toolbox.wrenches[id]
+    if (tool === undefined) return []
+    const { from, interval, cycles, byCycles } = calibrationInputs(tool)
+    const wrench = tool.name
+    const path = `/wrenches/${id}`
+    if (from === undefined)
+      return [serviceFinding('service/calibration-not-recorded', 'info', document, path, { wrench })]
+    const found: Finding<ServiceCodes>[] = []
+    // A date to come has not run out, and the calendar ends with the year 9999.
+    const mayHaveRunOut = compareDates(from, today) <= 0 && compareDates(from, LAST_FULL_YEAR) < 0
+    const dueOn = interval.period && mayHaveRunOut ? addPeriod(from, interval.period) : undefined
+    if (dueOn !== undefined && compareDates(dueOn, today) <= 0) {
+      const at = `${path}/calibration/date`
+      found.push(serviceFinding('service/calibration-run-out', 'warning', document, at, { wrench, dueOn }))
+    }
+    if (byCycles === 'due') {
+      const at = `${path}/calibration/cyclesSince`
+      const params = { wrench, cycles: cycles.used ?? cycles.limit, limit: cycles.limit }
+      found.push(serviceFinding('service/calibration-cycles-run-out', 'warning', document, at, params))
+    }
+    return found
   })
 }
