@@ -1,5 +1,4 @@
-import { compareExact } from '../../quantity/index.js'
-import { millilitres, statedVolume } from '../lookup/statedVolume.js'
+import { findLarger } from '../lookup/statedVolume.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
@@ -18,17 +17,8 @@ export const rule = gearcaseRule(
   ([id, { name, oilSpace }], { sheet }) => {
     if (oilSpace.kind !== 'shared') return []
     const refillAt = `/gearcases/${oilSpace.with}/oilSpace/fill/drainAndRefill`
-    return sheet.pairs(`/gearcases/${id}/oilSpace/portion`, refillAt).flatMap(({ path, one, other }) => {
-      const portion = statedVolume(one)
-      const refill = statedVolume(other)
-      if (portion === undefined || refill === undefined || compareExact(portion.low, refill.high) <= 0)
-        return []
-      return [
-        {
-          path,
-          params: { gearcase: name, portion: millilitres(portion.low), refill: millilitres(refill.high) },
-        },
-      ]
-    })
+    return findLarger(sheet.pairs(`/gearcases/${id}/oilSpace/portion`, refillAt)).map(
+      ({ path, low, high }) => ({ path, params: { gearcase: name, portion: low, refill: high } }),
+    )
   },
 )

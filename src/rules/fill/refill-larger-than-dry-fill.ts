@@ -1,5 +1,4 @@
-import { compareExact } from '../../quantity/index.js'
-import { millilitres, statedVolume } from '../lookup/statedVolume.js'
+import { findLarger } from '../lookup/statedVolume.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
@@ -13,16 +12,8 @@ import { gearcaseRule } from '../ruleMakers.js'
  */
 export const rule = gearcaseRule('fill/refill-larger-than-dry-fill', 'error', ([id, { name }], { sheet }) => {
   const fill = `/gearcases/${id}/oilSpace/fill`
-  return sheet.pairs(`${fill}/drainAndRefill`, `${fill}/dryFill`).flatMap(({ path, one, other }) => {
-    const refill = statedVolume(one)
-    const dryFill = statedVolume(other)
-    if (refill === undefined || dryFill === undefined || compareExact(refill.low, dryFill.high) <= 0)
-      return []
-    return [
-      {
-        path,
-        params: { gearcase: name, refill: millilitres(refill.low), dryFill: millilitres(dryFill.high) },
-      },
-    ]
-  })
+  return findLarger(sheet.pairs(`${fill}/drainAndRefill`, `${fill}/dryFill`)).map(({ path, low, high }) => ({
+    path,
+    params: { gearcase: name, refill: low, dryFill: high },
+  }))
 })

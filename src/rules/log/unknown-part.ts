@@ -1,5 +1,5 @@
 import { lookUp } from '../lookup/lookUp.js'
-import { unknownName } from '../lookup/unknownName.js'
+import { unknownNames } from '../lookup/unknownNames.js'
 import { logRule } from '../ruleMakers.js'
 
 /**
@@ -15,7 +15,7 @@ import { logRule } from '../ruleMakers.js'
 export const rule = logRule('log/unknown-part', 'error', ({ document: log, sheet }) => {
   if (sheet === undefined) return []
   const gearcases = Object.keys(sheet.document.gearcases)
-  const named = [
+  return unknownNames([
     ...(log.events ?? []).flatMap((event, place) =>
       ('gearcases' in event ? (event.gearcases ?? []) : []).map((id, at) => ({
         path: `/events/${place}/gearcases/${at}`,
@@ -31,9 +31,5 @@ export const rule = logRule('log/unknown-part', 'error', ({ document: log, sheet
         ? []
         : [{ path: `/topUps/${place}/instance`, id: instance, known: instances }]
     }),
-  ]
-  return named.flatMap(({ path, id, known }) => {
-    if (known.includes(id)) return []
-    return [unknownName(path, id, known)]
-  })
+  ])
 })

@@ -58,12 +58,7 @@ export function indexRecord(
               : [{ path: `/entries/${place}`, entry, sheet, gearcase, identity }]
           }),
     tightenings: () =>
-      [
-        ...record.entries.flatMap(({ tightened }, entry) =>
-          tightened.map((done, place) => ({ path: `/entries/${entry}/tightened/${place}`, done })),
-        ),
-        ...(record.shields ?? []).map((done, place) => ({ path: `/shields/${place}`, done })),
-      ].flatMap(({ path, done }): readonly TighteningDoneAt[] => {
+      tighteningsDone(record).flatMap(({ path, done }): readonly TighteningDoneAt[] => {
         const part = sheet.parts.find((one) => one.path === done.on)
         if (part === undefined) return []
         const leafPath = `${part.path}${{ opening: '', cover: '/bolts', shield: '/fasteners' }[part.kind]}/tightening`
@@ -72,4 +67,14 @@ export function indexRecord(
         return [{ path, done, part: part.name, ...(leaf.kind === 'stated' ? { required: leaf.value } : {}) }]
       }),
   })
+}
+
+/** Everything that a record says was tightened: of its entries, then of the shields. */
+export function tighteningsDone({ entries, shields = [] }: ServiceRecord) {
+  return [
+    ...entries.flatMap(({ tightened }, entry) =>
+      tightened.map((done, place) => ({ path: `/entries/${entry}/tightened/${place}`, done })),
+    ),
+    ...shields.map((done, place) => ({ path: `/shields/${place}`, done })),
+  ]
 }

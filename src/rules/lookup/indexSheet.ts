@@ -35,89 +35,52 @@ export interface SheetIndex {
   /** Every stated value, also those inside leaves. */
   readonly values: readonly FoundValue[]
   /** Every printed value: the stated ones and those printed beside them. */
-  readonly figures: readonly FigureAt[]
+  readonly figures: readonly At<{ figure: PrintedValue }>[]
   /** Printed values that disagree with the one they are printed beside. */
   readonly disagreements: readonly DisagreementAt[]
   /** What is opened and tightened: openings, covers and shields. */
   readonly parts: readonly PartAt[]
-  readonly tightenings: readonly TighteningAt[]
-  readonly seals: readonly SealAt[]
-  readonly oils: readonly OilsAt[]
-  /** Every stated interval. */
-  readonly intervals: readonly IntervalAt[]
+  readonly tightenings: readonly At<{ tightening: Tightening; on: PartAt }>[]
+  readonly seals: readonly At<{ seal: Seal; on: PartAt }>[]
+  readonly oils: readonly At<{ choices: readonly OilChoice[]; oilSpace: OwnOilSpace }>[]
+  /** Every stated interval; `place` is what it is for: its own place, or the one that an override replaces. */
+  readonly intervals: readonly At<{ place: JsonPointer; interval: IntervalStated }>[]
   /** The intervals of each service, side by side, without overrides. */
-  readonly schedules: readonly ScheduleAt[]
-  readonly conditions: readonly ConditionAt[]
+  readonly schedules: readonly At<Pick<Service, 'intervals'>>[]
+  readonly conditions: readonly At<{ condition: Condition }>[]
   /** Every place that names another part of the sheet by its id. */
   readonly references: readonly ReferenceAt[]
   /** Two values side by side: as the sheet has them, and as each override leaves them. */
   readonly pairs: (one: JsonPointer, other: JsonPointer) => readonly ValuePair[]
 }
 
-export interface FigureAt {
-  readonly path: JsonPointer
-  readonly figure: PrintedValue
-}
-
-export interface TighteningAt {
-  readonly path: JsonPointer
-  readonly tightening: Tightening
-  readonly on: PartAt
-}
-
-export interface SealAt {
-  readonly path: JsonPointer
-  readonly seal: Seal
-  readonly on: PartAt
-}
-
-export interface OilsAt {
-  readonly path: JsonPointer
-  readonly choices: readonly OilChoice[]
-  readonly oilSpace: OwnOilSpace
-}
-
-export interface IntervalAt {
-  readonly path: JsonPointer
-  /** The place that it is for: its own, or the one that an override replaces. */
-  readonly place: JsonPointer
-  readonly interval: IntervalStated
-}
-
-export interface ScheduleAt {
-  readonly path: JsonPointer
-  readonly intervals: Service['intervals']
-}
+/** Something of a sheet with its place. */
+type At<Its> = { readonly path: JsonPointer } & Readonly<Its>
 
 export function indexSheet(sheet: SpecSheet): SheetIndex {
-  const partOf = (leaf: FoundLeaf): PartAt | undefined => {
-    const place = leaf.replaces ?? leaf.path
+  /** A leaf with the part that it is on, where there is one. */
+  const onPart = <Its>({ path, replaces: place = path }: FoundLeaf, its: Its) => {
     const holder = place.split('/', place.startsWith('/shields/') ? 3 : 5).join('/')
-    return holder === place ? undefined : index.parts.find(({ path }) => path === holder)
+    const on = holder === place ? undefined : index.parts.find((part) => part.path === holder)
+    return on === undefined ? [] : [{ path, ...its, on }]
   }
   const index: SheetIndex = lazily<SheetIndex>({
     document: () => sheet,
     leaves: () => findLeaves(sheet),
     values: () => findStatedValues(sheet),
     figures: () =>
-      index.values.flatMap(({ path, value }): FigureAt[] => [
+      index.values.flatMap(({ path, value }) => [
         { path, figure: value },
         ...(value.printed ?? []).map((figure, place) => ({ path: `${path}/printed/${place}`, figure })),
       ]),
     disagreements: () => index.values.flatMap(({ path, value }) => disagreementsOf(path, value)),
     parts: () => sheetParts(sheet),
     tightenings: () =>
-      index.leaves.flatMap((found) => {
-        if (found.kind !== 'tightening') return []
-        const on = partOf(found)
-        return on === undefined ? [] : [{ path: found.path, tightening: found.leaf, on }]
-      }),
+      index.leaves.flatMap((found) =>
+        found.kind === 'tightening' ? onPart(found, { tightening: found.leaf }) : [],
+      ),
     seals: () =>
-      index.leaves.flatMap((found) => {
-        if (found.kind !== 'seal') return []
-        const on = partOf(found)
-        return on === undefined ? [] : [{ path: found.path, seal: found.leaf, on }]
-      }),
+      index.leaves.flatMap((found) => (found.kind === 'seal' ? onPart(found, { seal: found.leaf }) : [])),
     oils: () =>
       index.leaves.flatMap(({ leaf, path, replaces }) => {
         if (leaf.kind !== 'oils') return []
@@ -141,12 +104,7 @@ export function indexSheet(sheet: SpecSheet): SheetIndex {
 }
 
 /** A printed value that does not agree with the one before it, and how. */
-export interface DisagreementAt {
-  readonly path: JsonPointer
-  readonly first: PrintedValue
-  readonly second: PrintedValue
-  readonly agreement: PrintedAgreement
-}
+type DisagreementAt = At<{ first: PrintedValue; second: PrintedValue; agreement: PrintedAgreement }>
 
 /**
  * The printed values that disagree with the one they are printed beside. Where all of them agree among themselves, the
@@ -171,11 +129,7 @@ function disagreementsOf(path: JsonPointer, value: StatedValue): readonly Disagr
 }
 
 /** Two stated values that hold for the same machines, and the place of the one that this block changes. */
-interface ValuePair {
-  readonly path: JsonPointer
-  readonly one: StatedValue
-  readonly other: StatedValue
-}
+export type ValuePair = At<{ one: StatedValue; other: StatedValue }>
 
 /**
  * Two values of a sheet side by side, for rules that compare them: once as the sheet has them, and once for
@@ -207,14 +161,8 @@ function blockOf(path: JsonPointer): string {
   return /^\/overrides\/[0-9]+/.exec(path)?.[0] ?? ''
 }
 
-/** A condition of a sheet and its place. */
-export interface ConditionAt {
-  readonly path: JsonPointer
-  readonly condition: Condition
-}
-
 /** Every condition of a sheet, in document order: of variants, parts, services and overrides. */
-function sheetConditions(sheet: SpecSheet): readonly ConditionAt[] {
+function sheetConditions(sheet: SpecSheet): SheetIndex['conditions'] {
   return [
     ...conditionsOf('/machine/variants', sheet.machine.variants, 'when'),
     ...Object.entries(sheet.gearcases).flatMap(([id, gearcase]) => [
@@ -235,7 +183,7 @@ function conditionsOf<Key extends 'when' | 'appliesTo'>(
   path: JsonPointer,
   record: Readonly<Record<string, { readonly [K in Key]?: Condition }>> | undefined,
   key: Key,
-): readonly ConditionAt[] {
+): SheetIndex['conditions'] {
   return Object.entries(record ?? {}).flatMap(([id, part]) => {
     const condition = part[key]
     return condition === undefined ? [] : [{ path: `${path}/${id}/${key}`, condition }]

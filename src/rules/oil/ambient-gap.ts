@@ -28,23 +28,18 @@ export const rule = oilsRule('oil/ambient-gap', 'warning', ({ path, choices }) =
   return []
 })
 
-type Temperature = { readonly value: string; readonly unit: TemperatureUnit }
+type Temperature = PrintedQuantity<TemperatureUnit> | undefined
 
 function bandOf({
   ambient,
-}: OilChoice): { readonly min?: Temperature; readonly max?: Temperature } | undefined {
+}: OilChoice): { readonly min: Temperature; readonly max: Temperature } | undefined {
   if (ambient?.kind !== 'limits') return undefined
   const { min, max, unit } = ambient
-  return {
-    ...(min === undefined ? {} : { min: { value: min, unit } }),
-    ...(max === undefined ? {} : { max: { value: max, unit } }),
-  }
+  const quantity = (value: string | undefined) => (value === undefined ? undefined : { value, unit })
+  return { min: quantity(min), max: quantity(max) }
 }
 
-function compareLimits(
-  one: PrintedQuantity<TemperatureUnit> | undefined,
-  other: PrintedQuantity<TemperatureUnit> | undefined,
-): number {
+function compareLimits(one: Temperature, other: Temperature): number {
   if (one === undefined || other === undefined) return one === other ? 0 : one === undefined ? -1 : 1
   return compareQuantities(one, other)
 }

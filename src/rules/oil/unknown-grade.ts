@@ -1,7 +1,4 @@
-import type { JsonPointer } from '../../base/index.js'
 import { GRADE_EDITIONS, type GradeSystem, parseGrade } from '../../oil/index.js'
-import type { Stock } from '../../spec/index.js'
-import type { OilsAt } from '../lookup/indexSheet.js'
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
@@ -13,44 +10,22 @@ import { ruleAbout } from '../ruleMakers.js'
  * Params: grade: as written; system: as written; others: the systems that have it
  * Source: SAE J306, SAE J300 and ISO 3448, as quoted by lubricant makers.
  */
-export const rule = ruleAbout('spec-sheet', 'stock')('oil/unknown-grade', 'error', ({ document, sheet }) =>
-  (document.kind === 'stock' ? stockGrades(document) : sheetGrades(sheet?.oils ?? [])).flatMap(
-    ({ path, grade, system }) => {
-      if (parseGrade(grade, system).ok) return []
-      const others = (Object.keys(GRADE_EDITIONS) as GradeSystem[]).filter(
-        (other) => parseGrade(grade, other).ok,
-      )
-      return [{ path, params: { grade, system, others } }]
-    },
-  ),
-)
-
-interface GradeAt {
-  readonly path: JsonPointer
-  readonly grade: string
-  readonly system: GradeSystem
-}
-
-function stockGrades({ containers }: Stock): readonly GradeAt[] {
-  return Object.entries(containers).flatMap(
-    ([
-      id,
-      {
-        oil: { grade, system },
-      },
-    ]) =>
-      grade === undefined || system === undefined
-        ? []
-        : [{ path: `/containers/${id}/oil/grade`, grade, system }],
-  )
-}
-
-function sheetGrades(oils: readonly OilsAt[]): readonly GradeAt[] {
-  return oils.flatMap(({ path, choices }) =>
-    choices.flatMap((choice, place) =>
-      choice.kind === 'grade'
-        ? [{ path: `${path}/choices/${place}/grade`, grade: choice.grade, system: choice.system }]
-        : [],
-    ),
-  )
-}
+export const rule = ruleAbout('spec-sheet', 'stock')('oil/unknown-grade', 'error', ({ document, sheet }) => {
+  const oils =
+    document.kind === 'stock'
+      ? Object.entries(document.containers).map(([id, { oil }]) => ({
+          path: `/containers/${id}/oil/grade`,
+          oil,
+        }))
+      : (sheet?.oils ?? []).flatMap(({ path, choices }) =>
+          choices.map((oil, place) => ({ path: `${path}/choices/${place}/grade`, oil })),
+        )
+  return oils.flatMap(({ path, oil }) => {
+    if (!('grade' in oil) || oil.grade === undefined || oil.system === undefined) return []
+    const { grade, system } = oil
+    if (parseGrade(grade, system).ok) return []
+    const systems = Object.keys(GRADE_EDITIONS) as GradeSystem[]
+    const others = systems.filter((other) => parseGrade(grade, other).ok)
+    return [{ path, params: { grade, system, others } }]
+  })
+})

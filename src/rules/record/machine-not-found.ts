@@ -1,4 +1,4 @@
-import { unknownName } from '../lookup/unknownName.js'
+import { unknownNames } from '../lookup/unknownNames.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
@@ -14,6 +14,6 @@ import { recordRule } from '../ruleMakers.js'
 export const rule = recordRule('record/machine-not-found', 'error', ({ document: record, set: { logs } }) => {
   const known = logs.map(({ document }) => document.id)
   const isInsideLog = logs.some(({ document }) => document.records.includes(record))
-  if (known.length === 0 || known.includes(record.machine) || isInsideLog) return []
-  return [unknownName('/machine', record.machine, known)]
+  if (known.length === 0 || isInsideLog) return []
+  return unknownNames([{ path: '/machine', id: record.machine, known }])
 })

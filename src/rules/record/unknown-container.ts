@@ -1,4 +1,4 @@
-import { unknownName } from '../lookup/unknownName.js'
+import { unknownNames } from '../lookup/unknownNames.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
@@ -13,13 +13,12 @@ export const rule = recordRule(
   'record/unknown-container',
   'warning',
   ({ document: record, set: { stocks } }) => {
-    if (stocks.length === 0) return []
     const known = stocks.flatMap(({ document }) => Object.keys(document.containers))
-    return record.entries.flatMap(({ oil }, place) => {
-      const id = oil?.container
-      if (id === undefined || known.includes(id)) return []
-      const path = `/entries/${place}/oil/container`
-      return [unknownName(path, id, known)]
-    })
+    const named = record.entries.flatMap(({ oil }, place) =>
+      oil?.container === undefined
+        ? []
+        : [{ path: `/entries/${place}/oil/container`, id: oil.container, known }],
+    )
+    return stocks.length === 0 ? [] : unknownNames(named)
   },
 )

@@ -3,7 +3,7 @@ import type { RecordEntry } from '../../spec/index.js'
 import type { SheetIndex } from '../lookup/indexSheet.js'
 import { lookUp } from '../lookup/lookUp.js'
 import type { PartAt } from '../lookup/sheetParts.js'
-import { unknownName } from '../lookup/unknownName.js'
+import { type NameAt, unknownNames } from '../lookup/unknownNames.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
@@ -21,29 +21,17 @@ import { recordRule } from '../ruleMakers.js'
 export const rule = recordRule('record/unknown-part', 'error', ({ document: record, sheet }) => {
   if (sheet === undefined) return []
   const shields = Object.keys(sheet.document.shields ?? {}).map((id) => `/shields/${id}`)
-  return [
+  return unknownNames([
     ...record.entries.flatMap((entry, place) => namesOf(entry, sheet, `/entries/${place}`)),
-    ...(record.shields ?? []).map(({ on }, place) => ({
+    ...(record.shields ?? []).map(({ on: id }, place) => ({
       path: `/shields/${place}/on`,
-      id: on,
+      id,
       known: shields,
     })),
-  ]
-    .filter(({ id, known }) => !known.includes(id))
-    .map(({ path, id, known }) => unknownName(path, id, known))
+  ])
 })
 
-interface NameAt {
-  readonly path: JsonPointer
-  readonly id: string
-  readonly known: readonly string[]
-}
-
-function namesOf(
-  entry: RecordEntry,
-  { document: sheet, parts }: SheetIndex,
-  path: JsonPointer,
-): readonly NameAt[] {
+function namesOf(entry: RecordEntry, { document: sheet, parts }: SheetIndex, path: JsonPointer): NameAt[] {
   const { service, gearcase, instance } = entry
   const there = lookUp(sheet.gearcases, gearcase)
   if (there === undefined)

@@ -1,4 +1,5 @@
-import { unknownName } from '../lookup/unknownName.js'
+import { tighteningsDone } from '../lookup/indexRecord.js'
+import { unknownNames } from '../lookup/unknownNames.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
@@ -14,17 +15,10 @@ export const rule = recordRule(
   'record/unknown-tool',
   'warning',
   ({ document: record, set: { toolboxes } }) => {
-    if (toolboxes.length === 0) return []
     const known = toolboxes.flatMap(({ document }) => Object.keys(document.wrenches))
-    const used = [
-      ...record.entries.flatMap(({ tightened }, entry) =>
-        tightened.map((done, place) => ({ done, path: `/entries/${entry}/tightened/${place}/tool` })),
-      ),
-      ...(record.shields ?? []).map((done, place) => ({ done, path: `/shields/${place}/tool` })),
-    ]
-    return used.flatMap(({ done, path }) => {
-      if (done.kind !== 'torque set' || known.includes(done.tool)) return []
-      return [unknownName(path, done.tool, known)]
-    })
+    const named = tighteningsDone(record).flatMap(({ path, done }) =>
+      done.kind === 'torque set' ? [{ path: `${path}/tool`, id: done.tool, known }] : [],
+    )
+    return toolboxes.length === 0 ? [] : unknownNames(named)
   },
 )

@@ -1,4 +1,4 @@
-import { unknownName } from '../lookup/unknownName.js'
+import { unknownNames } from '../lookup/unknownNames.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -14,9 +14,7 @@ import { sheetRule } from '../ruleMakers.js'
  * House rule.
  */
 export const rule = sheetRule('spec/dangling-reference', 'error', ({ sheet }) =>
-  sheet.references.flatMap(({ path, to, id, known }) => {
-    if (known.includes(id)) return []
-    const complaint = unknownName(path, id, known)
-    return [{ ...complaint, params: { to, ...complaint.params } }]
-  }),
+  sheet.references.flatMap(({ to, ...name }) =>
+    unknownNames([name]).map((found) => ({ ...found, params: { to, ...found.params } })),
+  ),
 )

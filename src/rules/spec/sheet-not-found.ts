@@ -1,4 +1,4 @@
-import { unknownName } from '../lookup/unknownName.js'
+import { unknownNames } from '../lookup/unknownNames.js'
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
@@ -16,7 +16,6 @@ export const rule = ruleAbout('machine-log', 'procedure', 'service-record')(
   'error',
   ({ document: { sheet }, set: { sheets } }) => {
     const known = [...new Set(sheets.map(({ document }) => document.id))]
-    if (known.length === 0 || known.includes(sheet.id)) return []
-    return [unknownName('/sheet/id', sheet.id, known)]
+    return known.length === 0 ? [] : unknownNames([{ path: '/sheet/id', id: sheet.id, known }])
   },
 )

@@ -1,4 +1,4 @@
-import { unknownName } from '../lookup/unknownName.js'
+import { unknownNames } from '../lookup/unknownNames.js'
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
@@ -23,9 +23,6 @@ export const rule = ruleAbout('spec-sheet', 'machine-log', 'procedure')(
             (condition.variants ?? []).map((id, place) => ({ path: `${path}/variants/${place}`, id })),
           )
         : [{ path: '/identity/variant', id: document.identity.variant }]
-    return named.flatMap(({ path, id }) => {
-      if (id === undefined || known.includes(id)) return []
-      return [unknownName(path, id, known)]
-    })
+    return unknownNames(named.flatMap(({ path, id }) => (id === undefined ? [] : [{ path, id, known }])))
   },
 )

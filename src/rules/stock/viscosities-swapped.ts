@@ -1,4 +1,5 @@
 import { compareQuantities } from '../../quantity/index.js'
+import { exchange } from '../lookup/exchange.js'
 import { containerRule } from '../ruleMakers.js'
 
 /**
@@ -13,9 +14,6 @@ export const rule = containerRule('stock/viscosities-swapped', 'error', ([id, { 
   const { kv40, kv100 } = oil
   if (kv40 === undefined || kv100 === undefined || compareQuantities(kv100, kv40) < 0) return []
   const path = `/containers/${id}/oil`
-  const cures = [
-    { op: 'replace' as const, path: `${path}/kv40`, value: kv100 },
-    { op: 'replace' as const, path: `${path}/kv100`, value: kv40 },
-  ]
+  const cures = exchange(path, ['kv40', kv40], ['kv100', kv100])
   return [{ path, params: { container: name, kv40, kv100 }, cures }]
 })

@@ -3,8 +3,19 @@ import { type JsonPointer, suggestName } from '../../base/index.js'
 /** A reader does not look through more; a sheet with a thousand ids would repeat them a thousand times. */
 const MOST_NAMED = 8
 
+/** A place that names something by its id, and the ids that exist. */
+export interface NameAt {
+  readonly path: JsonPointer
+  readonly id: string
+  readonly known: readonly string[]
+}
+
+/** The complaints about those of some names that nothing has. */
+export const unknownNames = (names: readonly NameAt[]) =>
+  names.flatMap(({ path, id, known }) => (known.includes(id) ? [] : [unknownName(path, id, known)]))
+
 /** A complaint about a name that nothing has: what there is instead, and the likely one as a cure. */
-export function unknownName(path: JsonPointer, id: string, known: readonly string[]) {
+function unknownName(path: JsonPointer, id: string, known: readonly string[]) {
   const meant = suggestName(id, known)
   const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
   const more = Math.max(0, known.length - MOST_NAMED)
