@@ -43,7 +43,7 @@ export function readMeterScale(
     now: now.count,
     age: today - now.day - pauseDays(log.pauses, now.day, today),
     earlier,
-    from: { ...(start.date && { date: start.date }), meter: from },
+    from: start.date === '' ? { meter: from } : { date: start.date, meter: from },
     read: { date: now.date, meter: quantityOf(now.shown, unit) },
     points,
   }
