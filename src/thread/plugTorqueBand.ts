@@ -22,12 +22,11 @@ function publishedTorques(row: PlugTorqueRow, housing: PlugHousing): number[] {
   const figures: number[] = []
   if (housing !== 'aluminium') {
     if (row.copperRing) figures.push(row.copperRing.steel)
-    if (row.otherForm?.steel !== undefined) figures.push(row.otherForm.steel)
+    if (row.other?.steel !== undefined) figures.push(row.other.steel)
   }
   if (housing === 'aluminium' || housing === 'not stated') {
     if (row.copperRing) figures.push(row.copperRing.aluminium)
-    if (row.otherForm)
-      figures.push(row.otherForm.aluminium[0], row.otherForm.aluminium[0] + row.otherForm.aluminium[1])
+    if (row.other) figures.push(row.other.aluminium[0], row.other.aluminium[0] + row.other.aluminium[1])
   }
   return figures.sort((first, second) => first - second)
 }
