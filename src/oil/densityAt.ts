@@ -1,7 +1,12 @@
 import type { Reason } from '../base/index.js'
-import { compareQuantities, convert, type Quantity, type TemperatureUnit } from '../quantity/index.js'
+import {
+  compareQuantities,
+  convert,
+  type Quantity,
+  requireQuantity,
+  type TemperatureUnit,
+} from '../quantity/index.js'
 import { type OilCodes, oilReason } from './codes.js'
-import { requireQuantity } from './requireQuantity.js'
 
 export type DensityVerdict =
   | {
@@ -28,7 +33,7 @@ export function densityAt(
   density15: Quantity<'kg/m3'>,
   temperature: Quantity<TemperatureUnit>,
 ): DensityVerdict {
-  requireQuantity('density15', density15, 'density', 0)
+  requireQuantity('density15', density15, 'density', { above: 0, max: Number.MAX_VALUE })
   requireQuantity('temperature', temperature, 'temperature')
   if (density15.value < LIGHTEST.value || density15.value > HEAVIEST.value) {
     const params = { density: density15, min: LIGHTEST, max: HEAVIEST }

@@ -1,14 +1,13 @@
 import { requireObject } from '../base/index.js'
-import type { Quantity } from '../quantity/index.js'
+import { type Quantity, requireQuantity } from '../quantity/index.js'
 import type { GradeBand } from './gradeBand.js'
-import { requireQuantity } from './requireQuantity.js'
 
 /**
  * Whether a kinematic viscosity measured at `band.at` lies in a grade's band: min ≤ ν < below (SAE), min ≤ ν ≤ max (ISO).
  * Source: SAE J306 ("< 18.5"), ISO 3448 (midpoint ±10 %), read second hand.
  */
 export function isWithinGrade(viscosity: Quantity<'mm2/s'>, band: GradeBand): boolean {
-  requireQuantity('viscosity', viscosity, 'kinematicViscosity', 0)
+  requireQuantity('viscosity', viscosity, 'kinematicViscosity', { above: 0, max: Number.MAX_VALUE })
   requireObject('band', band)
   for (const key of ['min', 'below', 'max'] as const)
     if (key === 'min' || band[key] !== undefined)

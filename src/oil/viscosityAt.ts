@@ -1,8 +1,13 @@
 import { type Reason, requireObject } from '../base/index.js'
-import { compareQuantities, convert, type Quantity, type TemperatureUnit } from '../quantity/index.js'
+import {
+  compareQuantities,
+  convert,
+  type Quantity,
+  requireQuantity,
+  type TemperatureUnit,
+} from '../quantity/index.js'
 import type { OfferedOil } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
-import { requireQuantity } from './requireQuantity.js'
 import { viscosityLine, viscosityOnLine } from './viscosityLine.js'
 
 export type ViscosityVerdict =
@@ -50,8 +55,10 @@ export function viscosityAt(
   requireObject('oil', oil)
   requireQuantity('temperature', temperature, 'temperature')
   const { kv40, kv100, pourPoint } = oil
-  if (kv40 !== undefined) requireQuantity('oil.kv40', kv40, 'kinematicViscosity', -Infinity, 0)
-  if (kv100 !== undefined) requireQuantity('oil.kv100', kv100, 'kinematicViscosity', -Infinity, 0)
+  if (kv40 !== undefined)
+    requireQuantity('oil.kv40', kv40, 'kinematicViscosity', { min: 0, max: Number.MAX_VALUE })
+  if (kv100 !== undefined)
+    requireQuantity('oil.kv100', kv100, 'kinematicViscosity', { min: 0, max: Number.MAX_VALUE })
   if (pourPoint !== undefined) requireQuantity('oil.pourPoint', pourPoint, 'temperature')
   if (kv40 === undefined || kv100 === undefined) {
     const missing = [kv40 === undefined ? 'kv40' : '', kv100 === undefined ? 'kv100' : ''].filter(Boolean)

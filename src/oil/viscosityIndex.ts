@@ -1,7 +1,6 @@
 import type { Reason } from '../base/index.js'
-import type { Quantity } from '../quantity/index.js'
+import { type Quantity, requireQuantity } from '../quantity/index.js'
 import { type OilCodes, oilReason } from './codes.js'
-import { requireQuantity } from './requireQuantity.js'
 import { VISCOSITY_INDEX_H, VISCOSITY_INDEX_L, viscosityIndexRow } from './viscosityIndexTable.js'
 
 export type ViscosityIndexVerdict =
@@ -25,8 +24,8 @@ const LEAST = { value: 2, unit: 'mm2/s' } as const
  * H = 0.1684Y² + 11.85Y − 97).
  */
 export function viscosityIndex(kv40: Quantity<'mm2/s'>, kv100: Quantity<'mm2/s'>): ViscosityIndexVerdict {
-  requireQuantity('kv40', kv40, 'kinematicViscosity', 0)
-  requireQuantity('kv100', kv100, 'kinematicViscosity', 0)
+  requireQuantity('kv40', kv40, 'kinematicViscosity', { above: 0, max: Number.MAX_VALUE })
+  requireQuantity('kv100', kv100, 'kinematicViscosity', { above: 0, max: Number.MAX_VALUE })
   if (kv100.value < LEAST.value) {
     return {
       verdict: 'cannot tell',

@@ -1,6 +1,5 @@
 import { quoteValue, requireObject } from '../base/index.js'
-import type { Quantity } from '../quantity/index.js'
-import { requireQuantity } from './requireQuantity.js'
+import { type Quantity, requireQuantity } from '../quantity/index.js'
 
 /** The two constants of an oil: log10 log10 (ν + 0.7 + …) = `intercept` − `slope` · log10 T. */
 export interface ViscosityLine {
@@ -27,8 +26,14 @@ export function viscosityLine(
 ): ViscosityLine {
   for (const [name, point] of [['cold', cold] as const, ['warm', warm] as const]) {
     requireObject(name, point)
-    requireQuantity(`${name}.temperature`, point.temperature, 'temperature', -273)
-    requireQuantity(`${name}.viscosity`, point.viscosity, 'kinematicViscosity', 0)
+    requireQuantity(`${name}.temperature`, point.temperature, 'temperature', {
+      above: -273,
+      max: Number.MAX_VALUE,
+    })
+    requireQuantity(`${name}.viscosity`, point.viscosity, 'kinematicViscosity', {
+      above: 0,
+      max: Number.MAX_VALUE,
+    })
     if (point.temperature.unit !== 'degC') {
       throw new TypeError(`${name}.temperature.unit must be degC, got ${point.temperature.unit}`)
     }

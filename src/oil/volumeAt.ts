@@ -1,9 +1,8 @@
 import { type Reason, requireObject } from '../base/index.js'
-import type { Quantity, TemperatureUnit, VolumeUnit } from '../quantity/index.js'
+import { type Quantity, requireQuantity, type TemperatureUnit, type VolumeUnit } from '../quantity/index.js'
 import type { OfferedOil } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
 import { densityAt } from './densityAt.js'
-import { requireQuantity } from './requireQuantity.js'
 
 export type VolumeVerdict<U extends VolumeUnit> =
   | {

@@ -1,4 +1,4 @@
-import { commonFactor, decimalText, type Exact, roundExact, times } from './exact.js'
+import { commonFactor, type Exact, exactText, powerOfTen, times } from './exact.js'
 import { figureOf } from './figureOf.js'
 import type { Figure, Unit } from './unit.js'
 import { exactlyIn } from './unitPair.js'
@@ -23,24 +23,16 @@ export function convertFigure(figure: Figure, from: Unit, to: Unit): ConvertedFi
   const common = commonFactor(value.n < 0n ? -value.n : value.n, value.d)
   const reduced = { n: value.n / common, d: value.d / common }
   const decimals = decimalsToEnd(reduced.d)
-  if (decimals !== undefined) return { digits: trimmed(atDecimals(reduced, decimals)), ends: true }
+  if (decimals !== undefined) return { digits: trimmed(exactText(reduced, decimals)), ends: true }
   const size = String(reduced.n / reduced.d).replace('-', '')
   let places = size === '0' ? SIGNIFICANT : SIGNIFICANT - size.length
   // below one: as many places more as there are zeros behind the point
   while (size === '0' && digitCount(reduced, places) < SIGNIFICANT) places += 1
-  return { digits: trimmed(atDecimals(reduced, places)), ends: false }
+  return { digits: trimmed(exactText(reduced, places)), ends: false }
 }
 
 function digitCount(value: Exact, places: number): number {
-  return String(scaledTo(value, places)).replace('-', '').length
-}
-
-function scaledTo(value: Exact, places: number): bigint {
-  return roundExact(times(value, { n: 10n ** BigInt(places), d: 1n }), 'nearest')
-}
-
-function atDecimals(value: Exact, places: number): string {
-  return decimalText(scaledTo(value, places), places)
+  return exactText(times(value, powerOfTen(places)), 0).replace('-', '').length
 }
 
 /** How many decimals a reduced fraction has; undefined where they never end. */

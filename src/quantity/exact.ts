@@ -79,6 +79,15 @@ export function roundExact(value: Exact, way: 'down' | 'up' | 'nearest'): bigint
   return twice === value.d ? floor + (floor & 1n) : floor
 }
 
+/** A fraction as a decimal string with that many decimals. */
+export function exactText(
+  value: Exact,
+  decimals: number,
+  way: 'down' | 'up' | 'nearest' = 'nearest',
+): string {
+  return decimalText(roundExact(times(value, powerOfTen(decimals)), way), decimals)
+}
+
 /** `whole` × 10^−`decimals` as a decimal string with all its decimals. */
 export function decimalText(whole: bigint, decimals: number): string {
   if (decimals <= 0) return String(whole * 10n ** BigInt(-decimals))

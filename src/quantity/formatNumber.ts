@@ -1,5 +1,5 @@
 import { quoteValue, requireKnownKeys, requireObject } from '../base/index.js'
-import { decimalText, exactOf, powerOfTen, roundExact, times } from './exact.js'
+import { decimalText, exactOf, exactText } from './exact.js'
 import { figureOf } from './figureOf.js'
 import type { Figure } from './unit.js'
 
@@ -50,8 +50,7 @@ function numberText(value: number, { decimals, atMost }: NumberDigits): string {
   if (!Number.isInteger(places) || places < 0 || places > 20) {
     throw new RangeError(`decimals must be a whole number from 0 to 20, got ${quoteValue(places)}`)
   }
-  const rounded = roundExact(times(exactOf(plainDigits(value)), powerOfTen(places)), 'nearest')
-  const text = decimalText(rounded, places)
+  const text = exactText(exactOf(value), places)
   return decimals === undefined && places > 0 ? text.replace(/\.?0+$/, '') : text
 }
 

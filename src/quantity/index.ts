@@ -12,6 +12,7 @@ export {
   compareExact,
   type Exact,
   exactOf,
+  exactText,
   lowerExact,
   minus,
   over,
@@ -20,6 +21,7 @@ export {
   times,
 } from './exact.js'
 export { exactIn, nearestQuantity } from './exactIn.js'
+export { decimalsOf } from './figureOf.js'
 export { figureToNumber } from './figureToNumber.js'
 export { formatNumber, type NumberDigits, type NumberMarks } from './formatNumber.js'
 export { formatQuantity } from './formatQuantity.js'

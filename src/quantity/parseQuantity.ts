@@ -1,6 +1,6 @@
 import { type Finding, quoteValue, type Result, requireKnownKeys } from '../base/index.js'
 import type { QuantityCodes } from './codes.js'
-import { decimalText, exactOf, powerOfTen, roundExact, times } from './exact.js'
+import { exactOf, exactText, powerOfTen, times } from './exact.js'
 import { decimalsOf } from './figureOf.js'
 import { isFigure } from './isFigure.js'
 import { isUnit } from './isUnit.js'
@@ -156,7 +156,7 @@ function figureFound(
 function shareOf(figure: string, percent: string): string {
   const decimals = decimalsOf(figure) + decimalsOf(percent) + 2
   const share = times(exactOf(figure.replace('-', '')), times(exactOf(percent), powerOfTen(-2)))
-  return decimalText(roundExact(times(share, powerOfTen(decimals)), 'down'), decimals).replace(/\.?0+$/, '')
+  return exactText(share, decimals, 'down').replace(/\.?0+$/, '')
 }
 
 function refused(finding: Finding<QuantityCodes>): Result<PrintedBand, QuantityCodes> {

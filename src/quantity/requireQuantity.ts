@@ -30,12 +30,12 @@ export function requireQuantityOf(
   else throw new TypeError(`${place} must be a number or a printed figure, got ${quoteValue(value)}`)
 }
 
-/** {@link requireQuantityOf} for a measure of the whole table. */
+/** {@link requireQuantityOf} for a measure of the whole table; any finite number where no range is given. */
 export function requireQuantity(
   name: string,
   quantity: unknown,
   measure: Measure,
-  range: QuantityRange,
+  range: QuantityRange = { max: Number.MAX_VALUE },
 ): void {
   requireQuantityOf({ [measure]: FACTORS[measure] }, name, quantity, range)
 }

@@ -1,4 +1,4 @@
-import { compareExact, decimalText, type Exact, minus, plus, powerOfTen, roundExact, times } from './exact.js'
+import { compareExact, type Exact, exactOf, exactText, minus, plus, powerOfTen, times } from './exact.js'
 import { decimalsOf, figureOf } from './figureOf.js'
 import { isFigure } from './isFigure.js'
 import type { PrintedBand } from './printed.js'
@@ -43,7 +43,7 @@ export function secondUnit<U extends Unit>(value: PrintedBand, unit: U): Printed
 
 function secondNominal<U extends Unit>(figure: Figure, pair: UnitPair, unit: U): PrintedBand<U> | null {
   const exact = converted(figureOf(figure, 'value.value'), pair)
-  const text = placed(exact, 'nearest', enoughDecimals([figure], pair))
+  const text = exactText(exact, enoughDecimals([figure], pair))
   return isFigure(text, { minus: true }) ? { kind: 'nominal', value: text, unit } : null
 }
 
@@ -66,9 +66,9 @@ function limitsInside<U extends Unit>(
   unit: U,
 ): PrintedBand<U> | null {
   for (let decimals = fewest; decimals <= MAX_DECIMALS; decimals++) {
-    const least = low && placed(low, 'up', decimals)
-    const most = high && placed(high, 'down', decimals)
-    if (least && most && compareExact(figureValue(least), figureValue(most)) > 0) continue
+    const least = low && exactText(low, decimals, 'up')
+    const most = high && exactText(high, decimals, 'down')
+    if (least && most && compareExact(exactOf(least), exactOf(most)) > 0) continue
     if (![least, most].every((text) => text === undefined || isFigure(text, { minus: true }))) return null
     return { kind: 'limits', ...(least && { min: least }), ...(most && { max: most }), unit }
   }
@@ -91,10 +91,10 @@ function secondTolerance<U extends Unit>(
     enoughDecimals([value.minus, value.plus], steps),
   )
   for (let decimals = fewest; decimals <= MAX_DECIMALS; decimals++) {
-    const middle = placed(converted(nominal, pair), 'nearest', decimals)
+    const middle = exactText(converted(nominal, pair), decimals)
     if (!isFigure(middle, { minus: true })) return null
-    const down = placed(minus(figureValue(middle), low), 'down', decimals)
-    const up = placed(minus(high, figureValue(middle)), 'down', decimals)
+    const down = exactText(minus(exactOf(middle), low), decimals, 'down')
+    const up = exactText(minus(high, exactOf(middle)), decimals, 'down')
     if (isFigure(down) && isFigure(up)) {
       return { kind: 'nominal with tolerance', value: middle, minus: down, plus: up, unit }
     }
@@ -127,13 +127,4 @@ function twoDigits(value: Exact, fewest: number): number {
 
 function converted(value: Exact, { ratio, offset }: UnitPair): Exact {
   return plus(times(value, ratio), offset)
-}
-
-function placed(value: Exact, way: 'down' | 'up' | 'nearest', decimals: number): string {
-  return decimalText(roundExact(times(value, powerOfTen(decimals)), way), decimals)
-}
-
-function figureValue(text: string): Exact {
-  const decimals = decimalsOf(text)
-  return { n: BigInt(text.replace('.', '')), d: 10n ** BigInt(decimals) }
 }

@@ -145,10 +145,10 @@ describe('isWithinGrade', () => {
   it('refuses what is no viscosity', () => {
     if (band.kind !== 'band') return expect.unreachable()
     expect(() => isWithinGrade(mm2(Number.NaN), band)).toThrow(RangeError)
-    expect(() => isWithinGrade(mm2(0), band)).toThrow(/viscosity.value must be finite and above 0/)
+    expect(() => isWithinGrade(mm2(0), band)).toThrow(/viscosity.value must be a number, above 0/)
     // @ts-expect-error wrong unit
     expect(() => isWithinGrade({ value: 14, unit: 'mPa.s' }, band)).toThrow(
-      /viscosity.unit must be one of mm2\/s/,
+      /viscosity.unit must be a unit of kinematicViscosity/,
     )
     // @ts-expect-error a text for a number
     expect(() => isWithinGrade({ value: '14', unit: 'mm2/s' }, band)).toThrow(TypeError)
