@@ -15,6 +15,7 @@ export interface QuantityCodes {
   'quantity/text-is-too-long': { length: number; longest: number }
   'quantity/number-is-missing': { text: string }
   'quantity/number-is-unreadable': { text: string }
+  'quantity/number-has-a-raised-digit': { text: string; without: string }
   'quantity/decimal-mark-is-unclear': { text: string; withPoint: string; withComma: string }
   'quantity/fraction-is-rounded': { text: string; value: string }
   'quantity/value-is-negative': { quantity: { value: string; unit: Unit } }

@@ -23,6 +23,9 @@ export interface ReadingOptions {
 
 const LONGEST = 200
 
+/** Raised digits behind a number, the mark of a footnote; above a fraction stroke they are a numerator. */
+const RAISED = /(?<=[0-9½¼¾⅓⅔⅛⅜⅝⅞])[⁰¹²³⁴-⁹]+(?![⁰¹²³⁴-⁹]*[⁄∕/])/
+
 /**
  * Reads what people write for a quantity: `8.9 ft-lb`, `7 1/2 lb-ft`, `½ qt (US)`, `106 in-lbs`, `34–44 N·m`,
  * `20 ± 2 N·m`, `≥ 20 N·m`. Nothing is guessed: what could mean two things is refused and both are named.
@@ -51,6 +54,10 @@ export function parseQuantity(
   requireArguments(text, options)
   if (text.length > LONGEST)
     return refused(textFinding('quantity/text-is-too-long', { length: text.length, longest: LONGEST }))
+  if (RAISED.test(text)) {
+    const without = text.replace(new RegExp(RAISED, 'g'), '')
+    return refused(textFinding('quantity/number-has-a-raised-digit', { text, without }))
+  }
   const plain = plainText(text).trim()
   if (plain === '') return refused(textFinding('quantity/text-is-empty', {}))
   const reading: Reading = { text: plain, at: 0, mark: options.decimalMark }
@@ -96,10 +103,14 @@ function bandOf(
   if (below !== undefined && !/^(deg[CF]|K_diff)/.test(unit)) {
     findings.push(textFinding('quantity/value-is-negative', { quantity: { value: below, unit } }))
   }
+  const between = kind === 'range' ? ['–'] : kind === 'tolerance' ? [' ± '] : [' +', ' -']
   const asPrinted = numbers.some(({ fraction }) => fraction !== undefined) && {
     asPrinted: numbers
-      .map(({ fraction, value: digits }) => fraction ?? digits)
-      .join(kind === 'range' ? '–' : ' ± '),
+      .map(
+        ({ fraction, value: digits }, place) =>
+          (place === 0 ? '' : between[place - 1]) + (fraction ?? digits),
+      )
+      .join(''),
   }
   if (kind === 'nominal') return { kind, value, unit, ...asPrinted }
   if (kind === 'min' || kind === 'max') return { kind: 'limits', [kind]: value, unit, ...asPrinted }

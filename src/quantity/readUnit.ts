@@ -67,6 +67,14 @@ export interface NameOptions {
   readonly assume?: readonly Unit[]
 }
 
+/** Whether two units side by side would be read as a third one: `m in` is no minute. */
+function isPair(written: string, [unit = 'N.m']: readonly Unit[]): boolean {
+  return (
+    ['length', 'distance', 'volume', 'mass', 'duration'].includes(measureOf(unit)) &&
+    written.split(/ +/).every((part) => unitNamed(part) !== undefined)
+  )
+}
+
 /** The unit that a name means to this caller; objections go into `findings`. */
 export function unitMeant(
   name: string,
@@ -75,7 +83,7 @@ export function unitMeant(
   findings: Finding<QuantityCodes>[],
 ): Unit | undefined {
   const meaning = unitNamed(name)
-  if (meaning === undefined) {
+  if (meaning === undefined || (written.includes(' ') && isPair(written, meaning.units))) {
     findings.push(textFinding('quantity/unit-is-unknown', { text: written }))
     return undefined
   }

@@ -8,7 +8,7 @@ export interface UnitName {
 
 /**
  * Names as people write them, without spaces, dots, hyphens and `lbs`' s. Capitals are kept where they distinguish units;
- * a name in small letters is met by any case. Plurals in s are added.
+ * a name in small letters is met by any case. Plurals in s are added, but not to symbols whose s would be a second.
  */
 const NAMES: { readonly [U in Unit]?: string } = {
   'N.m': 'Nm newtonmetre newtonmeter',
@@ -86,6 +86,9 @@ const TROUBLED: readonly (readonly [string, NonNullable<UnitName['trouble']>, re
   ['kgcm cmkg', 'mass-for-force', ['kgf.cm']],
 ]
 
+/** `ms`, `Ns`, `Nms`, `kPas` are units with a second in them. */
+const WITH_SECOND = /^([a-z]|[cdk]?nm?|[km]pa)$/i
+
 let names: Map<string, UnitName> | undefined
 
 /** What a name without spaces, dots and hyphens means; undefined where no unit is called so. */
@@ -98,7 +101,8 @@ function allNames(): Map<string, UnitName> {
   const all = new Map<string, UnitName>()
   const put = (written: string, name: UnitName): void => {
     for (const one of written.split(' ')) {
-      for (const spelled of [one, `${one}s`, one.replace('lb', 'lbs')]) {
+      const plural = WITH_SECOND.test(one) ? one : `${one}s`
+      for (const spelled of [one, plural, one.replace('lb', 'lbs')]) {
         if (spelled === one || !all.has(spelled)) all.set(spelled, name)
       }
     }

@@ -208,4 +208,30 @@ export const UNIT_TEXTS: readonly UnitText[] = [
   row('220 cSt', '220 mm2/s'),
   row('220 mm²/s', '220 mm2/s'),
   row('890 kg/m³', '890 kg/m3'),
+
+  // a raised digit behind a number points to a footnote, and is no digit of the number
+  refused('35² N·m', 'number-has-a-raised-digit'),
+  refused('18³ L', 'number-has-a-raised-digit'),
+  refused('34–44² N·m', 'number-has-a-raised-digit'),
+  refused('20 ± 2¹ N·m', 'number-has-a-raised-digit'),
+  refused('½² qt (US)', 'number-has-a-raised-digit'),
+  row('450 cm³', '450 cm3'),
+  row('32 mm²/s', '32 mm2/s'),
+
+  // an s behind a symbol is a second, and two units side by side are no third one
+  refused('5 ms', 'unit-is-unknown'),
+  refused('3 Ns', 'unit-is-unknown'),
+  refused('20 Nm s', 'unit-is-unknown'),
+  refused('20 N·m·s', 'unit-is-unknown'),
+  refused('1 kPas', 'unit-is-unknown'),
+  refused('5 m in', 'unit-is-unknown'),
+  refused('5 m m', 'unit-is-unknown'),
+  row('2 kgs', '2 kg'),
+  row('450 c.c.', '450 mL'),
+  row('90 deg C', '90 degC'),
+  row('5 mins', '5 min'),
+  row('3 hrs', '3 h'),
+
+  // a tolerance of two fractions keeps both as printed
+  row('7 1/2 in +1/4 -1/8', '7.5 -0.125 +0.25 (7 1/2 +1/4 -1/8) in'),
 ]

@@ -10,6 +10,8 @@ export const quantityTexts: Texts<QuantityCodes> = {
   'quantity/text-is-too-long': ({ length, longest }, say) =>
     `The text has ${say.number(length)} characters; the limit is ${say.number(longest)}.`,
   'quantity/number-is-missing': ({ text }) => `Expected a number first, found “${text}”.`,
+  'quantity/number-has-a-raised-digit': ({ text, without }) =>
+    `A raised digit in “${text}” is not part of the number. Write “${without}”, and the footnote apart.`,
   'quantity/number-is-unreadable': ({ text }) =>
     `Unreadable number in “${text}”. Write up to nine digits, one decimal mark, up to six decimals, and no leading zero.`,
   'quantity/decimal-mark-is-unclear': ({ text, withPoint, withComma }) =>
