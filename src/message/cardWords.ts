@@ -33,6 +33,10 @@ export type CardSectionId =
   | 'sources'
 
 type Words<Names extends string> = Readonly<Record<Names, string>>
+/** The single words of a text, as names. */
+type EachOf<Text extends string, Found extends string = never> = Text extends `${infer First} ${infer Rest}`
+  ? EachOf<Rest, Found | First>
+  : Found | Text
 
 /**
  * Every word on a card that is not from the plan. None contains a digit: a figure on a card always comes from the plan.
@@ -46,39 +50,14 @@ export interface CardWords {
   /** The machine's manual and the local codes come first; licensed work stays with licensed people. */
   readonly authority: readonly string[]
   readonly columns: Words<
-    | 'by'
-    | 'limit'
-    | 'since'
-    | 'used'
-    | 'left'
-    | 'dueAt'
-    | 'state'
-    | 'part'
-    | 'manual'
-    | 'also'
-    | 'wrench'
-    | 'setting'
-    | 'trueBand'
-    | 'wait'
-    | 'time'
-    | 'of'
+    EachOf<'by limit since used left dueAt state part manual also wrench setting trueBand wait time of'>
   >
   readonly labels: Words<CardLabel>
   readonly wrenchHabits: readonly string[]
   readonly leakAdvice: readonly string[]
   /** Blank lines to write on. */
   readonly blanks: Words<
-    | 'date'
-    | 'initials'
-    | 'hours'
-    | 'distance'
-    | 'drained'
-    | 'refilled'
-    | 'magnet'
-    | 'oilLooks'
-    | 'level'
-    | 'leaks'
-    | 'notes'
+    EachOf<'date initials hours distance drained refilled magnet oilLooks level leaks notes'>
   >
   /** What to tick at a blank. */
   readonly choices: Readonly<Record<'magnet' | 'oil' | 'level' | 'leaks', readonly string[]>>
@@ -134,47 +113,7 @@ export interface CardWords {
 }
 
 type CardLabel =
-  | 'additive'
-  | 'ambient'
-  | 'before'
-  | 'buy'
-  | 'candidates'
-  | 'caution'
-  | 'consumables'
-  | 'decides'
-  | 'distance'
-  | 'each'
-  | 'edition'
-  | 'findings'
-  | 'hours'
-  | 'houseEstimate'
-  | 'machine'
-  | 'market'
-  | 'modelYear'
-  | 'most'
-  | 'mustHold'
-  | 'notTaken'
-  | 'nothingTaken'
-  | 'overdueAfter'
-  | 'nothingMissing'
-  | 'oil'
-  | 'opened'
-  | 'or'
-  | 'page'
-  | 'pan'
-  | 'permitted'
-  | 'revision'
-  | 'seals'
-  | 'serial'
-  | 'sheet'
-  | 'take'
-  | 'thenAngle'
-  | 'thenStage'
-  | 'thread'
-  | 'today'
-  | 'tools'
-  | 'turnsPast'
-  | 'use'
-  | 'usedOil'
-  | 'variant'
-  | 'workingTime'
+  | EachOf<'additive ambient before buy candidates caution consumables decides distance each edition'>
+  | EachOf<'findings hours houseEstimate machine market modelYear most mustHold notTaken nothingMissing'>
+  | EachOf<'nothingTaken oil opened or overdueAfter page pan permitted revision seals serial sheet take'>
+  | EachOf<'thenAngle thenStage thread today tools turnsPast use usedOil variant workingTime'>

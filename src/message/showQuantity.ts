@@ -9,27 +9,12 @@ import {
   type Unit,
 } from '../quantity/index.js'
 
-/** The maximum decimals of a computed quantity, where three are more than can be measured. */
-const DECIMALS: { readonly [U in Unit]?: number } = {
-  mL: 1,
-  cm3: 1,
-  kg: 1,
-  g: 1,
-  lb: 1,
-  h: 1,
-  km: 1,
-  mi: 1,
-  s: 0,
-  d: 0,
-  min: 1,
-  degC: 1,
-  degF: 1,
-  K: 1,
-  'N.m': 2,
-  'lbf.ft': 2,
-  'lbf.in': 1,
-  'kgf.cm': 1,
-}
+/** Units of computed quantities by the maximum of their decimals, where three are more than can be measured. */
+const UNITS_BY_DECIMALS: readonly (readonly Unit[])[] = [
+  ['s', 'd'],
+  ['mL', 'cm3', 'kg', 'g', 'lb', 'h', 'km', 'mi', 'min', 'degC', 'degF', 'K', 'lbf.in', 'kgf.cm'],
+  ['N.m', 'lbf.ft'],
+]
 
 /**
  * A quantity for one line of text: a printed figure or band with its own digits, a computed number with as
@@ -51,8 +36,8 @@ export function showAmount({ value, unit }: Quantity, marks: NumberMarks): strin
 }
 
 function digitsOf(unit: unknown): NumberDigits {
-  const known = typeof unit === 'string' && Object.hasOwn(DECIMALS, unit)
-  return { atMost: known ? (DECIMALS[unit as Unit] ?? 3) : 3 }
+  const decimals = UNITS_BY_DECIMALS.findIndex((units) => units.some((one) => one === unit))
+  return { atMost: decimals === -1 ? 3 : decimals }
 }
 
 /** A computed number with the language's marks; `undefined` for what is no finite number. */

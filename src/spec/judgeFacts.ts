@@ -1,5 +1,5 @@
-import { quoteValue, type Reason, requireShape, type Shape } from '../base/index.js'
-import { specReason } from './codes.js'
+import { quoteValue, requireShape, type Shape } from '../base/index.js'
+import { type SpecCodes, specReason } from './codes.js'
 import type { Condition, Id, Identity } from './leaf.js'
 import type { IdentityFact, Judgement } from './resolved.js'
 
@@ -47,44 +47,38 @@ export function joinJudgements(parts: readonly Judgement[]): Judgement {
   }
 }
 
-function judgeListed(listed: readonly Id[], candidates: readonly Id[] | undefined): Judgement {
-  if (candidates === undefined || candidates.length === 0) return missingFact('variant')
-  const inside = candidates.filter((variant) => listed.includes(variant))
-  if (inside.length > 0 && inside.length < candidates.length) return missingFact('variant')
-  const params = { variants: candidates, listed }
-  return inside.length > 0
-    ? { verdict: 'yes', reasons: [specReason('spec/variant-listed', params)] }
-    : { verdict: 'no', reasons: [specReason('spec/variant-not-listed', params)] }
+function judgeListed(listed: readonly Id[], variants: readonly Id[] | undefined): Judgement {
+  const inside = variants?.filter((variant) => listed.includes(variant)).length ?? 0
+  if (variants === undefined || variants.length === 0 || (inside > 0 && inside < variants.length))
+    return missingFact('variant')
+  const params = { variants, listed }
+  return inside > 0
+    ? answer('yes', 'spec/variant-listed', params)
+    : answer('no', 'spec/variant-not-listed', params)
 }
 
 function judgeModelYear(
   years: NonNullable<Condition['modelYears']>,
   modelYear: number | undefined,
 ): Judgement {
-  if (years.from === undefined && years.to === undefined) return { verdict: 'yes', reasons: [] }
+  const { from, to } = years
+  if (from === undefined && to === undefined) return { verdict: 'yes', reasons: [] }
   if (modelYear === undefined) return missingFact('modelYear')
   if (!Number.isSafeInteger(modelYear))
     throw new RangeError(`identity.modelYear must be a whole number, got ${quoteValue(modelYear)}`)
-  const outside =
-    (years.from !== undefined && modelYear < years.from) || (years.to !== undefined && modelYear > years.to)
   const params = { modelYear, ...years }
-  const reasons: Reason[] = [
-    outside ? specReason('spec/model-year-outside', params) : specReason('spec/model-year-inside', params),
-  ]
-  return { verdict: outside ? 'no' : 'yes', reasons }
+  return (from !== undefined && modelYear < from) || (to !== undefined && modelYear > to)
+    ? answer('no', 'spec/model-year-outside', params)
+    : answer('yes', 'spec/model-year-inside', params)
 }
 
 function judgeMarket(listed: readonly string[], market: string | undefined): Judgement {
   if (market === undefined) return missingFact('market')
   const params = { market, listed }
-  if (listed.includes(market)) return { verdict: 'yes', reasons: [specReason('spec/market-listed', params)] }
-  if (listed.some((one) => one.toLowerCase() === market.toLowerCase()))
-    return {
-      verdict: 'cannot tell',
-      missing: ['market'],
-      reasons: [specReason('spec/market-case-differs', params)],
-    }
-  return { verdict: 'no', reasons: [specReason('spec/market-not-listed', params)] }
+  if (listed.includes(market)) return answer('yes', 'spec/market-listed', params)
+  return listed.some((one) => one.toLowerCase() === market.toLowerCase())
+    ? cannotTell(['market'], 'spec/market-case-differs', params)
+    : answer('no', 'spec/market-not-listed', params)
 }
 
 /**
@@ -97,37 +91,36 @@ function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | 
   const ends = [from, to].filter((end) => end !== undefined)
   const width = ends[0]?.length
   if (ends.some((end) => !isNumberText(end) || end.length !== width))
-    return {
-      verdict: 'cannot tell',
-      missing: [],
-      reasons: [specReason('spec/serial-range-unreadable', { ...range, prefix })],
-    }
+    return cannotTell([], 'spec/serial-range-unreadable', { ...range, prefix })
   if (serial === undefined) return missingFact('serial')
   const number = serial.slice(prefix.length)
   const start = serial.slice(0, prefix.length)
   const sameBuild = isNumberText(number) && (width === undefined || number.length === width)
   const otherCase = start !== prefix && start.toLowerCase() === prefix.toLowerCase()
-  if (!sameBuild || otherCase)
-    return {
-      verdict: 'cannot tell',
-      missing: ['serial'],
-      reasons: [
-        specReason('spec/serial-form-differs', { serial, prefix, ...(width === undefined ? {} : { width }) }),
-      ],
-    }
+  if (!sameBuild || otherCase) {
+    const params = { serial, prefix, ...(width === undefined ? {} : { width }) }
+    return cannotTell(['serial'], 'spec/serial-form-differs', params)
+  }
   const params = { ...range, serial, prefix }
-  const inside =
-    start === prefix && (from === undefined || number >= from) && (to === undefined || number <= to)
-  return inside
-    ? { verdict: 'yes', reasons: [specReason('spec/serial-inside', params)] }
-    : { verdict: 'no', reasons: [specReason('spec/serial-outside', params)] }
+  return start === prefix && (from === undefined || number >= from) && (to === undefined || number <= to)
+    ? answer('yes', 'spec/serial-inside', params)
+    : answer('no', 'spec/serial-outside', params)
 }
 
 function isNumberText(text: string): boolean {
   return /^[0-9]+$/.test(text) && !text.endsWith('\n')
 }
 
-/** The answer for a missing fact. */
-function missingFact(fact: IdentityFact): Judgement {
-  return { verdict: 'cannot tell', missing: [fact], reasons: [specReason('spec/fact-missing', { fact })] }
-}
+const answer = <Code extends keyof SpecCodes>(
+  verdict: 'yes' | 'no',
+  code: Code,
+  params: SpecCodes[Code],
+): Judgement => ({ verdict, reasons: [specReason(code, params)] })
+
+const cannotTell = <Code extends keyof SpecCodes>(
+  missing: readonly IdentityFact[],
+  code: Code,
+  params: SpecCodes[Code],
+): Judgement => ({ verdict: 'cannot tell', missing, reasons: [specReason(code, params)] })
+
+const missingFact = (fact: IdentityFact) => cannotTell([fact], 'spec/fact-missing', { fact })

@@ -14,6 +14,15 @@ export type { DateText }
 /** `^[a-z][a-z0-9-]{0,63}$` */
 export type Id = string
 
+/** What every document begins with. */
+export interface DocumentHead<Kind extends string> {
+  readonly kind: Kind
+  readonly version: '1.0'
+  readonly id: Id
+  /** Anything a reader of the file must know, such as that its data are invented. */
+  readonly header?: string
+}
+
 /** Where a leaf was read. */
 export interface SourceRef {
   /** Id in the sheet's `sources`. */

@@ -1,16 +1,12 @@
 import type { DistanceUnit, Quantity, VolumeUnit } from '../quantity/index.js'
-import type { DateText, Id, Identity } from './leaf.js'
+import type { DateText, DocumentHead, Id, Identity } from './leaf.js'
 import type { ServiceRecord, SheetReference } from './serviceRecord.js'
 import type { MachineEventKind } from './specSheet.js'
 
 /** One machine's history. */
-export interface MachineLog {
-  readonly kind: 'machine-log'
-  readonly version: '1.0'
-  readonly id: Id
+export interface MachineLog extends DocumentHead<'machine-log'> {
   /** What the workshop calls this machine. */
   readonly name: string
-  readonly header?: string
   readonly sheet: SheetReference
   readonly identity: Identity
   /** Date of first use: the machine's zero for `first` intervals. Absent: not known. */

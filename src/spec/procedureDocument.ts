@@ -1,15 +1,11 @@
 import type { JsonPointer } from '../base/index.js'
-import type { Id, Identity } from './leaf.js'
+import type { DocumentHead, Id, Identity } from './leaf.js'
 import type { SheetReference } from './serviceRecord.js'
 import type { WheelMark } from './specSheet.js'
 
 /** A writer's own steps for a sheet, its variant facts and services; `buildProcedure` makes the same. */
-export interface ProcedureDocument {
-  readonly kind: 'procedure'
-  readonly version: '1.0'
-  readonly id: Id
+export interface ProcedureDocument extends DocumentHead<'procedure'> {
   readonly name: string
-  readonly header?: string
   readonly sheet: SheetReference
   readonly identity: Identity
   readonly services: readonly Id[]

@@ -64,39 +64,30 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
   requireShape('sheet', sheet, MACHINE)
   requireShape('identity', identity, FACTS, 'leave out what is not known')
   const judged = judgeVariants(sheet, identity)
-  const candidates = judged.filter((one) => one.judgement.verdict !== 'no').map((one) => one.variant)
+  const open = judged.filter(({ judgement }) => judgement.verdict !== 'no')
+  const candidates = open.map(({ variant }) => variant)
   const stated = identity.variant
   if (stated !== undefined) return judgeStated(judged, stated, candidates)
-  if (judged.length > 0 && candidates.length === 0)
-    return {
-      verdict: 'contradiction',
-      candidates,
-      reasons: [
-        specReason('spec/variant-none-fits', { known: judged.map((one) => one.variant) }),
-        ...judged.flatMap((one) => one.judgement.reasons),
-      ],
-    }
-  const open = judged.filter((one) => one.judgement.verdict !== 'no')
+  const known = judged.map(({ variant }) => variant)
+  if (judged.length > 0 && open.length === 0) {
+    const reasons = judged.flatMap(({ judgement }) => judgement.reasons)
+    const none = specReason('spec/variant-none-fits', { known })
+    return { verdict: 'contradiction', candidates, reasons: [none, ...reasons] }
+  }
   const [first] = open
   if (first !== undefined && open.length === 1) {
     const { variant, judgement } = first
-    if (judgement.verdict === 'yes')
-      return {
-        verdict: 'selected',
-        variant,
-        by: 'conditions',
-        reasons: [specReason('spec/variant-selected', { variant }), ...judgement.reasons],
-      }
-    if (judged.length === 1 && sheet.machine.variants[variant]?.when === undefined)
-      return {
-        verdict: 'selected',
-        variant,
-        by: 'only variant',
-        reasons: [specReason('spec/variant-only', { variant })],
-      }
+    if (judgement.verdict === 'yes') {
+      const reasons = [specReason('spec/variant-selected', { variant }), ...judgement.reasons]
+      return { verdict: 'selected', variant, by: 'conditions', reasons }
+    }
+    if (judged.length === 1 && sheet.machine.variants[variant]?.when === undefined) {
+      const reasons = [specReason('spec/variant-only', { variant })]
+      return { verdict: 'selected', variant, by: 'only variant', reasons }
+    }
   }
   const missing = new Set(
-    open.flatMap((one) => (one.judgement.verdict === 'cannot tell' ? one.judgement.missing : [])),
+    open.flatMap(({ judgement }) => (judgement.verdict === 'cannot tell' ? judgement.missing : [])),
   ).add('variant')
   return {
     verdict: 'cannot tell',
@@ -104,7 +95,7 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
     candidates,
     reasons: [
       specReason('spec/variant-open', { candidates }),
-      ...open.flatMap((one) => one.judgement.reasons),
+      ...open.flatMap(({ judgement }) => judgement.reasons),
     ],
   }
 }
@@ -140,36 +131,25 @@ function judgeVariants(sheet: Pick<SpecSheet, 'machine'>, identity: Identity): r
 
 function judgeStated(
   judged: readonly JudgedVariant[],
-  stated: Id,
+  variant: Id,
   candidates: readonly Id[],
 ): VariantVerdict {
-  const own = judged.find((one) => one.variant === stated)
-  if (own === undefined)
-    return {
-      verdict: 'contradiction',
-      stated,
-      candidates,
-      reasons: [
-        specReason('spec/variant-not-on-sheet', {
-          variant: stated,
-          known: judged.map((one) => one.variant),
-        }),
-      ],
-    }
-  if (own.judgement.verdict === 'no')
-    return {
-      verdict: 'contradiction',
-      stated,
-      candidates,
-      reasons: [
-        specReason('spec/variant-contradicted', { variant: stated, candidates }),
-        ...own.judgement.reasons,
-      ],
-    }
-  return {
-    verdict: 'selected',
-    variant: stated,
-    by: 'stated',
-    reasons: [specReason('spec/variant-stated', { variant: stated })],
+  const own = judged.find((one) => one.variant === variant)
+  const contradicts = (...reasons: readonly Reason[]): VariantVerdict => ({
+    verdict: 'contradiction',
+    stated: variant,
+    candidates,
+    reasons,
+  })
+  if (own === undefined) {
+    const known = judged.map((one) => one.variant)
+    return contradicts(specReason('spec/variant-not-on-sheet', { variant, known }))
   }
+  if (own.judgement.verdict === 'no')
+    return contradicts(
+      specReason('spec/variant-contradicted', { variant, candidates }),
+      ...own.judgement.reasons,
+    )
+  const reasons = [specReason('spec/variant-stated', { variant })]
+  return { verdict: 'selected', variant, by: 'stated', reasons }
 }

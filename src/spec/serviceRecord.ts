@@ -1,6 +1,6 @@
 import type { JsonPointer } from '../base/index.js'
 import type { DistanceUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/index.js'
-import type { DateText, Id } from './leaf.js'
+import type { DateText, DocumentHead, Id } from './leaf.js'
 import type { WheelMark } from './specSheet.js'
 
 export interface SheetReference {
@@ -9,11 +9,7 @@ export interface SheetReference {
 }
 
 /** What was done at one visit. */
-export interface ServiceRecord {
-  readonly kind: 'service-record'
-  readonly version: '1.0'
-  readonly id: Id
-  readonly header?: string
+export interface ServiceRecord extends DocumentHead<'service-record'> {
   /** Id of the machine log that this belongs to. */
   readonly machine: Id
   readonly sheet: SheetReference

@@ -3,6 +3,7 @@ import type { Figure, LengthUnit, MassUnit, TemperatureUnit, VolumeUnit } from '
 import type {
   Condition,
   DateText,
+  DocumentHead,
   Id,
   Interval,
   LeafKind,
@@ -16,14 +17,9 @@ import type {
 } from './leaf.js'
 
 /** What the manual says about one machine model and its variants. */
-export interface SpecSheet {
-  readonly kind: 'spec-sheet'
-  readonly version: '1.0'
-  readonly id: Id
+export interface SpecSheet extends DocumentHead<'spec-sheet'> {
   /** The sheet's own revision; a log names the revision that it was kept against. */
   readonly revision: string
-  /** Anything a reader of the file must know, such as that its data are invented. */
-  readonly header?: string
   readonly machine: Machine
   readonly sources: Readonly<Record<Id, Source>>
   readonly gearcases: Readonly<Record<Id, Gearcase>>

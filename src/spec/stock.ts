@@ -1,13 +1,9 @@
 import type { Quantity, VolumeUnit } from '../quantity/index.js'
-import type { Id, Seal } from './leaf.js'
+import type { DocumentHead, Id, Seal } from './leaf.js'
 
 /** What is on the shelf. */
-export interface Stock {
-  readonly kind: 'stock'
-  readonly version: '1.0'
-  readonly id: Id
+export interface Stock extends DocumentHead<'stock'> {
   readonly name: string
-  readonly header?: string
   readonly containers: Readonly<Record<Id, OilContainer>>
   readonly seals: Readonly<Record<Id, StockSeal>>
 }

@@ -1,14 +1,10 @@
 import type { LengthUnit, MassUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/index.js'
-import type { DateText, Id } from './leaf.js'
+import type { DateText, DocumentHead, Id } from './leaf.js'
 import type { DriveKind } from './specSheet.js'
 
 /** What the workshop has to work with. */
-export interface Toolbox {
-  readonly kind: 'toolbox'
-  readonly version: '1.0'
-  readonly id: Id
+export interface Toolbox extends DocumentHead<'toolbox'> {
   readonly name: string
-  readonly header?: string
   readonly wrenches: Readonly<Record<Id, TorqueWrench>>
   readonly adaptors?: Readonly<Record<Id, Adaptor>>
   readonly sockets: Readonly<Record<Id, Socket>>

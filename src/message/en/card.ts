@@ -1,6 +1,10 @@
 import type { CardWords } from '../cardWords.js'
 import { FACTS, join } from './words.js'
 
+/** Names that the English word of a value is the value itself. */
+const same = <const Word extends string>(...words: readonly Word[]) =>
+  Object.fromEntries(words.map((word) => [word, word])) as { readonly [Its in Word]: Its }
+
 const counted = (count: number, one: string) => `${count}\u00a0${one}${count === 1 ? '' : 's'}`
 
 /** The card in English. */
@@ -120,17 +124,10 @@ export const cardWords: CardWords = {
     missing.length === 0 ? 'not known: see the manual' : `not known without the ${join(missing, 'and')}`,
   computedMark: '(calculated)',
   identityFacts: FACTS,
-  tasks: { check: 'check', change: 'change' },
-  dueStates: {
-    overdue: 'overdue',
-    due: 'due',
-    'cannot tell': 'not known',
-    'due soon': 'due soon',
-    'not due': 'not due',
-    'not tracked': 'not tracked',
-  },
+  tasks: same('check', 'change'),
+  dueStates: { ...same('overdue', 'due', 'due soon', 'not due', 'not tracked'), 'cannot tell': 'not known' },
   dueBy: { hours: 'hours', distance: 'distance', period: 'calendar', event: 'event' },
-  severities: { normal: 'normal', severe: 'severe' },
+  severities: same('normal', 'severe'),
   roles: {
     refill: 'Refill',
     'dry fill': 'Dry fill',
@@ -151,31 +148,15 @@ export const cardWords: CardWords = {
     temperature: 'Level: oil temperature',
   },
   seals: {
-    'crush washer': 'crush washer',
-    'bonded seal': 'bonded seal',
+    ...same('crush washer', 'bonded seal', 'thread sealant', 'gasket', 'liquid gasket'),
     'o-ring': 'O-ring',
-    'thread sealant': 'thread sealant',
-    gasket: 'gasket',
-    'liquid gasket': 'liquid gasket',
     none: 'no seal',
     'not stated': 'seal not stated',
   },
-  sealForms: { flat: 'flat', folded: 'folded' },
+  sealForms: same('flat', 'folded'),
   sealMaterials: {
-    copper: 'copper',
-    aluminium: 'aluminium',
-    'soft steel': 'soft steel',
-    fibre: 'fibre',
-    NBR: 'NBR',
-    HNBR: 'HNBR',
-    FKM: 'FKM',
-    ACM: 'ACM',
-    EPDM: 'EPDM',
-    VMQ: 'VMQ',
-    FVMQ: 'FVMQ',
-    AU: 'AU',
-    CR: 'CR',
-    FFKM: 'FFKM',
+    ...same('copper', 'aluminium', 'soft steel', 'fibre'),
+    ...same('NBR', 'HNBR', 'FKM', 'ACM', 'EPDM', 'VMQ', 'FVMQ', 'AU', 'CR', 'FFKM'),
     'not stated': 'material not stated',
   },
   replace: {
@@ -228,12 +209,8 @@ export const cardWords: CardWords = {
     'cannot tell': 'not known',
     'by turns': 'by turns, no torque wrench',
   },
-  waits: { pour: 'pour', drain: 'drain', cure: 'cure', settle: 'settle' },
-  waitParts: {
-    'hose fills': 'hose fills',
-    'funnel empties': 'funnel empties',
-    'hose empties': 'hose empties',
-  },
+  waits: same('pour', 'drain', 'cure', 'settle'),
+  waitParts: same('hose fills', 'funnel empties', 'hose empties'),
   missingKinds: { 'not stated': 'Not in the manual', 'cannot tell': 'Not known', 'not kept': 'Not recorded' },
   documents: {
     'owner manual': "owner's manual",
