@@ -10,10 +10,10 @@ export function suggestName(written: string, names: readonly string[]): string |
   let best: string | undefined
   let fewest = Infinity
   for (const name of names) {
-    const most = Math.min(2, Math.floor(Math.max(name.length, written.length) / 3))
-    if (Math.abs(name.length - written.length) > most) continue
-    const edits = countEdits(fold(written), fold(name), most)
-    if (edits > most || edits > fewest) continue
+    const limit = Math.min(2, Math.floor(Math.max(name.length, written.length) / 3))
+    if (Math.abs(name.length - written.length) > limit) continue
+    const edits = countEdits(fold(written), fold(name), limit)
+    if (edits > limit || edits > fewest) continue
     best = edits < fewest ? name : undefined
     fewest = edits
   }
@@ -25,14 +25,18 @@ export function suggestName(written: string, names: readonly string[]): string |
  * `most`, which bounds the search.
  * Source: F. J. Damerau, Communications of the ACM 7(3), 1964, with each letter used once; from memory.
  */
-export function countEdits(first: string, second: string, most = Infinity): number {
+export function countEdits(first: string, second: string, limit = Infinity): number {
   if (first === second) return 0
-  if (most < 1) return Infinity
+  if (limit < 1) return Infinity
   if (first === '' || second === '') return first.length + second.length
   const [a, b] = [first.slice(1), second.slice(1)]
-  if (first[0] === second[0]) return countEdits(a, b, most)
+  if (first[0] === second[0]) return countEdits(a, b, limit)
   const swapped = first[0] === second[1] && first[1] === second[0]
-  const after = [countEdits(a, second, most - 1), countEdits(first, b, most - 1), countEdits(a, b, most - 1)]
-  if (swapped) after.push(countEdits(a.slice(1), b.slice(1), most - 1))
+  const after = [
+    countEdits(a, second, limit - 1),
+    countEdits(first, b, limit - 1),
+    countEdits(a, b, limit - 1),
+  ]
+  if (swapped) after.push(countEdits(a.slice(1), b.slice(1), limit - 1))
   return 1 + Math.min(...after)
 }

@@ -24,15 +24,15 @@ export interface Cue {
   readonly seconds: number
 }
 
-const WORDS_A_MINUTE = 140
-const SHORTEST_SECONDS = 3
+const WORDS_PER_MINUTE = 140
+const MIN_SECONDS = 3
 
 /** Pieces that belong on the screen; names of parts are only spoken. */
 const ON_SCREEN = ['torque', 'turns', 'setting', 'volume', 'oil', 'wait', 'temperature'] as const
 
 function secondsFor(say: string): number {
   const words = say.split(/\s+/).filter((word) => word !== '').length
-  return Math.max(SHORTEST_SECONDS, Math.ceil((words * 60) / WORDS_A_MINUTE))
+  return Math.max(MIN_SECONDS, Math.ceil((words * 60) / WORDS_PER_MINUTE))
 }
 
 /**

@@ -68,7 +68,7 @@ function verdictLine({ words }: CardContext, { verdict }: PlannedDue, from: Json
 }
 
 /** Reasons that the rows of the table say already. */
-const IN_TABLE: ReadonlySet<string> = new Set([
+const TABLE_VERDICTS: ReadonlySet<string> = new Set([
   'interval/by-meter',
   'interval/by-date',
   'interval/governing-limit',
@@ -102,7 +102,7 @@ export function dueSection(context: CardContext): CardSection {
   const { words } = context
   const taken = groupDue(context, (due) => due.taken).flatMap((group): CardPart[] => {
     // What was chosen on the way to a verdict: severe use, a display that was changed, a window, a service that counted.
-    const choices = reasonLines(context, group.due.reasons, `${group.from}/reasons`, IN_TABLE)
+    const choices = reasonLines(context, group.due.reasons, `${group.from}/reasons`, TABLE_VERDICTS)
     return [dueTable(context, group), ...listPart(choices)]
   })
   const later = groupDue(context, (due) => !due.taken).map(({ due, from, names }) => {
@@ -113,10 +113,10 @@ export function dueSection(context: CardContext): CardSection {
       notes: due.verdict === 'cannot tell' ? reasonLines(context, due.reasons, `${from}/reasons`) : [],
     }
   })
-  const parts = taken.length > 0 ? taken : listPart([ownWords(words.labels.nothingTaken)])
+  const parts = taken.length > 0 ? taken : listPart([ownWords(words.labels.noService)])
   return {
     id: 'due',
     heading: words.sections.due,
-    parts: [...parts, ...listPart(later, { heading: words.labels.notTaken })],
+    parts: [...parts, ...listPart(later, { heading: words.labels.otherServices })],
   }
 }

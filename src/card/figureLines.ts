@@ -23,7 +23,7 @@ export interface FigureLines {
   /** The manual's own printed figure, or the gap. */
   readonly main: Line
   /** What the manual prints beside it. */
-  readonly also: readonly Line[]
+  readonly alsoPrinted: readonly Line[]
   /** What we worked out from the printed figure. */
   readonly computed: readonly Line[]
   /** Conditions that belong to it. */
@@ -32,15 +32,15 @@ export interface FigureLines {
 
 const bare = (main: Line, notes: readonly Line[] = []): FigureLines => ({
   main,
-  also: [],
+  alsoPrinted: [],
   computed: [],
   notes,
 })
 
 /** What is set next to the manual's own figure: what it prints besides, and what we computed, marked as such. */
-export function besideLines({ words }: CardContext, { also, computed }: FigureLines): Line[] {
+export function secondaryLines({ words }: CardContext, { alsoPrinted, computed }: FigureLines): Line[] {
   const ours = computed.length === 0 ? [] : ownWords(` ${words.computedMark}`)
-  return filled([joined(also, ' · '), [...joined(computed, ' · '), ...ours]])
+  return filled([joined(alsoPrinted, ' · '), [...joined(computed, ' · '), ...ours]])
 }
 
 /** `hexagon socket 5 mm`; nothing where a tool has no drive. */
@@ -75,10 +75,10 @@ function valueLine(
 }
 
 function statedLines(context: CardContext, value: StatedValue<Unit>, from: JsonPointer): FigureLines {
-  const also = (value.printed ?? []).map((printed, index) =>
+  const alsoPrinted = (value.printed ?? []).map((printed, index) =>
     valueLine(context, printed, `${from}/printed/${index}`, 'also printed'),
   )
-  return { ...bare(valueLine(context, value, from)), also }
+  return { ...bare(valueLine(context, value, from)), alsoPrinted }
 }
 
 function tighteningLines(context: CardContext, tightening: Tightening, from: JsonPointer): FigureLines {

@@ -2,12 +2,12 @@ import { measureOf } from '../quantity/index.js'
 import type { PartName, PlannedFigure } from '../service/index.js'
 import { type CardContext, partLine, quantityLine } from './cardContext.js'
 import type { CardPlate, CardSection, Line, PlateRow } from './cardParts.js'
-import { besideLines, driveLine, figureLines } from './figureLines.js'
+import { driveLine, figureLines, secondaryLines } from './figureLines.js'
 import { capitalised, filled, joined, labelled, ownWords, quoted } from './spans.js'
 
 /** Roles that other parts of the card show. */
-const ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set(['interval', 'seal', 'place', 'mass'])
-const LARGE: ReadonlySet<PlannedFigure['role']> = new Set(['refill', 'oils', 'tightening'])
+const ROLES_ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set(['interval', 'seal', 'place', 'mass'])
+const LARGE_ROLES: ReadonlySet<PlannedFigure['role']> = new Set(['refill', 'oils', 'tightening'])
 
 /** The opening, cover or shield that a path of the sheet belongs to. */
 function ownerOf(path: string): string {
@@ -46,11 +46,16 @@ function figureRow(context: CardContext, figure: PlannedFigure, index: number): 
     : quoted(levelWord(context, figure) ?? context.words.roles[role], `/figures/${index}/role`)
   const gap = resolved.kind !== 'stated'
   const notes = [
-    joined(besideLines(context, lines), ' · '),
+    joined(secondaryLines(context, lines), ' · '),
     ...(tightening && !gap ? [] : lines.notes),
     tightening ? partNote(context, part) : [],
   ]
-  return { label, value: lines.main, size: LARGE.has(role) && !gap ? 'large' : 'small', notes: filled(notes) }
+  return {
+    label,
+    value: lines.main,
+    size: LARGE_ROLES.has(role) && !gap ? 'large' : 'small',
+    notes: filled(notes),
+  }
 }
 
 /** The oil that holds at this ambient temperature, where one was chosen. */
@@ -107,7 +112,7 @@ export function figuresSection(context: CardContext): CardSection {
   for (const [index, figure] of plan.figures.entries()) {
     const same = `${figure.role} ${figure.path}`
     const { gearcase } = figure.part
-    if (ELSEWHERE.has(figure.role) || seen.has(same) || gearcase === undefined) continue
+    if (ROLES_ELSEWHERE.has(figure.role) || seen.has(same) || gearcase === undefined) continue
     seen.add(same)
     plates.set(gearcase, [...(plates.get(gearcase) ?? []), [index, figure]])
   }

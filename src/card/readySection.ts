@@ -5,7 +5,7 @@ import { driveLine, figureLines, sealLine } from './figureLines.js'
 import { capitalised, filled, joined, labelled, listPart, ownWords, quoted, quotedIf } from './spans.js'
 
 /** Reasons that only repeat the lines above them. */
-const SHOWN_ELSEWHERE: ReadonlySet<string> = new Set([
+const CODES_ELSEWHERE: ReadonlySet<string> = new Set([
   'service/oil-for-ambient',
   'service/oil-only-choice',
   'service/oil-first-choice',
@@ -53,7 +53,7 @@ function oilItem(context: CardContext, oil: PlannedOil, index: number): Item {
     labelled(labels.additive, joined(extra, ', ')),
     labelled(labels.take, joined(take, '; ')),
     labelled(labels.buy, joined(toBuy, ': ')),
-    ...(settled ? [] : reasonLines(context, oil.reasons, `${from}/reasons`, SHOWN_ELSEWHERE)),
+    ...(settled ? [] : reasonLines(context, oil.reasons, `${from}/reasons`, CODES_ELSEWHERE)),
   ]
   return { line: [...part, ...ownWords(': '), ...amount], notes: filled(notes) }
 }

@@ -2,11 +2,11 @@ import { showAmount, showQuantity } from '../message/index.js'
 import type { PlannedTightening } from '../service/index.js'
 import { type CardContext, entryAt, partLine, quantityLine, reasonLines } from './cardContext.js'
 import type { CardCell, CardSection, Line } from './cardParts.js'
-import { besideLines, figureLines } from './figureLines.js'
+import { figureLines, secondaryLines } from './figureLines.js'
 import { capitalised, cell, joined, listPart, ownWords, quoted, quotedIf } from './spans.js'
 
 /** Reasons that only repeat what is in other cells of the row. */
-const SHOWN_ELSEWHERE: ReadonlySet<string> = new Set(['torque/setting-chosen', 'torque/not-stated'])
+const CODES_ELSEWHERE: ReadonlySet<string> = new Set(['torque/setting-chosen', 'torque/not-stated'])
 
 function trueBandLine(context: CardContext, { trueBand }: PlannedTightening, from: string): Line {
   if (trueBand === undefined) return []
@@ -25,7 +25,7 @@ function wrenchCell(context: CardContext, tightening: PlannedTightening, from: s
   if (verdict === 'by turns') return cell(wrench, said)
   return cell(
     wrench,
-    joined([said, ...reasonLines(context, reasons, `${from}/reasons`, SHOWN_ELSEWHERE)], ' · '),
+    joined([said, ...reasonLines(context, reasons, `${from}/reasons`, CODES_ELSEWHERE)], ' · '),
   )
 }
 
@@ -39,7 +39,7 @@ function tighteningRow(context: CardContext, tightening: PlannedTightening, inde
   return [
     cell([...name, ...times], ...(lines?.notes ?? [])),
     cell(lines?.main ?? []),
-    cell(...(lines === undefined ? [] : besideLines(context, lines))),
+    cell(...(lines === undefined ? [] : secondaryLines(context, lines))),
     found?.entry.resolved.kind === 'not stated' ? cell() : wrenchCell(context, tightening, from),
     cell(quantityLine(context, setting, `${from}/setting`)),
     { ...cell(trueBandLine(context, tightening, from)), ...(drawing !== undefined && { drawing }) },

@@ -3,8 +3,8 @@ import type { PlannedFigure, PlannedStep } from '../service/index.js'
 import { type CardContext, durationLine, entryAt, quantityLine } from './cardContext.js'
 import type { Line } from './cardParts.js'
 import { figureLines, turnsLine } from './figureLines.js'
+import { insertSpans } from './insertSpans.js'
 import { capitalised, quotedIf } from './spans.js'
-import { weaveText } from './weaveText.js'
 
 /** Params of a step that are pieces of the plan; the others only choose words. */
 type PieceName = Exclude<keyof StepParams, 'wheelMark' | 'seal' | 'gap'>
@@ -113,6 +113,6 @@ export function writeStep(
   }
   return {
     pieces,
-    write: (name) => capitalised(weaveText(pieces, (signs) => text[name]({ ...signs, ...choices }))),
+    write: (name) => capitalised(insertSpans(pieces, (signs) => text[name]({ ...signs, ...choices }))),
   }
 }

@@ -8,7 +8,7 @@ import { renderMessage } from '../message/index.js'
 import { parseDocumentText } from '../schema/index.js'
 import { type ListedDue, listDue } from '../service/index.js'
 import type { MachineLog, SpecSheet } from '../spec/index.js'
-import { LONGEST_LINE, readLines, type TextLine } from './readLines.js'
+import { MAX_LINE_LENGTH, readLines, type TextLine } from './readLines.js'
 
 export interface DueLogLinesOptions {
   /** JSON Lines: one machine log a line; blank lines are skipped. */
@@ -87,7 +87,7 @@ function tooLong(name: string, length: number): Finding {
     severity: 'error',
     document: { kind: 'text', name },
     path: '',
-    params: { found: '', length, limit: LONGEST_LINE },
+    params: { found: '', length, limit: MAX_LINE_LENGTH },
   }
 }
 

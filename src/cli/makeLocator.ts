@@ -10,7 +10,7 @@ export interface TextPosition {
 }
 
 /** Above this many characters, finding the line costs more than it helps. */
-const LONGEST_LOCATED = 2_000_000
+const MAX_LOCATED_LENGTH = 2_000_000
 
 /**
  * Finds the line and column of a pointer in a JSON or YAML text: the key of a pair (the last of duplicates, since that one
@@ -19,7 +19,7 @@ const LONGEST_LOCATED = 2_000_000
 export function makeLocator(text: string): (path: JsonPointer) => TextPosition | undefined {
   let root: { readonly node: Node | null; readonly lines: LineCounter } | undefined
   return (path) => {
-    if (text.length > LONGEST_LOCATED) return undefined
+    if (text.length > MAX_LOCATED_LENGTH) return undefined
     root ??= readNodes(text)
     const offset = findOffset(root.node, splitPointer(path) ?? [])
     if (offset === undefined) return undefined

@@ -11,13 +11,16 @@ export interface TextLine {
 }
 
 /** Characters; a log of many years is shorter. */
-export const LONGEST_LINE = 10_000_000
+export const MAX_LINE_LENGTH = 10_000_000
 
 /**
  * Reads a stream line by line in constant memory; blank lines are skipped, and of a line that is too long only the number
  * is kept.
  */
-export async function* readLines(input: Readable, longest: number = LONGEST_LINE): AsyncGenerator<TextLine> {
+export async function* readLines(
+  input: Readable,
+  longest: number = MAX_LINE_LENGTH,
+): AsyncGenerator<TextLine> {
   const decoder = new StringDecoder('utf8')
   let pieces: string[] = []
   let length = 0

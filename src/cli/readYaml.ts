@@ -2,7 +2,7 @@ import { isMap, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml'
 import { type Finding, joinPointer, MAX_DEPTH, type Params, type Result } from '../base/index.js'
 
 /** Characters; YAML is written by hand, and parsing it takes many times as long as JSON. */
-const LONGEST_YAML = 2_000_000
+const MAX_YAML_LENGTH = 2_000_000
 
 /**
  * Reads one YAML text into plain data. A figure must be quoted in YAML as in JSON: `"10.0"`, since the bare word is
@@ -19,8 +19,8 @@ export function readYaml(text: string, name: string): Result<unknown> {
     const { line, col } = lineCounter.linePos(offset)
     return refuse('spec/not-yaml', { line, column: col, problem })
   }
-  if (text.length > LONGEST_YAML)
-    return refuse('spec/too-long', { found: '', length: text.length, limit: LONGEST_YAML })
+  if (text.length > MAX_YAML_LENGTH)
+    return refuse('spec/too-long', { found: '', length: text.length, limit: MAX_YAML_LENGTH })
   if (isNestedTooDeep(text)) return refuse('spec/too-deep', { limit: MAX_DEPTH })
   // At `silent` a second document in the file would be dropped silently.
   const read = parseDocument(text, {

@@ -4,7 +4,7 @@ import { runCard } from './commands/card.js'
 import { runCheck } from './commands/check.js'
 import { runCompare } from './commands/compare.js'
 import { runConvert } from './commands/convert.js'
-import { runCues } from './commands/cues.js'
+import { printCueList } from './commands/cues.js'
 import { runDue } from './commands/due.js'
 import { runImport } from './commands/import.js'
 import { runKits } from './commands/kits.js'
@@ -39,7 +39,7 @@ const COMMANDS: Readonly<Record<keyof typeof HELP.commands, Command>> = {
   due: { run: runDue, formats: ['json'], takes: ['sheet', ...DUE, 'format'] },
   plan: { run: runPlan, formats: ['json', 'sarif'], takes: [...VISIT, 'level', 'format'] },
   card: { run: runCard, formats: ['json', 'sarif'], takes: ['out', ...VISIT, 'level', 'format'] },
-  cues: { run: runCues, formats: ['json', 'vtt'], takes: [...VISIT, 'level', 'format'] },
+  cues: { run: printCueList, formats: ['json', 'vtt'], takes: [...VISIT, 'level', 'format'] },
   kits: { run: runKits, formats: ['json'], takes: [...VISIT, 'format'] },
   repair: { run: runRepair, formats: ['json'], takes: ['out', 'level', 'format'] },
   compare: { run: runCompare, formats: ['json'], takes: ['format'] },

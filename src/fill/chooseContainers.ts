@@ -120,7 +120,7 @@ function rank(first: RankedChoice, second: RankedChoice): number {
   )
 }
 
-function least(one: bigint, other: bigint): bigint {
+function smaller(one: bigint, other: bigint): bigint {
   return one < other ? one : other
 }
 
@@ -137,7 +137,7 @@ function chooseOfOneOil(
   // a size of 0 passes the shape of a document: such a container holds nothing and is never bought
   const kinds = shelf.map(([, { count }], place) => {
     const size = parts[1 + place] ?? 0n
-    return size > 0n ? { size, count, most: MAX_OF_ONE_SIZE } : { size: 1n, count: 0, most: 0 }
+    return size > 0n ? { size, count, maxCount: MAX_OF_ONE_SIZE } : { size: 1n, count: 0, maxCount: 0 }
   })
   const amount = (whole: bigint) => volumeIn({ n: whole, d: perMillilitre }, volume.unit)
   const rests = shelf
@@ -167,7 +167,10 @@ function chooseOfOneOil(
       ? undefined
       : searchContainers(
           short,
-          kinds.map(({ size, most }) => ({ size, count: Number(least(short / size + 1n, BigInt(most))) })),
+          kinds.map(({ size, maxCount }) => ({
+            size,
+            count: Number(smaller(short / size + 1n, BigInt(maxCount))),
+          })),
         )
   if (missing > 0n) left = bought ? bought.total - short : found ? found.total - missing : 0n
   for (const search of [found, bought]) {

@@ -72,7 +72,7 @@ export function drainTime(question: DrainQuestion): DrainVerdict {
   requireAmount('opening.bore', opening.bore, 'length', { above: 0 })
   requireAmount('opening.length', opening.length, 'length', { above: 0 })
   requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity', { above: 0 })
-  const reasons = whyNoAir(fillOpening, breather)
+  const reasons = closedAirReasons(fillOpening, breather)
   if (reasons.length > 0) return { verdict: 'cannot tell', reasons }
   const metres = (given: Quantity<LengthUnit>) => convertAmount(given, 'm').value
   const bore = metres(opening.bore)
@@ -98,7 +98,7 @@ export function drainTime(question: DrainQuestion): DrainVerdict {
   }
 }
 
-function whyNoAir(fillOpening: unknown, breather: unknown): Reason<keyof FillCodes>[] {
+function closedAirReasons(fillOpening: unknown, breather: unknown): Reason<keyof FillCodes>[] {
   requireOneOf('fillOpening', fillOpening, ['out', 'in', 'none'])
   requireOneOf('breather', breather, ['clear', 'blocked', 'not checked', 'none'])
   return [

@@ -86,7 +86,7 @@ export function hoseEmptyingTime(flow: HoseFlow): number {
 }
 
 /** Nodes and weights of the seven-point Gauss–Legendre rule on −1 … 1 (Abramowitz & Stegun, table 25.4; from memory). */
-const RULE: readonly (readonly [number, number])[] = [
+const QUADRATURE: readonly (readonly [number, number])[] = [
   [0, 0.4179591836734694],
   [0.4058451513773972, 0.3818300505051189],
   [0.7415311855993945, 0.2797053914892767],
@@ -122,7 +122,7 @@ function estimate(f: (at: number) => number, from: number, to: number): number {
   const middle = (from + to) / 2
   const half = (to - from) / 2
   let sum = 0
-  for (const [node, weight] of RULE) {
+  for (const [node, weight] of QUADRATURE) {
     sum += node === 0 ? weight * f(middle) : weight * (f(middle - half * node) + f(middle + half * node))
   }
   return half * sum

@@ -14,12 +14,12 @@ export interface PourQuestion {
 }
 
 /** House rule: no workshop funnel or hose lies outside these, and inside them every double stays finite. */
-const SHORTEST = { value: 0.0001, unit: 'm' } as const
-const LONGEST = { value: 100, unit: 'm' } as const
-const THINNEST = { value: 0.1, unit: 'mm2/s' } as const
-const THICKEST = { value: 2e7, unit: 'mm2/s' } as const
-const SMALLEST = { value: 1e-6, unit: 'L' } as const
-const LARGEST = { value: 1000, unit: 'L' } as const
+const MIN_LENGTH = { value: 0.0001, unit: 'm' } as const
+const MAX_LENGTH = { value: 100, unit: 'm' } as const
+const MIN_VISCOSITY = { value: 0.1, unit: 'mm2/s' } as const
+const MAX_VISCOSITY = { value: 2e7, unit: 'mm2/s' } as const
+const MIN_VOLUME = { value: 1e-6, unit: 'L' } as const
+const MAX_VOLUME = { value: 1000, unit: 'L' } as const
 
 /** A question in metres and m²/s, or the reason why its figures are outside the range; misuse throws. */
 export function readPourQuestion(
@@ -40,16 +40,16 @@ export function readPourQuestion(
   requireAmount('hose.drop', hose.drop, 'length')
   requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity')
   requireAmount('volume', volume, 'volume')
-  const range = { min: SHORTEST, max: LONGEST }
+  const range = { min: MIN_LENGTH, max: MAX_LENGTH }
   for (const [name, length] of Object.entries({ ...lengths, 'hose.drop': hose.drop })) {
     const level = name === 'hose.drop' && length.value === 0
     if (!level && isOutside(length, range)) return outsideRange(name, length, range)
   }
-  const thickness = { min: THINNEST, max: THICKEST }
+  const thickness = { min: MIN_VISCOSITY, max: MAX_VISCOSITY }
   if (isOutside(kinematicViscosity, thickness)) {
     return outsideRange('kinematicViscosity', kinematicViscosity, thickness)
   }
-  const amount = { min: SMALLEST, max: LARGEST }
+  const amount = { min: MIN_VOLUME, max: MAX_VOLUME }
   if (isOutside(volume, amount)) return outsideRange('volume', volume, amount)
   const metres = (length: Quantity) => convertAmount(length, 'm').value
   const bore = metres(hose.bore)

@@ -13,7 +13,7 @@ export interface ContainerSearch {
   readonly complete: boolean
 }
 
-export const MAX_TRIED = 100_000
+export const MAX_COMBINATIONS = 100_000
 
 /**
  * The containers that cover a need with the smallest remainder, then the fewest; equal ones go to the larger sizes, then
@@ -38,16 +38,17 @@ export function searchContainers(need: bigint, kinds: readonly ContainerKind[]):
       return
     }
     const kind = order[at]
-    if (kind === undefined || (behind[at] ?? 0n) < rest || (best !== undefined && tried >= MAX_TRIED)) return
-    const most = Number((rest + kind.size - 1n) / kind.size)
+    if (kind === undefined || (behind[at] ?? 0n) < rest || (best !== undefined && tried >= MAX_COMBINATIONS))
+      return
+    const maxCount = Number((rest + kind.size - 1n) / kind.size)
     // nothing is left over in the best so far, and from here on no fewer pieces can do
-    if (best !== undefined && best.left === 0n && number + most >= best.number) return
+    if (best !== undefined && best.left === 0n && number + maxCount >= best.number) return
     const before = seen[at]?.get(rest)
     if (before !== undefined && before <= number) return
     seen[at]?.set(rest, number)
-    const least = at === order.length - 1 ? Math.min(most, kind.count) : 0
-    for (let count = Math.min(most, kind.count); count >= least; count -= 1) {
-      if (best !== undefined && tried >= MAX_TRIED) return
+    const minCount = at === order.length - 1 ? Math.min(maxCount, kind.count) : 0
+    for (let count = Math.min(maxCount, kind.count); count >= minCount; count -= 1) {
+      if (best !== undefined && tried >= MAX_COMBINATIONS) return
       tried += 1
       visit(at + 1, rest - kind.size * BigInt(count), number + count, [...taken, count])
     }
@@ -59,5 +60,5 @@ export function searchContainers(need: bigint, kinds: readonly ContainerKind[]):
   order.forEach(({ index }, place) => {
     counts[index] = found.taken[place] ?? 0
   })
-  return { counts, total: need + found.left, tried, complete: tried < MAX_TRIED }
+  return { counts, total: need + found.left, tried, complete: tried < MAX_COMBINATIONS }
 }

@@ -1,7 +1,7 @@
 import { addToDay, type DateText, FIRST_DAY, LAST_DAY, readDay } from '../calendar/index.js'
 import { type DueColumns, type DueColumnVerdicts, NO_DAY } from './dueColumns.js'
 import type { DueOptions } from './intervalFacts.js'
-import { MOST_A_DAY, meterCount, partOf } from './meterCount.js'
+import { MAX_PER_DAY, meterCount, partOf } from './meterCount.js'
 import { requireDueColumns } from './requireDueColumns.js'
 import { requireDueOptions } from './requireDueOptions.js'
 
@@ -10,7 +10,7 @@ const DUE = 1
 const CANNOT_TELL = 2
 const DUE_SOON = 3
 const NOT_DUE = 4
-const NO_VOTE = 5
+const NOT_COUNTED = 5
 
 /**
  * The verdict on one service over a fleet of any size, at the speed of a plain loop; equal to {@link computeDue} row by row
@@ -65,7 +65,7 @@ export function computeDueColumns(
   const dueDay = new Int32Array(length)
 
   // The line judged last; plain variables, since an object a row would cost more than the judgement.
-  let lineState = NO_VOTE
+  let lineState = NOT_COUNTED
   let lineFraction = 0
   let lineDay = NO_DAY
   const judgeMeter = (
@@ -76,7 +76,7 @@ export function computeDueColumns(
     every: number,
     window: number,
     before: number,
-    mostADay: number,
+    maxPerDay: number,
   ): void => {
     lineState = CANNOT_TELL
     lineFraction = -1
@@ -85,7 +85,7 @@ export function computeDueColumns(
     const rise = now - base
     // No comparison with NaN holds, so an unknown base or reading ends here as well.
     if (
-      !(every > 0 && rise >= 0 && rise <= (days + 1) * mostADay) ||
+      !(every > 0 && rise >= 0 && rise <= (days + 1) * maxPerDay) ||
       from === NO_DAY ||
       days < 0 ||
       readOn > todayDay
@@ -104,7 +104,7 @@ export function computeDueColumns(
   }
 
   for (let row = 0; row < length; row++) {
-    let worst = NO_VOTE
+    let worst = NOT_COUNTED
     let allDays = true
     let earliest = LAST_DAY + 1
     let earliestBy = 0
@@ -123,7 +123,7 @@ export function computeDueColumns(
         hoursEvery,
         windowHours[row] as number,
         soonHours,
-        MOST_A_DAY.hours,
+        MAX_PER_DAY.hours,
       )
       worst = lineState
       if (lineFraction >= 0) {
@@ -147,7 +147,7 @@ export function computeDueColumns(
         distanceEvery,
         windowDistance[row] as number,
         soonDistance,
-        MOST_A_DAY.distance,
+        MAX_PER_DAY.distance,
       )
       if (lineState < worst) worst = lineState
       if (lineFraction >= 0) {
@@ -209,7 +209,7 @@ export function computeDueColumns(
       dueBy[row] = fullestBy
       dueDay[row] = fullestDay
     }
-    verdict[row] = worst === NO_VOTE ? CANNOT_TELL : worst
+    verdict[row] = worst === NOT_COUNTED ? CANNOT_TELL : worst
   }
   return { verdict, dueBy, dueDay }
 }

@@ -2,7 +2,7 @@ import { refuse, requireKnownKeys, requireObject } from '../base/index.js'
 import { type DateText, readDay } from '../calendar/index.js'
 import { DUE_ROW_FIELDS, type DueRowField } from './dueRow.js'
 import type { DueOptions } from './intervalFacts.js'
-import { countsPer, LARGEST_COUNT, LAST_BIT, MOST_A_DAY, meterCount, PRODUCT_ERROR } from './meterCount.js'
+import { countsPer, LARGEST_COUNT, LAST_BIT, MAX_PER_DAY, meterCount, PRODUCT_ERROR } from './meterCount.js'
 import { requireDueOptions } from './requireDueOptions.js'
 
 export type SqlDialect = 'postgresql' | 'duckdb'
@@ -79,7 +79,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     readonly windowGiven: string
     readonly before: number | undefined
     readonly maximum: number
-    readonly mostADay: number
+    readonly maxPerDay: number
   }): string => {
     const from = column('lastDate')
     const { base, every } = meter
@@ -95,7 +95,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
       `${base} <= ${number(meter.maximum)}`,
       `${now} <= ${number(meter.maximum)}`,
       `${now} >= ${base}`,
-      `${now} - ${base} <= (${readOn} - ${from} + 1) * ${number(meter.mostADay)}`,
+      `${now} - ${base} <= (${readOn} - ${from} + 1) * ${number(meter.maxPerDay)}`,
     ].join(' AND ')
     const before =
       meter.before === undefined ? 'false' : `${now} >= ${base} + ${every} - ${number(meter.before)}`
@@ -123,7 +123,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     windowGiven: column('windowHours'),
     before: soon.hours === undefined ? undefined : meterCount(soon.hours, 'h'),
     maximum: LARGEST_COUNT.hours,
-    mostADay: MOST_A_DAY.hours,
+    maxPerDay: MAX_PER_DAY.hours,
   })
   const distanceRank = meterRank({
     every: limits('everyDistance'),
@@ -136,7 +136,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     windowGiven: column('windowDistance'),
     before: soon.distance === undefined ? undefined : meterCount(soon.distance.value, soon.distance.unit),
     maximum: LARGEST_COUNT.distance,
-    mostADay: MOST_A_DAY.distance,
+    maxPerDay: MAX_PER_DAY.distance,
   })
   const from = column('lastDate')
   const months = `COALESCE(${column('everyMonths')}, 0)`

@@ -1,4 +1,4 @@
-import { MOST_A_DAY, quantityOf } from './meterCount.js'
+import { MAX_PER_DAY, quantityOf } from './meterCount.js'
 import { type MeterPoint, type MeterState, noteReading } from './meterState.js'
 
 /** A swap, a reset or a rollover, as the last reading of the old display; NaN: it ran over. */
@@ -58,7 +58,7 @@ function countOn(state: MeterState, point: MeterPoint): void {
   const { last, name: meter, unit, modulus } = state
   if (last !== undefined) {
     const rise = point.shown - last.shown
-    const max = (point.day - last.day + 1) * MOST_A_DAY[meter]
+    const max = (point.day - last.day + 1) * MAX_PER_DAY[meter]
     if (rise < 0 || rise > max) {
       const before = quantityOf(last.shown, unit)
       const after = quantityOf(point.shown, unit)

@@ -8,7 +8,7 @@ export interface ScheduledPoint {
   readonly due: number
   readonly note?: 'early-counts' | 'early-does-not-count' | 'count-restarted' | undefined
   /** The point that the note speaks of. */
-  readonly noted: number
+  readonly noteAt: number
 }
 
 /**
@@ -30,30 +30,31 @@ export function followSchedule(
   let first = limits.opening[by] ?? repeat
   let anchor = placeOf(scale, zero)
   let times = 0
-  let noted = Number.NaN
+  let noteAt = Number.NaN
   let note: ScheduledPoint['note']
   const pointAfter = (count: number): number =>
     addOnScale(scale, anchor, first.months + repeat.months * count, first.counts + repeat.counts * count)
   for (const completion of completions) {
     const place = placeOf(scale, completion)
-    noted = pointAfter(times)
-    if (Number.isNaN(place) || Number.isNaN(noted)) return { due: Number.NaN, noted }
-    const early = addOnScale(scale, noted, -months, -counts)
+    noteAt = pointAfter(times)
+    if (Number.isNaN(place) || Number.isNaN(noteAt)) return { due: Number.NaN, noteAt }
+    const early = addOnScale(scale, noteAt, -months, -counts)
     const before = times > 0 ? pointAfter(times - 1) : anchor
     const inSecondHalf = standsStill && (window === undefined || Number.isNaN(early))
-    const answers = place >= noted || (inSecondHalf ? (place - before) * 2 > noted - before : place >= early)
-    if (!standsStill && !(answers && place <= addOnScale(scale, noted, months, counts))) {
+    const answers =
+      place >= noteAt || (inSecondHalf ? (place - before) * 2 > noteAt - before : place >= early)
+    if (!standsStill && !(answers && place <= addOnScale(scale, noteAt, months, counts))) {
       anchor = place
       first = repeat
       times = 0
       note = 'count-restarted'
       continue
     }
-    note = place >= noted ? undefined : answers ? 'early-counts' : 'early-does-not-count'
+    note = place >= noteAt ? undefined : answers ? 'early-counts' : 'early-does-not-count'
     if (answers) times += 1
     while (standsStill && pointAfter(times) <= place) times += 1
   }
-  return { due: pointAfter(times), note, noted }
+  return { due: pointAfter(times), note, noteAt }
 }
 
 /** Where a count began; NaN where nothing can be subtracted from now. */

@@ -45,7 +45,7 @@ export type Forecast =
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
 /** More readings than this add nothing but time: the newest ones count. */
-const MOST_READINGS = 400
+const MAX_READINGS = 400
 
 /**
  * On which day a meter will reach its due point: early, likely and late, for those who plan ahead. Not for saying whether
@@ -117,7 +117,7 @@ function forecastMeter(
   }
   const due = meterCount(dueAt.value, dueAt.unit) + now.count - now.shown
   const points = newestOfEachDay(meter.points.filter((point) => point.stretch === now.stretch)).slice(
-    -MOST_READINGS,
+    -MAX_READINGS,
   )
   const reached = points.find((point) => point.count >= due)
   if (reached !== undefined) return { verdict: 'reached', by: dateFromDay(reached.day), reasons: [] }

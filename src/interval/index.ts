@@ -12,5 +12,5 @@ export type { DueIntervals, DueOptions, IntervalFacts } from './intervalFacts.js
 export { countsPer, LARGEST_COUNT, meterCount } from './meterCount.js'
 export type { MeterCodes } from './meterState.js'
 export { type Limits, readLimits } from './readLimits.js'
-export { type MeterReadingCounted, type MetersRead, readMeters } from './readMeters.js'
+export { type CountedMeterReading, type MetersRead, readMeters } from './readMeters.js'
 export { writeDueRow } from './writeDueRow.js'

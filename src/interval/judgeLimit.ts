@@ -70,7 +70,7 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
       reasons.push(intervalReason('interval/window-left', { until: (until.date ?? until.meter) as Param }))
   }
   if (schedule?.note) {
-    const { date, meter } = describePlace(scale, schedule.noted)
+    const { date, meter } = describePlace(scale, schedule.noteAt)
     const params = { by, date: start.date, point: (date ?? meter) as Param }
     const reason = intervalReason(`interval/${schedule.note}`, params)
     // For dates this reason precedes window-left; for meters it follows.

@@ -15,7 +15,7 @@ export function countsPer(unit: MeterUnit | 'd'): number {
 export const LARGEST_COUNT = { hours: 1_000_000_000_000, distance: 9_000_000_000_000_000 } as const
 
 /** The maximum that a machine of this kind can add in a day, in counts: 24 h; 2,400 km (house rule: 100 km/h all day). */
-export const MOST_A_DAY = { hours: 24_000, distance: 2_400_000_000_000 } as const
+export const MAX_PER_DAY = { hours: 24_000, distance: 2_400_000_000_000 } as const
 
 /** How far a product of hours may lie from its decimal: two roundings of a double. */
 export const PRODUCT_ERROR = 2 ** -51

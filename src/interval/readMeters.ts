@@ -8,7 +8,7 @@ import { countsPer } from './meterCount.js'
 import type { MeterCodes, MeterPoint, MeterState } from './meterState.js'
 
 /** One reading, with what earlier displays counted added in. */
-export interface MeterReadingCounted {
+export interface CountedMeterReading {
   readonly date: DateText
   /** What the display showed. */
   readonly shown: MeterQuantity
@@ -21,8 +21,8 @@ export interface MeterReadingCounted {
 
 export interface MetersRead {
   /** Absent: the machine has no such meter. */
-  readonly hours?: readonly MeterReadingCounted[]
-  readonly distance?: readonly MeterReadingCounted[]
+  readonly hours?: readonly CountedMeterReading[]
+  readonly distance?: readonly CountedMeterReading[]
   readonly findings: readonly Finding<MeterCodes>[]
 }
 
@@ -63,7 +63,7 @@ export function readMeters(log: MachineLog): MetersRead {
 
 function readBoth(log: MachineLog): MetersRead {
   const findings: Finding<MeterCodes>[] = []
-  const read = (name: MeterName): readonly MeterReadingCounted[] | undefined => {
+  const read = (name: MeterName): readonly CountedMeterReading[] | undefined => {
     const meter = accumulateMeter(log, name, LAST_DAY)
     if (meter === undefined) return undefined
     for (const { code, severity, params, point, last } of meter.notes) {

@@ -114,6 +114,6 @@ export interface CardWords {
 
 type CardLabel =
   | EachOf<'additive ambient before buy candidates caution consumables decides distance each edition'>
-  | EachOf<'findings hours houseEstimate machine market modelYear most mustHold notTaken nothingMissing'>
-  | EachOf<'nothingTaken oil opened or overdueAfter page pan permitted revision seals serial sheet take'>
+  | EachOf<'findings hours houseEstimate machine market modelYear most mustHold otherServices nothingMissing'>
+  | EachOf<'noService oil opened or overdueAfter page pan permitted revision seals serial sheet take'>
   | EachOf<'thenAngle thenStage thread today tools turnsPast use usedOil variant workingTime'>

@@ -1,6 +1,6 @@
 import { refuse } from '../base/index.js'
 
-const LONGEST = 400
+const MAX_TEXT = 400
 
 /** Characters that hide, reorder or break a line of text; no name or figure needs them. */
 const UNSAFE =
@@ -14,6 +14,6 @@ const UNSAFE =
  */
 export function cleanText(text: string): string {
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
-  const whole = text.length <= LONGEST ? text : `${text.slice(0, LONGEST)}…`
+  const whole = text.length <= MAX_TEXT ? text : `${text.slice(0, MAX_TEXT)}…`
   return whole.replace(UNSAFE, (found) => `\\u{${found.codePointAt(0)?.toString(16)}}`)
 }

@@ -18,10 +18,10 @@ export type DensityVerdict =
     }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
 
-const LIGHTEST = { value: 800, unit: 'kg/m3' } as const
-const HEAVIEST = { value: 1164, unit: 'kg/m3' } as const
-const COLDEST = { value: -50, unit: 'degC' } as const
-const HOTTEST = { value: 150, unit: 'degC' } as const
+const MIN_DENSITY = { value: 800, unit: 'kg/m3' } as const
+const MAX_DENSITY = { value: 1164, unit: 'kg/m3' } as const
+const MIN_TEMPERATURE = { value: -50, unit: 'degC' } as const
+const MAX_TEMPERATURE = { value: 150, unit: 'degC' } as const
 const K1 = 0.6278
 
 /**
@@ -35,12 +35,15 @@ export function densityAt(
 ): DensityVerdict {
   requireQuantity('density15', density15, 'density', { above: 0, max: Number.MAX_VALUE })
   requireQuantity('temperature', temperature, 'temperature')
-  if (density15.value < LIGHTEST.value || density15.value > HEAVIEST.value) {
-    const params = { density: density15, min: LIGHTEST, max: HEAVIEST }
+  if (density15.value < MIN_DENSITY.value || density15.value > MAX_DENSITY.value) {
+    const params = { density: density15, min: MIN_DENSITY, max: MAX_DENSITY }
     return { verdict: 'cannot tell', reasons: [oilReason('oil/density-outside-range', params)] }
   }
-  if (compareQuantities(temperature, COLDEST) < 0 || compareQuantities(temperature, HOTTEST) > 0) {
-    const params = { temperature, min: COLDEST, max: HOTTEST }
+  if (
+    compareQuantities(temperature, MIN_TEMPERATURE) < 0 ||
+    compareQuantities(temperature, MAX_TEMPERATURE) > 0
+  ) {
+    const params = { temperature, min: MIN_TEMPERATURE, max: MAX_TEMPERATURE }
     return { verdict: 'cannot tell', reasons: [oilReason('oil/temperature-outside-range', params)] }
   }
   const growth = (K1 / density15.value) * (convert(temperature, 'degC').value - 15)

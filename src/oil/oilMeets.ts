@@ -115,7 +115,7 @@ function judgeName(name: string, offered: OfferedOil): JudgedAspect {
 }
 
 /** Designations of API 1560 in use, and the ones out of use. */
-const KNOWN = ['GL-1', 'GL-2', 'GL-3', 'GL-4', 'GL-5', 'GL-6', 'MT-1']
+const API_CATEGORIES = ['GL-1', 'GL-2', 'GL-3', 'GL-4', 'GL-5', 'GL-6', 'MT-1']
 
 /** The service category of an offered oil against the manual's. */
 function judgeCategory(
@@ -150,7 +150,7 @@ function judgeCategory(
       ? { verdict: 'no', reasons: [oilReason('oil/category-harms-yellow-metal', both)] }
       : { verdict: 'cannot tell', reasons: [oilReason('oil/category-yellow-metal-unknown', both)] }
   }
-  return KNOWN.includes(required) && labels.every((label) => KNOWN.includes(label))
+  return API_CATEGORIES.includes(required) && labels.every((label) => API_CATEGORIES.includes(label))
     ? { verdict: 'no', reasons: [oilReason('oil/category-differs', both)] }
     : { verdict: 'ask', reasons: [oilReason('oil/category-doubtful', both)] }
 }

@@ -19,8 +19,8 @@ export type ViscosityVerdict =
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
 
 /** The charts of ASTM D341 were founded on data from −30 °F to 450 °F; whole degrees Celsius inside that. */
-const COLDEST = { value: -30, unit: 'degC' } as const
-const HOTTEST = { value: 230, unit: 'degC' } as const
+const MIN_TEMPERATURE = { value: -30, unit: 'degC' } as const
+const MAX_TEMPERATURE = { value: 230, unit: 'degC' } as const
 const THINNEST = { value: 0.21, unit: 'mm2/s' } as const
 const THICKEST = { value: 2e7, unit: 'mm2/s' } as const
 
@@ -68,8 +68,11 @@ export function viscosityAt(
   for (const viscosity of [kv40, kv100]) {
     if (viscosity.value < THINNEST.value || viscosity.value > THICKEST.value) return outside({ viscosity })
   }
-  if (compareQuantities(temperature, COLDEST) < 0 || compareQuantities(temperature, HOTTEST) > 0) {
-    const range = { min: COLDEST, max: HOTTEST }
+  if (
+    compareQuantities(temperature, MIN_TEMPERATURE) < 0 ||
+    compareQuantities(temperature, MAX_TEMPERATURE) > 0
+  ) {
+    const range = { min: MIN_TEMPERATURE, max: MAX_TEMPERATURE }
     return cannotTell(oilReason('oil/temperature-outside-range', { temperature, ...range }))
   }
   if (pourPoint !== undefined && compareQuantities(temperature, pourPoint) < 0) {

@@ -15,7 +15,7 @@ export type ViscosityIndexVerdict =
     }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
 
-const LEAST = { value: 2, unit: 'mm2/s' } as const
+const MIN_KV100 = { value: 2, unit: 'mm2/s' } as const
 
 /**
  * Procedure A: VI = 100·(L − U)/(L − H) where U > H; procedure B: VI = (10^N − 1)/0.00715 + 100 with N = (log H − log U)/log Y
@@ -26,10 +26,10 @@ const LEAST = { value: 2, unit: 'mm2/s' } as const
 export function viscosityIndex(kv40: Quantity<'mm2/s'>, kv100: Quantity<'mm2/s'>): ViscosityIndexVerdict {
   requireQuantity('kv40', kv40, 'kinematicViscosity', { above: 0, max: Number.MAX_VALUE })
   requireQuantity('kv100', kv100, 'kinematicViscosity', { above: 0, max: Number.MAX_VALUE })
-  if (kv100.value < LEAST.value) {
+  if (kv100.value < MIN_KV100.value) {
     return {
       verdict: 'cannot tell',
-      reasons: [oilReason('oil/viscosity-index-undefined', { kv100, min: LEAST })],
+      reasons: [oilReason('oil/viscosity-index-undefined', { kv100, min: MIN_KV100 })],
     }
   }
   if (kv40.value <= kv100.value) {

@@ -34,22 +34,22 @@ function findCures(
   trouble: Trouble,
   before: number,
 ): readonly Cure[] {
-  const near = weigh(counter, listNear(counter, steps, trouble), before - 1)
+  const near = rankCures(counter, listNear(counter, steps, trouble), before - 1)
   if (near.length > 0) return near
-  const far = weigh(counter, listFar(counter, steps, trouble), before - 1)
+  const far = rankCures(counter, listFar(counter, steps, trouble), before - 1)
   // One step of two that are missing: as many troubles as before, but the next cure then removes both.
-  return far.length > 0 ? far : weigh(counter, listNear(counter, steps, trouble), before)
+  return far.length > 0 ? far : rankCures(counter, listNear(counter, steps, trouble), before)
 }
 
-function weigh(counter: TroubleCounter, attempts: Iterable<Attempt>, limit: number): readonly Cure[] {
-  const better: { readonly cure: Cure; readonly left: number }[] = []
+function rankCures(counter: TroubleCounter, attempts: Iterable<Attempt>, limit: number): readonly Cure[] {
+  const improvements: { readonly cure: Cure; readonly left: number }[] = []
   for (const { cure, steps } of attempts) {
     if (counter.effort.left <= 0) break
     const left = countTroubles(counter, steps, limit)
-    if (left <= limit) better.push({ cure, left })
+    if (left <= limit) improvements.push({ cure, left })
   }
-  better.sort((first, second) => first.left - second.left)
-  return better.slice(0, 3).map(({ cure }) => cure)
+  improvements.sort((first, second) => first.left - second.left)
+  return improvements.slice(0, 3).map(({ cure }) => cure)
 }
 
 /** Changes at the place of the trouble: a later step brought forward, as late as possible; else a missing one put in. */

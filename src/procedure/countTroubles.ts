@@ -9,12 +9,12 @@ import { type ProcedureContext, placeStep, type StepPlace } from './stepContext.
 export interface TroubleCounter {
   readonly sheet: SpecSheet
   readonly context: ProcedureContext
-  readonly known: Map<Step, KnownStep>
+  readonly known: Map<Step, StepCheck>
   /** Steps that may still be run in search of cures: bounds the search. */
   readonly effort: { left: number }
 }
 
-interface KnownStep {
+interface StepCheck {
   readonly faults: number
   readonly canRun: boolean
   readonly place: StepPlace
@@ -31,7 +31,7 @@ export function countTroubles(
   const ids = new Set<string>()
   let count = 0
   for (const step of steps) {
-    const { faults, canRun, place } = knowStep(counter, step)
+    const { faults, canRun, place } = checkKnownStep(counter, step)
     count += faults + (ids.has(step.id) ? 1 : 0)
     ids.add(step.id)
     counter.effort.left -= 1
@@ -41,7 +41,7 @@ export function countTroubles(
   return count + findUndone(context, state, { kind: 'procedure' }).length
 }
 
-function knowStep({ sheet, context, known }: TroubleCounter, step: Step): KnownStep {
+function checkKnownStep({ sheet, context, known }: TroubleCounter, step: Step): StepCheck {
   const found = known.get(step)
   if (found !== undefined) return found
   const { findings, canRun } = checkStep(sheet, context, step, 0, { kind: 'procedure' })

@@ -10,7 +10,7 @@ import {
 } from '../spec/index.js'
 import { type ProcedureCodes, procedureFinding } from './codes.js'
 import {
-  type Applies,
+  type Applicability,
   type CoverLayout,
   type EmptyingLayout,
   type GearcaseLayout,
@@ -26,7 +26,7 @@ import {
 /** The sheet as this one machine has it, for building and checking an order of work. */
 export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
   const findings: Finding<ProcedureCodes>[] = []
-  const judge = (path: JsonPointer, name: string): Applies => {
+  const judge = (path: JsonPointer, name: string): Applicability => {
     const judged = judgePart(sheet, identity, path)
     if (judged.verdict === 'cannot tell') {
       const params = { part: name, missing: [...judged.missing] }
@@ -60,7 +60,7 @@ function indexGearcase(
   sheet: SpecSheet,
   identity: Identity,
   id: Id,
-  judge: (path: JsonPointer, name: string) => Applies,
+  judge: (path: JsonPointer, name: string) => Applicability,
 ): GearcaseLayout | undefined {
   const gearcase = sheet.gearcases[id]
   if (gearcase === undefined) return undefined

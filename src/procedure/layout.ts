@@ -2,7 +2,7 @@ import type { Finding, JsonPointer } from '../base/index.js'
 import type { Cover, Fill, Gearcase, Id, Opening, OpeningRole, Shield, WheelMark } from '../spec/index.js'
 import type { AtPart, ProcedureCodes } from './codes.js'
 
-export type Applies = 'yes' | 'cannot tell' | 'no'
+export type Applicability = 'yes' | 'cannot tell' | 'no'
 
 /** `renew`: a new one at every opening; `inspect`: look, then use again or renew; `apply`: sealant; `none`: bare. */
 export type SealTreatment = 'renew' | 'inspect' | 'apply' | 'none'
@@ -18,7 +18,7 @@ export interface OpeningLayout {
   readonly id: Id
   readonly path: JsonPointer
   readonly opening: Opening
-  readonly applies: Applies
+  readonly applies: Applicability
   readonly seals: readonly SealLayout[]
 }
 
@@ -26,7 +26,7 @@ export interface CoverLayout {
   readonly id: Id
   readonly path: JsonPointer
   readonly cover: Cover
-  readonly applies: Applies
+  readonly applies: Applicability
   readonly seal: SealLayout
 }
 
@@ -40,7 +40,7 @@ export interface GearcaseLayout {
   readonly id: Id
   readonly path: JsonPointer
   readonly gearcase: Gearcase
-  readonly applies: Applies
+  readonly applies: Applicability
   /** `[undefined]` where the gearcase is there once. */
   readonly instances: readonly (Id | undefined)[]
   /** The gearcase that owns the oil: itself, or the one it shares with. */
@@ -64,7 +64,7 @@ export interface ShieldLayout {
   readonly id: Id
   readonly path: JsonPointer
   readonly shield: Shield
-  readonly applies: Applies
+  readonly applies: Applicability
 }
 
 /** The part that a pointer names. */

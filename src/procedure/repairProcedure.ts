@@ -42,9 +42,9 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
   requireDocument('sheet', sheet, 'spec-sheet')
   const { context, findings } = readContext(procedure, sheet)
   const counter: TroubleCounter = { sheet, context, known: new Map(), effort: { left: EFFORT } }
-  let here: Try = { procedure, applied: [], troubles: countTroubles(counter, procedure.steps) }
+  let here: RepairAttempt = { procedure, applied: [], troubles: countTroubles(counter, procedure.steps) }
   while (here.troubles > 0) {
-    const next = takeBest(here, counter)
+    const next = chooseBestRepair(here, counter)
     if (next.troubles >= here.troubles) break
     here = next
   }
@@ -52,14 +52,14 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
   return { procedure: here.procedure, applied: here.applied, left }
 }
 
-interface Try {
+interface RepairAttempt {
   readonly procedure: ProcedureDocument
   readonly applied: readonly Cure[]
   readonly troubles: number
 }
 
 /** The best that one or two cures reach. */
-function takeBest(here: Try, counter: TroubleCounter): Try {
+function chooseBestRepair(here: RepairAttempt, counter: TroubleCounter): RepairAttempt {
   const first = listCandidateRepairs(here, counter)
   const done = first.find((one) => one.troubles === 0)
   if (done !== undefined) return done
@@ -72,7 +72,7 @@ function takeBest(here: Try, counter: TroubleCounter): Try {
   return best
 }
 
-function listCandidateRepairs(from: Try, counter: TroubleCounter): readonly Try[] {
+function listCandidateRepairs(from: RepairAttempt, counter: TroubleCounter): readonly RepairAttempt[] {
   const all = checkSteps(counter, from.procedure).flatMap((finding) => finding.cures ?? [])
   const cures = new Map(all.map((cure) => [JSON.stringify(cure), cure]))
   return [...cures.values()].map((cure) => {

@@ -59,10 +59,10 @@ function convertProducts(values: Float64Array, step: ConversionStep, column: Flo
     const tail = value - top
     const rest = top * highTop - product + top * highTail + tail * highTop + tail * highTail + value * low
     const doubt = product * DOUBT
-    const least = product + (rest - doubt)
-    const size = least < 0 ? -least : least
+    const lower = product + (rest - doubt)
+    const size = lower < 0 ? -lower : lower
     // NaN and infinities, tiny and huge values fail this, and are looked at one by one
-    if (least === product + (rest + doubt) && size > 1e-240 && size < 1e270) column[at] = least
+    if (lower === product + (rest + doubt) && size > 1e-240 && size < 1e270) column[at] = lower
     else column[at] = oneValue(values, at, step)
   }
 }

@@ -7,7 +7,7 @@ import { exactlyIn } from './unitPair.js'
 export interface ConvertedFigure {
   /** All digits where they end; else the first 34 significant ones, the last rounded to nearest. */
   readonly digits: string
-  readonly ends: boolean
+  readonly terminates: boolean
 }
 
 const SIGNIFICANT = 34
@@ -23,12 +23,12 @@ export function convertFigure(figure: Figure, from: Unit, to: Unit): ConvertedFi
   const common = commonFactor(value.n < 0n ? -value.n : value.n, value.d)
   const reduced = { n: value.n / common, d: value.d / common }
   const decimals = decimalsToEnd(reduced.d)
-  if (decimals !== undefined) return { digits: trimmed(exactText(reduced, decimals)), ends: true }
+  if (decimals !== undefined) return { digits: trimmed(exactText(reduced, decimals)), terminates: true }
   const size = String(reduced.n / reduced.d).replace('-', '')
   let places = size === '0' ? SIGNIFICANT : SIGNIFICANT - size.length
   // below one: as many places more as there are zeros behind the point
   while (size === '0' && digitCount(reduced, places) < SIGNIFICANT) places += 1
-  return { digits: trimmed(exactText(reduced, places)), ends: false }
+  return { digits: trimmed(exactText(reduced, places)), terminates: false }
 }
 
 function digitCount(value: Exact, places: number): number {

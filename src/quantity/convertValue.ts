@@ -23,16 +23,16 @@ export function convertValue(value: number, step: ConversionStep): number {
     if (step.linear) {
       const rest = error + value * step.low
       const doubt = product * DOUBT
-      const least = product + (rest - doubt)
-      if (least === product + (rest + doubt)) return least
+      const lower = product + (rest - doubt)
+      if (lower === product + (rest + doubt)) return lower
     } else {
       const { offsetHigh, offsetLow } = step
       const sum = product + offsetHigh
       const part = sum - product
       const rest = product - (sum - part) + (offsetHigh - part) + (error + value * step.low + offsetLow)
       const doubt = (Math.abs(product) + Math.abs(offsetHigh)) * DOUBT
-      const least = sum + (rest - doubt)
-      if (least === sum + (rest + doubt)) return least
+      const lower = sum + (rest - doubt)
+      if (lower === sum + (rest + doubt)) return lower
     }
     const quotient = exactQuotient(value, step)
     if (quotient !== undefined) return quotient

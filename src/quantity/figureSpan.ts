@@ -47,13 +47,13 @@ function added(nominal: FigureSpan, tolerance: FigureSpan, sign: bigint): Figure
 }
 
 const FRACTION = /^\D*?(?:([0-9]{1,9})[\s\u00a0-])?([0-9]{1,3})\/([1-9][0-9]{0,2})(?![0-9/])/
-const VULGAR = '½1/2¼1/4¾3/4⅓1/3⅔2/3⅛1/8⅜3/8⅝5/8⅞7/8'
+const FRACTION_CHARACTERS = '½1/2¼1/4¾3/4⅓1/3⅔2/3⅛1/8⅜3/8⅝5/8⅞7/8'
 
 function fractionSpan(printed: string | undefined): FigureSpan | undefined {
   if (printed === undefined || printed.length > 60) return undefined
   const spelled = printed.replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/, (sign) => {
-    const at = VULGAR.indexOf(sign)
-    return ` ${VULGAR.slice(at + 1, at + 4)}`
+    const at = FRACTION_CHARACTERS.indexOf(sign)
+    return ` ${FRACTION_CHARACTERS.slice(at + 1, at + 4)}`
   })
   const [, whole = '0', top, bottom] = FRACTION.exec(spelled.replace(/ {2,}/, ' ')) ?? []
   if (top === undefined || bottom === undefined) return undefined

@@ -7,7 +7,7 @@ import { isUnit } from './isUnit.js'
 import type { PrintedBand } from './printed.js'
 import { type NumberFound, type Reading, readNumber } from './readNumber.js'
 import { type Parts, readBound, readParts } from './readParts.js'
-import { unitMeant } from './readUnit.js'
+import { intendedUnit } from './readUnit.js'
 import { textFinding } from './textFinding.js'
 import { type Measure, UNITS_BY_MEASURE, type Unit } from './unit.js'
 
@@ -21,7 +21,7 @@ export interface ReadingOptions {
   readonly assume?: readonly Unit[]
 }
 
-const LONGEST = 200
+const MAX_TEXT = 200
 
 /** Raised digits behind a number, the mark of a footnote; above a fraction stroke they are a numerator. */
 const RAISED = /(?<=[0-9½¼¾⅓⅔⅛⅜⅝⅞])[⁰¹²³⁴-⁹]+(?![⁰¹²³⁴-⁹]*[⁄∕/])/
@@ -52,8 +52,8 @@ export function parseQuantity(
   options: ReadingOptions = {},
 ): Result<PrintedBand, QuantityCodes> {
   requireArguments(text, options)
-  if (text.length > LONGEST)
-    return refused(textFinding('quantity/text-is-too-long', { length: text.length, longest: LONGEST }))
+  if (text.length > MAX_TEXT)
+    return refused(textFinding('quantity/text-is-too-long', { length: text.length, longest: MAX_TEXT }))
   if (RAISED.test(text)) {
     const without = text.replace(new RegExp(RAISED, 'g'), '')
     return refused(textFinding('quantity/number-has-a-raised-digit', { text, without }))
@@ -71,7 +71,7 @@ export function parseQuantity(
   }
   const { name, written } = parts
   if (name === '') findings.push(textFinding('quantity/unit-is-missing', { text: plain }))
-  const unit = name === '' ? undefined : unitMeant(name, written, options, findings)
+  const unit = name === '' ? undefined : intendedUnit(name, written, options, findings)
   // without a unit nothing is said of a minus
   const value = bandOf(parts, unit ?? 'degC', reading, findings)
   const good =

@@ -29,7 +29,7 @@ const SLIPS: readonly { readonly slip: FigureSlip; readonly ratio: string; reado
   { slip: 'US for imperial fluid ounce', ratio: '28.4130625/29.5735295625', units: /^fl_oz/ },
 ]
 
-const SMALL_MISS: Exact = { n: 1n, d: 20n }
+const SMALL_DIFFERENCE: Exact = { n: 1n, d: 20n }
 
 /**
  * Whether two figures that a manual prints for one thing can both be true, for typing a manual in: one true
@@ -60,9 +60,9 @@ export function printedFiguresAgree(first: PrintedBand, second: PrintedBand): Pr
       }
     }
   }
-  const misses = pairs.map(([one, two]) => relativeMiss(one, two))
-  const worst = misses.reduce((most, miss) => (compareExact(miss, most) > 0 ? miss : most))
-  const small = compareExact(worst, SMALL_MISS) <= 0
+  const misses = pairs.map(([one, two]) => relativeDifference(one, two))
+  const worst = misses.reduce((largest, miss) => (compareExact(miss, largest) > 0 ? miss : largest))
+  const small = compareExact(worst, SMALL_DIFFERENCE) <= 0
   const missPercent = Math.round(Math.min(nearestDouble(worst), 1e6) * 10_000) / 100
   const code = small ? 'quantity/printed-figures-miss' : 'quantity/printed-figures-differ'
   return { verdict: small ? 'small miss' : 'differ', reasons: [{ code, params: { ...values, missPercent } }] }
@@ -108,7 +108,7 @@ function meet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
 }
 
 /** How far apart the intervals are, as a share of the first value; 0 where they meet. */
-function relativeMiss(first: FigureSpan, second: FigureSpan): Exact {
+function relativeDifference(first: FigureSpan, second: FigureSpan): Exact {
   const miss = minus(absolute(minus(second.at, first.at)), plus(first.half, second.half))
   if (miss.n <= 0n) return { n: 0n, d: 1n }
   return first.at.n === 0n ? { n: 10n ** 6n, d: 1n } : over(miss, absolute(first.at))

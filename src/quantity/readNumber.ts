@@ -22,7 +22,7 @@ const COMMA = 44
 const SPACE = 32
 const APOSTROPHE = 39
 const HYPHEN = 45
-const STROKE = 47
+const SLASH = 47
 
 /** Reads a number at the place of the reading; undefined where none begins, and then nothing is consumed. */
 export function readNumber(reading: Reading): NumberFound | undefined {
@@ -121,12 +121,12 @@ interface Fraction {
 function readFraction(text: string, start: number, wholeEnd: number): Fraction | undefined {
   let topStart = start
   let topEnd = wholeEnd
-  if (text.charCodeAt(wholeEnd) !== STROKE) {
+  if (text.charCodeAt(wholeEnd) !== SLASH) {
     topStart = wholeEnd
     while (text.charCodeAt(topStart) === SPACE) topStart += 1
     if (topStart === wholeEnd && text.charCodeAt(topStart) === HYPHEN) topStart += 1
     topEnd = digitsEnd(text, topStart)
-    if (topEnd === topStart || topStart === wholeEnd || text.charCodeAt(topEnd) !== STROKE) return undefined
+    if (topEnd === topStart || topStart === wholeEnd || text.charCodeAt(topEnd) !== SLASH) return undefined
   }
   const end = digitsEnd(text, topEnd + 1)
   if (end === topEnd + 1) return undefined
@@ -147,7 +147,7 @@ function readFraction(text: string, start: number, wholeEnd: number): Fraction |
 
 /** Whether the digits before are the upper half of a fraction. */
 function isFractionBar(text: string, at: number): boolean {
-  return text.charCodeAt(at) === STROKE && digitsEnd(text, at + 1) > at + 1
+  return text.charCodeAt(at) === SLASH && digitsEnd(text, at + 1) > at + 1
 }
 
 function digitsEnd(text: string, from: number): number {

@@ -37,8 +37,8 @@ export function readParts(reading: Reading, first: NumberFound, bound: 'nominal'
     return { kind: bound, numbers: [first], percent: false, name, written }
   }
   const numbers = [first]
-  const kind = readMore(reading, numbers)
-  const percent = kind !== 'nominal' && kind !== 'range' && passed(reading, PERCENT)
+  const kind = readRest(reading, numbers)
+  const percent = kind !== 'nominal' && kind !== 'range' && skipMatch(reading, PERCENT)
   const place = reading.at
   const second = readUnitName(reading)
   if (name !== '' && second !== '' && second !== name) reading.at = place
@@ -50,12 +50,12 @@ export function readParts(reading: Reading, first: NumberFound, bound: 'nominal'
   }
 }
 
-function readMore(reading: Reading, numbers: NumberFound[]): Parts['kind'] {
+function readRest(reading: Reading, numbers: NumberFound[]): Parts['kind'] {
   const start = reading.at
-  const kind = kindOfMore(reading)
+  const kind = kindOfRest(reading)
   if (kind === 'nominal') return kind
   const second = readNumber(reading)
-  const third = kind === 'plus and minus' && passed(reading, MINUS) ? readNumber(reading) : undefined
+  const third = kind === 'plus and minus' && skipMatch(reading, MINUS) ? readNumber(reading) : undefined
   if (second) numbers.push(second)
   if (third) numbers.push(third)
   if (numbers.length === (kind === 'plus and minus' ? 3 : 2)) return kind
@@ -65,13 +65,13 @@ function readMore(reading: Reading, numbers: NumberFound[]): Parts['kind'] {
   return 'nominal'
 }
 
-function kindOfMore(reading: Reading): Parts['kind'] {
-  if (passed(reading, RANGE)) return 'range'
-  if (passed(reading, TOLERANCE)) return 'tolerance'
-  return passed(reading, PLUS) ? 'plus and minus' : 'nominal'
+function kindOfRest(reading: Reading): Parts['kind'] {
+  if (skipMatch(reading, RANGE)) return 'range'
+  if (skipMatch(reading, TOLERANCE)) return 'tolerance'
+  return skipMatch(reading, PLUS) ? 'plus and minus' : 'nominal'
 }
 
-function passed(reading: Reading, pattern: RegExp): boolean {
+function skipMatch(reading: Reading, pattern: RegExp): boolean {
   pattern.lastIndex = reading.at
   if (!pattern.test(reading.text)) return false
   reading.at = pattern.lastIndex

@@ -14,7 +14,7 @@ export function readUnitName(reading: Reading): string {
   let at = reading.at
   let kept = at
   for (; at < text.length; at++) {
-    const part = partPlayed(text, at)
+    const part = unitCharacter(text, at)
     if (part === 'kept') continue
     if (at > kept) name += text.slice(kept, at)
     kept = at + 1
@@ -26,7 +26,7 @@ export function readUnitName(reading: Reading): string {
 }
 
 /** Whether a sign belongs to the unit's name, is between its parts, or begins what follows the unit. */
-function partPlayed(text: string, at: number): 'kept' | 'left out' | 'end' {
+function unitCharacter(text: string, at: number): 'kept' | 'left out' | 'end' {
   const code = text.charCodeAt(at)
   // letters, and what follows the last of them in ASCII
   if (code > 96 && code < 127) return 'kept'
@@ -76,7 +76,7 @@ function isPair(written: string, [unit = 'N.m']: readonly Unit[]): boolean {
 }
 
 /** The unit that a name means to this caller; objections go into `findings`. */
-export function unitMeant(
+export function intendedUnit(
   name: string,
   written: string,
   options: NameOptions,
@@ -112,11 +112,11 @@ export function unitMeant(
     if (assumed) return assumed
     if (fitting.length === 1 && measure !== undefined) return first
   }
-  findings.push(textFinding(TROUBLE_CODES[trouble], { text: written, candidates: fitting }))
+  findings.push(textFinding(UNIT_CODES_BY_PROBLEM[trouble], { text: written, candidates: fitting }))
   return undefined
 }
 
-const TROUBLE_CODES = {
+const UNIT_CODES_BY_PROBLEM = {
   ambiguous: 'quantity/unit-is-ambiguous',
   'a-ratio': 'quantity/unit-is-a-ratio',
   'another-case': 'quantity/unit-is-another-case',

@@ -66,11 +66,11 @@ function limitsInside<U extends Unit>(
   unit: U,
 ): PrintedBand<U> | null {
   for (let decimals = fewest; decimals <= MAX_DECIMALS; decimals++) {
-    const least = low && exactText(low, decimals, 'up')
-    const most = high && exactText(high, decimals, 'down')
-    if (least && most && compareExact(exactOf(least), exactOf(most)) > 0) continue
-    if (![least, most].every((text) => text === undefined || isFigure(text, { minus: true }))) return null
-    return { kind: 'limits', ...(least && { min: least }), ...(most && { max: most }), unit }
+    const lowest = low && exactText(low, decimals, 'up')
+    const highest = high && exactText(high, decimals, 'down')
+    if (lowest && highest && compareExact(exactOf(lowest), exactOf(highest)) > 0) continue
+    if (![lowest, highest].every((text) => text === undefined || isFigure(text, { minus: true }))) return null
+    return { kind: 'limits', ...(lowest && { min: lowest }), ...(highest && { max: highest }), unit }
   }
   return null
 }

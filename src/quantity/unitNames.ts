@@ -61,7 +61,7 @@ const LIQUID: { readonly [name: string]: string } = {
   gal: 'gal gallon',
 }
 
-const TROUBLED: readonly (readonly [string, NonNullable<UnitName['trouble']>, readonly Unit[]])[] = [
+const UNCLEAR_NAMES: readonly (readonly [string, NonNullable<UnitName['trouble']>, readonly Unit[]])[] = [
   ['oz ounce', 'ambiguous', ['oz', 'fl_oz_us', 'fl_oz_imp']],
   ['lb pound #', 'ambiguous', ['lb', 'lbf']],
   ['° deg degree', 'ambiguous', ['deg', 'degC', 'degF']],
@@ -108,7 +108,7 @@ function allNames(): Map<string, UnitName> {
     }
   }
   for (const [unit, written = ''] of Object.entries(NAMES)) put(written, { units: [unit as Unit] })
-  for (const [written, trouble, units] of TROUBLED) put(written, { units, trouble })
+  for (const [written, trouble, units] of UNCLEAR_NAMES) put(written, { units, trouble })
   for (const [unit, written] of Object.entries(LIQUID)) {
     const us: UnitName = { units: [`${unit}_us` as Unit] }
     const imperial: UnitName = { units: [`${unit}_imp` as Unit] }

@@ -30,7 +30,7 @@ export function findShapeMistakes(
       : [],
   )
   const others = issues.flatMap((issue) => {
-    if (issue.code === 'unrecognized_keys' || isToldTighter(issue, issues)) return []
+    if (issue.code === 'unrecognized_keys' || isCoveredByTighter(issue, issues)) return []
     const path = joinPointer(tokensOf(issue.path))
     if (isRefused(path, refused) || misspelled.has(path)) return []
     return [nameMistake(issue, data, tokensOf(issue.path), report)]
@@ -39,7 +39,7 @@ export function findShapeMistakes(
 }
 
 /** Reports only the tighter of two `too_big` issues of one number. */
-function isToldTighter(issue: Issue, issues: readonly Issue[]): boolean {
+function isCoveredByTighter(issue: Issue, issues: readonly Issue[]): boolean {
   return (
     issue.code === 'too_big' &&
     issues.some(

@@ -81,15 +81,15 @@ function skipSpace(text: string, from: number): number {
   return at
 }
 
-type Broken = Required<Pick<JsonScan, 'broken'>>
+type ScanError = Required<Pick<JsonScan, 'broken'>>
 
-function endOfWord(text: string, from: number): number | Broken {
+function endOfWord(text: string, from: number): number | ScanError {
   for (const word of ['true', 'false', 'null']) if (text.startsWith(word, from)) return from + word.length
   NUMBER.lastIndex = from
   return NUMBER.test(text) ? NUMBER.lastIndex : { broken: { offset: from, needs: 'value' } }
 }
 
-function endOfString(text: string, from: number): number | Broken {
+function endOfString(text: string, from: number): number | ScanError {
   let at = from + 1
   for (; at < text.length; at++) {
     const code = text.charCodeAt(at)

@@ -35,8 +35,8 @@ const PIPE: Readonly<Record<string, number>> = {
 const MAX_PLAY = 1
 /** House rule: the narrowest checked row has 4 mm more outside than inside; half of that is still a face. */
 const MIN_RIM = 2
-const THINNEST = 0.5
-const THICKEST = 4
+const MIN_THICKNESS = 0.5
+const MAX_THICKNESS = 4
 
 /**
  * Whether a sealing washer fits a plug's thread, for rules over a sheet and for the shelf. It looks at sizes alone, not
@@ -99,8 +99,8 @@ export function checkWasherFit(thread: string | Thread, size: CrushWasher['size'
     const params = { inside: mm(inside), outside: mm(outside), smallest: mm(hole + MIN_RIM) }
     doubts.push(sealReason('seal/washer-rim-too-narrow', params))
   }
-  if (Number(thickness) < THINNEST || Number(thickness) > THICKEST) {
-    const params = { thickness: mm(thickness), min: mm(THINNEST), max: mm(THICKEST) }
+  if (Number(thickness) < MIN_THICKNESS || Number(thickness) > MAX_THICKNESS) {
+    const params = { thickness: mm(thickness), min: mm(MIN_THICKNESS), max: mm(MAX_THICKNESS) }
     doubts.push(sealReason('seal/washer-thickness-doubtful', params))
   }
   if (doubts.length > 0) return { verdict: 'doubtful', reasons: doubts }

@@ -13,12 +13,12 @@ export interface SealLine {
   /** Pieces that surely go in; for sealants and liquid gaskets one package for all places. */
   readonly needed: number
   /** Pieces that an inspection may ask for besides. */
-  readonly perhaps: number
+  readonly toInspect: number
   readonly take: readonly { readonly id: Id; readonly count: number }[]
   /** To buy for what is needed. */
   readonly buy: number
   /** On the shelf, and the same as far as both are described: somebody must look. */
-  readonly lookAt: readonly Id[]
+  readonly possibleMatches: readonly Id[]
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
 
@@ -47,29 +47,29 @@ export function matchStockSeals(
     requireObject(`tasks[${place}]`, task)
     requireSeal(`tasks[${place}].seal`, task.seal)
     if (task.action === 'look up') return
-    const group = groups.find(({ seal }) => isAlike(seal, task.seal))
+    const group = groups.find(({ seal }) => hasSameProperties(seal, task.seal))
     if (group === undefined) groups.push({ seal: task.seal, tasks: [task] })
     else group.tasks.push(task)
   })
-  return groups.map(({ seal, tasks }) => serve(seal, tasks, shelf))
+  return groups.map(({ seal, tasks }) => takeSealsFor(seal, tasks, shelf))
 }
 
-function serve(
+function takeSealsFor(
   seal: SealTask['seal'],
   tasks: readonly SealTask[],
   shelf: { readonly id: Id; readonly name: string; readonly seal: Seal; left: number }[],
 ): SealLine {
   const applied = tasks.some(({ action }) => action === 'apply')
   const needed = applied ? 1 : tasks.filter(({ action }) => action === 'new').length
-  const perhaps = tasks.filter(({ action }) => action === 'inspect').length
+  const toInspect = tasks.filter(({ action }) => action === 'inspect').length
   const nameOf = (id: Id) => shelf.find((piece) => piece.id === id)?.name ?? id
   const take: { id: Id; count: number }[] = []
-  const lookAt: Id[] = []
+  const possibleMatches: Id[] = []
   let missing = needed
   let spare = 0
   for (const piece of shelf) {
     const same = isSameSeal(seal, piece.seal)
-    if (same === 'perhaps' && piece.left > 0) lookAt.push(piece.id)
+    if (same === 'perhaps' && piece.left > 0) possibleMatches.push(piece.id)
     if (same !== 'yes') continue
     const count = Math.min(missing, piece.left)
     missing -= count
@@ -82,23 +82,23 @@ function serve(
     seal,
     paths: [...new Set(tasks.map(({ path }) => path))],
     needed,
-    perhaps,
+    toInspect,
     take,
     buy: missing,
-    lookAt,
+    possibleMatches,
     reasons: [
       ...take.map(({ id, count }) => sealReason('seal/in-stock', { name: nameOf(id), count })),
       ...(missing > 0 ? [sealReason('seal/buy', { count: missing })] : []),
-      ...(perhaps > spare ? [sealReason('seal/have-ready', { count: perhaps - spare })] : []),
-      ...(missing > 0 || perhaps > spare
-        ? lookAt.map((id) => sealReason('seal/stock-may-match', { name: nameOf(id) }))
+      ...(toInspect > spare ? [sealReason('seal/have-ready', { count: toInspect - spare })] : []),
+      ...(missing > 0 || toInspect > spare
+        ? possibleMatches.map((id) => sealReason('seal/stock-may-match', { name: nameOf(id) }))
         : []),
     ],
   }
 }
 
 /** Two needed seals share a line when they are surely the same or written the same. */
-function isAlike(first: Seal, second: Seal): boolean {
+function hasSameProperties(first: Seal, second: Seal): boolean {
   const plain = (seal: Seal) =>
     JSON.stringify(
       Object.entries({ ...seal, replace: null, source: null }).sort(([a], [b]) => (a < b ? -1 : 1)),

@@ -32,7 +32,7 @@ const ROWS: Readonly<Partial<Record<Elastomer, Row>>> = {
   FFKM: { oil: 'A', min: -15, max: 260, specialMax: 330 },
 }
 
-const KNOWN: readonly Elastomer[] = [
+const ELASTOMERS: readonly Elastomer[] = [
   'NBR',
   'HNBR',
   'FKM',
@@ -55,8 +55,8 @@ export function materialSuits(
   medium: 'mineral gear oil',
   temperature: Quantity<TemperatureUnit>,
 ): MaterialVerdict {
-  if (!KNOWN.includes(material)) {
-    throw new TypeError(`material must be one of ${KNOWN.join(', ')}, got ${quoteValue(material)}`)
+  if (!ELASTOMERS.includes(material)) {
+    throw new TypeError(`material must be one of ${ELASTOMERS.join(', ')}, got ${quoteValue(material)}`)
   }
   if (medium !== 'mineral gear oil') {
     throw new TypeError(`medium must be mineral gear oil, got ${quoteValue(medium)}`)

@@ -3,7 +3,7 @@ import { listServicesThatSatisfy } from './gearcases.js'
 import type { ListedDue } from './listDue.js'
 
 /** States that `'due'` takes up. */
-const TAKEN: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon'])
+const DUE_VERDICTS: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon'])
 
 /**
  * Chooses what a visit takes up from the list of due services: those in the state overdue, due or due soon, or
@@ -17,7 +17,7 @@ export function chooseWork(
   services: readonly Id[] | 'due',
 ): readonly { readonly taken: boolean; readonly coveredBy?: string }[] {
   const asked = due.map(({ service, verdict }) =>
-    services === 'due' ? TAKEN.has(verdict) : services.includes(service),
+    services === 'due' ? DUE_VERDICTS.has(verdict) : services.includes(service),
   )
   const covers = (other: ListedDue, line: ListedDue): boolean =>
     other.gearcase === line.gearcase &&

@@ -1,11 +1,11 @@
 import { type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
 import { type Measure, measureOf, secondUnit, type Unit } from '../quantity/index.js'
 import {
-  findLeafRow,
+  findLeafType,
   type Id,
   type Identity,
   type Leaf,
-  listLeafRows,
+  listLeafTypes,
   type PrintedValue,
   type ProcedureDocument,
   type Resolved,
@@ -41,7 +41,7 @@ export function collectFigures(
 ): CollectedFigures {
   const asked = new Map<JsonPointer, Omit<PlannedFigure, 'resolved' | 'part'>>()
   const ask = (path: JsonPointer): void => {
-    const row = findLeafRow(splitPointer(path) ?? [])
+    const row = findLeafType(splitPointer(path) ?? [])
     if (row === undefined || row.read === 'due' || readPointer(sheet, path) === undefined) return
     asked.set(path, { role: row.role, leaf: row.kind, path })
   }
@@ -81,7 +81,7 @@ function sourcesOf(resolved: Resolved<Leaf>): readonly Id[] {
 /** The leaves that a visit reads with every gearcase; those of its oil are the owner's. */
 function listGearcaseLeaves(sheet: SpecSheet, gearcase: Id): readonly JsonPointer[] {
   const owner = findOilOwner(sheet, gearcase)
-  return listLeafRows()
+  return listLeafTypes()
     .filter(({ read }) => read === 'gearcase')
     .map(({ place: [, , ...rest] }) =>
       joinPointer(['gearcases', rest[0] === 'oilSpace' ? owner : gearcase, ...rest]),
@@ -90,7 +90,7 @@ function listGearcaseLeaves(sheet: SpecSheet, gearcase: Id): readonly JsonPointe
 
 /** The part itself, where it is a seal, and the leaves right below it. */
 function listPartLeaves(sheet: SpecSheet, part: JsonPointer): readonly JsonPointer[] {
-  const below = new Set(listLeafRows().flatMap((row) => row.below ?? []))
+  const below = new Set(listLeafTypes().flatMap((row) => row.below ?? []))
   const leaves = [...below].flatMap((rest) => {
     if (!rest.endsWith('/*')) return `${part}${rest}`
     const list = readPointer(sheet, `${part}${rest.slice(0, -2)}`)

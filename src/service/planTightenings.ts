@@ -19,7 +19,7 @@ interface Task {
   readonly tightening: Tightening | undefined
 }
 
-const NO_WRENCH: WrenchChoice = { wrenches: [], covered: [], uncovered: [], toGet: [] }
+const NO_WRENCH: WrenchChoice = { wrenches: [], covered: [], uncovered: [], toBuy: [] }
 
 /**
  * Settles with which wrench, and at which mark, each part of a visit is tightened: the fewest wrenches that cover all
@@ -67,7 +67,7 @@ export function planTightenings(visit: VisitContext, options: VisitOptions) {
       reasons,
     }
   })
-  const reasons = choice.toGet.map(({ from, to, covers }) =>
+  const reasons = choice.toBuy.map(({ from, to, covers }) =>
     serviceReason('service/wrench-to-get', { from, to, count: covers.length }),
   )
   return {

@@ -35,7 +35,7 @@ export function planVessel(
     const space = sheet.gearcases[gearcase]?.oilSpace
     const byQuantity = space?.kind === 'own' && space.fill.method.kind === 'by quantity'
     const stated = figures.stated<SpecValue<VolumeUnit>>(`${path}/oilSpace/fill/drainAndRefill`)
-    const choice = chooseVessel(vessels, each, byQuantity ? narrowerSide(stated) : tenthOf(each))
+    const choice = chooseVessel(vessels, each, byQuantity ? narrowerSide(stated) : oneTenth(each))
     const { verdict, vessel, reasons } =
       byQuantity || choice.verdict === 'fits' ? choice : chooseVessel(vessels, each)
     if (verdict === 'does not fit') {
@@ -70,6 +70,6 @@ function narrowerSide(stated: SpecValue<VolumeUnit> | undefined): PrintedQuantit
 }
 
 /** In short digits, since people read it. */
-function tenthOf({ value, unit }: Quantity<VolumeUnit>): Quantity<VolumeUnit> {
+function oneTenth({ value, unit }: Quantity<VolumeUnit>): Quantity<VolumeUnit> {
   return { value: Number((value / 10).toPrecision(12)), unit }
 }

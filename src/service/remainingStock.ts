@@ -14,7 +14,7 @@ import { type Id, type OilContainer, requireDocument, type Stock, type StockSeal
 import type { PlannedSeal, VisitPlan } from './visitPlan.js'
 
 /** A millionth of a millilitre, or of a container. */
-const HAIR: Exact = { n: 1n, d: 1_000_000n }
+const ROUNDING_MARGIN: Exact = { n: 1n, d: 1_000_000n }
 
 /**
  * Finds what a planned visit leaves on the shelf, for planning the next one: opened containers with their rest, full
@@ -66,11 +66,11 @@ function pourFrom({ opened: before, ...rest }: OilContainer, taken: Exact, opene
   const open = exactIn(before ?? { value: 0, unit: 'mL' }, 'mL')
   const size = exactIn(rest.size, 'mL')
   // The plan's volumes were rounded: a hair less than whole containers is not another container.
-  const full = opened || size.n === 0n ? 0n : roundExact(minus(over(taken, size), HAIR), 'up')
+  const full = opened || size.n === 0n ? 0n : roundExact(minus(over(taken, size), ROUNDING_MARGIN), 'up')
   const left = minus(plus(open, times(size, { n: full, d: 1n })), taken)
   return {
     ...rest,
     count: rest.count - Number(full),
-    ...(compareExact(left, HAIR) > 0 ? { opened: nearestQuantity(left, 'mL', 'mL') } : {}),
+    ...(compareExact(left, ROUNDING_MARGIN) > 0 ? { opened: nearestQuantity(left, 'mL', 'mL') } : {}),
   }
 }

@@ -1,6 +1,6 @@
 import { type JsonPointer, joinPointer, requireObject } from '../base/index.js'
 import type { LeafKind, Leaves } from './leaf.js'
-import { listLeafRows, type PlacedRow } from './leafTable.js'
+import { listLeafTypes, type PlacedRow } from './leafTable.js'
 import { readOverrides } from './readOverrides.js'
 import type { SpecSheet } from './specSheet.js'
 
@@ -21,7 +21,7 @@ export type FoundLeaf = {
 export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
   requireObject('sheet', sheet)
   const found: FoundLeaf[] = []
-  collectLeaves(sheet, [], listLeafRows(), found)
+  collectLeaves(sheet, [], listLeafTypes(), found)
   for (const [overridePlace, override] of readOverrides(sheet).entries())
     for (const [place, { kind, path, to }] of override.set.entries())
       found.push({

@@ -115,7 +115,7 @@ export interface PlacedRow extends LeafRow {
 let rows: readonly PlacedRow[] | undefined
 
 /** The table as a list, made at first use. */
-export function listLeafRows(): readonly PlacedRow[] {
+export function listLeafTypes(): readonly PlacedRow[] {
   rows ??= Object.entries(LEAF_TABLE).map(([place, row]) => ({
     ...row,
     place: place.slice(1).split('/'),
@@ -125,8 +125,8 @@ export function listLeafRows(): readonly PlacedRow[] {
 }
 
 /** The row of the leaf that a sheet has at a place; undefined where it has none. */
-export function findLeafRow(tokens: readonly string[]): PlacedRow | undefined {
-  return listLeafRows().find(
+export function findLeafType(tokens: readonly string[]): PlacedRow | undefined {
+  return listLeafTypes().find(
     ({ place }) =>
       place.length === tokens.length && place.every((part, at) => part === '*' || part === tokens[at]),
   )

@@ -11,7 +11,7 @@ import {
 import { specReason } from './codes.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
 import type { Id, Identity, Leaf, LeafKind, Leaves, NotStated, SourceRef } from './leaf.js'
-import { findLeafRow, listLeafRows } from './leafTable.js'
+import { findLeafType, listLeafTypes } from './leafTable.js'
 import { readOverrides } from './readOverrides.js'
 import type { IdentityFact, Resolved, Trace } from './resolved.js'
 import { resolveVariant } from './resolveVariant.js'
@@ -114,12 +114,12 @@ interface Outcome {
 
 function readBase(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf | undefined {
   requireObject('sheet', sheet)
-  if (!listLeafRows().some((row) => row.kind === kind))
+  if (!listLeafTypes().some((row) => row.kind === kind))
     throw new TypeError(
       `kind must be one of value, tightening, oils, seal, interval, place, got ${quoteValue(kind)}`,
     )
   const tokens = splitPointer(path)
-  if (tokens === undefined || findLeafRow(tokens)?.kind !== kind)
+  if (tokens === undefined || findLeafType(tokens)?.kind !== kind)
     throw new RangeError(`path must be a place for a leaf of kind ${kind}, got ${JSON.stringify(path)}`)
   if (readPointer(sheet, joinPointer(tokens.slice(0, -1))) === undefined)
     throw new RangeError(`path must be inside a part of the sheet, got ${JSON.stringify(path)}`)

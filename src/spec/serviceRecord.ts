@@ -20,7 +20,7 @@ export interface ServiceRecord extends DocumentHead<'service-record'> {
   readonly by?: string
   readonly entries: readonly RecordEntry[]
   /** Shields taken off, and their fasteners' tightening; they belong to the visit, not to one gearcase. */
-  readonly shields?: readonly TighteningDone[]
+  readonly shields?: readonly RecordedTightening[]
   readonly usedOil?: string
   readonly note?: string
 }
@@ -42,8 +42,8 @@ export interface RecordEntry {
   readonly magnet?: MagnetFinding
   /** Openings that were only cracked loose count as opened. */
   readonly opened: readonly JsonPointer[]
-  readonly tightened: readonly TighteningDone[]
-  readonly seals: readonly SealDone[]
+  readonly tightened: readonly RecordedTightening[]
+  readonly seals: readonly RecordedSeal[]
   readonly level?: 'at the mark' | 'below' | 'above' | 'not checked'
   readonly leaks?: LeakFinding
 }
@@ -54,12 +54,12 @@ interface TighteningAt {
   readonly wheelMark?: WheelMark
 }
 
-export type TighteningDone =
+export type RecordedTightening =
   | (TighteningAt & { readonly kind: 'torque set'; readonly torque: Quantity<TorqueUnit>; readonly tool: Id })
   | (TighteningAt & { readonly kind: 'turns'; readonly turns: number })
   | (TighteningAt & { readonly kind: 'by the manual' })
 
-export interface SealDone {
+export interface RecordedSeal {
   /** Pointer to the seal in the sheet, such as `/gearcases/front/openings/drain/seals/0`. */
   readonly on: JsonPointer
   readonly done: 'new' | 'inspected and used again'

@@ -1,18 +1,17 @@
 /** Threads per inch of the pipe sizes; ISO 7-1 and ISO 228-1 share the left column. From memory. Import-free data. */
-export const PIPE_THREADS_PER_INCH: Readonly<
-  Record<string, { readonly iso: number; readonly american: number }>
-> = {
-  '1/16': { iso: 28, american: 27 },
-  '1/8': { iso: 28, american: 27 },
-  '1/4': { iso: 19, american: 18 },
-  '3/8': { iso: 19, american: 18 },
-  '1/2': { iso: 14, american: 14 },
-  '3/4': { iso: 14, american: 14 },
-  '1': { iso: 11, american: 11.5 },
-  '1 1/4': { iso: 11, american: 11.5 },
-  '1 1/2': { iso: 11, american: 11.5 },
-  '2': { iso: 11, american: 11.5 },
-}
+export const PIPE_THREADS_PER_INCH: Readonly<Record<string, { readonly iso: number; readonly npt: number }>> =
+  {
+    '1/16': { iso: 28, npt: 27 },
+    '1/8': { iso: 28, npt: 27 },
+    '1/4': { iso: 19, npt: 18 },
+    '3/8': { iso: 19, npt: 18 },
+    '1/2': { iso: 14, npt: 14 },
+    '3/4': { iso: 14, npt: 14 },
+    '1': { iso: 11, npt: 11.5 },
+    '1 1/4': { iso: 11, npt: 11.5 },
+    '1 1/2': { iso: 11, npt: 11.5 },
+    '2': { iso: 11, npt: 11.5 },
+  }
 
 /** Unified sizes in inches with their threads per inch; ASME B1.1 from memory. Import-free data. */
 export const UNIFIED_THREADS_PER_INCH: Readonly<

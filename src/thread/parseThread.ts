@@ -14,9 +14,9 @@ import { THREAD_PATTERNS } from './threadPatterns.js'
 
 const MAX_CHARACTERS = 64
 
-const onText = makeFinding as FindingMaker<ThreadCodes>
+const textFinding = makeFinding as FindingMaker<ThreadCodes>
 const finding = <Code extends keyof ThreadCodes>(code: Code, severity: Severity, params: ThreadCodes[Code]) =>
-  onText(code, severity, { kind: 'text' }, '', params)
+  textFinding(code, severity, { kind: 'text' }, '', params)
 
 const refused = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok: false, findings: [one] })
 
@@ -52,7 +52,7 @@ export function parseThread(text: string): Result<Thread, ThreadCodes> {
     return refused(finding('thread/decimal-comma', 'error', { text, meant: plain.replace(',', '.') }))
   const metric = THREAD_PATTERNS.metric.exec(plain)?.groups
   if (metric) return readMetric(text, metric)
-  const pipe = THREAD_PATTERNS.pipe.exec(plain)?.groups ?? THREAD_PATTERNS.american.exec(plain)?.groups
+  const pipe = THREAD_PATTERNS.pipe.exec(plain)?.groups ?? THREAD_PATTERNS.npt.exec(plain)?.groups
   if (pipe) return readPipe(text, pipe)
   const unified = THREAD_PATTERNS.unified.exec(plain)?.groups
   if (unified) return readUnified(text, unified)
@@ -103,12 +103,12 @@ function readPipe(
   const inches = size.replace('-', ' ')
   if (!Object.hasOwn(PIPE_THREADS_PER_INCH, inches))
     return refused(finding('thread/size-not-known', 'error', { text, size: inches, system }))
-  const american = system === 'NPT' || system === 'NPTF'
-  const threadsPerInch = PIPE_THREADS_PER_INCH[inches]?.[american ? 'american' : 'iso'] ?? 0
+  const isNpt = system === 'NPT' || system === 'NPTF'
+  const threadsPerInch = PIPE_THREADS_PER_INCH[inches]?.[isNpt ? 'npt' : 'iso'] ?? 0
   if (per !== undefined && Number(per.replace(' 1/2', '.5')) !== threadsPerInch)
     return refused(differ(text, per, threadsPerInch))
   const form = system === 'G' || system === 'Rp' ? 'parallel' : 'taper'
-  const designation = american ? `${inches}-${threadsPerInch} ${system}` : `${system} ${inches}`
+  const designation = isNpt ? `${inches}-${threadsPerInch} ${system}` : `${system} ${inches}`
   return {
     ok: true,
     value: { kind: 'pipe', designation, form, system, size: inches, threadsPerInch },

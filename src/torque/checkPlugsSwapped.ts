@@ -35,7 +35,7 @@ function usualTorque(band: PlugTorqueBand & { verdict: 'band' }): number {
 }
 
 /** By what ratio two torques miss, the larger over the smaller. */
-function missRatio(torque: number, usual: number): number {
+function deviationRatio(torque: number, usual: number): number {
   return torque > usual ? torque / usual : usual / torque
 }
 
@@ -58,8 +58,8 @@ export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerd
   const threads = { fillThread: fillPlug.designation, drainThread: drainPlug.designation }
   if (usualFill === usualDrain)
     return { verdict: 'cannot tell', reasons: [torqueReason('torque/same-plug-figures', threads)] }
-  const asPrinted = missRatio(fillPlug.value, usualFill) * missRatio(drainPlug.value, usualDrain)
-  const exchanged = missRatio(drainPlug.value, usualFill) * missRatio(fillPlug.value, usualDrain)
+  const asPrinted = deviationRatio(fillPlug.value, usualFill) * deviationRatio(drainPlug.value, usualDrain)
+  const exchanged = deviationRatio(drainPlug.value, usualFill) * deviationRatio(fillPlug.value, usualDrain)
   const torques = { fill: fillPlug.asQuantity, drain: drainPlug.asQuantity }
   if (asPrinted / exchanged >= CLEARLY_BETTER)
     return {

@@ -49,7 +49,7 @@ export interface WrenchChoice {
   readonly covered: readonly CoveredTask[]
   readonly uncovered: readonly UncoveredReason[]
   /** What to get for the tasks that no wrench covers. */
-  readonly toGet: readonly WrenchToGet[]
+  readonly toBuy: readonly WrenchToGet[]
 }
 
 interface Judged {
@@ -184,17 +184,17 @@ export function chooseWrenches(
       const through = tool.through === undefined ? {} : { through: tool.through }
       return [{ on: task.on, wrench: tool.id, ...through, fit: tool.fit }]
     }),
-    uncovered: uncovered.map(({ task, tools }) => whyUncovered(task, tools)),
-    toGet: wrenchesToGet(
+    uncovered: uncovered.map(({ task, tools }) => uncoveredReason(task, tools)),
+    toBuy: wrenchesToGet(
       uncovered
-        .filter(({ task, tools }) => whyUncovered(task, tools).verdict === 'does not fit')
+        .filter(({ task, tools }) => uncoveredReason(task, tools).verdict === 'does not fit')
         .map(({ task }) => task),
       options.tolerancePercent,
     ),
   }
 }
 
-function whyUncovered({ on, tightening }: WrenchTask, tools: readonly Judged[]): UncoveredReason {
+function uncoveredReason({ on, tightening }: WrenchTask, tools: readonly Judged[]): UncoveredReason {
   if (tightening.kind !== 'torque')
     return { on, verdict: 'cannot tell', wrenches: [{ reasons: [noTorqueReason(tightening)] }] }
   for (const torque of [tightening.torque, ...(tightening.stages ?? [])]) {

@@ -7,7 +7,7 @@ type Length = { value: number; unit: LengthUnit }
 type Force = { value: number; unit: 'N' }
 /** One of: a nominal, or limits. */
 type Angle = { nominal?: Figure; min?: Figure; max?: Figure }
-type Told = { code: string; params: Params }
+type ReasonInput = { code: string; params: Params }
 
 /** Every code that the torque room emits, with its params. */
 export interface TorqueCodes {
@@ -38,7 +38,7 @@ export interface TorqueCodes {
   'torque/then-angle': { angle: Angle }
   /** The accuracy of this type of wrench by ISO 6789 was not read in a source. */
   'torque/iso-figure-unknown': { type: string }
-  'torque/stage': { stage: number; stages: number; reason: Told }
+  'torque/stage': { stage: number; stages: number; reason: ReasonInput }
   'torque/adaptor-changes-setting': { setting: Torque; torque: Torque; ratio: number }
   'torque/extension-missing': Record<never, never>
   'torque/lever-length-missing': { extension: Length }

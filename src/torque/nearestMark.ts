@@ -14,7 +14,7 @@ export interface TargetTorque {
 }
 
 /** A mark that can be set. */
-interface MarkTaken {
+interface ChosenMark {
   readonly index: number
   readonly scale: WrenchScale
   /** On the scale's own unit. */
@@ -25,7 +25,7 @@ interface MarkTaken {
 }
 
 export interface NearestMark {
-  readonly taken?: MarkTaken
+  readonly taken?: ChosenMark
   /** Why each other scale has no mark to offer. */
   readonly refusals: readonly Reason[]
   /** Some scale's range holds the torque, and only its marks miss it. */
@@ -33,7 +33,7 @@ export interface NearestMark {
 }
 
 /** Nearest to the aim; then the lower torque; then the sheet's own unit; then the order of the scales. */
-function better(first: MarkTaken, second: MarkTaken, unit: TorqueUnit): boolean {
+function isBetterMark(first: ChosenMark, second: ChosenMark, unit: TorqueUnit): boolean {
   const nearer = compareExact(first.distance, second.distance)
   if (nearer !== 0) return nearer < 0
   const less = compareExact(first.atWrench, second.atWrench)
@@ -50,7 +50,7 @@ export function nearestMark(
   ratio: Exact,
 ): NearestMark {
   const refusals: Reason[] = []
-  let taken: MarkTaken | undefined
+  let taken: ChosenMark | undefined
   let betweenMarks = false
   for (const [index, scale] of wrench.scales.entries()) {
     const perUnit = torqueRatio(scale.unit, target.unit)
@@ -66,7 +66,7 @@ export function nearestMark(
       const atWrench = times(found.mark, perUnit)
       const { n, d } = minus(atWrench, times(target.aim, ratio))
       const mark = { index, scale, value: found.mark, atWrench, distance: { n: n < 0n ? -n : n, d } }
-      if (taken === undefined || better(mark, taken, target.unit)) taken = mark
+      if (taken === undefined || isBetterMark(mark, taken, target.unit)) taken = mark
     } else {
       betweenMarks = true
       const { unit } = scale

@@ -19,7 +19,7 @@ export interface WrenchToGet {
   /** The range's high end must be at or above this. */
   readonly to: Quantity<TorqueUnit>
   /** A step of this or less puts a mark in every band; absent where no band is stated. */
-  readonly stepAtMost?: Quantity<TorqueUnit>
+  readonly maxStep?: Quantity<TorqueUnit>
   /** Square drives needed, in order of the tasks. */
   readonly drives: readonly string[]
   /** The tasks' `on`, in order. */
@@ -89,7 +89,7 @@ function rangeOf(group: readonly Need[], to: Exact): WrenchToGet {
   return {
     from: nearestTorque(lowestOf(group.map((need) => need.lowest)), 'N.m'),
     to: nearestTorque(to, 'N.m'),
-    ...(step === undefined ? {} : { stepAtMost: nearestTorque(step, 'N.m') }),
+    ...(step === undefined ? {} : { maxStep: nearestTorque(step, 'N.m') }),
     drives: [...new Set(group.flatMap(({ task }) => task.drive ?? []))],
     covers: group.map(({ task }) => task.on),
   }

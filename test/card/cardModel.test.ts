@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { figureLines } from '../../src/card/figureLines.js'
+import { insertSpans } from '../../src/card/insertSpans.js'
 import { joined } from '../../src/card/spans.js'
-import { weaveText } from '../../src/card/weaveText.js'
 import { en } from '../../src/message/en/index.js'
 import type { PlannedFigure } from '../../src/service/visitPlan.js'
 import { type Line, renderText } from '../../src/v1/card.js'
@@ -196,9 +196,9 @@ describe('spans', () => {
   it('weaves pieces into a sentence and keeps where each came from', () => {
     const pieces = { part: [{ text: 'plug', from: '/a' }], gone: [] }
     expect(
-      weaveText(pieces, ({ part, gone }) => `Take out the ${part}${gone === undefined ? '.' : '!'}`),
+      insertSpans(pieces, ({ part, gone }) => `Take out the ${part}${gone === undefined ? '.' : '!'}`),
     ).toEqual([{ text: 'Take out the ' }, { text: 'plug', from: '/a' }, { text: '.' }])
-    expect(weaveText({}, () => 'stray \ue000\ue1ff\ue001 sign')).toEqual([
+    expect(insertSpans({}, () => 'stray \ue000\ue1ff\ue001 sign')).toEqual([
       { text: 'stray ' },
       { text: ' sign' },
     ])

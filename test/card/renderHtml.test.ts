@@ -156,11 +156,11 @@ describe('renderHtml', () => {
     expect(() => renderHtml(null as never)).toThrow(TypeError)
     const sheet = { kind: 'spec-sheet' }
     expect(() => cardModel({ value: sheet, findings: [] } as never, en)).toThrow(
-      'planned must be the result of planVisit',
+      'planned.value must be a visit plan',
     )
     expect(() => cardModel(null as never, en)).toThrow(TypeError)
     expect(() => cardModel({ value: SKARNFELL_PLAN, findings: [] }, {} as never)).toThrow(
-      'catalogue must be a catalogue',
+      'catalogue.language must be a string',
     )
   })
 })

@@ -1,7 +1,7 @@
 import { Readable, Writable } from 'node:stream'
 import { describe, expect, it } from 'vitest'
 import { type DueAnswer, dueLogLines } from '../../src/cli/dueLogLines.js'
-import { LONGEST_LINE, readLines } from '../../src/cli/readLines.js'
+import { MAX_LINE_LENGTH, readLines } from '../../src/cli/readLines.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { listDue } from '../../src/v1/service.js'
 import { memoryIo, PIPED } from '../support/memoryIo.js'
@@ -192,11 +192,11 @@ describe('lines of a stream', () => {
   })
 
   it('a log of more than ten million characters is answered with a finding', async () => {
-    const long = `{"kind":"${'x'.repeat(LONGEST_LINE)}"}\n${logLine('two')}\n`
+    const long = `{"kind":"${'x'.repeat(MAX_LINE_LENGTH)}"}\n${logLine('two')}\n`
     const { code, answers } = await run(['due', '--sheet', SHEET, ...DAY], { [PIPED]: long })
     expect(code).toBe(1)
     expect(answers).toMatchObject([
-      { line: 1, findings: [{ code: 'spec/too-long', params: { limit: LONGEST_LINE } }] },
+      { line: 1, findings: [{ code: 'spec/too-long', params: { limit: MAX_LINE_LENGTH } }] },
       { line: 2, machine: 'two' },
     ])
   })

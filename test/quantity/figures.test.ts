@@ -67,16 +67,16 @@ describe('convertFigure', () => {
     ['0', 'mL', 'gal_imp', '0', true],
     ['10.0', 'N.m', 'N.m', '10', true],
     ['999999999', 'kN.m', 'cN.m', '99999999900000', true],
-  ] as const)('%s %s in %s is %s', (figure, from, to, digits, ends) => {
-    expect(convertFigure(figure, from, to)).toEqual({ digits, ends })
+  ] as const)('%s %s in %s is %s', (figure, from, to, digits, terminates) => {
+    expect(convertFigure(figure, from, to)).toEqual({ digits, terminates })
   })
 
   it('gives exact digits where they end, else 34 significant ones, rounded', () => {
     law(1000, fc.constantFrom(...allPairs(() => true)), anyFigure(9, 6), ([from, to], figure) => {
-      const { digits, ends } = convertFigure(figure, from, to)
+      const { digits, terminates } = convertFigure(figure, from, to)
       const [n, d] = exactResult(exactDecimal(figure), from, to)
       const [a, b] = exactDecimal(digits)
-      if (ends) {
+      if (terminates) {
         expect(a * d).toBe(n * b)
         expect(digits).toMatch(/^-?(0|[1-9][0-9]*)(\.[0-9]*[1-9])?$/)
       } else {

@@ -173,7 +173,13 @@ describe('matchStockSeals', () => {
   it('counts what is needed, takes what is there, buys the rest', () => {
     const tasks = need(washer, washer, { ...washer, source: { ref: 'manual', confidence: 'read' } })
     const got = line(tasks, { box: shelf(2) })
-    expect(got).toMatchObject({ needed: 3, perhaps: 0, take: [{ id: 'box', count: 2 }], buy: 1, lookAt: [] })
+    expect(got).toMatchObject({
+      needed: 3,
+      toInspect: 0,
+      take: [{ id: 'box', count: 2 }],
+      buy: 1,
+      possibleMatches: [],
+    })
     expect(got?.paths).toEqual(['/openings/0/seals/0', '/openings/1/seals/0', '/openings/2/seals/0'])
     expect(codes(got)).toEqual(['seal/in-stock', 'seal/buy'])
     expect(line(tasks, { box: shelf(3) })).toMatchObject({ buy: 0 })
@@ -199,17 +205,17 @@ describe('matchStockSeals', () => {
   it('what is only perhaps the same is named, not taken', () => {
     const { size: _, ...vague } = washer
     const got = line(need(vague), { box: shelf(5), empty: shelf(0) })
-    expect(got).toMatchObject({ buy: 1, take: [], lookAt: ['box'] })
+    expect(got).toMatchObject({ buy: 1, take: [], possibleMatches: ['box'] })
     expect(codes(got)).toEqual(['seal/buy', 'seal/stock-may-match'])
   })
 
   it('a seal to be inspected is had ready, and not bought', () => {
     const got = line(need(ring, ring), {})
-    expect(got).toMatchObject({ needed: 0, perhaps: 2, buy: 0 })
+    expect(got).toMatchObject({ needed: 0, toInspect: 2, buy: 0 })
     expect(got?.reasons).toEqual([{ code: 'seal/have-ready', params: { count: 2 } }])
     expect(line(need(ring, ring), { box: shelf(2, ring) })?.reasons).toEqual([])
     expect(line(need(ring), { box: shelf(1, { ...ring, material: 'not stated' }) })).toMatchObject({
-      lookAt: ['box'],
+      possibleMatches: ['box'],
     })
   })
 

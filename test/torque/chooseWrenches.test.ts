@@ -57,7 +57,7 @@ describe('chooseWrenches', () => {
       { on: '/c', tightening: nominalWith('3', '0.3', '0.3'), drive: '1/4 in' },
       { on: '/d', tightening: nominalWith('2', '0.2', '0.2') },
     ]
-    const { wrenches, covered, uncovered, toGet } = chooseWrenches({ middle, small }, tasks, BY_2017)
+    const { wrenches, covered, uncovered, toBuy } = chooseWrenches({ middle, small }, tasks, BY_2017)
     expect(wrenches).toEqual(['middle'])
     expect(covered.map(({ on }) => on)).toEqual(['/a'])
     expect(uncovered.map(({ on, verdict }) => [on, verdict])).toEqual([
@@ -73,18 +73,18 @@ describe('chooseWrenches', () => {
     ])
     // by hand: 2 and 3 N·m go together (3/5 <= 2), 300 alone; the narrowest bands are 0.4 and 20 wide
     const newtonMetres = (value: number) => ({ value, unit: 'N.m' })
-    expect(toGet).toEqual([
+    expect(toBuy).toEqual([
       {
         from: newtonMetres(2),
         to: newtonMetres(3),
-        stepAtMost: newtonMetres(0.4),
+        maxStep: newtonMetres(0.4),
         drives: ['1/4 in'],
         covers: ['/c', '/d'],
       },
       {
         from: newtonMetres(300),
         to: newtonMetres(300),
-        stepAtMost: newtonMetres(20),
+        maxStep: newtonMetres(20),
         drives: ['1/2 in'],
         covers: ['/b'],
       },
@@ -100,7 +100,7 @@ describe('chooseWrenches', () => {
           { on: '/high', tightening: nominal('100') },
         ],
         BY_2017,
-      ).toGet.map(({ from, to }) => [from.value, to.value])
+      ).toBuy.map(({ from, to }) => [from.value, to.value])
     expect(ask('20')).toEqual([[20, 100]])
     expect(ask('20.1')).toEqual([[20.1, 100]])
     expect(ask('19.9')).toEqual([
@@ -156,9 +156,9 @@ describe('chooseWrenches', () => {
       { on: '/f', tightening: nominal('40.5') },
     ]
     for (const wrenches of [{ middle, small }, {}]) {
-      const { uncovered, toGet, wrenches: taken } = chooseWrenches(wrenches, tasks.slice(0, 5), BY_2017)
+      const { uncovered, toBuy, wrenches: taken } = chooseWrenches(wrenches, tasks.slice(0, 5), BY_2017)
       expect(taken).toEqual([])
-      expect(toGet).toEqual([])
+      expect(toBuy).toEqual([])
       expect(
         uncovered.map(({ verdict, wrenches: why }) => [verdict, why.map((one) => one.reasons[0]?.code)]),
       ).toEqual([
@@ -174,7 +174,7 @@ describe('chooseWrenches', () => {
   })
 
   it('no wrenches, no tasks: nothing', () => {
-    expect(chooseWrenches({}, [], BY_2017)).toEqual({ wrenches: [], covered: [], uncovered: [], toGet: [] })
+    expect(chooseWrenches({}, [], BY_2017)).toEqual({ wrenches: [], covered: [], uncovered: [], toBuy: [] })
     expect(chooseWrenches({ middle }, [], BY_2017).wrenches).toEqual([])
   })
 
@@ -248,8 +248,8 @@ describe('chooseWrenches', () => {
       const forward = chooseWrenches(box, tasks, BY_2017)
       const backward = chooseWrenches(box, [...tasks].reverse(), BY_2017)
       expect(backward.wrenches).toEqual(forward.wrenches)
-      expect(backward.toGet.map(({ from, to }) => [from, to])).toEqual(
-        forward.toGet.map(({ from, to }) => [from, to]),
+      expect(backward.toBuy.map(({ from, to }) => [from, to])).toEqual(
+        forward.toBuy.map(({ from, to }) => [from, to]),
       )
       const named = (choice: typeof forward) =>
         choice.covered.map(({ on, wrench }) => `${on} ${wrench}`).sort()
@@ -259,10 +259,10 @@ describe('chooseWrenches', () => {
 
   it('what it says to get would cover what was uncovered, at 20 % of full scale or more', () => {
     law(50, tasksArb, (tasks) => {
-      const { toGet, uncovered } = chooseWrenches({}, tasks, BY_2017)
+      const { toBuy, uncovered } = chooseWrenches({}, tasks, BY_2017)
       const byTask = new Map(tasks.map((task) => [task.on, task]))
       let covered = 0
-      for (const { from, to, covers: names } of toGet) {
+      for (const { from, to, covers: names } of toBuy) {
         expect(from.value * 5).toBeGreaterThanOrEqual(to.value)
         const bought = clickWrench(Math.max(1, from.value), to.value)
         for (const on of names) {

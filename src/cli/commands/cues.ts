@@ -7,7 +7,7 @@ import { renderFindings } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 
 /** `cues`: what a presenter shows, says and puts on screen. */
-export async function runCues(options: Options, io: CliIo): Promise<ExitCode> {
+export async function printCueList(options: Options, io: CliIo): Promise<ExitCode> {
   const { planned, findings, code } = await planFiles('cues', options, io)
   if (findings.length > 0) io.printError(renderFindings(findings, 'text'))
   if (planned !== undefined) {

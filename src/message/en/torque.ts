@@ -25,7 +25,7 @@ function angle({ nominal, min, max }: { nominal?: string; min?: string; max?: st
   return max === undefined ? '–' : `at most ${degrees(max)}`
 }
 
-function beside(below: Param | undefined, above: Param | undefined, say: Say): string {
+function nearestMarks(below: Param | undefined, above: Param | undefined, say: Say): string {
   const marks = [below, above].flatMap((mark) => (mark === undefined ? [] : [say.quantity(mark)]))
   return marks.length === 0 ? '' : ` Nearest marks: ${say.list(marks)}.`
 }
@@ -51,8 +51,8 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `${say.quantity(required)} is above the wrench's declared range, which ends at ${say.quantity(to)}.`,
   'torque/no-mark-inside': ({ band: { min, max }, below, above, unit }, say) =>
     min.value === max.value
-      ? `The wrench has no mark at ${say.quantity(min)}.${beside(below, above, say)}`
-      : `No mark of the wrench's ${unitName(unit, say)} scale is inside ${band({ min, max }, say)}.${beside(below, above, say)}`,
+      ? `The wrench has no mark at ${say.quantity(min)}.${nearestMarks(below, above, say)}`
+      : `No mark of the wrench's ${unitName(unit, say)} scale is inside ${band({ min, max }, say)}.${nearestMarks(below, above, say)}`,
   'torque/resolution-too-coarse': ({ required, from, step }, say) =>
     `At ${say.quantity(required)} the display's step of ${say.quantity(step)} is more than a quarter of the permissible error; use it from ${say.quantity(from)} up.`,
   'torque/error-as-large-as-setting': ({ required, error: size }, say) =>
@@ -131,5 +131,5 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/set-outside': ({ set, band: stated }, say) =>
     `${say.quantity(set)} is outside ${band(stated, say)}. Do it again as the manual says.`,
   'torque/set-not-a-mark': ({ set, below, above }, say) =>
-    `This wrench has no mark at ${say.quantity(set)}.${beside(below, above, say)}`,
+    `This wrench has no mark at ${say.quantity(set)}.${nearestMarks(below, above, say)}`,
 }

@@ -39,8 +39,8 @@ function drainGearcase(
   if (way.kind === 'cover') {
     writeAt(writer, 'clean around', part, self)
     writeAt(writer, 'take off cover', part, self)
-  } else openUp(writer, way.opening, self)
-  if (way.kind !== 'suction' && part.path !== fill.path) openUp(writer, fill, owner)
+  } else openOpening(writer, way.opening, self)
+  if (way.kind !== 'suction' && part.path !== fill.path) openOpening(writer, fill, owner)
   writeAt(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, self)
   writeAt(writer, 'inspect the oil', self.gearcase, self)
   if (way.kind === 'drain plug') inspectMagnet(writer, part, self)
@@ -48,7 +48,7 @@ function drainGearcase(
 }
 
 /** The opening cleaned around, loose and out, as far as it is not. */
-export function openUp(writer: Writer, opening: OpeningLayout, self: GearcaseInstance): void {
+export function openOpening(writer: Writer, opening: OpeningLayout, self: GearcaseInstance): void {
   if (isOpen(writer, opening, self)) return
   if (openingAt(writer.state, opening, self.instance).position === 'tight') crack(writer, opening, self)
   writeAt(writer, 'take out', opening, self)

@@ -4,7 +4,7 @@ import { listUncured } from '../needs/filling.js'
 import { isLevelJudged, type OilJob } from '../oilJob.js'
 import { gearcaseAt, openingAt } from '../stepContext.js'
 import { closePart } from './closePart.js'
-import { drainJob, openUp, turnTo } from './drainJob.js'
+import { drainJob, openOpening, turnTo } from './drainJob.js'
 import { checkPhase, drainPhase, fillPhase, isRechecked, needsTurn, type Phase } from './phases.js'
 import { isOpen, type Writer, write, writeAt } from './writer.js'
 
@@ -154,8 +154,8 @@ function fillJob(writer: Writer, { owner }: OilJob): void {
   const judged = isLevelJudged(gearcase, 'change') ? level : undefined
   turnTo(writer, owner, fill, wheelMarkFor(fill, 'fill'))
   const opensLevel = judged !== undefined && method !== 'sight glass' && judged.path !== fill.path
-  if (opensLevel && method === 'to level hole') openUp(writer, judged, owner)
-  openUp(writer, fill, owner)
+  if (opensLevel && method === 'to level hole') openOpening(writer, judged, owner)
+  openOpening(writer, fill, owner)
   for (const wait of listUncured(writer.context.layout, writer.state, owner))
     write(writer, wait.do, wait.on, wait.at)
   writeAt(writer, 'measure the oil', gearcase, owner)
@@ -176,9 +176,9 @@ function checkJob(writer: Writer, { owner }: OilJob, toTopUp: boolean): void {
   const topUpAt = fill !== undefined && toTopUp && !glass && !servesAs(level, 'fill') ? fill : undefined
   if (!glass) {
     if (!isOpen(writer, level, owner)) writeAt(writer, 'place the pan', level, owner)
-    openUp(writer, level, owner)
+    openOpening(writer, level, owner)
   }
-  if (topUpAt !== undefined) openUp(writer, topUpAt, owner)
+  if (topUpAt !== undefined) openOpening(writer, topUpAt, owner)
   judgeLevel(writer, owner, level)
   if (!glass) closePart(writer, level, owner)
   if (topUpAt !== undefined) closePart(writer, topUpAt, owner)
@@ -187,7 +187,7 @@ function checkJob(writer: Writer, { owner }: OilJob, toTopUp: boolean): void {
 function judgeLevel(writer: Writer, owner: GearcaseInstance, level: OpeningLayout): void {
   const { gearcase, instance } = owner
   turnTo(writer, owner, level, wheelMarkFor(level, 'level'))
-  if (gearcase.fill?.method.kind !== 'sight glass') openUp(writer, level, owner)
+  if (gearcase.fill?.method.kind !== 'sight glass') openOpening(writer, level, owner)
   const here = gearcaseAt(writer.state, owner)
   if ((gearcase.settles || here.ranSinceFill) && !writer.state.settled)
     writeAt(writer, 'let settle', gearcase, owner)

@@ -11,7 +11,7 @@ import {
   type StepDraft,
 } from '../stepContext.js'
 
-const takenOut: Need = (context) => {
+const isRemoved: Need = (context) => {
   const position = partAt(context)?.position ?? 'out'
   if (position === 'out' || position === 'off') return true
   const action = context.cover === undefined ? 'take out' : 'take off cover'
@@ -55,8 +55,8 @@ export const OPENING_NEEDS = {
       return true
     return openingAt(state, opening, instance).position === 'out' || [draftHere(context, 'take out')]
   },
-  'drain-not-out': takenOut,
-  'not-removed': takenOut,
+  'drain-not-out': isRemoved,
+  'not-removed': isRemoved,
   'oil-not-warm': ({ state }) => state.oilWarm || [{ do: 'warm the oil' }],
   'breather-not-cleared': ({ state, self }) =>
     self === undefined ||

@@ -13,9 +13,9 @@ import { intervalRule } from '../ruleMakers.js'
 export const rule = intervalRule('interval/implied-speed', 'warning', ({ interval, path }) => {
   const { hours = 0, distance = 0 } = comparableLimits(interval)
   const speed = distance / hours
-  if (hours === 0 || distance === 0 || (speed >= SLOWEST && speed <= FASTEST)) return []
-  return [{ path: `${path}/distance`, params: { speed, slowest: SLOWEST, fastest: FASTEST } }]
+  if (hours === 0 || distance === 0 || (speed >= MIN_SPEED && speed <= MAX_SPEED)) return []
+  return [{ path: `${path}/distance`, params: { speed, slowest: MIN_SPEED, fastest: MAX_SPEED } }]
 })
 
-const SLOWEST = 1
-const FASTEST = 80
+const MIN_SPEED = 1
+const MAX_SPEED = 80

@@ -1,5 +1,5 @@
 import { dayNumberOf } from '../../calendar/index.js'
-import { type MeterReadingCounted, readMeters } from '../../interval/index.js'
+import { type CountedMeterReading, readMeters } from '../../interval/index.js'
 import { logRule } from '../ruleMakers.js'
 
 /**
@@ -25,19 +25,19 @@ export const rule = logRule('interval/log-speed', 'warning', ({ document: log })
       return []
     const worked = later.hours.total.value - earlier.hours.total.value
     const speed = (kilometres(later.distance) - kilometres(earlier.distance)) / worked
-    return worked >= 5 && speed > FASTEST
+    return worked >= 5 && speed > MAX_SPEED
       ? [
           {
             path: later.distance.path,
-            params: { speed, fastest: FASTEST, from: earlier.hours.date, to: later.hours.date },
+            params: { speed, fastest: MAX_SPEED, from: earlier.hours.date, to: later.hours.date },
           },
         ]
       : []
   })
 })
 
-const FASTEST = 130
+const MAX_SPEED = 130
 
-function kilometres({ total: { value, unit } }: MeterReadingCounted): number {
+function kilometres({ total: { value, unit } }: CountedMeterReading): number {
   return unit === 'mi' ? value * 1.609344 : value
 }

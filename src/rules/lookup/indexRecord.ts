@@ -4,10 +4,10 @@ import {
   type Identity,
   type MachineLog,
   type RecordEntry,
+  type RecordedTightening,
   resolveLeaf,
   type ServiceRecord,
   type Tightening,
-  type TighteningDone,
 } from '../../spec/index.js'
 import type { SheetIndex } from './indexSheet.js'
 import { lazily } from './lazily.js'
@@ -18,7 +18,7 @@ export interface RecordIndex {
   /** Entries of a record kept in full, on gearcases that the sheet has. */
   readonly entries: readonly EntryAt[]
   /** Tightenings of parts that the sheet has: of the entries, then of the shields. */
-  readonly tightenings: readonly TighteningDoneAt[]
+  readonly tightenings: readonly RecordedTighteningAt[]
 }
 
 /** One entry of a record with what it can be judged by. */
@@ -32,9 +32,9 @@ export interface EntryAt {
 }
 
 /** A tightening as recorded, and what the sheet states for exactly this machine. */
-export interface TighteningDoneAt {
+export interface RecordedTighteningAt {
   readonly path: JsonPointer
-  readonly done: TighteningDone
+  readonly done: RecordedTightening
   readonly part: string
   /** Absent: not stated, or it cannot be determined for this machine. */
   readonly required?: Exclude<Tightening, { readonly kind: 'not stated' }>
@@ -58,7 +58,7 @@ export function indexRecord(
               : [{ path: `/entries/${place}`, entry, sheet, gearcase, identity }]
           }),
     tightenings: () =>
-      tighteningsDone(record).flatMap(({ path, done }): readonly TighteningDoneAt[] => {
+      tighteningsDone(record).flatMap(({ path, done }): readonly RecordedTighteningAt[] => {
         const part = sheet.parts.find((one) => one.path === done.on)
         if (part === undefined) return []
         const leafPath = `${part.path}${{ opening: '', cover: '/bolts', shield: '/fasteners' }[part.kind]}/tightening`

@@ -1,7 +1,7 @@
 import { type JsonPointer, suggestName } from '../../base/index.js'
 
 /** A reader does not look through more; a sheet with a thousand ids would repeat them a thousand times. */
-const MOST_NAMED = 8
+const MAX_NAMED = 8
 
 /** A place that names something by its id, and the ids that exist. */
 export interface NameAt {
@@ -18,6 +18,6 @@ export const unknownNames = (names: readonly NameAt[]) =>
 function unknownName(path: JsonPointer, id: string, known: readonly string[]) {
   const meant = suggestName(id, known)
   const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
-  const more = Math.max(0, known.length - MOST_NAMED)
-  return { path, params: { id, known: known.slice(0, MOST_NAMED), more, meant }, cures }
+  const more = Math.max(0, known.length - MAX_NAMED)
+  return { path, params: { id, known: known.slice(0, MAX_NAMED), more, meant }, cures }
 }

@@ -11,13 +11,13 @@ import { conditionRule } from '../ruleMakers.js'
  */
 export const rule = conditionRule('spec/condition-empty', 'warning', ({ path, condition }) => {
   const emptyList = (['variants', 'market'] as const).find((list) => condition[list]?.length === 0)
-  if (emptyList !== undefined) return [complain(`${path}/${emptyList}`, 'never')]
+  if (emptyList !== undefined) return [addFinding(`${path}/${emptyList}`, 'never')]
   const hasContent = Object.values(condition).some(
     (part) => Array.isArray(part) || Object.keys(part).length > 0,
   )
-  return hasContent ? [] : [complain(path, 'always')]
+  return hasContent ? [] : [addFinding(path, 'always')]
 })
 
-function complain(path: string, holds: 'always' | 'never') {
+function addFinding(path: string, holds: 'always' | 'never') {
   return { path, params: { holds } }
 }

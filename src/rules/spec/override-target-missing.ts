@@ -1,5 +1,5 @@
 import { readPointer, splitPointer } from '../../base/index.js'
-import { findLeafRow } from '../../spec/index.js'
+import { findLeafType } from '../../spec/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -18,7 +18,7 @@ export const rule = sheetRule('spec/override-target-missing', 'error', ({ docume
   (document.overrides ?? []).flatMap(({ set }, place) =>
     set.flatMap(({ path: target }, at) => {
       const holder = target.slice(0, target.lastIndexOf('/'))
-      const isLeaf = findLeafRow(splitPointer(target) ?? []) !== undefined
+      const isLeaf = findLeafType(splitPointer(target) ?? []) !== undefined
       if (isLeaf && readPointer(document, holder) !== undefined) return []
       return [{ path: `/overrides/${place}/set/${at}/path`, params: { target } }]
     }),

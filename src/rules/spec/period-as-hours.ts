@@ -20,10 +20,10 @@ export const rule = sheetRule('spec/period-as-hours', 'warning', ({ document, sh
     const months =
       hours <= 12 && repeats.includes(place)
         ? hours
-        : MONTHS.find((count) => HOURS_OF_A_MONTH.some((month) => hours === count * month))
+        : MONTHS.find((count) => HOURS_PER_MONTH.some((month) => hours === count * month))
     return months === undefined ? [] : [{ path: `${path}/hours`, params: { hours: interval.hours, months } }]
   })
 })
 
-const HOURS_OF_A_MONTH = [720, 730, 730.5, 732, 744]
+const HOURS_PER_MONTH = [720, 730, 730.5, 732, 744]
 const MONTHS = [1, 2, 3, 4, 6, 9, 12, 18, 24, 36, 48, 60]

@@ -1,6 +1,6 @@
 import { splitPointer } from '../../base/index.js'
 import { measureOf } from '../../quantity/index.js'
-import { findLeafRow } from '../../spec/index.js'
+import { findLeafType } from '../../spec/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -17,7 +17,7 @@ export const rule = sheetRule('spec/unit-of-other-measure', 'error', ({ sheet })
   sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
     if (kind !== 'value' || leaf.kind === 'not stated') return []
     const measure = measureOf(leaf.unit)
-    const needed = findLeafRow(splitPointer(replaces ?? path) ?? [])?.measure
+    const needed = findLeafType(splitPointer(replaces ?? path) ?? [])?.measure
     if (needed !== undefined && needed !== measure)
       return [{ path: `${path}/unit`, params: { unit: leaf.unit, measure, required: needed } }]
     return (leaf.printed ?? []).flatMap((printed, place) => {

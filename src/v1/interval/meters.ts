@@ -5,12 +5,12 @@ export {
   importReadings,
 } from '../../exchange/index.js'
 export {
+  type CountedMeterReading,
   type Forecast,
   type ForecastFacts,
   type ForecastOptions,
   forecastDue,
   type MeterCodes,
-  type MeterReadingCounted,
   type MetersRead,
   readMeters,
 } from '../../interval/index.js'

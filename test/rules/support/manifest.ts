@@ -4,7 +4,7 @@ import { RETIRED_CODES } from '../../../src/base/retiredCodes.js'
 import { GRADE_EDITIONS, type GradeSystem, gradeRows } from '../../../src/oil/gradeTables.js'
 import { allRules } from '../../../src/rules/allRules.js'
 import { rule as waiverWithoutFinding } from '../../../src/rules/spec/waiver-without-finding.js'
-import { listLeafRows } from '../../../src/spec/leafTable.js'
+import { listLeafTypes } from '../../../src/spec/leafTable.js'
 import { COARSE_PITCHES } from '../../../src/thread/coarsePitches.js'
 import { PIPE_THREADS_PER_INCH, UNIFIED_THREADS_PER_INCH } from '../../../src/thread/inchSizes.js'
 import { THREAD_PATTERNS } from '../../../src/thread/threadPatterns.js'
@@ -33,7 +33,7 @@ export function writeManifest(): string {
       return { code, severity: 'error', about, refusedBy: 'schema', ...text, vectors: shownBy(code) }
     }),
   ]
-  const leaves = listLeafRows().map(({ kind, place }) => ({ kind, place: joinPointer(place) }))
+  const leaves = listLeafTypes().map(({ kind, place }) => ({ kind, place: joinPointer(place) }))
   const manifest = {
     version: '1.0',
     terms: RULE_TERMS,

@@ -8,7 +8,7 @@ const FIRST = 0xe100
  * Lets a catalogue's text be written around pieces of the plan without losing where each piece came from:
  * the text sees one opaque sign for a piece, and the finished sentence is cut at the signs again.
  */
-export function weaveText<Key extends string>(
+export function insertSpans<Key extends string>(
   pieces: Readonly<Partial<Record<Key, Line>>>,
   write: (signs: Readonly<Partial<Record<Key, string>>>) => string,
 ): Line {
