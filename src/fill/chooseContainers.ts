@@ -69,9 +69,7 @@ export function chooseContainers(
     requireObject(`containers.${id}`, container)
     requireObject(`containers.${id}.oil`, container.oil)
     requireAmount(`containers.${id}.size`, container.size, 'volume')
-    if (container.opened !== undefined) {
-      requireAmount(`containers.${id}.opened`, container.opened, 'volume')
-    }
+    if (container.opened !== undefined) requireAmount(`containers.${id}.opened`, container.opened, 'volume')
     if (!Number.isInteger(container.count) || container.count < 0 || container.count > MAX_OF_ONE_SIZE) {
       throw new RangeError(
         `containers.${id}.count must be whole, 0 … ${MAX_OF_ONE_SIZE}, got ${quoteValue(container.count)}`,
@@ -174,9 +172,8 @@ function chooseOfOneOil(
         )
   if (missing > 0n) left = bought ? bought.total - short : found ? found.total - missing : 0n
   for (const search of [found, bought]) {
-    if (search?.complete === false) {
+    if (search?.complete === false)
       reasons.push(fillReason('fill/containers-not-searched-fully', { tried: search.tried }))
-    }
   }
   if (short > 0n) reasons.push(fillReason('fill/containers-short', { oil, short: amount(short) }))
   if (short === 0n || bought !== undefined)

@@ -127,9 +127,8 @@ export function chooseVessel(
     }
   }
   const error = amount(best.error)
-  if (best.marks.length > 1) {
+  if (best.marks.length > 1)
     reasons.push(fillReason('fill/vessel-in-several-pours', { vessel: best.name, pours: best.marks.length }))
-  }
   reasons.push(
     tolerance === undefined
       ? fillReason('fill/tolerance-not-stated', { error })

@@ -87,9 +87,8 @@ export function drainTime(question: DrainQuestion): DrainVerdict {
   const minimum = perSpeed / first
   // with straight walls dt = −(perSpeed/depth)·dH/V, and g·dH = (viscous + V)·dV
   const straight = (perSpeed / (start - length) / G) * (viscous * Math.log(first / last) + first - last)
-  if (!Number.isFinite(minimum) || !Number.isFinite(straight)) {
+  if (!Number.isFinite(minimum) || !Number.isFinite(straight))
     throw new RangeError('question must hold figures of a gearcase, got figures beyond every double')
-  }
   return {
     verdict: 'drain time',
     minimum: { value: minimum, unit: 's' },

@@ -35,22 +35,19 @@ export function judgeDrained(
   expected: SpecValue<VolumeUnit> | Quantity<VolumeUnit>,
 ): DrainedVerdict {
   requireObject('expected', expected)
-  if (drained === 'not judged') {
+  if (drained === 'not judged')
     return { verdict: 'not judged', reasons: [fillReason('fill/drained-not-judged', {})] }
-  }
   requireAmount('drained', drained, 'volume')
   const volume = exactIn(drained, 'mL')
   const from = expectedVolume(volume, expected)
-  if (from === undefined || from.n <= 0n) {
+  if (from === undefined || from.n <= 0n)
     return { verdict: 'cannot tell', reasons: [fillReason('fill/drained-not-comparable', {})] }
-  }
   const gap = minus(volume, from)
   const share = over({ n: gap.n * 100n, d: gap.d }, from)
   const size = { n: share.n < 0n ? -share.n : share.n, d: share.d }
   const shown = { drained, expected: volumeIn(from, drained.unit) }
-  if (compareExact(size, { n: NOTEWORTHY_PERCENT, d: 1n }) <= 0) {
+  if (compareExact(size, { n: NOTEWORTHY_PERCENT, d: 1n }) <= 0)
     return { verdict: 'as expected', reasons: [fillReason('fill/drained-as-expected', shown)] }
-  }
   const params = { ...shown, percent: nearestDouble(size) }
   return share.n < 0n
     ? { verdict: 'less', reasons: [fillReason('fill/drained-less', params)] }

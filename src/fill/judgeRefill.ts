@@ -72,9 +72,8 @@ export function judgeRefill(
   requireAmount('refilled', refilled, 'volume')
   requireObject('method', method)
   requireOneOf('method.kind', method.kind, ['by quantity', 'to level hole', 'dipstick', 'sight glass'])
-  if (stated.kind === 'not stated') {
+  if (stated.kind === 'not stated')
     return { verdict: 'cannot tell', reasons: [fillReason('fill/refill-not-stated', {})] }
-  }
   requireBand('stated', stated)
   const band = readBand(stated, 'mL')
   const volume = exactIn(refilled, 'mL')

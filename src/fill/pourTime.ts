@@ -79,23 +79,20 @@ export function pourTime(question: PourQuestion): PourVerdict {
   const { flow, volume } = read
   const { funnel, hose } = question
   if (flow.drop === 0) return cannotTell(fillReason('fill/hose-not-below-funnel', {}))
-  if (flow.drop > flow.length) {
+  if (flow.drop > flow.length)
     return cannotTell(fillReason('fill/drop-longer-than-hose', { drop: hose.drop, length: hose.length }))
-  }
   if (flow.bore >= flow.topDiameter) {
     const params = { bore: hose.bore, diameter: funnel.diameter }
     return cannotTell(fillReason('fill/bore-wider-than-funnel', params))
   }
   const fillings = Math.ceil((volume / funnelVolume(flow)) * (1 - 1e-12))
-  if (fillings > MAX_FILLINGS) {
+  if (fillings > MAX_FILLINGS)
     return cannotTell(fillReason('fill/funnel-too-small', { fillings, limit: MAX_FILLINGS }))
-  }
   const corrected = pourFillings(flow, volume)
   const plain = pourFillings({ ...flow, kinetic: 0 }, volume)
   const reynolds = (corrected.fastest * flow.bore) / flow.viscosity
-  if (!(reynolds <= LAMINAR)) {
+  if (!(reynolds <= LAMINAR))
     return cannotTell(fillReason('fill/flow-not-laminar', { reynolds, limit: LAMINAR }))
-  }
   const entrance = 0.06 * ((corrected.fastestFull * flow.bore) / flow.viscosity) * flow.bore
   if (entrance > flow.length) {
     const params = { entrance: { value: entrance * 1000, unit: 'mm' }, length: hose.length } as const

@@ -32,9 +32,8 @@ export function searchContainers(need: bigint, kinds: readonly ContainerKind[]):
   const seen = order.map(() => new Map<bigint, number>())
   const visit = (at: number, rest: bigint, number: number, taken: number[]): void => {
     if (rest <= 0n) {
-      if (best === undefined || -rest < best.left || (-rest === best.left && number < best.number)) {
+      if (best === undefined || -rest < best.left || (-rest === best.left && number < best.number))
         best = { taken: [...taken], left: -rest, number }
-      }
       return
     }
     const kind = order[at]

@@ -16,9 +16,8 @@ export function readMeterScale(
   const { log } = facts
   const meter = accumulateMeter(log, by, today)
   if (meter === undefined) return undefined
-  for (const { code, severity, params } of meter.notes) {
+  for (const { code, severity, params } of meter.notes)
     if (severity === 'error') reasons.push({ code, params })
-  }
   const { points, unit } = meter
   const now = points.at(-1)
   if (now === undefined) return intervalReason('interval/reading-missing', { meter: by })

@@ -1,4 +1,4 @@
-import { quoteValue, type Reason, requireObject } from '../base/index.js'
+import { type Reason, refuse, requireObject } from '../base/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import type { OilChoice, Oils } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
@@ -23,11 +23,9 @@ export interface OilChoiceVerdict {
 /** Which of the oils that a manual permits are right at an ambient temperature: each in the order of the sheet, and the whole. */
 export function chooseOilChoice(oils: Oils, ambient?: Quantity<TemperatureUnit>): OilChoiceVerdict {
   requireObject('oils', oils)
-  if (oils.kind === 'not stated') {
+  if (oils.kind === 'not stated')
     return { verdict: 'ask', choices: [], reasons: [oilReason('oil/oils-not-stated', {})] }
-  }
-  if (!Array.isArray(oils.choices))
-    throw new TypeError(`oils.choices must be a list, got ${quoteValue(oils.choices)}`)
+  if (!Array.isArray(oils.choices)) throw refuse('oils.choices', oils.choices, 'a list')
   for (const [index, choice] of oils.choices.entries()) requireObject(`oils.choices[${index}]`, choice)
   const choices = oils.choices.map((choice, index) => ({
     index,

@@ -56,13 +56,11 @@ export function gradeBand(question: {
   const rows = gradeRows(system, edition)
   const cold = winter === undefined ? undefined : rows[winter]
   const hot = summer === undefined ? undefined : rows[summer]
-  if ((winter !== undefined && cold === undefined) || (summer !== undefined && hot === undefined)) {
+  if ((winter !== undefined && cold === undefined) || (summer !== undefined && hot === undefined))
     return cannotTell('oil/grade-not-in-edition', { grade: name, system, edition })
-  }
   const min = Math.max(cold?.min ?? 0, hot?.min ?? 0)
-  if (hot?.max !== undefined && min >= hot.max) {
+  if (hot?.max !== undefined && min >= hot.max)
     return cannotTell('oil/grade-impossible', { grade: name, system })
-  }
   const iso = system === 'ISO VG'
   const top = hot?.max === undefined ? {} : { [iso ? 'max' : 'below']: { value: hot.max, unit: 'mm2/s' } }
   const thick = { value: 150_000, unit: 'mPa.s' } as const

@@ -41,9 +41,8 @@ export function judgeViscosity(permitted: GradeOil, offered: OfferedOil): Judged
 
 function compareGrades(required: Grade, label: Grade, bands: readonly GradeBand[]): JudgedAspect {
   const names = { permitted: required.name, offered: label.name }
-  if (required.name === label.name) {
+  if (required.name === label.name)
     return { verdict: 'yes', reasons: [oilReason('oil/grade-same', { grade: required.name })] }
-  }
   if (required.summer !== undefined && required.summer !== label.summer) {
     const others = bandsOf({ ...label, name: label.summer ?? label.name }, GRADE_EDITIONS[label.system])
     // in one edition of J306 no two bands meet: where they do, an edition has moved the limits between the two names
@@ -53,12 +52,10 @@ function compareGrades(required: Grade, label: Grade, bands: readonly GradeBand[
       ? ask([oilReason('oil/grade-renamed', { ...names, system: required.system })])
       : { verdict: 'no', reasons: [oilReason('oil/grade-differs', names)] }
   }
-  if (required.winter === undefined || required.winter === label.winter) {
+  if (required.winter === undefined || required.winter === label.winter)
     return { verdict: 'yes', reasons: [oilReason('oil/multigrade-covers', names)] }
-  }
-  if (label.winter === undefined) {
+  if (label.winter === undefined)
     return { verdict: 'no', reasons: [oilReason('oil/winter-grade-missing', names)] }
-  }
   return Number.parseInt(label.winter, 10) < Number.parseInt(required.winter, 10)
     ? ask([oilReason('oil/winter-grade-colder', names)])
     : { verdict: 'no', reasons: [oilReason('oil/winter-grade-warmer', names)] }
@@ -68,9 +65,8 @@ function compareGrades(required: Grade, label: Grade, bands: readonly GradeBand[
 function editionsOf({ system, edition }: GradeOil) {
   const known: readonly GradeEdition[] = GRADE_EDITIONS[system]
   const named = known.filter((one) => one === edition)
-  if (edition === undefined || named.length > 0) {
+  if (edition === undefined || named.length > 0)
     return { editions: edition === undefined ? known : named, reasons: [] }
-  }
   const params = { edition: edition.slice(0, 40), system, known }
   return { editions: known, reasons: [oilReason('oil/edition-not-known', params)] }
 }

@@ -1,4 +1,4 @@
-import { asText, quoteValue, requireKnownKeys, requireObject } from '../base/index.js'
+import { asText, refuse, requireKnownKeys, requireObject } from '../base/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import type { GradeOil, OfferedOil, OilChoice } from '../spec/index.js'
 import { oilReason } from './codes.js'
@@ -50,15 +50,13 @@ export function oilMeets(
   requireKnownKeys('circumstances', circumstances, ['yellowMetal', 'ambient'])
   const { yellowMetal, ambient } = circumstances
   if (yellowMetal !== 'yes' && yellowMetal !== 'no' && yellowMetal !== 'not stated') {
-    throw new TypeError(
-      `circumstances.yellowMetal must be yes, no or not stated, got ${quoteValue(yellowMetal)}`,
-    )
+    throw refuse('circumstances.yellowMetal', yellowMetal, 'yes, no or not stated')
   }
   for (const key of ['categories', 'makerFluids'] as const)
     if (offered[key] !== undefined && !Array.isArray(offered[key]))
-      throw new TypeError(`offered.${key} must be a list, got ${quoteValue(offered[key])}`)
+      throw refuse(`offered.${key}`, offered[key], 'a list')
   if (permitted.kind !== 'grade' && typeof permitted.name !== 'string')
-    throw new TypeError(`permitted.name must be a text, got ${quoteValue(permitted.name)}`)
+    throw refuse('permitted.name', permitted.name, 'a text')
   const [viscosity, category] = judgeKind(permitted, offered, yellowMetal)
   const limitedSlip = judgeLimitedSlip(permitted, offered)
   const band = judgeAmbient(permitted, ambient)
@@ -84,9 +82,8 @@ function judgeKind(
   offered: OfferedOil,
   yellowMetal: OilCircumstances['yellowMetal'],
 ): [JudgedAspect, JudgedAspect] {
-  if (permitted.kind === 'grade') {
+  if (permitted.kind === 'grade')
     return [judgeViscosity(permitted, offered), judgeCategory(permitted, offered, yellowMetal)]
-  }
   const name = judgeName(permitted.name, offered)
   return [name, name]
 }
@@ -123,9 +120,8 @@ function judgeCategory(
   offered: OfferedOil,
   yellowMetal: 'yes' | 'no' | 'not stated',
 ): JudgedAspect {
-  if (permitted.category === undefined) {
+  if (permitted.category === undefined)
     return { verdict: 'not judged', reasons: [oilReason('oil/category-not-stated', {})] }
-  }
   const required = normalCategory(permitted.category)
   const labels = [...new Set((offered.categories ?? []).map(normalCategory))]
   if (labels.length === 0) {
@@ -141,9 +137,8 @@ function judgeCategory(
       ? { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: required })] }
       : { verdict: 'ask', reasons: [oilReason('oil/category-dual-rated', both)] }
   }
-  if (labels.includes(required)) {
+  if (labels.includes(required))
     return { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: required })] }
-  }
   if (required === 'GL-4' && labels.includes('GL-5')) {
     if (harmless) return { verdict: 'yes', reasons: [oilReason('oil/category-higher-no-yellow-metal', both)] }
     return yellowMetal === 'yes'
@@ -173,9 +168,8 @@ function judgeLimitedSlip(permitted: OilChoice, offered: OfferedOil): JudgedAspe
       reasons: [oilReason('oil/limited-slip-additive-twice', { name: additive.name })],
     }
   }
-  if (rule === 'either') {
+  if (rule === 'either')
     return { verdict: 'yes', reasons: [oilReason('oil/limited-slip-fits', { limitedSlip: rule })] }
-  }
   if (rule === 'not stated') {
     return label === 'contains additive'
       ? { verdict: 'ask', reasons: [oilReason('oil/limited-slip-not-mentioned', {})] }
@@ -193,9 +187,8 @@ function judgeLimitedSlip(permitted: OilChoice, offered: OfferedOil): JudgedAspe
       reasons: [oilReason('oil/limited-slip-not-on-label', { limitedSlip: rule })],
     }
   }
-  if ((rule === 'required') === (label === 'contains additive')) {
+  if ((rule === 'required') === (label === 'contains additive'))
     return { verdict: 'yes', reasons: [oilReason('oil/limited-slip-fits', { limitedSlip: rule })] }
-  }
   return rule === 'required'
     ? { verdict: 'no', reasons: [oilReason('oil/limited-slip-additive-missing', {})] }
     : { verdict: 'no', reasons: [oilReason('oil/limited-slip-not-permitted', {})] }

@@ -1,4 +1,4 @@
-import { quoteValue, type Result } from '../base/index.js'
+import { quoteValue, type Result, refuse } from '../base/index.js'
 import type { OilCodes } from './codes.js'
 import { GRADE_EDITIONS, type GradeSystem, gradeRows } from './gradeTables.js'
 
@@ -23,7 +23,7 @@ export function parseGrade(
   text: string,
   system: GradeSystem,
 ): Result<Grade, Pick<OilCodes, 'oil/grade-not-known'>> {
-  if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${quoteValue(text)}`)
+  if (typeof text !== 'string') throw refuse('text', text, 'a string')
   if (typeof system !== 'string' || !Object.hasOwn(GRADE_EDITIONS, system)) {
     throw new RangeError(
       `system must be one of ${Object.keys(GRADE_EDITIONS).join(', ')}, got ${quoteValue(system)}`,

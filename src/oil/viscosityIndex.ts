@@ -32,9 +32,8 @@ export function viscosityIndex(kv40: Quantity<'mm2/s'>, kv100: Quantity<'mm2/s'>
       reasons: [oilReason('oil/viscosity-index-undefined', { kv100, min: MIN_KV100 })],
     }
   }
-  if (kv40.value <= kv100.value) {
+  if (kv40.value <= kv100.value)
     return { verdict: 'cannot tell', reasons: [oilReason('oil/viscosities-reversed', { kv40, kv100 })] }
-  }
   const { l, h } = basicValues(kv100.value)
   const procedure = kv40.value > h ? 'A' : 'B'
   const value =

@@ -34,19 +34,15 @@ export function viscosityLine(
       above: 0,
       max: Number.MAX_VALUE,
     })
-    if (point.temperature.unit !== 'degC') {
+    if (point.temperature.unit !== 'degC')
       throw new TypeError(`${name}.temperature.unit must be degC, got ${point.temperature.unit}`)
-    }
-    if (point.viscosity.value < 0.21) {
+    if (point.viscosity.value < 0.21)
       throw new RangeError(`${name}.viscosity.value must be 0.21 or more, got ${point.viscosity.value}`)
-    }
   }
-  if (zeroCelsius !== 273.15 && zeroCelsius !== 273) {
+  if (zeroCelsius !== 273.15 && zeroCelsius !== 273)
     throw new RangeError(`zeroCelsius must be 273.15 or 273, got ${quoteValue(zeroCelsius)}`)
-  }
-  if (warm.temperature.value <= cold.temperature.value || warm.viscosity.value >= cold.viscosity.value) {
+  if (warm.temperature.value <= cold.temperature.value || warm.viscosity.value >= cold.viscosity.value)
     throw new RangeError('warm must be warmer and thinner than cold')
-  }
   const left = Math.log10(cold.temperature.value + zeroCelsius)
   const right = Math.log10(warm.temperature.value + zeroCelsius)
   const thick = doubleLog(cold.viscosity.value)

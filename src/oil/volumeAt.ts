@@ -24,9 +24,8 @@ export function volumeAt<U extends VolumeUnit>(
   if (volume.value < 0) throw new RangeError(`volume.value must be 0 or more, got ${volume.value}`)
   requireQuantity('from', from, 'temperature')
   requireQuantity('to', to, 'temperature')
-  if (oil.density15 === undefined) {
+  if (oil.density15 === undefined)
     return { verdict: 'cannot tell', reasons: [oilReason('oil/density-missing', {})] }
-  }
   const before = densityAt(oil.density15, from)
   if (before.verdict === 'cannot tell') return before
   const after = densityAt(oil.density15, to)

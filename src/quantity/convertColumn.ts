@@ -33,9 +33,8 @@ const SMALL_SHARE = 2 ** -49
  * ```
  */
 export function convertColumn(values: Float64Array, from: Unit, to: Unit): Float64Array {
-  if (!(values instanceof Float64Array)) {
+  if (!(values instanceof Float64Array))
     throw new TypeError(`values must be a Float64Array, got ${quoteValue(values)}`)
-  }
   const step = stepBetween(from, to)
   const column = new Float64Array(values.length)
   if (step.linear && step.low !== 0 && step.divisor === 0) convertProducts(values, step, column)

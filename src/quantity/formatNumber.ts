@@ -47,9 +47,8 @@ function numberText(value: number, { decimals, atMost }: NumberDigits): string {
   if (!Number.isFinite(value)) throw new RangeError(`value must be finite, got ${value}`)
   const places = decimals ?? atMost
   if (places === undefined) return plainDigits(value)
-  if (!Number.isInteger(places) || places < 0 || places > 20) {
+  if (!Number.isInteger(places) || places < 0 || places > 20)
     throw new RangeError(`decimals must be a whole number from 0 to 20, got ${quoteValue(places)}`)
-  }
   const text = exactText(exactOf(value), places)
   return decimals === undefined && places > 0 ? text.replace(/\.?0+$/, '') : text
 }

@@ -4,8 +4,7 @@ import { FACTORS } from './unitFactors.js'
 
 /** What a unit measures, for code that must not mix torque with energy or a temperature with a difference. */
 export function measureOf(unit: Unit): Measure {
-  for (const [measure, factors] of Object.entries(FACTORS)) {
+  for (const [measure, factors] of Object.entries(FACTORS))
     if (typeof unit === 'string' && Object.hasOwn(factors, unit)) return measure as Measure
-  }
   throw new TypeError(`unit must be a unit id such as 'N.m', got ${quoteValue(unit)}`)
 }

@@ -135,9 +135,8 @@ function readFraction(text: string, start: number, wholeEnd: number): Fraction |
   const top = Number(text.slice(topStart, topEnd))
   const bottom = Number(text.slice(topEnd + 1, end))
   const usual = [2, 3, 4, 8, 16, 32, 64].includes(bottom) && top > 0 && top < bottom
-  if (!usual || whole.length > 9 || (whole.length > 1 && whole.startsWith('0'))) {
+  if (!usual || whole.length > 9 || (whole.length > 1 && whole.startsWith('0')))
     return { end, found: { value: '0', trouble: 'no-figure' } }
-  }
   const fraction = whole === '' || whole === '0' ? written : `${whole} ${written}`
   // 64ths end within six decimals, thirds never do
   const decimals = String(Math.round((top * 1e6) / bottom)).padStart(6, '0')

@@ -33,9 +33,8 @@ export function readParts(reading: Reading, first: NumberFound, bound: 'nominal'
   const start = reading.at
   const name = readUnitName(reading)
   const written = text.slice(start, reading.at).trim()
-  if (bound !== 'nominal' || reading.at === text.length) {
+  if (bound !== 'nominal' || reading.at === text.length)
     return { kind: bound, numbers: [first], percent: false, name, written }
-  }
   const numbers = [first]
   const kind = readRest(reading, numbers)
   const percent = kind !== 'nominal' && kind !== 'range' && skipMatch(reading, PERCENT)

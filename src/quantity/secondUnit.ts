@@ -95,9 +95,8 @@ function secondTolerance<U extends Unit>(
     if (!isFigure(middle, { minus: true })) return null
     const down = exactText(minus(exactOf(middle), low), decimals, 'down')
     const up = exactText(minus(high, exactOf(middle)), decimals, 'down')
-    if (isFigure(down) && isFigure(up)) {
+    if (isFigure(down) && isFigure(up))
       return { kind: 'nominal with tolerance', value: middle, minus: down, plus: up, unit }
-    }
   }
   return limitsInside(low, high, fewest, unit)
 }

@@ -1,4 +1,4 @@
-import { quoteValue, type Reason, requireObject } from '../base/index.js'
+import { quoteValue, type Reason, refuse, requireObject } from '../base/index.js'
 import { convert, type Quantity } from '../quantity/index.js'
 import type { ORing } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
@@ -39,18 +39,15 @@ export interface ORingVerdict {
 export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerdict {
   requireObject('ring', ring)
   const { designation, size } = ring
-  if (designation !== undefined && typeof designation !== 'string') {
-    throw new TypeError(`ring.designation must be a string, got ${quoteValue(designation)}`)
-  }
+  if (designation !== undefined && typeof designation !== 'string')
+    throw refuse('ring.designation', designation, 'a string')
   if (size !== undefined) requireObject('ring.size', size)
   for (const figure of size === undefined ? [] : [size.inside, size.section]) {
-    if (typeof figure !== 'string' || !(Number(figure) > 0)) {
+    if (typeof figure !== 'string' || !(Number(figure) > 0))
       throw new TypeError(`ring.size must hold printed figures above 0, got ${quoteValue(figure)}`)
-    }
   }
-  if (designation === undefined && size === undefined) {
+  if (designation === undefined && size === undefined)
     return { verdict: 'cannot tell', reasons: [sealReason('seal/o-ring-not-described', {})] }
-  }
   if (designation === undefined) {
     const found = AS568_ROWS.map(rowInMillimetres).find((row) => size !== undefined && sameSize(row, size))
     return found === undefined

@@ -1,4 +1,4 @@
-import { quoteValue, type Reason, requireObject } from '../base/index.js'
+import { type Reason, refuse, requireObject } from '../base/index.js'
 import { convert } from '../quantity/index.js'
 import type { CrushWasher } from '../spec/index.js'
 import { parseThread, type Thread } from '../thread/index.js'
@@ -62,9 +62,8 @@ const MAX_THICKNESS = 4
  */
 export function checkWasherFit(thread: string | Thread, size: CrushWasher['size']): WasherFit {
   const read = typeof thread === 'string' ? readThread(thread) : thread
-  if (read === undefined) {
+  if (read === undefined)
     return cannotTell(sealReason('seal/thread-not-read', { thread: String(thread).slice(0, 40) }))
-  }
   requireObject('thread', read)
   if (read.kind !== 'pipe') requireObject('thread.majorDiameter', read.majorDiameter)
   const name = read.designation
@@ -78,18 +77,16 @@ export function checkWasherFit(thread: string | Thread, size: CrushWasher['size'
   requireObject('size', size)
   const { inside, outside, thickness } = size
   for (const [key, figure] of Object.entries({ inside, outside, thickness })) {
-    if (typeof figure !== 'string' || !(Number(figure) > 0)) {
-      throw new TypeError(`size.${key} must be a printed figure above 0, got ${quoteValue(figure)}`)
-    }
+    if (typeof figure !== 'string' || !(Number(figure) > 0))
+      throw refuse(`size.${key}`, figure, 'a printed figure above 0')
   }
   const diameter = majorDiameter(read)
   if (diameter === undefined) return cannotTell(sealReason('seal/pipe-size-not-known', { thread: name }))
   const hole = Number(inside)
   const mm = (value: number | string) => ({ value, unit: 'mm' as const })
   const shownHole = { thread: name, inside: mm(inside), major: mm(diameter) }
-  if (hole < diameter) {
+  if (hole < diameter)
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-small', shownHole)] }
-  }
   if (hole > diameter + MAX_PLAY) {
     const params = { ...shownHole, largest: mm(diameter + MAX_PLAY) }
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-wide', params)] }
@@ -124,9 +121,7 @@ function readThread(text: string): Thread | undefined {
 }
 
 function majorDiameter(thread: Thread): number | undefined {
-  if (thread.kind === 'pipe') {
-    return Object.hasOwn(PIPE, thread.size) ? PIPE[thread.size] : undefined
-  }
+  if (thread.kind === 'pipe') return Object.hasOwn(PIPE, thread.size) ? PIPE[thread.size] : undefined
   return convert(thread.majorDiameter, 'mm').value
 }
 

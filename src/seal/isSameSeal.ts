@@ -8,9 +8,8 @@ export function isSameSeal(needed: Seal, offered: Seal): 'yes' | 'no' | 'perhaps
   if (needed.kind !== offered.kind || needed.kind === 'none' || needed.kind === 'not stated') return 'no'
   const parts = [needed, offered].map((seal) => ('partNumber' in seal ? seal.partNumber : undefined))
   const facts = factsOf(needed).map((fact, place) => sameFact(fact, factsOf(offered)[place]))
-  if (parts[0] !== undefined && parts[1] !== undefined) {
+  if (parts[0] !== undefined && parts[1] !== undefined)
     return plain(parts[0]) === plain(parts[1]) ? 'yes' : 'no'
-  }
   if (facts.includes('no')) return 'no'
   return facts.length === 0 || facts.includes('perhaps') ? 'perhaps' : 'yes'
 }

@@ -1,4 +1,4 @@
-import { type JsonPointer, quoteValue, type Reason, requireObject } from '../base/index.js'
+import { type JsonPointer, quoteValue, type Reason, refuse, requireObject } from '../base/index.js'
 import type { Id, Seal, StockSeal } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
 import { isSameSeal } from './isSameSeal.js'
@@ -31,15 +31,14 @@ export function matchStockSeals(
   tasks: readonly SealTask[],
   stock: Readonly<Record<Id, StockSeal>>,
 ): readonly SealLine[] {
-  if (!Array.isArray(tasks)) throw new TypeError(`tasks must be an array, got ${quoteValue(tasks)}`)
+  if (!Array.isArray(tasks)) throw refuse('tasks', tasks, 'an array')
   requireObject('stock', stock)
   const shelf = Object.entries(stock).map(([id, piece]) => {
     requireObject(`stock.${id}`, piece)
     const { name, seal, count } = piece
     requireSeal(`stock.${id}.seal`, seal)
-    if (!Number.isInteger(count) || count < 0) {
+    if (!Number.isInteger(count) || count < 0)
       throw new RangeError(`stock.${id}.count must be a whole number from 0, got ${quoteValue(count)}`)
-    }
     return { id, name, seal, left: count }
   })
   const groups: { seal: SealTask['seal']; tasks: SealTask[] }[] = []

@@ -1,4 +1,4 @@
-import { quoteValue, requireObject } from '../base/index.js'
+import { refuse, requireObject } from '../base/index.js'
 
 const KINDS: readonly unknown[] = [
   'crush washer',
@@ -15,7 +15,5 @@ const KINDS: readonly unknown[] = [
 export function requireSeal(name: string, seal: unknown): void {
   requireObject(name, seal)
   const { kind } = seal as { kind?: unknown }
-  if (!KINDS.includes(kind)) {
-    throw new TypeError(`${name}.kind must be one of ${KINDS.join(', ')}, got ${quoteValue(kind)}`)
-  }
+  if (!KINDS.includes(kind)) throw refuse(`${name}.kind`, kind, `one of ${KINDS.join(', ')}`)
 }

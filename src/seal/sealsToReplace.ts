@@ -1,4 +1,4 @@
-import { type JsonPointer, quoteValue, type Reason, requireObject } from '../base/index.js'
+import { type JsonPointer, type Reason, refuse, requireObject } from '../base/index.js'
 import type { Id, NoSeal, Seal } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
 import { requireSeal } from './requireSeal.js'
@@ -33,17 +33,13 @@ export interface SealTask {
  * liquid gaskets: always fresh. Common practice, no source: no standard that was read says `single use` of crush washers.
  */
 export function sealsToReplace(opened: readonly OpenedPart[]): readonly SealTask[] {
-  if (!Array.isArray(opened)) throw new TypeError(`opened must be an array, got ${quoteValue(opened)}`)
+  if (!Array.isArray(opened)) throw refuse('opened', opened, 'an array')
   const tasks = new Map<string, SealTask>()
   opened.forEach((part: OpenedPart, place) => {
     const name = `opened[${place}]`
     requireObject(name, part)
-    if (typeof part.path !== 'string') {
-      throw new TypeError(`${name}.path must be a string, got ${quoteValue(part.path)}`)
-    }
-    if (!Array.isArray(part.seals)) {
-      throw new TypeError(`${name}.seals must be an array, got ${quoteValue(part.seals)}`)
-    }
+    if (typeof part.path !== 'string') throw refuse(`${name}.path`, part.path, 'a string')
+    if (!Array.isArray(part.seals)) throw refuse(`${name}.seals`, part.seals, 'an array')
     part.seals.forEach((seal: Seal, index) => {
       requireSeal(`${name}.seals[${index}]`, seal)
       if (seal.kind === 'none') return
@@ -61,9 +57,8 @@ function judgeSeal(
   seal: Exclude<Seal, NoSeal>,
   how: string,
 ): Pick<SealTask, 'action' | 'inspection' | 'reasons'> {
-  if (seal.kind === 'not stated') {
+  if (seal.kind === 'not stated')
     return { action: 'look up', inspection: [], reasons: [sealReason('seal/not-stated', {})] }
-  }
   if (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') {
     const code = seal.kind === 'thread sealant' ? 'seal/sealant-fresh' : 'seal/liquid-gasket-fresh'
     return { action: 'apply', inspection: [], reasons: [sealReason(code, { product: seal.product })] }

@@ -1,4 +1,4 @@
-import { quoteValue } from '../base/index.js'
+import { refuse } from '../base/index.js'
 import { EXTERNAL_HEX_SIZES, INTERNAL_HEX_SIZES } from './standardSizes.js'
 
 /**
@@ -8,8 +8,8 @@ import { EXTERNAL_HEX_SIZES, INTERNAL_HEX_SIZES } from './standardSizes.js'
  * Source: ISO 2936 and ISO 272 sizes, older DIN widths and the inch series, from memory.
  */
 export function isStandardHexSize(size: string, kind: 'internal hex' | 'external hex'): boolean {
-  if (typeof size !== 'string') throw new TypeError(`size must be a string, got ${quoteValue(size)}`)
+  if (typeof size !== 'string') throw refuse('size', size, 'a string')
   if (kind === 'internal hex') return INTERNAL_HEX_SIZES.includes(size)
   if (kind === 'external hex') return EXTERNAL_HEX_SIZES.includes(size)
-  throw new TypeError(`kind must be 'internal hex' or 'external hex', got ${quoteValue(kind)}`)
+  throw refuse('kind', kind, "'internal hex' or 'external hex'")
 }

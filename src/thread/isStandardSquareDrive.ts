@@ -1,4 +1,4 @@
-import { quoteValue } from '../base/index.js'
+import { refuse } from '../base/index.js'
 import { SQUARE_DRIVES } from './standardSizes.js'
 
 /**
@@ -8,6 +8,6 @@ import { SQUARE_DRIVES } from './standardSizes.js'
  * Source: ISO 1174 sizes from memory.
  */
 export function isStandardSquareDrive(size: string): boolean {
-  if (typeof size !== 'string') throw new TypeError(`size must be a string, got ${quoteValue(size)}`)
+  if (typeof size !== 'string') throw refuse('size', size, 'a string')
   return SQUARE_DRIVES.includes(size)
 }

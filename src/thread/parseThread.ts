@@ -2,8 +2,8 @@ import {
   type Finding,
   type FindingMaker,
   makeFinding,
-  quoteValue,
   type Result,
+  refuse,
   type Severity,
 } from '../base/index.js'
 import { COARSE_PITCHES, FINE_PITCHES } from './coarsePitches.js'
@@ -44,7 +44,7 @@ const refused = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok
  * ```
  */
 export function parseThread(text: string): Result<Thread, ThreadCodes> {
-  if (typeof text !== 'string') throw new TypeError(`text must be a string, got ${quoteValue(text)}`)
+  if (typeof text !== 'string') throw refuse('text', text, 'a string')
   if (text.length > MAX_CHARACTERS)
     return refused(finding('thread/too-long', 'error', { length: text.length, max: MAX_CHARACTERS }))
   const plain = text.trim().replace(/[\s\u00a0\u202f]+/g, ' ')

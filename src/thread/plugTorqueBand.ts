@@ -1,4 +1,4 @@
-import { quoteValue, type Reason, requireOneOf } from '../base/index.js'
+import { type Reason, refuse, requireOneOf } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 import type { ThreadCodes } from './codes.js'
 import { PLUG_TORQUES, type PlugTorqueRow } from './plugTorques.js'
@@ -43,7 +43,7 @@ function publishedTorques(row: PlugTorqueRow, housing: PlugHousing): number[] {
  */
 export function plugTorqueBand(thread: Thread, housing: PlugHousing): PlugTorqueBand {
   if (typeof thread !== 'object' || thread === null || typeof thread.designation !== 'string')
-    throw new TypeError(`thread must be a thread as parseThread gives it, got ${quoteValue(thread)}`)
+    throw refuse('thread', thread, 'a thread as parseThread gives it')
   requireOneOf('housing', housing, ['steel', 'cast iron', 'aluminium', 'not stated'])
   const { designation, form } = thread
   if (form === 'taper')

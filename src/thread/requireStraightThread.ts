@@ -1,4 +1,4 @@
-import { quoteValue } from '../base/index.js'
+import { quoteValue, refuse } from '../base/index.js'
 import type { MetricThread, UnifiedThread } from './thread.js'
 
 /** Throws TypeError where a programmer passes something that is no metric or unified thread. */
@@ -9,15 +9,13 @@ export function requireStraightThread<Kind extends 'metric' | 'unified'>(
   const given = (thread ?? {}) as Partial<MetricThread> & { readonly threadsPerInch?: unknown }
   const { kind, majorDiameter } = given
   if (!(kinds as readonly unknown[]).includes(kind))
-    throw new TypeError(`thread must be a ${kinds.join(' or ')} thread, got ${quoteValue(thread)}`)
+    throw refuse('thread', thread, `a ${kinds.join(' or ')} thread`)
   requireNumber('majorDiameter.value', majorDiameter?.value)
   if (kind === 'metric') requireNumber('pitch.value', given.pitch?.value)
   else requireNumber('threadsPerInch', given.threadsPerInch)
   const unit = kind === 'metric' ? 'mm' : 'in'
   if (majorDiameter?.unit !== unit)
-    throw new TypeError(
-      `thread.majorDiameter.unit must be ${unit} in a ${kind} thread, got ${quoteValue(majorDiameter?.unit)}`,
-    )
+    throw refuse('thread.majorDiameter.unit', majorDiameter?.unit, `${unit} in a ${kind} thread`)
 }
 
 function requireNumber(place: string, value: unknown): void {

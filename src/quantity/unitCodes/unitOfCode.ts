@@ -26,13 +26,10 @@ const FIELDS = { UCUM: 'ucum', 'UN/ECE Rec 20': 'rec20', QUDT: 'qudt' } as const
  * ```
  */
 export function unitOfCode(system: CodeSystem, code: string): Unit | null {
-  if (typeof system !== 'string' || !Object.hasOwn(FIELDS, system)) {
+  if (typeof system !== 'string' || !Object.hasOwn(FIELDS, system))
     throw new TypeError(`system must be 'UCUM', 'UN/ECE Rec 20' or 'QUDT', got ${quoteValue(system)}`)
-  }
   if (typeof code !== 'string') throw new TypeError(`code must be a string, got ${quoteValue(code)}`)
   const field = FIELDS[system]
-  for (const [unit, codes] of Object.entries(UNIT_CODES)) {
-    if (codes[field] === code) return unit as Unit
-  }
+  for (const [unit, codes] of Object.entries(UNIT_CODES)) if (codes[field] === code) return unit as Unit
   return null
 }
