@@ -1,15 +1,13 @@
 import { type Reason, requireObject } from '../base/index.js'
+import type { Exact, Quantity, VolumeUnit } from '../quantity/index.js'
 import {
   compareExact,
-  type Exact,
   exactIn,
   minus,
   nearestDouble,
   over,
-  type Quantity,
   readBand,
   requireBand,
-  type VolumeUnit,
 } from '../quantity/index.js'
 import type { SpecValue } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'

@@ -1,15 +1,6 @@
 import type { Reason } from '../base/index.js'
-import {
-  compareExact,
-  type Exact,
-  exactIn,
-  exactOf,
-  over,
-  plus,
-  type Quantity,
-  roundExact,
-  times,
-} from '../quantity/index.js'
+import type { Exact, Quantity } from '../quantity/index.js'
+import { compareExact, exactIn, exactOf, over, plus, roundExact, times } from '../quantity/index.js'
 import type { DrainPan, Id } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { volumeIn } from './volumeAmount.js'

@@ -1,17 +1,14 @@
 import { type Reason, requireObject, requireOneOf } from '../base/index.js'
+import type { Band, Exact, Quantity, VolumeUnit } from '../quantity/index.js'
 import {
-  type Band,
   compareExact,
-  type Exact,
   exactIn,
   minus,
   nearestDouble,
   over,
-  type Quantity,
   readBand,
   requireBand,
   sideOfBand,
-  type VolumeUnit,
 } from '../quantity/index.js'
 import type { FillMethod, SpecValue, StatedValue } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'

@@ -1,8 +1,8 @@
+import type { HoseFlow } from './hoseFlow.js'
 import {
   emptyingTime,
   frontTime,
   funnelVolume,
-  type HoseFlow,
   hoseArea,
   hoseEmptyingTime,
   levelOf,

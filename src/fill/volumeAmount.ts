@@ -1,11 +1,5 @@
-import {
-  type Exact,
-  exactIn,
-  nearestQuantity,
-  type PrintedQuantity,
-  type Quantity,
-  type VolumeUnit,
-} from '../quantity/index.js'
+import type { Exact, PrintedQuantity, Quantity, VolumeUnit } from '../quantity/index.js'
+import { exactIn, nearestQuantity } from '../quantity/index.js'
 
 /** A volume from a sheet (a printed figure) or from stock, toolbox or record (a number). */
 export type VolumeAmount = Quantity<VolumeUnit> | PrintedQuantity<VolumeUnit>

@@ -1,15 +1,13 @@
 import type { Reason } from '../base/index.js'
+import type { Band, Quantity, TemperatureUnit } from '../quantity/index.js'
 import {
-  type Band,
   decimalsOf,
   exactIn,
   exactText,
-  type Quantity,
   readBand,
   requireBand,
   requireQuantity,
   sideOfBand,
-  type TemperatureUnit,
 } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'

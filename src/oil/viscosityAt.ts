@@ -1,11 +1,6 @@
 import { type Reason, requireObject } from '../base/index.js'
-import {
-  compareQuantities,
-  convert,
-  type Quantity,
-  requireQuantity,
-  type TemperatureUnit,
-} from '../quantity/index.js'
+import type { Quantity, TemperatureUnit } from '../quantity/index.js'
+import { compareQuantities, convert, requireQuantity } from '../quantity/index.js'
 import type { OfferedOil } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
 import { viscosityLine, viscosityOnLine } from './viscosityLine.js'

@@ -1,15 +1,6 @@
 import configureMeasurements from 'convert-units'
-import {
-  commonDenominator,
-  compareExact,
-  type Exact,
-  exactOf,
-  exactOfDouble,
-  minus,
-  over,
-  plus,
-  times,
-} from './exact.js'
+import type { Exact } from './exact.js'
+import { commonDenominator, compareExact, exactOf, exactOfDouble, minus, over, plus, times } from './exact.js'
 import { nearestDouble } from './nearestDouble.js'
 import { UNIT_FACTORS, type Unit } from './unit.js'
 import { FACTORS } from './unitFactors.js'

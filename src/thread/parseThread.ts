@@ -1,11 +1,5 @@
-import {
-  type Finding,
-  type FindingMaker,
-  makeFinding,
-  type Result,
-  refuse,
-  type Severity,
-} from '../base/index.js'
+import type { Finding, FindingMaker, Result, Severity } from '../base/index.js'
+import { makeFinding, refuse } from '../base/index.js'
 import { COARSE_PITCHES, FINE_PITCHES } from './coarsePitches.js'
 import type { ThreadCodes } from './codes.js'
 import { PIPE_THREADS_PER_INCH, UNIFIED_THREADS_PER_INCH } from './inchSizes.js'

@@ -1,13 +1,5 @@
-import {
-  type Exact,
-  exactOf,
-  LENGTH,
-  type LengthUnit,
-  over,
-  plus,
-  type Quantity,
-  times,
-} from '../quantity/index.js'
+import type { Exact, LengthUnit, Quantity } from '../quantity/index.js'
+import { exactOf, LENGTH, over, plus, times } from '../quantity/index.js'
 
 function millimetres({ value, unit }: Quantity<LengthUnit>): Exact {
   return times(exactOf(value), exactOf(LENGTH.length[unit]))

@@ -1,16 +1,6 @@
 import { requireKnownKeys } from '../base/index.js'
-import {
-  ANGLE,
-  exactOf,
-  LENGTH,
-  type LengthUnit,
-  nearestDouble,
-  type Quantity,
-  requireQuantityOf,
-  TORQUE,
-  type TorqueUnit,
-  times,
-} from '../quantity/index.js'
+import type { LengthUnit, Quantity, TorqueUnit } from '../quantity/index.js'
+import { ANGLE, exactOf, LENGTH, nearestDouble, requireQuantityOf, TORQUE, times } from '../quantity/index.js'
 import { adaptorRatio } from './adaptorRatio.js'
 
 export interface AdaptorQuestion {

@@ -1,13 +1,6 @@
 import { type Reason, requireObject } from '../base/index.js'
-import {
-  nearestDouble,
-  readOwnBand,
-  requireBand,
-  singleFigure,
-  TORQUE,
-  type TorqueUnit,
-  times,
-} from '../quantity/index.js'
+import type { TorqueUnit } from '../quantity/index.js'
+import { nearestDouble, readOwnBand, requireBand, singleFigure, TORQUE, times } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing, PlugTorqueBand } from '../thread/index.js'
 import { torqueReason } from './codes.js'

@@ -1,15 +1,6 @@
 import { type Reason, requireKnownKeys, requireNumber } from '../base/index.js'
-import {
-  exactOf,
-  LENGTH,
-  nearestDouble,
-  over,
-  type Quantity,
-  requireQuantityOf,
-  TORQUE,
-  type TorqueUnit,
-  times,
-} from '../quantity/index.js'
+import type { Quantity, TorqueUnit } from '../quantity/index.js'
+import { exactOf, LENGTH, nearestDouble, over, requireQuantityOf, TORQUE, times } from '../quantity/index.js'
 import type { MetricThread, UnifiedThread } from '../thread/index.js'
 import { torqueReason } from './codes.js'
 import { exactTorque } from './exactTorque.js'

@@ -1,13 +1,5 @@
-import {
-  type Exact,
-  exactOf,
-  nearestDouble,
-  over,
-  type Quantity,
-  TORQUE,
-  type TorqueUnit,
-  times,
-} from '../quantity/index.js'
+import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
+import { exactOf, nearestDouble, over, TORQUE, times } from '../quantity/index.js'
 
 /** How many of `to` one of `from` is. */
 export function torqueRatio(from: TorqueUnit, to: TorqueUnit): Exact {

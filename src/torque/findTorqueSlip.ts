@@ -1,15 +1,13 @@
 import type { Reason } from '../base/index.js'
+import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
 import {
   compareExact,
-  type Exact,
   exactOf,
   over,
-  type Quantity,
   readOwnBand,
   requireBand,
   singleFigure,
   TORQUE,
-  type TorqueUnit,
   times,
 } from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'

@@ -1,14 +1,13 @@
 import type { Reason } from '../base/index.js'
+import type { Exact, TorqueUnit } from '../quantity/index.js'
 import {
   compareExact,
-  type Exact,
   exactOf,
   minus,
   nearestDouble,
   over,
   plus,
   readOwnBand,
-  type TorqueUnit,
   times,
 } from '../quantity/index.js'
 import type { StatedValue, TorqueWrench } from '../spec/index.js'

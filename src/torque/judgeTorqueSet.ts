@@ -1,13 +1,6 @@
 import { type Reason, requireNumber } from '../base/index.js'
-import {
-  compareExact,
-  type Quantity,
-  readOwnBand,
-  requireQuantityOf,
-  sideOfBand,
-  TORQUE,
-  type TorqueUnit,
-} from '../quantity/index.js'
+import type { Quantity, TorqueUnit } from '../quantity/index.js'
+import { compareExact, readOwnBand, requireQuantityOf, sideOfBand, TORQUE } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { exactTorque, nearestTorque } from './exactTorque.js'

@@ -1,17 +1,6 @@
 import type { Reason } from '../base/index.js'
-import {
-  compareExact,
-  type Exact,
-  exactOf,
-  lowerExact,
-  minus,
-  over,
-  plus,
-  type Quantity,
-  roundExact,
-  type TorqueUnit,
-  times,
-} from '../quantity/index.js'
+import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
+import { compareExact, exactOf, lowerExact, minus, over, plus, roundExact, times } from '../quantity/index.js'
 import type { TorqueWrench, WrenchScale } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { exactTorque, nearestTorque } from './exactTorque.js'

@@ -1,14 +1,5 @@
-import {
-  compareExact,
-  type Exact,
-  exactOf,
-  lowerExact,
-  minus,
-  type Quantity,
-  readBand,
-  type TorqueUnit,
-  times,
-} from '../quantity/index.js'
+import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
+import { compareExact, exactOf, lowerExact, minus, readBand, times } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
 import { nearestTorque } from './exactTorque.js'
 
