@@ -122,11 +122,7 @@ function estimate(f: (at: number) => number, from: number, to: number): number {
   const middle = (from + to) / 2
   const half = (to - from) / 2
   let sum = 0
-<<<<<<< HEAD
-  for (const [node, weight] of QUADRATURE) {
-=======
-  for (const [node, weight] of RULE)
->>>>>>> 15aac5f (One-line branches without braces, misuse refused by the one helper)
+  for (const [node, weight] of QUADRATURE)
     sum += node === 0 ? weight * f(middle) : weight * (f(middle - half * node) + f(middle + half * node))
   return half * sum
 }

@@ -45,18 +45,11 @@ export function readPourQuestion(
     const level = name === 'hose.drop' && length.value === 0
     if (!level && isOutside(length, range)) return outsideRange(name, length, range)
   }
-<<<<<<< HEAD
   const thickness = { min: MIN_VISCOSITY, max: MAX_VISCOSITY }
   if (isOutside(kinematicViscosity, thickness)) {
     return outsideRange('kinematicViscosity', kinematicViscosity, thickness)
   }
   const amount = { min: MIN_VOLUME, max: MAX_VOLUME }
-=======
-  const thickness = { min: THINNEST, max: THICKEST }
-  if (isOutside(kinematicViscosity, thickness))
-    return outsideRange('kinematicViscosity', kinematicViscosity, thickness)
-  const amount = { min: SMALLEST, max: LARGEST }
->>>>>>> 15aac5f (One-line branches without braces, misuse refused by the one helper)
   if (isOutside(volume, amount)) return outsideRange('volume', volume, amount)
   const metres = (length: Quantity) => convertAmount(length, 'm').value
   const bore = metres(hose.bore)
