@@ -77,16 +77,6 @@ export interface ActionRow {
   readonly minutes: number | 'planned'
 }
 
-/** What most rows leave out, and where most actions are done. */
-export const PLAIN = { needs: [], figures: [], hazards: [], tools: [], supplies: [] } as const
-export const ON_MACHINE = { ...PLAIN, on: ['machine'] } as const
-export const ON_GEARCASE = { ...PLAIN, on: ['gearcase'] } as const
-export const ON_OPENING = { ...PLAIN, on: ['opening'] } as const
-export const ON_COVER = { ...PLAIN, on: ['cover'] } as const
-export const ON_PART = { ...PLAIN, on: ['opening', 'cover'] } as const
-const SEAL: ShownFigure = { name: 'seal', of: 'part', leaf: '' }
-export const ON_SEAL = { ...PLAIN, on: ['seal', 'cover seal'], figures: [SEAL] } as const
-
 /** What must hold whenever hands are at the machine. */
 export const SECURED: readonly NeedName[] = [
   'manual-not-read',
@@ -111,6 +101,26 @@ export const HAZARD = {
   sharpScraper: { code: 'procedure/caution-sharp-scraper', signal: 'caution' },
 } satisfies Readonly<Record<string, Hazard>>
 
+/** What must hold before the plug or cover that lets the oil out is touched. */
+export const OPENED: readonly NeedName[] = [
+  ...SECURED,
+  'shield-in-the-way',
+  'area-not-cleaned',
+  'fill-not-cracked',
+  'fill-not-nipped',
+]
+
+/** What must hold before a plug or cover goes back. */
+export const CLOSED: readonly NeedName[] = [
+  ...SECURED,
+  'not-removed',
+  'magnet-not-inspected',
+  'magnet-not-cleaned',
+  'face-not-wiped',
+  'seal-not-renewed',
+]
+
+export const SEAL: ShownFigure = { name: 'seal', of: 'part', leaf: '' }
 export const PLACE: ShownFigure = { name: 'place', of: 'part', leaf: '/place' }
 export const MASS: ShownFigure = { name: 'mass', of: 'machine', leaf: '/mass' }
 export const REFILL: ShownFigure = { name: 'refill', of: 'oil space', leaf: '/fill/drainAndRefill' }

@@ -1,7 +1,46 @@
 import type { Action } from '../spec/index.js'
-import type { ActionRow } from './actionRow.js'
-import { CLOSING_ACTIONS } from './actions/closingActions.js'
-import { OPENING_ACTIONS } from './actions/openingActions.js'
+import {
+  type ActionRow,
+  CLOSED,
+  HAZARD,
+  MASS,
+  OILS,
+  OPENED,
+  PLACE,
+  REFILL,
+  SEAL,
+  SECURED,
+  SETTLING,
+} from './actionRow.js'
+
+/** A row: parts that the action is done on, first word of step ids, minutes, what it changes, and what else it has. */
+function action(
+  on: ActionRow['on'],
+  short: string,
+  minutes: ActionRow['minutes'],
+  changes: ActionRow['changes'],
+  more: Partial<ActionRow> = {},
+): ActionRow {
+  return {
+    on,
+    short,
+    minutes,
+    changes,
+    needs: [],
+    figures: [],
+    hazards: [],
+    tools: [],
+    supplies: [],
+    ...more,
+  }
+}
+
+const MACHINE = ['machine'] as const
+const GEARCASE = ['gearcase'] as const
+const OPENING = ['opening'] as const
+const COVER = ['cover'] as const
+const PART = ['opening', 'cover'] as const
+const SEALS = ['seal', 'cover seal'] as const
 
 /**
  * The one table of actions: for each, the parts it is done on, what must hold first, what it changes, the figures
@@ -16,8 +55,239 @@ import { OPENING_ACTIONS } from './actions/openingActions.js'
  * ACTIONS['let drain'].needs.includes('fill-not-vented') // => true
  */
 export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
-  ...OPENING_ACTIONS,
-  ...CLOSING_ACTIONS,
+  // Getting the machine ready, lifting it and setting it down.
+  'read the manual': action(MACHINE, 'read', 5, ['manual read']),
+  'wear protection': action(MACHINE, 'protect', 1, ['protection worn'], { supplies: ['gloves and goggles'] }),
+  'warm the oil': action(MACHINE, 'warm', 10, ['engine runs and the machine may move', 'oil warm'], {
+    needs: ['run-on-stands'],
+    figures: [{ name: 'drainTemperature', of: 'each changed gearcase', leaf: '/drainTemperature' }],
+    hazards: [HAZARD.hotOil],
+  }),
+  'park on level ground': action(
+    MACHINE,
+    'park',
+    2,
+    ['engine runs and the machine may move', 'on level ground'],
+    { needs: ['run-on-stands'] },
+  ),
+  'stop the engine': action(MACHINE, 'stop', 1, ['engine stopped'], { hazards: [HAZARD.mayMove] }),
+  'chock the wheels': action(['machine', 'axle'], 'chock', 1, ['wheels chocked'], { tools: ['chocks'] }),
+  'raise the machine': action(['support', 'machine'], 'raise', 3, ['raised on the jack'], {
+    needs: [
+      'manual-not-read',
+      'no-protection',
+      'not-on-level-ground',
+      'engine-running',
+      'not-chocked',
+      'chocks-on-lifted-wheels',
+    ],
+    figures: [MASS],
+    hazards: [HAZARD.lifting],
+    tools: ['jack'],
+  }),
+  'set on stands': action(['support', 'machine'], 'stands', 2, ['resting on stands'], {
+    needs: ['not-raised'],
+    figures: [MASS],
+    hazards: [HAZARD.stands],
+    tools: ['stands'],
+  }),
+  'lower the machine': action(MACHINE, 'lower', 3, ['on its wheels'], {
+    hazards: [HAZARD.lifting],
+    tools: ['jack'],
+  }),
+  'turn the wheel': action(['opening', 'gearcase'], 'turn', 1, ['wheel at its mark'], {
+    needs: [...SECURED, 'wheel-not-clear', 'wheel-turned-with-plug-out'],
+    hazards: [HAZARD.wheelTurns],
+  }),
+  'remove shield': action(['shield'], 'remove', 5, ['shield off'], {
+    needs: SECURED,
+    figures: [PLACE],
+    tools: ['socket or key'],
+  }),
+  'refit shield': action(['shield'], 'refit', 6, ['shield on'], {
+    needs: [...SECURED, 'not-tightened', 'leaks-not-checked'],
+    figures: [{ name: 'tightening', of: 'part', leaf: '/fasteners/tightening' }],
+    tools: ['torque wrench', 'socket or key'],
+  }),
+
+  // Getting plugs loose and out, and the old oil with them.
+  'clean around': action(PART, 'clean', 2, ['area clean'], {
+    needs: [...SECURED, 'shield-in-the-way'],
+    figures: [PLACE],
+    tools: ['brush'],
+    supplies: ['rags'],
+  }),
+  'crack loose': action(OPENING, 'crack', 1, ['plug loose in its seat'], {
+    needs: OPENED,
+    tools: ['breaker bar', 'socket or key'],
+  }),
+  'nip by hand': action(OPENING, 'nip', 1, ['plug in by hand'], { needs: SECURED }),
+  'place the pan': action(['opening', 'cover', 'gearcase'], 'pan', 1, ['pan in place'], {
+    needs: SECURED,
+    tools: ['drain pan'],
+  }),
+  'take out': action(OPENING, 'take-out', 1, ['plug out'], {
+    needs: [...SECURED, 'not-cracked', 'no-pan', 'drain-not-raised'],
+    figures: [PLACE],
+    hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
+    tools: ['socket or key'],
+    supplies: ['rags'],
+  }),
+  'take off cover': action(COVER, 'take-off', 8, ['cover off'], {
+    needs: [...OPENED, 'no-pan', 'not-raised'],
+    figures: [PLACE],
+    hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
+    tools: ['socket or key', 'scraper'],
+    supplies: ['rags'],
+  }),
+  'let drain': action(PART, 'drain', 'planned', ['old oil out'], {
+    needs: [
+      'drain-not-out',
+      'fill-not-vented',
+      'oil-not-warm',
+      'breather-not-cleared',
+      'wrong-wheel-mark',
+      'not-raised',
+    ],
+    hazards: [HAZARD.hotOil],
+  }),
+  'suck out the oil': action(OPENING, 'suck', 10, ['old oil out'], {
+    needs: [...SECURED, 'opening-closed', 'no-pan', 'oil-not-warm', 'breather-not-cleared', 'not-raised'],
+    hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
+    tools: ['suction pump'],
+    supplies: ['rags'],
+  }),
+  'clear the breather': action(GEARCASE, 'breather', 2, ['breather clear'], {
+    needs: SECURED,
+    figures: [{ name: 'place', of: 'part', leaf: '/breather/place' }],
+    supplies: ['rags'],
+  }),
+  'inspect the oil': action(GEARCASE, 'look-at-oil', 1, ['old oil judged']),
+  'inspect the magnet': action(PART, 'look-at-magnet', 1, ['magnet judged'], {
+    needs: ['not-removed'],
+    hazards: [HAZARD.chips],
+  }),
+  'clean the magnet': action(PART, 'wipe-magnet', 1, ['magnet clean'], {
+    needs: ['not-removed', 'magnet-not-inspected'],
+    supplies: ['rags'],
+  }),
+
+  // Old seals off, faces clean, new seals on, and everything closed and tight.
+  'take off old seal': action(SEALS, 'old-seal', 1, ['old seal off'], {
+    needs: ['not-removed'],
+    figures: [SEAL],
+    hazards: [HAZARD.sharpScraper],
+    tools: ['scraper'],
+  }),
+  'wipe the seal face': action(PART, 'wipe-face', 1, ['face wiped'], {
+    needs: ['not-removed', 'old-seal-on'],
+    supplies: ['rags'],
+  }),
+  'fit new seal': action(SEALS, 'new-seal', 1, ['new seal on'], {
+    needs: ['not-removed', 'old-seal-on', 'face-not-wiped'],
+    figures: [SEAL],
+    supplies: ['seal'],
+  }),
+  'inspect the seal': action(SEALS, 'look-at-seal', 1, ['seal judged'], {
+    needs: ['not-removed'],
+    figures: [SEAL],
+  }),
+  'apply sealant': action(SEALS, 'sealant', 2, ['new seal on'], {
+    needs: ['not-removed', 'old-seal-on', 'face-not-wiped'],
+    figures: [SEAL],
+    supplies: ['sealant'],
+  }),
+  fit: action(OPENING, 'fit', 1, ['plug in with its seal'], {
+    needs: [...CLOSED, 'hose-not-empty', 'level-not-checked', 'not-rechecked', 'no-top-up'],
+  }),
+  tighten: action(OPENING, 'tighten', 2, ['plug tight'], {
+    needs: [...SECURED, 'not-fitted'],
+    figures: [{ name: 'tightening', of: 'part', leaf: '/tightening' }],
+    hazards: [HAZARD.weepingWasher, HAZARD.weepingTaper],
+    tools: ['torque wrench', 'socket or key'],
+  }),
+  'fit cover': action(COVER, 'fit-cover', 3, ['cover on'], { needs: CLOSED }),
+  'tighten cover': action(COVER, 'tighten-cover', 5, ['cover tight'], {
+    needs: [...SECURED, 'not-fitted'],
+    figures: [{ name: 'tightening', of: 'part', leaf: '/bolts/tightening' }],
+    tools: ['torque wrench', 'socket or key'],
+  }),
+  'wait for the cure': action(COVER, 'cure', 'planned', ['sealant cured'], {
+    needs: ['cover-not-tightened'],
+    figures: [{ name: 'seal', of: 'part', leaf: '/seal' }],
+  }),
+
+  // New oil in, its level judged, and again after a run where the manual asks for it.
+  'measure the oil': action(GEARCASE, 'measure', 3, ['refill measured'], {
+    figures: [REFILL, OILS],
+    tools: ['measuring vessel'],
+    supplies: ['oil'],
+  }),
+  'add the additive': action(GEARCASE, 'additive', 2, ['additive in'], {
+    figures: [OILS],
+    tools: ['measuring vessel'],
+    supplies: ['additive'],
+  }),
+  'pour the oil': action(OPENING, 'pour', 2, ['new oil in'], {
+    needs: [
+      ...SECURED,
+      'opening-closed',
+      'not-drained',
+      'oil-not-inspected',
+      'oil-not-measured',
+      'additive-missing',
+      'drain-not-tightened',
+      'cover-not-cured',
+      'wrong-wheel-mark',
+      'wrong-attitude',
+    ],
+    figures: [REFILL, OILS],
+    tools: ['funnel and hose'],
+    supplies: ['oil'],
+  }),
+  'wait for the hose': action(OPENING, 'hose', 'planned', ['hose empty'], { tools: ['funnel and hose'] }),
+  'check the level': action(OPENING, 'level', 2, ['level judged'], {
+    needs: [
+      ...SECURED,
+      'opening-closed',
+      'hose-not-empty',
+      'wrong-wheel-mark',
+      'wrong-attitude',
+      'oil-not-settled',
+    ],
+    figures: [
+      { name: 'below', of: 'oil space', leaf: '/fill/method/below' },
+      { name: 'temperature', of: 'oil space', leaf: '/fill/level/temperature' },
+      SETTLING,
+    ],
+    hazards: [HAZARD.hotOil],
+  }),
+  'top up': action(OPENING, 'top-up', 3, ['level made up'], {
+    needs: [...SECURED, 'opening-closed', 'wrong-wheel-mark'],
+    figures: [OILS],
+    tools: ['funnel and hose'],
+    supplies: ['oil'],
+  }),
+
+  // The run, the last checks, the used oil and the record.
+  'short run': action(MACHINE, 'run', 5, ['engine runs and the machine may move', 'oil runs through'], {
+    needs: ['not-tightened', 'run-on-stands'],
+    hazards: [HAZARD.hotOil],
+  }),
+  'let settle': action(['machine', 'gearcase'], 'settle', 'planned', ['oil settled'], {
+    needs: ['engine-running'],
+    figures: [SETTLING, { ...SETTLING, of: 'each oil space' }],
+  }),
+  'wipe down': action(['gearcase', 'machine'], 'wipe', 2, ['wiped down'], { supplies: ['rags'] }),
+  'check for leaks': action(['gearcase', 'machine'], 'leaks', 2, ['leaks looked for'], {
+    needs: ['not-tightened', 'not-wiped-down'],
+    hazards: [HAZARD.weepingWasher, HAZARD.weepingTaper],
+  }),
+  'take used oil away': action(MACHINE, 'used-oil', 5, ['used oil away'], {
+    hazards: [HAZARD.usedOil],
+    supplies: ['used-oil container'],
+  }),
+  record: action(MACHINE, 'record', 5, ['work recorded']),
 }
 
 /** Whether steps of this action show this figure: `tightening` where something is tightened, `oils` where oil is used. */
