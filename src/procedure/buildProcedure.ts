@@ -1,5 +1,6 @@
 import {
   type DocumentReference,
+  dropUndefined,
   type Finding,
   type Result,
   refuse,
@@ -80,20 +81,15 @@ export function buildProcedure(
   if (!/^[a-z][a-z0-9-]{0,63}$/.test(id))
     throw refuse('options.id', id, "a small letter, then up to 63 of a-z, 0-9 and '-'", 'string')
   const layout = indexSheet(sheet, identity)
-  const { jobs, findings: jobFindings } = listJobs(sheet, layout, {
-    id,
-    identity,
-    services,
-    ...(only === undefined ? {} : { only }),
-  })
+  const { jobs, findings: jobFindings } = listJobs(sheet, layout, { ...facts, id })
   const concerned = jobs.flatMap(({ emptied }) =>
     emptied.flatMap(({ gearcase }) => [gearcase.path, ...gearcase.shields.map((one) => `/shields/${one}`)]),
   )
+  const isConcerned = ({ path }: Finding) =>
+    concerned.some((one) => path === one || path.startsWith(`${one}/`))
   const findings: readonly Finding<ProcedureCodes>[] = [
     ...jobFindings,
-    ...layout.findings.filter(({ path }) =>
-      concerned.some((one) => path === one || path.startsWith(`${one}/`)),
-    ),
+    ...layout.findings.filter(isConcerned),
     ...jobs.flatMap((job) => findObstacles(job, { kind: 'spec-sheet', id: sheet.id })),
   ]
   if (findings.some((finding) => finding.severity === 'error')) return { ok: false, findings }
@@ -101,39 +97,37 @@ export function buildProcedure(
   const writer = startWriting(sheet, { layout, jobs }, known)
   writeOrderOfWork(writer, jobs)
   const names = known.map((service) => sheet.services[service]?.name ?? service)
-  return {
-    ok: true,
-    value: {
-      kind: 'procedure',
-      version: '1.0',
-      id,
-      name: options.name ?? `${sheet.machine.make} ${sheet.machine.model}: ${names.join(', ')}`,
-      sheet: { id: sheet.id, revision: sheet.revision },
-      identity,
-      services: [...services],
-      ...(only === undefined ? {} : { only: [...only] }),
-      steps: writer.steps,
-    },
-    findings,
-  }
+  const value: ProcedureDocument = dropUndefined({
+    kind: 'procedure',
+    version: '1.0',
+    id,
+    name: options.name ?? `${sheet.machine.make} ${sheet.machine.model}: ${names.join(', ')}`,
+    sheet: { id: sheet.id, revision: sheet.revision },
+    identity,
+    services: [...services],
+    only: only && [...only],
+    steps: writer.steps,
+  })
+  return { ok: true, value, findings }
 }
 
 /** Why no order of work can be written for a job, and what the reader should know of one that can. */
 function findObstacles(job: OilJob, document: DocumentReference): readonly Finding<ProcedureCodes>[] {
   const { gearcase } = job.owner
+  const { name, oilSpace } = gearcase.gearcase
   const { fill } = gearcase
   const findings: Finding<ProcedureCodes>[] = []
   const add = (
     code: CodeWith<OfGearcase>,
     severity: Severity,
     at: string,
-    { path, gearcase: { name: part } } = gearcase,
-    params = { part, gearcase: gearcase.gearcase.name },
-  ): void => {
-    findings.push(procedureFinding(code, severity, document, `${path}${at}`, params))
+    of = gearcase,
+    part = of.gearcase.name,
+  ) => {
+    const params = { part, gearcase: name }
+    findings.push(procedureFinding(code, severity, document, `${of.path}${at}`, params))
   }
-  if (gearcase.gearcase.oilSpace.kind === 'shared')
-    add('procedure/oil-owner-missing', 'error', '/oilSpace/with')
+  if (oilSpace.kind === 'shared') add('procedure/oil-owner-missing', 'error', '/oilSpace/with')
   const judged = isLevelJudged(gearcase, job.task)
   if (job.task === 'change') {
     if (gearcase.fillOpening === undefined) add('procedure/no-fill-opening', 'error', '/openings')
@@ -148,10 +142,7 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
       .flatMap((one) => one.gearcase.openings)
       .find(({ opening }) => opening.uses.some((use) => use.wheelMark))
     if (turning !== undefined)
-      add('procedure/wheel-on-the-ground', 'error', '/access', gearcase, {
-        part: turning.opening.name,
-        gearcase: gearcase.gearcase.name,
-      })
+      add('procedure/wheel-on-the-ground', 'error', '/access', gearcase, turning.opening.name)
   }
   for (const one of job.emptied)
     if (one.gearcase.gearcase.access.kind === 'raised' && one.gearcase.supports.length === 0)

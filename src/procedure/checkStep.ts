@@ -2,6 +2,7 @@ import {
   asText,
   type Cure,
   type DocumentReference,
+  dropUndefined,
   type Finding,
   joinPointer,
   readPointer,
@@ -20,46 +21,42 @@ interface CheckedStep {
   readonly canRun: boolean
 }
 
-/** What is wrong with how one step is written, whatever the steps before it. */
-export function checkStep(
-  sheet: SpecSheet,
-  context: ProcedureContext,
-  step: Step,
-  place: number,
-  document: DocumentReference,
-): CheckedStep {
-  const here: WrittenStep = { step, place, document }
-  const stop = (finding: Finding<ProcedureCodes>): CheckedStep => ({ findings: [finding], canRun: false })
-  const id = asText(step.id)
-  if (typeof step.do !== 'string' || !Object.hasOwn(ACTIONS, step.do))
-    return stop(report(here, 'procedure/unknown-action', ['do'], { step: id, action: asText(step.do) }))
-  const expected = ACTIONS[step.do].on
-  const part = step.on === undefined ? undefined : context.layout.parts.get(step.on)
-  if (step.on !== undefined && part === undefined)
-    return stop(report(here, 'procedure/unknown-part', ['on'], { step: id, on: asText(step.on) }))
-  if (!expected.includes(part?.kind ?? 'machine')) {
-    const at = step.on === undefined ? [] : ['on']
-    return stop(report(here, 'procedure/wrong-part', at, { step: id, action: step.do, required: expected }))
-  }
-  const instance = checkInstance(here, part)
-  if (instance !== undefined) return stop(instance)
-  const params = { step: id, ...namePart(part) }
-  if (step.do === 'turn the wheel' && typeof step.at?.wheelMark !== 'string')
-    return stop(report(here, 'procedure/mark-missing', [], params))
-  const absent = isAbsent(part)
-    ? [
-        report(here, 'procedure/part-not-on-this-machine', ['on'], params, [
-          { op: 'remove', path: joinPointer(['steps', place]) },
-        ]),
-      ]
-    : []
-  return { findings: [...absent, ...checkFigures(sheet, context, here)], canRun: true }
-}
-
 interface WrittenStep {
   readonly step: Step
   readonly place: number
   readonly document: DocumentReference
+}
+
+/** What is wrong with how one step is written, whatever the steps before it. */
+export function checkStep(sheet: SpecSheet, context: ProcedureContext, here: WrittenStep): CheckedStep {
+  const { step, place } = here
+  const stop = (finding: Finding<ProcedureCodes>): CheckedStep => ({ findings: [finding], canRun: false })
+  const id = asText(step.id)
+  const { do: action, on } = step
+  if (typeof action !== 'string' || !Object.hasOwn(ACTIONS, action))
+    return stop(report(here, 'procedure/unknown-action', ['do'], { step: id, action: asText(action) }))
+  const expected = ACTIONS[action].on
+  const part = on === undefined ? undefined : context.layout.parts.get(on)
+  if (on !== undefined && part === undefined)
+    return stop(report(here, 'procedure/unknown-part', ['on'], { step: id, on: asText(on) }))
+  if (!expected.includes(part?.kind ?? 'machine'))
+    return stop(
+      report(here, 'procedure/wrong-part', on === undefined ? [] : ['on'], {
+        step: id,
+        action,
+        required: expected,
+      }),
+    )
+  const instance = checkInstance(here, part)
+  if (instance !== undefined) return stop(instance)
+  const params = { step: id, ...namePart(part) }
+  if (action === 'turn the wheel' && typeof step.at?.wheelMark !== 'string')
+    return stop(report(here, 'procedure/mark-missing', [], params))
+  const remove: Cure = { op: 'remove', path: joinPointer(['steps', place]) }
+  const absent = isAbsent(part)
+    ? [report(here, 'procedure/part-not-on-this-machine', ['on'], params, [remove])]
+    : []
+  return { findings: [...absent, ...checkFigures(sheet, context, here)], canRun: true }
 }
 
 /** A finding at this place inside the step. */
@@ -78,27 +75,22 @@ function report<Code extends keyof ProcedureCodes>(
 function checkInstance(here: WrittenStep, part: Part | undefined): Finding<ProcedureCodes> | undefined {
   const { step, place } = here
   const given = step.at?.instance
-  const gearcase = part !== undefined && 'gearcase' in part ? part.gearcase : undefined
-  const name = gearcase?.gearcase.name
-  const known = (gearcase?.instances ?? []).filter((one) => one !== undefined)
+  const { gearcase: layout, instances = [] } = part !== undefined && 'gearcase' in part ? part.gearcase : {}
+  const known = instances.filter((one) => one !== undefined)
   const id = asText(step.id)
   if (given === undefined) {
-    if (name === undefined || known.length === 0) return undefined
+    if (layout === undefined || known.length === 0) return undefined
     const path = joinPointer(['steps', place, 'at'])
     const cures = known.map((instance): Cure => ({ op: 'add', path, value: { ...step.at, instance } }))
-    return report(here, 'procedure/instance-missing', [], { step: id, gearcase: name, known }, cures)
+    const params = { step: id, gearcase: layout.name, known }
+    return report(here, 'procedure/instance-missing', [], params, cures)
   }
   if (known.includes(given)) return undefined
   const path = joinPointer(['steps', place, 'at', 'instance'])
-  return report(
-    here,
-    'procedure/unknown-instance',
-    ['at', 'instance'],
-    { step: id, instance: asText(given), ...(name === undefined ? {} : { gearcase: name }), known },
-    known.length === 0
-      ? [{ op: 'remove', path }]
-      : known.map((value): Cure => ({ op: 'replace', path, value })),
-  )
+  const cures = known.map((value): Cure => ({ op: 'replace', path, value }))
+  const params = dropUndefined({ step: id, instance: asText(given), gearcase: layout?.name, known })
+  const cure = cures.length === 0 ? [{ op: 'remove', path } as const] : cures
+  return report(here, 'procedure/unknown-instance', ['at', 'instance'], params, cure)
 }
 
 function checkFigures(
@@ -109,35 +101,31 @@ function checkFigures(
   const { step, place } = here
   const id = asText(step.id)
   const figures = figuresOf(sheet, context, step)
-  const found = new Map(Object.entries(step.values ?? {}))
+  const given = new Map(Object.entries(step.values ?? {}))
   const values = joinPointer(['steps', place, 'values'])
-  const findings: Finding<ProcedureCodes>[] = []
-  for (const [name, pointer] of Object.entries(figures)) {
-    const path = joinPointer(['steps', place, 'values', name])
-    const given = found.get(name)
-    const params = { step: id, name, pointer }
-    if (given === undefined) {
-      const isFirst = step.values === undefined
-      const cure: Cure = isFirst
-        ? { op: 'add', path: values, value: figures }
-        : { op: 'add', path, value: pointer }
-      findings.push(
-        report(here, 'procedure/figure-missing', isFirst ? [] : ['values'], params, [cure], 'warning'),
-      )
-    } else if (given !== pointer) {
-      const cure: Cure = { op: 'replace', path, value: pointer }
-      const wrong = { ...params, found: asText(given) }
-      findings.push(report(here, 'procedure/wrong-figure', ['values', name], wrong, [cure]))
+  const missing = Object.entries(figures).flatMap(([name, value]): Finding<ProcedureCodes> | readonly [] => {
+    const path = `${values}${joinPointer([name])}`
+    const found = given.get(name)
+    if (found === value) return []
+    const params = { step: id, name, pointer: value }
+    if (found !== undefined) {
+      const wrong = { ...params, found: asText(found) }
+      return report(here, 'procedure/wrong-figure', ['values', name], wrong, [{ op: 'replace', path, value }])
     }
-  }
-  for (const [name, given] of found) {
-    if (Object.hasOwn(figures, name)) continue
-    if (typeof given === 'string' && readPointer(sheet, given) !== undefined) continue
-    const cure: Cure = { op: 'remove', path: joinPointer(['steps', place, 'values', name]) }
-    const params = { step: id, name, found: asText(given) }
-    findings.push(report(here, 'procedure/dangling-pointer', ['values', name], params, [cure]))
-  }
-  return findings
+    const [at, cure]: [readonly string[], Cure] =
+      step.values === undefined
+        ? [[], { op: 'add', path: values, value: figures }]
+        : [['values'], { op: 'add', path, value }]
+    return report(here, 'procedure/figure-missing', at, params, [cure], 'warning')
+  })
+  const dangling = [...given].flatMap(([name, found]): Finding<ProcedureCodes> | readonly [] => {
+    if (Object.hasOwn(figures, name)) return []
+    if (typeof found === 'string' && readPointer(sheet, found) !== undefined) return []
+    const cure = { op: 'remove', path: `${values}${joinPointer([name])}` } as const
+    const params = { step: id, name, found: asText(found) }
+    return report(here, 'procedure/dangling-pointer', ['values', name], params, [cure])
+  })
+  return [...missing, ...dangling]
 }
 
 function isAbsent(part: Part | undefined): boolean {

@@ -80,10 +80,7 @@ function* listFar(counter: TroubleCounter, steps: readonly Step[], trouble: Trou
   if (place >= steps.length) return
   for (let to = 0; to < steps.length; to += 1) if (to !== place) yield move(steps, place, to)
   for (let from = 0; from < place; from += 1) yield move(steps, from, place)
-  yield {
-    cure: { op: 'remove', path: joinPointer(['steps', place]) },
-    steps: steps.toSpliced(place, 1),
-  }
+  yield { cure: { op: 'remove', path: joinPointer(['steps', place]) }, steps: steps.toSpliced(place, 1) }
 }
 
 function move(steps: readonly Step[], from: number, to: number): Attempt {

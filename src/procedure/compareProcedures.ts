@@ -56,21 +56,15 @@ export function compareProcedures(
   requireDocument('sheet', sheet, 'spec-sheet')
   const [one, other] = [runProcedure(first, sheet), runProcedure(second, sheet)]
   const state = listDifferences(sortLists(one.end), sortLists(other.end), '')
-  const steps = subtract(first.steps, second.steps, describeStep)
-  const back = subtract(second.steps, first.steps, describeStep)
-  const findings = subtract(one.findings, other.findings, describeFinding)
-  const findingsBack = subtract(other.findings, one.findings, describeFinding)
-  const isSame = [state, steps, back, findings, findingsBack].every((list) => list.length === 0)
-  return {
-    verdict: isSame ? 'same' : 'different',
-    state,
-    onlyFirst: steps.map((step) => step.id),
-    onlySecond: back.map((step) => step.id),
-    findings: {
-      onlyFirst: findings.map((finding) => finding.code),
-      onlySecond: findingsBack.map((finding) => finding.code),
-    },
+  const onlyFirst = subtract(first.steps, second.steps, describeStep).map(({ id }) => id)
+  const onlySecond = subtract(second.steps, first.steps, describeStep).map(({ id }) => id)
+  const findings = {
+    onlyFirst: subtract(one.findings, other.findings, describeFinding).map(({ code }) => code),
+    onlySecond: subtract(other.findings, one.findings, describeFinding).map(({ code }) => code),
   }
+  const lists = [state, onlyFirst, onlySecond, findings.onlyFirst, findings.onlySecond]
+  const verdict = lists.every((list) => list.length === 0) ? 'same' : 'different'
+  return { verdict, state, onlyFirst, onlySecond, findings }
 }
 
 /** The state after the last step, and what is wrong, without cures. */

@@ -44,7 +44,7 @@ export function countTroubles(
 function checkKnownStep({ sheet, context, known }: TroubleCounter, step: Step): StepCheck {
   const found = known.get(step)
   if (found !== undefined) return found
-  const { findings, canRun } = checkStep(sheet, context, step, 0, { kind: 'procedure' })
+  const { findings, canRun } = checkStep(sheet, context, { step, place: 0, document: { kind: 'procedure' } })
   const fresh = { faults: findings.length, canRun, place: placeStep(context, step) }
   known.set(step, fresh)
   return fresh

@@ -1,9 +1,9 @@
-import { asText, type DocumentReference, joinPointer } from '../base/index.js'
+import { asText, type DocumentReference, dropUndefined, joinPointer } from '../base/index.js'
 import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
 import { checkStep } from './checkStep.js'
 import { type AtPart, procedureFinding } from './codes.js'
 import { findUndone, type Undone } from './findUndone.js'
-import { namePart } from './layout.js'
+import { nameInstance, namePart } from './layout.js'
 import { severityOf } from './needs.js'
 import { runStep } from './runStep.js'
 import { type ProcedureState, startState } from './state.js'
@@ -31,7 +31,7 @@ export function findTroubles(
     if (ids.has(step.id))
       troubles.push({ finding: reportDuplicate(procedure, place, step, document), place, remedy: [] })
     ids.add(step.id)
-    const { findings, canRun } = checkStep(sheet, context, step, place, document)
+    const { findings, canRun } = checkStep(sheet, context, { step, place, document })
     troubles.push(...findings.map((finding) => ({ finding, place, remedy: [] })))
     for (const { name, remedy } of canRun ? runStep(context, state, step) : []) {
       const path = joinPointer(['steps', place])
@@ -51,10 +51,12 @@ export function findTroubles(
 /** The step and its part by name, for the params of a need that is not met. */
 function nameStep({ layout }: ProcedureContext, { id, on, at }: Step): AtPart {
   const part = on === undefined ? undefined : layout.parts.get(on)
-  const instances = part !== undefined && 'gearcase' in part ? part.gearcase.gearcase.instances : undefined
   const instance = at?.instance
-  const name = instance === undefined ? {} : { instance: instances?.[instance]?.name ?? instance }
-  return { step: asText(id), ...namePart(part), ...name }
+  const named =
+    part !== undefined && 'gearcase' in part
+      ? nameInstance(part.gearcase, instance)
+      : dropUndefined({ instance })
+  return { step: asText(id), ...namePart(part), ...named }
 }
 
 function reportDuplicate(
@@ -68,12 +70,7 @@ function reportDuplicate(
   let count = 2
   while (used.has(`${stem}-${count}`)) count += 1
   const path = joinPointer(['steps', place, 'id'])
-  return procedureFinding(
-    'procedure/duplicate-step-id',
-    'error',
-    document,
-    path,
-    { step: asText(id) },
-    { cures: [{ op: 'replace', path, value: `${stem}-${count}` }] },
-  )
+  const cures = [{ op: 'replace', path, value: `${stem}-${count}` } as const]
+  const params = { step: asText(id) }
+  return procedureFinding('procedure/duplicate-step-id', 'error', document, path, params, { cures })
 }

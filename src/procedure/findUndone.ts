@@ -1,6 +1,6 @@
 import type { DocumentReference, Finding } from '../base/index.js'
 import { type AtPart, type CodeWith, type ProcedureCodes, procedureFinding } from './codes.js'
-import { listGearcaseInstances, namePart } from './layout.js'
+import { listGearcaseInstances, nameInstance, namePart } from './layout.js'
 import { listUnchecked, listUntight } from './needs/closing.js'
 import { isLevelJudged, type OilJob } from './oilJob.js'
 import type { MutableState } from './state.js'
@@ -36,9 +36,7 @@ export function findUndone(
     const { gearcase, instance } = job.owner
     add(missing.code, missing.remedy, {
       gearcase: gearcase.gearcase.name,
-      ...(instance === undefined
-        ? {}
-        : { instance: gearcase.gearcase.instances?.[instance]?.name ?? instance }),
+      ...nameInstance(gearcase, instance),
     })
   }
   const all = listGearcaseInstances(layout)
@@ -63,11 +61,8 @@ function findMissingOilSteps(
   if (task === 'change') {
     const undrained = emptied.filter((one) => gearcaseAt(state, one).oil === 'old')
     if (undrained.length > 0) return { code: 'procedure/not-drained', remedy: undrained.flatMap(draftDrain) }
-    if (here.oil !== 'new')
-      return {
-        code: 'procedure/not-refilled',
-        remedy: draftAt('pour the oil', gearcase.fillOpening, instance),
-      }
+    const pour = draftAt('pour the oil', gearcase.fillOpening, instance)
+    if (here.oil !== 'new') return { code: 'procedure/not-refilled', remedy: pour }
   }
   if (!isLevelJudged(gearcase, task)) return undefined
   const check = draftAt('check the level', gearcase.levelOpening, instance)

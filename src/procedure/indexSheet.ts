@@ -1,5 +1,6 @@
-import { type Finding, type JsonPointer, joinPointer } from '../base/index.js'
+import { dropUndefined, type Finding, type JsonPointer, joinPointer } from '../base/index.js'
 import {
+  type Gearcase,
   type Id,
   type Identity,
   judgePart,
@@ -40,11 +41,11 @@ export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
     const path = joinPointer(['shields', id])
     shields.set(id, { id, path, shield, applies: judge(path, shield.name) })
   }
-  const gearcases = new Map<Id, GearcaseLayout>()
-  for (const id of Object.keys(sheet.gearcases)) {
-    const indexed = indexGearcase(sheet, identity, id, judge)
-    if (indexed !== undefined) gearcases.set(id, indexed)
-  }
+  const gearcases = new Map(
+    Object.entries(sheet.gearcases).map(([id, gearcase]) => {
+      return [id, indexGearcase(sheet, identity, id, gearcase, judge)]
+    }),
+  )
   const supports = Object.entries(sheet.machine.supports)
   return {
     axles: Object.keys(sheet.machine.axles),
@@ -60,70 +61,54 @@ function indexGearcase(
   sheet: SpecSheet,
   identity: Identity,
   id: Id,
+  gearcase: Gearcase,
   judge: (path: JsonPointer, name: string) => Applicability,
-): GearcaseLayout | undefined {
-  const gearcase = sheet.gearcases[id]
-  if (gearcase === undefined) return undefined
+): GearcaseLayout {
   const path = joinPointer(['gearcases', id])
   const applies = judge(path, gearcase.name)
   const openings = Object.entries(gearcase.openings).map(([openingId, opening]): OpeningLayout => {
-    const openingPath = joinPointer(['gearcases', id, 'openings', openingId])
-    return {
-      id: openingId,
-      path: openingPath,
-      opening,
-      applies: judge(openingPath, opening.name),
-      seals: opening.seals.map((_seal, place) => indexSeal(sheet, identity, `${openingPath}/seals/${place}`)),
-    }
+    const at = `${path}${joinPointer(['openings', openingId])}`
+    const seals = opening.seals.map((_seal, place) => indexSeal(sheet, identity, `${at}/seals/${place}`))
+    return { id: openingId, path: at, opening, applies: judge(at, opening.name), seals }
   })
   const covers = Object.entries(gearcase.covers ?? {}).map(([coverId, cover]): CoverLayout => {
-    const coverPath = joinPointer(['gearcases', id, 'covers', coverId])
-    return {
-      id: coverId,
-      path: coverPath,
-      cover,
-      applies: judge(coverPath, cover.name),
-      seal: indexSeal(sheet, identity, `${coverPath}/seal`),
-    }
+    const at = `${path}${joinPointer(['covers', coverId])}`
+    const seal = indexSeal(sheet, identity, `${at}/seal`)
+    return { id: coverId, path: at, cover, applies: judge(at, cover.name), seal }
   })
-  const space = gearcase.oilSpace
-  const own = space.kind === 'own' ? space : undefined
-  const method = own?.fill.method
-  const fillOpenings = openings.filter((one) => one.applies !== 'no' && servesAs(one, 'fill'))
-  const fillOpening = fillOpenings.find((one) => one.id === method?.opening) ?? fillOpenings[0]
-  const levelOpening =
-    method === undefined || method.kind === 'by quantity'
-      ? openings.find((one) => one.applies !== 'no' && servesAs(one, 'level'))
-      : openings.find((one) => one.applies !== 'no' && one.id === method.opening)
-  const emptying = chooseEmptying(gearcase.emptying, openings, covers)
-  const settle = own?.fill.level?.minutesAfterStop
-  return {
+  const { oilSpace: space, access } = gearcase
+  const fill = space.kind === 'own' ? space.fill : undefined
+  const method = fill?.method
+  const usable = openings.filter((one) => one.applies !== 'no')
+  const fillOpenings = usable.filter((one) => servesAs(one, 'fill'))
+  const byQuantity = method === undefined || method.kind === 'by quantity'
+  return dropUndefined({
     id,
     path,
     gearcase,
     applies,
     instances: gearcase.instances === undefined ? [undefined] : Object.keys(gearcase.instances),
     owner: space.kind === 'shared' && Object.hasOwn(sheet.gearcases, space.with) ? space.with : id,
-    ...(own === undefined ? {} : { fill: own.fill }),
+    fill,
     openings,
     covers,
     fillOpenings,
-    ...(fillOpening === undefined ? {} : { fillOpening }),
-    ...(levelOpening === undefined ? {} : { levelOpening }),
-    ...(emptying === undefined ? {} : { emptying }),
-    additive: own === undefined ? 'never' : readAdditive(sheet, identity, id),
-    settles: settle !== undefined && settle.kind !== 'not stated',
+    fillOpening: fillOpenings.find((one) => one.id === method?.opening) ?? fillOpenings[0],
+    levelOpening: usable.find((one) => (byQuantity ? servesAs(one, 'level') : one.id === method.opening)),
+    emptying: chooseEmptying(gearcase.emptying, openings, covers),
+    additive: fill === undefined ? 'never' : readAdditive(sheet, identity, path),
+    settles: (fill?.level?.minutesAfterStop?.kind ?? 'not stated') !== 'not stated',
     supports:
-      gearcase.access.kind === 'raised'
-        ? gearcase.access.supports.filter((support) => Object.hasOwn(sheet.machine.supports, support))
+      access.kind === 'raised'
+        ? access.supports.filter((support) => Object.hasOwn(sheet.machine.supports, support))
         : [],
     shields: gearcase.shields ?? [],
-  }
+  })
 }
 
 /** The first way, in the manual's order, whose part this machine has or may have. */
 function chooseEmptying(
-  ways: SpecSheet['gearcases'][string]['emptying'],
+  ways: Gearcase['emptying'],
   openings: readonly OpeningLayout[],
   covers: readonly CoverLayout[],
 ): EmptyingLayout | undefined {
@@ -171,9 +156,8 @@ function treatSeal(seal: Seal): SealTreatment {
   }
 }
 
-function readAdditive(sheet: SpecSheet, identity: Identity, id: Id): GearcaseLayout['additive'] {
-  const path = joinPointer(['gearcases', id, 'oilSpace', 'oils'])
-  const lists = listCandidates(resolveLeaf(sheet, identity, 'oils', path)) ?? []
+function readAdditive(sheet: SpecSheet, identity: Identity, path: JsonPointer): GearcaseLayout['additive'] {
+  const lists = listCandidates(resolveLeaf(sheet, identity, 'oils', `${path}/oilSpace/oils`)) ?? []
   const choices = lists.flatMap((list) => (list.kind === 'oils' ? list.choices : []))
   if (choices.every((choice) => choice.additive === undefined)) return 'never'
   return choices.every((choice) => choice.additive !== undefined) ? 'always' : 'for some oils'
@@ -185,12 +169,8 @@ function nameParts(
   shields: ReadonlyMap<Id, ShieldLayout>,
 ): ReadonlyMap<JsonPointer, Part> {
   const parts = new Map<JsonPointer, Part>()
-  for (const [id, support] of Object.entries(sheet.machine.supports))
-    parts.set(joinPointer(['machine', 'supports', id]), {
-      kind: 'support',
-      id,
-      ...(support.axle === undefined ? {} : { axle: support.axle }),
-    })
+  for (const id of Object.keys(sheet.machine.supports))
+    parts.set(joinPointer(['machine', 'supports', id]), { kind: 'support', id })
   for (const id of Object.keys(sheet.machine.axles))
     parts.set(joinPointer(['machine', 'axles', id]), { kind: 'axle', id })
   for (const shield of shields.values()) parts.set(shield.path, { kind: 'shield', shield })

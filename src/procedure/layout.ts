@@ -14,33 +14,29 @@ export interface SealLayout {
   readonly cures: boolean
 }
 
-export interface OpeningLayout {
+interface PartLayout {
   readonly id: Id
   readonly path: JsonPointer
-  readonly opening: Opening
   readonly applies: Applicability
+}
+
+export interface OpeningLayout extends PartLayout {
+  readonly opening: Opening
   readonly seals: readonly SealLayout[]
 }
 
-export interface CoverLayout {
-  readonly id: Id
-  readonly path: JsonPointer
+export interface CoverLayout extends PartLayout {
   readonly cover: Cover
-  readonly applies: Applicability
   readonly seal: SealLayout
 }
 
 /** The way that old oil leaves one gearcase of this machine. */
 export type EmptyingLayout =
-  | { readonly kind: 'drain plug'; readonly opening: OpeningLayout }
+  | { readonly kind: 'drain plug' | 'suction'; readonly opening: OpeningLayout }
   | { readonly kind: 'cover'; readonly cover: CoverLayout }
-  | { readonly kind: 'suction'; readonly opening: OpeningLayout }
 
-export interface GearcaseLayout {
-  readonly id: Id
-  readonly path: JsonPointer
+export interface GearcaseLayout extends PartLayout {
   readonly gearcase: Gearcase
-  readonly applies: Applicability
   /** `[undefined]` where the gearcase is there once. */
   readonly instances: readonly (Id | undefined)[]
   /** The gearcase that owns the oil: itself, or the one it shares with. */
@@ -60,33 +56,24 @@ export interface GearcaseLayout {
   readonly shields: readonly Id[]
 }
 
-export interface ShieldLayout {
-  readonly id: Id
-  readonly path: JsonPointer
+export interface ShieldLayout extends PartLayout {
   readonly shield: Shield
-  readonly applies: Applicability
+}
+
+interface OfGearcase<Kind extends string> {
+  readonly kind: Kind
+  readonly gearcase: GearcaseLayout
 }
 
 /** The part that a pointer names. */
 export type Part =
-  | { readonly kind: 'support'; readonly id: Id; readonly axle?: Id }
-  | { readonly kind: 'axle'; readonly id: Id }
+  | { readonly kind: 'support' | 'axle'; readonly id: Id }
   | { readonly kind: 'shield'; readonly shield: ShieldLayout }
-  | { readonly kind: 'gearcase'; readonly gearcase: GearcaseLayout }
-  | { readonly kind: 'opening'; readonly gearcase: GearcaseLayout; readonly opening: OpeningLayout }
-  | { readonly kind: 'cover'; readonly gearcase: GearcaseLayout; readonly cover: CoverLayout }
-  | {
-      readonly kind: 'seal'
-      readonly gearcase: GearcaseLayout
-      readonly opening: OpeningLayout
-      readonly seal: SealLayout
-    }
-  | {
-      readonly kind: 'cover seal'
-      readonly gearcase: GearcaseLayout
-      readonly cover: CoverLayout
-      readonly seal: SealLayout
-    }
+  | OfGearcase<'gearcase'>
+  | (OfGearcase<'opening'> & { readonly opening: OpeningLayout })
+  | (OfGearcase<'cover'> & { readonly cover: CoverLayout })
+  | (OfGearcase<'seal'> & { readonly opening: OpeningLayout; readonly seal: SealLayout })
+  | (OfGearcase<'cover seal'> & { readonly cover: CoverLayout; readonly seal: SealLayout })
 
 /** The sheet as this one machine has it, by the names that steps use. */
 export interface IndexedSheet {
@@ -152,10 +139,18 @@ export function findSharers(layout: IndexedSheet, owner: GearcaseInstance): read
 
 /** The part in the sheet's own names. */
 export function namePart(part: Part | undefined): Pick<AtPart, 'part' | 'gearcase'> {
-  if (part === undefined || part.kind === 'support' || part.kind === 'axle') return {}
-  if (part.kind === 'shield') return { part: part.shield.shield.name }
+  if (part?.kind === 'shield') return { part: part.shield.shield.name }
+  if (part === undefined || !('gearcase' in part)) return {}
   const gearcase = part.gearcase.gearcase.name
   if ('opening' in part) return { part: part.opening.opening.name, gearcase }
   if ('cover' in part) return { part: part.cover.cover.name, gearcase }
   return { gearcase }
+}
+
+/** The instance in the sheet's own name. */
+export function nameInstance(
+  { gearcase }: GearcaseLayout,
+  instance: Id | undefined,
+): Pick<AtPart, 'instance'> {
+  return instance === undefined ? {} : { instance: gearcase.instances?.[instance]?.name ?? instance }
 }

@@ -1,4 +1,4 @@
-import { type Finding, joinPointer } from '../base/index.js'
+import { dropUndefined, type Finding, joinPointer } from '../base/index.js'
 import {
   type Id,
   judgePart,
@@ -63,13 +63,13 @@ export function listJobs(
       if (!isKnown && self.gearcase.emptying !== undefined) job.emptied = [...job.emptied, self]
     }
   }
-  for (const [place, one] of (only ?? []).entries())
-    if (!meant.has(one)) {
-      const { service, gearcase, instance } = one
-      const params = { service, gearcase, ...(instance === undefined ? {} : { instance }) }
-      const path = joinPointer(['only', place])
-      findings.push(procedureFinding('procedure/only-without-match', 'error', document, path, params))
-    }
+  for (const [place, one] of (only ?? []).entries()) {
+    if (meant.has(one)) continue
+    const { service, gearcase, instance } = one
+    const params = dropUndefined({ service, gearcase, instance })
+    const path = joinPointer(['only', place])
+    findings.push(procedureFinding('procedure/only-without-match', 'error', document, path, params))
+  }
   const order = [...layout.gearcases.keys()]
   const sorted = [...jobs.values()].sort(
     ({ owner: first }, { owner: second }) =>

@@ -3,7 +3,6 @@ import { stateKey } from './layout.js'
 import { CLOSING_NEEDS, listInstancesConcerned } from './needs/closing.js'
 import { FILLING_NEEDS, listUndrained } from './needs/filling.js'
 import { listOtherFills, OPENING_NEEDS } from './needs/opening.js'
-import { SEALING_NEEDS } from './needs/sealing.js'
 import { SECURING_NEEDS } from './needs/securing.js'
 import { coverAt, gearcaseAt, type Need, openingAt, type StepContext } from './stepContext.js'
 
@@ -11,14 +10,12 @@ import { coverAt, gearcaseAt, type Need, openingAt, type StepContext } from './s
 export type NeedName =
   | keyof typeof SECURING_NEEDS
   | keyof typeof OPENING_NEEDS
-  | keyof typeof SEALING_NEEDS
   | keyof typeof FILLING_NEEDS
   | keyof typeof CLOSING_NEEDS
 
 export const NEEDS: Readonly<Record<NeedName, Need>> = {
   ...SECURING_NEEDS,
   ...OPENING_NEEDS,
-  ...SEALING_NEEDS,
   ...FILLING_NEEDS,
   ...CLOSING_NEEDS,
 }

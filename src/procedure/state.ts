@@ -1,15 +1,13 @@
 import type { Id, WheelMark } from '../spec/index.js'
-import { type IndexedSheet, stateKey } from './layout.js'
+import { type IndexedSheet, listGearcaseInstances, stateKey } from './layout.js'
 
 /** Where a plug is: `cracked` is loose in its seat, `nipped` turned in by hand, `in` fitted with its seal but not tight. */
 type PlugPosition = 'tight' | 'cracked' | 'nipped' | 'out' | 'in'
 
-interface PartState {
-  readonly areaClean: boolean
-  readonly faceWiped: boolean
-  readonly magnetSeen: boolean
-  readonly magnetClean: boolean
-}
+type Flags<T> = { readonly [Name in keyof T]: boolean }
+
+const PART = { areaClean: false, faceWiped: false, magnetSeen: false, magnetClean: false }
+type PartState = Flags<typeof PART>
 
 export interface OpeningState extends PartState {
   readonly position: PlugPosition
@@ -27,22 +25,27 @@ export interface CoverState extends PartState {
 /** `used`: its plug was opened since it was fitted; `off`: the old one is away. */
 type SealState = 'undisturbed' | 'used' | 'off' | 'new' | 'inspected'
 
-export interface GearcaseState {
-  readonly oil: 'old' | 'out' | 'new'
-  readonly panPlaced: boolean
-  readonly oilSeen: boolean
-  readonly breatherClear: boolean
-  readonly wheelMark: WheelMark | 'not known'
-  readonly measured: boolean
-  readonly additiveIn: boolean
-  readonly hoseEmpty: boolean
-  readonly levelChecked: boolean
+const GEARCASE = {
+  oil: 'old',
+  panPlaced: false,
+  oilSeen: false,
+  breatherClear: false,
+  wheelMark: 'not known',
+  measured: false,
+  additiveIn: false,
+  hoseEmpty: true,
+  levelChecked: false,
   /** Topped up where it was low, since the last level check. */
-  readonly toppedUp: boolean
-  readonly ranSinceFill: boolean
-  readonly levelCheckedSinceRun: boolean
-  readonly wipedDown: boolean
-  readonly leaksChecked: boolean
+  toppedUp: false,
+  ranSinceFill: false,
+  levelCheckedSinceRun: false,
+  wipedDown: false,
+  leaksChecked: false,
+} as const
+
+export interface GearcaseState extends Flags<Omit<typeof GEARCASE, 'oil' | 'wheelMark'>> {
+  readonly oil: 'old' | 'out' | 'new'
+  readonly wheelMark: WheelMark | 'not known'
 }
 
 /**
@@ -102,35 +105,16 @@ export function startState(layout: IndexedSheet): MutableState {
     seals: {},
   }
   for (const shield of layout.shields.values()) state.shields[shield.path] = 'on'
-  for (const gearcase of layout.gearcases.values()) {
-    for (const instance of gearcase.instances) {
-      state.gearcases[stateKey(gearcase.path, instance)] = {
-        oil: 'old',
-        panPlaced: false,
-        oilSeen: false,
-        breatherClear: false,
-        wheelMark: 'not known',
-        measured: false,
-        additiveIn: false,
-        hoseEmpty: true,
-        levelChecked: false,
-        toppedUp: false,
-        ranSinceFill: false,
-        levelCheckedSinceRun: false,
-        wipedDown: false,
-        leaksChecked: false,
-      }
-      const fresh = { areaClean: false, faceWiped: false, magnetSeen: false, magnetClean: false }
-      for (const opening of gearcase.openings) {
-        const key = stateKey(opening.path, instance)
-        state.openings[key] = { position: 'tight', everCracked: false, ...fresh, outAt: [] }
-        for (const seal of opening.seals) state.seals[stateKey(seal.path, instance)] = 'undisturbed'
-      }
-      for (const cover of gearcase.covers) {
-        const key = stateKey(cover.path, instance)
-        state.covers[key] = { position: 'tight', everOff: false, ...fresh, cured: false }
-        state.seals[stateKey(cover.seal.path, instance)] = 'undisturbed'
-      }
+  for (const { gearcase, instance } of listGearcaseInstances(layout)) {
+    state.gearcases[stateKey(gearcase.path, instance)] = { ...GEARCASE }
+    for (const { path, seals } of gearcase.openings) {
+      const key = stateKey(path, instance)
+      state.openings[key] = { position: 'tight', everCracked: false, ...PART, outAt: [] }
+      for (const seal of seals) state.seals[stateKey(seal.path, instance)] = 'undisturbed'
+    }
+    for (const { path, seal } of gearcase.covers) {
+      state.covers[stateKey(path, instance)] = { position: 'tight', everOff: false, ...PART, cured: false }
+      state.seals[stateKey(seal.path, instance)] = 'undisturbed'
     }
   }
   return state

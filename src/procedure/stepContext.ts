@@ -91,22 +91,20 @@ export function draftAt(
   part: { readonly path: string } | undefined,
   instance: Id | undefined,
 ): readonly StepDraft[] {
-  if (part === undefined) return []
-  return [{ do: action, on: part.path, ...(instance === undefined ? {} : { at: { instance } }) }]
+  return part === undefined ? [] : [draft(action, part.path, instance)]
 }
 
 /** Another action on the part of a step, or on one near it; wheel marks are left out. */
 export function draftHere(
   { step, instance }: StepContext,
   action: Action,
-  part: { readonly path: string } | undefined = undefined,
+  part?: { readonly path: string },
 ): StepDraft {
-  const on = part?.path ?? step.on
-  return {
-    do: action,
-    ...(on === undefined ? {} : { on }),
-    ...(instance === undefined ? {} : { at: { instance } }),
-  }
+  return draft(action, part?.path ?? step.on, instance)
+}
+
+function draft(action: Action, on: string | undefined, instance: Id | undefined): StepDraft {
+  return { do: action, ...(on !== undefined && { on }), ...(instance !== undefined && { at: { instance } }) }
 }
 
 /** The step that lets this gearcase's oil out. */
@@ -118,3 +116,8 @@ export function draftDrain({ gearcase, instance }: GearcaseInstance): readonly S
 
 /** Something that must hold before a step: `true`, or the steps that would have made it hold, in order. */
 export type Need = (context: StepContext) => true | readonly StepDraft[]
+
+/** A need that holds where nothing is left to do. */
+export function noneOf(left: readonly StepDraft[]): ReturnType<Need> {
+  return left.length === 0 || left
+}

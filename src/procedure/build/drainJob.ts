@@ -1,3 +1,4 @@
+import { dropUndefined } from '../../base/index.js'
 import type { WheelMark } from '../../spec/index.js'
 import { type GearcaseInstance, type OpeningLayout, wheelMarkFor } from '../layout.js'
 import type { OilJob } from '../oilJob.js'
@@ -69,8 +70,6 @@ export function turnTo(
   if (mark === undefined || gearcaseAt(writer.state, self).wheelMark === mark) return
   for (const one of self.gearcase.openings)
     if (isOpen(writer, one, self)) writeAt(writer, 'nip by hand', one, self)
-  write(writer, 'turn the wheel', opening.path, {
-    ...(self.instance === undefined ? {} : { instance: self.instance }),
-    wheelMark: mark,
-  })
+  const at = dropUndefined({ instance: self.instance, wheelMark: mark })
+  write(writer, 'turn the wheel', opening.path, at)
 }

@@ -1,3 +1,4 @@
+import { dropUndefined } from '../../base/index.js'
 import type { Action, Id, SpecSheet, Step } from '../../spec/index.js'
 import { ACTIONS } from '../actions.js'
 import { figuresOf } from '../figuresOf.js'
@@ -34,23 +35,19 @@ export function startWriting(sheet: SpecSheet, context: ProcedureContext, servic
   }
 }
 
-export function write(writer: Writer, action: Action, on?: string, at?: StepDraft['at']): void {
-  const draft: StepDraft = {
+export function write(writer: Writer, action: Action, on?: string, at: StepDraft['at'] = {}): void {
+  const draft: StepDraft = dropUndefined({
     do: action,
-    ...(on === undefined ? {} : { on }),
-    ...(at === undefined || Object.keys(at).length === 0 ? {} : { at }),
-  }
+    on,
+    at: Object.keys(at).length === 0 ? undefined : at,
+  })
   const id = nameStep(draft, writer.usedIds)
   writer.usedIds.add(id)
   const values = figuresOf(writer.sheet, writer.context, draft)
   const note = takeNote(writer, action, id)
   runStep(writer.context, writer.state, draft)
-  writer.steps.push({
-    id,
-    ...draft,
-    ...(Object.keys(values).length === 0 ? {} : { values }),
-    ...(note === undefined ? {} : { note }),
-  })
+  const shown = Object.keys(values).length === 0 ? undefined : values
+  writer.steps.push(dropUndefined({ id, ...draft, values: shown, note }))
 }
 
 /** A step on a part of this gearcase, with the wheel's position where an opening turns with it. */
@@ -62,10 +59,8 @@ export function writeAt(
 ): void {
   const turns = 'opening' in part && part.opening.uses.some((use) => use.wheelMark !== undefined)
   const mark = gearcaseAt(writer.state, self).wheelMark
-  write(writer, action, part.path, {
-    ...(self.instance === undefined ? {} : { instance: self.instance }),
-    ...(turns && mark !== 'not known' ? { wheelMark: mark } : {}),
-  })
+  const wheelMark = turns && mark !== 'not known' ? mark : undefined
+  write(writer, action, part.path, dropUndefined({ instance: self.instance, wheelMark }))
 }
 
 export function isOpen(writer: Writer, opening: OpeningLayout, self: GearcaseInstance): boolean {
@@ -85,19 +80,12 @@ export function nameStep(step: StepDraft, used: ReadonlySet<Id>): Id {
   const [room, owner, kind, part, ...rest] = tokens
   const short = ACTIONS[step.do].short
   const ofGearcase = room === 'gearcases' && owner !== undefined
+  const seal = rest[0] === 'seals' && rest[1] !== '0' ? rest[1] : undefined
   const words = ofGearcase
-    ? [
-        owner,
-        step.at?.instance,
-        short,
-        kind === undefined ? undefined : part,
-        rest[0] === 'seals' && rest[1] !== '0' ? rest[1] : undefined,
-      ]
+    ? [owner, step.at?.instance, short, kind && part, seal]
     : [short, tokens[room === 'machine' ? 2 : 1]]
-  const base = words
-    .filter((word) => word !== undefined)
-    .join('-')
-    .slice(0, 60)
+  const known = words.filter((word) => word !== undefined)
+  const base = known.join('-').slice(0, 60)
   let id = base
   for (let count = 2; used.has(id); count += 1) id = `${base}-${count}`
   return id

@@ -1,4 +1,4 @@
-import { type GearcaseInstance, listGearcaseInstances } from '../layout.js'
+import { type GearcaseInstance, listGearcaseInstances, type SealLayout, stateKey } from '../layout.js'
 import type { MutableState } from '../state.js'
 import {
   coverAt,
@@ -6,17 +6,34 @@ import {
   draftHere,
   gearcaseAt,
   type Need,
+  noneOf,
   openingAt,
+  partAt,
   type StepContext,
   type StepDraft,
 } from '../stepContext.js'
 
-/** What was opened is closed before oil moves or eyes look for it. */
+/** A joint is closed only on a clean face, with what the manual puts between, and before oil moves or eyes look for it. */
 export const CLOSING_NEEDS = {
-  'not-tightened': (context) => {
-    const untight = listUntight(context.state, listInstancesConcerned(context))
-    return untight.length === 0 || untight
+  'magnet-not-inspected': (context) =>
+    !hasMagnet(context) ||
+    (partAt(context)?.magnetSeen ?? true) || [draftHere(context, 'inspect the magnet')],
+  'magnet-not-cleaned': (context) =>
+    !hasMagnet(context) || (partAt(context)?.magnetClean ?? true) || [draftHere(context, 'clean the magnet')],
+  'old-seal-on': (context) =>
+    noneOf(listOldSeals(context).map((seal) => draftHere(context, 'take off old seal', seal))),
+  'face-not-wiped': (context) =>
+    (partAt(context)?.faceWiped ?? true) || [
+      draftHere(context, 'wipe the seal face', context.opening ?? context.cover),
+    ],
+  'seal-not-renewed': (context) =>
+    noneOf(listUnfitSeals(context).map((seal) => draftHere(context, ACTION_OF[seal.treatment], seal))),
+  'not-fitted': (context) => {
+    const position = partAt(context)?.position ?? 'in'
+    if (position === 'in' || position === 'tight') return true
+    return [draftHere(context, context.cover === undefined ? 'fit' : 'fit cover')]
   },
+  'not-tightened': (context) => noneOf(listUntight(context.state, listInstancesConcerned(context))),
   'cover-not-tightened': (context) =>
     context.cover === undefined ||
     coverAt(context.state, context.cover, context.instance).position === 'tight' || [
@@ -28,10 +45,7 @@ export const CLOSING_NEEDS = {
         gearcaseAt(context.state, one).wipedDown ||
         (context.gearcase === undefined && !wasOpened(context.state, one)),
     ) || [draftHere(context, 'wipe down')],
-  'leaks-not-checked': (context) => {
-    const unchecked = listUnchecked(context.state, listInstancesConcerned(context))
-    return unchecked.length === 0 || unchecked
-  },
+  'leaks-not-checked': (context) => noneOf(listUnchecked(context.state, listInstancesConcerned(context))),
 } satisfies Readonly<Record<string, Need>>
 
 /** The step's own gearcase, those behind its shield, or all. */
@@ -74,4 +88,38 @@ function wasOpened(state: MutableState, { gearcase, instance }: GearcaseInstance
     gearcase.openings.some((one) => openingAt(state, one, instance).everCracked) ||
     gearcase.covers.some((one) => coverAt(state, one, instance).everOff)
   )
+}
+
+const ACTION_OF: Readonly<Record<SealLayout['treatment'], StepDraft['do']>> = {
+  renew: 'fit new seal',
+  apply: 'apply sealant',
+  inspect: 'inspect the seal',
+  none: 'wipe the seal face',
+}
+
+function hasMagnet({ opening, cover }: StepContext): boolean {
+  return opening?.opening.magnet === true || cover?.cover.magnet === true
+}
+
+function listSeals({ opening, cover, seal }: StepContext): readonly SealLayout[] {
+  if (seal !== undefined) return [seal]
+  if (opening !== undefined) return opening.seals
+  return cover === undefined ? [] : [cover.seal]
+}
+
+/** Seals that have to go and are still there. */
+function listOldSeals(context: StepContext): readonly SealLayout[] {
+  return listSeals(context).filter(({ path, treatment }) => {
+    const here = context.state.seals[stateKey(path, context.instance)]
+    const goes = treatment === 'renew' || treatment === 'apply' || context.step.do === 'fit new seal'
+    return goes && (here === 'used' || here === 'undisturbed' || here === 'inspected')
+  })
+}
+
+function listUnfitSeals(context: StepContext): readonly SealLayout[] {
+  return listSeals(context).filter(({ path, treatment }) => {
+    const here = context.state.seals[stateKey(path, context.instance)]
+    if (treatment === 'none' || here === 'new') return false
+    return !(treatment === 'inspect' && here === 'inspected')
+  })
 }

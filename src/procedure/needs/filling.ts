@@ -1,4 +1,4 @@
-import { findSharers, type GearcaseInstance, type IndexedSheet } from '../layout.js'
+import { findSharers, type GearcaseInstance, type IndexedSheet, type OpeningLayout } from '../layout.js'
 import { findJob, isLevelJudged } from '../oilJob.js'
 import type { MutableState } from '../state.js'
 import {
@@ -7,6 +7,7 @@ import {
   draftDrain,
   gearcaseAt,
   type Need,
+  noneOf,
   type StepContext,
   type StepDraft,
 } from '../stepContext.js'
@@ -30,15 +31,9 @@ export const FILLING_NEEDS = {
     owner?.gearcase.additive !== 'always' ||
     gearcaseAt(state, owner).additiveIn ||
     draftAt('add the additive', owner.gearcase, owner.instance),
-  'drain-not-tightened': (context) => {
-    const open = listOpenDrains(context)
-    return open.length === 0 || open
-  },
-  'cover-not-cured': (context) => {
-    const uncured =
-      context.owner === undefined ? [] : listUncured(context.layout, context.state, context.owner)
-    return uncured.length === 0 || uncured
-  },
+  'drain-not-tightened': (context) => noneOf(listOpenDrains(context)),
+  'cover-not-cured': ({ layout, state, owner }) =>
+    owner === undefined || noneOf(listUncured(layout, state, owner)),
   'hose-not-empty': ({ state, owner, opening, step }) => {
     if (owner === undefined || gearcaseAt(state, owner).hoseEmpty) return true
     const { fillOpening, fillOpenings } = owner.gearcase
@@ -56,37 +51,29 @@ export const FILLING_NEEDS = {
     if (owner === undefined || !closesLevel(context)) return true
     const here = gearcaseAt(state, owner)
     const task = findJob(jobs, owner)?.task
+    const judged = isLevelJudged(owner.gearcase, task) && (here.oil === 'new' || task === 'check')
     return (
-      here.levelChecked ||
-      !isLevelJudged(owner.gearcase, task) ||
-      (here.oil !== 'new' && task !== 'check') ||
-      draftAt('check the level', owner.gearcase.levelOpening, owner.instance)
+      !judged || here.levelChecked || draftAt('check the level', owner.gearcase.levelOpening, owner.instance)
     )
   },
   'not-rechecked': ({ state, owner, opening }) => {
-    if (owner === undefined || owner.gearcase.levelOpening?.path !== opening?.path) return true
-    const here = gearcaseAt(state, owner)
-    const ran = here.oil === 'new' && here.ranSinceFill
-    return (
-      owner.gearcase.fill?.level?.recheckAfterRun !== true ||
-      !isLevelJudged(owner.gearcase, 'change') ||
-      !ran ||
-      here.levelCheckedSinceRun ||
-      draftAt('check the level', owner.gearcase.levelOpening, owner.instance)
-    )
+    if (owner === undefined || !isRecheckedAt(owner, opening)) return true
+    const { oil, ranSinceFill, levelCheckedSinceRun } = gearcaseAt(state, owner)
+    if (oil !== 'new' || !ranSinceFill || !isLevelJudged(owner.gearcase, 'change')) return true
+    return levelCheckedSinceRun || draftAt('check the level', opening, owner.instance)
   },
   'no-top-up': ({ state, owner, opening }) => {
-    if (owner === undefined || owner.gearcase.levelOpening?.path !== opening?.path) return true
-    const here = gearcaseAt(state, owner)
-    const rechecked = here.oil === 'new' && here.levelCheckedSinceRun
-    return (
-      owner.gearcase.fill?.level?.recheckAfterRun !== true ||
-      !rechecked ||
-      here.toppedUp ||
-      draftAt('top up', owner.gearcase.fillOpening, owner.instance)
-    )
+    if (owner === undefined || !isRecheckedAt(owner, opening)) return true
+    const { oil, levelCheckedSinceRun, toppedUp } = gearcaseAt(state, owner)
+    if (oil !== 'new' || !levelCheckedSinceRun) return true
+    return toppedUp || draftAt('top up', owner.gearcase.fillOpening, owner.instance)
   },
 } satisfies Readonly<Record<string, Need>>
+
+/** Whether this is the opening at which the level is checked again after the run. */
+function isRecheckedAt({ gearcase }: GearcaseInstance, opening: OpeningLayout | undefined): boolean {
+  return gearcase.levelOpening?.path === opening?.path && gearcase.fill?.level?.recheckAfterRun === true
+}
 
 /** Closing this opening ends the chance to judge the level; a sight glass shows it until the fill plug is in. */
 function closesLevel({ owner, opening }: StepContext): boolean {

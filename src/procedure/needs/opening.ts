@@ -5,6 +5,7 @@ import {
   draftHere,
   gearcaseAt,
   type Need,
+  noneOf,
   openingAt,
   partAt,
   type StepContext,
@@ -27,7 +28,7 @@ export const OPENING_NEEDS = {
       ({ id, path, applies }) =>
         applies !== 'no' && gearcase?.shields.includes(id) === true && state.shields[path] === 'on',
     )
-    return on.length === 0 || on.map(({ path }) => ({ do: 'remove shield', on: path }))
+    return noneOf(on.map(({ path }) => ({ do: 'remove shield', on: path })))
   },
   'fill-not-cracked': (context) =>
     isAnyFill(context, ({ everCracked }) => everCracked) || draftAtFill(context, 'crack loose'),
@@ -69,26 +70,18 @@ export const OPENING_NEEDS = {
     if (self === undefined || mark === undefined) return true
     const here = gearcaseAt(state, self).wheelMark
     if ([mark, ...others].some((one) => one === here)) return true
-    return [
-      {
-        do: 'turn the wheel',
-        ...(opening === undefined ? {} : { on: opening.path }),
-        at: { ...(instance === undefined ? {} : { instance }), wheelMark: mark },
-      },
-    ]
+    const at = { ...(instance !== undefined && { instance }), wheelMark: mark }
+    return [{ do: 'turn the wheel', ...(opening && { on: opening.path }), at }]
   },
 } satisfies Readonly<Record<string, Need>>
-
-interface FillOpening {
-  readonly opening: OpeningLayout
-  readonly instance: string | undefined
-}
 
 /**
  * Fill openings that must be known to open before this part lets the oil out. None where the part is itself its oil
  * space's sole fill opening, where the oil is out already, or where the part lets none out.
  */
-export function listOtherFills(context: StepContext): readonly FillOpening[] {
+export function listOtherFills(
+  context: StepContext,
+): readonly { readonly opening: OpeningLayout; readonly instance: string | undefined }[] {
   const { self, owner, opening, cover, state } = context
   if (self === undefined || owner === undefined) return []
   const drains = cover !== undefined || (opening !== undefined && isDrainOpening(self.gearcase, opening))
@@ -103,11 +96,8 @@ function isAnyFill(
   context: StepContext,
   test: (opening: { readonly everCracked: boolean; readonly position: string }) => boolean,
 ): boolean {
-  const fills = listOtherFills(context)
-  return (
-    fills.length === 0 ||
-    fills.some(({ opening, instance }) => test(openingAt(context.state, opening, instance)))
-  )
+  const fills = listOtherFills(context).map((fill) => openingAt(context.state, fill.opening, fill.instance))
+  return fills.length === 0 || fills.some(test)
 }
 
 function draftAtFill(context: StepContext, action: StepDraft['do']): readonly StepDraft[] {

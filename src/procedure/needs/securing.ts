@@ -5,6 +5,7 @@ import {
   draftAt,
   gearcaseAt,
   type Need,
+  noneOf,
   openingAt,
   type StepContext,
   type StepDraft,
@@ -25,9 +26,9 @@ export const SECURING_NEEDS = {
       staying.map((axle) => ({ do: 'chock the wheels', on: joinPointer(['machine', 'axles', axle]) }))
     )
   },
-  'jack-as-support': ({ state }) => {
-    const onJack = state.lifted.filter((support) => !state.onStands.includes(support))
-    return onJack.length === 0 || onJack.map((support) => draftAtSupport('set on stands', support))
+  'jack-as-support': ({ state: { lifted, onStands } }) => {
+    const onJack = lifted.filter((support) => !onStands.includes(support))
+    return noneOf(onJack.map((support) => draftAtSupport('set on stands', support)))
   },
   'not-raised': ({ state, part, gearcase }) => {
     const needed = part?.kind === 'support' ? [part.id] : (gearcase?.supports ?? [])
@@ -36,10 +37,8 @@ export const SECURING_NEEDS = {
     if (part?.kind !== 'support') return raiseOnStands(missing)
     return missing.map((support) => draftAtSupport('raise the machine', support))
   },
-  'drain-not-raised': (context) => {
-    const missing = isDrain(context) ? listMissingSupports(context) : []
-    return missing.length === 0 || raiseOnStands(missing)
-  },
+  'drain-not-raised': (context) =>
+    noneOf(isDrain(context) ? raiseOnStands(listMissingSupports(context)) : []),
   'run-on-stands': ({ state }) => state.lifted.length === 0 || [{ do: 'lower the machine' }],
   'wheel-not-clear': (context) => {
     const missing = listMissingSupports(context)
@@ -47,10 +46,8 @@ export const SECURING_NEEDS = {
     return (context.gearcase.supports.length > 0 && missing.length === 0) || raiseOnStands(missing)
   },
   'wheel-turned-with-plug-out': ({ state, gearcase, instance }) => {
-    const open = (gearcase?.openings ?? []).filter(
-      (one) => openingAt(state, one, instance).position === 'out',
-    )
-    return open.length === 0 || open.flatMap((one) => draftAt('nip by hand', one, instance))
+    const open = gearcase?.openings.filter((one) => openingAt(state, one, instance).position === 'out') ?? []
+    return noneOf(open.flatMap((one) => draftAt('nip by hand', one, instance)))
   },
   'wrong-attitude': ({ state, owner, step }) => {
     const fill = owner?.gearcase.fill
