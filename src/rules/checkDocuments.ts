@@ -61,14 +61,11 @@ export function checkDocuments<House extends AnyRule = never>(
   return found as readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[]
 }
 
-/** A sheet's findings after its waivers, and the places of the waivers that waived nothing. */
-interface WaivedFindings {
-  readonly findings: readonly Finding[]
-  readonly unusedWaivers: readonly number[]
-}
-
-/** A waived finding keeps its place, says which waiver and why, and counts as information from then on. */
-function applyWaivers(sheet: SpecSheet, findings: readonly Finding[]): WaivedFindings {
+/**
+ * A waived finding keeps its place, says which waiver and why, and counts as information from then on.
+ * `unusedWaivers` are the places of the waivers that waived nothing.
+ */
+function applyWaivers(sheet: SpecSheet, findings: readonly Finding[]) {
   const waivers = sheet.waivers ?? []
   const used = new Set<number>()
   const waived = findings.map((finding): Finding => {
@@ -92,12 +89,13 @@ function roomFindings({
   input: { document, sheet },
   inside,
 }: Subject): readonly Finding<MeterCodes & ProcedureCodes>[] {
-  const found = (): readonly Finding<MeterCodes & ProcedureCodes>[] => {
-    if (document.kind === 'machine-log') return readMeters(document).findings
-    if (document.kind !== 'procedure' || sheet === undefined) return []
-    return validateProcedure(document, sheet.document)
-  }
+  const found: readonly Finding<MeterCodes & ProcedureCodes>[] =
+    document.kind === 'machine-log'
+      ? readMeters(document).findings
+      : document.kind === 'procedure' && sheet !== undefined
+        ? validateProcedure(document, sheet.document)
+        : []
   const { name } = inside
   const reference = { kind: document.kind, id: document.id, ...(name === undefined ? {} : { name }) }
-  return found().map((finding) => ({ ...finding, document: reference }))
+  return found.map((finding) => ({ ...finding, document: reference }))
 }

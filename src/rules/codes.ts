@@ -173,11 +173,6 @@ export interface RuleCodes {
   }
 }
 
-/** The codes of some rooms alone. */
-export type RoomRuleCodes<Room extends string> = {
-  [Code in keyof RuleCodes as Code extends `${Room}/${string}` ? Code : never]: RuleCodes[Code]
-}
-
 /** Codes that `checkDocuments` finds: those of the rules, and what other rooms find in meters and procedures. */
 export interface DocumentCodes
   extends RuleCodes,

@@ -1,7 +1,7 @@
 // What other rooms may use of this one.
 export { checkDocuments } from './checkDocuments.js'
 export { checkRecordRules } from './checkRecordRules.js'
-export type { DocumentCodes, RoomRuleCodes, RuleCodes } from './codes.js'
+export type { DocumentCodes, RuleCodes } from './codes.js'
 export type { RecordIndex } from './lookup/indexRecord.js'
 export type { SheetIndex } from './lookup/indexSheet.js'
 export {

@@ -1,6 +1,7 @@
 import type { Cure, JsonPointer, Params, Place, Severity } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type {
+  Documents,
   MachineLog,
   ProcedureDocument,
   ServiceRecord,
@@ -49,16 +50,8 @@ export interface RuleFinding<Its = Params> {
   readonly severity?: Severity
 }
 
-/** The documents that a rule can be about, by kind. */
-export interface RuleSubjects {
-  readonly 'spec-sheet': SpecSheet
-  readonly 'machine-log': MachineLog
-  readonly toolbox: Toolbox
-  readonly stock: Stock
-  readonly procedure: ProcedureDocument
-  /** Both the documents of their own and the records that a log holds. */
-  readonly 'service-record': ServiceRecord
-}
+/** The documents that a rule can be about, by kind; service records both of their own and of a log. */
+export type RuleSubjects = Documents
 
 export type SubjectKind = keyof RuleSubjects
 

@@ -2,6 +2,7 @@ import type { Param } from '../../base/index.js'
 import type { DueLine, IntervalCodes, MeterQuantity } from '../../interval/index.js'
 import type { SpecCodes } from '../../spec/index.js'
 import type { Say, Texts } from '../catalogue.js'
+import { cardWords } from './card.js'
 import { factNames, METER } from './words.js'
 
 export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
@@ -120,12 +121,7 @@ const START: Readonly<Record<string, string>> = {
   rebuild: 'the rebuild',
   schedule: 'a scheduled service',
 }
-const LIMIT: Readonly<Record<string, string>> = {
-  hours: 'hours',
-  distance: 'distance',
-  period: 'calendar',
-  event: 'event',
-}
+const LIMIT: Readonly<Record<string, string>> = cardWords.dueBy
 const WHICH: Readonly<Record<string, string>> = {
   first: 'first interval',
   repeat: 'interval',

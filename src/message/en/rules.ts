@@ -1,9 +1,84 @@
-import type { RoomRuleCodes, RuleCodes } from '../../rules/index.js'
+import type { RuleCodes } from '../../rules/index.js'
 import type { Say, Texts } from '../catalogue.js'
 import { METER, unitName } from './words.js'
 
-/** Rules on printed figures: second units, threads and torques. */
-const figureRuleTexts: Texts<RoomRuleCodes<'quantity' | 'thread' | 'torque'>> = {
+interface Names {
+  readonly known: readonly string[]
+  readonly more: number
+  readonly meant: string | undefined
+}
+
+/** What was probably meant, or what there is to choose from; begins with a space, empty where nothing is known. */
+function meantWords({ meant, known, more }: Names, say: Say): string {
+  if (meant !== undefined) return ` Did you mean “${meant}”?`
+  if (known.length === 0) return ''
+  const shown = known.map((one) => `“${one}”`)
+  const rest = more > 0 ? [`${say.number(more)} more`] : []
+  return ` There ${known.length === 1 ? 'is' : 'are'} ${say.list([...shown, ...rest])}.`
+}
+
+const SERIAL_MISTAKES: Readonly<Record<RuleCodes['spec/serial-range-wrong']['what'], string>> = {
+  'prefix repeated': 'the number repeats the prefix. Leave the prefix out of it',
+  'not a number': 'both ends must contain only digits. Put letters into the prefix',
+  'different widths': 'both ends need the same number of digits. Write the leading zeros',
+  'ends before it starts': 'the range ends before it starts',
+}
+
+const MEASURES: Readonly<Record<string, string>> = {
+  temperatureDifference: 'temperature difference',
+  kinematicViscosity: 'kinematic viscosity',
+  dynamicViscosity: 'dynamic viscosity',
+}
+
+export const rulesTexts: Texts<RuleCodes> = {
+  // Sheets, and what refers to them.
+  'spec/condition-empty': ({ holds }) =>
+    holds === 'always'
+      ? 'Empty condition: it holds for every machine. Complete it, or omit it.'
+      : 'Empty list: the condition never holds. Complete the list, or omit it.',
+  'spec/dangling-reference': ({ to, id, ...names }, say) =>
+    `The sheet has no ${to} “${id}”.${meantWords(names, say)}`,
+  'spec/id-used-twice': ({ kind, id }) =>
+    `Duplicate id “${id}” of a ${kind} in this set. Give each document its own id.`,
+  'spec/instances-without-per': ({ gearcase, count }, say) =>
+    `The machine has ${say.number(count)} of “${gearcase}”: is the quantity for one or for all? Add “per”.`,
+  'spec/limits-reversed': ({ min, max, unit }, say) =>
+    `Minimum ${say.quantity({ value: min, unit })} exceeds maximum ${say.quantity({ value: max, unit })}. Check the manual.`,
+  'spec/model-years-reversed': ({ from, to }) =>
+    `Model years end in ${to}, before they start in ${from}. No machine can meet this.`,
+  'spec/no-fill-opening': ({ gearcase }) =>
+    `No opening fills “${gearcase}”. Give one the use “fill”, or it cannot be refilled after draining.`,
+  'spec/no-way-to-empty': ({ gearcase }) =>
+    `A service changes the oil of “${gearcase}”, but the sheet has no way to empty it. Name a drain plug, a cover or suction.`,
+  'spec/oil-space-chain': ({ gearcase, with: owner }) =>
+    `“${gearcase}” shares the oil of “${owner}”, which shares its oil too. Name the gearcase that owns it.`,
+  'spec/opening-without-role': ({ opening, role, use }) =>
+    `“${opening}” is named here for “${use}”, but its entry lacks the use “${role}”. Correct one of the two.`,
+  'spec/overlapping-overrides': ({ target, with: other }) =>
+    `This override and ${other} set ${target} for the same machine. Narrow one of the conditions; the order of overrides decides nothing.`,
+  'spec/override-of-other-kind': ({ target, kind, there }) =>
+    `This override is of the kind “${kind}”, but ${target} is of the kind “${there}”.`,
+  'spec/override-target-missing': ({ target }) =>
+    `The sheet has no figure at ${target} for the override to set. Check the pointer.`,
+  'spec/period-as-hours': ({ hours, months }, say) =>
+    `${hours} h looks like ${say.count(months, 'month', 'months')} written as hours. An hour meter counts work, not the calendar: write the period as P${months}M.`,
+  'spec/serial-range-wrong': ({ what, prefix = '', from = '…', to = '…' }) =>
+    `Serials ${prefix}${from} to ${prefix}${to}: ${SERIAL_MISTAKES[what]}.`,
+  'spec/sheet-not-found': ({ id, ...names }, say) =>
+    `No sheet “${id}” is in this set.${meantWords(names, say)}`,
+  'spec/sheet-of-other-revision': ({ id, revision, known }, say) =>
+    `This names revision “${revision}” of the sheet “${id}”; the set has ${say.list(known.map((one) => `“${one}”`))}. Compare the two, then name the right one.`,
+  'spec/tolerance-too-large': ({ value, minus, plus, unit }, say) =>
+    `A tolerance of − ${minus} + ${plus} on ${say.quantity({ value, unit })} is as large as the value. Check the decimal point.`,
+  'spec/unit-of-other-measure': ({ unit, measure, required }, say) =>
+    `Expected ${MEASURES[required] ?? required}, found ${MEASURES[measure] ?? measure} (${unitName(unit, say)}).`,
+  'spec/unknown-variant': ({ id, ...names }, say) =>
+    `The sheet has no variant “${id}”.${meantWords(names, say)}`,
+  'spec/variants-overlap': ({ variant, with: other }) =>
+    `These conditions let a machine be both “${variant}” and “${other}”. Narrow them so that only one applies.`,
+  'spec/waiver-without-finding': ({ code, waived }) =>
+    `No finding ${code} at ${waived === '' ? 'the whole document' : waived}: this waiver matches no finding. Remove it, or correct its pointer.`,
+  // Printed figures: second units, threads and torques.
   'quantity/interval-distances-differ': ({ first, second }, say) =>
     `${say.quantity(first)} and ${say.quantity(second)} are more than a tenth apart. The earlier one decides.`,
   'quantity/second-unit-disagrees': (params, say) =>
@@ -23,10 +98,7 @@ const figureRuleTexts: Texts<RoomRuleCodes<'quantity' | 'thread' | 'torque'>> = 
     `${part}: ${thread} is a parallel thread. Turns past finger tight are for taper threads and would strip it.`,
   'torque/turns-reversed': ({ part, min, max }) =>
     `${part}: minimum ${min} turns exceeds maximum ${max}. Correct the sheet.`,
-}
-
-/** Rules on seals, oils and quantities. */
-const partRuleTexts: Texts<RoomRuleCodes<'seal' | 'oil' | 'fill'>> = {
+  // Seals, oils and quantities.
   'seal/crush-washer-reused': ({ part }) =>
     `${part}: crush washer replaced only “on condition”. It hardens once crushed: fit a new one at every opening, or waive this with the manual's page.`,
   'seal/material-not-for-oil': ({ part, material }) =>
@@ -55,10 +127,42 @@ const partRuleTexts: Texts<RoomRuleCodes<'seal' | 'oil' | 'fill'>> = {
     `${gearcase}: a part of ${say.quantity(portion)} exceeds the whole refill of ${say.quantity(refill)}. Check the unit.`,
   'fill/refill-larger-than-dry-fill': ({ gearcase, refill, dryFill }, say) =>
     `${gearcase}: refill ${say.quantity(refill)} exceeds dry fill ${say.quantity(dryFill)}, although some oil always stays in. Check whether the two were swapped.`,
-}
-
-/** Rules on what was done. */
-const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
+  // Logs, toolboxes and stocks.
+  'log/date-in-the-future': ({ date, today }, say) =>
+    `${say.date(date)} is after today, ${say.date(today)}. Check year and month.`,
+  'log/pause-reversed': ({ from, to }, say) =>
+    `The pause ends on ${say.date(to)}, before it starts on ${say.date(from)}.`,
+  'log/record-of-other-machine': ({ machine, log, record }) =>
+    `The record “${record}” belongs to the machine “${machine}”, but this is the log of “${log}”.`,
+  'log/unknown-part': ({ id, ...names }, say) => `The sheet has no “${id}” here.${meantWords(names, say)}`,
+  'log/used-before-commissioned': ({ date, commissioned }, say) =>
+    `${say.date(date)} is before the first use on ${say.date(commissioned)}. Correct one of the two dates.`,
+  'log/variant-contradicted': ({ variant, candidates }, say) => {
+    const others =
+      candidates.length === 0
+        ? 'they fit no variant of the sheet'
+        : `they fit ${say.list(candidates.map((one) => `“${one}”`))}`
+    return variant === undefined
+      ? 'Serial, model year and market fit no variant of the sheet. Check the plate.'
+      : `Serial, model year and market exclude the stated variant “${variant}”: ${others}. Check the plate.`
+  },
+  'toolbox/implausible-accuracy': ({ wrench, percent }, say) =>
+    `${wrench}: ${say.number(percent)} % is implausible for a torque wrench. Check its certificate.`,
+  'toolbox/calibration-in-the-future': ({ wrench, date, today }, say) =>
+    `${wrench} was calibrated on ${say.date(date)}, after today, ${say.date(today)}. Check the certificate.`,
+  'toolbox/declared-range-reversed': ({ wrench, min, max }, say) =>
+    `${wrench}: the declared range ends at ${say.quantity(max)}, at or below its start of ${say.quantity(min)}.`,
+  'toolbox/scale-wrong': ({ wrench, lowest, highest, graduation, unit }, say) =>
+    `${wrench}: a scale from ${say.number(lowest)} to ${say.quantity({ value: highest, unit })} in steps of ${say.number(graduation)} is impossible.`,
+  'toolbox/scales-disagree': ({ wrench, first, other }, say) =>
+    `${wrench}: one scale ends at ${say.quantity(first)} and the other at ${say.quantity(other)}. Scales of one wrench end at the same torque; check the units.`,
+  'toolbox/vessel-graduation': ({ vessel, size, mark }, say) =>
+    `${vessel}: graduation or lowest mark ${say.quantity(mark)} exceeds the capacity of ${say.quantity(size)}.`,
+  'stock/opened-larger-than-size': ({ container, opened, size }, say) =>
+    `${container}: ${say.quantity(opened)} left in a container of ${say.quantity(size)}. List full containers separately, or check the unit.`,
+  'stock/viscosities-swapped': ({ container, kv40, kv100 }, say) =>
+    `${container}: ${say.quantity(kv100)} at 100 °C is not below ${say.quantity(kv40)} at 40 °C. Oil thins as it warms; check whether the two were swapped.`,
+  // What was done.
   'record/date-in-the-future': ({ date, today }, say) =>
     `The record is dated ${say.date(date)}, after today, ${say.date(today)}. Check year and month.`,
   'record/leak-left': ({ gearcase, found }) =>
@@ -107,127 +211,4 @@ const recordRuleTexts: Texts<RoomRuleCodes<'record'>> = {
       ...because.map((reason) => say.reason(reason)),
       'Tighten it again with a suitable wrench.',
     ].join(' '),
-}
-
-/** Rules on logs, toolboxes and stocks. */
-const workshopRuleTexts: Texts<RoomRuleCodes<'log' | 'toolbox' | 'stock'>> = {
-  'log/date-in-the-future': ({ date, today }, say) =>
-    `${say.date(date)} is after today, ${say.date(today)}. Check year and month.`,
-  'log/pause-reversed': ({ from, to }, say) =>
-    `The pause ends on ${say.date(to)}, before it starts on ${say.date(from)}.`,
-  'log/record-of-other-machine': ({ machine, log, record }) =>
-    `The record “${record}” belongs to the machine “${machine}”, but this is the log of “${log}”.`,
-  'log/unknown-part': ({ id, ...names }, say) => `The sheet has no “${id}” here.${meantWords(names, say)}`,
-  'log/used-before-commissioned': ({ date, commissioned }, say) =>
-    `${say.date(date)} is before the first use on ${say.date(commissioned)}. Correct one of the two dates.`,
-  'log/variant-contradicted': ({ variant, candidates }, say) => {
-    const others =
-      candidates.length === 0
-        ? 'they fit no variant of the sheet'
-        : `they fit ${say.list(candidates.map((one) => `“${one}”`))}`
-    return variant === undefined
-      ? 'Serial, model year and market fit no variant of the sheet. Check the plate.'
-      : `Serial, model year and market exclude the stated variant “${variant}”: ${others}. Check the plate.`
-  },
-  'toolbox/implausible-accuracy': ({ wrench, percent }, say) =>
-    `${wrench}: ${say.number(percent)} % is implausible for a torque wrench. Check its certificate.`,
-  'toolbox/calibration-in-the-future': ({ wrench, date, today }, say) =>
-    `${wrench} was calibrated on ${say.date(date)}, after today, ${say.date(today)}. Check the certificate.`,
-  'toolbox/declared-range-reversed': ({ wrench, min, max }, say) =>
-    `${wrench}: the declared range ends at ${say.quantity(max)}, at or below its start of ${say.quantity(min)}.`,
-  'toolbox/scale-wrong': ({ wrench, lowest, highest, graduation, unit }, say) =>
-    `${wrench}: a scale from ${say.number(lowest)} to ${say.quantity({ value: highest, unit })} in steps of ${say.number(graduation)} is impossible.`,
-  'toolbox/scales-disagree': ({ wrench, first, other }, say) =>
-    `${wrench}: one scale ends at ${say.quantity(first)} and the other at ${say.quantity(other)}. Scales of one wrench end at the same torque; check the units.`,
-  'toolbox/vessel-graduation': ({ vessel, size, mark }, say) =>
-    `${vessel}: graduation or lowest mark ${say.quantity(mark)} exceeds the capacity of ${say.quantity(size)}.`,
-  'stock/opened-larger-than-size': ({ container, opened, size }, say) =>
-    `${container}: ${say.quantity(opened)} left in a container of ${say.quantity(size)}. List full containers separately, or check the unit.`,
-  'stock/viscosities-swapped': ({ container, kv40, kv100 }, say) =>
-    `${container}: ${say.quantity(kv100)} at 100 °C is not below ${say.quantity(kv40)} at 40 °C. Oil thins as it warms; check whether the two were swapped.`,
-}
-
-interface Names {
-  readonly known: readonly string[]
-  readonly more: number
-  readonly meant: string | undefined
-}
-
-/** What was probably meant, or what there is to choose from; begins with a space, empty where nothing is known. */
-function meantWords({ meant, known, more }: Names, say: Say): string {
-  if (meant !== undefined) return ` Did you mean “${meant}”?`
-  if (known.length === 0) return ''
-  const shown = known.map((one) => `“${one}”`)
-  const rest = more > 0 ? [`${say.number(more)} more`] : []
-  return ` There ${known.length === 1 ? 'is' : 'are'} ${say.list([...shown, ...rest])}.`
-}
-
-const specRuleTexts: Texts<RoomRuleCodes<'spec'>> = {
-  'spec/condition-empty': ({ holds }) =>
-    holds === 'always'
-      ? 'Empty condition: it holds for every machine. Complete it, or omit it.'
-      : 'Empty list: the condition never holds. Complete the list, or omit it.',
-  'spec/dangling-reference': ({ to, id, ...names }, say) =>
-    `The sheet has no ${to} “${id}”.${meantWords(names, say)}`,
-  'spec/id-used-twice': ({ kind, id }) =>
-    `Duplicate id “${id}” of a ${kind} in this set. Give each document its own id.`,
-  'spec/instances-without-per': ({ gearcase, count }, say) =>
-    `The machine has ${say.number(count)} of “${gearcase}”: is the quantity for one or for all? Add “per”.`,
-  'spec/limits-reversed': ({ min, max, unit }, say) =>
-    `Minimum ${say.quantity({ value: min, unit })} exceeds maximum ${say.quantity({ value: max, unit })}. Check the manual.`,
-  'spec/model-years-reversed': ({ from, to }) =>
-    `Model years end in ${to}, before they start in ${from}. No machine can meet this.`,
-  'spec/no-fill-opening': ({ gearcase }) =>
-    `No opening fills “${gearcase}”. Give one the use “fill”, or it cannot be refilled after draining.`,
-  'spec/no-way-to-empty': ({ gearcase }) =>
-    `A service changes the oil of “${gearcase}”, but the sheet has no way to empty it. Name a drain plug, a cover or suction.`,
-  'spec/oil-space-chain': ({ gearcase, with: owner }) =>
-    `“${gearcase}” shares the oil of “${owner}”, which shares its oil too. Name the gearcase that owns it.`,
-  'spec/opening-without-role': ({ opening, role, use }) =>
-    `“${opening}” is named here for “${use}”, but its entry lacks the use “${role}”. Correct one of the two.`,
-  'spec/overlapping-overrides': ({ target, with: other }) =>
-    `This override and ${other} set ${target} for the same machine. Narrow one of the conditions; the order of overrides decides nothing.`,
-  'spec/override-of-other-kind': ({ target, kind, there }) =>
-    `This override is of the kind “${kind}”, but ${target} is of the kind “${there}”.`,
-  'spec/override-target-missing': ({ target }) =>
-    `The sheet has no figure at ${target} for the override to set. Check the pointer.`,
-  'spec/period-as-hours': ({ hours, months }, say) =>
-    `${hours} h looks like ${say.count(months, 'month', 'months')} written as hours. An hour meter counts work, not the calendar: write the period as P${months}M.`,
-  'spec/serial-range-wrong': ({ what, prefix = '', from = '…', to = '…' }) =>
-    `Serials ${prefix}${from} to ${prefix}${to}: ${SERIAL_MISTAKES[what]}.`,
-  'spec/sheet-not-found': ({ id, ...names }, say) =>
-    `No sheet “${id}” is in this set.${meantWords(names, say)}`,
-  'spec/sheet-of-other-revision': ({ id, revision, known }, say) =>
-    `This names revision “${revision}” of the sheet “${id}”; the set has ${say.list(known.map((one) => `“${one}”`))}. Compare the two, then name the right one.`,
-  'spec/tolerance-too-large': ({ value, minus, plus, unit }, say) =>
-    `A tolerance of − ${minus} + ${plus} on ${say.quantity({ value, unit })} is as large as the value. Check the decimal point.`,
-  'spec/unit-of-other-measure': ({ unit, measure, required }, say) =>
-    `Expected ${MEASURES[required] ?? required}, found ${MEASURES[measure] ?? measure} (${unitName(unit, say)}).`,
-  'spec/unknown-variant': ({ id, ...names }, say) =>
-    `The sheet has no variant “${id}”.${meantWords(names, say)}`,
-  'spec/variants-overlap': ({ variant, with: other }) =>
-    `These conditions let a machine be both “${variant}” and “${other}”. Narrow them so that only one applies.`,
-  'spec/waiver-without-finding': ({ code, waived }) =>
-    `No finding ${code} at ${waived === '' ? 'the whole document' : waived}: this waiver matches no finding. Remove it, or correct its pointer.`,
-}
-
-const SERIAL_MISTAKES: Readonly<Record<RoomRuleCodes<'spec'>['spec/serial-range-wrong']['what'], string>> = {
-  'prefix repeated': 'the number repeats the prefix. Leave the prefix out of it',
-  'not a number': 'both ends must contain only digits. Put letters into the prefix',
-  'different widths': 'both ends need the same number of digits. Write the leading zeros',
-  'ends before it starts': 'the range ends before it starts',
-}
-
-const MEASURES: Readonly<Record<string, string>> = {
-  temperatureDifference: 'temperature difference',
-  kinematicViscosity: 'kinematic viscosity',
-  dynamicViscosity: 'dynamic viscosity',
-}
-
-export const rulesTexts: Texts<RuleCodes> = {
-  ...specRuleTexts,
-  ...figureRuleTexts,
-  ...partRuleTexts,
-  ...workshopRuleTexts,
-  ...recordRuleTexts,
 }

@@ -25,14 +25,9 @@ export const rule = logRule('interval/log-speed', 'warning', ({ document: log })
       return []
     const worked = later.hours.total.value - earlier.hours.total.value
     const speed = (kilometres(later.distance) - kilometres(earlier.distance)) / worked
-    return worked >= 5 && speed > MAX_SPEED
-      ? [
-          {
-            path: later.distance.path,
-            params: { speed, fastest: MAX_SPEED, from: earlier.hours.date, to: later.hours.date },
-          },
-        ]
-      : []
+    if (worked < 5 || speed <= MAX_SPEED) return []
+    const params = { speed, fastest: MAX_SPEED, from: earlier.hours.date, to: later.hours.date }
+    return [{ path: later.distance.path, params }]
   })
 })
 

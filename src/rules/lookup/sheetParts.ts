@@ -12,31 +12,26 @@ export type PartAt = {
 )
 
 /** Everything on a sheet that is opened and tightened, in document order. */
-export function sheetParts(sheet: SpecSheet): readonly PartAt[] {
+export function sheetParts({ gearcases, shields = {} }: SpecSheet): readonly PartAt[] {
   return [
-    ...Object.entries(sheet.gearcases).flatMap(([id, gearcase]): PartAt[] => [
-      ...Object.entries(gearcase.openings).map(([key, part]) => ({
-        path: `/gearcases/${id}/openings/${key}`,
-        name: `${gearcase.name}, ${part.name}`,
-        kind: 'opening' as const,
-        part,
+    ...Object.entries(gearcases).flatMap(([id, gearcase]): PartAt[] => {
+      const its = (list: string, key: string, { name }: Opening | Cover) => ({
+        path: `/gearcases/${id}/${list}/${key}`,
+        name: `${gearcase.name}, ${name}`,
         gearcase,
-      })),
-      ...Object.entries(gearcase.covers ?? {}).map(([key, part]) => ({
-        path: `/gearcases/${id}/covers/${key}`,
-        name: `${gearcase.name}, ${part.name}`,
-        kind: 'cover' as const,
-        part,
-        gearcase,
-      })),
-    ]),
-    ...Object.entries(sheet.shields ?? {}).map(
-      ([key, part]): PartAt => ({
-        path: `/shields/${key}`,
-        name: part.name,
-        kind: 'shield',
-        part,
-      }),
+      })
+      const { openings, covers = {} } = gearcase
+      return [
+        ...Object.entries(openings).map(
+          ([key, part]) => ({ ...its('openings', key, part), kind: 'opening', part }) as const,
+        ),
+        ...Object.entries(covers).map(
+          ([key, part]) => ({ ...its('covers', key, part), kind: 'cover', part }) as const,
+        ),
+      ]
+    }),
+    ...Object.entries(shields).map(
+      ([key, part]) => ({ path: `/shields/${key}`, name: part.name, kind: 'shield', part }) as const,
     ),
   ]
 }

@@ -12,8 +12,6 @@ import { partRule } from '../ruleMakers.js'
 export const rule = partRule('seal/none-at-opening', 'error', ({ kind, part, path, name }) => {
   if (kind !== 'opening' || part.seals.length > 0) return []
   const thread = part.thread === undefined ? undefined : parseThread(part.thread)
-  const taper = thread?.ok === true && thread.value.form === 'taper'
-  return [
-    { path: `${path}/seals`, params: { part: name }, ...(taper ? { severity: 'warning' as const } : {}) },
-  ]
+  const severity = thread?.ok === true && thread.value.form === 'taper' ? 'warning' : 'error'
+  return [{ path: `${path}/seals`, params: { part: name }, severity }]
 })

@@ -10,8 +10,7 @@ import { partRule } from '../ruleMakers.js'
 export const rule = partRule('seal/none-beside-seal', 'error', ({ kind, part, path, name }) => {
   if (kind !== 'opening' || part.seals.every((seal) => seal.kind === 'none')) return []
   const place = part.seals.findIndex((seal) => seal.kind === 'none')
+  if (place === -1) return []
   const at = `${path}/seals/${place}`
-  return place === -1
-    ? []
-    : [{ path: at, params: { part: name }, cures: [{ op: 'remove' as const, path: at }] }]
+  return [{ path: at, params: { part: name }, cures: [{ op: 'remove' as const, path: at }] }]
 })

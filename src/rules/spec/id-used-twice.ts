@@ -1,5 +1,6 @@
 import { isSameJson } from '../../base/index.js'
-import type { DocumentSet, Named, RuleSubjects, SubjectKind } from '../rule.js'
+import { type AnyDocument, DOCUMENT_NAMES } from '../../spec/index.js'
+import type { DocumentSet, Named } from '../rule.js'
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
@@ -11,26 +12,16 @@ import { ruleAbout } from '../ruleMakers.js'
  * Params: kind: the kind of document; id: as written
  * House rule.
  */
-export const rule = ruleAbout(
-  'spec-sheet',
-  'machine-log',
-  'toolbox',
-  'stock',
-  'procedure',
-  'service-record',
-)('spec/id-used-twice', 'error', ({ document, set }) => {
+export const rule = ruleAbout(...DOCUMENT_NAMES)('spec/id-used-twice', 'error', ({ document, set }) => {
   const first = firstOfId(document, set)
   if (first === undefined || first === document || isSameJson(first, document)) return []
   return [{ path: '/id', params: { kind: document.kind, id: document.id } }]
 })
 
-function firstOfId(document: RuleSubjects[SubjectKind], set: DocumentSet): object | undefined {
-  const { id } = document
-  const { kind } = document
-  if (kind === 'service-record') {
-    const alone = set.records.find((record) => record.document.id === id)?.document
-    return alone ?? firstInLogs(id, set)
-  }
+function firstOfId(document: AnyDocument, set: DocumentSet): AnyDocument | undefined {
+  const { id, kind } = document
+  if (kind === 'service-record')
+    return set.records.find((record) => record.document.id === id)?.document ?? firstInLogs(id, set)
   const lists = {
     'spec-sheet': set.sheets,
     'machine-log': set.logs,
@@ -39,11 +30,11 @@ function firstOfId(document: RuleSubjects[SubjectKind], set: DocumentSet): objec
     procedure: set.procedures,
   }
   const revision = kind === 'spec-sheet' ? document.revision : undefined
-  const sameKind: readonly Named<{ readonly id: string; readonly revision?: string }>[] = lists[kind]
+  const sameKind: readonly Named<AnyDocument & { readonly revision?: string }>[] = lists[kind]
   return sameKind.find((other) => other.document.id === id && other.document.revision === revision)?.document
 }
 
-function firstInLogs(id: string, { logs }: DocumentSet): object | undefined {
+function firstInLogs(id: string, { logs }: DocumentSet): AnyDocument | undefined {
   for (const { document } of logs) {
     const found = document.records.find((record) => record.id === id)
     if (found !== undefined) return found

@@ -1,5 +1,5 @@
 import { compareFigures } from '../../quantity/index.js'
-import { exchange } from '../lookup/exchange.js'
+import { swapCures } from '../lookup/swapCures.js'
 import { figureRule } from '../ruleMakers.js'
 
 /**
@@ -15,6 +15,6 @@ export const rule = figureRule('spec/limits-reversed', 'error', ({ path, figure 
   if (figure.kind !== 'limits') return []
   const { min, max, unit } = figure
   if (min === undefined || max === undefined || compareFigures(min, max) <= 0) return []
-  const cures = exchange(path, ['min', min], ['max', max])
+  const cures = swapCures(path, ['min', min], ['max', max])
   return [{ path, params: { min, max, unit }, cures }]
 })

@@ -19,12 +19,7 @@ export const rule = ruleAbout('machine-log', 'procedure', 'service-record')(
       .map(({ document }) => document.revision)
     if (revisions.length === 0 || revisions.includes(sheet.revision)) return []
     const params = { id: sheet.id, revision: sheet.revision, known: revisions }
-    return [
-      {
-        path: '/sheet/revision',
-        params,
-        ...(kind === 'service-record' ? { severity: 'info' as const } : {}),
-      },
-    ]
+    const severity = kind === 'service-record' ? 'info' : 'warning'
+    return [{ path: '/sheet/revision', params, severity }]
   },
 )

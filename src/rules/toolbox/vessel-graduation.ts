@@ -15,13 +15,8 @@ export const rule = toolboxRule('toolbox/vessel-graduation', 'error', ({ documen
       const quantity = vessel[mark]
       return quantity !== undefined && compareQuantities(quantity, vessel.size) > 0
     })
-    return wrong === undefined
-      ? []
-      : [
-          {
-            path: `/vessels/${id}/${wrong}`,
-            params: { vessel: vessel.name, size: vessel.size, mark: vessel[wrong] },
-          },
-        ]
+    if (wrong === undefined) return []
+    const params = { vessel: vessel.name, size: vessel.size, mark: vessel[wrong] }
+    return [{ path: `/vessels/${id}/${wrong}`, params }]
   }),
 )

@@ -26,18 +26,10 @@ export const rule = gearcaseRule(
     const [drain, ...moreDrains] = soleUse(openings, 'drain', 'fill')
     if (fill === undefined || drain === undefined || moreFills.length > 0 || moreDrains.length > 0) return []
     if (checkPlugsSwapped(fill.plug, drain.plug).verdict !== 'looks swapped') return []
-    return [
-      {
-        path: `/gearcases/${id}/openings/${fill.id}/tightening/torque`,
-        params: { gearcase: name, fill: fill.torque, drain: drain.torque },
-        related: [
-          {
-            document: { kind: 'spec-sheet' as const, id: document.id },
-            path: `/gearcases/${id}/openings/${drain.id}/tightening/torque`,
-          },
-        ],
-      },
-    ]
+    const pathOf = (opening: string) => `/gearcases/${id}/openings/${opening}/tightening/torque`
+    const params = { gearcase: name, fill: fill.torque, drain: drain.torque }
+    const related = { document: { kind: 'spec-sheet', id: document.id }, path: pathOf(drain.id) } as const
+    return [{ path: pathOf(fill.id), params, related: [related] }]
   },
 )
 

@@ -1,5 +1,5 @@
 import { compareFigures } from '../../quantity/index.js'
-import { exchange } from '../lookup/exchange.js'
+import { swapCures } from '../lookup/swapCures.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
@@ -14,6 +14,6 @@ export const rule = tighteningRule('torque/turns-reversed', 'error', ({ path, ti
   if (tightening.kind !== 'turns' || tightening.max === undefined) return []
   const { min, max } = tightening
   if (compareFigures(min, max) <= 0) return []
-  const cures = exchange(path, ['min', min], ['max', max])
+  const cures = swapCures(path, ['min', min], ['max', max])
   return [{ path, params: { part: on.name, min, max }, cures }]
 })
