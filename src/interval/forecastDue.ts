@@ -1,10 +1,20 @@
 import { type Reason, refuse, requireKnownKeys, requireObject, requireShape } from '../base/index.js'
 import { type DateText, dateFromDay, LAST_DAY, readDay } from '../calendar/index.js'
+import { type Exact, over } from '../quantity/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
 import { accumulateMeter } from './accumulateMeter.js'
 import { intervalReason } from './codes.js'
+import {
+  type Crossing,
+  crossingOf,
+  exactCrossing,
+  exactMean,
+  exactRatio,
+  exactSlope,
+  lineCrossing,
+} from './crossing.js'
 import type { MeterQuantity } from './dueVerdict.js'
-import { fitTheilSen, median, normalDeviate, requireConfidence } from './fitTheilSen.js'
+import { fitTheilSen, normalDeviate, requireConfidence } from './fitTheilSen.js'
 import { LOG_SHAPE } from './logShape.js'
 import { countsPer, meterCount } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
@@ -136,37 +146,41 @@ function forecastMeter(
   const left = due - now.count
   const reasons: Reason[] = []
   /** The date of a moment so many days of use after the last reading. */
-  const dateAfter = (daysOfUse: number): DateText | undefined => {
-    const day = afterDaysOfUse(log.pauses, now.day, Math.ceil(daysOfUse))
-    return daysOfUse >= 0 && day <= LAST_DAY ? dateFromDay(day) : undefined
+  const dateAfter = ({ day }: Crossing): DateText | undefined => {
+    const date = afterDaysOfUse(log.pauses, now.day, day)
+    return day >= 0 && date <= LAST_DAY ? dateFromDay(date) : undefined
   }
   const fit = points.length >= 4 ? fitTheilSen(days, rises, confidence) : undefined
-  const slope = fit !== undefined && fit.slope > 0 ? fit.slope : rise / span
-  const method = fit !== undefined && fit.slope > 0 ? 'Theil–Sen' : 'span rate'
-  let likely = left / slope
-  let early: number | undefined
-  let late: number | undefined
+  const theilSen = fit !== undefined && fit.slope > 0
+  const slope = theilSen
+    ? exactMean(fit.middle.map((one) => exactSlope(one, days, rises)))
+    : exactRatio(rise, span)
+  let likely = exactCrossing(over(exactRatio(left, 1), slope))
+  let early: Crossing | undefined
+  let late: Crossing | undefined
   if (fit === undefined) {
     reasons.push(intervalReason('interval/forecast-without-band', { readings: points.length }))
   } else if (scatter === 'from day to day') {
     const spread = forecastDayRange(days, rises, span, left, confidence)
-    early = Math.max(spread.early, 0)
-    late = spread.late
-    likely = Math.min(Math.max(likely, early), late)
+    // The band's ends are rounded, the likely day is not: where they meet, it counts.
+    const end = (days: number): Crossing =>
+      Math.abs(days - likely.days) <= likely.days * 1e-12 ? likely : crossingOf(Math.max(days, 0))
+    early = end(spread.early)
+    late = end(spread.late)
+    if (likely.days < early.days) likely = early
+    if (likely.days > late.days) likely = late
   } else {
-    const target = rise + left
-    const crossing = (s: number): number =>
-      (target - median(Float64Array.from(rises, (y, index) => y - s * (days[index] ?? 0)).sort())) / s - span
+    const crossing = (one: Exact): Crossing => lineCrossing(one, days, rises, rise + left, span)
     likely = crossing(slope)
-    early = fit.high > 0 ? crossing(fit.high) : likely
-    late = fit.low > 0 ? crossing(fit.low) : Number.POSITIVE_INFINITY
-    if (early > late) [early, late] = [late, early]
+    early = fit.high > 0 ? crossing(exactSlope(fit.high, days, rises)) : likely
+    late = fit.low > 0 ? crossing(exactSlope(fit.low, days, rises)) : crossingOf(Number.POSITIVE_INFINITY)
+    if (early.days > late.days) [early, late] = [late, early]
     // The last reading itself shows that the point is not reached yet.
-    if (early < 0) {
+    if (early.days < 0) {
       reasons.push(intervalReason('interval/forecast-contradicted', { date: dateFromDay(now.day) }))
-      early = 0
-      likely = Math.max(likely, 0)
-      late = Math.max(late, 0)
+      early = crossingOf(0)
+      if (likely.days < 0) likely = early
+      if (late.days < 0) late = early
     }
   }
   const likelyDate = dateAfter(likely)
@@ -185,9 +199,9 @@ function forecastMeter(
     likely: likelyDate,
     ...(earlyDate === undefined ? {} : { early: earlyDate }),
     ...(lateDate === undefined ? {} : { late: lateDate }),
-    method,
+    method: theilSen ? 'Theil–Sen' : 'span rate',
     readings: points.length,
-    perDay: { value: slope / countsPer(meter.unit), unit: meter.unit },
+    perDay: { value: (theilSen ? fit.slope : rise / span) / countsPer(meter.unit), unit: meter.unit },
     reasons,
   }
 }

@@ -1,7 +1,8 @@
 import fc from 'fast-check'
+import { erf } from 'mathjs'
 import { describe, expect, test } from 'vitest'
 import { addDays } from '../../src/calendar/addDays.js'
-import { fitTheilSen } from '../../src/interval/fitTheilSen.js'
+import { fitTheilSen, normalDeviate } from '../../src/interval/fitTheilSen.js'
 import { type ForecastFacts, type ForecastOptions, forecastDue } from '../../src/v1/interval/meters.js'
 import { SEN_1968, SMALL } from '../published/sen1968.js'
 import { law } from '../support/law.js'
@@ -86,6 +87,58 @@ describe('Theil–Sen', () => {
         `confidence must be a number above 0 and below 1, got ${shown}`,
       )
     }
+  })
+})
+
+describe('the normal deviate', () => {
+  test('is right to 14 digits, by the error function of mathjs', () => {
+    law(500, fc.double({ min: 1e-6, max: 1 - 1e-6, noNaN: true }), (confidence) => {
+      const z = normalDeviate(confidence)
+      expect(z).toBeGreaterThan(0)
+      expect(Math.abs(erf(z / Math.SQRT2) - confidence)).toBeLessThan(2e-15)
+    })
+    // NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.1: P(|Z| ≤ 1.96) = 2 × 0.47500 (from memory)
+    expect(normalDeviate(0.95)).toBeCloseTo(1.96, 3)
+    expect(normalDeviate(1 - 2 ** -53)).toBeGreaterThan(8)
+  })
+})
+
+describe('a due point that falls on a day exactly', () => {
+  test('is that day: 170.4 h in 56 days, 170.4 h to go', () => {
+    const forecast = ask(
+      {
+        hours: [
+          ['2030-01-01', 957.9],
+          ['2030-02-26', 1128.3],
+        ],
+      },
+      1298.7,
+      '2030-02-26',
+    )
+    expect(forecast).toMatchObject({ verdict: 'forecast', likely: '2030-04-23' })
+  })
+
+  test('whatever the use; a thousandth more is later by the days that it takes', () => {
+    const use = fc.record({
+      start: fc.integer({ min: 0, max: 2_000_000 }),
+      days: fc.integer({ min: 1, max: 400 }),
+      perStep: fc.integer({ min: 1, max: 20_000 }),
+      steps: fc.integer({ min: 1, max: 60 }),
+      count: fc.constantFrom(2, 4, 5, 8),
+      more: fc.constantFrom(0, 1),
+    })
+    law(300, use, fc.constantFrom(OPTIONS, LINE), ({ start, days, perStep, steps, count, more }, options) => {
+      const hours = Array.from(
+        { length: count },
+        (_, at) => [addDays('2030-01-01', at * days), (start + at * perStep) / 1000] as const,
+      )
+      const last = addDays('2030-01-01', (count - 1) * days)
+      const due = (start + (count - 1 + steps) * perStep + more) / 1000
+      const forecast = ask({ hours }, due, last, options)
+      expect(forecast).toMatchObject({
+        likely: addDays(last, steps * days + more * Math.ceil(days / perStep)),
+      })
+    })
   })
 })
 
