@@ -23,7 +23,7 @@ export type PatchOperation =
  * @param document Plain JSON data.
  * @param operations Operations in order.
  * @returns The new document.
- * @throws RangeError where an operation points at nothing, or its `test` fails; TypeError for what is no operation, an
+ * @throws RangeError where an operation points at nothing, or its `test` fails; TypeError for anything that is not an operation, an
  * unknown one, or a value to `test` that is nested deeper than 32 levels.
  *
  * Source: RFC 6902 (2013), section 4 (all but `copy`).

@@ -8,7 +8,7 @@ import { quoteValue } from './quoteValue.js'
  * Equation: `~` written as `~0`, then `/` as `~1`; a slash before every token.
  * @param tokens Keys and list places, outermost first; a list place is a whole number from 0.
  * @returns The pointer; `''` for no tokens.
- * @throws TypeError when `tokens` is no list or a token neither text nor number; RangeError for any other number.
+ * @throws TypeError when `tokens` is not a list or a token neither text nor number; RangeError for any other number.
  *
  * Source: RFC 6901 (2013), section 3.
  * @example

@@ -9,7 +9,7 @@ import { splitPointer } from './splitPointer.js'
  * @param document Plain JSON data.
  * @param pointer Where to look; `''` is the document itself.
  * @returns The value there; undefined where there is none, or the text is not a JSON Pointer.
- * @throws TypeError when `pointer` is no string.
+ * @throws TypeError when `pointer` is not a string.
  *
  * Source: RFC 6901 (2013), section 4.
  * @example

@@ -3,7 +3,7 @@ import { requireObject } from './requireObject.js'
 import { suggestName } from './suggestName.js'
 
 /**
- * Throws TypeError for what is no object, and for a key that a function does not know, with the near one: a misspelt
+ * Throws TypeError for anything that is not an object, and for a key that a function does not know, with the near one: a misspelt
  * option would otherwise be passed over in silence.
  */
 export function requireKnownKeys(name: string, value: object, known: readonly string[]): void {

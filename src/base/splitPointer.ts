@@ -7,8 +7,8 @@ import { refuse } from './refuse.js'
  *
  * Equation: tokens = the parts between slashes, `~1` read as `/`, then `~0` as `~`.
  * @param pointer `''` for the whole document, else `/` before every token.
- * @returns The tokens, or undefined where the text is no JSON Pointer.
- * @throws TypeError when `pointer` is no string.
+ * @returns The tokens, or undefined where the text is not a JSON Pointer.
+ * @throws TypeError when `pointer` is not a string.
  *
  * Source: RFC 6901 (2013), sections 3 and 4.
  * @example

@@ -7,7 +7,7 @@ export const FIRST_DAY = -719_162
 export const LAST_DAY = 2_932_896
 
 /**
- * The day number of a date text (1970-01-01 is 0), or NaN where it is no text, or no date of the years 0001 to 9999 in
+ * The day number of a date text (1970-01-01 is 0), or NaN where it is not a text or not a date of the years 0001 to 9999 in
  * exactly the form `YYYY-MM-DD`. For the calculations of this library; callers outside use `isDate` and `daysBetween`.
  */
 export function dayNumberOf(text: unknown): number {

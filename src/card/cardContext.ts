@@ -41,12 +41,12 @@ export function durationLine(
   return quoted((form === 'spoken' ? catalogue.speech : words).duration(seconds), from, tone)
 }
 
-/** A reason of the plan, whole, as its sentence. */
+/** A reason of the plan as a whole sentence. */
 export function reasonLine({ catalogue }: CardContext, reason: Reason, from: JsonPointer): Line {
   return capitalised([{ text: renderMessage(reason, catalogue), from }])
 }
 
-/** Reasons as sentences, but those that other lines show already. */
+/** Reasons as sentences, except those that other lines already show. */
 export function reasonLines(
   context: CardContext,
   reasons: readonly Reason[],
@@ -59,7 +59,7 @@ export function reasonLines(
 }
 
 /**
- * Cautions of the plan; those that the card's head says already are left out. A caution that states its own signal word
+ * Cautions of the plan; those already in the card's head are omitted. A caution that states its own signal word
  * needs none in front.
  */
 export function cautionLines(

@@ -60,14 +60,14 @@ export interface PlannedVisit {
 
 /**
  * The service card of one visit, for printing and reading: which machine and variant, what is due and by what, the
- * figures, what to lay ready, the steps, and what is missing. Every figure carries the pointer of the place in the plan
- * that it came from (`/findings/0`: in the findings beside it); what has nothing to say is left out. It is data: {@link renderHtml}, {@link renderMarkdown} and
+ * figures, what to prepare, the steps, and what is missing. Every figure has a pointer to the place in the plan
+ * that it came from (`/findings/0`: in the findings next to it); empty sections are omitted. It is data: {@link renderHtml}, {@link renderMarkdown} and
  * {@link renderText} write it out.
  *
  * @param planned - what `planVisit` gives: the plan with the findings about its documents, which are on the card too
  * @param catalogue - the language of every word on the card; import it from `/v1/message/en`
  * @returns plain JSON, without a time stamp: same plan, same card
- * @throws TypeError when `planned` holds no visit plan, or `catalogue` is no language
+ * @throws TypeError when `planned` has no visit plan, or `catalogue` is not a language
  *
  * @example
  * ```ts
@@ -140,7 +140,7 @@ function afterSection(context: CardContext): CardSection {
   return { id: 'after', heading: words.sections.after, parts }
 }
 
-/** What the documents lack, and what is wrong in them. */
+/** What the documents do not give, and what is wrong in them. */
 function missingSection(context: CardContext, findings: readonly Finding[]): CardSection {
   const { plan, words, catalogue } = context
   const { nothingMissing, findings: heading } = words.labels

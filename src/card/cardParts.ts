@@ -3,15 +3,15 @@ import type { CardSectionId } from '../message/index.js'
 import type { TorqueDrawing } from '../service/index.js'
 
 /**
- * Where a piece of text on the card comes from: printed in the manual, printed there beside that, computed by us, or a gap:
+ * Where a piece of text on the card comes from: printed in the manual, also printed there, calculated by us, or a gap:
  * not stated or unknown.
  */
 export type SpanTone = 'printed' | 'also printed' | 'computed' | 'gap'
 
-/** A run of text. Whatever comes from the plan names the place in the plan that it came from. */
+/** A run of text. Text from the plan names its place in the plan. */
 export interface Span {
   readonly text: string
-  /** Pointer into the visit plan. Absent: the catalogue's own words, which hold no figure. */
+  /** Pointer into the visit plan. Absent: the catalogue's own words, which contain no figure. */
   readonly from?: JsonPointer
   readonly tone?: SpanTone
 }
@@ -41,7 +41,7 @@ export interface CardList {
   readonly items: readonly { readonly line: Line; readonly notes: readonly Line[] }[]
 }
 
-/** The figures of one gearcase, the ones that the hand needs in large type. */
+/** The figures of one gearcase, those needed at work in large type. */
 export interface CardPlate {
   readonly kind: 'plate'
   readonly name: Line
@@ -61,7 +61,7 @@ export interface CardSteps {
   readonly groups: readonly { readonly heading: Line; readonly steps: readonly CardStep[] }[]
 }
 
-/** `word` comes first, where the sentence does not state its own severity. */
+/** `word` comes first, where the sentence does not state the severity itself. */
 export interface CardCaution {
   readonly word?: string
   readonly line: Line
@@ -117,7 +117,7 @@ export interface CardModel {
   readonly marks: {
     readonly computed: string
     readonly pictures: Readonly<Record<PictureName, string>>
-    /** What the bars and the pointer of a torque drawing stand for. */
+    /** What the bars and the pointer of a torque drawing mean. */
     readonly legend: { readonly allowed: string; readonly trueBand: string; readonly setting: string }
   }
 }

@@ -8,7 +8,7 @@ import { requireWords } from './requireWords.js'
 import { plainText } from './spans.js'
 import { writeStep } from './writeStep.js'
 
-/** One moment of a script to camera. */
+/** One moment of a presenter's script. */
 export interface Cue {
   /** The step's id; a caution before it has the id of its step and a number. */
   readonly id: string
@@ -37,7 +37,7 @@ function secondsFor(say: string): number {
 
 /**
  * A presenter's script for the visit: for each step what the camera shows, what is said, with figures in words, and
- * which figures stand on the screen. For a card to work from use {@link cardModel}.
+ * which figures are on the screen. For a card to work from, use {@link cardModel}.
  *
  * @param plan - from `planVisit`
  * @param catalogue - the language of the script

@@ -25,7 +25,7 @@ function leftLine({ catalogue, words }: CardContext, left: Quantity | undefined,
   return quoted(left.value < 0 ? words.past(shown) : words.remaining(shown), from)
 }
 
-/** How long a service that is due may still be put off. */
+/** How long a service that is due may still be postponed. */
 function windowLine(context: CardContext, { verdict, overdueAfter }: DueLine, from: JsonPointer): Line {
   const until = pointLine(context, overdueAfter, `${from}/overdueAfter`)
   if (verdict !== 'due' || until.length === 0) return []
@@ -67,7 +67,7 @@ function verdictLine({ words }: CardContext, { verdict }: PlannedDue, from: Json
   return quoted(words.dueStates[verdict], `${from}/verdict`)
 }
 
-/** Reasons that the rows of the table say already. */
+/** Reasons that the table already shows. */
 const TABLE_VERDICTS: ReadonlySet<string> = new Set([
   'interval/by-meter',
   'interval/by-date',
@@ -97,7 +97,7 @@ function groupDue(context: CardContext, isMeant: (due: PlannedDue) => boolean): 
   return [...groups.values()]
 }
 
-/** What is due and by what; then, in one line each, what is left for another day. */
+/** What is due and by what; then, in one line each, the other services. */
 export function dueSection(context: CardContext): CardSection {
   const { words } = context
   const taken = groupDue(context, (due) => due.taken).flatMap((group): CardPart[] => {

@@ -22,9 +22,9 @@ import { filled, joined, labelled, ownWords, quoted, quotedIf } from './spans.js
 export interface FigureLines {
   /** The manual's own printed figure, or the gap. */
   readonly main: Line
-  /** What the manual prints beside it. */
+  /** What the manual also prints. */
   readonly alsoPrinted: readonly Line[]
-  /** What we worked out from the printed figure. */
+  /** What we calculated from the printed figure. */
   readonly computed: readonly Line[]
   /** Conditions that belong to it. */
   readonly notes: readonly Line[]
@@ -37,7 +37,7 @@ const bare = (main: Line, notes: readonly Line[] = []): FigureLines => ({
   notes,
 })
 
-/** What is set next to the manual's own figure: what it prints besides, and what we computed, marked as such. */
+/** What is shown next to the manual's own figure: what it also prints, and what we calculated, marked as such. */
 export function secondaryLines({ words }: CardContext, { alsoPrinted, computed }: FigureLines): Line[] {
   const ours = computed.length === 0 ? [] : ownWords(` ${words.computedMark}`)
   return filled([joined(alsoPrinted, ' · '), [...joined(computed, ' · '), ...ours]])
@@ -172,8 +172,8 @@ function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer): FigureL
 }
 
 /**
- * One figure of the plan as a card shows it: the manual's own printed figure first, then what it prints besides, then
- * what we computed; a gap says what kind of gap it is and, where it is not known, between which figures.
+ * One figure of the plan as a card shows it: the manual's own printed figure first, then what it also prints, then
+ * what we calculated; a gap says what kind it is and, where it is not known, between which figures.
  */
 export function figureLines(context: CardContext, figure: PlannedFigure, index: number): FigureLines {
   const from = `/figures/${index}`

@@ -14,7 +14,7 @@ function ownerOf(path: string): string {
   return /^\/(?:gearcases\/[^/]+\/(?:openings|covers)\/[^/]+|shields\/[^/]+)/.exec(path)?.[0] ?? path
 }
 
-/** Where the part sits and what turns it, under its torque. */
+/** Where the part is and what turns it, under its torque. */
 function partNote(context: CardContext, part: PartName): Line {
   const { plan } = context
   const owner = ownerOf(part.path)
@@ -58,7 +58,7 @@ function figureRow(context: CardContext, figure: PlannedFigure, index: number): 
   }
 }
 
-/** The oil that holds at this ambient temperature, where one was chosen. */
+/** The oil permitted at this ambient temperature, where one was chosen. */
 function oilRow(context: CardContext, figure: PlannedFigure, index: number): PlateRow {
   const row = figureRow(context, figure, index)
   const place = context.plan.oil.findIndex((oil) => oil.figure === `/figures/${index}`)

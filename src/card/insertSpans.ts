@@ -5,7 +5,7 @@ const CLOSE = '\ue001'
 const FIRST = 0xe100
 
 /**
- * Lets a catalogue's text be written around pieces of the plan without losing where each piece came from:
+ * Inserts pieces of the plan into a catalogue's text and keeps where each piece came from:
  * the text sees one opaque sign for a piece, and the finished sentence is cut at the signs again.
  */
 export function insertSpans<Key extends string>(

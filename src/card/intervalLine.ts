@@ -5,7 +5,7 @@ import type { CardContext } from './cardContext.js'
 import type { Line } from './cardParts.js'
 import { joined, quoted } from './spans.js'
 
-/** A period in words: `P6M` as `6 months`; a text that is no period stays as it is. */
+/** A period in words: `P6M` as `6 months`; a text that is not a period stays as it is. */
 export function periodLine({ words }: CardContext, period: string, from: JsonPointer): Line {
   const found = /^P(?:([0-9]+)Y)?(?:([0-9]+)M)?(?:([0-9]+)W)?(?:([0-9]+)D)?$/.exec(period)
   if (found === null || period === 'P') return quoted(period, from)

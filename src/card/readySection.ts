@@ -72,7 +72,7 @@ function sealItem(context: CardContext, seal: PlannedSeal, index: number): Item 
   }
 }
 
-/** What is not good about a tool or the pan, and why; nothing where it fits. */
+/** What is wrong with a tool or the pan, and why; empty where it fits. */
 function misfit(
   context: CardContext,
   { verdict, reasons }: Pick<PlannedTool, 'verdict' | 'reasons'>,
@@ -105,7 +105,7 @@ function wrenchLines({ plan }: CardContext): Line[] {
   })
 }
 
-/** What belongs to the whole visit: the pan with its tally. */
+/** What belongs to the whole visit: the pan with its total. */
 function panItems(context: CardContext): readonly Item[] {
   const { labels } = context.words
   const { pan } = context.plan

@@ -72,8 +72,8 @@ function sectionHtml({ id: name, heading, parts }: CardSection, card: CardModel)
  * pointer into the plan.
  *
  * @param card - from {@link cardModel}
- * @returns a whole HTML document; whatever the sheet's names held is escaped
- * @throws TypeError when `card` is no card
+ * @returns a whole HTML document; names from the sheet are escaped
+ * @throws TypeError when `card` is not a card
  *
  * Source: layout by WCAG 2.2, level AA, as far as a document can meet it; from memory.
  *

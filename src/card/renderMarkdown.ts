@@ -26,7 +26,7 @@ const heading = (depth: 1 | 2 | 3, children: PhrasingContent[]): RootContent => 
   children,
 })
 
-/** Gaps stand out; everything else is plain, so that a reader sees the figure and not its dress. */
+/** Gaps are bold; everything else is plain, so that the figure is easy to see. */
 function phrasing(line: Line): PhrasingContent[] {
   return line.map(({ text: value, tone }) => (tone === 'gap' ? strong([text(value)]) : text(value)))
 }
@@ -125,11 +125,11 @@ function partBlocks(part: CardPart, card: CardModel): RootContent[] {
 }
 
 /**
- * The card as Markdown with GitHub's tables and tick boxes, for a wiki or an issue. Cautions stand before their step.
+ * The card as Markdown with GitHub's tables and tick boxes, for a wiki or an issue. Cautions come before their step.
  *
  * @param card - from {@link cardModel}
  * @returns Markdown; names from the sheet can make no markup
- * @throws TypeError when `card` is no card
+ * @throws TypeError when `card` is not a card
  *
  * @example
  * ```ts

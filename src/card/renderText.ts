@@ -76,7 +76,7 @@ function partLines(part: CardPart, { extent }: CardModel): string[] {
  *
  * @param card - from {@link cardModel}
  * @returns lines of at most 80 characters, longer only where one word is
- * @throws TypeError when `card` is no card
+ * @throws TypeError when `card` is not a card
  *
  * @example
  * ```ts

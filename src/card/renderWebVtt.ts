@@ -18,7 +18,7 @@ const escaped = (text: string) =>
  *
  * @param cues - from {@link cueList}; at least 1 s each
  * @returns a WebVTT file; names from the sheet can make neither tags nor cues
- * @throws TypeError when `cues` is no list of cues, RangeError when a cue's `seconds` is not a whole number from 1 on
+ * @throws TypeError when `cues` is not a list of cues, RangeError when a cue's `seconds` is not a whole number from 1 on
  *
  * Source: WebVTT: The Web Video Text Tracks Format (W3C), file structure and cue text escapes; from memory.
  *
@@ -26,7 +26,7 @@ const escaped = (text: string) =>
  * ```ts
  * import { renderWebVtt } from 'drivetrain-service/v1/card'
  * const cue = { id: 'wipe', kind: 'step', show: 'The clean case.', say: 'Wipe it down.', screen: [], from: '/steps/0', seconds: 3 } as const
- * // How does one cue stand in the file?
+ * // What does one cue look like in the file?
  * renderWebVtt([cue]) // => 'WEBVTT\n\nwipe\n00:00:00.000 --> 00:00:03.000\nWipe it down.\n'
  * ```
  */

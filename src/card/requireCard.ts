@@ -33,7 +33,7 @@ const CARD: Shape = {
   marks: { pictures: { '*': 'string' }, legend: { '*': 'string' } },
 }
 
-/** Throws TypeError, naming the place, for what is no card of {@link cardModel}. */
+/** Throws TypeError, naming the place, for anything that is not a card of {@link cardModel}. */
 export function requireCard(card: CardModel): void {
   const cure = 'pass the result of cardModel'
   if (card?.kind !== 'service-card')

@@ -54,7 +54,7 @@ const PLAN: Shape = {
   sources: { '*': {} },
 }
 
-/** Throws TypeError, naming the place, for what is no plan of a visit. */
+/** Throws TypeError, naming the place, for anything that is not a plan of a visit. */
 export function requirePlan(name: string, plan: VisitPlan): void {
   const cure = 'pass the result of planVisit'
   if (plan?.kind !== 'visit-plan')

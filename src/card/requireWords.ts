@@ -40,7 +40,7 @@ const words = (): Shape => ({
   },
 })
 
-/** Throws TypeError, naming the place, for what is no language of the library. */
+/** Throws TypeError, naming the place, for anything that is not a language of the library. */
 export function requireWords(catalogue: Catalogue): void {
   requireShape('catalogue', catalogue, words(), 'import it, such as en of /v1/message/en')
 }

@@ -12,7 +12,7 @@ export function quoted(text: string, from: JsonPointer, tone?: SpanTone): Line {
   return [{ text: cleanText(text), from, ...(tone !== undefined && { tone }) }]
 }
 
-/** A text that the plan may leave out; nothing where it does. */
+/** A text that the plan may omit; nothing where it does. */
 export function quotedIf(text: string | undefined, from: JsonPointer, tone?: SpanTone): Line {
   return text === undefined ? [] : quoted(text, from, tone)
 }

@@ -46,7 +46,7 @@ function tighteningRow(context: CardContext, tightening: PlannedTightening, inde
   ]
 }
 
-/** Every tightening of the visit: the manual's figure, the wrench, its setting, and where the true torque then lies. */
+/** Every tightening of the visit: the manual's figure, the wrench, its setting, and the true torque at that setting. */
 export function tighteningSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { part, manual, also, wrench, setting, trueBand } = words.columns

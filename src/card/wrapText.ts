@@ -1,5 +1,5 @@
 /**
- * Breaks text at spaces into lines of at most so many characters; no-break spaces hold. A single word that
+ * Breaks text at spaces into lines of at most this many characters; no-break spaces hold. A single word that
  * is longer is alone on its line.
  */
 export function wrapText(text: string, width: number, lead: string, follow: string): string[] {

@@ -8,7 +8,7 @@ import type { VolumeAmount } from './volumeAmount.js'
 /**
  * Whether a drain pan holds the oil of a whole visit, so that it does not overflow at the second gearcase.
  *
- * The smallest pan that holds everything is taken; a pan of exactly the total holds it. Where none does, the smallest
+ * The smallest pan that holds everything is used; a pan of exactly the total holds it. Where none does, the smallest
  * that holds the largest single draining, to be emptied in between.
  *
  * @param pans - by id

@@ -18,7 +18,7 @@ export interface ContainerUse {
 export type ContainerChoice = ContainersTaken &
   (
     | { readonly verdict: 'enough'; readonly short?: undefined }
-    /** `short`: what the shelf lacks. */
+    /** `short`: what is missing on the shelf. */
     | { readonly verdict: 'short'; readonly short: Quantity<VolumeUnit> }
   )
 

@@ -161,7 +161,7 @@ function marksFor(
   const tops = Array.from({ length: Number(full) }, () => top)
   if (rest >= lowest && rest > 0n) return [...tops, rest]
   if (full === 0n) return 'too large'
-  // a rest that rounds to nothing is no pour of its own
+  // a rest that rounds to nothing is not a pour of its own
   if (rest === 0n) return tops
   const shared = need - (full - 1n) * top
   const half = nearestMark(shared / 2n, step)

@@ -53,7 +53,7 @@ const MAX_FILLINGS = 1000
  *   technician's own pouring takes no time in this count, and a funnel kept topped up is faster
  * @returns the parts and their total in seconds, not rounded, or `cannot tell` with the reason. Oil that stays as a
  *   film on the walls is named in the reasons and not counted
- * @throws TypeError or RangeError when a part of the question is no quantity of 0 or more; 0 gives `cannot tell`
+ * @throws TypeError or RangeError when a part of the question is not a quantity of 0 or more; 0 gives `cannot tell`
  *
  * Source: F. M. White, Fluid Mechanics, 5th ed., problem 6.27 (funnel with the hose full); Hagen–Poiseuille for the
  * other parts; laminar up to Re 2100, entrance length 0.06·Re·d and the factor 1.1 as quoted in texts read second hand.

@@ -56,7 +56,7 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
   return state
 }
 
-/** Adds a reading where it is one, and says what is wrong with it where it is none. */
+/** Adds a valid reading; notes what is wrong with any other. */
 function addPoint(
   state: MeterState,
   list: 'readings' | 'records',
@@ -68,7 +68,7 @@ function addPoint(
 ): void {
   const { points, name } = state
   const day = dayNumberOf(date)
-  // A text would turn into a number on the way, and a list of lists into no end.
+  // Other types are refused, or JavaScript would turn a text into a number.
   const shown = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
   const max = LARGEST_COUNT[name]
   const point: MeterPoint = { day, date, shown, count: shown, stretch: 0, list, index }
@@ -92,7 +92,7 @@ function addPoint(
   }
 }
 
-/** Past `rollover` the display shows zero: the modulus is one more of the last digit that the limit is written with. */
+/** After `rollover` the display shows zero: the modulus is the limit plus one unit of its last digit. */
 function modulusOf(rollover: number, unit: MeterUnit): number {
   const decimals = String(rollover).split('.')[1] ?? ''
   return meterCount(rollover, unit) + meterCount(10 ** -decimals.length, unit)

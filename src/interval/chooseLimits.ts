@@ -8,7 +8,7 @@ import { LIMITS, type Limits, readLimits } from './readLimits.js'
 
 /** The limits of one machine. */
 export interface ChosenLimits {
-  /** Until the first completion: those that `first` names, and the repeat's for the others. */
+  /** Until the first completion: those that `first` names; the others are those of `repeat`. */
   readonly opening: Limits
   readonly repeat: Limits
   /** Absent: the window is not known; past the limit is `due`, and whether it is `overdue` cannot be determined. */
@@ -20,7 +20,7 @@ const MILLION = 1_000_000n
 
 /**
  * Which figures count: severe use replaces the repeat limits that its interval names, or multiplies them by its factor;
- * limits that `first` does not name stay the repeat's. Nothing where a needed interval is not known.
+ * limits that `first` does not name are those of `repeat`. Nothing where a needed interval is not known.
  */
 export function chooseLimits(
   intervals: DueIntervals,

@@ -3,7 +3,7 @@ import type { DueLine } from './dueVerdict.js'
 
 type Qty = { value: number | string; unit: string }
 
-/** What the interval room can report, with what each text may name. */
+/** Codes of the interval room with their params. */
 export interface IntervalCodes {
   // Lines of a verdict
   /** The line itself. */

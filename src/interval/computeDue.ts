@@ -29,8 +29,8 @@ const FACTS_SHAPE: Shape = {
  * @param facts - the resolved intervals, the machine's log, which service, gearcase and instance, and today's date
  * @param options - what counts as soon, how old a reading may be, normal or severe use; all required, `soon` may be `{}`
  * @returns the verdict, one line a limit, which comes first and why, every reason, and what is missing
- * @throws TypeError, RangeError when an option is missing, unknown or out of range, `today` is no date, a figure is no figure, or what is
- *   read in the facts is no object or list
+ * @throws TypeError, RangeError when an option is missing, unknown or out of range, `today` is not a date, a figure cannot be read, or what is
+ *   read in the facts is not an object or list
  *
  * Source: house rule for the verdicts and their order; months as in ECMAScript test262 (see {@link addPeriod}).
  *
@@ -103,7 +103,7 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   }
 
   const start = completions.at(-1) ?? zero
-  // A schedule goes on counting from the first point after it was answered; a completion count does not.
+  // A schedule keeps counting from the first point after it was done; a completion count does not.
   const firstNeeded = start === zero || intervals.countFrom !== 'completion'
   const limits = chooseLimits(intervals, options.severity, firstNeeded, reasons, missing)
   if (limits) {
@@ -117,7 +117,7 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   return settleVerdict(lines, limits !== undefined, reasons, missing)
 }
 
-/** The first in this order that any line has is the verdict of the whole; a line that does not vote comes last. */
+/** The first of these that any line has is the whole verdict; a line that is not counted comes last. */
 const ORDER: readonly DueLine['verdict'][] = [
   'overdue',
   'due',

@@ -2,7 +2,7 @@ import { refuse } from '../base/index.js'
 import { type DueColumns, NO_DAY } from './dueColumns.js'
 
 /**
- * Empty columns for so many rows, to be filled by {@link writeDueRow} and judged by {@link computeDueColumns}. They may be
+ * Empty columns for this many rows, to be filled by {@link writeDueRow} and judged by {@link computeDueColumns}. They may be
  * filled and judged again, batch after batch.
  *
  * @param length - how many rows, 0 to 2^31 − 1

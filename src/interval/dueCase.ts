@@ -11,7 +11,7 @@ export interface Origin {
   readonly day: number
   /** Empty: not known. */
   readonly date: DateText
-  /** Index of the record in the log; −1: it is none. */
+  /** Index of the record in the log; −1: not a record. */
   readonly record: number
 }
 

@@ -35,7 +35,7 @@ export interface DueRow {
 
 export type DueRowField = Exclude<keyof DueRow, 'id'>
 
-/** Every field of a row but its id, for those who must know a misspelt one. */
+/** Every field of a row but its id, to recognize a misspelt one. */
 export const DUE_ROW_FIELDS: readonly DueRowField[] = [
   'lastDate',
   'lastHours',

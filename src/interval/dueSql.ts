@@ -16,7 +16,7 @@ export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
 }
 
 /**
- * The verdict on a service as one SQL expression over a table of flat rows, for a fleet that lives in a database; equal to
+ * The verdict on a service as one SQL expression over a table of flat rows, for a fleet in a database; equal to
  * {@link computeDueColumns} row by row. Dates are `date` columns, meters and distances double precision, periods integers,
  * `noHourMeter` and `noOdometer` boolean, units text.
  *

@@ -9,12 +9,12 @@ export type DueLimit = 'hours' | 'distance' | 'period' | 'event'
 
 export type MeterQuantity = Quantity<'h' | DistanceUnit>
 
-/** One limit of an interval, or one event, and how the machine stands to it. */
+/** One limit of an interval, or one event, and where the machine is in it. */
 export interface DueLine {
   readonly by: DueLimit
-  /** `not tracked`: the machine has no such meter; the line does not vote. */
+  /** `not tracked`: the machine has no such meter; the line is not counted. */
   readonly verdict: DueState | 'not tracked'
-  /** What the count began with. */
+  /** Where the count started. */
   readonly since?: 'last service' | 'first use' | 'rebuild'
   /** Where the count began. */
   readonly from?: { readonly date?: DateText; readonly meter?: MeterQuantity }
@@ -39,9 +39,9 @@ interface DueReasons {
   readonly lines: readonly DueLine[]
   /** The day on which the first limit is reached, where it is known. */
   readonly dueOn?: DateText
-  /** Every line and every choice as a sentence's material, in reading order. */
+  /** Every line and every choice as a reason, in reading order. */
   readonly reasons: readonly Reason[]
-  /** What would have to be known, one reason a fact. */
+  /** The missing facts, one reason for each. */
   readonly missing: readonly Reason[]
 }
 

@@ -16,7 +16,7 @@ export function followMeter(state: MeterState, changes: readonly MeterChange[] =
   let waiting = points
   for (const change of changes) {
     const { day, date, shown, newShown } = change
-    // Smallest first within a day: the new display's readings may stand before the old one's.
+    // Smallest first within a day: the new display's readings may come before the old one's.
     waiting = waiting.filter((point) => {
       const atLeast = state.last?.shown ?? 0
       const before = point.day === day ? point.shown >= atLeast && !(point.shown > shown) : point.day < day

@@ -7,15 +7,15 @@ export interface ScheduledPoint {
   /** The next point; NaN where a completion's place is not known. */
   readonly due: number
   readonly note?: 'early-counts' | 'early-does-not-count' | 'count-restarted' | undefined
-  /** The point that the note speaks of. */
+  /** The point that the note is about. */
   readonly noteAt: number
 }
 
 /**
- * The next due point when the count keeps to a schedule. `schedule`: points stand where they stand; a service answers
+ * The next due point when the count keeps to a schedule. `schedule`: due points never move; a service counts for
  * the point that it comes after, or the coming one when it comes inside the window before it (no window stated: in the
- * second half of the way to it, house rule); an earlier one leaves the point. `schedule inside window`: inside the
- * window on both sides the points stand; outside it the count starts again from the completion.
+ * second half of the way to it, house rule); an earlier one does not count. `schedule inside window`: inside the
+ * window, early or late, due points do not move; outside it the count starts again from the completion.
  */
 export function followSchedule(
   { facts, completions, zero, limits }: DueCase,
@@ -26,7 +26,7 @@ export function followSchedule(
   const window = limits.window?.[by]
   const { months = 0, counts = 0 } = window ?? {}
   const standsStill = facts.intervals.countFrom !== 'schedule inside window'
-  // The first stretch has its own length; once the count has moved, all are alike.
+  // The first interval has its own length; after a restart all are equal.
   let first = limits.opening[by] ?? repeat
   let anchor = placeOf(scale, zero)
   let times = 0

@@ -27,16 +27,16 @@ export interface IntervalFacts {
   readonly today: DateText
 }
 
-/** The caller's own judgement; nothing here has a default. */
+/** The caller's choices; none has a default. */
 export interface DueOptions {
-  /** What counts as soon; `{}`: nothing does. `fraction` is of the interval, above 0 to 1. */
+  /** When a service is due soon; `{}`: never. `fraction` is of the interval, above 0 to 1. */
   readonly soon: {
     readonly hours?: number
     readonly distance?: Quantity<DistanceUnit>
     readonly days?: number
     readonly fraction?: number
   }
-  /** A reading older than so many days of use (pauses left out) never supports `not due`. */
+  /** A reading older than this many days of use (pauses left out) never supports `not due`. */
   readonly staleAfter: { readonly days: number }
   readonly severity: 'normal' | 'severe'
 }

@@ -93,7 +93,7 @@ function readCalendar({ facts, today, start, zero }: DueCase): LimitScale | Reas
   return { unit: 'd', start: day, now: today, age: 0, earlier: 0, from: { date }, read, points: [] }
 }
 
-/** Whether the due point is so near, or so much of the way to it is used, that it counts as soon. */
+/** Whether the due point is near enough, by amount or by fraction, to be due soon. */
 function isSoon(
   { hours, distance, days, fraction }: DueOptions['soon'],
   by: keyof Limits,
@@ -107,7 +107,7 @@ function isSoon(
   return now >= due - (lead ?? Number.NaN) || now >= start + partOf(due - start, fraction ?? Number.NaN)
 }
 
-/** A line while it is made. */
+/** A line under construction. */
 type OpenLine = { -readonly [Key in keyof DueLine]: DueLine[Key] }
 
 /** The line of a limit whose due point is known. */
@@ -153,7 +153,7 @@ function projectDate(
       after = point
       break
     }
-    // Of the readings that fall short, the last one before a count that is reached, the first one for an average.
+    // Of the readings below the count: the last one if the count is reached, the first one for an average.
     if (before === undefined || reached) before = point
   }
   if (before === undefined) return reached ? dateFromDay(after.day) : undefined

@@ -18,7 +18,7 @@ export interface LimitScale {
   readonly points: readonly MeterPoint[]
 }
 
-/** A limit on from a place; NaN past the calendar's end. */
+/** The place one limit after another; NaN past the calendar's end. */
 export function addOnScale({ unit }: LimitScale, place: number, months: number, counts: number): number {
   return unit === 'd' ? addToDay(place, months, counts) : place + counts
 }

@@ -42,7 +42,7 @@ export function listDueByDay(entries: readonly DueListEntry[]): DueList {
   return { now: groupPlaces(of('overdue', 'due')), later, cannotTell: groupPlaces(of('cannot tell')) }
 }
 
-/** What is compared or grouped by must be a text, or the list would be in no order. */
+/** Values to sort or group by must be texts, or the order would be undefined. */
 function requireEntries(entries: readonly DueListEntry[]): void {
   if (!Array.isArray(entries)) throw refuse('entries', entries, 'a list')
   for (const [index, entry] of entries.entries()) {
@@ -78,7 +78,7 @@ function groupBy(
   return groups
 }
 
-/** By code units, so that every machine sorts alike in every country. */
+/** By code units, so that the order is the same in every locale. */
 function compareEntries(one: DueListEntry, other: DueListEntry): number {
   return (
     compareTexts(one.place, other.place) ||

@@ -17,7 +17,7 @@ export const LARGEST_COUNT = { hours: 1_000_000_000_000, distance: 9_000_000_000
 /** The maximum that a machine of this kind can add in a day, in counts: 24 h; 2,400 km (house rule: 100 km/h all day). */
 export const MAX_PER_DAY = { hours: 24_000, distance: 2_400_000_000_000 } as const
 
-/** How far a product of hours may lie from its decimal: two roundings of a double. */
+/** How far a product of hours may be from its decimal: two roundings of a double. */
 export const PRODUCT_ERROR = 2 ** -51
 
 /**
@@ -33,7 +33,7 @@ export function meterCount(value: number, unit: MeterUnit): number {
   return counts - whole >= half ? whole + 1 : whole
 }
 
-/** A fraction of a limit in whole counts, rounded up; the last factor takes back the product's last bit: 0.07 of 100 is 7. */
+/** A fraction of a limit in whole counts, rounded up; the last factor undoes the rounding of the product: 0.07 of 100 is 7. */
 export function partOf(counts: number, fraction: number): number {
   return Math.ceil(counts * fraction * LAST_BIT)
 }

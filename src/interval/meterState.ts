@@ -14,7 +14,7 @@ export interface MeterPoint {
   count: number
   /** A stretch ends where the meter fell or jumped and no event says why: across that, nothing can be subtracted. */
   stretch: number
-  /** Which list of the log it stands in, and where. */
+  /** Which list of the log it is in, and where. */
   list: 'readings' | 'records' | 'events'
   index: number
 }
@@ -39,7 +39,7 @@ export interface MeterNote {
   readonly severity: Severity
   readonly params: Params
   readonly point: MeterPoint
-  /** The reading before it, where both are meant. */
+  /** The reading before it, if the note is about both. */
   readonly last?: MeterPoint | undefined
 }
 
@@ -51,7 +51,7 @@ export interface MeterState {
   readonly modulus: number
   readonly points: MeterPoint[]
   readonly notes: MeterNote[]
-  /** How many of the points are counted in; repeated ones fall out. */
+  /** How many of the points are counted; repeated ones are skipped. */
   kept: number
   /** The reading counted last. */
   last: MeterPoint | undefined
@@ -59,7 +59,7 @@ export interface MeterState {
   stretch: number
 }
 
-/** Notes what is wrong with a reading, and with the one before it where both are meant. */
+/** Notes what is wrong with a reading, and with the one before it if the note is about both. */
 export function noteReading<Code extends MeterNote['code']>(
   state: MeterState,
   code: Code,

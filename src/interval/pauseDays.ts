@@ -3,7 +3,7 @@ import type { MachineLog } from '../spec/index.js'
 
 /**
  * How many of the days after `fromDay`, up to and with `toDay`, the machine was out of use; pauses may overlap, and those that
- * are no dates count for nothing. With `putOff` each pause that begins before the end puts the end off by its whole length.
+ * are not dates are ignored. With `putOff` each pause that begins before the end moves the end by its whole length.
  */
 export function pauseDays(
   pauses: MachineLog['pauses'],
@@ -14,7 +14,7 @@ export function pauseDays(
   let counted = 0
   if (pauses === undefined) return counted
   let reached = fromDay
-  // Dates sort as their texts do; one that is none gives NaN, which is neither after nor before.
+  // Dates sort like their texts; an invalid one gives NaN, which is neither after nor before.
   for (const { from, to } of [...pauses].sort((one, other) => (one.from < other.from ? -1 : 1))) {
     const start = Math.max(dayNumberOf(from), reached)
     const end = putOff ? dayNumberOf(to) : Math.min(dayNumberOf(to), toDay)
@@ -26,7 +26,7 @@ export function pauseDays(
   return counted
 }
 
-/** The day on which so many days of use have passed since `fromDay`. */
+/** The day on which this many days of use have passed since `fromDay`. */
 export function afterDaysOfUse(pauses: MachineLog['pauses'], fromDay: number, days: number): number {
   return fromDay + days + pauseDays(pauses, fromDay, fromDay + days, true)
 }

@@ -20,7 +20,7 @@ export type Limits = { readonly [By in (typeof LIMITS)[number]]?: Limit }
 
 export const LIMITS = ['hours', 'distance', 'period'] as const
 
-/** Reads an interval's figures. Where a distance is printed in two round numbers, the shorter one is taken. */
+/** Reads an interval's figures. Where a distance is printed in two round numbers, the shorter one is used. */
 export function readLimits({ hours, distance, period }: IntervalStated, which: string): Limits {
   const limits: { -readonly [By in keyof Limits]: Limits[By] } = {}
   if (hours !== undefined) limits.hours = readFigure(hours, 'h', which, 'hours')

@@ -27,7 +27,7 @@ export interface MetersRead {
 }
 
 /**
- * The meters of a log as one growing count each, through swaps, resets and rollovers, for whoever shows or checks a
+ * The meters of a log as one growing count each, through swaps, resets and rollovers, for anyone who shows or checks a
  * history. {@link computeDue} reads the meters by itself.
  *
  * total = shown + what earlier displays had counted; a display that starts again past its `rollover` adds that limit and one
@@ -35,7 +35,7 @@ export interface MetersRead {
  *
  * @param log - a machine log; readings in its service records count as well
  * @returns readings by date, and findings: falls, jumps (over 24 h or 2,400 km a day, house rule), order, repetition, bounds
- * @throws TypeError when `log`, or what is read in it, is no object or list
+ * @throws TypeError when `log`, or what is read in it, is not an object or list
  *
  * Source: ISO 11783-7 for a distance that starts again at its documented limit; the rest is a house rule.
  *
@@ -96,7 +96,7 @@ function readBoth(log: MachineLog): MetersRead {
   return { ...(hours && { hours }), ...(distance && { distance }), findings }
 }
 
-/** Where a reading stands in the log. */
+/** Where a reading is in the log. */
 function pathOfPoint({ name }: MeterState, { list, index }: MeterPoint): JsonPointer {
   if (list === 'events') return `/events/${index}`
   return list === 'records' ? `/records/${index}/readings/${name}` : `/meters/${name}/readings/${index}`

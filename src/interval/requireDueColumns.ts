@@ -3,7 +3,7 @@ import type { DueColumns } from './dueColumns.js'
 
 type Name = Exclude<keyof DueColumns, 'length'>
 
-/** The kind of each column. By the tag: an array made in another realm, such as a frame, is no instance of this one's. */
+/** The kind of each column, by its tag: an array made in another realm, such as a frame, is not an instance of this one's. */
 const KINDS: { readonly [Column in Name]: DueColumns[Column][typeof Symbol.toStringTag] } = {
   lastDay: 'Int32Array',
   lastHours: 'Float64Array',

@@ -24,7 +24,7 @@ import { requireDueColumns } from './requireDueColumns.js'
  * ```
  */
 export function writeDueRow(columns: DueColumns, index: number, row: DueRow): readonly string[] {
-  // What is no column shows in the writing: looking before would cost every row.
+  // A bad column shows on writing: checking it first would slow every row.
   let failure: unknown
   try {
     if (Number.isInteger(index) && index >= 0 && index < columns.length && typeof row === 'object')

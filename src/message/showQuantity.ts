@@ -30,7 +30,7 @@ export function showQuantity(value: unknown, marks: NumberMarks): string | undef
   }
 }
 
-/** The number of a quantity alone, with as many decimals as its unit bears; `undefined` for what is no finite number. */
+/** The number of a quantity alone, with the decimals that suit its unit; `undefined` for anything that is not a finite number. */
 export function showAmount({ value, unit }: Quantity, marks: NumberMarks): string | undefined {
   return Number.isFinite(value) ? formatNumber(value, marks, digitsOf(unit)) : undefined
 }
@@ -40,7 +40,7 @@ function digitsOf(unit: unknown): NumberDigits {
   return { atMost: decimals === -1 ? 3 : decimals }
 }
 
-/** A computed number with the language's marks; `undefined` for what is no finite number. */
+/** A computed number with the language's marks; `undefined` for anything that is not a finite number. */
 export function showNumber(value: unknown, marks: NumberMarks, atMost: number): string | undefined {
   return typeof value === 'number' && Number.isFinite(value)
     ? formatNumber(value, marks, { atMost })

@@ -13,7 +13,7 @@ interface JudgedOilChoice {
 }
 
 export interface OilChoiceVerdict {
-  /** `yes`: one of the oils is right or more; `no`: none is; `cannot tell`: a fact is missing; `ask`: the sheet leaves it open. */
+  /** `yes`: at least one of the oils is right; `no`: none is; `cannot tell`: a fact is missing; `ask`: the sheet leaves it open. */
   readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
   /** Every oil of the sheet in the sheet's order, since makers print the preferred one first. */
   readonly choices: readonly JudgedOilChoice[]

@@ -4,7 +4,7 @@ import type { OilCodes } from './codes.js'
 import { GRADE_EDITIONS, type GradeEdition, type GradeSystem, gradeRows } from './gradeTables.js'
 import { parseGrade } from './parseGrade.js'
 
-/** The limits that an oil of a grade keeps. */
+/** The viscosity limits of a grade. */
 export interface GradeBand {
   readonly kind: 'band'
   readonly system: GradeSystem
@@ -14,9 +14,9 @@ export interface GradeBand {
   readonly at: Quantity<'degC'>
   /** Belongs to the band. */
   readonly min: Quantity<'mm2/s'>
-  /** Does not belong to the band (SAE). */
+  /** Outside the band (SAE). */
   readonly below?: Quantity<'mm2/s'>
-  /** Belongs to the band (ISO). */
+  /** Inside the band (ISO). */
   readonly max?: Quantity<'mm2/s'>
   /** W grades of J306: the oil may not be thicker than this at this temperature. */
   readonly cold?: { readonly temperature: Quantity<'degC'>; readonly viscosity: Quantity<'mPa.s'> }
@@ -30,7 +30,7 @@ export interface NoGradeBand {
 }
 
 /**
- * The kinematic viscosities between which an oil of a grade lies; a multigrade keeps the hot band and the W grade's minimum.
+ * The kinematic viscosities between which an oil of a grade is; a multigrade meets the hot band and the W grade's minimum.
  * Source: SAE J306 (2019 and 2005, and the bands of 90, 140 and 250 before), SAE J300, ISO 3448, read second hand in
  * lubricant makers' charts; rows that were not read say `from memory`.
  */

@@ -2,7 +2,7 @@
 export type GradeSystem = 'SAE J306' | 'SAE J300' | 'ISO VG'
 
 /**
- * Editions whose limits this library holds. The editions of SAE J306 and J300 differ in the limits themselves; the
+ * Editions whose limits this library knows. The editions of SAE J306 and J300 differ in the limits themselves; the
  * year of ISO 3448 is from memory, its rule (midpoint ±10 %) has not changed in what was read.
  */
 export const GRADE_EDITIONS = {
@@ -19,7 +19,7 @@ interface GradeRow {
   readonly max?: number
   /** SAE J306 W grades: warmest °C at which the viscosity may reach 150,000 mPa·s. */
   readonly cold?: number
-  /** `second hand`: read in charts that quote the standard; `from memory`: nobody read it. */
+  /** `second hand`: read in charts that quote the standard; `from memory`: not read in any source. */
   readonly read: 'second hand' | 'from memory'
 }
 
@@ -111,7 +111,7 @@ const ISO_VG: Rows = {
   '3200': { min: 2880, max: 3520, read: 'from memory' },
 }
 
-/** The rows of one edition. Internal: {@link gradeBand} is the way in. */
+/** The rows of one edition. Internal: use {@link gradeBand}. */
 export function gradeRows(system: GradeSystem, edition: string): Rows {
   if (system === 'ISO VG') return ISO_VG
   if (system === 'SAE J300') return edition === 'before 2013' ? J300_BEFORE_2013 : J300_SINCE_2013

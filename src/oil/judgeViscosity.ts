@@ -61,7 +61,7 @@ function compareGrades(required: Grade, label: Grade, bands: readonly GradeBand[
     : { verdict: 'no', reasons: [oilReason('oil/winter-grade-warmer', names)] }
 }
 
-/** The editions that a sheet may mean: the one it names, or all where it names none or one that is not held. */
+/** The editions that a sheet may mean: the one it names, or all where it names none or an unknown one. */
 function editionsOf({ system, edition }: GradeOil) {
   const known: readonly GradeEdition[] = GRADE_EDITIONS[system]
   const named = known.filter((one) => one === edition)

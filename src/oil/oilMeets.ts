@@ -15,7 +15,7 @@ export interface OilCircumstances {
 
 /**
  * Whether an oil on the shelf is one that the manual permits, with viscosity, service category, limited-slip additive
- * and ambient band judged apart. It compares what the label says with what the manual says; it approves nothing that
+ * and ambient band judged separately. It compares what the label says with what the manual says; it approves nothing that
  * neither of them says. A maker's fluid is met by its name on the label alone, never by viscosity.
  *
  * @param permitted - one choice of the sheet's oils; ask again for each choice
@@ -73,7 +73,7 @@ export function oilMeets(
   }
 }
 
-/** What decides comes first: whoever shows one reason shows that one. */
+/** The deciding reason comes first, since some callers show only one. */
 const ORDER: readonly AspectVerdict[] = ['no', 'cannot tell', 'ask', 'yes', 'not judged']
 
 /** Viscosity and category of a grade oil; of a maker's fluid its name, once for both. */
@@ -94,7 +94,7 @@ function judgeAmbient(permitted: OilChoice, ambient: Quantity<TemperatureUnit> |
   return { verdict, reasons }
 }
 
-/** The name counts whatever its capitals and spaces, but every letter and digit of it. */
+/** Case and spaces of the name do not count; every letter and digit does. */
 function judgeName(name: string, offered: OfferedOil): JudgedAspect {
   const plain = (text: unknown) => asText(text).trim().replace(/\s+/g, ' ').toUpperCase()
   const names = [offered.name, ...(offered.makerFluids ?? [])].map(plain)
@@ -150,7 +150,7 @@ function judgeCategory(
     : { verdict: 'ask', reasons: [oilReason('oil/category-doubtful', both)] }
 }
 
-/** `API GL 5`, `gl5` and `GL-5` are one designation. */
+/** `API GL 5`, `gl5` and `GL-5` are the same designation. */
 function normalCategory(label: string): string {
   const text = asText(label)
   const match = /^(?:API)?[ -]?(GL|MT)[ -]?([0-9])$/.exec(text.slice(0, 20).trim().toUpperCase())

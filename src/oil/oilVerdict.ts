@@ -1,7 +1,7 @@
 import type { Reason } from '../base/index.js'
 import type { OilCodes } from './codes.js'
 
-/** `not judged`: the manual asks nothing of this kind, or the question left it out. */
+/** `not judged`: the manual requires nothing here, or the question omits it. */
 export type AspectVerdict = 'yes' | 'no' | 'ask' | 'cannot tell' | 'not judged'
 
 export interface JudgedAspect {
@@ -15,7 +15,7 @@ export interface OilVerdict {
    * the maker's to give, else `yes`.
    */
   readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
-  /** For a maker's fluid, viscosity and category both carry what the name says: nothing else speaks for them. */
+  /** For a maker's fluid, viscosity and category both repeat the verdict on the name. */
   readonly viscosity: AspectVerdict
   readonly category: AspectVerdict
   readonly limitedSlip: AspectVerdict

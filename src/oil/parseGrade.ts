@@ -14,7 +14,7 @@ export interface Grade {
 }
 
 /**
- * What a viscosity grade on a label or in a manual says, for whoever compares two of them. For its limits in
+ * What a viscosity grade on a label or in a manual says, for anyone who compares two of them. For its limits in
  * mm²/s use {@link gradeBand}.
  * Source: SAE J306 and J300 (multigrade = W grade and hot grade), ISO 3448, as quoted in lubricant makers'
  * charts.

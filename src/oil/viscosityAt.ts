@@ -13,7 +13,7 @@ export type ViscosityVerdict =
     }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
 
-/** The charts of ASTM D341 were founded on data from −30 °F to 450 °F; whole degrees Celsius inside that. */
+/** The charts of ASTM D341 are based on data from −30 °F to 450 °F; whole degrees Celsius inside that. */
 const MIN_TEMPERATURE = { value: -30, unit: 'degC' } as const
 const MAX_TEMPERATURE = { value: 230, unit: 'degC' } as const
 const THINNEST = { value: 0.21, unit: 'mm2/s' } as const
@@ -29,7 +29,7 @@ const THICKEST = { value: 2e7, unit: 'mm2/s' } as const
  * @param temperature - of the oil, −30 °C to 230 °C, both belonging to the range
  * @returns the kinematic viscosity, not rounded, or `cannot tell` with the reason: a viscosity is missing, the
  *   two contradict each other, below the pour point, outside the range. At the pour point itself there is an answer.
- * @throws TypeError or RangeError when an argument is no quantity, or a viscosity is negative
+ * @throws TypeError or RangeError when an argument is not a quantity, or a viscosity is negative
  *
  * Source: ASTM D341 as quoted; range −30 °F to 450 °F from the abstract of a 1957 ASTM
  * paper on the charts; 2 × 10⁷ mm²/s as upper end of the charts is from memory.

@@ -48,7 +48,7 @@ export const VISCOSITY_INDEX_H: readonly number[] = [
   1303, 1319, 1336, 1352, 1369, 1386, 1402, 1419, 1436, 1454, 1471, 1488, 1506, 1523, 1541, 1558,
 ]
 
-/** Row of the table at or below a viscosity in 2 … 70 mm²/s, and the viscosities that the row and the next stand for. */
+/** Row of the table at or below a viscosity in 2 … 70 mm²/s, and the viscosities of that row and the next. */
 export function viscosityIndexRow(kv100: number): { row: number; from: number; to: number } {
   const [start, first, tenths] = kv100 < 20 ? [20, 0, 1] : kv100 < 30 ? [200, 180, 2] : [300, 230, 5]
   // the steps are whole tenths, so that row viscosities are the printed ones and not sums of 0.1

@@ -12,7 +12,7 @@ import type { Quantity, Unit } from './unit.js'
  * @param quantity - `value`: any finite number, taken at its exact binary value; `unit`: a unit id
  * @param unit - a unit of the same measure
  * @returns the double nearest to the exact result, ties to even, and its unit
- * @throws TypeError for a value that is no number, an unknown unit, or a unit of another measure
+ * @throws TypeError for a value that is not a number, an unknown unit, or a unit of another measure
  * @throws RangeError for NaN and infinities, and where a non-zero result is outside the normal doubles
  *   (2.2250738585072014e-308 … 1.7976931348623157e308)
  *

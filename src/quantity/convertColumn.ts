@@ -20,7 +20,7 @@ const SMALL_SHARE = 2 ** -49
  * @param from - a unit id
  * @param to - a unit of the same measure
  * @returns a new column; every value equal to what `convert` gives
- * @throws TypeError when `values` is no Float64Array, for an unknown unit or another measure
+ * @throws TypeError when `values` is not a Float64Array, for an unknown unit or another measure
  * @throws RangeError for NaN, infinities and results outside the normal doubles, naming the first such place
  *
  * Source: the same factors as `convert`.

@@ -35,7 +35,7 @@ const RAISED = /(?<=[0-9½¼¾⅓⅔⅛⅜⅝⅞])[⁰¹²³⁴-⁹]+(?![⁰¹²
  * @returns the printed value with its digits, or all findings: `quantity/number-…`, `quantity/unit-…`,
  *   `quantity/decimal-mark-is-unclear`, `quantity/value-is-negative`, `quantity/limits-are-reversed`; a warning for
  *   `kg-m` (mass for force) and for thirds
- * @throws TypeError when `text` is no string or an option is none of its values
+ * @throws TypeError when `text` is not a string or an option is none of its values
  *
  * Source: common practice, no source, for the spellings; house rule for refusals.
  *
@@ -72,7 +72,7 @@ export function parseQuantity(
   const { name, written } = parts
   if (name === '') findings.push(textFinding('quantity/unit-is-missing', { text: plain }))
   const unit = name === '' ? undefined : intendedUnit(name, written, options, findings)
-  // without a unit nothing is said of a minus
+  // without a unit a minus is not reported
   const value = bandOf(parts, unit ?? 'degC', reading, findings)
   const good =
     value !== undefined && unit !== undefined && findings.every(({ severity }) => severity !== 'error')

@@ -10,7 +10,7 @@ const FIGURES = {
 } as const
 
 /**
- * Throws TypeError where a programmer passes something that is no printed value. Where a measure is given, its unit
+ * Throws TypeError where a programmer passes something that is not a printed value. Where a measure is given, its unit
  * must be of it, and no figure may be below zero.
  */
 export function requireBand(

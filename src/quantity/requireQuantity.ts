@@ -14,7 +14,7 @@ export function requireUnitOf(measure: MeasureUnits, name: string, unit: unknown
 
 type QuantityRange = NumberRange & { readonly figure?: true }
 
-/** Throws for what is no quantity of the measure, or outside the range. A printed figure counts where `figure` says so. */
+/** Throws for anything that is not a quantity of the measure, or outside the range. A printed figure counts where `figure` says so. */
 export function requireQuantityOf(
   measure: MeasureUnits,
   name: string,

@@ -20,7 +20,7 @@ const MAX_DECIMALS = 6
  * @param unit - a unit of the same measure
  * @returns figures of the same kind (limits, where no nominal keeps a one-sided tolerance inside), or `null` where no
  *   figure of at most 9 whole digits and 6 decimals lies inside the band
- * @throws TypeError for a value that is no printed band, an unknown unit or another measure
+ * @throws TypeError for a value that is not a printed band, an unknown unit or another measure
  *
  * Source: NIST SP 811 (2008), appendix B.7.2, whose examples this reading of “consistent” meets; ties by ASTM E29; limits inward by ASME A112.18.1, annex A.2 e). House
  * rule: at least two digits, and whole numbers keep their zeros, since a printed `3800` does not say which count.

@@ -9,7 +9,7 @@ import {
 import type { ServiceRecord } from '../spec/index.js'
 
 /**
- * Finds everything that is wrong in one finished service record, for whoever is about to append it to its log: plugs
+ * Finds everything that is wrong in one finished service record, for anyone who is about to append it to its log: plugs
  * opened and not tightened, seals not renewed, torques outside the stated band or out of the wrench's reach, refills out
  * of tolerance. To judge a whole set of documents use `checkDocuments` of the rules room.
  *
@@ -17,7 +17,7 @@ import type { ServiceRecord } from '../spec/index.js'
  * @param set - its sheet, log and toolbox; what is not there is not judged
  * @param circumstances - `today`: absent, no date is judged
  * @returns findings; an error among them means that the record does not describe a finished service
- * @throws TypeError where `record` is no parsed service record or `set` no set; RangeError where `today` is no date
+ * @throws TypeError where `record` is not a parsed service record or `set` is not a set; RangeError where `today` is not a date
  *
  * Source: house rule; each rule names its own.
  * @example

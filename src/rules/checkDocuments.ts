@@ -12,7 +12,7 @@ import { type Subject, setSubjects } from './setSubjects.js'
 import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
 
 /**
- * Everything that is wrong, or worth knowing, in a closed set of documents: for whoever writes sheets, keeps logs or
+ * Everything that is wrong, or worth knowing, in a closed set of documents: for anyone who writes sheets, keeps logs or
  * takes both over from others. The documents are those that `parse…` of `/v1/spec` gave back; what is wrong in their
  * shape was found there. What `validateProcedure` and `readMeters` find is included, with their codes. To judge one
  * record, use `checkRecord` of the service entry.
@@ -23,7 +23,7 @@ import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
  * @returns all findings, document by document in the order given, sheets first, inside a document in the order in
  * which it is written. A finding that its sheet waives keeps its place, carries `waived`, and is information.
  * @throws TypeError where `set` lacks a list, a document is in the wrong one or was not parsed, or `circumstances` has
- * an unknown key; RangeError where `today` is no date
+ * an unknown key; RangeError where `today` is not a date
  *
  * Source: house rule; each rule names its own.
  *

@@ -12,7 +12,7 @@ const LISTS = {
   records: 'service-record',
 } as const
 
-/** Throws where a set lacks a list, holds a document that was not parsed or is of another kind, or `today` is no date. */
+/** Throws where a set has no list, holds a document that was not parsed or is of another kind, or `today` is not a date. */
 export function requireSet(set: DocumentSet, circumstances: Circumstances): void {
   requireObject('set', set)
   for (const [list, kind] of Object.entries(LISTS)) {

@@ -28,13 +28,13 @@ export interface Named<T> {
   readonly document: T
 }
 
-/** What the caller knows beside the documents. */
+/** What the caller knows besides the documents. */
 export interface Circumstances {
   /** Absent: nothing is judged against the calendar, such as a reading in the future. */
   readonly today?: DateText
 }
 
-/** What a rule may ask beside its document and the set. */
+/** What a rule may use besides its document and the set. */
 export interface RuleFacts extends Circumstances {
   /** Places in the sheet's `waivers` that waived nothing; known only to the rule that runs last. */
   readonly unusedWaivers?: readonly number[]

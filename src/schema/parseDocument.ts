@@ -19,7 +19,7 @@ export type DocumentOf<Kind extends DocumentName | 'any'> = Documents[Kind exten
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The document, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in the page on documents.
- * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string; RangeError when
+ * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string; RangeError when
  * `kind` is none of these.
  *
  * Source: house rule: the published JSON Schemas say the same.

@@ -23,7 +23,7 @@ import { chooseShapes } from './shapes/documentShapes.js'
  * @param text A JSON text; a byte order mark before it is skipped.
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The document, or all findings; also `spec/not-json` and `spec/duplicate-key`.
- * @throws TypeError when `text` is no string, `options` is no object, has an unknown key or `options.name` is no string;
+ * @throws TypeError when `text` is not a string, `options` is not an object, has an unknown key or `options.name` is not a string;
  * RangeError when `kind` is none of these.
  *
  * Source: RFC 8259 (2017); repeated keys are refused by house rule, since a reader drops all but one in silence.

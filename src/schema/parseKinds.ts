@@ -26,7 +26,7 @@ import { toolboxShape } from './shapes/toolboxShape.js'
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The sheet, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in the page on documents.
- * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string.
+ * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string.
  *
  * Source: house rule: the published JSON Schema `spec-sheet` says the same.
  * @example
@@ -49,7 +49,7 @@ export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Resul
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The log, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in the page on documents.
- * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string.
+ * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string.
  *
  * Source: house rule: the published JSON Schema `machine-log` says the same.
  * @example
@@ -72,7 +72,7 @@ export function parseMachineLog(data: unknown, options: ParseOptions = {}): Resu
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The toolbox, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in the page on documents.
- * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string.
+ * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string.
  *
  * Source: house rule: the published JSON Schema `toolbox` says the same.
  * @example
@@ -95,7 +95,7 @@ export function parseToolbox(data: unknown, options: ParseOptions = {}): Result<
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The stock, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in the page on documents.
- * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string.
+ * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string.
  *
  * Source: house rule: the published JSON Schema `stock` says the same.
  * @example
@@ -118,7 +118,7 @@ export function parseStock(data: unknown, options: ParseOptions = {}): Result<St
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The procedure, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in the page on documents.
- * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string.
+ * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string.
  *
  * Source: house rule: the published JSON Schema `procedure` says the same.
  * @example
@@ -144,7 +144,7 @@ export function parseProcedure(
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The record, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
  * listed in the page on documents.
- * @throws TypeError when `options` is no object, has an unknown key or `options.name` is no string.
+ * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string.
  *
  * Source: house rule: the published JSON Schema `service-record` says the same.
  * @example

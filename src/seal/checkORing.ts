@@ -18,9 +18,9 @@ export interface ORingVerdict {
 
 /**
  * Whether an o-ring's dash number and its printed size are the same ring, for rules over a sheet and for the shelf.
- * Only rows that were checked are held; for other numbers look into AS568 itself.
+ * Only checked rows are known; for other numbers see AS568 itself.
  *
- * A figure agrees when the row's value lies in half of its last printed digit, plus the half hundredth of a millimetre
+ * A figure agrees when the row's value is within half of its last printed digit, plus the half hundredth of a millimetre
  * to which metric charts are rounded.
  *
  * @param ring - `designation` as printed (`-214`, `214`, `AS568-214`) and `size` in mm, either or both

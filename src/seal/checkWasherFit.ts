@@ -31,9 +31,9 @@ const PIPE: Readonly<Record<string, number>> = {
   '1': 33.249,
 }
 
-/** House rule: the next thread size is 2 mm away from M14 on, so half of that still names one thread. */
+/** House rule: the next thread size is 2 mm away from M14 on, so half of that still fits only one thread. */
 const MAX_PLAY = 1
-/** House rule: the narrowest checked row has 4 mm more outside than inside; half of that is still a face. */
+/** House rule: the narrowest checked row has 4 mm more outside than inside; half of that still seals. */
 const MIN_RIM = 2
 const MIN_THICKNESS = 0.5
 const MAX_THICKNESS = 4
@@ -42,7 +42,7 @@ const MAX_THICKNESS = 4
  * Whether a sealing washer fits a plug's thread, for rules over a sheet and for the shelf. It looks at sizes alone, not
  * at the plug's collar or the housing's face, which no sheet states.
  *
- * Fits when thread diameter ≤ inside ≤ thread diameter + 1 mm; both ends belong.
+ * Fits when thread diameter ≤ inside ≤ thread diameter + 1 mm; both ends included.
  *
  * @param thread - as printed (`M18x1.5`, `G 1/2`) or already read by `parseThread`
  * @param size - of the washer or bonded seal, in mm, as the sheet prints it; absent: `cannot tell`

@@ -2,7 +2,7 @@ import type { Seal } from '../spec/index.js'
 
 /**
  * Whether two descriptions mean the same part: `yes` or `no` where they say so, `perhaps` where a fact is missing on
- * either side. Internal: {@link matchStockSeals} is the way in.
+ * either side. Internal: use {@link matchStockSeals}.
  */
 export function isSameSeal(needed: Seal, offered: Seal): 'yes' | 'no' | 'perhaps' {
   if (needed.kind !== offered.kind || needed.kind === 'none' || needed.kind === 'not stated') return 'no'
@@ -14,7 +14,7 @@ export function isSameSeal(needed: Seal, offered: Seal): 'yes' | 'no' | 'perhaps
   return facts.length === 0 || facts.includes('perhaps') ? 'perhaps' : 'yes'
 }
 
-/** What describes a seal beside its kind; undefined where nothing is said. Cut gaskets go by part number alone. */
+/** The properties of a seal besides its kind; undefined where none is given. Cut gaskets match only by part number. */
 function factsOf(seal: Seal): (string | undefined)[] {
   switch (seal.kind) {
     case 'crush washer':
@@ -40,7 +40,7 @@ function factsOf(seal: Seal): (string | undefined)[] {
   }
 }
 
-/** A ring named by dash number and by size is one ring where either is the same and the other not contradicted. */
+/** Rings are the same where dash number or size is the same and the other does not contradict it. */
 function sameFact(first: string | undefined, second: string | undefined): 'yes' | 'no' | 'perhaps' {
   if (first === undefined || second === undefined) return 'perhaps'
   if (first === second) return 'yes'

@@ -10,22 +10,22 @@ export interface SealLine {
   readonly seal: SealTask['seal']
   /** Where they go, as pointers into the sheet. */
   readonly paths: readonly JsonPointer[]
-  /** Pieces that surely go in; for sealants and liquid gaskets one package for all places. */
+  /** Pieces that are certainly fitted; for sealants and liquid gaskets one package for all places. */
   readonly needed: number
-  /** Pieces that an inspection may ask for besides. */
+  /** Pieces that an inspection may require in addition. */
   readonly toInspect: number
   readonly take: readonly { readonly id: Id; readonly count: number }[]
   /** To buy for what is needed. */
   readonly buy: number
-  /** On the shelf, and the same as far as both are described: somebody must look. */
+  /** In stock, and the same as far as both are described: check them. */
   readonly possibleMatches: readonly Id[]
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
 
 /**
- * What the shelf has for a job, one line for each kind of seal. A stock seal is surely the same by part number where both have
- * one, else by kind and every describing fact; where a fact is missing it is only named to be looked at. No piece counts
- * twice: lines are served in the order of the tasks. Common practice, no source.
+ * What the stock has for a job, one line for each kind of seal. A stock seal is certainly the same by part number where both have
+ * one, else by kind and every property; where a property is missing it is only listed for checking. No piece counts
+ * twice: lines are filled in the order of the tasks. Common practice, no source.
  */
 export function matchStockSeals(
   tasks: readonly SealTask[],
@@ -72,7 +72,7 @@ function takeSealsFor(
     if (same !== 'yes') continue
     const count = Math.min(missing, piece.left)
     missing -= count
-    // a package of sealant serves other lines too
+    // a package of sealant is enough for other lines too
     if (!applied) piece.left -= count
     if (count > 0) take.push({ id: piece.id, count })
     spare += piece.left
@@ -96,7 +96,7 @@ function takeSealsFor(
   }
 }
 
-/** Two needed seals share a line when they are surely the same or written the same. */
+/** Two needed seals share a line when they are certainly the same or written the same. */
 function hasSameProperties(first: Seal, second: Seal): boolean {
   const plain = (seal: Seal) =>
     JSON.stringify(

@@ -14,7 +14,7 @@ interface Row {
   readonly oil: 'A' | 'B' | 'C' | 'E'
   readonly min: number
   readonly max: number
-  /** What special compounds of the family reach. */
+  /** Temperature limits of special compounds. */
   readonly specialMin?: number
   readonly specialMax?: number
 }
@@ -47,7 +47,7 @@ const ELASTOMERS: readonly Elastomer[] = [
 ]
 
 /**
- * Whether a rubber family withstands gear oil at a temperature; limits belong to the range. The maker of the ring knows the
+ * Whether a rubber family withstands gear oil at a temperature; the limits are inside the range. The maker of the ring knows the
  * compound. Source: a seal maker's table of elastomers, read second hand; that ACM is usable is from memory and gives `ask`.
  */
 export function materialSuits(

@@ -11,7 +11,7 @@ const KINDS: readonly unknown[] = [
   'not stated',
 ]
 
-/** Throws TypeError where an argument that must be a seal of a sheet is none. Internal. */
+/** Throws TypeError where an argument is not a seal of a sheet. Internal. */
 export function requireSeal(name: string, seal: unknown): void {
   requireObject(name, seal)
   const { kind } = seal as { kind?: unknown }

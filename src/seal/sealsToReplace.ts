@@ -20,7 +20,7 @@ export interface SealTask {
   readonly path: JsonPointer
   readonly instance?: Id
   readonly seal: Exclude<Seal, NoSeal>
-  /** `new`: fit a new one; `inspect`: look at it, new if in doubt; `apply`: clean off and apply fresh; `look up`: the manual does not say. */
+  /** `new`: fit a new one; `inspect`: a new one if in doubt; `apply`: clean off and apply fresh; `look up`: not stated. */
   readonly action: 'new' | 'inspect' | 'apply' | 'look up'
   /** What to look for. */
   readonly inspection: readonly Reason<keyof SealCodes>[]

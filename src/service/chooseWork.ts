@@ -2,14 +2,14 @@ import type { Id, SpecSheet } from '../spec/index.js'
 import { listServicesThatSatisfy } from './gearcases.js'
 import type { ListedDue } from './listDue.js'
 
-/** States that `'due'` takes up. */
+/** Verdicts that `'due'` selects. */
 const DUE_VERDICTS: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon'])
 
 /**
- * Chooses what a visit takes up from the list of due services: those in the state overdue, due or due soon, or
- * the named ones whatever their state. Work that another chosen one does anyway, such as a level check beside
+ * Chooses the work of a visit from the list of due services: those in the state overdue, due or due soon, or
+ * the named ones whatever their verdict. Work that another chosen one includes, such as a level check next to
  * a change of the same gearcase, is left out. Of services that each count as the other, the first on the list stays.
- * @returns for each line of the list, whether it is taken, and the name of the chosen service that does it anyway
+ * @returns for each line of the list, whether it is used, and the name of the chosen service that does it anyway
  */
 export function chooseWork(
   sheet: SpecSheet,

@@ -99,7 +99,7 @@ function listPartLeaves(sheet: SpecSheet, part: JsonPointer): readonly JsonPoint
   return [part, ...leaves]
 }
 
-/** The units in which a reader may work, by measure; what the manual does not print is computed from its first figure. */
+/** The units that readers use, by measure; what the manual does not print is calculated from its first figure. */
 const UNITS_SHOWN: { readonly [M in Measure]?: readonly Unit[] } = {
   torque: ['N.m', 'lbf.ft'],
   volume: ['mL', 'qt_us'],
@@ -107,7 +107,7 @@ const UNITS_SHOWN: { readonly [M in Measure]?: readonly Unit[] } = {
   mass: ['kg', 'lb'],
 }
 
-/** Units that say the same to a reader, so that a second of them is not needed. */
+/** Units of the same system: one of them is enough for a reader. */
 const SAME_SYSTEM: { readonly [U in Unit]?: Unit } = {
   L: 'mL',
   cm3: 'mL',
@@ -117,7 +117,7 @@ const SAME_SYSTEM: { readonly [U in Unit]?: Unit } = {
   'lbf.in': 'lbf.ft',
 }
 
-/** A leaf's first printed figure in the units that the manual leaves out, limits inward, so that every reader finds a unit to work in. */
+/** A leaf's first printed figure in the units that the manual does not print, limits rounded inward, so that every reader finds a usual unit. */
 function computeOtherUnits(resolved: Resolved<Leaf>): readonly PrintedValue[] {
   if (resolved.kind !== 'stated') return []
   const leaf: Leaf = resolved.value

@@ -11,7 +11,7 @@ export function findDrive(sheet: SpecSheet, part: JsonPointer): Drive | undefine
 }
 
 /**
- * Finds the socket or key for a part in a toolbox. Sizes are designations and match exactly: 5 mm is no 3/16 in. One
+ * Finds the socket or key for a part in a toolbox. Sizes are designations and match exactly: 5 mm is not 3/16 in. One
  * with a square drive comes before a plain key, since only that takes a torque wrench.
  */
 export function findSocket(

@@ -1,7 +1,7 @@
 import { requireShape } from '../base/index.js'
 import type { Kit } from './kitContents.js'
 
-/** Machines whose kits hold the same. */
+/** Machines with the same kit. */
 export interface KitGroup {
   readonly machines: readonly Kit['machine'][]
   /** The kit of the first of them. */

@@ -7,15 +7,15 @@ import type { VisitPlan } from './visitPlan.js'
 /** What goes into the van for one machine. */
 export interface Kit {
   readonly machine: { readonly id: Id; readonly name: string }
-  /** Needed for the visit, by oil; additives under their own names. A shelf keeps none, so they are bought. */
+  /** Needed for the visit, by oil; additives under their own names. Stock has no additives, so they are bought. */
   readonly oil: readonly KitOil[]
   readonly seals: readonly KitSeal[]
   readonly tools: readonly { readonly id: Id; readonly name: string }[]
-  /** Of that, what the shelf lacked when the visit was planned. */
+  /** Of that, what was missing in stock when the visit was planned. */
   readonly buy: { readonly oil: readonly KitOil[]; readonly seals: readonly KitSeal[] }
 }
 
-/** What of a plan is read here. */
+/** The parts of a plan that are read here. */
 const PLAN: Shape = {
   machine: {},
   'pan?': {},
@@ -31,7 +31,7 @@ const PLAN: Shape = {
  *
  * @param plan - as `planVisit` gives it
  * @returns oil and additive in millilitres by name, seals by part number or description (sealants as one package), tools by id
- * @throws TypeError where `plan` is no plan
+ * @throws TypeError where `plan` is not a plan
  *
  * Source: house rule.
  * @example
@@ -39,7 +39,7 @@ const PLAN: Shape = {
  * import { kitContents, type VisitPlan } from 'drivetrain-service/v1/service'
  * const part = { path: '/gearcases/front', gearcase: 'front differential' }
  * const oil = { part, figure: '', refill: '', instances: 1, choice: 'SAE 80W-90, API GL-5', needed: { value: 450, unit: 'mL' }, take: [], reasons: [] } as const
- * // What a kit takes of a plan; planVisit gives the whole of it.
+ * // Only what a kit needs of a plan; planVisit gives all of it.
  * const plan = { machine: { log: 'one', name: 'One' }, oil: [oil, oil], seals: [], tightenings: [], tools: [] } as unknown as VisitPlan
  * // How much oil for two gearcases of 450 mL?
  * kitContents(plan).oil[0]?.volume.value // => 900
@@ -60,7 +60,7 @@ export function kitContents(plan: VisitPlan): Kit {
   const packages = new Set<string>()
   const seals = plan.seals.map(({ seal, count }) => {
     const name = nameSeal(seal)
-    // One package of sealant serves every place that takes it.
+    // One package of sealant is enough for every place that needs it.
     const again = (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') && packages.has(name)
     packages.add(name)
     return { seal, name, count: again ? 0 : count }

@@ -35,7 +35,7 @@ export type ListedDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
  * @param facts - sheet, log and today
  * @param options - as `computeDue` requires them; none has a default
  * @returns one line for each service, gearcase and instance, in the order of the sheet
- * @throws TypeError where an argument is no object, has an unknown key, or its sheet or log was not parsed; RangeError where `today` is no
+ * @throws TypeError where an argument is not an object, has an unknown key, or its sheet or log was not parsed; RangeError where `today` is no
  *   date, or an option is out of its range
  *
  * Source: house rule; the verdicts are those of the interval room.
@@ -99,7 +99,7 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ListedDu
   return due
 }
 
-/** A log knows services by their ids; who reads a plan knows them by their names. */
+/** A log has the ids of services; readers of a plan need their names. */
 function nameServices(sheet: SpecSheet, reasons: readonly Reason[]): readonly Reason[] {
   return reasons.map((reason) => {
     const { service } = reason.params

@@ -10,8 +10,8 @@ import type {
 } from './visitPlan.js'
 
 /**
- * Lists every fact that the documents lack and what stays open for it, each once: the variant, figures that the manual
- * does not state or that depend on an unknown fact, services that cannot be judged, times that cannot be worked out. What
+ * Lists every fact that the documents do not give and what stays open for it, each once: the variant, figures that the manual
+ * does not state or that depend on an unknown fact, services that cannot be judged, times that cannot be calculated. What
  * leaves one service open on several parts is one fact.
  */
 export function listMissing(

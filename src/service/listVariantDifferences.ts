@@ -10,7 +10,7 @@ import {
   type SpecSheet,
 } from '../spec/index.js'
 
-/** One place of a sheet at which its variants do not have the same. */
+/** A place of a sheet where its variants differ. */
 export interface VariantDifference {
   readonly kind: LeafKind
   readonly path: JsonPointer

@@ -4,11 +4,11 @@ import { addOils, addSeals, type KitOil, type KitSeal } from './kitSums.js'
 
 /**
  * Adds up what is to be ordered over several kits. Plan the visits one after the other, each with what the one before leaves
- * on the shelf; planned each with the full shelf, they would promise one washer twice.
+ * on the shelf; if each is planned with the full stock, one washer is used twice.
  *
  * @param kits - as {@link kitContents} gives them
- * @returns oil by name and seals by part number or description, with nothing that is not lacking
- * @throws TypeError where `kits` is no list of kits
+ * @returns oil by name and seals by part number or description, only what is missing
+ * @throws TypeError where `kits` is not a list of kits
  *
  * Source: house rule.
  * @example
@@ -16,7 +16,7 @@ import { addOils, addSeals, type KitOil, type KitSeal } from './kitSums.js'
  * import { type Kit, orderList } from 'drivetrain-service/v1/service'
  * const oil = [{ oil: 'SAE 80W-90, API GL-5', volume: { value: 150, unit: 'mL' } }] as const
  * const kit: Kit = { machine: { id: 'one', name: 'One' }, oil, seals: [], tools: [], buy: { oil, seals: [] } }
- * // How much oil do two machines lack together?
+ * // How much oil must be bought for two machines?
  * orderList([kit, kit]).oil[0]?.volume.value // => 300
  * ```
  */

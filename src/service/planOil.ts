@@ -37,8 +37,8 @@ export interface OilPlan {
 
 /**
  * Chooses for every gearcase to be changed which of the permitted oils holds at this ambient temperature, what of it
- * stands on the shelf, and what is to be bought. Gearcases follow each other on one shelf: what the first takes, the
- * next no longer finds. One gearcase never gets two oils.
+ * is in stock, and what is to be bought. Gearcases use the same stock in order: what the first takes, the
+ * next cannot use. One gearcase never gets two oils.
  */
 export function planOil(
   { sheet, figures, ambient, stock }: VisitContext,
@@ -173,7 +173,7 @@ function describeAdditive(
 
 const NOTHING = { value: 0, unit: 'mL' } as const
 
-/** Oil containers by id, as they stand at one moment of the visit. */
+/** Oil containers by id, at one moment of the visit. */
 type Shelf = Readonly<Record<Id, OilContainer>>
 
 /** Takes what was chosen off the shelf: opened containers first, then full ones, whose rest stays as an opened one. */

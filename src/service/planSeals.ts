@@ -9,7 +9,7 @@ import type { PlannedSeal } from './visitPlan.js'
 /**
  * Counts the seals that the steps of a visit use up, and what of them is to be bought. A seal that is fitted twice, as
  * where a plug is opened again for the level after a run, counts twice; sealant counts as one package, which serves every
- * place that takes the same. A seal to be used again if it is good is listed once, as a spare to have at hand.
+ * place that takes the same. A seal to be used again if it is good is listed once, as a spare.
  */
 export function planSeals({ sheet, procedure, figures, stock }: VisitContext): readonly PlannedSeal[] {
   let shelf: Readonly<Record<Id, StockSeal>> = stock?.seals ?? {}

@@ -15,8 +15,8 @@ export interface StepPlan {
 }
 
 /**
- * Joins the steps of a procedure to the figures, settings, oils and waits that they show. A caution stands before the
- * first step that needs it and is not repeated: few cautions are read, many are not.
+ * Joins the steps of a procedure to the figures, settings, oils and waits that they show. A caution comes before the
+ * first step that needs it and is not repeated: people read few cautions.
  */
 export function planSteps(
   { sheet, procedure, figures }: VisitContext,

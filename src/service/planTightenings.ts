@@ -22,7 +22,7 @@ interface Task {
 const NO_WRENCH: WrenchChoice = { wrenches: [], covered: [], uncovered: [], toBuy: [] }
 
 /**
- * Settles with which wrench, and at which mark, each part of a visit is tightened: the fewest wrenches that cover all
+ * Chooses the wrench and the mark for each part of a visit: the fewest wrenches that cover all
  * stated torques. A part is listed once, however many instances of it there are. `adaptors` go between a wrench and a
  * socket; `uncovered` are the parts whose torque is stated and that no wrench of the toolbox covers.
  */

@@ -15,7 +15,7 @@ import type { VisitContext } from './visitContext.js'
 import type { PartName, PlannedTool } from './visitPlan.js'
 
 /**
- * Lists the sockets, keys and stands that the steps of a visit need, each with the one at hand or what is lacking.
+ * Lists the sockets, keys and stands that the steps of a visit need, each with the one at hand or what is missing.
  * Torque wrenches, the vessel, the pan and the funnel have lists of their own.
  */
 export function planTools(visit: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {

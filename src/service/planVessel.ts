@@ -19,7 +19,7 @@ import type { PlannedTool } from './visitPlan.js'
  * Chooses a measuring vessel for each refill. Where the manual fills by quantity within a tolerance, a vessel that is
  * too coarse is a finding; where it states no tolerance, whether one is fine enough is not known. At a level the hole
  * or the mark decides, and only a refill more than a tenth off stops the work: the fewest pours that keep that are
- * chosen, and a coarser vessel is no finding.
+ * chosen, and a coarser vessel is not a finding.
  */
 export function planVessel(
   { sheet, figures }: VisitContext,
@@ -60,7 +60,7 @@ export function planVessel(
   return { tools, findings }
 }
 
-/** The printed tolerance, of two sides the narrower. */
+/** The printed tolerance; the narrower side if they differ. */
 function narrowerSide(stated: SpecValue<VolumeUnit> | undefined): PrintedQuantity<VolumeUnit> | undefined {
   if (stated?.kind !== 'nominal with tolerance') return undefined
   const { low, aim, high } = readBand(stated, stated.unit)
@@ -69,7 +69,7 @@ function narrowerSide(stated: SpecValue<VolumeUnit> | undefined): PrintedQuantit
   return { value: isBelow ? stated.minus : stated.plus, unit: stated.unit }
 }
 
-/** In short digits, since people read it. */
+/** Rounded, since people read it. */
 function oneTenth({ value, unit }: Quantity<VolumeUnit>): Quantity<VolumeUnit> {
   return { value: Number((value / 10).toPrecision(12)), unit }
 }

@@ -34,7 +34,7 @@ export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
  * @param options - which services, and the caller's own judgement
  * @returns the plan, plain JSON, with findings about tools, shelf and log; not ok where the log belongs to another sheet,
  *   a service is not on the sheet, or no order of work can be written
- * @throws TypeError or RangeError for misuse, such as a `today` that is no date or an option that is unknown
+ * @throws TypeError or RangeError for misuse, such as a `today` that is not a date or an option that is unknown
  *
  * Source: house rule; each calculation names its own.
  * @example

@@ -26,8 +26,8 @@ export interface WaitPlan {
 }
 
 /**
- * Works out how long each waiting step takes: oil through the funnel and hose at the day's temperature, draining, the
- * cure of a liquid gasket, settling. One wait serves all instances of a gearcase. Of several hoses the quickest is taken.
+ * Calculates how long each waiting step takes: oil through the funnel and hose at the day's temperature, draining, the
+ * cure of a liquid gasket, settling. One wait serves all instances of a gearcase. Of several hoses the quickest is used.
  */
 export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
   const { sheet, procedure, toolbox } = visit

@@ -18,12 +18,12 @@ const ROUNDING_MARGIN: Exact = { n: 1n, d: 1_000_000n }
 
 /**
  * Finds what a planned visit leaves on the shelf, for planning the next one: opened containers with their rest, full
- * ones and seals less what was taken. What had to be bought is taken to be used up.
+ * ones and seals less what was taken. What had to be bought is assumed to be used up.
  *
  * @param stock - the shelf that the visit was planned with
  * @param plan - the visit
  * @returns a new stock
- * @throws TypeError where `stock` is no parsed stock or `plan` no plan
+ * @throws TypeError where `stock` is not a parsed stock or `plan` no plan
  *
  * Source: house rule.
  * @example
@@ -50,7 +50,7 @@ export function remainingStock(stock: Stock, plan: VisitPlan): Stock {
   for (const line of plan.seals)
     for (const { id, count } of listTaken(line)) {
       const piece = Object.hasOwn(seals, id) ? seals[id] : undefined
-      // One package of sealant serves every place that takes it.
+      // One package of sealant is enough for every place that needs it.
       if (piece === undefined || opened.has(id)) continue
       if (line.seal.kind === 'thread sealant' || line.seal.kind === 'liquid gasket') opened.add(id)
       seals[id] = { ...piece, count: Math.max(0, piece.count - count) }
@@ -65,7 +65,7 @@ function listTaken({ stock, take, count }: PlannedSeal): NonNullable<PlannedSeal
 function pourFrom({ opened: before, ...rest }: OilContainer, taken: Exact, opened: boolean): OilContainer {
   const open = exactIn(before ?? { value: 0, unit: 'mL' }, 'mL')
   const size = exactIn(rest.size, 'mL')
-  // The plan's volumes were rounded: a hair less than whole containers is not another container.
+  // The plan's volumes were rounded: a rounding error below whole containers is not another container.
   const full = opened || size.n === 0n ? 0n : roundExact(minus(over(taken, size), ROUNDING_MARGIN), 'up')
   const left = minus(plus(open, times(size, { n: full, d: 1n })), taken)
   return {

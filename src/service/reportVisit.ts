@@ -67,7 +67,7 @@ function reportReadings(
     const [date] = dates
       .filter((one) => compareDates(one, today) <= 0)
       .sort((one, other) => compareDates(other, one))
-    // Only where a service turns on it: one that is due by the calendar needs no newer reading.
+    // Only where a verdict depends on it: a service that is due by the calendar needs no newer reading.
     const matters = due.some(({ missing }) =>
       missing.some(({ code, params }) => code === 'interval/reading-stale' && params['meter'] === meter),
     )
@@ -80,7 +80,7 @@ function reportReadings(
 
 /**
  * The toolbox without wrenches whose scale ends below where it begins: no setting can be read off such a scale, and
- * one slip of the pen should not keep the other wrenches from work. A rule reports it too; a plan may be made without.
+ * one mistake should not exclude the other wrenches. A rule reports it too; a plan may be made without.
  */
 export function leaveOutWrenches(toolbox: Toolbox): {
   readonly toolbox: Toolbox

@@ -24,7 +24,7 @@ export interface VisitFacts {
 
 /** The caller's choices; none of them has a default. */
 export interface VisitOptions {
-  /** Services to take up, due or not; `'due'`: those overdue, due or due soon. */
+  /** Services to do, due or not; `'due'`: those overdue, due or due soon. */
   readonly services: readonly Id[] | 'due'
   /** What counts as due soon, as a stale reading, and as severe use. */
   readonly due: DueOptions
@@ -37,7 +37,7 @@ export interface VisitOptions {
 const FACTS: readonly (keyof VisitFacts)[] = ['sheet', 'log', 'toolbox', 'stock', 'today', 'ambient']
 const OPTIONS: readonly (keyof VisitOptions)[] = ['services', 'due', 'iso6789', 'tolerancePercent']
 
-/** Throws for arguments that no programmer can have meant; what is wrong in documents is reported in findings. */
+/** Throws for misuse by the programmer; mistakes in documents give findings. */
 export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
   requireKnownKeys('facts', facts, FACTS)
   const { sheet, log, toolbox, stock, today, ambient } = facts

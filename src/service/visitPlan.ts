@@ -28,7 +28,7 @@ import type {
 } from '../spec/index.js'
 
 /**
- * One visit to one machine, ready to be worked, printed or spoken. Plain JSON: what stands on a card stands here
+ * One visit to one machine, ready to be done, printed or spoken. Plain JSON: everything on a card is here
  * first, and the card names the pointer into this plan that each figure came from.
  */
 export interface VisitPlan {
@@ -44,7 +44,7 @@ export interface VisitPlan {
   }
   /** Every service of the sheet on every gearcase and instance that this machine has. */
   readonly due: readonly PlannedDue[]
-  /** What is taken up at this visit. */
+  /** The services of this visit. */
   readonly work: readonly PlannedWork[]
   /** Every leaf of the sheet that the work needs, resolved for exactly this machine. */
   readonly figures: readonly PlannedFigure[]
@@ -53,15 +53,15 @@ export interface VisitPlan {
   readonly seals: readonly PlannedSeal[]
   readonly tightenings: readonly PlannedTightening[]
   readonly tools: readonly PlannedTool[]
-  /** How few wrenches do it, and the range of one to get where some tightening stays uncovered. */
+  /** How few wrenches are enough, and the range of one to buy where a tightening is not covered. */
   readonly wrenches: { readonly use: readonly Id[]; readonly reasons: readonly Reason[] }
   /** Absent where no oil is drained. */
   readonly pan?: PlannedPan
   readonly waits: readonly PlannedWait[]
   readonly consumables: readonly Reason[]
-  /** Cautions that hold for the whole visit; those of one step stand with it. */
+  /** Cautions for the whole visit; those of one step are with the step. */
   readonly cautions: readonly Reason[]
-  /** Hands-on minutes; what is waited for stands in `waits`. */
+  /** Hands-on minutes; waiting is in `waits`. */
   readonly time: {
     readonly minutes: number
     readonly basis: 'house estimate'
@@ -112,10 +112,10 @@ export interface PlannedDue {
   readonly dueOn?: DateText
   readonly lines: readonly DueLine[]
   readonly reasons: readonly Reason[]
-  /** Facts that would have to be known, one reason a fact. */
+  /** The missing facts, one reason for each. */
   readonly missing: readonly Reason[]
   readonly taken: boolean
-  /** Name of the chosen service that does this one on the way. */
+  /** Name of the chosen service that includes this one. */
   readonly coveredBy?: string
 }
 
@@ -135,7 +135,7 @@ export interface PlannedFigure {
   readonly role: FigureRole
   readonly leaf: LeafKind
   readonly part: PartName
-  /** Pointer into the sheet as asked; `resolved.trace.path` says where the leaf really stands. */
+  /** Pointer into the sheet as asked; `resolved.trace.path` says where the leaf really is. */
   readonly path: JsonPointer
   readonly resolved: Resolved<Leaf>
   /** Computed by us from the first printed figure, in units that the sheet does not print. */
@@ -179,7 +179,7 @@ export interface PlannedOil {
     readonly volume: Quantity<VolumeUnit>
     readonly opened: boolean
   }[]
-  /** What the shelf lacks. */
+  /** What is missing in stock. */
   readonly buy?: {
     readonly volume: Quantity<VolumeUnit>
     readonly containers?: readonly { readonly size: Quantity<VolumeUnit>; readonly count: number }[]
@@ -222,7 +222,7 @@ export type PlannedTightening = {
       readonly wrench: { readonly id: Id; readonly name: string }
       /** What the wrench is set to, on its own scale. */
       readonly setting: Quantity<TorqueUnit>
-      /** Where the true torque lies at this setting, by the wrench's accuracy; in the unit of the sheet's figure. */
+      /** Where the true torque is at this setting, by the wrench's accuracy; in the unit of the sheet's figure. */
       readonly trueBand: { readonly min: number; readonly max: number; readonly unit: TorqueUnit }
       readonly drawing: TorqueDrawing
     }
@@ -271,17 +271,17 @@ export interface PlannedWait {
 }
 
 export interface PlannedUsedOil {
-  /** What will have to be taken away, at most; absent: cannot tell. */
+  /** The maximum to be taken away; absent: cannot tell. */
   readonly volume?: Quantity<VolumeUnit>
   readonly reasons: readonly Reason[]
 }
 
-/** A fact that nobody could read off the documents, and what stays open for the lack of it. */
+/** A fact that the documents do not give, and what stays open without it. */
 export interface PlannedMissing {
   readonly kind: 'not stated' | 'cannot tell' | 'not kept'
   /** Absent where it concerns the whole visit, or several parts, which the reason names. */
   readonly part?: PartName
-  /** Pointer into the sheet, where the fact would stand. */
+  /** Pointer into the sheet, where the fact belongs. */
   readonly path?: JsonPointer
   readonly reason: Reason
 }

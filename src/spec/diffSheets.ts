@@ -48,7 +48,7 @@ export interface SheetDifference {
  * @param from The earlier sheet.
  * @param to The later sheet.
  * @returns Leaves and other facts added, removed or changed; `source only` where the page changed but no figure.
- * @throws TypeError when an argument is no object, or is nested deeper than 32 levels, as no parsed sheet is.
+ * @throws TypeError when an argument is not an object, or is nested deeper than 32 levels, as no parsed sheet is.
  *
  * Source: house rule: a figure is compared as printed, so `10` and `10.0` differ.
  * @example

@@ -16,7 +16,7 @@ export type FoundLeaf = {
 
 /**
  * Every leaf of a sheet with its kind and place, in the order of the document, then those of the overrides in theirs.
- * Throws TypeError where `sheet` is no object, or its overrides have not the shape of any.
+ * Throws TypeError where `sheet` is not an object, or its overrides have not the shape of any.
  */
 export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
   requireObject('sheet', sheet)

@@ -76,7 +76,7 @@ const INTERVAL = { kind: 'interval', role: 'interval', read: 'due' } as const
 /**
  * Every leaf of a sheet, once. A field of the interfaces without a row, a row without a field, and a row of another
  * kind or measure do not compile; the shapes are proved equal to the interfaces. What is inside a leaf, such as the
- * torque of a tightening, is replaced with its leaf and is no leaf of its own.
+ * torque of a tightening, is replaced with its leaf and is not a leaf of its own.
  */
 export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
   '/gearcases/*/oilSpace/oils': OILS,

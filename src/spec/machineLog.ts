@@ -13,7 +13,7 @@ export interface MachineLog extends DocumentHead<'machine-log'> {
   readonly commissioned?: DateText
   /** The kind of use, where the owner has judged it by the manual's criteria. */
   readonly use?: 'normal' | 'severe'
-  /** A meter that the machine lacks is absent. */
+  /** A meter that the machine does not have is absent. */
   readonly meters: { readonly hours?: HourMeter; readonly distance?: DistanceMeter }
   readonly events?: readonly LogEvent[]
   readonly records: readonly ServiceRecord[]

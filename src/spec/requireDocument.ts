@@ -22,7 +22,7 @@ const SHAPES: Readonly<Record<DocumentName, Shape>> = {
 }
 
 /**
- * Throws TypeError, naming the place, for what is no document of a kind: a programmer's slip, since documents are parsed
+ * Throws TypeError, naming the place, for anything that is not a document of a kind: a programmer's slip, since documents are parsed
  * before they come here.
  */
 export function requireDocument(place: string, document: unknown, kind: DocumentName): void {

@@ -43,7 +43,7 @@ const FACTS: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'st
  * @param sheet The sheet; only its machine is read.
  * @param identity What is known of the machine.
  * @returns The variant, `cannot tell` with the missing facts and the candidates, or a contradiction; always with reasons.
- * @throws TypeError when an argument, or a part of it, is of the wrong type; RangeError when `identity.modelYear` is no whole number.
+ * @throws TypeError when an argument, or a part of it, is of the wrong type; RangeError when `identity.modelYear` is not a whole number.
  *
  * Source: house rule: a figure of the wrong variant is worse than none.
  * @example

@@ -60,7 +60,7 @@ function readMetric(text: string, { size = '', pitch, fit }: Groups): Result<Thr
   const coarsePitch = Object.hasOwn(COARSE_PITCHES, diameter) ? COARSE_PITCHES[diameter] : undefined
   const stated = pitch === undefined ? coarsePitch : Number(pitch)
   if (stated === undefined) return refused(finding('thread/pitch-not-known', 'error', { text, diameter }))
-  // a ridge as high as a third of the diameter is no thread, and a pitch of 0 none either
+  // a ridge as high as a third of the diameter is not a thread, and a pitch of 0 none either
   if (stated <= 0 || stated * 3 > Number(diameter))
     return refused(finding('thread/pitch-too-coarse', 'error', { text, pitch: String(stated), diameter }))
   const coarse = stated === coarsePitch

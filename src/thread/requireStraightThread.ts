@@ -1,7 +1,7 @@
 import { quoteValue, refuse } from '../base/index.js'
 import type { MetricThread, UnifiedThread } from './thread.js'
 
-/** Throws TypeError where a programmer passes something that is no metric or unified thread. */
+/** Throws TypeError where a programmer passes something that is not a metric or unified thread. */
 export function requireStraightThread<Kind extends 'metric' | 'unified'>(
   thread: unknown,
   ...kinds: readonly Kind[]

@@ -8,7 +8,7 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
  * visit. To pick among several wrenches use {@link chooseWrenches}.
  *
  * Of the marks (lowest + n × step) inside the stated band and the usable range of any scale, the one nearest to the
- * nominal (the middle of two limits) is taken; ties go to the lower torque, then to the sheet's unit, then to the
+ * nominal (the middle of two limits) is used; ties go to the lower torque, then to the sheet's unit, then to the
  * order of the scales. The usable range is the maker's declared range; without one it starts at the lowest mark
  * (2017) or at 20 % of full scale (2003). True torque at setting S with error a of reading: S/(1+a) … S/(1−a); with
  * error e of full scale M: S − e·M … S + e·M. The true band decides only between `fits` and `fits with care`.
@@ -16,7 +16,7 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
  * @param wrench - as in a toolbox; its JSON numbers mean their shortest decimals, so that comparisons are exact.
  *   Values 0 to 1e9, percents above 0 and below 100
  * @param tightening - as in a sheet, resolved for one machine; the first printed figure of each torque decides
- * @param options - `iso6789` is required; `tolerancePercent` gives bare nominals a band and is said so in the
+ * @param options - `iso6789` is required; `tolerancePercent` gives bare nominals a band and is named in the
  *   reasons; `adaptor` corrects the setting for a crowfoot, and needs the wrench's `leverLength`
  * @returns `fits`, `fits with care` (true band leaves the stated band, bare nominal, or below 20 % of full scale
  *   under 2017), `does not fit` or `cannot tell`, with the mark, the true band (nearest doubles) and every reason

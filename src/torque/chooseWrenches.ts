@@ -36,7 +36,7 @@ export interface CoveredTask {
 
 export interface UncoveredReason {
   readonly on: JsonPointer
-  /** `cannot tell`: the sheet or the toolbox lacks a fact; `does not fit`: no wrench here covers it. */
+  /** `cannot tell`: the sheet or the toolbox does not give a fact; `does not fit`: no wrench here covers it. */
   readonly verdict: 'does not fit' | 'cannot tell'
   /** Why, wrench by wrench, in the toolbox's order; a reason of the sheet itself appears once, without a wrench. */
   readonly wrenches: readonly { readonly wrench?: Id; readonly reasons: readonly Reason[] }[]

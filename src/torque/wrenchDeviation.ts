@@ -6,7 +6,7 @@ import type { Deviation } from './scaleMark.js'
 /**
  * The wrench's permissible error. ISO 6789 for a setting tool (type II class A): ±6 % where the tool's maximum is up
  * to and including 10 N·m, else ±4 %, of the reference reading; where scales or the declared range disagree about
- * which side of 10 N·m the tool ends on, the wider error is taken. For other types the figure of the standard was not
+ * which side of 10 N·m the tool ends on, the wider error is used. For other types the figure of the standard was not
  * read in a source: `undefined`.
  */
 export function wrenchDeviation(wrench: TorqueWrench): Deviation | undefined {

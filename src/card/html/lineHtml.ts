@@ -9,7 +9,7 @@ const CLASSES: Readonly<Record<SpanTone, string>> = {
   gap: 'gap',
 }
 
-/** A line of the card: whatever came from the plan carries the pointer to its place there. */
+/** A line of the card: text from the plan has the pointer to its place there. */
 export function lineHtml(line: Line): ElementContent[] {
   return line.map(({ text, from, tone }) => {
     if (from === undefined) return { type: 'text', value: text }

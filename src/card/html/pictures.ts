@@ -38,7 +38,7 @@ const DRAWINGS: Readonly<Record<Exclude<PictureName, 'torque'>, Drawing>> = {
 }
 
 /**
- * A small drawing with its meaning in words for one who cannot see it. `torque` is drawn row by row from figures, not
+ * A small drawing with its meaning in words for readers who cannot see it. `torque` is drawn row by row from figures, not
  * here.
  */
 export function pictureHtml(name: Exclude<PictureName, 'torque'>, meaning: string): Element {

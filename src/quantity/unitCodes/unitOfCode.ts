@@ -14,7 +14,7 @@ const FIELDS = { UCUM: 'ucum', 'UN/ECE Rec 20': 'rec20', QUDT: 'qudt' } as const
  * @param system - whose code it is; a code means nothing without that
  * @param code - the code, matched exactly and by case
  * @returns the unit, or `null` where none of ours has this code; for a temperature never the difference
- * @throws TypeError for an unknown system or a code that is no string
+ * @throws TypeError for an unknown system or a code that is not a string
  *
  * Source: as {@link UNIT_CODES}.
  *

@@ -26,7 +26,7 @@ import { type ReferenceAt, sheetReferences } from './sheetReferences.js'
 
 /**
  * What rules ask of a sheet, each list made once a sheet. All follow the document, its overrides last; `path` is
- * the place as written, and what an override replaces is found beside what it replaces.
+ * the place as written, and what an override replaces is found next to what it replaces.
  */
 export interface SheetIndex {
   readonly document: SpecSheet
@@ -34,9 +34,9 @@ export interface SheetIndex {
   readonly leaves: readonly FoundLeaf[]
   /** Every stated value, also those inside leaves. */
   readonly values: readonly FoundValue[]
-  /** Every printed value: the stated ones and those printed beside them. */
+  /** Every printed value: the stated ones and those printed next to them. */
   readonly figures: readonly At<{ figure: PrintedValue }>[]
-  /** Printed values that disagree with the one they are printed beside. */
+  /** Printed values that disagree with the one they are printed next to. */
   readonly disagreements: readonly DisagreementAt[]
   /** What is opened and tightened: openings, covers and shields. */
   readonly parts: readonly PartAt[]
@@ -107,7 +107,7 @@ export function indexSheet(sheet: SpecSheet): SheetIndex {
 type DisagreementAt = At<{ first: PrintedValue; second: PrintedValue; agreement: PrintedAgreement }>
 
 /**
- * The printed values that disagree with the one they are printed beside. Where all of them agree among themselves, the
+ * The printed values that disagree with the one they are printed next to. Where all of them agree among themselves, the
  * first is the odd one out and is the only one listed.
  */
 function disagreementsOf(path: JsonPointer, value: StatedValue): readonly DisagreementAt[] {

@@ -16,7 +16,7 @@ export interface StatedVolume {
   readonly high: Exact
 }
 
-/** Reads a volume for a comparison; undefined where it is not stated, is no volume, or has no figure. */
+/** Reads a volume for a comparison; undefined where it is not stated, is not a volume, or has no figure. */
 export function statedVolume(value: SpecValue | undefined): StatedVolume | undefined {
   if (value === undefined || value.kind === 'not stated' || measureOf(value.unit) !== 'volume')
     return undefined

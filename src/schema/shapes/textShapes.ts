@@ -19,7 +19,7 @@ export const ID_PATTERN = /^[a-z][a-z0-9-]{0,63}$/
 export const FORBIDDEN_KEYS: readonly string[] = ['__proto__', 'constructor', 'prototype']
 /** A printed figure: at most nine digits before the decimal mark and six after it. */
 export const FIGURE_PATTERN = /^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$/
-/** The same for hours and distances of an interval: a million of either is no service interval, and no meter gets far past it. */
+/** Limits for hours and distances of an interval: no service interval reaches a million of either. */
 export const INTERVAL_FIGURE_PATTERN = /^(0|[1-9][0-9]{0,5})(\.[0-9]{1,6})?$/
 /** The same for temperatures, which may be negative. */
 export const SIGNED_FIGURE_PATTERN = /^-?(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$/
@@ -41,7 +41,7 @@ export const partRegistry = /* @__PURE__ */ buildOnce(
   (): z.$ZodRegistry<{ readonly id?: string; readonly [keyword: string]: unknown }> => z.registry(),
 )
 
-/** A shape with what JSON Schema readers need beside it. */
+/** A shape with what JSON Schema readers need in addition. */
 export function described<Its extends Shape>(its: { readonly [keyword: string]: unknown }, shape: Its): Its {
   partRegistry().add(shape, its)
   return shape
@@ -52,7 +52,7 @@ export const named = <Its extends Shape>(id: string, shape: Its) => described({ 
 /** An object with a name of its own. */
 export const part = <const Its extends Fields>(id: string, fields: Its) => named(id, object(fields))
 
-/** One of several objects, told apart by their `kind`, with a name of its own. */
+/** One of several objects, distinguished by their `kind`, with a name of its own. */
 export const choice = <const Arms extends readonly Shape[]>(id: string, arms: Arms) => named(id, byTag(arms))
 
 /**

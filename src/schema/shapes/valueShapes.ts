@@ -16,7 +16,7 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
   })
   const notStated = named('not-stated', kind('not stated', { 'source?': sourceRef }))
 
-  /** The three ways to print a value in units that share one figure grammar, with what is printed beside it. */
+  /** The three ways to print a value in units that share one figure grammar, with what is printed next to it. */
   const armsOf = <const Units extends readonly string[], Beside extends Fields>(
     units: Units,
     figure: typeof text.figure,
