@@ -1,7 +1,7 @@
 import * as z from 'zod/v4/core'
 import { type Finding, type JsonPointer, joinPointer, readPointer, suggestName } from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
-import { type Issue, listAllowed, nameMistake } from './nameMistake.js'
+import { type Issue, listAllowed, nameMistake, type Tokens } from './nameMistake.js'
 import type { ReportMistake } from './reportMistake.js'
 
 /** A document read against its shape. */
@@ -25,34 +25,35 @@ export function findShapeMistakes(
   const unknownKeys = issues.flatMap((issue) =>
     issue.code === 'unrecognized_keys'
       ? issue.keys
-          .filter((key) => !refused.has(joinPointer([...tokensOf(issue.path), key])))
+          .filter((key) => !refused.has(joinPointer([...issue.path, key])))
           .map((key) => reportUnknownKey(data, issue, key, misspelled, report))
       : [],
   )
   const others = issues.flatMap((issue) => {
-    if (issue.code === 'unrecognized_keys' || isCoveredByTighter(issue, issues)) return []
-    const path = joinPointer(tokensOf(issue.path))
-    if (isRefused(path, refused) || misspelled.has(path)) return []
-    return [nameMistake(issue, data, tokensOf(issue.path), report)]
+    const path = joinPointer(issue.path)
+    if (issue.code === 'unrecognized_keys' || isRefused(path, refused) || misspelled.has(path)) return []
+    // Of two limits of one number, only the tighter one is reported.
+    const isCovered = issues.some(
+      (other) =>
+        other.code === 'too_big' &&
+        issue.code === 'too_big' &&
+        other.maximum < issue.maximum &&
+        joinPointer(other.path) === path,
+    )
+    return isCovered ? [] : [nameMistake(issue, data, issue.path, report)]
   })
   return { value, findings: [...others, ...unknownKeys] }
 }
 
-/** Reports only the tighter of two `too_big` issues of one number. */
-function isCoveredByTighter(issue: Issue, issues: readonly Issue[]): boolean {
-  return (
-    issue.code === 'too_big' &&
-    issues.some(
-      (other) =>
-        other.code === 'too_big' &&
-        other.maximum < issue.maximum &&
-        joinPointer(tokensOf(other.path)) === joinPointer(tokensOf(issue.path)),
-    )
-  )
-}
-
 type Shape = z.$ZodType
-type Tokens = readonly (string | number)[]
+
+/** The parts of a shape's definition that are looked at here. */
+interface ShapeParts {
+  readonly shape?: object
+  readonly valueType?: Shape
+  readonly discriminator?: string
+  readonly options?: readonly Shape[]
+}
 
 /**
  * The issues of the shape reader, and those that it leaves out: values under a key that is not an id, and next to a
@@ -66,47 +67,30 @@ function readIssues(
   const deeper: { readonly shape: Shape; readonly data: unknown; readonly tokens: Tokens }[] = []
   const read = z.safeParse(shape, data, {
     error: (issue) => {
-      const tokens = tokensOf(issue.path ?? [])
-      const def = (issue.inst as { readonly _zod?: { readonly def?: ShapeParts } } | undefined)?._zod?.def
+      const tokens = (issue.path ?? []) as Tokens
+      const at = readPointer(data, joinPointer(tokens))
+      const { shape, valueType, discriminator, options } = (issue.inst?._zod.def ?? {}) as ShapeParts
       // No text is made here: what the shape reader takes for one carries the keys that would have been right.
-      if (issue.code === 'unrecognized_keys') return Object.keys(def?.shape ?? {}).join(' ')
-      if (issue.code === 'invalid_key' && def?.valueType !== undefined)
-        deeper.push({ shape: def.valueType, data: readPointer(data, joinPointer(tokens)), tokens })
-      const tag = readPointer(data, joinPointer(tokens))
-      if (issue.code === 'invalid_union' && typeof tag === 'string' && def?.discriminator !== undefined) {
-        const meant = suggestName(tag, listAllowed(issue as Issue))
-        const whole = readPointer(data, joinPointer(tokens.slice(0, -1)))
-        const arm = def.options?.find((option) =>
-          option._zod.propValues?.[def.discriminator ?? '']?.has(meant),
-        )
+      if (issue.code === 'unrecognized_keys') return Object.keys(shape ?? {}).join(' ')
+      if (issue.code === 'invalid_key' && valueType !== undefined)
+        deeper.push({ shape: valueType, data: at, tokens })
+      if (issue.code === 'invalid_union' && typeof at === 'string' && discriminator !== undefined) {
+        const meant = suggestName(at, listAllowed(issue as z.$ZodIssue))
+        const arm = options?.find(({ _zod }) => _zod.propValues?.[discriminator]?.has(meant))
+        const holder = tokens.slice(0, -1)
+        const whole = readPointer(data, joinPointer(holder)) as object
         if (arm !== undefined && meant !== undefined)
-          deeper.push({
-            shape: arm,
-            data: { ...(whole as object), [def.discriminator]: meant },
-            tokens: tokens.slice(0, -1),
-          })
+          deeper.push({ shape: arm, data: { ...whole, [discriminator]: meant }, tokens: holder })
       }
       return issue.code
     },
   })
   if (read.success) return { value: read.data, issues: [] }
-  const own = read.error.issues
+  const own = (read.error.issues as readonly Issue[])
     .flatMap(openUnion)
     .map((issue): Issue => ({ ...issue, path: [...above, ...issue.path] }))
   const below = deeper.flatMap((part) => readIssues(part.shape, part.data, [...above, ...part.tokens]).issues)
   return { value: undefined, issues: [...own, ...below] }
-}
-
-/** The parts of a shape's definition that are looked at here. */
-interface ShapeParts {
-  readonly shape?: object
-  readonly valueType?: Shape
-  readonly discriminator?: string
-  readonly options?: readonly Shape[]
-}
-
-function tokensOf(path: readonly PropertyKey[]): Tokens {
-  return path.map((token) => (typeof token === 'symbol' ? String(token) : token))
 }
 
 /** Of two ways to write a value, the mistakes of the one that was meant: that which complains of the least. */
@@ -116,7 +100,7 @@ function openUnion(issue: Issue): readonly Issue[] {
     .filter((arm) => arm.every((inner) => inner.path.length > 0 || inner.code === 'unrecognized_keys'))
     .toSorted((first, second) => first.length - second.length)
   if (closest.length === 0) return [issue]
-  return closest.map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] }))
+  return (closest as readonly Issue[]).map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] }))
 }
 
 function isRefused(path: JsonPointer, refused: ReadonlySet<JsonPointer>): boolean {
@@ -133,7 +117,7 @@ function reportUnknownKey(
   misspelled: Set<JsonPointer>,
   report: ReportMistake,
 ): Finding<SpecCodes> {
-  const pointerTo = (name: string) => joinPointer([...tokensOf(issue.path), name])
+  const pointerTo = (name: string) => joinPointer([...issue.path, name])
   const known = issue.message.split(' ')
   const free = known.filter((name) => readPointer(data, pointerTo(name)) === undefined)
   const didYouMean = suggestName(key, free)

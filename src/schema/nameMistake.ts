@@ -5,13 +5,15 @@ import { READABLE_VERSIONS, type SpecCodes, type TypeName } from '../spec/index.
 import type { MistakeParams, ReportMistake } from './reportMistake.js'
 import { FIGURE_PATTERN, ID_PATTERN, SIGNED_FIGURE_PATTERN } from './shapes/textShapes.js'
 
-export type Issue = z.$ZodIssue
+/** Where in the data; it is plain JSON, so that no token is a symbol. */
+export type Tokens = readonly (string | number)[]
+export type Issue = z.$ZodIssue & { readonly path: Tokens }
 
 /** Turns one issue of the shape reader into the finding that a writer of documents understands. */
 export function nameMistake(
   issue: Issue,
   data: unknown,
-  tokens: readonly (string | number)[],
+  tokens: Tokens,
   reportAt: ReportMistake,
 ): Finding<SpecCodes> {
   const path = joinPointer(tokens)
@@ -112,7 +114,7 @@ export function nameMistake(
 }
 
 /** The name of what a seal is for, or of the seal on the shelf; `tokens` lead into the seal. */
-function nameSealed(data: unknown, tokens: readonly (string | number)[]): string {
+function nameSealed(data: unknown, tokens: Tokens): string {
   const replaced =
     tokens[0] === 'overrides' && readPointer(data, joinPointer([...tokens.slice(0, 4), 'path']))
   const place = typeof replaced === 'string' ? replaced.split('/').slice(1) : tokens
@@ -138,7 +140,7 @@ export function nameType(value: unknown): TypeName {
 }
 
 /** The words that would have been right. */
-export function listAllowed(issue: Issue): readonly string[] {
+export function listAllowed(issue: z.$ZodIssue): readonly string[] {
   if (issue.code === 'invalid_value') return issue.values.map(String)
   if (issue.code !== 'invalid_union') return []
   // A tag names its union's arms; of two ways to write a value, one may be a word.

@@ -13,7 +13,7 @@ import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
 import type { Id, Identity, Leaf, LeafKind, Leaves, NotStated, SourceRef } from './leaf.js'
 import { findLeafType, listLeafTypes } from './leafTable.js'
 import { readOverrides } from './readOverrides.js'
-import type { IdentityFact, Resolved, Trace } from './resolved.js'
+import type { Resolved, Trace } from './resolved.js'
 import { resolveVariant } from './resolveVariant.js'
 import type { SpecSheet } from './specSheet.js'
 
@@ -78,16 +78,14 @@ export function resolveLeaf<Kind extends LeafKind>(
     if (!candidates.has(candidate.trace.path)) candidates.set(candidate.trace.path, candidate)
   const [first, ...others] = candidates.values()
   if (first === undefined) throw new RangeError(`path must point to a leaf, got ${JSON.stringify(path)}`)
-  const clash = outcomes.some((outcome) => outcome.clash)
-  if (!clash && others.every((other) => isSameJson(withoutSource(first.value), withoutSource(other.value)))) {
-    const agreed: readonly Reason[] =
-      others.length === 0
-        ? []
-        : [specReason('spec/candidates-agree', { path, candidates: [...candidates.keys()] })]
+  const value = withoutSource(first.value)
+  const agree = others.every((other) => isSameJson(value, withoutSource(other.value)))
+  if (agree && !outcomes.some((outcome) => outcome.clash)) {
+    const all = { path, candidates: [...candidates.keys()] }
     const reasons = [
       ...(machine.verdict === 'selected' ? machine.reasons : []),
       ...first.trace.reasons,
-      ...agreed,
+      ...(others.length === 0 ? [] : [specReason('spec/candidates-agree', all)]),
     ]
     return settle(first.value, { ...first.trace, reasons }) as Resolved<Leaves[Kind]>
   }
@@ -105,13 +103,6 @@ interface Candidate {
   readonly trace: Trace
 }
 
-interface Outcome {
-  readonly candidates: readonly Candidate[]
-  readonly missing: readonly IdentityFact[]
-  /** Two overrides at once, or one that does not fit the place. */
-  readonly clash: boolean
-}
-
 function readBase(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf | undefined {
   requireObject('sheet', sheet)
   if (!listLeafTypes().some((row) => row.kind === kind))
@@ -126,13 +117,7 @@ function readBase(sheet: SpecSheet, kind: LeafKind, path: JsonPointer): Leaf | u
   return readPointer(sheet, path) as Leaf | undefined
 }
 
-interface OverrideAt {
-  readonly path: JsonPointer
-  readonly override: NonNullable<SpecSheet['overrides']>[number]
-  readonly entry: NonNullable<SpecSheet['overrides']>[number]['set'][number]
-}
-
-function findOverrides(sheet: SpecSheet, path: JsonPointer): readonly OverrideAt[] {
+function findOverrides(sheet: SpecSheet, path: JsonPointer) {
   return readOverrides(sheet).flatMap((override, overridePlace) =>
     override.set.flatMap((entry, place) =>
       entry.path === path || entry.path.startsWith(`${path}/`)
@@ -142,14 +127,15 @@ function findOverrides(sheet: SpecSheet, path: JsonPointer): readonly OverrideAt
   )
 }
 
+/** What the leaf may be on a machine of one variant; a clash is two overrides at once, or one that does not fit. */
 function chooseIn(
   variant: Id | undefined,
   base: Leaf | undefined,
-  setAt: readonly OverrideAt[],
+  setAt: ReturnType<typeof findOverrides>,
   identity: Identity,
   kind: LeafKind,
   path: JsonPointer,
-): Outcome {
+) {
   const judged = setAt
     .map((one) => ({
       ...one,
@@ -160,44 +146,30 @@ function chooseIn(
   const misfits = judged.filter((one) => !one.fits)
   const applicable = judged.filter((one) => one.fits && one.judgement.verdict === 'yes')
   const open = judged.filter((one) => one.fits && one.judgement.verdict === 'cannot tell')
+  const overrides = applicable.map((one) => one.path)
   const warnings: readonly Reason[] = [
-    ...(applicable.length > 1
-      ? [specReason('spec/overrides-overlap', { path, overrides: applicable.map((one) => one.path) })]
-      : []),
+    ...(overrides.length > 1 ? [specReason('spec/overrides-overlap', { path, overrides })] : []),
     ...misfits.map((one) => specReason('spec/override-does-not-fit', { path: one.path })),
   ]
-  const fromBase: readonly Candidate[] =
-    applicable.length > 0 ? [] : [{ value: base ?? NOT_STATED, trace: traceBase(base, path, warnings) }]
-  const fromOverrides = [...applicable, ...open].map(({ path: at, override, entry, judgement }) => {
-    const source = findSource(entry.to) ?? override.source
-    const code = judgement.verdict === 'yes' ? 'spec/override-applies' : 'spec/override-may-apply'
-    return {
-      value: entry.to,
-      trace: {
-        path: at,
-        ...(source === undefined ? {} : { source }),
-        reasons: [specReason(code, { path: at }), ...judgement.reasons, ...warnings],
-      },
-    }
-  })
+  const candidate = (value: Leaf, at: JsonPointer, reasons: readonly Reason[], by?: SourceRef): Candidate => {
+    const source = findSource(value) ?? by
+    return { value, trace: { path: at, ...(source && { source }), reasons: [...reasons, ...warnings] } }
+  }
+  const code = base === undefined ? 'spec/leaf-absent' : 'spec/leaf-from-sheet'
   return {
-    candidates: [...fromBase, ...fromOverrides],
+    candidates: [
+      ...(applicable.length > 0 ? [] : [candidate(base ?? NOT_STATED, path, [specReason(code, { path })])]),
+      ...[...applicable, ...open].map(({ path: at, override, entry, judgement: { verdict, reasons } }) => {
+        const applies = verdict === 'yes' ? 'spec/override-applies' : 'spec/override-may-apply'
+        return candidate(entry.to, at, [specReason(applies, { path: at }), ...reasons], override.source)
+      }),
+    ],
     missing: judged.flatMap((one) => (one.judgement.verdict === 'cannot tell' ? one.judgement.missing : [])),
     clash: warnings.length > 0,
   }
 }
 
 const NOT_STATED: NotStated = { kind: 'not stated' }
-
-function traceBase(base: Leaf | undefined, path: JsonPointer, warnings: readonly Reason[]): Trace {
-  const source = base === undefined ? undefined : findSource(base)
-  const code = base === undefined ? 'spec/leaf-absent' : 'spec/leaf-from-sheet'
-  return {
-    path,
-    ...(source === undefined ? {} : { source }),
-    reasons: [specReason(code, { path }), ...warnings],
-  }
-}
 
 function findSource(leaf: Leaf): SourceRef | undefined {
   return leaf.source ?? (leaf.kind === 'torque' ? leaf.torque.source : undefined)
