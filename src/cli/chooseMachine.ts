@@ -1,11 +1,11 @@
-import type { Finding } from '../base/index.js'
+import { dropUndefined, type Finding } from '../base/index.js'
 import type { PlannedVisit } from '../card/index.js'
 import type { DueOptions } from '../interval/index.js'
 import { checkDocuments } from '../rules/index.js'
 import { planVisit } from '../service/index.js'
 import type { MachineLog, SpecSheet, Stock, Toolbox } from '../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
-import { type ReadSet, readDocuments } from './readDocuments.js'
+import { findSheet, type ReadSet, readDocuments } from './readDocuments.js'
 import type { Options } from './readOptions.js'
 import { exitCodeOf, type LocatedFinding, locateFindings } from './renderFindings.js'
 
@@ -21,7 +21,11 @@ export function listMachines(sets: readonly ReadSet[], { machine }: Options): re
   const machines = sets.flatMap((read) =>
     read.set.logs
       .filter(({ document }) => machine === undefined || document.id === machine)
-      .map(({ name, document }) => ({ read, log: document, sheet: findSheet(read, document, name) })),
+      .map(({ name, document }) => ({
+        read,
+        log: document,
+        sheet: requireSheet(read, document, name ?? document.id),
+      })),
   )
   if (machines.length === 0)
     throw new UsageError(
@@ -32,13 +36,13 @@ export function listMachines(sets: readonly ReadSet[], { machine }: Options): re
   return machines
 }
 
-function findSheet({ set }: ReadSet, log: MachineLog, name = log.id): SpecSheet {
-  const { id, revision } = log.sheet
-  const found = set.sheets.find(({ document }) => document.id === id && document.revision === revision)
-  if (found !== undefined) return found.document
-  const others = set.sheets.map(({ document }) => `${document.id} revision ${document.revision}`)
+function requireSheet({ set }: ReadSet, { sheet: { id, revision } }: MachineLog, name: string): SpecSheet {
+  const sheets = set.sheets.map(({ document }) => document)
+  const found = findSheet(sheets, { id, revision })
+  if (found !== undefined) return found
+  const others = sheets.map((sheet) => `${sheet.id} revision ${sheet.revision}`).join(', ')
   throw new UsageError(
-    `${name}: its sheet ${id} revision ${revision} is not among the files (${others.join(', ') || 'no sheet'})`,
+    `${name}: its sheet ${id} revision ${revision} is not among the files (${others || 'no sheet'})`,
   )
 }
 
@@ -52,12 +56,7 @@ export function chooseShelf({ set }: ReadSet): { readonly toolbox?: Toolbox; rea
   const { toolboxes, stocks } = set
   if (toolboxes.length > 1) throw new UsageError('more than one toolbox among the files')
   if (stocks.length > 1) throw new UsageError('more than one stock among the files')
-  const [toolbox] = toolboxes
-  const [stock] = stocks
-  return {
-    ...(toolbox === undefined ? {} : { toolbox: toolbox.document }),
-    ...(stock === undefined ? {} : { stock: stock.document }),
-  }
+  return dropUndefined({ toolbox: toolboxes[0]?.document, stock: stocks[0]?.document })
 }
 
 /** Plans one machine's visit as the options say. */
@@ -67,10 +66,8 @@ export function planMachine(
   shelf: ReturnType<typeof chooseShelf>,
 ): ReturnType<typeof planVisit> {
   const { services, today, iso6789, ambient } = options
-  return planVisit(
-    { sheet, log, today, ...(ambient === undefined ? {} : { ambient }), ...shelf },
-    { services, due: chooseDueOptions(options, log), iso6789 },
-  )
+  const facts = dropUndefined({ sheet, log, today, ambient, ...shelf })
+  return planVisit(facts, { services, due: chooseDueOptions(options, log), iso6789 })
 }
 
 /** The plan of one visit with all findings; no plan where a document has errors. */
@@ -89,11 +86,7 @@ export async function planFiles(command: string, options: Options, io: CliIo): P
   const failed = reading.some(({ severity }) => severity === 'error')
   const { planned, findings } = failed ? { planned: undefined, findings: [] } : planSets(sets, options)
   const located = locateFindings([...reading, ...findings], sets)
-  return {
-    ...(planned === undefined ? {} : { planned }),
-    findings: located,
-    code: exitCodeOf(located, options.level),
-  }
+  return dropUndefined({ planned, findings: located, code: exitCodeOf(located, options.level) })
 }
 
 function planSets(
@@ -108,16 +101,12 @@ function planSets(
     )
   const { set } = machine.read
   const planned = planMachine(machine, options, chooseShelf(machine.read))
-  const names = new Map(
-    [...set.sheets, ...set.logs, ...set.toolboxes, ...set.stocks].map(({ name, document }) => [
-      `${document.kind} ${document.id}`,
-      name,
-    ]),
-  )
+  const documents = [...set.sheets, ...set.logs, ...set.toolboxes, ...set.stocks]
   // The plan knows documents by id; the command line knows their files.
   const named = planned.findings.map((finding): Finding => {
-    const name = names.get(`${finding.document.kind} ${finding.document.id}`)
-    return name === undefined ? finding : { ...finding, document: { ...finding.document, name } }
+    const { kind, id } = finding.document
+    const file = documents.findLast(({ document }) => document.kind === kind && document.id === id)
+    return { ...finding, document: dropUndefined({ ...finding.document, name: file?.name }) }
   })
   return {
     planned: planned.ok ? planned : undefined,

@@ -8,6 +8,7 @@ import { renderMessage } from '../message/index.js'
 import { parseDocumentText } from '../schema/index.js'
 import { type ListedDue, listDue } from '../service/index.js'
 import type { MachineLog, SpecSheet } from '../spec/index.js'
+import { findSheet } from './readDocuments.js'
 import { MAX_LINE_LENGTH, readLines, type TextLine } from './readLines.js'
 
 export interface DueLogLinesOptions {
@@ -70,7 +71,7 @@ function judgeLine({ line, text, length }: TextLine, options: DueLogLinesOptions
   const log = read.value
   if (machine !== undefined && log.id !== machine) return undefined
   const about = { line, machine: log.id, name: log.name }
-  const sheet = sheets.find(({ id, revision }) => id === log.sheet.id && revision === log.sheet.revision)
+  const sheet = findSheet(sheets, log.sheet)
   if (sheet === undefined)
     return { ...about, findings: withTexts([...read.findings, noSheet(log, sheets, name)]) }
   const due = listDue({ sheet, log, today }, chooseOptions(log))

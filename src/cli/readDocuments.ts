@@ -2,15 +2,7 @@ import { join } from 'node:path'
 import type { Finding, Result } from '../base/index.js'
 import type { DocumentSet, Named } from '../rules/index.js'
 import { parseDocument, parseDocumentText } from '../schema/index.js'
-import type {
-  AnyDocument,
-  MachineLog,
-  ProcedureDocument,
-  ServiceRecord,
-  SpecSheet,
-  Stock,
-  Toolbox,
-} from '../spec/index.js'
+import type { AnyDocument, SheetReference, SpecSheet } from '../spec/index.js'
 import { type CliIo, UsageError } from './cliIo.js'
 import { readYaml } from './readYaml.js'
 
@@ -34,28 +26,15 @@ export async function readDocuments(paths: readonly string[], io: CliIo): Promis
   const files: string[] = []
   const sets: ReadSet[] = []
   for (const path of paths) {
-    if (await isFolder(path, io)) {
+    if (await orUnreadable(path, io.isFolder(path))) {
       const names = (await io.listFolder(path)).filter((name) => READABLE.test(name))
       if (names.length === 0) throw new UsageError(`${path}: no .json or .yaml file in this folder`)
-      sets.push(
-        await readSet(
-          path,
-          names.map((name) => join(path, name)),
-          io,
-        ),
-      )
+      const inside = names.map((name) => join(path, name))
+      sets.push(await readSet(path, inside, io))
     } else files.push(path)
   }
   if (files.length > 0) sets.unshift(await readSet(files.join(' '), files, io))
   return sets
-}
-
-async function isFolder(path: string, io: CliIo): Promise<boolean> {
-  try {
-    return await io.isFolder(path)
-  } catch (error) {
-    throw unreadable(path, error)
-  }
 }
 
 /** The error for a file that cannot be read. */
@@ -67,10 +46,10 @@ export function unreadable(path: string, error: unknown): UsageError {
   return new UsageError(`${path}: cannot be read (${error instanceof Error ? error.message : String(error)})`)
 }
 
-/** The text of one file that the caller named. */
-export async function readFileText(path: string, io: CliIo): Promise<string> {
+/** What is read from a file that the caller named; a file that cannot be read is a usage error. */
+export async function orUnreadable<T>(path: string, reading: Promise<T>): Promise<T> {
   try {
-    return await io.readText(path)
+    return await reading
   } catch (error) {
     throw unreadable(path, error)
   }
@@ -79,43 +58,27 @@ export async function readFileText(path: string, io: CliIo): Promise<string> {
 async function readSet(name: string, files: readonly string[], io: CliIo): Promise<ReadSet> {
   const texts = new Map<string, string>()
   const findings: Finding[] = []
-  const sheets: Named<SpecSheet>[] = []
-  const logs: Named<MachineLog>[] = []
-  const toolboxes: Named<Toolbox>[] = []
-  const stocks: Named<Stock>[] = []
-  const procedures: Named<ProcedureDocument>[] = []
-  const records: Named<ServiceRecord>[] = []
+  const documents: Named<AnyDocument>[] = []
   for (const file of files) {
-    const text = await readFileText(file, io)
+    const text = await orUnreadable(file, io.readText(file))
     texts.set(file, text)
     const read = /\.ya?ml$/i.test(file)
       ? readYamlDocument(text, file)
       : parseDocumentText('any', text, { name: file })
     findings.push(...read.findings)
-    if (!read.ok) continue
-    const document = read.value
-    switch (document.kind) {
-      case 'spec-sheet':
-        sheets.push({ name: file, document })
-        break
-      case 'machine-log':
-        logs.push({ name: file, document })
-        break
-      case 'toolbox':
-        toolboxes.push({ name: file, document })
-        break
-      case 'stock':
-        stocks.push({ name: file, document })
-        break
-      case 'procedure':
-        procedures.push({ name: file, document })
-        break
-      case 'service-record':
-        records.push({ name: file, document })
-        break
-    }
+    if (read.ok) documents.push({ name: file, document: read.value })
   }
-  return { name, set: { sheets, logs, toolboxes, stocks, procedures, records }, findings, texts }
+  const ofKind = <Kind extends AnyDocument['kind']>(kind: Kind) =>
+    documents.filter((one): one is Named<Extract<AnyDocument, { kind: Kind }>> => one.document.kind === kind)
+  const set = {
+    sheets: ofKind('spec-sheet'),
+    logs: ofKind('machine-log'),
+    toolboxes: ofKind('toolbox'),
+    stocks: ofKind('stock'),
+    procedures: ofKind('procedure'),
+    records: ofKind('service-record'),
+  }
+  return { name, set, findings, texts }
 }
 
 function readYamlDocument(text: string, file: string): Result<AnyDocument> {
@@ -125,4 +88,20 @@ function readYamlDocument(text: string, file: string): Result<AnyDocument> {
   const findings = [...yaml.findings, ...parsed.findings]
   const failed = findings.some(({ severity }) => severity === 'error')
   return parsed.ok && !failed ? { ...parsed, findings } : { ok: false, findings }
+}
+
+/** The documents of one kind in all sets. */
+export function documentsOf<Document>(
+  sets: readonly ReadSet[],
+  ofKind: (set: DocumentSet) => readonly Named<Document>[],
+): readonly Document[] {
+  return sets.flatMap(({ set }) => ofKind(set).map(({ document }) => document))
+}
+
+/** The sheet that a document names by id and revision. */
+export function findSheet(
+  sheets: readonly SpecSheet[],
+  { id, revision }: SheetReference,
+): SpecSheet | undefined {
+  return sheets.find((sheet) => sheet.id === id && sheet.revision === revision)
 }

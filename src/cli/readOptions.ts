@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util'
-import { type Severity, suggestName } from '../base/index.js'
+import { dropUndefined, type Severity, suggestName } from '../base/index.js'
 import { type DateText, isDate } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
 import { convert, parseQuantity, type Quantity, type TemperatureUnit } from '../quantity/index.js'
@@ -30,26 +30,29 @@ export interface Options {
   readonly telematics: '2016' | '2020'
 }
 
+const TEXT = { type: 'string' } as const
+const TEXTS = { type: 'string', multiple: true } as const
+
 const FLAGS = {
   help: { type: 'boolean', short: 'h' },
-  level: { type: 'string' },
-  format: { type: 'string' },
-  today: { type: 'string' },
-  ambient: { type: 'string' },
-  machine: { type: 'string' },
-  service: { type: 'string', multiple: true },
-  severity: { type: 'string' },
-  'soon-hours': { type: 'string' },
-  'soon-km': { type: 'string' },
-  'soon-days': { type: 'string' },
-  'stale-days': { type: 'string' },
-  edition: { type: 'string' },
-  out: { type: 'string' },
-  to: { type: 'string' },
-  assume: { type: 'string' },
-  sheet: { type: 'string', multiple: true },
-  equipment: { type: 'string' },
-  telematics: { type: 'string' },
+  level: TEXT,
+  format: TEXT,
+  today: TEXT,
+  ambient: TEXT,
+  machine: TEXT,
+  service: TEXTS,
+  severity: TEXT,
+  'soon-hours': TEXT,
+  'soon-km': TEXT,
+  'soon-days': TEXT,
+  'stale-days': TEXT,
+  edition: TEXT,
+  out: TEXT,
+  to: TEXT,
+  assume: TEXT,
+  sheet: TEXTS,
+  equipment: TEXT,
+  telematics: TEXT,
 } as const
 
 /** Options of some commands; every command has `--help`. */
@@ -63,42 +66,42 @@ const TEMPERATURES: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
  */
 export function readOptions(words: readonly string[], takes: readonly OptionName[], io: CliIo): Options {
   const { values, positionals } = parse(words, takes)
-  const severity = values.severity
-  const today = values.today ?? io.today()
+  const { machine, severity, out, to, assume, equipment, today = io.today() } = values
   if (!isDate(today)) throw new UsageError(`--today ${today}: expected a date such as 2023-10-06`)
-  const ambient = values.ambient === undefined ? undefined : readTemperature(values.ambient)
-  return {
+  const count = (name: 'soon-hours' | 'soon-km' | 'soon-days' | 'stale-days', otherwise: string): number =>
+    readCount(`--${name}`, values[name] ?? otherwise)
+  return dropUndefined({
     paths: positionals.map((word) => (MINUS.test(word) ? `-${word.slice(1)}` : word)),
     help: values.help === true,
     level: oneOf('--level', values.level ?? 'warning', ['error', 'warning', 'info']),
     format: oneOf('--format', values.format ?? 'text', ['text', 'json', 'sarif', 'vtt']),
     today,
-    ...(ambient === undefined ? {} : { ambient }),
-    ...(values.machine === undefined ? {} : { machine: values.machine }),
+    ambient: values.ambient === undefined ? undefined : readTemperature(values.ambient),
+    machine,
     services: values.service ?? 'due',
     due: {
       soon: {
-        hours: readCount('--soon-hours', values['soon-hours'] ?? '10'),
-        distance: { value: readCount('--soon-km', values['soon-km'] ?? '100'), unit: 'km' },
-        days: readCount('--soon-days', values['soon-days'] ?? '14'),
+        hours: count('soon-hours', '10'),
+        distance: { value: count('soon-km', '100'), unit: 'km' },
+        days: count('soon-days', '14'),
       },
-      staleAfter: { days: readCount('--stale-days', values['stale-days'] ?? '30') },
+      staleAfter: { days: count('stale-days', '30') },
     },
-    ...(severity === undefined ? {} : { severity: oneOf('--severity', severity, ['normal', 'severe']) }),
+    severity: severity === undefined ? undefined : oneOf('--severity', severity, ['normal', 'severe']),
     iso6789: oneOf('--edition', values.edition ?? '2017', ['2017', '2003']),
-    ...(values.out === undefined ? {} : { out: values.out }),
-    ...(values.to === undefined ? {} : { to: values.to }),
-    ...(values.assume === undefined ? {} : { assume: values.assume }),
+    out,
+    to,
+    assume,
     sheets: values.sheet ?? [],
-    ...(values.equipment === undefined ? {} : { equipment: values.equipment }),
+    equipment,
     telematics: oneOf('--telematics', values.telematics ?? '2020', ['2016', '2020']),
-  }
+  })
 }
 
 function parse(words: readonly string[], takes: readonly OptionName[]) {
   const args = keepNegatives(words)
   const { tokens } = parseArgs({ args, options: FLAGS, allowPositionals: true, strict: false, tokens: true })
-  for (const token of tokens) if (token.kind === 'option') checkTaken(token, takes)
+  for (const token of tokens) if (token.kind === 'option') checkTaken(token.name, token.rawName, takes)
   try {
     return parseArgs({ args, options: FLAGS, allowPositionals: true, strict: true })
   } catch (error) {
@@ -106,10 +109,7 @@ function parse(words: readonly string[], takes: readonly OptionName[]) {
   }
 }
 
-function checkTaken(
-  { name, rawName }: { name: string; rawName: string },
-  takes: readonly OptionName[],
-): void {
+function checkTaken(name: string, rawName: string, takes: readonly OptionName[]): void {
   const taken: readonly string[] = ['help', ...takes]
   if (taken.includes(name)) return
   const near = suggestName(name, taken)
@@ -134,9 +134,7 @@ function keepNegatives(words: readonly string[]): string[] {
 
 function takesValue(word: string): boolean {
   const name = word.slice(2)
-  return (
-    word.startsWith('--') && Object.hasOwn(FLAGS, name) && FLAGS[name as keyof typeof FLAGS].type === 'string'
-  )
+  return word.startsWith('--') && name !== 'help' && Object.hasOwn(FLAGS, name)
 }
 
 function oneOf<const Word extends string>(flag: string, word: string, words: readonly Word[]): Word {

@@ -1,4 +1,4 @@
-import type { Finding, Severity } from '../base/index.js'
+import { dropUndefined, type Finding, type Severity } from '../base/index.js'
 import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
 import type { SpecCodes } from '../spec/index.js'
@@ -44,8 +44,7 @@ export function locateFindings(
   return findings
     .map((finding) => {
       const position = readUpTo(finding) ?? locators.get(finding.document.name ?? '')?.(finding.path)
-      const message = renderMessage(finding, en)
-      return { ...finding, message, ...(position === undefined ? {} : { position }) }
+      return dropUndefined({ ...finding, message: renderMessage(finding, en), position })
     })
     .sort(
       (first, second) =>
@@ -70,14 +69,9 @@ function compareTexts(first: string, second: string): number {
 
 /** All findings in one of the output formats. */
 export function renderFindings(findings: readonly LocatedFinding[], format: FindingFormat | 'vtt'): string {
-  switch (format) {
-    case 'json':
-      return `${JSON.stringify({ kind: 'findings', version: '1.0', findings }, null, 2)}\n`
-    case 'sarif':
-      return `${JSON.stringify(sarif(findings), null, 2)}\n`
-    default:
-      return renderText(findings)
-  }
+  if (format !== 'json' && format !== 'sarif') return renderText(findings)
+  const whole = format === 'sarif' ? sarif(findings) : { kind: 'findings', version: '1.0', findings }
+  return `${JSON.stringify(whole, null, 2)}\n`
 }
 
 function renderText(findings: readonly LocatedFinding[]): string {
@@ -91,8 +85,6 @@ function renderText(findings: readonly LocatedFinding[]): string {
   })
   return lines.length === 0 ? '' : `${lines.join('\n')}\n`
 }
-
-const SARIF_LEVEL: Readonly<Record<Severity, string>> = { error: 'error', warning: 'warning', info: 'note' }
 
 /** A path as the URI reference of SARIF; `\\` of some systems becomes `/`. */
 function toUri(path: string): string {
@@ -112,24 +104,20 @@ function sarif(findings: readonly LocatedFinding[]): unknown {
     runs: [
       {
         tool: { driver: { name: 'drivetrain-service', rules: codes.map((id) => ({ id })) } },
-        results: findings.map((finding) => ({
-          ruleId: finding.code,
-          level: SARIF_LEVEL[finding.severity],
-          message: { text: finding.message },
+        results: findings.map(({ code, severity, message, document, path, position, waived }) => ({
+          ruleId: code,
+          level: severity === 'info' ? 'note' : severity,
+          message: { text: message },
           locations: [
             {
               physicalLocation: {
-                artifactLocation: { uri: toUri(finding.document.name ?? finding.document.kind) },
-                ...(finding.position === undefined
-                  ? {}
-                  : { region: { startLine: finding.position.line, startColumn: finding.position.column } }),
+                artifactLocation: { uri: toUri(document.name ?? document.kind) },
+                region: position && { startLine: position.line, startColumn: position.column },
               },
-              logicalLocations: [{ fullyQualifiedName: finding.path, kind: 'member' }],
+              logicalLocations: [{ fullyQualifiedName: path, kind: 'member' }],
             },
           ],
-          ...(finding.waived === undefined
-            ? {}
-            : { suppressions: [{ kind: 'inSource', justification: finding.waived.reason }] }),
+          suppressions: waived && [{ kind: 'inSource', justification: waived.reason }],
         })),
       },
     ],

@@ -1,17 +1,15 @@
 import { suggestName } from '../base/index.js'
 import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
-import { runCard } from './commands/card.js'
 import { runCheck } from './commands/check.js'
 import { runCompare } from './commands/compare.js'
 import { runConvert } from './commands/convert.js'
-import { printCueList } from './commands/cues.js'
 import { runDue } from './commands/due.js'
 import { runImport } from './commands/import.js'
 import { runKits } from './commands/kits.js'
-import { runPlan } from './commands/plan.js'
 import { runRecord } from './commands/record.js'
 import { runRepair } from './commands/repair.js'
 import { runSchema } from './commands/schema.js'
+import { printCueList, runCard, runPlan } from './commands/visit.js'
 import { HELP } from './help.js'
 import { type OptionName, type Options, readOptions } from './readOptions.js'
 import { safeLine } from './safeLine.js'
@@ -23,16 +21,9 @@ interface Command {
   readonly takes: readonly OptionName[]
 }
 
-const DUE = [
-  'today',
-  'machine',
-  'severity',
-  'soon-hours',
-  'soon-km',
-  'soon-days',
-  'stale-days',
-] as const satisfies readonly OptionName[]
-const VISIT = [...DUE, 'ambient', 'service', 'edition'] as const satisfies readonly OptionName[]
+const SOON: readonly OptionName[] = ['soon-hours', 'soon-km', 'soon-days']
+const DUE: readonly OptionName[] = ['today', 'machine', 'severity', ...SOON, 'stale-days']
+const VISIT: readonly OptionName[] = [...DUE, 'ambient', 'service', 'edition']
 
 const COMMANDS: Readonly<Record<keyof typeof HELP.commands, Command>> = {
   check: { run: runCheck, formats: ['json', 'sarif'], takes: ['today', 'level', 'format'] },

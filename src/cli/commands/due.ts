@@ -1,4 +1,3 @@
-import type { Readable } from 'node:stream'
 import { en } from '../../message/en/index.js'
 import { explain } from '../../message/index.js'
 import { type ListedDue, listDue } from '../../service/index.js'
@@ -6,7 +5,7 @@ import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { dueLines } from '../dueLines.js'
 import { dueLogLines } from '../dueLogLines.js'
-import { readDocuments, unreadable } from '../readDocuments.js'
+import { documentsOf, orUnreadable, readDocuments, unreadable } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
@@ -25,20 +24,16 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
     name: log.name,
     due: listDue({ sheet, log, today: options.today }, chooseDueOptions(options, log)),
   }))
-  if (options.format === 'json') {
-    io.print(JSON.stringify({ today: options.today, machines }, null, 2))
-    return 0
-  }
-  for (const { name, due } of machines) io.print(`${safeLine(name)}\n${due.map(describe).join('\n')}\n`)
+  if (options.format === 'json') io.print(JSON.stringify({ today: options.today, machines }, null, 2))
+  else for (const { name, due } of machines) io.print(`${safeLine(name)}\n${due.map(describe).join('\n')}\n`)
   return 0
 }
 
 function describe(line: ListedDue): string {
   const where = [line.part.gearcase, line.part.instance?.name].filter(Boolean).join(', ')
   const reasons = explain({ reasons: line.reasons }, en).map((text) => `    ${text}`)
-  return [`  ${line.verdict.toUpperCase()}  ${safeLine(`${line.serviceName}, ${where}`)}`, ...reasons].join(
-    '\n',
-  )
+  const head = `  ${line.verdict.toUpperCase()}  ${safeLine(`${line.serviceName}, ${where}`)}`
+  return [head, ...reasons].join('\n')
 }
 
 /** Machines as lines: whole logs where there are sheets, else flat rows with their own limits. */
@@ -48,9 +43,9 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
   if (lines.length > 1) throw new UsageError(`due: expected one .jsonl file, found ${lines.length}`)
   const sets = others.length === 0 ? [] : await readDocuments(others, io)
   if (reportReading(sets, io)) return 1
-  const sheets = sets.flatMap(({ set }) => set.sheets.map(({ document }) => document))
+  const sheets = documentsOf(sets, (set) => set.sheets)
   if (others.length > 0 && sheets.length === 0) throw new UsageError('due: no sheet among the files')
-  const input = await openLines(path, io)
+  const input = await orUnreadable(path ?? 'standard input', io.openInput(path))
   const output = io.openOutput()
   const { today } = options
   try {
@@ -76,13 +71,5 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
     if (error instanceof Error && 'code' in error && 'syscall' in error)
       throw unreadable(path ?? 'standard input', error)
     throw error
-  }
-}
-
-async function openLines(path: string | undefined, io: CliIo): Promise<Readable> {
-  try {
-    return await io.openInput(path)
-  } catch (error) {
-    throw unreadable(path ?? 'standard input', error)
   }
 }

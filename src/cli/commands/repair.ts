@@ -1,7 +1,7 @@
-import type { Cure } from '../../base/index.js'
+import { type Cure, dropUndefined } from '../../base/index.js'
 import { repairProcedure } from '../../procedure/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { readDocuments } from '../readDocuments.js'
+import { findSheet, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { exitCodeOf, locateFindings, renderFindings, reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
@@ -16,19 +16,19 @@ export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> 
   if (only === undefined || procedures.length > 1)
     throw new UsageError(`repair: expected one procedure, found ${procedures.length}`)
   const { document, set } = only
-  const sheet = set.sheets.find(
-    ({ document: { id, revision } }) => id === document.sheet.id && revision === document.sheet.revision,
-  )
+  const sheets = set.sheets.map((one) => one.document)
+  const sheet = findSheet(sheets, document.sheet)
   if (sheet === undefined)
     throw new UsageError(
       `repair: the sheet ${document.sheet.id} revision ${document.sheet.revision} is not among the files`,
     )
-  const { procedure, applied, left } = repairProcedure(document, sheet.document)
+  const { procedure, applied, left } = repairProcedure(document, sheet)
   const text = options.format === 'text'
   if (text)
     io.print(applied.length === 0 ? 'Nothing to fix.' : `Changes:\n${applied.map(describeCure).join('\n')}`)
-  const name = only.name === undefined ? {} : { name: only.name }
-  const open = left.map((finding) => ({ ...finding, document: { ...finding.document, ...name } }))
+  const open = left.map((finding) => {
+    return { ...finding, document: dropUndefined({ ...finding.document, name: only.name }) }
+  })
   const located = locateFindings(open, [])
   if (!text) io.print(JSON.stringify({ applied, left: located, procedure }, null, 2))
   else if (open.length > 0) io.print(renderFindings(located, 'text'))
@@ -41,12 +41,7 @@ export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> 
 }
 
 function describeCure(cure: Cure): string {
-  switch (cure.op) {
-    case 'remove':
-      return `  remove ${cure.path}`
-    case 'move':
-      return `  move ${cure.from} to ${cure.path}`
-    default:
-      return safeLine(`  ${cure.op} ${cure.path}: ${JSON.stringify(cure.value)}`)
-  }
+  if (cure.op === 'remove') return `  remove ${cure.path}`
+  if (cure.op === 'move') return `  move ${cure.from} to ${cure.path}`
+  return safeLine(`  ${cure.op} ${cure.path}: ${JSON.stringify(cure.value)}`)
 }

@@ -1,0 +1,67 @@
+import { join } from 'node:path'
+import {
+  type Cue,
+  cardModel,
+  cueList,
+  renderHtml,
+  renderMarkdown,
+  renderText,
+  renderWebVtt,
+  shortenCard,
+} from '../../card/index.js'
+import { en } from '../../message/en/index.js'
+import { planFiles } from '../chooseMachine.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import type { Options } from '../readOptions.js'
+import { renderFindings } from '../renderFindings.js'
+import { safeLine } from '../safeLine.js'
+import { writeOut } from '../writeOut.js'
+
+/** `plan`: one visit, printed, then the findings. */
+export async function runPlan(options: Options, io: CliIo): Promise<ExitCode> {
+  const { planned, findings, code } = await planFiles('plan', options, io)
+  if (options.format === 'json') io.print(JSON.stringify({ plan: planned?.value ?? null, findings }, null, 2))
+  else if (options.format === 'sarif') io.print(renderFindings(findings, 'sarif'))
+  else {
+    if (planned !== undefined) io.print(renderText(cardModel(planned, en)))
+    if (findings.length > 0) io.print(`Findings\n\n${renderFindings(findings, 'text')}`)
+  }
+  return code
+}
+
+/** `card`: the visit as files to print or paste. Nothing is written where a document cannot be read. */
+export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
+  if (options.out === undefined) throw new UsageError('card: name the folder for the cards with --out FOLDER')
+  const { planned, findings, code } = await planFiles('card', options, io)
+  if (findings.length > 0) io.printError(renderFindings(findings, options.format))
+  if (planned === undefined) return code
+  const card = cardModel(planned, en)
+  const base = join(options.out, planned.value.machine.log)
+  // All are made before the first is written, so that an error leaves no half set.
+  const files: readonly (readonly [string, string])[] = [
+    [`${base}.html`, renderHtml(card)],
+    [`${base}.md`, renderMarkdown(card)],
+    [`${base}.txt`, renderText(card)],
+    [`${base}-short.html`, renderHtml(shortenCard(card))],
+  ]
+  for (const [path, text] of files) await writeOut(path, text, io)
+  io.print(`Card written: ${files.map(([path]) => path).join(', ')}`)
+  return code
+}
+
+/** `cues`: what a presenter shows, says and puts on screen. */
+export async function printCueList(options: Options, io: CliIo): Promise<ExitCode> {
+  const { planned, findings, code } = await planFiles('cues', options, io)
+  if (findings.length > 0) io.printError(renderFindings(findings, 'text'))
+  if (planned === undefined) return code
+  const cues = cueList(planned.value, en)
+  if (options.format === 'vtt') io.print(renderWebVtt(cues))
+  else if (options.format === 'json') io.print(JSON.stringify(cues, null, 2))
+  else io.print(cues.map(describeCue).join('\n'))
+  return code
+}
+
+function describeCue({ show, say, screen }: Cue, place: number): string {
+  const shown = screen.length === 0 ? [] : [`    SCREEN ${screen.map(({ text }) => text).join(' · ')}`]
+  return [`${place + 1}.  SHOW ${show}`, `    SAY ${say}`, ...shown, ''].map(safeLine).join('\n')
+}
