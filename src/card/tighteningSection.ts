@@ -49,10 +49,10 @@ function tighteningRow(context: CardContext, tightening: PlannedTightening, inde
 /** Every tightening of the visit: the manual's figure, the wrench, its setting, and the true torque at that setting. */
 export function tighteningSection(context: CardContext): CardSection {
   const { plan, words } = context
-  const { part, manual, also, wrench, setting, trueBand } = words.columns
+  const { part, manual, alsoPrinted, wrench, setting, trueBand } = words.columns
   const rows = plan.tightenings.map((tightening, index) => tighteningRow(context, tightening, index))
   const caption = ownWords(words.captions.tightening)
-  const columns = [part, manual, also, wrench, setting, trueBand]
+  const columns = [part, manual, alsoPrinted, wrench, setting, trueBand]
   const advice = listPart(reasonLines(context, plan.wrenches.reasons, '/wrenches/reasons'))
   return {
     id: 'tightening',

@@ -101,7 +101,8 @@ export function readOptions(words: readonly string[], takes: readonly OptionName
 function parse(words: readonly string[], takes: readonly OptionName[]) {
   const args = keepNegatives(words)
   const { tokens } = parseArgs({ args, options: FLAGS, allowPositionals: true, strict: false, tokens: true })
-  for (const token of tokens) if (token.kind === 'option') checkTaken(token.name, token.rawName, takes)
+  for (const token of tokens)
+    if (token.kind === 'option') refuseOtherOptions(token.name, token.rawName, takes)
   try {
     return parseArgs({ args, options: FLAGS, allowPositionals: true, strict: true })
   } catch (error) {
@@ -109,7 +110,7 @@ function parse(words: readonly string[], takes: readonly OptionName[]) {
   }
 }
 
-function checkTaken(name: string, rawName: string, takes: readonly OptionName[]): void {
+function refuseOtherOptions(name: string, rawName: string, takes: readonly OptionName[]): void {
   const taken: readonly string[] = ['help', ...takes]
   if (taken.includes(name)) return
   const near = suggestName(name, taken)

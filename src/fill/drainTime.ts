@@ -30,7 +30,7 @@ export type DrainVerdict =
 const G = 9.80665
 
 /**
- * How long a gearcase needs at least to drain, for planning. The real end is when single drips fall, which
+ * The minimum time that a gearcase needs to drain, for planning. The real end is when single drips fall, which
  * takes many times as long; where the manual gives a waiting time, that holds. Only with the fill opening out and the
  * breather clear (or none fitted), since otherwise no air follows the oil.
  *

@@ -49,7 +49,7 @@ function diameterAt(flow: HoseFlow, level: number): number {
 }
 
 /** Seconds in which the oil's front goes from one length of the hose to another, the funnel feeding it. */
-export function frontTime(flow: HoseFlow, from: number, to: number, volume: number): number {
+export function hoseFillingTime(flow: HoseFlow, from: number, to: number, volume: number): number {
   const area = hoseArea(flow)
   const reach = to - from
   // the level falls as a cube root where a cone runs out: in s³ = (to − x)/reach that is smooth

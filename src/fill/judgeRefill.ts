@@ -40,7 +40,7 @@ export type RefillVerdict = RefillJudged | RefillUnknown
 const FAR_OFF_PERCENT = 10
 
 /**
- * Whether the oil put in agrees with what the manual states, when the refill is done or written down. By quantity, the
+ * Whether the oil put in agrees with what the manual states, when the refill is done or recorded. By quantity, the
  * stated band decides; at a level hole, dipstick or sight glass the level decides, and a quantity more than 10 % off
  * stops the job: the machine may not be level, or old oil may have stayed in.
  *

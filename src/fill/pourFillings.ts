@@ -1,10 +1,10 @@
 import type { HoseFlow } from './hoseFlow.js'
 import {
   emptyingTime,
-  frontTime,
   funnelVolume,
   hoseArea,
   hoseEmptyingTime,
+  hoseFillingTime,
   levelOf,
   speedUnder,
 } from './hoseFlow.js'
@@ -36,7 +36,7 @@ export function pourFillings(flow: HoseFlow, volume: number): PouredFillings {
     const start = front
     front = Math.min(flow.length, start + filling / area)
     if (front > start) {
-      fills += frontTime(flow, start, front, filling)
+      fills += hoseFillingTime(flow, start, front, filling)
       for (let eighth = 0; eighth <= 8; eighth += 1) {
         const at = start + ((front - start) * eighth) / 8
         const head = levelOf(flow, filling - area * (at - start)) + (flow.drop * at) / flow.length

@@ -13,7 +13,7 @@ const NOT_DUE = 4
 const NOT_COUNTED = 5
 
 /**
- * The verdict on one service over a fleet of any size, at the speed of a plain loop; equal to {@link computeDue} row by row
+ * The verdicts on one service for a fleet of any size, fast enough for millions of rows; equal to {@link computeDue} row by row
  * for a count from the last completion whose log holds the last service's readings and one later reading. For lines and
  * reasons, ask {@link computeDue} about the rows that matter.
  *

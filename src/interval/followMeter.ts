@@ -25,7 +25,7 @@ export function followMeter(state: MeterState, changes: readonly MeterChange[] =
     })
     const { modulus } = state
     if (!Number.isNaN(shown)) {
-      countOn(state, change)
+      addToCount(state, change)
       state.offset += shown - newShown
     } else if (Number.isNaN(modulus)) {
       noteReading(state, 'interval/rollover-limit-missing', 'error', change, { meter: state.name, date })
@@ -49,12 +49,12 @@ function addMeterPoint(state: MeterState, point: MeterPoint): void {
       noteReading(state, 'interval/reading-repeated', 'info', point, { meter: name, date: point.date }, last)
     if (last.list !== 'events') return
   }
-  countOn(state, point)
+  addToCount(state, point)
   state.points[state.kept++] = point
 }
 
 /** Counts a reading on from the one before it; a fall or a jump that nothing explains begins a new stretch. */
-function countOn(state: MeterState, point: MeterPoint): void {
+function addToCount(state: MeterState, point: MeterPoint): void {
   const { last, name: meter, unit, modulus } = state
   if (last !== undefined) {
     const rise = point.shown - last.shown

@@ -18,7 +18,7 @@ import { fitTheilSen, normalDeviate, requireConfidence } from './fitTheilSen.js'
 import { LOG_SHAPE } from './logShape.js'
 import { countsPer, meterCount } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
-import { afterDaysOfUse, pauseDays } from './pauseDays.js'
+import { dayAfterUse, pauseDays } from './pauseDays.js'
 
 export interface ForecastFacts {
   readonly log: MachineLog
@@ -147,7 +147,7 @@ function forecastMeter(
   const reasons: Reason[] = []
   /** The date of a moment so many days of use after the last reading. */
   const dateAfter = ({ day }: Crossing): DateText | undefined => {
-    const date = afterDaysOfUse(log.pauses, now.day, day)
+    const date = dayAfterUse(log.pauses, now.day, day)
     return day >= 0 && date <= LAST_DAY ? dateFromDay(date) : undefined
   }
   const fit = points.length >= 4 ? fitTheilSen(days, rises, confidence) : undefined

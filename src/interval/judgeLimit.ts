@@ -9,7 +9,7 @@ import type { DueOptions } from './intervalFacts.js'
 import { addOnScale, describePlace, type LimitScale } from './limitScale.js'
 import { meterCount, partOf, quantityOf } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
-import { afterDaysOfUse, pauseDays } from './pauseDays.js'
+import { dayAfterUse, pauseDays } from './pauseDays.js'
 import type { Limit, Limits } from './readLimits.js'
 import { readMeterScale } from './readMeterScale.js'
 
@@ -161,6 +161,6 @@ function projectDate(
   const rise = after.count - before.count
   if (!reached && (days <= 0 || rise <= 0)) return undefined
   const ahead = Math.ceil(((due - after.count) * days) / rise)
-  const day = addToDay(afterDaysOfUse(pauses, after.day, ahead), 0, 0)
+  const day = addToDay(dayAfterUse(pauses, after.day, ahead), 0, 0)
   return Number.isNaN(day) ? undefined : dateFromDay(day)
 }

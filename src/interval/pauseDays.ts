@@ -27,6 +27,6 @@ export function pauseDays(
 }
 
 /** The day on which this many days of use have passed since `fromDay`. */
-export function afterDaysOfUse(pauses: MachineLog['pauses'], fromDay: number, days: number): number {
+export function dayAfterUse(pauses: MachineLog['pauses'], fromDay: number, days: number): number {
   return fromDay + days + pauseDays(pauses, fromDay, fromDay + days, true)
 }

@@ -27,8 +27,8 @@ export interface MetersRead {
 }
 
 /**
- * The meters of a log as one growing count each, through swaps, resets and rollovers, for anyone who shows or checks a
- * history. {@link computeDue} reads the meters by itself.
+ * Each meter of a log as one rising count, through swaps, resets and rollovers, for anyone who shows or checks a
+ * history. {@link computeDue} reads the meters itself.
  *
  * total = shown + what earlier displays had counted; a display that starts again past its `rollover` adds that limit and one
  * of its last digit

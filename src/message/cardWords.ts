@@ -50,7 +50,7 @@ export interface CardWords {
   /** The machine's manual and the local codes come first; licensed work stays with licensed people. */
   readonly authority: readonly string[]
   readonly columns: Words<
-    EachOf<'by limit since used left dueAt state part manual also wrench setting trueBand wait time of'>
+    EachOf<'by limit since used left dueAt state part manual alsoPrinted wrench setting trueBand wait time of'>
   >
   readonly labels: Words<CardLabel>
   readonly wrenchHabits: readonly string[]

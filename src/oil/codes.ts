@@ -3,7 +3,7 @@ import type { Quantity } from '../quantity/index.js'
 
 type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
 type Nothing = Record<never, never>
-type TwoGrades = { permitted: string; offered: string }
+type GradePair = { permitted: string; offered: string }
 
 /** Codes of the oil room with their params. */
 export interface OilCodes {
@@ -12,14 +12,14 @@ export interface OilCodes {
   'oil/grade-impossible': { grade: string; system: string }
   'oil/edition-not-known': { edition: string; system: string; known: readonly string[] }
   'oil/grade-same': { grade: string }
-  'oil/multigrade-covers': TwoGrades
-  'oil/grade-differs': TwoGrades
-  'oil/grade-renamed': TwoGrades & { system: string }
-  'oil/winter-grade-missing': TwoGrades
-  'oil/winter-grade-colder': TwoGrades
-  'oil/winter-grade-warmer': TwoGrades
+  'oil/multigrade-covers': GradePair
+  'oil/grade-differs': GradePair
+  'oil/grade-renamed': GradePair & { system: string }
+  'oil/winter-grade-missing': GradePair
+  'oil/winter-grade-colder': GradePair
+  'oil/winter-grade-warmer': GradePair
   'oil/grade-not-on-label': { permitted: string }
-  'oil/systems-differ': TwoGrades
+  'oil/systems-differ': GradePair
   'oil/viscosity-inside-band': { grade: string; viscosity: Amount; at: Amount }
   'oil/viscosity-outside-band': { grade: string; viscosity: Amount; at: Amount }
   'oil/label-contradicts-viscosity': { grade: string; viscosity: Amount; at: Amount }

@@ -14,7 +14,7 @@ export interface OilCircumstances {
 }
 
 /**
- * Whether an oil on the shelf is one that the manual permits, with viscosity, service category, limited-slip additive
+ * Whether an oil in stock is one that the manual permits, with viscosity, service category, limited-slip additive
  * and ambient band judged separately. It compares what the label says with what the manual says; it approves nothing that
  * neither of them says. A maker's fluid is met by its name on the label alone, never by viscosity.
  *

@@ -16,8 +16,8 @@ export type ViscosityVerdict =
 /** The charts of ASTM D341 are based on data from −30 °F to 450 °F; whole degrees Celsius inside that. */
 const MIN_TEMPERATURE = { value: -30, unit: 'degC' } as const
 const MAX_TEMPERATURE = { value: 230, unit: 'degC' } as const
-const THINNEST = { value: 0.21, unit: 'mm2/s' } as const
-const THICKEST = { value: 2e7, unit: 'mm2/s' } as const
+const MIN_VISCOSITY = { value: 0.21, unit: 'mm2/s' } as const
+const MAX_VISCOSITY = { value: 2e7, unit: 'mm2/s' } as const
 
 /**
  * How thick an oil is at a temperature, for planning how long it takes to pour. Not for a maker's fluid whose label
@@ -61,7 +61,8 @@ export function viscosityAt(
   }
   if (kv100.value >= kv40.value) return cannotTell(oilReason('oil/viscosities-reversed', { kv40, kv100 }))
   for (const viscosity of [kv40, kv100]) {
-    if (viscosity.value < THINNEST.value || viscosity.value > THICKEST.value) return outside({ viscosity })
+    if (viscosity.value < MIN_VISCOSITY.value || viscosity.value > MAX_VISCOSITY.value)
+      return outside({ viscosity })
   }
   if (
     compareQuantities(temperature, MIN_TEMPERATURE) < 0 ||
@@ -79,7 +80,7 @@ export function viscosityAt(
     273.15,
   )
   const value = viscosityOnLine(line, convert(temperature, 'degC').value)
-  if (!(value >= THINNEST.value && value <= THICKEST.value)) return outside({ temperature })
+  if (!(value >= MIN_VISCOSITY.value && value <= MAX_VISCOSITY.value)) return outside({ temperature })
   const reasons = [oilReason('oil/viscosity-by-d341', { kv40, kv100, temperature })]
   return {
     verdict: 'viscosity',
@@ -89,7 +90,9 @@ export function viscosityAt(
 }
 
 function outside(where: { viscosity: Quantity<'mm2/s'> } | { temperature: Quantity }): ViscosityVerdict {
-  return cannotTell(oilReason('oil/viscosity-outside-range', { ...where, min: THINNEST, max: THICKEST }))
+  return cannotTell(
+    oilReason('oil/viscosity-outside-range', { ...where, min: MIN_VISCOSITY, max: MAX_VISCOSITY }),
+  )
 }
 
 function cannotTell(reason: Reason<keyof OilCodes>): ViscosityVerdict {

@@ -6,8 +6,8 @@ import type { Unit } from './unit.js'
 
 const SPLIT = 134217729 // 2^27 + 1
 const DOUBT = 2 ** -101
-const SMALLEST = 2 ** -30
-const LARGEST = 2 ** 80
+const MIN_SAFE = 2 ** -30
+const MAX_SAFE = 2 ** 80
 /** A quotient is off by less than this share of itself, unless the sum before it has cancelled. */
 const SMALL_SHARE = 2 ** -49
 
@@ -67,8 +67,8 @@ function convertProducts(values: Float64Array, step: ConversionStep, column: Flo
 }
 
 /**
- * Temperatures: (value × times + added) / over in whole numbers, as a quotient and what it leaves. Between `SMALLEST` and
- * `LARGEST` every part but the two divisions and the last sum is exact, so that exact ties fall to the even double; where
+ * Temperatures: (value × times + added) / over in whole numbers, as a quotient and what it leaves. Between `MIN_SAFE` and
+ * `MAX_SAFE` every part but the two divisions and the last sum is exact, so that exact ties fall to the even double; where
  * the sum cancels nearly all of itself, the second look decides.
  */
 function convertSums(values: Float64Array, step: ConversionStep, column: Float64Array): void {
@@ -87,7 +87,7 @@ function convertSums(values: Float64Array, step: ConversionStep, column: Float64
     const head = width - (width - first)
     const second = (sum - head * over - (first - head) * over + rest) / over
     const most = first * SMALL_SHARE
-    if (second * second <= most * most && ((size > SMALLEST && size < LARGEST) || size === 0))
+    if (second * second <= most * most && ((size > MIN_SAFE && size < MAX_SAFE) || size === 0))
       column[at] = first + second
     else column[at] = oneValue(values, at, step)
   }

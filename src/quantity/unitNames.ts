@@ -87,7 +87,7 @@ const UNCLEAR_NAMES: readonly (readonly [string, NonNullable<UnitName['trouble']
 ]
 
 /** `ms`, `Ns`, `Nms`, `kPas` are units with a second in them. */
-const WITH_SECOND = /^([a-z]|[cdk]?nm?|[km]pa)$/i
+const AMBIGUOUS_PLURAL = /^([a-z]|[cdk]?nm?|[km]pa)$/i
 
 let names: Map<string, UnitName> | undefined
 
@@ -101,7 +101,7 @@ function allNames(): Map<string, UnitName> {
   const all = new Map<string, UnitName>()
   const put = (written: string, name: UnitName): void => {
     for (const one of written.split(' ')) {
-      const plural = WITH_SECOND.test(one) ? one : `${one}s`
+      const plural = AMBIGUOUS_PLURAL.test(one) ? one : `${one}s`
       for (const spelled of [one, plural, one.replace('lb', 'lbs')]) {
         if (spelled === one || !all.has(spelled)) all.set(spelled, name)
       }

@@ -9,7 +9,7 @@ export type DocumentOf<Kind extends DocumentName | 'any'> = Documents[Kind exten
   : DocumentName]
 
 /**
- * Reads data from elsewhere as a document of one kind, or of whichever kind it says. For JSON text use
+ * Reads data from elsewhere as a document of one kind, or of the kind that it names. For JSON text use
  * {@link parseDocumentText}, which also reports repeated keys. A function of one kind, such as {@link parseSpecSheet},
  * makes a smaller bundle.
  *

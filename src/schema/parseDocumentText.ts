@@ -15,7 +15,7 @@ import { scanJsonText } from './scanJsonText.js'
 import { chooseShapes } from './shapes/documentShapes.js'
 
 /**
- * Reads a JSON text as a document of one kind, or of whichever kind it says. For data already parsed use
+ * Reads a JSON text as a document of one kind, or of the kind that it names. For data already parsed use
  * {@link parseDocument}.
  *
  * Equation: the text is scanned once for repeated keys and for where it breaks off, then read as data.

@@ -17,7 +17,7 @@ export interface ORingVerdict {
 }
 
 /**
- * Whether an o-ring's dash number and its printed size are the same ring, for rules over a sheet and for the shelf.
+ * Whether an o-ring's dash number and its printed size are the same ring, for checking sheets and stock.
  * Only checked rows are known; for other numbers see AS568 itself.
  *
  * A figure agrees when the row's value is within half of its last printed digit, plus the half hundredth of a millimetre

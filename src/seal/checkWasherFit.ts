@@ -39,8 +39,8 @@ const MIN_THICKNESS = 0.5
 const MAX_THICKNESS = 4
 
 /**
- * Whether a sealing washer fits a plug's thread, for rules over a sheet and for the shelf. It looks at sizes alone, not
- * at the plug's collar or the housing's face, which no sheet states.
+ * Whether a sealing washer fits a plug's thread, for checking sheets and stock. It compares sizes only, not
+ * the plug's collar or the housing's face, which no sheet states.
  *
  * Fits when thread diameter ≤ inside ≤ thread diameter + 1 mm; both ends included.
  *

@@ -26,7 +26,7 @@ const PLAN: Shape = {
 }
 
 /**
- * Lists what to take along for one planned visit: oil, seals and tools, each once however many parts need it.
+ * Lists what to bring for one planned visit: oil, seals and tools, each once however many parts need it.
  * For what to order over a fleet use {@link orderList}.
  *
  * @param plan - as `planVisit` gives it

@@ -44,7 +44,7 @@ interface ShapeRuleCodes {
    */
   'spec/interval-empty': Record<never, never>
   /**
-   * Limits with neither a minimum nor a maximum: they hold every value. Where the manual gives no figure, the value is
+   * Limits with neither a minimum nor a maximum: every value is inside them. Where the manual gives no figure, the value is
    * `not stated`.
    * About: spec-sheet, stock
    * Judges: Every printed value of kind `limits`, those in `printed` and in overrides included. Finds one without `min`

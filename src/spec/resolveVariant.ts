@@ -34,7 +34,7 @@ const MACHINE: Shape = { machine: { variants: { '*': {} } } }
 const FACTS: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'string' }
 
 /**
- * Finds which variant of a sheet a machine is, for anyone who then wants its figures.
+ * Finds which variant of a sheet a machine is, to find its figures afterwards.
  * For a single figure use {@link resolveLeaf}, which goes through this by itself.
  *
  * Equation: the stated variant, if the sheet has it and its condition is not `no`; else the one variant whose

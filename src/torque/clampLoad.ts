@@ -33,7 +33,7 @@ export type ClampLoad =
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
 /**
- * The clamp load that a torque makes in a bolt of stated class, to check a printed torque. Not for plugs with
+ * The clamp load that a torque gives in a bolt of stated class, to check a printed torque. Not for plugs with
  * washers, and never to make up a torque that the manual does not state.
  *
  * F = T ÷ (K·d), with torque T, nut factor K and nominal diameter d.

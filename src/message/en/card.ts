@@ -41,7 +41,7 @@ export const cardWords: CardWords = {
     state: 'State',
     part: 'Part',
     manual: 'The manual says',
-    also: 'Also printed',
+    alsoPrinted: 'Also printed',
     wrench: 'Wrench',
     setting: 'Setting',
     trueBand: 'Actual torque (wrench error included)',

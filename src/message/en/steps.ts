@@ -74,7 +74,7 @@ export const stepTexts: StepTexts = {
   'stop the engine': {
     full: () => 'Stop the engine. Set the parking brake. Take out the key.',
     short: () => 'Engine off, brake on, key out',
-    show: () => 'A hand takes out the key.',
+    show: () => 'A hand, taking out the key.',
   },
   'chock the wheels': {
     full: ({ part }) =>

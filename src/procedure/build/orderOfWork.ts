@@ -24,13 +24,13 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
   if (changes.length > 0) write(writer, 'warm the oil')
   park(writer)
   const tasks = jobs.flatMap((job) => planTasks(writer, job))
-  doTasks(writer, jobs, tasks)
+  writeTasks(writer, jobs, tasks)
   const again = jobs.filter(isRechecked)
   if (again.length > 0) {
     write(writer, 'short run')
     park(writer)
     const checks = again.flatMap((job) => planCheck(writer, job, true))
-    doTasks(writer, jobs, checks, true)
+    writeTasks(writer, jobs, checks, true)
   }
   if (changes.length > 0) write(writer, 'take used oil away')
   write(writer, 'record')
@@ -81,7 +81,7 @@ function planCheck(writer: Writer, job: OilJob, toTopUp: boolean): readonly Task
   return [{ job, phase: 'on stands', last: false, work: turn }, check]
 }
 
-function doTasks(writer: Writer, jobs: readonly OilJob[], tasks: readonly Task[], afterRun = false): void {
+function writeTasks(writer: Writer, jobs: readonly OilJob[], tasks: readonly Task[], afterRun = false): void {
   const supports = listSupports(writer, tasks)
   chock(writer, supports)
   if (afterRun) write(writer, 'let settle')

@@ -25,7 +25,7 @@ export function unitsPage(): string {
     return [
       `## ${words(measure)}`,
       '',
-      `Factors are to ${anchor === undefined ? '' : unitSymbol(anchor)}, and exact.`,
+      `Exact factors to ${anchor === undefined ? '' : unitSymbol(anchor)}.`,
       '',
       table(['unit', 'symbol', 'name', 'factor', 'UCUM', 'Rec 20', 'QUDT', 'defined by'], rows),
       ...notes(units),
