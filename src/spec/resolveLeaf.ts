@@ -8,6 +8,7 @@ import {
   requireObject,
   splitPointer,
 } from '../base/index.js'
+import { type Measure, measureOf } from '../quantity/index.js'
 import { specReason } from './codes.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
 import type { Id, Identity, Leaf, LeafKind, Leaves, NotStated, SourceRef } from './leaf.js'
@@ -136,10 +137,11 @@ function chooseIn(
   kind: LeafKind,
   path: JsonPointer,
 ) {
+  const measure = findLeafType(splitPointer(path) ?? [])?.measure
   const judged = setAt
     .map((one) => ({
       ...one,
-      fits: one.entry.path === path && one.entry.kind === kind,
+      fits: one.entry.path === path && one.entry.kind === kind && hasMeasure(one.entry.to, measure),
       judgement: judgeFacts(one.override.when, identity, variant === undefined ? undefined : [variant]),
     }))
     .filter((one) => one.judgement.verdict !== 'no')
@@ -167,6 +169,11 @@ function chooseIn(
     missing: judged.flatMap((one) => (one.judgement.verdict === 'cannot tell' ? one.judgement.missing : [])),
     clash: warnings.length > 0,
   }
+}
+
+/** A shape takes any unit for the value of an override, since it does not know the place. */
+function hasMeasure(leaf: Leaf, measure: Measure | undefined): boolean {
+  return measure === undefined || !('unit' in leaf) || measureOf(leaf.unit) === measure
 }
 
 const NOT_STATED: NotStated = { kind: 'not stated' }
