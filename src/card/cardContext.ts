@@ -3,7 +3,7 @@ import { type CardWords, type Catalogue, renderMessage, showAmount, showQuantity
 import type { Quantity } from '../quantity/index.js'
 import type { PartName, VisitPlan } from '../service/index.js'
 import type { CardCaution, Line, SpanTone } from './cardParts.js'
-import { capitalised, joined, ownWords, quoted, quotedIf } from './spans.js'
+import { capitalised, joined, ownWords, plainText, quoted, quotedIf } from './spans.js'
 
 /** What every part of the card is written from. */
 export interface CardContext {
@@ -53,9 +53,13 @@ export function reasonLines(
   from: JsonPointer,
   shown?: ReadonlySet<string>,
 ): Line[] {
-  return reasons.flatMap((reason, index) =>
-    shown?.has(reason.code) ? [] : [reasonLine(context, reason, `${from}/${index}`)],
-  )
+  const lines = new Map<string, Line>()
+  for (const [index, reason] of reasons.entries()) {
+    const line = reasonLine(context, reason, `${from}/${index}`)
+    const text = plainText(line)
+    if (shown?.has(reason.code) !== true && !lines.has(text)) lines.set(text, line)
+  }
+  return [...lines.values()]
 }
 
 /**

@@ -6,7 +6,7 @@ import { en } from '../../src/message/en/index.js'
 import type { PlannedFigure } from '../../src/service/visitPlan.js'
 import { type Line, renderText } from '../../src/v1/card.js'
 import type { Leaf } from '../../src/v1/spec.js'
-import { cardOf, type JudgedPlan } from '../support/planExample.js'
+import { cardOf, type JudgedPlan, planExample } from '../support/planExample.js'
 import { SKARNFELL_PLAN } from './skarnfellPlan.js'
 
 const write = (line: Line) => line.map(({ text }) => text).join('')
@@ -135,6 +135,17 @@ describe('cardModel', () => {
     const figures = [{ ...first, resolved: { ...first.resolved, trace } }]
     const text = renderText(cardOf({ ...SKARNFELL_PLAN, figures, steps: [], tightenings: [], oil: [] }))
     expect(text).toMatch(/partly\s+doubtful/)
+  })
+})
+
+describe('the variant', () => {
+  it('says a missing fact once, however many variants turn on it', () => {
+    const card = cardOf(planExample('tind-4', { log: (log) => ({ ...log, identity: {} }) }))
+    const lines = card.variant.lines.map(write)
+    expect(lines.filter((line) => line.startsWith('Serial number not known'))).toEqual([
+      'Serial number not known. Enter it in the log.',
+    ])
+    expect(lines[1]).toBe('One of: Tind 4 S, short bed or Tind 4 L, long bed')
   })
 })
 
