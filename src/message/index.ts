@@ -1,15 +1,6 @@
 // What other rooms may use of this one.
 export type { CardSectionId, CardWords } from './cardWords.js'
-export type {
-  AllCodes,
-  Catalogue,
-  Say,
-  SpeechWords,
-  StepParams,
-  StepText,
-  StepTexts,
-  Texts,
-} from './catalogue.js'
+export type * from './catalogue.js'
 export { cleanText } from './cleanText.js'
 export { explain } from './explain.js'
 export { renderMessage } from './renderMessage.js'

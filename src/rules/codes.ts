@@ -10,6 +10,10 @@ import type { ReferredPart } from './lookup/sheetReferences.js'
 
 /** A quantity as params carry it: plain data with open keys, which an interface is not. */
 type Amount<U extends Unit> = { readonly value: number; readonly unit: U }
+type Millilitres = Amount<'mL'>
+type Volume = Amount<VolumeUnit>
+type Torque = Amount<TorqueUnit>
+type TwoPrinted = { readonly first: PrintedValue; readonly second: PrintedValue }
 /** A reason of another room, as params carry it. */
 type Because = { readonly code: string; readonly params: Params }
 /** A name that nothing has: the first of those that exist, how many more there are, and the likely one. */
@@ -38,12 +42,7 @@ export interface RuleCodes {
   'spec/override-of-other-kind': { target: string; kind: string; there: string }
   'spec/override-target-missing': { target: string }
   'spec/period-as-hours': { hours: Figure; months: number }
-  'spec/serial-range-wrong': {
-    what: SerialMistake
-    prefix?: string
-    from?: string
-    to?: string
-  }
+  'spec/serial-range-wrong': { what: SerialMistake; prefix?: string; from?: string; to?: string }
   'spec/sheet-not-found': WrongName
   'spec/sheet-of-other-revision': { id: string; revision: string; known: readonly string[] }
   'spec/tolerance-too-large': { value: Figure; minus: Figure; plus: Figure; unit: Unit }
@@ -53,18 +52,12 @@ export interface RuleCodes {
   'spec/waiver-without-finding': { code: string; waived: string }
   // quantity, thread, torque
   'quantity/interval-distances-differ': { first: Printed; second: Printed }
-  'quantity/second-unit-disagrees': {
-    first: PrintedValue
-    second: PrintedValue
+  'quantity/second-unit-disagrees': TwoPrinted & {
     missPercent: number | undefined
     how: 'miss' | 'differ' | 'not-comparable'
   }
-  'quantity/second-unit-slip': { first: PrintedValue; second: PrintedValue; slip: FigureSlip; ratio: string }
-  'thread/designation-unreadable': {
-    thread: string
-    part: string
-    because: Because | null
-  }
+  'quantity/second-unit-slip': TwoPrinted & { slip: FigureSlip; ratio: string }
+  'thread/designation-unreadable': { thread: string; part: string; because: Because | null }
   'torque/above-proof-load': {
     part: string
     thread: string
@@ -79,7 +72,7 @@ export interface RuleCodes {
     thread: string
     torque: PrintedValue
     factor: SlipFactor
-    becomes: Amount<TorqueUnit>
+    becomes: Torque
     meant: TorqueUnit | undefined
   }
   'torque/stages-not-rising': { part: string; before: Printed; step: Printed }
@@ -95,17 +88,17 @@ export interface RuleCodes {
   'seal/none-on-parallel-thread': { part: string; thread: string }
   'oil/additive-counted-twice': {
     additive: string
-    volume: Amount<'mL'>
-    refill: Amount<'mL'>
-    dryFill: Amount<'mL'>
+    volume: Millilitres
+    refill: Millilitres
+    dryFill: Millilitres
   }
-  'oil/additive-exceeds-refill': { additive: string; volume: Amount<'mL'>; refill: Amount<'mL'> }
+  'oil/additive-exceeds-refill': { additive: string; volume: Millilitres; refill: Millilitres }
   'oil/ambient-gap': { from: Printed; to: Printed }
   'oil/unknown-edition': { grade: string; system: GradeSystem; edition: string; known: readonly string[] }
   'oil/unknown-grade': { grade: string; system: GradeSystem; others: readonly GradeSystem[] }
   'oil/viscosity-outside-grade': { oil: string; grade: string; viscosity: Amount<'mm2/s'> }
-  'fill/portion-larger-than-refill': { gearcase: string; portion: Amount<'mL'>; refill: Amount<'mL'> }
-  'fill/refill-larger-than-dry-fill': { gearcase: string; refill: Amount<'mL'>; dryFill: Amount<'mL'> }
+  'fill/portion-larger-than-refill': { gearcase: string; portion: Millilitres; refill: Millilitres }
+  'fill/refill-larger-than-dry-fill': { gearcase: string; refill: Millilitres; dryFill: Millilitres }
   // log
   'log/date-in-the-future': { date: string; today: string }
   'log/pause-reversed': { from: string; to: string }
@@ -116,7 +109,7 @@ export interface RuleCodes {
   // toolbox and stock
   'toolbox/implausible-accuracy': { wrench: string; percent: number }
   'toolbox/calibration-in-the-future': { wrench: string; date: string; today: string }
-  'toolbox/declared-range-reversed': { wrench: string; min: Amount<TorqueUnit>; max: Amount<TorqueUnit> }
+  'toolbox/declared-range-reversed': { wrench: string; min: Torque; max: Torque }
   'toolbox/scale-wrong': {
     wrench: string
     lowest: number
@@ -124,17 +117,9 @@ export interface RuleCodes {
     graduation: number
     unit: TorqueUnit
   }
-  'toolbox/scales-disagree': { wrench: string; first: Amount<TorqueUnit>; other: Amount<TorqueUnit> }
-  'toolbox/vessel-graduation': {
-    vessel: string
-    size: Amount<VolumeUnit>
-    mark: Amount<VolumeUnit> | undefined
-  }
-  'stock/opened-larger-than-size': {
-    container: string
-    opened: Amount<VolumeUnit>
-    size: Amount<VolumeUnit>
-  }
+  'toolbox/scales-disagree': { wrench: string; first: Torque; other: Torque }
+  'toolbox/vessel-graduation': { vessel: string; size: Volume; mark: Volume | undefined }
+  'stock/opened-larger-than-size': { container: string; opened: Volume; size: Volume }
   'stock/viscosities-swapped': { container: string; kv40: Amount<'mm2/s'>; kv100: Amount<'mm2/s'> }
   // record
   'record/date-in-the-future': { date: string; today: string }
@@ -148,29 +133,20 @@ export interface RuleCodes {
   'record/reading-contradicts-log': { reason: Because }
   'record/reading-missing': { meter: 'hours' | 'distance' }
   'record/refill-not-recorded': { gearcase: string }
-  'record/refill-outside-tolerance': {
-    gearcase: string
-    refilled: Amount<VolumeUnit>
-    reason: Because
-  }
+  'record/refill-outside-tolerance': { gearcase: string; refilled: Volume; reason: Because }
   'record/seal-not-new': { part: string; seal: string; usedAgain: boolean }
   'record/tightening-method-differs': {
     part: string
     done: 'turns' | 'torque set'
     required: 'turns' | 'torque'
   }
-  'record/torque-outside-band': { part: string; set: Amount<TorqueUnit>; stated: PrintedValue<TorqueUnit> }
+  'record/torque-outside-band': { part: string; set: Torque; stated: PrintedValue<TorqueUnit> }
   'record/turns-outside-band': { part: string; turns: number; min: Figure; max: Figure | undefined }
   'record/unknown-container': WrongName
   'record/unknown-part': WrongName
   'record/unknown-tool': WrongName
   'record/water-in-the-oil': { gearcase: string }
-  'record/wrench-cannot-reach': {
-    part: string
-    wrench: string
-    torque: Amount<TorqueUnit>
-    because: readonly Because[]
-  }
+  'record/wrench-cannot-reach': { part: string; wrench: string; torque: Torque; because: readonly Because[] }
 }
 
 /** Codes that `checkDocuments` finds: those of the rules, and what other rooms find in meters and procedures. */

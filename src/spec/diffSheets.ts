@@ -72,18 +72,13 @@ export function diffSheets(from: SpecSheet, to: SpecSheet): SheetDifference {
   for (const [key, found] of earlier) {
     const { kind, path, leaf } = found
     const of = found.replaces ?? path
-    const counterpart = later.get(key)
-    if (counterpart === undefined) leaves.push({ change: 'removed', kind, of, from: { path, leaf } })
-    else if (!isSameJson(leaf, counterpart.leaf))
-      leaves.push({
-        change: isSameJson(withoutSources(leaf), withoutSources(counterpart.leaf))
-          ? 'source only'
-          : 'changed',
-        kind,
-        of,
-        from: { path, leaf },
-        to: { path: counterpart.path, leaf: counterpart.leaf },
-      })
+    const other = later.get(key)
+    if (other === undefined) leaves.push({ change: 'removed', kind, of, from: { path, leaf } })
+    else if (!isSameJson(leaf, other.leaf)) {
+      const sameFigure = isSameJson(withoutSources(leaf), withoutSources(other.leaf))
+      const change = sameFigure ? 'source only' : 'changed'
+      leaves.push({ change, kind, of, from: { path, leaf }, to: { path: other.path, leaf: other.leaf } })
+    }
   }
   for (const [key, { kind, path, leaf, replaces }] of later)
     if (!earlier.has(key)) leaves.push({ change: 'added', kind, of: replaces ?? path, to: { path, leaf } })

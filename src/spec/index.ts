@@ -1,20 +1,7 @@
 // What other rooms may use of this one.
 export type { JsonNeed, NotPlain, SpecCodes, TypeName } from './codes.js'
-export {
-  diffSheets,
-  type FactChange,
-  type LeafAt,
-  type LeafChange,
-  type SheetDifference,
-} from './diffSheets.js'
-export {
-  type AnyDocument,
-  DOCUMENT_NAMES,
-  type DocumentName,
-  type Documents,
-  type ParseOptions,
-  READABLE_VERSIONS,
-} from './documents.js'
+export * from './diffSheets.js'
+export * from './documents.js'
 export { type FoundLeaf, findLeaves } from './findLeaves.js'
 export { type FoundValue, findStatedValues } from './findStatedValues.js'
 export { judgePart } from './judgePart.js'

@@ -10,14 +10,11 @@ import type { SpecValue } from '../../spec/index.js'
 import { hasFigure } from './hasFigure.js'
 import type { ValuePair } from './indexSheet.js'
 
-/** The lowest and the highest amount that a stated volume names, exact in millilitres. */
-export interface StatedVolume {
-  readonly low: Exact
-  readonly high: Exact
-}
-
-/** Reads a volume for a comparison; undefined where it is not stated, is not a volume, or has no figure. */
-export function statedVolume(value: SpecValue | undefined): StatedVolume | undefined {
+/**
+ * The lowest and the highest amount that a stated volume names, exact in millilitres; undefined where it is not stated,
+ * is not a volume, or has no figure.
+ */
+export function statedVolume(value: SpecValue | undefined) {
   if (value === undefined || value.kind === 'not stated' || measureOf(value.unit) !== 'volume')
     return undefined
   return hasFigure(value) ? statedEnds(readBand(value, 'mL')) : undefined
