@@ -11,14 +11,16 @@ import { type MeterPoint, type MeterState, noteReading } from './meterState.js'
  * by day and added up. For `readMeters` and `computeDue`; NaN days and counts never get past here.
  */
 export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: number): MeterState | undefined {
-  const meter = log.meters[name]
+  // Here and below a comparison, since a lookup by a name that varies costs several times as much.
+  const meter = name === 'hours' ? log.meters.hours : log.meters.distance
   if (meter === undefined) return undefined
   const { unit, readings, rollover } = meter
-  const { records, events } = log
+  const { records, events = [] } = log
+  const modulus = rollover === undefined ? Number.NaN : modulusOf(rollover, unit)
   const state: MeterState = {
     name,
     unit,
-    modulus: rollover === undefined ? Number.NaN : modulusOf(rollover, unit),
+    modulus,
     points: [],
     notes: [],
     kept: 0,
@@ -30,29 +32,24 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
   for (const { date, value } of readings) addPoint(state, 'readings', index++, date, value, unit, lastDay)
   index = 0
   for (const { date, readings: taken } of records) {
-    const reading = taken[name]
+    const reading = name === 'hours' ? taken.hours : taken.distance
     if (reading !== undefined) addPoint(state, 'records', index, date, reading.value, reading.unit, lastDay)
     index += 1
   }
-  let changes: MeterChange[] | undefined
+  const changes: MeterChange[] = []
   index = -1
-  if (events !== undefined) {
-    for (const event of events) {
-      index += 1
-      if (!('meter' in event) || event.meter !== name) continue
-      const { kind, date } = event
-      const day = dayNumberOf(date)
-      const shown = kind === 'meter rollover' ? Number.NaN : meterCount(event.oldReading, unit)
-      const newShown = kind === 'meter swap' ? meterCount(event.newReading, unit) : 0
-      if (!(day <= lastDay)) continue
-      changes ??= []
+  for (const event of events) {
+    index += 1
+    if (!('meter' in event) || event.meter !== name) continue
+    const { kind, date } = event
+    const day = dayNumberOf(date)
+    const shown = kind === 'meter rollover' ? Number.NaN : meterCount(event.oldReading, unit)
+    const newShown = kind === 'meter swap' ? meterCount(event.newReading, unit) : 0
+    if (day <= lastDay)
       changes.push({ day, date, shown, count: 0, stretch: 0, list: 'events', index, newShown })
-    }
   }
-  followMeter(
-    state,
-    changes?.sort((one, other) => one.day - other.day),
-  )
+  if (changes.length > 1) changes.sort((one, other) => one.day - other.day)
+  followMeter(state, changes)
   return state
 }
 

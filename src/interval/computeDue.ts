@@ -77,30 +77,26 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   const missing: Reason[] = []
   const lines: DueLine[] = []
 
+  const { commissioned, events = [] } = log
   let completions = findCompletions(facts, today, reasons)
-  const firstDay = dayNumberOf(log.commissioned)
-  const firstDate = (!Number.isNaN(firstDay) && log.commissioned) || ''
+  const firstDay = dayNumberOf(commissioned)
+  const firstDate = (!Number.isNaN(firstDay) && commissioned) || ''
   let zero: Origin = { since: 'first use', day: firstDay, date: firstDate, record: -1 }
-  if (log.events !== undefined) {
-    const lastDone = completions.at(-1)?.day ?? Number.NaN
-    for (const event of log.events) {
-      if ('meter' in event || event.gearcases?.includes(gearcase) === false) continue
-      const { kind, date } = event
-      const day = dayNumberOf(date)
-      if (day > today) reasons.push(intervalReason('interval/in-the-future', { what: kind, date }))
-      if (!(day <= today)) continue
-      if (!(day <= lastDone) && facts.events?.includes(kind)) {
-        lines.push({ by: 'event', verdict: 'due', from: { date }, duePoint: { date }, dueOn: date })
-        reasons.push(intervalReason('interval/by-event', { event: kind, date }))
-      }
-      if (kind === 'rebuild' && intervals.first !== undefined && !(zero.since === kind && day <= zero.day))
-        zero = { since: kind, day, date, record: -1 }
+  const lastDone = completions.at(-1)?.day ?? Number.NaN
+  for (const event of events) {
+    if ('meter' in event || event.gearcases?.includes(gearcase) === false) continue
+    const { kind, date } = event
+    const day = dayNumberOf(date)
+    if (day > today) reasons.push(intervalReason('interval/in-the-future', { what: kind, date }))
+    if (!(day <= today)) continue
+    if (!(day <= lastDone) && facts.events?.includes(kind)) {
+      lines.push({ by: 'event', verdict: 'due', from: { date }, duePoint: { date }, dueOn: date })
+      reasons.push(intervalReason('interval/by-event', { event: kind, date }))
     }
-    if (zero.since === 'rebuild') {
-      const { day } = zero
-      completions = completions.filter((one) => one.day > day)
-    }
+    if (kind === 'rebuild' && intervals.first !== undefined && !(zero.since === kind && day <= zero.day))
+      zero = { since: kind, day, date, record: -1 }
   }
+  if (zero.since === 'rebuild') completions = completions.filter(({ day }) => day > zero.day)
 
   const start = completions.at(-1) ?? zero
   // A schedule keeps counting from the first point after it was done; a completion count does not.
@@ -139,22 +135,31 @@ function settleVerdict(
   missing: Reason[],
 ): DueVerdict {
   let worst = ORDER.indexOf(known ? 'not tracked' : 'cannot tell')
-  for (const line of lines) worst = Math.min(worst, ORDER.indexOf(line.verdict))
+  let earliest: DueLine | undefined
+  let fullest: DueLine | undefined
+  let counted = 0
+  let allDays = true
+  for (const line of lines) {
+    const { dueOn, fraction } = line
+    worst = Math.min(worst, ORDER.indexOf(line.verdict))
+    if (fraction === undefined) continue
+    counted += 1
+    if (dueOn === undefined) allDays = false
+    else if (earliest?.dueOn === undefined || dueOn < earliest.dueOn) earliest = line
+    if (fullest?.fraction === undefined || fraction > fullest.fraction) fullest = line
+  }
   let verdict = ORDER[worst]
   if (!verdict || verdict === 'not tracked') {
     verdict = 'cannot tell'
     missing.push(intervalReason('interval/no-limit-tracked', {}))
   }
-  const counted = lines.filter(({ fraction }) => fraction !== undefined)
-  const allDays = counted.every(({ dueOn }) => dueOn)
-  const rank = ({ dueOn, fraction }: DueLine): number => (allDays ? -dayNumberOf(dueOn) : Number(fraction))
   const [event] = lines
   const isEvent = event?.by === 'event'
-  const first = isEvent ? event : counted.sort((one, other) => rank(other) - rank(one))[0]
+  const first = isEvent ? event : allDays ? earliest : fullest
   // Any other verdict comes from a line that has a fraction or is an event.
   if (!first) return { verdict: 'cannot tell', lines, reasons, missing }
   const { by: dueBy, dueOn } = first
-  const isOnly = counted.length === 1
+  const isOnly = counted === 1
   const decidedBy = isEvent ? 'event' : isOnly ? 'only limit' : allDays ? 'days' : 'fraction used'
   const day = dueOn && { dueOn }
   if (!isEvent && !isOnly)

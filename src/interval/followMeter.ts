@@ -11,7 +11,7 @@ export interface MeterChange extends MeterPoint {
  * before those of its own day that the old display could not show. With no reading after it, the change itself is the newest
  * reading.
  */
-export function followMeter(state: MeterState, changes: readonly MeterChange[] = []): void {
+export function followMeter(state: MeterState, changes: readonly MeterChange[]): void {
   const { points } = state
   let waiting = points
   for (const change of changes) {
@@ -33,7 +33,7 @@ export function followMeter(state: MeterState, changes: readonly MeterChange[] =
     } else state.offset += modulus
     state.last = { ...change, shown: newShown, count: newShown + state.offset, stretch: state.stretch }
   }
-  if (waiting.length === 0 && state.last !== undefined) points[state.kept++] = state.last
+  if (waiting.length === 0 && state.last) points[state.kept++] = state.last
   for (const point of waiting) addMeterPoint(state, point)
   if (state.kept < points.length) points.length = state.kept
 }
@@ -56,7 +56,7 @@ function addMeterPoint(state: MeterState, point: MeterPoint): void {
 /** Counts a reading on from the one before it; a fall or a jump that nothing explains begins a new stretch. */
 function addToCount(state: MeterState, point: MeterPoint): void {
   const { last, name: meter, unit, modulus } = state
-  if (last !== undefined) {
+  if (last) {
     const rise = point.shown - last.shown
     const max = (point.day - last.day + 1) * MAX_PER_DAY[meter]
     if (rise < 0 || rise > max) {
@@ -64,14 +64,8 @@ function addToCount(state: MeterState, point: MeterPoint): void {
       const after = quantityOf(point.shown, unit)
       const ends = { meter, before, after, from: last.date, to: point.date }
       if (rise > max) {
-        noteReading(
-          state,
-          'interval/meter-jumps',
-          'error',
-          point,
-          { ...ends, largest: quantityOf(max, unit) },
-          last,
-        )
+        const params = { ...ends, largest: quantityOf(max, unit) }
+        noteReading(state, 'interval/meter-jumps', 'error', point, params, last)
         state.stretch += 1
       } else if (rise + modulus <= max) {
         const params = { meter, before, after, limit: quantityOf(modulus, unit) }

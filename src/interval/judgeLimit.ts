@@ -142,21 +142,15 @@ function projectDate(
   points: readonly MeterPoint[],
   due: number,
 ): DateText | undefined {
-  const now = points.at(-1)
-  if (now === undefined) return undefined
-  const reached = now.count >= due
-  let before: MeterPoint | undefined
-  let after = now
-  for (const point of points) {
-    if (point.stretch !== now.stretch) continue
-    if (point.count >= due) {
-      after = point
-      break
-    }
-    // Of the readings below the count: the last one if the count is reached, the first one for an average.
-    if (before === undefined || reached) before = point
-  }
-  if (before === undefined) return reached ? dateFromDay(after.day) : undefined
+  const stretch = points.at(-1)?.stretch
+  const counted = points.filter((point) => point.stretch === stretch)
+  const place = counted.findIndex(({ count }) => count >= due)
+  const reached = place >= 0
+  const after = counted.at(reached ? place : -1)
+  // Of the readings below the count: the last one if the count is reached, the first one for an average.
+  const before = counted[reached ? place - 1 : 0]
+  if (!after) return undefined
+  if (!before) return dateFromDay(after.day)
   const days = after.day - before.day - (reached ? 0 : pauseDays(pauses, before.day, after.day))
   const rise = after.count - before.count
   if (!reached && (days <= 0 || rise <= 0)) return undefined
