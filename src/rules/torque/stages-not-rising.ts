@@ -1,5 +1,6 @@
-import { compareQuantities, type PrintedQuantity, type TorqueUnit } from '../../quantity/index.js'
+import { compareExact, readBand, statedEnds, type TorqueUnit } from '../../quantity/index.js'
 import type { StatedValue } from '../../spec/index.js'
+import { hasFigure } from '../lookup/hasFigure.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
@@ -15,20 +16,24 @@ import { tighteningRule } from '../ruleMakers.js'
 export const rule = tighteningRule('torque/stages-not-rising', 'error', ({ path, tightening, on }) => {
   if (tightening.kind !== 'torque' || tightening.stages === undefined) return []
   const { stages, torque, thenAngle } = tightening
-  const steps = [...stages, torque].map(aim)
-  const wrong = steps.findIndex((step, place) => {
-    const before = steps[place - 1]
-    if (before === undefined || step === undefined) return false
-    const order = compareQuantities(before, step)
+  const steps = [...stages, torque]
+  const highest = steps.map((step) =>
+    hasFigure(step) ? statedEnds(readBand(step, torque.unit)).high : undefined,
+  )
+  const wrong = highest.findIndex((high, place) => {
+    const before = highest[place - 1]
+    if (before === undefined || high === undefined) return false
+    const order = compareExact(before, high)
     return order > 0 || (order === 0 && !(place === stages.length && thenAngle !== undefined))
   })
   const [before, step] = [steps[wrong - 1], steps[wrong]]
   if (before === undefined || step === undefined) return []
   const at = wrong === stages.length ? `${path}/torque` : `${path}/stages/${wrong}`
-  return [{ path: at, params: { part: on.name, before: { ...before }, step: { ...step } } }]
+  return [{ path: at, params: { part: on.name, before: asPrinted(before), step: asPrinted(step) } }]
 })
 
-function aim(torque: StatedValue<TorqueUnit>): PrintedQuantity<TorqueUnit> | undefined {
-  const value = torque.kind === 'limits' ? (torque.max ?? torque.min) : torque.value
-  return value === undefined ? undefined : { value, unit: torque.unit }
+/** The printed figure of the highest end. */
+function asPrinted(torque: StatedValue<TorqueUnit>): { value: string; unit: TorqueUnit } {
+  const value = torque.kind === 'limits' ? (torque.max ?? torque.min ?? '') : torque.value
+  return { value, unit: torque.unit }
 }
