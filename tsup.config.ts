@@ -51,6 +51,26 @@ function writeLicences(): void {
   writeFileSync('dist/LICENCES.md', texts.join('\n'))
 }
 
+/** The methods of a Decimal that sums need; its trigonometry, logarithms and roots are half of it and hang on its prototype. */
+const DECIMAL_METHODS =
+  'absoluteValue comparedTo isFinite isNaN isZero isNegative minus plus times toNumber toString valueOf'
+const DECIMAL_STATICS = ['clone', 'config', 'isDecimal', 'set']
+
+/** decimal.js without the methods that nothing here calls; a bundler cannot drop what is put on a prototype. */
+function pruneDecimal(text: string): string {
+  const kept = new Set<string>()
+  const methods = text.replace(/^P\.(\w+) = (?:P\.\w+ = )?function \([\s\S]*?^};?$/gm, (method, name) => {
+    if (!DECIMAL_METHODS.split(' ').includes(name)) return ''
+    kept.add(name)
+    return method
+  })
+  if (kept.size !== DECIMAL_METHODS.split(' ').length)
+    throw new Error(`decimal.js is written in another way; found only ${[...kept].join(', ')}`)
+  return methods.replace(/^ {2}Decimal\.(\w+) = \1;.*$/gm, (line, name) =>
+    DECIMAL_STATICS.includes(name) ? line : '',
+  )
+}
+
 const SHARED: Options = {
   format: ['esm', 'cjs'],
   target: 'node20',
@@ -60,6 +80,15 @@ const SHARED: Options = {
   sourcemap: true,
   silent: true,
   noExternal: [...BUNDLED],
+  esbuildPlugins: [
+    {
+      name: 'decimal.js without what is not called',
+      setup: ({ onLoad }) =>
+        onLoad({ filter: /decimal\.js[\\/]decimal\.m?js$/ }, ({ path }) => ({
+          contents: pruneDecimal(readFileSync(path, 'utf8')),
+        })),
+    },
+  ],
 }
 
 export default defineConfig([

@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process'
-import { mkdirSync, mkdtempSync, symlinkSync } from 'node:fs'
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, symlinkSync } from 'node:fs'
 import { tmpdir } from 'node:os'
-import { dirname, join, relative } from 'node:path'
+import { dirname, join } from 'node:path'
 
 const ROOT = new URL('../../../', import.meta.url).pathname
 
@@ -18,15 +18,21 @@ export function unpackLibrary(): string {
   mkdirSync(library, { recursive: true })
   execFileSync('tar', ['-xzf', join(folder, filename), '-C', library, '--strip-components=1'])
   // What npm would install with it, and nothing that only we have.
-  const listed = execFileSync('npm', ['ls', '--omit=dev', '--all', '--parseable'], {
-    cwd: ROOT,
-    encoding: 'utf8',
-  })
-  for (const path of listed.trim().split('\n').slice(1)) {
-    const name = relative(join(ROOT, 'node_modules'), path)
-    if (name.includes('node_modules')) continue
-    mkdirSync(dirname(join(modules, name)), { recursive: true })
-    symlinkSync(path, join(modules, name))
+  const installed = new Set<string>()
+  const install = (from: string): void => {
+    for (const name of Object.keys(readManifest(from).dependencies ?? {})) {
+      const path = join(ROOT, 'node_modules', name)
+      if (installed.has(name) || !existsSync(path)) continue
+      installed.add(name)
+      mkdirSync(dirname(join(modules, name)), { recursive: true })
+      symlinkSync(path, join(modules, name))
+      install(path)
+    }
   }
+  install(ROOT)
   return folder
+}
+
+function readManifest(folder: string): { readonly dependencies?: Readonly<Record<string, string>> } {
+  return JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'))
 }
