@@ -1,4 +1,4 @@
-import { quoteValue, type Reason, requireObject } from '../base/index.js'
+import { type Reason, refuse, requireObject, requireOneOf } from '../base/index.js'
 import { convert, type Quantity, type TemperatureUnit, UNITS_BY_MEASURE } from '../quantity/index.js'
 import type { Elastomer } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
@@ -55,19 +55,10 @@ export function materialSuits(
   medium: 'mineral gear oil',
   temperature: Quantity<TemperatureUnit>,
 ): MaterialVerdict {
-  if (!ELASTOMERS.includes(material)) {
-    throw new TypeError(`material must be one of ${ELASTOMERS.join(', ')}, got ${quoteValue(material)}`)
-  }
-  if (medium !== 'mineral gear oil') {
-    throw new TypeError(`medium must be mineral gear oil, got ${quoteValue(medium)}`)
-  }
+  requireOneOf('material', material, ELASTOMERS)
+  if (medium !== 'mineral gear oil') throw refuse('medium', medium, 'mineral gear oil')
   requireObject('temperature', temperature)
-  const units: readonly string[] = UNITS_BY_MEASURE.temperature
-  if (!units.includes(temperature.unit)) {
-    throw new TypeError(
-      `temperature.unit must be one of ${units.join(', ')}, got ${quoteValue(temperature.unit)}`,
-    )
-  }
+  requireOneOf('temperature.unit', temperature.unit, UNITS_BY_MEASURE.temperature)
   const celsius = convert(temperature, 'degC').value
   if (material === 'not stated')
     return { verdict: 'cannot tell', reasons: [sealReason('seal/material-not-stated', {})] }

@@ -1,4 +1,4 @@
-import { refuse, requireObject } from '../base/index.js'
+import { requireObject, requireOneOf } from '../base/index.js'
 
 const KINDS: readonly unknown[] = [
   'crush washer',
@@ -15,5 +15,5 @@ const KINDS: readonly unknown[] = [
 export function requireSeal(name: string, seal: unknown): void {
   requireObject(name, seal)
   const { kind } = seal as { kind?: unknown }
-  if (!KINDS.includes(kind)) throw refuse(`${name}.kind`, kind, `one of ${KINDS.join(', ')}`)
+  requireOneOf(`${name}.kind`, kind, KINDS)
 }

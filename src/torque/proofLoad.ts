@@ -73,20 +73,16 @@ const PSI_TO_MPA = 0.006894757293168361
  * 8.8 up to M16 follows from those loads. SAE J429 as quoted by a university page; grade 2 only for bolts up to 6 in.
  */
 function boltClasses(): readonly BoltClass[] {
-  const iso = (name: string, proofStressMPa: number, from = 6, to = 24): BoltClass => ({
-    name,
-    system: 'ISO 898-1',
-    proofStressMPa,
-    from,
-    to,
-  })
-  const sae = (name: string, ksi: number, from: number, to: number): BoltClass => ({
-    name: `grade ${name}`,
-    system: 'SAE J429',
-    proofStressMPa: ksi * 1000 * PSI_TO_MPA,
-    from,
-    to,
-  })
+  const iso = (name: string, proofStressMPa: number, from = 6, to = 24) =>
+    ({ name, system: 'ISO 898-1', proofStressMPa, from, to }) as const
+  const sae = (grade: string, ksi: number, from: number, to: number) =>
+    ({
+      name: `grade ${grade}`,
+      system: 'SAE J429',
+      proofStressMPa: ksi * 1000 * PSI_TO_MPA,
+      from,
+      to,
+    }) as const
   return [
     iso('4.6', 225),
     iso('4.8', 310),
