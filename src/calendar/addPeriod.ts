@@ -6,7 +6,7 @@ import { scanPeriod } from './parsePeriod.js'
 import { readDay } from './readDay.js'
 
 /**
- * The date a number of periods after a start: when something counted from that start comes due. Always count from the
+ * The date that is a number of periods after a start: when something counted from that start comes due. Always count from the
  * start itself (`times`), never from the last result: 31 January and two months is 31 March, but stepping through
  * 28 February gives the 28th.
  *

@@ -40,7 +40,7 @@ interface Measured {
 const MAX_POURS = 50
 
 /**
- * Which vessel measures a refill exactly enough, in how many pours and to which marks. Only for filling by quantity:
+ * Which vessel measures a refill accurately enough, in how many pours and to which marks. Only for filling by quantity:
  * at a level hole the hole decides ({@link judgeRefill}).
  *
  * Error = |marks − volume| + pours × half a graduation; it may equal the tolerance.

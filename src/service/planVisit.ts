@@ -68,7 +68,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     taken: false,
     ...taken[place],
   }))
-  const built = chosen.length === 0 ? undefined : buildFor(sheet, log, chosen)
+  const built = chosen.length === 0 ? undefined : buildVisitProcedure(sheet, log, chosen)
   if (built !== undefined && !built.ok) return built
   const procedure: Pick<ProcedureDocument, 'steps'> = built?.value ?? { steps: [] }
 
@@ -180,7 +180,7 @@ function reportUnlisted(
     )
 }
 
-function buildFor(sheet: SpecSheet, { identity }: MachineLog, chosen: readonly ListedDue[]) {
+function buildVisitProcedure(sheet: SpecSheet, { identity }: MachineLog, chosen: readonly ListedDue[]) {
   const services = [...new Set(chosen.map(({ service }) => service))]
   const only = chosen.map(({ service, gearcase, part }) =>
     dropUndefined({ service, gearcase, instance: part.instance?.id }),

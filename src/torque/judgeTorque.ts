@@ -110,7 +110,7 @@ export function judgeTorque(
     setting: {
       scale: index,
       setting,
-      atFastener: nearestTorque(over(taken.atWrench, ratio), unit),
+      atFastener: nearestTorque(over(taken.torqueAtWrench, ratio), unit),
       shareOfFullScale: nearestDouble(share),
       deviation,
       trueBand,

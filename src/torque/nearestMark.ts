@@ -20,7 +20,7 @@ interface ChosenMark {
   /** On the scale's own unit. */
   readonly value: Exact
   /** At the wrench, in the sheet's unit. */
-  readonly atWrench: Exact
+  readonly torqueAtWrench: Exact
   readonly distance: Exact
 }
 
@@ -36,7 +36,7 @@ export interface NearestMark {
 function isBetterMark(first: ChosenMark, second: ChosenMark, unit: TorqueUnit): boolean {
   const nearer = compareExact(first.distance, second.distance)
   if (nearer !== 0) return nearer < 0
-  const less = compareExact(first.atWrench, second.atWrench)
+  const less = compareExact(first.torqueAtWrench, second.torqueAtWrench)
   if (less !== 0) return less < 0
   return first.scale.unit === unit && second.scale.unit !== unit
 }
@@ -63,9 +63,9 @@ export function nearestMark(
     })
     if (found.refusal) refusals.push(found.refusal)
     else if (found.mark) {
-      const atWrench = times(found.mark, perUnit)
-      const { n, d } = minus(atWrench, times(target.aim, ratio))
-      const mark = { index, scale, value: found.mark, atWrench, distance: { n: n < 0n ? -n : n, d } }
+      const torqueAtWrench = times(found.mark, perUnit)
+      const { n, d } = minus(torqueAtWrench, times(target.aim, ratio))
+      const mark = { index, scale, value: found.mark, torqueAtWrench, distance: { n: n < 0n ? -n : n, d } }
       if (taken === undefined || isBetterMark(mark, taken, target.unit)) taken = mark
     } else {
       betweenMarks = true

@@ -37,7 +37,7 @@ const highestOf = (values: readonly Exact[]) =>
 const narrowest = (widths: readonly Exact[]) => (widths.length === 0 ? undefined : lowestOf(widths))
 
 /** What one task asks for over its final torque and its stages. */
-function needOf(task: UncoveredTask, tolerancePercent: number | undefined): Need[] {
+function neededRange(task: UncoveredTask, tolerancePercent: number | undefined): Need[] {
   if (task.tightening.kind !== 'torque') return []
   const { torque, stages = [] } = task.tightening
   const aims: Exact[] = []
@@ -60,7 +60,7 @@ export function wrenchesToGet(
   tasks: readonly UncoveredTask[],
   tolerancePercent: number | undefined,
 ): WrenchToGet[] {
-  let left = tasks.flatMap((task) => needOf(task, tolerancePercent))
+  let left = tasks.flatMap((task) => neededRange(task, tolerancePercent))
   const ranges: WrenchToGet[] = []
   // from the highest down: a range takes every torque down to a fifth of its highest
   while (left.length > 0) {

@@ -131,7 +131,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `Step “${step}”: unknown action “${action}”. Use one from the table of actions.`,
   'procedure/duplicate-step-id': ({ step }) => `Duplicate step id “${step}”. Give each step its own.`,
   'procedure/wrong-part': ({ step, action, required }, say) =>
-    `Step “${step}”: “${action}” is done on ${say.list(required.map((kind) => (kind === 'machine' ? 'the whole machine (no “on”)' : article(kind))))}. Correct “on”.`,
+    `Step “${step}”: “${action}” applies to ${say.list(required.map((kind) => (kind === 'machine' ? 'the whole machine (no “on”)' : article(kind))))}. Correct “on”.`,
   'procedure/unknown-part': ({ step, on }) =>
     `Step “${step}” points to ${on}, where the sheet has no part. Correct the pointer.`,
   'procedure/instance-missing': ({ step, gearcase, known }, say) =>

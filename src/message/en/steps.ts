@@ -236,7 +236,7 @@ export const stepTexts: StepTexts = {
   'tighten cover': {
     full: (params) => tightenText(params, `the bolts of ${the(params, 'cover')}`),
     short: (params) => tightenShort(params, `${brief(params, 'cover')} bolts`),
-    show: (params) => `The wrench on the bolts of ${the(params, 'cover')}, in their order.`,
+    show: (params) => `The wrench on the bolts of ${the(params, 'cover')}, in the right order.`,
   },
   'wait for the cure': {
     full: ({ wait }) =>

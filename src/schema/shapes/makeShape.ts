@@ -111,10 +111,10 @@ export const kind = <const Kind extends string, const Its extends Fields>(
   checks?: Checks,
 ) => object({ kind: name, ...rest } as { readonly kind: Kind } & Its, checks)
 
-export const byTag = <const Arms extends readonly Shape[]>(arms: Arms, discriminator = 'kind') =>
+export const byTag = <const Arms extends readonly Shape[]>(alternatives: Arms, discriminator = 'kind') =>
   new z.$ZodDiscriminatedUnion({
     type: 'union',
-    options: arms,
+    options: alternatives,
     discriminator,
     inclusive: false,
   }) as unknown as z.$ZodDiscriminatedUnion<Arms>
