@@ -64,7 +64,7 @@ function requireNumbers(list: readonly number[], name: string): void {
 }
 
 /** Median of sorted numbers. */
-export function median(sorted: Float64Array): number {
+function median(sorted: Float64Array): number {
   const middle = sorted.length >> 1
   const upper = sorted[middle] ?? 0
   return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? 0) + upper) / 2
