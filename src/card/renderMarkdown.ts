@@ -1,126 +1,79 @@
-import type { BlockContent, ListItem, Paragraph, PhrasingContent, Root, RootContent, TableCell } from 'mdast'
+import type { ListItem, Paragraph, PhrasingContent, RootContent, TableCell } from 'mdast'
 import { gfmToMarkdown } from 'mdast-util-gfm'
 import { toMarkdown } from 'mdast-util-to-markdown'
-import type {
-  CardBlanks,
-  CardCell,
-  CardList,
-  CardModel,
-  CardPart,
-  CardPlate,
-  CardSteps,
-  CardTable,
-  Line,
-} from './cardParts.js'
+import type { CardCaution, CardCell, CardModel, CardPart, CardStep, Line } from './cardParts.js'
 import { requireCard } from './requireCard.js'
 
 const text = (value: string): PhrasingContent => ({ type: 'text', value })
-const strong = (line: readonly PhrasingContent[]): PhrasingContent => ({
-  type: 'strong',
-  children: [...line],
-})
+const strong = (children: PhrasingContent[]): PhrasingContent => ({ type: 'strong', children })
 const paragraph = (children: PhrasingContent[]): Paragraph => ({ type: 'paragraph', children })
-const heading = (depth: 1 | 2 | 3, children: PhrasingContent[]): RootContent => ({
-  type: 'heading',
-  depth,
-  children,
-})
+const heading = (depth: 1 | 2 | 3, children: PhrasingContent[]): RootContent => {
+  return { type: 'heading', depth, children }
+}
+const list = (children: ListItem[]): RootContent => {
+  return { type: 'list', ordered: false, spread: false, children }
+}
 
 /** Gaps are bold; everything else is plain, so that the figure is easy to see. */
 function phrasing(line: Line): PhrasingContent[] {
   return line.map(({ text: value, tone }) => (tone === 'gap' ? strong([text(value)]) : text(value)))
 }
 
-function cautionParagraph(word: string | undefined, line: Line): Paragraph {
-  return paragraph([
-    ...(word === undefined ? [] : [strong([text(`${word}:`)]), text(' ')]),
-    ...phrasing(line),
-  ])
+function cautionParagraph({ word, line }: CardCaution): Paragraph {
+  const before = word === undefined ? [] : [strong([text(`${word}:`)]), text(' ')]
+  return paragraph([...before, ...phrasing(line)])
 }
 
 function cellPhrasing(cell: CardCell): PhrasingContent[] {
   return cell.lines.flatMap((line, index) => [...(index === 0 ? [] : [text('; ')]), ...phrasing(line)])
 }
 
-function tableBlocks(table: CardTable): RootContent[] {
-  const row = (cells: PhrasingContent[][]) => ({
-    type: 'tableRow' as const,
-    children: cells.map((children): TableCell => ({ type: 'tableCell', children })),
-  })
-  const head = row(table.columns.map((column) => [text(column)]))
-  return [
-    paragraph([strong(phrasing(table.caption))]),
-    { type: 'table', children: [head, ...table.rows.map((cells) => row(cells.map(cellPhrasing)))] },
-  ]
+function listItem(line: PhrasingContent[], notes: readonly Line[] = [], box = false): ListItem {
+  const children = [paragraph(line), ...notes.map((note) => paragraph(phrasing(note)))]
+  return { type: 'listItem', spread: false, ...(box && { checked: false }), children }
 }
 
-function listItem(line: PhrasingContent[], notes: readonly Line[], box: boolean): ListItem {
-  const below: BlockContent[] = notes.map((note) => paragraph(phrasing(note)))
-  return {
-    type: 'listItem',
-    spread: false,
-    ...(box && { checked: false }),
-    children: [paragraph(line), ...below],
-  }
-}
-
-function listBlocks(list: CardList): RootContent[] {
-  const items = list.items.map(({ line, notes }) => listItem(phrasing(line), notes, list.box))
-  const head = list.heading === undefined ? [] : [heading(3, [text(list.heading)])]
-  return [...head, { type: 'list', ordered: false, spread: false, children: items }]
-}
-
-function plateBlocks(plate: CardPlate): RootContent[] {
-  const rows = plate.rows.map(({ label, value, notes }) =>
-    listItem([...phrasing(label), text(': '), strong(phrasing(value))], notes, false),
-  )
-  return [heading(3, phrasing(plate.name)), { type: 'list', ordered: false, spread: false, children: rows }]
-}
-
-function stepBlocks(steps: CardSteps, { extent }: CardModel): RootContent[] {
-  return steps.groups.flatMap(({ heading: name, steps: within }) => [
-    heading(3, phrasing(name)),
-    {
-      type: 'list' as const,
-      ordered: true,
-      start: within[0]?.number ?? 1,
-      spread: false,
-      children: within.map((step) => {
-        const cautions = step.cautions.map(({ word, line }) => cautionParagraph(word, line))
-        const note = step.note === undefined ? [] : [paragraph(phrasing(step.note))]
-        const line = paragraph(phrasing(extent === 'full' ? step.full : step.short))
-        return {
-          type: 'listItem' as const,
-          spread: false,
-          checked: false,
-          children: [...cautions, line, ...note],
-        }
-      }),
-    },
-  ])
-}
-
-function blankBlocks(blanks: CardBlanks): RootContent[] {
-  const head = blanks.heading === undefined ? [] : [heading(3, phrasing(blanks.heading))]
-  const items = blanks.fields.map(({ label, choices }) => {
-    const answers = choices === undefined ? '________' : choices.map((choice) => `☐ ${choice}`).join('  ')
-    return listItem([text(`${label}: ${answers}`)], [], false)
-  })
-  return [...head, { type: 'list', ordered: false, spread: false, children: items }]
+function stepItem(step: CardStep, { extent }: CardModel): ListItem {
+  const line = paragraph(phrasing(extent === 'full' ? step.full : step.short))
+  const note = step.note === undefined ? [] : [paragraph(phrasing(step.note))]
+  const children = [...step.cautions.map(cautionParagraph), line, ...note]
+  return { type: 'listItem', spread: false, checked: false, children }
 }
 
 function partBlocks(part: CardPart, card: CardModel): RootContent[] {
   switch (part.kind) {
-    case 'table':
-      return tableBlocks(part)
-    case 'list':
-      return listBlocks(part)
-    case 'plate':
-      return plateBlocks(part)
+    case 'table': {
+      const row = (cells: PhrasingContent[][]) => ({
+        type: 'tableRow' as const,
+        children: cells.map((children): TableCell => ({ type: 'tableCell', children })),
+      })
+      const head = row(part.columns.map((column) => [text(column)]))
+      const rows = part.rows.map((cells) => row(cells.map(cellPhrasing)))
+      return [paragraph([strong(phrasing(part.caption))]), { type: 'table', children: [head, ...rows] }]
+    }
+    case 'list': {
+      const items = part.items.map(({ line, notes }) => listItem(phrasing(line), notes, part.box))
+      return [...(part.heading === undefined ? [] : [heading(3, [text(part.heading)])]), list(items)]
+    }
+    case 'plate': {
+      const rows = part.rows.map(({ label, value, notes }) =>
+        listItem([...phrasing(label), text(': '), strong(phrasing(value))], notes),
+      )
+      return [heading(3, phrasing(part.name)), list(rows)]
+    }
     case 'steps':
-      return stepBlocks(part, card)
-    case 'blanks':
-      return blankBlocks(part)
+      return part.groups.flatMap(({ heading: name, steps }): RootContent[] => {
+        const children = steps.map((step) => stepItem(step, card))
+        const start = steps[0]?.number ?? 1
+        return [heading(3, phrasing(name)), { type: 'list', ordered: true, start, spread: false, children }]
+      })
+    case 'blanks': {
+      const items = part.fields.map(({ label, choices }) => {
+        const answers = choices?.map((choice) => `☐ ${choice}`).join('  ') ?? '________'
+        return listItem([text(`${label}: ${answers}`)])
+      })
+      return [...(part.heading === undefined ? [] : [heading(3, phrasing(part.heading))]), list(items)]
+    }
   }
 }
 
@@ -148,29 +101,25 @@ function partBlocks(part: CardPart, card: CardModel): RootContent[] {
  */
 export function renderMarkdown(card: CardModel): string {
   requireCard(card)
-  const facts = card.facts.map(({ label, value }) =>
-    listItem([text(`${label}: `), ...phrasing(value)], [], false),
-  )
-  const variant = [
-    strong([text(`${card.variant.label}:`)]),
-    text(' '),
-    ...phrasing(card.variant.lines[0] ?? []),
-  ]
-  const cautions = card.cautions.cautions.map(({ word, line }) => cautionParagraph(word, line))
+  const facts = card.facts.map(({ label, value }) => listItem([text(`${label}: `), ...phrasing(value)]))
+  const [known = [], ...others] = card.variant.lines
+  const cautions = card.cautions.cautions.map(cautionParagraph)
   const children: RootContent[] = [
     heading(1, [text(`${card.title}: `), ...phrasing(card.machine)]),
     paragraph(phrasing(card.about)),
-    paragraph(variant),
-    ...card.variant.lines.slice(1).map((line) => paragraph(phrasing(line))),
+    cautionParagraph({ word: card.variant.label, line: known }),
+    ...others.map((line) => paragraph(phrasing(line))),
     ...(card.header === undefined ? [] : [paragraph(phrasing(card.header))]),
     ...card.authority.map((sentence) => paragraph([strong([text(sentence)])])),
-    { type: 'list', ordered: false, spread: false, children: facts },
+    list(facts),
     ...(cautions.length === 0 ? [] : [{ type: 'blockquote' as const, children: cautions }]),
     ...card.sections.flatMap((section) => [
       heading(2, [text(section.heading)]),
       ...section.parts.flatMap((part) => partBlocks(part, card)),
     ]),
   ]
-  const root: Root = { type: 'root', children }
-  return toMarkdown(root, { bullet: '-', extensions: [gfmToMarkdown({ tablePipeAlign: false })] })
+  return toMarkdown(
+    { type: 'root', children },
+    { bullet: '-', extensions: [gfmToMarkdown({ tablePipeAlign: false })] },
+  )
 }

@@ -1,5 +1,4 @@
-import type { Finding, Result } from '../base/index.js'
-import { refuse, requireObject } from '../base/index.js'
+import { dropUndefined, type Finding, type Result, refuse, requireObject } from '../base/index.js'
 import { isDate } from '../calendar/index.js'
 import { countsPer, type IntervalCodes, LARGEST_COUNT, meterCount } from '../interval/index.js'
 import type { DistanceUnit } from '../quantity/index.js'
@@ -66,11 +65,7 @@ export function importReadings(
   if (edition !== '2016' && edition !== '2020')
     throw refuse('options.edition', edition, "'2016' or '2020'", 'string')
   const findings: Finding<ImportCodes>[] = []
-  const complain = <Code extends keyof ImportCodes>(
-    code: Code,
-    path: string,
-    params: ImportCodes[Code],
-  ): void => {
+  const complain = <Code extends keyof ImportCodes>(code: Code, path: string, params: ImportCodes[Code]) => {
     const finding = { code, severity: 'error', document: { kind: 'text' }, path, params }
     findings.push(finding as Finding<ImportCodes>)
   }
@@ -91,10 +86,8 @@ export function importReadings(
   const machines: ImportedMachine[] = []
   for (const { machine, path } of findMachines(input, field)) {
     const hours: MeterReading[] = []
-    for (const { entry, at } of entriesOf(
-      field(machine, path, 'cumulativeoperatinghours'),
-      `${path}/CumulativeOperatingHours`,
-    )) {
+    const counted = field(machine, path, 'cumulativeoperatinghours')
+    for (const { entry, at } of entriesOf(counted, `${path}/CumulativeOperatingHours`)) {
       const reading = readEntry(entry, at, 'hours', field(entry, at, 'hour', 'hours'), 'h')
       if (reading !== undefined) hours.push(reading)
     }
@@ -113,14 +106,9 @@ export function importReadings(
       complain('interval/import-mixed-units', `${path}/Distance`, { units: [...byUnit.keys()] })
     const [distance] = byUnit.size === 1 ? byUnit : []
     const head = field(machine, path, 'equipmentheader')
-    machines.push({
-      path,
-      header: isObject(head) ? readHeader(head, path) : {},
-      hours: hours.sort(byDate),
-      ...(distance === undefined
-        ? {}
-        : { distance: { unit: distance[0], readings: distance[1].sort(byDate) } }),
-    })
+    const header = isObject(head) ? readHeader(head, path) : {}
+    const meter = distance && { unit: distance[0], readings: distance[1].sort(byDate) }
+    machines.push(dropUndefined({ path, header, hours: hours.sort(byDate), distance: meter }))
   }
   if (machines.length === 0) {
     complain('interval/import-no-machines', '', {})
@@ -157,20 +145,13 @@ export function importReadings(
       const value = field(head, `${path}/EquipmentHeader`, name)
       return typeof value === 'string' || typeof value === 'number' ? String(value) : undefined
     }
-    const [make, model, equipmentId, serial, pin] = [
-      'oemname',
-      'model',
-      'equipmentid',
-      'serialnumber',
-      'pin',
-    ].map(text)
-    return {
-      ...(make !== undefined && { make }),
-      ...(model !== undefined && { model }),
-      ...(equipmentId !== undefined && { equipmentId }),
-      ...(serial !== undefined && { serial }),
-      ...(pin !== undefined && { pin }),
-    }
+    return dropUndefined({
+      make: text('oemname'),
+      model: text('model'),
+      equipmentId: text('equipmentid'),
+      serial: text('serialnumber'),
+      pin: text('pin'),
+    })
   }
 }
 
