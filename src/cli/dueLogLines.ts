@@ -83,23 +83,14 @@ function withTexts(findings: readonly Finding[]): NonNullable<DueAnswer['finding
 }
 
 function tooLong(name: string, length: number): Finding {
-  return {
-    code: 'spec/too-long',
-    severity: 'error',
-    document: { kind: 'text', name },
-    path: '',
-    params: { found: '', length, limit: MAX_LINE_LENGTH },
-  }
+  const params = { found: '', length, limit: MAX_LINE_LENGTH }
+  return { code: 'spec/too-long', severity: 'error', document: { kind: 'text', name }, path: '', params }
 }
 
-function noSheet(log: MachineLog, sheets: readonly SpecSheet[], name: string): Finding {
-  const given = sheets.map(({ id }) => id).join(', ')
+function noSheet({ id, sheet }: MachineLog, sheets: readonly SpecSheet[], name: string): Finding {
+  const given = sheets.map((one) => one.id).join(', ')
   const givenRevision = sheets.map(({ revision }) => revision).join(', ')
-  return {
-    code: 'service/wrong-sheet',
-    severity: 'error',
-    document: { kind: 'machine-log', id: log.id, name },
-    path: '/sheet',
-    params: { required: log.sheet.id, revision: log.sheet.revision, given, givenRevision },
-  }
+  const document = { kind: 'machine-log', id, name } as const
+  const params = { required: sheet.id, revision: sheet.revision, given, givenRevision }
+  return { code: 'service/wrong-sheet', severity: 'error', document, path: '/sheet', params }
 }

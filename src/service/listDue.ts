@@ -1,12 +1,11 @@
-import { dropUndefined, quoteValue, type Reason, requireKnownKeys, requireObject } from '../base/index.js'
-import { type DateText, isDate } from '../calendar/index.js'
+import { dropUndefined, type Reason, requireObject } from '../base/index.js'
+import type { DateText } from '../calendar/index.js'
 import { computeDue, type DueOptions, type IntervalFacts } from '../interval/index.js'
 import {
   type Id,
   type Identity,
   judgePart,
   type MachineLog,
-  requireDocument,
   resolveLeaf,
   type Service,
   type SpecSheet,
@@ -14,6 +13,7 @@ import {
 import { serviceReason } from './codes.js'
 import { listInstances, listServicesThatSatisfy } from './gearcases.js'
 import { namePart } from './names.js'
+import { requireDueFacts } from './requireVisit.js'
 import type { PlannedDue } from './visitPlan.js'
 
 /** One machine and the day. */
@@ -51,7 +51,7 @@ export type ListedDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
  * ```
  */
 export function listDue(facts: DueFacts, options: DueOptions): readonly ListedDue[] {
-  requireFacts(facts)
+  requireDueFacts(facts, ['sheet', 'log', 'today'])
   requireObject('options', options)
   const { sheet, log, today } = facts
   const { identity } = log
@@ -107,14 +107,6 @@ function nameServices(sheet: SpecSheet, reasons: readonly Reason[]): readonly Re
     const name = Object.hasOwn(sheet.services, service) ? sheet.services[service]?.name : undefined
     return name === undefined ? reason : { ...reason, params: { ...reason.params, service: name } }
   })
-}
-
-function requireFacts(facts: DueFacts): void {
-  requireKnownKeys('facts', facts, ['sheet', 'log', 'today'])
-  requireDocument('facts.sheet', facts.sheet, 'spec-sheet')
-  requireDocument('facts.log', facts.log, 'machine-log')
-  if (typeof facts.today !== 'string' || !isDate(facts.today))
-    throw new RangeError(`facts.today must be a date YYYY-MM-DD, got ${quoteValue(facts.today)}`)
 }
 
 function resolveIntervals(

@@ -37,16 +37,23 @@ export interface VisitOptions {
 const FACTS: readonly (keyof VisitFacts)[] = ['sheet', 'log', 'toolbox', 'stock', 'today', 'ambient']
 const OPTIONS: readonly (keyof VisitOptions)[] = ['services', 'due', 'iso6789', 'tolerancePercent']
 
+type DueFacts = Pick<VisitFacts, 'sheet' | 'log' | 'today'>
+
+/** Throws for a sheet, a log or a day that is none, and for an unknown key. */
+export function requireDueFacts(facts: DueFacts, known: readonly (keyof VisitFacts)[]): void {
+  requireKnownKeys('facts', facts, known)
+  requireDocument('facts.sheet', facts.sheet, 'spec-sheet')
+  requireDocument('facts.log', facts.log, 'machine-log')
+  if (typeof facts.today !== 'string' || !isDate(facts.today))
+    throw new RangeError(`facts.today must be a date YYYY-MM-DD, got ${quoteValue(facts.today)}`)
+}
+
 /** Throws for misuse by the programmer; mistakes in documents give findings. */
 export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
-  requireKnownKeys('facts', facts, FACTS)
-  const { sheet, log, toolbox, stock, today, ambient } = facts
-  requireDocument('facts.sheet', sheet, 'spec-sheet')
-  requireDocument('facts.log', log, 'machine-log')
+  requireDueFacts(facts, FACTS)
+  const { toolbox, stock, ambient } = facts
   if (toolbox !== undefined) requireDocument('facts.toolbox', toolbox, 'toolbox')
   if (stock !== undefined) requireDocument('facts.stock', stock, 'stock')
-  if (typeof today !== 'string' || !isDate(today))
-    throw new RangeError(`facts.today must be a date YYYY-MM-DD, got ${quoteValue(today)}`)
   if (ambient !== undefined) requireAmbient(ambient)
   requireKnownKeys('options', options, OPTIONS)
   const { services, due, iso6789, tolerancePercent } = options

@@ -44,20 +44,15 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   const order = orderList(kits)
   if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
   const code = findings.length > 0 ? 1 : 0
-  if (options.format === 'json') {
+  if (options.format === 'json')
     io.print(JSON.stringify({ kits, groups: groupKits(kits), order, open }, null, 2))
-    return code
-  }
-  printKits(kits, open, order, io)
+  else printKits(kits, open, order, io)
   return code
 }
 
-function printKits(
-  kits: readonly Kit[],
-  open: readonly UndecidedMachine[],
-  order: Kit['buy'],
-  io: CliIo,
-): void {
+type Open = readonly UndecidedMachine[]
+
+function printKits(kits: readonly Kit[], open: Open, order: Kit['buy'], io: CliIo): void {
   const oil = (volumes: Kit['oil']) => {
     for (const { oil: name, volume } of volumes)
       io.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${safeLine(name)}`)

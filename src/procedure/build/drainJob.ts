@@ -1,9 +1,8 @@
 import { dropUndefined } from '../../base/index.js'
 import type { WheelMark } from '../../spec/index.js'
-import { type GearcaseInstance, type OpeningLayout, wheelMarkFor } from '../layout.js'
+import { type CoverLayout, type GearcaseInstance, type OpeningLayout, wheelMarkFor } from '../layout.js'
 import type { OilJob } from '../oilJob.js'
-import { gearcaseAt, openingAt } from '../stepContext.js'
-import { closePart, inspectMagnet } from './closePart.js'
+import { coverAt, gearcaseAt, openingAt } from '../stepContext.js'
 import { isOpen, type Writer, write, writeAt } from './writer.js'
 
 /** The old oil out of every gearcase of one oil space, and everything below the oil closed again. */
@@ -72,4 +71,31 @@ export function turnTo(
     if (isOpen(writer, one, self)) writeAt(writer, 'nip by hand', one, self)
   const at = dropUndefined({ instance: self.instance, wheelMark: mark })
   write(writer, 'turn the wheel', opening.path, at)
+}
+
+/** Old seals off, face wiped, new seals on, plug or cover in and tight. */
+export function closePart(writer: Writer, part: OpeningLayout | CoverLayout, self: GearcaseInstance): void {
+  const isOpening = 'opening' in part
+  const { state } = writer
+  const here = isOpening ? openingAt(state, part, self.instance) : coverAt(state, part, self.instance)
+  const seals = isOpening ? part.seals : [part.seal]
+  if (!here.magnetSeen) inspectMagnet(writer, part, self)
+  for (const seal of seals)
+    if (seal.treatment === 'renew' || seal.treatment === 'apply')
+      writeAt(writer, 'take off old seal', seal, self)
+  writeAt(writer, 'wipe the seal face', part, self)
+  for (const seal of seals) {
+    if (seal.treatment === 'renew') writeAt(writer, 'fit new seal', seal, self)
+    if (seal.treatment === 'inspect') writeAt(writer, 'inspect the seal', seal, self)
+    if (seal.treatment === 'apply') writeAt(writer, 'apply sealant', seal, self)
+  }
+  writeAt(writer, isOpening ? 'fit' : 'fit cover', part, self)
+  writeAt(writer, isOpening ? 'tighten' : 'tighten cover', part, self)
+}
+
+function inspectMagnet(writer: Writer, part: OpeningLayout | CoverLayout, self: GearcaseInstance): void {
+  const { magnet } = 'opening' in part ? part.opening : part.cover
+  if (magnet !== true) return
+  writeAt(writer, 'inspect the magnet', part, self)
+  writeAt(writer, 'clean the magnet', part, self)
 }

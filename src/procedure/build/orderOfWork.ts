@@ -3,8 +3,7 @@ import { type GearcaseInstance, keyOf, type OpeningLayout, servesAs, wheelMarkFo
 import { listUncured } from '../needs/filling.js'
 import { isLevelJudged, type OilJob } from '../oilJob.js'
 import { gearcaseAt, openingAt } from '../stepContext.js'
-import { closePart } from './closePart.js'
-import { drainJob, openOpening, turnTo } from './drainJob.js'
+import { closePart, drainJob, openOpening, turnTo } from './drainJob.js'
 import { checkPhase, drainPhase, fillPhase, isRechecked, needsTurn, type Phase } from './phases.js'
 import { isOpen, type Writer, write, writeAt } from './writer.js'
 
