@@ -1,6 +1,5 @@
 import { quoteValue } from './quoteValue.js'
 import { requireObject } from './requireObject.js'
-import { suggestName } from './suggestName.js'
 
 /**
  * Throws TypeError for anything that is not an object, and for a key that a function does not know, with the near one: a misspelt
@@ -11,8 +10,17 @@ export function requireKnownKeys(name: string, value: object, known: readonly st
   // Hot path: no list of the keys.
   for (const key in value) {
     if (known.includes(key) || !Object.hasOwn(value, key)) continue
-    const near = suggestName(key, known)
+    const near = known.find((one) => isNear(one, key))
     const help = near === undefined ? `its keys are ${known.join(', ')}` : `did you mean ${near}?`
     throw new TypeError(`${name} must not have the key ${quoteValue(key)}; ${help}`)
   }
+}
+
+/** Whether two names differ in one place by at most two letters; the bundles of calculations have no room for `suggestName`. */
+function isNear(name: string, written: string): boolean {
+  const longest = Math.max(name.length, written.length)
+  let alike = 0
+  while (alike < longest && name[alike] === written[alike]) alike++
+  for (let end = 1; alike < longest && name.at(-end) === written.at(-end); end++) alike++
+  return longest - alike < 3 && alike > 1 && Math.abs(name.length - written.length) < 3
 }

@@ -47,20 +47,23 @@ function compareLists(set: string, frozen: readonly Json[], present: readonly Js
   )
 }
 
+/** What there is of a set that is planned. */
+const PLANNED = /^\/(plans\/[a-z]+\/(ok|value|findings)|kits\/[a-z]+)$/
+
 /** Whether the table accepts it; the entry that does so counts as used. */
 export function isAccepted(
   { set, path, frozen, present }: Difference,
   table: readonly Rename[],
   used: Set<Rename>,
 ): boolean {
-  const entry = table.find(
-    (each) =>
-      'path' in each &&
-      isMeant(each.set, set, '.*') &&
-      isMeant(each.path, path) &&
-      isSame(each.from, frozen) &&
-      isSame(each.to, present),
-  )
+  const entry = table.find((each) => {
+    if (!('set' in each) || !isMeant(each.set, set, '.*')) return false
+    if ('threw' in each)
+      return isMeant('/plans/*/threw', path)
+        ? frozen === each.threw && present === undefined
+        : frozen === undefined && PLANNED.test(path)
+    return 'path' in each && isMeant(each.path, path) && isSame(each.from, frozen) && isSame(each.to, present)
+  })
   if (entry !== undefined) used.add(entry)
   return entry !== undefined
 }

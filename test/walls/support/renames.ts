@@ -22,6 +22,8 @@ export type Rename = { readonly why: string } & (
   | { readonly moved: string; readonly to: string; readonly at: string }
   /** A set whose file its shape refuses now, where a rule found an error with this code. */
   | { readonly set: string; readonly refused: string; readonly by: string }
+  /** A set that planVisit threw at and is planned now; what the plan says is for other tests. */
+  | { readonly set: string; readonly threw: string }
   /** One accepted difference; without `from` it is new, without `to` it is gone. */
   | { readonly set: string; readonly path: string; readonly from?: Json; readonly to?: Json }
 )
