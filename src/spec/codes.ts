@@ -40,6 +40,7 @@ interface ShapeRuleCodes {
    * About: spec-sheet
    * Judges: Every stated interval, overrides included. Finds one without all three.
    * Place: the interval
+   * Harm: job
    * House rule.
    */
   'spec/interval-empty': Record<never, never>
@@ -51,6 +52,7 @@ interface ShapeRuleCodes {
    * and `max`.
    * Place: the value
    * Params: unit: as written
+   * Harm: job
    * House rule.
    */
   'spec/limits-empty': { unit: Unit }
@@ -61,6 +63,7 @@ interface ShapeRuleCodes {
    * zero.
    * Place: `<seal>/size/<figure>`
    * Params: part: the name of the part (see terms), or of the seal on the shelf; size: key of the figure
+   * Harm: job
    * House rule.
    */
   'seal/zero-size': { part: string; size: string }
@@ -71,6 +74,7 @@ interface ShapeRuleCodes {
    * `/window`), which may be zero. Finds each of hours, distance and period that is zero.
    * Place: `<interval>/<limit>`
    * Params: by: `hours`, `distance` or `period`
+   * Harm: job
    * House rule.
    */
   'interval/limit-not-above-zero': { by: string }

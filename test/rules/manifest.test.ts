@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { MANIFEST_FILE, readComment, TABLE_FILE, writeManifest, writeTable } from './support/manifest.js'
 import { REGISTRY_FILE, ruleCodes, shapeRuleCodes, writeRegistry } from './support/registry.js'
+import { HARMS } from './support/ruleTerms.js'
 import { readVectors, runVector } from './support/vectors.js'
 
 describe('the registry of rules', () => {
@@ -17,17 +18,18 @@ describe('the manifest of rules', () => {
 
   it('stands in the documentation as a table', () => {
     const page = readFileSync(TABLE_FILE, 'utf8')
-    expect(page).toContain('| `spec/limits-reversed` | error |')
+    expect(page).toContain('| `spec/limits-reversed` | error | machine |')
     expect(writeTable(page)).toBe(page)
   })
 
   const codes = [...ruleCodes(), ...shapeRuleCodes()]
 
   it.each(codes)('says of %s what it catches, judges, points at and rests on', (code) => {
-    const { catches, judges, place, params, basis } = readComment(code)
+    const { catches, judges, place, params, harm, basis } = readComment(code)
     expect(catches.length).toBeGreaterThan(40)
     expect(judges).toMatch(/^[A-Z`].{20,}[.:]/)
     expect(place).toMatch(/\w/)
+    expect(HARMS).toContain(harm)
     expect(basis).toMatch(/^(Source:|House rule|Common practice)/)
     for (const meaning of Object.values(params)) expect(meaning).toMatch(/\w/)
   })

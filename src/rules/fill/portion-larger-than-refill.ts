@@ -9,6 +9,7 @@ import { gearcaseRule } from '../ruleMakers.js'
  * Place: the portion; where only the refill changes in an override, that refill
  * Params: gearcase: name of the sharing gearcase; portion: low volume of the portion in mL; refill: high volume of
  * the refill in mL
+ * Harm: machine
  * House rule; equal volumes pass.
  */
 export const rule = gearcaseRule(

@@ -8,6 +8,7 @@ import { gearcaseRule } from '../ruleMakers.js'
  * volume of the refill exceeds the high volume of the dry fill.
  * Place: the refill; where only the dry fill changes in an override, that dry fill
  * Params: gearcase: its name; refill: low volume of the refill in mL; dryFill: high volume of the dry fill in mL
+ * Harm: machine
  * Common practice, no source; equal volumes pass.
  */
 export const rule = gearcaseRule('fill/refill-larger-than-dry-fill', 'error', ([id, { name }], { sheet }) => {

@@ -9,6 +9,7 @@ import { scheduleRule } from '../ruleMakers.js'
  * service. Overrides are not judged.
  * Place: `/services/<id>/intervals/first`
  * Params: by: the limits that are longer, of `hours`, `distance`, `period` in this order
+ * Harm: job
  * House rule; the same length passes.
  */
 export const rule = scheduleRule('interval/first-longer-than-repeat', 'warning', ({ path, intervals }) => {

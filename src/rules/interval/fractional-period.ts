@@ -9,6 +9,7 @@ import { scheduleRule } from '../ruleMakers.js'
  * Overrides are not judged.
  * Place: `/services/<id>/intervals/severe/factor`
  * Params: period: the period as written; factor: the factor as written
+ * Harm: job
  * House rule: months and days are never turned into one another.
  */
 export const rule = scheduleRule(

@@ -8,6 +8,7 @@ import { intervalRule } from '../ruleMakers.js'
  * sizes: speed = distance in km ÷ hours. Finds a speed below 1 km/h or above 80 km/h.
  * Place: `<interval>/distance`
  * Params: speed: in km/h; slowest: 1; fastest: 80
+ * Harm: job
  * House rule: from 1 to 80 km/h over a whole interval is plausible, both ends included.
  */
 export const rule = intervalRule('interval/implied-speed', 'warning', ({ interval, path }) => {

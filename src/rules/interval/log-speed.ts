@@ -10,6 +10,7 @@ import { logRule } from '../ruleMakers.js'
  * worked. Finds a speed above 130 km/h over at least five hours.
  * Place: the later distance reading
  * Params: speed: in km/h; fastest: 130; from: the earlier date; to: the later date
+ * Harm: job
  * House rule.
  */
 export const rule = logRule('interval/log-speed', 'warning', ({ document: log }) => {

@@ -9,6 +9,7 @@ import { intervalRule } from '../ruleMakers.js'
  * months; the smallest count that fits.
  * Place: `<interval>/period`
  * Params: days: as written; months: the count that fits
+ * Harm: job
  * House rule.
  */
 export const rule = intervalRule('interval/months-as-days', 'warning', ({ interval, path }) => {

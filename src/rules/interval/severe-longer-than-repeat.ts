@@ -9,6 +9,7 @@ import { scheduleRule } from '../ruleMakers.js'
  * has is not compared. Overrides are not judged.
  * Place: `/services/<id>/intervals/severe/factor`, or `…/severe/interval/<limit>`
  * Params: by: `factor`, or the limit that is longer: `hours`, `distance` or `period`
+ * Harm: job
  * House rule; the same length passes.
  */
 export const rule = scheduleRule(

@@ -8,6 +8,7 @@ import { scheduleRule } from '../ruleMakers.js'
  * not judged. Several limits of one window are found in the order of its keys.
  * Place: `/services/<id>/intervals/window/<limit>`
  * Params: by: `hours`, `distance` or `period`
+ * Harm: job
  * House rule.
  */
 export const rule = scheduleRule('interval/window-not-below-repeat', 'error', ({ path, intervals }) => {

@@ -8,6 +8,7 @@ import { logRule } from '../ruleMakers.js'
  * today; today itself passes. Not judged without today.
  * Place: the date
  * Params: date: the date as written; today: the day given
+ * Harm: record
  * House rule.
  */
 export const rule = logRule('log/date-in-the-future', 'error', ({ document: log, facts: { today } }) =>

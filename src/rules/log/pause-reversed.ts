@@ -5,6 +5,7 @@ import { logRule } from '../ruleMakers.js'
  * Judges: Every entry of `pauses`. Finds `from` after `to`; a pause of one day has the same date twice.
  * Place: `/pauses/<place>`
  * Params: from: as written; to: as written
+ * Harm: record
  * House rule.
  */
 export const rule = logRule('log/pause-reversed', 'error', ({ document: { pauses = [] } }) =>

@@ -6,6 +6,7 @@ import { logRule } from '../ruleMakers.js'
  * Judges: Every record of a log. Finds one whose `machine` is not the `id` of the log.
  * Place: `/records/<place>/machine`
  * Params: machine: the machine that the record names; log: the log's id; record: the record's id
+ * Harm: record
  * House rule: a record names the log that holds it.
  */
 export const rule = logRule('log/record-of-other-machine', 'error', ({ document: log }) =>

@@ -10,6 +10,7 @@ import { logRule } from '../ruleMakers.js'
  * Place: the id
  * Params: id: as written; known: up to eight of the ids that exist; more: how many more exist; meant: the likely one,
  * if one is near
+ * Harm: record
  * House rule.
  */
 export const rule = logRule('log/unknown-part', 'error', ({ document: log, sheet }) => {

@@ -7,6 +7,7 @@ import { logRule } from '../ruleMakers.js'
  * passes.
  * Place: `/events/<place>/date` or `/records/<place>/date`
  * Params: date: as written; commissioned: as written
+ * Harm: record
  * House rule.
  */
 export const rule = logRule(

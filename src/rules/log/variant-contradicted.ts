@@ -13,6 +13,7 @@ import { ruleAbout } from '../ruleMakers.js'
  * Place: `/identity`
  * Params: variant: the stated one, absent where none is; candidates: ids of the variants that the facts do not
  * exclude
+ * Harm: machine
  * House rule: a contradiction is never settled by choosing one side.
  */
 export const rule = ruleAbout('machine-log', 'procedure')(

@@ -12,6 +12,7 @@ import { oilsRule } from '../ruleMakers.js'
  * Place: `<oils>/choices/<place>/additive/includedInRefill`
  * Params: additive: its name; volume: its low volume in mL; refill: low volume of the refill in mL; dryFill: high
  * volume of the dry fill in mL
+ * Harm: machine
  * Common practice, no source.
  */
 export const rule = oilsRule('oil/additive-counted-twice', 'error', ({ path, choices, oilSpace }) =>

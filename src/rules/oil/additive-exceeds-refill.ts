@@ -9,6 +9,7 @@ import { oilsRule } from '../ruleMakers.js'
  * Finds where the low volume of the additive is at least the high volume of the refill.
  * Place: `<oils>/choices/<place>/additive/volume`
  * Params: additive: its name; volume: its low volume in mL; refill: high volume of the refill in mL
+ * Harm: machine
  * Common practice, no source: an additive is a small part of the oil.
  */
 export const rule = oilsRule('oil/additive-exceeds-refill', 'error', ({ path, choices, oilSpace }) =>

@@ -10,6 +10,7 @@ import { oilsRule } from '../ruleMakers.js'
  * exact degrees Celsius. Finds the first `min` above it; an absent `max` ends the search.
  * Place: `<oils>/choices`
  * Params: from: the highest `max` below the gap, as printed; to: the `min` above it, as printed
+ * Harm: job
  * Common practice, no source.
  */
 export const rule = oilsRule('oil/ambient-gap', 'warning', ({ path, choices }) => {

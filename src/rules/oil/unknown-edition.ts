@@ -9,6 +9,7 @@ import { oilsRule } from '../ruleMakers.js'
  * Place: `<oils>/choices/<place>/edition`
  * Params: grade: as written; system: as written; edition: as written; known: all editions of the system in the order
  * of `grades`, also those without the grade
+ * Harm: job
  * Source: SAE J306 by edition, as quoted by lubricant makers.
  */
 export const rule = oilsRule('oil/unknown-edition', 'warning', ({ path, choices }) =>

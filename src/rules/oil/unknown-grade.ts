@@ -8,6 +8,7 @@ import { ruleAbout } from '../ruleMakers.js'
  * grade that its system does not have.
  * Place: `<oils>/choices/<place>/grade`, or `/containers/<id>/oil/grade`
  * Params: grade: as written; system: as written; others: the systems that have it
+ * Harm: job
  * Source: SAE J306, SAE J300 and ISO 3448, as quoted by lubricant makers.
  */
 export const rule = ruleAbout('spec-sheet', 'stock')('oil/unknown-grade', 'error', ({ document, sheet }) => {

@@ -9,6 +9,7 @@ import { containerRule } from '../ruleMakers.js'
  * one of SAE does not. Not judged where `kv100` is at least `kv40`.
  * Place: `/containers/<id>/oil/kv100` or `…/kv40`
  * Params: oil: its name; grade: as written; viscosity: as written
+ * Harm: machine
  * Source: SAE J306, SAE J300, ISO 3448, as quoted by lubricant makers.
  */
 export const rule = containerRule('oil/viscosity-outside-grade', 'warning', ([id, { oil }]) => {

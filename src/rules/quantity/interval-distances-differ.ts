@@ -8,6 +8,7 @@ import { intervalRule } from '../ruleMakers.js'
  * the unit of the first. Finds where the difference exceeds a tenth of the first.
  * Place: `<interval>/distance/printed/<place>`
  * Params: first: the first distance; second: the other one
+ * Harm: job
  * House rule; information only.
  */
 export const rule = intervalRule(

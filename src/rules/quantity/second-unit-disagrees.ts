@@ -13,6 +13,7 @@ import { disagreementRule } from '../ruleMakers.js'
  * Place: `<value>/printed/<place>`; the value itself where it is the odd one
  * Params: first: the first printed value; second: the one that disagrees; missPercent: the miss in per cent, absent
  * where it cannot be compared; how: `miss`, `differ` or `not-comparable`
+ * Harm: machine
  * House rule.
  */
 export const rule = disagreementRule(

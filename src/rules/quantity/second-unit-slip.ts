@@ -9,6 +9,7 @@ import { disagreementRule } from '../ruleMakers.js'
  * Place: `<value>/printed/<place>`; the value itself where it is the odd one
  * Params: first: the first printed value; second: the one that disagrees; slip: the name of the slip; ratio: its
  * figure
+ * Harm: machine
  * Source: the ratios are statutory definitions; that people slip by them is common practice, no source.
  */
 export const rule = disagreementRule(

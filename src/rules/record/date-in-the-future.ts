@@ -6,6 +6,7 @@ import { recordRule } from '../ruleMakers.js'
  * Judges: Finds a `date` after today; today itself passes. Not judged without today.
  * Place: `/date`
  * Params: date: as written; today: the day given
+ * Harm: record
  * House rule.
  */
 export const rule = recordRule(

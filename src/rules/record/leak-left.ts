@@ -6,6 +6,7 @@ import { entryRule } from '../ruleMakers.js'
  * Judges: Every judged entry. Finds `leaks` of `weeping` or `dripping`.
  * Place: `/entries/<place>/leaks`
  * Params: gearcase: its name; found: `weeping` or `dripping`
+ * Harm: machine
  * Common practice, no source.
  */
 export const rule = entryRule('record/leak-left', 'warning', ({ path, entry, gearcase }) =>

@@ -7,6 +7,7 @@ import { entryRule } from '../ruleMakers.js'
  * checked` passes where the fill method is `by quantity`.
  * Place: `/entries/<place>/level`
  * Params: gearcase: its name; level: as written
+ * Harm: machine
  * Common practice, no source.
  */
 export const rule = entryRule('record/level-not-right', 'warning', ({ path, entry, gearcase }) => {

@@ -9,6 +9,7 @@ import { recordRule } from '../ruleMakers.js'
  * Place: `/machine`
  * Params: id: as written; known: up to eight ids of logs; more: how many more exist; meant: the likely one, if one is
  * near
+ * Harm: record
  * House rule.
  */
 export const rule = recordRule('record/machine-not-found', 'error', ({ document: record, set: { logs } }) => {

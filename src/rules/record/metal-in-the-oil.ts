@@ -6,6 +6,7 @@ import { entryRule } from '../ruleMakers.js'
  * Judges: Every judged entry with `refilled`. Finds `magnet` of `chips` or `pieces`; else `oilFinding` of `metallic`.
  * Place: `/entries/<place>/magnet`, or `/entries/<place>/oilFinding`
  * Params: gearcase: its name; found: `chips`, `pieces` or `metallic`
+ * Harm: machine
  * Common practice, no source.
  */
 export const rule = entryRule('record/metal-in-the-oil', 'error', ({ path, entry, gearcase }) => {

@@ -12,6 +12,7 @@ import { entryRule } from '../ruleMakers.js'
  * Place: `/entries/<place>/oil/container`
  * Params: gearcase: its name; oil: the name on the label; permitted: grade and category, or name, of each permitted
  * oil
+ * Harm: machine
  * Source: the judgement of `oilMeets`.
  */
 export const rule = entryRule(

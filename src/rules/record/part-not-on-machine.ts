@@ -9,6 +9,7 @@ import { entryRule } from '../ruleMakers.js'
  * parts.
  * Place: `/entries/<place>/gearcase`, or `/entries/<place>/opened/<place>`
  * Params: part: name of the gearcase or of the part
+ * Harm: record
  * House rule.
  */
 export const rule = entryRule(

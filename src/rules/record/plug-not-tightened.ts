@@ -7,6 +7,7 @@ import { entryRule } from '../ruleMakers.js'
  * gearcase and instance lists under `tightened`.
  * Place: `/entries/<place>/opened/<place>`
  * Params: part: the name of the part (see terms)
+ * Harm: machine
  * Common practice, no source: everything opened is closed, tightened and written down.
  */
 export const rule = entryRule(

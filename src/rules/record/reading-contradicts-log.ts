@@ -8,6 +8,7 @@ import { recordRule } from '../ruleMakers.js'
  * error appears. Not judged without the log, or where the log holds the record.
  * Place: `/readings/<meter>`
  * Params: reason: code and params of the first new error
+ * Harm: record
  * Source: the judgement of `readMeters`, a house rule.
  */
 export const rule = recordRule('record/reading-contradicts-log', 'error', ({ document: record, log }) => {

@@ -7,6 +7,7 @@ import { recordRule } from '../ruleMakers.js'
  * without the log.
  * Place: `/readings`
  * Params: meter: `hours` or `distance`
+ * Harm: record
  * House rule.
  */
 export const rule = recordRule('record/reading-missing', 'warning', ({ document: { readings }, log }) => {

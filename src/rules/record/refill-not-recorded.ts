@@ -7,6 +7,7 @@ import { entryRule } from '../ruleMakers.js'
  * `refilled`.
  * Place: `/entries/<place>`
  * Params: gearcase: its name
+ * Harm: machine
  * Common practice, no source.
  */
 export const rule = entryRule('record/refill-not-recorded', 'error', ({ path, entry, sheet, gearcase }) => {

@@ -15,6 +15,7 @@ import { entryRule } from '../ruleMakers.js'
  * method: finds one outside by more than a tenth of the nominal, or of the nearest limit.
  * Place: `/entries/<place>/refilled`
  * Params: gearcase: its name; refilled: as written; reason: code and params of the judgement
+ * Harm: machine
  * Source: the judgement of `judgeRefill`, a house rule.
  */
 export const rule = entryRule(

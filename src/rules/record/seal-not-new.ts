@@ -10,6 +10,7 @@ import { entryRule } from '../ruleMakers.js'
  * for the same gearcase and instance.
  * Place: the note of this entry, `/entries/<place>/seals/<place>/done`; else `/entries/<place>/seals`
  * Params: part: the name of the part (see terms); seal: the kind of seal; usedAgain: whether a note says other than `new`
+ * Harm: machine
  * Source: the judgement of `sealsToReplace`, common practice, no source.
  */
 export const rule = entryRule(

@@ -7,6 +7,7 @@ import { tightenedRule } from '../ruleMakers.js'
  * `torque set` against turns; `by the manual` passes.
  * Place: `<tightening>/kind`
  * Params: part: the name of the part (see terms); done: `turns` or `torque set`; required: `turns` or `torque`
+ * Harm: machine
  * House rule.
  */
 export const rule = tightenedRule(

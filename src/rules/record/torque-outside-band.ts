@@ -11,6 +11,7 @@ import { tightenedRule } from '../ruleMakers.js'
  * it. A bare nominal: a torque more than a tenth off is a warning.
  * Place: `<tightening>/torque`
  * Params: part: the name of the part (see terms); set: the torque as recorded; stated: the torque as printed first
+ * Harm: machine
  * House rule; the tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, read second hand).
  */
 export const rule = tightenedRule('record/torque-outside-band', 'error', ({ path, done, part, required }) => {

@@ -7,6 +7,7 @@ import { tightenedRule } from '../ruleMakers.js'
  * or more than `max`; both ends belong to the band.
  * Place: `<tightening>/turns`
  * Params: part: the name of the part (see terms); turns: as recorded; min: as printed; max: as printed, absent where there is none
+ * Harm: machine
  * Source: the judgement of `judgeTurns`, a house rule.
  */
 export const rule = tightenedRule('record/turns-outside-band', 'error', ({ path, done, part, required }) => {

@@ -7,6 +7,7 @@ import { recordRule } from '../ruleMakers.js'
  * Place: `/entries/<place>/oil/container`
  * Params: id: as written; known: up to eight ids of containers; more: how many more exist; meant: the likely one, if
  * one is near
+ * Harm: record
  * House rule.
  */
 export const rule = recordRule(

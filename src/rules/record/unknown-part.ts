@@ -16,6 +16,7 @@ import { recordRule } from '../ruleMakers.js'
  * Place: the id or pointer
  * Params: id: as written; known: up to eight that exist there; more: how many more exist; meant: the likely one, if
  * one is near
+ * Harm: record
  * House rule.
  */
 export const rule = recordRule('record/unknown-part', 'error', ({ document: record, sheet }) => {

@@ -9,6 +9,7 @@ import { recordRule } from '../ruleMakers.js'
  * Place: `<tightening>/tool`
  * Params: id: as written; known: up to eight ids of wrenches; more: how many more exist; meant: the likely one, if
  * one is near
+ * Harm: record
  * House rule.
  */
 export const rule = recordRule(

@@ -6,6 +6,7 @@ import { entryRule } from '../ruleMakers.js'
  * Judges: Every judged entry. Finds `oilFinding` of `milky`.
  * Place: `/entries/<place>/oilFinding`
  * Params: gearcase: its name
+ * Harm: machine
  * Common practice, no source.
  */
 export const rule = entryRule('record/water-in-the-oil', 'warning', ({ path, entry, gearcase }) =>

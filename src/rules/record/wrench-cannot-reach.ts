@@ -13,6 +13,7 @@ import { tightenedRule } from '../ruleMakers.js'
  * a mark at that torque inside the declared range.
  * Place: `<tightening>`
  * Params: part: the name of the part (see terms); wrench: its name; torque: as recorded; because: code and params of each reason
+ * Harm: machine
  * Source: the judgement of `judgeWrenchReach`; ISO 6789:2017 as quoted by tool makers.
  */
 export const rule = tightenedRule('record/wrench-cannot-reach', 'error', ({ path, done, part }, { set }) => {

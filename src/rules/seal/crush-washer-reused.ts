@@ -7,6 +7,7 @@ import { sealRule } from '../ruleMakers.js'
  * opening`.
  * Place: `<seal>/replace`
  * Params: part: the name of the part (see terms)
+ * Harm: machine
  * Common practice; no source that was read says single use.
  */
 export const rule = sealRule('seal/crush-washer-reused', 'warning', ({ path, seal, on }) => {

@@ -9,6 +9,7 @@ import { sheetRule } from '../ruleMakers.js'
  * °C destroys: `EPDM`.
  * Place: `<seal>/material`
  * Params: part: the name of the part (see terms); material: as written
+ * Harm: machine
  * Source: a seal maker's table of elastomers, read second hand.
  */
 export const rule = sheetRule('seal/material-not-for-oil', 'error', ({ sheet }) => {

@@ -7,6 +7,7 @@ import { partRule } from '../ruleMakers.js'
  * Judges: Every opening with an empty list of `seals`. On a taper thread, which may need no sealant, it is a warning.
  * Place: `<opening>/seals`
  * Params: part: the name of the part (see terms)
+ * Harm: machine
  * Common practice, no source.
  */
 export const rule = partRule('seal/none-at-opening', 'error', ({ kind, part, path, name }) => {

@@ -5,6 +5,7 @@ import { partRule } from '../ruleMakers.js'
  * Judges: Every opening with an entry `none` and one of another kind.
  * Place: the first `none`, `<opening>/seals/<place>`
  * Params: part: the name of the part (see terms)
+ * Harm: machine
  * House rule.
  */
 export const rule = partRule('seal/none-beside-seal', 'error', ({ kind, part, path, name }) => {

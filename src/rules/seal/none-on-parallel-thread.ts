@@ -8,6 +8,7 @@ import { partRule } from '../ruleMakers.js'
  * `seals`, all of them `none`. The base sheet only: overrides are not judged.
  * Place: `<opening>/seals`
  * Params: part: the name of the part (see terms); thread: its usual form (see terms)
+ * Harm: machine
  * Common practice, no source.
  */
 export const rule = partRule('seal/none-on-parallel-thread', 'warning', ({ kind, part, path, name }) => {

@@ -11,6 +11,7 @@ import { ruleAbout } from '../ruleMakers.js'
  * of 0xx to 2xx whose tabled inside diameter or section differs from the size; other numbers are not judged.
  * Place: `<seal>/size`
  * Params: part: the name of the part (see terms), or of the ring on the shelf; reason: code and params of the judgement
+ * Harm: job
  * Source: AS568 rows 0xx to 2xx, read second hand.
  */
 export const rule = ruleAbout('spec-sheet', 'stock')(

@@ -8,6 +8,7 @@ import { sealRule } from '../ruleMakers.js'
  * judgement of `checkWasherFit`. A rim or a thickness out of the ordinary is a warning.
  * Place: `<seal>/size`; the seal itself where it has no size
  * Params: part: name of the opening; reason: code and params of the judgement
+ * Harm: job
  * Source: DIN 7603 rows read second hand, and the house rules of `checkWasherFit`.
  */
 export const rule = sealRule('seal/washer-does-not-fit', 'error', ({ path, seal, on }) => {

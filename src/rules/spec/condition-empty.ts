@@ -7,6 +7,7 @@ import { conditionRule } from '../ruleMakers.js'
  * objects.
  * Place: `<condition>/variants` or `<condition>/market`; the condition itself where it has no content
  * Params: holds: `never` for an empty list, `always` for a condition without content
+ * Harm: job
  * House rule.
  */
 export const rule = conditionRule('spec/condition-empty', 'warning', ({ path, condition }) => {

@@ -11,6 +11,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Place: the id
  * Params: to: the kind of part; id: as written; known: up to eight ids that exist; more: how many more exist; meant:
  * the likely one, if one is near
+ * Harm: job
  * House rule.
  */
 export const rule = sheetRule('spec/dangling-reference', 'error', ({ sheet }) =>

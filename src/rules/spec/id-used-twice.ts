@@ -10,6 +10,7 @@ import { ruleAbout } from '../ruleMakers.js'
  * those of their own. Finds each document after the first, unless both say the same.
  * Place: `/id`
  * Params: kind: the kind of document; id: as written
+ * Harm: job
  * House rule.
  */
 export const rule = ruleAbout(...DOCUMENT_NAMES)('spec/id-used-twice', 'error', ({ document, set }) => {

@@ -6,6 +6,7 @@ import { gearcaseRule } from '../ruleMakers.js'
  * Judges: Every gearcase with two or more `instances` and its own oil. Finds a `fill` without `per`.
  * Place: `/gearcases/<id>/oilSpace/fill`
  * Params: gearcase: its name; count: number of instances
+ * Harm: machine
  * House rule.
  */
 export const rule = gearcaseRule(

@@ -9,6 +9,7 @@ import { figureRule } from '../ruleMakers.js'
  * Compares them as exact decimals; equal ones pass.
  * Place: the value
  * Params: min: as printed; max: as printed; unit: as written
+ * Harm: machine
  * House rule.
  */
 export const rule = figureRule('spec/limits-reversed', 'error', ({ path, figure }) => {

@@ -5,6 +5,7 @@ import { conditionRule } from '../ruleMakers.js'
  * Judges: Every condition with both years. Finds `from` above `to`.
  * Place: `<condition>/modelYears`
  * Params: from: as written; to: as written
+ * Harm: job
  * House rule.
  */
 export const rule = conditionRule('spec/model-years-reversed', 'error', ({ path, condition }) => {

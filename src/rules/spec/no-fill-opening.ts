@@ -6,6 +6,7 @@ import { sheetRule } from '../ruleMakers.js'
  * opening with the use `fill`.
  * Place: `/gearcases/<id>/openings`
  * Params: gearcase: its name
+ * Harm: job
  * Common practice, no source: the way in is found before the way out is opened.
  */
 export const rule = sheetRule('spec/no-fill-opening', 'error', ({ document }) => {

@@ -7,6 +7,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Judges: Every gearcase with its own oil that a service of the task `change` names. Finds an empty `emptying`.
  * Place: `/gearcases/<id>/emptying`
  * Params: gearcase: its name
+ * Harm: job
  * House rule.
  */
 export const rule = sheetRule('spec/no-way-to-empty', 'error', ({ document }) => {

@@ -7,6 +7,7 @@ import { gearcaseRule } from '../ruleMakers.js'
  * Judges: Every gearcase with a shared oil space. Finds a `with` whose gearcase has a shared oil space too.
  * Place: `/gearcases/<id>/oilSpace/with`
  * Params: gearcase: its name; with: name of the other gearcase
+ * Harm: machine
  * House rule.
  */
 export const rule = gearcaseRule(

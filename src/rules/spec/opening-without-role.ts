@@ -11,6 +11,7 @@ import { gearcaseRule } from '../ruleMakers.js'
  * `emptying` needs `drain`. Finds one that exists without that use.
  * Place: `/gearcases/<id>/oilSpace/fill/method/opening`, or `/gearcases/<id>/emptying/<place>/opening`
  * Params: opening: its own name; role: the use that its entry does not give; use: the fill method, or `drain plug`
+ * Harm: job
  * House rule.
  */
 export const rule = gearcaseRule('spec/opening-without-role', 'error', ([id, gearcase]) =>

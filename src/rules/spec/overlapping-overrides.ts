@@ -11,6 +11,7 @@ import { sheetRule } from '../ruleMakers.js'
  * only where their widths are equal. The later entry gets one finding, with the first earlier one that it overlaps.
  * Place: `/overrides/<place>/set/<place>`
  * Params: target: the path that both set; with: pointer to the earlier entry
+ * Harm: machine
  * House rule: two answers are no answer.
  */
 export const rule = sheetRule('spec/overlapping-overrides', 'error', ({ document }) => {

@@ -8,6 +8,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Judges: Every entry of an override whose `path` is the place of a leaf. Finds a `kind` other than that of the leaf.
  * Place: `/overrides/<place>/set/<place>/kind`
  * Params: target: the path; kind: as written; there: the kind of the leaf
+ * Harm: machine
  * House rule: an override replaces a leaf by one of its own kind.
  */
 export const rule = sheetRule('spec/override-of-other-kind', 'error', ({ document }) =>

@@ -12,6 +12,7 @@ import { sheetRule } from '../ruleMakers.js'
  * the one of the place is judged by `spec/override-of-other-kind`.
  * Place: `/overrides/<place>/set/<place>/path`
  * Params: target: the path
+ * Harm: job
  * House rule: overrides replace whole leaves, so that a figure keeps its own source.
  */
 export const rule = sheetRule('spec/override-target-missing', 'error', ({ document }) =>

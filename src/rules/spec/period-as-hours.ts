@@ -8,6 +8,7 @@ import { sheetRule } from '../ruleMakers.js'
  * count of 1, 2, 3, 4, 6, 9, 12, 18, 24, 36, 48 or 60; the smallest count that fits.
  * Place: `<interval>/hours`
  * Params: hours: as printed; months: the hours themselves where at most 12, else the count that fits
+ * Harm: job
  * House rule.
  */
 export const rule = sheetRule('spec/period-as-hours', 'warning', ({ document, sheet }) => {

@@ -8,6 +8,7 @@ import { conditionRule } from '../ruleMakers.js'
  * `from` above `to` as text (`ends before it starts`).
  * Place: `<condition>/serials`
  * Params: what: the mistake, as quoted above; prefix: as written; from: as written; to: as written
+ * Harm: job
  * House rule: a serial is a prefix and a number of fixed width, since `9` comes after `10` as text.
  */
 export const rule = conditionRule('spec/serial-range-wrong', 'error', ({ path, condition }) => {

@@ -9,6 +9,7 @@ import { ruleAbout } from '../ruleMakers.js'
  * Place: `/sheet/id`
  * Params: id: as written; known: up to eight ids of sheets; more: how many more exist; meant: the likely one, if one
  * is near
+ * Harm: record
  * House rule.
  */
 export const rule = ruleAbout('machine-log', 'procedure', 'service-record')(

@@ -8,6 +8,7 @@ import { ruleAbout } from '../ruleMakers.js'
  * it is information.
  * Place: `/sheet/revision`
  * Params: id: as written; revision: as written; known: the revisions in the set
+ * Harm: machine
  * House rule.
  */
 export const rule = ruleAbout('machine-log', 'procedure', 'service-record')(

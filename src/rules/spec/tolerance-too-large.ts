@@ -9,6 +9,7 @@ import { figureRule } from '../ruleMakers.js'
  * included. Finds `minus`, else `plus`, at or above `value`, as exact decimals.
  * Place: `<value>/minus` or `<value>/plus`
  * Params: value: as printed; minus: as printed; plus: as printed; unit: as written
+ * Harm: machine
  * Common practice, no source.
  */
 export const rule = figureRule('spec/tolerance-too-large', 'error', ({ path, figure }) => {

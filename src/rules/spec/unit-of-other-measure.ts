@@ -11,6 +11,7 @@ import { sheetRule } from '../ruleMakers.js'
  * duration. Finds a unit of another measure; else each entry of `printed` whose measure is not that of the value.
  * Place: `<value>/unit`, or `<value>/printed/<place>/unit`
  * Params: unit: as written; measure: what it measures; required: the measure needed
+ * Harm: machine
  * House rule: units of different measures are never converted into each other.
  */
 export const rule = sheetRule('spec/unit-of-other-measure', 'error', ({ sheet }) =>

@@ -9,6 +9,7 @@ import { ruleAbout } from '../ruleMakers.js'
  * Place: `<condition>/variants/<place>`, or `/identity/variant`
  * Params: id: as written; known: up to eight ids of variants; more: how many more exist; meant: the likely one, if
  * one is near
+ * Harm: job
  * House rule: variants are named by their ids.
  */
 export const rule = ruleAbout('spec-sheet', 'machine-log', 'procedure')(

@@ -9,6 +9,7 @@ import { sheetRule } from '../ruleMakers.js'
  * overlaps.
  * Place: `/machine/variants/<id>/when`
  * Params: variant: the later id; with: the earlier id
+ * Harm: machine
  * House rule: exactly one variant is selected.
  */
 export const rule = sheetRule('spec/variants-overlap', 'error', ({ document }) => {

@@ -7,6 +7,7 @@ import { sheetRule } from '../ruleMakers.js'
  * `path` are those of no finding of this sheet; two waivers of one finding: the later.
  * Place: `/waivers/<place>`
  * Params: code: as written; waived: the path as written
+ * Harm: record
  * House rule.
  */
 export const rule = sheetRule(

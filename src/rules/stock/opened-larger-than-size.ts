@@ -8,6 +8,7 @@ import { containerRule } from '../ruleMakers.js'
  * may just have been opened.
  * Place: `/containers/<id>/opened`
  * Params: container: its name; opened: as written; size: as written
+ * Harm: job
  * House rule.
  */
 export const rule = containerRule('stock/opened-larger-than-size', 'error', ([id, { name, size, opened }]) =>

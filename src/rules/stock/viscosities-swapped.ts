@@ -8,6 +8,7 @@ import { containerRule } from '../ruleMakers.js'
  * Judges: Every container whose oil has both figures. Finds `kv100` at or above `kv40`.
  * Place: `/containers/<id>/oil`
  * Params: container: its name; kv40: as written; kv100: as written
+ * Harm: job
  * Common practice, no source.
  */
 export const rule = containerRule('stock/viscosities-swapped', 'error', ([id, { name, oil }]) => {

@@ -9,6 +9,7 @@ import { partRule } from '../ruleMakers.js'
  * Place: `<opening>/thread`, `<cover>/bolts/thread` or `<shield>/fasteners/thread`
  * Params: thread: the first 64 characters as written; part: the name of the part (see terms); because: code and params of why it cannot be
  * read
+ * Harm: job
  * House rule.
  */
 export const rule = partRule('thread/designation-unreadable', 'warning', (at) => {

@@ -6,6 +6,7 @@ import { wrenchRule } from '../ruleMakers.js'
  * Judges: Every wrench with `calibration`. Finds a date after today; today itself passes. Not judged without today.
  * Place: `/wrenches/<id>/calibration/date`
  * Params: wrench: its name; date: as written; today: the day given
+ * Harm: machine
  * House rule.
  */
 export const rule = wrenchRule(

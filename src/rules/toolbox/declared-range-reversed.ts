@@ -6,6 +6,7 @@ import { wrenchRule } from '../ruleMakers.js'
  * Judges: Every wrench with `declaredRange`. Finds `min` at or above `max`, converted exactly.
  * Place: `/wrenches/<id>/declaredRange`
  * Params: wrench: its name; min: as written; max: as written
+ * Harm: job
  * House rule.
  */
 export const rule = wrenchRule(

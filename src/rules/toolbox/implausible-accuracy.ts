@@ -7,6 +7,7 @@ import { wrenchRule } from '../ruleMakers.js'
  * or more.
  * Place: `/wrenches/<id>/accuracy/percent`
  * Params: wrench: its name; percent: as written
+ * Harm: machine
  * Common practice, no source; the quarter is a house rule, far beyond the 6 % that ISO 6789 permits small tools, as
  * quoted by tool makers.
  */

@@ -8,6 +8,7 @@ import { wrenchRule } from '../ruleMakers.js'
  * `highest` − `lowest`, or `highest` above 10⁹.
  * Place: `/wrenches/<id>/scales/<place>`
  * Params: wrench: its name; lowest: as written; highest: as written; graduation: as written; unit: as written
+ * Harm: job
  * House rule.
  */
 export const rule = wrenchRule('toolbox/scale-wrong', 'error', ([id, { name, scales }]) =>

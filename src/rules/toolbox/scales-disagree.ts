@@ -8,6 +8,7 @@ import { wrenchRule } from '../ruleMakers.js'
  * against that of the first. Finds where the larger exceeds 1.25 × the smaller.
  * Place: `/wrenches/<id>/scales/<place>` of the later scale
  * Params: wrench: its name; first: the end of the first scale; other: the end of this one
+ * Harm: machine
  * Common practice, no source; the quarter is a house rule, wide enough for scales whose round ends differ.
  */
 export const rule = wrenchRule('toolbox/scales-disagree', 'error', ([id, { name, scales }]) => {

@@ -7,6 +7,7 @@ import { toolboxRule } from '../ruleMakers.js'
  * Judges: Every vessel. Finds `graduation`, else `lowestMark`, above `size`, converted exactly; equal ones pass.
  * Place: `/vessels/<id>/graduation` or `/vessels/<id>/lowestMark`
  * Params: vessel: its name; size: as written; mark: the graduation or lowest mark as written
+ * Harm: job
  * House rule.
  */
 export const rule = toolboxRule('toolbox/vessel-graduation', 'error', ({ document: { vessels } }) =>

@@ -11,6 +11,7 @@ import { tighteningRule } from '../ruleMakers.js'
  * Place: `<tightening>/torque`
  * Params: part: the name of the part (see terms); thread: as written; propertyClass: as written; torque: T as printed; load: F in N; proof:
  * the proof load in N
+ * Harm: machine
  * Source: F = T ÷ (K·d), IFI notes quoted in a machine manual; proof stresses of ISO 898-1:1999, read second hand.
  */
 export const rule = tighteningRule('torque/above-proof-load', 'error', ({ path, tightening, on }) => {

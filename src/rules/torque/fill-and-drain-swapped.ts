@@ -16,6 +16,7 @@ import { gearcaseRule } from '../ruleMakers.js'
  * Place: `<fill opening>/tightening/torque`
  * Params: gearcase: its name; fill: torque of the fill plug as printed first; drain: torque of the drain plug as
  * printed first
+ * Harm: machine
  * Common practice, no source; judged against the plug torques of MTN 5183-1 and -6, read second hand.
  */
 export const rule = gearcaseRule(

@@ -14,6 +14,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Place: `<tightening>/torque`
  * Params: part: the name of the part (see terms); thread: as written; torque: as printed first; factor: the factor; becomes: the torque times
  * the factor; meant: the unit that was probably meant, absent where unknown
+ * Harm: machine
  * Source: plug torques of an engine maker's works standards MTN 5183-1 and -6, read second hand; the sheet's own
  * figure always comes before a general table.
  */

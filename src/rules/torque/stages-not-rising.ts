@@ -11,6 +11,7 @@ import { tighteningRule } from '../ruleMakers.js'
  * not above the one before; the final torque may equal the last stage where `thenAngle` follows.
  * Place: `<tightening>/stages/<place>`, or `<tightening>/torque`
  * Params: part: the name of the part (see terms); before: the figure before, as printed; step: this figure, as printed
+ * Harm: machine
  * Common practice, no source.
  */
 export const rule = tighteningRule('torque/stages-not-rising', 'error', ({ path, tightening, on }) => {

@@ -7,6 +7,7 @@ import { tighteningRule } from '../ruleMakers.js'
  * Judges: Every tightening by `turns` of an opening whose thread can be read and is not taper, overrides included.
  * Place: the tightening
  * Params: part: the name of the part (see terms); thread: its usual form (see terms)
+ * Harm: machine
  * Common practice, no source.
  */
 export const rule = tighteningRule('torque/turns-on-parallel-thread', 'error', ({ path, tightening, on }) => {

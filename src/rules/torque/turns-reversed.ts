@@ -8,6 +8,7 @@ import { tighteningRule } from '../ruleMakers.js'
  * equal ones pass.
  * Place: the tightening
  * Params: part: the name of the part (see terms); min: as printed; max: as printed
+ * Harm: machine
  * House rule.
  */
 export const rule = tighteningRule('torque/turns-reversed', 'error', ({ path, tightening, on }) => {

@@ -79,12 +79,11 @@ export function writeTable(page: string): string {
   const rows = [...rules]
     .sort((one, other) => (one.code < other.code ? -1 : 1))
     .map(
-      ({ code, severity, about, catches }) =>
-        `| \`${code}\` | ${severity} | ${about.join(', ')} | ${catches.split(/(?<=\.) /)[0]} |`,
+      ({ code, severity, harm, about, catches, basis }) =>
+        `| \`${code}\` | ${severity} | ${harm} | ${about.join(', ')} | ${catches.split(/(?<=\.) /)[0]} | ${basis.replace(/^Source: /, '')} |`,
     )
-  const table = ['| code | severity | about | what it catches |', '| --- | --- | --- | --- |', ...rows].join(
-    '\n',
-  )
+  const head = ['| code | severity | harm | about | what it catches | source |', `|${' --- |'.repeat(6)}`]
+  const table = [...head, ...rows].join('\n')
   return page.replace(
     /(<!-- rules -->\n)[\s\S]*(\n<!-- end of rules -->)/,
     (_all, start, end) => start + table + end,
@@ -96,6 +95,8 @@ interface ManifestRow {
   readonly severity: string
   readonly about: readonly string[]
   readonly catches: string
+  readonly harm: string
+  readonly basis: string
 }
 
 export interface RuleText {
@@ -105,6 +106,8 @@ export interface RuleText {
   readonly judges: string
   readonly place: string
   readonly params: Readonly<Record<string, string>>
+  /** A word of `harm` in the terms. */
+  readonly harm: string
   readonly basis: string
 }
 
@@ -116,10 +119,10 @@ export function readComment(code: string): RuleText {
   const comment = new RegExp(`/\\*\\*\\n?((?:(?!\\*/)[\\s\\S])*)\\*/\\n${what}`).exec(source)?.[1] ?? ''
   const text = comment.replaceAll(/^ *\* ?/gm, '').trim()
   const [catches = '', ...rest] = text.split(
-    /\n+(?=About: |Judges: |Place: |Params: |Source: |House rule|Common practice)/,
+    /\n+(?=About: |Judges: |Place: |Params: |Harm: |Source: |House rule|Common practice)/,
   )
   const paragraph = (start: RegExp): string =>
-    oneLine(rest.find((each) => start.test(each)) ?? '').replace(/^(?:About|Judges|Place|Params): /, '')
+    oneLine(rest.find((each) => start.test(each)) ?? '').replace(/^(?:About|Judges|Place|Params|Harm): /, '')
   const params = paragraph(/^Params: /)
     .split('; ')
     .filter((each) => each !== '')
@@ -130,6 +133,7 @@ export function readComment(code: string): RuleText {
     judges: paragraph(/^Judges: /),
     place: paragraph(/^Place: /),
     params: Object.fromEntries(params),
+    harm: paragraph(/^Harm: /),
     basis: paragraph(/^(?:Source|House rule|Common practice)/),
   }
 }

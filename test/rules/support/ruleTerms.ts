@@ -1,3 +1,6 @@
+/** The worst that a mistake usually leads to, gravest first. */
+export const HARMS: readonly string[] = ['injury', 'machine', 'job', 'record']
+
 /** The words that the texts of the rules use, for whoever writes the rules in another language. */
 export const RULE_TERMS: Readonly<Record<string, string>> = {
   document:
@@ -30,6 +33,7 @@ export const RULE_TERMS: Readonly<Record<string, string>> = {
     'An item of `tightened` of an entry, then of `shields`, whose `on` is the pointer of an opening, cover or shield of the sheet in the set.',
   'stated for this machine':
     'The leaf with the overrides whose condition holds for the `identity` of the log; nothing where that cannot be determined.',
+  harm: 'The worst that a mistake usually leads to. `injury`: someone is hurt. `machine`: a gearcase, a thread or a seal is damaged, or runs without the right oil. `job`: the visit fails or comes at the wrong time: a part or a tool that does not fit, work done twice, no answer. `record`: the papers do not say what is or was. The severity says how certain the mistake is and whether it must be corrected.',
   vector:
     'A file below `vectors/`: one bad set of documents, as a change of a good one. `base` is a folder of the package, `files` are those of its files that are in the set; nothing is found in them as they are. `patch` is a JSON Patch (RFC 6902; add, remove and replace only) on one object with the names of the files as keys, so that its pointers begin with the file name: `/sheet.json/gearcases/…`. `today`, where present, is given to the check. `expect` lists the findings of all rules on the patched set, in order, with `code`, `severity`, `file`, `path` (a pointer into that file) and `params`; `why` is for readers. `also` lists variations: each is the same set with one more operation, `change`, after those of `patch`, and its own `expect`; `case` is `good` (nothing is found) or `boundary` (at a limit of the rule, or an input that a simpler rule would judge otherwise). With `refusedBy` of `schema` the patched document is not valid: its parser, or a JSON Schema, refuses it, and `expect` is what the parser finds; rules are not run.',
   order:
