@@ -5,7 +5,7 @@ type Torque = { value: number | Figure; unit: TorqueUnit }
 /** Every code that the thread room emits, with its params. */
 export interface ThreadCodes {
   'thread/not-a-thread': { text: string }
-  'thread/decimal-comma': { text: string; meant: string }
+  'thread/parallel-or-taper': { text: string; candidates: readonly string[] }
   'thread/pitch-not-known': { text: string; diameter: string }
   'thread/pitch-too-coarse': { text: string; pitch: string; diameter: string }
   'thread/size-not-known': { text: string; size: string; system: string }

@@ -1,22 +1,39 @@
-/** Threads per inch of the pipe sizes; ISO 7-1 and ISO 228-1 share the left column. From memory. Import-free data. */
-export const PIPE_THREADS_PER_INCH: Readonly<Record<string, { readonly iso: number; readonly npt: number }>> =
-  {
-    '1/16': { iso: 28, npt: 27 },
-    '1/8': { iso: 28, npt: 27 },
-    '1/4': { iso: 19, npt: 18 },
-    '3/8': { iso: 19, npt: 18 },
-    '1/2': { iso: 14, npt: 14 },
-    '3/4': { iso: 14, npt: 14 },
-    '1': { iso: 11, npt: 11.5 },
-    '1 1/4': { iso: 11, npt: 11.5 },
-    '1 1/2': { iso: 11, npt: 11.5 },
-    '2': { iso: 11, npt: 11.5 },
-  }
-
-/** Unified sizes in inches with their threads per inch; ASME B1.1 from memory. Import-free data. */
-export const UNIFIED_THREADS_PER_INCH: Readonly<
-  Record<string, { readonly UNC: number; readonly UNF: number; readonly UNEF: number }>
+/**
+ * Threads per inch of the pipe sizes; ISO 7-1 and ISO 228-1 share the left column. From memory; the sizes without `npt`
+ * are of ISO 228-1 alone. Import-free data.
+ */
+export const PIPE_THREADS_PER_INCH: Readonly<
+  Record<string, { readonly iso: number; readonly npt?: number }>
 > = {
+  '1/16': { iso: 28, npt: 27 },
+  '1/8': { iso: 28, npt: 27 },
+  '1/4': { iso: 19, npt: 18 },
+  '3/8': { iso: 19, npt: 18 },
+  '1/2': { iso: 14, npt: 14 },
+  '5/8': { iso: 14 },
+  '3/4': { iso: 14, npt: 14 },
+  '7/8': { iso: 14 },
+  '1': { iso: 11, npt: 11.5 },
+  '1 1/8': { iso: 11 },
+  '1 1/4': { iso: 11, npt: 11.5 },
+  '1 1/2': { iso: 11, npt: 11.5 },
+  '1 3/4': { iso: 11 },
+  '2': { iso: 11, npt: 11.5 },
+}
+
+/**
+ * Unified sizes, inches or `#` and a number, with the threads per inch of the series that have them; ASME B1.1 from
+ * memory. Import-free data.
+ */
+export const UNIFIED_THREADS_PER_INCH: Readonly<
+  Record<string, { readonly UNC?: number; readonly UNF?: number; readonly UNEF?: number }>
+> = {
+  '#4': { UNC: 40, UNF: 48 },
+  '#5': { UNC: 40, UNF: 44 },
+  '#6': { UNC: 32, UNF: 40 },
+  '#8': { UNC: 32, UNF: 36 },
+  '#10': { UNC: 24, UNF: 32 },
+  '#12': { UNC: 24, UNF: 28, UNEF: 32 },
   '1/4': { UNC: 20, UNF: 28, UNEF: 32 },
   '5/16': { UNC: 18, UNF: 24, UNEF: 32 },
   '3/8': { UNC: 16, UNF: 24, UNEF: 32 },
@@ -24,7 +41,42 @@ export const UNIFIED_THREADS_PER_INCH: Readonly<
   '1/2': { UNC: 13, UNF: 20, UNEF: 28 },
   '9/16': { UNC: 12, UNF: 18, UNEF: 24 },
   '5/8': { UNC: 11, UNF: 18, UNEF: 24 },
+  '11/16': { UNEF: 24 },
   '3/4': { UNC: 10, UNF: 16, UNEF: 20 },
+  '13/16': { UNEF: 20 },
   '7/8': { UNC: 9, UNF: 14, UNEF: 20 },
+  '15/16': { UNEF: 20 },
   '1': { UNC: 8, UNF: 12, UNEF: 20 },
+  '1 1/16': { UNEF: 18 },
+  '1 1/8': { UNC: 7, UNF: 12, UNEF: 18 },
+  '1 3/16': { UNEF: 18 },
+  '1 1/4': { UNC: 7, UNF: 12, UNEF: 18 },
+  '1 5/16': { UNEF: 18 },
+  '1 3/8': { UNC: 6, UNF: 12, UNEF: 18 },
+  '1 7/16': { UNEF: 18 },
+  '1 1/2': { UNC: 6, UNF: 12, UNEF: 18 },
+  '1 5/8': { UNEF: 18 },
+  '1 3/4': { UNC: 5 },
+  '1 7/8': {},
+}
+
+/** Threads per inch of the constant-pitch series UN, on any of the sizes in inches; ASME B1.1 from memory. */
+export const CONSTANT_THREADS_PER_INCH: readonly number[] = [4, 6, 8, 12, 16, 20, 28, 32]
+
+/**
+ * What the letters of pipe threads mean: ISO 228-1, ISO 7-1, JIS B 0202 (PF) and B 0203 (PT, PS), from memory. `BSP`
+ * alone is either form. Import-free data.
+ */
+export const PIPE_LETTERS: Readonly<Record<string, 'G' | 'R' | 'Rc' | 'Rp' | 'NPT' | 'NPTF'>> = {
+  G: 'G',
+  BSPP: 'G',
+  PF: 'G',
+  R: 'R',
+  BSPT: 'R',
+  PT: 'R',
+  RC: 'Rc',
+  RP: 'Rp',
+  PS: 'Rp',
+  NPT: 'NPT',
+  NPTF: 'NPTF',
 }

@@ -2,8 +2,13 @@ import type { Finding, FindingMaker, Result, Severity } from '../base/index.js'
 import { makeFinding, refuse } from '../base/index.js'
 import { COARSE_PITCHES, FINE_PITCHES } from './coarsePitches.js'
 import type { ThreadCodes } from './codes.js'
-import { PIPE_THREADS_PER_INCH, UNIFIED_THREADS_PER_INCH } from './inchSizes.js'
-import type { PipeThread, Thread } from './thread.js'
+import {
+  CONSTANT_THREADS_PER_INCH,
+  PIPE_LETTERS,
+  PIPE_THREADS_PER_INCH,
+  UNIFIED_THREADS_PER_INCH,
+} from './inchSizes.js'
+import type { Thread, UnifiedThread } from './thread.js'
 import { THREAD_PATTERNS } from './threadPatterns.js'
 
 const MAX_CHARACTERS = 64
@@ -17,17 +22,19 @@ const refused = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok
 /**
  * The thread of a manual's designation, for everyone who needs its size, its pitch, or whether it is taper or parallel.
  *
- * Read: `M18x1.5`, `M18×1.5`, `M18 x 1.5`, `M10` (coarse pitch), `M12x1.25-6g`, `G 1/2`, `R 1/2`, `Rc 3/8`, `Rp 1/2`,
- * `1/2-14 NPT`, `1/2 NPT`, `3/8-16 UNC`, `1/2-20 UNF`, `3/4-20 UNEF`; capitals do not matter, a decimal comma is
- * refused. `R` is the taper external thread of ISO 7-1; old drawings that mean the parallel one write the same letter.
+ * Read: `M18x1.5`, `M18×1,5`, `M18 x 1.5`, `M10` (coarse pitch), `M12x1.25-6g`; `G 1/2`, `BSPP 1/2` and `PF 1/2` (one
+ * thread), `R 1/2`, `1/2 BSPT` and `PT 1/2`, `Rc 3/8`, `Rp 1/2`; `1/2-14 NPT`, `NPT 1/2`; `3/8-16 UNC`, `3/4-16UNF-2A`,
+ * `#10-32 UNF`, `1 1/16-12 UN`, `3/4-16` (the series that has these threads per inch). Capitals, inch marks and kinds of
+ * dashes do not matter. `BSP` alone may be parallel or taper and is refused with both. `R` is the taper external thread
+ * of ISO 7-1; old drawings that mean the parallel one write the same letter.
  *
  * @param text - a designation of at most 64 characters; spaces around it are ignored
- * @returns the thread with one spelling, or findings: `thread/not-a-thread`, `thread/decimal-comma`,
+ * @returns the thread with one spelling, or findings: `thread/not-a-thread`, `thread/parallel-or-taper`,
  *   `thread/pitch-not-known` (no coarse pitch for that size), `thread/pitch-too-coarse`, `thread/size-not-known`,
  *   `thread/threads-per-inch-differ`, `thread/too-long`; a warning `thread/unusual-pitch` does not stop the reading
  * @throws TypeError for anything but a string
  *
- * Source: ISO 261, ISO 228-1, ISO 7-1, ASME B1.1 and B1.20.1 for sizes, all from memory.
+ * Source: ISO 261, ISO 228-1, ISO 7-1, JIS B 0202 and B 0203, ASME B1.1 and B1.20.1 for sizes and letters, all from memory.
  *
  * @example
  * ```ts
@@ -41,16 +48,25 @@ export function parseThread(text: string): Result<Thread, ThreadCodes> {
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
   if (text.length > MAX_CHARACTERS)
     return refused(finding('thread/too-long', 'error', { length: text.length, max: MAX_CHARACTERS }))
-  const plain = text.trim().replace(/[\s\u00a0\u202f]+/g, ' ')
-  if (/[0-9],[0-9]/.test(plain))
-    return refused(finding('thread/decimal-comma', 'error', { text, meant: plain.replace(',', '.') }))
+  const plain = writePlain(text)
   const metric = THREAD_PATTERNS.metric.exec(plain)?.groups
   if (metric) return readMetric(text, metric)
-  const pipe = THREAD_PATTERNS.pipe.exec(plain)?.groups ?? THREAD_PATTERNS.npt.exec(plain)?.groups
+  const pipe = THREAD_PATTERNS.pipe.exec(plain)?.groups ?? THREAD_PATTERNS.pipeLettersLast.exec(plain)?.groups
   if (pipe) return readPipe(text, pipe)
   const unified = THREAD_PATTERNS.unified.exec(plain)?.groups
   if (unified) return readUnified(text, unified)
   return refused(finding('thread/not-a-thread', 'error', { text }))
+}
+
+/** Signs that printers vary: decimal comma, inch mark, dashes, vulgar fractions, spaces. */
+function writePlain(text: string): string {
+  return text
+    .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => ` ${sign.normalize('NFKC').replace('⁄', '/')}`)
+    .replace(/(?<=[0-9]) ?["″”]/g, '')
+    .replace(/[–‐‑−]/g, '-')
+    .replace(/(?<=[0-9]),(?=[0-9])/g, '.')
+    .replace(/[\s\u00a0\u202f]+/g, ' ')
+    .trim()
 }
 
 type Groups = { readonly [name: string]: string | undefined }
@@ -80,65 +96,73 @@ function readMetric(text: string, { size = '', pitch, fit }: Groups): Result<Thr
   return { ok: true, value, findings }
 }
 
-const SYSTEMS: Readonly<Record<string, PipeThread['system']>> = {
-  G: 'G',
-  R: 'R',
-  RC: 'Rc',
-  RP: 'Rp',
-  NPT: 'NPT',
-  NPTF: 'NPTF',
-}
-
-function readPipe(
-  text: string,
-  { system: letters = '', size = '', per }: Groups,
-): Result<Thread, ThreadCodes> {
-  const system = SYSTEMS[letters.toUpperCase()] ?? 'G'
+function readPipe(text: string, { system = '', size = '', per }: Groups): Result<Thread, ThreadCodes> {
+  const letters = system.toUpperCase()
   const inches = size.replace('-', ' ')
-  if (!Object.hasOwn(PIPE_THREADS_PER_INCH, inches))
-    return refused(finding('thread/size-not-known', 'error', { text, size: inches, system }))
-  const isNpt = system === 'NPT' || system === 'NPTF'
-  const threadsPerInch = PIPE_THREADS_PER_INCH[inches]?.[isNpt ? 'npt' : 'iso'] ?? 0
+  if (letters === 'BSP') {
+    const candidates = ['G', 'R'].map((one) => `${one} ${inches}`)
+    return refused(finding('thread/parallel-or-taper', 'error', { text, candidates }))
+  }
+  const meant = PIPE_LETTERS[letters] ?? 'G'
+  const isNpt = meant === 'NPT' || meant === 'NPTF'
+  const row = Object.hasOwn(PIPE_THREADS_PER_INCH, inches) ? PIPE_THREADS_PER_INCH[inches] : undefined
+  // only ISO 228-1 has the sizes that American pipes lack
+  const threadsPerInch = meant === 'G' || row?.npt !== undefined ? row?.[isNpt ? 'npt' : 'iso'] : undefined
+  if (threadsPerInch === undefined)
+    return refused(finding('thread/size-not-known', 'error', { text, size: inches, system: meant }))
   if (per !== undefined && Number(per.replace(' 1/2', '.5')) !== threadsPerInch)
     return refused(differ(text, per, threadsPerInch))
-  const form = system === 'G' || system === 'Rp' ? 'parallel' : 'taper'
-  const designation = isNpt ? `${inches}-${threadsPerInch} ${system}` : `${system} ${inches}`
+  const form = meant === 'G' || meant === 'Rp' ? 'parallel' : 'taper'
+  const designation = isNpt ? `${inches}-${threadsPerInch} ${meant}` : `${meant} ${inches}`
   return {
     ok: true,
-    value: { kind: 'pipe', designation, form, system, size: inches, threadsPerInch },
+    value: { kind: 'pipe', designation, form, system: meant, size: inches, threadsPerInch },
     findings: [],
   }
 }
 
+const TABLED_SERIES = ['UNC', 'UNF', 'UNEF'] as const
+
 function readUnified(
   text: string,
-  { size = '', per = '', series: letters = '', fit }: Groups,
+  { size: written = '', per = '', series: letters, fit }: Groups,
 ): Result<Thread, ThreadCodes> {
-  const series = letters.toUpperCase() as 'UNC' | 'UNF' | 'UNEF'
-  const known = Object.hasOwn(UNIFIED_THREADS_PER_INCH, size) ? UNIFIED_THREADS_PER_INCH[size] : undefined
-  if (known === undefined)
+  const size = readUnifiedSize(written, per)
+  const row = Object.hasOwn(UNIFIED_THREADS_PER_INCH, size) ? UNIFIED_THREADS_PER_INCH[size] : undefined
+  const named = letters?.toUpperCase() as UnifiedThread['series'] | undefined
+  const series = named ?? TABLED_SERIES.find((one) => row?.[one] === Number(per))
+  if (series === undefined) return refused(finding('thread/not-a-thread', 'error', { text }))
+  const usual = series === 'UN' ? CONSTANT_THREADS_PER_INCH : [row?.[series] ?? []].flat()
+  if (row === undefined || usual.length === 0 || (series === 'UN' && size.startsWith('#')))
     return refused(finding('thread/size-not-known', 'error', { text, size, system: series }))
-  if (Number(per) !== known[series]) return refused(differ(text, per, known[series]))
+  if (!usual.includes(Number(per))) return refused(differ(text, per, ...usual))
   const value: Thread = {
     kind: 'unified',
-    designation: `${size}-${known[series]} ${series}`,
+    designation: `${size}-${Number(per)} ${series}`,
     form: 'parallel',
     majorDiameter: { value: readInches(size), unit: 'in' },
-    threadsPerInch: known[series],
+    threadsPerInch: Number(per),
     series,
     ...(fit === undefined ? {} : { toleranceClass: fit.toUpperCase() }),
   }
   return { ok: true, value, findings: [] }
 }
 
-function differ(text: string, stated: string, usual: number): Finding<ThreadCodes> {
-  return finding('thread/threads-per-inch-differ', 'error', { text, stated, usual: String(usual) })
+/** `No. 10`, and `10-32` without a sign, are `#10`: no thread of ten inches has 32 to the inch. */
+function readUnifiedSize(written: string, per: string): string {
+  const size = written.replace(/^No\.? ?/i, '#').replace('-', ' ')
+  return /^(4|5|6|8|10|12)$/.test(size) && Number(per) >= 24 ? `#${size}` : size
 }
 
-/** Inches of a written size: `1/2`, `1 1/4`, `1-1/4`, `2`. Internal; the text is checked. */
+function differ(text: string, stated: string, ...usual: readonly number[]): Finding<ThreadCodes> {
+  return finding('thread/threads-per-inch-differ', 'error', { text, stated, usual: usual.join(', ') })
+}
+
+/** Inches of a written size: `1/2`, `1 1/4`, `#10` (0.060 in and 0.013 in a number). */
 function readInches(size: string): number {
+  if (size.startsWith('#')) return Number((0.06 + 0.013 * Number(size.slice(1))).toFixed(3))
   let inches = 0
-  for (const part of size.split(/[ -]/)) {
+  for (const part of size.split(' ')) {
     const [over = '0', under = '1'] = part.split('/')
     inches += Number(over) / Number(under)
   }

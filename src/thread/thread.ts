@@ -18,7 +18,8 @@ export interface UnifiedThread {
   readonly form: 'parallel'
   readonly majorDiameter: Quantity<'in'>
   readonly threadsPerInch: number
-  readonly series: 'UNC' | 'UNF' | 'UNEF'
+  /** `UN`: constant pitch, such as 12 or 16 threads per inch on any diameter. */
+  readonly series: 'UNC' | 'UNF' | 'UNEF' | 'UN'
   readonly toleranceClass?: string
 }
 

@@ -28,6 +28,37 @@ const READ: readonly (readonly [string, string, 'parallel' | 'taper'])[] = [
   ['3/8-16 UNC', '3/8-16 UNC', 'parallel'],
   ['1/2-20 unf - 2a', '1/2-20 UNF', 'parallel'],
   ['3/4-20 UNEF', '3/4-20 UNEF', 'parallel'],
+  // as manuals and parts lists print them
+  ['M18×1,5', 'M18x1.5', 'parallel'],
+  ['M18 x 1,5', 'M18x1.5', 'parallel'],
+  ['M12 x 1.25 – 6g', 'M12x1.25', 'parallel'],
+  ['G 5/8', 'G 5/8', 'parallel'],
+  ['G7/8', 'G 7/8', 'parallel'],
+  ['G 1 1/8', 'G 1 1/8', 'parallel'],
+  ['G 1-3/4 B', 'G 1 3/4', 'parallel'],
+  ['G 1¼"', 'G 1 1/4', 'parallel'],
+  ['BSPP 1/2', 'G 1/2', 'parallel'],
+  ['1/2" BSPP', 'G 1/2', 'parallel'],
+  ['1/2-14 BSPP', 'G 1/2', 'parallel'],
+  ['PF 3/4', 'G 3/4', 'parallel'],
+  ['PS 3/8', 'Rp 3/8', 'parallel'],
+  ['BSPT 1/2', 'R 1/2', 'taper'],
+  ['3/8 BSPT', 'R 3/8', 'taper'],
+  ['PT 1/2', 'R 1/2', 'taper'],
+  ['PT1/8', 'R 1/8', 'taper'],
+  ['NPT 1/2', '1/2-14 NPT', 'taper'],
+  ['NPTF 1-11 1/2', '1-11.5 NPTF', 'taper'],
+  ['3/4-14NPT', '3/4-14 NPT', 'taper'],
+  ['1 1/16-12 UN', '1 1/16-12 UN', 'parallel'],
+  ['1-1/16-12 UN-2B', '1 1/16-12 UN', 'parallel'],
+  ['1 5/16-12UN', '1 5/16-12 UN', 'parallel'],
+  ['1 1/8-12 UNF', '1 1/8-12 UNF', 'parallel'],
+  ['3/4-16UNF-2A', '3/4-16 UNF', 'parallel'],
+  ['3/4"-16 UNF 2A', '3/4-16 UNF', 'parallel'],
+  ['3/4-16', '3/4-16 UNF', 'parallel'],
+  ['#10-32 UNF', '#10-32 UNF', 'parallel'],
+  ['No. 10-24 UNC', '#10-24 UNC', 'parallel'],
+  ['10-32', '#10-32 UNF', 'parallel'],
 ]
 
 const REFUSED: readonly (readonly [string, string])[] = [
@@ -40,7 +71,17 @@ const REFUSED: readonly (readonly [string, string])[] = [
   ['1/2-14', 'thread/not-a-thread'],
   ['__proto__', 'thread/not-a-thread'],
   ['constructor NPT', 'thread/not-a-thread'],
-  ['M18 x 1,5', 'thread/decimal-comma'],
+  ['1/2 BSP', 'thread/parallel-or-taper'],
+  ['BSP 1/2', 'thread/parallel-or-taper'],
+  ['M18,x1', 'thread/not-a-thread'],
+  ['M18x1,500,0', 'thread/not-a-thread'],
+  ['4-16', 'thread/not-a-thread'],
+  ['R 5/8', 'thread/size-not-known'],
+  ['5/8 NPT', 'thread/size-not-known'],
+  ['1 1/16-12 UNF', 'thread/size-not-known'],
+  ['#10-32 UN', 'thread/size-not-known'],
+  ['1 1/17-12 UN', 'thread/size-not-known'],
+  ['1 1/16-14 UN', 'thread/threads-per-inch-differ'],
   ['M11', 'thread/pitch-not-known'],
   ['M18x0', 'thread/pitch-too-coarse'],
   ['M3x2', 'thread/pitch-too-coarse'],
@@ -84,8 +125,23 @@ describe('parseThread', () => {
     expect(inch.ok && inch.value.kind === 'unified' && inch.value.toleranceClass).toBe('2A')
   })
 
-  it('tells the comma its point, and warns of an unusual pitch without refusing', () => {
-    expect(parseThread('M18x1,5').findings[0]?.params).toEqual({ text: 'M18x1,5', meant: 'M18x1.5' })
+  it('names both threads that BSP alone may be', () => {
+    expect(parseThread('1-1/4 BSP').findings[0]?.params).toEqual({
+      text: '1-1/4 BSP',
+      candidates: ['G 1 1/4', 'R 1 1/4'],
+    })
+  })
+
+  it('knows the diameter of inch threads: 1 1/16 in, and #10 of 0.190 in', () => {
+    // ASME B1.1: 0.060 in and 0.013 in a number; from memory
+    const inches = ['1 1/16-12 UN', '#10-32 UNF', '#4-40 UNC'].map((text) => {
+      const read = parseThread(text)
+      return read.ok && read.value.kind === 'unified' && read.value.majorDiameter.value
+    })
+    expect(inches).toEqual([1.0625, 0.19, 0.112])
+  })
+
+  it('warns of an unusual pitch without refusing', () => {
     const odd = parseThread('M18x1.7')
     expect(odd.ok && odd.value.designation).toBe('M18x1.7')
     expect(odd.findings.map(({ code, severity }) => [code, severity])).toEqual([

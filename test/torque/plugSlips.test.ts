@@ -63,7 +63,7 @@ describe('findTorqueSlip', () => {
     const codes = (thread: string | undefined) =>
       findTorqueSlip(stated('35', 'N.m'), thread, 'steel').reasons.map(({ code }) => code)
     expect(codes(undefined)).toEqual(['torque/thread-missing'])
-    expect(codes('M18x1,5')).toEqual(['torque/thread-unreadable'])
+    expect(codes('1/2 BSP')).toEqual(['torque/thread-unreadable'])
     expect(codes('G 1/2')).toEqual(['thread/plug-not-in-table'])
     expect(codes('R 1/2')).toEqual(['thread/taper-plug'])
   })

@@ -162,7 +162,7 @@ function everyReason(): Reason[] {
     set(50),
     set(40.5),
   ]
-  const threads = ['x', 'M18,5', 'M11', 'M18x9', 'G 5/7', '1/2-18 NPT', 'M18x1.7', 'M'.repeat(65)]
+  const threads = ['x', '1/2 BSP', 'M11', 'M18x9', 'G 5/7', '1/2-18 NPT', 'M18x1.7', 'M'.repeat(65)]
   return [
     ...answers.flatMap(({ reasons }) => reasons),
     ...threads.flatMap((text) => parseThread(text).findings.map(({ code, params }) => ({ code, params }))),

@@ -4,7 +4,8 @@ import type { Texts } from '../catalogue.js'
 export const threadTexts: Texts<ThreadCodes> = {
   'thread/not-a-thread': ({ text }) =>
     `“${text}” is not a known thread. Write it like M18x1.5, G 1/2, R 1/2, 1/2-14 NPT or 3/8-16 UNC.`,
-  'thread/decimal-comma': ({ text, meant }) => `“${text}” has a decimal comma. Write a point: ${meant}.`,
+  'thread/parallel-or-taper': ({ text, candidates }) =>
+    `“${text}” may be parallel or taper: ${candidates.join(' or ')}. Find out which, and write that.`,
   'thread/pitch-not-known': ({ text, diameter }) =>
     `“${text}” gives no pitch, and no coarse pitch of M${diameter} is known. Write the pitch, as in M18x1.5.`,
   'thread/pitch-too-coarse': ({ text, pitch, diameter }) =>

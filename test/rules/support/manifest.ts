@@ -6,7 +6,12 @@ import { allRules } from '../../../src/rules/allRules.js'
 import { rule as waiverWithoutFinding } from '../../../src/rules/spec/waiver-without-finding.js'
 import { listLeafTypes } from '../../../src/spec/leafTable.js'
 import { COARSE_PITCHES } from '../../../src/thread/coarsePitches.js'
-import { PIPE_THREADS_PER_INCH, UNIFIED_THREADS_PER_INCH } from '../../../src/thread/inchSizes.js'
+import {
+  CONSTANT_THREADS_PER_INCH,
+  PIPE_LETTERS,
+  PIPE_THREADS_PER_INCH,
+  UNIFIED_THREADS_PER_INCH,
+} from '../../../src/thread/inchSizes.js'
 import { THREAD_PATTERNS } from '../../../src/thread/threadPatterns.js'
 import { ruleCodes, SHAPE_RULES_FILE, shapeRuleCodes } from './registry.js'
 import { RULE_TERMS } from './ruleTerms.js'
@@ -45,7 +50,9 @@ export function writeManifest(): string {
       ),
       coarsePitches: COARSE_PITCHES,
       pipe: PIPE_THREADS_PER_INCH,
+      pipeLetters: PIPE_LETTERS,
       unified: UNIFIED_THREADS_PER_INCH,
+      constantPitch: CONSTANT_THREADS_PER_INCH,
     },
     retired: RETIRED_CODES,
     rules,
