@@ -1,4 +1,6 @@
 // Generated from the files of the rules by `npm run generate`.
+import { rule as fillDryFillFarAboveRefill } from './fill/dry-fill-far-above-refill.js'
+import { rule as fillImplausibleRefill } from './fill/implausible-refill.js'
 import { rule as fillPortionLargerThanRefill } from './fill/portion-larger-than-refill.js'
 import { rule as fillRefillLargerThanDryFill } from './fill/refill-larger-than-dry-fill.js'
 import { rule as intervalFirstLongerThanRepeat } from './interval/first-longer-than-repeat.js'
@@ -54,7 +56,11 @@ import { rule as sealORingSizeDiffers } from './seal/o-ring-size-differs.js'
 import { rule as sealWasherDoesNotFit } from './seal/washer-does-not-fit.js'
 import { rule as specConditionEmpty } from './spec/condition-empty.js'
 import { rule as specDanglingReference } from './spec/dangling-reference.js'
+import { rule as specDrainAtMarkUp } from './spec/drain-at-mark-up.js'
+import { rule as specDrainNotNamed } from './spec/drain-not-named.js'
+import { rule as specGearcaseWithoutChange } from './spec/gearcase-without-change.js'
 import { rule as specIdUsedTwice } from './spec/id-used-twice.js'
+import { rule as specImplausibleDrainTemperature } from './spec/implausible-drain-temperature.js'
 import { rule as specInstancesWithoutPer } from './spec/instances-without-per.js'
 import { rule as specLimitsReversed } from './spec/limits-reversed.js'
 import { rule as specModelYearsReversed } from './spec/model-years-reversed.js'
@@ -69,10 +75,12 @@ import { rule as specPeriodAsHours } from './spec/period-as-hours.js'
 import { rule as specSerialRangeWrong } from './spec/serial-range-wrong.js'
 import { rule as specSheetNotFound } from './spec/sheet-not-found.js'
 import { rule as specSheetOfOtherRevision } from './spec/sheet-of-other-revision.js'
+import { rule as specSupportOnAnotherAxle } from './spec/support-on-another-axle.js'
 import { rule as specToleranceTooLarge } from './spec/tolerance-too-large.js'
 import { rule as specUnitOfOtherMeasure } from './spec/unit-of-other-measure.js'
 import { rule as specUnknownVariant } from './spec/unknown-variant.js'
 import { rule as specVariantsOverlap } from './spec/variants-overlap.js'
+import { rule as specWheelMarkMissing } from './spec/wheel-mark-missing.js'
 import { rule as stockOpenedLargerThanSize } from './stock/opened-larger-than-size.js'
 import { rule as stockViscositiesSwapped } from './stock/viscosities-swapped.js'
 import { rule as threadDesignationUnreadable } from './thread/designation-unreadable.js'
@@ -83,8 +91,11 @@ import { rule as toolboxScaleWrong } from './toolbox/scale-wrong.js'
 import { rule as toolboxScalesDisagree } from './toolbox/scales-disagree.js'
 import { rule as toolboxVesselGraduation } from './toolbox/vessel-graduation.js'
 import { rule as torqueAboveProofLoad } from './torque/above-proof-load.js'
+import { rule as torqueFillAndDrainFarApart } from './torque/fill-and-drain-far-apart.js'
 import { rule as torqueFillAndDrainSwapped } from './torque/fill-and-drain-swapped.js'
+import { rule as torqueLargeForDrive } from './torque/large-for-drive.js'
 import { rule as torqueSlipAtPlug } from './torque/slip-at-plug.js'
+import { rule as torqueSmallForClass } from './torque/small-for-class.js'
 import { rule as torqueStagesNotRising } from './torque/stages-not-rising.js'
 import { rule as torqueTurnsOnParallelThread } from './torque/turns-on-parallel-thread.js'
 import { rule as torqueTurnsReversed } from './torque/turns-reversed.js'
@@ -92,13 +103,13 @@ import { rule as torqueTurnsReversed } from './torque/turns-reversed.js'
 /** Every rule that `checkDocuments` runs, room by room, but for the one on unused waivers, which runs last. */
 // biome-ignore format: generated, one room a line
 export const allRules: readonly AnyRule[] = [
-  specConditionEmpty, specDanglingReference, specIdUsedTwice, specInstancesWithoutPer, specLimitsReversed, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideOfOtherKind, specOverrideTargetMissing, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap,
+  specConditionEmpty, specDanglingReference, specDrainAtMarkUp, specDrainNotNamed, specGearcaseWithoutChange, specIdUsedTwice, specImplausibleDrainTemperature, specInstancesWithoutPer, specLimitsReversed, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideOfOtherKind, specOverrideTargetMissing, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specSupportOnAnotherAxle, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap, specWheelMarkMissing,
   threadDesignationUnreadable,
   quantityIntervalDistancesDiffer, quantitySecondUnitDisagrees, quantitySecondUnitSlip,
-  torqueAboveProofLoad, torqueFillAndDrainSwapped, torqueSlipAtPlug, torqueStagesNotRising, torqueTurnsOnParallelThread, torqueTurnsReversed,
+  torqueAboveProofLoad, torqueFillAndDrainFarApart, torqueFillAndDrainSwapped, torqueLargeForDrive, torqueSlipAtPlug, torqueSmallForClass, torqueStagesNotRising, torqueTurnsOnParallelThread, torqueTurnsReversed,
   sealCrushWasherReused, sealMaterialNotForOil, sealNoneAtOpening, sealNoneBesideSeal, sealNoneOnParallelThread, sealORingSizeDiffers, sealWasherDoesNotFit,
   oilAdditiveCountedTwice, oilAdditiveExceedsRefill, oilAmbientGap, oilUnknownEdition, oilUnknownGrade, oilViscosityOutsideGrade,
-  fillPortionLargerThanRefill, fillRefillLargerThanDryFill,
+  fillDryFillFarAboveRefill, fillImplausibleRefill, fillPortionLargerThanRefill, fillRefillLargerThanDryFill,
   intervalFirstLongerThanRepeat, intervalFractionalPeriod, intervalImpliedSpeed, intervalLogSpeed, intervalMonthsAsDays, intervalSevereLongerThanRepeat, intervalWindowNotBelowRepeat,
   logDateInTheFuture, logPauseReversed, logRecordOfOtherMachine, logUnknownPart, logUsedBeforeCommissioned, logVariantContradicted,
   toolboxCalibrationInTheFuture, toolboxDeclaredRangeReversed, toolboxImplausibleAccuracy, toolboxScaleWrong, toolboxScalesDisagree, toolboxVesselGraduation,

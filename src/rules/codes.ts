@@ -24,6 +24,14 @@ type WrongName = {
   readonly meant: string | undefined
 }
 type Printed = { readonly value: Figure; readonly unit: Unit }
+type BoltLoad = {
+  part: string
+  thread: string
+  propertyClass: string
+  torque: Printed
+  load: Amount<'N'>
+  proof: Amount<'N'>
+}
 
 /** Every code of this room's rules with the type of its params; the texts are in `message/<language>/rules`. */
 export interface RuleCodes {
@@ -49,7 +57,13 @@ export interface RuleCodes {
   'spec/unit-of-other-measure': { unit: Unit; measure: Measure; required: Measure }
   'spec/unknown-variant': WrongName
   'spec/variants-overlap': { variant: string; with: string }
+  'spec/support-on-another-axle': { gearcase: string; axle: string; lifted: readonly string[] }
   'spec/waiver-without-finding': { code: string; waived: string }
+  'spec/wheel-mark-missing': { opening: string }
+  'spec/drain-at-mark-up': { opening: string }
+  'spec/drain-not-named': { opening: string; gearcase: string }
+  'spec/implausible-drain-temperature': { gearcase: string; temperature: PrintedValue }
+  'spec/gearcase-without-change': { gearcase: string }
   // quantity, thread, torque
   'quantity/interval-distances-differ': { first: Printed; second: Printed }
   'quantity/second-unit-disagrees': TwoPrinted & {
@@ -58,14 +72,7 @@ export interface RuleCodes {
   }
   'quantity/second-unit-slip': TwoPrinted & { slip: FigureSlip; ratio: string }
   'thread/designation-unreadable': { thread: string; part: string; because: Because | null }
-  'torque/above-proof-load': {
-    part: string
-    thread: string
-    propertyClass: string
-    torque: Printed
-    load: Amount<'N'>
-    proof: Amount<'N'>
-  }
+  'torque/above-proof-load': BoltLoad
   'torque/fill-and-drain-swapped': { gearcase: string; fill: PrintedValue; drain: PrintedValue }
   'torque/slip-at-plug': {
     part: string
@@ -77,7 +84,10 @@ export interface RuleCodes {
   }
   'torque/stages-not-rising': { part: string; before: Printed; step: Printed }
   'torque/turns-on-parallel-thread': { part: string; thread: string }
+  'torque/large-for-drive': { part: string; drive: string; torque: PrintedValue; limit: Torque }
   'torque/turns-reversed': { part: string; min: Figure; max: Figure }
+  'torque/small-for-class': BoltLoad
+  'torque/fill-and-drain-far-apart': { gearcase: string; high: PrintedValue; low: PrintedValue }
   // seal, oil, fill
   'seal/crush-washer-reused': { part: string }
   'seal/material-not-for-oil': { part: string; material: string }
@@ -98,7 +108,9 @@ export interface RuleCodes {
   'oil/unknown-grade': { grade: string; system: GradeSystem; others: readonly GradeSystem[] }
   'oil/viscosity-outside-grade': { oil: string; grade: string; viscosity: Amount<'mm2/s'> }
   'fill/portion-larger-than-refill': { gearcase: string; portion: Millilitres; refill: Millilitres }
+  'fill/implausible-refill': { gearcase: string; refill: PrintedValue; limit: Amount<'L'> }
   'fill/refill-larger-than-dry-fill': { gearcase: string; refill: Millilitres; dryFill: Millilitres }
+  'fill/dry-fill-far-above-refill': { gearcase: string; dryFill: Millilitres; refill: Millilitres }
   // log
   'log/date-in-the-future': { date: string; today: string }
   'log/pause-reversed': { from: string; to: string }

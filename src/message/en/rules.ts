@@ -78,6 +78,18 @@ export const rulesTexts: Texts<RuleCodes> = {
     `These conditions let a machine be both “${variant}” and “${other}”. Narrow them so that only one applies.`,
   'spec/waiver-without-finding': ({ code, waived }) =>
     `No finding ${code} at ${waived === '' ? 'the whole document' : waived}: this waiver matches no finding. Remove it, or correct its pointer.`,
+  'spec/support-on-another-axle': ({ gearcase, axle, lifted }, say) =>
+    `“${gearcase}” is on the ${axle}, but its supports lift the ${say.list(lifted)}: the machine would be raised at the wrong end. Check the manual.`,
+  'spec/drain-at-mark-up': ({ opening }) =>
+    `“${opening}” drains with the mark up: the opening is at the top then, and the oil stays in. Check the manual.`,
+  'spec/wheel-mark-missing': ({ opening }) =>
+    `“${opening}” fills, drains and shows the level, but the sheet does not say how the wheel is turned for each. Add “wheelMark” to its uses.`,
+  'spec/implausible-drain-temperature': ({ gearcase, temperature }, say) =>
+    `${gearcase}: draining at ${say.quantity(temperature)} would burn whoever opens the plug. ${temperature.unit === 'degC' ? 'Was the figure printed in °F? ' : ''}Check the manual.`,
+  'spec/drain-not-named': ({ opening, gearcase }) =>
+    `${gearcase}: “${opening}” drains, but no way of emptying names it: it would stay shut and keep old oil. Name it, or remove the use “drain”.`,
+  'spec/gearcase-without-change': ({ gearcase }) =>
+    `No service changes the oil of “${gearcase}”. Add it to one, or waive this if the manual fills it for life.`,
   // Printed figures: second units, threads and torques.
   'quantity/interval-distances-differ': ({ first, second }, say) =>
     `${say.quantity(first)} and ${say.quantity(second)} are more than a tenth apart. The earlier one decides.`,
@@ -98,6 +110,12 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${part}: ${thread} is a parallel thread. Turns past finger tight are for taper threads and would strip it.`,
   'torque/turns-reversed': ({ part, min, max }) =>
     `${part}: minimum ${min} turns exceeds maximum ${max}. Correct the sheet.`,
+  'torque/large-for-drive': ({ part, drive, torque, limit }, say) =>
+    `${part}: ${say.quantity(torque)} is far too much for a hexagon of ${drive}; at most about ${say.quantity({ value: Number(limit.value.toPrecision(2)), unit: limit.unit })} would be expected. Check the unit.`,
+  'torque/fill-and-drain-far-apart': ({ gearcase, high, low }, say) =>
+    `${gearcase}: ${say.quantity(high)} at one plug and ${say.quantity(low)} at the other are far apart. Check the units.`,
+  'torque/small-for-class': ({ part, thread, propertyClass, torque, load, proof }, say) =>
+    `${part}: ${say.quantity(torque)} loads a bolt (${thread}, class ${propertyClass}) to only about ${say.number(Math.round((100 * load.value) / proof.value))} % of its proof load. Check unit and decimal point.`,
   // Seals, oils and quantities.
   'seal/crush-washer-reused': ({ part }) =>
     `${part}: crush washer replaced only “on condition”. It hardens once crushed: fit a new one at every opening, or waive this with the manual's page.`,
@@ -127,6 +145,10 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${gearcase}: a part of ${say.quantity(portion)} exceeds the whole refill of ${say.quantity(refill)}. Check the unit.`,
   'fill/refill-larger-than-dry-fill': ({ gearcase, refill, dryFill }, say) =>
     `${gearcase}: refill ${say.quantity(refill)} exceeds dry fill ${say.quantity(dryFill)}, although some oil always stays in. Check whether the two were swapped.`,
+  'fill/implausible-refill': ({ gearcase, refill, limit }, say) =>
+    `${gearcase}: a refill of ${say.quantity(refill)} is implausible here; at most about ${say.quantity({ value: Number(limit.value.toPrecision(2)), unit: limit.unit })} would be expected. Check the unit.`,
+  'fill/dry-fill-far-above-refill': ({ gearcase, dryFill, refill }, say) =>
+    `${gearcase}: dry fill ${say.quantity(dryFill)} is more than five times the refill of ${say.quantity(refill)}. Check the decimal point and the unit.`,
   // Logs, toolboxes and stocks.
   'log/date-in-the-future': ({ date, today }, say) =>
     `${say.date(date)} is after today, ${say.date(today)}. Check year and month.`,

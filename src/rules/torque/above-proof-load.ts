@@ -1,5 +1,4 @@
-import { parseThread } from '../../thread/index.js'
-import { clampLoad } from '../../torque/index.js'
+import { boltLoad } from '../lookup/boltLoad.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
@@ -14,28 +13,8 @@ import { tighteningRule } from '../ruleMakers.js'
  * Harm: machine
  * Source: F = T ÷ (K·d), IFI notes quoted in a machine manual; proof stresses of ISO 898-1:1999, read second hand.
  */
-export const rule = tighteningRule('torque/above-proof-load', 'error', ({ path, tightening, on }) => {
-  if (tightening.kind !== 'torque' || on.kind === 'opening') return []
-  const { thread: designation, propertyClass } = on.kind === 'cover' ? on.part.bolts : on.part.fasteners
-  const { torque } = tightening
-  const figure = torque.kind === 'limits' ? (torque.max ?? torque.min) : torque.value
-  if (designation === undefined || propertyClass === undefined || figure === undefined) return []
-  const thread = parseThread(designation)
-  if (!thread.ok || thread.value.kind === 'pipe' || Number(figure) === 0) return []
-  const load = clampLoad({
-    torque: { value: Number(figure), unit: torque.unit },
-    thread: thread.value,
-    propertyClass,
-    nutFactor: 0.2,
-    scatterPercent: 0,
-  })
-  if (load.verdict === 'cannot tell' || load.belowProof) return []
-  const params = {
-    part: on.name,
-    thread: designation,
-    propertyClass,
-    load: { ...load.load },
-    proof: { ...load.proof },
-  }
-  return [{ path: `${path}/torque`, params: { ...params, torque: { value: figure, unit: torque.unit } } }]
+export const rule = tighteningRule('torque/above-proof-load', 'error', (each) => {
+  const bolts = boltLoad(each)
+  if (bolts === undefined || bolts.belowProof) return []
+  return [{ path: `${each.path}/torque`, params: bolts.params }]
 })

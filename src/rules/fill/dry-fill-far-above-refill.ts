@@ -1,0 +1,24 @@
+import { compareExact, exactOf, times } from '../../quantity/index.js'
+import { millilitres, statedVolume } from '../lookup/statedVolume.js'
+import { gearcaseRule } from '../ruleMakers.js'
+
+/**
+ * A dry fill of many times the refill: a decimal point or a unit slipped, since draining takes out most of the oil.
+ * Judges: Every gearcase: pairs `oilSpace/fill/dryFill` with `oilSpace/fill/drainAndRefill`. Finds where the low
+ * volume of the dry fill exceeds 5 times the high volume of the refill.
+ * Place: the dry fill; where only the refill changes in an override, that refill
+ * Params: gearcase: its name; dryFill: low volume of the dry fill in mL; refill: high volume of the refill in mL
+ * Harm: machine
+ * Common practice, no source: the factor of 5 is our own estimate.
+ */
+export const rule = gearcaseRule('fill/dry-fill-far-above-refill', 'warning', ([id, { name }], { sheet }) => {
+  const fill = `/gearcases/${id}/oilSpace/fill`
+  return sheet.pairs(`${fill}/dryFill`, `${fill}/drainAndRefill`).flatMap(({ path, one, other }) => {
+    const low = statedVolume(one)?.low
+    const high = statedVolume(other)?.high
+    if (low === undefined || high === undefined || compareExact(low, times(high, MOST)) <= 0) return []
+    return [{ path, params: { gearcase: name, dryFill: millilitres(low), refill: millilitres(high) } }]
+  })
+})
+
+const MOST = exactOf(5)

@@ -1,0 +1,56 @@
+import type { GearcaseType } from '../../spec/index.js'
+import { firstPrinted } from '../lookup/firstPrinted.js'
+import { gearcaseValues } from '../lookup/gearcaseValues.js'
+import { isDisputed } from '../lookup/isDisputed.js'
+import { statedRange } from '../lookup/statedRange.js'
+import { sheetRule } from '../ruleMakers.js'
+
+/**
+ * A refill that no gearcase of that type and no machine of that mass holds, or hardly a spoonful: `340 L` for 340
+ * cc.
+ * Judges: Every stated refill of the sheet itself, first printed figure, and those of overrides where the sheet
+ * states none. Finds one above the limit, or below 10 mL. The limit is the smaller of two: for the type 10 L (hub
+ * reduction, bevel box), 30 L (transfer case), 60 L (differential, final drive) or 150 L (gearbox), times the number
+ * of instances where `per` is `all instances`; and 1 L for each 15 kg of a stated machine mass. Not judged where a
+ * printed figure beside it disagrees, or where it exceeds a stated dry fill (`fill/refill-larger-than-dry-fill`).
+ * Place: the refill
+ * Params: gearcase: its name; refill: as printed first; limit: the largest volume in L that is plausible here
+ * Harm: machine
+ * Common practice, no source: the limits are our own estimates, several times what such gearcases hold.
+ */
+export const rule = sheetRule('fill/implausible-refill', 'warning', ({ document, sheet }) => {
+  const mass = document.machine.mass
+  const weighs = mass === undefined || mass.kind === 'not stated' ? undefined : statedRange(mass, 'kg')
+  return gearcaseValues(sheet, 'oilSpace/fill/drainAndRefill').flatMap(
+    ({ path, value, gearcase, isOverride }) => {
+      const refill = statedRange(value, 'L')
+      const { oilSpace, type, instances = {} } = gearcase
+      if (refill === undefined || oilSpace.kind === 'shared' || isDisputed(sheet, path)) return []
+      const { per, drainAndRefill, dryFill } = oilSpace.fill
+      if (isOverride && drainAndRefill.kind !== 'not stated') return []
+      const dry =
+        dryFill === undefined || dryFill.kind === 'not stated' ? undefined : statedRange(dryFill, 'L')
+      if (dry !== undefined && refill.low > dry.high) return []
+      const count = per === 'all instances' ? Math.max(1, Object.keys(instances).length) : 1
+      const limit = Math.min(LARGEST[type] * count, (weighs?.high ?? Infinity) / KG_PER_LITRE)
+      if (refill.high <= limit && refill.low >= SMALLEST) return []
+      const params = {
+        gearcase: gearcase.name,
+        refill: firstPrinted(value),
+        limit: { value: limit, unit: 'L' as const },
+      }
+      return [{ path, params }]
+    },
+  )
+})
+
+const KG_PER_LITRE = 15
+const SMALLEST = 0.01
+const LARGEST: Readonly<Record<GearcaseType, number>> = {
+  'hub reduction': 10,
+  'bevel box': 10,
+  'transfer case': 30,
+  differential: 60,
+  'final drive': 60,
+  gearbox: 150,
+}

@@ -1,0 +1,35 @@
+import { parseThread } from '../../thread/index.js'
+import { clampLoad } from '../../torque/index.js'
+import type { SheetIndex } from './indexSheet.js'
+
+/**
+ * What a torque does to the bolts of a cover or shield whose class and thread are stated, dry (K = 0.20): the nominal, or
+ * the maximum of limits (the minimum, where there is none), first printed figure; undefined where it cannot be told.
+ */
+export function boltLoad({ tightening, on }: SheetIndex['tightenings'][number]) {
+  if (tightening.kind !== 'torque' || on.kind === 'opening') return undefined
+  const { thread: designation, propertyClass } = on.kind === 'cover' ? on.part.bolts : on.part.fasteners
+  const { torque } = tightening
+  const figure = torque.kind === 'limits' ? (torque.max ?? torque.min) : torque.value
+  if (designation === undefined || propertyClass === undefined || figure === undefined) return undefined
+  const thread = parseThread(designation)
+  if (!thread.ok || thread.value.kind === 'pipe' || Number(figure) === 0) return undefined
+  const load = clampLoad({
+    torque: { value: Number(figure), unit: torque.unit },
+    thread: thread.value,
+    propertyClass,
+    nutFactor: 0.2,
+    scatterPercent: 0,
+  })
+  if (load.verdict === 'cannot tell') return undefined
+  const { belowProof, shareOfProof } = load
+  const params = {
+    part: on.name,
+    thread: designation,
+    propertyClass,
+    load: { ...load.load },
+    proof: { ...load.proof },
+    torque: { value: figure, unit: torque.unit },
+  }
+  return { belowProof, shareOfProof, params }
+}

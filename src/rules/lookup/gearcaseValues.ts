@@ -1,0 +1,22 @@
+import { splitPointer } from '../../base/index.js'
+import type { Gearcase, StatedValue } from '../../spec/index.js'
+import type { SheetIndex } from './indexSheet.js'
+import { lookUp } from './lookUp.js'
+
+/** A stated value of a gearcase; `path` is the place as written. */
+export interface GearcaseValueAt {
+  readonly path: string
+  readonly value: StatedValue
+  readonly gearcase: Gearcase
+  readonly isOverride: boolean
+}
+
+/** The stated values of all gearcases at one place below them, such as `oilSpace/fill/dryFill`, overrides included. */
+export const gearcaseValues = (sheet: SheetIndex, below: string): readonly GearcaseValueAt[] =>
+  sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
+    if (kind !== 'value' || leaf.kind === 'not stated') return []
+    const [room, id = '', ...rest] = splitPointer(replaces ?? path) ?? []
+    const gearcase = room === 'gearcases' ? lookUp(sheet.document.gearcases, id) : undefined
+    if (gearcase === undefined || rest.join('/') !== below) return []
+    return [{ path, value: leaf, gearcase, isOverride: replaces !== undefined }]
+  })

@@ -1,0 +1,32 @@
+import type { Emptying, Opening } from '../../spec/index.js'
+import { lookUp } from '../lookup/lookUp.js'
+import { gearcaseRule } from '../ruleMakers.js'
+
+/**
+ * A drain plug that no way of emptying names: it stays shut, the old oil behind it stays in, and the refill runs
+ * over.
+ * Judges: Every opening with the use `drain`. Finds one that no `drain plug` or `suction` of `emptying` of its
+ * gearcase names. Not judged where `emptying` is empty, or names an opening or a cover that is not there, or a drain plug that is no drain.
+ * Place: `/gearcases/<id>/openings/<id>/uses`
+ * Params: opening: its own name; gearcase: its name
+ * Harm: machine
+ * Common practice, no source: every drain is opened, or the manual says why not.
+ */
+export const rule = gearcaseRule('spec/drain-not-named', 'warning', ([id, gearcase]) => {
+  const { name, openings, covers, emptying } = gearcase
+  const isSound = (way: Emptying) =>
+    way.kind === 'cover'
+      ? lookUp(covers, way.cover) !== undefined
+      : way.kind === 'suction'
+        ? lookUp(openings, way.opening) !== undefined
+        : isDrain(lookUp(openings, way.opening))
+  if (emptying.length === 0 || !emptying.every(isSound)) return []
+  const named = emptying.flatMap((way) => (way.kind === 'cover' ? [] : [way.opening]))
+  return Object.entries(openings).flatMap(([key, opening]) => {
+    if (!isDrain(opening) || named.includes(key)) return []
+    const path = `/gearcases/${id}/openings/${key}/uses`
+    return [{ path, params: { opening: opening.name, gearcase: name } }]
+  })
+})
+
+const isDrain = (opening: Opening | undefined) => opening?.uses.some(({ role }) => role === 'drain') === true

@@ -1,0 +1,24 @@
+import { firstPrinted } from '../lookup/firstPrinted.js'
+import { gearcaseValues } from '../lookup/gearcaseValues.js'
+import { isDisputed } from '../lookup/isDisputed.js'
+import { statedRange } from '../lookup/statedRange.js'
+import { sheetRule } from '../ruleMakers.js'
+
+/**
+ * A drain temperature above 80 °C: oil that hot burns the hand that takes out the plug, and 86 to 122 °F typed as °C
+ * looks like this. A level is often checked hot; that is another figure, and not judged.
+ * Judges: Every stated `drainTemperature` of a gearcase, overrides included, first printed figure. Finds one whose
+ * highest figure is above 80 °C. Not judged where a printed figure beside it disagrees.
+ * Place: the value
+ * Params: gearcase: its name; temperature: as printed first
+ * Harm: injury
+ * Common practice, no source: gear oil is drained warm, at 30 to 60 °C; the limit of 80 °C is our own estimate.
+ */
+export const rule = sheetRule('spec/implausible-drain-temperature', 'warning', ({ sheet }) =>
+  gearcaseValues(sheet, 'drainTemperature').flatMap(({ path, value, gearcase }) => {
+    if ((statedRange(value, 'degC')?.high ?? 0) <= HOTTEST || isDisputed(sheet, path)) return []
+    return [{ path, params: { gearcase: gearcase.name, temperature: firstPrinted(value) } }]
+  }),
+)
+
+const HOTTEST = 80

@@ -1,0 +1,22 @@
+import type { OpeningRole } from '../../spec/index.js'
+import { gearcaseRule } from '../ruleMakers.js'
+
+/**
+ * One opening for fill, drain and level that does not say how its wheel must be turned for the drain and for the
+ * level: an opening cannot be at the bottom and at the level without turning, so a hub would be filled with the plug
+ * at the bottom, or not at all.
+ * Judges: Every opening with the uses `fill`, `drain` and `level`. Finds one whose `drain` or `level` has no
+ * `wheelMark`.
+ * Place: `/gearcases/<id>/openings/<id>/uses`
+ * Params: opening: its own name
+ * Harm: machine
+ * Common practice, no source.
+ */
+export const rule = gearcaseRule('spec/wheel-mark-missing', 'error', ([id, { openings }]) =>
+  Object.entries(openings).flatMap(([key, { name, uses }]) => {
+    const of = (role: OpeningRole) => uses.filter((use) => use.role === role)
+    if (of('fill').length === 0 || of('drain').length === 0 || of('level').length === 0) return []
+    if ([...of('drain'), ...of('level')].every(({ wheelMark }) => wheelMark !== undefined)) return []
+    return [{ path: `/gearcases/${id}/openings/${key}/uses`, params: { opening: name } }]
+  }),
+)

@@ -1,0 +1,33 @@
+import { firstPrinted } from '../lookup/firstPrinted.js'
+import { isDisputed } from '../lookup/isDisputed.js'
+import { largestForDrive } from '../lookup/largestForDrive.js'
+import { statedRange } from '../lookup/statedRange.js'
+import { tighteningRule } from '../ruleMakers.js'
+
+/**
+ * A torque far above what a hexagon of that size turns: inch-pounds for foot-pounds, or a zero too many. The thread
+ * or the key would give way. Only where no thread is stated, which would tell more.
+ * Judges: Every torque of an opening, cover or shield without a `thread`, overrides included, whose drive is a
+ * hexagon with a size in mm or inches, first printed figure. Finds one whose highest figure is above 0.25 N·m times
+ * the cube of the width in mm of an internal hexagon, 0.025 of the external hexagon of an opening, or 0.04 of that
+ * of a bolt. Not judged where a printed figure beside it disagrees.
+ * Place: `<tightening>/torque`
+ * Params: part: the name of the part (see terms); drive: the size as written; torque: as printed first; limit: the
+ * largest plausible torque in N·m
+ * Harm: machine
+ * Common practice, no source: the limits are our own estimates, about six times an ordinary plug and twice a bolt of
+ * class 10.9.
+ */
+export const rule = tighteningRule(
+  'torque/large-for-drive',
+  'warning',
+  ({ path, tightening, on }, { sheet }) => {
+    if (tightening.kind !== 'torque' || isDisputed(sheet, `${path}/torque`)) return []
+    const largest = largestForDrive(on)
+    const torque = statedRange(tightening.torque, 'N.m')
+    if (largest === undefined || torque === undefined || torque.high <= largest.limit) return []
+    const limit = { value: largest.limit, unit: 'N.m' as const }
+    const params = { part: on.name, drive: largest.size, torque: firstPrinted(tightening.torque), limit }
+    return [{ path: `${path}/torque`, params }]
+  },
+)

@@ -1,0 +1,24 @@
+import { boltLoad } from '../lookup/boltLoad.js'
+import { isDisputed } from '../lookup/isDisputed.js'
+import { tighteningRule } from '../ruleMakers.js'
+
+/**
+ * Bolts of stated class at about a tenth of their usual torque: kilogram-force metres taken for newton metres, inch-
+ * pounds for foot-pounds, or a decimal point. A cover would leak and shed its bolts.
+ * Judges: Every torque of a cover or shield without `thenAngle`, overrides included, by F of `torque/above-proof-
+ * load`. Finds where F is below a tenth of the proof load of the class. Not judged where a printed figure beside it
+ * disagrees.
+ * Place: `<tightening>/torque`
+ * Params: part: the name of the part (see terms); thread: as written; propertyClass: as written; torque: T as
+ * printed; load: F in N; proof: the proof load in N
+ * Harm: machine
+ * Common practice, no source: bolts are usually set to about three quarters of their proof load, some in soft
+ * housings to a third; the tenth is our own estimate.
+ */
+export const rule = tighteningRule('torque/small-for-class', 'warning', (each, { sheet }) => {
+  const { path, tightening } = each
+  const bolts = boltLoad(each)
+  if (bolts === undefined || bolts.shareOfProof >= 0.1 || isDisputed(sheet, `${path}/torque`)) return []
+  if (tightening.kind === 'torque' && tightening.thenAngle !== undefined) return []
+  return [{ path: `${path}/torque`, params: bolts.params }]
+})
