@@ -89,6 +89,7 @@ export const SECURED: readonly NeedName[] = [
 
 export const HAZARD = {
   mayMove: { code: 'procedure/caution-machine-may-move', signal: 'warning' },
+  mustNotRun: { code: 'procedure/caution-must-not-run', signal: 'notice' },
   lifting: { code: 'procedure/caution-lifting', signal: 'warning' },
   stands: { code: 'procedure/caution-stands', signal: 'warning' },
   hotOil: { code: 'procedure/caution-hot-oil', signal: 'caution' },

@@ -59,7 +59,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   'read the manual': action(MACHINE, 'read', 5, ['manual read']),
   'wear protection': action(MACHINE, 'protect', 1, ['protection worn'], { supplies: ['gloves and goggles'] }),
   'warm the oil': action(MACHINE, 'warm', 10, ['engine runs and the machine may move', 'oil warm'], {
-    needs: ['run-on-stands'],
+    needs: ['run-on-stands', 'must-not-run'],
     figures: [{ name: 'drainTemperature', of: 'each changed gearcase', leaf: '/drainTemperature' }],
     hazards: [HAZARD.hotOil],
   }),
@@ -68,8 +68,12 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     'park',
     2,
     ['engine runs and the machine may move', 'on level ground'],
-    { needs: ['run-on-stands'] },
+    { needs: ['run-on-stands', 'must-not-run'] },
   ),
+  'carry to level ground': action(MACHINE, 'carry', 15, ['engine stopped', 'on level ground'], {
+    needs: ['run-on-stands'],
+    hazards: [HAZARD.mustNotRun, HAZARD.mayMove],
+  }),
   'stop the engine': action(MACHINE, 'stop', 1, ['engine stopped'], { hazards: [HAZARD.mayMove] }),
   'chock the wheels': action(['machine', 'axle'], 'chock', 1, ['wheels chocked'], { tools: ['chocks'] }),
   'raise the machine': action(['support', 'machine'], 'raise', 3, ['raised on the jack'], {
@@ -271,7 +275,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
 
   // The run, the last checks, the used oil and the record.
   'short run': action(MACHINE, 'run', 5, ['engine runs and the machine may move', 'oil runs through'], {
-    needs: ['not-tightened', 'run-on-stands'],
+    needs: ['not-tightened', 'run-on-stands', 'must-not-run'],
     hazards: [HAZARD.hotOil],
   }),
   'let settle': action(['machine', 'gearcase'], 'settle', 'planned', ['oil settled'], {

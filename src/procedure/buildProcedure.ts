@@ -11,6 +11,7 @@ import {
 import {
   type Id,
   type Identity,
+  type MachineEventKind,
   type ProcedureDocument,
   requireDocument,
   type ServiceOnPart,
@@ -22,7 +23,7 @@ import { startWriting } from './build/writer.js'
 import { type CodeWith, type OfGearcase, type ProcedureCodes, procedureFinding } from './codes.js'
 import { indexSheet } from './indexSheet.js'
 import { listJobs } from './listJobs.js'
-import { isLevelJudged, type OilJob } from './oilJob.js'
+import { isLevelJudged, mustNotRun, type OilJob } from './oilJob.js'
 
 /** What an order of work is built for. */
 export interface BuildFacts {
@@ -32,6 +33,8 @@ export interface BuildFacts {
   readonly services: readonly Id[]
   /** Only these of the services' gearcases and instances; default: all. */
   readonly only?: readonly ServiceOnPart[]
+  /** What happened to the machine since its oil was changed, such as `submersion`; default: nothing. */
+  readonly events?: readonly MachineEventKind[]
 }
 
 export interface BuildOptions {
@@ -68,12 +71,12 @@ export function buildProcedure(
   facts: BuildFacts,
   options: BuildOptions = {},
 ): Result<ProcedureDocument, ProcedureCodes> {
-  const shape = { identity: {}, services: ['string'], 'only?': [{}] } as const
+  const shape = { identity: {}, services: ['string'], 'only?': [{}], 'events?': ['string'] } as const
   requireShape('facts', facts, shape, 'give a sheet, what is known of the machine, and services')
-  requireKnownKeys('facts', facts, ['sheet', 'identity', 'services', 'only'])
+  requireKnownKeys('facts', facts, ['sheet', 'identity', 'services', 'only', 'events'])
   requireShape('options', options, { 'id?': 'string', 'name?': 'string' }, 'leave out what is not known')
   requireKnownKeys('options', options, ['id', 'name'])
-  const { sheet, identity, services, only } = facts
+  const { sheet, identity, services, only, events } = facts
   requireDocument('facts.sheet', sheet, 'spec-sheet')
   if (services.length === 0)
     throw new RangeError('facts.services must have at least one service id, got none')
@@ -94,7 +97,7 @@ export function buildProcedure(
   ]
   if (findings.some((finding) => finding.severity === 'error')) return { ok: false, findings }
   const known = services.filter((service) => Object.hasOwn(sheet.services, service))
-  const writer = startWriting(sheet, { layout, jobs }, known)
+  const writer = startWriting(sheet, { layout, jobs, mustNotRun: mustNotRun(events) }, known)
   writeOrderOfWork(writer, jobs)
   const names = known.map((service) => sheet.services[service]?.name ?? service)
   const value: ProcedureDocument = dropUndefined({
@@ -106,6 +109,7 @@ export function buildProcedure(
     identity,
     services: [...services],
     only: only && [...only],
+    events: events && [...events],
     steps: writer.steps,
   })
   return { ok: true, value, findings }

@@ -26,6 +26,7 @@ export interface ProcedureCodes {
   'procedure/not-raised': AtPart
   'procedure/drain-not-raised': AtPart
   'procedure/run-on-stands': AtPart
+  'procedure/must-not-run': AtPart
   'procedure/wheel-not-clear': AtPart
   'procedure/wheel-turned-with-plug-out': AtPart
   'procedure/wrong-attitude': AtPart
@@ -125,6 +126,7 @@ export interface ProcedureCodes {
   'procedure/second-lift': OfGearcase
   // Cautions before a step.
   'procedure/caution-machine-may-move': Signalled
+  'procedure/caution-must-not-run': Signalled
   'procedure/caution-lifting': Signalled
   'procedure/caution-stands': Signalled
   'procedure/caution-hot-oil': Signalled

@@ -1,4 +1,4 @@
-import type { Id } from '../spec/index.js'
+import type { Id, MachineEventKind } from '../spec/index.js'
 import type { GearcaseInstance, GearcaseLayout } from './layout.js'
 
 /** What is to be done to one oil space: the owner's, with every gearcase that is emptied for it. */
@@ -20,4 +20,11 @@ export function findJob(jobs: readonly OilJob[], owner: GearcaseInstance): OilJo
 export function isLevelJudged(owner: GearcaseLayout, task: OilJob['task'] | undefined): boolean {
   if (owner.fill === undefined || owner.levelOpening === undefined) return false
   return owner.fill.method.kind !== 'by quantity' || task === 'check'
+}
+
+const SPOILS_OIL: readonly MachineEventKind[] = ['submersion', 'contamination', 'seal failure', 'oil loss']
+
+/** Whether the gears may run in what is in the case now. Source: common practice, no source. */
+export function mustNotRun(events: readonly MachineEventKind[] = []): boolean {
+  return events.some((event) => SPOILS_OIL.includes(event))
 }

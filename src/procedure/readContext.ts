@@ -3,6 +3,7 @@ import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
 import { type ProcedureCodes, procedureFinding } from './codes.js'
 import { indexSheet } from './indexSheet.js'
 import { listJobs } from './listJobs.js'
+import { mustNotRun } from './oilJob.js'
 import type { ProcedureContext } from './stepContext.js'
 
 /** The machine and the work of a procedure, with the findings about the document as a whole. */
@@ -13,7 +14,7 @@ export function readContext(
   const layout = indexSheet(sheet, procedure.identity)
   const { jobs, findings } = listJobs(sheet, layout, procedure)
   const { id, revision } = procedure.sheet
-  const context = { layout, jobs }
+  const context = { layout, jobs, mustNotRun: mustNotRun(procedure.events) }
   if (id === sheet.id && revision === sheet.revision) return { context, findings }
   const otherSheet = procedureFinding(
     'procedure/other-sheet',

@@ -26,6 +26,8 @@ export interface StepDraft {
 export interface ProcedureContext {
   readonly layout: IndexedSheet
   readonly jobs: readonly OilJob[]
+  /** Water, dirt or air in the oil, or none: running or towing would wreck the gears before the oil is changed. */
+  readonly mustNotRun: boolean
 }
 
 /** Where one step acts. */
@@ -49,10 +51,10 @@ export interface StepContext extends StepPlace {
 }
 
 /** Finds the part that a step is done on; the pointer must name one, or be absent. */
-export function placeStep({ layout, jobs }: ProcedureContext, step: StepDraft): StepPlace {
+export function placeStep({ layout, jobs, mustNotRun }: ProcedureContext, step: StepDraft): StepPlace {
   const part = step.on === undefined ? undefined : layout.parts.get(step.on)
   const instance = step.at?.instance
-  const place = { layout, jobs, step, ...(instance === undefined ? {} : { instance }) }
+  const place = { layout, jobs, mustNotRun, step, ...(instance === undefined ? {} : { instance }) }
   if (part === undefined) return place
   if (!('gearcase' in part))
     return part.kind === 'shield' ? { ...place, part, shield: part.shield } : { ...place, part }

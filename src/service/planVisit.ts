@@ -1,6 +1,7 @@
 import { dropUndefined, type Finding, type Result } from '../base/index.js'
+import { compareDates, type DateText } from '../calendar/index.js'
 import { buildProcedure, type ProcedureCodes } from '../procedure/index.js'
-import type { MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
+import type { Id, MachineEventKind, MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
 import { chooseWork } from './chooseWork.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
@@ -68,7 +69,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     taken: false,
     ...taken[place],
   }))
-  const built = chosen.length === 0 ? undefined : buildVisitProcedure(sheet, log, chosen)
+  const built = chosen.length === 0 ? undefined : buildVisitProcedure(facts, listed, chosen)
   if (built !== undefined && !built.ok) return built
   const procedure: Pick<ProcedureDocument, 'steps'> = built?.value ?? { steps: [] }
 
@@ -180,12 +181,34 @@ function reportUnlisted(
     )
 }
 
-function buildVisitProcedure(sheet: SpecSheet, { identity }: MachineLog, chosen: readonly ListedDue[]) {
+function buildVisitProcedure(facts: VisitFacts, listed: readonly ListedDue[], chosen: readonly ListedDue[]) {
+  const { sheet, log } = facts
+  const { identity } = log
   const services = [...new Set(chosen.map(({ service }) => service))]
   const only = chosen.map(({ service, gearcase, part }) =>
     dropUndefined({ service, gearcase, instance: part.instance?.id }),
   )
-  return buildProcedure({ sheet, identity, services, only })
+  const events = listOpenEvents(facts, listed)
+  return buildProcedure({ sheet, identity, services, only, ...(events.length > 0 && { events }) })
+}
+
+/** Events after which the oil of a gearcase that they concern was not changed. */
+function listOpenEvents(
+  { sheet, log, today }: VisitFacts,
+  listed: readonly ListedDue[],
+): readonly MachineEventKind[] {
+  const changed = new Set(listed.flatMap(({ gearcase, task }) => (task === 'change' ? gearcase : [])))
+  const isChangedSince = (gearcase: Id, since: DateText) =>
+    log.records.some(
+      ({ date, entries }) =>
+        compareDates(date, since) >= 0 &&
+        entries.some((one) => one.gearcase === gearcase && sheet.services[one.service]?.task === 'change'),
+    )
+  return (log.events ?? []).flatMap((event) => {
+    if ('meter' in event || compareDates(event.date, today) > 0) return []
+    const concerned = [...changed].filter((gearcase) => event.gearcases?.includes(gearcase) ?? true)
+    return concerned.every((gearcase) => isChangedSince(gearcase, event.date)) ? [] : event.kind
+  })
 }
 
 function groupByGearcase(chosen: readonly ListedDue[]): readonly WorkedGearcase[] {

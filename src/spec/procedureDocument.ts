@@ -1,7 +1,7 @@
 import type { JsonPointer } from '../base/index.js'
 import type { DocumentHead, Id, Identity } from './leaf.js'
 import type { SheetReference } from './serviceRecord.js'
-import type { WheelMark } from './specSheet.js'
+import type { MachineEventKind, WheelMark } from './specSheet.js'
 
 /** A writer's own steps for a sheet, its variant facts and services; `buildProcedure` makes the same. */
 export interface ProcedureDocument extends DocumentHead<'procedure'> {
@@ -11,6 +11,8 @@ export interface ProcedureDocument extends DocumentHead<'procedure'> {
   readonly services: readonly Id[]
   /** Only these of the services' gearcases and instances, such as those that are due; absent: all of them. */
   readonly only?: readonly ServiceOnPart[]
+  /** What happened to the machine since its oil was changed; after some of it the machine must not run. */
+  readonly events?: readonly MachineEventKind[]
   readonly steps: readonly Step[]
 }
 
@@ -36,6 +38,7 @@ export const ACTION_NAMES = [
   'read the manual',
   'wear protection',
   'park on level ground',
+  'carry to level ground',
   'warm the oil',
   'stop the engine',
   'chock the wheels',

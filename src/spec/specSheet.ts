@@ -215,6 +215,7 @@ export const MACHINE_EVENT_KINDS = [
   'storage',
   'contamination',
   'seal failure',
+  'oil loss',
 ] as const
 export type MachineEventKind = (typeof MACHINE_EVENT_KINDS)[number]
 

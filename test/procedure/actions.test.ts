@@ -51,6 +51,7 @@ describe('the table', () => {
     ])
     expect(of('notice')).toEqual([
       'procedure/caution-chips',
+      'procedure/caution-must-not-run',
       'procedure/caution-used-oil',
       'procedure/caution-weeping-taper',
       'procedure/caution-weeping-washer',

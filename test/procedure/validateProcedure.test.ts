@@ -13,6 +13,7 @@ const WITHOUT: Readonly<Record<Action, string>> = {
   'read the manual': 'manual-not-read',
   'wear protection': 'no-protection',
   'park on level ground': 'not-on-level-ground',
+  'carry to level ground': 'not-on-level-ground',
   'warm the oil': 'oil-not-warm',
   'stop the engine': 'engine-running',
   'chock the wheels': 'not-chocked',

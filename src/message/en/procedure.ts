@@ -43,6 +43,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `Oil is drained from ${the(params, 'the gearcase')} before the machine is raised for it${at(params)}. Raise it first: once the plug is out, it is too late.`,
   'procedure/run-on-stands': (params) =>
     `The machine is run or moved while it is raised${at(params)}. Lower it first.`,
+  'procedure/must-not-run': (params) =>
+    `The machine runs before its oil is changed, after what happened to it${at(params)}. Do not run or tow it: push or winch it clear and carry it.`,
   'procedure/wheel-not-clear': (params) =>
     `The wheel of ${the(params, 'the gearcase')} cannot be turned while it is on the ground${at(params)}. Raise the machine first.`,
   'procedure/wheel-turned-with-plug-out': (params) =>
@@ -178,6 +180,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The second level check of the ${gearcase}, after the run, needs a second lift.`,
   'procedure/caution-machine-may-move': ({ signal }) =>
     `${WORDS[signal]}: A machine that rolls away can crush you. Set the parking brake, take out the key and chock the wheels.`,
+  'procedure/caution-must-not-run': ({ signal }) =>
+    `${WORDS[signal]}: Gears that turn in water, in dirt or without oil are ruined in minutes. Do not run or tow the machine until the oil of every gearcase concerned is changed.`,
   'procedure/caution-lifting': ({ signal }) =>
     `${WORDS[signal]}: A raised machine can fall and kill. Keep clear of it while the jack moves, and never work under a jack.`,
   'procedure/caution-stands': ({ signal }) =>

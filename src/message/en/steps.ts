@@ -63,6 +63,12 @@ export const stepTexts: StepTexts = {
     short: () => 'Park level',
     show: () => 'The whole machine from the side, level on firm ground.',
   },
+  'carry to level ground': {
+    full: () =>
+      'Do not start or tow the machine. Push or winch it clear, then carry it to level, firm ground. Set the parking brake. Take out the key.',
+    short: () => 'Do not start or tow: winch clear, carry to level ground, brake on, key out',
+    show: () => 'The machine on a trailer, engine off.',
+  },
   'warm the oil': {
     full: ({ temperature }) =>
       temperature === undefined

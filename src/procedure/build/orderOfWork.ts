@@ -20,8 +20,11 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
   const changes = jobs.filter((job) => job.task === 'change')
   write(writer, 'read the manual')
   write(writer, 'wear protection')
-  if (changes.length > 0) write(writer, 'warm the oil')
-  park(writer)
+  if (writer.context.mustNotRun) write(writer, 'carry to level ground')
+  else {
+    if (changes.length > 0) write(writer, 'warm the oil')
+    park(writer)
+  }
   const tasks = jobs.flatMap((job) => planTasks(writer, job))
   writeTasks(writer, jobs, tasks)
   const again = jobs.filter(isRechecked)

@@ -58,7 +58,7 @@ export const OPENING_NEEDS = {
   },
   'drain-not-out': isRemoved,
   'not-removed': isRemoved,
-  'oil-not-warm': ({ state }) => state.oilWarm || [{ do: 'warm the oil' }],
+  'oil-not-warm': ({ state, mustNotRun }) => mustNotRun || state.oilWarm || [{ do: 'warm the oil' }],
   'breather-not-cleared': ({ state, self }) =>
     self === undefined ||
     self.gearcase.gearcase.breather === undefined ||

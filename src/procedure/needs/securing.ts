@@ -15,7 +15,8 @@ import {
 export const SECURING_NEEDS = {
   'manual-not-read': ({ state }) => state.manualRead || [{ do: 'read the manual' }],
   'no-protection': ({ state }) => state.protectionWorn || [{ do: 'wear protection' }],
-  'not-on-level-ground': ({ state }) => state.ground === 'level' || [{ do: 'park on level ground' }],
+  'not-on-level-ground': ({ state, mustNotRun }) =>
+    state.ground === 'level' || [{ do: mustNotRun ? 'carry to level ground' : 'park on level ground' }],
   'engine-running': ({ state }) => state.engine === 'stopped' || [{ do: 'stop the engine' }],
   'not-chocked': ({ state }) => state.chocked.length > 0 || [{ do: 'chock the wheels' }],
   'chocks-on-lifted-wheels': (context) => {
@@ -40,6 +41,13 @@ export const SECURING_NEEDS = {
   'drain-not-raised': (context) =>
     noneOf(isDrain(context) ? raiseOnStands(listMissingSupports(context)) : []),
   'run-on-stands': ({ state }) => state.lifted.length === 0 || [{ do: 'lower the machine' }],
+  'must-not-run': ({ state, jobs, mustNotRun, step }) => {
+    const changes = jobs.filter(({ task }) => task === 'change')
+    const isRenewed =
+      changes.length > 0 && changes.every(({ owner }) => gearcaseAt(state, owner).oil === 'new')
+    if (!mustNotRun || isRenewed) return true
+    return step.do === 'park on level ground' ? [{ do: 'carry to level ground' }] : []
+  },
   'wheel-not-clear': (context) => {
     const missing = listMissingSupports(context)
     if (context.gearcase === undefined) return true

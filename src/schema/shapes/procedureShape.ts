@@ -1,4 +1,4 @@
-import { ACTION_NAMES, WHEEL_MARKS } from '../../spec/index.js'
+import { ACTION_NAMES, MACHINE_EVENT_KINDS, WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce, list, object, record } from './makeShape.js'
 import { identityShape, sheetReferenceShape } from './referenceShapes.js'
 import { document, textShapes } from './textShapes.js'
@@ -21,6 +21,7 @@ export const procedureShape = /* @__PURE__ */ buildOnce(() => {
     identity: identityShape(),
     services: list(text.id),
     'only?': list({ service: text.id, gearcase: text.id, 'instance?': text.id }),
+    'events?': list(MACHINE_EVENT_KINDS),
     steps: list(step),
   })
 })

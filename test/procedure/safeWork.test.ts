@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest'
+import { buildProcedure, validateProcedure } from '../../src/v1/procedure.js'
+import type { MachineEventKind, ProcedureDocument, Step } from '../../src/v1/spec.js'
+import { build, varietySheet } from './sheets.js'
+
+// What can hurt: named cases of the trade, each as the words of the plan and as a writer's mistake that is reported.
+
+const wordsOf = (steps: readonly Step[]) => steps.map((step) => step.do)
+const codesOf = (procedure: ProcedureDocument, sheet = varietySheet) =>
+  validateProcedure(procedure, sheet).map((one) => one.code)
+
+describe('submerged, oil lost, contaminated, seal failed', () => {
+  const afterEvent = (event: MachineEventKind, service = 'rear-change') => {
+    const built = buildProcedure({ sheet: varietySheet, identity: {}, services: [service], events: [event] })
+    if (!built.ok) throw new Error(JSON.stringify(built.findings))
+    return built.value
+  }
+
+  test.each(['submersion', 'oil loss', 'contamination', 'seal failure'] as const)(
+    '%s: carried, not run, not warmed, and the cold oil is no mistake',
+    (event) => {
+      const procedure = afterEvent(event)
+      expect(wordsOf(procedure.steps).slice(0, 4)).toEqual([
+        'read the manual',
+        'wear protection',
+        'carry to level ground',
+        'chock the wheels',
+      ])
+      const refilled = wordsOf(procedure.steps).indexOf('pour the oil')
+      expect(wordsOf(procedure.steps).slice(0, refilled)).not.toContain('park on level ground')
+      expect(wordsOf(procedure.steps)).not.toContain('warm the oil')
+      expect(codesOf(procedure)).toEqual([])
+    },
+  )
+
+  test.each(['rebuild', 'storage'] as const)('%s: driven in and warmed as always', (event) => {
+    expect(wordsOf(afterEvent(event).steps)).toContain('warm the oil')
+  })
+
+  test('a level check alone does not run it either', () => {
+    const procedure = afterEvent('submersion', 'rear-check')
+    expect(wordsOf(procedure.steps)).not.toContain('park on level ground')
+    expect(codesOf(procedure)).toEqual([])
+  })
+
+  test('a writer who drives it in or warms it is stopped; a run on new oil is right', () => {
+    const driven = { ...build(varietySheet, ['rear-change']), events: ['submersion'] } as const
+    expect(validateProcedure(driven, varietySheet).map((one) => [one.code, one.path])).toEqual([
+      ['procedure/must-not-run', `/steps/${wordsOf(driven.steps).indexOf('warm the oil')}`],
+      ['procedure/must-not-run', `/steps/${wordsOf(driven.steps).indexOf('park on level ground')}`],
+    ])
+  })
+})
