@@ -131,7 +131,7 @@ function oilsLines(context: CardContext, { choices }: OilsStated, from: JsonPoin
 export function sealLine({ words }: CardContext, seal: Seal, from: JsonPointer): Line {
   if (seal.kind === 'not stated') return quoted(words.notStated, from, 'gap')
   const lines = [quoted(words.seals[seal.kind], `${from}/kind`)]
-  if (seal.kind === 'crush washer') lines.push(quoted(words.sealForms[seal.form], `${from}/form`))
+  if ('form' in seal) lines.push(quoted(words.sealForms[seal.form], `${from}/form`))
   if (seal.kind === 'crush washer' || seal.kind === 'bonded seal' || seal.kind === 'o-ring') {
     if (seal.material !== 'not stated')
       lines.push(quoted(words.sealMaterials[seal.material], `${from}/material`))

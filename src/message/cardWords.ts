@@ -75,7 +75,7 @@ export interface CardWords {
   /** The name of a figure of the role `level`, by its measure. */
   readonly levels: Words<'duration' | 'length' | 'temperature'>
   readonly seals: Words<Seal['kind']>
-  readonly sealForms: Words<CrushWasher['form']>
+  readonly sealForms: Words<CrushWasher['form'] | 'profile ring'>
   readonly sealMaterials: Words<CrushWasher['material'] | Elastomer>
   readonly replace: Words<Replacement | 'cannot tell'>
   readonly threadConditions: Words<ThreadCondition>

@@ -2,6 +2,7 @@ import { quoteValue, type Reason, refuse, requireObject } from '../base/index.js
 import { convert, type Quantity } from '../quantity/index.js'
 import type { ORing } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
+import { plainRing } from './plainRing.js'
 
 export interface ORingVerdict {
   /** `found`: only a size was given, and it is a row's; `not in the table`: no checked row, which says nothing against it. */
@@ -17,17 +18,17 @@ export interface ORingVerdict {
 }
 
 /**
- * Whether an o-ring's dash number and its printed size are the same ring, for checking sheets and stock.
- * Only checked rows are known; for other numbers see AS568 itself.
+ * Whether an o-ring's number and its printed size are the same ring, for checking sheets and stock.
+ * Only some rows are known; for other numbers see AS568 or JIS B 2401 itself.
  *
  * A figure agrees when the row's value is within half of its last printed digit, plus the half hundredth of a millimetre
- * to which metric charts are rounded.
+ * (half thousandth of an inch) to which charts are rounded.
  *
- * @param ring - `designation` as printed (`-214`, `214`, `AS568-214`) and `size` in mm, either or both
+ * @param ring - `designation` as printed (`-214`, `214`, `AS568-214`, `P22`, `G45`) and `size`, either or both
  * @returns the verdict, and the row in mm where there is one
  * @throws TypeError when `ring` has the wrong shape
  *
- * Source: AS568 sizes, 0xx, 1xx and 2xx rows read second hand in seal makers' charts.
+ * Source: AS568 sizes, 0xx, 1xx and 2xx rows read second hand in seal makers' charts; JIS B 2401 P and G rows from memory.
  *
  * @example
  * ```ts
@@ -49,7 +50,7 @@ export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerd
   if (designation === undefined && size === undefined)
     return { verdict: 'cannot tell', reasons: [sealReason('seal/o-ring-not-described', {})] }
   if (designation === undefined) {
-    const found = AS568_ROWS.map(rowInMillimetres).find((row) => size !== undefined && sameSize(row, size))
+    const found = rings().find((row) => size !== undefined && sameSize(row, size))
     return found === undefined
       ? { verdict: 'not in the table', reasons: [sealReason('seal/o-ring-size-not-in-table', {})] }
       : {
@@ -58,38 +59,56 @@ export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerd
           reasons: [sealReason('seal/o-ring-found', { designation: found.designation })],
         }
   }
-  const dash = /^(?:AS ?568[A-Z]?)?[ -]*([0-9]{3})$/.exec(designation.slice(0, 20).trim().toUpperCase())?.[1]
-  const listed = AS568_ROWS.find(([name]) => name === dash)
-  if (listed === undefined) {
+  const number = plainRing(designation)
+  const row = rings().find((one) => one.designation.replace('-', '') === number)
+  if (row === undefined) {
     const params = { designation: designation.slice(0, 40) }
     return { verdict: 'not in the table', reasons: [sealReason('seal/o-ring-not-in-table', params)] }
   }
-  const row = rowInMillimetres(listed)
   const params = { designation: row.designation, inside: row.inside, section: row.section }
   return size === undefined || sameSize(row, size)
     ? { verdict: 'agrees', row, reasons: [sealReason('seal/o-ring-agrees', params)] }
     : { verdict: 'differs', row, reasons: [sealReason('seal/o-ring-differs', params)] }
 }
 
-function rowInMillimetres([dash, insideInches, sectionInches]: (typeof AS568_ROWS)[number]) {
-  const inside = convert({ value: insideInches, unit: 'in' }, 'mm')
-  const section = convert({ value: sectionInches, unit: 'in' }, 'mm')
-  const outside = { value: inside.value + 2 * section.value, unit: 'mm' } as const
-  return { designation: `-${dash}`, inside, section, outside }
+type Row = NonNullable<ORingVerdict['row']>
+
+function sameSize(row: Row, size: NonNullable<ORing['size']>): boolean {
+  return agrees(size.inside, row.inside, size.unit) && agrees(size.section, row.section, size.unit)
 }
 
-function sameSize(
-  row: { readonly inside: Quantity<'mm'>; readonly section: Quantity<'mm'> },
-  size: NonNullable<ORing['size']>,
-): boolean {
-  return agrees(size.inside, row.inside.value) && agrees(size.section, row.section.value)
-}
-
-function agrees(figure: string, millimetres: number): boolean {
+function agrees(figure: string, length: Quantity<'mm'>, unit: 'mm' | 'in'): boolean {
   const decimals = (figure.split('.')[1] ?? '').length
+  const chart = unit === 'in' ? 0.0005 : 0.005
   // a billionth for the binary sum of the two halves
-  return Math.abs(Number(figure) - millimetres) <= 0.5 * 10 ** -decimals + 0.005 + 1e-9
+  return Math.abs(Number(figure) - convert(length, unit).value) <= 0.5 * 10 ** -decimals + chart + 1e-9
 }
+
+function rings(): readonly Row[] {
+  const mm = (value: number) => ({ value, unit: 'mm' as const })
+  const row = (designation: string, inside: number, section: number): Row => {
+    const outside = mm(inside + 2 * section)
+    return { designation, inside: mm(inside), section: mm(section), outside }
+  }
+  const fromInches = (value: number) => convert({ value, unit: 'in' }, 'mm').value
+  return [
+    ...AS568_ROWS.map(([dash, inside, section]) => row(`-${dash}`, fromInches(inside), fromInches(section))),
+    ...JIS_ROWS.flatMap(([series, numbers, less, section]) =>
+      numbers.split(' ').map((number) => {
+        const inside = Number((Number.parseInt(number, 10) - less).toFixed(1))
+        return row(`${series}${number}`, inside, section)
+      }),
+    ),
+  ]
+}
+
+/** JIS B 2401, from memory: series, numbers, what the inside is smaller than the number, section; mm. */
+const JIS_ROWS: readonly (readonly [string, string, number, number])[] = [
+  ['P', '3 4 5 6 7 8 9 10', 0.2, 1.9],
+  ['P', '10A 12 14 15 16 18 20 21 22', 0.2, 2.4],
+  ['P', '22A 24 25 26 28 30 32 34 35 38 40 42 45 50', 0.3, 3.5],
+  ['G', '25 30 35 40 45 50 55 60 65 70 75 80 85 90 95 100', 0.6, 3.1],
+]
 
 /**
  * Rows of AS568 read second hand in a chart: dash number, inside diameter and section in inches. Only the 0xx, 1xx and

@@ -1,4 +1,4 @@
-import { type Reason, refuse, requireObject } from '../base/index.js'
+import { type Reason, refuse, requireObject, requireOneOf } from '../base/index.js'
 import { convert } from '../quantity/index.js'
 import type { CrushWasher } from '../spec/index.js'
 import { parseThread, type Thread } from '../thread/index.js'
@@ -21,20 +21,29 @@ const ROWS: readonly (readonly [string, number, number, number])[] = [
   ['M30', 30, 36, 2],
 ]
 
-/** Outside diameters of ISO 228-1 threads in mm, from memory. */
+/** Outside diameters of ISO 228-1 threads in mm, from memory; 1 3/4 read second hand. */
 const PIPE: Readonly<Record<string, number>> = {
   '1/8': 9.728,
   '1/4': 13.157,
   '3/8': 16.662,
   '1/2': 20.955,
+  '5/8': 22.911,
   '3/4': 26.441,
+  '7/8': 30.201,
   '1': 33.249,
+  '1 1/8': 37.897,
+  '1 1/4': 41.91,
+  '1 1/2': 47.803,
+  '1 3/4': 53.746,
+  '2': 59.614,
 }
 
 /** House rule: the next thread size is 2 mm away from M14 on, so half of that still fits only one thread. */
 const MAX_PLAY = 1
 /** House rule: the narrowest checked row has 4 mm more outside than inside; half of that still seals. */
 const MIN_RIM = 2
+/** House rule: plugs with a ring held in an undercut lose 2 to 4 mm of diameter there. */
+const MAX_UNDERCUT = 4
 const MIN_THICKNESS = 0.5
 const MAX_THICKNESS = 4
 
@@ -42,10 +51,12 @@ const MAX_THICKNESS = 4
  * Whether a sealing washer fits a plug's thread, for checking sheets and stock. It compares sizes only, not
  * the plug's collar or the housing's face, which no sheet states.
  *
- * Fits when thread diameter ≤ inside ≤ thread diameter + 1 mm; both ends included.
+ * Fits when thread diameter ≤ inside ≤ thread diameter + 1 mm, both ends included, where the inside is anything that rounds to
+ * the printed figure: `33` is 32.5 to 33.5 mm and goes over G 1, 33.249 mm.
  *
  * @param thread - as printed (`M18x1.5`, `G 1/2`) or already read by `parseThread`
- * @param size - of the washer or bonded seal, in mm, as the sheet prints it; absent: `cannot tell`
+ * @param size - of the washer or bonded seal, in mm or inches, as the sheet prints it; absent: `cannot tell`
+ * @param form - of a ring that the plug holds in an undercut: `captive` or `profile ring`, which may be smaller than the thread
  * @returns the verdict with reasons; a taper thread takes no washer
  * @throws TypeError when an argument has the wrong shape
  *
@@ -60,7 +71,11 @@ const MAX_THICKNESS = 4
  * checkWasherFit('M18x1.5', size).verdict // => 'does not fit'
  * ```
  */
-export function checkWasherFit(thread: string | Thread, size: CrushWasher['size']): WasherFit {
+export function checkWasherFit(
+  thread: string | Thread,
+  size: CrushWasher['size'],
+  form?: CrushWasher['form'] | 'profile ring',
+): WasherFit {
   const read = typeof thread === 'string' ? readThread(thread) : thread
   if (read === undefined)
     return cannotTell(sealReason('seal/thread-not-read', { thread: String(thread).slice(0, 40) }))
@@ -82,33 +97,41 @@ export function checkWasherFit(thread: string | Thread, size: CrushWasher['size'
   }
   const diameter = majorDiameter(read)
   if (diameter === undefined) return cannotTell(sealReason('seal/pipe-size-not-known', { thread: name }))
-  const hole = Number(inside)
-  const mm = (value: number | string) => ({ value, unit: 'mm' as const })
-  const shownHole = { thread: name, inside: mm(inside), major: mm(diameter) }
-  if (hole < diameter)
+  const { unit } = size
+  requireOneOf('size.unit', unit, ['mm', 'in'])
+  const length = (figure: string) => convert({ value: Number(figure), unit }, 'mm').value
+  const hole = length(inside)
+  const rounding = length(String(0.5 * 10 ** -(inside.split('.')[1] ?? '').length))
+  const mm = (value: number) => ({ value, unit: 'mm' as const })
+  const printed = (value: string) => ({ value, unit })
+  const shownHole = { thread: name, inside: printed(inside), major: mm(diameter) }
+  const held = form === 'captive' || form === 'profile ring'
+  // a billionth for the binary sum
+  if (hole + rounding + 1e-9 < diameter - (held ? MAX_UNDERCUT : 0))
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-small', shownHole)] }
-  if (hole > diameter + MAX_PLAY) {
+  if (hole - rounding - 1e-9 > diameter + MAX_PLAY) {
     const params = { ...shownHole, largest: mm(diameter + MAX_PLAY) }
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-wide', params)] }
   }
   const doubts: Reason<keyof SealCodes>[] = []
-  if (Number(outside) < hole + MIN_RIM) {
-    const params = { inside: mm(inside), outside: mm(outside), smallest: mm(hole + MIN_RIM) }
+  if (length(outside) < hole + MIN_RIM) {
+    const params = { inside: printed(inside), outside: printed(outside), smallest: mm(hole + MIN_RIM) }
     doubts.push(sealReason('seal/washer-rim-too-narrow', params))
   }
-  if (Number(thickness) < MIN_THICKNESS || Number(thickness) > MAX_THICKNESS) {
-    const params = { thickness: mm(thickness), min: mm(MIN_THICKNESS), max: mm(MAX_THICKNESS) }
+  if (length(thickness) < MIN_THICKNESS || length(thickness) > MAX_THICKNESS) {
+    const params = { thickness: printed(thickness), min: mm(MIN_THICKNESS), max: mm(MAX_THICKNESS) }
     doubts.push(sealReason('seal/washer-thickness-doubtful', params))
   }
   if (doubts.length > 0) return { verdict: 'doubtful', reasons: doubts }
-  const washer = `${inside} × ${outside} × ${thickness}`
+  if (held) return cannotTell(sealReason('seal/ring-held-on-plug', { thread: name }))
+  const washer = `${inside} × ${outside} × ${thickness} ${unit}`
   const row = ROWS.some(
     ([size, d1, d2, h]) =>
       read.kind === 'metric' &&
       size === `M${read.majorDiameter.value}` &&
       d1 === hole &&
-      d2 === Number(outside) &&
-      h === Number(thickness),
+      d2 === length(outside) &&
+      h === length(thickness),
   )
   return row
     ? { verdict: 'in the table', reasons: [sealReason('seal/washer-in-table', { thread: name, washer })] }

@@ -23,6 +23,7 @@ export interface SealCodes {
   'seal/size-not-stated': Nothing
   'seal/taper-thread-takes-no-washer': { thread: string }
   'seal/pipe-size-not-known': { thread: string }
+  'seal/ring-held-on-plug': { thread: string }
   'seal/washer-in-table': { thread: string; washer: string }
   'seal/washer-plausible': { thread: string; washer: string }
   'seal/washer-too-small': { thread: string; inside: Amount; major: Amount }

@@ -1,4 +1,5 @@
 import type { Seal } from '../spec/index.js'
+import { plainRing } from './plainRing.js'
 
 /**
  * Whether two descriptions mean the same part: `yes` or `no` where they say so, `perhaps` where a fact is missing on
@@ -7,7 +8,11 @@ import type { Seal } from '../spec/index.js'
 export function isSameSeal(needed: Seal, offered: Seal): 'yes' | 'no' | 'perhaps' {
   if (needed.kind !== offered.kind || needed.kind === 'none' || needed.kind === 'not stated') return 'no'
   const parts = [needed, offered].map((seal) => ('partNumber' in seal ? seal.partNumber : undefined))
-  const facts = factsOf(needed).map((fact, place) => sameFact(fact, factsOf(offered)[place]))
+  const facts = factsOf(needed).map((fact, place) => {
+    const other = factsOf(offered)[place]
+    // a size in the other unit is compared by measuring
+    return sameFact(fact, other?.endsWith(' in') === fact?.endsWith(' in') ? other : undefined)
+  })
   if (parts[0] !== undefined && parts[1] !== undefined)
     return plain(parts[0]) === plain(parts[1]) ? 'yes' : 'no'
   if (facts.includes('no')) return 'no'
@@ -19,14 +24,14 @@ function factsOf(seal: Seal): (string | undefined)[] {
   switch (seal.kind) {
     case 'crush washer':
     case 'bonded seal': {
-      const { inside, outside, thickness } = seal.size ?? {}
-      const form = seal.kind === 'crush washer' ? seal.form : 'bonded'
-      return [form, stated(seal.material), number(inside), number(outside), number(thickness)]
+      const { inside, outside, thickness, unit } = seal.size ?? {}
+      const sizes = [inside, outside, thickness].map((figure) => length(figure, unit))
+      return [seal.form ?? 'bonded', stated(seal.material), ...sizes]
     }
     case 'o-ring': {
-      const dash = /([0-9]{3})$/.exec(seal.designation ?? '')?.[1]
-      const size =
-        seal.size === undefined ? undefined : `${number(seal.size.inside)}×${number(seal.size.section)}`
+      const dash = plainRing(seal.designation)
+      const { inside, section, unit } = seal.size ?? {}
+      const size = unit === undefined ? undefined : `${length(inside, unit)}×${length(section, unit)}`
       return [
         stated(seal.material),
         dash === undefined && size === undefined ? undefined : `${dash ?? ''}|${size ?? ''}`,
@@ -60,8 +65,8 @@ function stated(material: string): string | undefined {
 }
 
 /** `1.50` and `1.5` are one size. */
-function number(figure: string | undefined): string | undefined {
-  return figure === undefined ? undefined : String(Number(figure))
+function length(figure: string | undefined, unit: string | undefined): string | undefined {
+  return figure === undefined ? undefined : `${Number(figure)}${unit === 'in' ? ' in' : ''}`
 }
 
 function plain(text: string): string {

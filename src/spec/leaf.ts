@@ -112,24 +112,27 @@ interface SealPart {
 
 export interface CrushWasher extends SealPart {
   readonly kind: 'crush washer'
-  readonly form: 'flat' | 'folded'
+  /** `captive`: held on the plug, in the undercut behind its thread. */
+  readonly form: 'flat' | 'folded' | 'captive'
   readonly material: 'copper' | 'aluminium' | 'soft steel' | 'fibre' | 'not stated'
   readonly size?: {
     readonly inside: Figure
     readonly outside: Figure
     readonly thickness: Figure
-    readonly unit: 'mm'
+    readonly unit: 'mm' | 'in'
   }
 }
 
 export interface BondedSeal extends SealPart {
   readonly kind: 'bonded seal'
+  /** `profile ring`: all rubber, in the undercut behind the plug's thread. Default: a washer with a rubber lip. */
+  readonly form?: 'profile ring'
   readonly material: Elastomer
   readonly size?: {
     readonly inside: Figure
     readonly outside: Figure
     readonly thickness: Figure
-    readonly unit: 'mm'
+    readonly unit: 'mm' | 'in'
   }
 }
 
@@ -149,9 +152,9 @@ export type Elastomer =
 export interface ORing extends SealPart {
   readonly kind: 'o-ring'
   readonly material: Elastomer
-  /** `designation` is an AS568 dash number such as `-214`. */
+  /** An AS568 dash number such as `-214`, or a JIS B 2401 number such as `P22` or `G45`. */
   readonly designation?: string
-  readonly size?: { readonly inside: Figure; readonly section: Figure; readonly unit: 'mm' }
+  readonly size?: { readonly inside: Figure; readonly section: Figure; readonly unit: 'mm' | 'in' }
 }
 
 export interface ThreadSealant extends SealPart {

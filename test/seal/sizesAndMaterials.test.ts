@@ -14,6 +14,12 @@ const size = (inside: string, outside: string, thickness = '1.5'): Size => ({
   thickness,
   unit: 'mm',
 })
+const inches = (inside: string, outside: string): Size => ({
+  inside,
+  outside,
+  thickness: '0.06',
+  unit: 'in',
+})
 const celsius = (value: number) => ({ value, unit: 'degC' }) as const
 const codes = (verdict: { reasons: readonly { code: string }[] }) => verdict.reasons.map(({ code }) => code)
 
@@ -47,7 +53,19 @@ describe('checkWasherFit', () => {
     ['M10', size('10', '13.5', '1'), 'plausible', 'seal/washer-plausible'],
     ['G 1/2', size('21', '26'), 'plausible', 'seal/washer-plausible'],
     ['G 1/2', size('20.5', '26'), 'does not fit', 'seal/washer-too-small'],
-    ['G 2', size('60', '70'), 'cannot tell', 'seal/pipe-size-not-known'],
+    ['Rp 1/16', size('8', '12'), 'cannot tell', 'seal/pipe-size-not-known'],
+    // the printed rounding counts: 33 is 32.5 to 33.5 mm, 19 goes over 19.05 mm
+    ['G 1', size('33', '39', '2'), 'plausible', 'seal/washer-plausible'],
+    ['G 1', size('33.0', '39', '2'), 'does not fit', 'seal/washer-too-small'],
+    ['G 1 1/4', size('42', '49', '2'), 'plausible', 'seal/washer-plausible'],
+    ['3/4-16 UNF', size('19', '25'), 'plausible', 'seal/washer-plausible'],
+    ['3/4-16 UNF', size('18', '25'), 'does not fit', 'seal/washer-too-small'],
+    ['M18x1.5', size('20', '24'), 'does not fit', 'seal/washer-too-wide'],
+    ['3/4-16 UNF', inches('0.75', '1.00'), 'plausible', 'seal/washer-plausible'],
+    ['3/4-16 UNF', inches('0.700', '1.000'), 'does not fit', 'seal/washer-too-small'],
+    ['3/4-16 UNF', inches('0.80', '1.00'), 'does not fit', 'seal/washer-too-wide'],
+    ['3/4-16 UNF', inches('0.75', '0.80'), 'doubtful', 'seal/washer-rim-too-narrow'],
+    ['M18x1.5', inches('0.72', '0.94'), 'plausible', 'seal/washer-plausible'],
     ['3/4-16 UNF', size('19.5', '25'), 'plausible', 'seal/washer-plausible'],
     ['1/2-14 NPT', size('21', '26'), 'does not fit', 'seal/taper-thread-takes-no-washer'],
     ['M18', undefined, 'cannot tell', 'seal/size-not-stated'],
@@ -57,6 +75,17 @@ describe('checkWasherFit', () => {
     expect(judged.verdict).toBe(answer)
     expect(codes(judged)).toContain(code)
   })
+
+  it.each(['captive', 'profile ring'] as const)(
+    'a %s is held in an undercut: smaller is no mistake',
+    (form) => {
+      expect(codes(checkWasherFit('M18x1.5', size('15.7', '22'), form))).toEqual(['seal/ring-held-on-plug'])
+      expect(checkWasherFit('M18x1.5', size('14', '22'), form).verdict).toBe('cannot tell')
+      expect(checkWasherFit('M18x1.5', size('13.4', '22'), form).verdict).toBe('does not fit')
+      expect(checkWasherFit('M18x1.5', size('20', '24'), form).verdict).toBe('does not fit')
+      expect(checkWasherFit('M18x1.5', size('15.7', '22'), 'flat').verdict).toBe('does not fit')
+    },
+  )
 
   it('takes a thread already read', () => {
     const read = parseThread('M18x1.5')
@@ -114,7 +143,13 @@ describe('checkORing', () => {
     ['214', 'agrees'],
     ['-200', 'not in the table'],
     ['-325', 'not in the table'],
-    ['P22A', 'not in the table'],
+    ['P22A', 'agrees'],
+    ['p22', 'agrees'],
+    ['JIS B 2401 G45', 'agrees'],
+    ['1A P22', 'agrees'],
+    ['P23', 'not in the table'],
+    ['P214', 'not in the table'],
+    ['G150', 'not in the table'],
     ['9'.repeat(10_000), 'not in the table'],
   ])('%s: %s', (designation, answer) => {
     expect(checkORing({ designation }).verdict).toBe(answer)
@@ -131,6 +166,31 @@ describe('checkORing', () => {
     expect(at('12.42')).toBe('differs')
     const wrong = checkORing({ designation: '-214', size: { inside: '24.99', section: '2.62', unit: 'mm' } })
     expect(codes(wrong)).toEqual(['seal/o-ring-differs'])
+  })
+
+  it.each([
+    // JIS B 2401 from memory: inside and section, mm
+    ['P10', '9.8', '1.9'],
+    ['P22', '21.8', '2.4'],
+    ['P22A', '21.7', '3.5'],
+    ['P40', '39.7', '3.5'],
+    ['G25', '24.4', '3.1'],
+    ['G100', '99.4', '3.1'],
+  ])('JIS %s is %s × %s mm', (designation, inside, section) => {
+    const judged = checkORing({ designation, size: { inside, section, unit: 'mm' } })
+    expect(judged.verdict).toBe('agrees')
+    expect(checkORing({ size: { inside, section, unit: 'mm' } }).row?.designation).toBe(designation)
+    expect(checkORing({ designation, size: { inside, section: '1.5', unit: 'mm' } }).verdict).toBe('differs')
+  })
+
+  it('compares inches as charts print them', () => {
+    const at = (inside: string, section: string) =>
+      checkORing({ designation: '-214', size: { inside, section, unit: 'in' } }).verdict
+    expect([at('0.984', '0.139'), at('0.98', '0.14'), at('1.000', '0.139')]).toEqual([
+      'agrees',
+      'agrees',
+      'differs',
+    ])
   })
 
   it('says where nothing is described or no row is known', () => {

@@ -153,7 +153,7 @@ export const cardWords: CardWords = {
     none: 'no seal',
     'not stated': 'seal not stated',
   },
-  sealForms: same('flat', 'folded'),
+  sealForms: { ...same('flat', 'folded', 'profile ring'), captive: 'held on the plug' },
   sealMaterials: {
     ...same('copper', 'aluminium', 'soft steel', 'fibre'),
     ...same('NBR', 'HNBR', 'FKM', 'ACM', 'EPDM', 'VMQ', 'FVMQ', 'AU', 'CR', 'FFKM'),

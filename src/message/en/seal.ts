@@ -28,9 +28,11 @@ export const sealTexts: Texts<SealCodes> = {
   'seal/taper-thread-takes-no-washer': ({ thread }) =>
     `${thread} is a taper thread: it seals in the thread and takes no washer.`,
   'seal/pipe-size-not-known': ({ thread }) => `Diameter of ${thread} not known.`,
-  'seal/washer-in-table': ({ thread, washer }) => `${washer} mm is a DIN 7603 size for ${thread}.`,
+  'seal/ring-held-on-plug': ({ thread }) =>
+    `The ring is held on the plug, behind its thread ${thread}; its size is the plug maker’s.`,
+  'seal/washer-in-table': ({ thread, washer }) => `${washer} is a DIN 7603 size for ${thread}.`,
   'seal/washer-plausible': ({ thread, washer }) =>
-    `${washer} mm fits over ${thread}; it is not one of the DIN 7603 sizes in the table.`,
+    `${washer} fits over ${thread}; it is not one of the DIN 7603 sizes in the table.`,
   'seal/washer-too-small': ({ thread, inside, major }, say) =>
     `Washer inside diameter ${say.quantity(inside)} does not fit over ${thread}, diameter ${say.quantity(major)}.`,
   'seal/washer-too-wide': ({ thread, inside, largest }, say) =>
@@ -45,8 +47,9 @@ export const sealTexts: Texts<SealCodes> = {
     `The size does not match ${designation}: inside diameter ${say.quantity(inside)}, section ${say.quantity(section)}.`,
   'seal/o-ring-found': ({ designation }) => `This is the size of ${designation}.`,
   'seal/o-ring-not-in-table': ({ designation }) =>
-    `${designation} is not one of the AS568 sizes in the table. Look it up in AS568.`,
-  'seal/o-ring-size-not-in-table': () => 'The size is not one of the AS568 sizes in the table.',
+    `${designation} is not one of the AS568 and JIS B 2401 sizes in the table. Look it up there.`,
+  'seal/o-ring-size-not-in-table': () =>
+    'The size is not one of the AS568 and JIS B 2401 sizes in the table.',
   'seal/o-ring-not-described': () => 'O-ring size and dash number not stated.',
   'seal/material-not-stated': () => 'Seal material not stated.',
   'seal/material-never': ({ material, medium }) => `${material} swells in ${medium}. Never fit it.`,

@@ -3,7 +3,8 @@ import { sealRule } from '../ruleMakers.js'
 
 /**
  * A sealing washer whose hole is smaller than its plug's thread or much wider, or any washer on a taper thread: it is
- * from another line of the parts list, and the plug would weep.
+ * from another line of the parts list, and the plug would weep. The printed rounding counts; a ring held in an undercut
+ * of the plug may be up to 4 mm smaller.
  * Judges: Every crush washer and bonded seal of an opening with a thread, overrides included, by the
  * judgement of `checkWasherFit`. A rim or a thickness out of the ordinary is a warning.
  * Place: `<seal>/size`; the seal itself where it has no size
@@ -14,7 +15,7 @@ import { sealRule } from '../ruleMakers.js'
 export const rule = sealRule('seal/washer-does-not-fit', 'error', ({ path, seal, on }) => {
   if (on.kind !== 'opening' || on.part.thread === undefined) return []
   if (seal.kind !== 'crush washer' && seal.kind !== 'bonded seal') return []
-  const { verdict, reasons } = checkWasherFit(on.part.thread, seal.size)
+  const { verdict, reasons } = checkWasherFit(on.part.thread, seal.size, seal.form)
   const [reason] = reasons
   if ((verdict !== 'does not fit' && verdict !== 'doubtful') || reason === undefined) return []
   const at = seal.size === undefined ? path : `${path}/size`

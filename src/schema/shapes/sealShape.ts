@@ -16,19 +16,24 @@ export const sealShape = /* @__PURE__ */ buildOnce(() => {
     oneOf(['NBR', 'HNBR', 'FKM', 'ACM', 'EPDM', 'VMQ', 'FVMQ', 'AU', 'CR', 'FFKM', 'not stated']),
   )
   const { sizeFigure } = text
-  const ringSize = { inside: sizeFigure, outside: sizeFigure, thickness: sizeFigure, unit: 'mm' } as const
+  const ringSize = {
+    inside: sizeFigure,
+    outside: sizeFigure,
+    thickness: sizeFigure,
+    unit: ['mm', 'in'],
+  } as const
   return choice('seal', [
     kind('crush washer', {
-      form: ['flat', 'folded'],
+      form: ['flat', 'folded', 'captive'],
       material: ['copper', 'aluminium', 'soft steel', 'fibre', 'not stated'],
       'size?': ringSize,
       ...bought,
     }),
-    kind('bonded seal', { material: elastomer, 'size?': ringSize, ...bought }),
+    kind('bonded seal', { 'form?': ['profile ring'], material: elastomer, 'size?': ringSize, ...bought }),
     kind('o-ring', {
       material: elastomer,
       'designation?': text.text,
-      'size?': { inside: sizeFigure, section: sizeFigure, unit: 'mm' },
+      'size?': { inside: sizeFigure, section: sizeFigure, unit: ['mm', 'in'] },
       ...bought,
     }),
     kind('thread sealant', { product: text.text, ...bought }),
