@@ -31,7 +31,7 @@ const rooms = ENTRIES.filter((name) => !name.endsWith('index'))
 
 /** Divides the root into chunks by room, so that who imports one function bundles nothing of the others. */
 const CHUNKS = Object.fromEntries(
-  [...rooms, 'service/kitSums', 'service/planVisit', 'quantity/convertInDoubt'].map((name) => [
+  [...rooms, 'service/kitSums', 'service/planVisit', 'quantity/convertExactly'].map((name) => [
     `chunks/${name}`,
     `src/${name}.ts`,
   ]),

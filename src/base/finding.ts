@@ -46,13 +46,13 @@ export type Cure =
 /** Any code with any params: where a room reads findings of rooms that it does not know. */
 type AnyCodes = { readonly [code: string]: Params }
 
-export interface FindingOf<Code extends string = string, Its = Params> {
+export interface FindingOf<Code extends string = string, Own = Params> {
   readonly code: Code
   readonly severity: Severity
   readonly document: DocumentReference
   readonly path: JsonPointer
   readonly related?: readonly Place[]
-  readonly params: Its
+  readonly params: Own
   readonly cures?: readonly Cure[]
   readonly waived?: { readonly path: JsonPointer; readonly reason: string }
 }

@@ -42,14 +42,14 @@ export interface CardList {
 }
 
 /** The figures of one gearcase, those needed at work in large type. */
-export interface CardPlate {
+export interface CardFigurePanel {
   readonly kind: 'plate'
   readonly name: Line
   readonly picture?: PictureName
-  readonly rows: readonly PlateRow[]
+  readonly rows: readonly FigurePanelRow[]
 }
 
-export interface PlateRow {
+export interface FigurePanelRow {
   readonly label: Line
   readonly value: Line
   readonly size: 'large' | 'middle' | 'small'
@@ -83,7 +83,7 @@ export interface CardBlanks {
   readonly fields: readonly { readonly label: string; readonly choices?: readonly string[] }[]
 }
 
-export type CardPart = CardTable | CardList | CardPlate | CardSteps | CardBlanks
+export type CardPart = CardTable | CardList | CardFigurePanel | CardSteps | CardBlanks
 
 export type PictureName = 'plug' | 'washer' | 'wheel marks' | 'pour' | 'torque'
 

@@ -1,7 +1,7 @@
 import { measureOf } from '../quantity/index.js'
 import type { PartName, PlannedFigure } from '../service/index.js'
 import { type CardContext, partLine, quantityLine } from './cardContext.js'
-import type { CardPlate, CardSection, Line, PlateRow } from './cardParts.js'
+import type { CardFigurePanel, CardSection, FigurePanelRow, Line } from './cardParts.js'
 import { driveLine, figureLines, secondaryLines } from './figureLines.js'
 import { capitalised, filled, joined, labelled, ownWords, quoted } from './spans.js'
 
@@ -37,7 +37,7 @@ function levelWord({ words }: CardContext, { role, resolved }: PlannedFigure): s
     : undefined
 }
 
-function figureRow(context: CardContext, figure: PlannedFigure, index: number): PlateRow {
+function figureRow(context: CardContext, figure: PlannedFigure, index: number): FigurePanelRow {
   const { role, part, resolved } = figure
   const lines = figureLines(context, figure, index)
   const tightening = role === 'tightening'
@@ -59,7 +59,7 @@ function figureRow(context: CardContext, figure: PlannedFigure, index: number): 
 }
 
 /** The oil permitted at this ambient temperature, where one was chosen. */
-function oilRow(context: CardContext, figure: PlannedFigure, index: number): PlateRow {
+function oilRow(context: CardContext, figure: PlannedFigure, index: number): FigurePanelRow {
   const row = figureRow(context, figure, index)
   const place = context.plan.oil.findIndex((oil) => oil.figure === `/figures/${index}`)
   const choice = context.plan.oil[place]?.choice
@@ -74,7 +74,7 @@ function oilRow(context: CardContext, figure: PlannedFigure, index: number): Pla
 }
 
 /** What all instances take together, under the refill of one. */
-function refillRow(context: CardContext, figure: PlannedFigure, index: number): PlateRow {
+function refillRow(context: CardContext, figure: PlannedFigure, index: number): FigurePanelRow {
   const row = figureRow(context, figure, index)
   const place = context.plan.oil.findIndex((oil) => oil.refill === `/figures/${index}`)
   const oil = context.plan.oil[place]
@@ -92,7 +92,7 @@ const ROWS: { readonly [role: string]: typeof figureRow } = { oils: oilRow, refi
 
 type Placed = readonly [index: number, figure: PlannedFigure]
 
-function plateOf(context: CardContext, gearcase: string, figures: readonly Placed[]): CardPlate {
+function panelOf(context: CardContext, gearcase: string, figures: readonly Placed[]): CardFigurePanel {
   const wheelMarks = context.plan.steps.some(
     ({ part }) => part?.gearcase === gearcase && part?.wheelMark !== undefined,
   )
@@ -107,18 +107,18 @@ function plateOf(context: CardContext, gearcase: string, figures: readonly Place
 /** A plate for each gearcase with its figures: refill and oil, then every opening's torque, then what else is stated. */
 export function figuresSection(context: CardContext): CardSection {
   const { plan, words } = context
-  const plates = new Map<string, Placed[]>()
+  const panels = new Map<string, Placed[]>()
   const seen = new Set<string>()
   for (const [index, figure] of plan.figures.entries()) {
     const same = `${figure.role} ${figure.path}`
     const { gearcase } = figure.part
     if (ROLES_ELSEWHERE.has(figure.role) || seen.has(same) || gearcase === undefined) continue
     seen.add(same)
-    plates.set(gearcase, [...(plates.get(gearcase) ?? []), [index, figure]])
+    panels.set(gearcase, [...(panels.get(gearcase) ?? []), [index, figure]])
   }
   const order = ([, { role }]: Placed) => ['refill', 'oils', 'additive', 'tightening'].indexOf(role) + 1 || 9
-  const parts = [...plates].map(([gearcase, figures]) =>
-    plateOf(
+  const parts = [...panels].map(([gearcase, figures]) =>
+    panelOf(
       context,
       gearcase,
       figures.sort((one, other) => order(one) - order(other)),

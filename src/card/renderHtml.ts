@@ -94,8 +94,8 @@ function sectionHtml({ id: name, heading, parts }: CardSection, card: CardModel)
  */
 export function renderHtml(card: CardModel): string {
   requireCard(card)
-  const sectionsOf = (isSource: boolean) =>
-    card.sections.filter(({ id }) => (id === 'sources') === isSource).map((one) => sectionHtml(one, card))
+  const sectionsOf = (inFooter: boolean) =>
+    card.sections.filter(({ id }) => (id === 'sources') === inFooter).map((one) => sectionHtml(one, card))
   const main = plain('main', cautionsHtml(card), sectionsOf(false))
   const sheet = plain('div.sheet', bannerHtml(card), main, plain('footer', sectionsOf(true)))
   const body = plain(`body.${card.extent}`, sheet)

@@ -1,4 +1,4 @@
-import type { CardModel, CardPart, CardSection, CardTable, PlateRow } from './cardParts.js'
+import type { CardModel, CardPart, CardSection, CardTable, FigurePanelRow } from './cardParts.js'
 import { requireCard } from './requireCard.js'
 
 const KEPT: ReadonlySet<CardSection['id']> = new Set(['figures', 'tightening', 'steps', 'missing'])
@@ -17,7 +17,7 @@ function shortenTable(table: CardTable): CardTable {
 
 function shortenPart(part: CardPart, section: CardSection['id']): CardPart[] {
   if (part.kind === 'plate') {
-    const isGap = ({ value }: PlateRow) => value.some(({ tone }) => tone === 'gap')
+    const isGap = ({ value }: FigurePanelRow) => value.some(({ tone }) => tone === 'gap')
     const rows = part.rows.filter((row) => row.size !== 'small' || isGap(row))
     return rows.length === 0 ? [] : [{ ...part, rows: rows.map((row) => ({ ...row, notes: [] })) }]
   }

@@ -3,7 +3,7 @@ import { convertAmount, type LengthUnit, type Quantity, type VolumeUnit } from '
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
 
-export interface DrainQuestion {
+export interface DrainInput {
   /** Oil in the gearcase above the drain opening. */
   readonly volume: Quantity<VolumeUnit>
   /** Height of the oil's surface above the drain opening. */
@@ -36,10 +36,10 @@ const G = 9.80665
  *
  * V² / 2 + 32·ν·ℓ·V/d² = g·(z + ℓ); minimum = volume/(area·V at full depth), straight walls: ∫ over the depth.
  *
- * @param question - volume, depth over the opening, bore and length of the hole, viscosity of the oil, all above 0;
+ * @param input - volume, depth over the opening, bore and length of the hole, viscosity of the oil, all above 0;
  *   state of the fill opening and the breather
  * @returns two times in seconds, not rounded, or `cannot tell` with what prevents it
- * @throws TypeError or RangeError when a part of the question has the wrong shape or is not above 0
+ * @throws TypeError or RangeError when a part of the input has the wrong shape or is not above 0
  *
  * Source: energy balance with the developed laminar loss as the smallest possible loss (Hagen–Poiseuille); house rule for
  * calling it a minimum.
@@ -56,8 +56,8 @@ const G = 9.80665
  * answer.verdict // => 'cannot tell'
  * ```
  */
-export function drainTime(question: DrainQuestion): DrainVerdict {
-  requireKnownKeys('question', question, [
+export function drainTime(input: DrainInput): DrainVerdict {
+  requireKnownKeys('input', input, [
     'volume',
     'depth',
     'opening',
@@ -65,7 +65,7 @@ export function drainTime(question: DrainQuestion): DrainVerdict {
     'fillOpening',
     'breather',
   ])
-  const { volume, depth, opening, kinematicViscosity, fillOpening, breather } = question
+  const { volume, depth, opening, kinematicViscosity, fillOpening, breather } = input
   requireKnownKeys('opening', opening, ['bore', 'length'])
   requireAmount('volume', volume, 'volume', { above: 0 })
   requireAmount('depth', depth, 'length', { above: 0 })
@@ -88,7 +88,7 @@ export function drainTime(question: DrainQuestion): DrainVerdict {
   // with straight walls dt = −(perSpeed/depth)·dH/V, and g·dH = (viscous + V)·dV
   const straight = (perSpeed / (start - length) / G) * (viscous * Math.log(first / last) + first - last)
   if (!Number.isFinite(minimum) || !Number.isFinite(straight))
-    throw new RangeError('question must hold figures of a gearcase, got figures beyond every double')
+    throw new RangeError('input must hold figures of a gearcase, got figures beyond every double')
   return {
     verdict: 'drain time',
     minimum: { value: minimum, unit: 's' },

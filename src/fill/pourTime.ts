@@ -3,7 +3,7 @@ import type { Quantity } from '../quantity/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { funnelVolume, hoseArea } from './hoseFlow.js'
 import { pourFillings } from './pourFillings.js'
-import { type PourQuestion, readPourQuestion } from './readPourQuestion.js'
+import { type PourInput, readPourInput } from './readPourInput.js'
 
 /** One part of a pour. */
 export interface PourPart {
@@ -47,13 +47,13 @@ const MAX_FILLINGS = 1000
  * cone; hose empties: 32·ν·L²/(g·d²·h). Each with g·H = 32·ν·x·V/d² + 1.1·V² for the kinetic energy and the entrance,
  * but the last, since no oil enters then.
  *
- * @param question - `funnel` (cylinder, or cone that narrows to the hose's bore), `hose` with its bore, length and the
+ * @param input - `funnel` (cylinder, or cone that narrows to the hose's bore), `hose` with its bore, length and the
  *   drop of the funnel's floor above its lower end, lengths above 0; `kinematicViscosity` above 0; `volume` above 0.
  *   Where the volume is more than the funnel holds, the funnel is filled again each time it has just run empty; the
  *   technician's own pouring takes no time in this count, and a funnel kept topped up is faster
  * @returns the parts and their total in seconds, not rounded, or `cannot tell` with the reason. Oil that stays as a
  *   film on the walls is named in the reasons and not counted
- * @throws TypeError or RangeError when a part of the question is not a quantity of 0 or more; 0 gives `cannot tell`
+ * @throws TypeError or RangeError when a part of the input is not a quantity of 0 or more; 0 gives `cannot tell`
  *
  * Source: F. M. White, Fluid Mechanics, 5th ed., problem 6.27 (funnel with the hose full); Hagen–Poiseuille for the
  * other parts; laminar up to Re 2100, entrance length 0.06·Re·d and the factor 1.1 as quoted in texts read second hand.
@@ -73,11 +73,11 @@ const MAX_FILLINGS = 1000
  * answer.verdict === 'pour time' && answer.hoseEmpties.time.value.toFixed(1) // => '15.6'
  * ```
  */
-export function pourTime(question: PourQuestion): PourVerdict {
-  const read = readPourQuestion(question)
+export function pourTime(input: PourInput): PourVerdict {
+  const read = readPourInput(input)
   if ('code' in read) return cannotTell(read)
   const { flow, volume } = read
-  const { funnel, hose } = question
+  const { funnel, hose } = input
   if (flow.drop === 0) return cannotTell(fillReason('fill/hose-not-below-funnel', {}))
   if (flow.drop > flow.length)
     return cannotTell(fillReason('fill/drop-longer-than-hose', { drop: hose.drop, length: hose.length }))

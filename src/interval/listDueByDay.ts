@@ -38,8 +38,8 @@ export function listDueByDay(entries: readonly DueListEntry[]): DueList {
   const byDay = groupBy(of('due soon', 'not due'), (entry) => entry.due.dueOn ?? '')
   const later = [...byDay.keys()]
     .sort((one, other) => (one === '' ? 1 : other === '' ? -1 : one < other ? -1 : 1))
-    .map((day) => groupPlaces(byDay.get(day) ?? [], day === '' ? undefined : day))
-  return { now: groupPlaces(of('overdue', 'due')), later, cannotTell: groupPlaces(of('cannot tell')) }
+    .map((day) => groupByPlace(byDay.get(day) ?? [], day === '' ? undefined : day))
+  return { now: groupByPlace(of('overdue', 'due')), later, cannotTell: groupByPlace(of('cannot tell')) }
 }
 
 /** Values to sort or group by must be texts, or the order would be undefined. */
@@ -59,7 +59,7 @@ function requireEntries(entries: readonly DueListEntry[]): void {
   }
 }
 
-function groupPlaces(entries: readonly DueListEntry[], day?: DateText): DueDay {
+function groupByPlace(entries: readonly DueListEntry[], day?: DateText): DueDay {
   const byPlace = groupBy(entries, (entry) => entry.place)
   const places = [...byPlace].map(([place, list]) => ({ place, entries: list }))
   return day === undefined ? { places } : { day, places }

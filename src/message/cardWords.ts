@@ -12,7 +12,7 @@ import type {
   Elastomer,
   IdentityFact,
   LimitedSlip,
-  Replacement,
+  ReplaceWhen,
   Seal,
   Source,
   SourceRef,
@@ -77,7 +77,7 @@ export interface CardWords {
   readonly seals: Words<Seal['kind']>
   readonly sealForms: Words<CrushWasher['form'] | 'profile ring'>
   readonly sealMaterials: Words<CrushWasher['material'] | Elastomer>
-  readonly replace: Words<Replacement | 'cannot tell'>
+  readonly replace: Words<ReplaceWhen | 'cannot tell'>
   readonly threadConditions: Words<ThreadCondition>
   readonly limitedSlip: Words<LimitedSlip>
   readonly drives: Words<DriveKind>

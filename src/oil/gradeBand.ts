@@ -34,13 +34,13 @@ export interface NoGradeBand {
  * Source: SAE J306 (2019 and 2005, and the bands of 90, 140 and 250 before), SAE J300, ISO 3448, read second hand in
  * lubricant makers' charts; rows that were not read say `from memory`.
  */
-export function gradeBand(question: {
+export function gradeBand(input: {
   readonly system: GradeSystem
   readonly grade: string
   readonly edition: GradeEdition
 }): GradeBand | NoGradeBand {
-  requireObject('question', question)
-  const { system, grade, edition } = question
+  requireObject('input', input)
+  const { system, grade, edition } = input
   const parsed = parseGrade(grade, system)
   const editions: readonly string[] = GRADE_EDITIONS[system]
   if (!editions.includes(edition)) {

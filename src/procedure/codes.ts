@@ -140,8 +140,8 @@ export interface ProcedureCodes {
 }
 
 /** The codes with exactly these params. */
-export type CodeWith<Its> = {
-  [Code in keyof ProcedureCodes]: [Its, ProcedureCodes[Code]] extends [ProcedureCodes[Code], Its]
+export type CodeWith<Given> = {
+  [Code in keyof ProcedureCodes]: [Given, ProcedureCodes[Code]] extends [ProcedureCodes[Code], Given]
     ? Code
     : never
 }[keyof ProcedureCodes]

@@ -1,6 +1,6 @@
 import type { Severity } from '../base/index.js'
 import { stateKey } from './layout.js'
-import { CLOSING_NEEDS, listInstancesConcerned } from './needs/closing.js'
+import { CLOSING_NEEDS, listAffectedInstances } from './needs/closing.js'
 import { FILLING_NEEDS, listUndrained } from './needs/filling.js'
 import { listOtherFills, OPENING_NEEDS } from './needs/opening.js'
 import { SECURING_NEEDS } from './needs/securing.js'
@@ -58,7 +58,7 @@ export const ASSUMED: Readonly<Partial<Record<NeedName, (context: StepContext) =
   },
   // What is still out is left to the steps that close it; what only lacks its tightening counts as tight from here.
   'not-tightened': (context) => {
-    for (const { gearcase, instance } of listInstancesConcerned(context)) {
+    for (const { gearcase, instance } of listAffectedInstances(context)) {
       for (const opening of gearcase.openings) {
         const here = openingAt(context.state, opening, instance)
         if (here.position !== 'out') here.position = 'tight'

@@ -1,5 +1,5 @@
 import type { ConversionStep } from './conversionStep.js'
-import { convertInDoubt } from './convertInDoubt.js'
+import { convertExactly } from './convertExactly.js'
 import { exactQuotient } from './exactQuotient.js'
 
 const SPLIT = 134217729 // 2^27 + 1
@@ -37,7 +37,7 @@ export function convertValue(value: number, step: ConversionStep): number {
     const quotient = exactQuotient(value, step)
     if (quotient !== undefined) return quotient
   }
-  return value === 0 && step.linear ? 0 : inRange(convertInDoubt(value, step.from, step.to), value, step)
+  return value === 0 && step.linear ? 0 : inRange(convertExactly(value, step.from, step.to), value, step)
 }
 
 function inRange(result: number, value: number, step: ConversionStep): number {

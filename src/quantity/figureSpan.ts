@@ -3,11 +3,11 @@ import { decimalsOf, figureOf } from './figureOf.js'
 import type { PrintedBand } from './printed.js'
 import type { Figure } from './unit.js'
 
-/** Where the true value behind a printed figure may lie: `at` ± `half`; `digit` is one unit of its last place. */
+/** Where the true value behind a printed figure may lie: `at` ± `half`; `lastPlaceUnit` is one unit of its last place. */
 export interface FigureSpan {
   readonly at: Exact
   readonly half: Exact
-  readonly digit: Exact
+  readonly lastPlaceUnit: Exact
 }
 
 /** The spans of a printed value, as far as it has them. */
@@ -37,13 +37,13 @@ export function bandSpans(value: PrintedBand): BandSpans {
 }
 
 function spanOf(figure: Figure): FigureSpan {
-  const digit = powerOfTen(-decimalsOf(figure))
-  return { at: figureOf(figure), half: times(digit, HALF), digit }
+  const lastPlaceUnit = powerOfTen(-decimalsOf(figure))
+  return { at: figureOf(figure), half: times(lastPlaceUnit, HALF), lastPlaceUnit }
 }
 
 function added(nominal: FigureSpan, tolerance: FigureSpan, sign: bigint): FigureSpan {
   const half = plus(nominal.half, tolerance.half)
-  return { at: plus(nominal.at, times(tolerance.at, { n: sign, d: 1n })), half, digit: half }
+  return { at: plus(nominal.at, times(tolerance.at, { n: sign, d: 1n })), half, lastPlaceUnit: half }
 }
 
 const FRACTION = /^\D*?(?:([0-9]{1,9})[\s\u00a0-])?([0-9]{1,3})\/([1-9][0-9]{0,2})(?![0-9/])/
@@ -57,6 +57,10 @@ function fractionSpan(printed: string | undefined): FigureSpan | undefined {
   })
   const [, whole = '0', top, bottom] = FRACTION.exec(spelled.replace(/ {2,}/, ' ')) ?? []
   if (top === undefined || bottom === undefined) return undefined
-  const digit = { n: 1n, d: BigInt(bottom) }
-  return { at: plus(exactOf(whole), { n: BigInt(top), d: digit.d }), half: times(digit, HALF), digit }
+  const lastPlaceUnit = { n: 1n, d: BigInt(bottom) }
+  return {
+    at: plus(exactOf(whole), { n: BigInt(top), d: lastPlaceUnit.d }),
+    half: times(lastPlaceUnit, HALF),
+    lastPlaceUnit,
+  }
 }

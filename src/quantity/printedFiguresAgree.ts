@@ -93,7 +93,7 @@ function spansIn(spans: BandSpans, from: Unit, to: Unit): BandSpans {
 }
 
 function scaledSpan(span: FigureSpan, by: Exact): FigureSpan {
-  return { at: times(span.at, by), half: times(span.half, by), digit: times(span.digit, by) }
+  return { at: times(span.at, by), half: times(span.half, by), lastPlaceUnit: times(span.lastPlaceUnit, by) }
 }
 
 function meet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
@@ -103,7 +103,7 @@ function meet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
   if (part === 'nominal') return false
   // the one that lies further inside is the converted one; it may have been rounded inward by less than a digit
   const secondInside = part === 'min' ? gap.n > 0n : gap.n < 0n
-  const room = secondInside ? plus(first.half, second.digit) : plus(second.half, first.digit)
+  const room = secondInside ? plus(first.half, second.lastPlaceUnit) : plus(second.half, first.lastPlaceUnit)
   return compareExact(size, room) < 0
 }
 

@@ -56,10 +56,10 @@ function secondLimits<U extends Unit>(
   const low = min === undefined ? undefined : converted(figureOf(min, 'value.min'), pair)
   const high = max === undefined ? undefined : converted(figureOf(max, 'value.max'), pair)
   const printed = [min, max].filter((figure) => figure !== undefined)
-  return limitsInside(low, high, enoughDecimals(printed, pair), unit)
+  return roundLimitsInward(low, high, enoughDecimals(printed, pair), unit)
 }
 
-function limitsInside<U extends Unit>(
+function roundLimitsInward<U extends Unit>(
   low: Exact | undefined,
   high: Exact | undefined,
   fewest: number,
@@ -98,7 +98,7 @@ function secondTolerance<U extends Unit>(
     if (isFigure(down) && isFigure(up))
       return { kind: 'nominal with tolerance', value: middle, minus: down, plus: up, unit }
   }
-  return limitsInside(low, high, fewest, unit)
+  return roundLimitsInward(low, high, fewest, unit)
 }
 
 /** Decimals by the rule above for figures of one value; `counted` says how many of them need two digits. */

@@ -41,9 +41,9 @@ export interface RuleFacts extends Circumstances {
 }
 
 /** What a rule finds at one place; the runner adds code, severity and document. */
-export interface RuleFinding<Its = Params> {
+export interface RuleFinding<Own = Params> {
   readonly path: JsonPointer
-  readonly params: Its
+  readonly params: Own
   readonly related?: readonly Place[]
   readonly cures?: readonly Cure[]
   /** A milder or graver severity than the rule's own, where the rule's comment says when. */
@@ -59,7 +59,7 @@ export type SubjectKind = keyof RuleSubjects
 export type RuleParams<Code> = Code extends keyof DocumentCodes ? DocumentCodes[Code] : Params
 
 /** The codes of house rules; their params may be anything. */
-export type HouseCodes<House extends AnyRule> = { readonly [Its in House as Its['code']]: Params }
+export type HouseCodes<House extends AnyRule> = { readonly [Rule in House as Rule['code']]: Params }
 
 /** What a rule is given: one document and what belongs to it, looked up once for all rules. */
 export interface RuleInput<Kind extends SubjectKind = SubjectKind> {

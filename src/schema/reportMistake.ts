@@ -2,8 +2,8 @@ import type { Cure, DocumentReference, Finding, JsonPointer } from '../base/inde
 import type { SpecCodes } from '../spec/index.js'
 
 /** Params of a code, where undefined stands for a key that is left out. */
-type Loose<Its> = {
-  readonly [Key in keyof Its]: Its[Key] | (object extends Pick<Its, Key> ? undefined : never)
+type Loose<Given> = {
+  readonly [Key in keyof Given]: Given[Key] | (object extends Pick<Given, Key> ? undefined : never)
 }
 export type MistakeParams<Code extends keyof SpecCodes> = Loose<SpecCodes[Code]>
 

@@ -19,7 +19,7 @@ import type {
   LeafKind,
   LeafRole,
   PrintedValue,
-  Replacement,
+  ReplaceWhen,
   Resolved,
   Seal,
   SheetReference,
@@ -199,7 +199,7 @@ export interface PlannedSeal {
   /** Pointer into this plan's `figures` (role `seal`). */
   readonly figure: JsonPointer
   readonly seal: Seal
-  readonly replace: Replacement | 'cannot tell'
+  readonly replace: ReplaceWhen | 'cannot tell'
   readonly count: number
   /** The entry of the shelf that has it; the first, where there are several. */
   readonly stock?: { readonly id: Id; readonly name: string; readonly have: number }

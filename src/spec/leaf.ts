@@ -102,10 +102,10 @@ export interface TighteningNotStated {
 
 export type Tightening = TorqueTightening | TurnsTightening | TighteningNotStated
 
-export type Replacement = 'every opening' | 'on condition'
+export type ReplaceWhen = 'every opening' | 'on condition'
 
 interface SealPart {
-  readonly replace: Replacement
+  readonly replace: ReplaceWhen
   readonly partNumber?: string
   readonly source?: SourceRef
 }

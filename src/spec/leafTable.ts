@@ -41,11 +41,11 @@ type MeasureOf<L> = {
   [M in Measure]: Exclude<L, NotStated> extends { readonly unit: UnitOf<M> } ? M : never
 }[Measure]
 
-interface LeafRow<Kind extends LeafKind = LeafKind, Its extends Measure = Measure> {
+interface LeafRow<Kind extends LeafKind = LeafKind, Own extends Measure = Measure> {
   readonly kind: Kind
   readonly role: LeafRole
   /** What a single value measures; absent for leaves that hold more than one value, or none. */
-  readonly measure?: Its
+  readonly measure?: Own
   /**
    * When a visit reads the leaf: with the machine, with each `gearcase` of the work, with the `part` that a step is
    * about, only where a `step` names it, or for the `due` point.
@@ -65,7 +65,7 @@ type TableOf<Found> = {
 }
 
 /* @__NO_SIDE_EFFECTS__ */
-const value = <Its extends Measure>(role: LeafRole, measure: Its, read: 'machine' | 'gearcase' | 'step') =>
+const value = <Own extends Measure>(role: LeafRole, measure: Own, read: 'machine' | 'gearcase' | 'step') =>
   ({ kind: 'value', role, measure, read }) as const
 const OILS = { kind: 'oils', role: 'oils', read: 'gearcase' } as const
 const PLACE = { kind: 'place', role: 'place', read: 'part' } as const

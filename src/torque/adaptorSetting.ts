@@ -3,7 +3,7 @@ import type { LengthUnit, Quantity, TorqueUnit } from '../quantity/index.js'
 import { ANGLE, exactOf, LENGTH, nearestDouble, requireQuantityOf, TORQUE, times } from '../quantity/index.js'
 import { adaptorRatio } from './adaptorRatio.js'
 
-export interface AdaptorQuestion {
+export interface AdaptorInput {
   readonly torque: Quantity<TorqueUnit>
   readonly leverLength: Quantity<LengthUnit>
   readonly extension: Quantity<LengthUnit>
@@ -24,7 +24,7 @@ export interface AdaptorAnswer {
  *
  * setting = torque × L ÷ (L + E·cos θ), with lever length L, extension E and the adaptor's angle θ.
  *
- * @param question - `torque` required at the fastener (above 0); `leverLength` from the centre of the square drive to
+ * @param input - `torque` required at the fastener (above 0); `leverLength` from the centre of the square drive to
  *   where the hand pulls (above 0); `extension` from the centre of the square to the centre of the fastener (0 or
  *   more); `angle` from straight ahead, 0 (the default) to 180, where 180 points back to the hand. Lengths may have
  *   different units. Numbers mean their shortest decimals
@@ -47,9 +47,9 @@ export interface AdaptorAnswer {
  * }).setting.value // => 20
  * ```
  */
-export function adaptorSetting(question: AdaptorQuestion): AdaptorAnswer {
-  requireKnownKeys('question', question, ['torque', 'leverLength', 'extension', 'angle'])
-  const { torque, leverLength, extension, angle } = question
+export function adaptorSetting(input: AdaptorInput): AdaptorAnswer {
+  requireKnownKeys('input', input, ['torque', 'leverLength', 'extension', 'angle'])
+  const { torque, leverLength, extension, angle } = input
   requireQuantityOf(TORQUE, 'torque', torque, { above: 0 })
   requireQuantityOf(LENGTH, 'leverLength', leverLength, { above: 0 })
   requireQuantityOf(LENGTH, 'extension', extension, { min: 0 })

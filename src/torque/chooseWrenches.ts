@@ -71,8 +71,8 @@ function judge(
 ): Judged[] {
   const { adaptors = {}, ...wrenchOptions } = options
   return wrenches.map(([id, wrench]) => {
-    const { reaches, through } = driveReach(wrench.drive, task.drive, adaptors)
-    if (reaches || task.drive === undefined)
+    const { driveFits, through } = driveReach(wrench.drive, task.drive, adaptors)
+    if (driveFits || task.drive === undefined)
       return { id, fit: judgeWrench(wrench, task.tightening, wrenchOptions), ...(through ? { through } : {}) }
     const reason = torqueReason('torque/drive-does-not-reach', { wrench: wrench.drive, required: task.drive })
     return { id, fit: { verdict: 'does not fit', reasons: [reason], stages: [] } }
@@ -219,10 +219,10 @@ function driveReach(
   wrenchDrive: string,
   needed: string | undefined,
   adaptors: Readonly<Record<Id, Adaptor>>,
-): { readonly reaches: boolean; readonly through?: Id } {
-  if (needed === undefined || needed === wrenchDrive) return { reaches: true }
+): { readonly driveFits: boolean; readonly through?: Id } {
+  if (needed === undefined || needed === wrenchDrive) return { driveFits: true }
   for (const [id, adaptor] of Object.entries(adaptors))
     if (adaptor.kind === 'drive adaptor' && adaptor.from === wrenchDrive && adaptor.to === needed)
-      return { reaches: true, through: id }
-  return { reaches: false }
+      return { driveFits: true, through: id }
+  return { driveFits: false }
 }

@@ -6,7 +6,7 @@ import { torqueReason } from './codes.js'
 import { exactTorque } from './exactTorque.js'
 import { proofLoad } from './proofLoad.js'
 
-export interface ClampLoadQuestion {
+export interface ClampLoadInput {
   readonly torque: Quantity<TorqueUnit>
   readonly thread: MetricThread | UnifiedThread
   readonly propertyClass: string
@@ -38,7 +38,7 @@ export type ClampLoad =
  *
  * F = T ÷ (K·d), with torque T, nut factor K and nominal diameter d.
  *
- * @param question - `torque` above 0; `thread` as `parseThread` gives it; `propertyClass` `8.8` and the like;
+ * @param input - `torque` above 0; `thread` as `parseThread` gives it; `propertyClass` `8.8` and the like;
  *   `nutFactor` 0.05 to 1 (0.20 plain steel, 0.15 plated, about); `scatterPercent` 0 to below 100 (25 to 30 is usual)
  * @returns loads in N with the share of the proof load, or `cannot tell` where the class gives no proof load
  * @throws RangeError for values out of range, TypeError for wrong types
@@ -61,9 +61,9 @@ export type ClampLoad =
  * console.log(answer.verdict === 'load' && answer.shareOfProof.toFixed(2)) // => '0.75'
  * ```
  */
-export function clampLoad(question: ClampLoadQuestion): ClampLoad {
-  requireKnownKeys('question', question, ['torque', 'thread', 'propertyClass', 'nutFactor', 'scatterPercent'])
-  const { torque, thread, propertyClass, nutFactor, scatterPercent } = question
+export function clampLoad(input: ClampLoadInput): ClampLoad {
+  requireKnownKeys('input', input, ['torque', 'thread', 'propertyClass', 'nutFactor', 'scatterPercent'])
+  const { torque, thread, propertyClass, nutFactor, scatterPercent } = input
   requireQuantityOf(TORQUE, 'torque', torque, { above: 0 })
   requireNumber('nutFactor', nutFactor, { min: 0.05, max: 1 })
   requireNumber('scatterPercent', scatterPercent, { min: 0, below: 100 })

@@ -1,5 +1,5 @@
 // What other rooms may use of this one.
-export { type AdaptorAnswer, type AdaptorQuestion, adaptorSetting } from './adaptorSetting.js'
+export { type AdaptorAnswer, type AdaptorInput, adaptorSetting } from './adaptorSetting.js'
 export { calibrationInputs } from './calibrationInputs.js'
 export { checkPlugsSwapped } from './checkPlugsSwapped.js'
 export { checkWrench } from './checkWrench.js'
@@ -11,7 +11,7 @@ export {
   type WrenchChoice,
   type WrenchTask,
 } from './chooseWrenches.js'
-export { type ClampLoad, type ClampLoadQuestion, clampLoad } from './clampLoad.js'
+export { type ClampLoad, type ClampLoadInput, clampLoad } from './clampLoad.js'
 export type { TorqueCodes } from './codes.js'
 export { findTorqueSlip, type SlipFactor } from './findTorqueSlip.js'
 export { judgeTurns } from './judgeTurns.js'

@@ -2,7 +2,7 @@ import { requireNumber, requireObject } from '../base/index.js'
 import { LENGTH, type Quantity, requireQuantityOf } from '../quantity/index.js'
 import { type MetricThread, pitchDiameter } from '../thread/index.js'
 
-export interface NutFactorQuestion {
+export interface NutFactorInput {
   readonly thread: MetricThread
   /** Friction coefficient in the thread. */
   readonly threadFriction: number
@@ -21,9 +21,9 @@ export interface NutFactorQuestion {
  * Source: VDI 2230 short formula, from memory; it agrees with the printed fine-thread table of the 2001 edition (read
  * second hand) to 2 %.
  */
-export function nutFactor(question: NutFactorQuestion): number {
-  requireObject('question', question)
-  const { thread, threadFriction, headFriction, bearingDiameter } = question
+export function nutFactor(input: NutFactorInput): number {
+  requireObject('input', input)
+  const { thread, threadFriction, headFriction, bearingDiameter } = input
   const pitchDiameterMm = pitchDiameter(thread).value
   requireNumber('threadFriction', threadFriction, { min: 0.02, max: 1 })
   requireNumber('headFriction', headFriction, { min: 0.02, max: 1 })

@@ -91,7 +91,7 @@ export {
   type RecordEntry,
   type RecordedSeal,
   type RecordedTightening,
-  type Replacement,
+  type ReplaceWhen,
   type Resolved,
   resolveLeaf,
   resolveVariant,

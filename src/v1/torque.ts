@@ -1,10 +1,10 @@
 export {
   type AdaptorAnswer,
-  type AdaptorQuestion,
+  type AdaptorInput,
   adaptorSetting,
   type ChooseWrenchesOptions,
   type ClampLoad,
-  type ClampLoadQuestion,
+  type ClampLoadInput,
   type CoveredTask,
   checkWrench,
   chooseWrenches,

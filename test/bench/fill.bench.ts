@@ -1,13 +1,13 @@
 import { Bench } from 'tinybench'
 import { viscosityIndex } from '../../src/oil/viscosityIndex.js'
-import { chooseContainers, chooseVessel, type PourQuestion, pourTime } from '../../src/v1/fill.js'
+import { chooseContainers, chooseVessel, type PourInput, pourTime } from '../../src/v1/fill.js'
 import { oilMeets, viscosityAt } from '../../src/v1/oil.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' }) as const
 const mm2 = (value: number) => ({ value, unit: 'mm2/s' }) as const
 const mL = (value: number) => ({ value, unit: 'mL' }) as const
 
-const question = (shape: 'cylinder' | 'cone', volume: number): PourQuestion => ({
+const question = (shape: 'cylinder' | 'cone', volume: number): PourInput => ({
   funnel: { shape, diameter: mm(180), depth: mm(150) },
   hose: { bore: mm(12), length: mm(1500), drop: mm(1200) },
   kinematicViscosity: mm2(460),

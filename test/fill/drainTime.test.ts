@@ -1,10 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { type DrainQuestion, drainTime } from '../../src/v1/fill.js'
+import { type DrainInput, drainTime } from '../../src/v1/fill.js'
 import { law } from '../support/law.js'
 
 const mm = (value: number) => ({ value, unit: 'mm' }) as const
-const question = (more: Partial<DrainQuestion> = {}): DrainQuestion => ({
+const question = (more: Partial<DrainInput> = {}): DrainInput => ({
   volume: { value: 1, unit: 'L' },
   depth: mm(80),
   opening: { bore: mm(16), length: mm(12) },
@@ -13,7 +13,7 @@ const question = (more: Partial<DrainQuestion> = {}): DrainQuestion => ({
   breather: 'clear',
   ...more,
 })
-const times = (more: Partial<DrainQuestion> = {}) => {
+const times = (more: Partial<DrainInput> = {}) => {
   const answer = drainTime(question(more))
   if (answer.verdict !== 'drain time') throw new Error(JSON.stringify(answer))
   return { least: answer.minimum.value, straight: answer.straightWalls.value }
@@ -105,6 +105,6 @@ describe('drainTime', () => {
     // @ts-expect-error
     expect(() => drainTime(question({ opening: undefined }))).toThrow(/opening must be an object/)
     // @ts-expect-error
-    expect(() => drainTime(null)).toThrow(/question must be an object/)
+    expect(() => drainTime(null)).toThrow(/input must be an object/)
   })
 })

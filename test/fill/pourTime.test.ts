@@ -8,7 +8,7 @@ import {
   levelOf,
   speedUnder,
 } from '../../src/fill/hoseFlow.js'
-import { type PourQuestion, type PourTime, pourTime } from '../../src/v1/fill.js'
+import { type PourInput, type PourTime, pourTime } from '../../src/v1/fill.js'
 import { BOOK_GRAVITY, WATER_TANK, WHITE_6_17B, WHITE_6_27 } from '../published/flowThroughTubes.js'
 import { law } from '../support/law.js'
 
@@ -26,7 +26,7 @@ interface Plain {
   viscosity?: number
   volume?: number
 }
-function question(plain: Plain = {}): PourQuestion {
+function question(plain: Plain = {}): PourInput {
   const { shape = 'cylinder', diameter = 120, depth = 150, bore = 12, length = 1500 } = plain
   const { drop = length, viscosity = 460, volume = 500 } = plain
   return {
@@ -41,7 +41,7 @@ function pour(plain: Plain = {}): PourTime {
   if (answer.verdict !== 'pour time') throw new Error(JSON.stringify(answer))
   return answer
 }
-const whyNot = (asked: PourQuestion) => pourTime(asked).reasons.map(({ code }) => code)
+const whyNot = (asked: PourInput) => pourTime(asked).reasons.map(({ code }) => code)
 const relative = (first: number, second: number) => Math.abs(first / second - 1)
 
 describe('published flow', () => {
@@ -301,7 +301,7 @@ describe('laws of scale', () => {
 
   it('units do not matter (law)', () => {
     const asked = question({ volume: 946.352946 })
-    const other: PourQuestion = {
+    const other: PourInput = {
       ...asked,
       funnel: { ...asked.funnel, diameter: { value: 12, unit: 'cm' } },
       hose: { ...asked.hose, length: { value: 1.5, unit: 'm' } },
@@ -403,7 +403,7 @@ describe('what is refused', () => {
     // @ts-expect-error
     expect(() => pourTime(question({ shape: 'sphere' }))).toThrow(/funnel.shape/)
     // @ts-expect-error
-    expect(() => pourTime(undefined)).toThrow(/question must be an object/)
+    expect(() => pourTime(undefined)).toThrow(/input must be an object/)
     // @ts-expect-error
     expect(() => pourTime({ ...asked, funnel: null })).toThrow(/funnel must be an object/)
     // @ts-expect-error

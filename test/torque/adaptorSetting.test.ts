@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { LengthUnit } from '../../src/quantity/unit.js'
-import { type AdaptorQuestion, adaptorSetting } from '../../src/v1/torque.js'
+import { type AdaptorInput, adaptorSetting } from '../../src/v1/torque.js'
 import { TORQUE_ADAPTORS } from '../published/torqueAdaptors.js'
 import { law } from '../support/law.js'
 
@@ -11,7 +11,7 @@ const question = (
   extension: number,
   degrees?: number,
   unit: LengthUnit = 'in',
-): AdaptorQuestion => ({
+): AdaptorInput => ({
   torque: { value: torque, unit: 'lbf.ft' },
   leverLength: { value: lever, unit },
   extension: { value: extension, unit },

@@ -2,10 +2,10 @@ import type { Element, ElementContent } from 'hast'
 import type {
   CardBlanks,
   CardCell,
+  CardFigurePanel,
   CardList,
   CardModel,
   CardPart,
-  CardPlate,
   CardStep,
   CardSteps,
   CardTable,
@@ -74,15 +74,15 @@ function listHtml(list: CardList, marks: Marks): Element {
   )
 }
 
-function plateHtml(plate: CardPlate, marks: Marks): Element {
-  const rows = plate.rows.map(({ label, value, size, notes }) =>
+function panelHtml(panel: CardFigurePanel, marks: Marks): Element {
+  const rows = panel.rows.map(({ label, value, size, notes }) =>
     plain(
       `div.row.${size}`,
       plain('dt', lineHtml(label)),
       plain('dd', plain('div.main', lineHtml(value)), linesHtml(notes, 'note')),
     ),
   )
-  const head = plain('div.plate-head', plain('h3', lineHtml(plate.name)), pictureOf(plate.picture, marks))
+  const head = plain('div.plate-head', plain('h3', lineHtml(panel.name)), pictureOf(panel.picture, marks))
   return plain('article.plate', head, plain('dl', rows))
 }
 
@@ -133,7 +133,7 @@ export function partHtml(part: CardPart, { extent, marks }: Pick<CardModel, 'ext
     case 'list':
       return [listHtml(part, marks)]
     case 'plate':
-      return [plateHtml(part, marks)]
+      return [panelHtml(part, marks)]
     case 'steps':
       return [stepsHtml(part, extent)]
     case 'blanks':

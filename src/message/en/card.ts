@@ -3,7 +3,7 @@ import { FACTS, join } from './words.js'
 
 /** Names that the English word of a value is the value itself. */
 const same = <const Word extends string>(...words: readonly Word[]) =>
-  Object.fromEntries(words.map((word) => [word, word])) as { readonly [Its in Word]: Its }
+  Object.fromEntries(words.map((word) => [word, word])) as { readonly [Each in Word]: Each }
 
 const counted = (count: number, one: string) => `${count}\u00a0${one}${count === 1 ? '' : 's'}`
 

@@ -27,10 +27,10 @@ export const unitName = (unit: string, say: Say): string =>
 /** With its article, by the sound of the first word: `an M18x1.5`, `a G 1/2`, `an 8 mm hex`, `a unit`. */
 export function article(text: string): string {
   const [first = ''] = /^[0-9]+|^[A-Za-z]+/.exec(text.replace(/^[“"(]+/, '')) ?? []
-  return `${soundsLikeVowel(first) ? 'an' : 'a'} ${text}`
+  return `${startsWithVowelSound(first) ? 'an' : 'a'} ${text}`
 }
 
-function soundsLikeVowel(word: string): boolean {
+function startsWithVowelSound(word: string): boolean {
   // Eight, eighty …; eleven and eighteen, also of thousands and millions.
   if (/^[0-9]/.test(word)) return /^8|^1[18](...)*$/.test(word)
   // Letters that are read one by one, such as M18 or NPT.

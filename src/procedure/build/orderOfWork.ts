@@ -4,7 +4,7 @@ import { listUncured } from '../needs/filling.js'
 import { isLevelJudged, type OilJob } from '../oilJob.js'
 import { gearcaseAt, openingAt } from '../stepContext.js'
 import { closePart, drainJob, openOpening, turnTo } from './drainJob.js'
-import { checkPhase, drainPhase, fillPhase, isRechecked, needsTurn, type Phase } from './phases.js'
+import { checkPhase, drainPhase, fillPhase, isRechecked, needsWheelTurned, type Phase } from './phases.js'
 import { isOpen, type Writer, write, writeAt } from './writer.js'
 
 interface Task {
@@ -72,10 +72,10 @@ function planCheck(writer: Writer, job: OilJob, toTopUp: boolean): readonly Task
     last: true,
     work: () => {
       takeOffShields(writer, job)
-      checkJob(writer, job, toTopUp)
+      writeLevelCheck(writer, job, toTopUp)
     },
   }
-  if (phase !== 'after the lift' || level === undefined || !needsTurn(job)) return [check]
+  if (phase !== 'after the lift' || level === undefined || !needsWheelTurned(job)) return [check]
   const turn = (): void => {
     takeOffShields(writer, job)
     turnTo(writer, job.owner, level, wheelMarkFor(level, 'level'))
@@ -170,7 +170,7 @@ function fillJob(writer: Writer, { owner }: OilJob): void {
 }
 
 /** A level check of its own: a service that only checks, or the second check after a run. */
-function checkJob(writer: Writer, { owner }: OilJob, toTopUp: boolean): void {
+function writeLevelCheck(writer: Writer, { owner }: OilJob, toTopUp: boolean): void {
   const { fillOpening: fill, levelOpening: level } = owner.gearcase
   if (level === undefined) return
   turnTo(writer, owner, level, wheelMarkFor(level, 'level'))

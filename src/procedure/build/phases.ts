@@ -25,13 +25,13 @@ export function fillPhase(job: OilJob): Phase {
 export function checkPhase(job: OilJob): Phase {
   const { gearcase } = job.owner
   const attitude = gearcase.fill?.level?.attitude
-  const turns = needsTurn(job)
+  const turns = needsWheelTurned(job)
   if (attitude === 'level on its wheels') return turns ? 'after the lift' : 'before the lift'
   if (attitude === 'level on stands') return 'on stands'
   return turns || gearcase.supports.length > 0 ? 'on stands' : 'before the lift'
 }
 
-export function needsTurn(job: OilJob): boolean {
+export function needsWheelTurned(job: OilJob): boolean {
   const level = job.owner.gearcase.levelOpening
   return level !== undefined && wheelMarkFor(level, 'level') !== undefined
 }

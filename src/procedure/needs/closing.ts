@@ -33,23 +33,23 @@ export const CLOSING_NEEDS = {
     if (position === 'in' || position === 'tight') return true
     return [draftHere(context, context.cover === undefined ? 'fit' : 'fit cover')]
   },
-  'not-tightened': (context) => noneOf(listUntight(context.state, listInstancesConcerned(context))),
+  'not-tightened': (context) => noneOf(listUntight(context.state, listAffectedInstances(context))),
   'cover-not-tightened': (context) =>
     context.cover === undefined ||
     coverAt(context.state, context.cover, context.instance).position === 'tight' || [
       draftHere(context, 'tighten cover'),
     ],
   'not-wiped-down': (context) =>
-    listInstancesConcerned(context).every(
+    listAffectedInstances(context).every(
       (one) =>
         gearcaseAt(context.state, one).wipedDown ||
         (context.gearcase === undefined && !wasOpened(context.state, one)),
     ) || [draftHere(context, 'wipe down')],
-  'leaks-not-checked': (context) => noneOf(listUnchecked(context.state, listInstancesConcerned(context))),
+  'leaks-not-checked': (context) => noneOf(listUnchecked(context.state, listAffectedInstances(context))),
 } satisfies Readonly<Record<string, Need>>
 
 /** The step's own gearcase, those behind its shield, or all. */
-export function listInstancesConcerned({ layout, self, shield }: StepContext): readonly GearcaseInstance[] {
+export function listAffectedInstances({ layout, self, shield }: StepContext): readonly GearcaseInstance[] {
   if (self !== undefined) return [self]
   const all = listGearcaseInstances(layout)
   return shield === undefined ? all : all.filter(({ gearcase }) => gearcase.shields.includes(shield.id))

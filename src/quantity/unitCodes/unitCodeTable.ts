@@ -22,7 +22,7 @@ const GRAVITY = 'standard gravity 9.80665 m/s² (1901)'
 const FORCE = `${GRAVITY}; ${YARD_AND_POUND}`
 const US_GALLON = 'US gallon of 231 cubic inches'
 const IMPERIAL_GALLON = 'imperial gallon of 4.54609 L'
-const DIFFERENCE = 'none of the codes says that a difference is meant'
+const NO_CODE_FOR_DIFFERENCE = 'none of the codes says that a difference is meant'
 
 const SIXTH_DIGIT = 'QUDT and Recommendation 20 print rounded factors; the exact one is used here'
 
@@ -94,9 +94,9 @@ const NOTES: { readonly [U in Unit]?: string } = {
   ft: 'the international foot, never the US survey foot (code M51)',
   lbf: SIXTH_DIGIT,
   psi: `PSI is no code of Recommendation 20; ${SIXTH_DIGIT}`,
-  degC_diff: DIFFERENCE,
+  degC_diff: NO_CODE_FOR_DIFFERENCE,
   degF_diff: 'no system has a code for a Fahrenheit difference alone',
-  K_diff: DIFFERENCE,
+  K_diff: NO_CODE_FOR_DIFFERENCE,
   'mm2/s': 'the centistokes (cSt, 4C, CentiST) is the same size',
   'mPa.s': 'the centipoise (cP, C7, CentiPOISE) is the same size',
 }

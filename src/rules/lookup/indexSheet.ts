@@ -55,14 +55,14 @@ export interface SheetIndex {
 }
 
 /** Something of a sheet with its place. */
-type At<Its> = { readonly path: JsonPointer } & Readonly<Its>
+type At<Extra> = { readonly path: JsonPointer } & Readonly<Extra>
 
 export function indexSheet(sheet: SpecSheet): SheetIndex {
   /** A leaf with the part that it is on, where there is one. */
-  const onPart = <Its>({ path, replaces: place = path }: FoundLeaf, its: Its) => {
+  const onPart = <Extra>({ path, replaces: place = path }: FoundLeaf, extra: Extra) => {
     const holder = place.split('/', place.startsWith('/shields/') ? 3 : 5).join('/')
     const on = holder === place ? undefined : index.parts.find((part) => part.path === holder)
-    return on === undefined ? [] : [{ path, ...its, on }]
+    return on === undefined ? [] : [{ path, ...extra, on }]
   }
   const index: SheetIndex = lazily<SheetIndex>({
     document: () => sheet,

@@ -15,7 +15,7 @@ export type PartAt = {
 export function sheetParts({ gearcases, shields = {} }: SpecSheet): readonly PartAt[] {
   return [
     ...Object.entries(gearcases).flatMap(([id, gearcase]): PartAt[] => {
-      const its = (list: string, key: string, { name }: Opening | Cover) => ({
+      const placed = (list: string, key: string, { name }: Opening | Cover) => ({
         path: `/gearcases/${id}/${list}/${key}`,
         name: `${gearcase.name}, ${name}`,
         gearcase,
@@ -23,10 +23,10 @@ export function sheetParts({ gearcases, shields = {} }: SpecSheet): readonly Par
       const { openings, covers = {} } = gearcase
       return [
         ...Object.entries(openings).map(
-          ([key, part]) => ({ ...its('openings', key, part), kind: 'opening', part }) as const,
+          ([key, part]) => ({ ...placed('openings', key, part), kind: 'opening', part }) as const,
         ),
         ...Object.entries(covers).map(
-          ([key, part]) => ({ ...its('covers', key, part), kind: 'cover', part }) as const,
+          ([key, part]) => ({ ...placed('covers', key, part), kind: 'cover', part }) as const,
         ),
       ]
     }),

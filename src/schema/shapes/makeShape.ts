@@ -13,20 +13,20 @@ export type Field = Shape | string | readonly string[] | Fields
 export interface Fields {
   readonly [key: string]: Field
 }
-export type ShapeOf<Its> = Its extends Shape
-  ? Its
-  : Its extends string
-    ? z.$ZodLiteral<Its>
-    : Its extends readonly string[]
-      ? z.$ZodEnum<{ [Word in Its[number]]: Word }>
-      : Its extends object
-        ? ObjectShape<Its>
+export type ShapeOf<Given> = Given extends Shape
+  ? Given
+  : Given extends string
+    ? z.$ZodLiteral<Given>
+    : Given extends readonly string[]
+      ? z.$ZodEnum<{ [Word in Given[number]]: Word }>
+      : Given extends object
+        ? ObjectShape<Given>
         : never
-type ObjectShape<Its> = z.$ZodObject<
+type ObjectShape<Given> = z.$ZodObject<
   {
-    -readonly [Key in keyof Its as Key extends `${infer Name}?` ? Name : Key]: Key extends `${string}?`
-      ? z.$ZodExactOptional<ShapeOf<Its[Key]>>
-      : ShapeOf<Its[Key]>
+    -readonly [Key in keyof Given as Key extends `${infer Name}?` ? Name : Key]: Key extends `${string}?`
+      ? z.$ZodExactOptional<ShapeOf<Given[Key]>>
+      : ShapeOf<Given[Key]>
   },
   z.$strict
 >
@@ -67,7 +67,7 @@ export const oneOf = <const Word extends string>(words: readonly Word[]) =>
   new z.$ZodEnum({
     type: 'enum',
     entries: Object.fromEntries(words.map((word) => [word, word])),
-  }) as unknown as z.$ZodEnum<{ [Its in Word]: Its }>
+  }) as unknown as z.$ZodEnum<{ [Each in Word]: Each }>
 
 function shapeOf(field: Field): Shape {
   if (typeof field === 'string') return new z.$ZodLiteral({ type: 'literal', values: [field] })
@@ -75,21 +75,24 @@ function shapeOf(field: Field): Shape {
   return '_zod' in field ? (field as Shape) : object(field as Fields)
 }
 
-export const list = <const Its extends Field>(entry: Its, checks: Checks = []) =>
+export const list = <const Given extends Field>(entry: Given, checks: Checks = []) =>
   new z.$ZodArray({ type: 'array', element: shapeOf(entry), checks: [...checks] }) as unknown as z.$ZodArray<
-    ShapeOf<Its>
+    ShapeOf<Given>
   >
 
 /** A list with at least one entry. */
-export const filledList = <const Its extends Field>(entry: Its) => list(entry, [atLeast(1)])
+export const filledList = <const Given extends Field>(entry: Given) => list(entry, [atLeast(1)])
 
-export const record = <Key extends z.$ZodRecordKey & Shape, const Its extends Field>(key: Key, value: Its) =>
+export const record = <Key extends z.$ZodRecordKey & Shape, const Given extends Field>(
+  key: Key,
+  value: Given,
+) =>
   new z.$ZodRecord({ type: 'record', keyType: key, valueType: shapeOf(value) }) as unknown as z.$ZodRecord<
     Key,
-    ShapeOf<Its>
+    ShapeOf<Given>
   >
 
-export function object<const Its extends Fields>(fields: Its, checks: Checks = []): ObjectShape<Its> {
+export function object<const Given extends Fields>(fields: Given, checks: Checks = []): ObjectShape<Given> {
   const shape = Object.entries(fields).map(([key, field]): [string, Shape] => {
     const innerType: Shape = shapeOf(field)
     return key.endsWith('?')
@@ -101,15 +104,15 @@ export function object<const Its extends Fields>(fields: Its, checks: Checks = [
     shape: Object.fromEntries(shape),
     catchall: new z.$ZodNever({ type: 'never' }),
     checks: [...checks],
-  }) as unknown as ObjectShape<Its>
+  }) as unknown as ObjectShape<Given>
 }
 
 /** One arm of {@link byTag} of `kind`. */
-export const kind = <const Kind extends string, const Its extends Fields>(
+export const kind = <const Kind extends string, const Given extends Fields>(
   name: Kind,
-  rest: Its,
+  rest: Given,
   checks?: Checks,
-) => object({ kind: name, ...rest } as { readonly kind: Kind } & Its, checks)
+) => object({ kind: name, ...rest } as { readonly kind: Kind } & Given, checks)
 
 export const byTag = <const Arms extends readonly Shape[]>(alternatives: Arms, discriminator = 'kind') =>
   new z.$ZodDiscriminatedUnion({
@@ -120,12 +123,12 @@ export const byTag = <const Arms extends readonly Shape[]>(alternatives: Arms, d
   }) as unknown as z.$ZodDiscriminatedUnion<Arms>
 
 /** A shape, or one word in its place. */
-export const orWord = <Its extends Shape, const Word extends string>(its: Its, word: Word) =>
+export const orWord = <Given extends Shape, const Word extends string>(shape: Given, word: Word) =>
   new z.$ZodUnion({
     type: 'union',
-    options: [its, shapeOf(word)],
+    options: [shape, shapeOf(word)],
     inclusive: true,
-  }) as unknown as z.$ZodUnion<readonly [Its, z.$ZodLiteral<Word>]>
+  }) as unknown as z.$ZodUnion<readonly [Given, z.$ZodLiteral<Word>]>
 
 const above = (value: number, inclusive = true) =>
   new z.$ZodCheckGreaterThan({ check: 'greater_than', value, inclusive })

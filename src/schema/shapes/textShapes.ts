@@ -42,15 +42,18 @@ export const partRegistry = /* @__PURE__ */ buildOnce(
 )
 
 /** A shape with what JSON Schema readers need in addition. */
-export function described<Its extends Shape>(its: { readonly [keyword: string]: unknown }, shape: Its): Its {
-  partRegistry().add(shape, its)
+export function described<Given extends Shape>(
+  keywords: { readonly [keyword: string]: unknown },
+  shape: Given,
+): Given {
+  partRegistry().add(shape, keywords)
   return shape
 }
 
-export const named = <Its extends Shape>(id: string, shape: Its) => described({ id }, shape)
+export const named = <Given extends Shape>(id: string, shape: Given) => described({ id }, shape)
 
 /** An object with a name of its own. */
-export const part = <const Its extends Fields>(id: string, fields: Its) => named(id, object(fields))
+export const part = <const Given extends Fields>(id: string, fields: Given) => named(id, object(fields))
 
 /** One of several objects, distinguished by their `kind`, with a name of its own. */
 export const choice = <const Arms extends readonly Shape[]>(id: string, arms: Arms) => named(id, byTag(arms))
@@ -98,8 +101,8 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
 })
 
 /** A record by id. */
-export const map = <const Its extends Field>(value: Its) => record(textShapes().id, value)
+export const map = <const Given extends Field>(value: Given) => record(textShapes().id, value)
 
 /** What every document begins with, and the rest of it. */
-export const document = <const Kind extends string, const Its extends Fields>(name: Kind, rest: Its) =>
+export const document = <const Kind extends string, const Given extends Fields>(name: Kind, rest: Given) =>
   kind(name, { version: '1.0', id: textShapes().id, ...rest })

@@ -10,17 +10,17 @@ type Table = Parameters<typeof configureMeasurements<string, string, string, Exa
 type Measures = Table[0]
 type Wrapper = Table[1]
 
-let convertExactly: ReturnType<typeof makeConverter> | undefined
+let converter: ReturnType<typeof makeConverter> | undefined
 
 /**
  * The nearest double where the fast path could not prove its answer: through convert-units with our own measure
  * table, in whole fractions. Nothing else imports that package.
  */
-export function convertInDoubt(value: number, from: Unit, to: Unit): number {
-  convertExactly ??= makeConverter()
+export function convertExactly(value: number, from: Unit, to: Unit): number {
+  converter ??= makeConverter()
   // the package's types know only numbers as input; it hands the value to the wrapper as it is
   const exact = exactOfDouble(value) as unknown as number
-  return nearestDouble(convertExactly(exact).from(from).to(to))
+  return nearestDouble(converter(exact).from(from).to(to))
 }
 
 function makeConverter() {

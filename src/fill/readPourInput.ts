@@ -5,7 +5,7 @@ import { type FillCodes, fillReason } from './codes.js'
 import { type HoseFlow, KINETIC_FACTOR } from './hoseFlow.js'
 import { requireAmount } from './requireAmount.js'
 
-export interface PourQuestion {
+export interface PourInput {
   readonly funnel: FunnelAndHose['funnel']
   readonly hose: FunnelAndHose['hose']
   /** Of the oil at its own temperature when poured. */
@@ -21,12 +21,12 @@ const MAX_VISCOSITY = { value: 2e7, unit: 'mm2/s' } as const
 const MIN_VOLUME = { value: 1e-6, unit: 'L' } as const
 const MAX_VOLUME = { value: 1000, unit: 'L' } as const
 
-/** A question in metres and m²/s, or the reason why its figures are outside the range; misuse throws. */
-export function readPourQuestion(
-  question: PourQuestion,
+/** An input in metres and m²/s, or the reason why its figures are outside the range; misuse throws. */
+export function readPourInput(
+  input: PourInput,
 ): { flow: HoseFlow; volume: number } | Reason<keyof FillCodes> {
-  requireKnownKeys('question', question, ['funnel', 'hose', 'kinematicViscosity', 'volume'])
-  const { funnel, hose, kinematicViscosity, volume } = question
+  requireKnownKeys('input', input, ['funnel', 'hose', 'kinematicViscosity', 'volume'])
+  const { funnel, hose, kinematicViscosity, volume } = input
   requireObject('funnel', funnel)
   requireObject('hose', hose)
   requireOneOf('funnel.shape', funnel.shape, ['cylinder', 'cone'])
