@@ -97,6 +97,7 @@ export function writeStep(
     part: quotedIf(part?.part, `${from}/part`),
     gearcase: withGearcase ? quotedIf(part?.gearcase, `${from}/gearcase`) : [],
     instance: quotedIf(part?.instance?.name, `${from}/instance/name`),
+    jack: quotedIf(step.jack, `/steps/${index}/jack`),
     ...tighteningPieces(context, step, tightening),
     ...oilPieces(context, step, volume),
     place: stated(found.get('place'))?.main ?? [],

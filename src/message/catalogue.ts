@@ -80,6 +80,8 @@ export interface StepParams {
   /** `left` */
   readonly instance?: string
   readonly wheelMark?: WheelMark
+  /** Where the jack goes, in the manual's words. */
+  readonly jack?: string
   /** The part's position, in the manual's words. */
   readonly place?: string
   readonly seal?: Seal['kind']

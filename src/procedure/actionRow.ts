@@ -91,6 +91,7 @@ export const HAZARD = {
   mayMove: { code: 'procedure/caution-machine-may-move', signal: 'warning' },
   mustNotRun: { code: 'procedure/caution-must-not-run', signal: 'notice' },
   lifting: { code: 'procedure/caution-lifting', signal: 'warning' },
+  parkingBrake: { code: 'procedure/caution-parking-brake', signal: 'warning' },
   stands: { code: 'procedure/caution-stands', signal: 'warning' },
   hotOil: { code: 'procedure/caution-hot-oil', signal: 'caution' },
   oilOnSkin: { code: 'procedure/caution-oil-on-skin', signal: 'caution' },

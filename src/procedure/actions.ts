@@ -86,7 +86,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'chocks-on-lifted-wheels',
     ],
     figures: [MASS],
-    hazards: [HAZARD.lifting],
+    hazards: [HAZARD.lifting, HAZARD.parkingBrake],
     tools: ['jack'],
   }),
   'set on stands': action(['support', 'machine'], 'stands', 2, ['resting on stands'], {

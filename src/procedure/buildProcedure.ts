@@ -149,7 +149,11 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
       add('procedure/wheel-on-the-ground', 'error', '/access', gearcase, turning.opening.name)
   }
   for (const one of job.emptied)
-    if (one.gearcase.gearcase.access.kind === 'raised' && one.gearcase.supports.length === 0)
+    if (
+      one.gearcase.gearcase.access.kind === 'raised' &&
+      one.gearcase.supports.length === 0 &&
+      !one.gearcase.isLiftedElsewhere
+    )
       add('procedure/no-supports', 'error', '/access', one.gearcase)
   if (judged && (fill?.level === undefined || fill.level.attitude === 'not stated'))
     add('procedure/attitude-not-stated', 'info', '/oilSpace/fill')

@@ -121,6 +121,7 @@ export interface ProcedureCodes {
   'procedure/no-way-to-empty': OfGearcase
   'procedure/no-level-opening': OfGearcase
   'procedure/no-supports': OfGearcase
+  'procedure/supports-on-another-axle': OfGearcase
   'procedure/wheel-on-the-ground': OfGearcase
   'procedure/attitude-not-stated': OfGearcase
   'procedure/second-lift': OfGearcase
@@ -128,6 +129,7 @@ export interface ProcedureCodes {
   'procedure/caution-machine-may-move': Signalled
   'procedure/caution-must-not-run': Signalled
   'procedure/caution-lifting': Signalled
+  'procedure/caution-parking-brake': Signalled
   'procedure/caution-stands': Signalled
   'procedure/caution-hot-oil': Signalled
   'procedure/caution-oil-on-skin': Signalled

@@ -78,6 +78,9 @@ function indexGearcase(
   })
   const { oilSpace: space, access } = gearcase
   const fill = space.kind === 'own' ? space.fill : undefined
+  const named = access.kind === 'raised' ? access.supports : []
+  const supports = named.filter((support) => Object.hasOwn(sheet.machine.supports, support))
+  const isElsewhere = isLiftedElsewhere(sheet, gearcase, supports)
   const method = fill?.method
   const usable = openings.filter((one) => one.applies !== 'no')
   const fillOpenings = usable.filter((one) => servesAs(one, 'fill'))
@@ -98,12 +101,16 @@ function indexGearcase(
     emptying: chooseEmptying(gearcase.emptying, openings, covers),
     additive: fill === undefined ? 'never' : readAdditive(sheet, identity, path),
     settles: (fill?.level?.minutesAfterStop?.kind ?? 'not stated') !== 'not stated',
-    supports:
-      access.kind === 'raised'
-        ? access.supports.filter((support) => Object.hasOwn(sheet.machine.supports, support))
-        : [],
+    supports: isElsewhere ? [] : supports,
+    isLiftedElsewhere: isElsewhere,
     shields: gearcase.shields ?? [],
   })
+}
+
+/** Whether these supports lift other axles only: its own wheels would be the ones that are chocked. */
+function isLiftedElsewhere({ machine }: SpecSheet, { axle }: Gearcase, supports: readonly Id[]): boolean {
+  const axles = supports.map((support) => machine.supports[support]?.axle)
+  return axle !== undefined && axles.length > 0 && axles.every((one) => one !== undefined && one !== axle)
 }
 
 /** The first way, in the manual's order, whose part this machine has or may have. */

@@ -53,6 +53,8 @@ export interface GearcaseLayout extends PartLayout {
   /** The manual asks for a wait between stopping and the level check. */
   readonly settles: boolean
   readonly supports: readonly Id[]
+  /** All its supports lift other axles than its own: there are none that may be used. */
+  readonly isLiftedElsewhere: boolean
   readonly shields: readonly Id[]
 }
 

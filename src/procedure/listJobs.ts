@@ -70,6 +70,14 @@ export function listJobs(
     const path = joinPointer(['only', place])
     findings.push(procedureFinding('procedure/only-without-match', 'error', document, path, params))
   }
+  const worked = [...jobs.values()].flatMap(({ emptied }) => emptied.map(({ gearcase }) => gearcase))
+  for (const { path, gearcase, isLiftedElsewhere } of new Set(worked)) {
+    if (!isLiftedElsewhere) continue
+    const params = { part: gearcase.name, gearcase: gearcase.name }
+    const at = { kind: 'spec-sheet', id: sheet.id } as const
+    const code = 'procedure/supports-on-another-axle'
+    findings.push(procedureFinding(code, 'error', at, `${path}/access`, params))
+  }
   const order = [...layout.gearcases.keys()]
   const sorted = [...jobs.values()].sort(
     ({ owner: first }, { owner: second }) =>

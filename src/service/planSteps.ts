@@ -1,6 +1,6 @@
-import { dropUndefined, type Reason } from '../base/index.js'
+import { dropUndefined, type Reason, readPointer } from '../base/index.js'
 import { ACTIONS, findCautions, showsFigure } from '../procedure/index.js'
-import type { SpecSheet, Step } from '../spec/index.js'
+import type { SpecSheet, Step, Support } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
@@ -38,6 +38,7 @@ export function planSteps(
       id,
       do: action,
       part: on === undefined ? undefined : namePart(sheet, on, at),
+      jack: action === 'raise the machine' ? readSupport(sheet, on)?.jack : undefined,
       figures: Object.fromEntries(
         Object.entries(values).flatMap(([name, path]) => {
           const found = figures.pointerTo(path)
@@ -57,6 +58,10 @@ export function planSteps(
     time: sumTime(steps, waits),
     consumables: [...supplies].map((supply) => serviceReason('service/supply', { supply })),
   }
+}
+
+function readSupport({ machine }: SpecSheet, on = ''): Support | undefined {
+  return readPointer(machine, on.slice('/machine'.length)) as Support | undefined
 }
 
 function findOil(sheet: SpecSheet, oil: readonly PlannedOil[], step: Step): number {

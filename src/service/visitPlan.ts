@@ -146,6 +146,8 @@ export interface PlannedStep {
   readonly id: Id
   readonly do: Action
   readonly part?: PartName
+  /** Where the jack goes, for a step that raises; absent: not stated. */
+  readonly jack?: string
   /** Pointers into this plan's `figures`, by the step's own names. */
   readonly figures: Readonly<Record<string, JsonPointer>>
   /** Pointer into this plan's `tightenings`, for a step that tightens. */

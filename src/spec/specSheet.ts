@@ -37,8 +37,14 @@ export interface Machine {
   readonly mass?: SpecValue<MassUnit>
   readonly variants: Readonly<Record<Id, Variant>>
   readonly axles: Readonly<Record<Id, { readonly name: string; readonly wheels: number }>>
-  /** Where the machine may stand on stands, and the axle that this lifts. */
-  readonly supports: Readonly<Record<Id, { readonly at: string; readonly axle?: Id }>>
+  readonly supports: Readonly<Record<Id, Support>>
+}
+
+/** Where stands hold the machine, where the jack goes (absent: not stated), and the axle that this lifts. */
+export interface Support {
+  readonly at: string
+  readonly jack?: string
+  readonly axle?: Id
 }
 
 export interface Variant {

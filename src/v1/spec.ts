@@ -115,6 +115,7 @@ export {
   type Step,
   type Stock,
   type StockSeal,
+  type Support,
   type ThreadCondition,
   type ThreadSealant,
   type Tightening,

@@ -47,6 +47,7 @@ describe('the table', () => {
     expect(of('warning')).toEqual([
       'procedure/caution-lifting',
       'procedure/caution-machine-may-move',
+      'procedure/caution-parking-brake',
       'procedure/caution-stands',
     ])
     expect(of('notice')).toEqual([

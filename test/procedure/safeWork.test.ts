@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { buildProcedure, validateProcedure } from '../../src/v1/procedure.js'
-import type { MachineEventKind, ProcedureDocument, Step } from '../../src/v1/spec.js'
-import { build, varietySheet } from './sheets.js'
+import type { Gearcase, MachineEventKind, ProcedureDocument, SpecSheet, Step } from '../../src/v1/spec.js'
+import { build, makeCase, makeSheet, varietySheet } from './sheets.js'
 
 // What can hurt: named cases of the trade, each as the words of the plan and as a writer's mistake that is reported.
 
@@ -48,6 +48,51 @@ describe('submerged, oil lost, contaminated, seal failed', () => {
     expect(validateProcedure(driven, varietySheet).map((one) => [one.code, one.path])).toEqual([
       ['procedure/must-not-run', `/steps/${wordsOf(driven.steps).indexOf('warm the oil')}`],
       ['procedure/must-not-run', `/steps/${wordsOf(driven.steps).indexOf('park on level ground')}`],
+    ])
+  })
+})
+
+describe('chocks and supports', () => {
+  const withAxle = (axle: string | undefined, supports: readonly string[], lifts = 'front') => {
+    const front = makeCase('front gearcase', { access: 'front' })
+    const machine = {
+      ...varietySheet.machine,
+      supports: {
+        'front-beam': { at: 'front beam', axle: lifts },
+        'rear-beam': { at: 'rear beam', axle: 'rear' },
+      },
+    }
+    const gearcase: Gearcase = {
+      ...front,
+      access: { kind: 'raised', supports },
+      ...(axle === undefined ? {} : { axle }),
+    }
+    return makeSheet({ front: gearcase }, { machine })
+  }
+  const foundIn = (sheet: SpecSheet) =>
+    buildProcedure({ sheet, identity: {}, services: ['change'] }).findings.map((one) => [one.code, one.path])
+
+  test('supports that lift another axle than the gearcase has are not used, and a writer hears of it', () => {
+    const sheet = withAxle('front', ['front-beam'], 'rear')
+    const expected = [['procedure/supports-on-another-axle', '/gearcases/front/access']]
+    expect(foundIn(sheet)).toEqual(expected)
+    const procedure = build(withAxle('front', ['front-beam']), ['change'])
+    expect(codesOf(procedure, sheet)[0]).toBe('procedure/supports-on-another-axle')
+  })
+
+  test('its own axle, no axle stated, or all wheels lifted is no mistake', () => {
+    expect(foundIn(withAxle('front', ['front-beam']))).toEqual([])
+    expect(foundIn(withAxle(undefined, ['front-beam'], 'rear'))).toEqual([])
+    expect(foundIn(withAxle('front', ['front-beam', 'rear-beam']))).toEqual([])
+  })
+
+  test('the wheels that stay down are chocked before the jack moves', () => {
+    const { steps } = build(withAxle('front', ['front-beam']), ['change'])
+    const from = steps.findIndex((step) => step.do === 'chock the wheels')
+    expect(steps.slice(from, from + 3).map((step) => [step.do, step.on])).toEqual([
+      ['chock the wheels', '/machine/axles/rear'],
+      ['raise the machine', '/machine/supports/front-beam'],
+      ['set on stands', '/machine/supports/front-beam'],
     ])
   })
 })

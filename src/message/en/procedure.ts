@@ -172,6 +172,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The ${gearcase} has no level opening on this machine. Its level cannot be checked.`,
   'procedure/no-supports': ({ gearcase }) =>
     `Work on the ${gearcase} needs the machine raised, but the sheet names no supports for it. Add them under “access”.`,
+  'procedure/supports-on-another-axle': ({ gearcase }) =>
+    `The supports of the ${gearcase} lift another axle than its own, so the wheels that are lifted would be the wrong ones. Correct its axle, or the supports under “access”.`,
   'procedure/wheel-on-the-ground': ({ part, gearcase }) =>
     `The ${part} of the ${gearcase} turns with its wheel, but the sheet says that it is reached from the ground, where the wheel cannot turn. Add supports under “access”.`,
   'procedure/attitude-not-stated': ({ gearcase }) =>
@@ -184,6 +186,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `${WORDS[signal]}: Gears that turn in water, in dirt or without oil are ruined in minutes. Do not run or tow the machine until the oil of every gearcase concerned is changed.`,
   'procedure/caution-lifting': ({ signal }) =>
     `${WORDS[signal]}: A raised machine can fall and kill. Keep clear of it while the jack moves, and never work under a jack.`,
+  'procedure/caution-parking-brake': ({ signal }) =>
+    `${WORDS[signal]}: A parking brake on the lifted axle or on its driveline may hold nothing. Only chocked wheels on the ground hold the machine.`,
   'procedure/caution-stands': ({ signal }) =>
     `${WORDS[signal]}: A stand that is too weak or slips lets the machine fall. Use rated stands on firm ground and push against the machine to make sure that it is steady.`,
   'procedure/caution-hot-oil': ({ signal }) =>

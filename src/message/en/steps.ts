@@ -84,14 +84,19 @@ export const stepTexts: StepTexts = {
   },
   'chock the wheels': {
     full: ({ part }) =>
-      part === undefined ? 'Chock the wheels that stay on the ground.' : `Chock the wheels of the ${part}.`,
-    short: ({ part }) => (part === undefined ? 'Chock the wheels' : `Chock the ${part}`),
-    show: () => 'Both chocks, hard against the wheels.',
+      `Chock both sides of each wheel ${part === undefined ? 'that stays on the ground' : `of the ${part}`}.`,
+    short: ({ part }) => `Chock both sides: ${part ?? 'each wheel on the ground'}`,
+    show: () => 'The chocks, hard against both sides of each wheel.',
   },
   'raise the machine': {
-    full: (params) =>
-      `Raise the machine at ${params.part ?? 'the point that the manual names'}. Do not work under a jack.`,
-    short: (params) => `Raise at ${params.part ?? 'the manual’s point'}`,
+    full: ({ part, jack }) =>
+      jack !== undefined
+        ? `Raise the machine with the jack at ${jack}. Do not work under a jack.`
+        : `Raise the machine${part === undefined ? '' : ` for stands at ${part}`}. Jacking point not stated: see the manual. Do not work under a jack.`,
+    short: ({ part, jack }) =>
+      jack !== undefined
+        ? `Jack at ${jack}`
+        : `Raise${part === undefined ? '' : ` for stands at ${part}`} (jacking point: see the manual)`,
     show: () => 'The jack at its lifting point, then the wheel as it leaves the ground.',
   },
   'set on stands': {

@@ -74,7 +74,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
       'mass?': leaf.values.mass.spec,
       variants: map({ name: text.text, 'when?': leaf.condition }),
       axles: map({ name: text.text, wheels: count(1) }),
-      supports: map({ at: text.text, 'axle?': text.id }),
+      supports: map({ at: text.text, 'jack?': text.text, 'axle?': text.id }),
     },
     sources: map({
       title: text.text,

@@ -1,0 +1,32 @@
+import { expect, it } from 'vitest'
+import { renderText } from '../../src/v1/card.js'
+import type { SpecSheet } from '../../src/v1/spec.js'
+import { cardOf, planExample } from '../support/planExample.js'
+
+const card = (jack?: string) => {
+  const sheet = (given: SpecSheet): SpecSheet => ({
+    ...given,
+    machine: {
+      ...given.machine,
+      supports: Object.fromEntries(
+        Object.entries(given.machine.supports).map(([id, one]) => [
+          id,
+          { ...one, ...(jack === undefined ? {} : { jack }) },
+        ]),
+      ),
+    },
+  })
+  return renderText(cardOf(planExample('tind-4', { sheet }))).replaceAll(/\s+/g, ' ')
+}
+
+it('the jack goes where the sheet says, and the stands to their own place', () => {
+  const text = card('the tow eye')
+  expect(text).toContain('Raise the machine with the jack at the tow eye.')
+  expect(text).not.toContain('Jacking point not stated')
+})
+
+it('a jacking point that is not stated is in the manual, never at the stands', () => {
+  expect(card()).toContain('Jacking point not stated: see the manual.')
+  expect(card()).toMatch(/WARNING: A parking brake on the lifted axle/)
+  expect(card()).toMatch(/Chock both sides of each wheel/)
+})
