@@ -1,16 +1,21 @@
 import type { Readable, Writable } from 'node:stream'
+import { joinPointer } from '../base/index.js'
 import { type DateText, dateFromDay } from '../calendar/index.js'
 import {
   computeDueColumns,
   createDueColumns,
   DUE_LIMITS,
+  DUE_ROW_FIELDS,
   DUE_STATES,
   type DueOptions,
   type DueRow,
   type DueState,
+  findMeantFields,
   NO_DAY,
   writeDueRow,
 } from '../interval/index.js'
+import { en } from '../message/en/index.js'
+import { renderMessage } from '../message/index.js'
 import { readLines } from './readLines.js'
 
 export interface DueLinesOptions {
@@ -32,20 +37,25 @@ export interface DueLinesSummary {
   readonly unreadable: number
   /** Rows with a field that could not be used. */
   readonly withUnusableFields: number
+  /** Keys that are not fields of a row, the first of them. */
+  readonly columnsNotRead: readonly string[]
 }
 
 interface Row {
   readonly id: string
-  readonly unusable: readonly string[]
+  /** The end of its answer: the fields that cannot be used, and findings. */
+  readonly problems: string
 }
 
 /** Rows judged together; memory stays at one batch, however long the input. */
 const BATCH = 4096
 
+const MAX_COLUMNS_NAMED = 20
+
 /**
  * Judges a stream of JSON Lines, row by row, in constant memory. Each row is answered by
- * `{ "id", "verdict", "dueBy", "dueOn" }`, with `"unusable": [fields]` where a field has no usable value; a line without a
- * JSON object by `{ "line", "error" }`.
+ * `{ "id", "verdict", "dueBy", "dueOn" }`, with `"unusable": [fields]` where a field has no usable value or is misspelt, and
+ * `"findings"` with the name that a misspelt one may mean; a line without a JSON object by `{ "line", "error" }`.
  */
 export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummary> {
   const { input, output, today, soon, staleAfter, onProgress } = options
@@ -59,6 +69,7 @@ export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummar
   let lines = 0
   let unreadable = 0
   let withUnusableFields = 0
+  const columnsNotRead = new Set<string>()
 
   const addLine = (text: string | undefined): void => {
     const row = text === undefined ? undefined : readObject(text)
@@ -71,10 +82,12 @@ export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummar
     const unusable = writeDueRow(columns, rows, row)
     rows += 1
     if (unusable.length > 0) withUnusableFields += 1
+    if (columnsNotRead.size < MAX_COLUMNS_NAMED)
+      for (const key in row) if (!FIELDS.has(key) && !unusable.includes(key)) columnsNotRead.add(key)
     const { id } = row
     batch.push({
       id: typeof id === 'string' || typeof id === 'number' ? JSON.stringify(id) : 'null',
-      unusable,
+      problems: describeProblems(row, unusable, lines),
     })
   }
 
@@ -94,7 +107,7 @@ export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummar
       text += `{"id":${entry.id},"verdict":"${verdict}"`
       if (dueBy !== undefined) text += `,"dueBy":"${dueBy}"`
       if (dueBy !== undefined && day !== NO_DAY) text += `,"dueOn":"${dateFromDay(day)}"`
-      text += entry.unusable.length === 0 ? '}\n' : `,"unusable":${JSON.stringify(entry.unusable)}}\n`
+      text += `${entry.problems}}\n`
       place += 1
     }
     batch = []
@@ -109,7 +122,35 @@ export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummar
     if (batch.length === BATCH) await write(output, judgeBatch())
   }
   await write(output, judgeBatch())
-  return { lines, states, unreadable, withUnusableFields }
+  return {
+    lines,
+    states,
+    unreadable,
+    withUnusableFields,
+    columnsNotRead: [...columnsNotRead].slice(0, MAX_COLUMNS_NAMED),
+  }
+}
+
+const FIELDS: ReadonlySet<string> = new Set([...DUE_ROW_FIELDS, 'id'])
+
+function describeProblems(row: DueRow, unusable: readonly string[], line: number): string {
+  if (unusable.length === 0) return ''
+  const findings = unusable
+    .filter((key) => !FIELDS.has(key))
+    .map((key) => {
+      const known = findMeantFields(key, row[key as keyof DueRow])
+      const didYouMean = known.length === 1 ? known[0] : undefined
+      const finding = {
+        code: 'spec/unknown-key',
+        severity: 'error',
+        document: { kind: 'text', name: `line ${line}` },
+        path: joinPointer([key]),
+        params: { key, known, didYouMean },
+      } as const
+      return { ...finding, message: renderMessage(finding, en) }
+    })
+  const shown = findings.length === 0 ? '' : `,"findings":${JSON.stringify(findings)}`
+  return `,"unusable":${JSON.stringify(unusable)}${shown}`
 }
 
 function readObject(line: string): DueRow | undefined {

@@ -54,13 +54,15 @@ Options
 `,
     due: `Usage: drivetrain-service due [options] <file or folder> ...
        drivetrain-service due [options] --sheet SHEET < logs.jsonl > due.jsonl
-       drivetrain-service due [options] <file.jsonl> [sheet] ...
+       drivetrain-service due [options] <file.jsonl or -> [sheet] ...
 
 Prints every service of every machine with its verdict and the reasons.
 
-For fleets: JSON Lines, one machine log a line. Each gives one line of JSON, in constant memory. A line that
-cannot be read gives its findings, and reading continues; the exit code is then 1. A .jsonl file without a sheet contains
-flat rows instead, one service a line, each with its limits.
+For fleets: JSON Lines, from a file or standard input (-), one machine log a line. Each gives one line of JSON, in constant
+memory. A line that cannot be read gives its findings, and reading continues; the exit code is then 1. Without a sheet each
+line is a flat row instead, one service with its limits:
+  {"id":"m-1","lastDate":"2023-04-06","lastHours":310,"hours":402,"hoursDate":"2023-10-01","everyHours":100,"everyMonths":6}
+A misspelt field makes its row "cannot tell" and gives a finding; other columns are passed over and named at the end.
 
 Options
   --sheet SHEET          the sheet of the logs; may be repeated${DUE}${format('json')}

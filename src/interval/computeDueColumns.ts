@@ -104,7 +104,8 @@ export function computeDueColumns(
   }
 
   for (let row = 0; row < length; row++) {
-    let worst = NOT_COUNTED
+    const missing = untracked[row] as number
+    let worst = (missing & 4) === 0 ? NOT_COUNTED : CANNOT_TELL
     let allDays = true
     let earliest = LAST_DAY + 1
     let earliestBy = 0
@@ -112,7 +113,6 @@ export function computeDueColumns(
     let fullestBy = 0
     let fullestDay = NO_DAY
     const from = lastDay[row] as number
-    const missing = untracked[row] as number
     const hoursEvery = everyHours[row] as number
     if (!Number.isNaN(hoursEvery) && (missing & 1) === 0) {
       judgeMeter(
@@ -125,7 +125,7 @@ export function computeDueColumns(
         soonHours,
         MAX_PER_DAY.hours,
       )
-      worst = lineState
+      if (lineState < worst) worst = lineState
       if (lineFraction >= 0) {
         fullest = lineFraction
         fullestBy = 1

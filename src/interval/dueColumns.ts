@@ -24,7 +24,7 @@ export interface DueColumns {
   readonly windowMonths: Int32Array
   readonly windowDays: Int32Array
   readonly eventDay: Int32Array
-  /** 1: no hour meter; 2: no odometer; 3: neither. */
+  /** A sum of 1: no hour meter; 2: no odometer; 4: a field that cannot be used, so that the row is `cannot tell` at best. */
   readonly untracked: Uint8Array
 }
 

@@ -1,7 +1,8 @@
 import { refuse, requireObject } from '../base/index.js'
 import { dayNumberOf } from '../calendar/index.js'
 import { type DueColumns, NO_DAY } from './dueColumns.js'
-import type { DueRow } from './dueRow.js'
+import { DUE_ROW_FIELDS, type DueRow } from './dueRow.js'
+import { findMeantFields } from './findMeantFields.js'
 import { LARGEST_COUNT, type MeterUnit, meterCount } from './meterCount.js'
 import { requireDueColumns } from './requireDueColumns.js'
 
@@ -11,7 +12,9 @@ import { requireDueColumns } from './requireDueColumns.js'
  * @param columns - from `createDueColumns`
  * @param index - which row, 0 to `columns.length` − 1
  * @param row - the row's facts; meters 0 to 1,000,000,000 h or 9,000,000 km, periods whole and not negative
- * @returns the names of fields that hold no usable value: they are written as not known, which makes their limit `cannot tell`
+ * @returns the names of fields that hold no usable value, and of keys that are not fields but mean one: misspelt, or a limit
+ *   or an event by another name, such as `everyYears`. With any of these the row is `cannot tell` where nothing else makes it
+ *   due. Other keys, such as a customer's name, pass
  * @throws TypeError, RangeError when `columns` or `row` are none, or `index` is out of range
  *
  * Source: house rule.
@@ -94,10 +97,29 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
   columns.windowMonths[index] = whole('windowMonths', row.windowMonths)
   columns.windowDays[index] = whole('windowDays', row.windowDays)
   columns.eventDay[index] = day('eventDate', row.eventDate)
-  columns.untracked[index] = (row.noHourMeter === true ? 1 : 0) + (row.noOdometer === true ? 2 : 0)
+  for (const key of listMisnamed(row)) refuseField(key)
+  columns.untracked[index] =
+    (row.noHourMeter === true ? 1 : 0) + (row.noOdometer === true ? 2 : 0) + (unusable === undefined ? 0 : 4)
   return unusable ?? NOTHING
 }
 
+/** Keys that are not fields but mean one, and flags that are neither true nor false. */
+function listMisnamed(row: DueRow): readonly string[] {
+  let found: string[] | undefined
+  for (const key in row) {
+    const isField = FIELDS.has(key)
+    if (isField ? !FLAGS.has(key) : !Object.hasOwn(row, key)) continue
+    const value: unknown = row[key as keyof DueRow]
+    if (!isGiven(value) || (isField ? typeof value === 'boolean' : findMeantFields(key, value).length === 0))
+      continue
+    found ??= []
+    found.push(key)
+  }
+  return found ?? NOTHING
+}
+
+const FLAGS: ReadonlySet<string> = /* @__PURE__ */ new Set(['noHourMeter', 'noOdometer'])
+const FIELDS: ReadonlySet<string> = /* @__PURE__ */ new Set([...DUE_ROW_FIELDS, 'id'])
 const NOTHING: readonly string[] = []
 
 function isGiven(value: unknown): boolean {

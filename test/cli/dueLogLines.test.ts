@@ -88,8 +88,28 @@ describe('due over logs that come one a line', () => {
     expect(good.code).toBe(0)
   })
 
+  it('reads flat rows by standard input; a misspelt field is no silent "not due"', async () => {
+    const rows = [
+      { id: 'a', lastDate: '2023-10-01', everyMonths: 6, depot: 'north' },
+      { id: 'b', lastDate: '2023-10-01', everyMonth: 6, everyDays: 90, depot: 'south' },
+    ]
+    const files = { [PIPED]: rows.map((row) => JSON.stringify(row)).join('\n') }
+    const { code, err, answers } = await run(['due', '-', ...DAY], files)
+    expect(code).toBe(1)
+    expect(answers).toMatchObject([
+      { id: 'a', verdict: 'not due' },
+      { id: 'b', verdict: 'cannot tell', findings: [{ code: 'spec/unknown-key', path: '/everyMonth' }] },
+    ])
+    expect(err).toBe('2 lines, 1 with errors.\nColumns not read: depot.')
+    const good = await run(['due', '-', ...DAY], { [PIPED]: JSON.stringify(rows[0]) })
+    expect(good.code).toBe(0)
+    const logs = await run(['due', '-', SHEET, ...DAY], { [PIPED]: logLine('one') })
+    expect(logs.answers.map(({ machine }) => machine)).toEqual(['one'])
+  })
+
   it.each([
-    [['due', 'a.jsonl', 'b.jsonl'], /expected one \.jsonl file, found 2/],
+    [['due', '-', 'b.jsonl'], /expected one \.jsonl file or -, found 2/],
+    [['due', 'a.jsonl', 'b.jsonl'], /expected one \.jsonl file or -, found 2/],
     [['due', '--sheet', 'examples/tind-4/toolbox.json'], /no sheet among the files/],
     [['due', '--sheet', 'nowhere.json'], /nowhere\.json: no such file/],
     [['due', 'nowhere.jsonl', SHEET], /nowhere\.jsonl: no such file/],

@@ -130,4 +130,59 @@ describe('due over JSON Lines', () => {
       dueLines({ ...SET, today: 'x', input: Readable.from(['{}\n']), output: new PassThrough() }),
     ).rejects.toThrow(RangeError)
   })
+
+  test('a misspelt field is a finding with the near name; columns of other use are named once', async () => {
+    const rows = [
+      { id: 1, lastDate: TODAY, everyMonth: 6, customer: 'A' },
+      { id: 2, lastDate: TODAY, everyMonths: 6, everyYears: 1, depot: 'north' },
+      { id: 3, lastDate: TODAY, everyMonths: 6, customer: 'B', depot: 'south' },
+    ]
+    const { summary, answers } = await run(Readable.from(rows.map((row) => `${JSON.stringify(row)}\n`)))
+    expect(answers.map((line) => JSON.parse(line))).toEqual([
+      {
+        id: 1,
+        verdict: 'cannot tell',
+        unusable: ['everyMonth'],
+        findings: [
+          {
+            code: 'spec/unknown-key',
+            severity: 'error',
+            document: { kind: 'text', name: 'line 1' },
+            path: '/everyMonth',
+            params: { key: 'everyMonth', known: ['everyMonths'], didYouMean: 'everyMonths' },
+            message: 'Unknown key "everyMonth". Did you mean "everyMonths"?',
+          },
+        ],
+      },
+      {
+        id: 2,
+        verdict: 'cannot tell',
+        dueBy: 'period',
+        dueOn: '2032-04-06',
+        unusable: ['everyYears'],
+        findings: [
+          {
+            code: 'spec/unknown-key',
+            severity: 'error',
+            document: { kind: 'text', name: 'line 2' },
+            path: '/everyYears',
+            params: {
+              key: 'everyYears',
+              known: ['everyHours', 'everyDistance', 'everyDistanceUnit', 'everyMonths', 'everyDays'],
+            },
+            message:
+              'Unknown key "everyYears". Known: everyHours, everyDistance, everyDistanceUnit, everyMonths and everyDays.',
+          },
+        ],
+      },
+      { id: 3, verdict: 'not due', dueBy: 'period', dueOn: '2032-04-06' },
+    ])
+    expect(summary).toMatchObject({ withUnusableFields: 2, columnsNotRead: ['customer', 'depot'] })
+  })
+
+  test('the names of columns that are not read do not fill the memory', async () => {
+    const lines = Array.from({ length: 500 }, (_, index) => `{"id":${index},"column ${index}":1}\n`)
+    const { summary } = await run(Readable.from(lines))
+    expect(summary.columnsNotRead).toHaveLength(20)
+  })
 })

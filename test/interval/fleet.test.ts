@@ -185,6 +185,120 @@ describe('rows and columns', () => {
     expect(judge({ everyMonths: 120_000, lastDate: '2031-01-01' })).toEqual([[], 'cannot tell'])
   })
 
+  /** Serviced five days ago by every limit, so that only a field may keep the row from `not due`. */
+  const green: DueRow = {
+    lastDate: '2031-10-01',
+    lastHours: 10,
+    hours: 20,
+    hoursDate: '2031-10-05',
+    everyHours: 250,
+    windowHours: 25,
+    everyMonths: 6,
+  }
+  const judgeRow = (row: object) => {
+    const one = createDueColumns(1)
+    const unusable = writeDueRow(one, 0, row)
+    const { verdict } = computeDueColumns(one, TODAY, { soon: {}, staleAfter: { days: 30 } })
+    return [unusable, DUE_STATES[verdict[0] ?? 0]]
+  }
+
+  test.each([
+    ['everyMonth', 6],
+    ['everymonths', 6],
+    ['every_months', 6],
+    ['every-distance-unit', 'km'],
+    ['EveryMonths', 6],
+    ['everyMonths ', 6],
+    ['evryMonts', 6],
+    ['eveyrDays', 90],
+    ['event_date', '2031-10-05'],
+    ['eventDate2', '2031-10-05'],
+    ['hour', 400],
+    ['Hours', 400],
+    ['nohourmeter', true],
+    ['windowDay', 3],
+    ['lastHour', 30],
+    ['distanceUnits', 'km'],
+  ])('the misspelt field %s is named, and its row cannot be judged', (field, value) => {
+    expect(judgeRow({ ...green, [field]: value })).toEqual([[field], 'cannot tell'])
+  })
+
+  test.each([
+    ['everyYears', 1],
+    ['every_km', '5000'],
+    ['everyWeeks', 26],
+    ['EVERY_YEAR', 'P1Y'],
+    ['eventDay', '2031-10-05'],
+    ['event_on', '2031-10-05'],
+  ])('%s, a limit or an event by another name, is not passed over', (field, value) => {
+    expect(judgeRow({ ...green, [field]: value })).toEqual([[field], 'cannot tell'])
+  })
+
+  test.each([
+    ['customer', 'Nordskar'],
+    ['depot', 7],
+    ['lastName', 'Lind'],
+    ['lastSite', 'north'],
+    ['eventName', 'ford'],
+    ['eventId', 12],
+    ['everyone', 'all'],
+    ['instance', 'left'],
+    ['distanceToDepot', 12],
+    ['nextDate', '2031-12-01'],
+    ['dailyHours', 4],
+    ['house', 3],
+    ['notes', 'x'.repeat(100)],
+    ['x'.repeat(100_000), 1],
+    ['every'.repeat(100_000), 'x'],
+    ['', 0],
+    // As with a known field, null is no value.
+    ['everyMonth', null],
+    ['eventDay', undefined],
+  ])('the foreign column %.20s passes', (field, value) => {
+    expect(judgeRow({ ...green, [field]: value })).toEqual([[], 'not due'])
+  })
+
+  test('of two fields that one may mean neither is taken', () => {
+    expect(judgeRow({ ...green, everyHays: 6, everyDats: 9 })).toEqual([
+      ['everyHays', 'everyDats'],
+      'cannot tell',
+    ])
+  })
+
+  test('a row with any field that cannot be used is never green', () => {
+    for (const [field, value] of [
+      ['eventDate', '2031-02-30'],
+      ['everyDays', -1],
+      ['windowHours', '5'],
+      ['windowMonths', 0.5],
+      ['noHourMeter', 'no'],
+      ['noOdometer', 1],
+      ['distance', 5],
+      ['lastDistance', 5],
+    ])
+      expect(judgeRow({ ...green, [field as string]: value }), String(field)).toEqual([
+        [field],
+        'cannot tell',
+      ])
+    // What is due by the fields that can be used stays due.
+    expect(judgeRow({ ...green, everyHours: 5, everyMonth: 6 })).toEqual([['everyMonth'], 'due'])
+    expect(judgeRow({ ...green, everyHours: 5, windowHours: 3, everyMonth: 6 })).toEqual([
+      ['everyMonth'],
+      'overdue',
+    ])
+    expect(judgeRow({ lastDate: '2031-09-01', everyMonths: 6, everyMonth: 1 })[1]).toBe('cannot tell')
+  })
+
+  test('a row that is written again with good fields is judged again', () => {
+    const one = createDueColumns(1)
+    const judge = () =>
+      DUE_STATES[computeDueColumns(one, TODAY, { soon: {}, staleAfter: { days: 30 } }).verdict[0] ?? 0]
+    writeDueRow(one, 0, { ...green, everyDay: 3 } as DueRow)
+    expect(judge()).toBe('cannot tell')
+    writeDueRow(one, 0, green)
+    expect(judge()).toBe('not due')
+  })
+
   test('misuse throws', () => {
     expect(() => createDueColumns(-1)).toThrow(RangeError)
     expect(() => createDueColumns(1.5)).toThrow(RangeError)

@@ -10,7 +10,8 @@ import type { Options } from '../readOptions.js'
 import { reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 
-const LINES = /\.(jsonl|ndjson)$/i
+/** A file of JSON Lines, or standard input. */
+const LINES = /(^-|\.(jsonl|ndjson))$/i
 
 /** `due`: every service of every machine, with its verdict and why. */
 export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
@@ -39,8 +40,8 @@ function describe(line: ListedDue): string {
 /** Machines as lines: whole logs where there are sheets, else flat rows with their own limits. */
 async function judgeLines(options: Options, lines: readonly string[], io: CliIo): Promise<ExitCode> {
   const others = [...options.sheets, ...options.paths.filter((path) => !LINES.test(path))]
-  const [path] = lines
-  if (lines.length > 1) throw new UsageError(`due: expected one .jsonl file, found ${lines.length}`)
+  const path = lines[0] === '-' ? undefined : lines[0]
+  if (lines.length > 1) throw new UsageError(`due: expected one .jsonl file or -, found ${lines.length}`)
   const sets = others.length === 0 ? [] : await readDocuments(others, io)
   if (reportReading(sets, io)) return 1
   const sheets = documentsOf(sets, (set) => set.sheets)
@@ -54,6 +55,8 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
       const judged = await dueLines({ input, output, today, soon, staleAfter })
       const bad = judged.unreadable + judged.withUnusableFields
       io.printError(`${judged.lines} lines, ${bad} with errors.`)
+      if (judged.columnsNotRead.length > 0)
+        io.printError(safeLine(`Columns not read: ${judged.columnsNotRead.join(', ')}.`))
       return bad > 0 ? 1 : 0
     }
     const judged = await dueLogLines({
