@@ -14,6 +14,7 @@ export interface OilCodes {
   'oil/grade-same': { grade: string }
   'oil/multigrade-covers': GradePair
   'oil/grade-differs': GradePair
+  'oil/hot-grade-thicker': GradePair
   'oil/grade-renamed': GradePair & { system: string }
   'oil/winter-grade-missing': GradePair
   'oil/winter-grade-colder': GradePair

@@ -1,5 +1,6 @@
 export { chooseOilChoice } from './chooseOilChoice.js'
 export type { OilCodes } from './codes.js'
+export { editionOf } from './editionOf.js'
 export { gradeBand } from './gradeBand.js'
 export { GRADE_EDITIONS, type GradeEdition, type GradeSystem } from './gradeTables.js'
 export { isWithinGrade } from './isWithinGrade.js'

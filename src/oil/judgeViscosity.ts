@@ -1,6 +1,7 @@
 import type { Reason } from '../base/index.js'
 import type { GradeOil, OfferedOil } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
+import { editionOf } from './editionOf.js'
 import { type GradeBand, gradeBand } from './gradeBand.js'
 import { GRADE_EDITIONS, type GradeEdition } from './gradeTables.js'
 import { isWithinGrade } from './isWithinGrade.js'
@@ -52,6 +53,9 @@ function compareGrades(required: Grade, label: Grade, bands: readonly GradeBand[
       ? ask([oilReason('oil/grade-renamed', { ...names, system: required.system })])
       : { verdict: 'no', reasons: [oilReason('oil/grade-differs', names)] }
   }
+  // a plain 80W is not much thicker than a 90 when hot
+  if (required.summer === undefined && required.system === 'SAE J306' && Number(label.summer) > 90)
+    return ask([oilReason('oil/hot-grade-thicker', names)])
   if (required.winter === undefined || required.winter === label.winter)
     return { verdict: 'yes', reasons: [oilReason('oil/multigrade-covers', names)] }
   if (label.winter === undefined)
@@ -64,7 +68,8 @@ function compareGrades(required: Grade, label: Grade, bands: readonly GradeBand[
 /** The editions that a sheet may mean: the one it names, or all where it names none or an unknown one. */
 function editionsOf({ system, edition }: GradeOil) {
   const known: readonly GradeEdition[] = GRADE_EDITIONS[system]
-  const named = known.filter((one) => one === edition)
+  const meant = edition === undefined ? undefined : editionOf(system, edition)
+  const named = known.filter((one) => one === meant)
   if (edition === undefined || named.length > 0)
     return { editions: edition === undefined ? known : named, reasons: [] }
   const params = { edition: edition.slice(0, 40), system, known }

@@ -26,7 +26,8 @@ export interface OilCircumstances {
  * @throws TypeError when an argument has the wrong shape or a circumstance is unknown, RangeError when `ambient` is not finite
  *
  * Source: SAE J306, J300 and ISO 3448; API service designations as reproduced by lubricant
- * firms. That GL-5 additives attack yellow metal, and that a GL-4/GL-5 label needs a question: common practice, no source.
+ * firms. That GL-5 additives attack yellow metal, that a GL-4/GL-5 label then needs a question, and that GL-4 may replace
+ * GL-3 and MT-1 a GL-1: common practice, no source.
  *
  * @example
  * ```ts
@@ -114,6 +115,12 @@ function judgeName(name: string, offered: OfferedOil): JudgedAspect {
 /** Designations of API 1560 in use, and the ones out of use. */
 const API_CATEGORIES = ['GL-1', 'GL-2', 'GL-3', 'GL-4', 'GL-5', 'GL-6', 'MT-1']
 
+/** Pairs in which the second is often used for the first, which few sell any more; common practice, no source. */
+const NEAR_CATEGORIES = [
+  ['GL-3', 'GL-4'],
+  ['GL-1', 'MT-1'],
+] as const
+
 /** The service category of an offered oil against the manual's. */
 function judgeCategory(
   permitted: GradeOil,
@@ -132,11 +139,8 @@ function judgeCategory(
   }
   const both = { permitted: required, offered: labels }
   const harmless = yellowMetal === 'no'
-  if (labels.includes('GL-4') && labels.includes('GL-5') && (required === 'GL-4' || required === 'GL-5')) {
-    return harmless
-      ? { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: required })] }
-      : { verdict: 'ask', reasons: [oilReason('oil/category-dual-rated', both)] }
-  }
+  if (required === 'GL-4' && labels.includes('GL-4') && labels.includes('GL-5') && !harmless)
+    return { verdict: 'ask', reasons: [oilReason('oil/category-dual-rated', both)] }
   if (labels.includes(required))
     return { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: required })] }
   if (required === 'GL-4' && labels.includes('GL-5')) {
@@ -145,7 +149,8 @@ function judgeCategory(
       ? { verdict: 'no', reasons: [oilReason('oil/category-harms-yellow-metal', both)] }
       : { verdict: 'cannot tell', reasons: [oilReason('oil/category-yellow-metal-unknown', both)] }
   }
-  return API_CATEGORIES.includes(required) && labels.every((label) => API_CATEGORIES.includes(label))
+  const near = NEAR_CATEGORIES.some(([own, other]) => own === required && labels.includes(other))
+  return !near && API_CATEGORIES.includes(required) && labels.every((label) => API_CATEGORIES.includes(label))
     ? { verdict: 'no', reasons: [oilReason('oil/category-differs', both)] }
     : { verdict: 'ask', reasons: [oilReason('oil/category-doubtful', both)] }
 }

@@ -32,6 +32,14 @@ describe('viscosity', () => {
     ['no W grade', {}, { grade: '90' }, 'no', 'oil/winter-grade-missing'],
     ['another hot grade', {}, { grade: '80W-140' }, 'no', 'oil/grade-differs'],
     ['only a W grade', {}, { grade: '80W' }, 'no', 'oil/grade-differs'],
+    ['80W-140 for 80W', { grade: '80W' }, { grade: '80W-140' }, 'ask', 'oil/hot-grade-thicker'],
+    ['75W-140 for 75W', { grade: '75W' }, { grade: '75W-140' }, 'ask', 'oil/hot-grade-thicker'],
+    ['75W-90 for 75W', { grade: '75W' }, { grade: '75W-90' }, 'yes', 'oil/multigrade-covers'],
+    ['80W for 80W-140', { grade: '80W-140' }, { grade: '80W' }, 'no', 'oil/grade-differs'],
+    ['75W for 75W-140', { grade: '75W-140' }, { grade: '75W' }, 'no', 'oil/grade-differs'],
+    ['110 for 90 of 1998', { grade: '90', edition: '1998' }, { grade: '110' }, 'ask', 'oil/grade-renamed'],
+    ['110 for 90 of 2012', { grade: '90', edition: '2012' }, { grade: '110' }, 'no', 'oil/grade-differs'],
+    ['110 for 90 of 2025', { grade: '90', edition: '2025' }, { grade: '110' }, 'no', 'oil/grade-differs'],
     ['110 for 90, edition unnamed', { grade: '90' }, { grade: '110' }, 'ask', 'oil/grade-renamed'],
     [
       '110 for 90 of before 2005',
@@ -114,7 +122,7 @@ describe('viscosity', () => {
   })
 
   it('an edition that is not held is named and all are considered', () => {
-    const judged = oilMeets(permitted({ grade: '90', edition: '1991' }), offered({ grade: '110' }), plain)
+    const judged = oilMeets(permitted({ grade: '90', edition: '1978' }), offered({ grade: '110' }), plain)
     expect(codes(judged).slice(0, 2)).toEqual(['oil/edition-not-known', 'oil/grade-renamed'])
   })
 })
@@ -159,7 +167,19 @@ describe('category', () => {
       'ask',
       'oil/category-dual-rated',
     ],
-    ['both at once for GL-5', 'GL-5', ['GL-4', 'GL-5'], 'yes', 'ask', 'oil/category-dual-rated'],
+    ['both at once for GL-5', 'GL-5', ['GL-4', 'GL-5'], 'yes', 'yes', 'oil/category-on-label'],
+    [
+      'both for GL-5, metal not stated',
+      'GL-5',
+      ['GL-5', 'GL-4'],
+      'not stated',
+      'yes',
+      'oil/category-on-label',
+    ],
+    ['GL-4 for GL-3', 'GL-3', ['GL-4'], 'yes', 'ask', 'oil/category-doubtful'],
+    ['GL-5 for GL-3', 'GL-3', ['GL-5'], 'no', 'no', 'oil/category-differs'],
+    ['MT-1 for GL-1', 'GL-1', ['MT-1'], 'no', 'ask', 'oil/category-doubtful'],
+    ['GL-1 for MT-1', 'MT-1', ['GL-1'], 'no', 'no', 'oil/category-differs'],
     ['both at once, no yellow metal', 'GL-4', ['GL-4', 'GL-5'], 'no', 'yes', 'oil/category-on-label'],
     ['GL-4 for GL-5', 'GL-5', ['GL-4'], 'no', 'no', 'oil/category-differs'],
     ['MT-1 for GL-5', 'GL-5', ['MT-1'], 'no', 'no', 'oil/category-differs'],

@@ -135,7 +135,7 @@ export const MISTAKES: readonly Mistake[] = [
         value: { kind: 'limits', min: '2.9', max: '3.5', unit: 'N.m' },
       },
     ],
-    error('torque/slip-at-plug', `${REAR}/drain/tightening/torque`),
+    warning('torque/slip-at-plug', `${REAR}/drain/tightening/torque`),
   ),
   sheetMistake(
     'misprinted-second-unit',

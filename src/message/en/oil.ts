@@ -23,6 +23,8 @@ export const oilTexts: Texts<OilCodes> = {
     `${offered} meets all limits of ${permitted}, and those of another grade.`,
   'oil/grade-differs': ({ permitted, offered }) =>
     `The manual requires ${permitted}; the label says ${offered}.`,
+  'oil/hot-grade-thicker': ({ permitted, offered }) =>
+    `The manual requires ${permitted}, with no grade for hot oil; the label says ${offered}, which is much thicker when hot. Ask the machine’s maker.`,
   'oil/grade-renamed': ({ permitted, offered, system }) =>
     `The manual requires ${permitted}; the label says ${offered}. Editions of ${system} divide these grades differently: find out which edition the manual means.`,
   'oil/winter-grade-missing': ({ permitted, offered }) =>

@@ -1,16 +1,18 @@
-import { GRADE_EDITIONS, type GradeEdition, gradeBand, parseGrade } from '../../oil/index.js'
+import { editionOf, GRADE_EDITIONS, gradeBand, parseGrade } from '../../oil/index.js'
 import { oilsRule } from '../ruleMakers.js'
 
 /**
  * An edition of the grade system whose limits are unknown here, or one that does not have the grade yet (SAE 110 came
  * with 2005): the viscosity limits of that grade are not known.
  * Judges: Every grade oil with an `edition`, overrides included, whose grade its system has. Finds an edition that is
- * not, letter by letter, one of those in `grades`, or one that does not have the grade (see terms: grade).
+ * not, letter by letter, one of those in `grades`, or one that does not have the grade (see terms: grade). A year of SAE
+ * J306 stands for the edition in force: from 2019 `2019`, from 2005 `2005`, from 1991 `before 2005`; one of 1920 to 1990 is
+ * not judged.
  * Place: `<oils>/choices/<place>/edition`
  * Params: grade: as written; system: as written; edition: as written; known: all editions of the system in the order
  * of `grades`, also those without the grade
  * Harm: job
- * Source: SAE J306 by edition, as quoted by lubricant makers.
+ * Source: SAE J306 by edition, as quoted by lubricant makers; 1991 and 1998 from memory.
  */
 export const rule = oilsRule('oil/unknown-edition', 'warning', ({ path, choices }) =>
   choices.flatMap((choice, place) => {
@@ -18,11 +20,9 @@ export const rule = oilsRule('oil/unknown-edition', 'warning', ({ path, choices 
     const { grade, system, edition } = choice
     const known: readonly string[] = GRADE_EDITIONS[system]
     if (!parseGrade(grade, system).ok) return []
-    if (
-      known.includes(edition) &&
-      gradeBand({ system, grade, edition: edition as GradeEdition }).kind === 'band'
-    )
-      return []
+    const meant = editionOf(system, edition)
+    if (meant === 'not read') return []
+    if (meant !== undefined && gradeBand({ system, grade, edition: meant }).kind === 'band') return []
     return [{ path: `${path}/choices/${place}/edition`, params: { grade, system, edition, known } }]
   }),
 )
