@@ -26,11 +26,15 @@ import { rule as quantityIntervalDistancesDiffer } from './quantity/interval-dis
 import { rule as quantitySecondUnitDisagrees } from './quantity/second-unit-disagrees.js'
 import { rule as quantitySecondUnitSlip } from './quantity/second-unit-slip.js'
 import { rule as recordDateInTheFuture } from './record/date-in-the-future.js'
+import { rule as recordDrainNotOpened } from './record/drain-not-opened.js'
+import { rule as recordDrainedFarBelowRefill } from './record/drained-far-below-refill.js'
 import { rule as recordLeakLeft } from './record/leak-left.js'
 import { rule as recordLevelNotRight } from './record/level-not-right.js'
 import { rule as recordMachineNotFound } from './record/machine-not-found.js'
 import { rule as recordMetalInTheOil } from './record/metal-in-the-oil.js'
+import { rule as recordMoreThanContainerHeld } from './record/more-than-container-held.js'
 import { rule as recordOilNotPermitted } from './record/oil-not-permitted.js'
+import { rule as recordOtherPartNumber } from './record/other-part-number.js'
 import { rule as recordPartNotOnMachine } from './record/part-not-on-machine.js'
 import { rule as recordPlugNotTightened } from './record/plug-not-tightened.js'
 import { rule as recordReadingContradictsLog } from './record/reading-contradicts-log.js'
@@ -38,6 +42,7 @@ import { rule as recordReadingMissing } from './record/reading-missing.js'
 import { rule as recordRefillNotRecorded } from './record/refill-not-recorded.js'
 import { rule as recordRefillOutsideTolerance } from './record/refill-outside-tolerance.js'
 import { rule as recordSealNotNew } from './record/seal-not-new.js'
+import { rule as recordShieldNotRefitted } from './record/shield-not-refitted.js'
 import { rule as recordTighteningMethodDiffers } from './record/tightening-method-differs.js'
 import { rule as recordTorqueOutsideBand } from './record/torque-outside-band.js'
 import { rule as recordTurnsOutsideBand } from './record/turns-outside-band.js'
@@ -46,6 +51,7 @@ import { rule as recordUnknownPart } from './record/unknown-part.js'
 import { rule as recordUnknownTool } from './record/unknown-tool.js'
 import { rule as recordWaterInTheOil } from './record/water-in-the-oil.js'
 import { rule as recordWrenchCannotReach } from './record/wrench-cannot-reach.js'
+import { rule as recordWrenchOutOfCalibration } from './record/wrench-out-of-calibration.js'
 import type { AnyRule } from './rule.js'
 import { rule as sealCrushWasherReused } from './seal/crush-washer-reused.js'
 import { rule as sealMaterialNotForOil } from './seal/material-not-for-oil.js'
@@ -114,5 +120,5 @@ export const allRules: readonly AnyRule[] = [
   logDateInTheFuture, logPauseReversed, logRecordOfOtherMachine, logUnknownPart, logUsedBeforeCommissioned, logVariantContradicted,
   toolboxCalibrationInTheFuture, toolboxDeclaredRangeReversed, toolboxImplausibleAccuracy, toolboxScaleWrong, toolboxScalesDisagree, toolboxVesselGraduation,
   stockOpenedLargerThanSize, stockViscositiesSwapped,
-  recordDateInTheFuture, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordOilNotPermitted, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordTighteningMethodDiffers, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach,
+  recordDateInTheFuture, recordDrainNotOpened, recordDrainedFarBelowRefill, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordMoreThanContainerHeld, recordOilNotPermitted, recordOtherPartNumber, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordShieldNotRefitted, recordTighteningMethodDiffers, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach, recordWrenchOutOfCalibration,
 ]

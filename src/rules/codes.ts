@@ -159,6 +159,12 @@ export interface RuleCodes {
   'record/unknown-tool': WrongName
   'record/water-in-the-oil': { gearcase: string }
   'record/wrench-cannot-reach': { part: string; wrench: string; torque: Torque; because: readonly Because[] }
+  'record/drained-far-below-refill': { gearcase: string; drained: Volume; refilled: Volume }
+  'record/drain-not-opened': { gearcase: string }
+  'record/shield-not-refitted': { shield: string; gearcase: string }
+  'record/wrench-out-of-calibration': { wrench: string; calibrated: string; date: string }
+  'record/more-than-container-held': { container: string; used: Millilitres; held: Millilitres }
+  'record/other-part-number': { part: string; fitted: string; stated: string }
 }
 
 /** Codes that `checkDocuments` finds: those of the rules, and what other rooms find in meters and procedures. */

@@ -29,7 +29,7 @@ describe('limits belong to their band', () => {
     ['20 itself', '/entries/1/tightened/0/torque/value', 20, []],
     ['25 itself', '/entries/1/tightened/0/torque/value', 25, []],
     ['33 a tenth above 30', '/entries/1/tightened/1/torque/value', 33, []],
-    ['34 above it', '/entries/1/tightened/1/torque/value', 34, ['warning']],
+    ['34 above it', '/entries/1/tightened/1/torque/value', 34, ['error']],
     ['27 a tenth below 30', '/entries/1/tightened/1/torque/value', 27, []],
     ['26 below it', '/entries/1/tightened/1/torque/value', 26, ['warning']],
     // 450 ± 20 mL.

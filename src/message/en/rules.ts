@@ -233,4 +233,16 @@ export const rulesTexts: Texts<RuleCodes> = {
       ...because.map((reason) => say.reason(reason)),
       'Tighten it again with a suitable wrench.',
     ].join(' '),
+  'record/drain-not-opened': ({ gearcase }) =>
+    `${gearcase}: oil change without an opened drain. The old oil may still be in; check before the machine works.`,
+  'record/drained-far-below-refill': ({ gearcase, drained, refilled }, say) =>
+    `${gearcase}: ${say.quantity(drained)} drained, ${say.quantity(refilled)} refilled. Either oil was lost: find the leak; or old oil stayed in: check the level.`,
+  'record/wrench-out-of-calibration': ({ wrench, calibrated, date }, say) =>
+    `${wrench}: last calibrated on ${say.date(calibrated)}, so its calibration had run out on ${say.date(date)}. Have it tested; if it fails, set these torques again.`,
+  'record/shield-not-refitted': ({ shield, gearcase }) =>
+    `${gearcase}: no record that “${shield}” was fitted again. Check the machine before it runs.`,
+  'record/other-part-number': ({ part, fitted, stated }) =>
+    `${part}: seal ${fitted} was fitted; the sheet states ${stated}. Check that it fits, or that the number was replaced.`,
+  'record/more-than-container-held': ({ container, used, held }, say) =>
+    `${container}: ${say.quantity(used)} recorded from it, but the shelf holds ${say.quantity(held)}. Check the container and the unit.`,
 }

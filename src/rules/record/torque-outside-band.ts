@@ -8,7 +8,8 @@ import { tightenedRule } from '../ruleMakers.js'
  * set it again.
  * Judges: Every recorded `torque set` whose part has a stated torque for this machine. The first printed figures
  * count, converted exactly. Limits and tolerances: finds a torque outside the band, ends included; one limit: beyond
- * it. A bare nominal: a torque more than a tenth off is a warning.
+ * it. A bare nominal: finds a torque more than a tenth off; one below is a warning, since too little weeps where too
+ * much strips the thread.
  * Place: `<tightening>/torque`
  * Params: part: the name of the part (see terms); set: the torque as recorded; stated: the torque as printed first
  * Harm: machine
@@ -22,6 +23,7 @@ export const rule = tightenedRule('record/torque-outside-band', 'error', ({ path
   const params = { part, set: { ...done.torque }, stated }
   const at = `${path}/torque`
   if (band.basis !== 'nominal') return sideOfBand(set, band) === 0 ? [] : [{ path: at, params }]
-  const near = sideOfBand(set, readBand(required.torque, 'N.m', 10)) === 0
-  return near ? [] : [{ path: at, params, severity: 'warning' as const }]
+  const side = sideOfBand(set, readBand(required.torque, 'N.m', 10))
+  if (side === 0) return []
+  return [{ path: at, params, ...(side < 0 && { severity: 'warning' as const }) }]
 })

@@ -1,0 +1,29 @@
+import { compareExact, exactIn, exactOf, times } from '../../quantity/index.js'
+import { lookUp } from '../lookup/lookUp.js'
+import { entryRule } from '../ruleMakers.js'
+
+/**
+ * A change that drained far less than it refilled: the gearcase has lost oil, and the leak is not found; or it was
+ * badly drained, and is overfilled now.
+ * Judges: Every judged entry of a `change` with both `drained` (a volume) and `refilled`. Finds where the drained
+ * volume is below two thirds of the refilled one.
+ * Place: `/entries/<place>/drained`
+ * Params: gearcase: its name; drained: as written; refilled: as written
+ * Harm: machine
+ * Common practice, no source: the two thirds are our own estimate.
+ */
+export const rule = entryRule(
+  'record/drained-far-below-refill',
+  'warning',
+  ({ path, entry, sheet, gearcase }) => {
+    const { drained, refilled } = entry
+    if (lookUp(sheet.document.services, entry.service)?.task !== 'change' || refilled === undefined) return []
+    if (drained === undefined || drained === 'not judged') return []
+    if (
+      compareExact(times(exactIn(drained, 'mL'), exactOf(3)), times(exactIn(refilled, 'mL'), exactOf(2))) >= 0
+    )
+      return []
+    const params = { gearcase: gearcase.name, drained: { ...drained }, refilled: { ...refilled } }
+    return [{ path: `${path}/drained`, params }]
+  },
+)

@@ -1,0 +1,32 @@
+import { judgePart } from '../../spec/index.js'
+import { tighteningsDone } from '../lookup/indexRecord.js'
+import { lookUp } from '../lookup/lookUp.js'
+import { recordRule } from '../ruleMakers.js'
+
+/**
+ * A shield that comes off for the work, and is not recorded as fitted again: a guard that is left off can injure, a
+ * skid plate that is left off costs the next drain plug.
+ * Judges: Every judged entry with an `opened` part: each of the `shields` of its gearcase that the sheet has and
+ * that this machine has for certain. Finds one, once a record, whose pointer `/shields/<id>` no recorded tightening
+ * is on. Not judged where `shields` of the record names a part that the sheet does not have.
+ * Place: `/entries/<place>/gearcase` of the first entry that it comes off for
+ * Params: shield: its name; gearcase: name of the gearcase
+ * Harm: injury
+ * Common practice, no source.
+ */
+export const rule = recordRule('record/shield-not-refitted', 'error', ({ document, record }) => {
+  const refitted = new Set(tighteningsDone(document).map(({ done }) => done.on))
+  return record.entries.flatMap(({ path, entry, gearcase, sheet, identity }) => {
+    const isKnown = (on: string) => sheet.parts.some(({ path: part }) => part === on)
+    if (!(document.shields ?? []).every(({ on }) => isKnown(on))) return []
+    if (entry.opened.length === 0) return []
+    return (gearcase.shields ?? []).flatMap((id) => {
+      const on = `/shields/${id}`
+      const shield = lookUp(sheet.document.shields, id)
+      if (shield === undefined || refitted.has(on)) return []
+      if (judgePart(sheet.document, identity, on).verdict !== 'yes') return []
+      refitted.add(on)
+      return [{ path: `${path}/gearcase`, params: { shield: shield.name, gearcase: gearcase.name } }]
+    })
+  })
+})

@@ -1,0 +1,35 @@
+import { addPeriod } from '../../calendar/index.js'
+import { tighteningsDone } from '../lookup/indexRecord.js'
+import { lookUp } from '../lookup/lookUp.js'
+import { recordRule } from '../ruleMakers.js'
+
+/**
+ * A torque set with a wrench whose calibration had run out on that day: what the plug really got is not known.
+ * Judges: Every record: each tool of a recorded `torque set`, of entries and shields, once, whose wrench a toolbox
+ * of the set holds with a calibration on or before the date of the record. Finds where the record is dated on or
+ * after the calibration plus 12 months. A record dated after today, and dates in the year 9999, are not judged.
+ * Place: the `tool` of the first tightening with that wrench
+ * Params: wrench: its name; calibrated: date of the calibration; date: date of the record
+ * Harm: machine
+ * Source: ISO 6789, 12 months where nothing else is agreed, as quoted by tool makers.
+ */
+export const rule = recordRule(
+  'record/wrench-out-of-calibration',
+  'warning',
+  ({ document, set, facts: { today } }) => {
+    if (today !== undefined && document.date > today) return []
+    const used = tighteningsDone(document).flatMap(({ path, done }) =>
+      done.kind === 'torque set' ? [{ path: `${path}/tool`, tool: done.tool }] : [],
+    )
+    const first = used.filter(({ tool }, place) => used.findIndex((one) => one.tool === tool) === place)
+    return first.flatMap(({ path, tool }) => {
+      const wrench = set.toolboxes
+        .map((toolbox) => lookUp(toolbox.document.wrenches, tool))
+        .find((found) => found !== undefined)
+      const calibrated = wrench?.calibration?.date
+      if (wrench === undefined || calibrated === undefined || calibrated > document.date) return []
+      if (calibrated >= '9999' || addPeriod(calibrated, 'P12M') > document.date) return []
+      return [{ path, params: { wrench: wrench.name, calibrated, date: document.date } }]
+    })
+  },
+)
