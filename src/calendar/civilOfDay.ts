@@ -3,16 +3,14 @@
  * no objects. The inverse of `dayOfCivil`, years 1 to 9999, nothing checked.
  */
 export function civilOfDay(dayNumber: number): number {
-  // Day 0 of the March calendar is 0000-03-01; an era is 400 years of 146,097 days.
+  // Day 0 of the March calendar is 0000-03-01; four centuries have 146,097 days, four years of one century 1461.
   const shifted = dayNumber + 719_468
-  const era = (shifted / 146_097) | 0
-  const dayOfEra = shifted - era * 146_097
-  const yearOfEra =
-    ((dayOfEra - ((dayOfEra / 1460) | 0) + ((dayOfEra / 36_524) | 0) - ((dayOfEra / 146_096) | 0)) / 365) | 0
-  const dayOfYear = dayOfEra - (365 * yearOfEra + ((yearOfEra / 4) | 0) - ((yearOfEra / 100) | 0))
-  const marchMonth = ((5 * dayOfYear + 2) / 153) | 0
-  const day = dayOfYear - (((153 * marchMonth + 2) / 5) | 0) + 1
-  const month = marchMonth < 10 ? marchMonth + 3 : marchMonth - 9
-  const year = yearOfEra + era * 400 + (month <= 2 ? 1 : 0)
-  return year * 10_000 + month * 100 + day
+  const century = ((shifted * 4 + 3) / 146_097) | 0
+  const dayOfCentury = shifted - ((century * 146_097) >> 2)
+  const year = ((dayOfCentury * 4 + 3) / 1461) | 0
+  const dayOfYear = dayOfCentury - ((year * 1461) >> 2)
+  const month = ((dayOfYear * 5 + 2) / 153) | 0
+  const day = dayOfYear - (((month * 153 + 2) / 5) | 0) + 1
+  // January and February, its months 10 and 11, are of the next year.
+  return (century * 100 + year) * 10_000 + (month < 10 ? month + 3 : month + 91) * 100 + day
 }

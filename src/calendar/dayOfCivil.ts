@@ -5,7 +5,7 @@
  */
 export function dayOfCivil(year: number, month: number, day: number): number {
   const marchYear = month > 2 ? year : year - 1
-  const dayOfYear = (((month > 2 ? month - 3 : month + 9) * 153 + 2) / 5) | 0
-  const leapDays = ((marchYear / 4) | 0) - ((marchYear / 100) | 0) + ((marchYear / 400) | 0)
-  return marchYear * 365 + leapDays + dayOfYear + day - 719_469
+  const century = (marchYear / 100) | 0
+  const dayOfYear = ((((month + 9) % 12) * 153 + 2) / 5) | 0
+  return ((marchYear * 1461) >> 2) - century + (century >> 2) + dayOfYear + day - 719_469
 }

@@ -113,15 +113,8 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   return settleVerdict(lines, limits !== undefined, reasons, missing)
 }
 
-/** The first of these that any line has is the whole verdict; a line that is not counted comes last. */
-const ORDER: readonly DueLine['verdict'][] = [
-  'overdue',
-  'due',
-  'cannot tell',
-  'due soon',
-  'not due',
-  'not tracked',
-]
+/** The last of these that any line has is the whole verdict; a line that is not tracked has none of them. */
+const ORDER = ['not due', 'due soon', 'cannot tell', 'due', 'overdue'] as const
 
 /**
  * The verdict of all lines. The limit that comes first is found by the days on which they are reached, where
@@ -134,37 +127,38 @@ function settleVerdict(
   reasons: Reason[],
   missing: Reason[],
 ): DueVerdict {
-  let worst = ORDER.indexOf(known ? 'not tracked' : 'cannot tell')
+  let worst = known ? -1 : ORDER.indexOf('cannot tell')
   let earliest: DueLine | undefined
   let fullest: DueLine | undefined
   let counted = 0
   let allDays = true
   for (const line of lines) {
     const { dueOn, fraction } = line
-    worst = Math.min(worst, ORDER.indexOf(line.verdict))
+    worst = Math.max(worst, ORDER.indexOf(line.verdict as DueVerdict['verdict']))
     if (fraction === undefined) continue
     counted += 1
     if (dueOn === undefined) allDays = false
     else if (earliest?.dueOn === undefined || dueOn < earliest.dueOn) earliest = line
     if (fullest?.fraction === undefined || fraction > fullest.fraction) fullest = line
   }
-  let verdict = ORDER[worst]
-  if (!verdict || verdict === 'not tracked') {
-    verdict = 'cannot tell'
-    missing.push(intervalReason('interval/no-limit-tracked', {}))
-  }
+  const verdict = ORDER[worst]
+  if (!verdict) missing.push(intervalReason('interval/no-limit-tracked', {}))
   const [event] = lines
   const isEvent = event?.by === 'event'
   const first = isEvent ? event : allDays ? earliest : fullest
   // Any other verdict comes from a line that has a fraction or is an event.
-  if (!first) return { verdict: 'cannot tell', lines, reasons, missing }
+  if (!verdict || !first) return { verdict: 'cannot tell', lines, reasons, missing }
   const { by: dueBy, dueOn } = first
   const isOnly = counted === 1
   const decidedBy = isEvent ? 'event' : isOnly ? 'only limit' : allDays ? 'days' : 'fraction used'
-  const day = dueOn && { dueOn }
-  if (!isEvent && !isOnly)
-    reasons.push(intervalReason('interval/governing-limit', { by: dueBy, decidedBy, ...day }))
-  return { verdict, lines, dueBy, decidedBy, ...day, reasons, missing }
+  // No spread: it would cost a fleet more than the judgement.
+  if (!isEvent && !isOnly) {
+    const params = dueOn ? { by: dueBy, decidedBy, dueOn } : { by: dueBy, decidedBy }
+    reasons.push(intervalReason('interval/governing-limit', params))
+  }
+  return dueOn
+    ? { verdict, lines, dueBy, decidedBy, dueOn, reasons, missing }
+    : { verdict, lines, dueBy, decidedBy, reasons, missing }
 }
 
 /** When the service was done on this gearcase and instance, oldest first. Records after today are named, not counted. */

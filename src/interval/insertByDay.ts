@@ -5,10 +5,9 @@ interface Dated {
 
 /** Puts an item into a list by its day, and on one day by what the meter showed, smallest first; else it comes last. */
 export function insertByDay<Item extends Dated>(list: Item[], item: Item): void {
-  list.push(item)
-  for (let at = list.length - 1; at > 0; at--) {
+  for (let at = list.push(item) - 1; at > 0; at--) {
     const before = list[at - 1]
-    if (before === undefined || before.day < item.day) return
+    if (!before || before.day < item.day) return
     if (before.day === item.day && !(Number(before.shown) > Number(item.shown))) return
     list[at] = before
     list[at - 1] = item

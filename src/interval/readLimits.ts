@@ -25,10 +25,12 @@ export function readLimits({ hours, distance, period }: IntervalStated, which: s
   const limits: { -readonly [By in keyof Limits]: Limits[By] } = {}
   if (hours !== undefined) limits.hours = readFigure(hours, 'h', which, 'hours')
   if (distance !== undefined) {
-    const read = [distance, ...(distance.printed ?? [])].map(({ value, unit }) =>
-      readFigure(value, unit, which, 'distance'),
-    )
-    limits.distance = read.reduce((one, other) => (other.counts < one.counts ? other : one))
+    let shortest = readFigure(distance.value, distance.unit, which, 'distance')
+    for (const { value, unit } of distance.printed ?? []) {
+      const other = readFigure(value, unit, which, 'distance')
+      if (other.counts < shortest.counts) shortest = other
+    }
+    limits.distance = shortest
   }
   if (period !== undefined) limits.period = readPeriod(period, which)
   return limits
