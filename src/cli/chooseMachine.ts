@@ -65,9 +65,10 @@ export function planMachine(
   options: Options,
   shelf: ReturnType<typeof chooseShelf>,
 ): ReturnType<typeof planVisit> {
-  const { services, today, iso6789, ambient } = options
+  const { services, today, iso6789, tolerancePercent, ambient } = options
   const facts = dropUndefined({ sheet, log, today, ambient, ...shelf })
-  return planVisit(facts, { services, due: chooseDueOptions(options, log), iso6789 })
+  const due = chooseDueOptions(options, log)
+  return planVisit(facts, dropUndefined({ services, due, iso6789, tolerancePercent }))
 }
 
 /** The plan of one visit with all findings; no plan where a document has errors. */

@@ -19,7 +19,8 @@ const DUE = `
 const VISIT = `${DUE}
   --ambient 6degC        ambient temperature, for the oil and the pouring times (default: not known)
   --service ID           do this service, due or not; may be repeated (default: all that are due or due soon)
-  --edition YEAR         where a wrench's range starts: 2017 at its lowest mark, 2003 at 20 % of full scale (default 2017)`
+  --edition YEAR         where a wrench's range starts: 2017 at its lowest mark, 2003 at 20 % of full scale (default 2017)
+  --tolerance PERCENT    your tolerance for torques that the manual prints without one (default: the wrench's own error)`
 
 /** What `help` prints, by command. */
 export const HELP = {

@@ -20,6 +20,7 @@ export interface Options {
   /** Absent: the log's `use` decides. */
   readonly severity?: DueOptions['severity']
   readonly iso6789: '2017' | '2003'
+  readonly tolerancePercent?: number
   readonly out?: string
   readonly to?: string
   readonly assume?: string
@@ -47,6 +48,7 @@ const FLAGS = {
   'soon-days': TEXT,
   'stale-days': TEXT,
   edition: TEXT,
+  tolerance: TEXT,
   out: TEXT,
   to: TEXT,
   assume: TEXT,
@@ -89,6 +91,7 @@ export function readOptions(words: readonly string[], takes: readonly OptionName
     },
     severity: severity === undefined ? undefined : oneOf('--severity', severity, ['normal', 'severe']),
     iso6789: oneOf('--edition', values.edition ?? '2017', ['2017', '2003']),
+    tolerancePercent: values.tolerance === undefined ? undefined : readPercent(values.tolerance),
     out,
     to,
     assume,
@@ -147,6 +150,13 @@ function oneOf<const Word extends string>(flag: string, word: string, words: rea
 function readCount(flag: string, text: string): number {
   if (!/^[0-9]{1,7}(\.[0-9]{1,3})?$/.test(text)) throw new UsageError(`${flag} ${text}: expected a number`)
   return Number(text)
+}
+
+function readPercent(text: string): number {
+  const percent = readCount('--tolerance', text.replace(/ ?%$/, ''))
+  if (!(percent > 0 && percent < 100))
+    throw new UsageError(`--tolerance ${text}: expected per cent above 0 and below 100`)
+  return percent
 }
 
 function readTemperature(text: string): Quantity<TemperatureUnit> {

@@ -23,7 +23,7 @@ interface Command {
 
 const SOON: readonly OptionName[] = ['soon-hours', 'soon-km', 'soon-days']
 const DUE: readonly OptionName[] = ['today', 'machine', 'severity', ...SOON, 'stale-days']
-const VISIT: readonly OptionName[] = [...DUE, 'ambient', 'service', 'edition']
+const VISIT: readonly OptionName[] = [...DUE, 'ambient', 'service', 'edition', 'tolerance']
 
 const COMMANDS: Readonly<Record<keyof typeof HELP.commands, Command>> = {
   check: { run: runCheck, formats: ['json', 'sarif'], takes: ['today', 'level', 'format'] },

@@ -12,6 +12,7 @@ export interface ServiceCodes {
   'service/variant-contradicted': { candidates: readonly string[] }
   'service/figure-not-stated': { part: PartName; role: string }
   'service/figure-open': { part: PartName; role: string; facts: readonly string[] }
+  'service/torque-not-settled': { part: PartName }
   'service/due-open': { parts: readonly PartName[]; service: string; reason: Because }
   'service/ambient-not-given': { part: PartName }
   'service/no-toolbox': Record<never, never>

@@ -11,13 +11,14 @@ import type {
 
 /**
  * Lists every fact that the documents do not give and what stays open for it, each once: the variant, figures that the manual
- * does not state or that depend on an unknown fact, services that cannot be judged, times that cannot be calculated. What
+ * does not state or that depend on an unknown fact, stated torques without a setting, services that cannot be judged, times that cannot be calculated. What
  * leaves one service open on several parts is one fact.
  */
 export function listMissing(
   { variant }: PlannedMachine,
   due: readonly PlannedDue[],
   figures: readonly PlannedFigure[],
+  unsettled: readonly PartName[],
   waits: readonly PlannedWait[],
   notGiven: readonly Reason[],
 ): readonly PlannedMissing[] {
@@ -34,6 +35,10 @@ export function listMissing(
         ? serviceReason('service/figure-not-stated', { part, role })
         : serviceReason('service/figure-open', { part, role, facts: resolved.missing })
     missing.push({ kind: resolved.kind, part, path, reason })
+  }
+  for (const part of unsettled) {
+    const reason = serviceReason('service/torque-not-settled', { part })
+    missing.push({ kind: 'not settled', part, path: part.path, reason })
   }
   missing.push(...listOpenServices(due))
   for (const { kind, part, seconds, reasons } of waits) {

@@ -24,7 +24,7 @@ const NO_WRENCH: WrenchChoice = { wrenches: [], covered: [], uncovered: [], toBu
 /**
  * Chooses the wrench and the mark for each part of a visit: the fewest wrenches that cover all
  * stated torques. A part is listed once, however many instances of it there are. `adaptors` go between a wrench and a
- * socket; `uncovered` are the parts whose torque is stated and that no wrench of the toolbox covers.
+ * socket; `uncovered` are the parts whose torque is stated and that get no setting with the wrenches of the toolbox.
  */
 export function planTightenings(visit: VisitContext, options: VisitOptions) {
   const { sheet, toolbox, figures } = visit
@@ -75,6 +75,7 @@ export function planTightenings(visit: VisitContext, options: VisitOptions) {
     wrenches: { use: choice.wrenches, reasons },
     adaptors: toolbox === undefined ? [] : listAdaptors(visit, toolbox, choice.covered),
     uncovered,
+    unsettled: uncovered.map(({ path }) => namePart(sheet, path)),
   }
 }
 

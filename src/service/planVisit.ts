@@ -136,7 +136,14 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     ],
     time,
     usedOil,
-    missing: listMissing(machine, due, figures.figures, waits.waits, chosen.length === 0 ? [] : notGiven),
+    missing: listMissing(
+      machine,
+      due,
+      figures.figures,
+      tightening.unsettled,
+      waits.waits,
+      chosen.length === 0 ? [] : notGiven,
+    ),
     sources: figures.sources,
   })
   return { ok: true, value: plan, findings }

@@ -20,7 +20,7 @@ export function reportVisit(
   options: DueOptions,
   { variant }: PlannedMachine,
   due: readonly PlannedDue[],
-  { uncovered, tightenings }: ReturnType<typeof planTightenings>,
+  { uncovered }: ReturnType<typeof planTightenings>,
   tools: readonly PlannedTool[],
 ): Findings {
   const { sheet, log, toolbox } = visit
@@ -38,8 +38,6 @@ export function reportVisit(
   findings.push(...reportReadings(visit, options, due))
   if (toolbox === undefined) return findings
   for (const { path, reasons } of uncovered) {
-    // One whose torque cannot be judged is reported where it is missing.
-    if (tightenings.find(({ part }) => part.path === path)?.verdict !== 'does not fit') continue
     const document = { kind: 'spec-sheet', id: sheet.id } as const
     const params = { part: namePart(sheet, path), reasons }
     findings.push(serviceFinding('service/no-wrench-fits', 'warning', document, path, params))

@@ -278,9 +278,9 @@ export interface PlannedUsedOil {
   readonly reasons: readonly Reason[]
 }
 
-/** A fact that the documents do not give, and what stays open without it. */
+/** A fact that the documents do not give, and what stays open without it; `not settled`: stated, and nothing here does it. */
 export interface PlannedMissing {
-  readonly kind: 'not stated' | 'cannot tell' | 'not kept'
+  readonly kind: 'not stated' | 'cannot tell' | 'not kept' | 'not settled'
   /** Absent where it concerns the whole visit, or several parts, which the reason names. */
   readonly part?: PartName
   /** Pointer into the sheet, where the fact belongs. */

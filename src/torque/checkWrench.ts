@@ -7,9 +7,9 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
  * Whether a torque wrench really covers a tightening, and which mark to set, for the tools of a
  * visit. To pick among several wrenches use {@link chooseWrenches}.
  *
- * Of the marks (lowest + n × step) inside the stated band and the usable range of any scale, the one nearest to the
- * nominal (the middle of two limits) is used; ties go to the lower torque, then to the sheet's unit, then to the
- * order of the scales. The usable range is the maker's declared range; without one it starts at the lowest mark
+ * Of the marks (lowest + n × step) inside the stated band and the usable range, one on a scale in the sheet's unit comes first, then
+ * the one nearest to the nominal (the middle of two limits); ties go to the lower torque, then to the order of the
+ * scales. A bare nominal gets the nearest mark of all, if it is no further off than the wrench's own permissible error. The usable range is the maker's declared range; without one it starts at the lowest mark
  * (2017) or at 20 % of full scale (2003). True torque at setting S with error a of reading: S/(1+a) … S/(1−a); with
  * error e of full scale M: S − e·M … S + e·M. The true band decides only between `fits` and `fits with care`.
  *
@@ -19,7 +19,8 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
  * @param options - `iso6789` is required; `tolerancePercent` gives bare nominals a band and is named in the
  *   reasons; `adaptor` corrects the setting for a crowfoot, and needs the wrench's `leverLength`
  * @returns `fits`, `fits with care` (true band leaves the stated band, bare nominal, or below 20 % of full scale
- *   under 2017), `does not fit` or `cannot tell`, with the mark, the true band (nearest doubles) and every reason
+ *   under 2017), `does not fit` or `cannot tell`, with every reason; where it fits, the mark
+ *   and the true band (nearest doubles)
  * @throws TypeError or RangeError naming the argument, for anything but valid documents and options
  *
  * Source: ISO 6789:2003 and ISO 6789-1:2017 clause 5.1.3, both as quoted by torque-tool makers (the standard's own

@@ -101,12 +101,13 @@ function best(judged: readonly Judged[], set: number): Covering | undefined {
  * @param wrenches - the toolbox's wrenches by id, at most 20
  * @param tasks - tightenings with their pointer and the socket's square drive, at most 500
  * @param options - as for {@link checkWrench}; `adaptors` lets a wrench reach another square through one adaptor
- * @returns the wrenches, each task with its wrench and setting, what stays uncovered with every reason, and the ranges
- *   to get in N·m, each with its high end at most five times the low end, so that all settings lie between 20 % and
- *   100 % of full scale
+ * @returns the wrenches, each task with its wrench and setting, what stays uncovered with every reason, and the wrenches
+ *   to get, in the unit of the sheet (lbf·in for small torques in lbf·ft), each of a usual range whose high end is five
+ *   times the low end, so that all settings lie between 20 % and 100 % of full scale
  * @throws RangeError beyond 20 wrenches or 500 tasks, TypeError for wrong types
  *
- * Source: house rule; the five-fold range follows from the 20 % practice of ISO 6789:2003.
+ * Source: house rule; the five-fold range follows from the 20 % practice of ISO 6789:2003; usual ranges (5 to 25, 10 to 50,
+ * 20 to 100, 40 to 200) are common practice, no source.
  *
  * @example
  * ```ts

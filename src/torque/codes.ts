@@ -13,6 +13,8 @@ type ReasonInput = { code: string; params: Params }
 export interface TorqueCodes {
   /** The setting taken: a mark of the wrench inside the band, nearest to the nominal or to the middle. */
   'torque/setting-chosen': { setting: Torque; aim: Torque; from: 'nominal' | 'middle' }
+  /** A bare nominal between two marks: how far above it the mark taken is, below it where negative. */
+  'torque/nearest-mark': { setting: Torque; nominal: Torque; percent: number }
   /** With the wrench's permissible error the true torque stays inside the band. */
   'torque/true-band-inside': { trueBand: Band; band: Band; percent: number; of: 'reading' | 'full scale' }
   /** With the wrench's permissible error the true torque may leave the band. */
@@ -24,7 +26,14 @@ export interface TorqueCodes {
   'torque/below-declared-range': { required: Torque; from: Torque }
   'torque/above-highest-mark': { required: Torque; highest: Torque }
   'torque/above-declared-range': { required: Torque; to: Torque }
-  'torque/no-mark-inside': { band: Band; below?: Torque; above?: Torque; unit: TorqueUnit }
+  /** `error`: the band is a bare nominal, and no mark is as near to it as the wrench may itself err. */
+  'torque/no-mark-inside': {
+    band: Band
+    below?: Torque
+    above?: Torque
+    unit: TorqueUnit
+    error?: { percent: number; of: 'reading' | 'full scale' }
+  }
   /** An electronic wrench's display step is more than a quarter of its permissible error there. */
   'torque/resolution-too-coarse': { required: Torque; from: Torque; step: Torque }
   /** An error stated of full scale is as large as the setting itself. */

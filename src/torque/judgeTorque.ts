@@ -19,6 +19,8 @@ import { type Deviation, deviationPart } from './scaleMark.js'
 import { wrenchDeviation } from './wrenchDeviation.js'
 import type { TorqueBand, TorqueFit, WrenchOptions } from './wrenchVerdict.js'
 
+const percentOf = (part: Exact, whole: Exact) => nearestDouble(over(times(part, exactOf(100)), whole))
+
 function bandIn(low: Exact, high: Exact, unit: TorqueUnit): TorqueBand {
   return { min: nearestTorque(low, unit), max: nearestTorque(high, unit) }
 }
@@ -38,36 +40,37 @@ export function judgeTorque(
   const stated = readOwnBand(torque, tolerancePercent)
   if (stated.basis === 'one limit') return { verdict: 'cannot tell', reasons: [oneLimitReason(stated, unit)] }
   const bare = stated.basis === 'nominal'
-  const { low, high } = bare ? { low: stated.aim, high: stated.aim } : stated
-  const aim = nearestTorque(stated.aim, unit)
+  const { aim: exactAim, low = exactAim, high = exactAim } = stated
+  const aim = nearestTorque(exactAim, unit)
   const band = bandIn(low, high, unit)
   const statedBand = bare
     ? {}
     : { band: { ...band, from: stated.basis === 'caller' ? ('caller' as const) : ('manual' as const) } }
+  const noSetting = (verdict: 'does not fit' | 'cannot tell', ...reasons: readonly Reason[]) => ({
+    verdict,
+    ...statedBand,
+    reasons,
+  })
   if (compareExact(low, high) > 0)
-    return { verdict: 'cannot tell', ...statedBand, reasons: [torqueReason('torque/band-empty', { band })] }
+    return noSetting('cannot tell', torqueReason('torque/band-empty', { band }))
 
   const basis: Reason[] = []
   if (bare) basis.push(torqueReason('torque/band-not-stated', { nominal: aim }))
-  else if (stated.basis === 'caller' && tolerancePercent !== undefined)
-    basis.push(
-      torqueReason('torque/tolerance-from-caller', { nominal: aim, percent: tolerancePercent, band }),
-    )
+  if (stated.basis === 'caller') {
+    const percent = tolerancePercent as number
+    basis.push(torqueReason('torque/tolerance-from-caller', { nominal: aim, percent, band }))
+  }
 
   const deviation = wrenchDeviation(wrench)
-  const target = { low, high, aim: stated.aim, unit }
-  const { taken, refusals, betweenMarks } = nearestMark(wrench, options.iso6789, deviation, target, ratio)
-  if (taken === undefined) {
-    // next to a bare nominal a mark may or may not do: only the manual's tolerance decides
-    const verdict = bare && betweenMarks ? 'cannot tell' : 'does not fit'
-    return { verdict, ...statedBand, reasons: [...basis, ...refusals] }
-  }
+  const target = { low, high, aim: exactAim, unit, bare }
+  const { taken, refusals } = nearestMark(wrench, options.iso6789, deviation, target, ratio)
+  if (taken === undefined) return noSetting('does not fit', ...basis, ...refusals)
   if (deviation === undefined)
-    return {
-      verdict: 'cannot tell',
-      ...statedBand,
-      reasons: [...basis, torqueReason('torque/iso-figure-unknown', { type: wrench.type })],
-    }
+    return noSetting(
+      'cannot tell',
+      ...basis,
+      torqueReason('torque/iso-figure-unknown', { type: wrench.type }),
+    )
 
   const { scale, index } = taken
   const highest = exactOf(scale.highest)
@@ -78,6 +81,8 @@ export function judgeTorque(
   const trueHigh = atFastener(ends.high)
   const inside = compareExact(trueLow, low) >= 0 && compareExact(trueHigh, high) <= 0
   const setting = nearestTorque(taken.value, scale.unit)
+  const torqueAtFastener = atFastener(taken.value)
+  const beside = minus(torqueAtFastener, exactAim)
   const inNewtonMetres = torqueRatio(unit, 'N.m')
   const trueBand = {
     newtonMetres: bandIn(times(trueLow, inNewtonMetres), times(trueHigh, inNewtonMetres), 'N.m'),
@@ -85,11 +90,17 @@ export function judgeTorque(
   }
 
   const reasons: Reason[] = [
-    torqueReason('torque/setting-chosen', {
-      setting,
-      aim,
-      from: stated.basis === 'limits' ? 'middle' : 'nominal',
-    }),
+    bare && beside.n !== 0n
+      ? torqueReason('torque/nearest-mark', {
+          setting,
+          nominal: aim,
+          percent: percentOf(beside, exactAim),
+        })
+      : torqueReason('torque/setting-chosen', {
+          setting,
+          aim,
+          from: stated.basis === 'limits' ? 'middle' : 'nominal',
+        }),
     ...basis,
   ]
   if (!bare) {
@@ -102,7 +113,7 @@ export function judgeTorque(
       torqueReason('torque/low-on-scale', {
         setting,
         highest: { value: scale.highest, unit: scale.unit },
-        sharePercent: nearestDouble(times(share, exactOf(100))),
+        sharePercent: percentOf(taken.value, highest),
       }),
     )
   return {
@@ -110,7 +121,7 @@ export function judgeTorque(
     setting: {
       scale: index,
       setting,
-      atFastener: nearestTorque(over(taken.torqueAtWrench, ratio), unit),
+      atFastener: nearestTorque(torqueAtFastener, unit),
       shareOfFullScale: nearestDouble(share),
       deviation,
       trueBand,

@@ -49,7 +49,7 @@ export function judgeWrench(
   const final = judgeTorque(wrench, tightening.torque, options, ratio)
   const stages = (tightening.stages ?? []).map((stage) => judgeTorque(wrench, stage, options, ratio))
   const all: readonly TorqueFit[] = [final, ...stages]
-  const verdict = WORST_FIRST.find((fit) => all.some((one) => one.verdict === fit)) ?? final.verdict
+  const verdict = WORST_FIRST.find((fit) => all.some((one) => one.verdict === fit)) as Fit
 
   const reasons: Reason[] = [...final.reasons]
   for (const [at, stage] of stages.entries())
@@ -68,6 +68,7 @@ export function judgeWrench(
     )
   if (tightening.thenAngle !== undefined)
     reasons.push(torqueReason('torque/then-angle', { angle: angleParams(tightening.thenAngle) }))
-  // the final torque's setting, which it has where all fit, and its band
-  return { ...final, verdict, reasons, stages } as WrenchVerdict
+  // a setting is given only where every stage has one: `verdict` and `setting` then belong to each other
+  const setting = all.every((fit) => fit.setting) ? final.setting : undefined
+  return { ...final, setting, verdict, reasons, stages } as WrenchVerdict
 }

@@ -1,5 +1,5 @@
 import type { Reason } from '../base/index.js'
-import { type Quantity, requireQuantityOf, TORQUE, type TorqueUnit } from '../quantity/index.js'
+import { exactOf, type Quantity, requireQuantityOf, TORQUE, type TorqueUnit } from '../quantity/index.js'
 import type { TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { exactTorque, nearestTorque } from './exactTorque.js'
@@ -25,7 +25,7 @@ export function judgeWrenchReach(
   for (const scale of wrench.scales) {
     const { unit } = scale
     const value = exactTorque(set, unit)
-    const target = { low: value, high: value, aim: value, asQuantity: set }
+    const target = { low: value, high: value, aim: value, slack: exactOf(0), asQuantity: set }
     const found = scaleMark(wrench, scale, iso6789, wrenchDeviation(wrench), target)
     if (found.mark) return { verdict: 'can', reasons: [] }
     if (found.refusal) reasons.push(found.refusal)

@@ -1,9 +1,9 @@
 import type { Reason } from '../base/index.js'
-import { compareExact, type Exact, minus, over, type TorqueUnit, times } from '../quantity/index.js'
+import { compareExact, type Exact, exactOf, minus, over, type TorqueUnit, times } from '../quantity/index.js'
 import type { TorqueWrench, WrenchScale } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { nearestTorque, torqueRatio } from './exactTorque.js'
-import { type Deviation, scaleMark } from './scaleMark.js'
+import { type Deviation, deviationPart, scaleMark } from './scaleMark.js'
 
 /** The target band at the fastener, exactly, in the sheet's own unit. */
 export interface TargetTorque {
@@ -11,6 +11,8 @@ export interface TargetTorque {
   readonly high: Exact
   readonly aim: Exact
   readonly unit: TorqueUnit
+  /** The manual prints the nominal alone: a mark may be as far from it as the wrench itself may err. */
+  readonly bare: boolean
 }
 
 /** A mark that can be set. */
@@ -28,17 +30,20 @@ export interface NearestMark {
   readonly taken?: ChosenMark
   /** Why each other scale has no mark to offer. */
   readonly refusals: readonly Reason[]
-  /** Some scale's range holds the torque, and only its marks miss it. */
-  readonly betweenMarks: boolean
 }
 
-/** Nearest to the aim; then the lower torque; then the sheet's own unit; then the order of the scales. */
-function isBetterMark(first: ChosenMark, second: ChosenMark, unit: TorqueUnit): boolean {
-  const nearer = compareExact(first.distance, second.distance)
-  if (nearer !== 0) return nearer < 0
-  const less = compareExact(first.torqueAtWrench, second.torqueAtWrench)
-  if (less !== 0) return less < 0
-  return first.scale.unit === unit && second.scale.unit !== unit
+/**
+ * In a band the sheet's own unit first, so that nobody converts; then nearest to the aim; then the lower torque; then
+ * the sheet's own unit; then the order of the scales.
+ */
+function isBetterMark(first: ChosenMark, second: ChosenMark, { unit, bare }: TargetTorque): boolean {
+  const own = Number(second.scale.unit === unit) - Number(first.scale.unit === unit)
+  return (
+    ((bare ? 0 : own) ||
+      compareExact(first.distance, second.distance) ||
+      compareExact(first.torqueAtWrench, second.torqueAtWrench) ||
+      own) < 0
+  )
 }
 
 /** The mark to set among all scales of a wrench. */
@@ -51,14 +56,19 @@ export function nearestMark(
 ): NearestMark {
   const refusals: Reason[] = []
   let taken: ChosenMark | undefined
-  let betweenMarks = false
   for (const [index, scale] of wrench.scales.entries()) {
     const perUnit = torqueRatio(scale.unit, target.unit)
     const onScale = (torque: Exact) => over(times(torque, ratio), perUnit)
+    const aim = onScale(target.aim)
+    // as far as the wrench itself may err; any distance where that is unknown
+    const error = deviation
+      ? times(deviation.of === 'reading' ? aim : exactOf(scale.highest), deviationPart(deviation))
+      : aim
     const found = scaleMark(wrench, scale, iso6789, deviation, {
       low: onScale(target.low),
       high: onScale(target.high),
-      aim: onScale(target.aim),
+      aim,
+      slack: target.bare ? error : exactOf(0),
       asQuantity: nearestTorque(target.aim, target.unit),
     })
     if (found.refusal) refusals.push(found.refusal)
@@ -66,19 +76,19 @@ export function nearestMark(
       const torqueAtWrench = times(found.mark, perUnit)
       const { n, d } = minus(torqueAtWrench, times(target.aim, ratio))
       const mark = { index, scale, value: found.mark, torqueAtWrench, distance: { n: n < 0n ? -n : n, d } }
-      if (taken === undefined || isBetterMark(mark, taken, target.unit)) taken = mark
+      if (taken === undefined || isBetterMark(mark, taken, target)) taken = mark
     } else {
-      betweenMarks = true
       const { unit } = scale
       refusals.push(
         torqueReason('torque/no-mark-inside', {
           band: { min: nearestTorque(target.low, target.unit), max: nearestTorque(target.high, target.unit) },
           unit,
+          ...(target.bare && deviation && { error: deviation }),
           ...(found.below && { below: nearestTorque(found.below, unit) }),
           ...(found.above && { above: nearestTorque(found.above, unit) }),
         }),
       )
     }
   }
-  return { refusals, betweenMarks, ...(taken && { taken }) }
+  return { refusals, ...(taken && { taken }) }
 }

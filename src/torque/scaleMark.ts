@@ -10,6 +10,8 @@ export interface TargetOnScale {
   readonly low: Exact
   readonly high: Exact
   readonly aim: Exact
+  /** How far outside the band a mark may be, once the band itself is in the scale's range. */
+  readonly slack: Exact
   /** The aim in the sheet's unit, for reasons. */
   readonly asQuantity: Quantity<TorqueUnit>
 }
@@ -113,7 +115,7 @@ function fullScaleResolution(scale: WrenchScale, part: Exact, step: Exact): Exac
 }
 
 /**
- * The mark of one scale inside the target band and the usable range, nearest to the aim, ties lower. Marks are the
+ * The mark of one scale inside the target band (or its slack) and the usable range, nearest to the aim, ties lower. Marks are the
  * lowest plus whole steps, up to the highest.
  */
 export function scaleMark(
@@ -128,51 +130,35 @@ export function scaleMark(
   const mark = (count: bigint) => plus(lowest, times({ n: count, d: 1n }, step))
   const steps = (value: Exact) => over(minus(value, lowest), step)
 
+  const required = target.asQuantity
   let top = exactOf(scale.highest)
-  if (compareExact(target.low, top) > 0)
-    return {
-      refusal: torqueReason('torque/above-highest-mark', {
-        required: target.asQuantity,
-        highest: { value: scale.highest, unit: scale.unit },
-      }),
-    }
+  if (compareExact(target.low, top) > 0) {
+    const highest = { value: scale.highest, unit: scale.unit }
+    return { refusal: torqueReason('torque/above-highest-mark', { required, highest }) }
+  }
   if (wrench.declaredRange !== undefined) {
     const { max } = wrench.declaredRange
     const declared = exactTorque(max, scale.unit)
     if (compareExact(target.low, declared) > 0)
-      return {
-        refusal: torqueReason('torque/above-declared-range', { required: target.asQuantity, to: max }),
-      }
+      return { refusal: torqueReason('torque/above-declared-range', { required, to: max }) }
     top = lowerExact(top, declared)
   }
   const reach = lowerExact(target.high, top)
-  const ends = lowerEnds(wrench, scale, iso6789, deviation, target.asQuantity)
-  for (const { value, open, reason } of ends) {
-    const side = compareExact(reach, value)
-    if (side < 0 || (side === 0 && open === true)) return { refusal: reason }
-  }
-
   let first = 0n
-  for (const { value, open } of ends) {
-    const place = roundExact(steps(value), 'up')
-    const usable = open === true && compareExact(mark(place), value) === 0 ? place + 1n : place
+  for (const { value, open = false, reason } of lowerEnds(wrench, scale, iso6789, deviation, required)) {
+    const side = compareExact(reach, value)
+    if (side < 0 || (side === 0 && open)) return { refusal: reason }
+    const usable = open ? roundExact(steps(value), 'down') + 1n : roundExact(steps(value), 'up')
     first = higherCount(first, usable)
   }
   const last = roundExact(steps(top), 'down')
-  const fromBand = roundExact(steps(target.low), 'up')
-  const toBand = roundExact(steps(target.high), 'down')
-  const from = higherCount(fromBand, first)
-  const to = lowerCount(toBand, last)
+  const from = higherCount(roundExact(steps(minus(target.low, target.slack)), 'up'), first)
+  const to = lowerCount(roundExact(steps(plus(target.high, target.slack)), 'down'), last)
   if (from <= to) {
     // half a step down, then up: the nearest mark, and the lower of two at the same distance
     const nearest = roundExact(minus(steps(target.aim), exactOf('0.5')), 'up')
     return { mark: mark(higherCount(from, lowerCount(nearest, to))) }
   }
-  // the usable marks on either side of the band
-  const below = lowerCount(toBand, last)
-  const above = higherCount(fromBand, first)
-  return {
-    ...(below >= first && { below: mark(below) }),
-    ...(above <= last && { above: mark(above) }),
-  }
+  // the band lies between two marks: those on either side of it, where they are usable
+  return { ...(to >= first && { below: mark(to) }), ...(from <= last && { above: mark(from) }) }
 }

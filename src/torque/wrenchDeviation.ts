@@ -11,8 +11,8 @@ import type { Deviation } from './scaleMark.js'
  */
 export function wrenchDeviation(wrench: TorqueWrench): Deviation | undefined {
   const { accuracy } = wrench
-  if (accuracy.kind === 'of reading') return { percent: accuracy.percent, of: 'reading' }
-  if (accuracy.kind === 'of full scale') return { percent: accuracy.percent, of: 'full scale' }
+  if (accuracy.kind !== 'ISO 6789')
+    return { percent: accuracy.percent, of: accuracy.kind === 'of reading' ? 'reading' : 'full scale' }
   if (wrench.type !== 'click') return undefined
   const tops = wrench.declaredRange
     ? [wrench.declaredRange.max]

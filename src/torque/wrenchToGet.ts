@@ -1,13 +1,11 @@
 import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
-import { compareExact, exactOf, lowerExact, minus, readBand, times } from '../quantity/index.js'
+import { compareExact, exactOf, lowerExact, minus, over, readBand, times } from '../quantity/index.js'
 import type { Tightening } from '../spec/index.js'
-import { nearestTorque } from './exactTorque.js'
+import { nearestTorque, torqueRatio } from './exactTorque.js'
 
-/** A range that would cover what the toolbox does not. */
+/** A wrench of a usual range that would cover what the toolbox does not, in the unit of the sheet. */
 export interface WrenchToGet {
-  /** The range's low end must be at or below this. */
   readonly from: Quantity<TorqueUnit>
-  /** The range's high end must be at or above this. */
   readonly to: Quantity<TorqueUnit>
   /** A step of this or less puts a mark in every band; absent where no band is stated. */
   readonly maxStep?: Quantity<TorqueUnit>
@@ -25,10 +23,12 @@ export interface UncoveredTask {
 
 interface Need {
   readonly task: UncoveredTask
+  /** In N·m, as all here. */
   readonly lowest: Exact
   readonly highest: Exact
   /** The narrowest stated band; `undefined` where none is stated. */
   readonly width: Exact | undefined
+  readonly unit: TorqueUnit
 }
 
 const lowestOf = (values: readonly Exact[]) => values.reduce(lowerExact)
@@ -48,13 +48,21 @@ function neededRange(task: UncoveredTask, tolerancePercent: number | undefined):
     aims.push(stated.aim)
     if (stated.basis !== 'nominal') widths.push(minus(stated.high, stated.low))
   }
-  return [{ task, lowest: lowestOf(aims), highest: highestOf(aims), width: narrowest(widths) }]
+  return [
+    { task, lowest: lowestOf(aims), highest: highestOf(aims), width: narrowest(widths), unit: torque.unit },
+  ]
 }
 
+/** Lowest marks of usual wrenches, times a power of ten: 5–25, 10–50, 20–100, 40–200. Common practice, no source. */
+const LOWEST_MARKS = [1, 2, 4, 5]
+const FIVE = exactOf(5)
+/** Up to this, inch wrenches are marked in lbf·in. Common practice, no source. */
+const SMALL_FOOT_POUNDS = exactOf(20)
+
 /**
- * Ranges that would cover tasks, as few as can be with each range's high end at most five times its low end, so that
- * every torque lies between 20 % and 100 % of full scale in either edition (house rule). A single task of stages may
- * be wider.
+ * Wrenches that would cover tasks, as few as can be, each of a usual range whose high end is five times its low end, so
+ * that every torque lies between 20 % and 100 % of full scale in either edition (house rule). A single task of stages
+ * may be wider.
  */
 export function wrenchesToGet(
   tasks: readonly UncoveredTask[],
@@ -62,26 +70,38 @@ export function wrenchesToGet(
 ): WrenchToGet[] {
   let left = tasks.flatMap((task) => neededRange(task, tolerancePercent))
   const ranges: WrenchToGet[] = []
-  // from the highest down: a range takes every torque down to a fifth of its highest
+  // from the highest down: a wrench takes every torque down to a fifth of its highest mark
   while (left.length > 0) {
     const to = highestOf(left.map((need) => need.highest))
-    const floor = times(to, exactOf('0.2'))
-    const group = left.filter(
-      (need) => compareExact(need.lowest, floor) >= 0 || compareExact(need.highest, to) === 0,
-    )
+    const unit = wrenchUnit(left.find((need) => need.highest === to)?.unit ?? 'N.m', to)
+    const perUnit = torqueRatio(unit, 'N.m')
+    const from = usualLowest(over(to, perUnit))
+    const floor = times(from, perUnit)
+    const group = left.filter((need) => compareExact(need.lowest, floor) >= 0 || need.highest === to)
     left = left.filter((need) => !group.includes(need))
-    ranges.unshift(rangeOf(group, to))
+    const lowest = over(lowestOf([floor, ...group.map((need) => need.lowest)]), perUnit)
+    const step = narrowest(group.flatMap(({ width }) => width ?? []))
+    ranges.unshift({
+      from: nearestTorque(lowest, unit),
+      to: nearestTorque(times(from, FIVE), unit),
+      ...(step === undefined ? {} : { maxStep: nearestTorque(over(step, perUnit), unit) }),
+      drives: [...new Set(group.flatMap(({ task }) => task.drive ?? []))],
+      covers: group.map(({ task }) => task.on),
+    })
   }
   return ranges
 }
 
-function rangeOf(group: readonly Need[], to: Exact): WrenchToGet {
-  const step = narrowest(group.flatMap(({ width }) => width ?? []))
-  return {
-    from: nearestTorque(lowestOf(group.map((need) => need.lowest)), 'N.m'),
-    to: nearestTorque(to, 'N.m'),
-    ...(step === undefined ? {} : { maxStep: nearestTorque(step, 'N.m') }),
-    drives: [...new Set(group.flatMap(({ task }) => task.drive ?? []))],
-    covers: group.map(({ task }) => task.on),
-  }
+function wrenchUnit(unit: TorqueUnit, torque: Exact): TorqueUnit {
+  const isSmall = compareExact(over(torque, torqueRatio('lbf.ft', 'N.m')), SMALL_FOOT_POUNDS) <= 0
+  return unit === 'lbf.ft' && isSmall ? 'lbf.in' : unit
+}
+
+/** The lowest mark of the smallest usual wrench that reaches a torque. */
+function usualLowest(torque: Exact): Exact {
+  for (let power = -6; ; power += 1)
+    for (const mark of LOWEST_MARKS) {
+      const lowest = exactOf(`${mark}e${power}`)
+      if (compareExact(torque, times(lowest, FIVE)) <= 0) return lowest
+    }
 }

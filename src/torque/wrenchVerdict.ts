@@ -54,7 +54,7 @@ interface FitFacts {
 /** The verdict on one torque, the final one or a stage; where it fits, the setting is there. */
 export type TorqueFit =
   | (FitFacts & { readonly verdict: 'fits' | 'fits with care'; readonly setting: TorqueSetting })
-  | (FitFacts & { readonly verdict: 'does not fit' | 'cannot tell'; readonly setting?: TorqueSetting })
+  | (FitFacts & { readonly verdict: 'does not fit' | 'cannot tell'; readonly setting?: undefined })
 
 /** A wrench that covers a tightening. */
 export type WrenchFits = Extract<WrenchVerdict, { readonly verdict: 'fits' | 'fits with care' }>

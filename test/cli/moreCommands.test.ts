@@ -211,3 +211,50 @@ describe('repair', () => {
     )
   })
 })
+
+describe('--tolerance', () => {
+  const KVIST = 'examples/kvist-2'
+  const FILES = ['sheet', 'log', 'toolbox', 'stock'].map((kind) => `${KVIST}/${kind}.json`)
+  const torque = { kind: 'nominal', value: '9.3', unit: 'lbf.ft' }
+  const sheet = JSON.parse(text('kvist-2/sheet'))
+  const { tightening } = sheet.gearcases.bevel.openings.fill
+  sheet.gearcases.bevel.openings.fill.tightening = {
+    kind: 'torque',
+    torque,
+    threadCondition: 'dry',
+    source: tightening.source,
+  }
+  const toolbox = JSON.parse(text('kvist-2/toolbox'))
+  const wrench = Object.values(toolbox.wrenches)[0] as object
+  const box = (graduation: number) => {
+    const scales = [{ unit: 'lbf.in', lowest: 40, highest: 200, graduation }]
+    return JSON.stringify({ ...toolbox, wrenches: { inch: { ...wrench, drive: '1/2 in', scales } } })
+  }
+  const plan = (graduation: number, ...more: readonly string[]) =>
+    run(['plan', ...FILES, ...VISIT, ...more], {
+      [`${KVIST}/sheet.json`]: JSON.stringify(sheet),
+      [`${KVIST}/toolbox.json`]: box(graduation),
+    })
+
+  it('a stated torque without a setting is exit code 1; with a mark near enough, or a tolerance, 0', async () => {
+    const near = await plan(1)
+    expect(near.code).toBe(0)
+    expect(near.out.replaceAll(/\s+/g, ' ')).toMatch(/the nearest mark, 0\.4 % above/)
+    const far = await plan(20)
+    expect(far.code).toBe(1)
+    expect(far.out).toMatch(/Not settled/)
+    expect(far.out).toMatch(/40–200.lbf·in/)
+    const allowed = await plan(20, '--tolerance', '12')
+    expect(allowed.code).toBe(0)
+    expect(allowed.out).toMatch(/120.lbf·in/)
+  })
+
+  it('is per cent above 0 and below 100, with or without the sign', async () => {
+    expect((await plan(20, '--tolerance', '12%')).code).toBe(0)
+    for (const wrong of ['0', '100', 'ten', '-5']) {
+      const { code, err } = await plan(1, '--tolerance', wrong)
+      expect([wrong, code]).toEqual([wrong, 2])
+      expect(err).toMatch(/--tolerance/)
+    }
+  })
+})

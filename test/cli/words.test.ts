@@ -7,7 +7,18 @@ import { memoryIo } from '../support/memoryIo.js'
 
 const OPTIONS = [
   ...['level', 'format', 'today', 'ambient', 'machine', 'service', 'severity', 'soon-hours', 'soon-km'],
-  ...['soon-days', 'stale-days', 'edition', 'out', 'to', 'assume', 'sheet', 'equipment', 'telematics'],
+  ...[
+    'soon-days',
+    'stale-days',
+    'edition',
+    'tolerance',
+    'out',
+    'to',
+    'assume',
+    'sheet',
+    'equipment',
+    'telematics',
+  ],
 ] as OptionName[]
 const read = (...words: readonly string[]) => readOptions(words, OPTIONS, memoryIo())
 
@@ -45,7 +56,20 @@ describe('the words of a command line', () => {
         '--soon-hours',
         '1.5',
       ],
-      ...['--soon-km', '2', '--soon-days', '0', '--stale-days', '7', '--edition', '2003', '--out', 'o'],
+      ...[
+        '--soon-km',
+        '2',
+        '--soon-days',
+        '0',
+        '--stale-days',
+        '7',
+        '--edition',
+        '2003',
+        '--tolerance',
+        '5',
+        '--out',
+        'o',
+      ],
       ...[
         '--to',
         'mm',
@@ -73,6 +97,7 @@ describe('the words of a command line', () => {
       due: { soon: { hours: 1.5, distance: { value: 2, unit: 'km' }, days: 0 }, staleAfter: { days: 7 } },
       severity: 'severe',
       iso6789: '2003',
+      tolerancePercent: 5,
       out: 'o',
       to: 'mm',
       assume: 'us',

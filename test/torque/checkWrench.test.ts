@@ -128,6 +128,21 @@ describe('checkWrench: which mark', () => {
     expect(metric.setting?.shareOfFullScale).toBe(0.47)
   })
 
+  it('stays on the scale in the sheet’s unit whenever one of its marks lies in the band', () => {
+    // 77 N·m = 56.7920727 lbf·ft is 0.21 nearer to the nominal than 57 lbf·ft; nobody converts for that
+    const scales = [
+      { unit: 'lbf.ft', lowest: 20, highest: 150, graduation: 1 },
+      { unit: 'N.m', lowest: 27, highest: 200, graduation: 1 },
+    ] as const
+    const wrench = clickWrench(1, 2, 1, { scales })
+    const set = (tightening: Tightening) => checkWrench(wrench, tightening, BY_2017).setting?.setting
+    expect(set(nominalWith('77.3', '2', '2'))).toEqual({ value: 77, unit: 'N.m' })
+    expect(set(nominalWith('77.3', '0.1', '0.1'))).toEqual({ value: 57, unit: 'lbf.ft' })
+    expect(set(limits('56', '57.6', 'lbf.ft'))).toEqual({ value: 57, unit: 'lbf.ft' })
+    // a bare nominal has no band: the nearest mark of all
+    expect(set(nominal('77.3'))).toEqual({ value: 57, unit: 'lbf.ft' })
+  })
+
   it('where two scales give the same torque, the one in the sheet’s unit is taken, else the first', () => {
     const scales = [
       { unit: 'kgf.cm', lowest: 100, highest: 1000, graduation: 10 },
@@ -300,14 +315,56 @@ describe('checkWrench: what the manual does not say', () => {
     expect(reasons.map(({ code }) => code)).toEqual(['torque/setting-chosen', 'torque/band-not-stated'])
   })
 
-  it('beside a mark nobody can tell; out of range it does not fit', () => {
-    const beside = checkWrench(wrench, nominal('40.5'), BY_2017)
-    expect(beside.verdict).toBe('cannot tell')
-    expect(beside.reasons.map(({ code }) => code)).toEqual([
-      'torque/band-not-stated',
-      'torque/no-mark-inside',
-    ])
+  it('9.3 lbf·ft on a wrench of 40 to 200 lbf·in gets the nearest mark, 112 lbf·in, 0.4 % above', () => {
+    const scales = [{ unit: 'lbf.in', lowest: 40, highest: 200, graduation: 1 }] as const
+    const { verdict, setting, reasons } = checkWrench(
+      clickWrench(1, 2, 1, { scales }),
+      nominal('9.3', 'lbf.ft'),
+      BY_2017,
+    )
+    expect([verdict, setting?.setting]).toEqual(['fits with care', { value: 112, unit: 'lbf.in' }])
+    expect(reasons.map(({ code }) => code)).toEqual(['torque/nearest-mark', 'torque/band-not-stated'])
+    // by hand: 9.3 × 12 = 111.6; (112 − 111.6) ÷ 111.6 = 0.35842 %
+    expect(reasons[0]?.params['percent']).toBeCloseTo(0.358423, 6)
+    expect(reasons[0]?.params['nominal']).toEqual({ value: 9.3, unit: 'lbf.ft' })
+  })
+
+  it('a bare nominal between two marks gets the nearer one, below it too, and the lower of two as near', () => {
+    const below = checkWrench(wrench, nominal('40.4'), BY_2017)
+    expect(below.setting?.setting.value).toBe(40)
+    // by hand: (40 − 40.4) ÷ 40.4 = −0.990099 %
+    expect(below.reasons[0]?.params['percent']).toBeCloseTo(-0.990099, 6)
+    expect(told(wrench, nominal('40.5'))).toEqual(['fits with care', 40])
+    expect(told(wrench, nominal('40.6'))).toEqual(['fits with care', 41])
     expect(checkWrench(wrench, nominal('140'), BY_2017).verdict).toBe('does not fit')
+    expect(checkWrench(wrench, nominal('100.1'), BY_2017).verdict).toBe('does not fit')
+  })
+
+  it('a mark further from a bare nominal than the wrench’s own error does not fit; as far as it, it does', () => {
+    // by hand: 4 % of 50 is 2, so 48 and 52 may be set for 50; 4 % of 49.9 is 1.996, and 48 is 1.9 away
+    const coarse = clickWrench(12, 100, 12)
+    expect(told(coarse, nominal('50'))).toEqual(['fits with care', 48])
+    expect(told(coarse, nominal('49.9'))).toEqual(['fits with care', 48])
+    const far = checkWrench(coarse, nominal('50.000001'), BY_2017)
+    expect([far.verdict, far.setting]).toEqual(['does not fit', undefined])
+    expect(far.reasons.map(({ code }) => code)).toEqual(['torque/band-not-stated', 'torque/no-mark-inside'])
+    expect(far.reasons[1]?.params).toMatchObject({
+      error: { percent: 4, of: 'reading' },
+      below: { value: 48, unit: 'N.m' },
+      above: { value: 60, unit: 'N.m' },
+    })
+    // 3 % of full scale 96 is 2.88, at every torque: 45.12 reaches 48, 45.119999 does not
+    const accuracy = { kind: 'of full scale', percent: 3 } as const
+    const ofScale = clickWrench(12, 96, 12, { accuracy })
+    expect(told(ofScale, nominal('45.12'))).toEqual(['fits with care', 48])
+    expect(told(ofScale, nominal('45.119999'))[0]).toBe('does not fit')
+    expect(told(ofScale, nominal('45'), { ...BY_2017, tolerancePercent: 10 })[1]).toBe(48)
+  })
+
+  it('where the wrench’s error is not known, a bare nominal beside its marks cannot tell', () => {
+    const dial = clickWrench(10, 100, 1, { type: 'dial' })
+    expect(told(dial, nominal('40.5'))).toEqual(['cannot tell', undefined])
+    expect(codes(dial, nominal('40.5'))).toEqual(['torque/band-not-stated', 'torque/iso-figure-unknown'])
   })
 
   it('a tolerance of the caller makes a band, and is said', () => {
@@ -363,7 +420,7 @@ describe('checkWrench: stages, angle, adaptor', () => {
     )
     const { verdict, setting, stages, reasons } = checkWrench(clickWrench(10, 100), staged, BY_2017)
     expect(verdict).toBe('does not fit')
-    expect(setting?.setting.value).toBe(85)
+    expect(setting).toBeUndefined()
     expect(stages.map((stage) => stage.verdict)).toEqual(['fits', 'does not fit'])
     expect(
       reasons.filter(({ code }) => code === 'torque/stage').map(({ params }) => params['stage']),
@@ -373,7 +430,7 @@ describe('checkWrench: stages, angle, adaptor', () => {
   it('from worst to best: does not fit, cannot tell, fits with care, fits', () => {
     const fits = { kind: 'limits', min: '39', max: '49', unit: 'N.m' } as const
     const care = { kind: 'limits', min: '40', max: '41', unit: 'N.m' } as const
-    const unsure = { kind: 'nominal', value: '40.5', unit: 'N.m' } as const
+    const unsure = { kind: 'limits', max: '40.5', unit: 'N.m' } as const
     const beyond = { kind: 'nominal', value: '400', unit: 'N.m' } as const
     const worst = (...[last, ...stages]: readonly [typeof fits, ...StatedValue<TorqueUnit>[]]) =>
       checkWrench(clickWrench(10, 100), torque(last, { stages }), BY_2017).verdict

@@ -3,9 +3,10 @@ import { describe, expect, it } from 'vitest'
 import type { TorqueWrench } from '../../src/spec/toolbox.js'
 import { checkWrench, chooseWrenches, type WrenchTask } from '../../src/v1/torque.js'
 import { law } from '../support/law.js'
-import { clickWrench, limits, nominal, nominalWith } from './wrenches.js'
+import { clickWrench, limits, nominal, nominalWith, torque } from './wrenches.js'
 
 const BY_2017 = { iso6789: '2017' } as const
+const nominalOf = (value: string) => ({ kind: 'nominal', value, unit: 'N.m' }) as const
 const covers = (wrench: TorqueWrench, task: WrenchTask) =>
   ['fits', 'fits with care'].includes(checkWrench(wrench, task.tightening, BY_2017).verdict)
 
@@ -71,19 +72,19 @@ describe('chooseWrenches', () => {
       ['middle', ['torque/above-highest-mark']],
       ['small', ['torque/above-highest-mark']],
     ])
-    // by hand: 2 and 3 N·m go together (3/5 <= 2), 300 alone; the narrowest bands are 0.4 and 20 wide
+    // by hand: 2 and 3 N·m go together in 1 to 5, 300 alone in 100 to 500; the narrowest bands are 0.4 and 20 wide
     const newtonMetres = (value: number) => ({ value, unit: 'N.m' })
     expect(toBuy).toEqual([
       {
-        from: newtonMetres(2),
-        to: newtonMetres(3),
+        from: newtonMetres(1),
+        to: newtonMetres(5),
         maxStep: newtonMetres(0.4),
         drives: ['1/4 in'],
         covers: ['/c', '/d'],
       },
       {
-        from: newtonMetres(300),
-        to: newtonMetres(300),
+        from: newtonMetres(100),
+        to: newtonMetres(500),
         maxStep: newtonMetres(20),
         drives: ['1/2 in'],
         covers: ['/b'],
@@ -102,11 +103,37 @@ describe('chooseWrenches', () => {
         BY_2017,
       ).toBuy.map(({ from, to }) => [from.value, to.value])
     expect(ask('20')).toEqual([[20, 100]])
-    expect(ask('20.1')).toEqual([[20.1, 100]])
+    expect(ask('20.1')).toEqual([[20, 100]])
     expect(ask('19.9')).toEqual([
-      [19.9, 19.9],
-      [100, 100],
+      [4, 20],
+      [20, 100],
     ])
+  })
+
+  it('names a usual range in the sheet’s unit, in lbf·in up to 20 lbf·ft', () => {
+    const ask = (...tightenings: readonly WrenchTask['tightening'][]) =>
+      chooseWrenches(
+        {},
+        tightenings.map((tightening, at) => ({ on: `/${at}`, tightening })),
+        BY_2017,
+      ).toBuy.map(({ from, to }) => [from.value, to.value, to.unit])
+    expect(ask(nominal('9.3', 'lbf.ft'))).toEqual([[40, 200, 'lbf.in']])
+    expect(ask(nominal('20', 'lbf.ft'))).toEqual([[50, 250, 'lbf.in']])
+    expect(ask(nominal('20.1', 'lbf.ft'))).toEqual([[5, 25, 'lbf.ft']])
+    expect(ask(nominal('95', 'lbf.in'))).toEqual([[20, 100, 'lbf.in']])
+    expect(ask(nominal('3.5', 'kgf.m'))).toEqual([[1, 5, 'kgf.m']])
+    // 12 N·m is 8.9 lbf·ft, below the wrench for 30 lbf·ft; 15 N·m is 11.1. The highest torque of a wrench names its unit
+    expect(ask(nominal('12'), nominal('30', 'lbf.ft'))).toEqual([
+      [4, 20, 'N.m'],
+      [10, 50, 'lbf.ft'],
+    ])
+    expect(ask(nominal('15'), nominal('30', 'lbf.ft'))).toEqual([[10, 50, 'lbf.ft']])
+  })
+
+  it('stages wider than five to one get one wrench for all of them', () => {
+    const tightening = torque({ kind: 'nominal', value: '90', unit: 'N.m' }, { stages: [nominalOf('10')] })
+    const { toBuy } = chooseWrenches({}, [{ on: '/cover', tightening }], BY_2017)
+    expect(toBuy.map(({ from, to }) => [from.value, to.value])).toEqual([[10, 100]])
   })
 
   it('squares: exact, or through one drive adaptor, never through a crowfoot or an extension', () => {
@@ -153,10 +180,9 @@ describe('chooseWrenches', () => {
           threadCondition: 'dry',
         },
       },
-      { on: '/f', tightening: nominal('40.5') },
     ]
     for (const wrenches of [{ middle, small }, {}]) {
-      const { uncovered, toBuy, wrenches: taken } = chooseWrenches(wrenches, tasks.slice(0, 5), BY_2017)
+      const { uncovered, toBuy, wrenches: taken } = chooseWrenches(wrenches, tasks, BY_2017)
       expect(taken).toEqual([])
       expect(toBuy).toEqual([])
       expect(
@@ -169,8 +195,6 @@ describe('chooseWrenches', () => {
         ['cannot tell', ['torque/one-limit-only']],
       ])
     }
-    // between two marks of a bare nominal: the sheet lacks the tolerance
-    expect(chooseWrenches({ middle }, tasks.slice(5), BY_2017).uncovered[0]?.verdict).toBe('cannot tell')
   })
 
   it('no wrenches, no tasks: nothing', () => {

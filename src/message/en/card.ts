@@ -211,7 +211,12 @@ export const cardWords: CardWords = {
   },
   waits: same('pour', 'drain', 'cure', 'settle'),
   waitParts: same('hose fills', 'funnel empties', 'hose empties'),
-  missingKinds: { 'not stated': 'Not in the manual', 'cannot tell': 'Not known', 'not kept': 'Not recorded' },
+  missingKinds: {
+    'not stated': 'Not in the manual',
+    'cannot tell': 'Not known',
+    'not kept': 'Not recorded',
+    'not settled': 'Not settled',
+  },
   documents: {
     'owner manual': "owner's manual",
     'workshop manual': 'workshop manual',

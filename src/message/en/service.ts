@@ -36,6 +36,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `${capital(partText(part))}: ${roleText(role)} not stated. See the manual.`,
   'service/figure-open': ({ part, role, facts }, say) =>
     `${capital(partText(part))}: ${roleText(role)} depends on ${say.list(factNames(facts))}. Find that out first.`,
+  'service/torque-not-settled': ({ part }) =>
+    `${capital(partText(part))}: the torque is stated, but no wrench setting was found. See “${cardWords.sections.tightening}”.`,
   'service/due-open': ({ parts, service, reason }, say) =>
     `Unknown whether the ${service} is due (${parts.map(partText).join('; ')}). ${say.reason({ code: reason.code, params: { ...reason.params } })}`,
   'service/ambient-not-given': ({ part }) =>
@@ -63,11 +65,11 @@ export const serviceTexts: Texts<ServiceCodes> = {
     ].join(' '),
   'service/no-wrench-fits': ({ part, reasons }, say) =>
     [
-      `No wrench of the toolbox covers the ${partText(part)}.`,
+      `No setting with the wrenches of the toolbox for the ${partText(part)}.`,
       ...reasons.map(({ code, params }) => say.reason({ code, params: { ...params } })),
     ].join(' '),
   'service/wrench-to-get': ({ from, to, count }, say) =>
-    `Get a wrench whose range covers ${say.quantity(from)} to ${say.quantity(to)}, for ${say.count(count, 'tightening', 'tightenings')}.`,
+    `Get a torque wrench of ${say.quantity({ kind: 'limits', min: String(from.value), max: String(to.value), unit: to.unit })}, for ${say.count(count, 'tightening', 'tightenings')}.`,
   'service/calibration-run-out': ({ wrench, dueOn }, say) =>
     `Calibration of the ${wrench} expired on ${say.date(dueOn)}. Have it calibrated before use.`,
   'service/calibration-cycles-run-out': ({ wrench, cycles, limit }, say) =>

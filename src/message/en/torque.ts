@@ -33,6 +33,10 @@ function nearestMarks(below: Param | undefined, above: Param | undefined, say: S
 export const torqueTexts: Texts<TorqueCodes> = {
   'torque/setting-chosen': ({ setting, aim, from }, say) =>
     `Set ${say.quantity(setting)}: the mark inside the band nearest to ${from === 'nominal' ? 'the nominal' : 'its middle'}, ${say.quantity(aim)}.`,
+  'torque/nearest-mark': ({ setting, nominal, percent }, say) => {
+    const apart = Math.abs(percent) < 0.05 ? 'less than 0.1' : say.number(Math.abs(percent), 1)
+    return `Set ${say.quantity(setting)}: the nearest mark, ${apart} % ${percent < 0 ? 'below' : 'above'} the manual's ${say.quantity(nominal)}.`
+  },
   'torque/true-band-inside': ({ trueBand, band: stated, percent, of }, say) =>
     `With ${error(percent, of, say)} the true torque is ${band(trueBand, say)}, inside ${band(stated, say)}.`,
   'torque/true-band-outside': ({ trueBand, band: stated, percent, of }, say) =>
@@ -49,9 +53,11 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `${say.quantity(required)} is above the wrench's highest mark, ${say.quantity(highest)}.`,
   'torque/above-declared-range': ({ required, to }, say) =>
     `${say.quantity(required)} is above the wrench's declared range, which ends at ${say.quantity(to)}.`,
-  'torque/no-mark-inside': ({ band: { min, max }, below, above, unit }, say) =>
+  'torque/no-mark-inside': ({ band: { min, max }, below, above, unit, error: own }, say) =>
     min.value === max.value
-      ? `The wrench has no mark at ${say.quantity(min)}.${nearestMarks(below, above, say)}`
+      ? own === undefined
+        ? `The wrench has no mark at ${say.quantity(min)}.${nearestMarks(below, above, say)}`
+        : `No mark of the wrench's ${unitName(unit, say)} scale is as near to ${say.quantity(min)} as its own error, ${error(own.percent, own.of, say)}.${nearestMarks(below, above, say)} If you may allow more, give that tolerance (tolerancePercent, --tolerance).`
       : `No mark of the wrench's ${unitName(unit, say)} scale is inside ${band({ min, max }, say)}.${nearestMarks(below, above, say)}`,
   'torque/resolution-too-coarse': ({ required, from, step }, say) =>
     `At ${say.quantity(required)} the display's step of ${say.quantity(step)} is more than a quarter of the permissible error; use it from ${say.quantity(from)} up.`,
