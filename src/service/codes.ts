@@ -75,6 +75,7 @@ export interface ServiceCodes {
   'service/time-open': { count: number }
   'service/supply': { supply: string }
   'service/used-oil': { volume: Qty }
+  'service/drained-by-dry-fill': { part: PartName; volume: Qty }
   'service/used-oil-open': { part: PartName }
   // Cautions for the whole visit
   'service/manual-first': Record<never, never>

@@ -13,6 +13,7 @@ import {
   type Source,
   type SpecSheet,
 } from '../spec/index.js'
+import { isClip } from './drives.js'
 import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
 import type { PlannedFigure } from './visitPlan.js'
@@ -42,10 +43,19 @@ export function collectFigures(
   const asked = new Map<JsonPointer, Omit<PlannedFigure, 'resolved' | 'part'>>()
   const ask = (path: JsonPointer): void => {
     const row = findLeafType(splitPointer(path) ?? [])
-    if (row === undefined || row.read === 'due' || readPointer(sheet, path) === undefined) return
+    const leaf = readPointer(sheet, path)
+    if (row === undefined || row.read === 'due' || leaf === undefined) return
+    if (row.kind === 'tightening' && isClip(sheet, path) && (leaf as Leaf).kind === 'not stated') return
     asked.set(path, { role: row.role, leaf: row.kind, path })
   }
-  for (const gearcase of gearcases) for (const path of listGearcaseLeaves(sheet, gearcase)) ask(path)
+  for (const gearcase of gearcases) {
+    for (const path of listGearcaseLeaves(sheet, gearcase)) ask(path)
+    const fill = `/gearcases/${findOilOwner(sheet, gearcase)}/oilSpace/fill`
+    const refill = `${fill}/drainAndRefill`
+    const kind = findLeafType(splitPointer(refill) ?? [])?.kind
+    // the most that may run out where the refill is not stated
+    if (kind && resolveLeaf(sheet, identity, kind, refill).kind !== 'stated') ask(`${fill}/dryFill`)
+  }
   for (const step of procedure.steps) {
     if (step.on !== undefined) for (const path of listPartLeaves(sheet, step.on)) ask(path)
     for (const path of Object.values(step.values ?? {})) ask(path)

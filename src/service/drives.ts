@@ -10,6 +10,12 @@ export function findDrive(sheet: SpecSheet, part: JsonPointer): Drive | undefine
   return undefined
 }
 
+/** Whether clips or push rivets hold a part, or the part that a pointer to its tightening begins with. */
+export function isClip(sheet: SpecSheet, path: JsonPointer): boolean {
+  const part = path.replace(/(?:\/bolts|\/fasteners)?\/tightening$/, '')
+  return findDrive(sheet, part)?.kind === 'clip'
+}
+
 /**
  * Finds the socket or key for a part in a toolbox. Sizes are designations and match exactly: 5 mm is not 3/16 in. One
  * with a square drive comes before a plain key, since only that takes a torque wrench.

@@ -1,9 +1,12 @@
-import { dropUndefined, type Finding } from '../base/index.js'
+import { dropUndefined, type Finding, type Reason } from '../base/index.js'
 import { judgePan } from '../fill/index.js'
-import { exactOf, nearestQuantity, plus } from '../quantity/index.js'
+import { type Exact, exactOf, nearestQuantity, plus, type VolumeUnit } from '../quantity/index.js'
+import type { Gearcase, Id, SpecValue } from '../spec/index.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
+import { listInstances } from './gearcases.js'
 import { namePart } from './names.js'
 import type { OilPlan } from './planOil.js'
+import { type RefillAmount, readRefill } from './refills.js'
 import type { VisitContext, WorkedGearcase } from './visitContext.js'
 import type { PlannedPan, PlannedUsedOil } from './visitPlan.js'
 
@@ -17,23 +20,27 @@ interface PanPlan {
 
 /**
  * Adds up what runs out over the whole visit and looks for a pan that holds it; the same oil has to be taken away
- * afterwards. What is drained is assumed to be what the manual refills, the most that can be known beforehand.
+ * afterwards. What is drained is assumed to be what the manual refills, the most that can be known beforehand; where only a
+ * dry fill is stated, it is the most that can run out.
  */
 export function planPan(
-  { sheet, toolbox }: VisitContext,
+  visit: VisitContext,
   changed: readonly WorkedGearcase[],
   { volumes }: OilPlan,
 ): PanPlan {
+  const { sheet, toolbox } = visit
   if (changed.length === 0) return { usedOil: { reasons: [] }, findings: [] }
-  const open = changed
-    .filter(({ gearcase }) => !volumes.has(gearcase))
-    .map(({ gearcase }) =>
-      serviceReason('service/used-oil-open', { part: namePart(sheet, `/gearcases/${gearcase}`) }),
-    )
-  const drained = changed.flatMap(({ gearcase, instances }) => {
+  const drained: Exact[] = []
+  const open: Reason<keyof ServiceCodes>[] = []
+  for (const { gearcase, instances } of changed) {
+    const part = namePart(sheet, `/gearcases/${gearcase}`)
     const refill = volumes.get(gearcase)
-    return refill === undefined ? [] : instances.map(() => refill.exactEach)
-  })
+    const amount = refill ?? readDryFill(visit, gearcase, instances.length)
+    for (const _each of instances) if (amount !== undefined) drained.push(amount.exactEach)
+    if (amount === undefined) open.push(serviceReason('service/used-oil-open', { part }))
+    else if (refill === undefined)
+      open.push(serviceReason('service/drained-by-dry-fill', { part, volume: amount.all }))
+  }
   if (drained.length === 0)
     return { pan: { verdict: 'cannot tell', reasons: open }, usedOil: { reasons: open }, findings: [] }
   const volume = nearestQuantity(drained.reduce(plus, exactOf(0)), 'mL', 'mL')
@@ -60,4 +67,15 @@ export function planPan(
         })
   const bad = pan === undefined ? 'missing' : 'does not fit'
   return { pan: { ...about, verdict: bad }, usedOil, findings: [finding] }
+}
+
+function readDryFill(
+  { sheet, figures }: VisitContext,
+  gearcase: Id,
+  worked: number,
+): RefillAmount | undefined {
+  const { oilSpace } = sheet.gearcases[gearcase] as Gearcase
+  if (oilSpace.kind !== 'own') return undefined
+  const stated = figures.stated<SpecValue<VolumeUnit>>(`/gearcases/${gearcase}/oilSpace/fill/dryFill`)
+  return readRefill(stated, oilSpace.fill.per, { worked, all: listInstances(sheet, gearcase).length })
 }

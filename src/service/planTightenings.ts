@@ -4,7 +4,7 @@ import { exactIn, nearestDouble, readBand, type TorqueUnit } from '../quantity/i
 import type { Id, StatedValue, Tightening, Toolbox } from '../spec/index.js'
 import { type CoveredTask, chooseWrenches, type TorqueSetting, type WrenchChoice } from '../torque/index.js'
 import { serviceReason } from './codes.js'
-import { findSocket } from './drives.js'
+import { findSocket, isClip } from './drives.js'
 import { namePart } from './names.js'
 import type { VisitOptions } from './requireVisit.js'
 import type { VisitContext } from './visitContext.js'
@@ -140,6 +140,7 @@ function listTasks({ sheet, procedure, figures }: VisitContext): readonly Task[]
     if (owner === undefined) return []
     const each = readPointer(sheet, `${owner}/count`)
     const path = `${owner}/tightening`
+    if (isClip(sheet, on) && figures.at(path) === undefined) return []
     const count = seen.size * (typeof each === 'number' ? each : 1)
     return [{ on, path, count, tightening: figures.stated<Tightening>(path) }]
   })

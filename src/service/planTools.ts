@@ -47,7 +47,7 @@ function planSockets({ sheet, procedure }: VisitContext, toolbox: Toolbox): read
     if (firstPath === undefined || part === undefined) return []
     const { kind, size = '' } = drive
     const about = { kind: 'socket', for: [...parts.values()], drive } as const
-    if (kind === 'hand')
+    if (kind === 'hand' || kind === 'clip')
       return [{ ...about, verdict: 'fits', reasons: [serviceReason('service/hand-only', { part })] }]
     if (drive.size === undefined && kind !== 'slot')
       return [

@@ -213,17 +213,42 @@ function uncoveredReason({ on, tightening }: WrenchTask, tools: readonly Judged[
 }
 
 /**
- * Whether a square drive reaches another through at most one drive adaptor, and which; designations are matched
- * exactly. A concentric adaptor changes no torque.
+ * Square drives in millimetres as JIS and ISO 1174-1 print them, by inches; from memory. A wrench, a socket and an adaptor
+ * of one square fit, however it is written.
  */
+const SQUARES: Readonly<Record<string, string>> = {
+  '6.3 mm': '1/4 in',
+  '6.35 mm': '1/4 in',
+  '9.5 mm': '3/8 in',
+  '10 mm': '3/8 in',
+  '12.5 mm': '1/2 in',
+  '12.7 mm': '1/2 in',
+  '19 mm': '3/4 in',
+  '20 mm': '3/4 in',
+  '25 mm': '1 in',
+  '25.4 mm': '1 in',
+}
+
+function isSameSquare(one: string, other: string): boolean {
+  const [first, second] = [one, other].map((drive) =>
+    Object.hasOwn(SQUARES, drive) ? SQUARES[drive] : drive,
+  )
+  return first === second
+}
+
+/** Whether a square drive reaches another through at most one drive adaptor, and which. A concentric adaptor changes no torque. */
 function driveReach(
   wrenchDrive: string,
   needed: string | undefined,
   adaptors: Readonly<Record<Id, Adaptor>>,
 ): { readonly driveFits: boolean; readonly through?: Id } {
-  if (needed === undefined || needed === wrenchDrive) return { driveFits: true }
+  if (needed === undefined || isSameSquare(needed, wrenchDrive)) return { driveFits: true }
   for (const [id, adaptor] of Object.entries(adaptors))
-    if (adaptor.kind === 'drive adaptor' && adaptor.from === wrenchDrive && adaptor.to === needed)
+    if (
+      adaptor.kind === 'drive adaptor' &&
+      isSameSquare(adaptor.from, wrenchDrive) &&
+      isSameSquare(adaptor.to, needed)
+    )
       return { driveFits: true, through: id }
   return { driveFits: false }
 }

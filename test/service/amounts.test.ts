@@ -228,6 +228,55 @@ describe('sheets that say little', () => {
     expect(codes(plan.usedOil.reasons)).toContain('service/used-oil-open')
   })
 
+  describe('dry fill stated and refill not', () => {
+    const plan = (litres: string) =>
+      planExample('tind-4', {
+        sheet: patched(
+          replace('/gearcases/rear/oilSpace/fill/drainAndRefill', { kind: 'not stated' }),
+          add('/gearcases/rear/oilSpace/fill/dryFill', { kind: 'nominal', value: litres, unit: 'L' }),
+          { op: 'remove', path: '/overrides' },
+        ),
+      })
+
+    it('the pan of 6 L is judged by the dry fill', () => {
+      const { pan, usedOil } = plan('0.9')
+      expect(pan).toMatchObject({ verdict: 'fits' })
+      // 900 mL of the rear and 450 mL of the front, where it is changed too
+      expect([900, 1350]).toContain(usedOil.volume?.value)
+      expect(codes(usedOil.reasons)).toContain('service/drained-by-dry-fill')
+      expect(codes(usedOil.reasons)).not.toContain('service/used-oil-open')
+      expect(plan('6.1').pan).toMatchObject({ verdict: 'does not fit' })
+    })
+
+    it('the dry fill is a figure of the plan, and nothing is poured by it', () => {
+      const { figures, oil } = plan('0.9')
+      expect(figures.map(({ path }) => path)).toContain('/gearcases/rear/oilSpace/fill/dryFill')
+      expect(oil.find(({ part }) => part.path === '/gearcases/rear')?.needed).toBeUndefined()
+    })
+  })
+
+  it('clips need no torque; a skid plate whose torque is not stated does', () => {
+    const of = (kind: string) =>
+      planExample('tind-4', {
+        sheet: patched(
+          replace('/shields/skid-plate/fasteners/drive', { kind }),
+          replace('/shields/skid-plate/fasteners/tightening', {
+            kind: 'not stated',
+            threadCondition: 'not stated',
+          }),
+        ),
+      })
+    const about = (plan: ReturnType<typeof of>) => [
+      plan.missing.some(({ path }) => path?.startsWith('/shields/skid-plate')),
+      plan.tightenings.some(({ part }) => part.path === '/shields/skid-plate'),
+    ]
+    expect(about(of('hand'))).toEqual([true, true])
+    const clips = of('clip')
+    expect(about(clips)).toEqual([false, false])
+    const tool = clips.tools.find(({ drive }) => drive?.kind === 'clip')
+    expect(tool).toMatchObject({ verdict: 'fits', reasons: [{ code: 'service/hand-only' }] })
+  })
+
   it('a seal not stated is to be looked up, and none is bought', () => {
     const plan = planExample('tind-4', {
       sheet: patched(replace('/gearcases/front/openings/drain/seals', [{ kind: 'not stated' }])),

@@ -159,6 +159,17 @@ describe('chooseWrenches', () => {
     ).toEqual(['direct'])
   })
 
+  it('a square in millimetres, as JIS and ISO 1174-1 print it, is the same square', () => {
+    const at = (drive: string) =>
+      chooseWrenches({ middle }, [{ on: '/drain', tightening: limits('39', '49'), drive }], BY_2017).wrenches
+    expect(['12.7 mm', '12.5 mm', '1/2 in'].map(at)).toEqual([['middle'], ['middle'], ['middle']])
+    expect(['9.5 mm', '10 mm', '12 mm', '19 mm'].map(at)).toEqual([[], [], [], []])
+    const step = { name: 'step', kind: 'drive adaptor', from: '12.7 mm', to: '9.5 mm' } as const
+    const tasks = [{ on: '/drain', tightening: limits('39', '49'), drive: '3/8 in' }]
+    const reached = chooseWrenches({ middle }, tasks, { ...BY_2017, adaptors: { step } })
+    expect(reached.covered.map(({ through }) => through)).toEqual(['step'])
+  })
+
   it('not stated, turns and one limit are told once, and nothing is to be got for them', () => {
     const tasks: WrenchTask[] = [
       { on: '/a', tightening: { kind: 'not stated', threadCondition: 'dry' } },

@@ -186,6 +186,8 @@ export const cardWords: CardWords = {
     'external square': 'square',
     'six-lobe': 'six-lobe bit',
     slot: 'slot',
+    'cross recess': 'cross-head screwdriver',
+    clip: 'clip',
     hand: 'by hand',
   },
   tools: {

@@ -129,6 +129,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/supply': ({ supply }) => `${capital(SUPPLIES[supply] ?? supply)}.`,
   'service/used-oil': ({ volume }, say) =>
     `Up to ${say.quantity(volume)} of used oil: closed, marked container.`,
+  'service/drained-by-dry-fill': ({ part, volume }, say) =>
+    `No refill stated: up to the dry fill of ${say.quantity(volume)} may run out (${partText(part)}).`,
   'service/used-oil-open': ({ part }) => `Quantity of used oil not known (${partText(part)}).`,
   'service/manual-first': () => "The machine's own manual and the local codes come before this card.",
   'service/licensed-work': () => 'Leave work that needs a licence to people who hold one.',
