@@ -62,7 +62,7 @@ export interface ShownFigure {
       >
 }
 
-/** One action of the trade: what must hold first, what it changes, and what the job needs for it. */
+/** One action of the trade: the conditions, what it changes, and what the job needs for it. */
 export interface ActionRow {
   /** First word of the ids of steps that do it. */
   readonly short: string

@@ -43,7 +43,7 @@ const PART = ['opening', 'cover'] as const
 const SEALS = ['seal', 'cover seal'] as const
 
 /**
- * The one table of actions: for each, the parts it is done on, what must hold first, what it changes, the figures
+ * The one table of actions: for each, the parts it is done on, the conditions, what it changes, the figures
  * that it shows, its hazards, tools, supplies and minutes. Building, simulation, checking, repair, kits, cards and the
  * table in the docs all read it. Minutes are a house estimate for one person with the tools at hand; `planned` ones
  * depend on the oil, the hose or the sealant, and the planner calculates them.
@@ -166,8 +166,8 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     figures: [{ name: 'place', of: 'part', leaf: '/breather/place' }],
     supplies: ['rags'],
   }),
-  'inspect the oil': action(GEARCASE, 'look-at-oil', 1, ['old oil judged']),
-  'inspect the magnet': action(PART, 'look-at-magnet', 1, ['magnet judged'], {
+  'inspect the oil': action(GEARCASE, 'look-at-oil', 1, ['old oil inspected']),
+  'inspect the magnet': action(PART, 'look-at-magnet', 1, ['magnet inspected'], {
     needs: ['not-removed'],
     hazards: [HAZARD.chips],
   }),
@@ -192,7 +192,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     figures: [SEAL],
     supplies: ['seal'],
   }),
-  'inspect the seal': action(SEALS, 'look-at-seal', 1, ['seal judged'], {
+  'inspect the seal': action(SEALS, 'look-at-seal', 1, ['seal inspected'], {
     needs: ['not-removed'],
     figures: [SEAL],
   }),
@@ -250,7 +250,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     supplies: ['oil'],
   }),
   'wait for the hose': action(OPENING, 'hose', 'planned', ['hose empty'], { tools: ['funnel and hose'] }),
-  'check the level': action(OPENING, 'level', 2, ['level judged'], {
+  'check the level': action(OPENING, 'level', 2, ['level checked'], {
     needs: [
       ...SECURED,
       'opening-closed',
@@ -266,7 +266,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     ],
     hazards: [HAZARD.hotOil],
   }),
-  'top up': action(OPENING, 'top-up', 3, ['level made up'], {
+  'top up': action(OPENING, 'top-up', 3, ['level topped up'], {
     needs: [...SECURED, 'opening-closed', 'wrong-wheel-mark'],
     figures: [OILS],
     tools: ['funnel and hose'],
@@ -283,11 +283,11 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     figures: [SETTLING, { ...SETTLING, of: 'each oil space' }],
   }),
   'wipe down': action(['gearcase', 'machine'], 'wipe', 2, ['wiped down'], { supplies: ['rags'] }),
-  'check for leaks': action(['gearcase', 'machine'], 'leaks', 2, ['leaks looked for'], {
+  'check for leaks': action(['gearcase', 'machine'], 'leaks', 2, ['leaks checked'], {
     needs: ['not-tightened', 'not-wiped-down'],
     hazards: [HAZARD.weepingWasher, HAZARD.weepingTaper],
   }),
-  'take used oil away': action(MACHINE, 'used-oil', 5, ['used oil away'], {
+  'take used oil away': action(MACHINE, 'used-oil', 5, ['used oil taken away'], {
     hazards: [HAZARD.usedOil],
     supplies: ['used-oil container'],
   }),

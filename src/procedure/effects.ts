@@ -69,14 +69,14 @@ export const EFFECTS = {
     if (cover !== undefined) state.seals[stateKey(cover.seal.path, instance)] = 'used'
     changeState(context)
   },
-  'old oil judged': (context) => onSelf(context, { oilSeen: true }),
-  'magnet judged': (context) => onPart(context, { magnetSeen: true }),
+  'old oil inspected': (context) => onSelf(context, { oilSeen: true }),
+  'magnet inspected': (context) => onPart(context, { magnetSeen: true }),
   'magnet clean': (context) => onPart(context, { magnetClean: true }),
   'breather clear': (context) => onSelf(context, { breatherClear: true }),
   'old seal off': (context) => setSeal(context, 'off'),
   'face wiped': (context) => onPart(context, { faceWiped: true }),
   'new seal on': (context) => setSeal(context, 'new'),
-  'seal judged': (context) => setSeal(context, 'inspected'),
+  'seal inspected': (context) => setSeal(context, 'inspected'),
   'plug in with its seal': (context) => onOpening(context, { position: 'in' }),
   'plug tight': (context) => {
     onOpening(context, { position: 'tight' })
@@ -105,16 +105,16 @@ export const EFFECTS = {
     changeState(context)
   },
   'hose empty': (context) => onOwner(context, { hoseEmpty: true }),
-  'level judged': (context) => {
+  'level checked': (context) => {
     const { state, owner } = context
     const levelCheckedSinceRun = owner !== undefined && gearcaseAt(state, owner).ranSinceFill
     onOwner(context, { levelChecked: true, levelCheckedSinceRun, toppedUp: false })
   },
-  'level made up': (context) => onOwner(context, { toppedUp: true }),
+  'level topped up': (context) => onOwner(context, { toppedUp: true }),
   'oil settled': ({ state }) => write(state, { settled: true }),
-  'leaks looked for': (context) => onSelfOrAll(context, { leaksChecked: true }),
+  'leaks checked': (context) => onSelfOrAll(context, { leaksChecked: true }),
   'wiped down': (context) => onSelfOrAll(context, { wipedDown: true }),
-  'used oil away': ({ state }) => write(state, { usedOil: 'taken away' }),
+  'used oil taken away': ({ state }) => write(state, { usedOil: 'taken away' }),
   'work recorded': ({ state }) => write(state, { recorded: true }),
 } satisfies Readonly<Record<string, Effect>>
 

@@ -4,8 +4,8 @@ import { expect, it } from 'vitest'
 const ROOT = new URL('../../', import.meta.url)
 const page = readFileSync(new URL('DEVELOPERS.md', ROOT), 'utf8')
 
-it('the walk of one torque passes files that exist, at most thirty', () => {
-  const walk = page.slice(page.indexOf('### The walk of one torque'), page.indexOf('## Adding things'))
+it('the path of one torque passes files that exist, at most thirty', () => {
+  const walk = page.slice(page.indexOf('### The path of one torque'), page.indexOf('## Adding things'))
   // A table cell names the first file of a folder in full and the next ones as `…/name`.
   let folder = ''
   const files = [...walk.matchAll(/`((?:…|[a-z]+)(?:\/[A-Za-z]+)+)`/g)].map(([, path = '']) => {

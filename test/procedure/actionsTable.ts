@@ -5,7 +5,7 @@ import { ACTIONS } from '../../src/v1/procedure.js'
 export function writeActionsTable(): string {
   const list = (items: readonly string[]) => (items.length === 0 ? '–' : items.join(', '))
   const head = [
-    '| action | on | what must hold first | what it changes | cautions | tools and supplies | minutes |',
+    '| action | done on | conditions | result | cautions | tools and supplies | minutes |',
     '| --- | --- | --- | --- | --- | --- | --- |',
   ]
   const secured = ACTIONS['clean around'].needs.filter((name) => ACTIONS['nip by hand'].needs.includes(name))
@@ -32,8 +32,8 @@ export function writeActionsTable(): string {
     (name) => severityOf(name) === 'warning',
   )
   return [
-    `*Secured* means ${list(secured.map((name) => `\`${name}\``))}.`,
-    `Reported as warnings: ${list(warnings.map((name) => `\`${name}\``))}; everything else is an error.`,
+    `*Secured* means the conditions ${list(secured.map((name) => `\`${name}\``))}.`,
+    `Reported as warnings: ${list(warnings.map((name) => `\`${name}\``))}. The others are errors.`,
     '',
     ...head,
     ...rows,
