@@ -1,6 +1,14 @@
 import type { Readable, Writable } from 'node:stream'
 import type { DateText } from '../calendar/index.js'
 
+/** `other`: a pipe, a socket or a device. A link is what it leads to, but one in a folder to a folder, which may lead round. */
+export type PathKind = 'file' | 'folder' | 'folder link' | 'other'
+
+export interface FolderEntry {
+  readonly name: string
+  readonly kind: PathKind
+}
+
 /** Every file, stream and clock that a command may use; tests hand in their own. */
 export interface CliIo {
   readonly readText: (path: string) => Promise<string>
@@ -8,9 +16,10 @@ export interface CliIo {
   readonly openInput: (path?: string) => Promise<Readable>
   /** Where a stream of answers goes. */
   readonly openOutput: () => Writable
-  readonly isFolder: (path: string) => Promise<boolean>
-  /** Names in a folder, sorted. */
-  readonly listFolder: (path: string) => Promise<readonly string[]>
+  /** What is at a path, through links. */
+  readonly kindOf: (path: string) => Promise<PathKind>
+  /** What is in a folder, sorted by name. */
+  readonly listFolder: (path: string) => Promise<readonly FolderEntry[]>
   /** Writes the whole text or nothing; makes the folder first. */
   readonly writeText: (path: string, text: string) => Promise<void>
   readonly print: (text: string) => void

@@ -41,14 +41,16 @@ Usage: drivetrain-service <command> [options] <file or folder> ...
   convert   convert one quantity to another unit, exactly rounded
   schema    print the JSON Schema of a kind of document
 
-Files are JSON or YAML. Several files are one set: a log finds its sheet among them by id and revision.
-Each folder is a set of its own.
+Files are JSON or YAML; - is standard input. Several files are one set: a log finds its sheet among them by id and revision.
+Each folder is a set of its own. Patterns (*, ? and **) work in quotes too; with ** the files of each folder are a set.
 For details: drivetrain-service <command> --help. The machine's own manual always comes first.
 `,
   commands: {
     check: `Usage: drivetrain-service check [options] <file or folder> ...
 
-Reads documents and prints every error in them, one finding each.
+Reads documents and prints every error in them, one finding each. Of a folder, those in all folders below are read too, each
+folder as a set of its own; hidden folders, links and node_modules are not searched. The last lines give the number of documents
+and folders that were read and skipped (on the stream of errors with --format json or sarif).
 
 Options
   --today 2023-10-06     reports readings and records after this day (default: this machine's clock)${FINDINGS}

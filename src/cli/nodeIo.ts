@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto'
 import { mkdir, open, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
-import { dirname } from 'node:path'
-import type { CliIo } from './cliIo.js'
+import { dirname, join } from 'node:path'
+import type { CliIo, PathKind } from './cliIo.js'
 
 /** The real files, streams and clock. */
 export function nodeIo(): CliIo {
@@ -9,8 +9,15 @@ export function nodeIo(): CliIo {
     readText: (path) => readFile(path, 'utf8'),
     openInput: async (path) => (path === undefined ? process.stdin : (await open(path)).createReadStream()),
     openOutput: () => process.stdout,
-    isFolder: async (path) => (await stat(path)).isDirectory(),
-    listFolder: async (path) => (await readdir(path)).sort(),
+    kindOf: async (path) => kindOf(await stat(path)),
+    listFolder: async (path) => {
+      const entries = await readdir(path, { withFileTypes: true })
+      const found = entries.map(async (entry) => {
+        const { name } = entry
+        return { name, kind: entry.isSymbolicLink() ? await kindOfLink(join(path, name)) : kindOf(entry) }
+      })
+      return (await Promise.all(found)).sort((first, second) => (first.name < second.name ? -1 : 1))
+    },
     writeText: async (path, text) => {
       await mkdir(dirname(path), { recursive: true })
       // Written under another name first, so that a half-written file is never read.
@@ -30,5 +37,19 @@ export function nodeIo(): CliIo {
       const two = (value: number): string => String(value).padStart(2, '0')
       return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
     },
+  }
+}
+
+function kindOf(at: { isDirectory: () => boolean; isFile: () => boolean }): PathKind {
+  return at.isDirectory() ? 'folder' : at.isFile() ? 'file' : 'other'
+}
+
+/** A link that leads nowhere is a file, so that reading it fails loudly. */
+async function kindOfLink(path: string): Promise<PathKind> {
+  try {
+    const kind = kindOf(await stat(path))
+    return kind === 'folder' ? 'folder link' : kind
+  } catch {
+    return 'file'
   }
 }

@@ -1,10 +1,11 @@
-import { join } from 'node:path'
 import type { Finding, Result } from '../base/index.js'
 import type { DocumentSet, Named } from '../rules/index.js'
 import { parseDocument, parseDocumentText } from '../schema/index.js'
 import type { AnyDocument, SheetReference, SpecSheet } from '../spec/index.js'
-import { type CliIo, UsageError } from './cliIo.js'
+import type { CliIo } from './cliIo.js'
+import { type FoundFiles, findFiles, STANDARD_INPUT } from './findFiles.js'
 import { readYaml } from './readYaml.js'
+import { orUnreadable } from './unreadable.js'
 
 /** A closed set of documents read from files, with every finding of reading them. */
 export interface ReadSet {
@@ -16,55 +17,48 @@ export interface ReadSet {
   readonly texts: ReadonlyMap<string, string>
 }
 
-const READABLE = /\.(json|ya?ml)$/i
+/** How standard input is called in findings. */
+const INPUT_NAME = 'standard input'
 
 /**
  * Reads files and folders. All files named make one closed set; every folder is a closed set of its own, of the
  * JSON and YAML files right in it.
  */
 export async function readDocuments(paths: readonly string[], io: CliIo): Promise<readonly ReadSet[]> {
-  const files: string[] = []
+  return readFound(await findFiles(paths, io), io)
+}
+
+/** Reads the files that were found, set by set. */
+export async function readFound({ files, folders }: FoundFiles, io: CliIo): Promise<readonly ReadSet[]> {
   const sets: ReadSet[] = []
-  for (const path of paths) {
-    if (await orUnreadable(path, io.isFolder(path))) {
-      const names = (await io.listFolder(path)).filter((name) => READABLE.test(name))
-      if (names.length === 0) throw new UsageError(`${path}: no .json or .yaml file in this folder`)
-      const inside = names.map((name) => join(path, name))
-      sets.push(await readSet(path, inside, io))
-    } else files.push(path)
-  }
-  if (files.length > 0) sets.unshift(await readSet(files.join(' '), files, io))
+  if (files.length > 0) sets.push(await readSet(files.join(' '), files, io))
+  for (const [folder, inside] of folders) sets.push(await readSet(folder, inside, io))
   return sets
 }
 
-/** The error for a file that cannot be read. */
-export function unreadable(path: string, error: unknown): UsageError {
-  const code = (error as { code?: unknown }).code
-  if (code === 'ENOENT') return new UsageError(`${path}: no such file or folder`)
-  if (code === 'EISDIR') return new UsageError(`${path}: expected a file, found a folder`)
-  if (code === 'EACCES') return new UsageError(`${path}: no permission to read`)
-  return new UsageError(`${path}: cannot be read (${error instanceof Error ? error.message : String(error)})`)
-}
-
-/** What is read from a file that the caller named; a file that cannot be read is a usage error. */
-export async function orUnreadable<T>(path: string, reading: Promise<T>): Promise<T> {
-  try {
-    return await reading
-  } catch (error) {
-    throw unreadable(path, error)
+/** The whole text of a file, or of standard input. */
+export async function readWhole(path: string, io: CliIo): Promise<string> {
+  if (path !== STANDARD_INPUT) return orUnreadable(path, io.readText(path))
+  const read = async () => {
+    const chunks: Buffer[] = []
+    for await (const chunk of await io.openInput()) chunks.push(Buffer.from(chunk))
+    return Buffer.concat(chunks).toString('utf8')
   }
+  return orUnreadable(INPUT_NAME, read())
 }
 
 async function readSet(name: string, files: readonly string[], io: CliIo): Promise<ReadSet> {
   const texts = new Map<string, string>()
   const findings: Finding[] = []
   const documents: Named<AnyDocument>[] = []
-  for (const file of files) {
-    const text = await orUnreadable(file, io.readText(file))
+  for (const path of files) {
+    const text = await readWhole(path, io)
+    const piped = path === STANDARD_INPUT
+    const file = piped ? INPUT_NAME : path
     texts.set(file, text)
-    const read = /\.ya?ml$/i.test(file)
-      ? readYamlDocument(text, file)
-      : parseDocumentText('any', text, { name: file })
+    // Without a name, a text that does not begin as JSON is YAML.
+    const isYaml = piped ? !/^[\s\uFEFF]*([[{]|$)/.test(text) : /\.ya?ml$/i.test(file)
+    const read = isYaml ? readYamlDocument(text, file) : parseDocumentText('any', text, { name: file })
     findings.push(...read.findings)
     if (read.ok) documents.push({ name: file, document: read.value })
   }

@@ -127,7 +127,7 @@ describe('files and folders', () => {
     }
     const { code, out } = await run(['check', 'one', 'two'], files)
     expect(code).toBe(0)
-    expect(out).toMatch(/3 documents read, 0 findings/)
+    expect(out).toMatch(/3 documents read from 2 folders, 0 findings/)
     expect((await run(['check', 'one/A.YAML'], files)).out).toMatch(/1 document read, 0 findings/)
   })
 
@@ -170,12 +170,12 @@ describe('faults', () => {
   it('of this program are told as such, without a stack trace', async () => {
     for (const thrown of [new Error('a bug\u001b[2J'), 'no error at all']) {
       const io = memoryIo()
-      const isFolder = async () => false
+      const kindOf = async () => 'file' as const
       const readText = async () => JSON.stringify({})
       const print = () => {
         throw thrown
       }
-      expect(await runCommand(['check', 'a.json'], { ...io, isFolder, readText, print })).toBe(2)
+      expect(await runCommand(['check', 'a.json'], { ...io, kindOf, readText, print })).toBe(2)
       expect(io.err.join('')).toMatch(/an error in this program, not in your files: (a bug|no error)/)
       expect(io.err.join('').replaceAll('\n', ' ')).not.toMatch(/ {2,}at |\p{Cc}/u)
     }

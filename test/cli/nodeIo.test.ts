@@ -34,12 +34,14 @@ describe('files', () => {
   it('folders are told from files, and listed in order', async () => {
     await mkdir(at('set'))
     for (const name of ['b.json', 'a.yaml', 'C.json']) await writeFile(at('set', name), '{}')
-    expect(await io.isFolder(at('set'))).toBe(true)
-    expect(await io.isFolder(at('set', 'a.yaml'))).toBe(false)
-    expect(await io.listFolder(at('set'))).toEqual(['C.json', 'a.yaml', 'b.json'])
+    expect(await io.kindOf(at('set'))).toBe('folder')
+    expect(await io.kindOf(at('set', 'a.yaml'))).toBe('file')
+    expect(await io.listFolder(at('set'))).toEqual(
+      ['C.json', 'a.yaml', 'b.json'].map((name) => ({ name, kind: 'file' })),
+    )
     await symlink(at('set'), at('link'))
-    expect(await io.isFolder(at('link'))).toBe(true)
-    await expect(io.isFolder(at('nowhere'))).rejects.toMatchObject({ code: 'ENOENT' })
+    expect(await io.kindOf(at('link'))).toBe('folder')
+    await expect(io.kindOf(at('nowhere'))).rejects.toMatchObject({ code: 'ENOENT' })
   })
 
   it('are opened as streams', async () => {
@@ -114,7 +116,7 @@ describe('commands over real files', () => {
   ])('says of a file that the system refuses with %s why', async (code, said) => {
     const refusing = {
       ...io,
-      isFolder: async () => false,
+      kindOf: async () => 'file' as const,
       readText: () => Promise.reject(Object.assign(new Error(`${code}: refused`), { code })),
       print: () => undefined,
       printError: (text: string) => expect(text).toMatch(said),

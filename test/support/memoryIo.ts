@@ -1,6 +1,7 @@
-import { readdir, readFile, stat } from 'node:fs/promises'
+import { readFile } from 'node:fs/promises'
 import { Readable, Writable } from 'node:stream'
-import type { CliIo } from '../../src/cli/cliIo.js'
+import type { CliIo, FolderEntry } from '../../src/cli/cliIo.js'
+import { nodeIo } from '../../src/cli/nodeIo.js'
 
 export interface MemoryIo extends CliIo {
   /** What would have been written, by path. */
@@ -18,7 +19,9 @@ export function memoryIo(files: Readonly<Record<string, string>> = {}): MemoryIo
   const out: string[] = []
   const err: string[] = []
   const own = (path: string): string | undefined => (Object.hasOwn(files, path) ? files[path] : undefined)
-  const inMemory = (path: string): boolean => Object.keys(files).some((file) => file.startsWith(`${path}/`))
+  const inMemory = (path: string): boolean =>
+    Object.keys(files).some((file) => path === '.' || file.startsWith(`${path}/`))
+  const real = nodeIo()
   return {
     written,
     out,
@@ -33,15 +36,16 @@ export function memoryIo(files: Readonly<Record<string, string>> = {}): MemoryIo
           done()
         },
       }),
-    isFolder: async (path) =>
-      own(path) !== undefined ? false : inMemory(path) ? true : (await stat(path)).isDirectory(),
-    listFolder: async (path) =>
-      inMemory(path)
-        ? Object.keys(files)
-            .filter((file) => file.startsWith(`${path}/`))
-            .map((file) => file.slice(path.length + 1))
-            .sort()
-        : (await readdir(path)).sort(),
+    kindOf: async (path) =>
+      own(path) !== undefined ? 'file' : inMemory(path) ? 'folder' : real.kindOf(path),
+    listFolder: async (path) => {
+      if (!inMemory(path)) return real.listFolder(path)
+      const inside = Object.keys(files)
+        .filter((file) => path === '.' || file.startsWith(`${path}/`))
+        .map((file) => (path === '.' ? file : file.slice(path.length + 1)).split('/'))
+      const kinds = new Map(inside.map(([name = '', ...rest]) => [name, rest.length > 0 ? 'folder' : 'file']))
+      return [...kinds].sort().map(([name, kind]) => ({ name, kind }) as FolderEntry)
+    },
     writeText: async (path, text) => void written.set(path, text),
     print: (text) => void out.push(text),
     printError: (text) => void err.push(text),

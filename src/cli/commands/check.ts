@@ -1,13 +1,15 @@
 import { checkDocuments } from '../../rules/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { readDocuments } from '../readDocuments.js'
+import { type FoundFiles, findFiles } from '../findFiles.js'
+import { readFound } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { exitCodeOf, isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
 
 /** `check`: what is wrong in documents as written. */
 export async function runCheck(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('check: name a file or a folder to check')
-  const sets = await readDocuments(options.paths, io)
+  const found = await findFiles(options.paths, io, true)
+  const sets = await readFound(found, io)
   const findings = sets.flatMap(({ set, findings: read }) => [
     ...read,
     ...checkDocuments(set, { today: options.today }),
@@ -16,12 +18,31 @@ export async function runCheck(options: Options, io: CliIo): Promise<ExitCode> {
   const count = located.filter((finding) => isAtLevel(finding, options.level)).length
   const text = renderFindings(located, options.format)
   if (text !== '') io.print(text)
-  if (options.format === 'text') {
-    const files = sets.reduce((sum, { texts }) => sum + texts.size, 0)
-    const plural = (value: number, word: string) => `${value} ${word}${value === 1 ? '' : 's'}`
-    io.print(
-      `${plural(files, 'document')} read, ${plural(count, 'finding')} of level ${options.level} or above.`,
-    )
-  }
+  const files = sets.reduce((sum, { texts }) => sum + texts.size, 0)
+  const from = found.folders.size === 0 ? '' : ` from ${plural(found.folders.size, 'folder')}`
+  // Next to output for programs, words go to the stream of errors.
+  const report = options.format === 'text' ? io.print : io.printError
+  report(
+    `${plural(files, 'document')} read${from}, ${plural(count, 'finding')} of level ${options.level} or above.`,
+  )
+  const skipped = describeSkipped(found.skipped)
+  if (skipped !== '') report(`Skipped: ${skipped}.`)
   return exitCodeOf(located, options.level)
+}
+
+function describeSkipped({ others, pipes, emptyFolders, notSearched }: FoundFiles['skipped']): string {
+  const counted: readonly (readonly [number, string])[] = [
+    [others, `${plural(others, 'file')} neither .json nor .yaml`],
+    [pipes, plural(pipes, 'pipe')],
+    [emptyFolders, `${plural(emptyFolders, 'folder')} without documents`],
+    [notSearched, `${plural(notSearched, 'folder')} hidden, linked or named node_modules`],
+  ]
+  return counted
+    .filter(([count]) => count > 0)
+    .map(([, words]) => words)
+    .join(', ')
+}
+
+function plural(value: number, word: string): string {
+  return `${value} ${word}${value === 1 ? '' : 's'}`
 }

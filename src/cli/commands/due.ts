@@ -5,10 +5,11 @@ import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { dueLines } from '../dueLines.js'
 import { dueLogLines } from '../dueLogLines.js'
-import { documentsOf, orUnreadable, readDocuments, unreadable } from '../readDocuments.js'
+import { documentsOf, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
+import { orUnreadable, unreadable } from '../unreadable.js'
 
 /** A file of JSON Lines, or standard input. */
 const LINES = /(^-|\.(jsonl|ndjson))$/i

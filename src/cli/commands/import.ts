@@ -4,7 +4,7 @@ import { checkDocuments } from '../../rules/index.js'
 import type { MachineLog } from '../../spec/index.js'
 import { type AddedReadings, addReadings } from '../addReadings.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import { orUnreadable, readDocuments } from '../readDocuments.js'
+import { readDocuments, readWhole } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { exitCodeOf, locateFindings, renderFindings } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
@@ -47,7 +47,7 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
 }
 
 async function readJson(path: string, io: CliIo): Promise<unknown> {
-  const text = await orUnreadable(path, io.readText(path))
+  const text = await readWhole(path, io)
   try {
     return JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch {

@@ -1,0 +1,19 @@
+import { UsageError } from './cliIo.js'
+
+/** The error for a file that cannot be read. */
+export function unreadable(path: string, error: unknown): UsageError {
+  const code = (error as { code?: unknown }).code
+  if (code === 'ENOENT') return new UsageError(`${path}: no such file or folder`)
+  if (code === 'EISDIR') return new UsageError(`${path}: expected a file, found a folder`)
+  if (code === 'EACCES') return new UsageError(`${path}: no permission to read`)
+  return new UsageError(`${path}: cannot be read (${error instanceof Error ? error.message : String(error)})`)
+}
+
+/** What is read from a file that the caller named; a file that cannot be read is a usage error. */
+export async function orUnreadable<T>(path: string, reading: Promise<T>): Promise<T> {
+  try {
+    return await reading
+  } catch (error) {
+    throw unreadable(path, error)
+  }
+}
