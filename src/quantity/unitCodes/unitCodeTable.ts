@@ -22,9 +22,9 @@ const GRAVITY = 'standard gravity 9.80665 m/s² (1901)'
 const FORCE = `${GRAVITY}; ${YARD_AND_POUND}`
 const US_GALLON = 'US gallon of 231 cubic inches'
 const IMPERIAL_GALLON = 'imperial gallon of 4.54609 L'
-const NO_CODE_FOR_DIFFERENCE = 'none of the codes says that a difference is meant'
+const NO_CODE_FOR_DIFFERENCE = 'these codes are also used for temperatures; none is only for differences'
 
-const SIXTH_DIGIT = 'QUDT and Recommendation 20 print rounded factors; the exact one is used here'
+const SIXTH_DIGIT = 'QUDT and Recommendation 20 print rounded factors; we use the exact one'
 
 /** Name, source, UCUM, Recommendation 20, QUDT; an empty text: no code. */
 const ROWS: { readonly [U in Unit]: readonly [name: string, source: string, ...codes: string[]] } = {
@@ -65,9 +65,9 @@ const ROWS: { readonly [U in Unit]: readonly [name: string, source: string, ...c
   degC: ['degree Celsius', SI, 'Cel', 'CEL', 'DEG_C'],
   degF: ['degree Fahrenheit', 'Fahrenheit scale: 32 °F at 0 °C, 9 °F for 5 °C', '[degF]', 'FAH', 'DEG_F'],
   K: ['kelvin', SI, 'K', 'KEL', 'K'],
-  degC_diff: ['Celsius degree of difference', SI, 'K', 'KEL', 'K'],
-  degF_diff: ['Fahrenheit degree of difference', 'Fahrenheit scale: 32 °F at 0 °C, 9 °F for 5 °C'],
-  K_diff: ['kelvin of difference', SI, 'K', 'KEL', 'K'],
+  degC_diff: ['degree Celsius (temperature difference)', SI, 'K', 'KEL', 'K'],
+  degF_diff: ['degree Fahrenheit (temperature difference)', 'Fahrenheit scale: 32 °F at 0 °C, 9 °F for 5 °C'],
+  K_diff: ['kelvin (temperature difference)', SI, 'K', 'KEL', 'K'],
   g: ['gram', SI, 'g', 'GRM', 'GM'],
   kg: ['kilogram', SI, 'kg', 'KGM', 'KiloGM'],
   oz: ['ounce', YARD_AND_POUND, '[oz_av]', 'ONZ', 'OZ'],
@@ -85,20 +85,20 @@ const ROWS: { readonly [U in Unit]: readonly [name: string, source: string, ...c
 }
 
 const NOTES: { readonly [U in Unit]?: string } = {
-  'lbf.ft': `code 85 and FT-LB_F are the energy of the same factor; ${SIXTH_DIGIT}`,
-  'lbf.in': `code IA is pounds of mass times inches; ${SIXTH_DIGIT}`,
-  'ozf.in': `code 4Q is ounces of mass times inches; ${SIXTH_DIGIT}`,
-  'kgf.m': 'code B38 is marked as deprecated; M94 is kilograms of mass times metres',
+  'lbf.ft': `code 85 and FT-LB_F mean energy, with the same factor; ${SIXTH_DIGIT}`,
+  'lbf.in': `code IA means mass in pounds times inches; ${SIXTH_DIGIT}`,
+  'ozf.in': `code 4Q means mass in ounces times inches; ${SIXTH_DIGIT}`,
+  'kgf.m': 'code B38 is marked as deprecated; M94 means mass in kilograms times metres',
   fl_oz_us: SIXTH_DIGIT,
   gal_imp: 'Recommendation 20 prints 4.546 092 L, the value before 1995',
-  ft: 'the international foot, never the US survey foot (code M51)',
+  ft: 'this is the international foot, not the US survey foot (code M51)',
   lbf: SIXTH_DIGIT,
-  psi: `PSI is no code of Recommendation 20; ${SIXTH_DIGIT}`,
+  psi: `PSI is not a code of Recommendation 20; ${SIXTH_DIGIT}`,
   degC_diff: NO_CODE_FOR_DIFFERENCE,
-  degF_diff: 'no system has a code for a Fahrenheit difference alone',
+  degF_diff: 'no system has a code only for Fahrenheit differences',
   K_diff: NO_CODE_FOR_DIFFERENCE,
-  'mm2/s': 'the centistokes (cSt, 4C, CentiST) is the same size',
-  'mPa.s': 'the centipoise (cP, C7, CentiPOISE) is the same size',
+  'mm2/s': 'equal to the centistokes (cSt, 4C, CentiST)',
+  'mPa.s': 'equal to the centipoise (cP, C7, CentiPOISE)',
 }
 
 /**
