@@ -3,7 +3,8 @@ import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A dry fill of many times the refill: a decimal point or a unit slipped, since draining takes out most of the oil.
+ * A dry fill of many times the refill: draining takes out most of the oil, so one of the figures has a wrong decimal
+ * point or unit.
  * Judges: Every gearcase: pairs `oilSpace/fill/dryFill` with `oilSpace/fill/drainAndRefill`. Finds where the low
  * volume of the dry fill exceeds 5 times the high volume of the refill.
  * Place: the dry fill; where only the refill changes in an override, that refill

@@ -6,8 +6,8 @@ import { statedRange } from '../lookup/statedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A refill that no gearcase of that type and no machine of that mass holds, or hardly a spoonful: `340 L` for 340
- * cc.
+ * A refill that is far too large for a gearcase of that type or a machine of that mass, or as small as a spoonful:
+ * `340 L` for 340 cc.
  * Judges: Every stated refill of the sheet itself, first printed figure, and those of overrides where the sheet
  * states none. Finds one above the limit, or below 10 mL. The limit is the smaller of two: for the type 10 L (hub
  * reduction, bevel box), 30 L (transfer case), 60 L (differential, final drive) or 150 L (gearbox), times the number

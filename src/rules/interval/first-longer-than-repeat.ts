@@ -3,7 +3,7 @@ import { scheduleRule } from '../ruleMakers.js'
 
 /**
  * A first interval longer than the repeat by the same measure: the first change takes out the wear of running in, so
- * it comes early, and a later one is usually two figures swapped. Some manuals mean it: waive it there.
+ * it comes early; if it comes later, the two figures were probably swapped. Some manuals mean it: waive it there.
  * Judges: Every service with `first`: compares hours, distance and period of `first` with those of `repeat`, each by
  * its comparable size. Finds where one is longer; a limit that only one of the two has is not compared. One finding a
  * service. Overrides are not judged.

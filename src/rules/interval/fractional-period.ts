@@ -2,7 +2,7 @@ import { scanPeriod } from '../../calendar/index.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**
- * A factor for severe use that makes a fraction of a month or of a day: three months times 0.5 is not a date, so that
+ * A factor for severe use that gives a fraction of a month or of a day: three months times 0.5 has no date, so the
  * limit is unknown. Write the interval for severe use out.
  * Judges: Every service whose `severe` is a factor and whose stated `repeat` has a period. Multiplies years × 12 +
  * months, and weeks × 7 + days, by the factor, exactly. Finds where one of the two products is not a whole number.

@@ -3,8 +3,8 @@ import { type CountedMeterReading, readMeters } from '../../interval/index.js'
 import { logRule } from '../ruleMakers.js'
 
 /**
- * Hours and distance of a log that together imply a speed no such machine keeps between two days on which both meters
- * were read: one of the two readings is mistyped, or miles are entered as kilometres.
+ * Hours and distance of a log that mean a speed that such a machine cannot have, between two days on which both
+ * meters were read: one of the two readings is mistyped, or miles were entered as kilometres.
  * Judges: Readings of both meters on one date, in the order of the dates, each meter as its total (events included).
  * Judges each date against the one before, where neither meter has a break between them: distance in km ÷ hours
  * worked. Finds a speed above 130 km/h over at least five hours.

@@ -2,8 +2,8 @@ import { scanPeriod } from '../../calendar/index.js'
 import { intervalRule } from '../ruleMakers.js'
 
 /**
- * Months or years converted to days with an average month, such as a period of 91, 183, 365 or 730 days. It falls
- * due on a wrong date after each leap year. Write months.
+ * A period in days that is really in months or years, converted with an average month: 91, 183, 365 or 730 days. It
+ * falls due on a wrong date after each leap year. Write months.
  * Judges: Every stated interval, overrides included, whose period has days alone. Finds where the days equal count ×
  * year ÷ 12, rounded down or up, for a year of 365.25 or 365 days and a count of 3, 4, 6, 9, 12, 18, 24, 36, 48 or 60
  * months; the smallest count that fits.

@@ -2,8 +2,8 @@ import { comparableLimits } from '../lookup/comparableLimits.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**
- * Severe use with a longer interval than normal use, or with a factor above 1: the two were swapped, or the factor
- * was turned upside down.
+ * Severe use with a longer interval than normal use, or with a factor above 1: the two were swapped, or the factor is
+ * the inverse of the right one.
  * Judges: Every service with `severe`. A factor: finds one above 1. An interval: compares hours, distance and period
  * with those of `repeat` by their comparable sizes and finds each that is longer; a limit that only one of the two
  * has is not compared. Overrides are not judged.

@@ -3,8 +3,8 @@ import { unknownNames } from '../lookup/unknownNames.js'
 import { logRule } from '../ruleMakers.js'
 
 /**
- * An event or a top-up of a gearcase, or of one of its instances, that the log's sheet does not have: it would make
- * nothing due, and the lost oil would not be counted.
+ * An event or a top-up of a gearcase, or of one of its instances, that the log's sheet does not have: the event would
+ * make no service due, and the lost oil would not be counted.
  * Judges: The `gearcases` of every event; the `gearcase` of every top-up and, where the sheet has that gearcase, its
  * `instance`. Finds each id that the sheet does not have. Not judged without the sheet.
  * Place: the id

@@ -5,7 +5,7 @@ import { ruleAbout } from '../ruleMakers.js'
 
 /**
  * A machine whose stated variant its own serial, model year or market excludes, or which fits no variant of its
- * sheet: one of the facts is wrong, and every figure that differs between the variants with it. Look at the plate.
+ * sheet: one of the facts is wrong, and so is every figure that differs between the variants. Look at the plate.
  * Judges: `identity` against the `when` of each variant of the sheet. Finds a stated variant whose `when` is `no` for
  * the other facts; or, without one, facts for which every variant's `when` is `no`. Not judged without the sheet,
  * where the stated variant does not exist, or where the `when` of a variant has reversed model years or a wrong

@@ -3,8 +3,8 @@ import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { oilsRule } from '../ruleMakers.js'
 
 /**
- * An additive on top of the refill, where both together exceed the dry fill: the refill already counts it, and the
- * case would be overfilled.
+ * An additive that is added to the refill, although both together exceed the dry fill: the refill already includes
+ * it, and the gearcase would be overfilled.
  * Judges: Every choice of oil, overrides included, with an additive whose `includedInRefill` is false, beside the
  * base sheet's refill and dry fill of that gearcase. Finds where low refill + low additive > high dry fill. Not
  * judged where the additive alone is as much as the high refill, or the low refill alone exceeds the high dry fill:

@@ -3,8 +3,8 @@ import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { oilsRule } from '../ruleMakers.js'
 
 /**
- * An additive that fills the gearcase by itself: as much of it as the whole refill, or more. A wrong unit, usually
- * litres for millilitres.
+ * As much additive as the whole refill, or more: it would fill the gearcase by itself. A wrong unit, usually litres
+ * for millilitres.
  * Judges: Every choice of oil with an additive, overrides included, beside the base sheet's refill of that gearcase.
  * Finds where the low volume of the additive is at least the high volume of the refill.
  * Place: `<oils>/choices/<place>/additive/volume`

@@ -3,8 +3,8 @@ import type { OilChoice } from '../../spec/index.js'
 import { oilsRule } from '../ruleMakers.js'
 
 /**
- * Oils for different weather whose temperature bands leave a gap: on a day in between no oil would be permitted. The
- * bands may overlap, and usually do.
+ * Oils for different weather whose temperature bands leave a gap: on a day with a temperature in between, no oil
+ * would be permitted. The bands may overlap, and usually do.
  * Judges: Every list of two or more oils, overrides included, in which each choice has `ambient` limits; a list with
  * a choice for any weather is not judged. Sorts by `min` (an absent one first) and keeps the highest `max` so far, in
  * exact degrees Celsius. Finds the first `min` above it; an absent `max` ends the search.

@@ -2,12 +2,12 @@ import { editionOf, GRADE_EDITIONS, gradeBand, parseGrade } from '../../oil/inde
 import { oilsRule } from '../ruleMakers.js'
 
 /**
- * An edition of the grade system whose limits are unknown here, or one that does not have the grade yet (SAE 110 came
- * with 2005): the viscosity limits of that grade are not known.
+ * An edition of the grade system whose limits are unknown here, or one in which the grade does not exist yet (SAE 110
+ * was added in 2005): the viscosity limits of that grade are not known.
  * Judges: Every grade oil with an `edition`, overrides included, whose grade its system has. Finds an edition that is
- * not, letter by letter, one of those in `grades`, or one that does not have the grade (see terms: grade). A year of SAE
- * J306 stands for the edition in force: from 2019 `2019`, from 2005 `2005`, from 1991 `before 2005`; one of 1920 to 1990 is
- * not judged.
+ * not, letter by letter, one of those in `grades`, or one that does not have the grade (see terms: grade). A year of
+ * SAE J306 stands for the edition in force: from 2019 `2019`, from 2005 `2005`, from 1991 `before 2005`; one of 1920
+ * to 1990 is not judged.
  * Place: `<oils>/choices/<place>/edition`
  * Params: grade: as written; system: as written; edition: as written; known: all editions of the system in the order
  * of `grades`, also those without the grade

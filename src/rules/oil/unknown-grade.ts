@@ -2,8 +2,8 @@ import { GRADE_EDITIONS, type GradeSystem, parseGrade } from '../../oil/index.js
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
- * A viscosity grade that its system does not have, such as 80W-90 called an engine oil grade of SAE J300: the same
- * number means another oil there, and no oil could be judged against it.
+ * A viscosity grade that its system does not have, such as 80W-90 called an engine oil grade of SAE J300: in that
+ * system the number means another oil, and no oil could be judged.
  * Judges: Every grade oil of a sheet, overrides included; every container of a stock with grade and system. Finds a
  * grade that its system does not have.
  * Place: `<oils>/choices/<place>/grade`, or `/containers/<id>/oil/grade`

@@ -2,7 +2,7 @@ import { GRADE_EDITIONS, gradeBand, isWithinGrade, parseGrade } from '../../oil/
 import { containerRule } from '../ruleMakers.js'
 
 /**
- * An oil on the shelf whose stated viscosity its own grade does not allow in any edition of the system: grade or
+ * An oil in stock whose stated viscosity is outside its own grade in every edition of the system: the grade or the
  * figure was copied from another line of the data sheet. The pour time would be calculated from it.
  * Judges: Every container with grade and system that exist: `kv100` for SAE grades, `kv40` for ISO VG. Finds a figure
  * outside the limits of that grade in every edition, or not above zero; a lower limit belongs to the grade, an upper

@@ -2,8 +2,8 @@ import type { PrintedAgreement } from '../../quantity/index.js'
 import { disagreementRule } from '../ruleMakers.js'
 
 /**
- * Two printed figures of one value that cannot both be true, by no ratio that explains it: rounded wrongly, or
- * misread.
+ * Two printed figures of one value that cannot both be true, and no usual ratio explains the difference: one was
+ * rounded wrongly, or misread.
  * Judges: Every stated value, overrides included: each entry of `printed` in a unit of the same measure against the
  * first. They agree when one true value lies in the rounding interval of each (half of its last printed digit; a
  * converted limit may also be rounded inward by less than one last digit). Finds a miss of up to 5 % (warning), a

@@ -1,8 +1,8 @@
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record dated after today: the year or the month is mistyped, and the next service would be counted from a day
- * that has not come.
+ * A record dated after today: the year or the month is mistyped, and the next service would be counted from a day in
+ * the future.
  * Judges: Finds a `date` after today; today itself passes. Not judged without today.
  * Place: `/date`
  * Params: date: as written; today: the day given

@@ -2,11 +2,11 @@ import { lookUp } from '../lookup/lookUp.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * An oil change on a gearcase of which nothing was opened that lets the oil out: the old oil is still in there, and
- * the new one on top of it, or the record was filled in without the work.
+ * An oil change on a gearcase where no part was opened that lets the oil out: the old oil is still inside with the
+ * new oil on top of it, or the record was written without the work.
  * Judges: Every judged entry of a `change`, on a gearcase whose `emptying` is not empty. Finds where no opening or
- * cover that `emptying` names is under `opened` of any entry of the record for the same gearcase and instance.
- * Not judged where one of these is no part of the sheet.
+ * cover that `emptying` names is under `opened` of any entry of the record for the same gearcase and instance. Not
+ * judged where one of these is no part of the sheet.
  * Place: `/entries/<place>/opened`
  * Params: gearcase: its name
  * Harm: machine

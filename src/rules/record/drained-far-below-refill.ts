@@ -3,8 +3,8 @@ import { lookUp } from '../lookup/lookUp.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * A change that drained far less than it refilled: the gearcase has lost oil, and the leak is not found; or it was
- * badly drained, and is overfilled now.
+ * A change where far less oil was drained than refilled: either the gearcase has lost oil and the leak was not found,
+ * or it was not fully drained and is now overfilled.
  * Judges: Every judged entry of a `change` with both `drained` (a volume) and `refilled`. Finds where the drained
  * volume is below two thirds of the refilled one.
  * Place: `/entries/<place>/drained`

@@ -2,7 +2,7 @@ import { unknownNames } from '../lookup/unknownNames.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record of a machine whose log is not in a set that holds other logs: the work would be recorded for no
+ * A record of a machine whose log is not in the set, although other logs are: the work would be recorded for no
  * machine.
  * Judges: Finds a `machine` that is the `id` of no log. Not judged in a set without a log, or for a record inside
  * one.

@@ -4,11 +4,11 @@ import { lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * Far more oil recorded from a container than the shelf ever held of it: the wrong container was written down, or
+ * A record of far more oil from a container than the stock ever had of it: the wrong container was written down, or
  * the quantity has the wrong unit.
  * Judges: Every record of its own, not inside a log: each container that one stock of the set holds, with all that
- * the entries refilled from it. Finds where that is more than four times what the stock has: `size` times `count`
- * (at least one) and `opened`. The stock may have been counted before or after the work, so the limit is wide.
+ * the entries refilled from it. Finds where that is more than four times what the stock has: `size` times `count` (at
+ * least one) and `opened`. The stock may have been counted before or after the work, so the limit is wide.
  * Place: `/entries/<place>/oil/container` of the first entry that names it
  * Params: container: its name; used: all that the record takes from it, in mL; held: what the stock has, in mL
  * Harm: record

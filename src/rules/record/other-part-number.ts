@@ -2,8 +2,8 @@ import { resolveLeaf } from '../../spec/index.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * A new seal whose part number is not the one that the sheet states for this machine: the washer of another plug was
- * fitted, or the maker has replaced the number.
+ * A new seal whose part number differs from that on the sheet for this machine: the washer of another plug was
+ * fitted, or the maker has changed the number.
  * Judges: Every judged entry: each note of `new` with a `partNumber`, on a seal of its own gearcase that states one
  * for this machine. Finds where the two differ, but for spaces, hyphens, dots, and capitals.
  * Place: `/entries/<place>/seals/<place>/partNumber`

@@ -3,7 +3,7 @@ import { entryRule } from '../ruleMakers.js'
 
 /**
  * Work recorded on a part that this machine does not have, by its variant, serial, model year or market: the record
- * belongs to another machine, or the wrong plug was written down.
+ * belongs to another machine, or the wrong plug was recorded.
  * Judges: Every judged entry: the `appliesTo` of its gearcase, else of each opened opening or cover, against the
  * log's `identity`. Finds where the answer is `no`; one finding for the gearcase instead of one for each of its
  * parts.

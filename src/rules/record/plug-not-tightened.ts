@@ -1,7 +1,7 @@
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * An opening or a cover that was opened but is not recorded as tightened: the forgotten plug. Look at the machine
+ * An opening or a cover that was opened but is not recorded as tightened: the plug may be loose. Look at the machine
  * before it moves.
  * Judges: Every judged entry: each opened part that the sheet has. Finds one that no entry of the record for the same
  * gearcase and instance lists under `tightened`.

@@ -2,8 +2,8 @@ import { readMeters } from '../../interval/index.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record outside its log whose meter reading contradicts those of the log: less than before, or more than the days
- * between allow. Misread, or the record of another machine.
+ * A record outside its log whose meter reading contradicts the readings of the log: it is lower than an earlier one,
+ * or higher than is possible in the days between. Misread, or the record of another machine.
  * Judges: Reads the meters of the log without and with the record. Finds each meter of the record for which a new
  * error appears. Not judged without the log, or where the log holds the record.
  * Place: `/readings/<meter>`

@@ -2,7 +2,7 @@ import { lookUp } from '../lookup/lookUp.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * An oil change without a refilled quantity: forgotten on paper, or in the gearcase.
+ * An oil change without a refilled quantity: it was not recorded, or no oil was filled in.
  * Judges: Every judged entry of a service whose task is `change`, on a gearcase with its own oil. Finds one without
  * `refilled`.
  * Place: `/entries/<place>`

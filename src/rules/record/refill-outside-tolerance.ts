@@ -7,8 +7,8 @@ import { entryRule } from '../ruleMakers.js'
 
 /**
  * A refill outside the band that the sheet states for this machine, or more than a tenth off where a level decides:
- * the machine was not level, old oil stayed in, or another machine's figure was used. Correct the level before it
- * works.
+ * the machine was not level, old oil stayed in, or the figure of another machine was used. Correct the level before
+ * it works.
  * Judges: Every judged entry of a `change` with `refilled`, on a gearcase with its own oil and a stated refill; where
  * the gearcase has several instances, only with `per` of `instance` and an instance named. Ends belong to a band; the
  * band of a bare nominal is its rounding. By quantity: finds a volume outside stated limits or tolerance. By any

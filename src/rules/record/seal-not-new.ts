@@ -3,13 +3,14 @@ import { resolveLeaf, type Seal } from '../../spec/index.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * A seal that must be new or applied afresh at every opening, where the record does not mention it, or says that
- * it was used again: the washer was forgotten, on paper or on the plug. Loosening a plug counts as opening it.
+ * A seal that must be new or newly applied at every opening, but the record does not mention it, or says that it was
+ * used again: the washer was not recorded, or not fitted. Loosening a plug counts as opening it.
  * Judges: Every judged entry: each seal, stated for this machine, of its opened openings and covers that is replaced
  * at every opening or applied (sealant, liquid gasket). Finds one without a note of `new` in any entry of the record
  * for the same gearcase and instance.
  * Place: the note of this entry, `/entries/<place>/seals/<place>/done`; else `/entries/<place>/seals`
- * Params: part: the name of the part (see terms); seal: the kind of seal; usedAgain: whether a note says other than `new`
+ * Params: part: the name of the part (see terms); seal: the kind of seal; usedAgain: whether a note says other than
+ * `new`
  * Harm: machine
  * Source: the judgement of `sealsToReplace`, common practice, no source.
  */

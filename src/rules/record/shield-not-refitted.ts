@@ -4,11 +4,11 @@ import { lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A shield that comes off for the work, and is not recorded as fitted again: a guard that is left off can injure, a
- * skid plate that is left off costs the next drain plug.
- * Judges: Every judged entry with an `opened` part: each of the `shields` of its gearcase that the sheet has and
- * that this machine has for certain. Finds one, once a record, whose pointer `/shields/<id>` no recorded tightening
- * is on. Not judged where `shields` of the record names a part that the sheet does not have.
+ * A shield that must be removed for the work and is not recorded as fitted again: without its guard a machine can
+ * injure someone, and without its skid plate it can lose the drain plug.
+ * Judges: Every judged entry with an `opened` part: each of the `shields` of its gearcase that the sheet has and that
+ * this machine has for certain. Finds one, once a record, whose pointer `/shields/<id>` no recorded tightening is on.
+ * Not judged where `shields` of the record names a part that the sheet does not have.
  * Place: `/entries/<place>/gearcase` of the first entry that it comes off for
  * Params: shield: its name; gearcase: name of the gearcase
  * Harm: injury

@@ -8,7 +8,7 @@ import { recordRule } from '../ruleMakers.js'
 
 /**
  * A record that names a service, a gearcase, an instance, an opening, a seal or a shield that its sheet does not
- * have, or has elsewhere: the work would count for nothing.
+ * have, or that belongs to another part of the sheet: the work would not be counted.
  * Judges: Every entry: its gearcase; then its service, and whether that service names the gearcase; its instance;
  * `opened` and `tightened/on` against the openings and covers of that gearcase, `seals/on` against their seals. Then
  * `shields/on`. Pointers lead into the sheet, to the whole opening, cover, shield or seal. An unknown gearcase is the

@@ -3,7 +3,7 @@ import { unknownNames } from '../lookup/unknownNames.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A torque set with a wrench that no toolbox of the set holds: its range and its calibration are unknown.
+ * A torque set with a wrench that is in no toolbox of the set: its range and its calibration are unknown.
  * Judges: The `tool` of every `torque set`. Finds an id that is no wrench of a toolbox. Not judged in a set without a
  * toolbox.
  * Place: `<tightening>/tool`

@@ -2,8 +2,8 @@ import { materialSuits } from '../../seal/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A ring of a rubber that gear oil destroys: EPDM swells and comes apart in mineral oil, whatever the temperature. A
- * maker's fluid may be of another base and is left to its maker.
+ * A ring of a rubber that gear oil destroys: EPDM swells and falls apart in mineral oil at any temperature. A maker's
+ * fluid may be of another base and is left to its maker.
  * Judges: Every o-ring and bonded seal of an opening or cover, overrides included, whose gearcase, or the owner of
  * its oil, has an oil of a stated grade on the sheet or in an override. Finds a material that mineral gear oil at 20
  * °C destroys: `EPDM`.

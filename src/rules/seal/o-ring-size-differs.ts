@@ -5,13 +5,14 @@ import type { SheetIndex } from '../lookup/indexSheet.js'
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
- * An o-ring whose number and printed size belong to two different rings: one of them was read from another line, and
- * the wrong ring would be bought.
- * Judges: Every o-ring of a sheet, overrides included, or of a stock, with `designation` and `size`. Finds a dash number
- * of 0xx to 2xx, or a JIS number of series P or G, whose tabled inside diameter or section differs from the size; other
- * numbers are not judged.
+ * An o-ring whose number and printed size belong to two different rings: one of them was read from another line of
+ * the table, and the wrong ring would be bought.
+ * Judges: Every o-ring of a sheet, overrides included, or of a stock, with `designation` and `size`. Finds a dash
+ * number of 0xx to 2xx, or a JIS number of series P or G, whose tabled inside diameter or section differs from the
+ * size; other numbers are not judged.
  * Place: `<seal>/size`
- * Params: part: the name of the part (see terms), or of the ring on the shelf; reason: code and params of the judgement
+ * Params: part: the name of the part (see terms), or of the ring on the shelf; reason: code and params of the
+ * judgement
  * Harm: job
  * Source: AS568 rows 0xx to 2xx, read second hand; JIS B 2401 rows from memory.
  */

@@ -1,8 +1,8 @@
 import { conditionRule } from '../ruleMakers.js'
 
 /**
- * A condition without content, or an empty list in it: it holds for every machine, or for none, and either way
- * a line is missing. Leave the condition out where it holds for all.
+ * A condition without content, or with an empty list in it: every machine meets it, or none, so something is missing.
+ * Leave the condition out where it holds for all.
  * Judges: Every condition. Finds an empty `variants`, else an empty `market`; else a condition with no key but empty
  * objects.
  * Place: `<condition>/variants` or `<condition>/market`; the condition itself where it has no content

@@ -3,10 +3,11 @@ import { lookUp } from '../lookup/lookUp.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A drain plug that no way of emptying names: it stays shut, the old oil behind it stays in, and the refill runs
- * over.
+ * A drain plug that no method of emptying names: it stays closed, the old oil behind it stays in, and the refill
+ * overflows.
  * Judges: Every opening with the use `drain`. Finds one that no `drain plug` or `suction` of `emptying` of its
- * gearcase names. Not judged where `emptying` is empty, or names an opening or a cover that is not there, or a drain plug that is no drain.
+ * gearcase names. Not judged where `emptying` is empty, or names an opening or a cover that is not there, or a drain
+ * plug that is no drain.
  * Place: `/gearcases/<id>/openings/<id>/uses`
  * Params: opening: its own name; gearcase: its name
  * Harm: machine

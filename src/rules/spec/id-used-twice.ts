@@ -4,8 +4,8 @@ import type { DocumentSet, Named } from '../rule.js'
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
- * Two documents of one kind with the same id in one set: a reference to it would get the one or the other by chance.
- * Revisions of one sheet may be in one set.
+ * Two documents of one kind with the same id in one set: a reference to this id could mean either of them. Revisions
+ * of one sheet may be in one set.
  * Judges: Compares `id` among documents of one kind; of sheets, `revision` too. Records inside logs count, after
  * those of their own. Finds each document after the first, unless both say the same.
  * Place: `/id`

@@ -5,8 +5,8 @@ import { statedRange } from '../lookup/statedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A drain temperature above 80 °C: oil that hot burns the hand that takes out the plug, and 86 to 122 °F typed as °C
- * looks like this. A level is often checked hot; that is another figure, and not judged.
+ * A drain temperature above 80 °C: such hot oil burns the hand that takes out the plug; the figure may be 86 to 122
+ * °F, entered as °C. A level is often checked hot; that is another figure, and not judged.
  * Judges: Every stated `drainTemperature` of a gearcase, overrides included, first printed figure. Finds one whose
  * highest figure is above 80 °C. Not judged where a printed figure beside it disagrees.
  * Place: the value

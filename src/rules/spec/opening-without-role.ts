@@ -3,9 +3,9 @@ import { lookUp } from '../lookup/lookUp.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * An opening named for a use that its own entry does not give it: a drain plug that is no drain, a level hole or a
- * dipstick that is no level, a quantity poured into an opening that does not fill. One of the two places names the
- * wrong opening.
+ * An opening named for a use that its own entry does not give it: a drain plug without the use drain, a level hole or
+ * a dipstick without the use level, or a quantity that is poured into an opening without the use fill. One of the two
+ * places names the wrong opening.
  * Judges: Every gearcase: the opening of the fill method needs the use `level` for `to level hole` and `dipstick`,
  * else `fill` (beside a sight glass the opening named is the one that fills); the opening of each `drain plug` in
  * `emptying` needs `drain`. Finds one that exists without that use.

@@ -2,8 +2,8 @@ import { canBothHold } from '../lookup/canBothHold.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * Two overrides of one leaf that one machine could meet at once: which figure holds is unknown, and the order in the
- * file must not decide. Narrow one of the conditions.
+ * Two overrides of one leaf that one machine could meet at once: it is not known which figure applies, and the order
+ * in the file must not decide. Narrow one of the conditions.
  * Judges: Every two entries of overrides with the same `path`. They overlap when one variant permitted by both exists
  * (or the sheet has none) for which both conditions, and the variant's own, agree in each two of market (a common
  * entry), model years (a common year) and serials (same prefix: neither range ends before the other starts; else one

@@ -3,8 +3,8 @@ import { findLeafType } from '../../spec/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * An override of a leaf that no gearcase, service or part of the sheet has a place for: a mistyped pointer, or one into
- * the middle of a leaf. It would never be used. An optional leaf that the base leaves out may be set.
+ * An override whose pointer leads to no leaf of the sheet: it is mistyped, or points into the middle of a leaf. It
+ * would never be used. An optional leaf that the base leaves out may be set.
  * Judges: Every entry of an override, its `path` split into unescaped tokens (RFC 6901). Finds a path that is not one
  * of the places under `leaves`, or whose holder (the path without its last token) does not exist on the sheet as
  * written. Keys are compared letter by letter; a list has only its indexes, without leading zeros. The last token is

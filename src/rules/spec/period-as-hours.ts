@@ -1,8 +1,8 @@
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A period of months written as hours: the bare number of months (an oil change every 6 hours of work), or the months
- * turned into hours of the calendar (4380 for half a year), which an hour meter needs years to count.
+ * A period of months written as hours: either the number of months itself (an oil change every 6 hours of work), or
+ * the months as calendar hours (4380 for half a year), which take years on an hour meter.
  * Judges: Every stated interval with hours and no period, overrides included. For the `repeat` of a service of the
  * task `change`: finds hours of at most 12. Else: finds hours that equal count × 720, 730, 730.5, 732 or 744 for a
  * count of 1, 2, 3, 4, 6, 9, 12, 18, 24, 36, 48 or 60; the smallest count that fits.

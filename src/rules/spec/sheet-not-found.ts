@@ -2,8 +2,8 @@ import { unknownNames } from '../lookup/unknownNames.js'
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
- * A log, procedure or record kept against a sheet that is not in a set which holds others: nothing in it could be
- * looked up.
+ * A log, procedure or record that names a sheet that is not in the set, although other sheets are: its pointers
+ * cannot be looked up.
  * Judges: Finds a `sheet/id` that is the id of no sheet. Not judged in a set without a sheet, since the sheet may be
  * elsewhere.
  * Place: `/sheet/id`

@@ -1,9 +1,9 @@
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
- * A log, procedure or record kept against a revision of its sheet that is not in the set, while another one is: its
- * pointers may lead to other figures. Compare the revisions and use the new one. A record keeps the revision of its
- * day.
+ * A log, procedure or record that names a revision of its sheet that is not in the set, although another revision is:
+ * its pointers may lead to other figures. Compare the revisions and use the new one. A record keeps the revision of
+ * its day.
  * Judges: Finds a `sheet/revision` that no sheet of that id has, where the set has a sheet of that id. For a record
  * it is information.
  * Place: `/sheet/revision`

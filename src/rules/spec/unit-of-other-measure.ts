@@ -4,8 +4,8 @@ import { findLeafType } from '../../spec/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A quantity whose unit measures something other than its place requires, such as a refill in newton metres: an override
- * carries any value, and a second printed figure may be in any unit.
+ * A quantity with a unit of the wrong measure, such as a refill in newton metres: an override may contain any value,
+ * and a second printed figure may have any unit.
  * Judges: Every leaf of kind `value`, overrides included. `machine/mass` needs mass; `portion`, `drainAndRefill` and
  * `dryFill` volume; `drainTemperature` and `level/temperature` temperature; `method/below` length; `minutesAfterStop`
  * duration. Finds a unit of another measure; else each entry of `printed` whose measure is not that of the value.

@@ -1,10 +1,10 @@
 import { wrenchRule } from '../ruleMakers.js'
 
 /**
- * A torque wrench that is off by a quarter or more: a decimal point was lost, or the figure belongs elsewhere. No
- * tool that is sold as a torque wrench is that bad.
- * Judges: Every wrench whose accuracy is stated in per cent (kind `of reading` or `of full scale`). Finds `percent` of 25
- * or more.
+ * A torque wrench that is off by a quarter or more: a decimal point is missing, or the figure belongs to another
+ * tool. No tool that is sold as a torque wrench is that bad.
+ * Judges: Every wrench whose accuracy is stated in per cent (kind `of reading` or `of full scale`). Finds `percent`
+ * of 25 or more.
  * Place: `/wrenches/<id>/accuracy/percent`
  * Params: wrench: its name; percent: as written
  * Harm: machine

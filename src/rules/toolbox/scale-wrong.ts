@@ -3,7 +3,7 @@ import { wrenchRule } from '../ruleMakers.js'
 
 /**
  * A torque wrench's scale that starts at or above its end, or whose step between marks is zero or wider than the
- * scale: no setting could be read off it.
+ * scale: no setting could be read from it.
  * Judges: Every scale of every wrench. Finds `lowest` at or above `highest`, `graduation` of zero or less or above
  * `highest` − `lowest`, or `highest` above 10⁹.
  * Place: `/wrenches/<id>/scales/<place>`

@@ -2,8 +2,8 @@ import { compareExact, type Exact, exactIn, exactOf, times } from '../../quantit
 import { wrenchRule } from '../ruleMakers.js'
 
 /**
- * Two scales of one wrench whose ends are more than a quarter apart: they are engraved on the same tube, so one
- * carries the wrong unit (inch-pounds for foot-pounds is twelve times off) or a slipped digit.
+ * Two scales of one wrench whose ends are more than a quarter apart: they are engraved on the same tube, so one has
+ * the wrong unit (inch-pounds for foot-pounds is twelve times off) or a wrong digit.
  * Judges: Every wrench with two or more scales: `highest` of each later one, converted to the unit of the first,
  * against that of the first. Finds where the larger exceeds 1.25 × the smaller.
  * Place: `/wrenches/<id>/scales/<place>` of the later scale

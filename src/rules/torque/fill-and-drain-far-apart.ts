@@ -6,11 +6,11 @@ import { statedRange } from '../lookup/statedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * Torques of the fill and the drain plug of one gearcase that are eight times or more apart, where no thread
- * explains it: one of the two carries the wrong unit (inch-pounds for foot-pounds is twelve times off).
- * Judges: Every gearcase: the torques of an opening that drains and of another that fills but does not drain,
- * neither turned by hand, where one of the two has no `thread`; first printed figures, without overrides. Finds each
- * such pair whose higher figure is at least 8 times the other. Not judged where a printed figure beside one of them
+ * Torques of the fill and the drain plug of one gearcase that are eight times or more apart, where no thread explains
+ * it: one of the two has the wrong unit (inch-pounds for foot-pounds is twelve times off).
+ * Judges: Every gearcase: the torques of an opening that drains and of another that fills but does not drain, neither
+ * turned by hand, where one of the two has no `thread`; first printed figures, without overrides. Finds each such
+ * pair whose higher figure is at least 8 times the other. Not judged where a printed figure beside one of them
  * disagrees, or `torque/large-for-drive` finds one of them.
  * Place: the higher torque
  * Params: gearcase: its name; high: the higher torque as printed; low: the other one

@@ -4,17 +4,17 @@ import { hasFigure } from '../lookup/hasFigure.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A plug's torque far from what plugs of that thread usually get, but right when multiplied or divided by 12
- * or by 9.80665: inch-pounds for foot-pounds, or kilogram-force metres for newton metres.
+ * A plug's torque that is far from the usual torque of that thread, but is usual when multiplied or divided by 12 or
+ * by 9.80665: inch-pounds were taken for foot-pounds, or kilogram-force metres for newton metres.
  * Judges: Every torque of an opening with a thread, overrides included, first printed figure, against the plug
  * table's band for thread and housing. The figure is the nominal, the middle of two limits, or the one limit. Outside
  * the band, ends included: finds a factor (× 12, ÷ 12, × 9.80665, ÷ 9.80665) that moves it inside; of several, first
- * one that explains the printed unit. A figure below the band is not judged where the plug is turned by hand or has an
- * o-ring: such caps get far less than a plug on a washer. Not judged where a printed figure beside it disagrees: that finding explains
- * it.
+ * one that explains the printed unit. A figure below the band is not judged where the plug is turned by hand or has
+ * an o-ring: such caps get far less than a plug on a washer. Not judged where a printed figure beside it disagrees:
+ * that finding explains it.
  * Place: `<tightening>/torque`
- * Params: part: the name of the part (see terms); thread: as written; torque: as printed first; factor: the factor; becomes: the torque times
- * the factor; meant: the unit that was probably meant, absent where unknown
+ * Params: part: the name of the part (see terms); thread: as written; torque: as printed first; factor: the factor;
+ * becomes: the torque times the factor; meant: the unit that was probably meant, absent where unknown
  * Harm: machine
  * Source: plug torques of an engine maker's works standards MTN 5183-1 and -6, read second hand; the sheet's own
  * figure always comes before a general table.
