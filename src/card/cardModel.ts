@@ -131,8 +131,9 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
 function afterSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { volume, reasons } = plan.usedOil
+  const runs = plan.steps.some((step) => step.do === 'short run')
   const lines = [
-    ...words.leakAdvice.map(ownWords),
+    ...(runs ? words.leakAdvice.map(ownWords) : []),
     labelled(words.labels.usedOil, quantityLine(context, volume, '/usedOil/volume', 'computed')),
     ...reasonLines(context, reasons, '/usedOil/reasons', new Set(['service/used-oil'])),
   ]

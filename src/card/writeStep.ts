@@ -97,6 +97,8 @@ export function writeStep(
     part: quotedIf(part?.part, `${from}/part`),
     gearcase: withGearcase ? quotedIf(part?.gearcase, `${from}/gearcase`) : [],
     instance: quotedIf(part?.instance?.name, `${from}/instance/name`),
+    how: quotedIf(step.how, `/steps/${index}/how`),
+    shield: quotedIf(step.shield, `/steps/${index}/shield`),
     jack: quotedIf(step.jack, `/steps/${index}/jack`),
     ...tighteningPieces(context, step, tightening),
     ...oilPieces(context, step, volume),

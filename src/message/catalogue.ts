@@ -80,6 +80,10 @@ export interface StepParams {
   /** `left` */
   readonly instance?: string
   readonly wheelMark?: WheelMark
+  /** How an item is secured, in the sheet's words. */
+  readonly how?: string
+  /** A shield that is back in front of what is looked at. */
+  readonly shield?: string
   /** Where the jack goes, in the manual's words. */
   readonly jack?: string
   /** The part's position, in the manual's words. */

@@ -7,6 +7,7 @@ import type { NeedName } from './needs.js'
 export type PartKind =
   | 'machine'
   | 'support'
+  | 'secured item'
   | 'axle'
   | 'shield'
   | 'gearcase'
@@ -84,12 +85,14 @@ export const SECURED: readonly NeedName[] = [
   'not-on-level-ground',
   'engine-running',
   'not-chocked',
+  'not-secured',
   'jack-as-support',
 ]
 
 export const HAZARD = {
   mayMove: { code: 'procedure/caution-machine-may-move', signal: 'warning' },
   mustNotRun: { code: 'procedure/caution-must-not-run', signal: 'notice' },
+  exhaust: { code: 'procedure/caution-exhaust', signal: 'warning' },
   lifting: { code: 'procedure/caution-lifting', signal: 'warning' },
   parkingBrake: { code: 'procedure/caution-parking-brake', signal: 'warning' },
   stands: { code: 'procedure/caution-stands', signal: 'warning' },
@@ -102,6 +105,15 @@ export const HAZARD = {
   weepingTaper: { code: 'procedure/caution-weeping-taper', signal: 'notice' },
   sharpScraper: { code: 'procedure/caution-sharp-scraper', signal: 'caution' },
 } satisfies Readonly<Record<string, Hazard>>
+
+/** What must hold before the machine runs or drives. */
+export const RUNNING: readonly NeedName[] = [
+  'run-on-stands',
+  'must-not-run',
+  'not-cleared-away',
+  'not-secured-for-run',
+  'guard-off',
+]
 
 /** What must hold before the plug or cover that lets the oil out is touched. */
 export const OPENED: readonly NeedName[] = [

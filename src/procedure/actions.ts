@@ -8,10 +8,13 @@ import {
   OPENED,
   PLACE,
   REFILL,
+  RUNNING,
   SEAL,
   SECURED,
   SETTLING,
 } from './actionRow.js'
+
+const NONE = { needs: [], figures: [], hazards: [], tools: [], supplies: [] }
 
 /** A row: parts that the action is done on, first word of step ids, minutes, what it changes, and what else it has. */
 function action(
@@ -21,18 +24,7 @@ function action(
   changes: ActionRow['changes'],
   more: Partial<ActionRow> = {},
 ): ActionRow {
-  return {
-    on,
-    short,
-    minutes,
-    changes,
-    needs: [],
-    figures: [],
-    hazards: [],
-    tools: [],
-    supplies: [],
-    ...more,
-  }
+  return { ...NONE, on, short, minutes, changes, ...more }
 }
 
 const MACHINE = ['machine'] as const
@@ -59,9 +51,9 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   'read the manual': action(MACHINE, 'read', 5, ['manual read']),
   'wear protection': action(MACHINE, 'protect', 1, ['protection worn'], { supplies: ['gloves and goggles'] }),
   'warm the oil': action(MACHINE, 'warm', 10, ['engine runs and the machine may move', 'oil warm'], {
-    needs: ['run-on-stands', 'must-not-run'],
+    needs: RUNNING,
     figures: [{ name: 'drainTemperature', of: 'each changed gearcase', leaf: '/drainTemperature' }],
-    hazards: [HAZARD.hotOil],
+    hazards: [HAZARD.exhaust, HAZARD.hotOil],
   }),
   'park on level ground': action(
     MACHINE,
@@ -76,6 +68,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
   'stop the engine': action(MACHINE, 'stop', 1, ['engine stopped'], { hazards: [HAZARD.mayMove] }),
   'chock the wheels': action(['machine', 'axle'], 'chock', 1, ['wheels chocked'], { tools: ['chocks'] }),
+  'secure the machine': action(['secured item'], 'secure', 2, ['item secured']),
   'raise the machine': action(['support', 'machine'], 'raise', 3, ['raised on the jack'], {
     needs: [
       'manual-not-read',
@@ -83,6 +76,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'not-on-level-ground',
       'engine-running',
       'not-chocked',
+      'not-secured',
       'chocks-on-lifted-wheels',
     ],
     figures: [MASS],
@@ -274,17 +268,21 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
 
   // The run, the last checks, the used oil and the record.
+  'clear away': action(MACHINE, 'clear', 2, ['chocks and pan away']),
   'short run': action(MACHINE, 'run', 5, ['engine runs and the machine may move', 'oil runs through'], {
-    needs: ['not-tightened', 'run-on-stands', 'must-not-run'],
-    hazards: [HAZARD.hotOil],
+    needs: ['not-tightened', ...RUNNING],
+    hazards: [HAZARD.exhaust, HAZARD.hotOil],
   }),
   'let settle': action(['machine', 'gearcase'], 'settle', 'planned', ['oil settled'], {
     needs: ['engine-running'],
     figures: [SETTLING, { ...SETTLING, of: 'each oil space' }],
   }),
   'wipe down': action(['gearcase', 'machine'], 'wipe', 2, ['wiped down'], { supplies: ['rags'] }),
-  'check for leaks': action(['gearcase', 'machine'], 'leaks', 2, ['leaks checked'], {
+  'let a leak show': action(['gearcase', 'machine'], 'seep', 10, ['waited for leaks'], {
     needs: ['not-tightened', 'not-wiped-down'],
+  }),
+  'check for leaks': action(['gearcase', 'machine'], 'leaks', 2, ['leaks checked'], {
+    needs: [...SECURED, 'not-tightened', 'not-wiped-down'],
     hazards: [HAZARD.weepingWasher, HAZARD.weepingTaper],
   }),
   'take used oil away': action(MACHINE, 'used-oil', 5, ['used oil taken away'], {

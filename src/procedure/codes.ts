@@ -21,6 +21,10 @@ export interface ProcedureCodes {
   'procedure/not-on-level-ground': AtPart
   'procedure/engine-running': AtPart
   'procedure/not-chocked': AtPart
+  'procedure/not-secured': AtPart
+  'procedure/not-secured-for-run': AtPart
+  'procedure/not-cleared-away': AtPart
+  'procedure/guard-off': AtPart
   'procedure/chocks-on-lifted-wheels': AtPart
   'procedure/jack-as-support': AtPart
   'procedure/not-raised': AtPart
@@ -64,6 +68,7 @@ export interface ProcedureCodes {
   'procedure/not-tightened': AtPart
   'procedure/not-wiped-down': AtPart
   'procedure/leaks-not-checked': AtPart
+  'procedure/leaks-not-checked-after-run': AtPart
   // What must hold in the end.
   'procedure/not-refilled': AtPart
   'procedure/no-short-run': AtPart
@@ -128,6 +133,7 @@ export interface ProcedureCodes {
   // Cautions before a step.
   'procedure/caution-machine-may-move': Signalled
   'procedure/caution-must-not-run': Signalled
+  'procedure/caution-exhaust': Signalled
   'procedure/caution-lifting': Signalled
   'procedure/caution-parking-brake': Signalled
   'procedure/caution-stands': Signalled

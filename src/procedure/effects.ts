@@ -9,14 +9,14 @@ export const EFFECTS = {
   'manual read': ({ state }) => write(state, { manualRead: true }),
   'protection worn': ({ state }) => write(state, { protectionWorn: true }),
   'engine runs and the machine may move': ({ state }) => {
-    write(state, { engine: 'running', ground: 'not known', chocked: [], settled: false })
+    write(state, { engine: 'running', ground: 'not known', chocked: [], secured: [], settled: false })
     for (const gearcase of Object.values(state.gearcases))
       write(gearcase, { wheelMark: 'not known', panPlaced: false })
   },
   'oil warm': ({ state }) => write(state, { oilWarm: true }),
   'oil runs through': ({ state }) => {
     for (const gearcase of Object.values(state.gearcases))
-      write(gearcase, { ranSinceFill: true, levelCheckedSinceRun: false })
+      write(gearcase, { ranSinceFill: true, levelCheckedSinceRun: false, leaksCheckedSinceRun: false })
     for (const part of [...Object.values(state.openings), ...Object.values(state.covers)])
       part.areaClean = false
   },
@@ -25,6 +25,13 @@ export const EFFECTS = {
   'wheels chocked': ({ state, layout, part }) => {
     const axles = part?.kind === 'axle' ? [part.id] : layout.axles.length > 0 ? layout.axles : ['wheels']
     state.chocked = [...new Set([...state.chocked, ...axles])]
+  },
+  'item secured': ({ state, part }) => {
+    if (part?.kind === 'secured item') state.secured = [...new Set([...state.secured, part.path])]
+  },
+  'chocks and pan away': ({ state }) => {
+    state.chocked = []
+    for (const gearcase of Object.values(state.gearcases)) gearcase.panPlaced = false
   },
   'raised on the jack': ({ state, layout, part }) => {
     const supports = part?.kind === 'support' ? [part.id] : [...layout.axleOfSupport.keys()]
@@ -112,7 +119,8 @@ export const EFFECTS = {
   },
   'level topped up': (context) => onOwner(context, { toppedUp: true }),
   'oil settled': ({ state }) => write(state, { settled: true }),
-  'leaks checked': (context) => onSelfOrAll(context, { leaksChecked: true }),
+  'leaks checked': (context) => onSelfOrAll(context, { leaksChecked: true, leaksCheckedSinceRun: true }),
+  'waited for leaks': (context) => onSelfOrAll(context, { waitedForLeaks: true }),
   'wiped down': (context) => onSelfOrAll(context, { wipedDown: true }),
   'used oil taken away': ({ state }) => write(state, { usedOil: 'taken away' }),
   'work recorded': ({ state }) => write(state, { recorded: true }),

@@ -1,7 +1,7 @@
 import type { DocumentReference, Finding } from '../base/index.js'
 import { type AtPart, type CodeWith, type ProcedureCodes, procedureFinding } from './codes.js'
 import { listGearcaseInstances, nameInstance, namePart } from './layout.js'
-import { listUnchecked, listUntight } from './needs/closing.js'
+import { listUnchecked, listUncheckedSinceRun, listUntight } from './needs/closing.js'
 import { isLevelJudged, type OilJob } from './oilJob.js'
 import type { MutableState } from './state.js'
 import { draftAt, draftDrain, gearcaseAt, type ProcedureContext, type StepDraft } from './stepContext.js'
@@ -42,6 +42,12 @@ export function findUndone(
   const all = listGearcaseInstances(layout)
   for (const draft of listUntight(state, all)) addDraft('procedure/not-tightened', draft)
   for (const draft of listUnchecked(state, all)) addDraft('procedure/leaks-not-checked', draft)
+  for (const draft of listUncheckedSinceRun(state, all)) {
+    const part = layout.parts.get(draft.on ?? '')
+    const params = { ...namePart(part), ...(draft.at?.instance && { instance: draft.at.instance }) }
+    const code = 'procedure/leaks-not-checked-after-run'
+    undone.push({ finding: procedureFinding(code, 'warning', document, '/steps', params), remedy: [draft] })
+  }
   for (const { path, shield } of layout.shields.values())
     if (state.shields[path] === 'off')
       add('procedure/shield-left-off', [{ do: 'refit shield', on: path }], { part: shield.name })

@@ -109,8 +109,9 @@ function indexGearcase(
 
 /** Whether these supports lift other axles only: its own wheels would be the ones that are chocked. */
 function isLiftedElsewhere({ machine }: SpecSheet, { axle }: Gearcase, supports: readonly Id[]): boolean {
+  const isKnown = (one: Id | undefined) => one !== undefined && Object.hasOwn(machine.axles, one)
   const axles = supports.map((support) => machine.supports[support]?.axle)
-  return axle !== undefined && axles.length > 0 && axles.every((one) => one !== undefined && one !== axle)
+  return isKnown(axle) && axles.length > 0 && axles.every((one) => isKnown(one) && one !== axle)
 }
 
 /** The first way, in the manual's order, whose part this machine has or may have. */
@@ -180,6 +181,10 @@ function nameParts(
     parts.set(joinPointer(['machine', 'supports', id]), { kind: 'support', id })
   for (const id of Object.keys(sheet.machine.axles))
     parts.set(joinPointer(['machine', 'axles', id]), { kind: 'axle', id })
+  for (const [place, item] of (sheet.machine.secure ?? []).entries()) {
+    const path = joinPointer(['machine', 'secure', place])
+    parts.set(path, { kind: 'secured item', item, path })
+  }
   for (const shield of shields.values()) parts.set(shield.path, { kind: 'shield', shield })
   for (const gearcase of gearcases.values()) {
     parts.set(gearcase.path, { kind: 'gearcase', gearcase })

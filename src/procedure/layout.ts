@@ -1,5 +1,15 @@
 import type { Finding, JsonPointer } from '../base/index.js'
-import type { Cover, Fill, Gearcase, Id, Opening, OpeningRole, Shield, WheelMark } from '../spec/index.js'
+import type {
+  Cover,
+  Fill,
+  Gearcase,
+  Id,
+  Opening,
+  OpeningRole,
+  SecuredItem,
+  Shield,
+  WheelMark,
+} from '../spec/index.js'
 import type { AtPart, ProcedureCodes } from './codes.js'
 
 export type Applicability = 'yes' | 'cannot tell' | 'no'
@@ -70,6 +80,7 @@ interface OfGearcase<Kind extends string> {
 /** The part that a pointer names. */
 export type Part =
   | { readonly kind: 'support' | 'axle'; readonly id: Id }
+  | { readonly kind: 'secured item'; readonly item: SecuredItem; readonly path: JsonPointer }
   | { readonly kind: 'shield'; readonly shield: ShieldLayout }
   | OfGearcase<'gearcase'>
   | (OfGearcase<'opening'> & { readonly opening: OpeningLayout })
@@ -142,6 +153,7 @@ export function findSharers(layout: IndexedSheet, owner: GearcaseInstance): read
 /** The part in the sheet's own names. */
 export function namePart(part: Part | undefined): Pick<AtPart, 'part' | 'gearcase'> {
   if (part?.kind === 'shield') return { part: part.shield.shield.name }
+  if (part?.kind === 'secured item') return { part: part.item.item }
   if (part === undefined || !('gearcase' in part)) return {}
   const gearcase = part.gearcase.gearcase.name
   if ('opening' in part) return { part: part.opening.opening.name, gearcase }

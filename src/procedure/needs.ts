@@ -26,6 +26,7 @@ const WARNINGS: readonly NeedName[] = [
   'magnet-not-cleaned',
   'oil-not-inspected',
   'not-wiped-down',
+  'not-cleared-away',
 ]
 
 export function severityOf(name: NeedName): Severity {

@@ -41,6 +41,8 @@ const GEARCASE = {
   levelCheckedSinceRun: false,
   wipedDown: false,
   leaksChecked: false,
+  leaksCheckedSinceRun: false,
+  waitedForLeaks: false,
 } as const
 
 export interface GearcaseState extends Flags<Omit<typeof GEARCASE, 'oil' | 'wheelMark'>> {
@@ -60,6 +62,8 @@ export interface ProcedureState {
   readonly engine: 'running' | 'stopped'
   /** Axles with chocks at their wheels. */
   readonly chocked: readonly Id[]
+  /** Items of the sheet's list that are secured, as pointers. */
+  readonly secured: readonly string[]
   /** Supports that it was raised at; none: it is on its wheels. */
   readonly lifted: readonly Id[]
   /** Of those, the ones that rest on stands; the others hang on the jack. */
@@ -92,6 +96,7 @@ export function startState(layout: IndexedSheet): MutableState {
     ground: 'not known',
     engine: 'running',
     chocked: [],
+    secured: [],
     lifted: [],
     onStands: [],
     oilWarm: false,

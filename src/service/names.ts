@@ -35,7 +35,7 @@ export function namePart(
     room === 'shields' && id !== undefined
       ? (named(2) ?? id)
       : room === 'machine'
-        ? (read(`${path}/at`) ?? named(3))
+        ? (read(`${path}/at`) ?? read(`${path}/item`) ?? named(3))
         : undefined
   return dropUndefined({ path, part, wheelMark })
 }

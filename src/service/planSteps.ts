@@ -1,6 +1,6 @@
 import { dropUndefined, type Reason, readPointer } from '../base/index.js'
 import { ACTIONS, findCautions, showsFigure } from '../procedure/index.js'
-import type { SpecSheet, Step, Support } from '../spec/index.js'
+import type { SecuredItem, SpecSheet, Step, Support } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
@@ -26,6 +26,7 @@ export function planSteps(
 ): StepPlan {
   const said = new Set<string>()
   const supplies = new Set<string>()
+  const refitted = new Set<string>()
   const pointer = (list: string, place: number) => (place >= 0 ? `/${list}/${place}` : undefined)
   const steps = procedure.steps.map((step): PlannedStep => {
     const { id, do: action, on, at, note, values = {} } = step
@@ -33,12 +34,15 @@ export function planSteps(
     const cautions = findCautions(sheet, step).filter(({ code }) => !said.has(code))
     for (const { code } of cautions) said.add(code)
     for (const supply of row.supplies) supplies.add(supply)
+    if (action === 'refit shield' && on !== undefined) refitted.add(on)
+    if (action === 'remove shield' && on !== undefined) refitted.delete(on)
     const tightening = tightenings.findIndex(({ part }) => part.path === on)
     return dropUndefined({
       id,
       do: action,
       part: on === undefined ? undefined : namePart(sheet, on, at),
-      jack: action === 'raise the machine' ? readSupport(sheet, on)?.jack : undefined,
+      ...readMachinePart(sheet, step),
+      shield: findShield(sheet, step, refitted),
       figures: Object.fromEntries(
         Object.entries(values).flatMap(([name, path]) => {
           const found = figures.pointerTo(path)
@@ -60,8 +64,19 @@ export function planSteps(
   }
 }
 
-function readSupport({ machine }: SpecSheet, on = ''): Support | undefined {
-  return readPointer(machine, on.slice('/machine'.length)) as Support | undefined
+/** What the step's place on the machine says beside its name: where the jack goes, how an item is secured. */
+function readMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step) {
+  const found = readPointer(machine, on.slice('/machine'.length))
+  if (action === 'raise the machine') return { jack: (found as Support | undefined)?.jack }
+  return action === 'secure the machine' ? { how: (found as SecuredItem | undefined)?.how } : {}
+}
+
+/** The shield of this gearcase that is back on, as far as the steps have come. */
+function findShield(sheet: SpecSheet, { do: action, on }: Step, refitted: ReadonlySet<string>) {
+  const gearcase = action === 'check for leaks' && on?.split('/')[2]
+  const shields = (gearcase && sheet.gearcases[gearcase]?.shields) || []
+  const back = shields.find((id) => refitted.has(`/shields/${id}`))
+  return back === undefined ? undefined : sheet.shields?.[back]?.name
 }
 
 function findOil(sheet: SpecSheet, oil: readonly PlannedOil[], step: Step): number {

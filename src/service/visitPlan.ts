@@ -146,6 +146,10 @@ export interface PlannedStep {
   readonly id: Id
   readonly do: Action
   readonly part?: PartName
+  /** How the item is secured, for a step of the sheet's list. */
+  readonly how?: string
+  /** A shield that is back in front of what a leak check looks at. */
+  readonly shield?: string
   /** Where the jack goes, for a step that raises; absent: not stated. */
   readonly jack?: string
   /** Pointers into this plan's `figures`, by the step's own names. */

@@ -38,6 +38,14 @@ export interface Machine {
   readonly variants: Readonly<Record<Id, Variant>>
   readonly axles: Readonly<Record<Id, { readonly name: string; readonly wheels: number }>>
   readonly supports: Readonly<Record<Id, Support>>
+  /** What to secure on this machine, in this order: implement, loader, PTO, articulation lock, a brake to release. */
+  readonly secure?: readonly SecuredItem[]
+}
+
+export interface SecuredItem {
+  readonly item: string
+  readonly how: string
+  readonly when: 'before work' | 'before a run'
 }
 
 /** Where stands hold the machine, where the jack goes (absent: not stated), and the axle that this lifts. */
@@ -217,6 +225,8 @@ export interface Shield {
   readonly appliesTo?: Condition
   readonly fasteners: FastenerSet
   readonly place: PlaceOnMachine
+  /** A guard over moving parts goes back before the machine runs; a plate under it after the last look. */
+  readonly guards?: 'moving parts' | 'the underside' | 'not stated'
 }
 
 /** Events in a machine's life that make services due. */

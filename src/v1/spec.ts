@@ -96,6 +96,7 @@ export {
   resolveLeaf,
   resolveVariant,
   type Seal,
+  type SecuredItem,
   type Service,
   type ServiceOnPart,
   type ServiceRecord,

@@ -91,8 +91,8 @@ describe('renderHtml', () => {
     expect(numbers).toEqual(SKARNFELL_PLAN.steps.map((_step, index) => String(index + 1)))
     const lifting = html.indexOf('A raised machine can fall')
     expect(lifting).toBeGreaterThan(-1)
-    expect(lifting).toBeLessThan(html.indexOf('Raise the machine at'))
-    expect(lifting).toBeGreaterThan(html.indexOf('Chock the wheels of the'))
+    expect(lifting).toBeLessThan(html.indexOf('Raise the machine for stands'))
+    expect(lifting).toBeGreaterThan(html.indexOf('Chock both sides of each wheel of the'))
   })
 
   it('uses only colours with a contrast of 4.5 and more on what they stand on', () => {

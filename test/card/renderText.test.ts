@@ -23,7 +23,9 @@ describe('renderText', () => {
     for (const heading of Object.values(en.card.sections))
       expect(text).toContain(`\n${heading}\n${'-'.repeat(80)}\n`)
     expect(text.match(/^\[ \] +[0-9]+\. /gm)).toHaveLength(SKARNFELL_PLAN.steps.length)
-    expect(text.indexOf('A raised machine can fall')).toBeLessThan(text.indexOf('Raise the machine at'))
+    expect(text.indexOf('A raised machine can fall')).toBeLessThan(
+      text.indexOf('Raise the machine for stands'),
+    )
   })
 
   it('says that the variant cannot be told and that a torque is not stated', () => {

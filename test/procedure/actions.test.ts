@@ -45,6 +45,7 @@ describe('the table', () => {
         .sort()
     expect(of('danger')).toEqual([])
     expect(of('warning')).toEqual([
+      'procedure/caution-exhaust',
       'procedure/caution-lifting',
       'procedure/caution-machine-may-move',
       'procedure/caution-parking-brake',
@@ -135,6 +136,7 @@ describe('findCautions', () => {
   test('lifting warns, reading does not', () => {
     expect(findCautions(taper, { id: 'a', do: 'raise the machine' })).toEqual([
       { code: 'procedure/caution-lifting', params: { signal: 'warning' } },
+      { code: 'procedure/caution-parking-brake', params: { signal: 'warning' } },
     ])
     expect(codesOf({ id: 'a', do: 'read the manual' })).toEqual([])
   })

@@ -131,18 +131,39 @@ describe('by places in the list alone', () => {
     })
   })
 
-  test('a shield comes off once and goes back once, after every look for leaks at what is behind it', () => {
+  test('a shield goes back as often as it comes off, each time after a look for leaks at what is behind it', () => {
     eachVisit((sheet, steps) => {
       const off = places(steps, 'remove shield')
       const on = places(steps, 'refit shield')
       expect(on.length).toBe(off.length)
-      expect(off.length).toBeLessThanOrEqual(1)
-      if (off[0] !== undefined) expect(off[0]).toBeLessThan(on[0] ?? 0)
-      for (const [place, step] of steps.entries()) {
-        const gearcase = sheet.gearcases[step.on?.split('/')[2] ?? '']
-        if (step.do !== 'check for leaks' || gearcase?.shields === undefined || on[0] === undefined) continue
-        expect(place).toBeLessThan(on[0])
+      const isBehind = (step: Step) => sheet.gearcases[step.on?.split('/')[2] ?? '']?.shields !== undefined
+      for (const [nth, back] of on.entries()) {
+        expect(off[nth]).toBeLessThan(back)
+        const before = steps.slice(0, back)
+        const closed = before.findLastIndex((step) => step.do === 'tighten' && isBehind(step))
+        const looked = before.findLastIndex((step) => step.do === 'check for leaks' && isBehind(step))
+        expect(looked).toBeGreaterThan(closed)
       }
+    })
+  })
+
+  test('after an oil change the machine runs, and every gearcase is looked at after the run', () => {
+    eachVisit((_sheet, steps) => {
+      const run = steps.findLastIndex((step) => step.do === 'short run')
+      expect(run === -1).toBe(!steps.some((step) => step.do === 'pour the oil'))
+      if (run === -1) return
+      for (const [place, step] of steps.entries())
+        if (step.do === 'pour the oil' || step.do === 'let drain') {
+          const here = step.on?.split('/')[2]
+          const look = steps.findLastIndex(
+            (one) =>
+              one.do === 'check for leaks' &&
+              one.on === `/gearcases/${here}` &&
+              one.at?.instance === step.at?.instance,
+          )
+          expect(place).toBeLessThan(run)
+          expect(look).toBeGreaterThan(run)
+        }
     })
   })
 })

@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest'
 import { buildProcedure, validateProcedure } from '../../src/v1/procedure.js'
-import type { Gearcase, MachineEventKind, ProcedureDocument, SpecSheet, Step } from '../../src/v1/spec.js'
+import type {
+  Gearcase,
+  MachineEventKind,
+  ProcedureDocument,
+  Shield,
+  SpecSheet,
+  Step,
+} from '../../src/v1/spec.js'
 import { build, makeCase, makeSheet, varietySheet } from './sheets.js'
 
 // What can hurt: named cases of the trade, each as the words of the plan and as a writer's mistake that is reported.
@@ -93,6 +100,88 @@ describe('chocks and supports', () => {
       ['chock the wheels', '/machine/axles/rear'],
       ['raise the machine', '/machine/supports/front-beam'],
       ['set on stands', '/machine/supports/front-beam'],
+    ])
+  })
+})
+
+describe('the last look, guards and what is secured', () => {
+  const SECURE = [
+    { item: 'loader', how: 'lower it to the ground', when: 'before work' },
+    { item: 'PTO', how: 'disengage it', when: 'before a run' },
+  ] as const
+  const guarded = (guards: Shield['guards'], access: 'from the ground' | 'front', recheck = false) => {
+    const method = recheck ? ({ method: 'to level hole', attitude: 'level on its wheels' } as const) : {}
+    const sheet = makeSheet({ box: makeCase('box', { access, shield: true, recheck, ...method }) })
+    const shields = Object.entries(sheet.shields ?? {}).map(([id, shield]) => [id, { ...shield, guards }])
+    const machine = { ...sheet.machine, secure: SECURE }
+    return { ...sheet, machine, shields: Object.fromEntries(shields) } as SpecSheet
+  }
+  const LATE: readonly string[] = [
+    'tighten',
+    'wipe down',
+    'let a leak show',
+    'check for leaks',
+    'refit shield',
+    'lower the machine',
+    'secure the machine',
+    'clear away',
+    'short run',
+    'stop the engine',
+    'chock the wheels',
+    'record',
+  ]
+  const lateWords = (sheet: SpecSheet) => {
+    const words = wordsOf(build(sheet, ['change']).steps)
+    return words.slice(words.lastIndexOf('tighten')).filter((word) => LATE.includes(word))
+  }
+  const RUN = ['secure the machine', 'clear away', 'short run', 'stop the engine', 'chock the wheels']
+
+  test('a guard over moving parts goes back before the run, and the leak check follows the run', () => {
+    expect(lateWords(guarded('moving parts', 'from the ground'))).toEqual([
+      ...['tighten', 'wipe down', 'check for leaks', 'refit shield'],
+      ...[...RUN, 'secure the machine', 'check for leaks', 'record'],
+    ])
+  })
+
+  test('a plate under the machine goes back after the last look', () => {
+    expect(lateWords(guarded('the underside', 'from the ground'))).toEqual([
+      ...['tighten', 'wipe down', ...RUN, 'secure the machine', 'check for leaks', 'refit shield', 'record'],
+    ])
+  })
+
+  test('a plate that needs the machine raised: wiped dry, a wait on the stands, plate on, lowered, run, looked at', () => {
+    expect(lateWords(guarded('the underside', 'front'))).toEqual([
+      ...['tighten', 'wipe down', 'let a leak show', 'check for leaks', 'refit shield', 'lower the machine'],
+      ...[...RUN, 'secure the machine', 'check for leaks', 'record'],
+    ])
+  })
+
+  test('every one of them is right as written, also with a second level check', () => {
+    for (const guards of ['moving parts', 'the underside', 'not stated', undefined] as const)
+      for (const access of ['from the ground', 'front'] as const)
+        for (const recheck of [false, true]) {
+          const sheet = guarded(guards, access, recheck)
+          expect(codesOf(build(sheet, ['change']), sheet)).toEqual([])
+        }
+  })
+
+  const without = (sheet: SpecSheet, isLeftOut: (step: Step, place: number) => boolean) => {
+    const procedure = build(sheet, ['change'])
+    const steps = procedure.steps.filter((step, place) => !isLeftOut(step, place))
+    return codesOf({ ...procedure, steps }, sheet)
+  }
+
+  test('a writer who forgets is told: guard off, chocks in place, PTO on, loader up, no look after the run', () => {
+    const sheet = guarded('moving parts', 'from the ground')
+    const last = build(sheet, ['change']).steps.findLastIndex((step) => step.do === 'check for leaks')
+    expect(without(sheet, (step) => step.do === 'refit shield')).toContain('procedure/guard-off')
+    expect(without(sheet, (step) => step.do === 'clear away')).toEqual(['procedure/not-cleared-away'])
+    expect(without(sheet, (step) => step.on === '/machine/secure/0')).toContain('procedure/not-secured')
+    expect(without(sheet, (step) => step.on === '/machine/secure/1')).toContain(
+      'procedure/not-secured-for-run',
+    )
+    expect(without(sheet, (_step, place) => place === last)).toEqual([
+      'procedure/leaks-not-checked-after-run',
     ])
   })
 })

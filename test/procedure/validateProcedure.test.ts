@@ -17,6 +17,9 @@ const WITHOUT: Readonly<Record<Action, string>> = {
   'warm the oil': 'oil-not-warm',
   'stop the engine': 'engine-running',
   'chock the wheels': 'not-chocked',
+  'secure the machine': 'not-secured',
+  'clear away': 'not-cleared-away',
+  'let a leak show': '',
   'raise the machine': 'not-raised',
   'set on stands': 'jack-as-support',
   'lower the machine': 'not-lowered',
@@ -73,6 +76,9 @@ const VISITS: readonly Visit[] = [
     sheet: varietySheet,
     service: 'front-change',
     but: {
+      lower: 'run-on-stands',
+      run: '',
+      'front-leaks-2': 'leaks-not-checked-after-run',
       'front-crack-fill': 'fill-not-cracked',
       'front-take-out-fill': 'fill-not-vented',
       'front-tighten-drain': 'drain-not-tightened',
@@ -96,6 +102,8 @@ const VISITS: readonly Visit[] = [
     sheet: varietySheet,
     service: 'hub-change',
     but: {
+      lower: 'run-on-stands',
+      run: '',
       'hub-left-nip-fill': 'wheel-turned-with-plug-out',
       'hub-right-nip-fill': 'wheel-turned-with-plug-out',
       'hub-left-take-out-fill-2': 'opening-closed',
@@ -107,6 +115,7 @@ const VISITS: readonly Visit[] = [
     sheet: varietySheet,
     service: 'tail-change',
     but: {
+      run: '',
       'tail-crack-fill': 'fill-not-cracked',
       'tail-take-out-fill': 'fill-not-vented',
       'tail-nip-fill-2': '',
@@ -120,6 +129,7 @@ const VISITS: readonly Visit[] = [
     sheet: varietySheet,
     service: 'transfer-change',
     but: {
+      run: '',
       'transfer-crack-fill': 'fill-not-cracked',
       'transfer-take-out-fill': 'fill-not-vented',
       'transfer-take-out-level': 'opening-closed',
@@ -130,7 +140,7 @@ const VISITS: readonly Visit[] = [
     name: 'suction, dipstick, additive in every oil',
     sheet: varietySheet,
     service: 'bevel-change',
-    but: { 'bevel-take-out-fill': 'opening-closed', 'bevel-take-out-level': 'opening-closed' },
+    but: { run: '', 'bevel-take-out-fill': 'opening-closed', 'bevel-take-out-level': 'opening-closed' },
   },
   {
     name: 'sight glass and an o-ring that is looked over',
@@ -148,6 +158,7 @@ const VISITS: readonly Visit[] = [
     sheet: sharedSheet,
     service: 'axle-change',
     but: {
+      run: '',
       'gearbox-crack-fill': 'fill-not-cracked',
       'gearbox-take-out-fill': 'fill-not-vented',
       'gearbox-nip-fill-2': '',
@@ -254,7 +265,14 @@ const MOVES: readonly (readonly [
     'rear-change',
     'run',
     'rear-fit-fill',
-    ['not-tightened', 'not-on-level-ground', 'engine-running', 'not-chocked', 'not-rechecked'],
+    [
+      'not-tightened',
+      'not-cleared-away',
+      'not-on-level-ground',
+      'engine-running',
+      'not-chocked',
+      'not-rechecked',
+    ],
   ],
   [
     'wheel turned with the plug out',

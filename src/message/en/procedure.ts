@@ -33,6 +33,14 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The engine may still be running${at(params)}. Stop it before work starts.`,
   'procedure/not-chocked': (params) =>
     `No wheel is chocked${at(params)}. Chock the wheels that stay on the ground first.`,
+  'procedure/not-secured': (params) =>
+    `Work starts before everything that the sheet lists is secured${at(params)}. Secure it first.`,
+  'procedure/not-secured-for-run': (params) =>
+    `The machine runs before everything that the sheet lists for a run is secured${at(params)}. Secure it first.`,
+  'procedure/not-cleared-away': (params) =>
+    `The machine runs with chocks or the drain pan in place${at(params)}. Take them away first.`,
+  'procedure/guard-off': (params) =>
+    `The machine runs without its guard over moving parts${at(params)}. Refit the guard first.`,
   'procedure/chocks-on-lifted-wheels': (params) =>
     `The chocks are at wheels that leave the ground${at(params)}. Chock the wheels of an axle that stays on the ground.`,
   'procedure/jack-as-support': (params) =>
@@ -119,6 +127,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `${capital(the(params, 'the gearcase'))} is checked for leaks before it is wiped down${at(params)}. Wipe it first: spilt oil hides a leak.`,
   'procedure/leaks-not-checked': (params) =>
     `No leak check at ${the(params, 'what was opened')}${at(params)}. Check once everything is tight.`,
+  'procedure/leaks-not-checked-after-run': (params) =>
+    `No leak check at ${the(params, 'what was opened')} after the run${at(params)}. Look again: warm oil finds its way out.`,
   'procedure/not-refilled': (params) =>
     `${capital(the(params, 'the gearcase'))} is drained and never refilled. Pour the new oil before its plugs are refitted.`,
   'procedure/no-short-run': (params) =>
@@ -184,6 +194,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `${WORDS[signal]}: A machine that rolls away can crush you. Set the parking brake, take out the key and chock the wheels.`,
   'procedure/caution-must-not-run': ({ signal }) =>
     `${WORDS[signal]}: Gears that turn in water, in dirt or without oil are ruined in minutes. Do not run or tow the machine until the oil of every gearcase concerned is changed.`,
+  'procedure/caution-exhaust': ({ signal }) =>
+    `${WORDS[signal]}: Exhaust gas kills. Run the engine outdoors, or lead the exhaust out of the building.`,
   'procedure/caution-lifting': ({ signal }) =>
     `${WORDS[signal]}: A raised machine can fall and kill. Keep clear of it while the jack moves, and never work under a jack.`,
   'procedure/caution-parking-brake': ({ signal }) =>

@@ -88,6 +88,11 @@ export const stepTexts: StepTexts = {
     short: ({ part }) => `Chock both sides: ${part ?? 'each wheel on the ground'}`,
     show: () => 'The chocks, hard against both sides of each wheel.',
   },
+  'secure the machine': {
+    full: ({ part, how }) => `${part ?? 'What the manual says to secure'}: ${how ?? 'see the manual'}.`,
+    short: ({ part, how }) => `${part ?? 'Secure'}: ${how ?? 'see the manual'}`,
+    show: ({ part }) => `${part ?? 'What is secured'}, secured.`,
+  },
   'raise the machine': {
     full: ({ part, jack }) =>
       jack !== undefined
@@ -293,6 +298,11 @@ export const stepTexts: StepTexts = {
     short: () => 'Top up if low, same oil',
     show: () => 'A little oil, and the level as it comes up.',
   },
+  'clear away': {
+    full: () => 'Take the drain pan, tools and chocks away. Send people clear of the machine.',
+    short: () => 'Pan, tools, chocks and people clear',
+    show: () => 'The clear ground around the machine.',
+  },
   'short run': {
     full: () => 'Run the machine for a few minutes.',
     short: () => 'Short run',
@@ -303,10 +313,15 @@ export const stepTexts: StepTexts = {
     short: ({ wait }) => `Settle${wait === undefined ? '' : `: ${wait}`}`,
     show: () => 'The machine, still on level ground.',
   },
+  'let a leak show': {
+    full: () => 'Leave everything dry on the stands for ten minutes. A leak needs time to show.',
+    short: () => 'Leave it dry for ten minutes',
+    show: () => 'The dry case, and a clock.',
+  },
   'check for leaks': {
-    full: () =>
-      'Check each plug and joint that you opened for oil. If a washer plug weeps, fit a new washer.',
-    short: () => 'Leak check',
+    full: ({ shield }) =>
+      `Check each plug and joint that you opened for oil${shield === undefined ? '' : `, through the holes and along the edges of the ${shield}`}. If a washer plug weeps, fit a new washer.`,
+    short: ({ shield }) => `Leak check${shield === undefined ? '' : ` through the ${shield}`}`,
     show: () => 'Each plug, dry, with a light on it.',
   },
   'wipe down': {

@@ -1,10 +1,27 @@
 import { joinPointer } from '../../base/index.js'
-import { type GearcaseInstance, keyOf, type OpeningLayout, servesAs, wheelMarkFor } from '../layout.js'
+import type { SecuredItem } from '../../spec/index.js'
+import {
+  type GearcaseInstance,
+  keyOf,
+  type OpeningLayout,
+  type ShieldLayout,
+  servesAs,
+  wheelMarkFor,
+} from '../layout.js'
 import { listUncured } from '../needs/filling.js'
+import { listUnsecured } from '../needs/securing.js'
 import { isLevelJudged, type OilJob } from '../oilJob.js'
 import { gearcaseAt, openingAt } from '../stepContext.js'
 import { closePart, drainJob, openOpening, turnTo } from './drainJob.js'
-import { checkPhase, drainPhase, fillPhase, isRechecked, needsWheelTurned, type Phase } from './phases.js'
+import {
+  checkPhase,
+  drainPhase,
+  fillPhase,
+  isRaised,
+  isRechecked,
+  needsWheelTurned,
+  type Phase,
+} from './phases.js'
 import { isOpen, type Writer, write, writeAt } from './writer.js'
 
 interface Task {
@@ -15,27 +32,56 @@ interface Task {
   readonly work: () => void
 }
 
-/** All jobs of the visit in one order: ready, on the ground, up once, down once, run, second checks, tidy up. */
+/** All jobs of the visit in one order: ready, on the ground, up once, down once, run, last looks, tidy up. */
 export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void {
   const changes = jobs.filter((job) => job.task === 'change')
   write(writer, 'read the manual')
   write(writer, 'wear protection')
   if (writer.context.mustNotRun) write(writer, 'carry to level ground')
   else {
-    if (changes.length > 0) write(writer, 'warm the oil')
+    if (changes.length > 0) {
+      secure(writer, 'before a run')
+      write(writer, 'warm the oil')
+    }
     park(writer)
   }
   const tasks = jobs.flatMap((job) => planTasks(writer, job))
   writeTasks(writer, jobs, tasks)
-  const again = jobs.filter(isRechecked)
-  if (again.length > 0) {
-    write(writer, 'short run')
-    park(writer)
+  if (changes.length > 0) {
+    runMachine(writer)
+    const again = jobs.filter(isRechecked)
+    for (const { emptied } of again) for (const one of emptied) writer.finished.delete(keyOf(one))
     const checks = again.flatMap((job) => planCheck(writer, job, true))
     writeTasks(writer, jobs, checks, true)
+    lookAgain(writer, jobs)
+    write(writer, 'take used oil away')
   }
-  if (changes.length > 0) write(writer, 'take used oil away')
   write(writer, 'record')
+}
+
+/** Guards are on already: what is in the way of the wheels goes, then the run, then everything is secure again. */
+function runMachine(writer: Writer): void {
+  secure(writer, 'before a run')
+  write(writer, 'clear away')
+  write(writer, 'short run')
+  park(writer)
+}
+
+/** After the run every joint is looked at that was not looked at since; then the plates that waited for it. */
+function lookAgain(writer: Writer, jobs: readonly OilJob[]): void {
+  for (const one of jobs.flatMap(({ emptied }) => emptied))
+    if (!gearcaseAt(writer.state, one).leaksCheckedSinceRun)
+      writeAt(writer, 'check for leaks', one.gearcase, one)
+  for (const shield of listShields(
+    writer,
+    jobs.flatMap(({ emptied }) => emptied),
+  ))
+    if (writer.state.shields[shield.path] === 'off') write(writer, 'refit shield', shield.path)
+}
+
+function secure(writer: Writer, when: SecuredItem['when']): void {
+  const { layout } = writer.context
+  for (const step of listUnsecured({ layout, state: writer.state }, when)) write(writer, step.do, step.on)
 }
 
 function park(writer: Writer): void {
@@ -59,7 +105,7 @@ function planTasks(writer: Writer, job: OilJob): readonly Task[] {
   }
   return [
     { job, phase: draining, last: false, work: drain },
-    { job, phase: filling, last: !isRechecked(job), work: () => fillJob(writer, job) },
+    { job, phase: filling, last: true, work: () => fillJob(writer, job) },
   ]
 }
 
@@ -86,13 +132,14 @@ function planCheck(writer: Writer, job: OilJob, toTopUp: boolean): readonly Task
 function writeTasks(writer: Writer, jobs: readonly OilJob[], tasks: readonly Task[], afterRun = false): void {
   const supports = listSupports(writer, tasks)
   chock(writer, supports)
-  if (afterRun) write(writer, 'let settle')
+  secure(writer, 'before work')
+  if (afterRun && tasks.length > 0) write(writer, 'let settle')
   for (const phase of ['before the lift', 'on stands', 'after the lift'] as const) {
     if (phase === 'on stands') raise(writer, supports)
     if (phase === 'after the lift' && supports.length > 0) write(writer, 'lower the machine')
     for (const task of tasks.filter((one) => one.phase === phase)) {
       task.work()
-      if (task.last) finish(writer, jobs, task.job)
+      if (task.last) finish(writer, jobs, task.job, afterRun || task.job.task === 'check')
     }
   }
 }
@@ -123,28 +170,44 @@ function raise(writer: Writer, supports: readonly string[]): void {
 }
 
 function takeOffShields(writer: Writer, job: OilJob): void {
-  for (const shield of listShields(writer, job.emptied))
-    if (writer.state.shields[shield] === 'on') write(writer, 'remove shield', shield)
+  for (const { path } of listShields(writer, job.emptied))
+    if (writer.state.shields[path] === 'on') write(writer, 'remove shield', path)
 }
 
-function listShields(writer: Writer, instances: readonly GearcaseInstance[]): readonly string[] {
+function listShields(writer: Writer, instances: readonly GearcaseInstance[]): readonly ShieldLayout[] {
   const needed = new Set(instances.flatMap(({ gearcase }) => gearcase.shields))
-  return [...writer.context.layout.shields.values()]
-    .filter((shield) => needed.has(shield.id) && shield.applies !== 'no')
-    .map((shield) => shield.path)
+  return [...writer.context.layout.shields.values()].filter(
+    (shield) => needed.has(shield.id) && shield.applies !== 'no',
+  )
 }
 
-/** Wiped and checked for leaks; a shield goes back once all behind it is finished. */
-function finish(writer: Writer, jobs: readonly OilJob[], job: OilJob): void {
+/** Wiped and, where nothing runs after it, checked for leaks; a shield goes back once all behind it is finished. */
+function finish(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLastLook: boolean): void {
+  const mustGoBack = listShields(writer, job.emptied).filter(
+    (shield) => isLastLook || goesBackBeforeRun(jobs, shield),
+  )
   for (const one of job.emptied) {
-    writeAt(writer, 'wipe down', one.gearcase, one)
-    writeAt(writer, 'check for leaks', one.gearcase, one)
+    const isHidden = mustGoBack.some(({ id }) => one.gearcase.shields.includes(id))
+    const isOpenedAgain = !isLastLook && !isHidden && isRechecked(job)
+    if (!isOpenedAgain && !gearcaseAt(writer.state, one).wipedDown)
+      writeAt(writer, 'wipe down', one.gearcase, one)
+    const isPlated = mustGoBack.some(({ shield }) => shield.guards === 'the underside')
+    if (isHidden && isPlated && !isLastLook) writeAt(writer, 'let a leak show', one.gearcase, one)
+    if (isHidden || isLastLook) writeAt(writer, 'check for leaks', one.gearcase, one)
     writer.finished.add(keyOf(one))
   }
   const open = jobs.filter(({ emptied }) => emptied.some((one) => !writer.finished.has(keyOf(one))))
   const stillOff = new Set(open.flatMap(({ emptied }) => listShields(writer, emptied)))
-  for (const shield of listShields(writer, job.emptied))
-    if (writer.state.shields[shield] === 'off' && !stillOff.has(shield)) write(writer, 'refit shield', shield)
+  for (const shield of mustGoBack)
+    if (writer.state.shields[shield.path] === 'off' && !stillOff.has(shield))
+      write(writer, 'refit shield', shield.path)
+}
+
+/** A plate under the machine waits for the last look, unless it needs the lift that is over by then. */
+function goesBackBeforeRun(jobs: readonly OilJob[], { id, shield }: ShieldLayout): boolean {
+  if (shield.guards !== 'the underside') return true
+  const behind = jobs.filter(({ emptied }) => emptied.some(({ gearcase }) => gearcase.shields.includes(id)))
+  return behind.some(isRaised) && !behind.some(isRechecked)
 }
 
 /** New oil into one oil space, judged as the manual says, and its upper openings closed. */

@@ -83,6 +83,19 @@ export function listUnchecked(
     .flatMap(({ gearcase, instance }) => draftAt('check for leaks', gearcase, instance))
 }
 
+/** Gearcases that were filled, ran, and were not looked at since: a leak shows once warm oil is thrown about. */
+export function listUncheckedSinceRun(
+  state: MutableState,
+  instances: readonly GearcaseInstance[],
+): readonly StepDraft[] {
+  return instances
+    .filter((one) => {
+      const { ranSinceFill, leaksChecked, leaksCheckedSinceRun } = gearcaseAt(state, one)
+      return wasOpened(state, one) && ranSinceFill && leaksChecked && !leaksCheckedSinceRun
+    })
+    .flatMap(({ gearcase, instance }) => draftAt('check for leaks', gearcase, instance))
+}
+
 function wasOpened(state: MutableState, { gearcase, instance }: GearcaseInstance): boolean {
   return (
     gearcase.openings.some((one) => openingAt(state, one, instance).everCracked) ||

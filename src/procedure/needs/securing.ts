@@ -1,4 +1,5 @@
 import { joinPointer } from '../../base/index.js'
+import type { SecuredItem } from '../../spec/index.js'
 import { wheelMarkFor } from '../layout.js'
 import { findJob } from '../oilJob.js'
 import {
@@ -19,6 +20,18 @@ export const SECURING_NEEDS = {
     state.ground === 'level' || [{ do: mustNotRun ? 'carry to level ground' : 'park on level ground' }],
   'engine-running': ({ state }) => state.engine === 'stopped' || [{ do: 'stop the engine' }],
   'not-chocked': ({ state }) => state.chocked.length > 0 || [{ do: 'chock the wheels' }],
+  'not-secured': (context) => noneOf(listUnsecured(context, 'before work')),
+  'not-secured-for-run': (context) => noneOf(listUnsecured(context, 'before a run')),
+  'not-cleared-away': ({ state }) =>
+    (state.chocked.length === 0 && Object.values(state.gearcases).every((one) => !one.panPlaced)) || [
+      { do: 'clear away' },
+    ],
+  'guard-off': ({ layout, state }) => {
+    const off = [...layout.shields.values()].filter(
+      ({ path, shield }) => shield.guards === 'moving parts' && state.shields[path] === 'off',
+    )
+    return noneOf(off.map(({ path }) => ({ do: 'refit shield', on: path })))
+  },
   'chocks-on-lifted-wheels': (context) => {
     const staying = listStayingAxles(context)
     return (
@@ -74,6 +87,18 @@ export const SECURING_NEEDS = {
     }
   },
 } satisfies Readonly<Record<string, Need>>
+
+/** Items of the sheet's list that are not secured, as the steps that do it. */
+export function listUnsecured(
+  { layout, state }: Pick<StepContext, 'layout' | 'state'>,
+  when: SecuredItem['when'],
+): readonly StepDraft[] {
+  return [...layout.parts.values()].flatMap((part) => {
+    if (part.kind !== 'secured item' || part.item.when !== when || state.secured.includes(part.path))
+      return []
+    return { do: 'secure the machine' as const, on: part.path }
+  })
+}
 
 function draftAtSupport(action: StepDraft['do'], support: string): StepDraft {
   return { do: action, on: joinPointer(['machine', 'supports', support]) }

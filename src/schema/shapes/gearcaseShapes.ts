@@ -38,7 +38,12 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     'magnet?': boolean(),
     place: leaf.place,
   })
-  const shield = part('shield', { ...named, fasteners: fasteners, place: leaf.place })
+  const shield = part('shield', {
+    ...named,
+    fasteners: fasteners,
+    place: leaf.place,
+    'guards?': ['moving parts', 'the underside', 'not stated'],
+  })
 
   const fill = object({
     drainAndRefill: values.volume.spec,

@@ -75,6 +75,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
       variants: map({ name: text.text, 'when?': leaf.condition }),
       axles: map({ name: text.text, wheels: count(1) }),
       supports: map({ at: text.text, 'jack?': text.text, 'axle?': text.id }),
+      'secure?': list({ item: text.text, how: text.text, when: ['before work', 'before a run'] }),
     },
     sources: map({
       title: text.text,
