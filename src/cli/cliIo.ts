@@ -29,8 +29,11 @@ export interface CliIo {
   readonly today: () => DateText
 }
 
-/** 0: nothing at or above `--level`; 1: findings; 2: usage, or a file that cannot be read. */
-export type ExitCode = 0 | 1 | 2
+/**
+ * 0: nothing at or above `--level`; 1: findings; 2: usage, or a file that cannot be read. By `--exit-code` of `due` also 3:
+ * something is due; 4: nothing is, as far as is known.
+ */
+export type ExitCode = 0 | 1 | 2 | 3 | 4
 
 /** The caller must change the command line or a file; exit code 2. */
 export class UsageError extends Error {

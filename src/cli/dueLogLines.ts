@@ -2,7 +2,7 @@ import { once } from 'node:events'
 import type { Readable, Writable } from 'node:stream'
 import type { Finding } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
-import type { DueOptions } from '../interval/index.js'
+import type { DueOptions, DueState } from '../interval/index.js'
 import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
 import { parseDocumentText } from '../schema/index.js'
@@ -30,6 +30,7 @@ export interface DueLogLinesSummary {
   readonly lines: number
   /** Lines without a log that can be judged. */
   readonly refused: number
+  readonly verdicts: ReadonlySet<DueState>
 }
 
 /** The answer to one line: a machine with its services, or the findings. */
@@ -51,15 +52,17 @@ export async function dueLogLines(options: DueLogLinesOptions): Promise<DueLogLi
   const { input, output, onProgress } = options
   let lines = 0
   let refused = 0
+  const verdicts = new Set<DueState>()
   for await (const one of readLines(input)) {
     lines += 1
     const answer = judgeLine(one, options)
     if (lines % PROGRESS === 0) onProgress?.(lines)
     if (answer === undefined) continue
     if (answer.due === undefined) refused += 1
+    else for (const { verdict } of answer.due) verdicts.add(verdict)
     if (!output.write(`${JSON.stringify(answer)}\n`)) await once(output, 'drain')
   }
-  return { lines, refused }
+  return { lines, refused, verdicts }
 }
 
 function judgeLine({ line, text, length }: TextLine, options: DueLogLinesOptions): DueAnswer | undefined {

@@ -68,7 +68,11 @@ line is a flat row instead, one service with its limits:
 A misspelt field makes its row "cannot tell" and gives a finding; other columns are passed over and named at the end.
 
 Options
-  --sheet SHEET          the sheet of the logs; may be repeated${DUE}${format('json')}
+  --sheet SHEET          the sheet of the logs; may be repeated${DUE}
+  --exit-code            exit code 3 when a service is due or overdue; 4 when none is, but one cannot be judged or there is none${format('json')}
+
+Exit code: 0 every document and line could be read, 1 findings in them, 2 usage error or a file that cannot be read;
+3 and 4 only by --exit-code, and after 1.
 `,
     plan: `Usage: drivetrain-service plan [options] <file or folder> ...
 

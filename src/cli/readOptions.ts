@@ -29,6 +29,8 @@ export interface Options {
   /** The machine of a telematics answer, by any of its numbers. */
   readonly equipment?: string
   readonly telematics: '2016' | '2020'
+  /** Whether something due makes the exit code. */
+  readonly exitCode?: boolean
 }
 
 const TEXT = { type: 'string' } as const
@@ -55,6 +57,7 @@ const FLAGS = {
   sheet: TEXTS,
   equipment: TEXT,
   telematics: TEXT,
+  'exit-code': { type: 'boolean' },
 } as const
 
 /** Options of some commands; every command has `--help`. */
@@ -97,6 +100,7 @@ export function readOptions(words: readonly string[], takes: readonly OptionName
     assume,
     sheets: values.sheet ?? [],
     equipment,
+    exitCode: values['exit-code'],
     telematics: oneOf('--telematics', values.telematics ?? '2020', ['2016', '2020']),
   })
 }
@@ -117,9 +121,13 @@ function refuseOtherOptions(name: string, rawName: string, takes: readonly Optio
   const taken: readonly string[] = ['help', ...takes]
   if (taken.includes(name)) return
   const near = suggestName(name, taken)
-  const problem = Object.hasOwn(FLAGS, name) ? 'is not an option of this command' : 'is unknown'
+  const problem = isOption(name) ? 'is not an option of this command' : 'is unknown'
   const hint = near === undefined ? '' : `; did you mean --${near}?`
   throw new UsageError(`${rawName} ${problem}${hint} (options: ${takes.map((one) => `--${one}`).join(', ')})`)
+}
+
+function isOption(name: string): name is keyof typeof FLAGS {
+  return Object.hasOwn(FLAGS, name)
 }
 
 const MINUS = /^\u2212(?=[0-9.])/
@@ -138,7 +146,7 @@ function keepNegatives(words: readonly string[]): string[] {
 
 function takesValue(word: string): boolean {
   const name = word.slice(2)
-  return word.startsWith('--') && name !== 'help' && Object.hasOwn(FLAGS, name)
+  return word.startsWith('--') && isOption(name) && FLAGS[name].type === 'string'
 }
 
 function oneOf<const Word extends string>(flag: string, word: string, words: readonly Word[]): Word {

@@ -27,7 +27,7 @@ const VISIT: readonly OptionName[] = [...DUE, 'ambient', 'service', 'edition', '
 
 const COMMANDS: Readonly<Record<keyof typeof HELP.commands, Command>> = {
   check: { run: runCheck, formats: ['json', 'sarif'], takes: ['today', 'level', 'format'] },
-  due: { run: runDue, formats: ['json'], takes: ['sheet', ...DUE, 'format'] },
+  due: { run: runDue, formats: ['json'], takes: ['sheet', ...DUE, 'exit-code', 'format'] },
   plan: { run: runPlan, formats: ['json', 'sarif'], takes: [...VISIT, 'level', 'format'] },
   card: { run: runCard, formats: ['json', 'sarif'], takes: ['out', ...VISIT, 'level', 'format'] },
   cues: { run: printCueList, formats: ['json', 'vtt'], takes: [...VISIT, 'level', 'format'] },

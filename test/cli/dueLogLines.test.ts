@@ -107,6 +107,29 @@ describe('due over logs that come one a line', () => {
     expect(logs.answers.map(({ machine }) => machine)).toEqual(['one'])
   })
 
+  it('ends with a code of its own when something is due, or cannot be judged, where that is asked for', async () => {
+    const row = (lastDate: string | null) => JSON.stringify({ lastDate, everyMonths: 6 })
+    const ends = async (text: string, ...words: readonly string[]) =>
+      (await run(['due', '-', '--exit-code', ...DAY, ...words], { [PIPED]: text })).code
+    expect(await ends(row('2023-10-01'))).toBe(0)
+    // Due soon, by 14 days.
+    expect(await ends(row('2023-04-10'))).toBe(0)
+    expect(await ends(`${row('2023-10-01')}\n${row('2023-04-06')}`)).toBe(3)
+    expect(await ends(`${row(null)}\n${row('2020-01-01')}`)).toBe(3)
+    expect(await ends(`${row('2023-10-01')}\n${row(null)}`)).toBe(4)
+    expect(await ends(`${row('2020-01-01')}\nno row`)).toBe(1)
+    // A query that failed sends nothing.
+    expect(await runCommand(['due', '-', '--exit-code', ...DAY], memoryIo({ [PIPED]: '' }))).toBe(4)
+    expect(await runCommand(['due', '-', ...DAY], memoryIo({ [PIPED]: '' }))).toBe(0)
+    expect(await ends(logLine('one'), SHEET)).toBe(3)
+    expect(await ends(`${logLine('one')}\n{}`, SHEET)).toBe(1)
+    expect((await run(['due', '-', ...DAY], { [PIPED]: row('2020-01-01') })).code).toBe(0)
+    expect((await run(['due', '-', SHEET, ...DAY], { [PIPED]: logLine('one') })).code).toBe(0)
+    expect(await runCommand(['due', 'examples/tind-4', '--exit-code', ...DAY], memoryIo())).toBe(3)
+    expect(await runCommand(['due', 'examples/tind-4', ...DAY], memoryIo())).toBe(0)
+    expect(await runCommand(['plan', 'examples/tind-4', '--exit-code', ...DAY], memoryIo())).toBe(2)
+  })
+
   it.each([
     [['due', '-', 'b.jsonl'], /expected one \.jsonl file or -, found 2/],
     [['due', 'a.jsonl', 'b.jsonl'], /expected one \.jsonl file or -, found 2/],
@@ -168,7 +191,7 @@ describe('due over logs that come one a line', () => {
     })
     const chooseOptions = () => options
     const summary = await dueLogLines({ input, output, sheets: [sheet], today: TODAY, chooseOptions })
-    expect(summary).toEqual({ lines: 300, refused: 0 })
+    expect(summary).toMatchObject({ lines: 300, refused: 0 })
     expect(ahead).toBeLessThan(10)
   })
 })

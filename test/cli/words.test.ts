@@ -18,6 +18,7 @@ const OPTIONS = [
     'sheet',
     'equipment',
     'telematics',
+    'exit-code',
   ],
 ] as OptionName[]
 const read = (...words: readonly string[]) => readOptions(words, OPTIONS, memoryIo())
@@ -83,6 +84,7 @@ describe('the words of a command line', () => {
         'e',
         '--telematics',
         '2016',
+        '--exit-code',
       ],
     ]
     expect(read(...words)).toEqual({
@@ -104,6 +106,7 @@ describe('the words of a command line', () => {
       sheets: ['x', 'y'],
       equipment: 'e',
       telematics: '2016',
+      exitCode: true,
     })
     expect(read('-h').help).toBe(true)
   })

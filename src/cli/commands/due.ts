@@ -1,3 +1,4 @@
+import { DUE_STATES, type DueState } from '../../interval/index.js'
 import { en } from '../../message/en/index.js'
 import { explain } from '../../message/index.js'
 import { type ListedDue, listDue } from '../../service/index.js'
@@ -28,7 +29,14 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
   }))
   if (options.format === 'json') io.print(JSON.stringify({ today: options.today, machines }, null, 2))
   else for (const { name, due } of machines) io.print(`${safeLine(name)}\n${due.map(describe).join('\n')}\n`)
-  return 0
+  return exitCodeOf(new Set(machines.flatMap(({ due }) => due.map(({ verdict }) => verdict))), options)
+}
+
+/** What is not known has a code of its own, and so has an input without a verdict. */
+function exitCodeOf(verdicts: ReadonlySet<DueState>, { exitCode }: Options): ExitCode {
+  if (exitCode !== true) return 0
+  if (verdicts.has('overdue') || verdicts.has('due')) return 3
+  return verdicts.has('cannot tell') || verdicts.size === 0 ? 4 : 0
 }
 
 function describe(line: ListedDue): string {
@@ -58,7 +66,8 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
       io.printError(`${judged.lines} lines, ${bad} with errors.`)
       if (judged.columnsNotRead.length > 0)
         io.printError(safeLine(`Columns not read: ${judged.columnsNotRead.join(', ')}.`))
-      return bad > 0 ? 1 : 0
+      const verdicts = DUE_STATES.filter((state) => judged.states[state] > 0)
+      return bad > 0 ? 1 : exitCodeOf(new Set(verdicts), options)
     }
     const judged = await dueLogLines({
       input,
@@ -70,7 +79,7 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
       onProgress: (count) => io.printError(`${count} lines`),
     })
     io.printError(`${judged.lines} lines, ${judged.refused} with errors.`)
-    return judged.refused > 0 ? 1 : 0
+    return judged.refused > 0 ? 1 : exitCodeOf(judged.verdicts, options)
   } catch (error) {
     if (error instanceof Error && 'code' in error && 'syscall' in error)
       throw unreadable(path ?? 'standard input', error)
