@@ -71,10 +71,12 @@ export function cautionLines(
   cautions: readonly Reason[],
   from: JsonPointer,
 ): CardCaution[] {
-  return cautions.flatMap((caution, index) => {
+  return cautions.flatMap((caution, index): CardCaution[] => {
     if (caution.code === 'service/manual-first' || caution.code === 'service/licensed-work') return []
     const line = reasonLine(context, caution, `${from}/${index}`)
-    return [caution.params['signal'] === undefined ? { word: context.words.labels.caution, line } : { line }]
+    const { signal } = caution.params
+    if (signal === undefined) return [{ word: context.words.labels.caution, line }]
+    return [signal === 'notice' ? { notice: true, line } : { line }]
   })
 }
 

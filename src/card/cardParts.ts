@@ -64,6 +64,8 @@ export interface CardSteps {
 /** `word` comes first, where the sentence does not state the severity itself. */
 export interface CardCaution {
   readonly word?: string
+  /** About damage alone: without the safety alert symbol, which ANSI Z535.6 keeps for injury. */
+  readonly notice?: true
   readonly line: Line
 }
 

@@ -54,7 +54,7 @@ function cautionsHtml({ cautions: { label, cautions } }: CardModel) {
   return element(
     'aside.cautions',
     { ariaLabel: label },
-    cautionSign(),
+    cautions.every(({ notice }) => notice) ? undefined : cautionSign(),
     element('ul', { role: 'list' }, items),
   )
 }

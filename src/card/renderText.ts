@@ -45,8 +45,8 @@ function partLines(part: CardPart, { extent }: CardModel): string[] {
       return part.groups.flatMap(({ heading, steps }) => [
         write(heading),
         ...steps.flatMap((step) => [
-          ...step.cautions.flatMap(({ word, line }) =>
-            under('  !! ', word === undefined ? write(line) : `${word}: ${write(line)}`),
+          ...step.cautions.flatMap(({ word, notice, line }) =>
+            under(notice ? '  -- ' : '  !! ', word === undefined ? write(line) : `${word}: ${write(line)}`),
           ),
           ...under(
             `[ ] ${String(step.number).padStart(2)}. `,
@@ -105,8 +105,8 @@ export function renderText(card: CardModel): string {
     ...(card.header === undefined ? [] : under('', write(card.header))),
     ...card.authority.flatMap((sentence) => under('! ', sentence)),
     ...card.facts.flatMap(({ label, value }) => under('', `${label}: ${write(value)}`)),
-    ...card.cautions.cautions.flatMap(({ word, line }) =>
-      under('!! ', word === undefined ? write(line) : `${word}: ${write(line)}`),
+    ...card.cautions.cautions.flatMap(({ word, notice, line }) =>
+      under(notice ? '-- ' : '!! ', word === undefined ? write(line) : `${word}: ${write(line)}`),
     ),
   ]
   for (const section of card.sections) {

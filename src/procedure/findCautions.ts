@@ -1,11 +1,14 @@
 import { type Reason, readPointer, splitPointer } from '../base/index.js'
 import type { Gearcase, Opening, SpecSheet, Step } from '../spec/index.js'
-import type { HazardCode } from './actionRow.js'
+import { HAZARD, type HazardCode } from './actionRow.js'
 import { ACTIONS } from './actions.js'
 import { procedureReason } from './codes.js'
 
-/** The hazards of the step's action, but washers only where the part has one, tapers only where turns tighten it. */
-export function findCautions(sheet: SpecSheet, step: Step): readonly Reason<HazardCode>[] {
+/**
+ * The hazards of the step's action, but washers only where the part has one, tapers only where turns tighten it. Oil of
+ * about 60 °C or more burns in seconds: where `isOilHot`, hot oil is a warning, the same at every step of a visit.
+ */
+export function findCautions(sheet: SpecSheet, step: Step, isOilHot = false): readonly Reason<HazardCode>[] {
   const openings = listOpenings(sheet, step)
   const fits: Partial<Record<HazardCode, boolean>> = {
     'procedure/caution-weeping-washer': openings.some(hasWasher),
@@ -13,7 +16,9 @@ export function findCautions(sheet: SpecSheet, step: Step): readonly Reason<Haza
   }
   return ACTIONS[step.do].hazards
     .filter((hazard) => fits[hazard.code] ?? true)
-    .map(({ code, signal }) => procedureReason(code, { signal }))
+    .map(({ code, signal }) =>
+      procedureReason(code, { signal: isOilHot && code === HAZARD.hotOil.code ? 'warning' : signal }),
+    )
 }
 
 /** The step's own opening, or every opening of its gearcase. */

@@ -80,7 +80,7 @@ export interface ServiceCodes {
   // Cautions for the whole visit
   'service/manual-first': Record<never, never>
   'service/licensed-work': Record<never, never>
-  'service/used-oil-rules': Record<never, never>
+  'service/used-oil-rules': { signal: 'notice' }
   // Requests
   'service/wrong-sheet': {
     required: Because | string

@@ -1,10 +1,11 @@
 import { dropUndefined, type Reason, readPointer } from '../base/index.js'
 import { ACTIONS, findCautions, showsFigure } from '../procedure/index.js'
-import type { SecuredItem, SpecSheet, Step, Support } from '../spec/index.js'
+import { compareQuantities, type TemperatureUnit } from '../quantity/index.js'
+import type { Leaf, Resolved, SecuredItem, SpecSheet, SpecValue, Step, Support } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
-import { gearcaseOf, type WaitPlan } from './planWaits.js'
+import { gearcaseOf, upperEnd, type WaitPlan } from './planWaits.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedOil, PlannedStep, PlannedTightening, VisitPlan } from './visitPlan.js'
 
@@ -28,10 +29,13 @@ export function planSteps(
   const supplies = new Set<string>()
   const refitted = new Set<string>()
   const pointer = (list: string, place: number) => (place >= 0 ? `/${list}/${place}` : undefined)
+  const isOilHot = figures.figures.some(
+    ({ role, resolved }) => role === 'drain temperature' && isHot(resolved),
+  )
   const steps = procedure.steps.map((step): PlannedStep => {
     const { id, do: action, on, at, note, values = {} } = step
     const row = ACTIONS[action]
-    const cautions = findCautions(sheet, step).filter(({ code }) => !said.has(code))
+    const cautions = findCautions(sheet, step, isOilHot).filter(({ code }) => !said.has(code))
     for (const { code } of cautions) said.add(code)
     for (const supply of row.supplies) supplies.add(supply)
     if (action === 'refit shield' && on !== undefined) refitted.add(on)
@@ -77,6 +81,20 @@ function findShield(sheet: SpecSheet, { do: action, on }: Step, refitted: Readon
   const shields = (gearcase && sheet.gearcases[gearcase]?.shields) || []
   const back = shields.find((id) => refitted.has(`/shields/${id}`))
   return back === undefined ? undefined : sheet.shields?.[back]?.name
+}
+
+/** Water of 60 °C scalds in about 3 s (web pages that quote scald times, excerpts read); the same for oil is a house rule. */
+const BURNS_IN_SECONDS = { value: 60, unit: 'degC' } as const
+
+/** Whether a drain temperature, or one that it may be, reaches that. */
+function isHot(resolved: Resolved<Leaf>): boolean {
+  if (resolved.kind === 'not stated') return false
+  const values =
+    resolved.kind === 'cannot tell' ? resolved.candidates.map(({ value }) => value) : [resolved.value]
+  return values.some((value) => {
+    const highest = upperEnd(value as SpecValue<TemperatureUnit>)
+    return highest !== undefined && compareQuantities(highest, BURNS_IN_SECONDS) >= 0
+  })
 }
 
 function findOil(sheet: SpecSheet, oil: readonly PlannedOil[], step: Step): number {

@@ -132,7 +132,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     cautions: [
       serviceReason('service/manual-first', {}),
       serviceReason('service/licensed-work', {}),
-      ...(changes.length > 0 ? [serviceReason('service/used-oil-rules', {})] : []),
+      ...(changes.length > 0 ? [serviceReason('service/used-oil-rules', { signal: 'notice' })] : []),
     ],
     time,
     usedOil,

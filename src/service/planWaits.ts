@@ -161,8 +161,8 @@ function secondsOf(time: Quantity): number {
   return Math.ceil(convertAmount(time, 's').value)
 }
 
-/** The longest wait that a printed time can mean. */
-function upperEnd<U extends Unit>(value: SpecValue<U> | undefined): Quantity<U> | undefined {
+/** The highest that a printed value can mean, such as the longest wait. */
+export function upperEnd<U extends Unit>(value: SpecValue<U> | undefined): Quantity<U> | undefined {
   if (value === undefined || value.kind === 'not stated') return undefined
   if (value.kind === 'limits' && value.min === undefined && value.max === undefined) return undefined
   return nearestQuantity(statedEnds(readBand(value, value.unit)).high, value.unit, value.unit)

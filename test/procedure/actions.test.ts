@@ -141,6 +141,20 @@ describe('findCautions', () => {
     expect(codesOf({ id: 'a', do: 'read the manual' })).toEqual([])
   })
 
+  test('hot oil is a caution, and a warning where the oil is hot; no other word changes', () => {
+    const out: Step = { id: 'a', do: 'take out', on: '/gearcases/box/openings/drain' }
+    const wordsOf = (hot: boolean) =>
+      findCautions(taper, out, hot).map(({ code, params }) => [code, params['signal']])
+    expect(wordsOf(false)).toEqual([
+      ['procedure/caution-hot-oil', 'caution'],
+      ['procedure/caution-oil-on-skin', 'caution'],
+    ])
+    expect(wordsOf(true)).toEqual([
+      ['procedure/caution-hot-oil', 'warning'],
+      ['procedure/caution-oil-on-skin', 'caution'],
+    ])
+  })
+
   test('every step of a built procedure can be asked', () => {
     for (const step of build(varietySheet, ['change']).steps)
       for (const caution of findCautions(varietySheet, step))

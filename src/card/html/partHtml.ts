@@ -1,6 +1,7 @@
 import type { Element, ElementContent } from 'hast'
 import type {
   CardBlanks,
+  CardCaution,
   CardCell,
   CardFigurePanel,
   CardList,
@@ -86,12 +87,17 @@ function panelHtml(panel: CardFigurePanel, marks: Marks): Element {
   return plain('article.plate', head, plain('dl', rows))
 }
 
+function cautionBox(caution: CardCaution): Element {
+  const text = plain('div', cautionHtml(caution))
+  return caution.notice ? plain('div.caution.notice', text) : plain('div.caution', cautionSign(), text)
+}
+
 function stepHtml({ number, cautions, full, short, note }: CardStep, extent: CardModel['extent']): Element {
   const text = lineHtml(extent === 'full' ? full : short)
   const below = note === undefined ? undefined : plain('div.note', lineHtml(note))
   return plain(
     'li',
-    cautions.map((caution) => plain('div.caution', cautionSign(), plain('div', cautionHtml(caution)))),
+    cautions.map(cautionBox),
     plain('div.step', box(), plain('span.number', String(number)), plain('div', text, below)),
   )
 }

@@ -71,6 +71,7 @@ li>.box{margin-top:.2em}
 .number{flex:none;min-width:1.5em;text-align:end;font-weight:700;font-variant-numeric:tabular-nums}
 .step .printed,.step .computed{font-weight:700}
 .caution{display:flex;gap:9px;background:var(--warn);border:2px solid var(--ink);padding:4px 9px;margin:3px 0 5px}
+.caution.notice{background:none}
 .blanks{margin-bottom:10px}
 .fields{display:flex;flex-wrap:wrap;gap:10px 28px}
 .blank{display:flex;flex:1 1 150px;align-items:flex-end;gap:7px;min-height:1.9em}

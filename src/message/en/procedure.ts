@@ -1,6 +1,6 @@
 import type { AtPart, ProcedureCodes } from '../../procedure/index.js'
 import type { Texts } from '../catalogue.js'
-import { article, capital, factNames } from './words.js'
+import { article, capital, factNames, SIGNAL_WORDS } from './words.js'
 
 /** `the drain plug of the front differential (left)`; `fallback` where no part is named. */
 function the({ part, gearcase, instance }: AtPart, fallback: string): string {
@@ -14,13 +14,6 @@ function the({ part, gearcase, instance }: AtPart, fallback: string): string {
 function at({ step }: AtPart): string {
   return step === undefined ? '' : ` (step “${step}”)`
 }
-
-const WORDS = {
-  danger: 'DANGER',
-  warning: 'WARNING',
-  caution: 'CAUTION',
-  notice: 'NOTICE',
-} as const
 
 export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/manual-not-read': (params) =>
@@ -191,31 +184,31 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/second-lift': ({ gearcase }) =>
     `The second level check of the ${gearcase}, after the run, needs a second lift.`,
   'procedure/caution-machine-may-move': ({ signal }) =>
-    `${WORDS[signal]}: A machine that rolls away can crush you. Set the parking brake, take out the key and chock the wheels.`,
+    `${SIGNAL_WORDS[signal]}: A machine that rolls away can crush you. Set the parking brake, take out the key and chock the wheels.`,
   'procedure/caution-must-not-run': ({ signal }) =>
-    `${WORDS[signal]}: Gears that turn in water, in dirt or without oil are ruined in minutes. Do not run or tow the machine until the oil of every gearcase concerned is changed.`,
+    `${SIGNAL_WORDS[signal]}: Gears that turn in water, in dirt or without oil are ruined in minutes. Do not run or tow the machine until the oil of every gearcase concerned is changed.`,
   'procedure/caution-exhaust': ({ signal }) =>
-    `${WORDS[signal]}: Exhaust gas kills. Run the engine outdoors, or lead the exhaust out of the building.`,
+    `${SIGNAL_WORDS[signal]}: Exhaust gas kills. Run the engine outdoors, or lead the exhaust out of the building.`,
   'procedure/caution-lifting': ({ signal }) =>
-    `${WORDS[signal]}: A raised machine can fall and kill. Keep clear of it while the jack moves, and never work under a jack.`,
+    `${SIGNAL_WORDS[signal]}: A raised machine can fall and kill. Keep clear of it while the jack moves, and never work under a jack.`,
   'procedure/caution-parking-brake': ({ signal }) =>
-    `${WORDS[signal]}: A parking brake on the lifted axle or on its driveline may hold nothing. Only chocked wheels on the ground hold the machine.`,
+    `${SIGNAL_WORDS[signal]}: A parking brake on the lifted axle or on its driveline may hold nothing. Only chocked wheels on the ground hold the machine.`,
   'procedure/caution-stands': ({ signal }) =>
-    `${WORDS[signal]}: A stand that is too weak or slips lets the machine fall. Use rated stands on firm ground and push against the machine to make sure that it is steady.`,
+    `${SIGNAL_WORDS[signal]}: A stand that is too weak or slips lets the machine fall. Use rated stands on firm ground and push against the machine to make sure that it is steady.`,
   'procedure/caution-hot-oil': ({ signal }) =>
-    `${WORDS[signal]}: Hot oil burns. Let it cool until it is warm, and keep face and hands clear of it.`,
+    `${SIGNAL_WORDS[signal]}: Hot oil burns. Let it cool until it is warm, and keep face and hands clear of it.`,
   'procedure/caution-oil-on-skin': ({ signal }) =>
-    `${WORDS[signal]}: Used oil harms the skin. Wear gloves, and wash with soap afterwards.`,
+    `${SIGNAL_WORDS[signal]}: Used oil harms the skin. Wear gloves, and wash with soap afterwards.`,
   'procedure/caution-wheel-turns': ({ signal }) =>
-    `${WORDS[signal]}: The other wheel may turn too and catch a hand. Make sure that nobody touches it.`,
+    `${SIGNAL_WORDS[signal]}: The other wheel may turn too and catch a hand. Make sure that nobody touches it.`,
   'procedure/caution-chips': ({ signal }) =>
-    `${WORDS[signal]}: Chips or pieces on the magnet mean damage inside. Do not refill; have it inspected.`,
+    `${SIGNAL_WORDS[signal]}: Chips or pieces on the magnet mean damage inside. Do not refill; have it inspected.`,
   'procedure/caution-used-oil': ({ signal }) =>
-    `${WORDS[signal]}: Used oil spoils soil and water. Keep it in a sound, closed container marked as used oil.`,
+    `${SIGNAL_WORDS[signal]}: Used oil spoils soil and water. Keep it in a sound, closed container marked as used oil.`,
   'procedure/caution-weeping-washer': ({ signal }) =>
-    `${WORDS[signal]}: A plug that weeps at its washer needs a new washer, never more torque.`,
+    `${SIGNAL_WORDS[signal]}: A plug that weeps at its washer needs a new washer, never more torque.`,
   'procedure/caution-weeping-taper': ({ signal }) =>
-    `${WORDS[signal]}: A taper plug that weeps may be turned further, but only within the turns that the manual gives.`,
+    `${SIGNAL_WORDS[signal]}: A taper plug that weeps may be turned further, but only within the turns that the manual gives.`,
   'procedure/caution-sharp-scraper': ({ signal }) =>
-    `${WORDS[signal]}: Scrapers and stuck washers cut. Pull away from your hand, and do not score the seal face.`,
+    `${SIGNAL_WORDS[signal]}: Scrapers and stuck washers cut. Pull away from your hand, and do not score the seal face.`,
 }

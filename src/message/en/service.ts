@@ -1,7 +1,7 @@
 import type { PartName, ServiceCodes } from '../../service/index.js'
 import type { Texts } from '../catalogue.js'
 import { cardWords } from './card.js'
-import { capital, factNames, METER } from './words.js'
+import { capital, factNames, METER, SIGNAL_WORDS } from './words.js'
 
 const SUPPLIES: Readonly<Record<string, string>> = {
   rags: 'rags',
@@ -134,8 +134,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/used-oil-open': ({ part }) => `Quantity of used oil not known (${partText(part)}).`,
   'service/manual-first': () => "The machine's own manual and the local codes come before this card.",
   'service/licensed-work': () => 'Leave work that needs a licence to people who hold one.',
-  'service/used-oil-rules': () =>
-    'Take used oil to a collection point in a sound, closed container marked as used oil.',
+  'service/used-oil-rules': ({ signal }) =>
+    `${SIGNAL_WORDS[signal]}: Take used oil to a collection point in a sound, closed container marked as used oil.`,
   'service/wrong-sheet': ({ required, revision, given, givenRevision }) =>
     `Expected sheet ${required} revision ${revision}, found ${given} revision ${givenRevision}.`,
   'service/service-not-on-sheet': ({ service, known }, say) =>

@@ -37,3 +37,11 @@ function startsWithVowelSound(word: string): boolean {
   if (/^[A-Z]+$/.test(word)) return /^[AEFHILMNORSX]/.test(word)
   return /^[aeiou]|^hour/i.test(word) && !/^(uni|use|usu|eu|one)/i.test(word)
 }
+
+/** Signal words in the sense of ANSI Z535.6. */
+export const SIGNAL_WORDS = {
+  danger: 'DANGER',
+  warning: 'WARNING',
+  caution: 'CAUTION',
+  notice: 'NOTICE',
+} as const
