@@ -1,6 +1,8 @@
 // Generated from the files of the rules by `npm run generate`.
 import { rule as fillDryFillFarAboveRefill } from './fill/dry-fill-far-above-refill.js'
+import { rule as fillImplausibleLevelDepth } from './fill/implausible-level-depth.js'
 import { rule as fillImplausibleRefill } from './fill/implausible-refill.js'
+import { rule as fillMinutesWithEngineRunning } from './fill/minutes-with-engine-running.js'
 import { rule as fillPortionLargerThanRefill } from './fill/portion-larger-than-refill.js'
 import { rule as fillRefillLargerThanDryFill } from './fill/refill-larger-than-dry-fill.js'
 import { rule as intervalFirstLongerThanRepeat } from './interval/first-longer-than-repeat.js'
@@ -19,6 +21,7 @@ import { rule as logVariantContradicted } from './log/variant-contradicted.js'
 import { rule as oilAdditiveCountedTwice } from './oil/additive-counted-twice.js'
 import { rule as oilAdditiveExceedsRefill } from './oil/additive-exceeds-refill.js'
 import { rule as oilAmbientGap } from './oil/ambient-gap.js'
+import { rule as oilUnknownCategory } from './oil/unknown-category.js'
 import { rule as oilUnknownEdition } from './oil/unknown-edition.js'
 import { rule as oilUnknownGrade } from './oil/unknown-grade.js'
 import { rule as oilViscosityOutsideGrade } from './oil/viscosity-outside-grade.js'
@@ -59,6 +62,7 @@ import { rule as sealNoneAtOpening } from './seal/none-at-opening.js'
 import { rule as sealNoneBesideSeal } from './seal/none-beside-seal.js'
 import { rule as sealNoneOnParallelThread } from './seal/none-on-parallel-thread.js'
 import { rule as sealORingSizeDiffers } from './seal/o-ring-size-differs.js'
+import { rule as sealSealantOnDryThread } from './seal/sealant-on-dry-thread.js'
 import { rule as sealWasherDoesNotFit } from './seal/washer-does-not-fit.js'
 import { rule as specConditionEmpty } from './spec/condition-empty.js'
 import { rule as specDanglingReference } from './spec/dangling-reference.js'
@@ -67,7 +71,9 @@ import { rule as specDrainNotNamed } from './spec/drain-not-named.js'
 import { rule as specGearcaseWithoutChange } from './spec/gearcase-without-change.js'
 import { rule as specIdUsedTwice } from './spec/id-used-twice.js'
 import { rule as specImplausibleDrainTemperature } from './spec/implausible-drain-temperature.js'
+import { rule as specImplausibleMass } from './spec/implausible-mass.js'
 import { rule as specInstancesWithoutPer } from './spec/instances-without-per.js'
+import { rule as specLevelOnRaisedEnd } from './spec/level-on-raised-end.js'
 import { rule as specLimitsReversed } from './spec/limits-reversed.js'
 import { rule as specModelYearsReversed } from './spec/model-years-reversed.js'
 import { rule as specNoFillOpening } from './spec/no-fill-opening.js'
@@ -81,44 +87,51 @@ import { rule as specPeriodAsHours } from './spec/period-as-hours.js'
 import { rule as specSerialRangeWrong } from './spec/serial-range-wrong.js'
 import { rule as specSheetNotFound } from './spec/sheet-not-found.js'
 import { rule as specSheetOfOtherRevision } from './spec/sheet-of-other-revision.js'
+import { rule as specSourceDateInTheFuture } from './spec/source-date-in-the-future.js'
 import { rule as specSupportOnAnotherAxle } from './spec/support-on-another-axle.js'
 import { rule as specToleranceTooLarge } from './spec/tolerance-too-large.js'
 import { rule as specUnitOfOtherMeasure } from './spec/unit-of-other-measure.js'
 import { rule as specUnknownVariant } from './spec/unknown-variant.js'
 import { rule as specVariantsOverlap } from './spec/variants-overlap.js'
 import { rule as specWheelMarkMissing } from './spec/wheel-mark-missing.js'
+import { rule as stockImplausibleDensity } from './stock/implausible-density.js'
+import { rule as stockImplausiblePourPoint } from './stock/implausible-pour-point.js'
 import { rule as stockOpenedLargerThanSize } from './stock/opened-larger-than-size.js'
 import { rule as stockViscositiesSwapped } from './stock/viscosities-swapped.js'
 import { rule as threadDesignationUnreadable } from './thread/designation-unreadable.js'
 import { rule as toolboxCalibrationInTheFuture } from './toolbox/calibration-in-the-future.js'
 import { rule as toolboxDeclaredRangeReversed } from './toolbox/declared-range-reversed.js'
 import { rule as toolboxImplausibleAccuracy } from './toolbox/implausible-accuracy.js'
+import { rule as toolboxImplausibleLoadRating } from './toolbox/implausible-load-rating.js'
 import { rule as toolboxScaleWrong } from './toolbox/scale-wrong.js'
 import { rule as toolboxScalesDisagree } from './toolbox/scales-disagree.js'
 import { rule as toolboxVesselGraduation } from './toolbox/vessel-graduation.js'
 import { rule as torqueAboveProofLoad } from './torque/above-proof-load.js'
 import { rule as torqueFillAndDrainFarApart } from './torque/fill-and-drain-far-apart.js'
 import { rule as torqueFillAndDrainSwapped } from './torque/fill-and-drain-swapped.js'
+import { rule as torqueImplausibleAngle } from './torque/implausible-angle.js'
+import { rule as torqueImplausibleTurns } from './torque/implausible-turns.js'
 import { rule as torqueLargeForDrive } from './torque/large-for-drive.js'
 import { rule as torqueSlipAtPlug } from './torque/slip-at-plug.js'
 import { rule as torqueSmallForClass } from './torque/small-for-class.js'
 import { rule as torqueStagesNotRising } from './torque/stages-not-rising.js'
 import { rule as torqueTurnsOnParallelThread } from './torque/turns-on-parallel-thread.js'
 import { rule as torqueTurnsReversed } from './torque/turns-reversed.js'
+import { rule as torqueUnknownClass } from './torque/unknown-class.js'
 
 /** Every rule that `checkDocuments` runs, room by room, but for the one on unused waivers, which runs last. */
 // biome-ignore format: generated, one room a line
 export const allRules: readonly AnyRule[] = [
-  specConditionEmpty, specDanglingReference, specDrainAtMarkUp, specDrainNotNamed, specGearcaseWithoutChange, specIdUsedTwice, specImplausibleDrainTemperature, specInstancesWithoutPer, specLimitsReversed, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideOfOtherKind, specOverrideTargetMissing, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specSupportOnAnotherAxle, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap, specWheelMarkMissing,
+  specConditionEmpty, specDanglingReference, specDrainAtMarkUp, specDrainNotNamed, specGearcaseWithoutChange, specIdUsedTwice, specImplausibleDrainTemperature, specImplausibleMass, specInstancesWithoutPer, specLevelOnRaisedEnd, specLimitsReversed, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideOfOtherKind, specOverrideTargetMissing, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specSourceDateInTheFuture, specSupportOnAnotherAxle, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap, specWheelMarkMissing,
   threadDesignationUnreadable,
   quantityIntervalDistancesDiffer, quantitySecondUnitDisagrees, quantitySecondUnitSlip,
-  torqueAboveProofLoad, torqueFillAndDrainFarApart, torqueFillAndDrainSwapped, torqueLargeForDrive, torqueSlipAtPlug, torqueSmallForClass, torqueStagesNotRising, torqueTurnsOnParallelThread, torqueTurnsReversed,
-  sealCrushWasherReused, sealMaterialNotForOil, sealNoneAtOpening, sealNoneBesideSeal, sealNoneOnParallelThread, sealORingSizeDiffers, sealWasherDoesNotFit,
-  oilAdditiveCountedTwice, oilAdditiveExceedsRefill, oilAmbientGap, oilUnknownEdition, oilUnknownGrade, oilViscosityOutsideGrade,
-  fillDryFillFarAboveRefill, fillImplausibleRefill, fillPortionLargerThanRefill, fillRefillLargerThanDryFill,
+  torqueAboveProofLoad, torqueFillAndDrainFarApart, torqueFillAndDrainSwapped, torqueImplausibleAngle, torqueImplausibleTurns, torqueLargeForDrive, torqueSlipAtPlug, torqueSmallForClass, torqueStagesNotRising, torqueTurnsOnParallelThread, torqueTurnsReversed, torqueUnknownClass,
+  sealCrushWasherReused, sealMaterialNotForOil, sealNoneAtOpening, sealNoneBesideSeal, sealNoneOnParallelThread, sealORingSizeDiffers, sealSealantOnDryThread, sealWasherDoesNotFit,
+  oilAdditiveCountedTwice, oilAdditiveExceedsRefill, oilAmbientGap, oilUnknownCategory, oilUnknownEdition, oilUnknownGrade, oilViscosityOutsideGrade,
+  fillDryFillFarAboveRefill, fillImplausibleLevelDepth, fillImplausibleRefill, fillMinutesWithEngineRunning, fillPortionLargerThanRefill, fillRefillLargerThanDryFill,
   intervalFirstLongerThanRepeat, intervalFractionalPeriod, intervalImpliedSpeed, intervalLogSpeed, intervalMonthsAsDays, intervalSevereLongerThanRepeat, intervalWindowNotBelowRepeat,
   logDateInTheFuture, logPauseReversed, logRecordOfOtherMachine, logUnknownPart, logUsedBeforeCommissioned, logVariantContradicted,
-  toolboxCalibrationInTheFuture, toolboxDeclaredRangeReversed, toolboxImplausibleAccuracy, toolboxScaleWrong, toolboxScalesDisagree, toolboxVesselGraduation,
-  stockOpenedLargerThanSize, stockViscositiesSwapped,
+  toolboxCalibrationInTheFuture, toolboxDeclaredRangeReversed, toolboxImplausibleAccuracy, toolboxImplausibleLoadRating, toolboxScaleWrong, toolboxScalesDisagree, toolboxVesselGraduation,
+  stockImplausibleDensity, stockImplausiblePourPoint, stockOpenedLargerThanSize, stockViscositiesSwapped,
   recordDateInTheFuture, recordDrainNotOpened, recordDrainedFarBelowRefill, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordMoreThanContainerHeld, recordOilNotPermitted, recordOtherPartNumber, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordShieldNotRefitted, recordTighteningMethodDiffers, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach, recordWrenchOutOfCalibration,
 ]

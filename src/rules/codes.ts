@@ -2,7 +2,15 @@ import type { Params } from '../base/index.js'
 import type { IntervalCodes, MeterCodes } from '../interval/index.js'
 import type { GradeSystem } from '../oil/index.js'
 import type { ProcedureCodes } from '../procedure/index.js'
-import type { Figure, FigureSlip, Measure, TorqueUnit, Unit, VolumeUnit } from '../quantity/index.js'
+import type {
+  Figure,
+  FigureSlip,
+  MassUnit,
+  Measure,
+  TorqueUnit,
+  Unit,
+  VolumeUnit,
+} from '../quantity/index.js'
 import type { OpeningRole, PrintedValue } from '../spec/index.js'
 import type { SlipFactor } from '../torque/index.js'
 import type { SerialMistake } from './lookup/serialMistake.js'
@@ -63,7 +71,10 @@ export interface RuleCodes {
   'spec/drain-at-mark-up': { opening: string }
   'spec/drain-not-named': { opening: string; gearcase: string }
   'spec/implausible-drain-temperature': { gearcase: string; temperature: PrintedValue }
+  'spec/level-on-raised-end': { gearcase: string; raised: 'nothing' | 'one end' }
   'spec/gearcase-without-change': { gearcase: string }
+  'spec/source-date-in-the-future': { date: string; today: string }
+  'spec/implausible-mass': { mass: PrintedValue }
   // quantity, thread, torque
   'quantity/interval-distances-differ': { first: Printed; second: Printed }
   'quantity/second-unit-disagrees': TwoPrinted & {
@@ -88,6 +99,9 @@ export interface RuleCodes {
   'torque/turns-reversed': { part: string; min: Figure; max: Figure }
   'torque/small-for-class': BoltLoad
   'torque/fill-and-drain-far-apart': { gearcase: string; high: PrintedValue; low: PrintedValue }
+  'torque/implausible-angle': { part: string; angle: PrintedValue }
+  'torque/implausible-turns': { part: string; turns: Figure }
+  'torque/unknown-class': { part: string; propertyClass: string; meant: string | undefined }
   // seal, oil, fill
   'seal/crush-washer-reused': { part: string }
   'seal/material-not-for-oil': { part: string; material: string }
@@ -96,6 +110,7 @@ export interface RuleCodes {
   'seal/none-at-opening': { part: string }
   'seal/none-beside-seal': { part: string }
   'seal/none-on-parallel-thread': { part: string; thread: string }
+  'seal/sealant-on-dry-thread': { part: string }
   'oil/additive-counted-twice': {
     additive: string
     volume: Millilitres
@@ -106,11 +121,14 @@ export interface RuleCodes {
   'oil/ambient-gap': { from: Printed; to: Printed }
   'oil/unknown-edition': { grade: string; system: GradeSystem; edition: string; known: readonly string[] }
   'oil/unknown-grade': { grade: string; system: GradeSystem; others: readonly GradeSystem[] }
+  'oil/unknown-category': { category: string }
   'oil/viscosity-outside-grade': { oil: string; grade: string; viscosity: Amount<'mm2/s'> }
   'fill/portion-larger-than-refill': { gearcase: string; portion: Millilitres; refill: Millilitres }
   'fill/implausible-refill': { gearcase: string; refill: PrintedValue; limit: Amount<'L'> }
   'fill/refill-larger-than-dry-fill': { gearcase: string; refill: Millilitres; dryFill: Millilitres }
+  'fill/minutes-with-engine-running': { gearcase: string }
   'fill/dry-fill-far-above-refill': { gearcase: string; dryFill: Millilitres; refill: Millilitres }
+  'fill/implausible-level-depth': { gearcase: string; below: PrintedValue }
   // log
   'log/date-in-the-future': { date: string; today: string }
   'log/pause-reversed': { from: string; to: string }
@@ -130,9 +148,12 @@ export interface RuleCodes {
     unit: TorqueUnit
   }
   'toolbox/scales-disagree': { wrench: string; first: Torque; other: Torque }
+  'toolbox/implausible-load-rating': { tool: string; rating: Amount<MassUnit> }
   'toolbox/vessel-graduation': { vessel: string; size: Volume; mark: Volume | undefined }
   'stock/opened-larger-than-size': { container: string; opened: Volume; size: Volume }
+  'stock/implausible-density': { container: string; density: Amount<'kg/m3'> }
   'stock/viscosities-swapped': { container: string; kv40: Amount<'mm2/s'>; kv100: Amount<'mm2/s'> }
+  'stock/implausible-pour-point': { container: string; pourPoint: Amount<'degC'> }
   // record
   'record/date-in-the-future': { date: string; today: string }
   'record/leak-left': { gearcase: string; found: 'weeping' | 'dripping' }

@@ -90,6 +90,14 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${gearcase}: “${opening}” drains, but no way of emptying names it: it would stay shut and keep old oil. Name it, or remove the use “drain”.`,
   'spec/gearcase-without-change': ({ gearcase }) =>
     `No service changes the oil of “${gearcase}”. Add it to one, or waive this if the manual fills it for life.`,
+  'spec/level-on-raised-end': ({ gearcase, raised }) =>
+    raised === 'nothing'
+      ? `${gearcase}: the level is read on stands, but the machine stays on the ground. Correct one of the two.`
+      : `${gearcase}: the level is read on stands, but they lift one end only, and a tilted machine shows a wrong level. Check the manual.`,
+  'spec/implausible-mass': ({ mass }, say) =>
+    `A machine of ${say.quantity(mass)} is implausible, and stands are judged by this figure. Were tonnes and kilograms mistaken?`,
+  'spec/source-date-in-the-future': ({ date, today }, say) =>
+    `This source is dated ${say.date(date)}, after today, ${say.date(today)}. Check the year.`,
   // Printed figures: second units, threads and torques.
   'quantity/interval-distances-differ': ({ first, second }, say) =>
     `${say.quantity(first)} and ${say.quantity(second)} are more than a tenth apart. The earlier one decides.`,
@@ -116,6 +124,12 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${gearcase}: ${say.quantity(high)} at one plug and ${say.quantity(low)} at the other are far apart. Check the units.`,
   'torque/small-for-class': ({ part, thread, propertyClass, torque, load, proof }, say) =>
     `${part}: ${say.quantity(torque)} loads a bolt (${thread}, class ${propertyClass}) to only about ${say.number(Math.round((100 * load.value) / proof.value))} % of its proof load. Check unit and decimal point.`,
+  'torque/implausible-turns': ({ part, turns }) =>
+    `${part}: ${turns} turns past finger tight would split the housing. Check the decimal point.`,
+  'torque/implausible-angle': ({ part, angle }, say) =>
+    `${part}: ${say.quantity(angle)} is more than a whole turn and would break the bolt. Check the figure.`,
+  'torque/unknown-class': ({ part, propertyClass, meant }) =>
+    `${part}: no bolt has the class “${propertyClass}”.${meant === undefined ? ' Check the manual.' : ` Did you mean “${meant}”?`}`,
   // Seals, oils and quantities.
   'seal/crush-washer-reused': ({ part }) =>
     `${part}: crush washer replaced only “on condition”. It hardens once crushed: fit a new one at every opening, or waive this with the manual's page.`,
@@ -129,6 +143,8 @@ export const rulesTexts: Texts<RuleCodes> = {
   'seal/none-beside-seal': ({ part }) => `${part}: a seal and “none” are both listed. Remove one.`,
   'seal/none-on-parallel-thread': ({ part, thread }) =>
     `${part}: ${thread} is a parallel thread and does not seal by itself. List the washer; waive this for a plug with a metal cone.`,
+  'seal/sealant-on-dry-thread': ({ part }) =>
+    `${part}: a thread sealant is listed, but the tightening is for a dry thread. Check the manual.`,
   'oil/additive-counted-twice': ({ additive, volume, refill, dryFill }, say) =>
     `Refill ${say.quantity(refill)} plus ${say.quantity(volume)} of “${additive}” exceeds the dry fill of ${say.quantity(dryFill)}. The refill seems to include the additive.`,
   'oil/additive-exceeds-refill': ({ additive, volume, refill }, say) =>
@@ -141,6 +157,8 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${system} has no grade “${grade}”.${others.length === 0 ? '' : ` ${say.list(others)} ${others.length === 1 ? 'has' : 'have'} it.`}`,
   'oil/viscosity-outside-grade': ({ oil, grade, viscosity }, say) =>
     `${oil}: ${say.quantity(viscosity)} is outside grade ${grade}. Check the data sheet.`,
+  'oil/unknown-category': ({ category }) =>
+    `There is no service category “${category}”: gear oils are GL-1 to GL-6. Check the manual.`,
   'fill/portion-larger-than-refill': ({ gearcase, portion, refill }, say) =>
     `${gearcase}: a part of ${say.quantity(portion)} exceeds the whole refill of ${say.quantity(refill)}. Check the unit.`,
   'fill/refill-larger-than-dry-fill': ({ gearcase, refill, dryFill }, say) =>
@@ -149,6 +167,10 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${gearcase}: a refill of ${say.quantity(refill)} is implausible here; at most about ${say.quantity({ value: Number(limit.value.toPrecision(2)), unit: limit.unit })} would be expected. Check the unit.`,
   'fill/dry-fill-far-above-refill': ({ gearcase, dryFill, refill }, say) =>
     `${gearcase}: dry fill ${say.quantity(dryFill)} is more than five times the refill of ${say.quantity(refill)}. Check the decimal point and the unit.`,
+  'fill/minutes-with-engine-running': ({ gearcase }) =>
+    `${gearcase}: the level cannot be read with the engine running and some minutes after it stopped. Correct one of the two.`,
+  'fill/implausible-level-depth': ({ gearcase, below }, say) =>
+    `${gearcase}: a level ${say.quantity(below)} below the hole is implausible. Check the decimal point and the unit.`,
   // Logs, toolboxes and stocks.
   'log/date-in-the-future': ({ date, today }, say) =>
     `${say.date(date)} is after today, ${say.date(today)}. Check year and month.`,
@@ -180,10 +202,16 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${wrench}: one scale ends at ${say.quantity(first)} and the other at ${say.quantity(other)}. Scales of one wrench end at the same torque; check the units.`,
   'toolbox/vessel-graduation': ({ vessel, size, mark }, say) =>
     `${vessel}: graduation or lowest mark ${say.quantity(mark)} exceeds the capacity of ${say.quantity(size)}.`,
+  'toolbox/implausible-load-rating': ({ tool, rating }, say) =>
+    `${tool}: a rating of ${say.quantity(rating)} is implausible. Read the plate again: were tonnes and kilograms mistaken?`,
   'stock/opened-larger-than-size': ({ container, opened, size }, say) =>
     `${container}: ${say.quantity(opened)} left in a container of ${say.quantity(size)}. List full containers separately, or check the unit.`,
   'stock/viscosities-swapped': ({ container, kv40, kv100 }, say) =>
     `${container}: ${say.quantity(kv100)} at 100 °C is not below ${say.quantity(kv40)} at 40 °C. Oil thins as it warms; check whether the two were swapped.`,
+  'stock/implausible-density': ({ container, density }, say) =>
+    `${container}: no oil has a density of ${say.quantity(density)}. Check the unit.`,
+  'stock/implausible-pour-point': ({ container, pourPoint }, say) =>
+    `${container}: a pour point of ${say.quantity(pourPoint)} is implausible for a gear oil. Was the minus sign lost?`,
   // What was done.
   'record/date-in-the-future': ({ date, today }, say) =>
     `The record is dated ${say.date(date)}, after today, ${say.date(today)}. Check year and month.`,

@@ -11,7 +11,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Judges: Every stated refill of the sheet itself, first printed figure, and those of overrides where the sheet
  * states none. Finds one above the limit, or below 10 mL. The limit is the smaller of two: for the type 10 L (hub
  * reduction, bevel box), 30 L (transfer case), 60 L (differential, final drive) or 150 L (gearbox), times the number
- * of instances where `per` is `all instances`; and 1 L for each 15 kg of a stated machine mass. Not judged where a
+ * of instances where `per` is `all instances`; and 1 L for each 15 kg of a stated machine mass of 50 kg or more. Not judged where a
  * printed figure beside it disagrees, or where it exceeds a stated dry fill (`fill/refill-larger-than-dry-fill`).
  * Place: the refill
  * Params: gearcase: its name; refill: as printed first; limit: the largest volume in L that is plausible here
@@ -32,7 +32,10 @@ export const rule = sheetRule('fill/implausible-refill', 'warning', ({ document,
         dryFill === undefined || dryFill.kind === 'not stated' ? undefined : statedRange(dryFill, 'L')
       if (dry !== undefined && refill.low > dry.high) return []
       const count = per === 'all instances' ? Math.max(1, Object.keys(instances).length) : 1
-      const limit = Math.min(LARGEST[type] * count, (weighs?.high ?? Infinity) / KG_PER_LITRE)
+      const limit = Math.min(
+        LARGEST[type] * count,
+        (weighs !== undefined && weighs.high >= 50 ? weighs.high : Infinity) / KG_PER_LITRE,
+      )
       if (refill.high <= limit && refill.low >= SMALLEST) return []
       const params = {
         gearcase: gearcase.name,

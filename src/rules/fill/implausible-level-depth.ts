@@ -1,0 +1,25 @@
+import { firstPrinted } from '../lookup/firstPrinted.js'
+import { gearcaseValues } from '../lookup/gearcaseValues.js'
+import { isDisputed } from '../lookup/isDisputed.js'
+import { statedRange } from '../lookup/statedRange.js'
+import { sheetRule } from '../ruleMakers.js'
+
+/**
+ * A level far below its hole: no finger reaches it, and such a gearcase is hardly that deep. A decimal point or a
+ * unit slipped.
+ * Judges: Every stated `below` of a fill method `to level hole`, overrides included, first printed figure. Finds one
+ * whose highest figure is above 100 mm. Not judged where a printed figure beside it disagrees.
+ * Place: the value
+ * Params: gearcase: its name; below: as printed first
+ * Harm: machine
+ * Common practice, no source: levels are read with a finger or a bent wire, at most some centimetres down; the 100
+ * mm are our own estimate.
+ */
+export const rule = sheetRule('fill/implausible-level-depth', 'warning', ({ sheet }) =>
+  gearcaseValues(sheet, 'oilSpace/fill/method/below').flatMap(({ path, value, gearcase }) => {
+    if ((statedRange(value, 'mm')?.high ?? 0) <= DEEPEST || isDisputed(sheet, path)) return []
+    return [{ path, params: { gearcase: gearcase.name, below: firstPrinted(value) } }]
+  }),
+)
+
+const DEEPEST = 100

@@ -1,0 +1,37 @@
+import { ruleAbout } from '../ruleMakers.js'
+
+/**
+ * A service category that does not exist, such as GL-9: no label carries it, so no oil could meet it.
+ * Judges: The `category` of every grade oil of a sheet, overrides included, and each of the `categories` of every
+ * container of a stock. Finds a text of `GL`, an optional hyphen or space, and digits, with `API` in front or not,
+ * capitals or not, whose number is not 1 to 6. Other texts are not judged.
+ * Place: `<oils>/choices/<place>/category`, or `/containers/<id>/oil/categories/<place>`
+ * Params: category: as written
+ * Harm: job
+ * Source: API 1560 has GL-1 to GL-6 and MT-1, as quoted by lubricant makers.
+ */
+export const rule = ruleAbout('spec-sheet', 'stock')(
+  'oil/unknown-category',
+  'warning',
+  ({ document, sheet }) => {
+    const named =
+      document.kind === 'stock'
+        ? Object.entries(document.containers).flatMap(([id, { oil }]) =>
+            (oil.categories ?? []).map((category, place) => ({
+              path: `/containers/${id}/oil/categories/${place}`,
+              category,
+            })),
+          )
+        : (sheet?.oils ?? []).flatMap(({ path, choices }) =>
+            choices.flatMap((oil, place) =>
+              oil.kind === 'grade' && oil.category !== undefined
+                ? [{ path: `${path}/choices/${place}/category`, category: oil.category }]
+                : [],
+            ),
+          )
+    return named.flatMap(({ path, category }) => {
+      const number = /^(?:API)?[ -]?GL[ -]?([0-9]+)$/i.exec(category.trim())?.[1]
+      return number === undefined || /^[1-6]$/.test(number) ? [] : [{ path, params: { category } }]
+    })
+  },
+)

@@ -1,0 +1,17 @@
+import { tighteningRule } from '../ruleMakers.js'
+
+/**
+ * A plug with a thread sealant whose torque or turns are for a dry thread: sealant greases the thread, so the same
+ * torque pulls harder and can strip it.
+ * Judges: Every tightening of an opening, overrides included, with the thread condition `dry`. Finds one whose
+ * opening lists a `thread sealant`, without overrides.
+ * Place: `<tightening>/threadCondition`
+ * Params: part: the name of the part (see terms)
+ * Harm: machine
+ * Common practice, no source.
+ */
+export const rule = tighteningRule('seal/sealant-on-dry-thread', 'warning', ({ path, tightening, on }) => {
+  if (on.kind !== 'opening' || tightening.threadCondition !== 'dry') return []
+  if (!on.part.seals.some(({ kind }) => kind === 'thread sealant')) return []
+  return [{ path: `${path}/threadCondition`, params: { part: on.name } }]
+})

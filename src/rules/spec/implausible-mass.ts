@@ -1,0 +1,23 @@
+import { firstPrinted } from '../lookup/firstPrinted.js'
+import { isDisputed } from '../lookup/isDisputed.js'
+import { statedRange } from '../lookup/statedRange.js'
+import { sheetRule } from '../ruleMakers.js'
+
+/**
+ * A machine of 0.8 kg, or of more than any small utility machine weighs: tonnes and kilograms were mistaken. Stands
+ * and jacks are judged by this figure.
+ * Judges: The stated `mass` of the machine, overrides included, first printed figure. Finds one below 50 kg or above
+ * 40,000 kg. Not judged where a printed figure beside it disagrees.
+ * Place: the value
+ * Params: mass: as printed first
+ * Harm: injury
+ * Common practice, no source: the limits are our own estimates.
+ */
+export const rule = sheetRule('spec/implausible-mass', 'error', ({ sheet }) =>
+  sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
+    if (kind !== 'value' || leaf.kind === 'not stated' || (replaces ?? path) !== '/machine/mass') return []
+    const mass = statedRange(leaf, 'kg')
+    if (mass === undefined || (mass.low >= 50 && mass.high <= 40_000) || isDisputed(sheet, path)) return []
+    return [{ path, params: { mass: firstPrinted(leaf) } }]
+  }),
+)

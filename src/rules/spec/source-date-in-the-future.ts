@@ -1,0 +1,17 @@
+import { sheetRule } from '../ruleMakers.js'
+
+/**
+ * A source dated after today: the year is mistyped, and a later edition would seem older.
+ * Judges: The `date` of every source. Finds one after today; today itself passes. Not judged without today.
+ * Place: `/sources/<id>/date`
+ * Params: date: as written; today: the day given
+ * Harm: record
+ * House rule.
+ */
+export const rule = sheetRule('spec/source-date-in-the-future', 'warning', ({ document, facts: { today } }) =>
+  Object.entries(document.sources).flatMap(([id, { date }]) =>
+    date === undefined || today === undefined || date <= today
+      ? []
+      : [{ path: `/sources/${id}/date`, params: { date, today } }],
+  ),
+)

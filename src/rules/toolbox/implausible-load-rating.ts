@@ -1,0 +1,27 @@
+import { exactIn, nearestDouble } from '../../quantity/index.js'
+import type { Jack, Stands } from '../../spec/index.js'
+import { toolboxRule } from '../ruleMakers.js'
+
+/**
+ * A stand or jack that is rated for almost nothing, or for more than any such tool carries: tonnes and kilograms
+ * were mistaken, and the machine is judged by that figure.
+ * Judges: The `rating` of all stands and jacks. Finds one below 100 kg or above 50,000 kg.
+ * Place: `/stands/<id>/rating`, or `/jacks/<id>/rating`
+ * Params: tool: its name; rating: as written
+ * Harm: injury
+ * Common practice, no source: the limits are our own estimates; stands for such machines are rated from 500 kg to 10
+ * t.
+ */
+export const rule = toolboxRule(
+  'toolbox/implausible-load-rating',
+  'error',
+  ({ document: { stands, jacks = {} } }) => {
+    const rated = (list: string, tools: Readonly<Record<string, Stands | Jack>>) =>
+      Object.entries(tools).flatMap(([id, { name, rating }]) => {
+        const kilograms = nearestDouble(exactIn(rating, 'kg'))
+        if (kilograms >= 100 && kilograms <= 50_000) return []
+        return [{ path: `/${list}/${id}/rating`, params: { tool: name, rating: { ...rating } } }]
+      })
+    return [...rated('stands', stands), ...rated('jacks', jacks)]
+  },
+)

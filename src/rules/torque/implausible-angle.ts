@@ -1,0 +1,25 @@
+import { firstPrinted } from '../lookup/firstPrinted.js'
+import { isDisputed } from '../lookup/isDisputed.js'
+import { statedRange } from '../lookup/statedRange.js'
+import { tighteningRule } from '../ruleMakers.js'
+
+/**
+ * An angle of more than a whole turn after a torque: the bolt would be stretched until it breaks. A zero too many.
+ * Judges: Every `thenAngle` of a tightening, overrides included, first printed figure. Finds one whose highest
+ * figure is above 360°. Not judged where a printed figure beside it disagrees.
+ * Place: `<tightening>/thenAngle`
+ * Params: part: the name of the part (see terms); angle: as printed first
+ * Harm: machine
+ * Common practice, no source: bolts that are tightened by angle get 30° to 180°; the whole turn is our own estimate.
+ */
+export const rule = tighteningRule(
+  'torque/implausible-angle',
+  'warning',
+  ({ path, tightening, on }, { sheet }) => {
+    const angle = tightening.kind === 'torque' ? tightening.thenAngle : undefined
+    const at = `${path}/thenAngle`
+    if (angle === undefined || (statedRange(angle, 'deg')?.high ?? 0) <= 360 || isDisputed(sheet, at))
+      return []
+    return [{ path: at, params: { part: on.name, angle: firstPrinted(angle) } }]
+  },
+)

@@ -1,0 +1,33 @@
+import { sheetRule } from '../ruleMakers.js'
+
+/**
+ * A property class that no standard has, such as `8,8` for 8.8: the torque of those bolts cannot be judged by it.
+ * Judges: Every `propertyClass` of a cover's bolts or a shield's fasteners. Finds one that is none of 3.6, 4.6, 4.8,
+ * 5.6, 5.8, 6.8, 8.8, 9.8, 10.9 and 12.9 (ISO 898-1), no A1 to A5 with 50, 70, 80 or 100 behind a hyphen (ISO
+ * 3506-1), and no `grade` 1, 2, 4, 5, 5.1, 5.2, 7, 8, 8.1 or 8.2 (SAE J429).
+ * Place: `/gearcases/<id>/covers/<id>/bolts/propertyClass`, or `/shields/<id>/fasteners/propertyClass`
+ * Params: part: the name of the part (see terms); propertyClass: as written; meant: the class that it becomes with a
+ * point for the comma, absent where that is none either
+ * Harm: job
+ * Source: classes of ISO 898-1 and grades of SAE J429 with a proof stress, read second hand; the others, and those
+ * of ISO 3506-1, from memory.
+ */
+export const rule = sheetRule('torque/unknown-class', 'warning', ({ sheet }) =>
+  sheet.parts.flatMap((on) => {
+    if (on.kind === 'opening') return []
+    const [key, { propertyClass }] =
+      on.kind === 'cover' ? (['bolts', on.part.bolts] as const) : (['fasteners', on.part.fasteners] as const)
+    if (propertyClass === undefined || isClass(propertyClass)) return []
+    const path = `${on.path}/${key}/propertyClass`
+    const point = propertyClass.replace(',', '.')
+    const meant = isClass(point) ? point : undefined
+    const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
+    return [{ path, params: { part: on.name, propertyClass, meant }, cures }]
+  }),
+)
+
+const STEEL = /^(?:[34]\.6|[45]\.8|5\.6|6\.8|[89]\.8|10\.9|12\.9)$/
+const STAINLESS = /^A[1-5]-(?:50|70|80|100)$/
+const SAE = /^grade (?:[12457]|5\.[12]|8(?:\.[12])?)$/
+
+const isClass = (text: string) => [STEEL, STAINLESS, SAE].some((form) => form.test(text))
