@@ -18,9 +18,12 @@ export function requireKnownKeys(name: string, value: object, known: readonly st
 
 /** Whether two names differ in one place by at most two letters; the bundles of calculations have no room for `suggestName`. */
 function isNear(name: string, written: string): boolean {
-  const longest = Math.max(name.length, written.length)
   let alike = 0
-  while (alike < longest && name[alike] === written[alike]) alike++
-  for (let end = 1; alike < longest && name.at(-end) === written.at(-end); end++) alike++
-  return longest - alike < 3 && alike > 1 && Math.abs(name.length - written.length) < 3
+  while (name[alike] === written[alike]) alike++
+  for (let end = 1; name.at(-end) === written.at(-end); end++) alike++
+  return (
+    Math.max(name.length, written.length) - alike < 3 &&
+    alike > 1 &&
+    Math.abs(name.length - written.length) < 3
+  )
 }

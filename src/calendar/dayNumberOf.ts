@@ -11,25 +11,16 @@ export const LAST_DAY = 2_932_896
  * exactly the form `YYYY-MM-DD`. For the calculations of this library; callers outside use `isDate` and `daysBetween`.
  */
 export function dayNumberOf(text: unknown): number {
-  if (
-    typeof text !== 'string' ||
-    text.length !== 10 ||
-    text.charCodeAt(4) !== 45 ||
-    text.charCodeAt(7) !== 45
-  )
-    return Number.NaN
-  const year = twoDigits(text, 0) * 100 + twoDigits(text, 2)
-  const month = twoDigits(text, 5)
-  const day = twoDigits(text, 8)
-  if (year < 1 || month < 1 || month > 12 || day < 1 || day > 31) return Number.NaN
-  const result = dayOfCivil(year, month, day)
+  if (typeof text !== 'string' || text.length !== 10) return Number.NaN
+  let packed = 0
+  // Hot path: no pattern, no parts of text.
+  for (let at = 0; at < 10; at++) {
+    const digit = text.charCodeAt(at) - 48
+    // A hyphen is three before 0.
+    if (at === 4 || at === 7 ? digit !== -3 : digit < 0 || digit > 9) return Number.NaN
+    if (digit >= 0) packed = packed * 10 + digit
+  }
+  const day = dayOfCivil((packed / 10_000) | 0, ((packed / 100) | 0) % 100, packed % 100)
   // The 30th of February would be a day of March: only a date that exists comes back as it was.
-  return day > 28 && civilOfDay(result) % 100 !== day ? Number.NaN : result
-}
-
-/** Two digits as a number; where one of the characters is no digit, so far below zero that no year can make it good. */
-function twoDigits(text: string, at: number): number {
-  const tens = text.charCodeAt(at) - 48
-  const ones = text.charCodeAt(at + 1) - 48
-  return tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9 ? tens * 10 + ones : -10_000
+  return packed > 10_000 && civilOfDay(day) === packed ? day : Number.NaN
 }

@@ -1,5 +1,5 @@
 import { type Reason, refuse, requireKnownKeys, requireShape, type Shape } from '../base/index.js'
-import { dayNumberOf } from '../calendar/index.js'
+import { type DateText, dayNumberOf } from '../calendar/index.js'
 import { chooseLimits } from './chooseLimits.js'
 import { intervalReason } from './codes.js'
 import type { DueCase, Origin } from './dueCase.js'
@@ -86,9 +86,8 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   for (const event of events) {
     if ('meter' in event || event.gearcases?.includes(gearcase) === false) continue
     const { kind, date } = event
-    const day = dayNumberOf(date)
-    if (day > today) reasons.push(intervalReason('interval/in-the-future', { what: kind, date }))
-    if (!(day <= today)) continue
+    const day = pastDay(date, today, kind, reasons)
+    if (Number.isNaN(day)) continue
     if (!(day <= lastDone) && facts.events?.includes(kind)) {
       lines.push({ by: 'event', verdict: 'due', from: { date }, duePoint: { date }, dueOn: date })
       reasons.push(intervalReason('interval/by-event', { event: kind, date }))
@@ -176,9 +175,8 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
         (one.instance === undefined || one.instance === instance),
     )
     if (!entry) continue
-    const day = dayNumberOf(date)
-    if (day > today) reasons.push(intervalReason('interval/in-the-future', { what: id, date }))
-    if (!(day <= today)) continue
+    const day = pastDay(date, today, id, reasons)
+    if (Number.isNaN(day)) continue
     if (instance !== undefined && entry.instance === undefined)
       reasons.push(intervalReason('interval/record-for-all-instances', { date, instance }))
     if (entry.service !== service)
@@ -186,4 +184,11 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
     insertByDay(completions, { since: 'last service', day, date, record })
   }
   return completions
+}
+
+/** The day of an event or record; NaN where it is not a date or is after today, which is a reason. */
+function pastDay(date: DateText, today: number, what: string, reasons: Reason[]): number {
+  const day = dayNumberOf(date)
+  if (day > today) reasons.push(intervalReason('interval/in-the-future', { what, date }))
+  return day <= today ? day : Number.NaN
 }
