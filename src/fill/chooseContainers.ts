@@ -4,7 +4,7 @@ import type { Id, OilContainer } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
 import { searchContainers } from './searchContainers.js'
-import { type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
+import { compareWhole, type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
 
 export interface ContainerUse {
   /** Id in the stock. */
@@ -78,7 +78,7 @@ export function chooseContainers(
     if (!names.includes(container.oil.name)) names.push(container.oil.name)
   }
   const choices = names.map((oil) => chooseOfOneOil(oil, containers, volume))
-  const [best] = choices.sort((first, second) => rank(first, second))
+  const [best] = choices.sort(rank)
   if (best === undefined) {
     const needed = volumeIn(exactIn(volume, 'mL'), volume.unit)
     return {
@@ -109,11 +109,10 @@ interface RankedChoice {
 }
 
 function rank(first: RankedChoice, second: RankedChoice): number {
-  const order = (left: bigint, right: bigint) => (left < right ? -1 : left > right ? 1 : 0)
   return (
-    order(first.missing, second.missing) ||
-    order(second.opened, first.opened) ||
-    order(first.left, second.left) ||
+    compareWhole(first.missing, second.missing) ||
+    compareWhole(second.opened, first.opened) ||
+    compareWhole(first.left, second.left) ||
     first.full - second.full
   )
 }
@@ -141,7 +140,7 @@ function chooseOfOneOil(
   const rests = shelf
     .map((_, place) => ({ place, rest: parts[1 + shelf.length + place] ?? 0n }))
     .filter(({ rest }) => rest > 0n)
-    .sort((first, second) => (first.rest < second.rest ? -1 : first.rest > second.rest ? 1 : 0))
+    .sort((first, second) => compareWhole(first.rest, second.rest))
   const taken = shelf.map(() => 0n)
   let missing = need
   let left = 0n

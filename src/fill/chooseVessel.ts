@@ -3,7 +3,7 @@ import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import type { Id, MeasuringVessel } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { requireAmount } from './requireAmount.js'
-import { type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
+import { compareWhole, type VolumeAmount, volumeIn, wholeParts } from './volumeAmount.js'
 
 export type VesselChoice =
   | {
@@ -26,16 +26,6 @@ export type VesselChoice =
       readonly error?: undefined
       readonly reasons: readonly Reason<keyof FillCodes>[]
     }
-
-interface Measured {
-  readonly id: Id
-  readonly name: string
-  readonly marks: readonly bigint[]
-  readonly difference: bigint
-  readonly error: bigint
-  readonly size: bigint
-  readonly unit: VolumeUnit
-}
 
 const MAX_POURS = 50
 
@@ -88,36 +78,32 @@ export function chooseVessel(
   const [need = 0n, allowed = 0n, ...rest] = parts.map((part) => part * 2n)
   const amount = (whole: bigint, unit = volume.unit) => volumeIn({ n: whole, d: perMillilitre * 2n }, unit)
   const reasons: Reason<keyof FillCodes>[] = []
-  const measured = entries.flatMap(([id, vessel], place): Measured[] => {
+  const pass = (reason: Reason<keyof FillCodes>): [] => {
+    reasons.push(reason)
+    return []
+  }
+  const measured = entries.flatMap(([id, vessel], place) => {
+    const { name } = vessel
     const [size = 0n, step = 1n, lowest = 0n] = rest.slice(place * 3, place * 3 + 3)
-    const marks = step === 0n ? 'no marks' : marksFor(need, (size / step) * step, step, lowest)
-    if (marks === 'no marks') {
-      reasons.push(fillReason('fill/vessel-without-marks', { vessel: vessel.name }))
-      return []
-    }
-    if (marks === 'too large') {
-      reasons.push(fillReason('fill/vessel-too-large', { vessel: vessel.name, lowestMark: amount(lowest) }))
-      return []
-    }
-    if (marks === 'too many pours') {
-      reasons.push(fillReason('fill/vessel-too-many-pours', { vessel: vessel.name, limit: MAX_POURS }))
-      return []
-    }
+    if (step === 0n) return pass(fillReason('fill/vessel-without-marks', { vessel: name }))
+    const marks = marksFor(need, (size / step) * step, step, lowest)
+    if (marks === 'too large')
+      return pass(fillReason('fill/vessel-too-large', { vessel: name, lowestMark: amount(lowest) }))
+    if (marks === 'too many pours')
+      return pass(fillReason('fill/vessel-too-many-pours', { vessel: name, limit: MAX_POURS }))
     const difference = marks.reduce((sum, mark) => sum + mark, 0n) - need
     const error = (difference < 0n ? -difference : difference) + (step / 2n) * BigInt(marks.length)
     if (tolerance !== undefined && error > allowed) {
-      const params = { vessel: vessel.name, error: amount(error, tolerance.unit), tolerance }
-      reasons.push(fillReason('fill/vessel-too-coarse', params))
-      return []
+      const params = { vessel: name, error: amount(error, tolerance.unit), tolerance }
+      return pass(fillReason('fill/vessel-too-coarse', params))
     }
-    return [{ id, name: vessel.name, marks, difference, error, size, unit: vessel.size.unit }]
+    return [{ id, name, marks, difference, error, size, unit: vessel.size.unit }]
   })
   const [best] = measured.sort((first, second) => {
-    const byError = compare(first.error, second.error)
+    const byError = compareWhole(first.error, second.error)
     const byPours = first.marks.length - second.marks.length
-    return (
-      (tolerance === undefined ? byError || byPours : byPours || byError) || compare(first.size, second.size)
-    )
+    const by = tolerance === undefined ? byError || byPours : byPours || byError
+    return by || compareWhole(first.size, second.size)
   })
   if (best === undefined) {
     return {
@@ -173,8 +159,4 @@ function marksFor(
 function nearestMark(volume: bigint, step: bigint): bigint {
   const below = (volume / step) * step
   return (volume - below) * 2n > step ? below + step : below
-}
-
-function compare(first: bigint, second: bigint): number {
-  return first < second ? -1 : first > second ? 1 : 0
 }

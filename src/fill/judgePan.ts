@@ -28,42 +28,23 @@ export function judgePan(pans: Readonly<Record<Id, DrainPan>>, drained: readonly
   const bySize = Object.entries(pans)
     .map(([id, pan]) => ({ id, pan, size: exactIn(pan.size, 'mL') }))
     .sort((first, second) => compareExact(first.size, second.size))
+  const paramsOf = ({ name, size }: DrainPan) => ({ pan: name, total: volumeIn(sum, size.unit), size })
   const whole = bySize.find(({ size }) => compareExact(size, sum) >= 0)
   if (whole !== undefined) {
     const { id, pan, size } = whole
     const percent = size.n === 0n ? NOTHING : times(over(sum, size), exactOf(100))
     const nearly = compareExact(percent, exactOf(NEARLY_FULL)) > 0
-    return {
-      verdict: 'large enough',
-      pan: id,
-      total,
-      reasons: [
-        fillReason('fill/pan-large-enough', {
-          pan: pan.name,
-          total: volumeIn(sum, pan.size.unit),
-          size: pan.size,
-        }),
-        ...(nearly
-          ? [
-              fillReason('fill/pan-nearly-full', {
-                pan: pan.name,
-                percent: Number(roundExact(percent, 'down')),
-              }),
-            ]
-          : []),
-      ],
+    const reasons: Reason<keyof FillCodes>[] = [fillReason('fill/pan-large-enough', paramsOf(pan))]
+    if (nearly) {
+      const params = { pan: pan.name, percent: Number(roundExact(percent, 'down')) }
+      reasons.push(fillReason('fill/pan-nearly-full', params))
     }
+    return { verdict: 'large enough', pan: id, total, reasons }
   }
   const one = bySize.find(({ size }) => compareExact(size, largest) >= 0)
   if (one !== undefined) {
-    const { name, size } = one.pan
-    const params = { pan: name, total: volumeIn(sum, size.unit), size }
-    return {
-      verdict: 'empty between',
-      pan: one.id,
-      total,
-      reasons: [fillReason('fill/pan-empty-between', params)],
-    }
+    const reasons = [fillReason('fill/pan-empty-between', paramsOf(one.pan))]
+    return { verdict: 'empty between', pan: one.id, total, reasons }
   }
   const biggest = bySize.at(-1)
   const reason =

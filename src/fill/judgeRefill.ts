@@ -1,4 +1,4 @@
-import { type Reason, requireObject, requireOneOf } from '../base/index.js'
+import { dropUndefined, type Reason, requireObject, requireOneOf } from '../base/index.js'
 import type { Band, Exact, Quantity, VolumeUnit } from '../quantity/index.js'
 import {
   compareExact,
@@ -120,15 +120,12 @@ function byQuantity(
 
 /** Printed limits as they are printed; the ends of a tolerance in the unit of the refill. */
 function endsOf(stated: StatedValue<VolumeUnit>, { low, high }: Band, unit: VolumeUnit) {
-  if (stated.kind === 'limits')
-    return {
-      ...(stated.min === undefined ? {} : { min: { value: stated.min, unit: stated.unit } }),
-      ...(stated.max === undefined ? {} : { max: { value: stated.max, unit: stated.unit } }),
-    }
-  return {
-    ...(low === undefined ? {} : { min: volumeIn(low, unit) }),
-    ...(high === undefined ? {} : { max: volumeIn(high, unit) }),
+  if (stated.kind === 'limits') {
+    const printed = (value: string | undefined) =>
+      value === undefined ? undefined : { value, unit: stated.unit }
+    return dropUndefined({ min: printed(stated.min), max: printed(stated.max) })
   }
+  return dropUndefined({ min: low && volumeIn(low, unit), max: high && volumeIn(high, unit) })
 }
 
 function isFarOff(size: Exact, from: Exact): boolean {

@@ -1,3 +1,5 @@
+import { compareWhole } from './volumeAmount.js'
+
 /** One kind of full container: its size in whole parts and how many there are. */
 export interface ContainerKind {
   readonly size: bigint
@@ -22,7 +24,7 @@ export const MAX_COMBINATIONS = 100_000
 export function searchContainers(need: bigint, kinds: readonly ContainerKind[]): ContainerSearch | undefined {
   const order = kinds
     .map((kind, index) => ({ ...kind, index }))
-    .sort((a, b) => (a.size < b.size ? 1 : a.size > b.size ? -1 : a.index - b.index))
+    .sort((a, b) => compareWhole(b.size, a.size) || a.index - b.index)
   const behind = order.map((_, from) =>
     order.slice(from).reduce((sum, { size, count }) => sum + size * BigInt(count), 0n),
   )

@@ -20,3 +20,8 @@ export function wholeParts(volumes: readonly VolumeAmount[]): { parts: bigint[];
   for (const { d } of exact) if (d > perMillilitre) perMillilitre = d
   return { parts: exact.map(({ n, d }) => (n * perMillilitre) / d), perMillilitre }
 }
+
+/** The order of two whole numbers of parts. */
+export function compareWhole(first: bigint, second: bigint): number {
+  return first < second ? -1 : first > second ? 1 : 0
+}

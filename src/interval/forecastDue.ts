@@ -1,4 +1,11 @@
-import { type Reason, refuse, requireKnownKeys, requireObject, requireShape } from '../base/index.js'
+import {
+  dropUndefined,
+  type Reason,
+  refuse,
+  requireKnownKeys,
+  requireObject,
+  requireShape,
+} from '../base/index.js'
 import { type DateText, dateFromDay, LAST_DAY, readDay } from '../calendar/index.js'
 import { type Exact, over } from '../quantity/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
@@ -17,7 +24,6 @@ import type { MeterQuantity } from './dueVerdict.js'
 import { fitTheilSen, normalDeviate, requireConfidence } from './fitTheilSen.js'
 import { LOG_SHAPE } from './logShape.js'
 import { countsPer, meterCount } from './meterCount.js'
-import type { MeterPoint } from './meterState.js'
 import { dayAfterUse, pauseDays } from './pauseDays.js'
 
 export interface ForecastFacts {
@@ -117,32 +123,26 @@ function forecastMeter(
   { confidence, scatter }: ForecastOptions,
   today: number,
 ): Forecast {
+  const cannotTell = (reason: Reason): Forecast => ({ verdict: 'cannot tell', reasons: [reason] })
   const meter = accumulateMeter(log, name, today)
-  const now = meter?.points[meter.points.length - 1]
-  if (meter === undefined || now === undefined) {
-    return {
-      verdict: 'cannot tell',
-      reasons: [intervalReason('interval/reading-missing', { meter: name })],
-    }
-  }
+  const now = meter?.points.at(-1)
+  if (!meter || !now) return cannotTell(intervalReason('interval/reading-missing', { meter: name }))
   const due = meterCount(dueAt.value, dueAt.unit) + now.count - now.shown
-  const points = newestOfEachDay(meter.points.filter((point) => point.stretch === now.stretch)).slice(
-    -MAX_READINGS,
-  )
+  // Of each day, the newest reading.
+  const points = meter.points
+    .filter(({ stretch, day }, at) => stretch === now.stretch && meter.points[at + 1]?.day !== day)
+    .slice(-MAX_READINGS)
   const reached = points.find((point) => point.count >= due)
   if (reached !== undefined) return { verdict: 'reached', by: dateFromDay(reached.day), reasons: [] }
 
   const origin = points[0] ?? now
   const days = points.map((point) => point.day - origin.day - pauseDays(log.pauses, origin.day, point.day))
   const rises = points.map((point) => point.count - origin.count)
-  const span = days[days.length - 1] ?? 0
+  const span = days.at(-1) ?? 0
   const rise = now.count - origin.count
-  if (points.length < 2 || span <= 0 || rise <= 0) {
-    return {
-      verdict: 'cannot tell',
-      reasons: [intervalReason('interval/forecast-needs-readings', { meter: name, readings: points.length })],
-    }
-  }
+  const readings = points.length
+  if (readings < 2 || span <= 0 || rise <= 0)
+    return cannotTell(intervalReason('interval/forecast-needs-readings', { meter: name, readings }))
   const left = due - now.count
   const reasons: Reason[] = []
   /** The date of a moment so many days of use after the last reading. */
@@ -150,7 +150,7 @@ function forecastMeter(
     const date = dayAfterUse(log.pauses, now.day, day)
     return day >= 0 && date <= LAST_DAY ? dateFromDay(date) : undefined
   }
-  const fit = points.length >= 4 ? fitTheilSen(days, rises, confidence) : undefined
+  const fit = readings >= 4 ? fitTheilSen(days, rises, confidence) : undefined
   const theilSen = fit !== undefined && fit.slope > 0
   const slope = theilSen
     ? exactMean(fit.middle.map((one) => exactSlope(one, days, rises)))
@@ -159,7 +159,7 @@ function forecastMeter(
   let early: Crossing | undefined
   let late: Crossing | undefined
   if (fit === undefined) {
-    reasons.push(intervalReason('interval/forecast-without-band', { readings: points.length }))
+    reasons.push(intervalReason('interval/forecast-without-band', { readings }))
   } else if (scatter === 'from day to day') {
     const spread = forecastDayRange(days, rises, span, left, confidence)
     // The band's ends are rounded, the likely day is not: where they meet, it counts.
@@ -184,30 +184,20 @@ function forecastMeter(
     }
   }
   const likelyDate = dateAfter(likely)
-  if (likelyDate === undefined) {
-    return {
-      verdict: 'cannot tell',
-      reasons: [intervalReason('interval/forecast-beyond-calendar', { meter: name })],
-    }
-  }
-  const earlyDate = early === undefined ? undefined : dateAfter(early)
-  const lateDate = late === undefined ? undefined : dateAfter(late)
-  if (late !== undefined && lateDate === undefined)
-    reasons.push(intervalReason('interval/forecast-without-end', {}))
-  return {
+  if (likelyDate === undefined)
+    return cannotTell(intervalReason('interval/forecast-beyond-calendar', { meter: name }))
+  const lateDate = late && dateAfter(late)
+  if (late && !lateDate) reasons.push(intervalReason('interval/forecast-without-end', {}))
+  return dropUndefined({
     verdict: 'forecast',
     likely: likelyDate,
-    ...(earlyDate === undefined ? {} : { early: earlyDate }),
-    ...(lateDate === undefined ? {} : { late: lateDate }),
+    early: early && dateAfter(early),
+    late: lateDate,
     method: theilSen ? 'Theil–Sen' : 'span rate',
-    readings: points.length,
+    readings,
     perDay: { value: (theilSen ? fit.slope : rise / span) / countsPer(meter.unit), unit: meter.unit },
     reasons,
-  }
-}
-
-function newestOfEachDay(points: readonly MeterPoint[]): MeterPoint[] {
-  return points.filter((point, index) => points[index + 1]?.day !== point.day)
+  })
 }
 
 /**
@@ -221,7 +211,7 @@ function forecastDayRange(
   left: number,
   confidence: number,
 ): { readonly early: number; readonly late: number } {
-  const rate = (rises[rises.length - 1] ?? 0) / span
+  const rate = (rises.at(-1) ?? 0) / span
   let sum = 0
   let gaps = 0
   for (let at = 1; at < days.length; at++) {

@@ -23,7 +23,11 @@ export interface ConversionStep {
   readonly over: number
 }
 
-const SPLIT = 134217729 // 2^27 + 1
+/** 2^27 + 1: its product with a double parts that in two halves of 26 bits. */
+export const SPLIT = 134217729
+
+/** More than the sum of all roundings of a conversion: a share of the product. */
+export const DOUBT = 2 ** -101
 
 /** Whole numbers below 2^26: their products with a half of a double are exact. */
 const SMALL = 67108864n

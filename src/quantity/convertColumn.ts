@@ -1,11 +1,9 @@
 import { quoteValue } from '../base/index.js'
-import type { ConversionStep } from './conversionStep.js'
+import { type ConversionStep, DOUBT, SPLIT } from './conversionStep.js'
 import { convertValue } from './convertValue.js'
 import { stepBetween } from './stepBetween.js'
 import type { Unit } from './unit.js'
 
-const SPLIT = 134217729 // 2^27 + 1
-const DOUBT = 2 ** -101
 const MIN_SAFE = 2 ** -30
 const MAX_SAFE = 2 ** 80
 /** A quotient is off by less than this share of itself, unless the sum before it has cancelled. */

@@ -1,11 +1,8 @@
-import type { ConversionStep } from './conversionStep.js'
+import { type ConversionStep, DOUBT, SPLIT } from './conversionStep.js'
 import { convertExactly } from './convertExactly.js'
 import { exactQuotient } from './exactQuotient.js'
 
-const SPLIT = 134217729 // 2^27 + 1
 const SMALLEST_NORMAL = 2 ** -1022
-/** More than the sum of all roundings below: a share of the product. */
-const DOUBT = 2 ** -101
 
 /** The nearest double, for a finite value; throws RangeError where a double cannot hold the result. */
 export function convertValue(value: number, step: ConversionStep): number {

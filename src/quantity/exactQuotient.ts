@@ -1,6 +1,4 @@
-import type { ConversionStep } from './conversionStep.js'
-
-const SPLIT = 134217729 // 2^27 + 1
+import { type ConversionStep, SPLIT } from './conversionStep.js'
 
 /**
  * (value × times + added) / over where that ends within two doubles, as it does on every exact tie between two
