@@ -1,8 +1,10 @@
-import { SHOWN_LENGTH } from './documentLimits.js'
+import { MAX_SHOWN_LENGTH } from './documentLimits.js'
 
 /** Foreign text short enough for a message, never cut through a character. */
 export function cutText(text: string): string {
-  if (text.length <= SHOWN_LENGTH) return text
-  const end = /[\uD800-\uDBFF]/.test(text.charAt(SHOWN_LENGTH - 2)) ? SHOWN_LENGTH - 2 : SHOWN_LENGTH - 1
+  if (text.length <= MAX_SHOWN_LENGTH) return text
+  const end = /[\uD800-\uDBFF]/.test(text.charAt(MAX_SHOWN_LENGTH - 2))
+    ? MAX_SHOWN_LENGTH - 2
+    : MAX_SHOWN_LENGTH - 1
   return `${text.slice(0, end)}…`
 }

@@ -20,4 +20,4 @@ export const LARGEST_COUNT = 10_000
 export const ABSOLUTE_ZERO = -273.15
 
 /** Characters of foreign text that a finding repeats. */
-export const SHOWN_LENGTH = 80
+export const MAX_SHOWN_LENGTH = 80

@@ -73,7 +73,7 @@ function sealItem(context: CardContext, seal: PlannedSeal, index: number): Item 
 }
 
 /** What is wrong with a tool or the pan, and why; empty where it fits. */
-function misfit(
+function findToolProblem(
   context: CardContext,
   { verdict, reasons }: Pick<PlannedTool, 'verdict' | 'reasons'>,
   from: string,
@@ -91,7 +91,7 @@ function toolItem(context: CardContext, tool: PlannedTool, index: number): Item 
   const kind = quoted(context.words.tools[tool.kind], `${from}/kind`)
   const drive = driveLine(context, tool.drive, `${from}/drive`)
   const name = drive.length === 0 ? kind : have.length > 0 ? [] : drive
-  const { bad, why } = misfit(context, tool, from)
+  const { bad, why } = findToolProblem(context, tool, from)
   const parts = tool.for.map((part, place) => partLine(part, `${from}/for/${place}`))
   const use = tool.kind === 'socket' ? joined(parts, '; ') : []
   return { line: joined([capitalised(joined([name, have, bad], ': ')), use], ' · '), notes: filled(why) }
@@ -115,7 +115,7 @@ function panItems(context: CardContext): readonly Item[] {
     quantityLine(context, pan.have?.size, '/pan/have/size'),
   ]
   const volume = labelled(labels.mustHold, quantityLine(context, pan.volume, '/pan/volume', 'computed'))
-  const { bad, why } = misfit(context, pan, '/pan')
+  const { bad, why } = findToolProblem(context, pan, '/pan')
   const line = joined([ownWords(labels.pan), joined(have, ', '), bad], ': ')
   return [{ line, notes: filled([volume, ...why]) }]
 }

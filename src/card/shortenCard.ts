@@ -1,7 +1,12 @@
 import type { CardModel, CardPart, CardSection, CardTable, FigurePanelRow } from './cardParts.js'
 import { requireCard } from './requireCard.js'
 
-const KEPT: ReadonlySet<CardSection['id']> = new Set(['figures', 'tightening', 'steps', 'missing'])
+const SHORT_CARD_SECTIONS: ReadonlySet<CardSection['id']> = new Set([
+  'figures',
+  'tightening',
+  'steps',
+  'missing',
+])
 /** Column of the tightening table that only repeats the figure in other units. */
 const IN_OTHER_UNITS = 2
 
@@ -37,7 +42,7 @@ export function shortenCard(card: CardModel): CardModel {
     extent: 'short',
     title: card.shortTitle,
     sections: card.sections
-      .filter(({ id }) => KEPT.has(id))
+      .filter(({ id }) => SHORT_CARD_SECTIONS.has(id))
       .map((section) => ({
         ...section,
         parts: section.parts.flatMap((part) => shortenPart(part, section.id)),

@@ -9,7 +9,7 @@ export interface AddedReadings {
   /** Days of which the log has its own reading. */
   readonly kept: number
   /** Meters that the log does not have. */
-  readonly notKept: readonly MeterName[]
+  readonly noMeterFor: readonly MeterName[]
 }
 
 /**
@@ -38,7 +38,7 @@ export function addReadings(log: MachineLog, { hours, distance }: ImportedMachin
     },
     added: { hours: hourMeter.added, distance: odometer.added },
     kept: hourMeter.kept + odometer.kept,
-    notKept: [
+    noMeterFor: [
       ...(meters.hours === undefined && hours.length > 0 ? (['hours'] as const) : []),
       ...(meters.distance === undefined && distances.length > 0 ? (['distance'] as const) : []),
     ],

@@ -52,7 +52,10 @@ export function chooseDueOptions(options: Options, log: MachineLog): DueOptions 
 }
 
 /** The toolbox and the stock of a closed set; which of two is meant is never guessed. */
-export function chooseShelf({ set }: ReadSet): { readonly toolbox?: Toolbox; readonly stock?: Stock } {
+export function chooseToolboxAndStock({ set }: ReadSet): {
+  readonly toolbox?: Toolbox
+  readonly stock?: Stock
+} {
   const { toolboxes, stocks } = set
   if (toolboxes.length > 1) throw new UsageError('more than one toolbox among the files')
   if (stocks.length > 1) throw new UsageError('more than one stock among the files')
@@ -63,7 +66,7 @@ export function chooseShelf({ set }: ReadSet): { readonly toolbox?: Toolbox; rea
 export function planMachine(
   { log, sheet }: MachineFiles,
   options: Options,
-  shelf: ReturnType<typeof chooseShelf>,
+  shelf: ReturnType<typeof chooseToolboxAndStock>,
 ): ReturnType<typeof planVisit> {
   const { services, today, iso6789, tolerancePercent, ambient } = options
   const facts = dropUndefined({ sheet, log, today, ambient, ...shelf })
@@ -101,7 +104,7 @@ function planSets(
       `there are ${machines.length} logs: choose one with --machine ${machines.map(({ log }) => log.id).join(' or ')}`,
     )
   const { set } = machine.read
-  const planned = planMachine(machine, options, chooseShelf(machine.read))
+  const planned = planMachine(machine, options, chooseToolboxAndStock(machine.read))
   const documents = [...set.sheets, ...set.logs, ...set.toolboxes, ...set.stocks]
   // The plan knows documents by id; the command line knows their files.
   const named = planned.findings.map((finding): Finding => {

@@ -2,7 +2,7 @@ import { dirname, join } from 'node:path'
 import { type CliIo, type PathKind, UsageError } from './cliIo.js'
 import { matchPattern, NOT_SEARCHED } from './matchPattern.js'
 import { safeLine } from './safeLine.js'
-import { orUnreadable } from './unreadable.js'
+import { failAsUnreadable } from './unreadable.js'
 
 /** The word for standard input among the paths. */
 export const STANDARD_INPUT = '-'
@@ -49,7 +49,7 @@ export async function findFiles(paths: readonly string[], io: CliIo, below = fal
     if (searched.has(folder)) return
     searched.add(folder)
     const inner: string[] = []
-    for (const { name, kind } of await orUnreadable(folder, io.listFolder(folder))) {
+    for (const { name, kind } of await failAsUnreadable(folder, io.listFolder(folder))) {
       const path = join(folder, name)
       if (kind === 'file' && READABLE.test(name)) addTo(folder, path)
       else if (kind === 'file' || kind === 'other') skipFile(path, kind)
@@ -99,6 +99,6 @@ async function kindOf(path: string, io: CliIo): Promise<PathKind | undefined> {
     return await io.kindOf(path)
   } catch (error) {
     if (/[*?]/.test(path)) return undefined
-    return orUnreadable(path, Promise.reject(error))
+    return failAsUnreadable(path, Promise.reject(error))
   }
 }

@@ -1,6 +1,6 @@
 import { join, sep } from 'node:path'
 import type { CliIo, FolderEntry, PathKind } from './cliIo.js'
-import { orUnreadable } from './unreadable.js'
+import { failAsUnreadable } from './unreadable.js'
 
 /** Folders that a search passes by: hidden ones and installed packages. */
 export const NOT_SEARCHED = /^(\.|node_modules$)/
@@ -37,7 +37,7 @@ async function step(folder: string, part: string, io: CliIo): Promise<readonly M
     }
   }
   const list = async (path: string): Promise<readonly FolderEntry[]> =>
-    orUnreadable(path, io.listFolder(path === '' ? '.' : path))
+    failAsUnreadable(path, io.listFolder(path === '' ? '.' : path))
   if (part !== '**') {
     const names = namePattern(part)
     return (await list(folder))

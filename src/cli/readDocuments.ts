@@ -5,7 +5,7 @@ import type { AnyDocument, SheetReference, SpecSheet } from '../spec/index.js'
 import type { CliIo } from './cliIo.js'
 import { type FoundFiles, findFiles, STANDARD_INPUT } from './findFiles.js'
 import { readYaml } from './readYaml.js'
-import { orUnreadable } from './unreadable.js'
+import { failAsUnreadable } from './unreadable.js'
 
 /** A closed set of documents read from files, with every finding of reading them. */
 export interface ReadSet {
@@ -38,13 +38,13 @@ export async function readFound({ files, folders }: FoundFiles, io: CliIo): Prom
 
 /** The whole text of a file, or of standard input. */
 export async function readWhole(path: string, io: CliIo): Promise<string> {
-  if (path !== STANDARD_INPUT) return orUnreadable(path, io.readText(path))
+  if (path !== STANDARD_INPUT) return failAsUnreadable(path, io.readText(path))
   const read = async () => {
     const chunks: Buffer[] = []
     for await (const chunk of await io.openInput()) chunks.push(Buffer.from(chunk))
     return Buffer.concat(chunks).toString('utf8')
   }
-  return orUnreadable(INPUT_NAME, read())
+  return failAsUnreadable(INPUT_NAME, read())
 }
 
 async function readSet(name: string, files: readonly string[], io: CliIo): Promise<ReadSet> {

@@ -97,7 +97,7 @@ export function isNestedTooDeep(text: string): boolean {
     if (code === NEW_LINE) {
       atStart = true
       indent = 0
-    } else if (atStart && BEGINNINGS.has(code)) {
+    } else if (atStart && BEFORE_A_VALUE.has(code)) {
       indent += 1
       if (indent > 2 * MAX_LEVELS) return true
     } else {
@@ -116,4 +116,4 @@ const CLOSE_LIST = 0x5d
 const OPEN_OBJECT = 0x7b
 const CLOSE_OBJECT = 0x7d
 /** Space, tab, `-`, `:` and `?`: what a line of lists and objects begins with. */
-const BEGINNINGS: ReadonlySet<number> = /* @__PURE__ */ new Set([0x20, 0x09, 0x2d, 0x3a, 0x3f])
+const BEFORE_A_VALUE: ReadonlySet<number> = /* @__PURE__ */ new Set([0x20, 0x09, 0x2d, 0x3a, 0x3f])

@@ -10,7 +10,7 @@ export function unreadable(path: string, error: unknown): UsageError {
 }
 
 /** What is read from a file that the caller named; a file that cannot be read is a usage error. */
-export async function orUnreadable<T>(path: string, reading: Promise<T>): Promise<T> {
+export async function failAsUnreadable<T>(path: string, reading: Promise<T>): Promise<T> {
   try {
     return await reading
   } catch (error) {

@@ -2,7 +2,7 @@ import { type Reason, refuse, requireObject } from '../base/index.js'
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import type { OilChoice, Oils } from '../spec/index.js'
 import { type OilCodes, oilReason } from './codes.js'
-import { holdsAtAmbient } from './holdsAtAmbient.js'
+import { judgeAmbientBand } from './judgeAmbientBand.js'
 
 interface JudgedOilChoice {
   /** Place in the sheet's list. */
@@ -30,7 +30,7 @@ export function chooseOilChoice(oils: Oils, ambient?: Quantity<TemperatureUnit>)
   const choices = oils.choices.map((choice, index) => ({
     index,
     choice,
-    ...holdsAtAmbient(choice.ambient, ambient),
+    ...judgeAmbientBand(choice.ambient, ambient),
   }))
   const has = (word: JudgedOilChoice['verdict']) => choices.some(({ verdict }) => verdict === word)
   if (has('yes')) return { verdict: 'yes', choices, reasons: [] }

@@ -2,7 +2,7 @@ import { asText, refuse, requireKnownKeys, requireObject } from '../base/index.j
 import type { Quantity, TemperatureUnit } from '../quantity/index.js'
 import type { GradeOil, OfferedOil, OilChoice } from '../spec/index.js'
 import { oilReason } from './codes.js'
-import { holdsAtAmbient } from './holdsAtAmbient.js'
+import { judgeAmbientBand } from './judgeAmbientBand.js'
 import { judgeViscosity } from './judgeViscosity.js'
 import type { AspectVerdict, JudgedAspect, OilVerdict } from './oilVerdict.js'
 
@@ -91,7 +91,7 @@ function judgeKind(
 
 function judgeAmbient(permitted: OilChoice, ambient: Quantity<TemperatureUnit> | undefined): JudgedAspect {
   if (ambient === undefined) return { verdict: 'not judged', reasons: [] }
-  const { verdict, reasons } = holdsAtAmbient(permitted.ambient, ambient)
+  const { verdict, reasons } = judgeAmbientBand(permitted.ambient, ambient)
   return { verdict, reasons }
 }
 

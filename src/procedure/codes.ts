@@ -12,7 +12,7 @@ export type AtPart = {
 }
 
 export type OfGearcase = { readonly part: string; readonly gearcase: string }
-type Signalled = { readonly signal: SignalWord }
+type WithSignal = { readonly signal: SignalWord }
 
 export interface ProcedureCodes {
   // What must hold before a step.
@@ -131,20 +131,20 @@ export interface ProcedureCodes {
   'procedure/attitude-not-stated': OfGearcase
   'procedure/second-lift': OfGearcase
   // Cautions before a step.
-  'procedure/caution-machine-may-move': Signalled
-  'procedure/caution-must-not-run': Signalled
-  'procedure/caution-exhaust': Signalled
-  'procedure/caution-lifting': Signalled
-  'procedure/caution-parking-brake': Signalled
-  'procedure/caution-stands': Signalled
-  'procedure/caution-hot-oil': Signalled
-  'procedure/caution-oil-on-skin': Signalled
-  'procedure/caution-wheel-turns': Signalled
-  'procedure/caution-chips': Signalled
-  'procedure/caution-used-oil': Signalled
-  'procedure/caution-weeping-washer': Signalled
-  'procedure/caution-weeping-taper': Signalled
-  'procedure/caution-sharp-scraper': Signalled
+  'procedure/caution-machine-may-move': WithSignal
+  'procedure/caution-must-not-run': WithSignal
+  'procedure/caution-exhaust': WithSignal
+  'procedure/caution-lifting': WithSignal
+  'procedure/caution-parking-brake': WithSignal
+  'procedure/caution-stands': WithSignal
+  'procedure/caution-hot-oil': WithSignal
+  'procedure/caution-oil-on-skin': WithSignal
+  'procedure/caution-wheel-turns': WithSignal
+  'procedure/caution-chips': WithSignal
+  'procedure/caution-used-oil': WithSignal
+  'procedure/caution-weeping-washer': WithSignal
+  'procedure/caution-weeping-taper': WithSignal
+  'procedure/caution-sharp-scraper': WithSignal
 }
 
 /** The codes with exactly these params. */

@@ -2,7 +2,7 @@ import { asText, type DocumentReference, dropUndefined, joinPointer } from '../b
 import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
 import { checkStep } from './checkStep.js'
 import { type AtPart, procedureFinding } from './codes.js'
-import { findUndone, type Undone } from './findUndone.js'
+import { findUndone, type UndoneWork } from './findUndone.js'
 import { nameInstance, namePart } from './layout.js'
 import { severityOf } from './needs.js'
 import { runStep } from './runStep.js'
@@ -10,17 +10,17 @@ import { type ProcedureState, startState } from './state.js'
 import type { ProcedureContext } from './stepContext.js'
 
 /** A finding about the steps, and where in the order of work it came up: what a cure is looked for from. */
-export interface Trouble extends Undone {
+export interface Trouble extends UndoneWork {
   /** Place of the step, or the number of steps for what is still undone at the end. */
   readonly place: number
 }
 
-/** Runs the steps and reports every trouble, without looking for cures; `watch` sees the state after each step. */
+/** Runs the steps and reports every trouble, without looking for cures; `onStep` gets the state after each step. */
 export function findTroubles(
   sheet: SpecSheet,
   context: ProcedureContext,
   procedure: ProcedureDocument,
-  watch?: (state: ProcedureState) => void,
+  onStep?: (state: ProcedureState) => void,
 ): { readonly troubles: readonly Trouble[]; readonly end: ProcedureState } {
   const document = { kind: 'procedure', id: procedure.id } as const
   const onSheet = { kind: 'spec-sheet', id: sheet.id } as const
@@ -41,7 +41,7 @@ export function findTroubles(
       const finding = procedureFinding(`procedure/${name}`, severity, document, path, params, related)
       troubles.push({ finding, place, remedy })
     }
-    watch?.(state)
+    onStep?.(state)
   }
   for (const undone of findUndone(context, state, document))
     troubles.push({ ...undone, place: procedure.steps.length })

@@ -1,13 +1,13 @@
 import type { DocumentReference, Finding } from '../base/index.js'
 import { type AtPart, type CodeWith, type ProcedureCodes, procedureFinding } from './codes.js'
 import { listGearcaseInstances, nameInstance, namePart } from './layout.js'
-import { listUnchecked, listUncheckedSinceRun, listUntight } from './needs/closing.js'
+import { listNotChecked, listNotTightened, listUncheckedSinceRun } from './needs/closing.js'
 import { isLevelJudged, type OilJob } from './oilJob.js'
 import type { MutableState } from './state.js'
 import { draftAt, draftDrain, gearcaseAt, type ProcedureContext, type StepDraft } from './stepContext.js'
 
 /** Something that is still to be done after the last step. */
-export interface Undone {
+export interface UndoneWork {
   readonly finding: Finding<ProcedureCodes>
   /** Steps that would have done it, in order. */
   readonly remedy: readonly StepDraft[]
@@ -18,9 +18,9 @@ export function findUndone(
   context: ProcedureContext,
   state: MutableState,
   document: DocumentReference,
-): readonly Undone[] {
+): readonly UndoneWork[] {
   const { layout, jobs } = context
-  const undone: Undone[] = []
+  const undone: UndoneWork[] = []
   const add = (code: CodeWith<AtPart>, remedy: readonly StepDraft[], params: AtPart = {}): void => {
     const finding = procedureFinding(code, 'error', document, '/steps', params)
     undone.push({ finding, remedy })
@@ -40,8 +40,8 @@ export function findUndone(
     })
   }
   const all = listGearcaseInstances(layout)
-  for (const draft of listUntight(state, all)) addDraft('procedure/not-tightened', draft)
-  for (const draft of listUnchecked(state, all)) addDraft('procedure/leaks-not-checked', draft)
+  for (const draft of listNotTightened(state, all)) addDraft('procedure/not-tightened', draft)
+  for (const draft of listNotChecked(state, all)) addDraft('procedure/leaks-not-checked', draft)
   for (const draft of listUncheckedSinceRun(state, all)) {
     const part = layout.parts.get(draft.on ?? '')
     const params = { ...namePart(part), ...(draft.at?.instance && { instance: draft.at.instance }) }

@@ -135,7 +135,7 @@ function chooseEmptying(
 function indexSeal(sheet: SpecSheet, identity: Identity, path: JsonPointer): SealLayout {
   const candidates = listCandidates(resolveLeaf(sheet, identity, 'seal', path))
   if (candidates === undefined) return { path, treatment: 'inspect', cures: false }
-  const [treatment, ...others] = new Set(candidates.map(treatSeal))
+  const [treatment, ...others] = new Set(candidates.map(chooseTreatment))
   return {
     path,
     // Where it is not known which seal this machine has, a new one is never wrong.
@@ -150,7 +150,7 @@ function listCandidates<T>(resolved: Resolved<T>): readonly T[] | undefined {
   return resolved.kind === 'stated' ? [resolved.value] : resolved.candidates.map(({ value }) => value)
 }
 
-function treatSeal(seal: Seal): SealTreatment {
+function chooseTreatment(seal: Seal): SealTreatment {
   switch (seal.kind) {
     case 'none':
       return 'none'

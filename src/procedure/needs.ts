@@ -1,7 +1,7 @@
 import type { Severity } from '../base/index.js'
 import { stateKey } from './layout.js'
 import { CLOSING_NEEDS, listAffectedInstances } from './needs/closing.js'
-import { FILLING_NEEDS, listUndrained } from './needs/filling.js'
+import { FILLING_NEEDS, listNotDrained } from './needs/filling.js'
 import { listOtherFills, OPENING_NEEDS } from './needs/opening.js'
 import { SECURING_NEEDS } from './needs/securing.js'
 import { coverAt, gearcaseAt, type Need, openingAt, type StepContext } from './stepContext.js'
@@ -51,7 +51,7 @@ export const ASSUMED: Readonly<Partial<Record<NeedName, (context: StepContext) =
     for (const seal of fill.opening.seals) context.state.seals[stateKey(seal.path, fill.instance)] = 'used'
   },
   'not-drained': (context) => {
-    for (const one of listUndrained(context)) gearcaseAt(context.state, one).oil = 'out'
+    for (const one of listNotDrained(context)) gearcaseAt(context.state, one).oil = 'out'
     if (context.state.usedOil === 'none') context.state.usedOil = 'in the pan'
   },
   'not-rechecked': ({ state, owner }) => {

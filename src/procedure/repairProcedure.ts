@@ -14,7 +14,7 @@ export interface Repair {
 }
 
 /** Steps run in search of cures, over the whole repair. */
-const EFFORT = 600_000
+const MAX_STEPS_RUN = 600_000
 
 /**
  * Corrects a writer's order of work with as few changes as possible, for a writer who wants a proposal.
@@ -41,7 +41,7 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
   requireDocument('procedure', procedure, 'procedure')
   requireDocument('sheet', sheet, 'spec-sheet')
   const { context, findings } = readContext(procedure, sheet)
-  const counter: TroubleCounter = { sheet, context, known: new Map(), effort: { left: EFFORT } }
+  const counter: TroubleCounter = { sheet, context, known: new Map(), effort: { left: MAX_STEPS_RUN } }
   let here: RepairAttempt = { procedure, applied: [], troubles: countTroubles(counter, procedure.steps) }
   while (here.troubles > 0) {
     const next = chooseBestRepair(here, counter)

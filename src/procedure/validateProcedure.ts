@@ -5,7 +5,7 @@ import type { ProcedureCodes } from './codes.js'
 import { readContext } from './readContext.js'
 
 /** Steps run in search of cures: enough for every place in a list of a few hundred steps. */
-const EFFORT = 150_000
+const MAX_STEPS_RUN = 150_000
 
 /**
  * Checks a writer's order of work against its sheet, so that no machine is stranded, no hand hurt and no plug left open.
@@ -38,6 +38,6 @@ export function validateProcedure(
   requireDocument('procedure', procedure, 'procedure')
   requireDocument('sheet', sheet, 'spec-sheet')
   const { context, findings } = readContext(procedure, sheet)
-  const counter = { sheet, context, known: new Map(), effort: { left: EFFORT } }
+  const counter = { sheet, context, known: new Map(), effort: { left: MAX_STEPS_RUN } }
   return [...findings, ...checkSteps(counter, procedure)]
 }

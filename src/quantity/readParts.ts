@@ -51,7 +51,7 @@ export function readParts(reading: Reading, first: NumberFound, bound: 'nominal'
 
 function readRest(reading: Reading, numbers: NumberFound[]): Parts['kind'] {
   const start = reading.at
-  const kind = kindOfRest(reading)
+  const kind = readKind(reading)
   if (kind === 'nominal') return kind
   const second = readNumber(reading)
   const third = kind === 'plus and minus' && skipMatch(reading, MINUS) ? readNumber(reading) : undefined
@@ -64,7 +64,7 @@ function readRest(reading: Reading, numbers: NumberFound[]): Parts['kind'] {
   return 'nominal'
 }
 
-function kindOfRest(reading: Reading): Parts['kind'] {
+function readKind(reading: Reading): Parts['kind'] {
   if (skipMatch(reading, RANGE)) return 'range'
   if (skipMatch(reading, TOLERANCE)) return 'tolerance'
   return skipMatch(reading, PLUS) ? 'plus and minus' : 'nominal'

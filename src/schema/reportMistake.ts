@@ -2,10 +2,10 @@ import type { Cure, DocumentReference, Finding, JsonPointer } from '../base/inde
 import type { SpecCodes } from '../spec/index.js'
 
 /** Params of a code, where undefined stands for a key that is left out. */
-type Loose<Given> = {
+type WithOptionalKeys<Given> = {
   readonly [Key in keyof Given]: Given[Key] | (object extends Pick<Given, Key> ? undefined : never)
 }
-export type MistakeParams<Code extends keyof SpecCodes> = Loose<SpecCodes[Code]>
+export type MistakeParams<Code extends keyof SpecCodes> = WithOptionalKeys<SpecCodes[Code]>
 
 /** Makes the finding of one mistake in the document that is read; params are checked against the room's codes. */
 export type ReportMistake = <Code extends keyof SpecCodes>(

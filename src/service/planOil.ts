@@ -23,7 +23,7 @@ import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { findOilOwner, listInstances } from './gearcases.js'
 import { namePart } from './names.js'
 import { type RefillAmount, readRefill, type SplitRefill, splitRefill } from './refills.js'
-import type { VisitContext, WorkedGearcase } from './visitContext.js'
+import type { GearcaseInVisit, VisitContext } from './visitContext.js'
 import type { PlannedOil } from './visitPlan.js'
 
 export interface OilPlan {
@@ -42,12 +42,12 @@ export interface OilPlan {
  */
 export function planOil(
   { sheet, figures, ambient, stock }: VisitContext,
-  changes: readonly WorkedGearcase[],
+  changes: readonly GearcaseInVisit[],
 ): OilPlan {
   const findings: Finding<ServiceCodes>[] = []
   const pouredFrom = new Map<Id, OilContainer>()
   const volumes = new Map<Id, RefillAmount>()
-  let shelf: Shelf = stock?.containers ?? {}
+  let shelf: OilStock = stock?.containers ?? {}
   const oil = changes.flatMap(({ gearcase, instances }): PlannedOil | readonly [] => {
     const { oilSpace, yellowMetal = 'not stated' } = sheet.gearcases[gearcase] as Gearcase
     if (findOilOwner(sheet, gearcase) !== gearcase || oilSpace.kind !== 'own') return []
@@ -75,7 +75,7 @@ export function planOil(
     const open: readonly Reason[] = judged.reasons
     const offers = judged.choices
       .filter(({ verdict }) => verdict !== 'no')
-      .map(({ choice }) => ({ choice, ...judgeShelf(choice, shelf, yellowMetal) }))
+      .map(({ choice }) => ({ choice, ...judgeOilStock(choice, shelf, yellowMetal) }))
     const [usable] = offers.filter(({ fit }) => Object.keys(fit).length > 0)
     const offer = usable ?? offers[0]
     if (offer === undefined) {
@@ -117,7 +117,7 @@ export function planOil(
     }
     if (split === undefined) return { ...about, take: [], reasons }
     const chosen = chooseContainers(fit, split.oil.all)
-    const taken = takeFromShelf(shelf, chosen)
+    const taken = takeFromStock(shelf, chosen)
     shelf = taken.shelf
     const container = stock.containers[chosen.use[0]?.id ?? '']
     if (container !== undefined) pouredFrom.set(gearcase, container)
@@ -136,11 +136,11 @@ export function planOil(
 }
 
 /** The containers of the shelf that meet one permitted oil, and why the others do not. */
-function judgeShelf(
+function judgeOilStock(
   choice: OilChoice,
-  shelf: Shelf,
+  shelf: OilStock,
   yellowMetal: 'yes' | 'no' | 'not stated',
-): { readonly fit: Shelf; readonly reasons: readonly Reason[] } {
+): { readonly fit: OilStock; readonly reasons: readonly Reason[] } {
   const fit: Record<Id, OilContainer> = {}
   const reasons: Reason[] = []
   for (const [id, container] of Object.entries(shelf)) {
@@ -174,13 +174,13 @@ function describeAdditive(
 const NOTHING = { value: 0, unit: 'mL' } as const
 
 /** Oil containers by id, at one moment of the visit. */
-type Shelf = Readonly<Record<Id, OilContainer>>
+type OilStock = Readonly<Record<Id, OilContainer>>
 
 /** Takes what was chosen off the shelf: opened containers first, then full ones, whose rest stays as an opened one. */
-function takeFromShelf(
-  shelf: Shelf,
+function takeFromStock(
+  shelf: OilStock,
   chosen: ContainerChoice,
-): { readonly shelf: Shelf; readonly take: PlannedOil['take'] } {
+): { readonly shelf: OilStock; readonly take: PlannedOil['take'] } {
   let left = exactIn(chosen.needed, 'mL')
   const next: Record<Id, OilContainer> = { ...shelf }
   const take: PlannedOil['take'][number][] = []

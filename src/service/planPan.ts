@@ -7,7 +7,7 @@ import { listInstances } from './gearcases.js'
 import { namePart } from './names.js'
 import type { OilPlan } from './planOil.js'
 import { type RefillAmount, readRefill } from './refills.js'
-import type { VisitContext, WorkedGearcase } from './visitContext.js'
+import type { GearcaseInVisit, VisitContext } from './visitContext.js'
 import type { PlannedPan, PlannedUsedOil } from './visitPlan.js'
 
 /** The drain pan and the used oil of one visit. */
@@ -25,7 +25,7 @@ interface PanPlan {
  */
 export function planPan(
   visit: VisitContext,
-  changed: readonly WorkedGearcase[],
+  changed: readonly GearcaseInVisit[],
   { volumes }: OilPlan,
 ): PanPlan {
   const { sheet, toolbox } = visit

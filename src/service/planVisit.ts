@@ -18,7 +18,7 @@ import { planVessel } from './planVessel.js'
 import { planWaits } from './planWaits.js'
 import { checkCalibration, leaveOutWrenches, reportVisit } from './reportVisit.js'
 import { requireVisit, type VisitFacts, type VisitOptions } from './requireVisit.js'
-import type { VisitContext, WorkedGearcase } from './visitContext.js'
+import type { GearcaseInVisit, VisitContext } from './visitContext.js'
 import type { VisitPlan } from './visitPlan.js'
 
 /** What a plan can find: its own codes, and those of the procedure that it builds. */
@@ -218,7 +218,7 @@ function listOpenEvents(
   })
 }
 
-function groupByGearcase(chosen: readonly ListedDue[]): readonly WorkedGearcase[] {
+function groupByGearcase(chosen: readonly ListedDue[]): readonly GearcaseInVisit[] {
   return [...new Set(chosen.map(({ gearcase }) => gearcase))].map((gearcase) => {
     const lines = chosen.filter((line) => line.gearcase === gearcase)
     const instances = new Set(lines.map(({ part }) => part.instance?.id))

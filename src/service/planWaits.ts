@@ -43,7 +43,7 @@ export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
       sheet,
       kind === 'cure' && step.on !== undefined ? step.on : `/gearcases/${gearcase}`,
     )
-    if (kind === 'pour') waits.push(waitForQuickest(visit, oil, part, gearcase ?? '', used))
+    if (kind === 'pour') waits.push(waitForFastestHose(visit, oil, part, gearcase ?? '', used))
     else if (kind === 'cure') waits.push(waitForCure(visit, part, step))
     else if (kind === 'settle')
       waits.push(waitToSettle(visit, gearcase === undefined ? { path: '' } : part, step))
@@ -81,7 +81,7 @@ function keyOf(step: Step, kind: PlannedWait['kind']): string {
 }
 
 /** Where no time is known, the first hose of the toolbox is as good as another. */
-function waitForQuickest(
+function waitForFastestHose(
   visit: VisitContext,
   oil: OilPlan,
   part: PartName,

@@ -9,7 +9,7 @@ export interface VisitContext extends VisitFacts {
 }
 
 /** A gearcase that is worked on at a visit, and which of its instances; `[undefined]` where it is there once. */
-export interface WorkedGearcase {
+export interface GearcaseInVisit {
   readonly gearcase: Id
   readonly task: 'check' | 'change'
   readonly instances: readonly (Id | undefined)[]

@@ -1,14 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { chooseOilChoice } from '../../src/oil/chooseOilChoice.js'
-import { holdsAtAmbient } from '../../src/oil/holdsAtAmbient.js'
+import { judgeAmbientBand } from '../../src/oil/judgeAmbientBand.js'
 import type { GradeOil, StatedValue } from '../../src/spec/leaf.js'
 import { law } from '../support/law.js'
 
 type Band = StatedValue<'degC' | 'degF' | 'K'>
 const celsius = (value: number) => ({ value, unit: 'degC' }) as const
 
-describe('holdsAtAmbient', () => {
+describe('judgeAmbientBand', () => {
   const band: Band = { kind: 'limits', min: '-10', max: '30', unit: 'degC' }
   it.each([
     [-10.000001, 'no'],
@@ -18,15 +18,15 @@ describe('holdsAtAmbient', () => {
     [30, 'yes'],
     [30.000001, 'no'],
   ])('−10 to 30 °C at %d: %s', (value, holds) => {
-    expect(holdsAtAmbient(band, celsius(value)).verdict).toBe(holds)
+    expect(judgeAmbientBand(band, celsius(value)).verdict).toBe(holds)
   })
 
   it('compares across units exactly: 86 °F is 30 °C', () => {
-    expect(holdsAtAmbient(band, { value: 86, unit: 'degF' }).verdict).toBe('yes')
-    expect(holdsAtAmbient(band, { value: 86.000001, unit: 'degF' }).verdict).toBe('no')
-    expect(holdsAtAmbient({ kind: 'limits', max: '0.1', unit: 'degC' }, celsius(0.1)).verdict).toBe('yes')
+    expect(judgeAmbientBand(band, { value: 86, unit: 'degF' }).verdict).toBe('yes')
+    expect(judgeAmbientBand(band, { value: 86.000001, unit: 'degF' }).verdict).toBe('no')
+    expect(judgeAmbientBand({ kind: 'limits', max: '0.1', unit: 'degC' }, celsius(0.1)).verdict).toBe('yes')
     expect(
-      holdsAtAmbient({ kind: 'limits', max: '0.1', unit: 'degC' }, { value: 1e-7, unit: 'degC' }).verdict,
+      judgeAmbientBand({ kind: 'limits', max: '0.1', unit: 'degC' }, { value: 1e-7, unit: 'degC' }).verdict,
     ).toBe('yes')
   })
 
@@ -39,39 +39,39 @@ describe('holdsAtAmbient', () => {
       plus: '10.25',
       unit: 'degC',
     }
-    expect(holdsAtAmbient(around, celsius(-2.5)).verdict).toBe('yes')
-    expect(holdsAtAmbient(around, celsius(-2.51)).verdict).toBe('no')
-    expect(holdsAtAmbient(around, celsius(15.25)).verdict).toBe('yes')
-    expect(holdsAtAmbient(around, celsius(15.26)).verdict).toBe('no')
-    expect(holdsAtAmbient(around, celsius(20)).reasons[0]?.params).toMatchObject({
+    expect(judgeAmbientBand(around, celsius(-2.5)).verdict).toBe('yes')
+    expect(judgeAmbientBand(around, celsius(-2.51)).verdict).toBe('no')
+    expect(judgeAmbientBand(around, celsius(15.25)).verdict).toBe('yes')
+    expect(judgeAmbientBand(around, celsius(15.26)).verdict).toBe('no')
+    expect(judgeAmbientBand(around, celsius(20)).reasons[0]?.params).toMatchObject({
       min: { value: '-2.5', unit: 'degC' },
       max: { value: '15.25', unit: 'degC' },
     })
     const whole: Band = { kind: 'nominal with tolerance', value: '-20', minus: '5', plus: '5', unit: 'degC' }
-    expect(holdsAtAmbient(whole, celsius(-25)).verdict).toBe('yes')
-    expect(holdsAtAmbient(whole, celsius(-15)).verdict).toBe('yes')
-    expect(holdsAtAmbient(whole, celsius(-14.9)).verdict).toBe('no')
+    expect(judgeAmbientBand(whole, celsius(-25)).verdict).toBe('yes')
+    expect(judgeAmbientBand(whole, celsius(-15)).verdict).toBe('yes')
+    expect(judgeAmbientBand(whole, celsius(-14.9)).verdict).toBe('no')
   })
 
   it('cannot tell without an ambient, and asks where the sheet prints no band', () => {
-    expect(holdsAtAmbient(band, undefined)).toMatchObject({
+    expect(judgeAmbientBand(band, undefined)).toMatchObject({
       verdict: 'cannot tell',
       reasons: [{ code: 'oil/ambient-not-given' }],
     })
     const bare: Band = { kind: 'nominal', value: '20', unit: 'degC' }
-    expect(holdsAtAmbient(bare, celsius(20))).toMatchObject({
+    expect(judgeAmbientBand(bare, celsius(20))).toMatchObject({
       verdict: 'ask',
       reasons: [{ code: 'oil/ambient-not-a-band' }],
     })
-    expect(holdsAtAmbient(undefined, undefined)).toMatchObject({ verdict: 'yes' })
+    expect(judgeAmbientBand(undefined, undefined)).toMatchObject({ verdict: 'yes' })
   })
 
   it('throws for what is no temperature', () => {
     // @ts-expect-error
-    expect(() => holdsAtAmbient(band, { value: 1, unit: 'mm' })).toThrow(/ambient.unit/)
+    expect(() => judgeAmbientBand(band, { value: 1, unit: 'mm' })).toThrow(/ambient.unit/)
     // @ts-expect-error
-    expect(() => holdsAtAmbient(band, 20)).toThrow(TypeError)
-    expect(() => holdsAtAmbient(band, celsius(Number.POSITIVE_INFINITY))).toThrow(RangeError)
+    expect(() => judgeAmbientBand(band, 20)).toThrow(TypeError)
+    expect(() => judgeAmbientBand(band, celsius(Number.POSITIVE_INFINITY))).toThrow(RangeError)
   })
 
   it('holds on one unbroken stretch of temperatures (law)', () => {
@@ -80,7 +80,7 @@ describe('holdsAtAmbient', () => {
       const [min, max] = [Math.min(one, other), Math.max(one, other)]
       const limits: Band = { kind: 'limits', min: String(min), max: String(max), unit: 'degC' }
       const [low = 0, mid = 0, high = 0] = [first, second, third].sort((left, right) => left - right)
-      const ask = (value: number) => holdsAtAmbient(limits, celsius(value)).verdict
+      const ask = (value: number) => judgeAmbientBand(limits, celsius(value)).verdict
       if (ask(low) === 'yes' && ask(high) === 'yes') expect(ask(mid)).toBe('yes')
       expect(ask(min)).toBe('yes')
       expect(ask(max)).toBe('yes')

@@ -10,7 +10,7 @@ import { documentsOf, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
-import { orUnreadable, unreadable } from '../unreadable.js'
+import { failAsUnreadable, unreadable } from '../unreadable.js'
 
 /** A file of JSON Lines, or standard input. */
 const LINES = /(^-|\.(jsonl|ndjson))$/i
@@ -55,7 +55,7 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
   if (reportReading(sets, io)) return 1
   const sheets = documentsOf(sets, (set) => set.sheets)
   if (others.length > 0 && sheets.length === 0) throw new UsageError('due: no sheet among the files')
-  const input = await orUnreadable(path ?? 'standard input', io.openInput(path))
+  const input = await failAsUnreadable(path ?? 'standard input', io.openInput(path))
   const output = io.openOutput()
   const { today } = options
   try {

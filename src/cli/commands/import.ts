@@ -94,10 +94,10 @@ function findNewMistakes(
   return check(after).filter((finding) => !known.has(key(finding)))
 }
 
-function describeAdded({ added, kept, notKept }: AddedReadings): readonly string[] {
+function describeAdded({ added, kept, noMeterFor }: AddedReadings): readonly string[] {
   const count = (value: number) => `${value} reading${value === 1 ? '' : 's'}`
   return [
     `${count(added.hours)} of hours and ${count(added.distance)} of distance added; ${kept} skipped, already in the log.`,
-    ...notKept.map((meter) => safeLine(`The log has no meter for ${meter}: readings skipped.`)),
+    ...noMeterFor.map((meter) => safeLine(`The log has no meter for ${meter}: readings skipped.`)),
   ]
 }

@@ -4,7 +4,7 @@ import { renderMessage } from '../../message/index.js'
 import { formatQuantity } from '../../quantity/index.js'
 import { groupKits, type Kit, kitContents, orderList, remainingStock } from '../../service/index.js'
 import type { Stock } from '../../spec/index.js'
-import { chooseShelf, listMachines, planMachine } from '../chooseMachine.js'
+import { chooseToolboxAndStock, listMachines, planMachine } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { type ReadSet, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
@@ -28,7 +28,7 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   const stocks = new Map<ReadSet, Stock>()
   const kits = listMachines(sets, options).flatMap((machine) => {
     const { log, read } = machine
-    const shelf = chooseShelf(read)
+    const shelf = chooseToolboxAndStock(read)
     const stock = stocks.get(read) ?? shelf.stock
     const planned = planMachine(machine, options, stock === undefined ? shelf : { ...shelf, stock })
     if (!planned.ok) {

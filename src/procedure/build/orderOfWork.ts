@@ -8,11 +8,10 @@ import {
   servesAs,
   wheelMarkFor,
 } from '../layout.js'
-import { listUncured } from '../needs/filling.js'
+import { listNotCured } from '../needs/filling.js'
 import { listUnsecured } from '../needs/securing.js'
 import { isLevelJudged, type OilJob } from '../oilJob.js'
 import { gearcaseAt, openingAt } from '../stepContext.js'
-import { closePart, drainJob, openOpening, turnTo } from './drainJob.js'
 import {
   checkPhase,
   drainPhase,
@@ -22,6 +21,7 @@ import {
   needsWheelTurned,
   type Phase,
 } from './phases.js'
+import { closePart, openOpening, turnTo, writeDraining } from './writeDraining.js'
 import { isOpen, type Writer, write, writeAt } from './writer.js'
 
 interface Task {
@@ -98,14 +98,14 @@ function planTasks(writer: Writer, job: OilJob): readonly Task[] {
   const fill = job.owner.gearcase.fillOpening
   const drain = (): void => {
     takeOffShields(writer, job)
-    drainJob(writer, job)
+    writeDraining(writer, job)
     if (draining === filling || fill === undefined) return
     turnTo(writer, job.owner, fill, wheelMarkFor(fill, 'fill'))
     if (isOpen(writer, fill, job.owner)) writeAt(writer, 'nip by hand', fill, job.owner)
   }
   return [
     { job, phase: draining, last: false, work: drain },
-    { job, phase: filling, last: true, work: () => fillJob(writer, job) },
+    { job, phase: filling, last: true, work: () => writeFilling(writer, job) },
   ]
 }
 
@@ -211,7 +211,7 @@ function goesBackBeforeRun(jobs: readonly OilJob[], { id, shield }: ShieldLayout
 }
 
 /** New oil into one oil space, judged as the manual says, and its upper openings closed. */
-function fillJob(writer: Writer, { owner }: OilJob): void {
+function writeFilling(writer: Writer, { owner }: OilJob): void {
   const { gearcase } = owner
   const { fillOpening: fill, levelOpening: level } = gearcase
   const method = gearcase.fill?.method.kind
@@ -221,7 +221,7 @@ function fillJob(writer: Writer, { owner }: OilJob): void {
   const opensLevel = judged !== undefined && method !== 'sight glass' && judged.path !== fill.path
   if (opensLevel && method === 'to level hole') openOpening(writer, judged, owner)
   openOpening(writer, fill, owner)
-  for (const wait of listUncured(writer.context.layout, writer.state, owner))
+  for (const wait of listNotCured(writer.context.layout, writer.state, owner))
     write(writer, wait.do, wait.on, wait.at)
   writeAt(writer, 'measure the oil', gearcase, owner)
   if (gearcase.additive !== 'never') writeAt(writer, 'add the additive', gearcase, owner)

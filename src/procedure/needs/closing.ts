@@ -33,7 +33,7 @@ export const CLOSING_NEEDS = {
     if (position === 'in' || position === 'tight') return true
     return [draftHere(context, context.cover === undefined ? 'fit' : 'fit cover')]
   },
-  'not-tightened': (context) => noneOf(listUntight(context.state, listAffectedInstances(context))),
+  'not-tightened': (context) => noneOf(listNotTightened(context.state, listAffectedInstances(context))),
   'cover-not-tightened': (context) =>
     context.cover === undefined ||
     coverAt(context.state, context.cover, context.instance).position === 'tight' || [
@@ -45,7 +45,7 @@ export const CLOSING_NEEDS = {
         gearcaseAt(context.state, one).wipedDown ||
         (context.gearcase === undefined && !wasOpened(context.state, one)),
     ) || [draftHere(context, 'wipe down')],
-  'leaks-not-checked': (context) => noneOf(listUnchecked(context.state, listAffectedInstances(context))),
+  'leaks-not-checked': (context) => noneOf(listNotChecked(context.state, listAffectedInstances(context))),
 } satisfies Readonly<Record<string, Need>>
 
 /** The step's own gearcase, those behind its shield, or all. */
@@ -56,7 +56,7 @@ export function listAffectedInstances({ layout, self, shield }: StepContext): re
 }
 
 /** Openings and covers that are not tight, as the steps that close them. */
-export function listUntight(
+export function listNotTightened(
   state: MutableState,
   instances: readonly GearcaseInstance[],
   isMeant: (path: string, wasOpened: boolean) => boolean = () => true,
@@ -74,7 +74,7 @@ export function listUntight(
 }
 
 /** Gearcases that were opened and not checked for leaks since. */
-export function listUnchecked(
+export function listNotChecked(
   state: MutableState,
   instances: readonly GearcaseInstance[],
 ): readonly StepDraft[] {

@@ -11,12 +11,12 @@ import {
   type StepContext,
   type StepDraft,
 } from '../stepContext.js'
-import { listUntight } from './closing.js'
+import { listNotTightened } from './closing.js'
 
 /** New oil goes into an empty, closed gearcase, in the right amount, and its level is read once it is at rest. */
 export const FILLING_NEEDS = {
   'not-drained': (context) => {
-    const undrained = listUndrained(context)
+    const undrained = listNotDrained(context)
     return undrained.length === 0 || undrained.flatMap(draftDrain)
   },
   'oil-not-inspected': ({ state, owner }) =>
@@ -33,7 +33,7 @@ export const FILLING_NEEDS = {
     draftAt('add the additive', owner.gearcase, owner.instance),
   'drain-not-tightened': (context) => noneOf(listOpenDrains(context)),
   'cover-not-cured': ({ layout, state, owner }) =>
-    owner === undefined || noneOf(listUncured(layout, state, owner)),
+    owner === undefined || noneOf(listNotCured(layout, state, owner)),
   'hose-not-empty': ({ state, owner, opening, step }) => {
     if (owner === undefined || gearcaseAt(state, owner).hoseEmpty) return true
     const { fillOpening, fillOpenings } = owner.gearcase
@@ -83,7 +83,7 @@ function closesLevel({ owner, opening }: StepContext): boolean {
 }
 
 /** Gearcases that this pour would top up on old oil: the owner, and what the job empties with it. */
-export function listUndrained({ state, jobs, owner }: StepContext): readonly GearcaseInstance[] {
+export function listNotDrained({ state, jobs, owner }: StepContext): readonly GearcaseInstance[] {
   if (owner === undefined) return []
   return (findJob(jobs, owner)?.emptied ?? [owner]).filter((one) => gearcaseAt(state, one).oil === 'old')
 }
@@ -93,11 +93,15 @@ function listOpenDrains({ layout, state, owner }: StepContext): readonly StepDra
   if (owner === undefined) return []
   const { fillOpenings, levelOpening } = owner.gearcase
   const stays = new Set([...fillOpenings.map((one) => one.path), levelOpening?.path])
-  return listUntight(state, findSharers(layout, owner), (path, wasOpened) => wasOpened && !stays.has(path))
+  return listNotTightened(
+    state,
+    findSharers(layout, owner),
+    (path, wasOpened) => wasOpened && !stays.has(path),
+  )
 }
 
 /** Covers whose sealant has not cured, as the steps that wait for it. */
-export function listUncured(
+export function listNotCured(
   layout: IndexedSheet,
   state: MutableState,
   owner: GearcaseInstance,

@@ -31,13 +31,13 @@ export const OPENING_NEEDS = {
     return noneOf(on.map(({ path }) => ({ do: 'remove shield', on: path })))
   },
   'fill-not-cracked': (context) =>
-    isAnyFill(context, ({ everCracked }) => everCracked) || draftAtFill(context, 'crack loose'),
+    someFillOpening(context, ({ everCracked }) => everCracked) || draftAtFill(context, 'crack loose'),
   'fill-not-nipped': (context) =>
     listOtherFills(context).every(
       ({ opening, instance }) => openingAt(context.state, opening, instance).position !== 'cracked',
     ) || draftAtFill(context, 'nip by hand'),
   'fill-not-vented': (context) =>
-    isAnyFill(context, ({ position }) => position === 'out') || draftAtFill(context, 'take out'),
+    someFillOpening(context, ({ position }) => position === 'out') || draftAtFill(context, 'take out'),
   'not-cracked': (context) =>
     context.opening === undefined ||
     openingAt(context.state, context.opening, context.instance).position !== 'tight' || [
@@ -92,7 +92,7 @@ export function listOtherFills(
 }
 
 /** Whether one of the other fill openings is so, or there is none. */
-function isAnyFill(
+function someFillOpening(
   context: StepContext,
   test: (opening: { readonly everCracked: boolean; readonly position: string }) => boolean,
 ): boolean {

@@ -17,9 +17,9 @@ export const rule = gearcaseRule('fill/dry-fill-far-above-refill', 'warning', ([
   return sheet.pairs(`${fill}/dryFill`, `${fill}/drainAndRefill`).flatMap(({ path, one, other }) => {
     const low = statedVolume(one)?.low
     const high = statedVolume(other)?.high
-    if (low === undefined || high === undefined || compareExact(low, times(high, MOST)) <= 0) return []
+    if (low === undefined || high === undefined || compareExact(low, times(high, MAX_RATIO)) <= 0) return []
     return [{ path, params: { gearcase: name, dryFill: millilitres(low), refill: millilitres(high) } }]
   })
 })
 
-const MOST = exactOf(5)
+const MAX_RATIO = exactOf(5)

@@ -24,7 +24,7 @@ export const rule = ruleAbout('machine-log', 'procedure')(
     const { variants } = sheet.document.machine
     const { variant } = identity
     if (variant !== undefined && lookUp(variants, variant) === undefined) return []
-    const isDoubtful = Object.values(variants).some(({ when }) => cannotHold(when))
+    const isDoubtful = Object.values(variants).some(({ when }) => isNeverMet(when))
     if (isDoubtful) return []
     const verdict = resolveVariant(sheet.document, identity)
     if (verdict.verdict !== 'contradiction') return []
@@ -32,7 +32,7 @@ export const rule = ruleAbout('machine-log', 'procedure')(
   },
 )
 
-function cannotHold(when: Condition | undefined): boolean {
+function isNeverMet(when: Condition | undefined): boolean {
   const { from = 0, to = 9999 } = when?.modelYears ?? {}
   return from > to || serialMistake(when?.serials) !== undefined
 }

@@ -21,7 +21,7 @@ export const rule = disagreementRule(
   'warning',
   ({ path, first, second, agreement }) => {
     const { verdict, reasons } = agreement
-    const how = HOW[verdict]
+    const how = DIFFERENCE_KINDS[verdict]
     if (how === undefined) return []
     const missPercent = reasons.map(({ params }) => params.missPercent).find((one) => typeof one === 'number')
     const params = { first, second, missPercent, how }
@@ -29,7 +29,9 @@ export const rule = disagreementRule(
   },
 )
 
-const HOW: Readonly<Partial<Record<PrintedAgreement['verdict'], 'miss' | 'differ' | 'not-comparable'>>> = {
+const DIFFERENCE_KINDS: Readonly<
+  Partial<Record<PrintedAgreement['verdict'], 'miss' | 'differ' | 'not-comparable'>>
+> = {
   'small miss': 'miss',
   differ: 'differ',
   'not comparable': 'not-comparable',

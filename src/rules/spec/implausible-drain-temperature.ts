@@ -16,9 +16,9 @@ import { sheetRule } from '../ruleMakers.js'
  */
 export const rule = sheetRule('spec/implausible-drain-temperature', 'warning', ({ sheet }) =>
   gearcaseValues(sheet, 'drainTemperature').flatMap(({ path, value, gearcase }) => {
-    if ((statedRange(value, 'degC')?.high ?? 0) <= HOTTEST || isDisputed(sheet, path)) return []
+    if ((statedRange(value, 'degC')?.high ?? 0) <= MAX_DRAIN_CELSIUS || isDisputed(sheet, path)) return []
     return [{ path, params: { gearcase: gearcase.name, temperature: firstPrinted(value) } }]
   }),
 )
 
-const HOTTEST = 80
+const MAX_DRAIN_CELSIUS = 80

@@ -1,4 +1,4 @@
-import { canBothHold } from '../lookup/canBothHold.js'
+import { canBothBeMet } from '../lookup/canBothBeMet.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -21,7 +21,7 @@ export const rule = sheetRule('spec/overlapping-overrides', 'error', ({ document
   const earlierOf = new Map<string, typeof entries>()
   return entries.flatMap(({ when, target, path }) => {
     const earlier = earlierOf.get(target) ?? []
-    const clash = earlier.find((one) => canBothHold(document, one.when, when))
+    const clash = earlier.find((one) => canBothBeMet(document, one.when, when))
     earlierOf.set(target, earlier)
     earlier.push({ when, target, path })
     if (clash === undefined) return []

@@ -1,4 +1,4 @@
-import { canBothHold } from '../lookup/canBothHold.js'
+import { canBothBeMet } from '../lookup/canBothBeMet.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -19,7 +19,7 @@ export const rule = sheetRule('spec/variants-overlap', 'error', ({ document }) =
     if (when === undefined) return []
     const clash = variants
       .slice(0, place)
-      .find(([, earlier]) => earlier.when !== undefined && canBothHold(alone, earlier.when, when))
+      .find(([, earlier]) => earlier.when !== undefined && canBothBeMet(alone, earlier.when, when))
     if (clash === undefined) return []
     return [{ path: `/machine/variants/${id}/when`, params: { variant: id, with: clash[0] } }]
   })

@@ -23,8 +23,8 @@ export const rule = gearcaseRule(
   'torque/fill-and-drain-swapped',
   'warning',
   ([id, { name, openings }], { document }) => {
-    const [fill, ...moreFills] = onlyUse(openings, 'fill', 'drain')
-    const [drain, ...moreDrains] = onlyUse(openings, 'drain', 'fill')
+    const [fill, ...moreFills] = findSingleUse(openings, 'fill', 'drain')
+    const [drain, ...moreDrains] = findSingleUse(openings, 'drain', 'fill')
     if (fill === undefined || drain === undefined || moreFills.length > 0 || moreDrains.length > 0) return []
     if (checkPlugsSwapped(fill.plug, drain.plug).verdict !== 'looks swapped') return []
     const pathOf = (opening: string) => `/gearcases/${id}/openings/${opening}/tightening/torque`
@@ -35,10 +35,14 @@ export const rule = gearcaseRule(
 )
 
 /** Openings with a believable torque that have the one use and not the other. */
-function onlyUse(openings: Readonly<Record<string, Opening>>, role: OpeningRole, notRole: OpeningRole) {
+function findSingleUse(
+  openings: Readonly<Record<string, Opening>>,
+  role: OpeningRole,
+  otherRole: OpeningRole,
+) {
   return Object.entries(openings).flatMap(([id, { uses, tightening, thread, housing = 'not stated' }]) => {
     const roles = uses.map((use) => use.role)
-    if (!roles.includes(role) || roles.includes(notRole) || tightening.kind !== 'torque') return []
+    if (!roles.includes(role) || roles.includes(otherRole) || tightening.kind !== 'torque') return []
     if (!hasFigure(tightening.torque)) return []
     if (findTorqueSlip(tightening.torque, thread, housing).verdict === 'slip') return []
     const torque = firstPrinted(tightening.torque)

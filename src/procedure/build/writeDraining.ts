@@ -6,7 +6,7 @@ import { coverAt, gearcaseAt, openingAt } from '../stepContext.js'
 import { isOpen, type Writer, write, writeAt } from './writer.js'
 
 /** The old oil out of every gearcase of one oil space, and everything below the oil closed again. */
-export function drainJob(writer: Writer, { owner, emptied }: OilJob): void {
+export function writeDraining(writer: Writer, { owner, emptied }: OilJob): void {
   const fill = owner.gearcase.fillOpening
   if (fill === undefined) return
   for (const self of emptied) {

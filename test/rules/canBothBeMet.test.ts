@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { canBothHold } from '../../src/rules/lookup/canBothHold.js'
+import { canBothBeMet } from '../../src/rules/lookup/canBothBeMet.js'
 import { judgeFacts } from '../../src/spec/judgeFacts.js'
 import { findCandidates } from '../../src/spec/resolveVariant.js'
 import type { Condition, Identity, SpecSheet } from '../../src/v1/spec.js'
@@ -54,7 +54,7 @@ function everyMachine(variants: readonly string[]): readonly Identity[] {
   )
 }
 
-describe('canBothHold', () => {
+describe('canBothBeMet', () => {
   it('says what trying every machine says', () => {
     const world = fc.constantFrom<readonly string[]>([], ['short'], ['short', 'long']).chain((variants) =>
       fc.record({
@@ -77,8 +77,8 @@ describe('canBothHold', () => {
       const found = everyMachine(variants).some(
         (one) => holds(whenOf(one.variant), one) && holds(first, one) && holds(second, one),
       )
-      expect(canBothHold(sheet, first, second)).toBe(found)
-      expect(canBothHold(sheet, second, first)).toBe(found)
+      expect(canBothBeMet(sheet, first, second)).toBe(found)
+      expect(canBothBeMet(sheet, second, first)).toBe(found)
     })
   })
 
@@ -104,6 +104,6 @@ describe('canBothHold', () => {
     ['other prefixes', { serials: { prefix: 'K' } }, { serials: { prefix: 'L' } }, false],
     ['nothing asked', {}, {}, true],
   ])('%s', (_name, first, second, expected) => {
-    expect(canBothHold(sheet, first, second)).toBe(expected)
+    expect(canBothBeMet(sheet, first, second)).toBe(expected)
   })
 })

@@ -21,7 +21,7 @@ export interface AmbientVerdict {
  * Whether an oil's ambient band includes a day's temperature, both read by their shortest decimal; limits belong to the band
  * (common practice, no source). Without a band the manual sets no limit; a bare temperature is not a band.
  */
-export function holdsAtAmbient(
+export function judgeAmbientBand(
   band: StatedValue<TemperatureUnit> | undefined,
   ambient: Quantity<TemperatureUnit> | undefined,
 ): AmbientVerdict {

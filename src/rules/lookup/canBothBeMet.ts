@@ -5,7 +5,7 @@ import type { Condition, SpecSheet } from '../../spec/index.js'
  * variant that both permit brings its own condition along: an override for serials of the short bed and one
  * for the long bed never meet. Where serials are written in ways that cannot be compared, it can.
  */
-export function canBothHold(sheet: SpecSheet, first: Condition, second: Condition): boolean {
+export function canBothBeMet(sheet: SpecSheet, first: Condition, second: Condition): boolean {
   const variants = Object.entries(sheet.machine.variants).filter(
     ([id]) => (first.variants?.includes(id) ?? true) && (second.variants?.includes(id) ?? true),
   )
@@ -21,25 +21,27 @@ function areCompatible(conditions: readonly Condition[]): boolean {
       .slice(place + 1)
       .every(
         (other) =>
-          shareMarket(condition, other) && shareModelYear(condition, other) && shareSerial(condition, other),
+          haveCommonMarket(condition, other) &&
+          haveCommonModelYear(condition, other) &&
+          haveCommonSerial(condition, other),
       ),
   )
 }
 
-function shareMarket(first: Condition, second: Condition): boolean {
+function haveCommonMarket(first: Condition, second: Condition): boolean {
   const others = second.market
   return (
     first.market === undefined || others === undefined || first.market.some((one) => others.includes(one))
   )
 }
 
-function shareModelYear(first: Condition, second: Condition): boolean {
+function haveCommonModelYear(first: Condition, second: Condition): boolean {
   const from = Math.max(first.modelYears?.from ?? 0, second.modelYears?.from ?? 0)
   const to = Math.min(first.modelYears?.to ?? 9999, second.modelYears?.to ?? 9999)
   return from <= to
 }
 
-function shareSerial(first: Condition, second: Condition): boolean {
+function haveCommonSerial(first: Condition, second: Condition): boolean {
   if (first.serials === undefined || second.serials === undefined) return true
   const prefixes = [first.serials.prefix ?? '', second.serials.prefix ?? '']
   const [short = '', long = ''] = prefixes.sort((one, other) => one.length - other.length)
