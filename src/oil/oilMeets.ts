@@ -4,6 +4,7 @@ import type { GradeOil, OfferedOil, OilChoice } from '../spec/index.js'
 import { oilReason } from './codes.js'
 import { judgeAmbientBand } from './judgeAmbientBand.js'
 import { judgeViscosity } from './judgeViscosity.js'
+import { normalCategory } from './normalCategory.js'
 import type { AspectVerdict, JudgedAspect, OilVerdict } from './oilVerdict.js'
 
 export interface OilCircumstances {
@@ -153,13 +154,6 @@ function judgeCategory(
   return !near && API_CATEGORIES.includes(required) && labels.every((label) => API_CATEGORIES.includes(label))
     ? { verdict: 'no', reasons: [oilReason('oil/category-differs', both)] }
     : { verdict: 'ask', reasons: [oilReason('oil/category-doubtful', both)] }
-}
-
-/** `API GL 5`, `gl5` and `GL-5` are the same designation. */
-function normalCategory(label: string): string {
-  const text = asText(label)
-  const match = /^(?:API)?[ -]?(GL|MT)[ -]?([0-9])$/.exec(text.slice(0, 20).trim().toUpperCase())
-  return match === null ? text.trim() : `${match[1]}-${match[2]}`
 }
 
 /** The limited-slip additive of an offered oil against the manual. */

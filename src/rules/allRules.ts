@@ -57,6 +57,7 @@ import { rule as recordWrenchCannotReach } from './record/wrench-cannot-reach.js
 import { rule as recordWrenchOutOfCalibration } from './record/wrench-out-of-calibration.js'
 import type { AnyRule } from './rule.js'
 import { rule as sealCrushWasherReused } from './seal/crush-washer-reused.js'
+import { rule as sealMaterialDoubtfulInOil } from './seal/material-doubtful-in-oil.js'
 import { rule as sealMaterialNotForOil } from './seal/material-not-for-oil.js'
 import { rule as sealNoneAtOpening } from './seal/none-at-opening.js'
 import { rule as sealNoneBesideSeal } from './seal/none-beside-seal.js'
@@ -126,7 +127,7 @@ export const allRules: readonly AnyRule[] = [
   threadDesignationUnreadable,
   quantityIntervalDistancesDiffer, quantitySecondUnitDisagrees, quantitySecondUnitSlip,
   torqueAboveProofLoad, torqueFillAndDrainFarApart, torqueFillAndDrainSwapped, torqueImplausibleAngle, torqueImplausibleTurns, torqueLargeForDrive, torqueSlipAtPlug, torqueSmallForClass, torqueStagesNotRising, torqueTurnsOnParallelThread, torqueTurnsReversed, torqueUnknownClass,
-  sealCrushWasherReused, sealMaterialNotForOil, sealNoneAtOpening, sealNoneBesideSeal, sealNoneOnParallelThread, sealORingSizeDiffers, sealSealantOnDryThread, sealWasherDoesNotFit,
+  sealCrushWasherReused, sealMaterialDoubtfulInOil, sealMaterialNotForOil, sealNoneAtOpening, sealNoneBesideSeal, sealNoneOnParallelThread, sealORingSizeDiffers, sealSealantOnDryThread, sealWasherDoesNotFit,
   oilAdditiveCountedTwice, oilAdditiveExceedsRefill, oilAmbientGap, oilUnknownCategory, oilUnknownEdition, oilUnknownGrade, oilViscosityOutsideGrade,
   fillDryFillFarAboveRefill, fillImplausibleLevelDepth, fillImplausibleRefill, fillMinutesWithEngineRunning, fillPortionLargerThanRefill, fillRefillLargerThanDryFill,
   intervalFirstLongerThanRepeat, intervalFractionalPeriod, intervalImpliedSpeed, intervalLogSpeed, intervalMonthsAsDays, intervalSevereLongerThanRepeat, intervalWindowNotBelowRepeat,

@@ -104,6 +104,7 @@ export interface RuleCodes {
   'torque/unknown-class': { part: string; propertyClass: string; meant: string | undefined }
   // seal, oil, fill
   'seal/crush-washer-reused': { part: string }
+  'seal/material-doubtful-in-oil': { part: string; material: string; reason: Because }
   'seal/material-not-for-oil': { part: string; material: string }
   'seal/o-ring-size-differs': { part: string; reason: Because }
   'seal/washer-does-not-fit': { part: string; reason: Because }

@@ -40,6 +40,7 @@ export interface SealCodes {
   'seal/material-never': { material: string; medium: string }
   'seal/material-poor': { material: string; medium: string }
   'seal/material-suits': { material: string; medium: string; min: Amount; max: Amount }
+  'seal/above-continuous-limit': { material: string; medium: string; temperature: Amount; max: Amount }
   'seal/material-limits-not-known': { material: string }
   'seal/temperature-needs-special-compound': {
     material: string

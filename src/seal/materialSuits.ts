@@ -1,7 +1,9 @@
-import { type Reason, refuse, requireObject, requireOneOf } from '../base/index.js'
+import { type Reason, requireObject, requireOneOf } from '../base/index.js'
 import { convert, type Quantity, type TemperatureUnit, UNITS_BY_MEASURE } from '../quantity/index.js'
 import type { Elastomer } from '../spec/index.js'
 import { type SealCodes, sealReason } from './codes.js'
+
+type SealMedium = 'mineral gear oil' | 'hypoid EP oil'
 
 export interface MaterialVerdict {
   /** `ask`: poor, a special compound is needed, or nothing was read about it; `cannot tell`: the family is not stated. */
@@ -18,6 +20,12 @@ interface Row {
   readonly specialMin?: number
   readonly specialMax?: number
 }
+
+/**
+ * Warmest continuous oil, °C, in hypoid EP oil, where a ring is to work for about 10,000 h: a seal maker's chart, read
+ * second hand without its picture. Beyond it each compound must be tested. General tables allow more.
+ */
+const HYPOID_LIMITS: Readonly<Partial<Record<Elastomer, number>>> = { NBR: 80, HNBR: 120, FKM: 150 }
 
 /** A seal maker's table, °C, read second hand. ACM is not in it. */
 const ROWS: Readonly<Partial<Record<Elastomer, Row>>> = {
@@ -48,15 +56,16 @@ const ELASTOMERS: readonly Elastomer[] = [
 
 /**
  * Whether a rubber family withstands gear oil at a temperature; the limits are inside the range. The maker of the ring knows the
- * compound. Source: a seal maker's table of elastomers, read second hand; that ACM is usable is from memory and gives `ask`.
+ * compound. In hypoid EP oil the temperature is the continuous one. Source: a seal maker's table of elastomers and another's
+ * chart for hypoid oils, both read second hand; that ACM is usable is from memory and gives `ask`.
  */
 export function materialSuits(
   material: Elastomer,
-  medium: 'mineral gear oil',
+  medium: SealMedium,
   temperature: Quantity<TemperatureUnit>,
 ): MaterialVerdict {
   requireOneOf('material', material, ELASTOMERS)
-  if (medium !== 'mineral gear oil') throw refuse('medium', medium, 'mineral gear oil')
+  requireOneOf('medium', medium, ['mineral gear oil', 'hypoid EP oil'])
   requireObject('temperature', temperature)
   requireOneOf('temperature.unit', temperature.unit, UNITS_BY_MEASURE.temperature)
   const celsius = convert(temperature, 'degC').value
@@ -72,6 +81,12 @@ export function materialSuits(
   const degrees = (value: number) => ({ value, unit: 'degC' as const })
   const widest = { min: row.specialMin ?? row.min, max: row.specialMax ?? row.max }
   const shownRange = { min: degrees(row.min), max: degrees(row.max) }
+  const continuous = medium === 'hypoid EP oil' ? HYPOID_LIMITS[material] : undefined
+  if (continuous !== undefined && celsius > continuous) {
+    const params = { material, medium, temperature, max: degrees(continuous) }
+    const reasons = [sealReason('seal/above-continuous-limit', params)]
+    return { verdict: celsius > widest.max ? 'no' : 'ask', reasons }
+  }
   if (celsius < widest.min || celsius > widest.max) {
     const params = { material, temperature, min: degrees(widest.min), max: degrees(widest.max) }
     return { verdict: 'no', reasons: [sealReason('seal/temperature-outside-material', params)] }

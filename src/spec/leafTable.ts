@@ -12,6 +12,7 @@ export type LeafRole =
   | 'place'
   | 'interval'
   | 'drain temperature'
+  | 'working temperature'
   | 'level'
   | 'mass'
 
@@ -82,6 +83,7 @@ export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
   '/gearcases/*/oilSpace/oils': OILS,
   '/gearcases/*/oilSpace/fill/drainAndRefill': value('refill', 'volume', 'gearcase'),
   '/gearcases/*/drainTemperature': value('drain temperature', 'temperature', 'gearcase'),
+  '/gearcases/*/workingTemperature': value('working temperature', 'temperature', 'step'),
   '/gearcases/*/oilSpace/fill/method/below': value('level', 'length', 'gearcase'),
   '/gearcases/*/oilSpace/fill/level/temperature': value('level', 'temperature', 'gearcase'),
   '/gearcases/*/oilSpace/fill/level/minutesAfterStop': value('level', 'duration', 'gearcase'),

@@ -100,6 +100,8 @@ export interface Gearcase {
   readonly shields?: readonly Id[]
   /** Oil temperature for draining, where the manual gives one. */
   readonly drainTemperature?: SpecValue<TemperatureUnit>
+  /** Oil temperature in continuous work, where the manual gives one: what the rubber of its seals must bear. */
+  readonly workingTemperature?: SpecValue<TemperatureUnit>
   /** Whether bronze or brass parts run in this oil, where the manual says. */
   readonly yellowMetal?: 'yes' | 'no' | 'not stated'
 }

@@ -255,6 +255,30 @@ describe('materialSuits', () => {
     })
   })
 
+  it.each([
+    ['NBR', 80, 120],
+    ['HNBR', 120, 150],
+    ['FKM', 150, 200],
+  ] as const)(
+    'in hypoid EP oil %s works continuously up to %d °C (a seal maker’s chart)',
+    (material, max, most) => {
+      const hypoid = (degrees: number) => materialSuits(material, 'hypoid EP oil', celsius(degrees))
+      expect(hypoid(max).verdict).toBe('yes')
+      expect(hypoid(max + 0.1)).toMatchObject({
+        verdict: 'ask',
+        reasons: [{ code: 'seal/above-continuous-limit' }],
+      })
+      expect(hypoid(most + 0.1).verdict).toBe('no')
+      expect(ask(material, max + 0.1).verdict).toBe('yes')
+    },
+  )
+
+  it('other families are judged in hypoid EP oil as in any gear oil, silicone as poor', () => {
+    expect(codes(materialSuits('VMQ', 'hypoid EP oil', celsius(20)))).toEqual(['seal/material-poor'])
+    expect(materialSuits('EPDM', 'hypoid EP oil', celsius(20)).verdict).toBe('no')
+    expect(materialSuits('FFKM', 'hypoid EP oil', celsius(200)).verdict).toBe('yes')
+  })
+
   it('212 °F is 100 °C, where NBR still lasts', () => {
     expect(materialSuits('NBR', 'mineral gear oil', { value: 212, unit: 'degF' }).verdict).toBe('yes')
     expect(materialSuits('NBR', 'mineral gear oil', { value: 213, unit: 'degF' }).verdict).toBe('ask')

@@ -137,6 +137,7 @@ export const cardWords: CardWords = {
     place: 'Position',
     interval: 'Interval',
     'drain temperature': 'Drain temperature',
+    'working temperature': 'Working temperature',
     level: 'Level',
     additive: 'Additive',
     cure: 'Cure time',

@@ -133,6 +133,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   // Seals, oils and quantities.
   'seal/crush-washer-reused': ({ part }) =>
     `${part}: crush washer replaced only “on condition”. It hardens once crushed: fit a new one at every opening, or waive this with the manual's page.`,
+  'seal/material-doubtful-in-oil': ({ part, reason }, say) => `${part}: ${say.reason(reason)}`,
   'seal/material-not-for-oil': ({ part, material }) =>
     `${part}: gear oil destroys ${material}. Check the parts list.`,
   'seal/o-ring-size-differs': ({ part, reason }, say) =>

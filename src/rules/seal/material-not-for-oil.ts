@@ -1,4 +1,5 @@
 import { materialSuits } from '../../seal/index.js'
+import { ringsInOil } from '../lookup/ringsInOil.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -12,22 +13,12 @@ import { sheetRule } from '../ruleMakers.js'
  * Harm: machine
  * Source: a seal maker's table of elastomers, read second hand.
  */
-export const rule = sheetRule('seal/material-not-for-oil', 'error', ({ sheet }) => {
-  const oils = sheet.leaves.flatMap((found) =>
-    found.kind === 'oils' &&
-    found.leaf.kind === 'oils' &&
-    found.leaf.choices.some(({ kind }) => kind === 'grade')
-      ? [(found.replaces ?? found.path).split('/')[2]]
+export const rule = sheetRule('seal/material-not-for-oil', 'error', ({ sheet }) =>
+  ringsInOil(sheet, ({ kind }) => kind === 'grade').flatMap(({ path, ring: { material }, part }) =>
+    materialSuits(material, 'mineral gear oil', ROOM_TEMPERATURE).verdict === 'no'
+      ? [{ path: `${path}/material`, params: { part, material } }]
       : [],
-  )
-  return sheet.seals.flatMap(({ path, seal, on }) => {
-    if ((seal.kind !== 'o-ring' && seal.kind !== 'bonded seal') || on.kind === 'shield') return []
-    const id = on.path.split('/')[2]
-    const owner = on.gearcase.oilSpace.kind === 'shared' ? on.gearcase.oilSpace.with : id
-    const { verdict } = materialSuits(seal.material, 'mineral gear oil', ROOM_TEMPERATURE)
-    if (!oils.includes(owner) || verdict !== 'no') return []
-    return [{ path: `${path}/material`, params: { part: on.name, material: seal.material } }]
-  })
-})
+  ),
+)
 
 const ROOM_TEMPERATURE = { value: 20, unit: 'degC' } as const

@@ -86,6 +86,7 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     'breather?': { place: leaf.place },
     'shields?': list(text.id),
     'drainTemperature?': values.temperature.spec,
+    'workingTemperature?': values.temperature.spec,
     'yellowMetal?': ['yes', 'no', 'not stated'],
   })
   return { gearcase, shield }

@@ -1,0 +1,25 @@
+import type { BondedSeal, Gearcase, OilChoice, ORing } from '../../spec/index.js'
+import type { SheetIndex } from './indexSheet.js'
+
+/** A rubber ring of an opening or cover. */
+interface RingAt {
+  readonly path: string
+  readonly ring: ORing | BondedSeal
+  readonly part: string
+  readonly gearcase: Gearcase
+}
+
+/** The rubber rings that run in an oil: one choice of their gearcase, or of the owner of its oil, passes `isOil`. */
+export function ringsInOil(sheet: SheetIndex, isOil: (choice: OilChoice) => boolean): readonly RingAt[] {
+  const owners = sheet.leaves.flatMap(({ kind, leaf, path, replaces }) =>
+    kind === 'oils' && leaf.kind === 'oils' && leaf.choices.some(isOil)
+      ? [(replaces ?? path).split('/')[2]]
+      : [],
+  )
+  return sheet.seals.flatMap(({ path, seal, on }) => {
+    if ((seal.kind !== 'o-ring' && seal.kind !== 'bonded seal') || on.kind === 'shield') return []
+    const { gearcase, name } = on
+    const owner = gearcase.oilSpace.kind === 'shared' ? gearcase.oilSpace.with : on.path.split('/')[2]
+    return owners.includes(owner) ? [{ path, ring: seal, part: name, gearcase }] : []
+  })
+}
