@@ -46,7 +46,7 @@ Each folder is a set of its own. Patterns (*, ? and **) work in quotes too; with
 For details: drivetrain-service <command> --help. The machine's own manual always comes first.
 `,
   commands: {
-    check: `Usage: drivetrain-service check [options] <file or folder> ...
+    check: `Usage: drivetrain-service check [options] <file, folder, pattern or -> ...
 
 Reads documents and prints every error in them, one finding each. Of a folder, those in all folders below are read too, each
 folder as a set of its own; hidden folders, links and node_modules are not searched. The last lines give the number of documents
@@ -72,7 +72,7 @@ Options
   --exit-code            exit code 3 when a service is due or overdue; 4 when none is, but one cannot be judged or there is none${format('json')}
 
 Exit code: 0 every document and line could be read, 1 findings in them, 2 usage error or a file that cannot be read;
-3 and 4 only by --exit-code, and after 1.
+with --exit-code also 3 and 4, where it would be 0.
 `,
     plan: `Usage: drivetrain-service plan [options] <file or folder> ...
 

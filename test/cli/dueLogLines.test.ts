@@ -102,7 +102,7 @@ describe('due over logs that come one a line', () => {
     ])
     expect(err).toBe('2 lines, 1 with errors.\nColumns not read: depot.')
     const good = await run(['due', '-', ...DAY], { [PIPED]: JSON.stringify(rows[0]) })
-    expect(good.code).toBe(0)
+    expect(good).toMatchObject({ code: 0, err: expect.stringMatching(/^1 line, 0 with errors/) })
     const logs = await run(['due', '-', SHEET, ...DAY], { [PIPED]: logLine('one') })
     expect(logs.answers.map(({ machine }) => machine)).toEqual(['one'])
   })
@@ -131,6 +131,9 @@ describe('due over logs that come one a line', () => {
   })
 
   it.each([
+    [['due'], /a folder of them, or - for rows by standard input/],
+    [['due', '-', '--sheet', '-'], /cannot both come by standard input/],
+    [['due', '--sheet', '-'], /cannot both come by standard input/],
     [['due', '-', 'b.jsonl'], /expected one \.jsonl file or -, found 2/],
     [['due', 'a.jsonl', 'b.jsonl'], /expected one \.jsonl file or -, found 2/],
     [['due', '--sheet', 'examples/tind-4/toolbox.json'], /no sheet among the files/],

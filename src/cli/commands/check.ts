@@ -1,6 +1,7 @@
 import { checkDocuments } from '../../rules/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { type FoundFiles, findFiles } from '../findFiles.js'
+import { plural } from '../plural.js'
 import { readFound } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { exitCodeOf, isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
@@ -41,8 +42,4 @@ function describeSkipped({ others, pipes, emptyFolders, notSearched }: FoundFile
     .filter(([count]) => count > 0)
     .map(([, words]) => words)
     .join(', ')
-}
-
-function plural(value: number, word: string): string {
-  return `${value} ${word}${value === 1 ? '' : 's'}`
 }

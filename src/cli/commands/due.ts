@@ -6,6 +6,8 @@ import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { dueLines } from '../dueLines.js'
 import { dueLogLines } from '../dueLogLines.js'
+import { STANDARD_INPUT } from '../findFiles.js'
+import { plural } from '../plural.js'
 import { documentsOf, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { reportReading } from '../renderFindings.js'
@@ -19,7 +21,8 @@ const LINES = /(^-|\.(jsonl|ndjson))$/i
 export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
   const lines = options.paths.filter((path) => LINES.test(path))
   if (options.sheets.length > 0 || lines.length > 0) return judgeLines(options, lines, io)
-  if (options.paths.length === 0) throw new UsageError('due: name logs and their sheets, or a folder of them')
+  if (options.paths.length === 0)
+    throw new UsageError('due: name logs and their sheets, a folder of them, or - for rows by standard input')
   const sets = await readDocuments(options.paths, io)
   if (reportReading(sets, io)) return 1
   const machines = listMachines(sets, options).map(({ log, sheet }) => ({
@@ -51,6 +54,8 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
   const others = [...options.sheets, ...options.paths.filter((path) => !LINES.test(path))]
   const path = lines[0] === '-' ? undefined : lines[0]
   if (lines.length > 1) throw new UsageError(`due: expected one .jsonl file or -, found ${lines.length}`)
+  if (path === undefined && others.includes(STANDARD_INPUT))
+    throw new UsageError('due: the lines and a sheet cannot both come by standard input')
   const sets = others.length === 0 ? [] : await readDocuments(others, io)
   if (reportReading(sets, io)) return 1
   const sheets = documentsOf(sets, (set) => set.sheets)
@@ -63,7 +68,7 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
       const { soon, staleAfter } = options.due
       const judged = await dueLines({ input, output, today, soon, staleAfter })
       const bad = judged.unreadable + judged.withUnusableFields
-      io.printError(`${judged.lines} lines, ${bad} with errors.`)
+      io.printError(`${plural(judged.lines, 'line')}, ${bad} with errors.`)
       if (judged.columnsNotRead.length > 0)
         io.printError(safeLine(`Columns not read: ${judged.columnsNotRead.join(', ')}.`))
       const verdicts = DUE_STATES.filter((state) => judged.states[state] > 0)
@@ -78,7 +83,7 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
       ...(options.machine === undefined ? {} : { machine: options.machine }),
       onProgress: (count) => io.printError(`${count} lines`),
     })
-    io.printError(`${judged.lines} lines, ${judged.refused} with errors.`)
+    io.printError(`${plural(judged.lines, 'line')}, ${judged.refused} with errors.`)
     return judged.refused > 0 ? 1 : exitCodeOf(judged.verdicts, options)
   } catch (error) {
     if (error instanceof Error && 'code' in error && 'syscall' in error)
