@@ -99,6 +99,7 @@ export const HAZARD = {
   hotOil: { code: 'procedure/caution-hot-oil', signal: 'caution' },
   oilOnSkin: { code: 'procedure/caution-oil-on-skin', signal: 'caution' },
   wheelTurns: { code: 'procedure/caution-wheel-turns', signal: 'caution' },
+  rolling: { code: 'procedure/caution-rolling', signal: 'warning' },
   chips: { code: 'procedure/caution-chips', signal: 'notice' },
   usedOil: { code: 'procedure/caution-used-oil', signal: 'notice' },
   weepingWasher: { code: 'procedure/caution-weeping-washer', signal: 'notice' },
@@ -113,6 +114,16 @@ export const RUNNING: readonly NeedName[] = [
   'not-cleared-away',
   'not-secured-for-run',
   'guard-off',
+]
+
+/** What must hold before the machine is rolled by hand, to bring a mark of its wheel where the sheet says. */
+export const ROLLING: readonly NeedName[] = [
+  'manual-not-read',
+  'no-protection',
+  'not-on-level-ground',
+  'engine-running',
+  'run-on-stands',
+  'not-cleared-away',
 ]
 
 /** What must hold before the plug or cover that lets the oil out is touched. */

@@ -8,6 +8,7 @@ import {
   OPENED,
   PLACE,
   REFILL,
+  ROLLING,
   RUNNING,
   SEAL,
   SECURED,
@@ -70,15 +71,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   'chock the wheels': action(['machine', 'axle'], 'chock', 1, ['wheels chocked'], { tools: ['chocks'] }),
   'secure the machine': action(['secured item'], 'secure', 2, ['item secured']),
   'raise the machine': action(['support', 'machine'], 'raise', 3, ['raised on the jack'], {
-    needs: [
-      'manual-not-read',
-      'no-protection',
-      'not-on-level-ground',
-      'engine-running',
-      'not-chocked',
-      'not-secured',
-      'chocks-on-lifted-wheels',
-    ],
+    needs: [...SECURED.filter((name) => name !== 'jack-as-support'), 'chocks-on-lifted-wheels'],
     figures: [MASS],
     hazards: [HAZARD.lifting, HAZARD.parkingBrake],
     tools: ['jack'],
@@ -96,6 +89,10 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   'turn the wheel': action(['opening', 'gearcase'], 'turn', 1, ['wheel at its mark'], {
     needs: [...SECURED, 'wheel-not-clear', 'wheel-turned-with-plug-out'],
     hazards: [HAZARD.wheelTurns],
+  }),
+  'roll the machine': action(['opening', 'gearcase'], 'roll', 3, ['rolled to the mark'], {
+    needs: [...ROLLING, 'wheel-turned-with-plug-out'],
+    hazards: [HAZARD.rolling],
   }),
   'remove shield': action(['shield'], 'remove', 5, ['shield off'], {
     needs: SECURED,

@@ -146,7 +146,7 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
       .flatMap((one) => one.gearcase.openings)
       .find(({ opening }) => opening.uses.some((use) => use.wheelMark))
     if (turning !== undefined)
-      add('procedure/wheel-on-the-ground', 'error', '/access', gearcase, turning.opening.name)
+      add('procedure/wheel-on-the-ground', 'info', '/access', gearcase, turning.opening.name)
   }
   for (const one of job.emptied)
     if (

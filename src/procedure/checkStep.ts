@@ -50,7 +50,10 @@ export function checkStep(sheet: SpecSheet, context: ProcedureContext, here: Wri
   const instance = checkInstance(here, part)
   if (instance !== undefined) return stop(instance)
   const params = { step: id, ...namePart(part) }
-  if (action === 'turn the wheel' && typeof step.at?.wheelMark !== 'string')
+  if (
+    (action === 'turn the wheel' || action === 'roll the machine') &&
+    typeof step.at?.wheelMark !== 'string'
+  )
     return stop(report(here, 'procedure/mark-missing', [], params))
   const remove: Cure = { op: 'remove', path: joinPointer(['steps', place]) }
   const absent = isAbsent(part)

@@ -140,6 +140,7 @@ export interface ProcedureCodes {
   'procedure/caution-hot-oil': WithSignal
   'procedure/caution-oil-on-skin': WithSignal
   'procedure/caution-wheel-turns': WithSignal
+  'procedure/caution-rolling': WithSignal
   'procedure/caution-chips': WithSignal
   'procedure/caution-used-oil': WithSignal
   'procedure/caution-weeping-washer': WithSignal

@@ -49,6 +49,13 @@ export const EFFECTS = {
     context.state.recorded = false
   },
   'wheel at its mark': (context) => onSelf(context, { wheelMark: context.step.at?.wheelMark ?? 'not known' }),
+  'rolled to the mark': (context) => {
+    const { state } = context
+    write(state, { chocked: [], settled: false })
+    for (const gearcase of Object.values(state.gearcases))
+      write(gearcase, { wheelMark: 'not known', panPlaced: false })
+    onSelf(context, { wheelMark: context.step.at?.wheelMark ?? 'not known' })
+  },
   'area clean': (context) => onPart(context, { areaClean: true }),
   'plug loose in its seat': (context) => {
     onOpening(context, { position: 'cracked', everCracked: true, faceWiped: false })

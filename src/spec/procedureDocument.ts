@@ -49,6 +49,7 @@ export const ACTION_NAMES = [
   'remove shield',
   'refit shield',
   'turn the wheel',
+  'roll the machine',
   'clean around',
   'crack loose',
   'nip by hand',

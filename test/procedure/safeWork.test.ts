@@ -185,3 +185,66 @@ describe('the last look, guards and what is secured', () => {
     ])
   })
 })
+
+describe('an opening that turns with its wheel, reached from the ground', () => {
+  const hub = (more: Parameters<typeof makeCase>[1] = {}) =>
+    makeSheet({
+      hub: makeCase('hub', {
+        out: 'sole opening by wheel',
+        method: 'to level hole',
+        attitude: 'level on its wheels',
+        instances: true,
+        ...more,
+      }),
+    })
+
+  test('the machine is rolled, one side at a time: plug in, pan and chocks away, roll, chocks in, pan back', () => {
+    const sheet = hub()
+    const built = buildProcedure({ sheet, identity: {}, services: ['change'] })
+    expect(built.findings.map((one) => [one.severity, one.code])).toEqual([
+      ['info', 'procedure/wheel-on-the-ground'],
+      ['info', 'procedure/wheel-on-the-ground'],
+    ])
+    if (!built.ok) throw new Error('not built')
+    const { steps } = built.value
+    const rolls = steps.filter((step) => step.do === 'roll the machine').map((step) => step.at)
+    expect(rolls).toEqual([
+      { instance: 'left', wheelMark: 'mark down' },
+      { instance: 'left', wheelMark: 'mark level' },
+      { instance: 'right', wheelMark: 'mark down' },
+      { instance: 'right', wheelMark: 'mark level' },
+    ])
+    const second = steps.findIndex((step) => step.at?.wheelMark === 'mark level')
+    expect(wordsOf(steps).slice(second - 2, second + 3)).toEqual([
+      'nip by hand',
+      'clear away',
+      'roll the machine',
+      'chock the wheels',
+      'place the pan',
+    ])
+    expect(codesOf(built.value, sheet)).toEqual([])
+  })
+
+  test('a level that is checked again after the run is right too', () => {
+    const sheet = hub({ recheck: true })
+    expect(codesOf(build(sheet, ['change']), sheet)).toEqual([])
+    expect(codesOf(build(sheet, ['check']), sheet)).toEqual([])
+  })
+
+  test('a writer who turns the wheel on the ground, or rolls with a plug out or on stands, is stopped', () => {
+    const sheet = hub()
+    const whole = build(sheet, ['change'])
+    const turned = whole.steps.map(
+      (step): Step => (step.do === 'roll the machine' ? { ...step, do: 'turn the wheel' } : step),
+    )
+    expect(codesOf({ ...whole, steps: turned }, sheet)).toContain('procedure/wheel-not-clear')
+    const open = whole.steps.filter((step) => step.do !== 'nip by hand')
+    expect(codesOf({ ...whole, steps: open }, sheet)).toContain('procedure/wheel-turned-with-plug-out')
+    const raised = whole.steps.flatMap((step): Step[] =>
+      step.do === 'roll the machine'
+        ? [{ id: `up-${step.id}`, do: 'raise the machine', on: '/machine/supports/front-beam' }, step]
+        : [step],
+    )
+    expect(codesOf({ ...whole, steps: raised }, sheet)).toContain('procedure/run-on-stands')
+  })
+})

@@ -318,9 +318,8 @@ const optionsArbitrary: fc.Arbitrary<CaseOptions> = fc
     return {
       ...options,
       ...(drainOnSome === undefined ? {} : { drainOnSome }),
-      // A wheel turns only clear of the ground, and only what is raised can be level on stands.
-      ...(options.out === 'sole opening by wheel' && !raised ? { access: 'front' as const } : {}),
-      ...(options.attitude === 'level on stands' && !raised && options.out !== 'sole opening by wheel'
+      // Only what is raised can be level on stands.
+      ...(options.attitude === 'level on stands' && !raised
         ? { attitude: 'level on its wheels' as const }
         : {}),
       // The level of an opening that turns is seen at that opening.

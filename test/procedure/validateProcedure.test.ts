@@ -17,6 +17,7 @@ const WITHOUT: Readonly<Record<Action, string>> = {
   'warm the oil': 'oil-not-warm',
   'stop the engine': 'engine-running',
   'chock the wheels': 'not-chocked',
+  'roll the machine': 'wrong-wheel-mark',
   'secure the machine': 'not-secured',
   'clear away': 'not-cleared-away',
   'let a leak show': '',

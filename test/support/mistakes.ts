@@ -293,8 +293,8 @@ export const MISTAKES: readonly Mistake[] = [
   procedureMistake(
     'level-checked-on-a-slope',
     'tind-4',
-    [{ op: 'remove', path: '/steps/67' }],
-    error('procedure/not-on-level-ground', '/steps/69'),
+    [{ op: 'remove', path: '/steps/68' }],
+    error('procedure/not-on-level-ground', '/steps/70'),
   ),
   procedureMistake(
     'hose-pulled-out-too-soon',

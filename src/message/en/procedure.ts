@@ -178,7 +178,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/supports-on-another-axle': ({ gearcase }) =>
     `The supports of the ${gearcase} lift another axle than its own, so the wheels that are lifted would be the wrong ones. Correct its axle, or the supports under “access”.`,
   'procedure/wheel-on-the-ground': ({ part, gearcase }) =>
-    `The ${part} of the ${gearcase} turns with its wheel, but the sheet says that it is reached from the ground, where the wheel cannot turn. Add supports under “access”.`,
+    `The ${part} of the ${gearcase} turns with its wheel, and the sheet says that it is reached from the ground: the machine is rolled until the mark is in position.`,
   'procedure/attitude-not-stated': ({ gearcase }) =>
     `The attitude of the machine for the level check of the ${gearcase} is not stated. See the manual.`,
   'procedure/second-lift': ({ gearcase }) =>
@@ -201,6 +201,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `${SIGNAL_WORDS[signal]}: Used oil harms the skin. Wear gloves, and wash with soap afterwards.`,
   'procedure/caution-wheel-turns': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: The other wheel may turn too and catch a hand. Make sure that nobody touches it.`,
+  'procedure/caution-rolling': ({ signal }) =>
+    `${SIGNAL_WORDS[signal]}: A machine that rolls can crush you. Keep people clear, one person at the brake, and roll on level ground only.`,
   'procedure/caution-chips': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Chips or pieces on the magnet mean damage inside. Do not refill; have it inspected.`,
   'procedure/caution-used-oil': ({ signal }) =>

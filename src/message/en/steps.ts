@@ -130,10 +130,17 @@ export const stepTexts: StepTexts = {
     full: (params) =>
       params.wheelMark === undefined
         ? `Turn the wheel as the manual shows for ${the(params, 'opening')}.`
-        : `Turn ${the({ ...params, part: 'wheel' }, 'wheel')} until its mark is ${WHEEL_WORDS[params.wheelMark]}.`,
+        : `Turn ${the({ ...params, part: 'wheel' }, 'wheel')} until its mark is ${WHEEL_WORDS[params.wheelMark]}. If a brake or gear holds it, release that as the manual says, with the other axle chocked.`,
     short: (params) =>
       `Turn wheel${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
     show: () => 'The mark on the wheel, until it is in position.',
+  },
+  'roll the machine': {
+    full: (params) =>
+      `Release the brake. Roll the machine until the mark of ${the({ ...params, part: 'wheel' }, 'wheel')} is ${params.wheelMark === undefined ? 'as the manual shows' : WHEEL_WORDS[params.wheelMark]}. Set the brake.`,
+    short: (params) =>
+      `Roll the machine${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
+    show: () => 'The mark on the wheel as the machine rolls, and the person at the brake.',
   },
   'clean around': {
     full: (params) => `Clean the area around ${the(params, 'opening')}.`,

@@ -33,7 +33,7 @@ export function checkPhase(job: OilJob): Phase {
 
 export function needsWheelTurned(job: OilJob): boolean {
   const level = job.owner.gearcase.levelOpening
-  return level !== undefined && wheelMarkFor(level, 'level') !== undefined
+  return isRaised(job) && level !== undefined && wheelMarkFor(level, 'level') !== undefined
 }
 
 export function isRechecked(job: OilJob): boolean {

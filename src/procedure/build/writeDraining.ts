@@ -59,7 +59,7 @@ function crack(writer: Writer, opening: OpeningLayout, self: GearcaseInstance): 
   writeAt(writer, 'crack loose', opening, self)
 }
 
-/** The wheel turned until this opening is at its mark; every plug of the gearcase goes in by hand first. */
+/** The wheel turned, or the machine rolled, until this opening is at its mark; every plug goes in by hand first. */
 export function turnTo(
   writer: Writer,
   self: GearcaseInstance,
@@ -70,7 +70,15 @@ export function turnTo(
   for (const one of self.gearcase.openings)
     if (isOpen(writer, one, self)) writeAt(writer, 'nip by hand', one, self)
   const at = dropUndefined({ instance: self.instance, wheelMark: mark })
-  write(writer, 'turn the wheel', opening.path, at)
+  if (self.gearcase.supports.length > 0) {
+    write(writer, 'turn the wheel', opening.path, at)
+    return
+  }
+  const hadPan = gearcaseAt(writer.state, self).panPlaced
+  write(writer, 'clear away')
+  write(writer, 'roll the machine', opening.path, at)
+  write(writer, 'chock the wheels')
+  if (hadPan) writeAt(writer, 'place the pan', opening, self)
 }
 
 /** Old seals off, face wiped, new seals on, plug or cover in and tight. */

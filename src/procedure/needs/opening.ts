@@ -71,7 +71,8 @@ export const OPENING_NEEDS = {
     const here = gearcaseAt(state, self).wheelMark
     if ([mark, ...others].some((one) => one === here)) return true
     const at = { ...(instance !== undefined && { instance }), wheelMark: mark }
-    return [{ do: 'turn the wheel', ...(opening && { on: opening.path }), at }]
+    const action = self.gearcase.supports.length === 0 ? 'roll the machine' : 'turn the wheel'
+    return [{ do: action, ...(opening && { on: opening.path }), at }]
   },
 } satisfies Readonly<Record<string, Need>>
 

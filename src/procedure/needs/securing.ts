@@ -1,6 +1,6 @@
 import { joinPointer } from '../../base/index.js'
 import type { SecuredItem } from '../../spec/index.js'
-import { wheelMarkFor } from '../layout.js'
+import { listGearcaseInstances, wheelMarkFor } from '../layout.js'
 import { findJob } from '../oilJob.js'
 import {
   draftAt,
@@ -64,11 +64,19 @@ export const SECURING_NEEDS = {
   'wheel-not-clear': (context) => {
     const missing = listMissingSupports(context)
     if (context.gearcase === undefined) return true
-    return (context.gearcase.supports.length > 0 && missing.length === 0) || raiseOnStands(missing)
+    if (context.gearcase.supports.length === 0) return [{ ...context.step, do: 'roll the machine' }]
+    return missing.length === 0 || raiseOnStands(missing)
   },
-  'wheel-turned-with-plug-out': ({ state, gearcase, instance }) => {
-    const open = gearcase?.openings.filter((one) => openingAt(state, one, instance).position === 'out') ?? []
-    return noneOf(open.flatMap((one) => draftAt('nip by hand', one, instance)))
+  'wheel-turned-with-plug-out': ({ state, layout, self, step }) => {
+    // Rolling turns the wheels on every side.
+    const turned = step.do === 'roll the machine' ? listGearcaseInstances(layout) : self ? [self] : []
+    return noneOf(
+      turned.flatMap(({ gearcase, instance }) =>
+        gearcase.openings
+          .filter((one) => openingAt(state, one, instance).position === 'out')
+          .flatMap((one) => draftAt('nip by hand', one, instance)),
+      ),
+    )
   },
   'wrong-attitude': ({ state, owner, step }) => {
     const fill = owner?.gearcase.fill
