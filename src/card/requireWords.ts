@@ -35,7 +35,7 @@ const words = (): Shape => ({
       'drives',
       'tools',
     ]),
-    ...each({}, ['toolVerdicts', 'tighteningVerdicts', 'waits', 'waitParts', 'missingKinds', 'documents']),
+    ...each({}, ['toolVerdicts', 'tighteningVerdicts', 'waits', 'missingKinds', 'documents']),
     ...each({}, ['confidences']),
   },
 })

@@ -1,23 +1,26 @@
 import type { PlannedWait } from '../service/index.js'
-import { type CardContext, durationLine, partLine, reasonLines } from './cardContext.js'
+import { type CardContext, durationLine, partLine, reasonLine, reasonLines } from './cardContext.js'
 import type { CardCell, CardSection, CardTable } from './cardParts.js'
+import { shownSeconds } from './shownSeconds.js'
 import { capitalised, cell, joined, labelled, listPart, ownWords, quoted } from './spans.js'
 
 function waitRow(context: CardContext, wait: PlannedWait, index: number): CardCell[] {
-  const { waits, waitParts } = context.words
+  const { waits, labels } = context.words
   const from = `/waits/${index}`
-  const why = wait.seconds === undefined ? reasonLines(context, wait.reasons, `${from}/reasons`) : []
-  const parts = (wait.parts ?? []).map(({ name, seconds }, place) => {
-    const at = `${from}/parts/${place}`
-    const word = Object.hasOwn(waitParts, name) ? waitParts[name] : undefined
-    const time = durationLine(context, Math.round(seconds), `${at}/seconds`)
-    return [...quoted(word ?? name, `${at}/name`), ...ownWords(' '), ...time]
-  })
+  const known = wait.seconds !== undefined
+  const why = known
+    ? wait.reasons.flatMap((reason, place) =>
+        reason.code === 'service/warm-the-bottle'
+          ? [reasonLine(context, reason, `${from}/reasons/${place}`)]
+          : [],
+      )
+    : reasonLines(context, wait.reasons, `${from}/reasons`)
+  const time = durationLine(context, shownSeconds(wait), `${from}/seconds`, 'computed')
   const where = partLine(wait.part, `${from}/part`)
   return [
     cell(capitalised(joined([where, quoted(waits[wait.kind], `${from}/kind`)], ': '))),
-    cell(durationLine(context, wait.seconds, `${from}/seconds`, 'computed')),
-    cell(joined(parts, ', '), ...why),
+    cell(known && wait.kind === 'pour' ? [...ownWords(`${labels.about} `), ...time] : time),
+    cell(wait.kind === 'pour' ? ownWords(known ? labels.fromPour : labels.untilDry) : [], ...why),
   ]
 }
 

@@ -4,6 +4,7 @@ import { type CardContext, durationLine, entryAt, quantityLine } from './cardCon
 import type { Line } from './cardParts.js'
 import { figureLines, turnsLine } from './figureLines.js'
 import { insertSpans } from './insertSpans.js'
+import { shownSeconds } from './shownSeconds.js'
 import { capitalised, quotedIf } from './spans.js'
 
 /** Params of a step that are pieces of the plan; the others only choose words. */
@@ -106,7 +107,7 @@ export function writeStep(
     sealant:
       seal !== undefined && 'product' in seal.leaf ? quotedIf(seal.leaf.product, `${seal.from}/product`) : [],
     temperature: stated(found.get('drain temperature'))?.main ?? [],
-    wait: durationLine(context, wait?.entry.seconds, `${wait?.from}/seconds`, 'computed'),
+    wait: durationLine(context, shownSeconds(wait?.entry), `${wait?.from}/seconds`, 'computed'),
   }
   const gap = (TIGHTENS.has(step.do) ? tightening : volume)?.resolved.kind
   const choices: Pick<StepParams, 'wheelMark' | 'seal' | 'gap'> = {

@@ -7,7 +7,7 @@ import { requireAmount } from './requireAmount.js'
 
 export interface PourInput {
   readonly funnel: FunnelAndHose['funnel']
-  readonly hose: FunnelAndHose['hose']
+  readonly hose: Required<FunnelAndHose['hose']>
   /** Of the oil at its own temperature when poured. */
   readonly kinematicViscosity: Quantity<'mm2/s'>
   readonly volume: Quantity<VolumeUnit>

@@ -85,8 +85,6 @@ export interface CardWords {
   readonly toolVerdicts: Words<PlannedTool['verdict']>
   readonly tighteningVerdicts: Words<PlannedTightening['verdict']>
   readonly waits: Words<PlannedWait['kind']>
-  /** By the plan's name of a part of a waiting time. */
-  readonly waitParts: Readonly<Record<string, string>>
   readonly missingKinds: Words<PlannedMissing['kind']>
   readonly documents: Words<Source['document']>
   readonly confidences: Words<SourceRef['confidence']>
@@ -113,7 +111,7 @@ export interface CardWords {
 }
 
 type CardLabel =
-  | EachOf<'additive ambient before buy candidates caution consumables decides distance each edition'>
-  | EachOf<'findings hours houseEstimate machine market modelYear most mustHold otherServices nothingMissing'>
+  | EachOf<'about additive ambient before buy candidates caution consumables decides distance each edition'>
+  | EachOf<'findings fromPour hours houseEstimate machine market modelYear most mustHold otherServices nothingMissing'>
   | EachOf<'noService oil opened or overdueAfter page pan permitted revision seals serial sheet take'>
-  | EachOf<'thenAngle thenStage thread today tools turnsPast use usedOil variant workingTime'>
+  | EachOf<'thenAngle thenStage thread today tools turnsPast untilDry use usedOil variant workingTime'>

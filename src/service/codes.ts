@@ -60,6 +60,8 @@ export interface ServiceCodes {
   'service/seal-open': { part: PartName }
   // Waits
   'service/pour-through': { filler: string; oil: string; temperature: Qty }
+  'service/hose-bore-not-known': { filler: string }
+  'service/warm-the-bottle': { temperature: Qty }
   'service/no-filler': { part: PartName }
   'service/no-oil-to-pour': { part: PartName }
   'service/pour-volume-open': { part: PartName }

@@ -97,6 +97,9 @@ function waitForFastestHose(
   return quickest.wait
 }
 
+/** At this air temperature and below, oil pours slowly enough to warm its bottle first. Common practice, no source. */
+const THICK_OIL = { value: 0, unit: 'degC' } as const
+
 function waitForHose(
   { ambient }: VisitContext,
   { volumes, pouredFrom }: OilPlan,
@@ -111,13 +114,23 @@ function waitForHose(
   if (ambient === undefined) return cannotTell(serviceReason('service/ambient-not-given', { part }))
   if (volume === undefined) return cannotTell(serviceReason('service/pour-volume-open', { part }))
   if (oil === undefined) return cannotTell(serviceReason('service/no-oil-to-pour', { part }))
+  const cold =
+    compareQuantities(ambient, THICK_OIL) <= 0
+      ? [serviceReason('service/warm-the-bottle', { temperature: ambient })]
+      : []
   const viscosity = viscosityAt(oil, ambient)
-  if (viscosity.verdict === 'cannot tell')
-    return cannotTell(serviceReason('service/viscosity-not-known', { oil: oil.name }), ...viscosity.reasons)
-  const { name, funnel, hose } = filler
+  if (viscosity.verdict === 'cannot tell') {
+    const reason = serviceReason('service/viscosity-not-known', { oil: oil.name })
+    return cannotTell(reason, ...viscosity.reasons, ...cold)
+  }
+  const { name, funnel } = filler
+  const { bore, ...measures } = filler.hose
+  if (bore === undefined)
+    return cannotTell(serviceReason('service/hose-bore-not-known', { filler: name }), ...cold)
+  const hose = { ...measures, bore }
   const time = pourTime({ funnel, hose, kinematicViscosity: viscosity.viscosity, volume })
   const through = serviceReason('service/pour-through', { filler: name, oil: oil.name, temperature: ambient })
-  if (time.verdict === 'cannot tell') return cannotTell(through, ...time.reasons)
+  if (time.verdict === 'cannot tell') return cannotTell(through, ...time.reasons, ...cold)
   return {
     kind: 'pour',
     part,
@@ -127,7 +140,7 @@ function waitForHose(
       { name: 'funnel empties', seconds: time.funnelEmpties.time.value },
       { name: 'hose empties', seconds: time.hoseEmpties.time.value },
     ],
-    reasons: [through, ...viscosity.reasons, ...time.reasons],
+    reasons: [through, ...viscosity.reasons, ...time.reasons, ...cold],
   }
 }
 

@@ -85,7 +85,8 @@ export interface FunnelAndHose {
     readonly depth: Quantity<LengthUnit>
   }
   readonly hose: {
-    readonly bore: Quantity<LengthUnit>
+    /** Absent: not measured. No time is then calculated; the last drip shows that the hose is empty. */
+    readonly bore?: Quantity<LengthUnit>
     readonly length: Quantity<LengthUnit>
     /** Height of the funnel's floor above the hose's lower end. */
     readonly drop: Quantity<LengthUnit>

@@ -31,7 +31,9 @@ describe('cueList', () => {
     expect(cue('tight-hub')?.say).toBe(
       'Tighten the hub plug (left) of the hub reduction two to three turns past finger tight.',
     )
-    expect(cue('hose')?.say).toBe('Wait six minutes twelve seconds until the hose is empty.')
+    expect(cue('hose')?.say).toBe(
+      'Wait until nothing drips from the hose: about six minutes from the start of the pour.',
+    )
     expect(cue('measure')?.say).toContain('four hundred and fifty plus or minus twenty millilitres')
     expect(cue('cover-tight')?.say).toContain(
       'fifteen newton metres, then thirty plus three minus two newton metres, then forty-five degrees',

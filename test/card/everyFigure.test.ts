@@ -80,7 +80,14 @@ function judge(text: string, from: string, plan: JudgedPlan): string | undefined
   if (value === undefined) return `${from} leads nowhere: ${text}`
   const seconds = secondsShown(text)
   if (seconds !== undefined && typeof value === 'number') {
-    const held = from === '/time/minutes' ? Math.round(value) * 60 : Math.round(value)
+    // a pour is printed in whole minutes, at least one
+    const inMinutes = /^\/waits\/[0-9]+\/seconds$/.test(from) && seconds % 60 === 0
+    const held =
+      from === '/time/minutes'
+        ? Math.round(value) * 60
+        : inMinutes
+          ? Math.max(1, Math.round(value / 60)) * 60
+          : Math.round(value)
     return seconds === held ? undefined : `${from} is ${value}, not ${text}`
   }
   // A reason's sentence is the catalogue's text of that very reason, begun as a sentence.

@@ -47,9 +47,12 @@ export const cardWords: CardWords = {
     trueBand: 'Actual torque (wrench error included)',
     wait: 'Wait',
     time: 'Time',
-    of: 'Consists of',
+    of: 'Note',
   },
   labels: {
+    about: 'about',
+    fromPour: 'from the start of the pour; done when nothing drips',
+    untilDry: 'done when nothing drips',
     additive: 'with',
     ambient: 'Air temperature',
     before: 'Before you start',
@@ -213,7 +216,6 @@ export const cardWords: CardWords = {
     'by turns': 'by turns, no torque wrench',
   },
   waits: same('pour', 'drain', 'cure', 'settle'),
-  waitParts: same('hose fills', 'funnel empties', 'hose empties'),
   missingKinds: {
     'not stated': 'Not in the manual',
     'cannot tell': 'Not known',

@@ -110,6 +110,10 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/seal-open': ({ part }) => `Seal not known (${partText(part)}). See the manual.`,
   'service/pour-through': ({ filler, oil, temperature }, say) =>
     `${capital(oil)} at ${say.quantity(temperature)} through the ${filler}.`,
+  'service/hose-bore-not-known': ({ filler }) =>
+    `Bore of the hose not known (${filler}), so no pouring time is calculated. The hose is empty when nothing drips.`,
+  'service/warm-the-bottle': ({ temperature }, say) =>
+    `At ${say.quantity(temperature)} oil is thick: keep the bottle indoors before, or stand it closed in warm water. Never heat it over a flame.`,
   'service/no-filler': ({ part }) => `The toolbox has no funnel with a hose (${partText(part)}).`,
   'service/no-oil-to-pour': ({ part }) => `Oil not known; pouring time unknown (${partText(part)}).`,
   'service/pour-volume-open': ({ part }) => `Quantity not known; pouring time unknown (${partText(part)}).`,

@@ -291,8 +291,11 @@ export const stepTexts: StepTexts = {
   },
   'wait for the hose': {
     full: ({ wait }) =>
-      wait === undefined ? 'Wait until the hose is empty.' : `Wait ${wait} until the hose is empty.`,
-    short: ({ wait }) => `Hose empties${wait === undefined ? '' : `: ${wait}`}`,
+      wait === undefined
+        ? 'Wait until nothing drips from the hose.'
+        : `Wait until nothing drips from the hose: about ${wait} from the start of the pour.`,
+    short: ({ wait }) =>
+      `Hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,
     show: () => 'The lower end of the hose, until the last drip.',
   },
   'check the level': {

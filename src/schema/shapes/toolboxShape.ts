@@ -32,7 +32,7 @@ export const toolboxShape = /* @__PURE__ */ buildOnce(() => {
   const filler = part('funnel-and-hose', {
     name: text.text,
     funnel: { shape: ['cylinder', 'cone'], diameter: quantity.length, depth: quantity.length },
-    hose: { bore: quantity.length, length: quantity.length, drop: quantity.length },
+    hose: { 'bore?': quantity.length, length: quantity.length, drop: quantity.length },
   })
   return document('toolbox', {
     name: text.text,

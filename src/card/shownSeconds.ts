@@ -1,0 +1,7 @@
+import type { PlannedWait } from '../service/index.js'
+
+/** The seconds to print: a pour in whole minutes, since nobody pours to the second. */
+export function shownSeconds(wait: PlannedWait | undefined): number | undefined {
+  if (wait?.seconds === undefined || wait.kind !== 'pour') return wait?.seconds
+  return Math.max(1, Math.round(wait.seconds / 60)) * 60
+}
