@@ -34,8 +34,8 @@ export const rulesTexts: Texts<RuleCodes> = {
   // Sheets, and what refers to them.
   'spec/condition-empty': ({ holds }) =>
     holds === 'always'
-      ? 'Empty condition: it holds for every machine. Complete it, or omit it.'
-      : 'Empty list: the condition never holds. Complete the list, or omit it.',
+      ? 'Empty condition: every machine meets it. Complete it, or remove it.'
+      : 'Empty list: no machine meets the condition. Complete the list, or remove it.',
   'spec/dangling-reference': ({ to, id, ...names }, say) =>
     `The sheet has no ${to} “${id}”.${meantWords(names, say)}`,
   'spec/id-used-twice': ({ kind, id }) =>
@@ -55,7 +55,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/opening-without-role': ({ opening, role, use }) =>
     `“${opening}” is named here for “${use}”, but its entry lacks the use “${role}”. Correct one of the two.`,
   'spec/overlapping-overrides': ({ target, with: other }) =>
-    `This override and ${other} set ${target} for the same machine. Narrow one of the conditions; the order of overrides decides nothing.`,
+    `This override and ${other} set ${target} for the same machine. Narrow one of the conditions; the order of overrides does not decide.`,
   'spec/override-of-other-kind': ({ target, kind, there }) =>
     `This override is of the kind “${kind}”, but ${target} is of the kind “${there}”.`,
   'spec/override-target-missing': ({ target }) =>
@@ -81,13 +81,13 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/support-on-another-axle': ({ gearcase, axle, lifted }, say) =>
     `“${gearcase}” is on the ${axle}, but its supports lift the ${say.list(lifted)}: the machine would be raised at the wrong end. Check the manual.`,
   'spec/drain-at-mark-up': ({ opening }) =>
-    `“${opening}” drains with the mark up: the opening is at the top then, and the oil stays in. Check the manual.`,
+    `“${opening}” drains with the mark up: the opening is then at the top, and the oil stays in. Check the manual.`,
   'spec/wheel-mark-missing': ({ opening }) =>
     `“${opening}” fills, drains and shows the level, but the sheet does not say how the wheel is turned for each. Add “wheelMark” to its uses.`,
   'spec/implausible-drain-temperature': ({ gearcase, temperature }, say) =>
     `${gearcase}: draining at ${say.quantity(temperature)} would burn whoever opens the plug. ${temperature.unit === 'degC' ? 'Was the figure printed in °F? ' : ''}Check the manual.`,
   'spec/drain-not-named': ({ opening, gearcase }) =>
-    `${gearcase}: “${opening}” drains, but no way of emptying names it: it would stay shut and keep old oil. Name it, or remove the use “drain”.`,
+    `${gearcase}: “${opening}” is a drain, but no method of emptying names it: it would stay closed and old oil would stay in. Name it, or remove the use “drain”.`,
   'spec/gearcase-without-change': ({ gearcase }) =>
     `No service changes the oil of “${gearcase}”. Add it to one, or waive this if the manual fills it for life.`,
   'spec/level-on-raised-end': ({ gearcase, raised }) =>
@@ -140,7 +140,7 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${part}: number and size name two different rings. ${say.reason(reason)}`,
   'seal/washer-does-not-fit': ({ part, reason }, say) => `${part}: ${say.reason(reason)}`,
   'seal/none-at-opening': ({ part }) =>
-    `${part}: no seal is listed. List the washer or the sealant, “none” where there is none, or “not stated” where the manual is silent.`,
+    `${part}: no seal is listed. List the washer or the sealant, “none” where there is none, or “not stated” where the manual gives no seal.`,
   'seal/none-beside-seal': ({ part }) => `${part}: a seal and “none” are both listed. Remove one.`,
   'seal/none-on-parallel-thread': ({ part, thread }) =>
     `${part}: ${thread} is a parallel thread and does not seal by itself. List the washer; waive this for a plug with a metal cone.`,
@@ -161,7 +161,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'oil/unknown-category': ({ category }) =>
     `There is no service category “${category}”: gear oils are GL-1 to GL-6. Check the manual.`,
   'fill/portion-larger-than-refill': ({ gearcase, portion, refill }, say) =>
-    `${gearcase}: a part of ${say.quantity(portion)} exceeds the whole refill of ${say.quantity(refill)}. Check the unit.`,
+    `${gearcase}: its portion of the shared oil, ${say.quantity(portion)}, exceeds the whole refill of ${say.quantity(refill)}. Check the unit.`,
   'fill/refill-larger-than-dry-fill': ({ gearcase, refill, dryFill }, say) =>
     `${gearcase}: refill ${say.quantity(refill)} exceeds dry fill ${say.quantity(dryFill)}, although some oil always stays in. Check whether the two were swapped.`,
   'fill/implausible-refill': ({ gearcase, refill, limit }, say) =>
@@ -265,13 +265,13 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/drain-not-opened': ({ gearcase }) =>
     `${gearcase}: oil change without an opened drain. The old oil may still be in; check before the machine works.`,
   'record/drained-far-below-refill': ({ gearcase, drained, refilled }, say) =>
-    `${gearcase}: ${say.quantity(drained)} drained, ${say.quantity(refilled)} refilled. Either oil was lost: find the leak; or old oil stayed in: check the level.`,
+    `${gearcase}: ${say.quantity(drained)} drained, ${say.quantity(refilled)} refilled. Either oil was lost (find the leak), or old oil stayed in (check the level).`,
   'record/wrench-out-of-calibration': ({ wrench, calibrated, date }, say) =>
-    `${wrench}: last calibrated on ${say.date(calibrated)}, so its calibration had run out on ${say.date(date)}. Have it tested; if it fails, set these torques again.`,
+    `${wrench}: last calibrated on ${say.date(calibrated)}, so its calibration had expired on ${say.date(date)}. Have it tested; if it fails, set these torques again.`,
   'record/shield-not-refitted': ({ shield, gearcase }) =>
     `${gearcase}: no record that “${shield}” was fitted again. Check the machine before it runs.`,
   'record/other-part-number': ({ part, fitted, stated }) =>
-    `${part}: seal ${fitted} was fitted; the sheet states ${stated}. Check that it fits, or that the number was replaced.`,
+    `${part}: seal ${fitted} was fitted; the sheet states ${stated}. Check whether it fits, or whether the maker changed the number.`,
   'record/more-than-container-held': ({ container, used, held }, say) =>
-    `${container}: ${say.quantity(used)} recorded from it, but the shelf holds ${say.quantity(held)}. Check the container and the unit.`,
+    `${container}: ${say.quantity(used)} recorded from it, but the stock had only ${say.quantity(held)}. Check the container and the unit.`,
 }

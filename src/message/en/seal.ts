@@ -3,7 +3,7 @@ import type { Texts } from '../catalogue.js'
 
 const OPENED: Readonly<Record<string, string>> = {
   'cracked loose': 'A plug cracked loose counts as opened.',
-  'level check': 'The level check opens the plug.',
+  'level check': 'The plug is opened to check the level.',
 }
 
 export const sealTexts: Texts<SealCodes> = {
@@ -26,10 +26,10 @@ export const sealTexts: Texts<SealCodes> = {
   'seal/thread-not-read': ({ thread }) => `Unknown thread “${thread}”.`,
   'seal/size-not-stated': () => 'Washer size not stated.',
   'seal/taper-thread-takes-no-washer': ({ thread }) =>
-    `${thread} is a taper thread: it seals in the thread and takes no washer.`,
+    `${thread} is a taper thread: it seals in the thread. Do not fit a washer.`,
   'seal/pipe-size-not-known': ({ thread }) => `Diameter of ${thread} not known.`,
   'seal/ring-held-on-plug': ({ thread }) =>
-    `The ring is held on the plug, behind its thread ${thread}; its size is the plug maker’s.`,
+    `The ring is held on the plug, behind its thread ${thread}; ask the plug’s maker for its size.`,
   'seal/washer-in-table': ({ thread, washer }) => `${washer} is a DIN 7603 size for ${thread}.`,
   'seal/washer-plausible': ({ thread, washer }) =>
     `${washer} fits over ${thread}; it is not one of the DIN 7603 sizes in the table.`,
@@ -47,7 +47,7 @@ export const sealTexts: Texts<SealCodes> = {
     `The size does not match ${designation}: inside diameter ${say.quantity(inside)}, section ${say.quantity(section)}.`,
   'seal/o-ring-found': ({ designation }) => `This is the size of ${designation}.`,
   'seal/o-ring-not-in-table': ({ designation }) =>
-    `${designation} is not one of the AS568 and JIS B 2401 sizes in the table. Look it up there.`,
+    `${designation} is not one of the AS568 and JIS B 2401 sizes in the table. Look it up in the standard.`,
   'seal/o-ring-size-not-in-table': () =>
     'The size is not one of the AS568 and JIS B 2401 sizes in the table.',
   'seal/o-ring-not-described': () => 'O-ring size and dash number not stated.',
