@@ -60,7 +60,7 @@ export function turnsLine(context: CardContext, turns: TurnsTightening, from: Js
 }
 
 /** A printed value: the manual's own characters where the sheet keeps them, else its figures with the language's marks. */
-function valueLine(
+export function valueLine(
   context: CardContext,
   value: PrintedValue<Unit>,
   from: JsonPointer,

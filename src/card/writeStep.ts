@@ -1,14 +1,17 @@
 import type { StepParams, StepText } from '../message/index.js'
 import type { PlannedFigure, PlannedStep } from '../service/index.js'
-import { type CardContext, durationLine, entryAt, quantityLine } from './cardContext.js'
+import { type CardContext, durationLine, entryAt, quantityLine, reasonLine } from './cardContext.js'
 import type { Line } from './cardParts.js'
-import { figureLines, turnsLine } from './figureLines.js'
+import { figureLines, turnsLine, valueLine } from './figureLines.js'
 import { insertSpans } from './insertSpans.js'
 import { shownSeconds } from './shownSeconds.js'
-import { capitalised, quotedIf } from './spans.js'
+import { capitalised, ownWords, quotedIf } from './spans.js'
 
 /** Params of a step that are pieces of the plan; the others only choose words. */
-type PieceName = Exclude<keyof StepParams, 'wheelMark' | 'seal' | 'gap'>
+type PieceName = Exclude<keyof StepParams, ChoiceName>
+
+/** Params that choose words. */
+type ChoiceName = 'wheelMark' | 'seal' | 'gap' | 'additiveOrder' | 'level' | 'cover' | 'staged'
 
 /** What a step's texts are written from: pieces, each with its place in the plan, and the texts around them. */
 interface WrittenStep {
@@ -68,13 +71,24 @@ function oilPieces(
   volume: FoundFigure | undefined,
 ): WrittenStep['pieces'] {
   const { entry: oil, from } = entryAt(context, 'oil', step.oil) ?? {}
-  const needed = step.do === 'add the additive' ? oil?.additive?.needed : undefined
-  const measured = quantityLine(context, needed, `${from}/additive/needed`)
+  const additive = oil?.additive
+  const adds = step.do === 'add the additive'
+  const [needed, at] = adds ? [additive?.perInstance, 'additive/perInstance'] : [oil?.measure, 'measure']
+  const printed = stated(volume)?.main ?? []
   return {
-    volume: needed === undefined ? (stated(volume)?.main ?? []) : measured,
+    volume: needed === undefined ? printed : quantityLine(context, needed, `${from}/${at}`),
+    stopAt: quantityLine(context, oil?.stopAt, `${from}/stopAt`),
+    together: additive?.includedInRefill && oil?.measure !== undefined && !adds ? printed : [],
     oil: quotedIf(oil?.choice, `${from}/choice`),
-    additive: quotedIf(oil?.additive?.name, `${from}/additive/name`),
+    additive: quotedIf(additive?.name, `${from}/additive/name`),
   }
+}
+
+/** A figure of a step by its own name; nothing where the manual does not state it. */
+function figurePiece(context: CardContext, step: PlannedStep, name: string): Line {
+  const at = entryAt(context, 'figures', step.figures[name])
+  if (at?.entry.resolved.kind !== 'stated') return []
+  return figureLines(context, at.entry, at.index).main
 }
 
 /** What a step's text may name, each piece with its place in the plan; the gearcase where no heading names it. */
@@ -93,6 +107,7 @@ export function writeStep(
   const tightening = found.get('tightening')
   const volume = found.get(step.do === 'add the additive' ? 'additive' : 'refill')
   const seal = stated(found.get('seal'))
+  const bead = seal?.leaf.kind === 'liquid gasket' ? seal.leaf.bead : undefined
   const wait = entryAt(context, 'waits', step.wait)
   const pieces = {
     part: quotedIf(part?.part, `${from}/part`),
@@ -107,16 +122,35 @@ export function writeStep(
     sealant:
       seal !== undefined && 'product' in seal.leaf ? quotedIf(seal.leaf.product, `${seal.from}/product`) : [],
     temperature: stated(found.get('drain temperature'))?.main ?? [],
+    bead:
+      bead === undefined || bead.kind === 'not stated' ? [] : valueLine(context, bead, `${seal?.from}/bead`),
+    below: figurePiece(context, step, 'below'),
+    levelTemperature: figurePiece(context, step, 'temperature'),
+    minutes: figurePiece(context, step, 'minutesAfterStop'),
     wait: durationLine(context, shownSeconds(wait?.entry), `${wait?.from}/seconds`, 'computed'),
   }
   const gap = (TIGHTENS.has(step.do) ? tightening : volume)?.resolved.kind
-  const choices: Pick<StepParams, 'wheelMark' | 'seal' | 'gap'> = {
+  const additive = entryAt(context, 'oil', step.oil)?.entry.additive
+  const leaf = stated(tightening)?.leaf
+  const isStaged = leaf?.kind === 'torque' && (leaf.stages ?? []).length > 0
+  const choices: Pick<StepParams, ChoiceName> = {
+    ...(additive !== undefined && { additiveOrder: additive.order }),
+    ...(step.level !== undefined && { level: step.level }),
+    ...(step.cover !== undefined && { cover: step.cover }),
+    ...(isStaged && { staged: true }),
     ...(part?.wheelMark !== undefined && { wheelMark: part.wheelMark }),
     ...(seal !== undefined && { seal: seal.leaf.kind as StepParams['seal'] & string }),
     ...(gap !== undefined && gap !== 'stated' && { gap }),
   }
+  const condition =
+    step.onlyIf === undefined
+      ? []
+      : [...reasonLine(context, step.onlyIf, `/steps/${index}/onlyIf`), ...ownWords(': ')]
   return {
     pieces,
-    write: (name) => capitalised(insertSpans(pieces, (signs) => text[name]({ ...signs, ...choices }))),
+    write: (name) => [
+      ...(name === 'show' ? [] : condition),
+      ...capitalised(insertSpans(pieces, (signs) => text[name]({ ...signs, ...choices }))),
+    ],
   }
 }

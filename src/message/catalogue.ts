@@ -7,7 +7,7 @@ import type { ProcedureCodes } from '../procedure/index.js'
 import type { NumberMarks, PrintedBand, QuantityCodes, Unit } from '../quantity/index.js'
 import type { RuleCodes } from '../rules/index.js'
 import type { SealCodes } from '../seal/index.js'
-import type { ServiceCodes } from '../service/index.js'
+import type { PlannedCover, PlannedLevel, ServiceCodes } from '../service/index.js'
 import type { Action, Seal, SpecCodes, WheelMark } from '../spec/index.js'
 import type { ThreadCodes } from '../thread/index.js'
 import type { TorqueCodes } from '../torque/index.js'
@@ -108,6 +108,24 @@ export interface StepParams {
   /** `30–50 °C` */
   readonly temperature?: string
   readonly additive?: string
+  /** `1.4 L`: the refill that oil and additive make together. */
+  readonly together?: string
+  readonly additiveOrder?: 'additive first' | 'oil first'
+  /** How the fill is judged; its figures are the next three. */
+  readonly level?: PlannedLevel
+  /** `0–5 mm` below the lower edge of the level hole. */
+  readonly below?: string
+  /** `40–50 °C` */
+  readonly levelTemperature?: string
+  /** `10 min` after stopping. */
+  readonly minutes?: string
+  /** More oil than this stops the work: `1045 mL`. */
+  readonly stopAt?: string
+  readonly cover?: PlannedCover
+  /** The bead of a sealant: `3 mm`. */
+  readonly bead?: string
+  /** The torque has stages before its last. */
+  readonly staged?: boolean
 }
 
 /** The texts of one action; the params are values as printed or, for a voice, in words. */

@@ -49,6 +49,7 @@ const SEALS = ['seal', 'cover seal'] as const
  */
 export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   // Getting the machine ready, lifting it and setting it down.
+  'find the variant': action(MACHINE, 'variant', 2, ['variant found']),
   'read the manual': action(MACHINE, 'read', 5, ['manual read']),
   'wear protection': action(MACHINE, 'protect', 1, ['protection worn'], { supplies: ['gloves and goggles'] }),
   'warm the oil': action(MACHINE, 'warm', 10, ['engine runs and the machine may move', 'oil warm'], {
@@ -157,7 +158,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     figures: [{ name: 'place', of: 'part', leaf: '/breather/place' }],
     supplies: ['rags'],
   }),
-  'inspect the oil': action(GEARCASE, 'look-at-oil', 1, ['old oil inspected']),
+  'inspect the oil': action(GEARCASE, 'look-at-oil', 1, ['old oil inspected'], { hazards: [HAZARD.chips] }),
   'inspect the magnet': action(PART, 'look-at-magnet', 1, ['magnet inspected'], {
     needs: ['not-removed'],
     hazards: [HAZARD.chips],
@@ -193,7 +194,14 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     supplies: ['sealant'],
   }),
   fit: action(OPENING, 'fit', 1, ['plug in with its seal'], {
-    needs: [...CLOSED, 'hose-not-empty', 'level-not-checked', 'not-rechecked', 'no-top-up'],
+    needs: [
+      ...CLOSED,
+      'hose-not-empty',
+      'additive-missing',
+      'level-not-checked',
+      'not-rechecked',
+      'no-top-up',
+    ],
   }),
   tighten: action(OPENING, 'tighten', 2, ['plug tight'], {
     needs: [...SECURED, 'not-fitted'],

@@ -22,6 +22,7 @@ import { checkPhase, isRaised, isRechecked } from './build/phases.js'
 import { startWriting } from './build/writer.js'
 import { type CodeWith, type OfGearcase, type ProcedureCodes, procedureFinding } from './codes.js'
 import { indexSheet } from './indexSheet.js'
+import { type GearcaseLayout, type OpeningLayout, servesAs } from './layout.js'
 import { listJobs } from './listJobs.js'
 import { isLevelJudged, mustNotRun, type OilJob } from './oilJob.js'
 
@@ -155,9 +156,26 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
       !one.gearcase.isLiftedElsewhere
     )
       add('procedure/no-supports', 'error', '/access', one.gearcase)
+  for (const one of job.task === 'change' ? job.emptied : [])
+    for (const { opening, path } of listUnnamedDrains(one.gearcase))
+      add(
+        'procedure/drain-left-out',
+        'warning',
+        path.slice(one.gearcase.path.length),
+        one.gearcase,
+        opening.name,
+      )
   if (judged && (fill?.level === undefined || fill.level.attitude === 'not stated'))
     add('procedure/attitude-not-stated', 'info', '/oilSpace/fill')
   if (isRechecked(job) && checkPhase(job) !== 'before the lift')
     add('procedure/second-lift', 'info', '/oilSpace/fill/level')
   return findings
+}
+
+/** Drains of this machine that no way to empty the gearcase names. */
+function listUnnamedDrains({ gearcase, openings }: GearcaseLayout): readonly OpeningLayout[] {
+  const named = gearcase.emptying.flatMap((way) =>
+    way.kind === 'cover' ? [] : [way.opening, ...(way.kind === 'drain plug' ? (way.also ?? []) : [])],
+  )
+  return openings.filter((one) => servesAs(one, 'drain') && one.applies !== 'no' && !named.includes(one.id))
 }

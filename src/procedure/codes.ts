@@ -54,6 +54,7 @@ export interface ProcedureCodes {
   'procedure/seal-not-renewed': AtPart
   'procedure/not-fitted': AtPart
   'procedure/not-drained': AtPart
+  'procedure/drain-left-closed': AtPart
   'procedure/oil-not-inspected': AtPart
   'procedure/oil-not-measured': AtPart
   'procedure/additive-missing': AtPart
@@ -128,6 +129,7 @@ export interface ProcedureCodes {
   'procedure/no-supports': OfGearcase
   'procedure/supports-on-another-axle': OfGearcase
   'procedure/wheel-on-the-ground': OfGearcase
+  'procedure/drain-left-out': OfGearcase
   'procedure/attitude-not-stated': OfGearcase
   'procedure/second-lift': OfGearcase
   // Cautions before a step.

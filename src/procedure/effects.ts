@@ -6,6 +6,7 @@ type Effect = (context: StepContext) => void
 
 /** What an action changes. Each writes the new state whatever the old one was; needs decide whether it was allowed. */
 export const EFFECTS = {
+  'variant found': ({ state }) => write(state, { variantFound: true }),
   'manual read': ({ state }) => write(state, { manualRead: true }),
   'protection worn': ({ state }) => write(state, { protectionWorn: true }),
   'engine runs and the machine may move': ({ state }) => {

@@ -1,10 +1,17 @@
 import type { DocumentReference, Finding } from '../base/index.js'
 import { type AtPart, type CodeWith, type ProcedureCodes, procedureFinding } from './codes.js'
-import { listGearcaseInstances, nameInstance, namePart } from './layout.js'
+import { type GearcaseInstance, listGearcaseInstances, nameInstance, namePart } from './layout.js'
 import { listNotChecked, listNotTightened, listUncheckedSinceRun } from './needs/closing.js'
 import { isLevelJudged, type OilJob } from './oilJob.js'
 import type { MutableState } from './state.js'
-import { draftAt, draftDrain, gearcaseAt, type ProcedureContext, type StepDraft } from './stepContext.js'
+import {
+  draftAt,
+  draftDrain,
+  gearcaseAt,
+  openingAt,
+  type ProcedureContext,
+  type StepDraft,
+} from './stepContext.js'
 
 /** Something that is still to be done after the last step. */
 export interface UndoneWork {
@@ -67,6 +74,8 @@ function findMissingOilSteps(
   if (task === 'change') {
     const undrained = emptied.filter((one) => gearcaseAt(state, one).oil === 'old')
     if (undrained.length > 0) return { code: 'procedure/not-drained', remedy: undrained.flatMap(draftDrain) }
+    const closed = emptied.flatMap((one) => listClosedDrains(one, state))
+    if (closed.length > 0) return { code: 'procedure/drain-left-closed', remedy: closed }
     const pour = draftAt('pour the oil', gearcase.fillOpening, instance)
     if (here.oil !== 'new') return { code: 'procedure/not-refilled', remedy: pour }
   }
@@ -76,4 +85,16 @@ function findMissingOilSteps(
   if (task !== 'change' || gearcase.fill?.level?.recheckAfterRun !== true) return undefined
   if (!here.ranSinceFill) return { code: 'procedure/no-short-run', remedy: [{ do: 'short run' }] }
   return here.levelCheckedSinceRun ? undefined : { code: 'procedure/not-rechecked', remedy: check }
+}
+
+/** Drains that the sheet opens too and that were never opened. */
+function listClosedDrains(
+  { gearcase, instance }: GearcaseInstance,
+  state: MutableState,
+): readonly StepDraft[] {
+  const way = gearcase.emptying
+  if (way?.kind !== 'drain plug') return []
+  return way.also
+    .filter((one) => one.applies === 'yes' && !openingAt(state, one, instance).everCracked)
+    .flatMap((one) => draftAt('let drain', one, instance))
 }

@@ -18,6 +18,7 @@ import {
   type IndexedSheet,
   type OpeningLayout,
   type Part,
+  partOf,
   type SealLayout,
   type SealTreatment,
   type ShieldLayout,
@@ -82,6 +83,7 @@ function indexGearcase(
   const supports = named.filter((support) => Object.hasOwn(sheet.machine.supports, support))
   const isElsewhere = isLiftedElsewhere(sheet, gearcase, supports)
   const method = fill?.method
+  const ways = chooseWays(gearcase.emptying, openings, covers)
   const usable = openings.filter((one) => one.applies !== 'no')
   const fillOpenings = usable.filter((one) => servesAs(one, 'fill'))
   const byQuantity = method === undefined || method.kind === 'by quantity'
@@ -98,8 +100,9 @@ function indexGearcase(
     fillOpenings,
     fillOpening: fillOpenings.find((one) => one.id === method?.opening) ?? fillOpenings[0],
     levelOpening: usable.find((one) => (byQuantity ? servesAs(one, 'level') : one.id === method.opening)),
-    emptying: chooseEmptying(gearcase.emptying, openings, covers),
-    additive: fill === undefined ? 'never' : readAdditive(sheet, identity, path),
+    emptying: ways[0],
+    ways,
+    ...(fill === undefined ? NO_ADDITIVE : readAdditive(sheet, identity, path)),
     settles: (fill?.level?.minutesAfterStop?.kind ?? 'not stated') !== 'not stated',
     supports: isElsewhere ? [] : supports,
     isLiftedElsewhere: isElsewhere,
@@ -114,22 +117,32 @@ function isLiftedElsewhere({ machine }: SpecSheet, { axle }: Gearcase, supports:
   return isKnown(axle) && axles.length > 0 && axles.every((one) => isKnown(one) && one !== axle)
 }
 
-/** The first way, in the manual's order, whose part this machine has or may have. */
-function chooseEmptying(
-  ways: Gearcase['emptying'],
+/**
+ * The first way, in the manual's order, whose part this machine has. Ways that it only may have come before it: the
+ * technician finds out which it is.
+ */
+function chooseWays(
+  emptying: Gearcase['emptying'],
   openings: readonly OpeningLayout[],
   covers: readonly CoverLayout[],
-): EmptyingLayout | undefined {
-  for (const way of ways) {
+): readonly EmptyingLayout[] {
+  const ways: EmptyingLayout[] = []
+  const find = <P extends OpeningLayout | CoverLayout>(parts: readonly P[], id: Id): P | undefined =>
+    parts.find((one) => one.id === id && one.applies !== 'no')
+  for (const way of emptying) {
     if (way.kind === 'cover') {
-      const cover = covers.find((one) => one.id === way.cover && one.applies !== 'no')
-      if (cover !== undefined) return { kind: 'cover', cover }
+      const cover = find(covers, way.cover)
+      if (cover !== undefined) ways.push({ kind: 'cover', cover })
     } else {
-      const opening = openings.find((one) => one.id === way.opening && one.applies !== 'no')
-      if (opening !== undefined) return { kind: way.kind, opening }
+      const opening = find(openings, way.opening)
+      const also = way.kind === 'drain plug' ? (way.also ?? []) : []
+      if (opening !== undefined)
+        ways.push({ kind: way.kind, opening, also: also.flatMap((id) => find(openings, id) ?? []) })
     }
+    const last = ways.at(-1)
+    if (last !== undefined && partOf(last).applies === 'yes') break
   }
-  return undefined
+  return ways
 }
 
 function indexSeal(sheet: SpecSheet, identity: Identity, path: JsonPointer): SealLayout {
@@ -164,11 +177,22 @@ function chooseTreatment(seal: Seal): SealTreatment {
   }
 }
 
-function readAdditive(sheet: SpecSheet, identity: Identity, path: JsonPointer): GearcaseLayout['additive'] {
+const NO_ADDITIVE = { additive: 'never', oilFirst: false } as const
+
+/** Without an order of the manual the additive goes in first: at a level hole, what goes in last runs out. */
+function readAdditive(
+  sheet: SpecSheet,
+  identity: Identity,
+  path: JsonPointer,
+): Pick<GearcaseLayout, 'additive' | 'oilFirst'> {
   const lists = listCandidates(resolveLeaf(sheet, identity, 'oils', `${path}/oilSpace/oils`)) ?? []
   const choices = lists.flatMap((list) => (list.kind === 'oils' ? list.choices : []))
-  if (choices.every((choice) => choice.additive === undefined)) return 'never'
-  return choices.every((choice) => choice.additive !== undefined) ? 'always' : 'for some oils'
+  const additives = choices.flatMap(({ additive }) => additive ?? [])
+  if (additives.length === 0) return NO_ADDITIVE
+  return {
+    additive: additives.length === choices.length ? 'always' : 'for some oils',
+    oilFirst: additives.every(({ order }) => order === 'oil first'),
+  }
 }
 
 function nameParts(

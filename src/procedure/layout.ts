@@ -42,8 +42,18 @@ export interface CoverLayout extends PartLayout {
 
 /** The way that old oil leaves one gearcase of this machine. */
 export type EmptyingLayout =
-  | { readonly kind: 'drain plug' | 'suction'; readonly opening: OpeningLayout }
+  /** `also`: drains that are opened with it. */
+  | {
+      readonly kind: 'drain plug' | 'suction'
+      readonly opening: OpeningLayout
+      readonly also: readonly OpeningLayout[]
+    }
   | { readonly kind: 'cover'; readonly cover: CoverLayout }
+
+/** What is opened to empty the gearcase. */
+export function partOf(way: EmptyingLayout): OpeningLayout | CoverLayout {
+  return way.kind === 'cover' ? way.cover : way.opening
+}
 
 export interface GearcaseLayout extends PartLayout {
   readonly gearcase: Gearcase
@@ -58,8 +68,13 @@ export interface GearcaseLayout extends PartLayout {
   readonly fillOpenings: readonly OpeningLayout[]
   readonly fillOpening?: OpeningLayout
   readonly levelOpening?: OpeningLayout
+  /** The first of `ways`. */
   readonly emptying?: EmptyingLayout
+  /** One way, or several where it is unknown which of them this machine has. */
+  readonly ways: readonly EmptyingLayout[]
   readonly additive: 'always' | 'for some oils' | 'never'
+  /** The manual pours the additive after the oil. */
+  readonly oilFirst: boolean
   /** The manual asks for a wait between stopping and the level check. */
   readonly settles: boolean
   readonly supports: readonly Id[]

@@ -56,6 +56,7 @@ export interface GearcaseState extends Flags<Omit<typeof GEARCASE, 'oil' | 'whee
  * the wheel's position is a fact of the gearcase, and `outAt` remembers at which positions the plug came out.
  */
 export interface ProcedureState {
+  readonly variantFound: boolean
   readonly manualRead: boolean
   readonly protectionWorn: boolean
   readonly ground: 'not known' | 'level'
@@ -91,6 +92,7 @@ export type MutableState = Writable<ProcedureState>
 /** The machine as it comes in: nothing is known to be safe, every plug is tight, the oil is old. */
 export function startState(layout: IndexedSheet): MutableState {
   const state: MutableState = {
+    variantFound: false,
     manualRead: false,
     protectionWorn: false,
     ground: 'not known',

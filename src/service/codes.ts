@@ -75,6 +75,13 @@ export interface ServiceCodes {
   // Time, consumables and used oil
   'service/time-sum': { steps: number; minutes: number; waitMinutes: number }
   'service/time-open': { count: number }
+  'service/only-if-low': Record<never, never>
+  'service/only-on': {
+    variants?: readonly string[]
+    modelYears?: { readonly from?: number; readonly to?: number }
+    serials?: { readonly prefix?: string; readonly from?: string; readonly to?: string }
+    market?: readonly string[]
+  }
   'service/supply': { supply: string }
   'service/used-oil': { volume: Qty }
   'service/drained-by-dry-fill': { part: PartName; volume: Qty }

@@ -12,8 +12,10 @@ export type { VisitFacts, VisitOptions } from './requireVisit.js'
 export type {
   FigureRole,
   PartName,
+  PlannedCover,
   PlannedDue,
   PlannedFigure,
+  PlannedLevel,
   PlannedMachine,
   PlannedMissing,
   PlannedOil,

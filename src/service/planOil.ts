@@ -8,8 +8,11 @@ import {
   lowerExact,
   minus,
   nearestQuantity,
+  over,
   plus,
+  type Quantity,
   times,
+  type VolumeUnit,
 } from '../quantity/index.js'
 import {
   type Gearcase,
@@ -18,6 +21,7 @@ import {
   type OilChoice,
   type OilContainer,
   type Oils,
+  type Step,
 } from '../spec/index.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { findOilOwner, listInstances } from './gearcases.js'
@@ -41,7 +45,7 @@ export interface OilPlan {
  * next cannot use. One gearcase never gets two oils.
  */
 export function planOil(
-  { sheet, figures, ambient, stock }: VisitContext,
+  { sheet, figures, ambient, stock, procedure }: VisitContext,
   changes: readonly GearcaseInVisit[],
 ): OilPlan {
   const findings: Finding<ServiceCodes>[] = []
@@ -88,11 +92,15 @@ export function planOil(
     const split = refill && splitRefill(refill, choice.additive, instances.length)
     if (split !== undefined) volumes.set(gearcase, split.all)
     const name = nameOil(choice)
+    const isPart = choice.additive?.includedInRefill === true && split?.additive !== undefined
+    const isShare = oilSpace.fill.per === 'all instances' && listInstances(sheet, gearcase).length > 1
     const about = {
       ...base,
       ...(split && { perInstance: split.oil.each, needed: split.oil.all }),
+      ...(split && (isPart || isShare) && { measure: split.oil.each }),
+      ...(split && oilSpace.fill.method.kind !== 'by quantity' && { stopAt: oneTenthMore(split.oil) }),
       choice: name,
-      ...describeAdditive(choice, figure, split),
+      ...describeAdditive(choice, figure, oilsPath, split, procedure.steps),
     }
     const isOnly = oils.kind === 'oils' && oils.choices.length === 1
     const reasons: Reason[] = [
@@ -164,11 +172,23 @@ function judgeOilStock(
 function describeAdditive(
   { additive }: OilChoice,
   figure: string,
+  oilsPath: string,
   split: SplitRefill | undefined,
+  steps: readonly Step[],
 ): Pick<PlannedOil, 'additive'> {
   if (additive === undefined) return {}
   const { name, includedInRefill } = additive
-  return { additive: dropUndefined({ name, figure, includedInRefill, needed: split?.additive?.all }) }
+  const { each: perInstance, all: needed } = split?.additive ?? {}
+  const isOf = (one: Step, action: Step['do']) =>
+    one.do === action && Object.values(one.values ?? {}).includes(oilsPath)
+  const added = steps.findIndex((one) => isOf(one, 'add the additive'))
+  const order = added > steps.findIndex((one) => isOf(one, 'pour the oil')) ? 'oil first' : 'additive first'
+  return { additive: dropUndefined({ name, figure, includedInRefill, order, perInstance, needed }) }
+}
+
+/** A refill that takes more than this is a sign: water, a neighbour's oil, or a machine that is not level. */
+function oneTenthMore({ each, exactEach }: RefillAmount): Quantity<VolumeUnit> {
+  return nearestQuantity(times(exactEach, over(exactOf(11), exactOf(10))), 'mL', each.unit)
 }
 
 const NOTHING = { value: 0, unit: 'mL' } as const

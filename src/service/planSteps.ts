@@ -1,7 +1,7 @@
-import { dropUndefined, type Reason, readPointer } from '../base/index.js'
+import { dropUndefined, type Reason, readPointer, splitPointer } from '../base/index.js'
 import { ACTIONS, findCautions, showsFigure } from '../procedure/index.js'
 import { compareQuantities, type TemperatureUnit } from '../quantity/index.js'
-import type { Leaf, Resolved, SecuredItem, SpecSheet, SpecValue, Step, Support } from '../spec/index.js'
+import type { Condition, Leaf, Resolved, SecuredItem, SpecSheet, SpecValue, Step, Support } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
@@ -15,9 +15,14 @@ export interface StepPlan {
   readonly consumables: readonly Reason[]
 }
 
+const HOT_OIL = 'procedure/caution-hot-oil'
+
+/** The gearcase of a step and which instance of it. */
+const placeOf = (step: Step): string => `${gearcaseOf(step) ?? ''} ${step.at?.instance ?? ''}`
+
 /**
  * Joins the steps of a procedure to the figures, settings, oils and waits that they show. A caution comes before the
- * first step that needs it and is not repeated: people read few cautions.
+ * first step that needs it and is not repeated: people read few cautions. That of hot oil comes at each gearcase.
  */
 export function planSteps(
   { sheet, procedure, figures }: VisitContext,
@@ -27,16 +32,21 @@ export function planSteps(
 ): StepPlan {
   const said = new Set<string>()
   const supplies = new Set<string>()
+  const lowOnly = listLowOnly(procedure.steps)
   const refitted = new Set<string>()
   const pointer = (list: string, place: number) => (place >= 0 ? `/${list}/${place}` : undefined)
   const isOilHot = figures.figures.some(
     ({ role, resolved }) => role === 'drain temperature' && isHot(resolved),
   )
-  const steps = procedure.steps.map((step): PlannedStep => {
+  const steps = procedure.steps.map((step, place): PlannedStep => {
     const { id, do: action, on, at, note, values = {} } = step
     const row = ACTIONS[action]
-    const cautions = findCautions(sheet, step, isOilHot).filter(({ code }) => !said.has(code))
-    for (const { code } of cautions) said.add(code)
+    // The oil is hot again after each run, and at each gearcase somebody may have gone away in between.
+    if (row.changes.includes('oil warm') || row.changes.includes('oil runs through'))
+      for (const key of said) if (key.startsWith(`${HOT_OIL} `)) said.delete(key)
+    const keyOf = (code: string) => (code === HOT_OIL ? `${code} ${placeOf(step)}` : code)
+    const cautions = findCautions(sheet, step, isOilHot).filter(({ code }) => !said.has(keyOf(code)))
+    for (const { code } of cautions) said.add(keyOf(code))
     for (const supply of row.supplies) supplies.add(supply)
     if (action === 'refit shield' && on !== undefined) refitted.add(on)
     if (action === 'remove shield' && on !== undefined) refitted.delete(on)
@@ -44,6 +54,9 @@ export function planSteps(
     return dropUndefined({
       id,
       do: action,
+      onlyIf:
+        describeCondition(sheet, step) ??
+        (lowOnly.has(step) ? serviceReason('service/only-if-low', {}) : undefined),
       part: on === undefined ? undefined : namePart(sheet, on, at),
       ...readMachinePart(sheet, step),
       shield: findShield(sheet, step, refitted),
@@ -56,6 +69,8 @@ export function planSteps(
       tightening: showsFigure(action, 'tightening') ? pointer('tightenings', tightening) : undefined,
       wait: waits.pointerTo(step),
       oil: showsFigure(action, 'oils') ? pointer('oil', findOil(sheet, oil, step)) : undefined,
+      level: describeLevel(sheet, step, procedure.steps.slice(0, place)),
+      cover: describeCover(sheet, step),
       cautions,
       minutes: row.minutes === 'planned' ? 0 : row.minutes,
       note,
@@ -101,6 +116,64 @@ function findOil(sheet: SpecSheet, oil: readonly PlannedOil[], step: Step): numb
   const gearcase = gearcaseOf(step)
   const owner = gearcase && findOilOwner(sheet, gearcase)
   return oil.findIndex(({ part }) => part.path === `/gearcases/${owner}`)
+}
+
+/** The machines that have the part of a step, in the sheet's own names; undefined: this one has it. */
+function describeCondition(sheet: SpecSheet, { values }: Step): Reason | undefined {
+  const path = values?.['onlyIf']
+  const condition = path === undefined ? undefined : (readPointer(sheet, path) as Condition | undefined)
+  if (condition === undefined) return undefined
+  const { variants, modelYears, serials, market } = condition
+  const names = variants?.map((id) => sheet.machine.variants[id]?.name ?? id)
+  return serviceReason('service/only-on', dropUndefined({ variants: names, modelYears, serials, market }))
+}
+
+/** Steps on a plug that is opened after the level was read elsewhere: its only use then is to top up. */
+function listLowOnly(steps: readonly Step[]): ReadonlySet<Step> {
+  const found = new Set<Step>()
+  let checked: Step | undefined
+  let opened: string | undefined
+  for (const step of steps) {
+    const { do: action, on = '' } = step
+    if (action === 'check the level') {
+      checked = step
+      opened = undefined
+    }
+    if (checked === undefined || placeOf(step) !== placeOf(checked)) continue
+    if (action === 'clean around' && on !== checked.on && /\/openings\//.test(on)) opened = on
+    if (opened === undefined || action === 'top up') continue
+    if (on === opened || on.startsWith(`${opened}/`)) found.add(step)
+  }
+  return found
+}
+
+function describeLevel(sheet: SpecSheet, step: Step, before: readonly Step[]): PlannedStep['level'] {
+  if (step.do !== 'pour the oil' && step.do !== 'check the level' && step.do !== 'top up') return undefined
+  const owner = findOilOwner(sheet, gearcaseOf(step) ?? '')
+  const space = sheet.gearcases[owner]?.oilSpace
+  if (space?.kind !== 'own') return undefined
+  const { method, level } = space.fill
+  return dropUndefined({
+    method: method.kind,
+    reading: method.kind === 'dipstick' ? method.reading : undefined,
+    attitude: level?.attitude ?? 'not stated',
+    engine: level?.engine ?? 'not stated',
+    afterFilling: before.some(
+      (one) =>
+        one.do === 'pour the oil' &&
+        gearcaseOf(one) === owner &&
+        (one.at?.instance === step.at?.instance || gearcaseOf(step) !== owner),
+    ),
+  })
+}
+
+function describeCover(sheet: SpecSheet, { on }: Step): PlannedStep['cover'] {
+  const [room, gearcase = '', kind, id = ''] = on === undefined ? [] : (splitPointer(on) ?? [])
+  const cover =
+    room === 'gearcases' && kind === 'covers' ? sheet.gearcases[gearcase]?.covers?.[id] : undefined
+  if (cover === undefined) return undefined
+  const { position, carriesBearings, bolts } = cover
+  return dropUndefined({ bolts: bolts.count, pattern: bolts.pattern, position, carriesBearings })
 }
 
 function sumTime(steps: readonly PlannedStep[], { waits }: WaitPlan): VisitPlan['time'] {

@@ -11,13 +11,16 @@ import type {
 } from '../quantity/index.js'
 import type {
   Action,
+  Cover,
   Drive,
+  FillMethod,
   Id,
   Identity,
   IdentityFact,
   Leaf,
   LeafKind,
   LeafRole,
+  Level,
   PrintedValue,
   ReplaceWhen,
   Resolved,
@@ -145,6 +148,8 @@ export interface PlannedFigure {
 export interface PlannedStep {
   readonly id: Id
   readonly do: Action
+  /** The machines that this step is for, where it is unknown whether this is one; absent: all. */
+  readonly onlyIf?: Reason
   readonly part?: PartName
   /** How the item is secured, for a step of the sheet's list. */
   readonly how?: string
@@ -160,10 +165,30 @@ export interface PlannedStep {
   readonly wait?: JsonPointer
   /** Pointer into this plan's `oil`. */
   readonly oil?: JsonPointer
+  /** For a step that pours, checks the level or tops up. */
+  readonly level?: PlannedLevel
+  /** For a step on a cover: how it comes off and is tightened. */
+  readonly cover?: PlannedCover
   /** Cautions to read before this step. */
   readonly cautions: readonly Reason[]
   readonly minutes: number
   readonly note?: string
+}
+
+/** How the fill is judged; the figures of a level are the step's own. */
+export interface PlannedLevel {
+  readonly method: FillMethod['kind']
+  /** How a dipstick is read. */
+  readonly reading?: 'screwed in' | 'resting'
+  readonly attitude: Level['attitude']
+  readonly engine: Level['engine']
+  /** Oil was poured at this visit: what is too much is the technician's own. */
+  readonly afterFilling: boolean
+}
+
+export interface PlannedCover extends Pick<Cover, 'position' | 'carriesBearings'> {
+  readonly bolts: number
+  readonly pattern: Cover['bolts']['pattern']
 }
 
 export interface PlannedOil {
@@ -178,6 +203,10 @@ export interface PlannedOil {
   /** Oil without its additive that one instance takes, and all of them; absent: not stated or cannot tell. */
   readonly perInstance?: Quantity<VolumeUnit>
   readonly needed?: Quantity<VolumeUnit>
+  /** The oil to measure for one instance, where it is not the printed refill: less its additive, or its share. */
+  readonly measure?: Quantity<VolumeUnit>
+  /** Where the fill is judged by a level: a tenth more than stated for one instance; more than this stops the work. */
+  readonly stopAt?: Quantity<VolumeUnit>
   /** Containers to open, in this order. */
   readonly take: readonly {
     readonly container: Id
@@ -194,7 +223,10 @@ export interface PlannedOil {
     readonly name: string
     readonly figure: JsonPointer
     readonly includedInRefill: boolean
-    /** For all instances; absent: not stated. */
+    /** Which goes in first in this order of work. */
+    readonly order: 'additive first' | 'oil first'
+    /** For one instance, and for all; absent: not stated. */
+    readonly perInstance?: Quantity<VolumeUnit>
     readonly needed?: Quantity<VolumeUnit>
   }
   readonly reasons: readonly Reason[]

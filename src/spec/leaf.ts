@@ -196,6 +196,8 @@ export interface OilAdditive {
   readonly name: string
   readonly volume: SpecValue<VolumeUnit>
   readonly includedInRefill: boolean
+  /** Which goes in first; absent: the manual does not say. */
+  readonly order?: 'additive first' | 'oil first' | 'not stated'
 }
 
 interface OilChoiceBase {

@@ -35,6 +35,7 @@ export interface Step {
 
 /** Everything that a step can do, in the order of a usual job; `procedure/actions` says what each needs and changes. */
 export const ACTION_NAMES = [
+  'find the variant',
   'read the manual',
   'wear protection',
   'park on level ground',

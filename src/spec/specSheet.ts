@@ -152,7 +152,8 @@ export interface Level {
 }
 
 export type Emptying =
-  | { readonly kind: 'drain plug'; readonly opening: Id }
+  /** `also`: further drains that are opened with it. */
+  | { readonly kind: 'drain plug'; readonly opening: Id; readonly also?: readonly Id[] }
   | { readonly kind: 'cover'; readonly cover: Id }
   | { readonly kind: 'suction'; readonly opening: Id }
 
@@ -212,6 +213,10 @@ export interface Cover {
   readonly seal: Seal
   readonly magnet?: boolean
   readonly place: PlaceOnMachine
+  /** Upright, or the bottom pan of the gearcase: how it comes off without a gush of oil. */
+  readonly position?: 'upright' | 'bottom' | 'not stated'
+  /** It holds bearings, with their shims and preload: taken off and fitted by the manual alone. */
+  readonly carriesBearings?: boolean
 }
 
 export interface FastenerSet {

@@ -106,14 +106,17 @@ describe('cardModel', () => {
   })
 
   it('names the additive with its amount where the plan has one', () => {
+    const amount = { value: 120, unit: 'mL' as const }
     const oil = SKARNFELL_PLAN.oil.map((entry) =>
       entry.additive === undefined
         ? entry
-        : { ...entry, additive: { ...entry.additive, needed: { value: 120, unit: 'mL' as const } } },
+        : { ...entry, additive: { ...entry.additive, perInstance: amount, needed: amount } },
     )
     const text = renderText(cardOf({ ...SKARNFELL_PLAN, oil }))
     expect(text).toContain('with: friction additive, 120\u00a0mL')
-    expect(text).toContain('Add 120\u00a0mL of friction additive.')
+    expect(text).toMatch(
+      /Pour 120\u00a0mL of friction additive in through the fill opening, before\s+the oil\./,
+    )
   })
 
   it('survives pointers that lead nowhere', () => {

@@ -555,7 +555,12 @@ export const SKARNFELL_PLAN: JudgedPlan = {
         // 3 × 0.946352946 L = 2.839… L
         containers: [{ size: { value: 1, unit: 'qt_us' }, count: 3 }],
       },
-      additive: { name: 'friction additive', figure: '/figures/15', includedInRefill: false },
+      additive: {
+        name: 'friction additive',
+        figure: '/figures/15',
+        includedInRefill: false,
+        order: 'additive first',
+      },
       reasons: [noted('buy')],
     },
   ],

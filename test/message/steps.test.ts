@@ -8,12 +8,13 @@ import type { Action } from '../../src/v1/spec.js'
  * instruction a sentence, imperative, a leading condition with a comma; articles kept, no -ing forms but technical names.
  */
 const VERBS =
-  'Read Put Park Run Stop Set Take Chock Raise Make Lower Keep Turn Clean Crack Let Allow Extract Inspect Remove Record Look Wipe Fit Apply Tighten Wait Pour Measure Add Check Write Do Follow Replace Top Leave'.split(
+  'Read Put Park Run Stop Set Take Chock Raise Make Lower Keep Turn Clean Crack Let Allow Extract Inspect Remove Record Look Wipe Fit Apply Tighten Wait Pour Measure Add Check Write Do Follow Find Slacken Break Rest Screw Go Put Replace Top Leave'.split(
     ' ',
   )
 const CONDITIONS = /^(If|Where|When|Before|After) /
 /** Sentences that give information and no instruction. */
-const INFORMATION = /^(The manual gives|The torque|The quantity)/
+const INFORMATION =
+  /^(The manual gives|The torque|The quantity|The oil is right|The level is right|The order|A flush is|With its additive)/
 const ING_NAMES = /^(opening|O-ring|parking|housing)$/i
 
 const PARTS: StepParams = { part: 'lower drain plug', gearcase: 'front differential', instance: 'left' }
@@ -29,6 +30,21 @@ const VALUES: StepParams = {
   additive: 'friction additive',
 }
 
+const BY_HOLE = {
+  method: 'to level hole',
+  attitude: 'level on its wheels',
+  engine: 'stopped',
+  afterFilling: true,
+} as const
+const BY_STICK = {
+  method: 'dipstick',
+  attitude: 'level on stands',
+  engine: 'running',
+  afterFilling: false,
+} as const
+const LEVEL = { below: '0–5\u00a0mm', levelTemperature: '40–50\u00a0°C', minutes: '10\u00a0min' }
+const COVER = { bolts: 10, pattern: 'crosswise' } as const
+
 /** Every action with every kind of params: nothing known, all known, by torque, by turns, and both gaps. */
 const CASES: readonly (readonly [string, StepParams])[] = [
   ['nothing known', {}],
@@ -40,6 +56,17 @@ const CASES: readonly (readonly [string, StepParams])[] = [
   ['torque without wrench', { ...PARTS, torque: '20–25\u00a0N·m', wheelMark: 'mark level', seal: 'o-ring' }],
   ['by turns', { ...PARTS, turns: '2–3', wheelMark: 'mark up', seal: 'liquid gasket' }],
   ['not stated', { ...PARTS, gap: 'not stated', seal: 'not stated' }],
+  ['a level hole', { ...PARTS, ...LEVEL, level: { ...BY_HOLE, afterFilling: false } }],
+  ['a level hole after filling', { ...PARTS, ...LEVEL, level: BY_HOLE, stopAt: '1045\u00a0mL' }],
+  ['a dipstick, screwed in', { ...PARTS, level: { ...BY_STICK, reading: 'screwed in' } }],
+  ['a dipstick, resting', { ...PARTS, level: { ...BY_STICK, reading: 'resting' } }],
+  ['a sight glass', { ...PARTS, level: { ...BY_STICK, method: 'sight glass' } }],
+  ['by quantity', { ...PARTS, level: { ...BY_STICK, method: 'by quantity' } }],
+  ['upright cover', { ...PARTS, torque: '25\u00a0N·m', cover: { ...COVER, position: 'upright' } }],
+  ['bottom pan', { ...PARTS, bead: '3\u00a0mm', cover: { ...COVER, position: 'bottom' } }],
+  ['cover with bearings', { ...PARTS, turns: '2', cover: { ...COVER, carriesBearings: true } }],
+  ['cover in stages', { ...PARTS, torque: '10\u00a0N·m, then 25\u00a0N·m', staged: true, cover: COVER }],
+  ['an additive after the oil', { ...VALUES, additiveOrder: 'oil first', together: '1.4\u00a0L' }],
   ['cannot tell', { ...PARTS, gap: 'cannot tell', seal: 'none' }],
 ]
 
@@ -57,7 +84,7 @@ const words = (sentence: string) => sentence.split(/ +/).filter((word) => /[\p{L
 describe('the English steps', () => {
   it('cover every action', () => {
     // Counted by hand in the list of actions of the procedure document.
-    expect(ACTIONS).toHaveLength(46)
+    expect(ACTIONS).toHaveLength(47)
   })
 
   it.each(SENTENCES)('%s (%s): %s', (_action, _name, sentence) => {

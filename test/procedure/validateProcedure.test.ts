@@ -10,6 +10,7 @@ import { simulateProcedure } from './simulateProcedure.js'
 // What must be told when one step is left out of a built order of work. Worked out by hand from the must-hold list:
 // the code of the first thing that no longer holds; `''` where the step is a habit and nothing hangs on it.
 const WITHOUT: Readonly<Record<Action, string>> = {
+  'find the variant': '',
   'read the manual': 'manual-not-read',
   'wear protection': 'no-protection',
   'park on level ground': 'not-on-level-ground',

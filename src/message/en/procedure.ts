@@ -92,6 +92,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `${capital(the(params, 'the part'))} is tightened before it is fitted with its seal${at(params)}. Fit it first.`,
   'procedure/not-drained': (params) =>
     `The old oil of ${the(params, 'the gearcase')} is never drained${at(params)}. Drain it before you pour new oil.`,
+  'procedure/drain-left-closed': (params) =>
+    `A further drain of ${the(params, 'the gearcase')} is never opened${at(params)}. The sheet opens it too (“also”): drain there before you pour new oil.`,
   'procedure/oil-not-inspected': (params) =>
     `The old oil of ${the(params, 'the gearcase')} is not inspected${at(params)}. Inspect it while the gearcase is still open.`,
   'procedure/oil-not-measured': (params) =>
@@ -179,6 +181,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The supports of the ${gearcase} lift another axle than its own, so the wheels that are lifted would be the wrong ones. Correct its axle, or the supports under “access”.`,
   'procedure/wheel-on-the-ground': ({ part, gearcase }) =>
     `The ${part} of the ${gearcase} turns with its wheel, and the sheet says that it is reached from the ground: the machine is rolled until the mark is in position.`,
+  'procedure/drain-left-out': ({ part, gearcase }) =>
+    `The ${part} of the ${gearcase} is a drain, but no way to empty it names it: no step opens it. Old oil may stay in, and the stated refill would then be too much. Add it under “emptying”, or to “also” of the drain that it is opened with.`,
   'procedure/attitude-not-stated': ({ gearcase }) =>
     `The attitude of the machine for the level check of the ${gearcase} is not stated. See the manual.`,
   'procedure/second-lift': ({ gearcase }) =>
@@ -204,7 +208,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-rolling': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: A machine that rolls can crush you. Keep people clear, one person at the brake, and roll on level ground only.`,
   'procedure/caution-chips': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: Chips or pieces on the magnet mean damage inside. Do not refill; have it inspected.`,
+    `${SIGNAL_WORDS[signal]}: Chips, flakes or pieces in the oil or on the magnet mean damage inside. Do not refill; have it inspected.`,
   'procedure/caution-used-oil': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Used oil spoils soil and water. Keep it in a sound, closed container marked as used oil.`,
   'procedure/caution-weeping-washer': ({ signal }) =>

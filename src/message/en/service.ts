@@ -1,7 +1,7 @@
 import type { PartName, ServiceCodes } from '../../service/index.js'
 import type { Texts } from '../catalogue.js'
 import { cardWords } from './card.js'
-import { capital, factNames, METER, SIGNAL_WORDS } from './words.js'
+import { capital, factNames, join, METER, SIGNAL_WORDS } from './words.js'
 
 const SUPPLIES: Readonly<Record<string, string>> = {
   rags: 'rags',
@@ -21,6 +21,12 @@ function partText({ gearcase, part, instance }: PartName): string {
   const where = [gearcase, instance?.name].filter((word) => word !== undefined).join(', ')
   if (part === undefined) return where === '' ? 'the machine' : where
   return where === '' ? part : `${where}: ${part}`
+}
+
+/** `2019 to 2021`, `from KA004512`. */
+function range(from: string | number | undefined, to: string | number | undefined, prefix = ''): string {
+  if (from === undefined) return to === undefined ? `that begin with ${prefix}` : `up to ${prefix}${to}`
+  return to === undefined ? `from ${prefix}${from}` : `${prefix}${from} to ${prefix}${to}`
 }
 
 export const serviceTexts: Texts<ServiceCodes> = {
@@ -130,6 +136,20 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `${say.count(steps, 'step', 'steps')}: ${say.count(minutes, 'minute', 'minutes')} of work and ${say.count(waitMinutes, 'minute', 'minutes')} of waiting (our own estimate).`,
   'service/time-open': ({ count }, say) =>
     `${say.count(count, 'wait', 'waits')} of unknown length not counted.`,
+  'service/only-if-low': () => 'Only if the level is low',
+  'service/only-on': ({ variants, modelYears, serials, market }) => {
+    const prefix = serials?.prefix ?? ''
+    const facts = [
+      variants && join(variants, 'or'),
+      modelYears && `model years ${range(modelYears.from, modelYears.to)}`,
+      serials && `serial numbers ${range(serials.from, serials.to, prefix)}`,
+      market && `the market ${join(market, 'or')}`,
+    ]
+    return `Only on ${join(
+      facts.filter((fact) => fact !== undefined),
+      'and',
+    )}`
+  },
   'service/supply': ({ supply }) => `${capital(SUPPLIES[supply] ?? supply)}.`,
   'service/used-oil': ({ volume }, say) =>
     `Up to ${say.quantity(volume)} of used oil: closed, marked container.`,

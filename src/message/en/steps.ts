@@ -23,13 +23,13 @@ const sealOf = ({ seal = 'none' }: StepParams) =>
   seal === 'none' || seal === 'not stated' ? 'seal' : cardWords.seals[seal]
 
 function tightenText(params: StepParams, what: string): string {
-  const { torque, turns, setting, wrench, gap } = params
+  const { torque, turns, setting, wrench, gap, staged } = params
   if (turns !== undefined) return `Tighten ${what} ${turns} turns past finger tight.`
   if (torque !== undefined) {
     const set =
       setting === undefined
         ? ''
-        : `Set ${wrench === undefined ? 'the wrench' : `the ${wrench}`} to ${setting}. `
+        : `Set ${wrench === undefined ? 'the wrench' : `the ${wrench}`} to ${setting}${staged === true ? ' for the last stage' : ''}. `
     return `${set}Tighten ${what} to ${torque}.`
   }
   if (gap === 'cannot tell') {
@@ -46,8 +46,96 @@ function tightenShort(params: StepParams, what: string): string {
   return `Tighten ${what}: ${torque}${setting === undefined ? '' : ` (set ${setting})`}`
 }
 
+const ATTITUDES = {
+  'level on its wheels': 'the machine level on its wheels',
+  'level on stands': 'the machine level on its stands',
+  'not stated': undefined,
+}
+
+/** Where the oil must stand, and how the machine must be while it is read. Lower edge and middle: common practice, no source. */
+function levelText(params: StepParams): string {
+  const { level, below, levelTemperature, minutes } = params
+  const at = the(params, 'level opening')
+  if (level === undefined) return `Check the oil level at ${at}.`
+  const conditions = [
+    ATTITUDES[level.attitude],
+    levelTemperature && `the oil at ${levelTemperature}`,
+    level.engine === 'running' ? 'the engine on' : minutes && `${minutes} after the stop`,
+  ].filter((one) => one !== undefined)
+  const read = {
+    'by quantity': `Check the oil level at ${at} as the manual says.`,
+    'to level hole': `Check the oil level at ${at}. The oil is right ${below === undefined ? 'at' : `${below} below`} the lower edge of the hole.`,
+    dipstick:
+      level.reading === 'screwed in'
+        ? `Wipe ${at} clean. Screw it in fully. Take it out. Read the oil between its marks.`
+        : `Wipe ${at} clean. Rest it on its thread, not screwed in. Read the oil between its marks.`,
+    'sight glass': `Read the oil level at ${at}. The level is right between the marks, or at the middle of a plain glass.`,
+  }[level.method]
+  return [
+    read,
+    conditions.length === 0 ? '' : ` Read it with ${conditions.join(', ')}.`,
+    ` ${highText(level)}`,
+  ].join('')
+}
+
+/** Oil that rises by itself is water or comes from a neighbour: common practice, no source. */
+function highText({ method, afterFilling }: NonNullable<StepParams['level']>): string {
+  const out = method === 'to level hole' ? 'let the excess run out' : 'take the excess out'
+  if (afterFilling) return `If it is high, ${out}.`
+  return `If it is high and was not overfilled, stop: water or a neighbour's oil may be in it. If it was overfilled, ${out}.`
+}
+
+function topUpText(params: StepParams): string {
+  const { level, part, stopAt } = params
+  if (level?.afterFilling !== true) {
+    const through = part === undefined ? '' : ` through ${the(params, 'fill opening')}`
+    return `If the level is low, top up${through}. Take the same oil. If it was low, look for a leak.`
+  }
+  if (stopAt === undefined) return 'If the level is low, top up with the same oil.'
+  return `If the level is low, top up with the same oil. If more than ${stopAt} has gone in, stop the work. If it took clearly less than stated, make sure that it is level and was fully drained.`
+}
+
+/** A cover that is let go on all sides at once comes off with all the oil: common practice, no source. */
+function takeOffCoverText(params: StepParams): string {
+  const cover = the(params, 'cover')
+  if (params.cover?.carriesBearings === true)
+    return `Take off ${cover} by the machine's manual alone: it carries bearings. Keep its shims in order. Keep your face clear of the oil.`
+  const position = params.cover?.position ?? 'not stated'
+  const left = {
+    upright: 'Leave two loose at the top.',
+    bottom: 'Leave those of one side loose.',
+    'not stated': 'Leave two loose at the top, or those of one side of a bottom pan.',
+  }[position]
+  return `Slacken all bolts of ${cover}. ${left} Take out the others. Break the seal ${position === 'bottom' ? 'on the open side' : 'at the bottom'}. Keep your face clear of the oil. When the oil only drips, take off ${cover}.`
+}
+
+function tightenCoverText(params: StepParams): string {
+  const { cover, torque, staged } = params
+  const bolts = `the bolts of ${the(params, 'cover')}`
+  if (cover?.carriesBearings === true)
+    return `${tightenText(params, bolts)} Follow the machine's manual alone: its shims set the bearings.`
+  const pattern = cover?.pattern ?? 'not stated'
+  const order = {
+    'from the middle outwards': pattern,
+    crosswise: pattern,
+    'in turn': 'one after the other',
+    'not stated': '',
+  }[pattern]
+  const first =
+    torque === undefined || staged === true ? '' : `Turn all bolts of ${the(params, 'cover')} snug first. `
+  const what = order === '' || torque === undefined ? bolts : `${bolts} ${order}`
+  const open = cover !== undefined && order === '' ? ' The order is not stated here: see the manual.' : ''
+  return `${first}${tightenText(params, what)}${open}`
+}
+
 /** The steps in English: short, imperative, one instruction a sentence. */
 export const stepTexts: StepTexts = {
+  'find the variant': {
+    full: () =>
+      'Find out which variant this machine is: look at its plate and its parts. Leave out the steps for other variants.',
+    short: () => 'Find the variant first',
+    show: () => "The machine's plate, close up.",
+  },
   'read the manual': {
     full: () => "Read the machine's own manual first. Where this card differs, follow the manual.",
     short: () => 'Manual first',
@@ -181,17 +269,22 @@ export const stepTexts: StepTexts = {
     show: (params) => `The suction hose in ${the(params, 'opening')}.`,
   },
   'take off cover': {
-    full: (params) => `Take off ${the(params, 'cover')}. Keep your face clear of the oil.`,
-    short: (params) => `${brief(params, 'cover')} off`,
+    full: takeOffCoverText,
+    short: (params) =>
+      params.cover?.carriesBearings === true
+        ? `${brief(params, 'cover')} off: by the manual alone`
+        : `Break ${brief(params, 'cover')} loose, then off`,
     show: (params) => `${the(params, 'cover')} as it comes away and the oil runs out.`,
   },
   'inspect the oil': {
-    full: () => 'Inspect the old oil. If it is milky or contains metal, write that down.',
-    short: () => 'Inspect the oil',
+    full: () =>
+      "Inspect the old oil in good light. If it holds chips or flakes or pieces, stop: plug in, no refill, machine tagged out. If it holds only grey paste or some glitter at a first service, go on. If it is milky, go by this order: water settled and drained cold, entry found, flush, new oil. A flush is the manual's oil, a short run and a full drain.",
+    short: () => 'Oil: stop at chips or pieces; if milky, find the water',
     show: () => 'The old oil in the pan, in good light.',
   },
   'inspect the magnet': {
-    full: () => 'Inspect the magnet. If you find chips or pieces, do not refill.',
+    full: () =>
+      'Inspect the magnet. If it holds chips or flakes or pieces, stop: plug in, no refill, machine tagged out. If it holds only grey paste or some glitter at a first service, go on.',
     short: () => 'Magnet: stop at chips',
     show: () => 'The magnet, close up.',
   },
@@ -235,10 +328,13 @@ export const stepTexts: StepTexts = {
   },
   'apply sealant': {
     full: (params) =>
-      params.sealant === undefined
-        ? `Apply the sealant to ${the(params, 'clean thread')}.`
-        : `Apply ${params.sealant} to ${the(params, 'clean thread')}.`,
-    short: (params) => `Sealant: ${brief(params, 'thread')}`,
+      params.cover !== undefined
+        ? `Apply ${params.sealant ?? 'the sealant'} to the clean face of ${the(params, 'cover')}${params.bead === undefined ? '' : `, ${params.bead} thick`}. Leave no gap in the bead. Go round the inside of each bolt hole.`
+        : params.sealant === undefined
+          ? `Apply the sealant to ${the(params, 'clean thread')}.`
+          : `Apply ${params.sealant} to ${the(params, 'clean thread')}.`,
+    short: (params) =>
+      `Sealant: ${brief(params, 'thread')}${params.bead === undefined ? '' : `, bead ${params.bead}`}`,
     show: (params) => `The sealant on ${the(params, 'thread')}.`,
   },
   fit: {
@@ -252,13 +348,20 @@ export const stepTexts: StepTexts = {
     show: (params) => `The wrench on ${the(params, 'plug')}: one smooth pull, and the first click.`,
   },
   'fit cover': {
-    full: (params) => `Put ${the(params, 'cover')} on. Turn all its bolts in by hand.`,
+    full: (params) =>
+      params.cover?.carriesBearings === true
+        ? `Fit ${the(params, 'cover')} by the machine's manual alone: its shims set the bearings.`
+        : `Put ${the(params, 'cover')} on. Turn all its bolts in by hand.`,
     short: (params) => `${brief(params, 'cover')} on, bolts by hand`,
     show: (params) => `${the(params, 'cover')} as it goes on, and the bolts turned in by hand.`,
   },
   'tighten cover': {
-    full: (params) => tightenText(params, `the bolts of ${the(params, 'cover')}`),
-    short: (params) => tightenShort(params, `${brief(params, 'cover')} bolts`),
+    full: tightenCoverText,
+    short: (params) => {
+      const pattern = params.cover?.pattern
+      const order = pattern === undefined || pattern === 'not stated' ? '' : `, ${pattern}`
+      return tightenShort(params, `${brief(params, 'cover')} bolts${order}`)
+    },
     show: (params) => `The wrench on the bolts of ${the(params, 'cover')}, in the right order.`,
   },
   'wait for the cure': {
@@ -268,23 +371,33 @@ export const stepTexts: StepTexts = {
     show: () => 'A clock next to the closed joint.',
   },
   'measure the oil': {
-    full: ({ volume, oil, gap }) =>
+    full: ({ volume, oil, gap, together }) =>
       volume === undefined
         ? `Measure the refill in a clean jug. The quantity ${gap === 'cannot tell' ? 'is not known here' : 'is not stated'}: see the manual.`
-        : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug.`,
+        : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug.${together === undefined ? '' : ` With its additive it makes the refill of ${together}.`}`,
     short: ({ volume }) => `Measure ${volume ?? 'the refill (see the manual)'}`,
     show: () => 'The vessel at eye height, and the oil at its mark.',
   },
   'add the additive': {
-    full: ({ volume, additive }) =>
-      `Add ${volume === undefined ? 'the stated amount' : volume} of ${additive ?? 'the additive'}.`,
-    short: ({ volume, additive }) =>
-      `Add ${additive ?? 'additive'}${volume === undefined ? '' : `: ${volume}`}`,
+    full: ({ volume, oil, additive, additiveOrder }) =>
+      additive === undefined && oil !== undefined
+        ? `${oil} takes no additive here: go on to the next step.`
+        : `Pour ${volume === undefined ? 'the stated amount' : volume} of ${additive ?? 'the additive'} in through the fill opening${additiveOrder === 'oil first' ? ', after the oil' : ', before the oil'}.`,
+    short: ({ volume, oil, additive }) =>
+      additive === undefined && oil !== undefined
+        ? 'No additive with this oil'
+        : `Add ${additive ?? 'additive'}${volume === undefined ? '' : `: ${volume}`}`,
     show: () => 'The additive as it goes in.',
   },
   'pour the oil': {
-    full: (params) =>
-      `Pour ${params.volume === undefined ? 'the oil' : `the ${params.volume} of oil`} in slowly through ${the(params, 'fill opening')}.`,
+    full: (params) => {
+      const { volume, level, additiveOrder } = params
+      const through = `in slowly through ${the(params, 'fill opening')}`
+      // What goes in last runs out at a level hole: it must be oil, not additive.
+      if (level?.method === 'to level hole' && additiveOrder === 'additive first')
+        return `Pour oil ${through} up to the level hole${volume === undefined ? '' : `: about ${volume}`}. Do not go past it.`
+      return `Pour ${volume === undefined ? 'the oil' : `the ${volume} of oil`} ${through}.`
+    },
     short: (params) =>
       `Pour${params.volume === undefined ? '' : ` ${params.volume}`}: ${brief(params, 'fill opening')}`,
     show: (params) => `The hose in ${the(params, 'fill opening')}, and the oil as it sinks in the funnel.`,
@@ -299,13 +412,15 @@ export const stepTexts: StepTexts = {
     show: () => 'The lower end of the hose, until the last drip.',
   },
   'check the level': {
-    full: (params) => `Check the oil level at ${the(params, 'level opening')}.`,
-    short: (params) => `Level: ${brief(params, 'level opening')}`,
+    full: levelText,
+    short: (params) =>
+      `Level: ${brief(params, 'level opening')}${params.below === undefined ? '' : `, ${params.below} below the edge`}`,
     show: (params) => `The oil at ${the(params, 'level opening')}, close up.`,
   },
   'top up': {
-    full: () => 'If the level is low, top up with the same oil.',
-    short: () => 'Top up if low, same oil',
+    full: topUpText,
+    short: ({ stopAt, level }) =>
+      `Top up if low, same oil${stopAt === undefined || level?.afterFilling !== true ? '' : `; ${stopAt} in all at most`}`,
     show: () => 'A little oil, and the level as it comes up.',
   },
   'clear away': {

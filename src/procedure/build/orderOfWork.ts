@@ -57,6 +57,11 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
     write(writer, 'take used oil away')
   }
   write(writer, 'record')
+  // Steps on parts that only some variants have can be done by nobody who does not know the variant.
+  if (writer.steps.some(({ values }) => values !== undefined && Object.hasOwn(values, 'onlyIf'))) {
+    write(writer, 'find the variant')
+    writer.steps.unshift(...writer.steps.splice(-1))
+  }
 }
 
 /** Guards are on already: what is in the way of the wheels goes, then the run, then everything is secure again. */
@@ -224,9 +229,14 @@ function writeFilling(writer: Writer, { owner }: OilJob): void {
   for (const wait of listNotCured(writer.context.layout, writer.state, owner))
     write(writer, wait.do, wait.on, wait.at)
   writeAt(writer, 'measure the oil', gearcase, owner)
-  if (gearcase.additive !== 'never') writeAt(writer, 'add the additive', gearcase, owner)
+  const addAdditive = (oilIsIn: boolean): void => {
+    if (gearcase.additive !== 'never' && gearcase.oilFirst === oilIsIn)
+      writeAt(writer, 'add the additive', gearcase, owner)
+  }
+  addAdditive(false)
   writeAt(writer, 'pour the oil', fill, owner)
   writeAt(writer, 'wait for the hose', fill, owner)
+  addAdditive(true)
   if (judged !== undefined) judgeLevel(writer, owner, judged)
   if (opensLevel) closePart(writer, judged, owner)
   closePart(writer, fill, owner)
@@ -238,13 +248,19 @@ function writeLevelCheck(writer: Writer, { owner }: OilJob, toTopUp: boolean): v
   if (level === undefined) return
   turnTo(writer, owner, level, wheelMarkFor(level, 'level'))
   const glass = owner.gearcase.fill?.method.kind === 'sight glass'
-  const topUpAt = fill !== undefined && toTopUp && !glass && !servesAs(level, 'fill') ? fill : undefined
+  const topUpAt = fill !== undefined && !servesAs(level, 'fill') ? fill : undefined
+  // After a run oil is often short: the fill is open before the level is read. Else it is opened only if the level is low.
+  const opensFirst = toTopUp && !glass
   if (!glass) {
     if (!isOpen(writer, level, owner)) writeAt(writer, 'place the pan', level, owner)
     openOpening(writer, level, owner)
   }
-  if (topUpAt !== undefined) openOpening(writer, topUpAt, owner)
+  if (topUpAt !== undefined && opensFirst) openOpening(writer, topUpAt, owner)
   judgeLevel(writer, owner, level)
+  if (topUpAt !== undefined && !opensFirst) {
+    openOpening(writer, topUpAt, owner)
+    writeAt(writer, 'top up', topUpAt, owner)
+  }
   if (!glass) closePart(writer, level, owner)
   if (topUpAt !== undefined) closePart(writer, topUpAt, owner)
 }

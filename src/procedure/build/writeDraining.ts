@@ -1,6 +1,13 @@
 import { dropUndefined } from '../../base/index.js'
 import type { WheelMark } from '../../spec/index.js'
-import { type CoverLayout, type GearcaseInstance, type OpeningLayout, wheelMarkFor } from '../layout.js'
+import {
+  type CoverLayout,
+  type EmptyingLayout,
+  type GearcaseInstance,
+  type OpeningLayout,
+  partOf,
+  wheelMarkFor,
+} from '../layout.js'
 import type { OilJob } from '../oilJob.js'
 import { coverAt, gearcaseAt, openingAt } from '../stepContext.js'
 import { isOpen, type Writer, write, writeAt } from './writer.js'
@@ -12,39 +19,43 @@ export function writeDraining(writer: Writer, { owner, emptied }: OilJob): void 
   for (const self of emptied) {
     const { gearcase } = self
     if (gearcase.gearcase.breather !== undefined) writeAt(writer, 'clear the breather', gearcase, self)
-    const way = gearcase.emptying
+    const [way] = gearcase.ways
     if (way !== undefined && way.kind !== 'cover')
       turnTo(writer, self, way.opening, wheelMarkFor(way.opening, 'drain'))
   }
-  const soleOpening = emptied.every(
-    ({ gearcase }) => gearcase.emptying?.kind !== 'cover' && gearcase.emptying?.opening.path === fill.path,
+  const soleOpening = emptied.every(({ gearcase }) =>
+    gearcase.ways.every((way) => partOf(way).path === fill.path),
   )
   if (!soleOpening) {
     crack(writer, fill, owner)
     writeAt(writer, 'nip by hand', fill, owner)
   }
-  for (const self of emptied) drainGearcase(writer, self, owner, fill)
+  for (const self of emptied)
+    for (const way of self.gearcase.ways) emptyGearcase(writer, self, way, owner, fill)
 }
 
-function drainGearcase(
+/** One drain after the other over the pan, each closed before the next: a pan is under one of them only. */
+function emptyGearcase(
   writer: Writer,
   self: GearcaseInstance,
+  way: EmptyingLayout,
   owner: GearcaseInstance,
   fill: OpeningLayout,
 ): void {
-  const way = self.gearcase.emptying
-  if (way === undefined) return
-  const part = way.kind === 'cover' ? way.cover : way.opening
-  writeAt(writer, 'place the pan', part, self)
-  if (way.kind === 'cover') {
-    writeAt(writer, 'clean around', part, self)
-    writeAt(writer, 'take off cover', part, self)
-  } else openOpening(writer, way.opening, self)
-  if (way.kind !== 'suction' && part.path !== fill.path) openOpening(writer, fill, owner)
-  writeAt(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, self)
-  writeAt(writer, 'inspect the oil', self.gearcase, self)
-  if (way.kind === 'drain plug') inspectMagnet(writer, part, self)
-  if (part.path !== fill.path) closePart(writer, part, self)
+  const also = way.kind === 'cover' ? [] : way.also
+  for (const part of [partOf(way), ...also]) {
+    if ('opening' in part) turnTo(writer, self, part, wheelMarkFor(part, 'drain'))
+    writeAt(writer, 'place the pan', part, self)
+    if ('cover' in part) {
+      writeAt(writer, 'clean around', part, self)
+      writeAt(writer, 'take off cover', part, self)
+    } else openOpening(writer, part, self)
+    if (way.kind !== 'suction' && part.path !== fill.path) openOpening(writer, fill, owner)
+    writeAt(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, self)
+    writeAt(writer, 'inspect the oil', self.gearcase, self)
+    if (way.kind === 'drain plug') inspectMagnet(writer, part, self)
+    if (part.path !== fill.path) closePart(writer, part, self)
+  }
 }
 
 /** The opening cleaned around, loose and out, as far as it is not. */

@@ -27,10 +27,13 @@ export const FILLING_NEEDS = {
     owner === undefined ||
     gearcaseAt(state, owner).measured ||
     draftAt('measure the oil', owner.gearcase, owner.instance),
-  'additive-missing': ({ state, owner }) =>
-    owner?.gearcase.additive !== 'always' ||
-    gearcaseAt(state, owner).additiveIn ||
-    draftAt('add the additive', owner.gearcase, owner.instance),
+  'additive-missing': ({ state, owner, opening, step }) => {
+    if (owner?.gearcase.additive !== 'always' || gearcaseAt(state, owner).additiveIn) return true
+    const { oilFirst, fillOpenings } = owner.gearcase
+    const closes = step.do === 'fit' && fillOpenings.some((fill) => fill.path === opening?.path)
+    const isLate = oilFirst ? closes && gearcaseAt(state, owner).oil === 'new' : step.do === 'pour the oil'
+    return !isLate || draftAt('add the additive', owner.gearcase, owner.instance)
+  },
   'drain-not-tightened': (context) => noneOf(listOpenDrains(context)),
   'cover-not-cured': ({ layout, state, owner }) =>
     owner === undefined || noneOf(listNotCured(layout, state, owner)),

@@ -1,5 +1,5 @@
 import type { OpeningRole, WheelMark } from '../../spec/index.js'
-import { type GearcaseLayout, type OpeningLayout, servesAs, wheelMarkFor } from '../layout.js'
+import { type GearcaseLayout, type OpeningLayout, partOf, servesAs, wheelMarkFor } from '../layout.js'
 import {
   draftAt,
   draftHere,
@@ -106,8 +106,10 @@ function draftAtFill(context: StepContext, action: StepDraft['do']): readonly St
   return draftAt(action, fill?.opening, fill?.instance)
 }
 
-function isDrainOpening({ emptying }: GearcaseLayout, opening: OpeningLayout): boolean {
-  return servesAs(opening, 'drain') || (emptying?.kind === 'drain plug' && emptying.opening.id === opening.id)
+function isDrainOpening({ ways }: GearcaseLayout, opening: OpeningLayout): boolean {
+  return (
+    servesAs(opening, 'drain') || ways.some((way) => way.kind === 'drain plug' && partOf(way) === opening)
+  )
 }
 
 function letsOilOut({ gearcase, owner, opening, cover, step }: StepContext): boolean {

@@ -57,7 +57,12 @@ function gearcaseReferences(path: JsonPointer, gearcase: Gearcase, sheet: SpecSh
     ...emptying.flatMap((way, place) =>
       way.kind === 'cover'
         ? refer(`${path}/emptying/${place}/cover`, 'cover', way.cover, Object.keys(gearcase.covers ?? {}))
-        : refer(`${path}/emptying/${place}/opening`, 'opening', way.opening, openings),
+        : [
+            ...refer(`${path}/emptying/${place}/opening`, 'opening', way.opening, openings),
+            ...(way.kind === 'drain plug'
+              ? referAll(`${path}/emptying/${place}/also`, 'opening', way.also, openings)
+              : []),
+          ],
     ),
     ...referAll(`${path}/shields`, 'shield', shields, Object.keys(sheet.shields ?? {})),
   ]

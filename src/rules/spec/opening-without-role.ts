@@ -31,11 +31,15 @@ interface RequiredRole {
 
 function requiredRoles(gearcase: Gearcase): readonly RequiredRole[] {
   const { oilSpace, emptying } = gearcase
-  const drains = emptying.flatMap((way, place): RequiredRole[] =>
-    way.kind === 'drain plug'
-      ? [{ path: `/emptying/${place}/opening`, opening: way.opening, role: 'drain', use: way.kind }]
-      : [],
-  )
+  const drains = emptying.flatMap((way, place): RequiredRole[] => {
+    if (way.kind !== 'drain plug') return []
+    const path = `/emptying/${place}`
+    const about = { role: 'drain', use: way.kind } as const
+    return [
+      { path: `${path}/opening`, opening: way.opening, ...about },
+      ...(way.also ?? []).map((opening, at) => ({ path: `${path}/also/${at}`, opening, ...about })),
+    ]
+  })
   if (oilSpace.kind === 'shared') return drains
   const { kind, opening } = oilSpace.fill.method
   const role = kind === 'to level hole' || kind === 'dipstick' ? 'level' : 'fill'

@@ -37,6 +37,8 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     seal: leaf.seal,
     'magnet?': boolean(),
     place: leaf.place,
+    'position?': ['upright', 'bottom', 'not stated'],
+    'carriesBearings?': boolean(),
   })
   const shield = part('shield', {
     ...named,
@@ -78,7 +80,7 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     'covers?': map(cover),
     emptying: list(
       byTag([
-        kind('drain plug', { opening: text.id }),
+        kind('drain plug', { opening: text.id, 'also?': filledList(text.id) }),
         kind('cover', { cover: text.id }),
         kind('suction', { opening: text.id }),
       ]),

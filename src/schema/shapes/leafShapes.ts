@@ -37,6 +37,7 @@ export const leafShapes = /* @__PURE__ */ buildOnce(() => {
     name: text.text,
     volume: values.volume.spec,
     includedInRefill: boolean(),
+    'order?': ['additive first', 'oil first', 'not stated'],
   })
   const anyOil = {
     'ambient?': values.temperature.stated,
