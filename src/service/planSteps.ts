@@ -44,9 +44,16 @@ export function planSteps(
     // The oil is hot again after each run, and at each gearcase somebody may have gone away in between.
     if (row.changes.includes('oil warm') || row.changes.includes('oil runs through'))
       for (const key of said) if (key.startsWith(`${HOT_OIL} `)) said.delete(key)
+    const onlyIf =
+      describeCondition(sheet, step) ??
+      (lowOnly.has(step) ? serviceReason('service/only-if-low', {}) : undefined)
+    // A step that is left out is not read, and neither are its cautions: they count for steps of its own condition.
+    const condition = onlyIf === undefined ? '' : JSON.stringify(onlyIf)
     const keyOf = (code: string) => (code === HOT_OIL ? `${code} ${placeOf(step)}` : code)
-    const cautions = findCautions(sheet, step, isOilHot).filter(({ code }) => !said.has(keyOf(code)))
-    for (const { code } of cautions) said.add(keyOf(code))
+    const cautions = findCautions(sheet, step, isOilHot).filter(
+      ({ code }) => !said.has(keyOf(code)) && !said.has(`${keyOf(code)} ${condition}`),
+    )
+    for (const { code } of cautions) said.add(condition === '' ? keyOf(code) : `${keyOf(code)} ${condition}`)
     for (const supply of row.supplies) supplies.add(supply)
     if (action === 'refit shield' && on !== undefined) refitted.add(on)
     if (action === 'remove shield' && on !== undefined) refitted.delete(on)
@@ -54,9 +61,7 @@ export function planSteps(
     return dropUndefined({
       id,
       do: action,
-      onlyIf:
-        describeCondition(sheet, step) ??
-        (lowOnly.has(step) ? serviceReason('service/only-if-low', {}) : undefined),
+      onlyIf,
       part: on === undefined ? undefined : namePart(sheet, on, at),
       ...readMachinePart(sheet, step),
       shield: findShield(sheet, step, refitted),

@@ -114,8 +114,8 @@ describe('cardModel', () => {
     )
     const text = renderText(cardOf({ ...SKARNFELL_PLAN, oil }))
     expect(text).toContain('with: friction additive, 120\u00a0mL')
-    expect(text).toMatch(
-      /Pour 120\u00a0mL of friction additive in through the fill opening, before\s+the oil\./,
+    expect(text.replaceAll(/\s+/g, ' ')).toContain(
+      'Pour 120 mL of friction additive in through the fill opening, before the oil.',
     )
   })
 

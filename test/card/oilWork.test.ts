@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { shortenCard } from '../../src/card/shortenCard.js'
 import { en } from '../../src/message/en/index.js'
 import { cueList, renderText } from '../../src/v1/card.js'
+import { checkDocuments } from '../../src/v1/rules.js'
 import type { SpecSheet } from '../../src/v1/spec.js'
 import { add, patched, replace } from '../support/patched.js'
 import { cardOf, planExample } from '../support/planExample.js'
@@ -121,6 +122,18 @@ describe('several drains', () => {
         expect(at(action, drain)).toBeLessThan(pour)
       }
     expect(plan.findings.map(({ code }) => code)).not.toContain('procedure/drain-left-out')
+    const document = withSecond(['second'])(readExample('tind-4', 'sheet'))
+    const sheets = [{ name: 'sheet.json', document }]
+    const found = checkDocuments({
+      sheets,
+      logs: [],
+      toolboxes: [],
+      stocks: [],
+      procedures: [],
+      records: [],
+    })
+    expect(found.map(({ code }) => code)).not.toContain('spec/dangling-reference')
+    expect(found.map(({ code }) => code)).not.toContain('spec/drain-not-named')
   })
 
   it('the one that no way to empty names is reported', () => {
@@ -173,6 +186,18 @@ describe('a variant that is not known', () => {
     for (const step of plan.steps)
       if (/drain plug/.test(step.part?.part ?? '') && step.part?.gearcase === 'rear gearcase')
         expect(step.onlyIf?.code, step.id).toBe('service/only-on')
+  })
+
+  it('warns of hot oil on a step that is not left out: what is left out is not read', () => {
+    const out = plan.steps.filter(
+      ({ do: action, part }) => action === 'take out' && part?.gearcase === 'rear gearcase',
+    )
+    const warned = out.map(({ part, cautions }) => [part?.part, cautions.map(({ code }) => code)[0]])
+    expect(warned.slice(0, 3)).toEqual([
+      ['side drain plug', 'procedure/caution-hot-oil'],
+      ['fill plug', 'procedure/caution-hot-oil'],
+      ['bottom drain plug', undefined],
+    ])
   })
 
   it('is spoken too', () => {

@@ -22,7 +22,9 @@ export const rule = gearcaseRule('spec/drain-not-named', 'warning', ([id, gearca
         ? lookUp(openings, way.opening) !== undefined
         : isDrain(lookUp(openings, way.opening))
   if (emptying.length === 0 || !emptying.every(isSound)) return []
-  const named = emptying.flatMap((way) => (way.kind === 'cover' ? [] : [way.opening]))
+  const named = emptying.flatMap((way) =>
+    way.kind === 'cover' ? [] : [way.opening, ...((way.kind === 'drain plug' && way.also) || [])],
+  )
   return Object.entries(openings).flatMap(([key, opening]) => {
     if (!isDrain(opening) || named.includes(key)) return []
     const path = `/gearcases/${id}/openings/${key}/uses`
