@@ -1,7 +1,16 @@
 import { dropUndefined, type Reason, readPointer, splitPointer } from '../base/index.js'
 import { ACTIONS, findCautions, showsFigure } from '../procedure/index.js'
 import { compareQuantities, type TemperatureUnit } from '../quantity/index.js'
-import type { Condition, Leaf, Resolved, SecuredItem, SpecSheet, SpecValue, Step, Support } from '../spec/index.js'
+import type {
+  Condition,
+  Leaf,
+  Resolved,
+  SecuredItem,
+  SpecSheet,
+  SpecValue,
+  Step,
+  Support,
+} from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
