@@ -13,6 +13,7 @@ import { rule as intervalMonthsAsDays } from './interval/months-as-days.js'
 import { rule as intervalSevereLongerThanRepeat } from './interval/severe-longer-than-repeat.js'
 import { rule as intervalWindowNotBelowRepeat } from './interval/window-not-below-repeat.js'
 import { rule as logDateInTheFuture } from './log/date-in-the-future.js'
+import { rule as logMeterThroughPause } from './log/meter-through-pause.js'
 import { rule as logPauseReversed } from './log/pause-reversed.js'
 import { rule as logRecordOfOtherMachine } from './log/record-of-other-machine.js'
 import { rule as logUnknownPart } from './log/unknown-part.js'
@@ -25,6 +26,7 @@ import { rule as oilUnknownCategory } from './oil/unknown-category.js'
 import { rule as oilUnknownEdition } from './oil/unknown-edition.js'
 import { rule as oilUnknownGrade } from './oil/unknown-grade.js'
 import { rule as oilViscosityOutsideGrade } from './oil/viscosity-outside-grade.js'
+import { rule as quantityDistanceConvertedWrongWay } from './quantity/distance-converted-wrong-way.js'
 import { rule as quantityIntervalDistancesDiffer } from './quantity/interval-distances-differ.js'
 import { rule as quantitySecondUnitDisagrees } from './quantity/second-unit-disagrees.js'
 import { rule as quantitySecondUnitSlip } from './quantity/second-unit-slip.js'
@@ -57,11 +59,13 @@ import { rule as recordWrenchCannotReach } from './record/wrench-cannot-reach.js
 import { rule as recordWrenchOutOfCalibration } from './record/wrench-out-of-calibration.js'
 import type { AnyRule } from './rule.js'
 import { rule as sealCrushWasherReused } from './seal/crush-washer-reused.js'
+import { rule as sealCureOfZero } from './seal/cure-of-zero.js'
 import { rule as sealMaterialDoubtfulInOil } from './seal/material-doubtful-in-oil.js'
 import { rule as sealMaterialNotForOil } from './seal/material-not-for-oil.js'
 import { rule as sealNoneAtOpening } from './seal/none-at-opening.js'
 import { rule as sealNoneBesideSeal } from './seal/none-beside-seal.js'
 import { rule as sealNoneOnParallelThread } from './seal/none-on-parallel-thread.js'
+import { rule as sealORingFarFromPlug } from './seal/o-ring-far-from-plug.js'
 import { rule as sealORingSizeDiffers } from './seal/o-ring-size-differs.js'
 import { rule as sealSealantOnDryThread } from './seal/sealant-on-dry-thread.js'
 import { rule as sealWasherDoesNotFit } from './seal/washer-does-not-fit.js'
@@ -72,22 +76,27 @@ import { rule as specDrainNotNamed } from './spec/drain-not-named.js'
 import { rule as specGearcaseWithoutChange } from './spec/gearcase-without-change.js'
 import { rule as specIdUsedTwice } from './spec/id-used-twice.js'
 import { rule as specImplausibleDrainTemperature } from './spec/implausible-drain-temperature.js'
+import { rule as specImplausibleHours } from './spec/implausible-hours.js'
 import { rule as specImplausibleMass } from './spec/implausible-mass.js'
 import { rule as specInstancesWithoutPer } from './spec/instances-without-per.js'
 import { rule as specLevelOnRaisedEnd } from './spec/level-on-raised-end.js'
 import { rule as specLimitsReversed } from './spec/limits-reversed.js'
+import { rule as specModelYearGap } from './spec/model-year-gap.js'
 import { rule as specModelYearsReversed } from './spec/model-years-reversed.js'
 import { rule as specNoFillOpening } from './spec/no-fill-opening.js'
 import { rule as specNoWayToEmpty } from './spec/no-way-to-empty.js'
 import { rule as specOilSpaceChain } from './spec/oil-space-chain.js'
 import { rule as specOpeningWithoutRole } from './spec/opening-without-role.js'
 import { rule as specOverlappingOverrides } from './spec/overlapping-overrides.js'
+import { rule as specOverrideEqualsBase } from './spec/override-equals-base.js'
+import { rule as specOverrideFarFromBase } from './spec/override-far-from-base.js'
 import { rule as specOverrideOfOtherKind } from './spec/override-of-other-kind.js'
 import { rule as specOverrideTargetMissing } from './spec/override-target-missing.js'
 import { rule as specPeriodAsHours } from './spec/period-as-hours.js'
 import { rule as specSerialRangeWrong } from './spec/serial-range-wrong.js'
 import { rule as specSheetNotFound } from './spec/sheet-not-found.js'
 import { rule as specSheetOfOtherRevision } from './spec/sheet-of-other-revision.js'
+import { rule as specSizeSpelling } from './spec/size-spelling.js'
 import { rule as specSourceDateInTheFuture } from './spec/source-date-in-the-future.js'
 import { rule as specSupportOnAnotherAxle } from './spec/support-on-another-axle.js'
 import { rule as specToleranceTooLarge } from './spec/tolerance-too-large.js'
@@ -123,15 +132,15 @@ import { rule as torqueUnknownClass } from './torque/unknown-class.js'
 /** Every rule that `checkDocuments` runs, room by room, but for the one on unused waivers, which runs last. */
 // biome-ignore format: generated, one room a line
 export const allRules: readonly AnyRule[] = [
-  specConditionEmpty, specDanglingReference, specDrainAtMarkUp, specDrainNotNamed, specGearcaseWithoutChange, specIdUsedTwice, specImplausibleDrainTemperature, specImplausibleMass, specInstancesWithoutPer, specLevelOnRaisedEnd, specLimitsReversed, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideOfOtherKind, specOverrideTargetMissing, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specSourceDateInTheFuture, specSupportOnAnotherAxle, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap, specWheelMarkMissing,
+  specConditionEmpty, specDanglingReference, specDrainAtMarkUp, specDrainNotNamed, specGearcaseWithoutChange, specIdUsedTwice, specImplausibleDrainTemperature, specImplausibleHours, specImplausibleMass, specInstancesWithoutPer, specLevelOnRaisedEnd, specLimitsReversed, specModelYearGap, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideEqualsBase, specOverrideFarFromBase, specOverrideOfOtherKind, specOverrideTargetMissing, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specSizeSpelling, specSourceDateInTheFuture, specSupportOnAnotherAxle, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap, specWheelMarkMissing,
   threadDesignationUnreadable,
-  quantityIntervalDistancesDiffer, quantitySecondUnitDisagrees, quantitySecondUnitSlip,
+  quantityDistanceConvertedWrongWay, quantityIntervalDistancesDiffer, quantitySecondUnitDisagrees, quantitySecondUnitSlip,
   torqueAboveProofLoad, torqueFillAndDrainFarApart, torqueFillAndDrainSwapped, torqueImplausibleAngle, torqueImplausibleTurns, torqueLargeForDrive, torqueSlipAtPlug, torqueSmallForClass, torqueStagesNotRising, torqueTurnsOnParallelThread, torqueTurnsReversed, torqueUnknownClass,
-  sealCrushWasherReused, sealMaterialDoubtfulInOil, sealMaterialNotForOil, sealNoneAtOpening, sealNoneBesideSeal, sealNoneOnParallelThread, sealORingSizeDiffers, sealSealantOnDryThread, sealWasherDoesNotFit,
+  sealCrushWasherReused, sealCureOfZero, sealMaterialDoubtfulInOil, sealMaterialNotForOil, sealNoneAtOpening, sealNoneBesideSeal, sealNoneOnParallelThread, sealORingFarFromPlug, sealORingSizeDiffers, sealSealantOnDryThread, sealWasherDoesNotFit,
   oilAdditiveCountedTwice, oilAdditiveExceedsRefill, oilAmbientGap, oilUnknownCategory, oilUnknownEdition, oilUnknownGrade, oilViscosityOutsideGrade,
   fillDryFillFarAboveRefill, fillImplausibleLevelDepth, fillImplausibleRefill, fillMinutesWithEngineRunning, fillPortionLargerThanRefill, fillRefillLargerThanDryFill,
   intervalFirstLongerThanRepeat, intervalFractionalPeriod, intervalImpliedSpeed, intervalLogSpeed, intervalMonthsAsDays, intervalSevereLongerThanRepeat, intervalWindowNotBelowRepeat,
-  logDateInTheFuture, logPauseReversed, logRecordOfOtherMachine, logUnknownPart, logUsedBeforeCommissioned, logVariantContradicted,
+  logDateInTheFuture, logMeterThroughPause, logPauseReversed, logRecordOfOtherMachine, logUnknownPart, logUsedBeforeCommissioned, logVariantContradicted,
   toolboxCalibrationInTheFuture, toolboxDeclaredRangeReversed, toolboxImplausibleAccuracy, toolboxImplausibleLoadRating, toolboxScaleWrong, toolboxScalesDisagree, toolboxVesselGraduation,
   stockImplausibleDensity, stockImplausiblePourPoint, stockOpenedLargerThanSize, stockViscositiesSwapped,
   recordDateInTheFuture, recordDrainNotOpened, recordDrainedFarBelowRefill, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordMoreThanContainerHeld, recordOilNotPermitted, recordOtherPartNumber, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordShieldNotRefitted, recordTighteningMethodDiffers, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach, recordWrenchOutOfCalibration,

@@ -75,6 +75,10 @@ export interface RuleCodes {
   'spec/gearcase-without-change': { gearcase: string }
   'spec/source-date-in-the-future': { date: string; today: string }
   'spec/implausible-mass': { mass: PrintedValue }
+  'spec/size-spelling': { size: string; meant: string }
+  'spec/override-far-from-base': { figure: PrintedValue; base: PrintedValue }
+  'spec/model-year-gap': { from: number; to: number }
+  'spec/override-equals-base': { target: string }
   // quantity, thread, torque
   'quantity/interval-distances-differ': { first: Printed; second: Printed }
   'quantity/second-unit-disagrees': TwoPrinted & {
@@ -82,6 +86,7 @@ export interface RuleCodes {
     how: 'miss' | 'differ' | 'not-comparable'
   }
   'quantity/second-unit-slip': TwoPrinted & { slip: FigureSlip; ratio: string }
+  'quantity/distance-converted-wrong-way': { first: Printed; second: Printed }
   'thread/designation-unreadable': { thread: string; part: string; because: Because | null }
   'torque/above-proof-load': BoltLoad
   'torque/fill-and-drain-swapped': { gearcase: string; fill: PrintedValue; drain: PrintedValue }
@@ -111,7 +116,9 @@ export interface RuleCodes {
   'seal/none-at-opening': { part: string }
   'seal/none-beside-seal': { part: string }
   'seal/none-on-parallel-thread': { part: string; thread: string }
+  'seal/o-ring-far-from-plug': { part: string; inside: Amount<'mm'>; thread: string }
   'seal/sealant-on-dry-thread': { part: string }
+  'seal/cure-of-zero': { part: string }
   'oil/additive-counted-twice': {
     additive: string
     volume: Millilitres
@@ -136,6 +143,7 @@ export interface RuleCodes {
   'log/record-of-other-machine': { machine: string; log: string; record: string }
   'log/unknown-part': WrongName
   'log/used-before-commissioned': { date: string; commissioned: string }
+  'log/meter-through-pause': { meter: 'hours' | 'distance'; first: number; last: number }
   'log/variant-contradicted': { variant: string | undefined; candidates: readonly string[] }
   // toolbox and stock
   'toolbox/implausible-accuracy': { wrench: string; percent: number }
@@ -187,6 +195,7 @@ export interface RuleCodes {
   'record/wrench-out-of-calibration': { wrench: string; calibrated: string; date: string }
   'record/more-than-container-held': { container: string; used: Millilitres; held: Millilitres }
   'record/other-part-number': { part: string; fitted: string; stated: string }
+  'spec/implausible-hours': { hours: Figure }
 }
 
 /** Codes that `checkDocuments` finds: those of the rules, and what other rooms find in meters and procedures. */

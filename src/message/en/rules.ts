@@ -98,12 +98,22 @@ export const rulesTexts: Texts<RuleCodes> = {
     `A machine of ${say.quantity(mass)} is implausible, and stands are judged by this figure. Were tonnes and kilograms mistaken?`,
   'spec/source-date-in-the-future': ({ date, today }, say) =>
     `This source is dated ${say.date(date)}, after today, ${say.date(today)}. Check the year.`,
+  'spec/override-far-from-base': ({ figure, base }, say) =>
+    `${say.quantity(figure)} on some machines and ${say.quantity(base)} on the others are far apart. Check the decimal point and the unit.`,
+  'spec/size-spelling': ({ size, meant }) =>
+    `Sizes are compared as they are written: write “${meant}”, not “${size}”.`,
+  'spec/override-equals-base': ({ target }) =>
+    `This override sets what the sheet has anyway at ${target}. Remove it, or check the figure.`,
+  'spec/model-year-gap': ({ from, to }) =>
+    `No variant covers the model years ${from === to ? from : `${from} to ${to}`}. Check whether any machine was built then.`,
   // Printed figures: second units, threads and torques.
   'quantity/interval-distances-differ': ({ first, second }, say) =>
     `${say.quantity(first)} and ${say.quantity(second)} are more than a tenth apart. The earlier one decides.`,
   'quantity/second-unit-disagrees': (params, say) =>
     say.reason({ code: `quantity/printed-figures-${params.how}`, params }),
   'quantity/second-unit-slip': (params, say) => say.reason({ code: 'quantity/printed-figures-slip', params }),
+  'quantity/distance-converted-wrong-way': ({ first, second }, say) =>
+    `${say.quantity(first)} and ${say.quantity(second)}: a distance in miles is the smaller number, so it was converted the wrong way. Check the manual; the shorter one decides.`,
   'thread/designation-unreadable': ({ thread, part, because }, say) =>
     `${part}: the thread “${thread}” cannot be read.${because === null ? '' : ` ${say.reason(because)}`}`,
   'torque/above-proof-load': ({ part, thread, propertyClass, torque, load, proof }, say) =>
@@ -146,6 +156,10 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${part}: ${thread} is a parallel thread and does not seal by itself. List the washer; waive this for a plug with a metal cone.`,
   'seal/sealant-on-dry-thread': ({ part }) =>
     `${part}: a thread sealant is listed, but the tightening is for a dry thread. Check the manual.`,
+  'seal/o-ring-far-from-plug': ({ part, inside, thread }, say) =>
+    `${part}: an o-ring of ${say.quantity(inside)} inside does not belong on a plug ${thread}. Check the parts list.`,
+  'seal/cure-of-zero': ({ part }) =>
+    `${part}: a cure of zero means that oil may touch the sealant at once. Write “not stated” where the manual gives no time.`,
   'oil/additive-counted-twice': ({ additive, volume, refill, dryFill }, say) =>
     `Refill ${say.quantity(refill)} plus ${say.quantity(volume)} of “${additive}” exceeds the dry fill of ${say.quantity(dryFill)}. The refill seems to include the additive.`,
   'oil/additive-exceeds-refill': ({ additive, volume, refill }, say) =>
@@ -172,6 +186,8 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${gearcase}: the level cannot be read with the engine running and some minutes after it stopped. Correct one of the two.`,
   'fill/implausible-level-depth': ({ gearcase, below }, say) =>
     `${gearcase}: a level ${say.quantity(below)} below the hole is implausible. Check the decimal point and the unit.`,
+  'spec/implausible-hours': ({ hours }, say) =>
+    `${say.quantity({ value: hours, unit: 'h' })} between two services is implausible. Check the decimal point.`,
   // Logs, toolboxes and stocks.
   'log/date-in-the-future': ({ date, today }, say) =>
     `${say.date(date)} is after today, ${say.date(today)}. Check year and month.`,
@@ -191,6 +207,8 @@ export const rulesTexts: Texts<RuleCodes> = {
       ? 'Serial, model year and market fit no variant of the sheet. Check the plate.'
       : `Serial, model year and market exclude the stated variant “${variant}”: ${others}. Check the plate.`
   },
+  'log/meter-through-pause': ({ meter, first, last }, say) =>
+    `The reading of ${METER[meter] ?? meter} went from ${say.number(first)} to ${say.number(last)} in this pause. Check its dates.`,
   'toolbox/implausible-accuracy': ({ wrench, percent }, say) =>
     `${wrench}: ${say.number(percent)} % is implausible for a torque wrench. Check its certificate.`,
   'toolbox/calibration-in-the-future': ({ wrench, date, today }, say) =>

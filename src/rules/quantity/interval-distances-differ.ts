@@ -1,11 +1,12 @@
 import { exactIn, readBand, sideOfBand } from '../../quantity/index.js'
+import { isConvertedWrongWay } from '../lookup/isConvertedWrongWay.js'
 import { intervalRule } from '../ruleMakers.js'
 
 /**
  * Kilometres and miles of one interval that are more than a tenth apart. Manuals print two round numbers (`5000 km
  * (3000 mi)`); this far apart one is misprinted, and the earlier decides all the same.
  * Judges: Every stated interval with a distance, overrides included: each entry of `distance/printed`, converted to
- * the unit of the first. Finds where the difference exceeds a tenth of the first.
+ * the unit of the first. Finds where the difference exceeds a tenth of the first, but for those of `quantity/distance-converted-wrong-way`.
  * Place: `<interval>/distance/printed/<place>`
  * Params: first: the first distance; second: the other one
  * Harm: job
@@ -18,6 +19,7 @@ export const rule = intervalRule(
     if (distance === undefined) return []
     const { value, unit, printed = [] } = distance
     return printed.flatMap((second, place) => {
+      if (isConvertedWrongWay(distance, second)) return []
       const tenth = readBand({ kind: 'nominal', value, unit }, unit, 10)
       if (sideOfBand(exactIn(second, unit), tenth) === 0) return []
       const params = { first: { value, unit }, second: { value: second.value, unit: second.unit } }

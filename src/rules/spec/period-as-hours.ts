@@ -1,3 +1,4 @@
+import { calendarMonths } from '../lookup/calendarMonths.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -18,13 +19,7 @@ export const rule = sheetRule('spec/period-as-hours', 'warning', ({ document, sh
   return sheet.intervals.flatMap(({ interval, path, place }) => {
     if (interval.hours === undefined || interval.period !== undefined) return []
     const hours = Number(interval.hours)
-    const months =
-      hours <= 12 && repeats.includes(place)
-        ? hours
-        : MONTHS.find((count) => HOURS_PER_MONTH.some((month) => hours === count * month))
+    const months = hours <= 12 && repeats.includes(place) ? hours : calendarMonths(hours)
     return months === undefined ? [] : [{ path: `${path}/hours`, params: { hours: interval.hours, months } }]
   })
 })
-
-const HOURS_PER_MONTH = [720, 730, 730.5, 732, 744]
-const MONTHS = [1, 2, 3, 4, 6, 9, 12, 18, 24, 36, 48, 60]

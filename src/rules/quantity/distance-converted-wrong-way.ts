@@ -1,0 +1,25 @@
+import { isConvertedWrongWay } from '../lookup/isConvertedWrongWay.js'
+import { intervalRule } from '../ruleMakers.js'
+
+/**
+ * Kilometres and miles of one interval that were converted the wrong way, such as 36,000 km and 60,000 mi: the
+ * number was multiplied by 1.609 where it had to be divided, so one of the two is 2.6 times the other.
+ * Judges: Every stated interval with a distance, overrides included: each entry of `distance/printed` in the other
+ * unit (km and mi). Finds more miles than kilometres, by number. `quantity/interval-distances-differ` leaves these
+ * out.
+ * Place: `<interval>/distance/printed/<place>`
+ * Params: first: the first distance; second: the other one
+ * Harm: machine
+ * Source: 1 mi = 1.609344 km exactly (international mile), so a number of miles is always the smaller one.
+ */
+export const rule = intervalRule(
+  'quantity/distance-converted-wrong-way',
+  'warning',
+  ({ interval: { distance }, path }) =>
+    (distance?.printed ?? []).flatMap((second, place) => {
+      if (distance === undefined || !isConvertedWrongWay(distance, second)) return []
+      const { value, unit } = distance
+      const params = { first: { value, unit }, second: { value: second.value, unit: second.unit } }
+      return [{ path: `${path}/distance/printed/${place}`, params }]
+    }),
+)

@@ -1,0 +1,16 @@
+import { statedRange } from '../lookup/statedRange.js'
+import { sealRule } from '../ruleMakers.js'
+
+/**
+ * A liquid gasket that may meet oil at once: some may, but where the manual is silent, `not stated` is meant.
+ * Judges: Every liquid gasket, overrides included. Finds a stated `cureBeforeOil` whose highest figure is zero.
+ * Place: `<seal>/cureBeforeOil`
+ * Params: part: the name of the part (see terms)
+ * Harm: job
+ * House rule; information only.
+ */
+export const rule = sealRule('seal/cure-of-zero', 'info', ({ path, seal, on }) => {
+  if (seal.kind !== 'liquid gasket' || seal.cureBeforeOil.kind === 'not stated') return []
+  if (statedRange(seal.cureBeforeOil, 'min')?.high !== 0) return []
+  return [{ path: `${path}/cureBeforeOil`, params: { part: on.name } }]
+})

@@ -1,0 +1,24 @@
+import { sheetRule } from '../ruleMakers.js'
+
+/**
+ * Model years between those of two variants that no variant covers: a machine of such a year fits none.
+ * Judges: A sheet whose variants all have a `when` of model years and nothing else. Sorted by `from`; finds each
+ * whose `from` is more than one year after the highest `to` before it.
+ * Place: `/machine/variants/<id>/when/modelYears` of the later variant
+ * Params: from: the first year that is missing; to: the last one
+ * Harm: record
+ * House rule; information only.
+ */
+export const rule = sheetRule('spec/model-year-gap', 'info', ({ document }) => {
+  const variants = Object.entries(document.machine.variants).map(([id, { when = {} }]) => ({ id, when }))
+  if (variants.some(({ when }) => Object.keys(when).join() !== 'modelYears')) return []
+  const sorted = variants
+    .map(({ id, when }) => ({ id, from: when.modelYears?.from ?? 0, to: when.modelYears?.to ?? Infinity }))
+    .sort((one, other) => one.from - other.from)
+  return sorted.flatMap(({ id, from }, place) => {
+    if (place === 0) return []
+    const before = Math.max(...sorted.slice(0, place).map(({ to }) => to))
+    if (from <= before + 1) return []
+    return [{ path: `/machine/variants/${id}/when/modelYears`, params: { from: before + 1, to: from - 1 } }]
+  })
+})

@@ -1,0 +1,58 @@
+import { ruleAbout } from '../ruleMakers.js'
+
+/**
+ * A size of a drive or a tool that is written otherwise than the sizes it is compared with: `10mm` for `10 mm`,
+ * `3/8in` for `3/8 in`. Sizes are compared as texts, so the socket on the wall would not be found.
+ * Judges: Of a sheet: the `size` of the drive of every opening, of the bolts of covers and of the fasteners of
+ * shields. Of a toolbox: the `drive` of wrenches, `from` and `to` of adaptors, `size` and `drive` of sockets. Finds
+ * a number, or a fraction with or without a whole number before it, followed by `mm` or `in` without exactly one
+ * space, or by `MM`, `"`, `IN`, `inch` or `''`.
+ * Place: the size
+ * Params: size: as written; meant: with one space and `mm` or `in`
+ * Harm: job
+ * House rule: the spelling of the documentation, `10 mm` and `3/8 in`.
+ */
+export const rule = ruleAbout('spec-sheet', 'toolbox')(
+  'spec/size-spelling',
+  'warning',
+  ({ document, sheet }) => {
+    const sizes =
+      document.kind === 'toolbox'
+        ? [
+            ...sizesOf('/wrenches', document.wrenches, 'drive'),
+            ...sizesOf('/adaptors', document.adaptors ?? {}, 'from', 'to'),
+            ...sizesOf('/sockets', document.sockets, 'size', 'drive'),
+          ]
+        : (sheet?.parts ?? []).flatMap(({ path, part }) => {
+            const [at, { drive }] =
+              'uses' in part
+                ? (['', part] as const)
+                : 'bolts' in part
+                  ? (['/bolts', part.bolts] as const)
+                  : (['/fasteners', part.fasteners] as const)
+            return sizesOf(`${path}${at}`, { drive }, 'size')
+          })
+    return sizes.flatMap(({ path, size }) => {
+      const [, number, unit = ''] = WRITTEN.exec(size) ?? []
+      const meant = number === undefined ? size : `${number} ${/^mm$/i.test(unit) ? 'mm' : 'in'}`
+      if (meant === size) return []
+      return [{ path, params: { size, meant }, cures: [{ op: 'replace' as const, path, value: meant }] }]
+    })
+  },
+)
+
+const WRITTEN = /^((?:[0-9]+ )?[0-9]+(?:\.[0-9]+|\/[0-9]+)?) *(mm|in|inch|"|'')$/i
+
+/** The texts under some keys of each entry of a list. */
+function sizesOf<Key extends string>(
+  list: string,
+  entries: Readonly<Record<string, { readonly [K in Key]?: string }>>,
+  ...keys: readonly Key[]
+) {
+  return Object.entries(entries).flatMap(([id, entry]) =>
+    keys.flatMap((key) => {
+      const size = entry[key]
+      return size === undefined ? [] : [{ path: `${list}/${id}/${key}`, size }]
+    }),
+  )
+}
