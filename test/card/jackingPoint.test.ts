@@ -22,11 +22,11 @@ const card = (jack?: string) => {
 it('the jack goes where the sheet says, and the stands to their own place', () => {
   const text = card('the tow eye')
   expect(text).toContain('Raise the machine with the jack at the tow eye.')
-  expect(text).not.toContain('Jacking point not stated')
+  expect(text).not.toContain('it is not stated here')
 })
 
 it('a jacking point that is not stated is in the manual, never at the stands', () => {
-  expect(card()).toContain('Jacking point not stated: see the manual.')
+  expect(card()).toContain('Find the jacking point in the manual: it is not stated here.')
   expect(card()).toMatch(/WARNING: A parking brake on the lifted axle/)
   expect(card()).toMatch(/Chock both sides of each wheel/)
 })

@@ -65,7 +65,7 @@ describe('plan', () => {
       /29\.81–32\.29 N·m/,
       /HB-1620/,
       /buy: 1/,
-      /6 min 10 s/,
+      /about 6 min from the start of\s+the pour/,
       /Crack the fill plug loose/,
       /Nothing: every figure of this visit is stated/,
       /Service bulletin 31-04/,

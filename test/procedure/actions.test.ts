@@ -49,6 +49,7 @@ describe('the table', () => {
       'procedure/caution-lifting',
       'procedure/caution-machine-may-move',
       'procedure/caution-parking-brake',
+      'procedure/caution-rolling',
       'procedure/caution-stands',
     ])
     expect(of('notice')).toEqual([

@@ -22,7 +22,7 @@ const specifierOf = (entry: string): string => `drivetrain-service${entry.slice(
 /** Gzip ceilings in kB for a browser bundle of everything that an entry exports, each with its reason. */
 const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
   './v1/interval': [
-    7.5,
+    7.2,
     'one verdict with all its lines and reasons, integer arithmetic only; 0.7 of it names unknown keys and wrong shapes',
   ],
   './v1/interval/meters': [7, 'meters read, forecast and imported'],
@@ -36,6 +36,7 @@ const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
 const FUNCTION_CEILINGS = [
   ['convert', 4.6],
   ['checkWrench', 5.6],
+  ['computeDue', 7.2],
   ['parseSpecSheet', 17],
   ['planVisit', 62],
 ] as const
@@ -46,8 +47,11 @@ const MAIN_JOB = `export {
 } from 'drivetrain-service'`
 const MAIN_JOB_CEILING = 80
 
-/** Everything at once, which nobody's bundle asks for: all rules, SQL, imports, forecasts, repair. */
-const EVERYTHING_CEILING = 125
+/**
+ * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
+ * rules more, the lookups that they share, and the steps for lifting, rolling, running and reading a level.
+ */
+const EVERYTHING_CEILING = 135
 
 let folder = ''
 

@@ -153,7 +153,7 @@ export const stepTexts: StepTexts = {
   },
   'carry to level ground': {
     full: () =>
-      'Do not start or tow the machine. Push or winch it clear, then carry it to level, firm ground. Set the parking brake. Take out the key.',
+      'Do not start or tow the machine. Push or winch it clear. Carry it to level, firm ground. Set the parking brake. Take out the key.',
     short: () => 'Do not start or tow: winch clear, carry to level ground, brake on, key out',
     show: () => 'The machine on a trailer, engine off.',
   },
@@ -177,7 +177,8 @@ export const stepTexts: StepTexts = {
     show: () => 'The chocks, hard against both sides of each wheel.',
   },
   'secure the machine': {
-    full: ({ part, how }) => `${part ?? 'What the manual says to secure'}: ${how ?? 'see the manual'}.`,
+    full: ({ part, how }) =>
+      `Secure ${part === undefined ? 'what the manual names' : `the ${part}`}: ${how ?? 'see the manual'}.`,
     short: ({ part, how }) => `${part ?? 'Secure'}: ${how ?? 'see the manual'}`,
     show: ({ part }) => `${part ?? 'What is secured'}, secured.`,
   },
@@ -185,7 +186,7 @@ export const stepTexts: StepTexts = {
     full: ({ part, jack }) =>
       jack !== undefined
         ? `Raise the machine with the jack at ${jack}. Do not work under a jack.`
-        : `Raise the machine${part === undefined ? '' : ` for stands at ${part}`}. Jacking point not stated: see the manual. Do not work under a jack.`,
+        : `Raise the machine${part === undefined ? '' : ` for stands at ${part}`}. Find the jacking point in the manual: it is not stated here. Do not work under a jack.`,
     short: ({ part, jack }) =>
       jack !== undefined
         ? `Jack at ${jack}`
@@ -439,7 +440,7 @@ export const stepTexts: StepTexts = {
     show: () => 'The machine, still on level ground.',
   },
   'let a leak show': {
-    full: () => 'Leave everything dry on the stands for ten minutes. A leak needs time to show.',
+    full: () => 'Leave the machine dry on the stands for ten minutes. A leak needs time to show.',
     short: () => 'Leave it dry for ten minutes',
     show: () => 'The dry case, and a clock.',
   },

@@ -22,6 +22,8 @@ export type Rename = { readonly why: string } & (
   | { readonly moved: string; readonly to: string; readonly at: string }
   /** A set whose file its shape refuses now, where a rule found an error with this code. */
   | { readonly set: string; readonly refused: string; readonly by: string }
+  /** A finding that 0.1 did not know: it is left out of today's lists. */
+  | { readonly newCode: string }
   /** A set that planVisit threw at and is planned now; what the plan says is for other tests. */
   | { readonly set: string; readonly threw: string }
   /** One accepted difference; without `from` it is new, without `to` it is gone. */
@@ -100,8 +102,9 @@ export function refuseFrozen(set: string, frozen: Json, table: readonly Rename[]
 /** Today's result without the keys that 0.1 did not have and the table names. */
 export function leaveOutAdded(present: Json, table: readonly Rename[], used: Set<Rename>): Json {
   const added = table.filter((entry) => 'added' in entry)
-  if (added.length === 0) return present
-  return mapObjects(present, (holder, path) =>
+  const known = leaveOutNew(present, table, used)
+  if (added.length === 0) return known
+  return mapObjects(known, (holder, path) =>
     added.reduce((before, entry) => {
       if (!Object.hasOwn(before, entry.key) || !isMeant(entry.at ?? '/**', path)) return before
       used.add(entry)
@@ -110,11 +113,26 @@ export function leaveOutAdded(present: Json, table: readonly Rename[], used: Set
   )
 }
 
+/** Today's result without the findings whose codes 0.1 did not have and the table names. */
+function leaveOutNew(present: Json, table: readonly Rename[], used: Set<Rename>): Json {
+  const isNew = (item: Json): boolean => {
+    const entry = table.find((each) => 'newCode' in each && isObject(item) && item['code'] === each.newCode)
+    if (entry !== undefined) used.add(entry)
+    return entry !== undefined
+  }
+  const inLists = (value: Json): Json => {
+    if (Array.isArray(value)) return value.filter((item) => !isNew(item)).map(inLists)
+    if (!isObject(value)) return value
+    return Object.fromEntries(Object.entries(value).map(([key, item]) => [key, inLists(item)]))
+  }
+  return inLists(present)
+}
+
 const without = (holder: JsonObject, key: string): JsonObject =>
   Object.fromEntries(Object.entries(holder).filter(([name]) => name !== key))
 
 function visitOf(entry: Rename): Visit | undefined {
-  if ('set' in entry || 'added' in entry) return undefined
+  if ('set' in entry || 'added' in entry || 'newCode' in entry) return undefined
   if ('code' in entry)
     return (holder) =>
       holder['code'] === entry.code && Object.hasOwn(holder, 'params')
