@@ -9,6 +9,7 @@ import {
   wheelMarkFor,
 } from '../layout.js'
 import { listNotCured } from '../needs/filling.js'
+import { isDrainOpening } from '../needs/opening.js'
 import { listUnsecured } from '../needs/securing.js'
 import { isLevelJudged, type OilJob } from '../oilJob.js'
 import { gearcaseAt, openingAt } from '../stepContext.js'
@@ -254,7 +255,9 @@ function writeLevelCheck(writer: Writer, { owner }: OilJob, toTopUp: boolean): v
   if (!glass) {
     if (!isOpen(writer, level, owner)) writeAt(writer, 'place the pan', level, owner)
     openOpening(writer, level, owner)
-  }
+  } else if (topUpAt !== undefined && isDrainOpening(owner.gearcase, topUpAt))
+    // Nothing is opened at a glass, but the plug that oil is added through may be the one that lets it out.
+    writeAt(writer, 'place the pan', topUpAt, owner)
   if (topUpAt !== undefined && opensFirst) openOpening(writer, topUpAt, owner)
   judgeLevel(writer, owner, level)
   if (topUpAt !== undefined && !opensFirst) {

@@ -106,7 +106,8 @@ function draftAtFill(context: StepContext, action: StepDraft['do']): readonly St
   return draftAt(action, fill?.opening, fill?.instance)
 }
 
-function isDrainOpening({ ways }: GearcaseLayout, opening: OpeningLayout): boolean {
+/** Whether oil runs out of this opening once it is out. */
+export function isDrainOpening({ ways }: GearcaseLayout, opening: OpeningLayout): boolean {
   return (
     servesAs(opening, 'drain') || ways.some((way) => way.kind === 'drain plug' && partOf(way) === opening)
   )
