@@ -105,6 +105,15 @@ describe('variety', () => {
     expect(done).not.toContain('short run')
   })
 
+  test('a check at a sight glass puts the pan under a fill plug that is the drain too', () => {
+    const sheet = makeSheet({ rear: makeCase('rear', { out: 'sole opening', method: 'sight glass' }) })
+    const procedure = build(sheet, ['check'])
+    const ids = procedure.steps.map((step) => step.id)
+    expect(ids.indexOf('rear-pan-fill')).toBeGreaterThan(-1)
+    expect(ids.indexOf('rear-pan-fill')).toBeLessThan(ids.indexOf('rear-take-out-fill'))
+    expect(validateProcedure(procedure, sheet)).toEqual([])
+  })
+
   test('chocks stand at the axle that stays down', () => {
     const chock = build(varietySheet, ['front-change']).steps.find((step) => step.do === 'chock the wheels')
     expect(chock?.on).toBe('/machine/axles/rear')
