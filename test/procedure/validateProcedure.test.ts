@@ -152,6 +152,8 @@ const VISITS: readonly Visit[] = [
       'glass-crack-fill': 'fill-not-cracked',
       'glass-take-out-fill': 'fill-not-vented',
       'glass-tighten-drain': 'drain-not-tightened',
+      // Nothing drains through this plug: what cannot be done is to top up through it.
+      'glass-take-out-fill-2': 'opening-closed',
       'glass-level-level-2': 'not-rechecked',
     },
   },
