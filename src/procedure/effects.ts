@@ -130,7 +130,11 @@ export const EFFECTS = {
   'leaks checked': (context) => onSelfOrAll(context, { leaksChecked: true, leaksCheckedSinceRun: true }),
   'waited for leaks': (context) => onSelfOrAll(context, { waitedForLeaks: true }),
   'wiped down': (context) => onSelfOrAll(context, { wipedDown: true }),
-  'used oil taken away': ({ state }) => write(state, { usedOil: 'taken away' }),
+  'used oil taken away': ({ state }) => {
+    write(state, { usedOil: 'taken away' })
+    // The oil leaves in its pans.
+    for (const gearcase of Object.values(state.gearcases)) gearcase.panPlaced = false
+  },
   'work recorded': ({ state }) => write(state, { recorded: true }),
 } satisfies Readonly<Record<string, Effect>>
 

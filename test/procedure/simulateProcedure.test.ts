@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import type { Action } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
 import { build, sharedSheet, varietySheet, visitArbitrary } from './sheets.js'
 import { simulateProcedure } from './simulateProcedure.js'
@@ -28,9 +29,21 @@ describe('laws', () => {
   test('the order of keys in the sheet orders the work and changes nothing of its end', () => {
     law(40, visitArbitrary, ({ sheet, services }) => {
       const turned = { ...sheet, gearcases: Object.fromEntries(Object.entries(sheet.gearcases).reverse()) }
-      const one = simulateProcedure(build(sheet, services), sheet).end
+      const procedure = build(sheet, services)
+      const one = simulateProcedure(procedure, sheet).end
       const other = simulateProcedure(build(turned, services), turned).end
-      expect(other.gearcases).toEqual(one.gearcases)
+      const isDone = (action: Action) => procedure.steps.some((step) => step.do === action)
+      // Rolling turns every wheel, and needs the pans away: where the wheels came to rest, and which pan of a level
+      // check was put back since, is the last roll's. A change takes all pans away with the used oil.
+      const compared = (gearcases: (typeof one)['gearcases']) =>
+        Object.fromEntries(
+          Object.entries(gearcases).map(([key, gearcase]) => {
+            if (!isDone('roll the machine')) return [key, gearcase]
+            const { wheelMark: _mark, panPlaced, ...rest } = gearcase
+            return [key, isDone('take used oil away') ? { ...rest, panPlaced } : rest]
+          }),
+        )
+      expect(compared(other.gearcases)).toEqual(compared(one.gearcases))
       expect(other.openings).toEqual(one.openings)
     })
   })
