@@ -107,7 +107,7 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
 function listMisnamed(row: DueRow): readonly string[] {
   let found: string[] | undefined
   for (const key in row) {
-    const isField = FIELDS.has(key)
+    const isField = key === 'id' || FIELDS.has(key)
     if (isField ? !FLAGS.has(key) : !Object.hasOwn(row, key)) continue
     const value: unknown = row[key as keyof DueRow]
     if (!isGiven(value) || (isField ? typeof value === 'boolean' : findMeantFields(key, value).length === 0))
@@ -119,7 +119,7 @@ function listMisnamed(row: DueRow): readonly string[] {
 }
 
 const FLAGS: ReadonlySet<string> = /* @__PURE__ */ new Set(['noHourMeter', 'noOdometer'])
-const FIELDS: ReadonlySet<string> = /* @__PURE__ */ new Set([...DUE_ROW_FIELDS, 'id'])
+const FIELDS: ReadonlySet<string> = /* @__PURE__ */ new Set(DUE_ROW_FIELDS)
 const NOTHING: readonly string[] = []
 
 function isGiven(value: unknown): boolean {

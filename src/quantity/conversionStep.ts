@@ -27,7 +27,7 @@ export interface ConversionStep {
 export const SPLIT = 134217729
 
 /** More than the sum of all roundings of a conversion: a share of the product. */
-export const DOUBT = 2 ** -101
+export const DOUBT = 3.944304526105059e-31 // 2 ** -101: a power is kept by bundlers that drop a number
 
 /** Whole numbers below 2^26: their products with a half of a double are exact. */
 const SMALL = 67108864n

@@ -4,10 +4,10 @@ import { convertValue } from './convertValue.js'
 import { stepBetween } from './stepBetween.js'
 import type { Unit } from './unit.js'
 
-const MIN_SAFE = 2 ** -30
-const MAX_SAFE = 2 ** 80
+const MIN_SAFE = 9.313225746154785e-10 // 2 ** -30
+const MAX_SAFE = 1.2089258196146292e24 // 2 ** 80
 /** A quotient is off by less than this share of itself, unless the sum before it has cancelled. */
-const SMALL_SHARE = 2 ** -49
+const SMALL_SHARE = 1.7763568394002505e-15 // 2 ** -49
 
 /**
  * A whole column of measured values in another unit, for logs and fleets. Single values: {@link convert}.

@@ -2,7 +2,7 @@ import { type ConversionStep, DOUBT, SPLIT } from './conversionStep.js'
 import { convertExactly } from './convertExactly.js'
 import { exactQuotient } from './exactQuotient.js'
 
-const SMALLEST_NORMAL = 2 ** -1022
+const SMALLEST_NORMAL = 2.2250738585072014e-308 // 2 ** -1022
 
 /** The nearest double, for a finite value; throws RangeError where a double cannot hold the result. */
 export function convertValue(value: number, step: ConversionStep): number {

@@ -45,13 +45,13 @@ const FUNCTION_CEILINGS = [
 const MAIN_JOB = `export {
   explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
-const MAIN_JOB_CEILING = 80
+const MAIN_JOB_CEILING = 82
 
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
  * rules more, the lookups that they share, and the steps for lifting, rolling, running and reading a level.
  */
-const EVERYTHING_CEILING = 135
+const EVERYTHING_CEILING = 137
 
 let folder = ''
 
