@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process'
-import { rmSync, symlinkSync, writeFileSync } from 'node:fs'
+import { mkdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
 import { unpackLibrary } from './support/unpackLibrary.js'
@@ -9,7 +9,8 @@ const ROOT = new URL('../../', import.meta.url).pathname
 it('the packed library type checks under node16 and bundler resolution', () => {
   const folder = unpackLibrary()
   // An app that runs in Node has its types.
-  symlinkSync(join(ROOT, 'node_modules/@types'), join(folder, 'node_modules/@types'))
+  mkdirSync(join(folder, 'node_modules/@types'), { recursive: true })
+  symlinkSync(join(ROOT, 'node_modules/@types/node'), join(folder, 'node_modules/@types/node'))
   try {
     const source = `import { convert, planVisit, type VisitPlan } from 'drivetrain-service'
 import { en } from 'drivetrain-service/v1/message/en'
