@@ -5,6 +5,7 @@ import { baseNames, FOLDER, readBase, readFrozen, readSets } from './support/bas
 import { type Difference, findDifferences, isAccepted, reportDifferences } from './support/compareBaseline.js'
 import { applyChanges, isSame, type Json } from './support/jsonChanges.js'
 import { judgeBase } from './support/judgeBase.js'
+import { lostSteps } from './support/lostSteps.js'
 import { leaveOutAdded, type Rename, refuseFrozen, renameFrozen } from './support/renames.js'
 
 const sections: Readonly<Record<string, readonly Rename[]>> = JSON.parse(
@@ -14,10 +15,11 @@ const table = Object.values(sections).flat()
 const used = new Set<Rename>()
 const unexplained: Difference[] = []
 
-function compareBase(base: string): { readonly sets: number; readonly differences: readonly Difference[] } {
+function compareBase(base: string) {
   const frozen = readFrozen(base)
   const judged = [...judgeBase(readBase(base), readSets(base))]
   const first = renameFrozen(frozen.first, table, used)
+  const lost: string[] = []
   const differences = judged.flatMap(([set, result], place) => {
     const changes = place === 0 ? [] : frozen.others[set]
     if (changes === undefined) throw new Error(`${set} is not frozen`)
@@ -25,10 +27,15 @@ function compareBase(base: string): { readonly sets: number; readonly difference
       place === 0
         ? first
         : refuseFrozen(set, renameFrozen(applyChanges(frozen.first, changes), table, used), table, used)
+    lost.push(...lostSteps(applyChanges(frozen.first, changes), result).map((step) => `${set} ${step}`))
     const after = leaveOutAdded(result, table, used)
     return isSame(before, after) ? [] : findDifferences(set, before, after)
   })
-  return { sets: judged.length, differences: differences.filter((each) => !isAccepted(each, table, used)) }
+  return {
+    sets: judged.length,
+    lost,
+    differences: differences.filter((each) => !isAccepted(each, table, used)),
+  }
 }
 
 /** Every file of the baseline but the table, in the order of their names. */
@@ -51,10 +58,11 @@ describe('what was valid under 0.1', () => {
   })
 
   it.each(baseNames())('%s: reads, checks and plans as it did', { timeout: 600_000 }, (base) => {
-    const { sets, differences } = compareBase(base)
+    const { sets, lost, differences } = compareBase(base)
     unexplained.push(...differences)
     expect(sets).toBe(1 + Object.keys(readFrozen(base).others).length)
     expect(differences.length, 'differences, listed at the end').toBe(0)
+    expect(lost).toEqual([])
   })
 
   it('is never frozen anew', () => {
@@ -95,6 +103,18 @@ describe('the comparison', () => {
       }),
     ).toEqual(['/a/0/code', '/a/0/params/n', '/a/1', '/verdict/more', '/old'])
     expect(compare({ a: [], verdict: {} })).toEqual(['/a/0', '/verdict/kind', '/old'])
+  })
+
+  it('sees a step that a plan lost, and takes no other order for one', () => {
+    const plan = (...steps: readonly Json[]): Json => ({ plans: { due: { value: { steps } } } })
+    const drain = { id: 'a', do: 'let drain', part: { path: '/gearcases/front' }, figures: {} }
+    const warm = { id: 'b', do: 'warm the oil', figures: {} }
+    const carry = { id: 'c', do: 'carry to level ground', figures: {} }
+    expect(lostSteps(plan(warm, drain), plan(drain, carry, { ...warm, id: 'z', cautions: [] }))).toEqual([])
+    expect(lostSteps(plan(drain, drain), plan(drain))).toHaveLength(1)
+    expect(lostSteps(plan(drain), plan({ ...drain, figures: { place: '/figures/1' } }))).toHaveLength(1)
+    expect(lostSteps(plan(warm, drain), plan(drain))).toHaveLength(1)
+    expect(lostSteps(plan(warm, drain), plan(carry, drain))).toEqual([])
   })
 
   it('takes a set that is refused now only with the finding that its rule had', () => {
