@@ -51,12 +51,12 @@ function writeLicences(): void {
   writeFileSync('dist/LICENCES.md', texts.join('\n'))
 }
 
-/** The methods of a Decimal that sums need; its trigonometry, logarithms and roots are half of it and hang on its prototype. */
+/** The methods of a Decimal that sums need. Its trigonometry, logarithms and roots are the other half of it. */
 const DECIMAL_METHODS =
   'absoluteValue comparedTo isFinite isNaN isZero isNegative minus plus times toNumber toString valueOf'
 const DECIMAL_STATICS = ['clone', 'config', 'isDecimal', 'set']
 
-/** decimal.js without the methods that nothing here calls; a bundler cannot drop what is put on a prototype. */
+/** decimal.js without the methods that nothing here calls: a bundler cannot drop methods of a prototype. */
 function pruneDecimal(text: string): string {
   const kept = new Set<string>()
   const methods = text.replace(/^P\.(\w+) = (?:P\.\w+ = )?function \([\s\S]*?^};?$/gm, (method, name) => {

@@ -128,7 +128,7 @@ export async function judgeCards(output: Output): Promise<{ cards: JudgedCard[];
         ['Letter', judged.letter],
       ] as const) {
         if (count < 1 || count > most)
-          complaints.push(`${name}: ${count} pages of ${format}, at most ${most} wanted`)
+          complaints.push(`${name}: ${count} pages of ${format}, at most ${most} expected`)
       }
     }
   } finally {

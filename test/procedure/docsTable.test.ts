@@ -11,7 +11,7 @@ test('the table of actions in docs/procedure.md is the one that drives the code'
   const [before, rest] = text.split(from)
   const after = rest?.split(to)[1]
   if (before === undefined || after === undefined) throw new Error('the marks of the table are missing')
-  const wanted = `${before}${from}\n${writeActionsTable()}\n${to}${after}`
-  if (process.env['WRITE_DOCS'] === '1') writeFileSync(page, wanted)
-  expect(readFileSync(page, 'utf8')).toBe(wanted)
+  const expected = `${before}${from}\n${writeActionsTable()}\n${to}${after}`
+  if (process.env['WRITE_DOCS'] === '1') writeFileSync(page, expected)
+  expect(readFileSync(page, 'utf8')).toBe(expected)
 })

@@ -199,7 +199,7 @@ describe('what is not known of the machine', () => {
   test('which oil it takes: the additive step is there where some oil needs it', () => {
     const plain = makeCase('rear', {})
     const { oilSpace: mixed } = makeCase('rear', { additive: 'always' })
-    if (mixed.kind !== 'own') throw new Error('an own oil space is wanted')
+    if (mixed.kind !== 'own') throw new Error('an own oil space is required')
     const sheet = makeSheet(
       { rear: plain },
       {
@@ -231,12 +231,12 @@ describe('what is not known of the machine', () => {
 
   test('oils that are not stated, and a shield that this machine lacks', () => {
     const rear = makeCase('rear', { shield: true })
-    if (rear.oilSpace.kind !== 'own') throw new Error('an own oil space is wanted')
+    if (rear.oilSpace.kind !== 'own') throw new Error('an own oil space is required')
     const sheet = makeSheet({
       rear: { ...rear, oilSpace: { ...rear.oilSpace, oils: { kind: 'not stated' } } },
     })
     const guard = sheet.shields?.['pan-guard']
-    if (guard === undefined) throw new Error('a shield is wanted')
+    if (guard === undefined) throw new Error('a shield is required')
     const some = { ...sheet, shields: { 'pan-guard': { ...guard, appliesTo: winch } } }
     const steps = build(some, ['change'], { variant: 'plain' }).steps
     expect(places(steps, 'remove shield')).toEqual([])

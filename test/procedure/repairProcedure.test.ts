@@ -13,23 +13,23 @@ function swap(procedure: ProcedureDocument, place: number): ProcedureDocument {
 }
 
 describe('laws', () => {
-  test('one step left out of any built procedure is mended by at most two changes', () => {
+  test('one step left out of any built procedure is repaired by at most two changes', () => {
     law(50, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
       const whole = build(sheet, services)
       const cut = { ...whole, steps: whole.steps.toSpliced(at % whole.steps.length, 1) }
-      const mended = repairProcedure(cut, sheet)
-      expect(mended.left).toEqual([])
-      expect(mended.applied.length).toBeLessThanOrEqual(2)
+      const repaired = repairProcedure(cut, sheet)
+      expect(repaired.left).toEqual([])
+      expect(repaired.applied.length).toBeLessThanOrEqual(2)
     })
   })
 
-  test('two neighbours swapped in any built procedure are mended by at most two changes', () => {
+  test('two neighbours swapped in any built procedure are repaired by at most two changes', () => {
     law(50, visitArbitrary, fc.nat(), ({ sheet, services }, at) => {
       const whole = build(sheet, services)
       const swapped = swap(whole, at % (whole.steps.length - 1))
-      const mended = repairProcedure(swapped, sheet)
-      expect(mended.left).toEqual([])
-      expect(mended.applied.length).toBeLessThanOrEqual(2)
+      const repaired = repairProcedure(swapped, sheet)
+      expect(repaired.left).toEqual([])
+      expect(repaired.applied.length).toBeLessThanOrEqual(2)
     })
   })
 
@@ -57,12 +57,12 @@ describe('laws', () => {
   })
 
   for (const id of Object.keys(VARIETY))
-    test(`${id}: every two neighbours swapped are mended`, () => {
+    test(`${id}: every two neighbours swapped are repaired`, () => {
       const whole = build(varietySheet, [`${id}-change`])
       for (let place = 0; place + 1 < whole.steps.length; place += 1) {
-        const mended = repairProcedure(swap(whole, place), varietySheet)
-        expect(mended.left, whole.steps[place]?.id ?? '').toEqual([])
-        expect(mended.applied.length).toBeLessThanOrEqual(2)
+        const repaired = repairProcedure(swap(whole, place), varietySheet)
+        expect(repaired.left, whole.steps[place]?.id ?? '').toEqual([])
+        expect(repaired.applied.length).toBeLessThanOrEqual(2)
       }
     })
 })
@@ -94,16 +94,16 @@ describe('proposals', () => {
     const steps: readonly Step[] = whole.steps.filter((_step, place) => place % 4 !== 0)
     const broken = { ...whole, steps }
     const before = validateProcedure(broken, varietySheet).length
-    const mended = repairProcedure(broken, varietySheet)
-    expect(mended.left.length).toBeLessThan(before)
-    expect(mended.applied.length).toBeGreaterThan(2)
+    const repaired = repairProcedure(broken, varietySheet)
+    expect(repaired.left.length).toBeLessThan(before)
+    expect(repaired.applied.length).toBeGreaterThan(2)
   })
 
   test('a step that no machine could do, and that nothing hangs on, is taken out', () => {
     const whole = build(varietySheet, ['rear-check'])
     const odd = { id: 'odd', do: 'fit', on: '/gearcases/none' } as const
-    const mended = repairProcedure({ ...whole, steps: [...whole.steps, odd] }, varietySheet)
-    expect(mended.applied).toEqual([{ op: 'remove', path: `/steps/${whole.steps.length}` }])
-    expect(mended.procedure).toEqual(whole)
+    const repaired = repairProcedure({ ...whole, steps: [...whole.steps, odd] }, varietySheet)
+    expect(repaired.applied).toEqual([{ op: 'remove', path: `/steps/${whole.steps.length}` }])
+    expect(repaired.procedure).toEqual(whole)
   })
 })

@@ -201,12 +201,12 @@ for (const { name, sheet, service, but } of VISITS)
       const expected = but[id] ?? WITHOUT[action]
       expect(codes(without(whole, id), sheet)).toEqual(expected === '' ? [] : [`procedure/${expected}`])
     })
-    test.each(whole.steps.map((step): [string, Action] => [step.id, step.do]))('%s: mended', (id) => {
+    test.each(whole.steps.map((step): [string, Action] => [step.id, step.do]))('%s: repaired', (id) => {
       const cut = without(whole, id)
-      const mended = repairProcedure(cut, sheet)
-      expect(mended.left).toEqual([])
-      expect(mended.applied.length).toBeLessThanOrEqual(1)
-      expect(validateProcedure(mended.procedure, sheet)).toEqual([])
+      const repaired = repairProcedure(cut, sheet)
+      expect(repaired.left).toEqual([])
+      expect(repaired.applied.length).toBeLessThanOrEqual(1)
+      expect(validateProcedure(repaired.procedure, sheet)).toEqual([])
     })
   })
 
@@ -298,20 +298,20 @@ describe('moved', () => {
     if (step === undefined || place < 0) throw new Error(`${id} or ${before} is not there`)
     const moved = { ...whole, steps: rest.toSpliced(place, 0, step) }
     expect(codes(moved, varietySheet)).toEqual(expected.map((code) => `procedure/${code}`))
-    const mended = repairProcedure(moved, varietySheet)
-    expect(mended.left).toEqual([])
-    expect(mended.applied.length).toBeLessThanOrEqual(2)
+    const repaired = repairProcedure(moved, varietySheet)
+    expect(repaired.left).toEqual([])
+    expect(repaired.applied.length).toBeLessThanOrEqual(2)
   })
 })
 
 describe('two steps forgotten', () => {
-  test('the fill plug neither cracked nor nipped: told once, mended with both', () => {
+  test('the fill plug neither cracked nor nipped: reported once, repaired with both', () => {
     const whole = build(varietySheet, ['front-change'])
     const cut = without(without(whole, 'front-crack-fill'), 'front-nip-fill')
     expect(codes(cut, varietySheet)).toEqual(['procedure/fill-not-cracked'])
-    const mended = repairProcedure(cut, varietySheet)
-    expect(mended.left).toEqual([])
-    expect(mended.applied).toHaveLength(2)
+    const repaired = repairProcedure(cut, varietySheet)
+    expect(repaired.left).toEqual([])
+    expect(repaired.applied).toHaveLength(2)
   })
 })
 
@@ -425,9 +425,9 @@ describe('how a step is written', () => {
     const steps = rear.steps.map((step): Step => (step.id === 'record' ? { ...step, id: 'read' } : step))
     const broken = { ...rear, steps }
     expect(codes(broken, varietySheet)).toEqual(['procedure/duplicate-step-id'])
-    const mended = repairProcedure(broken, varietySheet)
-    expect(mended.left).toEqual([])
-    expect(mended.procedure.steps.at(-1)?.id).toBe('read-2')
+    const repaired = repairProcedure(broken, varietySheet)
+    expect(repaired.left).toEqual([])
+    expect(repaired.procedure.steps.at(-1)?.id).toBe('read-2')
   })
 
   test('a part that this machine does not have', () => {
@@ -457,8 +457,11 @@ describe('the document as a whole', () => {
   test('a service that the sheet does not have stays in what repair leaves', () => {
     const broken = { ...rear, services: [...rear.services, 'polish'] }
     expect(codes(broken, varietySheet)).toEqual(['procedure/unknown-service'])
-    const mended = repairProcedure(broken, varietySheet)
-    expect([mended.applied, mended.left.map((one) => one.code)]).toEqual([[], ['procedure/unknown-service']])
+    const repaired = repairProcedure(broken, varietySheet)
+    expect([repaired.applied, repaired.left.map((one) => one.code)]).toEqual([
+      [],
+      ['procedure/unknown-service'],
+    ])
   })
   test('no steps at all: everything is undone', () => {
     const empty = { ...build(varietySheet, ['rear-change']), steps: [] }

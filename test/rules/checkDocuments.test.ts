@@ -25,7 +25,7 @@ function patchSheet(set: DocumentSet, patch: Parameters<typeof applyPatch>[1]): 
 }
 
 describe('good examples', () => {
-  it.each(goodFolders())('%s has nothing to mend', (folder) => {
+  it.each(goodFolders())('%s has nothing to correct', (folder) => {
     expect(checkDocuments(setOf(readFolder(folder)), { today: TODAY })).toEqual([])
   })
 

@@ -1,0 +1,129 @@
+import type { StepParams } from '../catalogue.js'
+import { cardWords } from './card.js'
+
+export const WHEEL_WORDS = {
+  'mark down': 'at the bottom',
+  'mark level': 'level with the hub',
+  'mark up': 'at the top',
+}
+
+/** `the fill plug (left) of the front differential`; `fallback` where the step names no part. */
+export function the({ part, instance, gearcase }: StepParams, fallback: string): string {
+  const which = instance === undefined ? '' : ` (${instance})`
+  const of = gearcase === undefined ? '' : ` of the ${gearcase}`
+  return `the ${part ?? fallback}${which}${of}`
+}
+
+/** The same in few words. */
+export function brief({ part, instance }: StepParams, fallback: string): string {
+  return instance === undefined ? (part ?? fallback) : `${part ?? fallback} (${instance})`
+}
+
+export const sealOf = ({ seal = 'none' }: StepParams) =>
+  seal === 'none' || seal === 'not stated' ? 'seal' : cardWords.seals[seal]
+
+export function tightenText(params: StepParams, what: string): string {
+  const { torque, turns, setting, wrench, gap, staged } = params
+  if (turns !== undefined) return `Tighten ${what} ${turns} turns past finger tight.`
+  if (torque !== undefined) {
+    const set =
+      setting === undefined
+        ? ''
+        : `Set ${wrench === undefined ? 'the wrench' : `the ${wrench}`} to ${setting}${staged === true ? ' for the last stage' : ''}. `
+    return `${set}Tighten ${what} to ${torque}.`
+  }
+  if (gap === 'cannot tell') {
+    return `Tighten ${what} as the manual says for this variant. The torque is not known here: see the manual.`
+  }
+  return `Tighten ${what} as the manual says. The torque is not stated here: see the manual.`
+}
+
+export function tightenShort(params: StepParams, what: string): string {
+  const { torque, turns, setting, gap } = params
+  if (turns !== undefined) return `Tighten ${what}: ${turns} turns`
+  if (torque === undefined)
+    return `Tighten ${what}: ${gap === 'cannot tell' ? 'torque not known' : 'see the manual'}`
+  return `Tighten ${what}: ${torque}${setting === undefined ? '' : ` (set ${setting})`}`
+}
+
+const ATTITUDES = {
+  'level on its wheels': 'the machine level on its wheels',
+  'level on stands': 'the machine level on its stands',
+  'not stated': undefined,
+}
+
+/** Where the oil must stand, and how the machine must be while it is read. Lower edge and middle: common practice, no source. */
+export function levelText(params: StepParams): string {
+  const { level, below, levelTemperature, minutes } = params
+  const at = the(params, 'level opening')
+  if (level === undefined) return `Check the oil level at ${at}.`
+  const conditions = [
+    ATTITUDES[level.attitude],
+    levelTemperature && `the oil at ${levelTemperature}`,
+    level.engine === 'running' ? 'the engine on' : minutes && `${minutes} after the stop`,
+  ].filter((one) => one !== undefined)
+  const read = {
+    'by quantity': `Check the oil level at ${at} as the manual says.`,
+    'to level hole': `Check the oil level at ${at}. The oil is right ${below === undefined ? 'at' : `${below} below`} the lower edge of the hole.`,
+    dipstick:
+      level.reading === 'screwed in'
+        ? `Wipe ${at} clean. Screw it in fully. Take it out. Read the oil between its marks.`
+        : `Wipe ${at} clean. Rest it on its thread, not screwed in. Read the oil between its marks.`,
+    'sight glass': `Read the oil level at ${at}. The level is right between the marks, or at the middle of a plain glass.`,
+  }[level.method]
+  return [
+    read,
+    conditions.length === 0 ? '' : ` Read it with ${conditions.join(', ')}.`,
+    ` ${highText(level)}`,
+  ].join('')
+}
+
+/** Oil that rises by itself is water or comes from a neighbour: common practice, no source. */
+function highText({ method, afterFilling }: NonNullable<StepParams['level']>): string {
+  const out = method === 'to level hole' ? 'let the excess run out' : 'take the excess out'
+  if (afterFilling) return `If it is high, ${out}.`
+  return `If it is high and was not overfilled, stop: water or a neighbour's oil may be in it. If it was overfilled, ${out}.`
+}
+
+export function topUpText(params: StepParams): string {
+  const { level, part, stopAt } = params
+  if (level?.afterFilling !== true) {
+    const through = part === undefined ? '' : ` through ${the(params, 'fill opening')}`
+    return `If the level is low, top up${through}. Take the same oil. If it was low, look for a leak.`
+  }
+  if (stopAt === undefined) return 'If the level is low, top up with the same oil.'
+  return `If the level is low, top up with the same oil. If more than ${stopAt} has gone in, stop the work. If it took clearly less than stated, make sure that it is level and was fully drained.`
+}
+
+/** A cover that is let go on all sides at once comes off with all the oil: common practice, no source. */
+export function takeOffCoverText(params: StepParams): string {
+  const cover = the(params, 'cover')
+  if (params.cover?.carriesBearings === true)
+    return `Take off ${cover} by the machine's manual alone: it carries bearings. Keep its shims in order. Keep your face clear of the oil.`
+  const position = params.cover?.position ?? 'not stated'
+  const left = {
+    upright: 'Leave two loose at the top.',
+    bottom: 'Leave those of one side loose.',
+    'not stated': 'Leave two loose at the top, or those of one side of a bottom pan.',
+  }[position]
+  return `Slacken all bolts of ${cover}. ${left} Take out the others. Break the seal ${position === 'bottom' ? 'on the open side' : 'at the bottom'}. Keep your face clear of the oil. When the oil only drips, take off ${cover}.`
+}
+
+export function tightenCoverText(params: StepParams): string {
+  const { cover, torque, staged } = params
+  const bolts = `the bolts of ${the(params, 'cover')}`
+  if (cover?.carriesBearings === true)
+    return `${tightenText(params, bolts)} Follow the machine's manual alone: its shims set the bearings.`
+  const pattern = cover?.pattern ?? 'not stated'
+  const order = {
+    'from the middle outwards': pattern,
+    crosswise: pattern,
+    'in turn': 'one after the other',
+    'not stated': '',
+  }[pattern]
+  const first =
+    torque === undefined || staged === true ? '' : `Turn all bolts of ${the(params, 'cover')} snug first. `
+  const what = order === '' || torque === undefined ? bolts : `${bolts} ${order}`
+  const open = cover !== undefined && order === '' ? ' The order is not stated here: see the manual.' : ''
+  return `${first}${tightenText(params, what)}${open}`
+}
