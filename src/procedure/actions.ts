@@ -296,8 +296,3 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
   record: action(MACHINE, 'record', 5, ['work recorded']),
 }
-
-/** Whether steps of this action show this figure: `tightening` where something is tightened, `oils` where oil is used. */
-export function showsFigure(action: Action, name: string): boolean {
-  return ACTIONS[action].figures.some((figure) => figure.name === name)
-}

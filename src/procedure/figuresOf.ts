@@ -1,5 +1,5 @@
 import { type JsonPointer, readPointer } from '../base/index.js'
-import { readOverrides, type SpecSheet } from '../spec/index.js'
+import { type Action, readOverrides, type SpecSheet } from '../spec/index.js'
 import type { ShownFigure } from './actionRow.js'
 import { ACTIONS } from './actions.js'
 import type { GearcaseLayout } from './layout.js'
@@ -26,6 +26,11 @@ export function figuresOf(
     .find((path) => readPointer(sheet, path) !== undefined)
   if (onlyIf !== undefined) figures['onlyIf'] = onlyIf
   return figures
+}
+
+/** Whether steps of this action show this figure: `tightening` where something is tightened, `oils` where oil is used. */
+export function showsFigure(action: Action, name: string): boolean {
+  return ACTIONS[action].figures.some((figure) => figure.name === name)
 }
 
 /** Each place that the figure is read at, with the name that it has in the step. */

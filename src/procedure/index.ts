@@ -8,11 +8,12 @@ export type {
   SupplyKind,
   ToolKind,
 } from './actionRow.js'
-export { ACTIONS, showsFigure } from './actions.js'
+export { ACTIONS } from './actions.js'
 export { type BuildFacts, type BuildOptions, buildProcedure } from './buildProcedure.js'
 export type { AtPart, ProcedureCodes, SignalWord } from './codes.js'
 export { type Comparison, compareProcedures, type StateDifference } from './compareProcedures.js'
 export type { EffectName } from './effects.js'
+export { showsFigure } from './figuresOf.js'
 export { findCautions } from './findCautions.js'
 export type { NeedName } from './needs.js'
 export { type Repair, repairProcedure } from './repairProcedure.js'
