@@ -104,7 +104,7 @@ function panelOf(context: CardContext, gearcase: string, figures: readonly Place
   }
 }
 
-/** A plate for each gearcase with its figures: refill and oil, then every opening's torque, then what else is stated. */
+/** A panel for each gearcase with its figures: refill and oil, then every opening's torque, then what else is stated. */
 export function figuresSection(context: CardContext): CardSection {
   const { plan, words } = context
   const panels = new Map<string, Placed[]>()

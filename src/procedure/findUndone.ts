@@ -1,4 +1,4 @@
-import type { DocumentReference, Finding } from '../base/index.js'
+import type { DocumentReference, Finding, Severity } from '../base/index.js'
 import { type AtPart, type CodeWith, type ProcedureCodes, procedureFinding } from './codes.js'
 import { type GearcaseInstance, listGearcaseInstances, nameInstance, namePart } from './layout.js'
 import { listNotChecked, listNotTightened, listUncheckedSinceRun } from './needs/closing.js'
@@ -28,14 +28,18 @@ export function findUndone(
 ): readonly UndoneWork[] {
   const { layout, jobs } = context
   const undone: UndoneWork[] = []
-  const add = (code: CodeWith<AtPart>, remedy: readonly StepDraft[], params: AtPart = {}): void => {
-    const finding = procedureFinding(code, 'error', document, '/steps', params)
-    undone.push({ finding, remedy })
+  const add = (
+    code: CodeWith<AtPart>,
+    remedy: readonly StepDraft[],
+    params: AtPart = {},
+    severity: Severity = 'error',
+  ): void => {
+    undone.push({ finding: procedureFinding(code, severity, document, '/steps', params), remedy })
   }
-  const addDraft = (code: CodeWith<AtPart>, draft: StepDraft): void => {
+  const addDraft = (code: CodeWith<AtPart>, draft: StepDraft, severity?: Severity): void => {
     const part = draft.on === undefined ? undefined : layout.parts.get(draft.on)
     const instance = draft.at?.instance
-    add(code, [draft], { ...namePart(part), ...(instance === undefined ? {} : { instance }) })
+    add(code, [draft], { ...namePart(part), ...(instance === undefined ? {} : { instance }) }, severity)
   }
   for (const job of jobs) {
     const missing = findMissingOilSteps(job, state)
@@ -49,12 +53,8 @@ export function findUndone(
   const all = listGearcaseInstances(layout)
   for (const draft of listNotTightened(state, all)) addDraft('procedure/not-tightened', draft)
   for (const draft of listNotChecked(state, all)) addDraft('procedure/leaks-not-checked', draft)
-  for (const draft of listUncheckedSinceRun(state, all)) {
-    const part = layout.parts.get(draft.on ?? '')
-    const params = { ...namePart(part), ...(draft.at?.instance && { instance: draft.at.instance }) }
-    const code = 'procedure/leaks-not-checked-after-run'
-    undone.push({ finding: procedureFinding(code, 'warning', document, '/steps', params), remedy: [draft] })
-  }
+  for (const draft of listUncheckedSinceRun(state, all))
+    addDraft('procedure/leaks-not-checked-after-run', draft, 'warning')
   for (const { path, shield } of layout.shields.values())
     if (state.shields[path] === 'off')
       add('procedure/shield-left-off', [{ do: 'refit shield', on: path }], { part: shield.name })

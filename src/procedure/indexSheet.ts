@@ -110,7 +110,10 @@ function indexGearcase(
   })
 }
 
-/** Whether these supports lift other axles only: its own wheels would be the ones that are chocked. */
+/**
+ * Whether these supports lift other axles only: its own wheels would be the ones that are chocked. The rule
+ * `spec/support-on-another-axle` reports it in a sheet, `procedure/supports-on-another-axle` in an order of work.
+ */
 function isLiftedElsewhere({ machine }: SpecSheet, { axle }: Gearcase, supports: readonly Id[]): boolean {
   const isKnown = (one: Id | undefined) => one !== undefined && Object.hasOwn(machine.axles, one)
   const axles = supports.map((support) => machine.supports[support]?.axle)

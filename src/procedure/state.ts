@@ -67,7 +67,7 @@ export interface ProcedureState {
   readonly secured: readonly string[]
   /** Supports that it was raised at; none: it is on its wheels. */
   readonly lifted: readonly Id[]
-  /** Of those, the ones that rest on stands; the others hang on the jack. */
+  /** Of those, the ones that rest on stands; the others are on the jack. */
   readonly onStands: readonly Id[]
   readonly oilWarm: boolean
   readonly settled: boolean

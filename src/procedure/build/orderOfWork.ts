@@ -58,7 +58,7 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
     write(writer, 'take used oil away')
   }
   write(writer, 'record')
-  // Steps on parts that only some variants have can be done by nobody who does not know the variant.
+  // Before a step on a part that only some variants have, the technician must know the variant.
   if (writer.steps.some(({ values }) => values !== undefined && Object.hasOwn(values, 'onlyIf'))) {
     write(writer, 'find the variant')
     writer.steps.unshift(...writer.steps.splice(-1))
@@ -75,13 +75,11 @@ function runMachine(writer: Writer): void {
 
 /** After the run every joint is looked at that was not looked at since; then the plates that waited for it. */
 function lookAgain(writer: Writer, jobs: readonly OilJob[]): void {
-  for (const one of jobs.flatMap(({ emptied }) => emptied))
+  const emptied = jobs.flatMap((job) => job.emptied)
+  for (const one of emptied)
     if (!gearcaseAt(writer.state, one).leaksCheckedSinceRun)
       writeAt(writer, 'check for leaks', one.gearcase, one)
-  for (const shield of listShields(
-    writer,
-    jobs.flatMap(({ emptied }) => emptied),
-  ))
+  for (const shield of listShields(writer, emptied))
     if (writer.state.shields[shield.path] === 'off') write(writer, 'refit shield', shield.path)
 }
 

@@ -13,7 +13,7 @@ import {
   type StepDraft,
 } from '../stepContext.js'
 
-/** A joint is closed only on a clean face, with what the manual puts between, and before oil moves or eyes look for it. */
+/** A joint is closed on a clean face, with the seal that the manual names, before oil is poured or leaks are looked for. */
 export const CLOSING_NEEDS = {
   'magnet-not-inspected': (context) =>
     !hasMagnet(context) ||
