@@ -1,5 +1,5 @@
 import { type FindingMaker, makeFinding, makeReason, type Params, type ReasonMaker } from '../base/index.js'
-import type { PartName } from './visitPlan.js'
+import type { PartName } from './names.js'
 
 type Qty = { readonly value: number | string; readonly unit: string }
 type Because = { readonly code: string; readonly params: Params }

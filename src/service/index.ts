@@ -5,23 +5,21 @@ export { type Kit, kitContents } from './kitContents.js'
 export type { KitOil, KitSeal } from './kitSums.js'
 export { type DueFacts, type ListedDue, listDue } from './listDue.js'
 export { listVariantDifferences, type VariantDifference } from './listVariantDifferences.js'
+export type { PartName } from './names.js'
 export { orderList } from './orderList.js'
+export type { PlannedCover, PlannedLevel, PlannedStep } from './plannedStep.js'
 export { planVisit, type VisitCodes } from './planVisit.js'
 export { remainingStock } from './remainingStock.js'
 export type { VisitFacts, VisitOptions } from './requireVisit.js'
 export type {
   FigureRole,
-  PartName,
-  PlannedCover,
   PlannedDue,
   PlannedFigure,
-  PlannedLevel,
   PlannedMachine,
   PlannedMissing,
   PlannedOil,
   PlannedPan,
   PlannedSeal,
-  PlannedStep,
   PlannedTightening,
   PlannedTool,
   PlannedUsedOil,

@@ -1,13 +1,7 @@
 import { dropUndefined, type Reason } from '../base/index.js'
 import { serviceReason } from './codes.js'
-import type {
-  PartName,
-  PlannedDue,
-  PlannedFigure,
-  PlannedMachine,
-  PlannedMissing,
-  PlannedWait,
-} from './visitPlan.js'
+import type { PartName } from './names.js'
+import type { PlannedDue, PlannedFigure, PlannedMachine, PlannedMissing, PlannedWait } from './visitPlan.js'
 
 /**
  * Lists every fact that the documents do not give and what stays open for it, each once: the variant, figures that the manual

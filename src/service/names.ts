@@ -1,6 +1,15 @@
 import { dropUndefined, type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
 import type { Id, Seal, SpecSheet, WheelMark } from '../spec/index.js'
-import type { PartName } from './visitPlan.js'
+
+/** Which part of the machine, in ids and in the sheet's own names; a type, since params of findings carry it. */
+export type PartName = {
+  readonly path: JsonPointer
+  /** Name of the gearcase, where the part belongs to one. */
+  readonly gearcase?: string
+  readonly part?: string
+  readonly instance?: { readonly id: Id; readonly name: string }
+  readonly wheelMark?: WheelMark
+}
 
 /**
  * Names a place of a sheet for a reader, by the names that the sheet gives its gearcases and parts. Anything deeper than

@@ -14,9 +14,10 @@ import type {
 import { serviceReason } from './codes.js'
 import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
+import type { PlannedStep } from './plannedStep.js'
 import { gearcaseOf, upperEnd, type WaitPlan } from './planWaits.js'
 import type { VisitContext } from './visitContext.js'
-import type { PlannedOil, PlannedStep, PlannedTightening, VisitPlan } from './visitPlan.js'
+import type { PlannedOil, PlannedTightening, VisitPlan } from './visitPlan.js'
 
 export interface StepPlan {
   readonly steps: readonly PlannedStep[]

@@ -10,9 +10,9 @@ import {
 import type { Drive, Id, SpecValue, Stands, Toolbox } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { findDrive, findSocket } from './drives.js'
-import { namePart } from './names.js'
+import { namePart, type PartName } from './names.js'
 import type { VisitContext } from './visitContext.js'
-import type { PartName, PlannedTool } from './visitPlan.js'
+import type { PlannedTool } from './visitPlan.js'
 
 /**
  * Lists the sockets, keys and stands that the steps of a visit need, each with the one at hand or what is missing.

@@ -1,4 +1,4 @@
-import { type JsonPointer, type Reason, splitPointer } from '../base/index.js'
+import { dropUndefined, type JsonPointer, type Reason, splitPointer } from '../base/index.js'
 import { pourTime } from '../fill/index.js'
 import { viscosityAt } from '../oil/index.js'
 import {
@@ -12,10 +12,10 @@ import {
 } from '../quantity/index.js'
 import type { FunnelAndHose, Id, LiquidGasket, SpecValue, Step } from '../spec/index.js'
 import { serviceReason } from './codes.js'
-import { namePart } from './names.js'
+import { namePart, type PartName } from './names.js'
 import type { OilPlan } from './planOil.js'
 import type { VisitContext } from './visitContext.js'
-import type { PartName, PlannedTool, PlannedWait } from './visitPlan.js'
+import type { PlannedTool, PlannedWait } from './visitPlan.js'
 
 export interface WaitPlan {
   readonly waits: readonly PlannedWait[]
@@ -148,16 +148,12 @@ function waitForCure({ sheet, figures }: VisitContext, part: PartName, step: Ste
   const path = step.values?.['seal'] ?? `${step.on}/seal`
   const gasket = figures.stated<LiquidGasket>(path)
   const time = gasket && upperEnd(gasket.cureBeforeOil)
-  const wait = (reason: Reason, seconds = {}): PlannedWait => ({
-    kind: 'cure',
-    part,
-    ...seconds,
-    reasons: [reason],
-  })
+  const wait = (reason: Reason, seconds?: number): PlannedWait =>
+    dropUndefined({ kind: 'cure', part, seconds, reasons: [reason] })
   if (gasket === undefined) return wait(serviceReason('service/seal-open', { part: namePart(sheet, path) }))
   const { product } = gasket
   if (time === undefined) return wait(serviceReason('service/cure-not-stated', { product }))
-  return wait(serviceReason('service/cure-stated', { product, time }), { seconds: secondsOf(time) })
+  return wait(serviceReason('service/cure-stated', { product, time }), secondsOf(time))
 }
 
 function waitToSettle({ figures }: VisitContext, part: PartName, step: Step): PlannedWait {

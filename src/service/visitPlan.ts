@@ -10,25 +10,22 @@ import type {
   VolumeUnit,
 } from '../quantity/index.js'
 import type {
-  Action,
-  Cover,
   Drive,
-  FillMethod,
   Id,
   Identity,
   IdentityFact,
   Leaf,
   LeafKind,
   LeafRole,
-  Level,
   PrintedValue,
   ReplaceWhen,
   Resolved,
   Seal,
   SheetReference,
   Source,
-  WheelMark,
 } from '../spec/index.js'
+import type { PartName } from './names.js'
+import type { PlannedStep } from './plannedStep.js'
 
 /**
  * One visit to one machine, ready to be done, printed or spoken. Plain JSON: everything on a card is here
@@ -95,16 +92,6 @@ export interface PlannedMachine {
       }
 }
 
-/** Which part of the machine, in ids and in the sheet's own names; a type, since params of findings carry it. */
-export type PartName = {
-  readonly path: JsonPointer
-  /** Name of the gearcase, where the part belongs to one. */
-  readonly gearcase?: string
-  readonly part?: string
-  readonly instance?: { readonly id: Id; readonly name: string }
-  readonly wheelMark?: WheelMark
-}
-
 export interface PlannedDue {
   readonly service: Id
   readonly serviceName: string
@@ -143,52 +130,6 @@ export interface PlannedFigure {
   readonly resolved: Resolved<Leaf>
   /** Computed by us from the first printed figure, in units that the sheet does not print. */
   readonly computed?: readonly PrintedValue<Unit>[]
-}
-
-export interface PlannedStep {
-  readonly id: Id
-  readonly do: Action
-  /** The machines that this step is for, where it is unknown whether this is one; absent: all. */
-  readonly onlyIf?: Reason
-  readonly part?: PartName
-  /** How the item is secured, for a step of the sheet's list. */
-  readonly how?: string
-  /** A shield that is back in front of what a leak check looks at. */
-  readonly shield?: string
-  /** Where the jack goes, for a step that raises; absent: not stated. */
-  readonly jack?: string
-  /** Pointers into this plan's `figures`, by the step's own names. */
-  readonly figures: Readonly<Record<string, JsonPointer>>
-  /** Pointer into this plan's `tightenings`, for a step that tightens. */
-  readonly tightening?: JsonPointer
-  /** Pointer into this plan's `waits`. */
-  readonly wait?: JsonPointer
-  /** Pointer into this plan's `oil`. */
-  readonly oil?: JsonPointer
-  /** For a step that pours, checks the level or tops up. */
-  readonly level?: PlannedLevel
-  /** For a step on a cover: how it comes off and is tightened. */
-  readonly cover?: PlannedCover
-  /** Cautions to read before this step. */
-  readonly cautions: readonly Reason[]
-  readonly minutes: number
-  readonly note?: string
-}
-
-/** How the fill is judged; the figures of a level are the step's own. */
-export interface PlannedLevel {
-  readonly method: FillMethod['kind']
-  /** How a dipstick is read. */
-  readonly reading?: 'screwed in' | 'resting'
-  readonly attitude: Level['attitude']
-  readonly engine: Level['engine']
-  /** Oil was poured at this visit: what is too much is the technician's own. */
-  readonly afterFilling: boolean
-}
-
-export interface PlannedCover extends Pick<Cover, 'position' | 'carriesBearings'> {
-  readonly bolts: number
-  readonly pattern: Cover['bolts']['pattern']
 }
 
 export interface PlannedOil {

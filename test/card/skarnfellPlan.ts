@@ -1,5 +1,5 @@
 import type { Reason } from '../../src/base/finding.js'
-import type { PartName, PlannedFigure, PlannedStep, PlannedTightening } from '../../src/service/visitPlan.js'
+import type { PartName, PlannedFigure, PlannedStep, PlannedTightening } from '../../src/service/index.js'
 import type { Action, Leaf, Oils, SourceRef } from '../../src/v1/spec.js'
 import type { JudgedPlan } from '../support/planExample.js'
 
