@@ -10,9 +10,10 @@ const under = (lead: string, text: string) => wrapText(text, WIDTH, lead, ' '.re
 
 function rowLines(cells: readonly CardCell[], columns: readonly string[]): string[] {
   return cells.flatMap((cell, index) => {
-    const [first = '', ...notes] = cell.lines.map(write)
-    const whole =
-      index === 0 ? [first, ...notes].join('; ') : [first, ...notes].filter((text) => text !== '').join('; ')
+    const whole = cell.lines
+      .map(write)
+      .filter((text) => text !== '')
+      .join('; ')
     if (whole === '') return []
     return index === 0 ? under('* ', whole) : under('    ', `${columns[index]}: ${whole}`)
   })
