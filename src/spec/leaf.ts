@@ -2,6 +2,7 @@ import type { DateText, PeriodText } from '../calendar/index.js'
 import type {
   DistanceUnit,
   Figure,
+  PrintedBand,
   PrintedQuantity,
   TemperatureUnit,
   TorqueUnit,
@@ -39,23 +40,7 @@ export interface NotStated {
 }
 
 /** The same value as the manual also prints it, in another unit. */
-export type PrintedValue<U extends Unit = Unit> =
-  | { readonly kind: 'nominal'; readonly value: Figure; readonly unit: U; readonly asPrinted?: string }
-  | {
-      readonly kind: 'nominal with tolerance'
-      readonly value: Figure
-      readonly minus: Figure
-      readonly plus: Figure
-      readonly unit: U
-      readonly asPrinted?: string
-    }
-  | {
-      readonly kind: 'limits'
-      readonly min?: Figure
-      readonly max?: Figure
-      readonly unit: U
-      readonly asPrinted?: string
-    }
+export type PrintedValue<U extends Unit = Unit> = PrintedBand<U>
 
 /** A value that the manual states, its first printed figure in front. */
 export type StatedValue<U extends Unit = Unit> = PrintedValue<U> & {
