@@ -1,6 +1,6 @@
 import { quoteValue, type Reason, requireObject } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
-import type { OilCodes } from './codes.js'
+import { type OilCodes, oilReason } from './codes.js'
 import { GRADE_EDITIONS, type GradeEdition, type GradeSystem, gradeRows } from './gradeTables.js'
 import { parseGrade } from './parseGrade.js'
 
@@ -80,5 +80,5 @@ export function gradeBand(input: {
 }
 
 function cannotTell<Code extends keyof OilCodes>(code: Code, params: OilCodes[Code]): NoGradeBand {
-  return { kind: 'cannot tell', reasons: [{ code, params }] }
+  return { kind: 'cannot tell', reasons: [oilReason(code, params)] }
 }

@@ -1,4 +1,4 @@
-import { type JsonPointer, readPointer, splitPointer } from '../base/index.js'
+import { type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
 
 /**
  * Which of two places of a document comes first for its reader: by the order of keys and entries as written,
@@ -13,7 +13,7 @@ export function comparePlaces(document: unknown, first: JsonPointer, second: Jso
     const other = secondTokens[depth]
     if (other === undefined) return 1
     if (token !== other) return placeOf(token, here) - placeOf(other, here) || (token < other ? -1 : 1)
-    here = readPointer(here, `/${token.replaceAll('~', '~0').replaceAll('/', '~1')}`)
+    here = readPointer(here, joinPointer([token]))
   }
   return -1
 }

@@ -1,4 +1,4 @@
-import type { Finding, Params } from '../base/index.js'
+import { dropUndefined, type Finding } from '../base/index.js'
 import type { AnyRule } from './rule.js'
 import type { Subject } from './setSubjects.js'
 
@@ -19,14 +19,10 @@ export function runRules({ input, prefix, inside }: Subject, rules: readonly Any
         severity: found.severity ?? rule.severity,
         document,
         path: prefix + found.path,
-        params: withoutUndefined(found.params),
+        params: dropUndefined(found.params),
         ...(found.related === undefined ? {} : { related: found.related }),
         ...(cures === undefined || cures.length === 0 ? {} : { cures }),
       }
     })
   })
-}
-
-function withoutUndefined(params: Params): Params {
-  return Object.fromEntries(Object.entries(params).filter(([, value]) => value !== undefined))
 }

@@ -1,7 +1,13 @@
-import type { Cure, DocumentReference, Finding, JsonPointer } from '../base/index.js'
+import {
+  type Cure,
+  type DocumentReference,
+  dropUndefined,
+  type Finding,
+  type JsonPointer,
+} from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
 
-/** Params of a code, where undefined stands for a key that is left out. */
+/** Params of a code, where undefined means a key that is left out. */
 type WithOptionalKeys<Given> = {
   readonly [Key in keyof Given]: Given[Key] | (object extends Pick<Given, Key> ? undefined : never)
 }
@@ -17,14 +23,13 @@ export type ReportMistake = <Code extends keyof SpecCodes>(
 
 export function reportMistakesOf(document: DocumentReference): ReportMistake {
   return (path, code, params, cure) => {
-    const given = Object.entries(params).filter(([, value]) => value !== undefined)
     // The compiler does not follow one code of many through a generic.
     return {
       code,
       severity: 'error',
       document,
       path,
-      params: Object.fromEntries(given),
+      params: dropUndefined(params),
       ...(cure && { cures: [cure] }),
     } as Finding<SpecCodes>
   }

@@ -1,3 +1,4 @@
+import { makeReason, type ReasonMaker } from '../base/index.js'
 import type { Figure, TorqueUnit } from '../quantity/index.js'
 
 type Torque = { value: number | Figure; unit: TorqueUnit }
@@ -16,3 +17,5 @@ export interface ThreadCodes {
   'thread/plug-not-in-table': { thread: string; housing: string }
   'thread/taper-plug': { thread: string }
 }
+
+export const threadReason: ReasonMaker<ThreadCodes> = makeReason

@@ -1,6 +1,6 @@
 import { type Reason, refuse, requireOneOf } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
-import type { ThreadCodes } from './codes.js'
+import { threadReason } from './codes.js'
 import { PLUG_TORQUES, type PlugTorqueRow } from './plugTorques.js'
 import type { Thread } from './thread.js'
 
@@ -66,9 +66,4 @@ export function plugTorqueBand(thread: Thread, housing: PlugHousing): PlugTorque
     published: published.map((value) => ({ value, unit: 'N.m' })),
     reasons: [threadReason('thread/plug-band', { thread: designation, housing, min, max })],
   }
-}
-
-/** A reason of this room; the compiler holds code and params together. */
-function threadReason<Code extends keyof ThreadCodes>(code: Code, params: ThreadCodes[Code]): Reason<Code> {
-  return { code, params }
 }

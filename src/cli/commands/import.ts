@@ -4,6 +4,7 @@ import { checkDocuments } from '../../rules/index.js'
 import type { MachineLog } from '../../spec/index.js'
 import { type AddedReadings, addReadings } from '../addReadings.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { plural } from '../plural.js'
 import { readDocuments, readWhole } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { exitCodeOf, locateFindings, renderFindings } from '../renderFindings.js'
@@ -95,9 +96,8 @@ function findNewMistakes(
 }
 
 function describeAdded({ added, kept, noMeterFor }: AddedReadings): readonly string[] {
-  const count = (value: number) => `${value} reading${value === 1 ? '' : 's'}`
   return [
-    `${count(added.hours)} of hours and ${count(added.distance)} of distance added; ${kept} skipped, already in the log.`,
+    `${plural(added.hours, 'reading')} of hours and ${plural(added.distance, 'reading')} of distance added; ${kept} skipped, already in the log.`,
     ...noMeterFor.map((meter) => safeLine(`The log has no meter for ${meter}: readings skipped.`)),
   ]
 }

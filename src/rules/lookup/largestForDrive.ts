@@ -1,5 +1,4 @@
 import type { Drive } from '../../spec/index.js'
-import { driveMillimetres } from './driveMillimetres.js'
 import type { PartAt } from './sheetParts.js'
 
 /** N·m per cubed millimetre across flats. An ordinary plug has a tenth of it, a strong bolt two thirds. */
@@ -20,4 +19,13 @@ function factorOf(drive: Drive, kind: PartAt['kind']): number | undefined {
   if (drive.kind === 'internal hex') return INTERNAL
   if (drive.kind !== 'external hex') return undefined
   return kind === 'opening' ? EXTERNAL_PLUG : EXTERNAL_BOLT
+}
+
+/** The width across flats that a drive's size names, in mm: `22 mm`, `3/8 in`, `1 1/8 in`; undefined for others. */
+function driveMillimetres(size: string | undefined): number | undefined {
+  const [, millimetres] = /^([0-9]+(?:\.[0-9]+)?) ?mm$/.exec(size ?? '') ?? []
+  if (millimetres !== undefined) return Number(millimetres)
+  const [, whole = '0', above, below] = /^(?:([0-9]+) )?([0-9]+)\/([0-9]+) ?in$/.exec(size ?? '') ?? []
+  if (above === undefined || below === undefined) return undefined
+  return 25.4 * (Number(whole) + Number(above) / Number(below))
 }

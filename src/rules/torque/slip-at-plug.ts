@@ -1,6 +1,7 @@
 import { findTorqueSlip } from '../../torque/index.js'
 import { firstPrinted } from '../lookup/firstPrinted.js'
 import { hasFigure } from '../lookup/hasFigure.js'
+import { isDisputed } from '../lookup/isDisputed.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -19,12 +20,11 @@ import { sheetRule } from '../ruleMakers.js'
  * Source: plug torques of an engine maker's works standards MTN 5183-1 and -6, read second hand; the sheet's own
  * figure always comes before a general table.
  */
-export const rule = sheetRule('torque/slip-at-plug', 'warning', ({ sheet }) => {
-  const doubted = sheet.disagreements.map(({ path }) => path)
-  return sheet.tightenings.flatMap(({ path, tightening, on }) => {
+export const rule = sheetRule('torque/slip-at-plug', 'warning', ({ sheet }) =>
+  sheet.tightenings.flatMap(({ path, tightening, on }) => {
     if (tightening.kind !== 'torque' || on.kind !== 'opening' || !hasFigure(tightening.torque)) return []
     const at = `${path}/torque`
-    if (doubted.some((place) => place === at || place.startsWith(`${at}/`))) return []
+    if (isDisputed(sheet, at)) return []
     const { thread, housing = 'not stated' } = on.part
     const [slip] = findTorqueSlip(tightening.torque, thread, housing).slips
     if (slip === undefined || thread === undefined) return []
@@ -33,5 +33,5 @@ export const rule = sheetRule('torque/slip-at-plug', 'warning', ({ sheet }) => {
     const torque = firstPrinted(tightening.torque)
     const params = { part: on.name, thread, torque, factor: slip.factor, becomes: { ...slip.becomes } }
     return [{ path: at, params: { ...params, meant: slip.meant } }]
-  })
-})
+  }),
+)
