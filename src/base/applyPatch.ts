@@ -44,43 +44,43 @@ export function applyPatch(document: unknown, operations: readonly PatchOperatio
 function applyOne(document: unknown, operation: PatchOperation, place: number): unknown {
   const shape: Shape = { path: 'string', ...(operation?.op === 'move' ? { from: 'string' } : {}) }
   requireShape(`operations[${place}]`, operation, shape, 'operations are those of RFC 6902')
-  const refuse = (why: string): RangeError => new RangeError(`operations[${place}] (${operation.op}): ${why}`)
+  const fail = (why: string): RangeError => new RangeError(`operations[${place}] (${operation.op}): ${why}`)
   const tokensOf = (pointer: JsonPointer): readonly string[] => {
     const tokens = splitPointer(pointer)
-    if (tokens === undefined) throw refuse(`${JSON.stringify(pointer)} is not a JSON Pointer`)
+    if (tokens === undefined) throw fail(`${JSON.stringify(pointer)} is not a JSON Pointer`)
     if (tokens.length > MAX_DEPTH)
-      throw refuse(`a pointer has at most ${MAX_DEPTH} levels, got ${tokens.length}`)
+      throw fail(`a pointer has at most ${MAX_DEPTH} levels, got ${tokens.length}`)
     return tokens
   }
   const mustExist = (pointer: JsonPointer): unknown => {
     const found = readPointer(document, pointer)
-    if (found === undefined) throw refuse(`no value at ${JSON.stringify(pointer)}`)
+    if (found === undefined) throw fail(`no value at ${JSON.stringify(pointer)}`)
     return found
   }
   switch (operation.op) {
     case 'add':
-      return changeAt(document, tokensOf(operation.path), { kind: 'insert', value: operation.value }, refuse)
+      return changeAt(document, tokensOf(operation.path), { kind: 'insert', value: operation.value }, fail)
     case 'replace':
       tokensOf(operation.path)
       mustExist(operation.path)
-      return changeAt(document, tokensOf(operation.path), { kind: 'set', value: operation.value }, refuse)
+      return changeAt(document, tokensOf(operation.path), { kind: 'set', value: operation.value }, fail)
     case 'remove':
       tokensOf(operation.path)
       mustExist(operation.path)
-      return changeAt(document, tokensOf(operation.path), { kind: 'delete' }, refuse)
+      return changeAt(document, tokensOf(operation.path), { kind: 'delete' }, fail)
     case 'move': {
       const from = tokensOf(operation.from)
       const value = mustExist(operation.from)
       if (operation.path === operation.from) return document
       if (operation.path.startsWith(`${operation.from}/`))
-        throw refuse(`${JSON.stringify(operation.from)} cannot move into itself`)
-      const without = changeAt(document, from, { kind: 'delete' }, refuse)
-      return changeAt(without, tokensOf(operation.path), { kind: 'insert', value }, refuse)
+        throw fail(`${JSON.stringify(operation.from)} cannot move into itself`)
+      const without = changeAt(document, from, { kind: 'delete' }, fail)
+      return changeAt(without, tokensOf(operation.path), { kind: 'insert', value }, fail)
     }
     case 'test':
       requireTree(`operations[${place}].value`, operation.value)
       if (!isSameJson(mustExist(operation.path), operation.value))
-        throw refuse(`a different value at ${JSON.stringify(operation.path)}`)
+        throw fail(`a different value at ${JSON.stringify(operation.path)}`)
       return document
     default:
       throw new TypeError(
@@ -98,20 +98,20 @@ function changeAt(
   here: unknown,
   tokens: readonly string[],
   change: Change,
-  refuse: (why: string) => RangeError,
+  fail: (why: string) => RangeError,
 ): unknown {
   const [token, ...rest] = tokens
   if (token === undefined) {
-    if (change.kind === 'delete') throw refuse('the whole document cannot be removed')
+    if (change.kind === 'delete') throw fail('the whole document cannot be removed')
     return change.value
   }
-  if (Array.isArray(here)) return changeList(here, token, rest, change, refuse)
+  if (Array.isArray(here)) return changeList(here, token, rest, change, fail)
   if (typeof here !== 'object' || here === null)
-    throw refuse(`no object or list around ${JSON.stringify(token)}`)
+    throw fail(`no object or list around ${JSON.stringify(token)}`)
   const record = here as Readonly<Record<string, unknown>>
   if (rest.length > 0) {
-    if (!Object.hasOwn(record, token)) throw refuse(`no key ${JSON.stringify(token)}`)
-    return { ...record, [token]: changeAt(record[token], rest, change, refuse) }
+    if (!Object.hasOwn(record, token)) throw fail(`no key ${JSON.stringify(token)}`)
+    return { ...record, [token]: changeAt(record[token], rest, change, fail) }
   }
   if (change.kind !== 'delete') return { ...record, [token]: change.value }
   const { [token]: _taken, ...left } = record
@@ -123,13 +123,13 @@ function changeList(
   token: string,
   rest: readonly string[],
   change: Change,
-  refuse: (why: string) => RangeError,
+  fail: (why: string) => RangeError,
 ): readonly unknown[] {
   const inserts = rest.length === 0 && change.kind === 'insert'
   const place = token === '-' && inserts ? list.length : /^(0|[1-9][0-9]*)$/.test(token) ? Number(token) : -1
   const last = inserts ? list.length : list.length - 1
-  if (place < 0 || place > last) throw refuse(`no item ${JSON.stringify(token)} in the list`)
+  if (place < 0 || place > last) throw fail(`no item ${JSON.stringify(token)} in the list`)
   if (inserts) return list.toSpliced(place, 0, change.value)
-  if (rest.length > 0) return list.with(place, changeAt(list[place], rest, change, refuse))
+  if (rest.length > 0) return list.with(place, changeAt(list[place], rest, change, fail))
   return change.kind === 'delete' ? list.toSpliced(place, 1) : list.with(place, change.value)
 }

@@ -25,7 +25,7 @@ export function followSchedule(
 ): ScheduledPoint {
   const window = limits.window?.[by]
   const { months = 0, counts = 0 } = window ?? {}
-  const standsStill = facts.intervals.countFrom !== 'schedule inside window'
+  const isFixed = facts.intervals.countFrom !== 'schedule inside window'
   // The first interval has its own length; after a restart all are equal.
   let first = limits.opening[by] ?? repeat
   let anchor = placeOf(scale, zero)
@@ -40,10 +40,10 @@ export function followSchedule(
     if (Number.isNaN(place) || Number.isNaN(noteAt)) return { due: Number.NaN, noteAt }
     const early = addOnScale(scale, noteAt, -months, -counts)
     const before = times > 0 ? pointAfter(times - 1) : anchor
-    const inSecondHalf = standsStill && (window === undefined || Number.isNaN(early))
+    const inSecondHalf = isFixed && (window === undefined || Number.isNaN(early))
     const answers =
       place >= noteAt || (inSecondHalf ? (place - before) * 2 > noteAt - before : place >= early)
-    if (!standsStill && !(answers && place <= addOnScale(scale, noteAt, months, counts))) {
+    if (!isFixed && !(answers && place <= addOnScale(scale, noteAt, months, counts))) {
       anchor = place
       first = repeat
       times = 0
@@ -52,7 +52,7 @@ export function followSchedule(
     }
     note = place >= noteAt ? undefined : answers ? 'early-counts' : 'early-does-not-count'
     if (answers) times += 1
-    while (standsStill && pointAfter(times) <= place) times += 1
+    while (isFixed && pointAfter(times) <= place) times += 1
   }
   return { due: pointAfter(times), note, noteAt }
 }

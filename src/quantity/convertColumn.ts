@@ -84,8 +84,8 @@ function convertSums(values: Float64Array, step: ConversionStep, column: Float64
     const width = SPLIT * first
     const head = width - (width - first)
     const second = (sum - head * over - (first - head) * over + rest) / over
-    const most = first * SMALL_SHARE
-    if (second * second <= most * most && ((size > MIN_SAFE && size < MAX_SAFE) || size === 0))
+    const limit = first * SMALL_SHARE
+    if (second * second <= limit * limit && ((size > MIN_SAFE && size < MAX_SAFE) || size === 0))
       column[at] = first + second
     else column[at] = oneValue(values, at, step)
   }

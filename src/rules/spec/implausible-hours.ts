@@ -15,8 +15,8 @@ import { intervalRule } from '../ruleMakers.js'
 export const rule = intervalRule('spec/implausible-hours', 'warning', ({ interval, path }) => {
   const { hours, distance, period } = interval
   if (hours === undefined || distance !== undefined || period !== undefined) return []
-  if (Number(hours) <= MOST || calendarMonths(Number(hours)) !== undefined) return []
+  if (Number(hours) <= MAX_HOURS || calendarMonths(Number(hours)) !== undefined) return []
   return [{ path: `${path}/hours`, params: { hours } }]
 })
 
-const MOST = 2000
+const MAX_HOURS = 2000

@@ -13,9 +13,9 @@ import { tighteningRule } from '../ruleMakers.js'
 export const rule = tighteningRule('torque/implausible-turns', 'warning', ({ path, tightening, on }) => {
   if (tightening.kind !== 'turns') return []
   const { min, max } = tightening
-  if (Number(max ?? min) <= MOST || (max !== undefined && Number(min) > Number(max))) return []
+  if (Number(max ?? min) <= MAX_TURNS || (max !== undefined && Number(min) > Number(max))) return []
   const at = `${path}/${max === undefined ? 'min' : 'max'}`
   return [{ path: at, params: { part: on.name, turns: max ?? min } }]
 })
 
-const MOST = 5
+const MAX_TURNS = 5

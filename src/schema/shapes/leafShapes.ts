@@ -2,7 +2,7 @@ import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import { boolean, buildOnce, filledList, holding, kind, list, object, oneOf, whole } from './makeShape.js'
 import { sealShape } from './sealShape.js'
 import { choice, described, named, part, textShapes } from './textShapes.js'
-import { requireOneOf, valueShapes } from './valueShapes.js'
+import { objectsWith, valueShapes } from './valueShapes.js'
 
 /** The leaves that an override replaces whole, and what they are made of. */
 export const leafShapes = /* @__PURE__ */ buildOnce(() => {
@@ -59,7 +59,7 @@ export const leafShapes = /* @__PURE__ */ buildOnce(() => {
   const unit = oneOf(UNITS_BY_MEASURE.distance)
   const intervalOf = (id: string, figure: typeof text.figure, period: typeof text.period) => {
     const stated = described(
-      { anyOf: requireOneOf('hours', 'distance', 'period') },
+      { anyOf: objectsWith('hours', 'distance', 'period') },
       kind(
         'interval',
         {

@@ -2,8 +2,8 @@ import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.
 import { buildOnce, byTag, type Fields, holding, kind, list, oneOf } from './makeShape.js'
 import { choice, described, named, part, textShapes } from './textShapes.js'
 
-/** For schema readers: an object that has one of these keys. */
-export const requireOneOf = (...keys: readonly string[]) =>
+/** For schema readers: an object with the first key, one with the second, and so on. */
+export const objectsWith = (...keys: readonly string[]) =>
   keys.map((key) => ({ type: 'object', properties: { [key]: {} }, required: [key] }))
 
 /** Sources, and values as a manual prints them, for any list of units. */
@@ -33,7 +33,7 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
     return [
       kind('nominal', { value: figure, ...rest }),
       kind('nominal with tolerance', { value: figure, minus: text.figure, plus: text.figure, ...rest }),
-      described({ anyOf: requireOneOf('min', 'max') }, limits),
+      described({ anyOf: objectsWith('min', 'max') }, limits),
     ] as const
   }
 
