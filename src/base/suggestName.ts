@@ -1,7 +1,7 @@
 /**
  * The one name of a list that a mistyped name most likely means; undefined where none is near or two are equally near.
  *
- * Near means at most two slips of the pen, and at most one for every three letters.
+ * Near means at most two typing mistakes, and at most one for every three letters.
  */
 export function suggestName(written: string, names: readonly string[]): string | undefined {
   if (written.length > 66) return undefined

@@ -97,7 +97,7 @@ export function chooseContainers(
   return { ...best.choice, reasons: [...best.choice.reasons, ...reasons] }
 }
 
-/** A shelf with more of one size is a slip of the pen, and so is a purchase of more. */
+/** More of one size on a shelf or in a purchase is a typing mistake. */
 const MAX_OF_ONE_SIZE = 10_000
 
 interface RankedChoice {

@@ -93,7 +93,7 @@ const QUADRATURE: readonly (readonly [number, number])[] = [
   [0.9491079123427585, 0.1294849661688697],
 ]
 
-/** Halvings at most: rounding noise must not be chased for ever. */
+/** Bounds the loop: rounding noise may never meet the tolerance. */
 const MAX_HALVINGS = 500
 
 /**

@@ -87,7 +87,7 @@ function ties(values: readonly number[]): number {
 
 /**
  * z with so much of the normal distribution within ±z, to 14 digits below 5. Newton's steps from the start of Abramowitz and Stegun
- * 26.2.23; the area is the series z + z³/3 + z⁵/15 + … times the density (both from memory; a test holds it against erf).
+ * 26.2.23; the area is the series z + z³/3 + z⁵/15 + … times the density (both from memory; a test compares it with erf).
  */
 export function normalDeviate(confidence: number): number {
   const t = Math.sqrt(-2 * Math.log((1 - confidence) / 2))

@@ -75,7 +75,7 @@ function isPair(written: string, [unit = 'N.m']: readonly Unit[]): boolean {
   )
 }
 
-/** The unit that a name means to this caller; objections go into `findings`. */
+/** The unit that a name means to this caller; doubts about it go into `findings`. */
 export function intendedUnit(
   name: string,
   written: string,

@@ -98,7 +98,7 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
   try {
     return { value: copy(input), findings, refused }
   } catch (error) {
-    // A proxy may throw whatever it likes.
+    // A proxy may throw anything.
     const mistake =
       error instanceof TooManyValues
         ? reportMistake('', 'spec/too-large', { limit: MAX_VALUES })

@@ -12,7 +12,7 @@ export interface ShapeReading {
 
 /**
  * Reads plain data against a shape: all mistakes, one finding each. A misspelled key is one mistake, not an unknown
- * key and a missing one; places that were refused before are not complained of again.
+ * key and a missing one; places that were refused before are not reported again.
  */
 export function findShapeMistakes(
   shape: Shape,
@@ -93,7 +93,7 @@ function readIssues(
   return { value: undefined, issues: [...own, ...below] }
 }
 
-/** Of two ways to write a value, the mistakes of the one that was meant: that which complains of the least. */
+/** Of two ways to write a value, the mistakes of the one that was meant: the one with the fewest. */
 function openUnion(issue: Issue): readonly Issue[] {
   if (issue.code !== 'invalid_union' || issue.errors.length === 0) return [issue]
   const [closest = []] = issue.errors

@@ -13,7 +13,7 @@ export type JsonNeed =
   | 'escape'
   | 'no-control-character'
 
-/** What stands where only JSON may stand. */
+/** What was found where only JSON is allowed. */
 export type NotPlain =
   | 'undefined'
   | 'function'

@@ -25,7 +25,7 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
  *
  * Source: ISO 6789:2003 and ISO 6789-1:2017 clause 5.1.3, both as quoted by torque-tool makers (the standard's own
  * pages were not read); nearest mark, ties and `fits with care` are house rules: a mark outside the band is never set,
- * and an error that can leave the band is said aloud.
+ * and an error that can leave the band is reported.
  *
  * @example
  * ```ts

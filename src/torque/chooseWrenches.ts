@@ -17,7 +17,7 @@ export interface WrenchTask {
   /** Pointer into the sheet; the result names the task by it. */
   readonly on: JsonPointer
   readonly tightening: Tightening
-  /** Square drive that the socket wants, a designation; absent: any. */
+  /** Square drive that the socket needs, a designation; absent: any. */
   readonly drive?: string
 }
 

@@ -33,8 +33,8 @@ export interface NearestMark {
 }
 
 /**
- * In a band the sheet's own unit first, so that nobody converts; then nearest to the aim; then the lower torque; then
- * the sheet's own unit; then the order of the scales.
+ * In a band first a scale in the sheet's unit, which needs no conversion; then the mark nearest to the aim; then the lower
+ * torque; for a bare nominal then the sheet's unit; then the order of the scales.
  */
 function isBetterMark(first: ChosenMark, second: ChosenMark, { unit, bare }: TargetTorque): boolean {
   const own = Number(second.scale.unit === unit) - Number(first.scale.unit === unit)

@@ -36,7 +36,7 @@ const highestOf = (values: readonly Exact[]) =>
   values.reduce((one, next) => (lowerExact(one, next) === one ? next : one))
 const narrowest = (widths: readonly Exact[]) => (widths.length === 0 ? undefined : lowestOf(widths))
 
-/** What one task asks for over its final torque and its stages. */
+/** The range that one task needs, over its final torque and its stages. */
 function neededRange(task: UncoveredTask, tolerancePercent: number | undefined): Need[] {
   if (task.tightening.kind !== 'torque') return []
   const { torque, stages = [] } = task.tightening

@@ -3,8 +3,8 @@ import { clampLoad } from '../../torque/index.js'
 import type { SheetIndex } from './indexSheet.js'
 
 /**
- * What a torque does to the bolts of a cover or shield whose class and thread are stated, dry (K = 0.20): the nominal, or
- * the maximum of limits (the minimum, where there is none), first printed figure; undefined where it cannot be told.
+ * The load of a torque on the bolts of a cover or shield, dry (K = 0.20). The torque is the nominal, or the maximum of
+ * limits (the minimum, where there is none), first printed figure; undefined where class, thread or figure is unknown.
  */
 export function boltLoad({ tightening, on }: SheetIndex['tightenings'][number]) {
   if (tightening.kind !== 'torque' || on.kind === 'opening') return undefined

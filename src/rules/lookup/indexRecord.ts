@@ -13,7 +13,7 @@ import type { SheetIndex } from './indexSheet.js'
 import { lazily } from './lazily.js'
 import { lookUp } from './lookUp.js'
 
-/** What rules ask of a record that is judged by its sheet, each list made once a record; empty without the sheet. */
+/** The lists of a record that rules judge by its sheet, each made once a record; empty without the sheet. */
 export interface RecordIndex {
   /** Entries of a record kept in full, on gearcases that the sheet has. */
   readonly entries: readonly EntryAt[]

@@ -25,8 +25,8 @@ import { type PartAt, sheetParts } from './sheetParts.js'
 import { type ReferenceAt, sheetReferences } from './sheetReferences.js'
 
 /**
- * What rules ask of a sheet, each list made once a sheet. All follow the document, its overrides last; `path` is
- * the place as written, and what an override replaces is found next to what it replaces.
+ * The lists of a sheet that rules judge, each made once a sheet. All follow the document, its overrides last; `path` is
+ * the place as written.
  */
 export interface SheetIndex {
   readonly document: SpecSheet

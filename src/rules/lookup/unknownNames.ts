@@ -10,11 +10,11 @@ export interface NameAt {
   readonly known: readonly string[]
 }
 
-/** The complaints about those of some names that nothing has. */
+/** A finding for each name that does not exist. */
 export const unknownNames = (names: readonly NameAt[]) =>
   names.flatMap(({ path, id, known }) => (known.includes(id) ? [] : [unknownName(path, id, known)]))
 
-/** A complaint about a name that nothing has: what there is instead, and the likely one as a cure. */
+/** The finding for a name that does not exist: the names that do, and the likely one as a cure. */
 function unknownName(path: JsonPointer, id: string, known: readonly string[]) {
   const meant = suggestName(id, known)
   const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
