@@ -25,72 +25,96 @@ export interface FoundFiles {
 
 const READABLE = /\.(json|ya?ml)$/i
 
+/** A search under way. */
+interface Search {
+  readonly io: CliIo
+  readonly below: boolean
+  readonly files: string[]
+  readonly folders: Map<string, Set<string>>
+  readonly searched: Set<string>
+  readonly skipped: { -readonly [Why in keyof FoundFiles['skipped']]: number }
+  /** A message for each folder named that has no document. */
+  readonly empty: string[]
+}
+
 /**
  * Finds the JSON and YAML files that paths and patterns name; with `below` in the folders of a folder too. A pipe among them
  * is not opened, since nothing may ever be written to it.
  */
 export async function findFiles(paths: readonly string[], io: CliIo, below = false): Promise<FoundFiles> {
-  const files: string[] = []
-  const folders = new Map<string, Set<string>>()
   const skipped = { others: 0, pipes: 0, emptyFolders: 0, notSearched: 0 }
-  const empty: string[] = []
-
-  const addTo = (folder: string, file: string): void => {
-    folders.set(folder, (folders.get(folder) ?? new Set()).add(file))
-  }
-  const skipFile = (path: string, kind: PathKind): void => {
-    if (kind === 'other' && READABLE.test(path)) {
-      skipped.pipes += 1
-      io.printError(safeLine(`${path}: a pipe or device, skipped`))
-    } else skipped.others += 1
-  }
-  const searched = new Set<string>()
-  const searchFolder = async (folder: string): Promise<void> => {
-    if (searched.has(folder)) return
-    searched.add(folder)
-    const inner: string[] = []
-    for (const { name, kind } of await failAsUnreadable(folder, io.listFolder(folder))) {
-      const path = join(folder, name)
-      if (kind === 'file' && READABLE.test(name)) addTo(folder, path)
-      else if (kind === 'file' || kind === 'other') skipFile(path, kind)
-      else if (kind === 'folder' && !NOT_SEARCHED.test(name)) inner.push(path)
-      else skipped.notSearched += 1
-    }
-    if (!folders.has(folder)) skipped.emptyFolders += 1
-    if (below) for (const path of inner) await searchFolder(path)
-  }
-  const addFolder = async (path: string): Promise<void> => {
-    const folder = dirname(join(path, 'x'))
-    await searchFolder(folder)
-    const inside = join(folder, 'x').slice(0, -1)
-    if (![...folders.keys()].some((one) => one === folder || (below && one.startsWith(inside))))
-      empty.push(`${path}: no .json or .yaml file in this folder${below ? ' or below' : ''}`)
-  }
-
-  for (const path of paths) {
-    const named = path === STANDARD_INPUT ? 'file' : await kindOf(path, io)
-    if (named === undefined) {
-      const matches = await matchPattern(path, io)
-      if (matches.length === 0) throw new UsageError(`${path}: no file or folder matches`)
-      for (const { path: match, kind } of matches)
-        if (kind === 'folder' || kind === 'folder link')
-          await (path.includes('**') ? undefined : addFolder(match))
-        else if (kind === 'other' || !READABLE.test(match)) skipFile(match, kind)
-        else if (path.includes('**')) addTo(dirname(match), match)
-        else files.push(match)
-    } else if (named === 'folder') await addFolder(path)
-    else if (named === 'other' && READABLE.test(path))
-      throw new UsageError(`${path}: a pipe or device; to read it, write - < ${path}`)
-    else if (path !== STANDARD_INPUT || !files.includes(path)) files.push(path)
-  }
+  const search: Search = { io, below, files: [], folders: new Map(), searched: new Set(), skipped, empty: [] }
+  for (const path of paths) await addPath(search, path)
+  const { files, folders, empty } = search
   if (paths.length > 0 && files.length === 0 && folders.size === 0)
     throw new UsageError(empty.length === 0 ? 'no .json or .yaml file found' : empty.join('; '))
   for (const note of empty) io.printError(safeLine(`${note}; skipped`))
-  return {
-    files,
-    folders: new Map([...folders].map(([folder, inside]) => [folder, [...inside]])),
-    skipped,
+  return { files, folders: new Map([...folders].map(([folder, inside]) => [folder, [...inside]])), skipped }
+}
+
+async function addPath(search: Search, path: string): Promise<void> {
+  const { files } = search
+  if (path === STANDARD_INPUT) {
+    if (!files.includes(path)) files.push(path)
+    return
   }
+  const kind = await kindOf(path, search.io)
+  if (kind === undefined) await addMatches(search, path)
+  else if (kind === 'folder') await addFolder(search, path)
+  else if (kind === 'other' && READABLE.test(path))
+    throw new UsageError(`${path}: a pipe or device; to read it, write - < ${path}`)
+  else files.push(path)
+}
+
+/** Files that a pattern names are one set; with `**` each folder is a set, and only files count. */
+async function addMatches(search: Search, pattern: string): Promise<void> {
+  const matches = await matchPattern(pattern, search.io)
+  if (matches.length === 0) throw new UsageError(`${pattern}: no file or folder matches`)
+  const byFolder = pattern.includes('**')
+  for (const { path, kind } of matches) {
+    if (kind === 'folder' || kind === 'folder link') {
+      if (!byFolder) await addFolder(search, path)
+    } else if (kind === 'other' || !READABLE.test(path)) skipFile(search, path, kind)
+    else if (byFolder) addToFolder(search, dirname(path), path)
+    else search.files.push(path)
+  }
+}
+
+/** A folder that is named, and with `below` those in it. */
+async function addFolder(search: Search, path: string): Promise<void> {
+  const { folders, below, empty } = search
+  const folder = dirname(join(path, 'x'))
+  await searchFolder(search, folder)
+  const inside = join(folder, 'x').slice(0, -1)
+  if (![...folders.keys()].some((one) => one === folder || (below && one.startsWith(inside))))
+    empty.push(`${path}: no .json or .yaml file in this folder${below ? ' or below' : ''}`)
+}
+
+async function searchFolder(search: Search, folder: string): Promise<void> {
+  const { io, folders, searched, skipped } = search
+  if (searched.has(folder)) return
+  searched.add(folder)
+  const inner: string[] = []
+  for (const { name, kind } of await failAsUnreadable(folder, io.listFolder(folder))) {
+    const path = join(folder, name)
+    if (kind === 'file' && READABLE.test(name)) addToFolder(search, folder, path)
+    else if (kind === 'file' || kind === 'other') skipFile(search, path, kind)
+    else if (kind === 'folder' && !NOT_SEARCHED.test(name)) inner.push(path)
+    else skipped.notSearched += 1
+  }
+  if (!folders.has(folder)) skipped.emptyFolders += 1
+  if (search.below) for (const path of inner) await searchFolder(search, path)
+}
+
+function addToFolder({ folders }: Search, folder: string, file: string): void {
+  folders.set(folder, (folders.get(folder) ?? new Set()).add(file))
+}
+
+function skipFile({ io, skipped }: Search, path: string, kind: PathKind): void {
+  if (kind === 'other' && READABLE.test(path)) {
+    skipped.pipes += 1
+    io.printError(safeLine(`${path}: a pipe or device, skipped`))
+  } else skipped.others += 1
 }
 
 /** Undefined: nothing has this name, and it is a pattern. */
