@@ -9,34 +9,30 @@ const LIMITS: readonly DueRowField[] = [
   'everyMonths',
   'everyDays',
 ]
-const EVENT: readonly DueRowField[] = ['eventDate']
-const FOREIGN: readonly DueRowField[] = []
 
 /**
- * The fields that another key of a row may mean: those spelt nearly so, else for a limit or an event by another name, such
- * as `everyYears`, those there are. None: a column of other use.
+ * The fields that an unknown key of a row may mean: those spelt nearly like it. Else all limits for a key such as
+ * `everyYears` with an amount, and the event for one such as `eventDay` with a date. None: a column of other use.
  */
 export function findMeantFields(key: string, value: unknown): readonly DueRowField[] {
   const near = findNearFields(key)
   if (near.length > 0) return near
-  if (
-    /^every/i.test(key) &&
-    (typeof value === 'number' || (typeof value === 'string' && /^P?[0-9]/.test(value)))
-  )
-    return LIMITS
-  return /^event/i.test(key) && isDate(value) ? EVENT : FOREIGN
+  const isAmount = typeof value === 'number' || (typeof value === 'string' && /^P?[0-9]/.test(value))
+  if (isAmount && /^every/i.test(key)) return LIMITS
+  return /^event/i.test(key) && isDate(value) ? ['eventDate'] : []
 }
 
-const MAX_KEPT = 1000
-/** Every row of a table has the same keys. */
-const kept = /* @__PURE__ */ new Map<string, readonly DueRowField[]>()
+const MAX_KEY_LENGTH = 40
+const MAX_KEYS_KEPT = 1000
+/** By key: every row of a table has the same keys. */
+const nearFields = /* @__PURE__ */ new Map<string, readonly DueRowField[]>()
 
 function findNearFields(key: string): readonly DueRowField[] {
-  if (key.length > 40) return FOREIGN
-  const known = kept.get(key)
+  if (key.length > MAX_KEY_LENGTH) return []
+  const known = nearFields.get(key)
   if (known !== undefined) return known
-  const near = DUE_ROW_FIELDS.filter((field) => isNear(splitWords(key), splitWords(field)))
-  if (kept.size < MAX_KEPT) kept.set(key, near)
+  const near = DUE_ROW_FIELDS.filter((field) => isMisspelt(splitWords(key), splitWords(field)))
+  if (nearFields.size < MAX_KEYS_KEPT) nearFields.set(key, near)
   return near
 }
 
@@ -47,14 +43,15 @@ function splitWords(name: string): readonly string[] {
     .split(/[\s_-]+/)
 }
 
-/** One slip in the whole name or one in each word: with two in a word, `lastName` would be `lastDate`. */
-function isNear(written: readonly string[], field: readonly string[]): boolean {
+/** One mistake in the whole name or one in each word: with two in a word, `lastName` would be `lastDate`. */
+function isMisspelt(key: readonly string[], field: readonly string[]): boolean {
   return (
-    isOneSlip(written.join(''), field.join('')) ||
-    (written.length === field.length && written.every((word, place) => isOneSlip(word, field[place] ?? '')))
+    isNearly(key.join(''), field.join('')) ||
+    (key.length === field.length && key.every((word, place) => isNearly(word, field[place] ?? '')))
   )
 }
 
-function isOneSlip(written: string, name: string): boolean {
+/** With one mistake at most, and none in three letters. */
+function isNearly(written: string, name: string): boolean {
   return written === name || (Math.max(written.length, name.length) > 3 && countEdits(written, name, 1) <= 1)
 }

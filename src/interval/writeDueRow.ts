@@ -12,9 +12,9 @@ import { requireDueColumns } from './requireDueColumns.js'
  * @param columns - from `createDueColumns`
  * @param index - which row, 0 to `columns.length` − 1
  * @param row - the row's facts; meters 0 to 1,000,000,000 h or 9,000,000 km, periods whole and not negative
- * @returns the names of fields that hold no usable value, and of keys that are not fields but mean one: misspelt, or a limit
- *   or an event by another name, such as `everyYears`. With any of these the row is `cannot tell` where nothing else makes it
- *   due. Other keys, such as a customer's name, pass
+ * @returns the names of fields that hold no usable value, and of keys that are not fields but seem to mean one: a misspelt
+ *   field, or a limit or event that a row does not have, such as `everyYears`. With any of these the row is `cannot tell` where
+ *   nothing else makes it due. Other keys, such as a customer's name, pass
  * @throws TypeError, RangeError when `columns` or `row` are none, or `index` is out of range
  *
  * Source: house rule.

@@ -230,7 +230,7 @@ describe('rows and columns', () => {
     ['EVERY_YEAR', 'P1Y'],
     ['eventDay', '2031-10-05'],
     ['event_on', '2031-10-05'],
-  ])('%s, a limit or an event by another name, is not passed over', (field, value) => {
+  ])('%s, a limit or event that a row does not have, is reported', (field, value) => {
     expect(judgeRow({ ...green, [field]: value })).toEqual([[field], 'cannot tell'])
   })
 
