@@ -285,9 +285,9 @@ describe('a level', () => {
 
 describe('what the old oil shows', () => {
   it.each([
-    'If it holds chips or flakes or pieces, stop: plug in, no refill, machine tagged out.',
+    'If it holds chips or flakes or pieces, stop: put the plug in. Do not refill. Tag the machine out.',
     'If it holds only grey paste or some glitter at a first service, go on.',
-    'If it is milky, go by this order: water settled and drained cold, entry found, flush, new oil.',
+    "If it is milky, let the water settle. Drain it cold. Find where it came in. Flush with the manual's oil: a short run and a full drain. Fill with new oil.",
   ])('is judged at the oil too, without a magnet: %s', (sentence) => {
     expect(textOf('bud-3', (sheet) => sheet, ['transfer-oil-change'])).toContain(sentence)
   })

@@ -186,3 +186,11 @@ describe('the short card', () => {
     expect(() => renderHtml(shortenCard(undefined as never))).toThrow(TypeError)
   })
 })
+
+it('stacks its tables on narrow screens only: paper in a print dialog is as narrow', () => {
+  const widths = [...renderHtml(cardOf(SKARNFELL_PLAN)).matchAll(/@media ([^{]*(?:max|min)-width[^{]*)\{/g)]
+  expect(widths.map(([, query]) => query)).toEqual([
+    'print,(min-width:761px)',
+    'screen and (max-width:760px)',
+  ])
+})

@@ -8,13 +8,13 @@ import type { Action } from '../../src/v1/spec.js'
  * instruction a sentence, imperative, a leading condition with a comma; articles kept, no -ing forms but technical names.
  */
 const VERBS =
-  'Read Put Park Run Stop Set Take Chock Raise Make Lower Keep Turn Clean Crack Let Allow Extract Inspect Remove Record Look Wipe Fit Apply Tighten Wait Pour Measure Add Check Write Do Follow Find Slacken Break Rest Screw Go Put Replace Top Leave Push Carry Send Secure Roll Release'.split(
+  'Read Put Park Run Stop Set Take Chock Raise Make Lower Keep Turn Clean Crack Let Allow Extract Inspect Remove Record Look Wipe Fit Apply Tighten Wait Pour Measure Add Check Write Do Follow Find Slacken Break Rest Screw Go Put Replace Top Leave Push Carry Send Secure Roll Release Drain Flush Fill Tag'.split(
     ' ',
   )
 const CONDITIONS = /^(If|Where|When|Before|After) /
 /** Sentences that give information and no instruction. */
 const INFORMATION =
-  /^(The manual gives|The torque|The quantity|The oil is right|The level is right|The order|A flush is|A leak needs|With its additive)/
+  /^(The manual gives|The torque|The quantity|The oil is right|The level is right|The order|A leak needs|With its additive)/
 const ING_NAMES = /^(opening|O-ring|parking|housing|jacking|nothing)$/i
 
 const PARTS: StepParams = { part: 'lower drain plug', gearcase: 'front differential', instance: 'left' }

@@ -79,7 +79,7 @@ li>.box{margin-top:.2em}
 .blank .line{flex:1;border-bottom:2px solid var(--ink);min-width:60px;height:1.5em}
 .blank .label{font-weight:700}
 .choice{display:inline-flex;gap:5px;align-items:center}
-@media (min-width:761px){
+@media print,(min-width:761px){
 #ready .list:nth-child(4){grid-column:1/-1;display:flex;gap:12px}
 #ready .list:nth-child(4) ul{display:flex;flex-wrap:wrap;gap:0 14px}
 table{overflow-wrap:break-word}
@@ -94,7 +94,7 @@ table{overflow-wrap:break-word}
 .full #tightening td:nth-child(5){width:11%}
 .short .steps{columns:3}
 }
-@media (max-width:760px){
+@media screen and (max-width:760px){
 .sheet{padding:0 14px 20px}
 header{grid-template-columns:1fr}
 h1{font-size:2.1rem}

@@ -163,13 +163,13 @@ export const stepTexts: StepTexts = {
   },
   'inspect the oil': {
     full: () =>
-      "Inspect the old oil in good light. If it holds chips or flakes or pieces, stop: plug in, no refill, machine tagged out. If it holds only grey paste or some glitter at a first service, go on. If it is milky, go by this order: water settled and drained cold, entry found, flush, new oil. A flush is the manual's oil, a short run and a full drain.",
+      "Inspect the old oil in good light. If it holds chips or flakes or pieces, stop: put the plug in. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on. If it is milky, let the water settle. Drain it cold. Find where it came in. Flush with the manual's oil: a short run and a full drain. Fill with new oil.",
     short: () => 'Oil: stop at chips or pieces; if milky, find the water',
     show: () => 'The old oil in the pan, in good light.',
   },
   'inspect the magnet': {
     full: () =>
-      'Inspect the magnet. If it holds chips or flakes or pieces, stop: plug in, no refill, machine tagged out. If it holds only grey paste or some glitter at a first service, go on.',
+      'Inspect the magnet. If it holds chips or flakes or pieces, stop: put the plug in. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.',
     short: () => 'Magnet: stop at chips',
     show: () => 'The magnet, close up.',
   },
