@@ -45,7 +45,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/torque-not-settled': ({ part }) =>
     `${capital(partText(part))}: the torque is stated, but no wrench setting was found. See “${cardWords.sections.tightening}”.`,
   'service/due-open': ({ parts, service, reason }, say) =>
-    `Unknown whether the ${service} is due (${parts.map(partText).join('; ')}). ${say.reason({ code: reason.code, params: { ...reason.params } })}`,
+    `Unknown whether the ${service} is due (${parts.map(partText).join('; ')}). ${say.reason(reason)}`,
   'service/ambient-not-given': ({ part }) =>
     `No ambient temperature given; oil not matched to temperature (${partText(part)}).`,
   'service/no-toolbox': () => 'No toolbox given: wrenches, vessel and pan not checked.',
@@ -61,18 +61,18 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/oil-from-shelf': ({ container, volume }, say) => `${say.quantity(volume)} from the ${container}.`,
   'service/oil-short': ({ oil, volume }, say) => `Not enough ${oil} in stock: ${say.quantity(volume)} short.`,
   'service/oil-does-not-meet': ({ container, oil, reason }, say) =>
-    `The ${container} is not ${oil}. ${say.reason({ code: reason.code, params: { ...reason.params } })}`,
+    `The ${container} is not ${oil}. ${say.reason(reason)}`,
   'service/oil-ask-maker': ({ container, oil, reason }, say) =>
-    `Ask the oil's maker whether the ${container} may replace ${oil}. ${say.reason({ code: reason.code, params: { ...reason.params } })}`,
+    `Ask the oil's maker whether the ${container} may replace ${oil}. ${say.reason(reason)}`,
   'service/no-suitable-oil': ({ part, oil, offered, reasons }, say) =>
     [
       `No suitable oil in stock for the ${partText(part)}: required ${oil}, in stock ${say.list(offered)}.`,
-      ...reasons.map(({ code, params }) => say.reason({ code, params: { ...params } })),
+      ...reasons.map((reason) => say.reason(reason)),
     ].join(' '),
   'service/no-wrench-fits': ({ part, reasons }, say) =>
     [
       `No setting with the wrenches of the toolbox for the ${partText(part)}.`,
-      ...reasons.map(({ code, params }) => say.reason({ code, params: { ...params } })),
+      ...reasons.map((reason) => say.reason(reason)),
     ].join(' '),
   'service/wrench-to-get': ({ from, to, count }, say) =>
     `Get a torque wrench of ${say.quantity({ kind: 'limits', min: String(from.value), max: String(to.value), unit: to.unit })}, for ${say.count(count, 'tightening', 'tightenings')}.`,
@@ -94,7 +94,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/drive-not-stated': ({ part }) =>
     `Tool size not stated (${partText(part)}). Check it before you leave.`,
   'service/vessel-too-coarse': ({ vessel, part, reason }, say) =>
-    `The ${vessel} is not accurate enough for the ${partText(part)}. ${say.reason({ code: reason.code, params: { ...reason.params } })}`,
+    `The ${vessel} is not accurate enough for the ${partText(part)}. ${say.reason(reason)}`,
   'service/no-vessel': ({ part }) => `The toolbox has no measuring jug (${partText(part)}).`,
   'service/pan-too-small': ({ pan, size, volume }, say) =>
     `The ${pan} (${say.quantity(size)}) is too small for the ${say.quantity(volume)} of this visit. Bring a larger one, or empty it between drains.`,
