@@ -90,7 +90,7 @@ function tighteningLines(context: CardContext, tightening: Tightening, from: Jso
   if (tightening.kind === 'turns') {
     const { maxTorque } = tightening
     if (maxTorque !== undefined)
-      notes.push(labelled(labels.most, valueLine(context, maxTorque, `${from}/maxTorque`)))
+      notes.push(labelled(labels.maximum, valueLine(context, maxTorque, `${from}/maxTorque`)))
     return bare(joined([turnsLine(context, tightening, from), ownWords(labels.turnsPast)], ' '), notes)
   }
   const { torque, stages = [], thenAngle } = tightening

@@ -112,6 +112,6 @@ export interface CardWords {
 
 type CardLabel =
   | EachOf<'about additive ambient before buy candidates caution consumables decides distance each edition'>
-  | EachOf<'findings fromPour hours houseEstimate machine market modelYear most mustHold otherServices nothingMissing'>
+  | EachOf<'findings fromPour hours houseEstimate machine market maximum modelYear mustHold otherServices nothingMissing'>
   | EachOf<'noService oil opened or overdueAfter page pan permitted revision seals serial sheet take'>
   | EachOf<'thenAngle thenStage thread today tools turnsPast untilDry use usedOil variant workingTime'>

@@ -53,7 +53,7 @@ export function collectFigures(
     const fill = `/gearcases/${findOilOwner(sheet, gearcase)}/oilSpace/fill`
     const refill = `${fill}/drainAndRefill`
     const kind = findLeafType(splitPointer(refill) ?? [])?.kind
-    // the most that may run out where the refill is not stated
+    // Where the refill is not stated, the dry fill is the maximum that may run out.
     if (kind && resolveLeaf(sheet, identity, kind, refill).kind !== 'stated') ask(`${fill}/dryFill`)
   }
   for (const step of procedure.steps) {

@@ -20,8 +20,8 @@ interface PanPlan {
 
 /**
  * Adds up what runs out over the whole visit and looks for a pan that holds it; the same oil has to be taken away
- * afterwards. What is drained is assumed to be what the manual refills, the most that can be known beforehand; where only a
- * dry fill is stated, it is the most that can run out.
+ * afterwards. What is drained is assumed to be the stated refill; where only a dry fill is stated, that is the maximum
+ * that can run out.
  */
 export function planPan(
   visit: VisitContext,
