@@ -61,8 +61,8 @@ export interface PlannedVisit {
 /**
  * The service card of one visit, for printing and reading: which machine and variant, what is due and by what, the
  * figures, what to prepare, the steps, and what is missing. Every figure has a pointer to the place in the plan
- * that it came from (`/findings/0`: in the findings next to it); empty sections are omitted. It is data: {@link renderHtml}, {@link renderMarkdown} and
- * {@link renderText} write it out.
+ * that it came from (`/findings/0`: in the findings next to it); empty sections are omitted. It is data:
+ * {@link renderHtml}, {@link renderMarkdown} and {@link renderText} write it out.
  *
  * @param planned - what `planVisit` gives: the plan with the findings about its documents, which are on the card too
  * @param catalogue - the language of every word on the card; import it from `/v1/message/en`

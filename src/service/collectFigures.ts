@@ -127,7 +127,10 @@ const SAME_SYSTEM: { readonly [U in Unit]?: Unit } = {
   'lbf.in': 'lbf.ft',
 }
 
-/** A leaf's first printed figure in the units that the manual does not print, limits rounded inward, so that every reader finds a usual unit. */
+/**
+ * A leaf's first printed figure in the units that the manual does not print, so that every reader finds a usual one;
+ * limits are rounded inward.
+ */
 function computeOtherUnits(resolved: Resolved<Leaf>): readonly PrintedValue[] {
   if (resolved.kind !== 'stated') return []
   const leaf: Leaf = resolved.value

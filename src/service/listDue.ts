@@ -35,8 +35,8 @@ export type ListedDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
  * @param facts - sheet, log and today
  * @param options - as `computeDue` requires them; none has a default
  * @returns one line for each service, gearcase and instance, in the order of the sheet
- * @throws TypeError where an argument is not an object, has an unknown key, or its sheet or log was not parsed; RangeError where `today` is no
- *   date, or an option is out of its range
+ * @throws TypeError where an argument is not an object, has an unknown key, or its sheet or log was not parsed;
+ *   RangeError where `today` is no date, or an option is out of its range
  *
  * Source: house rule; the verdicts are those of the interval room.
  * @example

@@ -4,9 +4,9 @@ import type { PartName } from './names.js'
 import type { PlannedDue, PlannedFigure, PlannedMachine, PlannedMissing, PlannedWait } from './visitPlan.js'
 
 /**
- * Lists every fact that the documents do not give and what stays open for it, each once: the variant, figures that the manual
- * does not state or that depend on an unknown fact, stated torques without a setting, services that cannot be judged, times that cannot be calculated. What
- * leaves one service open on several parts is one fact.
+ * Lists every fact that the documents do not give and what stays open for it, each once: the variant, figures that the
+ * manual does not state or that depend on an unknown fact, stated torques without a setting, services that cannot be
+ * judged, times that cannot be calculated. What leaves one service open on several parts is one fact.
  */
 export function listMissing(
   { variant }: PlannedMachine,

@@ -51,7 +51,7 @@ export function planSteps(
   const steps = procedure.steps.map((step, place): PlannedStep => {
     const { id, do: action, on, at, note, values = {} } = step
     const row = ACTIONS[action]
-    // The oil is hot again after each run, and at each gearcase somebody may have gone away in between.
+    // The oil is hot again after each run, and the work may be interrupted between two gearcases.
     if (row.changes.includes('oil warm') || row.changes.includes('oil runs through'))
       for (const key of said) if (key.startsWith(`${HOT_OIL} `)) said.delete(key)
     const onlyIf =

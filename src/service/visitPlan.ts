@@ -255,7 +255,7 @@ export interface PlannedUsedOil {
   readonly reasons: readonly Reason[]
 }
 
-/** A fact that the documents do not give, and what stays open without it; `not settled`: stated, and nothing here does it. */
+/** A fact that the documents do not give, and what stays open without it; `not settled`: a stated torque without a setting. */
 export interface PlannedMissing {
   readonly kind: 'not stated' | 'cannot tell' | 'not kept' | 'not settled'
   /** Absent where it concerns the whole visit, or several parts, which the reason names. */

@@ -171,7 +171,7 @@ describe('the last look, guards and what is secured', () => {
     return codesOf({ ...procedure, steps }, sheet)
   }
 
-  test('a writer who forgets is told: guard off, chocks in place, PTO on, loader up, no look after the run', () => {
+  test('each has a finding: guard off, chocks in place, PTO on, loader up, no look after the run', () => {
     const sheet = guarded('moving parts', 'from the ground')
     const last = build(sheet, ['change']).steps.findLastIndex((step) => step.do === 'check for leaks')
     expect(without(sheet, (step) => step.do === 'refit shield')).toContain('procedure/guard-off')
