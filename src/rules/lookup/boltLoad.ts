@@ -1,5 +1,6 @@
 import { parseThread } from '../../thread/index.js'
 import { clampLoad } from '../../torque/index.js'
+import { fasteningOf } from './fasteningOf.js'
 import type { SheetIndex } from './indexSheet.js'
 
 /**
@@ -7,8 +8,9 @@ import type { SheetIndex } from './indexSheet.js'
  * limits (the minimum, where there is none), first printed figure; undefined where class, thread or figure is unknown.
  */
 export function boltLoad({ tightening, on }: SheetIndex['tightenings'][number]) {
-  if (tightening.kind !== 'torque' || on.kind === 'opening') return undefined
-  const { thread: designation, propertyClass } = on.kind === 'cover' ? on.part.bolts : on.part.fasteners
+  const { fastening } = fasteningOf(on)
+  if (tightening.kind !== 'torque' || 'uses' in fastening) return undefined
+  const { thread: designation, propertyClass } = fastening
   const { torque } = tightening
   const figure = torque.kind === 'limits' ? (torque.max ?? torque.min) : torque.value
   if (designation === undefined || propertyClass === undefined || figure === undefined) return undefined

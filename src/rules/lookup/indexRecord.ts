@@ -9,6 +9,7 @@ import {
   type ServiceRecord,
   type Tightening,
 } from '../../spec/index.js'
+import { fasteningOf } from './fasteningOf.js'
 import type { SheetIndex } from './indexSheet.js'
 import { lazily } from './lazily.js'
 import { lookUp } from './lookUp.js'
@@ -61,7 +62,7 @@ export function indexRecord(
       tighteningsDone(record).flatMap(({ path, done }): readonly RecordedTighteningAt[] => {
         const part = sheet.parts.find((one) => one.path === done.on)
         if (part === undefined) return []
-        const leafPath = `${part.path}${{ opening: '', cover: '/bolts', shield: '/fasteners' }[part.kind]}/tightening`
+        const leafPath = `${fasteningOf(part).path}/tightening`
         if (readPointer(sheet.document, leafPath) === undefined) return []
         const leaf = resolveLeaf(sheet.document, identity, 'tightening', leafPath)
         return [{ path, done, part: part.name, ...(leaf.kind === 'stated' ? { required: leaf.value } : {}) }]

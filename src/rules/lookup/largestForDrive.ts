@@ -1,4 +1,5 @@
 import type { Drive } from '../../spec/index.js'
+import { fasteningOf } from './fasteningOf.js'
 import type { PartAt } from './sheetParts.js'
 
 /** N·m per cubed millimetre across flats. An ordinary plug has a tenth of it, a strong bolt two thirds. */
@@ -7,11 +8,11 @@ const EXTERNAL_PLUG = 0.025
 const EXTERNAL_BOLT = 0.04
 
 /** The largest torque that a part without a stated thread plausibly gets by the size of its hexagon, in N·m, and that size. */
-export function largestForDrive({ kind, part }: PartAt) {
-  const { thread, drive } = 'uses' in part ? part : 'bolts' in part ? part.bolts : part.fasteners
+export function largestForDrive(on: PartAt) {
+  const { thread, drive } = fasteningOf(on).fastening
   const width = driveMillimetres(drive.size)
   if (thread !== undefined || width === undefined) return undefined
-  const factor = factorOf(drive, kind)
+  const factor = factorOf(drive, on.kind)
   return factor === undefined ? undefined : { limit: factor * width ** 3, size: drive.size ?? '' }
 }
 

@@ -1,3 +1,4 @@
+import { fasteningOf } from '../lookup/fasteningOf.js'
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
@@ -23,15 +24,9 @@ export const rule = ruleAbout('spec-sheet', 'toolbox')(
             ...sizesOf('/adaptors', document.adaptors ?? {}, 'from', 'to'),
             ...sizesOf('/sockets', document.sockets, 'size', 'drive'),
           ]
-        : (sheet?.parts ?? []).flatMap(({ path, part }) => {
-            const [at, { drive }] =
-              'uses' in part
-                ? (['', part] as const)
-                : 'bolts' in part
-                  ? (['/bolts', part.bolts] as const)
-                  : (['/fasteners', part.fasteners] as const)
-            return sizesOf(`${path}${at}`, { drive }, 'size')
-          })
+        : (sheet?.parts ?? [])
+            .map(fasteningOf)
+            .flatMap(({ path, fastening: { drive } }) => sizesOf(path, { drive }, 'size'))
     return sizes.flatMap(({ path, size }) => {
       const [, number, unit = ''] = WRITTEN.exec(size) ?? []
       const meant = number === undefined ? size : `${number} ${/^mm$/i.test(unit) ? 'mm' : 'in'}`

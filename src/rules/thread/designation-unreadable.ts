@@ -1,4 +1,5 @@
 import { parseThread } from '../../thread/index.js'
+import { fasteningOf } from '../lookup/fasteningOf.js'
 import { partRule } from '../ruleMakers.js'
 
 /**
@@ -13,16 +14,12 @@ import { partRule } from '../ruleMakers.js'
  * House rule.
  */
 export const rule = partRule('thread/designation-unreadable', 'warning', (at) => {
-  const [holder, { thread }] =
-    at.kind === 'opening'
-      ? ['', at.part]
-      : at.kind === 'cover'
-        ? ['/bolts', at.part.bolts]
-        : ['/fasteners', at.part.fasteners]
+  const { path, fastening } = fasteningOf(at)
+  const { thread } = fastening
   const read = thread === undefined ? undefined : parseThread(thread)
   if (thread === undefined || read === undefined || read.ok) return []
   const [why] = read.findings
   const because = why === undefined ? null : { code: why.code, params: why.params }
   const params = { thread: thread.slice(0, 64), part: at.name, because }
-  return [{ path: `${at.path}${holder}/thread`, params }]
+  return [{ path: `${path}/thread`, params }]
 })

@@ -1,3 +1,4 @@
+import { fasteningOf } from '../lookup/fasteningOf.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
@@ -14,11 +15,11 @@ import { sheetRule } from '../ruleMakers.js'
  */
 export const rule = sheetRule('torque/unknown-class', 'warning', ({ sheet }) =>
   sheet.parts.flatMap((on) => {
-    if (on.kind === 'opening') return []
-    const [key, { propertyClass }] =
-      on.kind === 'cover' ? (['bolts', on.part.bolts] as const) : (['fasteners', on.part.fasteners] as const)
+    const { path: holder, fastening } = fasteningOf(on)
+    if ('uses' in fastening) return []
+    const { propertyClass } = fastening
     if (propertyClass === undefined || isClass(propertyClass)) return []
-    const path = `${on.path}/${key}/propertyClass`
+    const path = `${holder}/propertyClass`
     const point = propertyClass.replace(',', '.')
     const meant = isClass(point) ? point : undefined
     const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
