@@ -24,7 +24,7 @@ type Torque = Amount<TorqueUnit>
 type TwoPrinted = { readonly first: PrintedValue; readonly second: PrintedValue }
 /** A reason of another room, as params carry it. */
 type Because = { readonly code: string; readonly params: Params }
-/** A name that nothing has: the first of those that exist, how many more there are, and the likely one. */
+/** A name that does not exist: the first of those that do, how many more there are, and the likely one. */
 type WrongName = {
   readonly id: string
   readonly known: readonly string[]

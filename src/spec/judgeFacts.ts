@@ -108,7 +108,7 @@ function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | 
 }
 
 function isNumberText(text: string): boolean {
-  return /^[0-9]+$/.test(text) && !text.endsWith('\n')
+  return /^[0-9]+$/.test(text)
 }
 
 const answer = <Code extends keyof SpecCodes>(

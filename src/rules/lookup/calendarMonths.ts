@@ -1,6 +1,6 @@
 const HOURS_PER_MONTH = [720, 730, 730.5, 732, 744]
 const MONTHS = [1, 2, 3, 4, 6, 9, 12, 18, 24, 36, 48, 60]
 
-/** The months that hours are, where somebody turned months of the calendar into hours; the smallest count that fits. */
+/** How many months of the calendar were turned into these hours, the smallest count that fits; undefined where none does. */
 export const calendarMonths = (hours: number): number | undefined =>
   MONTHS.find((count) => HOURS_PER_MONTH.some((month) => hours === count * month))

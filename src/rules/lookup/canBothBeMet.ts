@@ -3,7 +3,7 @@ import type { Condition, SpecSheet } from '../../spec/index.js'
 /**
  * Whether one machine of this sheet could meet both conditions, for rules against two answers at once. A
  * variant that both permit brings its own condition along: an override for serials of the short bed and one
- * for the long bed never meet. Where serials are written in ways that cannot be compared, it can.
+ * for the long bed never meet. Serials that cannot be compared exclude nothing.
  */
 export function canBothBeMet(sheet: SpecSheet, first: Condition, second: Condition): boolean {
   const variants = Object.entries(sheet.machine.variants).filter(
