@@ -50,7 +50,7 @@ describe('reading', () => {
     '/constructor',
     '/__proto__',
     '/foo/map',
-  ])('nothing stands at %j', (pointer) => {
+  ])('nothing is at %j', (pointer) => {
     expect(readPointer(example, pointer)).toBe(undefined)
   })
 
@@ -196,7 +196,7 @@ describe('patching', () => {
     expect(patch({ op: 10n, path: '/b' })).toThrow(/'op' must be add, .* got bigint$/)
   })
 
-  test('a place or a value deeper than any document is told', () => {
+  test('a place or a value deeper than any document is reported', () => {
     const nest = (levels: number): unknown => Array.from({ length: levels }).reduce((inner) => [inner], 1)
     const test32 = { op: 'test', path: '', value: nest(32) } as const
     expect(applyPatch(nest(32), [test32])).toEqual(nest(32))

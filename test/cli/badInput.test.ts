@@ -93,7 +93,7 @@ describe('wrong documents: findings with place and cure, nothing half written', 
     ['another version', withSheet(sheet.replace('"1.0"', '"7.3"')), 'spec/wrong-version', '/version'],
     ['NaN', withSheet(sheet.replace('"wheels": 2', '"wheels": NaN')), 'spec/not-json', ''],
     [
-      'a number where a figure is wanted',
+      'a number where a figure is expected',
       withSheet(sheet.replace('"value": "30"', '"value": 30')),
       'spec/figure-without-quotes',
       '',
@@ -172,7 +172,7 @@ describe('wrong documents: findings with place and cure, nothing half written', 
     expect(bomb.out).toContain('spec/not-yaml')
   })
 
-  it('an unknown variant in the log is told, with those that there are', async () => {
+  it('an unknown variant in the log is reported, with those that exist', async () => {
     const text = log.replace('"modelYear": 2021', '"variant": "wide"')
     const { code, out } = await run(['plan', 'set'], withLog(text))
     expect(code).toBe(1)

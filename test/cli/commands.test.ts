@@ -39,7 +39,7 @@ describe('due', () => {
     ).toEqual(Array(6).fill('cannot tell'))
   })
 
-  it('takes the kind of use from the log, unless told', async () => {
+  it('takes the kind of use from the log, unless an option gives it', async () => {
     const severe = readFileSync(`${TIND}/log.json`, 'utf8').replace('"use": "normal"', '"use": "severe"')
     const files = { 'set/log.json': severe, 'set/sheet.json': readFileSync(`${TIND}/sheet.json`, 'utf8') }
     const first = async (words: readonly string[]) => {

@@ -59,7 +59,7 @@ describe('--format: each command prints what it can, and refuses the rest', () =
     else if (format === 'vtt') expect(out).toMatch(/^WEBVTT/)
   })
 
-  it('a format that nobody knows is refused by all', async () => {
+  it('an unknown format is refused by all', async () => {
     expect(await run(['check', TIND, '--format', 'xml'])).toMatchObject({ code: 2 })
   })
 })
@@ -167,7 +167,7 @@ describe('words from documents', () => {
 })
 
 describe('faults', () => {
-  it('of this program are told as such, without a stack trace', async () => {
+  it('of this program are reported as such, without a stack trace', async () => {
     for (const thrown of [new Error('a bug\u001b[2J'), 'no error at all']) {
       const io = memoryIo()
       const kindOf = async () => 'file' as const

@@ -238,7 +238,7 @@ describe('addReadings', () => {
     expect(log).toEqual(before)
   })
 
-  it('a meter that is left out is told on the command line', async () => {
+  it('a meter that is left out is reported on the command line', async () => {
     const files = {
       'log.json': JSON.stringify({ ...log, meters: noHours }),
       'answer.json': JSON.stringify(equipment({ SerialNumber: SERIAL }, [[NEW_DAY, 513]])),

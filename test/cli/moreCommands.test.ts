@@ -16,7 +16,7 @@ async function run(words: readonly string[], files: Readonly<Record<string, stri
 }
 
 describe('kits', () => {
-  it('a service that one machine has not is told, and the exit code says so', async () => {
+  it('a service that one machine does not have is reported, also by the exit code', async () => {
     const { code, err, out } = await run([
       'kits',
       TIND,
@@ -31,7 +31,7 @@ describe('kits', () => {
     expect((await run(['kits', TIND, ...VISIT, '--service', 'nothing', '--format', 'json'])).code).toBe(1)
   })
 
-  it('two toolboxes or stocks are no set: nobody guesses which', async () => {
+  it('two toolboxes or stocks are no set: which is meant is not guessed', async () => {
     for (const kind of ['toolbox', 'stock']) {
       const files = [
         `${TIND}/sheet.json`,
@@ -198,7 +198,7 @@ describe('repair', () => {
     expect((await run(['repair', 'a.json'], { 'a.json': '{' })).code).toBe(1)
   })
 
-  it('tells what no mend cures, by the name of the file', async () => {
+  it('reports what no change cures, by the name of the file', async () => {
     const procedure = JSON.parse(text('tind-4/procedure'))
     const files = {
       'set/procedure.json': JSON.stringify({ ...procedure, services: ['nothing'] }),

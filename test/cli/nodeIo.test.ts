@@ -31,7 +31,7 @@ describe('files', () => {
     expect(await readFile(at('file'), 'utf8')).toBe('kept')
   })
 
-  it('folders are told from files, and listed in order', async () => {
+  it('folders differ from files, and are listed in order', async () => {
     await mkdir(at('set'))
     for (const name of ['b.json', 'a.yaml', 'C.json']) await writeFile(at('set', name), '{}')
     expect(await io.kindOf(at('set'))).toBe('folder')
@@ -90,7 +90,7 @@ describe('commands over real files', () => {
   }
   const visit = ['--today', '2023-10-06', '--ambient', '6degC']
 
-  it('writes the cards where it is told to', async () => {
+  it('writes the cards into the folder that is named', async () => {
     expect(await run('card', 'examples/tind-4', ...visit, '--out', at('cards'))).toMatchObject({ code: 0 })
     expect(await readdir(at('cards'))).toHaveLength(4)
   })

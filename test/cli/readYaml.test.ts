@@ -38,7 +38,7 @@ describe('YAML becomes plain data', () => {
   })
 })
 
-describe('a key that stands twice is a finding with its place', () => {
+describe('a key that appears twice is a finding with its place', () => {
   it.each([
     ['at the top', 'a: 1\na: 2\n', ['/a']],
     ['within an object', 'x:\n  y:\n    a: 1\n    a: 2\n', ['/x/y/a']],

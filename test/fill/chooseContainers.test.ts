@@ -295,7 +295,7 @@ describe('amounts that no shelf has', () => {
     }
   })
 
-  it('ten thousand of many near sizes are searched up to a limit, which is told', () => {
+  it('ten thousand of many near sizes are searched up to a limit, which is reported', () => {
     const many = Object.fromEntries(
       Array.from({ length: 40 }, (_none, place) => [
         `size-${place}`,

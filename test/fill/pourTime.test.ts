@@ -47,7 +47,7 @@ const relative = (first: number, second: number) => Math.abs(first / second - 1)
 describe('published flow', () => {
   const book = BOOK_GRAVITY / 9.80665
   const { viscosity, boreMm, diameterMm, lengthM, depthM } = WHITE_6_27
-  // the funnel stands at Z0 once the hose is full: Z0·π·D²/4 and the hose's own π·d²/4·L
+  // the level in the funnel is Z0 once the hose is full: Z0·π·D²/4 and the hose's own π·d²/4·L
   const volume = (Math.PI / 4) * (depthM * diameterMm ** 2 + lengthM * boreMm ** 2) * 1000 * 1e-3
 
   it('White 6.27: the funnel empties in (1/C)·ln(1 + Z0/h)', () => {

@@ -182,7 +182,7 @@ describe('meters', () => {
     newReading: 5,
   } as const
 
-  test('through a swap the due point is told as the new display shows it', () => {
+  test('through a swap the due point is given as the new display shows it', () => {
     const verdict = judge(
       { repeat: stated({ hours: '100' }) },
       { hours: [['2031-03-01', 45]], records: [{ date: '2031-01-01', hours: 780 }], events: [SWAP] },
@@ -501,7 +501,7 @@ describe('what the sheet does not say', () => {
     ])
   })
 
-  test('a limit of zero and a due date past the calendar cannot be told', () => {
+  test('a limit of zero and a due date past the calendar are `cannot tell`', () => {
     expect(codes(judge({ repeat: stated({ hours: '0' }) }, parts, '2031-03-12').missing)).toEqual([
       'interval/limit-not-above-zero',
     ])

@@ -204,7 +204,7 @@ describe('laws', () => {
     })
   })
 
-  test('a second reckoning, point by point, agrees for every policy', () => {
+  test('a second calculation, point by point, agrees for every policy', () => {
     law(
       200,
       history,

@@ -147,7 +147,7 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
 })
 
 describe('rows and columns', () => {
-  test('unusable fields are named, and their limit cannot be told', () => {
+  test('unusable fields are named, and their limit is `cannot tell`', () => {
     const one = createDueColumns(1)
     const judge = (row: DueRow) => {
       const unusable = writeDueRow(one, 0, row)

@@ -19,7 +19,7 @@ const entry = (
 })
 
 describe('listDueByDay', () => {
-  test('now, later by day, and what nobody can tell', () => {
+  test('now, later by day, and what is not known', () => {
     const list = listDueByDay([
       entry('two', 'south hut', 'due soon', '2031-03-02'),
       entry('five', 'north hut', 'overdue', '2031-01-01'),
@@ -39,7 +39,7 @@ describe('listDueByDay', () => {
     expect(names(list.cannotTell)).toEqual([['north hut', ['four']]])
   })
 
-  test('every entry stands in exactly one place, in whatever order they came', () => {
+  test('every entry is in exactly one place, in whatever order they came', () => {
     const any = fc.record({
       machine: fc.string({ maxLength: 3 }),
       place: fc.string({ maxLength: 2 }),

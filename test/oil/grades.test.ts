@@ -62,7 +62,7 @@ describe('gradeBand against the published tables', () => {
     expect(isWithinGrade(mm2(Number(max) * 1.000001), band)).toBe(false)
   })
 
-  it('rows that nobody read say so', () => {
+  it('rows that were not read say so', () => {
     expect(gradeBand({ system: 'SAE J300', grade: '12', edition: 'since 2013' })).toMatchObject({
       read: 'from memory',
     })

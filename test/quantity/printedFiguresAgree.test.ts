@@ -50,7 +50,7 @@ describe('printed figures that can both be true', () => {
   })
 
   it('counts a fraction by its own denominator', () => {
-    // 7 1/2 lbf·ft stands for 7.25 … 7.75, the figure 7.5 for 7.45 … 7.55; 10 N·m for 7.007 … 7.744 lbf·ft,
+    // 7 1/2 lbf·ft means 7.25 … 7.75, the figure 7.5 for 7.45 … 7.55; 10 N·m for 7.007 … 7.744 lbf·ft,
     // and 10.4 N·m for 7.634 … 7.708
     expect(printedFiguresAgree(nominal('10.4', 'N.m'), nominal('7.5', 'lbf.ft', '7 1/2')).verdict).toBe(
       'agree',
@@ -83,7 +83,7 @@ describe('printed figures that can both be true', () => {
     expect(
       printedFiguresAgree(limits('30.00', undefined, 'N.m'), limits('24', undefined, 'lbf.ft')).verdict,
     ).not.toBe('agree')
-    // 22 stands for 21.5 … 22.5; 22.5 lies inside it, 22.6 is a whole tenth further in, which is one digit too far
+    // 22 means 21.5 … 22.5; 22.5 lies inside it, 22.6 is a whole tenth further in, which is one digit too far
     expect(
       printedFiguresAgree(limits('22', undefined, 'N.m'), limits('22.5', undefined, 'N.m')).verdict,
     ).toBe('agree')
@@ -148,7 +148,7 @@ describe('slips by a known ratio', () => {
   })
 
   it('are not looked for between units that cannot have them', () => {
-    // 12 m and 1 m differ by 12, but nobody took feet for inches there
+    // 12 m and 1 m differ by 12, but feet were not taken for inches there
     expect(printedFiguresAgree(nominal('12', 'm'), nominal('1', 'm')).verdict).toBe('differ')
     expect(printedFiguresAgree(nominal('12', 'N.m'), nominal('1', 'N.m')).verdict).toBe('differ')
     expect(printedFiguresAgree(nominal('1.2', 'L'), nominal('1000', 'mL')).verdict).toBe('differ')

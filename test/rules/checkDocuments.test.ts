@@ -195,7 +195,7 @@ describe('the runner', () => {
     ['record/date-in-the-future.json', '2024-01-06', '2024-01-05'],
     ['toolbox/calibration-in-the-future.json', '2023-10-07', '2023-10-06'],
   ])(
-    '%s: judged against the calendar only when told what day it is, and fine on the day itself',
+    '%s: judged against the calendar only where today is given, and fine on the day itself',
     (name, day, before) => {
       const vector = readVectors().find(({ file }) => file === name)
       if (vector === undefined) throw new Error(`the vector ${name} is gone`)

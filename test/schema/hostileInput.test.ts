@@ -121,22 +121,19 @@ describe('data that is not plain', () => {
 })
 
 describe('names of built-ins', () => {
-  test.each(['__proto__', 'constructor', 'prototype'])(
-    'the key %s is a finding wherever it stands',
-    (key) => {
-      const text = JSON.stringify(stock())
-      const placed = [
-        [text.replace('"containers":{', `"containers":{"${key}":{},`), `/containers/${key}`],
-        [text.replace('{', `{"${key}":{"polluted":true},`), `/${key}`],
-        [text.replace('"oil":{', `"oil":{"${key}":1,`), `/containers/fjellgir-1l/oil/${key}`],
-      ] as const
-      for (const [bad, path] of placed)
-        expect(parseDocumentText('any', bad).findings.map((finding) => [finding.code, finding.path])).toEqual(
-          [['spec/forbidden-key', path]],
-        )
-      expect(({} as Record<string, unknown>)['polluted']).toBe(undefined)
-    },
-  )
+  test.each(['__proto__', 'constructor', 'prototype'])('the key %s is a finding wherever it is', (key) => {
+    const text = JSON.stringify(stock())
+    const placed = [
+      [text.replace('"containers":{', `"containers":{"${key}":{},`), `/containers/${key}`],
+      [text.replace('{', `{"${key}":{"polluted":true},`), `/${key}`],
+      [text.replace('"oil":{', `"oil":{"${key}":1,`), `/containers/fjellgir-1l/oil/${key}`],
+    ] as const
+    for (const [bad, path] of placed)
+      expect(parseDocumentText('any', bad).findings.map((finding) => [finding.code, finding.path])).toEqual([
+        ['spec/forbidden-key', path],
+      ])
+    expect(({} as Record<string, unknown>)['polluted']).toBe(undefined)
+  })
 
   test('names of methods are unknown keys like any other', () => {
     for (const key of ['toString', 'hasOwnProperty', 'valueOf'])

@@ -126,7 +126,7 @@ describe('the head of a document', () => {
     })
   })
 
-  test('a repeated key is a finding of the document that it stands in', () => {
+  test('a repeated key is a finding of the document that it is in', () => {
     const text = JSON.stringify(readFixture('full.stock.json')).replace('{', '{"name":"first",')
     expect(parseDocumentText('stock', text, { name: 'shelf.json' })).toEqual({
       ok: false,

@@ -104,7 +104,7 @@ describe('repeated keys', () => {
     expect(findings.map((finding) => finding.code)).toContain('spec/empty-text')
   })
 
-  test('law: as many as a key stands too often, counted on a model', () => {
+  test('law: as many as a key is repeated, counted on a model', () => {
     // A model of a text that may repeat keys: objects as lists of pairs.
     type Model = number | readonly Model[] | { readonly pairs: readonly (readonly [string, Model])[] }
     const key = fc.constantFrom('a', 'b', 'a/b', '~', '"', '\\', 'é', '')

@@ -219,7 +219,7 @@ describe('matchStockSeals', () => {
     })
   })
 
-  it('one package of sealant serves all threads, and what nobody stated has no line', () => {
+  it('one package of sealant serves all threads, and what is not stated has no line', () => {
     const tasks = need(sealant, sealant, { kind: 'not stated' })
     expect(matchStockSeals(tasks, {})).toMatchObject([{ needed: 1, buy: 1 }])
     expect(matchStockSeals(tasks, { tube: shelf(1, { ...sealant, product: 'SKARN  seal' }) })).toMatchObject([

@@ -42,7 +42,7 @@ describe('findLeaves', () => {
     })
   })
 
-  test.each(sheets)('law: each leaf of %s stands where it says and resolves', (_file, sheet) => {
+  test.each(sheets)('law: each leaf of %s is where its path says and resolves', (_file, sheet) => {
     const leaves = findLeaves(sheet)
     expect(leaves.length).toBeGreaterThan(8)
     for (const { kind, path, leaf, replaces } of leaves) {
@@ -165,7 +165,7 @@ describe('diffSheets', () => {
     })
   })
 
-  test('what is no sheet, or goes deeper than any, is told by its argument', () => {
+  test('what is no sheet, or goes deeper than any, is refused by its argument', () => {
     const [sheet] = sheets.map(([, one]) => one)
     const ring: Record<string, unknown> = {}
     ring['one'] = ring['other'] = ring

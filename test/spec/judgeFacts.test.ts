@@ -43,7 +43,7 @@ describe('model years: both ends belong to the range', () => {
   ])('%i', (modelYear, expected) => {
     expect(answer({ modelYears: { from: 2019, to: 2021 } }, { modelYear })).toBe(expected)
   })
-  test('open ends, and a year that nobody gave', () => {
+  test('open ends, and a year that is not given', () => {
     expect(answer({ modelYears: { from: 2019 } }, { modelYear: 9999 })).toBe('yes')
     expect(answer({ modelYears: { to: 2019 } }, { modelYear: 1901 })).toBe('yes')
     expect(judge({ modelYears: { from: 2019 } }, {})).toEqual({
@@ -64,7 +64,7 @@ describe('serial numbers: a prefix and a number of fixed width', () => {
     ['KA004600', 'no'],
     // Another prefix of the same build is another machine.
     ['KB004550', 'no'],
-    // Any other build cannot be told.
+    // Any other form is `cannot tell`.
     ['KA4550', 'cannot tell'],
     ['KA0004550', 'cannot tell'],
     ['KA00455X', 'cannot tell'],
@@ -101,7 +101,7 @@ describe('serial numbers: a prefix and a number of fixed width', () => {
   })
 })
 
-test('markets match exactly; other capitals cannot be told', () => {
+test('markets match exactly; other capitals are `cannot tell`', () => {
   expect(answer({ market: ['NO', 'SE'] }, { market: 'SE' })).toBe('yes')
   expect(answer({ market: ['NO', 'SE'] }, { market: 'FI' })).toBe('no')
   expect(judge({ market: ['NO'] }, { market: 'no' })).toMatchObject({

@@ -155,7 +155,7 @@ describe('cannot tell', () => {
     }
   })
 
-  test('a log that contradicts the sheet leaves what hangs on the variant open, and nothing else', () => {
+  test('a log that contradicts the sheet leaves what depends on the variant open, and nothing else', () => {
     const contradicted = { variant: 'limited', market: 'NO', modelYear: 2028 }
     expect(resolveLeaf(cover, contradicted, 'value', refill)).toMatchObject({
       kind: 'cannot tell',

@@ -151,7 +151,7 @@ describe('misuse by the programmer throws, and says what must be', () => {
     )
   })
 
-  it('options and numbers, with the range told', () => {
+  it('options and numbers, with their range', () => {
     for (const tolerancePercent of [0, -1, 100, Number.NaN, '10'])
       misuse(() => checkWrench(wrench, band, { ...BY_2017, tolerancePercent: call(tolerancePercent) }))
     for (const angle of [-1, 181, Number.NaN]) {

@@ -129,7 +129,7 @@ describe('checkWrench: which mark', () => {
   })
 
   it('stays on the scale in the sheet’s unit whenever one of its marks lies in the band', () => {
-    // 77 N·m = 56.7920727 lbf·ft is 0.21 nearer to the nominal than 57 lbf·ft; nobody converts for that
+    // 77 N·m = 56.7920727 lbf·ft is 0.21 nearer to the nominal than 57 lbf·ft; not worth a conversion
     const scales = [
       { unit: 'lbf.ft', lowest: 20, highest: 150, graduation: 1 },
       { unit: 'N.m', lowest: 27, highest: 200, graduation: 1 },
@@ -212,7 +212,7 @@ describe('checkWrench: ends of the range, at, just below and just above', () => 
     }
   })
 
-  it('each scale tells its own refusal', () => {
+  it('each scale gives its own refusal', () => {
     const scales = [
       { unit: 'N.m', lowest: 10, highest: 50, graduation: 1 },
       { unit: 'lbf.ft', lowest: 50, highest: 100, graduation: 1 },
@@ -408,7 +408,7 @@ describe('checkWrench: what the manual does not say', () => {
 })
 
 describe('checkWrench: stages, angle, adaptor', () => {
-  it('the worst stage decides, and its reasons are told', () => {
+  it('the worst stage decides, and its reasons are given', () => {
     const staged = torque(
       { kind: 'limits', min: '80', max: '90', unit: 'N.m' },
       {
@@ -475,7 +475,7 @@ describe('checkWrench: stages, angle, adaptor', () => {
     expect(reasons.map(({ code }) => code)).toContain('torque/adaptor-changes-setting')
   })
 
-  it('square to the handle it corrects nothing; without a lever length nobody can tell', () => {
+  it('square to the handle it corrects nothing; without a lever length it is `cannot tell`', () => {
     const wrench = clickWrench(10, 100, 1, { leverLength: { value: 400, unit: 'mm' } })
     const square = { extension: { value: 7, unit: 'cm' }, angle: { value: 90, unit: 'deg' } } as const
     const plain = checkWrench(wrench, limits('39', '49'), BY_2017)
@@ -487,7 +487,7 @@ describe('checkWrench: stages, angle, adaptor', () => {
     ])
   })
 
-  it('straight extensions and drive adaptors change nothing; a crowfoot without its extension cannot be told', () => {
+  it('straight extensions and drive adaptors change nothing; a crowfoot without its extension is `cannot tell`', () => {
     const wrench = clickWrench(10, 100)
     const plain = checkWrench(wrench, limits('39', '49'), BY_2017)
     const extension = { value: 150, unit: 'mm' } as const

@@ -151,7 +151,7 @@ describe('chooseWrenches', () => {
     expect(reach('drive adaptor')).toEqual([['middle', 'step']])
     expect(reach('crowfoot')).toEqual([])
     expect(reach('straight extension')).toEqual([])
-    // with the right square in the box nobody needs the adaptor
+    // with the right square in the box the adaptor is not needed
     const direct = clickWrench(20, 100, 1, { drive: '3/8 in' })
     expect(
       chooseWrenches({ middle, direct }, tasks, { ...BY_2017, adaptors: { step: adaptor('drive adaptor') } })
@@ -170,7 +170,7 @@ describe('chooseWrenches', () => {
     expect(reached.covered.map(({ through }) => through)).toEqual(['step'])
   })
 
-  it('not stated, turns and one limit are told once, and nothing is to be got for them', () => {
+  it('not stated, turns and one limit are reported once, and nothing is to be bought for them', () => {
     const tasks: WrenchTask[] = [
       { on: '/a', tightening: { kind: 'not stated', threadCondition: 'dry' } },
       { on: '/b', tightening: { kind: 'turns', min: '2', max: '3', threadCondition: 'sealant' } },

@@ -45,7 +45,7 @@ describe('findTorqueSlip', () => {
     const verdict = (value: string) => findTorqueSlip(stated(value, 'N.m'), 'M18x1.5', 'aluminium').verdict
     expect(['11.5', '61.25'].map(verdict)).toEqual(['usual', 'usual'])
     expect(['11.499999', '61.250001'].map(verdict)).toEqual(['unusual', 'unusual'])
-    // and the mended figure: 11.5/12 is 0.958333…, 11.5/9.80665 is 1.172673…
+    // and the corrected figure: 11.5/12 is 0.958333…, 11.5/9.80665 is 1.172673…
     expect(['0.958334', '0.958333'].map(verdict)).toEqual(['slip', 'unusual'])
   })
 
@@ -59,7 +59,7 @@ describe('findTorqueSlip', () => {
     )
   })
 
-  it('cannot tell without a thread, with one nobody reads, or one that no table lists', () => {
+  it('cannot tell without a thread, with one that cannot be read, or one that no table lists', () => {
     const codes = (thread: string | undefined) =>
       findTorqueSlip(stated('35', 'N.m'), thread, 'steel').reasons.map(({ code }) => code)
     expect(codes(undefined)).toEqual(['torque/thread-missing'])

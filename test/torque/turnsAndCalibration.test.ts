@@ -43,7 +43,7 @@ describe('turnsBand and judgeTurns', () => {
     expect(judgeTurns(turns('0.3', '0.3'), 0.3).verdict).toBe('inside')
   })
 
-  it('without a most, more than the least cannot be judged', () => {
+  it('without a maximum, more than the minimum cannot be judged', () => {
     expect([1.9, 2, 2.1].map((done) => judgeTurns(turns('2'), done).verdict)).toEqual([
       'too few',
       'inside',

@@ -48,9 +48,9 @@ function steadyLine(random: Random, count: number): History {
 
 type Daily = (day: number, random: Random) => number
 
-/** Every day's use is drawn anew: three days in ten the machine stands, else a varying day. */
+/** Every day's use is drawn anew: three days in ten the machine is not used, else a varying day. */
 const dayToDay: Daily = (_, random) => (random() < 0.3 ? 0 : -2 * Math.log(1 - random()))
-/** Stands still for ninety days about the middle of the history, and nobody wrote a pause down. */
+/** Not used for ninety days about the middle of the history, without a pause in the log. */
 const withPause =
   (from: number): Daily =>
   (day, random) =>

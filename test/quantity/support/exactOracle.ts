@@ -2,7 +2,7 @@ import { UNITS_BY_MEASURE } from '../../../src/quantity/unit.js'
 import type { Unit } from '../../../src/v1/quantity.js'
 
 /**
- * A second reckoning of every unit, from the statutory seeds alone and in whole fractions: 25.4 mm to the inch,
+ * A second calculation of every unit, from the statutory seeds alone and in whole fractions: 25.4 mm to the inch,
  * 0.45359237 kg to the pound, 9.80665 m/s² of standard gravity, 231 in³ and 4.54609 L to the gallons (each read in
  * GNU units 3.15 and UCUM 2.2). It shares no code with `src`.
  */

@@ -117,7 +117,7 @@ export function readingPage(): string {
   ].join('\n')
 }
 
-/** A text so that every kind of space in it can be told apart in print. */
+/** A text so that every kind of space in it differs in print. */
 function visible(text: string): string {
   const named = text.replace(
     /[\t\u00a0\u2009\u202f\u3000]/g,

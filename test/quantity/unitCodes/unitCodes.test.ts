@@ -35,7 +35,7 @@ describe('unit codes, against two sources each', () => {
     }
   })
 
-  it('has a row, a name and a source for every unit, and no code that nobody published', () => {
+  it('has a row, a name and a source for every unit, and no code that was not published', () => {
     const published = new Set<Unit>(PUBLISHED_CODES.map(({ unit }) => unit))
     for (const unit of units) {
       const { name, source, ucum, rec20, qudt } = UNIT_CODES[unit]
