@@ -65,7 +65,7 @@ For fleets: JSON Lines, from a file or standard input (-), one machine log a lin
 memory. A line that cannot be read gives its findings, and reading continues; the exit code is then 1. Without a sheet each
 line is a flat row instead, one service with its limits:
   {"id":"m-1","lastDate":"2023-04-06","lastHours":310,"hours":402,"hoursDate":"2023-10-01","everyHours":100,"everyMonths":6}
-A misspelt field makes its row "cannot tell" and gives a finding; other columns are passed over and named at the end.
+A misspelt field makes its row "cannot tell" and gives a finding; other columns are ignored and named at the end.
 
 Options
   --sheet SHEET          the sheet of the logs; may be repeated${DUE}
