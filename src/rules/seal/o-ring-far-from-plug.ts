@@ -19,7 +19,11 @@ export const rule = sealRule('seal/o-ring-far-from-plug', 'warning', ({ path, se
   if (seal.kind !== 'o-ring' || on.kind !== 'opening' || on.part.thread === undefined) return []
   const thread = parseThread(on.part.thread)
   if (!thread.ok || thread.value.kind === 'pipe') return []
-  const inside = seal.size === undefined ? checkORing(seal).row?.inside.value : Number(seal.size.inside)
+  const { size } = seal
+  const inside =
+    size === undefined
+      ? checkORing(seal).row?.inside.value
+      : convert({ value: Number(size.inside), unit: size.unit }, 'mm').value
   const diameter = convert(thread.value.majorDiameter, 'mm').value
   if (inside === undefined || (inside >= 0.5 * diameter && inside <= 2 * diameter)) return []
   const params = { part: on.name, inside: { value: inside, unit: 'mm' as const }, thread: on.part.thread }
