@@ -72,7 +72,11 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   'chock the wheels': action(['machine', 'axle'], 'chock', 1, ['wheels chocked'], { tools: ['chocks'] }),
   'secure the machine': action(['secured item'], 'secure', 2, ['item secured']),
   'raise the machine': action(['support', 'machine'], 'raise', 3, ['raised on the jack'], {
-    needs: [...SECURED.filter((name) => name !== 'jack-as-support'), 'chocks-on-lifted-wheels'],
+    needs: [
+      ...SECURED.filter((name) => name !== 'jack-as-support'),
+      'chocks-on-lifted-wheels',
+      'axle-not-chocked',
+    ],
     figures: [MASS],
     hazards: [HAZARD.lifting, HAZARD.parkingBrake],
     tools: ['jack'],

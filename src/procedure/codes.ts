@@ -26,6 +26,7 @@ export interface ProcedureCodes {
   'procedure/not-cleared-away': AtPart
   'procedure/guard-off': AtPart
   'procedure/chocks-on-lifted-wheels': AtPart
+  'procedure/axle-not-chocked': AtPart
   'procedure/jack-as-support': AtPart
   'procedure/not-raised': AtPart
   'procedure/drain-not-raised': AtPart

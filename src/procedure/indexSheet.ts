@@ -122,7 +122,8 @@ function isLiftedElsewhere({ machine }: SpecSheet, { axle }: Gearcase, supports:
 
 /**
  * The first way, in the manual's order, whose part this machine has. Ways that it only may have come before it: the
- * technician finds out which it is.
+ * technician finds out which it is. If it is a drain plug, further drain plugs that the machine has are opened with it:
+ * each lets out what the others leave. Common practice, no source.
  */
 function chooseWays(
   emptying: Gearcase['emptying'],
@@ -132,7 +133,7 @@ function chooseWays(
   const ways: EmptyingLayout[] = []
   const find = <P extends OpeningLayout | CoverLayout>(parts: readonly P[], id: Id): P | undefined =>
     parts.find((one) => one.id === id && one.applies !== 'no')
-  for (const way of emptying) {
+  for (const [place, way] of emptying.entries()) {
     if (way.kind === 'cover') {
       const cover = find(covers, way.cover)
       if (cover !== undefined) ways.push({ kind: 'cover', cover })
@@ -143,7 +144,15 @@ function chooseWays(
         ways.push({ kind: way.kind, opening, also: also.flatMap((id) => find(openings, id) ?? []) })
     }
     const last = ways.at(-1)
-    if (last !== undefined && partOf(last).applies === 'yes') break
+    if (last === undefined || partOf(last).applies !== 'yes') continue
+    if (last.kind !== 'drain plug') return ways
+    const further = emptying.slice(place + 1).flatMap((one) => (one.kind === 'drain plug' ? one.opening : []))
+    const also = openings.filter(
+      (one) => further.includes(one.id) && one.applies === 'yes' && !servesAs(one, 'fill'),
+    )
+    const all = new Set([...last.also, ...also])
+    all.delete(last.opening)
+    return [...ways.slice(0, -1), { ...last, also: [...all] }]
   }
   return ways
 }

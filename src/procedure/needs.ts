@@ -27,6 +27,7 @@ const WARNINGS: readonly NeedName[] = [
   'oil-not-inspected',
   'not-wiped-down',
   'not-cleared-away',
+  'axle-not-chocked',
 ]
 
 export function severityOf(name: NeedName): Severity {

@@ -8,7 +8,7 @@ import type {
   SpecSheet,
   Step,
 } from '../../src/v1/spec.js'
-import { build, makeCase, makeSheet, varietySheet } from './sheets.js'
+import { build, makeCase, makeOpening, makeSheet, varietySheet } from './sheets.js'
 
 // What can hurt: named cases of the trade, each as the words of the plan and as a writer's mistake that is reported.
 
@@ -104,6 +104,105 @@ describe('chocks and supports', () => {
   })
 })
 
+describe('1.2: several axles stay down', () => {
+  const sheet = makeSheet(
+    { front: makeCase('front gearcase', { access: 'front' }) },
+    {
+      machine: {
+        ...varietySheet.machine,
+        axles: {
+          front: { name: 'front', wheels: 2 },
+          middle: { name: 'middle', wheels: 2 },
+          rear: { name: 'rear', wheels: 2 },
+        },
+        supports: { 'front-beam': { at: 'front beam', axle: 'front' } },
+      },
+    },
+  )
+  const chockAt = (...axles: readonly string[]) => {
+    const built = build(sheet, ['change'])
+    const place = built.steps.findIndex((step) => step.do === 'chock the wheels')
+    const chocks = axles.map(
+      (axle): Step => ({
+        id: `chock-${axle}`,
+        do: 'chock the wheels',
+        on: `/machine/axles/${axle}`,
+      }),
+    )
+    return { ...built, steps: built.steps.toSpliced(place, 1, ...chocks) }
+  }
+
+  test('one of two chocked is reported, with the step that chocks the other', () => {
+    const [found, ...others] = validateProcedure(chockAt('middle'), sheet)
+    expect(others).toEqual([])
+    expect([found?.code, found?.severity]).toEqual(['procedure/axle-not-chocked', 'warning'])
+    expect(found?.cures?.[0]).toMatchObject({
+      op: 'add',
+      value: { do: 'chock the wheels', on: '/machine/axles/rear' },
+    })
+  })
+
+  test('both chocked, or all at once as built, is no mistake; none that stays is the graver mistake alone', () => {
+    expect(codesOf(chockAt('middle', 'rear'), sheet)).toEqual([])
+    expect(codesOf(build(sheet, ['change']), sheet)).toEqual([])
+    expect(codesOf(chockAt('front'), sheet)).toEqual(['procedure/chocks-on-lifted-wheels'])
+  })
+})
+
+describe('1.4: several ways of draining', () => {
+  const caseWith = (emptying: Gearcase['emptying'], more: Partial<Gearcase['openings']> = {}): SpecSheet => {
+    const rear = makeCase('rear gearcase', {})
+    const side = makeOpening('side drain', [{ role: 'drain' }])
+    return makeSheet({ rear: { ...rear, openings: { ...rear.openings, side, ...more }, emptying } })
+  }
+  const plug = (opening: string) => ({ kind: 'drain plug', opening }) as const
+  const worked = (steps: readonly Step[], action: Step['do']) =>
+    steps.flatMap((step) => (step.do === action ? step.on : []))
+  const drains = ['/gearcases/rear/openings/drain', '/gearcases/rear/openings/side']
+
+  test('two plugs that the machine certainly has are both opened, and the oil is inspected once', () => {
+    const sheet = caseWith([plug('drain'), plug('side')])
+    const { steps } = build(sheet, ['change'])
+    expect(worked(steps, 'let drain')).toEqual(drains)
+    expect(worked(steps, 'tighten').slice(0, 2)).toEqual(drains)
+    expect(worked(steps, 'inspect the oil')).toEqual(['/gearcases/rear'])
+    expect(wordsOf(steps).indexOf('inspect the oil')).toBeGreaterThan(wordsOf(steps).lastIndexOf('let drain'))
+    expect(codesOf(build(sheet, ['change']), sheet)).toEqual([])
+  })
+
+  test('a written procedure that opens only the first is reported', () => {
+    const sheet = caseWith([plug('drain'), plug('side')])
+    const built = build(sheet, ['change'])
+    const steps = built.steps.filter((step) => !step.on?.includes('/openings/side'))
+    expect(codesOf({ ...built, steps }, sheet)).toEqual(['procedure/drain-left-closed'])
+  })
+
+  test('another kind of way, or a fill plug, is what the manual prefers less, and is not opened too', () => {
+    const ways = [plug('drain'), { kind: 'suction', opening: 'fill' }, plug('fill')] as const
+    const { steps } = build(caseWith(ways), ['change'])
+    expect(worked(steps, 'let drain')).toEqual(drains.slice(0, 1))
+    expect(worked(steps, 'suck out the oil')).toEqual([])
+  })
+
+  test('of plugs of which the machine has one, each is shown and the oil is inspected once, after the last', () => {
+    const only = (variant: string, name: string) =>
+      makeOpening(name, [{ role: 'drain' }], { appliesTo: { variants: [variant] } })
+    const sheet = caseWith([plug('side'), plug('drain')], {
+      side: only('plain', 'side drain'),
+      drain: only('winch', 'drain plug'),
+    })
+    const built = buildProcedure({ sheet, identity: {}, services: ['change'] })
+    const steps = built.ok ? built.value.steps : []
+    expect(worked(steps, 'let drain')).toEqual(drains.toReversed())
+    expect(worked(steps, 'inspect the oil')).toEqual(['/gearcases/rear'])
+  })
+})
+
+test('a visit ends with pan and chocks away, also where only levels are checked', () => {
+  for (const service of ['rear-check', 'rear-change', 'glass-check'])
+    expect(wordsOf(build(varietySheet, [service]).steps).slice(-2)).toEqual(['clear away', 'record'])
+})
+
 describe('the last look, guards and what is secured', () => {
   const SECURE = [
     { item: 'loader', how: 'lower it to the ground', when: 'before work' },
@@ -139,20 +238,29 @@ describe('the last look, guards and what is secured', () => {
   test('a guard over moving parts goes back before the run, and the leak check follows the run', () => {
     expect(lateWords(guarded('moving parts', 'from the ground'))).toEqual([
       ...['tighten', 'wipe down', 'check for leaks', 'refit shield'],
-      ...[...RUN, 'secure the machine', 'check for leaks', 'record'],
+      ...[...RUN, 'secure the machine', 'check for leaks', 'clear away', 'record'],
     ])
   })
 
   test('a plate under the machine goes back after the last look', () => {
     expect(lateWords(guarded('the underside', 'from the ground'))).toEqual([
-      ...['tighten', 'wipe down', ...RUN, 'secure the machine', 'check for leaks', 'refit shield', 'record'],
+      ...[
+        'tighten',
+        'wipe down',
+        ...RUN,
+        'secure the machine',
+        'check for leaks',
+        'refit shield',
+        'clear away',
+        'record',
+      ],
     ])
   })
 
   test('a plate that needs the machine raised: wiped dry, a wait on the stands, plate on, lowered, run, looked at', () => {
     expect(lateWords(guarded('the underside', 'front'))).toEqual([
       ...['tighten', 'wipe down', 'let a leak show', 'check for leaks', 'refit shield', 'lower the machine'],
-      ...[...RUN, 'secure the machine', 'check for leaks', 'record'],
+      ...[...RUN, 'secure the machine', 'check for leaks', 'clear away', 'record'],
     ])
   })
 

@@ -193,12 +193,14 @@ function codes(procedure: ProcedureDocument, sheet: SpecSheet): readonly string[
 for (const { name, sheet, service, but } of VISITS)
   describe(`left out: ${name}`, () => {
     const whole = build(sheet, [service])
+    // Chocks may stay at a parked machine: only before a run must they go.
+    const atTheEnd = whole.steps.findLast((step) => step.do === 'clear away')?.id
     test('every exception names a step that is there', () => {
       const ids = whole.steps.map((step) => step.id)
       expect(Object.keys(but).filter((id) => !ids.includes(id))).toEqual([])
     })
     test.each(whole.steps.map((step): [string, Action] => [step.id, step.do]))('%s', (id, action) => {
-      const expected = but[id] ?? WITHOUT[action]
+      const expected = id === atTheEnd ? '' : (but[id] ?? WITHOUT[action])
       expect(codes(without(whole, id), sheet)).toEqual(expected === '' ? [] : [`procedure/${expected}`])
     })
     test.each(whole.steps.map((step): [string, Action] => [step.id, step.do]))('%s: repaired', (id) => {

@@ -36,6 +36,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The machine runs without its guard over moving parts${at(params)}. Refit the guard first.`,
   'procedure/chocks-on-lifted-wheels': (params) =>
     `The chocks are at wheels that leave the ground${at(params)}. Chock the wheels of an axle that stays on the ground.`,
+  'procedure/axle-not-chocked': (params) =>
+    `Only some of the axles that stay on the ground are chocked${at(params)}. Chock both sides of each wheel that stays down.`,
   'procedure/jack-as-support': (params) =>
     `Work under a machine held only by the jack${at(params)}. Set it on stands first: a jack lifts, it does not hold.`,
   'procedure/not-raised': (params) =>

@@ -57,6 +57,7 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
     lookAgain(writer, jobs)
     write(writer, 'take used oil away')
   }
+  write(writer, 'clear away')
   write(writer, 'record')
   // Before a step on a part that only some variants have, the technician must know the variant.
   if (writer.steps.some(({ values }) => values !== undefined && Object.hasOwn(values, 'onlyIf'))) {

@@ -2,7 +2,6 @@ import { dropUndefined } from '../../base/index.js'
 import type { WheelMark } from '../../spec/index.js'
 import {
   type CoverLayout,
-  type EmptyingLayout,
   type GearcaseInstance,
   type OpeningLayout,
   partOf,
@@ -30,20 +29,23 @@ export function writeDraining(writer: Writer, { owner, emptied }: OilJob): void 
     crack(writer, fill, owner)
     writeAt(writer, 'nip by hand', fill, owner)
   }
-  for (const self of emptied)
-    for (const way of self.gearcase.ways) emptyGearcase(writer, self, way, owner, fill)
+  for (const self of emptied) emptyGearcase(writer, self, owner, fill)
 }
 
-/** One drain after the other over the pan, each closed before the next: a pan is under one of them only. */
+/**
+ * One drain after the other over the pan, each closed before the next: a pan is under one of them only. The oil is
+ * inspected once, when the last of them has given all that it gives.
+ */
 function emptyGearcase(
   writer: Writer,
   self: GearcaseInstance,
-  way: EmptyingLayout,
   owner: GearcaseInstance,
   fill: OpeningLayout,
 ): void {
-  const also = way.kind === 'cover' ? [] : way.also
-  for (const part of [partOf(way), ...also]) {
+  const drains = self.gearcase.ways.flatMap((way) =>
+    [partOf(way), ...(way.kind === 'cover' ? [] : way.also)].map((part) => ({ way, part })),
+  )
+  for (const [place, { way, part }] of drains.entries()) {
     if ('opening' in part) turnTo(writer, self, part, wheelMarkFor(part, 'drain'))
     writeAt(writer, 'place the pan', part, self)
     if ('cover' in part) {
@@ -52,7 +54,7 @@ function emptyGearcase(
     } else openOpening(writer, part, self)
     if (way.kind !== 'suction' && part.path !== fill.path) openOpening(writer, fill, owner)
     writeAt(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, self)
-    writeAt(writer, 'inspect the oil', self.gearcase, self)
+    if (place === drains.length - 1) writeAt(writer, 'inspect the oil', self.gearcase, self)
     if (way.kind === 'drain plug') inspectMagnet(writer, part, self)
     if (part.path !== fill.path) closePart(writer, part, self)
   }

@@ -37,8 +37,13 @@ export const SECURING_NEEDS = {
     return (
       staying.length === 0 ||
       staying.some((axle) => context.state.chocked.includes(axle)) ||
-      staying.map((axle) => ({ do: 'chock the wheels', on: joinPointer(['machine', 'axles', axle]) }))
+      staying.map(chockAxle)
     )
+  },
+  'axle-not-chocked': (context) => {
+    const staying = listStayingAxles(context)
+    const bare = staying.filter((axle) => !context.state.chocked.includes(axle))
+    return bare.length === staying.length || noneOf(bare.map(chockAxle))
   },
   'jack-as-support': ({ state: { lifted, onStands } }) => {
     const onJack = lifted.filter((support) => !onStands.includes(support))
@@ -106,6 +111,10 @@ export function listUnsecured(
       return []
     return { do: 'secure the machine' as const, on: part.path }
   })
+}
+
+function chockAxle(axle: string): StepDraft {
+  return { do: 'chock the wheels', on: joinPointer(['machine', 'axles', axle]) }
 }
 
 function draftAtSupport(action: StepDraft['do'], support: string): StepDraft {
