@@ -12,7 +12,7 @@ export function addToDay(dayNumber: number, months: number, days: number): numbe
   if (months !== 0) {
     const packed = civilOfDay(dayNumber)
     const monthCount = ((packed / 10_000) | 0) * 12 + (((packed / 100) | 0) % 100) - 1 + months
-    if (monthCount < 12 || monthCount > 119_999) return Number.NaN
+    if (monthCount < 12 || monthCount > 119_999) return NaN
     const year = (monthCount / 12) | 0
     const month = monthCount - year * 12 + 1
     const day = packed % 100
@@ -20,5 +20,5 @@ export function addToDay(dayNumber: number, months: number, days: number): numbe
     if (day > 28) result = Math.min(result, dayOfCivil(year, month + 1, 1) - 1)
   }
   result += days
-  return result >= FIRST_DAY && result <= LAST_DAY ? result : Number.NaN
+  return result >= FIRST_DAY && result <= LAST_DAY ? result : NaN
 }

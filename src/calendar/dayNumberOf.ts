@@ -11,16 +11,16 @@ export const LAST_DAY = 2_932_896
  * exactly the form `YYYY-MM-DD`. For the calculations of this library; callers outside use `isDate` and `daysBetween`.
  */
 export function dayNumberOf(text: unknown): number {
-  if (typeof text !== 'string' || text.length !== 10) return Number.NaN
+  if (typeof text !== 'string' || text.length !== 10) return NaN
   let packed = 0
   // Hot path: no pattern, no parts of text.
   for (let at = 0; at < 10; at++) {
     const digit = text.charCodeAt(at) - 48
     // A hyphen is three before 0.
-    if (at === 4 || at === 7 ? digit !== -3 : digit < 0 || digit > 9) return Number.NaN
+    if (at === 4 || at === 7 ? digit !== -3 : digit < 0 || digit > 9) return NaN
     if (digit >= 0) packed = packed * 10 + digit
   }
   const day = dayOfCivil((packed / 10_000) | 0, ((packed / 100) | 0) % 100, packed % 100)
   // The 30th of February would be a day of March: only a date that exists comes back as it was.
-  return packed > 10_000 && civilOfDay(day) === packed ? day : Number.NaN
+  return packed > 10_000 && civilOfDay(day) === packed ? day : NaN
 }

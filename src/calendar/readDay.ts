@@ -3,7 +3,7 @@ import { dayNumberOf } from './dayNumberOf.js'
 
 /** The day number of an argument that must be a date. */
 export function readDay(date: unknown, argument: string): number {
-  const day = typeof date === 'string' ? dayNumberOf(date) : Number.NaN
+  const day = typeof date === 'string' ? dayNumberOf(date) : NaN
   if (Number.isNaN(day)) throw refuse(argument, date, 'a date from 0001-01-01 to 9999-12-31', 'string')
   return day
 }

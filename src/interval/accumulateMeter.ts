@@ -16,7 +16,12 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
   if (meter === undefined) return undefined
   const { unit, readings, rollover } = meter
   const { records, events = [] } = log
-  const modulus = rollover === undefined ? Number.NaN : modulusOf(rollover, unit)
+  let modulus = NaN
+  if (rollover !== undefined) {
+    // After the limit the display shows zero: one unit of its last digit further on.
+    const decimals = String(rollover).split('.')[1]?.length ?? 0
+    modulus = meterCount(rollover, unit) + meterCount(10 ** -decimals, unit)
+  }
   const state: MeterState = {
     name,
     unit,
@@ -43,7 +48,7 @@ export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: numbe
     if (!('meter' in event) || event.meter !== name) continue
     const { kind, date } = event
     const day = dayNumberOf(date)
-    const shown = kind === 'meter rollover' ? Number.NaN : meterCount(event.oldReading, unit)
+    const shown = kind === 'meter rollover' ? NaN : meterCount(event.oldReading, unit)
     const newShown = kind === 'meter swap' ? meterCount(event.newReading, unit) : 0
     if (day <= lastDay)
       changes.push({ day, date, shown, count: 0, stretch: 0, list: 'events', index, newShown })
@@ -66,7 +71,7 @@ function addPoint(
   const { points, name } = state
   const day = dayNumberOf(date)
   // Other types are refused, or JavaScript would turn a text into a number.
-  const shown = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
+  const shown = typeof value === 'number' ? meterCount(value, unit) : NaN
   const max = LARGEST_COUNT[name]
   const point: MeterPoint = { day, date, shown, count: shown, stretch: 0, list, index }
   if (Number.isNaN(day)) {
@@ -79,7 +84,7 @@ function addPoint(
     })
   } else if (day <= lastDay) {
     const newest = points.at(-1)
-    if (list === 'readings' && newest !== undefined && newest.day > day) {
+    if (list === 'readings' && newest && newest.day > day) {
       const params = { meter: name, date, after: newest.date }
       noteReading(state, 'interval/readings-out-of-order', 'info', point, params)
     }
@@ -87,10 +92,4 @@ function addPoint(
   } else if (list === 'readings') {
     noteReading(state, 'interval/in-the-future', 'error', point, { what: name, date })
   }
-}
-
-/** After `rollover` the display shows zero: the modulus is the limit plus one unit of its last digit. */
-function modulusOf(rollover: number, unit: MeterUnit): number {
-  const decimals = String(rollover).split('.')[1] ?? ''
-  return meterCount(rollover, unit) + meterCount(10 ** -decimals.length, unit)
 }

@@ -16,7 +16,7 @@ export interface ChosenLimits {
 }
 
 const NONE: Limits = {}
-const MILLION = 1_000_000n
+const MILLION = 1_000_000
 
 /**
  * Which figures count: severe use replaces the repeat limits that its interval names, or multiplies them by its factor;
@@ -44,45 +44,51 @@ export function chooseLimits(
   if (repeat && opening && severity === 'severe') {
     if (severe === undefined) {
       reasons.push(intervalReason('interval/severe-not-given', {}))
-    } else if (severe.kind === 'interval') {
-      const { criteria } = severe
-      const limits = read(severe.interval, 'severe')
-      repeat = limits && { ...repeat, ...limits }
-      if (limits) reasons.push(intervalReason('interval/severe-interval-applied', { criteria }))
-    } else {
+    } else if (severe.kind === 'factor') {
       const { factor, criteria } = severe
       repeat = scaleLimits(repeat, factor, missing)
       reasons.push(intervalReason('interval/severe-factor-applied', { factor, criteria }))
+    } else {
+      const limits = read(severe.interval, 'severe')
+      repeat = limits && { ...repeat, ...limits }
+      if (limits)
+        reasons.push(intervalReason('interval/severe-interval-applied', { criteria: severe.criteria }))
     }
   }
   const isOpen = window === undefined || window.kind === 'not stated'
-  const windowLimits = isOpen ? NONE : read(window, 'window')
-  return repeat && opening && { opening: { ...repeat, ...opening }, repeat, window: windowLimits }
+  const allowed = isOpen ? NONE : read(window, 'window')
+  return repeat && opening && { repeat, opening: { ...repeat, ...opening }, window: allowed }
 }
 
-/** A factor times counts, half up in exact integers; a period only where whole months and whole days come out. */
+/**
+ * A factor times counts, half up; a period only where whole months and whole days come out. Millions and the rest apart: the
+ * products of a factor below 9000 are exact.
+ */
 function scaleLimits(limits: Limits, factor: string, missing: Reason[]): Limits {
   if (!isFigure(factor)) throw refuse('intervals.severe.factor', factor, "a decimal such as '0.5'", 'string')
-  const millionths = BigInt(Math.round(Number(factor) * 1e6))
+  const millionths = Math.round(Number(factor) * MILLION)
   const scaled: { -readonly [By in keyof Limits]: Limits[By] } = {}
   for (const by of LIMITS) {
     const limit = limits[by]
     if (!limit) continue
+    let isWhole = true
+    const times = (count: number): number => {
+      const product = (count % MILLION) * millionths
+      if (product % MILLION) isWhole = false
+      return Math.floor(count / MILLION) * millionths + Math.round(product / MILLION)
+    }
+    const months = times(limit.months)
+    const counts = times(limit.counts)
     const { asQuantity } = limit
-    const months = BigInt(limit.months) * millionths
-    const counts = BigInt(limit.counts) * millionths
     if (!('period' in asQuantity)) {
-      const rounded = Number((counts + MILLION / 2n) / MILLION)
-      const printed = quantityOf(rounded, asQuantity.unit)
-      scaled[by] = { months: 0, counts: rounded, asQuantity: printed, printed }
-    } else if (months % MILLION || counts % MILLION) {
-      missing.push(intervalReason('interval/fractional-period', { period: asQuantity.period, factor }))
-      scaled[by] = { ...limit, months: Number.NaN }
+      const printed = quantityOf(counts, asQuantity.unit)
+      scaled[by] = { months, counts, asQuantity: printed, printed }
+    } else if (isWhole) {
+      const period = `P${months ? `${months}M` : ''}${counts || !months ? `${counts}D` : ''}`
+      scaled[by] = { months, counts, asQuantity: { period } }
     } else {
-      const whole = months / MILLION
-      const days = counts / MILLION
-      const period = `P${whole ? `${whole}M` : ''}${days || !whole ? `${days}D` : ''}`
-      scaled[by] = { months: Number(whole), counts: Number(days), asQuantity: { period } }
+      missing.push(intervalReason('interval/fractional-period', { period: asQuantity.period, factor }))
+      scaled[by] = { ...limit, months: NaN }
     }
   }
   return scaled

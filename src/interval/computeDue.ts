@@ -82,7 +82,7 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   const firstDay = dayNumberOf(commissioned)
   const firstDate = (!Number.isNaN(firstDay) && commissioned) || ''
   let zero: Origin = { since: 'first use', day: firstDay, date: firstDate, record: -1 }
-  const lastDone = completions.at(-1)?.day ?? Number.NaN
+  const lastDone = completions.at(-1)?.day ?? NaN
   for (const event of events) {
     if ('meter' in event || event.gearcases?.includes(gearcase) === false) continue
     const { kind, date } = event
@@ -136,8 +136,8 @@ function settleVerdict(
     worst = Math.max(worst, ORDER.indexOf(line.verdict as DueVerdict['verdict']))
     if (fraction === undefined) continue
     counted += 1
-    if (dueOn === undefined) allDays = false
-    else if (earliest?.dueOn === undefined || dueOn < earliest.dueOn) earliest = line
+    if (!dueOn) allDays = false
+    else if (!earliest?.dueOn || dueOn < earliest.dueOn) earliest = line
     if (fullest?.fraction === undefined || fraction > fullest.fraction) fullest = line
   }
   const verdict = ORDER[worst]
@@ -190,5 +190,5 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
 function pastDay(date: DateText, today: number, what: string, reasons: Reason[]): number {
   const day = dayNumberOf(date)
   if (day > today) reasons.push(intervalReason('interval/in-the-future', { what, date }))
-  return day <= today ? day : Number.NaN
+  return day <= today ? day : NaN
 }

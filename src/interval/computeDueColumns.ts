@@ -167,9 +167,7 @@ export function computeDueColumns(
     if (months >= 0) {
       const plusDays = everyDays[row] as number
       const due =
-        from === NO_DAY || from > todayDay || months + plusDays === 0
-          ? Number.NaN
-          : addToDay(from, months, plusDays)
+        from === NO_DAY || from > todayDay || months + plusDays === 0 ? NaN : addToDay(from, months, plusDays)
       if (Number.isNaN(due)) {
         if (CANNOT_TELL < worst) worst = CANNOT_TELL
       } else {

@@ -21,7 +21,7 @@ import { type DueColumns, NO_DAY } from './dueColumns.js'
 export function createDueColumns(length: number): DueColumns {
   if (!Number.isInteger(length) || length < 0 || length >= 2 ** 31)
     throw refuse('length', length, 'a whole number from 0 to 2147483647', 'number')
-  const numbers = (): Float64Array => new Float64Array(length).fill(Number.NaN)
+  const numbers = (): Float64Array => new Float64Array(length).fill(NaN)
   const days = (): Int32Array => new Int32Array(length).fill(NO_DAY)
   return {
     length,

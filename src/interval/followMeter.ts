@@ -62,17 +62,17 @@ function addToCount(state: MeterState, point: MeterPoint): void {
     if (rise < 0 || rise > max) {
       const before = quantityOf(last.shown, unit)
       const after = quantityOf(point.shown, unit)
-      const ends = { meter, before, after, from: last.date, to: point.date }
-      if (rise > max) {
-        const params = { ...ends, largest: quantityOf(max, unit) }
-        noteReading(state, 'interval/meter-jumps', 'error', point, params, last)
-        state.stretch += 1
-      } else if (rise + modulus <= max) {
+      if (rise < 0 && rise + modulus <= max) {
         const params = { meter, before, after, limit: quantityOf(modulus, unit) }
         noteReading(state, 'interval/rollover-assumed', 'info', point, params, last)
         state.offset += modulus
       } else {
-        noteReading(state, 'interval/meter-falls', 'error', point, ends, last)
+        const ends = { meter, before, after, from: last.date, to: point.date }
+        if (rise < 0) noteReading(state, 'interval/meter-falls', 'error', point, ends, last)
+        else {
+          const params = { ...ends, largest: quantityOf(max, unit) }
+          noteReading(state, 'interval/meter-jumps', 'error', point, params, last)
+        }
         state.stretch += 1
       }
     }

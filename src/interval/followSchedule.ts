@@ -30,17 +30,17 @@ export function followSchedule(
   let first = limits.opening[by] ?? repeat
   let anchor = placeOf(scale, zero)
   let times = 0
-  let noteAt = Number.NaN
+  let noteAt = NaN
   let note: ScheduledPoint['note']
   const pointAfter = (count: number): number =>
     addOnScale(scale, anchor, first.months + repeat.months * count, first.counts + repeat.counts * count)
   for (const completion of completions) {
     const place = placeOf(scale, completion)
     noteAt = pointAfter(times)
-    if (Number.isNaN(place) || Number.isNaN(noteAt)) return { due: Number.NaN, noteAt }
+    if (Number.isNaN(place) || Number.isNaN(noteAt)) return { due: NaN, noteAt }
     const early = addOnScale(scale, noteAt, -months, -counts)
     const before = times > 0 ? pointAfter(times - 1) : anchor
-    const inSecondHalf = isFixed && (window === undefined || Number.isNaN(early))
+    const inSecondHalf = isFixed && (!window || Number.isNaN(early))
     const answers =
       place >= noteAt || (inSecondHalf ? (place - before) * 2 > noteAt - before : place >= early)
     if (!isFixed && !(answers && place <= addOnScale(scale, noteAt, months, counts))) {
@@ -61,5 +61,5 @@ export function followSchedule(
 function placeOf({ unit, points }: LimitScale, origin: Origin): number {
   if (unit === 'd') return origin.day
   const point = pointAt(points, origin)
-  return point !== undefined && point.stretch === points.at(-1)?.stretch ? point.count : Number.NaN
+  return point && point.stretch === points.at(-1)?.stretch ? point.count : NaN
 }

@@ -19,19 +19,18 @@ import { readMeterScale } from './readMeterScale.js'
  */
 export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLine {
   const { facts, options, limits, completions, start, reasons, missing } = due
-  const { staleAfter, soon } = options
   const { asQuantity, months, counts } = limit
-  const without = (verdict: 'cannot tell' | 'not tracked'): DueLine => ({ by, verdict, limit: asQuantity })
+  const unknown: DueLine = { by, verdict: 'cannot tell', limit: asQuantity }
   const cannotTell = (reason: Reason): DueLine => {
     missing.push(reason)
-    return without('cannot tell')
+    return unknown
   }
   // The period that a factor made fractional is reported already.
-  if (Number.isNaN(months)) return without('cannot tell')
+  if (Number.isNaN(months)) return unknown
   const scale = by === 'period' ? readCalendar(due) : readMeterScale(due, by)
   if (!scale) {
     reasons.push(intervalReason('interval/not-tracked', { meter: by }))
-    return without('not tracked')
+    return { by, verdict: 'not tracked', limit: asQuantity }
   }
   if (months + counts === 0) return cannotTell(intervalReason('interval/limit-not-above-zero', { by }))
   if ('code' in scale) return cannotTell(scale)
@@ -51,18 +50,19 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
     )
 
   const { now, age } = scale
+  const staleAfter = options.staleAfter.days
   const window = limits.window?.[by]
   // A window that is not known gives NaN, as one past the calendar's end does, and nothing is later than NaN.
-  let past = limits.window ? dueAt : Number.NaN
+  let past = limits.window ? dueAt : NaN
   if (window) past = addOnScale(scale, dueAt, window.months, window.counts)
-  const stale = age > staleAfter.days
+  const stale = age > staleAfter
   let verdict: DueState = stale ? 'cannot tell' : 'not due'
   if (now > past) verdict = 'overdue'
   else if (now >= dueAt) verdict = 'due'
-  else if (isSoon(soon, by, scale, dueAt)) verdict = 'due soon'
+  else if (isSoon(options.soon, by, scale, dueAt)) verdict = 'due soon'
   const line = writeLine(due, by, limit, scale, dueAt, verdict)
   // The line doubles as the reason's params.
-  const count = reasons.push(intervalReason(by === 'period' ? 'interval/by-date' : 'interval/by-meter', line))
+  reasons.push(intervalReason(`interval/by-${by === 'period' ? 'date' : 'meter'}`, line))
   if (past > dueAt) {
     const until = describePlace(scale, past)
     line.overdueAfter = until
@@ -72,12 +72,10 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   if (schedule?.note) {
     const { date, meter } = describePlace(scale, schedule.noteAt)
     const params = { by, date: start.date, point: (date ?? meter) as Param }
-    const reason = intervalReason(`interval/${schedule.note}`, params)
-    // For dates this reason precedes window-left; for meters it follows.
-    reasons.splice(by === 'period' ? count : reasons.length, 0, reason)
+    reasons.push(intervalReason(`interval/${schedule.note}`, params))
   }
   if (stale && now < dueAt) {
-    const params = { meter: by, date: scale.read.date, days: age, staleAfter: staleAfter.days }
+    const params = { meter: by, date: scale.read.date, days: age, staleAfter }
     const list = verdict === 'cannot tell' ? missing : reasons
     list.push(intervalReason('interval/reading-stale', params))
   }
@@ -104,7 +102,7 @@ function isSoon(
   if (by === 'hours') lead = hours && meterCount(hours, 'h')
   if (by === 'distance') lead = distance && meterCount(distance.value, distance.unit)
   // What the caller leaves out is NaN, and no comparison with NaN is true.
-  return now >= due - (lead ?? Number.NaN) || now >= start + partOf(due - start, fraction ?? Number.NaN)
+  return now >= due - (lead ?? NaN) || now >= start + partOf(due - start, fraction ?? NaN)
 }
 
 /** A line under construction. */
@@ -142,18 +140,18 @@ function projectDate(
   points: readonly MeterPoint[],
   due: number,
 ): DateText | undefined {
-  const stretch = points.at(-1)?.stretch
-  const counted = points.filter((point) => point.stretch === stretch)
-  const place = counted.findIndex(({ count }) => count >= due)
+  const place = points.findIndex(({ count }) => count >= due)
   const reached = place >= 0
-  const after = counted.at(reached ? place : -1)
+  // Not reached, the place is −1: the newest reading.
+  const after = points.at(place)
   // Of the readings below the count: the last one if the count is reached, the first one for an average.
-  const before = counted[reached ? place - 1 : 0]
+  const before = points[reached ? place - 1 : 0]
   if (!after) return undefined
   if (!before) return dateFromDay(after.day)
   const days = after.day - before.day - (reached ? 0 : pauseDays(pauses, before.day, after.day))
   const rise = after.count - before.count
-  if (!reached && (days <= 0 || rise <= 0)) return undefined
+  // A meter that has not risen gives no day within the calendar.
+  if (!reached && days <= 0) return undefined
   const ahead = Math.ceil(((due - after.count) * days) / rise)
   const day = addToDay(dayAfterUse(pauses, after.day, ahead), 0, 0)
   return Number.isNaN(day) ? undefined : dateFromDay(day)

@@ -15,6 +15,7 @@ export interface LimitScale {
   readonly earlier: number
   readonly from: NonNullable<DueLine['from']>
   readonly read: NonNullable<DueLine['now']>
+  /** A meter's readings since it last broke off. */
   readonly points: readonly MeterPoint[]
 }
 

@@ -8,7 +8,7 @@ export function countsPer(unit: MeterUnit | 'd'): number {
   if (unit === 'h') return 1000
   if (unit === 'km') return 1_000_000_000
   if (unit === 'mi') return 1_609_344_000
-  return unit === 'd' ? 1 : Number.NaN
+  return unit === 'd' ? 1 : NaN
 }
 
 /** The largest meter value, in counts: 1,000,000,000 h; 9,000,000 km, which is still a safe integer of µm. */

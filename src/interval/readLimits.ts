@@ -23,36 +23,30 @@ export const LIMITS = ['hours', 'distance', 'period'] as const
 /** Reads an interval's figures. Where a distance is printed in two round numbers, the shorter one is used. */
 export function readLimits({ hours, distance, period }: IntervalStated, which: string): Limits {
   const limits: { -readonly [By in keyof Limits]: Limits[By] } = {}
-  if (hours !== undefined) limits.hours = readFigure(hours, 'h', which, 'hours')
-  if (distance !== undefined) {
-    let shortest = readFigure(distance.value, distance.unit, which, 'distance')
-    for (const { value, unit } of distance.printed ?? []) {
-      const other = readFigure(value, unit, which, 'distance')
-      if (other.counts < shortest.counts) shortest = other
-    }
-    limits.distance = shortest
+  const readFigure = (by: 'hours' | 'distance', value: string, unit: MeterUnit): void => {
+    const number = isFigure(value) ? Number(value) : NaN
+    const counts = meterCount(number, unit)
+    if (!Number.isSafeInteger(counts))
+      throw refuse(
+        `intervals.${which}.${by}`,
+        value,
+        "a decimal such as '250' within the meter's range",
+        'string',
+      )
+    const before = limits[by]
+    if (!before || counts < before.counts)
+      limits[by] = { months: 0, counts, asQuantity: { value: number, unit }, printed: { value, unit } }
   }
-  if (period !== undefined) limits.period = readPeriod(period, which)
+  if (hours !== undefined) readFigure('hours', hours, 'h')
+  if (distance !== undefined) {
+    readFigure('distance', distance.value, distance.unit)
+    for (const { value, unit } of distance.printed ?? []) readFigure('distance', value, unit)
+  }
+  if (period !== undefined) {
+    const parts = typeof period === 'string' ? scanPeriod(period) : undefined
+    if (!parts) throw refuse(`intervals.${which}.period`, period, 'whole parts such as P6M', 'string')
+    const { years, months, weeks, days } = parts
+    limits.period = { months: years * 12 + months, counts: weeks * 7 + days, asQuantity: { period } }
+  }
   return limits
-}
-
-function readFigure(value: string, unit: MeterUnit, which: string, by: keyof Limits): Limit {
-  const number = isFigure(value) ? Number(value) : Number.NaN
-  const counts = meterCount(number, unit)
-  if (!Number.isSafeInteger(counts))
-    throw refuse(
-      `intervals.${which}.${by}`,
-      value,
-      "a decimal such as '250' within the meter's range",
-      'string',
-    )
-  return { months: 0, counts, asQuantity: { value: number, unit }, printed: { value, unit } }
-}
-
-function readPeriod(text: string, which: string): Limit {
-  const period = typeof text === 'string' ? scanPeriod(text) : undefined
-  if (period === undefined)
-    throw refuse(`intervals.${which}.period`, text, 'whole parts such as P6M', 'string')
-  const { years, months, weeks, days } = period
-  return { months: years * 12 + months, counts: weeks * 7 + days, asQuantity: { period: text } }
 }

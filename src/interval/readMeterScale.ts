@@ -15,19 +15,19 @@ export function readMeterScale(
 ): LimitScale | Reason | undefined {
   const { log } = facts
   const meter = accumulateMeter(log, by, today)
-  if (meter === undefined) return undefined
+  if (!meter) return undefined
   for (const { code, severity, params } of meter.notes)
     if (severity === 'error') reasons.push({ code, params })
   const { points, unit } = meter
   const now = points.at(-1)
-  if (now === undefined) return intervalReason('interval/reading-missing', { meter: by })
+  if (!now) return intervalReason('interval/reading-missing', { meter: by })
   const first = pointAt(points, start)
-  if (first === undefined) {
+  if (!first) {
     const params = { meter: by, of: start.since, date: start.date }
     return intervalReason('interval/reading-at-start-missing', params)
   }
+  const at = points.findIndex(({ stretch }) => stretch === now.stretch)
   if (first.stretch !== now.stretch) {
-    const at = points.findIndex(({ stretch }) => stretch === now.stretch)
     const params = { meter: by, from: (points[at - 1] ?? now).date, to: (points[at] ?? now).date }
     return intervalReason('interval/meter-broken', params)
   }
@@ -44,7 +44,7 @@ export function readMeterScale(
     earlier,
     from: start.date === '' ? { meter: from } : { date: start.date, meter: from },
     read: { date: now.date, meter: quantityOf(now.shown, unit) },
-    points,
+    points: points.slice(at),
   }
 }
 

@@ -48,7 +48,7 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
   }
   const day = (field: string, date: unknown): number => {
     if (date === undefined || date === null) return NO_DAY
-    const number = typeof date === 'string' ? dayNumberOf(date) : Number.NaN
+    const number = typeof date === 'string' ? dayNumberOf(date) : NaN
     if (!Number.isNaN(number)) return number
     refuseField(field)
     return NO_DAY
@@ -57,8 +57,8 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
     field: string,
     value: unknown,
     unit: MeterUnit | null | undefined,
-    absent = Number.NaN,
-    unusable = Number.NaN,
+    absent = NaN,
+    unusable = NaN,
   ): number => {
     if (value === undefined || value === null) return absent
     if (typeof value === 'number' && (unit === 'h' || unit === 'km' || unit === 'mi')) {
@@ -83,13 +83,13 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
   columns.hours[index] = counts('hours', row.hours, 'h', lastHours)
   columns.hoursDay[index] = isGiven(row.hours) ? day('hoursDate', row.hoursDate) : lastDay
   // A limit that is given but not usable must not look like no limit: 0 makes it `cannot tell`.
-  columns.everyHours[index] = counts('everyHours', row.everyHours, 'h', Number.NaN, 0)
+  columns.everyHours[index] = counts('everyHours', row.everyHours, 'h', NaN, 0)
   columns.windowHours[index] = counts('windowHours', row.windowHours, 'h', 0)
   const lastDistance = counts('lastDistance', row.lastDistance, distanceUnit)
   columns.lastDistance[index] = lastDistance
   columns.distance[index] = counts('distance', row.distance, distanceUnit, lastDistance)
   columns.distanceDay[index] = isGiven(row.distance) ? day('distanceDate', row.distanceDate) : lastDay
-  columns.everyDistance[index] = counts('everyDistance', row.everyDistance, everyDistanceUnit, Number.NaN, 0)
+  columns.everyDistance[index] = counts('everyDistance', row.everyDistance, everyDistanceUnit, NaN, 0)
   columns.windowDistance[index] = counts('windowDistance', row.windowDistance, everyDistanceUnit, 0)
   const period = isGiven(row.everyMonths) || isGiven(row.everyDays)
   columns.everyMonths[index] = period ? whole('everyMonths', row.everyMonths) : -1
