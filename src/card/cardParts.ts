@@ -87,7 +87,7 @@ export interface CardBlanks {
 
 export type CardPart = CardTable | CardList | CardFigurePanel | CardSteps | CardBlanks
 
-export type PictureName = 'plug' | 'washer' | 'wheel marks' | 'pour' | 'torque'
+export type PictureName = 'plug' | 'washer' | 'wheel marks' | 'pour'
 
 export interface CardSection {
   readonly id: CardSectionId

@@ -8,9 +8,6 @@ import { capitalised, filled, joined, labelled, listPart, ownWords, quoted, quot
 const CODES_ELSEWHERE: ReadonlySet<string> = new Set([
   'service/oil-for-ambient',
   'service/oil-only-choice',
-  'service/oil-first-choice',
-  'service/oil-from-shelf',
-  'service/oil-short',
   'fill/opened-first',
   'fill/containers-short',
   'fill/containers-left-over',

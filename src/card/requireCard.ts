@@ -14,7 +14,7 @@ const PARTS: Readonly<Record<CardPart['kind'], Shape>> = {
   blanks: { 'heading?': LINE, fields: [{ label: 'string', 'choices?': ['string'] }] },
 }
 
-const PICTURES: readonly PictureName[] = ['plug', 'washer', 'wheel marks', 'pour', 'torque']
+const PICTURES: readonly PictureName[] = ['plug', 'washer', 'wheel marks', 'pour']
 
 const CARD: Shape = {
   language: 'string',

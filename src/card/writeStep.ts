@@ -127,6 +127,11 @@ export function writeStep(
     below: figurePiece(context, step, 'below'),
     levelTemperature: figurePiece(context, step, 'temperature'),
     minutes: figurePiece(context, step, 'minutesAfterStop'),
+    usualWait: (wait?.entry.reasons ?? []).flatMap((reason, place) =>
+      reason.code === 'service/usual-hoses'
+        ? reasonLine(context, reason, `${wait?.from}/reasons/${place}`)
+        : [],
+    ),
     wait: durationLine(context, shownSeconds(wait?.entry), `${wait?.from}/seconds`, 'computed'),
   }
   const gap = (TIGHTENS.has(step.do) ? tightening : volume)?.resolved.kind

@@ -48,7 +48,8 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const column = (field: DueRowField): string => {
     const own = Object.hasOwn(columns, field) ? columns[field] : undefined
     const name = own ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
-    if (typeof name !== 'string') throw refuse(`options.columns.${field}`, name, 'a column name')
+    if (typeof name !== 'string' || name.trim() === '')
+      throw refuse(`options.columns.${field}`, name, 'a column name', 'string')
     return `"${name.replaceAll('"', '""')}"`
   }
   /** Half up to whole counts, by the same operations as `meterCount`. */

@@ -89,7 +89,7 @@ export interface CardWords {
   readonly documents: Words<Source['document']>
   readonly confidences: Words<SourceRef['confidence']>
   /** What each small picture shows, for readers who cannot see it. */
-  readonly pictures: Words<'plug' | 'washer' | 'wheel marks' | 'pour' | 'torque'>
+  readonly pictures: Words<'plug' | 'washer' | 'wheel marks' | 'pour'>
   /** What the camera shows besides the steps. */
   readonly cues: Words<'opening' | 'caution'>
   /** The meaning of the bars and the pointer of a torque drawing. */

@@ -105,6 +105,8 @@ export interface StepParams {
   readonly setting?: string
   /** `about 4 min` */
   readonly wait?: string
+  /** A sentence on how long the wait usually is, where it cannot be calculated. */
+  readonly usualWait?: string
   /** `30–50 °C` */
   readonly temperature?: string
   readonly additive?: string

@@ -13,6 +13,7 @@ export interface ServiceCodes {
   'service/figure-not-stated': { part: PartName; role: string }
   'service/figure-open': { part: PartName; role: string; facts: readonly string[] }
   'service/torque-not-settled': { part: PartName }
+  'service/settings-need-toolbox': { parts: readonly PartName[] }
   'service/due-open': { parts: readonly PartName[]; service: string; reason: Because }
   'service/ambient-not-given': { part: PartName }
   'service/no-toolbox': Record<never, never>
@@ -21,10 +22,7 @@ export interface ServiceCodes {
   // Oil
   'service/oil-for-ambient': { oil: string; ambient: Qty }
   'service/oil-only-choice': { oil: string }
-  'service/oil-first-choice': { oil: string }
   'service/no-oil-for-ambient': { part: PartName; ambient: Qty }
-  'service/oil-from-shelf': { container: string; volume: Qty }
-  'service/oil-short': { oil: string; volume: Qty }
   'service/oil-does-not-meet': { container: string; oil: string; reason: Because }
   'service/oil-ask-maker': { container: string; oil: string; reason: Because }
   'service/no-suitable-oil': {
@@ -61,6 +59,7 @@ export interface ServiceCodes {
   // Waits
   'service/pour-through': { filler: string; oil: string; temperature: Qty }
   'service/hose-bore-not-known': { filler: string }
+  'service/usual-hoses': { from: Qty; to: Qty; fastest: Qty; slowest: Qty }
   'service/warm-the-bottle': { temperature: Qty }
   'service/no-filler': { part: PartName }
   'service/no-oil-to-pour': { part: PartName }

@@ -12,7 +12,7 @@ export function listMissing(
   { variant }: PlannedMachine,
   due: readonly PlannedDue[],
   figures: readonly PlannedFigure[],
-  unsettled: readonly PartName[],
+  unsettled: readonly PlannedMissing[],
   waits: readonly PlannedWait[],
   notGiven: readonly Reason[],
 ): readonly PlannedMissing[] {
@@ -30,11 +30,7 @@ export function listMissing(
         : serviceReason('service/figure-open', { part, role, facts: resolved.missing })
     missing.push({ kind: resolved.kind, part, path, reason })
   }
-  for (const part of unsettled) {
-    const reason = serviceReason('service/torque-not-settled', { part })
-    missing.push({ kind: 'not settled', part, path: part.path, reason })
-  }
-  missing.push(...listOpenServices(due))
+  missing.push(...unsettled, ...listOpenServices(due))
   for (const { kind, part, seconds, reasons } of waits) {
     const [reason] = reasons
     if (kind === 'pour' && seconds === undefined && reason !== undefined)

@@ -8,7 +8,7 @@ import { findSocket, isClip } from './drives.js'
 import { namePart } from './names.js'
 import type { VisitOptions } from './requireVisit.js'
 import type { VisitContext } from './visitContext.js'
-import type { PlannedTightening, PlannedTool, TorqueDrawing } from './visitPlan.js'
+import type { PlannedMissing, PlannedTightening, PlannedTool, TorqueDrawing } from './visitPlan.js'
 
 interface Task {
   /** Pointer to the part: an opening, a cover or a shield. */
@@ -75,8 +75,25 @@ export function planTightenings(visit: VisitContext, options: VisitOptions) {
     wrenches: { use: choice.wrenches, reasons },
     adaptors: toolbox === undefined ? [] : listAdaptors(visit, toolbox, choice.covered),
     uncovered,
-    unsettled: uncovered.map(({ path }) => namePart(sheet, path)),
+    unsettled: listUnsettled(visit, tasks, uncovered),
   }
+}
+
+/** Stated torques without a setting. Without a toolbox one fact leaves all of them so. */
+function listUnsettled(
+  { sheet, toolbox }: VisitContext,
+  tasks: readonly Task[],
+  uncovered: readonly { readonly path: JsonPointer }[],
+): readonly PlannedMissing[] {
+  const kind = 'not settled'
+  const open = uncovered.map(({ path }): PlannedMissing => {
+    const part = namePart(sheet, path)
+    return { kind, part, path: part.path, reason: serviceReason('service/torque-not-settled', { part }) }
+  })
+  const stated = tasks.filter(({ tightening }) => tightening?.kind === 'torque')
+  if (toolbox !== undefined || stated.length === 0) return open
+  const parts = stated.map(({ on }) => namePart(sheet, on))
+  return [{ kind, reason: serviceReason('service/settings-need-toolbox', { parts }) }]
 }
 
 /** Stated band, true band and setting in the unit of the sheet's figure, each rounded once. */

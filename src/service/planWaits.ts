@@ -1,9 +1,10 @@
 import { dropUndefined, type JsonPointer, type Reason, splitPointer } from '../base/index.js'
-import { pourTime } from '../fill/index.js'
+import { type PourVerdict, pourTime } from '../fill/index.js'
 import { viscosityAt } from '../oil/index.js'
 import {
   compareQuantities,
   convertAmount,
+  type LengthUnit,
   nearestQuantity,
   type Quantity,
   readBand,
@@ -125,10 +126,13 @@ function waitForHose(
   }
   const { name, funnel } = filler
   const { bore, ...measures } = filler.hose
-  if (bore === undefined)
-    return cannotTell(serviceReason('service/hose-bore-not-known', { filler: name }), ...cold)
-  const hose = { ...measures, bore }
-  const time = pourTime({ funnel, hose, kinematicViscosity: viscosity.viscosity, volume })
+  const pourThrough = (inside: Quantity<LengthUnit>) =>
+    pourTime({ funnel, hose: { ...measures, bore: inside }, kinematicViscosity: viscosity.viscosity, volume })
+  if (bore === undefined) {
+    const usual = timeUsualHoses(pourThrough)
+    return cannotTell(serviceReason('service/hose-bore-not-known', { filler: name }), ...usual, ...cold)
+  }
+  const time = pourThrough(bore)
   const through = serviceReason('service/pour-through', { filler: name, oil: oil.name, temperature: ambient })
   if (time.verdict === 'cannot tell') return cannotTell(through, ...time.reasons, ...cold)
   return {
@@ -142,6 +146,25 @@ function waitForHose(
     ],
     reasons: [through, ...viscosity.reasons, ...time.reasons, ...cold],
   }
+}
+
+/** Inside diameters of hoses that are usual at a funnel. Common practice, no source. */
+const USUAL_BORES = { from: { value: 8, unit: 'mm' }, to: { value: 16, unit: 'mm' } } as const
+
+/** Whole minutes through the narrowest and the widest usual hose, rounded outward; nothing where either is not known. */
+function timeUsualHoses(pourThrough: (bore: Quantity<LengthUnit>) => PourVerdict): readonly Reason[] {
+  const { from, to } = USUAL_BORES
+  const [slowest, fastest] = [pourThrough(from), pourThrough(to)]
+  if (slowest.verdict === 'cannot tell' || fastest.verdict === 'cannot tell') return []
+  const minutes = (value: number) => ({ value: Math.max(1, value), unit: 'min' }) as const
+  return [
+    serviceReason('service/usual-hoses', {
+      from,
+      to,
+      fastest: minutes(Math.floor(fastest.total.value / 60)),
+      slowest: minutes(Math.ceil(slowest.total.value / 60)),
+    }),
+  ]
 }
 
 function waitForCure({ sheet, figures }: VisitContext, part: PartName, step: Step): PlannedWait {

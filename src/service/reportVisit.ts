@@ -20,7 +20,7 @@ export function reportVisit(
   options: DueOptions,
   { variant }: PlannedMachine,
   due: readonly PlannedDue[],
-  { uncovered }: ReturnType<typeof planTightenings>,
+  { uncovered, unsettled }: ReturnType<typeof planTightenings>,
   tools: readonly PlannedTool[],
 ): Findings {
   const { sheet, log, toolbox } = visit
@@ -36,9 +36,13 @@ export function reportVisit(
     )
   }
   findings.push(...reportReadings(visit, options, due))
-  if (toolbox === undefined) return findings
+  const document = { kind: 'spec-sheet', id: sheet.id } as const
+  if (toolbox === undefined) {
+    for (const { reason } of unsettled)
+      findings.push({ ...reason, severity: 'warning', document, path: '/gearcases' } as Finding<ServiceCodes>)
+    return findings
+  }
   for (const { path, reasons } of uncovered) {
-    const document = { kind: 'spec-sheet', id: sheet.id } as const
     const params = { part: namePart(sheet, path), reasons }
     findings.push(serviceFinding('service/no-wrench-fits', 'warning', document, path, params))
   }

@@ -83,7 +83,7 @@ export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
   '/gearcases/*/oilSpace/oils': OILS,
   '/gearcases/*/oilSpace/fill/drainAndRefill': value('refill', 'volume', 'gearcase'),
   '/gearcases/*/drainTemperature': value('drain temperature', 'temperature', 'gearcase'),
-  '/gearcases/*/workingTemperature': value('working temperature', 'temperature', 'step'),
+  '/gearcases/*/workingTemperature': value('working temperature', 'temperature', 'gearcase'),
   '/gearcases/*/oilSpace/fill/method/below': value('level', 'length', 'gearcase'),
   '/gearcases/*/oilSpace/fill/level/temperature': value('level', 'temperature', 'gearcase'),
   '/gearcases/*/oilSpace/fill/level/minutesAfterStop': value('level', 'duration', 'gearcase'),

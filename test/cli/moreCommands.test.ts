@@ -249,6 +249,17 @@ describe('--tolerance', () => {
     expect(allowed.out).toMatch(/120.lbf·in/)
   })
 
+  it('without any toolbox too it is exit code 1, and the text says what to give', async () => {
+    const { code, out } = await run([
+      'plan',
+      'examples/tind-4/sheet.json',
+      'examples/tind-4/log.json',
+      ...VISIT,
+    ])
+    expect(code).toBe(1)
+    expect(out.replaceAll(/\s+/g, ' ')).toMatch(/Not settled.{1,9}Which wrench\? Give a toolbox/)
+  })
+
   it('is per cent above 0 and below 100, with or without the sign', async () => {
     expect((await plan(20, '--tolerance', '12%')).code).toBe(0)
     for (const wrong of ['0', '100', 'ten', '-5']) {

@@ -416,6 +416,11 @@ describe('dueSql', () => {
     expect(() =>
       dueSql('duckdb', { ...options, columns: { lastDate: 5 } } as unknown as DueSqlOptions),
     ).toThrow('options.columns.lastDate must be a column name, got 5')
+    for (const name of ['', ' '])
+      expect(() => dueSql('duckdb', { ...options, columns: { lastDate: name } })).toThrow(RangeError)
+    expect(() => dueSql('duckdb', { ...options, columns: { lastDate: '' } })).toThrow(
+      "options.columns.lastDate must be a column name, got ''",
+    )
     expect(() =>
       dueSql('duckdb', { ...options, columns: { lastdate: 'served' } } as unknown as DueSqlOptions),
     ).toThrow("options.columns must not have the key 'lastdate'; did you mean lastDate?")

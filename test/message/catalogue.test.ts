@@ -30,6 +30,17 @@ describe('the English catalogue', () => {
     expect(Object.keys(en.texts).filter((code) => !declared.has(code))).toEqual([])
   })
 
+  it('has no text for a code that nothing gives', () => {
+    const files = readdirSync(SOURCES, { recursive: true, encoding: 'utf8' }).filter(
+      (file) => file.endsWith('.ts') && !/codes\.ts$|allRules\.ts$|^message|^card/.test(file),
+    )
+    const source = files.map((file) => readFileSync(join(SOURCES, file), 'utf8')).join('\n')
+    // Some codes are a room's name before a word that the code chooses.
+    const isGiven = (code: string) =>
+      source.includes(`'${code}'`) || source.includes(`'${code.split('/')[1]}'`)
+    expect(declaredCodes().filter((code) => !isGiven(code))).toEqual([])
+  })
+
   it('has no digit in any word of the card, since a figure on a card comes from the plan', () => {
     const withDigits: string[] = []
     const walk = (value: unknown, path: string): void => {

@@ -90,6 +90,20 @@ describe('a fact after the other taken away', () => {
       kind: 'not kept',
       reason: { code: 'service/no-toolbox', params: {} },
     })
+    const open = bare.missing.filter(({ kind }) => kind === 'not settled')
+    expect(open.map(({ reason }) => reason.code)).toEqual(['service/settings-need-toolbox'])
+    expect(open[0]?.reason.params['parts']).toHaveLength(5)
+    expect(planned.findings.map(({ code, severity }) => [code, severity])).toEqual([
+      ['service/settings-need-toolbox', 'warning'],
+    ])
+  })
+
+  it('no toolbox, and no torque in the visit: nothing is left without a setting', () => {
+    const { toolbox: _toolbox, ...request } = requestExample('bud-3', { services: ['none'] })
+    const planned = planRequest({ ...request, services: [] })
+    if (!planned.ok) throw new Error('no plan')
+    expect(planned.value.missing.filter(({ kind }) => kind === 'not settled')).toEqual([])
+    expect(planned.findings).toEqual([])
   })
 
   it('no stock: all oil and seals are to be bought', () => {

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest'
+import { renderText } from '../../src/v1/card.js'
+import { en } from '../../src/v1/message/en.js'
+import { renderMessage } from '../../src/v1/message.js'
+import { checkDocuments } from '../../src/v1/rules.js'
 import { kitContents } from '../../src/v1/service.js'
 import type { SpecSheet, Stock } from '../../src/v1/spec.js'
-import { planExample } from '../support/planExample.js'
+import { cardOf, planExample, TODAY } from '../support/planExample.js'
+import { readExample } from '../support/readExample.js'
 
 const SEALANT = 'pipe sealant with PTFE'
 const sealantLines = (stock?: (stock: Stock) => Stock, sheet?: (sheet: SpecSheet) => SpecSheet) => {
@@ -39,5 +44,35 @@ describe('sealant for several plugs', () => {
       return JSON.parse(`${text.slice(0, first)}anaerobic ${text.slice(first)}`)
     })
     expect(lines.map(({ buy }) => buy)).toEqual([1, 1])
+  })
+})
+
+describe('1.15: the working temperature that seals are judged by', () => {
+  const working = (value: string) => (sheet: SpecSheet) => ({
+    ...sheet,
+    gearcases: {
+      ...sheet.gearcases,
+      front: {
+        ...(sheet.gearcases['front'] as SpecSheet['gearcases'][string]),
+        workingTemperature: { kind: 'limits', max: value, unit: 'degC' } as const,
+      },
+    },
+  })
+
+  it('is among the figures of its gearcase, and nowhere where none is stated', () => {
+    const text = (plan: ReturnType<typeof planExample>) => renderText(cardOf(plan)).replaceAll(/\s+/g, ' ')
+    expect(text(planExample('tind-4', { sheet: working('90') }))).toMatch(/Working temperature: .{0,9}90 °C/)
+    expect(text(planExample('tind-4'))).not.toContain('Working temperature')
+  })
+
+  it('is named in the finding about a ring that may not last', () => {
+    const sheets = [{ name: 'sheet.json', document: working('90')(readExample('tind-4', 'sheet')) }]
+    const set = { sheets, logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
+    const found = checkDocuments(set, { today: TODAY }).filter(
+      ({ code }) => code === 'seal/material-doubtful-in-oil',
+    )
+    expect(found.map((one) => renderMessage(one, en))).toEqual([
+      expect.stringContaining('the working temperature, 90\u00a0°C, is higher'),
+    ])
   })
 })

@@ -15,6 +15,15 @@ const withoutBore = (toolbox: Toolbox): Toolbox => ({
     }),
   ),
 })
+const withBore = (toolbox: Toolbox, value: number): Toolbox => ({
+  ...toolbox,
+  fillers: Object.fromEntries(
+    Object.entries(toolbox.fillers).map(([id, filler]) => [
+      id,
+      { ...filler, hose: { ...filler.hose, bore: { value, unit: 'mm' as const } } },
+    ]),
+  ),
+})
 const textOf = (plan: ReturnType<typeof planExample>) => renderText(cardOf(plan)).replaceAll(/\s+/g, ' ')
 const pourOf = ({ waits }: ReturnType<typeof planExample>) => waits.find(({ kind }) => kind === 'pour')
 const codesOf = (plan: ReturnType<typeof planExample>) => pourOf(plan)?.reasons.map(({ code }) => code)
@@ -45,15 +54,37 @@ describe('the wait for the hose', () => {
     expect(textOf(at(-10))).toContain('At −10 °C oil is thick: keep the bottle indoors before')
   })
 
-  it('where the bore is not known has its end sign alone', () => {
+  it('1.11: where the bore is not known has its end sign, and a range for usual hoses', () => {
     const box = withoutBore(readExample('kvist-2', 'toolbox'))
     expect(parseDocument('toolbox', box).ok).toBe(true)
     const plan = planExample('kvist-2', { toolbox: withoutBore })
     expect(pourOf(plan)?.seconds).toBeUndefined()
-    expect(codesOf(plan)).toEqual(['service/hose-bore-not-known'])
+    expect(codesOf(plan)).toEqual(['service/hose-bore-not-known', 'service/usual-hoses'])
+    // The limits are the times through hoses of 8 and 16 mm, in whole minutes, rounded outward.
+    const secondsAt = (bore: number) =>
+      pourOf(planExample('kvist-2', { toolbox: (box) => withBore(box, bore) }))?.seconds ?? 0
+    const params = pourOf(plan)?.reasons[1]?.params ?? {}
+    const { fastest, slowest } = params as Record<string, { value: number }>
+    expect([fastest?.value, slowest?.value]).toEqual([
+      Math.max(1, Math.floor(secondsAt(16) / 60)),
+      Math.ceil(secondsAt(8) / 60),
+    ])
     const card = textOf(plan)
-    expect(card).toContain('Wait until nothing drips from the hose.')
+    expect(card).toContain(
+      `Wait until nothing drips from the hose. About ${fastest?.value} to ${slowest?.value} min for usual hoses (bore 8 to 16 mm).`,
+    )
     expect(card).toContain('done when nothing drips')
     expect(plan.findings).toEqual([])
+  })
+
+  it('1.11: where no usual hose can be calculated, the end sign is alone', () => {
+    const short = (box: Toolbox): Toolbox => {
+      const bare = withoutBore(box)
+      const [[id, filler] = []] = Object.entries(bare.fillers)
+      if (id === undefined || filler === undefined) throw new Error('no filler')
+      const hose = { ...filler.hose, drop: { value: 2, unit: 'm' }, length: { value: 1, unit: 'm' } } as const
+      return { ...bare, fillers: { [id]: { ...filler, hose } } }
+    }
+    expect(codesOf(planExample('kvist-2', { toolbox: short }))).toEqual(['service/hose-bore-not-known'])
   })
 })

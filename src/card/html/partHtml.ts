@@ -56,7 +56,7 @@ function tableHtml({ caption, columns, rows }: CardTable, marks: Marks): Element
 }
 
 function pictureOf(picture: CardList['picture'], marks: Marks): Element[] {
-  return picture === undefined || picture === 'torque' ? [] : [pictureHtml(picture, marks.pictures[picture])]
+  return picture === undefined ? [] : [pictureHtml(picture, marks.pictures[picture])]
 }
 
 function listHtml(list: CardList, marks: Marks): Element {

@@ -10,7 +10,7 @@ interface Drawing {
   readonly full?: string
 }
 
-const DRAWINGS: Readonly<Record<Exclude<PictureName, 'torque'>, Drawing>> = {
+const DRAWINGS: Readonly<Record<PictureName, Drawing>> = {
   plug: {
     box: '0 0 120 84',
     thick: 'M4 32H30C34 14 46 6 60 6S86 14 90 32H116M4 50H30C34 66 44 74 54 75M66 75C76 74 86 66 90 50H116',
@@ -37,11 +37,8 @@ const DRAWINGS: Readonly<Record<Exclude<PictureName, 'torque'>, Drawing>> = {
   },
 }
 
-/**
- * A small drawing with its meaning in words for readers who cannot see it. `torque` is drawn row by row from figures, not
- * here.
- */
-export function pictureHtml(name: Exclude<PictureName, 'torque'>, meaning: string): Element {
+/** A small drawing with its meaning in words for readers who cannot see it. */
+export function pictureHtml(name: PictureName, meaning: string): Element {
   const { box, thin, thick, full } = DRAWINGS[name]
   const round = { strokeLinejoin: 'round', strokeLinecap: 'round' }
   const stroke = (d: string | undefined, strokeWidth: string) =>

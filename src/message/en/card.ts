@@ -237,7 +237,6 @@ export const cardWords: CardWords = {
       'Section through a plug: the washer is between the plug and the face of the case. No old washer is left on the face.',
     'wheel marks': 'Three hubs: mark at the bottom, level with the hub, and at the top.',
     pour: 'A funnel held high, with its hose down into the fill opening.',
-    torque: 'The torque that the manual permits, and the range of the actual torque at this setting.',
   },
   cues: {
     opening: 'The machine, with its manual next to it.',

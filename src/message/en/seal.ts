@@ -58,7 +58,7 @@ export const sealTexts: Texts<SealCodes> = {
   'seal/material-suits': ({ material, medium, min, max }, say) =>
     `${material} resists ${medium} from ${say.quantity(min)} to ${say.quantity(max)}.`,
   'seal/above-continuous-limit': ({ material, medium, temperature, max }, say) =>
-    `In ${medium}, ${material} lasts up to ${say.quantity(max)} in continuous work; ${say.quantity(temperature)} is hotter. Ask the seal’s maker.`,
+    `In ${medium}, ${material} lasts up to ${say.quantity(max)} in continuous work; the working temperature, ${say.quantity(temperature)}, is higher. Ask the seal’s maker.`,
   'seal/material-limits-not-known': ({ material }) =>
     `Temperature limits of ${material} not known. Ask the seal’s maker.`,
   'seal/temperature-needs-special-compound': ({ material, temperature, min, max }, say) =>

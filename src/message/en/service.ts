@@ -44,6 +44,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `${capital(partText(part))}: ${roleText(role)} depends on ${say.list(factNames(facts))}. Find that out first.`,
   'service/torque-not-settled': ({ part }) =>
     `${capital(partText(part))}: the torque is stated, but no wrench setting was found. See “${cardWords.sections.tightening}”.`,
+  'service/settings-need-toolbox': ({ parts }) =>
+    `Which wrench? Give a toolbox: without one no stated torque has a setting (${parts.map(partText).join('; ')}).`,
   'service/due-open': ({ parts, service, reason }, say) =>
     `Unknown whether the ${service} is due (${parts.map(partText).join('; ')}). ${say.reason(reason)}`,
   'service/ambient-not-given': ({ part }) =>
@@ -55,11 +57,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/oil-for-ambient': ({ oil, ambient }, say) =>
     `At ${say.quantity(ambient)} the sheet permits ${oil}.`,
   'service/oil-only-choice': ({ oil }) => `The sheet permits ${oil} and no other.`,
-  'service/oil-first-choice': ({ oil }) => `${oil} is the first on the sheet.`,
   'service/no-oil-for-ambient': ({ part, ambient }, say) =>
     `No oil of the sheet is permitted at ${say.quantity(ambient)} (${partText(part)}).`,
-  'service/oil-from-shelf': ({ container, volume }, say) => `${say.quantity(volume)} from the ${container}.`,
-  'service/oil-short': ({ oil, volume }, say) => `Not enough ${oil} in stock: ${say.quantity(volume)} short.`,
   'service/oil-does-not-meet': ({ container, oil, reason }, say) =>
     `The ${container} is not ${oil}. ${say.reason(reason)}`,
   'service/oil-ask-maker': ({ container, oil, reason }, say) =>
@@ -118,6 +117,8 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `${capital(oil)} at ${say.quantity(temperature)} through the ${filler}.`,
   'service/hose-bore-not-known': ({ filler }) =>
     `Bore of the hose not known (${filler}), so no pouring time is calculated. The hose is empty when nothing drips.`,
+  'service/usual-hoses': ({ from, to, fastest, slowest }, say) =>
+    `About ${say.number(Number(fastest.value))} to ${say.quantity(slowest)} for usual hoses (bore ${say.number(Number(from.value))} to ${say.quantity(to)}).`,
   'service/warm-the-bottle': ({ temperature }, say) =>
     `At ${say.quantity(temperature)} oil is thick: keep the bottle indoors before, or stand it closed in warm water. Never heat it over a flame.`,
   'service/no-filler': ({ part }) => `The toolbox has no funnel with a hose (${partText(part)}).`,

@@ -288,9 +288,9 @@ export const stepTexts: StepTexts = {
     show: (params) => `The hose in ${the(params, 'fill opening')}, and the oil as it sinks in the funnel.`,
   },
   'wait for the hose': {
-    full: ({ wait }) =>
+    full: ({ wait, usualWait }) =>
       wait === undefined
-        ? 'Wait until nothing drips from the hose.'
+        ? `Wait until nothing drips from the hose.${usualWait === undefined ? '' : ` ${usualWait}`}`
         : `Wait until nothing drips from the hose: about ${wait} from the start of the pour.`,
     short: ({ wait }) =>
       `Hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,

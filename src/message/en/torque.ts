@@ -55,9 +55,11 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `${say.quantity(required)} is above the wrench's declared range, which ends at ${say.quantity(to)}.`,
   'torque/no-mark-inside': ({ band: { min, max }, below, above, unit, error: own }, say) =>
     min.value === max.value
-      ? own === undefined
-        ? `The wrench has no mark at ${say.quantity(min)}.${nearestMarks(below, above, say)}`
-        : `No mark of the wrench's ${unitName(unit, say)} scale is as near to ${say.quantity(min)} as its own error, ${error(own.percent, own.of, say)}.${nearestMarks(below, above, say)} If you may allow more, give that tolerance (tolerancePercent, --tolerance).`
+      ? `${
+          own === undefined
+            ? `The wrench has no mark at ${say.quantity(min)}.`
+            : `No mark of the wrench's ${unitName(unit, say)} scale is as near to ${say.quantity(min)} as its own error, ${error(own.percent, own.of, say)}.`
+        }${nearestMarks(below, above, say)} If you may allow more, give that tolerance (tolerancePercent, --tolerance).`
       : `No mark of the wrench's ${unitName(unit, say)} scale is inside ${band({ min, max }, say)}.${nearestMarks(below, above, say)}`,
   'torque/resolution-too-coarse': ({ required, from, step }, say) =>
     `At ${say.quantity(required)} the display's step of ${say.quantity(step)} is more than a quarter of the permissible error; use it from ${say.quantity(from)} up.`,
