@@ -12,4 +12,5 @@ export const RETIRED_CODES: Readonly<Record<string, string>> = {
   'spec/opening-lacks-role': 'spec/opening-without-role',
   'thread/designation-not-read': 'thread/designation-unreadable',
   'toolbox/accuracy-not-believed': 'toolbox/implausible-accuracy',
+  'torque/set-outside': 'record/torque-outside-band',
 }

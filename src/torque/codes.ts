@@ -78,8 +78,6 @@ export interface TorqueCodes {
   'torque/turns-inside': { turns: number; min: Figure; max?: Figure }
   'torque/turns-too-few': { turns: number; min: Figure }
   'torque/turns-too-many': { turns: number; max: Figure }
-  'torque/set-inside': { set: Torque; band: Band }
-  'torque/set-outside': { set: Torque; band: Band }
   'torque/set-not-a-mark': { set: Torque; below?: Torque; above?: Torque }
 }
 

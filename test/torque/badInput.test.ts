@@ -3,7 +3,6 @@ import { parseThread } from '../../src/thread/parseThread.js'
 import { calibrationInputs } from '../../src/torque/calibrationInputs.js'
 import { checkPlugsSwapped } from '../../src/torque/checkPlugsSwapped.js'
 import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
-import { judgeTorqueSet } from '../../src/torque/judgeTorqueSet.js'
 import { judgeTurns } from '../../src/torque/judgeTurns.js'
 import { judgeWrenchReach } from '../../src/torque/judgeWrenchReach.js'
 import { nutFactor } from '../../src/torque/nutFactor.js'
@@ -70,8 +69,6 @@ describe('misuse by the programmer throws, and says what must be', () => {
     misuse(() => checkWrench(wrench, band, call(value)))
     misuse(() => checkWrench(wrench, band, { iso6789: call(value) }))
     misuse(() => judgeWrenchReach(call(value), { value: 40, unit: 'N.m' }, '2017'))
-    misuse(() => judgeTorqueSet(call(value), { value: 40, unit: 'N.m' }))
-    misuse(() => judgeTorqueSet(band, call(value)))
     misuse(() => judgeWrenchReach(wrench, call(value), '2017'))
     misuse(() => chooseWrenches({ wrench }, [{ on: '/a', tightening: call(value) }], BY_2017))
     misuse(() => chooseWrenches({ wrench: call(value) }, [{ on: '/a', tightening: band }], BY_2017))

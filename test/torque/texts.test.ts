@@ -7,7 +7,6 @@ import { parseThread } from '../../src/thread/parseThread.js'
 import { calibrationInputs } from '../../src/torque/calibrationInputs.js'
 import { checkPlugsSwapped } from '../../src/torque/checkPlugsSwapped.js'
 import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
-import { judgeTorqueSet } from '../../src/torque/judgeTorqueSet.js'
 import { judgeTurns } from '../../src/torque/judgeTurns.js'
 import { judgeWrenchReach } from '../../src/torque/judgeWrenchReach.js'
 import { proofLoad } from '../../src/torque/proofLoad.js'
@@ -77,14 +76,6 @@ const crowfoot = { extension: { value: 6, unit: 'in' } } as const
 
 /** One call for each code at least. */
 function everyReason(): Reason[] {
-  const set = (value: number) => {
-    const torque = { value, unit: 'N.m' } as const
-    const reasons = [
-      ...judgeTorqueSet(limits('39', '49'), torque).reasons,
-      ...judgeWrenchReach(middle, torque, '2017').reasons,
-    ]
-    return { reasons }
-  }
   const answers: { readonly reasons: readonly Reason[] }[] = [
     checkWrench(middle, limits('39', '49'), BY_2017),
     checkWrench(middle, limits('40', '41'), BY_2017),
@@ -158,9 +149,7 @@ function everyReason(): Reason[] {
     judgeTurns(turns(), 2),
     judgeTurns(turns('3'), 1),
     judgeTurns(turns('3'), 4),
-    set(40),
-    set(50),
-    set(40.5),
+    judgeWrenchReach(middle, { value: 40.5, unit: 'N.m' }, '2017'),
   ]
   const threads = ['x', '1/2 BSP', 'M11', 'M18x9', 'G 5/7', '1/2-18 NPT', 'M18x1.7', 'M'.repeat(65)]
   return [

@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import type { Tightening } from '../../src/spec/leaf.js'
 import { calibrationInputs } from '../../src/torque/calibrationInputs.js'
-import { judgeTorqueSet } from '../../src/torque/judgeTorqueSet.js'
 import { judgeTurns } from '../../src/torque/judgeTurns.js'
 import { judgeWrenchReach } from '../../src/torque/judgeWrenchReach.js'
 import { turnsBand } from '../../src/torque/turnsBand.js'
-import { clickWrench, limits, nominal, torque } from './wrenches.js'
+import { clickWrench, nominal } from './wrenches.js'
 
 const turns = (min: string, max?: string): Tightening => ({
   kind: 'turns',
@@ -86,29 +85,20 @@ describe('calibrationInputs (12 months or 5,000 cycles: ISO 6789:2003 default, R
   })
 })
 
-describe('judgeTorqueSet and judgeWrenchReach', () => {
+describe('judgeWrenchReach', () => {
   const wrench = clickWrench(10, 100)
-  const judge = (tightening: Tightening, value: number, tolerancePercent?: number) => {
-    const set = { value, unit: 'N.m' } as const
-    return [
-      judgeTorqueSet(tightening, set, tolerancePercent).verdict,
-      judgeWrenchReach(wrench, set, '2017').verdict,
-    ]
-  }
+  const judge = (value: number, unit: 'N.m' | 'dN.m' = 'N.m') =>
+    judgeWrenchReach(wrench, { value, unit }, '2017')
 
-  it('both ends belong to the band: at, just below and just above', () => {
-    const band = limits('39', '49')
-    expect(judge(band, 39)).toEqual(['inside', 'can'])
-    expect(judge(band, 49)).toEqual(['inside', 'can'])
-    expect(judge(band, 38)).toEqual(['outside', 'can'])
-    expect(judge(band, 50)).toEqual(['outside', 'can'])
-    expect(judge(band, 38.9999)).toEqual(['outside', 'cannot'])
-    expect(judge(band, 49.0001)).toEqual(['outside', 'cannot'])
+  it('a mark can be set; both ends of the scale are marks', () => {
+    expect([10, 39, 100].map((value) => judge(value).verdict)).toEqual(['can', 'can', 'can'])
   })
 
   it('a torque between marks, or out of range, cannot have come from that wrench', () => {
-    const codes = (value: number) =>
-      judgeWrenchReach(wrench, { value, unit: 'N.m' }, '2017').reasons.map(({ code }) => code)
+    const codes = (value: number) => judge(value).reasons.map(({ code }) => code)
+    expect([9, 9.9999, 38.9999, 100.0001].map((value) => judge(value).verdict)).toEqual(
+      Array(4).fill('cannot'),
+    )
     expect(codes(40.5)).toEqual(['torque/set-not-a-mark'])
     expect(codes(9)).toEqual(['torque/below-lowest-mark'])
     expect(codes(101)).toEqual(['torque/above-highest-mark'])
@@ -116,36 +106,6 @@ describe('judgeTorqueSet and judgeWrenchReach', () => {
   })
 
   it('another unit is converted exactly', () => {
-    const set = { value: 400, unit: 'dN.m' } as const
-    expect(judgeTorqueSet(limits('40', '40'), set).verdict).toBe('inside')
-    expect(judgeWrenchReach(wrench, set, '2017').verdict).toBe('can')
-  })
-
-  it('without a band only the nominal itself is sure; a caller’s tolerance makes a band', () => {
-    expect(judge(nominal('40'), 40)).toEqual(['inside', 'can'])
-    expect(judge(nominal('40'), 41)).toEqual(['cannot tell', 'can'])
-    expect(judge(nominal('40'), 44, 10)).toEqual(['inside', 'can'])
-    expect(judge(nominal('40'), 45, 10)).toEqual(['outside', 'can'])
-  })
-
-  it('one limit proves a torque wrong, never right', () => {
-    const least = torque({ kind: 'limits', min: '40', unit: 'N.m' })
-    expect([39, 40, 41].map((value) => judge(least, value)[0])).toEqual([
-      'outside',
-      'cannot tell',
-      'cannot tell',
-    ])
-    const most = torque({ kind: 'limits', max: '40', unit: 'N.m' })
-    expect([39, 40, 41].map((value) => judge(most, value)[0])).toEqual([
-      'cannot tell',
-      'cannot tell',
-      'outside',
-    ])
-  })
-
-  it('turns and not stated cannot tell', () => {
-    expect(judge(turns('2', '3'), 40)[0]).toBe('cannot tell')
-    expect(judge(turns('2'), 40)[0]).toBe('cannot tell')
-    expect(judge(NOT_STATED, 40)[0]).toBe('cannot tell')
+    expect(judge(400, 'dN.m').verdict).toBe('can')
   })
 })

@@ -135,9 +135,6 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `${say.number(done)} turns: too few; the manual says at least ${min}.`,
   'torque/turns-too-many': ({ turns: done, max }, say) =>
     `${say.number(done)} turns: too many; the manual says at most ${max}. Check for a crack before using it again.`,
-  'torque/set-inside': ({ set, band: stated }, say) => `${say.quantity(set)} is inside ${band(stated, say)}.`,
-  'torque/set-outside': ({ set, band: stated }, say) =>
-    `${say.quantity(set)} is outside ${band(stated, say)}. Do it again as the manual says.`,
   'torque/set-not-a-mark': ({ set, below, above }, say) =>
     `This wrench has no mark at ${say.quantity(set)}.${nearestMarks(below, above, say)}`,
 }
