@@ -4,11 +4,11 @@ import { countsPer, type IntervalCodes, LARGEST_COUNT, meterCount } from '../int
 import type { DistanceUnit } from '../quantity/index.js'
 import type { MeterReading } from '../spec/index.js'
 
-/** The meters of one machine, ready to be put into its log. */
+/** The meters of one machine, in the form of its log. */
 export interface ImportedMachine {
-  /** Its place in the input. */
+  /** Pointer into the input. */
   readonly path: string
-  /** As the sender names the machine; which log it belongs to is the caller's to say. */
+  /** The sender's names for the machine; the caller finds the log. */
   readonly header: {
     readonly make?: string
     readonly model?: string
@@ -20,7 +20,7 @@ export interface ImportedMachine {
   readonly distance?: { readonly unit: DistanceUnit; readonly readings: readonly MeterReading[] }
 }
 
-/** What can be wrong with what a sender sent. */
+/** The codes of findings in a sender's answer. */
 export type ImportCodes = Pick<
   IntervalCodes,
   Extract<keyof IntervalCodes, `interval/import-${string}`> | 'interval/reading-out-of-bounds'
@@ -32,18 +32,17 @@ export interface ImportedReadings {
 }
 
 /**
- * Reads hours and distance out of fleet telematics answers in the shape of ISO/TS 15143-3, for those who keep logs from
- * it. Takes the parsed JSON: a fleet, a list of equipment, or one machine; each meter once or as a series. Senders differ
- * in capitals, so keys are matched without regard to them; two keys that differ in nothing else are refused.
+ * Reads hours and distance from fleet telematics answers in the shape of ISO/TS 15143-3, to add them to machine logs.
+ * Takes the parsed JSON: a fleet, a list of equipment, or one machine; each meter once or as a series. Senders use
+ * different capitals, so keys are compared without regard to them; two such keys with different values are refused.
  *
  * @param input - parsed JSON, anything
- * @param options - `edition` that the sender follows, `2016` or `2020`; named in the result, read alike
- * @returns readings sorted by date; the date is the one written in the sender's time stamp. Every value or unit that cannot
- *   be used is a finding (`interval/import-…`) and left out; nothing is guessed. Not ok when no machine is found
- * @throws TypeError, RangeError when `edition` is neither
+ * @param options - `edition` that the sender follows, `2016` or `2020`; it is named in the result and changes nothing else
+ * @returns readings sorted by date; the date is the one in the sender's time stamp. A value or unit that cannot be used is
+ *   left out with a finding (`interval/import-…`); nothing is guessed. Not ok if no machine is found
+ * @throws TypeError or RangeError if `edition` is neither
  *
- * Source: ISO/TS 15143-3 field names as public samples carry them (`CumulativeOperatingHours`, `Distance`,
- * `OdometerUnits`).
+ * Source: field names of ISO/TS 15143-3 in public samples (`CumulativeOperatingHours`, `Distance`, `OdometerUnits`).
  *
  * @example
  * ```ts
@@ -65,17 +64,21 @@ export function importReadings(
   if (edition !== '2016' && edition !== '2020')
     throw refuse('options.edition', edition, "'2016' or '2020'", 'string')
   const findings: Finding<ImportCodes>[] = []
-  const complain = <Code extends keyof ImportCodes>(code: Code, path: string, params: ImportCodes[Code]) => {
+  const addFinding = <Code extends keyof ImportCodes>(
+    code: Code,
+    path: string,
+    params: ImportCodes[Code],
+  ) => {
     const finding = { code, severity: 'error', document: { kind: 'text' }, path, params }
     findings.push(finding as Finding<ImportCodes>)
   }
-  /** The value of a key in any capitals; a second such key with another value is ambiguous. */
+  /** The value of a key, without regard to capitals. */
   const field = (object: object, path: string, ...names: string[]): unknown => {
     let found: { readonly key: string; readonly value: unknown } | undefined
     for (const [key, value] of Object.entries(object)) {
       if (!names.includes(key.toLowerCase())) continue
       if (found !== undefined && found.value !== value) {
-        complain('interval/import-ambiguous-key', path, { one: found.key, other: key })
+        addFinding('interval/import-ambiguous-key', path, { one: found.key, other: key })
         return undefined
       }
       found = { key, value }
@@ -86,8 +89,8 @@ export function importReadings(
   const machines: ImportedMachine[] = []
   for (const { machine, path } of findMachines(input, field)) {
     const hours: MeterReading[] = []
-    const counted = field(machine, path, 'cumulativeoperatinghours')
-    for (const { entry, at } of entriesOf(counted, `${path}/CumulativeOperatingHours`)) {
+    const hourEntries = field(machine, path, 'cumulativeoperatinghours')
+    for (const { entry, at } of entriesOf(hourEntries, `${path}/CumulativeOperatingHours`)) {
       const reading = readEntry(entry, at, 'hours', field(entry, at, 'hour', 'hours'), 'h')
       if (reading !== undefined) hours.push(reading)
     }
@@ -96,14 +99,14 @@ export function importReadings(
       const written = field(entry, at, 'odometerunits', 'odometerunit')
       const unit = readUnit(written)
       if (unit === undefined) {
-        complain('interval/import-unit', at, { unit: shorten(written) })
+        addFinding('interval/import-unit', at, { unit: shorten(written) })
         continue
       }
       const reading = readEntry(entry, at, 'distance', field(entry, at, 'odometer'), unit)
       if (reading !== undefined) byUnit.set(unit, [...(byUnit.get(unit) ?? []), reading])
     }
     if (byUnit.size > 1)
-      complain('interval/import-mixed-units', `${path}/Distance`, { units: [...byUnit.keys()] })
+      addFinding('interval/import-mixed-units', `${path}/Distance`, { units: [...byUnit.keys()] })
     const [distance] = byUnit.size === 1 ? byUnit : []
     const head = field(machine, path, 'equipmentheader')
     const header = isObject(head) ? readHeader(head, path) : {}
@@ -111,7 +114,7 @@ export function importReadings(
     machines.push(dropUndefined({ path, header, hours: hours.sort(byDate), distance: meter }))
   }
   if (machines.length === 0) {
-    complain('interval/import-no-machines', '', {})
+    addFinding('interval/import-no-machines', '', {})
     return { ok: false, findings }
   }
   return { ok: true, value: { standard: `ISO/TS 15143-3:${edition}`, machines }, findings }
@@ -126,7 +129,7 @@ export function importReadings(
     const stamp = field(entry, at, 'datetime')
     const date = typeof stamp === 'string' && /^.{10}($|[T ])/.test(stamp) ? stamp.slice(0, 10) : undefined
     if (!isDate(date)) {
-      complain('interval/import-date', at, { text: shorten(stamp) })
+      addFinding('interval/import-date', at, { text: shorten(stamp) })
       return undefined
     }
     const value =
@@ -134,7 +137,7 @@ export function importReadings(
     const count = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
     if (typeof value !== 'number' || !(count >= 0 && count <= LARGEST_COUNT[meter])) {
       const largest = { value: LARGEST_COUNT[meter] / countsPer(unit), unit }
-      complain('interval/reading-out-of-bounds', at, { meter, value: shorten(written), largest })
+      addFinding('interval/reading-out-of-bounds', at, { meter, value: shorten(written), largest })
       return undefined
     }
     return { date, value }

@@ -5,7 +5,7 @@ import { type OilCodes, oilReason } from './codes.js'
 import { judgeAmbientBand } from './judgeAmbientBand.js'
 
 interface JudgedOilChoice {
-  /** Place in the sheet's list. */
+  /** Index in the sheet's list. */
   readonly index: number
   readonly choice: OilChoice
   readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
@@ -13,14 +13,14 @@ interface JudgedOilChoice {
 }
 
 export interface OilChoiceVerdict {
-  /** `yes`: at least one of the oils is right; `no`: none is; `cannot tell`: a fact is missing; `ask`: the sheet leaves it open. */
+  /** `yes`: at least one oil is right; `no`: no oil is; `cannot tell`: a fact is missing; `ask`: the sheet leaves it open. */
   readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
   /** Every oil of the sheet in the sheet's order, since makers print the preferred one first. */
   readonly choices: readonly JudgedOilChoice[]
   readonly reasons: readonly Reason<keyof OilCodes>[]
 }
 
-/** Which of the oils that a manual permits are right at an ambient temperature: each in the order of the sheet, and the whole. */
+/** Judges at an ambient temperature each oil that a manual permits, and all of them together. */
 export function chooseOilChoice(oils: Oils, ambient?: Quantity<TemperatureUnit>): OilChoiceVerdict {
   requireObject('oils', oils)
   if (oils.kind === 'not stated')

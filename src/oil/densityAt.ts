@@ -20,8 +20,8 @@ const MAX_TEMPERATURE = { value: 150, unit: 'degC' } as const
 const K1 = 0.6278
 
 /**
- * ρ(t) = ρ15·exp(−α·ΔT·(1 + 0.8·α·ΔT)), α = 0.6278/ρ15 per °C, ΔT = t − 15 °C, not rounded; both ends of the ranges belong.
- * Source: API MPMS 11.1 / ASTM D1250, lubricating-oil group (constants "54D") as carried by an open implementation; the
+ * ρ(t) = ρ15·exp(−α·ΔT·(1 + 0.8·α·ΔT)), α = 0.6278/ρ15 per °C, ΔT = t − 15 °C, not rounded; both ends belong to the ranges.
+ * Source: API MPMS 11.1 / ASTM D1250, lubricating-oil group (constants "54D") from an open-source implementation; the
  * temperature range from memory. Not for fuels or crude: their groups have other constants.
  */
 export function densityAt(

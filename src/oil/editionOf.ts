@@ -8,9 +8,9 @@ const J306_YEARS: readonly (readonly [number, GradeEdition])[] = [
 ]
 
 /**
- * The edition in {@link GRADE_EDITIONS} that a sheet means: by its own name, or, of SAE J306, by a year, which stands for the
- * limits in force then; `not read` for an older year. 2025 added grades and left the limits of the others: read second
- * hand in a laboratory's summary; that 1991 and 1998 share one table is from memory.
+ * The edition in {@link GRADE_EDITIONS} that a sheet means: the same name, or for SAE J306 the edition in force in the
+ * stated year; `not read` for an older year. 2025 added grades and kept the other limits (from a secondary source, a
+ * laboratory's summary); that 1991 and 1998 share one table is from memory.
  */
 export function editionOf(system: GradeSystem, edition: string): GradeEdition | 'not read' | undefined {
   const known = GRADE_EDITIONS[system].find((one) => one === edition)

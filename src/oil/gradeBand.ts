@@ -20,8 +20,8 @@ export interface GradeBand {
   readonly max?: Quantity<'mm2/s'>
   /** W grades of J306: the oil may not be thicker than this at this temperature. */
   readonly cold?: { readonly temperature: Quantity<'degC'>; readonly viscosity: Quantity<'mPa.s'> }
-  /** How the rows were read: `second hand` in charts quoting the standard, or `from memory`. */
-  readonly read: 'second hand' | 'from memory'
+  /** `secondary source`: charts that quote the standard; `from memory`: not read in any source. */
+  readonly basis: 'secondary source' | 'from memory'
 }
 
 export interface NoGradeBand {
@@ -30,9 +30,9 @@ export interface NoGradeBand {
 }
 
 /**
- * The kinematic viscosities between which an oil of a grade is; a multigrade meets the hot band and the W grade's minimum.
- * Source: SAE J306 (2019 and 2005, and the bands of 90, 140 and 250 before), SAE J300, ISO 3448, read second hand in
- * lubricant makers' charts; rows that were not read say `from memory`.
+ * The limits of kinematic viscosity of a grade; a multigrade meets the hot band and the minimum of the W grade.
+ * Source: SAE J306 (2019 and 2005, and the bands of 90, 140 and 250 before), SAE J300 and ISO 3448, from a secondary
+ * source (lubricant makers' charts); rows that were not read say `from memory`.
  */
 export function gradeBand(input: {
   readonly system: GradeSystem
@@ -62,7 +62,8 @@ export function gradeBand(input: {
   if (hot?.max !== undefined && min >= hot.max)
     return cannotTell('oil/grade-impossible', { grade: name, system })
   const iso = system === 'ISO VG'
-  const top = hot?.max === undefined ? {} : { [iso ? 'max' : 'below']: { value: hot.max, unit: 'mm2/s' } }
+  const upperLimit =
+    hot?.max === undefined ? {} : { [iso ? 'max' : 'below']: { value: hot.max, unit: 'mm2/s' } }
   const thick = { value: 150_000, unit: 'mPa.s' } as const
   return {
     kind: 'band',
@@ -71,11 +72,11 @@ export function gradeBand(input: {
     edition,
     at: { value: iso ? 40 : 100, unit: 'degC' },
     min: { value: min, unit: 'mm2/s' },
-    ...top,
+    ...upperLimit,
     ...(cold?.cold === undefined
       ? {}
       : { cold: { temperature: { value: cold.cold, unit: 'degC' as const }, viscosity: thick } }),
-    read: [cold, hot].some((row) => row?.read === 'from memory') ? 'from memory' : 'second hand',
+    basis: [cold, hot].some((row) => row?.basis === 'from memory') ? 'from memory' : 'secondary source',
   }
 }
 

@@ -3,8 +3,8 @@ import { type Quantity, requireQuantity } from '../quantity/index.js'
 import type { GradeBand } from './gradeBand.js'
 
 /**
- * Whether a kinematic viscosity measured at `band.at` lies in a grade's band: min ≤ ν < below (SAE), min ≤ ν ≤ max (ISO).
- * Source: SAE J306 ("< 18.5"), ISO 3448 (midpoint ±10 %), read second hand.
+ * Whether a kinematic viscosity at `band.at` is in a grade's band: min ≤ ν < below (SAE), min ≤ ν ≤ max (ISO).
+ * Source: SAE J306 ("< 18.5") and ISO 3448 (midpoint ±10 %), from secondary sources.
  */
 export function isWithinGrade(viscosity: Quantity<'mm2/s'>, band: GradeBand): boolean {
   requireQuantity('viscosity', viscosity, 'kinematicViscosity', { above: 0, max: Number.MAX_VALUE })

@@ -18,8 +18,8 @@ export interface AmbientVerdict {
 }
 
 /**
- * Whether an oil's ambient band includes a day's temperature, both read by their shortest decimal; limits belong to the band
- * (common practice, no source). Without a band the manual sets no limit; a bare temperature is not a band.
+ * Checks whether an oil's ambient band includes the day's temperature. The limits belong to the band (common practice, no
+ * source). Without a band the manual sets no limit; a single temperature is not a band.
  */
 export function judgeAmbientBand(
   band: StatedValue<TemperatureUnit> | undefined,
@@ -35,15 +35,15 @@ export function judgeAmbientBand(
   }
   const ends = readBand(band, unit)
   const { min, max } = band.kind === 'limits' ? band : toleranceLimits(band, ends)
-  const shown = { ...(min && { min: { value: min, unit } }), ...(max && { max: { value: max, unit } }) }
+  const limits = { ...(min && { min: { value: min, unit } }), ...(max && { max: { value: max, unit } }) }
   if (ambient === undefined)
-    return { verdict: 'cannot tell', reasons: [oilReason('oil/ambient-not-given', shown)] }
+    return { verdict: 'cannot tell', reasons: [oilReason('oil/ambient-not-given', limits)] }
   return sideOfBand(exactIn(ambient, unit), ends) === 0
-    ? { verdict: 'yes', reasons: [oilReason('oil/ambient-inside', { ambient, ...shown })] }
-    : { verdict: 'no', reasons: [oilReason('oil/ambient-outside', { ambient, ...shown })] }
+    ? { verdict: 'yes', reasons: [oilReason('oil/ambient-inside', { ambient, ...limits })] }
+    : { verdict: 'no', reasons: [oilReason('oil/ambient-outside', { ambient, ...limits })] }
 }
 
-/** The ends of a nominal with tolerance as figures, with the decimals of the two that each comes from. */
+/** The limits of a nominal with tolerance, with as many decimals as the nominal or the tolerance has. */
 function toleranceLimits(
   { value, minus, plus }: { value: string; minus: string; plus: string },
   { low, high }: Band,

@@ -8,7 +8,7 @@ import { isWithinGrade } from './isWithinGrade.js'
 import type { JudgedAspect } from './oilVerdict.js'
 import { type Grade, parseGrade } from './parseGrade.js'
 
-/** The viscosity grade of an offered oil against the manual's. */
+/** Compares the viscosity grade of an offered oil with the manual's. */
 export function judgeViscosity(permitted: GradeOil, offered: OfferedOil): JudgedAspect {
   const required = parseGrade(permitted.grade, permitted.system)
   if (!required.ok) return unknownGrade(permitted.grade, permitted.system, required.findings)
@@ -24,9 +24,9 @@ export function judgeViscosity(permitted: GradeOil, offered: OfferedOil): Judged
   }
   const label = parseGrade(offered.grade, offered.system)
   if (!label.ok) return unknownGrade(offered.grade, offered.system, label.findings)
-  const own = measuredFor(bandsOf(label.value, GRADE_EDITIONS[label.value.system]), offered)
-  if (own !== undefined && !own.inside) {
-    const params = { ...own.reason.params, grade: label.value.name }
+  const onLabel = measuredFor(bandsOf(label.value, GRADE_EDITIONS[label.value.system]), offered)
+  if (onLabel !== undefined && !onLabel.inside) {
+    const params = { ...onLabel.reason.params, grade: label.value.name }
     return ask([...reasons, { code: 'oil/label-contradicts-viscosity', params }])
   }
   if (label.value.system !== required.value.system) {
@@ -46,10 +46,10 @@ function compareGrades(required: Grade, label: Grade, bands: readonly GradeBand[
     return { verdict: 'yes', reasons: [oilReason('oil/grade-same', { grade: required.name })] }
   if (required.summer !== undefined && required.summer !== label.summer) {
     const others = bandsOf({ ...label, name: label.summer ?? label.name }, GRADE_EDITIONS[label.system])
-    // in one edition of J306 no two bands meet: where they do, an edition has moved the limits between the two names
-    const renamed =
-      label.summer !== undefined && bands.some((band) => others.some((other) => meet(band, other)))
-    return renamed && required.system === 'SAE J306'
+    // in one edition of J306 no bands overlap: if they do, a later edition has moved the limits
+    const isRenamed =
+      label.summer !== undefined && bands.some((band) => others.some((other) => overlap(band, other)))
+    return isRenamed && required.system === 'SAE J306'
       ? ask([oilReason('oil/grade-renamed', { ...names, system: required.system })])
       : { verdict: 'no', reasons: [oilReason('oil/grade-differs', names)] }
   }
@@ -65,7 +65,7 @@ function compareGrades(required: Grade, label: Grade, bands: readonly GradeBand[
     : { verdict: 'no', reasons: [oilReason('oil/winter-grade-warmer', names)] }
 }
 
-/** The editions that a sheet may mean: the one it names, or all where it names none or an unknown one. */
+/** The editions that a sheet may mean: the one it names, or all if it names no known edition. */
 function editionsOf({ system, edition }: GradeOil) {
   const known: readonly GradeEdition[] = GRADE_EDITIONS[system]
   const meant = edition === undefined ? undefined : editionOf(system, edition)
@@ -83,13 +83,13 @@ function bandsOf(grade: Grade, editions: readonly GradeEdition[]): GradeBand[] {
   })
 }
 
-/** Whether the offered oil's own printed viscosity lies in any of the bands; undefined where none is printed. */
+/** Whether the printed viscosity of the offered oil is in any of the bands; undefined if it has none. */
 function measuredFor(bands: readonly GradeBand[], offered: OfferedOil) {
   const [first] = bands
   if (first === undefined) return undefined
   const viscosity = first.at.value === 40 ? offered.kv40 : offered.kv100
   if (viscosity === undefined) return undefined
-  // a label of 0 mm²/s passes the shape of a document and is in no band
+  // 0 mm²/s is valid in a document, but is in no band
   const inside = viscosity.value > 0 && bands.some((band) => isWithinGrade(viscosity, band))
   const params = { grade: first.grade, viscosity, at: first.at }
   return {
@@ -98,9 +98,9 @@ function measuredFor(bands: readonly GradeBand[], offered: OfferedOil) {
   }
 }
 
-function meet(first: GradeBand, second: GradeBand): boolean {
-  const top = (band: GradeBand) => band.below?.value ?? band.max?.value ?? Infinity
-  return first.min.value < top(second) && second.min.value < top(first)
+function overlap(first: GradeBand, second: GradeBand): boolean {
+  const upperLimit = (band: GradeBand) => band.below?.value ?? band.max?.value ?? Infinity
+  return first.min.value < upperLimit(second) && second.min.value < upperLimit(first)
 }
 
 function ask(reasons: readonly Reason<keyof OilCodes>[]): JudgedAspect {

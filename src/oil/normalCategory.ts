@@ -1,6 +1,6 @@
 import { asText } from '../base/index.js'
 
-/** `API GL 5`, `gl5` and `GL-5` are the same designation. */
+/** The normal spelling of a category: `GL-5` for `API GL 5` and `gl5`. */
 export function normalCategory(label: string): string {
   const text = asText(label)
   const match = /^(?:API)?[ -]?(GL|MT)[ -]?([0-9])$/.exec(text.slice(0, 20).trim().toUpperCase())

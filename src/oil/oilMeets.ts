@@ -8,32 +8,33 @@ import { normalCategory } from './normalCategory.js'
 import type { AspectVerdict, JudgedAspect, OilVerdict } from './oilVerdict.js'
 
 export interface OilCircumstances {
-  /** Whether bronze or brass runs in the oil, as the sheet's `yellowMetal` says; absent there means `not stated`. */
+  /** Whether the oil touches bronze or brass: the sheet's `yellowMetal`, or `not stated` if the sheet has no such key. */
   readonly yellowMetal: 'yes' | 'no' | 'not stated'
   /** The day's temperature; absent: the ambient band is not judged. */
   readonly ambient?: Quantity<TemperatureUnit>
 }
 
 /**
- * Whether an oil in stock is one that the manual permits, with viscosity, service category, limited-slip additive
- * and ambient band judged separately. It compares what the label says with what the manual says; it approves nothing that
- * neither of them says. A maker's fluid is met by its name on the label alone, never by viscosity.
+ * Checks whether the manual permits an oil in stock. Viscosity, service category, limited-slip additive and ambient band
+ * are judged separately, from the label and the manual alone. Only an oil with the name of the maker's fluid on its label
+ * meets a maker's fluid; viscosity does not.
  *
- * @param permitted - one choice of the sheet's oils; ask again for each choice
- * @param offered - the oil as its label describes it
- * @param circumstances - `yellowMetal` of the gearcase, and `ambient` where it counts
- * @returns `yes`, `no`, `cannot tell` (a fact is missing, and named) or `ask` (the answer is the maker's to give), each aspect, and
- *   every reason, those first that decide
- * @throws TypeError when an argument has the wrong shape or a circumstance is unknown, RangeError when `ambient` is not finite
+ * @param permitted - one choice of the sheet's oils; call again for each choice
+ * @param offered - the oil as on its label
+ * @param circumstances - `yellowMetal` of the gearcase, and `ambient` to judge the ambient band too
+ * @returns `yes`, `no`, `cannot tell` (a reason names the missing fact) or `ask` (only the maker can say), the verdict on
+ *   each aspect, and every reason, deciding ones first
+ * @throws TypeError if an argument has the wrong shape or `circumstances` has an unknown key, RangeError if `ambient` is
+ *   not finite
  *
  * Source: SAE J306, J300 and ISO 3448; API service designations as reproduced by lubricant
- * firms. That GL-5 additives attack yellow metal, that a GL-4/GL-5 label then needs a question, and that GL-4 may replace
- * GL-3 and MT-1 a GL-1: common practice, no source.
+ * firms. Common practice, no source: GL-5 additives attack yellow metal, so the maker must confirm a GL-4/GL-5 label; GL-4
+ * may replace GL-3, and MT-1 may replace GL-1.
  *
  * @example
  * ```ts
  * import { oilMeets } from 'drivetrain-service/v1/oil'
- * // The manual asks for 80W-90 GL-4 and bronze runs in the oil: is an 80W-90 GL-5 right?
+ * // The manual requires 80W-90 GL-4, and the oil touches bronze: is an 80W-90 GL-5 right?
  * const permitted = {
  *   kind: 'grade', grade: '80W-90', system: 'SAE J306', category: 'GL-4', limitedSlip: 'either',
  * } as const
@@ -75,10 +76,10 @@ export function oilMeets(
   }
 }
 
-/** The deciding reason comes first, since some callers show only one. */
+/** Deciding reasons come first: some callers show only one. */
 const ORDER: readonly AspectVerdict[] = ['no', 'cannot tell', 'ask', 'yes', 'not judged']
 
-/** Viscosity and category of a grade oil; of a maker's fluid its name, once for both. */
+/** Verdicts on viscosity and category; for a maker's fluid both are the verdict on its name. */
 function judgeKind(
   permitted: OilChoice,
   offered: OfferedOil,
@@ -96,7 +97,7 @@ function judgeAmbient(permitted: OilChoice, ambient: Quantity<TemperatureUnit> |
   return { verdict, reasons }
 }
 
-/** Case and spaces of the name do not count; every letter and digit does. */
+/** Compares names without regard to capitals and spaces. */
 function judgeName(name: string, offered: OfferedOil): JudgedAspect {
   const plain = (text: unknown) => asText(text).trim().replace(/\s+/g, ' ').toUpperCase()
   const names = [offered.name, ...(offered.makerFluids ?? [])].map(plain)
@@ -113,16 +114,16 @@ function judgeName(name: string, offered: OfferedOil): JudgedAspect {
       }
 }
 
-/** Designations of API 1560 in use, and the ones out of use. */
+/** Designations of API 1560, current and obsolete. */
 const API_CATEGORIES = ['GL-1', 'GL-2', 'GL-3', 'GL-4', 'GL-5', 'GL-6', 'MT-1']
 
-/** Pairs in which the second is often used for the first, which few sell any more; common practice, no source. */
-const NEAR_CATEGORIES = [
+/** Pairs of a category that is rarely sold now, and one often used instead; common practice, no source. */
+const SUBSTITUTE_CATEGORIES = [
   ['GL-3', 'GL-4'],
   ['GL-1', 'MT-1'],
 ] as const
 
-/** The service category of an offered oil against the manual's. */
+/** Compares the service category of an offered oil with the manual's. */
 function judgeCategory(
   permitted: GradeOil,
   offered: OfferedOil,
@@ -139,24 +140,29 @@ function judgeCategory(
     }
   }
   const both = { permitted: required, offered: labels }
-  const harmless = yellowMetal === 'no'
-  if (required === 'GL-4' && labels.includes('GL-4') && labels.includes('GL-5') && !harmless)
+  const isHarmless = yellowMetal === 'no'
+  if (required === 'GL-4' && labels.includes('GL-4') && labels.includes('GL-5') && !isHarmless)
     return { verdict: 'ask', reasons: [oilReason('oil/category-dual-rated', both)] }
   if (labels.includes(required))
     return { verdict: 'yes', reasons: [oilReason('oil/category-on-label', { category: required })] }
   if (required === 'GL-4' && labels.includes('GL-5')) {
-    if (harmless) return { verdict: 'yes', reasons: [oilReason('oil/category-higher-no-yellow-metal', both)] }
+    if (isHarmless)
+      return { verdict: 'yes', reasons: [oilReason('oil/category-higher-no-yellow-metal', both)] }
     return yellowMetal === 'yes'
       ? { verdict: 'no', reasons: [oilReason('oil/category-harms-yellow-metal', both)] }
       : { verdict: 'cannot tell', reasons: [oilReason('oil/category-yellow-metal-unknown', both)] }
   }
-  const near = NEAR_CATEGORIES.some(([own, other]) => own === required && labels.includes(other))
-  return !near && API_CATEGORIES.includes(required) && labels.every((label) => API_CATEGORIES.includes(label))
+  const hasSubstitute = SUBSTITUTE_CATEGORIES.some(
+    ([category, substitute]) => category === required && labels.includes(substitute),
+  )
+  return !hasSubstitute &&
+    API_CATEGORIES.includes(required) &&
+    labels.every((label) => API_CATEGORIES.includes(label))
     ? { verdict: 'no', reasons: [oilReason('oil/category-differs', both)] }
     : { verdict: 'ask', reasons: [oilReason('oil/category-doubtful', both)] }
 }
 
-/** The limited-slip additive of an offered oil against the manual. */
+/** Compares the limited-slip additive of an offered oil with the manual. */
 function judgeLimitedSlip(permitted: OilChoice, offered: OfferedOil): JudgedAspect {
   const label = offered.limitedSlip ?? 'not stated'
   const rule = permitted.limitedSlip

@@ -1,7 +1,7 @@
 import type { Reason } from '../base/index.js'
 import type { OilCodes } from './codes.js'
 
-/** `not judged`: the manual requires nothing here, or the question omits it. */
+/** `not judged`: the manual requires nothing, or the caller gave no value to judge. */
 export type AspectVerdict = 'yes' | 'no' | 'ask' | 'cannot tell' | 'not judged'
 
 export interface JudgedAspect {
@@ -11,15 +11,15 @@ export interface JudgedAspect {
 
 export interface OilVerdict {
   /**
-   * `no` when any aspect is no, else `cannot tell` when a fact is missing (a reason names it), else `ask` when the answer is
-   * the maker's to give, else `yes`.
+   * `no` if any aspect is no, else `cannot tell` if a fact is missing (a reason names it), else `ask` if only the maker can
+   * say, else `yes`.
    */
   readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
-  /** For a maker's fluid, viscosity and category both repeat the verdict on the name. */
+  /** For a maker's fluid, viscosity and category are both the verdict on the name. */
   readonly viscosity: AspectVerdict
   readonly category: AspectVerdict
   readonly limitedSlip: AspectVerdict
   readonly ambient: AspectVerdict
-  /** What decides first. */
+  /** Deciding reasons come first. */
   readonly reasons: readonly Reason<keyof OilCodes>[]
 }

@@ -2,7 +2,7 @@ import { quoteValue, type Result, refuse } from '../base/index.js'
 import type { OilCodes } from './codes.js'
 import { GRADE_EDITIONS, type GradeSystem, gradeRows } from './gradeTables.js'
 
-/** A viscosity grade in its parts; at least one of them is there. */
+/** The parts of a viscosity grade; it has a winter or a summer part, or both. */
 export interface Grade {
   readonly system: GradeSystem
   /** Normal spelling: `80W-90`, `90`, `80W`, `VG 220`. */
@@ -14,10 +14,8 @@ export interface Grade {
 }
 
 /**
- * What a viscosity grade on a label or in a manual says, for anyone who compares two of them. For its limits in
- * mm²/s use {@link gradeBand}.
- * Source: SAE J306 and J300 (multigrade = W grade and hot grade), ISO 3448, as quoted in lubricant makers'
- * charts.
+ * Reads a viscosity grade from a label or a manual. For its limits in mm²/s use {@link gradeBand}.
+ * Source: SAE J306 and J300 (multigrade = W grade and hot grade), ISO 3448, as quoted in lubricant makers' charts.
  */
 export function parseGrade(
   text: string,
@@ -55,7 +53,7 @@ export function parseGrade(
   return { ok: true, value, findings: [] }
 }
 
-/** Every grade of a system over all its editions, W grades first. */
+/** Every grade of a system in all its editions, W grades first. */
 function gradesOf(tables: readonly object[]): string[] {
   const rank = (name: string) => Number.parseInt(name, 10) + (name.endsWith('W') ? 0 : 10_000)
   const names = tables.flatMap((rows) => Object.keys(rows))

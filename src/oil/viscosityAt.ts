@@ -13,31 +13,31 @@ export type ViscosityVerdict =
     }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
 
-/** The charts of ASTM D341 are based on data from −30 °F to 450 °F; whole degrees Celsius inside that. */
+/** The charts of ASTM D341 are based on data from −30 °F to 450 °F; these are whole degrees Celsius inside that range. */
 const MIN_TEMPERATURE = { value: -30, unit: 'degC' } as const
 const MAX_TEMPERATURE = { value: 230, unit: 'degC' } as const
 const MIN_VISCOSITY = { value: 0.21, unit: 'mm2/s' } as const
 const MAX_VISCOSITY = { value: 2e7, unit: 'mm2/s' } as const
 
 /**
- * How thick an oil is at a temperature, for planning how long it takes to pour. Not for a maker's fluid whose label
- * gives no viscosities: then the answer is `cannot tell`.
+ * Calculates the viscosity of an oil at a temperature, for planning how long it takes to pour. If the label gives no
+ * viscosities, the answer is `cannot tell`.
  *
  * log10 log10 (ν + 0.7 + …) = A − B·log10 T, A and B from ν at 40 °C and 100 °C, T = t + 273.15.
  *
- * @param oil - `kv40` and `kv100` as on the label or data sheet, and `pourPoint` where known
- * @param temperature - of the oil, −30 °C to 230 °C, both belonging to the range
- * @returns the kinematic viscosity, not rounded, or `cannot tell` with the reason: a viscosity is missing, the
- *   two contradict each other, below the pour point, outside the range. At the pour point itself there is an answer.
- * @throws TypeError or RangeError when an argument is not a quantity, or a viscosity is negative
+ * @param oil - `kv40` and `kv100` as on the label or data sheet, and `pourPoint` if known
+ * @param temperature - of the oil, −30 °C to 230 °C; both ends belong to the range
+ * @returns the kinematic viscosity, not rounded, or `cannot tell` with the reason: a viscosity is missing, the two
+ *   contradict each other, or the temperature is below the pour point or outside the range
+ * @throws TypeError or RangeError if an argument is not a quantity, or a viscosity is negative
  *
- * Source: ASTM D341 as quoted; range −30 °F to 450 °F from the abstract of a 1957 ASTM
- * paper on the charts; 2 × 10⁷ mm²/s as upper end of the charts is from memory.
+ * Source: ASTM D341 as quoted; range −30 °F to 450 °F from the abstract of a 1957 ASTM paper on the charts; the upper end
+ * of the charts, 2 × 10⁷ mm²/s, is from memory.
  *
  * @example
  * ```ts
  * import { viscosityAt } from 'drivetrain-service/v1/oil'
- * // How thick is an oil of 32 mm²/s at 40 °C and 5.4 mm²/s at 100 °C when it is at 80 °C?
+ * // What is the viscosity at 80 °C of an oil of 32 mm²/s at 40 °C and 5.4 mm²/s at 100 °C?
  * const oil = { kv40: { value: 32, unit: 'mm2/s' }, kv100: { value: 5.4, unit: 'mm2/s' } } as const
  * const answer = viscosityAt(oil, { value: 80, unit: 'degC' })
  * answer.verdict === 'viscosity' && answer.viscosity.value.toFixed(1) // => '8.5'

@@ -8,7 +8,7 @@ export type ViscosityIndexVerdict =
       readonly verdict: 'viscosity index'
       /** Not rounded. */
       readonly value: number
-      /** As the practice reports it: whole, half to even. */
+      /** As ASTM D2270 reports it: a whole number, half to even. */
       readonly reported: number
       readonly procedure: 'A' | 'B'
       readonly reasons: readonly Reason<keyof OilCodes>[]
@@ -18,9 +18,9 @@ export type ViscosityIndexVerdict =
 const MIN_KV100 = { value: 2, unit: 'mm2/s' } as const
 
 /**
- * Procedure A: VI = 100·(L − U)/(L − H) where U > H; procedure B: VI = (10^N − 1)/0.00715 + 100 with N = (log H − log U)/log Y
- * where U ≤ H; U = ν at 40 °C, Y = ν at 100 °C. Source: ASTM D2270 (web copy of the practice; table of L and H through the
- * open `chemicals` package, 311 rows, linear between rows; above 70 mm²/s L = 0.8353Y² + 14.67Y − 216,
+ * U = ν at 40 °C, Y = ν at 100 °C. Procedure A, if U > H: VI = 100·(L − U)/(L − H). Procedure B, if U ≤ H:
+ * VI = (10^N − 1)/0.00715 + 100, N = (log H − log U)/log Y. Source: ASTM D2270 (web copy; table of L and H from the open
+ * `chemicals` package, 311 rows, linear between rows; above 70 mm²/s L = 0.8353Y² + 14.67Y − 216 and
  * H = 0.1684Y² + 11.85Y − 97).
  */
 export function viscosityIndex(kv40: Quantity<'mm2/s'>, kv100: Quantity<'mm2/s'>): ViscosityIndexVerdict {
@@ -57,7 +57,7 @@ function basicValues(y: number): { l: number; h: number } {
 
 function roundHalfToEven(value: number): number {
   const floor = Math.floor(value)
-  const rest = value - floor
-  if (rest !== 0.5) return rest < 0.5 ? floor : floor + 1
+  const fraction = value - floor
+  if (fraction !== 0.5) return fraction < 0.5 ? floor : floor + 1
   return floor % 2 === 0 ? floor : floor + 1
 }

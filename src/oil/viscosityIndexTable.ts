@@ -1,6 +1,6 @@
 /**
- * Basic values of ASTM D2270 (reissued as D2270-10(2016)) for kinematic viscosities at 100 °C from 2 to 70 mm²/s, as
- * carried by the open `chemicals` package (311 rows): steps of 0.1 up to 20, of 0.2 up to 30, of 0.5 up to 70.
+ * Basic values of ASTM D2270 (reissued as D2270-10(2016)) for kinematic viscosities at 100 °C from 2 to 70 mm²/s, from
+ * the open `chemicals` package (311 rows): steps of 0.1 up to 20, of 0.2 up to 30, of 0.5 up to 70.
  */
 export const VISCOSITY_INDEX_L: readonly number[] = [
   7.994, 8.64, 9.309, 10, 10.71, 11.45, 12.21, 13, 13.8, 14.63, 15.49, 16.36, 17.26, 18.18, 19.12, 20.09,
@@ -48,10 +48,10 @@ export const VISCOSITY_INDEX_H: readonly number[] = [
   1303, 1319, 1336, 1352, 1369, 1386, 1402, 1419, 1436, 1454, 1471, 1488, 1506, 1523, 1541, 1558,
 ]
 
-/** Row of the table at or below a viscosity in 2 … 70 mm²/s, and the viscosities of that row and the next. */
+/** The table row at or below a viscosity of 2 to 70 mm²/s, and the viscosities of that row and the next. */
 export function viscosityIndexRow(kv100: number): { row: number; from: number; to: number } {
   const [start, first, tenths] = kv100 < 20 ? [20, 0, 1] : kv100 < 30 ? [200, 180, 2] : [300, 230, 5]
-  // the steps are whole tenths, so that row viscosities are the printed ones and not sums of 0.1
+  // whole tenths, because sums of 0.1 are not exact
   const steps = Math.min(
     Math.floor((kv100 * 10 - start) / tenths + 1e-9),
     VISCOSITY_INDEX_L.length - 2 - first,

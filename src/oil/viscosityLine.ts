@@ -1,11 +1,11 @@
 import { quoteValue, requireObject } from '../base/index.js'
 import { type Quantity, requireQuantity } from '../quantity/index.js'
 
-/** The two constants of an oil: log10 log10 (ν + 0.7 + …) = `intercept` − `slope` · log10 T. */
+/** The constants of an oil in log10 log10 (ν + 0.7 + …) = `intercept` − `slope` · log10 T. */
 export interface ViscosityLine {
   readonly intercept: number
   readonly slope: number
-  /** Kelvin at 0 °C that the constants were made with. */
+  /** The value of 0 °C in kelvin for these constants. */
   readonly zeroCelsius: 273.15 | 273
 }
 
@@ -50,10 +50,10 @@ export function viscosityLine(
   return { intercept: thick + slope * left, slope, zeroCelsius }
 }
 
-/** Viscosity in mm²/s on the line; Infinity where it is beyond every double. Internal. */
+/** Viscosity in mm²/s on the line; Infinity if it exceeds every double. */
 export function viscosityOnLine(line: ViscosityLine, celsius: number): number {
   const z = 10 ** (10 ** (line.intercept - line.slope * Math.log10(celsius + line.zeroCelsius)))
-  // Z(ν) is solved by Newton's steps; the published inverse is only an approximation below 2 mm²/s
+  // Newton's method: the published inverse is only an approximation below 2 mm²/s
   let viscosity = Math.max(z - 0.7, 0.01)
   for (let step = 0; step < 8 && viscosity < 20; step += 1) {
     const bend = Math.exp(-1.47 - 1.84 * viscosity - 0.51 * viscosity ** 2)

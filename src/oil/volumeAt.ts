@@ -12,7 +12,7 @@ export type VolumeVerdict<U extends VolumeUnit> =
     }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof OilCodes>[] }
 
-/** V2 = V1·ρ(t1)/ρ(t2), densities by {@link densityAt}: hot oil drained against cold oil refilled. Wall films do not count. */
+/** V2 = V1·ρ(t1)/ρ(t2), densities by {@link densityAt}: compares hot drained oil with cold refill. Wall films are not included. */
 export function volumeAt<U extends VolumeUnit>(
   oil: Pick<OfferedOil, 'density15'>,
   volume: Quantity<U>,

@@ -1,2 +1,2 @@
-// What other rooms may use of this one.
+// The functions that other rooms import.
 export { checkRecord } from './checkRecord.js'

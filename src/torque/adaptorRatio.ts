@@ -5,7 +5,7 @@ function millimetres({ value, unit }: Quantity<LengthUnit>): Exact {
   return times(exactOf(value), exactOf(LENGTH.length[unit]))
 }
 
-/** cos θ, exact wherever it is a fraction (0, 60, 90, 120, 180°: Niven's theorem), else the double's exact value. */
+/** cos θ, exact if it is a fraction (at 0, 60, 90, 120 and 180°: Niven's theorem), else the exact value of the double. */
 function cosine(degrees: number): Exact {
   const fractions: Readonly<Record<number, string>> = { 0: '1', 60: '0.5', 90: '0', 120: '-0.5', 180: '-1' }
   const fraction = fractions[degrees]
@@ -13,8 +13,8 @@ function cosine(degrees: number): Exact {
 }
 
 /**
- * What the wrench reads for each unit of torque at the fastener: L ÷ (L + E·cos θ), exactly; `undefined` where the
- * adaptor reaches back to the hand or past it, so that no pull turns the fastener. Internal; arguments are checked.
+ * L ÷ (L + E·cos θ), exactly: the reading of the wrench for each unit of torque at the fastener. `undefined` if the
+ * adaptor reaches back to the hand or past it, so that no pull turns the fastener.
  */
 export function adaptorRatio(
   leverLength: Quantity<LengthUnit>,

@@ -11,30 +11,30 @@ export interface AdaptorInput {
 }
 
 export interface AdaptorAnswer {
-  /** What to set on the wrench, in the unit of `torque`. */
+  /** The setting of the wrench, in the unit of `torque`. */
   readonly setting: Quantity<TorqueUnit>
-  /** L ÷ (L + E·cos θ): what the wrench reads for each unit of torque at the fastener. */
+  /** L ÷ (L + E·cos θ): the reading of the wrench for each unit of torque at the fastener. */
   readonly ratio: number
 }
 
 /**
- * What to set on a torque wrench that turns the fastener through a crowfoot or another offset adaptor. Not for straight
- * extensions between square and socket: they change nothing. To have a wrench's marks considered too, pass the
- * adaptor to {@link checkWrench}.
+ * Calculates the setting of a torque wrench with a crowfoot or another offset adaptor. Not for straight extensions
+ * between square drive and socket: they do not change the setting. To get a mark of the wrench's scale, pass the adaptor
+ * to {@link checkWrench}.
  *
  * setting = torque × L ÷ (L + E·cos θ), with lever length L, extension E and the adaptor's angle θ.
  *
  * @param input - `torque` required at the fastener (above 0); `leverLength` from the centre of the square drive to
- *   where the hand pulls (above 0); `extension` from the centre of the square to the centre of the fastener (0 or
+ *   the hand (above 0); `extension` from the centre of the square drive to the centre of the fastener (0 or
  *   more); `angle` from straight ahead, 0 (the default) to 180, where 180 points back to the hand. Lengths may have
  *   different units. Numbers mean their shortest decimals
  * @returns the setting, the double nearest to the exact value; exactly `torque` at 90°
- * @throws RangeError where L + E·cos θ is 0 or less (the adaptor reaches back to the hand or past it), or a value is
+ * @throws RangeError if L + E·cos θ is 0 or less (the adaptor reaches back to the hand or past it), or a value is
  *   out of its range; TypeError for a wrong type or unit
  *
  * Source: US Navy aviation training manual (NAVEDTRA 14315 family), figs 3-44 and 3-45; US Army TM 1-1500-204-23-9,
- * fig 8-16; angled adaptors US Army TM 9-254, fig 4-6. A rule met on the web, correcting only at 90° and not in line,
- * is the wrong way round.
+ * fig 8-16; angled adaptors US Army TM 9-254, fig 4-6. Some web pages correct only at 90° and not in line; that is the
+ * wrong way round.
  *
  * @example
  * ```ts

@@ -7,19 +7,19 @@ import { requireWrench } from './requireInput.js'
 const MAX_CYCLES = 5000
 
 export interface CalibrationInputs {
-  /** Counts from this date; absent: not in the toolbox, so not known. */
+  /** Date of the last calibration; absent: not in the toolbox. */
   readonly from?: DateText
-  /** For the interval engine, which knows the calendar. */
+  /** The interval to count from that date. */
   readonly interval: IntervalStated
   readonly cycles: { readonly limit: number; readonly used?: number }
-  /** The verdict of the cycles alone: due at the limit itself. */
+  /** The verdict of the cycles alone; due when the limit is reached. */
   readonly byCycles: 'due' | 'not due' | 'cannot tell'
   readonly reasons: readonly Reason[]
 }
 
 /**
- * What decides when a torque wrench goes for calibration, for the interval engine: 12 months or 5,000 cycles, whichever
- * comes first. This room knows no calendar; `service/` puts date and interval together.
+ * The limits that decide when a torque wrench is due for calibration: 12 months or 5,000 cycles, whichever comes first.
+ * `service/` combines date and interval.
  *
  * Source: ISO 6789:2003 default, as quoted in a torque-tool maker's article; a workshop's own procedure comes first.
  */

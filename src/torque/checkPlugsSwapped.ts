@@ -9,7 +9,7 @@ import { plugFigures } from './plugFigures.js'
 
 export interface PlugTorque {
   readonly torque: StatedValue<TorqueUnit>
-  /** Designation as printed; absent: the manual does not say. */
+  /** Designation as printed; absent: not stated. */
   readonly thread?: string
   readonly housing: PlugHousing
 }
@@ -19,28 +19,28 @@ export interface SwapVerdict {
   readonly reasons: readonly Reason[]
 }
 
-const CLEARLY_BETTER = 1.5
+const MIN_IMPROVEMENT = 1.5
 
-/** The geometric middle of the lowest and the highest published figure, N·m. */
+/** The geometric mean of the lowest and the highest published figure, N·m. */
 function usualTorque(band: PlugTorqueBand & { verdict: 'band' }): number {
   const figures = band.published.map(({ value }) => value)
   return Math.sqrt(Math.min(...figures) * Math.max(...figures))
 }
 
-/** By what ratio two torques miss, the larger over the smaller. */
+/** The larger torque divided by the smaller. */
 function deviationRatio(torque: number, usual: number): number {
   return torque > usual ? torque / usual : usual / torque
 }
 
 /**
- * Whether the torques of a gearcase's fill and drain plugs look exchanged, for the rule of swapped torques. Only for
- * plugs with different threads or housings.
+ * Checks whether the torques of a gearcase's fill and drain plugs were swapped. Only for plugs with different threads or
+ * housings.
  *
- * Source: {@link plugTorqueBand}'s tables; the factor of 1.5 is a house rule: manuals differ from the tables by about
- * that much without any mistake.
+ * Source: the tables of {@link plugTorqueBand}; the factor of 1.5 is a house rule: correct manuals differ from the tables
+ * by about that much.
  */
 export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerdict {
-  const [fillPlug, drainPlug] = [read('fill', fill), read('drain', drain)]
+  const [fillPlug, drainPlug] = [readPlug('fill', fill), readPlug('drain', drain)]
   const missing = [fillPlug, drainPlug].flatMap(({ band }) =>
     band.verdict === 'cannot tell' ? band.reasons : [],
   )
@@ -54,7 +54,7 @@ export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerd
   const asPrinted = deviationRatio(fillPlug.value, usualFill) * deviationRatio(drainPlug.value, usualDrain)
   const exchanged = deviationRatio(drainPlug.value, usualFill) * deviationRatio(fillPlug.value, usualDrain)
   const torques = { fill: fillPlug.asQuantity, drain: drainPlug.asQuantity }
-  if (asPrinted / exchanged >= CLEARLY_BETTER)
+  if (asPrinted / exchanged >= MIN_IMPROVEMENT)
     return {
       verdict: 'looks swapped',
       reasons: [torqueReason('torque/swapped-fits-better', { ...torques, ...threads })],
@@ -62,7 +62,7 @@ export function checkPlugsSwapped(fill: PlugTorque, drain: PlugTorque): SwapVerd
   return { verdict: 'no sign', reasons: [torqueReason('torque/not-swapped', torques)] }
 }
 
-function read(name: string, plug: PlugTorque) {
+function readPlug(name: string, plug: PlugTorque) {
   requireObject(name, plug)
   requireBand(`${name}.torque`, plug.torque, TORQUE)
   const { unit } = plug.torque

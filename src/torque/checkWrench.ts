@@ -4,27 +4,28 @@ import { requireTightening, requireWrench, requireWrenchOptions } from './requir
 import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
 /**
- * Whether a torque wrench really covers a tightening, and which mark to set, for the tools of a
- * visit. To pick among several wrenches use {@link chooseWrenches}.
+ * Checks whether a torque wrench covers a tightening, and finds the mark to set. To choose among several wrenches use
+ * {@link chooseWrenches}.
  *
- * Of the marks (lowest + n × step) inside the stated band and the usable range, one on a scale in the sheet's unit comes first, then
- * the one nearest to the nominal (the middle of two limits); ties go to the lower torque, then to the order of the
- * scales. A bare nominal gets the nearest mark of all, if it is no further off than the wrench's own permissible error. The usable range is the maker's declared range; without one it starts at the lowest mark
- * (2017) or at 20 % of full scale (2003). True torque at setting S with error a of reading: S/(1+a) … S/(1−a); with
- * error e of full scale M: S − e·M … S + e·M. The true band decides only between `fits` and `fits with care`.
+ * Marks are lowest + n × step. Of the marks inside the stated band and the usable range, one on a scale in the sheet's
+ * unit comes first, then the one nearest to the nominal (the middle of two limits); ties go to the lower torque, then to
+ * the order of the scales. A nominal without tolerance gets the nearest mark of all scales, if the wrench's permissible
+ * error reaches that far. The usable range is the maker's declared range; without one it starts at the lowest mark (2017)
+ * or at 20 % of full scale (2003). The true torque at setting S with error a of reading is S/(1+a) … S/(1−a); with error e
+ * of full scale M it is S − e·M … S + e·M. The true band decides only between `fits` and `fits with care`.
  *
- * @param wrench - as in a toolbox; its JSON numbers mean their shortest decimals, so that comparisons are exact.
+ * @param wrench - as in a toolbox; its numbers mean their shortest decimals, so that comparisons are exact.
  *   Values 0 to 1e9, percents above 0 and below 100
  * @param tightening - as in a sheet, resolved for one machine; the first printed figure of each torque decides
- * @param options - `iso6789` is required; `tolerancePercent` gives bare nominals a band and is named in the
- *   reasons; `adaptor` corrects the setting for a crowfoot, and needs the wrench's `leverLength`
- * @returns `fits`, `fits with care` (true band leaves the stated band, bare nominal, or below 20 % of full scale
- *   under 2017), `does not fit` or `cannot tell`, with every reason; where it fits, the mark
- *   and the true band (nearest doubles)
+ * @param options - `iso6789` is required; `tolerancePercent` gives a band to nominals without tolerance and is named in
+ *   the reasons; `adaptor` corrects the setting for a crowfoot, and needs the wrench's `leverLength`
+ * @returns `fits`, `fits with care` (the true band exceeds the stated band, the nominal has no tolerance, or the setting
+ *   is below 20 % of full scale under 2017), `does not fit` or `cannot tell`, with every reason; if it fits, the mark and
+ *   the true band (nearest doubles)
  * @throws TypeError or RangeError naming the argument, for anything but valid documents and options
  *
- * Source: ISO 6789:2003 and ISO 6789-1:2017 clause 5.1.3, both as quoted by torque-tool makers (the standard's own
- * pages were not read); nearest mark, ties and `fits with care` are house rules: a mark outside the band is never set,
+ * Source: ISO 6789:2003 and ISO 6789-1:2017 clause 5.1.3, both as quoted by torque-tool makers (the standard itself was
+ * not read); nearest mark, ties and `fits with care` are house rules: a mark outside the band is never set,
  * and an error that can leave the band is reported.
  *
  * @example
@@ -38,7 +39,7 @@ import type { WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
  *   kind: 'torque', threadCondition: 'dry',
  *   torque: { kind: 'nominal with tolerance', value: '40', minus: '4', plus: '4', unit: 'N.m' },
  * } as const
- * // Which mark, and what does the plug truly get when the wrench is ±4 %?
+ * // Which mark, and between which torques is the true one if the wrench is ±4 %?
  * const { verdict, setting } = checkWrench(wrench, plug, { iso6789: '2017' })
  * verdict // => 'fits'
  * setting?.setting.value // => 40

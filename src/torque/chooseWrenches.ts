@@ -2,10 +2,10 @@ import { type JsonPointer, type Reason, requireKnownKeys, requireObject } from '
 import { readOwnBand } from '../quantity/index.js'
 import type { Adaptor, Id, Tightening, TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
-import { fewestSets } from './fewestSets.js'
 import { judgeWrench } from './judgeWrench.js'
 import { noTorqueReason, oneLimitReason } from './noBandReason.js'
 import { requireDesignation, requireTightening, requireWrench, requireWrenchOptions } from './requireInput.js'
+import { smallestSets } from './smallestSets.js'
 import { type WrenchToGet, wrenchesToGet } from './wrenchToGet.js'
 import type { WrenchFits, WrenchOptions, WrenchVerdict } from './wrenchVerdict.js'
 
@@ -14,10 +14,10 @@ const MAX_TASKS = 500
 
 /** One fastener to tighten. */
 export interface WrenchTask {
-  /** Pointer into the sheet; the result names the task by it. */
+  /** Pointer into the sheet; it names the task in the result. */
   readonly on: JsonPointer
   readonly tightening: Tightening
-  /** Square drive that the socket needs, a designation; absent: any. */
+  /** Square drive of the socket, such as `1/2 in`; absent: any. */
   readonly drive?: string
 }
 
@@ -29,26 +29,26 @@ export interface ChooseWrenchesOptions extends Omit<WrenchOptions, 'adaptor'> {
 export interface CoveredTask {
   readonly on: JsonPointer
   readonly wrench: Id
-  /** Drive adaptor between wrench and socket. */
+  /** The drive adaptor between wrench and socket, if one is needed. */
   readonly through?: Id
   readonly fit: WrenchFits
 }
 
 export interface UncoveredReason {
   readonly on: JsonPointer
-  /** `cannot tell`: the sheet or the toolbox does not give a fact; `does not fit`: no wrench here covers it. */
+  /** `cannot tell`: a fact is missing in the sheet or the toolbox; `does not fit`: no wrench of the toolbox covers it. */
   readonly verdict: 'does not fit' | 'cannot tell'
-  /** Why, wrench by wrench, in the toolbox's order; a reason of the sheet itself appears once, without a wrench. */
+  /** The reasons for each wrench, in the order of the toolbox; a reason that lies in the sheet is listed once, without a wrench. */
   readonly wrenches: readonly { readonly wrench?: Id; readonly reasons: readonly Reason[] }[]
 }
 
 export interface WrenchChoice {
-  /** The tools to lay out, in the toolbox's order. */
+  /** The wrenches to bring, in the order of the toolbox. */
   readonly wrenches: readonly Id[]
-  /** One for each task that is covered, in the order of the tasks. */
+  /** One for each covered task, in the order of the tasks. */
   readonly covered: readonly CoveredTask[]
   readonly uncovered: readonly UncoveredReason[]
-  /** What to get for the tasks that no wrench covers. */
+  /** Wrenches to buy for the tasks that no wrench covers. */
   readonly toBuy: readonly WrenchToGet[]
 }
 
@@ -60,11 +60,11 @@ interface Judged {
 
 type Covering = Judged & { readonly fit: WrenchFits }
 
-function covers(tool: Judged): tool is Covering {
+function isCovering(tool: Judged): tool is Covering {
   return tool.fit.verdict === 'fits' || tool.fit.verdict === 'fits with care'
 }
 
-function judge(
+function judgeTools(
   wrenches: readonly (readonly [Id, TorqueWrench])[],
   task: WrenchTask,
   options: ChooseWrenchesOptions,
@@ -79,32 +79,32 @@ function judge(
   })
 }
 
-/** Fits before fits with care; then without a drive adaptor; then the toolbox's order. */
-function best(judged: readonly Judged[], set: number): Covering | undefined {
-  const inSet = judged.filter((_, at) => (set & (1 << at)) !== 0).filter(covers)
+/** Prefers `fits` to `fits with care`, then no drive adaptor, then the order of the toolbox. */
+function bestTool(judged: readonly Judged[], set: number): Covering | undefined {
+  const inSet = judged.filter((_, at) => (set & (1 << at)) !== 0).filter(isCovering)
   const rank = ({ fit, through }: Judged) =>
     (fit.verdict === 'fits' ? 0 : 2) + (through === undefined ? 0 : 1)
   return inSet.reduce<Covering | undefined>(
-    (taken, next) => (taken === undefined || rank(next) < rank(taken) ? next : taken),
+    (chosen, next) => (chosen === undefined || rank(next) < rank(chosen) ? next : chosen),
     undefined,
   )
 }
 
 /**
- * The fewest torque wrenches that cover all tightenings of a visit. For one wrench and one
- * tightening use {@link checkWrench}.
+ * Chooses the fewest torque wrenches that cover all tightenings of a visit. For one wrench and one tightening use
+ * {@link checkWrench}.
  *
- * The search is exact: every set of wrenches, smallest first. Among the smallest sets the one with the most plain
- * `fits` wins, then the one with the fewest drive adaptors, then the toolbox's order. A task that no wrench covers
- * does not stop the others.
+ * The search tries every set of wrenches, smallest first. Of the smallest sets it prefers the one with the most `fits`,
+ * then the one with the fewest drive adaptors, then the order of the toolbox. The search leaves out tasks that no wrench
+ * covers.
  *
  * @param wrenches - the toolbox's wrenches by id, at most 20
  * @param tasks - tightenings with their pointer and the socket's square drive, at most 500
- * @param options - as for {@link checkWrench}; `adaptors` lets a wrench reach another square through one adaptor
- * @returns the wrenches, each task with its wrench and setting, what stays uncovered with every reason, and the wrenches
- *   to get, in the unit of the sheet (lbf·in for small torques in lbf·ft), each of a usual range whose high end is five
- *   times the low end, so that all settings lie between 20 % and 100 % of full scale
- * @throws RangeError beyond 20 wrenches or 500 tasks, TypeError for wrong types
+ * @param options - as for {@link checkWrench}; with `adaptors`, a wrench may drive another square through one adaptor
+ * @returns the wrenches, each task with its wrench and setting, the tasks that are not covered with every reason, and the
+ *   wrenches to buy, in the unit of the sheet (lbf·in for small torques in lbf·ft). Each has a usual range, whose highest
+ *   mark is five times the lowest, so that all settings are between 20 % and 100 % of full scale
+ * @throws RangeError for more than 20 wrenches or 500 tasks, TypeError for wrong types
  *
  * Source: house rule; the five-fold range follows from the 20 % practice of ISO 6789:2003; usual ranges (5 to 25, 10 to 50,
  * 20 to 100, 40 to 200) are common practice, no source.
@@ -120,7 +120,7 @@ function best(judged: readonly Judged[], set: number): Covering | undefined {
  *   kind: 'torque', threadCondition: 'dry', torque: { kind: 'limits', min, max, unit: 'N.m' },
  * }) as const
  * const tasks = [{ on: '/drain', tightening: plug('30', '40') }, { on: '/fill', tightening: plug('45', '55') }]
- * // Two plugs, three wrenches: how many have to come along?
+ * // Which of three wrenches are needed for two plugs?
  * chooseWrenches({ small: click(5, 25), middle: click(20, 100), large: click(40, 200) }, tasks, { iso6789: '2017' })
  *   .wrenches // => ['middle']
  * ```
@@ -153,25 +153,25 @@ export function chooseWrenches(
     if (task.drive !== undefined) requireDesignation(`tasks[${at}].drive`, task.drive)
   }
 
-  const judged = tasks.map((task) => ({ task, tools: judge(tools, task, options) }))
+  const judged = tasks.map((task) => ({ task, tools: judgeTools(tools, task, options) }))
   const bits = judged.map(({ tools }) =>
-    tools.reduce((sum, tool, at) => (covers(tool) ? sum | (1 << at) : sum), 0),
+    tools.reduce((sum, tool, at) => (isCovering(tool) ? sum | (1 << at) : sum), 0),
   )
   const reachable = judged.filter((_, at) => bits[at] !== 0)
-  const sets = fewestSets(
+  const sets = smallestSets(
     bits.filter((bit) => bit !== 0),
     tools.length,
   )
   let chosen = 0
-  let fewestCosts = Number.POSITIVE_INFINITY
+  let lowestCost = Number.POSITIVE_INFINITY
   for (const set of sets) {
-    let costs = 0
+    let cost = 0
     for (const { tools } of reachable) {
-      const tool = best(tools, set)
-      costs += (tool?.fit.verdict === 'fits' ? 0 : MAX_TASKS + 1) + (tool?.through === undefined ? 0 : 1)
+      const tool = bestTool(tools, set)
+      cost += (tool?.fit.verdict === 'fits' ? 0 : MAX_TASKS + 1) + (tool?.through === undefined ? 0 : 1)
     }
-    if (costs < fewestCosts) {
-      fewestCosts = costs
+    if (cost < lowestCost) {
+      lowestCost = cost
       chosen = set
     }
   }
@@ -180,7 +180,7 @@ export function chooseWrenches(
   return {
     wrenches: tools.filter((_, at) => (chosen & (1 << at)) !== 0).map(([id]) => id),
     covered: reachable.flatMap(({ task, tools }) => {
-      const tool = best(tools, chosen)
+      const tool = bestTool(tools, chosen)
       if (tool === undefined) return []
       const through = tool.through === undefined ? {} : { through: tool.through }
       return [{ on: task.on, wrench: tool.id, ...through, fit: tool.fit }]
@@ -213,10 +213,9 @@ function uncoveredReason({ on, tightening }: WrenchTask, tools: readonly Judged[
 }
 
 /**
- * Square drives in millimetres as JIS and ISO 1174-1 print them, by inches; from memory. A wrench, a socket and an adaptor
- * of one square fit, however it is written.
+ * Square drives in millimetres, as JIS and ISO 1174-1 print them, and the same squares in inches; from memory.
  */
-const SQUARES: Readonly<Record<string, string>> = {
+const SQUARE_DRIVES: Readonly<Record<string, string>> = {
   '6.3 mm': '1/4 in',
   '6.35 mm': '1/4 in',
   '9.5 mm': '3/8 in',
@@ -231,12 +230,12 @@ const SQUARES: Readonly<Record<string, string>> = {
 
 function isSameSquare(one: string, other: string): boolean {
   const [first, second] = [one, other].map((drive) =>
-    Object.hasOwn(SQUARES, drive) ? SQUARES[drive] : drive,
+    Object.hasOwn(SQUARE_DRIVES, drive) ? SQUARE_DRIVES[drive] : drive,
   )
   return first === second
 }
 
-/** Whether a square drive reaches another through at most one drive adaptor, and which. A concentric adaptor changes no torque. */
+/** Finds the drive adaptor, if one is needed. A concentric adaptor does not change the torque. */
 function driveReach(
   wrenchDrive: string,
   needed: string | undefined,

@@ -10,7 +10,7 @@ export interface ClampLoadInput {
   readonly torque: Quantity<TorqueUnit>
   readonly thread: MetricThread | UnifiedThread
   readonly propertyClass: string
-  /** K of T = K·d·F: no friction coefficient, and never known well. */
+  /** K of T = K·d·F. It is not a friction coefficient, and never known well. */
   readonly nutFactor: number
   /** How far the clamp load scatters at the same torque, per cent. */
   readonly scatterPercent: number
@@ -20,7 +20,7 @@ export type ClampLoad =
   | {
       readonly verdict: 'load'
       readonly load: Quantity<'N'>
-      /** The lowest and the highest load that the scatter allows. */
+      /** The lowest load with scatter; `max` is the highest. */
       readonly min: Quantity<'N'>
       readonly max: Quantity<'N'>
       readonly proof: Quantity<'N'>
@@ -33,17 +33,17 @@ export type ClampLoad =
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
 /**
- * The clamp load that a torque gives in a bolt of stated class, to check a printed torque. Not for plugs with
- * washers, and never to make up a torque that the manual does not state.
+ * Calculates the clamp load that a torque gives in a bolt of a stated class, to check a printed torque. Not for plugs with
+ * washers, and never to derive a torque that the manual does not state.
  *
  * F = T ÷ (K·d), with torque T, nut factor K and nominal diameter d.
  *
- * @param input - `torque` above 0; `thread` as `parseThread` gives it; `propertyClass` `8.8` and the like;
+ * @param input - `torque` above 0; `thread` as `parseThread` gives it; `propertyClass` such as `8.8` or `grade 5`;
  *   `nutFactor` 0.05 to 1 (0.20 plain steel, 0.15 plated, about); `scatterPercent` 0 to below 100 (25 to 30 is usual)
- * @returns loads in N with the share of the proof load, or `cannot tell` where the class gives no proof load
+ * @returns loads in N with the share of the proof load, or `cannot tell` if the proof load of the class is not known
  * @throws RangeError for values out of range, TypeError for wrong types
  *
- * Source: short form and K by IFI Technical Data N-12 and N-16, 5th edition, quoted in a machine manual; scatter ±25 %
+ * Source: short form and K from IFI Technical Data N-12 and N-16, 5th edition, quoted in a machine manual; scatter ±25 %
  * by the IFI note. K is not a friction coefficient.
  *
  * @example
@@ -57,7 +57,7 @@ export type ClampLoad =
  *   },
  *   propertyClass: 'grade 5', nutFactor: 0.2, scatterPercent: 25,
  * })
- * // Which share of its proof load does a dry 3/8 grade 5 bolt get at 30.875 lbf·ft?
+ * // What share of its proof load does a dry 3/8 grade 5 bolt get at 30.875 lbf·ft?
  * console.log(answer.verdict === 'load' && answer.shareOfProof.toFixed(2)) // => '0.75'
  * ```
  */

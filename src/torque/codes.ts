@@ -11,22 +11,22 @@ type ReasonInput = { code: string; params: Params }
 
 /** Every code that the torque room emits, with its params. */
 export interface TorqueCodes {
-  /** The setting taken: a mark of the wrench inside the band, nearest to the nominal or to the middle. */
+  /** The setting is a mark of the wrench inside the band, nearest to the nominal or to the middle. */
   'torque/setting-chosen': { setting: Torque; aim: Torque; from: 'nominal' | 'middle' }
-  /** A bare nominal between two marks: how far above it the mark taken is, below it where negative. */
+  /** A nominal without tolerance is between two marks. `percent`: how far the chosen mark is above it; negative: below. */
   'torque/nearest-mark': { setting: Torque; nominal: Torque; percent: number }
   /** With the wrench's permissible error the true torque stays inside the band. */
   'torque/true-band-inside': { trueBand: Band; band: Band; percent: number; of: 'reading' | 'full scale' }
   /** With the wrench's permissible error the true torque may leave the band. */
   'torque/true-band-outside': { trueBand: Band; band: Band; percent: number; of: 'reading' | 'full scale' }
-  /** Usable by the 2017 edition, but below 20 % of full scale. */
+  /** ISO 6789:2017 permits it, but it is below 20 % of full scale. */
   'torque/low-on-scale': { setting: Torque; highest: Torque; sharePercent: number }
   'torque/below-lowest-mark': { required: Torque; lowest: Torque }
   'torque/below-fifth-of-scale': { required: Torque; from: Torque; highest: Torque }
   'torque/below-declared-range': { required: Torque; from: Torque }
   'torque/above-highest-mark': { required: Torque; highest: Torque }
   'torque/above-declared-range': { required: Torque; to: Torque }
-  /** `error`: the band is a bare nominal, and no mark is as near to it as the wrench may itself err. */
+  /** `error` is present if the manual prints a nominal without tolerance: no mark is within that error of it. */
   'torque/no-mark-inside': {
     band: Band
     below?: Torque
@@ -34,9 +34,9 @@ export interface TorqueCodes {
     unit: TorqueUnit
     error?: { percent: number; of: 'reading' | 'full scale' }
   }
-  /** An electronic wrench's display step is more than a quarter of its permissible error there. */
+  /** The display step of an electronic wrench is more than a quarter of its permissible error at this torque. */
   'torque/resolution-too-coarse': { required: Torque; from: Torque; step: Torque }
-  /** An error stated of full scale is as large as the setting itself. */
+  /** The error, a percentage of full scale, is as large as the setting. */
   'torque/error-as-large-as-setting': { required: Torque; error: Torque }
   'torque/band-not-stated': { nominal: Torque }
   'torque/tolerance-from-caller': { nominal: Torque; percent: number; band: Band }
@@ -45,7 +45,7 @@ export interface TorqueCodes {
   'torque/not-stated': Record<never, never>
   'torque/by-turns': { min: Figure; max?: Figure }
   'torque/then-angle': { angle: Angle }
-  /** The accuracy of this type of wrench by ISO 6789 was not read in a source. */
+  /** No source was read for the permissible error of this type of wrench in ISO 6789. */
   'torque/iso-figure-unknown': { type: string }
   'torque/stage': { stage: number; stages: number; reason: ReasonInput }
   'torque/adaptor-changes-setting': { setting: Torque; torque: Torque; ratio: number }
@@ -54,7 +54,7 @@ export interface TorqueCodes {
   'torque/drive-does-not-reach': { wrench: string; required: string }
   'torque/inside-plug-band': { torque: Torque; band: Band; thread: string }
   'torque/outside-plug-band': { torque: Torque; band: Band; thread: string }
-  /** The figure times or over a known ratio would be a usual one; `meant` is the unit that it then has. */
+  /** Multiplied or divided by a known ratio, the figure would be usual; `meant` is the unit that was probably meant. */
   'torque/slip': { torque: Torque; factor: string; becomes: Torque; meant?: TorqueUnit; band: Band }
   'torque/thread-missing': Record<never, never>
   'torque/thread-unreadable': { thread: string }

@@ -1,17 +1,17 @@
 import type { Exact, Quantity, TorqueUnit } from '../quantity/index.js'
 import { exactOf, nearestDouble, over, TORQUE, times } from '../quantity/index.js'
 
-/** How many of `to` one of `from` is. */
+/** One unit of `from` in `to`. */
 export function torqueRatio(from: TorqueUnit, to: TorqueUnit): Exact {
   return over(exactOf(TORQUE.torque[from]), exactOf(TORQUE.torque[to]))
 }
 
-/** A torque as written, as an exact number of another unit. */
+/** A torque as an exact number in another unit. */
 export function exactTorque({ value, unit }: Quantity<TorqueUnit>, to: TorqueUnit): Exact {
   return times(exactOf(value), torqueRatio(unit, to))
 }
 
-/** An exact torque as a quantity: the one rounding, at the end. */
+/** An exact torque as a quantity. The only rounding, at the end. */
 export function nearestTorque(value: Exact, unit: TorqueUnit): Quantity<TorqueUnit> {
   return { value: nearestDouble(value), unit }
 }

@@ -18,21 +18,21 @@ import { plugFigures } from './plugFigures.js'
 
 export type SlipFactor = '×12' | '÷12' | '×9.80665' | '÷9.80665'
 
-/** A ratio that turns the printed figure into a usual one. */
-interface TorqueSlip {
+/** A unit mistake that would explain the printed figure. */
+interface UnitMistake {
   /** What the printed figure must be multiplied or divided by. */
   readonly factor: SlipFactor
   /** The corrected torque, in the sheet's unit. */
   readonly becomes: Quantity<TorqueUnit>
-  /** The unit that the printed digits would then have been meant in, where the ratio is that of two units. */
+  /** The unit that was probably meant; absent if the ratio is not that of the printed unit and another. */
   readonly meant?: TorqueUnit
 }
 
 export interface TorqueSlipVerdict {
-  /** `usual`: inside the band; `slip`: outside, and a known ratio brings it inside; `unusual`: outside, no ratio does. */
+  /** `usual`: inside the band; `slip`: outside, but a known ratio brings it inside; `unusual`: outside with every ratio. */
   readonly verdict: 'usual' | 'slip' | 'unusual' | 'cannot tell'
-  /** The slip whose units explain it first. */
-  readonly slips: readonly TorqueSlip[]
+  /** Those with a unit that was probably meant come first. */
+  readonly unitMistakes: readonly UnitMistake[]
   readonly reasons: readonly Reason[]
 }
 
@@ -50,8 +50,8 @@ const RATIOS: readonly {
 ]
 
 /**
- * Whether a plug's printed torque looks like one that slipped by the ratio of two units (lbf·in for lbf·ft, kgf·m for
- * N·m), for rules that read sheets. Only for drain, fill and level plugs: bolts have other torques.
+ * Checks whether a plug's printed torque has the wrong unit (lbf·in for lbf·ft, kgf·m for N·m). Only for drain, fill and
+ * level plugs: bolts have other torques.
  *
  * Source: ratios exact by definition (12 in = 1 ft; standard gravity 9.80665); the band is {@link plugTorqueBand}'s.
  */
@@ -63,23 +63,23 @@ export function findTorqueSlip(
   requireBand('torque', torque, TORQUE)
   const { designation, band: expected } = plugFigures(thread, housing)
   if (expected.verdict === 'cannot tell')
-    return { verdict: 'cannot tell', slips: [], reasons: expected.reasons }
+    return { verdict: 'cannot tell', unitMistakes: [], reasons: expected.reasons }
   const figure = singleFigure(readOwnBand(torque))
   const min = exactTorque(expected.min, torque.unit)
   const max = exactTorque(expected.max, torque.unit)
-  const inside = (value: Exact) => compareExact(value, min) >= 0 && compareExact(value, max) <= 0
+  const isInside = (value: Exact) => compareExact(value, min) >= 0 && compareExact(value, max) <= 0
   const band = { min: nearestTorque(min, torque.unit), max: nearestTorque(max, torque.unit) }
   const printedTorque = nearestTorque(figure, torque.unit)
-  const where = { torque: printedTorque, band, thread: designation }
-  if (inside(figure))
+  const params = { torque: printedTorque, band, thread: designation }
+  if (isInside(figure))
     return {
       verdict: 'usual',
-      slips: [],
-      reasons: [...expected.reasons, torqueReason('torque/inside-plug-band', where)],
+      unitMistakes: [],
+      reasons: [...expected.reasons, torqueReason('torque/inside-plug-band', params)],
     }
-  const slips = RATIOS.flatMap(({ factor, ratio, way, printed, meant }): TorqueSlip[] => {
+  const unitMistakes = RATIOS.flatMap(({ factor, ratio, way, printed, meant }): UnitMistake[] => {
     const corrected = way === 'times' ? times(figure, exactOf(ratio)) : over(figure, exactOf(ratio))
-    if (!inside(corrected)) return []
+    if (!isInside(corrected)) return []
     return [
       {
         factor,
@@ -88,14 +88,14 @@ export function findTorqueSlip(
       },
     ]
   })
-  slips.sort((first, second) => Number(second.meant !== undefined) - Number(first.meant !== undefined))
+  unitMistakes.sort((first, second) => Number(second.meant !== undefined) - Number(first.meant !== undefined))
   return {
-    verdict: slips.length > 0 ? 'slip' : 'unusual',
-    slips,
+    verdict: unitMistakes.length > 0 ? 'slip' : 'unusual',
+    unitMistakes,
     reasons: [
       ...expected.reasons,
-      torqueReason('torque/outside-plug-band', where),
-      ...slips.map((slip) => torqueReason('torque/slip', { ...slip, torque: printedTorque, band })),
+      torqueReason('torque/outside-plug-band', params),
+      ...unitMistakes.map((slip) => torqueReason('torque/slip', { ...slip, torque: printedTorque, band })),
     ],
   }
 }

@@ -1,4 +1,4 @@
-// What other rooms may use of this one.
+// The functions and types that other rooms import.
 export { type AdaptorAnswer, type AdaptorInput, adaptorSetting } from './adaptorSetting.js'
 export { calibrationInputs } from './calibrationInputs.js'
 export { checkPlugsSwapped } from './checkPlugsSwapped.js'

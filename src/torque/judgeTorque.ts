@@ -26,8 +26,7 @@ function bandIn(low: Exact, high: Exact, unit: TorqueUnit): TorqueBand {
 }
 
 /**
- * The verdict on one stated torque; `ratio` is what the wrench reads for each unit of torque at the fastener.
- * Arguments are checked by {@link checkWrench}.
+ * The verdict on one stated torque; `ratio` is the reading of the wrench for each unit of torque at the fastener.
  */
 export function judgeTorque(
   wrench: TorqueWrench,
@@ -39,11 +38,11 @@ export function judgeTorque(
   const { tolerancePercent } = options
   const stated = readOwnBand(torque, tolerancePercent)
   if (stated.basis === 'one limit') return { verdict: 'cannot tell', reasons: [oneLimitReason(stated, unit)] }
-  const bare = stated.basis === 'nominal'
+  const nominalOnly = stated.basis === 'nominal'
   const { aim: exactAim, low = exactAim, high = exactAim } = stated
   const aim = nearestTorque(exactAim, unit)
   const band = bandIn(low, high, unit)
-  const statedBand = bare
+  const statedBand = nominalOnly
     ? {}
     : { band: { ...band, from: stated.basis === 'caller' ? ('caller' as const) : ('manual' as const) } }
   const noSetting = (verdict: 'does not fit' | 'cannot tell', ...reasons: readonly Reason[]) => ({
@@ -55,16 +54,16 @@ export function judgeTorque(
     return noSetting('cannot tell', torqueReason('torque/band-empty', { band }))
 
   const basis: Reason[] = []
-  if (bare) basis.push(torqueReason('torque/band-not-stated', { nominal: aim }))
+  if (nominalOnly) basis.push(torqueReason('torque/band-not-stated', { nominal: aim }))
   if (stated.basis === 'caller') {
     const percent = tolerancePercent as number
     basis.push(torqueReason('torque/tolerance-from-caller', { nominal: aim, percent, band }))
   }
 
   const deviation = wrenchDeviation(wrench)
-  const target = { low, high, aim: exactAim, unit, bare }
-  const { taken, refusals } = nearestMark(wrench, options.iso6789, deviation, target, ratio)
-  if (taken === undefined) return noSetting('does not fit', ...basis, ...refusals)
+  const target = { low, high, aim: exactAim, unit, nominalOnly }
+  const { chosen, refusals } = nearestMark(wrench, options.iso6789, deviation, target, ratio)
+  if (chosen === undefined) return noSetting('does not fit', ...basis, ...refusals)
   if (deviation === undefined)
     return noSetting(
       'cannot tell',
@@ -72,17 +71,17 @@ export function judgeTorque(
       torqueReason('torque/iso-figure-unknown', { type: wrench.type }),
     )
 
-  const { scale, index } = taken
+  const { scale, index } = chosen
   const highest = exactOf(scale.highest)
-  const share = over(taken.value, highest)
-  const ends = trueTorqueBand(taken.value, highest, deviation)
+  const share = over(chosen.value, highest)
+  const ends = trueTorqueBand(chosen.value, highest, deviation)
   const atFastener = (onScale: Exact) => over(times(onScale, torqueRatio(scale.unit, unit)), ratio)
   const trueLow = atFastener(ends.low)
   const trueHigh = atFastener(ends.high)
   const inside = compareExact(trueLow, low) >= 0 && compareExact(trueHigh, high) <= 0
-  const setting = nearestTorque(taken.value, scale.unit)
-  const torqueAtFastener = atFastener(taken.value)
-  const beside = minus(torqueAtFastener, exactAim)
+  const setting = nearestTorque(chosen.value, scale.unit)
+  const torqueAtFastener = atFastener(chosen.value)
+  const fromAim = minus(torqueAtFastener, exactAim)
   const inNewtonMetres = torqueRatio(unit, 'N.m')
   const trueBand = {
     newtonMetres: bandIn(times(trueLow, inNewtonMetres), times(trueHigh, inNewtonMetres), 'N.m'),
@@ -90,11 +89,11 @@ export function judgeTorque(
   }
 
   const reasons: Reason[] = [
-    bare && beside.n !== 0n
+    nominalOnly && fromAim.n !== 0n
       ? torqueReason('torque/nearest-mark', {
           setting,
           nominal: aim,
-          percent: percentOf(beside, exactAim),
+          percent: percentOf(fromAim, exactAim),
         })
       : torqueReason('torque/setting-chosen', {
           setting,
@@ -103,7 +102,7 @@ export function judgeTorque(
         }),
     ...basis,
   ]
-  if (!bare) {
+  if (!nominalOnly) {
     const params = { trueBand: trueBand.sheetUnit, band, percent: deviation.percent, of: deviation.of }
     reasons.push(torqueReason(inside ? 'torque/true-band-inside' : 'torque/true-band-outside', params))
   }
@@ -113,11 +112,11 @@ export function judgeTorque(
       torqueReason('torque/low-on-scale', {
         setting,
         highest: { value: scale.highest, unit: scale.unit },
-        sharePercent: percentOf(taken.value, highest),
+        sharePercent: percentOf(chosen.value, highest),
       }),
     )
   return {
-    verdict: bare || !inside || lowOnScale ? 'fits with care' : 'fits',
+    verdict: nominalOnly || !inside || lowOnScale ? 'fits with care' : 'fits',
     setting: {
       scale: index,
       setting,
@@ -125,7 +124,7 @@ export function judgeTorque(
       shareOfFullScale: nearestDouble(share),
       deviation,
       trueBand,
-      trueBandInside: bare ? 'cannot tell' : inside ? 'yes' : 'no',
+      trueBandInside: nominalOnly ? 'cannot tell' : inside ? 'yes' : 'no',
     },
     ...statedBand,
     reasons,
@@ -133,8 +132,8 @@ export function judgeTorque(
 }
 
 /**
- * Between which torques the true one lies when the wrench shows or clicks at `mark`, both on the scale's unit. A
- * deviation of reading is of the reference: (mark − true) ÷ true = ±a, so true = mark ÷ (1 ± a).
+ * The limits of the true torque when the wrench shows or clicks at `mark`, in the unit of the scale. A deviation of
+ * reading refers to the true torque: (mark − true) ÷ true = ±a, so true = mark ÷ (1 ± a).
  */
 function trueTorqueBand(mark: Exact, highest: Exact, deviation: Deviation): { low: Exact; high: Exact } {
   const part = deviationPart(deviation)

@@ -10,8 +10,8 @@ export interface TurnsVerdict {
 }
 
 /**
- * Whether the turns that a record writes down are those of the sheet. Both ends belong to the band; without a maximum,
- * more turns than the minimum are `cannot tell`.
+ * Compares recorded turns with the sheet. Both ends belong to the band; without a maximum, more turns than the minimum
+ * are `cannot tell`.
  */
 export function judgeTurns(tightening: Tightening, turns: number): TurnsVerdict {
   requireNumber('turns', turns, { min: 0 })

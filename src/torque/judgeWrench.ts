@@ -9,7 +9,7 @@ import type { Fit, TorqueFit, WrenchOptions, WrenchVerdict } from './wrenchVerdi
 
 const WORST_FIRST: readonly Fit[] = ['does not fit', 'cannot tell', 'fits with care', 'fits']
 
-/** The angle's own figures; a tolerance around it is in the sheet. */
+/** The figures of the angle, without its tolerance. */
 function angleParams(angle: StatedValue<'deg'>): { nominal?: string; min?: string; max?: string } {
   if (angle.kind !== 'limits') return { nominal: angle.value }
   const { min, max } = angle
@@ -31,8 +31,8 @@ export function judgeWrench(
 
   let ratio = exactOf(1)
   const { adaptor } = options
-  const offset = adaptor !== undefined && (adaptor.kind === undefined || adaptor.kind === 'crowfoot')
-  if (offset) {
+  const isCrowfoot = adaptor !== undefined && (adaptor.kind === undefined || adaptor.kind === 'crowfoot')
+  if (isCrowfoot) {
     const { extension, angle } = adaptor
     const lever = wrench.leverLength
     if (extension === undefined) return cannotTell(torqueReason('torque/extension-missing', {}))
@@ -46,29 +46,29 @@ export function judgeWrench(
       )
     ratio = found
   }
-  const final = judgeTorque(wrench, tightening.torque, options, ratio)
+  const finalFit = judgeTorque(wrench, tightening.torque, options, ratio)
   const stages = (tightening.stages ?? []).map((stage) => judgeTorque(wrench, stage, options, ratio))
-  const all: readonly TorqueFit[] = [final, ...stages]
-  const verdict = WORST_FIRST.find((fit) => all.some((one) => one.verdict === fit)) as Fit
+  const fits: readonly TorqueFit[] = [finalFit, ...stages]
+  const verdict = WORST_FIRST.find((fit) => fits.some((one) => one.verdict === fit)) as Fit
 
-  const reasons: Reason[] = [...final.reasons]
+  const reasons: Reason[] = [...finalFit.reasons]
   for (const [at, stage] of stages.entries())
     if (stage.verdict !== 'fits')
       for (const reason of stage.reasons)
         reasons.push(
           torqueReason('torque/stage', { stage: at + 1, stages: stages.length, reason: { ...reason } }),
         )
-  if (offset && final.setting !== undefined)
+  if (isCrowfoot && finalFit.setting !== undefined)
     reasons.push(
       torqueReason('torque/adaptor-changes-setting', {
-        setting: final.setting.setting,
-        torque: final.setting.atFastener,
+        setting: finalFit.setting.setting,
+        torque: finalFit.setting.atFastener,
         ratio: nearestDouble(ratio),
       }),
     )
   if (tightening.thenAngle !== undefined)
     reasons.push(torqueReason('torque/then-angle', { angle: angleParams(tightening.thenAngle) }))
-  // a setting is given only where every stage has one: `verdict` and `setting` then belong to each other
-  const setting = all.every((fit) => fit.setting) ? final.setting : undefined
-  return { ...final, setting, verdict, reasons, stages } as WrenchVerdict
+  // a setting only if every stage has one, so that it agrees with `verdict`
+  const setting = fits.every((fit) => fit.setting) ? finalFit.setting : undefined
+  return { ...finalFit, setting, verdict, reasons, stages } as WrenchVerdict
 }

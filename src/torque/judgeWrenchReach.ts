@@ -8,12 +8,12 @@ import { scaleMark } from './scaleMark.js'
 import { wrenchDeviation } from './wrenchDeviation.js'
 
 export interface WrenchRangeVerdict {
-  /** Whether the wrench can be set to exactly that: a mark inside the usable range of one of its scales. */
+  /** `can`: one of the scales has a mark at exactly this torque, inside its usable range. */
   readonly verdict: 'can' | 'cannot'
   readonly reasons: readonly Reason[]
 }
 
-/** Whether the wrench that a record names could give the torque that it writes down. */
+/** Whether a wrench can be set to a recorded torque. */
 export function judgeWrenchReach(
   wrench: TorqueWrench,
   set: Quantity<TorqueUnit>,

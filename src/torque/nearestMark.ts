@@ -5,21 +5,20 @@ import { torqueReason } from './codes.js'
 import { nearestTorque, torqueRatio } from './exactTorque.js'
 import { type Deviation, deviationPart, scaleMark } from './scaleMark.js'
 
-/** The target band at the fastener, exactly, in the sheet's own unit. */
+/** The target band at the fastener, exactly, in the sheet's unit. */
 export interface TargetTorque {
   readonly low: Exact
   readonly high: Exact
   readonly aim: Exact
   readonly unit: TorqueUnit
-  /** The manual prints the nominal alone: a mark may be as far from it as the wrench itself may err. */
-  readonly bare: boolean
+  /** The manual prints no tolerance: a mark may be as far from the nominal as the wrench may err. */
+  readonly nominalOnly: boolean
 }
 
-/** A mark that can be set. */
 interface ChosenMark {
   readonly index: number
   readonly scale: WrenchScale
-  /** On the scale's own unit. */
+  /** In the unit of the scale. */
   readonly value: Exact
   /** At the wrench, in the sheet's unit. */
   readonly torqueAtWrench: Exact
@@ -27,22 +26,22 @@ interface ChosenMark {
 }
 
 export interface NearestMark {
-  readonly taken?: ChosenMark
-  /** Why each other scale has no mark to offer. */
+  readonly chosen?: ChosenMark
+  /** Why each scale without a usable mark has none. */
   readonly refusals: readonly Reason[]
 }
 
 /**
- * In a band first a scale in the sheet's unit, which needs no conversion; then the mark nearest to the aim; then the lower
- * torque; for a bare nominal then the sheet's unit; then the order of the scales.
+ * Compares distance to the aim, then the lower torque. A scale in the sheet's unit, which needs no conversion, comes first
+ * if there is a band, and last if there is only a nominal.
  */
-function isBetterMark(first: ChosenMark, second: ChosenMark, { unit, bare }: TargetTorque): boolean {
-  const own = Number(second.scale.unit === unit) - Number(first.scale.unit === unit)
+function isBetterMark(first: ChosenMark, second: ChosenMark, { unit, nominalOnly }: TargetTorque): boolean {
+  const unitOrder = Number(second.scale.unit === unit) - Number(first.scale.unit === unit)
   return (
-    ((bare ? 0 : own) ||
+    ((nominalOnly ? 0 : unitOrder) ||
       compareExact(first.distance, second.distance) ||
       compareExact(first.torqueAtWrench, second.torqueAtWrench) ||
-      own) < 0
+      unitOrder) < 0
   )
 }
 
@@ -55,12 +54,12 @@ export function nearestMark(
   ratio: Exact,
 ): NearestMark {
   const refusals: Reason[] = []
-  let taken: ChosenMark | undefined
+  let chosen: ChosenMark | undefined
   for (const [index, scale] of wrench.scales.entries()) {
     const perUnit = torqueRatio(scale.unit, target.unit)
     const onScale = (torque: Exact) => over(times(torque, ratio), perUnit)
     const aim = onScale(target.aim)
-    // as far as the wrench itself may err; any distance where that is unknown
+    // as far as the wrench may err; any distance if that is not known
     const error = deviation
       ? times(deviation.of === 'reading' ? aim : exactOf(scale.highest), deviationPart(deviation))
       : aim
@@ -68,7 +67,7 @@ export function nearestMark(
       low: onScale(target.low),
       high: onScale(target.high),
       aim,
-      slack: target.bare ? error : exactOf(0),
+      slack: target.nominalOnly ? error : exactOf(0),
       asQuantity: nearestTorque(target.aim, target.unit),
     })
     if (found.refusal) refusals.push(found.refusal)
@@ -76,19 +75,19 @@ export function nearestMark(
       const torqueAtWrench = times(found.mark, perUnit)
       const { n, d } = minus(torqueAtWrench, times(target.aim, ratio))
       const mark = { index, scale, value: found.mark, torqueAtWrench, distance: { n: n < 0n ? -n : n, d } }
-      if (taken === undefined || isBetterMark(mark, taken, target)) taken = mark
+      if (chosen === undefined || isBetterMark(mark, chosen, target)) chosen = mark
     } else {
       const { unit } = scale
       refusals.push(
         torqueReason('torque/no-mark-inside', {
           band: { min: nearestTorque(target.low, target.unit), max: nearestTorque(target.high, target.unit) },
           unit,
-          ...(target.bare && deviation && { error: deviation }),
+          ...(target.nominalOnly && deviation && { error: deviation }),
           ...(found.below && { below: nearestTorque(found.below, unit) }),
           ...(found.above && { above: nearestTorque(found.above, unit) }),
         }),
       )
     }
   }
-  return { refusals, ...(taken && { taken }) }
+  return { refusals, ...(chosen && { chosen }) }
 }

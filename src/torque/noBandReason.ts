@@ -11,7 +11,7 @@ export function noTorqueReason(tightening: Exclude<Tightening, { kind: 'torque' 
   return torqueReason('torque/by-turns', { min, ...(max && { max }) })
 }
 
-/** Why a torque of one limit gives no setting: it can prove a torque wrong, never right. */
+/** Why one limit gives no setting: it can prove a torque wrong, but never right. */
 export function oneLimitReason(band: Band, unit: TorqueUnit): Reason {
   const limit = nearestTorque(singleFigure(band), unit)
   return torqueReason('torque/one-limit-only', {

@@ -8,18 +8,18 @@ export interface NutFactorInput {
   readonly threadFriction: number
   /** Friction coefficient under the head. */
   readonly headFriction: number
-  /** Mean diameter of the ring on which the head bears. */
+  /** Mean diameter of the ring-shaped contact face under the head. */
   readonly bearingDiameter: Quantity<'mm'>
 }
 
 /**
- * The nut factor K of T = K·d·F from friction coefficients, for {@link clampLoad}: K is not a friction coefficient, and
- * is about 1.3 times one.
+ * The nut factor K of T = K·d·F from friction coefficients, for {@link clampLoad}. K is about 1.3 times a friction
+ * coefficient.
  *
  * K = (0.16·P + 0.58·d2·µG + D/2·µK) ÷ d, with pitch P, pitch diameter d2, nominal diameter d and bearing diameter D.
  *
- * Source: VDI 2230 short formula, from memory; it agrees with the printed fine-thread table of the 2001 edition (read
- * second hand) to 2 %.
+ * Source: VDI 2230 short formula, from memory; it agrees with the printed fine-thread table of the 2001 edition (from a
+ * secondary source) to 2 %.
  */
 export function nutFactor(input: NutFactorInput): number {
   requireObject('input', input)

@@ -2,7 +2,7 @@ import type { Reason } from '../base/index.js'
 import { type PlugHousing, type PlugTorqueBand, parseThread, plugTorqueBand } from '../thread/index.js'
 import { torqueReason } from './codes.js'
 
-/** The plug band of a designation as the sheet writes it, or why there is none. */
+/** The usual torques for a plug with this thread, or why they are not known. */
 export function plugFigures(
   thread: string | undefined,
   housing: PlugHousing,

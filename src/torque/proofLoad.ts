@@ -13,12 +13,12 @@ export type ProofLoad =
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
 /**
- * The tension that a bolt of a stated class bears without staying longer, for {@link clampLoad}. Only where the class
- * is stated: drain plugs have none.
+ * The tension that a bolt of a stated class bears without permanent stretch, for {@link clampLoad}. Not for drain plugs:
+ * they have no class.
  *
  * F = S·A, with proof stress S of the class and {@link stressArea} A.
  *
- * Source: ISO 898-1:1999 and SAE J429, both read second hand; 5.6 and 6.8 were not read and are left out.
+ * Source: ISO 898-1:1999 and SAE J429, both from secondary sources; 5.6 and 6.8 were not read and are left out.
  */
 export function proofLoad(thread: MetricThread | UnifiedThread, propertyClass: string): ProofLoad {
   const { squareMillimetres } = stressArea(thread)
@@ -61,7 +61,7 @@ interface BoltClass {
   readonly name: string
   readonly system: 'ISO 898-1' | 'SAE J429'
   readonly proofStressMPa: number
-  /** Nominal diameters: mm for ISO 898-1, inches for SAE J429; both ends belong to the range. */
+  /** Smallest and largest nominal diameter of the range: mm for ISO 898-1, inches for SAE J429. */
   readonly from: number
   readonly to: number
 }

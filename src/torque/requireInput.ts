@@ -11,9 +11,7 @@ import {
 import type { Tightening, TorqueWrench } from '../spec/index.js'
 import type { WrenchOptions } from './wrenchVerdict.js'
 
-/* Throws for what a programmer may not pass to this room. */
-
-const PERCENT = { above: 0, below: 100 }
+const PERCENT_RANGE = { above: 0, below: 100 }
 
 export function requireDesignation(name: string, value: unknown): void {
   if (typeof value !== 'string')
@@ -25,7 +23,7 @@ export function requireWrench(name: string, wrench: TorqueWrench): void {
   const { type, scales, declaredRange, accuracy } = wrench
   requireOneOf(`${name}.type`, type, ['click', 'dial', 'beam', 'electronic'])
   if (!Array.isArray(scales) || scales.length === 0)
-    throw new TypeError(`${name}.scales must have a scale, got ${quoteValue(scales)}`)
+    throw new TypeError(`${name}.scales must be a list with at least one scale, got ${quoteValue(scales)}`)
   for (const [at, scale] of wrench.scales.entries()) {
     const place = `${name}.scales[${at}]`
     requireObject(place, scale)
@@ -40,10 +38,10 @@ export function requireWrench(name: string, wrench: TorqueWrench): void {
   }
   requireObject(`${name}.accuracy`, accuracy)
   requireOneOf(`${name}.accuracy.kind`, accuracy.kind, ['ISO 6789', 'of reading', 'of full scale'])
-  if (accuracy.kind !== 'ISO 6789') requireNumber(`${name}.accuracy.percent`, accuracy.percent, PERCENT)
+  if (accuracy.kind !== 'ISO 6789') requireNumber(`${name}.accuracy.percent`, accuracy.percent, PERCENT_RANGE)
 }
 
-/** Throws for anything but a tightening of a sheet. */
+/** Throws if the value is not a tightening of a sheet. */
 export function requireTightening(name: string, tightening: Tightening): void {
   requireObject(name, tightening)
   requireOneOf(`${name}.kind`, tightening.kind, ['torque', 'turns', 'not stated'])
@@ -59,12 +57,13 @@ export function requireTightening(name: string, tightening: Tightening): void {
     requireBand(`${name}.stages[${at}]`, stage, TORQUE)
 }
 
-/** Throws for anything but options of {@link checkWrench}. */
+/** Throws if these are not options of {@link checkWrench} or {@link chooseWrenches}. */
 export function requireWrenchOptions(options: WrenchOptions, more: 'adaptor' | 'adaptors' = 'adaptor'): void {
   requireKnownKeys('options', options, ['iso6789', 'tolerancePercent', more])
   const { iso6789, tolerancePercent, adaptor } = options
   requireOneOf('options.iso6789', iso6789, ['2017', '2003'])
-  if (tolerancePercent !== undefined) requireNumber('options.tolerancePercent', tolerancePercent, PERCENT)
+  if (tolerancePercent !== undefined)
+    requireNumber('options.tolerancePercent', tolerancePercent, PERCENT_RANGE)
   if (adaptor === undefined) return
   requireObject('options.adaptor', adaptor)
   const { kind = 'crowfoot', extension, angle } = adaptor

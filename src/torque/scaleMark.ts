@@ -5,12 +5,12 @@ import type { TorqueWrench, WrenchScale } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { exactTorque, nearestTorque } from './exactTorque.js'
 
-/** The target torque at the wrench, in a scale's own unit, exactly. */
+/** The target torque at the wrench, in the unit of the scale, exactly. */
 export interface TargetOnScale {
   readonly low: Exact
   readonly high: Exact
   readonly aim: Exact
-  /** How far outside the band a mark may be, once the band itself is in the scale's range. */
+  /** How far outside the band a mark may be, if the band is in the scale's range. */
   readonly slack: Exact
   /** The aim in the sheet's unit, for reasons. */
   readonly asQuantity: Quantity<TorqueUnit>
@@ -21,7 +21,7 @@ export interface Deviation {
   readonly of: 'reading' | 'full scale'
 }
 
-/** The mark taken; or why it is out of range; or the marks on either side. All on the scale's own unit. */
+/** The chosen mark; or why the target is out of range; or the marks on either side. All in the unit of the scale. */
 export interface ScaleMark {
   readonly mark?: Exact
   readonly refusal?: Reason
@@ -43,7 +43,7 @@ interface LowerEnd {
   readonly reason: Reason
 }
 
-/** Every lower end that holds for this scale. */
+/** Every lower end that applies to this scale. */
 function lowerEnds(
   wrench: TorqueWrench,
   scale: WrenchScale,
@@ -108,15 +108,15 @@ function lowerEnds(
   return ends
 }
 
-/** A quarter of a full-scale error is the same everywhere: all of the scale is usable, or none of it. */
+/** A quarter of a full-scale error is the same at every mark: either the whole scale is usable, or no mark is. */
 function fullScaleResolution(scale: WrenchScale, part: Exact, step: Exact): Exact {
   const quarter = times(times(exactOf(scale.highest), part), exactOf('0.25'))
   return compareExact(step, quarter) <= 0 ? exactOf(0) : plus(exactOf(scale.highest), step)
 }
 
 /**
- * The mark of one scale inside the target band (or its slack) and the usable range, nearest to the aim, ties lower. Marks are the
- * lowest plus whole steps, up to the highest.
+ * The mark of one scale nearest to the aim, inside the target band (or its slack) and the usable range; of two at the same
+ * distance, the lower. Marks are the lowest plus whole steps, up to the highest.
  */
 export function scaleMark(
   wrench: TorqueWrench,
@@ -131,8 +131,8 @@ export function scaleMark(
   const steps = (value: Exact) => over(minus(value, lowest), step)
 
   const required = target.asQuantity
-  let top = exactOf(scale.highest)
-  if (compareExact(target.low, top) > 0) {
+  let highestUsable = exactOf(scale.highest)
+  if (compareExact(target.low, highestUsable) > 0) {
     const highest = { value: scale.highest, unit: scale.unit }
     return { refusal: torqueReason('torque/above-highest-mark', { required, highest }) }
   }
@@ -141,9 +141,9 @@ export function scaleMark(
     const declared = exactTorque(max, scale.unit)
     if (compareExact(target.low, declared) > 0)
       return { refusal: torqueReason('torque/above-declared-range', { required, to: max }) }
-    top = lowerExact(top, declared)
+    highestUsable = lowerExact(highestUsable, declared)
   }
-  const reach = lowerExact(target.high, top)
+  const reach = lowerExact(target.high, highestUsable)
   let first = 0n
   for (const { value, open = false, reason } of lowerEnds(wrench, scale, iso6789, deviation, required)) {
     const side = compareExact(reach, value)
@@ -151,7 +151,7 @@ export function scaleMark(
     const usable = open ? roundExact(steps(value), 'down') + 1n : roundExact(steps(value), 'up')
     first = higherCount(first, usable)
   }
-  const last = roundExact(steps(top), 'down')
+  const last = roundExact(steps(highestUsable), 'down')
   const from = higherCount(roundExact(steps(minus(target.low, target.slack)), 'up'), first)
   const to = lowerCount(roundExact(steps(plus(target.high, target.slack)), 'down'), last)
   if (from <= to) {
@@ -159,6 +159,6 @@ export function scaleMark(
     const nearest = roundExact(minus(steps(target.aim), exactOf('0.5')), 'up')
     return { mark: mark(higherCount(from, lowerCount(nearest, to))) }
   }
-  // the band lies between two marks: those on either side of it, where they are usable
+  // the band is between two marks: return those that are usable
   return { ...(to >= first && { below: mark(to) }), ...(from <= last && { above: mark(from) }) }
 }

@@ -15,7 +15,7 @@ export type TurnsBand =
     }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
-/** How many turns past finger tight a taper plug gets, for steps and records. For a torque use {@link checkWrench}. */
+/** The turns past finger tight that the sheet states for a taper plug. For a torque use {@link checkWrench}. */
 export function turnsBand(tightening: Tightening): TurnsBand {
   requireTightening('tightening', tightening)
   if (tightening.kind === 'not stated')

@@ -3,11 +3,11 @@ import { compareExact, exactOf, lowerExact, minus, over, readBand, times } from 
 import type { Tightening } from '../spec/index.js'
 import { nearestTorque, torqueRatio } from './exactTorque.js'
 
-/** A wrench of a usual range that would cover what the toolbox does not, in the unit of the sheet. */
+/** A wrench of a usual range for tasks that no wrench in the toolbox covers, in the unit of the sheet. */
 export interface WrenchToGet {
   readonly from: Quantity<TorqueUnit>
   readonly to: Quantity<TorqueUnit>
-  /** A step of this or less puts a mark in every band; absent where no band is stated. */
+  /** With a step of this or less, every band contains a mark. Absent if no band is stated. */
   readonly maxStep?: Quantity<TorqueUnit>
   /** Square drives needed, in order of the tasks. */
   readonly drives: readonly string[]
@@ -23,10 +23,10 @@ export interface UncoveredTask {
 
 interface Need {
   readonly task: UncoveredTask
-  /** In N·m, as all here. */
+  /** In N·m, as are `highest` and `width`. */
   readonly lowest: Exact
   readonly highest: Exact
-  /** The narrowest stated band; `undefined` where none is stated. */
+  /** Width of the narrowest stated band; `undefined` if no band is stated. */
   readonly width: Exact | undefined
   readonly unit: TorqueUnit
 }
@@ -34,7 +34,7 @@ interface Need {
 const lowestOf = (values: readonly Exact[]) => values.reduce(lowerExact)
 const highestOf = (values: readonly Exact[]) =>
   values.reduce((one, next) => (lowerExact(one, next) === one ? next : one))
-const narrowest = (widths: readonly Exact[]) => (widths.length === 0 ? undefined : lowestOf(widths))
+const minWidth = (widths: readonly Exact[]) => (widths.length === 0 ? undefined : lowestOf(widths))
 
 /** The range that one task needs, over its final torque and its stages. */
 function neededRange(task: UncoveredTask, tolerancePercent: number | undefined): Need[] {
@@ -49,38 +49,37 @@ function neededRange(task: UncoveredTask, tolerancePercent: number | undefined):
     if (stated.basis !== 'nominal') widths.push(minus(stated.high, stated.low))
   }
   return [
-    { task, lowest: lowestOf(aims), highest: highestOf(aims), width: narrowest(widths), unit: torque.unit },
+    { task, lowest: lowestOf(aims), highest: highestOf(aims), width: minWidth(widths), unit: torque.unit },
   ]
 }
 
 /** Lowest marks of usual wrenches, times a power of ten: 5–25, 10–50, 20–100, 40–200. Common practice, no source. */
 const LOWEST_MARKS = [1, 2, 4, 5]
 const FIVE = exactOf(5)
-/** Up to this, inch wrenches are marked in lbf·in. Common practice, no source. */
-const SMALL_FOOT_POUNDS = exactOf(20)
+/** In lbf·ft. Inch wrenches for smaller torques are marked in lbf·in. Common practice, no source. */
+const MAX_INCH_POUND_RANGE = exactOf(20)
 
 /**
- * Wrenches that would cover tasks, as few as can be, each of a usual range whose high end is five times its low end, so
- * that every torque lies between 20 % and 100 % of full scale in either edition (house rule). A single task of stages
- * may be wider.
+ * The fewest wrenches that would cover the tasks. House rule: the highest mark is five times the lowest, so that every
+ * torque is between 20 % and 100 % of full scale. One task with stages may need a wider range.
  */
 export function wrenchesToGet(
   tasks: readonly UncoveredTask[],
   tolerancePercent: number | undefined,
 ): WrenchToGet[] {
-  let left = tasks.flatMap((task) => neededRange(task, tolerancePercent))
+  let remaining = tasks.flatMap((task) => neededRange(task, tolerancePercent))
   const ranges: WrenchToGet[] = []
-  // from the highest down: a wrench takes every torque down to a fifth of its highest mark
-  while (left.length > 0) {
-    const to = highestOf(left.map((need) => need.highest))
-    const unit = wrenchUnit(left.find((need) => need.highest === to)?.unit ?? 'N.m', to)
+  // from the highest down: a wrench covers every torque down to a fifth of its highest mark
+  while (remaining.length > 0) {
+    const to = highestOf(remaining.map((need) => need.highest))
+    const unit = wrenchUnit(remaining.find((need) => need.highest === to)?.unit ?? 'N.m', to)
     const perUnit = torqueRatio(unit, 'N.m')
-    const from = usualLowest(over(to, perUnit))
+    const from = usualLowestMark(over(to, perUnit))
     const floor = times(from, perUnit)
-    const group = left.filter((need) => compareExact(need.lowest, floor) >= 0 || need.highest === to)
-    left = left.filter((need) => !group.includes(need))
+    const group = remaining.filter((need) => compareExact(need.lowest, floor) >= 0 || need.highest === to)
+    remaining = remaining.filter((need) => !group.includes(need))
     const lowest = over(lowestOf([floor, ...group.map((need) => need.lowest)]), perUnit)
-    const step = narrowest(group.flatMap(({ width }) => width ?? []))
+    const step = minWidth(group.flatMap(({ width }) => width ?? []))
     ranges.unshift({
       from: nearestTorque(lowest, unit),
       to: nearestTorque(times(from, FIVE), unit),
@@ -93,12 +92,12 @@ export function wrenchesToGet(
 }
 
 function wrenchUnit(unit: TorqueUnit, torque: Exact): TorqueUnit {
-  const isSmall = compareExact(over(torque, torqueRatio('lbf.ft', 'N.m')), SMALL_FOOT_POUNDS) <= 0
+  const isSmall = compareExact(over(torque, torqueRatio('lbf.ft', 'N.m')), MAX_INCH_POUND_RANGE) <= 0
   return unit === 'lbf.ft' && isSmall ? 'lbf.in' : unit
 }
 
 /** The lowest mark of the smallest usual wrench that reaches a torque. */
-function usualLowest(torque: Exact): Exact {
+function usualLowestMark(torque: Exact): Exact {
   for (let power = -6; ; power += 1)
     for (const mark of LOWEST_MARKS) {
       const lowest = exactOf(`${mark}e${power}`)

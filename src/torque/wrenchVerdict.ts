@@ -2,21 +2,21 @@ import type { Reason } from '../base/index.js'
 import type { Quantity, TorqueUnit } from '../quantity/index.js'
 import type { Adaptor } from '../spec/index.js'
 
-/** What a caller must say before a wrench is judged. */
+/** Options for judging a wrench. */
 export interface WrenchOptions {
   /**
-   * Whose lower end of the range holds where the maker declares none: ISO 6789:2017 starts at the lowest marked
-   * value, practice under the 2003 edition at 20 % of full scale.
+   * The edition that sets the lower end of the range if the maker declares no range: the lowest marked value in
+   * ISO 6789:2017, 20 % of full scale in practice under the 2003 edition.
    */
   readonly iso6789: '2017' | '2003'
-  /** A tolerance for nominals that the manual prints bare, per cent, above 0 and below 100. */
+  /** A tolerance for nominals that the manual prints without one, per cent, above 0 and below 100. */
   readonly tolerancePercent?: number
   /**
-   * What is between wrench and fastener, as in a toolbox. The setting is corrected for a crowfoot's extension;
-   * straight extensions and drive adaptors change nothing. Without a kind it counts as a crowfoot.
+   * The adaptor between wrench and fastener, as in a toolbox. The setting is corrected for the extension of a crowfoot;
+   * straight extensions and drive adaptors need no correction. Without a kind it is a crowfoot.
    */
   readonly adaptor?: Partial<Pick<Adaptor, 'kind' | 'extension'>> & {
-    /** From straight ahead (0, the default) through square to the handle (90) to pointing back (180). */
+    /** 0 (the default): straight ahead; 90: square to the handle; 180: pointing back. */
     readonly angle?: Quantity<'deg'>
   }
 }
@@ -28,30 +28,30 @@ export interface TorqueBand {
   readonly max: Quantity<TorqueUnit>
 }
 
-/** One mark of one scale, and what the fastener truly gets. */
+/** The mark to set, and the torque that the fastener gets. */
 export interface TorqueSetting {
   /** Index in the wrench's `scales`. */
   readonly scale: number
   /** The mark, on that scale. */
   readonly setting: Quantity<TorqueUnit>
-  /** Torque at the fastener when the wrench is true, in the sheet's unit; an adaptor is allowed for. */
+  /** Torque at the fastener if the wrench has no error, in the sheet's unit; the adaptor is included. */
   readonly atFastener: Quantity<TorqueUnit>
   /** Setting ÷ the scale's highest mark. */
   readonly shareOfFullScale: number
   readonly deviation: { readonly percent: number; readonly of: 'reading' | 'full scale' }
-  /** Between which torques the fastener's true torque lies. */
+  /** The limits of the true torque at the fastener. */
   readonly trueBand: { readonly newtonMetres: TorqueBand; readonly sheetUnit: TorqueBand }
-  /** Whether the whole true band is inside the stated band; `cannot tell` where no band is stated. */
+  /** Whether the whole true band is inside the stated band; `cannot tell` if no band is stated. */
   readonly trueBandInside: 'yes' | 'no' | 'cannot tell'
 }
 
 interface FitFacts {
-  /** The band that the fastener must end in, in the sheet's unit; absent where none is stated. */
+  /** The required band in the sheet's unit; absent if no band is stated. */
   readonly band?: TorqueBand & { readonly from: 'manual' | 'caller' }
   readonly reasons: readonly Reason[]
 }
 
-/** The verdict on one torque, the final one or a stage; where it fits, the setting is there. */
+/** The verdict on one torque, final or of a stage, with the setting if it fits. */
 export type TorqueFit =
   | (FitFacts & { readonly verdict: 'fits' | 'fits with care'; readonly setting: TorqueSetting })
   | (FitFacts & { readonly verdict: 'does not fit' | 'cannot tell'; readonly setting?: undefined })

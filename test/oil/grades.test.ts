@@ -35,13 +35,13 @@ describe('gradeBand against the published tables', () => {
               viscosity: { value: 150_000, unit: 'mPa.s' },
             },
           }),
-      read: 'second hand',
+      basis: 'secondary source',
     })
   })
 
   it.each(J300)('SAE J300, grade %s', (grade, min, below) => {
     const band = gradeBand({ system: 'SAE J300', grade, edition: 'since 2013' })
-    expect(band).toMatchObject({ kind: 'band', min: mm2(min), at: { value: 100 }, read: 'second hand' })
+    expect(band).toMatchObject({ kind: 'band', min: mm2(min), at: { value: 100 }, basis: 'secondary source' })
     expect(band.kind === 'band' ? band.below : 0).toEqual(below === undefined ? undefined : mm2(below))
   })
 
@@ -64,13 +64,13 @@ describe('gradeBand against the published tables', () => {
 
   it('rows that were not read say so', () => {
     expect(gradeBand({ system: 'SAE J300', grade: '12', edition: 'since 2013' })).toMatchObject({
-      read: 'from memory',
+      basis: 'from memory',
     })
     expect(gradeBand({ system: 'ISO VG', grade: '2200', edition: '1992' })).toMatchObject({
-      read: 'from memory',
+      basis: 'from memory',
     })
     expect(gradeBand({ system: 'SAE J306', grade: '80W-90', edition: 'before 2005' })).toMatchObject({
-      read: 'from memory',
+      basis: 'from memory',
     })
   })
 

@@ -20,11 +20,11 @@ describe('findTorqueSlip', () => {
     ['3.6', 'N.m', '×9.80665', 'kgf.m', 35.30394],
     ['35', 'kgf.m', '÷9.80665', 'N.m', 3.5690067],
   ] as const)('%s %s: %s, so %s was meant', (value, unit, factor, meant, becomes) => {
-    const { verdict, slips, reasons } = findTorqueSlip(stated(value, unit), 'M18x1.5', 'aluminium')
+    const { verdict, unitMistakes, reasons } = findTorqueSlip(stated(value, unit), 'M18x1.5', 'aluminium')
     expect(verdict).toBe('slip')
-    expect([slips[0]?.factor, slips[0]?.meant]).toEqual([factor, meant])
-    expect(slips[0]?.becomes.value).toBeCloseTo(becomes, 5)
-    expect(slips[0]?.becomes.unit).toBe(unit)
+    expect([unitMistakes[0]?.factor, unitMistakes[0]?.meant]).toEqual([factor, meant])
+    expect(unitMistakes[0]?.becomes.value).toBeCloseTo(becomes, 5)
+    expect(unitMistakes[0]?.becomes.unit).toBe(unit)
     expect(reasons.map(({ code }) => code)).toContain('torque/slip')
   })
 
@@ -37,7 +37,7 @@ describe('findTorqueSlip', () => {
     ] as const)
       expect(findTorqueSlip(stated(value, unit), 'M18 x 1.5', 'aluminium')).toMatchObject({
         verdict: 'usual',
-        slips: [],
+        unitMistakes: [],
       })
   })
 
@@ -68,7 +68,7 @@ describe('findTorqueSlip', () => {
     expect(codes('R 1/2')).toEqual(['thread/taper-plug'])
   })
 
-  it('every usual figure that slips is found, both ways', () => {
+  it('every usual figure that unitMistakes is found, both ways', () => {
     law(
       50,
       fc.integer({ min: 12, max: 61 }),
@@ -80,9 +80,9 @@ describe('findTorqueSlip', () => {
       ),
       (newtonMetres, [unit, size, ratio, factor]) => {
         const printed = ((newtonMetres * ratio) / size).toFixed(4)
-        const { verdict, slips } = findTorqueSlip(stated(printed, unit), 'M18x1.5', 'aluminium')
+        const { verdict, unitMistakes } = findTorqueSlip(stated(printed, unit), 'M18x1.5', 'aluminium')
         expect(verdict).toBe('slip')
-        expect(slips.map((slip) => slip.factor)).toContain(factor)
+        expect(unitMistakes.map((slip) => slip.factor)).toContain(factor)
       },
     )
   })

@@ -179,7 +179,7 @@ describe('texts of thread and torque', () => {
       'With ±4 % of reading the true torque is 42.30769230769231 N.m to 45.833333333333336 N.m, inside 39 N.m to 49 N.m.',
     ])
     expect(checkWrench(middle, NOT_STATED, BY_2017).reasons.map(tell)).toEqual([
-      'Torque not stated: see the manual.',
+      'The sheet states no torque. See the manual.',
     ])
   })
 })

@@ -34,8 +34,8 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/setting-chosen': ({ setting, aim, from }, say) =>
     `Set ${say.quantity(setting)}: the mark inside the band nearest to ${from === 'nominal' ? 'the nominal' : 'its middle'}, ${say.quantity(aim)}.`,
   'torque/nearest-mark': ({ setting, nominal, percent }, say) => {
-    const apart = Math.abs(percent) < 0.05 ? 'less than 0.1' : say.number(Math.abs(percent), 1)
-    return `Set ${say.quantity(setting)}: the nearest mark, ${apart} % ${percent < 0 ? 'below' : 'above'} the manual's ${say.quantity(nominal)}.`
+    const difference = Math.abs(percent) < 0.05 ? 'less than 0.1' : say.number(Math.abs(percent), 1)
+    return `Set ${say.quantity(setting)}: the nearest mark, ${difference} % ${percent < 0 ? 'below' : 'above'} the manual's ${say.quantity(nominal)}.`
   },
   'torque/true-band-inside': ({ trueBand, band: stated, percent, of }, say) =>
     `With ${error(percent, of, say)} the true torque is ${band(trueBand, say)}, inside ${band(stated, say)}.`,
@@ -53,33 +53,33 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `${say.quantity(required)} is above the wrench's highest mark, ${say.quantity(highest)}.`,
   'torque/above-declared-range': ({ required, to }, say) =>
     `${say.quantity(required)} is above the wrench's declared range, which ends at ${say.quantity(to)}.`,
-  'torque/no-mark-inside': ({ band: { min, max }, below, above, unit, error: own }, say) =>
+  'torque/no-mark-inside': ({ band: { min, max }, below, above, unit, error: wrenchError }, say) =>
     min.value === max.value
       ? `${
-          own === undefined
+          wrenchError === undefined
             ? `The wrench has no mark at ${say.quantity(min)}.`
-            : `No mark of the wrench's ${unitName(unit, say)} scale is as near to ${say.quantity(min)} as its own error, ${error(own.percent, own.of, say)}.`
+            : `No mark of the wrench's ${unitName(unit, say)} scale is within the wrench's error (${error(wrenchError.percent, wrenchError.of, say)}) of ${say.quantity(min)}.`
         }${nearestMarks(below, above, say)} If you may allow more, give that tolerance (tolerancePercent, --tolerance).`
       : `No mark of the wrench's ${unitName(unit, say)} scale is inside ${band({ min, max }, say)}.${nearestMarks(below, above, say)}`,
   'torque/resolution-too-coarse': ({ required, from, step }, say) =>
-    `At ${say.quantity(required)} the display's step of ${say.quantity(step)} is more than a quarter of the permissible error; use it from ${say.quantity(from)} up.`,
+    `At ${say.quantity(required)} the display's step of ${say.quantity(step)} is more than a quarter of the permissible error. Use this wrench only from ${say.quantity(from)} up.`,
   'torque/error-as-large-as-setting': ({ required, error: size }, say) =>
-    `At ${say.quantity(required)} the wrench's error of full scale, ${say.quantity(size)}, is as large as the torque itself.`,
+    `The wrench's error is a percentage of full scale: ${say.quantity(size)}, as large as ${say.quantity(required)}. Use a smaller wrench.`,
   'torque/band-not-stated': ({ nominal }, say) =>
     `The manual prints ${say.quantity(nominal)} without a tolerance.`,
-  'torque/tolerance-from-caller': ({ nominal, percent, band: made }, say) =>
-    `The manual prints ${say.quantity(nominal)} without a tolerance; ±${say.number(percent)} % gives ${band(made, say)}. This tolerance is yours, not the manual's.`,
+  'torque/tolerance-from-caller': ({ nominal, percent, band: result }, say) =>
+    `The manual prints ${say.quantity(nominal)} without a tolerance; ±${say.number(percent)} % gives ${band(result, say)}. This tolerance is yours, not the manual's.`,
   'torque/one-limit-only': ({ limit, which }, say) =>
     `The manual gives only a ${which} torque, ${say.quantity(limit)}: no setting can be chosen. See the manual.`,
   'torque/band-empty': ({ band: { min, max } }, say) =>
     `Minimum ${say.quantity(min)} exceeds maximum ${say.quantity(max)}. Correct the sheet.`,
-  'torque/not-stated': () => 'Torque not stated: see the manual.',
+  'torque/not-stated': () => 'The sheet states no torque. See the manual.',
   'torque/by-turns': ({ min, max }) =>
-    `Tightened by turns, not by torque: ${turns(min, max)} past finger tight.`,
+    `Tighten by turns, not by torque: ${turns(min, max)} past finger tight.`,
   'torque/then-angle': ({ angle: size }, say) =>
     `After the torque, turn a further ${angle(size, say)}. A torque wrench does not measure the angle.`,
   'torque/iso-figure-unknown': ({ type }) =>
-    `The permissible error by ISO 6789 is not known for type ${type}. Enter the maker's accuracy in per cent in the toolbox.`,
+    `The permissible error in ISO 6789 is not known for wrench type ${type}. Enter the maker's accuracy in per cent in the toolbox.`,
   'torque/stage': ({ stage, stages, reason }, say) =>
     `Stage ${say.number(stage)} of ${say.number(stages)}: ${say.reason(reason)}`,
   'torque/adaptor-changes-setting': ({ setting, torque, ratio }, say) =>
@@ -89,14 +89,15 @@ export const torqueTexts: Texts<TorqueCodes> = {
   'torque/lever-length-missing': ({ extension }, say) =>
     `The wrench's length is missing, so the setting cannot be corrected for an adaptor of ${say.quantity(extension)}. Measure from the centre of the square drive to the middle of the grip.`,
   'torque/drive-does-not-reach': ({ wrench, required }) =>
-    `Wrench square ${wrench}, socket square ${required}: no single drive adaptor of this toolbox connects them.`,
+    `The wrench has a ${wrench} square drive, the socket needs ${required}, and no drive adaptor in the toolbox connects them.`,
   'torque/inside-plug-band': ({ torque, band: usual, thread }, say) =>
     `${say.quantity(torque)} is usual for ${article(thread)} plug (${band(usual, say)}).`,
   'torque/outside-plug-band': ({ torque, band: usual, thread }, say) =>
     `${say.quantity(torque)} is unusual for ${article(thread)} plug (${band(usual, say)}).`,
   'torque/slip': ({ torque, factor, becomes, meant }, say) =>
-    `${say.quantity(torque)} ${factor} would be ${say.quantity(becomes)}, a usual figure${meant === undefined ? '' : `. Is ${say.quantity({ value: torque.value, unit: meant })} meant`}${meant === undefined ? '.' : '?'} Check the manual.`,
-  'torque/thread-missing': () => 'Thread not stated, so the torque cannot be compared with usual figures.',
+    `${say.quantity(torque)} ${factor} would be ${say.quantity(becomes)}, a usual figure.${meant === undefined ? '' : ` Is ${say.quantity({ value: torque.value, unit: meant })} meant?`} Check the manual.`,
+  'torque/thread-missing': () =>
+    'The sheet states no thread, so the torque cannot be compared with usual figures.',
   'torque/thread-unreadable': ({ thread }) =>
     `Unknown thread “${thread}”, so the torque cannot be compared with usual figures.`,
   'torque/swapped-fits-better': ({ fill, drain, fillThread, drainThread }, say) =>
@@ -105,11 +106,11 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `Fill plug ${say.quantity(fill)} and drain plug ${say.quantity(drain)} show no sign of being swapped.`,
   'torque/same-plug-figures': ({ fillThread, drainThread }) =>
     `Fill plug ${fillThread} and drain plug ${drainThread} usually get the same torque, so a swap would not show.`,
-  'torque/class-unknown': ({ propertyClass }) => `Proof stress of class “${propertyClass}” not known.`,
+  'torque/class-unknown': ({ propertyClass }) => `The proof stress of class “${propertyClass}” is not known.`,
   'torque/class-not-for-size': ({ propertyClass, thread, from, to }) =>
     `The proof stress of class ${propertyClass} is known from ${from} to ${to}; ${thread} is not one of its sizes.`,
   'torque/class-not-for-thread': ({ propertyClass, thread }) =>
-    `Class ${propertyClass} is not a class for ${thread}: one is metric, the other inch.`,
+    `Class ${propertyClass} does not apply to ${thread}: one is metric, the other inch.`,
   'torque/proof-load': ({ stressMPa, area, load }, say) =>
     `Proof load ${say.quantity(load)}: ${say.number(stressMPa, 0)} MPa over ${say.number(area, 1)} mm².`,
   'torque/clamp-load': ({ torque, nutFactor, force }, say) =>
@@ -122,10 +123,10 @@ export const torqueTexts: Texts<TorqueCodes> = {
     `${say.number(used)} of ${say.number(limit)} cycles used: send the wrench for calibration.`,
   'torque/cycles-left': ({ used, limit }, say) => `${say.number(used)} of ${say.number(limit)} cycles used.`,
   'torque/cycles-not-counted': ({ limit }, say) =>
-    `Cycles of this wrench not counted (limit ${say.number(limit)}); the calendar limit decides.`,
+    `The cycles of this wrench are not counted (limit ${say.number(limit)}); the calendar limit decides.`,
   'torque/calibration-date-missing': () =>
     'The date of the last calibration is missing. Enter it in the toolbox.',
-  'torque/by-torque': () => 'Tightened by torque, not by turns.',
+  'torque/by-torque': () => 'The sheet states a torque, not turns.',
   'torque/turns': ({ min, max }) => `Tighten ${turns(min, max)} past finger tight.`,
   'torque/turns-open': ({ min }) =>
     `Tighten at least ${min} turns past finger tight; the manual gives no maximum.`,

@@ -26,7 +26,7 @@ export const rule = sheetRule('torque/slip-at-plug', 'warning', ({ sheet }) =>
     const at = `${path}/torque`
     if (isDisputed(sheet, at)) return []
     const { thread, housing = 'not stated' } = on.part
-    const [slip] = findTorqueSlip(tightening.torque, thread, housing).slips
+    const [slip] = findTorqueSlip(tightening.torque, thread, housing).unitMistakes
     if (slip === undefined || thread === undefined) return []
     const isCap = on.part.drive.kind === 'hand' || on.part.seals.some(({ kind }) => kind === 'o-ring')
     if (isCap && slip.factor.startsWith('×')) return []

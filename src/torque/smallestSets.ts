@@ -1,9 +1,9 @@
 /**
- * The smallest sets of tools that between them cover every job, each job given as the bits of the tools that cover
- * it (never 0). All smallest sets, in the order of the tools. At most 20 tools: 2^20 sets are looked at.
+ * All smallest sets of tools that together cover every job, in the order of the tools. Each job is the bits of the tools
+ * that cover it (never 0). At most 20 tools: the search tries up to 2^20 sets.
  */
-export function fewestSets(coveredBy: readonly number[], tools: number): number[] {
-  const jobs = narrowest(coveredBy)
+export function smallestSets(coveredBy: readonly number[], tools: number): number[] {
+  const jobs = decisiveJobs(coveredBy)
   if (jobs.length === 0) return [0]
   for (let size = 1; size <= tools; size += 1) {
     const found: number[] = []
@@ -13,7 +13,7 @@ export function fewestSets(coveredBy: readonly number[], tools: number): number[
     function extend(set: number, from: number, left: number): void {
       const open = jobs.find((job) => (job & set) === 0)
       if (open === undefined && left === 0) found.push(set)
-      // what is left cannot reach a job that only tools before `from` cover
+      // no remaining tool covers a job that only tools before `from` cover
       if (left === 0 || (open !== undefined && open >> from === 0)) return
       for (let tool = from; tool <= tools - left; tool += 1) extend(set | (1 << tool), tool + 1, left - 1)
     }
@@ -21,8 +21,8 @@ export function fewestSets(coveredBy: readonly number[], tools: number): number[
   return []
 }
 
-/** A job covered by all tools that cover another job is covered along with it. */
-function narrowest(coveredBy: readonly number[]): number[] {
+/** Leaves out each job that every tool of another job also covers. */
+function decisiveJobs(coveredBy: readonly number[]): number[] {
   const distinct = [...new Set(coveredBy)]
   return distinct.filter((job) => !distinct.some((other) => other !== job && (other & job) === other))
 }

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { fewestSets } from '../../src/torque/fewestSets.js'
+import { smallestSets } from '../../src/torque/smallestSets.js'
 import { law } from '../support/law.js'
 
-describe('fewestSets', () => {
+describe('smallestSets', () => {
   it('finds all smallest sets, as trying every set does (500 cases)', () => {
     law(
       50,
@@ -21,7 +21,7 @@ describe('fewestSets', () => {
           jobs.every((job) => (job & set) !== 0),
         )
         const fewest = Math.min(...covering.map(size))
-        const found = fewestSets(jobs, tools)
+        const found = smallestSets(jobs, tools)
         expect([...found].sort((one, other) => one - other)).toEqual(
           covering.filter((set) => size(set) === fewest),
         )
@@ -31,6 +31,6 @@ describe('fewestSets', () => {
 
   it('ends at its bound: 20 tools, ten jobs with two tools each', () => {
     const jobs = Array.from({ length: 10 }, (_, at) => 0b11 << (2 * at))
-    expect(fewestSets(jobs, 20)).toHaveLength(1024)
+    expect(smallestSets(jobs, 20)).toHaveLength(1024)
   })
 })
