@@ -126,7 +126,7 @@ export function readySection(context: CardContext): CardSection {
   const tools = plan.tools.flatMap((tool, index) => {
     const first = plan.tools.findIndex(({ kind, have }) => kind === tool.kind && have?.id === tool.have?.id)
     const again = tool.have !== undefined && first < index
-    return tool.kind === 'pan' || again ? [] : [toolItem(context, tool, index)]
+    return tool.kind === 'pan' || tool.drive?.kind === 'hand' || again ? [] : [toolItem(context, tool, index)]
   })
   const box = true
   return {

@@ -11,7 +11,16 @@ import { capitalised, ownWords, quotedIf } from './spans.js'
 type PieceName = Exclude<keyof StepParams, ChoiceName>
 
 /** Params that choose words. */
-type ChoiceName = 'wheelMark' | 'seal' | 'gap' | 'additiveOrder' | 'level' | 'cover' | 'staged'
+type ChoiceName =
+  | 'wheelMark'
+  | 'seal'
+  | 'gap'
+  | 'additiveOrder'
+  | 'level'
+  | 'cover'
+  | 'fluid'
+  | 'drive'
+  | 'staged'
 
 /** What a step's texts are written from: pieces, each with its place in the plan, and the texts around them. */
 interface WrittenStep {
@@ -142,6 +151,8 @@ export function writeStep(
     ...(additive !== undefined && { additiveOrder: additive.order }),
     ...(step.level !== undefined && { level: step.level }),
     ...(step.cover !== undefined && { cover: step.cover }),
+    ...(step.fluid !== undefined && { fluid: step.fluid }),
+    ...(step.drive !== undefined && { drive: step.drive }),
     ...(isStaged && { staged: true }),
     ...(part?.wheelMark !== undefined && { wheelMark: part.wheelMark }),
     ...(seal !== undefined && { seal: seal.leaf.kind as StepParams['seal'] & string }),

@@ -126,6 +126,10 @@ export interface StepParams {
   readonly cover?: PlannedCover
   /** The bead of a sealant: `3 mm`. */
   readonly bead?: string
+  /** The gearcase takes grease, which is pressed in. */
+  readonly fluid?: 'grease'
+  /** What closes the part, where no tool does. */
+  readonly drive?: 'hand' | 'clip'
   /** The torque has stages before its last. */
   readonly staged?: boolean
 }

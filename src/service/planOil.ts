@@ -1,6 +1,6 @@
 import { dropUndefined, type Finding, type Reason } from '../base/index.js'
 import { type ContainerChoice, chooseContainers } from '../fill/index.js'
-import { chooseOilChoice, oilMeets } from '../oil/index.js'
+import { chooseOilChoice, isGrease, oilMeets } from '../oil/index.js'
 import {
   type Exact,
   exactIn,
@@ -142,6 +142,10 @@ export function planOil(
   })
   return { oil, pouredFrom, volumes, findings }
 }
+
+/** Whether the oil chosen for a gearcase is a grease: it is pressed in, so nothing is poured or drips. */
+export const isGreased = (oil: readonly PlannedOil[], gearcase: Id | undefined): boolean =>
+  oil.some(({ part, choice = '' }) => part.path === `/gearcases/${gearcase}` && isGrease(choice))
 
 /** The containers of the shelf that meet one permitted oil, and why the others do not. */
 function judgeOilStock(

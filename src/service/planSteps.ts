@@ -12,9 +12,11 @@ import type {
   Support,
 } from '../spec/index.js'
 import { serviceReason } from './codes.js'
+import { findDrive } from './drives.js'
 import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
 import type { PlannedStep } from './plannedStep.js'
+import { isGreased } from './planOil.js'
 import { gearcaseOf, upperEnd, type WaitPlan } from './planWaits.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedOil, PlannedTightening, VisitPlan } from './visitPlan.js'
@@ -65,6 +67,8 @@ export function planSteps(
     )
     for (const { code } of cautions) said.add(condition === '' ? keyOf(code) : `${keyOf(code)} ${condition}`)
     for (const supply of row.supplies) supplies.add(supply)
+    // No toolbox lists a pump, and without one the oil stays in.
+    if (row.tools.includes('suction pump')) supplies.add('suction pump')
     if (action === 'refit shield' && on !== undefined) refitted.add(on)
     if (action === 'remove shield' && on !== undefined) refitted.delete(on)
     const tightening = tightenings.findIndex(({ part }) => part.path === on)
@@ -86,6 +90,8 @@ export function planSteps(
       oil: showsFigure(action, 'oils') ? pointer('oil', findOil(sheet, oil, step)) : undefined,
       level: describeLevel(sheet, step, procedure.steps.slice(0, place)),
       cover: describeCover(sheet, step),
+      fluid: isGreased(oil, gearcaseOf(step)) ? 'grease' : undefined,
+      drive: closesWithoutTool(sheet, step),
       cautions,
       minutes: row.minutes === 'planned' ? 0 : row.minutes,
       note,
@@ -96,6 +102,12 @@ export function planSteps(
     time: sumTime(steps, waits),
     consumables: [...supplies].map((supply) => serviceReason('service/supply', { supply })),
   }
+}
+
+/** What closes a part that no tool tightens: a hand, or clips that are pushed in. */
+function closesWithoutTool(sheet: SpecSheet, { do: action, on = '' }: Step): 'hand' | 'clip' | undefined {
+  const kind = showsFigure(action, 'tightening') ? findDrive(sheet, on)?.kind : undefined
+  return kind === 'hand' || kind === 'clip' ? kind : undefined
 }
 
 /** What the step's place on the machine says beside its name: where the jack goes, how an item is secured. */

@@ -14,7 +14,7 @@ import {
 import type { FunnelAndHose, Id, LiquidGasket, SpecValue, Step } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { namePart, type PartName } from './names.js'
-import type { OilPlan } from './planOil.js'
+import { isGreased, type OilPlan } from './planOil.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedTool, PlannedWait } from './visitPlan.js'
 
@@ -38,8 +38,10 @@ export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
   for (const step of procedure.steps) {
     const kind = WAITING[step.do]
     if (kind === undefined || places.has(keyOf(step, kind))) continue
-    places.set(keyOf(step, kind), waits.length)
     const gearcase = gearcaseOf(step)
+    // Grease goes through no hose.
+    if (kind === 'pour' && isGreased(oil.oil, gearcase)) continue
+    places.set(keyOf(step, kind), waits.length)
     const part = namePart(
       sheet,
       kind === 'cure' && step.on !== undefined ? step.on : `/gearcases/${gearcase}`,

@@ -27,6 +27,10 @@ export interface PlannedStep {
   readonly level?: PlannedLevel
   /** For a step on a cover: how it comes off and is tightened. */
   readonly cover?: PlannedCover
+  /** Set where the gearcase takes grease, which is pressed in; absent: oil. */
+  readonly fluid?: 'grease'
+  /** What closes the part of a step that tightens, where no tool does. */
+  readonly drive?: 'hand' | 'clip'
   /** Cautions to read before this step. */
   readonly cautions: readonly Reason[]
   readonly minutes: number

@@ -191,7 +191,7 @@ export const cardWords: CardWords = {
     'six-lobe': 'six-lobe bit',
     slot: 'slot',
     'cross recess': 'cross-head screwdriver',
-    clip: 'clip',
+    clip: 'trim tool for clips',
     hand: 'by hand',
   },
   tools: {

@@ -214,7 +214,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/caution-used-oil': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Used oil spoils soil and water. Keep it in a sound, closed container marked as used oil.`,
   'procedure/caution-weeping-washer': ({ signal }) =>
-    `${SIGNAL_WORDS[signal]}: A plug that weeps at its washer needs a new washer, never more torque.`,
+    `${SIGNAL_WORDS[signal]}: A plug that weeps at its seal needs a new seal, never more torque.`,
   'procedure/caution-weeping-taper': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: A taper plug that weeps may be turned further, but only within the turns that the manual gives.`,
   'procedure/caution-sharp-scraper': ({ signal }) =>

@@ -10,6 +10,7 @@ const SUPPLIES: Readonly<Record<string, string>> = {
   additive: 'additive',
   seal: 'new seals',
   sealant: 'sealant',
+  'suction pump': 'a suction pump with a hose that reaches the bottom of the case',
   'used-oil container': 'a closed container marked for used oil',
 }
 

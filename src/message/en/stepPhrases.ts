@@ -23,7 +23,10 @@ export const sealOf = ({ seal = 'none' }: StepParams) =>
   seal === 'none' || seal === 'not stated' ? 'seal' : cardWords.seals[seal]
 
 export function tightenText(params: StepParams, what: string): string {
-  const { torque, turns, setting, wrench, gap, staged } = params
+  const { torque, turns, setting, wrench, gap, staged, drive } = params
+  // A hand cap and a clip need no torque: common practice, no source.
+  if (torque === undefined && drive === 'clip') return 'Push each clip in until it locks.'
+  if (torque === undefined && drive === 'hand') return `Tighten ${what} by hand.`
   if (turns !== undefined) return `Tighten ${what} ${turns} turns past finger tight.`
   if (torque !== undefined) {
     const set =
@@ -39,7 +42,9 @@ export function tightenText(params: StepParams, what: string): string {
 }
 
 export function tightenShort(params: StepParams, what: string): string {
-  const { torque, turns, setting, gap } = params
+  const { torque, turns, setting, gap, drive } = params
+  if (torque === undefined && drive !== undefined)
+    return drive === 'clip' ? 'Clips in' : `${what} tight by hand`
   if (turns !== undefined) return `Tighten ${what}: ${turns} turns`
   if (torque === undefined)
     return `Tighten ${what}: ${gap === 'cannot tell' ? 'torque not known' : 'see the manual'}`

@@ -56,8 +56,8 @@ export const stepTexts: StepTexts = {
   },
   'chock the wheels': {
     full: ({ part }) =>
-      `Chock both sides of each wheel ${part === undefined ? 'that stays on the ground' : `of the ${part}`}.`,
-    short: ({ part }) => `Chock both sides: ${part ?? 'each wheel on the ground'}`,
+      `Chock both sides of each wheel ${part === undefined ? 'or track that stays on the ground' : `of the ${part}`}.`,
+    short: ({ part }) => `Chock both sides: ${part ?? 'each wheel or track on the ground'}`,
     show: () => 'The chocks, hard against both sides of each wheel.',
   },
   'secure the machine': {
@@ -69,18 +69,18 @@ export const stepTexts: StepTexts = {
   'raise the machine': {
     full: ({ part, jack }) =>
       jack !== undefined
-        ? `Raise the machine with the jack at ${jack}. Do not work under a jack.`
-        : `Raise the machine${part === undefined ? '' : ` for stands at ${part}`}. Find the jacking point in the manual: it is not stated here. Do not work under a jack.`,
+        ? `Raise the machine with the jack (${jack}). Do not work under a jack.`
+        : `Raise the machine${part === undefined ? '' : ` for stands (${part})`}. Find the jacking point in the manual: it is not stated here. Do not work under a jack.`,
     short: ({ part, jack }) =>
       jack !== undefined
-        ? `Jack at ${jack}`
-        : `Raise${part === undefined ? '' : ` for stands at ${part}`} (jacking point: see the manual)`,
+        ? `Jack: ${jack}`
+        : `Raise${part === undefined ? '' : ` for stands (${part})`} (jacking point: see the manual)`,
     show: () => 'The jack at its lifting point, then the wheel as it leaves the ground.',
   },
   'set on stands': {
     full: ({ part }) =>
-      `Set the machine on rated stands${part === undefined ? '' : ` at ${part}`}. Make sure that it is steady.`,
-    short: ({ part }) => `Stands${part === undefined ? '' : ` at ${part}`}`,
+      `Set the machine on rated stands${part === undefined ? '' : ` (${part})`}. Make sure that it is steady.`,
+    short: ({ part }) => `Stands${part === undefined ? '' : `: ${part}`}`,
     show: () => 'The stands at their support points, and the lowered jack.',
   },
   'lower the machine': {
@@ -110,9 +110,9 @@ export const stepTexts: StepTexts = {
   },
   'roll the machine': {
     full: (params) =>
-      `Release the brake. Roll the machine until the mark of ${the({ ...params, part: 'wheel' }, 'wheel')} is ${params.wheelMark === undefined ? 'as the manual shows' : WHEEL_WORDS[params.wheelMark]}. Set the brake.`,
+      `Release the brake. Move the machine slowly until the mark for ${the(params, 'plug')} is ${params.wheelMark === undefined ? 'as the manual shows' : WHEEL_WORDS[params.wheelMark]}. Set the brake.`,
     short: (params) =>
-      `Roll the machine${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
+      `Move the machine${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
     show: () => 'The mark on the wheel as the machine rolls, and the person at the brake.',
   },
   'clean around': {
@@ -121,7 +121,7 @@ export const stepTexts: StepTexts = {
     show: (params) => `${the(params, 'opening')}, dirty and then clean.`,
   },
   'crack loose': {
-    full: (params) => `Crack ${the(params, 'plug')} loose. If it stays tight, do not drain.`,
+    full: (params) => `Crack ${the(params, 'plug')} loose. If it stays tight, leave the oil in.`,
     short: (params) => `Crack ${brief(params, 'plug')} loose`,
     show: (params) => `The bar on ${the(params, 'plug')}, and its first small turn.`,
   },
@@ -141,11 +141,16 @@ export const stepTexts: StepTexts = {
     show: (params) => `${the(params, 'plug')} as it comes out.`,
   },
   'let drain': {
-    full: ({ wait }) =>
-      wait === undefined
-        ? 'Let the oil drain until it only drips.'
-        : `Let the oil drain until it only drips. Allow at least ${wait}.`,
-    short: ({ wait }) => `Drain until it only drips${wait === undefined ? '' : ` (at least ${wait})`}`,
+    full: ({ wait, fluid }) =>
+      fluid === 'grease'
+        ? 'Let the grease run out. Scrape out the rest.'
+        : wait === undefined
+          ? 'Let the oil drain until it only drips.'
+          : `Let the oil drain until it only drips. Allow at least ${wait}.`,
+    short: ({ wait, fluid }) =>
+      fluid === 'grease'
+        ? 'Grease out: scrape out the rest'
+        : `Drain until it only drips${wait === undefined ? '' : ` (at least ${wait})`}`,
     show: () => 'The stream of oil, until it only drips.',
   },
   'suck out the oil': {
@@ -162,8 +167,10 @@ export const stepTexts: StepTexts = {
     show: (params) => `${the(params, 'cover')} as it comes away and the oil runs out.`,
   },
   'inspect the oil': {
-    full: () =>
-      "Inspect the old oil in good light. If it holds chips or flakes or pieces, stop: put the plug in. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on. If it is milky, let the water settle. Drain it cold. Find where it came in. Flush with the manual's oil: a short run and a full drain. Fill with new oil.",
+    full: ({ fluid }) =>
+      fluid === 'grease'
+        ? 'Inspect the old grease in good light. If it holds chips or flakes or pieces, stop. Do not refill. Tag the machine out. If it is milky, find where the water came in and clean all of it out.'
+        : "Inspect the old oil in good light. If it holds chips or flakes or pieces, stop: put the plug in. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on. If it is milky, let the water settle. Drain it cold. Find where it came in. Flush with the manual's oil: a short run and a full drain. Fill with new oil.",
     short: () => 'Oil: stop at chips or pieces; if milky, find the water',
     show: () => 'The old oil in the pan, in good light.',
   },
@@ -196,9 +203,12 @@ export const stepTexts: StepTexts = {
         : `The old ${sealOf(params)}, and the bare face under it.`,
   },
   'wipe the seal face': {
-    full: (params) => `Wipe the seal face at ${the(params, 'opening')} clean.`,
-    short: (params) => `Wipe face: ${brief(params, 'opening')}`,
-    show: (params) => `The seal face at ${the(params, 'opening')}, wiped clean.`,
+    full: (params) =>
+      params.cover === undefined
+        ? `Wipe ${the(params, 'plug')} and its seat clean.`
+        : `Wipe the seal face at ${the(params, 'cover')} clean.`,
+    short: (params) => `Wipe ${brief(params, 'plug')}${params.cover === undefined ? ' and seat' : ' face'}`,
+    show: (params) => `The seat of ${the(params, 'plug')}, wiped clean.`,
   },
   'fit new seal': {
     full: (params) => `Fit a new ${sealOf(params)} to ${the(params, 'opening')}.`,
@@ -256,10 +266,12 @@ export const stepTexts: StepTexts = {
     show: () => 'A clock next to the closed joint.',
   },
   'measure the oil': {
-    full: ({ volume, oil, gap, together }) =>
-      volume === undefined
-        ? `Measure the refill in a clean jug. The quantity ${gap === 'cannot tell' ? 'is not known here' : 'is not stated'}: see the manual.`
-        : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug.${together === undefined ? '' : ` With its additive it makes the refill of ${together}.`}`,
+    full: ({ volume, oil, gap, together, fluid }) =>
+      fluid === 'grease' && volume !== undefined
+        ? `Measure out ${volume} of ${oil ?? 'the right grease'}.`
+        : volume === undefined
+          ? `Measure the refill in a clean jug. The quantity ${gap === 'cannot tell' ? 'is not known here' : 'is not stated'}: see the manual.`
+          : `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug.${together === undefined ? '' : ` With its additive it makes the refill of ${together}.`}`,
     short: ({ volume }) => `Measure ${volume ?? 'the refill (see the manual)'}`,
     show: () => 'The vessel at eye height, and the oil at its mark.',
   },
@@ -276,7 +288,9 @@ export const stepTexts: StepTexts = {
   },
   'pour the oil': {
     full: (params) => {
-      const { volume, level, additiveOrder } = params
+      const { volume, level, additiveOrder, fluid } = params
+      if (fluid === 'grease')
+        return `Press ${volume === undefined ? 'the grease' : `the ${volume} of grease`} in slowly through ${the(params, 'fill opening')}.`
       const through = `in slowly through ${the(params, 'fill opening')}`
       // What goes in last runs out at a level hole: it must be oil, not additive.
       if (level?.method === 'to level hole' && additiveOrder === 'additive first')
@@ -284,16 +298,20 @@ export const stepTexts: StepTexts = {
       return `Pour ${volume === undefined ? 'the oil' : `the ${volume} of oil`} ${through}.`
     },
     short: (params) =>
-      `Pour${params.volume === undefined ? '' : ` ${params.volume}`}: ${brief(params, 'fill opening')}`,
+      `${params.fluid === 'grease' ? 'Press in' : 'Pour'}${params.volume === undefined ? '' : ` ${params.volume}`}: ${brief(params, 'fill opening')}`,
     show: (params) => `The hose in ${the(params, 'fill opening')}, and the oil as it sinks in the funnel.`,
   },
   'wait for the hose': {
-    full: ({ wait, usualWait }) =>
-      wait === undefined
-        ? `Wait until nothing drips from the hose.${usualWait === undefined ? '' : ` ${usualWait}`}`
-        : `Wait until nothing drips from the hose: about ${wait} from the start of the pour.`,
-    short: ({ wait }) =>
-      `Hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,
+    full: ({ wait, usualWait, fluid }) =>
+      fluid === 'grease'
+        ? 'Give the grease time to sink, and let the air out.'
+        : wait === undefined
+          ? `Wait until nothing drips from the hose.${usualWait === undefined ? '' : ` ${usualWait}`}`
+          : `Wait until nothing drips from the hose: about ${wait} from the start of the pour.`,
+    short: ({ wait, fluid }) =>
+      fluid === 'grease'
+        ? 'Let the grease sink'
+        : `Hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,
     show: () => 'The lower end of the hose, until the last drip.',
   },
   'check the level': {
@@ -329,8 +347,8 @@ export const stepTexts: StepTexts = {
     show: () => 'The dry case, and a clock.',
   },
   'check for leaks': {
-    full: ({ shield }) =>
-      `Check each plug and joint that you opened for oil${shield === undefined ? '' : `, through the holes and along the edges of the ${shield}`}. If a washer plug weeps, fit a new washer.`,
+    full: ({ shield, instance }) =>
+      `Check each plug and joint that you opened${instance === undefined ? '' : ` (${instance})`} for oil${shield === undefined ? '' : `, through the holes and along the edges of the ${shield}`}. If a plug weeps at its seal, fit a new seal.`,
     short: ({ shield }) => `Leak check${shield === undefined ? '' : ` through the ${shield}`}`,
     show: () => 'Each plug, dry, with a light on it.',
   },

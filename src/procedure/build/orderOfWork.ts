@@ -52,7 +52,7 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
     runMachine(writer)
     const again = jobs.filter(isRechecked)
     for (const { emptied } of again) for (const one of emptied) writer.finished.delete(keyOf(one))
-    const checks = again.flatMap((job) => planCheck(writer, job, true))
+    const checks = again.flatMap((job) => planCheck(writer, job))
     writeTasks(writer, jobs, checks, true)
     lookAgain(writer, jobs)
     write(writer, 'take used oil away')
@@ -96,7 +96,7 @@ function park(writer: Writer): void {
 
 function planTasks(writer: Writer, job: OilJob): readonly Task[] {
   if (job.task === 'check') {
-    if (isLevelJudged(job.owner.gearcase, 'check')) return planCheck(writer, job, false)
+    if (isLevelJudged(job.owner.gearcase, 'check')) return planCheck(writer, job)
     return [{ job, phase: 'before the lift', last: true, work: () => {} }]
   }
   const [draining, filling] = [drainPhase(job), fillPhase(job)]
@@ -114,7 +114,7 @@ function planTasks(writer: Writer, job: OilJob): readonly Task[] {
   ]
 }
 
-function planCheck(writer: Writer, job: OilJob, toTopUp: boolean): readonly Task[] {
+function planCheck(writer: Writer, job: OilJob): readonly Task[] {
   const phase = checkPhase(job)
   const level = job.owner.gearcase.levelOpening
   const check: Task = {
@@ -123,7 +123,7 @@ function planCheck(writer: Writer, job: OilJob, toTopUp: boolean): readonly Task
     last: true,
     work: () => {
       takeOffShields(writer, job)
-      writeLevelCheck(writer, job, toTopUp)
+      writeLevelCheck(writer, job)
     },
   }
   if (phase !== 'after the lift' || level === undefined || !needsWheelTurned(job)) return [check]
@@ -243,23 +243,20 @@ function writeFilling(writer: Writer, { owner }: OilJob): void {
 }
 
 /** A level check of its own: a service that only checks, or the second check after a run. */
-function writeLevelCheck(writer: Writer, { owner }: OilJob, toTopUp: boolean): void {
+function writeLevelCheck(writer: Writer, { owner }: OilJob): void {
   const { fillOpening: fill, levelOpening: level } = owner.gearcase
   if (level === undefined) return
   turnTo(writer, owner, level, wheelMarkFor(level, 'level'))
   const glass = owner.gearcase.fill?.method.kind === 'sight glass'
   const topUpAt = fill !== undefined && !servesAs(level, 'fill') ? fill : undefined
-  // After a run oil is often short: the fill is open before the level is read. Else it is opened only if the level is low.
-  const opensFirst = toTopUp && !glass
   if (!glass) {
     if (!isOpen(writer, level, owner)) writeAt(writer, 'place the pan', level, owner)
     openOpening(writer, level, owner)
   } else if (topUpAt !== undefined && isDrainOpening(owner.gearcase, topUpAt))
     // Nothing is opened at a glass, but the plug that oil is added through may be the one that lets it out.
     writeAt(writer, 'place the pan', topUpAt, owner)
-  if (topUpAt !== undefined && opensFirst) openOpening(writer, topUpAt, owner)
   judgeLevel(writer, owner, level)
-  if (topUpAt !== undefined && !opensFirst) {
+  if (topUpAt !== undefined) {
     openOpening(writer, topUpAt, owner)
     writeAt(writer, 'top up', topUpAt, owner)
   }

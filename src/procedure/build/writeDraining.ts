@@ -28,8 +28,18 @@ export function writeDraining(writer: Writer, { owner, emptied }: OilJob): void 
   if (!soleOpening) {
     crack(writer, fill, owner)
     writeAt(writer, 'nip by hand', fill, owner)
+    const hole = levelHoleOf(owner, fill)
+    if (hole !== undefined) crack(writer, hole, owner)
   }
   for (const self of emptied) emptyGearcase(writer, self, owner, fill)
+}
+
+/** A level hole of its own: if it does not open, the new oil cannot be judged. One that needs the wheel turned comes later. */
+function levelHoleOf({ gearcase }: GearcaseInstance, fill: OpeningLayout): OpeningLayout | undefined {
+  const { levelOpening: level } = gearcase
+  if (level === undefined || gearcase.fill?.method.kind !== 'to level hole' || level.path === fill.path)
+    return undefined
+  return wheelMarkFor(level, 'level') === undefined ? level : undefined
 }
 
 /**
