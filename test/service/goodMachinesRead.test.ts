@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest'
+import { cardModel, renderText } from '../../src/v1/card.js'
+import { en } from '../../src/v1/message/en.js'
+import { planOf } from './goodMachines/goodMachine.js'
+import { GOOD_MACHINES } from './goodMachines/index.js'
+
+/** The order of work of one machine's card, in one line. */
+function stepsOf(name: string): string {
+  const machine = GOOD_MACHINES[name]
+  if (machine === undefined) throw new Error(name)
+  const text = renderText(cardModel(planOf(machine), en)).replaceAll(/\s+/g, ' ')
+  return text.slice(text.indexOf('Order of work'), text.indexOf('Waiting times'))
+}
+
+const toolsOf = (name: string): string => {
+  const machine = GOOD_MACHINES[name]
+  if (machine === undefined) throw new Error(name)
+  const text = renderText(cardModel(planOf(machine), en)).replaceAll(/\s+/g, ' ')
+  return text.slice(text.indexOf('Tools, parts'), text.indexOf('Order of work'))
+}
+
+describe('what a technician reads on the card of', () => {
+  it('a tractor axle: the level plug is cracked before the oil is out, and the fill plug after the run only if needed', () => {
+    const steps = stepsOf('tractor axle with two drains')
+    expect(steps.indexOf('Crack the oil check plug loose')).toBeLessThan(
+      steps.indexOf('Take out the left drain plug'),
+    )
+    const afterRun = steps.slice(steps.indexOf('Run the machine for a few minutes'))
+    const onFill = afterRun.match(
+      /[^\]]*\b(Clean|Crack|Take out|Wipe|Inspect|Turn|Tighten)\b[^\]]*fill plug/g,
+    )
+    expect(onFill?.length).toBeGreaterThan(5)
+    for (const step of onFill ?? []) expect(step).toContain('Only if the level is low')
+  })
+
+  it('a tracked dumper: it has tracks, it moves and is not turned, and each side is looked at', () => {
+    const steps = stepsOf('tracked dumper')
+    expect(steps).toContain('each wheel or track')
+    expect(steps).toContain(
+      'Move the machine slowly until the mark for the drain plug (left) is at the bottom.',
+    )
+    expect(steps).not.toContain('Turn the wheel')
+    expect(steps).toContain('that you opened (left) for oil')
+    expect(steps).toContain('that you opened (right) for oil')
+  })
+
+  it('a bevel box with grease: nothing is poured, dripped or heated in a funnel', () => {
+    const steps = stepsOf('bevel box with semi-fluid grease')
+    expect(steps).toContain('Let the grease run out. Scrape out the rest.')
+    expect(steps).toContain('Measure out 320 cm³ of semi-fluid gear grease NLGI 00, EP.')
+    expect(steps).toContain('Press the 320 cm³ of grease in slowly through the filler screw.')
+    expect(steps).not.toMatch(/Pour|drips from the hose|clean jug/)
+    expect(toolsOf('bevel box with semi-fluid grease')).not.toContain('Funnel')
+  })
+
+  it('a splash plate: clips are pushed in, with a trim tool and no torque', () => {
+    const steps = stepsOf('splash plate with clips')
+    expect(steps).toContain(
+      'Put the splash plate back with all its fasteners. Push each clip in until it locks.',
+    )
+    expect(toolsOf('splash plate with clips')).toContain('Trim tool for clips · splash plate; lower trim')
+  })
+
+  it('a gearbox without a drain: the pump is on the list, a hand cap needs no wrench and is no tool', () => {
+    expect(toolsOf('suction only')).toContain('A suction pump')
+    expect(toolsOf('suction only')).not.toContain('By hand')
+    expect(stepsOf('suction only')).toContain('Tighten the fill plug with dipstick by hand.')
+  })
+
+  it('taper plugs: the plug and its seat are wiped, since there is no seal face', () => {
+    expect(stepsOf('cart transaxle')).not.toContain('seal face at')
+    expect(stepsOf('cart transaxle')).toContain('Wipe the drain plug and its seat clean.')
+  })
+
+  it('a jack and stands whose places begin with a word such as under', () => {
+    const steps = stepsOf('cart transaxle')
+    expect(steps).toContain('with the jack (centre of the rear axle tube)')
+    expect(steps).not.toContain('at under')
+  })
+})
