@@ -51,11 +51,6 @@ export interface FillCodes {
   'fill/refill-band-not-stated': { refilled: Amount; printed: Amount; difference: Amount }
   'fill/refill-level-decides': { difference: Amount; method: string }
   'fill/refill-far-off': { difference: Amount; percent: number; limit: number }
-  'fill/drained-not-judged': Nothing
-  'fill/drained-not-comparable': Nothing
-  'fill/drained-as-expected': { drained: Amount; expected: Amount }
-  'fill/drained-less': { drained: Amount; expected: Amount; percent: number }
-  'fill/drained-more': { drained: Amount; expected: Amount; percent: number }
 }
 
 export const fillReason: ReasonMaker<FillCodes> = makeReason

@@ -12,7 +12,6 @@ import {
 } from '../quantity/index.js'
 import type { FillMethod, SpecValue, StatedValue } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
-import { comparedWith } from './comparedWith.js'
 import { requireAmount } from './requireAmount.js'
 import { volumeIn } from './volumeAmount.js'
 
@@ -126,6 +125,13 @@ function endsOf(stated: StatedValue<VolumeUnit>, { low, high }: Band, unit: Volu
     return dropUndefined({ min: printed(stated.min), max: printed(stated.max) })
   }
   return dropUndefined({ min: low && volumeIn(low, unit), max: high && volumeIn(high, unit) })
+}
+
+/** What a volume is compared with: the nominal, else the nearer limit, or inside limits the volume itself. */
+function comparedWith(volume: Exact, band: Band): Exact {
+  if (band.basis !== 'limits' && band.basis !== 'one limit') return band.aim
+  const side = sideOfBand(volume, band)
+  return (side < 0 ? band.low : side > 0 ? band.high : undefined) ?? volume
 }
 
 function isFarOff(size: Exact, from: Exact): boolean {

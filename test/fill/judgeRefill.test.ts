@@ -1,6 +1,5 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { judgeDrained } from '../../src/fill/judgeDrained.js'
 import type { SpecValue } from '../../src/spec/leaf.js'
 import type { FillMethod } from '../../src/spec/specSheet.js'
 import { judgeRefill } from '../../src/v1/fill.js'
@@ -143,43 +142,5 @@ describe('judgeRefill to a level', () => {
     expect(() => judgeRefill(null, L(1), hole)).toThrow(/stated must be an object/)
     // @ts-expect-error
     expect(() => judgeRefill(nominal, 1, hole)).toThrow(/refilled must be an object/)
-  })
-})
-
-describe('judgeDrained', () => {
-  it.each([
-    [0.675, 'as expected', 'fill/drained-as-expected'],
-    [0.674999, 'less', 'fill/drained-less'],
-    [0.825, 'as expected', 'fill/drained-as-expected'],
-    [0.825001, 'more', 'fill/drained-more'],
-    [0, 'less', 'fill/drained-less'],
-  ])('%d L of 0.75 L: %s', (drained, answer, code) => {
-    const verdict = judgeDrained(L(drained), nominal)
-    expect(verdict.verdict).toBe(answer)
-    expect(verdict.reasons[0]?.code).toBe(code)
-  })
-
-  it('against limits from the nearer one, against a refill from that', () => {
-    expect(judgeDrained(L(0.9), limits).verdict).toBe('as expected')
-    expect(judgeDrained(L(0.89), limits).verdict).toBe('less')
-    expect(judgeDrained(L(1.1), limits).verdict).toBe('as expected')
-    expect(judgeDrained(L(1.4), limits).verdict).toBe('more')
-    expect(judgeDrained(L(1), { value: 1.05, unit: 'L' }).verdict).toBe('as expected')
-    expect(judgeDrained(L(1), { value: 1.2, unit: 'qt_us' }).verdict).toBe('less')
-  })
-
-  it('after suction nothing is judged; without a stated quantity it cannot be compared', () => {
-    expect(judgeDrained('not judged', nominal)).toMatchObject({ verdict: 'not judged' })
-    expect(judgeDrained(L(1), { kind: 'not stated' })).toMatchObject({ verdict: 'cannot tell' })
-    expect(judgeDrained(L(1), L(0))).toMatchObject({ verdict: 'cannot tell' })
-  })
-
-  it('misuse throws', () => {
-    expect(() => judgeDrained(L(-1), nominal)).toThrow(/drained.value/)
-    expect(() => judgeDrained(L(1), L(-1))).toThrow(/expected.value/)
-    // @ts-expect-error
-    expect(() => judgeDrained(L(1), undefined)).toThrow(/expected must be an object/)
-    // @ts-expect-error
-    expect(() => judgeDrained('all', nominal)).toThrow(TypeError)
   })
 })

@@ -101,12 +101,4 @@ export const fillTexts: Texts<FillCodes> = {
       : `The ${METHODS[method] ?? method} decides; ${apart(difference, say)} the stated quantity was refilled.`,
   'fill/refill-far-off': ({ difference, percent, limit }, say) =>
     `Stop: ${apart(difference, say)} the stated quantity was refilled (${say.number(percent, 0)} %; the limit is ${say.number(limit)} %). Check that the machine is level and that no old oil stayed in.`,
-  'fill/drained-not-judged': () => 'Drained quantity not judged: some oil stays in after suction.',
-  'fill/drained-not-comparable': () => 'Drained quantity not compared: no quantity is stated.',
-  'fill/drained-as-expected': ({ drained, expected }, say) =>
-    `Drained ${say.quantity(drained)}; expected ${say.quantity(expected)}.`,
-  'fill/drained-less': ({ drained, expected, percent }, say) =>
-    `Drained ${say.quantity(drained)}, ${say.number(percent, 0)} % less than the expected ${say.quantity(expected)}. Before filling, check for leaks and check the last refill.`,
-  'fill/drained-more': ({ drained, expected, percent }, say) =>
-    `Drained ${say.quantity(drained)}, ${say.number(percent, 0)} % more than the expected ${say.quantity(expected)}. Check for water or other oil in it.`,
 }

@@ -1,7 +1,7 @@
-import { addDays } from '../../../src/calendar/addDays.js'
 import { daysBetween } from '../../../src/calendar/daysBetween.js'
 import { type ForecastOptions, forecastDue } from '../../../src/v1/interval/meters.js'
 import type { MachineLog } from '../../../src/v1/spec.js'
+import { addDays } from '../../support/addDays.js'
 import { log } from './machine.js'
 import { seeded } from './randomRows.js'
 

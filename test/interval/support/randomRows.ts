@@ -1,8 +1,8 @@
-import { addDays } from '../../../src/calendar/addDays.js'
 import { compareDates } from '../../../src/calendar/compareDates.js'
 import { addPeriod } from '../../../src/v1/calendar.js'
 import type { DueRow } from '../../../src/v1/interval/fleet.js'
 import type { IntervalFacts } from '../../../src/v1/interval.js'
+import { addDays } from '../../support/addDays.js'
 import { log, question, stated } from './machine.js'
 
 export const TODAY = '2031-10-06'
