@@ -8,25 +8,24 @@ import { requireShape, type Shape } from './requireShape.js'
 import { requireTree } from './requireTree.js'
 import { splitPointer } from './splitPointer.js'
 
-/** One operation of RFC 6902; `copy` is left out since no cure needs it. A `Cure` is one of these. */
+/** One operation of RFC 6902, except `copy`, which no cure needs. */
 export type PatchOperation =
   | { readonly op: 'add' | 'replace' | 'test'; readonly path: JsonPointer; readonly value: unknown }
   | { readonly op: 'remove'; readonly path: JsonPointer }
   | { readonly op: 'move'; readonly from: JsonPointer; readonly path: JsonPointer }
 
 /**
- * Applies cures or other JSON Patch operations, for trying what a finding proposes. The document handed in
- * stays as it was; parts that no operation touches are shared with the result.
- * To read one place, use {@link readPointer}.
+ * Applies cures or other JSON Patch operations, to try what a finding proposes. The given document is not changed;
+ * parts that no operation touches are shared with the result. To read one place, use {@link readPointer}.
  *
- * Equation: the operations one after the other, each on the result of the one before; one that fails fails all.
+ * Method: the operations run in order, each on the result of the one before. If one fails, the call throws.
  * @param document Plain JSON data.
  * @param operations Operations in order.
  * @returns The new document.
- * @throws RangeError where an operation points at nothing, or its `test` fails; TypeError for anything that is not an operation, an
- * unknown one, or a value to `test` that is nested deeper than 32 levels.
+ * @throws RangeError if an operation points at nothing or its `test` fails; TypeError if it is not an operation of this list, or if
+ * a value to `test` is nested deeper than 32 levels.
  *
- * Source: RFC 6902 (2013), section 4 (all but `copy`).
+ * Source: RFC 6902 (2013), section 4 (all except `copy`).
  * @example
  * ```ts
  * import { applyPatch } from 'drivetrain-service/v1/spec'
@@ -95,41 +94,41 @@ type Change =
   | { readonly kind: 'delete' }
 
 function changeAt(
-  here: unknown,
+  value: unknown,
   tokens: readonly string[],
   change: Change,
   fail: (why: string) => RangeError,
 ): unknown {
-  const [token, ...rest] = tokens
+  const [token, ...innerTokens] = tokens
   if (token === undefined) {
     if (change.kind === 'delete') throw fail('the whole document cannot be removed')
     return change.value
   }
-  if (Array.isArray(here)) return changeList(here, token, rest, change, fail)
-  if (typeof here !== 'object' || here === null)
-    throw fail(`no object or list around ${JSON.stringify(token)}`)
-  const record = here as Readonly<Record<string, unknown>>
-  if (rest.length > 0) {
+  if (Array.isArray(value)) return changeList(value, token, innerTokens, change, fail)
+  if (typeof value !== 'object' || value === null)
+    throw fail(`no object or list holds ${JSON.stringify(token)}`)
+  const record = value as Readonly<Record<string, unknown>>
+  if (innerTokens.length > 0) {
     if (!Object.hasOwn(record, token)) throw fail(`no key ${JSON.stringify(token)}`)
-    return { ...record, [token]: changeAt(record[token], rest, change, fail) }
+    return { ...record, [token]: changeAt(record[token], innerTokens, change, fail) }
   }
   if (change.kind !== 'delete') return { ...record, [token]: change.value }
-  const { [token]: _taken, ...left } = record
-  return left
+  const { [token]: _removed, ...others } = record
+  return others
 }
 
 function changeList(
   list: readonly unknown[],
   token: string,
-  rest: readonly string[],
+  innerTokens: readonly string[],
   change: Change,
   fail: (why: string) => RangeError,
 ): readonly unknown[] {
-  const inserts = rest.length === 0 && change.kind === 'insert'
+  const inserts = innerTokens.length === 0 && change.kind === 'insert'
   const place = token === '-' && inserts ? list.length : /^(0|[1-9][0-9]*)$/.test(token) ? Number(token) : -1
-  const last = inserts ? list.length : list.length - 1
-  if (place < 0 || place > last) throw fail(`no item ${JSON.stringify(token)} in the list`)
+  const lastPlace = inserts ? list.length : list.length - 1
+  if (place < 0 || place > lastPlace) throw fail(`no item ${JSON.stringify(token)} in the list`)
   if (inserts) return list.toSpliced(place, 0, change.value)
-  if (rest.length > 0) return list.with(place, changeAt(list[place], rest, change, fail))
+  if (innerTokens.length > 0) return list.with(place, changeAt(list[place], innerTokens, change, fail))
   return change.kind === 'delete' ? list.toSpliced(place, 1) : list.with(place, change.value)
 }

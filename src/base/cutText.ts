@@ -1,6 +1,6 @@
 import { MAX_SHOWN_LENGTH } from './documentLimits.js'
 
-/** Foreign text short enough for a message, never cut through a character. */
+/** Cuts foreign text to fit a message, never inside a character. */
 export function cutText(text: string): string {
   if (text.length <= MAX_SHOWN_LENGTH) return text
   const end = /[\uD800-\uDBFF]/.test(text.charAt(MAX_SHOWN_LENGTH - 2))

@@ -33,7 +33,7 @@ export interface Place {
 export interface DocumentReference {
   readonly kind: DocumentKind
   readonly id?: string
-  /** The caller's own name for it, such as a file name. */
+  /** The caller's name for it, such as a file name. */
   readonly name?: string
 }
 
@@ -43,35 +43,35 @@ export type Cure =
   | { readonly op: 'remove'; readonly path: JsonPointer }
   | { readonly op: 'move'; readonly from: JsonPointer; readonly path: JsonPointer }
 
-/** Any code with any params: where a room reads findings of rooms that it does not know. */
+/** Any code with any params, for code that reads findings of every kind. */
 type AnyCodes = { readonly [code: string]: Params }
 
-export interface FindingOf<Code extends string = string, Own = Params> {
+export interface FindingOf<Code extends string = string, CodeParams = Params> {
   readonly code: Code
   readonly severity: Severity
   readonly document: DocumentReference
   readonly path: JsonPointer
   readonly related?: readonly Place[]
-  readonly params: Own
+  readonly params: CodeParams
   readonly cures?: readonly Cure[]
   readonly waived?: { readonly path: JsonPointer; readonly reason: string }
 }
 
 /**
- * What is wrong, or worth knowing, in foreign data. Codes are `room/kebab-name`; the text is made last, by
- * `renderMessage` with a catalogue of the caller's choice. One member a code, so that `code` narrows `params`.
+ * A mistake in foreign data, or a note about it. `renderMessage` makes its text, in the language of a catalogue. The union has one
+ * member for each code, so that `code` narrows `params`.
  */
 export type Finding<Codes extends object = AnyCodes> = {
   readonly [Code in keyof Codes & string]: FindingOf<Code, Codes[Code]>
 }[keyof Codes & string]
 
-/** Why a verdict or a figure came out as it did. */
+/** One reason for a verdict or a figure. */
 export interface Reason<Code extends string = string> {
   readonly code: Code
   readonly params: Params
 }
 
-/** Foreign data read: a value when nothing is an error; all findings either way, never only the first. */
+/** The result of reading foreign data: the value if there is no error, and all findings in either case. */
 export type Result<T, Codes extends object = AnyCodes> =
   | { readonly ok: true; readonly value: T; readonly findings: readonly Finding<Codes>[] }
   | { readonly ok: false; readonly findings: readonly Finding<Codes>[] }

@@ -3,9 +3,9 @@ export { asText } from './asText.js'
 export { cutText } from './cutText.js'
 export {
   ABSOLUTE_ZERO,
-  LARGEST_COUNT,
-  LARGEST_NUMBER,
+  MAX_COUNT,
   MAX_DEPTH,
+  MAX_NUMBER,
   MAX_STRING_LENGTH,
   MAX_TEXT_LENGTH,
   MAX_VALUES,

@@ -1,4 +1,4 @@
-/** Whether two pieces of plain JSON say the same, whatever the order of their keys. */
+/** Whether two JSON values are equal; the order of keys does not matter. */
 export function isSameJson(first: unknown, second: unknown): boolean {
   if (first === second) return true
   if (typeof first !== 'object' || typeof second !== 'object' || first === null || second === null)

@@ -3,18 +3,18 @@ import { quoteValue } from './quoteValue.js'
 
 /**
  * Writes a JSON Pointer from its tokens, for findings and steps that name a place in a document.
- * The way back is {@link splitPointer}.
+ * The reverse is {@link splitPointer}.
  *
- * Equation: `~` written as `~0`, then `/` as `~1`; a slash before every token.
+ * Method: in each token `~` becomes `~0`, then `/` becomes `~1`; a slash goes before every token.
  * @param tokens Keys and list places, outermost first; a list place is a whole number from 0.
  * @returns The pointer; `''` for no tokens.
- * @throws TypeError when `tokens` is not a list or a token neither text nor number; RangeError for any other number.
+ * @throws TypeError if `tokens` is not a list, or a token is neither text nor number; RangeError if a number is not a list place.
  *
  * Source: RFC 6901 (2013), section 3.
  * @example
  * ```ts
  * import { joinPointer } from 'drivetrain-service/v1/spec'
- * // How is the first seal of a plug pointed at?
+ * // What is the pointer to the first seal of a plug?
  * joinPointer(['gearcases', 'front', 'openings', 'drain', 'seals', 0])
  * // => '/gearcases/front/openings/drain/seals/0'
  * ```

@@ -1,23 +1,23 @@
 import type { DocumentReference, Finding, FindingOf, JsonPointer, Params, Severity } from './finding.js'
 
-/** Writes findings of one room: the compiler checks params by code. */
+/** Makes findings of one room; the compiler checks the params of each code. */
 export type FindingMaker<Codes extends object> = <Code extends keyof Codes & string>(
   code: Code,
   severity: Severity,
   document: DocumentReference,
   path: JsonPointer,
   params: Codes[Code],
-  more?: Pick<FindingOf, 'related' | 'cures'>,
+  places?: Pick<FindingOf, 'related' | 'cures'>,
 ) => Finding<Pick<Codes, Code>>
 
-/** A finding as plain data; each room's `codes.ts` gives it the room's own codes. */
+/** A finding as plain data. Each room's `codes.ts` narrows it to the codes of that room. */
 export function makeFinding(
   code: string,
   severity: Severity,
   document: DocumentReference,
   path: JsonPointer,
   params: unknown,
-  more: Pick<FindingOf, 'related' | 'cures'> = {},
+  places: Pick<FindingOf, 'related' | 'cures'> = {},
 ): Finding {
-  return { code, severity, document, path, params: params as Params, ...more }
+  return { code, severity, document, path, params: params as Params, ...places }
 }

@@ -1,9 +1,9 @@
 import { quoteValue } from './quoteValue.js'
 
 /**
- * The error for an argument, or a place in one, that is not what it must be.
+ * Makes the error for a wrong argument, or for a wrong place in one.
  *
- * @param kind - what `typeof` says of values that may be right; of any other kind it is a TypeError, else a RangeError
+ * @param kind - the `typeof` of right values: a wrong value of this type gets a RangeError, any other a TypeError
  */
 export function refuse(name: string, value: unknown, expected: string, kind = ''): Error {
   const Misuse = typeof value === kind ? RangeError : TypeError

@@ -2,28 +2,28 @@ import { quoteValue } from './quoteValue.js'
 import { requireObject } from './requireObject.js'
 
 /**
- * Throws TypeError for anything that is not an object, and for a key that a function does not know, with the near one: a misspelt
- * option would otherwise be ignored.
+ * Throws TypeError if a value is not an object or has an unknown key, and suggests a similar key. Otherwise a misspelt option
+ * would be ignored.
  */
 export function requireKnownKeys(name: string, value: object, known: readonly string[]): void {
   requireObject(name, value)
   // Hot path: no list of the keys.
   for (const key in value) {
     if (known.includes(key) || !Object.hasOwn(value, key)) continue
-    const near = known.find((one) => differInOnePlace(one, key))
-    const help = near === undefined ? `its keys are ${known.join(', ')}` : `did you mean ${near}?`
+    const similarKey = known.find((name) => differInOnePlace(name, key))
+    const help = similarKey === undefined ? `its keys are ${known.join(', ')}` : `did you mean ${similarKey}?`
     throw new TypeError(`${name} must not have the key ${quoteValue(key)}; ${help}`)
   }
 }
 
 /** Whether two names differ in one place, by at most two letters; `suggestName` would make the calculations' bundles too large. */
 function differInOnePlace(name: string, written: string): boolean {
-  let alike = 0
-  while (name[alike] === written[alike]) alike++
-  for (let end = 1; name.at(-end) === written.at(-end); end++) alike++
+  let sameLetters = 0
+  while (name[sameLetters] === written[sameLetters]) sameLetters++
+  for (let end = 1; name.at(-end) === written.at(-end); end++) sameLetters++
   return (
-    Math.max(name.length, written.length) - alike < 3 &&
-    alike > 1 &&
+    Math.max(name.length, written.length) - sameLetters < 3 &&
+    sameLetters > 1 &&
     Math.abs(name.length - written.length) < 3
   )
 }

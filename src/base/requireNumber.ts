@@ -1,6 +1,6 @@
 import { quoteValue } from './quoteValue.js'
 
-/** Which numbers may be passed; without `max` and `below`, up to 1e9. */
+/** The range of an argument; without `max` and `below`, up to 1e9. */
 export interface NumberRange {
   readonly above?: number
   readonly min?: number
@@ -8,7 +8,7 @@ export interface NumberRange {
   readonly below?: number
 }
 
-/** Throws TypeError where it is not a number, RangeError where it is outside the range. */
+/** Throws TypeError if the value is not a number, RangeError if it is outside the range. */
 export function requireNumber(name: string, value: unknown, range: NumberRange): void {
   const { above, min, below, max = below ?? 1e9 } = range
   const isNumber = typeof value === 'number'

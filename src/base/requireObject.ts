@@ -1,6 +1,6 @@
 import { quoteValue } from './quoteValue.js'
 
-/** Throws TypeError for anything that is not an object, such as a list. */
+/** Throws TypeError if the value is not an object, or is a list. */
 export function requireObject(name: string, value: unknown): void {
   if (typeof value !== 'object' || value === null || Array.isArray(value))
     throw new TypeError(

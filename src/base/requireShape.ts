@@ -1,14 +1,14 @@
 import { quoteValue } from './quoteValue.js'
 
 /**
- * What a function walks into: a text, a number or a function; `[shape]`, a list of such, `[]` a list of anything; an object with
- * keys, where `'*'` means every key present and `'key?'` an optional one.
+ * The shape that a function needs: a text, a number or a function; a list of one shape, `[]` of anything; or an object. In an
+ * object `'*'` means every key and `'key?'` an optional one.
  */
 export type Shape = 'string' | 'number' | 'function' | readonly Shape[] | { readonly [key: string]: Shape }
 
 /**
- * Throws TypeError, naming the place, where a value from a programmer does not have what is about to be read from it.
- * It looks no deeper than the shape says: the parser checks a document in full.
+ * Throws TypeError, naming the place, if a programmer's value does not have the shape. It looks no deeper than the
+ * shape: the parser checks a document in full.
  */
 export function requireShape(
   place: string,
@@ -27,11 +27,11 @@ export function requireShape(
     throw new TypeError(`${place} must be ${expected}, got ${got}; ${help}`)
   }
   if (typeof shape === 'string') return
-  const held = value as { readonly [key: string]: unknown }
+  const fields = value as { readonly [key: string]: unknown }
   for (const [key, inner] of Object.entries(shape)) {
     const name = key.replace('?', '')
-    for (const at of isList || key === '*' ? Object.keys(held) : [name])
-      if (name === key || held[at] !== undefined)
-        requireShape(isList ? `${place}[${at}]` : `${place}.${at}`, held[at], inner, help)
+    for (const at of isList || key === '*' ? Object.keys(fields) : [name])
+      if (name === key || fields[at] !== undefined)
+        requireShape(isList ? `${place}[${at}]` : `${place}.${at}`, fields[at], inner, help)
   }
 }

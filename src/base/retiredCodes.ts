@@ -1,6 +1,6 @@
 /**
- * Codes that were renamed, with what each is called today. A sheet's waiver of a retired code waives today's, so that a
- * sheet stays valid; no code here is ever used again for something else.
+ * Renamed codes with their new names. A sheet's waiver of a retired code waives the new one, so that the sheet stays valid.
+ * A retired code is never used again.
  */
 export const RETIRED_CODES: Readonly<Record<string, string>> = {
   'interval/factor-leaves-part': 'interval/fractional-period',

@@ -2,13 +2,12 @@ import type { JsonPointer } from './finding.js'
 import { refuse } from './refuse.js'
 
 /**
- * The keys of a JSON Pointer.
- * Not for reading a value: {@link readPointer} does that.
+ * Splits a JSON Pointer into its tokens. To read a value use {@link readPointer}.
  *
- * Equation: tokens = the parts between slashes, `~1` read as `/`, then `~0` as `~`.
+ * Method: tokens = the parts between slashes, `~1` read as `/`, then `~0` as `~`.
  * @param pointer `''` for the whole document, else `/` before every token.
- * @returns The tokens, or undefined where the text is not a JSON Pointer.
- * @throws TypeError when `pointer` is not a string.
+ * @returns The tokens, or undefined if the text is not a JSON Pointer.
+ * @throws TypeError if `pointer` is not a string.
  *
  * Source: RFC 6901 (2013), sections 3 and 4.
  * @example

@@ -6,17 +6,16 @@ import { scanPeriod } from './parsePeriod.js'
 import { readDay } from './readDay.js'
 
 /**
- * The date that is a number of periods after a start: when something counted from that start comes due. Always count from the
- * start itself (`times`), never from the last result: 31 January and two months is 31 March, but stepping through
- * 28 February gives the 28th.
+ * The date a number of periods after a start, to find when something is due. Always count from the start (`times`), never
+ * from the last result: 31 January plus two months is 31 March, but in two steps, by way of 28 February, it is 28 March.
  *
- * result = start + times × (years, months), held to the month's last day, then + times × (weeks, days)
+ * result = start + times × (years, months), at the latest the month's last day, then + times × (weeks, days)
  *
  * @param date - the start
  * @param period - parts, or an ISO 8601 text of whole parts such as `P6M`
  * @param times - how many periods, a whole number of either sign; default 1
  * @returns a date
- * @throws TypeError, RangeError when an argument is not what it should be, or the result is outside the years 0001 to 9999
+ * @throws TypeError, RangeError if an argument is not valid, or the result is outside the years 0001 to 9999
  *
  * Source: ECMAScript test262, `Temporal/PlainDate/prototype/add/constrain-days` (overflow `constrain`).
  *

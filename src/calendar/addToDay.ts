@@ -3,9 +3,8 @@ import { FIRST_DAY, LAST_DAY } from './dayNumberOf.js'
 import { dayOfCivil } from './dayOfCivil.js'
 
 /**
- * A day number with months and then days added: the month is counted on, the day of the month is held to that month's
- * last day, and the days follow. NaN where the result leaves the years 0001 to 9999. `months` and `days` are integers
- * of either sign.
+ * Adds months, then days, to a day number; a day past the month's end becomes its last day. NaN if the result is outside
+ * the years 0001 to 9999. `months` and `days` are integers of either sign.
  */
 export function addToDay(dayNumber: number, months: number, days: number): number {
   let result = dayNumber

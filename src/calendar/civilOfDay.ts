@@ -1,6 +1,6 @@
 /**
- * The year, month and day of a day number, packed as `year × 10000 + month × 100 + day` so that fleets of dates need
- * no objects. The inverse of `dayOfCivil`, years 1 to 9999, nothing checked.
+ * The year, month and day of a day number as `year × 10000 + month × 100 + day`, so that many dates need no objects.
+ * The inverse of `dayOfCivil`; years 1 to 9999, not checked.
  */
 export function civilOfDay(dayNumber: number): number {
   // Day 0 of the March calendar is 0000-03-01; four centuries have 146,097 days, four years of one century 1461.
@@ -11,6 +11,6 @@ export function civilOfDay(dayNumber: number): number {
   const dayOfYear = dayOfCentury - ((year * 1461) >> 2)
   const month = ((dayOfYear * 5 + 2) / 153) | 0
   const day = dayOfYear - (((month * 153 + 2) / 5) | 0) + 1
-  // January and February, its months 10 and 11, are of the next year.
+  // Its months 10 and 11 are January and February of the next year.
   return (century * 100 + year) * 10_000 + (month < 10 ? month + 3 : month + 91) * 100 + day
 }

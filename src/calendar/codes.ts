@@ -1,4 +1,4 @@
-/** What the calendar room can report, with what each text may name. */
+/** Codes of the calendar functions with their params. */
 export interface CalendarCodes {
   'calendar/not-a-date': { text: string }
   'calendar/not-a-period': { text: string }

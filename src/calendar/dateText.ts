@@ -4,7 +4,7 @@ export type DateText = string
 /** An ISO 8601 duration of whole years, months, weeks and days, such as `P6M`. */
 export type PeriodText = string
 
-/** A calendar period in whole parts. Months and days are never turned into one another. */
+/** A calendar period in whole parts. Months and days are never converted into each other. */
 export interface Period {
   readonly years: number
   readonly months: number

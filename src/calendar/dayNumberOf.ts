@@ -7,20 +7,20 @@ export const FIRST_DAY = -719_162
 export const LAST_DAY = 2_932_896
 
 /**
- * The day number of a date text (1970-01-01 is 0), or NaN where it is not a text or not a date of the years 0001 to 9999 in
- * exactly the form `YYYY-MM-DD`. For the calculations of this library; callers outside use `isDate` and `daysBetween`.
+ * The day number of a date text (1970-01-01 is 0). NaN if it is not a date of the years 0001 to 9999 in exactly the form
+ * `YYYY-MM-DD`.
  */
 export function dayNumberOf(text: unknown): number {
   if (typeof text !== 'string' || text.length !== 10) return NaN
   let packed = 0
-  // Hot path: no pattern, no parts of text.
+  // Hot path: no regular expression, no substrings.
   for (let at = 0; at < 10; at++) {
     const digit = text.charCodeAt(at) - 48
-    // A hyphen is three before 0.
+    // The code of a hyphen is three less than that of 0.
     if (at === 4 || at === 7 ? digit !== -3 : digit < 0 || digit > 9) return NaN
     if (digit >= 0) packed = packed * 10 + digit
   }
   const day = dayOfCivil((packed / 10_000) | 0, ((packed / 100) | 0) % 100, packed % 100)
-  // The 30th of February would be a day of March: only a date that exists comes back as it was.
+  // The day number of 30 February is one in March: only a date that exists comes back unchanged.
   return packed > 10_000 && civilOfDay(day) === packed ? day : NaN
 }

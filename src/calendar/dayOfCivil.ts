@@ -1,7 +1,7 @@
 /**
- * The day number of a year, month and day: 1970-01-01 is 0. The year is turned to begin in March, so that the leap day
- * is its last day and the months before it follow one linear rule (153 days in every five months).
- * Integers in the years 1 to 9999, nothing checked; month 13 is the January after.
+ * The day number of a year, month and day: 1970-01-01 is 0. Years begin in March here, so that the leap day comes last and
+ * the months follow one linear rule (153 days in every five months). Integers of the years 1 to 9999, not checked; month 13
+ * is the next January.
  */
 export function dayOfCivil(year: number, month: number, day: number): number {
   const marchYear = month > 2 ? year : year - 1

@@ -3,9 +3,9 @@ import type { CalendarCodes } from './codes.js'
 import type { Period } from './dateText.js'
 
 /**
- * A calendar period such as `P6M`: `P`, then years `Y`, months `M`, weeks `W`, days `D` in this order, each at most once and
- * at least one; whole numbers of one to seven digits. Source: ISO 8601-1:2019 durations, with weeks next to other parts as
- * ECMAScript reads them (test262 `Temporal/Duration/from/argument-string*`); no time part, no fraction.
+ * Reads a calendar period such as `P6M`: `P`, then years `Y`, months `M`, weeks `W` and days `D` in this order, at least one of
+ * them, each a whole number of one to seven digits. Source: ISO 8601-1:2019 durations without time and fractions; weeks may be
+ * combined with other parts, as in ECMAScript (test262 `Temporal/Duration/from/argument-string*`).
  */
 export function parsePeriod(text: string): Result<Period, CalendarCodes> {
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
@@ -19,7 +19,7 @@ export function parsePeriod(text: string): Result<Period, CalendarCodes> {
 
 const PERIOD = /^P(?:(\d{1,7})Y)?(?:(\d{1,7})M)?(?:(\d{1,7})W)?(?:(\d{1,7})D)?$/
 
-/** The parts of a period text, or nothing where it is not one. */
+/** The parts of a period text; undefined if it is not one. */
 export function scanPeriod(text: string): Period | undefined {
   const parts = text === 'P' ? null : PERIOD.exec(text)
   if (!parts) return undefined

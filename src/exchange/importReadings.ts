@@ -1,6 +1,6 @@
 import { dropUndefined, type Finding, type Result, refuse, requireObject } from '../base/index.js'
 import { isDate } from '../calendar/index.js'
-import { countsPer, type IntervalCodes, LARGEST_COUNT, meterCount } from '../interval/index.js'
+import { countsPer, type IntervalCodes, MAX_METER_COUNT, meterCount } from '../interval/index.js'
 import type { DistanceUnit } from '../quantity/index.js'
 import type { MeterReading } from '../spec/index.js'
 
@@ -135,8 +135,8 @@ export function importReadings(
     const value =
       typeof written === 'string' && /^[0-9]{1,10}(\.[0-9]{1,6})?$/.test(written) ? Number(written) : written
     const count = typeof value === 'number' ? meterCount(value, unit) : Number.NaN
-    if (typeof value !== 'number' || !(count >= 0 && count <= LARGEST_COUNT[meter])) {
-      const largest = { value: LARGEST_COUNT[meter] / countsPer(unit), unit }
+    if (typeof value !== 'number' || !(count >= 0 && count <= MAX_METER_COUNT[meter])) {
+      const largest = { value: MAX_METER_COUNT[meter] / countsPer(unit), unit }
       addFinding('interval/reading-out-of-bounds', at, { meter, value: shorten(written), largest })
       return undefined
     }

@@ -1,4 +1,4 @@
-// What other rooms may use of this one.
+// Exports for other rooms.
 export { checkPan } from './checkPan.js'
 export { type ContainerChoice, type ContainerUse, chooseContainers } from './chooseContainers.js'
 export { chooseVessel, type VesselChoice } from './chooseVessel.js'

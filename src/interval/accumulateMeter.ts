@@ -3,7 +3,7 @@ import { type DateText, dayNumberOf } from '../calendar/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
 import { followMeter, type MeterChange } from './followMeter.js'
 import { insertByDay } from './insertByDay.js'
-import { LARGEST_COUNT, type MeterUnit, meterCount, quantityOf } from './meterCount.js'
+import { MAX_METER_COUNT, type MeterUnit, meterCount, quantityOf } from './meterCount.js'
 import { type MeterPoint, type MeterState, noteReading } from './meterState.js'
 
 /**
@@ -72,7 +72,7 @@ function addPoint(
   const day = dayNumberOf(date)
   // Other types are refused, or JavaScript would turn a text into a number.
   const shown = typeof value === 'number' ? meterCount(value, unit) : NaN
-  const max = LARGEST_COUNT[name]
+  const max = MAX_METER_COUNT[name]
   const point: MeterPoint = { day, date, shown, count: shown, stretch: 0, list, index }
   if (Number.isNaN(day)) {
     noteReading(state, 'calendar/not-a-date', 'error', point, { text: asText(date).slice(0, 40) })

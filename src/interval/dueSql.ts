@@ -2,7 +2,7 @@ import { refuse, requireKnownKeys, requireObject } from '../base/index.js'
 import { type DateText, readDay } from '../calendar/index.js'
 import { DUE_ROW_FIELDS, type DueRowField } from './dueRow.js'
 import type { DueOptions } from './intervalFacts.js'
-import { countsPer, LARGEST_COUNT, LAST_BIT, MAX_PER_DAY, meterCount, PRODUCT_ERROR } from './meterCount.js'
+import { countsPer, LAST_BIT, MAX_METER_COUNT, MAX_PER_DAY, meterCount, PRODUCT_ERROR } from './meterCount.js'
 import { requireDueOptions } from './requireDueOptions.js'
 
 export type SqlDialect = 'postgresql' | 'duckdb'
@@ -123,7 +123,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     window: hours('windowHours'),
     windowGiven: column('windowHours'),
     before: soon.hours === undefined ? undefined : meterCount(soon.hours, 'h'),
-    maximum: LARGEST_COUNT.hours,
+    maximum: MAX_METER_COUNT.hours,
     maxPerDay: MAX_PER_DAY.hours,
   })
   const distanceRank = meterRank({
@@ -136,7 +136,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     window: limits('windowDistance'),
     windowGiven: column('windowDistance'),
     before: soon.distance === undefined ? undefined : meterCount(soon.distance.value, soon.distance.unit),
-    maximum: LARGEST_COUNT.distance,
+    maximum: MAX_METER_COUNT.distance,
     maxPerDay: MAX_PER_DAY.distance,
   })
   const from = column('lastDate')

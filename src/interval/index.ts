@@ -1,4 +1,4 @@
-// What other rooms may use of this one.
+// Exports for other rooms.
 export type { IntervalCodes } from './codes.js'
 export { computeDue } from './computeDue.js'
 export { computeDueColumns } from './computeDueColumns.js'
@@ -10,7 +10,7 @@ export type { DueLimit, DueLine, DueState, DueVerdict, MeterQuantity } from './d
 export { findMeantFields } from './findMeantFields.js'
 export { type Forecast, type ForecastFacts, type ForecastOptions, forecastDue } from './forecastDue.js'
 export type { DueIntervals, DueOptions, IntervalFacts } from './intervalFacts.js'
-export { countsPer, LARGEST_COUNT, meterCount } from './meterCount.js'
+export { countsPer, MAX_METER_COUNT, meterCount } from './meterCount.js'
 export type { MeterCodes } from './meterState.js'
 export { type Limits, readLimits } from './readLimits.js'
 export { type CountedMeterReading, type MetersRead, readMeters } from './readMeters.js'

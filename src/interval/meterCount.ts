@@ -12,7 +12,7 @@ export function countsPer(unit: MeterUnit | 'd'): number {
 }
 
 /** The largest meter value, in counts: 1,000,000,000 h; 9,000,000 km, which is still a safe integer of µm. */
-export const LARGEST_COUNT = { hours: 1_000_000_000_000, distance: 9_000_000_000_000_000 } as const
+export const MAX_METER_COUNT = { hours: 1_000_000_000_000, distance: 9_000_000_000_000_000 } as const
 
 /** The maximum that a machine of this kind can add in a day, in counts: 24 h; 2,400 km (house rule: 100 km/h all day). */
 export const MAX_PER_DAY = { hours: 24_000, distance: 2_400_000_000_000 } as const

@@ -3,7 +3,7 @@ import { dayNumberOf } from '../calendar/index.js'
 import { type DueColumns, NO_DAY } from './dueColumns.js'
 import { DUE_ROW_FIELDS, type DueRow } from './dueRow.js'
 import { findMeantFields } from './findMeantFields.js'
-import { LARGEST_COUNT, type MeterUnit, meterCount } from './meterCount.js'
+import { MAX_METER_COUNT, type MeterUnit, meterCount } from './meterCount.js'
 import { requireDueColumns } from './requireDueColumns.js'
 
 /**
@@ -63,7 +63,8 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
     if (value === undefined || value === null) return absent
     if (typeof value === 'number' && (unit === 'h' || unit === 'km' || unit === 'mi')) {
       const count = meterCount(value, unit)
-      if (count >= 0 && count <= (unit === 'h' ? LARGEST_COUNT.hours : LARGEST_COUNT.distance)) return count
+      if (count >= 0 && count <= (unit === 'h' ? MAX_METER_COUNT.hours : MAX_METER_COUNT.distance))
+        return count
     }
     refuseField(field)
     return unusable

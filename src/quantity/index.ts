@@ -1,4 +1,4 @@
-// What other rooms may use of this one.
+// Exports for other rooms.
 
 export { asDifference } from './asDifference.js'
 export type { FigureSlip, QuantityCodes } from './codes.js'

@@ -1,4 +1,4 @@
-// What other rooms may use of this one.
+// Exports for other rooms.
 export { checkORing, type ORingVerdict } from './checkORing.js'
 export { checkWasherFit, type WasherFit } from './checkWasherFit.js'
 export type { SealCodes } from './codes.js'

@@ -1,4 +1,4 @@
-// What other rooms may use of this one.
+// Exports for other rooms.
 export type { ThreadCodes } from './codes.js'
 export { parseThread } from './parseThread.js'
 export { pitchDiameter } from './pitchDiameter.js'

@@ -1,4 +1,4 @@
-import { LARGEST_NUMBER } from '../../base/index.js'
+import { MAX_NUMBER } from '../../base/index.js'
 import type { TorqueWrench } from '../../spec/index.js'
 import { judgeWrenchReach } from '../../torque/index.js'
 import { isReadableScale } from '../lookup/isReadableScale.js'
@@ -22,7 +22,7 @@ export const rule = tightenedRule('record/wrench-cannot-reach', 'error', ({ path
     .map(({ document }) => lookUp(document.wrenches, done.tool))
     .find((found) => found !== undefined)
   if (wrench === undefined || !isReadableWrench(wrench)) return []
-  const torque = { ...done.torque, value: Math.min(done.torque.value, LARGEST_NUMBER) }
+  const torque = { ...done.torque, value: Math.min(done.torque.value, MAX_NUMBER) }
   const { verdict, reasons } = judgeWrenchReach(wrench, torque, '2017')
   if (verdict === 'can') return []
   const because = reasons.map((reason) => ({ ...reason }))
@@ -36,7 +36,7 @@ function isReadableWrench({ scales, accuracy, declaredRange }: TorqueWrench): bo
     (accuracy.kind === 'ISO 6789' || accuracy.percent < 100) &&
     scales.every(isReadableScale) &&
     max.value > 0 &&
-    max.value <= LARGEST_NUMBER &&
-    min.value <= LARGEST_NUMBER
+    max.value <= MAX_NUMBER &&
+    min.value <= MAX_NUMBER
   )
 }

@@ -1,5 +1,5 @@
 import * as z from 'zod/v4/core'
-import { LARGEST_COUNT, LARGEST_NUMBER } from '../../base/index.js'
+import { MAX_COUNT, MAX_NUMBER } from '../../base/index.js'
 
 // The kinds of shapes that documents are made of. They are made from zod's core: zod's own constructors bring methods
 // that no shape needs, and code made from text, which strict content policies forbid.
@@ -138,10 +138,10 @@ const upTo = (value: number) => new z.$ZodCheckLessThan({ check: 'less_than', va
 
 /** From a minimum, 0 where none is given. */
 export const amount = (smallest = 0) =>
-  new z.$ZodNumber({ type: 'number', checks: [above(smallest), upTo(LARGEST_NUMBER)] })
+  new z.$ZodNumber({ type: 'number', checks: [above(smallest), upTo(MAX_NUMBER)] })
 
 /** More than 0. */
-export const positive = (largest = LARGEST_NUMBER) =>
+export const positive = (largest = MAX_NUMBER) =>
   new z.$ZodNumber({ type: 'number', checks: [above(0, false), upTo(largest)] })
 
 export const whole = (checks: Checks<number> = []) =>
@@ -154,4 +154,4 @@ export const whole = (checks: Checks<number> = []) =>
   })
 
 /** Whole things: containers, bolts, wheels. */
-export const count = (smallest: 0 | 1 = 0, largest = LARGEST_COUNT) => whole([above(smallest), upTo(largest)])
+export const count = (smallest: 0 | 1 = 0, largest = MAX_COUNT) => whole([above(smallest), upTo(largest)])

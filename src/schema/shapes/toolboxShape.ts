@@ -1,4 +1,4 @@
-import { LARGEST_NUMBER } from '../../base/index.js'
+import { MAX_NUMBER } from '../../base/index.js'
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import { DRIVE_KINDS } from '../../spec/index.js'
 import { amount, buildOnce, byTag, count, filledList, kind, positive } from './makeShape.js'
@@ -27,7 +27,7 @@ export const toolboxShape = /* @__PURE__ */ buildOnce(() => {
       kind('of full scale', { percent }),
     ]),
     'leverLength?': quantity.length,
-    'calibration?': { date: text.date, 'cyclesSince?': count(0, LARGEST_NUMBER) },
+    'calibration?': { date: text.date, 'cyclesSince?': count(0, MAX_NUMBER) },
   })
   const filler = part('funnel-and-hose', {
     name: text.text,
