@@ -3,6 +3,7 @@
  * A retired code is never used again.
  */
 export const RETIRED_CODES: Readonly<Record<string, string>> = {
+  'fill/drained-less': 'record/drained-far-below-refill',
   'interval/factor-leaves-part': 'interval/fractional-period',
   'record/reading-against-log': 'record/reading-contradicts-log',
   'record/refill-not-noted': 'record/refill-not-recorded',

@@ -1,6 +1,6 @@
 import type { Unit } from './unit.js'
 
-/** The unit that a difference is counted in: a step of 1 °C is one of 1.8 °F, wherever the scales begin. */
+/** The unit for a difference of two values: a step of 1 °C is one of 1.8 °F, whatever the zeros of the scales. */
 export function asDifference(unit: Unit): Unit {
   if (unit === 'degC') return 'degC_diff'
   if (unit === 'degF') return 'degF_diff'

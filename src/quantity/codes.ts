@@ -1,7 +1,7 @@
 import type { PrintedBand } from './printed.js'
 import type { Measure, Unit } from './unit.js'
 
-/** A known way to print a wrong second figure, by the ratio that gives it away. */
+/** A known mistake in a second printed figure, found by the ratio of the two. */
 export type FigureSlip =
   | 'foot for inch'
   | 'kilogram-force for newton'
@@ -9,25 +9,25 @@ export type FigureSlip =
   | 'US for imperial measure'
   | 'US for imperial fluid ounce'
 
-/** Every code of this room with its params. */
+/** Codes of the quantity functions with their params. */
 export interface QuantityCodes {
   'quantity/text-is-empty': Record<string, never>
   'quantity/text-is-too-long': { length: number; longest: number }
   'quantity/number-is-missing': { text: string }
   'quantity/number-is-unreadable': { text: string }
-  'quantity/number-has-a-raised-digit': { text: string; without: string }
+  'quantity/superscript-digit': { text: string; without: string }
   'quantity/decimal-mark-is-unclear': { text: string; withPoint: string; withComma: string }
   'quantity/fraction-is-rounded': { text: string; value: string }
   'quantity/value-is-negative': { quantity: { value: string; unit: Unit } }
-  'quantity/limits-are-reversed': { min: string; max: string }
+  'quantity/limits-reversed': { min: string; max: string }
   'quantity/unit-is-missing': { text: string }
   'quantity/unit-is-unknown': { text: string }
   'quantity/unit-is-ambiguous': { text: string; candidates: readonly Unit[] }
-  'quantity/unit-is-a-ratio': { text: string; candidates: readonly Unit[] }
-  'quantity/unit-is-another-case': { text: string; candidates: readonly Unit[] }
-  'quantity/unit-is-mass-for-force': { text: string; unit: Unit }
-  'quantity/unit-is-of-another-measure': { unit: Unit; measure: Measure }
-  'quantity/text-is-left-over': { text: string }
+  'quantity/ratio-of-units': { text: string; candidates: readonly Unit[] }
+  'quantity/unit-in-wrong-case': { text: string; candidates: readonly Unit[] }
+  'quantity/mass-unit-for-force': { text: string; unit: Unit }
+  'quantity/unit-of-other-measure': { unit: Unit; measure: Measure }
+  'quantity/text-after-quantity': { text: string }
   'quantity/printed-figures-miss': { first: PrintedBand; second: PrintedBand; missPercent: number }
   'quantity/printed-figures-slip': {
     first: PrintedBand

@@ -5,8 +5,8 @@ import type { PrintedQuantity, Quantity } from './unit.js'
 import { exactlyIn } from './unitPair.js'
 
 /**
- * Which of two quantities is larger, exactly, in whatever units each is stated: for limits, where a rounding in the
- * last digit would decide. A number means its shortest decimal, a figure its decimal value: 0.1 is a tenth either way.
+ * Compares two quantities exactly, in any units of one measure, so that no rounding decides at a limit. A number means its
+ * shortest decimal: 0.1 is a tenth, as a number and as a figure.
  * Source: limits are compared unrounded, the absolute method of ASTM E29.
  */
 export function compareQuantities(

@@ -1,11 +1,11 @@
 import { quoteValue, requireObject } from '../base/index.js'
 import { convertValue } from './convertValue.js'
-import { stepBetween } from './stepBetween.js'
+import { findConversionStep } from './findConversionStep.js'
 import type { Quantity, Unit } from './unit.js'
 
 /**
- * A measured or computed quantity in another unit of its measure, for calculations. For a second
- * printed figure next to a manual's own use {@link secondUnit}.
+ * Converts a measured or computed quantity to another unit of its measure, for calculations. To print a second figure next
+ * to a manual's figure use {@link secondUnit}.
  *
  * to = from × ratio (temperatures: × ratio + offset), with the exact ratio, rounded once.
  *
@@ -13,7 +13,7 @@ import type { Quantity, Unit } from './unit.js'
  * @param unit - a unit of the same measure
  * @returns the double nearest to the exact result, ties to even, and its unit
  * @throws TypeError for a value that is not a number, an unknown unit, or a unit of another measure
- * @throws RangeError for NaN and infinities, and where a non-zero result is outside the normal doubles
+ * @throws RangeError for NaN and infinities, and if a non-zero result is outside the normal doubles
  *   (2.2250738585072014e-308 … 1.7976931348623157e308)
  *
  * Source: factors from the statutory definitions (see `UNIT_CODES`); nearest double, ties to even, as IEEE 754 rounds.
@@ -30,5 +30,5 @@ export function convert<U extends Unit>(quantity: Quantity, unit: U): Quantity<U
   const { value } = quantity
   if (typeof value !== 'number') throw new TypeError(`value must be a number, got ${quoteValue(value)}`)
   if (!Number.isFinite(value)) throw new RangeError(`value must be finite, got ${value}`)
-  return { value: convertValue(value, stepBetween(quantity.unit, unit)), unit }
+  return { value: convertValue(value, findConversionStep(quantity.unit, unit)), unit }
 }

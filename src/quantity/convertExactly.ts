@@ -13,12 +13,12 @@ type Wrapper = Table[1]
 let converter: ReturnType<typeof makeConverter> | undefined
 
 /**
- * The nearest double where the fast path could not prove its answer: through convert-units with our own measure
- * table, in whole fractions. Nothing else imports that package.
+ * Converts exactly if the fast path cannot prove its result: convert-units with our table of measures, in fractions.
+ * Nothing else imports that package.
  */
 export function convertExactly(value: number, from: Unit, to: Unit): number {
   converter ??= makeConverter()
-  // the package's types know only numbers as input; it hands the value to the wrapper as it is
+  // the package declares numbers as input, but passes the value to the wrapper unchanged
   const exact = exactOfDouble(value) as unknown as number
   return nearestDouble(converter(exact).from(from).to(to))
 }
@@ -50,7 +50,7 @@ function makeMeasures(): Measures {
   return measures
 }
 
-/** All factors of a measure as whole numbers of one anchor. */
+/** All factors of a measure as whole multiples of one anchor. */
 function linearMeasure(units: readonly Unit[]): Measures[string] {
   const factors = units.map((unit) => exactOf(UNIT_FACTORS[unit]))
   const scale = commonDenominator(factors)
@@ -64,7 +64,7 @@ function linearMeasure(units: readonly Unit[]): Measures[string] {
   return { systems: { one: Object.fromEntries(rows) } }
 }
 
-/** A system for each unit, and between any two (value × n + c) / d. */
+/** One system for each unit, and (value × n + c) / d between any two. */
 function temperatureMeasure(units: readonly Unit[]): Measures[string] {
   const systems: Record<string, object> = {}
   const anchors: Record<string, Record<string, object>> = {}

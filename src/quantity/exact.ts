@@ -5,8 +5,8 @@ export interface Exact {
 }
 
 /**
- * The exact value of a number as somebody wrote it: a figure, a factor (`4546.09/3785.411784`), or a JSON number, which
- * means its shortest decimal. 0.1 is a tenth here; what a double holds is {@link exactOfDouble}.
+ * The exact value of a number as it is written: a figure, a factor (`4546.09/3785.411784`), or a JSON number, which means
+ * its shortest decimal. 0.1 is a tenth here; for the binary value use {@link exactOfDouble}.
  */
 export function exactOf(value: number | string): Exact {
   const text = String(value)
@@ -22,7 +22,7 @@ export function exactOf(value: number | string): Exact {
   }
 }
 
-/** The exact binary value of a finite number: what `convert` takes a bare number to mean. */
+/** The exact binary value of a finite number, as `convert` uses it. */
 export function exactOfDouble(value: number): Exact {
   let exponent = 0
   let whole = value
@@ -59,7 +59,6 @@ export function compareExact(left: Exact, right: Exact): -1 | 0 | 1 {
   return first < second ? -1 : first > second ? 1 : 0
 }
 
-/** The lower of two. */
 export function lowerExact(left: Exact, right: Exact): Exact {
   return compareExact(left, right) <= 0 ? left : right
 }
@@ -69,10 +68,10 @@ function floorDiv(n: bigint, d: bigint): bigint {
   return n % d < 0n ? quotient - 1n : quotient
 }
 
-/** The whole number next to a fraction: down, up, or nearest with ties to even (ASTM E29). */
-export function roundExact(value: Exact, way: 'down' | 'up' | 'nearest'): bigint {
-  if (way === 'down') return floorDiv(value.n, value.d)
-  if (way === 'up') return -floorDiv(-value.n, value.d)
+/** Rounds a fraction to a whole number: down, up, or to nearest with ties to even (ASTM E29). */
+export function roundExact(value: Exact, rounding: 'down' | 'up' | 'nearest'): bigint {
+  if (rounding === 'down') return floorDiv(value.n, value.d)
+  if (rounding === 'up') return -floorDiv(-value.n, value.d)
   const floor = floorDiv(value.n, value.d)
   const twice = (value.n - floor * value.d) * 2n
   if (twice > value.d) return floor + 1n
@@ -83,9 +82,9 @@ export function roundExact(value: Exact, way: 'down' | 'up' | 'nearest'): bigint
 export function exactText(
   value: Exact,
   decimals: number,
-  way: 'down' | 'up' | 'nearest' = 'nearest',
+  rounding: 'down' | 'up' | 'nearest' = 'nearest',
 ): string {
-  return decimalText(roundExact(times(value, powerOfTen(decimals)), way), decimals)
+  return decimalText(roundExact(times(value, powerOfTen(decimals)), rounding), decimals)
 }
 
 /** `whole` × 10^−`decimals` as a decimal string with all its decimals. */
@@ -100,7 +99,7 @@ export function powerOfTen(exponent: number): Exact {
   return exponent < 0 ? { n: 1n, d: 10n ** BigInt(-exponent) } : { n: 10n ** BigInt(exponent), d: 1n }
 }
 
-/** The smallest whole number that makes whole numbers of all the fractions. */
+/** The smallest whole number whose product with each fraction is whole. */
 export function commonDenominator(fractions: readonly Exact[]): bigint {
   return fractions.reduce((common, { d }) => (common / commonFactor(common, d)) * d, 1n)
 }

@@ -1,38 +1,41 @@
 import { type ConversionStep, SPLIT } from './conversionStep.js'
 
 /**
- * (value × times + added) / over where that ends within two doubles, as it does on every exact tie between two
- * doubles (1 in 160 for inches to millimetres); each part is checked, and `undefined` means not proved.
+ * (value × numerator + addend) / denominator if two doubles hold it exactly, as they do at every tie (1 in 160 for inches to
+ * millimetres). Each part is checked; undefined: not proved.
  */
-export function exactQuotient(value: number, { times, added, over }: ConversionStep): number | undefined {
-  if (times === 0) return undefined
-  const product = value * times
-  const sum = product + added
-  const rest = sumError(product, added, sum) + productError(value, times, product)
-  if (sumError(sumError(product, added, sum), productError(value, times, product), rest) !== 0)
+export function exactQuotient(
+  value: number,
+  { numerator, addend, denominator }: ConversionStep,
+): number | undefined {
+  if (numerator === 0) return undefined
+  const product = value * numerator
+  const sum = product + addend
+  const error = sumError(product, addend, sum) + productError(value, numerator, product)
+  if (sumError(sumError(product, addend, sum), productError(value, numerator, product), error) !== 0)
     return undefined
-  const first = sum / over
-  const back = first * over
-  const gap = sum - back
-  const left = gap - productError(first, over, back)
-  const remainder = left + rest
-  if (sumError(gap, -productError(first, over, back), left) !== 0) return undefined
-  if (sumError(sum, -back, gap) !== 0 || sumError(left, rest, remainder) !== 0) return undefined
-  const second = remainder / over
-  const again = second * over
-  if (again !== remainder || productError(second, over, again) !== 0) return undefined
-  return first + second
+  const quotient = sum / denominator
+  const divided = quotient * denominator
+  const gap = sum - divided
+  const exactGap = gap - productError(quotient, denominator, divided)
+  const remainder = exactGap + error
+  if (sumError(gap, -productError(quotient, denominator, divided), exactGap) !== 0) return undefined
+  if (sumError(sum, -divided, gap) !== 0 || sumError(exactGap, error, remainder) !== 0) return undefined
+  const correction = remainder / denominator
+  const checked = correction * denominator
+  if (checked !== remainder || productError(correction, denominator, checked) !== 0) return undefined
+  return quotient + correction
 }
 
-/** What a rounded sum left out, exactly. */
+/** The exact rounding error of a sum. */
 function sumError(left: number, right: number, sum: number): number {
   const part = sum - left
   return left - (sum - part) + (right - part)
 }
 
-/** What a rounded product with a whole number below 2^26 left out, exactly. */
+/** The exact rounding error of a product with a whole number below 2^26. */
 function productError(value: number, whole: number, product: number): number {
-  const spread = SPLIT * value
-  const top = spread - (spread - value)
+  const scaled = SPLIT * value
+  const top = scaled - (scaled - value)
   return top * whole - product + (value - top) * whole
 }

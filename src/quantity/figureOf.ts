@@ -10,7 +10,7 @@ export function figureOf(figure: unknown, name = 'figure', minus = true): Exact 
   )
 }
 
-/** How many decimals a figure prints. */
+/** The number of printed decimals of a figure. */
 export function decimalsOf(figure: string): number {
   const point = figure.indexOf('.')
   return point < 0 ? 0 : figure.length - point - 1

@@ -3,14 +3,14 @@ import { decimalsOf, figureOf } from './figureOf.js'
 import type { PrintedBand } from './printed.js'
 import type { Figure } from './unit.js'
 
-/** Where the true value behind a printed figure may lie: `at` ± `half`; `lastPlaceUnit` is one unit of its last place. */
+/** The range of the true value of a printed figure, `center` ± `halfWidth`; `lastPlaceUnit` is one unit of its last place. */
 export interface FigureSpan {
-  readonly at: Exact
-  readonly half: Exact
+  readonly center: Exact
+  readonly halfWidth: Exact
   readonly lastPlaceUnit: Exact
 }
 
-/** The spans of a printed value, as far as it has them. */
+/** The spans of the figures of a printed value. */
 export interface BandSpans {
   readonly nominal?: FigureSpan
   readonly min?: FigureSpan
@@ -19,7 +19,7 @@ export interface BandSpans {
 
 const HALF: Exact = { n: 1n, d: 2n }
 
-/** The spans of a printed value in its own unit. A fraction as printed (`7 1/2`) counts exactly, by its denominator. */
+/** The spans of a printed value in its unit. The last place of a printed fraction (`7 1/2`) is one over its denominator. */
 export function bandSpans(value: PrintedBand): BandSpans {
   if (value.kind === 'nominal') return { nominal: fractionSpan(value.asPrinted) ?? spanOf(value.value) }
   if (value.kind === 'limits') {
@@ -31,19 +31,23 @@ export function bandSpans(value: PrintedBand): BandSpans {
   const nominal = spanOf(value.value)
   return {
     nominal,
-    min: added(nominal, spanOf(value.minus), -1n),
-    max: added(nominal, spanOf(value.plus), 1n),
+    min: addTolerance(nominal, spanOf(value.minus), -1n),
+    max: addTolerance(nominal, spanOf(value.plus), 1n),
   }
 }
 
 function spanOf(figure: Figure): FigureSpan {
   const lastPlaceUnit = powerOfTen(-decimalsOf(figure))
-  return { at: figureOf(figure), half: times(lastPlaceUnit, HALF), lastPlaceUnit }
+  return { center: figureOf(figure), halfWidth: times(lastPlaceUnit, HALF), lastPlaceUnit }
 }
 
-function added(nominal: FigureSpan, tolerance: FigureSpan, sign: bigint): FigureSpan {
-  const half = plus(nominal.half, tolerance.half)
-  return { at: plus(nominal.at, times(tolerance.at, { n: sign, d: 1n })), half, lastPlaceUnit: half }
+function addTolerance(nominal: FigureSpan, tolerance: FigureSpan, sign: bigint): FigureSpan {
+  const halfWidth = plus(nominal.halfWidth, tolerance.halfWidth)
+  return {
+    center: plus(nominal.center, times(tolerance.center, { n: sign, d: 1n })),
+    halfWidth,
+    lastPlaceUnit: halfWidth,
+  }
 }
 
 const FRACTION = /^\D*?(?:([0-9]{1,9})[\s\u00a0-])?([0-9]{1,3})\/([1-9][0-9]{0,2})(?![0-9/])/
@@ -59,8 +63,8 @@ function fractionSpan(printed: string | undefined): FigureSpan | undefined {
   if (top === undefined || bottom === undefined) return undefined
   const lastPlaceUnit = { n: 1n, d: BigInt(bottom) }
   return {
-    at: plus(exactOf(whole), { n: BigInt(top), d: lastPlaceUnit.d }),
-    half: times(lastPlaceUnit, HALF),
+    center: plus(exactOf(whole), { n: BigInt(top), d: lastPlaceUnit.d }),
+    halfWidth: times(lastPlaceUnit, HALF),
     lastPlaceUnit,
   }
 }

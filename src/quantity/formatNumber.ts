@@ -8,11 +8,11 @@ export interface NumberMarks {
   readonly decimal: string
   /** Between groups of three whole digits; `''` for none. */
   readonly group: string
-  /** From how many whole digits on groups are made; absent: 5, so `5000` and `10 000`, as SI practice has it. */
+  /** Minimum number of whole digits for groups. Default 5, as in SI: `5000` and `10 000`. */
   readonly groupFrom?: number
 }
 
-/** How many decimals a computed number is printed with. A printed figure always keeps its own digits. */
+/** The decimals of a computed number. A printed figure always keeps its digits. */
 export interface NumberDigits {
   /** Exactly this many decimals, 0 … 20. */
   readonly decimals?: number
@@ -21,7 +21,7 @@ export interface NumberDigits {
 }
 
 /**
- * A number or a printed figure with the marks of a language, for texts without a unit. With a unit use
+ * Formats a number or a printed figure with the marks of a language, for texts without a unit. With a unit use
  * {@link formatQuantity}.
  *
  * Source: rounding by ASTM E29 (even digit on a tie).

@@ -5,14 +5,14 @@ import type { PrintedQuantity, Quantity, Unit } from './unit.js'
 import { unitSymbol } from './unitSymbol.js'
 
 /**
- * A quantity as a card prints it: digits with the language's marks, a no-break space, the symbol. Aloud it is
+ * Formats a quantity as a card prints it: digits with the language's marks, a no-break space, the symbol. For speech use
  * `speech.quantity` of the catalogue.
  *
  * @param quantity - a number with its unit, a printed figure, or a printed band (`20 ± 2`, `34–44`, `≥ 34`)
  * @param marks - decimal and group marks of the language
- * @param digits - decimals for a number; printed figures keep their own
+ * @param digits - decimals for a number; printed figures keep theirs
  * @returns one line that never breaks; {@link parseQuantity} reads it back
- * @throws TypeError for no quantity or an unknown unit, RangeError for NaN and infinities
+ * @throws TypeError if it is not a quantity or the unit is unknown, RangeError for NaN and infinities
  *
  * Source: SI practice (space before the symbol, none before ° of angle), from memory; house rule for bands.
  *
@@ -38,22 +38,22 @@ function bandText(
   marks: NumberMarks,
   digits: NumberDigits,
 ): string {
-  const say = (value: number | string): string => formatNumber(value, marks, digits)
-  if ('kind' in quantity && quantity.kind === 'limits') return limitsText(quantity, say)
-  if (!('kind' in quantity) || quantity.kind === 'nominal') return say(quantity.value)
+  const format = (value: number | string): string => formatNumber(value, marks, digits)
+  if ('kind' in quantity && quantity.kind === 'limits') return limitsText(quantity, format)
+  if (!('kind' in quantity) || quantity.kind === 'nominal') return format(quantity.value)
   const { value, minus, plus } = quantity
-  if (minus === plus) return `${say(value)}\u00a0±\u00a0${say(plus)}`
-  return `${say(value)}\u00a0+${say(plus)}/−${say(minus)}`
+  if (minus === plus) return `${format(value)}\u00a0±\u00a0${format(plus)}`
+  return `${format(value)}\u00a0+${format(plus)}/−${format(minus)}`
 }
 
 type Limits = Extract<PrintedBand<Unit>, { kind: 'limits' }>
 
-function limitsText({ min, max }: Limits, say: (value: string) => string): string {
+function limitsText({ min, max }: Limits, format: (value: string) => string): string {
   if (min !== undefined && max !== undefined) {
     const dash = min.startsWith('-') || max.startsWith('-') ? '\u00a0–\u00a0' : '–'
-    return say(min) + dash + say(max)
+    return format(min) + dash + format(max)
   }
-  if (min !== undefined) return `≥\u00a0${say(min)}`
-  if (max !== undefined) return `≤\u00a0${say(max)}`
+  if (min !== undefined) return `≥\u00a0${format(min)}`
+  if (max !== undefined) return `≤\u00a0${format(max)}`
   throw new TypeError('quantity of kind limits must have min or max')
 }

@@ -3,7 +3,7 @@ import type { Figure } from './unit.js'
 const FIGURE = /^-?(0|[1-9]\d{0,8})(\.\d{1,6})?$/
 
 /**
- * Whether a text is a figure as documents keep it: `10.0` with its printed digits, no exponent, no group marks. For
+ * Whether a text is a figure as documents store it, such as `10.0`: printed digits, no exponent, no group marks. To read
  * what people write use {@link parseQuantity}.
  */
 export function isFigure(text: unknown, options?: { readonly minus?: boolean }): text is Figure {

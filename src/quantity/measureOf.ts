@@ -2,7 +2,7 @@ import { quoteValue } from '../base/index.js'
 import type { Measure, Unit } from './unit.js'
 import { FACTORS } from './unitFactors.js'
 
-/** What a unit measures, for code that must not mix torque with energy or a temperature with a difference. */
+/** The measure of a unit, for code that must not mix torque with energy, or a temperature with a difference. */
 export function measureOf(unit: Unit): Measure {
   for (const [measure, factors] of Object.entries(FACTORS))
     if (typeof unit === 'string' && Object.hasOwn(factors, unit)) return measure as Measure

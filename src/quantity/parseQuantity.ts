@@ -11,31 +11,31 @@ import { intendedUnit } from './readUnit.js'
 import { textFinding } from './textFinding.js'
 import { type Measure, UNITS_BY_MEASURE, type Unit } from './unit.js'
 
-/** What the caller knows about a text before it is read. */
+/** Facts about a text that the caller knows. */
 export interface ReadingOptions {
-  /** The measure that must come out; it also decides between names that two measures share. */
+  /** The expected measure. It also decides between meanings of a name that two measures share. */
   readonly measure?: Measure
   /** The decimal mark of the text; without it `1.234` and `1,234` are refused. */
   readonly decimalMark?: '.' | ','
-  /** Units that a bare `gal`, `qt`, `pt`, `fl oz`, `oz` or `lb` means. */
+  /** The units meant by a bare `gal`, `qt`, `pt`, `fl oz`, `oz` or `lb`. */
   readonly assume?: readonly Unit[]
 }
 
-const MAX_TEXT = 200
+const MAX_LENGTH = 200
 
-/** Raised digits behind a number, the mark of a footnote; above a fraction stroke they are a numerator. */
-const RAISED = /(?<=[0-9½¼¾⅓⅔⅛⅜⅝⅞])[⁰¹²³⁴-⁹]+(?![⁰¹²³⁴-⁹]*[⁄∕/])/
+/** Superscript digits after a number, as for a footnote; before a fraction stroke they are a numerator. */
+const SUPERSCRIPT = /(?<=[0-9½¼¾⅓⅔⅛⅜⅝⅞])[⁰¹²³⁴-⁹]+(?![⁰¹²³⁴-⁹]*[⁄∕/])/
 
 /**
  * Reads what people write for a quantity: `8.9 ft-lb`, `7 1/2 lb-ft`, `½ qt (US)`, `106 in-lbs`, `34–44 N·m`,
- * `20 ± 2 N·m`, `≥ 20 N·m`. Nothing is guessed: what could mean two things is refused and both are named.
+ * `20 ± 2 N·m`, `≥ 20 N·m`. Nothing is guessed: a text with two meanings is refused, and the finding names both.
  *
- * @param text - at most 200 characters; ft-lb and lb-ft read alike; full-width forms and all kinds of spaces are met
- * @param options - measure, decimal mark and assumed units, each only where the caller knows it
+ * @param text - at most 200 characters; ft-lb and lb-ft mean the same; full-width forms and all kinds of spaces are read
+ * @param options - measure, decimal mark and assumed units, each only if the caller knows it
  * @returns the printed value with its digits, or all findings: `quantity/number-…`, `quantity/unit-…`,
- *   `quantity/decimal-mark-is-unclear`, `quantity/value-is-negative`, `quantity/limits-are-reversed`; a warning for
+ *   `quantity/decimal-mark-is-unclear`, `quantity/value-is-negative`, `quantity/limits-reversed`; a warning for
  *   `kg-m` (mass for force) and for thirds
- * @throws TypeError when `text` is not a string or an option is none of its values
+ * @throws TypeError if `text` is not a string or an option has an unknown value
  *
  * Source: common practice, no source, for the spellings; house rule for refusals.
  *
@@ -52,11 +52,11 @@ export function parseQuantity(
   options: ReadingOptions = {},
 ): Result<PrintedBand, QuantityCodes> {
   requireArguments(text, options)
-  if (text.length > MAX_TEXT)
-    return refused(textFinding('quantity/text-is-too-long', { length: text.length, longest: MAX_TEXT }))
-  if (RAISED.test(text)) {
-    const without = text.replace(new RegExp(RAISED, 'g'), '')
-    return refused(textFinding('quantity/number-has-a-raised-digit', { text, without }))
+  if (text.length > MAX_LENGTH)
+    return refused(textFinding('quantity/text-is-too-long', { length: text.length, longest: MAX_LENGTH }))
+  if (SUPERSCRIPT.test(text)) {
+    const without = text.replace(new RegExp(SUPERSCRIPT, 'g'), '')
+    return refused(textFinding('quantity/superscript-digit', { text, without }))
   }
   const plain = plainText(text).trim()
   if (plain === '') return refused(textFinding('quantity/text-is-empty', {}))
@@ -67,19 +67,19 @@ export function parseQuantity(
   const findings: Finding<QuantityCodes>[] = []
   const parts = readParts(reading, first, bound)
   if (reading.at < plain.length) {
-    findings.push(textFinding('quantity/text-is-left-over', { text: plain.slice(reading.at).trim() }))
+    findings.push(textFinding('quantity/text-after-quantity', { text: plain.slice(reading.at).trim() }))
   }
   const { name, written } = parts
   if (name === '') findings.push(textFinding('quantity/unit-is-missing', { text: plain }))
   const unit = name === '' ? undefined : intendedUnit(name, written, options, findings)
   // without a unit a minus is not reported
   const value = bandOf(parts, unit ?? 'degC', reading, findings)
-  const good =
+  const isComplete =
     value !== undefined && unit !== undefined && findings.every(({ severity }) => severity !== 'error')
-  return good ? { ok: true, value, findings } : { ok: false, findings }
+  return isComplete ? { ok: true, value, findings } : { ok: false, findings }
 }
 
-/** The band that the numbers make; undefined, with findings, where they make none. */
+/** The printed value of the numbers; undefined, with findings, if they do not make one. */
 function bandOf(
   parts: Parts,
   unit: Unit,
@@ -87,28 +87,28 @@ function bandOf(
   findings: Finding<QuantityCodes>[],
 ): PrintedBand | undefined {
   const { kind, numbers } = parts
-  const [only] = numbers
-  if (kind === 'nominal' && only?.trouble === undefined && only?.negative === false) {
-    const { value, fraction } = only
+  const [single] = numbers
+  if (kind === 'nominal' && single?.problem === undefined && single?.negative === false) {
+    const { value, fraction } = single
     return fraction === undefined ? { kind, value, unit } : { kind, value, unit, asPrinted: fraction }
   }
-  const figures = numbers.map((found) => figureFound(found, reading, findings))
+  const figures = numbers.map((found) => figureOfNumber(found, reading, findings))
   const [value, second, third] = figures
   if (value === undefined || figures.includes(undefined)) return undefined
-  const below = value.startsWith('-')
+  const negative = value.startsWith('-')
     ? value
     : kind === 'range' && second?.startsWith('-')
       ? second
       : undefined
-  if (below !== undefined && !/^(deg[CF]|K_diff)/.test(unit)) {
-    findings.push(textFinding('quantity/value-is-negative', { quantity: { value: below, unit } }))
+  if (negative !== undefined && !/^(deg[CF]|K_diff)/.test(unit)) {
+    findings.push(textFinding('quantity/value-is-negative', { quantity: { value: negative, unit } }))
   }
-  const between = kind === 'range' ? ['–'] : kind === 'tolerance' ? [' ± '] : [' +', ' -']
+  const separators = kind === 'range' ? ['–'] : kind === 'tolerance' ? [' ± '] : [' +', ' -']
   const asPrinted = numbers.some(({ fraction }) => fraction !== undefined) && {
     asPrinted: numbers
       .map(
         ({ fraction, value: digits }, place) =>
-          (place === 0 ? '' : between[place - 1]) + (fraction ?? digits),
+          (place === 0 ? '' : separators[place - 1]) + (fraction ?? digits),
       )
       .join(''),
   }
@@ -116,10 +116,10 @@ function bandOf(
   if (kind === 'min' || kind === 'max') return { kind: 'limits', [kind]: value, unit, ...asPrinted }
   if (second === undefined) return undefined
   if (kind === 'range') {
-    // fifteen digits and fewer keep their order as doubles
+    // as doubles, figures of at most fifteen digits keep their order
     if (Number(value) <= Number(second))
       return { kind: 'limits', min: value, max: second, unit, ...asPrinted }
-    findings.push(textFinding('quantity/limits-are-reversed', { min: value, max: second }))
+    findings.push(textFinding('quantity/limits-reversed', { min: value, max: second }))
     return undefined
   }
   const plus = parts.percent ? shareOf(value, second) : second
@@ -136,19 +136,19 @@ function bandOf(
   return { kind: 'nominal with tolerance', value, minus, plus, unit, ...asPrinted }
 }
 
-function figureFound(
+function figureOfNumber(
   found: NumberFound,
   reading: Reading,
   findings: Finding<QuantityCodes>[],
 ): string | undefined {
-  const { trouble, readings, negative } = found
+  const { problem, readings, negative } = found
   const { text } = reading
   let { value } = found
-  if (trouble === 'no-figure') {
+  if (problem === 'no-figure') {
     findings.push(textFinding('quantity/number-is-unreadable', { text }))
     return undefined
   }
-  if (trouble === 'does-not-end') {
+  if (problem === 'does-not-end') {
     findings.push(textFinding('quantity/fraction-is-rounded', { text, value }, 'warning'))
   }
   if (readings) {
@@ -163,7 +163,7 @@ function figureFound(
   return negative && !/^[0.]+$/.test(value) ? `-${value}` : value
 }
 
-/** `percent` of a figure, with all its digits and no more. */
+/** `percent` of a figure, exactly. */
 function shareOf(figure: string, percent: string): string {
   const decimals = decimalsOf(figure) + decimalsOf(percent) + 2
   const share = times(exactOf(figure.replace('-', '')), times(exactOf(percent), powerOfTen(-2)))
@@ -192,26 +192,23 @@ function requireArguments(text: unknown, options: ReadingOptions): void {
   }
 }
 
-/**
- * Full-width forms, spaces of all kinds, raised digits, dots and marks as one plain character each; a vulgar fraction
- * as ` 1/2`. Text that is plain already comes back as it is.
- */
+/** Replaces full-width forms and special spaces, dots and marks by plain characters, and `½` by ` 1/2`. */
 function plainText(text: string): string {
   let plain = ''
-  let kept = 0
+  let copiedTo = 0
   for (let at = 0; at < text.length; at++) {
     const code = text.charCodeAt(at)
     // ASCII, degree, plus-minus, middle dot, en dash and the two bounds are plain already
     if ((code > 31 && code < 127) || code === 0xb0 || code === 0xb1 || code === 0xb7 || code === 0x2013)
       continue
     if (code === 0x2264 || code === 0x2265) continue
-    plain += text.slice(kept, at) + plainSign(text.charAt(at))
-    kept = at + 1
+    plain += text.slice(copiedTo, at) + plainSign(text.charAt(at))
+    copiedTo = at + 1
   }
-  return kept === 0 ? text : plain + text.slice(kept)
+  return copiedTo === 0 ? text : plain + text.slice(copiedTo)
 }
 
-const SAME: readonly (readonly [string, string])[] = [
+const PLAIN_SIGNS: readonly (readonly [string, string])[] = [
   ['\t\n\r\u00a0\u2002\u2003\u2004\u2005\u2006\u2007\u2008\u2009\u200a\u202f\u205f\u3000', ' '],
   ['•∙⋅・', '·'],
   ['−‐‑', '-'],
@@ -224,7 +221,7 @@ const SAME: readonly (readonly [string, string])[] = [
   ['³', '3'],
   ['\u200b\u2060\ufeff', ''],
 ]
-const WRITTEN: { readonly [sign: string]: string } = {
+const SIGN_TEXTS: { readonly [sign: string]: string } = {
   '½': ' 1/2',
   '¼': ' 1/4',
   '¾': ' 3/4',
@@ -243,6 +240,6 @@ const WRITTEN: { readonly [sign: string]: string } = {
 function plainSign(sign: string): string {
   const code = sign.charCodeAt(0)
   if (code >= 0xff01 && code <= 0xff5e) return String.fromCharCode(code - 0xfee0)
-  if (Object.hasOwn(WRITTEN, sign)) return WRITTEN[sign] ?? ''
-  return SAME.find(([signs]) => signs.includes(sign))?.[1] ?? sign
+  if (Object.hasOwn(SIGN_TEXTS, sign)) return SIGN_TEXTS[sign] ?? ''
+  return PLAIN_SIGNS.find(([signs]) => signs.includes(sign))?.[1] ?? sign
 }

@@ -8,7 +8,7 @@ import { requireBand } from './requireBand.js'
 import type { Unit } from './unit.js'
 import { unitPair } from './unitPair.js'
 
-/** The relation of two printed values of one thing. */
+/** How two printed values of one thing agree. */
 export interface PrintedAgreement {
   /** `small miss` is at most 5 % of the first value; `slip` is a miss by a known ratio. */
   readonly verdict: 'agree' | 'small miss' | 'slip' | 'differ' | 'not comparable'
@@ -16,7 +16,7 @@ export interface PrintedAgreement {
   readonly reasons: readonly Reason<keyof QuantityCodes & string>[]
 }
 
-/** By which ratio a slip shows, and which of the two units must be there for it. */
+/** The ratio that shows each slip, and the unit that one of the two figures must have. */
 const SLIPS: readonly { readonly slip: FigureSlip; readonly ratio: string; readonly units: RegExp }[] = [
   { slip: 'foot for inch', ratio: '12', units: /^lbf\./ },
   { slip: 'kilogram-force for newton', ratio: '9.80665', units: /^kgf/ },
@@ -29,18 +29,18 @@ const SLIPS: readonly { readonly slip: FigureSlip; readonly ratio: string; reado
   { slip: 'US for imperial fluid ounce', ratio: '28.4130625/29.5735295625', units: /^fl_oz/ },
 ]
 
-const SMALL_DIFFERENCE: Exact = { n: 1n, d: 20n }
+const MAX_SMALL_MISS: Exact = { n: 1n, d: 20n }
 
 /**
- * Whether two figures that a manual prints for one thing can both be true, for typing a manual in: one true
- * value must lie in the rounding interval of each. For measured values use {@link compareQuantities}.
+ * Whether two figures that a manual prints for one thing can both be true: one true value must lie in the rounding range of
+ * each. For measured values use {@link compareQuantities}.
  */
 export function printedFiguresAgree(first: PrintedBand, second: PrintedBand): PrintedAgreement {
   requireBand('first', first)
   requireBand('second', second)
-  const known = bandSpans(first)
-  const other = spansIn(bandSpans(second), second.unit, first.unit)
-  const pairs = pairsOf(known, other)
+  const firstSpans = bandSpans(first)
+  const secondSpans = spansIn(bandSpans(second), second.unit, first.unit)
+  const pairs = pairsOf(firstSpans, secondSpans)
   const values = { first, second }
   if (pairs === undefined) {
     const code = 'quantity/printed-figures-not-comparable'
@@ -50,8 +50,8 @@ export function printedFiguresAgree(first: PrintedBand, second: PrintedBand): Pr
   for (const { slip, ratio, units } of SLIPS) {
     if (!units.test(first.unit) && !units.test(second.unit)) continue
     const factor = exactOf(ratio)
-    const scaled = (by: Exact) => pairs.every(([one, two, part]) => meet(scaledSpan(one, by), two, part))
-    if (scaled(factor) || scaled(over({ n: 1n, d: 1n }, factor))) {
+    const agreeScaled = (by: Exact) => pairs.every(([one, two, part]) => meet(scaledSpan(one, by), two, part))
+    if (agreeScaled(factor) || agreeScaled(over({ n: 1n, d: 1n }, factor))) {
       const code = 'quantity/printed-figures-slip'
       return {
         verdict: 'slip',
@@ -61,17 +61,20 @@ export function printedFiguresAgree(first: PrintedBand, second: PrintedBand): Pr
     }
   }
   const misses = pairs.map(([one, two]) => relativeDifference(one, two))
-  const worst = misses.reduce((largest, miss) => (compareExact(miss, largest) > 0 ? miss : largest))
-  const small = compareExact(worst, SMALL_DIFFERENCE) <= 0
-  const missPercent = Math.round(Math.min(nearestDouble(worst), 1e6) * 10_000) / 100
-  const code = small ? 'quantity/printed-figures-miss' : 'quantity/printed-figures-differ'
-  return { verdict: small ? 'small miss' : 'differ', reasons: [{ code, params: { ...values, missPercent } }] }
+  const largestMiss = misses.reduce((largest, miss) => (compareExact(miss, largest) > 0 ? miss : largest))
+  const isSmall = compareExact(largestMiss, MAX_SMALL_MISS) <= 0
+  const missPercent = Math.round(Math.min(nearestDouble(largestMiss), 1e6) * 10_000) / 100
+  const code = isSmall ? 'quantity/printed-figures-miss' : 'quantity/printed-figures-differ'
+  return {
+    verdict: isSmall ? 'small miss' : 'differ',
+    reasons: [{ code, params: { ...values, missPercent } }],
+  }
 }
 
 type Part = keyof BandSpans
 type SpanPair = readonly [FigureSpan, FigureSpan, Part]
 
-/** The parts that both values print; undefined where they share none, or one limit meets two. */
+/** The parts that both values print; undefined if they share none, or one has a limit that the other does not have. */
 function pairsOf(first: BandSpans, second: BandSpans): SpanPair[] | undefined {
   const pairs: SpanPair[] = []
   for (const part of ['nominal', 'min', 'max'] as const) {
@@ -87,31 +90,37 @@ function spansIn(spans: BandSpans, from: Unit, to: Unit): BandSpans {
   const { ratio, offset } = unitPair(from, to)
   const moved = (span: FigureSpan): FigureSpan => ({
     ...scaledSpan(span, ratio),
-    at: plus(times(span.at, ratio), offset),
+    center: plus(times(span.center, ratio), offset),
   })
   return Object.fromEntries(Object.entries(spans).map(([part, span]) => [part, moved(span)]))
 }
 
 function scaledSpan(span: FigureSpan, by: Exact): FigureSpan {
-  return { at: times(span.at, by), half: times(span.half, by), lastPlaceUnit: times(span.lastPlaceUnit, by) }
+  return {
+    center: times(span.center, by),
+    halfWidth: times(span.halfWidth, by),
+    lastPlaceUnit: times(span.lastPlaceUnit, by),
+  }
 }
 
 function meet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
-  const gap = minus(second.at, first.at)
+  const gap = minus(second.center, first.center)
   const size = absolute(gap)
-  if (compareExact(size, plus(first.half, second.half)) <= 0) return true
+  if (compareExact(size, plus(first.halfWidth, second.halfWidth)) <= 0) return true
   if (part === 'nominal') return false
   // the one that lies further inside is the converted one; it may have been rounded inward by less than a digit
   const secondInside = part === 'min' ? gap.n > 0n : gap.n < 0n
-  const room = secondInside ? plus(first.half, second.lastPlaceUnit) : plus(second.half, first.lastPlaceUnit)
-  return compareExact(size, room) < 0
+  const allowed = secondInside
+    ? plus(first.halfWidth, second.lastPlaceUnit)
+    : plus(second.halfWidth, first.lastPlaceUnit)
+  return compareExact(size, allowed) < 0
 }
 
-/** How far apart the intervals are, as a share of the first value; 0 where they meet. */
+/** The gap between the ranges as a share of the first value; 0 if they meet. */
 function relativeDifference(first: FigureSpan, second: FigureSpan): Exact {
-  const miss = minus(absolute(minus(second.at, first.at)), plus(first.half, second.half))
+  const miss = minus(absolute(minus(second.center, first.center)), plus(first.halfWidth, second.halfWidth))
   if (miss.n <= 0n) return { n: 0n, d: 1n }
-  return first.at.n === 0n ? { n: 10n ** 6n, d: 1n } : over(miss, absolute(first.at))
+  return first.center.n === 0n ? { n: 10n ** 6n, d: 1n } : over(miss, absolute(first.center))
 }
 
 function absolute(value: Exact): Exact {

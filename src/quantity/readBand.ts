@@ -6,9 +6,9 @@ import type { Unit } from './unit.js'
 import { exactlyIn } from './unitPair.js'
 
 /**
- * What a printed value allows and what it aims at, exact in one unit. `basis` says what the ends come from: two printed
- * limits (the aim is their middle), one limit (the other end is open), a printed tolerance, the caller's tolerance, or
- * the nominal alone, which has no ends.
+ * The exact band of a printed value in one unit, and its aim. `basis` is the source of the ends: two printed limits (the aim
+ * is their middle), one limit (the other end is open), a printed tolerance, the caller's tolerance, or the nominal alone,
+ * which has no ends.
  */
 export type Band =
   | ClosedBand
@@ -16,7 +16,7 @@ export type Band =
   | {
       readonly basis: 'nominal'
       readonly aim: Exact
-      /** Half of the last printed digit: within it a value is the printed one. */
+      /** Half a unit of the last printed digit: a value this near equals the printed one. */
       readonly rounding: Exact
       readonly low?: undefined
       readonly high?: undefined
@@ -33,11 +33,11 @@ interface ClosedBand {
 const TWO: Exact = { n: 2n, d: 1n }
 
 /**
- * Reads a printed value as a band in `unit`; every room takes it from here. Only the first printed figures count, not
- * those in other units next to them. A caller's tolerance counts for a bare nominal alone.
+ * Reads a printed value as a band in `unit`. Only the first printed figures count, not those in other units next to them.
+ * A caller's tolerance counts only for a nominal without a printed one.
  */
 export function readBand(value: PrintedBand, unit: Unit, tolerancePercent?: number): Band {
-  const band = readOwnBand(value, tolerancePercent)
+  const band = readBandAsPrinted(value, tolerancePercent)
   const { low, aim, high } = band
   const exact = (end: Exact) => exactlyIn(end, value.unit, unit)
   return {
@@ -51,8 +51,8 @@ export function readBand(value: PrintedBand, unit: Unit, tolerancePercent?: numb
   } as Band
 }
 
-/** The band of {@link readBand} in the value's own unit. */
-export function readOwnBand(value: PrintedBand, tolerancePercent?: number): Band {
+/** The band of {@link readBand} in the unit of the value. */
+export function readBandAsPrinted(value: PrintedBand, tolerancePercent?: number): Band {
   if (value.kind === 'limits') {
     const { min, max } = value
     if (min === undefined && max === undefined)
@@ -77,7 +77,7 @@ export function readOwnBand(value: PrintedBand, tolerancePercent?: number): Band
   return { basis: 'nominal', aim, rounding: over(powerOfTen(-decimalsOf(value.value)), TWO) }
 }
 
-/** Whether an exact value is below (−1), in (0) or above (1) a band; its ends belong to it. */
+/** Whether an exact value is below (−1), inside (0) or above (1) a band; the ends are inside. */
 export function sideOfBand(
   value: Exact,
   { low, high }: { readonly low?: Exact | undefined; readonly high?: Exact | undefined },
@@ -87,8 +87,8 @@ export function sideOfBand(
 }
 
 /**
- * The lowest and the highest amount that a printed value names: its limits, else the nominal. A tolerance says how far
- * the work may stray, and names no amount.
+ * The lowest and the highest amount that a printed value states: its limits, otherwise the nominal. A tolerance is for the
+ * work and states no amount.
  */
 export function statedEnds(band: Band): { readonly low: Exact; readonly high: Exact } {
   if (band.basis === 'limits') return { low: band.low, high: band.high }
@@ -96,7 +96,7 @@ export function statedEnds(band: Band): { readonly low: Exact; readonly high: Ex
   return { low: only, high: only }
 }
 
-/** The one figure to compare a printed value by: its aim, or the only limit that it states. */
+/** The figure to compare a printed value by: its aim, or the only limit that it states. */
 export function singleFigure({ aim, low, high }: Band): Exact {
   return (aim ?? low ?? high) as Exact
 }

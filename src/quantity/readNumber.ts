@@ -1,4 +1,4 @@
-/** A text that is being read, and how far. */
+/** A text being read, and the current place in it. */
 export interface Reading {
   readonly text: string
   at: number
@@ -6,14 +6,14 @@ export interface Reading {
   mark: '.' | ',' | undefined
 }
 
-/** A number found in a text. `value` is a figure without its sign; `trouble` says why there is none. */
+/** A number found in a text. `value` is a figure without its sign; `problem` says why it has no figure. */
 export interface NumberFound {
   readonly negative: boolean
   readonly value: string
   /** The fraction as written, in the plain form `7 1/2`. */
   readonly fraction?: string
-  readonly trouble?: 'no-figure' | 'unclear' | 'does-not-end'
-  /** Both readings where the mark is unclear. */
+  readonly problem?: 'no-figure' | 'unclear' | 'does-not-end'
+  /** Both readings if the mark is unclear. */
   readonly readings?: readonly [withPoint: string, withComma: string]
 }
 
@@ -24,7 +24,7 @@ const APOSTROPHE = 39
 const HYPHEN = 45
 const SLASH = 47
 
-/** Reads a number at the place of the reading; undefined where none begins, and then nothing is consumed. */
+/** Reads a number at the current place; undefined, without moving on, if none begins there. */
 export function readNumber(reading: Reading): NumberFound | undefined {
   const { text } = reading
   let at = reading.at
@@ -41,7 +41,7 @@ export function readNumber(reading: Reading): NumberFound | undefined {
     if (mark !== POINT && mark !== COMMA && mark !== SPACE && mark !== APOSTROPHE) break
     const next = digitsEnd(text, at + 1)
     if (next === at + 1 || (at === start && mark > COMMA + 2)) break
-    // spaces and apostrophes part groups of three, and nothing else
+    // spaces and apostrophes only separate groups of three
     if (
       (mark === SPACE || mark === APOSTROPHE) &&
       (next !== at + 4 || at === start || isFractionBar(text, next))
@@ -76,15 +76,15 @@ function markedNumber(negative: boolean, written: string, reading: Reading): Num
   const withComma = reading.mark === '.' ? undefined : readWith(written, ',')
   if (withPoint !== undefined && withComma !== undefined) {
     if (withPoint === withComma) return plainFigure(negative, withPoint)
-    return { negative, value: '0', trouble: 'unclear', readings: [withPoint, withComma] }
+    return { negative, value: '0', problem: 'unclear', readings: [withPoint, withComma] }
   }
   const value = withPoint ?? withComma
-  if (value === undefined) return { negative, value: '0', trouble: 'no-figure' }
+  if (value === undefined) return { negative, value: '0', problem: 'no-figure' }
   if (value.includes('.')) reading.mark = withPoint === undefined ? ',' : '.'
   return plainFigure(negative, value)
 }
 
-/** The digits with a point, if that decimal mark makes sense of the text; groups must be of three and of one mark. */
+/** The digits with a point, if the text is a number with that decimal mark; groups have three digits and one kind of mark. */
 function readWith(written: string, decimal: '.' | ','): string | undefined {
   const cut = written.indexOf(decimal)
   const whole = cut < 0 ? written : written.slice(0, cut)
@@ -108,7 +108,7 @@ function plainFigure(negative: boolean, value: string): NumberFound {
   const whole = point < 0 ? value.length : point
   const tooLong = whole > 9 || value.length - whole > 7
   if (tooLong || (whole > 1 && value.charCodeAt(0) === 48))
-    return { negative, value: '0', trouble: 'no-figure' }
+    return { negative, value: '0', problem: 'no-figure' }
   return { negative, value }
 }
 
@@ -117,7 +117,7 @@ interface Fraction {
   readonly found: Omit<NumberFound, 'negative'>
 }
 
-/** `1/2`, `7 1/2`, `7-1/2`: a proper fraction of halves to sixty-fourths, thirds among them. */
+/** Reads a proper fraction of halves to sixty-fourths, or of thirds: `1/2`, `7 1/2`, `7-1/2`. */
 function readFraction(text: string, start: number, wholeEnd: number): Fraction | undefined {
   let topStart = start
   let topEnd = wholeEnd
@@ -136,15 +136,15 @@ function readFraction(text: string, start: number, wholeEnd: number): Fraction |
   const bottom = Number(text.slice(topEnd + 1, end))
   const usual = [2, 3, 4, 8, 16, 32, 64].includes(bottom) && top > 0 && top < bottom
   if (!usual || whole.length > 9 || (whole.length > 1 && whole.startsWith('0')))
-    return { end, found: { value: '0', trouble: 'no-figure' } }
+    return { end, found: { value: '0', problem: 'no-figure' } }
   const fraction = whole === '' || whole === '0' ? written : `${whole} ${written}`
   // 64ths end within six decimals, thirds never do
   const decimals = String(Math.round((top * 1e6) / bottom)).padStart(6, '0')
   const value = `${whole || '0'}.${bottom === 3 ? decimals : decimals.replace(/0+$/, '')}`
-  return { end, found: { value, fraction, ...(bottom === 3 && { trouble: 'does-not-end' as const }) } }
+  return { end, found: { value, fraction, ...(bottom === 3 && { problem: 'does-not-end' as const }) } }
 }
 
-/** Whether the digits before are the upper half of a fraction. */
+/** Whether the digits before are a numerator. */
 function isFractionBar(text: string, at: number): boolean {
   return text.charCodeAt(at) === SLASH && digitsEnd(text, at + 1) > at + 1
 }

@@ -1,7 +1,7 @@
 import { type NumberFound, type Reading, readNumber } from './readNumber.js'
 import { readUnitName } from './readUnit.js'
 
-/** What a text is made of, in whatever order it was written. */
+/** The parts of a text, whatever their order. */
 export interface Parts {
   readonly kind: 'nominal' | 'range' | 'tolerance' | 'plus and minus' | 'min' | 'max'
   readonly numbers: readonly NumberFound[]
@@ -18,7 +18,7 @@ const PLUS = / *(?=\+ *[0-9.,])/y
 const MINUS = / *\/? *(?=- *[0-9.,])/y
 const PERCENT = / *%/y
 
-/** A word or sign for a single limit in front; the reading moves past it. */
+/** Reads a word or sign for a single limit, such as `max` or `≥`. */
 export function readBound(reading: Reading): 'nominal' | 'min' | 'max' {
   const code = reading.text.charCodeAt(0)
   const found = code >= 48 && code <= 57 ? null : BOUND.exec(reading.text)
@@ -27,7 +27,7 @@ export function readBound(reading: Reading): 'nominal' | 'min' | 'max' {
   return found[1] === undefined ? 'max' : 'min'
 }
 
-/** The numbers and the unit in any of the orders: `20 ± 2 N·m`, `20 N·m ± 2 N·m`, `20 N·m ± 10 %`. */
+/** Reads the numbers and the unit in any order: `20 ± 2 N·m`, `20 N·m ± 2 N·m`, `20 N·m ± 10 %`. */
 export function readParts(reading: Reading, first: NumberFound, bound: 'nominal' | 'min' | 'max'): Parts {
   const { text } = reading
   const start = reading.at
@@ -36,7 +36,7 @@ export function readParts(reading: Reading, first: NumberFound, bound: 'nominal'
   if (bound !== 'nominal' || reading.at === text.length)
     return { kind: bound, numbers: [first], percent: false, name, written }
   const numbers = [first]
-  const kind = readRest(reading, numbers)
+  const kind = readOtherNumbers(reading, numbers)
   const percent = kind !== 'nominal' && kind !== 'range' && skipMatch(reading, PERCENT)
   const place = reading.at
   const second = readUnitName(reading)
@@ -49,7 +49,7 @@ export function readParts(reading: Reading, first: NumberFound, bound: 'nominal'
   }
 }
 
-function readRest(reading: Reading, numbers: NumberFound[]): Parts['kind'] {
+function readOtherNumbers(reading: Reading, numbers: NumberFound[]): Parts['kind'] {
   const start = reading.at
   const kind = readKind(reading)
   if (kind === 'nominal') return kind
@@ -58,7 +58,7 @@ function readRest(reading: Reading, numbers: NumberFound[]): Parts['kind'] {
   if (second) numbers.push(second)
   if (third) numbers.push(third)
   if (numbers.length === (kind === 'plus and minus' ? 3 : 2)) return kind
-  // half a tolerance is none: it is left over
+  // an incomplete tolerance is not read
   numbers.length = 1
   reading.at = start
   return 'nominal'

@@ -7,7 +7,7 @@ import { textFinding } from './textFinding.js'
 import type { Measure, Unit } from './unit.js'
 import { unitNamed } from './unitNames.js'
 
-/** The name at the place of the reading, without spaces, dots and hyphens; `''`, and no step, where none does. */
+/** Reads a unit name without spaces, dots and hyphens; `''`, without moving on, if none begins at the current place. */
 export function readUnitName(reading: Reading): string {
   const { text } = reading
   let name = ''
@@ -25,7 +25,7 @@ export function readUnitName(reading: Reading): string {
   return name
 }
 
-/** Whether a sign belongs to the unit's name, is between its parts, or begins what follows the unit. */
+/** Whether a character belongs to the unit's name, is left out of it, or ends it. */
 function unitCharacter(text: string, at: number): 'kept' | 'left out' | 'end' {
   const code = text.charCodeAt(at)
   // letters, and what follows the last of them in ASCII
@@ -56,19 +56,19 @@ function unitCharacter(text: string, at: number): 'kept' | 'left out' | 'end' {
     case 0x2265:
       return 'end'
     default:
-      // only a digit right behind its letter or `^` belongs to the unit
+      // a digit belongs to the unit only directly after a letter or `^`
       return code >= 48 && code <= 57 && !/[a-z^]/i.test(text.charAt(at - 1)) ? 'end' : 'kept'
   }
 }
 
-/** How a name is decided that could mean more than one unit. */
+/** Options that choose between several meanings of a name. */
 export interface NameOptions {
   readonly measure?: Measure
   readonly assume?: readonly Unit[]
 }
 
-/** Whether two units side by side would be read as a third one: `m in` is no minute. */
-function isPair(written: string, [unit = 'N.m']: readonly Unit[]): boolean {
+/** Whether the parts are units of their own, so that they are not read as one: `m in` is not a minute. */
+function isTwoUnits(written: string, [unit = 'N.m']: readonly Unit[]): boolean {
   return (
     ['length', 'distance', 'volume', 'mass', 'duration'].includes(measureOf(unit)) &&
     written.split(/ +/).every((part) => unitNamed(part) !== undefined)
@@ -83,14 +83,14 @@ export function intendedUnit(
   findings: Finding<QuantityCodes>[],
 ): Unit | undefined {
   const meaning = unitNamed(name)
-  if (meaning === undefined || (written.includes(' ') && isPair(written, meaning.units))) {
+  if (meaning === undefined || (written.includes(' ') && isTwoUnits(written, meaning.units))) {
     findings.push(textFinding('quantity/unit-is-unknown', { text: written }))
     return undefined
   }
   const { measure, assume } = options
-  const { units, trouble } = meaning
-  const [only] = units
-  if (only !== undefined && trouble === undefined && measure === undefined) return only
+  const { units, problem } = meaning
+  const [single] = units
+  if (single !== undefined && problem === undefined && measure === undefined) return single
   const differences = measure === 'temperatureDifference'
   const known = differences ? units.map(asDifference) : units
   const fitting = measure === undefined ? known : known.filter((unit) => measureOf(unit) === measure)
@@ -98,26 +98,26 @@ export function intendedUnit(
   if (first === undefined) {
     const unit = known[0] ?? 'N.m'
     findings.push(
-      textFinding('quantity/unit-is-of-another-measure', { unit, measure: measure ?? measureOf(unit) }),
+      textFinding('quantity/unit-of-other-measure', { unit, measure: measure ?? measureOf(unit) }),
     )
     return undefined
   }
-  if (trouble === undefined) return first
-  if (trouble === 'mass-for-force') {
-    findings.push(textFinding('quantity/unit-is-mass-for-force', { text: written, unit: first }, 'warning'))
+  if (problem === undefined) return first
+  if (problem === 'mass-for-force') {
+    findings.push(textFinding('quantity/mass-unit-for-force', { text: written, unit: first }, 'warning'))
     return first
   }
-  if (trouble === 'ambiguous') {
+  if (problem === 'ambiguous') {
     const assumed = fitting.find((unit) => assume?.includes(unit))
     if (assumed) return assumed
     if (fitting.length === 1 && measure !== undefined) return first
   }
-  findings.push(textFinding(UNIT_CODES_BY_PROBLEM[trouble], { text: written, candidates: fitting }))
+  findings.push(textFinding(UNIT_CODES_BY_PROBLEM[problem], { text: written, candidates: fitting }))
   return undefined
 }
 
 const UNIT_CODES_BY_PROBLEM = {
   ambiguous: 'quantity/unit-is-ambiguous',
-  'a-ratio': 'quantity/unit-is-a-ratio',
-  'another-case': 'quantity/unit-is-another-case',
-} as const satisfies { [trouble: string]: keyof QuantityCodes }
+  'a-ratio': 'quantity/ratio-of-units',
+  'another-case': 'quantity/unit-in-wrong-case',
+} as const satisfies { [problem: string]: keyof QuantityCodes }

@@ -10,8 +10,8 @@ const FIGURES = {
 } as const
 
 /**
- * Throws TypeError where a programmer passes something that is not a printed value. Where a measure is given, its unit
- * must be of it, and no figure may be below zero.
+ * Throws TypeError if the argument is not a printed value. If a measure is given, the unit must belong to it, and no figure
+ * may be below zero.
  */
 export function requireBand(
   name: string,

@@ -3,10 +3,10 @@ import { isFigure } from './isFigure.js'
 import type { Measure } from './unit.js'
 import { FACTORS } from './unitFactors.js'
 
-/** A measure by name, with its units: what a room passes that loads no other measure. */
+/** A measure with its units, for callers that do not load all measures. */
 export type MeasureUnits = { readonly [M in Measure]?: { readonly [unit: string]: string } }
 
-/** Throws for a unit that is none of the measure. */
+/** Throws TypeError if the unit is not one of the measure. */
 export function requireUnitOf(measure: MeasureUnits, name: string, unit: unknown): void {
   if (typeof unit !== 'string' || !Object.values(measure).some((units) => Object.hasOwn(units, unit)))
     throw new TypeError(`${name} must be a unit of ${Object.keys(measure)}, got ${quoteValue(unit)}`)
@@ -14,7 +14,7 @@ export function requireUnitOf(measure: MeasureUnits, name: string, unit: unknown
 
 type QuantityRange = NumberRange & { readonly figure?: true }
 
-/** Throws for anything that is not a quantity of the measure, or outside the range. A printed figure counts where `figure` says so. */
+/** Throws if the argument is not a quantity of the measure or is outside the range. `figure`: a printed figure counts too. */
 export function requireQuantityOf(
   measure: MeasureUnits,
   name: string,
@@ -30,7 +30,7 @@ export function requireQuantityOf(
   else throw new TypeError(`${place} must be a number or a printed figure, got ${quoteValue(value)}`)
 }
 
-/** {@link requireQuantityOf} for a measure of the whole table; any finite number where no range is given. */
+/** {@link requireQuantityOf} for any measure; without a range, any finite number. */
 export function requireQuantity(
   name: string,
   quantity: unknown,

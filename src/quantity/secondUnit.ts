@@ -9,21 +9,20 @@ import { type UnitPair, unitPair } from './unitPair.js'
 const MAX_DECIMALS = 6
 
 /**
- * The figure to print in a second unit next to a manual's own, for cards and lists. For a number
- * to calculate with use {@link convert}.
+ * The figure to print in a second unit next to a manual's figure, for cards and lists. To calculate use {@link convert}.
  *
  * Last place 10^−k nearest in ratio to the converted last place of the manual's figure, k from 0 to 6, at least two
  * significant digits; a nominal to the nearest (even on a tie), **limits inward**, with digits added until the band is
- * not empty. The converted band never leaves the manual's.
+ * not empty. The converted band is always inside the manual's.
  *
  * @param value - the printed nominal, nominal with tolerance, or limits
  * @param unit - a unit of the same measure
- * @returns figures of the same kind (limits, where no nominal keeps a one-sided tolerance inside), or `null` where no
+ * @returns figures of the same kind (limits, if no nominal keeps a one-sided tolerance inside), or `null` if no
  *   figure of at most 9 whole digits and 6 decimals lies inside the band
  * @throws TypeError for a value that is not a printed band, an unknown unit or another measure
  *
- * Source: NIST SP 811 (2008), appendix B.7.2, whose examples this reading of “consistent” meets; ties by ASTM E29; limits inward by ASME A112.18.1, annex A.2 e). House
- * rule: at least two digits, and whole numbers keep their zeros, since a printed `3800` does not say which count.
+ * Source: NIST SP 811 (2008), appendix B.7.2, whose examples this rule reproduces; ties by ASTM E29; limits inward by ASME
+ * A112.18.1, annex A.2 e). House rule: at least two digits, and whole numbers keep their zeros, since a printed `3800` does not say which count.
  *
  * @example
  * ```ts
@@ -42,7 +41,7 @@ export function secondUnit<U extends Unit>(value: PrintedBand, unit: U): Printed
 }
 
 function secondNominal<U extends Unit>(figure: Figure, pair: UnitPair, unit: U): PrintedBand<U> | null {
-  const exact = converted(figureOf(figure, 'value.value'), pair)
+  const exact = convertExact(figureOf(figure, 'value.value'), pair)
   const text = exactText(exact, enoughDecimals([figure], pair))
   return isFigure(text, { minus: true }) ? { kind: 'nominal', value: text, unit } : null
 }
@@ -53,8 +52,8 @@ function secondLimits<U extends Unit>(
   pair: UnitPair,
   unit: U,
 ): PrintedBand<U> | null {
-  const low = min === undefined ? undefined : converted(figureOf(min, 'value.min'), pair)
-  const high = max === undefined ? undefined : converted(figureOf(max, 'value.max'), pair)
+  const low = min === undefined ? undefined : convertExact(figureOf(min, 'value.min'), pair)
+  const high = max === undefined ? undefined : convertExact(figureOf(max, 'value.max'), pair)
   const printed = [min, max].filter((figure) => figure !== undefined)
   return roundLimitsInward(low, high, enoughDecimals(printed, pair), unit)
 }
@@ -62,15 +61,16 @@ function secondLimits<U extends Unit>(
 function roundLimitsInward<U extends Unit>(
   low: Exact | undefined,
   high: Exact | undefined,
-  fewest: number,
+  minDecimals: number,
   unit: U,
 ): PrintedBand<U> | null {
-  for (let decimals = fewest; decimals <= MAX_DECIMALS; decimals++) {
-    const lowest = low && exactText(low, decimals, 'up')
-    const highest = high && exactText(high, decimals, 'down')
-    if (lowest && highest && compareExact(exactOf(lowest), exactOf(highest)) > 0) continue
-    if (![lowest, highest].every((text) => text === undefined || isFigure(text, { minus: true }))) return null
-    return { kind: 'limits', ...(lowest && { min: lowest }), ...(highest && { max: highest }), unit }
+  for (let decimals = minDecimals; decimals <= MAX_DECIMALS; decimals++) {
+    const minText = low && exactText(low, decimals, 'up')
+    const maxText = high && exactText(high, decimals, 'down')
+    if (minText && maxText && compareExact(exactOf(minText), exactOf(maxText)) > 0) continue
+    if (![minText, maxText].every((text) => text === undefined || isFigure(text, { minus: true })))
+      return null
+    return { kind: 'limits', ...(minText && { min: minText }), ...(maxText && { max: maxText }), unit }
   }
   return null
 }
@@ -83,47 +83,50 @@ function secondTolerance<U extends Unit>(
   const nominal = figureOf(value.value, 'value.value')
   const below = figureOf(value.minus, 'value.minus')
   const above = figureOf(value.plus, 'value.plus')
-  const low = converted(minus(nominal, below), pair)
-  const high = converted(plus(nominal, above), pair)
+  const low = convertExact(minus(nominal, below), pair)
+  const high = convertExact(plus(nominal, above), pair)
   const steps = { ratio: pair.ratio, offset: { n: 0n, d: 1n } }
-  const fewest = Math.max(
+  const minDecimals = Math.max(
     enoughDecimals([value.value, value.minus, value.plus], pair, 1),
     enoughDecimals([value.minus, value.plus], steps),
   )
-  for (let decimals = fewest; decimals <= MAX_DECIMALS; decimals++) {
-    const middle = exactText(converted(nominal, pair), decimals)
+  for (let decimals = minDecimals; decimals <= MAX_DECIMALS; decimals++) {
+    const middle = exactText(convertExact(nominal, pair), decimals)
     if (!isFigure(middle, { minus: true })) return null
     const down = exactText(minus(exactOf(middle), low), decimals, 'down')
     const up = exactText(minus(high, exactOf(middle)), decimals, 'down')
     if (isFigure(down) && isFigure(up))
       return { kind: 'nominal with tolerance', value: middle, minus: down, plus: up, unit }
   }
-  return roundLimitsInward(low, high, fewest, unit)
+  return roundLimitsInward(low, high, minDecimals, unit)
 }
 
 /** Decimals by the rule above for figures of one value; `counted` says how many of them need two digits. */
 function enoughDecimals(figures: readonly Figure[], pair: UnitPair, counted = figures.length): number {
   const printed = Math.max(...figures.map(decimalsOf))
   const last = times(pair.ratio, powerOfTen(-printed))
-  let rule = 0
+  let decimals = 0
   // 10^−k is nearest in ratio to the converted last place x where x² ≥ 10^(−2k−1)
-  while (rule < MAX_DECIMALS && last.n * last.n * 10n ** BigInt(2 * rule + 1) < last.d * last.d) rule += 1
-  if (pair.offset.n !== 0n) return rule
-  const needed = figures.slice(0, counted).map((figure) => twoDigits(converted(figureOf(figure), pair), rule))
+  while (decimals < MAX_DECIMALS && last.n * last.n * 10n ** BigInt(2 * decimals + 1) < last.d * last.d)
+    decimals += 1
+  if (pair.offset.n !== 0n) return decimals
+  const needed = figures
+    .slice(0, counted)
+    .map((figure) => decimalsForTwoDigits(convertExact(figureOf(figure), pair), decimals))
   return Math.max(...needed)
 }
 
-function twoDigits(value: Exact, fewest: number): number {
+function decimalsForTwoDigits(value: Exact, minDecimals: number): number {
   const size = value.n < 0n ? -value.n : value.n
-  let decimals = fewest
+  let decimals = minDecimals
   while (decimals < MAX_DECIMALS && size * 10n ** BigInt(decimals) < 10n * value.d) {
-    // a value that ends here needs no zeros behind it
+    // an exact value needs no more zeros
     if ((size * 10n ** BigInt(decimals)) % value.d === 0n) break
     decimals += 1
   }
   return decimals
 }
 
-function converted(value: Exact, { ratio, offset }: UnitPair): Exact {
+function convertExact(value: Exact, { ratio, offset }: UnitPair): Exact {
   return plus(times(value, ratio), offset)
 }

@@ -27,15 +27,15 @@ export type DistanceUnit = UnitOf<'distance'>
 export type TemperatureUnit = UnitOf<'temperature'>
 export type MassUnit = UnitOf<'mass'>
 
-/** A computed or measured quantity. Where it is compared or summed, the number means its shortest decimal. */
+/** A computed or measured quantity. In comparisons and sums the number means its shortest decimal. */
 export interface Quantity<U extends Unit = Unit> {
   readonly value: number
   readonly unit: U
 }
 
 /**
- * A figure as a manual prints it: a decimal string with its printed digits, since `10.0` and `10` say different
- * things. Grammar `^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$`, at most 15 significant digits; a temperature may carry a minus.
+ * A figure as a manual prints it: a decimal string with its printed digits, since `10.0` and `10` differ in precision.
+ * Grammar `^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$`, at most 15 significant digits; a temperature may carry a minus.
  */
 export type Figure = string
 

@@ -1,7 +1,7 @@
 /**
- * Exact factors from the statutory definitions, by measure: anchor = (value + shift) × factor. Each is a decimal string,
- * or two with a stroke between them where no decimal ends; `UNIT_CODES` says where each was read.
- * Three measures stand alone for the torque room, which loads no other.
+ * Exact factors from the statutory definitions, by measure: anchor = (value + shift) × factor. Each is a decimal string, or
+ * a fraction of two if the decimals never end; `UNIT_CODES` gives the source of each.
+ * Three measures are separate for the torque functions, which load no others.
  */
 export const TORQUE = {
   torque: {
@@ -53,5 +53,5 @@ function joinMeasures() {
   } as const
 }
 
-/** The zero of a temperature scale above absolute zero, in its own degrees. */
+/** The zero of a temperature scale above absolute zero, in degrees of that scale. */
 export const SHIFTS: { readonly [unit: string]: string } = { degC: '273.15', degF: '459.67' }

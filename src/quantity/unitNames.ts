@@ -1,14 +1,14 @@
 import type { Unit } from './unit.js'
 
-/** What a written name may mean, and why it is not simply taken. */
+/** The units that a written name may mean, and why it is not clear. */
 export interface UnitName {
   readonly units: readonly Unit[]
-  readonly trouble?: 'ambiguous' | 'a-ratio' | 'another-case' | 'mass-for-force'
+  readonly problem?: 'ambiguous' | 'a-ratio' | 'another-case' | 'mass-for-force'
 }
 
 /**
- * Names as people write them, without spaces, dots, hyphens and `lbs`' s. Capitals are kept where they distinguish units;
- * a name in small letters is met by any case. Plurals in s are added, but not to symbols whose s would be a second.
+ * Unit names as people write them, without spaces, dots and hyphens. A name with capitals is read only as it is, a name in
+ * small letters in any case. `lbs` for `lb` and plurals in s are added, except for symbols in which s would be a second.
  */
 const NAMES: { readonly [U in Unit]?: string } = {
   'N.m': 'Nm newtonmetre newtonmeter',
@@ -53,7 +53,7 @@ const NAMES: { readonly [U in Unit]?: string } = {
   'kg/m3': 'kg/m3',
 }
 
-/** Measures of liquid that two countries have: a bare name could be either. */
+/** Liquid measures with a US and an imperial size: the bare name is ambiguous. */
 const LIQUID: { readonly [name: string]: string } = {
   fl_oz: 'floz fluidoz fluidounce',
   pt: 'pt pint',
@@ -61,7 +61,7 @@ const LIQUID: { readonly [name: string]: string } = {
   gal: 'gal gallon',
 }
 
-const UNCLEAR_NAMES: readonly (readonly [string, NonNullable<UnitName['trouble']>, readonly Unit[]])[] = [
+const UNCLEAR_NAMES: readonly (readonly [string, NonNullable<UnitName['problem']>, readonly Unit[]])[] = [
   ['oz ounce', 'ambiguous', ['oz', 'fl_oz_us', 'fl_oz_imp']],
   ['lb pound #', 'ambiguous', ['lb', 'lbf']],
   ['° deg degree', 'ambiguous', ['deg', 'degC', 'degF']],
@@ -91,7 +91,7 @@ const AMBIGUOUS_PLURAL = /^([a-z]|[cdk]?nm?|[km]pa)$/i
 
 let names: Map<string, UnitName> | undefined
 
-/** What a name without spaces, dots and hyphens means; undefined where no unit is called so. */
+/** The meaning of a name without spaces, dots and hyphens; undefined if no unit has it. */
 export function unitNamed(name: string): UnitName | undefined {
   names ??= allNames()
   return names.get(name) ?? names.get(name.toLowerCase())
@@ -99,7 +99,7 @@ export function unitNamed(name: string): UnitName | undefined {
 
 function allNames(): Map<string, UnitName> {
   const all = new Map<string, UnitName>()
-  const put = (written: string, name: UnitName): void => {
+  const addName = (written: string, name: UnitName): void => {
     for (const one of written.split(' ')) {
       const plural = AMBIGUOUS_PLURAL.test(one) ? one : `${one}s`
       for (const spelled of [one, plural, one.replace('lb', 'lbs')]) {
@@ -107,16 +107,16 @@ function allNames(): Map<string, UnitName> {
       }
     }
   }
-  for (const [unit, written = ''] of Object.entries(NAMES)) put(written, { units: [unit as Unit] })
-  for (const [written, trouble, units] of UNCLEAR_NAMES) put(written, { units, trouble })
+  for (const [unit, written = ''] of Object.entries(NAMES)) addName(written, { units: [unit as Unit] })
+  for (const [written, problem, units] of UNCLEAR_NAMES) addName(written, { units, problem })
   for (const [unit, written] of Object.entries(LIQUID)) {
     const us: UnitName = { units: [`${unit}_us` as Unit] }
     const imperial: UnitName = { units: [`${unit}_imp` as Unit] }
-    put(written, { units: [...us.units, ...imperial.units], trouble: 'ambiguous' })
+    addName(written, { units: [...us.units, ...imperial.units], problem: 'ambiguous' })
     for (const one of written.split(' ')) {
       for (const base of [one, `${one}s`]) {
-        put(`us${base} ${base}us usliq${base} usliquid${base}`, us)
-        put(`imp${base} ${base}imp uk${base} ${base}uk imperial${base} ${base}imperial`, imperial)
+        addName(`us${base} ${base}us usliq${base} usliquid${base}`, us)
+        addName(`imp${base} ${base}imp uk${base} ${base}uk imperial${base} ${base}imperial`, imperial)
       }
     }
   }

@@ -11,13 +11,13 @@ export interface UnitPair {
   readonly offset: Exact
 }
 
-/** The exact step from one unit to another of its measure; throws TypeError for anything else. */
+/** The exact conversion between two units of one measure; throws TypeError for other units. */
 export function unitPair(from: Unit, to: Unit): UnitPair {
   if (!isUnit(from)) throw new TypeError(`unit must be a unit id such as 'N.m', got ${quoteValue(from)}`)
   if (!isUnit(to)) throw new TypeError(`to must be a unit id such as 'N.m', got ${quoteValue(to)}`)
   if (measureOf(from) !== measureOf(to)) {
     throw new TypeError(
-      `to must be a unit of ${measureOf(from)}, as '${from}' is; got '${to}', which is of ${measureOf(to)}`,
+      `to must be a unit of ${measureOf(from)}, as '${from}' is; got '${to}', a unit of ${measureOf(to)}`,
     )
   }
   const ratio = over(exactOf(UNIT_FACTORS[from]), exactOf(UNIT_FACTORS[to]))
@@ -25,7 +25,7 @@ export function unitPair(from: Unit, to: Unit): UnitPair {
   return { ratio, offset: minus(times(shift(from), ratio), shift(to)) }
 }
 
-/** A value taken exactly from one unit to another. */
+/** Converts a value exactly. */
 export function exactlyIn(value: Exact, from: Unit, to: Unit): Exact {
   if (from === to && isUnit(from)) return value
   const { ratio, offset } = unitPair(from, to)

@@ -78,7 +78,7 @@ export function checkWasherFit(
 ): WasherFit {
   const read = typeof thread === 'string' ? readThread(thread) : thread
   if (read === undefined)
-    return cannotTell(sealReason('seal/thread-not-read', { thread: String(thread).slice(0, 40) }))
+    return cannotTell(sealReason('seal/thread-unreadable', { thread: String(thread).slice(0, 40) }))
   requireObject('thread', read)
   if (read.kind !== 'pipe') requireObject('thread.majorDiameter', read.majorDiameter)
   const name = read.designation

@@ -19,7 +19,7 @@ export interface SealCodes {
   'seal/look-for-swelling': Nothing
   'seal/look-at-faces': Nothing
   'seal/look-at-bonded-lip': Nothing
-  'seal/thread-not-read': { thread: string }
+  'seal/thread-unreadable': { thread: string }
   'seal/size-not-stated': Nothing
   'seal/taper-thread-takes-no-washer': { thread: string }
   'seal/pipe-size-not-known': { thread: string }
@@ -51,7 +51,7 @@ export interface SealCodes {
   'seal/temperature-outside-material': { material: string; temperature: Amount; min: Amount; max: Amount }
   'seal/in-stock': { name: string; count: number }
   'seal/buy': { count: number }
-  'seal/have-ready': { count: number }
+  'seal/keep-spare': { count: number }
   'seal/stock-may-match': { name: string }
 }
 

@@ -88,7 +88,7 @@ function takeSealsFor(
     reasons: [
       ...take.map(({ id, count }) => sealReason('seal/in-stock', { name: nameOf(id), count })),
       ...(missing > 0 ? [sealReason('seal/buy', { count: missing })] : []),
-      ...(toInspect > spare ? [sealReason('seal/have-ready', { count: toInspect - spare })] : []),
+      ...(toInspect > spare ? [sealReason('seal/keep-spare', { count: toInspect - spare })] : []),
       ...(missing > 0 || toInspect > spare
         ? possibleMatches.map((id) => sealReason('seal/stock-may-match', { name: nameOf(id) }))
         : []),

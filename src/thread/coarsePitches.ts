@@ -1,6 +1,6 @@
 /**
  * Coarse pitch in mm by nominal diameter in mm. ISO 261 from memory; M6 to M24 agree with the stress areas of
- * ISO 898-1 that were read (see the tests). Import-free data.
+ * ISO 898-1 (see the tests).
  */
 export const COARSE_PITCHES: Readonly<Record<string, number>> = {
   '3': 0.5,

@@ -3,7 +3,7 @@ import type { Figure, TorqueUnit } from '../quantity/index.js'
 
 type Torque = { value: number | Figure; unit: TorqueUnit }
 
-/** Every code that the thread room emits, with its params. */
+/** Codes of the thread functions with their params. */
 export interface ThreadCodes {
   'thread/not-a-thread': { text: string }
   'thread/parallel-or-taper': { text: string; candidates: readonly string[] }

@@ -1,6 +1,6 @@
 /**
- * Threads per inch of the pipe sizes; ISO 7-1 and ISO 228-1 share the left column. From memory; the sizes without `npt`
- * are of ISO 228-1 alone. Import-free data.
+ * Threads per inch of the pipe sizes; ISO 7-1 and ISO 228-1 share the left column. From memory. Sizes without `npt`
+ * exist only in ISO 228-1.
  */
 export const PIPE_THREADS_PER_INCH: Readonly<
   Record<string, { readonly iso: number; readonly npt?: number }>
@@ -23,7 +23,7 @@ export const PIPE_THREADS_PER_INCH: Readonly<
 
 /**
  * Unified sizes, inches or `#` and a number, with the threads per inch of the series that have them; ASME B1.1 from
- * memory. Import-free data.
+ * memory.
  */
 export const UNIFIED_THREADS_PER_INCH: Readonly<
   Record<string, { readonly UNC?: number; readonly UNF?: number; readonly UNEF?: number }>
@@ -64,8 +64,8 @@ export const UNIFIED_THREADS_PER_INCH: Readonly<
 export const CONSTANT_THREADS_PER_INCH: readonly number[] = [4, 6, 8, 12, 16, 20, 28, 32]
 
 /**
- * What the letters of pipe threads mean: ISO 228-1, ISO 7-1, JIS B 0202 (PF) and B 0203 (PT, PS), from memory. `BSP`
- * alone is either form. Import-free data.
+ * The meaning of the letters of pipe threads: ISO 228-1, ISO 7-1, JIS B 0202 (PF) and B 0203 (PT, PS), from memory. `BSP`
+ * alone may be either form.
  */
 export const PIPE_LETTERS: Readonly<Record<string, 'G' | 'R' | 'Rc' | 'Rp' | 'NPT' | 'NPTF'>> = {
   G: 'G',

@@ -11,7 +11,7 @@ import {
 import type { Thread, UnifiedThread } from './thread.js'
 import { THREAD_PATTERNS } from './threadPatterns.js'
 
-const MAX_CHARACTERS = 64
+const MAX_LENGTH = 64
 
 const textFinding = makeFinding as FindingMaker<ThreadCodes>
 const finding = <Code extends keyof ThreadCodes>(code: Code, severity: Severity, params: ThreadCodes[Code]) =>
@@ -20,13 +20,13 @@ const finding = <Code extends keyof ThreadCodes>(code: Code, severity: Severity,
 const refused = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok: false, findings: [one] })
 
 /**
- * The thread of a manual's designation, for everyone who needs its size, its pitch, or whether it is taper or parallel.
+ * Reads the thread designation of a manual: its size, its pitch, and whether it is taper or parallel.
  *
- * Read: `M18x1.5`, `M18×1,5`, `M18 x 1.5`, `M10` (coarse pitch), `M12x1.25-6g`; `G 1/2`, `BSPP 1/2` and `PF 1/2` (one
+ * It reads `M18x1.5`, `M18×1,5`, `M18 x 1.5`, `M10` (coarse pitch), `M12x1.25-6g`; `G 1/2`, `BSPP 1/2` and `PF 1/2` (one
  * thread), `R 1/2`, `1/2 BSPT` and `PT 1/2`, `Rc 3/8`, `Rp 1/2`; `1/2-14 NPT`, `NPT 1/2`; `3/8-16 UNC`, `3/4-16UNF-2A`,
  * `#10-32 UNF`, `1 1/16-12 UN`, `3/4-16` (the series that has these threads per inch). Capitals, inch marks and kinds of
- * dashes do not matter. `BSP` alone may be parallel or taper and is refused with both. `R` is the taper external thread
- * of ISO 7-1; old drawings that mean the parallel one write the same letter.
+ * dashes do not matter. `BSP` alone may be parallel or taper: it is refused, and the finding names both. `R` is the taper
+ * external thread of ISO 7-1; old drawings that mean the parallel one write the same letter.
  *
  * @param text - a designation of at most 64 characters; spaces around it are ignored
  * @returns the thread with one spelling, or findings: `thread/not-a-thread`, `thread/parallel-or-taper`,
@@ -46,8 +46,8 @@ const refused = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok
  */
 export function parseThread(text: string): Result<Thread, ThreadCodes> {
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
-  if (text.length > MAX_CHARACTERS)
-    return refused(finding('thread/too-long', 'error', { length: text.length, max: MAX_CHARACTERS }))
+  if (text.length > MAX_LENGTH)
+    return refused(finding('thread/too-long', 'error', { length: text.length, max: MAX_LENGTH }))
   const plain = writePlain(text)
   const metric = THREAD_PATTERNS.metric.exec(plain)?.groups
   if (metric) return readMetric(text, metric)
@@ -58,7 +58,7 @@ export function parseThread(text: string): Result<Thread, ThreadCodes> {
   return refused(finding('thread/not-a-thread', 'error', { text }))
 }
 
-/** Signs that printers vary: decimal comma, inch mark, dashes, vulgar fractions, spaces. */
+/** Replaces signs that vary in print: decimal comma, inch mark, dashes, vulgar fractions, spaces. */
 function writePlain(text: string): string {
   return text
     .replace(/[¼½¾⅛⅜⅝⅞]/g, (sign) => ` ${sign.normalize('NFKC').replace('⁄', '/')}`)
@@ -76,7 +76,7 @@ function readMetric(text: string, { size = '', pitch, fit }: Groups): Result<Thr
   const coarsePitch = Object.hasOwn(COARSE_PITCHES, diameter) ? COARSE_PITCHES[diameter] : undefined
   const stated = pitch === undefined ? coarsePitch : Number(pitch)
   if (stated === undefined) return refused(finding('thread/pitch-not-known', 'error', { text, diameter }))
-  // a ridge as high as a third of the diameter is not a thread, and a pitch of 0 none either
+  // a pitch of more than a third of the diameter, or of 0, is not a thread
   if (stated <= 0 || stated * 3 > Number(diameter))
     return refused(finding('thread/pitch-too-coarse', 'error', { text, pitch: String(stated), diameter }))
   const coarse = stated === coarsePitch
@@ -103,20 +103,20 @@ function readPipe(text: string, { system = '', size = '', per }: Groups): Result
     const candidates = ['G', 'R'].map((one) => `${one} ${inches}`)
     return refused(finding('thread/parallel-or-taper', 'error', { text, candidates }))
   }
-  const meant = PIPE_LETTERS[letters] ?? 'G'
-  const isNpt = meant === 'NPT' || meant === 'NPTF'
+  const meaning = PIPE_LETTERS[letters] ?? 'G'
+  const isNpt = meaning === 'NPT' || meaning === 'NPTF'
   const row = Object.hasOwn(PIPE_THREADS_PER_INCH, inches) ? PIPE_THREADS_PER_INCH[inches] : undefined
   // only ISO 228-1 has the sizes that American pipes lack
-  const threadsPerInch = meant === 'G' || row?.npt !== undefined ? row?.[isNpt ? 'npt' : 'iso'] : undefined
+  const threadsPerInch = meaning === 'G' || row?.npt !== undefined ? row?.[isNpt ? 'npt' : 'iso'] : undefined
   if (threadsPerInch === undefined)
-    return refused(finding('thread/size-not-known', 'error', { text, size: inches, system: meant }))
+    return refused(finding('thread/size-not-known', 'error', { text, size: inches, system: meaning }))
   if (per !== undefined && Number(per.replace(' 1/2', '.5')) !== threadsPerInch)
     return refused(differ(text, per, threadsPerInch))
-  const form = meant === 'G' || meant === 'Rp' ? 'parallel' : 'taper'
-  const designation = isNpt ? `${inches}-${threadsPerInch} ${meant}` : `${meant} ${inches}`
+  const form = meaning === 'G' || meaning === 'Rp' ? 'parallel' : 'taper'
+  const designation = isNpt ? `${inches}-${threadsPerInch} ${meaning}` : `${meaning} ${inches}`
   return {
     ok: true,
-    value: { kind: 'pipe', designation, form, system: meant, size: inches, threadsPerInch },
+    value: { kind: 'pipe', designation, form, system: meaning, size: inches, threadsPerInch },
     findings: [],
   }
 }

@@ -6,7 +6,7 @@ import type { Thread } from './thread.js'
 
 export type PlugHousing = 'steel' | 'cast iron' | 'aluminium' | 'not stated'
 
-/** Where a plug's torque is expected, or why it is unknown. */
+/** The expected torque of a plug, or why it is unknown. */
 export type PlugTorqueBand =
   | {
       readonly verdict: 'band'
@@ -32,14 +32,14 @@ function publishedTorques(row: PlugTorqueRow, housing: PlugHousing): number[] {
 }
 
 /**
- * The band in which the torque of a plug of this thread is expected, for rules that look for slips of a factor. Never a
- * figure to tighten to: the machine's own manual always decides.
+ * The band in which the torque of a plug of this thread is expected, for rules that find wrong units. Never a
+ * figure to tighten to: the machine's manual always decides.
  *
  * Band = half the lowest to 1.75 × the highest published figure for that housing.
  *
- * Source: an engine maker's works standards MTN 5183-1 and MTN 5183-6, read second hand. The width is a house rule: it
- * holds every published figure with room for other washers and lubricants, and its ends are less than 9.80665 times
- * apart wherever the housing is known, so that a figure inside it that slips by 9.80665 or 12 always lands outside.
+ * Source: an engine maker's works standards MTN 5183-1 and MTN 5183-6, from a secondary source. The width is a house
+ * rule: it holds every published figure, with a margin for other washers and lubricants. If the housing is known, its ends are
+ * less than 9.80665 times apart, so a figure inside it that is multiplied or divided by 9.80665 or 12 is always outside.
  */
 export function plugTorqueBand(thread: Thread, housing: PlugHousing): PlugTorqueBand {
   if (typeof thread !== 'object' || thread === null || typeof thread.designation !== 'string')

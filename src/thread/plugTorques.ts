@@ -9,9 +9,9 @@ export interface PlugTorqueRow {
 }
 
 /**
- * An engine maker's works standards, read second hand: MTN 5183-1 (plugs DIN 908, DIN 910, DIN 7604 with a DIN 7603
+ * An engine maker's works standards, from a secondary source: MTN 5183-1 (plugs DIN 908, DIN 910, DIN 7604 with a DIN 7603
  * copper ring, threads and faces oiled) and MTN 5183-6 (plug screws of another sealing form). `steel` means
- * steel and grey cast iron. Import-free data.
+ * steel and grey cast iron.
  */
 export const PLUG_TORQUES: readonly PlugTorqueRow[] = [
   { thread: 'M10x1', copperRing: { steel: 15, aluminium: 15 }, other: { steel: 20, aluminium: [10, 2] } },

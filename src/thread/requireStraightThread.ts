@@ -1,7 +1,7 @@
 import { quoteValue, refuse } from '../base/index.js'
 import type { MetricThread, UnifiedThread } from './thread.js'
 
-/** Throws TypeError where a programmer passes something that is not a metric or unified thread. */
+/** Throws TypeError if the argument is not a metric or unified thread. */
 export function requireStraightThread<Kind extends 'metric' | 'unified'>(
   thread: unknown,
   ...kinds: readonly Kind[]
@@ -21,6 +21,6 @@ export function requireStraightThread<Kind extends 'metric' | 'unified'>(
 function requireNumber(place: string, value: unknown): void {
   if (typeof value !== 'number')
     throw new TypeError(
-      `thread.${place} must be a number, got ${quoteValue(value)}; parseThread makes a thread of a text`,
+      `thread.${place} must be a number, got ${quoteValue(value)}; parseThread reads a thread from a text`,
     )
 }

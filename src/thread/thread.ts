@@ -2,7 +2,7 @@ import type { Quantity } from '../quantity/index.js'
 
 export interface MetricThread {
   readonly kind: 'metric'
-  /** The one spelling of this thread: `M18x1.5`, `M10` with its coarse pitch left out. */
+  /** The standard spelling: `M18x1.5`, or `M10` without its coarse pitch. */
   readonly designation: string
   readonly form: 'parallel'
   readonly majorDiameter: Quantity<'mm'>

@@ -1,6 +1,13 @@
 import { type Reason, requireObject } from '../base/index.js'
 import type { TorqueUnit } from '../quantity/index.js'
-import { nearestDouble, readOwnBand, requireBand, singleFigure, TORQUE, times } from '../quantity/index.js'
+import {
+  nearestDouble,
+  readBandAsPrinted,
+  requireBand,
+  singleFigure,
+  TORQUE,
+  times,
+} from '../quantity/index.js'
 import type { StatedValue } from '../spec/index.js'
 import type { PlugHousing, PlugTorqueBand } from '../thread/index.js'
 import { torqueReason } from './codes.js'
@@ -66,7 +73,7 @@ function readPlug(name: string, plug: PlugTorque) {
   requireObject(name, plug)
   requireBand(`${name}.torque`, plug.torque, TORQUE)
   const { unit } = plug.torque
-  const figure = singleFigure(readOwnBand(plug.torque))
+  const figure = singleFigure(readBandAsPrinted(plug.torque))
   return {
     ...plugFigures(plug.thread, plug.housing),
     value: nearestDouble(times(figure, torqueRatio(unit, 'N.m'))),

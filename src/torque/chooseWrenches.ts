@@ -1,5 +1,5 @@
 import { type JsonPointer, type Reason, requireKnownKeys, requireObject } from '../base/index.js'
-import { readOwnBand } from '../quantity/index.js'
+import { readBandAsPrinted } from '../quantity/index.js'
 import type { Adaptor, Id, Tightening, TorqueWrench } from '../spec/index.js'
 import { torqueReason } from './codes.js'
 import { judgeWrench } from './judgeWrench.js'
@@ -199,7 +199,7 @@ function uncoveredReason({ on, tightening }: WrenchTask, tools: readonly Judged[
   if (tightening.kind !== 'torque')
     return { on, verdict: 'cannot tell', wrenches: [{ reasons: [noTorqueReason(tightening)] }] }
   for (const torque of [tightening.torque, ...(tightening.stages ?? [])]) {
-    const stated = readOwnBand(torque)
+    const stated = readBandAsPrinted(torque)
     if (stated.basis !== 'one limit') continue
     const reason = oneLimitReason(stated, torque.unit)
     return { on, verdict: 'cannot tell', wrenches: [{ reasons: [reason] }] }

@@ -4,7 +4,7 @@ import {
   compareExact,
   exactOf,
   over,
-  readOwnBand,
+  readBandAsPrinted,
   requireBand,
   singleFigure,
   TORQUE,
@@ -64,7 +64,7 @@ export function findTorqueSlip(
   const { designation, band: expected } = plugFigures(thread, housing)
   if (expected.verdict === 'cannot tell')
     return { verdict: 'cannot tell', unitMistakes: [], reasons: expected.reasons }
-  const figure = singleFigure(readOwnBand(torque))
+  const figure = singleFigure(readBandAsPrinted(torque))
   const min = exactTorque(expected.min, torque.unit)
   const max = exactTorque(expected.max, torque.unit)
   const isInside = (value: Exact) => compareExact(value, min) >= 0 && compareExact(value, max) <= 0

@@ -7,7 +7,7 @@ import {
   nearestDouble,
   over,
   plus,
-  readOwnBand,
+  readBandAsPrinted,
   times,
 } from '../quantity/index.js'
 import type { StatedValue, TorqueWrench } from '../spec/index.js'
@@ -36,7 +36,7 @@ export function judgeTorque(
 ): TorqueFit {
   const { unit } = torque
   const { tolerancePercent } = options
-  const stated = readOwnBand(torque, tolerancePercent)
+  const stated = readBandAsPrinted(torque, tolerancePercent)
   if (stated.basis === 'one limit') return { verdict: 'cannot tell', reasons: [oneLimitReason(stated, unit)] }
   const nominalOnly = stated.basis === 'nominal'
   const { aim: exactAim, low = exactAim, high = exactAim } = stated

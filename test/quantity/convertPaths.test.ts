@@ -141,9 +141,9 @@ describe('exact ties with small numbers', () => {
       ['ft', 'm'],
     ] as const) {
       const step = makeConversionStep(from, to)
-      const most = Math.floor(2 ** 53 / step.over)
+      const most = Math.floor(2 ** 53 / step.denominator)
       for (let q = most - 10_000; q < most; q++) {
-        const value = (q * step.over) / 2 ** 44
+        const value = (q * step.denominator) / 2 ** 44
         const exact = exactResult(exactDouble(value), from, to)
         const result = convert({ value, unit: from }, to).value
         expect(isNearest(result, exact)).toBe(true)

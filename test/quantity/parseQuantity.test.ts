@@ -82,7 +82,7 @@ describe('findings', () => {
     const both = parseQuantity('44–34 gal')
     expect(both.findings.map(({ code }) => code)).toEqual([
       'quantity/unit-is-ambiguous',
-      'quantity/limits-are-reversed',
+      'quantity/limits-reversed',
     ])
   })
 

@@ -38,7 +38,7 @@ describe('English texts of the room', () => {
   })
 
   it.each([
-    ['5 gal', '“gal” is ambiguous: US\u00a0gal and imp\u00a0gal. Write the one you mean.'],
+    ['5 gal', '“gal” is ambiguous: US\u00a0gal and imp\u00a0gal. Write which one you mean.'],
     [
       '8.9 ft/lbs',
       '“ft/lbs” is one unit divided by another; torque is force times length. Did you mean lbf·ft?',

@@ -212,7 +212,7 @@ describe('matchStockSeals', () => {
   it('a seal to be inspected is had ready, and not bought', () => {
     const got = line(need(ring, ring), {})
     expect(got).toMatchObject({ needed: 0, toInspect: 2, buy: 0 })
-    expect(got?.reasons).toEqual([{ code: 'seal/have-ready', params: { count: 2 } }])
+    expect(got?.reasons).toEqual([{ code: 'seal/keep-spare', params: { count: 2 } }])
     expect(line(need(ring, ring), { box: shelf(2, ring) })?.reasons).toEqual([])
     expect(line(need(ring), { box: shelf(1, { ...ring, material: 'not stated' }) })).toMatchObject({
       possibleMatches: ['box'],

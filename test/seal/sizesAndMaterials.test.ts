@@ -69,7 +69,7 @@ describe('checkWasherFit', () => {
     ['3/4-16 UNF', size('19.5', '25'), 'plausible', 'seal/washer-plausible'],
     ['1/2-14 NPT', size('21', '26'), 'does not fit', 'seal/taper-thread-takes-no-washer'],
     ['M18', undefined, 'cannot tell', 'seal/size-not-stated'],
-    ['about 18', size('18', '22'), 'cannot tell', 'seal/thread-not-read'],
+    ['about 18', size('18', '22'), 'cannot tell', 'seal/thread-unreadable'],
   ] as [string, Size | undefined, string, string][])('%s with %j: %s', (thread, washer, answer, code) => {
     const judged = checkWasherFit(thread, washer)
     expect(judged.verdict).toBe(answer)

@@ -67,7 +67,7 @@ describe('stressArea and pitchDiameter', () => {
       "thread.majorDiameter.unit must be mm in a metric thread, got 'in'",
     )
     expect(() => pitchDiameter({ ...m18, pitch: { value: '1.5', unit: 'mm' } } as never)).toThrow(
-      "thread.pitch.value must be a number, got '1.5'; parseThread makes a thread of a text",
+      "thread.pitch.value must be a number, got '1.5'; parseThread reads a thread from a text",
     )
     expect(() => stressArea({ ...m18, majorDiameter: undefined } as never)).toThrow(
       /majorDiameter\.value must be/,

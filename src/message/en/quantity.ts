@@ -10,8 +10,8 @@ export const quantityTexts: Texts<QuantityCodes> = {
   'quantity/text-is-too-long': ({ length, longest }, say) =>
     `The text has ${say.number(length)} characters; the limit is ${say.number(longest)}.`,
   'quantity/number-is-missing': ({ text }) => `Expected a number first, found “${text}”.`,
-  'quantity/number-has-a-raised-digit': ({ text, without }) =>
-    `A raised digit in “${text}” is not part of the number. Write “${without}”, and the footnote apart.`,
+  'quantity/superscript-digit': ({ text, without }) =>
+    `“${text}” has a superscript digit, which is not part of the number. Write “${without}”, and the footnote separately.`,
   'quantity/number-is-unreadable': ({ text }) =>
     `Unreadable number in “${text}”. Write up to nine digits, one decimal mark, up to six decimals, and no leading zero.`,
   'quantity/decimal-mark-is-unclear': ({ text, withPoint, withComma }) =>
@@ -20,23 +20,23 @@ export const quantityTexts: Texts<QuantityCodes> = {
     `The fraction in “${text}” has no exact decimal; ${value} is used.`,
   'quantity/value-is-negative': ({ quantity }, say) =>
     `${say.quantity(quantity)} is negative; only a temperature may be.`,
-  'quantity/limits-are-reversed': ({ min, max }) =>
+  'quantity/limits-reversed': ({ min, max }) =>
     `Minimum ${min} exceeds maximum ${max}. Put the smaller one first.`,
   'quantity/unit-is-missing': ({ text }) => `No unit in “${text}”. Write one, such as 20 N·m.`,
   'quantity/unit-is-unknown': ({ text }) => `Unknown unit “${text}”.`,
   'quantity/unit-is-ambiguous': ({ text, candidates }, say) =>
     candidates.length === 1
       ? `“${text}” alone is not a unit. Did you mean ${say.list(symbols(candidates))}?`
-      : `“${text}” is ambiguous: ${say.list(symbols(candidates))}. Write the one you mean.`,
-  'quantity/unit-is-a-ratio': ({ text, candidates }, say) =>
+      : `“${text}” is ambiguous: ${say.list(symbols(candidates))}. Write which one you mean.`,
+  'quantity/ratio-of-units': ({ text, candidates }, say) =>
     `“${text}” is one unit divided by another; torque is force times length. Did you mean ${say.list(symbols(candidates))}?`,
-  'quantity/unit-is-another-case': ({ text, candidates }, say) =>
+  'quantity/unit-in-wrong-case': ({ text, candidates }, say) =>
     `Upper and lower case change the meaning of “${text}”. Did you mean ${say.list(symbols(candidates))}?`,
-  'quantity/unit-is-mass-for-force': ({ text, unit }) =>
+  'quantity/mass-unit-for-force': ({ text, unit }) =>
     `“${text}” has a unit of mass instead of force; read as ${unitSymbol(unit)}.`,
-  'quantity/unit-is-of-another-measure': ({ unit, measure }) =>
+  'quantity/unit-of-other-measure': ({ unit, measure }) =>
     `${unitSymbol(unit)} is not a unit of ${MEASURE_NAMES[measure]}.`,
-  'quantity/text-is-left-over': ({ text }) =>
+  'quantity/text-after-quantity': ({ text }) =>
     `Unexpected text after the quantity: “${text}”. Write one quantity only.`,
   'quantity/printed-figures-miss': ({ first, second, missPercent }, say) =>
     `${band(first, say)} and ${band(second, say)} differ by ${say.number(missPercent, 2)} %. Check the manual; one of them may be a misprint.`,
@@ -61,7 +61,7 @@ const SLIP_NAMES: { readonly [Slip in QuantityCodes['quantity/printed-figures-sl
 }
 
 const MEASURE_NAMES: {
-  readonly [M in QuantityCodes['quantity/unit-is-of-another-measure']['measure']]: string
+  readonly [M in QuantityCodes['quantity/unit-of-other-measure']['measure']]: string
 } = {
   torque: 'torque',
   volume: 'volume',

@@ -23,7 +23,7 @@ export const sealTexts: Texts<SealCodes> = {
   'seal/look-for-swelling': () => 'Not swollen or soft.',
   'seal/look-at-faces': () => 'No scratch across the face.',
   'seal/look-at-bonded-lip': () => 'The rubber lip is undamaged and sits tight in its ring.',
-  'seal/thread-not-read': ({ thread }) => `Unknown thread “${thread}”.`,
+  'seal/thread-unreadable': ({ thread }) => `Unknown thread “${thread}”.`,
   'seal/size-not-stated': () => 'Washer size not stated.',
   'seal/taper-thread-takes-no-washer': ({ thread }) =>
     `${thread} is a taper thread: it seals in the thread. Do not fit a washer.`,
@@ -67,7 +67,7 @@ export const sealTexts: Texts<SealCodes> = {
     `${say.quantity(temperature)} is outside the range of ${material}, ${say.quantity(min)} to ${say.quantity(max)}.`,
   'seal/in-stock': ({ name, count }, say) => `Take ${say.number(count)} × ${name} from stock.`,
   'seal/buy': ({ count }, say) => `Buy ${say.number(count)}.`,
-  'seal/have-ready': ({ count }, say) =>
+  'seal/keep-spare': ({ count }, say) =>
     `Have ${say.count(count, 'spare', 'spares')} ready in case the old one fails inspection.`,
   'seal/stock-may-match': ({ name }) => `${name} in stock may be the same. Check it.`,
 }

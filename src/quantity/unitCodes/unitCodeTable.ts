@@ -1,6 +1,6 @@
 import type { Unit } from '../unit.js'
 
-/** What other systems call a unit, and where its size comes from. */
+/** The codes of a unit in other systems, and the source of its factor. */
 export interface UnitCodes {
   /** The unit's English name, in the singular. */
   readonly name: string
@@ -12,7 +12,7 @@ export interface UnitCodes {
   readonly rec20?: string
   /** Local name in the QUDT unit vocabulary. */
   readonly qudt?: string
-  /** What a reader of the codes should know. */
+  /** A note on the codes. */
   readonly note?: string
 }
 
@@ -102,8 +102,8 @@ const NOTES: { readonly [U in Unit]?: string } = {
 }
 
 /**
- * The codes of every unit in other systems, for figures sent to stock, telematics or purchasing. Where a system has no
- * code for a unit, the row has none: no near one is put in. Source: UCUM 2.2 (2024); UN/ECE Recommendation 20, revision
+ * The codes of every unit in other systems, for figures sent to stock, telematics or purchasing. If a system has no code for
+ * a unit, the field is absent; a similar code is never used. Source: UCUM 2.2 (2024); UN/ECE Recommendation 20, revision
  * 17 (2021), annex I; QUDT unit vocabulary.
  */
 export const UNIT_CODES = /* @__PURE__ */ readRows()

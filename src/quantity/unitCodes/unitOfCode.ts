@@ -8,12 +8,11 @@ export type CodeSystem = 'UCUM' | 'UN/ECE Rec 20' | 'QUDT'
 const FIELDS = { UCUM: 'ucum', 'UN/ECE Rec 20': 'rec20', QUDT: 'qudt' } as const
 
 /**
- * The unit of another system's code, for figures received from it. What people write is read by
- * `parseQuantity`.
+ * The unit of another system's code, for figures received from it. To read what people write use `parseQuantity`.
  *
- * @param system - whose code it is; a code means nothing without that
+ * @param system - the system of the code
  * @param code - the code, matched exactly and by case
- * @returns the unit, or `null` where none of ours has this code; for a temperature never the difference
+ * @returns the unit, or `null` if no unit has this code; a temperature code never gives the unit of a difference
  * @throws TypeError for an unknown system or a code that is not a string
  *
  * Source: as {@link UNIT_CODES}.

@@ -3,8 +3,8 @@ import type { Unit } from './unit.js'
 
 const steps = /* @__PURE__ */ new Map<string, Map<string, ConversionStep>>()
 
-/** The step between two units, worked out once for each pair that is asked for. */
-export function stepBetween(from: Unit, to: Unit): ConversionStep {
+/** The conversion step between two units, made once for each pair. */
+export function findConversionStep(from: Unit, to: Unit): ConversionStep {
   const known = steps.get(from)?.get(to)
   return known ?? keepStep(from, to)
 }
