@@ -1,5 +1,5 @@
 import type { PlannedOil, PlannedSeal, PlannedTool } from '../service/index.js'
-import { type CardContext, entryAt, partLine, quantityLine, reasonLines } from './cardContext.js'
+import { type CardContext, entryAt, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
 import type { CardList, CardSection, Line } from './cardParts.js'
 import { driveLine, figureLines, sealLine } from './figureLines.js'
 import { capitalised, filled, joined, labelled, listPart, ownWords, quoted, quotedIf } from './spans.js'
@@ -75,7 +75,13 @@ function findToolProblem(
   { verdict, reasons }: Pick<PlannedTool, 'verdict' | 'reasons'>,
   from: string,
 ): { readonly bad: Line; readonly why: readonly Line[] } {
-  if (verdict === 'fits') return { bad: [], why: [] }
+  // Whoever measures must know that one jug is not the whole refill.
+  const pours = reasons.flatMap((reason, place) =>
+    reason.code === 'fill/vessel-in-several-pours'
+      ? [reasonLine(context, reason, `${from}/reasons/${place}`)]
+      : [],
+  )
+  if (verdict === 'fits') return { bad: [], why: pours }
   return {
     bad: quoted(context.words.toolVerdicts[verdict], `${from}/verdict`, 'gap'),
     why: reasonLines(context, reasons, `${from}/reasons`),

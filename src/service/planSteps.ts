@@ -77,7 +77,7 @@ export function planSteps(
       do: action,
       onlyIf,
       part: on === undefined ? undefined : namePart(sheet, on, at),
-      ...readMachinePart(sheet, step),
+      ...readMachinePart(sheet, step, procedure.steps[place + 1]),
       shield: findShield(sheet, step, refitted),
       figures: Object.fromEntries(
         Object.entries(values).flatMap(([name, path]) => {
@@ -110,8 +110,15 @@ function closesWithoutTool(sheet: SpecSheet, { do: action, on = '' }: Step): 'ha
   return kind === 'hand' || kind === 'clip' ? kind : undefined
 }
 
-/** What the step's place on the machine says beside its name: where the jack goes, how an item is secured. */
-function readMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step) {
+/**
+ * What the step's place on the machine says beside its name: where the jack goes, how an item is secured, and what must be
+ * released before the machine is driven or handed back. A roll to a mark leaves it as it is.
+ */
+function readMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step, next: Step | undefined) {
+  if (action === 'clear away' && next?.do !== 'roll the machine') {
+    const secured = (machine.secure ?? []).filter(({ when }) => when === 'before work')
+    return { how: secured.length === 0 ? undefined : secured.map(({ item }) => item).join(', ') }
+  }
   const found = readPointer(machine, on.slice('/machine'.length))
   if (action === 'raise the machine') return { jack: (found as Support | undefined)?.jack }
   return action === 'secure the machine' ? { how: (found as SecuredItem | undefined)?.how } : {}

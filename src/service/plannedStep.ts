@@ -9,7 +9,7 @@ export interface PlannedStep {
   /** Only on these machines, where it is unknown whether this is one, or only if the level is low; absent: always. */
   readonly onlyIf?: Reason
   readonly part?: PartName
-  /** How the item is secured, for a step of the sheet's list. */
+  /** How the item is secured, for a step of the sheet's list; for one that clears away, the items to release. */
   readonly how?: string
   /** A shield that is back in front of what a leak check looks at. */
   readonly shield?: string

@@ -67,6 +67,18 @@ describe('what a technician reads on the card of', () => {
     expect(stepsOf('suction only')).toContain('Tighten the fill plug with dipstick by hand.')
   })
 
+  it('a loader: what was secured is released before the run and at the end, and not for a roll to the mark', () => {
+    const steps = stepsOf('loader axle with wheel ends')
+    const released = steps.match(/Release what you secured for the work: bucket, articulation\./g)
+    expect(released).toHaveLength(2)
+    expect(steps.indexOf('Release what you secured')).toBeGreaterThan(
+      steps.lastIndexOf('Move the machine slowly'),
+    )
+    expect(steps).toContain('The lock bar stays in: drive straight.')
+    const tools = toolsOf('loader axle with wheel ends')
+    expect(tools).toContain('Measure with 1 litre jug in 5 pours.')
+  })
+
   it('taper plugs: the plug and its seat are wiped, since there is no seal face', () => {
     expect(stepsOf('cart transaxle')).not.toContain('seal face at')
     expect(stepsOf('cart transaxle')).toContain('Wipe the drain plug and its seat clean.')

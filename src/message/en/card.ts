@@ -117,7 +117,7 @@ export const cardWords: CardWords = {
     notes: 'Notes',
   },
   choices: {
-    magnet: ['clean', 'paste', 'chips', 'pieces'],
+    magnet: ['none', 'clean', 'paste', 'chips', 'pieces'],
     oil: ['clear', 'dark', 'milky', 'burnt', 'metal'],
     level: ['right', 'low', 'high'],
     leaks: ['dry', 'weeps', 'drips'],

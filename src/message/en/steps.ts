@@ -327,8 +327,9 @@ export const stepTexts: StepTexts = {
     show: () => 'A little oil, and the level as it comes up.',
   },
   'clear away': {
-    full: () => 'Take the drain pan, tools and chocks away. Send people clear of the machine.',
-    short: () => 'Pan, tools, chocks and people clear',
+    full: ({ how }) =>
+      `Take the drain pan, tools and chocks away.${how === undefined ? '' : ` Release what you secured for the work: ${how}.`} Send people clear of the machine.`,
+    short: ({ how }) => `Pan, tools, chocks and people clear${how === undefined ? '' : `; release: ${how}`}`,
     show: () => 'The clear ground around the machine.',
   },
   'short run': {

@@ -166,7 +166,14 @@ export const loaderAxle = goodMachine({
       emptying: [{ kind: 'drain plug', opening: 'plug' }],
     },
   },
-  services: { 'axle-oil': change('rear axle oil change', ['differential', 'wheel-end'], '500') },
+  services: {
+    'axle-oil': change('rear axle oil change', ['differential', 'wheel-end'], '500', {
+      notes: {
+        'roll-the-machine':
+          'Lift the bucket clear of the ground first. The lock bar stays in: drive straight.',
+      },
+    }),
+  },
   oil: [
     [
       'axle oil 85W-90 LS',
