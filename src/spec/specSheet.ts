@@ -1,5 +1,6 @@
 import type { JsonPointer } from '../base/index.js'
 import type { Figure, LengthUnit, MassUnit, TemperatureUnit, VolumeUnit } from '../quantity/index.js'
+import type { Drive } from './drive.js'
 import type {
   Condition,
   DateText,
@@ -165,28 +166,6 @@ export type WheelMark = (typeof WHEEL_MARKS)[number]
 export interface OpeningUse {
   readonly role: OpeningRole
   readonly wheelMark?: WheelMark
-}
-
-export const DRIVE_KINDS = [
-  'external hex',
-  'internal hex',
-  'internal square',
-  'external square',
-  'six-lobe',
-  'slot',
-  'cross recess',
-  'clip',
-  'hand',
-] as const
-export type DriveKind = (typeof DRIVE_KINDS)[number]
-
-/**
- * What turns a plug or bolt. `size` is a designation, matched exactly: `10 mm`, `3/8 in`, `T40`, `PH2`, `JIS 2`. A `clip` or
- * push rivet is pushed in and needs no torque.
- */
-export interface Drive {
-  readonly kind: DriveKind
-  readonly size?: string
 }
 
 export interface Opening {

@@ -1,6 +1,6 @@
 import type { LengthUnit, MassUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/index.js'
+import type { DriveKind } from './drive.js'
 import type { DateText, DocumentHead, Id } from './leaf.js'
-import type { DriveKind } from './specSheet.js'
 
 /** What the workshop has to work with. */
 export interface Toolbox extends DocumentHead<'toolbox'> {
