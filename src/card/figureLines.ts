@@ -81,7 +81,12 @@ function statedLines(context: CardContext, value: StatedValue<Unit>, from: JsonP
   return { ...bare(valueLine(context, value, from)), alsoPrinted }
 }
 
-function tighteningLines(context: CardContext, tightening: Tightening, from: JsonPointer): FigureLines {
+function tighteningLines(
+  context: CardContext,
+  tightening: Tightening,
+  from: JsonPointer,
+  isFilter: boolean,
+): FigureLines {
   const { words } = context
   const { labels } = words
   const condition = quoted(words.threadConditions[tightening.threadCondition], `${from}/threadCondition`)
@@ -91,7 +96,16 @@ function tighteningLines(context: CardContext, tightening: Tightening, from: Jso
     const { maxTorque } = tightening
     if (maxTorque !== undefined)
       notes.push(labelled(labels.maximum, valueLine(context, maxTorque, `${from}/maxTorque`)))
-    return bare(joined([turnsLine(context, tightening, from), ownWords(labels.turnsPast)], ' '), notes)
+    return bare(
+      joined(
+        [
+          turnsLine(context, tightening, from),
+          ownWords(isFilter ? labels.turnsFromContact : labels.turnsPast),
+        ],
+        ' ',
+      ),
+      notes,
+    )
   }
   const { torque, stages = [], thenAngle } = tightening
   const final = statedLines(context, torque, `${from}/torque`)
@@ -147,11 +161,11 @@ export function sealLine({ words }: CardContext, seal: Seal, from: JsonPointer):
   return joined(lines, ', ')
 }
 
-function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer): FigureLines {
+function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer, isFilter: boolean): FigureLines {
   switch (leaf.kind) {
     case 'not stated':
       return 'threadCondition' in leaf
-        ? tighteningLines(context, leaf, from)
+        ? tighteningLines(context, leaf, from, isFilter)
         : bare(quoted(context.words.notStated, from, 'gap'))
     case 'nominal':
     case 'nominal with tolerance':
@@ -159,7 +173,7 @@ function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer): FigureL
       return statedLines(context, leaf, from)
     case 'torque':
     case 'turns':
-      return tighteningLines(context, leaf, from)
+      return tighteningLines(context, leaf, from, isFilter)
     case 'oils':
       return oilsLines(context, leaf, from)
     case 'interval':
@@ -178,12 +192,14 @@ function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer): FigureL
 export function figureLines(context: CardContext, figure: PlannedFigure, index: number): FigureLines {
   const from = `/figures/${index}`
   const { resolved, computed = [] } = figure
+  const isFilter = /^\/gearcases\/[^/]+\/filters\//.test(figure.path)
   const { words } = context
   if (resolved.kind === 'not stated') return bare(quoted(words.notStated, `${from}/resolved/kind`, 'gap'))
   if (resolved.kind === 'cannot tell') {
     const missing = resolved.missing.map((fact) => words.identityFacts[fact])
     const candidates = resolved.candidates.map(
-      ({ value }, place) => leafLines(context, value, `${from}/resolved/candidates/${place}/value`).main,
+      ({ value }, place) =>
+        leafLines(context, value, `${from}/resolved/candidates/${place}/value`, isFilter).main,
     )
     return bare(
       quoted(words.cannotTell(missing), `${from}/resolved/missing`, 'gap'),
@@ -191,7 +207,7 @@ export function figureLines(context: CardContext, figure: PlannedFigure, index: 
     )
   }
   return {
-    ...leafLines(context, resolved.value, `${from}/resolved/value`),
+    ...leafLines(context, resolved.value, `${from}/resolved/value`, isFilter),
     computed: computed.map((value, place) =>
       valueLine(context, value, `${from}/computed/${place}`, 'computed'),
     ),

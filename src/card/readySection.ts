@@ -1,4 +1,4 @@
-import type { PlannedOil, PlannedSeal, PlannedTool } from '../service/index.js'
+import type { PlannedFilter, PlannedOil, PlannedSeal, PlannedTool } from '../service/index.js'
 import { type CardContext, entryAt, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
 import type { CardList, CardSection, Line } from './cardParts.js'
 import { driveLine, figureLines, sealLine } from './figureLines.js'
@@ -69,6 +69,18 @@ function sealItem(context: CardContext, seal: PlannedSeal, index: number): Item 
   }
 }
 
+/** `1 × the return filter, spin-on filter, part number`. */
+function filterItem(context: CardContext, filter: PlannedFilter, index: number): Item {
+  const from = `/filters/${index}`
+  const what = [
+    quoted(context.words.filters[filter.kind], `${from}/kind`),
+    quotedIf(filter.partNumber, `${from}/partNumber`),
+  ]
+  const count = quoted(String(filter.count), `${from}/count`)
+  const line = [...count, ...ownWords(' × '), ...joined(what, ', ')]
+  return { line, notes: [partLine(filter.part, `${from}/part`)] }
+}
+
 /** What is wrong with a tool or the pan, and why; empty where it fits. */
 function findToolProblem(
   context: CardContext,
@@ -129,6 +141,7 @@ export function readySection(context: CardContext): CardSection {
   const { labels } = words
   const oil = plan.oil.map((one, index) => oilItem(context, one, index))
   const seals = plan.seals.map((seal, index) => sealItem(context, seal, index))
+  const filters = (plan.filters ?? []).map((filter, index) => filterItem(context, filter, index))
   const tools = plan.tools.flatMap((tool, index) => {
     const first = plan.tools.findIndex(({ kind, have }) => kind === tool.kind && have?.id === tool.have?.id)
     const again = tool.have !== undefined && first < index
@@ -141,6 +154,7 @@ export function readySection(context: CardContext): CardSection {
     parts: [
       ...listPart(oil, { heading: labels.oil, box }),
       ...listPart(seals, { heading: labels.seals, box, picture: 'washer' }),
+      ...listPart(filters, { heading: labels.filters, box }),
       ...listPart([...wrenchLines(context), ...tools, ...panItems(context)], { heading: labels.tools, box }),
       ...listPart(reasonLines(context, plan.consumables, '/consumables'), {
         heading: labels.consumables,

@@ -1,3 +1,4 @@
+import type { PartName } from '../service/index.js'
 import { type CardContext, partLine } from './cardContext.js'
 import type { CardBlanks, CardSection } from './cardParts.js'
 import { capitalised } from './spans.js'
@@ -17,15 +18,17 @@ export function recordSection({ plan, words }: CardContext): CardSection {
     { label: blanks.drained },
     { label: blanks.oilLooks, choices: choices.oil },
     { label: blanks.magnet, choices: choices.magnet },
-    { label: blanks.refilled },
-    leaks,
   ]
   const check = [{ label: blanks.level, choices: choices.level }, leaks]
   const gearcases = plan.work.flatMap(({ part }, index): CardBlanks[] => {
     const key = keys[index] ?? ''
     if (keys.indexOf(key) < index) return []
     const heading = capitalised(partLine(part, `/work/${index}/part`))
-    return [{ kind: 'blanks', heading, fields: changed.has(key) ? change : check }]
+    if (!changed.has(key)) return [{ kind: 'blanks', heading, fields: check }]
+    const filters = plan.steps
+      .filter((step) => step.do === 'inspect the filter' && isOnPart(step.part, part))
+      .map((step) => ({ label: `${step.part?.part}: ${blanks.filter}`, choices: choices.magnet }))
+    return [{ kind: 'blanks', heading, fields: [...change, ...filters, { label: blanks.refilled }, leaks] }]
   })
   const first: CardBlanks = {
     kind: 'blanks',
@@ -34,3 +37,6 @@ export function recordSection({ plan, words }: CardContext): CardSection {
   const notes: CardBlanks = { kind: 'blanks', fields: [{ label: blanks.notes }] }
   return { id: 'record', heading: words.sections.record, parts: [first, ...gearcases, notes] }
 }
+
+const isOnPart = (filter: PartName | undefined, gearcase: PartName) =>
+  filter?.path.startsWith(`${gearcase.path}/`) === true && filter.instance?.id === gearcase.instance?.id

@@ -35,6 +35,7 @@ const PLAN: Shape = {
     },
   ],
   seals: [{ part: {}, seal: {}, 'stock?': {} }],
+  'filters?': [{ part: {} }],
   tightenings: [
     {
       part: {},

@@ -18,6 +18,7 @@ type ChoiceName =
   | 'additiveOrder'
   | 'level'
   | 'cover'
+  | 'filter'
   | 'fluid'
   | 'drive'
   | 'staged'
@@ -28,7 +29,12 @@ interface WrittenStep {
   readonly write: (text: keyof StepText) => Line
 }
 
-const TIGHTENS: ReadonlySet<PlannedStep['do']> = new Set(['tighten', 'tighten cover', 'refit shield'])
+const TIGHTENS: ReadonlySet<PlannedStep['do']> = new Set([
+  'tighten',
+  'tighten cover',
+  'tighten filter',
+  'refit shield',
+])
 
 interface FoundFigure {
   /** Pointer to the resolved leaf. */
@@ -153,6 +159,7 @@ export function writeStep(
     ...(step.cover !== undefined && { cover: step.cover }),
     ...(step.fluid !== undefined && { fluid: step.fluid }),
     ...(step.drive !== undefined && { drive: step.drive }),
+    ...(step.filter !== undefined && { filter: step.filter }),
     ...(isStaged && { staged: true }),
     ...(part?.wheelMark !== undefined && { wheelMark: part.wheelMark }),
     ...(seal !== undefined && { seal: seal.leaf.kind as StepParams['seal'] & string }),

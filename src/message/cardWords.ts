@@ -10,6 +10,7 @@ import type {
   CrushWasher,
   DriveKind,
   Elastomer,
+  Filter,
   IdentityFact,
   LimitedSlip,
   ReplaceWhen,
@@ -57,7 +58,7 @@ export interface CardWords {
   readonly leakAdvice: readonly string[]
   /** Blank lines to write on. */
   readonly blanks: Words<
-    EachOf<'date initials hours distance drained refilled magnet oilLooks level leaks notes'>
+    EachOf<'date initials hours distance drained refilled magnet filter oilLooks level leaks notes'>
   >
   /** What to tick at a blank. */
   readonly choices: Readonly<Record<'magnet' | 'oil' | 'level' | 'leaks', readonly string[]>>
@@ -75,6 +76,7 @@ export interface CardWords {
   /** The name of a figure of the role `level`, by its measure. */
   readonly levels: Words<'duration' | 'length' | 'temperature'>
   readonly seals: Words<Seal['kind']>
+  readonly filters: Words<Filter['kind']>
   readonly sealForms: Words<CrushWasher['form'] | 'profile ring'>
   readonly sealMaterials: Words<CrushWasher['material'] | Elastomer>
   readonly replace: Words<ReplaceWhen | 'cannot tell'>
@@ -112,6 +114,6 @@ export interface CardWords {
 
 type CardLabel =
   | EachOf<'about additive ambient before buy candidates caution consumables decides distance each edition'>
-  | EachOf<'findings fromPour hours houseEstimate machine market maximum modelYear mustHold otherServices nothingMissing'>
+  | EachOf<'filters findings fromPour hours houseEstimate machine market maximum modelYear mustHold otherServices nothingMissing'>
   | EachOf<'noService oil opened or overdueAfter page pan permitted revision seals serial sheet take'>
-  | EachOf<'thenAngle thenStage thread today tools turnsPast untilDry use usedOil variant workingTime'>
+  | EachOf<'thenAngle thenStage thread today tools turnsFromContact turnsPast untilDry use usedOil variant workingTime'>

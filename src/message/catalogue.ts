@@ -7,7 +7,7 @@ import type { ProcedureCodes } from '../procedure/index.js'
 import type { NumberMarks, PrintedBand, QuantityCodes, Unit } from '../quantity/index.js'
 import type { RuleCodes } from '../rules/index.js'
 import type { SealCodes } from '../seal/index.js'
-import type { PlannedCover, PlannedLevel, ServiceCodes } from '../service/index.js'
+import type { PlannedCover, PlannedFilterHold, PlannedLevel, ServiceCodes } from '../service/index.js'
 import type { Action, Seal, SpecCodes, WheelMark } from '../spec/index.js'
 import type { ThreadCodes } from '../thread/index.js'
 import type { TorqueCodes } from '../torque/index.js'
@@ -124,6 +124,7 @@ export interface StepParams {
   /** More oil than this stops the work: `1045 mL`. */
   readonly stopAt?: string
   readonly cover?: PlannedCover
+  readonly filter?: PlannedFilterHold
   /** The bead of a sealant: `3 mm`. */
   readonly bead?: string
   /** The gearcase takes grease, which is pressed in. */

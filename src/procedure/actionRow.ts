@@ -15,6 +15,8 @@ export type PartKind =
   | 'cover'
   | 'seal'
   | 'cover seal'
+  | 'filter'
+  | 'filter seal'
 
 export type HazardCode = Extract<keyof ProcedureCodes, `procedure/caution-${string}`>
 
@@ -59,7 +61,7 @@ export interface ShownFigure {
         | '/machine'
         | `/${'gearcases' | 'shields'}/*`
         | '/gearcases/*/oilSpace'
-        | `/gearcases/*/${'openings' | 'covers'}/*`
+        | `/gearcases/*/${'openings' | 'covers' | 'filters'}/*`
       >
 }
 
@@ -139,6 +141,7 @@ export const OPENED: readonly NeedName[] = [
 export const CLOSED: readonly NeedName[] = [
   ...SECURED,
   'not-removed',
+  'filter-left-out',
   'magnet-not-inspected',
   'magnet-not-cleaned',
   'face-not-wiped',

@@ -33,7 +33,8 @@ const GEARCASE = ['gearcase'] as const
 const OPENING = ['opening'] as const
 const COVER = ['cover'] as const
 const PART = ['opening', 'cover'] as const
-const SEALS = ['seal', 'cover seal'] as const
+const FILTER = ['filter'] as const
+const SEALS = ['seal', 'cover seal', 'filter seal'] as const
 
 /**
  * The one table of actions: for each, the parts it is done on, the conditions, what it changes, the figures
@@ -111,7 +112,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
 
   // Getting plugs loose and out, and the old oil with them.
-  'clean around': action(PART, 'clean', 2, ['area clean'], {
+  'clean around': action([...PART, 'filter'], 'clean', 2, ['area clean'], {
     needs: [...SECURED, 'shield-in-the-way'],
     figures: [PLACE],
     tools: ['brush'],
@@ -122,7 +123,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['breaker bar', 'socket or key'],
   }),
   'nip by hand': action(OPENING, 'nip', 1, ['plug in by hand'], { needs: SECURED }),
-  'place the pan': action(['opening', 'cover', 'gearcase'], 'pan', 1, ['pan in place'], {
+  'place the pan': action(['opening', 'cover', 'filter', 'gearcase'], 'pan', 1, ['pan in place'], {
     needs: SECURED,
     tools: ['drain pan'],
   }),
@@ -172,6 +173,46 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     supplies: ['rags'],
   }),
 
+  // Filters and strainers, while the drain is still open.
+  'take off filter': action(FILTER, 'filter-off', 3, ['filter off'], {
+    needs: [
+      ...SECURED,
+      'shield-in-the-way',
+      'not-raised',
+      'area-not-cleaned',
+      'filter-before-drain',
+      'filter-not-reached',
+      'no-pan',
+    ],
+    figures: [PLACE],
+    hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
+    tools: ['socket or key'],
+    supplies: ['rags'],
+  }),
+  'inspect the filter': action(FILTER, 'look-at-filter', 2, ['filter inspected'], {
+    needs: ['not-removed'],
+    hazards: [HAZARD.chips],
+  }),
+  'clean the filter': action(FILTER, 'clean-filter', 5, ['filter clean'], {
+    needs: ['not-removed', 'filter-not-inspected'],
+    supplies: ['rags'],
+  }),
+  'fit filter': action(FILTER, 'fit-filter', 2, ['filter on'], {
+    needs: [
+      ...SECURED,
+      'not-removed',
+      'filter-not-inspected',
+      'filter-not-cleaned',
+      'face-not-wiped',
+      'seal-not-renewed',
+    ],
+  }),
+  'tighten filter': action(FILTER, 'tighten-filter', 1, ['filter tight'], {
+    needs: [...SECURED, 'not-fitted'],
+    figures: [{ name: 'tightening', of: 'part', leaf: '/held/tightening' }],
+    tools: ['torque wrench', 'socket or key'],
+  }),
+
   // Old seals off, faces clean, new seals on, and everything closed and tight.
   'take off old seal': action(SEALS, 'old-seal', 1, ['old seal off'], {
     needs: ['not-removed'],
@@ -179,7 +220,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     hazards: [HAZARD.sharpScraper],
     tools: ['scraper'],
   }),
-  'wipe the seal face': action(PART, 'wipe-face', 1, ['face wiped'], {
+  'wipe the seal face': action([...PART, 'filter'], 'wipe-face', 1, ['face wiped'], {
     needs: ['not-removed', 'old-seal-on'],
     supplies: ['rags'],
   }),

@@ -134,6 +134,13 @@ function checkFigures(
 function isAbsent(part: Part | undefined): boolean {
   if (part?.kind === 'shield') return part.shield.applies === 'no'
   if (part === undefined || !('gearcase' in part)) return false
-  const inner = 'opening' in part ? part.opening : 'cover' in part ? part.cover : undefined
+  const inner =
+    'opening' in part
+      ? part.opening
+      : 'cover' in part
+        ? part.cover
+        : 'filter' in part
+          ? part.filter
+          : undefined
   return part.gearcase.applies === 'no' || inner?.applies === 'no'
 }

@@ -50,6 +50,11 @@ export interface ProcedureCodes {
   'procedure/wrong-wheel-mark': AtPart
   'procedure/magnet-not-inspected': AtPart
   'procedure/magnet-not-cleaned': AtPart
+  'procedure/filter-before-drain': AtPart
+  'procedure/filter-not-reached': AtPart
+  'procedure/filter-not-inspected': AtPart
+  'procedure/filter-not-cleaned': AtPart
+  'procedure/filter-left-out': AtPart
   'procedure/old-seal-on': AtPart
   'procedure/face-not-wiped': AtPart
   'procedure/seal-not-renewed': AtPart
@@ -72,6 +77,7 @@ export interface ProcedureCodes {
   'procedure/leaks-not-checked': AtPart
   'procedure/leaks-not-checked-after-run': AtPart
   // What must hold in the end.
+  'procedure/filter-not-changed': AtPart
   'procedure/not-refilled': AtPart
   'procedure/no-short-run': AtPart
   'procedure/shield-left-off': AtPart

@@ -1,6 +1,6 @@
 import { findSharers, stateKey } from './layout.js'
-import type { CoverState, GearcaseState, MutableState, OpeningState } from './state.js'
-import { coverAt, gearcaseAt, openingAt, type StepContext } from './stepContext.js'
+import type { CoverState, FilterState, GearcaseState, MutableState, OpeningState } from './state.js'
+import { coverAt, filterAt, gearcaseAt, openingAt, type StepContext } from './stepContext.js'
 
 type Effect = (context: StepContext) => void
 
@@ -18,8 +18,8 @@ export const EFFECTS = {
   'oil runs through': ({ state }) => {
     for (const gearcase of Object.values(state.gearcases))
       write(gearcase, { ranSinceFill: true, levelCheckedSinceRun: false, leaksCheckedSinceRun: false })
-    for (const part of [...Object.values(state.openings), ...Object.values(state.covers)])
-      part.areaClean = false
+    for (const parts of [state.openings, state.covers, state.filters])
+      for (const part of Object.values(parts)) part.areaClean = false
   },
   'on level ground': ({ state }) => write(state, { ground: 'level' }),
   'engine stopped': ({ state }) => write(state, { engine: 'stopped' }),
@@ -82,6 +82,23 @@ export const EFFECTS = {
     onCover(context, { position: 'off', everOff: true, faceWiped: false, cured: false })
     const { state, cover, instance } = context
     if (cover !== undefined) state.seals[stateKey(cover.seal.path, instance)] = 'used'
+    changeState(context)
+  },
+  'filter off': (context) => {
+    const fresh = { everOff: true, inspected: false, cleaned: false, faceWiped: false }
+    onFilter(context, { position: 'off', ...fresh })
+    for (const seal of context.filter?.seals ?? [])
+      context.state.seals[stateKey(seal.path, context.instance)] = 'used'
+    changeState(context)
+  },
+  'filter inspected': (context) => onFilter(context, { inspected: true }),
+  'filter clean': (context) => onFilter(context, { cleaned: true }),
+  'filter on': (context) => {
+    onFilter(context, { position: context.filter?.filter.held.kind === 'screwed' ? 'in' : 'tight' })
+    changeState(context)
+  },
+  'filter tight': (context) => {
+    onFilter(context, { position: 'tight' })
     changeState(context)
   },
   'old oil inspected': (context) => onSelf(context, { oilSeen: true }),
@@ -152,10 +169,15 @@ function onCover({ state, cover, instance }: StepContext, changes: Partial<Cover
   if (cover !== undefined) Object.assign(coverAt(state, cover, instance), changes)
 }
 
-/** The step's opening or cover. */
-function onPart(context: StepContext, changes: Partial<OpeningState & CoverState>): void {
+function onFilter({ state, filter, instance }: StepContext, changes: Partial<FilterState>): void {
+  if (filter !== undefined) Object.assign(filterAt(state, filter, instance), changes)
+}
+
+/** The step's opening, cover or filter. */
+function onPart(context: StepContext, changes: Partial<Omit<FilterState, 'position'>>): void {
   onOpening(context, changes)
   onCover(context, changes)
+  onFilter(context, changes)
 }
 
 function onSelf({ state, self }: StepContext, changes: Partial<GearcaseState>): void {

@@ -20,7 +20,7 @@ export function figuresOf(
   for (const shown of ACTIONS[step.do].figures)
     for (const [name, base] of listBases(place, shown))
       if (hasLeaf(sheet, `${base}${shown.leaf}`)) figures[name] = `${base}${shown.leaf}`
-  const onlyIf = [place.opening ?? place.cover ?? place.shield, place.gearcase]
+  const onlyIf = [place.opening ?? place.cover ?? place.filter ?? place.shield, place.gearcase]
     .filter((part) => part?.applies === 'cannot tell')
     .map((part) => `${part?.path}/appliesTo`)
     .find((path) => readPointer(sheet, path) !== undefined)

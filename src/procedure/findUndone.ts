@@ -7,6 +7,7 @@ import type { MutableState } from './state.js'
 import {
   draftAt,
   draftDrain,
+  filterAt,
   gearcaseAt,
   openingAt,
   type ProcedureContext,
@@ -76,6 +77,8 @@ function findMissingOilSteps(
     if (undrained.length > 0) return { code: 'procedure/not-drained', remedy: undrained.flatMap(draftDrain) }
     const closed = emptied.flatMap((one) => listClosedDrains(one, state))
     if (closed.length > 0) return { code: 'procedure/drain-left-closed', remedy: closed }
+    const unchanged = emptied.flatMap((one) => listUnchangedFilters(one, state))
+    if (unchanged.length > 0) return { code: 'procedure/filter-not-changed', remedy: unchanged }
     const pour = draftAt('pour the oil', gearcase.fillOpening, instance)
     if (here.oil !== 'new') return { code: 'procedure/not-refilled', remedy: pour }
   }
@@ -85,6 +88,16 @@ function findMissingOilSteps(
   if (task !== 'change' || gearcase.fill?.level?.recheckAfterRun !== true) return undefined
   if (!here.ranSinceFill) return { code: 'procedure/no-short-run', remedy: [{ do: 'short run' }] }
   return here.levelCheckedSinceRun ? undefined : { code: 'procedure/not-rechecked', remedy: check }
+}
+
+/** Filters that are changed or cleaned with the oil and never came off. */
+function listUnchangedFilters(
+  { gearcase, instance }: GearcaseInstance,
+  state: MutableState,
+): readonly StepDraft[] {
+  return gearcase.filters
+    .filter((one) => one.applies === 'yes' && !filterAt(state, one, instance).everOff)
+    .flatMap((one) => draftAt('take off filter', one, instance))
 }
 
 /** Drains that the sheet opens too and that were never opened. */

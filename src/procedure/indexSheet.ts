@@ -14,6 +14,7 @@ import {
   type Applicability,
   type CoverLayout,
   type EmptyingLayout,
+  type FilterLayout,
   type GearcaseLayout,
   type IndexedSheet,
   type OpeningLayout,
@@ -77,6 +78,23 @@ function indexGearcase(
     const seal = indexSeal(sheet, identity, `${at}/seal`)
     return { id: coverId, path: at, cover, applies: judge(at, cover.name), seal }
   })
+  const filters = Object.entries(gearcase.filters ?? {}).map(([filterId, filter]): FilterLayout => {
+    const at = `${path}${joinPointer(['filters', filterId])}`
+    const { held } = filter
+    return dropUndefined({
+      id: filterId,
+      path: at,
+      filter,
+      applies: judge(at, filter.name),
+      seals: filter.seals.map((_seal, place) => indexSeal(sheet, identity, `${at}/seals/${place}`)),
+      behind:
+        held.kind === 'behind opening'
+          ? openings.find((one) => one.id === held.opening)
+          : held.kind === 'behind cover'
+            ? covers.find((one) => one.id === held.cover)
+            : undefined,
+    })
+  })
   const { oilSpace: space, access } = gearcase
   const fill = space.kind === 'own' ? space.fill : undefined
   const named = access.kind === 'raised' ? access.supports : []
@@ -97,6 +115,7 @@ function indexGearcase(
     fill,
     openings,
     covers,
+    filters,
     fillOpenings,
     fillOpening: fillOpenings.find((one) => one.id === method?.opening) ?? fillOpenings[0],
     levelOpening: usable.find((one) => (byQuantity ? servesAs(one, 'level') : one.id === method.opening)),
@@ -231,6 +250,10 @@ function nameParts(
     for (const cover of gearcase.covers) {
       parts.set(cover.path, { kind: 'cover', gearcase, cover })
       parts.set(cover.seal.path, { kind: 'cover seal', gearcase, cover, seal: cover.seal })
+    }
+    for (const filter of gearcase.filters) {
+      parts.set(filter.path, { kind: 'filter', gearcase, filter })
+      for (const seal of filter.seals) parts.set(seal.path, { kind: 'filter seal', gearcase, filter, seal })
     }
   }
   return parts

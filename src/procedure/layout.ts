@@ -2,6 +2,7 @@ import type { Finding, JsonPointer } from '../base/index.js'
 import type {
   Cover,
   Fill,
+  Filter,
   Gearcase,
   Id,
   Opening,
@@ -40,6 +41,13 @@ export interface CoverLayout extends PartLayout {
   readonly seal: SealLayout
 }
 
+export interface FilterLayout extends PartLayout {
+  readonly filter: Filter
+  readonly seals: readonly SealLayout[]
+  /** What comes off before it can be reached; absent: it is screwed on by itself. */
+  readonly behind?: OpeningLayout | CoverLayout
+}
+
 /** The way that old oil leaves one gearcase of this machine. */
 export type EmptyingLayout =
   /** `also`: drains that are opened with it. */
@@ -65,6 +73,7 @@ export interface GearcaseLayout extends PartLayout {
   readonly fill?: Fill
   readonly openings: readonly OpeningLayout[]
   readonly covers: readonly CoverLayout[]
+  readonly filters: readonly FilterLayout[]
   readonly fillOpenings: readonly OpeningLayout[]
   readonly fillOpening?: OpeningLayout
   readonly levelOpening?: OpeningLayout
@@ -100,8 +109,10 @@ export type Part =
   | OfGearcase<'gearcase'>
   | (OfGearcase<'opening'> & { readonly opening: OpeningLayout })
   | (OfGearcase<'cover'> & { readonly cover: CoverLayout })
+  | (OfGearcase<'filter'> & { readonly filter: FilterLayout })
   | (OfGearcase<'seal'> & { readonly opening: OpeningLayout; readonly seal: SealLayout })
   | (OfGearcase<'cover seal'> & { readonly cover: CoverLayout; readonly seal: SealLayout })
+  | (OfGearcase<'filter seal'> & { readonly filter: FilterLayout; readonly seal: SealLayout })
 
 /** The sheet as this one machine has it, by the names that steps use. */
 export interface IndexedSheet {
@@ -173,6 +184,7 @@ export function namePart(part: Part | undefined): Pick<AtPart, 'part' | 'gearcas
   const gearcase = part.gearcase.gearcase.name
   if ('opening' in part) return { part: part.opening.opening.name, gearcase }
   if ('cover' in part) return { part: part.cover.cover.name, gearcase }
+  if ('filter' in part) return { part: part.filter.filter.name, gearcase }
   return { gearcase }
 }
 

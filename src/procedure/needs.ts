@@ -2,9 +2,10 @@ import type { Severity } from '../base/index.js'
 import { stateKey } from './layout.js'
 import { CLOSING_NEEDS, listAffectedInstances } from './needs/closing.js'
 import { FILLING_NEEDS, listNotDrained } from './needs/filling.js'
+import { FILTER_NEEDS } from './needs/filters.js'
 import { listOtherFills, OPENING_NEEDS } from './needs/opening.js'
 import { SECURING_NEEDS } from './needs/securing.js'
-import { coverAt, gearcaseAt, type Need, openingAt, type StepContext } from './stepContext.js'
+import { coverAt, filterAt, gearcaseAt, type Need, openingAt, type StepContext } from './stepContext.js'
 
 /** Each need's finding has the code `procedure/` and its name. */
 export type NeedName =
@@ -12,12 +13,14 @@ export type NeedName =
   | keyof typeof OPENING_NEEDS
   | keyof typeof FILLING_NEEDS
   | keyof typeof CLOSING_NEEDS
+  | keyof typeof FILTER_NEEDS
 
 export const NEEDS: Readonly<Record<NeedName, Need>> = {
   ...SECURING_NEEDS,
   ...OPENING_NEEDS,
   ...FILLING_NEEDS,
   ...CLOSING_NEEDS,
+  ...FILTER_NEEDS,
 }
 
 const WARNINGS: readonly NeedName[] = [
@@ -67,6 +70,10 @@ export const ASSUMED: Readonly<Partial<Record<NeedName, (context: StepContext) =
       }
       for (const cover of gearcase.covers) {
         const here = coverAt(context.state, cover, instance)
+        if (here.position !== 'off') here.position = 'tight'
+      }
+      for (const filter of gearcase.filters) {
+        const here = filterAt(context.state, filter, instance)
         if (here.position !== 'off') here.position = 'tight'
       }
     }

@@ -22,6 +22,14 @@ export interface CoverState extends PartState {
   readonly cured: boolean
 }
 
+/** A part that is held behind a cover or plug is `tight` as soon as it is in: the cover holds it. */
+export interface FilterState extends PartState {
+  readonly position: 'tight' | 'off' | 'in'
+  readonly everOff: boolean
+  readonly inspected: boolean
+  readonly cleaned: boolean
+}
+
 /** `used`: its plug was opened since it was fitted; `off`: the old one is away. */
 type SealState = 'undisturbed' | 'used' | 'off' | 'new' | 'inspected'
 
@@ -77,6 +85,7 @@ export interface ProcedureState {
   readonly gearcases: Readonly<Record<string, GearcaseState>>
   readonly openings: Readonly<Record<string, OpeningState>>
   readonly covers: Readonly<Record<string, CoverState>>
+  readonly filters: Readonly<Record<string, FilterState>>
   readonly seals: Readonly<Record<string, SealState>>
 }
 
@@ -109,6 +118,7 @@ export function startState(layout: IndexedSheet): MutableState {
     gearcases: {},
     openings: {},
     covers: {},
+    filters: {},
     seals: {},
   }
   for (const shield of layout.shields.values()) state.shields[shield.path] = 'on'
@@ -122,6 +132,11 @@ export function startState(layout: IndexedSheet): MutableState {
     for (const { path, seal } of gearcase.covers) {
       state.covers[stateKey(path, instance)] = { position: 'tight', everOff: false, ...PART, cured: false }
       state.seals[stateKey(seal.path, instance)] = 'undisturbed'
+    }
+    for (const { path, seals } of gearcase.filters) {
+      const fresh = { position: 'tight', everOff: false, inspected: false, cleaned: false, ...PART } as const
+      state.filters[stateKey(path, instance)] = fresh
+      for (const seal of seals) state.seals[stateKey(seal.path, instance)] = 'undisturbed'
     }
   }
   return state

@@ -1,6 +1,7 @@
 import type { Action, Id, Step } from '../spec/index.js'
 import {
   type CoverLayout,
+  type FilterLayout,
   findOwner,
   type GearcaseInstance,
   type GearcaseLayout,
@@ -41,6 +42,7 @@ export interface StepPlace extends ProcedureContext {
   readonly owner?: GearcaseInstance
   readonly opening?: OpeningLayout
   readonly cover?: CoverLayout
+  readonly filter?: FilterLayout
   readonly seal?: SealLayout
   readonly shield?: ShieldLayout
 }
@@ -71,14 +73,19 @@ export function coverAt(state: MutableState, { path }: CoverLayout, instance: Id
   return read(state.covers, stateKey(path, instance))
 }
 
+export function filterAt(state: MutableState, { path }: FilterLayout, instance: Id | undefined) {
+  return read(state.filters, stateKey(path, instance))
+}
+
 export function gearcaseAt(state: MutableState, instance: GearcaseInstance) {
   return read(state.gearcases, keyOf(instance))
 }
 
-/** The state of the opening or cover of a step. */
-export function partAt({ state, opening, cover, instance }: StepContext) {
+/** The state of the opening, cover or filter of a step. */
+export function partAt({ state, opening, cover, filter, instance }: StepContext) {
   if (opening !== undefined) return openingAt(state, opening, instance)
-  return cover === undefined ? undefined : coverAt(state, cover, instance)
+  if (cover !== undefined) return coverAt(state, cover, instance)
+  return filter === undefined ? undefined : filterAt(state, filter, instance)
 }
 
 function read<T>(record: Record<string, T>, key: string): T {

@@ -33,6 +33,7 @@ import { rule as quantitySecondUnitSlip } from './quantity/second-unit-slip.js'
 import { rule as recordDateInTheFuture } from './record/date-in-the-future.js'
 import { rule as recordDrainNotOpened } from './record/drain-not-opened.js'
 import { rule as recordDrainedFarBelowRefill } from './record/drained-far-below-refill.js'
+import { rule as recordFilterNotChanged } from './record/filter-not-changed.js'
 import { rule as recordLeakLeft } from './record/leak-left.js'
 import { rule as recordLevelNotRight } from './record/level-not-right.js'
 import { rule as recordMachineNotFound } from './record/machine-not-found.js'
@@ -73,6 +74,7 @@ import { rule as specConditionEmpty } from './spec/condition-empty.js'
 import { rule as specDanglingReference } from './spec/dangling-reference.js'
 import { rule as specDrainAtMarkUp } from './spec/drain-at-mark-up.js'
 import { rule as specDrainNotNamed } from './spec/drain-not-named.js'
+import { rule as specFilterWithoutChange } from './spec/filter-without-change.js'
 import { rule as specGearcaseWithoutChange } from './spec/gearcase-without-change.js'
 import { rule as specIdUsedTwice } from './spec/id-used-twice.js'
 import { rule as specImplausibleDrainTemperature } from './spec/implausible-drain-temperature.js'
@@ -132,7 +134,7 @@ import { rule as torqueUnknownClass } from './torque/unknown-class.js'
 /** Every rule that `checkDocuments` runs, room by room, but for the one on unused waivers, which runs last. */
 // biome-ignore format: generated, one room a line
 export const allRules: readonly AnyRule[] = [
-  specConditionEmpty, specDanglingReference, specDrainAtMarkUp, specDrainNotNamed, specGearcaseWithoutChange, specIdUsedTwice, specImplausibleDrainTemperature, specImplausibleHours, specImplausibleMass, specInstancesWithoutPer, specLevelOnRaisedEnd, specLimitsReversed, specModelYearGap, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideEqualsBase, specOverrideFarFromBase, specOverrideOfOtherKind, specOverrideTargetMissing, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specSizeSpelling, specSourceDateInTheFuture, specSupportOnAnotherAxle, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap, specWheelMarkMissing,
+  specConditionEmpty, specDanglingReference, specDrainAtMarkUp, specDrainNotNamed, specFilterWithoutChange, specGearcaseWithoutChange, specIdUsedTwice, specImplausibleDrainTemperature, specImplausibleHours, specImplausibleMass, specInstancesWithoutPer, specLevelOnRaisedEnd, specLimitsReversed, specModelYearGap, specModelYearsReversed, specNoFillOpening, specNoWayToEmpty, specOilSpaceChain, specOpeningWithoutRole, specOverlappingOverrides, specOverrideEqualsBase, specOverrideFarFromBase, specOverrideOfOtherKind, specOverrideTargetMissing, specPeriodAsHours, specSerialRangeWrong, specSheetNotFound, specSheetOfOtherRevision, specSizeSpelling, specSourceDateInTheFuture, specSupportOnAnotherAxle, specToleranceTooLarge, specUnitOfOtherMeasure, specUnknownVariant, specVariantsOverlap, specWheelMarkMissing,
   threadDesignationUnreadable,
   quantityDistanceConvertedWrongWay, quantityIntervalDistancesDiffer, quantitySecondUnitDisagrees, quantitySecondUnitSlip,
   torqueAboveProofLoad, torqueFillAndDrainFarApart, torqueFillAndDrainSwapped, torqueImplausibleAngle, torqueImplausibleTurns, torqueLargeForDrive, torqueSlipAtPlug, torqueSmallForClass, torqueStagesNotRising, torqueTurnsOnParallelThread, torqueTurnsReversed, torqueUnknownClass,
@@ -143,5 +145,5 @@ export const allRules: readonly AnyRule[] = [
   logDateInTheFuture, logMeterThroughPause, logPauseReversed, logRecordOfOtherMachine, logUnknownPart, logUsedBeforeCommissioned, logVariantContradicted,
   toolboxCalibrationInTheFuture, toolboxDeclaredRangeReversed, toolboxImplausibleAccuracy, toolboxImplausibleLoadRating, toolboxScaleWrong, toolboxScalesDisagree, toolboxVesselGraduation,
   stockImplausibleDensity, stockImplausiblePourPoint, stockOpenedLargerThanSize, stockViscositiesSwapped,
-  recordDateInTheFuture, recordDrainNotOpened, recordDrainedFarBelowRefill, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordMoreThanContainerHeld, recordOilNotPermitted, recordOtherPartNumber, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordShieldNotRefitted, recordTighteningMethodDiffers, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach, recordWrenchOutOfCalibration,
+  recordDateInTheFuture, recordDrainNotOpened, recordDrainedFarBelowRefill, recordFilterNotChanged, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordMoreThanContainerHeld, recordOilNotPermitted, recordOtherPartNumber, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordShieldNotRefitted, recordTighteningMethodDiffers, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach, recordWrenchOutOfCalibration,
 ]

@@ -73,6 +73,7 @@ export interface RuleCodes {
   'spec/implausible-drain-temperature': { gearcase: string; temperature: PrintedValue }
   'spec/level-on-raised-end': { gearcase: string; raised: 'nothing' | 'one end' }
   'spec/gearcase-without-change': { gearcase: string }
+  'spec/filter-without-change': { gearcase: string }
   'spec/source-date-in-the-future': { date: string; today: string }
   'spec/implausible-mass': { mass: PrintedValue }
   'spec/size-spelling': { size: string; meant: string }
@@ -191,6 +192,7 @@ export interface RuleCodes {
   'record/wrench-cannot-reach': { part: string; wrench: string; torque: Torque; because: readonly Because[] }
   'record/drained-far-below-refill': { gearcase: string; drained: Volume; refilled: Volume }
   'record/drain-not-opened': { gearcase: string }
+  'record/filter-not-changed': { part: string; change: string }
   'record/shield-not-refitted': { shield: string; gearcase: string }
   'record/wrench-out-of-calibration': { wrench: string; calibrated: string; date: string }
   'record/more-than-container-held': { container: string; used: Millilitres; held: Millilitres }

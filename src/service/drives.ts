@@ -3,7 +3,7 @@ import type { Drive, Id, Socket, SpecSheet, Toolbox } from '../spec/index.js'
 
 /** What turns a part: its own drive, or that of its bolts or fasteners. */
 export function findDrive(sheet: SpecSheet, part: JsonPointer): Drive | undefined {
-  for (const tail of ['/drive', '/bolts/drive', '/fasteners/drive']) {
+  for (const tail of ['/drive', '/bolts/drive', '/fasteners/drive', '/held/drive']) {
     const drive = readPointer(sheet, `${part}${tail}`)
     if (drive !== undefined) return drive as Drive
   }
@@ -12,7 +12,7 @@ export function findDrive(sheet: SpecSheet, part: JsonPointer): Drive | undefine
 
 /** Whether clips or push rivets hold a part, or the part that a pointer to its tightening begins with. */
 export function isClip(sheet: SpecSheet, path: JsonPointer): boolean {
-  const part = path.replace(/(?:\/bolts|\/fasteners)?\/tightening$/, '')
+  const part = path.replace(/(?:\/bolts|\/fasteners|\/held)?\/tightening$/, '')
   return findDrive(sheet, part)?.kind === 'clip'
 }
 

@@ -2,12 +2,12 @@
 export type { ServiceCodes } from './codes.js'
 export { groupKits } from './groupKits.js'
 export { type Kit, kitContents } from './kitContents.js'
-export type { KitOil, KitSeal } from './kitSums.js'
+export type { KitFilter, KitOil, KitSeal } from './kitSums.js'
 export { type DueFacts, type ListedDue, listDue } from './listDue.js'
 export { listVariantDifferences, type VariantDifference } from './listVariantDifferences.js'
 export type { PartName } from './names.js'
 export { orderList } from './orderList.js'
-export type { PlannedCover, PlannedLevel, PlannedStep } from './plannedStep.js'
+export type { PlannedCover, PlannedFilterHold, PlannedLevel, PlannedStep } from './plannedStep.js'
 export { planVisit, type VisitCodes } from './planVisit.js'
 export { remainingStock } from './remainingStock.js'
 export type { VisitFacts, VisitOptions } from './requireVisit.js'
@@ -15,6 +15,7 @@ export type {
   FigureRole,
   PlannedDue,
   PlannedFigure,
+  PlannedFilter,
   PlannedMachine,
   PlannedMissing,
   PlannedOil,

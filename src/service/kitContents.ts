@@ -1,6 +1,6 @@
-import { requireShape, type Shape } from '../base/index.js'
+import { dropUndefined, requireShape, type Shape } from '../base/index.js'
 import type { Id } from '../spec/index.js'
-import { addOils, addSeals, type KitOil, type KitSeal } from './kitSums.js'
+import { addFilters, addOils, addSeals, type KitFilter, type KitOil, type KitSeal } from './kitSums.js'
 import { nameSeal } from './names.js'
 import type { VisitPlan } from './visitPlan.js'
 
@@ -10,9 +10,15 @@ export interface Kit {
   /** Needed for the visit, by oil; additives under their own names. Stock has no additives, so they are bought. */
   readonly oil: readonly KitOil[]
   readonly seals: readonly KitSeal[]
+  /** New filters; absent where none is fitted. Stock has none, so they are bought. */
+  readonly filters?: readonly KitFilter[]
   readonly tools: readonly { readonly id: Id; readonly name: string }[]
   /** Of that, what was missing in stock when the visit was planned. */
-  readonly buy: { readonly oil: readonly KitOil[]; readonly seals: readonly KitSeal[] }
+  readonly buy: {
+    readonly oil: readonly KitOil[]
+    readonly seals: readonly KitSeal[]
+    readonly filters?: readonly KitFilter[]
+  }
 }
 
 /** The parts of a plan that are read here. */
@@ -21,6 +27,7 @@ const PLAN: Shape = {
   'pan?': {},
   oil: [{}],
   seals: [{ seal: {} }],
+  'filters?': [{}],
   tightenings: [{}],
   tools: [{}],
 }
@@ -66,16 +73,23 @@ export function kitContents(plan: VisitPlan): Kit {
     return { seal, name, count: again ? 0 : count }
   })
   const lacking = plan.seals.map(({ seal, buy }) => ({ seal, name: nameSeal(seal), count: buy }))
+  const filters = addFilters(
+    (plan.filters ?? []).map(({ kind, partNumber, part, count }) => ({
+      name: `${partNumber ?? part.part ?? ''} ${kind}`.trim(),
+      count,
+    })),
+  )
   const tools = new Map<Id, string>()
   for (const { wrench } of plan.tightenings) if (wrench !== undefined) tools.set(wrench.id, wrench.name)
   for (const { have } of plan.tools) if (have !== undefined) tools.set(have.id, have.name)
   const pan = plan.pan?.have
   if (pan !== undefined) tools.set(pan.id, pan.name)
-  return {
+  return dropUndefined({
     machine: { id: log, name },
     oil: addOils([...needed, ...additives]),
     seals: addSeals(seals),
+    filters,
     tools: [...tools].map(([id, toolName]) => ({ id, name: toolName })),
-    buy: { oil: addOils([...short, ...additives]), seals: addSeals(lacking) },
-  }
+    buy: dropUndefined({ oil: addOils([...short, ...additives]), seals: addSeals(lacking), filters }),
+  })
 }

@@ -15,6 +15,12 @@ export interface KitSeal {
   readonly count: number
 }
 
+export interface KitFilter {
+  /** Part number, then what it is. */
+  readonly name: string
+  readonly count: number
+}
+
 let own: typeof Decimal | undefined
 
 /** Our own constructor, made at first use: any code in the process may change the settings of the shared one. */
@@ -48,4 +54,11 @@ export function addSeals(seals: readonly KitSeal[]): readonly KitSeal[] {
   for (const { seal, name, count } of seals)
     sums.set(name, { seal, name, count: count + (sums.get(name)?.count ?? 0) })
   return [...sums.values()].filter(({ count }) => count > 0)
+}
+
+/** Adds up counts by the filter's name; undefined where there is none, so that a kit without filters has no such list. */
+export function addFilters(filters: readonly KitFilter[]): readonly KitFilter[] | undefined {
+  const sums = new Map<string, number>()
+  for (const { name, count } of filters) sums.set(name, count + (sums.get(name) ?? 0))
+  return sums.size === 0 ? undefined : [...sums].map(([name, count]) => ({ name, count }))
 }

@@ -35,7 +35,7 @@ export function namePart(
     return dropUndefined({
       path,
       gearcase: named(2) ?? id,
-      part: list === 'openings' || list === 'covers' ? (named(4) ?? partId) : undefined,
+      part: list === 'openings' || list === 'covers' || list === 'filters' ? (named(4) ?? partId) : undefined,
       instance: instance === undefined ? undefined : { id: instance, name: known?.name ?? instance },
       wheelMark,
     })

@@ -1,13 +1,13 @@
-import { requireShape } from '../base/index.js'
+import { dropUndefined, requireShape } from '../base/index.js'
 import type { Kit } from './kitContents.js'
-import { addOils, addSeals, type KitOil, type KitSeal } from './kitSums.js'
+import { addFilters, addOils, addSeals, type KitFilter, type KitOil, type KitSeal } from './kitSums.js'
 
 /**
  * Adds up what is to be ordered over several kits. Plan the visits one after the other, each with what the one before leaves
  * on the shelf; if each is planned with the full stock, one washer is used twice.
  *
  * @param kits - as {@link kitContents} gives them
- * @returns oil by name and seals by part number or description, only what is missing
+ * @returns oil by name, seals and filters by part number or description, only what is missing
  * @throws TypeError where `kits` is not a list of kits
  *
  * Source: house rule.
@@ -23,11 +23,13 @@ import { addOils, addSeals, type KitOil, type KitSeal } from './kitSums.js'
 export function orderList(kits: readonly Kit[]): {
   readonly oil: readonly KitOil[]
   readonly seals: readonly KitSeal[]
+  readonly filters?: readonly KitFilter[]
 } {
-  const shape = [{ buy: { oil: [{}], seals: [{}] } }]
+  const shape = [{ buy: { oil: [{}], seals: [{}], 'filters?': [{}] } }]
   requireShape('kits', kits, shape, 'pass the result of kitContents')
-  return {
+  return dropUndefined({
     oil: addOils(kits.flatMap(({ buy }) => buy.oil)).filter(({ volume }) => volume.value > 0),
     seals: addSeals(kits.flatMap(({ buy }) => buy.seals)),
-  }
+    filters: addFilters(kits.flatMap(({ buy }) => buy.filters ?? [])),
+  })
 }

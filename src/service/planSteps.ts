@@ -1,15 +1,16 @@
 import { dropUndefined, type Reason, readPointer, splitPointer } from '../base/index.js'
 import { ACTIONS, findCautions, showsFigure } from '../procedure/index.js'
 import { compareQuantities, type TemperatureUnit } from '../quantity/index.js'
-import type {
-  Condition,
-  Leaf,
-  Resolved,
-  SecuredItem,
-  SpecSheet,
-  SpecValue,
-  Step,
-  Support,
+import {
+  type Condition,
+  isFilterRenewed,
+  type Leaf,
+  type Resolved,
+  type SecuredItem,
+  type SpecSheet,
+  type SpecValue,
+  type Step,
+  type Support,
 } from '../spec/index.js'
 import { serviceReason } from './codes.js'
 import { findDrive } from './drives.js'
@@ -92,6 +93,7 @@ export function planSteps(
       cover: describeCover(sheet, step),
       fluid: isGreased(oil, gearcaseOf(step)) ? 'grease' : undefined,
       drive: closesWithoutTool(sheet, step),
+      filter: describeFilter(sheet, step),
       cautions,
       minutes: row.minutes === 'planned' ? 0 : row.minutes,
       note,
@@ -208,6 +210,15 @@ function describeCover(sheet: SpecSheet, { on }: Step): PlannedStep['cover'] {
   if (cover === undefined) return undefined
   const { position, carriesBearings, bolts } = cover
   return dropUndefined({ bolts: bolts.count, pattern: bolts.pattern, position, carriesBearings })
+}
+
+function describeFilter(sheet: SpecSheet, { on }: Step): PlannedStep['filter'] {
+  const [room, gearcase = '', list, id = ''] = on === undefined ? [] : (splitPointer(on) ?? [])
+  const filter =
+    room === 'gearcases' && list === 'filters' ? sheet.gearcases[gearcase]?.filters?.[id] : undefined
+  if (filter === undefined) return undefined
+  const { kind, held } = filter
+  return { kind, screwed: held.kind === 'screwed', renewed: isFilterRenewed(filter) }
 }
 
 function sumTime(steps: readonly PlannedStep[], { waits }: WaitPlan): VisitPlan['time'] {

@@ -151,7 +151,7 @@ function listTasks({ sheet, procedure, figures }: VisitContext): readonly Task[]
     instances.set(step.on, seen.add(step.at?.instance))
   }
   return [...instances].flatMap(([on, seen]): readonly Task[] => {
-    const owner = [on, `${on}/bolts`, `${on}/fasteners`].find(
+    const owner = [on, `${on}/bolts`, `${on}/fasteners`, `${on}/held`].find(
       (candidate) => readPointer(sheet, `${candidate}/tightening`) !== undefined,
     )
     if (owner === undefined) return []

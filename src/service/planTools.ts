@@ -28,6 +28,8 @@ const TURNS: ReadonlySet<string> = new Set([
   'tighten',
   'take off cover',
   'tighten cover',
+  'take off filter',
+  'tighten filter',
   'remove shield',
   'refit shield',
 ])

@@ -8,6 +8,7 @@ import { collectFigures } from './collectFigures.js'
 import { describeMachine, readLatest } from './describeMachine.js'
 import { type ListedDue, listDue } from './listDue.js'
 import { listMissing } from './listMissing.js'
+import { planFilters } from './planFilters.js'
 import { planOil } from './planOil.js'
 import { planPan } from './planPan.js'
 import { planSeals } from './planSeals.js'
@@ -81,6 +82,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   const oil = planOil(visit, changes)
   const tightening = planTightenings(visit, options)
   const waits = planWaits(visit, oil)
+  const filters = planFilters(visit)
   const { pan, usedOil, findings: panFindings } = planPan(visit, changes, oil)
   const vessel = toolbox && planVessel(visit, oil.volumes, toolbox)
   const { steps, time, consumables } = planSteps(visit, tightening.tightenings, oil.oil, waits)
@@ -123,6 +125,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     steps,
     oil: oil.oil,
     seals: planSeals(visit),
+    filters: filters.length > 0 ? filters : undefined,
     tightenings: tightening.tightenings,
     tools,
     wrenches: tightening.wrenches,

@@ -1,5 +1,5 @@
 import type { JsonPointer, Reason } from '../base/index.js'
-import type { Action, Cover, FillMethod, Id, Level } from '../spec/index.js'
+import type { Action, Cover, FillMethod, Filter, Id, Level } from '../spec/index.js'
 import type { PartName } from './names.js'
 
 /** One step of a visit, joined to the figures, settings, oils and waits that it shows. */
@@ -31,6 +31,8 @@ export interface PlannedStep {
   readonly fluid?: 'grease'
   /** What closes the part of a step that tightens, where no tool does. */
   readonly drive?: 'hand' | 'clip'
+  /** For a step on a filter or a seal of one. */
+  readonly filter?: PlannedFilterHold
   /** Cautions to read before this step. */
   readonly cautions: readonly Reason[]
   readonly minutes: number
@@ -46,6 +48,13 @@ export interface PlannedLevel {
   readonly engine: Level['engine']
   /** Oil was poured at this visit: what is too much is the technician's own. */
   readonly afterFilling: boolean
+}
+
+/** How a filter goes on; one that is not renewed is cleaned. */
+export interface PlannedFilterHold {
+  readonly kind: Filter['kind']
+  readonly screwed: boolean
+  readonly renewed: boolean
 }
 
 export interface PlannedCover extends Pick<Cover, 'position' | 'carriesBearings'> {

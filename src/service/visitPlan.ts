@@ -11,6 +11,7 @@ import type {
 } from '../quantity/index.js'
 import type {
   Drive,
+  Filter,
   Id,
   Identity,
   IdentityFact,
@@ -51,6 +52,8 @@ export interface VisitPlan {
   readonly steps: readonly PlannedStep[]
   readonly oil: readonly PlannedOil[]
   readonly seals: readonly PlannedSeal[]
+  /** New filters to fit; absent where there are none. */
+  readonly filters?: readonly PlannedFilter[]
   readonly tightenings: readonly PlannedTightening[]
   readonly tools: readonly PlannedTool[]
   /** How few wrenches are enough, and the range of one to buy where a tightening is not covered. */
@@ -186,6 +189,13 @@ export interface PlannedSeal {
   readonly take?: readonly { readonly id: Id; readonly count: number }[]
   readonly buy: number
   readonly reasons: readonly Reason[]
+}
+
+export interface PlannedFilter {
+  readonly part: PartName
+  readonly kind: Filter['kind']
+  readonly partNumber?: string
+  readonly count: number
 }
 
 export type PlannedTightening = {

@@ -91,13 +91,16 @@ export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
   '/gearcases/*/oilSpace/portion': value('refill', 'volume', 'step'),
   '/gearcases/*/openings/*/place': PLACE,
   '/gearcases/*/covers/*/place': PLACE,
+  '/gearcases/*/filters/*/place': PLACE,
   '/gearcases/*/breather/place': PLACE,
   '/shields/*/place': PLACE,
   '/gearcases/*/openings/*/tightening': TIGHTENING,
   '/gearcases/*/covers/*/bolts/tightening': TIGHTENING,
+  '/gearcases/*/filters/*/held/tightening': TIGHTENING,
   '/shields/*/fasteners/tightening': TIGHTENING,
   '/gearcases/*/covers/*/seal': SEAL,
   '/gearcases/*/openings/*/seals/*': SEAL,
+  '/gearcases/*/filters/*/seals/*': SEAL,
   '/services/*/intervals/first': INTERVAL,
   '/services/*/intervals/repeat': INTERVAL,
   '/services/*/intervals/window': INTERVAL,
@@ -105,7 +108,7 @@ export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
   '/machine/mass': value('mass', 'mass', 'machine'),
 }
 
-const PART = /^\/(gearcases\/\*\/(openings\/\*|covers\/\*|breather)|shields\/\*)/
+const PART = /^\/(gearcases\/\*\/(openings\/\*|covers\/\*|filters\/\*|breather)|shields\/\*)/
 
 export interface PlacedRow extends LeafRow {
   /** The place in parts; `*` is any key or list place. */

@@ -44,12 +44,13 @@ export interface RecordEntry {
   readonly opened: readonly JsonPointer[]
   readonly tightened: readonly RecordedTightening[]
   readonly seals: readonly RecordedSeal[]
+  readonly filters?: readonly RecordedFilter[]
   readonly level?: 'at the mark' | 'below' | 'above' | 'not checked'
   readonly leaks?: LeakFinding
 }
 
 interface TighteningAt {
-  /** Pointer into the sheet: an opening, a cover or a shield. */
+  /** Pointer into the sheet: an opening, a cover, a filter or a shield. */
   readonly on: JsonPointer
   readonly wheelMark?: WheelMark
 }
@@ -58,6 +59,15 @@ export type RecordedTightening =
   | (TighteningAt & { readonly kind: 'torque set'; readonly torque: Quantity<TorqueUnit>; readonly tool: Id })
   | (TighteningAt & { readonly kind: 'turns'; readonly turns: number })
   | (TighteningAt & { readonly kind: 'by the manual' })
+
+export interface RecordedFilter {
+  /** Pointer to the filter in the sheet, such as `/gearcases/sump/filters/return`. */
+  readonly on: JsonPointer
+  readonly done: 'new' | 'cleaned'
+  readonly partNumber?: string
+  /** What was in the old one, or in the strainer before it was cleaned. */
+  readonly found?: Exclude<MagnetFinding, 'no magnet'>
+}
 
 export interface RecordedSeal {
   /** Pointer to the seal in the sheet, such as `/gearcases/front/openings/drain/seals/0`. */

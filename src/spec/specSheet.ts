@@ -1,6 +1,7 @@
 import type { JsonPointer } from '../base/index.js'
 import type { Figure, LengthUnit, MassUnit, TemperatureUnit, VolumeUnit } from '../quantity/index.js'
 import type { Drive } from './drive.js'
+import type { Filter } from './filter.js'
 import type {
   Condition,
   DateText,
@@ -94,6 +95,7 @@ export interface Gearcase {
   readonly oilSpace: OilSpace
   readonly openings: Readonly<Record<Id, Opening>>
   readonly covers?: Readonly<Record<Id, Cover>>
+  readonly filters?: Readonly<Record<Id, Filter>>
   /** Ways to get the old oil out, preferred first. */
   readonly emptying: readonly Emptying[]
   readonly breather?: { readonly place: PlaceOnMachine }

@@ -15,7 +15,7 @@ const CONDITIONS = /^(If|Where|When|Before|After) /
 /** Sentences that give information and no instruction. */
 const INFORMATION =
   /^(The manual gives|The torque|The quantity|The oil is right|The level is right|The order|A leak needs|With its additive)/
-const ING_NAMES = /^(opening|O-ring|parking|housing|jacking|nothing)$/i
+const ING_NAMES = /^(opening|O-ring|ring|parking|housing|jacking|nothing)$/i
 
 const PARTS: StepParams = { part: 'lower drain plug', gearcase: 'front differential', instance: 'left' }
 const VALUES: StepParams = {
@@ -45,6 +45,8 @@ const BY_STICK = {
 const LEVEL = { below: '0–5\u00a0mm', levelTemperature: '40–50\u00a0°C', minutes: '10\u00a0min' }
 const COVER = { bolts: 10, pattern: 'crosswise' } as const
 
+const SPIN_ON = { kind: 'spin-on filter', screwed: true, renewed: true } as const
+
 /** Every action with every kind of params: nothing known, all known, by torque, by turns, and both gaps. */
 const CASES: readonly (readonly [string, StepParams])[] = [
   ['nothing known', {}],
@@ -67,6 +69,11 @@ const CASES: readonly (readonly [string, StepParams])[] = [
   ['cover with bearings', { ...PARTS, turns: '2', cover: { ...COVER, carriesBearings: true } }],
   ['cover in stages', { ...PARTS, torque: '10\u00a0N·m, then 25\u00a0N·m', staged: true, cover: COVER }],
   ['an additive after the oil', { ...VALUES, additiveOrder: 'oil first', together: '1.4\u00a0L' }],
+  ['a spin-on filter', { ...PARTS, turns: '0.75', filter: SPIN_ON }],
+  ['a spin-on filter by torque', { ...PARTS, torque: '25\u00a0N·m', filter: SPIN_ON }],
+  ['a strainer', { ...PARTS, filter: { kind: 'strainer', screwed: false, renewed: false } }],
+  ['a screwed strainer', { ...PARTS, filter: { kind: 'strainer', screwed: true, renewed: false } }],
+  ['a cartridge', { ...PARTS, filter: { kind: 'cartridge filter', screwed: false, renewed: true } }],
   ['cannot tell', { ...PARTS, gap: 'cannot tell', seal: 'none' }],
 ]
 
@@ -84,7 +91,7 @@ const words = (sentence: string) => sentence.split(/ +/).filter((word) => /[\p{L
 describe('the English steps', () => {
   it('cover every action', () => {
     // Counted by hand in the list of actions of the procedure document.
-    expect(ACTIONS).toHaveLength(52)
+    expect(ACTIONS).toHaveLength(57)
   })
 
   it.each(SENTENCES)('%s (%s): %s', (_action, _name, sentence) => {

@@ -8,7 +8,7 @@ import type {
   SpecSheet,
   Step,
 } from '../../src/v1/spec.js'
-import { build, makeCase, makeOpening, makeSheet, varietySheet } from './sheets.js'
+import { build, filterSheet, makeCase, makeOpening, makeSheet, varietySheet } from './sheets.js'
 
 // What can hurt: named cases of the trade, each as the words of the plan and as a writer's mistake that is reported.
 
@@ -354,5 +354,67 @@ describe('an opening that turns with its wheel, reached from the ground', () => 
         : [step],
     )
     expect(codesOf({ ...whole, steps: raised }, sheet)).toContain('procedure/run-on-stands')
+  })
+})
+
+describe('filters and strainers', () => {
+  const whole = build(filterSheet, ['sump-change'])
+  const placeOf = (id: string) => whole.steps.findIndex((step) => step.id === id)
+  const moved = (id: string, before: string) => {
+    const steps = whole.steps.toSpliced(placeOf(id), 1)
+    const to = steps.findIndex((step) => step.id === before)
+    return { ...whole, steps: steps.toSpliced(to, 0, whole.steps.find((step) => step.id === id) as Step) }
+  }
+
+  test('off over a pan while the drain is open, looked into, on and tight before the drain closes and oil goes in', () => {
+    const order = [
+      'sump-drain-drain',
+      'sump-pan-spin-on',
+      'sump-filter-off-spin-on',
+      'sump-look-at-filter-spin-on',
+      'sump-wipe-face-spin-on',
+      'sump-fit-filter-spin-on',
+      'sump-tighten-filter-spin-on',
+      'sump-pan-sump',
+      'sump-take-off-sump',
+      'sump-filter-off-suction',
+      'sump-look-at-filter-suction',
+      'sump-clean-filter-suction',
+      'sump-fit-filter-suction',
+      'sump-tighten-cover-sump',
+      'sump-tighten-drain',
+      'sump-pour-fill',
+      'run',
+      'sump-leaks',
+    ]
+    const places = order.map(placeOf)
+    expect(places).toEqual(places.toSorted((one, other) => one - other))
+    expect(places).not.toContain(-1)
+    // A new filter is not cleaned, and what a cover holds has no tightening of its own.
+    expect(placeOf('sump-clean-filter-spin-on')).toBe(-1)
+    expect(placeOf('sump-tighten-filter-suction')).toBe(-1)
+  })
+
+  test.each([
+    [
+      'a filter off a full case',
+      'sump-filter-off-spin-on',
+      'sump-drain-drain',
+      ['area-not-cleaned', 'filter-before-drain'],
+    ],
+    [
+      'oil poured on a loose filter',
+      'sump-tighten-filter-spin-on',
+      'sump-hose-fill',
+      ['drain-not-tightened'],
+    ],
+    [
+      'a strainer out through its cover',
+      'sump-filter-off-suction',
+      'sump-take-off-sump',
+      ['filter-not-reached'],
+    ],
+  ])('%s is reported', (_what, id, before, codes) => {
+    expect(codesOf(moved(id, before), filterSheet)).toEqual(codes.map((code) => `procedure/${code}`))
   })
 })

@@ -4,6 +4,7 @@ import type {
   Condition,
   Cover,
   FillMethod,
+  Filter,
   Gearcase,
   Level,
   Opening,
@@ -53,6 +54,22 @@ export function makeOpening(name: string, uses: readonly OpeningUse[], more: Par
   }
 }
 
+/** A spin-on filter, a suction strainer under a cover of its own, a strainer in the fill opening. */
+const FILTERS = {
+  'spin-on': {
+    kind: 'spin-on filter',
+    held: {
+      kind: 'screwed',
+      thread: '3/4-16 UNF',
+      drive: { kind: 'hand' },
+      tightening: { kind: 'turns', min: '0.75', threadCondition: 'oiled' },
+    },
+    change: 'every change',
+  },
+  suction: { kind: 'strainer', held: { kind: 'behind cover', cover: 'sump' }, change: 'clean every change' },
+  neck: { kind: 'strainer', held: { kind: 'behind opening', opening: 'fill' }, change: 'not stated' },
+} as const
+
 export interface CaseOptions {
   readonly access?: 'from the ground' | 'front' | 'rear'
   /** How the oil comes out. */
@@ -72,6 +89,7 @@ export interface CaseOptions {
   readonly instances?: boolean
   readonly makerFluid?: boolean
   readonly drainOnSome?: Condition
+  readonly filters?: readonly (keyof typeof FILTERS)[]
 }
 
 export function makeCase(name: string, options: CaseOptions): Gearcase {
@@ -145,6 +163,21 @@ export function makeCase(name: string, options: CaseOptions): Gearcase {
         category: 'GL-5',
         limitedSlip: 'either',
       } as const)
+  const covers = {
+    ...(out === 'cover' ? { lid: cover } : {}),
+    ...(options.filters?.includes('suction')
+      ? { sump: { ...cover, name: 'sump cover', seal: PAPER_GASKET } }
+      : {}),
+  }
+  const filters = (options.filters ?? []).map((id): [string, Filter] => [
+    id,
+    {
+      name: `${id} filter`,
+      seals: id === 'neck' ? [O_RING] : [],
+      place: { kind: 'not stated' },
+      ...FILTERS[id],
+    },
+  ])
   return {
     name,
     type: 'differential',
@@ -178,7 +211,8 @@ export function makeCase(name: string, options: CaseOptions): Gearcase {
       },
     },
     openings,
-    ...(out === 'cover' ? { covers: { lid: cover } } : {}),
+    ...(Object.keys(covers).length > 0 ? { covers } : {}),
+    ...(filters.length > 0 ? { filters: Object.fromEntries(filters) } : {}),
     emptying: [
       out === 'cover'
         ? { kind: 'cover', cover: 'lid' }
@@ -294,6 +328,11 @@ export const sharedSheet: SpecSheet = makeSheet({
   },
 })
 
+/** A hydraulic sump with a spin-on filter and a suction strainer. */
+export const filterSheet: SpecSheet = makeSheet({
+  sump: makeCase('sump', { filters: ['spin-on', 'suction'] }),
+})
+
 const optionsArbitrary: fc.Arbitrary<CaseOptions> = fc
   .record({
     access: fc.constantFrom('from the ground', 'front', 'rear'),
@@ -311,6 +350,7 @@ const optionsArbitrary: fc.Arbitrary<CaseOptions> = fc
     additive: fc.constantFrom('always', 'for some oils', 'never'),
     instances: fc.boolean(),
     makerFluid: fc.boolean(),
+    filters: fc.subarray(['spin-on', 'suction', 'neck'] as const),
     drainOnSome: fc.constantFrom<Condition | undefined>(undefined, { variants: ['plain'] }),
   } as const)
   .map(({ drainOnSome, ...options }): CaseOptions => {

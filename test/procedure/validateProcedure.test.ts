@@ -4,7 +4,7 @@ import { procedureTexts } from '../../src/message/en/procedure.js'
 import { repairProcedure, validateProcedure } from '../../src/v1/procedure.js'
 import type { Action, ProcedureDocument, SpecSheet, Step } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
-import { build, sharedSheet, varietySheet } from './sheets.js'
+import { build, filterSheet, sharedSheet, varietySheet } from './sheets.js'
 import { simulateProcedure } from './simulateProcedure.js'
 
 // What must be told when one step is left out of a built order of work. Worked out by hand from the must-hold list:
@@ -39,6 +39,11 @@ const WITHOUT: Readonly<Record<Action, string>> = {
   'inspect the oil': 'oil-not-inspected',
   'inspect the magnet': 'magnet-not-inspected',
   'clean the magnet': 'magnet-not-cleaned',
+  'take off filter': 'not-removed',
+  'inspect the filter': 'filter-not-inspected',
+  'clean the filter': 'filter-not-cleaned',
+  'fit filter': 'filter-left-out',
+  'tighten filter': 'drain-not-tightened',
   'clear the breather': 'breather-not-cleared',
   'take off old seal': 'old-seal-on',
   'wipe the seal face': 'face-not-wiped',
@@ -172,6 +177,24 @@ const VISITS: readonly Visit[] = [
       'axle-tighten-drain': 'drain-not-tightened',
       'axle-look-at-oil': '',
       lower: 'wrong-attitude',
+    },
+  },
+  {
+    name: 'a spin-on filter, and a strainer behind a cover of its own',
+    sheet: filterSheet,
+    service: 'sump-change',
+    but: {
+      run: '',
+      'sump-crack-fill': 'fill-not-cracked',
+      'sump-take-out-fill': 'fill-not-vented',
+      'sump-tighten-drain': 'drain-not-tightened',
+      'sump-take-off-sump': 'filter-not-reached',
+      'sump-fit-filter-spin-on': 'not-fitted',
+      'sump-drain-drain': 'filter-before-drain',
+      'sump-tighten-cover-sump': 'drain-not-tightened',
+      // The pan under the drain counts for the whole case; where it goes next is a habit.
+      'sump-pan-spin-on': '',
+      'sump-pan-sump': '',
     },
   },
   {

@@ -57,13 +57,14 @@ function printKits(kits: readonly Kit[], open: Open, order: Kit['buy'], io: CliI
     for (const { oil: name, volume } of volumes)
       io.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${safeLine(name)}`)
   }
-  const seals = (counts: Kit['seals']) => {
+  const pieces = (counts: readonly { readonly name: string; readonly count: number }[]) => {
     for (const { name, count } of counts) io.print(safeLine(`  ${count} ×  ${name}`))
   }
   for (const { machines, kit } of groupKits(kits)) {
     io.print(safeLine(`Kit for ${machines.map(({ name }) => name).join(', ')}`))
     oil(kit.oil)
-    seals(kit.seals)
+    pieces(kit.seals)
+    pieces(kit.filters ?? [])
     for (const { name } of kit.tools) io.print(safeLine(`  ${name}`))
   }
   for (const { machine, reasons } of open) {
@@ -73,6 +74,7 @@ function printKits(kits: readonly Kit[], open: Open, order: Kit['buy'], io: CliI
   if (kits.length > 0) {
     io.print('To order, for all kits')
     oil(order.oil)
-    seals(order.seals)
+    pieces(order.seals)
+    pieces(order.filters ?? [])
   } else if (open.length === 0) io.print('Nothing is due.')
 }

@@ -84,6 +84,16 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The magnet of ${the(params, 'the part')} has not been inspected${at(params)}. Inspect it before refitting. If it holds chips or pieces, do not refill.`,
   'procedure/magnet-not-cleaned': (params) =>
     `The magnet of ${the(params, 'the part')} is refitted dirty${at(params)}. Wipe it clean first.`,
+  'procedure/filter-before-drain': (params) =>
+    `${capital(the(params, 'the filter'))} comes off before the oil is drained${at(params)}. Drain first: the whole case would run out there.`,
+  'procedure/filter-not-reached': (params) =>
+    `${capital(the(params, 'the filter'))} is behind a plug or cover that is still on${at(params)}. Take that off first.`,
+  'procedure/filter-not-inspected': (params) =>
+    `${capital(the(params, 'the filter'))} has not been inspected for metal${at(params)}. Inspect it first. If it holds chips or pieces, do not refill.`,
+  'procedure/filter-not-cleaned': (params) =>
+    `${capital(the(params, 'the strainer'))} goes back dirty${at(params)}. Clean it first.`,
+  'procedure/filter-left-out': (params) =>
+    `${capital(the(params, 'the plug or cover'))} is closed while the filter behind it is out${at(params)}. Fit the filter first.`,
   'procedure/old-seal-on': (params) =>
     `The old seal of ${the(params, 'the part')} is still in place${at(params)}. Remove it first, and check that it is not stuck to the case.`,
   'procedure/face-not-wiped': (params) =>
@@ -103,7 +113,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/additive-missing': (params) =>
     `The oil for ${the(params, 'the gearcase')} goes in without the additive that the sheet requires${at(params)}. Add it first.`,
   'procedure/drain-not-tightened': (params) =>
-    `Oil is poured through ${the(params, 'the fill opening')} while an opening below it is not tight${at(params)}. Tighten the drain first.`,
+    `Oil is poured through ${the(params, 'the fill opening')} while a plug, cover or filter below it is not tight${at(params)}. Tighten it first.`,
   'procedure/cover-not-cured': (params) =>
     `Oil is poured through ${the(params, 'the fill opening')} before the sealant on the cover has cured${at(params)}. Wait for the cure first.`,
   'procedure/cover-not-tightened': (params) =>
@@ -126,6 +136,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `No leak check at ${the(params, 'what was opened')}${at(params)}. Check once everything is tight.`,
   'procedure/leaks-not-checked-after-run': (params) =>
     `No leak check at ${the(params, 'what was opened')} after the run${at(params)}. Look again: warm oil finds its way out.`,
+  'procedure/filter-not-changed': (params) =>
+    `A filter or strainer of ${the(params, 'the gearcase')} is never taken off. Change or clean it while the oil is out.`,
   'procedure/not-refilled': (params) =>
     `${capital(the(params, 'the gearcase'))} is drained and never refilled. Pour the new oil before its plugs are refitted.`,
   'procedure/no-short-run': (params) =>

@@ -90,6 +90,8 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${gearcase}: “${opening}” is a drain, but no method of emptying names it: it would stay closed and old oil would stay in. Name it, or remove the use “drain”.`,
   'spec/gearcase-without-change': ({ gearcase }) =>
     `No service changes the oil of “${gearcase}”. Add it to one, or waive this if the manual fills it for life.`,
+  'spec/filter-without-change': ({ gearcase }) =>
+    `No oil change reaches the filters of “${gearcase}”: it is never emptied. Move them to the gearcase that owns the oil, or say how it is emptied.`,
   'spec/level-on-raised-end': ({ gearcase, raised }) =>
     raised === 'nothing'
       ? `${gearcase}: the level is read on stands, but the machine stays on the ground. Correct one of the two.`
@@ -243,7 +245,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'record/machine-not-found': ({ id, ...names }, say) =>
     `No log of the machine “${id}” is in this set.${meantWords(names, say)}`,
   'record/metal-in-the-oil': ({ gearcase, found }) =>
-    `${gearcase}: ${found === 'metallic' ? 'metal in the oil' : `${found} on the magnet`}, and it was filled. Stop the machine and have the gearcase opened.`,
+    `${gearcase}: ${found === 'metallic' ? 'metal in the oil' : `${found} on the magnet or in a filter`}, and it was filled. Stop the machine and have the gearcase opened.`,
   'record/oil-not-permitted': ({ gearcase, oil, permitted }, say) =>
     `${gearcase}: filled with “${oil}”, not a permitted oil (${say.list(permitted)}). Drain it before the machine works.`,
   'record/part-not-on-machine': ({ part }) =>
@@ -286,6 +288,8 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${gearcase}: ${say.quantity(drained)} drained, ${say.quantity(refilled)} refilled. Either oil was lost (find the leak), or old oil stayed in (check the level).`,
   'record/wrench-out-of-calibration': ({ wrench, calibrated, date }, say) =>
     `${wrench}: last calibrated on ${say.date(calibrated)}, so its calibration had expired on ${say.date(date)}. Have it tested; if it fails, set these torques again.`,
+  'record/filter-not-changed': ({ part, change }) =>
+    `${part}: no record that it was ${change === 'every change' ? 'renewed' : 'cleaned'} with the oil. Do it, or record it.`,
   'record/shield-not-refitted': ({ shield, gearcase }) =>
     `${gearcase}: no record that “${shield}” was fitted again. Check the machine before it runs.`,
   'record/other-part-number': ({ part, fitted, stated }) =>

@@ -185,6 +185,52 @@ export const stepTexts: StepTexts = {
     short: () => 'Wipe the magnet',
     show: () => 'The clean magnet.',
   },
+  'take off filter': {
+    full: (params) =>
+      params.filter?.screwed === true
+        ? `Screw ${the(params, 'filter')} off slowly. Let its oil run into the pan. Make sure that its old ring comes off with it.`
+        : `Take out ${the(params, 'filter')}. Let its oil run into the pan.`,
+    short: (params) => `${brief(params, 'filter')} off`,
+    show: (params) => `${the(params, 'filter')} as it comes off, over the pan.`,
+  },
+  'inspect the filter': {
+    full: (params) =>
+      `Inspect ${the(params, 'filter')} for metal. If it holds chips or flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.`,
+    short: (params) => `${brief(params, 'filter')}: stop at chips`,
+    show: (params) => `The inside of ${the(params, 'filter')}, close up.`,
+  },
+  'clean the filter': {
+    full: (params) =>
+      `Clean ${the(params, 'strainer')} with solvent. Let it dry. If it is torn or dented, replace it.`,
+    short: (params) => `Clean ${brief(params, 'strainer')}`,
+    show: (params) => `${the(params, 'strainer')}, clean, against the light.`,
+  },
+  'fit filter': {
+    full: (params) => {
+      const what = the(params, 'filter')
+      const isClean = params.filter?.renewed === false
+      if (params.filter?.screwed !== true)
+        return `${isClean ? `Put ${what} back in` : `Put in a new one for ${what}`}. Make sure that it seats.`
+      const take = isClean ? '' : `Take a new one for ${what}. `
+      return `${take}Wipe ${isClean ? `the ring of ${what}` : 'its ring'} with new oil. Screw it on by hand until the ring touches.`
+    },
+    short: (params) => {
+      const what = `${params.filter?.renewed === false ? 'Clean' : 'New'} ${brief(params, 'filter')}`
+      return params.filter?.screwed === true ? `${what}: oil its ring, on by hand` : `${what} in`
+    },
+    show: (params) => `${the(params, 'filter')} as it goes on.`,
+  },
+  'tighten filter': {
+    full: (params) =>
+      params.turns === undefined
+        ? tightenText(params, the(params, 'filter'))
+        : `Tighten ${the(params, 'filter')} ${params.turns} turns after its ring touches.`,
+    short: (params) =>
+      params.turns === undefined
+        ? tightenShort(params, brief(params, 'filter'))
+        : `${brief(params, 'filter')}: ${params.turns} turns after contact`,
+    show: (params) => `Both hands on ${the(params, 'filter')}.`,
+  },
   'clear the breather': {
     full: ({ place }) => `Make sure that the breather is clear${place === undefined ? '' : `: ${place}`}.`,
     short: () => 'Breather clear',
@@ -204,9 +250,11 @@ export const stepTexts: StepTexts = {
   },
   'wipe the seal face': {
     full: (params) =>
-      params.cover === undefined
-        ? `Wipe ${the(params, 'plug')} and its seat clean.`
-        : `Wipe the seal face at ${the(params, 'cover')} clean.`,
+      params.filter?.screwed === true
+        ? `Wipe the face that ${the(params, 'filter')} seals on. Make sure that no old ring sticks to it.`
+        : params.cover === undefined
+          ? `Wipe ${the(params, 'plug')} and its seat clean.`
+          : `Wipe the seal face at ${the(params, 'cover')} clean.`,
     short: (params) => `Wipe ${brief(params, 'plug')}${params.cover === undefined ? ' and seat' : ' face'}`,
     show: (params) => `The seat of ${the(params, 'plug')}, wiped clean.`,
   },

@@ -1,14 +1,16 @@
 import { dropUndefined } from '../../base/index.js'
-import type { WheelMark } from '../../spec/index.js'
+import { isFilterRenewed, type WheelMark } from '../../spec/index.js'
 import {
   type CoverLayout,
+  type FilterLayout,
   type GearcaseInstance,
   type OpeningLayout,
   partOf,
+  type SealLayout,
   wheelMarkFor,
 } from '../layout.js'
 import type { OilJob } from '../oilJob.js'
-import { coverAt, gearcaseAt, openingAt } from '../stepContext.js'
+import { coverAt, filterAt, gearcaseAt, openingAt } from '../stepContext.js'
 import { isOpen, type Writer, write, writeAt } from './writer.js'
 
 /** The old oil out of every gearcase of one oil space, and everything below the oil closed again. */
@@ -64,8 +66,12 @@ function emptyGearcase(
     } else openOpening(writer, part, self)
     if (way.kind !== 'suction' && part.path !== fill.path) openOpening(writer, fill, owner)
     writeAt(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, self)
-    if (place === drains.length - 1) writeAt(writer, 'inspect the oil', self.gearcase, self)
+    const isLast = place === drains.length - 1
+    if (isLast) writeAt(writer, 'inspect the oil', self.gearcase, self)
     if (way.kind === 'drain plug') inspectMagnet(writer, part, self)
+    changeFiltersBehind(writer, self, part)
+    // What is in the filters runs back to the drain, which is still open.
+    if (isLast) changeOtherFilters(writer, self)
     if (part.path !== fill.path) closePart(writer, part, self)
   }
 }
@@ -104,6 +110,47 @@ export function turnTo(
   if (hadPan) writeAt(writer, 'place the pan', opening, self)
 }
 
+function changeOtherFilters(writer: Writer, self: GearcaseInstance): void {
+  for (const filter of self.gearcase.filters) {
+    if (filter.applies === 'no' || filterAt(writer.state, filter, self.instance).everOff) continue
+    const { behind } = filter
+    if (behind === undefined) changeFilter(writer, self, filter)
+    else {
+      writeAt(writer, 'place the pan', behind, self)
+      if ('opening' in behind) openOpening(writer, behind, self)
+      else {
+        writeAt(writer, 'clean around', behind, self)
+        writeAt(writer, 'take off cover', behind, self)
+      }
+      changeFiltersBehind(writer, self, behind)
+      if (behind.path !== self.gearcase.fillOpening?.path) closePart(writer, behind, self)
+    }
+  }
+}
+
+function changeFiltersBehind(
+  writer: Writer,
+  self: GearcaseInstance,
+  part: OpeningLayout | CoverLayout,
+): void {
+  for (const filter of self.gearcase.filters)
+    if (filter.applies !== 'no' && filter.behind?.path === part.path) changeFilter(writer, self, filter)
+}
+
+/** Off, looked into, and a new or clean one on and tight. */
+function changeFilter(writer: Writer, self: GearcaseInstance, filter: FilterLayout): void {
+  if (filter.behind === undefined) {
+    writeAt(writer, 'place the pan', filter, self)
+    writeAt(writer, 'clean around', filter, self)
+  }
+  writeAt(writer, 'take off filter', filter, self)
+  writeAt(writer, 'inspect the filter', filter, self)
+  if (!isFilterRenewed(filter.filter)) writeAt(writer, 'clean the filter', filter, self)
+  renewSeals(writer, filter, filter.seals, self)
+  writeAt(writer, 'fit filter', filter, self)
+  if (filter.behind === undefined) writeAt(writer, 'tighten filter', filter, self)
+}
+
 /** Old seals off, face wiped, new seals on, plug or cover in and tight. */
 export function closePart(writer: Writer, part: OpeningLayout | CoverLayout, self: GearcaseInstance): void {
   const isOpening = 'opening' in part
@@ -111,6 +158,17 @@ export function closePart(writer: Writer, part: OpeningLayout | CoverLayout, sel
   const here = isOpening ? openingAt(state, part, self.instance) : coverAt(state, part, self.instance)
   const seals = isOpening ? part.seals : [part.seal]
   if (!here.magnetSeen) inspectMagnet(writer, part, self)
+  renewSeals(writer, part, seals, self)
+  writeAt(writer, isOpening ? 'fit' : 'fit cover', part, self)
+  writeAt(writer, isOpening ? 'tighten' : 'tighten cover', part, self)
+}
+
+function renewSeals(
+  writer: Writer,
+  part: OpeningLayout | CoverLayout | FilterLayout,
+  seals: readonly SealLayout[],
+  self: GearcaseInstance,
+): void {
   for (const seal of seals)
     if (seal.treatment === 'renew' || seal.treatment === 'apply')
       writeAt(writer, 'take off old seal', seal, self)
@@ -120,8 +178,6 @@ export function closePart(writer: Writer, part: OpeningLayout | CoverLayout, sel
     if (seal.treatment === 'inspect') writeAt(writer, 'inspect the seal', seal, self)
     if (seal.treatment === 'apply') writeAt(writer, 'apply sealant', seal, self)
   }
-  writeAt(writer, isOpening ? 'fit' : 'fit cover', part, self)
-  writeAt(writer, isOpening ? 'tighten' : 'tighten cover', part, self)
 }
 
 function inspectMagnet(writer: Writer, part: OpeningLayout | CoverLayout, self: GearcaseInstance): void {

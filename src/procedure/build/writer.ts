@@ -2,7 +2,14 @@ import { dropUndefined } from '../../base/index.js'
 import type { Action, Id, SpecSheet, Step } from '../../spec/index.js'
 import { ACTIONS } from '../actions.js'
 import { figuresOf } from '../figuresOf.js'
-import type { CoverLayout, GearcaseInstance, GearcaseLayout, OpeningLayout, SealLayout } from '../layout.js'
+import type {
+  CoverLayout,
+  FilterLayout,
+  GearcaseInstance,
+  GearcaseLayout,
+  OpeningLayout,
+  SealLayout,
+} from '../layout.js'
 import { runStep } from '../runStep.js'
 import { type MutableState, startState } from '../state.js'
 import { gearcaseAt, openingAt, type ProcedureContext, type StepDraft } from '../stepContext.js'
@@ -54,7 +61,7 @@ export function write(writer: Writer, action: Action, on?: string, at: StepDraft
 export function writeAt(
   writer: Writer,
   action: Action,
-  part: GearcaseLayout | OpeningLayout | CoverLayout | SealLayout,
+  part: GearcaseLayout | OpeningLayout | CoverLayout | FilterLayout | SealLayout,
   self: GearcaseInstance,
 ): void {
   const turns = 'opening' in part && part.opening.uses.some((use) => use.wheelMark !== undefined)

@@ -4,6 +4,7 @@ import {
   coverAt,
   draftAt,
   draftHere,
+  filterAt,
   gearcaseAt,
   type Need,
   noneOf,
@@ -24,14 +25,14 @@ export const CLOSING_NEEDS = {
     noneOf(listOldSeals(context).map((seal) => draftHere(context, 'take off old seal', seal))),
   'face-not-wiped': (context) =>
     (partAt(context)?.faceWiped ?? true) || [
-      draftHere(context, 'wipe the seal face', context.opening ?? context.cover),
+      draftHere(context, 'wipe the seal face', context.opening ?? context.cover ?? context.filter),
     ],
   'seal-not-renewed': (context) =>
     noneOf(listUnfitSeals(context).map((seal) => draftHere(context, ACTION_OF[seal.treatment], seal))),
   'not-fitted': (context) => {
     const position = partAt(context)?.position ?? 'in'
     if (position === 'in' || position === 'tight') return true
-    return [draftHere(context, context.cover === undefined ? 'fit' : 'fit cover')]
+    return [draftHere(context, context.cover ? 'fit cover' : context.filter ? 'fit filter' : 'fit')]
   },
   'not-tightened': (context) => noneOf(listNotTightened(context.state, listAffectedInstances(context))),
   'cover-not-tightened': (context) =>
@@ -55,7 +56,7 @@ export function listAffectedInstances({ layout, self, shield }: StepContext): re
   return shield === undefined ? all : all.filter(({ gearcase }) => gearcase.shields.includes(shield.id))
 }
 
-/** Openings and covers that are not tight, as the steps that close them. */
+/** Openings, covers and filters that are not tight, as the steps that close them. */
 export function listNotTightened(
   state: MutableState,
   instances: readonly GearcaseInstance[],
@@ -69,6 +70,11 @@ export function listNotTightened(
     ...gearcase.covers.flatMap((one) => {
       const { position, everOff } = coverAt(state, one, instance)
       return position !== 'tight' && isMeant(one.path, everOff) ? draftAt('tighten cover', one, instance) : []
+    }),
+    ...gearcase.filters.flatMap((one) => {
+      const { position, everOff } = filterAt(state, one, instance)
+      const action = one.filter.held.kind === 'screwed' ? 'tighten filter' : 'fit filter'
+      return position !== 'tight' && isMeant(one.path, everOff) ? draftAt(action, one, instance) : []
     }),
   ])
 }
@@ -99,7 +105,8 @@ export function listUncheckedSinceRun(
 function wasOpened(state: MutableState, { gearcase, instance }: GearcaseInstance): boolean {
   return (
     gearcase.openings.some((one) => openingAt(state, one, instance).everCracked) ||
-    gearcase.covers.some((one) => coverAt(state, one, instance).everOff)
+    gearcase.covers.some((one) => coverAt(state, one, instance).everOff) ||
+    gearcase.filters.some((one) => filterAt(state, one, instance).everOff)
   )
 }
 
@@ -114,10 +121,10 @@ function hasMagnet({ opening, cover }: StepContext): boolean {
   return opening?.opening.magnet === true || cover?.cover.magnet === true
 }
 
-function listSeals({ opening, cover, seal }: StepContext): readonly SealLayout[] {
+function listSeals({ opening, cover, filter, seal }: StepContext): readonly SealLayout[] {
   if (seal !== undefined) return [seal]
   if (opening !== undefined) return opening.seals
-  return cover === undefined ? [] : [cover.seal]
+  return cover === undefined ? (filter?.seals ?? []) : [cover.seal]
 }
 
 /** Seals that have to go and are still there. */

@@ -15,13 +15,16 @@ import {
 const isRemoved: Need = (context) => {
   const position = partAt(context)?.position ?? 'out'
   if (position === 'out' || position === 'off') return true
-  const action = context.cover === undefined ? 'take out' : 'take off cover'
-  return [draftHere(context, action, context.cover ?? context.opening)]
+  const { opening, cover, filter } = context
+  const action = cover ? 'take off cover' : filter ? 'take off filter' : 'take out'
+  return [draftHere(context, action, cover ?? filter ?? opening)]
 }
 
 /** Nothing is opened that could not be filled again, or that would spill or let dirt in. */
 export const OPENING_NEEDS = {
+  // A filter behind a plug or cover has no outside of its own.
   'area-not-cleaned': (context) =>
+    context.filter?.behind !== undefined ||
     (partAt(context)?.areaClean ?? true) || [draftHere(context, 'clean around')],
   'shield-in-the-way': ({ gearcase, layout, state }) => {
     const on = [...layout.shields.values()].filter(
@@ -113,8 +116,8 @@ export function isDrainOpening({ ways }: GearcaseLayout, opening: OpeningLayout)
   )
 }
 
-function letsOilOut({ gearcase, owner, opening, cover, step }: StepContext): boolean {
-  if (cover !== undefined || step.do === 'suck out the oil') return true
+function letsOilOut({ gearcase, owner, opening, cover, filter, step }: StepContext): boolean {
+  if (cover !== undefined || filter !== undefined || step.do === 'suck out the oil') return true
   if (gearcase === undefined || opening === undefined) return false
   return (
     isDrainOpening(gearcase, opening) ||

@@ -38,7 +38,7 @@ export interface SheetIndex {
   readonly figures: readonly At<{ figure: PrintedValue }>[]
   /** Printed values that disagree with the one they are printed next to. */
   readonly disagreements: readonly DisagreementAt[]
-  /** What is opened and tightened: openings, covers and shields. */
+  /** What is opened and tightened: openings, covers, filters and shields. */
   readonly parts: readonly PartAt[]
   readonly tightenings: readonly At<{ tightening: Tightening; on: PartAt }>[]
   readonly seals: readonly At<{ seal: Seal; on: PartAt }>[]
@@ -169,6 +169,7 @@ function sheetConditions(sheet: SpecSheet): SheetIndex['conditions'] {
       ...conditionsOf('/gearcases', { [id]: gearcase }, 'appliesTo'),
       ...conditionsOf(`/gearcases/${id}/openings`, gearcase.openings, 'appliesTo'),
       ...conditionsOf(`/gearcases/${id}/covers`, gearcase.covers, 'appliesTo'),
+      ...conditionsOf(`/gearcases/${id}/filters`, gearcase.filters, 'appliesTo'),
     ]),
     ...conditionsOf('/shields', sheet.shields, 'appliesTo'),
     ...conditionsOf('/services', sheet.services, 'appliesTo'),

@@ -10,8 +10,8 @@ const EXTERNAL_BOLT = 0.04
 /** The largest torque that a part without a stated thread plausibly gets by the size of its hexagon, in N·m, and that size. */
 export function largestForDrive(on: PartAt) {
   const { thread, drive } = fasteningOf(on).fastening
-  const width = driveMillimetres(drive.size)
-  if (thread !== undefined || width === undefined) return undefined
+  const width = driveMillimetres(drive?.size)
+  if (thread !== undefined || drive === undefined || width === undefined) return undefined
   const factor = factorOf(drive, on.kind)
   return factor === undefined ? undefined : { limit: factor * width ** 3, size: drive.size ?? '' }
 }
@@ -19,7 +19,7 @@ export function largestForDrive(on: PartAt) {
 function factorOf(drive: Drive, kind: PartAt['kind']): number | undefined {
   if (drive.kind === 'internal hex') return INTERNAL
   if (drive.kind !== 'external hex') return undefined
-  return kind === 'opening' ? EXTERNAL_PLUG : EXTERNAL_BOLT
+  return kind === 'opening' || kind === 'filter' ? EXTERNAL_PLUG : EXTERNAL_BOLT
 }
 
 /** The width across flats that a drive's size names, in mm: `22 mm`, `3/8 in`, `1 1/8 in`; undefined for others. */

@@ -1,13 +1,14 @@
 import type { JsonPointer } from '../../base/index.js'
-import type { Cover, Gearcase, Opening, Shield, SpecSheet } from '../../spec/index.js'
+import type { Cover, Filter, Gearcase, Opening, Shield, SpecSheet } from '../../spec/index.js'
 
-/** An opening, cover or shield of a sheet, its place, and its name after its gearcase's. */
+/** An opening, cover, filter or shield of a sheet, its place, and its name after its gearcase's. */
 export type PartAt = {
   readonly path: JsonPointer
   readonly name: string
 } & (
   | { readonly kind: 'opening'; readonly part: Opening; readonly gearcase: Gearcase }
   | { readonly kind: 'cover'; readonly part: Cover; readonly gearcase: Gearcase }
+  | { readonly kind: 'filter'; readonly part: Filter; readonly gearcase: Gearcase }
   | { readonly kind: 'shield'; readonly part: Shield }
 )
 
@@ -15,18 +16,21 @@ export type PartAt = {
 export function sheetParts({ gearcases, shields = {} }: SpecSheet): readonly PartAt[] {
   return [
     ...Object.entries(gearcases).flatMap(([id, gearcase]): PartAt[] => {
-      const placed = (list: string, key: string, { name }: Opening | Cover) => ({
+      const placed = (list: string, key: string, { name }: Opening | Cover | Filter) => ({
         path: `/gearcases/${id}/${list}/${key}`,
         name: `${gearcase.name}, ${name}`,
         gearcase,
       })
-      const { openings, covers = {} } = gearcase
+      const { openings, covers = {}, filters = {} } = gearcase
       return [
         ...Object.entries(openings).map(
           ([key, part]) => ({ ...placed('openings', key, part), kind: 'opening', part }) as const,
         ),
         ...Object.entries(covers).map(
           ([key, part]) => ({ ...placed('covers', key, part), kind: 'cover', part }) as const,
+        ),
+        ...Object.entries(filters).map(
+          ([key, part]) => ({ ...placed('filters', key, part), kind: 'filter', part }) as const,
         ),
       ]
     }),

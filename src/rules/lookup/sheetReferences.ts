@@ -41,9 +41,10 @@ export function sheetReferences(sheet: SpecSheet): readonly ReferenceAt[] {
 }
 
 function gearcaseReferences(path: JsonPointer, gearcase: Gearcase, sheet: SpecSheet): readonly ReferenceAt[] {
-  const { access, oilSpace, emptying, shields } = gearcase
+  const { access, oilSpace, emptying, shields, filters = {} } = gearcase
   const gearcases = Object.keys(sheet.gearcases)
   const openings = Object.keys(gearcase.openings)
+  const covers = Object.keys(gearcase.covers ?? {})
   const supports = access.kind === 'raised' ? access.supports : []
   return [
     ...refer(`${path}/axle`, 'axle', gearcase.axle, Object.keys(sheet.machine.axles)),
@@ -56,7 +57,7 @@ function gearcaseReferences(path: JsonPointer, gearcase: Gearcase, sheet: SpecSh
         ]),
     ...emptying.flatMap((way, place) =>
       way.kind === 'cover'
-        ? refer(`${path}/emptying/${place}/cover`, 'cover', way.cover, Object.keys(gearcase.covers ?? {}))
+        ? refer(`${path}/emptying/${place}/cover`, 'cover', way.cover, covers)
         : [
             ...refer(`${path}/emptying/${place}/opening`, 'opening', way.opening, openings),
             ...(way.kind === 'drain plug'
@@ -64,6 +65,11 @@ function gearcaseReferences(path: JsonPointer, gearcase: Gearcase, sheet: SpecSh
               : []),
           ],
     ),
+    ...Object.entries(filters).flatMap(([id, { held }]) => {
+      const at = `${path}/filters/${id}/held`
+      if (held.kind === 'behind opening') return refer(`${at}/opening`, 'opening', held.opening, openings)
+      return held.kind === 'behind cover' ? refer(`${at}/cover`, 'cover', held.cover, covers) : []
+    }),
     ...referAll(`${path}/shields`, 'shield', shields, Object.keys(sheet.shields ?? {})),
   ]
 }

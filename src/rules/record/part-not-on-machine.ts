@@ -4,10 +4,12 @@ import { entryRule } from '../ruleMakers.js'
 /**
  * Work recorded on a part that this machine does not have, by its variant, serial, model year or market: the record
  * belongs to another machine, or the wrong plug was recorded.
- * Judges: Every judged entry: the `appliesTo` of its gearcase, else of each opened opening or cover, against the
+ * Judges: Every judged entry: the `appliesTo` of its gearcase, else of each opened opening or cover and of each
+ * filter, against the
  * log's `identity`. Finds where the answer is `no`; one finding for the gearcase instead of one for each of its
  * parts.
- * Place: `/entries/<place>/gearcase`, or `/entries/<place>/opened/<place>`
+ * Place: `/entries/<place>/gearcase`, `/entries/<place>/opened/<place>` or
+ * `/entries/<place>/filters/<place>/on`
  * Params: part: name of the gearcase or of the part
  * Harm: record
  * House rule.
@@ -19,10 +21,14 @@ export const rule = entryRule(
     const isAway = (part: string) => judgePart(sheet.document, identity, part).verdict === 'no'
     if (isAway(`/gearcases/${entry.gearcase}`))
       return [{ path: `${path}/gearcase`, params: { part: gearcase.name } }]
-    return entry.opened.flatMap((opened, place) => {
-      const part = sheet.parts.find((one) => one.path === opened)
+    const worked = [
+      ...entry.opened.map((on, place) => ({ on, at: `opened/${place}` })),
+      ...(entry.filters ?? []).map(({ on }, place) => ({ on, at: `filters/${place}/on` })),
+    ]
+    return worked.flatMap(({ on, at }) => {
+      const part = sheet.parts.find((one) => one.path === on)
       if (part === undefined || !isAway(part.path)) return []
-      return [{ path: `${path}/opened/${place}`, params: { part: part.name } }]
+      return [{ path: `${path}/${at}`, params: { part: part.name } }]
     })
   },
 )

@@ -5,7 +5,8 @@ import { entryRule } from '../ruleMakers.js'
 /**
  * A seal that must be new or newly applied at every opening, but the record does not mention it, or says that it was
  * used again: the washer was not recorded, or not fitted. Loosening a plug counts as opening it.
- * Judges: Every judged entry: each seal, stated for this machine, of its opened openings and covers that is replaced
+ * Judges: Every judged entry: each seal, stated for this machine, of its opened openings and covers and of its filters that is
+ * replaced
  * at every opening or applied (sealant, liquid gasket). Finds one without a note of `new` in any entry of the record
  * for the same gearcase and instance.
  * Place: the note of this entry, `/entries/<place>/seals/<place>/done`; else `/entries/<place>/seals`
@@ -18,7 +19,8 @@ export const rule = entryRule(
   'record/seal-not-new',
   'error',
   ({ path, entry, sheet, identity }, { document }) => {
-    const parts = sheet.parts.filter((part) => entry.opened.includes(part.path))
+    const worked = [...entry.opened, ...(entry.filters ?? []).map(({ on }) => on)]
+    const parts = sheet.parts.filter((part) => worked.includes(part.path))
     const opened = parts.flatMap((part) => {
       if (part.kind === 'shield') return []
       const places =
@@ -27,7 +29,9 @@ export const rule = entryRule(
         const resolved = resolveLeaf(sheet.document, identity, 'seal', `${part.path}${place}`)
         return resolved.kind === 'stated' ? resolved.value : { kind: 'not stated' }
       })
-      return [{ path: part.path, seals, part: part.kind }]
+      return [
+        { path: part.path, seals, part: part.kind === 'cover' ? ('cover' as const) : ('opening' as const) },
+      ]
     })
     return sealsToReplace(opened)
       .filter(({ action }) => action === 'new' || action === 'apply')

@@ -7,10 +7,10 @@ import { type NameAt, unknownNames } from '../lookup/unknownNames.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record that names a service, a gearcase, an instance, an opening, a seal or a shield that its sheet does not
- * have, or that belongs to another part of the sheet: the work would not be counted.
+ * A record that names a service, a gearcase, an instance, an opening, a seal, a filter or a shield that its sheet does
+ * not have, or that belongs to another part of the sheet: the work would not be counted.
  * Judges: Every entry: its gearcase; then its service, and whether that service names the gearcase; its instance;
- * `opened` and `tightened/on` against the openings and covers of that gearcase, `seals/on` against their seals. Then
+ * `opened` and `tightened/on` against the openings and covers of that gearcase, `seals/on` against their seals, `filters/on` against its filters. Then
  * `shields/on`. Pointers lead into the sheet, to the whole opening, cover, shield or seal. An unknown gearcase is the
  * only finding of its entry. Not judged without the sheet.
  * Place: the id or pointer
@@ -41,6 +41,7 @@ function namesOf(entry: RecordEntry, { document: sheet, parts }: SheetIndex, pat
   const own = parts.filter((part) => part.path.startsWith(`/gearcases/${gearcase}/`))
   const opened = own.map((part) => part.path)
   const seals = own.flatMap(sealPaths)
+  const filters = own.filter(({ kind }) => kind === 'filter').map((part) => part.path)
   const named = (key: string, ids: readonly JsonPointer[], known: readonly string[], end = '') =>
     ids.map((id, place) => ({ path: `${path}/${key}/${place}${end}`, id, known }))
   const on = (done: { readonly on: JsonPointer }) => done.on
@@ -54,10 +55,12 @@ function namesOf(entry: RecordEntry, { document: sheet, parts }: SheetIndex, pat
     ...named('opened', entry.opened, opened),
     ...named('tightened', entry.tightened.map(on), opened, '/on'),
     ...named('seals', entry.seals.map(on), seals, '/on'),
+    ...named('filters', (entry.filters ?? []).map(on), filters, '/on'),
   ]
 }
 
 function sealPaths(at: PartAt): readonly JsonPointer[] {
-  if (at.kind === 'opening') return at.part.seals.map((_seal, place) => `${at.path}/seals/${place}`)
+  if (at.kind === 'opening' || at.kind === 'filter')
+    return at.part.seals.map((_seal, place) => `${at.path}/seals/${place}`)
   return at.kind === 'cover' ? [`${at.path}/seal`] : []
 }

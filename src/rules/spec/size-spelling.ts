@@ -4,8 +4,8 @@ import { ruleAbout } from '../ruleMakers.js'
 /**
  * A size of a drive or a tool that is written otherwise than the sizes it is compared with: `10mm` for `10 mm`,
  * `3/8in` for `3/8 in`. Sizes are compared as texts, so the socket on the wall would not be found.
- * Judges: Of a sheet: the `size` of the drive of every opening, of the bolts of covers and of the fasteners of
- * shields. Of a toolbox: the `drive` of wrenches, `from` and `to` of adaptors, `size` and `drive` of sockets. Finds
+ * Judges: Of a sheet: the `size` of the drive of every opening, of the bolts of covers, of screwed filters and of the fasteners
+ * of shields. Of a toolbox: the `drive` of wrenches, `from` and `to` of adaptors, `size` and `drive` of sockets. Finds
  * a number, or a fraction with or without a whole number before it, followed by `mm` or `in` without exactly one
  * space, or by `MM`, `"`, `IN`, `inch` or `''`.
  * Place: the size
@@ -26,7 +26,7 @@ export const rule = ruleAbout('spec-sheet', 'toolbox')(
           ]
         : (sheet?.parts ?? [])
             .map(fasteningOf)
-            .flatMap(({ path, fastening: { drive } }) => sizesOf(path, { drive }, 'size'))
+            .flatMap(({ path, fastening: { drive } }) => (drive ? sizesOf(path, { drive }, 'size') : []))
     return sizes.flatMap(({ path, size }) => {
       const [, number, unit = ''] = WRITTEN.exec(size) ?? []
       const meant = number === undefined ? size : `${number} ${/^mm$/i.test(unit) ? 'mm' : 'in'}`

@@ -40,6 +40,19 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     'position?': ['upright', 'bottom', 'not stated'],
     'carriesBearings?': boolean(),
   })
+  const filter = part('filter', {
+    ...named,
+    kind: ['spin-on filter', 'cartridge filter', 'strainer'],
+    held: byTag([
+      kind('screwed', { 'thread?': text.text, drive, tightening: leaf.tightening }),
+      kind('behind opening', { opening: text.id }),
+      kind('behind cover', { cover: text.id }),
+    ]),
+    seals: list(leaf.seal),
+    'partNumber?': text.text,
+    change: ['every change', 'clean every change', 'not stated'],
+    place: leaf.place,
+  })
   const shield = part('shield', {
     ...named,
     fasteners: fasteners,
@@ -78,6 +91,7 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     ]),
     openings: map(opening),
     'covers?': map(cover),
+    'filters?': map(filter),
     emptying: list(
       byTag([
         kind('drain plug', { opening: text.id, 'also?': filledList(text.id) }),

@@ -30,6 +30,12 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
       done: ['new', 'inspected and used again'],
       'partNumber?': text.text,
     }),
+    'filters?': list({
+      on: text.pointer,
+      done: ['new', 'cleaned'],
+      'partNumber?': text.text,
+      'found?': ['clean', 'fine paste', 'chips', 'pieces'],
+    }),
     'level?': ['at the mark', 'below', 'above', 'not checked'],
     'leaks?': ['dry', 'weeping', 'dripping', 'not checked'],
   })

@@ -1,0 +1,18 @@
+import { gearcaseRule } from '../ruleMakers.js'
+
+/**
+ * A filter that no oil change reaches: its gearcase shares the oil of another and is not emptied itself, so no order of
+ * work ever comes to it.
+ * Judges: Every gearcase with `filters` that shares its oil and has no way under `emptying`, on a sheet with a service
+ * of the task `change`. A gearcase with its own oil that no service changes is found by `spec/gearcase-without-change`.
+ * Place: `/gearcases/<id>/filters`
+ * Params: gearcase: its name
+ * Harm: machine
+ * Common practice, no source.
+ */
+export const rule = gearcaseRule('spec/filter-without-change', 'warning', ([id, gearcase], { document }) => {
+  const { name, oilSpace, emptying, filters = {} } = gearcase
+  if (oilSpace.kind === 'own' || emptying.length > 0 || Object.keys(filters).length === 0) return []
+  if (Object.values(document.services).every(({ task }) => task !== 'change')) return []
+  return [{ path: `/gearcases/${id}/filters`, params: { gearcase: name } }]
+})

@@ -1,0 +1,29 @@
+import type { Drive } from './drive.js'
+import type { Condition, Id, PlaceOnMachine, Seal, Tightening } from './leaf.js'
+
+/** A filter or strainer in the oil of a gearcase. The oil that it holds back is not judged: the refill is the manual's. */
+export interface Filter {
+  readonly name: string
+  readonly appliesTo?: Condition
+  readonly kind: 'spin-on filter' | 'cartridge filter' | 'strainer'
+  readonly held: FilterHold
+  /** Rings and gaskets of its own; those of a cover or plug in front of it belong there. */
+  readonly seals: readonly Seal[]
+  /** Of a new one. */
+  readonly partNumber?: string
+  /** What the manual does at an oil change; `not stated`: a strainer is cleaned, a filter renewed. */
+  readonly change: 'every change' | 'clean every change' | 'not stated'
+  readonly place: PlaceOnMachine
+}
+
+export type FilterHold =
+  /** By its own thread; `turns` count from where its ring touches. */
+  | {
+      readonly kind: 'screwed'
+      readonly thread?: string
+      readonly drive: Drive
+      readonly tightening: Tightening
+    }
+  /** It comes out once that plug or cover is off, and is held by it. */
+  | { readonly kind: 'behind opening'; readonly opening: Id }
+  | { readonly kind: 'behind cover'; readonly cover: Id }
