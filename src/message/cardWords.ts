@@ -34,13 +34,13 @@ export type CardSectionId =
   | 'sources'
 
 type Words<Names extends string> = Readonly<Record<Names, string>>
-/** The single words of a text, as names. */
+/** The words of a text, as a union of names. */
 type EachOf<Text extends string, Found extends string = never> = Text extends `${infer First} ${infer Rest}`
   ? EachOf<Rest, Found | First>
   : Found | Text
 
 /**
- * Every word on a card that is not from the plan. None contains a digit: a figure on a card always comes from the plan.
+ * Every word on a card that is not from the plan. No word contains a digit: figures on a card always come from the plan.
  */
 export interface CardWords {
   /** Above the machine's name. */
@@ -60,12 +60,12 @@ export interface CardWords {
   readonly blanks: Words<
     EachOf<'date initials hours distance drained refilled magnet filter oilLooks level leaks notes'>
   >
-  /** What to tick at a blank. */
+  /** Choices to tick at a blank. */
   readonly choices: Readonly<Record<'magnet' | 'oil' | 'level' | 'leaks', readonly string[]>>
   readonly notStated: string
   /** Why a figure is not known, with the missing facts. */
   readonly cannotTell: (missing: readonly string[]) => string
-  /** After every figure that is not printed in the manual. */
+  /** The mark after every figure that is not printed in the manual. */
   readonly computedMark: string
   readonly identityFacts: Words<IdentityFact>
   readonly tasks: Words<'check' | 'change'>
@@ -90,9 +90,9 @@ export interface CardWords {
   readonly missingKinds: Words<PlannedMissing['kind']>
   readonly documents: Words<Source['document']>
   readonly confidences: Words<SourceRef['confidence']>
-  /** What each small picture shows, for readers who cannot see it. */
+  /** Descriptions of the pictures, for readers who cannot see them. */
   readonly pictures: Words<'plug' | 'washer' | 'wheel marks' | 'pour'>
-  /** What the camera shows besides the steps. */
+  /** Camera shots for the opening and the cautions. */
   readonly cues: Words<'opening' | 'caution'>
   /** The meaning of the bars and the pointer of a torque drawing. */
   readonly legend: Words<'allowed' | 'trueBand' | 'setting'>
@@ -103,12 +103,12 @@ export interface CardWords {
     readonly weeks: number
     readonly days: number
   }) => string
-  /** `3 min 20 s`; whole seconds, none lost. */
+  /** `3 min 20 s`, exact to the second. */
   readonly duration: (seconds: number) => string
-  /** An amount that is past its limit, without its minus. */
+  /** An overrun; the amount has no minus sign. */
   readonly past: (amount: string) => string
   readonly remaining: (amount: string) => string
-  /** A service that another one of this visit includes. */
+  /** The state of a service that another service of this visit includes. */
   readonly coveredBy: (service: string) => string
 }
 

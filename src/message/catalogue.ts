@@ -28,9 +28,9 @@ export interface AllCodes
     ThreadCodes,
     TorqueCodes {}
 
-/** How a text writes numbers and quantities in the catalogue's language; texts never format a number themselves. */
+/** Writes numbers and quantities in the catalogue's language; texts never format a number themselves. */
 export interface Say {
-  /** A bare number with the language's marks, at most `digits` decimals (default 3), no trailing zeros. */
+  /** A number without a unit, with the language's marks, at most `digits` decimals (default 3), no trailing zeros. */
   number(value: number, digits?: number): string
   /** A quantity param `{ value: number | Figure, unit }`; a Figure keeps its printed digits. */
   quantity(value: Param | undefined): string
@@ -40,25 +40,25 @@ export interface Say {
   list(items: readonly string[]): string
   /** A plural: `count(3, 'washer', 'washers')` gives `3 washers`. */
   count(value: number, one: string, other: string): string
-  /** Another code's text, for params that carry a reason `{ code, params }`. */
+  /** The text of a param that is a reason `{ code, params }`. */
   reason(value: Param | undefined): string
 }
 
-/** The texts of one room in one language: one for each code of the room. */
+/** The texts of a set of codes in one language, one for each code. */
 export type Texts<Codes> = { readonly [Code in keyof Codes]: (params: Codes[Code], say: Say) => string }
 
 /**
- * One language: every sentence, label and spoken word that a reader can get. Written by hand, one module a language, so
- * that only the one imported is bundled.
+ * The texts of one language: sentences, labels and spoken words. Each language is a separate module, so that only the
+ * imported one is bundled.
  */
 export interface Catalogue {
   /** BCP 47 tag. */
   readonly language: string
   readonly direction: 'ltr' | 'rtl'
   readonly marks: NumberMarks
-  /** Joins a list as the language does. */
+  /** Joins a list: `one, two and three`. */
   readonly list: (items: readonly string[]) => string
-  /** The text of every code of every room. */
+  /** The text of every code. */
   readonly texts: Texts<AllCodes>
   /** The instruction of each action of a procedure. */
   readonly steps: StepTexts
@@ -69,22 +69,21 @@ export interface Catalogue {
 }
 
 /**
- * What a step's text may name. Every string fits into a sentence; what is not known is absent, and the text leaves it
- * out.
+ * The values for a step's text, in words that fit into a sentence. Unknown values are absent; the text leaves them out.
  */
 export interface StepParams {
   /** `fill plug` */
   readonly part?: string
-  /** `front differential`; absent where the heading above the step names it. */
+  /** `front differential`; absent if the heading above the step names it. */
   readonly gearcase?: string
   /** `left` */
   readonly instance?: string
   readonly wheelMark?: WheelMark
   /** How an item is secured, in the sheet's words. */
   readonly how?: string
-  /** A shield that is back in front of what is looked at. */
+  /** A refitted shield in front of the part to check. */
   readonly shield?: string
-  /** Where the jack goes, in the manual's words. */
+  /** The jacking point, in the manual's words. */
   readonly jack?: string
   /** The part's position, in the manual's words. */
   readonly place?: string
@@ -101,7 +100,7 @@ export interface StepParams {
   /** Why there is no figure for this step. */
   readonly gap?: 'not stated' | 'cannot tell'
   readonly wrench?: string
-  /** The wrench's setting, on its own scale. */
+  /** The wrench's setting, in the unit of its scale. */
   readonly setting?: string
   /** `about 4 min` */
   readonly wait?: string
@@ -110,10 +109,10 @@ export interface StepParams {
   /** `30–50 °C` */
   readonly temperature?: string
   readonly additive?: string
-  /** `1.4 L`: the refill that oil and additive make together. */
+  /** `1.4 L`: oil and additive together. */
   readonly together?: string
   readonly additiveOrder?: 'additive first' | 'oil first'
-  /** How the fill is judged; its figures are the next three. */
+  /** How the level is checked; the next three keys are its figures. */
   readonly level?: PlannedLevel
   /** `0–5 mm` below the lower edge of the level hole. */
   readonly below?: string
@@ -121,17 +120,17 @@ export interface StepParams {
   readonly levelTemperature?: string
   /** `10 min` after stopping. */
   readonly minutes?: string
-  /** More oil than this stops the work: `1045 mL`. */
+  /** Stop the work if more oil than this goes in: `1045 mL`. */
   readonly stopAt?: string
   readonly cover?: PlannedCover
   readonly filter?: PlannedFilterHold
   /** The bead of a sealant: `3 mm`. */
   readonly bead?: string
-  /** The gearcase takes grease, which is pressed in. */
+  /** Present if the gearcase takes grease, which is pressed in. */
   readonly fluid?: 'grease'
-  /** What closes the part, where no tool does. */
+  /** How the part is closed if no tool is used. */
   readonly drive?: 'hand' | 'clip'
-  /** The torque has stages before its last. */
+  /** Whether the torque has several stages. */
   readonly staged?: boolean
 }
 
@@ -141,7 +140,7 @@ export interface StepText {
   readonly full: (params: StepParams) => string
   /** A few words for a technician who knows the job. */
   readonly short: (params: StepParams) => string
-  /** What the camera shows while the step is spoken. */
+  /** The camera shot while the step is spoken. */
   readonly show: (params: StepParams) => string
 }
 
@@ -149,7 +148,7 @@ export type StepTexts = Readonly<Record<Action, StepText>>
 
 /** Numbers and units in words, for a voice. */
 export interface SpeechWords {
-  /** A decimal numeral in words, digit by digit behind the mark: `10.0` is `ten point zero`. */
+  /** A decimal numeral in words, digit by digit after the decimal mark: `10.0` is `ten point zero`. */
   readonly numeral: (digits: string) => string
   /** `eight point nine pound-feet` */
   readonly quantity: (digits: string, unit: Unit) => string

@@ -4,16 +4,16 @@ const MAX_TEXT = 400
 
 /** Characters that hide, reorder or break a line of text; no name or figure needs them. */
 const UNSAFE =
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: control characters are what is looked for
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: it must match control characters
   /[\u0000-\u001f\u007f-\u009f\u00ad\u061c\u200b\u200e\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb\ue000-\uf8ff]|\p{Cs}|[\u{e0000}-\u{10ffff}]/gu
 
 /**
- * A foreign string for one line of a message or a card: characters that break the line, change its direction or are
- * invisible become `\u{…}`, and text over 400 characters is cut, so that a name cannot forge the text around it. Whoever
- * writes HTML or Markdown escapes the markup.
+ * Makes a foreign string safe for one line of a message or a card, so that a name cannot forge the text around it:
+ * characters that break the line, change its direction or are invisible become `\u{…}`, and text over 400 characters is
+ * cut. It does not escape HTML or Markdown.
  */
 export function cleanText(text: string): string {
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
-  const whole = text.length <= MAX_TEXT ? text : `${text.slice(0, MAX_TEXT)}…`
-  return whole.replace(UNSAFE, (found) => `\\u{${found.codePointAt(0)?.toString(16)}}`)
+  const shortText = text.length <= MAX_TEXT ? text : `${text.slice(0, MAX_TEXT)}…`
+  return shortText.replace(UNSAFE, (found) => `\\u{${found.codePointAt(0)?.toString(16)}}`)
 }

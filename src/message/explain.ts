@@ -10,13 +10,13 @@ const isReason = (value: unknown): value is Reason =>
   (value as Partial<Reason>).params !== null
 
 /**
- * The reasons of a result as lines to read: every reason and finding in it, at any depth, in its order, each once. One
- * function for the results of all rooms.
+ * Writes the reasons of a result as lines of text. It finds the reasons and findings at any depth, and gives each once,
+ * in order.
  *
  * @param result - any result of this library: plain JSON
  * @param catalogue - the language
- * @returns one line a reason; none for a result without reasons
- * @throws TypeError when `result` is not an object or array, or `catalogue` is none
+ * @returns one line for each reason; an empty list for a result without reasons
+ * @throws TypeError if `result` is not an object or array, or `catalogue` is not a catalogue
  *
  * @example
  * ```ts
@@ -34,14 +34,14 @@ export function explain(result: unknown, catalogue: Catalogue): string[] {
   requireCatalogue(catalogue)
   const lines = new Set<string>()
   const seen = new Set<object>()
-  const waiting: unknown[] = [result]
-  while (waiting.length > 0) {
-    const value = waiting.pop()
+  const pending: unknown[] = [result]
+  while (pending.length > 0) {
+    const value = pending.pop()
     if (typeof value !== 'object' || value === null || seen.has(value)) continue
     seen.add(value)
     if (isReason(value)) lines.add(renderMessage(value, catalogue))
-    // One by one: as arguments of one call, the entries of a long list would be too many.
-    else for (const inner of Object.values(value).reverse()) waiting.push(inner)
+    // One by one: a long list has too many entries for the arguments of one call.
+    else for (const inner of Object.values(value).reverse()) pending.push(inner)
   }
   return [...lines]
 }

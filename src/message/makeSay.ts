@@ -3,7 +3,7 @@ import type { Catalogue, Say } from './catalogue.js'
 import { cleanText } from './cleanText.js'
 import { showNumber, showQuantity } from './showQuantity.js'
 
-/** Any param as text, where nothing better is known. */
+/** Any param as text, if no better form is known. */
 export function sayPlainly(value: Param | undefined): string {
   if (value === undefined || value === null) return '–'
   if (typeof value === 'string') return cleanText(value)
@@ -14,7 +14,7 @@ export function sayPlainly(value: Param | undefined): string {
 const isRecord = (value: Param | undefined): value is { readonly [key: string]: Param | undefined } =>
   typeof value === 'object' && value !== null && !Array.isArray(value)
 
-/** How the texts of a catalogue write numbers and quantities. */
+/** The functions with which the texts of a catalogue write numbers and quantities. */
 export function makeSay(catalogue: Catalogue, renderReason: (code: string, params: Params) => string): Say {
   const { marks } = catalogue
   const say: Say = {

@@ -7,40 +7,40 @@ type LooseText = (params: Params, say: Say) => string
 
 const MAX_DEPTH = 32
 
-/** Throws TypeError for anything but a catalogue. Its texts are not checked: a bad one gives a plain line. */
+/** Throws TypeError if the value is not a catalogue. Its texts are not checked: a bad text gives a plain line. */
 export function requireCatalogue(catalogue: Catalogue): void {
   const texts: unknown = catalogue?.texts
   if (typeof texts !== 'object' || texts === null)
     throw new TypeError('catalogue must be a language of the library, such as `en` of /v1/message/en')
 }
 
-/** Cleans foreign strings, at any depth, before a text uses them; what is not JSON is named, not read. */
-function cleanParam(value: unknown, above: readonly object[]): Param {
+/** Cleans foreign strings at any depth before a text uses them. A value that is not JSON becomes the name of its type. */
+function cleanParam(value: unknown, parents: readonly object[]): Param {
   if (typeof value === 'string') return cleanText(value)
   if (typeof value === 'number' || typeof value === 'boolean' || value === null) return value
   if (typeof value !== 'object') return `(${typeof value})`
-  if (above.length > MAX_DEPTH || above.includes(value)) return '…'
-  const within = [...above, value]
-  if (Array.isArray(value)) return value.map((item) => cleanParam(item, within))
-  const kept = Object.entries(value).filter(([, item]) => item !== undefined)
-  return Object.fromEntries(kept.map(([key, item]) => [cleanText(key), cleanParam(item, within)]))
+  if (parents.length > MAX_DEPTH || parents.includes(value)) return '…'
+  const innerParents = [...parents, value]
+  if (Array.isArray(value)) return value.map((item) => cleanParam(item, innerParents))
+  const entries = Object.entries(value).filter(([, item]) => item !== undefined)
+  return Object.fromEntries(entries.map(([key, item]) => [cleanText(key), cleanParam(item, innerParents)]))
 }
 
-/** Code and params as they are, for an unknown code or params that do not belong to it. */
+/** Writes code and params as they are, for an unknown code or params that do not match it. */
 function renderPlainly(code: string, params: Params): string {
   const named = Object.entries(params).map(([name, value]) => `${name}: ${sayPlainly(value)}`)
   return named.length === 0 ? cleanText(code) : `${cleanText(code)} (${named.join(', ')})`
 }
 
 /**
- * The sentence for a finding or a reason: what is wrong, or why, and what to do. For all reasons of a result at once use
- * {@link explain}.
+ * Writes a finding or a reason as a sentence: the mistake or the reason, and what to do. For all reasons of a result at
+ * once use {@link explain}.
  *
  * @param message - a finding or a reason: its `code` chooses the text, its `params` fill it
  * @param catalogue - the language; import it from `/v1/message/en` and the like
- * @returns one line of text, without markup or line breaks, whatever the params hold; an unknown code is
- *   printed as itself with its params
- * @throws TypeError when `catalogue` is none, or `message.code` is not a string
+ * @returns one line of text, without markup or line breaks, whatever the params contain; for an unknown code, the code
+ *   and its params
+ * @throws TypeError if `catalogue` is not a catalogue, or `message.code` is not a string
  *
  * @example
  * ```ts
@@ -63,12 +63,14 @@ export function renderMessage(
 function renderCode(catalogue: Catalogue, code: string, params: Params, depth: number): string {
   if (depth > MAX_DEPTH || !Object.hasOwn(catalogue.texts, code)) return renderPlainly(code, params)
   const text = (catalogue.texts as unknown as Readonly<Record<string, LooseText>>)[code]
-  const say = makeSay(catalogue, (within, its) => renderCode(catalogue, within, its, depth + 1))
+  const say = makeSay(catalogue, (innerCode, innerParams) =>
+    renderCode(catalogue, innerCode, innerParams, depth + 1),
+  )
   try {
     const written = text?.(params, say)
     return typeof written === 'string' ? written.replace(/[\r\n\t]+/g, ' ') : renderPlainly(code, params)
   } catch {
-    // Params that do not belong to the code, as in a finding read from a file.
+    // The params do not match the code, as in a finding read from a file.
     return renderPlainly(code, params)
   }
 }

@@ -9,7 +9,7 @@ import {
   type Unit,
 } from '../quantity/index.js'
 
-/** Units of computed quantities by the maximum of their decimals, where three are more than can be measured. */
+/** Units of calculated quantities by their maximum number of decimals: none, one or two. Other units have three. */
 const UNITS_BY_DECIMALS: readonly (readonly Unit[])[] = [
   ['s', 'd'],
   ['mL', 'cm3', 'kg', 'g', 'lb', 'h', 'km', 'mi', 'min', 'degC', 'degF', 'K', 'lbf.in', 'kgf.cm'],
@@ -17,8 +17,8 @@ const UNITS_BY_DECIMALS: readonly (readonly Unit[])[] = [
 ]
 
 /**
- * A quantity for one line of text: a printed figure or band with its own digits, a computed number with as
- * many decimals as its unit deserves.
+ * A quantity for one line of text: a printed figure or band with its printed digits, a calculated number with the
+ * decimals that suit its unit.
  */
 export function showQuantity(value: unknown, marks: NumberMarks): string | undefined {
   if (typeof value !== 'object' || value === null) return undefined
@@ -30,7 +30,7 @@ export function showQuantity(value: unknown, marks: NumberMarks): string | undef
   }
 }
 
-/** The number of a quantity alone, with the decimals that suit its unit; `undefined` for anything that is not a finite number. */
+/** The number of a quantity alone, with the decimals that suit its unit; `undefined` if it is not finite. */
 export function showAmount({ value, unit }: Quantity, marks: NumberMarks): string | undefined {
   return Number.isFinite(value) ? formatNumber(value, marks, digitsOf(unit)) : undefined
 }
@@ -40,7 +40,7 @@ function digitsOf(unit: unknown): NumberDigits {
   return { atMost: decimals === -1 ? 3 : decimals }
 }
 
-/** A computed number with the language's marks; `undefined` for anything that is not a finite number. */
+/** A calculated number with the language's marks; `undefined` if it is not a finite number. */
 export function showNumber(value: unknown, marks: NumberMarks, atMost: number): string | undefined {
   return typeof value === 'number' && Number.isFinite(value)
     ? formatNumber(value, marks, { atMost })

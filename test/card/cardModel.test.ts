@@ -145,8 +145,8 @@ describe('the variant', () => {
   it('says a missing fact once, however many variants turn on it', () => {
     const card = cardOf(planExample('tind-4', { log: (log) => ({ ...log, identity: {} }) }))
     const lines = card.variant.lines.map(write)
-    expect(lines.filter((line) => line.startsWith('Serial number not known'))).toEqual([
-      'Serial number not known. Enter it in the log.',
+    expect(lines.filter((line) => line.startsWith('The serial number is not known'))).toEqual([
+      'The serial number is not known. Enter it in the log.',
     ])
     expect(lines[1]).toBe('One of: Tind 4 S, short bed or Tind 4 L, long bed')
   })

@@ -56,7 +56,7 @@ describe('a visit without work', () => {
     )
     expect(flat.match(/Unknown whether/g)).toHaveLength(2)
     expect(plan.missing).toHaveLength(2)
-    expect(flat).toContain('The last reading of the hour meter is 108 days old (2023-06-20)')
+    expect(flat).toContain('The last reading of the hour meter is 108 days old (2023-06-20')
   })
 })
 

@@ -55,8 +55,8 @@ describe('texts of the oil room', () => {
   })
 
   it('says what is missing, and which of three fits it was', () => {
-    expect(say('oil/viscosities-missing', { missing: ['kv40'] })).toContain('40 °C not known')
-    expect(say('oil/viscosities-missing', { missing: ['kv100'] })).toContain('100 °C not known')
+    expect(say('oil/viscosities-missing', { missing: ['kv40'] })).toContain('40 °C is not known')
+    expect(say('oil/viscosities-missing', { missing: ['kv100'] })).toContain('100 °C is not known')
     const fits = ['either', 'required', 'not permitted'].map((limitedSlip) =>
       say('oil/limited-slip-fits', { limitedSlip }),
     )

@@ -24,7 +24,7 @@ describe('a socket whose square is not the wrench’s', () => {
     ])
     const [reason] = adaptors[0]?.reasons ?? []
     expect(reason && renderMessage(reason, en)).toBe(
-      '1/2 to 3/8 in drive adaptor: between the socket and the half-inch click wrench. It is in line, so the setting does not change.',
+      'Put the 1/2 to 3/8 in drive adaptor between the socket and the half-inch click wrench. It is in line, so the setting does not change.',
     )
   })
 

@@ -1,11 +1,11 @@
 import type { CardWords } from '../cardWords.js'
 import { FACTS, join } from './words.js'
 
-/** Names that the English word of a value is the value itself. */
+/** Values whose English word is the value itself. */
 const same = <const Word extends string>(...words: readonly Word[]) =>
   Object.fromEntries(words.map((word) => [word, word])) as { readonly [Each in Word]: Each }
 
-const counted = (count: number, one: string) => `${count}\u00a0${one}${count === 1 ? '' : 's'}`
+const countOf = (count: number, one: string) => `${count}\u00a0${one}${count === 1 ? '' : 's'}`
 
 /** The card in English. */
 export const cardWords: CardWords = {
@@ -234,7 +234,7 @@ export const cardWords: CardWords = {
     plate: 'plate on the machine',
     other: 'other document',
   },
-  confidences: { read: 'read', 'second hand': 'partly second hand', doubtful: 'partly doubtful' },
+  confidences: { read: 'read', 'second hand': 'partly from a secondary source', doubtful: 'partly doubtful' },
   pictures: {
     plug: 'A gearcase with its fill plug halfway up and its drain plug at the lowest point.',
     washer:
@@ -250,13 +250,13 @@ export const cardWords: CardWords = {
   period: ({ years, months, weeks, days }) =>
     join(
       [
-        years > 0 ? counted(years, 'year') : '',
-        months > 0 ? counted(months, 'month') : '',
-        weeks > 0 ? counted(weeks, 'week') : '',
-        days > 0 ? counted(days, 'day') : '',
+        years > 0 ? countOf(years, 'year') : '',
+        months > 0 ? countOf(months, 'month') : '',
+        weeks > 0 ? countOf(weeks, 'week') : '',
+        days > 0 ? countOf(days, 'day') : '',
       ].filter((text) => text !== ''),
       'and',
-    ) || counted(0, 'day'),
+    ) || countOf(0, 'day'),
   duration(seconds) {
     const parts = [
       [Math.floor(seconds / 3600), 'h'],

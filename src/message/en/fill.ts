@@ -7,8 +7,11 @@ function limits({ min, max }: { min?: Param; max?: Param }, say: Say): string {
   return max === undefined ? `at least ${say.quantity(min)}` : `${say.quantity(min)} to ${say.quantity(max)}`
 }
 
-/** `0.09 L less than` or `0.09 L more than`: a minus sign in a sentence is overlooked. */
-function apart({ value, unit }: FillCodes['fill/refill-level-decides']['difference'], say: Say): string {
+/** `0.09 L less than` or `0.09 L more than`, because a minus sign in a sentence is easily missed. */
+function differenceText(
+  { value, unit }: FillCodes['fill/refill-level-decides']['difference'],
+  say: Say,
+): string {
   const size = { value: Math.abs(Number(value)), unit }
   return `${say.quantity(size)} ${Number(value) < 0 ? 'less' : 'more'} than`
 }
@@ -23,9 +26,9 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/hose-not-below-funnel': () =>
     'The end of the hose is not below the funnel, so the hose never empties. Raise the funnel.',
   'fill/drop-longer-than-hose': ({ drop, length }, say) =>
-    `Hose length ${say.quantity(length)} is less than its drop of ${say.quantity(drop)}. Correct the toolbox.`,
+    `The hose is ${say.quantity(length)} long, less than its drop of ${say.quantity(drop)}. Correct the toolbox.`,
   'fill/bore-wider-than-funnel': ({ bore, diameter }, say) =>
-    `Hose bore ${say.quantity(bore)} is not smaller than the funnel diameter ${say.quantity(diameter)}. Correct the toolbox.`,
+    `The bore of the hose, ${say.quantity(bore)}, is not smaller than the diameter of the funnel, ${say.quantity(diameter)}. Correct the toolbox.`,
   'fill/measure-outside-range': ({ name, given, min, max }, say) =>
     `${name} is ${say.quantity(given)}; the pouring time can be calculated only from ${say.quantity(min)} to ${say.quantity(max)}.`,
   'fill/flow-not-laminar': ({ reynolds, limit }, say) =>
@@ -43,7 +46,7 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/hose-never-full': ({ hose }, say) =>
     `The hose holds ${say.quantity(hose)}, more than the amount poured, so it never fills.`,
   'fill/wall-film-not-counted': () =>
-    'The oil film on the walls of funnel and hose is not counted. Let it drip off.',
+    'The oil film in the funnel and the hose is not included. Let it drip off.',
   'fill/fill-opening-closed': () =>
     'The fill plug is still in, so air cannot enter: no draining time is calculated. Take it out.',
   'fill/drain-is-the-only-opening': () =>
@@ -63,7 +66,7 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/containers-not-searched-fully': ({ tried }, say) =>
     `Too many ways to combine the containers: the best of the first ${say.number(tried)} is used.`,
   'fill/other-oil-not-mixed': ({ oil, other }) => `${other} stays in stock: it is not mixed with ${oil}.`,
-  'fill/no-vessel': () => 'No measuring jug. Get one.',
+  'fill/no-vessel': () => 'There is no measuring jug. Get one.',
   'fill/vessel-too-coarse': ({ vessel, error, tolerance }, say) =>
     `${vessel} is not accurate enough: its error may be ${say.quantity(error)}; the limit is ${say.quantity(tolerance)}.`,
   'fill/vessel-without-marks': ({ vessel }) => `${vessel} has no graduation marks. Correct the toolbox.`,
@@ -77,7 +80,7 @@ export const fillTexts: Texts<FillCodes> = {
     `Measure with ${vessel} in ${say.count(pours, 'pour', 'pours')}.`,
   'fill/tolerance-not-stated': ({ error }, say) =>
     `The manual states no tolerance for the refill. The best vessel measures to within ${say.quantity(error)}.`,
-  'fill/no-pan': () => 'No drain pan. Get one.',
+  'fill/no-pan': () => 'There is no drain pan. Get one.',
   'fill/pan-large-enough': ({ pan, total, size }, say) =>
     `${pan} holds ${say.quantity(size)}; this visit drains ${say.quantity(total)}.`,
   'fill/pan-nearly-full': ({ pan, percent }, say) =>
@@ -86,7 +89,7 @@ export const fillTexts: Texts<FillCodes> = {
     `This visit drains ${say.quantity(total)}; ${pan} holds ${say.quantity(size)}. Empty it between drains.`,
   'fill/pan-too-small': ({ largest, size }, say) =>
     `${say.quantity(largest)} drains at once; the largest pan holds ${say.quantity(size)}. Get a larger pan.`,
-  'fill/refill-not-stated': () => 'Refill quantity not stated: see the manual.',
+  'fill/refill-not-stated': () => 'The sheet states no refill quantity. See the manual.',
   'fill/refill-as-printed': ({ refilled, printed }, say) =>
     `Refilled ${say.quantity(refilled)}; the manual states ${say.quantity(printed)}.`,
   'fill/refill-inside-band': ({ refilled, ...band }, say) =>
@@ -94,11 +97,11 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/refill-outside-band': ({ refilled, min, max }, say) =>
     `Refilled ${say.quantity(refilled)}; the manual allows ${limits({ ...(min && { min }), ...(max && { max }) }, say)}. Correct the quantity.`,
   'fill/refill-band-not-stated': ({ refilled, printed, difference }, say) =>
-    `Refilled ${say.quantity(refilled)}, ${apart(difference, say)} the ${say.quantity(printed)} that the manual states without a tolerance.`,
+    `Refilled ${say.quantity(refilled)}, ${differenceText(difference, say)} the ${say.quantity(printed)} that the manual states without a tolerance.`,
   'fill/refill-level-decides': ({ difference, method }, say) =>
     Number(difference.value) === 0
       ? `The ${METHODS[method] ?? method} decides; exactly the stated quantity was refilled.`
-      : `The ${METHODS[method] ?? method} decides; ${apart(difference, say)} the stated quantity was refilled.`,
+      : `The ${METHODS[method] ?? method} decides; ${differenceText(difference, say)} the stated quantity was refilled.`,
   'fill/refill-far-off': ({ difference, percent, limit }, say) =>
-    `Stop: ${apart(difference, say)} the stated quantity was refilled (${say.number(percent, 0)} %; the limit is ${say.number(limit)} %). Check that the machine is level and that no old oil stayed in.`,
+    `Stop: ${differenceText(difference, say)} the stated quantity was refilled (${say.number(percent, 0)} %; the limit is ${say.number(limit)} %). Check that the machine is level and that no old oil stayed in.`,
 }

@@ -17,8 +17,8 @@ import { torqueTexts } from './torque.js'
 import { join } from './words.js'
 
 /**
- * The English catalogue: every message, step, label and spoken word. Figures keep a decimal point; groups of three are
- * parted by a narrow no-break space, since a comma is the decimal mark of half of the world's workshops.
+ * The English catalogue: every message, step, label and spoken word. The decimal mark is a point. A narrow no-break space
+ * separates groups of three digits, because a comma is the decimal mark in half of the world.
  *
  * @example
  * ```ts

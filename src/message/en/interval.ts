@@ -134,7 +134,7 @@ function atPoint(at: Param, say: Say): string {
   return typeof at === 'string' ? `on ${say.date(at)}` : `at ${say.quantity(at)}`
 }
 
-/** A copy as plain params: a quantity's interface has no index. */
+/** A copy as plain params: the interface of a quantity has no index signature. */
 function meterOf(point: { readonly meter?: MeterQuantity } | undefined): Param | undefined {
   return point?.meter && { ...point.meter }
 }

@@ -11,16 +11,16 @@ function band({ min, max }: Limits, say: Say): string {
 
 export const oilTexts: Texts<OilCodes> = {
   'oil/grade-not-known': ({ grade, system, known }, say) =>
-    `${system} has no grade “${grade}”. Its grades: ${say.list(known)}.`,
+    `${system} has no grade “${grade}”. Known grades: ${say.list(known)}.`,
   'oil/grade-not-in-edition': ({ grade, system, edition }) =>
     `${grade} is not in the ${edition} edition of ${system}.`,
   'oil/grade-impossible': ({ grade, system }) =>
     `No oil can be ${grade}: the two parts contradict each other in ${system}.`,
   'oil/edition-not-known': ({ edition, system, known }, say) =>
-    `Unknown edition “${edition}” of ${system}. Known: ${say.list(known)}; all of them were considered.`,
+    `Unknown edition “${edition}” of ${system}. Known editions: ${say.list(known)}; all were considered.`,
   'oil/grade-same': ({ grade }) => `The label says ${grade}, as the manual requires.`,
   'oil/multigrade-covers': ({ permitted, offered }) =>
-    `${offered} meets all limits of ${permitted}, and those of another grade.`,
+    `${offered} meets all limits of ${permitted} and also those of another grade.`,
   'oil/grade-differs': ({ permitted, offered }) =>
     `The manual requires ${permitted}; the label says ${offered}.`,
   'oil/hot-grade-thicker': ({ permitted, offered }) =>
@@ -57,7 +57,7 @@ export const oilTexts: Texts<OilCodes> = {
   'oil/category-harms-yellow-metal': ({ permitted, offered }, say) =>
     `Bronze or brass parts run in this oil. The manual requires ${permitted}; the additives of ${say.list(offered)} may attack them. Use ${permitted} oil.`,
   'oil/category-yellow-metal-unknown': ({ permitted, offered }, say) =>
-    `The manual requires ${permitted}; the label says ${say.list(offered)}. It is not stated whether bronze or brass parts run in this oil: ask.`,
+    `The manual requires ${permitted}; the label says ${say.list(offered)}. The sheet does not state whether bronze or brass parts run in this oil. Ask the machine’s maker.`,
   'oil/category-higher-no-yellow-metal': ({ permitted, offered }, say) =>
     `${say.list(offered)} is for heavier duty than ${permitted}, and no bronze or brass parts run in this oil.`,
   'oil/category-dual-rated': ({ permitted, offered }, say) =>
@@ -74,11 +74,11 @@ export const oilTexts: Texts<OilCodes> = {
   'oil/limited-slip-additive-separate': ({ name }) =>
     `The oil has no limited-slip additive; ${name} is added separately, as the manual says.`,
   'oil/limited-slip-additive-twice': ({ name }) =>
-    `The oil already contains an additive, and the manual adds ${name}. Ask before using both.`,
+    `The oil already contains a limited-slip additive, and the manual adds ${name}. Ask the machine’s maker before you use both.`,
   'oil/limited-slip-not-permitted': () =>
     'The oil contains a limited-slip additive, and the manual does not permit one.',
   'oil/limited-slip-not-mentioned': () =>
-    'The oil contains a limited-slip additive, and the manual does not mention one. Ask.',
+    'The oil contains a limited-slip additive, and the manual does not mention one. Ask the machine’s maker.',
   'oil/limited-slip-not-on-label': ({ limitedSlip }) =>
     `The label does not say whether the oil contains a limited-slip additive; the manual says: ${limitedSlip}. Check the data sheet.`,
   'oil/ambient-inside': (params, say) =>
@@ -90,18 +90,18 @@ export const oilTexts: Texts<OilCodes> = {
   'oil/ambient-not-a-band': ({ printed }, say) =>
     `The sheet gives ${say.quantity(printed)} for this oil, not a range. Check the manual.`,
   'oil/ambient-not-limited': () => 'The manual gives no temperature range for this oil.',
-  'oil/oils-not-stated': () => 'Oil not stated: see the manual.',
+  'oil/oils-not-stated': () => 'The sheet states no oil. See the manual.',
   'oil/no-oil-for-ambient': ({ ambient }, say) =>
-    `None of the manual’s oils is permitted at ${say.quantity(ambient)}.`,
+    `The manual permits none of its oils at ${say.quantity(ambient)}.`,
   'oil/viscosities-missing': ({ missing }, say) => {
     const names = missing.map((name) => (name === 'kv40' ? '40 °C' : '100 °C'))
-    return `Viscosity at ${say.list(names)} not known. See the data sheet.`
+    return `The viscosity at ${say.list(names)} is not known. See the data sheet.`
   },
   'oil/viscosities-reversed': ({ kv40, kv100 }, say) =>
     `${say.quantity(kv40)} at 40 °C and ${say.quantity(kv100)} at 100 °C cannot be the same oil: oil thins as it warms.`,
   'oil/below-pour-point': ({ temperature, pourPoint }, say) =>
     `At ${say.quantity(temperature)} the oil is below its pour point of ${say.quantity(pourPoint)}. Warm it first.`,
-  'oil/pour-point-not-stated': () => 'Pour point not known, so not checked.',
+  'oil/pour-point-not-stated': () => 'The pour point is not known, so it was not checked.',
   'oil/temperature-outside-range': ({ temperature, min, max }, say) =>
     `${say.quantity(temperature)} is outside the range of the formula, ${say.quantity(min)} to ${say.quantity(max)}.`,
   'oil/viscosity-outside-range': ({ viscosity, temperature, min, max }, say) =>
@@ -114,7 +114,7 @@ export const oilTexts: Texts<OilCodes> = {
     `There is no viscosity index below ${say.quantity(min)} at 100 °C; this oil has ${say.quantity(kv100)}.`,
   'oil/viscosity-index-by-d2270': ({ procedure, kv40, kv100 }, say) =>
     `Viscosity index by ASTM D2270, procedure ${procedure}, from ${say.quantity(kv40)} at 40 °C and ${say.quantity(kv100)} at 100 °C.`,
-  'oil/density-missing': () => 'Density at 15 °C not known. See the data sheet.',
+  'oil/density-missing': () => 'The density at 15 °C is not known. See the data sheet.',
   'oil/density-outside-range': ({ density, min, max }, say) =>
     `${say.quantity(density)} is not a density of a lubricating oil; the table covers ${say.quantity(min)} to ${say.quantity(max)}.`,
   'oil/density-by-d1250': ({ density15, temperature }, say) =>

@@ -2,7 +2,7 @@ import type { AtPart, ProcedureCodes } from '../../procedure/index.js'
 import type { Texts } from '../catalogue.js'
 import { article, capital, factNames, SIGNAL_WORDS } from './words.js'
 
-/** `the drain plug of the front differential (left)`; `fallback` where no part is named. */
+/** `the drain plug of the front differential (left)`; `fallback` if no part is named. */
 function the({ part, gearcase, instance }: AtPart, fallback: string): string {
   const which = instance === undefined ? '' : ` (${instance})`
   if (part === undefined && gearcase !== undefined) return `the ${gearcase}${which}`
@@ -10,7 +10,7 @@ function the({ part, gearcase, instance }: AtPart, fallback: string): string {
   return gearcase === undefined ? `the ${part}${which}` : `the ${part} of the ${gearcase}${which}`
 }
 
-/** ` (step “front-crack-fill”)`, where a step is named. */
+/** ` (step “front-crack-fill”)`, if a step is named. */
 function at({ step }: AtPart): string {
   return step === undefined ? '' : ` (step “${step}”)`
 }
@@ -57,7 +57,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/area-not-cleaned': (params) =>
     `${capital(the(params, 'the opening'))} is opened before the area around it is clean${at(params)}. Clean it first, or dirt falls in.`,
   'procedure/shield-in-the-way': (params) =>
-    `${capital(the(params, 'the gearcase'))} is worked on while its shield is in the way${at(params)}. Take the shield off first.`,
+    `Work on ${the(params, 'the gearcase')} starts while its shield is in the way${at(params)}. Take the shield off first.`,
   'procedure/fill-not-cracked': (params) =>
     `${capital(the(params, 'the drain'))} is opened before the fill plug is known to come loose${at(params)}. Crack the fill plug first: a drained gearcase that cannot be filled strands the machine.`,
   'procedure/fill-not-nipped': (params) =>
@@ -133,9 +133,9 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/not-wiped-down': (params) =>
     `${capital(the(params, 'the gearcase'))} is checked for leaks before it is wiped down${at(params)}. Wipe it first: spilt oil hides a leak.`,
   'procedure/leaks-not-checked': (params) =>
-    `No leak check at ${the(params, 'what was opened')}${at(params)}. Check once everything is tight.`,
+    `There is no leak check at ${the(params, 'the opened parts')}${at(params)}. Check when everything is tight.`,
   'procedure/leaks-not-checked-after-run': (params) =>
-    `No leak check at ${the(params, 'what was opened')} after the run${at(params)}. Look again: warm oil finds its way out.`,
+    `There is no leak check at ${the(params, 'the opened parts')} after the run${at(params)}. Check again: warm oil leaks more easily.`,
   'procedure/filter-not-changed': (params) =>
     `A filter or strainer of ${the(params, 'the gearcase')} is never taken off. Change or clean it while the oil is out.`,
   'procedure/not-refilled': (params) =>
@@ -150,7 +150,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     'The work is not recorded after the last part is tightened. Record it at the end.',
   'procedure/unknown-action': ({ step, action }) =>
     `Step “${step}”: unknown action “${action}”. Use one from the table of actions.`,
-  'procedure/duplicate-step-id': ({ step }) => `Duplicate step id “${step}”. Give each step its own.`,
+  'procedure/duplicate-step-id': ({ step }) =>
+    `Duplicate step id “${step}”. Give each step an id of its own.`,
   'procedure/wrong-part': ({ step, action, required }, say) =>
     `Step “${step}”: “${action}” applies to ${say.list(required.map((kind) => (kind === 'machine' ? 'the whole machine (no “on”)' : article(kind))))}. Correct “on”.`,
   'procedure/unknown-part': ({ step, on }) =>
@@ -180,7 +181,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/service-not-for-this-machine': ({ service }) =>
     `The service “${service}” does not apply to this machine; no steps are written for it.`,
   'procedure/part-not-known': ({ part, missing }, say) =>
-    `Unknown whether this machine has the ${part}: ${say.list(factNames(missing))} not known. Look at the machine; its steps say so too.`,
+    `Unknown whether this machine has the ${part}: ${say.list(factNames(missing))} not known. Look at the machine first; the steps say so too.`,
   'procedure/oil-owner-missing': ({ part }) =>
     `The ${part} shares the oil of a gearcase that is not on the sheet, so no steps can be written for it.`,
   'procedure/no-fill-opening': ({ gearcase }) =>
@@ -192,7 +193,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/no-supports': ({ gearcase }) =>
     `Work on the ${gearcase} needs the machine raised, but the sheet names no supports for it. Add them under “access”.`,
   'procedure/supports-on-another-axle': ({ gearcase }) =>
-    `The supports of the ${gearcase} lift another axle than its own, so the wheels that are lifted would be the wrong ones. Correct its axle, or the supports under “access”.`,
+    `The supports of the ${gearcase} lift another axle, so the wrong wheels would leave the ground. Correct its axle, or the supports under “access”.`,
   'procedure/wheel-on-the-ground': ({ part, gearcase }) =>
     `The ${part} of the ${gearcase} turns with its wheel, and the sheet says that it is reached from the ground: the machine is rolled until the mark is in position.`,
   'procedure/drain-left-out': ({ part, gearcase }) =>

@@ -8,13 +8,13 @@ interface Names {
   readonly meant: string | undefined
 }
 
-/** What was probably meant, or what there is to choose from; begins with a space, empty where nothing is known. */
+/** The name that was probably meant, or the known names. Begins with a space; empty if no name is known. */
 function meantWords({ meant, known, more }: Names, say: Say): string {
   if (meant !== undefined) return ` Did you mean “${meant}”?`
   if (known.length === 0) return ''
-  const shown = known.map((one) => `“${one}”`)
-  const rest = more > 0 ? [`${say.number(more)} more`] : []
-  return ` There ${known.length === 1 ? 'is' : 'are'} ${say.list([...shown, ...rest])}.`
+  const names = known.map((one) => `“${one}”`)
+  const moreText = more > 0 ? [`${say.number(more)} more`] : []
+  return ` There ${known.length === 1 ? 'is' : 'are'} ${say.list([...names, ...moreText])}.`
 }
 
 const SERIAL_MISTAKES: Readonly<Record<RuleCodes['spec/serial-range-wrong']['what'], string>> = {
@@ -31,7 +31,7 @@ const MEASURES: Readonly<Record<string, string>> = {
 }
 
 export const rulesTexts: Texts<RuleCodes> = {
-  // Sheets, and what refers to them.
+  // Sheets, and references to them.
   'spec/condition-empty': ({ holds }) =>
     holds === 'always'
       ? 'Empty condition: every machine meets it. Complete it, or remove it.'
@@ -45,15 +45,15 @@ export const rulesTexts: Texts<RuleCodes> = {
   'spec/limits-reversed': ({ min, max, unit }, say) =>
     `Minimum ${say.quantity({ value: min, unit })} exceeds maximum ${say.quantity({ value: max, unit })}. Check the manual.`,
   'spec/model-years-reversed': ({ from, to }) =>
-    `Model years end in ${to}, before they start in ${from}. No machine can meet this.`,
+    `Model years end in ${to}, before they start in ${from}, so no machine meets this condition. Correct the years.`,
   'spec/no-fill-opening': ({ gearcase }) =>
     `No opening fills “${gearcase}”. Give one the use “fill”, or it cannot be refilled after draining.`,
   'spec/no-way-to-empty': ({ gearcase }) =>
     `A service changes the oil of “${gearcase}”, but the sheet has no way to empty it. Name a drain plug, a cover or suction.`,
   'spec/oil-space-chain': ({ gearcase, with: owner }) =>
-    `“${gearcase}” shares the oil of “${owner}”, which shares its oil too. Name the gearcase that owns it.`,
+    `“${gearcase}” shares the oil of “${owner}”, which itself shares the oil of another gearcase. Name the gearcase that holds the oil.`,
   'spec/opening-without-role': ({ opening, role, use }) =>
-    `“${opening}” is named here for “${use}”, but its entry lacks the use “${role}”. Correct one of the two.`,
+    `“${opening}” is named here for “${use}”, but its entry does not have the use “${role}”. Correct one of the two.`,
   'spec/overlapping-overrides': ({ target, with: other }) =>
     `This override and ${other} set ${target} for the same machine. Narrow one of the conditions; the order of overrides does not decide.`,
   'spec/override-of-other-kind': ({ target, kind, there }) =>
@@ -97,20 +97,20 @@ export const rulesTexts: Texts<RuleCodes> = {
       ? `${gearcase}: the level is read on stands, but the machine stays on the ground. Correct one of the two.`
       : `${gearcase}: the level is read on stands, but they lift one end only, and a tilted machine shows a wrong level. Check the manual.`,
   'spec/implausible-mass': ({ mass }, say) =>
-    `A machine of ${say.quantity(mass)} is implausible, and stands are judged by this figure. Were tonnes and kilograms mistaken?`,
+    `A machine of ${say.quantity(mass)} is implausible, and stands are judged by this figure. Were tonnes and kilograms mixed up?`,
   'spec/source-date-in-the-future': ({ date, today }, say) =>
     `This source is dated ${say.date(date)}, after today, ${say.date(today)}. Check the year.`,
   'spec/override-far-from-base': ({ figure, base }, say) =>
-    `${say.quantity(figure)} on some machines and ${say.quantity(base)} on the others are far apart. Check the decimal point and the unit.`,
+    `${say.quantity(figure)} on some machines and ${say.quantity(base)} on the others differ widely. Check the decimal point and the unit.`,
   'spec/size-spelling': ({ size, meant }) =>
     `Sizes are compared as they are written: write “${meant}”, not “${size}”.`,
   'spec/override-equals-base': ({ target }) =>
-    `This override sets what the sheet has anyway at ${target}. Remove it, or check the figure.`,
+    `This override sets the value that the sheet already has at ${target}. Remove it, or check the figure.`,
   'spec/model-year-gap': ({ from, to }) =>
     `No variant covers the model years ${from === to ? from : `${from} to ${to}`}. Check whether any machine was built then.`,
   // Printed figures: second units, threads and torques.
   'quantity/interval-distances-differ': ({ first, second }, say) =>
-    `${say.quantity(first)} and ${say.quantity(second)} are more than a tenth apart. The earlier one decides.`,
+    `${say.quantity(first)} and ${say.quantity(second)} differ by more than a tenth. The shorter one decides.`,
   'quantity/second-unit-disagrees': (params, say) =>
     say.reason({ code: `quantity/printed-figures-${params.how}`, params }),
   'quantity/second-unit-slip': (params, say) => say.reason({ code: 'quantity/printed-figures-slip', params }),
@@ -133,7 +133,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'torque/large-for-drive': ({ part, drive, torque, limit }, say) =>
     `${part}: ${say.quantity(torque)} is far too much for a hexagon of ${drive}; at most about ${say.quantity({ value: Number(limit.value.toPrecision(2)), unit: limit.unit })} would be expected. Check the unit.`,
   'torque/fill-and-drain-far-apart': ({ gearcase, high, low }, say) =>
-    `${gearcase}: ${say.quantity(high)} at one plug and ${say.quantity(low)} at the other are far apart. Check the units.`,
+    `${gearcase}: ${say.quantity(high)} at one plug and ${say.quantity(low)} at the other differ widely. Check the units.`,
   'torque/small-for-class': ({ part, thread, propertyClass, torque, load, proof }, say) =>
     `${part}: ${say.quantity(torque)} loads a bolt (${thread}, class ${propertyClass}) to only about ${say.number(Math.round((100 * load.value) / proof.value))} % of its proof load. Check unit and decimal point.`,
   'torque/implausible-turns': ({ part, turns }) =>
@@ -152,7 +152,7 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${part}: number and size name two different rings. ${say.reason(reason)}`,
   'seal/washer-does-not-fit': ({ part, reason }, say) => `${part}: ${say.reason(reason)}`,
   'seal/none-at-opening': ({ part }) =>
-    `${part}: no seal is listed. List the washer or the sealant, “none” where there is none, or “not stated” where the manual gives no seal.`,
+    `${part}: no seal is listed. List the washer or the sealant, “none” if the plug has no seal, or “not stated” if the manual does not say.`,
   'seal/none-beside-seal': ({ part }) => `${part}: a seal and “none” are both listed. Remove one.`,
   'seal/none-on-parallel-thread': ({ part, thread }) =>
     `${part}: ${thread} is a parallel thread and does not seal by itself. List the washer; waive this for a plug with a metal cone.`,
@@ -161,7 +161,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'seal/o-ring-far-from-plug': ({ part, inside, thread }, say) =>
     `${part}: an o-ring of ${say.quantity(inside)} inside does not belong on a plug ${thread}. Check the parts list.`,
   'seal/cure-of-zero': ({ part }) =>
-    `${part}: a cure of zero means that oil may touch the sealant at once. Write “not stated” where the manual gives no time.`,
+    `${part}: a cure of zero means that oil may touch the sealant at once. Write “not stated” if the manual gives no time.`,
   'oil/additive-counted-twice': ({ additive, volume, refill, dryFill }, say) =>
     `Refill ${say.quantity(refill)} plus ${say.quantity(volume)} of “${additive}” exceeds the dry fill of ${say.quantity(dryFill)}. The refill seems to include the additive.`,
   'oil/additive-exceeds-refill': ({ additive, volume, refill }, say) =>
@@ -210,7 +210,7 @@ export const rulesTexts: Texts<RuleCodes> = {
       : `Serial, model year and market exclude the stated variant “${variant}”: ${others}. Check the plate.`
   },
   'log/meter-through-pause': ({ meter, first, last }, say) =>
-    `The reading of ${METER[meter] ?? meter} went from ${say.number(first)} to ${say.number(last)} in this pause. Check its dates.`,
+    `The reading of ${METER[meter] ?? meter} rose from ${say.number(first)} to ${say.number(last)} during this pause. Check the dates of the pause.`,
   'toolbox/implausible-accuracy': ({ wrench, percent }, say) =>
     `${wrench}: ${say.number(percent)} % is implausible for a torque wrench. Check its certificate.`,
   'toolbox/calibration-in-the-future': ({ wrench, date, today }, say) =>
@@ -224,7 +224,7 @@ export const rulesTexts: Texts<RuleCodes> = {
   'toolbox/vessel-graduation': ({ vessel, size, mark }, say) =>
     `${vessel}: graduation or lowest mark ${say.quantity(mark)} exceeds the capacity of ${say.quantity(size)}.`,
   'toolbox/implausible-load-rating': ({ tool, rating }, say) =>
-    `${tool}: a rating of ${say.quantity(rating)} is implausible. Read the plate again: were tonnes and kilograms mistaken?`,
+    `${tool}: a rating of ${say.quantity(rating)} is implausible. Read the plate again: were tonnes and kilograms mixed up?`,
   'stock/opened-larger-than-size': ({ container, opened, size }, say) =>
     `${container}: ${say.quantity(opened)} left in a container of ${say.quantity(size)}. List full containers separately, or check the unit.`,
   'stock/viscosities-swapped': ({ container, kv40, kv100 }, say) =>
@@ -233,7 +233,7 @@ export const rulesTexts: Texts<RuleCodes> = {
     `${container}: no oil has a density of ${say.quantity(density)}. Check the unit.`,
   'stock/implausible-pour-point': ({ container, pourPoint }, say) =>
     `${container}: a pour point of ${say.quantity(pourPoint)} is implausible for a gear oil. Was the minus sign lost?`,
-  // What was done.
+  // Service records.
   'record/date-in-the-future': ({ date, today }, say) =>
     `The record is dated ${say.date(date)}, after today, ${say.date(today)}. Check year and month.`,
   'record/leak-left': ({ gearcase, found }) =>

@@ -16,7 +16,7 @@ export const sealTexts: Texts<SealCodes> = {
     `The manual permits using this ${kind} again if it is still good. Inspect it.`,
   'seal/sealant-fresh': ({ product }) => `Clean off the old sealant and apply ${product}.`,
   'seal/liquid-gasket-fresh': ({ product }) => `Clean off the old gasket and apply a new bead of ${product}.`,
-  'seal/not-stated': () => 'Seal not stated: see the manual, and have one ready.',
+  'seal/not-stated': () => 'The sheet states no seal. See the manual, and have a seal ready.',
   'seal/look-for-cuts': () => 'No cuts, nicks or tears.',
   'seal/look-for-flattening': () => 'Not flattened.',
   'seal/look-for-hardness': () => 'Not hard, and no cracks when bent.',
@@ -24,23 +24,23 @@ export const sealTexts: Texts<SealCodes> = {
   'seal/look-at-faces': () => 'No scratch across the face.',
   'seal/look-at-bonded-lip': () => 'The rubber lip is undamaged and sits tight in its ring.',
   'seal/thread-unreadable': ({ thread }) => `Unknown thread “${thread}”.`,
-  'seal/size-not-stated': () => 'Washer size not stated.',
+  'seal/size-not-stated': () => 'The size of the washer is not stated.',
   'seal/taper-thread-takes-no-washer': ({ thread }) =>
     `${thread} is a taper thread: it seals in the thread. Do not fit a washer.`,
-  'seal/pipe-size-not-known': ({ thread }) => `Diameter of ${thread} not known.`,
+  'seal/pipe-size-not-known': ({ thread }) => `The diameter of ${thread} is not known.`,
   'seal/ring-held-on-plug': ({ thread }) =>
     `The ring is held on the plug, behind its thread ${thread}; ask the plug’s maker for its size.`,
   'seal/washer-in-table': ({ thread, washer }) => `${washer} is a DIN 7603 size for ${thread}.`,
   'seal/washer-plausible': ({ thread, washer }) =>
     `${washer} fits over ${thread}; it is not one of the DIN 7603 sizes in the table.`,
   'seal/washer-too-small': ({ thread, inside, major }, say) =>
-    `Washer inside diameter ${say.quantity(inside)} does not fit over ${thread}, diameter ${say.quantity(major)}.`,
+    `The washer's inside diameter, ${say.quantity(inside)}, does not fit over ${thread}, diameter ${say.quantity(major)}.`,
   'seal/washer-too-wide': ({ thread, inside, largest }, say) =>
-    `Washer inside diameter ${say.quantity(inside)} is too large for ${thread}; above ${say.quantity(largest)} it does not stay centred.`,
+    `The washer's inside diameter, ${say.quantity(inside)}, is too large for ${thread}; above ${say.quantity(largest)} it does not stay centred.`,
   'seal/washer-rim-too-narrow': ({ inside, outside, smallest }, say) =>
-    `Washer ${say.quantity(inside)} inside, ${say.quantity(outside)} outside: the rim is too narrow to seal; the outside diameter must be at least ${say.quantity(smallest)}.`,
+    `A washer of ${say.quantity(inside)} inside and ${say.quantity(outside)} outside is too narrow to seal. The outside diameter must be at least ${say.quantity(smallest)}.`,
   'seal/washer-thickness-doubtful': ({ thickness, min, max }, say) =>
-    `Thickness ${say.quantity(thickness)} is unusual; usual: ${say.quantity(min)} to ${say.quantity(max)}.`,
+    `A thickness of ${say.quantity(thickness)} is unusual; ${say.quantity(min)} to ${say.quantity(max)} is usual.`,
   'seal/o-ring-agrees': ({ designation, inside, section }, say) =>
     `${designation}: inside diameter ${say.quantity(inside)}, section ${say.quantity(section)}.`,
   'seal/o-ring-differs': ({ designation, inside, section }, say) =>
@@ -50,8 +50,8 @@ export const sealTexts: Texts<SealCodes> = {
     `${designation} is not one of the AS568 and JIS B 2401 sizes in the table. Look it up in the standard.`,
   'seal/o-ring-size-not-in-table': () =>
     'The size is not one of the AS568 and JIS B 2401 sizes in the table.',
-  'seal/o-ring-not-described': () => 'O-ring size and dash number not stated.',
-  'seal/material-not-stated': () => 'Seal material not stated.',
+  'seal/o-ring-not-described': () => 'Neither the size nor the dash number of the o-ring is stated.',
+  'seal/material-not-stated': () => 'The material of the seal is not stated.',
   'seal/material-never': ({ material, medium }) => `${material} swells in ${medium}. Never fit it.`,
   'seal/material-poor': ({ material, medium }) =>
     `${material} has poor resistance to ${medium}. Ask the seal’s maker.`,
@@ -60,7 +60,7 @@ export const sealTexts: Texts<SealCodes> = {
   'seal/above-continuous-limit': ({ material, medium, temperature, max }, say) =>
     `In ${medium}, ${material} lasts up to ${say.quantity(max)} in continuous work; the working temperature, ${say.quantity(temperature)}, is higher. Ask the seal’s maker.`,
   'seal/material-limits-not-known': ({ material }) =>
-    `Temperature limits of ${material} not known. Ask the seal’s maker.`,
+    `The temperature limits of ${material} are not known. Ask the seal’s maker.`,
   'seal/temperature-needs-special-compound': ({ material, temperature, min, max }, say) =>
     `At ${say.quantity(temperature)} only special compounds of ${material} last; the usual range is ${say.quantity(min)} to ${say.quantity(max)}. Ask the seal’s maker.`,
   'seal/temperature-outside-material': ({ material, temperature, min, max }, say) =>

@@ -34,11 +34,11 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/part-open': ({ part, facts }, say) =>
     `Unknown whether this machine has this part (${partText(part)}). Find out the ${say.list(factNames(facts))}.`,
   'service/variant-open': ({ facts, candidates }, say) =>
-    `Variant not known: ${candidates.join(' or ')}. Find out the ${say.list(factNames(facts))}.`,
+    `The variant is not known: ${candidates.join(' or ')}. Find out the ${say.list(factNames(facts))}.`,
   'service/variant-contradicted': ({ candidates }) =>
     candidates.length === 0
-      ? 'What the log says of the machine fits no variant of the sheet. Check the plate.'
-      : `The log contradicts itself: its variant is not ${candidates.join(' or ')}, which fits the rest. Check the plate.`,
+      ? 'The facts in the log fit no variant of the sheet. Check the plate.'
+      : `The log contradicts itself: its other facts fit ${candidates.join(' or ')}, not the variant that it names. Check the plate.`,
   'service/figure-not-stated': ({ part, role }) =>
     `${capital(partText(part))}: ${roleText(role)} not stated. See the manual.`,
   'service/figure-open': ({ part, role, facts }, say) =>
@@ -54,7 +54,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/no-toolbox': () => 'No toolbox given: wrenches, vessel and pan not checked.',
   'service/no-stock': () => 'No stock given: everything is listed to buy.',
   'service/viscosity-not-known': ({ oil }) =>
-    `Viscosity of ${oil} at this temperature not known; pouring time unknown.`,
+    `The viscosity of ${oil} at this temperature is not known, so no pouring time is calculated.`,
   'service/oil-for-ambient': ({ oil, ambient }, say) =>
     `At ${say.quantity(ambient)} the sheet permits ${oil}.`,
   'service/oil-only-choice': ({ oil }) => `The sheet permits ${oil} and no other.`,
@@ -71,28 +71,28 @@ export const serviceTexts: Texts<ServiceCodes> = {
     ].join(' '),
   'service/no-wrench-fits': ({ part, reasons }, say) =>
     [
-      `No setting with the wrenches of the toolbox for the ${partText(part)}.`,
+      `No wrench in the toolbox can be set for the ${partText(part)}.`,
       ...reasons.map((reason) => say.reason(reason)),
     ].join(' '),
   'service/wrench-to-get': ({ from, to, count }, say) =>
     `Get a torque wrench of ${say.quantity({ kind: 'limits', min: String(from.value), max: String(to.value), unit: to.unit })}, for ${say.count(count, 'tightening', 'tightenings')}.`,
   'service/calibration-run-out': ({ wrench, dueOn }, say) =>
-    `Calibration of the ${wrench} expired on ${say.date(dueOn)}. Have it calibrated before use.`,
+    `The calibration of the ${wrench} expired on ${say.date(dueOn)}. Have it calibrated before use.`,
   'service/calibration-cycles-run-out': ({ wrench, cycles, limit }, say) =>
     `The ${wrench} has done ${say.number(cycles)} cycles since its calibration (limit ${say.number(limit)}). Have it calibrated.`,
   'service/scale-reversed': ({ wrench, lowest, highest }, say) =>
-    `Scale of the ${wrench}: lowest mark ${say.quantity(lowest)} exceeds highest mark ${say.quantity(highest)}. Not used; correct the toolbox.`,
+    `Scale of the ${wrench}: the lowest mark, ${say.quantity(lowest)}, exceeds the highest, ${say.quantity(highest)}. The wrench is not used; correct the toolbox.`,
   'service/calibration-not-recorded': ({ wrench }) =>
     `The toolbox does not give the last calibration of the ${wrench}.`,
   'service/socket-found': ({ tool, size }) =>
     size === '' ? `${capital(tool)}.` : `${capital(tool)} fits ${size}.`,
   'service/adaptor-between': ({ adaptor, wrenches }, say) =>
-    `${capital(adaptor)}: between the socket and the ${say.list(wrenches)}. It is in line, so the setting does not change.`,
+    `Put the ${adaptor} between the socket and the ${say.list(wrenches)}. It is in line, so the setting does not change.`,
   'service/socket-missing': ({ part, drive, size }) =>
     `The toolbox has no tool for ${size === '' ? drive : `${drive} ${size}`} (${partText(part)}).`,
   'service/hand-only': ({ part }) => `By hand (${partText(part)}).`,
   'service/drive-not-stated': ({ part }) =>
-    `Tool size not stated (${partText(part)}). Check it before you leave.`,
+    `The sheet states no tool size (${partText(part)}). Check it before you leave.`,
   'service/vessel-too-coarse': ({ vessel, part, reason }, say) =>
     `The ${vessel} is not accurate enough for the ${partText(part)}. ${say.reason(reason)}`,
   'service/no-vessel': ({ part }) => `The toolbox has no measuring jug (${partText(part)}).`,
@@ -113,7 +113,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/seal-every-opening': ({ count }, say) => `${say.number(count)} new: replace at every opening.`,
   'service/seal-on-condition': ({ count }, say) =>
     `Inspect it and use it again only if it is good; have ${say.count(count, 'spare', 'spares')} ready.`,
-  'service/seal-open': ({ part }) => `Seal not known (${partText(part)}). See the manual.`,
+  'service/seal-open': ({ part }) => `The seal is not known (${partText(part)}). See the manual.`,
   'service/pour-through': ({ filler, oil, temperature }, say) =>
     `${capital(oil)} at ${say.quantity(temperature)} through the ${filler}.`,
   'service/hose-bore-not-known': ({ filler }) =>
@@ -121,23 +121,25 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/usual-hoses': ({ from, to, fastest, slowest }, say) =>
     `About ${say.number(Number(fastest.value))} to ${say.quantity(slowest)} for usual hoses (bore ${say.number(Number(from.value))} to ${say.quantity(to)}).`,
   'service/warm-the-bottle': ({ temperature }, say) =>
-    `At ${say.quantity(temperature)} oil is thick: keep the bottle indoors before, or stand it closed in warm water. Never heat it over a flame.`,
+    `At ${say.quantity(temperature)} oil is thick: keep the bottle indoors beforehand, or stand it closed in warm water. Never heat it over a flame.`,
   'service/no-filler': ({ part }) => `The toolbox has no funnel with a hose (${partText(part)}).`,
-  'service/no-oil-to-pour': ({ part }) => `Oil not known; pouring time unknown (${partText(part)}).`,
-  'service/pour-volume-open': ({ part }) => `Quantity not known; pouring time unknown (${partText(part)}).`,
+  'service/no-oil-to-pour': ({ part }) =>
+    `The oil is not known, so no pouring time is calculated (${partText(part)}).`,
+  'service/pour-volume-open': ({ part }) =>
+    `The quantity is not known, so no pouring time is calculated (${partText(part)}).`,
   'service/drain-until-drips': () => 'Drain until it only drips.',
   'service/settle-stated': ({ minutes }, say) => `The sheet gives ${say.quantity(minutes)}.`,
-  'service/settle-not-stated': () => 'Settling time not stated: see the manual.',
+  'service/settle-not-stated': () => 'The sheet states no settling time. See the manual.',
   'service/cure-stated': ({ product, time }, say) =>
     `Let the ${product} cure for ${say.quantity(time)} before oil touches it.`,
   'service/cure-not-stated': ({ product }) =>
-    `Cure time of the ${product} not stated: see the manual and the label.`,
+    `The sheet states no cure time of the ${product}. See the manual and the label.`,
   'service/reading-stale': ({ meter, date, days, staleAfter }, say) =>
-    `The last reading of ${METER[meter] ?? meter} is ${say.count(days, 'day', 'days')} old (${say.date(date)}); limit ${say.count(staleAfter, 'day', 'days')}. “Not due” needs a newer one: read it again.`,
+    `The last reading of ${METER[meter] ?? meter} is ${say.count(days, 'day', 'days')} old (${say.date(date)}; limit ${say.count(staleAfter, 'day', 'days')}). Read the meter again before you rely on “not due”.`,
   'service/time-sum': ({ steps, minutes, waitMinutes }, say) =>
     `${say.count(steps, 'step', 'steps')}: ${say.count(minutes, 'minute', 'minutes')} of work and ${say.count(waitMinutes, 'minute', 'minutes')} of waiting (our own estimate).`,
   'service/time-open': ({ count }, say) =>
-    `${say.count(count, 'wait', 'waits')} of unknown length not counted.`,
+    `${say.count(count, 'wait', 'waits')} of unknown length ${count === 1 ? 'is' : 'are'} not included.`,
   'service/only-if-low': () => 'Only if the level is low',
   'service/only-on': ({ variants, modelYears, serials, market }) => {
     const prefix = serials?.prefix ?? ''
@@ -154,10 +156,10 @@ export const serviceTexts: Texts<ServiceCodes> = {
   },
   'service/supply': ({ supply }) => `${capital(SUPPLIES[supply] ?? supply)}.`,
   'service/used-oil': ({ volume }, say) =>
-    `Up to ${say.quantity(volume)} of used oil: closed, marked container.`,
+    `Bring a closed, marked container for up to ${say.quantity(volume)} of used oil.`,
   'service/drained-by-dry-fill': ({ part, volume }, say) =>
-    `No refill stated: up to the dry fill of ${say.quantity(volume)} may run out (${partText(part)}).`,
-  'service/used-oil-open': ({ part }) => `Quantity of used oil not known (${partText(part)}).`,
+    `The sheet states no refill; up to the dry fill of ${say.quantity(volume)} may drain (${partText(part)}).`,
+  'service/used-oil-open': ({ part }) => `The quantity of used oil is not known (${partText(part)}).`,
   'service/manual-first': () => "The machine's own manual and the local codes come before this card.",
   'service/licensed-work': () => 'Leave work that needs a licence to people who hold one.',
   'service/used-oil-rules': ({ signal }) =>

@@ -55,7 +55,7 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/variant-open': ({ candidates }) =>
     candidates.length === 0
       ? 'The sheet has no variants.'
-      : `Variant not known: ${candidates.join(' or ')}. Enter it in the log.`,
+      : `The variant is not known: ${candidates.join(' or ')}. Enter it in the log.`,
   'spec/variant-not-on-sheet': ({ variant, known }, say) =>
     `The log names variant ${quote(variant)}, which is not on the sheet${known.length === 0 ? '' : ` (${say.list(known)})`}. Check the sheet and the log.`,
   'spec/variant-contradicted': ({ variant, candidates }, say) =>
@@ -64,7 +64,7 @@ export const specTexts: Texts<SpecCodes> = {
     `No variant of the sheet fits this machine; the sheet has ${say.list(known)}. Check the serial number, or find the sheet that covers it.`,
   'spec/variant-without-condition': ({ variant }) =>
     `The sheet gives no condition for variant ${variant}; the log must name it.`,
-  'spec/fact-missing': ({ fact }) => `${capital(factName(fact))} not known. Enter it in the log.`,
+  'spec/fact-missing': ({ fact }) => `The ${factName(fact)} is not known. Enter it in the log.`,
   'spec/variant-listed': ({ variants, listed }, say) =>
     `Applies to ${say.list(listed)}; this machine is ${say.list(variants)}.`,
   'spec/variant-not-listed': ({ variants, listed }, say) =>
@@ -98,7 +98,7 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/override-applies': () => 'An override of the sheet applies to this machine.',
   'spec/override-may-apply': () => 'An override of the sheet may apply to this machine.',
   'spec/override-does-not-fit': () =>
-    'An override of the sheet points here but has another kind, or points to part of a figure. Correct the sheet.',
+    'An override of the sheet points here, but its figure has another kind, or it points to part of a figure. Correct the sheet.',
   'spec/overrides-overlap': ({ overrides }, say) =>
     `${say.count(overrides.length, 'override', 'overrides')} of the sheet apply here at once. Correct the sheet so that only one applies.`,
   'spec/candidates-agree': ({ candidates }, say) =>

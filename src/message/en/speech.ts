@@ -10,32 +10,32 @@ const TENS = '- - twenty thirty forty fifty sixty seventy eighty ninety'.split('
 function belowThousand(value: number): string {
   if (value < 20) return ONES[value] ?? ''
   if (value < 100) {
-    const rest = value % 10
-    return `${TENS[Math.floor(value / 10)]}${rest === 0 ? '' : `-${ONES[rest]}`}`
+    const remainder = value % 10
+    return `${TENS[Math.floor(value / 10)]}${remainder === 0 ? '' : `-${ONES[remainder]}`}`
   }
-  const rest = value % 100
-  return `${ONES[Math.floor(value / 100)]} hundred${rest === 0 ? '' : ` and ${belowThousand(rest)}`}`
+  const remainder = value % 100
+  return `${ONES[Math.floor(value / 100)]} hundred${remainder === 0 ? '' : ` and ${belowThousand(remainder)}`}`
 }
 
-function whole(value: number): string {
+function wholeNumber(value: number): string {
   if (value < 1000) return belowThousand(value)
   const [size, name] = value < 1_000_000 ? [1000, 'thousand'] : ([1_000_000, 'million'] as const)
-  const rest = value % Number(size)
-  const join = rest > 0 && rest < 100 ? ' and ' : ' '
-  return `${whole(Math.floor(value / Number(size)))} ${name}${rest === 0 ? '' : `${join}${whole(rest)}`}`
+  const remainder = value % Number(size)
+  const join = remainder > 0 && remainder < 100 ? ' and ' : ' '
+  return `${wholeNumber(Math.floor(value / Number(size)))} ${name}${remainder === 0 ? '' : `${join}${wholeNumber(remainder)}`}`
 }
 
-/** `-8.90` as `minus eight point nine zero`; more than nine digits before the point are read one by one. */
+/** `-8.90` as `minus eight point nine zero`. More than nine digits before the point are read digit by digit. */
 function numeral(digits: string): string {
   const found = /^([-−]?)([0-9]+)(?:\.([0-9]+))?$/.exec(digits)
   if (found === null) return digits
   const [, minus, before = '', after] = found
-  const one = (text: string) => Array.from(text, (digit) => ONES[Number(digit)]).join(' ')
-  const said = before.length > 9 ? one(before) : whole(Number(before))
-  return `${minus === '' ? '' : 'minus '}${said}${after === undefined ? '' : ` point ${one(after)}`}`
+  const eachDigit = (text: string) => Array.from(text, (digit) => ONES[Number(digit)]).join(' ')
+  const wholePart = before.length > 9 ? eachDigit(before) : wholeNumber(Number(before))
+  return `${minus === '' ? '' : 'minus '}${wholePart}${after === undefined ? '' : ` point ${eachDigit(after)}`}`
 }
 
-/** One and many. */
+/** Singular and plural. */
 const UNIT_NAMES: Readonly<Record<Unit, readonly [string, string]>> = {
   'N.m': ['newton metre', 'newton metres'],
   'cN.m': ['centinewton metre', 'centinewton metres'],
@@ -115,11 +115,11 @@ function duration(seconds: number): string {
     [Math.floor((seconds % 3600) / 60), 'min'],
     [seconds % 60, 's'],
   ]
-  const said = parts.filter(([count]) => count > 0).map(([count, unit]) => quantity(String(count), unit))
-  return said.length === 0 ? quantity('0', 's') : said.join(' ')
+  const words = parts.filter(([count]) => count > 0).map(([count, unit]) => quantity(String(count), unit))
+  return words.length === 0 ? quantity('0', 's') : words.join(' ')
 }
 
-/** English for a voice. */
+/** English numbers and units for a voice. */
 export const speechWords: SpeechWords = {
   numeral,
   quantity,

@@ -7,14 +7,14 @@ export const WHEEL_WORDS = {
   'mark up': 'at the top',
 }
 
-/** `the fill plug (left) of the front differential`; `fallback` where the step names no part. */
+/** `the fill plug (left) of the front differential`; `fallback` if the step names no part. */
 export function the({ part, instance, gearcase }: StepParams, fallback: string): string {
   const which = instance === undefined ? '' : ` (${instance})`
   const of = gearcase === undefined ? '' : ` of the ${gearcase}`
   return `the ${part ?? fallback}${which}${of}`
 }
 
-/** The same in few words. */
+/** `fill plug (left)`; `fallback` if the step names no part. */
 export function brief({ part, instance }: StepParams, fallback: string): string {
   return instance === undefined ? (part ?? fallback) : `${part ?? fallback} (${instance})`
 }
@@ -57,7 +57,7 @@ const ATTITUDES = {
   'not stated': undefined,
 }
 
-/** Where the oil must stand, and how the machine must be while it is read. Lower edge and middle: common practice, no source. */
+/** The required oil level, and how the machine must be while the level is read. Lower edge and middle: common practice, no source. */
 export function levelText(params: StepParams): string {
   const { level, below, levelTemperature, minutes } = params
   const at = the(params, 'level opening')
@@ -83,11 +83,11 @@ export function levelText(params: StepParams): string {
   ].join('')
 }
 
-/** Oil that rises by itself is water or comes from a neighbour: common practice, no source. */
+/** Common practice, no source: if the level rises by itself, water or the oil of a neighbouring gearcase has come in. */
 function highText({ method, afterFilling }: NonNullable<StepParams['level']>): string {
-  const out = method === 'to level hole' ? 'let the excess run out' : 'take the excess out'
-  if (afterFilling) return `If it is high, ${out}.`
-  return `If it is high and was not overfilled, stop: water or a neighbour's oil may be in it. If it was overfilled, ${out}.`
+  const action = method === 'to level hole' ? 'let the excess run out' : 'take the excess out'
+  if (afterFilling) return `If it is high, ${action}.`
+  return `If it is high and was not overfilled, stop: water or a neighbour's oil may be in it. If it was overfilled, ${action}.`
 }
 
 export function topUpText(params: StepParams): string {
@@ -100,7 +100,7 @@ export function topUpText(params: StepParams): string {
   return `If the level is low, top up with the same oil. If more than ${stopAt} has gone in, stop the work. If it took clearly less than stated, make sure that it is level and was fully drained.`
 }
 
-/** A cover that is let go on all sides at once comes off with all the oil: common practice, no source. */
+/** Common practice, no source: if all sides of a cover are loosened at once, all the oil comes out with it. */
 export function takeOffCoverText(params: StepParams): string {
   const cover = the(params, 'cover')
   if (params.cover?.carriesBearings === true)

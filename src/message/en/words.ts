@@ -24,14 +24,14 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 export const unitName = (unit: string, say: Say): string =>
   say.quantity({ value: '1', unit }).replace(/^1\s*/, '')
 
-/** With its article, by the sound of the first word: `an M18x1.5`, `a G 1/2`, `an 8 mm hex`, `a unit`. */
+/** Adds the article, by the sound of the first word: `an M18x1.5`, `a G 1/2`, `an 8 mm hex`, `a unit`. */
 export function article(text: string): string {
   const [first = ''] = /^[0-9]+|^[A-Za-z]+/.exec(text.replace(/^[“"(]+/, '')) ?? []
   return `${startsWithVowelSound(first) ? 'an' : 'a'} ${text}`
 }
 
 function startsWithVowelSound(word: string): boolean {
-  // Eight, eighty …; eleven and eighteen, also of thousands and millions.
+  // Eight, eighty and the like; eleven and eighteen, also as thousands and millions.
   if (/^[0-9]/.test(word)) return /^8|^1[18](...)*$/.test(word)
   // Letters that are read one by one, such as M18 or NPT.
   if (/^[A-Z]+$/.test(word)) return /^[AEFHILMNORSX]/.test(word)
