@@ -63,7 +63,9 @@ export function tighteningSection(context: CardContext): CardSection {
         : [
             { kind: 'table', caption, columns, rows },
             ...advice,
-            ...listPart(words.wrenchHabits.map(ownWords)),
+            ...(plan.tightenings.every(({ verdict }) => verdict === 'by turns')
+              ? []
+              : listPart(words.wrenchHabits.map(ownWords))),
           ],
   }
 }

@@ -121,7 +121,8 @@ export const stepTexts: StepTexts = {
     show: (params) => `${the(params, 'opening')}, dirty and then clean.`,
   },
   'crack loose': {
-    full: (params) => `Crack ${the(params, 'plug')} loose. If it stays tight, leave the oil in.`,
+    full: (params) =>
+      `Crack ${the(params, 'plug')} loose. If it stays tight, leave the ${params.fluid ?? 'oil'} in.`,
     short: (params) => `Crack ${brief(params, 'plug')} loose`,
     show: (params) => `The bar on ${the(params, 'plug')}, and its first small turn.`,
   },
