@@ -52,6 +52,10 @@ export function tighteningSection(context: CardContext): CardSection {
   const { part, manual, alsoPrinted, wrench, setting, trueBand } = words.columns
   const rows = plan.tightenings.map((tightening, index) => tighteningRow(context, tightening, index))
   const caption = ownWords(words.captions.tightening)
+  const usesTorque = plan.tightenings.some(
+    ({ verdict, figure }) =>
+      verdict !== 'by turns' && entryAt(context, 'figures', figure)?.entry.resolved.kind !== 'not stated',
+  )
   const columns = [part, manual, alsoPrinted, wrench, setting, trueBand]
   const advice = listPart(reasonLines(context, plan.wrenches.reasons, '/wrenches/reasons'))
   return {
@@ -63,9 +67,7 @@ export function tighteningSection(context: CardContext): CardSection {
         : [
             { kind: 'table', caption, columns, rows },
             ...advice,
-            ...(plan.tightenings.every(({ verdict }) => verdict === 'by turns')
-              ? []
-              : listPart(words.wrenchHabits.map(ownWords))),
+            ...(usesTorque ? listPart(words.wrenchHabits.map(ownWords)) : []),
           ],
   }
 }

@@ -22,6 +22,7 @@ type ChoiceName =
   | 'fluid'
   | 'drive'
   | 'staged'
+  | 'beforeDraining'
 
 /** What a step's texts are written from: pieces, each with its place in the plan, and the texts around them. */
 interface WrittenStep {
@@ -161,6 +162,7 @@ export function writeStep(
     ...(step.drive !== undefined && { drive: step.drive }),
     ...(step.filter !== undefined && { filter: step.filter }),
     ...(isStaged && { staged: true }),
+    ...(step.beforeDraining && { beforeDraining: true }),
     ...(part?.wheelMark !== undefined && { wheelMark: part.wheelMark }),
     ...(seal !== undefined && { seal: seal.leaf.kind as StepParams['seal'] & string }),
     ...(gap !== undefined && gap !== 'stated' && { gap }),

@@ -124,6 +124,7 @@ export interface StepParams {
   readonly stopAt?: string
   readonly cover?: PlannedCover
   readonly filter?: PlannedFilterHold
+  readonly beforeDraining?: true
   /** The bead of a sealant: `3 mm`. */
   readonly bead?: string
   /** Present if the gearcase takes grease, which is pressed in. */

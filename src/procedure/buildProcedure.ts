@@ -98,7 +98,8 @@ export function buildProcedure(
   ]
   if (findings.some((finding) => finding.severity === 'error')) return { ok: false, findings }
   const known = services.filter((service) => Object.hasOwn(sheet.services, service))
-  const writer = startWriting(sheet, { layout, jobs, mustNotRun: mustNotRun(events) }, known)
+  const context = { layout, jobs, mustNotRun: mustNotRun(events) }
+  const writer = startWriting({ sheet, identity, services: known }, context)
   writeOrderOfWork(writer, jobs)
   const names = known.map((service) => sheet.services[service]?.name ?? service)
   const value: ProcedureDocument = dropUndefined({

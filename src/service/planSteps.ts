@@ -94,6 +94,7 @@ export function planSteps(
       fluid: isGreased(oil, gearcaseOf(step)) ? 'grease' : undefined,
       drive: closesWithoutTool(sheet, step),
       filter: describeFilter(sheet, step),
+      beforeDraining: isNipped(step, procedure.steps[place + 1]) ? true : undefined,
       cautions,
       minutes: row.minutes === 'planned' ? 0 : row.minutes,
       note,
@@ -106,11 +107,16 @@ export function planSteps(
   }
 }
 
-/** What closes a part that no tool tightens: a hand, or clips that are pushed in. */
+/** What opens and closes a part that no tool turns: a hand, or clips that are pushed in. */
 function closesWithoutTool(sheet: SpecSheet, { do: action, on = '' }: Step): 'hand' | 'clip' | undefined {
-  const kind = showsFigure(action, 'tightening') ? findDrive(sheet, on)?.kind : undefined
+  const turns = action === 'crack loose' || showsFigure(action, 'tightening')
+  const kind = turns ? findDrive(sheet, on)?.kind : undefined
   return kind === 'hand' || kind === 'clip' ? kind : undefined
 }
+
+/** Whether this plug is only loosened here, to show that it can be: the next step turns it back in. */
+const isNipped = (step: Step, next: Step | undefined): boolean =>
+  step.do === 'crack loose' && next?.do === 'nip by hand' && next.on === step.on
 
 /**
  * What the step's place on the machine says beside its name: where the jack goes, how an item is secured, and what must be

@@ -25,6 +25,8 @@ export interface PlannedStep {
   readonly oil?: JsonPointer
   /** For a step that pours, checks the level or tops up. */
   readonly level?: PlannedLevel
+  /** A fill plug that is loosened first and turned back in: if it stays tight, nothing is drained. */
+  readonly beforeDraining?: true
   /** For a step on a cover: how it comes off and is tightened. */
   readonly cover?: PlannedCover
   /** Set where the gearcase takes grease, which is pressed in; absent: oil. */

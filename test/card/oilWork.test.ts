@@ -285,7 +285,7 @@ describe('a level', () => {
 
 describe('what the old oil shows', () => {
   it.each([
-    'If it holds chips or flakes or pieces, stop: put the plug in. Do not refill. Tag the machine out.',
+    'If it holds chips or flakes or pieces, stop: close the case. Do not refill. Tag the machine out.',
     'If it holds only grey paste or some glitter at a first service, go on.',
     "If it is milky, let the water settle. Drain it cold. Find where it came in. Flush with the manual's oil: a short run and a full drain. Fill with new oil.",
   ])('is judged at the oil too, without a magnet: %s', (sentence) => {
@@ -343,5 +343,43 @@ describe('a cover', () => {
     expect(cover({ bolts: { ...bolts, tightening: { ...bolts?.tightening, stages } } })).toContain(
       'Set the small click wrench to 25 N·m for the last stage. Tighten the bolts of the rear cover crosswise to 10 N·m, then 25 ± 3 N·m.',
     )
+  })
+})
+
+describe('what a technician reads at a plug', () => {
+  const textOf = (folder: string) =>
+    renderText(
+      cardOf(planExample(folder, { services: Object.keys(readExample(folder, 'sheet').services) })),
+    ).replaceAll(/\s+/g, ' ')
+
+  it('a cap for the hand is unscrewed and tightened by hand, not cracked loose', () => {
+    const text = textOf('reach-55')
+    expect(text).toContain('Unscrew the dipstick plug a turn by hand. If it stays tight, leave the oil in.')
+    expect(text).toContain('Tighten the dipstick plug by hand.')
+    expect(text).not.toContain('Crack the dipstick plug loose')
+  })
+
+  it('only the fill plug that is tried first says that nothing is drained if it stays tight', () => {
+    const text = textOf('tind-4')
+    expect(text).toContain('Crack the fill plug loose. If it stays tight, leave the oil in.')
+    expect(text).toMatch(/Crack the drain plug loose\. \[ \]|Crack the drain plug loose\. [^I]/)
+    expect(text).not.toContain('Crack the drain plug loose. If it stays tight')
+    // Opened again after the run, nothing is drained.
+    expect(text).toMatch(/Crack the fill plug loose\. (?!If)/)
+  })
+
+  it('the leak check and wiping name the side, and no seal is helped by more torque', () => {
+    const text = textOf('acre-26')
+    for (const side of ['left', 'right']) {
+      expect(text).toContain(`Wipe off all the oil that you spilt (${side}).`)
+      expect(text).toContain(
+        `Check each plug and joint that you opened (${side}) for oil. If one weeps, replace its seal. Do not turn it past the manual's figure.`,
+      )
+    }
+  })
+
+  it('says how to pull a torque wrench only where one is used', () => {
+    expect(textOf('kvist-2')).not.toContain('stop at the first click')
+    expect(textOf('tind-4')).toContain('stop at the first click')
   })
 })

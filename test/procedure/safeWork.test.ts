@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { buildProcedure, validateProcedure } from '../../src/v1/procedure.js'
 import type {
   Gearcase,
+  Identity,
   MachineEventKind,
   ProcedureDocument,
   Shield,
@@ -195,6 +196,38 @@ describe('1.4: several ways of draining', () => {
     const steps = built.ok ? built.value.steps : []
     expect(worked(steps, 'let drain')).toEqual(drains.toReversed())
     expect(worked(steps, 'inspect the oil')).toEqual(['/gearcases/rear'])
+  })
+})
+
+describe('1.6: unknown variant', () => {
+  const two = makeSheet({ rear: makeCase('rear gearcase', {}) })
+  const differing: SpecSheet = {
+    ...two,
+    overrides: [
+      {
+        when: { variants: ['winch'] },
+        set: [
+          {
+            kind: 'value',
+            path: '/gearcases/rear/oilSpace/fill/drainAndRefill',
+            to: { kind: 'nominal', value: '1.1', unit: 'L' },
+          },
+        ],
+      },
+    ],
+  }
+  const first = (sheet: SpecSheet, identity: Identity, service = 'change') => {
+    const built = buildProcedure({ sheet, identity, services: [service] })
+    return built.ok ? built.value.steps[0]?.do : undefined
+  }
+
+  test('where only a figure differs, the first step is to find it', () => {
+    expect(first(differing, {})).toBe('find the variant')
+  })
+
+  test('not where the variant is known, nor where no figure of the work differs', () => {
+    for (const variant of ['winch', 'plain']) expect(first(differing, { variant })).toBe('read the manual')
+    expect(first(two, {})).toBe('read the manual')
   })
 })
 

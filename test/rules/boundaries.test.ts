@@ -220,6 +220,7 @@ describe('partners', () => {
     }
     const place = '/gearcases/front'
     expect(codes([entry('tightening', `${place}/openings/drain/tightening`, tightening)])).toEqual([
+      'spec/override-far-from-base',
       'torque/slip-at-plug',
     ])
     expect(codes([entry('seal', `${place}/openings/drain/seals/0`, washer)])).toEqual([

@@ -16,7 +16,7 @@ import {
 export const stepTexts: StepTexts = {
   'find the variant': {
     full: () =>
-      'Find out which variant this machine is: look at its plate and its parts. Leave out the steps for other variants.',
+      'Find out which variant this machine is: look at its plate and its parts. Leave out the steps and figures for other variants.',
     short: () => 'Find the variant first',
     show: () => "The machine's plate, close up.",
   },
@@ -122,9 +122,11 @@ export const stepTexts: StepTexts = {
   },
   'crack loose': {
     full: (params) =>
-      `Crack ${the(params, 'plug')} loose. If it stays tight, leave the ${params.fluid ?? 'oil'} in.`,
-    short: (params) => `Crack ${brief(params, 'plug')} loose`,
-    show: (params) => `The bar on ${the(params, 'plug')}, and its first small turn.`,
+      `${params.drive === 'hand' ? `Unscrew ${the(params, 'plug')} a turn by hand.` : `Crack ${the(params, 'plug')} loose.`}${params.beforeDraining === true ? ` If it stays tight, leave the ${params.fluid ?? 'oil'} in.` : ''}`,
+    short: (params) =>
+      params.drive === 'hand' ? `Unscrew ${brief(params, 'plug')}` : `Crack ${brief(params, 'plug')} loose`,
+    show: (params) =>
+      `${params.drive === 'hand' ? 'A hand' : 'The bar'} on ${the(params, 'plug')}, and its first small turn.`,
   },
   'nip by hand': {
     full: (params) => `Turn ${the(params, 'plug')} back in by hand.`,
@@ -171,13 +173,13 @@ export const stepTexts: StepTexts = {
     full: ({ fluid }) =>
       fluid === 'grease'
         ? 'Inspect the old grease in good light. If it holds chips or flakes or pieces, stop. Do not refill. Tag the machine out. If it is milky, find where the water came in and clean all of it out.'
-        : "Inspect the old oil in good light. If it holds chips or flakes or pieces, stop: put the plug in. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on. If it is milky, let the water settle. Drain it cold. Find where it came in. Flush with the manual's oil: a short run and a full drain. Fill with new oil.",
+        : "Inspect the old oil in good light. If it holds chips or flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on. If it is milky, let the water settle. Drain it cold. Find where it came in. Flush with the manual's oil: a short run and a full drain. Fill with new oil.",
     short: () => 'Oil: stop at chips or pieces; if milky, find the water',
     show: () => 'The old oil in the pan, in good light.',
   },
   'inspect the magnet': {
     full: () =>
-      'Inspect the magnet. If it holds chips or flakes or pieces, stop: put the plug in. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.',
+      'Inspect the magnet. If it holds chips or flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.',
     short: () => 'Magnet: stop at chips',
     show: () => 'The magnet, close up.',
   },
@@ -398,13 +400,15 @@ export const stepTexts: StepTexts = {
   },
   'check for leaks': {
     full: ({ shield, instance }) =>
-      `Check each plug and joint that you opened${instance === undefined ? '' : ` (${instance})`} for oil${shield === undefined ? '' : `, through the holes and along the edges of the ${shield}`}. If a plug weeps at its seal, fit a new seal.`,
-    short: ({ shield }) => `Leak check${shield === undefined ? '' : ` through the ${shield}`}`,
+      `Check each plug and joint that you opened${instance === undefined ? '' : ` (${instance})`} for oil${shield === undefined ? '' : `, through the holes and along the edges of the ${shield}`}. If one weeps, replace its seal. Do not turn it past the manual's figure.`,
+    short: ({ shield, instance }) =>
+      `Leak check${instance === undefined ? '' : ` (${instance})`}${shield === undefined ? '' : ` through the ${shield}`}`,
     show: () => 'Each plug, dry, with a light on it.',
   },
   'wipe down': {
-    full: () => 'Wipe off all the oil that you spilt.',
-    short: () => 'Wipe down',
+    full: ({ instance }) =>
+      `Wipe off all the oil that you spilt${instance === undefined ? '' : ` (${instance})`}.`,
+    short: ({ instance }) => `Wipe down${instance === undefined ? '' : ` (${instance})`}`,
     show: () => 'The clean case.',
   },
   'take used oil away': {

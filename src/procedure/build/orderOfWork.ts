@@ -1,5 +1,5 @@
-import { joinPointer } from '../../base/index.js'
-import type { SecuredItem } from '../../spec/index.js'
+import { joinPointer, splitPointer } from '../../base/index.js'
+import { findLeafType, resolveLeaf, type SecuredItem, type Step } from '../../spec/index.js'
 import {
   type GearcaseInstance,
   keyOf,
@@ -59,11 +59,21 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
   }
   write(writer, 'clear away')
   write(writer, 'record')
-  // Before a step on a part that only some variants have, the technician must know the variant.
-  if (writer.steps.some(({ values }) => values !== undefined && Object.hasOwn(values, 'onlyIf'))) {
+  // A part or a figure that only some variants have: the technician must know the variant before any other step.
+  if (
+    writer.steps.some(({ values = {} }) => Object.hasOwn(values, 'onlyIf') || isFigureOpen(writer, values))
+  ) {
     write(writer, 'find the variant')
     writer.steps.unshift(...writer.steps.splice(-1))
   }
+}
+
+/** Whether one of these figures depends on what is not known of the machine. */
+function isFigureOpen({ sheet, identity }: Writer, values: NonNullable<Step['values']>): boolean {
+  return Object.values(values).some((path) => {
+    const kind = findLeafType(splitPointer(path) ?? [])?.kind
+    return kind !== undefined && resolveLeaf(sheet, identity, kind, path).kind === 'cannot tell'
+  })
 }
 
 /** Guards are on already: what is in the way of the wheels goes, then the run, then everything is secure again. */

@@ -1,5 +1,5 @@
 import { dropUndefined } from '../../base/index.js'
-import type { Action, Id, SpecSheet, Step } from '../../spec/index.js'
+import type { Action, Id, Identity, SpecSheet, Step } from '../../spec/index.js'
 import { ACTIONS } from '../actions.js'
 import { figuresOf } from '../figuresOf.js'
 import type {
@@ -23,16 +23,24 @@ export interface Writer {
   /** Gearcases, with their instance, at which all work is done. */
   readonly finished: Set<string>
   readonly sheet: SpecSheet
+  readonly identity: Identity
   /** Notes of the services, each for the first step that it names. */
   readonly notes: { readonly key: Id; readonly text: string; used: boolean }[]
 }
 
-export function startWriting(sheet: SpecSheet, context: ProcedureContext, services: readonly Id[]): Writer {
+interface Facts {
+  readonly sheet: SpecSheet
+  readonly identity: Identity
+  readonly services: readonly Id[]
+}
+
+export function startWriting({ sheet, identity, services }: Facts, context: ProcedureContext): Writer {
   const notes = services.flatMap((id) =>
     Object.entries(sheet.services[id]?.notes ?? {}).map(([key, text]) => ({ key, text, used: false })),
   )
   return {
     sheet,
+    identity,
     context,
     state: startState(context.layout),
     steps: [],

@@ -4,18 +4,17 @@ import { intervalRule } from '../ruleMakers.js'
 /**
  * An interval of more hours than gear oil lasts in any small machine: 2500 h for 250, so that the change comes years
  * too late.
- * Judges: Every stated interval with hours and without distance or period, overrides included. Finds hours above
- * 2000, but for those that `spec/period-as-hours` finds. With a distance `interval/implied-speed` judges; with a
- * period that comes first.
+ * Judges: Every stated interval with hours, overrides included. Finds hours above 2000, also beside a distance or a
+ * period, but for those that `spec/period-as-hours` finds.
  * Place: `<interval>/hours`
  * Params: hours: as printed
  * Harm: machine
  * Common practice, no source: such changes are due every 100 to 1500 h; the limit of 2000 h is our own estimate.
  */
 export const rule = intervalRule('spec/implausible-hours', 'warning', ({ interval, path }) => {
-  const { hours, distance, period } = interval
-  if (hours === undefined || distance !== undefined || period !== undefined) return []
-  if (Number(hours) <= MAX_HOURS || calendarMonths(Number(hours)) !== undefined) return []
+  const { hours } = interval
+  if (hours === undefined || Number(hours) <= MAX_HOURS || calendarMonths(Number(hours)) !== undefined)
+    return []
   return [{ path: `${path}/hours`, params: { hours } }]
 })
 

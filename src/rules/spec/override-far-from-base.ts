@@ -1,5 +1,5 @@
 import { measureOf } from '../../quantity/index.js'
-import type { SpecValue } from '../../spec/index.js'
+import type { FoundLeaf, StatedValue } from '../../spec/index.js'
 import { firstPrinted } from '../lookup/firstPrinted.js'
 import { isDisputed } from '../lookup/isDisputed.js'
 import { statedRange } from '../lookup/statedRange.js'
@@ -8,27 +8,34 @@ import { sheetRule } from '../ruleMakers.js'
 /**
  * A figure of some machines that is more than five times that of the others, or less than a fifth: variants of one
  * machine are alike, so a decimal point or a unit slipped.
- * Judges: Every override of a stated value that is no temperature, whose base leaf
+ * Judges: Every override of a stated value that is no temperature, or of a torque, whose base leaf
  * on the sheet states one of the same measure and is not zero; highest first printed figures. Finds where one is
  * more than 5 times the other. Not judged where a printed figure beside it disagrees.
- * Place: `/overrides/<place>/set/<place>/to`
+ * Place: `/overrides/<place>/set/<place>/to`, or its `torque`
  * Params: figure: as printed first in the override; base: as printed first on the sheet
  * Harm: machine
  * Common practice, no source: the factor of 5 is our own estimate.
  */
 export const rule = sheetRule('spec/override-far-from-base', 'warning', ({ sheet }) =>
-  sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
-    if (kind !== 'value' || leaf.kind === 'not stated' || replaces === undefined) return []
-    const base = sheet.leaves.find((one) => one.path === replaces && one.kind === 'value')?.leaf as
-      | SpecValue
-      | undefined
-    if (base === undefined || base.kind === 'not stated' || measureOf(leaf.unit) === 'temperature') return []
-    const one = statedRange(leaf, base.unit)?.high ?? 0
-    const other = statedRange(base, base.unit)?.high ?? 0
-    if (one <= 0 || other <= 0 || isDisputed(sheet, path)) return []
-    if (Math.max(one, other) <= FAR * Math.min(one, other)) return []
-    return [{ path, params: { figure: firstPrinted(leaf), base: firstPrinted(base) } }]
+  sheet.leaves.flatMap((found) => {
+    const { path, replaces } = found
+    const one = figureOf(found)
+    const base = sheet.leaves.find((other) => other.path === replaces && other.kind === found.kind)
+    const other = base && figureOf(base)
+    if (one === undefined || other === undefined || measureOf(one.unit) === 'temperature') return []
+    const high = statedRange(one, other.unit)?.high ?? 0
+    const baseHigh = statedRange(other, other.unit)?.high ?? 0
+    if (high <= 0 || baseHigh <= 0 || isDisputed(sheet, path)) return []
+    if (Math.max(high, baseHigh) <= FAR * Math.min(high, baseHigh)) return []
+    const at = found.kind === 'tightening' ? `${path}/torque` : path
+    return [{ path: at, params: { figure: firstPrinted(one), base: firstPrinted(other) } }]
   }),
 )
+
+/** What the leaf states as a figure: a value itself, or the torque of a tightening. */
+function figureOf({ kind, leaf }: FoundLeaf): StatedValue | undefined {
+  if (kind === 'value') return leaf.kind === 'not stated' ? undefined : leaf
+  return kind === 'tightening' && leaf.kind === 'torque' ? leaf.torque : undefined
+}
 
 const FAR = 5
