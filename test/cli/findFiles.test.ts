@@ -103,7 +103,14 @@ describe('check of a folder', () => {
 
 describe('other commands', () => {
   it('read the documents right in a folder, and pass by an empty one with a word', async () => {
-    const { code, err } = await run('plan', at('tind'), at('empty'), '--today', '2023-10-06')
+    const { code, err } = await run(
+      'plan',
+      at('tind'),
+      at('empty'),
+      'examples/tind-4/toolbox.json',
+      '--today',
+      '2023-10-06',
+    )
     expect(err).toBe('/empty: no .json or .yaml file in this folder; skipped')
     expect(code).toBe(0)
   })
@@ -195,7 +202,9 @@ describe('standard input', () => {
   it('is one of the files of a set', async () => {
     const sheet = at('tind', 'sheet.json')
     const visit = ['--today', '2023-10-06', '--ambient', '6degC']
-    expect(await piped(LOG, 'plan', '-', sheet, ...visit)).toMatchObject({ code: 0 })
+    expect(await piped(LOG, 'plan', '-', sheet, 'examples/tind-4/toolbox.json', ...visit)).toMatchObject({
+      code: 0,
+    })
     expect(
       (await piped(SHEET, 'card', at('tind', 'log.json'), '-', ...visit, '--out', 'o')).written.size,
     ).toBe(4)
