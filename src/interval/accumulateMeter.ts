@@ -7,18 +7,18 @@ import { MAX_METER_COUNT, type MeterUnit, meterCount, quantityOf } from './meter
 import { type MeterPoint, type MeterState, noteReading } from './meterState.js'
 
 /**
- * Reads one meter of a log up to a day: readings, the readings of service records, and the meter's own events, sorted
- * by day and added up. For `readMeters` and `computeDue`; NaN days and counts never get past here.
+ * Reads one meter of a log up to a day: its readings, those of service records, and its events, sorted by day and added up.
+ * Invalid days and values are noted and left out.
  */
 export function accumulateMeter(log: MachineLog, name: MeterName, lastDay: number): MeterState | undefined {
-  // Here and below a comparison, since a lookup by a name that varies costs several times as much.
+  // Hot path: a comparison is several times faster than a lookup by a variable name.
   const meter = name === 'hours' ? log.meters.hours : log.meters.distance
   if (meter === undefined) return undefined
   const { unit, readings, rollover } = meter
   const { records, events = [] } = log
   let modulus = NaN
   if (rollover !== undefined) {
-    // After the limit the display shows zero: one unit of its last digit further on.
+    // One unit of its last digit after the limit, the display shows zero.
     const decimals = String(rollover).split('.')[1]?.length ?? 0
     modulus = meterCount(rollover, unit) + meterCount(10 ** -decimals, unit)
   }
@@ -70,7 +70,7 @@ function addPoint(
 ): void {
   const { points, name } = state
   const day = dayNumberOf(date)
-  // Other types are refused, or JavaScript would turn a text into a number.
+  // Only numbers: JavaScript would convert a text.
   const shown = typeof value === 'number' ? meterCount(value, unit) : NaN
   const max = MAX_METER_COUNT[name]
   const point: MeterPoint = { day, date, shown, count: shown, stretch: 0, list, index }

@@ -8,10 +8,10 @@ import { LIMITS, type Limits, readLimits } from './readLimits.js'
 
 /** The limits of one machine. */
 export interface ChosenLimits {
-  /** Until the first completion: those that `first` names; the others are those of `repeat`. */
+  /** Limits until the first completion: those of `first`, and those of `repeat` that it does not name. */
   readonly opening: Limits
   readonly repeat: Limits
-  /** Absent: the window is not known; past the limit is `due`, and whether it is `overdue` cannot be determined. */
+  /** Undefined: the window is not known, so past the limit the service is `due`, never `overdue`. */
   readonly window: Limits | undefined
 }
 
@@ -19,8 +19,8 @@ const NONE: Limits = {}
 const MILLION = 1_000_000
 
 /**
- * Which figures count: severe use replaces the repeat limits that its interval names, or multiplies them by its factor;
- * limits that `first` does not name are those of `repeat`. Nothing where a needed interval is not known.
+ * Chooses the limits that count. Severe use replaces the repeat limits that its interval names, or multiplies all of them by
+ * its factor. Undefined if a needed interval is not known.
  */
 export function chooseLimits(
   intervals: DueIntervals,
@@ -61,8 +61,8 @@ export function chooseLimits(
 }
 
 /**
- * A factor times counts, half up; a period only where whole months and whole days come out. Millions and the rest apart: the
- * products of a factor below 9000 are exact.
+ * Multiplies limits by a factor, rounding half up; a period must give whole months and days. Millions are multiplied
+ * separately, so that products of a factor below 9000 are exact.
  */
 function scaleLimits(limits: Limits, factor: string, missing: Reason[]): Limits {
   if (!isFigure(factor)) throw refuse('intervals.severe.factor', factor, "a decimal such as '0.5'", 'string')

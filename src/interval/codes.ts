@@ -3,7 +3,7 @@ import type { DueLine } from './dueVerdict.js'
 
 type Qty = { value: number | string; unit: string }
 
-/** Codes of the interval room with their params. */
+/** Codes of the interval functions with their params. */
 export interface IntervalCodes {
   // Lines of a verdict
   /** The line itself. */
@@ -22,7 +22,7 @@ export interface IntervalCodes {
   'interval/count-restarted': { by: string; date: string; point: Param }
   'interval/done-by-other': { date: string; service: string }
   'interval/record-for-all-instances': { date: string; instance: string }
-  /** `less`: by how much the display shows less than it would have without the change; below zero: more. */
+  /** `less`: how much less the display shows than it would without the change; negative if it shows more. */
   'interval/display-changed': { meter: string; less: Qty }
   'interval/in-the-future': { what: string; date: string }
   // What is missing

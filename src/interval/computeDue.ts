@@ -11,26 +11,27 @@ import { LOG_SHAPE } from './logShape.js'
 import { LIMITS } from './readLimits.js'
 import { requireDueOptions } from './requireDueOptions.js'
 
-const FACTS = ['intervals', 'log', 'service', 'doneBy', 'gearcase', 'instance', 'events', 'today']
+const FACT_KEYS = ['intervals', 'log', 'service', 'doneBy', 'gearcase', 'instance', 'events', 'today']
 
-/** What is read in the facts. */
+/** The parts of the facts that are read. */
 const FACTS_SHAPE: Shape = {
   intervals: { 'first?': {}, repeat: {}, 'window?': {}, 'severe?': {} },
   log: LOG_SHAPE,
 }
 
 /**
- * Whether one service of one gearcase (or instance) is due, for the technician who plans a visit. For a whole fleet in
- * columns see {@link computeDueColumns}; for the day on which it will fall due, with a band, {@link forecastDue}.
+ * Whether one service of one gearcase (or instance) is due, for the technician who plans a visit. For a whole fleet use
+ * {@link computeDueColumns}; for the date on which it will be due use {@link forecastDue}.
  *
- * Due at start + interval ≤ now; overdue past interval + window; whichever limit comes first. State: the first that holds
- * of overdue, due, cannot tell, due soon, not due. Meters are compared as whole 1/1000 h and µm, dates as whole days.
+ * Due if start + interval ≤ now; overdue past interval + window; by whichever limit comes first. The verdict is the first of
+ * these that any limit has: overdue, due, cannot tell, due soon, not due. Meters are compared in whole 1/1000 h and µm, dates
+ * in whole days.
  *
  * @param facts - the resolved intervals, the machine's log, which service, gearcase and instance, and today's date
  * @param options - what counts as soon, how old a reading may be, normal or severe use; all required, `soon` may be `{}`
- * @returns the verdict, one line a limit, which comes first and why, every reason, and what is missing
- * @throws TypeError, RangeError when an option is missing, unknown or out of range, `today` is not a date, a figure cannot be read, or what is
- *   read in the facts is not an object or list
+ * @returns the verdict, one line for each limit, the limit that comes first and why, all reasons, and what is missing
+ * @throws TypeError, RangeError if an option is missing, unknown or out of range, `today` is not a date, a
+ *   figure cannot be read, or a part of the facts is not an object or list
  *
  * Source: house rule for the verdicts and their order; months as in ECMAScript test262 (see {@link addPeriod}).
  *
@@ -61,7 +62,7 @@ const FACTS_SHAPE: Shape = {
 export function computeDue(facts: IntervalFacts, options: DueOptions): DueVerdict {
   requireDueOptions(options)
   try {
-    requireKnownKeys('facts', facts, FACTS)
+    requireKnownKeys('facts', facts, FACT_KEYS)
     return judgeService(facts, options)
   } catch (error) {
     requireShape('facts', facts, FACTS_SHAPE)
@@ -98,7 +99,7 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   if (zero.since === 'rebuild') completions = completions.filter(({ day }) => day > zero.day)
 
   const start = completions.at(-1) ?? zero
-  // A schedule keeps counting from the first point after it was done; a completion count does not.
+  // A schedule is counted from its first point, even after completions.
   const firstNeeded = start === zero || intervals.countFrom !== 'completion'
   const limits = chooseLimits(intervals, options.severity, firstNeeded, reasons, missing)
   if (limits) {
@@ -112,13 +113,13 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   return settleVerdict(lines, limits !== undefined, reasons, missing)
 }
 
-/** The last of these that any line has is the whole verdict; a line that is not tracked has none of them. */
+/** In rising order: the verdict is the highest of all lines. A line that is not tracked does not count. */
 const ORDER = ['not due', 'due soon', 'cannot tell', 'due', 'overdue'] as const
 
 /**
- * The verdict of all lines. The limit that comes first is found by the days on which they are reached, where
- * all are known; else by the fraction used. An event comes before every limit. Limits that cannot be
- * determined, or that the machine does not count, do not decide.
+ * The verdict of all lines. An event comes before every limit. The first limit is the one with the earliest day if all days
+ * are known, otherwise the one with the largest fraction used. Limits that cannot be determined, or that the machine does
+ * not count, do not decide.
  */
 function settleVerdict(
   lines: readonly DueLine[],
@@ -126,31 +127,31 @@ function settleVerdict(
   reasons: Reason[],
   missing: Reason[],
 ): DueVerdict {
-  let worst = known ? -1 : ORDER.indexOf('cannot tell')
-  let earliest: DueLine | undefined
-  let fullest: DueLine | undefined
-  let counted = 0
+  let worstRank = known ? -1 : ORDER.indexOf('cannot tell')
+  let earliestLine: DueLine | undefined
+  let fullestLine: DueLine | undefined
+  let countedLines = 0
   let allDays = true
   for (const line of lines) {
     const { dueOn, fraction } = line
-    worst = Math.max(worst, ORDER.indexOf(line.verdict as DueVerdict['verdict']))
+    worstRank = Math.max(worstRank, ORDER.indexOf(line.verdict as DueVerdict['verdict']))
     if (fraction === undefined) continue
-    counted += 1
+    countedLines += 1
     if (!dueOn) allDays = false
-    else if (!earliest?.dueOn || dueOn < earliest.dueOn) earliest = line
-    if (fullest?.fraction === undefined || fraction > fullest.fraction) fullest = line
+    else if (!earliestLine?.dueOn || dueOn < earliestLine.dueOn) earliestLine = line
+    if (fullestLine?.fraction === undefined || fraction > fullestLine.fraction) fullestLine = line
   }
-  const verdict = ORDER[worst]
+  const verdict = ORDER[worstRank]
   if (!verdict) missing.push(intervalReason('interval/no-limit-tracked', {}))
   const [event] = lines
   const isEvent = event?.by === 'event'
-  const first = isEvent ? event : allDays ? earliest : fullest
+  const first = isEvent ? event : allDays ? earliestLine : fullestLine
   // Any other verdict comes from a line that has a fraction or is an event.
   if (!verdict || !first) return { verdict: 'cannot tell', lines, reasons, missing }
   const { by: dueBy, dueOn } = first
-  const isOnly = counted === 1
+  const isOnly = countedLines === 1
   const decidedBy = isEvent ? 'event' : isOnly ? 'only limit' : allDays ? 'days' : 'fraction used'
-  // No spread: it would cost a fleet more than the judgement.
+  // Hot path: no spread.
   if (!isEvent && !isOnly) {
     const params = dueOn ? { by: dueBy, decidedBy, dueOn } : { by: dueBy, decidedBy }
     reasons.push(intervalReason('interval/governing-limit', params))
@@ -160,7 +161,7 @@ function settleVerdict(
     : { verdict, lines, dueBy, decidedBy, reasons, missing }
 }
 
-/** When the service was done on this gearcase and instance, oldest first. Records after today are named, not counted. */
+/** Completions of the service on this gearcase and instance, oldest first. Records after today are reported, not counted. */
 function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[]): Origin[] {
   const { service, doneBy, gearcase, instance, log } = facts
   const completions: Origin[] = []
@@ -186,7 +187,7 @@ function findCompletions(facts: IntervalFacts, today: number, reasons: Reason[])
   return completions
 }
 
-/** The day of an event or record; NaN where it is not a date or is after today, which is a reason. */
+/** The day of an event or record; NaN if it is not a date, or is after today, which adds a reason. */
 function pastDay(date: DateText, today: number, what: string, reasons: Reason[]): number {
   const day = dayNumberOf(date)
   if (day > today) reasons.push(intervalReason('interval/in-the-future', { what, date }))

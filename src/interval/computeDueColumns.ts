@@ -13,19 +13,19 @@ const NOT_DUE = 4
 const NOT_COUNTED = 5
 
 /**
- * The verdicts on one service for a fleet of any size, fast enough for millions of rows; equal to {@link computeDue} row by row
- * for a count from the last completion whose log holds the last service's readings and one later reading. For lines and
- * reasons, ask {@link computeDue} about the rows that matter.
+ * The verdicts on one service for a fleet of any size, fast enough for millions of rows. Each row gets the verdict of
+ * {@link computeDue} for a count from completion, with the readings of the last service and one later reading. For lines and
+ * reasons call {@link computeDue} for the rows that matter.
  *
- * due where start + limit ≤ now; overdue where start + limit + window < now; which comes first as in `computeDue`, with the
- * pace since the last service
+ * due if start + limit ≤ now; overdue if start + limit + window < now; the first limit as in `computeDue`, from the average use
+ * since the last service
  *
  * @param columns - rows as `writeDueRow` fills them; not changed. A reading older than the last service, or dated after
  *   `today`, makes its limit `cannot tell`
  * @param today - a date
- * @param options - what counts as soon and how old a reading may be; severity is settled by the limits in the rows
+ * @param options - what counts as soon and how old a reading may be; the limits in the rows already include severe use
  * @returns for each row the verdict, the limit that comes first and its day, as numbers (`DUE_STATES`, `DUE_LIMITS`)
- * @throws TypeError, RangeError when `columns` are none, or `today` or an option is out of range
+ * @throws TypeError, RangeError if `columns` is not a set of columns, or `today` or an option is out of range
  *
  * Source: house rule; months as in ECMAScript test262 (see {@link addPeriod}).
  *
@@ -64,7 +64,7 @@ export function computeDueColumns(
   const dueBy = new Uint8Array(length)
   const dueDay = new Int32Array(length)
 
-  // The line judged last; plain variables, since an object a row would cost more than the judgement.
+  // The last line, in plain variables: an object for each row would be slower than the judgement.
   let lineState = NOT_COUNTED
   let lineFraction = 0
   let lineDay = NO_DAY
@@ -83,7 +83,7 @@ export function computeDueColumns(
     lineDay = NO_DAY
     const days = readOn - from
     const rise = now - base
-    // No comparison with NaN holds, so an unknown base or reading ends here as well.
+    // No comparison with NaN is true, so an unknown base or reading ends here too.
     if (
       !(every > 0 && rise >= 0 && rise <= (days + 1) * maxPerDay) ||
       from === NO_DAY ||
@@ -105,13 +105,13 @@ export function computeDueColumns(
 
   for (let row = 0; row < length; row++) {
     const missing = untracked[row] as number
-    let worst = (missing & 4) === 0 ? NOT_COUNTED : CANNOT_TELL
+    let worstState = (missing & 4) === 0 ? NOT_COUNTED : CANNOT_TELL
     let allDays = true
-    let earliest = LAST_DAY + 1
-    let earliestBy = 0
-    let fullest = -1
-    let fullestBy = 0
-    let fullestDay = NO_DAY
+    let earliestDay = LAST_DAY + 1
+    let earliestLimit = 0
+    let topFraction = -1
+    let topFractionLimit = 0
+    let topFractionDay = NO_DAY
     const from = lastDay[row] as number
     const hoursEvery = everyHours[row] as number
     if (!Number.isNaN(hoursEvery) && (missing & 1) === 0) {
@@ -125,15 +125,15 @@ export function computeDueColumns(
         soonHours,
         MAX_PER_DAY.hours,
       )
-      if (lineState < worst) worst = lineState
+      if (lineState < worstState) worstState = lineState
       if (lineFraction >= 0) {
-        fullest = lineFraction
-        fullestBy = 1
-        fullestDay = lineDay
+        topFraction = lineFraction
+        topFractionLimit = 1
+        topFractionDay = lineDay
         if (lineDay === NO_DAY) allDays = false
         else {
-          earliest = lineDay
-          earliestBy = 1
+          earliestDay = lineDay
+          earliestLimit = 1
         }
       }
     }
@@ -149,17 +149,17 @@ export function computeDueColumns(
         soonDistance,
         MAX_PER_DAY.distance,
       )
-      if (lineState < worst) worst = lineState
+      if (lineState < worstState) worstState = lineState
       if (lineFraction >= 0) {
-        if (lineFraction > fullest) {
-          fullest = lineFraction
-          fullestBy = 2
-          fullestDay = lineDay
+        if (lineFraction > topFraction) {
+          topFraction = lineFraction
+          topFractionLimit = 2
+          topFractionDay = lineDay
         }
         if (lineDay === NO_DAY) allDays = false
-        else if (lineDay < earliest) {
-          earliest = lineDay
-          earliestBy = 2
+        else if (lineDay < earliestDay) {
+          earliestDay = lineDay
+          earliestLimit = 2
         }
       }
     }
@@ -169,45 +169,45 @@ export function computeDueColumns(
       const due =
         from === NO_DAY || from > todayDay || months + plusDays === 0 ? NaN : addToDay(from, months, plusDays)
       if (Number.isNaN(due)) {
-        if (CANNOT_TELL < worst) worst = CANNOT_TELL
+        if (CANNOT_TELL < worstState) worstState = CANNOT_TELL
       } else {
         const used = todayDay - from
         const part = used / (due - from)
-        if (part > fullest) {
-          fullest = part
-          fullestBy = 3
-          fullestDay = due
+        if (part > topFraction) {
+          topFraction = part
+          topFractionLimit = 3
+          topFractionDay = due
         }
-        if (due < earliest) {
-          earliest = due
-          earliestBy = 3
+        if (due < earliestDay) {
+          earliestDay = due
+          earliestLimit = 3
         }
-        let judged = NOT_DUE
+        let dateState = NOT_DUE
         if (todayDay >= due) {
           const moreMonths = windowMonths[row] as number
           const moreDays = windowDays[row] as number
           // A window past the calendar's end gives NaN, and nothing is later than NaN.
-          const past = moreMonths === 0 && moreDays === 0 ? due : addToDay(due, moreMonths, moreDays)
-          judged = todayDay > past ? OVERDUE : DUE
+          const overdueAfter = moreMonths === 0 && moreDays === 0 ? due : addToDay(due, moreMonths, moreDays)
+          dateState = todayDay > overdueAfter ? OVERDUE : DUE
         } else if (due - todayDay <= soonDays || used >= partOf(due - from, fraction)) {
-          judged = DUE_SOON
+          dateState = DUE_SOON
         }
-        if (judged < worst) worst = judged
+        if (dateState < worstState) worstState = dateState
       }
     }
     const event = eventDay[row] as number
     if (event !== NO_DAY && event > from && event <= todayDay) {
-      if (DUE < worst) worst = DUE
+      if (DUE < worstState) worstState = DUE
       dueBy[row] = 4
       dueDay[row] = event
-    } else if (allDays && earliestBy > 0) {
-      dueBy[row] = earliestBy
-      dueDay[row] = earliest
+    } else if (allDays && earliestLimit > 0) {
+      dueBy[row] = earliestLimit
+      dueDay[row] = earliestDay
     } else {
-      dueBy[row] = fullestBy
-      dueDay[row] = fullestDay
+      dueBy[row] = topFractionLimit
+      dueDay[row] = topFractionDay
     }
-    verdict[row] = worst === NOT_COUNTED ? CANNOT_TELL : worst
+    verdict[row] = worstState === NOT_COUNTED ? CANNOT_TELL : worstState
   }
   return { verdict, dueBy, dueDay }
 }

@@ -2,18 +2,18 @@ import { refuse } from '../base/index.js'
 import { type DueColumns, NO_DAY } from './dueColumns.js'
 
 /**
- * Empty columns for this many rows, to be filled by {@link writeDueRow} and judged by {@link computeDueColumns}. They may be
- * filled and judged again, batch after batch.
+ * Creates empty columns for a fleet, to be filled by {@link writeDueRow} and judged by {@link computeDueColumns}. The same
+ * columns can be used for batch after batch.
  *
- * @param length - how many rows, 0 to 2^31 − 1
- * @returns columns in which nothing is known
- * @throws TypeError, RangeError when `length` is not a whole number in range
+ * @param length - number of rows, 0 to 2^31 − 1
+ * @returns columns without any known value
+ * @throws TypeError, RangeError if `length` is not a whole number in range
  *
  * Source: house rule.
  *
  * @example
  * ```ts
- * // How many rows fit in columns for 100 machines?
+ * // How many rows do columns for 100 machines have?
  * import { createDueColumns } from 'drivetrain-service/v1/interval/fleet'
  * createDueColumns(100).length // => 100
  * ```

@@ -1,6 +1,6 @@
 import { compareExact, type Exact, minus, over, plus, roundExact } from '../quantity/index.js'
 
-/** A point in time, in days of use after the last reading, and the whole day by whose end it is reached. */
+/** A point in time in days of use after the last reading, and the whole day on which it is reached. */
 export interface Crossing {
   readonly days: number
   readonly day: number
@@ -24,7 +24,7 @@ export const exactCrossing = (days: Exact): Crossing => ({
   day: Number(roundExact(days, 'up')),
 })
 
-/** A slope between two whole points as the exact fraction that it is. */
+/** A slope between two of the points as an exact fraction. */
 export function exactSlope(slope: number, x: readonly number[], y: readonly number[]): Exact {
   for (let i = 0; i < x.length; i++) {
     for (let j = i + 1; j < x.length; j++) {
@@ -37,8 +37,8 @@ export function exactSlope(slope: number, x: readonly number[], y: readonly numb
 }
 
 /**
- * Where the line of this slope through the median of the points reaches `target`, `span` days being over: in whole numbers,
- * so that a point which falls on a day exactly is not a day late.
+ * When the line of this slope through the median of the points reaches `target`, in days after day `span`. It is exact, so
+ * that a point which falls exactly on a day is not a day late.
  */
 export function lineCrossing(
   slope: Exact,
@@ -47,8 +47,8 @@ export function lineCrossing(
   target: number,
   span: number,
 ): Crossing {
-  const rests = x.map((at, index) => minus(whole(y[index] ?? 0), { n: slope.n * BigInt(at), d: slope.d }))
-  rests.sort(compareExact)
-  const median = exactMean(rests.slice((rests.length - 1) >> 1, (rests.length >> 1) + 1))
+  const offsets = x.map((at, index) => minus(whole(y[index] ?? 0), { n: slope.n * BigInt(at), d: slope.d }))
+  offsets.sort(compareExact)
+  const median = exactMean(offsets.slice((offsets.length - 1) >> 1, (offsets.length >> 1) + 1))
   return exactCrossing(minus(over(minus(whole(target), median), slope), whole(span)))
 }

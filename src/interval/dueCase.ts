@@ -4,7 +4,7 @@ import type { ChosenLimits } from './chooseLimits.js'
 import type { DueLine } from './dueVerdict.js'
 import type { DueOptions, IntervalFacts } from './intervalFacts.js'
 
-/** Where a count may begin: a completion, or the machine's or the rebuild's zero. */
+/** A possible start of the count: a completion, first use, or a rebuild. */
 export interface Origin {
   readonly since: NonNullable<DueLine['since']>
   /** NaN: not known. */
@@ -15,17 +15,17 @@ export interface Origin {
   readonly record: number
 }
 
-/** What one judgement needs, calculated once for all its lines. */
+/** The facts of one judgement, calculated once for all its lines. */
 export interface DueCase {
   readonly facts: IntervalFacts
   readonly options: DueOptions
   readonly today: number
   readonly limits: ChosenLimits
-  /** Completions that the count starts from: those after the rebuild, where `first` counts from one. */
+  /** Completions; if `first` counts from a rebuild, only those after it. */
   readonly completions: readonly Origin[]
-  /** The machine's or the rebuild's zero. */
+  /** First use, or the rebuild from which `first` counts. */
   readonly zero: Origin
-  /** Where the count began: the last completion, else the zero. */
+  /** The start of the count: the last completion, otherwise `zero`. */
   readonly start: Origin
   readonly reasons: Reason[]
   readonly missing: Reason[]

@@ -2,8 +2,8 @@
 export const NO_DAY = -2_147_483_648
 
 /**
- * One service of many machines, in columns of plain numbers: days are day numbers (1970-01-01 is 0; `NO_DAY` where not
- * known), hours are in 1/1000 h and distances in µm (NaN where not known or no such limit), as `writeDueRow` fills them.
+ * One service of many machines, in columns of plain numbers: days are day numbers (1970-01-01 is 0; `NO_DAY` if not
+ * known), hours are in 1/1000 h and distances in µm (NaN if not known, or if there is no such limit). `writeDueRow` fills them.
  */
 export interface DueColumns {
   readonly length: number
@@ -24,7 +24,7 @@ export interface DueColumns {
   readonly windowMonths: Int32Array
   readonly windowDays: Int32Array
   readonly eventDay: Int32Array
-  /** A sum of 1: no hour meter; 2: no odometer; 4: a field that cannot be used, so that the row is `cannot tell` at best. */
+  /** A sum of flags: 1 no hour meter, 2 no odometer, 4 an unusable field, so that the row is `cannot tell` at best. */
   readonly untracked: Uint8Array
 }
 

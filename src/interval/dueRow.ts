@@ -2,9 +2,10 @@ import type { DateText } from '../calendar/index.js'
 import type { DistanceUnit } from '../quantity/index.js'
 
 /**
- * One service of one machine, flat, as a database or a line of JSON holds it. Absent and null are the same: not known, or
- * no such limit. Meters are totals, through swaps and rollovers; a machine never serviced has its first use as `lastDate`
- * and 0 as its last readings. With no later reading, that of the last service is the newest. Counted from completion.
+ * One service of one machine as a flat row of a database or a line of JSON. Absent and null mean the same: not known, or no
+ * such limit. Meters are totals that include swaps and rollovers. A machine that was never serviced has its first use as
+ * `lastDate` and 0 as its last readings. Without a later reading, that of the last service is the newest. Rows are counted
+ * from completion.
  */
 export interface DueRow {
   readonly id?: string | number | null
@@ -15,11 +16,11 @@ export interface DueRow {
   readonly hoursDate?: DateText | null
   readonly distance?: number | null
   readonly distanceDate?: DateText | null
-  /** Of `lastDistance` and `distance`; needed where one of them is given. */
+  /** The unit of `lastDistance` and `distance`; required if one of them is given. */
   readonly distanceUnit?: DistanceUnit | null
   readonly everyHours?: number | null
   readonly everyDistance?: number | null
-  /** Of `everyDistance` and `windowDistance`; needed where one of them is given. */
+  /** The unit of `everyDistance` and `windowDistance`; required if one of them is given. */
   readonly everyDistanceUnit?: DistanceUnit | null
   readonly everyMonths?: number | null
   readonly everyDays?: number | null
@@ -27,7 +28,7 @@ export interface DueRow {
   readonly windowDistance?: number | null
   readonly windowMonths?: number | null
   readonly windowDays?: number | null
-  /** An event that makes the service due before next use, where it is later than the last service. */
+  /** The date of an event that makes the service due before next use, if it is later than the last service. */
   readonly eventDate?: DateText | null
   readonly noHourMeter?: boolean | null
   readonly noOdometer?: boolean | null
@@ -35,7 +36,7 @@ export interface DueRow {
 
 export type DueRowField = Exclude<keyof DueRow, 'id'>
 
-/** Every field of a row but its id, to recognize a misspelt one. */
+/** Every field of a row except its id, to find misspelt ones. */
 export const DUE_ROW_FIELDS: readonly DueRowField[] = [
   'lastDate',
   'lastHours',

@@ -2,28 +2,35 @@ import { refuse, requireKnownKeys, requireObject } from '../base/index.js'
 import { type DateText, readDay } from '../calendar/index.js'
 import { DUE_ROW_FIELDS, type DueRowField } from './dueRow.js'
 import type { DueOptions } from './intervalFacts.js'
-import { countsPer, LAST_BIT, MAX_METER_COUNT, MAX_PER_DAY, meterCount, PRODUCT_ERROR } from './meterCount.js'
+import {
+  countsPer,
+  MAX_METER_COUNT,
+  MAX_PER_DAY,
+  meterCount,
+  PRODUCT_ERROR,
+  ROUNDING_FACTOR,
+} from './meterCount.js'
 import { requireDueOptions } from './requireDueOptions.js'
 
 export type SqlDialect = 'postgresql' | 'duckdb'
 
-const OPTIONS = ['today', 'soon', 'staleAfter', 'severity', 'columns']
+const OPTION_KEYS = ['today', 'soon', 'staleAfter', 'severity', 'columns']
 
 export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
   readonly today: DateText
-  /** The table's own column names, where they differ from the field of `DueRow` in snake case, such as `last_date`. */
+  /** The table's column names, if they differ from the fields of `DueRow` in snake case, such as `last_date`. */
   readonly columns?: Partial<Readonly<Record<DueRowField, string>>>
 }
 
 /**
- * The verdict on a service as one SQL expression over a table of flat rows, for a fleet in a database; equal to
- * {@link computeDueColumns} row by row. Dates are `date` columns, meters and distances double precision, periods integers,
+ * The verdict on a service as one SQL expression over a table of flat rows, for a fleet in a database. Each row gets
+ * the verdict of {@link computeDueColumns}. Dates are `date` columns, meters and distances double precision, periods integers,
  * `noHourMeter` and `noOdometer` boolean, units text.
  *
- * @param dialect - whose date arithmetic and type names
+ * @param dialect - the database, for its date arithmetic and type names
  * @param options - today, what counts as soon, how old a reading may be; column names are quoted, so any name is safe
  * @returns an expression of text: `overdue`, `due`, `cannot tell`, `due soon` or `not due`
- * @throws TypeError, RangeError when an option is out of range
+ * @throws TypeError, RangeError if an option is out of range
  *
  * Source: house rule; both engines hold month ends as ECMAScript's `constrain` does (proved by test).
  *
@@ -38,7 +45,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   if (dialect !== 'postgresql' && dialect !== 'duckdb')
     throw refuse('dialect', dialect, "'postgresql' or 'duckdb'", 'string')
   requireObject('options', options)
-  requireDueOptions({ ...options, severity: 'normal' }, OPTIONS)
+  requireDueOptions({ ...options, severity: 'normal' }, OPTION_KEYS)
   const { today: date, soon, staleAfter, columns = {} } = options
   readDay(date, 'options.today')
   requireKnownKeys('options.columns', columns, DUE_ROW_FIELDS)
@@ -46,13 +53,13 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const today = `DATE '${date}'`
   const number = (value: number): string => `CAST(${value} AS ${real})`
   const column = (field: DueRowField): string => {
-    const own = Object.hasOwn(columns, field) ? columns[field] : undefined
-    const name = own ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
+    const given = Object.hasOwn(columns, field) ? columns[field] : undefined
+    const name = given ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
     if (typeof name !== 'string' || name.trim() === '')
       throw refuse(`options.columns.${field}`, name, 'a column name', 'string')
     return `"${name.replaceAll('"', '""')}"`
   }
-  /** Half up to whole counts, by the same operations as `meterCount`. */
+  /** Rounds half up to whole counts, with the same operations as `meterCount`. */
   const rounded = (product: string, half: string): string =>
     `(floor(${product}) + CASE WHEN ${product} - floor(${product}) >= ${half} THEN 1 ELSE 0 END)`
   const hours = (field: DueRowField): string => {
@@ -103,7 +110,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     const part =
       soon.fraction === undefined
         ? ''
-        : ` OR ${now} >= ${base} + ceil(${every} * ${number(soon.fraction)} * ${number(LAST_BIT)})`
+        : ` OR ${now} >= ${base} + ceil(${every} * ${number(soon.fraction)} * ${number(ROUNDING_FACTOR)})`
     return `CASE WHEN ${meter.given} IS NULL OR COALESCE(${meter.lacking}, false) THEN 5
     WHEN NOT COALESCE(${usable}, false) THEN 2
     WHEN ${now} > ${base} + ${every} + ${window} THEN 0
@@ -148,7 +155,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const soonFraction =
     soon.fraction === undefined
       ? ''
-      : ` OR ${today} - ${from} >= ceil(CAST(${dueOn} - ${from} AS ${real}) * ${number(soon.fraction)} * ${number(LAST_BIT)})`
+      : ` OR ${today} - ${from} >= ceil(CAST(${dueOn} - ${from} AS ${real}) * ${number(soon.fraction)} * ${number(ROUNDING_FACTOR)})`
   const periodRank = `CASE WHEN ${column('everyMonths')} IS NULL AND ${column('everyDays')} IS NULL THEN 5
     WHEN NOT COALESCE(${from} <= ${today} AND ${months} + ${days} > 0 AND ${months} <= 120000 AND ${days} <= 3700000, false) THEN 2
     WHEN ${dueOn} > DATE '9999-12-31' THEN 2

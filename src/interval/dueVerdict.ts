@@ -2,34 +2,34 @@ import type { Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { DistanceUnit, Quantity } from '../quantity/index.js'
 
-/** In the order in which they decide: the first that holds for any limit is the verdict of the whole. */
+/** In the order in which they decide: the first that any limit has is the verdict on the service. */
 export type DueState = 'overdue' | 'due' | 'cannot tell' | 'due soon' | 'not due'
 
 export type DueLimit = 'hours' | 'distance' | 'period' | 'event'
 
 export type MeterQuantity = Quantity<'h' | DistanceUnit>
 
-/** One limit of an interval, or one event, and where the machine is in it. */
+/** One limit of an interval, or one event, and how much of it is used. */
 export interface DueLine {
   readonly by: DueLimit
   /** `not tracked`: the machine has no such meter; the line is not counted. */
   readonly verdict: DueState | 'not tracked'
-  /** Where the count started. */
+  /** What the count starts from. */
   readonly since?: 'last service' | 'first use' | 'rebuild'
-  /** Where the count began. */
+  /** The date and the reading at the start of the count. */
   readonly from?: { readonly date?: DateText; readonly meter?: MeterQuantity }
   readonly limit?: MeterQuantity | { readonly period: string }
-  /** The limit as the manual prints it, where it is a meter's. */
+  /** The limit as the manual prints it, if it is a meter's. */
   readonly printed?: { readonly value: number | string; readonly unit: 'h' | DistanceUnit }
   readonly used?: Quantity<'h' | DistanceUnit | 'd'>
   /** Negative: past the limit. */
   readonly left?: Quantity<'h' | DistanceUnit | 'd'>
   readonly duePoint?: { readonly date?: DateText; readonly meter?: MeterQuantity }
-  /** Past this point, where it differs from the due point, the service is overdue. */
+  /** Past this point the service is overdue; absent if it is the due point. */
   readonly overdueAfter?: { readonly date?: DateText; readonly meter?: MeterQuantity }
-  /** The reading that it was judged by. */
+  /** The reading that was judged. */
   readonly now?: { readonly date: DateText; readonly meter?: MeterQuantity }
-  /** Used over all of it; 1 is the due point. */
+  /** The share of the interval that is used; 1 is the due point. */
   readonly fraction?: number
   /** The day on which the limit is reached: of the calendar, or of the meter at its average use so far. */
   readonly dueOn?: DateText
@@ -37,7 +37,7 @@ export interface DueLine {
 
 interface DueReasons {
   readonly lines: readonly DueLine[]
-  /** The day on which the first limit is reached, where it is known. */
+  /** The day on which the first limit is reached, if it is known. */
   readonly dueOn?: DateText
   /** Every line and every choice as a reason, in reading order. */
   readonly reasons: readonly Reason[]
@@ -48,7 +48,7 @@ interface DueReasons {
 interface FirstLimit {
   /** The limit that comes first. */
   readonly dueBy: DueLimit
-  /** How the first limit was found: by their days, by the fraction used where some day is not known, or there was one only. */
+  /** How the first limit was found: by days, by the fraction used if some day is not known, or because it is the only one. */
   readonly decidedBy: 'days' | 'fraction used' | 'only limit' | 'event'
 }
 
@@ -56,7 +56,7 @@ interface FoundVerdict extends DueReasons, FirstLimit {
   readonly verdict: DueState
 }
 
-/** Nothing says which limit comes first. */
+/** The first limit may be unknown. */
 interface OpenVerdict extends DueReasons, Partial<FirstLimit> {
   readonly verdict: 'cannot tell'
 }

@@ -3,9 +3,9 @@ import { refuse } from '../base/index.js'
 /** A line through readings, with confidence limits of its slope. */
 export interface TheilSenFit {
   readonly slope: number
-  readonly low: number
-  readonly high: number
-  /** The slopes in the middle, one or two, of which `slope` is the mean. */
+  readonly lowSlope: number
+  readonly highSlope: number
+  /** The one or two middle slopes; `slope` is their mean. */
   readonly middle: readonly number[]
   /** Median of y − slope·x. */
   readonly intercept: number
@@ -13,7 +13,7 @@ export interface TheilSenFit {
 
 /**
  * The median of the slopes of all pairs with its confidence limits: the slopes at ranks (N ∓ z·√(n(n−1)(2n+5)/18 − ties))/2.
- * It withstands a quarter of wild readings; nothing where no two `x` differ. Source: P. K. Sen, JASA 63 (1968).
+ * It tolerates a quarter of wild readings. Undefined if all `x` are equal. Source: P. K. Sen, JASA 63 (1968).
  */
 export function fitTheilSen(
   x: readonly number[],
@@ -23,7 +23,7 @@ export function fitTheilSen(
   requireNumbers(x, 'x')
   requireNumbers(y, 'y')
   if (x.length !== y.length)
-    throw new RangeError(`x has ${x.length} numbers and y ${y.length}; they must pair`)
+    throw new RangeError(`x has ${x.length} numbers and y ${y.length}; they must be equally many`)
   requireConfidence('confidence', confidence)
   const count = x.length
   const slopes: number[] = []
@@ -44,14 +44,14 @@ export function fitTheilSen(
   const intercept = median(Float64Array.from(y, (value, index) => value - slope * (x[index] ?? 0)).sort())
   return {
     slope,
-    low: sorted[lowRank] ?? slope,
-    high: sorted[highRank] ?? slope,
+    lowSlope: sorted[lowRank] ?? slope,
+    highSlope: sorted[highRank] ?? slope,
     middle: [...sorted.subarray((sorted.length - 1) >> 1, (sorted.length >> 1) + 1)],
     intercept,
   }
 }
 
-/** Throws where a confidence is none. */
+/** Throws if a confidence is not between 0 and 1. */
 export function requireConfidence(name: string, confidence: number): void {
   if (typeof confidence !== 'number' || !(confidence > 0 && confidence < 1))
     throw refuse(name, confidence, 'a number above 0 and below 1', 'number')
@@ -70,7 +70,7 @@ function median(sorted: Float64Array): number {
   return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? 0) + upper) / 2
 }
 
-/** What equal values take from the variance: t(t − 1)(2t + 5) a group of t. */
+/** The share of equal values, which the variance loses: t(t − 1)(2t + 5) for each group of t. */
 function ties(values: readonly number[]): number {
   const sorted = Float64Array.from(values).sort()
   let sum = 0
@@ -86,15 +86,15 @@ function ties(values: readonly number[]): number {
 }
 
 /**
- * z with so much of the normal distribution within ±z, to 14 digits below 5. Newton's steps from the start of Abramowitz and Stegun
- * 26.2.23; the area is the series z + z³/3 + z⁵/15 + … times the density (both from memory; a test compares it with erf).
+ * The z whose range ±z holds this share of the normal distribution; 14 digits below 5. Newton's method from the start value of
+ * Abramowitz and Stegun 26.2.23; the area is the series z + z³/3 + z⁵/15 + … times the density (both from memory; a test compares it with erf).
  */
 export function normalDeviate(confidence: number): number {
   const t = Math.sqrt(-2 * Math.log((1 - confidence) / 2))
   let z =
     t -
     (2.515517 + 0.802853 * t + 0.010328 * t * t) / (1 + 1.432788 * t + 0.189269 * t * t + 0.001308 * t ** 3)
-  // Beyond 5 the tail is lost in the last digits of the area; the start's error of 4.5e-4 stays.
+  // Beyond 5 the tail is lost in the last digits of the area; the start value's error of 4.5e-4 stays.
   for (let step = 0; step < 4 && z < 5; step++) {
     const density = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)
     let area = z

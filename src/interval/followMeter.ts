@@ -1,15 +1,15 @@
 import { MAX_PER_DAY, quantityOf } from './meterCount.js'
 import { type MeterPoint, type MeterState, noteReading } from './meterState.js'
 
-/** A swap, a reset or a rollover, as the last reading of the old display; NaN: it ran over. */
+/** A swap, reset or rollover as the last reading of the old display; `shown` is NaN for a rollover. */
 export interface MeterChange extends MeterPoint {
   readonly newShown: number
 }
 
 /**
- * Adds up a meter from reading to reading, through its changes by day. A change comes before every reading of a later day, and
- * before those of its own day that the old display could not show. With no reading after it, the change itself is the newest
- * reading.
+ * Adds up a meter from reading to reading, and through its changes, which are sorted by day. A change comes before the readings
+ * of later days, and before those of the same day that the old display could not show. If no reading follows, the change is the
+ * newest reading.
  */
 export function followMeter(state: MeterState, changes: readonly MeterChange[]): void {
   const { points } = state
@@ -38,10 +38,7 @@ export function followMeter(state: MeterState, changes: readonly MeterChange[]):
   if (state.kept < points.length) points.length = state.kept
 }
 
-/**
- * Counts a reading in, unless it repeats the last one. A service record keeps its reading; a line that is written
- * twice is noted.
- */
+/** Adds a reading unless it repeats the last one, which is noted. The reading of a service record is always kept. */
 function addMeterPoint(state: MeterState, point: MeterPoint): void {
   const { last, name } = state
   if (last?.day === point.day && last.shown === point.shown && point.list === 'readings') {
@@ -53,7 +50,7 @@ function addMeterPoint(state: MeterState, point: MeterPoint): void {
   state.points[state.kept++] = point
 }
 
-/** Counts a reading on from the one before it; a fall or a jump that nothing explains begins a new stretch. */
+/** Counts from the last reading to this one; an unexplained fall or jump begins a new stretch. */
 function addToCount(state: MeterState, point: MeterPoint): void {
   const { last, name: meter, unit, modulus } = state
   if (last) {

@@ -35,11 +35,12 @@ export interface ForecastFacts {
 }
 
 export interface ForecastOptions {
-  /** How often the true day shall lie between early and late, above 0, below 1; 0.8 is usual. */
+  /** How often the true day should be from early to late, above 0 and below 1; 0.8 is usual. */
   readonly confidence: number
   /**
-   * The caller's noise model. `about a steady line`: the use is steady and each reading strays from it
-   * by itself (Sen's limits of the slope). `from day to day`: the use itself changes, and every day adds to the doubt.
+   * The caller's noise model. `about a steady line`: the use is steady, and each reading differs
+   * from it independently (Sen's limits of the slope). `from day to day`: the use itself changes, and every day adds to the
+   * uncertainty.
    */
   readonly scatter: 'about a steady line' | 'from day to day'
 }
@@ -48,9 +49,9 @@ export type Forecast =
   | {
       readonly verdict: 'forecast'
       readonly likely: DateText
-      /** Absent with fewer than four readings: nothing shows how uneven the use is. */
+      /** Absent with fewer than four readings: they do not show how uneven the use is. */
       readonly early?: DateText
-      /** Absent likewise, or where the lower limit of the use is 0. */
+      /** Absent for the same reason, or if the lower limit of the use is 0. */
       readonly late?: DateText
       readonly method: 'span rate' | 'Theil–Sen'
       readonly readings: number
@@ -60,23 +61,23 @@ export type Forecast =
   | { readonly verdict: 'reached'; readonly by: DateText; readonly reasons: readonly Reason[] }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason[] }
 
-/** More readings than this add nothing but time: the newest ones count. */
+/** More readings would only cost time; the newest are used. */
 const MAX_READINGS = 400
 
 /**
- * On which day a meter will reach its due point: early, likely and late, for those who plan ahead. Not for saying whether
- * it is due today: {@link computeDue}.
+ * The dates on which a meter will reach its due point: early, likely and late, for those who plan ahead. Whether it is due
+ * today is for {@link computeDue}.
  *
  * Two or three readings: day = last + left / (rise / days of use). From four: Theil–Sen slope, with the limits of the
  * chosen `scatter`; days in a pause are left out of both history and future.
  *
  * @param facts - the log, which meter, the due point on today's display, today
- * @param options - the band's confidence and what unevenness means; both required
- * @returns a forecast, or since when the point is reached, or what is missing
- * @throws TypeError, RangeError when an argument is out of range
+ * @param options - the confidence of the band and the noise model; both required
+ * @returns a forecast, or the day on which the point was reached, or what is missing
+ * @throws TypeError, RangeError if an argument is out of range
  *
- * Source: Sen 1968 for slope and limits; the day-to-day band is a house rule: variance of a sum of
- * independent days, with the slope's own doubt. Coverage of both is shown in docs/intervals.md.
+ * Source: Sen 1968 for slope and limits; the day-to-day band is a house rule: the variance of a sum of
+ * independent days, plus that of the slope. docs/intervals.md shows how often both bands are right.
  *
  * @example
  * ```ts
@@ -128,7 +129,7 @@ function forecastMeter(
   const now = meter?.points.at(-1)
   if (!meter || !now) return cannotTell(intervalReason('interval/reading-missing', { meter: name }))
   const due = meterCount(dueAt.value, dueAt.unit) + now.count - now.shown
-  // Of each day, the newest reading.
+  // The newest reading of each day.
   const points = meter.points
     .filter(({ stretch, day }, at) => stretch === now.stretch && meter.points[at + 1]?.day !== day)
     .slice(-MAX_READINGS)
@@ -145,14 +146,14 @@ function forecastMeter(
     return cannotTell(intervalReason('interval/forecast-needs-readings', { meter: name, readings }))
   const left = due - now.count
   const reasons: Reason[] = []
-  /** The date of a moment so many days of use after the last reading. */
+  /** The date of a point in time, with pauses. */
   const dateAfter = ({ day }: Crossing): DateText | undefined => {
     const date = dayAfterUse(log.pauses, now.day, day)
     return day >= 0 && date <= LAST_DAY ? dateFromDay(date) : undefined
   }
   const fit = readings >= 4 ? fitTheilSen(days, rises, confidence) : undefined
-  const theilSen = fit !== undefined && fit.slope > 0
-  const slope = theilSen
+  const usesTheilSen = fit !== undefined && fit.slope > 0
+  const slope = usesTheilSen
     ? exactMean(fit.middle.map((one) => exactSlope(one, days, rises)))
     : exactRatio(rise, span)
   let likely = exactCrossing(over(exactRatio(left, 1), slope))
@@ -162,7 +163,7 @@ function forecastMeter(
     reasons.push(intervalReason('interval/forecast-without-band', { readings }))
   } else if (scatter === 'from day to day') {
     const spread = forecastDayRange(days, rises, span, left, confidence)
-    // The band's ends are rounded, the likely day is not: where they meet, it counts.
+    // The ends of the band are rounded and the likely day is not: if they meet, it counts.
     const end = (days: number): Crossing =>
       Math.abs(days - likely.days) <= likely.days * 1e-12 ? likely : crossingOf(Math.max(days, 0))
     early = end(spread.early)
@@ -172,10 +173,13 @@ function forecastMeter(
   } else {
     const crossing = (one: Exact): Crossing => lineCrossing(one, days, rises, rise + left, span)
     likely = crossing(slope)
-    early = fit.high > 0 ? crossing(exactSlope(fit.high, days, rises)) : likely
-    late = fit.low > 0 ? crossing(exactSlope(fit.low, days, rises)) : crossingOf(Number.POSITIVE_INFINITY)
+    early = fit.highSlope > 0 ? crossing(exactSlope(fit.highSlope, days, rises)) : likely
+    late =
+      fit.lowSlope > 0
+        ? crossing(exactSlope(fit.lowSlope, days, rises))
+        : crossingOf(Number.POSITIVE_INFINITY)
     if (early.days > late.days) [early, late] = [late, early]
-    // The last reading itself shows that the point is not reached yet.
+    // The last reading shows that the point is not reached yet.
     if (early.days < 0) {
       reasons.push(intervalReason('interval/forecast-contradicted', { date: dateFromDay(now.day) }))
       early = crossingOf(0)
@@ -193,16 +197,16 @@ function forecastMeter(
     likely: likelyDate,
     early: early && dateAfter(early),
     late: lateDate,
-    method: theilSen ? 'Theil–Sen' : 'span rate',
+    method: usesTheilSen ? 'Theil–Sen' : 'span rate',
     readings,
-    perDay: { value: (theilSen ? fit.slope : rise / span) / countsPer(meter.unit), unit: meter.unit },
+    perDay: { value: (usesTheilSen ? fit.slope : rise / span) / countsPer(meter.unit), unit: meter.unit },
     reasons,
   })
 }
 
 /**
- * Early and late where every day's use is independent of the others: the sum over a lead of h days has variance σ²·h, and
- * the rate from T days of history adds σ²·h²/T; σ² from the gaps between readings.
+ * Early and late if the use of each day is independent of the others: the sum of h days has the variance σ²·h, and the rate
+ * from T days of readings adds σ²·h²/T. σ² comes from the gaps between readings.
  */
 function forecastDayRange(
   days: readonly number[],
@@ -225,9 +229,9 @@ function forecastDayRange(
   // Student's deviate from the normal one: Cornish and Fisher's first two terms (from memory).
   const t = z + (z ** 3 + z) / (4 * freedom) + (5 * z ** 5 + 16 * z ** 3 + 3 * z) / (96 * freedom ** 2)
   // Days h where left = rate·h ± t·σ·√(h + h²/T), solved for h.
-  const doubt = (t * t * sum) / Math.max(freedom, 1)
-  const square = rate * rate - doubt / span
-  const half = rate * left + doubt / 2
+  const uncertainty = (t * t * sum) / Math.max(freedom, 1)
+  const square = rate * rate - uncertainty / span
+  const half = rate * left + uncertainty / 2
   const root = Math.sqrt(Math.max(half * half - square * left * left, 0))
   if (square <= 0) return { early: (left * left) / (half + root), late: Number.POSITIVE_INFINITY }
   return { early: (left * left) / (half + root), late: (half + root) / square }

@@ -3,7 +3,7 @@ interface Dated {
   readonly shown?: number
 }
 
-/** Puts an item into a list by its day, and on one day by what the meter showed, smallest first; else it comes last. */
+/** Inserts an item by its day, within a day the smallest reading first; equal items keep their order. */
 export function insertByDay<Item extends Dated>(list: Item[], item: Item): void {
   for (let at = list.push(item) - 1; at > 0; at--) {
     const before = list[at - 1]

@@ -29,14 +29,14 @@ export interface IntervalFacts {
 
 /** The caller's choices; none has a default. */
 export interface DueOptions {
-  /** When a service is due soon; `{}`: never. `fraction` is of the interval, above 0 to 1. */
+  /** When a service is due soon; `{}`: never. `fraction` is a share of the interval, above 0 and at most 1. */
   readonly soon: {
     readonly hours?: number
     readonly distance?: Quantity<DistanceUnit>
     readonly days?: number
     readonly fraction?: number
   }
-  /** A reading older than this many days of use (pauses left out) never supports `not due`. */
+  /** A reading older than this many days of use (without pauses) never supports `not due`. */
   readonly staleAfter: { readonly days: number }
   readonly severity: 'normal' | 'severe'
 }

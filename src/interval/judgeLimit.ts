@@ -14,8 +14,8 @@ import type { Limit, Limits } from './readLimits.js'
 import { readMeterScale } from './readMeterScale.js'
 
 /**
- * The line of one limit, on its scale. Due at the point itself; overdue past the point and its window; soon at the soon point
- * itself. A reading that is too old supports `due soon`, but not `not due`.
+ * Judges one limit: due from the due point on, overdue past its window, due soon from the soon point on. An old reading
+ * supports `due soon`, but not `not due`.
  */
 export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLine {
   const { facts, options, limits, completions, start, reasons, missing } = due
@@ -25,7 +25,7 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
     missing.push(reason)
     return unknown
   }
-  // The period that a factor made fractional is reported already.
+  // A factor made the period fractional, which is already reported.
   if (Number.isNaN(months)) return unknown
   const scale = by === 'period' ? readCalendar(due) : readMeterScale(due, by)
   if (!scale) {
@@ -52,19 +52,19 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   const { now, age } = scale
   const staleAfter = options.staleAfter.days
   const window = limits.window?.[by]
-  // A window that is not known gives NaN, as one past the calendar's end does, and nothing is later than NaN.
-  let past = limits.window ? dueAt : NaN
-  if (window) past = addOnScale(scale, dueAt, window.months, window.counts)
+  // NaN if the window is not known or ends past the calendar: nothing is later than NaN.
+  let overdueAt = limits.window ? dueAt : NaN
+  if (window) overdueAt = addOnScale(scale, dueAt, window.months, window.counts)
   const stale = age > staleAfter
   let verdict: DueState = stale ? 'cannot tell' : 'not due'
-  if (now > past) verdict = 'overdue'
+  if (now > overdueAt) verdict = 'overdue'
   else if (now >= dueAt) verdict = 'due'
   else if (isSoon(options.soon, by, scale, dueAt)) verdict = 'due soon'
   const line = writeLine(due, by, limit, scale, dueAt, verdict)
   // The line doubles as the reason's params.
-  reasons.push(intervalReason(`interval/by-${by === 'period' ? 'date' : 'meter'}`, line))
-  if (past > dueAt) {
-    const until = describePlace(scale, past)
+  reasons.push(intervalReason(by === 'period' ? 'interval/by-date' : 'interval/by-meter', line))
+  if (overdueAt > dueAt) {
+    const until = describePlace(scale, overdueAt)
     line.overdueAfter = until
     if (verdict === 'due')
       reasons.push(intervalReason('interval/window-left', { until: (until.date ?? until.meter) as Param }))
@@ -91,7 +91,7 @@ function readCalendar({ facts, today, start, zero }: DueCase): LimitScale | Reas
   return { unit: 'd', start: day, now: today, age: 0, earlier: 0, from: { date }, read, points: [] }
 }
 
-/** Whether the due point is near enough, by amount or by fraction, to be due soon. */
+/** Whether the due point is so near, by amount or by fraction, that it is due soon. */
 function isSoon(
   { hours, distance, days, fraction }: DueOptions['soon'],
   by: keyof Limits,
@@ -101,7 +101,7 @@ function isSoon(
   let lead = days
   if (by === 'hours') lead = hours && meterCount(hours, 'h')
   if (by === 'distance') lead = distance && meterCount(distance.value, distance.unit)
-  // What the caller leaves out is NaN, and no comparison with NaN is true.
+  // An option that is not given is NaN, and no comparison with NaN is true.
   return now >= due - (lead ?? NaN) || now >= start + partOf(due - start, fraction ?? NaN)
 }
 
@@ -118,11 +118,11 @@ function writeLine(
   verdict: DueState,
 ): OpenLine {
   const { unit, from, read: now } = scale
-  const gone = scale.now - scale.start
-  const way = due - scale.start
-  const used = quantityOf(gone, unit)
+  const usedCounts = scale.now - scale.start
+  const allCounts = due - scale.start
+  const used = quantityOf(usedCounts, unit)
   const left = quantityOf(due - scale.now, unit)
-  const fraction = way > 0 ? gone / way : 1
+  const fraction = allCounts > 0 ? usedCounts / allCounts : 1
   const duePoint = describePlace(scale, due)
   const dueOn = duePoint.date ?? projectDate(facts.log.pauses, scale.points, due)
   const line: OpenLine = { by, verdict, since, from, limit, used, left, duePoint, now, fraction }
@@ -132,8 +132,8 @@ function writeLine(
 }
 
 /**
- * The day on which the meter reaches a count: between the readings around it, or ahead at its average of the days of use
- * in this stretch; unknown without two days, or past the calendar's end.
+ * The day on which the meter reaches a count: between the readings around it, or later, at the average use in this stretch.
+ * Unknown without readings of two days, or past the calendar's end.
  */
 function projectDate(
   pauses: MachineLog['pauses'],
@@ -152,7 +152,7 @@ function projectDate(
   const rise = after.count - before.count
   // A meter that has not risen gives no day within the calendar.
   if (!reached && days <= 0) return undefined
-  const ahead = Math.ceil(((due - after.count) * days) / rise)
-  const day = addToDay(dayAfterUse(pauses, after.day, ahead), 0, 0)
+  const daysAhead = Math.ceil(((due - after.count) * days) / rise)
+  const day = addToDay(dayAfterUse(pauses, after.day, daysAhead), 0, 0)
   return Number.isNaN(day) ? undefined : dateFromDay(day)
 }

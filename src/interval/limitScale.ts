@@ -3,28 +3,28 @@ import type { DueLine, MeterQuantity } from './dueVerdict.js'
 import { quantityOf } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
 
-/** What a limit is measured on: the calendar in days, or a meter in counts. */
+/** The scale of a limit: the calendar in days, or a meter in counts. */
 export interface LimitScale {
   readonly unit: 'd' | MeterQuantity['unit']
-  /** Where the count began. */
+  /** The start of the count. */
   readonly start: number
   readonly now: number
-  /** How many days of use have passed since `now` was read. */
+  /** Days of use since `now` was read. */
   readonly age: number
-  /** What a meter's earlier displays counted: places are given as readings of the current display. */
+  /** The counts of a meter's earlier displays; places are given as readings of the current one. */
   readonly earlier: number
   readonly from: NonNullable<DueLine['from']>
   readonly read: NonNullable<DueLine['now']>
-  /** A meter's readings since it last broke off. */
+  /** The readings of a meter's current stretch. */
   readonly points: readonly MeterPoint[]
 }
 
-/** The place one limit after another; NaN past the calendar's end. */
+/** Adds a limit to a place; NaN past the calendar's end. */
 export function addOnScale({ unit }: LimitScale, place: number, months: number, counts: number): number {
   return unit === 'd' ? addToDay(place, months, counts) : place + counts
 }
 
-/** A place as a line shows it: its date, or what the meter shows there. */
+/** A place as a line shows it: its date, or the reading of the meter. */
 export function describePlace(
   { unit, earlier }: LimitScale,
   place: number,

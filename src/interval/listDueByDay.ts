@@ -4,7 +4,7 @@ import type { Id } from '../spec/index.js'
 import { DUE_STATES } from './dueColumns.js'
 import type { DueState, DueVerdict } from './dueVerdict.js'
 
-/** One verdict with what it is about; `place` is where the machine is, in the caller's words. */
+/** One verdict with its machine, gearcase and service; `place` is where the machine is, in the caller's words. */
 export interface DueListEntry {
   readonly machine: Id
   readonly place: string
@@ -15,7 +15,7 @@ export interface DueListEntry {
 }
 
 interface DueDay {
-  /** Absent: cannot tell on which day. */
+  /** Absent: the day is not known. */
   readonly day?: DateText
   readonly places: readonly { readonly place: string; readonly entries: readonly DueListEntry[] }[]
 }
@@ -29,7 +29,7 @@ export interface DueList {
   readonly cannotTell: DueDay
 }
 
-/** The work of a fleet by day and place; within a place by machine, gearcase, instance and service. Every entry is in one list. */
+/** Sorts the work of a fleet by day and place, and within a place by machine, gearcase, instance and service. */
 export function listDueByDay(entries: readonly DueListEntry[]): DueList {
   requireEntries(entries)
   const sorted = [...entries].sort(compareEntries)

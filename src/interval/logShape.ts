@@ -2,7 +2,7 @@ import type { Shape } from '../base/index.js'
 
 const METER: Shape = { readings: [{}] }
 
-/** What is read in a machine log. */
+/** The parts of a machine log that are read. */
 export const LOG_SHAPE: Shape = {
   meters: { 'hours?': METER, 'distance?': METER },
   records: [{ readings: {}, entries: [{}] }],

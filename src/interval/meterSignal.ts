@@ -26,21 +26,21 @@ const SIGNALS = {
   'wheel-based machine distance': { perUnit: 1_000_000, unit: 'km' },
 } as const
 
-/** The largest count that is a value; above it the bytes mean an error or that there is no value. */
-const LARGEST_RAW = 0xfaff_ffff
+/** The maximum count that is a value; larger ones mean an error or no value. */
+const MAX_RAW = 0xfaff_ffff
 
 /** The meter value of a signal's count; 0xFE000000 and up are an error, 0xFF000000 and up not available (from memory). */
 export function decodeMeterSignal(signal: MeterSignal, raw: number): SignalReading {
   const { perUnit, unit } = requireSignal(signal)
   requireRaw('raw', raw, 0xffff_ffff)
-  if (raw > LARGEST_RAW)
+  if (raw > MAX_RAW)
     return { kind: raw >= 0xff00_0000 ? 'not available' : raw >= 0xfe00_0000 ? 'error' : 'reserved' }
   return { kind: 'value', quantity: { value: raw / perUnit, unit } }
 }
 
 /**
- * What a signal has counted between two messages; a smaller later count has started again from zero. Nothing where that
- * exceeds the maximum that is plausible, in the signal's unit: an exchanged meter, not a rollover.
+ * The distance or time that a signal counted between two messages; a smaller later count is a rollover. Undefined if that is
+ * more than `maximum`, in the unit of the signal: then the meter was exchanged.
  */
 export function countBetweenSignals(
   signal: MeterSignal,
@@ -49,11 +49,11 @@ export function countBetweenSignals(
   maximum: number,
 ): MeterQuantity | undefined {
   const { perUnit, unit } = requireSignal(signal)
-  requireRaw('earlierRaw', earlierRaw, LARGEST_RAW)
-  requireRaw('laterRaw', laterRaw, LARGEST_RAW)
+  requireRaw('earlierRaw', earlierRaw, MAX_RAW)
+  requireRaw('laterRaw', laterRaw, MAX_RAW)
   if (typeof maximum !== 'number' || !(maximum > 0))
     throw refuse('maximum', maximum, 'a number above 0', 'number')
-  const counts = laterRaw - earlierRaw + (laterRaw < earlierRaw ? LARGEST_RAW + 1 : 0)
+  const counts = laterRaw - earlierRaw + (laterRaw < earlierRaw ? MAX_RAW + 1 : 0)
   return counts <= maximum * perUnit ? { value: counts / perUnit, unit } : undefined
 }
 

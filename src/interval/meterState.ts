@@ -4,22 +4,22 @@ import type { MeterName } from '../spec/index.js'
 import type { IntervalCodes } from './codes.js'
 import type { MeterUnit } from './meterCount.js'
 
-/** One reading with everything before it counted in. */
+/** One reading with the total up to it. */
 export interface MeterPoint {
   day: number
   date: DateText
   /** What the display showed, in counts. */
   shown: number
-  /** Accumulated since the start of its stretch, in counts; of stretch 0: since the machine's zero. */
+  /** The total in counts since the start of its stretch; in stretch 0 since the machine's zero. */
   count: number
-  /** A stretch ends where the meter fell or jumped and no event says why: across that, nothing can be subtracted. */
+  /** Readings of different stretches cannot be subtracted: between them the meter fell or jumped without an event. */
   stretch: number
-  /** Which list of the log it is in, and where. */
+  /** Its list in the log, and its place there. */
   list: 'readings' | 'records' | 'events'
   index: number
 }
 
-/** What can be wrong with a reading. */
+/** Codes for mistakes in readings. */
 export type MeterCodes = Pick<
   IntervalCodes & CalendarCodes,
   | 'calendar/not-a-date'
@@ -33,7 +33,7 @@ export type MeterCodes = Pick<
   | 'interval/rollover-assumed'
 >
 
-/** What is wrong with a reading; `readMeters` makes a finding of it. */
+/** A mistake in a reading; `readMeters` makes a finding of it. */
 export interface MeterNote {
   readonly code: keyof MeterCodes
   readonly severity: Severity
@@ -43,11 +43,11 @@ export interface MeterNote {
   readonly last?: MeterPoint | undefined
 }
 
-/** A meter while its log is followed. */
+/** The state of a meter while its log is read. */
 export interface MeterState {
   readonly name: MeterName
   readonly unit: MeterUnit
-  /** What the display counts before it starts again from zero; NaN: not known. */
+  /** The count at which the display starts again from zero; NaN: not known. */
   readonly modulus: number
   readonly points: MeterPoint[]
   readonly notes: MeterNote[]
@@ -59,7 +59,7 @@ export interface MeterState {
   stretch: number
 }
 
-/** Notes what is wrong with a reading, and with the one before it if the note is about both. */
+/** Notes a mistake in a reading; `last` is the one before it, if the note is about both. */
 export function noteReading<Code extends MeterNote['code']>(
   state: MeterState,
   code: Code,

@@ -2,14 +2,14 @@ import { dayNumberOf } from '../calendar/index.js'
 import type { MachineLog } from '../spec/index.js'
 
 /**
- * How many of the days after `fromDay`, up to and with `toDay`, the machine was out of use; pauses may overlap, and those that
- * are not dates are ignored. With `putOff` each pause that begins before the end moves the end by its whole length.
+ * The days after `fromDay`, up to and including `toDay`, on which the machine was out of use. Pauses may overlap; invalid dates
+ * are ignored. With `extendsEnd` each pause that begins before the end moves the end by its length.
  */
 export function pauseDays(
   pauses: MachineLog['pauses'],
   fromDay: number,
   toDay: number,
-  putOff = false,
+  extendsEnd = false,
 ): number {
   let counted = 0
   if (pauses === undefined) return counted
@@ -17,8 +17,8 @@ export function pauseDays(
   // Dates sort like their texts; an invalid one gives NaN, which is neither after nor before.
   for (const { from, to } of [...pauses].sort((one, other) => (one.from < other.from ? -1 : 1))) {
     const start = Math.max(dayNumberOf(from), reached)
-    const end = putOff ? dayNumberOf(to) : Math.min(dayNumberOf(to), toDay)
-    if (end > start && start < toDay + (putOff ? counted : 0)) {
+    const end = extendsEnd ? dayNumberOf(to) : Math.min(dayNumberOf(to), toDay)
+    if (end > start && start < toDay + (extendsEnd ? counted : 0)) {
       counted += end - start
       reached = end
     }

@@ -11,16 +11,16 @@ export interface Limit {
   readonly counts: number
   /** As a line shows it. */
   readonly asQuantity: NonNullable<DueLine['limit']>
-  /** As the manual prints it, where it is a meter's. */
+  /** As the manual prints it, if it is a meter's. */
   readonly printed?: NonNullable<DueLine['printed']>
 }
 
-/** The limits of an interval, ready to be compared; what the interval does not name is absent. */
+/** The limits of an interval, ready to be compared; a limit that it does not name is absent. */
 export type Limits = { readonly [By in (typeof LIMITS)[number]]?: Limit }
 
 export const LIMITS = ['hours', 'distance', 'period'] as const
 
-/** Reads an interval's figures. Where a distance is printed in two round numbers, the shorter one is used. */
+/** Reads an interval's figures. If a distance is printed as two round numbers, the shorter one is used. */
 export function readLimits({ hours, distance, period }: IntervalStated, which: string): Limits {
   const limits: { -readonly [By in keyof Limits]: Limits[By] } = {}
   const readFigure = (by: 'hours' | 'distance', value: string, unit: MeterUnit): void => {

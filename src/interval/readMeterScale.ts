@@ -8,7 +8,7 @@ import { quantityOf } from './meterCount.js'
 import type { MeterPoint } from './meterState.js'
 import { pauseDays } from './pauseDays.js'
 
-/** A meter as a scale for a limit; nothing where the machine has no such meter. Bad readings are added to reasons. */
+/** A meter as a scale for a limit; undefined if the machine has no such meter. Bad readings are added to `reasons`. */
 export function readMeterScale(
   { facts, today, start, reasons }: DueCase,
   by: MeterName,
@@ -51,7 +51,7 @@ export function readMeterScale(
 /** The machine's zero. */
 const ZERO = { count: 0, shown: 0, stretch: 0 }
 
-/** The reading that a record took, else the smallest of its day: the earlier due point is the safe one. */
+/** The reading of a record, otherwise the smallest of its day, since the earlier due point is the safe one. */
 export function pointAt(
   points: readonly MeterPoint[],
   { since, day, record }: Origin,

@@ -7,10 +7,10 @@ import { LOG_SHAPE } from './logShape.js'
 import { countsPer } from './meterCount.js'
 import type { MeterCodes, MeterPoint, MeterState } from './meterState.js'
 
-/** One reading, with what earlier displays counted added in. */
+/** One reading, and its total with the earlier displays. */
 export interface CountedMeterReading {
   readonly date: DateText
-  /** What the display showed. */
+  /** The reading of the display. */
   readonly shown: MeterQuantity
   /** Since the machine's zero; in a later stretch, since the start of that stretch's display. */
   readonly total: MeterQuantity
@@ -27,15 +27,15 @@ export interface MetersRead {
 }
 
 /**
- * Each meter of a log as one rising count, through swaps, resets and rollovers, for anyone who shows or checks a
- * history. {@link computeDue} reads the meters itself.
+ * Reads each meter of a log as one rising count, through swaps, resets and rollovers, to show or check a history.
+ * {@link computeDue} reads the meters itself.
  *
- * total = shown + what earlier displays had counted; a display that starts again past its `rollover` adds that limit and one
- * of its last digit
+ * total = shown + the counts of earlier displays; a display that rolls over adds its `rollover` limit and one unit of its last
+ * digit
  *
  * @param log - a machine log; readings in its service records count as well
  * @returns readings by date, and findings: falls, jumps (over 24 h or 2,400 km a day, house rule), order, repetition, bounds
- * @throws TypeError when `log`, or what is read in it, is not an object or list
+ * @throws TypeError if `log`, or a part that is read, is not an object or list
  *
  * Source: ISO 11783-7 for a distance that starts again at its documented limit; the rest is a house rule.
  *

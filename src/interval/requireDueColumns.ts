@@ -3,7 +3,7 @@ import type { DueColumns } from './dueColumns.js'
 
 type Name = Exclude<keyof DueColumns, 'length'>
 
-/** The kind of each column, by its tag: an array made in another realm, such as a frame, is not an instance of this one's. */
+/** The type of each column by its tag, since `instanceof` fails for arrays of another frame. */
 const KINDS: { readonly [Column in Name]: DueColumns[Column][typeof Symbol.toStringTag] } = {
   lastDay: 'Int32Array',
   lastHours: 'Float64Array',
@@ -24,7 +24,7 @@ const KINDS: { readonly [Column in Name]: DueColumns[Column][typeof Symbol.toStr
   untracked: 'Uint8Array',
 }
 
-/** Throws where columns are not as `createDueColumns` makes them: each of its kind, and as long as they say. */
+/** Throws if the columns do not have the types and lengths that `createDueColumns` gives them. */
 export function requireDueColumns(columns: DueColumns): void {
   requireObject('columns', columns)
   const { length } = columns

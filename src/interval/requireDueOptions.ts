@@ -1,16 +1,16 @@
 import { refuse, requireKnownKeys } from '../base/index.js'
 import type { DueOptions } from './intervalFacts.js'
 
-const OPTIONS: readonly string[] = ['soon', 'staleAfter', 'severity']
-const SOON = ['hours', 'distance', 'days', 'fraction']
-const DAYS = ['days']
+const OPTION_KEYS: readonly string[] = ['soon', 'staleAfter', 'severity']
+const SOON_KEYS = ['hours', 'distance', 'days', 'fraction']
+const STALE_KEYS = ['days']
 
-/** Throws where an option is missing, unknown or out of its range, naming it; there are no defaults. */
-export function requireDueOptions(options: DueOptions, known = OPTIONS): void {
+/** Throws, naming the option, if one is missing, unknown or out of range; there are no defaults. */
+export function requireDueOptions(options: DueOptions, known = OPTION_KEYS): void {
   requireKnownKeys('options', options, known)
   const { soon, staleAfter, severity } = options
-  requireKnownKeys('options.soon', soon, SOON)
-  requireKnownKeys('options.staleAfter', staleAfter, DAYS)
+  requireKnownKeys('options.soon', soon, SOON_KEYS)
+  requireKnownKeys('options.staleAfter', staleAfter, STALE_KEYS)
   requireRange('staleAfter.days', 9_007_199_254_740_991, staleAfter.days)
   if (severity !== 'normal' && severity !== 'severe')
     throw refuse('options.severity', severity, 'normal or severe', 'string')

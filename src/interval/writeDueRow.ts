@@ -10,12 +10,12 @@ import { requireDueColumns } from './requireDueColumns.js'
  * Writes one flat row into columns.
  *
  * @param columns - from `createDueColumns`
- * @param index - which row, 0 to `columns.length` − 1
+ * @param index - the row, 0 to `columns.length` − 1
  * @param row - the row's facts; meters 0 to 1,000,000,000 h or 9,000,000 km, periods whole and not negative
  * @returns the names of fields that hold no usable value, and of keys that are not fields but seem to mean one: a misspelt
- *   field, or a limit or event that a row does not have, such as `everyYears`. With any of these the row is `cannot tell` where
- *   nothing else makes it due. Other keys, such as a customer's name, pass
- * @throws TypeError, RangeError when `columns` or `row` are none, or `index` is out of range
+ *   field, or a limit or event that a row does not have, such as `everyYears`. With any of these the row is `cannot tell` if
+ *   nothing else makes it due. Other keys, such as a customer's name, are ignored
+ * @throws TypeError, RangeError if `columns` is not a set of columns, `row` is not an object, or `index` is out of range
  *
  * Source: house rule.
  *
@@ -27,7 +27,7 @@ import { requireDueColumns } from './requireDueColumns.js'
  * ```
  */
 export function writeDueRow(columns: DueColumns, index: number, row: DueRow): readonly string[] {
-  // A bad column shows on writing: checking it first would slow every row.
+  // A bad column fails on writing: checking it first would slow every row.
   let failure: unknown
   try {
     if (Number.isInteger(index) && index >= 0 && index < columns.length && typeof row === 'object')
@@ -80,7 +80,7 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
   columns.lastDay[index] = lastDay
   const lastHours = counts('lastHours', row.lastHours, 'h')
   columns.lastHours[index] = lastHours
-  // With no later reading, the one of the last service is the newest that is known.
+  // Without a later reading, that of the last service is the newest.
   columns.hours[index] = counts('hours', row.hours, 'h', lastHours)
   columns.hoursDay[index] = isGiven(row.hours) ? day('hoursDate', row.hoursDate) : lastDay
   // A limit that is given but not usable must not look like no limit: 0 makes it `cannot tell`.
@@ -101,27 +101,27 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
   for (const key of listMisnamed(row)) refuseField(key)
   columns.untracked[index] =
     (row.noHourMeter === true ? 1 : 0) + (row.noOdometer === true ? 2 : 0) + (unusable === undefined ? 0 : 4)
-  return unusable ?? NOTHING
+  return unusable ?? NO_FIELDS
 }
 
 /** Keys that are not fields but mean one, and flags that are neither true nor false. */
 function listMisnamed(row: DueRow): readonly string[] {
   let found: string[] | undefined
   for (const key in row) {
-    const isField = key === 'id' || FIELDS.has(key)
-    if (isField ? !FLAGS.has(key) : !Object.hasOwn(row, key)) continue
+    const isField = key === 'id' || KNOWN_FIELDS.has(key)
+    if (isField ? !FLAG_FIELDS.has(key) : !Object.hasOwn(row, key)) continue
     const value: unknown = row[key as keyof DueRow]
     if (!isGiven(value) || (isField ? typeof value === 'boolean' : findMeantFields(key, value).length === 0))
       continue
     found ??= []
     found.push(key)
   }
-  return found ?? NOTHING
+  return found ?? NO_FIELDS
 }
 
-const FLAGS: ReadonlySet<string> = /* @__PURE__ */ new Set(['noHourMeter', 'noOdometer'])
-const FIELDS: ReadonlySet<string> = /* @__PURE__ */ new Set(DUE_ROW_FIELDS)
-const NOTHING: readonly string[] = []
+const FLAG_FIELDS: ReadonlySet<string> = /* @__PURE__ */ new Set(['noHourMeter', 'noOdometer'])
+const KNOWN_FIELDS: ReadonlySet<string> = /* @__PURE__ */ new Set(DUE_ROW_FIELDS)
+const NO_FIELDS: readonly string[] = []
 
 function isGiven(value: unknown): boolean {
   return value !== undefined && value !== null

@@ -19,8 +19,8 @@ describe('Theil–Sen', () => {
   test('Sen’s own example', () => {
     const fit = fitTheilSen(SEN_1968.x, SEN_1968.y, SEN_1968.confidence)
     expect(fit?.slope).toBe(SEN_1968.slope)
-    expect(fit?.low.toFixed(2)).toBe(SEN_1968.low)
-    expect(fit?.high.toFixed(2)).toBe(SEN_1968.high)
+    expect(fit?.lowSlope.toFixed(2)).toBe(SEN_1968.low)
+    expect(fit?.highSlope.toFixed(2)).toBe(SEN_1968.high)
     expect(fit?.intercept).toBe(SEN_1968.intercept)
   })
 
@@ -48,7 +48,7 @@ describe('Theil–Sen', () => {
           x.map((at) => slope * at + intercept),
           0.8,
         )
-        expect([fit?.slope, fit?.low, fit?.high]).toEqual([slope, slope, slope])
+        expect([fit?.slope, fit?.lowSlope, fit?.highSlope]).toEqual([slope, slope, slope])
         expect(fit?.intercept).toBe(intercept)
       },
     )
@@ -62,7 +62,7 @@ describe('Theil–Sen', () => {
         list.map(([, y]) => y),
         confidence,
       )
-      return fit === undefined || (fit.low <= fit.slope && fit.slope <= fit.high)
+      return fit === undefined || (fit.lowSlope <= fit.slope && fit.slope <= fit.highSlope)
     })
   })
 
