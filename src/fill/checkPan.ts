@@ -8,13 +8,13 @@ import type { VolumeAmount } from './volumeAmount.js'
 /**
  * Whether a drain pan holds the oil of a whole visit, so that it does not overflow at the second gearcase.
  *
- * The smallest pan that holds everything is used; a pan of exactly the total holds it. Where none does, the smallest
- * that holds the largest single draining, to be emptied in between.
+ * The smallest pan that holds everything is used; a pan of exactly the total is enough. If there is none, the smallest pan that
+ * holds the largest single drain is used, and emptied in between.
  *
  * @param pans - by id
  * @param volumes - every volume that will run out at this visit, 0 or more; figures of the sheet or numbers
  * @returns the pan, the total in mL and the reasons; sums are exact, numbers read by their shortest decimal
- * @throws TypeError or RangeError when an argument has the wrong shape or a size is negative
+ * @throws TypeError or RangeError if an argument has the wrong shape or a size is negative
  *
  * Source: common practice, no source; nearly full above 90 %: house rule.
  *

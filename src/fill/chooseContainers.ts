@@ -9,45 +9,45 @@ import { compareWhole, type VolumeAmount, volumeIn, wholeParts } from './volumeA
 export interface ContainerUse {
   /** Id in the stock. */
   readonly id: Id
-  /** Taken from the opened one. */
+  /** Amount to take from the opened container. */
   readonly opened?: Quantity<VolumeUnit>
-  /** Full ones to open. */
+  /** Number of full containers to open. */
   readonly full: number
 }
 
 export type ContainerChoice = ContainersTaken &
   (
     | { readonly verdict: 'enough'; readonly short?: undefined }
-    /** `short`: what is missing on the shelf. */
+    /** `short`: the amount missing from the shelf. */
     | { readonly verdict: 'short'; readonly short: Quantity<VolumeUnit> }
   )
 
 interface ContainersTaken {
-  /** Name of the one oil that all containers hold; absent where the list is empty. */
+  /** Name of the oil that is used; absent if there are no containers. */
   readonly oil?: string
   readonly needed: Quantity<VolumeUnit>
   readonly use: readonly ContainerUse[]
-  /** What stays in the last container opened. */
+  /** The amount left in the last container that was opened. */
   readonly leftOver: Quantity<VolumeUnit>
-  /** Containers to buy for it, of the sizes that the shelf knows; none where it would take more than 10,000 of a size. */
+  /** Containers to buy, in sizes that are on the shelf; empty if it would need more than 10,000 of a size. */
   readonly buy: readonly { readonly id: Id; readonly count: number }[]
   readonly reasons: readonly Reason<keyof FillCodes>[]
 }
 
 /**
- * Which containers on the shelf cover a refill, and what to buy where they do not, for the oil list of a visit. The
+ * Chooses containers on the shelf for a refill, and what to buy if they are not enough, for the oil list of a visit. The
  * caller passes only containers of oils that the manual permits ({@link oilMeets}); here only volumes count.
  *
- * The rule: one oil only, never two mixed. Opened containers first, the smallest rest first, so that rests get used up;
- * then full ones with the smallest remainder, then the fewest of them. Between oils: one that is enough, then the one with
- * more opened oil used, then less left over, then fewer to open, then the one named first.
+ * Rule: one oil only, never two mixed. Opened containers come first, the emptiest first, so that they are used up; then the
+ * full ones that leave the smallest remainder, and of those the fewest. Of several oils, one that is enough comes first, then
+ * the one with more opened oil used, then less left over, then fewer to open, then the one named first.
  *
  * @param containers - stock containers by id, in the stock's order
  * @param volume - needed, 0 … 1e15; a printed figure of the sheet or a number
  * @returns what to use and what to buy, in the unit of `volume`. Sums are exact, numbers read by their shortest decimal
- * @throws TypeError or RangeError when an argument has the wrong shape, or a size or volume is not within 0 … 1e15
+ * @throws TypeError or RangeError if an argument has the wrong shape, or a size or volume is not within 0 … 1e15
  *
- * Source: house rule: opened oil takes up water, so the rule leaves as little of it as it can.
+ * Source: house rule: opened oil absorbs water, so as little as possible of it should remain.
  *
  * @example
  * ```ts
@@ -78,7 +78,7 @@ export function chooseContainers(
     if (!names.includes(container.oil.name)) names.push(container.oil.name)
   }
   const choices = names.map((oil) => chooseOfOneOil(oil, containers, volume))
-  const [best] = choices.sort(rank)
+  const [best] = choices.sort(compareChoices)
   if (best === undefined) {
     const needed = volumeIn(exactIn(volume, 'mL'), volume.unit)
     return {
@@ -91,9 +91,9 @@ export function chooseContainers(
       reasons: [fillReason('fill/no-containers', { short: needed })],
     }
   }
-  const others = names.filter((other) => other !== best.choice.oil)
+  const otherOils = names.filter((other) => other !== best.choice.oil)
   const oil = best.choice.oil ?? ''
-  const reasons = others.map((other) => fillReason('fill/other-oil-not-mixed', { oil, other }))
+  const reasons = otherOils.map((other) => fillReason('fill/other-oil-not-mixed', { oil, other }))
   return { ...best.choice, reasons: [...best.choice.reasons, ...reasons] }
 }
 
@@ -108,7 +108,7 @@ interface RankedChoice {
   readonly full: number
 }
 
-function rank(first: RankedChoice, second: RankedChoice): number {
+function compareChoices(first: RankedChoice, second: RankedChoice): number {
   return (
     compareWhole(first.missing, second.missing) ||
     compareWhole(second.opened, first.opened) ||
@@ -117,7 +117,7 @@ function rank(first: RankedChoice, second: RankedChoice): number {
   )
 }
 
-function smaller(one: bigint, other: bigint): bigint {
+function minOf(one: bigint, other: bigint): bigint {
   return one < other ? one : other
 }
 
@@ -131,23 +131,23 @@ function chooseOfOneOil(
   const openings = shelf.map(([, { opened, size }]) => opened ?? { value: 0, unit: size.unit })
   const { parts, perMillilitre } = wholeParts([volume, ...sizes, ...openings])
   const need = parts[0] ?? 0n
-  // a size of 0 passes the shape of a document: such a container holds nothing and is never bought
+  // a document may state a size of 0: such a container is never used or bought
   const kinds = shelf.map(([, { count }], place) => {
     const size = parts[1 + place] ?? 0n
     return size > 0n ? { size, count, maxCount: MAX_OF_ONE_SIZE } : { size: 1n, count: 0, maxCount: 0 }
   })
   const amount = (whole: bigint) => volumeIn({ n: whole, d: perMillilitre }, volume.unit)
-  const rests = shelf
-    .map((_, place) => ({ place, rest: parts[1 + shelf.length + place] ?? 0n }))
-    .filter(({ rest }) => rest > 0n)
-    .sort((first, second) => compareWhole(first.rest, second.rest))
+  const openedVolumes = shelf
+    .map((_, place) => ({ place, volume: parts[1 + shelf.length + place] ?? 0n }))
+    .filter(({ volume }) => volume > 0n)
+    .sort((first, second) => compareWhole(first.volume, second.volume))
   const taken = shelf.map(() => 0n)
   let missing = need
   let left = 0n
-  for (const { place, rest } of rests) {
+  for (const { place, volume } of openedVolumes) {
     if (missing === 0n) break
-    taken[place] = rest < missing ? rest : missing
-    left = rest < missing ? 0n : rest - missing
+    taken[place] = volume < missing ? volume : missing
+    left = volume < missing ? 0n : volume - missing
     missing -= taken[place]
   }
   const opened = need - missing
@@ -158,7 +158,7 @@ function chooseOfOneOil(
   const short = missing > onShelf ? missing - onShelf : 0n
   const found = missing === 0n || short > 0n ? undefined : searchContainers(missing, kinds)
   const counts = short > 0n ? kinds.map(({ count }) => count) : (found?.counts ?? kinds.map(() => 0))
-  // for the shortfall as many of each known size may be bought as a shelf can hold
+  // the shortfall may be covered by up to the maximum count of each size
   const bought =
     short === 0n
       ? undefined
@@ -166,7 +166,7 @@ function chooseOfOneOil(
           short,
           kinds.map(({ size, maxCount }) => ({
             size,
-            count: Number(smaller(short / size + 1n, BigInt(maxCount))),
+            count: Number(minOf(short / size + 1n, BigInt(maxCount))),
           })),
         )
   if (missing > 0n) left = bought ? bought.total - short : found ? found.total - missing : 0n

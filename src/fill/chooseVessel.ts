@@ -7,14 +7,14 @@ import { compareWhole, type VolumeAmount, volumeIn, wholeParts } from './volumeA
 
 export type VesselChoice =
   | {
-      /** `tolerance not stated`: the vessel measures it, but how exact is exact enough is not known. */
+      /** `tolerance not stated`: the required accuracy is not known. */
       readonly verdict: 'fits' | 'tolerance not stated'
       readonly vessel: Id
-      /** The mark for each pour, in the vessel's own unit. */
+      /** The mark for each pour, in the vessel's unit. */
       readonly marks: readonly Quantity<VolumeUnit>[]
-      /** Marks together minus the volume to measure. */
+      /** Sum of the marks minus the volume to measure. */
       readonly difference: Quantity<VolumeUnit>
-      /** Largest error: the difference and half a graduation for each pour. */
+      /** Maximum error: the difference plus half a graduation for each pour. */
       readonly error: Quantity<VolumeUnit>
       readonly reasons: readonly Reason<keyof FillCodes>[]
     }
@@ -30,20 +30,20 @@ export type VesselChoice =
 const MAX_POURS = 50
 
 /**
- * Which vessel measures a refill accurately enough, in how many pours and to which marks. Only for filling by quantity:
+ * Chooses the vessel that measures a refill accurately enough, and the mark for each pour. Only for filling by quantity:
  * at a level hole the hole decides ({@link judgeRefill}).
  *
  * Error = |marks − volume| + pours × half a graduation; it may equal the tolerance.
  *
- * The rule: with a tolerance, the fewest pours among the vessels that keep it, then the least error, then the smallest
- * vessel; without one, the least error first. Pours are full ones to the top mark and a rest to the nearest mark, the
- * lower one if two are equally near; a rest below the lowest mark is shared with the pour before.
+ * Rule: with a tolerance, the fewest pours among the vessels that keep it, then the smallest error, then the smallest vessel;
+ * without one, the smallest error first. All pours go to the top mark, except the last, which goes to the nearest mark (the
+ * lower one if two are equally near). If the last is below the lowest mark, it is shared with the pour before.
  *
- * @param vessels - by id; the lowest mark is one graduation where the vessel names none
+ * @param vessels - by id; the lowest mark is one graduation if the vessel names none
  * @param volume - to measure, 0 or more; a printed figure of the sheet or a number
- * @param tolerance - how far the refill may be off either way, 0 or more; absent where the manual states none
+ * @param tolerance - how far the refill may be off either way, 0 or more; absent if the manual states none
  * @returns the vessel and its marks, differences in the unit of `volume`; numbers are read by their shortest decimal
- * @throws TypeError or RangeError when an argument has the wrong shape, or a size is negative
+ * @throws TypeError or RangeError if an argument has the wrong shape, or a size is negative
  *
  * Source: house rule: a mark is read to half a graduation.
  *
@@ -74,28 +74,28 @@ export function chooseVessel(
     return [vessel.size, vessel.graduation, lowest]
   })
   const { parts, perMillilitre } = wholeParts([volume, tolerance ?? volume, ...lists.flat()])
-  // twice as fine, so that half a graduation is whole too
-  const [need = 0n, allowed = 0n, ...rest] = parts.map((part) => part * 2n)
+  // doubled, so that half a graduation is a whole number
+  const [need = 0n, allowed = 0n, ...vesselParts] = parts.map((part) => part * 2n)
   const amount = (whole: bigint, unit = volume.unit) => volumeIn({ n: whole, d: perMillilitre * 2n }, unit)
   const reasons: Reason<keyof FillCodes>[] = []
-  const pass = (reason: Reason<keyof FillCodes>): [] => {
+  const reject = (reason: Reason<keyof FillCodes>): [] => {
     reasons.push(reason)
     return []
   }
   const measured = entries.flatMap(([id, vessel], place) => {
     const { name } = vessel
-    const [size = 0n, step = 1n, lowest = 0n] = rest.slice(place * 3, place * 3 + 3)
-    if (step === 0n) return pass(fillReason('fill/vessel-without-marks', { vessel: name }))
+    const [size = 0n, step = 1n, lowest = 0n] = vesselParts.slice(place * 3, place * 3 + 3)
+    if (step === 0n) return reject(fillReason('fill/vessel-without-marks', { vessel: name }))
     const marks = marksFor(need, (size / step) * step, step, lowest)
     if (marks === 'too large')
-      return pass(fillReason('fill/vessel-too-large', { vessel: name, lowestMark: amount(lowest) }))
+      return reject(fillReason('fill/vessel-too-large', { vessel: name, lowestMark: amount(lowest) }))
     if (marks === 'too many pours')
-      return pass(fillReason('fill/vessel-too-many-pours', { vessel: name, limit: MAX_POURS }))
+      return reject(fillReason('fill/vessel-too-many-pours', { vessel: name, limit: MAX_POURS }))
     const difference = marks.reduce((sum, mark) => sum + mark, 0n) - need
     const error = (difference < 0n ? -difference : difference) + (step / 2n) * BigInt(marks.length)
     if (tolerance !== undefined && error > allowed) {
       const params = { vessel: name, error: amount(error, tolerance.unit), tolerance }
-      return pass(fillReason('fill/vessel-too-coarse', params))
+      return reject(fillReason('fill/vessel-too-coarse', params))
     }
     return [{ id, name, marks, difference, error, size, unit: vessel.size.unit }]
   })
@@ -143,12 +143,12 @@ function marksFor(
   if (top < lowest || top === 0n) return 'too large'
   const full = (need - 1n) / top
   if (full >= BigInt(MAX_POURS)) return 'too many pours'
-  const rest = nearestMark(need - full * top, step)
+  const lastMark = nearestMark(need - full * top, step)
   const tops = Array.from({ length: Number(full) }, () => top)
-  if (rest >= lowest && rest > 0n) return [...tops, rest]
+  if (lastMark >= lowest && lastMark > 0n) return [...tops, lastMark]
   if (full === 0n) return 'too large'
-  // a rest that rounds to nothing is not a pour of its own
-  if (rest === 0n) return tops
+  // a remainder that rounds to zero is not a pour
+  if (lastMark === 0n) return tops
   const shared = need - (full - 1n) * top
   const half = nearestMark(shared / 2n, step)
   const other = nearestMark(shared - half, step)

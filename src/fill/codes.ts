@@ -4,7 +4,7 @@ import type { Quantity } from '../quantity/index.js'
 type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
 type Nothing = Record<never, never>
 
-/** Codes of the fill room with what each carries. */
+/** Codes of the fill functions with their params. */
 export interface FillCodes {
   'fill/hose-not-below-funnel': Nothing
   'fill/drop-longer-than-hose': { drop: Amount; length: Amount }

@@ -19,7 +19,7 @@ export interface DrainInput {
 export type DrainVerdict =
   | {
       readonly verdict: 'drain time'
-      /** No gearcase of this volume and depth runs out faster. */
+      /** No gearcase of this volume and depth drains faster. */
       readonly minimum: Quantity<'s'>
       /** The same for vertical walls. */
       readonly straightWalls: Quantity<'s'>
@@ -27,22 +27,22 @@ export type DrainVerdict =
     }
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof FillCodes>[] }
 
-const G = 9.80665
+const GRAVITY = 9.80665
 
 /**
- * The minimum time that a gearcase needs to drain, for planning. The real end is when single drips fall, which
- * takes many times as long; where the manual gives a waiting time, that holds. Only with the fill opening out and the
- * breather clear (or none fitted), since otherwise no air follows the oil.
+ * The minimum time that a gearcase needs to drain, for planning. Draining really ends when the oil only drips, which takes
+ * many times as long; if the manual gives a waiting time, use that. A time is given only if the fill opening is out and the
+ * breather is clear (or there is none), since otherwise no air follows the oil.
  *
  * V² / 2 + 32·ν·ℓ·V/d² = g·(z + ℓ); minimum = volume/(area·V at full depth), straight walls: ∫ over the depth.
  *
  * @param input - volume, depth over the opening, bore and length of the hole, viscosity of the oil, all above 0;
  *   state of the fill opening and the breather
- * @returns two times in seconds, not rounded, or `cannot tell` with what prevents it
- * @throws TypeError or RangeError when a part of the input has the wrong shape or is not above 0
+ * @returns two times in seconds, not rounded, or `cannot tell` with the reason
+ * @throws TypeError or RangeError if a part of the input has the wrong shape or is not above 0
  *
- * Source: energy balance with the developed laminar loss as the smallest possible loss (Hagen–Poiseuille); house rule for
- * calling it a minimum.
+ * Source: energy balance with the developed laminar loss as the smallest possible loss (Hagen–Poiseuille); house rule that it is a
+ * minimum.
  *
  * @example
  * ```ts
@@ -80,19 +80,24 @@ export function drainTime(input: DrainInput): DrainVerdict {
   const start = metres(depth) + length
   const litres = convertAmount(volume, 'L').value
   const viscous = (32 * kinematicViscosity.value * 1e-6 * length) / bore ** 2
-  const speed = (head: number) => (2 * G * head) / (viscous + Math.sqrt(viscous ** 2 + 2 * G * head))
-  const first = speed(start)
-  const last = speed(length)
+  const speed = (head: number) =>
+    (2 * GRAVITY * head) / (viscous + Math.sqrt(viscous ** 2 + 2 * GRAVITY * head))
+  const firstSpeed = speed(start)
+  const lastSpeed = speed(length)
   const perSpeed = litres / 1000 / ((Math.PI / 4) * bore ** 2)
-  const minimum = perSpeed / first
+  const minimum = perSpeed / firstSpeed
   // with straight walls dt = −(perSpeed/depth)·dH/V, and g·dH = (viscous + V)·dV
-  const straight = (perSpeed / (start - length) / G) * (viscous * Math.log(first / last) + first - last)
-  if (!Number.isFinite(minimum) || !Number.isFinite(straight))
-    throw new RangeError('input must hold figures of a gearcase, got figures beyond every double')
+  const straightTime =
+    (perSpeed / (start - length) / GRAVITY) *
+    (viscous * Math.log(firstSpeed / lastSpeed) + firstSpeed - lastSpeed)
+  if (!Number.isFinite(minimum) || !Number.isFinite(straightTime))
+    throw new RangeError(
+      'input must hold figures of a gearcase; the time of these is too large or too small for a number',
+    )
   return {
     verdict: 'drain time',
     minimum: { value: minimum, unit: 's' },
-    straightWalls: { value: straight, unit: 's' },
+    straightWalls: { value: straightTime, unit: 's' },
     reasons: [fillReason('fill/drain-time-is-a-minimum', {}), fillReason('fill/wait-for-single-drips', {})],
   }
 }

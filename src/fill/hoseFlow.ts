@@ -1,5 +1,5 @@
 /** Standard gravity, m/s². */
-const G = 9.80665
+const GRAVITY = 9.80665
 
 /** Hagenbach's factor for a square-edged entry: kinetic energy and entrance loss together, in units of V²/g. */
 export const KINETIC_FACTOR = 1.1
@@ -19,8 +19,8 @@ export interface HoseFlow {
 /** Mean speed in a wetted length of hose under a head: g·H = 32·ν·x·V/d² + m·V². */
 export function speedUnder(flow: HoseFlow, head: number, wetted: number): number {
   const viscous = (32 * flow.viscosity * wetted) / flow.bore ** 2
-  if (flow.kinetic === 0) return (G * head) / viscous
-  return (2 * G * head) / (viscous + Math.sqrt(viscous ** 2 + 4 * flow.kinetic * G * head))
+  if (flow.kinetic === 0) return (GRAVITY * head) / viscous
+  return (2 * GRAVITY * head) / (viscous + Math.sqrt(viscous ** 2 + 4 * flow.kinetic * GRAVITY * head))
 }
 
 export function hoseArea(flow: HoseFlow): number {
@@ -38,7 +38,7 @@ export function levelOf(flow: HoseFlow, volume: number): number {
   if (floorDiameter === topDiameter) return Math.max(0, volume) / ((Math.PI / 4) * topDiameter ** 2)
   const spread = (topDiameter - floorDiameter) / depth
   // V = π/12·(D³ − d³)/spread for the frustum with diameters d at the floor and D at the level, and D − d =
-  // (D³ − d³)/(D² + D·d + d²) keeps its digits where the level is low
+  // (D³ − d³)/(D² + D·d + d²) stays accurate at a low level
   const grown = (12 * spread * Math.max(0, volume)) / Math.PI
   const at = Math.cbrt(floorDiameter ** 3 + grown)
   return grown / (at ** 2 + at * floorDiameter + floorDiameter ** 2) / spread
@@ -48,11 +48,11 @@ function diameterAt(flow: HoseFlow, level: number): number {
   return flow.floorDiameter + ((flow.topDiameter - flow.floorDiameter) * level) / flow.depth
 }
 
-/** Seconds in which the oil's front goes from one length of the hose to another, the funnel feeding it. */
+/** Seconds in which the front of the oil runs from one length of the hose to another, fed by the funnel. */
 export function hoseFillingTime(flow: HoseFlow, from: number, to: number, volume: number): number {
   const area = hoseArea(flow)
   const reach = to - from
-  // the level falls as a cube root where a cone runs out: in s³ = (to − x)/reach that is smooth
+  // near the end of a cone the level falls as a cube root; with s³ = (to − x)/reach it is smooth
   return integrate((s) => {
     const front = to - reach * s ** 3
     const level = levelOf(flow, volume - area * (front - from))
@@ -68,10 +68,10 @@ export function emptyingTime(flow: HoseFlow, volume: number): number {
   if (floorDiameter === topDiameter) {
     const ratio = (topDiameter / flow.bore) ** 2
     const viscous = (32 * flow.viscosity * length) / flow.bore ** 2
-    if (flow.kinetic === 0) return ((ratio * viscous) / G) * Math.log1p(level / drop)
+    if (flow.kinetic === 0) return ((ratio * viscous) / GRAVITY) * Math.log1p(level / drop)
     const first = speedUnder(flow, drop + level, length)
     const last = speedUnder(flow, drop, length)
-    return (ratio / G) * (viscous * Math.log(first / last) + 2 * flow.kinetic * (first - last))
+    return (ratio / GRAVITY) * (viscous * Math.log(first / last) + 2 * flow.kinetic * (first - last))
   }
   return integrate((share) => {
     const here = share * level
@@ -80,9 +80,9 @@ export function emptyingTime(flow: HoseFlow, volume: number): number {
   })
 }
 
-/** Seconds in which the last oil leaves the hose: no oil enters any more, so nothing is accelerated. */
+/** Seconds in which the last oil leaves the hose: no oil enters, so nothing is accelerated. */
 export function hoseEmptyingTime(flow: HoseFlow): number {
-  return (32 * flow.viscosity * flow.length ** 2) / (G * flow.bore ** 2 * flow.drop)
+  return (32 * flow.viscosity * flow.length ** 2) / (GRAVITY * flow.bore ** 2 * flow.drop)
 }
 
 /** Nodes and weights of the seven-point Gauss–Legendre rule on −1 … 1 (Abramowitz & Stegun, table 25.4; from memory). */
@@ -93,12 +93,12 @@ const QUADRATURE: readonly (readonly [number, number])[] = [
   [0.9491079123427585, 0.1294849661688697],
 ]
 
-/** Bounds the loop: rounding noise may never meet the tolerance. */
+/** Bounds the loop: rounding errors may never allow the tolerance. */
 const MAX_HALVINGS = 500
 
 /**
- * The integral of a smooth positive function over 0 … 1, a piece being halved where its two estimates differ by more
- * than 1e-13 of the whole.
+ * The integral of a smooth positive function over 0 … 1. A piece is halved if its two estimates differ by more than 1e-13 of
+ * the whole.
  */
 function integrate(f: (at: number) => number): number {
   const first = estimate(f, 0, 1)
@@ -110,9 +110,9 @@ function integrate(f: (at: number) => number): number {
     const middle = (from + to) / 2
     const left = { from, to: middle, value: estimate(f, from, middle) }
     const right = { from: middle, to, value: estimate(f, middle, to) }
-    const both = left.value + right.value
+    const refined = left.value + right.value
     halvings += 1
-    if (Math.abs(both - value) <= 1e-13 * first || halvings > MAX_HALVINGS) total += both
+    if (Math.abs(refined - value) <= 1e-13 * first || halvings > MAX_HALVINGS) total += refined
     else pieces.push(right, left)
   }
   return total

@@ -5,7 +5,7 @@ import type { DrainPan, Id } from '../spec/index.js'
 import { type FillCodes, fillReason } from './codes.js'
 import { volumeIn } from './volumeAmount.js'
 
-/** `empty between`: the pan holds each draining, but not all of the visit together. */
+/** `empty between`: the pan holds each drain, but not all the oil of the visit. */
 export type PanVerdict = {
   /** All drained oil of the visit. */
   readonly total: Quantity<'mL'>
@@ -15,44 +15,44 @@ export type PanVerdict = {
   | { readonly verdict: 'too small'; readonly pan?: undefined }
 )
 
-/** Above this share a pan is called nearly full: house rule, it must still be carried. */
-const NEARLY_FULL = 90
+/** House rule: above this a pan is nearly full, and hard to carry. */
+const NEARLY_FULL_PERCENT = 90
 
-const NOTHING: Exact = { n: 0n, d: 1n }
+const NO_VOLUME: Exact = { n: 0n, d: 1n }
 
 /** {@link checkPan} for exact millilitres, such as a third of a printed figure. */
 export function judgePan(pans: Readonly<Record<Id, DrainPan>>, drained: readonly Exact[]): PanVerdict {
-  const sum = drained.reduce(plus, NOTHING)
-  const largest = drained.reduce((one, next) => (compareExact(next, one) > 0 ? next : one), NOTHING)
+  const sum = drained.reduce(plus, NO_VOLUME)
+  const largest = drained.reduce((one, next) => (compareExact(next, one) > 0 ? next : one), NO_VOLUME)
   const total = volumeIn(sum, 'mL')
   const bySize = Object.entries(pans)
     .map(([id, pan]) => ({ id, pan, size: exactIn(pan.size, 'mL') }))
     .sort((first, second) => compareExact(first.size, second.size))
   const paramsOf = ({ name, size }: DrainPan) => ({ pan: name, total: volumeIn(sum, size.unit), size })
-  const whole = bySize.find(({ size }) => compareExact(size, sum) >= 0)
-  if (whole !== undefined) {
-    const { id, pan, size } = whole
-    const percent = size.n === 0n ? NOTHING : times(over(sum, size), exactOf(100))
-    const nearly = compareExact(percent, exactOf(NEARLY_FULL)) > 0
+  const panForAll = bySize.find(({ size }) => compareExact(size, sum) >= 0)
+  if (panForAll !== undefined) {
+    const { id, pan, size } = panForAll
+    const percent = size.n === 0n ? NO_VOLUME : times(over(sum, size), exactOf(100))
+    const isNearlyFull = compareExact(percent, exactOf(NEARLY_FULL_PERCENT)) > 0
     const reasons: Reason<keyof FillCodes>[] = [fillReason('fill/pan-large-enough', paramsOf(pan))]
-    if (nearly) {
+    if (isNearlyFull) {
       const params = { pan: pan.name, percent: Number(roundExact(percent, 'down')) }
       reasons.push(fillReason('fill/pan-nearly-full', params))
     }
     return { verdict: 'large enough', pan: id, total, reasons }
   }
-  const one = bySize.find(({ size }) => compareExact(size, largest) >= 0)
-  if (one !== undefined) {
-    const reasons = [fillReason('fill/pan-empty-between', paramsOf(one.pan))]
-    return { verdict: 'empty between', pan: one.id, total, reasons }
+  const panForEach = bySize.find(({ size }) => compareExact(size, largest) >= 0)
+  if (panForEach !== undefined) {
+    const reasons = [fillReason('fill/pan-empty-between', paramsOf(panForEach.pan))]
+    return { verdict: 'empty between', pan: panForEach.id, total, reasons }
   }
-  const biggest = bySize.at(-1)
+  const largestPan = bySize.at(-1)
   const reason =
-    biggest === undefined
+    largestPan === undefined
       ? fillReason('fill/no-pan', {})
       : fillReason('fill/pan-too-small', {
-          largest: volumeIn(largest, biggest.pan.size.unit),
-          size: biggest.pan.size,
+          largest: volumeIn(largest, largestPan.pan.size.unit),
+          size: largestPan.pan.size,
         })
   return { verdict: 'too small', total, reasons: [reason] }
 }

@@ -17,16 +17,16 @@ import { volumeIn } from './volumeAmount.js'
 
 interface RefillJudged {
   /**
-   * `right`: inside the stated band, or the printed figure itself. `the level decides`: hole, dipstick or glass has the
-   * last word. `outside`: past the band. `stop`: more than 10 % off: something is wrong before more oil goes in.
+   * `right`: inside the stated band, or equal to the printed figure. `the level decides`: the hole, dipstick or glass decides.
+   * `outside`: outside the band. `stop`: more than 10 % off; find the cause before more oil goes in.
    */
   readonly verdict: 'right' | 'the level decides' | 'outside' | 'stop'
-  /** Refilled minus stated: from the nominal, else from the nearer limit, 0 inside limits. */
+  /** Refilled minus the nominal, or minus the nearer limit; 0 inside limits. */
   readonly difference: Quantity<VolumeUnit>
   readonly reasons: readonly Reason<keyof FillCodes>[]
 }
 
-/** The manual states no quantity, or no band for one: then the difference from its figure is there. */
+/** The manual states no quantity, or a quantity without a band; then `difference` is from its figure. */
 interface RefillUnknown {
   readonly verdict: 'cannot tell'
   readonly difference?: Quantity<VolumeUnit>
@@ -35,11 +35,11 @@ interface RefillUnknown {
 
 export type RefillVerdict = RefillJudged | RefillUnknown
 
-/** House rule: up to 10 % the level may well decide; 10 % itself is still allowed. */
-const FAR_OFF_PERCENT = 10
+/** House rule: up to 10 %, included, the level may decide. */
+const MAX_DIFFERENCE_PERCENT = 10
 
 /**
- * Whether the oil put in agrees with what the manual states, when the refill is done or recorded. By quantity, the
+ * Whether a refill agrees with the quantity that the manual states, when it is done or recorded. By quantity, the
  * stated band decides; at a level hole, dipstick or sight glass the level decides, and a quantity more than 10 % off
  * stops the job: the machine may not be level, or old oil may have stayed in.
  *
@@ -47,9 +47,9 @@ const FAR_OFF_PERCENT = 10
  * @param refilled - measured, 0 or more, read by its shortest decimal
  * @param method - how the manual fills this gearcase
  * @returns the verdict, the difference in the unit of `refilled`, and reasons; limits belong to their band
- * @throws TypeError or RangeError when an argument has the wrong shape
+ * @throws TypeError or RangeError if an argument has the wrong shape
  *
- * Source: house rule for 10 %; that the hole decides: common practice, no source.
+ * Source: house rule for 10 %; that the hole decides is common practice, no source.
  *
  * @example
  * ```ts
@@ -81,7 +81,7 @@ export function judgeRefill(
     band.basis === 'nominal' ? compareExact(size, band.rounding) <= 0 : sideOfBand(volume, band) === 0
   if (!inside && isFarOff(size, from)) {
     const percent = nearestDouble(over({ n: size.n * 100n, d: size.d }, positive(from)))
-    const params = { difference, percent, limit: FAR_OFF_PERCENT }
+    const params = { difference, percent, limit: MAX_DIFFERENCE_PERCENT }
     return { verdict: 'stop', difference, reasons: [fillReason('fill/refill-far-off', params)] }
   }
   if (method.kind !== 'by quantity') {
@@ -135,10 +135,10 @@ function comparedWith(volume: Exact, band: Band): Exact {
 }
 
 function isFarOff(size: Exact, from: Exact): boolean {
-  return size.n * 100n * from.d > from.n * BigInt(FAR_OFF_PERCENT) * size.d
+  return size.n * 100n * from.d > from.n * BigInt(MAX_DIFFERENCE_PERCENT) * size.d
 }
 
-/** A stated volume of zero would divide by zero; any difference from it is shown as against one millilitre. */
+/** A stated volume of zero counts as one millilitre, to avoid a division by zero. */
 function positive(volume: Exact): Exact {
   return volume.n > 0n ? volume : { n: 1n, d: 1n }
 }

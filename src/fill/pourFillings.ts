@@ -9,52 +9,52 @@ import {
   speedUnder,
 } from './hoseFlow.js'
 
-/** Seconds of the three parts of a pour, and the fastest flow in it (m/s), also once the hose is full. */
+/** Seconds of the three parts of a pour, and the maximum speeds in m/s, overall and with the hose full. */
 export interface PouredFillings {
-  readonly fills: number
-  readonly empties: number
-  readonly drains: number
-  readonly fastest: number
-  readonly fastestFull: number
-  readonly full: boolean
+  readonly fillSeconds: number
+  readonly emptySeconds: number
+  readonly drainSeconds: number
+  readonly maxSpeed: number
+  readonly maxFullSpeed: number
+  readonly isFull: boolean
 }
 
-/** Filling after filling: the front first runs down the hose, then the funnel empties through the full hose. */
+/** Adds up all fillings: first the front runs down the hose, then the funnel empties through the full hose. */
 export function pourFillings(flow: HoseFlow, volume: number): PouredFillings {
   const area = hoseArea(flow)
   const capacity = funnelVolume(flow)
-  let rest = volume
+  let remaining = volume
   let front = 0
-  let fills = 0
-  let empties = 0
+  let fillSeconds = 0
+  let emptySeconds = 0
   let brimTime: number | undefined
-  let fastest = 0
-  let fastestFull = 0
-  while (rest > volume * 1e-12) {
-    const filling = Math.min(capacity, rest)
-    rest -= filling
+  let maxSpeed = 0
+  let maxFullSpeed = 0
+  while (remaining > volume * 1e-12) {
+    const filling = Math.min(capacity, remaining)
+    remaining -= filling
     const start = front
     front = Math.min(flow.length, start + filling / area)
     if (front > start) {
-      fills += hoseFillingTime(flow, start, front, filling)
+      fillSeconds += hoseFillingTime(flow, start, front, filling)
       for (let eighth = 0; eighth <= 8; eighth += 1) {
         const at = start + ((front - start) * eighth) / 8
         const head = levelOf(flow, filling - area * (at - start)) + (flow.drop * at) / flow.length
-        if (at > 0 || flow.kinetic > 0) fastest = Math.max(fastest, speedUnder(flow, head, at))
+        if (at > 0 || flow.kinetic > 0) maxSpeed = Math.max(maxSpeed, speedUnder(flow, head, at))
       }
     }
     const left = filling - area * (front - start)
     if (front === flow.length && left > 0) {
       const speed = speedUnder(flow, flow.drop + levelOf(flow, left), flow.length)
-      fastest = Math.max(fastest, speed)
-      fastestFull = Math.max(fastestFull, speed)
-      // every brimful after the first finds the hose full and takes the same time
-      const brimful = left === capacity
-      const time = brimful && brimTime !== undefined ? brimTime : emptyingTime(flow, left)
-      if (brimful) brimTime = time
-      empties += time
+      maxSpeed = Math.max(maxSpeed, speed)
+      maxFullSpeed = Math.max(maxFullSpeed, speed)
+      // every full funnel after the first takes the same time, since the hose is full
+      const isBrimful = left === capacity
+      const time = isBrimful && brimTime !== undefined ? brimTime : emptyingTime(flow, left)
+      if (isBrimful) brimTime = time
+      emptySeconds += time
     }
   }
-  const full = front === flow.length
-  return { fills, empties, drains: hoseEmptyingTime(flow), fastest, fastestFull, full }
+  const isFull = front === flow.length
+  return { fillSeconds, emptySeconds, drainSeconds: hoseEmptyingTime(flow), maxSpeed, maxFullSpeed, isFull }
 }

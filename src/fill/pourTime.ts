@@ -14,18 +14,18 @@ export interface PourPart {
 
 export interface PourTime {
   readonly verdict: 'pour time'
-  /** From pouring into the funnel until oil comes out below. */
+  /** From pouring into the funnel until oil comes out of the hose. */
   readonly hoseFills: PourPart
-  /** The funnel runs empty, the hose full. */
+  /** The funnel empties while the hose is full. */
   readonly funnelEmpties: PourPart
-  /** The oil in the hose runs out: the wait before the hose comes out of the hole. */
+  /** The oil in the hose runs out; wait for this before taking the hose away. */
   readonly hoseEmpties: PourPart
   readonly total: Quantity<'s'>
-  /** How often the funnel is filled. */
+  /** Number of times that the funnel is filled. */
   readonly fillings: number
-  /** What the hose holds when full. */
+  /** Volume of the full hose. */
   readonly hoseVolume: Quantity<'mL'>
-  /** Largest Reynolds number in the hose. */
+  /** Maximum Reynolds number in the hose. */
   readonly reynolds: number
   readonly reasons: readonly Reason<keyof FillCodes>[]
 }
@@ -34,29 +34,29 @@ export type PourVerdict =
   | PourTime
   | { readonly verdict: 'cannot tell'; readonly reasons: readonly Reason<keyof FillCodes>[] }
 
-/** Largest Reynolds number that still counts as laminar; it belongs to the laminar side. */
-const LAMINAR = 2100
+/** Maximum Reynolds number of laminar flow, included. */
+const MAX_LAMINAR = 2100
 const MAX_FILLINGS = 1000
 
 /**
- * How long a measured refill takes through a funnel and a hose, in three parts that the technician sees, for the
- * step "wait for the hose". It takes a viscosity, never an oil: ask {@link viscosityAt} for it. Not for pumps, nor
- * for thin liquids: where the flow may not be laminar the answer is `cannot tell`.
+ * The time that a refill takes through a funnel and a hose, in three parts that the technician sees. It needs a viscosity,
+ * not an oil: use {@link viscosityAt}. Not for pumps or thin liquids: if the flow may not be laminar, the answer is
+ * `cannot tell`.
  *
- * Hose fills: ∫ dx/V(x); funnel empties: (1/C)·ln((h + Z)/h) with C = g·d⁴/(32·ν·L·D²) for a cylinder, integrated for a
- * cone; hose empties: 32·ν·L²/(g·d²·h). Each with g·H = 32·ν·x·V/d² + 1.1·V² for the kinetic energy and the entrance,
- * but the last, since no oil enters then.
+ * Hose fillSeconds: ∫ dx/V(x); funnel emptySeconds: (1/C)·ln((h + Z)/h) with C = g·d⁴/(32·ν·L·D²) for a cylinder, integrated for a
+ * cone; hose emptySeconds: 32·ν·L²/(g·d²·h). Each with g·H = 32·ν·x·V/d² + 1.1·V² for the kinetic energy and the entrance,
+ * except the last, since no oil enters then.
  *
  * @param input - `funnel` (cylinder, or cone that narrows to the hose's bore), `hose` with its bore, length and the
  *   drop of the funnel's floor above its lower end, lengths above 0; `kinematicViscosity` above 0; `volume` above 0.
- *   Where the volume is more than the funnel holds, the funnel is filled again each time it has just run empty; the
- *   technician's own pouring takes no time in this count, and a funnel kept topped up is faster
- * @returns the parts and their total in seconds, not rounded, or `cannot tell` with the reason. Oil that stays as a
- *   film on the walls is named in the reasons and not counted
- * @throws TypeError or RangeError when a part of the input is not a quantity of 0 or more; 0 gives `cannot tell`
+ *   If the volume is more than the funnel holds, the funnel is filled again each time it is empty. The time to fill it is not
+ *   counted; a funnel that is always topped up is faster
+ * @returns the parts and their total in seconds, not rounded, or `cannot tell` with the reason. The oil film
+ *   on the walls is not counted; a reason says so
+ * @throws TypeError or RangeError if a part of the input is not a quantity of 0 or more; 0 gives `cannot tell`
  *
  * Source: F. M. White, Fluid Mechanics, 5th ed., problem 6.27 (funnel with the hose full); Hagen–Poiseuille for the
- * other parts; laminar up to Re 2100, entrance length 0.06·Re·d and the factor 1.1 as quoted in texts read second hand.
+ * other parts; laminar up to Re 2100, entrance length 0.06·Re·d and the factor 1.1 from secondary sources.
  *
  * @example
  * ```ts
@@ -90,10 +90,10 @@ export function pourTime(input: PourInput): PourVerdict {
     return cannotTell(fillReason('fill/funnel-too-small', { fillings, limit: MAX_FILLINGS }))
   const corrected = pourFillings(flow, volume)
   const plain = pourFillings({ ...flow, kinetic: 0 }, volume)
-  const reynolds = (corrected.fastest * flow.bore) / flow.viscosity
-  if (!(reynolds <= LAMINAR))
-    return cannotTell(fillReason('fill/flow-not-laminar', { reynolds, limit: LAMINAR }))
-  const entrance = 0.06 * ((corrected.fastestFull * flow.bore) / flow.viscosity) * flow.bore
+  const reynolds = (corrected.maxSpeed * flow.bore) / flow.viscosity
+  if (!(reynolds <= MAX_LAMINAR))
+    return cannotTell(fillReason('fill/flow-not-laminar', { reynolds, limit: MAX_LAMINAR }))
+  const entrance = 0.06 * ((corrected.maxFullSpeed * flow.bore) / flow.viscosity) * flow.bore
   if (entrance > flow.length) {
     const params = { entrance: { value: entrance * 1000, unit: 'mm' }, length: hose.length } as const
     return cannotTell(fillReason('fill/entrance-longer-than-hose', params))
@@ -102,21 +102,23 @@ export function pourTime(input: PourInput): PourVerdict {
     time: { value: time, unit: 's' },
     uncorrected: { value: uncorrected, unit: 's' },
   })
-  const total = corrected.fills + corrected.empties + corrected.drains
+  const total = corrected.fillSeconds + corrected.emptySeconds + corrected.drainSeconds
   const hoseVolume = { value: hoseArea(flow) * flow.length * 1e6, unit: 'mL' } as const
   const funnelSize = { value: funnelVolume(flow) * 1e6, unit: 'mL' } as const
   const reasons: Reason<keyof FillCodes>[] = [
-    fillReason('fill/flow-laminar', { reynolds, limit: LAMINAR }),
-    fillReason('fill/kinetic-correction', { seconds: total - plain.fills - plain.empties - plain.drains }),
+    fillReason('fill/flow-laminar', { reynolds, limit: MAX_LAMINAR }),
+    fillReason('fill/kinetic-correction', {
+      seconds: total - plain.fillSeconds - plain.emptySeconds - plain.drainSeconds,
+    }),
     ...(fillings > 1 ? [fillReason('fill/several-fillings', { fillings, funnel: funnelSize })] : []),
-    ...(corrected.full ? [] : [fillReason('fill/hose-never-full', { hose: hoseVolume })]),
+    ...(corrected.isFull ? [] : [fillReason('fill/hose-never-full', { hose: hoseVolume })]),
     fillReason('fill/wall-film-not-counted', {}),
   ]
   return {
     verdict: 'pour time',
-    hoseFills: part(corrected.fills, plain.fills),
-    funnelEmpties: part(corrected.empties, plain.empties),
-    hoseEmpties: part(corrected.drains, plain.drains),
+    hoseFills: part(corrected.fillSeconds, plain.fillSeconds),
+    funnelEmpties: part(corrected.emptySeconds, plain.emptySeconds),
+    hoseEmpties: part(corrected.drainSeconds, plain.drainSeconds),
     total: { value: total, unit: 's' },
     fillings,
     hoseVolume,

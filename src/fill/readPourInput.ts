@@ -8,12 +8,12 @@ import { requireAmount } from './requireAmount.js'
 export interface PourInput {
   readonly funnel: FunnelAndHose['funnel']
   readonly hose: Required<FunnelAndHose['hose']>
-  /** Of the oil at its own temperature when poured. */
+  /** Of the oil at the temperature at which it is poured. */
   readonly kinematicViscosity: Quantity<'mm2/s'>
   readonly volume: Quantity<VolumeUnit>
 }
 
-/** House rule: no workshop funnel or hose lies outside these, and inside them every double stays finite. */
+/** House rule: no workshop funnel or hose is outside these limits, and inside them every result is finite. */
 const MIN_LENGTH = { value: 0.0001, unit: 'm' } as const
 const MAX_LENGTH = { value: 100, unit: 'm' } as const
 const MIN_VISCOSITY = { value: 0.1, unit: 'mm2/s' } as const
@@ -21,7 +21,7 @@ const MAX_VISCOSITY = { value: 2e7, unit: 'mm2/s' } as const
 const MIN_VOLUME = { value: 1e-6, unit: 'L' } as const
 const MAX_VOLUME = { value: 1000, unit: 'L' } as const
 
-/** An input in metres and m²/s, or the reason why its figures are outside the range; misuse throws. */
+/** The input in metres and m²/s, or the reason why a figure is outside the range; misuse throws. */
 export function readPourInput(
   input: PourInput,
 ): { flow: HoseFlow; volume: number } | Reason<keyof FillCodes> {

@@ -1,10 +1,10 @@
 import type { NumberRange } from '../base/index.js'
 import { type Measure, requireQuantity } from '../quantity/index.js'
 
-/** Far beyond every sum of a document's numbers, in any unit; every calculation with it ends. */
+/** More than any sum of a document's numbers, in any unit. */
 const MAX_AMOUNT = 1e15
 
-/** Throws for anything that is not an amount of the measure, from 0 where no other range is given. */
+/** Throws if the argument is not an amount of the measure in the range; without a range, from 0. */
 export function requireAmount(
   name: string,
   amount: unknown,

@@ -18,17 +18,17 @@ export interface ContainerSearch {
 export const MAX_COMBINATIONS = 100_000
 
 /**
- * The containers that cover a need with the smallest remainder, then the fewest; equal ones go to the larger sizes, then
- * to the kinds named first. Undefined where all of them together do not cover it.
+ * The containers that cover a need with the smallest remainder, then the fewest; on a tie the larger sizes win, then
+ * the kinds named first. Undefined if all of them together are not enough.
  */
 export function searchContainers(need: bigint, kinds: readonly ContainerKind[]): ContainerSearch | undefined {
   const order = kinds
     .map((kind, index) => ({ ...kind, index }))
     .sort((a, b) => compareWhole(b.size, a.size) || a.index - b.index)
-  const behind = order.map((_, from) =>
+  const totalsFrom = order.map((_, from) =>
     order.slice(from).reduce((sum, { size, count }) => sum + size * BigInt(count), 0n),
   )
-  if ((behind[0] ?? 0n) < need) return undefined
+  if ((totalsFrom[0] ?? 0n) < need) return undefined
   let best: { taken: number[]; left: bigint; number: number } | undefined
   let tried = 0
   const seen = order.map(() => new Map<bigint, number>())
@@ -39,10 +39,14 @@ export function searchContainers(need: bigint, kinds: readonly ContainerKind[]):
       return
     }
     const kind = order[at]
-    if (kind === undefined || (behind[at] ?? 0n) < rest || (best !== undefined && tried >= MAX_COMBINATIONS))
+    if (
+      kind === undefined ||
+      (totalsFrom[at] ?? 0n) < rest ||
+      (best !== undefined && tried >= MAX_COMBINATIONS)
+    )
       return
     const maxCount = Number((rest + kind.size - 1n) / kind.size)
-    // nothing is left over in the best so far, and from here on no fewer pieces can do
+    // the best so far leaves nothing over, and this branch cannot use fewer containers
     if (best !== undefined && best.left === 0n && number + maxCount >= best.number) return
     const before = seen[at]?.get(rest)
     if (before !== undefined && before <= number) return

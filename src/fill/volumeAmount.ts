@@ -21,7 +21,7 @@ export function wholeParts(volumes: readonly VolumeAmount[]): { parts: bigint[];
   return { parts: exact.map(({ n, d }) => (n * perMillilitre) / d), perMillilitre }
 }
 
-/** The order of two whole numbers of parts. */
+/** Compares two whole numbers for sorting. */
 export function compareWhole(first: bigint, second: bigint): number {
   return first < second ? -1 : first > second ? 1 : 0
 }

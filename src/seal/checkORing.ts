@@ -5,7 +5,7 @@ import { type SealCodes, sealReason } from './codes.js'
 import { plainRing } from './plainRing.js'
 
 export interface ORingVerdict {
-  /** `found`: only a size was given, and it is a row's; `not in the table`: no checked row, which says nothing against it. */
+  /** `found`: only a size was given, and a row has it; `not in the table`: the ring may still be right. */
   readonly verdict: 'agrees' | 'differs' | 'found' | 'not in the table' | 'cannot tell'
   readonly row?: {
     readonly designation: string
@@ -19,16 +19,16 @@ export interface ORingVerdict {
 
 /**
  * Whether an o-ring's number and its printed size are the same ring, for checking sheets and stock.
- * Only some rows are known; for other numbers see AS568 or JIS B 2401 itself.
+ * Only some rows are known; for other numbers see AS568 or JIS B 2401.
  *
  * A figure agrees when the row's value is within half of its last printed digit, plus the half hundredth of a millimetre
  * (half thousandth of an inch) to which charts are rounded.
  *
  * @param ring - `designation` as printed (`-214`, `214`, `AS568-214`, `P22`, `G45`) and `size`, either or both
- * @returns the verdict, and the row in mm where there is one
- * @throws TypeError when `ring` has the wrong shape
+ * @returns the verdict, and the row in mm if there is one
+ * @throws TypeError if `ring` has the wrong shape
  *
- * Source: AS568 sizes, 0xx, 1xx and 2xx rows read second hand in seal makers' charts; JIS B 2401 P and G rows from memory.
+ * Source: AS568 sizes, 0xx, 1xx and 2xx rows from seal makers' charts (a secondary source); JIS B 2401 P and G rows from memory.
  *
  * @example
  * ```ts
@@ -80,7 +80,7 @@ function sameSize(row: Row, size: NonNullable<ORing['size']>): boolean {
 function agrees(figure: string, length: Quantity<'mm'>, unit: 'mm' | 'in'): boolean {
   const decimals = (figure.split('.')[1] ?? '').length
   const chart = unit === 'in' ? 0.0005 : 0.005
-  // a billionth for the binary sum of the two halves
+  // 1e-9 for the binary rounding of the sum
   return Math.abs(Number(figure) - convert(length, unit).value) <= 0.5 * 10 ** -decimals + chart + 1e-9
 }
 
@@ -102,7 +102,7 @@ function rings(): readonly Row[] {
   ]
 }
 
-/** JIS B 2401, from memory: series, numbers, what the inside is smaller than the number, section; mm. */
+/** JIS B 2401, from memory: series, numbers, number minus inside diameter, section; mm. */
 const JIS_ROWS: readonly (readonly [string, string, number, number])[] = [
   ['P', '3 4 5 6 7 8 9 10', 0.2, 1.9],
   ['P', '10A 12 14 15 16 18 20 21 22', 0.2, 2.4],
@@ -111,7 +111,7 @@ const JIS_ROWS: readonly (readonly [string, string, number, number])[] = [
 ]
 
 /**
- * Rows of AS568 read second hand in a chart: dash number, inside diameter and section in inches. Only the 0xx, 1xx and
+ * Rows of AS568 from a chart, a secondary source: dash number, inside diameter and section in inches. Only the 0xx, 1xx and
  * 2xx rows: the chart's 3xx rows and its -200 contradict other sources.
  */
 const AS568_ROWS: readonly (readonly [string, number, number])[] = [

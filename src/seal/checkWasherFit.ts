@@ -10,8 +10,8 @@ export interface WasherFit {
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
 
-/** Rows of DIN 7603 that were read second hand: thread, inside × outside × thickness in mm. */
-const ROWS: readonly (readonly [string, number, number, number])[] = [
+/** Rows of DIN 7603, from a secondary source: thread, inside × outside × thickness in mm. */
+const WASHER_ROWS: readonly (readonly [string, number, number, number])[] = [
   ['M14', 14, 18, 1.5],
   ['M14', 14, 20, 1.5],
   ['M16', 16, 20, 1.5],
@@ -21,8 +21,8 @@ const ROWS: readonly (readonly [string, number, number, number])[] = [
   ['M30', 30, 36, 2],
 ]
 
-/** Outside diameters of ISO 228-1 threads in mm, from memory; 1 3/4 read second hand. */
-const PIPE: Readonly<Record<string, number>> = {
+/** Outside diameters of ISO 228-1 threads in mm, from memory; 1 3/4 is from a secondary source. */
+const PIPE_DIAMETERS: Readonly<Record<string, number>> = {
   '1/8': 9.728,
   '1/4': 13.157,
   '3/8': 16.662,
@@ -38,7 +38,7 @@ const PIPE: Readonly<Record<string, number>> = {
   '2': 59.614,
 }
 
-/** House rule: the next thread size is 2 mm away from M14 on, so half of that still fits only one thread. */
+/** House rule: from M14 on, thread sizes are 2 mm apart, so half of that fits only one thread. */
 const MAX_PLAY = 1
 /** House rule: the narrowest checked row has 4 mm more outside than inside; half of that still seals. */
 const MIN_RIM = 2
@@ -51,16 +51,16 @@ const MAX_THICKNESS = 4
  * Whether a sealing washer fits a plug's thread, for checking sheets and stock. It compares sizes only, not
  * the plug's collar or the housing's face, which no sheet states.
  *
- * Fits when thread diameter ≤ inside ≤ thread diameter + 1 mm, both ends included, where the inside is anything that rounds to
+ * Fits when thread diameter ≤ inside ≤ thread diameter + 1 mm, both ends included, where the inside is any size that rounds to
  * the printed figure: `33` is 32.5 to 33.5 mm and goes over G 1, 33.249 mm.
  *
  * @param thread - as printed (`M18x1.5`, `G 1/2`) or already read by `parseThread`
  * @param size - of the washer or bonded seal, in mm or inches, as the sheet prints it; absent: `cannot tell`
  * @param form - of a ring that the plug holds in an undercut: `captive` or `profile ring`, which may be smaller than the thread
  * @returns the verdict with reasons; a taper thread takes no washer
- * @throws TypeError when an argument has the wrong shape
+ * @throws TypeError if an argument has the wrong shape
  *
- * Source: DIN 7603 rows M14 to M30 read second hand (a public code table; M14 in three sources); play, rim and
+ * Source: DIN 7603 rows M14 to M30 from secondary sources (a public code table; M14 in three); play, rim and
  * thickness: house rule; pipe diameters from memory.
  *
  * @example
@@ -106,7 +106,7 @@ export function checkWasherFit(
   const printed = (value: string) => ({ value, unit })
   const shownHole = { thread: name, inside: printed(inside), major: mm(diameter) }
   const held = form === 'captive' || form === 'profile ring'
-  // a billionth for the binary sum
+  // 1e-9 for binary rounding
   if (hole + rounding + 1e-9 < diameter - (held ? MAX_UNDERCUT : 0))
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-small', shownHole)] }
   if (hole - rounding - 1e-9 > diameter + MAX_PLAY) {
@@ -125,7 +125,7 @@ export function checkWasherFit(
   if (doubts.length > 0) return { verdict: 'doubtful', reasons: doubts }
   if (held) return cannotTell(sealReason('seal/ring-held-on-plug', { thread: name }))
   const washer = `${inside} × ${outside} × ${thickness} ${unit}`
-  const row = ROWS.some(
+  const row = WASHER_ROWS.some(
     ([size, d1, d2, h]) =>
       read.kind === 'metric' &&
       size === `M${read.majorDiameter.value}` &&
@@ -144,7 +144,8 @@ function readThread(text: string): Thread | undefined {
 }
 
 function majorDiameter(thread: Thread): number | undefined {
-  if (thread.kind === 'pipe') return Object.hasOwn(PIPE, thread.size) ? PIPE[thread.size] : undefined
+  if (thread.kind === 'pipe')
+    return Object.hasOwn(PIPE_DIAMETERS, thread.size) ? PIPE_DIAMETERS[thread.size] : undefined
   return convert(thread.majorDiameter, 'mm').value
 }
 

@@ -4,7 +4,7 @@ import type { Quantity } from '../quantity/index.js'
 type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
 type Nothing = Record<never, never>
 
-/** Codes of the seal room with their params. */
+/** Codes of the seal functions with their params. */
 export interface SealCodes {
   'seal/crush-washer-every-opening': { how: string }
   'seal/reuse-stated': Nothing

@@ -1,16 +1,13 @@
 import type { Seal } from '../spec/index.js'
 import { plainRing } from './plainRing.js'
 
-/**
- * Whether two descriptions mean the same part: `yes` or `no` where they say so, `perhaps` where a fact is missing on
- * either side. Internal: use {@link matchStockSeals}.
- */
+/** Whether two descriptions mean the same part: `perhaps` if a property is missing on either side. */
 export function isSameSeal(needed: Seal, offered: Seal): 'yes' | 'no' | 'perhaps' {
   if (needed.kind !== offered.kind || needed.kind === 'none' || needed.kind === 'not stated') return 'no'
   const parts = [needed, offered].map((seal) => ('partNumber' in seal ? seal.partNumber : undefined))
   const facts = factsOf(needed).map((fact, place) => {
     const other = factsOf(offered)[place]
-    // a size in the other unit is compared by measuring
+    // sizes in two units must be compared by measuring
     return sameFact(fact, other?.endsWith(' in') === fact?.endsWith(' in') ? other : undefined)
   })
   if (parts[0] !== undefined && parts[1] !== undefined)
@@ -19,7 +16,7 @@ export function isSameSeal(needed: Seal, offered: Seal): 'yes' | 'no' | 'perhaps
   return facts.length === 0 || facts.includes('perhaps') ? 'perhaps' : 'yes'
 }
 
-/** The properties of a seal besides its kind; undefined where none is given. Cut gaskets match only by part number. */
+/** The properties of a seal besides its kind; undefined if it is not given. Cut gaskets match only by part number. */
 function factsOf(seal: Seal): (string | undefined)[] {
   switch (seal.kind) {
     case 'crush washer':
@@ -45,7 +42,7 @@ function factsOf(seal: Seal): (string | undefined)[] {
   }
 }
 
-/** Rings are the same where dash number or size is the same and the other does not contradict it. */
+/** Rings are the same if their dash number or size is the same and the other does not contradict it. */
 function sameFact(first: string | undefined, second: string | undefined): 'yes' | 'no' | 'perhaps' {
   if (first === undefined || second === undefined) return 'perhaps'
   if (first === second) return 'yes'

@@ -15,17 +15,17 @@ export interface SealLine {
   /** Pieces that an inspection may require in addition. */
   readonly toInspect: number
   readonly take: readonly { readonly id: Id; readonly count: number }[]
-  /** To buy for what is needed. */
+  /** Number to buy. */
   readonly buy: number
-  /** In stock, and the same as far as both are described: check them. */
+  /** In stock and perhaps the same: check them. */
   readonly possibleMatches: readonly Id[]
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
 
 /**
- * What the stock has for a job, one line for each kind of seal. A stock seal is certainly the same by part number where both have
- * one, else by kind and every property; where a property is missing it is only listed for checking. No piece counts
- * twice: lines are filled in the order of the tasks. Common practice, no source.
+ * Matches the seals of a job with the stock, one line for each kind. A stock seal is the same by part number if both have one,
+ * otherwise by kind and every property. If a property is missing, it is only listed for checking. No piece counts twice: lines
+ * are filled in the order of the tasks. Common practice, no source.
  */
 export function matchStockSeals(
   tasks: readonly SealTask[],
@@ -96,7 +96,7 @@ function takeSealsFor(
   }
 }
 
-/** Two needed seals share a line when they are certainly the same or written the same. */
+/** Two needed seals share a line if they are certainly the same, or described in the same words. */
 function hasSameProperties(first: Seal, second: Seal): boolean {
   const plain = (seal: Seal) =>
     JSON.stringify(

@@ -6,13 +6,13 @@ import { type SealCodes, sealReason } from './codes.js'
 type SealMedium = 'mineral gear oil' | 'hypoid EP oil'
 
 export interface MaterialVerdict {
-  /** `ask`: poor, a special compound is needed, or nothing was read about it; `cannot tell`: the family is not stated. */
+  /** `ask`: poor, needs a special compound, or limits not known; `cannot tell`: the family is not stated. */
   readonly verdict: 'yes' | 'no' | 'ask' | 'cannot tell'
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
 
 interface Row {
-  /** Resistance to oil and grease: A the best, E not recommended. */
+  /** Resistance to oil and grease, from A (best) to E (not recommended). */
   readonly oil: 'A' | 'B' | 'C' | 'E'
   readonly min: number
   readonly max: number
@@ -22,13 +22,13 @@ interface Row {
 }
 
 /**
- * Warmest continuous oil, °C, in hypoid EP oil, where a ring is to work for about 10,000 h: a seal maker's chart, read
- * second hand without its picture. Beyond it each compound must be tested. General tables allow more.
+ * Maximum continuous temperature in hypoid EP oil, °C, for about 10,000 h of work: a seal maker's chart from a secondary source,
+ * without its picture. Above it each compound must be tested. General tables allow more.
  */
 const HYPOID_LIMITS: Readonly<Partial<Record<Elastomer, number>>> = { NBR: 80, HNBR: 120, FKM: 150 }
 
-/** A seal maker's table, °C, read second hand. ACM is not in it. */
-const ROWS: Readonly<Partial<Record<Elastomer, Row>>> = {
+/** Temperatures in °C: a seal maker's table, from a secondary source. ACM is not in it. */
+const ELASTOMER_ROWS: Readonly<Partial<Record<Elastomer, Row>>> = {
   NBR: { oil: 'B', min: -30, max: 100, specialMin: -50, specialMax: 120 },
   HNBR: { oil: 'B', min: -30, max: 150, specialMin: -40 },
   EPDM: { oil: 'E', min: -45, max: 130 },
@@ -55,9 +55,9 @@ const ELASTOMERS: readonly Elastomer[] = [
 ]
 
 /**
- * Whether a rubber family withstands gear oil at a temperature; the limits are inside the range. The maker of the ring knows the
- * compound. In hypoid EP oil the temperature is the continuous one. Source: a seal maker's table of elastomers and another's
- * chart for hypoid oils, both read second hand; that ACM is usable is from memory and gives `ask`.
+ * Whether a rubber family withstands gear oil at a temperature, limits included; ask the maker of the ring about its compound.
+ * In hypoid EP oil the temperature is the continuous one. Source: a seal maker's table of elastomers and another's
+ * chart for hypoid oils, both from secondary sources; that ACM is usable is from memory and gives `ask`.
  */
 export function materialSuits(
   material: Elastomer,
@@ -71,7 +71,7 @@ export function materialSuits(
   const celsius = convert(temperature, 'degC').value
   if (material === 'not stated')
     return { verdict: 'cannot tell', reasons: [sealReason('seal/material-not-stated', {})] }
-  const row = ROWS[material]
+  const row = ELASTOMER_ROWS[material]
   if (row === undefined) {
     return { verdict: 'ask', reasons: [sealReason('seal/material-limits-not-known', { material })] }
   }

@@ -11,7 +11,7 @@ const KINDS: readonly unknown[] = [
   'not stated',
 ]
 
-/** Throws TypeError where an argument is not a seal of a sheet. Internal. */
+/** Throws TypeError if an argument is not a seal of a sheet. */
 export function requireSeal(name: string, seal: unknown): void {
   requireObject(name, seal)
   const { kind } = seal as { kind?: unknown }

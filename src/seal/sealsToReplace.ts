@@ -22,7 +22,7 @@ export interface SealTask {
   readonly seal: Exclude<Seal, NoSeal>
   /** `new`: fit a new one; `inspect`: a new one if in doubt; `apply`: clean off and apply fresh; `look up`: not stated. */
   readonly action: 'new' | 'inspect' | 'apply' | 'look up'
-  /** What to look for. */
+  /** Faults to look for. */
   readonly inspection: readonly Reason<keyof SealCodes>[]
   readonly reasons: readonly Reason<keyof SealCodes>[]
 }
@@ -30,7 +30,7 @@ export interface SealTask {
 /**
  * What to do with every seal that a job opens; a part named twice counts once for each instance. Crush washers: a new one at
  * every opening unless the sheet says `on condition`; bonded seals, o-rings and cut gaskets: as the sheet says; sealants and
- * liquid gaskets: always fresh. Common practice, no source: no standard that was read says `single use` of crush washers.
+ * liquid gaskets: always fresh. Common practice, no source: no standard that we read says `single use` of crush washers.
  */
 export function sealsToReplace(opened: readonly OpenedPart[]): readonly SealTask[] {
   if (!Array.isArray(opened)) throw refuse('opened', opened, 'an array')
