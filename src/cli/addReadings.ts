@@ -2,18 +2,18 @@ import type { ImportedMachine } from '../exchange/index.js'
 import { convertAmount } from '../quantity/index.js'
 import type { MachineLog, MeterName, MeterReading } from '../spec/index.js'
 
-/** A log with the readings that were sent for it. */
+/** A log with imported readings. */
 export interface AddedReadings {
   readonly log: MachineLog
   readonly added: Readonly<Record<MeterName, number>>
-  /** Days of which the log has its own reading. */
+  /** Number of days that already had a reading in the log. */
   readonly kept: number
   /** Meters that the log does not have. */
   readonly noMeterFor: readonly MeterName[]
 }
 
 /**
- * Adds the readings of a machine to its log, one a day: of several the last. The log's own reading of a day stays, since a
+ * Adds imported readings to a machine's log, the last of each day. A reading that the log already has stays, because a
  * person read the meter. Distances are converted to the log's unit.
  */
 export function addReadings(log: MachineLog, { hours, distance }: ImportedMachine): AddedReadings {
@@ -51,7 +51,7 @@ function mergeReadings<Meter extends { readonly readings: readonly MeterReading[
 ): { readonly meter?: Meter; readonly added: number; readonly kept: number } {
   if (meter === undefined) return { added: 0, kept: 0 }
   const days = new Set(meter.readings.map(({ date }) => date))
-  // Sent readings are sorted by day and value: the last of a day is written last.
+  // Sent readings are sorted by day and value: the last of a day overwrites the others.
   const byDay = new Map(sent.map((reading) => [reading.date, reading]))
   const added = [...byDay.values()].filter(({ date }) => !days.has(date))
   const readings = [...meter.readings, ...added].sort((first, second) =>

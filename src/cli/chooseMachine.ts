@@ -9,14 +9,14 @@ import { findSheet, type ReadSet, readDocuments } from './readDocuments.js'
 import type { Options } from './readOptions.js'
 import { exitCodeOf, type LocatedFinding, locateFindings } from './renderFindings.js'
 
-/** A log with the sheet that it names, from one closed set. */
+/** A log and its sheet, from one closed set. */
 export interface MachineFiles {
   readonly read: ReadSet
   readonly log: MachineLog
   readonly sheet: SpecSheet
 }
 
-/** Every log of the files that the options choose, each with its sheet. */
+/** The logs that the options choose, each with its sheet. */
 export function listMachines(sets: readonly ReadSet[], { machine }: Options): readonly MachineFiles[] {
   const machines = sets.flatMap((read) =>
     read.set.logs
@@ -46,12 +46,12 @@ function requireSheet({ set }: ReadSet, { sheet: { id, revision } }: MachineLog,
   )
 }
 
-/** The due options for one machine: `--severity`, else what its log says of its use, else normal. */
+/** The due options for one machine: `--severity`, else the `use` in its log, else normal. */
 export function chooseDueOptions(options: Options, log: MachineLog): DueOptions {
   return { ...options.due, severity: options.severity ?? log.use ?? 'normal' }
 }
 
-/** The toolbox and the stock of a closed set; which of two is meant is never guessed. */
+/** The toolbox and the stock of a closed set; two of a kind are refused. */
 export function chooseToolboxAndStock({ set }: ReadSet): {
   readonly toolbox?: Toolbox
   readonly stock?: Stock
@@ -62,7 +62,7 @@ export function chooseToolboxAndStock({ set }: ReadSet): {
   return dropUndefined({ toolbox: toolboxes[0]?.document, stock: stocks[0]?.document })
 }
 
-/** Plans one machine's visit as the options say. */
+/** Plans the visit to one machine with the options. */
 export function planMachine(
   { log, sheet }: MachineFiles,
   options: Options,
@@ -74,14 +74,14 @@ export function planMachine(
   return planVisit(facts, dropUndefined({ services, due, iso6789, tolerancePercent }))
 }
 
-/** The plan of one visit with all findings; no plan where a document has errors. */
+/** The plan of one visit with all findings; no plan if a document has errors. */
 export interface PlannedFiles {
   readonly planned?: PlannedVisit
   readonly findings: readonly LocatedFinding[]
   readonly code: ExitCode
 }
 
-/** Plans the visit to the one machine that the files and options name. */
+/** Plans the visit to the machine that the files and options name. */
 export async function planFiles(command: string, options: Options, io: CliIo): Promise<PlannedFiles> {
   if (options.paths.length === 0)
     throw new UsageError(`${command}: name the files or the folder of one machine`)
@@ -101,12 +101,12 @@ function planSets(
   const [machine] = machines
   if (machine === undefined || machines.length > 1)
     throw new UsageError(
-      `there are ${machines.length} logs: choose one with --machine ${machines.map(({ log }) => log.id).join(' or ')}`,
+      `found ${machines.length} logs: choose one with --machine ${machines.map(({ log }) => log.id).join(' or ')}`,
     )
   const { set } = machine.read
   const planned = planMachine(machine, options, chooseToolboxAndStock(machine.read))
   const documents = [...set.sheets, ...set.logs, ...set.toolboxes, ...set.stocks]
-  // The plan knows documents by id; the command line knows their files.
+  // Findings of the plan name documents by id: add the file name.
   const named = planned.findings.map((finding): Finding => {
     const { kind, id } = finding.document
     const file = documents.findLast(({ document }) => document.kind === kind && document.id === id)

@@ -19,7 +19,7 @@ import { renderMessage } from '../message/index.js'
 import { readLines } from './readLines.js'
 
 export interface DueLinesOptions {
-  /** JSON Lines: one flat row (`DueRow`) a line; blank lines are skipped. */
+  /** JSON Lines: one flat row (`DueRow`) on each line; blank lines are skipped. */
   readonly input: Readable
   /** Gets one line of JSON for each row, in the same order. */
   readonly output: Writable
@@ -35,34 +35,34 @@ export interface DueLinesSummary {
   readonly states: Readonly<Record<DueState, number>>
   /** Lines without a JSON object. */
   readonly unreadable: number
-  /** Rows with a field that could not be used. */
+  /** Number of rows with an unusable field. */
   readonly withUnusableFields: number
-  /** Keys that are not fields of a row, the first of them. */
+  /** Keys that are not fields of a row: the first 20. */
   readonly columnsNotRead: readonly string[]
 }
 
 interface Row {
   readonly id: string
-  /** The end of its answer: the fields that cannot be used, and findings. */
+  /** The end of its answer: unusable fields and findings. */
   readonly problems: string
 }
 
-/** Rows judged together; memory stays at one batch, however long the input. */
+/** Number of rows judged together; only one batch is in memory. */
 const BATCH = 4096
 
 const MAX_COLUMNS_NAMED = 20
 
 /**
- * Judges a stream of JSON Lines, row by row, in constant memory. Each row is answered by
- * `{ "id", "verdict", "dueBy", "dueOn" }`, with `"unusable": [fields]` where a field has no usable value or is misspelt, and
- * `"findings"` with the name that a misspelt one may mean; a line without a JSON object by `{ "line", "error" }`.
+ * Judges a stream of JSON Lines in constant memory. Each row gives `{ "id", "verdict", "dueBy", "dueOn" }`, with
+ * `"unusable": [fields]` if a field is misspelt or has no usable value, and `"findings"` that suggest the right spelling. A
+ * line without a JSON object gives `{ "line", "error" }`.
  */
 export async function dueLines(options: DueLinesOptions): Promise<DueLinesSummary> {
   const { input, output, today, soon, staleAfter, onProgress } = options
-  // Throws for a wrong option now, not in the middle of the stream.
+  // Check the options now, not in the middle of the stream.
   computeDueColumns(createDueColumns(0), today, { soon, staleAfter })
   const columns = createDueColumns(BATCH)
-  /** In the order of the lines; a text is the answer to a line without a row. */
+  /** In the order of the lines; a string is the answer to a line without a row. */
   let batch: (Row | string)[] = []
   let rows = 0
   const states = { overdue: 0, due: 0, 'cannot tell': 0, 'due soon': 0, 'not due': 0 }
@@ -164,12 +164,12 @@ function readObject(line: string): DueRow | undefined {
   }
 }
 
-/** Resolves once the output has taken the text. */
+/** Resolves when the output has accepted the text. */
 function write(output: Writable, text: string): Promise<void> {
   return new Promise((resolve, reject) => {
     output.once('error', reject)
     output.write(text, (error) => {
-      // A failed write also emits its error, which must find a listener.
+      // A failed write also emits an error event: keep the listener.
       if (error) return reject(error)
       output.off('error', reject)
       resolve()

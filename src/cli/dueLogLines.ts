@@ -12,7 +12,7 @@ import { findSheet } from './readDocuments.js'
 import { MAX_LINE_LENGTH, readLines, type TextLine } from './readLines.js'
 
 export interface DueLogLinesOptions {
-  /** JSON Lines: one machine log a line; blank lines are skipped. */
+  /** JSON Lines: one machine log on each line; blank lines are skipped. */
   readonly input: Readable
   /** Gets one line of JSON for each log, in the same order. */
   readonly output: Writable
@@ -20,7 +20,7 @@ export interface DueLogLinesOptions {
   readonly today: DateText
   /** The due options for one machine. */
   readonly chooseOptions: (log: MachineLog) => DueOptions
-  /** Answers only for this machine. */
+  /** Only this machine is judged. */
   readonly machine?: string
   /** Called after every thousand lines. */
   readonly onProgress?: (lines: number) => void
@@ -28,7 +28,7 @@ export interface DueLogLinesOptions {
 
 export interface DueLogLinesSummary {
   readonly lines: number
-  /** Lines without a log that can be judged. */
+  /** Number of lines without a log that can be judged. */
   readonly refused: number
   readonly verdicts: ReadonlySet<DueState>
 }
@@ -45,8 +45,7 @@ export interface DueAnswer {
 const PROGRESS = 1000
 
 /**
- * Judges machine logs, one a line. A line that cannot be read is answered with its findings, and the next line follows.
- * Memory stays at one log.
+ * Judges machine logs, one on each line, with one log in memory at a time. A line that cannot be read gives its findings.
  */
 export async function dueLogLines(options: DueLogLinesOptions): Promise<DueLogLinesSummary> {
   const { input, output, onProgress } = options

@@ -4,14 +4,14 @@ import { matchPattern, NOT_SEARCHED } from './matchPattern.js'
 import { safeLine } from './safeLine.js'
 import { failAsUnreadable } from './unreadable.js'
 
-/** The word for standard input among the paths. */
+/** The path that means standard input. */
 export const STANDARD_INPUT = '-'
 
-/** The documents that paths name, not yet read. */
+/** The files to read. */
 export interface FoundFiles {
-  /** Files named one by one: one set. */
+  /** Named files: one set. */
   readonly files: readonly string[]
-  /** Files by their folder: each a set of its own. */
+  /** Files by folder: each folder is a set. */
   readonly folders: ReadonlyMap<string, readonly string[]>
   readonly skipped: {
     /** Neither .json nor .yaml. */
@@ -33,13 +33,13 @@ interface Search {
   readonly folders: Map<string, Set<string>>
   readonly searched: Set<string>
   readonly skipped: { -readonly [Why in keyof FoundFiles['skipped']]: number }
-  /** A message for each folder named that has no document. */
+  /** A message for each named folder without documents. */
   readonly empty: string[]
 }
 
 /**
- * Finds the JSON and YAML files that paths and patterns name; with `below` in the folders of a folder too. A pipe among them
- * is not opened, since nothing may ever be written to it.
+ * Finds the JSON and YAML files of paths and patterns; with `below`, also those in folders below a folder. A pipe is not
+ * opened, because reading could wait for ever.
  */
 export async function findFiles(paths: readonly string[], io: CliIo, below = false): Promise<FoundFiles> {
   const skipped = { others: 0, pipes: 0, emptyFolders: 0, notSearched: 0 }
@@ -66,7 +66,7 @@ async function addPath(search: Search, path: string): Promise<void> {
   else files.push(path)
 }
 
-/** Files that a pattern names are one set; with `**` each folder is a set, and only files count. */
+/** Files that match a pattern are one set. With `**` each folder is a set, and only files match. */
 async function addMatches(search: Search, pattern: string): Promise<void> {
   const matches = await matchPattern(pattern, search.io)
   if (matches.length === 0) throw new UsageError(`${pattern}: no file or folder matches`)
@@ -80,7 +80,7 @@ async function addMatches(search: Search, pattern: string): Promise<void> {
   }
 }
 
-/** A folder that is named, and with `below` those in it. */
+/** Adds a named folder, with `below` also the folders in it. */
 async function addFolder(search: Search, path: string): Promise<void> {
   const { folders, below, empty } = search
   const folder = dirname(join(path, 'x'))
@@ -117,7 +117,7 @@ function skipFile({ io, skipped }: Search, path: string, kind: PathKind): void {
   } else skipped.others += 1
 }
 
-/** Undefined: nothing has this name, and it is a pattern. */
+/** The kind of a path; undefined if it is a pattern. */
 async function kindOf(path: string, io: CliIo): Promise<PathKind | undefined> {
   try {
     return await io.kindOf(path)

@@ -1,4 +1,4 @@
-/** Options of several commands. */
+/** Options that several commands share. */
 const LEVEL = `
   --level LEVEL          error, warning or info: findings at or above it give exit code 1 (default warning)`
 const format = (...others: readonly string[]): string => `
@@ -14,7 +14,7 @@ const DUE = `
   --soon-hours 10        due soon: this many hours of use before (default 10)
   --soon-km 100          due soon: this many kilometres before (default 100)
   --soon-days 14         due soon: this many days before (default 14)
-  --stale-days 30        no service is "not due" by a reading older than this (default 30)`
+  --stale-days 30        days after which a reading is too old for "not due" (default 30)`
 
 const VISIT = `${DUE}
   --ambient 6degC        ambient temperature, for the oil and the pouring times (default: not known)
@@ -22,7 +22,7 @@ const VISIT = `${DUE}
   --edition YEAR         where a wrench's range starts: 2017 at its lowest mark, 2003 at 20 % of full scale (default 2017)
   --tolerance PERCENT    your tolerance for torques that the manual prints without one (default: the wrench's own error)`
 
-/** What `help` prints, by command. */
+/** The help texts, by command. */
 export const HELP = {
   overview: `drivetrain-service: plans gear oil services from a spec sheet
 
@@ -30,7 +30,7 @@ Usage: drivetrain-service <command> [options] <file or folder> ...
 
   check     report errors in documents
   due       list the services that are due, and why
-  plan      plan one visit: figures, steps, oil and seals to buy, wrench settings, waits, what is not known
+  plan      plan one visit: figures, steps, oil and seals to buy, wrench settings, waits, unknown facts
   card      write the plan as a card: HTML, Markdown, text and a short card, into --out
   cues      print a cue list for a presenter, as text or WebVTT
   kits      list oil, seals and tools for each due machine, and one order list for all
@@ -48,9 +48,9 @@ For details: drivetrain-service <command> --help. The machine's own manual alway
   commands: {
     check: `Usage: drivetrain-service check [options] <file, folder, pattern or -> ...
 
-Reads documents and prints every error in them, one finding each. Of a folder, those in all folders below are read too, each
-folder as a set of its own; hidden folders, links and node_modules are not searched. The last lines give the number of documents
-and folders that were read and skipped (on the stream of errors with --format json or sarif).
+Reads documents and prints one finding for each error in them. In a folder, all folders below are read too, each as a set of
+its own; hidden folders, links and node_modules are not searched. The last lines give the number of documents and folders that
+were read and skipped (on standard error with --format json or sarif).
 
 Options
   --today 2023-10-06     reports readings and records after this day (default: this machine's clock)${FINDINGS}
@@ -61,18 +61,18 @@ Options
 
 Prints every service of every machine with its verdict and the reasons.
 
-For fleets: JSON Lines, from a file or standard input (-), one machine log a line. Each gives one line of JSON, in constant
-memory. A line that cannot be read gives its findings, and reading continues; the exit code is then 1. Without a sheet each
-line is a flat row instead, one service with its limits:
+For fleets: JSON Lines, from a file or standard input (-), one machine log on each line. Each line gives one line of JSON, in
+constant memory. A line that cannot be read gives its findings, and reading continues; the exit code is then 1. Without a sheet
+each line is a flat row instead, one service with its limits:
   {"id":"m-1","lastDate":"2023-04-06","lastHours":310,"hours":402,"hoursDate":"2023-10-01","everyHours":100,"everyMonths":6}
-A misspelt field makes its row "cannot tell" and gives a finding; other columns are ignored and named at the end.
+A misspelt field gives a finding, and its row is "cannot tell"; other columns are ignored and listed at the end.
 
 Options
   --sheet SHEET          the sheet of the logs; may be repeated${DUE}
-  --exit-code            exit code 3 when a service is due or overdue; 4 when none is, but one cannot be judged or there is none${format('json')}
+  --exit-code            exit code 3 if a service is due or overdue; 4 if no service is, but one cannot be judged, or there are no services${format('json')}
 
 Exit code: 0 every document and line could be read, 1 findings in them, 2 usage error or a file that cannot be read;
-with --exit-code also 3 and 4, where it would be 0.
+with --exit-code, 3 or 4 instead of 0.
 `,
     plan: `Usage: drivetrain-service plan [options] <file or folder> ...
 
@@ -89,13 +89,13 @@ Options
 `,
     cues: `Usage: drivetrain-service cues [options] <file or folder> ...
 
-Prints what a presenter shows, says and puts on screen, step by step.
+Prints a presenter's pictures, words and screen texts, step by step.
 
 Options${VISIT}${LEVEL}${format('json', 'vtt')}
 `,
     kits: `Usage: drivetrain-service kits [options] <file or folder> ...
 
-Prints what to bring for each machine with a service due, and one order list for all. Needs logs and their sheets.
+Prints oil, seals and tools to bring for each machine with a service due, and one order list for all. Needs logs and their sheets.
 
 Options${VISIT}${format('json')}
 `,
@@ -125,8 +125,8 @@ Options
 `,
     import: `Usage: drivetrain-service import [options] --out LOG <telematics.json> <log.json>
 
-Adds a maker's hours and distances (JSON in the shape of ISO/TS 15143-3) to a log, one reading a day; a reading
-that the log already has for a day stays. Without --out only prints what would be added.
+Adds a maker's hours and distances (JSON in the shape of ISO/TS 15143-3) to a log, one reading for each day. Days that already
+have a reading in the log are skipped. Without --out only prints the number of new readings.
 
 Options
   --out LOG              file for the log with the readings
@@ -137,11 +137,11 @@ Options
     convert: `Usage: drivetrain-service convert "8.9 lbf·ft" --to N.m [--assume us|imperial]
 
 Reads one quantity, tolerance or range as people write it and prints it in another unit: the exactly rounded number, and
-the second figure to print (limits rounded inward). An ambiguous text is refused, with its possible meanings.
+the second figure to print (limits rounded inward). Ambiguous text is refused, with its possible meanings.
 
 Options
   --to N.m               the unit, as in documents or as people write it
-  --assume WHOSE         us or imperial gallons, quarts, pints and fluid ounces (default: refused)${format('json')}
+  --assume SYSTEM        us or imperial gallons, quarts, pints and fluid ounces (default: refused)${format('json')}
 `,
     schema: `Usage: drivetrain-service schema <kind>
 

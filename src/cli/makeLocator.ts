@@ -9,12 +9,12 @@ export interface TextPosition {
   readonly column: number
 }
 
-/** Above this many characters, finding the line costs more than it helps. */
+/** In characters. In longer texts, finding the line takes too long. */
 const MAX_LOCATED_LENGTH = 2_000_000
 
 /**
- * Finds the line and column of a pointer in a JSON or YAML text: the key of a pair (the last of duplicates, since that one
- * is read) or the item of a list; else of the deepest part that the text has. Undefined where the text cannot be read.
+ * Finds the line and column of a pointer in a JSON or YAML text: the key of a pair (the last of duplicates, which is the
+ * one that is read) or the item of a list, else the nearest part above it. Undefined if the text cannot be read.
  */
 export function makeLocator(text: string): (path: JsonPointer) => TextPosition | undefined {
   let root: { readonly node: Node | null; readonly lines: LineCounter } | undefined
@@ -30,7 +30,7 @@ export function makeLocator(text: string): (path: JsonPointer) => TextPosition |
 
 function readNodes(text: string): { readonly node: Node | null; readonly lines: LineCounter } {
   const lines = new LineCounter()
-  // The finding then has no line.
+  // Without nodes, the finding has no line.
   if (isNestedTooDeep(text)) return { node: null, lines }
   const node = parseDocument(text, { lineCounter: lines, uniqueKeys: false, logLevel: 'silent' }).contents
   return { node: node as Node | null, lines }

@@ -2,7 +2,7 @@ import { join, sep } from 'node:path'
 import type { CliIo, FolderEntry, PathKind } from './cliIo.js'
 import { failAsUnreadable } from './unreadable.js'
 
-/** Folders that a search passes by: hidden ones and installed packages. */
+/** Folders that are not searched: hidden folders and installed packages. */
 export const NOT_SEARCHED = /^(\.|node_modules$)/
 
 interface Match {
@@ -11,8 +11,8 @@ interface Match {
 }
 
 /**
- * The files and folders that a pattern matches, as most shells do it: `*` and `?` within a name, `**` for any number of
- * folders. Hidden names only where the pattern writes the dot.
+ * The files and folders that match a pattern, as in most shells: `*` and `?` within a name, `**` for any number of
+ * folders. Hidden names match only a pattern that begins with a dot.
  */
 export async function matchPattern(pattern: string, io: CliIo): Promise<readonly Match[]> {
   const parts = (sep === '\\' ? pattern.replaceAll('\\', '/') : pattern).split('/')

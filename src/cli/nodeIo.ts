@@ -20,13 +20,13 @@ export function nodeIo(): CliIo {
     },
     writeText: async (path, text) => {
       await mkdir(dirname(path), { recursive: true })
-      // Written under another name first, so that a half-written file is never read.
-      const draft = `${path}.${randomUUID()}.part`
+      // Write to another name first, so that nobody reads a half-written file.
+      const temporaryPath = `${path}.${randomUUID()}.part`
       try {
-        await writeFile(draft, text, 'utf8')
-        await rename(draft, path)
+        await writeFile(temporaryPath, text, 'utf8')
+        await rename(temporaryPath, path)
       } catch (error) {
-        await rm(draft, { force: true })
+        await rm(temporaryPath, { force: true })
         throw error
       }
     },
@@ -44,7 +44,7 @@ function kindOf(at: { isDirectory: () => boolean; isFile: () => boolean }): Path
   return at.isDirectory() ? 'folder' : at.isFile() ? 'file' : 'other'
 }
 
-/** A link that leads nowhere is a file, so that reading it fails loudly. */
+/** A broken link counts as a file, so that reading it gives an error. */
 async function kindOfLink(path: string): Promise<PathKind> {
   try {
     const kind = kindOf(await stat(path))

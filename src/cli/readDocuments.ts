@@ -7,28 +7,28 @@ import { type FoundFiles, findFiles, STANDARD_INPUT } from './findFiles.js'
 import { readYaml } from './readYaml.js'
 import { failAsUnreadable } from './unreadable.js'
 
-/** A closed set of documents read from files, with every finding of reading them. */
+/** A closed set of documents read from files, with the findings of the parser. */
 export interface ReadSet {
-  /** As named on the command line: a folder, or the files as one set. */
+  /** The folder or the files, as on the command line. */
   readonly name: string
   readonly set: DocumentSet
   readonly findings: readonly Finding[]
-  /** The texts as read, by the name that findings carry; for lines and columns. */
+  /** The texts by the file name in findings, to find lines and columns. */
   readonly texts: ReadonlyMap<string, string>
 }
 
-/** How standard input is called in findings. */
+/** The name of standard input in findings. */
 const INPUT_NAME = 'standard input'
 
 /**
- * Reads files and folders. All files named make one closed set; every folder is a closed set of its own, of the
- * JSON and YAML files right in it.
+ * Reads files and folders. All named files are one closed set; each folder is a closed set of the JSON and YAML files
+ * directly in it.
  */
 export async function readDocuments(paths: readonly string[], io: CliIo): Promise<readonly ReadSet[]> {
   return readFound(await findFiles(paths, io), io)
 }
 
-/** Reads the files that were found, set by set. */
+/** Reads the found files, set by set. */
 export async function readFound({ files, folders }: FoundFiles, io: CliIo): Promise<readonly ReadSet[]> {
   const sets: ReadSet[] = []
   if (files.length > 0) sets.push(await readSet(files.join(' '), files, io))
@@ -56,7 +56,7 @@ async function readSet(name: string, files: readonly string[], io: CliIo): Promi
     const piped = path === STANDARD_INPUT
     const file = piped ? INPUT_NAME : path
     texts.set(file, text)
-    // Without a name, a text that does not begin as JSON is YAML.
+    // Standard input has no file name: text that does not begin like JSON is YAML.
     const isYaml = piped ? !/^[\s\uFEFF]*([[{]|$)/.test(text) : /\.ya?ml$/i.test(file)
     const read = isYaml ? readYamlDocument(text, file) : parseDocumentText('any', text, { name: file })
     findings.push(...read.findings)

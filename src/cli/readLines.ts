@@ -10,16 +10,15 @@ export interface TextLine {
   readonly length: number
 }
 
-/** Characters; a log of many years is shorter. */
+/** In characters; a log of many years is shorter. */
 export const MAX_LINE_LENGTH = 10_000_000
 
 /**
- * Reads a stream line by line in constant memory; blank lines are skipped, and of a line that is too long only the number
- * is kept.
+ * Reads a stream line by line in constant memory. Blank lines are skipped; a line that is too long has no text.
  */
 export async function* readLines(
   input: Readable,
-  longest: number = MAX_LINE_LENGTH,
+  maxLength: number = MAX_LINE_LENGTH,
 ): AsyncGenerator<TextLine> {
   const decoder = new StringDecoder('utf8')
   let pieces: string[] = []
@@ -27,12 +26,12 @@ export async function* readLines(
   let line = 0
   const add = (piece: string): void => {
     length += piece.length
-    if (length <= longest) pieces.push(piece)
+    if (length <= maxLength) pieces.push(piece)
     else pieces = []
   }
   const end = (): TextLine | undefined => {
     line += 1
-    const text = length <= longest ? pieces.join('').replace(/^\uFEFF|\r$/g, '') : undefined
+    const text = length <= maxLength ? pieces.join('').replace(/^\uFEFF|\r$/g, '') : undefined
     const about = { line, length }
     pieces = []
     length = 0

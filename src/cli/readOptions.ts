@@ -26,10 +26,10 @@ export interface Options {
   readonly assume?: string
   /** Sheets for logs as JSON Lines. */
   readonly sheets: readonly string[]
-  /** The machine of a telematics answer, by any of its numbers. */
+  /** The id, serial number or PIN of a machine in a telematics answer. */
   readonly equipment?: string
   readonly telematics: '2016' | '2020'
-  /** Whether something due makes the exit code. */
+  /** Whether the exit code reports due services. */
   readonly exitCode?: boolean
 }
 
@@ -66,8 +66,8 @@ export type OptionName = Exclude<keyof typeof FLAGS, 'help'>
 const TEMPERATURES: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
 
 /**
- * Reads the words after the command's name. The defaults are those of the help text; an option that the command would
- * ignore is refused.
+ * Reads the words after the command's name. The defaults are those of the help text; an option of another command is
+ * refused.
  */
 export function readOptions(words: readonly string[], takes: readonly OptionName[], io: CliIo): Options {
   const { values, positionals } = parse(words, takes)
@@ -120,9 +120,9 @@ function parse(words: readonly string[], takes: readonly OptionName[]) {
 function refuseOtherOptions(name: string, rawName: string, takes: readonly OptionName[]): void {
   const taken: readonly string[] = ['help', ...takes]
   if (taken.includes(name)) return
-  const near = suggestName(name, taken)
+  const nearName = suggestName(name, taken)
   const problem = isOption(name) ? 'is not an option of this command' : 'is unknown'
-  const hint = near === undefined ? '' : `; did you mean --${near}?`
+  const hint = nearName === undefined ? '' : `; did you mean --${nearName}?`
   throw new UsageError(`${rawName} ${problem}${hint} (options: ${takes.map((one) => `--${one}`).join(', ')})`)
 }
 

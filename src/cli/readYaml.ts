@@ -1,12 +1,12 @@
 import { isMap, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml'
 import { type Finding, joinPointer, MAX_DEPTH, type Params, type Result } from '../base/index.js'
 
-/** Characters; YAML is written by hand, and parsing it takes many times as long as JSON. */
+/** In characters; parsing YAML takes many times as long as JSON. */
 const MAX_YAML_LENGTH = 2_000_000
 
 /**
- * Reads one YAML text into plain data. A figure must be quoted in YAML as in JSON: `"10.0"`, since the bare word is
- * a number and loses its printed digits (the shape then says so). A repeated key is a finding, as in JSON.
+ * Reads one YAML text into plain data. A repeated key is a finding, as in JSON. A figure must be quoted, `"10.0"`: without
+ * quotes it is a number and loses its printed digits, which the shape reports.
  */
 export function readYaml(text: string, name: string): Result<unknown> {
   const document = { kind: 'text', name } as const
@@ -22,7 +22,7 @@ export function readYaml(text: string, name: string): Result<unknown> {
   if (text.length > MAX_YAML_LENGTH)
     return refuse('spec/too-long', { found: '', length: text.length, limit: MAX_YAML_LENGTH })
   if (isNestedTooDeep(text)) return refuse('spec/too-deep', { limit: MAX_DEPTH })
-  // At `silent` a second document in the file would be dropped silently.
+  // At level `silent`, a second document in the file would be ignored.
   const read = parseDocument(text, {
     uniqueKeys: false,
     logLevel: 'error',
@@ -81,12 +81,12 @@ function findRepeatedKeys(
     for (const [place, item] of node.items.entries()) findRepeatedKeys(item, [...path, String(place)], report)
 }
 
-/** Documents have at most 32; the YAML reader can take many more than this. */
+/** Documents have at most 32 levels; the YAML reader can read many more than 500. */
 const MAX_LEVELS = 500
 
 /**
- * Whether a text nests too deep for the YAML reader, which recurses and fails at some tens of thousands of levels. Counted
- * without parsing: open brackets, also those in texts, and what a line begins with.
+ * Whether a text is nested too deep for the YAML reader, which is recursive. The levels are estimated without parsing, from
+ * open brackets (also those in quotes) and the indentation of lines.
  */
 export function isNestedTooDeep(text: string): boolean {
   let open = 0
@@ -115,5 +115,5 @@ const OPEN_LIST = 0x5b
 const CLOSE_LIST = 0x5d
 const OPEN_OBJECT = 0x7b
 const CLOSE_OBJECT = 0x7d
-/** Space, tab, `-`, `:` and `?`: what a line of lists and objects begins with. */
+/** Space, tab, `-`, `:` and `?`: the characters before a value at the start of a line. */
 const BEFORE_A_VALUE: ReadonlySet<number> = /* @__PURE__ */ new Set([0x20, 0x09, 0x2d, 0x3a, 0x3f])

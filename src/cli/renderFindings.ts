@@ -9,7 +9,7 @@ import { safeLine } from './safeLine.js'
 
 export type FindingFormat = 'text' | 'json' | 'sarif'
 
-/** A finding with its text and, where the file was read as text, its line. */
+/** A finding with its message and its position, if known. */
 export interface LocatedFinding extends Finding {
   readonly message: string
   readonly position?: TextPosition
@@ -17,17 +17,17 @@ export interface LocatedFinding extends Finding {
 
 const RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info: 2 }
 
-/** Whether a finding counts at a level: `warning` includes errors. A waived finding never counts. */
+/** Whether a finding is at or above a level. A waived finding never is. */
 export function isAtLevel(finding: Finding, level: Severity): boolean {
   return finding.waived === undefined && RANK[finding.severity] <= RANK[level]
 }
 
-/** 1 where a finding counts at the level. */
+/** 1 if a finding is at or above the level, else 0. */
 export function exitCodeOf(findings: readonly Finding[], level: Severity): ExitCode {
   return findings.some((finding) => isAtLevel(finding, level)) ? 1 : 0
 }
 
-/** Prints the findings of reading; true where a document has an error, so that the command must stop. */
+/** Prints the findings of the parser; true if a document has an error, so that the command must stop. */
 export function reportReading(sets: readonly ReadSet[], io: CliIo): boolean {
   const findings = sets.flatMap((read) => read.findings)
   if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
@@ -56,7 +56,7 @@ export function locateFindings(
     )
 }
 
-/** How far a text was read that is not JSON or YAML. */
+/** The position of an error in the JSON or YAML text. */
 function readUpTo({ code, params }: Finding): TextPosition | undefined {
   if (code !== 'spec/not-json' && code !== 'spec/not-yaml') return undefined
   const { line, column } = params as SpecCodes[typeof code]
@@ -70,8 +70,8 @@ function compareTexts(first: string, second: string): number {
 /** All findings in one of the output formats. */
 export function renderFindings(findings: readonly LocatedFinding[], format: FindingFormat | 'vtt'): string {
   if (format !== 'json' && format !== 'sarif') return renderText(findings)
-  const whole = format === 'sarif' ? sarif(findings) : { kind: 'findings', version: '1.0', findings }
-  return `${JSON.stringify(whole, null, 2)}\n`
+  const report = format === 'sarif' ? sarif(findings) : { kind: 'findings', version: '1.0', findings }
+  return `${JSON.stringify(report, null, 2)}\n`
 }
 
 function renderText(findings: readonly LocatedFinding[]): string {

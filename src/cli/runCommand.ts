@@ -44,21 +44,21 @@ const COMMANDS: Readonly<Record<keyof typeof HELP.commands, Command>> = {
   schema: { run: runSchema, formats: ['json'], takes: ['format'] },
 }
 
-/** Runs one command line; ends with an exit code and a message, never a stack trace. */
+/** Runs one command line. Errors give a message and an exit code, never a stack trace. */
 export async function runCommand(words: readonly string[], io: CliIo): Promise<ExitCode> {
-  const [name, ...rest] = words
+  const [name, ...optionWords] = words
   try {
     if (name === undefined || name === 'help' || name === '--help' || name === '-h') {
       io.print(HELP.overview)
       return name === undefined ? 2 : 0
     }
     if (!isCommand(name)) {
-      const near = suggestName(name, Object.keys(COMMANDS))
-      const hint = near === undefined ? 'see drivetrain-service help' : `did you mean ${near}?`
+      const nearName = suggestName(name, Object.keys(COMMANDS))
+      const hint = nearName === undefined ? 'see drivetrain-service help' : `did you mean ${nearName}?`
       throw new UsageError(`unknown command ${JSON.stringify(name)}; ${hint}`)
     }
     const { run, formats, takes } = COMMANDS[name]
-    const options = readOptions(rest, takes, io)
+    const options = readOptions(optionWords, takes, io)
     if (options.help) {
       io.print(HELP.commands[name])
       return 0
@@ -74,7 +74,7 @@ export async function runCommand(words: readonly string[], io: CliIo): Promise<E
       return 2
     }
     io.printError(
-      `drivetrain-service: an error in this program, not in your files: ${message}\nPlease report it with the command and the files.`,
+      `drivetrain-service: error in the program, not in your files: ${message}\nPlease report it with the command and the files.`,
     )
     return 2
   }

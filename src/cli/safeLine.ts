@@ -1,6 +1,6 @@
 import { cleanText } from '../message/index.js'
 
-/** A line of foreign text for a terminal: characters that hide or move the cursor are shown as their number; nothing is cut. */
+/** Makes foreign text safe for a terminal: control characters become their code point. Unlike `cleanText`, it cuts nothing. */
 export function safeLine(text: string): string {
   return (text.match(/.{1,400}/gsu) ?? []).map(cleanText).join('')
 }

@@ -9,7 +9,7 @@ export function unreadable(path: string, error: unknown): UsageError {
   return new UsageError(`${path}: cannot be read (${error instanceof Error ? error.message : String(error)})`)
 }
 
-/** What is read from a file that the caller named; a file that cannot be read is a usage error. */
+/** Waits for a file to be read; if it cannot be read, throws a usage error. */
 export async function failAsUnreadable<T>(path: string, reading: Promise<T>): Promise<T> {
   try {
     return await reading

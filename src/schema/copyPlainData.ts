@@ -11,7 +11,7 @@ import type { NotPlain, SpecCodes } from '../spec/index.js'
 import type { ReportMistake } from './reportMistake.js'
 import { FORBIDDEN_KEYS } from './shapes/textShapes.js'
 
-/** Foreign data as plain JSON, and what could not be taken over. */
+/** Foreign data as plain JSON, with the findings for refused data. */
 export interface PlainCopy {
   readonly value: unknown
   readonly findings: readonly Finding<SpecCodes>[]
@@ -20,14 +20,14 @@ export interface PlainCopy {
 }
 
 /**
- * Copies foreign data into plain JSON, so that everything after it reads data that has no getters, no classes, no
- * cycles and no keys that shadow built-ins. Nothing foreign is called: a getter is seen, never run.
+ * Copies foreign data into plain JSON, without getters, classes, cycles and keys that shadow built-ins. No foreign code is
+ * run: a getter is found, but not called.
  */
 export function copyPlainData(input: unknown, reportMistake: ReportMistake): PlainCopy {
   const findings: Finding<SpecCodes>[] = []
   const refused = new Set<JsonPointer>()
-  const above = new Set<object>()
-  // Where the copying is: one list for all levels, since millions of values have a place and few need its pointer.
+  const parents = new Set<object>()
+  // The current place: one list for all levels, because few of the many values need a pointer.
   const tokens: (string | number)[] = []
   let values = 0
 
@@ -50,11 +50,11 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
     if (typeof value === 'string')
       return value.length <= MAX_STRING_LENGTH ? value : refuse('spec/too-long', measure(value))
     if (typeof value !== 'object') return refuseAs(typeof value as NotPlain)
-    if (above.has(value)) return refuseAs('cycle')
+    if (parents.has(value)) return refuseAs('cycle')
     if (tokens.length >= MAX_DEPTH) return refuse('spec/too-deep', { limit: MAX_DEPTH })
-    above.add(value)
+    parents.add(value)
     const copied = Array.isArray(value) ? copyList(value) : copyObject(value)
-    above.delete(value)
+    parents.delete(value)
     return copied
   }
 
@@ -76,8 +76,8 @@ export function copyPlainData(input: unknown, reportMistake: ReportMistake): Pla
     // One key for each entry, and `length`.
     if (keys < list.length + 1) return refuseAs('sparse-list')
     if (keys > list.length + 1) return refuseAs('list-with-keys')
-    // The list itself is not iterated: that would run its getters.
-    return Array.from({ length: list.length }, (_nothing, place) => copyProperty(list, place))
+    // Iterating over the list itself would run its getters.
+    return Array.from({ length: list.length }, (_unused, place) => copyProperty(list, place))
   }
 
   const copyObject = (value: object): unknown => {
@@ -113,14 +113,14 @@ function measure(text: string): SpecCodes['spec/too-long'] {
   return { found: cutText(text), length: text.length, limit: MAX_STRING_LENGTH }
 }
 
-/** An object literal or what JSON.parse makes, also from another window or worker; no class. */
+/** An object literal or a result of JSON.parse, also from another window or worker; not an instance of a class. */
 function isPlainObject(value: object): boolean {
-  const above: unknown = Object.getPrototypeOf(value)
+  const prototype: unknown = Object.getPrototypeOf(value)
   return (
-    above === null ||
-    above === Object.prototype ||
-    (typeof above === 'object' &&
-      Object.getPrototypeOf(above) === null &&
-      Object.hasOwn(above, 'isPrototypeOf'))
+    prototype === null ||
+    prototype === Object.prototype ||
+    (typeof prototype === 'object' &&
+      Object.getPrototypeOf(prototype) === null &&
+      Object.hasOwn(prototype, 'isPrototypeOf'))
   )
 }

@@ -4,15 +4,15 @@ import type { SpecCodes } from '../spec/index.js'
 import { type Issue, listAllowed, nameMistake, type Tokens } from './nameMistake.js'
 import type { ReportMistake } from './reportMistake.js'
 
-/** A document read against its shape. */
+/** A document that was read with its shape. */
 export interface ShapeReading {
   readonly value: unknown
   readonly findings: readonly Finding<SpecCodes>[]
 }
 
 /**
- * Reads plain data against a shape: all mistakes, one finding each. A misspelled key is one mistake, not an unknown
- * key and a missing one; places that were refused before are not reported again.
+ * Reads plain data with a shape and gives one finding for each mistake. A misspelled key is one mistake, not an unknown key
+ * and a missing one; places that were refused before are not reported again.
  */
 export function findShapeMistakes(
   shape: Shape,
@@ -47,7 +47,7 @@ export function findShapeMistakes(
 
 type Shape = z.$ZodType
 
-/** The parts of a shape's definition that are looked at here. */
+/** The parts of a shape's definition that this file reads. */
 interface ShapeParts {
   readonly shape?: object
   readonly valueType?: Shape
@@ -56,44 +56,46 @@ interface ShapeParts {
 }
 
 /**
- * The issues of the shape reader, and those that it leaves out: values under a key that is not an id, and next to a
+ * The issues of the shape reader, and those that it misses: in values under a key that is not an id, and next to a
  * misspelled tag.
  */
 function readIssues(
   shape: Shape,
   data: unknown,
-  above: Tokens,
+  parentTokens: Tokens,
 ): { readonly value: unknown; readonly issues: readonly Issue[] } {
-  const deeper: { readonly shape: Shape; readonly data: unknown; readonly tokens: Tokens }[] = []
+  const missedParts: { readonly shape: Shape; readonly data: unknown; readonly tokens: Tokens }[] = []
   const read = z.safeParse(shape, data, {
     error: (issue) => {
       const tokens = (issue.path ?? []) as Tokens
       const at = readPointer(data, joinPointer(tokens))
       const { shape, valueType, discriminator, options } = (issue.inst?._zod.def ?? {}) as ShapeParts
-      // No text is made here: what the shape reader takes for one carries the keys that would have been right.
+      // The message carries the allowed keys; texts are written elsewhere.
       if (issue.code === 'unrecognized_keys') return Object.keys(shape ?? {}).join(' ')
       if (issue.code === 'invalid_key' && valueType !== undefined)
-        deeper.push({ shape: valueType, data: at, tokens })
+        missedParts.push({ shape: valueType, data: at, tokens })
       if (issue.code === 'invalid_union' && typeof at === 'string' && discriminator !== undefined) {
         const meant = suggestName(at, listAllowed(issue as z.$ZodIssue))
         const arm = options?.find(({ _zod }) => _zod.propValues?.[discriminator]?.has(meant))
         const holder = tokens.slice(0, -1)
-        const whole = readPointer(data, joinPointer(holder)) as object
+        const holderData = readPointer(data, joinPointer(holder)) as object
         if (arm !== undefined && meant !== undefined)
-          deeper.push({ shape: arm, data: { ...whole, [discriminator]: meant }, tokens: holder })
+          missedParts.push({ shape: arm, data: { ...holderData, [discriminator]: meant }, tokens: holder })
       }
       return issue.code
     },
   })
   if (read.success) return { value: read.data, issues: [] }
-  const own = (read.error.issues as readonly Issue[])
+  const foundIssues = (read.error.issues as readonly Issue[])
     .flatMap(openUnion)
-    .map((issue): Issue => ({ ...issue, path: [...above, ...issue.path] }))
-  const below = deeper.flatMap((part) => readIssues(part.shape, part.data, [...above, ...part.tokens]).issues)
-  return { value: undefined, issues: [...own, ...below] }
+    .map((issue): Issue => ({ ...issue, path: [...parentTokens, ...issue.path] }))
+  const missedIssues = missedParts.flatMap(
+    (part) => readIssues(part.shape, part.data, [...parentTokens, ...part.tokens]).issues,
+  )
+  return { value: undefined, issues: [...foundIssues, ...missedIssues] }
 }
 
-/** Of two ways to write a value, the mistakes of the one that was meant: the one with the fewest. */
+/** If a value can be written in two ways, reports the mistakes of the way with fewer mistakes. */
 function openUnion(issue: Issue): readonly Issue[] {
   if (issue.code !== 'invalid_union' || issue.errors.length === 0) return [issue]
   const [closest = []] = issue.errors

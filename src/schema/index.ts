@@ -1,4 +1,4 @@
-// What other rooms may use of this one.
+// The functions and types that other rooms import.
 export { type DocumentOf, parseDocument } from './parseDocument.js'
 export { parseDocumentText } from './parseDocumentText.js'
 export {

@@ -5,11 +5,11 @@ import { READABLE_VERSIONS, type SpecCodes, type TypeName } from '../spec/index.
 import type { MistakeParams, ReportMistake } from './reportMistake.js'
 import { FIGURE_PATTERN, ID_PATTERN, SIGNED_FIGURE_PATTERN } from './shapes/textShapes.js'
 
-/** Where in the data; it is plain JSON, so that no token is a symbol. */
+/** A place in the data. The data is plain JSON, so no token is a symbol. */
 export type Tokens = readonly (string | number)[]
 export type Issue = z.$ZodIssue & { readonly path: Tokens }
 
-/** Turns one issue of the shape reader into the finding that a writer of documents understands. */
+/** Turns an issue of the shape reader into a finding for the writer of the document. */
 export function nameMistake(
   issue: Issue,
   data: unknown,
@@ -69,17 +69,17 @@ export function nameMistake(
   }
 
   function reportBadText(code: string, text: string): Finding<SpecCodes> {
-    const shown = { found: cutText(text) }
+    const quoted = { found: cutText(text) }
     switch (code) {
       case 'spec/bad-figure':
         return reportBadFigure(text)
       case 'spec/interval-too-long':
-        return FIGURE_PATTERN.test(text) ? report(code, shown) : reportBadFigure(text)
+        return FIGURE_PATTERN.test(text) ? report(code, quoted) : reportBadFigure(text)
       case 'spec/bad-date':
       case 'spec/bad-period':
       case 'spec/bad-pointer':
       case 'spec/bad-currency':
-        return report(code, shown)
+        return report(code, quoted)
       case 'spec/forbidden-key':
         return report(code, { key: text })
       case 'spec/interval-empty':
@@ -89,31 +89,31 @@ export function nameMistake(
       case 'seal/zero-size':
         return report(code, { part: nameSealed(data, tokens), size: key })
       case 'interval/limit-not-above-zero': {
-        // Of a distance, its figure was read.
+        // For a distance, the issue is at its figure.
         const limit = key === 'value' ? tokens.slice(0, -1) : tokens
         return reportAt(joinPointer(limit), code, { by: String(limit.at(-1)) })
       }
       default: {
         const meant = text.toLowerCase().replace(/[\s_]+/g, '-')
         const didYouMean = ID_PATTERN.test(meant) && meant !== text ? meant : undefined
-        return report('spec/bad-id', { ...shown, didYouMean })
+        return report('spec/bad-id', { ...quoted, didYouMean })
       }
     }
   }
 
   function reportBadFigure(text: string): Finding<SpecCodes> {
-    const shown = { found: cutText(text) }
+    const quoted = { found: cutText(text) }
     const comma = /^-?[0-9]+,([0-9]+)$/.exec(text)
-    if (comma === null) return report('spec/bad-figure', shown)
+    if (comma === null) return report('spec/bad-figure', quoted)
     const didYouMean = text.replace(',', '.')
-    // Three digits after the mark may be thousands, unless only a zero is before it.
-    const clear = comma[1]?.length !== 3 || /^-?0,/.test(text)
-    if (!clear || !SIGNED_FIGURE_PATTERN.test(didYouMean)) return report('spec/comma-decimal', shown)
-    return report('spec/comma-decimal', { ...shown, didYouMean }, { op: 'replace', path, value: didYouMean })
+    // Three digits after the comma may be thousands, unless only a zero is before it.
+    const isDecimal = comma[1]?.length !== 3 || /^-?0,/.test(text)
+    if (!isDecimal || !SIGNED_FIGURE_PATTERN.test(didYouMean)) return report('spec/comma-decimal', quoted)
+    return report('spec/comma-decimal', { ...quoted, didYouMean }, { op: 'replace', path, value: didYouMean })
   }
 }
 
-/** The name of what a seal is for, or of the seal on the shelf; `tokens` lead into the seal. */
+/** The name of the part with the seal, or of the seal in stock; `tokens` lead into the seal. */
 function nameSealed(data: unknown, tokens: Tokens): string {
   const replaced =
     tokens[0] === 'overrides' && readPointer(data, joinPointer([...tokens.slice(0, 4), 'path']))
@@ -139,11 +139,11 @@ export function nameType(value: unknown): TypeName {
   return Array.isArray(value) ? 'list' : (EXPECTED[typeof value] ?? 'object')
 }
 
-/** The words that would have been right. */
+/** The allowed words. */
 export function listAllowed(issue: z.$ZodIssue): readonly string[] {
   if (issue.code === 'invalid_value') return issue.values.map(String)
   if (issue.code !== 'invalid_union') return []
-  // A tag names its union's arms; of two ways to write a value, one may be a word.
+  // A union with a tag lists its words; a union of two forms may have a word as one of them.
   if ('options' in issue && issue.options !== undefined) return issue.options.map(String)
   return issue.errors.flatMap((arm) =>
     arm.flatMap((inner) => (inner.path.length === 0 ? listAllowed(inner) : [])),

@@ -3,26 +3,25 @@ import type { DocumentName, Documents, ParseOptions, SpecCodes } from '../spec/i
 import { readDocument } from './readDocument.js'
 import { chooseShapes } from './shapes/documentShapes.js'
 
-/** The document of a kind; of `any` kind it is one of the six, and its `kind` says which. */
+/** The document of a kind; for `any`, one of the six. */
 export type DocumentOf<Kind extends DocumentName | 'any'> = Documents[Kind extends DocumentName
   ? Kind
   : DocumentName]
 
 /**
- * Reads data from elsewhere as a document of one kind, or of the kind that it names. For JSON text use
- * {@link parseDocumentText}, which also reports repeated keys. A function of one kind, such as {@link parseSpecSheet},
- * makes a smaller bundle.
+ * Reads foreign data as a document of one kind, or of the kind that it names. For JSON text use {@link parseDocumentText},
+ * which also reports repeated keys. A function for one kind, such as {@link parseSpecSheet}, makes a smaller bundle.
  *
- * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
+ * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
  * @param kind One of the six kinds, or `any`.
- * @param data Anything at all; it is neither changed nor called.
+ * @param data Any value; it is not changed, and none of its functions is called.
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The document, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
- * listed in the page on documents.
- * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string; RangeError when
- * `kind` is none of these.
+ * listed in `docs/documents.md`.
+ * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string; RangeError for
+ * another `kind`.
  *
- * Source: house rule: the published JSON Schemas say the same.
+ * Source: house rule, as in the published JSON Schemas.
  * @example
  * ```ts
  * import { parseDocument } from 'drivetrain-service/v1/spec'

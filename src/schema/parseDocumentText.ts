@@ -15,22 +15,22 @@ import { scanJsonText } from './scanJsonText.js'
 import { chooseShapes } from './shapes/documentShapes.js'
 
 /**
- * Reads a JSON text as a document of one kind, or of the kind that it names. For data already parsed use
+ * Reads JSON text as a document of one kind, or of the kind that it names. For parsed data use
  * {@link parseDocument}.
  *
- * Equation: the text is scanned once for repeated keys and for where it breaks off, then read as data.
+ * Method: the text is scanned once for repeated keys and syntax errors, then read as data.
  * @param kind One of the six kinds, or `any`.
- * @param text A JSON text; a byte order mark before it is skipped.
+ * @param text JSON text; a byte order mark before it is skipped.
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The document, or all findings; also `spec/not-json` and `spec/duplicate-key`.
- * @throws TypeError when `text` is not a string, `options` is not an object, has an unknown key or `options.name` is not a string;
- * RangeError when `kind` is none of these.
+ * @throws TypeError if `text` is not a string, `options` is not an object or has an unknown key, or `options.name` is not a
+ * string; RangeError for another `kind`.
  *
- * Source: RFC 8259 (2017); repeated keys are refused by house rule, since a reader drops all but one in silence.
+ * Source: RFC 8259 (2017); repeated keys are refused by house rule, because JSON readers silently keep only one.
  * @example
  * ```ts
  * import { parseDocumentText } from 'drivetrain-service/v1/spec'
- * // Where does this text break off?
+ * // In which column is the error?
  * const [first] = parseDocumentText('stock', '{"kind": "stock",}').findings
  * if (first?.code === 'spec/not-json') console.log(first.params.column) // => 18
  * ```
@@ -57,7 +57,7 @@ export function parseDocumentText<const Kind extends DocumentName | 'any'>(
 
 interface TextMistakes {
   readonly findings: readonly Finding<SpecCodes>[]
-  /** Nothing can be read from this text. */
+  /** Whether the text cannot be read at all. */
   readonly stop: boolean
 }
 

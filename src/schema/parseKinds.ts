@@ -18,17 +18,17 @@ import { stockShape } from './shapes/stockShape.js'
 import { toolboxShape } from './shapes/toolboxShape.js'
 
 /**
- * Reads data from elsewhere as a spec sheet: what the manual says about one machine model. For JSON text use {@link parseDocumentText},
+ * Reads foreign data as a spec sheet. For JSON text use {@link parseDocumentText},
  * which also reports repeated keys.
  *
- * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
- * @param data Anything at all; it is neither changed nor called.
+ * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
+ * @param data Any value; it is not changed, and none of its functions is called.
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The sheet, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
- * listed in the page on documents.
- * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string.
+ * listed in `docs/documents.md`.
+ * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string.
  *
- * Source: house rule: the published JSON Schema `spec-sheet` says the same.
+ * Source: house rule, as in the published JSON Schema `spec-sheet`.
  * @example
  * ```ts
  * import { parseSpecSheet } from 'drivetrain-service/v1/spec'
@@ -41,17 +41,17 @@ export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Resul
 }
 
 /**
- * Reads data from elsewhere as a machine log: one machine's history. For JSON text use {@link parseDocumentText},
+ * Reads foreign data as a machine log. For JSON text use {@link parseDocumentText},
  * which also reports repeated keys.
  *
- * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
- * @param data Anything at all; it is neither changed nor called.
+ * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
+ * @param data Any value; it is not changed, and none of its functions is called.
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The log, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
- * listed in the page on documents.
- * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string.
+ * listed in `docs/documents.md`.
+ * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string.
  *
- * Source: house rule: the published JSON Schema `machine-log` says the same.
+ * Source: house rule, as in the published JSON Schema `machine-log`.
  * @example
  * ```ts
  * import { parseMachineLog } from 'drivetrain-service/v1/spec'
@@ -64,17 +64,17 @@ export function parseMachineLog(data: unknown, options: ParseOptions = {}): Resu
 }
 
 /**
- * Reads data from elsewhere as a toolbox: what the workshop has to work with. For JSON text use {@link parseDocumentText},
+ * Reads foreign data as a toolbox. For JSON text use {@link parseDocumentText},
  * which also reports repeated keys.
  *
- * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
- * @param data Anything at all; it is neither changed nor called.
+ * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
+ * @param data Any value; it is not changed, and none of its functions is called.
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The toolbox, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
- * listed in the page on documents.
- * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string.
+ * listed in `docs/documents.md`.
+ * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string.
  *
- * Source: house rule: the published JSON Schema `toolbox` says the same.
+ * Source: house rule, as in the published JSON Schema `toolbox`.
  * @example
  * ```ts
  * import { parseToolbox } from 'drivetrain-service/v1/spec'
@@ -87,17 +87,17 @@ export function parseToolbox(data: unknown, options: ParseOptions = {}): Result<
 }
 
 /**
- * Reads data from elsewhere as a stock: what is on the shelf. For JSON text use {@link parseDocumentText},
+ * Reads foreign data as a stock document. For JSON text use {@link parseDocumentText},
  * which also reports repeated keys.
  *
- * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
- * @param data Anything at all; it is neither changed nor called.
+ * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
+ * @param data Any value; it is not changed, and none of its functions is called.
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The stock, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
- * listed in the page on documents.
- * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string.
+ * listed in `docs/documents.md`.
+ * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string.
  *
- * Source: house rule: the published JSON Schema `stock` says the same.
+ * Source: house rule, as in the published JSON Schema `stock`.
  * @example
  * ```ts
  * import { parseStock } from 'drivetrain-service/v1/spec'
@@ -110,17 +110,17 @@ export function parseStock(data: unknown, options: ParseOptions = {}): Result<St
 }
 
 /**
- * Reads data from elsewhere as a procedure: a writer's own steps for a sheet. For JSON text use {@link parseDocumentText},
+ * Reads foreign data as a procedure. For JSON text use {@link parseDocumentText},
  * which also reports repeated keys.
  *
- * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
- * @param data Anything at all; it is neither changed nor called.
+ * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
+ * @param data Any value; it is not changed, and none of its functions is called.
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The procedure, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
- * listed in the page on documents.
- * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string.
+ * listed in `docs/documents.md`.
+ * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string.
  *
- * Source: house rule: the published JSON Schema `procedure` says the same.
+ * Source: house rule, as in the published JSON Schema `procedure`.
  * @example
  * ```ts
  * import { parseProcedure } from 'drivetrain-service/v1/spec'
@@ -136,17 +136,17 @@ export function parseProcedure(
 }
 
 /**
- * Reads data from elsewhere as a service record: what was done at one visit. For JSON text use {@link parseDocumentText},
+ * Reads foreign data as a service record. For JSON text use {@link parseDocumentText},
  * which also reports repeated keys.
  *
- * Equation: the value is a fresh plain copy if nothing is wrong; else every mistake is a finding, one each.
- * @param data Anything at all; it is neither changed nor called.
+ * Method: if there is no mistake, the value is a plain copy; else each mistake is one finding.
+ * @param data Any value; it is not changed, and none of its functions is called.
  * @param options `name`: the caller's name for the document, repeated in its findings.
  * @returns The record, or all findings with code, severity, document and pointer. Codes: the reading codes of `spec/`,
- * listed in the page on documents.
- * @throws TypeError when `options` is not an object, has an unknown key or `options.name` is not a string.
+ * listed in `docs/documents.md`.
+ * @throws TypeError if `options` is not an object or has an unknown key, or `options.name` is not a string.
  *
- * Source: house rule: the published JSON Schema `service-record` says the same.
+ * Source: house rule, as in the published JSON Schema `service-record`.
  * @example
  * ```ts
  * import { parseServiceRecord } from 'drivetrain-service/v1/spec'

@@ -26,7 +26,7 @@ import { ID_PATTERN } from './shapes/textShapes.js'
 /** The shapes that a document may have, by kind. */
 export type DocumentShapes = { readonly [Kind in DocumentName]?: () => z.$ZodType<Documents[Kind]> }
 
-/** Reads foreign data as a document of one of the kinds whose shapes are given. */
+/** Reads foreign data as a document of one of the given kinds. */
 export function readDocument<const Shapes extends DocumentShapes>(
   input: unknown,
   shapes: Shapes,
@@ -60,7 +60,7 @@ export function readDocument<const Shapes extends DocumentShapes>(
   return { ok: true, value: read.value as Documents[keyof Shapes & DocumentName], findings }
 }
 
-/** The caller's name for the document, once the options are checked. */
+/** Checks the options and gives the caller's name for the document. */
 export function readName(options: ParseOptions): ParseOptions {
   requireKnownKeys('options', options, ['name'])
   const { name } = options
@@ -73,11 +73,11 @@ interface Head {
   readonly findings: readonly Finding<SpecCodes>[]
   /** Places that the shape need not judge again. */
   readonly judged: readonly string[]
-  /** The rest would be read against a shape that it was not written for. */
+  /** Whether the document has another kind or version, so that the shape does not apply. */
   readonly stop: boolean
 }
 
-/** Kind and version come first: a document of another kind or version is one mistake, not a hundred. */
+/** Checks kind and version first: a document of another kind or version is one mistake, not a hundred. */
 function checkHead(
   data: unknown,
   expected: readonly DocumentName[],
@@ -94,7 +94,7 @@ function checkHead(
   let stop = false
   const kind = readPointer(data, '/kind')
   if (typeof kind === 'string' && !expected.some((one) => one === kind)) {
-    // Another kind that can be read is a mix-up of files, however near its name.
+    // Another known kind is a mix-up of files, even if its name is similar.
     const isOtherKind = DOCUMENT_NAMES.some((one) => one === kind)
     const value = isOtherKind ? undefined : suggestName(kind, expected)
     const cure = value === undefined ? undefined : ({ op: 'replace', path: '/kind', value } as const)

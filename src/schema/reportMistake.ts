@@ -7,13 +7,13 @@ import {
 } from '../base/index.js'
 import type { SpecCodes } from '../spec/index.js'
 
-/** Params of a code, where undefined means a key that is left out. */
+/** Params of a code; undefined means that the key is left out. */
 type WithOptionalKeys<Given> = {
   readonly [Key in keyof Given]: Given[Key] | (object extends Pick<Given, Key> ? undefined : never)
 }
 export type MistakeParams<Code extends keyof SpecCodes> = WithOptionalKeys<SpecCodes[Code]>
 
-/** Makes the finding of one mistake in the document that is read; params are checked against the room's codes. */
+/** Makes the finding for one mistake in the document. */
 export type ReportMistake = <Code extends keyof SpecCodes>(
   path: JsonPointer,
   code: Code,
@@ -23,7 +23,7 @@ export type ReportMistake = <Code extends keyof SpecCodes>(
 
 export function reportMistakesOf(document: DocumentReference): ReportMistake {
   return (path, code, params, cure) => {
-    // The compiler does not follow one code of many through a generic.
+    // The compiler cannot match a generic code with its params.
     return {
       code,
       severity: 'error',

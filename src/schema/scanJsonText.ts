@@ -1,18 +1,18 @@
 import { MAX_DEPTH } from '../base/index.js'
 import type { JsonNeed } from '../spec/index.js'
 
-/** What a scan of a JSON text finds before anything is built from it. */
+/** The errors in a JSON text. */
 export interface JsonScan {
-  /** Where the text is no JSON any more. */
+  /** The first syntax error. */
   readonly broken?: { readonly offset: number; readonly needs: JsonNeed }
   /** Duplicate keys of one object. */
   readonly repeated: readonly { readonly tokens: readonly (string | number)[]; readonly key: string }[]
-  /** Where the text is nested deeper than any document; nothing after it was read. */
+  /** The place that is nested too deep; the scan stops there. */
   readonly tooDeep?: { readonly tokens: readonly (string | number)[] }
 }
 
 interface Frame {
-  /** Keys so far; a list has none. */
+  /** Keys so far; absent for a list. */
   readonly keys?: Set<string>
   token: string | number
 }
@@ -20,8 +20,8 @@ interface Frame {
 const NUMBER = /-?(0|[1-9][0-9]*)(\.[0-9]+)?([eE][+-]?[0-9]+)?/y
 
 /**
- * Reads through a JSON text once, without recursion and without building anything: for repeated keys, which JSON.parse
- * drops in silence, and for the place where a text breaks off, which every engine words in its own way.
+ * Scans JSON text once, without recursion, for repeated keys, which JSON.parse silently drops, and for the place of a syntax
+ * error, which every engine reports differently.
  * Source: RFC 8259 (2017), sections 2 to 7.
  */
 export function scanJsonText(text: string): JsonScan {

@@ -8,14 +8,14 @@ import { partRegistry } from './shapes/textShapes.js'
 export type JsonSchema = { readonly [keyword: string]: unknown }
 
 /**
- * Gives the JSON Schema of a kind of document, for editors and for programs in other languages. To read a document
- * here use {@link parseDocument}: it says more, and says it in findings.
+ * Gives the JSON Schema of a kind of document, for editors and for programs in other languages. To read a document use
+ * {@link parseDocument}, which gives findings.
  *
- * Equation: what the schema accepts is what the parse function accepts, short of its limits on depth and length.
+ * Method: the schema accepts the same documents as the parse function, except for its limits on depth and length.
  * @param kind One of the six kinds.
- * @returns Draft 2020-12, with every part that is used twice under `$defs`; no look-ahead and no named character
- * classes, so that other languages read the patterns alike. `$id` is a name, not a place to fetch from.
- * @throws RangeError when `kind` is none of the six.
+ * @returns Draft 2020-12, with every part that is used twice under `$defs`. Patterns have no look-ahead and no named
+ * character classes, so that other languages read them alike. `$id` is a name, not an address.
+ * @throws RangeError if `kind` is not one of the six.
  *
  * Source: JSON Schema, draft 2020-12.
  *
@@ -37,10 +37,10 @@ export function toJsonSchema(kind: DocumentName): JsonSchema {
 }
 
 const TITLES: Readonly<Record<DocumentName, string>> = {
-  'spec-sheet': 'What the manual says about one machine model and its variants',
-  'machine-log': "One machine's history",
-  toolbox: 'What the workshop has to work with',
-  stock: 'What is on the shelf',
-  procedure: "A writer's own steps for a sheet",
-  'service-record': 'What was done at one visit',
+  'spec-sheet': "The manual's figures for one machine model and its variants",
+  'machine-log': 'The history of one machine',
+  toolbox: "The workshop's tools and equipment",
+  stock: 'Oil and seals in stock',
+  procedure: 'The steps of one visit',
+  'service-record': 'The work done at one visit',
 }

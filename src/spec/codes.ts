@@ -1,7 +1,7 @@
 import { makeReason, type ReasonMaker } from '../base/index.js'
 import type { Unit } from '../quantity/index.js'
 
-/** What a JSON text needed where it broke off. */
+/** The next thing that a JSON text needed at an error. */
 export type JsonNeed =
   | 'value'
   | 'key'
@@ -13,7 +13,7 @@ export type JsonNeed =
   | 'escape'
   | 'no-control-character'
 
-/** What was found where only JSON is allowed. */
+/** Things that are not JSON. */
 export type NotPlain =
   | 'undefined'
   | 'function'
@@ -29,13 +29,13 @@ export type NotPlain =
   | 'class-instance'
   | 'unreadable'
 
-/** The type found or expected at a place. */
+/** The type of a value. */
 export type TypeName = 'object' | 'list' | 'text' | 'number' | 'whole-number' | 'true-or-false' | 'null'
 
-/** Rules that a shape holds: no document parses against them, and no waiver helps. The comments are published in `rules.json`. */
+/** Rules that the shapes check: such a document is refused, even with a waiver. The comments are published in `rules.json`. */
 interface ShapeRuleCodes {
   /**
-   * An interval with neither hours, distance nor period: the service would never be due. Where the manual gives no
+   * An interval with neither hours, distance nor period: the service would never be due. If the manual gives no
    * interval, it is `not stated`.
    * About: spec-sheet
    * Judges: Every stated interval, overrides included. Finds one without all three.
@@ -45,7 +45,7 @@ interface ShapeRuleCodes {
    */
   'spec/interval-empty': Record<never, never>
   /**
-   * Limits with neither a minimum nor a maximum: every value is inside them. Where the manual gives no figure, the value is
+   * Limits with neither a minimum nor a maximum: every value is inside them. If the manual gives no figure, the value is
    * `not stated`.
    * About: spec-sheet, stock
    * Judges: Every printed value of kind `limits`, those in `printed` and in overrides included. Finds one without `min`
@@ -70,7 +70,7 @@ interface ShapeRuleCodes {
   /**
    * An interval of zero hours, distance or time: the service would be due again as soon as it is done.
    * About: spec-sheet
-   * Judges: Every stated interval, overrides included, but for those of a `window` (of an override: whose `path` ends in
+   * Judges: Every stated interval, overrides included, except a `window` (in an override: a `path` that ends in
    * `/window`), which may be zero. Finds each of hours, distance and period that is zero.
    * Place: `<interval>/<limit>`
    * Params: by: `hours`, `distance` or `period`
@@ -80,7 +80,7 @@ interface ShapeRuleCodes {
   'interval/limit-not-above-zero': { by: string }
 }
 
-/** Every code of this room with the type of its params; the texts are in `message/<language>/spec`. */
+/** The codes of documents and their parsing, with their params; the texts are in `message/<language>/spec`. */
 export interface SpecCodes extends ShapeRuleCodes {
   // Which variant
   'spec/variant-stated': { variant: string }
@@ -91,7 +91,7 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/variant-contradicted': { variant: string; candidates: readonly string[] }
   'spec/variant-none-fits': { known: readonly string[] }
   'spec/variant-without-condition': { variant: string }
-  // Whether a condition holds
+  // Conditions
   'spec/fact-missing': { fact: string }
   'spec/variant-listed': { variants: readonly string[]; listed: readonly string[] }
   'spec/variant-not-listed': { variants: readonly string[]; listed: readonly string[] }

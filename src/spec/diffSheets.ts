@@ -11,13 +11,13 @@ import { type FoundLeaf, findLeaves } from './findLeaves.js'
 import type { Leaf, LeafKind } from './leaf.js'
 import type { SpecSheet } from './specSheet.js'
 
-/** A leaf as one of two sheets has it. */
+/** A leaf of one of the two sheets. */
 export interface LeafAt {
   readonly path: JsonPointer
   readonly leaf: Leaf
 }
 
-/** One leaf that differs. Its place is `of`, also where an override sets it. */
+/** A leaf that differs. `of` is its place in the base sheet, also for a leaf in an override. */
 export interface LeafChange {
   readonly change: 'added' | 'removed' | 'changed' | 'source only'
   readonly kind: LeafKind
@@ -26,7 +26,7 @@ export interface LeafChange {
   readonly to?: LeafAt
 }
 
-/** Something that differs outside leaves: a name, a thread, a drive size, a part. */
+/** A difference outside leaves: a name, a thread, a drive size, a part. */
 export interface FactChange {
   readonly change: 'added' | 'removed' | 'changed'
   readonly path: JsonPointer
@@ -40,15 +40,15 @@ export interface SheetDifference {
 }
 
 /**
- * Lists what changed between two sheets, or two revisions of one, for changelogs and for people who must know whether
- * their cards are still right. For what one machine has, use {@link resolveLeaf} on each.
+ * Lists the differences between two sheets, or between two revisions of a sheet. For the figures of one machine, use
+ * {@link resolveLeaf} on each sheet.
  *
- * Equation: leaves are paired by their place, those of overrides also by their condition, so that
- * overrides may change their order; everything outside leaves is paired by its pointer.
+ * Method: leaves are paired by their place, those of overrides also by their condition, so that the order of overrides
+ * does not matter; everything outside leaves is paired by its pointer.
  * @param from The earlier sheet.
  * @param to The later sheet.
- * @returns Leaves and other facts added, removed or changed; `source only` where the page changed but no figure.
- * @throws TypeError when an argument is not an object, or is nested deeper than 32 levels, as no parsed sheet is.
+ * @returns Leaves and other facts that were added, removed or changed; `source only` if only the source changed.
+ * @throws TypeError if an argument is not an object, or is nested deeper than 32 levels (no parsed sheet is).
  *
  * Source: house rule: a figure is compared as printed, so `10` and `10.0` differ.
  * @example
@@ -66,13 +66,13 @@ export function diffSheets(from: SpecSheet, to: SpecSheet): SheetDifference {
   requireShape('to', to, {})
   requireTree('from', from)
   requireTree('to', to)
-  const earlier = keyLeaves(from)
-  const later = keyLeaves(to)
+  const earlierLeaves = keyLeaves(from)
+  const laterLeaves = keyLeaves(to)
   const leaves: LeafChange[] = []
-  for (const [key, found] of earlier) {
+  for (const [key, found] of earlierLeaves) {
     const { kind, path, leaf } = found
     const of = found.replaces ?? path
-    const other = later.get(key)
+    const other = laterLeaves.get(key)
     if (other === undefined) leaves.push({ change: 'removed', kind, of, from: { path, leaf } })
     else if (!isSameJson(leaf, other.leaf)) {
       const sameFigure = isSameJson(withoutSources(leaf), withoutSources(other.leaf))
@@ -80,8 +80,9 @@ export function diffSheets(from: SpecSheet, to: SpecSheet): SheetDifference {
       leaves.push({ change, kind, of, from: { path, leaf }, to: { path: other.path, leaf: other.leaf } })
     }
   }
-  for (const [key, { kind, path, leaf, replaces }] of later)
-    if (!earlier.has(key)) leaves.push({ change: 'added', kind, of: replaces ?? path, to: { path, leaf } })
+  for (const [key, { kind, path, leaf, replaces }] of laterLeaves)
+    if (!earlierLeaves.has(key))
+      leaves.push({ change: 'added', kind, of: replaces ?? path, to: { path, leaf } })
   return { leaves, facts: diffFacts(listFacts(from), listFacts(to)) }
 }
 
@@ -94,7 +95,7 @@ function keyLeaves(sheet: SpecSheet): ReadonlyMap<string, FoundLeaf> {
         : readPointer(sheet, joinPointer([...(splitPointer(found.path) ?? []).slice(0, 2), 'when']))
     const base = JSON.stringify([found.kind, found.replaces ?? found.path, sortKeys(when)])
     let key = base
-    for (let again = 2; keyed.has(key); again++) key = `${base}#${again}`
+    for (let number = 2; keyed.has(key); number++) key = `${base}#${number}`
     keyed.set(key, found)
   }
   return keyed
@@ -115,10 +116,10 @@ function withoutSources(value: unknown): unknown {
   )
 }
 
-/** Everything of a sheet that is neither in a leaf nor in an override, by pointer. */
+/** All values of a sheet outside leaves and overrides, by pointer. */
 function listFacts(sheet: SpecSheet): ReadonlyMap<JsonPointer, unknown> {
-  const { overrides: _overrides, ...rest } = sheet
-  const leaves = new Set(findLeaves(rest).map((found) => found.path))
+  const { overrides: _overrides, ...baseSheet } = sheet
+  const leaves = new Set(findLeaves(baseSheet).map((found) => found.path))
   const facts = new Map<JsonPointer, unknown>()
   const walk = (here: unknown, path: JsonPointer): void => {
     if (leaves.has(path)) return
@@ -126,7 +127,7 @@ function listFacts(sheet: SpecSheet): ReadonlyMap<JsonPointer, unknown> {
     if (entries.length === 0) facts.set(path, here)
     for (const [key, inner] of entries) walk(inner, `${path}${joinPointer([key])}`)
   }
-  walk(rest, '')
+  walk(baseSheet, '')
   return facts
 }
 

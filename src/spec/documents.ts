@@ -5,7 +5,7 @@ import type { SpecSheet } from './specSheet.js'
 import type { Stock } from './stock.js'
 import type { Toolbox } from './toolbox.js'
 
-/** The six documents by their kind. */
+/** The six kinds of documents. */
 export interface Documents {
   readonly 'spec-sheet': SpecSheet
   readonly 'machine-log': MachineLog
@@ -15,13 +15,13 @@ export interface Documents {
   readonly 'service-record': ServiceRecord
 }
 
-/** The kind that a document names in its first line. */
+/** The `kind` of a document. */
 export type DocumentName = keyof Documents
 
-/** Any of the six; see `kind`. */
+/** A document of any kind. */
 export type AnyDocument = Documents[DocumentName]
 
-/** The kinds that can be read, in the order in which they are listed to people. */
+/** The kinds, in the order in which they are listed for users. */
 export const DOCUMENT_NAMES: readonly DocumentName[] = [
   'spec-sheet',
   'machine-log',
@@ -34,8 +34,8 @@ export const DOCUMENT_NAMES: readonly DocumentName[] = [
 /** The versions that can be read. */
 export const READABLE_VERSIONS: readonly string[] = ['1.0']
 
-/** How a document is called in its findings. */
+/** Options of the parse functions. */
 export interface ParseOptions {
-  /** The caller's own name for the document, such as a file name. */
+  /** The caller's name for the document in findings, such as a file name. */
   readonly name?: string
 }

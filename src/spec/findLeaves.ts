@@ -15,8 +15,8 @@ export type FoundLeaf = {
 }[LeafKind]
 
 /**
- * Every leaf of a sheet with its kind and place, in the order of the document, then those of the overrides in theirs.
- * Throws TypeError where `sheet` is not an object, or its overrides have not the shape of any.
+ * Every leaf of a sheet with its kind and place, in the order of the document, then the leaves of the overrides. Throws
+ * TypeError if `sheet` is not an object, or its overrides do not have the shape of overrides.
  */
 export function findLeaves(sheet: SpecSheet): readonly FoundLeaf[] {
   requireObject('sheet', sheet)
@@ -43,8 +43,8 @@ function collectLeaves(
     const below = places.filter(({ place }) => place[tokens.length] === '*' || place[tokens.length] === key)
     if (below.length === 0 || typeof value !== 'object' || value === null) continue
     const path = [...tokens, key]
-    const own = below.find(({ place }) => place.length === path.length)
-    if (own !== undefined) found.push({ kind: own.kind, path: joinPointer(path), leaf: value } as FoundLeaf)
+    const row = below.find(({ place }) => place.length === path.length)
+    if (row !== undefined) found.push({ kind: row.kind, path: joinPointer(path), leaf: value } as FoundLeaf)
     else collectLeaves(value, path, below, found)
   }
 }

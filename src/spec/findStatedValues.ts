@@ -10,8 +10,8 @@ export interface FoundValue {
 }
 
 /**
- * Every stated value of a sheet, also those inside leaves, such as torques, stages, bead widths and cure times; the
- * entries of `printed` stay with their value. Throws TypeError where a leaf is nested deeper than 32 levels.
+ * Every stated value of a sheet, also inside leaves: torques, stages, bead widths, cure times. The entries of `printed`
+ * stay with their value. Throws TypeError if a leaf is nested deeper than 32 levels.
  */
 export function findStatedValues(sheet: SpecSheet): readonly FoundValue[] {
   const found: FoundValue[] = []

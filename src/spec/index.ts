@@ -1,4 +1,4 @@
-// What other rooms may use of this one.
+// The functions and types that other rooms import.
 export type { JsonNeed, NotPlain, SpecCodes, TypeName } from './codes.js'
 export * from './diffSheets.js'
 export * from './documents.js'

@@ -3,7 +3,7 @@ import { type SpecCodes, specReason } from './codes.js'
 import type { Condition, Id, Identity } from './leaf.js'
 import type { IdentityFact, Judgement } from './resolved.js'
 
-/** The facts of a machine in the order in which they are listed as missing. */
+/** The facts of a machine, in the order in which missing ones are listed. */
 export const IDENTITY_FACTS: readonly IdentityFact[] = ['variant', 'modelYear', 'serial', 'market']
 
 const CONDITION: Shape = {
@@ -14,10 +14,10 @@ const CONDITION: Shape = {
 }
 
 /**
- * Whether a condition of a sheet holds for one machine: `no` if any part of it fails, else `cannot tell` if any is open,
- * else `yes`; an empty condition holds. Both ends of years and serials belong to it. A serial is a prefix plus a number of
- * fixed width; anything else, and a prefix or market in the other case, is `cannot tell`. `candidates` are the variants
- * that the machine may be; undefined: not one is ruled out, and none can be taken for granted.
+ * Whether a machine meets a condition of a sheet: `no` if any part fails, else `cannot tell` if any part is open, else
+ * `yes`; every machine meets an empty condition. Both ends of years and serials are included. A serial is a prefix plus a
+ * number of fixed width; another form, or a difference of upper and lower case, is `cannot tell`. `candidates` are the
+ * variants that the machine may be; undefined: not known.
  */
 export function judgeFacts(
   condition: Condition,
@@ -33,7 +33,7 @@ export function judgeFacts(
   return joinJudgements(parts)
 }
 
-/** All must hold: one `no` decides, else one `cannot tell` leaves it open. */
+/** `no` if any part is `no`, else `cannot tell` if any part is, else `yes`. */
 export function joinJudgements(parts: readonly Judgement[]): Judgement {
   const refusals = parts.filter((part) => part.verdict === 'no')
   if (refusals.length > 0) return { verdict: 'no', reasons: refusals.flatMap((part) => part.reasons) }
@@ -82,8 +82,8 @@ function judgeMarket(listed: readonly string[], market: string | undefined): Jud
 }
 
 /**
- * Judges a serial number against a range. A range is a prefix plus a number of fixed width, so that the digits
- * compare as they are; any other form is `cannot tell`. Both ends of the range belong to it.
+ * Compares a serial number with a range: a prefix plus a number of fixed width, so that digits compare as text. Any other
+ * form is `cannot tell`. Both ends are included.
  */
 function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | undefined): Judgement {
   const { prefix = '', from, to } = range

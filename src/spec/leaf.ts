@@ -15,21 +15,21 @@ export type { DateText }
 /** `^[a-z][a-z0-9-]{0,63}$` */
 export type Id = string
 
-/** What every document begins with. */
+/** The first keys of every document. */
 export interface DocumentHead<Kind extends string> {
   readonly kind: Kind
   readonly version: '1.0'
   readonly id: Id
-  /** Anything a reader of the file must know, such as that its data are invented. */
+  /** A note for readers of the file, such as that its data are invented. */
   readonly header?: string
 }
 
-/** Where a leaf was read. */
+/** The source of a leaf. */
 export interface SourceRef {
   /** Id in the sheet's `sources`. */
   readonly ref: Id
   readonly page?: string
-  /** `read`: read on that page; `second hand`: quoted by someone else; `doubtful`: hard to read or contradicted. */
+  /** `read`: read on that page; `second hand`: from a secondary source; `doubtful`: hard to read or contradicted. */
   readonly confidence: 'read' | 'second hand' | 'doubtful'
 }
 
@@ -39,10 +39,10 @@ export interface NotStated {
   readonly source?: SourceRef
 }
 
-/** The same value as the manual also prints it, in another unit. */
+/** The same value, as the manual also prints it in another unit. */
 export type PrintedValue<U extends Unit = Unit> = PrintedBand<U>
 
-/** A value that the manual states, its first printed figure in front. */
+/** A value that the manual states: its first printed figure, then the others in `printed`. */
 export type StatedValue<U extends Unit = Unit> = PrintedValue<U> & {
   readonly printed?: readonly PrintedValue<U>[]
   readonly source?: SourceRef
@@ -181,7 +181,7 @@ export interface OilAdditive {
   readonly name: string
   readonly volume: SpecValue<VolumeUnit>
   readonly includedInRefill: boolean
-  /** Which goes in first; absent: the manual does not say. */
+  /** Which of the two goes in first; absent: the manual does not say. */
   readonly order?: 'additive first' | 'oil first' | 'not stated'
 }
 
@@ -197,13 +197,13 @@ export interface GradeOil extends OilChoiceBase {
   /** As printed: `80W-90`, `75W-140`, `90`, `10W-30`, `VG 220`. */
   readonly grade: string
   readonly system: 'SAE J306' | 'SAE J300' | 'ISO VG'
-  /** Edition of the system that the manual means, where it says so: `2019`. */
+  /** Edition of the system, if the manual names one: `2019`. */
   readonly edition?: string
   /** Service category such as `GL-4`, `GL-5`; absent: the manual names none. */
   readonly category?: string
 }
 
-/** A fluid that only its maker's name describes; it is never matched by viscosity. */
+/** A fluid that the manual requires by name; it is never matched by viscosity. */
 export interface MakerFluid extends OilChoiceBase {
   readonly kind: 'maker fluid'
   readonly name: string
@@ -221,11 +221,11 @@ export interface OilsStated {
 export type Oils = OilsStated | NotStated
 
 export interface IntervalDistance extends PrintedQuantity<DistanceUnit> {
-  /** The other round number that the manual prints, as in `5000 km (3000 mi)`; the earlier decides. */
+  /** The other round number that the manual prints, as in `5000 km (3000 mi)`; the shorter distance decides. */
   readonly printed?: readonly PrintedQuantity<DistanceUnit>[]
 }
 
-/** At least one of hours, distance, period; whichever comes first. */
+/** At least one of hours, distance and period; the one that is reached first decides. */
 export interface IntervalStated {
   readonly kind: 'interval'
   readonly hours?: Figure
@@ -236,7 +236,7 @@ export interface IntervalStated {
 
 export type Interval = IntervalStated | NotStated
 
-/** Where a part sits on the machine, in the manual's words. */
+/** The position of a part on the machine, in the manual's words. */
 export interface PlaceStated {
   readonly kind: 'place'
   readonly text: string
@@ -245,7 +245,7 @@ export interface PlaceStated {
 
 export type PlaceOnMachine = PlaceStated | NotStated
 
-/** Leaf kinds that an override may replace, each whole. */
+/** The kinds of leaves. An override replaces a whole leaf. */
 export interface Leaves {
   readonly value: SpecValue
   readonly tightening: Tightening
@@ -257,7 +257,7 @@ export interface Leaves {
 export type LeafKind = keyof Leaves
 export type Leaf = Leaves[LeafKind]
 
-/** The machines that something applies to. Every part that is given must be met; an unknown fact makes it `cannot tell`. */
+/** A condition for machines. Every given part must be met; if a fact is unknown, the answer is `cannot tell`. */
 export interface Condition {
   readonly variants?: readonly Id[]
   readonly modelYears?: { readonly from?: number; readonly to?: number }
@@ -266,7 +266,7 @@ export interface Condition {
   readonly market?: readonly string[]
 }
 
-/** What is known of one machine. */
+/** The known facts of one machine. */
 export interface Identity {
   readonly variant?: Id
   readonly modelYear?: number

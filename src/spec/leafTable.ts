@@ -2,7 +2,7 @@ import type { Measure, UnitOf } from '../quantity/index.js'
 import type { Leaf, LeafKind, Leaves, NotStated } from './leaf.js'
 import type { SpecSheet } from './specSheet.js'
 
-/** What a leaf is for, for readers of plans and cards. */
+/** The meaning of a leaf, for readers of plans and cards. */
 export type LeafRole =
   | 'refill'
   | 'dry fill'
@@ -16,7 +16,7 @@ export type LeafRole =
   | 'level'
   | 'mass'
 
-/** Every field of the interfaces that holds a whole leaf, as its place with `*` for any key or list place. */
+/** Every field of the interfaces that contains a whole leaf, as its place with `*` for any key or list index. */
 type Fields<T, Place extends string> = {
   [Key in keyof T & string]-?: Visit<NonNullable<T[Key]>, `${Place}/${string extends Key ? '*' : Key}`>
 }[keyof T & string]
@@ -27,10 +27,10 @@ type Visit<T, Place extends string> = [T] extends [Leaf]
     : T extends object
       ? Fields<T, Place>
       : never
-/** Overrides hold leaves of any place; these are the places that they may name. */
+/** The places that overrides may name. */
 type LeafFields<Sheet> = Fields<Omit<Sheet, 'overrides'>, ''>
 export type LeafPlace = keyof LeafTableOf<SpecSheet>
-/** The rest of the places that begin so, for showing the leaves of a part. */
+/** The ends of the places that begin with `Part`, for showing the leaves of a part. */
 export type LeafBelow<Part extends string> = LeafPlace extends infer Place
   ? Place extends `${Part}${infer Rest}`
     ? Rest
@@ -45,11 +45,11 @@ type MeasureOf<L> = {
 interface LeafRow<Kind extends LeafKind = LeafKind, Own extends Measure = Measure> {
   readonly kind: Kind
   readonly role: LeafRole
-  /** What a single value measures; absent for leaves that hold more than one value, or none. */
+  /** The measure of a single value; absent for leaves with several values, or without a value. */
   readonly measure?: Own
   /**
-   * When a visit reads the leaf: with the machine, with each `gearcase` of the work, with the `part` that a step is
-   * about, only where a `step` names it, or for the `due` point.
+   * When a visit reads the leaf: once for the `machine`, for each `gearcase`, for the `part` of a step, only if a `step`
+   * names the leaf, or for the `due` point.
    */
   readonly read: 'machine' | 'gearcase' | 'part' | 'step' | 'due'
 }
@@ -75,9 +75,8 @@ const SEAL = { kind: 'seal', role: 'seal', read: 'part' } as const
 const INTERVAL = { kind: 'interval', role: 'interval', read: 'due' } as const
 
 /**
- * Every leaf of a sheet, once. A field of the interfaces without a row, a row without a field, and a row of another
- * kind or measure do not compile; the shapes are proved equal to the interfaces. What is inside a leaf, such as the
- * torque of a tightening, is replaced with its leaf and is not a leaf of its own.
+ * Every leaf of a sheet, once. The compiler refuses a missing row, a row without a field, and a row of another kind or
+ * measure. Values inside a leaf, such as the torque of a tightening, are not leaves: an override replaces the whole leaf.
  */
 export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
   '/gearcases/*/oilSpace/oils': OILS,
@@ -111,15 +110,15 @@ export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
 const PART = /^\/(gearcases\/\*\/(openings\/\*|covers\/\*|filters\/\*|breather)|shields\/\*)/
 
 export interface PlacedRow extends LeafRow {
-  /** The place in parts; `*` is any key or list place. */
+  /** The tokens of the place; `*` is any key or list index. */
   readonly place: readonly string[]
-  /** Of a leaf that is read with its part: the rest of the place, below the part. */
+  /** For a leaf that is read with its part: the place below the part. */
   readonly below?: string
 }
 
 let rows: readonly PlacedRow[] | undefined
 
-/** The table as a list, made at first use. */
+/** The table as a list, built at first use. */
 export function listLeafTypes(): readonly PlacedRow[] {
   rows ??= Object.entries(LEAF_TABLE).map(([place, row]) => ({
     ...row,
@@ -129,7 +128,7 @@ export function listLeafTypes(): readonly PlacedRow[] {
   return rows
 }
 
-/** The row of the leaf that a sheet has at a place; undefined where it has none. */
+/** The row of the leaf at a place; undefined if a sheet has no leaf there. */
 export function findLeafType(tokens: readonly string[]): PlacedRow | undefined {
   return listLeafTypes().find(
     ({ place }) =>

@@ -3,22 +3,22 @@ import type { DateText, DocumentHead, Id, Identity } from './leaf.js'
 import type { ServiceRecord, SheetReference } from './serviceRecord.js'
 import type { MachineEventKind } from './specSheet.js'
 
-/** One machine's history. */
+/** The history of one machine. */
 export interface MachineLog extends DocumentHead<'machine-log'> {
-  /** What the workshop calls this machine. */
+  /** The workshop's name for this machine. */
   readonly name: string
   readonly sheet: SheetReference
   readonly identity: Identity
-  /** Date of first use: the machine's zero for `first` intervals. Absent: not known. */
+  /** Date of first use, from which `first` intervals are counted. Absent: not known. */
   readonly commissioned?: DateText
-  /** The kind of use, where the owner has judged it by the manual's criteria. */
+  /** The kind of use, if the owner has judged it by the manual's criteria. */
   readonly use?: 'normal' | 'severe'
   /** A meter that the machine does not have is absent. */
   readonly meters: { readonly hours?: HourMeter; readonly distance?: DistanceMeter }
   readonly events?: readonly LogEvent[]
   readonly records: readonly ServiceRecord[]
   readonly topUps?: readonly TopUp[]
-  /** Times out of use: meters stand still, the calendar does not. */
+  /** Times out of use: meters stop, the calendar does not. */
   readonly pauses?: readonly { readonly from: DateText; readonly to: DateText }[]
 }
 
@@ -29,7 +29,7 @@ export interface MeterReading {
 
 export interface HourMeter {
   readonly unit: 'h'
-  /** The display starts again from zero past this value. */
+  /** Above this value the display restarts from zero. */
   readonly rollover?: number
   readonly readings: readonly MeterReading[]
 }

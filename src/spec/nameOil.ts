@@ -1,6 +1,6 @@
 import type { OilChoice } from './leaf.js'
 
-/** An oil of a sheet as the trade names it: `SAE 80W-90, API GL-5`, `ISO VG 220`, or by its maker's name. */
+/** The trade's name for an oil of a sheet: `SAE 80W-90, API GL-5`, `ISO VG 220`, or the maker's name for it. */
 export function nameOil(choice: OilChoice): string {
   if (choice.kind === 'maker fluid') return choice.name
   const { grade, system, category } = choice

@@ -3,15 +3,15 @@ import type { DocumentHead, Id, Identity } from './leaf.js'
 import type { SheetReference } from './serviceRecord.js'
 import type { MachineEventKind, WheelMark } from './specSheet.js'
 
-/** A writer's own steps for a sheet, its variant facts and services; `buildProcedure` makes the same. */
+/** The steps of one visit, written by hand or by `buildProcedure`. */
 export interface ProcedureDocument extends DocumentHead<'procedure'> {
   readonly name: string
   readonly sheet: SheetReference
   readonly identity: Identity
   readonly services: readonly Id[]
-  /** Only these of the services' gearcases and instances, such as those that are due; absent: all of them. */
+  /** Limits the services to these gearcases and instances, such as those that are due; absent: all of them. */
   readonly only?: readonly ServiceOnPart[]
-  /** What happened to the machine since its oil was changed; after some of it the machine must not run. */
+  /** Events since the oil was changed; after some of them the machine must not run. */
   readonly events?: readonly MachineEventKind[]
   readonly steps: readonly Step[]
 }
@@ -25,7 +25,7 @@ export interface ServiceOnPart {
 export interface Step {
   readonly id: Id
   readonly do: Action
-  /** Pointer into the sheet to the part that the step is about. */
+  /** Pointer into the sheet to the part of the step. */
   readonly on?: JsonPointer
   readonly at?: { readonly instance?: Id; readonly wheelMark?: WheelMark }
   /** Pointers into the sheet to the figures that the step shows, by name. */
@@ -33,7 +33,7 @@ export interface Step {
   readonly note?: string
 }
 
-/** Everything that a step can do, in the order of a usual job; `procedure/actions` says what each needs and changes. */
+/** The actions of steps, in the order of a usual job; `procedure/actions` gives the conditions and effects of each. */
 export const ACTION_NAMES = [
   'find the variant',
   'read the manual',

@@ -3,7 +3,7 @@ import type { Override, SpecSheet } from './specSheet.js'
 
 const OVERRIDES: Shape = [{ when: {}, set: [{ kind: 'string', path: 'string', to: {} }] }]
 
-/** The overrides of a sheet, in its order; none where it has none. */
+/** The overrides of a sheet in order, or an empty list. */
 export function readOverrides({ overrides = [] }: SpecSheet): readonly Override[] {
   requireShape('sheet.overrides', overrides, OVERRIDES)
   return overrides

@@ -3,7 +3,7 @@ import type { DocumentName } from './documents.js'
 
 const REFERENCE: Shape = { id: 'string', revision: 'string' }
 
-/** The maps and lists that every room walks into without looking, and the names that it quotes. */
+/** The maps and lists that other functions read without a check, and the names that they quote. */
 const SHAPES: Readonly<Record<DocumentName, Shape>> = {
   'spec-sheet': {
     id: 'string',
@@ -22,8 +22,8 @@ const SHAPES: Readonly<Record<DocumentName, Shape>> = {
 }
 
 /**
- * Throws TypeError, naming the place, for anything that is not a document of a kind: a programmer's slip, since documents are parsed
- * before they come here.
+ * Throws TypeError, naming the place, if the value is not a document of that kind: a programmer's mistake, because documents
+ * are parsed first.
  */
 export function requireDocument(place: string, document: unknown, kind: DocumentName): void {
   const isKind =

@@ -19,22 +19,22 @@ import { resolveVariant } from './resolveVariant.js'
 import type { SpecSheet } from './specSheet.js'
 
 /**
- * Finds the figure that exactly this machine has at a place of its sheet: the base leaf, or the one override that
- * applies. Whether the machine has the part at all is for `appliesTo` to say.
+ * Finds the figure of one machine at a place of its sheet: the base leaf, or the override that applies. It does not check
+ * `appliesTo`, which says whether the machine has the part.
  *
- * Equation: every variant that the machine may be is gone through; overrides of this place whose condition holds
- * replace the base. If all that remains says the same, that is the answer; else `cannot tell` with the candidates.
- * Two overrides that apply at once are never decided here: both are candidates, with the reason.
+ * Method: for every variant that the machine may be, an override of this place replaces the base if its condition is met.
+ * If all results are equal, that is the answer; else `cannot tell` with the candidates. If two overrides apply at once,
+ * both are candidates, with the reason.
  * @param sheet The sheet.
- * @param identity What is known of the machine.
+ * @param identity The known facts of the machine.
  * @param kind The kind of leaf at that place.
- * @param path Pointer to the whole leaf as written in the base, such as `/gearcases/front/openings/drain/tightening`.
- * @returns `stated` with value and trace, `not stated` (also for a leaf that the sheet leaves out), or `cannot tell`
- * with the missing facts and the candidates.
- * @throws RangeError when no leaf of that kind can be at `path`, or its part is not in the sheet; TypeError for a
- * wrong kind or argument.
+ * @param path Pointer to the leaf in the base sheet, such as `/gearcases/front/openings/drain/tightening`.
+ * @returns `stated` with value and trace, `not stated` (also if the sheet has no leaf there), or `cannot tell` with the
+ * missing facts and the candidates.
+ * @throws RangeError if no leaf of that kind can be at `path`, or its part is not in the sheet; TypeError for a wrong kind
+ * or argument.
  *
- * Source: house rule: whole leaves only, each with its own printed figure and source.
+ * Source: house rule: an override replaces a whole leaf, with its printed figure and source.
  * @example
  * ```ts
  * import { resolveLeaf, type SpecSheet } from 'drivetrain-service/v1/spec'
@@ -128,7 +128,7 @@ function findOverrides(sheet: SpecSheet, path: JsonPointer) {
   )
 }
 
-/** What the leaf may be on a machine of one variant; a clash is two overrides at once, or one that does not fit. */
+/** The candidates on a machine of one variant. A clash is two overrides at once, or one that does not fit. */
 function chooseIn(
   variant: Id | undefined,
   base: Leaf | undefined,
@@ -171,7 +171,7 @@ function chooseIn(
   }
 }
 
-/** A shape takes any unit for the value of an override, since it does not know the place. */
+/** Shapes accept any unit for the value of an override, because they do not know the place. */
 function hasMeasure(leaf: Leaf, measure: Measure | undefined): boolean {
   return measure === undefined || !('unit' in leaf) || measureOf(leaf.unit) === measure
 }
@@ -183,8 +183,8 @@ function findSource(leaf: Leaf): SourceRef | undefined {
 }
 
 function withoutSource(leaf: Leaf): unknown {
-  const { source: _source, ...rest } = leaf
-  return rest
+  const { source: _source, ...figure } = leaf
+  return figure
 }
 
 function settle(value: Leaf, trace: Trace): Resolved<Leaf> {

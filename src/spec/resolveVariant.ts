@@ -5,7 +5,7 @@ import type { Id, Identity } from './leaf.js'
 import type { IdentityFact, Judgement } from './resolved.js'
 import type { SpecSheet } from './specSheet.js'
 
-/** Which variant of the sheet a machine is, and why. */
+/** The variant of a machine, with the reasons. */
 export type VariantVerdict =
   | {
       readonly verdict: 'selected'
@@ -21,31 +21,31 @@ export type VariantVerdict =
       readonly reasons: readonly Reason[]
     }
   | {
-      /** The log says one thing and the sheet another: an unknown variant, one that the serial excludes, or none that fits. */
+      /** Log and sheet contradict each other: the variant is unknown, the serial excludes it, or no variant fits. */
       readonly verdict: 'contradiction'
       readonly stated?: Id
-      /** Variants that the other facts leave. */
+      /** The variants that fit the other facts. */
       readonly candidates: readonly Id[]
       readonly reasons: readonly Reason[]
     }
 
 const MACHINE: Shape = { machine: { variants: { '*': {} } } }
-/** The model year is looked at where it is compared. */
+/** The model year is checked where it is compared. */
 const FACTS: Shape = { 'variant?': 'string', 'serial?': 'string', 'market?': 'string' }
 
 /**
- * Finds which variant of a sheet a machine is, to find its figures afterwards.
- * For a single figure use {@link resolveLeaf}, which goes through this by itself.
+ * Finds the variant of a machine. For a single figure use {@link resolveLeaf}, which calls this function.
  *
- * Equation: the stated variant, if the sheet has it and its condition is not `no`; else the one variant whose
+ * Method: the stated variant, if the sheet has it and its condition is not `no`; else the one variant whose
  * condition is `yes` while all others are `no`; else the sheet's only variant if it has no condition; else `cannot tell`.
  * A variant without a condition is never excluded, so it stays a candidate with others until the log names one.
  * @param sheet The sheet; only its machine is read.
- * @param identity What is known of the machine.
+ * @param identity The known facts of the machine.
  * @returns The variant, `cannot tell` with the missing facts and the candidates, or a contradiction; always with reasons.
- * @throws TypeError when an argument, or a part of it, is of the wrong type; RangeError when `identity.modelYear` is not a whole number.
+ * @throws TypeError if an argument, or a part of it, has the wrong type; RangeError if `identity.modelYear` is not a whole
+ * number.
  *
- * Source: house rule: a figure of the wrong variant is worse than none.
+ * Source: house rule: no figure is better than the figure of the wrong variant.
  * @example
  * ```ts
  * import { resolveVariant, type SpecSheet } from 'drivetrain-service/v1/spec'
@@ -100,7 +100,7 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
   }
 }
 
-/** The variants that a machine may be; undefined where log and sheet contradict each other. */
+/** The variants that a machine may be; undefined if log and sheet contradict each other. */
 export function findCandidates(
   sheet: Pick<SpecSheet, 'machine'>,
   identity: Identity,
@@ -134,21 +134,21 @@ function judgeStated(
   variant: Id,
   candidates: readonly Id[],
 ): VariantVerdict {
-  const own = judged.find((one) => one.variant === variant)
+  const named = judged.find((one) => one.variant === variant)
   const contradicts = (...reasons: readonly Reason[]): VariantVerdict => ({
     verdict: 'contradiction',
     stated: variant,
     candidates,
     reasons,
   })
-  if (own === undefined) {
+  if (named === undefined) {
     const known = judged.map((one) => one.variant)
     return contradicts(specReason('spec/variant-not-on-sheet', { variant, known }))
   }
-  if (own.judgement.verdict === 'no')
+  if (named.judgement.verdict === 'no')
     return contradicts(
       specReason('spec/variant-contradicted', { variant, candidates }),
-      ...own.judgement.reasons,
+      ...named.judgement.reasons,
     )
   const reasons = [specReason('spec/variant-stated', { variant })]
   return { verdict: 'selected', variant, by: 'stated', reasons }

@@ -3,7 +3,7 @@ import type { Identity, NotStated, SourceRef } from './leaf.js'
 
 export type IdentityFact = keyof Identity
 
-/** Whether a condition holds for one machine; `missing` names the facts that would decide. */
+/** Whether a machine meets a condition; `missing` names the facts that would decide. */
 export type Judgement =
   | { readonly verdict: 'yes'; readonly reasons: readonly Reason[] }
   | { readonly verdict: 'no'; readonly reasons: readonly Reason[] }
@@ -13,7 +13,7 @@ export type Judgement =
       readonly reasons: readonly Reason[]
     }
 
-/** The place of a resolved leaf in the sheet as written (the base or the override's `to`), and why it applies. */
+/** The place of a resolved leaf in the sheet (in the base or in an override's `to`), and why it applies. */
 export interface Trace {
   readonly path: JsonPointer
   readonly source?: SourceRef

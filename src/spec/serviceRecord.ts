@@ -8,9 +8,9 @@ export interface SheetReference {
   readonly revision: string
 }
 
-/** What was done at one visit. */
+/** The work done at one visit. */
 export interface ServiceRecord extends DocumentHead<'service-record'> {
-  /** Id of the machine log that this belongs to. */
+  /** Id of the machine log. */
   readonly machine: Id
   readonly sheet: SheetReference
   /** `date and meters only`: history without details. */
@@ -19,7 +19,7 @@ export interface ServiceRecord extends DocumentHead<'service-record'> {
   readonly readings: { readonly hours?: Quantity<'h'>; readonly distance?: Quantity<DistanceUnit> }
   readonly by?: string
   readonly entries: readonly RecordEntry[]
-  /** Shields taken off, and their fasteners' tightening; they belong to the visit, not to one gearcase. */
+  /** How the fasteners of removed shields were tightened; they belong to the visit, not to one gearcase. */
   readonly shields?: readonly RecordedTightening[]
   readonly usedOil?: string
   readonly note?: string
@@ -36,7 +36,7 @@ export interface RecordEntry {
   /** `not judged` after suction. */
   readonly drained?: Quantity<VolumeUnit> | 'not judged'
   readonly refilled?: Quantity<VolumeUnit>
-  /** The oil's name, and the container it came from where the stock is kept. */
+  /** The oil's name, and its container if there is a stock document. */
   readonly oil?: { readonly name: string; readonly container?: Id }
   readonly oilFinding?: OilFinding
   readonly magnet?: MagnetFinding
@@ -65,7 +65,7 @@ export interface RecordedFilter {
   readonly on: JsonPointer
   readonly done: 'new' | 'cleaned'
   readonly partNumber?: string
-  /** What was in the old one, or in the strainer before it was cleaned. */
+  /** The particles in the old filter, or in the strainer before it was cleaned. */
   readonly found?: Exclude<MagnetFinding, 'no magnet'>
 }
 

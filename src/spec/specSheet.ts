@@ -18,9 +18,9 @@ import type {
   Tightening,
 } from './leaf.js'
 
-/** What the manual says about one machine model and its variants. */
+/** The manual's figures for one machine model and its variants. */
 export interface SpecSheet extends DocumentHead<'spec-sheet'> {
-  /** The sheet's own revision; a log names the revision that it was kept against. */
+  /** The revision of the sheet; a log names the revision that it refers to. */
   readonly revision: string
   readonly machine: Machine
   readonly sources: Readonly<Record<Id, Source>>
@@ -34,13 +34,13 @@ export interface SpecSheet extends DocumentHead<'spec-sheet'> {
 export interface Machine {
   readonly make: string
   readonly model: string
-  /** What kind of machine, in plain words. */
+  /** The kind of machine, in plain words. */
   readonly type: string
   readonly mass?: SpecValue<MassUnit>
   readonly variants: Readonly<Record<Id, Variant>>
   readonly axles: Readonly<Record<Id, { readonly name: string; readonly wheels: number }>>
   readonly supports: Readonly<Record<Id, Support>>
-  /** What to secure on this machine, in this order: implement, loader, PTO, articulation lock, a brake to release. */
+  /** Items to secure, in this order: implement, loader, PTO, articulation lock, a brake to release. */
   readonly secure?: readonly SecuredItem[]
 }
 
@@ -50,7 +50,7 @@ export interface SecuredItem {
   readonly when: 'before work' | 'before a run'
 }
 
-/** Where stands hold the machine, where the jack goes (absent: not stated), and the axle that this lifts. */
+/** The place of the stands, the jacking point (absent: not stated), and the lifted axle. */
 export interface Support {
   readonly at: string
   readonly jack?: string
@@ -59,7 +59,7 @@ export interface Support {
 
 export interface Variant {
   readonly name: string
-  /** Absent: nothing but the log's own word selects this variant. */
+  /** Absent: only the log can select this variant. */
   readonly when?: Condition
 }
 
@@ -88,7 +88,7 @@ export interface Gearcase {
   readonly name: string
   readonly type: GearcaseType
   readonly appliesTo?: Condition
-  /** Left, right …: the same gearcase several times over. */
+  /** Left, right and so on, if the machine has this gearcase several times. */
   readonly instances?: Readonly<Record<Id, { readonly name: string }>>
   readonly axle?: Id
   readonly access: Access
@@ -96,16 +96,16 @@ export interface Gearcase {
   readonly openings: Readonly<Record<Id, Opening>>
   readonly covers?: Readonly<Record<Id, Cover>>
   readonly filters?: Readonly<Record<Id, Filter>>
-  /** Ways to get the old oil out, preferred first. */
+  /** Ways to get the old oil out, the preferred one first. */
   readonly emptying: readonly Emptying[]
   readonly breather?: { readonly place: PlaceOnMachine }
   /** Shields that come off first. */
   readonly shields?: readonly Id[]
-  /** Oil temperature for draining, where the manual gives one. */
+  /** Oil temperature for draining, if the manual gives one. */
   readonly drainTemperature?: SpecValue<TemperatureUnit>
-  /** Oil temperature in continuous work, where the manual gives one: what the rubber of its seals must bear. */
+  /** Oil temperature in continuous work, if the manual gives one; rubber seals must bear it. */
   readonly workingTemperature?: SpecValue<TemperatureUnit>
-  /** Whether bronze or brass parts run in this oil, where the manual says. */
+  /** Whether bronze or brass parts run in this oil, if the manual says so. */
   readonly yellowMetal?: 'yes' | 'no' | 'not stated'
 }
 
@@ -117,11 +117,11 @@ export interface OwnOilSpace {
   readonly kind: 'own'
   readonly oils: Oils
   readonly fill: Fill
-  /** Gearcases that oil can slowly pass to; the level settles after a run. */
+  /** Gearcases into which oil can slowly pass; the level settles after a run. */
   readonly passageTo?: readonly Id[]
 }
 
-/** The gearcase named in `with` owns the oil: it decides due, drain and oil. */
+/** The gearcase named in `with` owns the oil: its service, drain and oil count for both. */
 export interface SharedOilSpace {
   readonly kind: 'shared'
   readonly with: Id
@@ -133,7 +133,7 @@ export type OilSpace = OwnOilSpace | SharedOilSpace
 export interface Fill {
   readonly drainAndRefill: SpecValue<VolumeUnit>
   readonly dryFill?: SpecValue<VolumeUnit>
-  /** Whether quantities are for one instance or for all, where the gearcase has instances. */
+  /** Whether quantities are for one instance or for all, if the gearcase has instances. */
   readonly per?: 'instance' | 'all instances'
   readonly method: FillMethod
   readonly level?: Level
@@ -150,7 +150,7 @@ export interface Level {
   readonly temperature?: SpecValue<TemperatureUnit>
   readonly minutesAfterStop?: SpecValue<'min'>
   readonly engine: 'stopped' | 'running' | 'not stated'
-  /** The level falls as oil finds its way: check again after a short run. */
+  /** The level falls as the oil spreads: check it again after a short run. */
   readonly recheckAfterRun: boolean
 }
 
@@ -174,9 +174,9 @@ export interface Opening {
   readonly name: string
   readonly appliesTo?: Condition
   readonly uses: readonly OpeningUse[]
-  /** Designation as printed: `M18x1.5`, `R 1/2`, `1/2-14 NPT`; absent: the manual does not say. */
+  /** Designation as printed: `M18x1.5`, `R 1/2`, `1/2-14 NPT`; absent: not stated. */
   readonly thread?: string
-  /** What the thread goes into. */
+  /** The material around the thread. */
   readonly housing?: 'steel' | 'cast iron' | 'aluminium' | 'not stated'
   readonly drive: Drive
   readonly tightening: Tightening
@@ -194,9 +194,9 @@ export interface Cover {
   readonly seal: Seal
   readonly magnet?: boolean
   readonly place: PlaceOnMachine
-  /** Upright, or the bottom pan of the gearcase: how it comes off without a gush of oil. */
+  /** `bottom`: the bottom pan of the gearcase. The position decides how the cover comes off without a gush of oil. */
   readonly position?: 'upright' | 'bottom' | 'not stated'
-  /** It holds bearings, with their shims and preload: taken off and fitted by the manual alone. */
+  /** It holds bearings with shims and preload: take it off and fit it only by the manual. */
   readonly carriesBearings?: boolean
 }
 
@@ -213,11 +213,11 @@ export interface Shield {
   readonly appliesTo?: Condition
   readonly fasteners: FastenerSet
   readonly place: PlaceOnMachine
-  /** A guard over moving parts goes back before the machine runs; a plate under it after the last look. */
+  /** A guard over moving parts goes back before the machine runs, a plate under the machine after the last leak check. */
   readonly guards?: 'moving parts' | 'the underside' | 'not stated'
 }
 
-/** Events in a machine's life that make services due. */
+/** Events that make services due. */
 export const MACHINE_EVENT_KINDS = [
   'submersion',
   'rebuild',
@@ -238,19 +238,19 @@ export interface Service {
   readonly intervals: Intervals
   /** Events that make this service due before next use. */
   readonly events?: readonly MachineEventKind[]
-  /** Writer's notes hung on the ids of actions. */
+  /** Notes by action id. */
   readonly notes?: Readonly<Record<Id, string>>
 }
 
 export type CountFrom = 'completion' | 'schedule inside window' | 'schedule'
 
 export interface Intervals {
-  /** Counts from the machine's or the rebuild's zero. */
+  /** Counts from first use or from the rebuild. */
   readonly first?: Interval
   readonly repeat: Interval
   readonly severe?: SevereUse
   readonly countFrom: CountFrom
-  /** How far past the limit a service may still be done before it is overdue, or early before the count moves. */
+  /** How late a service may be before it is overdue, or how early without moving the schedule. */
   readonly window?: Interval
 }
 

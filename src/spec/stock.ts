@@ -1,21 +1,21 @@
 import type { Quantity, VolumeUnit } from '../quantity/index.js'
 import type { DocumentHead, Id, Seal } from './leaf.js'
 
-/** What is on the shelf. */
+/** Oil and seals in stock. */
 export interface Stock extends DocumentHead<'stock'> {
   readonly name: string
   readonly containers: Readonly<Record<Id, OilContainer>>
   readonly seals: Readonly<Record<Id, StockSeal>>
 }
 
-/** An oil as its label describes it. */
+/** The label of an oil. */
 export interface OfferedOil {
   readonly name: string
   readonly grade?: string
   readonly system?: 'SAE J306' | 'SAE J300' | 'ISO VG'
   /** Categories printed on the label; two for a dual-rated oil. */
   readonly categories?: readonly string[]
-  /** Names of maker fluids that the label says it is. */
+  /** Maker fluids that the label names. */
   readonly makerFluids?: readonly string[]
   readonly limitedSlip?: 'contains additive' | 'no additive' | 'not stated'
   /** Kinematic viscosity at 40 °C. */
@@ -31,9 +31,9 @@ export interface OilContainer {
   readonly name: string
   readonly oil: OfferedOil
   readonly size: Quantity<VolumeUnit>
-  /** Full containers on the shelf. */
+  /** Number of full containers. */
   readonly count: number
-  /** What is left in an opened one, besides the full ones. */
+  /** The oil left in an opened container, in addition to the full ones. */
   readonly opened?: Quantity<VolumeUnit>
   readonly price?: Price
 }

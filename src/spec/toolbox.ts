@@ -2,7 +2,7 @@ import type { LengthUnit, MassUnit, Quantity, TorqueUnit, VolumeUnit } from '../
 import type { DriveKind } from './drive.js'
 import type { DateText, DocumentHead, Id } from './leaf.js'
 
-/** What the workshop has to work with. */
+/** The workshop's tools and equipment. */
 export interface Toolbox extends DocumentHead<'toolbox'> {
   readonly name: string
   readonly wrenches: Readonly<Record<Id, TorqueWrench>>
@@ -25,11 +25,11 @@ export interface WrenchScale {
   readonly graduation: number
 }
 
-/** How the wrench's error is stated. */
+/** The wrench's permissible error. */
 export type WrenchAccuracy =
   /** Permissible deviation of ISO 6789 for a setting tool: ±6 % up to 10 N·m maximum, else ±4 %, of the reference reading. */
   | { readonly kind: 'ISO 6789' }
-  /** The maker's own figure, per cent of the reference reading. */
+  /** The maker's figure, per cent of the reference reading. */
   | { readonly kind: 'of reading'; readonly percent: number }
   | { readonly kind: 'of full scale'; readonly percent: number }
 
@@ -39,10 +39,10 @@ export interface TorqueWrench {
   /** Square drive, a designation: `1/4 in`, `3/8 in`, `1/2 in`. */
   readonly drive: string
   readonly scales: readonly WrenchScale[]
-  /** The range that the maker declares, where it is not the marked one. */
+  /** The maker's declared range, if it is not the marked range. */
   readonly declaredRange?: { readonly min: Quantity<TorqueUnit>; readonly max: Quantity<TorqueUnit> }
   readonly accuracy: WrenchAccuracy
-  /** Centre of the square drive to where the hand pulls. */
+  /** From the centre of the square drive to the hand. */
   readonly leverLength?: Quantity<LengthUnit>
   readonly calibration?: { readonly date: DateText; readonly cyclesSince?: number }
 }
@@ -52,7 +52,7 @@ export interface Adaptor {
   readonly kind: 'crowfoot' | 'straight extension' | 'drive adaptor'
   readonly from: string
   readonly to: string
-  /** Centre of the wrench's square to the centre of the fastener. */
+  /** From the centre of the wrench's square drive to the centre of the fastener. */
   readonly extension?: Quantity<LengthUnit>
 }
 
@@ -80,7 +80,7 @@ export interface FunnelAndHose {
   readonly name: string
   readonly funnel: {
     readonly shape: 'cylinder' | 'cone'
-    /** Across the top. */
+    /** At the top. */
     readonly diameter: Quantity<LengthUnit>
     readonly depth: Quantity<LengthUnit>
   }
@@ -88,7 +88,7 @@ export interface FunnelAndHose {
     /** Absent: not measured. No time is then calculated; the last drip shows that the hose is empty. */
     readonly bore?: Quantity<LengthUnit>
     readonly length: Quantity<LengthUnit>
-    /** Height of the funnel's floor above the hose's lower end. */
+    /** Height of the bottom of the funnel above the lower end of the hose. */
     readonly drop: Quantity<LengthUnit>
   }
 }

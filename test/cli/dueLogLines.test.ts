@@ -155,7 +155,7 @@ describe('due over logs that come one a line', () => {
     expect(answers).toEqual([])
   })
 
-  it('a pipe that breaks off is reported, and not as an error in this program', async () => {
+  it('a pipe that breaks off is reported, and not as error in the program', async () => {
     const io = memoryIo()
     const broken = Object.assign(new Error('EIO: read'), { code: 'EIO', syscall: 'read' })
     const openInput = async () =>

@@ -176,7 +176,7 @@ describe('faults', () => {
         throw thrown
       }
       expect(await runCommand(['check', 'a.json'], { ...io, kindOf, readText, print })).toBe(2)
-      expect(io.err.join('')).toMatch(/an error in this program, not in your files: (a bug|no error)/)
+      expect(io.err.join('')).toMatch(/error in the program, not in your files: (a bug|no error)/)
       expect(io.err.join('').replaceAll('\n', ' ')).not.toMatch(/ {2,}at |\p{Cc}/u)
     }
   })
@@ -185,7 +185,7 @@ describe('faults', () => {
     const writeText = () => Promise.reject(new Error('odd'))
     const io = memoryIo()
     expect(await runCommand(['card', TIND, ...VISIT, '--out', 'x'], { ...io, writeText })).toBe(2)
-    expect(io.err.join('')).toMatch(/an error in this program/)
+    expect(io.err.join('')).toMatch(/error in the program/)
     const full = Object.assign(new Error('x'), { code: 'ENOSPC' })
     const odd = Object.assign(new Error('x'), { code: 'EODD' })
     for (const [error, said] of [

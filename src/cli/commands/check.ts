@@ -6,7 +6,7 @@ import { readFound } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { exitCodeOf, isAtLevel, locateFindings, renderFindings } from '../renderFindings.js'
 
-/** `check`: what is wrong in documents as written. */
+/** `check`: prints the mistakes in documents. */
 export async function runCheck(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('check: name a file or a folder to check')
   const found = await findFiles(options.paths, io, true)
@@ -21,7 +21,7 @@ export async function runCheck(options: Options, io: CliIo): Promise<ExitCode> {
   if (text !== '') io.print(text)
   const files = sets.reduce((sum, { texts }) => sum + texts.size, 0)
   const from = found.folders.size === 0 ? '' : ` from ${plural(found.folders.size, 'folder')}`
-  // Next to output for programs, words go to the stream of errors.
+  // With output for programs, the summary goes to standard error.
   const report = options.format === 'text' ? io.print : io.printError
   report(
     `${plural(files, 'document')} read${from}, ${plural(count, 'finding')} of level ${options.level} or above.`,

@@ -7,7 +7,7 @@ import type { Options } from '../readOptions.js'
 import { reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 
-/** `compare`: two sheets, two procedures, or the variants of one sheet. */
+/** `compare`: compares two sheets, two procedures, or the variants of one sheet. */
 export async function runCompare(options: Options, io: CliIo): Promise<ExitCode> {
   const sets = await readDocuments(options.paths, io)
   if (reportReading(sets, io)) return 1
@@ -72,8 +72,8 @@ function describeLeafChange({ change, of, from, to }: LeafChange): string {
 }
 
 function describeLeaf(leaf: Leaf): string {
-  const { source: _source, ...rest } = leaf
-  return JSON.stringify(rest)
+  const { source: _source, ...figure } = leaf
+  return JSON.stringify(figure)
 }
 
 function describeVariants({ path, variants }: VariantDifference): readonly string[] {

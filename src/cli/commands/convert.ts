@@ -19,7 +19,7 @@ import {
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Options } from '../readOptions.js'
 
-/** `convert`: a quantity as people write it, in another unit. */
+/** `convert`: prints a quantity in another unit. */
 export async function runConvert(options: Options, io: CliIo): Promise<ExitCode> {
   const text = options.paths.join(' ')
   if (text === '') throw new UsageError('convert: write the quantity, such as "8.9 lbf·ft"')
@@ -43,7 +43,7 @@ export async function runConvert(options: Options, io: CliIo): Promise<ExitCode>
   return 0
 }
 
-/** A unit by its name here, or as people write it, such as `Nm` or `°F`. */
+/** A unit by its name in documents, or as people write it, such as `Nm` or `°F`. */
 function readUnit(text: string, measure: Measure, assume: Pick<ReadingOptions, 'assume'>): Unit | undefined {
   if (isUnit(text)) return measureOf(text) === measure ? text : undefined
   const read = parseQuantity(`1 ${text}`, { measure, ...assume })
@@ -57,7 +57,7 @@ function assumedUnits(word: string): readonly Unit[] {
   throw new UsageError(`--assume ${word}: expected us or imperial`)
 }
 
-/** Every figure exactly rounded, and the second figure to print. */
+/** The figures, exactly rounded, and the second figure to print. */
 function describe(value: PrintedBand, unit: Unit): string {
   const showFrom = (from: Unit, to: Unit) => (figure: string) =>
     formatNumber(Number(convertFigure(figure, from, to).digits), en.marks, { atMost: 15 })

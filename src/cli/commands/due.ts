@@ -14,10 +14,10 @@ import { reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 import { failAsUnreadable, unreadable } from '../unreadable.js'
 
-/** A file of JSON Lines, or standard input. */
+/** Matches a file of JSON Lines, or standard input. */
 const LINES = /(^-|\.(jsonl|ndjson))$/i
 
-/** `due`: every service of every machine, with its verdict and why. */
+/** `due`: prints every service of every machine, with its verdict and the reasons. */
 export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
   const lines = options.paths.filter((path) => LINES.test(path))
   if (options.sheets.length > 0 || lines.length > 0) return judgeLines(options, lines, io)
@@ -35,7 +35,7 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
   return exitCodeOf(new Set(machines.flatMap(({ due }) => due.map(({ verdict }) => verdict))), options)
 }
 
-/** What is not known has a code of its own, and so has an input without a verdict. */
+/** 4 if a service cannot be judged, or if the input has no service. */
 function exitCodeOf(verdicts: ReadonlySet<DueState>, { exitCode }: Options): ExitCode {
   if (exitCode !== true) return 0
   if (verdicts.has('overdue') || verdicts.has('due')) return 3
@@ -49,7 +49,7 @@ function describe(line: ListedDue): string {
   return [head, ...reasons].join('\n')
 }
 
-/** Machines as lines: whole logs where there are sheets, else flat rows with their own limits. */
+/** Judges JSON Lines: machine logs if there are sheets, else flat rows with their limits. */
 async function judgeLines(options: Options, lines: readonly string[], io: CliIo): Promise<ExitCode> {
   const others = [...options.sheets, ...options.paths.filter((path) => !LINES.test(path))]
   const path = lines[0] === '-' ? undefined : lines[0]
@@ -67,12 +67,12 @@ async function judgeLines(options: Options, lines: readonly string[], io: CliIo)
     if (sheets.length === 0) {
       const { soon, staleAfter } = options.due
       const judged = await dueLines({ input, output, today, soon, staleAfter })
-      const bad = judged.unreadable + judged.withUnusableFields
-      io.printError(`${plural(judged.lines, 'line')}, ${bad} with errors.`)
+      const withErrors = judged.unreadable + judged.withUnusableFields
+      io.printError(`${plural(judged.lines, 'line')}, ${withErrors} with errors.`)
       if (judged.columnsNotRead.length > 0)
         io.printError(safeLine(`Columns not read: ${judged.columnsNotRead.join(', ')}.`))
       const verdicts = DUE_STATES.filter((state) => judged.states[state] > 0)
-      return bad > 0 ? 1 : exitCodeOf(new Set(verdicts), options)
+      return withErrors > 0 ? 1 : exitCodeOf(new Set(verdicts), options)
     }
     const judged = await dueLogLines({
       input,

@@ -11,7 +11,7 @@ import { exitCodeOf, locateFindings, renderFindings } from '../renderFindings.js
 import { safeLine } from '../safeLine.js'
 import { writeOut } from '../writeOut.js'
 
-/** `import`: readings that a machine's maker sends, into its log. */
+/** `import`: adds the readings from a maker's telematics file to a log. */
 export async function runImport(options: Options, io: CliIo): Promise<ExitCode> {
   const [answer, file] = options.paths
   if (answer === undefined || file === undefined || options.paths.length > 2)
@@ -56,7 +56,7 @@ async function readJson(path: string, io: CliIo): Promise<unknown> {
   }
 }
 
-/** The machine with the number given, else with the log's serial number, else the only one. */
+/** The machine with the given number, else with the log's serial number, else the only machine without numbers. */
 function chooseEquipment(
   machines: readonly ImportedMachine[],
   log: MachineLog,
@@ -69,8 +69,8 @@ function chooseEquipment(
   const [found] = named
   if (found !== undefined && named.length === 1) return found
   const [only] = machines
-  const silent = only !== undefined && only.header.serial === undefined && only.header.pin === undefined
-  if (equipment === undefined && silent && machines.length === 1) return only
+  const isUnnamed = only !== undefined && only.header.serial === undefined && only.header.pin === undefined
+  if (equipment === undefined && isUnnamed && machines.length === 1) return only
   throw new UsageError(
     named.length > 1
       ? `import: ${named.length} machines have the number ${number}`

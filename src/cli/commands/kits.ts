@@ -11,20 +11,20 @@ import type { Options } from '../readOptions.js'
 import { locateFindings, renderFindings, reportReading } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 
-/** A machine with a service of unknown state: no kit, but not clear either. */
+/** A machine with a service that may be due. */
 interface UndecidedMachine {
   readonly machine: Kit['machine']
   readonly reasons: readonly Reason[]
 }
 
-/** `kits`: what to take along for each machine with something due, and one order list for all. */
+/** `kits`: prints a kit for each machine with a service due, and one order list for all. */
 export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.paths.length === 0) throw new UsageError('kits: name logs and their sheets, or folders of them')
   const sets = await readDocuments(options.paths, io)
   if (reportReading(sets, io)) return 1
   const findings: Finding[] = []
-  const open: UndecidedMachine[] = []
-  // One stock serves all machines in turn, so that nothing is used twice.
+  const undecided: UndecidedMachine[] = []
+  // Each machine gets the stock that the machines before it left.
   const stocks = new Map<ReadSet, Stock>()
   const kits = listMachines(sets, options).flatMap((machine) => {
     const { log, read } = machine
@@ -37,7 +37,7 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
     }
     const { missing, work } = planned.value
     const reasons = missing.map(({ reason }) => reason).filter(({ code }) => code === 'service/due-open')
-    if (reasons.length > 0) open.push({ machine: { id: log.id, name: log.name }, reasons })
+    if (reasons.length > 0) undecided.push({ machine: { id: log.id, name: log.name }, reasons })
     if (stock !== undefined) stocks.set(read, remainingStock(stock, planned.value))
     return work.length > 0 ? [kitContents(planned.value)] : []
   })
@@ -45,14 +45,14 @@ export async function runKits(options: Options, io: CliIo): Promise<ExitCode> {
   if (findings.length > 0) io.printError(renderFindings(locateFindings(findings, sets), 'text'))
   const code = findings.length > 0 ? 1 : 0
   if (options.format === 'json')
-    io.print(JSON.stringify({ kits, groups: groupKits(kits), order, open }, null, 2))
-  else printKits(kits, open, order, io)
+    io.print(JSON.stringify({ kits, groups: groupKits(kits), order, open: undecided }, null, 2))
+  else printKits(kits, undecided, order, io)
   return code
 }
 
-type Open = readonly UndecidedMachine[]
+type Undecided = readonly UndecidedMachine[]
 
-function printKits(kits: readonly Kit[], open: Open, order: Kit['buy'], io: CliIo): void {
+function printKits(kits: readonly Kit[], undecided: Undecided, order: Kit['buy'], io: CliIo): void {
   const oil = (volumes: Kit['oil']) => {
     for (const { oil: name, volume } of volumes)
       io.print(`  ${formatQuantity(volume, en.marks, { atMost: 0 })}  ${safeLine(name)}`)
@@ -67,7 +67,7 @@ function printKits(kits: readonly Kit[], open: Open, order: Kit['buy'], io: CliI
     pieces(kit.filters ?? [])
     for (const { name } of kit.tools) io.print(safeLine(`  ${name}`))
   }
-  for (const { machine, reasons } of open) {
+  for (const { machine, reasons } of undecided) {
     io.print(safeLine(`Not known for ${machine.name}`))
     for (const reason of reasons) io.print(safeLine(`  ${renderMessage(reason, en)}`))
   }
@@ -76,5 +76,5 @@ function printKits(kits: readonly Kit[], open: Open, order: Kit['buy'], io: CliI
     oil(order.oil)
     pieces(order.seals)
     pieces(order.filters ?? [])
-  } else if (open.length === 0) io.print('Nothing is due.')
+  } else if (undecided.length === 0) io.print('Nothing is due.')
 }

@@ -6,9 +6,9 @@ import type { Options } from '../readOptions.js'
 import { exitCodeOf, locateFindings, renderFindings } from '../renderFindings.js'
 import { writeOut } from '../writeOut.js'
 
-/** `record`: check a finished record; append it to its log where nothing is wrong. */
+/** `record`: checks a finished record, and appends it to its log if it has no errors. */
 export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> {
-  // Next to output for programs, words go to the stream of errors.
+  // With output for programs, the summary goes to standard error.
   const report = options.format === 'text' ? io.print : io.printError
   const sets = await readDocuments(options.paths, io)
   const [read] = sets

@@ -7,7 +7,7 @@ import { exitCodeOf, locateFindings, renderFindings, reportReading } from '../re
 import { safeLine } from '../safeLine.js'
 import { writeOut } from '../writeOut.js'
 
-/** `repair`: the fewest changes that make a writer's procedure valid. */
+/** `repair`: prints the fewest changes that make a procedure valid. */
 export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> {
   const sets = await readDocuments(options.paths, io)
   if (reportReading(sets, io)) return 1

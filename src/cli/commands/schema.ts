@@ -5,7 +5,7 @@ import type { Options } from '../readOptions.js'
 
 const KINDS = ['spec-sheet', 'machine-log', 'toolbox', 'stock', 'procedure', 'service-record'] as const
 
-/** `schema`: the JSON Schema of one kind of document. */
+/** `schema`: prints the JSON Schema of one kind of document. */
 export async function runSchema(options: Options, io: CliIo): Promise<ExitCode> {
   const [word] = options.paths
   const kind: DocumentName | undefined = KINDS.find((one) => one === word)

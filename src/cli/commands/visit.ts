@@ -17,7 +17,7 @@ import { renderFindings } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
 import { writeOut } from '../writeOut.js'
 
-/** `plan`: one visit, printed, then the findings. */
+/** `plan`: prints the plan of one visit, then the findings. */
 export async function runPlan(options: Options, io: CliIo): Promise<ExitCode> {
   const { planned, findings, code } = await planFiles('plan', options, io)
   if (options.format === 'json') io.print(JSON.stringify({ plan: planned?.value ?? null, findings }, null, 2))
@@ -29,7 +29,7 @@ export async function runPlan(options: Options, io: CliIo): Promise<ExitCode> {
   return code
 }
 
-/** `card`: the visit as files to print or paste. Nothing is written where a document cannot be read. */
+/** `card`: writes the visit as files to print or paste. Nothing is written if a document cannot be read. */
 export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
   if (options.out === undefined) throw new UsageError('card: name the folder for the cards with --out FOLDER')
   const { planned, findings, code } = await planFiles('card', options, io)
@@ -37,7 +37,7 @@ export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
   if (planned === undefined) return code
   const card = cardModel(planned, en)
   const base = join(options.out, planned.value.machine.log)
-  // All are made before the first is written, so that an error leaves no half set.
+  // Render all before writing the first, so that an error leaves no incomplete set.
   const files: readonly (readonly [string, string])[] = [
     [`${base}.html`, renderHtml(card)],
     [`${base}.md`, renderMarkdown(card)],
@@ -49,7 +49,7 @@ export async function runCard(options: Options, io: CliIo): Promise<ExitCode> {
   return code
 }
 
-/** `cues`: what a presenter shows, says and puts on screen. */
+/** `cues`: prints a cue list for a presenter. */
 export async function printCueList(options: Options, io: CliIo): Promise<ExitCode> {
   const { planned, findings, code } = await planFiles('cues', options, io)
   if (findings.length > 0) io.printError(renderFindings(findings, 'text'))
