@@ -59,7 +59,7 @@ describe('published schemas', () => {
     expect(() => toJsonSchema('invoice' as never)).toThrow(RangeError)
     const first = toJsonSchema('stock') as { title: string }
     first.title = 'changed'
-    expect(toJsonSchema('stock')['title']).toBe('What is on the shelf')
+    expect(toJsonSchema('stock')['title']).toBe('Oil and seals in stock')
   })
 })
 
