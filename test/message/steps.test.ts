@@ -8,7 +8,7 @@ import type { Action } from '../../src/v1/spec.js'
  * instruction a sentence, imperative, a leading condition with a comma; articles kept, no -ing forms but technical names.
  */
 const VERBS =
-  'Read Put Park Run Stop Set Take Chock Raise Make Lower Keep Turn Clean Crack Let Allow Extract Inspect Remove Record Look Wipe Fit Apply Tighten Wait Pour Measure Add Check Write Do Follow Find Slacken Break Rest Screw Go Put Replace Top Leave Push Carry Send Secure Roll Release Drain Flush Fill Tag'.split(
+  'Read Put Park Run Stop Set Take Chock Raise Make Lower Keep Turn Clean Crack Let Allow Extract Inspect Remove Record Look Wipe Fit Apply Tighten Wait Pour Measure Add Check Write Do Follow Find Slacken Break Rest Screw Go Put Replace Top Leave Push Carry Send Secure Roll Release Drain Flush Fill Tag Move Press Give Scrape'.split(
     ' ',
   )
 const CONDITIONS = /^(If|Where|When|Before|After) /
@@ -50,6 +50,9 @@ const SPIN_ON = { kind: 'spin-on filter', screwed: true, renewed: true } as cons
 /** Every action with every kind of params: nothing known, all known, by torque, by turns, and both gaps. */
 const CASES: readonly (readonly [string, StepParams])[] = [
   ['nothing known', {}],
+  ['grease', { ...PARTS, ...VALUES, fluid: 'grease', cover: COVER }],
+  ['clips', { ...PARTS, drive: 'clip', gap: 'not stated', how: 'bucket, articulation' }],
+  ['by hand', { ...PARTS, drive: 'hand', gap: 'not stated' }],
   ['only the part', PARTS],
   [
     'all, by torque',

@@ -37,7 +37,7 @@ describe('what a technician reads on the card of', () => {
     const steps = stepsOf('tracked dumper')
     expect(steps).toContain('each wheel or track')
     expect(steps).toContain(
-      'Move the machine slowly until the mark for the drain plug (left) is at the bottom.',
+      'Move the machine slowly. Stop when the mark for the drain plug (left) is at the bottom.',
     )
     expect(steps).not.toContain('Turn the wheel')
     expect(steps).toContain('that you opened (left) for oil')

@@ -110,7 +110,7 @@ export const stepTexts: StepTexts = {
   },
   'roll the machine': {
     full: (params) =>
-      `Release the brake. Move the machine slowly until the mark for ${the(params, 'plug')} is ${params.wheelMark === undefined ? 'as the manual shows' : WHEEL_WORDS[params.wheelMark]}. Set the brake.`,
+      `Release the brake. Move the machine slowly. Stop when the mark for ${the(params, 'plug')} is ${params.wheelMark === undefined ? 'as the manual shows' : WHEEL_WORDS[params.wheelMark]}. Set the brake.`,
     short: (params) =>
       `Move the machine${params.instance === undefined ? '' : ` (${params.instance})`}: ${params.wheelMark ?? 'as the manual shows'}`,
     show: () => 'The mark on the wheel as the machine rolls, and the person at the brake.',
@@ -172,7 +172,7 @@ export const stepTexts: StepTexts = {
   'inspect the oil': {
     full: ({ fluid }) =>
       fluid === 'grease'
-        ? 'Inspect the old grease in good light. If it holds chips or flakes or pieces, stop. Do not refill. Tag the machine out. If it is milky, find where the water came in and clean all of it out.'
+        ? 'Inspect the old grease in good light. If it holds chips or flakes or pieces, stop: do not refill. Tag the machine out. If it is milky, find where the water came in. Clean all of it out.'
         : "Inspect the old oil in good light. If it holds chips or flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on. If it is milky, let the water settle. Drain it cold. Find where it came in. Flush with the manual's oil: a short run and a full drain. Fill with new oil.",
     short: () => 'Oil: stop at chips or pieces; if milky, find the water',
     show: () => 'The old oil in the pan, in good light.',
@@ -355,7 +355,7 @@ export const stepTexts: StepTexts = {
   'wait for the hose': {
     full: ({ wait, usualWait, fluid }) =>
       fluid === 'grease'
-        ? 'Give the grease time to sink, and let the air out.'
+        ? 'Give the grease time to sink. Let the air out.'
         : wait === undefined
           ? `Wait until nothing drips from the hose.${usualWait === undefined ? '' : ` ${usualWait}`}`
           : `Wait until nothing drips from the hose: about ${wait} from the start of the pour.`,
