@@ -8,7 +8,7 @@ import type { Action } from '../../src/v1/spec.js'
  * instruction a sentence, imperative, a leading condition with a comma; articles kept, no -ing forms but technical names.
  */
 const VERBS =
-  'Read Put Park Run Stop Set Take Chock Raise Make Lower Keep Turn Clean Crack Let Allow Extract Inspect Remove Record Look Wipe Fit Apply Tighten Wait Pour Measure Add Check Write Do Follow Find Slacken Break Rest Screw Go Put Replace Top Leave Push Carry Send Secure Roll Release Drain Flush Fill Tag Move Press Give Scrape'.split(
+  'Read Put Park Run Stop Set Take Chock Raise Make Lower Keep Turn Clean Crack Let Allow Extract Inspect Remove Record Look Wipe Fit Apply Tighten Wait Pour Measure Add Check Write Do Follow Find Slacken Break Rest Screw Go Put Replace Top Leave Push Carry Send Secure Roll Release Drain Flush Fill Tag Move Press Give Scrape Unscrew'.split(
     ' ',
   )
 const CONDITIONS = /^(If|Where|When|Before|After) /
