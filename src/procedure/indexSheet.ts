@@ -104,6 +104,7 @@ function indexGearcase(
   const ways = chooseWays(gearcase.emptying, openings, covers)
   const usable = openings.filter((one) => one.applies !== 'no')
   const fillOpenings = usable.filter((one) => servesAs(one, 'fill'))
+  const fillOpening = fillOpenings.find((one) => one.id === method?.opening) ?? fillOpenings[0]
   const byQuantity = method === undefined || method.kind === 'by quantity'
   return dropUndefined({
     id,
@@ -117,7 +118,8 @@ function indexGearcase(
     covers,
     filters,
     fillOpenings,
-    fillOpening: fillOpenings.find((one) => one.id === method?.opening) ?? fillOpenings[0],
+    fillOpening,
+    fillsToWork: chooseFills(fillOpening, fillOpenings),
     levelOpening: usable.find((one) => (byQuantity ? servesAs(one, 'level') : one.id === method.opening)),
     emptying: ways[0],
     ways,
@@ -137,6 +139,25 @@ function isLiftedElsewhere({ machine }: SpecSheet, { axle }: Gearcase, supports:
   const isKnown = (one: Id | undefined) => one !== undefined && Object.hasOwn(machine.axles, one)
   const axles = supports.map((support) => machine.supports[support]?.axle)
   return isKnown(axle) && axles.length > 0 && axles.every((one) => isKnown(one) && one !== axle)
+}
+
+/** The fill opening, and others that this machine may have in its place: no variant has two of them. */
+function chooseFills(
+  fill: OpeningLayout | undefined,
+  fillOpenings: readonly OpeningLayout[],
+): readonly OpeningLayout[] {
+  const chosen = fill === undefined ? [] : [fill]
+  if (fill?.applies !== 'cannot tell') return chosen
+  const variantsOf = ({ opening }: OpeningLayout) => opening.appliesTo?.variants
+  const used = new Set(variantsOf(fill))
+  for (const one of fillOpenings) {
+    const variants = variantsOf(one) ?? []
+    const turns = one.opening.uses.some(({ wheelMark }) => wheelMark !== undefined)
+    if (turns || used.size === 0 || variants.length === 0 || variants.some((id) => used.has(id))) continue
+    chosen.push(one)
+    for (const id of variants) used.add(id)
+  }
+  return chosen
 }
 
 /**

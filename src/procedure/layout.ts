@@ -76,6 +76,8 @@ export interface GearcaseLayout extends PartLayout {
   readonly filters: readonly FilterLayout[]
   readonly fillOpenings: readonly OpeningLayout[]
   readonly fillOpening?: OpeningLayout
+  /** It, and others of which the machine has one instead: where it is unknown which, all are worked. */
+  readonly fillsToWork: readonly OpeningLayout[]
   readonly levelOpening?: OpeningLayout
   /** The first of `ways`. */
   readonly emptying?: EmptyingLayout

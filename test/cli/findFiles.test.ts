@@ -107,7 +107,8 @@ describe('other commands', () => {
       'plan',
       at('tind'),
       at('empty'),
-      'examples/tind-4/toolbox.json',
+      '--level',
+      'error',
       '--today',
       '2023-10-06',
     )

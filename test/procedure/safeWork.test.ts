@@ -200,6 +200,43 @@ describe('1.4: several ways of draining', () => {
 })
 
 describe('1.6: unknown variant', () => {
+  const fillOn = (name: string, variants: readonly string[]) =>
+    makeOpening(name, [{ role: 'fill' }], { appliesTo: { variants } })
+  const withFills = (other: readonly string[]): SpecSheet => {
+    const rear = makeCase('rear gearcase', {})
+    const fills = { fill: fillOn('fill plug', ['plain']), top: fillOn('top plug', other) }
+    return makeSheet({ rear: { ...rear, openings: { ...rear.openings, ...fills } } })
+  }
+  const stepsAtTop = (sheet: SpecSheet, identity: Identity) => {
+    const built = buildProcedure({ sheet, identity, services: ['change'] })
+    if (!built.ok) throw new Error('no procedure')
+    return { built: built.value, top: built.value.steps.filter(({ on }) => on?.includes('/openings/top')) }
+  }
+
+  test('an alternative fill plug has its steps, each with its condition, and nothing is poured unmeasured', () => {
+    const sheet = withFills(['winch'])
+    const { built, top } = stepsAtTop(sheet, {})
+    expect(wordsOf(top)).toEqual([
+      ...['clean around', 'crack loose', 'nip by hand', 'take out', 'pour the oil', 'wait for the hose'],
+      ...['take off old seal', 'wipe the seal face', 'fit new seal', 'fit', 'tighten'],
+    ])
+    for (const { id, do: action, values } of top)
+      if (!/seal$/.test(action))
+        expect([id, values?.['onlyIf']]).toEqual([id, '/gearcases/rear/openings/top/appliesTo'])
+    expect(built.steps[0]?.do).toBe('find the variant')
+    expect(validateProcedure(built, sheet).filter(({ code }) => code !== 'procedure/part-not-known')).toEqual(
+      [],
+    )
+  })
+
+  test('where one machine may have both, or the variant is known, oil is poured through one', () => {
+    for (const { top } of [
+      stepsAtTop(withFills(['winch', 'plain']), {}),
+      stepsAtTop(withFills(['winch']), { variant: 'plain' }),
+    ])
+      expect(wordsOf(top)).toEqual([])
+  })
+
   const two = makeSheet({ rear: makeCase('rear gearcase', {}) })
   const differing: SpecSheet = {
     ...two,

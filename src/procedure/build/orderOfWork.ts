@@ -116,7 +116,8 @@ function planTasks(writer: Writer, job: OilJob): readonly Task[] {
     writeDraining(writer, job)
     if (draining === filling || fill === undefined) return
     turnTo(writer, job.owner, fill, wheelMarkFor(fill, 'fill'))
-    if (isOpen(writer, fill, job.owner)) writeAt(writer, 'nip by hand', fill, job.owner)
+    for (const one of job.owner.gearcase.fillsToWork)
+      if (isOpen(writer, one, job.owner)) writeAt(writer, 'nip by hand', one, job.owner)
   }
   return [
     { job, phase: draining, last: false, work: drain },
@@ -235,7 +236,7 @@ function writeFilling(writer: Writer, { owner }: OilJob): void {
   turnTo(writer, owner, fill, wheelMarkFor(fill, 'fill'))
   const opensLevel = judged !== undefined && method !== 'sight glass' && judged.path !== fill.path
   if (opensLevel && method === 'to level hole') openOpening(writer, judged, owner)
-  openOpening(writer, fill, owner)
+  for (const one of gearcase.fillsToWork) openOpening(writer, one, owner)
   for (const wait of listNotCured(writer.context.layout, writer.state, owner))
     write(writer, wait.do, wait.on, wait.at)
   writeAt(writer, 'measure the oil', gearcase, owner)
@@ -244,12 +245,14 @@ function writeFilling(writer: Writer, { owner }: OilJob): void {
       writeAt(writer, 'add the additive', gearcase, owner)
   }
   addAdditive(false)
-  writeAt(writer, 'pour the oil', fill, owner)
-  writeAt(writer, 'wait for the hose', fill, owner)
+  for (const one of gearcase.fillsToWork) {
+    writeAt(writer, 'pour the oil', one, owner)
+    writeAt(writer, 'wait for the hose', one, owner)
+  }
   addAdditive(true)
   if (judged !== undefined) judgeLevel(writer, owner, judged)
   if (opensLevel) closePart(writer, judged, owner)
-  closePart(writer, fill, owner)
+  for (const one of gearcase.fillsToWork) closePart(writer, one, owner)
 }
 
 /** A level check of its own: a service that only checks, or the second check after a run. */

@@ -28,8 +28,10 @@ export function writeDraining(writer: Writer, { owner, emptied }: OilJob): void 
     gearcase.ways.every((way) => partOf(way).path === fill.path),
   )
   if (!soleOpening) {
-    crack(writer, fill, owner)
-    writeAt(writer, 'nip by hand', fill, owner)
+    for (const one of owner.gearcase.fillsToWork) {
+      crack(writer, one, owner)
+      writeAt(writer, 'nip by hand', one, owner)
+    }
     const hole = levelHoleOf(owner, fill)
     if (hole !== undefined) crack(writer, hole, owner)
   }
@@ -64,7 +66,8 @@ function emptyGearcase(
       writeAt(writer, 'clean around', part, self)
       writeAt(writer, 'take off cover', part, self)
     } else openOpening(writer, part, self)
-    if (way.kind !== 'suction' && part.path !== fill.path) openOpening(writer, fill, owner)
+    if (way.kind !== 'suction' && part.path !== fill.path)
+      for (const one of owner.gearcase.fillsToWork) openOpening(writer, one, owner)
     writeAt(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, self)
     const isLast = place === drains.length - 1
     if (isLast) writeAt(writer, 'inspect the oil', self.gearcase, self)

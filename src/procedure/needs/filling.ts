@@ -23,9 +23,11 @@ export const FILLING_NEEDS = {
     owner === undefined ||
     gearcaseAt(state, owner).oilSeen ||
     draftAt('inspect the oil', owner.gearcase, owner.instance),
-  'oil-not-measured': ({ state, owner }) =>
+  'oil-not-measured': ({ state, owner, opening }) =>
     owner === undefined ||
     gearcaseAt(state, owner).measured ||
+    // The measured oil goes in through one of two plugs of which the machine has one.
+    (opening?.applies === 'cannot tell' && gearcaseAt(state, owner).oil === 'new') ||
     draftAt('measure the oil', owner.gearcase, owner.instance),
   'additive-missing': ({ state, owner, opening, step }) => {
     if (owner?.gearcase.additive !== 'always' || gearcaseAt(state, owner).additiveIn) return true
