@@ -145,7 +145,8 @@ function oilsLines(context: CardContext, { choices }: OilsStated, from: JsonPoin
 export function sealLine({ words }: CardContext, seal: Seal, from: JsonPointer): Line {
   if (seal.kind === 'not stated') return quoted(words.notStated, from, 'gap')
   const lines = [quoted(words.seals[seal.kind], `${from}/kind`)]
-  if ('form' in seal) lines.push(quoted(words.sealForms[seal.form], `${from}/form`))
+  if ('form' in seal && seal.form !== 'not stated')
+    lines.push(quoted(words.sealForms[seal.form], `${from}/form`))
   if (seal.kind === 'crush washer' || seal.kind === 'bonded seal' || seal.kind === 'o-ring') {
     if (seal.material !== 'not stated')
       lines.push(quoted(words.sealMaterials[seal.material], `${from}/material`))
@@ -181,7 +182,11 @@ function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer, isFilter
     case 'place':
       return bare(quoted(leaf.text, from))
     default:
-      return bare(sealLine(context, leaf, from))
+      return bare(
+        'replace' in leaf || leaf.kind === 'none'
+          ? sealLine(context, leaf, from)
+          : driveLine(context, leaf, from),
+      )
   }
 }
 

@@ -100,12 +100,13 @@ function indexGearcase(
   const named = access.kind === 'raised' ? access.supports : []
   const supports = named.filter((support) => Object.hasOwn(sheet.machine.supports, support))
   const isElsewhere = isLiftedElsewhere(sheet, gearcase, supports)
-  const method = fill?.method
+  const { method } = fill ?? {}
+  const filledAt = method && 'opening' in method ? method.opening : undefined
   const ways = chooseWays(gearcase.emptying, openings, covers)
   const usable = openings.filter((one) => one.applies !== 'no')
   const fillOpenings = usable.filter((one) => servesAs(one, 'fill'))
-  const fillOpening = fillOpenings.find((one) => one.id === method?.opening) ?? fillOpenings[0]
-  const byQuantity = method === undefined || method.kind === 'by quantity'
+  const fillOpening = fillOpenings.find((one) => one.id === filledAt) ?? fillOpenings[0]
+  const judgedAt = method?.kind === 'by quantity' ? undefined : filledAt
   return dropUndefined({
     id,
     path,
@@ -120,7 +121,9 @@ function indexGearcase(
     fillOpenings,
     fillOpening,
     fillsToWork: chooseFills(fillOpening, fillOpenings),
-    levelOpening: usable.find((one) => (byQuantity ? servesAs(one, 'level') : one.id === method.opening)),
+    levelOpening: usable.find((one) =>
+      judgedAt === undefined ? servesAs(one, 'level') : one.id === judgedAt,
+    ),
     emptying: ways[0],
     ways,
     ...(fill === undefined ? NO_ADDITIVE : readAdditive(sheet, identity, path)),

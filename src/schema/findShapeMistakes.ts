@@ -98,8 +98,10 @@ function readIssues(
 /** If a value can be written in two ways, reports the mistakes of the way with fewer mistakes. */
 function openUnion(issue: Issue): readonly Issue[] {
   if (issue.code !== 'invalid_union' || issue.errors.length === 0) return [issue]
+  const isOfType = (inner: z.$ZodIssue) =>
+    inner.path.length > 0 || !['invalid_type', 'invalid_value', 'invalid_union'].includes(inner.code)
   const [closest = []] = issue.errors
-    .filter((arm) => arm.every((inner) => inner.path.length > 0 || inner.code === 'unrecognized_keys'))
+    .filter((arm) => arm.every(isOfType))
     .toSorted((first, second) => first.length - second.length)
   if (closest.length === 0) return [issue]
   return (closest as readonly Issue[]).map((inner) => ({ ...inner, path: [...issue.path, ...inner.path] }))

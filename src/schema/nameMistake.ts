@@ -45,6 +45,14 @@ export function nameMistake(
     case 'invalid_value':
     case 'invalid_union': {
       const isTwoForms = issue.code === 'invalid_union' && issue.errors.length > 0
+      // A count, or a word: a figure in quotes is a count that was meant.
+      const expected =
+        isTwoForms &&
+        issue.errors
+          .flat()
+          .map(readExpected)
+          .find((type) => type?.includes('number'))
+      if (expected && (typeof found !== 'string' || /^[0-9]/.test(found))) return reportWrongType(expected)
       if (typeof found !== 'string')
         return reportWrongType(isTwoForms || allowed.length === 0 ? 'object' : 'text')
       const didYouMean = suggestName(found, allowed)
@@ -133,6 +141,9 @@ const EXPECTED: Readonly<Record<string, TypeName>> = {
   int: 'whole-number',
   boolean: 'true-or-false',
 }
+
+const readExpected = (issue: z.$ZodIssue): TypeName | undefined =>
+  issue.code === 'invalid_type' ? EXPECTED[issue.expected] : undefined
 
 export function nameType(value: unknown): TypeName {
   if (value === null) return 'null'

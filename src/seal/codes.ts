@@ -9,6 +9,7 @@ export interface SealCodes {
   'seal/crush-washer-every-opening': { how: string }
   'seal/reuse-stated': Nothing
   'seal/sheet-says-every-opening': { kind: string }
+  'seal/replace-not-stated': { kind: string }
   'seal/sheet-says-on-condition': { kind: string }
   'seal/sealant-fresh': { product: string }
   'seal/liquid-gasket-fresh': { product: string }

@@ -70,6 +70,12 @@ function judgeSeal(
         : sealReason('seal/sheet-says-on-condition', { kind: seal.kind })
     return { action: 'inspect', inspection: inspectionOf(seal.kind), reasons: [stated] }
   }
+  if (seal.replace === 'not stated' && seal.kind !== 'crush washer')
+    return {
+      action: 'new',
+      inspection: [],
+      reasons: [sealReason('seal/replace-not-stated', { kind: seal.kind })],
+    }
   const reason =
     seal.kind === 'crush washer'
       ? sealReason('seal/crush-washer-every-opening', { how })

@@ -54,6 +54,8 @@ export interface ServiceCodes {
   'service/mass-not-stated': Record<never, never>
   // Seals
   'service/seal-every-opening': { count: number }
+  'service/seal-replace-not-stated': { count: number }
+  'service/access-not-stated': { part: PartName }
   'service/seal-on-condition': { count: number }
   'service/seal-open': { part: PartName }
   // Waits

@@ -45,7 +45,8 @@ export function collectFigures(
     const row = findLeafType(splitPointer(path) ?? [])
     const leaf = readPointer(sheet, path)
     if (row === undefined || row.read === 'due' || leaf === undefined) return
-    if (row.kind === 'tightening' && isClip(sheet, path) && (leaf as Leaf).kind === 'not stated') return
+    if (row.kind === 'tightening' && isClip(sheet, identity, path) && (leaf as Leaf).kind === 'not stated')
+      return
     asked.set(path, { role: row.role, leaf: row.kind, path })
   }
   for (const gearcase of gearcases) {

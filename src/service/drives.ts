@@ -1,34 +1,52 @@
 import { type JsonPointer, readPointer } from '../base/index.js'
-import type { Drive, Id, Socket, SpecSheet, Toolbox } from '../spec/index.js'
+import {
+  type Drive,
+  type DriveOnPart,
+  type Id,
+  type Identity,
+  resolveLeaf,
+  type Socket,
+  type SpecSheet,
+  type Toolbox,
+} from '../spec/index.js'
 
-/** What turns a part: its own drive, or that of its bolts or fasteners. */
-export function findDrive(sheet: SpecSheet, part: JsonPointer): Drive | undefined {
-  for (const tail of ['/drive', '/bolts/drive', '/fasteners/drive', '/held/drive']) {
-    const drive = readPointer(sheet, `${part}${tail}`)
-    if (drive !== undefined) return drive as Drive
-  }
-  return undefined
+/**
+ * What turns a part of this machine, or its bolts or fasteners: one drive; all that it may be while a fact is not known;
+ * an empty list if the manual does not state it; undefined if nothing turns it.
+ */
+export function listDrives(
+  sheet: SpecSheet,
+  identity: Identity,
+  part: JsonPointer,
+): readonly Drive[] | undefined {
+  const path = ['/drive', '/bolts/drive', '/fasteners/drive', '/held/drive']
+    .map((tail) => `${part}${tail}`)
+    .find((one) => readPointer(sheet, one) !== undefined)
+  if (path === undefined) return undefined
+  const resolved = resolveLeaf(sheet, identity, 'drive', path)
+  if (resolved.kind === 'not stated') return []
+  const drives: readonly DriveOnPart[] =
+    resolved.kind === 'stated' ? [resolved.value] : resolved.candidates.map(({ value }) => value)
+  return drives.filter((drive) => drive.kind !== 'not stated')
 }
 
 /** Whether clips or push rivets hold a part, or the part that a pointer to its tightening begins with. */
-export function isClip(sheet: SpecSheet, path: JsonPointer): boolean {
+export function isClip(sheet: SpecSheet, identity: Identity, path: JsonPointer): boolean {
   const part = path.replace(/(?:\/bolts|\/fasteners|\/held)?\/tightening$/, '')
-  return findDrive(sheet, part)?.kind === 'clip'
+  const drives = listDrives(sheet, identity, part) ?? []
+  return drives.length > 0 && drives.every(({ kind }) => kind === 'clip')
 }
 
 /**
- * Finds the socket or key for a part in a toolbox. Sizes are designations and match exactly: 5 mm is not 3/16 in. One
+ * Finds the socket or key for a drive in a toolbox. Sizes are designations and match exactly: 5 mm is not 3/16 in. One
  * with a square drive comes before a plain key, since only that takes a torque wrench.
  */
 export function findSocket(
-  sheet: SpecSheet,
-  part: JsonPointer,
+  { kind, size }: Drive,
   toolbox: Toolbox,
 ): { readonly id: Id; readonly socket: Socket } | undefined {
-  const drive = findDrive(sheet, part)
-  if (drive === undefined) return undefined
   const fitting = Object.entries(toolbox.sockets).filter(
-    ([, socket]) => socket.fits === drive.kind && socket.size === drive.size,
+    ([, socket]) => socket.fits === kind && socket.size === size,
   )
   const found = fitting.find(([, socket]) => socket.drive !== undefined) ?? fitting[0]
   return found === undefined ? undefined : { id: found[0], socket: found[1] }

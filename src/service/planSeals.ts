@@ -36,7 +36,12 @@ export function planSeals({ sheet, procedure, figures, stock }: VisitContext): r
     const [taken] = take
     const onShelf = taken && shelf[taken.id]
     if (!applied) shelf = takeSeals(shelf, take)
-    const why = renewed === 0 ? 'service/seal-on-condition' : 'service/seal-every-opening'
+    const why =
+      renewed === 0
+        ? 'service/seal-on-condition'
+        : seal.replace === 'not stated'
+          ? 'service/seal-replace-not-stated'
+          : 'service/seal-every-opening'
     return dropUndefined({
       part,
       figure,

@@ -215,7 +215,8 @@ function describeCover(sheet: SpecSheet, { on }: Step): PlannedStep['cover'] {
     room === 'gearcases' && kind === 'covers' ? sheet.gearcases[gearcase]?.covers?.[id] : undefined
   if (cover === undefined) return undefined
   const { position, carriesBearings, bolts } = cover
-  return dropUndefined({ bolts: bolts.count, pattern: bolts.pattern, position, carriesBearings })
+  const count = bolts.count === 'not stated' ? undefined : bolts.count
+  return dropUndefined({ bolts: count, pattern: bolts.pattern, position, carriesBearings })
 }
 
 function describeFilter(sheet: SpecSheet, { on }: Step): PlannedStep['filter'] {

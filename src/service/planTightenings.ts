@@ -4,7 +4,7 @@ import { exactIn, nearestDouble, readBand, type TorqueUnit } from '../quantity/i
 import type { Id, StatedValue, Tightening, Toolbox } from '../spec/index.js'
 import { type CoveredTask, chooseWrenches, type TorqueSetting, type WrenchChoice } from '../torque/index.js'
 import { serviceReason } from './codes.js'
-import { findSocket, isClip } from './drives.js'
+import { findSocket, isClip, listDrives } from './drives.js'
 import { namePart } from './names.js'
 import type { VisitOptions } from './requireVisit.js'
 import type { VisitContext } from './visitContext.js'
@@ -114,14 +114,16 @@ function drawTorque(torque: StatedValue<TorqueUnit>, { setting, trueBand }: Torq
 }
 
 function choose(
-  { sheet }: VisitContext,
+  { sheet, log }: VisitContext,
   toolbox: Toolbox,
   tasks: readonly Task[],
   { iso6789, tolerancePercent }: VisitOptions,
 ): WrenchChoice {
   const stated = tasks.flatMap(({ on, tightening }) => {
     if (tightening?.kind !== 'torque') return []
-    return dropUndefined({ on, tightening, drive: findSocket(sheet, on, toolbox)?.socket.drive })
+    const [drive, ...others] = listDrives(sheet, log.identity, on) ?? []
+    const socket = drive && others.length === 0 ? findSocket(drive, toolbox)?.socket : undefined
+    return dropUndefined({ on, tightening, drive: socket?.drive })
   })
   const { wrenches, adaptors } = toolbox
   return chooseWrenches(wrenches, stated, dropUndefined({ iso6789, tolerancePercent, adaptors }))
@@ -143,7 +145,7 @@ function listAdaptors(
   })
 }
 
-function listTasks({ sheet, procedure, figures }: VisitContext): readonly Task[] {
+function listTasks({ sheet, log, procedure, figures }: VisitContext): readonly Task[] {
   const instances = new Map<JsonPointer, Set<Id | undefined>>()
   for (const step of procedure.steps) {
     if (step.on === undefined || !showsFigure(step.do, 'tightening')) continue
@@ -157,7 +159,7 @@ function listTasks({ sheet, procedure, figures }: VisitContext): readonly Task[]
     if (owner === undefined) return []
     const each = readPointer(sheet, `${owner}/count`)
     const path = `${owner}/tightening`
-    if (isClip(sheet, on) && figures.at(path) === undefined) return []
+    if (isClip(sheet, log.identity, on) && figures.at(path) === undefined) return []
     const count = seen.size * (typeof each === 'number' ? each : 1)
     return [{ on, path, count, tightening: figures.stated<Tightening>(path) }]
   })

@@ -9,7 +9,7 @@ import {
 } from '../quantity/index.js'
 import type { Drive, Id, SpecValue, Stands, Toolbox } from '../spec/index.js'
 import { serviceReason } from './codes.js'
-import { findDrive, findSocket } from './drives.js'
+import { findSocket, listDrives } from './drives.js'
 import { namePart, type PartName } from './names.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedTool } from './visitPlan.js'
@@ -34,35 +34,37 @@ const TURNS: ReadonlySet<string> = new Set([
   'refit shield',
 ])
 
-function planSockets({ sheet, procedure }: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
-  const needed = new Map<string, { readonly drive: Drive; readonly parts: Map<JsonPointer, PartName> }>()
+function planSockets({ sheet, log, procedure }: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
+  const needed = new Map<string, { readonly drive?: Drive; readonly parts: Map<JsonPointer, PartName> }>()
   for (const { do: action, on } of procedure.steps) {
-    const drive = on === undefined || !TURNS.has(action) ? undefined : findDrive(sheet, on)
-    if (on === undefined || drive === undefined) continue
-    const key = `${drive.kind} ${drive.size ?? ''}`
-    const entry = needed.get(key) ?? { drive, parts: new Map<JsonPointer, PartName>() }
-    entry.parts.set(on, namePart(sheet, on))
-    needed.set(key, entry)
+    if (on === undefined || !TURNS.has(action)) continue
+    const drives = listDrives(sheet, log.identity, on)
+    for (const drive of drives?.length === 0 ? [undefined] : (drives ?? [])) {
+      const key = `${drive?.kind} ${drive?.size ?? ''}`
+      const entry = needed.get(key) ?? { ...(drive && { drive }), parts: new Map<JsonPointer, PartName>() }
+      entry.parts.set(on, namePart(sheet, on))
+      needed.set(key, entry)
+    }
   }
   return [...needed.values()].flatMap(({ drive, parts }): readonly PlannedTool[] => {
-    const [[firstPath, part] = []] = parts
-    if (firstPath === undefined || part === undefined) return []
-    const { kind, size = '' } = drive
-    const about = { kind: 'socket', for: [...parts.values()], drive } as const
-    if (kind === 'hand' || kind === 'clip')
-      return [{ ...about, verdict: 'fits', reasons: [serviceReason('service/hand-only', { part })] }]
-    if (drive.size === undefined && kind !== 'slot')
-      return [
-        { ...about, verdict: 'cannot tell', reasons: [serviceReason('service/drive-not-stated', { part })] },
-      ]
-    const found = findSocket(sheet, firstPath, toolbox)
+    const [part] = parts.values()
+    if (part === undefined) return []
+    const about = { kind: 'socket', for: [...parts.values()] } as const
+    const { kind, size = '' } = drive ?? {}
+    if (drive && (kind === 'hand' || kind === 'clip'))
+      return [{ ...about, drive, verdict: 'fits', reasons: [serviceReason('service/hand-only', { part })] }]
+    if (drive === undefined || kind === undefined || (size === '' && kind !== 'slot')) {
+      const reasons = [serviceReason('service/drive-not-stated', { part })]
+      return [{ ...about, ...(drive && { drive }), verdict: 'cannot tell', reasons }]
+    }
+    const found = findSocket(drive, toolbox)
     if (found === undefined) {
       const reasons = [serviceReason('service/socket-missing', { part, drive: kind, size })]
-      return [{ ...about, verdict: 'missing', reasons }]
+      return [{ ...about, drive, verdict: 'missing', reasons }]
     }
     const { id, socket } = found
     const reasons = [serviceReason('service/socket-found', { tool: socket.name, size })]
-    return [{ ...about, have: { id, name: socket.name }, verdict: 'fits', reasons }]
+    return [{ ...about, drive, have: { id, name: socket.name }, verdict: 'fits', reasons }]
   })
 }
 

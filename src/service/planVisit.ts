@@ -8,6 +8,7 @@ import { collectFigures } from './collectFigures.js'
 import { describeMachine, readLatest } from './describeMachine.js'
 import { type ListedDue, listDue } from './listDue.js'
 import { listMissing } from './listMissing.js'
+import { listUnstated } from './listUnstated.js'
 import { planFilters } from './planFilters.js'
 import { planOil } from './planOil.js'
 import { planPan } from './planPan.js'
@@ -143,7 +144,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
       machine,
       due,
       figures.figures,
-      tightening.unsettled,
+      [...listUnstated(visit, gearcases), ...tightening.unsettled],
       waits.waits,
       chosen.length === 0 ? [] : notGiven,
     ),

@@ -60,6 +60,7 @@ export interface PlannedFilterHold {
 }
 
 export interface PlannedCover extends Pick<Cover, 'position' | 'carriesBearings'> {
-  readonly bolts: number
+  /** Absent: not stated. */
+  readonly bolts?: number
   readonly pattern: Cover['bolts']['pattern']
 }

@@ -121,8 +121,8 @@ export interface PlannedWork {
   readonly due: JsonPointer
 }
 
-/** Additives and cure times are parts of leaves. */
-export type FigureRole = LeafRole | 'additive' | 'cure'
+/** Additives and cure times are parts of leaves; the last three are facts that a sheet may not state. */
+export type FigureRole = LeafRole | 'additive' | 'cure' | 'access' | 'fill method' | 'fasteners'
 
 export interface PlannedFigure {
   readonly role: FigureRole

@@ -1,5 +1,4 @@
-import type { Drive } from './drive.js'
-import type { Condition, Id, PlaceOnMachine, Seal, Tightening } from './leaf.js'
+import type { Condition, DriveOnPart, Id, PlaceOnMachine, Seal, Tightening } from './leaf.js'
 
 /** A filter or strainer in the oil of a gearcase. The oil that it holds back is not judged: the refill is the manual's. */
 export interface Filter {
@@ -21,7 +20,7 @@ export type FilterHold =
   | {
       readonly kind: 'screwed'
       readonly thread?: string
-      readonly drive: Drive
+      readonly drive: DriveOnPart
       readonly tightening: Tightening
     }
   /** It comes out once that plug or cover is off, and is held by it. */

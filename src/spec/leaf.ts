@@ -87,7 +87,7 @@ export interface TighteningNotStated {
 
 export type Tightening = TorqueTightening | TurnsTightening | TighteningNotStated
 
-export type ReplaceWhen = 'every opening' | 'on condition'
+export type ReplaceWhen = 'every opening' | 'on condition' | 'not stated'
 
 interface SealPart {
   readonly replace: ReplaceWhen
@@ -98,7 +98,7 @@ interface SealPart {
 export interface CrushWasher extends SealPart {
   readonly kind: 'crush washer'
   /** `captive`: held on the plug, in the undercut behind its thread. */
-  readonly form: 'flat' | 'folded' | 'captive'
+  readonly form: 'flat' | 'folded' | 'captive' | 'not stated'
   readonly material: 'copper' | 'aluminium' | 'soft steel' | 'fibre' | 'not stated'
   readonly size?: {
     readonly inside: Figure
@@ -245,6 +245,31 @@ export interface PlaceStated {
 
 export type PlaceOnMachine = PlaceStated | NotStated
 
+export const DRIVE_KINDS = [
+  'external hex',
+  'internal hex',
+  'internal square',
+  'external square',
+  'six-lobe',
+  'slot',
+  'cross recess',
+  'clip',
+  'hand',
+] as const
+export type DriveKind = (typeof DRIVE_KINDS)[number]
+
+/**
+ * What turns a plug or bolt. `size` is a designation, matched exactly: `10 mm`, `3/8 in`, `T40`, `PH2`, `JIS 2`. A `clip` or
+ * push rivet is pushed in and needs no torque.
+ */
+export interface Drive {
+  readonly kind: DriveKind
+  readonly size?: string
+  readonly source?: SourceRef
+}
+
+export type DriveOnPart = Drive | NotStated
+
 /** The kinds of leaves. An override replaces a whole leaf. */
 export interface Leaves {
   readonly value: SpecValue
@@ -253,6 +278,7 @@ export interface Leaves {
   readonly seal: Seal
   readonly interval: Interval
   readonly place: PlaceOnMachine
+  readonly drive: DriveOnPart
 }
 export type LeafKind = keyof Leaves
 export type Leaf = Leaves[LeafKind]

@@ -10,6 +10,7 @@ export type LeafRole =
   | 'tightening'
   | 'seal'
   | 'place'
+  | 'drive'
   | 'interval'
   | 'drain temperature'
   | 'working temperature'
@@ -49,9 +50,9 @@ interface LeafRow<Kind extends LeafKind = LeafKind, Own extends Measure = Measur
   readonly measure?: Own
   /**
    * When a visit reads the leaf: once for the `machine`, for each `gearcase`, for the `part` of a step, only if a `step`
-   * names the leaf, or for the `due` point.
+   * names the leaf, for the `due` point, or for the `tools`.
    */
-  readonly read: 'machine' | 'gearcase' | 'part' | 'step' | 'due'
+  readonly read: 'machine' | 'gearcase' | 'part' | 'step' | 'due' | 'tools'
 }
 
 type RowOf<L> = LeafRow<KindOf<L>, MeasureOf<L>> &
@@ -72,6 +73,7 @@ const OILS = { kind: 'oils', role: 'oils', read: 'gearcase' } as const
 const PLACE = { kind: 'place', role: 'place', read: 'part' } as const
 const TIGHTENING = { kind: 'tightening', role: 'tightening', read: 'part' } as const
 const SEAL = { kind: 'seal', role: 'seal', read: 'part' } as const
+const DRIVE = { kind: 'drive', role: 'drive', read: 'tools' } as const
 const INTERVAL = { kind: 'interval', role: 'interval', read: 'due' } as const
 
 /**
@@ -97,6 +99,10 @@ export const LEAF_TABLE: LeafTableOf<SpecSheet> = {
   '/gearcases/*/covers/*/bolts/tightening': TIGHTENING,
   '/gearcases/*/filters/*/held/tightening': TIGHTENING,
   '/shields/*/fasteners/tightening': TIGHTENING,
+  '/gearcases/*/openings/*/drive': DRIVE,
+  '/gearcases/*/covers/*/bolts/drive': DRIVE,
+  '/gearcases/*/filters/*/held/drive': DRIVE,
+  '/shields/*/fasteners/drive': DRIVE,
   '/gearcases/*/covers/*/seal': SEAL,
   '/gearcases/*/openings/*/seals/*': SEAL,
   '/gearcases/*/filters/*/seals/*': SEAL,

@@ -1,15 +1,16 @@
 import type { JsonPointer } from '../base/index.js'
 import type { Figure, LengthUnit, MassUnit, TemperatureUnit, VolumeUnit } from '../quantity/index.js'
-import type { Drive } from './drive.js'
 import type { Filter } from './filter.js'
 import type {
   Condition,
   DateText,
   DocumentHead,
+  DriveOnPart,
   Id,
   Interval,
   LeafKind,
   Leaves,
+  NotStated,
   Oils,
   PlaceOnMachine,
   Seal,
@@ -112,6 +113,7 @@ export interface Gearcase {
 export type Access =
   | { readonly kind: 'from the ground' }
   | { readonly kind: 'raised'; readonly supports: readonly Id[] }
+  | NotStated
 
 export interface OwnOilSpace {
   readonly kind: 'own'
@@ -144,6 +146,7 @@ export type FillMethod =
   | { readonly kind: 'to level hole'; readonly opening: Id; readonly below?: SpecValue<LengthUnit> }
   | { readonly kind: 'dipstick'; readonly opening: Id; readonly reading: 'screwed in' | 'resting' }
   | { readonly kind: 'sight glass'; readonly opening: Id }
+  | NotStated
 
 export interface Level {
   readonly attitude: 'level on its wheels' | 'level on stands' | 'not stated'
@@ -178,7 +181,7 @@ export interface Opening {
   readonly thread?: string
   /** The material around the thread. */
   readonly housing?: 'steel' | 'cast iron' | 'aluminium' | 'not stated'
-  readonly drive: Drive
+  readonly drive: DriveOnPart
   readonly tightening: Tightening
   readonly seals: readonly Seal[]
   readonly magnet?: boolean
@@ -201,10 +204,10 @@ export interface Cover {
 }
 
 export interface FastenerSet {
-  readonly count: number
+  readonly count: number | 'not stated'
   readonly thread?: string
   readonly propertyClass?: string
-  readonly drive: Drive
+  readonly drive: DriveOnPart
   readonly tightening: Tightening
 }
 

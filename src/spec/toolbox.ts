@@ -1,6 +1,5 @@
 import type { LengthUnit, MassUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/index.js'
-import type { DriveKind } from './drive.js'
-import type { DateText, DocumentHead, Id } from './leaf.js'
+import type { DateText, DocumentHead, DriveKind, Id } from './leaf.js'
 
 /** The workshop's tools and equipment. */
 export interface Toolbox extends DocumentHead<'toolbox'> {

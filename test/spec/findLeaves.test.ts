@@ -17,12 +17,15 @@ describe('findLeaves', () => {
     expect(findLeaves(taper).map(({ kind, path }) => `${kind} ${path}`)).toEqual([
       'oils /gearcases/transfer/oilSpace/oils',
       'value /gearcases/transfer/oilSpace/fill/drainAndRefill',
+      'drive /gearcases/transfer/openings/fill/drive',
       'tightening /gearcases/transfer/openings/fill/tightening',
       'seal /gearcases/transfer/openings/fill/seals/0',
       'place /gearcases/transfer/openings/fill/place',
+      'drive /gearcases/transfer/openings/drain/drive',
       'tightening /gearcases/transfer/openings/drain/tightening',
       'seal /gearcases/transfer/openings/drain/seals/0',
       'place /gearcases/transfer/openings/drain/place',
+      'drive /shields/belly/fasteners/drive',
       'tightening /shields/belly/fasteners/tightening',
       'place /shields/belly/place',
       'interval /services/transfer-oil/intervals/repeat',
@@ -146,7 +149,7 @@ describe('diffSheets', () => {
   test('facts outside leaves', () => {
     expect(
       change(
-        { op: 'replace', path: '/gearcases/rear/openings/filler/drive/size', value: '1/2 in' },
+        { op: 'replace', path: '/gearcases/rear/openings/filler/name', value: 'level plug' },
         { op: 'remove', path: '/gearcases/rear/covers/rear-cover/magnet' },
         { op: 'add', path: '/gearcases/rear/yellowMetal', value: 'yes' },
       ),
@@ -155,9 +158,9 @@ describe('diffSheets', () => {
       facts: [
         {
           change: 'changed',
-          path: '/gearcases/rear/openings/filler/drive/size',
-          from: '3/8 in',
-          to: '1/2 in',
+          path: '/gearcases/rear/openings/filler/name',
+          from: 'filler plug',
+          to: 'level plug',
         },
         { change: 'removed', path: '/gearcases/rear/covers/rear-cover/magnet', from: true },
         { change: 'added', path: '/gearcases/rear/yellowMetal', to: 'yes' },

@@ -272,6 +272,7 @@ test('the places of leaves are all those that the shape of a sheet has', () => {
     interval: 'interval',
     window: 'interval',
     place: 'place',
+    drive: 'drive',
   }
   const places: string[] = []
   const walk = (node: unknown, path: readonly string[]): void => {

@@ -148,6 +148,10 @@ export const cardWords: CardWords = {
     additive: 'Additive',
     cure: 'Cure time',
     mass: 'Mass',
+    drive: 'Tool size',
+    access: 'Access',
+    'fill method': 'How to fill',
+    fasteners: 'Number of fasteners',
   },
   levels: {
     duration: 'Level: wait after stopping',
@@ -161,7 +165,11 @@ export const cardWords: CardWords = {
     'not stated': 'seal not stated',
   },
   filters: same('spin-on filter', 'cartridge filter', 'strainer'),
-  sealForms: { ...same('flat', 'folded', 'profile ring'), captive: 'held on the plug' },
+  sealForms: {
+    ...same('flat', 'folded', 'profile ring'),
+    captive: 'held on the plug',
+    'not stated': 'form not stated',
+  },
   sealMaterials: {
     ...same('copper', 'aluminium', 'soft steel', 'fibre'),
     ...same('NBR', 'HNBR', 'FKM', 'ACM', 'EPDM', 'VMQ', 'FVMQ', 'AU', 'CR', 'FFKM'),
@@ -170,6 +178,7 @@ export const cardWords: CardWords = {
   replace: {
     'every opening': 'replace at every opening',
     'on condition': 'inspect; replace if in doubt',
+    'not stated': 'replacement not stated: use a new one',
     'cannot tell': 'replacement not stated: use a new one',
   },
   threadConditions: {

@@ -11,6 +11,8 @@ export const sealTexts: Texts<SealCodes> = {
     `${OPENED[how] ?? 'The plug comes out.'} Fit a new crush washer.`,
   'seal/reuse-stated': () =>
     'The manual permits using this washer again if it is still good. If in doubt, fit a new one.',
+  'seal/replace-not-stated': ({ kind }) =>
+    `The manual does not say when to replace the ${kind}. Fit a new one.`,
   'seal/sheet-says-every-opening': ({ kind }) => `The manual requires a new ${kind} at every opening.`,
   'seal/sheet-says-on-condition': ({ kind }) =>
     `The manual permits using this ${kind} again if it is still good. Inspect it.`,

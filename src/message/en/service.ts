@@ -111,6 +111,10 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/mass-not-stated': () =>
     "The sheet does not state the machine's mass: compare the stands' rating with its plate.",
   'service/seal-every-opening': ({ count }, say) => `${say.number(count)} new: replace at every opening.`,
+  'service/seal-replace-not-stated': ({ count }, say) =>
+    `${say.number(count)} new: the manual does not say when to replace it.`,
+  'service/access-not-stated': ({ part }) =>
+    `${capital(partText(part))}: access not stated. See the manual. If the machine must be raised, use the manual's lifting points and rated stands. Never work under a machine that only a jack holds.`,
   'service/seal-on-condition': ({ count }, say) =>
     `Inspect it and use it again only if it is good; have ${say.count(count, 'spare', 'spares')} ready.`,
   'service/seal-open': ({ part }) => `The seal is not known (${partText(part)}). See the manual.`,

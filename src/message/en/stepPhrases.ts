@@ -67,8 +67,10 @@ export function levelText(params: StepParams): string {
     levelTemperature && `the oil at ${levelTemperature}`,
     level.engine === 'running' ? 'the engine on' : minutes && `${minutes} after the stop`,
   ].filter((one) => one !== undefined)
+  const asStated = `Check the oil level at ${at} as the manual says.`
   const read = {
-    'by quantity': `Check the oil level at ${at} as the manual says.`,
+    'by quantity': asStated,
+    'not stated': asStated,
     'to level hole': `Check the oil level at ${at}. The oil is right ${below === undefined ? 'at' : `${below} below`} the lower edge of the hole.`,
     dipstick:
       level.reading === 'screwed in'

@@ -1,11 +1,11 @@
 import type { JsonPointer } from '../../base/index.js'
-import type { Drive, Opening } from '../../spec/index.js'
+import type { DriveOnPart, Opening } from '../../spec/index.js'
 import type { PartAt } from './sheetParts.js'
 
 interface Fastening {
   readonly thread?: string
   readonly propertyClass?: string
-  readonly drive?: Drive
+  readonly drive?: DriveOnPart
   /** Of an opening alone. */
   readonly uses?: Opening['uses']
 }

@@ -1,4 +1,4 @@
-import type { Drive } from '../../spec/index.js'
+import type { DriveOnPart } from '../../spec/index.js'
 import { fasteningOf } from './fasteningOf.js'
 import type { PartAt } from './sheetParts.js'
 
@@ -10,13 +10,14 @@ const EXTERNAL_BOLT = 0.04
 /** The largest torque that a part without a stated thread plausibly gets by the size of its hexagon, in N·m, and that size. */
 export function largestForDrive(on: PartAt) {
   const { thread, drive } = fasteningOf(on).fastening
-  const width = driveMillimetres(drive?.size)
+  const size = drive && 'size' in drive ? drive.size : undefined
+  const width = driveMillimetres(size)
   if (thread !== undefined || drive === undefined || width === undefined) return undefined
   const factor = factorOf(drive, on.kind)
-  return factor === undefined ? undefined : { limit: factor * width ** 3, size: drive.size ?? '' }
+  return factor === undefined ? undefined : { limit: factor * width ** 3, size: size ?? '' }
 }
 
-function factorOf(drive: Drive, kind: PartAt['kind']): number | undefined {
+function factorOf(drive: DriveOnPart, kind: PartAt['kind']): number | undefined {
   if (drive.kind === 'internal hex') return INTERNAL
   if (drive.kind !== 'external hex') return undefined
   return kind === 'opening' || kind === 'filter' ? EXTERNAL_PLUG : EXTERNAL_BOLT

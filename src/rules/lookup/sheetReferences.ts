@@ -1,5 +1,6 @@
 import { type JsonPointer, joinPointer } from '../../base/index.js'
 import type { Gearcase, SpecSheet } from '../../spec/index.js'
+import { filledAt } from './filledAt.js'
 
 export type ReferredPart =
   | 'source'
@@ -52,7 +53,7 @@ function gearcaseReferences(path: JsonPointer, gearcase: Gearcase, sheet: SpecSh
     ...(oilSpace.kind === 'shared'
       ? refer(`${path}/oilSpace/with`, 'gearcase', oilSpace.with, gearcases)
       : [
-          ...refer(`${path}/oilSpace/fill/method/opening`, 'opening', oilSpace.fill.method.opening, openings),
+          ...refer(`${path}/oilSpace/fill/method/opening`, 'opening', filledAt(oilSpace.fill), openings),
           ...referAll(`${path}/oilSpace/passageTo`, 'gearcase', oilSpace.passageTo, gearcases),
         ]),
     ...emptying.flatMap((way, place) =>

@@ -3,15 +3,15 @@ import { sealRule } from '../ruleMakers.js'
 /**
  * A crush washer to be replaced only `on condition`: once crushed it has hardened, and needs more torque to seal
  * again. Where the manual really states this exception, waive it and name the page.
- * Judges: Every crush washer, overrides included (see terms: leaf of a part). Finds a `replace` other than `every
- * opening`.
+ * Judges: Every crush washer, overrides included (see terms: leaf of a part). Finds a `replace` of `on
+ * condition`.
  * Place: `<seal>/replace`
  * Params: part: the name of the part (see terms)
  * Harm: machine
  * Common practice; no source that was read says single use.
  */
 export const rule = sealRule('seal/crush-washer-reused', 'warning', ({ path, seal, on }) => {
-  if (seal.kind !== 'crush washer' || seal.replace === 'every opening') return []
+  if (seal.kind !== 'crush washer' || seal.replace !== 'on condition') return []
   const at = `${path}/replace`
   const cures = [{ op: 'replace' as const, path: at, value: 'every opening' }]
   return [{ path: at, params: { part: on.name }, cures }]

@@ -1,3 +1,4 @@
+import { filledAt } from '../lookup/filledAt.js'
 import { lookUp } from '../lookup/lookUp.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
@@ -16,7 +17,7 @@ import { gearcaseRule } from '../ruleMakers.js'
 export const rule = gearcaseRule('spec/level-on-raised-end', 'warning', ([id, gearcase], { document }) => {
   const { oilSpace, access, openings, name } = gearcase
   if (oilSpace.kind === 'shared' || oilSpace.fill.level?.attitude !== 'level on stands') return []
-  const filled = lookUp(openings, oilSpace.fill.method.opening)
+  const filled = lookUp(openings, filledAt(oilSpace.fill) ?? '')
   if (filled === undefined || filled.uses.some(({ wheelMark }) => wheelMark !== undefined)) return []
   const { axles, supports } = document.machine
   const at = access.kind === 'raised' ? access.supports : []

@@ -41,7 +41,9 @@ function requiredRoles(gearcase: Gearcase): readonly RequiredRole[] {
     ]
   })
   if (oilSpace.kind === 'shared') return drains
-  const { kind, opening } = oilSpace.fill.method
+  const { method } = oilSpace.fill
+  if (method.kind === 'not stated') return drains
+  const { kind, opening } = method
   const role = kind === 'to level hole' || kind === 'dipstick' ? 'level' : 'fill'
   return [{ path: '/oilSpace/fill/method/opening', opening, role, use: kind }, ...drains]
 }

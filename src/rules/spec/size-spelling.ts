@@ -26,7 +26,9 @@ export const rule = ruleAbout('spec-sheet', 'toolbox')(
           ]
         : (sheet?.parts ?? [])
             .map(fasteningOf)
-            .flatMap(({ path, fastening: { drive } }) => (drive ? sizesOf(path, { drive }, 'size') : []))
+            .flatMap(({ path, fastening: { drive } }) =>
+              drive === undefined || drive.kind === 'not stated' ? [] : sizesOf(path, { drive }, 'size'),
+            )
     return sizes.flatMap(({ path, size }) => {
       const [, number, unit = ''] = WRITTEN.exec(size) ?? []
       const meant = number === undefined ? size : `${number} ${/^mm$/i.test(unit) ? 'mm' : 'in'}`

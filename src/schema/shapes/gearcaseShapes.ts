@@ -1,6 +1,6 @@
-import { DRIVE_KINDS, WHEEL_MARKS } from '../../spec/index.js'
+import { WHEEL_MARKS } from '../../spec/index.js'
 import { leafShapes } from './leafShapes.js'
-import { boolean, buildOnce, byTag, count, filledList, kind, list, object } from './makeShape.js'
+import { boolean, buildOnce, byTag, count, filledList, kind, list, object, orWord } from './makeShape.js'
 import { map, part, textShapes } from './textShapes.js'
 
 /** Gearcases with their openings and covers, and the shields before them. */
@@ -9,12 +9,11 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
   const leaf = leafShapes()
   const { values } = leaf
   const named = { name: text.text, 'appliesTo?': leaf.condition }
-  const drive = part('drive', { kind: DRIVE_KINDS, 'size?': text.text })
   const fasteners = {
-    count: count(1),
+    count: orWord(count(1), 'not stated'),
     'thread?': text.text,
     'propertyClass?': text.text,
-    drive,
+    drive: leaf.drive,
     tightening: leaf.tightening,
   }
   const opening = part('opening', {
@@ -22,7 +21,7 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     uses: filledList({ role: ['fill', 'drain', 'level'], 'wheelMark?': WHEEL_MARKS }),
     'thread?': text.text,
     'housing?': ['steel', 'cast iron', 'aluminium', 'not stated'],
-    drive,
+    drive: leaf.drive,
     tightening: leaf.tightening,
     seals: list(leaf.seal),
     'magnet?': boolean(),
@@ -44,7 +43,7 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     ...named,
     kind: ['spin-on filter', 'cartridge filter', 'strainer'],
     held: byTag([
-      kind('screwed', { 'thread?': text.text, drive, tightening: leaf.tightening }),
+      kind('screwed', { 'thread?': text.text, drive: leaf.drive, tightening: leaf.tightening }),
       kind('behind opening', { opening: text.id }),
       kind('behind cover', { cover: text.id }),
     ]),
@@ -69,6 +68,7 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
       kind('to level hole', { opening: text.id, 'below?': values.length.spec }),
       kind('dipstick', { opening: text.id, reading: ['screwed in', 'resting'] }),
       kind('sight glass', { opening: text.id }),
+      values.notStated,
     ]),
     'level?': {
       attitude: ['level on its wheels', 'level on stands', 'not stated'],
@@ -84,7 +84,11 @@ export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
     'appliesTo?': leaf.condition,
     'instances?': map({ name: text.text }),
     'axle?': text.id,
-    access: byTag([kind('from the ground', {}), kind('raised', { supports: filledList(text.id) })]),
+    access: byTag([
+      kind('from the ground', {}),
+      kind('raised', { supports: filledList(text.id) }),
+      values.notStated,
+    ]),
     oilSpace: byTag([
       kind('own', { oils: leaf.oils, fill, 'passageTo?': list(text.id) }),
       kind('shared', { with: text.id, 'portion?': values.volume.spec }),

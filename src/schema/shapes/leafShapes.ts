@@ -1,4 +1,5 @@
 import { UNITS_BY_MEASURE } from '../../quantity/index.js'
+import { DRIVE_KINDS } from '../../spec/index.js'
 import { boolean, buildOnce, filledList, holding, kind, list, object, oneOf, whole } from './makeShape.js'
 import { sealShape } from './sealShape.js'
 import { choice, described, named, part, textShapes } from './textShapes.js'
@@ -86,6 +87,8 @@ export const leafShapes = /* @__PURE__ */ buildOnce(() => {
   /** A window may be zero. */
   const window = intervalOf('window', text.intervalFigure, text.period)
 
+  const drive = choice('drive', [object({ kind: DRIVE_KINDS, 'size?': text.text, ...cited }), notStated])
+
   const place = choice('place', [kind('place', { text: text.text, ...cited }), notStated])
 
   const condition = part('condition', {
@@ -95,5 +98,5 @@ export const leafShapes = /* @__PURE__ */ buildOnce(() => {
     'market?': list(text.text),
   })
 
-  return { values, tightening, oils, interval, window, place, seal: sealShape(), condition }
+  return { values, tightening, oils, interval, window, place, drive, seal: sealShape(), condition }
 })

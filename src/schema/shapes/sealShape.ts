@@ -7,7 +7,7 @@ export const sealShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const values = valueShapes()
   const bought = {
-    replace: ['every opening', 'on condition'] as const,
+    replace: ['every opening', 'on condition', 'not stated'] as const,
     'partNumber?': text.text,
     'source?': values.sourceRef,
   }
@@ -24,7 +24,7 @@ export const sealShape = /* @__PURE__ */ buildOnce(() => {
   } as const
   return choice('seal', [
     kind('crush washer', {
-      form: ['flat', 'folded', 'captive'],
+      form: ['flat', 'folded', 'captive', 'not stated'],
       material: ['copper', 'aluminium', 'soft steel', 'fibre', 'not stated'],
       'size?': ringSize,
       ...bought,

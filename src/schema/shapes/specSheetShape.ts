@@ -63,6 +63,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
     kind('seal', { path: text.pointer, to: leaf.seal }),
     overrideInterval,
     kind('place', { path: text.pointer, to: leaf.place }),
+    kind('drive', { path: text.pointer, to: leaf.drive }),
   ])
   return document('spec-sheet', {
     revision: text.text,

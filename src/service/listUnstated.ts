@@ -1,0 +1,43 @@
+import { type JsonPointer, readPointer } from '../base/index.js'
+import type { FastenerSet, Id } from '../spec/index.js'
+import { serviceReason } from './codes.js'
+import { listDrives } from './drives.js'
+import { findOilOwner } from './gearcases.js'
+import { namePart } from './names.js'
+import type { VisitContext } from './visitContext.js'
+import type { FigureRole, PlannedMissing } from './visitPlan.js'
+
+/**
+ * The facts of a visit beside its figures that the manual does not state: how to reach a gearcase and how to fill it, what
+ * turns a part that is worked on, and how many fasteners hold it. One entry each.
+ */
+export function listUnstated(
+  { sheet, log, procedure }: VisitContext,
+  gearcases: readonly Id[],
+): readonly PlannedMissing[] {
+  const missing = new Map<JsonPointer, PlannedMissing>()
+  const add = (path: JsonPointer, role: FigureRole): void => {
+    const part = namePart(sheet, path)
+    const reason =
+      role === 'access'
+        ? serviceReason('service/access-not-stated', { part })
+        : serviceReason('service/figure-not-stated', { part, role })
+    missing.set(path, { kind: 'not stated', part, path, reason })
+  }
+  for (const id of gearcases) {
+    if (sheet.gearcases[id]?.access.kind === 'not stated') add(`/gearcases/${id}/access`, 'access')
+    const owner = findOilOwner(sheet, id)
+    const space = sheet.gearcases[owner]?.oilSpace
+    if (space?.kind === 'own' && space.fill.method.kind === 'not stated')
+      add(`/gearcases/${owner}/oilSpace/fill/method`, 'fill method')
+  }
+  for (const { on } of procedure.steps) {
+    if (on === undefined) continue
+    if (listDrives(sheet, log.identity, on)?.length === 0) add(`${on}/drive`, 'drive')
+    const fasteners = ['/bolts', '/fasteners']
+      .map((tail) => readPointer(sheet, `${on}${tail}`) as FastenerSet | undefined)
+      .find((one) => one !== undefined)
+    if (fasteners?.count === 'not stated') add(`${on}/count`, 'fasteners')
+  }
+  return [...missing.values()]
+}
