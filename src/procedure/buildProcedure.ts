@@ -24,7 +24,7 @@ import { type CodeWith, type OfGearcase, type ProcedureCodes, procedureFinding }
 import { indexSheet } from './indexSheet.js'
 import { type GearcaseLayout, type OpeningLayout, servesAs } from './layout.js'
 import { listJobs } from './listJobs.js'
-import { isLevelJudged, mustNotRun, type OilJob } from './oilJob.js'
+import { hasFiguresOnly, isLevelJudged, mustNotRun, type OilJob } from './oilJob.js'
 
 /** What an order of work is built for. */
 export interface BuildFacts {
@@ -98,9 +98,10 @@ export function buildProcedure(
   ]
   if (findings.some((finding) => finding.severity === 'error')) return { ok: false, findings }
   const known = services.filter((service) => Object.hasOwn(sheet.services, service))
-  const context = { layout, jobs, mustNotRun: mustNotRun(events) }
+  const ordered = jobs.filter((job) => !hasFiguresOnly(job))
+  const context = { layout, jobs: ordered, mustNotRun: mustNotRun(events) }
   const writer = startWriting({ sheet, identity, services: known }, context)
-  writeOrderOfWork(writer, jobs)
+  if (ordered.length > 0 || jobs.length === 0) writeOrderOfWork(writer, ordered)
   const names = known.map((service) => sheet.services[service]?.name ?? service)
   const value: ProcedureDocument = dropUndefined({
     kind: 'procedure',
@@ -135,12 +136,14 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
   }
   if (oilSpace.kind === 'shared') add('procedure/oil-owner-missing', 'error', '/oilSpace/with')
   const judged = isLevelJudged(gearcase, job.task)
+  const severityOf = (severity: Severity) => (hasFiguresOnly(job) ? 'info' : severity)
   if (job.task === 'change') {
-    if (gearcase.fillOpening === undefined) add('procedure/no-fill-opening', 'error', '/openings')
-    if (gearcase.emptying === undefined) add('procedure/no-way-to-empty', 'error', '/emptying')
-    if (fill !== undefined && fill.method.kind !== 'by quantity' && gearcase.levelOpening === undefined)
+    if (gearcase.fillOpening === undefined) add('procedure/no-fill-opening', severityOf('error'), '/openings')
+    if (gearcase.emptying === undefined) add('procedure/no-way-to-empty', severityOf('error'), '/emptying')
+    const byLevel = fill && fill.method.kind !== 'by quantity' && fill.method.kind !== 'not stated'
+    if (byLevel && gearcase.levelOpening === undefined)
       add('procedure/no-level-opening', 'error', '/oilSpace/fill/method/opening')
-  } else if (!judged) add('procedure/no-level-opening', 'warning', '/oilSpace/fill/method')
+  } else if (!judged) add('procedure/no-level-opening', severityOf('warning'), '/oilSpace/fill/method')
   if (!isRaised(job)) {
     if (judged && fill?.level?.attitude === 'level on stands')
       add('procedure/no-supports', 'error', '/access')

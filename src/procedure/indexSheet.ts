@@ -228,7 +228,7 @@ function chooseTreatment(seal: Seal): SealTreatment {
     case 'liquid gasket':
       return 'apply'
     default:
-      return seal.replace === 'every opening' ? 'renew' : 'inspect'
+      return seal.replace === 'on condition' ? 'inspect' : 'renew'
   }
 }
 

@@ -22,6 +22,16 @@ export function isLevelJudged(owner: GearcaseLayout, task: OilJob['task'] | unde
   return owner.fill.method.kind !== 'by quantity' || task === 'check'
 }
 
+/**
+ * Whether the sheet only gives figures for this job: it states neither how the gearcase is filled nor all the openings that
+ * the work needs. No order of work can be written, and nothing is wrong.
+ */
+export function hasFiguresOnly({ owner, task }: OilJob): boolean {
+  const { fill, fillOpening, emptying, levelOpening } = owner.gearcase
+  if (fill?.method.kind !== 'not stated') return false
+  return task === 'change' ? fillOpening === undefined || emptying === undefined : levelOpening === undefined
+}
+
 const SPOILS_OIL: readonly MachineEventKind[] = ['submersion', 'contamination', 'seal failure', 'oil loss']
 
 /** Whether the gears may run in what is in the case now. Source: common practice, no source. */

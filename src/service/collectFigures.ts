@@ -39,6 +39,7 @@ export function collectFigures(
   identity: Identity,
   gearcases: readonly Id[],
   procedure: Pick<ProcedureDocument, 'steps'>,
+  withoutSteps: readonly JsonPointer[],
 ): CollectedFigures {
   const asked = new Map<JsonPointer, Omit<PlannedFigure, 'resolved' | 'part'>>()
   const ask = (path: JsonPointer): void => {
@@ -57,6 +58,7 @@ export function collectFigures(
     // Where the refill is not stated, the dry fill is the maximum that may run out.
     if (kind && resolveLeaf(sheet, identity, kind, refill).kind !== 'stated') ask(`${fill}/dryFill`)
   }
+  for (const part of withoutSteps) for (const path of listPartLeaves(sheet, part)) ask(path)
   for (const step of procedure.steps) {
     if (step.on !== undefined) for (const path of listPartLeaves(sheet, step.on)) ask(path)
     for (const path of Object.values(step.values ?? {})) ask(path)

@@ -1,4 +1,5 @@
-import type { Id, SpecSheet } from '../spec/index.js'
+import { type JsonPointer, joinPointer } from '../base/index.js'
+import type { Id, ProcedureDocument, SpecSheet } from '../spec/index.js'
 
 /** The oil space whose oil this gearcase runs in: its own, or that of the gearcase it shares with. */
 export function findOilOwner(sheet: SpecSheet, gearcase: Id): Id {
@@ -18,6 +19,23 @@ export function listInstances(sheet: SpecSheet, gearcase: Id): readonly (Id | un
   const instances = sheet.gearcases[gearcase]?.instances
   const ids = instances === undefined ? [] : Object.keys(instances)
   return ids.length === 0 ? [undefined] : ids
+}
+
+/** The openings and covers of gearcases without a step: the sheet gives their figures, but no way to work on them. */
+export function listPartsWithoutSteps(
+  sheet: SpecSheet,
+  gearcases: readonly Id[],
+  { steps }: Pick<ProcedureDocument, 'steps'>,
+): readonly JsonPointer[] {
+  const worked = new Set(steps.map(({ on = '' }) => on.split('/')[2]))
+  return gearcases
+    .filter((id) => !worked.has(id))
+    .flatMap((id) => {
+      const { openings = {}, covers = {} } = sheet.gearcases[id] ?? {}
+      return Object.entries({ openings, covers }).flatMap(([list, parts]) =>
+        Object.keys(parts).map((part) => joinPointer(['gearcases', id, list, part])),
+      )
+    })
 }
 
 /** Services that count as this one, directly or through others. */

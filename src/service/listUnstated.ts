@@ -12,7 +12,7 @@ import type { FigureRole, PlannedMissing } from './visitPlan.js'
  * turns a part that is worked on, and how many fasteners hold it. One entry each.
  */
 export function listUnstated(
-  { sheet, log, procedure }: VisitContext,
+  { sheet, log, procedure, withoutSteps }: VisitContext,
   gearcases: readonly Id[],
 ): readonly PlannedMissing[] {
   const missing = new Map<JsonPointer, PlannedMissing>()
@@ -31,8 +31,7 @@ export function listUnstated(
     if (space?.kind === 'own' && space.fill.method.kind === 'not stated')
       add(`/gearcases/${owner}/oilSpace/fill/method`, 'fill method')
   }
-  for (const { on } of procedure.steps) {
-    if (on === undefined) continue
+  for (const on of [...procedure.steps.flatMap((step) => step.on ?? []), ...withoutSteps]) {
     if (listDrives(sheet, log.identity, on)?.length === 0) add(`${on}/drive`, 'drive')
     const fasteners = ['/bolts', '/fasteners']
       .map((tail) => readPointer(sheet, `${on}${tail}`) as FastenerSet | undefined)

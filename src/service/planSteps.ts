@@ -13,7 +13,7 @@ import {
   type Support,
 } from '../spec/index.js'
 import { serviceReason } from './codes.js'
-import { findDrive } from './drives.js'
+import { listDrives } from './drives.js'
 import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
 import type { PlannedStep } from './plannedStep.js'
@@ -38,11 +38,12 @@ const placeOf = (step: Step): string => `${gearcaseOf(step) ?? ''} ${step.at?.in
  * first step that needs it and is not repeated: people read few cautions. That of hot oil comes at each gearcase.
  */
 export function planSteps(
-  { sheet, procedure, figures }: VisitContext,
+  visit: VisitContext,
   tightenings: readonly PlannedTightening[],
   oil: readonly PlannedOil[],
   waits: WaitPlan,
 ): StepPlan {
+  const { sheet, procedure, figures } = visit
   const said = new Set<string>()
   const supplies = new Set<string>()
   const lowOnly = listLowOnly(procedure.steps)
@@ -92,7 +93,7 @@ export function planSteps(
       level: describeLevel(sheet, step, procedure.steps.slice(0, place)),
       cover: describeCover(sheet, step),
       fluid: isGreased(oil, gearcaseOf(step)) ? 'grease' : undefined,
-      drive: closesWithoutTool(sheet, step),
+      drive: closesWithoutTool(visit, step),
       filter: describeFilter(sheet, step),
       beforeDraining: isNipped(step, procedure.steps[place + 1]) ? true : undefined,
       cautions,
@@ -108,9 +109,14 @@ export function planSteps(
 }
 
 /** What opens and closes a part that no tool turns: a hand, or clips that are pushed in. */
-function closesWithoutTool(sheet: SpecSheet, { do: action, on = '' }: Step): 'hand' | 'clip' | undefined {
+function closesWithoutTool(
+  { sheet, log }: VisitContext,
+  { do: action, on = '' }: Step,
+): 'hand' | 'clip' | undefined {
   const turns = action === 'crack loose' || showsFigure(action, 'tightening')
-  const kind = turns ? findDrive(sheet, on)?.kind : undefined
+  const drives = turns ? listDrives(sheet, log.identity, on) : undefined
+  const [kind, ...others] = new Set(drives?.map((one) => one.kind))
+  if (others.length > 0) return undefined
   return kind === 'hand' || kind === 'clip' ? kind : undefined
 }
 

@@ -5,6 +5,7 @@ import type { Id, StatedValue, Tightening, Toolbox } from '../spec/index.js'
 import { type CoveredTask, chooseWrenches, type TorqueSetting, type WrenchChoice } from '../torque/index.js'
 import { serviceReason } from './codes.js'
 import { findSocket, isClip, listDrives } from './drives.js'
+import { listInstances } from './gearcases.js'
 import { namePart } from './names.js'
 import type { VisitOptions } from './requireVisit.js'
 import type { VisitContext } from './visitContext.js'
@@ -145,13 +146,15 @@ function listAdaptors(
   })
 }
 
-function listTasks({ sheet, log, procedure, figures }: VisitContext): readonly Task[] {
+function listTasks({ sheet, log, procedure, withoutSteps, figures }: VisitContext): readonly Task[] {
   const instances = new Map<JsonPointer, Set<Id | undefined>>()
   for (const step of procedure.steps) {
     if (step.on === undefined || !showsFigure(step.do, 'tightening')) continue
     const seen = instances.get(step.on) ?? new Set()
     instances.set(step.on, seen.add(step.at?.instance))
   }
+  for (const part of withoutSteps)
+    instances.set(part, new Set(listInstances(sheet, part.split('/')[2] ?? '')))
   return [...instances].flatMap(([on, seen]): readonly Task[] => {
     const owner = [on, `${on}/bolts`, `${on}/fasteners`, `${on}/held`].find(
       (candidate) => readPointer(sheet, `${candidate}/tightening`) !== undefined,

@@ -34,10 +34,13 @@ const TURNS: ReadonlySet<string> = new Set([
   'refit shield',
 ])
 
-function planSockets({ sheet, log, procedure }: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
+function planSockets(
+  { sheet, log, procedure, withoutSteps }: VisitContext,
+  toolbox: Toolbox,
+): readonly PlannedTool[] {
   const needed = new Map<string, { readonly drive?: Drive; readonly parts: Map<JsonPointer, PartName> }>()
-  for (const { do: action, on } of procedure.steps) {
-    if (on === undefined || !TURNS.has(action)) continue
+  const turned = procedure.steps.flatMap(({ do: action, on }) => (on && TURNS.has(action) ? on : []))
+  for (const on of [...turned, ...withoutSteps]) {
     const drives = listDrives(sheet, log.identity, on)
     for (const drive of drives?.length === 0 ? [undefined] : (drives ?? [])) {
       const key = `${drive?.kind} ${drive?.size ?? ''}`

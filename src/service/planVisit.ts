@@ -6,6 +6,7 @@ import { chooseWork } from './chooseWork.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
 import { describeMachine, readLatest } from './describeMachine.js'
+import { listPartsWithoutSteps } from './gearcases.js'
 import { type ListedDue, listDue } from './listDue.js'
 import { listMissing } from './listMissing.js'
 import { listUnstated } from './listUnstated.js'
@@ -78,8 +79,9 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   const parts = groupByGearcase(chosen)
   const gearcases = parts.map(({ gearcase }) => gearcase)
   const changes = parts.filter(({ task }) => task === 'change')
-  const figures = collectFigures(sheet, log.identity, gearcases, procedure)
-  const visit: VisitContext = dropUndefined({ ...facts, toolbox, procedure, figures })
+  const withoutSteps = listPartsWithoutSteps(sheet, gearcases, procedure)
+  const figures = collectFigures(sheet, log.identity, gearcases, procedure, withoutSteps)
+  const visit: VisitContext = dropUndefined({ ...facts, toolbox, procedure, withoutSteps, figures })
   const oil = planOil(visit, changes)
   const tightening = planTightenings(visit, options)
   const waits = planWaits(visit, oil)

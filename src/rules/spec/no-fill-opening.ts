@@ -3,7 +3,7 @@ import { sheetRule } from '../ruleMakers.js'
 /**
  * An oil space that no opening fills: a machine drained by this sheet could not be refilled.
  * Judges: Every gearcase with its own oil. Finds one where neither it nor a gearcase that shares its oil has an
- * opening with the use `fill`.
+ * opening with the use `fill`; as information if its fill method is `not stated`, since such a sheet only gives figures.
  * Place: `/gearcases/<id>/openings`
  * Params: gearcase: its name
  * Harm: job
@@ -18,6 +18,8 @@ export const rule = sheetRule('spec/no-fill-opening', 'error', ({ document }) =>
         (other === id || (gearcase.oilSpace.kind === 'shared' && gearcase.oilSpace.with === id)) &&
         Object.values(gearcase.openings).some(({ uses }) => uses.some(({ role }) => role === 'fill')),
     )
-    return canFill ? [] : [{ path: `/gearcases/${id}/openings`, params: { gearcase: name } }]
+    if (canFill) return []
+    const found = { path: `/gearcases/${id}/openings`, params: { gearcase: name } }
+    return oilSpace.fill.method.kind === 'not stated' ? [{ ...found, severity: 'info' as const }] : [found]
   })
 })

@@ -4,7 +4,8 @@ import { sheetRule } from '../ruleMakers.js'
 /**
  * A gearcase whose oil a service changes, and no way to get the old oil out: neither drain plug, cover nor suction.
  * Say how, even where the manual leaves only suction.
- * Judges: Every gearcase with its own oil that a service of the task `change` names. Finds an empty `emptying`.
+ * Judges: Every gearcase with its own oil that a service of the task `change` names. Finds an empty `emptying`;
+ * as information if its fill method is `not stated`, since such a sheet only gives figures.
  * Place: `/gearcases/<id>/emptying`
  * Params: gearcase: its name
  * Harm: job
@@ -18,6 +19,8 @@ export const rule = sheetRule('spec/no-way-to-empty', 'error', ({ document }) =>
     const gearcase = lookUp(document.gearcases, id)
     if (gearcase === undefined || gearcase.oilSpace.kind === 'shared' || gearcase.emptying.length > 0)
       return []
-    return [{ path: `/gearcases/${id}/emptying`, params: { gearcase: gearcase.name } }]
+    const found = { path: `/gearcases/${id}/emptying`, params: { gearcase: gearcase.name } }
+    const { method } = gearcase.oilSpace.fill
+    return method.kind === 'not stated' ? [{ ...found, severity: 'info' as const }] : [found]
   })
 })
