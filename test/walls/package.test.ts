@@ -36,7 +36,7 @@ const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
 const FUNCTION_CEILINGS = [
   ['convert', 4.6],
   ['checkWrench', 5.6],
-  ['computeDue', 7.2],
+  ['computeDue', 7],
   ['parseSpecSheet', 17],
   ['planVisit', 62],
 ] as const
