@@ -9,9 +9,9 @@ import { capitalised, filled, joined, labelled, ownWords, quoted } from './spans
 const ROLES_ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set(['interval', 'seal', 'place', 'mass'])
 const LARGE_ROLES: ReadonlySet<PlannedFigure['role']> = new Set(['refill', 'oils', 'tightening'])
 
-/** The opening, cover or shield that a path of the sheet belongs to. */
+/** The opening, cover, filter or shield that a path of the sheet belongs to. */
 function ownerOf(path: string): string {
-  return /^\/(?:gearcases\/[^/]+\/(?:openings|covers)\/[^/]+|shields\/[^/]+)/.exec(path)?.[0] ?? path
+  return /^\/(?:gearcases\/[^/]+\/(?:openings|covers|filters)\/[^/]+|shields\/[^/]+)/.exec(path)?.[0] ?? path
 }
 
 /** Where the part is and what turns it, under its torque. */

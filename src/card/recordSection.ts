@@ -27,7 +27,7 @@ export function recordSection({ plan, words }: CardContext): CardSection {
     if (!changed.has(key)) return [{ kind: 'blanks', heading, fields: check }]
     const filters = plan.steps
       .filter((step) => step.do === 'inspect the filter' && isOnPart(step.part, part))
-      .map((step) => ({ label: `${step.part?.part}: ${blanks.filter}`, choices: choices.magnet }))
+      .map((step) => ({ label: `${blanks.filter}: ${step.part?.part}`, choices: choices.filter }))
     return [{ kind: 'blanks', heading, fields: [...change, ...filters, { label: blanks.refilled }, leaks] }]
   })
   const first: CardBlanks = {

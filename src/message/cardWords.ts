@@ -61,7 +61,7 @@ export interface CardWords {
     EachOf<'date initials hours distance drained refilled magnet filter oilLooks level leaks notes'>
   >
   /** Choices to tick at a blank. */
-  readonly choices: Readonly<Record<'magnet' | 'oil' | 'level' | 'leaks', readonly string[]>>
+  readonly choices: Readonly<Record<'magnet' | 'filter' | 'oil' | 'level' | 'leaks', readonly string[]>>
   readonly notStated: string
   /** Why a figure is not known, with the missing facts. */
   readonly cannotTell: (missing: readonly string[]) => string

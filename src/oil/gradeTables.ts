@@ -111,6 +111,16 @@ const ISO_VG: Rows = {
   '3200': { min: 2880, max: 3520, basis: 'from memory' },
 }
 
+/**
+ * Grades that an edition added and whose limits were not read: 62W to 65W of SAE J306:2025, named in a laboratory's summary
+ * (excerpt of a page read). They are read as grades, and their viscosity is not judged.
+ */
+export const GRADES_WITHOUT_LIMITS: Readonly<Record<GradeSystem, readonly string[]>> = {
+  'SAE J306': ['62W', '63W', '64W', '65W'],
+  'SAE J300': [],
+  'ISO VG': [],
+}
+
 /** The rows of one edition, for {@link gradeBand}. */
 export function gradeRows(system: GradeSystem, edition: string): Rows {
   if (system === 'ISO VG') return ISO_VG

@@ -1,6 +1,6 @@
 import { quoteValue, type Result, refuse } from '../base/index.js'
 import type { OilCodes } from './codes.js'
-import { GRADE_EDITIONS, type GradeSystem, gradeRows } from './gradeTables.js'
+import { GRADE_EDITIONS, GRADES_WITHOUT_LIMITS, type GradeSystem, gradeRows } from './gradeTables.js'
 
 /** The parts of a viscosity grade; it has a winter or a summer part, or both. */
 export interface Grade {
@@ -35,7 +35,8 @@ export function parseGrade(
   const [, winter, summer] = match ?? []
   const parts = [winter, summer].filter((part) => part !== undefined && part !== '')
   const tables = GRADE_EDITIONS[system].map((edition) => gradeRows(system, edition))
-  const isKnown = (part: string | undefined) => tables.some((rows) => Object.hasOwn(rows, String(part)))
+  const isKnown = (part = '') =>
+    tables.some((rows) => Object.hasOwn(rows, part)) || GRADES_WITHOUT_LIMITS[system].includes(part)
   if (parts.length === 0 || !parts.every(isKnown)) {
     const params = { grade: text.slice(0, 40), system, known: gradesOf(tables) }
     const document = { kind: 'text' } as const

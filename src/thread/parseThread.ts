@@ -24,7 +24,7 @@ const refused = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok
  *
  * It reads `M18x1.5`, `M18×1,5`, `M18 x 1.5`, `M10` (coarse pitch), `M12x1.25-6g`; `G 1/2`, `BSPP 1/2` and `PF 1/2` (one
  * thread), `R 1/2`, `1/2 BSPT` and `PT 1/2`, `Rc 3/8`, `Rp 1/2`; `1/2-14 NPT`, `NPT 1/2`; `3/8-16 UNC`, `3/4-16UNF-2A`,
- * `#10-32 UNF`, `1 1/16-12 UN`, `3/4-16` (the series that has these threads per inch). Capitals, inch marks and kinds of
+ * `#10-32 UNF`, `1 1/16-12 UN` (also printed `1 1/16-12 UNF`), `3/4-16` (the series that has these threads per inch). Capitals, inch marks and kinds of
  * dashes do not matter. `BSP` alone may be parallel or taper: it is refused, and the finding names both. `R` is the taper
  * external thread of ISO 7-1; old drawings that mean the parallel one write the same letter.
  *
@@ -130,7 +130,10 @@ function readUnified(
   const size = readUnifiedSize(written, per)
   const row = Object.hasOwn(UNIFIED_THREADS_PER_INCH, size) ? UNIFIED_THREADS_PER_INCH[size] : undefined
   const named = letters?.toUpperCase() as UnifiedThread['series'] | undefined
-  const series = named ?? TABLED_SERIES.find((one) => row?.[one] === Number(per))
+  // Above 1 in, sizes without a fine series of their own have the 12 threads of UN; manuals print UNF for it.
+  const isTwelve = named === 'UNF' && row !== undefined && row.UNF === undefined && readInches(size) > 1
+  const series =
+    isTwelve && Number(per) === 12 ? 'UN' : (named ?? TABLED_SERIES.find((one) => row?.[one] === Number(per)))
   if (series === undefined) return refused(finding('thread/not-a-thread', 'error', { text }))
   const usual = series === 'UN' ? CONSTANT_THREADS_PER_INCH : [row?.[series] ?? []].flat()
   if (row === undefined || usual.length === 0 || (series === 'UN' && size.startsWith('#')))

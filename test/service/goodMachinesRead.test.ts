@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { cardModel, renderText } from '../../src/v1/card.js'
 import { en } from '../../src/v1/message/en.js'
+import { kitContents } from '../../src/v1/service.js'
 import { planOf } from './goodMachines/goodMachine.js'
 import { GOOD_MACHINES } from './goodMachines/index.js'
 
@@ -89,5 +90,35 @@ describe('what a technician reads on the card of', () => {
     const steps = stepsOf('cart transaxle')
     expect(steps).toContain('with the jack (centre of the rear axle tube)')
     expect(steps).not.toContain('at under')
+  })
+
+  it('a sump with filters: one off after the other while the drain is open, looked into, and what to buy and to note', () => {
+    const name = 'transmission-hydraulic sump with filter'
+    const steps = stepsOf(name)
+    const order = [
+      'Let the oil drain until it only drips.',
+      'Put a pan under the hydraulic filter. Leave one under the open drain.',
+      'Screw the hydraulic filter off slowly.',
+      'Inspect the hydraulic filter for metal. If it holds chips or flakes or pieces, stop',
+      'Wipe its ring with new oil.',
+      'Tighten the hydraulic filter 0.75–1 turns after its ring touches.',
+      'Take out the suction strainer.',
+      'Clean the suction strainer with solvent.',
+      'Put the suction strainer back in.',
+      'Tighten the bolts of the strainer cover',
+      'Tighten the drain plug to 54 ± 6 N·m.',
+      'Pour the 13.5 L of oil',
+      'Run the machine for a few minutes.',
+      'Check each plug and joint',
+    ]
+    const places = order.map((text) => steps.indexOf(text))
+    expect(places).not.toContain(-1)
+    expect(places).toEqual(places.toSorted((one, other) => one - other))
+    expect(toolsOf(name)).toContain('1 × spin-on filter, TL-8810')
+    const machine = GOOD_MACHINES[name]
+    if (machine === undefined) throw new Error(name)
+    const planned = planOf(machine)
+    expect(renderText(cardModel(planned, en))).toMatch(/Found inside: suction strainer: .*clean.*pieces/)
+    expect(kitContents(planned.value).buy.filters).toEqual([{ name: 'TL-8810 spin-on filter', count: 1 }])
   })
 })

@@ -113,7 +113,7 @@ export const cardWords: CardWords = {
     drained: 'Drained',
     refilled: 'Refilled',
     magnet: 'Magnet',
-    filter: 'what was in it',
+    filter: 'Found inside',
     oilLooks: 'Condition of old oil',
     level: 'Level',
     leaks: 'Leaks',
@@ -121,6 +121,7 @@ export const cardWords: CardWords = {
   },
   choices: {
     magnet: ['none', 'clean', 'paste', 'chips', 'pieces'],
+    filter: ['clean', 'paste', 'chips', 'pieces'],
     oil: ['clear', 'dark', 'milky', 'burnt', 'metal'],
     level: ['right', 'low', 'high'],
     leaks: ['dry', 'weeps', 'drips'],

@@ -134,7 +134,10 @@ export const stepTexts: StepTexts = {
     show: (params) => `Fingers on ${the(params, 'plug')}.`,
   },
   'place the pan': {
-    full: (params) => `Put the drain pan under ${the(params, 'drain opening')}.`,
+    full: (params) =>
+      params.filter === undefined
+        ? `Put the drain pan under ${the(params, 'drain opening')}.`
+        : `Put a pan under ${the(params, 'filter')}. Leave one under the open drain.`,
     short: () => 'Pan in place',
     show: (params) => `The pan, centred under ${the(params, 'drain opening')}.`,
   },

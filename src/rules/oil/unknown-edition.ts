@@ -1,28 +1,40 @@
-import { editionOf, GRADE_EDITIONS, gradeBand, parseGrade } from '../../oil/index.js'
+import {
+  editionOf,
+  GRADE_EDITIONS,
+  GRADES_WITHOUT_LIMITS,
+  type Grade,
+  gradeBand,
+  parseGrade,
+} from '../../oil/index.js'
 import { oilsRule } from '../ruleMakers.js'
 
 /**
  * An edition of the grade system whose limits are unknown here, or one in which the grade does not exist yet (SAE 110
  * was added in 2005): the viscosity limits of that grade are not known.
  * Judges: Every grade oil with an `edition`, overrides included, whose grade its system has. Finds an edition that is
- * not, letter by letter, one of those in `grades`, or one that does not have the grade (see terms: grade). A year of
- * SAE J306 stands for the edition in force: from 2019 `2019`, from 2005 `2005`, from 1991 `before 2005`; one of 1920
- * to 1990 is not judged.
+ * not, letter by letter, one of those in `grades`, or one that does not have the grade (see terms: grade). A year
+ * means the edition in force: of SAE J306 from 2019 `2019`, from 2005 `2005`, from 1991 `before 2005`; of SAE J300 from
+ * 2013 `since 2013`, from 1999 `before 2013`; of ISO VG from 1992. An older year from 1920 is not judged, nor are the
+ * grades 62W to 65W of SAE J306 with a year from 2025, whose limits were not read.
  * Place: `<oils>/choices/<place>/edition`
  * Params: grade: as written; system: as written; edition: as written; known: all editions of the system in the order
  * of `grades`, also those without the grade
  * Harm: job
- * Source: SAE J306 by edition, as quoted by lubricant makers; 1991 and 1998 from memory.
+ * Source: SAE J306 by edition, as quoted by lubricant makers; 1991 and 1998, and the years of SAE J300, from
+ * memory.
  */
 export const rule = oilsRule('oil/unknown-edition', 'warning', ({ path, choices }) =>
   choices.flatMap((choice, place) => {
     if (choice.kind !== 'grade' || choice.edition === undefined) return []
     const { grade, system, edition } = choice
     const known: readonly string[] = GRADE_EDITIONS[system]
-    if (!parseGrade(grade, system).ok) return []
+    const parsed = parseGrade(grade, system)
+    if (!parsed.ok) return []
     const meant = editionOf(system, edition)
-    if (meant === 'not read') return []
+    if (meant === 'not read' || (Number(edition) >= 2025 && lacksLimits(parsed.value))) return []
     if (meant !== undefined && gradeBand({ system, grade, edition: meant }).kind === 'band') return []
     return [{ path: `${path}/choices/${place}/edition`, params: { grade, system, edition, known } }]
   }),
 )
+
+const lacksLimits = ({ system, winter = '' }: Grade) => GRADES_WITHOUT_LIMITS[system].includes(winter)

@@ -53,9 +53,10 @@ export function goodMachine({ machine, oil, ...rest }: Written): GoodMachine {
     meters: { hours: { unit: 'h', readings } },
     records: [],
   } as const
-  const seals = [...Object.values(sheet.gearcases)].flatMap(({ openings, covers = {} }) => [
+  const seals = [...Object.values(sheet.gearcases)].flatMap(({ openings, covers = {}, filters = {} }) => [
     ...Object.values(openings).flatMap((one) => one.seals),
     ...Object.values(covers).map((one) => one.seal),
+    ...Object.values(filters).flatMap((one) => one.seals),
   ])
   const onShelf = seals.filter(({ kind }) => kind !== 'none' && kind !== 'not stated')
   const stock: Stock = {

@@ -1,4 +1,5 @@
 import { cartTransaxle, loaderAxle, shaftQuad, tractorAxle } from './axles.js'
+import { filterSump } from './filterSump.js'
 import type { GoodMachine } from './goodMachine.js'
 import { chainCase, greaseBevelBox, levelPlugGearbox, splashPlate, suctionOnly } from './otherBoxes.js'
 import { trackedDumper, wheelMotor } from './wheelDrives.js'
@@ -16,4 +17,5 @@ export const GOOD_MACHINES: Readonly<Record<string, GoodMachine>> = {
   'splash plate with clips': splashPlate,
   'wheel motor with brake': wheelMotor,
   'bevel box with semi-fluid grease': greaseBevelBox,
+  'transmission-hydraulic sump with filter': filterSump,
 }

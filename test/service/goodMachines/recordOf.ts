@@ -1,5 +1,11 @@
 import type { VisitPlan } from '../../../src/v1/service.js'
-import type { RecordEntry, RecordedSeal, RecordedTightening, ServiceRecord } from '../../../src/v1/spec.js'
+import type {
+  RecordEntry,
+  RecordedFilter,
+  RecordedSeal,
+  RecordedTightening,
+  ServiceRecord,
+} from '../../../src/v1/spec.js'
 import type { GoodMachine } from './goodMachine.js'
 
 /** The record of a visit that went as planned. */
@@ -34,6 +40,14 @@ function entryOf(plan: VisitPlan, { service, part }: VisitPlan['work'][number]):
       done: action === 'inspect the seal' ? 'inspected and used again' : 'new',
     }),
   )
+  const cleaned = mine(['clean the filter']).map((step) => step.part?.path)
+  const filters = mine(['fit filter']).map(
+    ({ part: filter }): RecordedFilter => ({
+      on: filter?.path ?? '',
+      done: cleaned.includes(filter?.path) ? 'cleaned' : 'new',
+      found: 'clean',
+    }),
+  )
   return {
     service,
     gearcase: part.path.split('/')[2] ?? '',
@@ -43,8 +57,11 @@ function entryOf(plan: VisitPlan, { service, part }: VisitPlan['work'][number]):
     oil: { name: take?.name ?? '', ...(take && { container: take.container }) },
     oilFinding: 'dark',
     opened: [...new Set(mine(['take out', 'take off cover']).map((step) => step.part?.path ?? ''))],
-    tightened: mine(['tighten', 'tighten cover']).flatMap((step) => tighteningOf(plan, step)),
+    tightened: mine(['tighten', 'tighten cover', 'tighten filter']).flatMap((step) =>
+      tighteningOf(plan, step),
+    ),
     seals,
+    ...(filters.length > 0 && { filters }),
     ...(mine(['check the level']).length > 0 && { level: 'at the mark' }),
     leaks: 'dry',
   }
@@ -62,5 +79,7 @@ function tighteningOf(
   const on = part.path
   if (planned?.setting !== undefined && planned.wrench !== undefined)
     return [{ kind: 'torque set', on, torque: planned.setting, tool: planned.wrench.id }]
-  return planned?.verdict === 'by turns' ? [{ kind: 'turns', on, turns: 2 }] : [{ kind: 'by the manual', on }]
+  return planned?.verdict === 'by turns'
+    ? [{ kind: 'turns', on, turns: on.includes('/filters/') ? 0.75 : 2 }]
+    : [{ kind: 'by the manual', on }]
 }
