@@ -73,8 +73,8 @@ function applyOne(document: unknown, operation: PatchOperation, place: number): 
       if (operation.path === operation.from) return document
       if (operation.path.startsWith(`${operation.from}/`))
         throw fail(`${JSON.stringify(operation.from)} cannot move into itself`)
-      const without = changeAt(document, from, { kind: 'delete' }, fail)
-      return changeAt(without, tokensOf(operation.path), { kind: 'insert', value }, fail)
+      const remainingDocument = changeAt(document, from, { kind: 'delete' }, fail)
+      return changeAt(remainingDocument, tokensOf(operation.path), { kind: 'insert', value }, fail)
     }
     case 'test':
       requireTree(`operations[${place}].value`, operation.value)

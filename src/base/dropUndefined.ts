@@ -5,6 +5,6 @@ type Defined<T> = Omit<T, OptionalKeys<T>> & { readonly [K in OptionalKeys<T>]?:
 
 /** Leaves out undefined fields: an unknown value is absent from a document or a result. */
 export function dropUndefined<const T extends object>(fields: T): Defined<T> {
-  const known = Object.entries(fields).filter(([, value]) => value !== undefined)
-  return Object.fromEntries(known) as Defined<T>
+  const definedEntries = Object.entries(fields).filter(([, value]) => value !== undefined)
+  return Object.fromEntries(definedEntries) as Defined<T>
 }

@@ -27,6 +27,6 @@ export function joinPointer(tokens: readonly (string | number)[]): JsonPointer {
 function textOf(token: string | number, at: number): string {
   if (typeof token === 'string') return token.replaceAll('~', '~0').replaceAll('/', '~1')
   if (Number.isSafeInteger(token) && token >= 0) return String(token)
-  const Mistake = typeof token === 'number' ? RangeError : TypeError
-  throw new Mistake(`tokens[${at}] must be a key or a whole number from 0, got ${quoteValue(token)}`)
+  const ErrorType = typeof token === 'number' ? RangeError : TypeError
+  throw new ErrorType(`tokens[${at}] must be a key or a whole number from 0, got ${quoteValue(token)}`)
 }

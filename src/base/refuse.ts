@@ -6,6 +6,6 @@ import { quoteValue } from './quoteValue.js'
  * @param kind - the `typeof` of right values: a wrong value of this type gets a RangeError, any other a TypeError
  */
 export function refuse(name: string, value: unknown, expected: string, kind = ''): Error {
-  const Misuse = typeof value === kind ? RangeError : TypeError
-  return new Misuse(`${name} must be ${expected}, got ${quoteValue(value)}`)
+  const ErrorType = typeof value === kind ? RangeError : TypeError
+  return new ErrorType(`${name} must be ${expected}, got ${quoteValue(value)}`)
 }

@@ -25,6 +25,6 @@ export function requireNumber(name: string, value: unknown, range: NumberRange):
     min === undefined ? '' : `, ${min} or more`,
     below === undefined ? `, ${max} or less` : `, below ${below}`,
   ]
-  const Misuse = isNumber ? RangeError : TypeError
-  throw new Misuse(`${name} must be a number${limits.join('')}, got ${quoteValue(value)}`)
+  const ErrorType = isNumber ? RangeError : TypeError
+  throw new ErrorType(`${name} must be a number${limits.join('')}, got ${quoteValue(value)}`)
 }

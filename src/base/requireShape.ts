@@ -17,11 +17,11 @@ export function requireShape(
   help = 'parse the document first',
 ): void {
   const isList = Array.isArray(shape)
-  const fits =
+  const hasShape =
     typeof shape === 'string'
       ? typeof value === shape
       : typeof value === 'object' && value !== null && Array.isArray(value) === isList
-  if (!fits) {
+  if (!hasShape) {
     const expected = typeof shape === 'string' ? `a ${shape}` : isList ? 'a list' : 'an object'
     const got = Array.isArray(value) ? 'a list' : quoteValue(value)
     throw new TypeError(`${place} must be ${expected}, got ${got}; ${help}`)

@@ -5,7 +5,7 @@ import { refuse } from './refuse.js'
  * Splits a JSON Pointer into its tokens. To read a value use {@link readPointer}.
  *
  * Method: tokens = the parts between slashes, `~1` read as `/`, then `~0` as `~`.
- * @param pointer `''` for the whole document, else `/` before every token.
+ * @param pointer `''` for the whole document, otherwise `/` before every token.
  * @returns The tokens, or undefined if the text is not a JSON Pointer.
  * @throws TypeError if `pointer` is not a string.
  *

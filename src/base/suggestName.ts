@@ -5,13 +5,13 @@
 export function suggestName(written: string, names: readonly string[]): string | undefined {
   if (written.length > 66) return undefined
   // People type names from memory: case, spaces, hyphens and underscores do not count.
-  const fold = (name: string) => name.toLowerCase().replace(/[\s_-]+/g, ' ')
+  const normalize = (name: string) => name.toLowerCase().replace(/[\s_-]+/g, ' ')
   let bestName: string | undefined
   let fewestEdits = Infinity
   for (const name of names) {
     const limit = Math.min(2, Math.floor(Math.max(name.length, written.length) / 3))
     if (Math.abs(name.length - written.length) > limit) continue
-    const edits = countEdits(fold(written), fold(name), limit)
+    const edits = countEdits(normalize(written), normalize(name), limit)
     if (edits > limit || edits > fewestEdits) continue
     bestName = edits < fewestEdits ? name : undefined
     fewestEdits = edits
@@ -30,12 +30,12 @@ export function countEdits(first: string, second: string, limit = Infinity): num
   if (first === '' || second === '') return first.length + second.length
   const [firstTail, secondTail] = [first.slice(1), second.slice(1)]
   if (first[0] === second[0]) return countEdits(firstTail, secondTail, limit)
-  const swapped = first[0] === second[1] && first[1] === second[0]
+  const isSwapped = first[0] === second[1] && first[1] === second[0]
   const edits = [
     countEdits(firstTail, second, limit - 1),
     countEdits(first, secondTail, limit - 1),
     countEdits(firstTail, secondTail, limit - 1),
   ]
-  if (swapped) edits.push(countEdits(firstTail.slice(1), secondTail.slice(1), limit - 1))
+  if (isSwapped) edits.push(countEdits(firstTail.slice(1), secondTail.slice(1), limit - 1))
   return 1 + Math.min(...edits)
 }

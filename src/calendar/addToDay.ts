@@ -9,12 +9,12 @@ import { dayOfCivil } from './dayOfCivil.js'
 export function addToDay(dayNumber: number, months: number, days: number): number {
   let result = dayNumber
   if (months !== 0) {
-    const packed = civilOfDay(dayNumber)
-    const monthCount = ((packed / 10_000) | 0) * 12 + (((packed / 100) | 0) % 100) - 1 + months
+    const packedDate = civilOfDay(dayNumber)
+    const monthCount = ((packedDate / 10_000) | 0) * 12 + (((packedDate / 100) | 0) % 100) - 1 + months
     if (monthCount < 12 || monthCount > 119_999) return NaN
     const year = (monthCount / 12) | 0
     const month = monthCount - year * 12 + 1
-    const day = packed % 100
+    const day = packedDate % 100
     result = dayOfCivil(year, month, day)
     if (day > 28) result = Math.min(result, dayOfCivil(year, month + 1, 1) - 1)
   }

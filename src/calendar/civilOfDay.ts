@@ -4,9 +4,9 @@
  */
 export function civilOfDay(dayNumber: number): number {
   // Day 0 of the March calendar is 0000-03-01; four centuries have 146,097 days, four years of one century 1461.
-  const shifted = dayNumber + 719_468
-  const century = ((shifted * 4 + 3) / 146_097) | 0
-  const dayOfCentury = shifted - ((century * 146_097) >> 2)
+  const shiftedDay = dayNumber + 719_468
+  const century = ((shiftedDay * 4 + 3) / 146_097) | 0
+  const dayOfCentury = shiftedDay - ((century * 146_097) >> 2)
   const year = ((dayOfCentury * 4 + 3) / 1461) | 0
   const dayOfYear = dayOfCentury - ((year * 1461) >> 2)
   const month = ((dayOfYear * 5 + 2) / 153) | 0

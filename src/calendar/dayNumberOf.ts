@@ -12,15 +12,15 @@ export const LAST_DAY = 2_932_896
  */
 export function dayNumberOf(text: unknown): number {
   if (typeof text !== 'string' || text.length !== 10) return NaN
-  let packed = 0
+  let packedDate = 0
   // Hot path: no regular expression, no substrings.
   for (let at = 0; at < 10; at++) {
     const digit = text.charCodeAt(at) - 48
     // The code of a hyphen is three less than that of 0.
     if (at === 4 || at === 7 ? digit !== -3 : digit < 0 || digit > 9) return NaN
-    if (digit >= 0) packed = packed * 10 + digit
+    if (digit >= 0) packedDate = packedDate * 10 + digit
   }
-  const day = dayOfCivil((packed / 10_000) | 0, ((packed / 100) | 0) % 100, packed % 100)
+  const day = dayOfCivil((packedDate / 10_000) | 0, ((packedDate / 100) | 0) % 100, packedDate % 100)
   // The day number of 30 February is one in March: only a date that exists comes back unchanged.
-  return packed > 10_000 && civilOfDay(day) === packed ? day : NaN
+  return packedDate > 10_000 && civilOfDay(day) === packedDate ? day : NaN
 }

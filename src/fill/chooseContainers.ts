@@ -159,7 +159,7 @@ function chooseOfOneOil(
   const found = missing === 0n || short > 0n ? undefined : searchContainers(missing, kinds)
   const counts = short > 0n ? kinds.map(({ count }) => count) : (found?.counts ?? kinds.map(() => 0))
   // the shortfall may be covered by up to the maximum count of each size
-  const bought =
+  const purchase =
     short === 0n
       ? undefined
       : searchContainers(
@@ -169,13 +169,13 @@ function chooseOfOneOil(
             count: Number(minOf(short / size + 1n, BigInt(maxCount))),
           })),
         )
-  if (missing > 0n) left = bought ? bought.total - short : found ? found.total - missing : 0n
-  for (const search of [found, bought]) {
+  if (missing > 0n) left = purchase ? purchase.total - short : found ? found.total - missing : 0n
+  for (const search of [found, purchase]) {
     if (search?.complete === false)
       reasons.push(fillReason('fill/containers-not-searched-fully', { tried: search.tried }))
   }
   if (short > 0n) reasons.push(fillReason('fill/containers-short', { oil, short: amount(short) }))
-  if (short === 0n || bought !== undefined)
+  if (short === 0n || purchase !== undefined)
     reasons.push(
       left === 0n
         ? fillReason('fill/containers-exact', { oil })
@@ -193,7 +193,7 @@ function chooseOfOneOil(
     leftOver: amount(left),
     ...(short > 0n ? { verdict: 'short', short: amount(short) } : { verdict: 'enough' }),
     buy: shelf.flatMap(([id], place) => {
-      const count = bought?.counts[place] ?? 0
+      const count = purchase?.counts[place] ?? 0
       return count === 0 ? [] : [{ id, count }]
     }),
     reasons,

@@ -82,7 +82,7 @@ export function chooseVessel(
     reasons.push(reason)
     return []
   }
-  const measured = entries.flatMap(([id, vessel], place) => {
+  const candidates = entries.flatMap(([id, vessel], place) => {
     const { name } = vessel
     const [size = 0n, step = 1n, lowest = 0n] = vesselParts.slice(place * 3, place * 3 + 3)
     if (step === 0n) return reject(fillReason('fill/vessel-without-marks', { vessel: name }))
@@ -99,7 +99,7 @@ export function chooseVessel(
     }
     return [{ id, name, marks, difference, error, size, unit: vessel.size.unit }]
   })
-  const [best] = measured.sort((first, second) => {
+  const [best] = candidates.sort((first, second) => {
     const byError = compareWhole(first.error, second.error)
     const byPours = first.marks.length - second.marks.length
     const by = tolerance === undefined ? byError || byPours : byPours || byError
@@ -136,24 +136,24 @@ export function chooseVessel(
 
 function marksFor(
   need: bigint,
-  top: bigint,
+  topMark: bigint,
   step: bigint,
   lowest: bigint,
 ): bigint[] | 'too large' | 'too many pours' {
-  if (top < lowest || top === 0n) return 'too large'
-  const full = (need - 1n) / top
+  if (topMark < lowest || topMark === 0n) return 'too large'
+  const full = (need - 1n) / topMark
   if (full >= BigInt(MAX_POURS)) return 'too many pours'
-  const lastMark = nearestMark(need - full * top, step)
-  const tops = Array.from({ length: Number(full) }, () => top)
-  if (lastMark >= lowest && lastMark > 0n) return [...tops, lastMark]
+  const lastMark = nearestMark(need - full * topMark, step)
+  const topMarks = Array.from({ length: Number(full) }, () => topMark)
+  if (lastMark >= lowest && lastMark > 0n) return [...topMarks, lastMark]
   if (full === 0n) return 'too large'
   // a remainder that rounds to zero is not a pour
-  if (lastMark === 0n) return tops
-  const shared = need - (full - 1n) * top
-  const half = nearestMark(shared / 2n, step)
-  const other = nearestMark(shared - half, step)
-  if (half < lowest || other < lowest || other > top) return 'too large'
-  return [...tops.slice(1), other, half]
+  if (lastMark === 0n) return topMarks
+  const sharedVolume = need - (full - 1n) * topMark
+  const halfMark = nearestMark(sharedVolume / 2n, step)
+  const otherMark = nearestMark(sharedVolume - halfMark, step)
+  if (halfMark < lowest || otherMark < lowest || otherMark > topMark) return 'too large'
+  return [...topMarks.slice(1), otherMark, halfMark]
 }
 
 function nearestMark(volume: bigint, step: bigint): bigint {

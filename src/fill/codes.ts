@@ -2,11 +2,11 @@ import { makeReason, type ReasonMaker } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 
 type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
-type Nothing = Record<never, never>
+type NoParams = Record<never, never>
 
 /** Codes of the fill functions with their params. */
 export interface FillCodes {
-  'fill/hose-not-below-funnel': Nothing
+  'fill/hose-not-below-funnel': NoParams
   'fill/drop-longer-than-hose': { drop: Amount; length: Amount }
   'fill/bore-wider-than-funnel': { bore: Amount; diameter: Amount }
   'fill/measure-outside-range': { name: string; given: Amount; min: Amount; max: Amount }
@@ -17,13 +17,13 @@ export interface FillCodes {
   'fill/kinetic-correction': { seconds: number }
   'fill/several-fillings': { fillings: number; funnel: Amount }
   'fill/hose-never-full': { hose: Amount }
-  'fill/wall-film-not-counted': Nothing
-  'fill/fill-opening-closed': Nothing
-  'fill/drain-is-the-only-opening': Nothing
-  'fill/breather-blocked': Nothing
-  'fill/breather-not-checked': Nothing
-  'fill/drain-time-is-a-minimum': Nothing
-  'fill/wait-for-single-drips': Nothing
+  'fill/wall-film-not-counted': NoParams
+  'fill/fill-opening-closed': NoParams
+  'fill/drain-is-the-only-opening': NoParams
+  'fill/breather-blocked': NoParams
+  'fill/breather-not-checked': NoParams
+  'fill/drain-time-is-a-minimum': NoParams
+  'fill/wait-for-single-drips': NoParams
   'fill/no-containers': { short: Amount }
   'fill/opened-first': { container: string; taken: Amount }
   'fill/containers-left-over': { oil: string; left: Amount }
@@ -31,7 +31,7 @@ export interface FillCodes {
   'fill/containers-short': { oil: string; short: Amount }
   'fill/containers-not-searched-fully': { tried: number }
   'fill/other-oil-not-mixed': { oil: string; other: string }
-  'fill/no-vessel': Nothing
+  'fill/no-vessel': NoParams
   'fill/vessel-too-coarse': { vessel: string; error: Amount; tolerance: Amount }
   'fill/vessel-without-marks': { vessel: string }
   'fill/vessel-too-large': { vessel: string; lowestMark: Amount }
@@ -39,12 +39,12 @@ export interface FillCodes {
   'fill/vessel-accurate-enough': { vessel: string; error: Amount; tolerance: Amount }
   'fill/vessel-in-several-pours': { vessel: string; pours: number }
   'fill/tolerance-not-stated': { error: Amount }
-  'fill/no-pan': Nothing
+  'fill/no-pan': NoParams
   'fill/pan-large-enough': { pan: string; total: Amount; size: Amount }
   'fill/pan-nearly-full': { pan: string; percent: number }
   'fill/pan-empty-between': { pan: string; total: Amount; size: Amount }
   'fill/pan-too-small': { largest: Amount; size: Amount }
-  'fill/refill-not-stated': Nothing
+  'fill/refill-not-stated': NoParams
   'fill/refill-as-printed': { refilled: Amount; printed: Amount }
   'fill/refill-inside-band': { refilled: Amount; min?: Amount; max?: Amount }
   'fill/refill-outside-band': { refilled: Amount; difference: Amount; min?: Amount; max?: Amount }

@@ -72,24 +72,24 @@ export function drainTime(input: DrainInput): DrainVerdict {
   requireAmount('opening.bore', opening.bore, 'length', { above: 0 })
   requireAmount('opening.length', opening.length, 'length', { above: 0 })
   requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity', { above: 0 })
-  const reasons = closedAirReasons(fillOpening, breather)
+  const reasons = airReasons(fillOpening, breather)
   if (reasons.length > 0) return { verdict: 'cannot tell', reasons }
   const metres = (given: Quantity<LengthUnit>) => convertAmount(given, 'm').value
   const bore = metres(opening.bore)
   const length = metres(opening.length)
   const start = metres(depth) + length
   const litres = convertAmount(volume, 'L').value
-  const viscous = (32 * kinematicViscosity.value * 1e-6 * length) / bore ** 2
+  const viscousTerm = (32 * kinematicViscosity.value * 1e-6 * length) / bore ** 2
   const speed = (head: number) =>
-    (2 * GRAVITY * head) / (viscous + Math.sqrt(viscous ** 2 + 2 * GRAVITY * head))
+    (2 * GRAVITY * head) / (viscousTerm + Math.sqrt(viscousTerm ** 2 + 2 * GRAVITY * head))
   const firstSpeed = speed(start)
   const lastSpeed = speed(length)
   const perSpeed = litres / 1000 / ((Math.PI / 4) * bore ** 2)
   const minimum = perSpeed / firstSpeed
-  // with straight walls dt = −(perSpeed/depth)·dH/V, and g·dH = (viscous + V)·dV
+  // with straight walls dt = −(perSpeed/depth)·dH/V, and g·dH = (viscousTerm + V)·dV
   const straightTime =
     (perSpeed / (start - length) / GRAVITY) *
-    (viscous * Math.log(firstSpeed / lastSpeed) + firstSpeed - lastSpeed)
+    (viscousTerm * Math.log(firstSpeed / lastSpeed) + firstSpeed - lastSpeed)
   if (!Number.isFinite(minimum) || !Number.isFinite(straightTime))
     throw new RangeError(
       'input must hold figures of a gearcase; the time of these is too large or too small for a number',
@@ -102,7 +102,7 @@ export function drainTime(input: DrainInput): DrainVerdict {
   }
 }
 
-function closedAirReasons(fillOpening: unknown, breather: unknown): Reason<keyof FillCodes>[] {
+function airReasons(fillOpening: unknown, breather: unknown): Reason<keyof FillCodes>[] {
   requireOneOf('fillOpening', fillOpening, ['out', 'in', 'none'])
   requireOneOf('breather', breather, ['clear', 'blocked', 'not checked', 'none'])
   return [

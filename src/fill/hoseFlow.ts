@@ -17,10 +17,12 @@ export interface HoseFlow {
 }
 
 /** Mean speed in a wetted length of hose under a head: g·H = 32·ν·x·V/d² + m·V². */
-export function speedUnder(flow: HoseFlow, head: number, wetted: number): number {
-  const viscous = (32 * flow.viscosity * wetted) / flow.bore ** 2
-  if (flow.kinetic === 0) return (GRAVITY * head) / viscous
-  return (2 * GRAVITY * head) / (viscous + Math.sqrt(viscous ** 2 + 4 * flow.kinetic * GRAVITY * head))
+export function speedUnder(flow: HoseFlow, head: number, wettedLength: number): number {
+  const viscousTerm = (32 * flow.viscosity * wettedLength) / flow.bore ** 2
+  if (flow.kinetic === 0) return (GRAVITY * head) / viscousTerm
+  return (
+    (2 * GRAVITY * head) / (viscousTerm + Math.sqrt(viscousTerm ** 2 + 4 * flow.kinetic * GRAVITY * head))
+  )
 }
 
 export function hoseArea(flow: HoseFlow): number {
@@ -39,9 +41,9 @@ export function levelOf(flow: HoseFlow, volume: number): number {
   const spread = (topDiameter - floorDiameter) / depth
   // V = π/12·(D³ − d³)/spread for the frustum with diameters d at the floor and D at the level, and D − d =
   // (D³ − d³)/(D² + D·d + d²) stays accurate at a low level
-  const grown = (12 * spread * Math.max(0, volume)) / Math.PI
-  const at = Math.cbrt(floorDiameter ** 3 + grown)
-  return grown / (at ** 2 + at * floorDiameter + floorDiameter ** 2) / spread
+  const cubeDifference = (12 * spread * Math.max(0, volume)) / Math.PI
+  const at = Math.cbrt(floorDiameter ** 3 + cubeDifference)
+  return cubeDifference / (at ** 2 + at * floorDiameter + floorDiameter ** 2) / spread
 }
 
 function diameterAt(flow: HoseFlow, level: number): number {
@@ -51,13 +53,13 @@ function diameterAt(flow: HoseFlow, level: number): number {
 /** Seconds in which the front of the oil runs from one length of the hose to another, fed by the funnel. */
 export function hoseFillingTime(flow: HoseFlow, from: number, to: number, volume: number): number {
   const area = hoseArea(flow)
-  const reach = to - from
+  const pathLength = to - from
   // near the end of a cone the level falls as a cube root; with s³ = (to − x)/reach it is smooth
   return integrate((s) => {
-    const front = to - reach * s ** 3
+    const front = to - pathLength * s ** 3
     const level = levelOf(flow, volume - area * (front - from))
     const speed = speedUnder(flow, level + (flow.drop * front) / flow.length, front)
-    return (3 * reach * s * s) / speed
+    return (3 * pathLength * s * s) / speed
   })
 }
 
@@ -67,11 +69,11 @@ export function emptyingTime(flow: HoseFlow, volume: number): number {
   const level = levelOf(flow, volume)
   if (floorDiameter === topDiameter) {
     const ratio = (topDiameter / flow.bore) ** 2
-    const viscous = (32 * flow.viscosity * length) / flow.bore ** 2
-    if (flow.kinetic === 0) return ((ratio * viscous) / GRAVITY) * Math.log1p(level / drop)
+    const viscousTerm = (32 * flow.viscosity * length) / flow.bore ** 2
+    if (flow.kinetic === 0) return ((ratio * viscousTerm) / GRAVITY) * Math.log1p(level / drop)
     const first = speedUnder(flow, drop + level, length)
     const last = speedUnder(flow, drop, length)
-    return (ratio / GRAVITY) * (viscous * Math.log(first / last) + 2 * flow.kinetic * (first - last))
+    return (ratio / GRAVITY) * (viscousTerm * Math.log(first / last) + 2 * flow.kinetic * (first - last))
   }
   return integrate((share) => {
     const here = share * level
@@ -110,9 +112,9 @@ function integrate(f: (at: number) => number): number {
     const middle = (from + to) / 2
     const left = { from, to: middle, value: estimate(f, from, middle) }
     const right = { from: middle, to, value: estimate(f, middle, to) }
-    const refined = left.value + right.value
+    const refinedSum = left.value + right.value
     halvings += 1
-    if (Math.abs(refined - value) <= 1e-13 * first || halvings > MAX_HALVINGS) total += refined
+    if (Math.abs(refinedSum - value) <= 1e-13 * first || halvings > MAX_HALVINGS) total += refinedSum
     else pieces.push(right, left)
   }
   return total

@@ -73,14 +73,14 @@ export function judgeRefill(
   requireBand('stated', stated)
   const band = readBand(stated, 'mL')
   const volume = exactIn(refilled, 'mL')
-  const from = comparedWith(volume, band)
+  const from = referenceVolume(volume, band)
   const gap = minus(volume, from)
   const difference = volumeIn(gap, refilled.unit)
   const size = gap.n < 0n ? { n: -gap.n, d: gap.d } : gap
   const inside =
     band.basis === 'nominal' ? compareExact(size, band.rounding) <= 0 : sideOfBand(volume, band) === 0
   if (!inside && isFarOff(size, from)) {
-    const percent = nearestDouble(over({ n: size.n * 100n, d: size.d }, positive(from)))
+    const percent = nearestDouble(over({ n: size.n * 100n, d: size.d }, nonZeroVolume(from)))
     const params = { difference, percent, limit: MAX_DIFFERENCE_PERCENT }
     return { verdict: 'stop', difference, reasons: [fillReason('fill/refill-far-off', params)] }
   }
@@ -92,10 +92,10 @@ export function judgeRefill(
       reasons: [fillReason('fill/refill-level-decides', params)],
     }
   }
-  return { ...byQuantity(stated, band, refilled, difference, inside), difference }
+  return { ...judgeByQuantity(stated, band, refilled, difference, inside), difference }
 }
 
-function byQuantity(
+function judgeByQuantity(
   stated: StatedValue<VolumeUnit>,
   band: Band,
   refilled: Quantity<VolumeUnit>,
@@ -127,8 +127,8 @@ function endsOf(stated: StatedValue<VolumeUnit>, { low, high }: Band, unit: Volu
   return dropUndefined({ min: low && volumeIn(low, unit), max: high && volumeIn(high, unit) })
 }
 
-/** What a volume is compared with: the nominal, else the nearer limit, or inside limits the volume itself. */
-function comparedWith(volume: Exact, band: Band): Exact {
+/** The volume to compare with: the nominal, otherwise the nearer limit; inside limits the volume itself. */
+function referenceVolume(volume: Exact, band: Band): Exact {
   if (band.basis !== 'limits' && band.basis !== 'one limit') return band.aim
   const side = sideOfBand(volume, band)
   return (side < 0 ? band.low : side > 0 ? band.high : undefined) ?? volume
@@ -139,6 +139,6 @@ function isFarOff(size: Exact, from: Exact): boolean {
 }
 
 /** A stated volume of zero counts as one millilitre, to avoid a division by zero. */
-function positive(volume: Exact): Exact {
+function nonZeroVolume(volume: Exact): Exact {
   return volume.n > 0n ? volume : { n: 1n, d: 1n }
 }

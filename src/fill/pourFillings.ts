@@ -10,7 +10,7 @@ import {
 } from './hoseFlow.js'
 
 /** Seconds of the three parts of a pour, and the maximum speeds in m/s, overall and with the hose full. */
-export interface PouredFillings {
+export interface FillingTimes {
   readonly fillSeconds: number
   readonly emptySeconds: number
   readonly drainSeconds: number
@@ -20,14 +20,14 @@ export interface PouredFillings {
 }
 
 /** Adds up all fillings: first the front runs down the hose, then the funnel empties through the full hose. */
-export function pourFillings(flow: HoseFlow, volume: number): PouredFillings {
+export function pourFillings(flow: HoseFlow, volume: number): FillingTimes {
   const area = hoseArea(flow)
   const capacity = funnelVolume(flow)
   let remaining = volume
   let front = 0
   let fillSeconds = 0
   let emptySeconds = 0
-  let brimTime: number | undefined
+  let fullFunnelTime: number | undefined
   let maxSpeed = 0
   let maxFullSpeed = 0
   while (remaining > volume * 1e-12) {
@@ -49,9 +49,9 @@ export function pourFillings(flow: HoseFlow, volume: number): PouredFillings {
       maxSpeed = Math.max(maxSpeed, speed)
       maxFullSpeed = Math.max(maxFullSpeed, speed)
       // every full funnel after the first takes the same time, since the hose is full
-      const isBrimful = left === capacity
-      const time = isBrimful && brimTime !== undefined ? brimTime : emptyingTime(flow, left)
-      if (isBrimful) brimTime = time
+      const isFullFunnel = left === capacity
+      const time = isFullFunnel && fullFunnelTime !== undefined ? fullFunnelTime : emptyingTime(flow, left)
+      if (isFullFunnel) fullFunnelTime = time
       emptySeconds += time
     }
   }

@@ -88,12 +88,12 @@ export function pourTime(input: PourInput): PourVerdict {
   const fillings = Math.ceil((volume / funnelVolume(flow)) * (1 - 1e-12))
   if (fillings > MAX_FILLINGS)
     return cannotTell(fillReason('fill/funnel-too-small', { fillings, limit: MAX_FILLINGS }))
-  const corrected = pourFillings(flow, volume)
-  const plain = pourFillings({ ...flow, kinetic: 0 }, volume)
-  const reynolds = (corrected.maxSpeed * flow.bore) / flow.viscosity
+  const correctedPour = pourFillings(flow, volume)
+  const plainPour = pourFillings({ ...flow, kinetic: 0 }, volume)
+  const reynolds = (correctedPour.maxSpeed * flow.bore) / flow.viscosity
   if (!(reynolds <= MAX_LAMINAR))
     return cannotTell(fillReason('fill/flow-not-laminar', { reynolds, limit: MAX_LAMINAR }))
-  const entrance = 0.06 * ((corrected.maxFullSpeed * flow.bore) / flow.viscosity) * flow.bore
+  const entrance = 0.06 * ((correctedPour.maxFullSpeed * flow.bore) / flow.viscosity) * flow.bore
   if (entrance > flow.length) {
     const params = { entrance: { value: entrance * 1000, unit: 'mm' }, length: hose.length } as const
     return cannotTell(fillReason('fill/entrance-longer-than-hose', params))
@@ -102,23 +102,23 @@ export function pourTime(input: PourInput): PourVerdict {
     time: { value: time, unit: 's' },
     uncorrected: { value: uncorrected, unit: 's' },
   })
-  const total = corrected.fillSeconds + corrected.emptySeconds + corrected.drainSeconds
+  const total = correctedPour.fillSeconds + correctedPour.emptySeconds + correctedPour.drainSeconds
   const hoseVolume = { value: hoseArea(flow) * flow.length * 1e6, unit: 'mL' } as const
   const funnelSize = { value: funnelVolume(flow) * 1e6, unit: 'mL' } as const
   const reasons: Reason<keyof FillCodes>[] = [
     fillReason('fill/flow-laminar', { reynolds, limit: MAX_LAMINAR }),
     fillReason('fill/kinetic-correction', {
-      seconds: total - plain.fillSeconds - plain.emptySeconds - plain.drainSeconds,
+      seconds: total - plainPour.fillSeconds - plainPour.emptySeconds - plainPour.drainSeconds,
     }),
     ...(fillings > 1 ? [fillReason('fill/several-fillings', { fillings, funnel: funnelSize })] : []),
-    ...(corrected.isFull ? [] : [fillReason('fill/hose-never-full', { hose: hoseVolume })]),
+    ...(correctedPour.isFull ? [] : [fillReason('fill/hose-never-full', { hose: hoseVolume })]),
     fillReason('fill/wall-film-not-counted', {}),
   ]
   return {
     verdict: 'pour time',
-    hoseFills: part(corrected.fillSeconds, plain.fillSeconds),
-    funnelEmpties: part(corrected.emptySeconds, plain.emptySeconds),
-    hoseEmpties: part(corrected.drainSeconds, plain.drainSeconds),
+    hoseFills: part(correctedPour.fillSeconds, plainPour.fillSeconds),
+    funnelEmpties: part(correctedPour.emptySeconds, plainPour.emptySeconds),
+    hoseEmpties: part(correctedPour.drainSeconds, plainPour.drainSeconds),
     total: { value: total, unit: 's' },
     fillings,
     hoseVolume,

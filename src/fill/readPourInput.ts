@@ -40,17 +40,17 @@ export function readPourInput(
   requireAmount('hose.drop', hose.drop, 'length')
   requireAmount('kinematicViscosity', kinematicViscosity, 'kinematicViscosity')
   requireAmount('volume', volume, 'volume')
-  const range = { min: MIN_LENGTH, max: MAX_LENGTH }
+  const lengthRange = { min: MIN_LENGTH, max: MAX_LENGTH }
   for (const [name, length] of Object.entries({ ...lengths, 'hose.drop': hose.drop })) {
     const level = name === 'hose.drop' && length.value === 0
-    if (!level && isOutside(length, range)) return outsideRange(name, length, range)
+    if (!level && isOutside(length, lengthRange)) return outsideRange(name, length, lengthRange)
   }
-  const thickness = { min: MIN_VISCOSITY, max: MAX_VISCOSITY }
-  if (isOutside(kinematicViscosity, thickness)) {
-    return outsideRange('kinematicViscosity', kinematicViscosity, thickness)
+  const viscosityRange = { min: MIN_VISCOSITY, max: MAX_VISCOSITY }
+  if (isOutside(kinematicViscosity, viscosityRange)) {
+    return outsideRange('kinematicViscosity', kinematicViscosity, viscosityRange)
   }
-  const amount = { min: MIN_VOLUME, max: MAX_VOLUME }
-  if (isOutside(volume, amount)) return outsideRange('volume', volume, amount)
+  const volumeRange = { min: MIN_VOLUME, max: MAX_VOLUME }
+  if (isOutside(volume, volumeRange)) return outsideRange('volume', volume, volumeRange)
   const metres = (length: Quantity) => convertAmount(length, 'm').value
   const bore = metres(hose.bore)
   const topDiameter = metres(funnel.diameter)

@@ -29,38 +29,42 @@ export function searchContainers(need: bigint, kinds: readonly ContainerKind[]):
     order.slice(from).reduce((sum, { size, count }) => sum + size * BigInt(count), 0n),
   )
   if ((totalsFrom[0] ?? 0n) < need) return undefined
-  let best: { taken: number[]; left: bigint; number: number } | undefined
+  let bestFound: { taken: number[]; left: bigint; number: number } | undefined
   let tried = 0
   const seen = order.map(() => new Map<bigint, number>())
-  const visit = (at: number, rest: bigint, number: number, taken: number[]): void => {
-    if (rest <= 0n) {
-      if (best === undefined || -rest < best.left || (-rest === best.left && number < best.number))
-        best = { taken: [...taken], left: -rest, number }
+  const search = (at: number, remaining: bigint, number: number, taken: number[]): void => {
+    if (remaining <= 0n) {
+      if (
+        bestFound === undefined ||
+        -remaining < bestFound.left ||
+        (-remaining === bestFound.left && number < bestFound.number)
+      )
+        bestFound = { taken: [...taken], left: -remaining, number }
       return
     }
     const kind = order[at]
     if (
       kind === undefined ||
-      (totalsFrom[at] ?? 0n) < rest ||
-      (best !== undefined && tried >= MAX_COMBINATIONS)
+      (totalsFrom[at] ?? 0n) < remaining ||
+      (bestFound !== undefined && tried >= MAX_COMBINATIONS)
     )
       return
-    const maxCount = Number((rest + kind.size - 1n) / kind.size)
+    const maxCount = Number((remaining + kind.size - 1n) / kind.size)
     // the best so far leaves nothing over, and this branch cannot use fewer containers
-    if (best !== undefined && best.left === 0n && number + maxCount >= best.number) return
-    const before = seen[at]?.get(rest)
+    if (bestFound !== undefined && bestFound.left === 0n && number + maxCount >= bestFound.number) return
+    const before = seen[at]?.get(remaining)
     if (before !== undefined && before <= number) return
-    seen[at]?.set(rest, number)
+    seen[at]?.set(remaining, number)
     const minCount = at === order.length - 1 ? Math.min(maxCount, kind.count) : 0
     for (let count = Math.min(maxCount, kind.count); count >= minCount; count -= 1) {
-      if (best !== undefined && tried >= MAX_COMBINATIONS) return
+      if (bestFound !== undefined && tried >= MAX_COMBINATIONS) return
       tried += 1
-      visit(at + 1, rest - kind.size * BigInt(count), number + count, [...taken, count])
+      search(at + 1, remaining - kind.size * BigInt(count), number + count, [...taken, count])
     }
   }
-  visit(0, need, 0, [])
-  if (best === undefined) return undefined
-  const found: { taken: number[]; left: bigint } = best
+  search(0, need, 0, [])
+  if (bestFound === undefined) return undefined
+  const found: { taken: number[]; left: bigint } = bestFound
   const counts = kinds.map(() => 0)
   order.forEach(({ index }, place) => {
     counts[index] = found.taken[place] ?? 0

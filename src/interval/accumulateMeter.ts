@@ -83,9 +83,9 @@ function addPoint(
       largest: quantityOf(max, state.unit),
     })
   } else if (day <= lastDay) {
-    const newest = points.at(-1)
-    if (list === 'readings' && newest && newest.day > day) {
-      const params = { meter: name, date, after: newest.date }
+    const newestPoint = points.at(-1)
+    if (list === 'readings' && newestPoint && newestPoint.day > day) {
+      const params = { meter: name, date, after: newestPoint.date }
       noteReading(state, 'interval/readings-out-of-order', 'info', point, params)
     }
     insertByDay(points, point)

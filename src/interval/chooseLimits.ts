@@ -15,7 +15,7 @@ export interface ChosenLimits {
   readonly window: Limits | undefined
 }
 
-const NONE: Limits = {}
+const NO_LIMITS: Limits = {}
 const MILLION = 1_000_000
 
 /**
@@ -40,7 +40,7 @@ export function chooseLimits(
     return undefined
   }
   let repeat = read(intervals.repeat, 'repeat')
-  const opening = firstNeeded && first !== undefined ? read(first, 'first') : NONE
+  const opening = firstNeeded && first !== undefined ? read(first, 'first') : NO_LIMITS
   if (repeat && opening && severity === 'severe') {
     if (severe === undefined) {
       reasons.push(intervalReason('interval/severe-not-given', {}))
@@ -56,7 +56,7 @@ export function chooseLimits(
     }
   }
   const isOpen = window === undefined || window.kind === 'not stated'
-  const allowed = isOpen ? NONE : read(window, 'window')
+  const allowed = isOpen ? NO_LIMITS : read(window, 'window')
   return repeat && opening && { repeat, opening: { ...repeat, ...opening }, window: allowed }
 }
 
@@ -67,7 +67,7 @@ export function chooseLimits(
 function scaleLimits(limits: Limits, factor: string, missing: Reason[]): Limits {
   if (!isFigure(factor)) throw refuse('intervals.severe.factor', factor, "a decimal such as '0.5'", 'string')
   const millionths = Math.round(Number(factor) * MILLION)
-  const scaled: { -readonly [By in keyof Limits]: Limits[By] } = {}
+  const scaledLimits: { -readonly [By in keyof Limits]: Limits[By] } = {}
   for (const by of LIMITS) {
     const limit = limits[by]
     if (!limit) continue
@@ -82,14 +82,14 @@ function scaleLimits(limits: Limits, factor: string, missing: Reason[]): Limits 
     const { asQuantity } = limit
     if (!('period' in asQuantity)) {
       const printed = quantityOf(counts, asQuantity.unit)
-      scaled[by] = { months, counts, asQuantity: printed, printed }
+      scaledLimits[by] = { months, counts, asQuantity: printed, printed }
     } else if (isWhole) {
       const period = `P${months ? `${months}M` : ''}${counts || !months ? `${counts}D` : ''}`
-      scaled[by] = { months, counts, asQuantity: { period } }
+      scaledLimits[by] = { months, counts, asQuantity: { period } }
     } else {
       missing.push(intervalReason('interval/fractional-period', { period: asQuantity.period, factor }))
-      scaled[by] = { ...limit, months: NaN }
+      scaledLimits[by] = { ...limit, months: NaN }
     }
   }
-  return scaled
+  return scaledLimits
 }

@@ -1,7 +1,7 @@
 import { makeReason, type Param, type ReasonMaker } from '../base/index.js'
 import type { DueLine } from './dueVerdict.js'
 
-type Qty = { value: number | string; unit: string }
+type Amount = { value: number | string; unit: string }
 
 /** Codes of the interval functions with their params. */
 export interface IntervalCodes {
@@ -23,7 +23,7 @@ export interface IntervalCodes {
   'interval/done-by-other': { date: string; service: string }
   'interval/record-for-all-instances': { date: string; instance: string }
   /** `less`: how much less the display shows than it would without the change; negative if it shows more. */
-  'interval/display-changed': { meter: string; less: Qty }
+  'interval/display-changed': { meter: string; less: Amount }
   'interval/in-the-future': { what: string; date: string }
   // What is missing
   'interval/reading-missing': { meter: string }
@@ -38,13 +38,20 @@ export interface IntervalCodes {
   'interval/due-date-out-of-calendar': { period: string; from: string }
   'interval/no-limit-tracked': Record<never, never>
   // Meters
-  'interval/meter-falls': { meter: string; before: Qty; after: Qty; from: string; to: string }
-  'interval/meter-jumps': { meter: string; before: Qty; after: Qty; from: string; to: string; largest: Qty }
+  'interval/meter-falls': { meter: string; before: Amount; after: Amount; from: string; to: string }
+  'interval/meter-jumps': {
+    meter: string
+    before: Amount
+    after: Amount
+    from: string
+    to: string
+    largest: Amount
+  }
   'interval/readings-out-of-order': { meter: string; date: string; after: string }
   'interval/reading-repeated': { meter: string; date: string }
-  'interval/reading-out-of-bounds': { meter: string; value: number | string; largest: Qty }
+  'interval/reading-out-of-bounds': { meter: string; value: number | string; largest: Amount }
   'interval/rollover-limit-missing': { meter: string; date: string }
-  'interval/rollover-assumed': { meter: string; before: Qty; after: Qty; limit: Qty }
+  'interval/rollover-assumed': { meter: string; before: Amount; after: Amount; limit: Amount }
   // Forecast
   'interval/forecast-needs-readings': { meter: string; readings: number }
   'interval/forecast-without-band': { readings: number }

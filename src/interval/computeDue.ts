@@ -104,9 +104,9 @@ function judgeService(facts: IntervalFacts, options: DueOptions): DueVerdict {
   const limits = chooseLimits(intervals, options.severity, firstNeeded, reasons, missing)
   if (limits) {
     const due: DueCase = { facts, options, today, limits, completions, zero, start, reasons, missing }
-    const current = start === zero ? limits.opening : limits.repeat
+    const currentLimits = start === zero ? limits.opening : limits.repeat
     for (const by of LIMITS) {
-      const limit = current[by]
+      const limit = currentLimits[by]
       if (limit) lines.push(judgeLimit(due, by, limit))
     }
   }

@@ -72,7 +72,7 @@ export function computeDueColumns(
     base: number,
     now: number,
     from: number,
-    readOn: number,
+    readingDay: number,
     every: number,
     window: number,
     before: number,
@@ -81,26 +81,26 @@ export function computeDueColumns(
     lineState = CANNOT_TELL
     lineFraction = -1
     lineDay = NO_DAY
-    const days = readOn - from
+    const days = readingDay - from
     const rise = now - base
     // No comparison with NaN is true, so an unknown base or reading ends here too.
     if (
       !(every > 0 && rise >= 0 && rise <= (days + 1) * maxPerDay) ||
       from === NO_DAY ||
       days < 0 ||
-      readOn > todayDay
+      readingDay > todayDay
     )
       return
     const due = base + every
     lineFraction = rise / every
     if (days > 0 && rise > 0) {
-      const reached = readOn + Math.ceil(((due - now) * days) / rise)
-      if (reached >= FIRST_DAY && reached <= LAST_DAY) lineDay = reached
-    } else if (now >= due) lineDay = readOn
+      const reachedDay = readingDay + Math.ceil(((due - now) * days) / rise)
+      if (reachedDay >= FIRST_DAY && reachedDay <= LAST_DAY) lineDay = reachedDay
+    } else if (now >= due) lineDay = readingDay
     if (now > due + window) lineState = OVERDUE
     else if (now >= due) lineState = DUE
     else if (now >= due - before || now >= base + partOf(every, fraction)) lineState = DUE_SOON
-    else lineState = todayDay - readOn > staleDays ? CANNOT_TELL : NOT_DUE
+    else lineState = todayDay - readingDay > staleDays ? CANNOT_TELL : NOT_DUE
   }
 
   for (let row = 0; row < length; row++) {

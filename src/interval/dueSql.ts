@@ -49,9 +49,9 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const { today: date, soon, staleAfter, columns = {} } = options
   readDay(date, 'options.today')
   requireKnownKeys('options.columns', columns, DUE_ROW_FIELDS)
-  const real = dialect === 'duckdb' ? 'double' : 'double precision'
+  const realType = dialect === 'duckdb' ? 'double' : 'double precision'
   const today = `DATE '${date}'`
-  const number = (value: number): string => `CAST(${value} AS ${real})`
+  const number = (value: number): string => `CAST(${value} AS ${realType})`
   const column = (field: DueRowField): string => {
     const given = Object.hasOwn(columns, field) ? columns[field] : undefined
     const name = given ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
@@ -60,17 +60,17 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     return `"${name.replaceAll('"', '""')}"`
   }
   /** Rounds half up to whole counts, with the same operations as `meterCount`. */
-  const rounded = (product: string, half: string): string =>
+  const roundHalfUp = (product: string, half: string): string =>
     `(floor(${product}) + CASE WHEN ${product} - floor(${product}) >= ${half} THEN 1 ELSE 0 END)`
   const hours = (field: DueRowField): string => {
-    const product = `(CAST(${column(field)} AS ${real}) * ${number(1000)})`
-    return rounded(product, `${number(0.5)} - ${product} * ${number(PRODUCT_ERROR)}`)
+    const product = `(CAST(${column(field)} AS ${realType}) * ${number(1000)})`
+    return roundHalfUp(product, `${number(0.5)} - ${product} * ${number(PRODUCT_ERROR)}`)
   }
   const distance =
     (unitField: 'distanceUnit' | 'everyDistanceUnit') =>
     (field: DueRowField): string => {
       const perUnit = `CASE ${column(unitField)} WHEN 'km' THEN ${number(countsPer('km'))} WHEN 'mi' THEN ${number(countsPer('mi'))} END`
-      return rounded(`(CAST(${column(field)} AS ${real}) * ${perUnit})`, number(0.5))
+      return roundHalfUp(`(CAST(${column(field)} AS ${realType}) * ${perUnit})`, number(0.5))
     }
   const addTo = (date: string, months: string, days: string): string =>
     dialect === 'duckdb'
@@ -79,7 +79,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const meterRank = (meter: {
     readonly every: string
     readonly given: string
-    readonly lacking: string
+    readonly missingFlag: string
     readonly base: string
     readonly now: string
     readonly readOn: string
@@ -94,7 +94,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
     const now = `(${meter.now})`
     const readOn = `(${meter.readOn})`
     const window = `CASE WHEN ${meter.windowGiven} IS NULL THEN ${number(0)} ELSE ${meter.window} END`
-    const usable = [
+    const isUsable = [
       `${readOn} >= ${from}`,
       `${readOn} <= ${today}`,
       `${every} > 0`,
@@ -111,8 +111,8 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
       soon.fraction === undefined
         ? ''
         : ` OR ${now} >= ${base} + ceil(${every} * ${number(soon.fraction)} * ${number(ROUNDING_FACTOR)})`
-    return `CASE WHEN ${meter.given} IS NULL OR COALESCE(${meter.lacking}, false) THEN 5
-    WHEN NOT COALESCE(${usable}, false) THEN 2
+    return `CASE WHEN ${meter.given} IS NULL OR COALESCE(${meter.missingFlag}, false) THEN 5
+    WHEN NOT COALESCE(${isUsable}, false) THEN 2
     WHEN ${now} > ${base} + ${every} + ${window} THEN 0
     WHEN ${now} >= ${base} + ${every} THEN 1
     WHEN ${before}${part} THEN 3
@@ -123,7 +123,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const hoursRank = meterRank({
     every: hours('everyHours'),
     given: column('everyHours'),
-    lacking: column('noHourMeter'),
+    missingFlag: column('noHourMeter'),
     base: hours('lastHours'),
     now: `CASE WHEN ${column('hours')} IS NULL THEN ${hours('lastHours')} ELSE ${hours('hours')} END`,
     readOn: `CASE WHEN ${column('hours')} IS NULL THEN ${column('lastDate')} ELSE ${column('hoursDate')} END`,
@@ -136,7 +136,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const distanceRank = meterRank({
     every: limits('everyDistance'),
     given: column('everyDistance'),
-    lacking: column('noOdometer'),
+    missingFlag: column('noOdometer'),
     base: meters('lastDistance'),
     now: `CASE WHEN ${column('distance')} IS NULL THEN ${meters('lastDistance')} ELSE ${meters('distance')} END`,
     readOn: `CASE WHEN ${column('distance')} IS NULL THEN ${column('lastDate')} ELSE ${column('distanceDate')} END`,
@@ -155,7 +155,7 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const soonFraction =
     soon.fraction === undefined
       ? ''
-      : ` OR ${today} - ${from} >= ceil(CAST(${dueOn} - ${from} AS ${real}) * ${number(soon.fraction)} * ${number(ROUNDING_FACTOR)})`
+      : ` OR ${today} - ${from} >= ceil(CAST(${dueOn} - ${from} AS ${realType}) * ${number(soon.fraction)} * ${number(ROUNDING_FACTOR)})`
   const periodRank = `CASE WHEN ${column('everyMonths')} IS NULL AND ${column('everyDays')} IS NULL THEN 5
     WHEN NOT COALESCE(${from} <= ${today} AND ${months} + ${days} > 0 AND ${months} <= 120000 AND ${days} <= 3700000, false) THEN 2
     WHEN ${dueOn} > DATE '9999-12-31' THEN 2

@@ -14,7 +14,7 @@ export interface DueLine {
   readonly by: DueLimit
   /** `not tracked`: the machine has no such meter; the line is not counted. */
   readonly verdict: DueState | 'not tracked'
-  /** What the count starts from. */
+  /** The start of the count. */
   readonly since?: 'last service' | 'first use' | 'rebuild'
   /** The date and the reading at the start of the count. */
   readonly from?: { readonly date?: DateText; readonly meter?: MeterQuantity }
@@ -39,7 +39,7 @@ interface DueReasons {
   readonly lines: readonly DueLine[]
   /** The day on which the first limit is reached, if it is known. */
   readonly dueOn?: DateText
-  /** Every line and every choice as a reason, in reading order. */
+  /** A reason for each line and each choice, in reading order. */
   readonly reasons: readonly Reason[]
   /** The missing facts, one reason for each. */
   readonly missing: readonly Reason[]

@@ -98,8 +98,8 @@ export function normalDeviate(confidence: number): number {
   for (let step = 0; step < 4 && z < 5; step++) {
     const density = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)
     let area = z
-    for (let term = z, odd = 3; term > area * 1e-17; odd += 2) {
-      term *= (z * z) / odd
+    for (let term = z, divisor = 3; term > area * 1e-17; divisor += 2) {
+      term *= (z * z) / divisor
       area += term
     }
     z -= area - confidence / (2 * density)

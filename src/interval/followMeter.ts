@@ -13,13 +13,13 @@ export interface MeterChange extends MeterPoint {
  */
 export function followMeter(state: MeterState, changes: readonly MeterChange[]): void {
   const { points } = state
-  let waiting = points
+  let waitingPoints = points
   for (const change of changes) {
     const { day, date, shown, newShown } = change
     // Smallest first within a day: the new display's readings may come before the old one's.
-    waiting = waiting.filter((point) => {
-      const atLeast = state.last?.shown ?? 0
-      const before = point.day === day ? point.shown >= atLeast && !(point.shown > shown) : point.day < day
+    waitingPoints = waitingPoints.filter((point) => {
+      const minShown = state.last?.shown ?? 0
+      const before = point.day === day ? point.shown >= minShown && !(point.shown > shown) : point.day < day
       if (before) addMeterPoint(state, point)
       return !before
     })
@@ -33,8 +33,8 @@ export function followMeter(state: MeterState, changes: readonly MeterChange[]):
     } else state.offset += modulus
     state.last = { ...change, shown: newShown, count: newShown + state.offset, stretch: state.stretch }
   }
-  if (waiting.length === 0 && state.last) points[state.kept++] = state.last
-  for (const point of waiting) addMeterPoint(state, point)
+  if (waitingPoints.length === 0 && state.last) points[state.kept++] = state.last
+  for (const point of waitingPoints) addMeterPoint(state, point)
   if (state.kept < points.length) points.length = state.kept
 }
 

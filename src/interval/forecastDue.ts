@@ -224,12 +224,15 @@ function forecastDayRange(
     sum += ((rises[at] ?? 0) - (rises[at - 1] ?? 0) - rate * gap) ** 2 / gap
     gaps += 1
   }
-  const freedom = gaps - 1
+  const degreesOfFreedom = gaps - 1
   const z = normalDeviate(confidence)
   // Student's deviate from the normal one: Cornish and Fisher's first two terms (from memory).
-  const t = z + (z ** 3 + z) / (4 * freedom) + (5 * z ** 5 + 16 * z ** 3 + 3 * z) / (96 * freedom ** 2)
+  const t =
+    z +
+    (z ** 3 + z) / (4 * degreesOfFreedom) +
+    (5 * z ** 5 + 16 * z ** 3 + 3 * z) / (96 * degreesOfFreedom ** 2)
   // Days h where left = rate·h ± t·σ·√(h + h²/T), solved for h.
-  const uncertainty = (t * t * sum) / Math.max(freedom, 1)
+  const uncertainty = (t * t * sum) / Math.max(degreesOfFreedom, 1)
   const square = rate * rate - uncertainty / span
   const half = rate * left + uncertainty / 2
   const root = Math.sqrt(Math.max(half * half - square * left * left, 0))

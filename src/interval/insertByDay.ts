@@ -1,10 +1,10 @@
-interface Dated {
+interface DatedItem {
   readonly day: number
   readonly shown?: number
 }
 
 /** Inserts an item by its day, within a day the smallest reading first; equal items keep their order. */
-export function insertByDay<Item extends Dated>(list: Item[], item: Item): void {
+export function insertByDay<Item extends DatedItem>(list: Item[], item: Item): void {
   for (let at = list.push(item) - 1; at > 0; at--) {
     const before = list[at - 1]
     if (!before || before.day < item.day) return

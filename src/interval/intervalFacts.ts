@@ -27,7 +27,7 @@ export interface IntervalFacts {
   readonly today: DateText
 }
 
-/** The caller's choices; none has a default. */
+/** The caller's choices; there are no defaults. */
 export interface DueOptions {
   /** When a service is due soon; `{}`: never. `fraction` is a share of the interval, above 0 and at most 1. */
   readonly soon: {

@@ -20,13 +20,13 @@ import { readMeterScale } from './readMeterScale.js'
 export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLine {
   const { facts, options, limits, completions, start, reasons, missing } = due
   const { asQuantity, months, counts } = limit
-  const unknown: DueLine = { by, verdict: 'cannot tell', limit: asQuantity }
+  const unknownLine: DueLine = { by, verdict: 'cannot tell', limit: asQuantity }
   const cannotTell = (reason: Reason): DueLine => {
     missing.push(reason)
-    return unknown
+    return unknownLine
   }
   // A factor made the period fractional, which is already reported.
-  if (Number.isNaN(months)) return unknown
+  if (Number.isNaN(months)) return unknownLine
   const scale = by === 'period' ? readCalendar(due) : readMeterScale(due, by)
   if (!scale) {
     reasons.push(intervalReason('interval/not-tracked', { meter: by }))
@@ -55,8 +55,8 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   // NaN if the window is not known or ends past the calendar: nothing is later than NaN.
   let overdueAt = limits.window ? dueAt : NaN
   if (window) overdueAt = addOnScale(scale, dueAt, window.months, window.counts)
-  const stale = age > staleAfter
-  let verdict: DueState = stale ? 'cannot tell' : 'not due'
+  const isStale = age > staleAfter
+  let verdict: DueState = isStale ? 'cannot tell' : 'not due'
   if (now > overdueAt) verdict = 'overdue'
   else if (now >= dueAt) verdict = 'due'
   else if (isSoon(options.soon, by, scale, dueAt)) verdict = 'due soon'
@@ -74,7 +74,7 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
     const params = { by, date: start.date, point: (date ?? meter) as Param }
     reasons.push(intervalReason(`interval/${schedule.note}`, params))
   }
-  if (stale && now < dueAt) {
+  if (isStale && now < dueAt) {
     const params = { meter: by, date: scale.read.date, days: age, staleAfter }
     const list = verdict === 'cannot tell' ? missing : reasons
     list.push(intervalReason('interval/reading-stale', params))
@@ -88,7 +88,7 @@ function readCalendar({ facts, today, start, zero }: DueCase): LimitScale | Reas
   if (Number.isNaN(facts.intervals.countFrom === 'completion' ? day : zero.day))
     return intervalReason('interval/first-use-missing', {})
   const read = { date: facts.today }
-  return { unit: 'd', start: day, now: today, age: 0, earlier: 0, from: { date }, read, points: [] }
+  return { unit: 'd', start: day, now: today, age: 0, earlierCounts: 0, from: { date }, read, points: [] }
 }
 
 /** Whether the due point is so near, by amount or by fraction, that it is due soon. */

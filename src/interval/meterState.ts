@@ -8,7 +8,7 @@ import type { MeterUnit } from './meterCount.js'
 export interface MeterPoint {
   day: number
   date: DateText
-  /** What the display showed, in counts. */
+  /** The reading of the display, in counts. */
   shown: number
   /** The total in counts since the start of its stretch; in stretch 0 since the machine's zero. */
   count: number

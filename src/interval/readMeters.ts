@@ -96,7 +96,7 @@ function readBoth(log: MachineLog): MetersRead {
   return { ...(hours && { hours }), ...(distance && { distance }), findings }
 }
 
-/** Where a reading is in the log. */
+/** The place of a reading in the log. */
 function pathOfPoint({ name }: MeterState, { list, index }: MeterPoint): JsonPointer {
   if (list === 'events') return `/events/${index}`
   return list === 'records' ? `/records/${index}/readings/${name}` : `/meters/${name}/readings/${index}`

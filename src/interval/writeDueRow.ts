@@ -57,10 +57,10 @@ function writeFields(columns: DueColumns, index: number, row: DueRow): readonly 
     field: string,
     value: unknown,
     unit: MeterUnit | null | undefined,
-    absent = NaN,
+    absentValue = NaN,
     unusable = NaN,
   ): number => {
-    if (value === undefined || value === null) return absent
+    if (value === undefined || value === null) return absentValue
     if (typeof value === 'number' && (unit === 'h' || unit === 'km' || unit === 'mi')) {
       const count = meterCount(value, unit)
       if (count >= 0 && count <= (unit === 'h' ? MAX_METER_COUNT.hours : MAX_METER_COUNT.distance))

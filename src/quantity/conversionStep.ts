@@ -7,7 +7,7 @@ import { unitPair } from './unitPair.js'
 export interface ConversionStep {
   readonly from: Unit
   readonly to: Unit
-  readonly linear: boolean
+  readonly isLinear: boolean
   readonly ratioHigh: number
   readonly ratioLow: number
   /** `ratioHigh` in two halves of 26 bits, whose products with another half are exact. */
@@ -38,21 +38,21 @@ export function makeConversionStep(from: Unit, to: Unit): ConversionStep {
   const ratioLow = nearestDouble(minus(ratio, exactOfDouble(ratioHigh)))
   const offsetHigh = nearestDouble(offset)
   const offsetLow = nearestDouble(minus(offset, exactOfDouble(offsetHigh)))
-  const inverse = nearestDouble({ n: ratio.d, d: ratio.n })
-  const linear = offset.n === 0n
+  const inverseRatio = nearestDouble({ n: ratio.d, d: ratio.n })
+  const isLinear = offset.n === 0n
   const scaled = SPLIT * ratioHigh
   const ratioTop = scaled - (scaled - ratioHigh)
   return {
     from,
     to,
-    linear,
+    isLinear,
     ratioHigh,
     ratioLow,
     ratioTop,
     ratioTail: ratioHigh - ratioTop,
     offsetHigh,
     offsetLow,
-    divisor: linear && isExactly(inverse, { n: ratio.d, d: ratio.n }) ? inverse : 0,
+    divisor: isLinear && isExactly(inverseRatio, { n: ratio.d, d: ratio.n }) ? inverseRatio : 0,
     ...wholeFactors(ratio, offset),
   }
 }
@@ -69,10 +69,10 @@ function wholeFactors(
   const n = ratio.n * offset.d
   const c = offset.n * ratio.d
   const d = ratio.d * offset.d
-  const common = commonFactor(commonFactor(n, c < 0n ? -c : c), d)
-  const denominator = d / common
-  const numerator = n / common
-  const addend = c / common
+  const commonDivisor = commonFactor(commonFactor(n, c < 0n ? -c : c), d)
+  const denominator = d / commonDivisor
+  const numerator = n / commonDivisor
+  const addend = c / commonDivisor
   if (numerator >= MAX_FACTOR || denominator >= MAX_FACTOR || addend >= MAX_FACTOR || addend <= -MAX_FACTOR)
     return { numerator: 0, addend: 0, denominator: 1 }
   return { numerator: Number(numerator), addend: Number(addend), denominator: Number(denominator) }

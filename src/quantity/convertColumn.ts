@@ -35,8 +35,8 @@ export function convertColumn(values: Float64Array, from: Unit, to: Unit): Float
     throw new TypeError(`values must be a Float64Array, got ${quoteValue(values)}`)
   const step = findConversionStep(from, to)
   const column = new Float64Array(values.length)
-  if (step.linear && step.ratioLow !== 0 && step.divisor === 0) convertProducts(values, step, column)
-  else if (!step.linear && step.numerator !== 0) convertSums(values, step, column)
+  if (step.isLinear && step.ratioLow !== 0 && step.divisor === 0) convertProducts(values, step, column)
+  else if (!step.isLinear && step.numerator !== 0) convertSums(values, step, column)
   else convertEach(values, step, column)
   return column
 }

@@ -25,19 +25,19 @@ export function convertExactly(value: number, from: Unit, to: Unit): number {
 
 function makeConverter() {
   return configureMeasurements<string, string, string, Exact>(makeMeasures(), {
-    create: exactly,
-    add: (left, right) => plus(exactly(left), exactly(right)),
-    sub: (left, right) => minus(exactly(left), exactly(right)),
-    mul: (left, right) => times(exactly(left), exactly(right)),
-    div: (left, right) => over(exactly(left), exactly(right)),
-    lt: (left, right) => compareExact(exactly(left), exactly(right)) < 0,
-    lte: (left, right) => compareExact(exactly(left), exactly(right)) <= 0,
-    gt: (left, right) => compareExact(exactly(left), exactly(right)) > 0,
-    gte: (left, right) => compareExact(exactly(left), exactly(right)) >= 0,
+    create: toExact,
+    add: (left, right) => plus(toExact(left), toExact(right)),
+    sub: (left, right) => minus(toExact(left), toExact(right)),
+    mul: (left, right) => times(toExact(left), toExact(right)),
+    div: (left, right) => over(toExact(left), toExact(right)),
+    lt: (left, right) => compareExact(toExact(left), toExact(right)) < 0,
+    lte: (left, right) => compareExact(toExact(left), toExact(right)) <= 0,
+    gt: (left, right) => compareExact(toExact(left), toExact(right)) > 0,
+    gte: (left, right) => compareExact(toExact(left), toExact(right)) >= 0,
   })
 }
 
-function exactly(value: string | number | Exact): Exact {
+function toExact(value: string | number | Exact): Exact {
   return typeof value === 'object' ? value : exactOf(String(value))
 }
 

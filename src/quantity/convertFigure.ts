@@ -21,14 +21,15 @@ const MAX_DIGITS = 34
 export function convertFigure(figure: Figure, from: Unit, to: Unit): ConvertedFigure {
   const value = exactlyIn(figureOf(figure), from, to)
   const common = commonFactor(value.n < 0n ? -value.n : value.n, value.d)
-  const reduced = { n: value.n / common, d: value.d / common }
-  const decimals = countDecimals(reduced.d)
-  if (decimals !== undefined) return { digits: trimZeros(exactText(reduced, decimals)), terminates: true }
-  const size = String(reduced.n / reduced.d).replace('-', '')
+  const reducedFraction = { n: value.n / common, d: value.d / common }
+  const decimals = countDecimals(reducedFraction.d)
+  if (decimals !== undefined)
+    return { digits: trimZeros(exactText(reducedFraction, decimals)), terminates: true }
+  const size = String(reducedFraction.n / reducedFraction.d).replace('-', '')
   let places = size === '0' ? MAX_DIGITS : MAX_DIGITS - size.length
   // below one, the zeros after the point are not significant
-  while (size === '0' && digitCount(reduced, places) < MAX_DIGITS) places += 1
-  return { digits: trimZeros(exactText(reduced, places)), terminates: false }
+  while (size === '0' && digitCount(reducedFraction, places) < MAX_DIGITS) places += 1
+  return { digits: trimZeros(exactText(reducedFraction, places)), terminates: false }
 }
 
 function digitCount(value: Exact, places: number): number {

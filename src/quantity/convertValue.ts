@@ -6,10 +6,10 @@ const MIN_NORMAL = 2.2250738585072014e-308 // 2 ** -1022
 
 /** Converts a finite value to the nearest double; throws RangeError if a double cannot hold the result. */
 export function convertValue(value: number, step: ConversionStep): number {
-  if (step.ratioLow === 0 && step.linear) return inRange(value * step.ratioHigh, value, step)
+  if (step.ratioLow === 0 && step.isLinear) return inRange(value * step.ratioHigh, value, step)
   if (step.divisor !== 0) return inRange(value / step.divisor, value, step)
   const size = Math.abs(value)
-  if (size < 1e280 && (size > 1e-250 || !step.linear)) {
+  if (size < 1e280 && (size > 1e-250 || !step.isLinear)) {
     // the product and its rounding error, both as doubles
     const product = value * step.ratioHigh
     const scaled = SPLIT * value
@@ -17,7 +17,7 @@ export function convertValue(value: number, step: ConversionStep): number {
     const tail = value - top
     const error =
       top * step.ratioTop - product + top * step.ratioTail + tail * step.ratioTop + tail * step.ratioTail
-    if (step.linear) {
+    if (step.isLinear) {
       const correction = error + value * step.ratioLow
       const bound = product * ERROR_BOUND
       const result = product + (correction - bound)
@@ -35,14 +35,14 @@ export function convertValue(value: number, step: ConversionStep): number {
     const quotient = exactQuotient(value, step)
     if (quotient !== undefined) return quotient
   }
-  return value === 0 && step.linear ? 0 : inRange(convertExactly(value, step.from, step.to), value, step)
+  return value === 0 && step.isLinear ? 0 : inRange(convertExactly(value, step.from, step.to), value, step)
 }
 
 function inRange(result: number, value: number, step: ConversionStep): number {
   const size = Math.abs(result)
   if (size >= MIN_NORMAL && size < Number.POSITIVE_INFINITY) return result
   // any temperature can become zero, a length only if it was zero
-  if (size === 0 && (value === 0 || !step.linear)) return 0
+  if (size === 0 && (value === 0 || !step.isLinear)) return 0
   if (step.from === step.to) return value
   const problem = size > 1 ? 'too large' : 'too small'
   throw new RangeError(

@@ -15,15 +15,17 @@ export function exactQuotient(
   if (sumError(sumError(product, addend, sum), productError(value, numerator, product), error) !== 0)
     return undefined
   const quotient = sum / denominator
-  const divided = quotient * denominator
-  const gap = sum - divided
-  const exactGap = gap - productError(quotient, denominator, divided)
+  const quotientProduct = quotient * denominator
+  const gap = sum - quotientProduct
+  const exactGap = gap - productError(quotient, denominator, quotientProduct)
   const remainder = exactGap + error
-  if (sumError(gap, -productError(quotient, denominator, divided), exactGap) !== 0) return undefined
-  if (sumError(sum, -divided, gap) !== 0 || sumError(exactGap, error, remainder) !== 0) return undefined
+  if (sumError(gap, -productError(quotient, denominator, quotientProduct), exactGap) !== 0) return undefined
+  if (sumError(sum, -quotientProduct, gap) !== 0 || sumError(exactGap, error, remainder) !== 0)
+    return undefined
   const correction = remainder / denominator
-  const checked = correction * denominator
-  if (checked !== remainder || productError(correction, denominator, checked) !== 0) return undefined
+  const checkProduct = correction * denominator
+  if (checkProduct !== remainder || productError(correction, denominator, checkProduct) !== 0)
+    return undefined
   return quotient + correction
 }
 

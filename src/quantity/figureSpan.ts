@@ -55,11 +55,11 @@ const FRACTION_CHARACTERS = '½1/2¼1/4¾3/4⅓1/3⅔2/3⅛1/8⅜3/8⅝5/8⅞7/8
 
 function fractionSpan(printed: string | undefined): FigureSpan | undefined {
   if (printed === undefined || printed.length > 60) return undefined
-  const spelled = printed.replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/, (sign) => {
+  const spelledText = printed.replace(/[½¼¾⅓⅔⅛⅜⅝⅞]/, (sign) => {
     const at = FRACTION_CHARACTERS.indexOf(sign)
     return ` ${FRACTION_CHARACTERS.slice(at + 1, at + 4)}`
   })
-  const [, whole = '0', top, bottom] = FRACTION.exec(spelled.replace(/ {2,}/, ' ')) ?? []
+  const [, whole = '0', top, bottom] = FRACTION.exec(spelledText.replace(/ {2,}/, ' ')) ?? []
   if (top === undefined || bottom === undefined) return undefined
   const lastPlaceUnit = { n: 1n, d: BigInt(bottom) }
   return {

@@ -34,11 +34,11 @@ export function formatNumber(value: number | Figure, marks: NumberMarks, digits:
   requireKnownKeys('digits', digits, ['decimals', 'atMost'])
   if (typeof value === 'string') figureOf(value, 'value')
   const text = typeof value === 'string' ? value : numberText(value, digits)
-  const negative = text.startsWith('-')
-  const [whole = '', decimals] = (negative ? text.slice(1) : text).split('.')
-  const grouped =
+  const isNegative = text.startsWith('-')
+  const [whole = '', decimals] = (isNegative ? text.slice(1) : text).split('.')
+  const groupedDigits =
     whole.length < (marks.groupFrom ?? 5) ? whole : whole.replace(/\B(?=(?:\d{3})+$)/g, () => marks.group)
-  return (negative ? '−' : '') + grouped + (decimals === undefined ? '' : marks.decimal + decimals)
+  return (isNegative ? '−' : '') + groupedDigits + (decimals === undefined ? '' : marks.decimal + decimals)
 }
 
 function numberText(value: number, { decimals, atMost }: NumberDigits): string {

@@ -8,7 +8,7 @@ import { requireBand } from './requireBand.js'
 import type { Unit } from './unit.js'
 import { unitPair } from './unitPair.js'
 
-/** How two printed values of one thing agree. */
+/** The result of comparing two printed values of one thing. */
 export interface PrintedAgreement {
   /** `small miss` is at most 5 % of the first value; `slip` is a miss by a known ratio. */
   readonly verdict: 'agree' | 'small miss' | 'slip' | 'differ' | 'not comparable'
@@ -46,12 +46,13 @@ export function printedFiguresAgree(first: PrintedBand, second: PrintedBand): Pr
     const code = 'quantity/printed-figures-not-comparable'
     return { verdict: 'not comparable', reasons: [{ code, params: values }] }
   }
-  if (pairs.every(([one, two, part]) => meet(one, two, part))) return { verdict: 'agree', reasons: [] }
+  if (pairs.every(([one, two, part]) => spansMeet(one, two, part))) return { verdict: 'agree', reasons: [] }
   for (const { slip, ratio, units } of SLIPS) {
     if (!units.test(first.unit) && !units.test(second.unit)) continue
     const factor = exactOf(ratio)
-    const agreeScaled = (by: Exact) => pairs.every(([one, two, part]) => meet(scaledSpan(one, by), two, part))
-    if (agreeScaled(factor) || agreeScaled(over({ n: 1n, d: 1n }, factor))) {
+    const agreesIfScaled = (by: Exact) =>
+      pairs.every(([one, two, part]) => spansMeet(scaledSpan(one, by), two, part))
+    if (agreesIfScaled(factor) || agreesIfScaled(over({ n: 1n, d: 1n }, factor))) {
       const code = 'quantity/printed-figures-slip'
       return {
         verdict: 'slip',
@@ -88,11 +89,11 @@ function pairsOf(first: BandSpans, second: BandSpans): SpanPair[] | undefined {
 
 function spansIn(spans: BandSpans, from: Unit, to: Unit): BandSpans {
   const { ratio, offset } = unitPair(from, to)
-  const moved = (span: FigureSpan): FigureSpan => ({
+  const convertSpan = (span: FigureSpan): FigureSpan => ({
     ...scaledSpan(span, ratio),
     center: plus(times(span.center, ratio), offset),
   })
-  return Object.fromEntries(Object.entries(spans).map(([part, span]) => [part, moved(span)]))
+  return Object.fromEntries(Object.entries(spans).map(([part, span]) => [part, convertSpan(span)]))
 }
 
 function scaledSpan(span: FigureSpan, by: Exact): FigureSpan {
@@ -103,14 +104,14 @@ function scaledSpan(span: FigureSpan, by: Exact): FigureSpan {
   }
 }
 
-function meet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
+function spansMeet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
   const gap = minus(second.center, first.center)
-  const size = absolute(gap)
+  const size = absoluteValue(gap)
   if (compareExact(size, plus(first.halfWidth, second.halfWidth)) <= 0) return true
   if (part === 'nominal') return false
   // the one that lies further inside is the converted one; it may have been rounded inward by less than a digit
-  const secondInside = part === 'min' ? gap.n > 0n : gap.n < 0n
-  const allowed = secondInside
+  const isSecondInside = part === 'min' ? gap.n > 0n : gap.n < 0n
+  const allowed = isSecondInside
     ? plus(first.halfWidth, second.lastPlaceUnit)
     : plus(second.halfWidth, first.lastPlaceUnit)
   return compareExact(size, allowed) < 0
@@ -118,12 +119,15 @@ function meet(first: FigureSpan, second: FigureSpan, part: Part): boolean {
 
 /** The gap between the ranges as a share of the first value; 0 if they meet. */
 function relativeDifference(first: FigureSpan, second: FigureSpan): Exact {
-  const miss = minus(absolute(minus(second.center, first.center)), plus(first.halfWidth, second.halfWidth))
+  const miss = minus(
+    absoluteValue(minus(second.center, first.center)),
+    plus(first.halfWidth, second.halfWidth),
+  )
   if (miss.n <= 0n) return { n: 0n, d: 1n }
-  return first.center.n === 0n ? { n: 10n ** 6n, d: 1n } : over(miss, absolute(first.center))
+  return first.center.n === 0n ? { n: 10n ** 6n, d: 1n } : over(miss, absoluteValue(first.center))
 }
 
-function absolute(value: Exact): Exact {
+function absoluteValue(value: Exact): Exact {
   return value.n < 0n ? { n: -value.n, d: value.d } : value
 }
 

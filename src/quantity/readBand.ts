@@ -64,16 +64,16 @@ export function readBandAsPrinted(value: PrintedBand, tolerancePercent?: number)
     return { basis: 'limits', low, aim: over(plus(low, high), TWO), high }
   }
   const aim = exactOf(value.value)
-  const around = (basis: 'tolerance' | 'caller', below: Exact, above = below): Band => ({
+  const bandAround = (basis: 'tolerance' | 'caller', below: Exact, above = below): Band => ({
     basis,
     low: minus(aim, below),
     aim,
     high: plus(aim, above),
   })
   if (value.kind === 'nominal with tolerance')
-    return around('tolerance', exactOf(value.minus), exactOf(value.plus))
+    return bandAround('tolerance', exactOf(value.minus), exactOf(value.plus))
   if (tolerancePercent !== undefined)
-    return around('caller', over(times(aim, exactOf(tolerancePercent)), exactOf(100)))
+    return bandAround('caller', over(times(aim, exactOf(tolerancePercent)), exactOf(100)))
   return { basis: 'nominal', aim, rounding: over(powerOfTen(-decimalsOf(value.value)), TWO) }
 }
 

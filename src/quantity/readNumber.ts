@@ -60,7 +60,7 @@ export function readNumber(reading: Reading): NumberFound | undefined {
   if (marks === 0) return plainFigure(negative, text.slice(start, at))
   const mark = text.charAt(wholeEnd)
   if (marks === 1 && mark !== ' ' && mark !== "'" && (reading.mark === undefined || reading.mark === mark)) {
-    // a group has three digits, and one to three before it
+    // groups have three digits, with one to three digits before the first
     const grouped =
       at - wholeEnd === 4 && wholeEnd > start && wholeEnd - start < 4 && text.charCodeAt(start) !== 48
     if (!grouped || reading.mark === mark) {
@@ -134,8 +134,8 @@ function readFraction(text: string, start: number, wholeEnd: number): Fraction |
   const whole = topStart === start ? '' : text.slice(start, wholeEnd)
   const top = Number(text.slice(topStart, topEnd))
   const bottom = Number(text.slice(topEnd + 1, end))
-  const usual = [2, 3, 4, 8, 16, 32, 64].includes(bottom) && top > 0 && top < bottom
-  if (!usual || whole.length > 9 || (whole.length > 1 && whole.startsWith('0')))
+  const isUsual = [2, 3, 4, 8, 16, 32, 64].includes(bottom) && top > 0 && top < bottom
+  if (!isUsual || whole.length > 9 || (whole.length > 1 && whole.startsWith('0')))
     return { end, found: { value: '0', problem: 'no-figure' } }
   const fraction = whole === '' || whole === '0' ? written : `${whole} ${written}`
   // 64ths end within six decimals, thirds never do

@@ -5,7 +5,7 @@ import { measureOf } from './measureOf.js'
 import type { Reading } from './readNumber.js'
 import { textFinding } from './textFinding.js'
 import type { Measure, Unit } from './unit.js'
-import { unitNamed } from './unitNames.js'
+import { findUnitName } from './unitNames.js'
 
 /** Reads a unit name without spaces, dots and hyphens; `''`, without moving on, if none begins at the current place. */
 export function readUnitName(reading: Reading): string {
@@ -67,11 +67,11 @@ export interface NameOptions {
   readonly assume?: readonly Unit[]
 }
 
-/** Whether the parts are units of their own, so that they are not read as one: `m in` is not a minute. */
+/** Whether each part is a unit, so that they are not read as one: `m in` is not a minute. */
 function isTwoUnits(written: string, [unit = 'N.m']: readonly Unit[]): boolean {
   return (
     ['length', 'distance', 'volume', 'mass', 'duration'].includes(measureOf(unit)) &&
-    written.split(/ +/).every((part) => unitNamed(part) !== undefined)
+    written.split(/ +/).every((part) => findUnitName(part) !== undefined)
   )
 }
 
@@ -82,7 +82,7 @@ export function intendedUnit(
   options: NameOptions,
   findings: Finding<QuantityCodes>[],
 ): Unit | undefined {
-  const meaning = unitNamed(name)
+  const meaning = findUnitName(name)
   if (meaning === undefined || (written.includes(' ') && isTwoUnits(written, meaning.units))) {
     findings.push(textFinding('quantity/unit-is-unknown', { text: written }))
     return undefined
@@ -91,12 +91,13 @@ export function intendedUnit(
   const { units, problem } = meaning
   const [single] = units
   if (single !== undefined && problem === undefined && measure === undefined) return single
-  const differences = measure === 'temperatureDifference'
-  const known = differences ? units.map(asDifference) : units
-  const fitting = measure === undefined ? known : known.filter((unit) => measureOf(unit) === measure)
-  const [first] = fitting
+  const isDifference = measure === 'temperatureDifference'
+  const possibleUnits = isDifference ? units.map(asDifference) : units
+  const fittingUnits =
+    measure === undefined ? possibleUnits : possibleUnits.filter((unit) => measureOf(unit) === measure)
+  const [first] = fittingUnits
   if (first === undefined) {
-    const unit = known[0] ?? 'N.m'
+    const unit = possibleUnits[0] ?? 'N.m'
     findings.push(
       textFinding('quantity/unit-of-other-measure', { unit, measure: measure ?? measureOf(unit) }),
     )
@@ -108,11 +109,11 @@ export function intendedUnit(
     return first
   }
   if (problem === 'ambiguous') {
-    const assumed = fitting.find((unit) => assume?.includes(unit))
-    if (assumed) return assumed
-    if (fitting.length === 1 && measure !== undefined) return first
+    const assumedUnit = fittingUnits.find((unit) => assume?.includes(unit))
+    if (assumedUnit) return assumedUnit
+    if (fittingUnits.length === 1 && measure !== undefined) return first
   }
-  findings.push(textFinding(UNIT_CODES_BY_PROBLEM[problem], { text: written, candidates: fitting }))
+  findings.push(textFinding(UNIT_CODES_BY_PROBLEM[problem], { text: written, candidates: fittingUnits }))
   return undefined
 }
 

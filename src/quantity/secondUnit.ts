@@ -92,12 +92,12 @@ function secondTolerance<U extends Unit>(
     enoughDecimals([value.minus, value.plus], steps),
   )
   for (let decimals = minDecimals; decimals <= MAX_DECIMALS; decimals++) {
-    const middle = exactText(convertExact(nominal, pair), decimals)
-    if (!isFigure(middle, { minus: true })) return null
-    const down = exactText(minus(exactOf(middle), low), decimals, 'down')
-    const up = exactText(minus(high, exactOf(middle)), decimals, 'down')
-    if (isFigure(down) && isFigure(up))
-      return { kind: 'nominal with tolerance', value: middle, minus: down, plus: up, unit }
+    const nominalText = exactText(convertExact(nominal, pair), decimals)
+    if (!isFigure(nominalText, { minus: true })) return null
+    const minusText = exactText(minus(exactOf(nominalText), low), decimals, 'down')
+    const plusText = exactText(minus(high, exactOf(nominalText)), decimals, 'down')
+    if (isFigure(minusText) && isFigure(plusText))
+      return { kind: 'nominal with tolerance', value: nominalText, minus: minusText, plus: plusText, unit }
   }
   return roundLimitsInward(low, high, minDecimals, unit)
 }

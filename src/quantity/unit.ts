@@ -5,7 +5,7 @@ export type Measure = keyof Factors
 export type UnitOf<M extends Measure> = keyof Factors[M]
 export type Unit = { readonly [M in Measure]: UnitOf<M> }[Measure]
 
-/** The units that documents and functions use, by measure. Torque is a measure of its own, never an energy. */
+/** The units that documents and functions use, by measure. Torque is a separate measure, not an energy. */
 export const UNITS_BY_MEASURE = /* @__PURE__ */ listUnits()
 
 /** The factor of every unit. */

@@ -92,7 +92,7 @@ const AMBIGUOUS_PLURAL = /^([a-z]|[cdk]?nm?|[km]pa)$/i
 let names: Map<string, UnitName> | undefined
 
 /** The meaning of a name without spaces, dots and hyphens; undefined if no unit has it. */
-export function unitNamed(name: string): UnitName | undefined {
+export function findUnitName(name: string): UnitName | undefined {
   names ??= allNames()
   return names.get(name) ?? names.get(name.toLowerCase())
 }

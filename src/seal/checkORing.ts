@@ -50,7 +50,7 @@ export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerd
   if (designation === undefined && size === undefined)
     return { verdict: 'cannot tell', reasons: [sealReason('seal/o-ring-not-described', {})] }
   if (designation === undefined) {
-    const found = rings().find((row) => size !== undefined && sameSize(row, size))
+    const found = listRings().find((row) => size !== undefined && hasSize(row, size))
     return found === undefined
       ? { verdict: 'not in the table', reasons: [sealReason('seal/o-ring-size-not-in-table', {})] }
       : {
@@ -60,31 +60,33 @@ export function checkORing(ring: Pick<ORing, 'designation' | 'size'>): ORingVerd
         }
   }
   const number = plainRing(designation)
-  const row = rings().find((one) => one.designation.replace('-', '') === number)
+  const row = listRings().find((one) => one.designation.replace('-', '') === number)
   if (row === undefined) {
     const params = { designation: designation.slice(0, 40) }
     return { verdict: 'not in the table', reasons: [sealReason('seal/o-ring-not-in-table', params)] }
   }
   const params = { designation: row.designation, inside: row.inside, section: row.section }
-  return size === undefined || sameSize(row, size)
+  return size === undefined || hasSize(row, size)
     ? { verdict: 'agrees', row, reasons: [sealReason('seal/o-ring-agrees', params)] }
     : { verdict: 'differs', row, reasons: [sealReason('seal/o-ring-differs', params)] }
 }
 
 type Row = NonNullable<ORingVerdict['row']>
 
-function sameSize(row: Row, size: NonNullable<ORing['size']>): boolean {
+function hasSize(row: Row, size: NonNullable<ORing['size']>): boolean {
   return agrees(size.inside, row.inside, size.unit) && agrees(size.section, row.section, size.unit)
 }
 
 function agrees(figure: string, length: Quantity<'mm'>, unit: 'mm' | 'in'): boolean {
   const decimals = (figure.split('.')[1] ?? '').length
-  const chart = unit === 'in' ? 0.0005 : 0.005
+  const chartRounding = unit === 'in' ? 0.0005 : 0.005
   // 1e-9 for the binary rounding of the sum
-  return Math.abs(Number(figure) - convert(length, unit).value) <= 0.5 * 10 ** -decimals + chart + 1e-9
+  return (
+    Math.abs(Number(figure) - convert(length, unit).value) <= 0.5 * 10 ** -decimals + chartRounding + 1e-9
+  )
 }
 
-function rings(): readonly Row[] {
+function listRings(): readonly Row[] {
   const mm = (value: number) => ({ value, unit: 'mm' as const })
   const row = (designation: string, inside: number, section: number): Row => {
     const outside = mm(inside + 2 * section)

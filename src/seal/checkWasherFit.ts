@@ -51,7 +51,7 @@ const MAX_THICKNESS = 4
  * Whether a sealing washer fits a plug's thread, for checking sheets and stock. It compares sizes only, not
  * the plug's collar or the housing's face, which no sheet states.
  *
- * Fits when thread diameter ≤ inside ≤ thread diameter + 1 mm, both ends included, where the inside is any size that rounds to
+ * Fits when thread diameter ≤ inside ≤ thread diameter + 1 mm, both ends included. The inside is any size that rounds to
  * the printed figure: `33` is 32.5 to 33.5 mm and goes over G 1, 33.249 mm.
  *
  * @param thread - as printed (`M18x1.5`, `G 1/2`) or already read by `parseThread`
@@ -104,13 +104,13 @@ export function checkWasherFit(
   const rounding = length(String(0.5 * 10 ** -(inside.split('.')[1] ?? '').length))
   const mm = (value: number) => ({ value, unit: 'mm' as const })
   const printed = (value: string) => ({ value, unit })
-  const shownHole = { thread: name, inside: printed(inside), major: mm(diameter) }
-  const held = form === 'captive' || form === 'profile ring'
+  const holeParams = { thread: name, inside: printed(inside), major: mm(diameter) }
+  const isHeld = form === 'captive' || form === 'profile ring'
   // 1e-9 for binary rounding
-  if (hole + rounding + 1e-9 < diameter - (held ? MAX_UNDERCUT : 0))
-    return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-small', shownHole)] }
+  if (hole + rounding + 1e-9 < diameter - (isHeld ? MAX_UNDERCUT : 0))
+    return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-small', holeParams)] }
   if (hole - rounding - 1e-9 > diameter + MAX_PLAY) {
-    const params = { ...shownHole, largest: mm(diameter + MAX_PLAY) }
+    const params = { ...holeParams, largest: mm(diameter + MAX_PLAY) }
     return { verdict: 'does not fit', reasons: [sealReason('seal/washer-too-wide', params)] }
   }
   const doubts: Reason<keyof SealCodes>[] = []
@@ -123,7 +123,7 @@ export function checkWasherFit(
     doubts.push(sealReason('seal/washer-thickness-doubtful', params))
   }
   if (doubts.length > 0) return { verdict: 'doubtful', reasons: doubts }
-  if (held) return cannotTell(sealReason('seal/ring-held-on-plug', { thread: name }))
+  if (isHeld) return cannotTell(sealReason('seal/ring-held-on-plug', { thread: name }))
   const washer = `${inside} × ${outside} × ${thickness} ${unit}`
   const row = WASHER_ROWS.some(
     ([size, d1, d2, h]) =>

@@ -2,26 +2,26 @@ import { makeReason, type ReasonMaker } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
 
 type Amount = Readonly<Pick<Quantity, 'unit'> & { value: number | string }>
-type Nothing = Record<never, never>
+type NoParams = Record<never, never>
 
 /** Codes of the seal functions with their params. */
 export interface SealCodes {
   'seal/crush-washer-every-opening': { how: string }
-  'seal/reuse-stated': Nothing
+  'seal/reuse-stated': NoParams
   'seal/sheet-says-every-opening': { kind: string }
   'seal/replace-not-stated': { kind: string }
   'seal/sheet-says-on-condition': { kind: string }
   'seal/sealant-fresh': { product: string }
   'seal/liquid-gasket-fresh': { product: string }
-  'seal/not-stated': Nothing
-  'seal/look-for-cuts': Nothing
-  'seal/look-for-flattening': Nothing
-  'seal/look-for-hardness': Nothing
-  'seal/look-for-swelling': Nothing
-  'seal/look-at-faces': Nothing
-  'seal/look-at-bonded-lip': Nothing
+  'seal/not-stated': NoParams
+  'seal/look-for-cuts': NoParams
+  'seal/look-for-flattening': NoParams
+  'seal/look-for-hardness': NoParams
+  'seal/look-for-swelling': NoParams
+  'seal/look-at-faces': NoParams
+  'seal/look-at-bonded-lip': NoParams
   'seal/thread-unreadable': { thread: string }
-  'seal/size-not-stated': Nothing
+  'seal/size-not-stated': NoParams
   'seal/taper-thread-takes-no-washer': { thread: string }
   'seal/pipe-size-not-known': { thread: string }
   'seal/ring-held-on-plug': { thread: string }
@@ -35,9 +35,9 @@ export interface SealCodes {
   'seal/o-ring-differs': { designation: string; inside: Amount; section: Amount }
   'seal/o-ring-found': { designation: string }
   'seal/o-ring-not-in-table': { designation: string }
-  'seal/o-ring-size-not-in-table': Nothing
-  'seal/o-ring-not-described': Nothing
-  'seal/material-not-stated': Nothing
+  'seal/o-ring-size-not-in-table': NoParams
+  'seal/o-ring-not-described': NoParams
+  'seal/material-not-stated': NoParams
   'seal/material-never': { material: string; medium: string }
   'seal/material-poor': { material: string; medium: string }
   'seal/material-suits': { material: string; medium: string; min: Amount; max: Amount }

@@ -8,10 +8,10 @@ export function isSameSeal(needed: Seal, offered: Seal): 'yes' | 'no' | 'perhaps
   const facts = factsOf(needed).map((fact, place) => {
     const other = factsOf(offered)[place]
     // sizes in two units must be compared by measuring
-    return sameFact(fact, other?.endsWith(' in') === fact?.endsWith(' in') ? other : undefined)
+    return compareFacts(fact, other?.endsWith(' in') === fact?.endsWith(' in') ? other : undefined)
   })
   if (parts[0] !== undefined && parts[1] !== undefined)
-    return plain(parts[0]) === plain(parts[1]) ? 'yes' : 'no'
+    return normalizeText(parts[0]) === normalizeText(parts[1]) ? 'yes' : 'no'
   if (facts.includes('no')) return 'no'
   return facts.length === 0 || facts.includes('perhaps') ? 'perhaps' : 'yes'
 }
@@ -23,27 +23,27 @@ function factsOf(seal: Seal): (string | undefined)[] {
     case 'bonded seal': {
       const { inside, outside, thickness, unit } = seal.size ?? {}
       const sizes = [inside, outside, thickness].map((figure) => length(figure, unit))
-      return [seal.form ?? 'bonded', stated(seal.material), ...sizes]
+      return [seal.form ?? 'bonded', knownMaterial(seal.material), ...sizes]
     }
     case 'o-ring': {
       const dash = plainRing(seal.designation)
       const { inside, section, unit } = seal.size ?? {}
       const size = unit === undefined ? undefined : `${length(inside, unit)}×${length(section, unit)}`
       return [
-        stated(seal.material),
+        knownMaterial(seal.material),
         dash === undefined && size === undefined ? undefined : `${dash ?? ''}|${size ?? ''}`,
       ]
     }
     case 'thread sealant':
     case 'liquid gasket':
-      return [plain(seal.product)]
+      return [normalizeText(seal.product)]
     default:
       return []
   }
 }
 
 /** Rings are the same if their dash number or size is the same and the other does not contradict it. */
-function sameFact(first: string | undefined, second: string | undefined): 'yes' | 'no' | 'perhaps' {
+function compareFacts(first: string | undefined, second: string | undefined): 'yes' | 'no' | 'perhaps' {
   if (first === undefined || second === undefined) return 'perhaps'
   if (first === second) return 'yes'
   const [firstDash, firstSize] = first.split('|')
@@ -57,7 +57,7 @@ function sameFact(first: string | undefined, second: string | undefined): 'yes' 
   return pairs.every(([left, right]) => left === right) ? 'yes' : 'no'
 }
 
-function stated(material: string): string | undefined {
+function knownMaterial(material: string): string | undefined {
   return material === 'not stated' ? undefined : material
 }
 
@@ -66,6 +66,6 @@ function length(figure: string | undefined, unit: string | undefined): string | 
   return figure === undefined ? undefined : `${Number(figure)}${unit === 'in' ? ' in' : ''}`
 }
 
-function plain(text: string): string {
+function normalizeText(text: string): string {
   return text.trim().replace(/\s+/g, ' ').toUpperCase()
 }

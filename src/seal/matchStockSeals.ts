@@ -8,7 +8,7 @@ import type { SealTask } from './sealsToReplace.js'
 /** One kind of seal that a job needs. */
 export interface SealLine {
   readonly seal: SealTask['seal']
-  /** Where they go, as pointers into the sheet. */
+  /** Their places, as pointers into the sheet. */
   readonly paths: readonly JsonPointer[]
   /** Pieces that are certainly fitted; for sealants and liquid gaskets one package for all places. */
   readonly needed: number

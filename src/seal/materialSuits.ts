@@ -79,16 +79,16 @@ export function materialSuits(
     return { verdict: 'no', reasons: [sealReason('seal/material-never', { material, medium })] }
   }
   const degrees = (value: number) => ({ value, unit: 'degC' as const })
-  const widest = { min: row.specialMin ?? row.min, max: row.specialMax ?? row.max }
+  const widestRange = { min: row.specialMin ?? row.min, max: row.specialMax ?? row.max }
   const shownRange = { min: degrees(row.min), max: degrees(row.max) }
-  const continuous = medium === 'hypoid EP oil' ? HYPOID_LIMITS[material] : undefined
-  if (continuous !== undefined && celsius > continuous) {
-    const params = { material, medium, temperature, max: degrees(continuous) }
+  const maxContinuous = medium === 'hypoid EP oil' ? HYPOID_LIMITS[material] : undefined
+  if (maxContinuous !== undefined && celsius > maxContinuous) {
+    const params = { material, medium, temperature, max: degrees(maxContinuous) }
     const reasons = [sealReason('seal/above-continuous-limit', params)]
-    return { verdict: celsius > widest.max ? 'no' : 'ask', reasons }
+    return { verdict: celsius > widestRange.max ? 'no' : 'ask', reasons }
   }
-  if (celsius < widest.min || celsius > widest.max) {
-    const params = { material, temperature, min: degrees(widest.min), max: degrees(widest.max) }
+  if (celsius < widestRange.min || celsius > widestRange.max) {
+    const params = { material, temperature, min: degrees(widestRange.min), max: degrees(widestRange.max) }
     return { verdict: 'no', reasons: [sealReason('seal/temperature-outside-material', params)] }
   }
   const reasons: Reason<keyof SealCodes>[] = []

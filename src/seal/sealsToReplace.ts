@@ -28,7 +28,7 @@ export interface SealTask {
 }
 
 /**
- * What to do with every seal that a job opens; a part named twice counts once for each instance. Crush washers: a new one at
+ * The task for every seal that a job opens; a part named twice counts once for each instance. Crush washers: a new one at
  * every opening unless the sheet says `on condition`; bonded seals, o-rings and cut gaskets: as the sheet says; sealants and
  * liquid gaskets: always fresh. Common practice, no source: no standard that we read says `single use` of crush washers.
  */
@@ -84,18 +84,19 @@ function judgeSeal(
 }
 
 function inspectionOf(kind: 'crush washer' | 'bonded seal' | 'o-ring' | 'gasket') {
-  const look = (code: 'seal/look-for-cuts' | 'seal/look-for-flattening' | 'seal/look-at-faces') =>
+  const lookFor = (code: 'seal/look-for-cuts' | 'seal/look-for-flattening' | 'seal/look-at-faces') =>
     sealReason(code, {})
   if (kind === 'o-ring') {
     return [
-      look('seal/look-for-cuts'),
-      look('seal/look-for-flattening'),
+      lookFor('seal/look-for-cuts'),
+      lookFor('seal/look-for-flattening'),
       sealReason('seal/look-for-hardness', {}),
       sealReason('seal/look-for-swelling', {}),
     ]
   }
-  if (kind === 'bonded seal') return [sealReason('seal/look-at-bonded-lip', {}), look('seal/look-at-faces')]
+  if (kind === 'bonded seal')
+    return [sealReason('seal/look-at-bonded-lip', {}), lookFor('seal/look-at-faces')]
   return kind === 'gasket'
-    ? [look('seal/look-for-cuts'), look('seal/look-at-faces')]
-    : [look('seal/look-for-flattening'), look('seal/look-at-faces')]
+    ? [lookFor('seal/look-for-cuts'), lookFor('seal/look-at-faces')]
+    : [lookFor('seal/look-for-flattening'), lookFor('seal/look-at-faces')]
 }

@@ -17,7 +17,7 @@ const textFinding = makeFinding as FindingMaker<ThreadCodes>
 const finding = <Code extends keyof ThreadCodes>(code: Code, severity: Severity, params: ThreadCodes[Code]) =>
   textFinding(code, severity, { kind: 'text' }, '', params)
 
-const refused = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok: false, findings: [one] })
+const refuseText = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok: false, findings: [one] })
 
 /**
  * Reads the thread designation of a manual: its size, its pitch, and whether it is taper or parallel.
@@ -47,7 +47,7 @@ const refused = (one: Finding<ThreadCodes>): Result<never, ThreadCodes> => ({ ok
 export function parseThread(text: string): Result<Thread, ThreadCodes> {
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
   if (text.length > MAX_LENGTH)
-    return refused(finding('thread/too-long', 'error', { length: text.length, max: MAX_LENGTH }))
+    return refuseText(finding('thread/too-long', 'error', { length: text.length, max: MAX_LENGTH }))
   const plain = writePlain(text)
   const metric = THREAD_PATTERNS.metric.exec(plain)?.groups
   if (metric) return readMetric(text, metric)
@@ -55,7 +55,7 @@ export function parseThread(text: string): Result<Thread, ThreadCodes> {
   if (pipe) return readPipe(text, pipe)
   const unified = THREAD_PATTERNS.unified.exec(plain)?.groups
   if (unified) return readUnified(text, unified)
-  return refused(finding('thread/not-a-thread', 'error', { text }))
+  return refuseText(finding('thread/not-a-thread', 'error', { text }))
 }
 
 /** Replaces signs that vary in print: decimal comma, inch mark, dashes, vulgar fractions, spaces. */
@@ -75,10 +75,10 @@ function readMetric(text: string, { size = '', pitch, fit }: Groups): Result<Thr
   const diameter = String(Number(size))
   const coarsePitch = Object.hasOwn(COARSE_PITCHES, diameter) ? COARSE_PITCHES[diameter] : undefined
   const stated = pitch === undefined ? coarsePitch : Number(pitch)
-  if (stated === undefined) return refused(finding('thread/pitch-not-known', 'error', { text, diameter }))
+  if (stated === undefined) return refuseText(finding('thread/pitch-not-known', 'error', { text, diameter }))
   // a pitch of more than a third of the diameter, or of 0, is not a thread
   if (stated <= 0 || stated * 3 > Number(diameter))
-    return refused(finding('thread/pitch-too-coarse', 'error', { text, pitch: String(stated), diameter }))
+    return refuseText(finding('thread/pitch-too-coarse', 'error', { text, pitch: String(stated), diameter }))
   const coarse = stated === coarsePitch
   const usual = coarse || FINE_PITCHES.includes(stated)
   const findings = usual
@@ -101,7 +101,7 @@ function readPipe(text: string, { system = '', size = '', per }: Groups): Result
   const inches = size.replace('-', ' ')
   if (letters === 'BSP') {
     const candidates = ['G', 'R'].map((one) => `${one} ${inches}`)
-    return refused(finding('thread/parallel-or-taper', 'error', { text, candidates }))
+    return refuseText(finding('thread/parallel-or-taper', 'error', { text, candidates }))
   }
   const meaning = PIPE_LETTERS[letters] ?? 'G'
   const isNpt = meaning === 'NPT' || meaning === 'NPTF'
@@ -109,9 +109,9 @@ function readPipe(text: string, { system = '', size = '', per }: Groups): Result
   // only ISO 228-1 has the sizes that American pipes lack
   const threadsPerInch = meaning === 'G' || row?.npt !== undefined ? row?.[isNpt ? 'npt' : 'iso'] : undefined
   if (threadsPerInch === undefined)
-    return refused(finding('thread/size-not-known', 'error', { text, size: inches, system: meaning }))
+    return refuseText(finding('thread/size-not-known', 'error', { text, size: inches, system: meaning }))
   if (per !== undefined && Number(per.replace(' 1/2', '.5')) !== threadsPerInch)
-    return refused(differ(text, per, threadsPerInch))
+    return refuseText(threadsDiffer(text, per, threadsPerInch))
   const form = meaning === 'G' || meaning === 'Rp' ? 'parallel' : 'taper'
   const designation = isNpt ? `${inches}-${threadsPerInch} ${meaning}` : `${meaning} ${inches}`
   return {
@@ -130,15 +130,15 @@ function readUnified(
   const size = readUnifiedSize(written, per)
   const row = Object.hasOwn(UNIFIED_THREADS_PER_INCH, size) ? UNIFIED_THREADS_PER_INCH[size] : undefined
   const named = letters?.toUpperCase() as UnifiedThread['series'] | undefined
-  // Above 1 in, sizes without a fine series of their own have the 12 threads of UN; manuals print UNF for it.
-  const isTwelve = named === 'UNF' && row !== undefined && row.UNF === undefined && readInches(size) > 1
+  // Above 1 in, sizes without a fine series have the 12 threads of UN; manuals print UNF for it.
+  const hasUnSeries = named === 'UNF' && row !== undefined && row.UNF === undefined && readInches(size) > 1
   const series =
-    isTwelve && Number(per) === 12 ? 'UN' : (named ?? TABLED_SERIES.find((one) => row?.[one] === Number(per)))
-  if (series === undefined) return refused(finding('thread/not-a-thread', 'error', { text }))
+    hasUnSeries && Number(per) === 12 ? 'UN' : (named ?? TABLED_SERIES.find((one) => row?.[one] === Number(per)))
+  if (series === undefined) return refuseText(finding('thread/not-a-thread', 'error', { text }))
   const usual = series === 'UN' ? CONSTANT_THREADS_PER_INCH : [row?.[series] ?? []].flat()
   if (row === undefined || usual.length === 0 || (series === 'UN' && size.startsWith('#')))
-    return refused(finding('thread/size-not-known', 'error', { text, size, system: series }))
-  if (!usual.includes(Number(per))) return refused(differ(text, per, ...usual))
+    return refuseText(finding('thread/size-not-known', 'error', { text, size, system: series }))
+  if (!usual.includes(Number(per))) return refuseText(threadsDiffer(text, per, ...usual))
   const value: Thread = {
     kind: 'unified',
     designation: `${size}-${Number(per)} ${series}`,
@@ -157,7 +157,7 @@ function readUnifiedSize(written: string, per: string): string {
   return /^(4|5|6|8|10|12)$/.test(size) && Number(per) >= 24 ? `#${size}` : size
 }
 
-function differ(text: string, stated: string, ...usual: readonly number[]): Finding<ThreadCodes> {
+function threadsDiffer(text: string, stated: string, ...usual: readonly number[]): Finding<ThreadCodes> {
   return finding('thread/threads-per-inch-differ', 'error', { text, stated, usual: usual.join(', ') })
 }
 

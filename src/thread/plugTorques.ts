@@ -1,4 +1,4 @@
-/** Published tightening torques of one plug thread, N·m, as printed; `[value, plus]` where a tolerance is printed. */
+/** Published tightening torques of one plug thread, N·m, as printed; `[value, plus]` if a tolerance is printed. */
 export interface PlugTorqueRow {
   /** Designation as {@link parseThread} spells it. */
   readonly thread: string

@@ -19,9 +19,9 @@ const INCH = 25.4
  */
 export function stressArea(thread: MetricThread | UnifiedThread): StressArea {
   requireStraightThread(thread, 'metric', 'unified')
-  const core =
+  const coreDiameter =
     thread.kind === 'metric'
       ? thread.majorDiameter.value - (13 / 12) * (Math.sqrt(3) / 2) * thread.pitch.value
       : (thread.majorDiameter.value - 0.9743 / thread.threadsPerInch) * INCH
-  return { squareMillimetres: (Math.PI / 4) * core * core }
+  return { squareMillimetres: (Math.PI / 4) * coreDiameter * coreDiameter }
 }

@@ -8,7 +8,7 @@ export interface MetricThread {
   readonly majorDiameter: Quantity<'mm'>
   readonly pitch: Quantity<'mm'>
   readonly coarse: boolean
-  /** As written behind the size, such as `6g`. */
+  /** As written after the size, such as `6g`. */
   readonly toleranceClass?: string
 }
 

@@ -16,7 +16,7 @@ function differenceText(
   return `${say.quantity(size)} ${Number(value) < 0 ? 'less' : 'more'} than`
 }
 
-const METHODS: Readonly<Record<string, string>> = {
+const METHOD_NAMES: Readonly<Record<string, string>> = {
   'to level hole': 'level hole',
   dipstick: 'dipstick',
   'sight glass': 'sight glass',
@@ -100,8 +100,8 @@ export const fillTexts: Texts<FillCodes> = {
     `Refilled ${say.quantity(refilled)}, ${differenceText(difference, say)} the ${say.quantity(printed)} that the manual states without a tolerance.`,
   'fill/refill-level-decides': ({ difference, method }, say) =>
     Number(difference.value) === 0
-      ? `The ${METHODS[method] ?? method} decides; exactly the stated quantity was refilled.`
-      : `The ${METHODS[method] ?? method} decides; ${differenceText(difference, say)} the stated quantity was refilled.`,
+      ? `The ${METHOD_NAMES[method] ?? method} decides; exactly the stated quantity was refilled.`
+      : `The ${METHOD_NAMES[method] ?? method} decides; ${differenceText(difference, say)} the stated quantity was refilled.`,
   'fill/refill-far-off': ({ difference, percent, limit }, say) =>
     `Stop: ${differenceText(difference, say)} the stated quantity was refilled (${say.number(percent, 0)} %; the limit is ${say.number(limit)} %). Check that the machine is level and that no old oil stayed in.`,
 }

@@ -7,12 +7,12 @@ import { factNames, METER } from './words.js'
 
 export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/by-meter': ({ verdict, printed, since, from, duePoint, now, left }, say) => {
-    const start = `${START[since ?? ''] ?? ''}${from?.date === undefined ? '' : ` on ${say.date(from.date)}`} at ${say.quantity(meterOf(from))}`
+    const start = `${START_NAMES[since ?? ''] ?? ''}${from?.date === undefined ? '' : ` on ${say.date(from.date)}`} at ${say.quantity(meterOf(from))}`
     return `${verdict}: ${say.quantity(printed)} since ${start}, due at ${say.quantity(meterOf(duePoint))}; ${say.quantity(meterOf(now))} on ${say.date(now?.date ?? '')}, ${remaining(left, say)}.`
   },
   'interval/by-date': ({ verdict, limit, since, from, duePoint, left }, say) => {
     const period = limit !== undefined && 'period' in limit ? periodWords(limit.period, say) : ''
-    return `${verdict}: ${period} since ${START[since ?? ''] ?? ''} on ${say.date(from?.date ?? '')}, due on ${say.date(duePoint?.date ?? '')}; ${remaining(left, say)}.`
+    return `${verdict}: ${period} since ${START_NAMES[since ?? ''] ?? ''} on ${say.date(from?.date ?? '')}, due on ${say.date(duePoint?.date ?? '')}; ${remaining(left, say)}.`
   },
   'interval/by-event': ({ event, date }, say) =>
     `due: ${event} on ${say.date(date)}. Service before next use.`,
@@ -50,15 +50,15 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
   'interval/reading-stale': ({ meter, date, days, staleAfter }, say) =>
     `The last reading of ${METER[meter] ?? meter}, on ${say.date(date)}, is ${say.count(days, 'day', 'days')} of use old (limit ${say.number(staleAfter)}). Read the meter again.`,
   'interval/reading-at-start-missing': ({ meter, of, date }, say) =>
-    `No reading of ${METER[meter] ?? meter} at ${START[of] ?? of} on ${say.date(date)}. Enter the reading for that day.`,
+    `No reading of ${METER[meter] ?? meter} at ${START_NAMES[of] ?? of} on ${say.date(date)}. Enter the reading for that day.`,
   'interval/meter-broken': ({ meter, from, to }, say) =>
     `Readings of ${METER[meter] ?? meter} from ${say.date(from)} to ${say.date(to)} are inconsistent. Correct one of them, or enter the swap, reset or rollover.`,
   'interval/first-use-missing': () =>
     'The date of first use is missing from the log. Enter when the machine was commissioned.',
   'interval/interval-not-stated': ({ which }) =>
-    `The manual states no ${WHICH[which] ?? which}: see the manual.`,
+    `The manual states no ${INTERVAL_NAMES[which] ?? which}: see the manual.`,
   'interval/interval-depends': ({ which, facts }, say) =>
-    `The ${WHICH[which] ?? which} depends on ${say.list(factNames(facts))}. Enter it in the log.`,
+    `The ${INTERVAL_NAMES[which] ?? which} depends on ${say.list(factNames(facts))}. Enter it in the log.`,
   'interval/fractional-period': ({ period, factor }, say) =>
     `${periodWords(period, say)} × ${factor} is not a whole number of months or days; limit unknown.`,
   'interval/due-date-out-of-calendar': ({ period, from }, say) =>
@@ -115,14 +115,14 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
     `${say.count(days, 'day', 'days')} looks like ${say.count(months, 'month', 'months')} converted to days. Write the months, so that month ends and leap years are right.`,
 }
 
-const START: Readonly<Record<string, string>> = {
+const START_NAMES: Readonly<Record<string, string>> = {
   'last service': 'the last service',
   'first use': 'first use',
   rebuild: 'the rebuild',
   schedule: 'a scheduled service',
 }
 const LIMIT: Readonly<Record<string, string>> = cardWords.dueBy
-const WHICH: Readonly<Record<string, string>> = {
+const INTERVAL_NAMES: Readonly<Record<string, string>> = {
   first: 'first interval',
   repeat: 'interval',
   severe: 'interval for severe use',

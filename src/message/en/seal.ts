@@ -1,14 +1,14 @@
 import type { SealCodes } from '../../seal/index.js'
 import type { Texts } from '../catalogue.js'
 
-const OPENED: Readonly<Record<string, string>> = {
+const OPENING_REASONS: Readonly<Record<string, string>> = {
   'cracked loose': 'A plug cracked loose counts as opened.',
   'level check': 'The plug is opened to check the level.',
 }
 
 export const sealTexts: Texts<SealCodes> = {
   'seal/crush-washer-every-opening': ({ how }) =>
-    `${OPENED[how] ?? 'The plug comes out.'} Fit a new crush washer.`,
+    `${OPENING_REASONS[how] ?? 'The plug comes out.'} Fit a new crush washer.`,
   'seal/reuse-stated': () =>
     'The manual permits using this washer again if it is still good. If in doubt, fit a new one.',
   'seal/replace-not-stated': ({ kind }) =>

@@ -22,9 +22,9 @@ const GRAVITY = 'standard gravity 9.80665 m/s² (1901)'
 const FORCE = `${GRAVITY}; ${YARD_AND_POUND}`
 const US_GALLON = 'US gallon of 231 cubic inches'
 const IMPERIAL_GALLON = 'imperial gallon of 4.54609 L'
-const NO_CODE_FOR_DIFFERENCE = 'these codes are also used for temperatures; none is only for differences'
+const NO_CODE_FOR_DIFFERENCE = 'these codes are also used for temperatures; no code is only for differences'
 
-const SIXTH_DIGIT = 'QUDT and Recommendation 20 print rounded factors; we use the exact one'
+const ROUNDED_FACTOR = 'QUDT and Recommendation 20 print rounded factors; we use the exact one'
 
 /** Name, source, UCUM, Recommendation 20, QUDT; an empty text: no code. */
 const ROWS: { readonly [U in Unit]: readonly [name: string, source: string, ...codes: string[]] } = {
@@ -85,15 +85,15 @@ const ROWS: { readonly [U in Unit]: readonly [name: string, source: string, ...c
 }
 
 const NOTES: { readonly [U in Unit]?: string } = {
-  'lbf.ft': `code 85 and FT-LB_F mean energy, with the same factor; ${SIXTH_DIGIT}`,
-  'lbf.in': `code IA means mass in pounds times inches; ${SIXTH_DIGIT}`,
-  'ozf.in': `code 4Q means mass in ounces times inches; ${SIXTH_DIGIT}`,
+  'lbf.ft': `code 85 and FT-LB_F mean energy, with the same factor; ${ROUNDED_FACTOR}`,
+  'lbf.in': `code IA means mass in pounds times inches; ${ROUNDED_FACTOR}`,
+  'ozf.in': `code 4Q means mass in ounces times inches; ${ROUNDED_FACTOR}`,
   'kgf.m': 'code B38 is marked as deprecated; M94 means mass in kilograms times metres',
-  fl_oz_us: SIXTH_DIGIT,
+  fl_oz_us: ROUNDED_FACTOR,
   gal_imp: 'Recommendation 20 prints 4.546 092 L, the value before 1995',
   ft: 'this is the international foot, not the US survey foot (code M51)',
-  lbf: SIXTH_DIGIT,
-  psi: `PSI is not a code of Recommendation 20; ${SIXTH_DIGIT}`,
+  lbf: ROUNDED_FACTOR,
+  psi: `PSI is not a code of Recommendation 20; ${ROUNDED_FACTOR}`,
   degC_diff: NO_CODE_FOR_DIFFERENCE,
   degF_diff: 'no system has a code only for Fahrenheit differences',
   K_diff: NO_CODE_FOR_DIFFERENCE,
