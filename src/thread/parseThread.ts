@@ -131,9 +131,12 @@ function readUnified(
   const row = Object.hasOwn(UNIFIED_THREADS_PER_INCH, size) ? UNIFIED_THREADS_PER_INCH[size] : undefined
   const named = letters?.toUpperCase() as UnifiedThread['series'] | undefined
   // Above 1 in, sizes without a fine series have the 12 threads of UN; manuals print UNF for it.
-  const hasUnSeries = named === 'UNF' && row !== undefined && row.UNF === undefined && readInches(size) > 1
+  const lacksFineSeries =
+    named === 'UNF' && row !== undefined && row.UNF === undefined && readInches(size) > 1
   const series =
-    hasUnSeries && Number(per) === 12 ? 'UN' : (named ?? TABLED_SERIES.find((one) => row?.[one] === Number(per)))
+    lacksFineSeries && Number(per) === 12
+      ? 'UN'
+      : (named ?? TABLED_SERIES.find((one) => row?.[one] === Number(per)))
   if (series === undefined) return refuseText(finding('thread/not-a-thread', 'error', { text }))
   const usual = series === 'UN' ? CONSTANT_THREADS_PER_INCH : [row?.[series] ?? []].flat()
   if (row === undefined || usual.length === 0 || (series === 'UN' && size.startsWith('#')))
