@@ -1,12 +1,12 @@
 import type { Condition, DriveOnPart, Id, PlaceOnMachine, Seal, Tightening } from './leaf.js'
 
-/** A filter or strainer in the oil of a gearcase. The oil that it holds back is not judged: the refill is the manual's. */
+/** A filter or strainer in the oil of a gearcase. The oil that stays in it is not judged: the manual's refill includes it. */
 export interface Filter {
   readonly name: string
   readonly appliesTo?: Condition
   readonly kind: 'spin-on filter' | 'cartridge filter' | 'strainer'
   readonly held: FilterHold
-  /** Rings and gaskets of its own; those of a cover or plug in front of it belong there. */
+  /** Rings and gaskets of the filter, not those of a cover or plug in front of it. */
   readonly seals: readonly Seal[]
   /** Of a new one. */
   readonly partNumber?: string
@@ -16,13 +16,13 @@ export interface Filter {
 }
 
 export type FilterHold =
-  /** By its own thread; `turns` count from where its ring touches. */
+  /** By its own thread; `turns` count from the contact of its ring. */
   | {
       readonly kind: 'screwed'
       readonly thread?: string
       readonly drive: DriveOnPart
       readonly tightening: Tightening
     }
-  /** It comes out once that plug or cover is off, and is held by it. */
+  /** A plug or cover holds it; it comes out when that is off. */
   | { readonly kind: 'behind opening'; readonly opening: Id }
   | { readonly kind: 'behind cover'; readonly cover: Id }

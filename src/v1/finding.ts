@@ -1,8 +1,8 @@
 import type { Finding as FindingOver, Result as ResultOver } from '../base/index.js'
 import type { AllCodes } from '../message/index.js'
 
-/** A finding of any room: `switch (finding.code)` narrows `params`. `Finding<SpecCodes>` is one of a room alone. */
+/** A finding with any code: `switch (finding.code)` narrows `params`. `Finding<SpecCodes>` has only the codes of documents. */
 export type Finding<Codes extends object = AllCodes> = FindingOver<Codes>
 
-/** What reading foreign data gives: a value when nothing is an error, and all findings either way. */
+/** The result of reading foreign data: a value if there is no error, and all findings in any case. */
 export type Result<T, Codes extends object = AllCodes> = ResultOver<T, Codes>

@@ -3,7 +3,7 @@ import { leafShapes } from './leafShapes.js'
 import { boolean, buildOnce, byTag, count, filledList, kind, list, object, orWord } from './makeShape.js'
 import { map, part, textShapes } from './textShapes.js'
 
-/** Gearcases with their openings and covers, and the shields before them. */
+/** Gearcases with their openings and covers, and the shields in front of them. */
 export const gearcaseShapes = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const leaf = leafShapes()

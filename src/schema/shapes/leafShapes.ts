@@ -5,7 +5,7 @@ import { sealShape } from './sealShape.js'
 import { choice, described, named, part, textShapes } from './textShapes.js'
 import { objectsWith, valueShapes } from './valueShapes.js'
 
-/** The leaves that an override replaces whole, and what they are made of. */
+/** The leaves and their parts. */
 export const leafShapes = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const values = valueShapes()

@@ -6,7 +6,7 @@ import { identityShape, sheetReferenceShape } from './referenceShapes.js'
 import { serviceRecordShape } from './serviceRecordShape.js'
 import { document, textShapes } from './textShapes.js'
 
-/** One machine's history. */
+/** The history of one machine. */
 export const machineLogShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const { date } = text

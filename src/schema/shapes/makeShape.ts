@@ -1,13 +1,13 @@
 import * as z from 'zod/v4/core'
 import { MAX_COUNT, MAX_NUMBER } from '../../base/index.js'
 
-// The kinds of shapes that documents are made of. They are made from zod's core: zod's own constructors bring methods
-// that no shape needs, and code made from text, which strict content policies forbid.
+// The shapes of documents. They use zod's core: zod's usual constructors add methods that no shape needs, and code made from
+// text, which strict content policies forbid.
 
 type Shape = z.$ZodType
 type Checks<Value = never> = readonly z.$ZodCheck<Value>[]
 
-/** What an object or a list holds: a shape, the word or words that a text may be, or the fields of an object. */
+/** A field of an object or an entry of a list: a shape, the allowed words, or the fields of an object. */
 export type Field = Shape | string | readonly string[] | Fields
 /** A key that ends in `?` may be left out. */
 export interface Fields {
@@ -31,7 +31,7 @@ type ObjectShape<Given> = z.$ZodObject<
   z.$strict
 >
 
-/** A shape that is built at its first use and kept: zod's objects are slow to make, and nothing may run at import. */
+/** Builds a shape at its first use and keeps it: zod's objects are slow to build, and nothing may run at import. */
 export function buildOnce<Built>(build: () => Built): () => Built {
   let built: Built | undefined
   return () => {
@@ -40,7 +40,7 @@ export function buildOnce<Built>(build: () => Built): () => Built {
   }
 }
 
-/** `error` is the code of the finding, since no text is made here. */
+/** `error` is the code of the finding. */
 export const string = (checks: Checks<string>, error?: string) =>
   new z.$ZodString({
     type: 'string',
@@ -107,7 +107,7 @@ export function object<const Given extends Fields>(fields: Given, checks: Checks
   }) as unknown as ObjectShape<Given>
 }
 
-/** One arm of {@link byTag} of `kind`. */
+/** One alternative of {@link byTag}, with its `kind`. */
 export const kind = <const Kind extends string, const Given extends Fields>(
   name: Kind,
   rest: Given,
@@ -136,7 +136,7 @@ const upTo = (value: number) => new z.$ZodCheckLessThan({ check: 'less_than', va
 
 // JSON numbers. All have a maximum, so that sums, products and loops end.
 
-/** From a minimum, 0 where none is given. */
+/** At least `smallest`. */
 export const amount = (smallest = 0) =>
   new z.$ZodNumber({ type: 'number', checks: [above(smallest), upTo(MAX_NUMBER)] })
 
@@ -153,5 +153,5 @@ export const whole = (checks: Checks<number> = []) =>
     checks: [...checks],
   })
 
-/** Whole things: containers, bolts, wheels. */
+/** A number of containers, bolts or wheels. */
 export const count = (smallest: 0 | 1 = 0, largest = MAX_COUNT) => whole([above(smallest), upTo(largest)])

@@ -3,7 +3,7 @@ import { buildOnce, list, object, record } from './makeShape.js'
 import { identityShape, sheetReferenceShape } from './referenceShapes.js'
 import { document, textShapes } from './textShapes.js'
 
-/** A writer's own steps for a sheet. */
+/** The steps of one visit. */
 export const procedureShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const step = object({

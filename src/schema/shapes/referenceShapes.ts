@@ -1,13 +1,13 @@
 import { buildOnce, whole } from './makeShape.js'
 import { part, textShapes } from './textShapes.js'
 
-/** Which sheet a log, a procedure or a record was written against. */
+/** The sheet of a log, a procedure or a record. */
 export const sheetReferenceShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   return part('sheet-reference', { id: text.id, revision: text.text })
 })
 
-/** What is known of one machine. */
+/** The known facts of one machine. */
 export const identityShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   return part('identity', {

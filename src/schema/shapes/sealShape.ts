@@ -2,7 +2,7 @@ import { buildOnce, kind, oneOf } from './makeShape.js'
 import { choice, named, textShapes } from './textShapes.js'
 import { valueShapes } from './valueShapes.js'
 
-/** Everything that seals a joint. */
+/** The seals of a joint. */
 export const sealShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const values = valueShapes()

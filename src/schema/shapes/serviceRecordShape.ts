@@ -4,7 +4,7 @@ import { quantityShapes } from './quantityShapes.js'
 import { sheetReferenceShape } from './referenceShapes.js'
 import { choice, document, part, textShapes } from './textShapes.js'
 
-/** What was done at one visit. */
+/** The work done at one visit. */
 export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const quantity = quantityShapes()

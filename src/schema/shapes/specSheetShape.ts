@@ -7,7 +7,7 @@ import { ABOVE_ZERO_PATTERN, choice, described, document, map, part, textShapes 
 
 const WINDOW_PATTERN = /\/window$/
 
-/** What the manual says about one machine model. */
+/** The manual's figures for one machine model. */
 export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const leaf = leafShapes()
@@ -33,7 +33,7 @@ export const specSheetShape = /* @__PURE__ */ buildOnce(() => {
     'events?': list(MACHINE_EVENT_KINDS),
     'notes?': map(text.text),
   })
-  // Of an interval that is put in another's place, the path says whether it may be zero.
+  // The path of an overriding interval decides whether it may be zero.
   const overrideInterval = described(
     {
       anyOf: [

@@ -3,7 +3,7 @@ import { quantityShapes } from './quantityShapes.js'
 import { sealShape } from './sealShape.js'
 import { document, map, part, textShapes } from './textShapes.js'
 
-/** What is on the shelf. */
+/** Oil and seals in stock. */
 export const stockShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const quantity = quantityShapes()

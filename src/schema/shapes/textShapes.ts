@@ -13,17 +13,17 @@ import {
   string,
 } from './makeShape.js'
 
-/** Ids; they are record keys too, so nothing that could shadow a built-in. */
+/** Ids. They are record keys too, so they must not shadow a built-in. */
 export const ID_PATTERN = /^[a-z][a-z0-9-]{0,63}$/
-/** Keys that no document may use, since careless code takes them for the object's own machinery. */
+/** Keys that no document may use, because they could change the prototype of an object. */
 export const FORBIDDEN_KEYS: readonly string[] = ['__proto__', 'constructor', 'prototype']
 /** A printed figure: at most nine digits before the decimal mark and six after it. */
 export const FIGURE_PATTERN = /^(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$/
 /** Limits for hours and distances of an interval: no service interval reaches a million of either. */
 export const INTERVAL_FIGURE_PATTERN = /^(0|[1-9][0-9]{0,5})(\.[0-9]{1,6})?$/
-/** The same for temperatures, which may be negative. */
+/** A printed figure of a temperature, which may be negative. */
 export const SIGNED_FIGURE_PATTERN = /^-?(0|[1-9][0-9]{0,8})(\.[0-9]{1,6})?$/
-/** Real days of the years 0001 to 9999 alone: month lengths and leap years are in the pattern, so every schema reader checks them. */
+/** Only real days of the years 0001 to 9999: the pattern contains month lengths and leap years, so every schema reader checks them. */
 export const DATE_PATTERN =
   /^(([0-9]{3}[1-9]|[0-9]{2}[1-9]0|[0-9][1-9]00|[1-9]000)-((01|03|05|07|08|10|12)-(0[1-9]|[12][0-9]|3[01])|(04|06|09|11)-(0[1-9]|[12][0-9]|30)|02-(0[1-9]|1[0-9]|2[0-8]))|([0-9]{2}(0[48]|[2468][048]|[13579][26])|(0[48]|[2468][048]|[13579][26])00)-02-29)$/
 /** `P`, then whole years, months, weeks and days, in this order and at least one of them. */
@@ -36,12 +36,12 @@ const CURRENCY_PATTERN = /^[A-Z]{3}$/
 
 type Shape = z.$ZodType
 
-/** Names of parts of the published JSON Schemas, in a registry of our own: two copies of this library never share it. */
+/** Names of parts of the published JSON Schemas. Two copies of this library do not share the registry. */
 export const partRegistry = /* @__PURE__ */ buildOnce(
   (): z.$ZodRegistry<{ readonly id?: string; readonly [keyword: string]: unknown }> => z.registry(),
 )
 
-/** A shape with what JSON Schema readers need in addition. */
+/** A shape with metadata for JSON Schema. */
 export function described<Given extends Shape>(
   keywords: { readonly [keyword: string]: unknown },
   shape: Given,
@@ -52,15 +52,15 @@ export function described<Given extends Shape>(
 
 export const named = <Given extends Shape>(id: string, shape: Given) => described({ id }, shape)
 
-/** An object with a name of its own. */
+/** A named object. */
 export const part = <const Given extends Fields>(id: string, fields: Given) => named(id, object(fields))
 
-/** One of several objects, distinguished by their `kind`, with a name of its own. */
+/** A named union of objects, distinguished by their `kind`. */
 export const choice = <const Arms extends readonly Shape[]>(id: string, arms: Arms) => named(id, byTag(arms))
 
 /**
- * The strings that documents are made of. `error` carries the finding's code, since no text is made here. `not` tells
- * schema readers whose `$` allows a trailing line end which characters are out.
+ * The strings of documents. `error` is the finding's code. In some languages `$` also matches before a final line end, so
+ * `not` names the characters that are not allowed.
  */
 export const textShapes = /* @__PURE__ */ buildOnce(() => {
   const patterned = (id: string, pattern: RegExp, outside: string, error: string, ifZero?: string) => {
@@ -85,7 +85,7 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
       { id: 'id', not: { anyOf: [{ pattern: '[^a-z0-9-]' }, { enum: [...FORBIDDEN_KEYS] }] } },
       string([matching(ID_PATTERN, 'spec/bad-id'), holding(isAllowed, 'spec/forbidden-key')]),
     ),
-    /** Names of values on a step: any words. Forbidden keys are gone before a shape is read. */
+    /** Names of values of a step: any words. Forbidden keys are removed before a shape is read. */
     label: described({ id: 'label', not: { enum: [...FORBIDDEN_KEYS] } }, string([atLeast(1)])),
     figure: figure('figure'),
     sizeFigure: figure('size-figure', 'seal/zero-size'),
@@ -103,6 +103,6 @@ export const textShapes = /* @__PURE__ */ buildOnce(() => {
 /** A record by id. */
 export const map = <const Given extends Field>(value: Given) => record(textShapes().id, value)
 
-/** What every document begins with, and the rest of it. */
+/** A document: the keys that every document has, and its other keys. */
 export const document = <const Kind extends string, const Given extends Fields>(name: Kind, rest: Given) =>
   kind(name, { version: '1.0', id: textShapes().id, ...rest })

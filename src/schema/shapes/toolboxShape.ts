@@ -5,7 +5,7 @@ import { amount, buildOnce, byTag, count, filledList, kind, positive } from './m
 import { quantityShapes } from './quantityShapes.js'
 import { document, map, part, textShapes } from './textShapes.js'
 
-/** What the workshop has to work with. */
+/** The workshop's tools and equipment. */
 export const toolboxShape = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const quantity = quantityShapes()

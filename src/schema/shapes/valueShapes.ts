@@ -6,7 +6,7 @@ import { choice, described, named, part, textShapes } from './textShapes.js'
 export const objectsWith = (...keys: readonly string[]) =>
   keys.map((key) => ({ type: 'object', properties: { [key]: {} }, required: [key] }))
 
-/** Sources, and values as a manual prints them, for any list of units. */
+/** Sources, and printed values for any list of units. */
 export const valueShapes = /* @__PURE__ */ buildOnce(() => {
   const text = textShapes()
   const sourceRef = part('source-ref', {
@@ -16,7 +16,7 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
   })
   const notStated = named('not-stated', kind('not stated', { 'source?': sourceRef }))
 
-  /** The three ways to print a value in units that share one figure grammar, with what is printed next to it. */
+  /** The three ways to print a value, with further fields. */
   const armsOf = <const Units extends readonly string[], Beside extends Fields>(
     units: Units,
     figure: typeof text.figure,
@@ -24,7 +24,7 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
   ) => {
     const rest = { unit: oneOf<Units[number]>(units), 'asPrinted?': text.text, ...beside }
     const limits = kind('limits', { 'min?': figure, 'max?': figure, ...rest }, [
-      // Without both, limits hold every value.
+      // Limits without both include every value.
       holding<{ min?: string; max?: string }>(
         ({ min, max }) => (min ?? max) !== undefined,
         'spec/limits-empty',
@@ -52,7 +52,7 @@ export const valueShapes = /* @__PURE__ */ buildOnce(() => {
     }
   }
 
-  /** Of any measure, for an override; whether it fits its target is a rule. Only a temperature may be negative. */
+  /** A value of any measure, for an override; a rule checks that it matches its target. Only a temperature may be negative. */
   const inAnyUnits = () => {
     const { temperature, ...others } = UNITS_BY_MEASURE
     // Both typed by all units, as the interface has it.
