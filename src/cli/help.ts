@@ -1,13 +1,13 @@
 /** Options that several commands share. */
-const LEVEL = `
+const LEVEL_OPTION = `
   --level LEVEL          error, warning or info: findings at or above it give exit code 1 (default warning)`
 const format = (...others: readonly string[]): string => `
   --format FORMAT        ${['text', ...others].join(', ').replace(/, ([a-z]+)$/, ' or $1')} (default text)`
-const FINDINGS = `${LEVEL}${format('json', 'sarif')}
+const FINDING_OPTIONS = `${LEVEL_OPTION}${format('json', 'sarif')}
 
 Exit code: 0 no finding at or above the level, 1 findings, 2 usage error or a file that cannot be read.`
 
-const DUE = `
+const DUE_OPTIONS = `
   --today 2023-10-06     the day of the visit (default: this machine's clock)
   --machine ID           id of the log, if there are several
   --severity USE         which intervals apply, normal or severe (default: "use" of the log, else normal)
@@ -16,7 +16,7 @@ const DUE = `
   --soon-days 14         due soon: this many days before (default 14)
   --stale-days 30        days after which a reading is too old for "not due" (default 30)`
 
-const VISIT = `${DUE}
+const VISIT_OPTIONS = `${DUE_OPTIONS}
   --ambient 6degC        ambient temperature, for the oil and the pouring times (default: not known)
   --service ID           do this service, due or not; may be repeated (default: all that are due or due soon)
   --edition YEAR         where a wrench's range starts: 2017 at its lowest mark, 2003 at 20 % of full scale (default 2017)
@@ -53,7 +53,7 @@ its own; hidden folders, links and node_modules are not searched. The last lines
 were read and skipped (on standard error with --format json or sarif).
 
 Options
-  --today 2023-10-06     reports readings and records after this day (default: this machine's clock)${FINDINGS}
+  --today 2023-10-06     reports readings and records after this day (default: this machine's clock)${FINDING_OPTIONS}
 `,
     due: `Usage: drivetrain-service due [options] <file or folder> ...
        drivetrain-service due [options] --sheet SHEET < logs.jsonl > due.jsonl
@@ -68,7 +68,7 @@ each line is a flat row instead, one service with its limits:
 A misspelt field gives a finding, and its row is "cannot tell"; other columns are ignored and listed at the end.
 
 Options
-  --sheet SHEET          the sheet of the logs; may be repeated${DUE}
+  --sheet SHEET          the sheet of the logs; may be repeated${DUE_OPTIONS}
   --exit-code            exit code 3 if a service is due or overdue; 4 if no service is, but one cannot be judged, or there are no services${format('json')}
 
 Exit code: 0 every document and line could be read, 1 findings in them, 2 usage error or a file that cannot be read;
@@ -78,33 +78,33 @@ with --exit-code, 3 or 4 instead of 0.
 
 Plans one visit to one machine and prints it. Needs one log with its sheet; a toolbox and a stock are optional.
 
-Options${VISIT}${FINDINGS}
+Options${VISIT_OPTIONS}${FINDING_OPTIONS}
 `,
     card: `Usage: drivetrain-service card [options] --out FOLDER <file or folder> ...
 
 Writes the visit as a card: <machine>.html, <machine>.md, <machine>.txt and <machine>-short.html.
 
 Options
-  --out FOLDER           folder for the cards (created if missing)${VISIT}${FINDINGS}
+  --out FOLDER           folder for the cards (created if missing)${VISIT_OPTIONS}${FINDING_OPTIONS}
 `,
     cues: `Usage: drivetrain-service cues [options] <file or folder> ...
 
 Prints a presenter's pictures, words and screen texts, step by step.
 
-Options${VISIT}${LEVEL}${format('json', 'vtt')}
+Options${VISIT_OPTIONS}${LEVEL_OPTION}${format('json', 'vtt')}
 `,
     kits: `Usage: drivetrain-service kits [options] <file or folder> ...
 
 Prints oil, seals and tools to bring for each machine with a service due, and one order list for all. Needs logs and their sheets.
 
-Options${VISIT}${format('json')}
+Options${VISIT_OPTIONS}${format('json')}
 `,
     repair: `Usage: drivetrain-service repair [options] [--out FILE] <file or folder> ...
 
 Finds the fewest changes that make a procedure valid and prints them; with --out also writes the corrected procedure.
 
 Options
-  --out FILE             file for the corrected procedure${LEVEL}${format('json')}
+  --out FILE             file for the corrected procedure${LEVEL_OPTION}${format('json')}
 `,
     compare: `Usage: drivetrain-service compare [options] <file> <file>
        drivetrain-service compare [options] <sheet>
@@ -121,7 +121,7 @@ Checks a finished record against its sheet, log and toolbox. If it has no errors
 
 Options
   --out LOG              file for the log with the record
-  --today 2023-10-06     reports a record after this day (default: this machine's clock)${FINDINGS}
+  --today 2023-10-06     reports a record after this day (default: this machine's clock)${FINDING_OPTIONS}
 `,
     import: `Usage: drivetrain-service import [options] --out LOG <telematics.json> <log.json>
 
@@ -132,7 +132,7 @@ Options
   --out LOG              file for the log with the readings
   --equipment NUMBER     which machine, by its id, serial number or PIN (default: the log's serial number)
   --telematics YEAR      edition of the file, 2016 or 2020 (default 2020)
-  --today 2023-10-06     reports readings after this day (default: this machine's clock)${FINDINGS}
+  --today 2023-10-06     reports readings after this day (default: this machine's clock)${FINDING_OPTIONS}
 `,
     convert: `Usage: drivetrain-service convert "8.9 lbf·ft" --to N.m [--assume us|imperial]
 

@@ -67,7 +67,7 @@ function compareTexts(first: string, second: string): number {
   return first < second ? -1 : first > second ? 1 : 0
 }
 
-/** All findings in one of the output formats. */
+/** Writes findings in an output format. */
 export function renderFindings(findings: readonly LocatedFinding[], format: FindingFormat | 'vtt'): string {
   if (format !== 'json' && format !== 'sarif') return renderText(findings)
   const report = format === 'sarif' ? sarif(findings) : { kind: 'findings', version: '1.0', findings }

@@ -108,8 +108,8 @@ export function importReadings(
     if (byUnit.size > 1)
       addFinding('interval/import-mixed-units', `${path}/Distance`, { units: [...byUnit.keys()] })
     const [distance] = byUnit.size === 1 ? byUnit : []
-    const head = field(machine, path, 'equipmentheader')
-    const header = isObject(head) ? readHeader(head, path) : {}
+    const headerEntry = field(machine, path, 'equipmentheader')
+    const header = isObject(headerEntry) ? readHeader(headerEntry, path) : {}
     const meter = distance && { unit: distance[0], readings: distance[1].sort(byDate) }
     machines.push(dropUndefined({ path, header, hours: hours.sort(byDate), distance: meter }))
   }
@@ -126,10 +126,11 @@ export function importReadings(
     written: unknown,
     unit: 'h' | DistanceUnit,
   ): MeterReading | undefined {
-    const stamp = field(entry, at, 'datetime')
-    const date = typeof stamp === 'string' && /^.{10}($|[T ])/.test(stamp) ? stamp.slice(0, 10) : undefined
+    const timeStamp = field(entry, at, 'datetime')
+    const date =
+      typeof timeStamp === 'string' && /^.{10}($|[T ])/.test(timeStamp) ? timeStamp.slice(0, 10) : undefined
     if (!isDate(date)) {
-      addFinding('interval/import-date', at, { text: shorten(stamp) })
+      addFinding('interval/import-date', at, { text: shorten(timeStamp) })
       return undefined
     }
     const value =
@@ -143,9 +144,9 @@ export function importReadings(
     return { date, value }
   }
 
-  function readHeader(head: object, path: string): ImportedMachine['header'] {
+  function readHeader(headerEntry: object, path: string): ImportedMachine['header'] {
     const text = (name: string): string | undefined => {
-      const value = field(head, `${path}/EquipmentHeader`, name)
+      const value = field(headerEntry, `${path}/EquipmentHeader`, name)
       return typeof value === 'string' || typeof value === 'number' ? String(value) : undefined
     }
     return dropUndefined({

@@ -73,7 +73,7 @@ export interface CardWords {
   readonly dueBy: Words<'hours' | 'distance' | 'period' | 'event'>
   readonly severities: Words<'normal' | 'severe'>
   readonly roles: Words<FigureRole>
-  /** The name of a figure of the role `level`, by its measure. */
+  /** The names of the level figures, by measure. */
   readonly levels: Words<'duration' | 'length' | 'temperature'>
   readonly seals: Words<Seal['kind']>
   readonly filters: Words<Filter['kind']>

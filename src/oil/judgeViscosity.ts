@@ -32,9 +32,9 @@ export function judgeViscosity(permitted: GradeOil, offered: OfferedOil): Judged
   if (label.value.system !== required.value.system) {
     const measured = measuredFor(bands, offered)
     const names = { permitted: required.value.name, offered: label.value.name }
-    const differ = oilReason('oil/systems-differ', names)
-    if (measured === undefined) return ask([...reasons, differ])
-    return { verdict: measured.inside ? 'ask' : 'no', reasons: [...reasons, differ, measured.reason] }
+    const systemsDiffer = oilReason('oil/systems-differ', names)
+    if (measured === undefined) return ask([...reasons, systemsDiffer])
+    return { verdict: measured.inside ? 'ask' : 'no', reasons: [...reasons, systemsDiffer, measured.reason] }
   }
   const compared = compareGrades(required.value, label.value, bands)
   return { ...compared, reasons: [...reasons, ...compared.reasons] }

@@ -123,8 +123,8 @@ function reportUnknownKey(
 ): Finding<SpecCodes> {
   const pointerTo = (name: string) => joinPointer([...issue.path, name])
   const known = issue.message.split(' ')
-  const free = known.filter((name) => readPointer(data, pointerTo(name)) === undefined)
-  const didYouMean = suggestName(key, free)
+  const unusedKeys = known.filter((name) => readPointer(data, pointerTo(name)) === undefined)
+  const didYouMean = suggestName(key, unusedKeys)
   const from = pointerTo(key)
   if (didYouMean === undefined) return report(from, 'spec/unknown-key', { key, known })
   const path = pointerTo(didYouMean)

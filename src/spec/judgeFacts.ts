@@ -94,15 +94,17 @@ function judgeSerial(range: NonNullable<Condition['serials']>, serial: string | 
     return cannotTell([], 'spec/serial-range-unreadable', { ...range, prefix })
   if (serial === undefined) return missingFact('serial')
   const number = serial.slice(prefix.length)
-  const start = serial.slice(0, prefix.length)
-  const sameBuild = isNumberText(number) && (width === undefined || number.length === width)
-  const otherCase = start !== prefix && start.toLowerCase() === prefix.toLowerCase()
-  if (!sameBuild || otherCase) {
+  const serialPrefix = serial.slice(0, prefix.length)
+  const hasSameForm = isNumberText(number) && (width === undefined || number.length === width)
+  const differsInCase = serialPrefix !== prefix && serialPrefix.toLowerCase() === prefix.toLowerCase()
+  if (!hasSameForm || differsInCase) {
     const params = { serial, prefix, ...(width === undefined ? {} : { width }) }
     return cannotTell(['serial'], 'spec/serial-form-differs', params)
   }
   const params = { ...range, serial, prefix }
-  return start === prefix && (from === undefined || number >= from) && (to === undefined || number <= to)
+  return serialPrefix === prefix &&
+    (from === undefined || number >= from) &&
+    (to === undefined || number <= to)
     ? answer('yes', 'spec/serial-inside', params)
     : answer('no', 'spec/serial-outside', params)
 }

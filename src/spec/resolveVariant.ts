@@ -71,8 +71,8 @@ export function resolveVariant(sheet: Pick<SpecSheet, 'machine'>, identity: Iden
   const known = judged.map(({ variant }) => variant)
   if (judged.length > 0 && open.length === 0) {
     const reasons = judged.flatMap(({ judgement }) => judgement.reasons)
-    const none = specReason('spec/variant-none-fits', { known })
-    return { verdict: 'contradiction', candidates, reasons: [none, ...reasons] }
+    const noneFits = specReason('spec/variant-none-fits', { known })
+    return { verdict: 'contradiction', candidates, reasons: [noneFits, ...reasons] }
   }
   const [first] = open
   if (first !== undefined && open.length === 1) {

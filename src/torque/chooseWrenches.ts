@@ -204,10 +204,10 @@ function uncoveredReason({ on, tightening }: WrenchTask, tools: readonly Judged[
     const reason = oneLimitReason(stated, torque.unit)
     return { on, verdict: 'cannot tell', wrenches: [{ reasons: [reason] }] }
   }
-  const unsure = tools.some(({ fit }) => fit.verdict === 'cannot tell')
+  const hasUnknownFit = tools.some(({ fit }) => fit.verdict === 'cannot tell')
   return {
     on,
-    verdict: unsure ? 'cannot tell' : 'does not fit',
+    verdict: hasUnknownFit ? 'cannot tell' : 'does not fit',
     wrenches: tools.map(({ id, fit }) => ({ wrench: id, reasons: fit.reasons })),
   }
 }
