@@ -1,8 +1,8 @@
 import { quoteValue } from './quoteValue.js'
 
 /**
- * The shape that a function needs: a text, a number or a function; a list of one shape, `[]` of anything; or an object. In an
- * object `'*'` means every key and `'key?'` an optional one.
+ * The shape that a function needs. `[shape]` is a list of items of that shape, `[]` a list of anything. In an object `'*'`
+ * means every key, and `'key?'` an optional one.
  */
 export type Shape = 'string' | 'number' | 'function' | readonly Shape[] | { readonly [key: string]: Shape }
 

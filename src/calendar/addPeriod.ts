@@ -42,9 +42,9 @@ export function addPeriod(date: DateText, period: Period | PeriodText, times = 1
 
 function readPeriod(period: Period | PeriodText): Period {
   if (typeof period === 'string') {
-    const read = scanPeriod(period)
-    if (read === undefined) throw refuse('period', period, 'whole parts such as P6M or P1Y', 'string')
-    return read
+    const parsedPeriod = scanPeriod(period)
+    if (parsedPeriod === undefined) throw refuse('period', period, 'whole parts such as P6M or P1Y', 'string')
+    return parsedPeriod
   }
   if (typeof period !== 'object' || period === null)
     throw refuse('period', period, 'a text such as P6M or its parts')

@@ -158,7 +158,7 @@ function chooseOfOneOil(
   const short = missing > onShelf ? missing - onShelf : 0n
   const found = missing === 0n || short > 0n ? undefined : searchContainers(missing, kinds)
   const counts = short > 0n ? kinds.map(({ count }) => count) : (found?.counts ?? kinds.map(() => 0))
-  // the shortfall may be covered by up to the maximum count of each size
+  // the purchase may have up to the maximum count of each size
   const purchase =
     short === 0n
       ? undefined

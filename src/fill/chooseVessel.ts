@@ -65,7 +65,7 @@ export function chooseVessel(
   requireAmount('volume', volume, 'volume', { figure: true })
   if (tolerance !== undefined) requireAmount('tolerance', tolerance, 'volume', { figure: true })
   const entries = Object.entries(vessels)
-  const lists = entries.map(([id, vessel]) => {
+  const sizesByVessel = entries.map(([id, vessel]) => {
     requireObject(`vessels.${id}`, vessel)
     requireAmount(`vessels.${id}.size`, vessel.size, 'volume')
     requireAmount(`vessels.${id}.graduation`, vessel.graduation, 'volume')
@@ -73,7 +73,7 @@ export function chooseVessel(
     requireAmount(`vessels.${id}.lowestMark`, lowest, 'volume')
     return [vessel.size, vessel.graduation, lowest]
   })
-  const { parts, perMillilitre } = wholeParts([volume, tolerance ?? volume, ...lists.flat()])
+  const { parts, perMillilitre } = wholeParts([volume, tolerance ?? volume, ...sizesByVessel.flat()])
   // doubled, so that half a graduation is a whole number
   const [need = 0n, allowed = 0n, ...vesselParts] = parts.map((part) => part * 2n)
   const amount = (whole: bigint, unit = volume.unit) => volumeIn({ n: whole, d: perMillilitre * 2n }, unit)

@@ -84,11 +84,11 @@ export function drainTime(input: DrainInput): DrainVerdict {
     (2 * GRAVITY * head) / (viscousTerm + Math.sqrt(viscousTerm ** 2 + 2 * GRAVITY * head))
   const firstSpeed = speed(start)
   const lastSpeed = speed(length)
-  const perSpeed = litres / 1000 / ((Math.PI / 4) * bore ** 2)
-  const minimum = perSpeed / firstSpeed
-  // with straight walls dt = −(perSpeed/depth)·dH/V, and g·dH = (viscousTerm + V)·dV
+  const columnLength = litres / 1000 / ((Math.PI / 4) * bore ** 2)
+  const minimum = columnLength / firstSpeed
+  // with straight walls dt = −(columnLength/depth)·dH/V, and g·dH = (viscousTerm + V)·dV
   const straightTime =
-    (perSpeed / (start - length) / GRAVITY) *
+    (columnLength / (start - length) / GRAVITY) *
     (viscousTerm * Math.log(firstSpeed / lastSpeed) + firstSpeed - lastSpeed)
   if (!Number.isFinite(minimum) || !Number.isFinite(straightTime))
     throw new RangeError(

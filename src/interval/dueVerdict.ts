@@ -22,7 +22,7 @@ export interface DueLine {
   /** The limit as the manual prints it, if it is a meter's. */
   readonly printed?: { readonly value: number | string; readonly unit: 'h' | DistanceUnit }
   readonly used?: Quantity<'h' | DistanceUnit | 'd'>
-  /** Negative: past the limit. */
+  /** Negative if the limit is passed. */
   readonly left?: Quantity<'h' | DistanceUnit | 'd'>
   readonly duePoint?: { readonly date?: DateText; readonly meter?: MeterQuantity }
   /** Past this point the service is overdue; absent if it is the due point. */

@@ -7,7 +7,7 @@ export interface MeterChange extends MeterPoint {
 }
 
 /**
- * Adds up a meter from reading to reading, and through its changes, which are sorted by day. A change comes before the readings
+ * Adds up the readings of a meter and its changes, which are sorted by day. A change comes before the readings
  * of later days, and before those of the same day that the old display could not show. If no reading follows, the change is the
  * newest reading.
  */

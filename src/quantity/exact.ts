@@ -73,9 +73,9 @@ export function roundExact(value: Exact, rounding: 'down' | 'up' | 'nearest'): b
   if (rounding === 'down') return floorDiv(value.n, value.d)
   if (rounding === 'up') return -floorDiv(-value.n, value.d)
   const floor = floorDiv(value.n, value.d)
-  const twice = (value.n - floor * value.d) * 2n
-  if (twice > value.d) return floor + 1n
-  return twice === value.d ? floor + (floor & 1n) : floor
+  const doubleRemainder = (value.n - floor * value.d) * 2n
+  if (doubleRemainder > value.d) return floor + 1n
+  return doubleRemainder === value.d ? floor + (floor & 1n) : floor
 }
 
 /** A fraction as a decimal string with that many decimals. */

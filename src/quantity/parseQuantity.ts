@@ -95,13 +95,13 @@ function bandOf(
   const figures = numbers.map((found) => figureOfNumber(found, reading, findings))
   const [value, second, third] = figures
   if (value === undefined || figures.includes(undefined)) return undefined
-  const negative = value.startsWith('-')
+  const negativeFigure = value.startsWith('-')
     ? value
     : kind === 'range' && second?.startsWith('-')
       ? second
       : undefined
-  if (negative !== undefined && !/^(deg[CF]|K_diff)/.test(unit)) {
-    findings.push(textFinding('quantity/value-is-negative', { quantity: { value: negative, unit } }))
+  if (negativeFigure !== undefined && !/^(deg[CF]|K_diff)/.test(unit)) {
+    findings.push(textFinding('quantity/value-is-negative', { quantity: { value: negativeFigure, unit } }))
   }
   const separators = kind === 'range' ? ['–'] : kind === 'tolerance' ? [' ± '] : [' +', ' -']
   const asPrinted = numbers.some(({ fraction }) => fraction !== undefined) && {
