@@ -64,10 +64,10 @@ export function judgeLimit(due: DueCase, by: keyof Limits, limit: Limit): DueLin
   // The line doubles as the reason's params.
   reasons.push(intervalReason(by === 'period' ? 'interval/by-date' : 'interval/by-meter', line))
   if (overdueAt > dueAt) {
-    const until = describePlace(scale, overdueAt)
-    line.overdueAfter = until
+    line.overdueAfter = describePlace(scale, overdueAt)
+    const { date, meter } = line.overdueAfter
     if (verdict === 'due')
-      reasons.push(intervalReason('interval/window-left', { until: (until.date ?? until.meter) as Param }))
+      reasons.push(intervalReason('interval/window-left', { until: (date ?? meter) as Param }))
   }
   if (schedule?.note) {
     const { date, meter } = describePlace(scale, schedule.noteAt)
