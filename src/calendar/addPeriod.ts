@@ -43,7 +43,7 @@ export function addPeriod(date: DateText, period: Period | PeriodText, times = 1
 function readPeriod(period: Period | PeriodText): Period {
   if (typeof period === 'string') {
     const parsedPeriod = scanPeriod(period)
-    if (parsedPeriod === undefined) throw refuse('period', period, 'whole parts such as P6M or P1Y', 'string')
+    if (parsedPeriod === undefined) throw refuse('period', period, 'a period such as P6M or P1Y', 'string')
     return parsedPeriod
   }
   if (typeof period !== 'object' || period === null)

@@ -44,7 +44,7 @@ export function readLimits({ hours, distance, period }: IntervalStated, which: s
   }
   if (period !== undefined) {
     const parts = typeof period === 'string' ? scanPeriod(period) : undefined
-    if (!parts) throw refuse(`intervals.${which}.period`, period, 'whole parts such as P6M', 'string')
+    if (!parts) throw refuse(`intervals.${which}.period`, period, 'a period such as P6M', 'string')
     const { years, months, weeks, days } = parts
     limits.period = { months: years * 12 + months, counts: weeks * 7 + days, asQuantity: { period } }
   }

@@ -219,7 +219,7 @@ describe('bad input', () => {
     expect(() => addPeriod('2031-01-12', null as unknown as string)).toThrow(TypeError)
     expect(() => addPeriod('2031-01-12', 5 as unknown as string)).toThrow(TypeError)
     expect(() => addPeriod('2031-01-12', 'half a year')).toThrow(
-      "period must be whole parts such as P6M or P1Y, got 'half a year'",
+      "period must be a period such as P6M or P1Y, got 'half a year'",
     )
     expect(() => addPeriod('2031-01-12', { years: 0, months: 0.5, weeks: 0, days: 0 })).toThrow(
       'period.months must be a whole number, got 0.5',

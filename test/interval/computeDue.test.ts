@@ -680,7 +680,7 @@ describe('bad input', () => {
 
   test('a period or factor that is none is refused', () => {
     expect(ask({ intervals: { countFrom: 'completion', repeat: stated({ period: 'PT500H' }) } })).toThrow(
-      "intervals.repeat.period must be whole parts such as P6M, got 'PT500H'",
+      "intervals.repeat.period must be a period such as P6M, got 'PT500H'",
     )
     for (const [hours, shown] of ANYTHING)
       expect(
