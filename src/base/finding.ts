@@ -51,6 +51,8 @@ export interface FindingOf<Code extends string = string, CodeParams = Params> {
   readonly severity: Severity
   readonly document: DocumentReference
   readonly path: JsonPointer
+  /** Of a text in short notation, the characters that the finding is about. */
+  readonly range?: readonly [from: number, to: number]
   readonly related?: readonly Place[]
   readonly params: CodeParams
   readonly cures?: readonly Cure[]

@@ -16,6 +16,7 @@ export type {
   DocumentKind,
   DocumentReference,
   Finding,
+  FindingOf,
   JsonPointer,
   Param,
   Params,

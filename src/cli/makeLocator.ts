@@ -7,6 +7,8 @@ export interface TextPosition {
   readonly line: number
   /** From 1. */
   readonly column: number
+  /** The value there, if it is a text. */
+  readonly text?: string
 }
 
 /** In characters. In longer texts, finding the line takes too long. */
@@ -21,10 +23,11 @@ export function makeLocator(text: string): (path: JsonPointer) => TextPosition |
   return (path) => {
     if (text.length > MAX_LOCATED_LENGTH) return undefined
     root ??= readNodes(text)
-    const offset = findOffset(root.node, splitPointer(path) ?? [])
+    const { offset, node } = findNode(root.node, splitPointer(path) ?? [])
     if (offset === undefined) return undefined
     const { line, col } = root.lines.linePos(offset)
-    return { line, column: col }
+    const value = isScalar(node) && typeof node.value === 'string' ? node.value : undefined
+    return { line, column: col, ...(value !== undefined && { text: value }) }
   }
 }
 
@@ -36,7 +39,10 @@ function readNodes(text: string): { readonly node: Node | null; readonly lines: 
   return { node: node as Node | null, lines }
 }
 
-function findOffset(root: Node | null, tokens: readonly string[]): number | undefined {
+function findNode(
+  root: Node | null,
+  tokens: readonly string[],
+): { readonly offset?: number | undefined; readonly node: unknown } {
   let here: unknown = root
   let offset = root?.range?.[0]
   for (const token of tokens) {
@@ -52,5 +58,5 @@ function findOffset(root: Node | null, tokens: readonly string[]): number | unde
       here = item
     } else break
   }
-  return offset
+  return { offset, node: here }
 }

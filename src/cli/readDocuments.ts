@@ -1,7 +1,7 @@
 import type { Finding, Result } from '../base/index.js'
 import type { DocumentSet, Named } from '../rules/index.js'
 import { parseDocument, parseDocumentText } from '../schema/index.js'
-import type { AnyDocument, SheetReference, SpecSheet } from '../spec/index.js'
+import type { AnyDocument, Parsed, SheetReference, SpecSheet } from '../spec/index.js'
 import type { CliIo } from './cliIo.js'
 import { type FoundFiles, findFiles, STANDARD_INPUT } from './findFiles.js'
 import { readYaml } from './readYaml.js'
@@ -60,7 +60,9 @@ async function readSet(name: string, files: readonly string[], io: CliIo): Promi
     const isYaml = piped ? !/^[\s\uFEFF]*([[{]|$)/.test(text) : /\.ya?ml$/i.test(file)
     const read = isYaml ? readYamlDocument(text, file) : parseDocumentText('any', text, { name: file })
     findings.push(...read.findings)
-    if (read.ok) documents.push({ name: file, document: read.value })
+    if (!read.ok) continue
+    const { value: document, places } = read
+    documents.push({ name: file, document, ...(places && { places }) })
   }
   const ofKind = <Kind extends AnyDocument['kind']>(kind: Kind) =>
     documents.filter((one): one is Named<Extract<AnyDocument, { kind: Kind }>> => one.document.kind === kind)
@@ -75,7 +77,7 @@ async function readSet(name: string, files: readonly string[], io: CliIo): Promi
   return { name, set, findings, texts }
 }
 
-function readYamlDocument(text: string, file: string): Result<AnyDocument> {
+function readYamlDocument(text: string, file: string): Result<AnyDocument> & Pick<Parsed<unknown>, 'places'> {
   const yaml = readYaml(text, file)
   if (!yaml.ok) return yaml
   const parsed = parseDocument('any', yaml.value, { name: file })

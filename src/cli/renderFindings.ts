@@ -12,7 +12,9 @@ export type FindingFormat = 'text' | 'json' | 'sarif'
 /** A finding with its message and its position, if known. */
 export interface LocatedFinding extends Finding {
   readonly message: string
-  readonly position?: TextPosition
+  readonly position?: Omit<TextPosition, 'text'>
+  /** The text in short notation that the finding is about. */
+  readonly text?: string
 }
 
 const RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info: 2 }
@@ -43,8 +45,10 @@ export function locateFindings(
   for (const { texts } of sets) for (const [name, text] of texts) locators.set(name, makeLocator(text))
   return findings
     .map((finding) => {
-      const position = readUpTo(finding) ?? locators.get(finding.document.name ?? '')?.(finding.path)
-      return dropUndefined({ ...finding, message: renderMessage(finding, en), position })
+      const located = readUpTo(finding) ?? locators.get(finding.document.name ?? '')?.(finding.path)
+      const position = located && { line: located.line, column: located.column }
+      const text = rangeOf(finding) && located?.text
+      return dropUndefined({ ...finding, message: renderMessage(finding, en), position, text })
     })
     .sort(
       (first, second) =>
@@ -61,6 +65,25 @@ function readUpTo({ code, params }: Finding): TextPosition | undefined {
   if (code !== 'spec/not-json' && code !== 'spec/not-yaml') return undefined
   const { line, column } = params as SpecCodes[typeof code]
   return { line, column }
+}
+
+/** The characters of a text in short notation that a finding is about. */
+function rangeOf({ code, params, range }: Finding): readonly [number, number] | undefined {
+  return code === 'spec/bad-notation' ? (params as SpecCodes[typeof code]).range : range
+}
+
+/** The text, the place in it under a caret line, and what to write instead. */
+function excerptOf(finding: LocatedFinding): string {
+  const range = rangeOf(finding)
+  const { text } = finding
+  if (range === undefined || text === undefined) return ''
+  const [from, to] = range
+  const before = ' '.repeat(safeLine(text.slice(0, from)).length)
+  const carets = '^'.repeat(Math.max(1, safeLine(text.slice(from, to)).length))
+  const cures = (finding.cures ?? []).flatMap((cure) =>
+    cure.op === 'replace' && typeof cure.value === 'string' ? [`\n    write: ${safeLine(cure.value)}`] : [],
+  )
+  return `\n    ${safeLine(text)}\n    ${before}${carets}${cures.join('')}`
 }
 
 function compareTexts(first: string, second: string): number {
@@ -81,7 +104,7 @@ function renderText(findings: readonly LocatedFinding[]): string {
     const where = line === undefined ? file : `${file}:${line}:${column}`
     const waived = finding.waived === undefined ? '' : ` (waived: ${safeLine(finding.waived.reason)})`
     const place = finding.path === '' ? '' : ` at ${safeLine(finding.path)}`
-    return `${where}: ${finding.severity}: ${finding.message}${waived}\n    ${finding.code}${place}`
+    return `${where}: ${finding.severity}: ${finding.message}${waived}${excerptOf(finding)}\n    ${finding.code}${place}`
   })
   return lines.length === 0 ? '' : `${lines.join('\n')}\n`
 }

@@ -36,6 +36,7 @@ export { type Band, readBand, readBandAsPrinted, sideOfBand, singleFigure, state
 export { requireBand } from './requireBand.js'
 export { requireQuantity, requireQuantityOf, requireUnitOf } from './requireQuantity.js'
 export { secondUnit } from './secondUnit.js'
+export { spellingsOf } from './spellingsOf.js'
 export {
   type DistanceUnit,
   type Figure,

@@ -1,7 +1,7 @@
-import { type Finding, RETIRED_CODES } from '../base/index.js'
+import { type DocumentReference, type Finding, RETIRED_CODES } from '../base/index.js'
 import { type MeterCodes, readMeters } from '../interval/index.js'
 import { type ProcedureCodes, validateProcedure } from '../procedure/index.js'
-import type { SpecSheet } from '../spec/index.js'
+import { placeAsWritten, type SpecSheet, type WrittenPlaces } from '../spec/index.js'
 import { allRules } from './allRules.js'
 import type { DocumentCodes } from './codes.js'
 import { comparePlaces } from './comparePlaces.js'
@@ -57,8 +57,21 @@ export function checkDocuments<House extends AnyRule = never>(
     const left = runRules(last, [waiverWithoutFinding])
     return [...findings, ...left].sort((one, other) => comparePlaces(document, one.path, other.path))
   })
+  const findings = set.sheets.some(({ places }) => places !== undefined) ? placeInTexts(found, set) : found
   // A list of rules has forgotten which code has which params; each rule was checked where it is defined.
-  return found as readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[]
+  return findings as readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[]
+}
+
+/** The findings at what was written. What is wrong with the source of a section is reported once, not for each text in it. */
+function placeInTexts(findings: readonly Finding[], set: DocumentSet): readonly Finding[] {
+  const placed = findings.map((finding) => placeAsWritten(finding, (document) => placesIn(set, document)))
+  return [...new Map(placed.map((finding) => [JSON.stringify(finding), finding])).values()]
+}
+
+/** Where the places of a sheet of the set were written. */
+function placesIn({ sheets }: DocumentSet, { kind, id }: DocumentReference): WrittenPlaces {
+  if (kind !== 'spec-sheet') return []
+  return sheets.find(({ document }) => document.id === id)?.places ?? []
 }
 
 /**

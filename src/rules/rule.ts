@@ -8,6 +8,7 @@ import type {
   SpecSheet,
   Stock,
   Toolbox,
+  WrittenPlaces,
 } from '../spec/index.js'
 import type { DocumentCodes } from './codes.js'
 import type { RecordIndex } from './lookup/indexRecord.js'
@@ -26,6 +27,8 @@ export interface DocumentSet {
 export interface Named<T> {
   readonly name?: string
   readonly document: T
+  /** Where a sheet in short notation was written, as the parse function gave it: findings then point there. */
+  readonly places?: WrittenPlaces
 }
 
 /** What the caller knows besides the documents. */

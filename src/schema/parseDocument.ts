@@ -1,5 +1,4 @@
-import type { Result } from '../base/index.js'
-import type { DocumentName, Documents, ParseOptions, SpecCodes } from '../spec/index.js'
+import type { DocumentName, Documents, Parsed, ParseOptions } from '../spec/index.js'
 import { readDocument } from './readDocument.js'
 import { chooseShapes } from './shapes/documentShapes.js'
 
@@ -34,6 +33,6 @@ export function parseDocument<const Kind extends DocumentName | 'any'>(
   kind: Kind,
   data: unknown,
   options: ParseOptions = {},
-): Result<DocumentOf<Kind>, SpecCodes> {
-  return readDocument(data, chooseShapes(kind), options) as Result<DocumentOf<Kind>, SpecCodes>
+): Parsed<DocumentOf<Kind>> {
+  return readDocument(data, chooseShapes(kind), options) as Parsed<DocumentOf<Kind>>
 }

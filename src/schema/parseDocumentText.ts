@@ -4,10 +4,9 @@ import {
   joinPointer,
   MAX_DEPTH,
   MAX_TEXT_LENGTH,
-  type Result,
   refuse,
 } from '../base/index.js'
-import type { DocumentName, ParseOptions, SpecCodes } from '../spec/index.js'
+import type { DocumentName, Parsed, ParseOptions, SpecCodes } from '../spec/index.js'
 import type { DocumentOf } from './parseDocument.js'
 import { readDocument, readName } from './readDocument.js'
 import { type ReportMistake, reportMistakesOf } from './reportMistake.js'
@@ -39,14 +38,14 @@ export function parseDocumentText<const Kind extends DocumentName | 'any'>(
   kind: Kind,
   text: string,
   options: ParseOptions = {},
-): Result<DocumentOf<Kind>, SpecCodes> {
+): Parsed<DocumentOf<Kind>> {
   const shapes = chooseShapes(kind)
   if (typeof text !== 'string') throw refuse('text', text, 'a string')
   const document: DocumentReference = { kind: 'text', ...readName(options) }
   const json = text.startsWith('\uFEFF') ? text.slice(1) : text
   const found = findTextMistakes(json, text.length, reportMistakesOf(document))
   if (found.stop) return { ok: false, findings: found.findings }
-  const read = readDocument(JSON.parse(json), shapes, options) as Result<DocumentOf<Kind>, SpecCodes>
+  const read = readDocument(JSON.parse(json), shapes, options) as Parsed<DocumentOf<Kind>>
   if (found.findings.length === 0) return read
   const known =
     read.findings[0]?.document ??

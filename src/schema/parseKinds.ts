@@ -1,10 +1,9 @@
-import type { Result } from '../base/index.js'
 import type {
   MachineLog,
+  Parsed,
   ParseOptions,
   ProcedureDocument,
   ServiceRecord,
-  SpecCodes,
   SpecSheet,
   Stock,
   Toolbox,
@@ -36,7 +35,7 @@ import { toolboxShape } from './shapes/toolboxShape.js'
  * console.log(parseSpecSheet({}).findings[0]?.code) // => 'spec/missing-key'
  * ```
  */
-export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Result<SpecSheet, SpecCodes> {
+export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Parsed<SpecSheet> {
   return readDocument(data, { 'spec-sheet': specSheetShape }, options)
 }
 
@@ -59,7 +58,7 @@ export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Resul
  * console.log(parseMachineLog({}).findings[0]?.code) // => 'spec/missing-key'
  * ```
  */
-export function parseMachineLog(data: unknown, options: ParseOptions = {}): Result<MachineLog, SpecCodes> {
+export function parseMachineLog(data: unknown, options: ParseOptions = {}): Parsed<MachineLog> {
   return readDocument(data, { 'machine-log': machineLogShape }, options)
 }
 
@@ -82,7 +81,7 @@ export function parseMachineLog(data: unknown, options: ParseOptions = {}): Resu
  * console.log(parseToolbox({}).findings[0]?.code) // => 'spec/missing-key'
  * ```
  */
-export function parseToolbox(data: unknown, options: ParseOptions = {}): Result<Toolbox, SpecCodes> {
+export function parseToolbox(data: unknown, options: ParseOptions = {}): Parsed<Toolbox> {
   return readDocument(data, { toolbox: toolboxShape }, options)
 }
 
@@ -105,7 +104,7 @@ export function parseToolbox(data: unknown, options: ParseOptions = {}): Result<
  * console.log(parseStock({}).findings[0]?.code) // => 'spec/missing-key'
  * ```
  */
-export function parseStock(data: unknown, options: ParseOptions = {}): Result<Stock, SpecCodes> {
+export function parseStock(data: unknown, options: ParseOptions = {}): Parsed<Stock> {
   return readDocument(data, { stock: stockShape }, options)
 }
 
@@ -128,10 +127,7 @@ export function parseStock(data: unknown, options: ParseOptions = {}): Result<St
  * console.log(parseProcedure({}).findings[0]?.code) // => 'spec/missing-key'
  * ```
  */
-export function parseProcedure(
-  data: unknown,
-  options: ParseOptions = {},
-): Result<ProcedureDocument, SpecCodes> {
+export function parseProcedure(data: unknown, options: ParseOptions = {}): Parsed<ProcedureDocument> {
   return readDocument(data, { procedure: procedureShape }, options)
 }
 
@@ -154,9 +150,6 @@ export function parseProcedure(
  * console.log(parseServiceRecord({}).findings[0]?.code) // => 'spec/missing-key'
  * ```
  */
-export function parseServiceRecord(
-  data: unknown,
-  options: ParseOptions = {},
-): Result<ServiceRecord, SpecCodes> {
+export function parseServiceRecord(data: unknown, options: ParseOptions = {}): Parsed<ServiceRecord> {
   return readDocument(data, { 'service-record': serviceRecordShape }, options)
 }

@@ -3,7 +3,6 @@ import {
   cutText,
   type DocumentReference,
   type Finding,
-  type Result,
   readPointer,
   refuse,
   requireKnownKeys,
@@ -13,13 +12,17 @@ import {
   DOCUMENT_NAMES,
   type DocumentName,
   type Documents,
+  type Parsed,
   type ParseOptions,
+  placeAsWritten,
   READABLE_VERSIONS,
   type SpecCodes,
 } from '../spec/index.js'
 import { copyPlainData } from './copyPlainData.js'
 import { findShapeMistakes } from './findShapeMistakes.js'
 import { nameType } from './nameMistake.js'
+import { expandSheet } from './notation/expandSheet.js'
+import type { Holder } from './notation/placeTable.js'
 import { type ReportMistake, reportMistakesOf } from './reportMistake.js'
 import { ID_PATTERN } from './shapes/textShapes.js'
 
@@ -31,7 +34,7 @@ export function readDocument<const Shapes extends DocumentShapes>(
   input: unknown,
   shapes: Shapes,
   options: ParseOptions,
-): Result<Documents[keyof Shapes & DocumentName], SpecCodes> {
+): Parsed<Documents[keyof Shapes & DocumentName]> {
   const name = readName(options)
   const expected = DOCUMENT_NAMES.filter((kind) => shapes[kind] !== undefined)
   const plain = copyPlainData(input, reportMistakesOf({ kind: 'text', ...name }))
@@ -54,10 +57,18 @@ export function readDocument<const Shapes extends DocumentShapes>(
   const buildShape = known && shapes[known]
   if (head.stop || buildShape === undefined || refused.has('')) return fail()
   for (const path of head.judged) refused.add(path)
-  const read = findShapeMistakes(buildShape(), plain.value, refused, report)
-  findings.push(...read.findings)
+  const {
+    findings: unread = [],
+    places = [],
+    unread: nulls = [],
+  } = known === 'spec-sheet' ? expandSheet(plain.value as Holder, report) : {}
+  findings.push(...unread)
+  const read = findShapeMistakes(buildShape(), plain.value, new Set([...refused, ...nulls]), report)
+  const placed = read.findings.map((finding) => placeAsWritten(finding, () => places))
+  findings.push(...placed.filter(({ path }) => !refused.has(path)))
   if (findings.length > 0 || read.value === undefined) return fail()
-  return { ok: true, value: read.value as Documents[keyof Shapes & DocumentName], findings }
+  const value = read.value as Documents[keyof Shapes & DocumentName]
+  return { ok: true, value, findings, ...(places.length > 0 && { places }) }
 }
 
 /** Checks the options and gives the caller's name for the document. */

@@ -1,6 +1,7 @@
 import * as z from 'zod/v4/core'
 import { refuse } from '../base/index.js'
 import { DOCUMENT_NAMES, type DocumentName } from '../spec/index.js'
+import { allowShort } from './notation/allowShort.js'
 import { DOCUMENT_SHAPES } from './shapes/documentShapes.js'
 import { partRegistry } from './shapes/textShapes.js'
 
@@ -26,7 +27,7 @@ export function toJsonSchema(kind: DocumentName): JsonSchema {
     throw refuse('kind', kind, `one of ${DOCUMENT_NAMES.join(', ')}`, 'string')
   const shape = DOCUMENT_SHAPES[kind]()
   const { $schema, ...schema } = z.toJSONSchema(shape, { metadata: partRegistry(), io: 'input' })
-  return JSON.parse(
+  const full: JsonSchema = JSON.parse(
     JSON.stringify({
       $schema,
       $id: `https://drivetrain-service.example/schemas/v1/${kind}.json`,
@@ -34,6 +35,7 @@ export function toJsonSchema(kind: DocumentName): JsonSchema {
       ...schema,
     }),
   )
+  return kind === 'spec-sheet' ? allowShort(full) : full
 }
 
 const TITLES: Readonly<Record<DocumentName, string>> = {

@@ -1,5 +1,5 @@
 import { makeReason, type ReasonMaker } from '../base/index.js'
-import type { Unit } from '../quantity/index.js'
+import type { Measure, QuantityCodes, Unit } from '../quantity/index.js'
 
 /** The next thing that a JSON text needed at an error. */
 export type JsonNeed =
@@ -28,6 +28,43 @@ export type NotPlain =
   | 'symbol-key'
   | 'class-instance'
   | 'unreadable'
+
+/** What a text in short notation is made of, and what a reader expected at a place of one. */
+export type NotationPart =
+  | Measure
+  | 'access'
+  | 'additive'
+  | 'attitude'
+  | 'condition'
+  | 'drive'
+  | 'emptying'
+  | 'factor'
+  | 'fasteners'
+  | 'filter'
+  | 'hours'
+  | 'id'
+  | 'known source'
+  | 'limited-slip'
+  | 'market'
+  | 'method'
+  | 'name'
+  | 'oil'
+  | 'oil space'
+  | 'pattern of bolts'
+  | 'period'
+  | 'place'
+  | 'replacement'
+  | 'seal'
+  | 'shorter text'
+  | 'size'
+  | 'source'
+  | 'support'
+  | 'thread condition'
+  | 'title'
+  | 'turns'
+  | 'use'
+  | 'wheel mark'
+  | 'wheels'
 
 /** The type of a value. */
 export type TypeName = 'object' | 'list' | 'text' | 'number' | 'whole-number' | 'true-or-false' | 'null'
@@ -140,6 +177,13 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/bad-currency': { found: string }
   'spec/empty-text': { key: string }
   'spec/empty-list': { key: string }
+  'spec/bad-notation': {
+    text: string
+    range: readonly [from: number, to: number]
+    found: string
+    expected: readonly NotationPart[]
+    reason?: keyof QuantityCodes
+  }
   'spec/number-too-small': { found: number; limit: number; inclusive: boolean }
   'spec/number-too-large': { found: number; limit: number }
 }

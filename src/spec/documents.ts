@@ -1,3 +1,6 @@
+import type { Result } from '../base/index.js'
+import type { SpecCodes } from './codes.js'
+import type { WrittenPlaces } from './findWritten.js'
 import type { MachineLog } from './machineLog.js'
 import type { ProcedureDocument } from './procedureDocument.js'
 import type { ServiceRecord } from './serviceRecord.js'
@@ -39,3 +42,6 @@ export interface ParseOptions {
   /** The caller's name for the document in findings, such as a file name. */
   readonly name?: string
 }
+
+/** A document that was read. `places`: where the places of the full form were written, if any is in short notation. */
+export type Parsed<T> = Result<T, SpecCodes> & { readonly places?: WrittenPlaces }

@@ -34,10 +34,10 @@ test('its limits are those of the code', () => {
 
 test('the deepest place of any document is the 12th level', () => {
   const levels = (schema: JsonSchema, root: JsonSchema): number => {
-    const { $ref, properties, additionalProperties, items, oneOf, anyOf } = schema
+    const { $ref, properties, additionalProperties, items, oneOf, anyOf, then, else: full } = schema
     if (typeof $ref === 'string')
       return levels((root['$defs'] as JsonSchema)[$ref.replace('#/$defs/', '')] as JsonSchema, root)
-    const arms = [...((oneOf ?? []) as JsonSchema[]), ...((anyOf ?? []) as JsonSchema[])]
+    const arms = [oneOf, anyOf, then, full].flatMap((arm) => (arm ?? []) as JsonSchema[])
     const below = [...Object.values(properties ?? {}), additionalProperties, items].filter(
       (inner): inner is JsonSchema => typeof inner === 'object' && inner !== null,
     )

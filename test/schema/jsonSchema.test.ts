@@ -35,6 +35,13 @@ const ajv = new Ajv2020({ strict: true, allErrors: false })
 const judges = new Map(DOCUMENT_NAMES.map((kind) => [kind, ajv.compile(toJsonSchema(kind))]))
 const ajvAccepts = ({ kind, document }: Case): boolean => judges.get(kind)?.(document) === true
 const weAccept = ({ kind, document }: Case): boolean => parseDocument(kind, document).ok
+/** What a schema cannot say: a key that may be left out only where one answer is possible. */
+const onlyWeRefuse = ({ kind, document }: Case): boolean =>
+  parseDocument(kind, document).findings.every(
+    ({ code, params }) =>
+      code === 'spec/missing-key' &&
+      ['opening', 'uses', 'gearcases'].includes(String((params as { key?: string }).key)),
+  )
 
 describe('published schemas', () => {
   test.each(DOCUMENT_NAMES)('%s is committed as generated', (kind) => {
@@ -81,7 +88,7 @@ describe('ajv in strict mode says the same as the parse functions', () => {
       const ours = weAccept(one)
       if (ours) accepted += 1
       else refused += 1
-      expect(ajvAccepts(one)).toBe(ours)
+      expect(ajvAccepts(one)).toBe(ours || onlyWeRefuse(one))
     })
     // The law says little unless both answers are common.
     expect(Math.min(accepted, refused)).toBeGreaterThan(cases(400) / 20)
@@ -113,7 +120,7 @@ test("Debian's jsonschema says the same", (ctx) => {
   })
   expect(run.stderr).toBe('')
   const answers: unknown = JSON.parse(run.stdout)
-  expect(answers).toEqual(cases.map((one) => weAccept(one)))
+  expect(answers).toEqual(cases.map((one) => weAccept(one) || onlyWeRefuse(one)))
 })
 
 /** A good document with one to three places changed, left out, renamed or filled with something else. */

@@ -59,7 +59,6 @@ export const SHAPE_MISTAKES: readonly ShapeMistake[] = [
     'spec/unknown-key',
     `${fill}/drain_and_refill`,
   ),
-  one(HUB, remove(`${fill}/method/opening`), 'spec/missing-key', `${fill}/method`),
   one(HUB, remove(`${fill}/method/kind`), 'spec/missing-key', `${fill}/method`),
   // Ids
   one(HUB, replace('/id', 'Brattli 18'), 'spec/bad-id', '/id'),
@@ -289,7 +288,7 @@ export const SHAPE_MISTAKES: readonly ShapeMistake[] = [
     patch: [
       replace('/gearcases/transfer/openings/fill/tightening/min', '1,5'),
       move('/gearcases/transfer', '/gearcases/Transfer'),
-      remove('/gearcases/Transfer/name'),
+      remove('/gearcases/Transfer/type'),
     ],
     found: [
       ['spec/bad-id', '/gearcases/Transfer'],

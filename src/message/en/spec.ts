@@ -1,5 +1,6 @@
 import type { JsonNeed, NotPlain, SpecCodes, TypeName } from '../../spec/index.js'
 import type { Texts } from '../catalogue.js'
+import { describeNotation } from './notation.js'
 import { capital, factName, join, unitName } from './words.js'
 
 const TYPES: Readonly<Record<TypeName, string>> = {
@@ -152,6 +153,7 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/empty-text': ({ key }) =>
     `Empty text at ${quote(key)}. Fill it in, or omit the key if it is optional.`,
   'spec/empty-list': ({ key }) => `Empty list at ${quote(key)}; it needs at least one entry.`,
+  'spec/bad-notation': describeNotation,
   'spec/number-too-small': ({ found, limit, inclusive }, say) =>
     `Expected ${inclusive ? `${say.number(limit)} or more` : `more than ${say.number(limit)}`}, found ${say.number(found, 15)}.`,
   'spec/number-too-large': ({ found, limit }, say) =>

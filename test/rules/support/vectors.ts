@@ -52,10 +52,13 @@ export interface NamedVector {
 }
 
 export function readVectors(): readonly NamedVector[] {
-  return readdirSync(FOLDER, { recursive: true, encoding: 'utf8' })
-    .filter((file) => file.endsWith('.json'))
-    .sort()
-    .map((file) => ({ file, vector: JSON.parse(readFileSync(`${FOLDER}/${file}`, 'utf8')) }))
+  return (
+    readdirSync(FOLDER, { recursive: true, encoding: 'utf8' })
+      // A file right in the folder holds texts of the short notation.
+      .filter((file) => /[\\/].*\.json$/.test(file))
+      .sort()
+      .map((file) => ({ file, vector: JSON.parse(readFileSync(`${FOLDER}/${file}`, 'utf8')) }))
+  )
 }
 
 /** The documents of a vector's base, by file. */

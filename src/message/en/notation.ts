@@ -1,0 +1,69 @@
+import type { NotationPart, SpecCodes } from '../../spec/index.js'
+import { join } from './words.js'
+
+/** What a text in short notation is made of, each with an example to copy; a no-break space is never in one. */
+const PARTS: Readonly<Partial<Record<NotationPart, string>>> = {
+  torque: 'a torque such as "30 N·m"',
+  volume: 'a volume such as "450 mL"',
+  length: 'a length such as "3 mm"',
+  distance: 'a distance such as "2000 km"',
+  mass: 'a mass such as "640 kg"',
+  duration: 'a time such as "30 min"',
+  temperature: 'a temperature such as "-10 to 45 °C"',
+  angle: 'an angle such as "90°"',
+  access: '"from the ground" or "raised on" with the ids of supports',
+  additive: '"plus 100 mL of limited-slip additive"',
+  attitude: '"level on its wheels" or "level on stands"',
+  condition: 'variants, model years, serial numbers or a market, such as "serial TS 00001 to 09999"',
+  drive: 'a drive such as "internal hex 8 mm"',
+  emptying: '"drain at", "cover" or "suction at" with an id',
+  factor: 'a factor such as "factor 0.5 when towing"',
+  fasteners: 'fasteners such as "4 x M8, external hex 13 mm"',
+  filter: '"behind opening" or "behind cover" with an id',
+  hours: 'hours such as "200 h"',
+  id: 'an id',
+  'known source': 'the id of a source too, since the sheet has more than one: "[manual p. 60]"',
+  'limited-slip': '"limited-slip required", "not permitted" or "either"',
+  market: 'a market',
+  method: '"by quantity", "to level hole", "dipstick screwed in", "dipstick resting" or "sight glass"',
+  name: 'a name',
+  oil: 'an oil such as "SAE 80W-90 GL-5", "ISO VG 220" or "maker fluid X"',
+  'oil space': '"shared with" and the id of a gearcase',
+  'pattern of bolts': '"crosswise", "from the middle outwards" or "in turn"',
+  period: 'a period such as "12 months"',
+  place: 'a place in words',
+  replacement: '"every opening" or "on condition"',
+  seal: 'a seal such as "flat copper crush washer 20 x 24 x 1.5 mm"',
+  'shorter text': 'at most 300 characters; write longer ones in full',
+  size: 'a size such as "20 x 24 x 1.5 mm"',
+  source: 'a source such as "[p. 60]"',
+  support: 'where the machine is supported',
+  'thread condition': '"dry", "oiled", "sealant", "anti-seize", "threadlocker" or "as supplied"',
+  title: 'the title of a manual',
+  turns: 'turns such as "1 to 1.5 turns"',
+  use: '"fill", "drain" or "level"',
+  'wheel mark': '"mark down", "mark level" or "mark up"',
+  wheels: 'a number such as "2 wheels"',
+}
+
+/** What was expected in a text, and what was found there. */
+export function describeNotation({ found, expected, reason }: SpecCodes['spec/bad-notation']): string {
+  const parts = expected.map((part) => PARTS[part] ?? part)
+  const what = found === '' ? 'nothing' : `"${found}"`
+  const why = reason === undefined ? '' : (REASONS[reason] ?? '')
+  return parts.length === 0
+    ? `Unexpected text ${what}.${why}`
+    : `Expected ${join(parts, 'or')}, found ${what}.${why}`
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  'quantity/unit-is-ambiguous': ' The unit could mean two things: write the one you mean.',
+  'quantity/ratio-of-units': ' The unit divides; torque is force times length.',
+  'quantity/unit-in-wrong-case': ' Upper and lower case change what this unit means.',
+  'quantity/mass-unit-for-force': ' The unit is one of mass instead of force.',
+  'quantity/unit-of-other-measure': ' The unit measures something else.',
+  'quantity/unit-is-missing': ' The unit is missing.',
+  'quantity/unit-is-unknown': ' The unit is unknown.',
+  'quantity/decimal-mark-is-unclear':
+    ' The comma could mean decimals or thousands: write a decimal point, and no thousands separator.',
+}

@@ -1,0 +1,121 @@
+import type { Cure, Finding, JsonPointer } from '../../base/index.js'
+import type { NotationPart, SpecCodes } from '../../spec/index.js'
+import type { ReportMistake } from '../reportMistake.js'
+import { findUnit } from './findUnit.js'
+import { MAX_NOTATION_LENGTH, type NotationName } from './notations.js'
+import { readNotation } from './readNotation.js'
+
+/** How far a text was read, and what was expected there. */
+export interface Stop {
+  readonly at: number
+  readonly expected: readonly NotationPart[]
+}
+
+/** Says where a text in short notation stops making sense, what was expected there, and which texts were probably meant. */
+export function explainText(
+  notation: NotationName,
+  text: string,
+  stop: Stop,
+  path: JsonPointer,
+  reportMistake: ReportMistake,
+): Finding<SpecCodes> {
+  const { from, to, isInWord } = segmentAt(text, stop.at)
+  const found = text.slice(from, to)
+  const unit = isInWord || THOUSANDS.test(text) ? undefined : findUnit(found, stop.expected)
+  const meant = THOUSANDS.test(text)
+    ? [text.replace(THOUSANDS, '$1$2'), text.replace(THOUSANDS, '$1.$2')]
+    : [
+        text,
+        ...(unit?.symbols ?? []).map(
+          (symbol) => `${text.slice(0, from)}${unit?.figures} ${symbol}${text.slice(to)}`,
+        ),
+      ]
+  const cures = [...new Set(meant.map((one) => correct(notation, one)))]
+    .filter((value) => value !== undefined && value !== text)
+    .map((value): Cure => ({ op: 'replace', path, value }))
+  const finding = reportMistake(path, 'spec/bad-notation', {
+    text: text.slice(0, MAX_NOTATION_LENGTH),
+    range: [from, to],
+    found,
+    expected: isInWord ? [] : [...new Set(stop.expected)],
+    reason: THOUSANDS.test(text) ? 'quantity/decimal-mark-is-unclear' : unit?.reason,
+  })
+  return cures.length === 0 ? finding : { ...finding, cures }
+}
+
+/** `2,000` is two thousand, or two with three decimals. */
+const THOUSANDS = /(\b[1-9]\d{0,2}),(\d{3})(?![\d,])/
+
+/** The part of the text around a place, up to the next mark; `isInWord`: a word was read in part. */
+function segmentAt(text: string, at: number) {
+  const isInWord = /[a-z]$/i.test(text.slice(0, at)) && /^[a-z]/i.test(text.slice(at))
+  const [before = ''] = isInWord ? (/[^,;()[\]]*$/.exec(text.slice(0, at)) ?? []) : []
+  const [marks = ''] = /^[ ,;([]*/.exec(text.slice(at - before.length)) ?? []
+  const from = at - before.length + marks.length
+  const [found = ''] = /^(?:[^,;()[\]]|,(?=\d))*/.exec(text.slice(from)) ?? []
+  return { from, to: from + found.trimEnd().length, isInWord }
+}
+
+/** What people write, and what the notation writes for it. Each is tried alone, and kept if more can then be read. */
+const SLIPS: readonly (readonly [RegExp, string])[] = [
+  [/[\u00a0\u2002-\u200a\u202f\t]/g, ' '],
+  [/ {2,}|^ +| +$/g, ''],
+  [/(\d)(½|¼|¾)/g, '$1 $2'],
+  [/½/g, '1/2'],
+  [/¼/g, '1/4'],
+  [/¾/g, '3/4'],
+  [/(\d)-(\d+\/\d)/g, '$1 $2'],
+  [/[−‐‑]/g, '-'],
+  [/×/g, 'x'],
+  [/(\d),(\d)/g, '$1.$2'],
+  [/(\d) (\d{3})(?!\d)/g, '$1$2'],
+  [/ *(?:\+\/?-|±) *(?=\d)/g, ' ± '],
+  [/(\d) *(?:-|–|—|\.{2,3}) *(?=\d)/g, '$1–'],
+  [/(-?\d[\d.]*)(?:-|–| - | – )(-?\d[\d.]*) ?(?=°)/g, '$1 to $2 '],
+  [/^(?:≥|>=|at least|min\.?) *(?=\d)/, 'min. '],
+  [/^(?:≤|<=|at most|up to|max\.?) *(?=\d)/, 'max. '],
+  [/ *[+,] *(\d+ *(?:°|deg))/, ' then $1'],
+  [/,(?=[^ \d])|(?<=[a-z°]),(?=\d)/g, ', '],
+  [/(\d) ?x ?(?=\d)/g, '$1 x '],
+  [/\b(?:yrs?|y)\b/, 'years'],
+  [/\b(?:mos?|mths?)\b/, 'months'],
+  [/ \[([^\]]*\d[^\]]*)\]/, ' ($1)'],
+  [/ *[=/] *(\d[^,;([]*)/, ' ($1)'],
+  [/\bAPI /g, ''],
+  [/^(\d+W?(?:-\d+)?\b)(?!\.)/, 'SAE $1'],
+  [/^(VG )/, 'ISO $1'],
+  [/\b([A-Z]+)(\d+) *(?:-|–|to) *\1(\d+)/, 'serial $1 $2 to $3'],
+  [/ ?\[(\d)/, ' [p. $1'],
+  [/ \((p\. [^)]*)\)/, ' [$1]'],
+  [/^(?:approx\.?|about|ca\.?|~) ?(?=\d)/, ''],
+  [/^(?:hand tight|n\/?a|tbd|unknown|none|not stated|not given|-|–|\?)$/i, 'not stated'],
+]
+
+/** The text with the fewest changes that can be read; undefined where none is known. */
+function correct(notation: NotationName, text: string): string | undefined {
+  let best = text
+  for (;;) {
+    const read = readNotation(notation, best)
+    if (read.ok) return best
+    const left = best.length - read.at
+    const better = attempts(best, read).find((one) => {
+      if (one === best) return false
+      const next = readNotation(notation, one)
+      return next.ok || one.length - next.at < left
+    })
+    if (better === undefined) return undefined
+    best = better
+  }
+}
+
+/** The text with each of the usual slips corrected. */
+function attempts(text: string, { at, expected }: Stop): readonly string[] {
+  const { from, to } = segmentAt(text, at)
+  const unit = findUnit(text.slice(from, to), expected)
+  const isSure = unit?.symbols.length === 1 && unit.reason === undefined
+  return [
+    ...SLIPS.map(([slip, right]) => text.replace(slip, right)),
+    ...(isSure ? [`${text.slice(0, from)}${unit.figures} ${unit.symbols[0]}${text.slice(to)}`] : []),
+    `${text.slice(0, at)},${text.slice(at)}`,
+  ]
+}

@@ -1,0 +1,272 @@
+import { UNITS_BY_MEASURE } from '../../quantity/index.js'
+import { DRIVE_KINDS } from '../../spec/index.js'
+import {
+  always,
+  field,
+  listOf,
+  meaning,
+  oneOf,
+  optional,
+  type Piece,
+  sequence,
+  someOf,
+  term,
+  wordOf,
+  words,
+} from './piece.js'
+import {
+  aboveZero,
+  amount,
+  amountOf,
+  angle,
+  cited,
+  citing,
+  FIGURE,
+  FREE_WORDS,
+  INTERVAL_FIGURE,
+  notStated,
+  ownSource,
+  printed,
+  unitGroup,
+  value,
+  WORDS,
+} from './valuePieces.js'
+
+// The texts of the leaves: what an override replaces whole.
+
+/** Torques to reach one after the other, the last of them the final one. */
+function torques(): Piece {
+  const { pattern, read } = listOf(printed(amount('torque', UNITS_BY_MEASURE.torque)), ' then ')
+  return {
+    pattern,
+    read: (reading) => {
+      const { path, marks } = reading
+      const before = marks.length
+      const values = read(reading) as readonly unknown[] | undefined
+      if (values === undefined) return undefined
+      const last = `${path}/${values.length - 1}`
+      for (const [place, mark] of [...marks.entries()].slice(before)) {
+        const isLast = mark.path === last || mark.path.startsWith(`${last}/`)
+        const whole = isLast
+          ? `${path}/torque${mark.path.slice(last.length)}`
+          : `${path}/stages${mark.path.slice(path.length)}`
+        marks[place] = { ...mark, path: whole }
+      }
+      const stages = values.slice(0, -1)
+      return { kind: 'torque', torque: values.at(-1), ...(stages.length > 0 && { stages }) }
+    },
+  }
+}
+
+/** `30 N·m (22 lbf·ft), dry`, `40 N·m then 90°`, `1 to 1.5 turns, sealant`, and what is not stated. */
+const untilSource = (): Piece =>
+  sequence(
+    oneOf(
+      sequence(
+        term(`(?<min>${FIGURE})(?:(?:–| to )(?<max>${FIGURE}))? turns?`, 'turns', (found) => ({
+          kind: 'turns',
+          ...found,
+        })),
+        optional(
+          sequence(words(', '), field('maxTorque', printed(amount('torque', UNITS_BY_MEASURE.torque)))),
+        ),
+      ),
+      sequence(torques(), optional(sequence(words(' then '), field('thenAngle', angle())))),
+      notStated(),
+    ),
+    optional(
+      sequence(
+        words(', '),
+        wordOf(
+          'threadCondition',
+          ['dry', 'oiled', 'sealant', 'anti-seize', 'threadlocker', 'as supplied'],
+          'thread condition',
+        ),
+      ),
+      { threadCondition: 'not stated' },
+    ),
+  )
+export const tighteningText = untilSource
+export const tightening = (): Piece => cited(untilSource())
+
+function oil(): Piece {
+  const category = '(?: (?<category>[A-Z]{2}(?:-[0-9][A-Z]?)?))?'
+  const sae = term(
+    `SAE (?:(?<system>J306|J300)(?::(?<edition>[0-9]{4}))? )?(?<grade>[0-9]{1,3}W(?:-[0-9]{1,3})?|[0-9]{1,3})${category}`,
+    'oil',
+    ({ system, grade = '', ...found }) => ({
+      kind: 'grade',
+      grade,
+      system: saeSystem(system, grade),
+      ...found,
+    }),
+  )
+  const iso = term(`ISO VG (?<grade>[0-9]{1,4})${category}`, 'oil', ({ grade, ...found }) => ({
+    kind: 'grade',
+    grade: `VG ${grade}`,
+    system: 'ISO VG',
+    ...found,
+  }))
+  const fluid = term(`maker fluid (?<name>${WORDS})`, 'oil', ({ name }) => ({ kind: 'maker fluid', name }))
+  const additive = sequence(
+    term('(?<how>plus|including) ', 'additive', ({ how }) => ({ includedInRefill: how === 'including' })),
+    field('volume', printed(amount('volume', UNITS_BY_MEASURE.volume))),
+    term(` of (?<name>${WORDS})`),
+  )
+  const ambient = printed(amountOf('temperature', UNITS_BY_MEASURE.temperature))
+  return sequence(
+    oneOf(sae, iso, fluid),
+    optional(sequence(words(', '), field('ambient', ambient))),
+    optional(
+      sequence(
+        words(', '),
+        term('limited-slip (?<limitedSlip>required|not permitted|either)', 'limited-slip'),
+      ),
+      { limitedSlip: 'not stated' },
+    ),
+    optional(sequence(words(', '), field('additive', additive))),
+  )
+}
+
+/** Gear oil grades begin at 65 and 70W, engine oil grades end at 60 and 25W, so that a grade says whose it is. */
+function saeSystem(system: string | undefined, grade: string): string {
+  return `SAE ${system ?? (Number.parseInt(grade, 10) >= 65 ? 'J306' : 'J300')}`
+}
+
+/** `SAE 80W-90 GL-5, -10 to 45 °C; ISO VG 220`: oils in the order in which the manual prefers them. */
+export const oils = (): Piece =>
+  cited(oneOf(notStated(), sequence(always({ kind: 'oils' }), field('choices', listOf(oil(), '; ')))))
+
+function ringSize(figures: readonly string[]): Piece {
+  const unit = unitGroup(['mm', 'in'])
+  const figurePattern = figures.map((name) => `(?<${name}>${aboveZero(9)})`).join(' x ')
+  const found = term(`${figurePattern} ${unit.pattern}`, 'size', (groups) => ({
+    ...groups,
+    unit: unit.read(groups['unit']),
+  }))
+  return optional(sequence(words(' '), field('size', found)))
+}
+
+/** `flat copper crush washer 20 x 24 x 1.5 mm, every opening, part UM-2024`, and every other seal of a joint. */
+export function seal(): Piece {
+  const rubber = 'NBR|HNBR|FKM|ACM|EPDM|VMQ|FVMQ|AU|CR|FFKM'
+  const material = ({ material = 'not stated' }) => ({ material })
+  const ofRubber = (rest: string, build: (found: Readonly<Record<string, string>>) => object) =>
+    term(`(?:(?<material>${rubber}) )?${rest}`, 'seal', build)
+  const ring = ['inside', 'outside', 'thickness']
+  const millimetres = amount('length', ['mm'])
+  const made = oneOf(
+    sequence(
+      term(
+        '(?:(?<form>flat|folded|captive) )?(?:(?<material>copper|aluminium|soft steel|fibre) )?crush washer',
+        'seal',
+        (found) => ({ kind: 'crush washer', form: found['form'] ?? 'not stated', ...material(found) }),
+      ),
+      ringSize(ring),
+    ),
+    sequence(
+      ofRubber('(?<name>bonded seal|profile ring)', (found) => ({
+        kind: 'bonded seal',
+        ...(found['name'] === 'profile ring' && { form: 'profile ring' }),
+        ...material(found),
+      })),
+      ringSize(ring),
+    ),
+    sequence(
+      ofRubber('o-ring(?: (?<designation>(?:AS568)?-[0-9]{3}|[A-Z][0-9]{1,4}A?))?', (found) => ({
+        kind: 'o-ring',
+        ...found,
+        ...material(found),
+      })),
+      ringSize(['inside', 'section']),
+    ),
+    term(`thread sealant (?<product>${WORDS})`, 'seal', (found) => ({ kind: 'thread sealant', ...found })),
+    term(`gasket (?<material>${WORDS})`, 'seal', (found) => ({ kind: 'gasket', ...found })),
+    sequence(
+      term(`liquid gasket (?<product>${WORDS})`, 'seal', (found) => ({ kind: 'liquid gasket', ...found })),
+      optional(sequence(words(', bead '), field('bead', value(millimetres))), {
+        bead: { kind: 'not stated' },
+      }),
+      optional(sequence(words(', cure '), field('cureBeforeOil', value(amount('duration', ['h', 'min'])))), {
+        cureBeforeOil: { kind: 'not stated' },
+      }),
+    ),
+  )
+  const bought = sequence(
+    made,
+    optional(sequence(words(', '), wordOf('replace', ['every opening', 'on condition'], 'replacement')), {
+      replace: 'not stated',
+    }),
+    optional(term(`, part (?<partNumber>${WORDS})`)),
+  )
+  return cited(oneOf(bought, meaning('none', { kind: 'none' }), notStated()))
+}
+
+/** A whole number of one unit of a period. */
+const periodParts = () =>
+  ['year', 'month', 'week', 'day'].map((unit) => {
+    const letter = unit.charAt(0).toUpperCase()
+    return term(`(?<count>[1-9][0-9]{0,6}) ${unit}s?`, 'period', ({ count }) => ({
+      [letter]: `${count}${letter}`,
+    }))
+  })
+
+/** `200 h, 2000 km (1200 mi), 12 months`: at least one of them. A `window` may also be zero. */
+function intervalText(mayBeZero: boolean): Piece {
+  const figure = mayBeZero ? INTERVAL_FIGURE : aboveZero(6)
+  const unit = unitGroup(UNITS_BY_MEASURE.distance)
+  const distance = (pattern: string) =>
+    term(`(?<value>${pattern}) ${unit.pattern}`, 'distance', ({ value, unit: spelled }) => ({
+      value,
+      unit: unit.read(spelled),
+    }))
+  const others = sequence(words(' ('), field('printed', listOf(distance(INTERVAL_FIGURE), ', ')), words(')'))
+  const parts = someOf(periodParts(), ' ')
+  const period: Piece = {
+    pattern: parts.pattern,
+    read: (reading) => {
+      const found = parts.read(reading) as object | undefined
+      return found === undefined ? undefined : `P${Object.values(found).join('')}`
+    },
+  }
+  return sequence(
+    always({ kind: 'interval' }),
+    someOf(
+      [
+        term(`(?<hours>${figure}) (?:hours?|h)`, 'hours'),
+        field('distance', sequence(distance(figure), optional(others))),
+        field('period', period),
+      ],
+      ', ',
+    ),
+  )
+}
+export const interval = (): Piece => cited(oneOf(intervalText(false), notStated()))
+export const window = (): Piece => cited(oneOf(intervalText(true), notStated()))
+
+/** `100 h when towing`, `factor 0.5 when towing`: of an interval, the source is its own. */
+export const severeUse = (): Piece =>
+  citing(
+    sequence(
+      oneOf(
+        sequence(always({ kind: 'interval' }), field('interval', oneOf(intervalText(false), notStated()))),
+        term(`factor (?<factor>${FIGURE})`, 'factor', (found) => ({ kind: 'factor', ...found })),
+      ),
+      term(` when (?<criteria>${FREE_WORDS})`),
+    ),
+    (found) => [found['interval'] ?? found],
+  )
+
+/** Where a part is, in the manual's words. */
+export const place = (): Piece =>
+  cited(
+    oneOf(
+      notStated(),
+      term(`(?<text>${FREE_WORDS})`, 'place', (found) => ({ kind: 'place', ...found })),
+    ),
+  )
+
+/** `internal hex 10 mm`, `six-lobe T40`, `hand`. A section's source is not of its drives. */
+export const drive = (): Piece => ownSource(driveText())
+export const driveText = (): Piece =>
+  oneOf(notStated(), sequence(wordOf('kind', DRIVE_KINDS, 'drive'), optional(term(` (?<size>${WORDS})`))))

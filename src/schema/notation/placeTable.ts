@@ -1,0 +1,239 @@
+import { findLeafType, listLeafTypes } from '../../spec/index.js'
+import { buildOnce } from '../shapes/makeShape.js'
+import type { NotationName } from './notations.js'
+
+export type Holder = Record<string, unknown>
+
+/** Where a key was left out. */
+export interface LeftOutAt {
+  /** The key or list place of the object in its own holder. */
+  readonly id: string
+  readonly holder: Holder
+  readonly sheet: Holder
+  /** The gearcase that the object is in. */
+  readonly gearcase: Holder | undefined
+}
+
+/** What a key that was left out becomes; undefined where it must be written. */
+type LeftOut = (at: LeftOutAt) => unknown
+
+/** What a writer may do at a place of a sheet. */
+export interface PlaceRow {
+  /** The notation of a text there. */
+  readonly text?: NotationName
+  /** A text there is the value of this key, or with `[]` the one entry of the list. */
+  readonly under?: string
+  /** The keys that may be left out. */
+  readonly leftOut?: { readonly [key: string]: LeftOut }
+  /** More of them, which depend on what the openings are for. */
+  readonly leftOutLast?: { readonly [key: string]: LeftOut }
+  /** The object may have a `source` for the texts in it. */
+  readonly isSection?: true
+  /** It holds leaves of other places. */
+  readonly isOverride?: true
+  /** True and false as these words. */
+  readonly isYesOrNo?: true
+  /** A list of ids is a record of things with no more than a name. */
+  readonly isListOfIds?: true
+}
+
+const empty = () => ({})
+const notStated = () => ({ kind: 'not stated' })
+const torqueNotStated = () => ({ kind: 'not stated', threadCondition: 'not stated' })
+const always = (value: unknown) => () => value
+
+/** `gear-oil-change` is the gear oil change, and `drain` the drain plug. */
+const named =
+  (what = '') =>
+  ({ id }: LeftOutAt) => {
+    const words = id.replaceAll('-', ' ')
+    return what === '' || words.endsWith(what) ? words : `${words} ${what}`
+  }
+
+/** A bevel box `bevel` is no bevel bevel box. */
+const gearcaseName: LeftOut = ({ id, holder: { type } }) => {
+  const words = id.replaceAll('-', ' ')
+  if (typeof type !== 'string' || words.includes(type)) return words
+  return type.startsWith(`${words} `) ? type : `${words} ${type}`
+}
+
+const ifOwn =
+  (make: () => unknown): LeftOut =>
+  ({ holder }) =>
+    holder['kind'] === 'own' ? make() : undefined
+
+const ifScrewed =
+  (make: () => unknown): LeftOut =>
+  ({ holder }) =>
+    holder['kind'] === 'screwed' ? make() : undefined
+
+const OPENING_ROLES: readonly string[] = ['fill', 'drain', 'level']
+
+/** The one opening of a gearcase with a role; undefined where it has none or more. */
+function soleOpening(gearcase: Holder | undefined, role: string): string | undefined {
+  const found = Object.entries(asHolder(gearcase?.['openings']) ?? {}).filter(([, opening]) => {
+    const uses = asHolder(opening)?.['uses']
+    return Array.isArray(uses) && uses.some((use) => asHolder(use)?.['role'] === role)
+  })
+  return found.length === 1 ? found[0]?.[0] : undefined
+}
+
+const fastenerKeys = { count: always('not stated'), drive: notStated, tightening: torqueNotStated }
+
+/** Every place of a sheet where a writer may be short, but for the leaves, which have a table of their own. */
+const ROWS: { readonly [place: string]: PlaceRow } = {
+  '': { isSection: true, leftOut: { sources: empty, gearcases: empty, services: empty } },
+  '/machine': {
+    leftOut: {
+      variants: ({ holder: { model } }) => ({
+        standard: { name: typeof model === 'string' ? model : 'standard' },
+      }),
+      axles: empty,
+      supports: empty,
+    },
+  },
+  '/machine/variants/*': { text: 'variant', leftOut: { name: named() } },
+  '/machine/variants/*/when': { text: 'condition' },
+  '/machine/axles/*': { text: 'axle', leftOut: { name: named('axle') } },
+  '/machine/supports/*': { text: 'support' },
+  '/sources/*': { text: 'documentSource', leftOut: { document: always('other') } },
+  '/gearcases/*': {
+    isSection: true,
+    leftOut: { name: gearcaseName, access: notStated, oilSpace: empty, openings: empty },
+    leftOutLast: {
+      emptying: ({ gearcase }) => {
+        const opening = soleOpening(gearcase, 'drain')
+        return opening === undefined ? [] : [{ kind: 'drain plug', opening }]
+      },
+    },
+  },
+  '/gearcases/*/appliesTo': { text: 'condition' },
+  '/gearcases/*/instances': { isListOfIds: true },
+  '/gearcases/*/instances/*': { leftOut: { name: named() } },
+  '/gearcases/*/access': { text: 'access' },
+  '/gearcases/*/yellowMetal': { isYesOrNo: true },
+  '/gearcases/*/oilSpace': {
+    text: 'oilSpace',
+    leftOut: {
+      kind: ({ holder }) => (holder['with'] === undefined ? 'own' : 'shared'),
+      oils: ifOwn(notStated),
+      fill: ifOwn(empty),
+    },
+  },
+  '/gearcases/*/oilSpace/fill': { text: 'fill', leftOut: { drainAndRefill: notStated, method: notStated } },
+  '/gearcases/*/oilSpace/fill/method': {
+    text: 'method',
+    leftOutLast: {
+      opening: ({ gearcase, holder: { kind } }) =>
+        kind === 'not stated' ? undefined : soleOpening(gearcase, kind === 'by quantity' ? 'fill' : 'level'),
+    },
+  },
+  '/gearcases/*/oilSpace/fill/level': {
+    text: 'level',
+    leftOut: { attitude: always('not stated'), engine: always('not stated'), recheckAfterRun: always(false) },
+  },
+  '/gearcases/*/openings/*': {
+    under: 'tightening',
+    isSection: true,
+    leftOut: {
+      name: named('plug'),
+      uses: ({ id }) => (OPENING_ROLES.includes(id) ? [{ role: id }] : undefined),
+      drive: notStated,
+      tightening: torqueNotStated,
+      seals: () => [notStated()],
+      place: notStated,
+    },
+  },
+  '/gearcases/*/openings/*/appliesTo': { text: 'condition' },
+  '/gearcases/*/openings/*/uses': { text: 'uses' },
+  '/gearcases/*/openings/*/seals': { under: '[]' },
+  '/gearcases/*/covers/*': {
+    isSection: true,
+    leftOut: { name: named(), bolts: empty, seal: notStated, place: notStated },
+  },
+  '/gearcases/*/covers/*/appliesTo': { text: 'condition' },
+  '/gearcases/*/covers/*/bolts': {
+    text: 'bolts',
+    leftOut: { ...fastenerKeys, pattern: always('not stated') },
+  },
+  '/gearcases/*/filters/*': {
+    isSection: true,
+    leftOut: {
+      name: named('filter'),
+      seals: () => [notStated()],
+      change: always('not stated'),
+      place: notStated,
+    },
+  },
+  '/gearcases/*/filters/*/appliesTo': { text: 'condition' },
+  '/gearcases/*/filters/*/held': {
+    text: 'filterHold',
+    leftOut: { drive: ifScrewed(notStated), tightening: ifScrewed(torqueNotStated) },
+  },
+  '/gearcases/*/filters/*/seals': { under: '[]' },
+  '/gearcases/*/emptying/*': { text: 'emptying' },
+  '/gearcases/*/breather': { under: 'place', leftOut: { place: notStated } },
+  '/shields/*': { isSection: true, leftOut: { name: named(), fasteners: empty, place: notStated } },
+  '/shields/*/appliesTo': { text: 'condition' },
+  '/shields/*/fasteners': { text: 'fasteners', leftOut: fastenerKeys },
+  '/services/*': {
+    under: 'intervals',
+    isSection: true,
+    leftOut: {
+      name: named(),
+      task: always('change'),
+      gearcases: ({ sheet }) => {
+        const ids = Object.keys(asHolder(sheet['gearcases']) ?? {})
+        return ids.length === 1 ? ids : undefined
+      },
+      intervals: empty,
+    },
+  },
+  '/services/*/appliesTo': { text: 'condition' },
+  '/services/*/intervals': {
+    under: 'repeat',
+    leftOut: { repeat: notStated, countFrom: always('completion') },
+  },
+  '/services/*/intervals/severe': { text: 'severeUse' },
+  '/overrides/*': { isOverride: true },
+  '/overrides/*/when': { text: 'condition' },
+}
+
+/** A place of the table and the places below it. */
+export interface PlaceNode {
+  readonly row: PlaceRow
+  readonly below: { readonly [key: string]: PlaceNode }
+}
+
+/** The rows and the leaves as one tree; `*` is any key. */
+export const placeTree = /* @__PURE__ */ buildOnce((): PlaceNode => {
+  const root: PlaceNode = { row: ROWS[''] ?? {}, below: {} }
+  for (const [place, row] of [...Object.entries(ROWS), ...leafRows()]) {
+    let node = root
+    for (const key of place.split('/').slice(1)) {
+      const below = node.below as Record<string, PlaceNode>
+      below[key] ??= { row: {}, below: {} }
+      node = below[key]
+    }
+    Object.assign(node, { row })
+  }
+  return root
+})
+
+function leafRows(): readonly (readonly [string, PlaceRow])[] {
+  return listLeafTypes().map(({ place }) => [`/${place.join('/')}`, { text: leafNotation(place) ?? 'place' }])
+}
+
+/** The notation of a leaf by its place; undefined where a sheet has no leaf. */
+export function leafNotation(tokens: readonly string[]): NotationName | undefined {
+  const type = findLeafType(tokens)
+  if (type === undefined) return undefined
+  if (type.kind === 'interval') return tokens.at(-1) === 'window' ? 'window' : 'interval'
+  if (type.kind !== 'value') return type.kind
+  const { measure } = type
+  return measure === 'duration' ? 'minutes' : (measure as NotationName)
+}
+
+export function asHolder(value: unknown): Holder | undefined {
+  return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Holder) : undefined
+}

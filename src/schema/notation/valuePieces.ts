@@ -1,0 +1,156 @@
+import { dropUndefined } from '../../base/index.js'
+import { type Measure, spellingsOf, type Unit } from '../../quantity/index.js'
+import type { NotationPart } from '../../spec/index.js'
+import {
+  asPattern,
+  field,
+  listOf,
+  meaning,
+  oneOf,
+  optional,
+  type Piece,
+  type Reading,
+  retry,
+  sequence,
+  term,
+  type WrittenSource,
+  words,
+} from './piece.js'
+
+// Figures, amounts with their unit, and sources: what all texts of a sheet are made of.
+
+export const FIGURE = '(?:0|[1-9][0-9]{0,8})(?:\\.[0-9]{1,6})?'
+/** Limits of intervals have six digits at most. */
+export const INTERVAL_FIGURE = '(?:0|[1-9][0-9]{0,5})(?:\\.[0-9]{1,6})?'
+/** The same figures, zero excluded. */
+export function aboveZero(wholeDigits: number): string {
+  const decimals = [0, 1, 2, 3, 4, 5].map((zeros) => `${'0'.repeat(zeros)}[1-9][0-9]{0,${5 - zeros}}`)
+  return `(?:[1-9][0-9]{0,${wholeDigits - 1}}(?:\\.[0-9]{1,6})?|0\\.(?:${decimals.join('|')}))`
+}
+export const ID = '[a-z][a-z0-9-]{0,63}'
+/** Words up to a comma, a semicolon or a square bracket. */
+export const WORDS = '[^ ,;\\[\\]]+(?: [^ ,;\\[\\]]+)*'
+/** Words with commas and semicolons. */
+export const FREE_WORDS = '[^ \\[\\]]+(?: [^ \\[\\]]+)*'
+
+const FRACTION = '(?:[1-9][0-9]{0,2} )?(?:1/2|[1-3]/4|[1-7]/8|(?:1[0-5]|[1-9])/16)'
+
+/** One of these units as it may be written, the longest spelling first; `g` must not be found in `gram`. */
+const unitsPattern = (units: readonly Unit[]): string =>
+  units
+    .flatMap(spellingsOf)
+    .toSorted((first, second) => second.length - first.length)
+    .map(asPattern)
+    .join('|')
+
+const unitSpelled = (spelled: string, units: readonly Unit[]): Unit | undefined =>
+  units.find((unit) => spellingsOf(unit).includes(spelled))
+
+/** The unit as one group of a pattern, and the reader of that group. */
+export const unitGroup = (units: readonly Unit[]) => ({
+  pattern: `(?<unit>${unitsPattern(units)})`,
+  read: (spelled: string | undefined) => unitSpelled(spelled ?? '', units),
+})
+
+/** `450`, `7 1/2`, `30 ± 2`, `30 +2/-1`, `20–25` or `min. 20`, then a space and one of the units. */
+export function amount(expected: NotationPart, units: readonly Unit[]): Piece {
+  const unit = unitGroup(units)
+  return term(
+    `(?:(?<fraction>${FRACTION})|(?<value>${FIGURE})(?: ± (?<both>${FIGURE})| \\+(?<plus>${FIGURE})/-(?<minus>${FIGURE})` +
+      `|(?:–|-| to )(?<max>${FIGURE}))?|(?<bound>min|max)\\. (?<limit>${FIGURE})) ${unit.pattern}`,
+    expected,
+    (found) => bandOf(found, unit.read(found['unit'])),
+  )
+}
+
+/** Temperatures may be negative, so that no hyphen is between them: `-10 to 45 °C`. */
+function temperature(units: readonly Unit[]): Piece {
+  const unit = unitGroup(units)
+  const signed = `-?${FIGURE}`
+  return term(
+    `(?:(?<value>${signed})(?: ± (?<both>${FIGURE})| to (?<max>${signed}))?|(?<bound>min|max)\\. (?<limit>${signed})) ${unit.pattern}`,
+    'temperature',
+    (found) => bandOf(found, unit.read(found['unit'])),
+  )
+}
+
+/** An angle also has its sign right behind the figure: `90°`. */
+export function angle(): Piece {
+  return term(
+    `(?<value>${FIGURE})(?: ± (?<both>${FIGURE})|(?:–|-| to )(?<max>${FIGURE}))?(?:°| °| deg| degree)`,
+    'angle',
+    (found) => bandOf(found, 'deg'),
+  )
+}
+
+function bandOf(found: Readonly<Record<string, string>>, unit: Unit | undefined): object {
+  const { fraction, value, both, plus = both, minus = both, max, bound, limit } = found
+  if (bound === 'min' || bound === 'max') return { kind: 'limits', [bound]: limit, unit }
+  if (max !== undefined) return { kind: 'limits', min: value, max, unit }
+  if (plus !== undefined) return { kind: 'nominal with tolerance', value, minus, plus, unit }
+  if (fraction === undefined) return { kind: 'nominal', value, unit }
+  return { kind: 'nominal', value: decimalsOf(fraction), unit, asPrinted: fraction }
+}
+
+/** `7 1/2` as `7.5`; sixteenths end within four digits. */
+function decimalsOf(fraction: string): string {
+  const [, whole = '0', top, bottom] = /^(?:(\d+) )?(\d+)\/(\d+)$/.exec(fraction) ?? []
+  const digits = String((Number(top) * 10_000) / Number(bottom)).padStart(4, '0')
+  return `${whole}.${digits.replace(/0+$/, '')}`
+}
+
+/** A figure with what else is printed behind it in round brackets. */
+export const printed = (piece: Piece): Piece =>
+  sequence(piece, optional(sequence(words(' ('), field('printed', listOf(piece, ', ')), words(')'))))
+
+export const notStated = (): Piece => meaning('not stated', { kind: 'not stated' })
+
+/** A printed value or `not stated`, with its source. */
+export const cited = (piece: Piece): Piece => citing(piece, (value) => [value])
+export const value = (piece: Piece): Piece => cited(oneOf(notStated(), printed(piece)))
+
+/** A part that has a source only where its text gives one. */
+export const ownSource = (piece: Piece): Piece =>
+  sequence(piece, optional(field('source', sourceInBrackets())))
+
+/** Values of these measures, by the name of the measure. */
+export const amountOf = (measure: Measure, units: readonly Unit[]): Piece =>
+  measure === 'temperature' ? temperature(units) : measure === 'angle' ? angle() : amount(measure, units)
+
+const SOURCE = `(?:(?:(?<ref>${ID}) )?p\\. (?<page>${WORDS})|(?<whole>${ID}))(?:, (?<confidence>second hand|doubtful))?`
+const sourceOf = ({ ref, whole = ref, page, confidence = 'read' }: Readonly<Record<string, string>>) =>
+  dropUndefined({ ref: whole, page, confidence }) as WrittenSource
+
+/** Where something was read, without its brackets: `p. 60`, `bulletin p. 2`, `bulletin`, and `, doubtful`. */
+export const sourceText = (): Piece => term(SOURCE, 'source', sourceOf)
+const sourceInBrackets = (): Piece => term(` \\[${SOURCE}\\]`, 'source', sourceOf)
+
+/** A part with its source behind it; `held` names the leaves in its value that the source is of. */
+export function citing(
+  piece: Piece,
+  held: (value: Readonly<Record<string, unknown>>) => readonly unknown[],
+): Piece {
+  const inBrackets = sourceInBrackets()
+  return {
+    pattern: `${piece.pattern}(?:${inBrackets.pattern})?`,
+    read: (reading) => {
+      const value = piece.read(reading) as Readonly<Record<string, unknown>> | undefined
+      if (value === undefined) return undefined
+      const from = reading.at + 2
+      const written = retry(inBrackets, reading) as WrittenSource | undefined
+      if (written !== undefined)
+        reading.marks.push({ path: `${reading.path}/source`, from, to: reading.at - 1 })
+      for (const leaf of held(value)) addSource(leaf, written, reading)
+      return value
+    },
+  }
+}
+
+/** A section's source is of what its texts state, never of what is not stated. */
+function addSource(leaf: unknown, written: WrittenSource | undefined, { cite }: Reading): void {
+  const held = leaf as { kind?: unknown; source?: unknown } | undefined
+  if (held === undefined || held.source !== undefined) return
+  if (written === undefined && held.kind === 'not stated') return
+  const source = cite(written)
+  if (source !== undefined) held.source = source
+}

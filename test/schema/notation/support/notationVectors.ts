@@ -1,0 +1,15 @@
+import { readFileSync } from 'node:fs'
+import type { NotationName } from '../../../../src/schema/notation/notations.js'
+
+interface NotationVectors {
+  readonly good: readonly {
+    readonly notation: NotationName
+    readonly text: string
+    readonly value: unknown
+  }[]
+  readonly bad: readonly { readonly notation: NotationName; readonly text: string }[]
+}
+
+/** The shared list of texts that other languages can test against too. */
+export const readNotationVectors = (): NotationVectors =>
+  JSON.parse(readFileSync('schemas/v1/vectors/notation.json', 'utf8'))
