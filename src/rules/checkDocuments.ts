@@ -12,20 +12,20 @@ import { type Subject, setSubjects } from './setSubjects.js'
 import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
 
 /**
- * Everything that is wrong, or worth knowing, in a closed set of documents: for anyone who writes sheets, keeps logs or
- * takes both over from others. The documents are those that `parse…` of `/v1/spec` gave back; what is wrong in their
- * shape was found there. What `validateProcedure` and `readMeters` find is included, with their codes. To judge one
- * record, use `checkRecord` of the service entry.
+ * Finds the mistakes in a closed set of documents, and what is worth knowing about them: for people who write sheets,
+ * keep logs or take over either. The documents come from the `parse…` functions of `/v1/spec`, which find mistakes in
+ * their shape. The findings of `validateProcedure` and `readMeters` are included, with their codes. To judge one record,
+ * use `checkRecord` of the service entry.
  *
- * @param set - the documents, by kind; rules look up partners (a log's sheet) in it and keep silent without them
- * @param circumstances - `today`, `YYYY-MM-DD`: absent, nothing is judged against the calendar
- * @param houseRules - rules of the caller's own, made with {@link defineRule}, run after ours
- * @returns all findings, document by document in the order given, sheets first, inside a document in the order in
- * which it is written. A finding that its sheet waives keeps its place, carries `waived`, and is information.
- * @throws TypeError where `set` lacks a list, a document is in the wrong one or was not parsed, or `circumstances` has
- * an unknown key; RangeError where `today` is not a date
+ * @param set - the documents, by kind; rules look up related documents (the sheet of a log) in it and find nothing without them
+ * @param circumstances - `today`, `YYYY-MM-DD`; without it, no date is judged against the calendar
+ * @param houseRules - rules of the caller, made with {@link defineRule}; they run after ours
+ * @returns all findings, document by document in the order given, sheets first; those of one document in the order of
+ * its text. A finding that its sheet waives keeps its place, has `waived`, and is information.
+ * @throws TypeError if `set` lacks a list, a document is in the wrong list or was not parsed, or `circumstances` has
+ * an unknown key; RangeError if `today` is not a date
  *
- * Source: house rule; each rule names its own.
+ * Source: house rule; each rule names its source.
  *
  * @example
  * ```ts
@@ -37,7 +37,7 @@ import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
  *   pans: {}, fillers: {}, stands: {},
  * } as const
  * const set = { sheets: [], logs: [], toolboxes: [{ document: toolbox }], stocks: [], procedures: [], records: [] }
- * // A scale from 20 down to 5 N·m: what is found?
+ * // A scale goes from 20 down to 5 N·m. What is found?
  * checkDocuments(set).map(({ code }) => code) // => ['toolbox/scale-wrong']
  * ```
  */
@@ -49,13 +49,23 @@ export function checkDocuments<House extends AnyRule = never>(
   requireSet(set, circumstances)
   const rules = [...allRules, ...houseRules]
   const found = setSubjects(set, circumstances).flatMap((subject) => {
-    const all: readonly Finding[] = [...runRules(subject, rules), ...roomFindings(subject)]
+    const allFindings: readonly Finding[] = [
+      ...runRules(subject, rules),
+      ...meterAndProcedureFindings(subject),
+    ]
     const { document } = subject.inside
     const { findings, unusedWaivers } =
-      document.kind === 'spec-sheet' ? applyWaivers(document, all) : { findings: all, unusedWaivers: [] }
-    const last = { ...subject, input: { ...subject.input, facts: { ...circumstances, unusedWaivers } } }
-    const left = runRules(last, [waiverWithoutFinding])
-    return [...findings, ...left].sort((one, other) => comparePlaces(document, one.path, other.path))
+      document.kind === 'spec-sheet'
+        ? applyWaivers(document, allFindings)
+        : { findings: allFindings, unusedWaivers: [] }
+    const lastSubject = {
+      ...subject,
+      input: { ...subject.input, facts: { ...circumstances, unusedWaivers } },
+    }
+    const waiverFindings = runRules(lastSubject, [waiverWithoutFinding])
+    return [...findings, ...waiverFindings].sort((one, other) =>
+      comparePlaces(document, one.path, other.path),
+    )
   })
   const findings = set.sheets.some(({ places }) => places !== undefined) ? placeInTexts(found, set) : found
   // A list of rules has forgotten which code has which params; each rule was checked where it is defined.
@@ -74,10 +84,7 @@ function placesIn({ sheets }: DocumentSet, { kind, id }: DocumentReference): Wri
   return sheets.find(({ document }) => document.id === id)?.places ?? []
 }
 
-/**
- * A waived finding keeps its place, says which waiver and why, and counts as information from then on.
- * `unusedWaivers` are the places of the waivers that waived nothing.
- */
+/** Makes waived findings information with the reason of their waiver, and lists the places of waivers without a finding. */
 function applyWaivers(sheet: SpecSheet, findings: readonly Finding[]) {
   const waivers = sheet.waivers ?? []
   const used = new Set<number>()
@@ -94,11 +101,8 @@ function applyWaivers(sheet: SpecSheet, findings: readonly Finding[]) {
   return { findings: waived, unusedWaivers: [...waivers.keys()].filter((place) => !used.has(place)) }
 }
 
-/**
- * What other rooms find in a document: in a procedure whose sheet is in the set, and in the meters of a log. The codes
- * are theirs, so that `checkDocuments` and `validateProcedure` say the same of a procedure.
- */
-function roomFindings({
+/** The findings of `validateProcedure` for a procedure whose sheet is in the set, and of `readMeters` for a log. */
+function meterAndProcedureFindings({
   input: { document, sheet },
   inside,
 }: Subject): readonly Finding<MeterCodes & ProcedureCodes>[] {

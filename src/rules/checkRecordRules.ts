@@ -7,7 +7,7 @@ import type { Circumstances, DocumentSet, Named } from './rule.js'
 import { runRules } from './runRules.js'
 import { subjectMaker } from './setSubjects.js'
 
-/** Findings of one record, in the order of the list of rules; the other documents of the set are not judged. */
+/** The findings of one record, in the order of the list of rules. */
 export function checkRecordRules(
   record: Named<ServiceRecord>,
   set: DocumentSet,

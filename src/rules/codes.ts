@@ -16,15 +16,15 @@ import type { SlipFactor } from '../torque/index.js'
 import type { SerialMistake } from './lookup/serialMistake.js'
 import type { ReferredPart } from './lookup/sheetReferences.js'
 
-/** A quantity as params carry it: plain data with open keys, which an interface is not. */
+/** A quantity in params; a type, since an interface is not assignable to `Params`. */
 type Amount<U extends Unit> = { readonly value: number; readonly unit: U }
 type Millilitres = Amount<'mL'>
 type Volume = Amount<VolumeUnit>
 type Torque = Amount<TorqueUnit>
 type TwoPrinted = { readonly first: PrintedValue; readonly second: PrintedValue }
-/** A reason of another room, as params carry it. */
+/** A reason from another function, in params. */
 type Because = { readonly code: string; readonly params: Params }
-/** A name that does not exist: the first of those that do, how many more there are, and the likely one. */
+/** A name that does not exist, with the first existing names, the number of others, and the name probably meant. */
 type WrongName = {
   readonly id: string
   readonly known: readonly string[]
@@ -41,7 +41,7 @@ type BoltLoad = {
   proof: Amount<'N'>
 }
 
-/** Every code of this room's rules with the type of its params; the texts are in `message/<language>/rules`. */
+/** Every code of the rules with the type of its params; the texts are in `message/<language>/rules`. */
 export interface RuleCodes {
   // spec: sheets, and what refers to them
   'spec/condition-empty': { holds: 'always' | 'never' }
@@ -200,7 +200,7 @@ export interface RuleCodes {
   'spec/implausible-hours': { hours: Figure }
 }
 
-/** Codes that `checkDocuments` finds: those of the rules, and what other rooms find in meters and procedures. */
+/** The codes that `checkDocuments` finds: those of the rules, of meters and of procedures. */
 export interface DocumentCodes
   extends RuleCodes,
     MeterCodes,

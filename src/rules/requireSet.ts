@@ -3,7 +3,7 @@ import { isDate } from '../calendar/index.js'
 import { requireDocument } from '../spec/index.js'
 import type { Circumstances, DocumentSet } from './rule.js'
 
-const LISTS = {
+const KIND_BY_LIST = {
   sheets: 'spec-sheet',
   logs: 'machine-log',
   toolboxes: 'toolbox',
@@ -12,10 +12,10 @@ const LISTS = {
   records: 'service-record',
 } as const
 
-/** Throws where a set has no list, holds a document that was not parsed or is of another kind, or `today` is not a date. */
+/** Throws if a list is missing, a document was not parsed or is of another kind, or `today` is not a date. */
 export function requireSet(set: DocumentSet, circumstances: Circumstances): void {
   requireObject('set', set)
-  for (const [list, kind] of Object.entries(LISTS)) {
+  for (const [list, kind] of Object.entries(KIND_BY_LIST)) {
     const documents: unknown = set[list as keyof DocumentSet]
     if (!Array.isArray(documents)) throw refuse(`set.${list}`, documents, 'a list of documents')
     for (const [place, named] of documents.entries())

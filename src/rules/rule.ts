@@ -14,7 +14,7 @@ import type { DocumentCodes } from './codes.js'
 import type { RecordIndex } from './lookup/indexRecord.js'
 import type { SheetIndex } from './lookup/indexSheet.js'
 
-/** A closed set of documents, each with the caller's own name for it. */
+/** A closed set of documents, each with a name that the caller gave it. */
 export interface DocumentSet {
   readonly sheets: readonly Named<SpecSheet>[]
   readonly logs: readonly Named<MachineLog>[]
@@ -31,63 +31,62 @@ export interface Named<T> {
   readonly places?: WrittenPlaces
 }
 
-/** What the caller knows besides the documents. */
+/** Facts besides the documents. */
 export interface Circumstances {
-  /** Absent: nothing is judged against the calendar, such as a reading in the future. */
+  /** Without it, no date is judged against the calendar. */
   readonly today?: DateText
 }
 
-/** What a rule may use besides its document and the set. */
+/** Facts that a rule may use besides the documents. */
 export interface RuleFacts extends Circumstances {
-  /** Places in the sheet's `waivers` that waived nothing; known only to the rule that runs last. */
+  /** Indexes of the waivers without a finding; only for the rule that runs last. */
   readonly unusedWaivers?: readonly number[]
 }
 
-/** What a rule finds at one place; the runner adds code, severity and document. */
+/** A finding of a rule at one place; code, severity and document are added later. */
 export interface RuleFinding<Own = Params> {
   readonly path: JsonPointer
   readonly params: Own
   readonly related?: readonly Place[]
   readonly cures?: readonly Cure[]
-  /** A milder or graver severity than the rule's own, where the rule's comment says when. */
+  /** Replaces the severity of the rule, in cases that its comment names. */
   readonly severity?: Severity
 }
 
-/** The documents that a rule can be about, by kind; service records both of their own and of a log. */
+/** The documents that a rule can be about, by kind; service records include those inside a log. */
 export type RuleSubjects = Documents
 
 export type SubjectKind = keyof RuleSubjects
 
-/** The params that a code's text needs; a code of another room may carry any. */
+/** The params that the text of a code needs; a code of a house rule may have any. */
 export type RuleParams<Code> = Code extends keyof DocumentCodes ? DocumentCodes[Code] : Params
 
 /** The codes of house rules; their params may be anything. */
 export type HouseCodes<House extends AnyRule> = { readonly [Rule in House as Rule['code']]: Params }
 
-/** What a rule is given: one document and what belongs to it, looked up once for all rules. */
+/** The input of a rule: one document and what belongs to it. */
 export interface RuleInput<Kind extends SubjectKind = SubjectKind> {
   readonly document: RuleSubjects[Kind]
-  /** The sheet itself, or the one that the document names by id and revision, if it is in the set. */
+  /** The sheet, or the one that the document names by id and revision, if it is in the set. */
   readonly sheet: [Kind] extends ['spec-sheet'] ? SheetIndex : SheetIndex | undefined
-  /** Entries and tightenings of a record, each with what the sheet says of it. */
+  /** Entries and tightenings of a record, with their parts on the sheet. */
   readonly record: [Kind] extends ['service-record'] ? RecordIndex : RecordIndex | undefined
   /** The log of a record's machine, if it is in the set. */
   readonly log: MachineLog | undefined
-  /** Every document given. */
   readonly set: DocumentSet
   readonly facts: RuleFacts
 }
 
 /**
- * One check over documents as written. The file `rules/<room>/<kebab-name>.ts` holds the rule whose code is
- * `<room>/<kebab-name>` and nothing else.
+ * A check of documents. The file `rules/<topic>/<kebab-name>.ts` holds only the rule with the code
+ * `<topic>/<kebab-name>`.
  */
 export interface Rule<Kind extends SubjectKind = SubjectKind, Code extends string = string> {
   readonly code: Code
   readonly severity: Severity
-  /** Which kind of document it reads; it runs once for each of that kind. */
+  /** The kinds of document that it judges; it runs once for each document of these kinds. */
   readonly about: Kind | readonly Kind[]
-  /** All findings, one per mistake. */
+  /** Returns one finding for each mistake. */
   check(input: RuleInput<Kind>): readonly RuleFinding<RuleParams<Code>>[]
 }
 
@@ -100,10 +99,10 @@ export interface AnyRule {
 }
 
 /**
- * Types a rule by the kind it is about and by the params that its code's text needs; it does nothing else.
- * To write a rule of your own, start here and hand it to {@link checkDocuments} in its third argument.
+ * Gives a rule the types of its document and params, and returns it unchanged. Pass your rules to
+ * {@link checkDocuments} as its third argument.
  *
- * @param rule - code `room/kebab-name`, severity, what it is about, and the check itself
+ * @param rule - code `topic/kebab-name`, severity, the kind of document it is about, and the check
  * @returns the same rule
  *
  * Source: house rule.

@@ -2,7 +2,7 @@ import type { Severity } from '../base/index.js'
 import type { DocumentCodes } from './codes.js'
 import type { Rule, RuleFinding, RuleInput, RuleParams, SubjectKind } from './rule.js'
 
-/** Makes our own rules about one kind of document, or several. */
+/** Makes rules about one kind of document, or several. */
 export const ruleAbout =
   <Kind extends SubjectKind>(...about: readonly Kind[]) =>
   <Code extends keyof DocumentCodes>(
@@ -11,7 +11,7 @@ export const ruleAbout =
     check: Rule<Kind, Code>['check'],
   ): Rule<Kind, Code> => ({ code, severity, about, check })
 
-/** Makes our own rules that judge each entry of a list by itself: `judge` gives one finding, or a list of them. */
+/** Makes rules that judge each item of a list. */
 const ruleOfEach =
   <Kind extends SubjectKind, Each>(about: Kind, list: (input: RuleInput<Kind>) => readonly Each[]) =>
   <Code extends keyof DocumentCodes>(

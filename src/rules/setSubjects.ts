@@ -6,10 +6,10 @@ import type { DocumentSet, Named, RuleFacts, RuleInput, RuleSubjects, SubjectKin
 
 type AnySubject = Named<RuleSubjects[SubjectKind]>
 
-/** A document, or the part of one that counts as a document of its own: a record inside its log. */
+/** A document that rules judge: one of the set, or a record inside a log. */
 export interface Subject {
   readonly input: RuleInput
-  /** Where it is in the document that its reader sees. */
+  /** Its place inside that document. */
   readonly prefix: JsonPointer
   readonly inside: AnySubject
 }
@@ -29,7 +29,7 @@ export function setSubjects(set: DocumentSet, facts: RuleFacts): readonly Subjec
   ]
 }
 
-/** Makes subjects of one set, so that each sheet is indexed once. */
+/** Makes the subjects of one set, and indexes each sheet only once. */
 export function subjectMaker(
   set: DocumentSet,
   facts: RuleFacts,

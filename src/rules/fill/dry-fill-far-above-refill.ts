@@ -5,9 +5,9 @@ import { gearcaseRule } from '../ruleMakers.js'
 /**
  * A dry fill of many times the refill: draining takes out most of the oil, so one of the figures has a wrong decimal
  * point or unit.
- * Judges: Every gearcase: pairs `oilSpace/fill/dryFill` with `oilSpace/fill/drainAndRefill`. Finds where the low
+ * Judges: Every gearcase: pairs `oilSpace/fill/dryFill` with `oilSpace/fill/drainAndRefill`. Finds a pair whose low
  * volume of the dry fill exceeds 5 times the high volume of the refill.
- * Place: the dry fill; where only the refill changes in an override, that refill
+ * Place: the dry fill; the refill of an override that sets only the refill
  * Params: gearcase: its name; dryFill: low volume of the dry fill in mL; refill: high volume of the refill in mL
  * Harm: machine
  * Common practice, no source: the factor of 5 is our own estimate.

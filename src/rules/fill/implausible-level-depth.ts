@@ -5,10 +5,10 @@ import { statedRange } from '../lookup/statedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A level far below its hole: no finger reaches it, and such a gearcase is hardly that deep. A decimal point or a
- * unit slipped.
- * Judges: Every stated `below` of a fill method `to level hole`, overrides included, first printed figure. Finds one
- * whose highest figure is above 100 mm. Not judged where a printed figure beside it disagrees.
+ * A level far below its hole: no finger reaches it, and such a gearcase is hardly ever that deep. A decimal point or
+ * a unit is wrong.
+ * Judges: Every stated `below` of a fill method `to level hole`, overrides included, by its first printed figure.
+ * Finds one whose highest figure is above 100 mm. Not judged if a printed figure beside it disagrees.
  * Place: the value
  * Params: gearcase: its name; below: as printed first
  * Harm: machine
@@ -17,9 +17,9 @@ import { sheetRule } from '../ruleMakers.js'
  */
 export const rule = sheetRule('fill/implausible-level-depth', 'warning', ({ sheet }) =>
   gearcaseValues(sheet, 'oilSpace/fill/method/below').flatMap(({ path, value, gearcase }) => {
-    if ((statedRange(value, 'mm')?.high ?? 0) <= DEEPEST || isDisputed(sheet, path)) return []
+    if ((statedRange(value, 'mm')?.high ?? 0) <= MAX_DEPTH_MM || isDisputed(sheet, path)) return []
     return [{ path, params: { gearcase: gearcase.name, below: firstPrinted(value) } }]
   }),
 )
 
-const DEEPEST = 100
+const MAX_DEPTH_MM = 100

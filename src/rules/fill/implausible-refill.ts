@@ -6,13 +6,14 @@ import { statedRange } from '../lookup/statedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A refill that is far too large for a gearcase of that type or a machine of that mass, or as small as a spoonful:
+ * A refill that is far too large for a gearcase of that type or a machine of that mass, or no more than a spoonful:
  * `340 L` for 340 cc.
- * Judges: Every stated refill of the sheet itself, first printed figure, and those of overrides where the sheet
- * states none. Finds one above the limit, or below 10 mL. The limit is the smaller of two: for the type 10 L (hub
+ * Judges: Every stated refill of the base sheet, and those of overrides if the base sheet states none, by the first
+ * printed figure. Finds one above the limit, or below 10 mL. The limit is the smaller of two: for the type 10 L (hub
  * reduction, bevel box), 30 L (transfer case), 60 L (differential, final drive) or 150 L (gearbox), times the number
- * of instances where `per` is `all instances`; and 1 L for each 15 kg of a stated machine mass of 50 kg or more. Not judged where a
- * printed figure beside it disagrees, or where it exceeds a stated dry fill (`fill/refill-larger-than-dry-fill`).
+ * of instances if `per` is `all instances`; and 1 L for each 15 kg of a stated machine mass of 50 kg or more. Not
+ * judged if a printed figure beside it disagrees, or if it exceeds a stated dry fill
+ * (`fill/refill-larger-than-dry-fill`).
  * Place: the refill
  * Params: gearcase: its name; refill: as printed first; limit: the largest volume in L that is plausible here
  * Harm: machine
@@ -20,7 +21,7 @@ import { sheetRule } from '../ruleMakers.js'
  */
 export const rule = sheetRule('fill/implausible-refill', 'warning', ({ document, sheet }) => {
   const mass = document.machine.mass
-  const weighs = mass === undefined || mass.kind === 'not stated' ? undefined : statedRange(mass, 'kg')
+  const massRange = mass === undefined || mass.kind === 'not stated' ? undefined : statedRange(mass, 'kg')
   return gearcaseValues(sheet, 'oilSpace/fill/drainAndRefill').flatMap(
     ({ path, value, gearcase, isOverride }) => {
       const refill = statedRange(value, 'L')
@@ -28,15 +29,15 @@ export const rule = sheetRule('fill/implausible-refill', 'warning', ({ document,
       if (refill === undefined || oilSpace.kind === 'shared' || isDisputed(sheet, path)) return []
       const { per, drainAndRefill, dryFill } = oilSpace.fill
       if (isOverride && drainAndRefill.kind !== 'not stated') return []
-      const dry =
+      const dryFillRange =
         dryFill === undefined || dryFill.kind === 'not stated' ? undefined : statedRange(dryFill, 'L')
-      if (dry !== undefined && refill.low > dry.high) return []
+      if (dryFillRange !== undefined && refill.low > dryFillRange.high) return []
       const count = per === 'all instances' ? Math.max(1, Object.keys(instances).length) : 1
       const limit = Math.min(
-        LARGEST[type] * count,
-        (weighs !== undefined && weighs.high >= 50 ? weighs.high : Infinity) / KG_PER_LITRE,
+        MAX_LITRES[type] * count,
+        (massRange !== undefined && massRange.high >= 50 ? massRange.high : Infinity) / KG_PER_LITRE,
       )
-      if (refill.high <= limit && refill.low >= SMALLEST) return []
+      if (refill.high <= limit && refill.low >= MIN_LITRES) return []
       const params = {
         gearcase: gearcase.name,
         refill: firstPrinted(value),
@@ -48,8 +49,8 @@ export const rule = sheetRule('fill/implausible-refill', 'warning', ({ document,
 })
 
 const KG_PER_LITRE = 15
-const SMALLEST = 0.01
-const LARGEST: Readonly<Record<GearcaseType, number>> = {
+const MIN_LITRES = 0.01
+const MAX_LITRES: Readonly<Record<GearcaseType, number>> = {
   'hub reduction': 10,
   'bevel box': 10,
   'transfer case': 30,

@@ -4,9 +4,9 @@ import { gearcaseRule } from '../ruleMakers.js'
 /**
  * A refill larger than the dry fill: some oil always stays behind after draining, so the two figures were swapped
  * or one has the wrong unit.
- * Judges: Every gearcase: pairs `oilSpace/fill/drainAndRefill` with `oilSpace/fill/dryFill`. Finds where the low
+ * Judges: Every gearcase: pairs `oilSpace/fill/drainAndRefill` with `oilSpace/fill/dryFill`. Finds a pair whose low
  * volume of the refill exceeds the high volume of the dry fill.
- * Place: the refill; where only the dry fill changes in an override, that dry fill
+ * Place: the refill; the dry fill of an override that sets only the dry fill
  * Params: gearcase: its name; refill: low volume of the refill in mL; dryFill: high volume of the dry fill in mL
  * Harm: machine
  * Common practice, no source; equal volumes pass.

@@ -2,13 +2,14 @@ import { comparableLimits } from '../lookup/comparableLimits.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**
- * A first interval longer than the repeat by the same measure: the first change takes out the wear of running in, so
- * it comes early; if it comes later, the two figures were probably swapped. Some manuals mean it: waive it there.
+ * A first interval that is longer than the repeat interval by the same measure: the first change takes out the wear
+ * of running in, so it comes early; if it comes later, the two figures were probably swapped. Waive it if the manual
+ * really says so.
  * Judges: Every service with `first`: compares hours, distance and period of `first` with those of `repeat`, each by
- * its comparable size. Finds where one is longer; a limit that only one of the two has is not compared. One finding a
- * service. Overrides are not judged.
+ * its comparable size. Finds a `first` with a longer limit; a limit that only one of the two has is not compared. One
+ * finding for each service. Overrides are not judged.
  * Place: `/services/<id>/intervals/first`
- * Params: by: the limits that are longer, of `hours`, `distance`, `period` in this order
+ * Params: by: the longer limits of `hours`, `distance`, `period` in this order
  * Harm: job
  * House rule; the same length passes.
  */

@@ -3,14 +3,14 @@ import { scheduleRule } from '../ruleMakers.js'
 
 /**
  * A factor for severe use that gives a fraction of a month or of a day: three months times 0.5 has no date, so the
- * limit is unknown. Write the interval for severe use out.
+ * limit is unknown. Write out the interval for severe use.
  * Judges: Every service whose `severe` is a factor and whose stated `repeat` has a period. Multiplies years × 12 +
- * months, and weeks × 7 + days, by the factor, exactly. Finds where one of the two products is not a whole number.
- * Overrides are not judged.
+ * months, and weeks × 7 + days, by the factor, exactly. Finds a factor for which one of the two products is not a
+ * whole number. Overrides are not judged.
  * Place: `/services/<id>/intervals/severe/factor`
  * Params: period: the period as written; factor: the factor as written
  * Harm: job
- * House rule: months and days are never turned into one another.
+ * House rule: months and days are never converted into each other.
  */
 export const rule = scheduleRule(
   'interval/fractional-period',
@@ -20,10 +20,10 @@ export const rule = scheduleRule(
     const period = scanPeriod(repeat.period)
     const millionths = Math.round(Number(severe.factor) * 1e6)
     if (period === undefined || Number.isNaN(millionths)) return []
-    const leaves = [period.years * 12 + period.months, period.weeks * 7 + period.days].some(
+    const isFractional = [period.years * 12 + period.months, period.weeks * 7 + period.days].some(
       (whole) => (BigInt(whole) * BigInt(millionths)) % 1_000_000n !== 0n,
     )
-    return leaves
+    return isFractional
       ? [{ path: `${path}/severe/factor`, params: { period: repeat.period, factor: severe.factor } }]
       : []
   },

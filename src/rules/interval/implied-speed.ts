@@ -2,7 +2,7 @@ import { comparableLimits } from '../lookup/comparableLimits.js'
 import { intervalRule } from '../ruleMakers.js'
 
 /**
- * An interval whose hours and distance mean an average speed that such a machine cannot have: there is a zero too
+ * An interval whose hours and distance mean an average speed that such a machine cannot have: one has a zero too
  * many, or miles and kilometres were confused.
  * Judges: Every stated interval, overrides included, with hours and distance, both above zero by their comparable
  * sizes: speed = distance in km ÷ hours. Finds a speed below 1 km/h or above 80 km/h.

@@ -2,9 +2,9 @@ import { comparableLimits } from '../lookup/comparableLimits.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**
- * Severe use with a longer interval than normal use, or with a factor above 1: the two were swapped, or the factor is
- * the inverse of the right one.
- * Judges: Every service with `severe`. A factor: finds one above 1. An interval: compares hours, distance and period
+ * An interval for severe use that is longer than the normal one, or a factor above 1: the two were swapped, or the
+ * factor is the inverse of the right one.
+ * Judges: Every service with `severe`. Finds a factor above 1. Compares hours, distance and period of an interval
  * with those of `repeat` by their comparable sizes and finds each that is longer; a limit that only one of the two
  * has is not compared. Overrides are not judged.
  * Place: `/services/<id>/intervals/severe/factor`, or `…/severe/interval/<limit>`
@@ -20,10 +20,10 @@ export const rule = scheduleRule(
     if (severe.kind === 'factor') {
       return Number(severe.factor) > 1 ? [{ path: `${path}/severe/factor`, params: { by: 'factor' } }] : []
     }
-    const longer = comparableLimits(severe.interval)
-    const normal = comparableLimits(repeat)
+    const severeLimits = comparableLimits(severe.interval)
+    const normalLimits = comparableLimits(repeat)
     return (['hours', 'distance', 'period'] as const)
-      .filter((by) => (longer[by] ?? 0) > (normal[by] ?? Number.POSITIVE_INFINITY))
+      .filter((by) => (severeLimits[by] ?? 0) > (normalLimits[by] ?? Number.POSITIVE_INFINITY))
       .map((by) => ({ path: `${path}/severe/interval/${by}`, params: { by } }))
   },
 )

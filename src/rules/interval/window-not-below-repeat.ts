@@ -2,10 +2,10 @@ import { comparableLimits } from '../lookup/comparableLimits.js'
 import { scheduleRule } from '../ruleMakers.js'
 
 /**
- * A window as long as the interval or longer: the service could be omitted and never be overdue.
+ * A window as long as the interval or longer: the service could be omitted without ever being overdue.
  * Judges: Every service with `window`: compares hours, distance and period with those of `repeat` by their comparable
- * sizes. Finds each that is as long or longer; a limit that only one of the two has is not compared. Overrides are
- * not judged. Several limits of one window are found in the order of its keys.
+ * sizes. Finds each limit that is as long or longer; a limit that only one of the two has is not compared. Overrides
+ * are not judged. Several limits of one window are found in the order of its keys.
  * Place: `/services/<id>/intervals/window/<limit>`
  * Params: by: `hours`, `distance` or `period`
  * Harm: job

@@ -3,7 +3,7 @@ import { logRule } from '../ruleMakers.js'
 
 /**
  * A first use, reading, event or top-up dated after today: the year or the month is mistyped, and the machine would
- * seem to have worked less than it has. Records have a rule of their own.
+ * seem to have worked less than it has. Another rule judges the dates of records.
  * Judges: `commissioned`, the dates of the readings of both meters, of events and of top-ups. Finds each date after
  * today; today itself passes. Not judged without today.
  * Place: the date

@@ -2,10 +2,10 @@ import type { MeterName } from '../../spec/index.js'
 import { logRule } from '../ruleMakers.js'
 
 /**
- * A meter that ran while the machine is logged as out of use: the pause is dated wrong, or somebody used the
+ * A meter that ran while the machine is logged as out of use: the dates of the pause are wrong, or somebody used the
  * machine.
- * Judges: Every entry of `pauses`, and both meters: of the readings dated in the pause, ends included, the first and
- * the last. Finds where they differ. Not judged for a meter with a swap, reset or rollover in the pause, nor for a
+ * Judges: Every entry of `pauses`, for each of the two meters. Finds a pause in which the first and the last reading
+ * differ, dates at its ends included. Not judged for a meter with a swap, reset or rollover in the pause, nor for a
  * pause that ends before it starts.
  * Place: `/pauses/<place>`
  * Params: meter: `hours` or `distance`; first: the first reading; last: the last one
@@ -15,12 +15,12 @@ import { logRule } from '../ruleMakers.js'
 export const rule = logRule('log/meter-through-pause', 'info', ({ document }) =>
   (document.pauses ?? []).flatMap(({ from, to }, place) =>
     METERS.flatMap((meter) => {
-      const inside = (date: string) => date >= from && date <= to
-      const readings = (document.meters[meter]?.readings ?? []).filter(({ date }) => inside(date))
+      const isInPause = (date: string) => date >= from && date <= to
+      const readings = (document.meters[meter]?.readings ?? []).filter(({ date }) => isInPause(date))
       const events = (document.events ?? []).filter((event) => 'meter' in event && event.meter === meter)
       const [first, last] = [readings[0], readings.at(-1)]
       if (first === undefined || last === undefined || first.value === last.value) return []
-      if (events.some(({ date }) => inside(date))) return []
+      if (events.some(({ date }) => isInPause(date))) return []
       return [{ path: `/pauses/${place}`, params: { meter, first: first.value, last: last.value } }]
     }),
   ),

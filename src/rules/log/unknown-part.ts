@@ -5,11 +5,11 @@ import { logRule } from '../ruleMakers.js'
 /**
  * An event or a top-up of a gearcase, or of one of its instances, that the log's sheet does not have: the event would
  * make no service due, and the lost oil would not be counted.
- * Judges: The `gearcases` of every event; the `gearcase` of every top-up and, where the sheet has that gearcase, its
+ * Judges: The `gearcases` of every event; the `gearcase` of every top-up and, if the sheet has that gearcase, its
  * `instance`. Finds each id that the sheet does not have. Not judged without the sheet.
  * Place: the id
- * Params: id: as written; known: up to eight of the ids that exist; more: how many more exist; meant: the likely one,
- * if one is near
+ * Params: id: as written; known: up to eight of the ids that exist; more: how many more exist; meant: the id that was
+ * probably meant, if one is similar
  * Harm: record
  * House rule.
  */
@@ -25,9 +25,9 @@ export const rule = logRule('log/unknown-part', 'error', ({ document: log, sheet
       })),
     ),
     ...(log.topUps ?? []).flatMap(({ gearcase, instance }, place) => {
-      const there = lookUp(sheet.document.gearcases, gearcase)
-      if (there === undefined) return [{ path: `/topUps/${place}/gearcase`, id: gearcase, known: gearcases }]
-      const instances = Object.keys(there.instances ?? {})
+      const named = lookUp(sheet.document.gearcases, gearcase)
+      if (named === undefined) return [{ path: `/topUps/${place}/gearcase`, id: gearcase, known: gearcases }]
+      const instances = Object.keys(named.instances ?? {})
       return instance === undefined
         ? []
         : [{ path: `/topUps/${place}/instance`, id: instance, known: instances }]

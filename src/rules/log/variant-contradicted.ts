@@ -4,14 +4,14 @@ import { serialMistake } from '../lookup/serialMistake.js'
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
- * A machine whose stated variant its own serial, model year or market excludes, or which fits no variant of its
- * sheet: one of the facts is wrong, and so is every figure that differs between the variants. Look at the plate.
+ * A machine whose serial, model year or market excludes its stated variant, or which fits no variant of its sheet:
+ * one of the facts is wrong, and so is every figure that differs between the variants. Look at the plate.
  * Judges: `identity` against the `when` of each variant of the sheet. Finds a stated variant whose `when` is `no` for
- * the other facts; or, without one, facts for which every variant's `when` is `no`. Not judged without the sheet,
- * where the stated variant does not exist, or where the `when` of a variant has reversed model years or a wrong
+ * the other facts; or, without a stated variant, facts for which every variant's `when` is `no`. Not judged without
+ * the sheet, if the stated variant does not exist, or if the `when` of a variant has reversed model years or a wrong
  * serial range.
  * Place: `/identity`
- * Params: variant: the stated one, absent where none is; candidates: ids of the variants that the facts do not
+ * Params: variant: the stated one, absent if none is stated; candidates: ids of the variants that the facts do not
  * exclude
  * Harm: machine
  * House rule: a contradiction is never settled by choosing one side.

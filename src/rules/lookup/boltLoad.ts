@@ -4,8 +4,8 @@ import { fasteningOf } from './fasteningOf.js'
 import type { SheetIndex } from './indexSheet.js'
 
 /**
- * The load of a torque on the bolts of a cover or shield, dry (K = 0.20). The torque is the nominal, or the maximum of
- * limits (the minimum, where there is none), first printed figure; undefined where class, thread or figure is unknown.
+ * The load that a torque puts on the dry bolts (K = 0.20) of a cover or shield, by the nominal or the maximum of limits
+ * (the minimum, if there is no maximum). Undefined if class, thread or figure is unknown.
  */
 export function boltLoad({ tightening, on }: SheetIndex['tightenings'][number]) {
   const { fastening } = fasteningOf(on)

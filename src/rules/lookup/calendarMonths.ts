@@ -1,6 +1,6 @@
 const HOURS_PER_MONTH = [720, 730, 730.5, 732, 744]
 const MONTHS = [1, 2, 3, 4, 6, 9, 12, 18, 24, 36, 48, 60]
 
-/** How many months of the calendar were turned into these hours, the smallest count that fits; undefined where none does. */
+/** The smallest number of calendar months that equals these hours. */
 export const calendarMonths = (hours: number): number | undefined =>
   MONTHS.find((count) => HOURS_PER_MONTH.some((month) => hours === count * month))

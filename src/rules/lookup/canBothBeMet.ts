@@ -1,9 +1,8 @@
 import type { Condition, SpecSheet } from '../../spec/index.js'
 
 /**
- * Whether one machine of this sheet could meet both conditions, for rules against two answers at once. A
- * variant that both permit brings its own condition along: an override for serials of the short bed and one
- * for the long bed never meet. Serials that cannot be compared exclude nothing.
+ * Whether one machine of this sheet could meet both conditions. The machine must also meet the condition of a variant
+ * that both permit. Serials that cannot be compared exclude nothing.
  */
 export function canBothBeMet(sheet: SpecSheet, first: Condition, second: Condition): boolean {
   const variants = Object.entries(sheet.machine.variants).filter(
@@ -29,9 +28,11 @@ function areCompatible(conditions: readonly Condition[]): boolean {
 }
 
 function haveCommonMarket(first: Condition, second: Condition): boolean {
-  const others = second.market
+  const otherMarkets = second.market
   return (
-    first.market === undefined || others === undefined || first.market.some((one) => others.includes(one))
+    first.market === undefined ||
+    otherMarkets === undefined ||
+    first.market.some((one) => otherMarkets.includes(one))
   )
 }
 
@@ -44,8 +45,9 @@ function haveCommonModelYear(first: Condition, second: Condition): boolean {
 function haveCommonSerial(first: Condition, second: Condition): boolean {
   if (first.serials === undefined || second.serials === undefined) return true
   const prefixes = [first.serials.prefix ?? '', second.serials.prefix ?? '']
-  const [short = '', long = ''] = prefixes.sort((one, other) => one.length - other.length)
-  if (short !== long) return /^[0-9]+$/.test(long.slice(short.length)) && long.startsWith(short)
+  const [shortPrefix = '', longPrefix = ''] = prefixes.sort((one, other) => one.length - other.length)
+  if (shortPrefix !== longPrefix)
+    return /^[0-9]+$/.test(longPrefix.slice(shortPrefix.length)) && longPrefix.startsWith(shortPrefix)
   return (
     !endsBefore(first.serials.to, second.serials.from) && !endsBefore(second.serials.to, first.serials.from)
   )

@@ -4,13 +4,13 @@ import type { Interval } from '../../spec/index.js'
 export interface ComparableLimits {
   readonly hours?: number
   readonly distance?: number
-  /** In days, a month as a twelfth of 365.25: to compare two periods, never for a date. */
+  /** In days, with months of 365.25 / 12 days; only to compare two periods. */
   readonly period?: number
 }
 
-/** Sizes of an interval to compare. Hours up to 12 are left out: `spec/period-as-hours` reports them once. */
+/** The sizes of an interval for comparison, without hours up to 12, which `spec/period-as-hours` reports. */
 export function comparableLimits(interval: Interval | undefined): ComparableLimits {
-  const limits = interval?.kind === 'interval' ? readable(interval) : undefined
+  const limits = interval?.kind === 'interval' ? tryReadLimits(interval) : undefined
   if (limits === undefined) return {}
   const { hours, distance, period } = limits
   return {
@@ -20,7 +20,7 @@ export function comparableLimits(interval: Interval | undefined): ComparableLimi
   }
 }
 
-function readable(interval: Extract<Interval, { kind: 'interval' }>): Limits | undefined {
+function tryReadLimits(interval: Extract<Interval, { kind: 'interval' }>): Limits | undefined {
   try {
     return readLimits(interval, 'interval')
   } catch {

@@ -6,13 +6,13 @@ interface Fastening {
   readonly thread?: string
   readonly propertyClass?: string
   readonly drive?: DriveOnPart
-  /** Of an opening alone. */
+  /** Only of an opening. */
   readonly uses?: Opening['uses']
 }
 
 /**
- * What is tightened at a part, with its place: an opening itself, the bolts of a cover, the fasteners of a shield, the
- * thread of a filter. A filter behind a plug or cover has nothing of its own.
+ * The object that describes what is tightened at a part, with its place: the opening, the bolts of a cover, the
+ * fasteners of a shield, the thread of a filter. Empty for a filter behind a plug or cover.
  */
 export function fasteningOf(on: PartAt): {
   readonly path: JsonPointer

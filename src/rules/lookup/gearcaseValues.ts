@@ -15,8 +15,8 @@ export interface GearcaseValueAt {
 export const gearcaseValues = (sheet: SheetIndex, below: string): readonly GearcaseValueAt[] =>
   sheet.leaves.flatMap(({ kind, leaf, path, replaces }) => {
     if (kind !== 'value' || leaf.kind === 'not stated') return []
-    const [room, id = '', ...rest] = splitPointer(replaces ?? path) ?? []
-    const gearcase = room === 'gearcases' ? lookUp(sheet.document.gearcases, id) : undefined
-    if (gearcase === undefined || rest.join('/') !== below) return []
+    const [list, id = '', ...keys] = splitPointer(replaces ?? path) ?? []
+    const gearcase = list === 'gearcases' ? lookUp(sheet.document.gearcases, id) : undefined
+    if (gearcase === undefined || keys.join('/') !== below) return []
     return [{ path, value: leaf, gearcase, isOverride: replaces !== undefined }]
   })

@@ -1,6 +1,6 @@
 import type { PrintedValue } from '../../spec/index.js'
 
-/** Whether a printed value has any figure: limits that no parser has seen may have neither end. */
+/** Whether a printed value has a figure; limits that were not parsed may lack both. */
 export function hasFigure(printed: PrintedValue): boolean {
   return printed.kind !== 'limits' || printed.min !== undefined || printed.max !== undefined
 }

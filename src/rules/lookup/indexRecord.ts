@@ -14,30 +14,30 @@ import type { SheetIndex } from './indexSheet.js'
 import { lazily } from './lazily.js'
 import { lookUp } from './lookUp.js'
 
-/** The lists of a record that rules judge by its sheet, each made once a record; empty without the sheet. */
+/** The lists of a record that rules judge by its sheet; empty without the sheet. */
 export interface RecordIndex {
-  /** Entries of a record kept in full, on gearcases that the sheet has. */
+  /** Entries of a record with `detail` of `full`, on gearcases of the sheet. */
   readonly entries: readonly EntryAt[]
-  /** Tightenings of parts that the sheet has: of the entries, then of the shields. */
+  /** Tightenings of parts of the sheet: those of the entries, then those of the shields. */
   readonly tightenings: readonly RecordedTighteningAt[]
 }
 
-/** One entry of a record with what it can be judged by. */
+/** An entry of a record with its gearcase on the sheet. */
 export interface EntryAt {
   readonly path: JsonPointer
   readonly entry: RecordEntry
   readonly sheet: SheetIndex
   readonly gearcase: Gearcase
-  /** What the machine's log says of it; nothing where the log is not in the set. */
+  /** The identity in the machine's log; empty if the log is not in the set. */
   readonly identity: Identity
 }
 
-/** A tightening as recorded, and what the sheet states for exactly this machine. */
+/** A recorded tightening, and the one that the sheet states for this machine. */
 export interface RecordedTighteningAt {
   readonly path: JsonPointer
   readonly done: RecordedTightening
   readonly part: string
-  /** Absent: not stated, or it cannot be determined for this machine. */
+  /** Absent if it is not stated or cannot be determined for this machine. */
   readonly required?: Exclude<Tightening, { readonly kind: 'not stated' }>
 }
 
@@ -70,7 +70,7 @@ export function indexRecord(
   })
 }
 
-/** Everything that a record says was tightened: of its entries, then of the shields. */
+/** The tightenings of a record: those of its entries, then those of the shields. */
 export function tighteningsDone({ entries, shields = [] }: ServiceRecord) {
   return [
     ...entries.flatMap(({ tightened }, entry) =>

@@ -25,40 +25,39 @@ import { type PartAt, sheetParts } from './sheetParts.js'
 import { type ReferenceAt, sheetReferences } from './sheetReferences.js'
 
 /**
- * The lists of a sheet that rules judge, each made once a sheet. All follow the document, its overrides last; `path` is
- * the place as written.
+ * The lists of a sheet that rules judge, in the order of the document, overrides last. `path` is the place in the
+ * document.
  */
 export interface SheetIndex {
   readonly document: SpecSheet
-  /** Every leaf, with its kind. */
   readonly leaves: readonly FoundLeaf[]
-  /** Every stated value, also those inside leaves. */
+  /** Every stated value, including those inside leaves. */
   readonly values: readonly FoundValue[]
-  /** Every printed value: the stated ones and those printed next to them. */
+  /** Every printed value: the stated values and the entries of their `printed`. */
   readonly figures: readonly At<{ figure: PrintedValue }>[]
-  /** Printed values that disagree with the one they are printed next to. */
+  /** Printed values that disagree with the first figure of the same value. */
   readonly disagreements: readonly DisagreementAt[]
-  /** What is opened and tightened: openings, covers, filters and shields. */
+  /** Openings, covers, filters and shields. */
   readonly parts: readonly PartAt[]
   readonly tightenings: readonly At<{ tightening: Tightening; on: PartAt }>[]
   readonly seals: readonly At<{ seal: Seal; on: PartAt }>[]
   readonly oils: readonly At<{ choices: readonly OilChoice[]; oilSpace: OwnOilSpace }>[]
-  /** Every stated interval; `place` is what it is for: its own place, or the one that an override replaces. */
+  /** Every stated interval; `place` is its place, or the one that its override replaces. */
   readonly intervals: readonly At<{ place: JsonPointer; interval: IntervalStated }>[]
-  /** The intervals of each service, side by side, without overrides. */
+  /** The intervals of each service, without overrides. */
   readonly schedules: readonly At<Pick<Service, 'intervals'>>[]
   readonly conditions: readonly At<{ condition: Condition }>[]
   /** Every place that names another part of the sheet by its id. */
   readonly references: readonly ReferenceAt[]
-  /** Two values side by side: as the sheet has them, and as each override leaves them. */
+  /** Pairs of two values: on the base sheet, and after each override. */
   readonly pairs: (one: JsonPointer, other: JsonPointer) => readonly ValuePair[]
 }
 
-/** Something of a sheet with its place. */
+/** A part of a sheet with its place. */
 type At<Extra> = { readonly path: JsonPointer } & Readonly<Extra>
 
 export function indexSheet(sheet: SpecSheet): SheetIndex {
-  /** A leaf with the part that it is on, where there is one. */
+  /** A leaf with the part that it is on, if there is one. */
   const onPart = <Extra>({ path, replaces: place = path }: FoundLeaf, extra: Extra) => {
     const holder = place.split('/', place.startsWith('/shields/') ? 3 : 5).join('/')
     const on = holder === place ? undefined : index.parts.find((part) => part.path === holder)
@@ -103,12 +102,12 @@ export function indexSheet(sheet: SpecSheet): SheetIndex {
   return index
 }
 
-/** A printed value that does not agree with the one before it, and how. */
+/** A printed value that disagrees with the first. */
 type DisagreementAt = At<{ first: PrintedValue; second: PrintedValue; agreement: PrintedAgreement }>
 
 /**
- * The printed values that disagree with the one they are printed next to. Where all of them agree among themselves, the
- * first is the odd one out and is the only one listed.
+ * The printed values that disagree with the first. If all others agree with one another, the first is the wrong one, and
+ * the only one listed.
  */
 function disagreementsOf(path: JsonPointer, value: StatedValue): readonly DisagreementAt[] {
   const seconds = (value.printed ?? [])
@@ -119,21 +118,21 @@ function disagreementsOf(path: JsonPointer, value: StatedValue): readonly Disagr
   const found = seconds
     .map((one) => ({ ...one, first, agreement: printedFiguresAgree(first, one.second) }))
     .filter(({ agreement }) => agreement.verdict !== 'agree')
-  const [odd, ...others] = found
-  const firstIsOdd =
-    odd !== undefined &&
+  const [firstFound, ...others] = found
+  const isFirstWrong =
+    firstFound !== undefined &&
     others.length > 0 &&
     found.length === seconds.length &&
-    others.every(({ second }) => printedFiguresAgree(odd.second, second).verdict === 'agree')
-  return firstIsOdd ? [{ ...odd, path }] : found
+    others.every(({ second }) => printedFiguresAgree(firstFound.second, second).verdict === 'agree')
+  return isFirstWrong ? [{ ...firstFound, path }] : found
 }
 
-/** Two stated values that hold for the same machines, and the place of the one that this block changes. */
+/** Two stated values for the same machines, and the place of the one that this block sets. */
 export type ValuePair = At<{ one: StatedValue; other: StatedValue }>
 
 /**
- * Two values of a sheet side by side, for rules that compare them: once as the sheet has them, and once for
- * each override that sets one of the two, with the sheet's own for what it leaves alone.
+ * Pairs of two values of a sheet: one of the base sheet, and one for each override that sets either of them, with the
+ * base value for what it does not set.
  */
 function pairValues(all: readonly FoundLeaf[], one: JsonPointer, other: JsonPointer): readonly ValuePair[] {
   const leaves = new Map<string, { readonly path: JsonPointer; readonly leaf: SpecValue }>()
@@ -145,23 +144,23 @@ function pairValues(all: readonly FoundLeaf[], one: JsonPointer, other: JsonPoin
     blocks.add(block)
     if (!leaves.has(block + place)) leaves.set(block + place, found)
   }
-  const at = (place: JsonPointer, block: string) => leaves.get(block + place)
+  const leafAt = (place: JsonPointer, block: string) => leaves.get(block + place)
   return [...blocks].flatMap((block) => {
-    const changed = at(one, block) ?? at(other, block)
-    const first = at(one, block) ?? at(one, '')
-    const second = at(other, block) ?? at(other, '')
-    if (changed === undefined || first === undefined || second === undefined) return []
+    const setLeaf = leafAt(one, block) ?? leafAt(other, block)
+    const first = leafAt(one, block) ?? leafAt(one, '')
+    const second = leafAt(other, block) ?? leafAt(other, '')
+    if (setLeaf === undefined || first === undefined || second === undefined) return []
     if (first.leaf.kind === 'not stated' || second.leaf.kind === 'not stated') return []
-    return [{ path: changed.path, one: first.leaf, other: second.leaf }]
+    return [{ path: setLeaf.path, one: first.leaf, other: second.leaf }]
   })
 }
 
-/** The override that a leaf is in; `''` on the sheet itself. */
+/** The override that a leaf is in; `''` for the base sheet. */
 function blockOf(path: JsonPointer): string {
   return /^\/overrides\/[0-9]+/.exec(path)?.[0] ?? ''
 }
 
-/** Every condition of a sheet, in document order: of variants, parts, services and overrides. */
+/** Every condition of a sheet, in the order of the document. */
 function sheetConditions(sheet: SpecSheet): SheetIndex['conditions'] {
   return [
     ...conditionsOf('/machine/variants', sheet.machine.variants, 'when'),

@@ -1,6 +1,6 @@
 import type { JsonPointer } from '../../base/index.js'
 import type { SheetIndex } from './indexSheet.js'
 
-/** Whether the printed figures of a value disagree among themselves: that finding already says to check it. */
+/** Whether the printed figures of a value disagree, which a finding already reports. */
 export const isDisputed = ({ disagreements }: SheetIndex, path: JsonPointer): boolean =>
   disagreements.some((one) => one.path === path || one.path.startsWith(`${path}/`))

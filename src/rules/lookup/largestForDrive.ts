@@ -2,12 +2,12 @@ import type { DriveOnPart } from '../../spec/index.js'
 import { fasteningOf } from './fasteningOf.js'
 import type { PartAt } from './sheetParts.js'
 
-/** N·m per cubed millimetre across flats. An ordinary plug has a tenth of it, a strong bolt two thirds. */
-const INTERNAL = 0.25
-const EXTERNAL_PLUG = 0.025
-const EXTERNAL_BOLT = 0.04
+/** N·m per cubic millimetre of the width across flats. An ordinary plug gets a tenth of it, a strong bolt two thirds. */
+const INTERNAL_HEX_FACTOR = 0.25
+const PLUG_HEX_FACTOR = 0.025
+const BOLT_HEX_FACTOR = 0.04
 
-/** The largest torque that a part without a stated thread plausibly gets by the size of its hexagon, in N·m, and that size. */
+/** The largest plausible torque in N·m of a part without a stated thread, by the size of its hexagon. */
 export function largestForDrive(on: PartAt) {
   const { thread, drive } = fasteningOf(on).fastening
   const size = drive && 'size' in drive ? drive.size : undefined
@@ -18,16 +18,17 @@ export function largestForDrive(on: PartAt) {
 }
 
 function factorOf(drive: DriveOnPart, kind: PartAt['kind']): number | undefined {
-  if (drive.kind === 'internal hex') return INTERNAL
+  if (drive.kind === 'internal hex') return INTERNAL_HEX_FACTOR
   if (drive.kind !== 'external hex') return undefined
-  return kind === 'opening' || kind === 'filter' ? EXTERNAL_PLUG : EXTERNAL_BOLT
+  return kind === 'opening' || kind === 'filter' ? PLUG_HEX_FACTOR : BOLT_HEX_FACTOR
 }
 
-/** The width across flats that a drive's size names, in mm: `22 mm`, `3/8 in`, `1 1/8 in`; undefined for others. */
+/** The width across flats in mm of a drive's size such as `22 mm`, `3/8 in` or `1 1/8 in`. */
 function driveMillimetres(size: string | undefined): number | undefined {
   const [, millimetres] = /^([0-9]+(?:\.[0-9]+)?) ?mm$/.exec(size ?? '') ?? []
   if (millimetres !== undefined) return Number(millimetres)
-  const [, whole = '0', above, below] = /^(?:([0-9]+) )?([0-9]+)\/([0-9]+) ?in$/.exec(size ?? '') ?? []
-  if (above === undefined || below === undefined) return undefined
-  return 25.4 * (Number(whole) + Number(above) / Number(below))
+  const [, whole = '0', numerator, denominator] =
+    /^(?:([0-9]+) )?([0-9]+)\/([0-9]+) ?in$/.exec(size ?? '') ?? []
+  if (numerator === undefined || denominator === undefined) return undefined
+  return 25.4 * (Number(whole) + Number(numerator) / Number(denominator))
 }

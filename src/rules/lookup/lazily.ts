@@ -1,4 +1,4 @@
-/** An object whose parts are each made at their first use, once: judging one record needs few lists of its sheet. */
+/** An object whose properties are each made once, at their first use: a rule needs few of the lists. */
 export function lazily<T extends object>(makers: { readonly [Key in keyof T]: () => T[Key] }): T {
   const made = {} as T
   for (const key of Object.keys(makers) as (keyof T & string)[])

@@ -9,7 +9,7 @@ interface RingAt {
   readonly gearcase: Gearcase
 }
 
-/** The rubber rings that run in an oil: one choice of their gearcase, or of the owner of its oil, passes `isOil`. */
+/** The rubber rings of gearcases for which `isOil` is true of an oil, by the owner of the oil if it is shared. */
 export function ringsInOil(sheet: SheetIndex, isOil: (choice: OilChoice) => boolean): readonly RingAt[] {
   const owners = sheet.leaves.flatMap(({ kind, leaf, path, replaces }) =>
     kind === 'oils' && leaf.kind === 'oils' && leaf.choices.some(isOil)

@@ -2,7 +2,7 @@ import type { Condition } from '../../spec/index.js'
 
 export type SerialMistake = 'prefix repeated' | 'not a number' | 'different widths' | 'ends before it starts'
 
-/** What is wrong with a range of serials, so that no serial can lie in it; undefined where one can. */
+/** The mistake in a range of serials that no serial can be in. */
 export function serialMistake(serials: Condition['serials']): SerialMistake | undefined {
   const { prefix = '', from, to } = serials ?? {}
   const ends = [from, to].filter((end) => end !== undefined)

@@ -1,7 +1,7 @@
 import type { JsonPointer } from '../../base/index.js'
 import type { Cover, Filter, Gearcase, Opening, Shield, SpecSheet } from '../../spec/index.js'
 
-/** An opening, cover, filter or shield of a sheet, its place, and its name after its gearcase's. */
+/** An opening, cover, filter or shield of a sheet, with its place and its name after that of its gearcase. */
 export type PartAt = {
   readonly path: JsonPointer
   readonly name: string
@@ -12,7 +12,7 @@ export type PartAt = {
   | { readonly kind: 'shield'; readonly part: Shield }
 )
 
-/** Everything on a sheet that is opened and tightened, in document order. */
+/** Everything on a sheet that is opened and tightened, in the order of the document. */
 export function sheetParts({ gearcases, shields = {} }: SpecSheet): readonly PartAt[] {
   return [
     ...Object.entries(gearcases).flatMap(([id, gearcase]): PartAt[] => {

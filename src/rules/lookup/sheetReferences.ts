@@ -17,7 +17,6 @@ export interface ReferenceAt {
   readonly path: JsonPointer
   readonly to: ReferredPart
   readonly id: string
-  /** The ids that exist. */
   readonly known: readonly string[]
 }
 
@@ -93,7 +92,7 @@ function referAll(
   return (ids ?? []).flatMap((id, place) => refer(`${path}/${place}`, to, id, known))
 }
 
-/** A `source` may be anywhere, so the whole document is searched, in its own order. */
+/** Searches the whole document, since a `source` may be anywhere. */
 function sourceReferences(
   here: object,
   known: readonly string[],

@@ -3,8 +3,8 @@ import type { StatedValue } from '../../spec/index.js'
 import { hasFigure } from './hasFigure.js'
 
 /**
- * The lowest and the highest figure that a stated value names, in `unit`, to compare with limits of our own; undefined
- * where it has no figure or another measure, which rules of their own report.
+ * The lowest and the highest first printed figure of a stated value, in `unit`. Undefined for a value without a figure or
+ * of another measure, which other rules report.
  */
 export function statedRange(value: StatedValue, unit: Unit) {
   if (measureOf(value.unit) !== measureOf(unit) || !hasFigure(value)) return undefined

@@ -11,8 +11,8 @@ import { hasFigure } from './hasFigure.js'
 import type { ValuePair } from './indexSheet.js'
 
 /**
- * The lowest and the highest amount that a stated volume names, exact in millilitres; undefined where it is not stated,
- * is not a volume, or has no figure.
+ * The low and the high end of a stated volume, exact in millilitres. Undefined if it is not stated, is not a volume, or
+ * has no figure.
  */
 export function statedVolume(value: SpecValue | undefined) {
   if (value === undefined || value.kind === 'not stated' || measureOf(value.unit) !== 'volume')
@@ -20,7 +20,7 @@ export function statedVolume(value: SpecValue | undefined) {
   return hasFigure(value) ? statedEnds(readBand(value, 'mL')) : undefined
 }
 
-/** Of pairs of volumes, those whose first is larger for certain: its low end, the other's high end, and the place. */
+/** Finds the pairs whose first volume is certainly larger: its low end exceeds the high end of the other. */
 export const findLarger = (pairs: readonly ValuePair[]) =>
   pairs.flatMap(({ path, one, other }) => {
     const low = statedVolume(one)?.low
@@ -29,5 +29,5 @@ export const findLarger = (pairs: readonly ValuePair[]) =>
     return [{ path, low: millilitres(low), high: millilitres(high) }]
   })
 
-/** A compared volume as findings show it. */
+/** A volume as params show it. */
 export const millilitres = (volume: Exact) => nearestQuantity(volume, 'mL', 'mL')

@@ -1,6 +1,6 @@
 import { type JsonPointer, suggestName } from '../../base/index.js'
 
-/** A reader does not look through more; a sheet with a thousand ids would repeat them a thousand times. */
+/** A reader does not look through more. */
 const MAX_NAMED = 8
 
 /** A place that names something by its id, and the ids that exist. */
@@ -14,7 +14,7 @@ export interface NameAt {
 export const unknownNames = (names: readonly NameAt[]) =>
   names.flatMap(({ path, id, known }) => (known.includes(id) ? [] : [unknownName(path, id, known)]))
 
-/** The finding for a name that does not exist: the names that do, and the likely one as a cure. */
+/** The finding for a name that does not exist, with the name probably meant as a cure. */
 function unknownName(path: JsonPointer, id: string, known: readonly string[]) {
   const meant = suggestName(id, known)
   const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]

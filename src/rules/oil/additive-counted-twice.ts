@@ -6,9 +6,9 @@ import { oilsRule } from '../ruleMakers.js'
  * An additive that is added to the refill, although both together exceed the dry fill: the refill already includes
  * it, and the gearcase would be overfilled.
  * Judges: Every choice of oil, overrides included, with an additive whose `includedInRefill` is false, beside the
- * base sheet's refill and dry fill of that gearcase. Finds where low refill + low additive > high dry fill. Not
- * judged where the additive alone is as much as the high refill, or the low refill alone exceeds the high dry fill:
- * those have rules of their own.
+ * base sheet's refill and dry fill of that gearcase. Finds an additive for which low refill + low additive > high dry
+ * fill. Not judged if the low additive is at least the high refill, or the low refill exceeds the high dry fill:
+ * other rules find these.
  * Place: `<oils>/choices/<place>/additive/includedInRefill`
  * Params: additive: its name; volume: its low volume in mL; refill: low volume of the refill in mL; dryFill: high
  * volume of the dry fill in mL
@@ -22,10 +22,10 @@ export const rule = oilsRule('oil/additive-counted-twice', 'error', ({ path, cho
     const refill = statedVolume(oilSpace.fill.drainAndRefill)
     const dryFill = statedVolume(oilSpace.fill.dryFill)
     if (volume === undefined || refill === undefined || dryFill === undefined) return []
-    const tooMuch = compareExact(plus(refill.low, volume.low), dryFill.high) > 0
-    const otherMistake =
+    const exceedsDryFill = compareExact(plus(refill.low, volume.low), dryFill.high) > 0
+    const hasOtherMistake =
       compareExact(volume.low, refill.high) >= 0 || compareExact(refill.low, dryFill.high) > 0
-    if (!tooMuch || otherMistake) return []
+    if (!exceedsDryFill || hasOtherMistake) return []
     const at = `${path}/choices/${place}/additive/includedInRefill`
     const params = {
       additive: additive.name,

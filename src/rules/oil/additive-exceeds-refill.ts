@@ -3,10 +3,10 @@ import { millilitres, statedVolume } from '../lookup/statedVolume.js'
 import { oilsRule } from '../ruleMakers.js'
 
 /**
- * As much additive as the whole refill, or more: it would fill the gearcase by itself. A wrong unit, usually litres
- * for millilitres.
+ * As much additive as the whole refill, or more: it would fill the gearcase by itself. The unit is wrong, usually
+ * litres for millilitres.
  * Judges: Every choice of oil with an additive, overrides included, beside the base sheet's refill of that gearcase.
- * Finds where the low volume of the additive is at least the high volume of the refill.
+ * Finds an additive whose low volume is at least the high volume of the refill.
  * Place: `<oils>/choices/<place>/additive/volume`
  * Params: additive: its name; volume: its low volume in mL; refill: high volume of the refill in mL
  * Harm: machine

@@ -19,12 +19,12 @@ export const rule = oilsRule('oil/ambient-gap', 'warning', ({ path, choices }) =
   const sorted = bands
     .filter((band) => band !== undefined)
     .sort((one, other) => compareLimits(one.min, other.min))
-  let warmest = sorted[0]?.max
+  let highestMax = sorted[0]?.max
   for (const { min, max } of sorted.slice(1)) {
-    if (warmest === undefined || min === undefined) return []
-    if (compareQuantities(warmest, min) < 0)
-      return [{ path: `${path}/choices`, params: { from: warmest, to: min } }]
-    if (max === undefined || compareQuantities(max, warmest) > 0) warmest = max
+    if (highestMax === undefined || min === undefined) return []
+    if (compareQuantities(highestMax, min) < 0)
+      return [{ path: `${path}/choices`, params: { from: highestMax, to: min } }]
+    if (max === undefined || compareQuantities(max, highestMax) > 0) highestMax = max
   }
   return []
 })

@@ -11,11 +11,11 @@ import { oilsRule } from '../ruleMakers.js'
 /**
  * An edition of the grade system whose limits are unknown here, or one in which the grade does not exist yet (SAE 110
  * was added in 2005): the viscosity limits of that grade are not known.
- * Judges: Every grade oil with an `edition`, overrides included, whose grade its system has. Finds an edition that is
- * not, letter by letter, one of those in `grades`, or one that does not have the grade (see terms: grade). A year
- * means the edition in force: of SAE J306 from 2019 `2019`, from 2005 `2005`, from 1991 `before 2005`; of SAE J300 from
- * 2013 `since 2013`, from 1999 `before 2013`; of ISO VG from 1992. An older year from 1920 is not judged, nor are the
- * grades 62W to 65W of SAE J306 with a year from 2025, whose limits were not read.
+ * Judges: Every grade oil with an `edition`, overrides included, whose grade exists in its system. Finds an edition
+ * that is not, letter by letter, one of those in `grades`, or one that does not have the grade (see terms: grade). A
+ * year means the edition in force: of SAE J306 from 2019 `2019`, from 2005 `2005`, from 1991 `before 2005`; of SAE
+ * J300 from 2013 `since 2013`, from 1999 `before 2013`; of ISO VG from 1992. An older year from 1920 is not judged,
+ * nor are the grades 62W to 65W of SAE J306 with a year from 2025, whose limits were not read.
  * Place: `<oils>/choices/<place>/edition`
  * Params: grade: as written; system: as written; edition: as written; known: all editions of the system in the order
  * of `grades`, also those without the grade

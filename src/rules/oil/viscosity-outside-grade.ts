@@ -2,11 +2,11 @@ import { GRADE_EDITIONS, gradeBand, isWithinGrade, parseGrade } from '../../oil/
 import { containerRule } from '../ruleMakers.js'
 
 /**
- * An oil in stock whose stated viscosity is outside its own grade in every edition of the system: the grade or the
+ * An oil in stock whose stated viscosity is outside its grade in every edition of the system: the grade or the
  * figure was copied from another line of the data sheet. The pour time would be calculated from it.
  * Judges: Every container with grade and system that exist: `kv100` for SAE grades, `kv40` for ISO VG. Finds a figure
  * outside the limits of that grade in every edition, or not above zero; a lower limit belongs to the grade, an upper
- * one of SAE does not. Not judged where `kv100` is at least `kv40`.
+ * one of SAE does not. Not judged if `kv100` is at least `kv40`.
  * Place: `/containers/<id>/oil/kv100` or `…/kv40`
  * Params: oil: its name; grade: as written; viscosity: as written
  * Harm: machine
@@ -15,14 +15,16 @@ import { containerRule } from '../ruleMakers.js'
 export const rule = containerRule('oil/viscosity-outside-grade', 'warning', ([id, { oil }]) => {
   const { grade, system } = oil
   if (grade === undefined || system === undefined || !parseGrade(grade, system).ok) return []
-  const at = system === 'ISO VG' ? 'kv40' : 'kv100'
-  const viscosity = oil[at]
-  const swapped = oil.kv40 !== undefined && oil.kv100 !== undefined && oil.kv100.value >= oil.kv40.value
-  if (viscosity === undefined || swapped) return []
+  const key = system === 'ISO VG' ? 'kv40' : 'kv100'
+  const viscosity = oil[key]
+  const areSwapped = oil.kv40 !== undefined && oil.kv100 !== undefined && oil.kv100.value >= oil.kv40.value
+  if (viscosity === undefined || areSwapped) return []
   const isPositive = viscosity.value > 0
-  const allowed = GRADE_EDITIONS[system].some((edition) => {
+  const isAllowed = GRADE_EDITIONS[system].some((edition) => {
     const band = gradeBand({ system, grade, edition })
     return isPositive && band.kind === 'band' && isWithinGrade(viscosity, band)
   })
-  return allowed ? [] : [{ path: `/containers/${id}/oil/${at}`, params: { oil: oil.name, grade, viscosity } }]
+  return isAllowed
+    ? []
+    : [{ path: `/containers/${id}/oil/${key}`, params: { oil: oil.name, grade, viscosity } }]
 })

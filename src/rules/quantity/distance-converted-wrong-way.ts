@@ -2,11 +2,11 @@ import { isConvertedWrongWay } from '../lookup/isConvertedWrongWay.js'
 import { intervalRule } from '../ruleMakers.js'
 
 /**
- * Kilometres and miles of one interval that were converted the wrong way, such as 36,000 km and 60,000 mi: the
- * number was multiplied by 1.609 where it had to be divided, so one of the two is 2.6 times the other.
+ * Kilometres and miles of one interval that were converted the wrong way, such as 36,000 km and 60,000 mi: the number
+ * was multiplied by 1.609 instead of divided, so one of the two is 2.6 times the other.
  * Judges: Every stated interval with a distance, overrides included: each entry of `distance/printed` in the other
- * unit (km and mi). Finds more miles than kilometres, by number. `quantity/interval-distances-differ` leaves these
- * out.
+ * unit (km and mi). Finds more miles than kilometres, by number. `quantity/interval-distances-differ` does not report
+ * these.
  * Place: `<interval>/distance/printed/<place>`
  * Params: first: the first distance; second: the other one
  * Harm: machine

@@ -4,9 +4,10 @@ import { intervalRule } from '../ruleMakers.js'
 
 /**
  * Kilometres and miles of one interval that are more than a tenth apart. Manuals print two round numbers (`5000 km
- * (3000 mi)`); this far apart one is misprinted, and the earlier decides all the same.
+ * (3000 mi)`); this far apart, one is misprinted; the shorter distance decides all the same.
  * Judges: Every stated interval with a distance, overrides included: each entry of `distance/printed`, converted to
- * the unit of the first. Finds where the difference exceeds a tenth of the first, but for those of `quantity/distance-converted-wrong-way`.
+ * the unit of the first. Finds an entry that differs by more than a tenth of the first, except those of
+ * `quantity/distance-converted-wrong-way`.
  * Place: `<interval>/distance/printed/<place>`
  * Params: first: the first distance; second: the other one
  * Harm: job

@@ -8,11 +8,11 @@ import { disagreementRule } from '../ruleMakers.js'
  * first. They agree when one true value lies in the rounding interval of each (half of its last printed digit; a
  * converted limit may also be rounded inward by less than one last digit). Finds a miss of up to 5 % (warning), a
  * larger one that no known ratio explains (error), and figures of kinds that cannot be compared, such as one limit
- * against a nominal (warning). Where all of two or more printed entries disagree with the first and agree with one
- * another, the first is the odd one and gets the only finding.
- * Place: `<value>/printed/<place>`; the value itself where it is the odd one
+ * against a nominal (warning). If two or more printed entries all disagree with the first and agree with one another,
+ * the first is the wrong one and gets the only finding.
+ * Place: `<value>/printed/<place>`; the value itself if it is the wrong one
  * Params: first: the first printed value; second: the one that disagrees; missPercent: the miss in per cent, absent
- * where it cannot be compared; how: `miss`, `differ` or `not-comparable`
+ * if it cannot be compared; how: `miss`, `differ` or `not-comparable`
  * Harm: machine
  * House rule.
  */

@@ -2,11 +2,11 @@ import { lookUp } from '../lookup/lookUp.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * An oil change on a gearcase where no part was opened that lets the oil out: the old oil is still inside with the
+ * An oil change on a gearcase of which no part was opened that lets the oil out: the old oil is still inside with the
  * new oil on top of it, or the record was written without the work.
- * Judges: Every judged entry of a `change`, on a gearcase whose `emptying` is not empty. Finds where no opening or
- * cover that `emptying` names is under `opened` of any entry of the record for the same gearcase and instance. Not
- * judged where one of these is no part of the sheet.
+ * Judges: Every judged entry of a `change`, on a gearcase whose `emptying` is not empty. Finds an entry if no opening
+ * or cover that `emptying` names is under `opened` of any entry of the record for the same gearcase and instance. Not
+ * judged if one of the parts under `opened` is not on the sheet.
  * Place: `/entries/<place>/opened`
  * Params: gearcase: its name
  * Harm: machine

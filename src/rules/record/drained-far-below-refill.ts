@@ -3,10 +3,10 @@ import { lookUp } from '../lookup/lookUp.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * A change where far less oil was drained than refilled: either the gearcase has lost oil and the leak was not found,
+ * A change with far less oil drained than refilled: either the gearcase has lost oil and the leak was not found,
  * or it was not fully drained and is now overfilled.
- * Judges: Every judged entry of a `change` with both `drained` (a volume) and `refilled`. Finds where the drained
- * volume is below two thirds of the refilled one.
+ * Judges: Every judged entry of a `change` with both `drained` (a volume) and `refilled`. Finds an entry whose
+ * drained volume is below two thirds of the refilled one.
  * Place: `/entries/<place>/drained`
  * Params: gearcase: its name; drained: as written; refilled: as written
  * Harm: machine

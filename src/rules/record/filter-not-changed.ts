@@ -3,12 +3,12 @@ import { lookUp } from '../lookup/lookUp.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * An oil change without the filter or strainer that the manual changes or cleans with it: the dirt of the old oil goes
- * through the new, and a blocked suction strainer starves the pump.
+ * An oil change without the filter or strainer that the manual changes or cleans with it: the dirt of the old oil
+ * gets into the new oil, and a blocked suction strainer starves the pump.
  * Judges: Every judged entry of a `change`: each filter of its gearcase that this machine has for certain and whose
  * `change` is stated. Finds one that no entry of the record for the same gearcase and instance lists under `filters`,
- * or that is only `cleaned` where a new one is due.
- * Place: the note of this entry, `/entries/<place>/filters/<place>/done`; else `/entries/<place>`
+ * or that is only `cleaned` if a new one is due.
+ * Place: the note of the filter in this entry, `/entries/<place>/filters/<place>/done`; else `/entries/<place>`
  * Params: part: the name of the part (see terms); change: as the sheet states it
  * Harm: machine
  * Common practice, no source.
@@ -24,8 +24,8 @@ export const rule = entryRule('record/filter-not-changed', 'error', (judged, { d
     const isDone = done.some((one) => one.on === on && (one.done === 'new' || change !== 'every change'))
     if (change === 'not stated' || isDone) return []
     if (judgePart(sheet.document, identity, on).verdict !== 'yes') return []
-    const own = (entry.filters ?? []).findIndex((one) => one.on === on)
+    const place = (entry.filters ?? []).findIndex((one) => one.on === on)
     const params = { part: `${gearcase.name}, ${name}`, change }
-    return [{ path: own === -1 ? path : `${path}/filters/${own}/done`, params }]
+    return [{ path: place === -1 ? path : `${path}/filters/${place}/done`, params }]
   })
 })

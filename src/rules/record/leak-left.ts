@@ -1,8 +1,8 @@
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * A service closed with a plug that weeps or drips. A washer plug gets a new washer, never more torque; a taper plug
- * may go up within its turns.
+ * A service that ended with a plug that weeps or drips. Give a plug with a washer a new washer, never more torque;
+ * turn a taper plug further only within its stated turns.
  * Judges: Every judged entry. Finds `leaks` of `weeping` or `dripping`.
  * Place: `/entries/<place>/leaks`
  * Params: gearcase: its name; found: `weeping` or `dripping`

@@ -3,8 +3,8 @@ import { entryRule } from '../ruleMakers.js'
 /**
  * A level left below or above its mark, or not checked although the sheet requires filling to a level: with too
  * little oil a gearcase wears, with too much the oil foams and comes out of the breather.
- * Judges: Every judged entry with `level`, on a gearcase with its own oil. Finds every level but `at the mark`; `not
- * checked` passes where the fill method is `by quantity`.
+ * Judges: Every judged entry with `level`, on a gearcase with its own oil. Finds every level except `at the mark`;
+ * `not checked` passes if the fill method is `by quantity`.
  * Place: `/entries/<place>/level`
  * Params: gearcase: its name; level: as written
  * Harm: machine

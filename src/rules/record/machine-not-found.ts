@@ -2,13 +2,12 @@ import { unknownNames } from '../lookup/unknownNames.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record of a machine whose log is not in the set, although other logs are: the work would be recorded for no
- * machine.
+ * A record of a machine whose log is not in the set, although other logs are: the work would count for no machine.
  * Judges: Finds a `machine` that is the `id` of no log. Not judged in a set without a log, or for a record inside
  * one.
  * Place: `/machine`
- * Params: id: as written; known: up to eight ids of logs; more: how many more exist; meant: the likely one, if one is
- * near
+ * Params: id: as written; known: up to eight ids of logs; more: how many more exist; meant: the id that was probably
+ * meant, if one is similar
  * Harm: record
  * House rule.
  */

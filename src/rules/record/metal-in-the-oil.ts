@@ -1,8 +1,9 @@
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * Chips or pieces on the magnet or in a filter, or metal in the oil, but the gearcase was refilled: something is breaking up
- * inside. Stop, and have it opened before the machine works again. Fine paste is normal wear.
+ * Chips or pieces on the magnet or in a filter, or metal in the oil of a gearcase that was refilled all the same:
+ * something is breaking up inside. Stop, and have the gearcase opened before the machine works again. Fine paste is
+ * normal wear.
  * Judges: Every judged entry with `refilled`. Finds `magnet` of `chips` or `pieces`; else the first
  * filter with `found` of these; else `oilFinding` of `metallic`.
  * Place: `/entries/<place>/magnet`, `/entries/<place>/filters/<place>/found` or `/entries/<place>/oilFinding`

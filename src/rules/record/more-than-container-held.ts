@@ -4,32 +4,33 @@ import { lookUp } from '../lookup/lookUp.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record of far more oil from a container than the stock ever had of it: the wrong container was written down, or
- * the quantity has the wrong unit.
- * Judges: Every record of its own, not inside a log: each container that one stock of the set holds, with all that
- * the entries refilled from it. Finds where that is more than what the stock has, `size` times `count` (at least one)
- * and `opened`, and one full container more: one may have been bought for the work, or used up before the stock was counted.
+ * A record of far more oil from a container than the stock had: the wrong container was written down, or the quantity
+ * has the wrong unit.
+ * Judges: Every record that is not inside a log: each container that exactly one stock of the set holds, with the sum
+ * of what the entries refilled from it. Finds a sum above `size` × (`count`, or 1 if that is 0) + `opened` + one more
+ * `size`: a container may have been bought for the work, or used up before the stock was counted.
  * Place: `/entries/<place>/oil/container` of the first entry that names it
- * Params: container: its name; used: all that the record takes from it, in mL; held: what the stock has, in mL
+ * Params: container: its name; used: the sum of the record, in mL; held: what the stock has, in mL, without the one
+ * more
  * Harm: record
- * House rule; the one container more is our own estimate.
+ * House rule; the one more container is our own estimate.
  */
 export const rule = recordRule('record/more-than-container-held', 'warning', ({ document, log, set }) => {
   if (log?.records.includes(document)) return []
-  const first = new Map<string, string>()
+  const firstPaths = new Map<string, string>()
   for (const [place, { oil }] of document.entries.entries())
-    if (oil?.container !== undefined && !first.has(oil.container))
-      first.set(oil.container, `/entries/${place}/oil/container`)
-  return [...first].flatMap(([id, path]) => {
+    if (oil?.container !== undefined && !firstPaths.has(oil.container))
+      firstPaths.set(oil.container, `/entries/${place}/oil/container`)
+  return [...firstPaths].flatMap(([id, path]) => {
     const containers = set.stocks.flatMap(({ document: stock }) => lookUp(stock.containers, id) ?? [])
     const [container] = containers
     if (container === undefined || containers.length > 1) return []
     const { name, size, count, opened } = container
-    const one = exactIn(size, 'mL')
-    const full = times(one, exactOf(Math.max(1, count)))
-    const held = opened === undefined ? full : plus(full, exactIn(opened, 'mL'))
+    const oneMore = exactIn(size, 'mL')
+    const fullOnes = times(oneMore, exactOf(Math.max(1, count)))
+    const held = opened === undefined ? fullOnes : plus(fullOnes, exactIn(opened, 'mL'))
     const used = usedFrom(document.entries, id)
-    if (compareExact(used, plus(held, one)) <= 0) return []
+    if (compareExact(used, plus(held, oneMore)) <= 0) return []
     const shown = { used: nearestQuantity(used, 'mL', 'mL'), held: nearestQuantity(held, 'mL', 'mL') }
     return [{ path, params: { container: name, ...shown } }]
   })

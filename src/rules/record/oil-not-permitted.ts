@@ -7,8 +7,8 @@ import { entryRule } from '../ruleMakers.js'
  * A gearcase filled from a container whose label meets none of the oils that the sheet permits there: drain it again
  * before the machine works.
  * Judges: Every judged entry whose `oil/container` a stock of the set holds, on a gearcase with its own oil whose
- * `oils` are stated for this machine. Finds where each permitted oil is answered `no`; an oil whose label leaves a
- * question passes and is asked for in the plan.
+ * `oils` are stated for this machine. Finds an entry for which every permitted oil gets the answer `no`; an oil whose
+ * label leaves a question open passes, and the plan asks about it.
  * Place: `/entries/<place>/oil/container`
  * Params: gearcase: its name; oil: the name on the label; permitted: grade and category, or name, of each permitted
  * oil

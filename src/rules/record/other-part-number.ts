@@ -4,10 +4,10 @@ import { entryRule } from '../ruleMakers.js'
 /**
  * A new seal or filter whose part number differs from that on the sheet for this machine: the washer of another plug was
  * fitted, or the maker has changed the number.
- * Judges: Every judged entry: each note of `new` with a `partNumber`, on a seal or filter of its own gearcase that
- * states one for this machine. Finds where the two differ, but for spaces, hyphens, dots, and capitals.
+ * Judges: Every judged entry: each note of `new` with a `partNumber`, on a seal or filter of its gearcase that states
+ * one for this machine. Finds two that differ in more than spaces, hyphens, dots and capitals.
  * Place: `/entries/<place>/seals/<place>/partNumber` or `/entries/<place>/filters/<place>/partNumber`
- * Params: part: the name of the part (see terms); fitted: as recorded; stated: as the sheet has it
+ * Params: part: the name of the part (see terms); fitted: as recorded; stated: as on the sheet
  * Harm: job
  * House rule.
  */
@@ -26,9 +26,9 @@ export const rule = entryRule('record/other-part-number', 'warning', ({ path, en
   })
   return [...seals, ...filters].flatMap(({ part, done, partNumber, stated, at }) => {
     if (part === undefined || done !== 'new' || partNumber === undefined) return []
-    if (stated === undefined || plain(stated) === plain(partNumber)) return []
+    if (stated === undefined || normalNumber(stated) === normalNumber(partNumber)) return []
     return [{ path: `${path}/${at}/partNumber`, params: { part, fitted: partNumber, stated } }]
   })
 })
 
-const plain = (partNumber: string) => partNumber.replaceAll(/[ .-]/g, '').toUpperCase()
+const normalNumber = (partNumber: string) => partNumber.replaceAll(/[ .-]/g, '').toUpperCase()

@@ -2,12 +2,11 @@ import { judgePart } from '../../spec/index.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * Work recorded on a part that this machine does not have, by its variant, serial, model year or market: the record
- * belongs to another machine, or the wrong plug was recorded.
+ * Work recorded on a part that this machine does not have, judged by its variant, serial, model year or market: the
+ * record belongs to another machine, or the wrong plug was recorded.
  * Judges: Every judged entry: the `appliesTo` of its gearcase, else of each opened opening or cover and of each
- * filter, against the
- * log's `identity`. Finds where the answer is `no`; one finding for the gearcase instead of one for each of its
- * parts.
+ * filter, against the log's `identity`. Finds each whose answer is `no`; one finding for the gearcase instead of one
+ * for each of its parts.
  * Place: `/entries/<place>/gearcase`, `/entries/<place>/opened/<place>` or
  * `/entries/<place>/filters/<place>/on`
  * Params: part: name of the gearcase or of the part
@@ -18,16 +17,16 @@ export const rule = entryRule(
   'record/part-not-on-machine',
   'error',
   ({ path, entry, sheet, gearcase, identity }) => {
-    const isAway = (part: string) => judgePart(sheet.document, identity, part).verdict === 'no'
-    if (isAway(`/gearcases/${entry.gearcase}`))
+    const isAbsent = (part: string) => judgePart(sheet.document, identity, part).verdict === 'no'
+    if (isAbsent(`/gearcases/${entry.gearcase}`))
       return [{ path: `${path}/gearcase`, params: { part: gearcase.name } }]
-    const worked = [
+    const workedParts = [
       ...entry.opened.map((on, place) => ({ on, at: `opened/${place}` })),
       ...(entry.filters ?? []).map(({ on }, place) => ({ on, at: `filters/${place}/on` })),
     ]
-    return worked.flatMap(({ on, at }) => {
+    return workedParts.flatMap(({ on, at }) => {
       const part = sheet.parts.find((one) => one.path === on)
-      if (part === undefined || !isAway(part.path)) return []
+      if (part === undefined || !isAbsent(part.path)) return []
       return [{ path: `${path}/${at}`, params: { part: part.name } }]
     })
   },

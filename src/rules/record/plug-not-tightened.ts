@@ -1,8 +1,8 @@
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * An opening or a cover that was opened but is not recorded as tightened: the plug may be loose. Look at the machine
- * before it moves.
+ * An opening or a cover that was opened but is not recorded as tightened: the plug may be loose. Check it before the
+ * machine moves.
  * Judges: Every judged entry: each opened part that the sheet has. Finds one that no entry of the record for the same
  * gearcase and instance lists under `tightened`.
  * Place: `/entries/<place>/opened/<place>`

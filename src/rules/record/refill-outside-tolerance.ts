@@ -6,13 +6,14 @@ import { statedVolume } from '../lookup/statedVolume.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
- * A refill outside the band that the sheet states for this machine, or more than a tenth off where a level decides:
- * the machine was not level, old oil stayed in, or the figure of another machine was used. Correct the level before
- * it works.
- * Judges: Every judged entry of a `change` with `refilled`, on a gearcase with its own oil and a stated refill; where
+ * A refill outside the band that the sheet states for this machine, or more than a tenth off if a level decides: the
+ * machine was not level, old oil stayed in, or the figure of another machine was used. Correct the level before the
+ * machine works.
+ * Judges: Every judged entry of a `change` with `refilled`, on a gearcase with its own oil and a stated refill; if
  * the gearcase has several instances, only with `per` of `instance` and an instance named. Ends belong to a band; the
- * band of a bare nominal is its rounding. By quantity: finds a volume outside stated limits or tolerance. By any
- * method: finds one outside by more than a tenth of the nominal, or of the nearest limit.
+ * band of a nominal without tolerance is its rounding. Finds, with the fill method `by quantity`, a volume outside
+ * stated limits or tolerance; with any method, a volume outside by more than a tenth of the nominal, or of the
+ * nearest limit.
  * Place: `/entries/<place>/refilled`
  * Params: gearcase: its name; refilled: as written; reason: code and params of the judgement
  * Harm: machine
@@ -26,8 +27,8 @@ export const rule = entryRule(
     const { oilSpace, instances = {} } = gearcase
     const isChange = lookUp(sheet.document.services, entry.service)?.task === 'change'
     if (refilled === undefined || !isChange || oilSpace.kind === 'shared') return []
-    const oneByOne = oilSpace.fill.per === 'instance' && entry.instance !== undefined
-    if (Object.keys(instances).length > 1 && !oneByOne) return []
+    const isPerInstance = oilSpace.fill.per === 'instance' && entry.instance !== undefined
+    if (Object.keys(instances).length > 1 && !isPerInstance) return []
     const refillAt = `/gearcases/${entry.gearcase}/oilSpace/fill/drainAndRefill`
     const stated = resolveLeaf(sheet.document, identity, 'value', refillAt)
     if (stated.kind !== 'stated' || statedVolume(stated.value) === undefined) return []

@@ -4,12 +4,11 @@ import { entryRule } from '../ruleMakers.js'
 
 /**
  * A seal that must be new or newly applied at every opening, but the record does not mention it, or says that it was
- * used again: the washer was not recorded, or not fitted. Loosening a plug counts as opening it.
- * Judges: Every judged entry: each seal, stated for this machine, of its opened openings and covers and of its filters that is
- * replaced
- * at every opening or applied (sealant, liquid gasket). Finds one without a note of `new` in any entry of the record
- * for the same gearcase and instance.
- * Place: the note of this entry, `/entries/<place>/seals/<place>/done`; else `/entries/<place>/seals`
+ * used again: the washer was not recorded, or not fitted. A plug that was loosened counts as opened.
+ * Judges: Every judged entry: each seal, stated for this machine, of its opened openings and covers and of its
+ * filters that is replaced at every opening or applied (sealant, liquid gasket). Finds one without a note of `new` in
+ * any entry of the record for the same gearcase and instance.
+ * Place: the note of the seal in this entry, `/entries/<place>/seals/<place>/done`; else `/entries/<place>/seals`
  * Params: part: the name of the part (see terms); seal: the kind of seal; usedAgain: whether a note says other than
  * `new`
  * Harm: machine
@@ -19,8 +18,8 @@ export const rule = entryRule(
   'record/seal-not-new',
   'error',
   ({ path, entry, sheet, identity }, { document }) => {
-    const worked = [...entry.opened, ...(entry.filters ?? []).map(({ on }) => on)]
-    const parts = sheet.parts.filter((part) => worked.includes(part.path))
+    const workedParts = [...entry.opened, ...(entry.filters ?? []).map(({ on }) => on)]
+    const parts = sheet.parts.filter((part) => workedParts.includes(part.path))
     const opened = parts.flatMap((part) => {
       if (part.kind === 'shield') return []
       const places =
@@ -36,14 +35,14 @@ export const rule = entryRule(
     return sealsToReplace(opened)
       .filter(({ action }) => action === 'new' || action === 'apply')
       .flatMap((task) => {
-        const noted = document.entries
+        const notes = document.entries
           .filter(({ gearcase, instance }) => gearcase === entry.gearcase && instance === entry.instance)
           .flatMap((one) => one.seals.filter(({ on }) => on === task.path).map(({ done }) => done))
-        if (noted.includes('new')) return []
-        const own = entry.seals.findIndex(({ on }) => on === task.path)
+        if (notes.includes('new')) return []
+        const ownPlace = entry.seals.findIndex(({ on }) => on === task.path)
         const part = parts.find((one) => task.path.startsWith(`${one.path}/`))?.name ?? task.path
-        const params = { part, seal: task.seal.kind, usedAgain: noted.length > 0 }
-        return [{ path: own === -1 ? `${path}/seals` : `${path}/seals/${own}/done`, params }]
+        const params = { part, seal: task.seal.kind, usedAgain: notes.length > 0 }
+        return [{ path: ownPlace === -1 ? `${path}/seals` : `${path}/seals/${ownPlace}/done`, params }]
       })
   },
 )

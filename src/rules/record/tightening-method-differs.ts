@@ -1,8 +1,8 @@
 import { tightenedRule } from '../ruleMakers.js'
 
 /**
- * A plug recorded as tightened by turns where the sheet states a torque, or by a torque where it states turns: one of
- * the two methods does not seal that thread.
+ * A plug recorded as tightened by turns although the sheet states a torque, or by a torque although it states turns:
+ * one of the two methods does not seal that thread.
  * Judges: Every recorded tightening whose part has a stated one for this machine. Finds `turns` against a torque, or
  * `torque set` against turns; `by the manual` passes.
  * Place: `<tightening>/kind`

@@ -7,13 +7,14 @@ import { tightenedRule } from '../ruleMakers.js'
  * A torque set outside the band that the sheet states for this machine. Slacken the plug, give it a new washer, and
  * set it again.
  * Judges: Every recorded `torque set` whose part has a stated torque for this machine. The first printed figures
- * count, converted exactly. Limits and tolerances: finds a torque outside the band, ends included; one limit: beyond
- * it. A bare nominal: finds a torque more than a tenth off; one below is a warning, since too little weeps where too
- * much strips the thread.
+ * count, converted exactly. Finds a torque outside stated limits or tolerance (the ends belong to the band), beyond a
+ * single limit, or more than a tenth off a nominal without tolerance. One below such a nominal is a warning, since
+ * too little torque only makes the plug weep, and too much strips the thread.
  * Place: `<tightening>/torque`
  * Params: part: the name of the part (see terms); set: the torque as recorded; stated: the torque as printed first
  * Harm: machine
- * House rule; the tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, read second hand).
+ * House rule; the tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, from a secondary
+ * source).
  */
 export const rule = tightenedRule('record/torque-outside-band', 'error', ({ path, done, part, required }) => {
   if (done.kind !== 'torque set' || required?.kind !== 'torque' || !hasFigure(required.torque)) return []

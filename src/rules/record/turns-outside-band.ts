@@ -2,11 +2,13 @@ import { judgeTurns } from '../../torque/index.js'
 import { tightenedRule } from '../ruleMakers.js'
 
 /**
- * A taper plug turned less or more past finger tight than the sheet states: it may leak, or have split the housing.
+ * A taper plug turned less or more past finger tight than the sheet states: it may leak, or the housing may have
+ * split.
  * Judges: Every recorded tightening by `turns` whose part has stated turns for this machine. Finds fewer than `min`
  * or more than `max`; both ends belong to the band.
  * Place: `<tightening>/turns`
- * Params: part: the name of the part (see terms); turns: as recorded; min: as printed; max: as printed, absent where there is none
+ * Params: part: the name of the part (see terms); turns: as recorded; min: as printed; max: as printed, absent if
+ * there is none
  * Harm: machine
  * Source: the judgement of `judgeTurns`, a house rule.
  */

@@ -10,12 +10,12 @@ import { recordRule } from '../ruleMakers.js'
  * A record that names a service, a gearcase, an instance, an opening, a seal, a filter or a shield that its sheet does
  * not have, or that belongs to another part of the sheet: the work would not be counted.
  * Judges: Every entry: its gearcase; then its service, and whether that service names the gearcase; its instance;
- * `opened` and `tightened/on` against the openings and covers of that gearcase, `seals/on` against their seals, `filters/on` against its filters. Then
- * `shields/on`. Pointers lead into the sheet, to the whole opening, cover, shield or seal. An unknown gearcase is the
- * only finding of its entry. Not judged without the sheet.
+ * `opened` and `tightened/on` against the openings and covers of that gearcase, `seals/on` against their seals,
+ * `filters/on` against its filters. Then `shields/on`. Pointers lead into the sheet, to the whole opening, cover,
+ * shield or seal. An unknown gearcase is the only finding of its entry. Not judged without the sheet.
  * Place: the id or pointer
- * Params: id: as written; known: up to eight that exist there; more: how many more exist; meant: the likely one, if
- * one is near
+ * Params: id: as written; known: up to eight that exist there; more: how many more exist; meant: the id that was
+ * probably meant, if one is similar
  * Harm: record
  * House rule.
  */
@@ -34,14 +34,14 @@ export const rule = recordRule('record/unknown-part', 'error', ({ document: reco
 
 function namesOf(entry: RecordEntry, { document: sheet, parts }: SheetIndex, path: JsonPointer): NameAt[] {
   const { service, gearcase, instance } = entry
-  const there = lookUp(sheet.gearcases, gearcase)
-  if (there === undefined)
+  const onSheet = lookUp(sheet.gearcases, gearcase)
+  if (onSheet === undefined)
     return [{ path: `${path}/gearcase`, id: gearcase, known: Object.keys(sheet.gearcases) }]
   const served = lookUp(sheet.services, service)?.gearcases
-  const own = parts.filter((part) => part.path.startsWith(`/gearcases/${gearcase}/`))
-  const opened = own.map((part) => part.path)
-  const seals = own.flatMap(sealPaths)
-  const filters = own.filter(({ kind }) => kind === 'filter').map((part) => part.path)
+  const ownParts = parts.filter((part) => part.path.startsWith(`/gearcases/${gearcase}/`))
+  const opened = ownParts.map((part) => part.path)
+  const seals = ownParts.flatMap(sealPaths)
+  const filters = ownParts.filter(({ kind }) => kind === 'filter').map((part) => part.path)
   const named = (key: string, ids: readonly JsonPointer[], known: readonly string[], end = '') =>
     ids.map((id, place) => ({ path: `${path}/${key}/${place}${end}`, id, known }))
   const on = (done: { readonly on: JsonPointer }) => done.on
@@ -51,7 +51,7 @@ function namesOf(entry: RecordEntry, { document: sheet, parts }: SheetIndex, pat
       : { path: `${path}/gearcase`, id: gearcase, known: served },
     ...(instance === undefined
       ? []
-      : [{ path: `${path}/instance`, id: instance, known: Object.keys(there.instances ?? {}) }]),
+      : [{ path: `${path}/instance`, id: instance, known: Object.keys(onSheet.instances ?? {}) }]),
     ...named('opened', entry.opened, opened),
     ...named('tightened', entry.tightened.map(on), opened, '/on'),
     ...named('seals', entry.seals.map(on), seals, '/on'),

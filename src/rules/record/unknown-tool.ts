@@ -7,8 +7,8 @@ import { recordRule } from '../ruleMakers.js'
  * Judges: The `tool` of every `torque set`. Finds an id that is no wrench of a toolbox. Not judged in a set without a
  * toolbox.
  * Place: `<tightening>/tool`
- * Params: id: as written; known: up to eight ids of wrenches; more: how many more exist; meant: the likely one, if
- * one is near
+ * Params: id: as written; known: up to eight ids of wrenches; more: how many more exist; meant: the id that was
+ * probably meant, if one is similar
  * Harm: record
  * House rule.
  */

@@ -8,11 +8,12 @@ import { tightenedRule } from '../ruleMakers.js'
 /**
  * A torque recorded with a wrench that has no such setting: above its highest or below its lowest mark, outside the
  * range that its maker declares, or between two marks. The plug did not get that torque.
- * Judges: Every recorded `torque set` above zero whose `tool` a toolbox of the set holds. Not judged where an end of
- * a scale or its graduation makes no sense, or the accuracy is 100 % or more. Finds where no scale of the wrench has
- * a mark at that torque inside the declared range.
+ * Judges: Every recorded `torque set` above zero whose `tool` a toolbox of the set holds. Not judged if an end of a
+ * scale or its graduation makes no sense, or the accuracy is 100 % or more. Finds a torque at which no scale of the
+ * wrench has a mark inside the declared range.
  * Place: `<tightening>`
- * Params: part: the name of the part (see terms); wrench: its name; torque: as recorded; because: code and params of each reason
+ * Params: part: the name of the part (see terms); wrench: its name; torque: as recorded; because: code and params of
+ * each reason
  * Harm: machine
  * Source: the judgement of `judgeWrenchReach`; ISO 6789:2017 as quoted by tool makers.
  */
@@ -29,7 +30,7 @@ export const rule = tightenedRule('record/wrench-cannot-reach', 'error', ({ path
   return [{ path, params: { part, wrench: wrench.name, torque: { ...done.torque }, because } }]
 })
 
-/** Whether the entry makes sense enough to be judged; rules of the toolbox report what is wrong with it. */
+/** Whether the scales and the accuracy make sense; the rules of the toolbox report it if not. */
 function isReadableWrench({ scales, accuracy, declaredRange }: TorqueWrench): boolean {
   const { min = { value: 0 }, max = { value: 1 } } = declaredRange ?? {}
   return (

@@ -5,13 +5,13 @@ import { recordRule } from '../ruleMakers.js'
 
 /**
  * A torque set with a wrench whose calibration had expired on that day: the actual torque of the plug is not known.
- * Judges: Every record: each tool of a recorded `torque set`, of entries and shields, once, whose wrench a toolbox of
- * the set holds with a calibration on or before the date of the record. Finds where the record is dated on or after
- * the calibration plus 12 months. A record dated after today, and dates in the year 9999, are not judged.
+ * Judges: Every record: each tool of a `torque set`, of entries and shields, once, whose wrench a toolbox of the set
+ * holds with a calibration on or before the date of the record. Finds a wrench if the record is dated on or after the
+ * calibration plus 12 months. A record dated after today, and dates in the year 9999, are not judged.
  * Place: the `tool` of the first tightening with that wrench
  * Params: wrench: its name; calibrated: date of the calibration; date: date of the record
  * Harm: machine
- * Source: ISO 6789, 12 months where nothing else is agreed, as quoted by tool makers.
+ * Source: ISO 6789, 12 months if nothing else is agreed, as quoted by tool makers.
  */
 export const rule = recordRule(
   'record/wrench-out-of-calibration',
@@ -21,8 +21,8 @@ export const rule = recordRule(
     const used = tighteningsDone(document).flatMap(({ path, done }) =>
       done.kind === 'torque set' ? [{ path: `${path}/tool`, tool: done.tool }] : [],
     )
-    const first = used.filter(({ tool }, place) => used.findIndex((one) => one.tool === tool) === place)
-    return first.flatMap(({ path, tool }) => {
+    const firstUses = used.filter(({ tool }, place) => used.findIndex((one) => one.tool === tool) === place)
+    return firstUses.flatMap(({ path, tool }) => {
       const wrench = set.toolboxes
         .map((toolbox) => lookUp(toolbox.document.wrenches, tool))
         .find((found) => found !== undefined)

@@ -2,7 +2,7 @@ import { sealRule } from '../ruleMakers.js'
 
 /**
  * A crush washer to be replaced only `on condition`: once crushed it has hardened, and needs more torque to seal
- * again. Where the manual really states this exception, waive it and name the page.
+ * again. If the manual really states this exception, waive it and name the page.
  * Judges: Every crush washer, overrides included (see terms: leaf of a part). Finds a `replace` of `on
  * condition`.
  * Place: `<seal>/replace`

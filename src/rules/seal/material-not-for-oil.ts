@@ -3,15 +3,15 @@ import { ringsInOil } from '../lookup/ringsInOil.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A ring of a rubber that gear oil destroys: EPDM swells and falls apart in mineral oil at any temperature. A maker's
- * fluid may be of another base and is left to its maker.
+ * A ring of a rubber that gear oil destroys: EPDM swells and falls apart in mineral oil at any temperature. A fluid
+ * named by its maker may have another base and is not judged.
  * Judges: Every o-ring and bonded seal of an opening or cover, overrides included, whose gearcase, or the owner of
  * its oil, has an oil of a stated grade on the sheet or in an override. Finds a material that mineral gear oil at 20
  * °C destroys: `EPDM`.
  * Place: `<seal>/material`
  * Params: part: the name of the part (see terms); material: as written
  * Harm: machine
- * Source: a seal maker's table of elastomers, read second hand.
+ * Source: a seal maker's table of elastomers, from a secondary source.
  */
 export const rule = sheetRule('seal/material-not-for-oil', 'error', ({ sheet }) =>
   ringsInOil(sheet, ({ kind }) => kind === 'grade').flatMap(({ path, ring: { material }, part }) =>

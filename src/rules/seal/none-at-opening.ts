@@ -3,7 +3,7 @@ import { partRule } from '../ruleMakers.js'
 
 /**
  * An opening without any entry under `seals`: the washer was forgotten, no seal would be bought, and the plug would
- * weep. Where the manual shows none, write `none`; where it is silent, `not stated`.
+ * weep. If the manual shows that there is no seal, write `none`; if it says nothing, `not stated`.
  * Judges: Every opening with an empty list of `seals`. On a taper thread, which may need no sealant, it is a warning.
  * Place: `<opening>/seals`
  * Params: part: the name of the part (see terms)

@@ -2,7 +2,7 @@ import { partRule } from '../ruleMakers.js'
 
 /**
  * An opening that lists both a seal and `none`: one of the two entries is wrong.
- * Judges: Every opening with an entry `none` and one of another kind.
+ * Judges: Every opening. Finds one with both an entry `none` and one of another kind.
  * Place: the first `none`, `<opening>/seals/<place>`
  * Params: part: the name of the part (see terms)
  * Harm: machine

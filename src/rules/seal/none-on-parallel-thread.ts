@@ -5,7 +5,7 @@ import { partRule } from '../ruleMakers.js'
  * A plug with a parallel thread and `none` as its seal: only a taper thread seals by itself. The washer is part of
  * the plug, or the thread was misread. Waive it for a plug with a metal cone.
  * Judges: Every opening whose thread can be read and is not taper (see terms: thread), with at least one entry under
- * `seals`, all of them `none`. The base sheet only: overrides are not judged.
+ * `seals`, all of them `none`. Overrides are not judged.
  * Place: `<opening>/seals`
  * Params: part: the name of the part (see terms); thread: its usual form (see terms)
  * Harm: machine

@@ -4,11 +4,11 @@ import { parseThread } from '../../thread/index.js'
 import { sealRule } from '../ruleMakers.js'
 
 /**
- * An o-ring that cannot be the one of its plug: its hole is less than half of the thread's diameter, or more than
- * twice it. It is from another line of the parts list.
- * Judges: Every o-ring of an opening with a metric or unified thread that can be read, overrides included. Its
- * inside diameter is that of `size`, else that of its dash number where the table of `seal/o-ring-size-differs` has
- * it. Finds one below 0.5 or above 2 times the thread's nominal diameter. Pipe threads are not judged.
+ * An o-ring that cannot belong to its plug: its hole is less than half of the thread's diameter, or more than twice
+ * it. It is from another line of the parts list.
+ * Judges: Every o-ring of an opening with a metric or unified thread that can be read, overrides included. Its inside
+ * diameter is that of `size`, else that of its dash number if the table of `seal/o-ring-size-differs` has it. Finds
+ * one below 0.5 or above 2 times the thread's nominal diameter. Pipe threads are not judged.
  * Place: the seal
  * Params: part: the name of the part (see terms); inside: in mm; thread: as written
  * Harm: job

@@ -11,10 +11,10 @@ import { ruleAbout } from '../ruleMakers.js'
  * number of 0xx to 2xx, or a JIS number of series P or G, whose tabled inside diameter or section differs from the
  * size; other numbers are not judged.
  * Place: `<seal>/size`
- * Params: part: the name of the part (see terms), or of the ring on the shelf; reason: code and params of the
- * judgement
+ * Params: part: the name of the part (see terms), or the name of the ring in the stock; reason: code and params of
+ * the judgement
  * Harm: job
- * Source: AS568 rows 0xx to 2xx, read second hand; JIS B 2401 rows from memory.
+ * Source: AS568 rows 0xx to 2xx, from a secondary source; JIS B 2401 rows from memory.
  */
 export const rule = ruleAbout('spec-sheet', 'stock')(
   'seal/o-ring-size-differs',

@@ -1,10 +1,10 @@
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * A plug with a thread sealant whose torque or turns are for a dry thread: sealant greases the thread, so the same
- * torque pulls harder and can strip it.
+ * A plug with a thread sealant whose torque or turns are for a dry thread: sealant makes the thread slippery, so the
+ * same torque pulls harder on it and can strip it.
  * Judges: Every tightening of an opening, overrides included, with the thread condition `dry`. Finds one whose
- * opening lists a `thread sealant`, without overrides.
+ * opening lists a `thread sealant` on the base sheet.
  * Place: `<tightening>/threadCondition`
  * Params: part: the name of the part (see terms)
  * Harm: machine

@@ -3,14 +3,14 @@ import { sealRule } from '../ruleMakers.js'
 
 /**
  * A sealing washer whose hole is smaller than its plug's thread or much wider, or any washer on a taper thread: it is
- * from another line of the parts list, and the plug would weep. The printed rounding counts; a ring held in an undercut
- * of the plug may be up to 4 mm smaller.
- * Judges: Every crush washer and bonded seal of an opening with a thread, overrides included, by the
- * judgement of `checkWasherFit`. A rim or a thickness out of the ordinary is a warning.
- * Place: `<seal>/size`; the seal itself where it has no size
+ * from another line of the parts list, and the plug would weep. Sizes may differ by their printed rounding; the hole
+ * of a ring that an undercut of the plug holds may be up to 4 mm smaller.
+ * Judges: Every crush washer and bonded seal of an opening with a thread, overrides included, by the judgement of
+ * `checkWasherFit`. An unusual rim or thickness is a warning.
+ * Place: `<seal>/size`; the seal itself if it has no size
  * Params: part: name of the opening; reason: code and params of the judgement
  * Harm: job
- * Source: DIN 7603 rows read second hand, and the house rules of `checkWasherFit`.
+ * Source: DIN 7603 rows from a secondary source, and the house rules of `checkWasherFit`.
  */
 export const rule = sealRule('seal/washer-does-not-fit', 'error', ({ path, seal, on }) => {
   if (on.kind !== 'opening' || on.part.thread === undefined) return []

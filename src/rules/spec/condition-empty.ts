@@ -2,10 +2,10 @@ import { conditionRule } from '../ruleMakers.js'
 
 /**
  * A condition without content, or with an empty list in it: every machine meets it, or none, so something is missing.
- * Leave the condition out where it holds for all.
- * Judges: Every condition. Finds an empty `variants`, else an empty `market`; else a condition with no key but empty
- * objects.
- * Place: `<condition>/variants` or `<condition>/market`; the condition itself where it has no content
+ * Omit the condition if it holds for all machines.
+ * Judges: Every condition. Finds an empty `variants`, else an empty `market`; else a condition without keys or whose
+ * values are all empty objects.
+ * Place: `<condition>/variants` or `<condition>/market`; the condition itself if it has no content
  * Params: holds: `never` for an empty list, `always` for a condition without content
  * Harm: job
  * House rule.

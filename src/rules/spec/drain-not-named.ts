@@ -6,22 +6,22 @@ import { gearcaseRule } from '../ruleMakers.js'
  * A drain plug that no method of emptying names: it stays closed, the old oil behind it stays in, and the refill
  * overflows.
  * Judges: Every opening with the use `drain`. Finds one that no `drain plug` or `suction` of `emptying` of its
- * gearcase names. Not judged where `emptying` is empty, or names an opening or a cover that is not there, or a drain
- * plug that is no drain.
+ * gearcase names. Not judged if `emptying` is empty, names an opening or a cover that does not exist, or names as a
+ * `drain plug` an opening without the use `drain`.
  * Place: `/gearcases/<id>/openings/<id>/uses`
- * Params: opening: its own name; gearcase: its name
+ * Params: opening: its name; gearcase: name of its gearcase
  * Harm: machine
- * Common practice, no source: every drain is opened, or the manual says why not.
+ * Common practice, no source: every drain plug is opened unless the manual says why not.
  */
 export const rule = gearcaseRule('spec/drain-not-named', 'warning', ([id, gearcase]) => {
   const { name, openings, covers, emptying } = gearcase
-  const isSound = (way: Emptying) =>
+  const existsOnSheet = (way: Emptying) =>
     way.kind === 'cover'
       ? lookUp(covers, way.cover) !== undefined
       : way.kind === 'suction'
         ? lookUp(openings, way.opening) !== undefined
         : isDrain(lookUp(openings, way.opening))
-  if (emptying.length === 0 || !emptying.every(isSound)) return []
+  if (emptying.length === 0 || !emptying.every(existsOnSheet)) return []
   const named = emptying.flatMap((way) =>
     way.kind === 'cover' ? [] : [way.opening, ...((way.kind === 'drain plug' && way.also) || [])],
   )

@@ -1,8 +1,8 @@
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A filter that no oil change reaches: its gearcase shares the oil of another and is not emptied itself, so no order of
- * work ever comes to it.
+ * A filter that no oil change reaches: its gearcase shares the oil of another and is not emptied itself, so no
+ * procedure includes the filter.
  * Judges: Every gearcase with `filters` that shares its oil and has no way under `emptying`, on a sheet with a service
  * of the task `change`. A gearcase with its own oil that no service changes is found by `spec/gearcase-without-change`.
  * Place: `/gearcases/<id>/filters`

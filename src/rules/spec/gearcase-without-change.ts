@@ -1,14 +1,13 @@
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A gearcase with oil of its own that no service changes: it was left out of the list of a service, and its oil
- * would never be due.
+ * A gearcase with its own oil that no service changes: a service does not list it, and its oil would never be due.
  * Judges: Every gearcase with its own oil, on a sheet with a service of the task `change`. Finds one that no such
  * service names under `gearcases`.
  * Place: `/gearcases/<id>`
  * Params: gearcase: its name
  * Harm: machine
- * Common practice, no source; waive it where the manual fills a gearcase for life.
+ * Common practice, no source; waive it if the gearcase is filled for life.
  */
 export const rule = gearcaseRule(
   'spec/gearcase-without-change',

@@ -6,8 +6,8 @@ import { ruleAbout } from '../ruleMakers.js'
 /**
  * Two documents of one kind with the same id in one set: a reference to this id could mean either of them. Revisions
  * of one sheet may be in one set.
- * Judges: Compares `id` among documents of one kind; of sheets, `revision` too. Records inside logs count, after
- * those of their own. Finds each document after the first, unless both say the same.
+ * Judges: Compares the `id`, and for sheets also the `revision`, of documents of one kind. Records inside logs count
+ * too, after the other records. Finds each document after the first, unless the two are equal.
  * Place: `/id`
  * Params: kind: the kind of document; id: as written
  * Harm: job

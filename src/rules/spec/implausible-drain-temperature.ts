@@ -6,9 +6,9 @@ import { sheetRule } from '../ruleMakers.js'
 
 /**
  * A drain temperature above 80 °C: such hot oil burns the hand that takes out the plug; the figure may be 86 to 122
- * °F, entered as °C. A level is often checked hot; that is another figure, and not judged.
- * Judges: Every stated `drainTemperature` of a gearcase, overrides included, first printed figure. Finds one whose
- * highest figure is above 80 °C. Not judged where a printed figure beside it disagrees.
+ * °F, entered as °C. The temperature at which a level is checked is often higher, and not judged here.
+ * Judges: Every stated `drainTemperature` of a gearcase, overrides included, by its first printed figure. Finds one
+ * whose highest figure is above 80 °C. Not judged if a printed figure beside it disagrees.
  * Place: the value
  * Params: gearcase: its name; temperature: as printed first
  * Harm: injury

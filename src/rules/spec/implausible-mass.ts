@@ -4,10 +4,10 @@ import { statedRange } from '../lookup/statedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A machine of 0.8 kg, or of more than any small utility machine weighs: tonnes and kilograms were mistaken. Stands
- * and jacks are judged by this figure.
- * Judges: The stated `mass` of the machine, overrides included, first printed figure. Finds one below 50 kg or above
- * 40,000 kg. Not judged where a printed figure beside it disagrees.
+ * A machine of 0.8 kg, or of more than any small utility machine weighs: tonnes and kilograms were confused. Stands
+ * and jacks are judged by this mass.
+ * Judges: The stated `mass` of the machine, overrides included, by its first printed figure. Finds one below 50 kg or
+ * above 40,000 kg. Not judged if a printed figure beside it disagrees.
  * Place: the value
  * Params: mass: as printed first
  * Harm: injury

@@ -4,7 +4,7 @@ import { figureRule } from '../ruleMakers.js'
 
 /**
  * Limits whose minimum exceeds the maximum: no torque, quantity or temperature could be between them. The two figures
- * were swapped, or one has a slipped digit.
+ * were swapped, or one has a wrong digit.
  * Judges: Every printed value of kind `limits` with both figures, those in `printed` and in overrides included.
  * Compares them as exact decimals; equal ones pass.
  * Place: the value

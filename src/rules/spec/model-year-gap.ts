@@ -2,10 +2,10 @@ import { sheetRule } from '../ruleMakers.js'
 
 /**
  * Model years between those of two variants that no variant covers: a machine of such a year fits none.
- * Judges: A sheet whose variants all have a `when` of model years and nothing else. Sorted by `from`; finds each
+ * Judges: A sheet whose variants all have a `when` of model years and nothing else. Sorts them by `from`. Finds each
  * whose `from` is more than one year after the highest `to` before it.
  * Place: `/machine/variants/<id>/when/modelYears` of the later variant
- * Params: from: the first year that is missing; to: the last one
+ * Params: from: the first year that is missing; to: the last year that is missing
  * Harm: record
  * House rule; information only.
  */

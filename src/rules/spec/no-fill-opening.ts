@@ -2,12 +2,12 @@ import { sheetRule } from '../ruleMakers.js'
 
 /**
  * An oil space that no opening fills: a machine drained by this sheet could not be refilled.
- * Judges: Every gearcase with its own oil. Finds one where neither it nor a gearcase that shares its oil has an
- * opening with the use `fill`; as information if its fill method is `not stated`, since such a sheet only gives figures.
+ * Judges: Every gearcase with its own oil. Finds one if neither it nor a gearcase that shares its oil has an opening
+ * with the use `fill`; as information if its fill method is `not stated`, since such a sheet only gives figures.
  * Place: `/gearcases/<id>/openings`
  * Params: gearcase: its name
  * Harm: job
- * Common practice, no source: the way in is found before the way out is opened.
+ * Common practice, no source: find the fill opening before the drain is opened.
  */
 export const rule = sheetRule('spec/no-fill-opening', 'error', ({ document }) => {
   const gearcases = Object.entries(document.gearcases)

@@ -2,8 +2,8 @@ import { lookUp } from '../lookup/lookUp.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * A gearcase whose oil a service changes, and no way to get the old oil out: neither drain plug, cover nor suction.
- * Say how, even where the manual leaves only suction.
+ * A gearcase whose oil a service changes, but that has no way to get the old oil out: no drain plug, no cover, no
+ * suction. State a way, even if only suction is left.
  * Judges: Every gearcase with its own oil that a service of the task `change` names. Finds an empty `emptying`;
  * as information if its fill method is `not stated`, since such a sheet only gives figures.
  * Place: `/gearcases/<id>/emptying`

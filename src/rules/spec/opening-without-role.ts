@@ -3,14 +3,15 @@ import { lookUp } from '../lookup/lookUp.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * An opening named for a use that its own entry does not give it: a drain plug without the use drain, a level hole or
- * a dipstick without the use level, or a quantity that is poured into an opening without the use fill. One of the two
+ * An opening named for a use that its entry does not list: a drain plug without the use drain, a level hole or a
+ * dipstick without the use level, or a quantity that is poured into an opening without the use fill. One of the two
  * places names the wrong opening.
  * Judges: Every gearcase: the opening of the fill method needs the use `level` for `to level hole` and `dipstick`,
- * else `fill` (beside a sight glass the opening named is the one that fills); the opening of each `drain plug` in
- * `emptying` needs `drain`. Finds one that exists without that use.
- * Place: `/gearcases/<id>/oilSpace/fill/method/opening`, or `/gearcases/<id>/emptying/<place>/opening`
- * Params: opening: its own name; role: the use that its entry does not give; use: the fill method, or `drain plug`
+ * else `fill` (with a sight glass, the opening is the one for filling); the opening of each `drain plug` in
+ * `emptying`, and each under its `also`, needs `drain`. Finds one that exists without that use.
+ * Place: `/gearcases/<id>/oilSpace/fill/method/opening`, `/gearcases/<id>/emptying/<place>/opening` or
+ * `…/also/<place>`
+ * Params: opening: its name; role: the use that its entry does not list; use: the fill method, or `drain plug`
  * Harm: job
  * House rule.
  */

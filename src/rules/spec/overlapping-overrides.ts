@@ -2,13 +2,14 @@ import { canBothBeMet } from '../lookup/canBothBeMet.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * Two overrides of one leaf that one machine could meet at once: it is not known which figure applies, and the order
- * in the file must not decide. Narrow one of the conditions.
+ * Two overrides of one leaf whose conditions one machine could meet at once: it is not known which figure applies,
+ * and the order in the file must not decide. Narrow one of the conditions.
  * Judges: Every two entries of overrides with the same `path`. They overlap when one variant permitted by both exists
  * (or the sheet has none) for which both conditions, and the variant's own, agree in each two of market (a common
  * entry), model years (a common year) and serials (same prefix: neither range ends before the other starts; else one
- * prefix is the other followed by digits); what a condition leaves out agrees with all. Ends of serials are compared
- * only where their widths are equal. The later entry gets one finding, with the first earlier one that it overlaps.
+ * prefix is the other followed by digits); what a condition omits agrees with everything. Ends of serials are
+ * compared only if their widths are equal. The later entry gets one finding, with the first earlier one that it
+ * overlaps.
  * Place: `/overrides/<place>/set/<place>`
  * Params: target: the path that both set; with: pointer to the earlier entry
  * Harm: machine

@@ -7,10 +7,10 @@ import { sheetRule } from '../ruleMakers.js'
 
 /**
  * A figure of some machines that is more than five times that of the others, or less than a fifth: variants of one
- * machine are alike, so a decimal point or a unit slipped.
- * Judges: Every override of a stated value that is no temperature, or of a torque, whose base leaf
- * on the sheet states one of the same measure and is not zero; highest first printed figures. Finds where one is
- * more than 5 times the other. Not judged where a printed figure beside it disagrees.
+ * machine are alike, so a decimal point or a unit is wrong.
+ * Judges: Every override of a stated value that is no temperature, or of a torque, whose base leaf states a figure of
+ * the same measure, if both are above zero. Compares the highest first printed figures. Finds one that is more than 5
+ * times the other, or less than a fifth. Not judged if a printed figure beside it disagrees.
  * Place: `/overrides/<place>/set/<place>/to`, or its `torque`
  * Params: figure: as printed first in the override; base: as printed first on the sheet
  * Harm: machine
@@ -23,19 +23,19 @@ export const rule = sheetRule('spec/override-far-from-base', 'warning', ({ sheet
     const base = sheet.leaves.find((other) => other.path === replaces && other.kind === found.kind)
     const other = base && figureOf(base)
     if (one === undefined || other === undefined || measureOf(one.unit) === 'temperature') return []
-    const high = statedRange(one, other.unit)?.high ?? 0
+    const overrideHigh = statedRange(one, other.unit)?.high ?? 0
     const baseHigh = statedRange(other, other.unit)?.high ?? 0
-    if (high <= 0 || baseHigh <= 0 || isDisputed(sheet, path)) return []
-    if (Math.max(high, baseHigh) <= FAR * Math.min(high, baseHigh)) return []
+    if (overrideHigh <= 0 || baseHigh <= 0 || isDisputed(sheet, path)) return []
+    if (Math.max(overrideHigh, baseHigh) <= MAX_RATIO * Math.min(overrideHigh, baseHigh)) return []
     const at = found.kind === 'tightening' ? `${path}/torque` : path
     return [{ path: at, params: { figure: firstPrinted(one), base: firstPrinted(other) } }]
   }),
 )
 
-/** What the leaf states as a figure: a value itself, or the torque of a tightening. */
+/** The value of a leaf, or the torque of a tightening. */
 function figureOf({ kind, leaf }: FoundLeaf): StatedValue | undefined {
   if (kind === 'value') return leaf.kind === 'not stated' ? undefined : leaf
   return kind === 'tightening' && leaf.kind === 'torque' ? leaf.torque : undefined
 }
 
-const FAR = 5
+const MAX_RATIO = 5

@@ -3,13 +3,13 @@ import { findLeafType } from '../../spec/index.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * An override of one kind that points at a leaf of another, such as a torque where a quantity is. It could not be
- * used as either.
+ * An override of one kind that points at a leaf of another, such as a torque for a quantity. It could not be used as
+ * either.
  * Judges: Every entry of an override whose `path` is the place of a leaf. Finds a `kind` other than that of the leaf.
  * Place: `/overrides/<place>/set/<place>/kind`
  * Params: target: the path; kind: as written; there: the kind of the leaf
  * Harm: machine
- * House rule: an override replaces a leaf by one of its own kind.
+ * House rule: an override replaces a leaf by one of the same kind.
  */
 export const rule = sheetRule('spec/override-of-other-kind', 'error', ({ document }) =>
   (document.overrides ?? []).flatMap(({ set }, place) =>

@@ -4,16 +4,16 @@ import { sheetRule } from '../ruleMakers.js'
 
 /**
  * An override whose pointer leads to no leaf of the sheet: it is mistyped, or points into the middle of a leaf. It
- * would never be used. An optional leaf that the base leaves out may be set.
+ * would never be used. An optional leaf that the base sheet omits may be set.
  * Judges: Every entry of an override, its `path` split into unescaped tokens (RFC 6901). Finds a path that is not one
  * of the places under `leaves`, or whose holder (the path without its last token) does not exist on the sheet as
  * written. Keys are compared letter by letter; a list has only its indexes, without leading zeros. The last token is
- * compared with the place alone, so that an index past the end of a list passes; whether the `kind` of the entry is
- * the one of the place is judged by `spec/override-of-other-kind`.
+ * compared with the place alone, so that an index past the end of a list passes; whether the `kind` of the entry fits
+ * the place is judged by `spec/override-of-other-kind`.
  * Place: `/overrides/<place>/set/<place>/path`
  * Params: target: the path
  * Harm: job
- * House rule: overrides replace whole leaves, so that a figure keeps its own source.
+ * House rule: overrides replace whole leaves, so that a figure keeps its source.
  */
 export const rule = sheetRule('spec/override-target-missing', 'error', ({ document }) =>
   (document.overrides ?? []).flatMap(({ set }, place) =>

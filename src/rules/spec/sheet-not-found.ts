@@ -7,8 +7,8 @@ import { ruleAbout } from '../ruleMakers.js'
  * Judges: Finds a `sheet/id` that is the id of no sheet. Not judged in a set without a sheet, since the sheet may be
  * elsewhere.
  * Place: `/sheet/id`
- * Params: id: as written; known: up to eight ids of sheets; more: how many more exist; meant: the likely one, if one
- * is near
+ * Params: id: as written; known: up to eight ids of sheets; more: how many more exist; meant: the id that was
+ * probably meant, if one is similar
  * Harm: record
  * House rule.
  */

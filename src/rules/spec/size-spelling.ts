@@ -2,12 +2,12 @@ import { fasteningOf } from '../lookup/fasteningOf.js'
 import { ruleAbout } from '../ruleMakers.js'
 
 /**
- * A size of a drive or a tool that is written otherwise than the sizes it is compared with: `10mm` for `10 mm`,
- * `3/8in` for `3/8 in`. Sizes are compared as texts, so the socket on the wall would not be found.
- * Judges: Of a sheet: the `size` of the drive of every opening, of the bolts of covers, of screwed filters and of the fasteners
- * of shields. Of a toolbox: the `drive` of wrenches, `from` and `to` of adaptors, `size` and `drive` of sockets. Finds
- * a number, or a fraction with or without a whole number before it, followed by `mm` or `in` without exactly one
- * space, or by `MM`, `"`, `IN`, `inch` or `''`.
+ * A size of a drive or a tool that is not written like the sizes it is compared with: `10mm` for `10 mm`, `3/8in` for
+ * `3/8 in`. Sizes are compared as texts, so the right socket would not be found.
+ * Judges: On a sheet: the `size` of the drive of every opening, of the bolts of covers, of screwed filters and of the
+ * fasteners of shields. In a toolbox: the `drive` of wrenches, `from` and `to` of adaptors, `size` and `drive` of
+ * sockets. Finds a number, or a fraction with or without a whole number before it, followed by `mm` or `in` without
+ * exactly one space, or by `MM`, `"`, `IN`, `inch` or `''`.
  * Place: the size
  * Params: size: as written; meant: with one space and `mm` or `in`
  * Harm: job
@@ -30,7 +30,7 @@ export const rule = ruleAbout('spec-sheet', 'toolbox')(
               drive === undefined || drive.kind === 'not stated' ? [] : sizesOf(path, { drive }, 'size'),
             )
     return sizes.flatMap(({ path, size }) => {
-      const [, number, unit = ''] = WRITTEN.exec(size) ?? []
+      const [, number, unit = ''] = SIZE.exec(size) ?? []
       const meant = number === undefined ? size : `${number} ${/^mm$/i.test(unit) ? 'mm' : 'in'}`
       if (meant === size) return []
       return [{ path, params: { size, meant }, cures: [{ op: 'replace' as const, path, value: meant }] }]
@@ -38,7 +38,7 @@ export const rule = ruleAbout('spec-sheet', 'toolbox')(
   },
 )
 
-const WRITTEN = /^((?:[0-9]+ )?[0-9]+(?:\.[0-9]+|\/[0-9]+)?) *(mm|in|inch|"|'')$/i
+const SIZE = /^((?:[0-9]+ )?[0-9]+(?:\.[0-9]+|\/[0-9]+)?) *(mm|in|inch|"|'')$/i
 
 /** The texts under some keys of each entry of a list. */
 function sizesOf<Key extends string>(

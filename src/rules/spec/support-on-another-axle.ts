@@ -2,26 +2,26 @@ import { lookUp } from '../lookup/lookUp.js'
 import { gearcaseRule } from '../ruleMakers.js'
 
 /**
- * A gearcase whose supports lift other axles than its own: the machine would be raised at the wrong end, with the
- * chocks under the wheels that go up.
+ * A gearcase whose supports lift other axles than the one it is on: the machine would be raised at the wrong end,
+ * with the chocks under the wheels that go up.
  * Judges: Every gearcase with an `axle` and `access` of `raised`. Finds one whose supports exist, all name an axle,
  * and none names that of the gearcase. A gearcase without an axle, and a support without one, are not judged.
  * Place: `/gearcases/<id>/access/supports`
  * Params: gearcase: its name; axle: name of its axle; lifted: names of the axles that the supports lift
  * Harm: injury
- * Common practice, no source: the axle that is worked on is the one that is raised, and the other one is chocked.
+ * Common practice, no source: the axle that is worked on is raised, and the wheels of the other are chocked.
  */
 export const rule = gearcaseRule(
   'spec/support-on-another-axle',
   'error',
   ([id, { name, axle, access }], { document }) => {
     const { axles, supports } = document.machine
-    const named = axle === undefined ? undefined : lookUp(axles, axle)
-    if (named === undefined || access.kind !== 'raised' || access.supports.length === 0) return []
+    const ownAxle = axle === undefined ? undefined : lookUp(axles, axle)
+    if (ownAxle === undefined || access.kind !== 'raised' || access.supports.length === 0) return []
     const lifted = access.supports.map((support) => lookUp(axles, lookUp(supports, support)?.axle ?? ''))
-    if (lifted.some((one) => one === undefined || one === named)) return []
+    if (lifted.some((one) => one === undefined || one === ownAxle)) return []
     const names = [...new Set(lifted.map((one) => one?.name ?? ''))]
-    const params = { gearcase: name, axle: named.name, lifted: names }
+    const params = { gearcase: name, axle: ownAxle.name, lifted: names }
     return [{ path: `/gearcases/${id}/access/supports`, params }]
   },
 )

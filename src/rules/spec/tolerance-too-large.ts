@@ -3,10 +3,9 @@ import { figureRule } from '../ruleMakers.js'
 
 /**
  * A tolerance as large as the value itself or larger, such as 45 ± 45 mL: the band would reach down to zero. A
- * decimal mark was lost, or the tolerance is from another line. The zero of a temperature is arbitrary, so
- * temperatures are left out.
- * Judges: Every printed value of kind `nominal with tolerance` but temperatures, those in `printed` and in overrides
- * included. Finds `minus`, else `plus`, at or above `value`, as exact decimals.
+ * decimal mark was lost, or the tolerance is from another line. Temperatures are not judged: their zero is arbitrary.
+ * Judges: Every printed value of kind `nominal with tolerance` except temperatures, those in `printed` and in
+ * overrides included. Finds `minus`, else `plus`, at or above `value`, as exact decimals.
  * Place: `<value>/minus` or `<value>/plus`
  * Params: value: as printed; minus: as printed; plus: as printed; unit: as written
  * Harm: machine

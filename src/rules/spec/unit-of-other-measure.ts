@@ -7,8 +7,9 @@ import { sheetRule } from '../ruleMakers.js'
  * A quantity with a unit of the wrong measure, such as a refill in newton metres: an override may contain any value,
  * and a second printed figure may have any unit.
  * Judges: Every leaf of kind `value`, overrides included. `machine/mass` needs mass; `portion`, `drainAndRefill` and
- * `dryFill` volume; `drainTemperature`, `workingTemperature` and `level/temperature` temperature; `method/below` length; `minutesAfterStop`
- * duration. Finds a unit of another measure; else each entry of `printed` whose measure is not that of the value.
+ * `dryFill` volume; `drainTemperature`, `workingTemperature` and `level/temperature` temperature; `method/below`
+ * length; `minutesAfterStop` duration. Finds a unit of another measure; else each entry of `printed` whose measure is
+ * not that of the value.
  * Place: `<value>/unit`, or `<value>/printed/<place>/unit`
  * Params: unit: as written; measure: what it measures; required: the measure needed
  * Harm: machine

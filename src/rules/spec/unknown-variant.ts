@@ -7,8 +7,8 @@ import { ruleAbout } from '../ruleMakers.js'
  * Judges: `variants` of every condition; `identity/variant` of a log or procedure whose sheet is in the set. Finds
  * each id that is no variant of the sheet.
  * Place: `<condition>/variants/<place>`, or `/identity/variant`
- * Params: id: as written; known: up to eight ids of variants; more: how many more exist; meant: the likely one, if
- * one is near
+ * Params: id: as written; known: up to eight ids of variants; more: how many more exist; meant: the id that was
+ * probably meant, if one is similar
  * Harm: job
  * House rule: variants are named by their ids.
  */

@@ -2,7 +2,7 @@ import { exactIn, nearestDouble } from '../../quantity/index.js'
 import { containerRule } from '../ruleMakers.js'
 
 /**
- * A density that no oil has, such as 0.89 kg/m³ for 0.89 g/cm³: volumes at other temperatures would be wrong.
+ * A density that no oil has, such as 0.89 kg/m³ instead of 0.89 g/cm³: volumes at other temperatures would be wrong.
  * Judges: Every container whose oil has `density15`. Finds one below 750 or above 1100 kg/m³.
  * Place: `/containers/<id>/oil/density15`
  * Params: container: its name; density: as written
@@ -22,12 +22,12 @@ export const rule = containerRule(
   ]) => {
     if (density15 === undefined) return []
     const density = nearestDouble(exactIn(density15, 'kg/m3'))
-    if (density >= LIGHTEST && density <= HEAVIEST) return []
+    if (density >= MIN_DENSITY && density <= MAX_DENSITY) return []
     return [
       { path: `/containers/${id}/oil/density15`, params: { container: name, density: { ...density15 } } },
     ]
   },
 )
 
-const LIGHTEST = 750
-const HEAVIEST = 1100
+const MIN_DENSITY = 750
+const MAX_DENSITY = 1100

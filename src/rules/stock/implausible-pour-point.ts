@@ -19,11 +19,11 @@ export const rule = containerRule(
       oil: { pourPoint },
     },
   ]) => {
-    if (pourPoint === undefined || pourPoint.value <= WARMEST) return []
+    if (pourPoint === undefined || pourPoint.value <= MAX_POUR_POINT) return []
     return [
       { path: `/containers/${id}/oil/pourPoint`, params: { container: name, pourPoint: { ...pourPoint } } },
     ]
   },
 )
 
-const WARMEST = 10
+const MAX_POUR_POINT = 10

@@ -2,8 +2,8 @@ import { compareQuantities } from '../../quantity/index.js'
 import { containerRule } from '../ruleMakers.js'
 
 /**
- * An opened container with more oil in it than it can hold: full containers were counted too, or the unit is wrong.
- * The plan would count on oil that is not there.
+ * An opened container with more oil in it than it can hold: full containers were included, or the unit is wrong. The
+ * plan would count on oil that is not there.
  * Judges: Every container with `opened`. Finds `opened` above `size`, converted exactly; equal ones pass, since it
  * may just have been opened.
  * Place: `/containers/<id>/opened`

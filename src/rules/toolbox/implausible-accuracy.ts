@@ -2,7 +2,7 @@ import { wrenchRule } from '../ruleMakers.js'
 
 /**
  * A torque wrench that is off by a quarter or more: a decimal point is missing, or the figure belongs to another
- * tool. No tool that is sold as a torque wrench is that bad.
+ * tool. No real torque wrench is that inaccurate.
  * Judges: Every wrench whose accuracy is stated in per cent (kind `of reading` or `of full scale`). Finds `percent`
  * of 25 or more.
  * Place: `/wrenches/<id>/accuracy/percent`

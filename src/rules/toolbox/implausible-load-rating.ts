@@ -3,8 +3,8 @@ import type { Jack, Stands } from '../../spec/index.js'
 import { toolboxRule } from '../ruleMakers.js'
 
 /**
- * A stand or jack that is rated for almost nothing, or for more than any such tool carries: tonnes and kilograms
- * were mistaken, and the machine is judged by that figure.
+ * A stand or jack that is rated for almost nothing, or for more than any such tool carries: tonnes and kilograms were
+ * confused, and the tool could collapse.
  * Judges: The `rating` of all stands and jacks. Finds one below 100 kg or above 50,000 kg.
  * Place: `/stands/<id>/rating`, or `/jacks/<id>/rating`
  * Params: tool: its name; rating: as written

@@ -5,7 +5,7 @@ import { wrenchRule } from '../ruleMakers.js'
  * Two scales of one wrench whose ends are more than a quarter apart: they are engraved on the same tube, so one has
  * the wrong unit (inch-pounds for foot-pounds is twelve times off) or a wrong digit.
  * Judges: Every wrench with two or more scales: `highest` of each later one, converted to the unit of the first,
- * against that of the first. Finds where the larger exceeds 1.25 × the smaller.
+ * against that of the first. Finds one if the larger end exceeds 1.25 × the smaller.
  * Place: `/wrenches/<id>/scales/<place>` of the later scale
  * Params: wrench: its name; first: the end of the first scale; other: the end of this one
  * Harm: machine

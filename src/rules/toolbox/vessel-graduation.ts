@@ -12,12 +12,12 @@ import { toolboxRule } from '../ruleMakers.js'
  */
 export const rule = toolboxRule('toolbox/vessel-graduation', 'error', ({ document: { vessels } }) =>
   Object.entries(vessels).flatMap(([id, vessel]) => {
-    const wrong = (['graduation', 'lowestMark'] as const).find((mark) => {
+    const wrongMark = (['graduation', 'lowestMark'] as const).find((mark) => {
       const quantity = vessel[mark]
       return quantity !== undefined && compareQuantities(quantity, vessel.size) > 0
     })
-    if (wrong === undefined) return []
-    const params = { vessel: vessel.name, size: vessel.size, mark: vessel[wrong] }
-    return [{ path: `/vessels/${id}/${wrong}`, params }]
+    if (wrongMark === undefined) return []
+    const params = { vessel: vessel.name, size: vessel.size, mark: vessel[wrongMark] }
+    return [{ path: `/vessels/${id}/${wrongMark}`, params }]
   }),
 )

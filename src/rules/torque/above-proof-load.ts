@@ -3,15 +3,16 @@ import { tighteningRule } from '../ruleMakers.js'
 
 /**
  * Bolts of stated class whose torque would stretch them beyond their proof load even dry: a unit or the class is
- * wrong. Drain plugs state no class and are judged by their own table.
+ * wrong. Drain plugs have no stated class and are judged by `torque/slip-at-plug`.
  * Judges: Every torque of a cover or shield, overrides included, whose `thread` is metric or inch and can be read,
  * with `propertyClass`. F = T ÷ (0.20 × d), with d the nominal diameter, and T the nominal or the maximum of limits
- * (the minimum, where there is none), first printed figure. Finds where F exceeds the proof load of the class.
+ * (the minimum, if there is no maximum), by the first printed figure. Finds an F above the proof load of the class.
  * Place: `<tightening>/torque`
  * Params: part: the name of the part (see terms); thread: as written; propertyClass: as written; torque: T as
  * printed; load: F in N; proof: the proof load in N
  * Harm: machine
- * Source: F = T ÷ (K·d), IFI notes quoted in a machine manual; proof stresses of ISO 898-1:1999, read second hand.
+ * Source: F = T ÷ (K·d), IFI notes quoted in a machine manual; proof stresses of ISO 898-1:1999, from a secondary
+ * source.
  */
 export const rule = tighteningRule('torque/above-proof-load', 'error', (each) => {
   const bolts = boltLoad(each)

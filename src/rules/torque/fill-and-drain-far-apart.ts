@@ -6,16 +6,16 @@ import { statedRange } from '../lookup/statedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
 /**
- * Torques of the fill and the drain plug of one gearcase that are eight times or more apart, where no thread explains
- * it: one of the two has the wrong unit (inch-pounds for foot-pounds is twelve times off).
+ * Torques of the fill and the drain plug of one gearcase that are eight times or more apart, and no stated thread
+ * explains it: one of the two has the wrong unit (inch-pounds for foot-pounds is twelve times off).
  * Judges: Every gearcase: the torques of an opening that drains and of another that fills but does not drain, neither
- * turned by hand, where one of the two has no `thread`; first printed figures, without overrides. Finds each such
- * pair whose higher figure is at least 8 times the other. Not judged where a printed figure beside one of them
+ * turned by hand, if one of the two has no `thread`, by the first printed figures of the base sheet. Finds each such
+ * pair whose higher figure is at least 8 times the other. Not judged if a printed figure beside one of them
  * disagrees, or `torque/large-for-drive` finds one of them.
  * Place: the higher torque
  * Params: gearcase: its name; high: the higher torque as printed; low: the other one
  * Harm: machine
- * Common practice, no source: the factor of 8 is our own estimate, below the slips of 9.8 and 12.
+ * Common practice, no source: the factor of 8 is our own estimate, below the unit mistakes of 9.8 and 12.
  */
 export const rule = sheetRule('torque/fill-and-drain-far-apart', 'warning', ({ sheet }) => {
   const plugs = sheet.tightenings.flatMap(({ path, tightening, on }) => {
@@ -34,12 +34,12 @@ export const rule = sheetRule('torque/fill-and-drain-far-apart', 'warning', ({ s
     fills.flatMap((fill) => {
       if (fill.on.gearcase !== drain.on.gearcase) return []
       if (fill.on.part.thread !== undefined && drain.on.part.thread !== undefined) return []
-      const [low, high] = fill.torque < drain.torque ? [fill, drain] : [drain, fill]
-      if (high.torque < FAR_APART * low.torque) return []
-      const params = { gearcase: drain.on.gearcase.name, high: high.printed, low: low.printed }
-      return [{ path: high.at, params }]
+      const [lowPlug, highPlug] = fill.torque < drain.torque ? [fill, drain] : [drain, fill]
+      if (highPlug.torque < MIN_RATIO * lowPlug.torque) return []
+      const params = { gearcase: drain.on.gearcase.name, high: highPlug.printed, low: lowPlug.printed }
+      return [{ path: highPlug.at, params }]
     }),
   )
 })
 
-const FAR_APART = 8
+const MIN_RATIO = 8

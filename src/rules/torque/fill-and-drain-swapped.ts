@@ -6,25 +6,25 @@ import { gearcaseRule } from '../ruleMakers.js'
 
 /**
  * Fill and drain plugs of different threads whose torques fit each other's threads clearly better than their own: the
- * lines of the table were swapped. A warning, since manuals do print odd pairs.
+ * lines of the table were swapped. A warning, since some manuals print unusual pairs.
  * Judges: Every gearcase with exactly one opening that fills and does not drain, and one that drains and does not
- * fill, each with a torque that has a figure and is no slip of `torque/slip-at-plug`. Base sheet only. The usual
- * torque of a plug is the geometric mean of the lowest and the highest published figure for its thread and housing; a
- * torque (nominal, middle of two limits, or the one limit) misses it by the ratio of the larger to the smaller. Finds
- * where exchanging the two torques divides the product of both ratios by 1.5 or more; not judged where both plugs
- * have the same usual torque or one is in no table.
+ * fill, each with a torque that has a figure and that no factor of `torque/slip-at-plug` explains. Overrides are not judged.
+ * The usual torque of a plug is the geometric mean of the lowest and the highest published figure for its thread and
+ * housing; a torque (nominal, middle of two limits, or the one limit) misses it by the ratio of the larger to the
+ * smaller. Finds two torques whose exchange divides the product of both ratios by 1.5 or more; not judged if both
+ * plugs have the same usual torque or one of them has none.
  * Place: `<fill opening>/tightening/torque`
  * Params: gearcase: its name; fill: torque of the fill plug as printed first; drain: torque of the drain plug as
  * printed first
  * Harm: machine
- * Common practice, no source; judged against the plug torques of MTN 5183-1 and -6, read second hand.
+ * Common practice, no source; judged against the plug torques of MTN 5183-1 and -6, from a secondary source.
  */
 export const rule = gearcaseRule(
   'torque/fill-and-drain-swapped',
   'warning',
   ([id, { name, openings }], { document }) => {
-    const [fill, ...moreFills] = findSingleUse(openings, 'fill', 'drain')
-    const [drain, ...moreDrains] = findSingleUse(openings, 'drain', 'fill')
+    const [fill, ...moreFills] = findOpeningsWithOnlyRole(openings, 'fill', 'drain')
+    const [drain, ...moreDrains] = findOpeningsWithOnlyRole(openings, 'drain', 'fill')
     if (fill === undefined || drain === undefined || moreFills.length > 0 || moreDrains.length > 0) return []
     if (checkPlugsSwapped(fill.plug, drain.plug).verdict !== 'looks swapped') return []
     const pathOf = (opening: string) => `/gearcases/${id}/openings/${opening}/tightening/torque`
@@ -34,8 +34,8 @@ export const rule = gearcaseRule(
   },
 )
 
-/** Openings with a believable torque that have the one use and not the other. */
-function findSingleUse(
+/** Openings with a plausible torque that have one role and not the other. */
+function findOpeningsWithOnlyRole(
   openings: Readonly<Record<string, Opening>>,
   role: OpeningRole,
   otherRole: OpeningRole,

@@ -4,9 +4,10 @@ import { statedRange } from '../lookup/statedRange.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * An angle of more than a whole turn after a torque: the bolt would be stretched until it breaks. A zero too many.
- * Judges: Every `thenAngle` of a tightening, overrides included, first printed figure. Finds one whose highest
- * figure is above 360°. Not judged where a printed figure beside it disagrees.
+ * An angle of more than a whole turn after a torque: the bolt would be stretched until it breaks. There is a zero too
+ * many.
+ * Judges: Every `thenAngle` of a tightening, overrides included, by its first printed figure. Finds one whose highest
+ * figure is above 360°. Not judged if a printed figure beside it disagrees.
  * Place: `<tightening>/thenAngle`
  * Params: part: the name of the part (see terms); angle: as printed first
  * Harm: machine

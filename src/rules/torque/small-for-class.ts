@@ -3,11 +3,11 @@ import { isDisputed } from '../lookup/isDisputed.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * Bolts of stated class at about a tenth of their usual torque: kilogram-force metres taken for newton metres, inch-
- * pounds for foot-pounds, or a decimal point. A cover would leak and shed its bolts.
- * Judges: Every torque of a cover or shield without `thenAngle`, overrides included, by F of `torque/above-proof-
- * load`. Finds where F is below a tenth of the proof load of the class. Not judged where a printed figure beside it
- * disagrees.
+ * Bolts of stated class at about a tenth of their usual torque: kilogram-force metres taken for newton metres,
+ * inch-pounds for foot-pounds, or a wrong decimal point. A cover would leak and lose its bolts.
+ * Judges: Every torque of a cover or shield without `thenAngle`, overrides included, by the force F of
+ * `torque/above-proof-load`. Finds an F below a tenth of the proof load of the class. Not judged if a printed figure
+ * beside it disagrees.
  * Place: `<tightening>/torque`
  * Params: part: the name of the part (see terms); thread: as written; propertyClass: as written; torque: T as
  * printed; load: F in N; proof: the proof load in N

@@ -4,11 +4,11 @@ import { hasFigure } from '../lookup/hasFigure.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * Stages of a tightening that do not rise, or whose last is not below the final torque: a stage with less torque than
- * the one before changes nothing, so two figures were swapped or one belongs to another bolt.
- * Judges: Every torque with `stages`, overrides included: the stages in order, then the final torque; of each the
- * nominal, or the maximum of limits (the minimum, where there is none), converted exactly. Finds the first that is
- * not above the one before; the final torque may equal the last stage where `thenAngle` follows.
+ * Stages of a tightening that do not rise, or whose last stage is not below the final torque: a stage with less
+ * torque than the one before changes nothing, so two figures were swapped or one belongs to another bolt.
+ * Judges: Every torque with `stages`, overrides included: the stages in order, then the final torque; for each the
+ * nominal, or the maximum of limits (the minimum, if there is no maximum), converted exactly. Finds the first that is
+ * not above the one before; the final torque may equal the last stage if `thenAngle` follows.
  * Place: `<tightening>/stages/<place>`, or `<tightening>/torque`
  * Params: part: the name of the part (see terms); before: the figure before, as printed; step: this figure, as
  * printed
@@ -19,22 +19,22 @@ export const rule = tighteningRule('torque/stages-not-rising', 'error', ({ path,
   if (tightening.kind !== 'torque' || tightening.stages === undefined) return []
   const { stages, torque, thenAngle } = tightening
   const steps = [...stages, torque]
-  const highest = steps.map((step) =>
+  const highEnds = steps.map((step) =>
     hasFigure(step) ? statedEnds(readBand(step, torque.unit)).high : undefined,
   )
-  const wrong = highest.findIndex((high, place) => {
-    const before = highest[place - 1]
+  const wrongPlace = highEnds.findIndex((high, place) => {
+    const before = highEnds[place - 1]
     if (before === undefined || high === undefined) return false
     const order = compareExact(before, high)
     return order > 0 || (order === 0 && !(place === stages.length && thenAngle !== undefined))
   })
-  const [before, step] = [steps[wrong - 1], steps[wrong]]
+  const [before, step] = [steps[wrongPlace - 1], steps[wrongPlace]]
   if (before === undefined || step === undefined) return []
-  const at = wrong === stages.length ? `${path}/torque` : `${path}/stages/${wrong}`
+  const at = wrongPlace === stages.length ? `${path}/torque` : `${path}/stages/${wrongPlace}`
   return [{ path: at, params: { part: on.name, before: asPrinted(before), step: asPrinted(step) } }]
 })
 
-/** The printed figure of the highest end. */
+/** The highest printed figure. */
 function asPrinted(torque: StatedValue<TorqueUnit>): { value: string; unit: TorqueUnit } {
   const value = torque.kind === 'limits' ? (torque.max ?? torque.min ?? '') : torque.value
   return { value, unit: torque.unit }

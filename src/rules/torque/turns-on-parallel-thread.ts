@@ -4,7 +4,8 @@ import { tighteningRule } from '../ruleMakers.js'
 /**
  * A plug with a parallel thread tightened by turns past finger tight: turns are for taper threads, which seal by
  * their wedge. A parallel plug stops on its washer after a fraction of a turn, and two turns more would strip it.
- * Judges: Every tightening by `turns` of an opening whose thread can be read and is not taper, overrides included.
+ * Judges: Every tightening of an opening, overrides included. Finds one by `turns` if the thread can be read and is
+ * not taper.
  * Place: the tightening
  * Params: part: the name of the part (see terms); thread: its usual form (see terms)
  * Harm: machine

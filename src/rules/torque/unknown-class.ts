@@ -8,10 +8,10 @@ import { sheetRule } from '../ruleMakers.js'
  * 3506-1), and no `grade` 1, 2, 4, 5, 5.1, 5.2, 7, 8, 8.1 or 8.2 (SAE J429).
  * Place: `/gearcases/<id>/covers/<id>/bolts/propertyClass`, or `/shields/<id>/fasteners/propertyClass`
  * Params: part: the name of the part (see terms); propertyClass: as written; meant: the class that it becomes with a
- * point for the comma, absent where that is none either
+ * point instead of the comma, absent if that is not a class either
  * Harm: job
- * Source: classes of ISO 898-1 and grades of SAE J429 with a proof stress, read second hand; the others, and those
- * of ISO 3506-1, from memory.
+ * Source: classes of ISO 898-1 and grades of SAE J429 with a proof stress, from a secondary source; the others, and
+ * those of ISO 3506-1, from memory.
  */
 export const rule = sheetRule('torque/unknown-class', 'warning', ({ sheet }) =>
   sheet.parts.flatMap((on) => {
@@ -20,15 +20,15 @@ export const rule = sheetRule('torque/unknown-class', 'warning', ({ sheet }) =>
     const { propertyClass } = fastening
     if (propertyClass === undefined || isClass(propertyClass)) return []
     const path = `${holder}/propertyClass`
-    const point = propertyClass.replace(',', '.')
-    const meant = isClass(point) ? point : undefined
+    const withPoint = propertyClass.replace(',', '.')
+    const meant = isClass(withPoint) ? withPoint : undefined
     const cures = meant === undefined ? [] : [{ op: 'replace' as const, path, value: meant }]
     return [{ path, params: { part: on.name, propertyClass, meant }, cures }]
   }),
 )
 
-const STEEL = /^(?:[34]\.6|[45]\.8|5\.6|6\.8|[89]\.8|10\.9|12\.9)$/
-const STAINLESS = /^A[1-5]-(?:50|70|80|100)$/
-const SAE = /^grade (?:[12457]|5\.[12]|8(?:\.[12])?)$/
+const STEEL_CLASS = /^(?:[34]\.6|[45]\.8|5\.6|6\.8|[89]\.8|10\.9|12\.9)$/
+const STAINLESS_CLASS = /^A[1-5]-(?:50|70|80|100)$/
+const SAE_GRADE = /^grade (?:[12457]|5\.[12]|8(?:\.[12])?)$/
 
-const isClass = (text: string) => [STEEL, STAINLESS, SAE].some((form) => form.test(text))
+const isClass = (text: string) => [STEEL_CLASS, STAINLESS_CLASS, SAE_GRADE].some((form) => form.test(text))
