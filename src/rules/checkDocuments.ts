@@ -49,10 +49,7 @@ export function checkDocuments<House extends AnyRule = never>(
   requireSet(set, circumstances)
   const rules = [...allRules, ...houseRules]
   const found = setSubjects(set, circumstances).flatMap((subject) => {
-    const allFindings: readonly Finding[] = [
-      ...runRules(subject, rules),
-      ...meterAndProcedureFindings(subject),
-    ]
+    const allFindings: readonly Finding[] = [...runRules(subject, rules), ...findInMetersAndSteps(subject)]
     const { document } = subject.inside
     const { findings, unusedWaivers } =
       document.kind === 'spec-sheet'
@@ -102,7 +99,7 @@ function applyWaivers(sheet: SpecSheet, findings: readonly Finding[]) {
 }
 
 /** The findings of `validateProcedure` for a procedure whose sheet is in the set, and of `readMeters` for a log. */
-function meterAndProcedureFindings({
+function findInMetersAndSteps({
   input: { document, sheet },
   inside,
 }: Subject): readonly Finding<MeterCodes & ProcedureCodes>[] {
