@@ -1,75 +1,41 @@
 import { suggestName } from '../base/index.js'
 import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
-import { runCheck } from './commands/check.js'
-import { runCompare } from './commands/compare.js'
-import { runConvert } from './commands/convert.js'
-import { runDue } from './commands/due.js'
-import { runImport } from './commands/import.js'
-import { runKits } from './commands/kits.js'
-import { runRecord } from './commands/record.js'
-import { runRepair } from './commands/repair.js'
-import { runSchema } from './commands/schema.js'
-import { printCueList, runCard, runPlan } from './commands/visit.js'
-import { HELP } from './help.js'
-import { type OptionName, type Options, readOptions } from './readOptions.js'
-import { safeLine } from './safeLine.js'
-
-interface Command {
-  readonly run: (options: Options, io: CliIo) => Promise<ExitCode>
-  /** Formats besides text. */
-  readonly formats: readonly Options['format'][]
-  readonly takes: readonly OptionName[]
-}
-
-const SOON: readonly OptionName[] = ['soon-hours', 'soon-km', 'soon-days']
-const DUE: readonly OptionName[] = ['today', 'machine', 'severity', ...SOON, 'stale-days']
-const VISIT: readonly OptionName[] = [...DUE, 'ambient', 'service', 'edition', 'tolerance']
-
-const COMMANDS: Readonly<Record<keyof typeof HELP.commands, Command>> = {
-  check: { run: runCheck, formats: ['json', 'sarif'], takes: ['today', 'level', 'format'] },
-  due: { run: runDue, formats: ['json'], takes: ['sheet', ...DUE, 'exit-code', 'format'] },
-  plan: { run: runPlan, formats: ['json', 'sarif'], takes: [...VISIT, 'level', 'format'] },
-  card: { run: runCard, formats: ['json', 'sarif'], takes: ['out', ...VISIT, 'level', 'format'] },
-  cues: { run: printCueList, formats: ['json', 'vtt'], takes: [...VISIT, 'level', 'format'] },
-  kits: { run: runKits, formats: ['json'], takes: [...VISIT, 'format'] },
-  repair: { run: runRepair, formats: ['json'], takes: ['out', 'level', 'format'] },
-  compare: { run: runCompare, formats: ['json'], takes: ['format'] },
-  record: { run: runRecord, formats: ['json', 'sarif'], takes: ['out', 'today', 'level', 'format'] },
-  import: {
-    run: runImport,
-    formats: ['json', 'sarif'],
-    takes: ['out', 'equipment', 'telematics', 'today', 'level', 'format'],
-  },
-  convert: { run: runConvert, formats: ['json'], takes: ['to', 'assume', 'format'] },
-  schema: { run: runSchema, formats: ['json'], takes: ['format'] },
-}
+import { COMMAND_NAMES, COMMAND_TABLE, type CommandName, isCommand } from './commandTable.js'
+import { COMMANDS } from './loadCommand.js'
+import { parseWords } from './parseWords.js'
+import { renderHelp, renderOverview } from './renderHelp.js'
+import { VERSION } from './version.js'
 
 /** Runs one command line. Errors give a message and an exit code, never a stack trace. */
 export async function runCommand(words: readonly string[], io: CliIo): Promise<ExitCode> {
-  const [name, ...optionWords] = words
+  const [name, ...others] = words
   try {
-    if (name === undefined || name === 'help' || name === '--help' || name === '-h') {
-      io.print(HELP.overview)
-      return name === undefined ? 2 : 0
-    }
-    if (!isCommand(name)) {
-      const nearName = suggestName(name, Object.keys(COMMANDS))
-      const hint = nearName === undefined ? 'see drivetrain-service help' : `did you mean ${nearName}?`
-      throw new UsageError(`unknown command ${JSON.stringify(name)}; ${hint}`)
-    }
-    const { run, formats, takes } = COMMANDS[name]
-    const options = readOptions(optionWords, takes, io)
-    if (options.help) {
-      io.print(HELP.commands[name])
+    if (name === '--version' || name === '-v' || name === 'version') {
+      io.print(VERSION)
       return 0
     }
+    if (name === undefined || name === 'help' || name === '--help' || name === '-h') {
+      const [about] = others
+      io.print(about === undefined ? renderOverview() : renderHelp(requireCommand(about)))
+      return name === undefined ? 2 : 0
+    }
+    const command = requireCommand(name)
+    const { options, formats } = COMMAND_TABLE[command]
+    const read = parseWords(others, options)
+    if (read.values.help) {
+      io.print(renderHelp(command))
+      return 0
+    }
+    const { format = 'text' } = read.values
     const printed: readonly string[] = ['text', ...formats]
-    if (!printed.includes(options.format))
-      throw new UsageError(`${name} --format ${options.format}: expected one of ${printed.join(', ')}`)
-    return await run(options, io)
+    if (!printed.includes(format))
+      throw new UsageError(`${name} --format ${format}: expected one of ${printed.join(', ')}`)
+    return await COMMANDS[command](read, io)
   } catch (error) {
+    const { safeLine } = await import('./safeLine.js')
     const message = safeLine(error instanceof Error ? error.message : String(error))
-    if (error instanceof UsageError) {
+    // By its name: a command that is bundled by itself has a class of its own.
+    if (error instanceof Error && error.name === 'UsageError') {
       io.printError(`drivetrain-service: ${message}`)
       return 2
     }
@@ -80,6 +46,9 @@ export async function runCommand(words: readonly string[], io: CliIo): Promise<E
   }
 }
 
-function isCommand(name: string): name is keyof typeof COMMANDS {
-  return Object.hasOwn(COMMANDS, name)
+function requireCommand(name: string): CommandName {
+  if (isCommand(name)) return name
+  const nearName = suggestName(name, COMMAND_NAMES)
+  const hint = nearName === undefined ? 'see drivetrain-service help' : `did you mean ${nearName}?`
+  throw new UsageError(`unknown command ${JSON.stringify(name)}; ${hint}`)
 }

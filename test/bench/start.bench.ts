@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process'
+import { spawnSync } from 'node:child_process'
 import { existsSync } from 'node:fs'
 import { pathToFileURL } from 'node:url'
 
@@ -15,13 +15,21 @@ const GOALS: readonly (readonly [string, number])[] = [
   ['v1/service', 1.5],
   ['v1/spec', 1.9],
 ]
+/** The same for a command line as it is installed. */
+const COMMANDS: readonly (readonly string[])[] = [['help'], ['convert', '8.9 lbf·ft', '--to', 'N.m']]
+const COMMAND_GOAL = 1.6
 const ROUNDS = 21
 
-function measure(entry?: string): number {
-  const url = entry === undefined ? undefined : pathToFileURL(`dist/${entry}.js`).href
-  const code = `${url === undefined ? '' : `await import(${JSON.stringify(url)});`}
-const { user, system } = process.cpuUsage(); process.stdout.write(String(user + system))`
-  return Number(execFileSync('node', ['--input-type=module', '-e', code], { encoding: 'utf8' }))
+/** CPU time of a process that imports a file of dist, with these words as its command line. */
+function measure(file?: string, words: readonly string[] = []): number {
+  const url = file === undefined ? undefined : pathToFileURL(`dist/${file}.js`).href
+  const code = `process.argv.splice(1, 0, 'drivetrain-service')
+process.on('exit', () => { const { user, system } = process.cpuUsage(); process.stderr.write(String(user + system)) })
+${url === undefined ? '' : `await import(${JSON.stringify(url)})`}`
+  const { stderr } = spawnSync('node', ['--input-type=module', '-e', code, '--', ...words], {
+    encoding: 'utf8',
+  })
+  return Number(stderr)
 }
 
 const median = (values: readonly number[]): number =>
@@ -30,13 +38,16 @@ const median = (values: readonly number[]): number =>
 /** Interleaved, so that a machine that slows down slows all alike; the median of the ratios counts. */
 export default function run(): void {
   if (!existsSync('dist/index.js')) throw new Error('Nothing is built; run npm run build first')
-  const ratios = new Map(GOALS.map(([entry]) => [entry, [] as number[]]))
+  const rows = [
+    ...GOALS.map(([entry, goal]) => ({ name: entry, file: entry, words: [] as readonly string[], goal })),
+    ...COMMANDS.map((words) => ({ name: words[0] ?? '', file: 'cli/main', words, goal: COMMAND_GOAL })),
+  ].map((row) => ({ ...row, ratios: [] as number[] }))
   for (let round = 0; round < ROUNDS; round++)
-    for (const [entry, measured] of ratios) measured.push(measure(entry) / measure())
-  for (const [entry, goal] of GOALS) {
-    const ratio = median(ratios.get(entry) ?? [])
+    for (const { file, words, ratios } of rows) ratios.push(measure(file, words) / measure())
+  for (const { name, goal, ratios } of rows) {
+    const ratio = median(ratios)
     console.log(
-      `${entry.padEnd(14)} ${ratio.toFixed(2)}× of an empty process, goal ${goal}: ${ratio <= goal ? 'reached' : 'not reached'}`,
+      `${name.padEnd(14)} ${ratio.toFixed(2)}× of an empty process, goal ${goal}: ${ratio <= goal ? 'reached' : 'not reached'}`,
     )
   }
 }

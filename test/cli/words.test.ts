@@ -1,33 +1,20 @@
 import { describe, expect, it } from 'vitest'
 import { UsageError } from '../../src/cli/cliIo.js'
-import { HELP } from '../../src/cli/help.js'
-import { type OptionName, readOptions } from '../../src/cli/readOptions.js'
+import { COMMAND_NAMES, COMMAND_TABLE } from '../../src/cli/commandTable.js'
+import { OPTION_TABLE, type OptionName } from '../../src/cli/optionTable.js'
+import { parseWords } from '../../src/cli/parseWords.js'
+import { readOptions } from '../../src/cli/readOptions.js'
+import { renderHelp } from '../../src/cli/renderHelp.js'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { memoryIo } from '../support/memoryIo.js'
 
-const OPTIONS = [
-  ...['level', 'format', 'today', 'ambient', 'machine', 'service', 'severity', 'soon-hours', 'soon-km'],
-  ...[
-    'soon-days',
-    'stale-days',
-    'edition',
-    'tolerance',
-    'out',
-    'to',
-    'assume',
-    'sheet',
-    'equipment',
-    'telematics',
-    'exit-code',
-  ],
-] as OptionName[]
-const read = (...words: readonly string[]) => readOptions(words, OPTIONS, memoryIo())
+const OPTIONS = Object.keys(OPTION_TABLE) as OptionName[]
+const read = (...words: readonly string[]) => readOptions(parseWords(words, OPTIONS), memoryIo())
 
 describe('the words of a command line', () => {
   it('have the defaults that the help states', () => {
     expect(read('a', 'b')).toEqual({
       paths: ['a', 'b'],
-      help: false,
       level: 'warning',
       format: 'text',
       today: memoryIo().today(),
@@ -89,7 +76,6 @@ describe('the words of a command line', () => {
     ]
     expect(read(...words)).toEqual({
       paths: [],
-      help: false,
       level: 'info',
       format: 'json',
       today: '2020-02-29',
@@ -108,7 +94,7 @@ describe('the words of a command line', () => {
       telematics: '2016',
       exitCode: true,
     })
-    expect(read('-h').help).toBe(true)
+    expect(parseWords(['-h'], []).values.help).toBe(true)
   })
 
   it.each([
@@ -160,18 +146,17 @@ describe('the words of a command line', () => {
 })
 
 describe('each command', () => {
-  it.each(Object.entries(HELP.commands))(
-    '%s takes the options that its help names, and no other',
-    async (name, help) => {
-      const named = new Set(help.match(/--[a-z-]+/g)?.map((word) => word.slice(2)))
-      expect([...named].filter((word) => !OPTIONS.some((option) => option === word))).toEqual([])
-      const taken: string[] = []
-      for (const option of OPTIONS) {
-        const io = memoryIo()
-        expect(await runCommand([name, `--${option}`, '\u0000'], io)).toBe(2)
-        if (!io.err.join('').includes(`--${option} is not an option of this command`)) taken.push(option)
-      }
-      expect(new Set(taken)).toEqual(named)
-    },
-  )
+  it.each(COMMAND_NAMES)('%s takes the options that its help names, and no other', async (name) => {
+    const help = renderHelp(name).replace(/^Example: .*$/m, '')
+    const named = new Set(help.match(/--[a-z-]+/g)?.map((word) => word.slice(2)))
+    expect([...named].filter((word) => !OPTIONS.some((option) => option === word))).toEqual([])
+    const taken: string[] = []
+    for (const option of OPTIONS) {
+      const io = memoryIo()
+      expect(await runCommand([name, `--${option}`, '\u0000'], io)).toBe(2)
+      if (!io.err.join('').includes(`--${option} is not an option of this command`)) taken.push(option)
+    }
+    expect(new Set(taken)).toEqual(named)
+    expect(new Set<string>(COMMAND_TABLE[name].options)).toEqual(named)
+  })
 })

@@ -1,11 +1,11 @@
-import { HELP } from '../../src/cli/help.js'
+import { COMMAND_TABLE, isCommand } from '../../src/cli/commandTable.js'
 import { TODAY } from './planExample.js'
 
 /** The day and the temperature of the example world, as far as a command asks for them. */
 export function dayWords(command: string): readonly string[] {
-  const help = HELP.commands[command as keyof typeof HELP.commands]
+  const options: readonly string[] = isCommand(command) ? COMMAND_TABLE[command].options : []
   return [
-    ...(help.includes('--today') ? ['--today', TODAY] : []),
-    ...(help.includes('--ambient') ? ['--ambient', '6degC'] : []),
+    ...(options.includes('today') ? ['--today', TODAY] : []),
+    ...(options.includes('ambient') ? ['--ambient', '6degC'] : []),
   ]
 }

@@ -17,11 +17,12 @@ import {
   unitSymbol,
 } from '../../quantity/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
-import type { Options } from '../readOptions.js'
+import type { Words } from '../parseWords.js'
 
 /** `convert`: prints a quantity in another unit. */
-export async function runConvert(options: Options, io: CliIo): Promise<ExitCode> {
-  const text = options.paths.join(' ')
+export async function runConvert(words: Words, io: CliIo): Promise<ExitCode> {
+  const { values: options } = words
+  const text = words.positionals.join(' ')
   if (text === '') throw new UsageError('convert: write the quantity, such as "8.9 lbf·ft"')
   if (options.to === undefined) throw new UsageError('convert: name the unit, such as --to N.m')
   const assume = options.assume === undefined ? {} : { assume: assumedUnits(options.assume) }

@@ -1,0 +1,177 @@
+import type { OptionName, OptionRow } from './optionTable.js'
+
+/** One command, as help and completions know it. */
+export interface CommandRow {
+  /** Its line in the list of commands. */
+  readonly summary: string
+  /** What is written after its name; one line for each way to use it. */
+  readonly usage: readonly string[]
+  /** What it does. */
+  readonly help: string
+  readonly example: string
+  readonly options: readonly OptionName[]
+  /** Formats of `--format` besides text. */
+  readonly formats: readonly string[]
+  /** What an option means here, where it is not what the table of options says. */
+  readonly own?: { readonly [Name in OptionName]?: Partial<OptionRow> }
+  /** What its exit code means. */
+  readonly exit?: string
+}
+
+const SOON_OPTIONS = ['soon-hours', 'soon-km', 'soon-days'] as const
+const DUE_OPTIONS = ['today', 'machine', 'severity', ...SOON_OPTIONS, 'stale-days'] as const
+const VISIT_OPTIONS = [...DUE_OPTIONS, 'ambient', 'service', 'edition', 'tolerance'] as const
+
+const FINDINGS_EXIT =
+  '0 no finding at or above the level, 1 findings, 2 usage error or a file that cannot be read.'
+
+export const COMMAND_TABLE = {
+  check: {
+    summary: 'report errors in documents',
+    usage: ['[options] <file, folder, pattern or -> ...'],
+    help: `Reads documents and prints one finding for each error in them. In a folder, all folders below are read too, each as a set of
+its own; hidden folders, links and node_modules are not searched. The last lines give the number of documents and folders that
+were read and skipped (on standard error with --format json or sarif).`,
+    example: 'check examples/tind-4',
+    options: ['today', 'level', 'format'],
+    formats: ['json', 'sarif'],
+    own: { today: { help: "reports readings and records after this day (default: this machine's clock)" } },
+    exit: FINDINGS_EXIT,
+  },
+  due: {
+    summary: 'list the services that are due, and why',
+    usage: [
+      '[options] <file or folder> ...',
+      '[options] --sheet SHEET < logs.jsonl > due.jsonl',
+      '[options] <file.jsonl or -> [sheet] ...',
+    ],
+    help: `Prints every service of every machine with its verdict and the reasons.
+
+For fleets: JSON Lines, from a file or standard input (-), one machine log on each line. Each line gives one line of JSON, in
+constant memory. A line that cannot be read gives its findings, and reading continues; the exit code is then 1. Without a sheet
+each line is a flat row instead, one service with its limits:
+  {"id":"m-1","lastDate":"2023-04-06","lastHours":310,"hours":402,"hoursDate":"2023-10-01","everyHours":100,"everyMonths":6}
+A misspelt field gives a finding, and its row is "cannot tell"; other columns are ignored and listed at the end.`,
+    example: 'due examples/tind-4 --today 2023-10-06',
+    options: ['sheet', ...DUE_OPTIONS, 'exit-code', 'format'],
+    formats: ['json'],
+    exit: `0 every document and line could be read, 1 findings in them, 2 usage error or a file that cannot be read;
+with --exit-code, 3 or 4 instead of 0.`,
+  },
+  plan: {
+    summary: 'plan one visit: figures, steps, oil and seals to buy, wrench settings, waits, unknown facts',
+    usage: ['[options] <file or folder> ...'],
+    help: 'Plans one visit to one machine and prints it. Needs one log with its sheet; a toolbox and a stock are optional.',
+    example: 'plan examples/tind-4 --today 2023-10-06 --ambient 6degC',
+    options: [...VISIT_OPTIONS, 'level', 'format'],
+    formats: ['json', 'sarif'],
+    exit: FINDINGS_EXIT,
+  },
+  card: {
+    summary: 'write the plan as a card: HTML, Markdown, text and a short card, into --out',
+    usage: ['[options] --out FOLDER <file or folder> ...'],
+    help: 'Writes the visit as a card: <machine>.html, <machine>.md, <machine>.txt and <machine>-short.html.',
+    example: 'card examples/tind-4 --today 2023-10-06 --ambient 6degC --out out',
+    options: ['out', ...VISIT_OPTIONS, 'level', 'format'],
+    formats: ['json', 'sarif'],
+    exit: FINDINGS_EXIT,
+  },
+  cues: {
+    summary: 'print a cue list for a presenter, as text or WebVTT',
+    usage: ['[options] <file or folder> ...'],
+    help: "Prints a presenter's pictures, words and screen texts, step by step.",
+    example: 'cues examples/tind-4 --today 2023-10-06 --format vtt',
+    options: [...VISIT_OPTIONS, 'level', 'format'],
+    formats: ['json', 'vtt'],
+  },
+  kits: {
+    summary: 'list oil, seals and tools for each due machine, and one order list for all',
+    usage: ['[options] <file or folder> ...'],
+    help: 'Prints oil, seals and tools to bring for each machine with a service due, and one order list for all. Needs logs and their sheets.',
+    example: 'kits examples/tind-4 --today 2023-10-06',
+    options: [...VISIT_OPTIONS, 'format'],
+    formats: ['json'],
+  },
+  repair: {
+    summary: 'fix a procedure with the fewest changes',
+    usage: ['[options] [--out FILE] <file or folder> ...'],
+    help: 'Finds the fewest changes that make a procedure valid and prints them; with --out also writes the corrected procedure.',
+    example: 'repair procedure.json sheet.json --out corrected.json',
+    options: ['out', 'level', 'format'],
+    formats: ['json'],
+    own: { out: { value: 'FILE', help: 'file for the corrected procedure' } },
+  },
+  compare: {
+    summary: "compare two sheets, two procedures, or one sheet's variants",
+    usage: ['[options] <file> <file>', '[options] <sheet>'],
+    help: `Compares two sheets figure by figure, or two procedures by their effect; with one sheet, its variants.
+Exit code 1 when they differ.`,
+    example: 'compare examples/tind-4/sheet.json',
+    options: ['format'],
+    formats: ['json'],
+  },
+  record: {
+    summary: 'check a finished record and append it to its log',
+    usage: ['[options] --out LOG <record> <log> <sheet> [toolbox]'],
+    help: `Checks a finished record against its sheet, log and toolbox. If it has no errors, appends it to the log and writes the log to
+--out; without --out only checks.`,
+    example: 'record record.json log.json sheet.json --out log.json',
+    options: ['out', 'today', 'level', 'format'],
+    formats: ['json', 'sarif'],
+    own: {
+      out: { value: 'LOG', help: 'file for the log with the record' },
+      today: { help: "reports a record after this day (default: this machine's clock)" },
+    },
+    exit: FINDINGS_EXIT,
+  },
+  import: {
+    summary: "add a maker's telematics readings (ISO/TS 15143-3) to a log",
+    usage: ['[options] --out LOG <telematics.json> <log.json>'],
+    help: `Adds a maker's hours and distances (JSON in the shape of ISO/TS 15143-3) to a log, one reading for each day. Days that already
+have a reading in the log are skipped. Without --out only prints the number of new readings.`,
+    example: 'import telematics.json examples/tind-4/log.json --out log.json',
+    options: ['out', 'equipment', 'telematics', 'today', 'level', 'format'],
+    formats: ['json', 'sarif'],
+    own: {
+      out: { value: 'LOG', help: 'file for the log with the readings' },
+      today: { help: "reports readings after this day (default: this machine's clock)" },
+    },
+    exit: FINDINGS_EXIT,
+  },
+  convert: {
+    summary: 'convert one quantity to another unit, exactly rounded',
+    usage: ['"8.9 lbf·ft" --to N.m [--assume us|imperial]'],
+    help: `Reads one quantity, tolerance or range as people write it and prints it in another unit: the exactly rounded number, and
+the second figure to print (limits rounded inward). Ambiguous text is refused, with its possible meanings.`,
+    example: 'convert "1 qt" --to L --assume us',
+    options: ['to', 'assume', 'format'],
+    formats: ['json'],
+  },
+  schema: {
+    summary: 'print the JSON Schema of a kind of document',
+    usage: ['<kind>'],
+    help: 'Prints the JSON Schema of spec-sheet, machine-log, toolbox, stock, procedure or service-record.',
+    example: 'schema spec-sheet',
+    options: ['format'],
+    formats: ['json'],
+  },
+  completion: {
+    summary: 'print a completion script for bash, zsh or fish',
+    usage: ['bash|zsh|fish'],
+    help: `Prints a script that completes commands, options and files. Load it from your shell's start file:
+  bash: source <(drivetrain-service completion bash)
+  zsh:  source <(drivetrain-service completion zsh)
+  fish: drivetrain-service completion fish | source`,
+    example: 'completion bash',
+    options: [],
+    formats: [],
+  },
+} as const satisfies { readonly [name: string]: CommandRow }
+
+export type CommandName = keyof typeof COMMAND_TABLE
+
+export const COMMAND_NAMES = Object.keys(COMMAND_TABLE) as readonly CommandName[]
+
+export function isCommand(name: string): name is CommandName {
+  return Object.hasOwn(COMMAND_TABLE, name)
+}

@@ -1,0 +1,117 @@
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { COMMAND_NAMES, COMMAND_TABLE, type CommandName } from '../commandTable.js'
+import { optionOf } from '../optionOf.js'
+import type { OptionName } from '../optionTable.js'
+import type { Words } from '../parseWords.js'
+
+const SCRIPTS: { readonly [shell: string]: () => string } = {
+  bash: writeBash,
+  zsh: writeZsh,
+  fish: writeFish,
+}
+
+/** `completion`: prints a script for a shell, from the tables of commands and options. */
+export async function runCompletion({ positionals }: Words, io: CliIo): Promise<ExitCode> {
+  const [shell = ''] = positionals
+  const write = Object.hasOwn(SCRIPTS, shell) ? SCRIPTS[shell] : undefined
+  if (write === undefined || positionals.length !== 1)
+    throw new UsageError(`completion: expected one of ${Object.keys(SCRIPTS).join(', ')}`)
+  io.print(write())
+  return 0
+}
+
+const SHELLS = Object.keys(SCRIPTS).join(' ')
+
+const optionsOf = (command: CommandName): readonly OptionName[] => COMMAND_TABLE[command].options
+
+/** The words that can follow a command, besides its options and files. */
+function wordsOf(command: CommandName): string {
+  return command === 'completion' ? SHELLS : ''
+}
+
+/** Single quotes around a text, as all three shells read it. */
+const quote = (text: string): string => `'${text.replaceAll("'", '\u2019')}'`
+
+function writeBash(): string {
+  const cases = COMMAND_NAMES.map((command) => {
+    const options = ['help', ...optionsOf(command)].map((name) => `--${name}`)
+    return `    ${command}) words='${[wordsOf(command), ...options].filter(Boolean).join(' ')}' ;;`
+  })
+  const values = COMMAND_NAMES.flatMap((command) =>
+    optionsOf(command).flatMap((name) => {
+      const { words } = optionOf(command, name)
+      return words === undefined ? [] : [`    ${command}:--${name}) words='${words.join(' ')}' ;;`]
+    }),
+  )
+  return `# bash completion of drivetrain-service
+_drivetrain_service() {
+  local current=\${COMP_WORDS[COMP_CWORD]} before=\${COMP_WORDS[COMP_CWORD-1]} command=\${COMP_WORDS[1]} words=''
+  if [ "$COMP_CWORD" -eq 1 ] || { [ "$COMP_CWORD" -eq 2 ] && [ "$command" = help ]; }; then
+    COMPREPLY=($(compgen -W 'help ${COMMAND_NAMES.join(' ')}' -- "$current"))
+    return
+  fi
+  case "$command:$before" in
+${values.join('\n')}
+  esac
+  [ -n "$words" ] || case "$command" in
+${cases.join('\n')}
+  esac
+  COMPREPLY=($(compgen -W "$words" -- "$current") $(compgen -f -- "$current"))
+}
+complete -o filenames -F _drivetrain_service drivetrain-service
+`
+}
+
+function writeZsh(): string {
+  const plain = (text: string) => text.replaceAll(/[[\]:\\]/g, ' ').replaceAll("'", '\u2019')
+  const cases = COMMAND_NAMES.map((command) => {
+    const specs = optionsOf(command).map((name) => {
+      const { value, help, words, repeats, isPath } = optionOf(command, name)
+      const action = words ? `(${words.join(' ')})` : isPath ? '_files' : ''
+      const argument = value === undefined ? '' : `:${name}:${action}`
+      return `'${repeats ? '*' : ''}--${name}[${plain(help)}]${argument}'`
+    })
+    const rest = wordsOf(command) === '' ? "'*:file:_files'" : `'1:word:(${wordsOf(command)})'`
+    return `    ${command}) _arguments ${[...specs, "'--help[print help]'", rest].join(' ')} ;;`
+  })
+  const names = COMMAND_NAMES.map((name) => `'${name}:${plain(COMMAND_TABLE[name].summary)}'`)
+  return `#compdef drivetrain-service
+_drivetrain_service() {
+  local -a commands=('help:print help' ${names.join(' ')})
+  if (( CURRENT == 2 )) || [[ CURRENT -eq 3 && $words[2] == help ]]; then
+    _describe command commands
+    return
+  fi
+  shift words
+  (( CURRENT-- ))
+  case $words[1] in
+${cases.join('\n')}
+  esac
+}
+compdef _drivetrain_service drivetrain-service
+`
+}
+
+function writeFish(): string {
+  const rule = (condition: string, rest: string) =>
+    `complete -c drivetrain-service -n ${quote(condition)} ${rest}`
+  const commands = ['help', ...COMMAND_NAMES].map((name) => {
+    const summary = name === 'help' ? 'print help' : COMMAND_TABLE[name as CommandName].summary
+    return rule('__fish_use_subcommand', `-f -a ${name} -d ${quote(summary)}`)
+  })
+  const options = COMMAND_NAMES.flatMap((command) => {
+    const seen = `__fish_seen_subcommand_from ${command}`
+    const words = wordsOf(command) === '' ? [] : [rule(seen, `-f -a ${quote(wordsOf(command))}`)]
+    return [
+      ...words,
+      ...optionsOf(command).map((name) => {
+        const { value, help, words: values, isPath } = optionOf(command, name)
+        const argument = values ? ` -x -a ${quote(values.join(' '))}` : isPath ? ' -r' : value ? ' -x' : ''
+        return rule(seen, `-l ${name}${argument} -d ${quote(help)}`)
+      }),
+    ]
+  })
+  return `# fish completion of drivetrain-service
+${[...commands, ...options].join('\n')}
+`
+}

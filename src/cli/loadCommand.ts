@@ -1,0 +1,32 @@
+import type { CliIo, ExitCode } from './cliIo.js'
+import type { CommandName } from './commandTable.js'
+import type { Words } from './parseWords.js'
+import type { Options } from './readOptions.js'
+
+/** What a command does with its words. */
+export type Run = (words: Words, io: CliIo) => Promise<ExitCode>
+
+/** A command that works on documents; it loads when it is called. */
+const onDocuments =
+  (load: () => Promise<(options: Options, io: CliIo) => Promise<ExitCode>>): Run =>
+  async (words, io) => {
+    const [{ readOptions }, run] = await Promise.all([import('./readOptions.js'), load()])
+    return run(readOptions(words, io), io)
+  }
+
+/** Every command, with the file that it loads. What a command does not need does not slow its start. */
+export const COMMANDS: Readonly<Record<CommandName, Run>> = {
+  check: onDocuments(async () => (await import('./commands/check.js')).runCheck),
+  due: onDocuments(async () => (await import('./commands/due.js')).runDue),
+  plan: onDocuments(async () => (await import('./commands/visit.js')).runPlan),
+  card: onDocuments(async () => (await import('./commands/visit.js')).runCard),
+  cues: onDocuments(async () => (await import('./commands/visit.js')).printCueList),
+  kits: onDocuments(async () => (await import('./commands/kits.js')).runKits),
+  repair: onDocuments(async () => (await import('./commands/repair.js')).runRepair),
+  compare: onDocuments(async () => (await import('./commands/compare.js')).runCompare),
+  record: onDocuments(async () => (await import('./commands/record.js')).runRecord),
+  import: onDocuments(async () => (await import('./commands/import.js')).runImport),
+  convert: async (words, io) => (await import('./questions/index.js')).runConvert(words, io),
+  schema: onDocuments(async () => (await import('./commands/schema.js')).runSchema),
+  completion: async (words, io) => (await import('./commands/completion.js')).runCompletion(words, io),
+}

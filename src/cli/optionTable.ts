@@ -1,0 +1,73 @@
+/** One option of the command line, as help, completions and the reader of words know it. */
+export interface OptionRow {
+  /** What follows it in help, such as `LEVEL`; absent: it takes no value. */
+  readonly value?: string
+  readonly help: string
+  /** The only values, where there are few. */
+  readonly words?: readonly string[]
+  /** It may be repeated. */
+  readonly repeats?: true
+  /** Its value is a file or a folder. */
+  readonly isPath?: true
+}
+
+/** Every option of every command. A command may put its own value and help in place of these. */
+export const OPTION_TABLE = {
+  level: {
+    value: 'LEVEL',
+    help: 'error, warning or info: findings at or above it give exit code 1 (default warning)',
+    words: ['error', 'warning', 'info'],
+  },
+  format: { value: 'FORMAT', help: 'how to print the answer' },
+  today: { value: '2023-10-06', help: "the day of the visit (default: this machine's clock)" },
+  ambient: {
+    value: '6degC',
+    help: 'ambient temperature, for the oil and the pouring times (default: not known)',
+  },
+  machine: { value: 'ID', help: 'id of the log, if there are several' },
+  service: {
+    value: 'ID',
+    help: 'do this service, due or not; may be repeated (default: all that are due or due soon)',
+    repeats: true,
+  },
+  severity: {
+    value: 'USE',
+    help: 'which intervals apply, normal or severe (default: "use" of the log, else normal)',
+    words: ['normal', 'severe'],
+  },
+  'soon-hours': { value: '10', help: 'due soon: this many hours of use before (default 10)' },
+  'soon-km': { value: '100', help: 'due soon: this many kilometres before (default 100)' },
+  'soon-days': { value: '14', help: 'due soon: this many days before (default 14)' },
+  'stale-days': { value: '30', help: 'days after which a reading is too old for "not due" (default 30)' },
+  edition: {
+    value: 'YEAR',
+    help: "where a wrench's range starts: 2017 at its lowest mark, 2003 at 20 % of full scale (default 2017)",
+    words: ['2017', '2003'],
+  },
+  tolerance: {
+    value: 'PERCENT',
+    help: "your tolerance for torques that the manual prints without one (default: the wrench's own error)",
+  },
+  out: { value: 'FOLDER', help: 'folder for the cards (created if missing)', isPath: true },
+  to: { value: 'N.m', help: 'the unit, as in documents or as people write it' },
+  assume: {
+    value: 'SYSTEM',
+    help: 'us or imperial gallons, quarts, pints and fluid ounces (default: refused)',
+    words: ['us', 'imperial'],
+  },
+  sheet: { value: 'SHEET', help: 'the sheet of the logs; may be repeated', repeats: true, isPath: true },
+  equipment: {
+    value: 'NUMBER',
+    help: "which machine, by its id, serial number or PIN (default: the log's serial number)",
+  },
+  telematics: {
+    value: 'YEAR',
+    help: 'edition of the file, 2016 or 2020 (default 2020)',
+    words: ['2016', '2020'],
+  },
+  'exit-code': {
+    help: 'exit code 3 if a service is due or overdue; 4 if no service is, but one cannot be judged, or there are no services',
+  },
+} as const satisfies { readonly [name: string]: OptionRow }
+
+export type OptionName = keyof typeof OPTION_TABLE

@@ -1,0 +1,37 @@
+import { COMMAND_NAMES, COMMAND_TABLE, type CommandName, type CommandRow } from './commandTable.js'
+import { optionOf } from './optionOf.js'
+
+/** The list of all commands. */
+export function renderOverview(): string {
+  const lines = COMMAND_NAMES.map((name) => `  ${name.padEnd(11)} ${COMMAND_TABLE[name].summary}`)
+  return `drivetrain-service: plans gear oil services from a spec sheet
+
+Usage: drivetrain-service <command> [options] <file or folder> ...
+
+${lines.join('\n')}
+
+Files are JSON or YAML; - is standard input. Several files are one set: a log finds its sheet among them by id and revision.
+Each folder is a set of its own. Patterns (*, ? and **) work in quotes too; with ** the files of each folder are a set.
+For details: drivetrain-service help <command>. The machine's own manual always comes first.
+`
+}
+
+/** The help of one command: usage, what it does, its options, an example and its exit codes. */
+export function renderHelp(command: CommandName): string {
+  const { usage, help, example, options, exit }: CommandRow = COMMAND_TABLE[command]
+  const ways = usage.map(
+    (way, place) => `${place === 0 ? 'Usage:' : '      '} drivetrain-service ${command} ${way}`,
+  )
+  const rows = options.map((name) => {
+    const { value, help: meaning } = optionOf(command, name)
+    return `  --${[name, value].filter(Boolean).join(' ').padEnd(20)} ${meaning}`
+  })
+  const parts = [
+    ways.join('\n'),
+    help,
+    ...(rows.length === 0 ? [] : [`Options\n${rows.join('\n')}`]),
+    `Example: drivetrain-service ${example}`,
+    ...(exit === undefined ? [] : [`Exit code: ${exit}`]),
+  ]
+  return `${parts.join('\n\n')}\n`
+}
