@@ -10,6 +10,7 @@ export type { DueLimit, DueLine, DueState, DueVerdict, MeterQuantity } from './d
 export { findMeantFields } from './findMeantFields.js'
 export { type Forecast, type ForecastFacts, type ForecastOptions, forecastDue } from './forecastDue.js'
 export type { DueIntervals, DueOptions, IntervalFacts } from './intervalFacts.js'
+export { type IntervalReadings, judgeInterval, type MetersOnDay } from './judgeInterval.js'
 export { countsPer, MAX_METER_COUNT, meterCount } from './meterCount.js'
 export type { MeterCodes } from './meterState.js'
 export { type Limits, readLimits } from './readLimits.js'

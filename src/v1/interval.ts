@@ -8,5 +8,8 @@ export {
   type DueVerdict,
   type IntervalCodes,
   type IntervalFacts,
+  type IntervalReadings,
+  judgeInterval,
   type MeterQuantity,
+  type MetersOnDay,
 } from '../interval/index.js'

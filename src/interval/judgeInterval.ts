@@ -1,0 +1,166 @@
+import { refuse, requireKnownKeys, requireShape, type Shape } from '../base/index.js'
+import { type DateText, dayNumberOf } from '../calendar/index.js'
+import type { DistanceUnit, Quantity } from '../quantity/index.js'
+import type { Interval, MachineLog, Resolved, SevereUse } from '../spec/index.js'
+import { computeDue } from './computeDue.js'
+import type { DueVerdict } from './dueVerdict.js'
+import type { DueIntervals, DueOptions } from './intervalFacts.js'
+
+/** What the meters show on one day; a meter that the machine does not have is absent. */
+export interface MetersOnDay {
+  readonly date: DateText
+  readonly hours?: number
+  readonly distance?: Quantity<DistanceUnit>
+}
+
+/** An interval as the manual states it, and the meters at the last service and now. */
+export interface IntervalReadings {
+  readonly every: Interval
+  /** Until the first service, in place of `every`. */
+  readonly first?: Interval
+  /** How late it may be before it is overdue. */
+  readonly window?: Interval
+  /** Given: the use is severe, and this applies. */
+  readonly severe?: SevereUse
+  /** Absent: never serviced; the count is from first use. */
+  readonly last?: MetersOnDay
+  /** The day of first use; needed for months, if it was never serviced. */
+  readonly firstUse?: DateText
+  readonly now: MetersOnDay
+}
+
+const KEYS = ['every', 'first', 'window', 'severe', 'last', 'firstUse', 'now']
+const SHAPE: Shape = { every: {}, now: {}, 'first?': {}, 'window?': {}, 'severe?': {}, 'last?': {} }
+const DAY_KEYS = ['date', 'hours', 'distance']
+
+/**
+ * Whether a service is due, from the manual's interval and two readings of the meters: the question of a technician at the
+ * machine, without a sheet and a log. With a log, which also knows meter swaps, pauses and schedules, use {@link computeDue}.
+ *
+ * The same calculation as that of {@link computeDue}: due if last + interval ≤ now, by whichever limit comes first. A limit
+ * whose meter has no reading on either day is not counted, and a reason says so; if only one of the days has one, the answer
+ * is `cannot tell`.
+ *
+ * @param readings - `every`, and `first`, `window` and `severe` if they apply, as in a sheet; the meters at the `last` service,
+ *   or `firstUse` if there was none; the meters `now`. Hours 0 to 1e9, distances 0 to 9e6 km, not rounded
+ * @param options - `soon`: what counts as due soon; `{}`: nothing
+ * @returns the verdict, one line for each limit, the limit that comes first, all reasons, and what is missing
+ * @throws TypeError, RangeError if a part has the wrong shape, a figure cannot be read, a date is not one, or `last` is
+ *   after `now`
+ *
+ * Source: house rule, as for {@link computeDue}.
+ *
+ * @example
+ * ```ts
+ * // Every 250 h or 12 months, last done at 301.4 h; the meter shows 512.6 h today. Is it due?
+ * import { judgeInterval } from 'drivetrain-service/v1/interval'
+ * const verdict = judgeInterval(
+ *   {
+ *     every: { kind: 'interval', hours: '250', period: 'P12M' },
+ *     last: { date: '2022-11-20', hours: 301.4 },
+ *     now: { date: '2023-10-06', hours: 512.6 },
+ *   },
+ *   { soon: { hours: 10 } },
+ * )
+ * verdict.verdict // => 'not due'
+ * verdict.lines[0]?.duePoint // => { meter: { value: 551.4, unit: 'h' } }
+ * ```
+ */
+export function judgeInterval(readings: IntervalReadings, options: Pick<DueOptions, 'soon'>): DueVerdict {
+  requireKnownKeys('readings', readings, KEYS)
+  requireShape('readings', readings, SHAPE)
+  requireKnownKeys('options', options, ['soon'])
+  const { last, firstUse, now, severe } = readings
+  requireKnownKeys('readings.now', now, DAY_KEYS)
+  const today = dayOf('now.date', now.date)
+  if (firstUse !== undefined) dayOf('firstUse', firstUse)
+  if (last !== undefined) {
+    requireKnownKeys('readings.last', last, DAY_KEYS)
+    if (dayOf('last.date', last.date) > today)
+      throw refuse('readings.last.date', last.date, `a day up to ${now.date}`)
+  }
+  return computeDue(
+    {
+      intervals: readIntervals(readings),
+      log: writeLog(readings),
+      service: SERVICE,
+      gearcase: GEARCASE,
+      today: now.date,
+    },
+    // Every reading that counts is of today.
+    { soon: options.soon, staleAfter: { days: 0 }, severity: severe === undefined ? 'normal' : 'severe' },
+  )
+}
+
+const SERVICE = 'service'
+const GEARCASE = 'gearcase'
+
+function dayOf(name: string, date: DateText): number {
+  const day = dayNumberOf(date)
+  if (Number.isNaN(day)) throw refuse(`readings.${name}`, date, 'a date YYYY-MM-DD', 'string')
+  return day
+}
+
+function readIntervals({ every, first, window, severe }: IntervalReadings): DueIntervals {
+  return {
+    repeat: resolve(every),
+    countFrom: 'completion',
+    ...(first && { first: resolve(first) }),
+    ...(window && { window: resolve(window) }),
+    ...(severe && {
+      severe: severe.kind === 'factor' ? severe : { ...severe, interval: resolve(severe.interval) },
+    }),
+  }
+}
+
+function resolve(interval: Interval): Resolved<Interval> {
+  const trace = { path: '', reasons: [] }
+  return interval.kind === 'not stated'
+    ? { kind: 'not stated', trace }
+    : { kind: 'stated', value: interval, trace }
+}
+
+/** The log that says no more than these readings. */
+function writeLog({ last, firstUse, now }: IntervalReadings): MachineLog {
+  const sheet = { id: 'sheet', revision: '1' }
+  const head = { version: '1.0', sheet } as const
+  const distance = now.distance ?? last?.distance
+  const record = (day: MetersOnDay): MachineLog['records'][number] => {
+    const { date, hours, distance } = day
+    return {
+      ...head,
+      kind: 'service-record',
+      id: 'last',
+      machine: 'machine',
+      detail: 'date and meters only',
+      date,
+      readings: {
+        ...(hours !== undefined && { hours: { value: hours, unit: 'h' } }),
+        ...(distance && { distance }),
+      },
+      entries: [{ service: SERVICE, gearcase: GEARCASE, opened: [], tightened: [], seals: [] }],
+    }
+  }
+  const hours = now.hours ?? last?.hours
+  const { date } = now
+  return {
+    ...head,
+    kind: 'machine-log',
+    id: 'machine',
+    name: 'machine',
+    identity: {},
+    ...(firstUse !== undefined && { commissioned: firstUse }),
+    meters: {
+      ...(hours !== undefined && {
+        hours: { unit: 'h', readings: now.hours === undefined ? [] : [{ date, value: now.hours }] },
+      }),
+      ...(distance && {
+        distance: {
+          unit: distance.unit,
+          readings: now.distance === undefined ? [] : [{ date, value: now.distance.value }],
+        },
+      }),
+    },
+    records: last === undefined ? [] : [record(last)],
+  }
+}
