@@ -3,7 +3,7 @@ import type { ProcedureCodes, SignalWord } from './codes.js'
 import type { EffectName } from './effects.js'
 import type { NeedName } from './needs.js'
 
-/** What a step may be done on; `machine` steps have no `on`. */
+/** The kinds of part that a step can be done on; a step on the machine has no `on`. */
 export type PartKind =
   | 'machine'
   | 'support'
@@ -50,11 +50,11 @@ export type SupplyKind =
 
 /** A figure that a step shows: a leaf of the sheet. */
 export interface ShownFigure {
-  /** Its name in the values of the step; of `each` gearcase, the gearcase's id takes its place. */
+  /** Its name in the values of the step; for `each` gearcase, the id of the gearcase is used instead. */
   readonly name: string
-  /** Where the leaf is: at the step's part, at the oil space of its gearcase, or at all gearcases of the work. */
+  /** What has the leaf: the part of the step, the oil space of its gearcase, or each gearcase of the work. */
   readonly of: 'machine' | 'part' | 'oil space' | 'each changed gearcase' | 'each oil space'
-  /** Rest of the pointer to the leaf; empty where the part is the leaf. */
+  /** Rest of the pointer to the leaf; empty if the part is the leaf. */
   readonly leaf:
     | ''
     | LeafBelow<
@@ -65,9 +65,9 @@ export interface ShownFigure {
       >
 }
 
-/** One action of the trade: the conditions, what it changes, and what the job needs for it. */
+/** An action: what must hold before it, what it changes, and what it needs. */
 export interface ActionRow {
-  /** First word of the ids of steps that do it. */
+  /** The word for the action in the ids of steps. */
   readonly short: string
   readonly on: readonly PartKind[]
   readonly needs: readonly NeedName[]
@@ -76,11 +76,11 @@ export interface ActionRow {
   readonly hazards: readonly Hazard[]
   readonly tools: readonly ToolKind[]
   readonly supplies: readonly SupplyKind[]
-  /** House estimate; `planned`: the planner calculates it (draining, hose, cure, settling). */
+  /** A house estimate; `planned` minutes are calculated for the visit (draining, hose, cure, settling). */
   readonly minutes: number | 'planned'
 }
 
-/** What must hold whenever hands are at the machine. */
+/** What must hold before any work on the machine. */
 export const SECURED: readonly NeedName[] = [
   'manual-not-read',
   'no-protection',
@@ -115,10 +115,10 @@ export const RUNNING: readonly NeedName[] = [
   'must-not-run',
   'not-cleared-away',
   'not-secured-for-run',
-  'guard-off',
+  'guard-not-refitted',
 ]
 
-/** What must hold before the machine is rolled by hand, to bring a mark of its wheel where the sheet says. */
+/** What must hold before the machine is rolled by hand to bring a wheel to its mark. */
 export const ROLLING: readonly NeedName[] = [
   'manual-not-read',
   'no-protection',
@@ -128,7 +128,7 @@ export const ROLLING: readonly NeedName[] = [
   'not-cleared-away',
 ]
 
-/** What must hold before the plug or cover that lets the oil out is touched. */
+/** What must hold before a plug or cover is loosened. */
 export const OPENED: readonly NeedName[] = [
   ...SECURED,
   'shield-in-the-way',
@@ -137,7 +137,7 @@ export const OPENED: readonly NeedName[] = [
   'fill-not-nipped',
 ]
 
-/** What must hold before a plug or cover goes back. */
+/** What must hold before a plug or cover is fitted. */
 export const CLOSED: readonly NeedName[] = [
   ...SECURED,
   'not-removed',

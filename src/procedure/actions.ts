@@ -15,17 +15,16 @@ import {
   SETTLING,
 } from './actionRow.js'
 
-const NONE = { needs: [], figures: [], hazards: [], tools: [], supplies: [] }
+const EMPTY_LISTS = { needs: [], figures: [], hazards: [], tools: [], supplies: [] }
 
-/** A row: parts that the action is done on, first word of step ids, minutes, what it changes, and what else it has. */
 function action(
   on: ActionRow['on'],
   short: string,
   minutes: ActionRow['minutes'],
   changes: ActionRow['changes'],
-  more: Partial<ActionRow> = {},
+  lists: Partial<ActionRow> = {},
 ): ActionRow {
-  return { ...NONE, on, short, minutes, changes, ...more }
+  return { ...EMPTY_LISTS, on, short, minutes, changes, ...lists }
 }
 
 const MACHINE = ['machine'] as const
@@ -37,10 +36,9 @@ const FILTER = ['filter'] as const
 const SEALS = ['seal', 'cover seal', 'filter seal'] as const
 
 /**
- * The one table of actions: for each, the parts it is done on, the conditions, what it changes, the figures
- * that it shows, its hazards, tools, supplies and minutes. Building, simulation, checking, repair, kits, cards and the
- * table in the docs all read it. Minutes are a house estimate for one person with the tools at hand; `planned` ones
- * depend on the oil, the hose or the sealant, and the planner calculates them.
+ * The table of actions. Each action has its parts, what must hold before it, what it changes, the figures that its steps
+ * show, its hazards, tools, supplies and minutes. The minutes are a house estimate for one person with the tools at hand;
+ * `planned` minutes depend on the oil, the hose or the sealant, and are calculated for the visit.
  *
  * Source: common practice, no source; signal words in the sense of ANSI Z535.6.
  * @example
@@ -111,7 +109,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['torque wrench', 'socket or key'],
   }),
 
-  // Getting plugs loose and out, and the old oil with them.
+  // Opening plugs and draining the old oil.
   'clean around': action([...PART, 'filter'], 'clean', 2, ['area clean'], {
     needs: [...SECURED, 'shield-in-the-way'],
     figures: [PLACE],
@@ -173,7 +171,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     supplies: ['rags'],
   }),
 
-  // Filters and strainers, while the drain is still open.
+  // Changing filters and strainers while the drain is still open.
   'take off filter': action(FILTER, 'filter-off', 3, ['filter off'], {
     needs: [
       ...SECURED,
@@ -213,7 +211,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['torque wrench', 'socket or key'],
   }),
 
-  // Old seals off, faces clean, new seals on, and everything closed and tight.
+  // Renewing the seals, and closing and tightening everything.
   'take off old seal': action(SEALS, 'old-seal', 1, ['old seal off'], {
     needs: ['not-removed'],
     figures: [SEAL],
@@ -221,11 +219,11 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['scraper'],
   }),
   'wipe the seal face': action([...PART, 'filter'], 'wipe-face', 1, ['face wiped'], {
-    needs: ['not-removed', 'old-seal-on'],
+    needs: ['not-removed', 'old-seal-not-removed'],
     supplies: ['rags'],
   }),
   'fit new seal': action(SEALS, 'new-seal', 1, ['new seal on'], {
-    needs: ['not-removed', 'old-seal-on', 'face-not-wiped'],
+    needs: ['not-removed', 'old-seal-not-removed', 'face-not-wiped'],
     figures: [SEAL],
     supplies: ['seal'],
   }),
@@ -234,7 +232,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     figures: [SEAL],
   }),
   'apply sealant': action(SEALS, 'sealant', 2, ['new seal on'], {
-    needs: ['not-removed', 'old-seal-on', 'face-not-wiped'],
+    needs: ['not-removed', 'old-seal-not-removed', 'face-not-wiped'],
     figures: [SEAL],
     supplies: ['sealant'],
   }),
@@ -245,7 +243,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'additive-missing',
       'level-not-checked',
       'not-rechecked',
-      'no-top-up',
+      'not-topped-up',
     ],
   }),
   tighten: action(OPENING, 'tighten', 2, ['plug tight'], {
@@ -265,7 +263,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     figures: [{ name: 'seal', of: 'part', leaf: '/seal' }],
   }),
 
-  // New oil in, its level judged, and again after a run where the manual asks for it.
+  // Filling the new oil and checking its level, again after a run if the manual requires it.
   'measure the oil': action(GEARCASE, 'measure', 3, ['refill measured'], {
     figures: [REFILL, OILS],
     tools: ['measuring vessel'],
@@ -317,7 +315,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     supplies: ['oil'],
   }),
 
-  // The run, the last checks, the used oil and the record.
+  // Running the machine, the last checks, the used oil and the record.
   'clear away': action(MACHINE, 'clear', 2, ['chocks and pan away']),
   'short run': action(MACHINE, 'run', 5, ['engine runs and the machine may move', 'oil runs through'], {
     needs: ['not-tightened', ...RUNNING],

@@ -26,46 +26,46 @@ import { type GearcaseLayout, type OpeningLayout, servesAs } from './layout.js'
 import { listJobs } from './listJobs.js'
 import { hasFiguresOnly, isLevelJudged, mustNotRun, type OilJob } from './oilJob.js'
 
-/** What an order of work is built for. */
+/** The machine and the services that a procedure is written for. */
 export interface BuildFacts {
   readonly sheet: SpecSheet
   readonly identity: Identity
-  /** Services to be done at one visit, in one order of work. */
+  /** Services of one visit. */
   readonly services: readonly Id[]
-  /** Only these of the services' gearcases and instances; default: all. */
+  /** Restricts the services to these gearcases and instances; default: all. */
   readonly only?: readonly ServiceOnPart[]
-  /** What happened to the machine since its oil was changed, such as `submersion`; default: nothing. */
+  /** Events since the last oil change, such as `submersion`; default: none. */
   readonly events?: readonly MachineEventKind[]
 }
 
 export interface BuildOptions {
   /** Default: the sheet's id and the services' ids. */
   readonly id?: Id
-  /** Default: the machine's and the services' names, as the sheet has them. */
+  /** Default: the names of the machine and of the services on the sheet. */
   readonly name?: string
 }
 
 /**
- * Writes one safe order of work for all services of a visit, for a technician or a writer of cards: one lift, the
- * fill plug cracked before the drain plug is touched, everything opened closed again with new seals.
- * To check steps that somebody else wrote use {@link validateProcedure}.
+ * Writes one safe order of work for all services of a visit. It lifts the machine once if possible, loosens the fill plug
+ * before the drain plug, and closes everything with new seals. To check steps that somebody else wrote, use
+ * {@link validateProcedure}.
  *
- * Equation: every step of the actions table is written where its needs hold; the state that it leads to decides the
- * next. Gearcases come in the sheet's own order, first those reached from the ground, then those on stands.
- * @param facts Sheet, what is known of the machine, and the services.
+ * Method: writes steps of the table of actions, and keeps the state of the machine after each to choose the next one. The
+ * gearcases are in the order of the sheet; those reached from the ground come first, then those on stands.
+ * @param facts The sheet, the known facts of the machine, and the services.
  * @param options Id and name of the procedure.
- * @returns The procedure with pointers to the figures of each step; findings where it is unknown whether this machine
- * has a part, where the level's attitude is not stated, or where a second lift is needed to check a level again after
- * the run. Not ok: an unknown service, no way to empty or to fill, no supports to lift at.
- * @throws TypeError for arguments of the wrong type and keys that are not known, RangeError for an id that is none.
+ * @returns The procedure with pointers to the figures of each step. It has findings if it is unknown whether this machine
+ * has a part, if the attitude for the level is not stated, or if a second lift is needed to check a level again after
+ * the run. Not ok if a service is unknown, or if there is no way to empty or to fill, or no supports for lifting.
+ * @throws TypeError for an argument of the wrong type or an unknown key, RangeError for an invalid id.
  *
  * Source: common practice, no source; the order of opening is a house rule, so that no machine is left drained with a
- * fill plug that will not move.
+ * fill plug that cannot be loosened.
  * @example
  * import { buildProcedure } from 'drivetrain-service/v1/procedure'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
  * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
- * // What comes of a service that the sheet does not know?
+ * // Is a procedure written for a service that the sheet does not have?
  * buildProcedure({ sheet, identity: {}, services: ['oil'] }).ok // => false
  */
 export function buildProcedure(
@@ -73,9 +73,9 @@ export function buildProcedure(
   options: BuildOptions = {},
 ): Result<ProcedureDocument, ProcedureCodes> {
   const shape = { identity: {}, services: ['string'], 'only?': [{}], 'events?': ['string'] } as const
-  requireShape('facts', facts, shape, 'give a sheet, what is known of the machine, and services')
+  requireShape('facts', facts, shape, 'give a sheet, the known facts of the machine, and services')
   requireKnownKeys('facts', facts, ['sheet', 'identity', 'services', 'only', 'events'])
-  requireShape('options', options, { 'id?': 'string', 'name?': 'string' }, 'leave out what is not known')
+  requireShape('options', options, { 'id?': 'string', 'name?': 'string' }, 'omit unknown values')
   requireKnownKeys('options', options, ['id', 'name'])
   const { sheet, identity, services, only, events } = facts
   requireDocument('facts.sheet', sheet, 'spec-sheet')
@@ -97,12 +97,12 @@ export function buildProcedure(
     ...jobs.flatMap((job) => findObstacles(job, { kind: 'spec-sheet', id: sheet.id })),
   ]
   if (findings.some((finding) => finding.severity === 'error')) return { ok: false, findings }
-  const known = services.filter((service) => Object.hasOwn(sheet.services, service))
-  const ordered = jobs.filter((job) => !hasFiguresOnly(job))
-  const context = { layout, jobs: ordered, mustNotRun: mustNotRun(events) }
-  const writer = startWriting({ sheet, identity, services: known }, context)
-  if (ordered.length > 0 || jobs.length === 0) writeOrderOfWork(writer, ordered)
-  const names = known.map((service) => sheet.services[service]?.name ?? service)
+  const knownServices = services.filter((service) => Object.hasOwn(sheet.services, service))
+  const writtenJobs = jobs.filter((job) => !hasFiguresOnly(job))
+  const context = { layout, jobs: writtenJobs, mustNotRun: mustNotRun(events) }
+  const writer = startWriting({ sheet, identity, services: knownServices }, context)
+  if (writtenJobs.length > 0 || jobs.length === 0) writeOrderOfWork(writer, writtenJobs)
+  const names = knownServices.map((service) => sheet.services[service]?.name ?? service)
   const value: ProcedureDocument = dropUndefined({
     kind: 'procedure',
     version: '1.0',
@@ -118,7 +118,7 @@ export function buildProcedure(
   return { ok: true, value, findings }
 }
 
-/** Why no order of work can be written for a job, and what the reader should know of one that can. */
+/** Finds reasons why no procedure can be written for a job, and notes on one that can. */
 function findObstacles(job: OilJob, document: DocumentReference): readonly Finding<ProcedureCodes>[] {
   const { gearcase } = job.owner
   const { name, oilSpace } = gearcase.gearcase
@@ -147,11 +147,11 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
   if (!isRaised(job)) {
     if (judged && fill?.level?.attitude === 'level on stands')
       add('procedure/no-supports', 'error', '/access')
-    const turning = job.emptied
+    const turningOpening = job.emptied
       .flatMap((one) => one.gearcase.openings)
       .find(({ opening }) => opening.uses.some((use) => use.wheelMark))
-    if (turning !== undefined)
-      add('procedure/wheel-on-the-ground', 'info', '/access', gearcase, turning.opening.name)
+    if (turningOpening !== undefined)
+      add('procedure/wheel-on-the-ground', 'info', '/access', gearcase, turningOpening.opening.name)
   }
   for (const one of job.emptied)
     if (
@@ -176,7 +176,7 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
   return findings
 }
 
-/** Drains of this machine that no way to empty the gearcase names. */
+/** Drain plugs that `emptying` of their gearcase does not name. */
 function listUnnamedDrains({ gearcase, openings }: GearcaseLayout): readonly OpeningLayout[] {
   const named = gearcase.emptying.flatMap((way) =>
     way.kind === 'cover' ? [] : [way.opening, ...(way.kind === 'drain plug' ? (way.also ?? []) : [])],

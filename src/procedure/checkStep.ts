@@ -17,7 +17,7 @@ import type { ProcedureContext } from './stepContext.js'
 
 interface CheckedStep {
   readonly findings: readonly Finding<ProcedureCodes>[]
-  /** Whether the step says enough to be done at all. */
+  /** Whether the step is complete enough to be run. */
   readonly canRun: boolean
 }
 
@@ -27,42 +27,41 @@ interface WrittenStep {
   readonly document: DocumentReference
 }
 
-/** What is wrong with how one step is written, whatever the steps before it. */
-export function checkStep(sheet: SpecSheet, context: ProcedureContext, here: WrittenStep): CheckedStep {
-  const { step, place } = here
-  const stop = (finding: Finding<ProcedureCodes>): CheckedStep => ({ findings: [finding], canRun: false })
+/** Finds mistakes in how one step is written, without regard to the steps before it. */
+export function checkStep(sheet: SpecSheet, context: ProcedureContext, written: WrittenStep): CheckedStep {
+  const { step, place } = written
+  const stopWith = (finding: Finding<ProcedureCodes>): CheckedStep => ({ findings: [finding], canRun: false })
   const id = asText(step.id)
   const { do: action, on } = step
   if (typeof action !== 'string' || !Object.hasOwn(ACTIONS, action))
-    return stop(report(here, 'procedure/unknown-action', ['do'], { step: id, action: asText(action) }))
+    return stopWith(report(written, 'procedure/unknown-action', ['do'], { step: id, action: asText(action) }))
   const expected = ACTIONS[action].on
   const part = on === undefined ? undefined : context.layout.parts.get(on)
   if (on !== undefined && part === undefined)
-    return stop(report(here, 'procedure/unknown-part', ['on'], { step: id, on: asText(on) }))
+    return stopWith(report(written, 'procedure/unknown-part', ['on'], { step: id, on: asText(on) }))
   if (!expected.includes(part?.kind ?? 'machine'))
-    return stop(
-      report(here, 'procedure/wrong-part', on === undefined ? [] : ['on'], {
+    return stopWith(
+      report(written, 'procedure/wrong-part', on === undefined ? [] : ['on'], {
         step: id,
         action,
         required: expected,
       }),
     )
-  const instance = checkInstance(here, part)
-  if (instance !== undefined) return stop(instance)
+  const instance = checkInstance(written, part)
+  if (instance !== undefined) return stopWith(instance)
   const params = { step: id, ...namePart(part) }
   if (
     (action === 'turn the wheel' || action === 'roll the machine') &&
     typeof step.at?.wheelMark !== 'string'
   )
-    return stop(report(here, 'procedure/mark-missing', [], params))
+    return stopWith(report(written, 'procedure/mark-missing', [], params))
   const remove: Cure = { op: 'remove', path: joinPointer(['steps', place]) }
-  const absent = isAbsent(part)
-    ? [report(here, 'procedure/part-not-on-this-machine', ['on'], params, [remove])]
+  const absentPart = isAbsent(part)
+    ? [report(written, 'procedure/part-not-on-this-machine', ['on'], params, [remove])]
     : []
-  return { findings: [...absent, ...checkFigures(sheet, context, here)], canRun: true }
+  return { findings: [...absentPart, ...checkFigures(sheet, context, written)], canRun: true }
 }
 
-/** A finding at this place inside the step. */
 function report<Code extends keyof ProcedureCodes>(
   { place, document }: WrittenStep,
   code: Code,
@@ -75,8 +74,8 @@ function report<Code extends keyof ProcedureCodes>(
   return procedureFinding(code, severity, document, path, params, cures.length === 0 ? {} : { cures })
 }
 
-function checkInstance(here: WrittenStep, part: Part | undefined): Finding<ProcedureCodes> | undefined {
-  const { step, place } = here
+function checkInstance(written: WrittenStep, part: Part | undefined): Finding<ProcedureCodes> | undefined {
+  const { step, place } = written
   const given = step.at?.instance
   const { gearcase: layout, instances = [] } = part !== undefined && 'gearcase' in part ? part.gearcase : {}
   const known = instances.filter((one) => one !== undefined)
@@ -86,22 +85,22 @@ function checkInstance(here: WrittenStep, part: Part | undefined): Finding<Proce
     const path = joinPointer(['steps', place, 'at'])
     const cures = known.map((instance): Cure => ({ op: 'add', path, value: { ...step.at, instance } }))
     const params = { step: id, gearcase: layout.name, known }
-    return report(here, 'procedure/instance-missing', [], params, cures)
+    return report(written, 'procedure/instance-missing', [], params, cures)
   }
   if (known.includes(given)) return undefined
   const path = joinPointer(['steps', place, 'at', 'instance'])
   const cures = known.map((value): Cure => ({ op: 'replace', path, value }))
   const params = dropUndefined({ step: id, instance: asText(given), gearcase: layout?.name, known })
   const cure = cures.length === 0 ? [{ op: 'remove', path } as const] : cures
-  return report(here, 'procedure/unknown-instance', ['at', 'instance'], params, cure)
+  return report(written, 'procedure/unknown-instance', ['at', 'instance'], params, cure)
 }
 
 function checkFigures(
   sheet: SpecSheet,
   context: ProcedureContext,
-  here: WrittenStep,
+  written: WrittenStep,
 ): readonly Finding<ProcedureCodes>[] {
-  const { step, place } = here
+  const { step, place } = written
   const id = asText(step.id)
   const figures = figuresOf(sheet, context, step)
   const given = new Map(Object.entries(step.values ?? {}))
@@ -113,20 +112,22 @@ function checkFigures(
     const params = { step: id, name, pointer: value }
     if (found !== undefined) {
       const wrong = { ...params, found: asText(found) }
-      return report(here, 'procedure/wrong-figure', ['values', name], wrong, [{ op: 'replace', path, value }])
+      return report(written, 'procedure/wrong-figure', ['values', name], wrong, [
+        { op: 'replace', path, value },
+      ])
     }
     const [at, cure]: [readonly string[], Cure] =
       step.values === undefined
         ? [[], { op: 'add', path: values, value: figures }]
         : [['values'], { op: 'add', path, value }]
-    return report(here, 'procedure/figure-missing', at, params, [cure], 'warning')
+    return report(written, 'procedure/figure-missing', at, params, [cure], 'warning')
   })
   const dangling = [...given].flatMap(([name, found]): Finding<ProcedureCodes> | readonly [] => {
     if (Object.hasOwn(figures, name)) return []
     if (typeof found === 'string' && readPointer(sheet, found) !== undefined) return []
     const cure = { op: 'remove', path: `${values}${joinPointer([name])}` } as const
     const params = { step: id, name, found: asText(found) }
-    return report(here, 'procedure/dangling-pointer', ['values', name], params, [cure])
+    return report(written, 'procedure/dangling-pointer', ['values', name], params, [cure])
   })
   return [...missing, ...dangling]
 }

@@ -7,17 +7,17 @@ import { figuresOf } from './figuresOf.js'
 import { findTroubles, type Trouble } from './findTroubles.js'
 import type { StepDraft } from './stepContext.js'
 
-/** The findings about the steps, each with the single changes that would correct it. */
+/** The findings about the steps, each with single changes that would correct it. */
 export function checkSteps(
   counter: TroubleCounter,
   procedure: ProcedureDocument,
 ): readonly Finding<ProcedureCodes>[] {
   const { troubles } = findTroubles(counter.sheet, counter.context, procedure)
   if (troubles.length === 0) return []
-  const before = countTroubles(counter, procedure.steps)
+  const troublesBefore = countTroubles(counter, procedure.steps)
   return troubles.map((trouble) => {
     if (trouble.finding.cures !== undefined) return trouble.finding
-    const cures = findCures(counter, procedure.steps, trouble, before)
+    const cures = findCures(counter, procedure.steps, trouble, troublesBefore)
     return cures.length === 0 ? trouble.finding : { ...trouble.finding, cures }
   })
 }
@@ -32,13 +32,14 @@ function findCures(
   counter: TroubleCounter,
   steps: readonly Step[],
   trouble: Trouble,
-  before: number,
+  troublesBefore: number,
 ): readonly Cure[] {
-  const near = rankCures(counter, listNear(counter, steps, trouble), before - 1)
-  if (near.length > 0) return near
-  const far = rankCures(counter, listFar(counter, steps, trouble), before - 1)
-  // One step of two that are missing: as many troubles as before, but the next cure then removes both.
-  return far.length > 0 ? far : rankCures(counter, listNear(counter, steps, trouble), before)
+  const nearCures = rankCures(counter, listNearChanges(counter, steps, trouble), troublesBefore - 1)
+  if (nearCures.length > 0) return nearCures
+  const otherCures = rankCures(counter, listOtherChanges(counter, steps, trouble), troublesBefore - 1)
+  if (otherCures.length > 0) return otherCures
+  // If two steps are missing, adding one removes no trouble, but the next cure then removes both.
+  return rankCures(counter, listNearChanges(counter, steps, trouble), troublesBefore)
 }
 
 function rankCures(counter: TroubleCounter, attempts: Iterable<Attempt>, limit: number): readonly Cure[] {
@@ -52,8 +53,12 @@ function rankCures(counter: TroubleCounter, attempts: Iterable<Attempt>, limit: 
   return improvements.slice(0, 3).map(({ cure }) => cure)
 }
 
-/** Changes at the place of the trouble: a later step brought forward, as late as possible; else a missing one put in. */
-function* listNear(counter: TroubleCounter, steps: readonly Step[], trouble: Trouble): Iterable<Attempt> {
+/** Changes at the place of the trouble: moves a later step to before it, or adds a missing one. */
+function* listNearChanges(
+  counter: TroubleCounter,
+  steps: readonly Step[],
+  trouble: Trouble,
+): Iterable<Attempt> {
   const { place, remedy } = trouble
   for (const draft of remedy) {
     for (const [from, step] of steps.entries()) {
@@ -68,7 +73,11 @@ function* listNear(counter: TroubleCounter, steps: readonly Step[], trouble: Tro
 }
 
 /** Changes at every place of the list, earliest first. */
-function* listFar(counter: TroubleCounter, steps: readonly Step[], trouble: Trouble): Iterable<Attempt> {
+function* listOtherChanges(
+  counter: TroubleCounter,
+  steps: readonly Step[],
+  trouble: Trouble,
+): Iterable<Attempt> {
   const { place, remedy } = trouble
   for (const draft of remedy) {
     for (let to = 0; to <= steps.length; to += 1) yield add(counter, steps, draft, to)

@@ -3,7 +3,7 @@ import { type FindingMaker, makeFinding, makeReason, type ReasonMaker } from '..
 /** Signal words in the sense of ANSI Z535.6; `notice` is about damage, never about injury. */
 export type SignalWord = 'danger' | 'warning' | 'caution' | 'notice'
 
-/** The part that a finding names, in the sheet's own names. */
+/** The names of the part on the sheet. */
 export type AtPart = {
   readonly step?: string
   readonly part?: string
@@ -24,7 +24,7 @@ export interface ProcedureCodes {
   'procedure/not-secured': AtPart
   'procedure/not-secured-for-run': AtPart
   'procedure/not-cleared-away': AtPart
-  'procedure/guard-off': AtPart
+  'procedure/guard-not-refitted': AtPart
   'procedure/chocks-on-lifted-wheels': AtPart
   'procedure/axle-not-chocked': AtPart
   'procedure/jack-as-support': AtPart
@@ -55,7 +55,7 @@ export interface ProcedureCodes {
   'procedure/filter-not-inspected': AtPart
   'procedure/filter-not-cleaned': AtPart
   'procedure/filter-left-out': AtPart
-  'procedure/old-seal-on': AtPart
+  'procedure/old-seal-not-removed': AtPart
   'procedure/face-not-wiped': AtPart
   'procedure/seal-not-renewed': AtPart
   'procedure/not-fitted': AtPart
@@ -71,12 +71,12 @@ export interface ProcedureCodes {
   'procedure/oil-not-settled': AtPart
   'procedure/level-not-checked': AtPart
   'procedure/not-rechecked': AtPart
-  'procedure/no-top-up': AtPart
+  'procedure/not-topped-up': AtPart
   'procedure/not-tightened': AtPart
   'procedure/not-wiped-down': AtPart
   'procedure/leaks-not-checked': AtPart
   'procedure/leaks-not-checked-after-run': AtPart
-  // What must hold in the end.
+  // What must hold after the last step.
   'procedure/filter-not-changed': AtPart
   'procedure/not-refilled': AtPart
   'procedure/no-short-run': AtPart
@@ -128,7 +128,7 @@ export interface ProcedureCodes {
   }
   'procedure/service-not-for-this-machine': { readonly service: string }
   'procedure/part-not-known': { readonly part: string; readonly missing: readonly string[] }
-  // Why no order of work can be written, and what to know about one that can.
+  // Reasons why no procedure can be written, and notes on one that can.
   'procedure/oil-owner-missing': OfGearcase
   'procedure/no-fill-opening': OfGearcase
   'procedure/no-way-to-empty': OfGearcase
@@ -157,7 +157,7 @@ export interface ProcedureCodes {
   'procedure/caution-sharp-scraper': WithSignal
 }
 
-/** The codes with exactly these params. */
+/** The codes with these params. */
 export type CodeWith<Given> = {
   [Code in keyof ProcedureCodes]: [Given, ProcedureCodes[Code]] extends [ProcedureCodes[Code], Given]
     ? Code
@@ -166,5 +166,5 @@ export type CodeWith<Given> = {
 
 export const procedureReason: ReasonMaker<ProcedureCodes> = makeReason
 
-/** A finding of this room: the compiler holds code and params together. */
+/** Makes a finding; the compiler checks that code and params match. */
 export const procedureFinding = makeFinding as FindingMaker<ProcedureCodes>

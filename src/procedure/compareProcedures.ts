@@ -13,10 +13,10 @@ export interface StateDifference {
 }
 
 export interface Comparison {
-  /** `same`: both leave the machine in the same state, do the same things with the same figures, and are as safe. */
+  /** `same`: both do the same actions with the same figures, end in the same state, and have the same findings. */
   readonly verdict: 'same' | 'different'
   readonly state: readonly StateDifference[]
-  /** Ids of steps of the first that the second has no match for, and the other way round. */
+  /** Ids of steps of the first procedure without a match in the second, and the other way round. */
   readonly onlyFirst: readonly Id[]
   readonly onlySecond: readonly Id[]
   /** Findings that only one of the two has, by code. */
@@ -24,19 +24,18 @@ export interface Comparison {
 }
 
 /**
- * Compares two orders of work by what they do, for a writer who has changed one and wants to know what that changes.
- * Not for a text comparison: names, notes, ids and an order that makes no difference do not count.
+ * Compares what two procedures do, for a writer who has changed one of them. Names, notes and ids are not compared, nor an
+ * order of steps that makes no difference.
  *
- * Equation: end state against end state, the bag of (action, part, instance, wheel mark, figures) against the other
- * bag, and the codes of the findings against the others. Order counts only through what it does to the state and the
- * findings.
- * @param first One procedure.
- * @param second The other.
+ * Method: compares the end states, the multisets of (action, part, instance, wheel mark, figures), and the codes of the
+ * findings. The order of steps counts only through its effect on the state and the findings.
+ * @param first The first procedure.
+ * @param second The second procedure.
  * @param sheet The sheet that both point into.
- * @returns What differs; every list is empty where the verdict is `same`.
- * @throws TypeError where the arguments are no parsed procedures and sheet.
+ * @returns The differences; every list is empty if the verdict is `same`.
+ * @throws TypeError if an argument is not a parsed procedure or sheet.
  *
- * Source: house rule: two orders that leave the machine the same and break the same rules are the same work.
+ * Source: house rule: two procedures with the same end state and the same findings are the same work.
  * @example
  * import { compareProcedures } from 'drivetrain-service/v1/procedure'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
@@ -67,7 +66,7 @@ export function compareProcedures(
   return { verdict, state, onlyFirst, onlySecond, findings }
 }
 
-/** The state after the last step, and what is wrong, without cures. */
+/** The state after the last step, and the findings without cures. */
 function runProcedure(
   procedure: ProcedureDocument,
   sheet: SpecSheet,
@@ -95,22 +94,22 @@ function describeFinding(finding: Finding): string {
   return JSON.stringify([finding.code, finding.related?.map((place) => place.path), params])
 }
 
-/** Items of the first list that the second has no match for, each match used once. */
+/** Items of the first list without a match in the second; each match is used once. */
 function subtract<T>(
-  from: readonly T[],
-  taken: readonly T[],
+  items: readonly T[],
+  others: readonly T[],
   describeItem: (item: T) => string,
 ): readonly T[] {
-  const left = new Map<string, number>()
-  for (const item of taken) left.set(describeItem(item), (left.get(describeItem(item)) ?? 0) + 1)
-  return from.filter((item) => {
-    const count = left.get(describeItem(item)) ?? 0
-    left.set(describeItem(item), count - 1)
+  const counts = new Map<string, number>()
+  for (const item of others) counts.set(describeItem(item), (counts.get(describeItem(item)) ?? 0) + 1)
+  return items.filter((item) => {
+    const count = counts.get(describeItem(item)) ?? 0
+    counts.set(describeItem(item), count - 1)
     return count <= 0
   })
 }
 
-/** Lists in a state are sets. */
+/** Sorts the lists in a state, whose order means nothing. */
 function sortLists(value: unknown): unknown {
   if (Array.isArray(value)) return [...value].sort()
   if (typeof value !== 'object' || value === null) return value

@@ -5,12 +5,12 @@ import { runStep } from './runStep.js'
 import { startState } from './state.js'
 import { type ProcedureContext, placeStep, type StepPlace } from './stepContext.js'
 
-/** Counts the troubles of many similar lists of steps: what does not change with the list is found once a step. */
+/** Counts the troubles of many similar lists of steps, and checks each step only once. */
 export interface TroubleCounter {
   readonly sheet: SpecSheet
   readonly context: ProcedureContext
   readonly known: Map<Step, StepCheck>
-  /** Steps that may still be run in search of cures: bounds the search. */
+  /** Steps that may still be run in the search for cures. */
   readonly effort: { left: number }
 }
 
@@ -20,7 +20,7 @@ interface StepCheck {
   readonly place: StepPlace
 }
 
-/** How many troubles a list of steps has; above `limit` it stops counting and returns one more than the limit. */
+/** Counts the troubles of a list of steps; stops above `limit` and returns the limit plus 1. */
 export function countTroubles(
   counter: TroubleCounter,
   steps: ProcedureDocument['steps'],
@@ -45,7 +45,7 @@ function checkKnownStep({ sheet, context, known }: TroubleCounter, step: Step): 
   const found = known.get(step)
   if (found !== undefined) return found
   const { findings, canRun } = checkStep(sheet, context, { step, place: 0, document: { kind: 'procedure' } })
-  const fresh = { faults: findings.length, canRun, place: placeStep(context, step) }
-  known.set(step, fresh)
-  return fresh
+  const check = { faults: findings.length, canRun, place: placeStep(context, step) }
+  known.set(step, check)
+  return check
 }

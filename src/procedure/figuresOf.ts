@@ -6,9 +6,8 @@ import type { GearcaseLayout } from './layout.js'
 import { type ProcedureContext, placeStep, type StepDraft, type StepPlace } from './stepContext.js'
 
 /**
- * The figures that a step must show, by name, as pointers to whole leaves of the sheet's base; what an override puts
- * in their place is found when they are resolved. `onlyIf` points to the condition of a part that this machine may or
- * may not have.
+ * The figures that a step must show, by name, as pointers to leaves of the base sheet; overrides are resolved later.
+ * `onlyIf` points to the condition of a part if it is unknown whether this machine has it.
  */
 export function figuresOf(
   sheet: SpecSheet,
@@ -28,12 +27,12 @@ export function figuresOf(
   return figures
 }
 
-/** Whether steps of this action show this figure: `tightening` where something is tightened, `oils` where oil is used. */
+/** Whether steps of this action show this figure. */
 export function showsFigure(action: Action, name: string): boolean {
   return ACTIONS[action].figures.some((figure) => figure.name === name)
 }
 
-/** Each place that the figure is read at, with the name that it has in the step. */
+/** The parts that have the figure, each with the name of the figure in the step. */
 function listBases(place: StepPlace, { name, of }: ShownFigure): readonly (readonly [string, JsonPointer])[] {
   const byId = (gearcases: readonly GearcaseLayout[]) => gearcases.map(({ id, path }) => [id, path] as const)
   switch (of) {
@@ -55,7 +54,7 @@ function listBases(place: StepPlace, { name, of }: ShownFigure): readonly (reado
   }
 }
 
-/** A leaf of the base, or one that only an override states. */
+/** Whether the base sheet or an override states this leaf. */
 function hasLeaf(sheet: SpecSheet, path: JsonPointer): boolean {
   if (readPointer(sheet, path) !== undefined) return true
   return readOverrides(sheet).some((override) => override.set.some((leaf) => leaf.path === path))

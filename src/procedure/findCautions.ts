@@ -5,8 +5,8 @@ import { ACTIONS } from './actions.js'
 import { procedureReason } from './codes.js'
 
 /**
- * The hazards of the step's action, but washers only where the part has one, tapers only where turns tighten it. Oil of
- * about 60 °C or more burns in seconds: where `isOilHot`, hot oil is a warning, the same at every step of a visit.
+ * The hazards of the step's action that fit its part: washers only if it has one, tapers only if turns tighten it. Oil of
+ * about 60 °C or more burns in seconds, so hot oil is a warning if `isOilHot`.
  */
 export function findCautions(sheet: SpecSheet, step: Step, isOilHot = false): readonly Reason<HazardCode>[] {
   const openings = listOpenings(sheet, step)
@@ -21,10 +21,10 @@ export function findCautions(sheet: SpecSheet, step: Step, isOilHot = false): re
     )
 }
 
-/** The step's own opening, or every opening of its gearcase. */
+/** The opening of the step, or every opening of its gearcase. */
 function listOpenings(sheet: SpecSheet, step: Step): readonly Opening[] {
-  const [room, gearcase, kind, opening] = step.on === undefined ? [] : (splitPointer(step.on) ?? [])
-  if (room !== 'gearcases' || gearcase === undefined) return []
+  const [list, gearcase, kind, opening] = step.on === undefined ? [] : (splitPointer(step.on) ?? [])
+  if (list !== 'gearcases' || gearcase === undefined) return []
   const found = readPointer(sheet.gearcases, `/${gearcase}`) as Gearcase | undefined
   if (found === undefined) return []
   if (kind !== 'openings') return Object.values(found.openings)

@@ -9,13 +9,13 @@ import { runStep } from './runStep.js'
 import { type ProcedureState, startState } from './state.js'
 import type { ProcedureContext } from './stepContext.js'
 
-/** A finding about the steps, and where in the order of work it came up: what a cure is looked for from. */
+/** A finding about the steps, with its place, from which a cure is looked for. */
 export interface Trouble extends UndoneWork {
-  /** Place of the step, or the number of steps for what is still undone at the end. */
+  /** Index of the step; the number of steps for work that is not done at the end. */
   readonly place: number
 }
 
-/** Runs the steps and reports every trouble, without looking for cures; `onStep` gets the state after each step. */
+/** Runs the steps and reports every trouble without cures; `onStep` gets the state after each step. */
 export function findTroubles(
   sheet: SpecSheet,
   context: ProcedureContext,
@@ -48,7 +48,7 @@ export function findTroubles(
   return { troubles, end: state }
 }
 
-/** The step and its part by name, for the params of a need that is not met. */
+/** The names of the step and its part, as params. */
 function nameStep({ layout }: ProcedureContext, { id, on, at }: Step): AtPart {
   const part = on === undefined ? undefined : layout.parts.get(on)
   const instance = at?.instance

@@ -14,14 +14,14 @@ import {
   type StepDraft,
 } from './stepContext.js'
 
-/** Something that is still to be done after the last step. */
+/** Work that is not done after the last step. */
 export interface UndoneWork {
   readonly finding: Finding<ProcedureCodes>
-  /** Steps that would have done it, in order. */
+  /** Steps that would do it, in order. */
   readonly remedy: readonly StepDraft[]
 }
 
-/** What is missing until everything that the services ask for is done, and the machine can go. */
+/** Work that the services require, or that the machine needs before it leaves, and that is not done. */
 export function findUndone(
   context: ProcedureContext,
   state: MutableState,
@@ -51,10 +51,10 @@ export function findUndone(
       ...nameInstance(gearcase, instance),
     })
   }
-  const all = listGearcaseInstances(layout)
-  for (const draft of listNotTightened(state, all)) addDraft('procedure/not-tightened', draft)
-  for (const draft of listNotChecked(state, all)) addDraft('procedure/leaks-not-checked', draft)
-  for (const draft of listUncheckedSinceRun(state, all))
+  const instances = listGearcaseInstances(layout)
+  for (const draft of listNotTightened(state, instances)) addDraft('procedure/not-tightened', draft)
+  for (const draft of listNotChecked(state, instances)) addDraft('procedure/leaks-not-checked', draft)
+  for (const draft of listUncheckedSinceRun(state, instances))
     addDraft('procedure/leaks-not-checked-after-run', draft, 'warning')
   for (const { path, shield } of layout.shields.values())
     if (state.shields[path] === 'off')
@@ -65,13 +65,13 @@ export function findUndone(
   return undone
 }
 
-/** The first thing that is missing at one oil space. */
+/** The first steps that are missing for one oil space. */
 function findMissingOilSteps(
   { owner, task, emptied }: OilJob,
   state: MutableState,
 ): { readonly code: CodeWith<AtPart>; readonly remedy: readonly StepDraft[] } | undefined {
   const { gearcase, instance } = owner
-  const here = gearcaseAt(state, owner)
+  const ownerState = gearcaseAt(state, owner)
   if (task === 'change') {
     const undrained = emptied.filter((one) => gearcaseAt(state, one).oil === 'old')
     if (undrained.length > 0) return { code: 'procedure/not-drained', remedy: undrained.flatMap(draftDrain) }
@@ -80,17 +80,17 @@ function findMissingOilSteps(
     const unchanged = emptied.flatMap((one) => listUnchangedFilters(one, state))
     if (unchanged.length > 0) return { code: 'procedure/filter-not-changed', remedy: unchanged }
     const pour = draftAt('pour the oil', gearcase.fillOpening, instance)
-    if (here.oil !== 'new') return { code: 'procedure/not-refilled', remedy: pour }
+    if (ownerState.oil !== 'new') return { code: 'procedure/not-refilled', remedy: pour }
   }
   if (!isLevelJudged(gearcase, task)) return undefined
   const check = draftAt('check the level', gearcase.levelOpening, instance)
-  if (!here.levelChecked) return { code: 'procedure/level-not-checked', remedy: check }
+  if (!ownerState.levelChecked) return { code: 'procedure/level-not-checked', remedy: check }
   if (task !== 'change' || gearcase.fill?.level?.recheckAfterRun !== true) return undefined
-  if (!here.ranSinceFill) return { code: 'procedure/no-short-run', remedy: [{ do: 'short run' }] }
-  return here.levelCheckedSinceRun ? undefined : { code: 'procedure/not-rechecked', remedy: check }
+  if (!ownerState.ranSinceFill) return { code: 'procedure/no-short-run', remedy: [{ do: 'short run' }] }
+  return ownerState.levelCheckedSinceRun ? undefined : { code: 'procedure/not-rechecked', remedy: check }
 }
 
-/** Filters that are changed or cleaned with the oil and never came off. */
+/** Filters that should have been changed or cleaned and were not removed. */
 function listUnchangedFilters(
   { gearcase, instance }: GearcaseInstance,
   state: MutableState,
@@ -100,7 +100,7 @@ function listUnchangedFilters(
     .flatMap((one) => draftAt('take off filter', one, instance))
 }
 
-/** Drains that the sheet opens too and that were never opened. */
+/** Further drain plugs that were never opened. */
 function listClosedDrains(
   { gearcase, instance }: GearcaseInstance,
   state: MutableState,

@@ -26,7 +26,7 @@ import {
   servesAs,
 } from './layout.js'
 
-/** The sheet as this one machine has it, for building and checking an order of work. */
+/** Looks up the parts of one machine on its sheet, to build and check procedures. */
 export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
   const findings: Finding<ProcedureCodes>[] = []
   const judge = (path: JsonPointer, name: string): Applicability => {
@@ -97,14 +97,14 @@ function indexGearcase(
   })
   const { oilSpace: space, access } = gearcase
   const fill = space.kind === 'own' ? space.fill : undefined
-  const named = access.kind === 'raised' ? access.supports : []
-  const supports = named.filter((support) => Object.hasOwn(sheet.machine.supports, support))
-  const isElsewhere = isLiftedElsewhere(sheet, gearcase, supports)
+  const namedSupports = access.kind === 'raised' ? access.supports : []
+  const supports = namedSupports.filter((support) => Object.hasOwn(sheet.machine.supports, support))
+  const areOnOtherAxle = isLiftedElsewhere(sheet, gearcase, supports)
   const { method } = fill ?? {}
   const filledAt = method && 'opening' in method ? method.opening : undefined
   const ways = chooseWays(gearcase.emptying, openings, covers)
-  const usable = openings.filter((one) => one.applies !== 'no')
-  const fillOpenings = usable.filter((one) => servesAs(one, 'fill'))
+  const possibleOpenings = openings.filter((one) => one.applies !== 'no')
+  const fillOpenings = possibleOpenings.filter((one) => servesAs(one, 'fill'))
   const fillOpening = fillOpenings.find((one) => one.id === filledAt) ?? fillOpenings[0]
   const judgedAt = method?.kind === 'by quantity' ? undefined : filledAt
   return dropUndefined({
@@ -121,22 +121,22 @@ function indexGearcase(
     fillOpenings,
     fillOpening,
     fillsToWork: chooseFills(fillOpening, fillOpenings),
-    levelOpening: usable.find((one) =>
+    levelOpening: possibleOpenings.find((one) =>
       judgedAt === undefined ? servesAs(one, 'level') : one.id === judgedAt,
     ),
     emptying: ways[0],
     ways,
     ...(fill === undefined ? NO_ADDITIVE : readAdditive(sheet, identity, path)),
     settles: (fill?.level?.minutesAfterStop?.kind ?? 'not stated') !== 'not stated',
-    supports: isElsewhere ? [] : supports,
-    isLiftedElsewhere: isElsewhere,
+    supports: areOnOtherAxle ? [] : supports,
+    isLiftedElsewhere: areOnOtherAxle,
     shields: gearcase.shields ?? [],
   })
 }
 
 /**
- * Whether these supports lift other axles only: its own wheels would be the ones that are chocked. The rule
- * `spec/support-on-another-axle` reports it in a sheet, `procedure/supports-on-another-axle` in an order of work.
+ * Whether these supports lift only other axles, so that the wheels of this gearcase would stay on the ground. Reported as
+ * `spec/support-on-another-axle` in a sheet, and as `procedure/supports-on-another-axle` in a procedure.
  */
 function isLiftedElsewhere({ machine }: SpecSheet, { axle }: Gearcase, supports: readonly Id[]): boolean {
   const isKnown = (one: Id | undefined) => one !== undefined && Object.hasOwn(machine.axles, one)
@@ -144,7 +144,7 @@ function isLiftedElsewhere({ machine }: SpecSheet, { axle }: Gearcase, supports:
   return isKnown(axle) && axles.length > 0 && axles.every((one) => isKnown(one) && one !== axle)
 }
 
-/** The fill opening, and others that this machine may have in its place: no variant has two of them. */
+/** The fill opening and, if it is uncertain, those that other variants have instead. */
 function chooseFills(
   fill: OpeningLayout | undefined,
   fillOpenings: readonly OpeningLayout[],
@@ -152,21 +152,27 @@ function chooseFills(
   const chosen = fill === undefined ? [] : [fill]
   if (fill?.applies !== 'cannot tell') return chosen
   const variantsOf = ({ opening }: OpeningLayout) => opening.appliesTo?.variants
-  const used = new Set(variantsOf(fill))
+  const coveredVariants = new Set(variantsOf(fill))
   for (const one of fillOpenings) {
     const variants = variantsOf(one) ?? []
-    const turns = one.opening.uses.some(({ wheelMark }) => wheelMark !== undefined)
-    if (turns || used.size === 0 || variants.length === 0 || variants.some((id) => used.has(id))) continue
+    const turnsWithWheel = one.opening.uses.some(({ wheelMark }) => wheelMark !== undefined)
+    if (
+      turnsWithWheel ||
+      coveredVariants.size === 0 ||
+      variants.length === 0 ||
+      variants.some((id) => coveredVariants.has(id))
+    )
+      continue
     chosen.push(one)
-    for (const id of variants) used.add(id)
+    for (const id of variants) coveredVariants.add(id)
   }
   return chosen
 }
 
 /**
- * The first way, in the manual's order, whose part this machine has. Ways that it only may have come before it: the
- * technician finds out which it is. If it is a drain plug, further drain plugs that the machine has are opened with it:
- * each lets out what the others leave. Common practice, no source.
+ * The first way, in the order of the manual, whose part this machine has for certain, after the ways that it may have: the
+ * technician finds out which it is. With a drain plug, all further drain plugs are opened too, since each lets out oil
+ * that the others do not. Common practice, no source.
  */
 function chooseWays(
   emptying: Gearcase['emptying'],
@@ -186,16 +192,18 @@ function chooseWays(
       if (opening !== undefined)
         ways.push({ kind: way.kind, opening, also: also.flatMap((id) => find(openings, id) ?? []) })
     }
-    const last = ways.at(-1)
-    if (last === undefined || partOf(last).applies !== 'yes') continue
-    if (last.kind !== 'drain plug') return ways
-    const further = emptying.slice(place + 1).flatMap((one) => (one.kind === 'drain plug' ? one.opening : []))
+    const lastWay = ways.at(-1)
+    if (lastWay === undefined || partOf(lastWay).applies !== 'yes') continue
+    if (lastWay.kind !== 'drain plug') return ways
+    const furtherDrains = emptying
+      .slice(place + 1)
+      .flatMap((one) => (one.kind === 'drain plug' ? one.opening : []))
     const also = openings.filter(
-      (one) => further.includes(one.id) && one.applies === 'yes' && !servesAs(one, 'fill'),
+      (one) => furtherDrains.includes(one.id) && one.applies === 'yes' && !servesAs(one, 'fill'),
     )
-    const all = new Set([...last.also, ...also])
-    all.delete(last.opening)
-    return [...ways.slice(0, -1), { ...last, also: [...all] }]
+    const alsoOpened = new Set([...lastWay.also, ...also])
+    alsoOpened.delete(lastWay.opening)
+    return [...ways.slice(0, -1), { ...lastWay, also: [...alsoOpened] }]
   }
   return ways
 }
@@ -206,13 +214,13 @@ function indexSeal(sheet: SpecSheet, identity: Identity, path: JsonPointer): Sea
   const [treatment, ...others] = new Set(candidates.map(chooseTreatment))
   return {
     path,
-    // Where it is not known which seal this machine has, a new one is never wrong.
+    // If it is not known which seal this machine has, renew it.
     treatment: treatment === undefined || others.length > 0 ? 'renew' : treatment,
     cures: candidates.some((seal) => seal.kind === 'liquid gasket'),
   }
 }
 
-/** The leaf, or all that it may be; undefined where the manual does not state it. */
+/** The leaf, or all leaves that it may be; undefined if it is not stated. */
 function listCandidates<T>(resolved: Resolved<T>): readonly T[] | undefined {
   if (resolved.kind === 'not stated') return undefined
   return resolved.kind === 'stated' ? [resolved.value] : resolved.candidates.map(({ value }) => value)
@@ -234,7 +242,7 @@ function chooseTreatment(seal: Seal): SealTreatment {
 
 const NO_ADDITIVE = { additive: 'never', oilFirst: false } as const
 
-/** Without an order of the manual the additive goes in first: at a level hole, what goes in last runs out. */
+/** The additive goes in first unless the manual says otherwise: at a level hole, what goes in last runs out. */
 function readAdditive(
   sheet: SpecSheet,
   identity: Identity,

@@ -15,13 +15,13 @@ import type { AtPart, ProcedureCodes } from './codes.js'
 
 export type Applicability = 'yes' | 'cannot tell' | 'no'
 
-/** `renew`: a new one at every opening; `inspect`: look, then use again or renew; `apply`: sealant; `none`: bare. */
+/** `renew`: always fit a new one; `inspect`: use again or renew; `apply`: sealant; `none`: no seal. */
 export type SealTreatment = 'renew' | 'inspect' | 'apply' | 'none'
 
 export interface SealLayout {
   readonly path: JsonPointer
   readonly treatment: SealTreatment
-  /** A liquid gasket that must cure before oil may touch it. */
+  /** Whether it is a liquid gasket that must cure before it meets oil. */
   readonly cures: boolean
 }
 
@@ -44,13 +44,13 @@ export interface CoverLayout extends PartLayout {
 export interface FilterLayout extends PartLayout {
   readonly filter: Filter
   readonly seals: readonly SealLayout[]
-  /** What comes off before it can be reached; absent: it is screwed on by itself. */
+  /** The plug or cover that is removed to reach it; absent for a filter that is screwed on. */
   readonly behind?: OpeningLayout | CoverLayout
 }
 
-/** The way that old oil leaves one gearcase of this machine. */
+/** A way to empty a gearcase of this machine. */
 export type EmptyingLayout =
-  /** `also`: drains that are opened with it. */
+  /** `also`: drain plugs that are opened as well. */
   | {
       readonly kind: 'drain plug' | 'suction'
       readonly opening: OpeningLayout
@@ -58,38 +58,37 @@ export type EmptyingLayout =
     }
   | { readonly kind: 'cover'; readonly cover: CoverLayout }
 
-/** What is opened to empty the gearcase. */
 export function partOf(way: EmptyingLayout): OpeningLayout | CoverLayout {
   return way.kind === 'cover' ? way.cover : way.opening
 }
 
 export interface GearcaseLayout extends PartLayout {
   readonly gearcase: Gearcase
-  /** `[undefined]` where the gearcase is there once. */
+  /** `[undefined]` for a gearcase without instances. */
   readonly instances: readonly (Id | undefined)[]
-  /** The gearcase that owns the oil: itself, or the one it shares with. */
+  /** The gearcase that owns the oil. */
   readonly owner: Id
-  /** The owner's fill, of an own oil space only. */
+  /** Only if the gearcase owns its oil. */
   readonly fill?: Fill
   readonly openings: readonly OpeningLayout[]
   readonly covers: readonly CoverLayout[]
   readonly filters: readonly FilterLayout[]
   readonly fillOpenings: readonly OpeningLayout[]
   readonly fillOpening?: OpeningLayout
-  /** It, and others of which the machine has one instead: where it is unknown which, all are worked. */
+  /** The fill opening and, if it is uncertain, those that other variants have instead. */
   readonly fillsToWork: readonly OpeningLayout[]
   readonly levelOpening?: OpeningLayout
   /** The first of `ways`. */
   readonly emptying?: EmptyingLayout
-  /** One way, or several where it is unknown which of them this machine has. */
+  /** Several ways if it is unknown which of them this machine has. */
   readonly ways: readonly EmptyingLayout[]
   readonly additive: 'always' | 'for some oils' | 'never'
-  /** The manual pours the additive after the oil. */
+  /** Whether the manual adds the additive after the oil. */
   readonly oilFirst: boolean
-  /** The manual asks for a wait between stopping and the level check. */
+  /** Whether the manual requires a wait between stopping and the level check. */
   readonly settles: boolean
   readonly supports: readonly Id[]
-  /** All its supports lift other axles than its own: there are none that may be used. */
+  /** Whether its supports lift only other axles, so that none of them may be used. */
   readonly isLiftedElsewhere: boolean
   readonly shields: readonly Id[]
 }
@@ -116,18 +115,18 @@ export type Part =
   | (OfGearcase<'cover seal'> & { readonly cover: CoverLayout; readonly seal: SealLayout })
   | (OfGearcase<'filter seal'> & { readonly filter: FilterLayout; readonly seal: SealLayout })
 
-/** The sheet as this one machine has it, by the names that steps use. */
+/** The parts of one machine on its sheet, by the pointers that steps use. */
 export interface IndexedSheet {
   readonly axles: readonly Id[]
   readonly axleOfSupport: ReadonlyMap<Id, Id | undefined>
   readonly gearcases: ReadonlyMap<Id, GearcaseLayout>
   readonly shields: ReadonlyMap<Id, ShieldLayout>
   readonly parts: ReadonlyMap<JsonPointer, Part>
-  /** What cannot be determined because a fact is missing. */
+  /** Parts that this machine may or may not have, because a fact is missing. */
   readonly findings: readonly Finding<ProcedureCodes>[]
 }
 
-/** The wheel's mark for this role of the opening; undefined: it does not turn with a wheel. */
+/** The mark of the wheel for this role of the opening, if it turns with a wheel. */
 export function wheelMarkFor(opening: OpeningLayout, role: OpeningRole): WheelMark | undefined {
   return opening.opening.uses.find((use) => use.role === role)?.wheelMark
 }
@@ -136,12 +135,12 @@ export function servesAs(opening: OpeningLayout, role: OpeningRole): boolean {
   return opening.opening.uses.some((use) => use.role === role)
 }
 
-/** The key of a part's state: its pointer, and the instance where there are several. */
+/** The key of the state of a part: its pointer, with the instance if there is one. */
 export function stateKey(path: JsonPointer, instance: Id | undefined): string {
   return instance === undefined ? path : `${path}@${instance}`
 }
 
-/** A gearcase and which of its instances. */
+/** An instance of a gearcase. */
 export interface GearcaseInstance {
   readonly gearcase: GearcaseLayout
   readonly instance: Id | undefined
@@ -157,7 +156,7 @@ export function listGearcaseInstances(layout: IndexedSheet): readonly GearcaseIn
   )
 }
 
-/** The gearcase that owns the oil of another, and the instance of it that this one opens to. */
+/** The instance that owns the oil of a gearcase. */
 export function findOwner(
   layout: IndexedSheet,
   gearcase: GearcaseLayout,
@@ -167,7 +166,7 @@ export function findOwner(
   return { gearcase: owner, instance: owner.instances.includes(instance) ? instance : owner.instances[0] }
 }
 
-/** Every gearcase whose oil is that of this owner, the owner first. */
+/** All gearcases that share this oil, the owner first. */
 export function findSharers(layout: IndexedSheet, owner: GearcaseInstance): readonly GearcaseInstance[] {
   const others = listGearcaseInstances(layout).filter(
     ({ gearcase, instance }) =>
@@ -178,7 +177,7 @@ export function findSharers(layout: IndexedSheet, owner: GearcaseInstance): read
   return [owner, ...others]
 }
 
-/** The part in the sheet's own names. */
+/** The names of a part on the sheet. */
 export function namePart(part: Part | undefined): Pick<AtPart, 'part' | 'gearcase'> {
   if (part?.kind === 'shield') return { part: part.shield.shield.name }
   if (part?.kind === 'secured item') return { part: part.item.item }
@@ -190,7 +189,7 @@ export function namePart(part: Part | undefined): Pick<AtPart, 'part' | 'gearcas
   return { gearcase }
 }
 
-/** The instance in the sheet's own name. */
+/** The name of an instance on the sheet. */
 export function nameInstance(
   { gearcase }: GearcaseLayout,
   instance: Id | undefined,

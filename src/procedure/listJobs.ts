@@ -16,8 +16,8 @@ interface JobList {
 }
 
 /**
- * The oil spaces that the services of a procedure reach, in the sheet's own order of gearcases. Where one is both to
- * be checked and to be changed, the change holds.
+ * The oil spaces of the services of a procedure, in the order of the gearcases on the sheet. If the oil of one is to be
+ * both checked and changed, its job is the change.
  */
 export function listJobs(
   sheet: SpecSheet,
@@ -27,7 +27,7 @@ export function listJobs(
   const document = { kind: 'procedure', id } as const
   const findings: Finding<ProcedureCodes>[] = []
   const jobs = new Map<string, { -readonly [K in keyof OilJob]: OilJob[K] }>()
-  const meant = new Set<ServiceOnPart>()
+  const matchedItems = new Set<ServiceOnPart>()
   for (const [place, serviceId] of services.entries()) {
     const service = Object.hasOwn(sheet.services, serviceId) ? sheet.services[serviceId] : undefined
     if (service === undefined) {
@@ -52,9 +52,9 @@ export function listJobs(
     }
     for (const self of listInstances(layout, service.gearcases)) {
       const owner = findOwner(layout, self.gearcase, self.instance)
-      const naming = only?.filter((one) => isMeant(one, serviceId, [self, owner]))
-      if (naming?.length === 0) continue
-      for (const one of naming ?? []) meant.add(one)
+      const matchingItems = only?.filter((one) => matchesItem(one, serviceId, [self, owner]))
+      if (matchingItems?.length === 0) continue
+      for (const one of matchingItems ?? []) matchedItems.add(one)
       const job = jobs.get(keyOf(owner)) ?? { owner, task: 'check', emptied: [owner], services: [] }
       jobs.set(keyOf(owner), job)
       if (service.task === 'change') job.task = 'change'
@@ -64,14 +64,16 @@ export function listJobs(
     }
   }
   for (const [place, one] of (only ?? []).entries()) {
-    if (meant.has(one)) continue
+    if (matchedItems.has(one)) continue
     const { service, gearcase, instance } = one
     const params = dropUndefined({ service, gearcase, instance })
     const path = joinPointer(['only', place])
     findings.push(procedureFinding('procedure/only-without-match', 'error', document, path, params))
   }
-  const worked = [...jobs.values()].flatMap(({ emptied }) => emptied.map(({ gearcase }) => gearcase))
-  for (const { path, gearcase, isLiftedElsewhere } of new Set(worked)) {
+  const emptiedGearcases = [...jobs.values()].flatMap(({ emptied }) =>
+    emptied.map(({ gearcase }) => gearcase),
+  )
+  for (const { path, gearcase, isLiftedElsewhere } of new Set(emptiedGearcases)) {
     if (!isLiftedElsewhere) continue
     const params = { part: gearcase.name, gearcase: gearcase.name }
     const at = { kind: 'spec-sheet', id: sheet.id } as const
@@ -87,7 +89,7 @@ export function listJobs(
   return { jobs: sorted, findings }
 }
 
-/** The instances of these gearcases that this machine has or may have. */
+/** Instances of these gearcases, without gearcases that this machine does not have. */
 function listInstances(layout: IndexedSheet, gearcases: readonly Id[]): readonly GearcaseInstance[] {
   return gearcases.flatMap((id) => {
     const gearcase = layout.gearcases.get(id)
@@ -96,8 +98,8 @@ function listInstances(layout: IndexedSheet, gearcases: readonly Id[]): readonly
   })
 }
 
-/** A gearcase that the list does not name goes with the one whose oil it shares. */
-function isMeant(one: ServiceOnPart, service: Id, instances: readonly GearcaseInstance[]): boolean {
+/** Whether the item names one of these instances: a gearcase or the owner of its oil. */
+function matchesItem(one: ServiceOnPart, service: Id, instances: readonly GearcaseInstance[]): boolean {
   return (
     one.service === service &&
     instances.some(

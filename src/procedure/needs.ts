@@ -7,7 +7,7 @@ import { listOtherFills, OPENING_NEEDS } from './needs/opening.js'
 import { SECURING_NEEDS } from './needs/securing.js'
 import { coverAt, filterAt, gearcaseAt, type Need, openingAt, type StepContext } from './stepContext.js'
 
-/** Each need's finding has the code `procedure/` and its name. */
+/** The finding of a need has the code `procedure/<name>`. */
 export type NeedName =
   | keyof typeof SECURING_NEEDS
   | keyof typeof OPENING_NEEDS
@@ -37,7 +37,7 @@ export function severityOf(name: NeedName): Severity {
   return WARNINGS.includes(name) ? 'warning' : 'error'
 }
 
-/** After a finding the need counts as met: by its remedy's steps, or by these where those would change more than that. */
+/** Changes that make a need count as met after its finding, if the steps of its remedy would change too much. */
 export const ASSUMED: Readonly<Partial<Record<NeedName, (context: StepContext) => void>>> = {
   'not-on-level-ground': ({ state }) => {
     state.ground = 'level'
@@ -48,10 +48,10 @@ export const ASSUMED: Readonly<Partial<Record<NeedName, (context: StepContext) =
   'fill-not-cracked': (context) => {
     const [fill] = listOtherFills(context)
     if (fill === undefined) return
-    const here = openingAt(context.state, fill.opening, fill.instance)
-    here.everCracked = true
-    // Cracked and nipped: a fill plug that was forgotten is one mistake, not two.
-    if (here.position === 'tight') here.position = 'nipped'
+    const part = openingAt(context.state, fill.opening, fill.instance)
+    part.everCracked = true
+    // Count a forgotten fill plug as one mistake, not two.
+    if (part.position === 'tight') part.position = 'nipped'
     for (const seal of fill.opening.seals) context.state.seals[stateKey(seal.path, fill.instance)] = 'used'
   },
   'not-drained': (context) => {
@@ -61,20 +61,20 @@ export const ASSUMED: Readonly<Partial<Record<NeedName, (context: StepContext) =
   'not-rechecked': ({ state, owner }) => {
     if (owner !== undefined) gearcaseAt(state, owner).levelCheckedSinceRun = true
   },
-  // What is still out is left to the steps that close it; what only lacks its tightening counts as tight from here.
+  // Parts that are fitted count as tight from now on; parts that are out are closed by later steps.
   'not-tightened': (context) => {
     for (const { gearcase, instance } of listAffectedInstances(context)) {
       for (const opening of gearcase.openings) {
-        const here = openingAt(context.state, opening, instance)
-        if (here.position !== 'out') here.position = 'tight'
+        const part = openingAt(context.state, opening, instance)
+        if (part.position !== 'out') part.position = 'tight'
       }
       for (const cover of gearcase.covers) {
-        const here = coverAt(context.state, cover, instance)
-        if (here.position !== 'off') here.position = 'tight'
+        const part = coverAt(context.state, cover, instance)
+        if (part.position !== 'off') part.position = 'tight'
       }
       for (const filter of gearcase.filters) {
-        const here = filterAt(context.state, filter, instance)
-        if (here.position !== 'off') here.position = 'tight'
+        const part = filterAt(context.state, filter, instance)
+        if (part.position !== 'off') part.position = 'tight'
       }
     }
   },

@@ -1,11 +1,11 @@
 import type { Id, MachineEventKind } from '../spec/index.js'
 import type { GearcaseInstance, GearcaseLayout } from './layout.js'
 
-/** What is to be done to one oil space: the owner's, with every gearcase that is emptied for it. */
+/** The work on one oil space. */
 export interface OilJob {
   readonly owner: GearcaseInstance
   readonly task: 'check' | 'change'
-  /** The owner first, then gearcases that share its oil and have a way out of their own. */
+  /** The owner first, then gearcases that share its oil and can be emptied. */
   readonly emptied: readonly GearcaseInstance[]
   readonly services: readonly Id[]
 }
@@ -16,15 +16,15 @@ export function findJob(jobs: readonly OilJob[], owner: GearcaseInstance): OilJo
   )
 }
 
-/** Whether this gearcase's fill is judged by a level, for this task. */
+/** Whether this task includes a level check. */
 export function isLevelJudged(owner: GearcaseLayout, task: OilJob['task'] | undefined): boolean {
   if (owner.fill === undefined || owner.levelOpening === undefined) return false
   return owner.fill.method.kind !== 'by quantity' || task === 'check'
 }
 
 /**
- * Whether the sheet only gives figures for this job: it states neither how the gearcase is filled nor all the openings that
- * the work needs. No order of work can be written, and nothing is wrong.
+ * Whether the sheet only gives figures for this job: it does not state the fill method or all openings for the work. No
+ * procedure can be written then, and nothing is wrong.
  */
 export function hasFiguresOnly({ owner, task }: OilJob): boolean {
   const { fill, fillOpening, emptying, levelOpening } = owner.gearcase
@@ -34,7 +34,7 @@ export function hasFiguresOnly({ owner, task }: OilJob): boolean {
 
 const SPOILS_OIL: readonly MachineEventKind[] = ['submersion', 'contamination', 'seal failure', 'oil loss']
 
-/** Whether the gears may run in what is in the case now. Source: common practice, no source. */
+/** Whether an event makes it unsafe to run the gears in the old oil. Common practice, no source. */
 export function mustNotRun(events: readonly MachineEventKind[] = []): boolean {
   return events.some((event) => SPOILS_OIL.includes(event))
 }

@@ -6,7 +6,7 @@ import { listJobs } from './listJobs.js'
 import { mustNotRun } from './oilJob.js'
 import type { ProcedureContext } from './stepContext.js'
 
-/** The machine and the work of a procedure, with the findings about the document as a whole. */
+/** The machine and the jobs of a procedure, with findings about the whole document. */
 export function readContext(
   procedure: ProcedureDocument,
   sheet: SpecSheet,

@@ -7,34 +7,34 @@ import { readContext } from './readContext.js'
 
 export interface Repair {
   readonly procedure: ProcedureDocument
-  /** Changes made, in the order in which they were made. */
+  /** The changes, in the order in which they were made. */
   readonly applied: readonly Cure[]
-  /** What is still wrong. */
+  /** The remaining findings. */
   readonly left: readonly Finding<ProcedureCodes>[]
 }
 
-/** Steps run in search of cures, over the whole repair. */
+/** The limit of steps that are run in the search for cures. */
 const MAX_STEPS_RUN = 600_000
 
 /**
- * Corrects a writer's order of work with as few changes as possible, for a writer who wants a proposal.
- * To see only what is wrong use {@link validateProcedure}.
+ * Proposes a correction of a procedure with as few changes as possible. To see only the mistakes, use
+ * {@link validateProcedure}.
  *
- * Equation: the cures that findings carry are tried one at a time, then two together; the fewest that leave no finding
- * are chosen. Where two do not suffice, the best ones are made as long as the number of findings falls.
- * @param procedure The steps.
- * @param sheet The sheet that they point into.
- * @returns The corrected procedure, the changes, and what is left. The given one stays as it was.
- * @throws TypeError where the arguments are no parsed procedure and sheet.
+ * Method: tries the cures of the findings one at a time, then two together, and chooses the fewest that leave no finding.
+ * If two are not enough, it makes the best ones as long as the number of findings falls.
+ * @param procedure The procedure to correct; it is not changed.
+ * @param sheet The sheet that it points into.
+ * @returns The corrected procedure, the changes, and the remaining findings.
+ * @throws TypeError if an argument is not a parsed procedure or sheet.
  *
- * Source: house rule: minimal up to two changes; a person reads a proposal before work starts by it.
+ * Source: house rule: the fewest changes if one or two are enough; a person reads the proposal before working by it.
  * @example
  * import { repairProcedure } from 'drivetrain-service/v1/procedure'
  * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: {}, axles: {}, supports: {} }
  * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
  * const steps = [{ id: 'a', do: 'read the manual' }, { id: 'a', do: 'stop the engine' }] as const
  * const procedure = { kind: 'procedure', version: '1.0', id: 'p', name: 'P', sheet: { id: 'example', revision: '1' }, identity: {}, services: [], steps } as const
- * // What becomes of two steps with one id?
+ * // How are two steps with the same id corrected?
  * repairProcedure(procedure, sheet).applied[0] // => { op: 'replace', path: '/steps/1/id', value: 'a-2' }
  */
 export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet): Repair {
@@ -42,14 +42,14 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
   requireDocument('sheet', sheet, 'spec-sheet')
   const { context, findings } = readContext(procedure, sheet)
   const counter: TroubleCounter = { sheet, context, known: new Map(), effort: { left: MAX_STEPS_RUN } }
-  let here: RepairAttempt = { procedure, applied: [], troubles: countTroubles(counter, procedure.steps) }
-  while (here.troubles > 0) {
-    const next = chooseBestRepair(here, counter)
-    if (next.troubles >= here.troubles) break
-    here = next
+  let current: RepairAttempt = { procedure, applied: [], troubles: countTroubles(counter, procedure.steps) }
+  while (current.troubles > 0) {
+    const next = chooseBestRepair(current, counter)
+    if (next.troubles >= current.troubles) break
+    current = next
   }
-  const left = [...findings, ...checkSteps(counter, here.procedure)]
-  return { procedure: here.procedure, applied: here.applied, left }
+  const left = [...findings, ...checkSteps(counter, current.procedure)]
+  return { procedure: current.procedure, applied: current.applied, left }
 }
 
 interface RepairAttempt {
@@ -58,13 +58,13 @@ interface RepairAttempt {
   readonly troubles: number
 }
 
-/** The best that one or two cures reach. */
-function chooseBestRepair(here: RepairAttempt, counter: TroubleCounter): RepairAttempt {
-  const first = listCandidateRepairs(here, counter)
-  const done = first.find((one) => one.troubles === 0)
-  if (done !== undefined) return done
-  let best = first.reduce((fewest, one) => (one.troubles < fewest.troubles ? one : fewest), here)
-  for (const one of first)
+/** The best repair with one or two more cures. */
+function chooseBestRepair(current: RepairAttempt, counter: TroubleCounter): RepairAttempt {
+  const firstRepairs = listCandidateRepairs(current, counter)
+  const completeRepair = firstRepairs.find((one) => one.troubles === 0)
+  if (completeRepair !== undefined) return completeRepair
+  let best = firstRepairs.reduce((fewest, one) => (one.troubles < fewest.troubles ? one : fewest), current)
+  for (const one of firstRepairs)
     for (const second of listCandidateRepairs(one, counter)) {
       if (second.troubles === 0) return second
       if (second.troubles < best.troubles) best = second
@@ -73,8 +73,8 @@ function chooseBestRepair(here: RepairAttempt, counter: TroubleCounter): RepairA
 }
 
 function listCandidateRepairs(from: RepairAttempt, counter: TroubleCounter): readonly RepairAttempt[] {
-  const all = checkSteps(counter, from.procedure).flatMap((finding) => finding.cures ?? [])
-  const cures = new Map(all.map((cure) => [JSON.stringify(cure), cure]))
+  const allCures = checkSteps(counter, from.procedure).flatMap((finding) => finding.cures ?? [])
+  const cures = new Map(allCures.map((cure) => [JSON.stringify(cure), cure]))
   return [...cures.values()].map((cure) => {
     const procedure = applyPatch(from.procedure, [cure]) as ProcedureDocument
     return { procedure, applied: [...from.applied, cure], troubles: countTroubles(counter, procedure.steps) }

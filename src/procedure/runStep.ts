@@ -12,13 +12,13 @@ import {
 
 interface FailedNeed {
   readonly name: NeedName
-  /** Steps that would have met the need, in order. */
+  /** Steps that would meet the need, in order. */
   readonly remedy: readonly StepDraft[]
 }
 
 /**
- * Does one step to the state. A need that does not hold is reported once and then counts as met, so that one mistake
- * gives one finding and not a tail of them.
+ * Applies one step to the state. A need that does not hold is reported once and then counts as met, so that one mistake
+ * gives one finding.
  */
 export function runStep(
   context: ProcedureContext,
@@ -26,20 +26,20 @@ export function runStep(
   step: StepDraft,
   place: StepPlace = placeStep(context, step),
 ): readonly FailedNeed[] {
-  const here: StepContext = { ...place, state }
+  const stepContext: StepContext = { ...place, state }
   const failed: FailedNeed[] = []
   for (const name of ACTIONS[step.do].needs) {
-    const remedy = NEEDS[name](here)
+    const remedy = NEEDS[name](stepContext)
     if (remedy === true) continue
     failed.push({ name, remedy })
     const assume = ASSUMED[name]
-    if (assume !== undefined) assume(here)
-    else for (const draft of remedy) change({ ...placeStep(context, draft), state })
+    if (assume !== undefined) assume(stepContext)
+    else for (const draft of remedy) applyEffects({ ...placeStep(context, draft), state })
   }
-  change(here)
+  applyEffects(stepContext)
   return failed
 }
 
-function change(context: StepContext): void {
+function applyEffects(context: StepContext): void {
   for (const name of ACTIONS[context.step.do].changes) EFFECTS[name](context)
 }

@@ -1,7 +1,7 @@
 import type { Id, WheelMark } from '../spec/index.js'
 import { type IndexedSheet, listGearcaseInstances, stateKey } from './layout.js'
 
-/** Where a plug is: `cracked` is loose in its seat, `nipped` turned in by hand, `in` fitted with its seal but not tight. */
+/** `cracked`: loose in its seat; `nipped`: turned in by hand; `in`: fitted with its seal but not tight. */
 type PlugPosition = 'tight' | 'cracked' | 'nipped' | 'out' | 'in'
 
 type Flags<T> = { readonly [Name in keyof T]: boolean }
@@ -22,7 +22,7 @@ export interface CoverState extends PartState {
   readonly cured: boolean
 }
 
-/** A part that is held behind a cover or plug is `tight` as soon as it is in: the cover holds it. */
+/** A filter behind a cover or plug is `tight` as soon as it is in. */
 export interface FilterState extends PartState {
   readonly position: 'tight' | 'off' | 'in'
   readonly everOff: boolean
@@ -30,7 +30,7 @@ export interface FilterState extends PartState {
   readonly cleaned: boolean
 }
 
-/** `used`: its plug was opened since it was fitted; `off`: the old one is away. */
+/** `used`: its part was opened since the seal was fitted; `off`: the old seal was removed. */
 type SealState = 'undisturbed' | 'used' | 'off' | 'new' | 'inspected'
 
 const GEARCASE = {
@@ -43,7 +43,7 @@ const GEARCASE = {
   additiveIn: false,
   hoseEmpty: true,
   levelChecked: false,
-  /** Topped up where it was low, since the last level check. */
+  /** Topped up since the last level check. */
   toppedUp: false,
   ranSinceFill: false,
   levelCheckedSinceRun: false,
@@ -59,9 +59,9 @@ export interface GearcaseState extends Flags<Omit<typeof GEARCASE, 'oil' | 'whee
 }
 
 /**
- * Everything that a procedure has changed so far. Openings and covers are keyed by pointer and instance
- * (`/gearcases/hub/openings/plug@left`), seals and gearcases likewise. A plug is one thing at any position of its wheel, so
- * the wheel's position is a fact of the gearcase, and `outAt` remembers at which positions the plug came out.
+ * The state of the machine after a step. The keys of parts are pointer and instance, such as
+ * `/gearcases/hub/openings/plug@left`. The position of a wheel is a fact of its gearcase; `outAt` lists the positions at
+ * which a plug was taken out.
  */
 export interface ProcedureState {
   readonly variantFound: boolean
@@ -69,13 +69,13 @@ export interface ProcedureState {
   readonly protectionWorn: boolean
   readonly ground: 'not known' | 'level'
   readonly engine: 'running' | 'stopped'
-  /** Axles with chocks at their wheels. */
+  /** Axles with chocked wheels. */
   readonly chocked: readonly Id[]
-  /** Items of the sheet's list that are secured, as pointers. */
+  /** Pointers to the secured items. */
   readonly secured: readonly string[]
-  /** Supports that it was raised at; none: it is on its wheels. */
+  /** Supports at which the machine is raised; empty if it is on its wheels. */
   readonly lifted: readonly Id[]
-  /** Of those, the ones that rest on stands; the others are on the jack. */
+  /** Those of `lifted` that rest on stands; the others are on the jack. */
   readonly onStands: readonly Id[]
   readonly oilWarm: boolean
   readonly settled: boolean
@@ -98,7 +98,7 @@ type Writable<T> = T extends readonly (infer Item)[]
 /** A state while the steps change it. */
 export type MutableState = Writable<ProcedureState>
 
-/** The machine as it comes in: nothing is known to be safe, every plug is tight, the oil is old. */
+/** The state of the machine on arrival: nothing is known to be safe, every plug is tight, the oil is old. */
 export function startState(layout: IndexedSheet): MutableState {
   const state: MutableState = {
     variantFound: false,
@@ -134,8 +134,14 @@ export function startState(layout: IndexedSheet): MutableState {
       state.seals[stateKey(seal.path, instance)] = 'undisturbed'
     }
     for (const { path, seals } of gearcase.filters) {
-      const fresh = { position: 'tight', everOff: false, inspected: false, cleaned: false, ...PART } as const
-      state.filters[stateKey(path, instance)] = fresh
+      const filterState = {
+        position: 'tight',
+        everOff: false,
+        inspected: false,
+        cleaned: false,
+        ...PART,
+      } as const
+      state.filters[stateKey(path, instance)] = filterState
       for (const seal of seals) state.seals[stateKey(seal.path, instance)] = 'undisturbed'
     }
   }

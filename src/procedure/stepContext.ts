@@ -16,7 +16,7 @@ import {
 import type { OilJob } from './oilJob.js'
 import type { MutableState } from './state.js'
 
-/** A step without its id: what a need would have done first. */
+/** A step without its id. */
 export interface StepDraft {
   readonly do: Action
   readonly on?: string
@@ -27,17 +27,17 @@ export interface StepDraft {
 export interface ProcedureContext {
   readonly layout: IndexedSheet
   readonly jobs: readonly OilJob[]
-  /** Water, dirt or air in the oil, or none: running or towing would wreck the gears before the oil is changed. */
+  /** Whether running or towing before the oil change would damage the gears: water or dirt in the oil, or oil lost. */
   readonly mustNotRun: boolean
 }
 
-/** Where one step acts. */
+/** The parts on which a step acts. */
 export interface StepPlace extends ProcedureContext {
   readonly step: StepDraft
   readonly part?: Part
   readonly gearcase?: GearcaseLayout
   readonly instance?: Id
-  /** The gearcase with its instance, and the one that owns its oil. */
+  /** The instance, and the one that owns its oil. */
   readonly self?: GearcaseInstance
   readonly owner?: GearcaseInstance
   readonly opening?: OpeningLayout
@@ -47,12 +47,12 @@ export interface StepPlace extends ProcedureContext {
   readonly shield?: ShieldLayout
 }
 
-/** Where one step acts, and the state there: everything that its needs and changes look at. */
+/** The parts of a step, and the state before it. */
 export interface StepContext extends StepPlace {
   readonly state: MutableState
 }
 
-/** Finds the part that a step is done on; the pointer must name one, or be absent. */
+/** Finds the parts of a step; its pointer must be valid or absent. */
 export function placeStep({ layout, jobs, mustNotRun }: ProcedureContext, step: StepDraft): StepPlace {
   const part = step.on === undefined ? undefined : layout.parts.get(step.on)
   const instance = step.at?.instance
@@ -94,7 +94,7 @@ function read<T>(record: Record<string, T>, key: string): T {
   return found
 }
 
-/** A step on a part, as a list that is empty where there is no such part. */
+/** A step on a part; an empty list without a part. */
 export function draftAt(
   action: Action,
   part: { readonly path: string } | undefined,
@@ -103,7 +103,7 @@ export function draftAt(
   return part === undefined ? [] : [draft(action, part.path, instance)]
 }
 
-/** Another action on the part of a step, or on one near it; wheel marks are left out. */
+/** Another action on the part of a step or on a given part, without wheel marks. */
 export function draftHere(
   { step, instance }: StepContext,
   action: Action,
@@ -116,17 +116,17 @@ function draft(action: Action, on: string | undefined, instance: Id | undefined)
   return { do: action, ...(on !== undefined && { on }), ...(instance !== undefined && { at: { instance } }) }
 }
 
-/** The step that lets this gearcase's oil out. */
+/** The step that empties this gearcase. */
 export function draftDrain({ gearcase, instance }: GearcaseInstance): readonly StepDraft[] {
   const way = gearcase.emptying
   if (way?.kind === 'cover') return draftAt('let drain', way.cover, instance)
   return draftAt(way?.kind === 'suction' ? 'suck out the oil' : 'let drain', way?.opening, instance)
 }
 
-/** Something that must hold before a step: `true`, or the steps that would have made it hold, in order. */
+/** Checks what must hold before a step: `true`, or the steps that would meet it, in order. */
 export type Need = (context: StepContext) => true | readonly StepDraft[]
 
-/** A need that holds where nothing is left to do. */
-export function noneOf(left: readonly StepDraft[]): ReturnType<Need> {
-  return left.length === 0 || left
+/** A need that is met if no steps are missing. */
+export function noneOf(missingSteps: readonly StepDraft[]): ReturnType<Need> {
+  return missingSteps.length === 0 || missingSteps
 }

@@ -4,23 +4,23 @@ import { checkSteps } from './checkSteps.js'
 import type { ProcedureCodes } from './codes.js'
 import { readContext } from './readContext.js'
 
-/** Steps run in search of cures: enough for every place in a list of a few hundred steps. */
+/** The limit of steps that are run in the search for cures; enough for a few hundred steps. */
 const MAX_STEPS_RUN = 150_000
 
 /**
- * Checks a writer's order of work against its sheet, so that no machine is stranded, no hand hurt and no plug left open.
- * To write a new one use {@link buildProcedure}; to apply the cures use {@link repairProcedure}.
+ * Checks a procedure against its sheet, so that nobody is hurt, no machine is stranded and no plug is left open. To write
+ * a new procedure, use {@link buildProcedure}; to apply the cures, use {@link repairProcedure}.
  *
- * Equation: the steps are run in order; every need of an action that does not hold when its turn comes is a finding,
- * and so is everything that the services ask for and the last step leaves undone. A need is reported once.
- * @param procedure The steps.
- * @param sheet The sheet that they point into.
- * @returns All findings, in the order of the steps. Those that one change to `/steps` would correct carry it as a cure.
- * All findings are reported whatever the length; the search for cures ends after a bounded effort, the same every time.
- * @throws TypeError where the arguments are no parsed procedure and sheet.
+ * Method: runs the steps in order. A finding is made for every need of an action that does not hold before its step, and
+ * for everything that the services require and the last step leaves undone. A need is reported once.
+ * @param procedure The procedure to check.
+ * @param sheet The sheet that it points into.
+ * @returns All findings, in the order of the steps. A finding that one change to `/steps` would correct has it as a cure;
+ * the search for cures has a fixed limit.
+ * @throws TypeError if an argument is not a parsed procedure or sheet.
  *
- * Source: common practice, no source, as the table {@link ACTIONS} lists it; work under a machine held by a jack alone
- * is forbidden by WAC 296-307-22509.
+ * Source: common practice, no source, as listed in {@link ACTIONS}; WAC 296-307-22509 forbids work under a machine that
+ * only a jack holds.
  * @example
  * import { validateProcedure } from 'drivetrain-service/v1/procedure'
  * const supports = { beam: { at: 'front beam' } }
@@ -28,7 +28,7 @@ const MAX_STEPS_RUN = 150_000
  * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
  * const steps = [{ id: 'stands', do: 'set on stands', on: '/machine/supports/beam' }] as const
  * const procedure = { kind: 'procedure', version: '1.0', id: 'p', name: 'P', sheet: { id: 'example', revision: '1' }, identity: {}, services: [], steps } as const
- * // What is wrong with stands under a machine that was not raised?
+ * // What is found if stands are set under a machine that was not raised?
  * validateProcedure(procedure, sheet)[0]?.code // => 'procedure/not-raised'
  */
 export function validateProcedure(

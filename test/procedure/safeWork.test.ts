@@ -352,7 +352,7 @@ describe('the last look, guards and what is secured', () => {
   test('each has a finding: guard off, chocks in place, PTO on, loader up, no look after the run', () => {
     const sheet = guarded('moving parts', 'from the ground')
     const last = build(sheet, ['change']).steps.findLastIndex((step) => step.do === 'check for leaks')
-    expect(without(sheet, (step) => step.do === 'refit shield')).toContain('procedure/guard-off')
+    expect(without(sheet, (step) => step.do === 'refit shield')).toContain('procedure/guard-not-refitted')
     expect(without(sheet, (step) => step.do === 'clear away')).toEqual(['procedure/not-cleared-away'])
     expect(without(sheet, (step) => step.on === '/machine/secure/0')).toContain('procedure/not-secured')
     expect(without(sheet, (step) => step.on === '/machine/secure/1')).toContain(

@@ -45,7 +45,7 @@ const WITHOUT: Readonly<Record<Action, string>> = {
   'fit filter': 'filter-left-out',
   'tighten filter': 'drain-not-tightened',
   'clear the breather': 'breather-not-cleared',
-  'take off old seal': 'old-seal-on',
+  'take off old seal': 'old-seal-not-removed',
   'wipe the seal face': 'face-not-wiped',
   'fit new seal': 'seal-not-renewed',
   'inspect the seal': 'seal-not-renewed',
@@ -101,7 +101,7 @@ const VISITS: readonly Visit[] = [
       'rear-tighten-drain': 'drain-not-tightened',
       'rear-take-out-fill-2': 'opening-closed',
       'rear-level-fill-2': 'not-rechecked',
-      'rear-top-up-fill-2': 'no-top-up',
+      'rear-top-up-fill-2': 'not-topped-up',
     },
   },
   {

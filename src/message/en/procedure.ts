@@ -32,7 +32,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The machine runs before everything that the sheet lists for a run is secured${at(params)}. Secure it first.`,
   'procedure/not-cleared-away': (params) =>
     `The machine runs with chocks or the drain pan in place${at(params)}. Take them away first.`,
-  'procedure/guard-off': (params) =>
+  'procedure/guard-not-refitted': (params) =>
     `The machine runs without its guard over moving parts${at(params)}. Refit the guard first.`,
   'procedure/chocks-on-lifted-wheels': (params) =>
     `The chocks are at wheels that leave the ground${at(params)}. Chock the wheels of an axle that stays on the ground.`,
@@ -94,7 +94,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `${capital(the(params, 'the strainer'))} goes back dirty${at(params)}. Clean it first.`,
   'procedure/filter-left-out': (params) =>
     `${capital(the(params, 'the plug or cover'))} is closed while the filter behind it is out${at(params)}. Fit the filter first.`,
-  'procedure/old-seal-on': (params) =>
+  'procedure/old-seal-not-removed': (params) =>
     `The old seal of ${the(params, 'the part')} is still in place${at(params)}. Remove it first, and check that it is not stuck to the case.`,
   'procedure/face-not-wiped': (params) =>
     `The seal face of ${the(params, 'the part')} has not been wiped${at(params)}. Wipe it clean first.`,
@@ -126,7 +126,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The level at ${the(params, 'the level opening')} is never checked${at(params)}. Check it while the plug is out.`,
   'procedure/not-rechecked': (params) =>
     `The level at ${the(params, 'the level opening')} is not checked again after the run${at(params)}. Check it again: the run spreads the oil.`,
-  'procedure/no-top-up': (params) =>
+  'procedure/not-topped-up': (params) =>
     `No step tops up the oil after the second check of ${the(params, 'the level')}${at(params)}. Add that step.`,
   'procedure/not-tightened': (params) =>
     `${capital(the(params, 'a part that was opened'))} is open or not tight${at(params)}. Tighten it first.`,

@@ -28,12 +28,12 @@ import { isOpen, type Writer, write, writeAt } from './writer.js'
 interface Task {
   readonly job: OilJob
   readonly phase: Phase
-  /** The last of its job: the leak check and shields follow. */
-  readonly last: boolean
+  /** Whether it is the last task of its job; the leak check and shields follow. */
+  readonly isLast: boolean
   readonly work: () => void
 }
 
-/** All jobs of the visit in one order: ready, on the ground, up once, down once, run, last looks, tidy up. */
+/** Writes all jobs of a visit: preparation, work on the ground, one lift, the run, last checks, clearing up. */
 export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void {
   const changes = jobs.filter((job) => job.task === 'change')
   write(writer, 'read the manual')
@@ -50,16 +50,16 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
   writeTasks(writer, jobs, tasks)
   if (changes.length > 0) {
     runMachine(writer)
-    const again = jobs.filter(isRechecked)
-    for (const { emptied } of again) for (const one of emptied) writer.finished.delete(keyOf(one))
-    const checks = again.flatMap((job) => planCheck(writer, job))
+    const recheckedJobs = jobs.filter(isRechecked)
+    for (const { emptied } of recheckedJobs) for (const one of emptied) writer.finished.delete(keyOf(one))
+    const checks = recheckedJobs.flatMap((job) => planCheck(writer, job))
     writeTasks(writer, jobs, checks, true)
-    lookAgain(writer, jobs)
+    writeLastChecks(writer, jobs)
     write(writer, 'take used oil away')
   }
   write(writer, 'clear away')
   write(writer, 'record')
-  // A part or a figure that only some variants have: the technician must know the variant before any other step.
+  // If a part or figure depends on the variant, find the variant before any other step.
   if (
     writer.steps.some(({ values = {} }) => Object.hasOwn(values, 'onlyIf') || isFigureOpen(writer, values))
   ) {
@@ -68,7 +68,7 @@ export function writeOrderOfWork(writer: Writer, jobs: readonly OilJob[]): void 
   }
 }
 
-/** Whether one of these figures depends on what is not known of the machine. */
+/** Whether one of these figures depends on unknown facts of the machine. */
 function isFigureOpen({ sheet, identity }: Writer, values: NonNullable<Step['values']>): boolean {
   return Object.values(values).some((path) => {
     const kind = findLeafType(splitPointer(path) ?? [])?.kind
@@ -76,7 +76,6 @@ function isFigureOpen({ sheet, identity }: Writer, values: NonNullable<Step['val
   })
 }
 
-/** Guards are on already: what is in the way of the wheels goes, then the run, then everything is secure again. */
 function runMachine(writer: Writer): void {
   secure(writer, 'before a run')
   write(writer, 'clear away')
@@ -84,8 +83,8 @@ function runMachine(writer: Writer): void {
   park(writer)
 }
 
-/** After the run every joint is looked at that was not looked at since; then the plates that waited for it. */
-function lookAgain(writer: Writer, jobs: readonly OilJob[]): void {
+/** Writes leak checks that are missing since the run, and refits the shields that had to wait for them. */
+function writeLastChecks(writer: Writer, jobs: readonly OilJob[]): void {
   const emptied = jobs.flatMap((job) => job.emptied)
   for (const one of emptied)
     if (!gearcaseAt(writer.state, one).leaksCheckedSinceRun)
@@ -107,7 +106,7 @@ function park(writer: Writer): void {
 function planTasks(writer: Writer, job: OilJob): readonly Task[] {
   if (job.task === 'check') {
     if (isLevelJudged(job.owner.gearcase, 'check')) return planCheck(writer, job)
-    return [{ job, phase: 'before the lift', last: true, work: () => {} }]
+    return [{ job, phase: 'before the lift', isLast: true, work: () => {} }]
   }
   const [draining, filling] = [drainPhase(job), fillPhase(job)]
   const fill = job.owner.gearcase.fillOpening
@@ -120,8 +119,8 @@ function planTasks(writer: Writer, job: OilJob): readonly Task[] {
       if (isOpen(writer, one, job.owner)) writeAt(writer, 'nip by hand', one, job.owner)
   }
   return [
-    { job, phase: draining, last: false, work: drain },
-    { job, phase: filling, last: true, work: () => writeFilling(writer, job) },
+    { job, phase: draining, isLast: false, work: drain },
+    { job, phase: filling, isLast: true, work: () => writeFilling(writer, job) },
   ]
 }
 
@@ -131,7 +130,7 @@ function planCheck(writer: Writer, job: OilJob): readonly Task[] {
   const check: Task = {
     job,
     phase,
-    last: true,
+    isLast: true,
     work: () => {
       takeOffShields(writer, job)
       writeLevelCheck(writer, job)
@@ -142,7 +141,7 @@ function planCheck(writer: Writer, job: OilJob): readonly Task[] {
     takeOffShields(writer, job)
     turnTo(writer, job.owner, level, wheelMarkFor(level, 'level'))
   }
-  return [{ job, phase: 'on stands', last: false, work: turn }, check]
+  return [{ job, phase: 'on stands', isLast: false, work: turn }, check]
 }
 
 function writeTasks(writer: Writer, jobs: readonly OilJob[], tasks: readonly Task[], afterRun = false): void {
@@ -155,12 +154,12 @@ function writeTasks(writer: Writer, jobs: readonly OilJob[], tasks: readonly Tas
     if (phase === 'after the lift' && supports.length > 0) write(writer, 'lower the machine')
     for (const task of tasks.filter((one) => one.phase === phase)) {
       task.work()
-      if (task.last) finish(writer, jobs, task.job, afterRun || task.job.task === 'check')
+      if (task.isLast) finish(writer, jobs, task.job, afterRun || task.job.task === 'check')
     }
   }
 }
 
-/** Supports that the work on stands needs, in the sheet's order. */
+/** Supports for the work on stands, in the order of the sheet. */
 function listSupports(writer: Writer, tasks: readonly Task[]): readonly string[] {
   const needed = new Set(
     tasks
@@ -174,8 +173,8 @@ function chock(writer: Writer, supports: readonly string[]): void {
   const { layout } = writer.context
   const lifted = new Set(supports.map((support) => layout.axleOfSupport.get(support)))
   const [staying, ...others] = layout.axles.filter((axle) => !lifted.has(axle))
-  const one = staying !== undefined && others.length === 0 && layout.axles.length > 1
-  write(writer, 'chock the wheels', one ? joinPointer(['machine', 'axles', staying]) : undefined)
+  const isSingle = staying !== undefined && others.length === 0 && layout.axles.length > 1
+  write(writer, 'chock the wheels', isSingle ? joinPointer(['machine', 'axles', staying]) : undefined)
 }
 
 function raise(writer: Writer, supports: readonly string[]): void {
@@ -197,36 +196,38 @@ function listShields(writer: Writer, instances: readonly GearcaseInstance[]): re
   )
 }
 
-/** Wiped and, where nothing runs after it, checked for leaks; a shield goes back once all behind it is finished. */
-function finish(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLastLook: boolean): void {
-  const mustGoBack = listShields(writer, job.emptied).filter(
-    (shield) => isLastLook || goesBackBeforeRun(jobs, shield),
+/** Writes wiping, the leak check if no run follows, and the shields behind which all work is done. */
+function finish(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLastCheck: boolean): void {
+  const shieldsToRefit = listShields(writer, job.emptied).filter(
+    (shield) => isLastCheck || isRefittedBeforeRun(jobs, shield),
   )
   for (const one of job.emptied) {
-    const isHidden = mustGoBack.some(({ id }) => one.gearcase.shields.includes(id))
-    const isOpenedAgain = !isLastLook && !isHidden && isRechecked(job)
+    const isHidden = shieldsToRefit.some(({ id }) => one.gearcase.shields.includes(id))
+    const isOpenedAgain = !isLastCheck && !isHidden && isRechecked(job)
     if (!isOpenedAgain && !gearcaseAt(writer.state, one).wipedDown)
       writeAt(writer, 'wipe down', one.gearcase, one)
-    const isPlated = mustGoBack.some(({ shield }) => shield.guards === 'the underside')
-    if (isHidden && isPlated && !isLastLook) writeAt(writer, 'let a leak show', one.gearcase, one)
-    if (isHidden || isLastLook) writeAt(writer, 'check for leaks', one.gearcase, one)
+    const isUnderPlate = shieldsToRefit.some(({ shield }) => shield.guards === 'the underside')
+    if (isHidden && isUnderPlate && !isLastCheck) writeAt(writer, 'let a leak show', one.gearcase, one)
+    if (isHidden || isLastCheck) writeAt(writer, 'check for leaks', one.gearcase, one)
     writer.finished.add(keyOf(one))
   }
-  const open = jobs.filter(({ emptied }) => emptied.some((one) => !writer.finished.has(keyOf(one))))
-  const stillOff = new Set(open.flatMap(({ emptied }) => listShields(writer, emptied)))
-  for (const shield of mustGoBack)
+  const openJobs = jobs.filter(({ emptied }) => emptied.some((one) => !writer.finished.has(keyOf(one))))
+  const stillOff = new Set(openJobs.flatMap(({ emptied }) => listShields(writer, emptied)))
+  for (const shield of shieldsToRefit)
     if (writer.state.shields[shield.path] === 'off' && !stillOff.has(shield))
       write(writer, 'refit shield', shield.path)
 }
 
-/** A plate under the machine waits for the last look, unless it needs the lift that is over by then. */
-function goesBackBeforeRun(jobs: readonly OilJob[], { id, shield }: ShieldLayout): boolean {
+/** A plate under the machine waits for the check after the run, unless refitting it needs the lift. */
+function isRefittedBeforeRun(jobs: readonly OilJob[], { id, shield }: ShieldLayout): boolean {
   if (shield.guards !== 'the underside') return true
-  const behind = jobs.filter(({ emptied }) => emptied.some(({ gearcase }) => gearcase.shields.includes(id)))
-  return behind.some(isRaised) && !behind.some(isRechecked)
+  const jobsBehind = jobs.filter(({ emptied }) =>
+    emptied.some(({ gearcase }) => gearcase.shields.includes(id)),
+  )
+  return jobsBehind.some(isRaised) && !jobsBehind.some(isRechecked)
 }
 
-/** New oil into one oil space, judged as the manual says, and its upper openings closed. */
+/** Writes the filling of one oil space, its level check, and the closing of its upper openings. */
 function writeFilling(writer: Writer, { owner }: OilJob): void {
   const { gearcase } = owner
   const { fillOpening: fill, levelOpening: level } = gearcase
@@ -255,25 +256,25 @@ function writeFilling(writer: Writer, { owner }: OilJob): void {
   for (const one of gearcase.fillsToWork) closePart(writer, one, owner)
 }
 
-/** A level check of its own: a service that only checks, or the second check after a run. */
+/** Writes a level check without an oil change, or the second check after a run. */
 function writeLevelCheck(writer: Writer, { owner }: OilJob): void {
   const { fillOpening: fill, levelOpening: level } = owner.gearcase
   if (level === undefined) return
   turnTo(writer, owner, level, wheelMarkFor(level, 'level'))
-  const glass = owner.gearcase.fill?.method.kind === 'sight glass'
+  const hasSightGlass = owner.gearcase.fill?.method.kind === 'sight glass'
   const topUpAt = fill !== undefined && !servesAs(level, 'fill') ? fill : undefined
-  if (!glass) {
+  if (!hasSightGlass) {
     if (!isOpen(writer, level, owner)) writeAt(writer, 'place the pan', level, owner)
     openOpening(writer, level, owner)
   } else if (topUpAt !== undefined && isDrainOpening(owner.gearcase, topUpAt))
-    // Nothing is opened at a glass, but the plug that oil is added through may be the one that lets it out.
+    // A sight glass is not opened, but the plug for topping up may let oil out.
     writeAt(writer, 'place the pan', topUpAt, owner)
   judgeLevel(writer, owner, level)
   if (topUpAt !== undefined) {
     openOpening(writer, topUpAt, owner)
     writeAt(writer, 'top up', topUpAt, owner)
   }
-  if (!glass) closePart(writer, level, owner)
+  if (!hasSightGlass) closePart(writer, level, owner)
   if (topUpAt !== undefined) closePart(writer, topUpAt, owner)
 }
 
@@ -281,11 +282,11 @@ function judgeLevel(writer: Writer, owner: GearcaseInstance, level: OpeningLayou
   const { gearcase, instance } = owner
   turnTo(writer, owner, level, wheelMarkFor(level, 'level'))
   if (gearcase.fill?.method.kind !== 'sight glass') openOpening(writer, level, owner)
-  const here = gearcaseAt(writer.state, owner)
-  if ((gearcase.settles || here.ranSinceFill) && !writer.state.settled)
+  const ownerState = gearcaseAt(writer.state, owner)
+  if ((gearcase.settles || ownerState.ranSinceFill) && !writer.state.settled)
     writeAt(writer, 'let settle', gearcase, owner)
   writeAt(writer, 'check the level', level, owner)
-  const through = servesAs(level, 'fill') ? level : gearcase.fillOpening
-  if (through !== undefined && openingAt(writer.state, through, instance).position === 'out')
-    writeAt(writer, 'top up', through, owner)
+  const topUpOpening = servesAs(level, 'fill') ? level : gearcase.fillOpening
+  if (topUpOpening !== undefined && openingAt(writer.state, topUpOpening, instance).position === 'out')
+    writeAt(writer, 'top up', topUpOpening, owner)
 }

@@ -13,7 +13,7 @@ import type { OilJob } from '../oilJob.js'
 import { coverAt, filterAt, gearcaseAt, openingAt } from '../stepContext.js'
 import { isOpen, type Writer, write, writeAt } from './writer.js'
 
-/** The old oil out of every gearcase of one oil space, and everything below the oil closed again. */
+/** Writes the draining of every gearcase of one oil space, and the closing of everything below the oil. */
 export function writeDraining(writer: Writer, { owner, emptied }: OilJob): void {
   const fill = owner.gearcase.fillOpening
   if (fill === undefined) return
@@ -38,7 +38,7 @@ export function writeDraining(writer: Writer, { owner, emptied }: OilJob): void 
   for (const self of emptied) emptyGearcase(writer, self, owner, fill)
 }
 
-/** A level hole of its own: if it does not open, the new oil cannot be judged. One that needs the wheel turned comes later. */
+/** A separate level hole, loosened before draining since the level cannot be checked if it does not open. */
 function levelHoleOf({ gearcase }: GearcaseInstance, fill: OpeningLayout): OpeningLayout | undefined {
   const { levelOpening: level } = gearcase
   if (level === undefined || gearcase.fill?.method.kind !== 'to level hole' || level.path === fill.path)
@@ -47,8 +47,8 @@ function levelHoleOf({ gearcase }: GearcaseInstance, fill: OpeningLayout): Openi
 }
 
 /**
- * One drain after the other over the pan, each closed before the next: a pan is under one of them only. The oil is
- * inspected once, when the last of them has given all that it gives.
+ * Opens one drain after the other and closes each before the next, since there is one pan. The oil is inspected after the
+ * last.
  */
 function emptyGearcase(
   writer: Writer,
@@ -73,13 +73,13 @@ function emptyGearcase(
     if (isLast) writeAt(writer, 'inspect the oil', self.gearcase, self)
     if (way.kind === 'drain plug') inspectMagnet(writer, part, self)
     changeFiltersBehind(writer, self, part)
-    // What is in the filters runs back to the drain, which is still open.
+    // Oil from the filters runs out at the drain, which is still open.
     if (isLast) changeOtherFilters(writer, self)
     if (part.path !== fill.path) closePart(writer, part, self)
   }
 }
 
-/** The opening cleaned around, loose and out, as far as it is not. */
+/** Writes the steps that open an opening, if it is not open. */
 export function openOpening(writer: Writer, opening: OpeningLayout, self: GearcaseInstance): void {
   if (isOpen(writer, opening, self)) return
   if (openingAt(writer.state, opening, self.instance).position === 'tight') crack(writer, opening, self)
@@ -91,7 +91,7 @@ function crack(writer: Writer, opening: OpeningLayout, self: GearcaseInstance): 
   writeAt(writer, 'crack loose', opening, self)
 }
 
-/** The wheel turned, or the machine rolled, until this opening is at its mark; every plug goes in by hand first. */
+/** Writes the steps that turn the wheel, or roll the machine, until this opening is at its mark. */
 export function turnTo(
   writer: Writer,
   self: GearcaseInstance,
@@ -140,7 +140,7 @@ function changeFiltersBehind(
     if (filter.applies !== 'no' && filter.behind?.path === part.path) changeFilter(writer, self, filter)
 }
 
-/** Off, looked into, and a new or clean one on and tight. */
+/** Writes the steps that change or clean a filter. */
 function changeFilter(writer: Writer, self: GearcaseInstance, filter: FilterLayout): void {
   if (filter.behind === undefined) {
     writeAt(writer, 'place the pan', filter, self)
@@ -154,13 +154,13 @@ function changeFilter(writer: Writer, self: GearcaseInstance, filter: FilterLayo
   if (filter.behind === undefined) writeAt(writer, 'tighten filter', filter, self)
 }
 
-/** Old seals off, face wiped, new seals on, plug or cover in and tight. */
+/** Writes the steps that renew the seals and close a plug or cover. */
 export function closePart(writer: Writer, part: OpeningLayout | CoverLayout, self: GearcaseInstance): void {
   const isOpening = 'opening' in part
   const { state } = writer
-  const here = isOpening ? openingAt(state, part, self.instance) : coverAt(state, part, self.instance)
+  const partState = isOpening ? openingAt(state, part, self.instance) : coverAt(state, part, self.instance)
   const seals = isOpening ? part.seals : [part.seal]
-  if (!here.magnetSeen) inspectMagnet(writer, part, self)
+  if (!partState.magnetSeen) inspectMagnet(writer, part, self)
   renewSeals(writer, part, seals, self)
   writeAt(writer, isOpening ? 'fit' : 'fit cover', part, self)
   writeAt(writer, isOpening ? 'tighten' : 'tighten cover', part, self)

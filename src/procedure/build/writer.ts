@@ -14,17 +14,17 @@ import { runStep } from '../runStep.js'
 import { type MutableState, startState } from '../state.js'
 import { gearcaseAt, openingAt, type ProcedureContext, type StepDraft } from '../stepContext.js'
 
-/** Writes steps one after the other and keeps the state that they lead to, so that building reads it and never guesses. */
+/** Writes steps one after the other and keeps the state after them. */
 export interface Writer {
   readonly context: ProcedureContext
   readonly state: MutableState
   readonly steps: Step[]
   readonly usedIds: Set<Id>
-  /** Gearcases, with their instance, at which all work is done. */
+  /** Keys of gearcase instances on which all work is done. */
   readonly finished: Set<string>
   readonly sheet: SpecSheet
   readonly identity: Identity
-  /** Notes of the services, each for the first step that it names. */
+  /** Notes of the services, each for the first matching step. */
   readonly notes: { readonly key: Id; readonly text: string; used: boolean }[]
 }
 
@@ -61,20 +61,20 @@ export function write(writer: Writer, action: Action, on?: string, at: StepDraft
   const values = figuresOf(writer.sheet, writer.context, draft)
   const note = takeNote(writer, action, id)
   runStep(writer.context, writer.state, draft)
-  const shown = Object.keys(values).length === 0 ? undefined : values
-  writer.steps.push(dropUndefined({ id, ...draft, values: shown, note }))
+  const shownValues = Object.keys(values).length === 0 ? undefined : values
+  writer.steps.push(dropUndefined({ id, ...draft, values: shownValues, note }))
 }
 
-/** A step on a part of this gearcase, with the wheel's position where an opening turns with it. */
+/** Writes a step on a part of this gearcase, with the wheel mark if the part turns with a wheel. */
 export function writeAt(
   writer: Writer,
   action: Action,
   part: GearcaseLayout | OpeningLayout | CoverLayout | FilterLayout | SealLayout,
   self: GearcaseInstance,
 ): void {
-  const turns = 'opening' in part && part.opening.uses.some((use) => use.wheelMark !== undefined)
+  const turnsWithWheel = 'opening' in part && part.opening.uses.some((use) => use.wheelMark !== undefined)
   const mark = gearcaseAt(writer.state, self).wheelMark
-  const wheelMark = turns && mark !== 'not known' ? mark : undefined
+  const wheelMark = turnsWithWheel && mark !== 'not known' ? mark : undefined
   write(writer, action, part.path, dropUndefined({ instance: self.instance, wheelMark }))
 }
 
@@ -89,16 +89,16 @@ function takeNote(writer: Writer, action: Action, id: Id): string | undefined {
   return found.length === 0 ? undefined : found.map((note) => note.text).join(' ')
 }
 
-/** `front-crack-fill`: gearcase, instance, what is done, to what; a number where that is not unique. */
+/** A unique id such as `front-crack-fill`: gearcase, instance, action, part, and a number if needed. */
 export function nameStep(step: StepDraft, used: ReadonlySet<Id>): Id {
   const tokens = (step.on ?? '').split('/').slice(1)
-  const [room, owner, kind, part, ...rest] = tokens
+  const [list, owner, kind, part, ...tokensBelow] = tokens
   const short = ACTIONS[step.do].short
-  const ofGearcase = room === 'gearcases' && owner !== undefined
-  const seal = rest[0] === 'seals' && rest[1] !== '0' ? rest[1] : undefined
+  const ofGearcase = list === 'gearcases' && owner !== undefined
+  const seal = tokensBelow[0] === 'seals' && tokensBelow[1] !== '0' ? tokensBelow[1] : undefined
   const words = ofGearcase
     ? [owner, step.at?.instance, short, kind && part, seal]
-    : [short, tokens[room === 'machine' ? 2 : 1]]
+    : [short, tokens[list === 'machine' ? 2 : 1]]
   const known = words.filter((word) => word !== undefined)
   const base = known.join('-').slice(0, 60)
   let id = base

@@ -14,14 +14,14 @@ import {
   type StepDraft,
 } from '../stepContext.js'
 
-/** A joint is closed on a clean face, with the seal that the manual names, before oil is poured or leaks are looked for. */
+/** Needs for closing joints: a clean face, the right seal, everything tight. */
 export const CLOSING_NEEDS = {
   'magnet-not-inspected': (context) =>
     !hasMagnet(context) ||
     (partAt(context)?.magnetSeen ?? true) || [draftHere(context, 'inspect the magnet')],
   'magnet-not-cleaned': (context) =>
     !hasMagnet(context) || (partAt(context)?.magnetClean ?? true) || [draftHere(context, 'clean the magnet')],
-  'old-seal-on': (context) =>
+  'old-seal-not-removed': (context) =>
     noneOf(listOldSeals(context).map((seal) => draftHere(context, 'take off old seal', seal))),
   'face-not-wiped': (context) =>
     (partAt(context)?.faceWiped ?? true) || [
@@ -49,14 +49,14 @@ export const CLOSING_NEEDS = {
   'leaks-not-checked': (context) => noneOf(listNotChecked(context.state, listAffectedInstances(context))),
 } satisfies Readonly<Record<string, Need>>
 
-/** The step's own gearcase, those behind its shield, or all. */
+/** The gearcase of the step, those behind its shield, or all. */
 export function listAffectedInstances({ layout, self, shield }: StepContext): readonly GearcaseInstance[] {
   if (self !== undefined) return [self]
   const all = listGearcaseInstances(layout)
   return shield === undefined ? all : all.filter(({ gearcase }) => gearcase.shields.includes(shield.id))
 }
 
-/** Openings, covers and filters that are not tight, as the steps that close them. */
+/** Steps that tighten the openings, covers and filters that are not tight. */
 export function listNotTightened(
   state: MutableState,
   instances: readonly GearcaseInstance[],
@@ -79,7 +79,7 @@ export function listNotTightened(
   ])
 }
 
-/** Gearcases that were opened and not checked for leaks since. */
+/** Steps that check for leaks at gearcases that were opened and not checked since. */
 export function listNotChecked(
   state: MutableState,
   instances: readonly GearcaseInstance[],
@@ -89,7 +89,7 @@ export function listNotChecked(
     .flatMap(({ gearcase, instance }) => draftAt('check for leaks', gearcase, instance))
 }
 
-/** Gearcases that were filled, ran, and were not looked at since: a leak shows once warm oil is thrown about. */
+/** Steps that check for leaks at gearcases that were not checked since the run: warm oil shows leaks. */
 export function listUncheckedSinceRun(
   state: MutableState,
   instances: readonly GearcaseInstance[],
@@ -127,19 +127,19 @@ function listSeals({ opening, cover, filter, seal }: StepContext): readonly Seal
   return cover === undefined ? (filter?.seals ?? []) : [cover.seal]
 }
 
-/** Seals that have to go and are still there. */
+/** Old seals that must be removed. */
 function listOldSeals(context: StepContext): readonly SealLayout[] {
   return listSeals(context).filter(({ path, treatment }) => {
-    const here = context.state.seals[stateKey(path, context.instance)]
-    const goes = treatment === 'renew' || treatment === 'apply' || context.step.do === 'fit new seal'
-    return goes && (here === 'used' || here === 'undisturbed' || here === 'inspected')
+    const sealState = context.state.seals[stateKey(path, context.instance)]
+    const mustGo = treatment === 'renew' || treatment === 'apply' || context.step.do === 'fit new seal'
+    return mustGo && (sealState === 'used' || sealState === 'undisturbed' || sealState === 'inspected')
   })
 }
 
 function listUnfitSeals(context: StepContext): readonly SealLayout[] {
   return listSeals(context).filter(({ path, treatment }) => {
-    const here = context.state.seals[stateKey(path, context.instance)]
-    if (treatment === 'none' || here === 'new') return false
-    return !(treatment === 'inspect' && here === 'inspected')
+    const sealState = context.state.seals[stateKey(path, context.instance)]
+    if (treatment === 'none' || sealState === 'new') return false
+    return !(treatment === 'inspect' && sealState === 'inspected')
   })
 }

@@ -11,7 +11,7 @@ import {
   openingAt,
 } from '../stepContext.js'
 
-/** A filter comes off an empty case, is looked into, and is back before what is in front of it closes. */
+/** Needs for filters: removed after draining, inspected, and back before the plug or cover in front of them. */
 export const FILTER_NEEDS = {
   'filter-before-drain': ({ state, self }) =>
     self === undefined || gearcaseAt(state, self).oil !== 'old' || draftDrain(self),
@@ -33,10 +33,10 @@ export const FILTER_NEEDS = {
     return filterAt(state, filter, instance).cleaned || [draftHere(context, 'clean the filter')]
   },
   'filter-left-out': ({ state, gearcase, opening, cover, instance }) => {
-    const closing = opening?.path ?? cover?.path
-    const out = (gearcase?.filters ?? []).filter(
-      (one) => one.behind?.path === closing && filterAt(state, one, instance).position === 'off',
+    const closedPath = opening?.path ?? cover?.path
+    const filtersOut = (gearcase?.filters ?? []).filter(
+      (one) => one.behind?.path === closedPath && filterAt(state, one, instance).position === 'off',
     )
-    return noneOf(out.flatMap((one) => draftAt('fit filter', one, instance)))
+    return noneOf(filtersOut.flatMap((one) => draftAt('fit filter', one, instance)))
   },
 } satisfies Readonly<Record<string, Need>>

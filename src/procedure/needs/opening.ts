@@ -20,9 +20,9 @@ const isRemoved: Need = (context) => {
   return [draftHere(context, action, cover ?? filter ?? opening)]
 }
 
-/** Nothing is opened that could not be filled again, or that would spill or let dirt in. */
+/** Needs for opening: it can be filled again, spills nothing, and lets no dirt in. */
 export const OPENING_NEEDS = {
-  // A filter behind a plug or cover has no outside of its own.
+  // A filter behind a plug or cover has no outside to clean.
   'area-not-cleaned': (context) =>
     context.filter?.behind !== undefined ||
     (partAt(context)?.areaClean ?? true) || [draftHere(context, 'clean around')],
@@ -71,8 +71,8 @@ export const OPENING_NEEDS = {
     const { state, self, opening, instance } = context
     const [mark, ...others] = listMarks(context)
     if (self === undefined || mark === undefined) return true
-    const here = gearcaseAt(state, self).wheelMark
-    if ([mark, ...others].some((one) => one === here)) return true
+    const currentMark = gearcaseAt(state, self).wheelMark
+    if ([mark, ...others].some((one) => one === currentMark)) return true
     const at = { ...(instance !== undefined && { instance }), wheelMark: mark }
     const action = self.gearcase.supports.length === 0 ? 'roll the machine' : 'turn the wheel'
     return [{ do: action, ...(opening && { on: opening.path }), at }]
@@ -80,22 +80,22 @@ export const OPENING_NEEDS = {
 } satisfies Readonly<Record<string, Need>>
 
 /**
- * Fill openings that must be known to open before this part lets the oil out. None where the part is itself its oil
- * space's sole fill opening, where the oil is out already, or where the part lets none out.
+ * Fill openings that must be loosened before this part lets the oil out. None if the part is the only fill opening, if the
+ * oil is already out, or if the part lets no oil out.
  */
 export function listOtherFills(
   context: StepContext,
 ): readonly { readonly opening: OpeningLayout; readonly instance: string | undefined }[] {
   const { self, owner, opening, cover, state } = context
   if (self === undefined || owner === undefined) return []
-  const drains = cover !== undefined || (opening !== undefined && isDrainOpening(self.gearcase, opening))
-  if (!drains || gearcaseAt(state, self).oil === 'out') return []
+  const letsDrain = cover !== undefined || (opening !== undefined && isDrainOpening(self.gearcase, opening))
+  if (!letsDrain || gearcaseAt(state, self).oil === 'out') return []
   return owner.gearcase.fillOpenings
     .filter((fill) => fill.path !== opening?.path)
     .map((fill) => ({ opening: fill, instance: owner.instance }))
 }
 
-/** Whether one of the other fill openings is so, or there is none. */
+/** Whether one of the other fill openings passes the test, or there is none. */
 function someFillOpening(
   context: StepContext,
   test: (opening: { readonly everCracked: boolean; readonly position: string }) => boolean,
@@ -109,7 +109,7 @@ function draftAtFill(context: StepContext, action: StepDraft['do']): readonly St
   return draftAt(action, fill?.opening, fill?.instance)
 }
 
-/** Whether oil runs out of this opening once it is out. */
+/** Whether oil runs out of this opening. */
 export function isDrainOpening({ ways }: GearcaseLayout, opening: OpeningLayout): boolean {
   return (
     servesAs(opening, 'drain') || ways.some((way) => way.kind === 'drain plug' && partOf(way) === opening)
@@ -125,15 +125,15 @@ function letsOilOut({ gearcase, owner, opening, cover, filter, step }: StepConte
   )
 }
 
-const ROLES: Readonly<Partial<Record<StepDraft['do'], readonly OpeningRole[]>>> = {
+const ROLES_BY_ACTION: Readonly<Partial<Record<StepDraft['do'], readonly OpeningRole[]>>> = {
   'let drain': ['drain'],
   'pour the oil': ['fill'],
   'check the level': ['level'],
   'top up': ['level', 'fill'],
 }
 
-/** Marks of the wheel at which this step can be done; none where the opening does not turn. */
+/** Marks of the wheel at which this step can be done, if the opening turns with a wheel. */
 function listMarks({ opening, step }: StepContext): readonly WheelMark[] {
   if (opening === undefined) return []
-  return (ROLES[step.do] ?? []).flatMap((role) => wheelMarkFor(opening, role) ?? [])
+  return (ROLES_BY_ACTION[step.do] ?? []).flatMap((role) => wheelMarkFor(opening, role) ?? [])
 }

@@ -12,7 +12,7 @@ import {
   type StepDraft,
 } from '../stepContext.js'
 
-/** The machine cannot move, fall or turn while hands are at it. */
+/** Needs for safety: the machine cannot move, fall or turn during the work. */
 export const SECURING_NEEDS = {
   'manual-not-read': ({ state }) => state.manualRead || [{ do: 'read the manual' }],
   'no-protection': ({ state }) => state.protectionWorn || [{ do: 'wear protection' }],
@@ -26,7 +26,7 @@ export const SECURING_NEEDS = {
     (state.chocked.length === 0 && Object.values(state.gearcases).every((one) => !one.panPlaced)) || [
       { do: 'clear away' },
     ],
-  'guard-off': ({ layout, state }) => {
+  'guard-not-refitted': ({ layout, state }) => {
     const off = [...layout.shields.values()].filter(
       ({ path, shield }) => shield.guards === 'moving parts' && state.shields[path] === 'off',
     )
@@ -42,8 +42,8 @@ export const SECURING_NEEDS = {
   },
   'axle-not-chocked': (context) => {
     const staying = listStayingAxles(context)
-    const bare = staying.filter((axle) => !context.state.chocked.includes(axle))
-    return bare.length === staying.length || noneOf(bare.map(chockAxle))
+    const unchocked = staying.filter((axle) => !context.state.chocked.includes(axle))
+    return unchocked.length === staying.length || noneOf(unchocked.map(chockAxle))
   },
   'jack-as-support': ({ state: { lifted, onStands } }) => {
     const onJack = lifted.filter((support) => !onStands.includes(support))
@@ -85,7 +85,7 @@ export const SECURING_NEEDS = {
   },
   'wrong-attitude': ({ state, owner, step }) => {
     const fill = owner?.gearcase.fill
-    // Pouring depends on the attitude only where the oil runs out at the hole.
+    // Pouring depends on the attitude only if the oil runs out at a level hole.
     if (step.do === 'pour the oil' && fill?.method.kind !== 'to level hole') return true
     switch (fill?.level?.attitude) {
       case 'level on its wheels':
@@ -101,7 +101,7 @@ export const SECURING_NEEDS = {
   },
 } satisfies Readonly<Record<string, Need>>
 
-/** Items of the sheet's list that are not secured, as the steps that do it. */
+/** Steps that secure the items that are not secured. */
 export function listUnsecured(
   { layout, state }: Pick<StepContext, 'layout' | 'state'>,
   when: SecuredItem['when'],
@@ -128,22 +128,22 @@ function raiseOnStands(supports: readonly string[]): readonly StepDraft[] {
   ])
 }
 
-/** Whether this plug lets old oil out: not at a level check, and not while its wheel is at another mark. */
+/** Whether old oil runs out of this plug: not at a level check or at another mark of the wheel. */
 function isDrain({ state, jobs, gearcase, instance, owner, opening }: StepContext): boolean {
   if (gearcase === undefined || owner === undefined || opening === undefined) return false
   const way = gearcase.emptying
   if (way?.kind !== 'drain plug' || way.opening.id !== opening.id) return false
-  const here = gearcaseAt(state, { gearcase, instance })
+  const gearcaseState = gearcaseAt(state, { gearcase, instance })
   const mark = wheelMarkFor(opening, 'drain')
-  if (mark !== undefined && here.wheelMark !== mark) return false
-  return here.oil === 'old' && findJob(jobs, owner)?.task !== 'check'
+  if (mark !== undefined && gearcaseState.wheelMark !== mark) return false
+  return gearcaseState.oil === 'old' && findJob(jobs, owner)?.task !== 'check'
 }
 
 function listMissingSupports({ gearcase, state }: StepContext): readonly string[] {
   return (gearcase?.supports ?? []).filter((support) => !state.lifted.includes(support))
 }
 
-/** Axles that keep the ground once this step has lifted what it lifts. */
+/** Axles that stay on the ground after this step. */
 function listStayingAxles({ layout, state, part }: StepContext): readonly string[] {
   const supports = part?.kind === 'support' ? [...state.lifted, part.id] : [...layout.axleOfSupport.keys()]
   const lifted = new Set(supports.map((support) => layout.axleOfSupport.get(support)))
