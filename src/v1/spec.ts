@@ -9,6 +9,7 @@ export {
   parseSpecSheet,
   parseStock,
   parseToolbox,
+  writeShort,
 } from '../schema/index.js'
 export {
   type Access,
@@ -115,6 +116,7 @@ export {
   type SourceRef,
   type SpecCodes,
   type SpecSheet,
+  type SpecSheetInput,
   type SpecValue,
   type Stands,
   type StatedValue,

@@ -8,6 +8,7 @@ import {
 } from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
 import { FORBIDDEN_KEYS, ID_PATTERN } from '../shapes/textShapes.js'
+import { completeSource } from './completeSource.js'
 import { explainText } from './explainText.js'
 import type { NotationName } from './notations.js'
 import type { WrittenSource } from './piece.js'
@@ -113,7 +114,7 @@ export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
     let isKnown = true
     const read = readNotation(notation, text, (written) => {
       if (written === undefined) return place.section && { ...place.section }
-      const source = completeSource(written, place.section)
+      const source = completeSource(written, place.section, sheet)
       isKnown &&= source.ref !== undefined
       return source
     })
@@ -134,20 +135,12 @@ export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
     if (typeof text !== 'string') return place.section
     const here = placeBelow(place, 'source')
     const source = readText(text, 'source', here) as WrittenSource | null
-    const whole = source === null ? null : completeSource(source, place.section)
+    const whole = source === null ? null : completeSource(source, place.section, sheet)
+    if (whole !== null && whole.ref === undefined)
+      findings.push(explainText('source', text, { at: 0, expected: ['known source'] }, here.path, report))
     if (isOverride) holder['source'] = whole
     else delete holder['source']
-    return whole ?? place.section
-  }
-
-  function completeSource(written: WrittenSource, section: Section | undefined): Section {
-    const { ref = section?.ref ?? soleSource(), ...rest } = written
-    return { ...(ref !== undefined && { ref }), ...rest }
-  }
-
-  function soleSource(): string | undefined {
-    const ids = Object.keys(asHolder(sheet['sources']) ?? {})
-    return ids.length === 1 ? ids[0] : undefined
+    return whole?.ref === undefined ? place.section : whole
   }
 
   /** `[left, right]` as a record of things that have no more than a name. */

@@ -1,0 +1,76 @@
+import type { SourceRef } from '../../spec/index.js'
+import { asHolder, type Holder, type PlaceNode } from './placeTable.js'
+
+/** A source in a section; `isDirect`: of a text of the section itself, not of a section in it. */
+interface FoundSource {
+  readonly source: SourceRef | undefined
+  readonly isDirect: boolean
+}
+
+/**
+ * The source that is best written once at a section: the most frequent of its own texts. None where a text has no source at all,
+ * since it would get this one.
+ */
+export function chooseSource(
+  holder: Holder,
+  node: PlaceNode,
+  { section }: { readonly section: Partial<SourceRef> | undefined },
+): SourceRef | undefined {
+  if (!node.row.isSection) return undefined
+  const found = findSources(holder, node, true, true)
+  if (found.some(({ source }) => source === undefined)) return undefined
+  const counts = new Map<string, number>()
+  for (const { source, isDirect } of found)
+    if (isDirect) counts.set(JSON.stringify(source), (counts.get(JSON.stringify(source)) ?? 0) + 1)
+  const [best, count] = [...counts].toSorted(([, first], [, second]) => second - first)[0] ?? []
+  if (best === undefined || count === undefined || count < 2 || best === JSON.stringify(section))
+    return undefined
+  return JSON.parse(best)
+}
+
+/** Places whose texts take the source of their section. */
+const TAKES_SOURCE: ReadonlySet<string | undefined> = /* @__PURE__ */ new Set([
+  'volume',
+  'length',
+  'temperature',
+  'mass',
+  'minutes',
+  'tightening',
+  'oils',
+  'seal',
+  'interval',
+  'window',
+  'place',
+])
+
+function findSources(
+  value: unknown,
+  node: PlaceNode,
+  isDirect: boolean,
+  isTop = false,
+): readonly FoundSource[] {
+  const direct = isDirect && (isTop || !node.row.isSection)
+  if (Array.isArray(value)) {
+    const entry = node.below['*']
+    return entry === undefined ? [] : value.flatMap((one) => findSources(one, entry, direct))
+  }
+  const holder = asHolder(value)
+  if (holder === undefined) return []
+  const { kind, source, bead, cureBeforeOil } = holder
+  const isFactor = node.row.text === 'severeUse' && kind === 'factor'
+  const own = TAKES_SOURCE.has(node.row.text) || isFactor
+  if (own) {
+    const leaves = [holder, bead, cureBeforeOil].map(asHolder)
+    const stated = leaves.filter((leaf) => leaf !== undefined && leaf['kind'] !== 'not stated')
+    return kind === 'not stated'
+      ? []
+      : stated.map((leaf) => ({
+          source: (leaf?.['source'] ?? (leaf === holder ? source : undefined)) as SourceRef | undefined,
+          isDirect: direct,
+        }))
+  }
+  return Object.entries(holder).flatMap(([key, one]) => {
+    const below = node.below[key] ?? node.below['*']
+    return below === undefined ? [] : findSources(one, below, direct)
+  })
+}

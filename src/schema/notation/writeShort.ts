@@ -1,0 +1,132 @@
+import { isSameJson, splitPointer } from '../../base/index.js'
+import {
+  findLeafType,
+  requireDocument,
+  type SourceRef,
+  type SpecSheet,
+  type SpecSheetInput,
+} from '../../spec/index.js'
+import { chooseSource } from './chooseSource.js'
+import { completeSource } from './completeSource.js'
+import type { NotationName } from './notations.js'
+import { asHolder, type Holder, leafNotation, type PlaceNode, placeTree } from './placeTable.js'
+import { readNotation } from './readNotation.js'
+import { stripDefaults } from './stripDefaults.js'
+import { writeText } from './writeText.js'
+
+/** What a place of the sheet is written in. */
+interface Around {
+  readonly id: string
+  readonly sheet: Holder
+  readonly gearcase: Holder | undefined
+  readonly section: Partial<SourceRef> | undefined
+}
+
+/**
+ * Writes a full sheet in short notation: texts in place of objects, and gaps where reading fills in the same. For programs that
+ * give a sheet to a person. The way back is {@link parseSpecSheet}.
+ *
+ * Equation: each text is read back; what it would not give exactly stays an object.
+ * @param sheet A sheet as `parseSpecSheet` gives it; it is not changed.
+ * @returns Plain data, the short sheet; `parseSpecSheet` gives the same full sheet from it.
+ * @throws TypeError when `sheet` is not a spec sheet.
+ *
+ * Source: house rule: the page on short notation.
+ * @example
+ * ```ts
+ * import { parseSpecSheet, writeShort } from 'drivetrain-service/v1/spec'
+ * const mass = { kind: 'nominal', value: '640', unit: 'kg' }
+ * const machine = { make: 'Nordli', model: 'Ferd 2', type: 'utility machine', mass }
+ * const read = parseSpecSheet({ kind: 'spec-sheet', version: '1.0', id: 'ferd-2', revision: '1', machine })
+ * // How is the mass of this machine written?
+ * read.ok && writeShort(read.value).machine.mass // => '640 kg'
+ * ```
+ */
+export function writeShort(sheet: SpecSheet): SpecSheetInput {
+  requireDocument('sheet', sheet, 'spec-sheet')
+  const full = sheet as unknown as Holder
+  const around = { id: '', sheet: full, gearcase: undefined, section: undefined }
+  const short = stripDefaults(full, placeTree(), around)
+  return shorten(short, placeTree(), around) as unknown as SpecSheetInput
+}
+
+/** The short form of one value, from which the defaults are gone already. */
+function shorten(value: unknown, node: PlaceNode, around: Around): unknown {
+  const { row } = node
+  const text = row.text && writePlace(row.text, value, node, around)
+  if (text !== undefined) return text
+  if (Array.isArray(value)) {
+    const entry = node.below['*']
+    const list =
+      entry === undefined ? value : value.map((one, at) => shorten(one, entry, { ...around, id: String(at) }))
+    return row.under === '[]' && list.length === 1 && typeof list[0] === 'string' ? list[0] : list
+  }
+  const holder = asHolder(value)
+  if (holder === undefined) return value
+  if (row.isListOfIds && Object.values(holder).every((one) => isSameJson(one, {}))) return Object.keys(holder)
+  return shortenHolder(holder, node, around)
+}
+
+function shortenHolder(holder: Holder, node: PlaceNode, around: Around): unknown {
+  const { row } = node
+  const isGearcase = node === placeTree().below['gearcases']?.below['*']
+  const gearcase = isGearcase ? asHolder(asHolder(around.sheet['gearcases'])?.[around.id]) : around.gearcase
+  const source = row.isOverride ? holder['source'] : chooseSource(holder, node, around)
+  const written = source === undefined ? undefined : writeSource(source as SourceRef, around)
+  const section = written === undefined ? around.section : (source as SourceRef)
+  const short: Holder = written === undefined ? {} : { source: written }
+  for (const [key, one] of Object.entries(holder)) {
+    const below = node.below[key] ?? node.below['*']
+    const inside = { ...around, id: key, gearcase, section }
+    if (row.isOverride && key === 'set') short[key] = shortenSet(one, inside)
+    else if (short[key] === undefined) short[key] = below === undefined ? one : shorten(one, below, inside)
+  }
+  const [only = '', ...others] = Object.keys(short)
+  return only === row.under && others.length === 0 && typeof short[only] === 'string' ? short[only] : short
+}
+
+/** A value as a text, if reading gives the same value again. */
+function writePlace(name: NotationName, value: unknown, node: PlaceNode, around: Around): string | undefined {
+  const { section, sheet } = around
+  const text = writeText(name, value, (source) => bracketsOf(source, around))
+  if (text === undefined) return undefined
+  const read = readNotation(name, text, (written) =>
+    written === undefined ? section && { ...section } : completeSource(written, section, sheet),
+  )
+  return read.ok && isSameJson(stripDefaults(read.value, node, around), value) ? text : undefined
+}
+
+/** The source of a section or an override as a text. */
+function writeSource(source: SourceRef, around: Around): string | undefined {
+  const text = bracketsOf(source, {
+    ...around,
+    section: around.section && { ref: around.section.ref ?? '' },
+  }).slice(2, -1)
+  const read = readNotation('source', text)
+  const same =
+    read.ok && isSameJson(completeSource(read.value as SourceRef, around.section, around.sheet), source)
+  return same ? text : undefined
+}
+
+/** ` [p. 60]`, or nothing where the section gives the same source. */
+function bracketsOf(source: SourceRef | undefined, { section, sheet }: Around): string {
+  if (source === undefined || isSameJson(source, section)) return ''
+  const { ref, page, confidence } = source
+  const isKnown = page !== undefined && completeSource({ confidence }, section, sheet).ref === ref
+  const place = page === undefined ? ref : `${isKnown ? '' : `${ref} `}p. ${page}`
+  return ` [${place}${confidence === 'read' ? '' : `, ${confidence}`}]`
+}
+
+/** The leaves that an override sets, by their paths where each has another. */
+function shortenSet(set: unknown, around: Around): unknown {
+  const entries = set as readonly { readonly kind: string; readonly path: string; readonly to: unknown }[]
+  const isMap = new Set(entries.map(({ path }) => path)).size === entries.length
+  const isKnown = entries.every(({ kind, path }) => findLeafType(splitPointer(path) ?? [])?.kind === kind)
+  if (!isMap || !isKnown) return set
+  const written = entries.map(({ path, to }) => {
+    const name = leafNotation(splitPointer(path) ?? [])
+    const leaf: PlaceNode = { row: {}, below: {} }
+    return [path, (name && writePlace(name, to, leaf, around)) ?? to]
+  })
+  return Object.fromEntries(written)
+}

@@ -1,0 +1,107 @@
+import type { JsonPointer } from '../base/index.js'
+import type { Filter, FilterHold } from './filter.js'
+import type { Condition, Id, Leaf, LeafKind, Leaves, SourceRef } from './leaf.js'
+import type {
+  Cover,
+  FastenerSet,
+  Fill,
+  FillMethod,
+  Gearcase,
+  Intervals,
+  Level,
+  Machine,
+  Opening,
+  Override,
+  OwnOilSpace,
+  SecuredItem,
+  Service,
+  Shield,
+  Source,
+  SpecSheet,
+  Waiver,
+} from './specSheet.js'
+
+/** Parts whose texts may take a `source` from them. */
+type Section = SpecSheet | Gearcase | Opening | Cover | Filter | Shield | Service
+/** Parts that are never one text. */
+type Whole = SpecSheet | Machine | Gearcase | Cover | Filter | Shield | SecuredItem | Waiver
+
+/** The keys that may be left out, as the table of places has them. The order matters: many parts have a name. */
+type LeftOut<T> = T extends SpecSheet
+  ? 'sources' | 'gearcases' | 'services'
+  : T extends Machine
+    ? 'variants' | 'axles' | 'supports'
+    : T extends Source
+      ? 'document'
+      : T extends Gearcase
+        ? 'name' | 'access' | 'oilSpace' | 'openings' | 'emptying'
+        : T extends OwnOilSpace
+          ? 'kind' | 'oils' | 'fill'
+          : T extends Fill
+            ? 'drainAndRefill' | 'method'
+            : T extends FillMethod
+              ? 'opening'
+              : T extends Level
+                ? 'attitude' | 'engine' | 'recheckAfterRun'
+                : T extends Opening
+                  ? 'name' | 'uses' | 'drive' | 'tightening' | 'seals' | 'place'
+                  : T extends Cover
+                    ? 'name' | 'bolts' | 'seal' | 'place'
+                    : T extends Filter
+                      ? 'name' | 'seals' | 'change' | 'place'
+                      : T extends FilterHold
+                        ? 'drive' | 'tightening'
+                        : T extends Shield
+                          ? 'name' | 'fasteners' | 'place'
+                          : T extends Service
+                            ? 'name' | 'task' | 'gearcases' | 'intervals'
+                            : T extends Intervals
+                              ? 'repeat' | 'countFrom'
+                              : T extends FastenerSet
+                                ? 'count' | 'drive' | 'tightening' | 'pattern'
+                                : T extends { readonly with: Id }
+                                  ? 'kind'
+                                  : T extends { readonly name: string }
+                                    ? 'name'
+                                    : never
+
+/** What a writer may put at a key besides what the value itself may be. */
+type AtKey<Key> = Key extends 'uses' | 'seals'
+  ? string
+  : Key extends 'instances'
+    ? readonly Id[]
+    : Key extends 'yellowMetal'
+      ? boolean
+      : never
+
+type Part<T> = {
+  readonly [Key in keyof T as Key extends LeftOut<T> ? never : Key]: Input<T[Key]> | AtKey<Key>
+} & {
+  readonly [Key in keyof T as Key extends LeftOut<T> ? Key : never]?: Input<T[Key]> | AtKey<Key>
+} & (T extends Section ? { readonly source?: string } : unknown)
+
+interface OverrideInput {
+  readonly when: Condition | string
+  /** Leaves, or leaves by their paths. */
+  readonly set:
+    | readonly {
+        [K in LeafKind]: { readonly kind: K; readonly path: JsonPointer; readonly to: Leaves[K] | string }
+      }[LeafKind][]
+    | { readonly [path: JsonPointer]: Leaf | string }
+  readonly source?: SourceRef | string
+}
+
+type Input<T> = T extends Leaf
+  ? T | string
+  : T extends Override
+    ? OverrideInput
+    : T extends readonly (infer Entry)[]
+      ? readonly Input<Entry>[]
+      : T extends object
+        ? string extends keyof T
+          ? { readonly [id: string]: Input<T[keyof T]> }
+          : Part<T> | (T extends Whole ? never : string)
+        : T
+
+/** A spec sheet as a writer may give it: texts in place of leaves and parts, and gaps. Every `SpecSheet` is one. */
+export type SpecSheetInput = Part<SpecSheet>
