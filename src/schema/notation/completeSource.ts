@@ -4,11 +4,16 @@ import { asHolder, type Holder } from './placeTable.js'
 
 /** The source that a text names, with the id of its section's source, or of the only source of the sheet, if it names none. */
 export function completeSource(
-  { ref, ...rest }: WrittenSource,
+  written: WrittenSource,
   section: Partial<SourceRef> | undefined,
   sheet: Holder,
 ): Partial<SourceRef> {
-  const ids = Object.keys(asHolder(sheet['sources']) ?? {})
-  const whole = ref ?? section?.ref ?? (ids.length === 1 ? ids[0] : undefined)
-  return { ...(whole !== undefined && { ref: whole }), ...rest }
+  if (written.ref !== undefined) return written
+  const ref = section?.ref ?? soleSource(sheet)
+  return ref === undefined ? written : { ref, ...written }
+}
+
+function soleSource({ sources }: Holder): string | undefined {
+  const ids = Object.keys(asHolder(sources) ?? {})
+  return ids.length === 1 ? ids[0] : undefined
 }

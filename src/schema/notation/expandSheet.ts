@@ -189,16 +189,15 @@ export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
 }
 
 function placeBelow(place: Place, id: string): Place {
-  return {
-    ...place,
-    id,
-    full: below(place.full, id),
-    path: place.isWhole ? place.path : below(place.path, id),
-  }
+  const { isWhole, section, gearcase } = place
+  const full = below(place.full, id)
+  const path = isWhole ? place.path : place.path === place.full ? full : below(place.path, id)
+  return { full, path, isWhole, id, section, gearcase }
 }
 
 /** The pointer of a key below another. */
-const below = (path: JsonPointer, key: string): JsonPointer => path + joinPointer([key])
+const below = (path: JsonPointer, key: string): JsonPointer =>
+  /[~/]/.test(key) ? path + joinPointer([key]) : `${path}/${key}`
 
 const isId = (value: unknown): value is string =>
   typeof value === 'string' && ID_PATTERN.test(value) && !FORBIDDEN_KEYS.includes(value)

@@ -4,7 +4,6 @@ import {
   always,
   field,
   listOf,
-  meaning,
   oneOf,
   optional,
   type Piece,
@@ -199,7 +198,7 @@ export function seal(): Piece {
     }),
     optional(term(`, part (?<partNumber>${WORDS})`)),
   )
-  return cited(oneOf(bought, meaning('none', { kind: 'none' }), notStated()))
+  return cited(oneOf(bought, words('none', undefined, { kind: 'none' }), notStated()))
 }
 
 /** A whole number of one unit of a period. */

@@ -5,7 +5,6 @@ import {
   asPattern,
   field,
   listOf,
-  meaning,
   oneOf,
   optional,
   type Piece,
@@ -25,7 +24,7 @@ const anyId = (): Piece => term(`(?<id>${ID})`, 'id', (found) => found['id'])
 /** `raised on front-frame, rear-frame`. */
 export const access = (): Piece =>
   oneOf(
-    meaning('from the ground', { kind: 'from the ground' }, 'access'),
+    words('from the ground', 'access', { kind: 'from the ground' }),
     sequence(
       always({ kind: 'raised' }),
       words('raised on ', 'access'),
@@ -49,7 +48,7 @@ const at = (): Piece => optional(sequence(words(' at '), id('opening')))
 
 /** `to level hole at fill, 5 mm below`, `dipstick resting`. */
 function methodText(below: Piece): Piece {
-  const kind = (text: string) => meaning(text, { kind: text }, 'method')
+  const kind = (text: string) => words(text, 'method', { kind: text })
   return oneOf(
     sequence(kind('by quantity'), at()),
     sequence(kind('to level hole'), at(), optional(sequence(words(', '), field('below', below)))),
@@ -92,7 +91,7 @@ export const level = (): Piece =>
         ),
       ),
     ),
-    optional(meaning(', recheck after run', { recheckAfterRun: true }), { recheckAfterRun: false }),
+    optional(words(', recheck after run', undefined, { recheckAfterRun: true }), { recheckAfterRun: false }),
   )
 
 /** `drain at mark down, fill at mark level`. */

@@ -78,15 +78,21 @@ function expect(reading: Reading, expected: NotationPart): void {
   reading.expected.push(expected)
 }
 
-/** The words as they are, which stand for nothing but themselves. */
-export const words = (text: string, expected?: NotationPart): Piece => term(asPattern(text), expected)
+/** The words as they are, and what they mean: nothing but themselves if no value is given. */
+export const words = (text: string, expected?: NotationPart, value: object = {}): Piece => ({
+  pattern: asPattern(text),
+  read: (reading) => {
+    if (reading.text.startsWith(text, reading.at)) {
+      reading.at += text.length
+      return { ...value }
+    }
+    if (expected !== undefined) expect(reading, expected)
+    return undefined
+  },
+})
 
 /** A text that matches itself. */
 export const asPattern = (text: string): string => text.replace(/[.()[\]+*?|]/g, '\\$&')
-
-/** The words as they are, and what they mean. */
-export const meaning = (text: string, value: object, expected?: NotationPart): Piece =>
-  term(asPattern(text), expected, () => ({ ...value }))
 
 /** One of these words under a key. */
 export const wordOf = (key: string, allowed: readonly string[], expected: NotationPart): Piece =>

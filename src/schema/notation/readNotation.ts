@@ -15,7 +15,7 @@ export function readNotation(
   text: string,
   cite: Reading['cite'] = (written) => written,
 ): NotationReading {
-  if (text.length > 2 * MAX_NOTATION_LENGTH || [...text].length > MAX_NOTATION_LENGTH)
+  if (text.length > MAX_NOTATION_LENGTH && [...text].length > MAX_NOTATION_LENGTH)
     return { ok: false, at: MAX_NOTATION_LENGTH, expected: ['shorter text'] }
   const forbidden = forbiddenIn(name).exec(text)
   if (forbidden !== null) return { ok: false, at: forbidden.index, expected: [] }

@@ -5,7 +5,6 @@ import {
   asPattern,
   field,
   listOf,
-  meaning,
   oneOf,
   optional,
   type Piece,
@@ -35,22 +34,20 @@ export const FREE_WORDS = '[^ \\[\\]]+(?: [^ \\[\\]]+)*'
 
 const FRACTION = '(?:[1-9][0-9]{0,2} )?(?:1/2|[1-3]/4|[1-7]/8|(?:1[0-5]|[1-9])/16)'
 
-/** One of these units as it may be written, the longest spelling first; `g` must not be found in `gram`. */
-const unitsPattern = (units: readonly Unit[]): string =>
-  units
-    .flatMap(spellingsOf)
-    .toSorted((first, second) => second.length - first.length)
-    .map(asPattern)
-    .join('|')
-
-const unitSpelled = (spelled: string, units: readonly Unit[]): Unit | undefined =>
-  units.find((unit) => spellingsOf(unit).includes(spelled))
-
-/** The unit as one group of a pattern, and the reader of that group. */
-export const unitGroup = (units: readonly Unit[]) => ({
-  pattern: `(?<unit>${unitsPattern(units)})`,
-  read: (spelled: string | undefined) => unitSpelled(spelled ?? '', units),
-})
+/**
+ * One of these units as one group of a pattern, and what a spelling means. The longest spelling is first: `g` must not be found
+ * in `gram`.
+ */
+export function unitGroup(units: readonly Unit[]) {
+  const meanings = new Map(
+    units.flatMap((unit) => spellingsOf(unit).map((spelled) => [spelled, unit] as const)),
+  )
+  const longestFirst = [...meanings.keys()].toSorted((first, second) => second.length - first.length)
+  return {
+    pattern: `(?<unit>${longestFirst.map(asPattern).join('|')})`,
+    read: (spelled = '') => meanings.get(spelled),
+  }
+}
 
 /** `450`, `7 1/2`, `30 ± 2`, `30 +2/-1`, `20–25` or `min. 20`, then a space and one of the units. */
 export function amount(expected: NotationPart, units: readonly Unit[]): Piece {
@@ -103,7 +100,7 @@ function decimalsOf(fraction: string): string {
 export const printed = (piece: Piece): Piece =>
   sequence(piece, optional(sequence(words(' ('), field('printed', listOf(piece, ', ')), words(')'))))
 
-export const notStated = (): Piece => meaning('not stated', { kind: 'not stated' })
+export const notStated = (): Piece => words('not stated', undefined, { kind: 'not stated' })
 
 /** A printed value or `not stated`, with its source. */
 export const cited = (piece: Piece): Piece => citing(piece, (value) => [value])

@@ -1,4 +1,3 @@
-import { readdirSync, readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { parseSpecSheet, writeShort } from '../../../src/schema/index.js'
 import type { SpecSheet } from '../../../src/spec/specSheet.js'
