@@ -16,6 +16,7 @@ const onDocuments =
 
 /** Every command, with the file that it loads. What a command does not need does not slow its start. */
 export const COMMANDS: Readonly<Record<CommandName, Run>> = {
+  new: async (words, io) => (await import('./commands/new.js')).runNew(words, io),
   check: onDocuments(async () => (await import('./commands/check.js')).runCheck),
   due: onDocuments(async () => (await import('./commands/due.js')).runDue),
   plan: onDocuments(async () => (await import('./commands/visit.js')).runPlan),

@@ -56,6 +56,11 @@ export const OPTION_TABLE = {
     words: ['us', 'imperial'],
   },
   sheet: { value: 'SHEET', help: 'the sheet of the logs; may be repeated', repeats: true, isPath: true },
+  gearcases: { value: 'front,rear', help: 'ids of the gearcases of the sheet (default rear)' },
+  unit: {
+    value: 'lbf.ft',
+    help: 'units of the examples, one or several: lbf.ft,qt_us,mi,degF (default N.m,mL,km,degC)',
+  },
   equipment: {
     value: 'NUMBER',
     help: "which machine, by its id, serial number or PIN (default: the log's serial number)",
