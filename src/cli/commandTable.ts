@@ -123,7 +123,7 @@ with --exit-code, 3 or 4 instead of 0.`,
     usage: ['[options] <file> <file>', '[options] <sheet>'],
     help: `Compares two sheets figure by figure, or two procedures by their effect; with one sheet, its variants.
 Exit code 1 when they differ.`,
-    example: 'compare examples/tind-4/sheet.json',
+    example: 'compare examples/tind-4/sheet.yaml',
     options: ['format'],
     formats: ['json'],
   },

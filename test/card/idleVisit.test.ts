@@ -4,10 +4,11 @@ import { shortenCard } from '../../src/card/shortenCard.js'
 import { renderHtml, renderText } from '../../src/v1/card.js'
 import { parseDocumentText } from '../../src/v1/spec.js'
 import { cardOf, planExample, planRequest, TODAY } from '../support/planExample.js'
+import { readExample } from '../support/readExample.js'
 
 /** The second tractor of the example world: its meter was last read in June, so nothing can be told, and nothing is taken up. */
 function planIdle() {
-  const sheet = parseDocumentText('spec-sheet', readFileSync('examples/acre-26/sheet.json', 'utf8'))
+  const sheet = { ok: true, value: readExample('acre-26', 'sheet') } as const
   const log = parseDocumentText('machine-log', readFileSync('examples/acre-26/log-stale.json', 'utf8'))
   if (!sheet.ok || !log.ok) throw new Error('the example cannot be read')
   const due = { soon: { hours: 10 }, staleAfter: { days: 30 }, severity: 'normal' } as const

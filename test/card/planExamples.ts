@@ -1,20 +1,21 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { type JudgedPlan, planRequest } from '../support/planExample.js'
+import { readExample } from '../support/readExample.js'
 
 const EXAMPLES = join(import.meta.dirname, '..', '..', 'examples')
 
 /** The visit of every log of every example machine, on the day and at the temperature of the demonstration. */
 export function planExamples(): (readonly [string, JudgedPlan])[] {
   const machines = readdirSync(EXAMPLES, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory() && readdirSync(join(EXAMPLES, entry.name)).includes('sheet.json'))
+    .filter((entry) => entry.isDirectory() && readdirSync(join(EXAMPLES, entry.name)).includes('sheet.yaml'))
     .map(({ name }) => name)
   return machines.flatMap((machine) => {
     const read = (file: string) => JSON.parse(readFileSync(join(EXAMPLES, machine, file), 'utf8'))
     const logs = readdirSync(join(EXAMPLES, machine)).filter((file) => /^log.*\.json$/.test(file))
     return logs.map((log) => {
       const planned = planRequest({
-        sheet: read('sheet.json'),
+        sheet: readExample(machine, 'sheet'),
         log: read(log),
         toolbox: read('toolbox.json'),
         stock: read('stock.json'),

@@ -4,7 +4,7 @@ import { runCommand } from '../../src/cli/runCommand.js'
 import { memoryIo } from '../support/memoryIo.js'
 
 const EXAMPLE = 'examples/tind-4'
-const sheet = readFileSync(`${EXAMPLE}/sheet.json`, 'utf8')
+const sheet = readFileSync('schemas/v1/vectors/bases/tind-4/sheet.json', 'utf8')
 const log = readFileSync(`${EXAMPLE}/log.json`, 'utf8')
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
@@ -36,7 +36,7 @@ describe('wrong command lines: exit code 2, one line that says what to change', 
     [['plan', EXAMPLE, '--soon-hours', '-3'], /option|number/i],
     [['plan', EXAMPLE, '--machine', 'station-99'], /no log with the id station-99/],
     [['plan', `${EXAMPLE}/log.json`], /its sheet hallbrekka-tind-4 revision 2023-03 is not among the files/],
-    [['plan', `${EXAMPLE}/sheet.json`], /no machine log among the files/],
+    [['plan', `${EXAMPLE}/sheet.yaml`], /no machine log among the files/],
     [['card', EXAMPLE], /--out FOLDER/],
     [['schema', 'banana'], /one of spec-sheet/],
     [['convert'], /write the quantity/],

@@ -4,6 +4,7 @@ import { runCommand } from '../../src/cli/runCommand.js'
 import type { Comparison } from '../../src/v1/procedure.js'
 import { parseDocumentText } from '../../src/v1/spec.js'
 import { memoryIo } from '../support/memoryIo.js'
+import { mistakeFolder } from '../support/writeMistakes.js'
 
 const DAY = ['--today', '2023-10-06']
 const VISIT = [...DAY, '--ambient', '6degC']
@@ -41,7 +42,10 @@ describe('due', () => {
 
   it('takes the kind of use from the log, unless an option gives it', async () => {
     const severe = readFileSync(`${TIND}/log.json`, 'utf8').replace('"use": "normal"', '"use": "severe"')
-    const files = { 'set/log.json': severe, 'set/sheet.json': readFileSync(`${TIND}/sheet.json`, 'utf8') }
+    const files = {
+      'set/log.json': severe,
+      'set/sheet.json': readFileSync('schemas/v1/vectors/bases/tind-4/sheet.json', 'utf8'),
+    }
     const first = async (words: readonly string[]) => {
       const { out } = await run(['due', 'set', ...DAY, '--format', 'json', ...words], files)
       const { machines } = JSON.parse(out) as { machines: { due: { verdict: string }[] }[] }
@@ -192,7 +196,7 @@ describe('record', () => {
     const { written } = await run(['record', TIND, ...DAY, '--out', 'log.json'])
     const files = {
       'set/log.json': written.get('log.json') ?? '',
-      'set/sheet.json': readFileSync(`${TIND}/sheet.json`, 'utf8'),
+      'set/sheet.json': readFileSync('schemas/v1/vectors/bases/tind-4/sheet.json', 'utf8'),
     }
     const { out } = await run(['due', 'set', ...DAY, '--format', 'json'], files)
     const { machines } = JSON.parse(out) as { machines: { due: { verdict: string }[] }[] }
@@ -202,7 +206,7 @@ describe('record', () => {
   it('appends nothing that is wrong, and nothing twice', async () => {
     const bad = await run([
       'record',
-      'examples/mistakes/record-with-a-forgotten-plug',
+      mistakeFolder('record-with-a-forgotten-plug'),
       ...DAY,
       '--out',
       'log.json',
@@ -212,7 +216,7 @@ describe('record', () => {
     const { written } = await run(['record', TIND, ...DAY, '--out', 'log.json'])
     const files = {
       'set/log.json': written.get('log.json') ?? '',
-      'set/sheet.json': readFileSync(`${TIND}/sheet.json`, 'utf8'),
+      'set/sheet.json': readFileSync('schemas/v1/vectors/bases/tind-4/sheet.json', 'utf8'),
       'set/record.json': readFileSync(`${TIND}/record.json`, 'utf8'),
     }
     const again = await run(['record', 'set', ...DAY, '--out', 'log.json'], files)
@@ -225,17 +229,12 @@ describe('repair', () => {
   it.each(['forgotten-tightening', 'jack-as-support', 'hose-pulled-out-too-soon'])(
     'repairs %s',
     async (name) => {
-      const { code, out, written } = await run([
-        'repair',
-        `examples/mistakes/${name}`,
-        '--out',
-        'repaired.json',
-      ])
+      const { code, out, written } = await run(['repair', mistakeFolder(name), '--out', 'repaired.json'])
       expect(code).toBe(0)
       expect(out).toMatch(/^Changes:\n {2}add \/steps\//)
       const files = {
         'set/procedure.json': written.get('repaired.json') ?? '',
-        'set/sheet.json': readFileSync(`examples/mistakes/${name}/sheet.json`, 'utf8'),
+        'set/sheet.json': readFileSync(`${mistakeFolder(name)}/sheet.json`, 'utf8'),
       }
       expect(await run(['check', 'set', ...DAY], files)).toMatchObject({ code: 0 })
     },
@@ -251,19 +250,19 @@ describe('repair', () => {
 
 describe('compare', () => {
   it('two sheets, leaf by leaf', async () => {
-    const same = await run(['compare', `${TIND}/sheet.json`, 'examples/mistakes/pan-too-small/sheet.json'])
+    const same = await run(['compare', `${TIND}/sheet.yaml`, `${mistakeFolder('pan-too-small')}/sheet.json`])
     expect(same).toMatchObject({ code: 0, out: expect.stringContaining('No difference') })
     const other = await run([
       'compare',
-      `${TIND}/sheet.json`,
-      'examples/mistakes/misprinted-second-unit/sheet.json',
+      `${TIND}/sheet.yaml`,
+      `${mistakeFolder('misprinted-second-unit')}/sheet.json`,
     ])
     expect(other.code).toBe(1)
     expect(other.out).toMatch(/changed \/gearcases\/front\/openings\/fill\/tightening/)
   })
 
   it('the variants of one sheet', async () => {
-    const { code, out } = await run(['compare', `${TIND}/sheet.json`, '--format', 'json'])
+    const { code, out } = await run(['compare', `${TIND}/sheet.yaml`, '--format', 'json'])
     expect(code).toBe(1)
     expect((JSON.parse(out) as { path: string }[]).map(({ path }) => path)).toEqual([
       '/gearcases/rear/oilSpace/fill/drainAndRefill',
@@ -272,12 +271,12 @@ describe('compare', () => {
   })
 
   it('two procedures, by what they bring about', async () => {
-    const files = [`${TIND}/sheet.json`, `${TIND}/procedure.json`]
+    const files = [`${TIND}/sheet.yaml`, `${TIND}/procedure.json`]
     expect(await run(['compare', ...files, `${TIND}/procedure.json`])).toMatchObject({
       code: 0,
       out: expect.stringContaining('Both procedures have the same effect.'),
     })
-    const words = ['compare', ...files, 'examples/mistakes/forgotten-tightening/procedure.json']
+    const words = ['compare', ...files, `${mistakeFolder('forgotten-tightening')}/procedure.json`]
     const other = await run(words)
     expect(other.code).toBe(1)
     const json = JSON.parse((await run([...words, '--format', 'json'])).out) as Comparison

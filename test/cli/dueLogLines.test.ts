@@ -9,7 +9,7 @@ import { requestExample, TODAY } from '../support/planExample.js'
 
 const { sheet, log, due: options } = requestExample('tind-4')
 const logLine = (id: string) => JSON.stringify({ ...log, id })
-const SHEET = 'examples/tind-4/sheet.json'
+const SHEET = 'examples/tind-4/sheet.yaml'
 const DAY = ['--today', TODAY]
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {

@@ -4,10 +4,11 @@ import { runCommand } from '../../src/cli/runCommand.js'
 import { dayWords } from '../support/dayWords.js'
 import { memoryIo } from '../support/memoryIo.js'
 import { TODAY } from '../support/planExample.js'
+import { exampleText, mistakeFolder } from '../support/writeMistakes.js'
 
 const TIND = 'examples/tind-4'
 const VISIT = ['--today', TODAY, '--ambient', '6degC']
-const example = (folder: string, file: string) => readFileSync(`examples/${folder}/${file}.json`, 'utf8')
+const example = (folder: string, file: string) => exampleText(folder, `${file}.json`)
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
   const io = memoryIo(files)
@@ -16,7 +17,7 @@ async function run(words: readonly string[], files: Readonly<Record<string, stri
 }
 
 /** A set with a stale reading and a dear wish: a warning of `plan`, and nothing of `check`. */
-const STALE = 'examples/mistakes/stale-reading'
+const STALE = mistakeFolder('stale-reading')
 
 describe('--format: each command prints what it can, and refuses the rest', () => {
   const COMMANDS: Readonly<Record<string, readonly [words: readonly string[], formats: readonly string[]]>> =
@@ -31,7 +32,7 @@ describe('--format: each command prints what it can, and refuses the rest', () =
       cues: [[TIND], ['text', 'json', 'vtt']],
       kits: [[TIND], ['text', 'json']],
       repair: [[TIND], ['text', 'json']],
-      compare: [[`${TIND}/sheet.json`], ['text', 'json']],
+      compare: [[`${TIND}/sheet.yaml`], ['text', 'json']],
       record: [[TIND], ['text', 'json', 'sarif']],
       convert: [
         ['8.9 lbf.ft', '--to', 'N.m'],
@@ -87,7 +88,7 @@ describe('--level: from which findings on the exit code is 1', () => {
   })
 
   it('waived findings never count, and are suppressed in SARIF', async () => {
-    const sheet = JSON.parse(example('mistakes/misprinted-second-unit', 'sheet'))
+    const sheet = JSON.parse(readFileSync(`${mistakeFolder('misprinted-second-unit')}/sheet.json`, 'utf8'))
     const wrong = await run(['check', 'set', '--today', TODAY, '--format', 'json'], {
       'set/sheet.json': JSON.stringify(sheet),
     })

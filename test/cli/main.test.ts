@@ -5,6 +5,7 @@ import { join } from 'node:path'
 import { build } from 'esbuild'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { TODAY } from '../support/planExample.js'
+import { mistakeFolder } from '../support/writeMistakes.js'
 
 let folder = ''
 let program = ''
@@ -59,7 +60,7 @@ const DAY = ['--today', TODAY]
 describe('the program as it is installed', () => {
   it.each([
     [['check', TIND], 0],
-    [['check', 'examples/mistakes/key-written-twice'], 1],
+    [['check', mistakeFolder('key-written-twice')], 1],
     [['check', 'no/such/file.json'], 2],
     [['nonsense'], 2],
     [[], 2],
@@ -73,7 +74,7 @@ describe('the program as it is installed', () => {
   it('reads logs from a pipe, one a line, and answers each', async () => {
     const text = JSON.stringify(JSON.parse(await readFile(`${TIND}/log.json`, 'utf8')))
     const { code, out } = await run(
-      ['due', '--sheet', `${TIND}/sheet.json`, ...DAY],
+      ['due', '--sheet', `${TIND}/sheet.yaml`, ...DAY],
       `${text}\nnonsense\n${text}\n`,
     )
     expect(code).toBe(1)
@@ -100,7 +101,7 @@ describe('the program as it is installed', () => {
 
   it('ends quietly where its reader stops early', async () => {
     const text = `${JSON.stringify(JSON.parse(await readFile(`${TIND}/log.json`, 'utf8')))}\n`
-    const words = ['due', '--sheet', `${TIND}/sheet.json`, ...DAY]
+    const words = ['due', '--sheet', `${TIND}/sheet.yaml`, ...DAY]
     const { code, err } = await run(words, text.repeat(500), 10)
     expect(code).toBe(0)
     expect(err.replace(/^\d+ lines.*\n/gm, '')).toBe('')

@@ -1,13 +1,16 @@
-import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { memoryIo } from '../support/memoryIo.js'
 import { TODAY } from '../support/planExample.js'
+import { exampleText, mistakeFolder } from '../support/writeMistakes.js'
 
 const TIND = 'examples/tind-4'
 const DAY = ['--today', TODAY]
 const VISIT = [...DAY, '--ambient', '6degC']
-const text = (path: string) => readFileSync(`examples/${path}.json`, 'utf8')
+const text = (path: string) => {
+  const [machine = '', file] = path.split('/')
+  return exampleText(machine, `${file}.json`)
+}
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
   const io = memoryIo(files)
@@ -34,7 +37,7 @@ describe('kits', () => {
   it('two toolboxes or stocks are no set: which is meant is not guessed', async () => {
     for (const kind of ['toolbox', 'stock']) {
       const files = [
-        `${TIND}/sheet.json`,
+        `${TIND}/sheet.yaml`,
         `${TIND}/log.json`,
         `${TIND}/${kind}.json`,
         `examples/kvist-2/${kind}.json`,
@@ -48,7 +51,7 @@ describe('kits', () => {
   })
 
   it('without toolbox and stock everything is to be ordered; nothing due is said', async () => {
-    const files = [`${TIND}/sheet.json`, `${TIND}/log.json`]
+    const files = [`${TIND}/sheet.yaml`, `${TIND}/log.json`]
     expect((await run(['kits', ...files, ...VISIT])).out).toMatch(/To order, for all kits\n {2}1400.mL/)
     expect(await run(['kits', ...files, '--today', '2022-11-21'])).toMatchObject({
       code: 0,
@@ -142,7 +145,7 @@ describe('record', () => {
     [['record', `${TIND}/log.json`], {}, /expected one record, found 0/],
     [['record', `${TIND}/record.json`, `${TIND}/record.json`], {}, /expected one record, found 2/],
     [
-      ['record', `${TIND}/record.json`, `${TIND}/sheet.json`],
+      ['record', `${TIND}/record.json`, `${TIND}/sheet.yaml`],
       {},
       /the log of machine station-2 is not among/,
     ],
@@ -157,7 +160,7 @@ describe('record', () => {
   })
 
   it('as JSON prints nothing but JSON, and its words on the other stream', async () => {
-    const bad = 'examples/mistakes/record-with-a-forgotten-plug'
+    const bad = mistakeFolder('record-with-a-forgotten-plug')
     const found = await run(['record', bad, ...DAY, '--format', 'json', '--out', 'log.json'])
     expect(JSON.parse(found.out).findings.length).toBeGreaterThan(0)
     expect(found.err).toMatch(/Not appended: the record has errors/)
@@ -175,7 +178,7 @@ describe('record', () => {
 })
 
 describe('repair', () => {
-  const BAD = 'examples/mistakes/forgotten-tightening'
+  const BAD = mistakeFolder('forgotten-tightening')
   it('as JSON gives the changes, what is left and the corrected procedure', async () => {
     const { code, out, err, written } = await run([
       'repair',
@@ -214,7 +217,7 @@ describe('repair', () => {
 
 describe('--tolerance', () => {
   const KVIST = 'examples/kvist-2'
-  const FILES = ['sheet', 'log', 'toolbox', 'stock'].map((kind) => `${KVIST}/${kind}.json`)
+  const FILES = ['sheet.yaml', 'log.json', 'toolbox.json', 'stock.json'].map((file) => `${KVIST}/${file}`)
   const torque = { kind: 'nominal', value: '9.3', unit: 'lbf.ft' }
   const sheet = JSON.parse(text('kvist-2/sheet'))
   const { tightening } = sheet.gearcases.bevel.openings.fill
@@ -232,7 +235,7 @@ describe('--tolerance', () => {
   }
   const plan = (graduation: number, ...more: readonly string[]) =>
     run(['plan', ...FILES, ...VISIT, ...more], {
-      [`${KVIST}/sheet.json`]: JSON.stringify(sheet),
+      [`${KVIST}/sheet.yaml`]: JSON.stringify(sheet),
       [`${KVIST}/toolbox.json`]: box(graduation),
     })
 
@@ -252,7 +255,7 @@ describe('--tolerance', () => {
   it('without any toolbox too it is exit code 1, and the text says what to give', async () => {
     const { code, out } = await run([
       'plan',
-      'examples/tind-4/sheet.json',
+      'examples/tind-4/sheet.yaml',
       'examples/tind-4/log.json',
       ...VISIT,
     ])

@@ -1,9 +1,10 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { readdirSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { readPointer } from '../../src/base/readPointer.js'
 import { buildProcedure, validateProcedure } from '../../src/v1/procedure.js'
 import type { SpecSheet } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
+import { readExample } from '../support/readExample.js'
 import { build, makeCase, makeSheet, sharedSheet, VARIETY, varietySheet, visitArbitrary } from './sheets.js'
 
 describe('laws', () => {
@@ -303,13 +304,9 @@ describe('only some of the gearcases', () => {
 })
 
 describe('the examples', () => {
-  const folder = new URL('../../examples/', import.meta.url)
-  const sheets = readdirSync(folder, { withFileTypes: true })
-    .filter((entry) => entry.isDirectory() && existsSync(new URL(`${entry.name}/sheet.json`, folder)))
-    .map((entry): [string, SpecSheet] => [
-      entry.name,
-      JSON.parse(readFileSync(new URL(`${entry.name}/sheet.json`, folder), 'utf8')),
-    ])
+  const sheets = readdirSync('examples', { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map(({ name }): [string, SpecSheet] => [name, readExample(name, 'sheet')])
 
   test('are there', () => expect(sheets.length).toBeGreaterThan(0))
 

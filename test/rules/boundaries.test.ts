@@ -12,7 +12,7 @@ const SHEET = ['sheet.json']
 const RECORD = ['log.json', 'record.json', 'sheet.json', 'toolbox.json', 'stock.json']
 
 function check(patch: readonly PatchOperation[], files = SHEET): readonly Finding[] {
-  const patched = applyPatch(baseFiles({ base: 'examples/tind-4', files }), patch)
+  const patched = applyPatch(baseFiles({ base: 'bases/tind-4', files }), patch)
   const documents = Object.entries(patched as Record<string, ReadDocument['document']>)
   return checkDocuments(setOf(documents.map(([name, document]) => ({ name, document }))))
 }

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest'
 import { checkDocuments } from '../../src/v1/rules.js'
 import { setOf } from './support/goodSets.js'
 
-const sheet = JSON.parse(readFileSync('examples/tind-4/sheet.json', 'utf8'))
-const log = JSON.parse(readFileSync('examples/tind-4/log.json', 'utf8'))
+const sheet = JSON.parse(readFileSync('schemas/v1/vectors/bases/tind-4/sheet.json', 'utf8'))
+const log = JSON.parse(readFileSync('schemas/v1/vectors/bases/tind-4/log.json', 'utf8'))
 
 /** The interval findings of the example sheet with the oil change's intervals changed. */
 function codes(change: object): readonly string[] {

@@ -2,4 +2,4 @@ import { MISTAKES } from './mistakes.js'
 import { writeMistakes } from './writeMistakes.js'
 
 writeMistakes()
-console.log(`wrote ${MISTAKES.length} folders to examples/mistakes`)
+console.log(`wrote ${MISTAKES.length} mistakes to examples/mistakes.json`)

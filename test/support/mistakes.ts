@@ -2,8 +2,7 @@ import type { PatchOperation } from '../../src/base/applyPatch.js'
 
 /** One mistake of the kind that people make, in an otherwise good closed set. */
 export interface Mistake {
-  /** Folder below `examples/mistakes/`. */
-  readonly folder: string
+  readonly name: string
   /** Folder of the good example, and which of its files make the set. */
   readonly base: string
   readonly files: readonly string[]
@@ -28,12 +27,12 @@ const FRONT = '/gearcases/front/openings'
 const REAR = '/gearcases/rear/openings'
 
 function sheetMistake(
-  folder: string,
+  name: string,
   patch: readonly PatchOperation[],
   ...findings: Mistake['findings']
 ): Mistake {
   return {
-    folder,
+    name,
     base: 'tind-4',
     files: SHEET,
     edit: { file: 'sheet.json', patch },
@@ -43,12 +42,12 @@ function sheetMistake(
 }
 
 function textMistake(
-  folder: string,
+  name: string,
   text: readonly [string, string],
   ...findings: Mistake['findings']
 ): Mistake {
   return {
-    folder,
+    name,
     base: 'tind-4',
     files: ['sheet.json'],
     edit: { file: 'sheet.json', text },
@@ -58,13 +57,13 @@ function textMistake(
 }
 
 function procedureMistake(
-  folder: string,
+  name: string,
   base: string,
   patch: readonly PatchOperation[],
   ...findings: Mistake['findings']
 ): Mistake {
   return {
-    folder,
+    name,
     base,
     files: PROCEDURE,
     edit: { file: 'procedure.json', patch },
@@ -74,12 +73,12 @@ function procedureMistake(
 }
 
 function recordMistake(
-  folder: string,
+  name: string,
   patch: readonly PatchOperation[],
   ...findings: Mistake['findings']
 ): Mistake {
   return {
-    folder,
+    name,
     base: 'tind-4',
     files: RECORD,
     edit: { file: 'record.json', patch },
@@ -89,12 +88,12 @@ function recordMistake(
 }
 
 function logMistake(
-  folder: string,
+  name: string,
   patch: readonly PatchOperation[],
   ...findings: Mistake['findings']
 ): Mistake {
   return {
-    folder,
+    name,
     base: 'tind-4',
     files: SHEET,
     edit: { file: 'log.json', patch },
@@ -104,21 +103,21 @@ function logMistake(
 }
 
 function planMistake(
-  folder: string,
+  name: string,
   base: string,
   file: string,
   patch: readonly PatchOperation[],
   ...findings: Mistake['findings']
 ): Mistake {
-  return { folder, base, files: ALL, edit: { file, patch }, command: 'plan', findings }
+  return { name, base, files: ALL, edit: { file, patch }, command: 'plan', findings }
 }
 
 const error = (code: string, path: string) => ({ code, severity: 'error', path }) as const
 const warning = (code: string, path: string) => ({ code, severity: 'warning', path }) as const
 
 /**
- * The mistakes of `examples/mistakes/`, with the findings that each must give: those and no others. Written by hand from
- * what the mistake is; `npm run generate` lays the folders out.
+ * Mistakes in good examples, as JSON Patches on their full form, with the findings that each must give: those and no others.
+ * Written by hand from what the mistake is; `npm run generate` writes them to `examples/mistakes.json`.
  */
 export const MISTAKES: readonly Mistake[] = [
   sheetMistake(

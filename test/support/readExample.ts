@@ -1,6 +1,7 @@
-import { readFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
+import { parse } from 'yaml'
 import type { MachineLog, ServiceRecord, SpecSheet, Stock, Toolbox } from '../../src/v1/spec.js'
-import { parseDocumentText } from '../../src/v1/spec.js'
+import { parseDocument } from '../../src/v1/spec.js'
 
 const EXAMPLES = new URL('../../examples/', import.meta.url)
 
@@ -18,7 +19,11 @@ export function readExample<Kind extends keyof Kinds>(
   kind: Kind,
   file: string = kind,
 ): Kinds[Kind] {
-  const read = parseDocumentText('any', readFileSync(new URL(`${folder}/${file}.json`, EXAMPLES), 'utf8'))
+  const [path = ''] = [`${folder}/${file}.yaml`, `${folder}/${file}.json`].filter((one) =>
+    existsSync(new URL(one, EXAMPLES)),
+  )
+  // YAML reads JSON too.
+  const read = parseDocument('any', parse(readFileSync(new URL(path, EXAMPLES), 'utf8')))
   if (!read.ok || read.findings.length > 0) throw new Error(JSON.stringify(read.findings))
   return read.value as Kinds[Kind]
 }

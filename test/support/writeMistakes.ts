@@ -1,19 +1,26 @@
-import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import { MISTAKES, type Mistake } from './mistakes.js'
 
-const EXAMPLES = 'examples'
+const FILE = 'examples/mistakes.json'
 
-/** The files of one mistake's folder, by name: the good example's, one of them with the mistake. */
-export function mistakeFiles(mistake: Mistake): ReadonlyMap<string, string> {
-  const { base, files, edit } = mistake
+/** A document of an example as JSON text; its sheet in full form. */
+export function exampleText(machine: string, file: string): string {
+  const folder = file === 'sheet.json' ? 'schemas/v1/vectors/bases' : 'examples'
+  return readFileSync(`${folder}/${machine}/${file}`, 'utf8')
+}
+
+/** The files of one mistake's set, by name: the good example's, one of them with the mistake. */
+export function mistakeFiles({ name, base, files, edit }: Mistake): ReadonlyMap<string, string> {
   return new Map(
     files.map((file) => {
-      const text = readFileSync(`${EXAMPLES}/${base}/${file}`, 'utf8')
+      const text = exampleText(base, file)
       if (file !== edit.file) return [file, text]
       if ('text' in edit) {
         const [from, to] = edit.text
-        if (!text.includes(from)) throw new Error(`${mistake.folder}: ${file} has no ${from}`)
+        if (!text.includes(from)) throw new Error(`${name}: ${file} has no ${from}`)
         return [file, text.replace(from, to)]
       }
       return [file, `${JSON.stringify(applyPatch(JSON.parse(text), edit.patch), null, 2)}\n`]
@@ -21,23 +28,22 @@ export function mistakeFiles(mistake: Mistake): ReadonlyMap<string, string> {
   )
 }
 
-/** What stands in `examples/mistakes.expected.json`. */
-export function expectedText(): string {
-  const rows = MISTAKES.map(({ folder, command, findings }) => ({
-    folder: `mistakes/${folder}`,
-    command,
-    findings,
-  }))
-  return `${JSON.stringify(rows, null, 2)}\n`
+const folders = new Map<string, string>()
+
+/** A folder with the set of one mistake, written at first use. */
+export function mistakeFolder(name: string): string {
+  const known = folders.get(name)
+  if (known !== undefined) return known
+  const mistake = MISTAKES.find((one) => one.name === name)
+  if (mistake === undefined) throw new Error(`no mistake ${name}`)
+  const folder = join(mkdtempSync(join(tmpdir(), 'mistake-')), name)
+  mkdirSync(folder)
+  for (const [file, text] of mistakeFiles(mistake)) writeFileSync(join(folder, file), text)
+  folders.set(name, folder)
+  return folder
 }
 
-/** Lays out `examples/mistakes/` and the list of what each must give. */
-export function writeMistakes(): void {
-  rmSync(`${EXAMPLES}/mistakes`, { recursive: true, force: true })
-  for (const mistake of MISTAKES) {
-    const folder = `${EXAMPLES}/mistakes/${mistake.folder}`
-    mkdirSync(folder, { recursive: true })
-    for (const [file, text] of mistakeFiles(mistake)) writeFileSync(`${folder}/${file}`, text)
-  }
-  writeFileSync(`${EXAMPLES}/mistakes.expected.json`, expectedText())
-}
+/** The mistakes as data, for readers in other languages. */
+export const mistakesText = (): string => `${JSON.stringify(MISTAKES, null, 2)}\n`
+
+export const writeMistakes = (): void => writeFileSync(FILE, mistakesText())

@@ -79,13 +79,14 @@ def check(files, places):
 def main(root):
     manifest = json.loads((root / "schemas/v1/rules.json").read_text())
     places = [(one["kind"], one["place"].split("/")[1:]) for one in manifest["leaves"]]
+    vectors = root / "schemas/v1/vectors"
     compared = own = 0
     failures = []
-    for file in sorted((root / "schemas/v1/vectors").glob("*/*.json")):
+    for file in sorted(vectors.glob("*/*.json")):
         vector = json.loads(file.read_text())
         if vector.get("refusedBy") == "schema":
             continue
-        base = {name: json.loads((root / vector["base"] / name).read_text()) for name in vector["files"]}
+        base = {name: json.loads((vectors / vector["base"] / name).read_text()) for name in vector["files"]}
         cases = [(vector["patch"], vector["expect"])]
         cases += [(vector["patch"] + [one["change"]], one["expect"]) for one in vector["also"]]
         for patch, expect in cases:

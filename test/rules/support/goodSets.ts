@@ -1,5 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
+import { parse } from 'yaml'
 import type { DocumentSet, Named } from '../../../src/rules/rule.js'
+import { parseDocument } from '../../../src/schema/parseDocument.js'
 
 const LIST_OF_KIND = {
   'spec-sheet': 'sheets',
@@ -17,10 +19,10 @@ export interface ReadDocument {
   readonly document: { readonly kind: Kind; readonly id: string }
 }
 
-/** The folders of `examples/` that hold a good set: all but the mistakes. */
+/** The folders of `examples/`. Each holds a good set. */
 export function goodFolders(): readonly string[] {
   return readdirSync('examples', { withFileTypes: true })
-    .filter((entry) => entry.isDirectory() && entry.name !== 'mistakes')
+    .filter((entry) => entry.isDirectory())
     .map((entry) => `examples/${entry.name}`)
     .sort()
 }
@@ -28,12 +30,20 @@ export function goodFolders(): readonly string[] {
 /** The documents of one folder, in the order of their file names. */
 export function readFolder(folder: string): readonly ReadDocument[] {
   return readdirSync(folder)
-    .filter((file) => file.endsWith('.json'))
+    .filter((file) => /\.(?:json|yaml)$/.test(file))
     .sort()
     .map((file) => ({
       name: `${folder}/${file}`,
-      document: JSON.parse(readFileSync(`${folder}/${file}`, 'utf8')),
+      document: readText(file, readFileSync(`${folder}/${file}`, 'utf8')),
     }))
+}
+
+/** JSON as it is; a sheet in short notation in its full form. */
+function readText(file: string, text: string): ReadDocument['document'] {
+  if (file.endsWith('.json')) return JSON.parse(text)
+  const read = parseDocument('any', parse(text))
+  if (!read.ok) throw new Error(JSON.stringify(read.findings))
+  return read.value
 }
 
 /** A closed set of documents, sorted into the lists that the rules ask for. */

@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs'
+import { basename } from 'node:path'
 import { applyPatch, type PatchOperation } from '../../../src/base/applyPatch.js'
 import type { Finding, Params, Severity } from '../../../src/base/finding.js'
 import { parseDocument } from '../../../src/schema/parseDocument.js'
@@ -12,7 +13,7 @@ import { type ReadDocument, readFolder, setOf } from './goodSets.js'
 export interface Vector {
   readonly code: string
   readonly why: string
-  /** The folder of the good set. */
+  /** The folder of the good set, beside the folders of the rules. */
   readonly base: string
   /** The files of it that are in the set. */
   readonly files: readonly string[]
@@ -55,7 +56,7 @@ export function readVectors(): readonly NamedVector[] {
   return (
     readdirSync(FOLDER, { recursive: true, encoding: 'utf8' })
       // A file right in the folder holds texts of the short notation.
-      .filter((file) => /[\\/].*\.json$/.test(file))
+      .filter((file) => /[\\/].*\.json$/.test(file) && !file.startsWith('bases'))
       .sort()
       .map((file) => ({ file, vector: JSON.parse(readFileSync(`${FOLDER}/${file}`, 'utf8')) }))
   )
@@ -66,7 +67,9 @@ export function baseFiles({
   base,
   files,
 }: Pick<Vector, 'base' | 'files'>): Readonly<Record<string, ReadDocument['document']>> {
-  const named = readFolder(base).map(({ name, document }) => [name.slice(base.length + 1), document] as const)
+  const named = readFolder(`${FOLDER}/${base}`).map(
+    ({ name, document }) => [basename(name), document] as const,
+  )
   return Object.fromEntries(named.filter(([file]) => files.includes(file)))
 }
 

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
 import { readPointer } from '../../../src/base/readPointer.js'
@@ -6,8 +6,15 @@ import { parseSpecSheet } from '../../../src/schema/index.js'
 import { findWritten } from '../../../src/spec/findWritten.js'
 import { checkDocuments } from '../../../src/v1/rules.js'
 
-const short = (name: string): unknown => parse(readFileSync(`test/fixtures/short/${name}.yaml`, 'utf8'))
-const full = (name: string): unknown => JSON.parse(readFileSync(`examples/${name}/sheet.json`, 'utf8'))
+const short = (name: string): unknown =>
+  parse(
+    readFileSync(
+      existsSync(`examples/${name}`) ? `examples/${name}/sheet.yaml` : `test/fixtures/short/${name}.yaml`,
+      'utf8',
+    ),
+  )
+const full = (name: string): unknown =>
+  JSON.parse(readFileSync(`schemas/v1/vectors/bases/${name}/sheet.json`, 'utf8'))
 
 test.each(['acre-26', 'bud-3', 'kvist-2', 'reach-55', 'tind-4'])(
   '%s in short notation is the full sheet',
