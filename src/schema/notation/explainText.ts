@@ -1,4 +1,5 @@
 import type { Cure, Finding, JsonPointer } from '../../base/index.js'
+import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import type { NotationPart, SpecCodes } from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
 import { findUnit } from './findUnit.js'
@@ -60,7 +61,9 @@ function segmentAt(text: string, at: number) {
 const SLIPS: readonly (readonly [RegExp, string])[] = [
   [/[\u00a0\u2002-\u200a\u202f\t]/g, ' '],
   [/ {2,}|^ +| +$/g, ''],
-  [/(\d)(½|¼|¾)/g, '$1 $2'],
+  [/(\d)½/g, '$1 1/2'],
+  [/(\d)¼/g, '$1 1/4'],
+  [/(\d)¾/g, '$1 3/4'],
   [/½/g, '1/2'],
   [/¼/g, '1/4'],
   [/¾/g, '3/4'],
@@ -108,10 +111,13 @@ function correct(notation: NotationName, text: string): string | undefined {
   }
 }
 
+/** Of a word that was read in part, such as the `litre` of `litres`, any measure may be meant: the correction is read. */
+const ALL_MEASURES = /* @__PURE__ */ Object.keys(UNITS_BY_MEASURE) as (keyof typeof UNITS_BY_MEASURE)[]
+
 /** The text with each of the usual slips corrected. */
 function attempts(text: string, { at, expected }: Stop): readonly string[] {
-  const { from, to } = segmentAt(text, at)
-  const unit = findUnit(text.slice(from, to), expected)
+  const { from, to, isInWord } = segmentAt(text, at)
+  const unit = findUnit(text.slice(from, to), isInWord ? ALL_MEASURES : expected)
   const isSure = unit?.symbols.length === 1 && unit.reason === undefined
   return [
     ...SLIPS.map(([slip, right]) => text.replace(slip, right)),

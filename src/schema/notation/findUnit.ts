@@ -31,7 +31,7 @@ const OTHER_NAMES: { readonly [U in Unit]?: string } = {
 
 const squeeze = (name: string) =>
   name
-    .replaceAll(/[ .·*×()^_-]/g, '')
+    .replaceAll(/[ .·*×()^_-]|liquid /g, '')
     .replace(/(met|lit)er/, '$1re')
     .replace(/(?<=..)s$/, '')
 const namesOf = (unit: Unit) => [...spellingsOf(unit), ...(OTHER_NAMES[unit]?.split(' ') ?? [])].map(squeeze)

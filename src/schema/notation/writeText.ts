@@ -34,13 +34,14 @@ function band(value: Value): string {
   return `${figure}${minus === plus ? ` ± ${plus}` : ` +${plus}/-${minus}`}${space}${symbol}`
 }
 
+/** Where a text has no way to say `not stated`, this one is not read back, and the object stays. */
 function printed(value: Value): string {
+  if (isNotStated(value)) return value.kind
   const others = value.printed?.map(band).join(', ')
   return others === undefined || others === '' ? band(value) : `${band(value)} (${others})`
 }
 
-const value: Writer = (given, source) =>
-  (isNotStated(given) ? 'not stated' : printed(given)) + source(given.source)
+const value: Writer = (given, source) => printed(given) + source(given.source)
 
 function tighteningText({
   kind,
@@ -191,10 +192,8 @@ const WRITERS: Readonly<Record<NotationName, Writer>> = {
   fill: ({ drainAndRefill = { kind: 'not stated' }, method, ...others }, source) =>
     Object.keys(others).length > 0
       ? undefined
-      : join(
-          isNotStated(drainAndRefill) ? 'not stated' : printed(drainAndRefill),
-          method && !isNotStated(method) && methodText(method),
-        ) + source(drainAndRefill.source),
+      : join(printed(drainAndRefill), method && !isNotStated(method) && methodText(method)) +
+        source(drainAndRefill.source),
   method: (given, source) => methodText(given) + source((given.below ?? given).source),
   level: (
     { attitude = 'not stated', engine = 'not stated', temperature, minutesAfterStop, recheckAfterRun },
