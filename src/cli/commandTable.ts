@@ -28,11 +28,11 @@ const FINDINGS_EXIT =
 export const COMMAND_TABLE = {
   new: {
     summary: 'write a blank sheet, log, toolbox or stock to fill in',
-    usage: ['[sheet] [options]', 'log [--sheet SHEET] [options]', 'toolbox|stock [options]'],
+    usage: ['[sheet] [options]', 'log [--sheet SHEET] [options]', 'toolbox|stock [options]', '--from SHEET'],
     help: `Writes a document to fill in: in YAML, with an example of what to write at each place. As it is, it has no errors and can be
-planned: what you do not fill in is not stated. A log names its sheet: give it with --sheet.`,
+planned: what you do not fill in is not stated. A log names its sheet: give it with --sheet. With --from, rewrites a full sheet in short notation.`,
     example: 'new --gearcases front,rear --unit lbf.ft --out sheet.yaml',
-    options: ['gearcases', 'unit', 'sheet', 'out', 'format'],
+    options: ['gearcases', 'unit', 'sheet', 'from', 'out', 'format'],
     formats: ['json'],
     own: {
       sheet: { help: 'the sheet that the log is for' },
@@ -41,7 +41,7 @@ planned: what you do not fill in is not stated. A log names its sheet: give it w
         help: 'file to write, .yaml or .json; a file that exists is kept (default: standard output)',
       },
     },
-    exit: '0 written, 1 the sheet of a log has errors, 2 usage error, or the file exists.',
+    exit: '0 written, 1 the given sheet has errors, 2 usage error, or the file exists.',
   },
   check: {
     summary: 'report errors in documents',

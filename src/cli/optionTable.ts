@@ -61,6 +61,7 @@ export const OPTION_TABLE = {
     value: 'lbf.ft',
     help: 'units of the examples, one or several: lbf.ft,qt_us,mi,degF (default N.m,mL,km,degC)',
   },
+  from: { value: 'SHEET', help: 'a sheet to rewrite in short notation', isPath: true },
   equipment: {
     value: 'NUMBER',
     help: "which machine, by its id, serial number or PIN (default: the log's serial number)",

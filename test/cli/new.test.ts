@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
+import { parse } from 'yaml'
 import { runCommand } from '../../src/cli/runCommand.js'
 import { UNITS_BY_MEASURE } from '../../src/quantity/index.js'
+import { parseDocument, parseDocumentText } from '../../src/schema/index.js'
 import { memoryIo } from '../support/memoryIo.js'
 
 async function run(words: readonly string[], files: Readonly<Record<string, string>> = {}) {
@@ -133,11 +136,34 @@ describe('new', () => {
     [['--unit', 'qt'], 'expected a unit of torque'],
     [['--unit', 'kg'], 'expected a unit of torque'],
     [['--out', 'sheet.txt'], 'expected a name that ends in'],
-    [['log', '--gearcases', 'front'], '--gearcases is for a sheet'],
+    [['log', '--gearcases', 'front'], '--gearcases and --from are for a sheet'],
     [['stock', '--sheet', 'sheet.yaml'], '--sheet is for a log'],
     [['log', '--sheet', 'examples/tind-4/log.json'], 'expected one sheet, found 0'],
   ])('refuses %j', async (words, message) => {
     expect(await run(['new', ...words])).toMatchObject({ code: 2, err: expect.stringContaining(message) })
+  })
+
+  it.each(['acre-26', 'bud-3', 'kvist-2', 'reach-55', 'tind-4'])(
+    'rewrites the full sheet of %s short',
+    async (example) => {
+      const from = `examples/${example}/sheet.json`
+      const { code, out } = await run(['new', '--from', from])
+      expect(code).toBe(0)
+      expect(out.split('\n').length).toBeLessThan(130)
+      const full = parseDocumentText('spec-sheet', readFileSync(from, 'utf8'))
+      const short = parseDocument('spec-sheet', parse(out))
+      expect(short.ok && short.value).toEqual(full.ok && full.value)
+    },
+  )
+
+  it('rewrites only a sheet, with its own gearcases and units', async () => {
+    const from = ['--from', 'examples/tind-4/sheet.json']
+    for (const words of [
+      ['log', ...from],
+      [...from, '--unit', 'lbf.ft'],
+      ['--from', 'examples/tind-4/log.json'],
+    ])
+      expect((await run(['new', ...words])).code).toBe(2)
   })
 
   it('gives the findings of a sheet that it cannot read', async () => {

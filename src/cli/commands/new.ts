@@ -1,5 +1,7 @@
+import { parse, stringify } from 'yaml'
 import { isUnit, measureOf, parseQuantity, type Unit } from '../../quantity/index.js'
-import { parseDocument } from '../../schema/index.js'
+import { parseDocument, writeShort } from '../../schema/index.js'
+import type { SpecSheet } from '../../spec/index.js'
 import { blankLog, type SheetOfLog } from '../blanks/blankLog.js'
 import { blankSheet } from '../blanks/blankSheet.js'
 import { blankStock } from '../blanks/blankStock.js'
@@ -30,38 +32,53 @@ const BLANK_SHEET: SheetOfLog = {
   services: { 'gear-oil-change': { gearcases: ['rear'] } },
 }
 
-/** `new`: writes a document to fill in. */
-export async function runNew({ values, positionals }: Words, io: CliIo): Promise<ExitCode> {
-  const kind = readKind(positionals)
-  const { gearcases, sheet: sheets = [], unit, out, format } = values
-  if (gearcases !== undefined && kind !== 'spec-sheet')
-    throw new UsageError('new: --gearcases is for a sheet; a log takes them from its --sheet')
-  if (sheets.length > 0 && kind !== 'machine-log') throw new UsageError('new: --sheet is for a log')
+/** `new`: writes a document to fill in, or a sheet in short notation. */
+export async function runNew(words: Words, io: CliIo): Promise<ExitCode> {
+  const { out, format } = words.values
   if (out !== undefined && !/\.(ya?ml|json)$/i.test(out))
     throw new UsageError(`--out ${out}: expected a name that ends in .yaml, .yml or .json`)
   if (out !== undefined && (await isTaken(out, io)))
     throw new UsageError(`${out} exists; choose another name, or delete it first`)
-
-  const units = readUnits(unit)
-  let text: string
-  if (kind === 'spec-sheet') text = sheetFor(gearcases ?? 'rear', units)
-  else if (kind === 'machine-log') {
-    const read = await readDocuments(sheets, io)
-    if (reportReading(read, io)) return 1
-    const found = documentsOf(read, (set) => set.sheets)
-    if (sheets.length > 0 && found.length !== 1)
-      throw new UsageError(`new log: expected one sheet, found ${found.length}`)
-    text = blankLog(found[0] ?? BLANK_SHEET, units)
-  } else text = kind === 'toolbox' ? blankToolbox(units) : blankStock(units)
-
+  const text = await textOf(words, io)
+  if (text === undefined) return 1
   const isJson = format === 'json' || /\.json$/i.test(out ?? '')
-  const written = isJson ? `${JSON.stringify(requireYaml(text), null, 2)}\n` : text
+  const written = isJson ? `${JSON.stringify(parse(text), null, 2)}\n` : text
   if (out === undefined) io.print(written)
   else {
     await writeOut(out, written, io)
     io.print(`Written: ${out}`)
   }
   return 0
+}
+
+/** The document as YAML; undefined if a sheet that it needs has errors. */
+async function textOf({ values, positionals }: Words, io: CliIo): Promise<string | undefined> {
+  const { gearcases, unit, sheet: sheets = [], from } = values
+  const kind = readKind(positionals)
+  if (kind !== 'spec-sheet' && (gearcases ?? from) !== undefined)
+    throw new UsageError('new: --gearcases and --from are for a sheet')
+  if (kind !== 'machine-log' && sheets.length > 0) throw new UsageError('new: --sheet is for a log')
+  const units = readUnits(unit)
+  if (from !== undefined) {
+    if ((gearcases ?? unit) !== undefined)
+      throw new UsageError('new: --from takes the gearcases and units of its sheet')
+    const sheet = await readSheet([from], io)
+    return sheet && stringify(writeShort(sheet), { lineWidth: 0 })
+  }
+  if (kind === 'spec-sheet') return sheetFor(gearcases ?? 'rear', units)
+  if (kind === 'toolbox') return blankToolbox(units)
+  if (kind === 'stock') return blankStock(units)
+  const sheet = sheets.length === 0 ? BLANK_SHEET : await readSheet(sheets, io)
+  return sheet && blankLog(sheet, units)
+}
+
+async function readSheet(paths: readonly string[], io: CliIo): Promise<SpecSheet | undefined> {
+  const read = await readDocuments(paths, io)
+  if (reportReading(read, io)) return undefined
+  const [sheet, ...others] = documentsOf(read, (set) => set.sheets)
+  if (sheet === undefined || others.length > 0)
+    throw new UsageError(`new: expected one sheet, found ${sheet === undefined ? 0 : others.length + 1}`)
+  return sheet
 }
 
 function readKind([word = 'sheet', ...others]: readonly string[]): (typeof KINDS)[keyof typeof KINDS] {
@@ -89,12 +106,6 @@ function sheetFor(word: string, units: ExampleUnits): string {
       `--gearcases ${word}: expected different ids of lower-case letters, digits and hyphens, such as front,rear`,
     )
   return text
-}
-
-function requireYaml(text: string): unknown {
-  const read = readYaml(text, 'new')
-  if (!read.ok) throw new Error('a blank document is not YAML')
-  return read.value
 }
 
 /** The units of the examples, by name or as people write them. */
