@@ -6,7 +6,7 @@ import type { DueOptions, DueState } from '../interval/index.js'
 import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
 import { parseDocumentText } from '../schema/index.js'
-import { type ListedDue, listDue } from '../service/index.js'
+import { listDue, type ServiceDue } from '../service/index.js'
 import type { MachineLog, SpecSheet } from '../spec/index.js'
 import { findSheet } from './readDocuments.js'
 import { MAX_LINE_LENGTH, readLines, type TextLine } from './readLines.js'
@@ -38,7 +38,7 @@ export interface DueAnswer {
   readonly line: number
   readonly machine?: string
   readonly name?: string
-  readonly due?: readonly ListedDue[]
+  readonly due?: readonly ServiceDue[]
   readonly findings?: readonly (Finding & { readonly message: string })[]
 }
 

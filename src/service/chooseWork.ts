@@ -1,25 +1,24 @@
 import type { Id, SpecSheet } from '../spec/index.js'
 import { listServicesThatSatisfy } from './gearcases.js'
-import type { ListedDue } from './listDue.js'
+import type { ServiceDue } from './listDue.js'
 
-/** Verdicts that `'due'` selects. */
 const DUE_VERDICTS: ReadonlySet<string> = new Set(['overdue', 'due', 'due soon'])
 
 /**
- * Chooses the work of a visit from the list of due services: those in the state overdue, due or due soon, or
- * the named ones whatever their verdict. Work that another chosen one includes, such as a level check next to
- * a change of the same gearcase, is left out. Of services that each count as the other, the first on the list stays.
- * @returns for each line of the list, whether it is used, and the name of the chosen service that does it anyway
+ * Chooses the work of a visit from the list of services: those that are overdue, due or due soon, or the named ones with
+ * any verdict. Work that another chosen service includes, such as a level check by an oil change, is omitted. Of
+ * services that include each other, the first is chosen.
+ * @returns for each line, whether it is chosen, and the name of the chosen service that includes it
  */
 export function chooseWork(
   sheet: SpecSheet,
-  due: readonly ListedDue[],
+  due: readonly ServiceDue[],
   services: readonly Id[] | 'due',
 ): readonly { readonly taken: boolean; readonly coveredBy?: string }[] {
   const asked = due.map(({ service, verdict }) =>
     services === 'due' ? DUE_VERDICTS.has(verdict) : services.includes(service),
   )
-  const covers = (other: ListedDue, line: ListedDue): boolean =>
+  const includesWork = (other: ServiceDue, line: ServiceDue): boolean =>
     other.gearcase === line.gearcase &&
     other.part.instance?.id === line.part.instance?.id &&
     listServicesThatSatisfy(sheet, line.service).includes(other.service)
@@ -28,12 +27,14 @@ export function chooseWork(
       asked[place] === true &&
       !due.some(
         (other, otherPlace) =>
-          asked[otherPlace] === true && covers(other, line) && (otherPlace < place || !covers(line, other)),
+          asked[otherPlace] === true &&
+          includesWork(other, line) &&
+          (otherPlace < place || !includesWork(line, other)),
       ),
   )
   return due.map((line, place) => {
     if (taken[place] === true) return { taken: true }
-    const coveredBy = due.find((other, at) => taken[at] === true && covers(other, line))?.serviceName
+    const coveredBy = due.find((other, at) => taken[at] === true && includesWork(other, line))?.serviceName
     return { taken: false, ...(coveredBy === undefined ? {} : { coveredBy }) }
   })
 }

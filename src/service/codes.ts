@@ -4,7 +4,7 @@ import type { PartName } from './names.js'
 type Qty = { readonly value: number | string; readonly unit: string }
 type Because = { readonly code: string; readonly params: Params }
 
-/** Every code of this room with the type of its params; the texts are in `message/<language>/service`. */
+/** The codes of visits with the types of their params; the texts are in `message/<language>/service`. */
 export interface ServiceCodes {
   // What is missing
   'service/part-open': { part: PartName; facts: readonly string[] }
@@ -104,5 +104,5 @@ export interface ServiceCodes {
 
 export const serviceReason: ReasonMaker<ServiceCodes> = makeReason
 
-/** A finding of this room: the compiler holds code and params together. */
+/** Makes a finding; the compiler checks that code and params match. */
 export const serviceFinding = makeFinding as FindingMaker<ServiceCodes>

@@ -18,21 +18,21 @@ import { findOilOwner } from './gearcases.js'
 import { namePart } from './names.js'
 import type { PlannedFigure } from './visitPlan.js'
 
-/** The figures of a visit, and where each is in the plan. */
+/** The figures of a visit, and their places in the plan. */
 export interface CollectedFigures {
   readonly figures: readonly PlannedFigure[]
-  /** The sources that the figures were read in, in the order of the sheet. */
+  /** The sources of the figures, in the order of the sheet. */
   readonly sources: Readonly<Record<Id, Source>>
-  /** Pointer into the plan for a path of the sheet; undefined: the visit does not need that leaf. */
+  /** Pointer into the plan for a path of the sheet, if the visit needs that leaf. */
   readonly pointerTo: (path: JsonPointer) => JsonPointer | undefined
   readonly at: (path: JsonPointer) => PlannedFigure | undefined
-  /** The leaf itself, where the manual states it for this machine; the caller knows of which kind the place is. */
+  /** The leaf, if it is stated for this machine; the caller knows its kind. */
   readonly stated: <L extends Leaf>(path: JsonPointer) => L | undefined
 }
 
 /**
- * Collects every leaf that a procedure's steps and gearcases need, each resolved for exactly one machine, once, in the
- * order of the steps.
+ * Collects every leaf that the steps and gearcases of a procedure need, resolved for one machine, in the order of the
+ * steps.
  */
 export function collectFigures(
   sheet: SpecSheet,
@@ -41,31 +41,31 @@ export function collectFigures(
   procedure: Pick<ProcedureDocument, 'steps'>,
   withoutSteps: readonly JsonPointer[],
 ): CollectedFigures {
-  const asked = new Map<JsonPointer, Omit<PlannedFigure, 'resolved' | 'part'>>()
-  const ask = (path: JsonPointer): void => {
+  const neededLeaves = new Map<JsonPointer, Omit<PlannedFigure, 'resolved' | 'part'>>()
+  const addLeaf = (path: JsonPointer): void => {
     const row = findLeafType(splitPointer(path) ?? [])
     const leaf = readPointer(sheet, path)
     if (row === undefined || row.read === 'due' || leaf === undefined) return
     if (row.kind === 'tightening' && isClip(sheet, identity, path) && (leaf as Leaf).kind === 'not stated')
       return
-    asked.set(path, { role: row.role, leaf: row.kind, path })
+    neededLeaves.set(path, { role: row.role, leaf: row.kind, path })
   }
   for (const gearcase of gearcases) {
-    for (const path of listGearcaseLeaves(sheet, gearcase)) ask(path)
+    for (const path of listGearcaseLeaves(sheet, gearcase)) addLeaf(path)
     const fill = `/gearcases/${findOilOwner(sheet, gearcase)}/oilSpace/fill`
     const refill = `${fill}/drainAndRefill`
     const kind = findLeafType(splitPointer(refill) ?? [])?.kind
-    // Where the refill is not stated, the dry fill is the maximum that may run out.
-    if (kind && resolveLeaf(sheet, identity, kind, refill).kind !== 'stated') ask(`${fill}/dryFill`)
+    // If the refill is not stated, the dry fill is the maximum that can run out.
+    if (kind && resolveLeaf(sheet, identity, kind, refill).kind !== 'stated') addLeaf(`${fill}/dryFill`)
   }
-  for (const part of withoutSteps) for (const path of listPartLeaves(sheet, part)) ask(path)
+  for (const part of withoutSteps) for (const path of listPartLeaves(sheet, part)) addLeaf(path)
   for (const step of procedure.steps) {
-    if (step.on !== undefined) for (const path of listPartLeaves(sheet, step.on)) ask(path)
-    for (const path of Object.values(step.values ?? {})) ask(path)
+    if (step.on !== undefined) for (const path of listPartLeaves(sheet, step.on)) addLeaf(path)
+    for (const path of Object.values(step.values ?? {})) addLeaf(path)
   }
-  ask('/machine/mass')
+  addLeaf('/machine/mass')
 
-  const figures = [...asked.values()].map(({ role, leaf, path }): PlannedFigure => {
+  const figures = [...neededLeaves.values()].map(({ role, leaf, path }): PlannedFigure => {
     const resolved: Resolved<Leaf> = resolveLeaf(sheet, identity, leaf, path)
     const computed = computeOtherUnits(resolved)
     const about = { role, leaf, part: namePart(sheet, path), path, resolved }
@@ -91,7 +91,7 @@ function sourcesOf(resolved: Resolved<Leaf>): readonly Id[] {
   return traced.flatMap(({ trace }) => trace.source?.ref ?? [])
 }
 
-/** The leaves that a visit reads with every gearcase; those of its oil are the owner's. */
+/** The leaves that a visit reads for each gearcase; those of the oil are from its owner. */
 function listGearcaseLeaves(sheet: SpecSheet, gearcase: Id): readonly JsonPointer[] {
   const owner = findOilOwner(sheet, gearcase)
   return listLeafTypes()
@@ -101,7 +101,7 @@ function listGearcaseLeaves(sheet: SpecSheet, gearcase: Id): readonly JsonPointe
     )
 }
 
-/** The part itself, where it is a seal, and the leaves right below it. */
+/** The part, which may be a leaf, and the leaves directly below it. */
 function listPartLeaves(sheet: SpecSheet, part: JsonPointer): readonly JsonPointer[] {
   const below = new Set(listLeafTypes().flatMap((row) => row.below ?? []))
   const leaves = [...below].flatMap((rest) => {
@@ -112,7 +112,7 @@ function listPartLeaves(sheet: SpecSheet, part: JsonPointer): readonly JsonPoint
   return [part, ...leaves]
 }
 
-/** The units that readers use, by measure; what the manual does not print is calculated from its first figure. */
+/** The usual units of readers, by measure; those that the manual does not print are calculated. */
 const UNITS_SHOWN: { readonly [M in Measure]?: readonly Unit[] } = {
   torque: ['N.m', 'lbf.ft'],
   volume: ['mL', 'qt_us'],
@@ -120,7 +120,7 @@ const UNITS_SHOWN: { readonly [M in Measure]?: readonly Unit[] } = {
   mass: ['kg', 'lb'],
 }
 
-/** Units of the same system: one of them is enough for a reader. */
+/** Units with the usual unit of the same system; a reader needs only one of the two. */
 const SAME_SYSTEM: { readonly [U in Unit]?: Unit } = {
   L: 'mL',
   cm3: 'mL',
@@ -131,8 +131,7 @@ const SAME_SYSTEM: { readonly [U in Unit]?: Unit } = {
 }
 
 /**
- * A leaf's first printed figure in the units that the manual does not print, so that every reader finds a usual one;
- * limits are rounded inward.
+ * The first printed figure of a leaf in the usual units that the manual does not print; limits are rounded inward.
  */
 function computeOtherUnits(resolved: Resolved<Leaf>): readonly PrintedValue[] {
   if (resolved.kind !== 'stated') return []
@@ -141,6 +140,6 @@ function computeOtherUnits(resolved: Resolved<Leaf>): readonly PrintedValue[] {
   if (value.kind !== 'nominal' && value.kind !== 'nominal with tolerance' && value.kind !== 'limits')
     return []
   const printed = [value, ...(value.printed ?? [])].map(({ unit }) => SAME_SYSTEM[unit] ?? unit)
-  const shown = UNITS_SHOWN[measureOf(value.unit)] ?? []
-  return shown.filter((unit) => !printed.includes(unit)).flatMap((unit) => secondUnit(value, unit) ?? [])
+  const usualUnits = UNITS_SHOWN[measureOf(value.unit)] ?? []
+  return usualUnits.filter((unit) => !printed.includes(unit)).flatMap((unit) => secondUnit(value, unit) ?? [])
 }

@@ -3,19 +3,19 @@ import { compareDates, type DateText } from '../calendar/index.js'
 import { type Id, type MachineLog, type MeterReading, resolveVariant, type SpecSheet } from '../spec/index.js'
 import type { PlannedMachine, VisitPlan } from './visitPlan.js'
 
-/** Which machine it is: names from its log and sheet, and exactly which variant, or that the variant is unknown. */
+/** The names of a machine from its log and sheet, and its variant, if it is known. */
 export function describeMachine(sheet: SpecSheet, { id, name, identity }: MachineLog): PlannedMachine {
   const { make, model, type, variants } = sheet.machine
-  const found = resolveVariant(sheet, identity)
-  const named = (variant: Id) => ({ id: variant, name: variants[variant]?.name ?? variant })
-  const { reasons } = found
+  const resolved = resolveVariant(sheet, identity)
+  const nameVariant = (variant: Id) => ({ id: variant, name: variants[variant]?.name ?? variant })
+  const { reasons } = resolved
   const variant: PlannedMachine['variant'] =
-    found.verdict === 'selected'
-      ? { verdict: 'one', ...named(found.variant), reasons }
+    resolved.verdict === 'selected'
+      ? { verdict: 'one', ...nameVariant(resolved.variant), reasons }
       : {
           verdict: 'cannot tell',
-          missing: found.verdict === 'cannot tell' ? found.missing : [],
-          candidates: found.candidates.map(named),
+          missing: resolved.verdict === 'cannot tell' ? resolved.missing : [],
+          candidates: resolved.candidates.map(nameVariant),
           reasons,
         }
   const reference = { id: sheet.id, revision: sheet.revision }
@@ -32,14 +32,14 @@ export function describeMachine(sheet: SpecSheet, { id, name, identity }: Machin
   })
 }
 
-/** The last readings up to a day, as the meters show them. */
+/** The last meter readings up to a day, as displayed. */
 export function readLatest({ meters }: MachineLog, today: DateText): VisitPlan['readings'] {
   const latest = <U extends string>(unit: U | undefined, readings: readonly MeterReading[] = []) => {
-    const [last] = readings
+    const [lastReading] = readings
       .filter(({ date }) => compareDates(date, today) <= 0)
       .toReversed()
       .sort((one, other) => compareDates(other.date, one.date))
-    return last && unit && { value: last.value, unit, date: last.date }
+    return lastReading && unit && { value: lastReading.value, unit, date: lastReading.date }
   }
   return dropUndefined({
     hours: latest('h', meters.hours?.readings),

@@ -11,8 +11,8 @@ import {
 } from '../spec/index.js'
 
 /**
- * What turns a part of this machine, or its bolts or fasteners: one drive; all that it may be while a fact is not known;
- * an empty list if the manual does not state it; undefined if nothing turns it.
+ * The drives of a part of this machine, or of its bolts or fasteners: one, or several if a fact is unknown. Empty if it is
+ * not stated, undefined if nothing turns the part.
  */
 export function listDrives(
   sheet: SpecSheet,
@@ -30,7 +30,7 @@ export function listDrives(
   return drives.filter((drive) => drive.kind !== 'not stated')
 }
 
-/** Whether clips or push rivets hold a part, or the part that a pointer to its tightening begins with. */
+/** Whether clips or push rivets hold a part; `path` is the part or its tightening. */
 export function isClip(sheet: SpecSheet, identity: Identity, path: JsonPointer): boolean {
   const part = path.replace(/(?:\/bolts|\/fasteners|\/held)?\/tightening$/, '')
   const drives = listDrives(sheet, identity, part) ?? []
@@ -38,8 +38,8 @@ export function isClip(sheet: SpecSheet, identity: Identity, path: JsonPointer):
 }
 
 /**
- * Finds the socket or key for a drive in a toolbox. Sizes are designations and match exactly: 5 mm is not 3/16 in. One
- * with a square drive comes before a plain key, since only that takes a torque wrench.
+ * Finds the socket or key for a drive. Sizes are designations and must be equal: 5 mm is not 3/16 in. A tool with a square
+ * drive is preferred to a plain key, since it fits a torque wrench.
  */
 export function findSocket(
   { kind, size }: Drive,

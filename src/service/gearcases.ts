@@ -1,7 +1,7 @@
 import { type JsonPointer, joinPointer } from '../base/index.js'
 import type { Id, ProcedureDocument, SpecSheet } from '../spec/index.js'
 
-/** The oil space whose oil this gearcase runs in: its own, or that of the gearcase it shares with. */
+/** The gearcase that owns the oil of this gearcase. */
 export function findOilOwner(sheet: SpecSheet, gearcase: Id): Id {
   const seen = new Set<Id>()
   let owner = gearcase
@@ -14,22 +14,22 @@ export function findOilOwner(sheet: SpecSheet, gearcase: Id): Id {
   return gearcase
 }
 
-/** The instances of a gearcase, or `[undefined]` where it is there once. */
+/** The instances of a gearcase; `[undefined]` if it has none. */
 export function listInstances(sheet: SpecSheet, gearcase: Id): readonly (Id | undefined)[] {
   const instances = sheet.gearcases[gearcase]?.instances
   const ids = instances === undefined ? [] : Object.keys(instances)
   return ids.length === 0 ? [undefined] : ids
 }
 
-/** The openings and covers of gearcases without a step: the sheet gives their figures, but no way to work on them. */
+/** The openings and covers of gearcases without steps, for which the sheet only gives figures. */
 export function listPartsWithoutSteps(
   sheet: SpecSheet,
   gearcases: readonly Id[],
   { steps }: Pick<ProcedureDocument, 'steps'>,
 ): readonly JsonPointer[] {
-  const worked = new Set(steps.map(({ on = '' }) => on.split('/')[2]))
+  const withSteps = new Set(steps.map(({ on = '' }) => on.split('/')[2]))
   return gearcases
-    .filter((id) => !worked.has(id))
+    .filter((id) => !withSteps.has(id))
     .flatMap((id) => {
       const { openings = {}, covers = {} } = sheet.gearcases[id] ?? {}
       return Object.entries({ openings, covers }).flatMap(([list, parts]) =>
@@ -41,12 +41,12 @@ export function listPartsWithoutSteps(
 /** Services that count as this one, directly or through others. */
 export function listServicesThatSatisfy(sheet: SpecSheet, service: Id): readonly Id[] {
   const found = new Set<Id>()
-  const open = [service]
-  for (let next = open.pop(); next !== undefined; next = open.pop())
+  const pending = [service]
+  for (let next = pending.pop(); next !== undefined; next = pending.pop())
     for (const [id, { satisfies }] of Object.entries(sheet.services))
       if (id !== service && !found.has(id) && satisfies?.includes(next)) {
         found.add(id)
-        open.push(id)
+        pending.push(id)
       }
   return [...found].sort()
 }

@@ -4,11 +4,11 @@ import type { Kit } from './kitContents.js'
 /** Machines with the same kit. */
 export interface KitGroup {
   readonly machines: readonly Kit['machine'][]
-  /** The kit of the first of them. */
+  /** The kit of the first machine. */
   readonly kit: Kit
 }
 
-/** Groups machines that need the same kit, in the order of their first; what is still to be bought does not count. */
+/** Groups machines that need the same kit, in order; `buy` is not compared. */
 export function groupKits(kits: readonly Kit[]): readonly KitGroup[] {
   const shape = [{ machine: {}, oil: [{ volume: {} }], seals: [{}], tools: [{}] }]
   requireShape('kits', kits, shape, 'pass the result of kitContents')

@@ -4,16 +4,16 @@ import { addFilters, addOils, addSeals, type KitFilter, type KitOil, type KitSea
 import { nameSeal } from './names.js'
 import type { VisitPlan } from './visitPlan.js'
 
-/** What goes into the van for one machine. */
+/** What to bring for the visit to one machine. */
 export interface Kit {
   readonly machine: { readonly id: Id; readonly name: string }
-  /** Needed for the visit, by oil; additives under their own names. Stock has no additives, so they are bought. */
+  /** By name, including additives. A stock has no additives, so all are bought. */
   readonly oil: readonly KitOil[]
   readonly seals: readonly KitSeal[]
-  /** New filters; absent where none is fitted. Stock has none, so they are bought. */
+  /** New filters; absent if there are none. A stock has no filters, so all are bought. */
   readonly filters?: readonly KitFilter[]
   readonly tools: readonly { readonly id: Id; readonly name: string }[]
-  /** Of that, what was missing in stock when the visit was planned. */
+  /** What was missing in stock when the visit was planned. */
   readonly buy: {
     readonly oil: readonly KitOil[]
     readonly seals: readonly KitSeal[]
@@ -21,8 +21,7 @@ export interface Kit {
   }
 }
 
-/** The parts of a plan that are read here. */
-const PLAN: Shape = {
+const PLAN_SHAPE: Shape = {
   machine: {},
   'pan?': {},
   oil: [{}],
@@ -33,12 +32,13 @@ const PLAN: Shape = {
 }
 
 /**
- * Lists what to bring for one planned visit: oil, seals and tools, each once however many parts need it.
- * For what to order over a fleet use {@link orderList}.
+ * Lists what to bring for one planned visit: oil, seals, filters and tools, each only once. To order for several visits,
+ * use {@link orderList}.
  *
- * @param plan - as `planVisit` gives it
- * @returns oil and additive in millilitres by name, seals by part number or description (sealants as one package), tools by id
- * @throws TypeError where `plan` is not a plan
+ * @param plan - the result of `planVisit`
+ * @returns oils and additives in millilitres by name, seals by part number or description (a sealant as one package),
+ * tools by id
+ * @throws TypeError if `plan` is not a plan
  *
  * Source: house rule.
  * @example
@@ -46,19 +46,19 @@ const PLAN: Shape = {
  * import { kitContents, type VisitPlan } from 'drivetrain-service/v1/service'
  * const part = { path: '/gearcases/front', gearcase: 'front differential' }
  * const oil = { part, figure: '', refill: '', instances: 1, choice: 'SAE 80W-90, API GL-5', needed: { value: 450, unit: 'mL' }, take: [], reasons: [] } as const
- * // Only what a kit needs of a plan; planVisit gives all of it.
+ * // The parts of a plan that a kit needs
  * const plan = { machine: { log: 'one', name: 'One' }, oil: [oil, oil], seals: [], tightenings: [], tools: [] } as unknown as VisitPlan
- * // How much oil for two gearcases of 450 mL?
+ * // How much oil do two gearcases of 450 mL need?
  * kitContents(plan).oil[0]?.volume.value // => 900
  * ```
  */
 export function kitContents(plan: VisitPlan): Kit {
-  requireShape('plan', plan, PLAN, 'pass the result of planVisit')
+  requireShape('plan', plan, PLAN_SHAPE, 'pass the result of planVisit')
   const { log, name } = plan.machine
   const needed = plan.oil.flatMap(({ choice, needed: volume }) =>
     choice === undefined || volume === undefined ? [] : [{ oil: choice, volume }],
   )
-  const short = plan.oil.flatMap(({ choice, buy }) =>
+  const oilsToBuy = plan.oil.flatMap(({ choice, buy }) =>
     choice === undefined || buy === undefined ? [] : [{ oil: choice, volume: buy.volume }],
   )
   const additives = plan.oil.flatMap(({ additive }) =>
@@ -67,12 +67,12 @@ export function kitContents(plan: VisitPlan): Kit {
   const packages = new Set<string>()
   const seals = plan.seals.map(({ seal, count }) => {
     const name = nameSeal(seal)
-    // One package of sealant is enough for every place that needs it.
-    const again = (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') && packages.has(name)
+    // One package of sealant is enough for all places.
+    const isCounted = (seal.kind === 'thread sealant' || seal.kind === 'liquid gasket') && packages.has(name)
     packages.add(name)
-    return { seal, name, count: again ? 0 : count }
+    return { seal, name, count: isCounted ? 0 : count }
   })
-  const lacking = plan.seals.map(({ seal, buy }) => ({ seal, name: nameSeal(seal), count: buy }))
+  const sealsToBuy = plan.seals.map(({ seal, buy }) => ({ seal, name: nameSeal(seal), count: buy }))
   const filters = addFilters(
     (plan.filters ?? []).map(({ kind, partNumber, part, count }) => ({
       name: `${partNumber ?? part.part ?? ''} ${kind}`.trim(),
@@ -90,6 +90,6 @@ export function kitContents(plan: VisitPlan): Kit {
     seals: addSeals(seals),
     filters,
     tools: [...tools].map(([id, toolName]) => ({ id, name: toolName })),
-    buy: dropUndefined({ oil: addOils([...short, ...additives]), seals: addSeals(lacking), filters }),
+    buy: dropUndefined({ oil: addOils([...oilsToBuy, ...additives]), seals: addSeals(sealsToBuy), filters }),
   })
 }

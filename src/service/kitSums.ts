@@ -10,28 +10,28 @@ export interface KitOil {
 
 export interface KitSeal {
   readonly seal: Seal
-  /** Part number, else what it is. */
+  /** Part number, or a description. */
   readonly name: string
   readonly count: number
 }
 
 export interface KitFilter {
-  /** Part number, then what it is. */
+  /** Part number and kind. */
   readonly name: string
   readonly count: number
 }
 
-let own: typeof Decimal | undefined
+let decimalClass: typeof Decimal | undefined
 
-/** Our own constructor, made at first use: any code in the process may change the settings of the shared one. */
-function exact(): typeof Decimal {
-  own ??= Decimal.clone({ defaults: true, precision: 60 })
-  return own
+/** A private constructor, since other code may change the settings of the shared one. */
+function exactDecimal(): typeof Decimal {
+  decimalClass ??= Decimal.clone({ defaults: true, precision: 60 })
+  return decimalClass
 }
 
-/** The sum in millilitres of volumes as they are written (0.1 L three times is 300 mL), rounded once. */
+/** The exact sum of volumes in millilitres, rounded once. */
 function addVolumes(volumes: readonly Quantity<VolumeUnit>[]): Quantity<'mL'> {
-  const Exact = exact()
+  const Exact = exactDecimal()
   const sum = volumes.reduce(
     (total, { value, unit }) => total.plus(new Exact(value).times(UNIT_FACTORS[unit])),
     new Exact(0),
@@ -39,7 +39,7 @@ function addVolumes(volumes: readonly Quantity<VolumeUnit>[]): Quantity<'mL'> {
   return { value: sum.toNumber(), unit: 'mL' }
 }
 
-/** Adds up volumes by the oil's name, in the order of first mention. */
+/** Adds up volumes by the name of the oil, in the order of first mention. */
 export function addOils(oils: readonly KitOil[]): readonly KitOil[] {
   const names = [...new Set(oils.map(({ oil }) => oil))]
   return names.map((oil) => ({
@@ -48,7 +48,7 @@ export function addOils(oils: readonly KitOil[]): readonly KitOil[] {
   }))
 }
 
-/** Adds up counts by the seal's name, in the order of first mention; none is left out. */
+/** Adds up counts by the name of the seal, in the order of first mention, without sums of zero. */
 export function addSeals(seals: readonly KitSeal[]): readonly KitSeal[] {
   const sums = new Map<string, KitSeal>()
   for (const { seal, name, count } of seals)
@@ -56,7 +56,7 @@ export function addSeals(seals: readonly KitSeal[]): readonly KitSeal[] {
   return [...sums.values()].filter(({ count }) => count > 0)
 }
 
-/** Adds up counts by the filter's name; undefined where there is none, so that a kit without filters has no such list. */
+/** Adds up counts by the name of the filter; undefined without filters. */
 export function addFilters(filters: readonly KitFilter[]): readonly KitFilter[] | undefined {
   const sums = new Map<string, number>()
   for (const { name, count } of filters) sums.set(name, count + (sums.get(name) ?? 0))

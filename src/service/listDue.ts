@@ -16,29 +16,29 @@ import { namePart } from './names.js'
 import { requireDueFacts } from './requireVisit.js'
 import type { PlannedDue } from './visitPlan.js'
 
-/** One machine and the day. */
+/** A machine and the day. */
 export interface DueFacts {
   readonly sheet: SpecSheet
   readonly log: MachineLog
   readonly today: DateText
 }
 
-/** One line of a machine's list of services. */
-export type ListedDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
+/** A service of a machine on one gearcase and instance, with its verdict. */
+export type ServiceDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
 
 /**
- * Finds for one machine which of its sheet's services are due, on every gearcase and instance that it has.
- * For one service alone use `computeDue` of the interval room.
+ * Finds which services of one machine are due, on every gearcase and instance that it has. For one service, use
+ * `computeDue`.
  *
- * A gearcase that shares another's oil is not listed: its owner decides. A gearcase that the machine may or may not have
- * is listed as `cannot tell`, with the missing fact.
+ * A gearcase that shares the oil of another is not listed; the service of the owner counts. A gearcase that the machine
+ * may or may not have is `cannot tell`, with the missing fact.
  * @param facts - sheet, log and today
- * @param options - as `computeDue` requires them; none has a default
+ * @param options - those of `computeDue`; none has a default
  * @returns one line for each service, gearcase and instance, in the order of the sheet
- * @throws TypeError where an argument is not an object, has an unknown key, or its sheet or log was not parsed;
- *   RangeError where `today` is no date, or an option is out of its range
+ * @throws TypeError if an argument is not an object or has an unknown key, or if the sheet or log was not parsed;
+ *   RangeError if `today` is not a date, or an option is out of its range
  *
- * Source: house rule; the verdicts are those of the interval room.
+ * Source: house rule; the verdicts are those of `computeDue`.
  * @example
  * ```ts
  * import { listDue } from 'drivetrain-service/v1/service'
@@ -46,16 +46,16 @@ export type ListedDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
  * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
  * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'One', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
  * const options = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
- * // How many services does a machine have whose sheet has none?
+ * // How many services are listed if the sheet has none?
  * listDue({ sheet, log, today: '2031-10-06' }, options).length // => 0
  * ```
  */
-export function listDue(facts: DueFacts, options: DueOptions): readonly ListedDue[] {
+export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceDue[] {
   requireDueFacts(facts, ['sheet', 'log', 'today'])
   requireObject('options', options)
   const { sheet, log, today } = facts
   const { identity } = log
-  const due: ListedDue[] = []
+  const due: ServiceDue[] = []
   for (const [service, { appliesTo: _when, ...entry }] of Object.entries(sheet.services)) {
     const path = `/services/${service}`
     const serviceApplies = judgePart(sheet, identity, path)
@@ -91,15 +91,15 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ListedDu
           }),
           options,
         )
-        const said = nameServices(sheet, reasons)
-        due.push(dropUndefined({ ...about, verdict, lines, dueBy, dueOn, reasons: said, missing }))
+        const namedReasons = nameServices(sheet, reasons)
+        due.push(dropUndefined({ ...about, verdict, lines, dueBy, dueOn, reasons: namedReasons, missing }))
       }
     }
   }
   return due
 }
 
-/** A log has the ids of services; readers of a plan need their names. */
+/** Replaces ids of services in reasons by their names. */
 function nameServices(sheet: SpecSheet, reasons: readonly Reason[]): readonly Reason[] {
   return reasons.map((reason) => {
     const { service } = reason.params

@@ -4,9 +4,9 @@ import type { PartName } from './names.js'
 import type { PlannedDue, PlannedFigure, PlannedMachine, PlannedMissing, PlannedWait } from './visitPlan.js'
 
 /**
- * Lists every fact that the documents do not give and what stays open for it, each once: the variant, figures that the
- * manual does not state or that depend on an unknown fact, stated torques without a setting, services that cannot be
- * judged, times that cannot be calculated. What leaves one service open on several parts is one fact.
+ * Lists each missing fact once: the variant, figures that are not stated or depend on an unknown fact, stated torques
+ * without a setting, services that cannot be judged, and times that cannot be calculated. A fact that is missing for one
+ * service on several parts is listed once.
  */
 export function listMissing(
   { variant }: PlannedMachine,
@@ -40,17 +40,17 @@ export function listMissing(
 }
 
 function listOpenServices(due: readonly PlannedDue[]): readonly PlannedMissing[] {
-  const open = new Map<string, { parts: PartName[]; service: string; reason: Reason }>()
+  const openServices = new Map<string, { parts: PartName[]; service: string; reason: Reason }>()
   for (const { part, serviceName, verdict, missing } of due) {
     if (verdict !== 'cannot tell') continue
     for (const reason of missing) {
       const key = JSON.stringify([serviceName, reason])
-      const known = open.get(key)
-      if (known === undefined) open.set(key, { parts: [part], service: serviceName, reason })
+      const known = openServices.get(key)
+      if (known === undefined) openServices.set(key, { parts: [part], service: serviceName, reason })
       else known.parts.push(part)
     }
   }
-  return [...open.values()].map(({ parts, service, reason: why }) => {
+  return [...openServices.values()].map(({ parts, service, reason: why }) => {
     const part = parts.length > 1 ? undefined : parts[0]
     const reason = serviceReason('service/due-open', { parts, service, reason: { ...why } })
     return dropUndefined({ kind: 'cannot tell', part, reason })

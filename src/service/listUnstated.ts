@@ -8,8 +8,8 @@ import type { VisitContext } from './visitContext.js'
 import type { FigureRole, PlannedMissing } from './visitPlan.js'
 
 /**
- * The facts of a visit beside its figures that the manual does not state: how to reach a gearcase and how to fill it, what
- * turns a part that is worked on, and how many fasteners hold it. One entry each.
+ * Lists facts other than figures that the manual does not state: the access to a gearcase, its fill method, the drive of a
+ * part, and the number of its fasteners.
  */
 export function listUnstated(
   { sheet, log, procedure, withoutSteps }: VisitContext,

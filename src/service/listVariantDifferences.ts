@@ -10,7 +10,7 @@ import {
   type SpecSheet,
 } from '../spec/index.js'
 
-/** A place of a sheet where its variants differ. */
+/** A place of a sheet at which its variants differ. */
 export interface VariantDifference {
   readonly kind: LeafKind
   readonly path: JsonPointer
@@ -33,14 +33,13 @@ export function listVariantDifferences(sheet: SpecSheet): readonly VariantDiffer
       name,
       resolved: resolveLeaf(sheet, { variant }, kind, path),
     }))
-    const said = new Set(found.map(({ resolved }) => JSON.stringify(strip(resolved))))
-    return said.size > 1 ? [{ kind, path, variants: found }] : []
+    const texts = new Set(found.map(({ resolved }) => JSON.stringify(withoutSource(resolved))))
+    return texts.size > 1 ? [{ kind, path, variants: found }] : []
   })
 }
 
-/** What a leaf says, without where it was read. */
-function strip(resolved: Resolved<Leaf>): unknown {
+function withoutSource(resolved: Resolved<Leaf>): unknown {
   if (resolved.kind !== 'stated') return resolved.kind
-  const { source: _source, ...rest } = resolved.value
-  return rest
+  const { source: _source, ...leaf } = resolved.value
+  return leaf
 }

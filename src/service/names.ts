@@ -1,10 +1,10 @@
 import { dropUndefined, type JsonPointer, joinPointer, readPointer, splitPointer } from '../base/index.js'
 import type { Id, Seal, SpecSheet, WheelMark } from '../spec/index.js'
 
-/** Which part of the machine, in ids and in the sheet's own names; a type, since params of findings carry it. */
+/** A part of the machine with its names on the sheet; a type, since an interface is not assignable to `Params`. */
 export type PartName = {
   readonly path: JsonPointer
-  /** Name of the gearcase, where the part belongs to one. */
+  /** Name of the gearcase, if the part belongs to one. */
   readonly gearcase?: string
   readonly part?: string
   readonly instance?: { readonly id: Id; readonly name: string }
@@ -12,8 +12,8 @@ export type PartName = {
 }
 
 /**
- * Names a place of a sheet for a reader, by the names that the sheet gives its gearcases and parts. Anything deeper than
- * a part, such as its tightening, is named by its part.
+ * Names a place of a sheet by the names of its gearcase and part. A place below a part, such as its tightening, has the
+ * names of the part.
  */
 export function namePart(
   sheet: SpecSheet,
@@ -49,7 +49,7 @@ export function namePart(
   return dropUndefined({ path, part, wheelMark })
 }
 
-/** A seal as a parts list names it: its part number first, what it is, its product or size. */
+/** A seal as in a parts list: part number, kind, and product or size. */
 export function nameSeal(seal: Seal): string {
   if (seal.kind === 'none' || seal.kind === 'not stated') return seal.kind
   const product = 'product' in seal ? seal.product : undefined

@@ -3,12 +3,12 @@ import type { Kit } from './kitContents.js'
 import { addFilters, addOils, addSeals, type KitFilter, type KitOil, type KitSeal } from './kitSums.js'
 
 /**
- * Adds up what is to be ordered over several kits. Plan the visits one after the other, each with what the one before leaves
- * on the shelf; if each is planned with the full stock, one washer is used twice.
+ * Adds up what must be ordered for several kits. Plan the visits one after the other, each with the {@link remainingStock}
+ * of the one before; if all are planned with the full stock, the same washer is used twice.
  *
- * @param kits - as {@link kitContents} gives them
- * @returns oil by name, seals and filters by part number or description, only what is missing
- * @throws TypeError where `kits` is not a list of kits
+ * @param kits - the results of {@link kitContents}
+ * @returns the missing oil by name, and the missing seals and filters by part number or description
+ * @throws TypeError if `kits` is not a list of kits
  *
  * Source: house rule.
  * @example

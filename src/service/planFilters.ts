@@ -4,7 +4,7 @@ import { namePart } from './names.js'
 import type { VisitContext } from './visitContext.js'
 import type { PlannedFilter } from './visitPlan.js'
 
-/** The new filters that the steps of a visit fit, each once with its count; a stock keeps none, so all are bought. */
+/** The new filters of a visit with their counts. A stock has no filters, so all are bought. */
 export function planFilters({ sheet, procedure }: VisitContext): readonly PlannedFilter[] {
   const fitted = new Map<JsonPointer, number>()
   for (const { do: action, on } of procedure.steps)

@@ -32,24 +32,23 @@ import type { PlannedOil } from './visitPlan.js'
 
 export interface OilPlan {
   readonly oil: readonly PlannedOil[]
-  /** The container that each gearcase's oil is poured from, for the pouring time. */
-  readonly pouredFrom: ReadonlyMap<Id, OilContainer>
-  /** Volumes to be drained and refilled, by gearcase; absent: not known. */
+  /** The container for each gearcase, for the pouring time. */
+  readonly containerByGearcase: ReadonlyMap<Id, OilContainer>
+  /** Known volumes to be drained and refilled, by gearcase. */
   readonly volumes: ReadonlyMap<Id, RefillAmount>
   readonly findings: readonly Finding<ServiceCodes>[]
 }
 
 /**
- * Chooses for every gearcase to be changed which of the permitted oils holds at this ambient temperature, what of it
- * is in stock, and what is to be bought. Gearcases use the same stock in order: what the first takes, the
- * next cannot use. One gearcase never gets two oils.
+ * Chooses for every gearcase the permitted oil for the ambient temperature, the containers from the stock, and what to buy.
+ * Oil that one gearcase takes from the stock is not available for the next. One gearcase never gets two oils.
  */
 export function planOil(
   { sheet, figures, ambient, stock, procedure }: VisitContext,
   changes: readonly GearcaseInVisit[],
 ): OilPlan {
   const findings: Finding<ServiceCodes>[] = []
-  const pouredFrom = new Map<Id, OilContainer>()
+  const containerByGearcase = new Map<Id, OilContainer>()
   const volumes = new Map<Id, RefillAmount>()
   let shelf: OilStock = stock?.containers ?? {}
   const oil = changes.flatMap(({ gearcase, instances }): PlannedOil | readonly [] => {
@@ -128,7 +127,7 @@ export function planOil(
     const taken = takeFromStock(shelf, chosen)
     shelf = taken.shelf
     const container = stock.containers[chosen.use[0]?.id ?? '']
-    if (container !== undefined) pouredFrom.set(gearcase, container)
+    if (container !== undefined) containerByGearcase.set(gearcase, container)
     const containers = chosen.buy.flatMap(({ id, count }) => {
       const size = stock.containers[id]?.size
       return size === undefined ? [] : [{ size, count }]
@@ -140,14 +139,14 @@ export function planOil(
       reasons: [...reasons, ...chosen.reasons],
     }
   })
-  return { oil, pouredFrom, volumes, findings }
+  return { oil, containerByGearcase, volumes, findings }
 }
 
-/** Whether the oil chosen for a gearcase is a grease: it is pressed in, so nothing is poured or drips. */
+/** Whether the oil chosen for a gearcase is a grease, which is pressed in and not poured. */
 export const isGreased = (oil: readonly PlannedOil[], gearcase: Id | undefined): boolean =>
   oil.some(({ part, choice = '' }) => part.path === `/gearcases/${gearcase}` && isGrease(choice))
 
-/** The containers of the shelf that meet one permitted oil, and why the others do not. */
+/** The containers in stock that meet one permitted oil, and the reasons why the others do not. */
 function judgeOilStock(
   choice: OilChoice,
   shelf: OilStock,
@@ -156,7 +155,7 @@ function judgeOilStock(
   const fit: Record<Id, OilContainer> = {}
   const reasons: Reason[] = []
   for (const [id, container] of Object.entries(shelf)) {
-    // The ambient band was judged when the choice was made.
+    // The ambient band is judged in `chooseOilChoice`.
     const verdict = oilMeets(choice, container.oil, { yellowMetal })
     const asked = [verdict.viscosity, verdict.category, verdict.limitedSlip]
     if (asked.every((one) => one === 'yes' || one === 'not judged')) {
@@ -190,17 +189,17 @@ function describeAdditive(
   return { additive: dropUndefined({ name, figure, includedInRefill, order, perInstance, needed }) }
 }
 
-/** A refill that takes more than this is a sign: water, a neighbour's oil, or a machine that is not level. */
+/** The volume at which to stop: more means that old oil stayed in, or that the machine is not level. */
 function oneTenthMore({ each, exactEach }: RefillAmount): Quantity<VolumeUnit> {
   return nearestQuantity(times(exactEach, over(exactOf(11), exactOf(10))), 'mL', each.unit)
 }
 
-const NOTHING = { value: 0, unit: 'mL' } as const
+const NO_OIL = { value: 0, unit: 'mL' } as const
 
 /** Oil containers by id, at one moment of the visit. */
 type OilStock = Readonly<Record<Id, OilContainer>>
 
-/** Takes what was chosen off the shelf: opened containers first, then full ones, whose rest stays as an opened one. */
+/** Takes the chosen oil from the stock: opened containers first, then full ones, which may stay opened. */
 function takeFromStock(
   shelf: OilStock,
   chosen: ContainerChoice,
@@ -220,8 +219,8 @@ function takeFromStock(
       }
       return minus(available, taken)
     }
-    const open = exactIn(before ?? NOTHING, 'mL')
-    const fromOpened = exactIn(opened ?? NOTHING, 'mL')
+    const open = exactIn(before ?? NO_OIL, 'mL')
+    const fromOpened = exactIn(opened ?? NO_OIL, 'mL')
     const keptOpen = plus(minus(open, fromOpened), pour(fromOpened, true))
     const keptFull = pour(times(exactIn(container.size, 'mL'), exactOf(full)), false)
     const remains = plus(keptOpen, keptFull)

@@ -12,16 +12,15 @@ import type { PlannedPan, PlannedUsedOil } from './visitPlan.js'
 
 /** The drain pan and the used oil of one visit. */
 interface PanPlan {
-  /** Absent where nothing is drained. */
+  /** Absent if nothing is drained. */
   readonly pan?: PlannedPan
   readonly usedOil: PlannedUsedOil
   readonly findings: readonly Finding<ServiceCodes>[]
 }
 
 /**
- * Adds up what runs out over the whole visit and looks for a pan that holds it; the same oil has to be taken away
- * afterwards. What is drained is assumed to be the stated refill; where only a dry fill is stated, that is the maximum
- * that can run out.
+ * Adds up the oil that is drained during the visit, which is also the used oil, and chooses a pan for it. The drained
+ * volume is assumed to be the stated refill; if only a dry fill is stated, that is the maximum.
  */
 export function planPan(
   visit: VisitContext,
@@ -65,8 +64,8 @@ export function planPan(
           size: pan.size,
           volume,
         })
-  const bad = pan === undefined ? 'missing' : 'does not fit'
-  return { pan: { ...about, verdict: bad }, usedOil, findings: [finding] }
+  const panVerdict = pan === undefined ? 'missing' : 'does not fit'
+  return { pan: { ...about, verdict: panVerdict }, usedOil, findings: [finding] }
 }
 
 function readDryFill(

@@ -7,9 +7,9 @@ import type { VisitContext } from './visitContext.js'
 import type { PlannedSeal } from './visitPlan.js'
 
 /**
- * Counts the seals that the steps of a visit use up, and what of them is to be bought. A seal that is fitted twice, as
- * where a plug is opened again for the level after a run, counts twice; sealant counts as one package, which serves every
- * place that takes the same. A seal to be used again if it is good is listed once, as a spare.
+ * Counts the seals for the steps of a visit, and those that must be bought. A seal that is fitted twice, because a plug is
+ * opened again after a run, counts twice. Sealant counts as one package for all places. A seal that is used again if it is
+ * good is listed once, as a spare.
  */
 export function planSeals({ sheet, procedure, figures, stock }: VisitContext): readonly PlannedSeal[] {
   let shelf: Readonly<Record<Id, StockSeal>> = stock?.seals ?? {}
@@ -26,17 +26,17 @@ export function planSeals({ sheet, procedure, figures, stock }: VisitContext): r
     }
     const seal = resolved.value as Seal
     if (seal.kind === 'none' || seal.kind === 'not stated') return []
-    const applied = renewed > 0 && APPLIED.has(seal.kind)
-    // A spare is looked for like a piece to be fitted, so that the shelf's count is right.
-    const task: SealTask = { path, seal, action: applied ? 'apply' : 'new', inspection: [], reasons: [] }
+    const isApplied = renewed > 0 && APPLIED_KINDS.has(seal.kind)
+    // A spare is taken from the stock like a seal to be fitted, so that the counts stay right.
+    const task: SealTask = { path, seal, action: isApplied ? 'apply' : 'new', inspection: [], reasons: [] }
     const [line] = matchStockSeals(new Array<SealTask>(count).fill(task), shelf)
     const { take = [], buy = count, reasons = [] } = line ?? {}
-    const atHand = applied && packages.has(nameSeal(seal))
-    if (applied) packages.add(nameSeal(seal))
+    const hasPackage = isApplied && packages.has(nameSeal(seal))
+    if (isApplied) packages.add(nameSeal(seal))
     const [taken] = take
     const onShelf = taken && shelf[taken.id]
-    if (!applied) shelf = takeSeals(shelf, take)
-    const why =
+    if (!isApplied) shelf = takeSeals(shelf, take)
+    const replaceCode =
       renewed === 0
         ? 'service/seal-on-condition'
         : seal.replace === 'not stated'
@@ -47,22 +47,22 @@ export function planSeals({ sheet, procedure, figures, stock }: VisitContext): r
       figure,
       seal,
       replace: seal.replace,
-      count: applied ? 1 : count,
+      count: isApplied ? 1 : count,
       stock: onShelf && { id: taken.id, name: onShelf.name, have: onShelf.count },
       take: take.length > 1 ? take : undefined,
-      buy: atHand ? 0 : buy,
-      reasons: [serviceReason(why, { count }), ...(atHand ? [] : reasons)],
+      buy: hasPackage ? 0 : buy,
+      reasons: [serviceReason(replaceCode, { count }), ...(hasPackage ? [] : reasons)],
     })
   })
 }
 
-const APPLIED: ReadonlySet<string> = new Set(['thread sealant', 'liquid gasket'])
+const APPLIED_KINDS: ReadonlySet<string> = new Set(['thread sealant', 'liquid gasket'])
 
-/** By seal: how often a new one goes in, and the instances at which the old one is looked at. */
+/** For each seal, how often a new one is fitted, and the instances at which the old one is inspected. */
 function listUses({ steps }: VisitContext['procedure']) {
   const uses = new Map<JsonPointer, { renewed: number; readonly inspected: Set<Id | undefined> }>()
   for (const { do: action, on, at } of steps) {
-    if (on === undefined || !SEALING.has(action)) continue
+    if (on === undefined || !SEALING_ACTIONS.has(action)) continue
     const entry = uses.get(on) ?? { renewed: 0, inspected: new Set() }
     if (action === 'inspect the seal') entry.inspected.add(at?.instance)
     else entry.renewed += 1
@@ -71,7 +71,7 @@ function listUses({ steps }: VisitContext['procedure']) {
   return uses
 }
 
-const SEALING: ReadonlySet<string> = new Set(['fit new seal', 'apply sealant', 'inspect the seal'])
+const SEALING_ACTIONS: ReadonlySet<string> = new Set(['fit new seal', 'apply sealant', 'inspect the seal'])
 
 function takeSeals(
   shelf: Readonly<Record<Id, StockSeal>>,

@@ -30,12 +30,11 @@ export interface StepPlan {
 
 const HOT_OIL = 'procedure/caution-hot-oil'
 
-/** The gearcase of a step and which instance of it. */
 const placeOf = (step: Step): string => `${gearcaseOf(step) ?? ''} ${step.at?.instance ?? ''}`
 
 /**
- * Joins the steps of a procedure to the figures, settings, oils and waits that they show. A caution comes before the
- * first step that needs it and is not repeated: people read few cautions. That of hot oil comes at each gearcase.
+ * Joins the steps of a procedure to their figures, settings, oils and waits. A caution is shown at the first step that
+ * needs it and not repeated, since people read few cautions; that of hot oil is shown at each gearcase.
  */
 export function planSteps(
   visit: VisitContext,
@@ -44,9 +43,9 @@ export function planSteps(
   waits: WaitPlan,
 ): StepPlan {
   const { sheet, procedure, figures } = visit
-  const said = new Set<string>()
+  const shownCautions = new Set<string>()
   const supplies = new Set<string>()
-  const lowOnly = listLowOnly(procedure.steps)
+  const topUpSteps = listTopUpSteps(procedure.steps)
   const refitted = new Set<string>()
   const pointer = (list: string, place: number) => (place >= 0 ? `/${list}/${place}` : undefined)
   const isOilHot = figures.figures.some(
@@ -57,19 +56,20 @@ export function planSteps(
     const row = ACTIONS[action]
     // The oil is hot again after each run, and the work may be interrupted between two gearcases.
     if (row.changes.includes('oil warm') || row.changes.includes('oil runs through'))
-      for (const key of said) if (key.startsWith(`${HOT_OIL} `)) said.delete(key)
+      for (const key of shownCautions) if (key.startsWith(`${HOT_OIL} `)) shownCautions.delete(key)
     const onlyIf =
       describeCondition(sheet, step) ??
-      (lowOnly.has(step) ? serviceReason('service/only-if-low', {}) : undefined)
-    // A step that is left out is not read, and neither are its cautions: they count for steps of its own condition.
+      (topUpSteps.has(step) ? serviceReason('service/only-if-low', {}) : undefined)
+    // The cautions of a conditional step count only for steps with the same condition, since it may be skipped.
     const condition = onlyIf === undefined ? '' : JSON.stringify(onlyIf)
     const keyOf = (code: string) => (code === HOT_OIL ? `${code} ${placeOf(step)}` : code)
     const cautions = findCautions(sheet, step, isOilHot).filter(
-      ({ code }) => !said.has(keyOf(code)) && !said.has(`${keyOf(code)} ${condition}`),
+      ({ code }) => !shownCautions.has(keyOf(code)) && !shownCautions.has(`${keyOf(code)} ${condition}`),
     )
-    for (const { code } of cautions) said.add(condition === '' ? keyOf(code) : `${keyOf(code)} ${condition}`)
+    for (const { code } of cautions)
+      shownCautions.add(condition === '' ? keyOf(code) : `${keyOf(code)} ${condition}`)
     for (const supply of row.supplies) supplies.add(supply)
-    // No toolbox lists a pump, and without one the oil stays in.
+    // A toolbox has no pumps, so list it with the supplies.
     if (row.tools.includes('suction pump')) supplies.add('suction pump')
     if (action === 'refit shield' && on !== undefined) refitted.add(on)
     if (action === 'remove shield' && on !== undefined) refitted.delete(on)
@@ -93,7 +93,7 @@ export function planSteps(
       level: describeLevel(sheet, step, procedure.steps.slice(0, place)),
       cover: describeCover(sheet, step),
       fluid: isGreased(oil, gearcaseOf(step)) ? 'grease' : undefined,
-      drive: closesWithoutTool(visit, step),
+      drive: findToollessDrive(visit, step),
       filter: describeFilter(sheet, step),
       beforeDraining: isNipped(step, procedure.steps[place + 1]) ? true : undefined,
       cautions,
@@ -108,8 +108,8 @@ export function planSteps(
   }
 }
 
-/** What opens and closes a part that no tool turns: a hand, or clips that are pushed in. */
-function closesWithoutTool(
+/** The drive of a part that needs no tool: a hand, or clips. */
+function findToollessDrive(
   { sheet, log }: VisitContext,
   { do: action, on = '' }: Step,
 ): 'hand' | 'clip' | undefined {
@@ -120,13 +120,13 @@ function closesWithoutTool(
   return kind === 'hand' || kind === 'clip' ? kind : undefined
 }
 
-/** Whether this plug is only loosened here, to show that it can be: the next step turns it back in. */
+/** Whether this plug is only loosened and turned back in by the next step. */
 const isNipped = (step: Step, next: Step | undefined): boolean =>
   step.do === 'crack loose' && next?.do === 'nip by hand' && next.on === step.on
 
 /**
- * What the step's place on the machine says beside its name: where the jack goes, how an item is secured, and what must be
- * released before the machine is driven or handed back. A roll to a mark leaves it as it is.
+ * The jack point, how an item is secured, or the items that must be released before the machine is driven. Rolling the
+ * machine to a mark releases nothing.
  */
 function readMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step, next: Step | undefined) {
   if (action === 'clear away' && next?.do !== 'roll the machine') {
@@ -138,25 +138,25 @@ function readMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step, 
   return action === 'secure the machine' ? { how: (found as SecuredItem | undefined)?.how } : {}
 }
 
-/** The shield of this gearcase that is back on, as far as the steps have come. */
+/** The shield of this gearcase that was refitted before this step. */
 function findShield(sheet: SpecSheet, { do: action, on }: Step, refitted: ReadonlySet<string>) {
   const gearcase = action === 'check for leaks' && on?.split('/')[2]
   const shields = (gearcase && sheet.gearcases[gearcase]?.shields) || []
-  const back = shields.find((id) => refitted.has(`/shields/${id}`))
-  return back === undefined ? undefined : sheet.shields?.[back]?.name
+  const refittedId = shields.find((id) => refitted.has(`/shields/${id}`))
+  return refittedId === undefined ? undefined : sheet.shields?.[refittedId]?.name
 }
 
 /** Water of 60 °C scalds in about 3 s (web pages that quote scald times, excerpts read); the same for oil is a house rule. */
-const BURNS_IN_SECONDS = { value: 60, unit: 'degC' } as const
+const BURN_TEMPERATURE = { value: 60, unit: 'degC' } as const
 
-/** Whether a drain temperature, or one that it may be, reaches that. */
+/** Whether a drain temperature, or a candidate for it, can burn. */
 function isHot(resolved: Resolved<Leaf>): boolean {
   if (resolved.kind === 'not stated') return false
   const values =
     resolved.kind === 'cannot tell' ? resolved.candidates.map(({ value }) => value) : [resolved.value]
   return values.some((value) => {
     const highest = upperEnd(value as SpecValue<TemperatureUnit>)
-    return highest !== undefined && compareQuantities(highest, BURNS_IN_SECONDS) >= 0
+    return highest !== undefined && compareQuantities(highest, BURN_TEMPERATURE) >= 0
   })
 }
 
@@ -166,7 +166,7 @@ function findOil(sheet: SpecSheet, oil: readonly PlannedOil[], step: Step): numb
   return oil.findIndex(({ part }) => part.path === `/gearcases/${owner}`)
 }
 
-/** The machines that have the part of a step, in the sheet's own names; undefined: this one has it. */
+/** The machines that have the part of a step; undefined if this machine has it for certain. */
 function describeCondition(sheet: SpecSheet, { values }: Step): Reason | undefined {
   const path = values?.['onlyIf']
   const condition = path === undefined ? undefined : (readPointer(sheet, path) as Condition | undefined)
@@ -176,8 +176,8 @@ function describeCondition(sheet: SpecSheet, { values }: Step): Reason | undefin
   return serviceReason('service/only-on', dropUndefined({ variants: names, modelYears, serials, market }))
 }
 
-/** Steps on a plug that is opened after the level was read elsewhere: its only use then is to top up. */
-function listLowOnly(steps: readonly Step[]): ReadonlySet<Step> {
+/** Steps on a plug that is opened only to top up, after the level was checked at another place. */
+function listTopUpSteps(steps: readonly Step[]): ReadonlySet<Step> {
   const found = new Set<Step>()
   let checked: Step | undefined
   let opened: string | undefined
@@ -238,13 +238,13 @@ function sumTime(steps: readonly PlannedStep[], { waits }: WaitPlan): VisitPlan[
   const minutes = Math.ceil(steps.reduce((sum, step) => sum + step.minutes, 0))
   const waiting = steps.flatMap(({ wait }) => waits[Number(wait?.slice('/waits/'.length) ?? -1)] ?? [])
   const waitMinutes = Math.ceil(waiting.reduce((sum, { seconds }) => sum + (seconds ?? 0), 0) / 60)
-  const open = waiting.filter(({ seconds }) => seconds === undefined).length
+  const unknownWaits = waiting.filter(({ seconds }) => seconds === undefined).length
   return {
     minutes,
     basis: 'house estimate',
     reasons: [
       serviceReason('service/time-sum', { steps: steps.length, minutes, waitMinutes }),
-      ...(open > 0 ? [serviceReason('service/time-open', { count: open })] : []),
+      ...(unknownWaits > 0 ? [serviceReason('service/time-open', { count: unknownWaits })] : []),
     ],
   }
 }

@@ -12,9 +12,9 @@ import type { VisitContext } from './visitContext.js'
 import type { PlannedMissing, PlannedTightening, PlannedTool, TorqueDrawing } from './visitPlan.js'
 
 interface Task {
-  /** Pointer to the part: an opening, a cover or a shield. */
+  /** Pointer to the opening, cover or shield. */
   readonly on: JsonPointer
-  /** Pointer to its tightening leaf. */
+  /** Pointer to its tightening. */
   readonly path: JsonPointer
   readonly count: number
   readonly tightening: Tightening | undefined
@@ -23,14 +23,14 @@ interface Task {
 const NO_WRENCH: WrenchChoice = { wrenches: [], covered: [], uncovered: [], toBuy: [] }
 
 /**
- * Chooses the wrench and the mark for each part of a visit: the fewest wrenches that cover all
- * stated torques. A part is listed once, however many instances of it there are. `adaptors` go between a wrench and a
- * socket; `uncovered` are the parts whose torque is stated and that get no setting with the wrenches of the toolbox.
+ * Chooses a wrench and a setting for each part of a visit, with the fewest wrenches that cover all stated torques. A part
+ * with several instances is listed once. `adaptors` go between a wrench and a socket; `uncovered` are parts with a stated
+ * torque for which the toolbox has no setting.
  */
 export function planTightenings(visit: VisitContext, options: VisitOptions) {
   const { sheet, toolbox, figures } = visit
   const tasks = listTasks(visit)
-  const choice = toolbox === undefined ? NO_WRENCH : choose(visit, toolbox, tasks, options)
+  const choice = toolbox === undefined ? NO_WRENCH : chooseFewestWrenches(visit, toolbox, tasks, options)
   const uncovered = choice.uncovered.map(({ on, verdict, wrenches }) => {
     return { path: on, verdict, reasons: wrenches.flatMap(({ reasons }) => reasons) }
   })
@@ -80,7 +80,7 @@ export function planTightenings(visit: VisitContext, options: VisitOptions) {
   }
 }
 
-/** Stated torques without a setting. Without a toolbox one fact leaves all of them so. */
+/** Stated torques without a setting; without a toolbox, one entry for all of them. */
 function listUnsettled(
   { sheet, toolbox }: VisitContext,
   tasks: readonly Task[],
@@ -97,7 +97,7 @@ function listUnsettled(
   return [{ kind, reason: serviceReason('service/settings-need-toolbox', { parts }) }]
 }
 
-/** Stated band, true band and setting in the unit of the sheet's figure, each rounded once. */
+/** The stated band, the true band and the setting in the unit of the sheet. */
 function drawTorque(torque: StatedValue<TorqueUnit>, { setting, trueBand }: TorqueSetting): TorqueDrawing {
   const { min, max } = trueBand.sheetUnit
   const { unit } = min
@@ -114,7 +114,7 @@ function drawTorque(torque: StatedValue<TorqueUnit>, { setting, trueBand }: Torq
   }
 }
 
-function choose(
+function chooseFewestWrenches(
   { sheet, log }: VisitContext,
   toolbox: Toolbox,
   tasks: readonly Task[],

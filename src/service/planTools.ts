@@ -15,14 +15,13 @@ import type { VisitContext } from './visitContext.js'
 import type { PlannedTool } from './visitPlan.js'
 
 /**
- * Lists the sockets, keys and stands that the steps of a visit need, each with the one at hand or what is missing.
- * Torque wrenches, the vessel, the pan and the funnel have lists of their own.
+ * Lists the sockets, keys and stands that the steps of a visit need, each with the tool of the toolbox or as missing.
  */
 export function planTools(visit: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
   return [...planSockets(visit, toolbox), ...planStands(visit, toolbox)]
 }
 
-const TURNS: ReadonlySet<string> = new Set([
+const TURNING_ACTIONS: ReadonlySet<string> = new Set([
   'crack loose',
   'take out',
   'tighten',
@@ -39,7 +38,9 @@ function planSockets(
   toolbox: Toolbox,
 ): readonly PlannedTool[] {
   const needed = new Map<string, { readonly drive?: Drive; readonly parts: Map<JsonPointer, PartName> }>()
-  const turned = procedure.steps.flatMap(({ do: action, on }) => (on && TURNS.has(action) ? on : []))
+  const turned = procedure.steps.flatMap(({ do: action, on }) =>
+    on && TURNING_ACTIONS.has(action) ? on : [],
+  )
   for (const on of [...turned, ...withoutSteps]) {
     const drives = listDrives(sheet, log.identity, on)
     for (const drive of drives?.length === 0 ? [undefined] : (drives ?? [])) {
@@ -74,37 +75,37 @@ function planSockets(
 function planStands({ procedure, figures }: VisitContext, toolbox: Toolbox): readonly PlannedTool[] {
   const supports = procedure.steps.filter(({ do: action }) => action === 'set on stands')
   if (supports.length === 0) return []
-  // Two stands a support: a frame tube is held at both ends.
+  // Two stands for each support: a frame tube is held at both ends.
   const need = 2 * new Set(supports.map(({ on }) => on)).size
-  const mass = heaviest(figures.stated('/machine/mass'))
+  const mass = findMaxMass(figures.stated('/machine/mass'))
   const judged = Object.entries(toolbox.stands).map(([id, stands]) => judgeStands(id, stands, mass))
-  const [any] = judged
-  if (any === undefined) {
+  const [firstSet] = judged
+  if (firstSet === undefined) {
     const reasons = [serviceReason('service/stands-missing', { need })]
     return [{ kind: 'stands', for: [], verdict: 'missing', reasons }]
   }
-  const bearing = judged
+  const strongEnough = judged
     .filter(({ tool }) => tool.verdict !== 'does not fit')
     .sort((first, second) => VERDICTS.indexOf(first.tool.verdict) - VERDICTS.indexOf(second.tool.verdict))
-  const alone = bearing.find(({ count }) => count >= need)
-  if (alone !== undefined) return [alone.tool]
-  const together: PlannedTool[] = []
+  const sufficientSet = strongEnough.find(({ count }) => count >= need)
+  if (sufficientSet !== undefined) return [sufficientSet.tool]
+  const combinedSets: PlannedTool[] = []
   let have = 0
-  for (const { tool, count } of bearing.sort((first, second) => second.count - first.count)) {
+  for (const { tool, count } of strongEnough.sort((first, second) => second.count - first.count)) {
     if (have >= need || count === 0) break
-    together.push(tool)
+    combinedSets.push(tool)
     have += count
   }
-  if (have >= need) return together
-  const [best] = bearing
-  if (best === undefined) return [{ ...any.tool, verdict: 'does not fit' }]
+  if (have >= need) return combinedSets
+  const [best] = strongEnough
+  if (best === undefined) return [{ ...firstSet.tool, verdict: 'does not fit' }]
   const reasons = [serviceReason('service/stands-too-few', { have, need })]
   return [{ ...best.tool, verdict: 'does not fit', reasons }]
 }
 
 const VERDICTS: readonly PlannedTool['verdict'][] = ['fits', 'cannot tell']
 
-/** One stand must bear the whole machine, since a load can shift; a rating equal to its mass does. */
+/** One stand must bear the mass of the whole machine, since a load can shift. */
 function judgeStands(
   id: Id,
   { name, rating, count }: Stands,
@@ -122,7 +123,7 @@ function judgeStands(
 }
 
 /** The maximum mass of the machine by its sheet. */
-function heaviest(value: SpecValue<MassUnit> | undefined): Quantity<MassUnit> | undefined {
+function findMaxMass(value: SpecValue<MassUnit> | undefined): Quantity<MassUnit> | undefined {
   if (value === undefined || value.kind === 'not stated') return undefined
   if (value.kind === 'limits' && value.max === undefined) return undefined
   const { unit } = value

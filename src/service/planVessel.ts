@@ -16,10 +16,9 @@ import type { VisitContext } from './visitContext.js'
 import type { PlannedTool } from './visitPlan.js'
 
 /**
- * Chooses a measuring vessel for each refill. Where the manual fills by quantity within a tolerance, a vessel that is
- * too coarse is a finding; where it states no tolerance, whether one is fine enough is not known. At a level the hole
- * or the mark decides, and only a refill more than a tenth off stops the work: the fewest pours that keep that are
- * chosen, and a coarser vessel is not a finding.
+ * Chooses a measuring vessel for each refill. If the gearcase is filled by quantity, a vessel that is too coarse for the
+ * tolerance is a finding; without a tolerance it cannot be judged. If a level decides, only a refill more than a tenth off
+ * stops the work, so the fewest pours within a tenth are chosen, and a coarser vessel is not a finding.
  */
 export function planVessel(
   { sheet, figures }: VisitContext,
@@ -69,7 +68,6 @@ function narrowerSide(stated: SpecValue<VolumeUnit> | undefined): PrintedQuantit
   return { value: isBelow ? stated.minus : stated.plus, unit: stated.unit }
 }
 
-/** Rounded, since people read it. */
 function oneTenth({ value, unit }: Quantity<VolumeUnit>): Quantity<VolumeUnit> {
   return { value: Number((value / 10).toPrecision(12)), unit }
 }

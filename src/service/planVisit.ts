@@ -7,7 +7,7 @@ import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
 import { describeMachine, readLatest } from './describeMachine.js'
 import { listPartsWithoutSteps } from './gearcases.js'
-import { type ListedDue, listDue } from './listDue.js'
+import { listDue, type ServiceDue } from './listDue.js'
 import { listMissing } from './listMissing.js'
 import { listUnstated } from './listUnstated.js'
 import { planFilters } from './planFilters.js'
@@ -19,28 +19,27 @@ import { planTightenings } from './planTightenings.js'
 import { planTools } from './planTools.js'
 import { planVessel } from './planVessel.js'
 import { planWaits } from './planWaits.js'
-import { checkCalibration, leaveOutWrenches, reportVisit } from './reportVisit.js'
+import { checkCalibration, excludeReversedWrenches, reportVisit } from './reportVisit.js'
 import { requireVisit, type VisitFacts, type VisitOptions } from './requireVisit.js'
 import type { GearcaseInVisit, VisitContext } from './visitContext.js'
 import type { VisitPlan } from './visitPlan.js'
 
-/** What a plan can find: its own codes, and those of the procedure that it builds. */
+/** The codes of the findings of a plan, including those of its procedure. */
 export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
 
 /**
- * Plans one visit to one machine: what is due, the figures for exactly this variant, one order of work with one lift,
- * oil and seals to take and to buy, wrench settings, waits, cautions, and what is missing. For a list of what is due
- * alone use {@link listDue}; for a card of the plan use `cardModel` of the card room.
+ * Plans one visit to one machine: the due services, the figures for this variant, one order of work with one lift, oil and
+ * seals to take and to buy, wrench settings, waits, cautions, and the missing facts. For only the due services, use
+ * {@link listDue}; for a card of the plan, use `cardModel`.
  *
- * A missing fact never stops the plan: its own line says `cannot tell` or `not stated`, and all that does not depend on
- * it is still answered.
- * @param facts - documents as their parse functions gave them, today, and the day's temperature
- * @param options - which services, and the caller's own judgement
- * @returns the plan, plain JSON, with findings about tools, shelf and log; not ok where the log belongs to another sheet,
- *   a service is not on the sheet, or no order of work can be written
- * @throws TypeError or RangeError for misuse, such as a `today` that is not a date or an option that is unknown
+ * A missing fact does not stop the plan: its line is `cannot tell` or `not stated`, and the rest of the plan is complete.
+ * @param facts - parsed documents, today, and the ambient temperature
+ * @param options - the services, and choices that have no default
+ * @returns the plan, plain JSON, with findings about tools, stock and log; not ok if the log belongs to another sheet, a
+ *   service is not on the sheet, or no procedure can be written
+ * @throws TypeError or RangeError for misuse, such as a `today` that is not a date, or an unknown option
  *
- * Source: house rule; each calculation names its own.
+ * Source: house rule; each calculation names its source.
  * @example
  * ```ts
  * import { planVisit } from 'drivetrain-service/v1/service'
@@ -48,7 +47,7 @@ export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
  * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
  * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'One', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
  * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
- * // What is to be done on a machine whose sheet has no service?
+ * // How much work is there if the sheet has no services?
  * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * planned.ok && planned.value.work.length // => 0
  * ```
@@ -59,7 +58,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   const { services } = options
   const refused = findMismatches(sheet, log, services)
   if (refused.length > 0) return { ok: false, findings: refused }
-  const usable = facts.toolbox && leaveOutWrenches(facts.toolbox)
+  const usable = facts.toolbox && excludeReversedWrenches(facts.toolbox)
   const toolbox = usable?.toolbox
 
   const listed = listDue({ sheet, log, today }, options.due)
@@ -155,7 +154,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   return { ok: true, value: plan, findings }
 }
 
-/** A log of another sheet, and services that the sheet does not know: nothing can be planned. */
+/** Findings that make a plan impossible: a log of another sheet, or services that are not on the sheet. */
 function findMismatches(
   sheet: SpecSheet,
   log: MachineLog,
@@ -177,11 +176,11 @@ function findMismatches(
     )
 }
 
-/** Findings for services named by the caller that this machine does not have, by its variant or its other facts. */
+/** Findings for named services that do not apply to this machine. */
 function reportUnlisted(
   sheet: SpecSheet,
   services: VisitOptions['services'],
-  listed: readonly ListedDue[],
+  listed: readonly ServiceDue[],
 ): readonly Finding<ServiceCodes>[] {
   if (services === 'due') return []
   const document = { kind: 'spec-sheet', id: sheet.id } as const
@@ -194,7 +193,11 @@ function reportUnlisted(
     )
 }
 
-function buildVisitProcedure(facts: VisitFacts, listed: readonly ListedDue[], chosen: readonly ListedDue[]) {
+function buildVisitProcedure(
+  facts: VisitFacts,
+  listed: readonly ServiceDue[],
+  chosen: readonly ServiceDue[],
+) {
   const { sheet, log } = facts
   const { identity } = log
   const services = [...new Set(chosen.map(({ service }) => service))]
@@ -205,10 +208,10 @@ function buildVisitProcedure(facts: VisitFacts, listed: readonly ListedDue[], ch
   return buildProcedure({ sheet, identity, services, only, ...(events.length > 0 && { events }) })
 }
 
-/** Events after which the oil of a gearcase that they concern was not changed. */
+/** Events after which the oil of an affected gearcase was not changed. */
 function listOpenEvents(
   { sheet, log, today }: VisitFacts,
-  listed: readonly ListedDue[],
+  listed: readonly ServiceDue[],
 ): readonly MachineEventKind[] {
   const changed = new Set(listed.flatMap(({ gearcase, task }) => (task === 'change' ? gearcase : [])))
   const isChangedSince = (gearcase: Id, since: DateText) =>
@@ -219,12 +222,12 @@ function listOpenEvents(
     )
   return (log.events ?? []).flatMap((event) => {
     if ('meter' in event || compareDates(event.date, today) > 0) return []
-    const concerned = [...changed].filter((gearcase) => event.gearcases?.includes(gearcase) ?? true)
-    return concerned.every((gearcase) => isChangedSince(gearcase, event.date)) ? [] : event.kind
+    const affected = [...changed].filter((gearcase) => event.gearcases?.includes(gearcase) ?? true)
+    return affected.every((gearcase) => isChangedSince(gearcase, event.date)) ? [] : event.kind
   })
 }
 
-function groupByGearcase(chosen: readonly ListedDue[]): readonly GearcaseInVisit[] {
+function groupByGearcase(chosen: readonly ServiceDue[]): readonly GearcaseInVisit[] {
   return [...new Set(chosen.map(({ gearcase }) => gearcase))].map((gearcase) => {
     const lines = chosen.filter((line) => line.gearcase === gearcase)
     const instances = new Set(lines.map(({ part }) => part.instance?.id))

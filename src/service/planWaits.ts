@@ -20,15 +20,15 @@ import type { PlannedTool, PlannedWait } from './visitPlan.js'
 
 export interface WaitPlan {
   readonly waits: readonly PlannedWait[]
-  /** Pointer into the plan for a step that waits. */
+  /** Pointer into the plan for a waiting step. */
   readonly pointerTo: (step: Step) => JsonPointer | undefined
-  /** The funnels and hoses that the oil goes through, each with the gearcases that it serves. */
+  /** The funnels and hoses, each with the gearcases that it is used for. */
   readonly fillers: readonly PlannedTool[]
 }
 
 /**
- * Calculates how long each waiting step takes: oil through the funnel and hose at the day's temperature, draining, the
- * cure of a liquid gasket, settling. One wait serves all instances of a gearcase. Of several hoses the quickest is used.
+ * Calculates the time of each waiting step: pouring through the fastest hose at the ambient temperature, draining, the cure
+ * of a liquid gasket, settling. All instances of a gearcase have the same wait.
  */
 export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
   const { sheet, procedure, toolbox } = visit
@@ -36,10 +36,10 @@ export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
   const places = new Map<string, number>()
   const used = new Map<Id, PartName[]>()
   for (const step of procedure.steps) {
-    const kind = WAITING[step.do]
+    const kind = WAIT_BY_ACTION[step.do]
     if (kind === undefined || places.has(keyOf(step, kind))) continue
     const gearcase = gearcaseOf(step)
-    // Grease goes through no hose.
+    // Grease is not poured.
     if (kind === 'pour' && isGreased(oil.oil, gearcase)) continue
     places.set(keyOf(step, kind), waits.length)
     const part = namePart(
@@ -55,7 +55,7 @@ export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
   return {
     waits,
     pointerTo: (step) => {
-      const kind = WAITING[step.do]
+      const kind = WAIT_BY_ACTION[step.do]
       const place = kind && places.get(keyOf(step, kind))
       return place === undefined ? undefined : `/waits/${place}`
     },
@@ -66,14 +66,14 @@ export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
   }
 }
 
-const WAITING: { readonly [action: string]: PlannedWait['kind'] | undefined } = {
+const WAIT_BY_ACTION: { readonly [action: string]: PlannedWait['kind'] | undefined } = {
   'wait for the hose': 'pour',
   'let drain': 'drain',
   'wait for the cure': 'cure',
   'let settle': 'settle',
 }
 
-/** The gearcase that a step is done at. */
+/** The gearcase of a step. */
 export function gearcaseOf({ on = '' }: Step): Id | undefined {
   const [room, id] = splitPointer(on) ?? []
   return room === 'gearcases' ? id : undefined
@@ -83,7 +83,7 @@ function keyOf(step: Step, kind: PlannedWait['kind']): string {
   return `${kind} ${(kind === 'cure' ? step.on : gearcaseOf(step)) ?? ''}`
 }
 
-/** Where no time is known, the first hose of the toolbox is as good as another. */
+/** The wait with the fastest hose, or with the first hose if no time is known. */
 function waitForFastestHose(
   visit: VisitContext,
   oil: OilPlan,
@@ -92,51 +92,55 @@ function waitForFastestHose(
   used: Map<Id, PartName[]>,
 ): PlannedWait {
   const seconds = ({ wait }: { wait: PlannedWait }) => wait.seconds ?? Number.POSITIVE_INFINITY
-  const [quickest] = Object.entries(visit.toolbox?.fillers ?? {})
+  const [fastestHose] = Object.entries(visit.toolbox?.fillers ?? {})
     .map(([id, filler]) => ({ id, wait: waitForHose(visit, oil, part, gearcase, filler) }))
     .sort((first, second) => seconds(first) - seconds(second) || 0)
-  if (quickest === undefined) return waitForHose(visit, oil, part, gearcase, undefined)
-  used.set(quickest.id, [...(used.get(quickest.id) ?? []), part])
-  return quickest.wait
+  if (fastestHose === undefined) return waitForHose(visit, oil, part, gearcase, undefined)
+  used.set(fastestHose.id, [...(used.get(fastestHose.id) ?? []), part])
+  return fastestHose.wait
 }
 
 /** At this air temperature and below, oil pours slowly enough to warm its bottle first. Common practice, no source. */
-const THICK_OIL = { value: 0, unit: 'degC' } as const
+const THICK_OIL_TEMPERATURE = { value: 0, unit: 'degC' } as const
 
 function waitForHose(
   { ambient }: VisitContext,
-  { volumes, pouredFrom }: OilPlan,
+  { volumes, containerByGearcase }: OilPlan,
   part: PartName,
   gearcase: Id,
   filler: FunnelAndHose | undefined,
 ): PlannedWait {
   const cannotTell = (...reasons: readonly Reason[]): PlannedWait => ({ kind: 'pour', part, reasons })
-  const oil = pouredFrom.get(gearcase)?.oil
+  const oil = containerByGearcase.get(gearcase)?.oil
   const volume = volumes.get(gearcase)?.each
   if (filler === undefined) return cannotTell(serviceReason('service/no-filler', { part }))
   if (ambient === undefined) return cannotTell(serviceReason('service/ambient-not-given', { part }))
   if (volume === undefined) return cannotTell(serviceReason('service/pour-volume-open', { part }))
   if (oil === undefined) return cannotTell(serviceReason('service/no-oil-to-pour', { part }))
-  const cold =
-    compareQuantities(ambient, THICK_OIL) <= 0
+  const warmingReasons =
+    compareQuantities(ambient, THICK_OIL_TEMPERATURE) <= 0
       ? [serviceReason('service/warm-the-bottle', { temperature: ambient })]
       : []
   const viscosity = viscosityAt(oil, ambient)
   if (viscosity.verdict === 'cannot tell') {
     const reason = serviceReason('service/viscosity-not-known', { oil: oil.name })
-    return cannotTell(reason, ...viscosity.reasons, ...cold)
+    return cannotTell(reason, ...viscosity.reasons, ...warmingReasons)
   }
   const { name, funnel } = filler
   const { bore, ...measures } = filler.hose
   const pourThrough = (inside: Quantity<LengthUnit>) =>
     pourTime({ funnel, hose: { ...measures, bore: inside }, kinematicViscosity: viscosity.viscosity, volume })
   if (bore === undefined) {
-    const usual = timeUsualHoses(pourThrough)
-    return cannotTell(serviceReason('service/hose-bore-not-known', { filler: name }), ...usual, ...cold)
+    const usualTimes = timeUsualHoses(pourThrough)
+    return cannotTell(
+      serviceReason('service/hose-bore-not-known', { filler: name }),
+      ...usualTimes,
+      ...warmingReasons,
+    )
   }
   const time = pourThrough(bore)
   const through = serviceReason('service/pour-through', { filler: name, oil: oil.name, temperature: ambient })
-  if (time.verdict === 'cannot tell') return cannotTell(through, ...time.reasons, ...cold)
+  if (time.verdict === 'cannot tell') return cannotTell(through, ...time.reasons, ...warmingReasons)
   return {
     kind: 'pour',
     part,
@@ -146,14 +150,14 @@ function waitForHose(
       { name: 'funnel empties', seconds: time.funnelEmpties.time.value },
       { name: 'hose empties', seconds: time.hoseEmpties.time.value },
     ],
-    reasons: [through, ...viscosity.reasons, ...time.reasons, ...cold],
+    reasons: [through, ...viscosity.reasons, ...time.reasons, ...warmingReasons],
   }
 }
 
 /** Inside diameters of hoses that are usual at a funnel. Common practice, no source. */
 const USUAL_BORES = { from: { value: 8, unit: 'mm' }, to: { value: 16, unit: 'mm' } } as const
 
-/** Whole minutes through the narrowest and the widest usual hose, rounded outward; nothing where either is not known. */
+/** Whole minutes through the narrowest and the widest usual hose, rounded outward, if both are known. */
 function timeUsualHoses(pourThrough: (bore: Quantity<LengthUnit>) => PourVerdict): readonly Reason[] {
   const { from, to } = USUAL_BORES
   const [slowest, fastest] = [pourThrough(from), pourThrough(to)]
@@ -182,20 +186,20 @@ function waitForCure({ sheet, figures }: VisitContext, part: PartName, step: Ste
 }
 
 function waitToSettle({ figures }: VisitContext, part: PartName, step: Step): PlannedWait {
-  const [longest] = Object.values(step.values ?? {})
+  const [longestWait] = Object.values(step.values ?? {})
     .flatMap((path) => upperEnd(figures.stated<SpecValue<'min' | 'h'>>(path)) ?? [])
     .sort((first, second) => compareQuantities(second, first))
-  if (longest === undefined)
+  if (longestWait === undefined)
     return { kind: 'settle', part, reasons: [serviceReason('service/settle-not-stated', { part })] }
-  const reasons = [serviceReason('service/settle-stated', { minutes: longest })]
-  return { kind: 'settle', part, seconds: secondsOf(longest), reasons }
+  const reasons = [serviceReason('service/settle-stated', { minutes: longestWait })]
+  return { kind: 'settle', part, seconds: secondsOf(longestWait), reasons }
 }
 
 function secondsOf(time: Quantity): number {
   return Math.ceil(convertAmount(time, 's').value)
 }
 
-/** The highest that a printed value can mean, such as the longest wait. */
+/** The highest figure of a printed value, such as the longest wait. */
 export function upperEnd<U extends Unit>(value: SpecValue<U> | undefined): Quantity<U> | undefined {
   if (value === undefined || value.kind === 'not stated') return undefined
   if (value.kind === 'limits' && value.min === undefined && value.max === undefined) return undefined

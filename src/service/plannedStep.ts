@@ -2,20 +2,20 @@ import type { JsonPointer, Reason } from '../base/index.js'
 import type { Action, Cover, FillMethod, Filter, Id, Level } from '../spec/index.js'
 import type { PartName } from './names.js'
 
-/** One step of a visit, joined to the figures, settings, oils and waits that it shows. */
+/** A step of a visit, with pointers to its figures, settings, oils and waits. */
 export interface PlannedStep {
   readonly id: Id
   readonly do: Action
-  /** Only on these machines, where it is unknown whether this is one, or only if the level is low; absent: always. */
+  /** The condition of the step: certain machines, or a low level; absent: always. */
   readonly onlyIf?: Reason
   readonly part?: PartName
-  /** How the item is secured, for a step of the sheet's list; for one that clears away, the items to release. */
+  /** How the item is secured; for a step that clears away, the items to release. */
   readonly how?: string
-  /** A shield that is back in front of what a leak check looks at. */
+  /** The shield that covers the parts of a leak check. */
   readonly shield?: string
-  /** Where the jack goes, for a step that raises; absent: not stated. */
+  /** The jack point of a step that raises the machine; absent: not stated. */
   readonly jack?: string
-  /** Pointers into this plan's `figures`, by the step's own names. */
+  /** Pointers into this plan's `figures`, by the names of the procedure step. */
   readonly figures: Readonly<Record<string, JsonPointer>>
   /** Pointer into this plan's `tightenings`, for a step that tightens. */
   readonly tightening?: JsonPointer
@@ -25,13 +25,13 @@ export interface PlannedStep {
   readonly oil?: JsonPointer
   /** For a step that pours, checks the level or tops up. */
   readonly level?: PlannedLevel
-  /** A fill plug that is loosened first and turned back in: if it stays tight, nothing is drained. */
+  /** Whether it loosens a plug before draining that the next step turns back in. */
   readonly beforeDraining?: true
-  /** For a step on a cover: how it comes off and is tightened. */
+  /** For a step on a cover. */
   readonly cover?: PlannedCover
-  /** Set where the gearcase takes grease, which is pressed in; absent: oil. */
+  /** For a gearcase with grease; absent: oil. */
   readonly fluid?: 'grease'
-  /** What closes the part of a step that tightens, where no tool does. */
+  /** For a part that is loosened or tightened without a tool. */
   readonly drive?: 'hand' | 'clip'
   /** For a step on a filter or a seal of one. */
   readonly filter?: PlannedFilterHold
@@ -41,18 +41,18 @@ export interface PlannedStep {
   readonly note?: string
 }
 
-/** How the fill is judged; the figures of a level are the step's own. */
+/** How the level is checked; its figures are those of the step. */
 export interface PlannedLevel {
   readonly method: FillMethod['kind']
   /** How a dipstick is read. */
   readonly reading?: 'screwed in' | 'resting'
   readonly attitude: Level['attitude']
   readonly engine: Level['engine']
-  /** Oil was poured at this visit: what is too much is the technician's own. */
+  /** Whether the oil was poured during this visit. */
   readonly afterFilling: boolean
 }
 
-/** How a filter goes on; one that is not renewed is cleaned. */
+/** How a filter is fitted; one that is not renewed is cleaned. */
 export interface PlannedFilterHold {
   readonly kind: Filter['kind']
   readonly screwed: boolean

@@ -14,15 +14,15 @@ import {
 } from '../quantity/index.js'
 import type { OilAdditive, SpecValue } from '../spec/index.js'
 
-/** What one instance takes, and all that are worked on. */
+/** The volume for one instance, and for all instances of the visit. */
 export interface RefillAmount {
   readonly each: Quantity<VolumeUnit>
   readonly all: Quantity<VolumeUnit>
-  /** What one instance takes in millilitres, not rounded: a third of a litre has no last digit. */
+  /** The volume for one instance in millilitres, not rounded. */
   readonly exactEach: Exact
 }
 
-function amounts(each: Exact, from: VolumeUnit, instances: number, unit = from): RefillAmount {
+function makeAmount(each: Exact, from: VolumeUnit, instances: number, unit = from): RefillAmount {
   return {
     each: nearestQuantity(each, from, unit),
     all: nearestQuantity(times(each, exactOf(instances)), from, unit),
@@ -31,8 +31,8 @@ function amounts(each: Exact, from: VolumeUnit, instances: number, unit = from):
 }
 
 /**
- * Reads how much oil a stated refill calls for: its nominal, or the upper of two limits so that the shelf is never
- * short. Undefined where it is not stated or not known.
+ * Reads the volume of a stated refill: its nominal, or the upper limit, so that enough oil is taken. Undefined if it is not
+ * stated or not known.
  */
 export function readRefill(
   stated: SpecValue<VolumeUnit> | undefined,
@@ -41,24 +41,23 @@ export function readRefill(
 ): RefillAmount | undefined {
   const highest = stated && highestStated(stated)
   if (highest === undefined) return undefined
-  // Where the figure is for all that the gearcase has, it is shared out, also where a visit works on some of them.
+  // A figure for all instances is divided, even if the visit works on only some of them.
   const share = exactOf(per === 'all instances' ? instances.all : 1)
-  return amounts(over(highest.amount, share), highest.unit, instances.worked)
+  return makeAmount(over(highest.amount, share), highest.unit, instances.worked)
 }
 
 /** A refill split into oil and additive. */
 export interface SplitRefill {
-  /** Oil alone. */
   readonly oil: RefillAmount
-  /** Additive alone; absent: none, or its volume is not stated. */
+  /** Absent without an additive, or if its volume is not stated. */
   readonly additive?: RefillAmount
-  /** All that goes in, and comes out at the next change. */
+  /** The sum of both. */
   readonly all: RefillAmount
 }
 
 /**
- * Splits a refill into oil and additive: where the manual's figure includes the additive, so much less oil goes in; where
- * it does not, the additive comes on top.
+ * Splits a refill into oil and additive. If the refill includes the additive, the oil is reduced by it; if not, the
+ * additive is added.
  */
 export function splitRefill(
   refill: RefillAmount,
@@ -68,13 +67,13 @@ export function splitRefill(
   const stated = additive && highestStated(additive.volume)
   if (additive === undefined || stated === undefined) return { oil: refill, all: refill }
   const { unit } = refill.each
-  const alone = amounts(stated.amount, stated.unit, instances)
+  const additiveAmount = makeAmount(stated.amount, stated.unit, instances)
   const { exactEach } = refill
-  const amount = (each: Exact) => amounts(each, 'mL', instances, unit)
+  const amount = (each: Exact) => makeAmount(each, 'mL', instances, unit)
   if (!additive.includedInRefill)
-    return { oil: refill, additive: alone, all: amount(plus(exactEach, alone.exactEach)) }
-  const rest = minus(exactEach, alone.exactEach)
-  return { oil: amount(rest.n < 0n ? exactOf(0) : rest), additive: alone, all: refill }
+    return { oil: refill, additive: additiveAmount, all: amount(plus(exactEach, additiveAmount.exactEach)) }
+  const oilVolume = minus(exactEach, additiveAmount.exactEach)
+  return { oil: amount(oilVolume.n < 0n ? exactOf(0) : oilVolume), additive: additiveAmount, all: refill }
 }
 
 function highestStated(

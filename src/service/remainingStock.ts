@@ -17,13 +17,13 @@ import type { PlannedSeal, VisitPlan } from './visitPlan.js'
 const ROUNDING_MARGIN: Exact = { n: 1n, d: 1_000_000n }
 
 /**
- * Finds what a planned visit leaves on the shelf, for planning the next one: opened containers with their rest, full
- * ones and seals less what was taken. What had to be bought is assumed to be used up.
+ * Calculates the stock after a planned visit, to plan the next one: containers and seals without what the visit takes. What
+ * is bought for the visit is assumed to be used up.
  *
- * @param stock - the shelf that the visit was planned with
- * @param plan - the visit
+ * @param stock - the stock that the visit was planned with
+ * @param plan - the plan of the visit
  * @returns a new stock
- * @throws TypeError where `stock` is not a parsed stock or `plan` no plan
+ * @throws TypeError if `stock` is not a parsed stock, or `plan` is not a plan
  *
  * Source: house rule.
  * @example
@@ -32,7 +32,7 @@ const ROUNDING_MARGIN: Exact = { n: 1n, d: 1_000_000n }
  * const washer = { name: 'washer', seal: { kind: 'not stated' }, count: 3 } as const
  * const stock = { kind: 'stock', version: '1.0', id: 'shelf', name: 'Shelf', containers: {}, seals: { washer } } as const
  * const use = { seal: { kind: 'not stated' }, count: 2, stock: { id: 'washer', name: 'washer', have: 3 } }
- * // Three washers on the shelf, two taken: how many are left?
+ * // The stock has three washers, and the visit takes two. How many are left?
  * remainingStock(stock, { oil: [], seals: [use] }).seals.washer.count // => 1
  * ```
  */
@@ -50,7 +50,7 @@ export function remainingStock(stock: Stock, plan: VisitPlan): Stock {
   for (const line of plan.seals)
     for (const { id, count } of listTaken(line)) {
       const piece = Object.hasOwn(seals, id) ? seals[id] : undefined
-      // One package of sealant is enough for every place that needs it.
+      // One package of sealant is enough for all places.
       if (piece === undefined || opened.has(id)) continue
       if (line.seal.kind === 'thread sealant' || line.seal.kind === 'liquid gasket') opened.add(id)
       seals[id] = { ...piece, count: Math.max(0, piece.count - count) }
@@ -65,7 +65,7 @@ function listTaken({ stock, take, count }: PlannedSeal): NonNullable<PlannedSeal
 function pourFrom({ opened: before, ...rest }: OilContainer, taken: Exact, opened: boolean): OilContainer {
   const open = exactIn(before ?? { value: 0, unit: 'mL' }, 'mL')
   const size = exactIn(rest.size, 'mL')
-  // The plan's volumes were rounded: a rounding error below whole containers is not another container.
+  // The volumes of the plan are rounded; do not count a rounding error as another container.
   const full = opened || size.n === 0n ? 0n : roundExact(minus(over(taken, size), ROUNDING_MARGIN), 'up')
   const left = minus(plus(open, times(size, { n: full, d: 1n })), taken)
   return {

@@ -12,8 +12,8 @@ import type { PlannedDue, PlannedMachine, PlannedTool } from './visitPlan.js'
 type Findings = readonly Finding<ServiceCodes>[]
 
 /**
- * Findings about the documents of a visit that show only once it is planned: a variant that is not known, a stale
- * reading, a torque that no wrench covers, a socket that is not there, stands that do not hold.
+ * Findings about the documents of a visit that need its plan: an unknown variant, a stale reading, a torque that no wrench
+ * covers, a missing socket, stands that are too weak.
  */
 export function reportVisit(
   visit: VisitContext,
@@ -52,7 +52,7 @@ export function reportVisit(
     if (reason === undefined || (verdict !== 'missing' && verdict !== 'does not fit')) continue
     if (kind !== 'socket' && kind !== 'stands') continue
     const path = kind === 'socket' ? '/sockets' : have === undefined ? '/stands' : `/stands/${have.id}`
-    // A tool's reason is one of this room: it becomes the finding as it is.
+    // The reason of a tool has a service code, so it can become the finding.
     findings.push({ ...reason, severity: 'warning', document: ofToolbox, path } as Finding<ServiceCodes>)
   }
   return findings
@@ -69,11 +69,11 @@ function reportReadings(
     const [date] = dates
       .filter((one) => compareDates(one, today) <= 0)
       .sort((one, other) => compareDates(other, one))
-    // Only where a verdict depends on it: a service that is due by the calendar needs no newer reading.
-    const matters = due.some(({ missing }) =>
+    // Report it only if a verdict depends on it; a service that is due by the calendar needs no new reading.
+    const isNeeded = due.some(({ missing }) =>
       missing.some(({ code, params }) => code === 'interval/reading-stale' && params['meter'] === meter),
     )
-    if (date === undefined || !matters) return []
+    if (date === undefined || !isNeeded) return []
     const params = { meter, date, days: daysBetween(date, today), staleAfter: staleAfter.days }
     const path = `/meters/${meter}/readings`
     return [serviceFinding('service/reading-stale', 'warning', document, path, params)]
@@ -81,10 +81,10 @@ function reportReadings(
 }
 
 /**
- * The toolbox without wrenches whose scale ends below where it begins: no setting can be read off such a scale, and
- * one mistake should not exclude the other wrenches. A rule reports it too; a plan may be made without.
+ * The toolbox without wrenches whose scale is reversed, so that one mistake does not stop the plan. A rule reports it too,
+ * but a plan can be made without running the rules.
  */
-export function leaveOutWrenches(toolbox: Toolbox): {
+export function excludeReversedWrenches(toolbox: Toolbox): {
   readonly toolbox: Toolbox
   readonly findings: Findings
 } {
@@ -107,7 +107,7 @@ export function leaveOutWrenches(toolbox: Toolbox): {
 
 const LAST_FULL_YEAR = '9999-01-01'
 
-/** Findings for the wrenches that a visit uses whose calibration has run out, or whose date is not kept. */
+/** Findings for used wrenches whose calibration has expired or is not recorded. */
 export function checkCalibration(toolbox: Toolbox, wrenches: readonly Id[], today: DateText): Findings {
   const document = { kind: 'toolbox', id: toolbox.id } as const
   return wrenches.flatMap((id): Findings => {
@@ -119,9 +119,9 @@ export function checkCalibration(toolbox: Toolbox, wrenches: readonly Id[], toda
     if (from === undefined)
       return [serviceFinding('service/calibration-not-recorded', 'info', document, path, { wrench })]
     const found: Finding<ServiceCodes>[] = []
-    // A date to come has not run out, and the calendar ends with the year 9999.
-    const mayHaveRunOut = compareDates(from, today) <= 0 && compareDates(from, LAST_FULL_YEAR) < 0
-    const dueOn = interval.period && mayHaveRunOut ? addPeriod(from, interval.period) : undefined
+    // A future calibration has not expired, and the calendar ends with the year 9999.
+    const mayHaveExpired = compareDates(from, today) <= 0 && compareDates(from, LAST_FULL_YEAR) < 0
+    const dueOn = interval.period && mayHaveExpired ? addPeriod(from, interval.period) : undefined
     if (dueOn !== undefined && compareDates(dueOn, today) <= 0) {
       const at = `${path}/calibration/date`
       found.push(serviceFinding('service/calibration-run-out', 'warning', document, at, { wrench, dueOn }))

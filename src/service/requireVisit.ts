@@ -18,28 +18,28 @@ export interface VisitFacts {
   readonly toolbox?: Toolbox
   readonly stock?: Stock
   readonly today: DateText
-  /** The day's temperature, for the choice of oil and for the time it takes to run. */
+  /** For the choice of oil and the pouring time. */
   readonly ambient?: Quantity<TemperatureUnit>
 }
 
-/** The caller's choices; none of them has a default. */
+/** The choices of the caller; none has a default. */
 export interface VisitOptions {
-  /** Services to do, due or not; `'due'`: those overdue, due or due soon. */
+  /** Ids of services, due or not; `'due'`: all that are overdue, due or due soon. */
   readonly services: readonly Id[] | 'due'
-  /** What counts as due soon, as a stale reading, and as severe use. */
+  /** When a service is due soon, when a reading is stale, and whether use is severe. */
   readonly due: DueOptions
   /** Edition of ISO 6789: a wrench's range starts at its lowest mark (2017) or at 20 % of full scale (2003). */
   readonly iso6789: '2017' | '2003'
-  /** A tolerance for torques that the manual prints bare, per cent; absent: the band counts as not stated. */
+  /** A tolerance in per cent for torques that the manual prints without one; absent: not stated. */
   readonly tolerancePercent?: number
 }
 
-const FACTS: readonly (keyof VisitFacts)[] = ['sheet', 'log', 'toolbox', 'stock', 'today', 'ambient']
-const OPTIONS: readonly (keyof VisitOptions)[] = ['services', 'due', 'iso6789', 'tolerancePercent']
+const FACT_KEYS: readonly (keyof VisitFacts)[] = ['sheet', 'log', 'toolbox', 'stock', 'today', 'ambient']
+const OPTION_KEYS: readonly (keyof VisitOptions)[] = ['services', 'due', 'iso6789', 'tolerancePercent']
 
 type DueFacts = Pick<VisitFacts, 'sheet' | 'log' | 'today'>
 
-/** Throws for a sheet, a log or a day that is none, and for an unknown key. */
+/** Throws for an invalid sheet, log or day, and for an unknown key. */
 export function requireDueFacts(facts: DueFacts, known: readonly (keyof VisitFacts)[]): void {
   requireKnownKeys('facts', facts, known)
   requireDocument('facts.sheet', facts.sheet, 'spec-sheet')
@@ -50,12 +50,12 @@ export function requireDueFacts(facts: DueFacts, known: readonly (keyof VisitFac
 
 /** Throws for misuse by the programmer; mistakes in documents give findings. */
 export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
-  requireDueFacts(facts, FACTS)
+  requireDueFacts(facts, FACT_KEYS)
   const { toolbox, stock, ambient } = facts
   if (toolbox !== undefined) requireDocument('facts.toolbox', toolbox, 'toolbox')
   if (stock !== undefined) requireDocument('facts.stock', stock, 'stock')
   if (ambient !== undefined) requireAmbient(ambient)
-  requireKnownKeys('options', options, OPTIONS)
+  requireKnownKeys('options', options, OPTION_KEYS)
   const { services, due, iso6789, tolerancePercent } = options
   if (services !== 'due' && !(Array.isArray(services) && services.every((id) => typeof id === 'string')))
     throw new TypeError("options.services must be 'due' or a list of service ids")

@@ -3,15 +3,15 @@ import type { Id, ProcedureDocument } from '../spec/index.js'
 import type { CollectedFigures } from './collectFigures.js'
 import type { VisitFacts } from './requireVisit.js'
 
-/** What every part of a visit is planned from. */
+/** The facts and figures from which all parts of a visit are planned. */
 export interface VisitContext extends VisitFacts {
   readonly procedure: Pick<ProcedureDocument, 'steps'>
-  /** Parts of gearcases that the visit is about and that no step is about. */
+  /** Parts of gearcases of the visit that no step works on. */
   readonly withoutSteps: readonly JsonPointer[]
   readonly figures: CollectedFigures
 }
 
-/** A gearcase that is worked on at a visit, and which of its instances; `[undefined]` where it is there once. */
+/** A gearcase of a visit, with the instances that are worked on; `[undefined]` if it has none. */
 export interface GearcaseInVisit {
   readonly gearcase: Id
   readonly task: 'check' | 'change'

@@ -29,8 +29,8 @@ import type { PartName } from './names.js'
 import type { PlannedStep } from './plannedStep.js'
 
 /**
- * One visit to one machine, ready to be done, printed or spoken. Plain JSON: everything on a card is here
- * first, and the card names the pointer into this plan that each figure came from.
+ * The plan of one visit to one machine, as plain JSON. It contains everything on a card; each figure of a card points into
+ * this plan.
  */
 export interface VisitPlan {
   readonly kind: 'visit-plan'
@@ -47,18 +47,18 @@ export interface VisitPlan {
   readonly due: readonly PlannedDue[]
   /** The services of this visit. */
   readonly work: readonly PlannedWork[]
-  /** Every leaf of the sheet that the work needs, resolved for exactly this machine. */
+  /** Every leaf of the sheet that the work needs, resolved for this machine. */
   readonly figures: readonly PlannedFigure[]
   readonly steps: readonly PlannedStep[]
   readonly oil: readonly PlannedOil[]
   readonly seals: readonly PlannedSeal[]
-  /** New filters to fit; absent where there are none. */
+  /** New filters to fit; absent if there are none. */
   readonly filters?: readonly PlannedFilter[]
   readonly tightenings: readonly PlannedTightening[]
   readonly tools: readonly PlannedTool[]
-  /** How few wrenches are enough, and the range of one to buy where a tightening is not covered. */
+  /** The fewest wrenches that are enough, and the range of one to buy if a torque is not covered. */
   readonly wrenches: { readonly use: readonly Id[]; readonly reasons: readonly Reason[] }
-  /** Absent where no oil is drained. */
+  /** Absent if no oil is drained. */
   readonly pan?: PlannedPan
   readonly waits: readonly PlannedWait[]
   readonly consumables: readonly Reason[]
@@ -82,7 +82,7 @@ export interface PlannedMachine {
   readonly model: string
   readonly type: string
   readonly sheet: SheetReference
-  /** The sheet's own header, such as that its data are invented. */
+  /** The header of the sheet, such as that its data are invented. */
   readonly header?: string
   readonly identity: Identity
   readonly variant:
@@ -121,17 +121,17 @@ export interface PlannedWork {
   readonly due: JsonPointer
 }
 
-/** Additives and cure times are parts of leaves; the last three are facts that a sheet may not state. */
+/** Additives and cure times are parts of leaves; the last three are facts that a sheet may not state, not leaves. */
 export type FigureRole = LeafRole | 'additive' | 'cure' | 'access' | 'fill method' | 'fasteners'
 
 export interface PlannedFigure {
   readonly role: FigureRole
   readonly leaf: LeafKind
   readonly part: PartName
-  /** Pointer into the sheet as asked; `resolved.trace.path` says where the leaf really is. */
+  /** Pointer into the base sheet; `resolved.trace.path` may point to an override. */
   readonly path: JsonPointer
   readonly resolved: Resolved<Leaf>
-  /** Computed by us from the first printed figure, in units that the sheet does not print. */
+  /** Calculated from the first printed figure, in units that the sheet does not print. */
   readonly computed?: readonly PrintedValue<Unit>[]
 }
 
@@ -139,17 +139,17 @@ export interface PlannedOil {
   readonly part: PartName
   /** Pointer into this plan's `figures` (role `oils`). */
   readonly figure: JsonPointer
-  /** The permitted oil that holds at this ambient temperature, such as `SAE 80W-90, API GL-5`; absent: not stated or cannot tell. */
+  /** The permitted oil for the ambient temperature, such as `SAE 80W-90, API GL-5`; absent: not stated or cannot tell. */
   readonly choice?: string
   readonly instances: number
   /** Pointer into `figures` (role `refill`). */
   readonly refill: JsonPointer
-  /** Oil without its additive that one instance takes, and all of them; absent: not stated or cannot tell. */
+  /** Oil without additive for one instance, and for all; absent: not stated or cannot tell. */
   readonly perInstance?: Quantity<VolumeUnit>
   readonly needed?: Quantity<VolumeUnit>
-  /** The oil to measure for one instance, where it is not the printed refill: less its additive, or its share. */
+  /** The oil to measure for one instance, if it differs from the printed refill: without additive, or a share. */
   readonly measure?: Quantity<VolumeUnit>
-  /** Where the fill is judged by a level: a tenth more than stated for one instance; more than this stops the work. */
+  /** For one instance, if a level is checked: a tenth more than stated, above which the work stops. */
   readonly stopAt?: Quantity<VolumeUnit>
   /** Containers to open, in this order. */
   readonly take: readonly {
@@ -167,7 +167,7 @@ export interface PlannedOil {
     readonly name: string
     readonly figure: JsonPointer
     readonly includedInRefill: boolean
-    /** Which goes in first in this order of work. */
+    /** Which goes in first. */
     readonly order: 'additive first' | 'oil first'
     /** For one instance, and for all; absent: not stated. */
     readonly perInstance?: Quantity<VolumeUnit>
@@ -183,9 +183,9 @@ export interface PlannedSeal {
   readonly seal: Seal
   readonly replace: ReplaceWhen | 'cannot tell'
   readonly count: number
-  /** The entry of the shelf that has it; the first, where there are several. */
+  /** The first entry of the stock that has it. */
   readonly stock?: { readonly id: Id; readonly name: string; readonly have: number }
-  /** How many pieces come from each entry of the shelf, where it takes more than one. */
+  /** The number of pieces from each entry of the stock, if more than one entry is used. */
   readonly take?: readonly { readonly id: Id; readonly count: number }[]
   readonly buy: number
   readonly reasons: readonly Reason[]
@@ -202,16 +202,16 @@ export type PlannedTightening = {
   readonly part: PartName
   /** Pointer into this plan's `figures` (role `tightening`). */
   readonly figure: JsonPointer
-  /** How many fasteners, over all instances. */
+  /** The number of fasteners of all instances. */
   readonly count: number
   readonly reasons: readonly Reason[]
 } & (
   | {
       readonly verdict: 'fits' | 'fits with care'
       readonly wrench: { readonly id: Id; readonly name: string }
-      /** What the wrench is set to, on its own scale. */
+      /** The setting in the unit of the wrench's scale. */
       readonly setting: Quantity<TorqueUnit>
-      /** Where the true torque is at this setting, by the wrench's accuracy; in the unit of the sheet's figure. */
+      /** The range of the true torque at this setting, by the accuracy of the wrench, in the unit of the sheet. */
       readonly trueBand: { readonly min: number; readonly max: number; readonly unit: TorqueUnit }
       readonly drawing: TorqueDrawing
     }
@@ -224,10 +224,10 @@ export type PlannedTightening = {
     }
 )
 
-/** What a renderer draws of one tightening, all in the unit of the sheet's figure. */
+/** The drawing of one tightening, in the unit of the sheet. */
 export interface TorqueDrawing {
   readonly unit: TorqueUnit
-  /** As the manual prints it: two limits or one, a nominal, or a nominal with its tolerance. */
+  /** One or two limits, a nominal, or a nominal with its tolerance. */
   readonly stated: { readonly low?: number; readonly aim?: number; readonly high?: number }
   readonly trueBand: { readonly low: number; readonly high: number }
   readonly setting: number
@@ -260,17 +260,17 @@ export interface PlannedWait {
 }
 
 export interface PlannedUsedOil {
-  /** The maximum to be taken away; absent: cannot tell. */
+  /** The maximum volume; absent: cannot tell. */
   readonly volume?: Quantity<VolumeUnit>
   readonly reasons: readonly Reason[]
 }
 
-/** A fact that the documents do not give, and what stays open without it; `not settled`: a stated torque without a setting. */
+/** A missing fact and its effect; `not settled`: a stated torque without a setting. */
 export interface PlannedMissing {
   readonly kind: 'not stated' | 'cannot tell' | 'not kept' | 'not settled'
-  /** Absent where it concerns the whole visit, or several parts, which the reason names. */
+  /** Absent if it concerns the whole visit, or several parts that the reason names. */
   readonly part?: PartName
-  /** Pointer into the sheet, where the fact belongs. */
+  /** Pointer to the place of the fact in the sheet. */
   readonly path?: JsonPointer
   readonly reason: Reason
 }

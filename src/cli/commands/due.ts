@@ -1,7 +1,7 @@
 import { DUE_STATES, type DueState } from '../../interval/index.js'
 import { en } from '../../message/en/index.js'
 import { explain } from '../../message/index.js'
-import { type ListedDue, listDue } from '../../service/index.js'
+import { listDue, type ServiceDue } from '../../service/index.js'
 import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { dueLines } from '../dueLines.js'
@@ -42,7 +42,7 @@ function exitCodeOf(verdicts: ReadonlySet<DueState>, { exitCode }: Options): Exi
   return verdicts.has('cannot tell') || verdicts.size === 0 ? 4 : 0
 }
 
-function describe(line: ListedDue): string {
+function describe(line: ServiceDue): string {
   const where = [line.part.gearcase, line.part.instance?.name].filter(Boolean).join(', ')
   const reasons = explain({ reasons: line.reasons }, en).map((text) => `    ${text}`)
   const head = `  ${line.verdict.toUpperCase()}  ${safeLine(`${line.serviceName}, ${where}`)}`
