@@ -5,18 +5,18 @@ import type { PartName, VisitPlan } from '../service/index.js'
 import type { CardCaution, Line, SpanTone } from './cardParts.js'
 import { capitalised, joined, ownWords, plainText, quoted, quotedIf } from './spans.js'
 
-/** What every part of the card is written from. */
+/** The plan and the language of a card. */
 export interface CardContext {
   readonly plan: VisitPlan
   readonly catalogue: Catalogue
   readonly words: CardWords
-  /** `spoken`: figures in words, for a voice. */
+  /** `spoken`: figures are written in words. */
   readonly form: 'written' | 'spoken'
 }
 
-const BARE_MARKS = { decimal: '.', group: '' } as const
+const SPEECH_MARKS = { decimal: '.', group: '' } as const
 
-/** A computed or measured quantity of the plan; nothing where it is not known. */
+/** A calculated or measured quantity of the plan; empty if it is not known. */
 export function quantityLine(
   { catalogue: { marks, speech }, form }: CardContext,
   quantity: Quantity | undefined,
@@ -26,11 +26,11 @@ export function quantityLine(
   if (quantity === undefined) return []
   const { value, unit } = quantity
   if (form === 'spoken')
-    return quoted(speech.quantity(showAmount(quantity, BARE_MARKS) ?? String(value), unit), from, tone)
+    return quoted(speech.quantity(showAmount(quantity, SPEECH_MARKS) ?? String(value), unit), from, tone)
   return quoted(showQuantity({ value, unit }, marks) ?? `${value} ${unit}`, from, tone)
 }
 
-/** A time of whole seconds; nothing where it is not known. */
+/** A time in whole seconds; empty if it is not known. */
 export function durationLine(
   { catalogue, words, form }: CardContext,
   seconds: number | undefined,
@@ -63,8 +63,7 @@ export function reasonLines(
 }
 
 /**
- * Cautions of the plan; those already in the card's head are omitted. A caution that states its own signal word
- * needs none in front.
+ * Cautions of the plan, without those in the head of the card. A caution whose text has a signal word gets none in front.
  */
 export function cautionLines(
   context: CardContext,
@@ -80,7 +79,7 @@ export function cautionLines(
   })
 }
 
-/** `drain plug (left)`; the gearcase in front where no heading names it. */
+/** A part such as `drain plug (left)`, with its gearcase in front if no heading names it. */
 export function partLine(part: PartName, from: JsonPointer, withGearcase = true): Line {
   const gearcase = withGearcase || part.part === undefined ? part.gearcase : undefined
   const names = [quotedIf(gearcase, `${from}/gearcase`), quotedIf(part.part, `${from}/part`)]
@@ -95,7 +94,7 @@ export function partLine(part: PartName, from: JsonPointer, withGearcase = true)
   ]
 }
 
-/** The entry of one of the plan's lists that a pointer such as `/figures/3` names. */
+/** The entry of a list of the plan for a pointer such as `/figures/3`. */
 export function entryAt<Name extends 'figures' | 'oil' | 'tightenings' | 'waits'>(
   { plan }: CardContext,
   name: Name,

@@ -52,22 +52,22 @@ function factsOf(context: CardContext): CardModel['facts'] {
   return facts.filter(({ value }) => value.length > 0)
 }
 
-/** A plan with the findings about its documents, as `planVisit` gives them. */
+/** A plan with the findings about its documents: the result of `planVisit`. */
 export interface PlannedVisit {
   readonly value: VisitPlan
   readonly findings: readonly Finding[]
 }
 
 /**
- * The service card of one visit, for printing and reading: which machine and variant, what is due and by what, the
- * figures, what to prepare, the steps, and what is missing. Every figure has a pointer to the place in the plan
- * that it came from (`/findings/0`: in the findings next to it); empty sections are omitted. It is data:
- * {@link renderHtml}, {@link renderMarkdown} and {@link renderText} write it out.
+ * The service card of one visit as data: the machine and its variant, the due services and their limits, the figures,
+ * tools and supplies, the steps, and the missing facts. Every figure points to its place in the plan, or in the findings
+ * (`/findings/0`). Empty sections are omitted. To write the card, use {@link renderHtml}, {@link renderMarkdown} or
+ * {@link renderText}.
  *
- * @param planned - what `planVisit` gives: the plan with the findings about its documents, which are on the card too
- * @param catalogue - the language of every word on the card; import it from `/v1/message/en`
- * @returns plain JSON, without a time stamp: same plan, same card
- * @throws TypeError when `planned` has no visit plan, or `catalogue` is not a language
+ * @param planned - the result of `planVisit`; its findings are on the card too
+ * @param catalogue - the language of the card; import it from `/v1/message/en`
+ * @returns plain JSON without a time stamp, so that the same plan gives the same card
+ * @throws TypeError if `planned` has no visit plan, or `catalogue` is not a language
  *
  * @example
  * ```ts
@@ -80,7 +80,7 @@ export interface PlannedVisit {
  * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
  * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * if (!planned.ok) throw new Error('no plan')
- * // What is on the card of a machine with nothing to do?
+ * // Which sections has the card of a machine without work?
  * cardModel(planned, en).sections.map(({ id }) => id) // => ['due', 'missing', 'record', 'sources']
  * ```
  */
@@ -131,9 +131,9 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
 function afterSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { volume, reasons } = plan.usedOil
-  const runs = plan.steps.some((step) => step.do === 'short run')
+  const hasRun = plan.steps.some((step) => step.do === 'short run')
   const lines = [
-    ...(runs ? words.leakAdvice.map(ownWords) : []),
+    ...(hasRun ? words.leakAdvice.map(ownWords) : []),
     labelled(words.labels.usedOil, quantityLine(context, volume, '/usedOil/volume', 'computed')),
     ...reasonLines(context, reasons, '/usedOil/reasons', new Set(['service/used-oil'])),
   ]
@@ -141,7 +141,7 @@ function afterSection(context: CardContext): CardSection {
   return { id: 'after', heading: words.sections.after, parts }
 }
 
-/** What the documents do not give, and what is wrong in them. */
+/** Missing facts, and findings about the documents. */
 function missingSection(context: CardContext, findings: readonly Finding[]): CardSection {
   const { plan, words, catalogue } = context
   const { nothingMissing, findings: heading } = words.labels
@@ -150,7 +150,7 @@ function missingSection(context: CardContext, findings: readonly Finding[]): Car
     const gap = capitalised(quoted(words.missingKinds[kind], `${from}/kind`, 'gap'))
     return joined([gap, reasonLine(context, reason, `${from}/reason`)], ': ')
   })
-  const faults = findings.flatMap((finding, index) =>
+  const mistakes = findings.flatMap((finding, index) =>
     finding.severity === 'info'
       ? []
       : [[{ text: renderMessage(finding, catalogue), from: `/findings/${index}` }]],
@@ -159,11 +159,11 @@ function missingSection(context: CardContext, findings: readonly Finding[]): Car
   return {
     id: 'missing',
     heading: words.sections.missing,
-    parts: [...parts, ...listPart(faults, { heading })],
+    parts: [...parts, ...listPart(mistakes, { heading })],
   }
 }
 
-/** The pages that the figures of this visit were read on, for one source: each page once, with the figure that named it. */
+/** The pages of one source that the figures of this visit name. */
 function pagesOf({ plan, words }: CardContext, source: string): Line {
   const pages = new Map<string, Line>()
   let doubtful: Line = []
@@ -181,7 +181,7 @@ function pagesOf({ plan, words }: CardContext, source: string): Line {
   return joined([list, doubtful], ', ')
 }
 
-/** Where the figures come from, with editions and pages, and which sheet holds them. */
+/** The sources of the figures, with editions and pages, and the sheet. */
 function sourcesSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { labels } = words

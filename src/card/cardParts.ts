@@ -3,15 +3,15 @@ import type { CardSectionId } from '../message/index.js'
 import type { TorqueDrawing } from '../service/index.js'
 
 /**
- * Where a piece of text on the card comes from: printed in the manual, also printed there, calculated by us, or a gap:
- * not stated or unknown.
+ * The origin of a text: the first figure that the manual prints, another that it prints, a calculated one, or a gap (not
+ * stated or not known).
  */
 export type SpanTone = 'printed' | 'also printed' | 'computed' | 'gap'
 
-/** A run of text. Text from the plan names its place in the plan. */
+/** A piece of text. */
 export interface Span {
   readonly text: string
-  /** Pointer into the visit plan. Absent: the catalogue's own words, which contain no figure. */
+  /** Pointer into the visit plan; absent for words of the catalogue, which contain no figure. */
   readonly from?: JsonPointer
   readonly tone?: SpanTone
 }
@@ -20,7 +20,7 @@ export type Line = readonly Span[]
 
 export interface CardCell {
   readonly lines: readonly Line[]
-  /** Torques on one axis; the row has the same figures as text. */
+  /** A drawing of torques; the row has the same figures as text. */
   readonly drawing?: TorqueDrawing
 }
 
@@ -32,7 +32,7 @@ export interface CardTable {
   readonly rows: readonly (readonly CardCell[])[]
 }
 
-/** A list of things to prepare or to know; a `box` is for a tick. */
+/** A list; with `box`, each item has a box to tick. */
 export interface CardList {
   readonly kind: 'list'
   readonly heading?: string
@@ -41,7 +41,7 @@ export interface CardList {
   readonly items: readonly { readonly line: Line; readonly notes: readonly Line[] }[]
 }
 
-/** The figures of one gearcase, those needed at work in large type. */
+/** The figures of one gearcase; those for the work are large. */
 export interface CardFigurePanel {
   readonly kind: 'plate'
   readonly name: Line
@@ -61,10 +61,10 @@ export interface CardSteps {
   readonly groups: readonly { readonly heading: Line; readonly steps: readonly CardStep[] }[]
 }
 
-/** `word` comes first, where the sentence does not state the severity itself. */
+/** `word` is a signal word in front of a sentence that has none. */
 export interface CardCaution {
   readonly word?: string
-  /** About damage alone: without the safety alert symbol, which ANSI Z535.6 keeps for injury. */
+  /** Only about damage, so without the safety alert symbol, which ANSI Z535.6 reserves for injury. */
   readonly notice?: true
   readonly line: Line
 }
@@ -95,7 +95,7 @@ export interface CardSection {
   readonly parts: readonly CardPart[]
 }
 
-/** One card, ready for any renderer: every word already in its language, every figure with its pointer. */
+/** A card in one language, with a pointer for every figure. */
 export interface CardModel {
   readonly kind: 'service-card'
   readonly version: '1.0'
@@ -107,19 +107,19 @@ export interface CardModel {
   readonly shortTitle: string
   readonly machine: Line
   readonly about: Line
-  /** The sheet's own header, such as that its data are invented. */
+  /** The header of the sheet, such as that its data are invented. */
   readonly header?: Line
   readonly variant: { readonly known: boolean; readonly label: string; readonly lines: readonly Line[] }
   readonly facts: readonly { readonly label: string; readonly value: Line }[]
-  /** What comes before this card: the manual, the codes, those with a licence. */
+  /** Sentences about what has priority over this card: the manual, local codes, licences. */
   readonly authority: readonly string[]
   readonly cautions: { readonly label: string; readonly cautions: readonly CardCaution[] }
   readonly sections: readonly CardSection[]
-  /** Words that renderers put on what they draw. */
+  /** Words for the drawings. */
   readonly marks: {
     readonly computed: string
     readonly pictures: Readonly<Record<PictureName, string>>
-    /** What the bars and the pointer of a torque drawing mean. */
+    /** The legend of a torque drawing. */
     readonly legend: { readonly allowed: string; readonly trueBand: string; readonly setting: string }
   }
 }

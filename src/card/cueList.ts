@@ -8,26 +8,26 @@ import { requireWords } from './requireWords.js'
 import { plainText } from './spans.js'
 import { writeStep } from './writeStep.js'
 
-/** One moment of a presenter's script. */
+/** A part of a presenter's script. */
 export interface Cue {
-  /** The step's id; a caution before it has the id of its step and a number. */
+  /** The id of the step; for a caution, the id of its step and a number. */
   readonly id: string
   readonly kind: 'opening' | 'caution' | 'step'
   /** What the camera shows. */
   readonly show: string
   /** What the presenter says, with every value in words. */
   readonly say: string
-  /** Values to put on the screen while it is said, as the manual prints them, with their place in the plan. */
+  /** Values to show on the screen, as the manual prints them, with their place in the plan. */
   readonly screen: readonly Span[]
   readonly from: JsonPointer
-  /** How long the sentence takes, in whole seconds. */
+  /** Time to say it, in whole seconds. */
   readonly seconds: number
 }
 
 const WORDS_PER_MINUTE = 140
 const MIN_SECONDS = 3
 
-/** Pieces that belong on the screen; names of parts are only spoken. */
+/** Pieces for the screen; names of parts are only spoken. */
 const ON_SCREEN = ['torque', 'turns', 'setting', 'volume', 'oil', 'wait', 'temperature'] as const
 
 function secondsFor(say: string): number {
@@ -36,15 +36,15 @@ function secondsFor(say: string): number {
 }
 
 /**
- * A presenter's script for the visit: for each step what the camera shows, what is said, with figures in words, and
- * which figures are on the screen. For a card to work from, use {@link cardModel}.
+ * A presenter's script for the visit: for each step, what the camera shows, what the presenter says, with figures in
+ * words, and the figures on the screen. For a card for the work, use {@link cardModel}.
  *
  * @param plan - from `planVisit`
  * @param catalogue - the language of the script
  * @returns the cues in the order of work; cautions come before their step
- * @throws TypeError when `plan` is no visit plan or `catalogue` no language
+ * @throws TypeError if `plan` is not a visit plan, or `catalogue` is not a language
  *
- * Source: 140 words a minute, three seconds at least: house rule, slow enough to follow with a wrench in hand.
+ * Source: house rule: 140 words a minute and a minimum of three seconds, slow enough to follow during the work.
  *
  * @example
  * ```ts
@@ -66,7 +66,7 @@ export function cueList(plan: VisitPlan, catalogue: Catalogue): Cue[] {
   requireWords(catalogue)
   const written: CardContext = { plan, catalogue, words: catalogue.card, form: 'written' }
   const spoken: CardContext = { ...written, form: 'spoken' }
-  const { authority, cues: shown } = catalogue.card
+  const { authority, cues: cueWords } = catalogue.card
   const { name } = plan.machine
   const cue = (
     id: string,
@@ -78,13 +78,13 @@ export function cueList(plan: VisitPlan, catalogue: Catalogue): Cue[] {
   ): Cue => ({ id, kind, show, say, screen, from, seconds: secondsFor(say) })
   const opening = [name, ...authority].map((text) => (/[.!?]$/.test(text) ? text : `${text}.`)).join(' ')
   const screen = [{ text: name, from: '/machine/name' }]
-  const cues = [cue('opening', 'opening', '/machine', shown.opening, opening, screen)]
+  const cues = [cue('opening', 'opening', '/machine', cueWords.opening, opening, screen)]
   for (const [index, step] of plan.steps.entries()) {
     const from = `/steps/${index}`
     for (const [place, caution] of step.cautions.entries()) {
       const id = `${step.id}-caution-${place + 1}`
       const say = renderMessage(caution, catalogue)
-      cues.push(cue(id, 'caution', `${from}/cautions/${place}`, shown.caution, say))
+      cues.push(cue(id, 'caution', `${from}/cautions/${place}`, cueWords.caution, say))
     }
     const { write } = writeStep(spoken, step, index, true)
     const { pieces } = writeStep(written, step, index, true)

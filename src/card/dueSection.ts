@@ -13,7 +13,7 @@ function taskLine({ words }: CardContext, due: PlannedDue, from: JsonPointer): L
   return joined([capitalised(partLine(due.part, `${from}/part`)), quoted(name, `${from}/serviceName`)], ': ')
 }
 
-/** A meter and a date, as far as each is known. */
+/** A meter reading and a date, if they are known. */
 function pointLine(context: CardContext, point: DueLine['from'], from: JsonPointer): Line {
   const meter = quantityLine(context, point?.meter, `${from}/meter`)
   return joined([meter, quotedIf(point?.date, `${from}/date`)], ', ')
@@ -25,7 +25,7 @@ function leftLine({ catalogue, words }: CardContext, left: Quantity | undefined,
   return quoted(left.value < 0 ? words.past(shown) : words.remaining(shown), from)
 }
 
-/** How long a service that is due may still be postponed. */
+/** The point up to which a due service may be postponed. */
 function windowLine(context: CardContext, { verdict, overdueAfter }: DueLine, from: JsonPointer): Line {
   const until = pointLine(context, overdueAfter, `${from}/overdueAfter`)
   if (verdict !== 'due' || until.length === 0) return []
@@ -82,11 +82,11 @@ interface DueGroup {
   readonly names: Line[]
 }
 
-/** Services on parts with the same limits, counts and reasons are shown once: only their names differ. */
-function groupDue(context: CardContext, isMeant: (due: PlannedDue) => boolean): readonly DueGroup[] {
+/** Groups services that differ only in their names. */
+function groupDue(context: CardContext, isIncluded: (due: PlannedDue) => boolean): readonly DueGroup[] {
   const groups = new Map<string, DueGroup>()
   for (const [index, due] of context.plan.due.entries()) {
-    if (!isMeant(due)) continue
+    if (!isIncluded(due)) continue
     const from = `/due/${index}`
     const name = taskLine(context, due, from)
     const key = JSON.stringify([due.verdict, due.lines, due.reasons, due.coveredBy])
@@ -97,15 +97,15 @@ function groupDue(context: CardContext, isMeant: (due: PlannedDue) => boolean): 
   return [...groups.values()]
 }
 
-/** What is due and by what; then, in one line each, the other services. */
+/** The chosen services with their limits, then one line for each other service. */
 export function dueSection(context: CardContext): CardSection {
   const { words } = context
-  const taken = groupDue(context, (due) => due.taken).flatMap((group): CardPart[] => {
-    // What was chosen on the way to a verdict: severe use, a display that was changed, a window, a service that counted.
+  const chosenParts = groupDue(context, (due) => due.taken).flatMap((group): CardPart[] => {
+    // Choices behind a verdict: severe use, a changed display, a window, a service that counted.
     const choices = reasonLines(context, group.due.reasons, `${group.from}/reasons`, TABLE_VERDICTS)
     return [dueTable(context, group), ...listPart(choices)]
   })
-  const later = groupDue(context, (due) => !due.taken).map(({ due, from, names }) => {
+  const otherServices = groupDue(context, (due) => !due.taken).map(({ due, from, names }) => {
     const coveredBy = due.coveredBy === undefined ? undefined : words.coveredBy(due.coveredBy)
     const verdict = verdictLine(context, due, from)
     return {
@@ -113,10 +113,10 @@ export function dueSection(context: CardContext): CardSection {
       notes: due.verdict === 'cannot tell' ? reasonLines(context, due.reasons, `${from}/reasons`) : [],
     }
   })
-  const parts = taken.length > 0 ? taken : listPart([ownWords(words.labels.noService)])
+  const parts = chosenParts.length > 0 ? chosenParts : listPart([ownWords(words.labels.noService)])
   return {
     id: 'due',
     heading: words.sections.due,
-    parts: [...parts, ...listPart(later, { heading: words.labels.otherServices })],
+    parts: [...parts, ...listPart(otherServices, { heading: words.labels.otherServices })],
   }
 }

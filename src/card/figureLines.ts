@@ -18,38 +18,38 @@ import type { Line, SpanTone } from './cardParts.js'
 import { intervalLine } from './intervalLine.js'
 import { filled, joined, labelled, ownWords, quoted, quotedIf } from './spans.js'
 
-/** One figure of the sheet as a card shows it. */
+/** A figure of the sheet on a card. */
 export interface FigureLines {
-  /** The manual's own printed figure, or the gap. */
+  /** The first printed figure, or the gap. */
   readonly main: Line
-  /** What the manual also prints. */
+  /** Other printed figures. */
   readonly alsoPrinted: readonly Line[]
-  /** What we calculated from the printed figure. */
+  /** Figures calculated from the printed one. */
   readonly computed: readonly Line[]
-  /** Conditions that belong to it. */
+  /** Conditions of the figure. */
   readonly notes: readonly Line[]
 }
 
-const bare = (main: Line, notes: readonly Line[] = []): FigureLines => ({
+const singleFigure = (main: Line, notes: readonly Line[] = []): FigureLines => ({
   main,
   alsoPrinted: [],
   computed: [],
   notes,
 })
 
-/** What is shown next to the manual's own figure: what it also prints, and what we calculated, marked as such. */
+/** The lines next to the first printed figure: other printed figures and, with a mark, calculated ones. */
 export function secondaryLines({ words }: CardContext, { alsoPrinted, computed }: FigureLines): Line[] {
-  const ours = computed.length === 0 ? [] : ownWords(` ${words.computedMark}`)
-  return filled([joined(alsoPrinted, ' · '), [...joined(computed, ' · '), ...ours]])
+  const mark = computed.length === 0 ? [] : ownWords(` ${words.computedMark}`)
+  return filled([joined(alsoPrinted, ' · '), [...joined(computed, ' · '), ...mark]])
 }
 
-/** `hexagon socket 5 mm`; nothing where a tool has no drive. */
+/** A drive such as `hexagon socket 5 mm`; empty for a tool without a drive. */
 export function driveLine({ words }: CardContext, drive: Drive | undefined, from: JsonPointer): Line {
   if (drive === undefined) return []
   return quoted([words.drives[drive.kind], drive.size].filter(Boolean).join(' '), from)
 }
 
-/** `2–3`, as printed: turns past finger tight. */
+/** Turns past finger tight, such as `2–3`. */
 export function turnsLine(context: CardContext, turns: TurnsTightening, from: JsonPointer): Line {
   const { min, max } = turns
   const { marks, speech } = context.catalogue
@@ -59,7 +59,7 @@ export function turnsLine(context: CardContext, turns: TurnsTightening, from: Js
   return quoted(max === undefined ? write(min) : range(write(min), write(max)), from, 'printed')
 }
 
-/** A printed value: the manual's own characters where the sheet keeps them, else its figures with the language's marks. */
+/** A printed value: the characters of the manual if the sheet has them, else the figures in the style of the language. */
 export function valueLine(
   context: CardContext,
   value: PrintedValue<Unit>,
@@ -78,7 +78,7 @@ function statedLines(context: CardContext, value: StatedValue<Unit>, from: JsonP
   const alsoPrinted = (value.printed ?? []).map((printed, index) =>
     valueLine(context, printed, `${from}/printed/${index}`, 'also printed'),
   )
-  return { ...bare(valueLine(context, value, from)), alsoPrinted }
+  return { ...singleFigure(valueLine(context, value, from)), alsoPrinted }
 }
 
 function tighteningLines(
@@ -91,12 +91,12 @@ function tighteningLines(
   const { labels } = words
   const condition = quoted(words.threadConditions[tightening.threadCondition], `${from}/threadCondition`)
   const notes = [labelled(labels.thread, condition)]
-  if (tightening.kind === 'not stated') return bare(quoted(words.notStated, from, 'gap'), notes)
+  if (tightening.kind === 'not stated') return singleFigure(quoted(words.notStated, from, 'gap'), notes)
   if (tightening.kind === 'turns') {
     const { maxTorque } = tightening
     if (maxTorque !== undefined)
       notes.push(labelled(labels.maximum, valueLine(context, maxTorque, `${from}/maxTorque`)))
-    return bare(
+    return singleFigure(
       joined(
         [
           turnsLine(context, tightening, from),
@@ -108,24 +108,24 @@ function tighteningLines(
     )
   }
   const { torque, stages = [], thenAngle } = tightening
-  const final = statedLines(context, torque, `${from}/torque`)
+  const lastStage = statedLines(context, torque, `${from}/torque`)
   const steps = stages.map((stage, index) => valueLine(context, stage, `${from}/stages/${index}`))
   const angle = thenAngle === undefined ? [] : valueLine(context, thenAngle, `${from}/thenAngle`)
-  const main = joined([...steps, final.main], labels.thenStage)
+  const main = joined([...steps, lastStage.main], labels.thenStage)
   return {
-    ...final,
+    ...lastStage,
     main: angle.length === 0 ? main : [...main, ...ownWords(labels.thenAngle), ...angle],
     notes,
   }
 }
 
 function oilsLines(context: CardContext, { choices }: OilsStated, from: JsonPointer): FigureLines {
-  const { limitedSlip: slips, labels } = context.words
+  const { limitedSlip: slipWords, labels } = context.words
   const [first = [], ...others] = choices.map((choice, index) => {
     const { ambient, limitedSlip } = choice
     const at = `${from}/choices/${index}`
     const slip =
-      limitedSlip === 'required' || limitedSlip === 'not permitted' ? slips[limitedSlip] : undefined
+      limitedSlip === 'required' || limitedSlip === 'not permitted' ? slipWords[limitedSlip] : undefined
     return joined(
       [
         quoted(nameOil(choice), at, 'printed'),
@@ -135,13 +135,13 @@ function oilsLines(context: CardContext, { choices }: OilsStated, from: JsonPoin
       ', ',
     )
   })
-  return bare(
+  return singleFigure(
     first,
     others.map((line) => [...ownWords(`${labels.or} `), ...line]),
   )
 }
 
-/** `crush washer, flat, aluminium, 14 × 18 × 1.5 mm`, then the part number. */
+/** A seal such as `crush washer, flat, aluminium, 14 × 18 × 1.5 mm`, with its part number. */
 export function sealLine({ words }: CardContext, seal: Seal, from: JsonPointer): Line {
   if (seal.kind === 'not stated') return quoted(words.notStated, from, 'gap')
   const lines = [quoted(words.seals[seal.kind], `${from}/kind`)]
@@ -167,7 +167,7 @@ function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer, isFilter
     case 'not stated':
       return 'threadCondition' in leaf
         ? tighteningLines(context, leaf, from, isFilter)
-        : bare(quoted(context.words.notStated, from, 'gap'))
+        : singleFigure(quoted(context.words.notStated, from, 'gap'))
     case 'nominal':
     case 'nominal with tolerance':
     case 'limits':
@@ -178,11 +178,11 @@ function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer, isFilter
     case 'oils':
       return oilsLines(context, leaf, from)
     case 'interval':
-      return bare(intervalLine(context, leaf, from))
+      return singleFigure(intervalLine(context, leaf, from))
     case 'place':
-      return bare(quoted(leaf.text, from))
+      return singleFigure(quoted(leaf.text, from))
     default:
-      return bare(
+      return singleFigure(
         'replace' in leaf || leaf.kind === 'none'
           ? sealLine(context, leaf, from)
           : driveLine(context, leaf, from),
@@ -191,22 +191,23 @@ function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer, isFilter
 }
 
 /**
- * One figure of the plan as a card shows it: the manual's own printed figure first, then what it also prints, then
- * what we calculated; a gap says what kind it is and, where it is not known, between which figures.
+ * A figure of the plan on a card: the first printed figure, other printed ones, and calculated ones. For a gap, its kind and
+ * the candidates.
  */
 export function figureLines(context: CardContext, figure: PlannedFigure, index: number): FigureLines {
   const from = `/figures/${index}`
   const { resolved, computed = [] } = figure
   const isFilter = /^\/gearcases\/[^/]+\/filters\//.test(figure.path)
   const { words } = context
-  if (resolved.kind === 'not stated') return bare(quoted(words.notStated, `${from}/resolved/kind`, 'gap'))
+  if (resolved.kind === 'not stated')
+    return singleFigure(quoted(words.notStated, `${from}/resolved/kind`, 'gap'))
   if (resolved.kind === 'cannot tell') {
     const missing = resolved.missing.map((fact) => words.identityFacts[fact])
     const candidates = resolved.candidates.map(
       ({ value }, place) =>
         leafLines(context, value, `${from}/resolved/candidates/${place}/value`, isFilter).main,
     )
-    return bare(
+    return singleFigure(
       quoted(words.cannotTell(missing), `${from}/resolved/missing`, 'gap'),
       filled([labelled(words.labels.candidates, joined(candidates, ` ${words.labels.or} `))]),
     )

@@ -14,7 +14,7 @@ function ownerOf(path: string): string {
   return /^\/(?:gearcases\/[^/]+\/(?:openings|covers|filters)\/[^/]+|shields\/[^/]+)/.exec(path)?.[0] ?? path
 }
 
-/** Where the part is and what turns it, under its torque. */
+/** The place and the drive of a part, shown under its torque. */
 function partNote(context: CardContext, part: PartName): Line {
   const { plan } = context
   const owner = ownerOf(part.path)
@@ -28,7 +28,7 @@ function partNote(context: CardContext, part: PartName): Line {
   return joined(notes, ' · ')
 }
 
-/** A level has a time, a depth and a temperature; each needs its own word. */
+/** The word for a level figure: a time, a depth or a temperature. */
 function levelWord({ words }: CardContext, { role, resolved }: PlannedFigure): string | undefined {
   if (role !== 'level' || resolved.kind !== 'stated' || !('unit' in resolved.value)) return undefined
   const measure = measureOf(resolved.value.unit)
@@ -44,21 +44,21 @@ function figureRow(context: CardContext, figure: PlannedFigure, index: number): 
   const label = tightening
     ? capitalised(partLine(part, `/figures/${index}/part`, false))
     : quoted(levelWord(context, figure) ?? context.words.roles[role], `/figures/${index}/role`)
-  const gap = resolved.kind !== 'stated'
+  const isGap = resolved.kind !== 'stated'
   const notes = [
     joined(secondaryLines(context, lines), ' · '),
-    ...(tightening && !gap ? [] : lines.notes),
+    ...(tightening && !isGap ? [] : lines.notes),
     tightening ? partNote(context, part) : [],
   ]
   return {
     label,
     value: lines.main,
-    size: LARGE_ROLES.has(role) && !gap ? 'large' : 'small',
+    size: LARGE_ROLES.has(role) && !isGap ? 'large' : 'small',
     notes: filled(notes),
   }
 }
 
-/** The oil permitted at this ambient temperature, where one was chosen. */
+/** The oil chosen for the ambient temperature, or all permitted oils. */
 function oilRow(context: CardContext, figure: PlannedFigure, index: number): FigurePanelRow {
   const row = figureRow(context, figure, index)
   const place = context.plan.oil.findIndex((oil) => oil.figure === `/figures/${index}`)
@@ -73,22 +73,22 @@ function oilRow(context: CardContext, figure: PlannedFigure, index: number): Fig
   }
 }
 
-/** What all instances take together, under the refill of one. */
+/** The refill of one instance, with the sum of all instances below. */
 function refillRow(context: CardContext, figure: PlannedFigure, index: number): FigurePanelRow {
   const row = figureRow(context, figure, index)
   const place = context.plan.oil.findIndex((oil) => oil.refill === `/figures/${index}`)
   const oil = context.plan.oil[place]
   if (oil === undefined || oil.instances < 2 || oil.needed === undefined) return row
-  const together = [
+  const sum = [
     ...ownWords(`${context.words.labels.each} × `),
     ...quoted(String(oil.instances), `/oil/${place}/instances`),
     ...ownWords(` = `),
     ...quantityLine(context, oil.needed, `/oil/${place}/needed`, 'computed'),
   ]
-  return { ...row, notes: [...row.notes, together] }
+  return { ...row, notes: [...row.notes, sum] }
 }
 
-const ROWS: { readonly [role: string]: typeof figureRow } = { oils: oilRow, refill: refillRow }
+const ROW_BY_ROLE: { readonly [role: string]: typeof figureRow } = { oils: oilRow, refill: refillRow }
 
 type Placed = readonly [index: number, figure: PlannedFigure]
 
@@ -100,20 +100,20 @@ function panelOf(context: CardContext, gearcase: string, figures: readonly Place
     kind: 'plate',
     name: capitalised(quoted(gearcase, `/figures/${figures[0]?.[0]}/part/gearcase`)),
     picture: wheelMarks ? 'wheel marks' : 'plug',
-    rows: figures.map(([index, figure]) => (ROWS[figure.role] ?? figureRow)(context, figure, index)),
+    rows: figures.map(([index, figure]) => (ROW_BY_ROLE[figure.role] ?? figureRow)(context, figure, index)),
   }
 }
 
-/** A panel for each gearcase with its figures: refill and oil, then every opening's torque, then what else is stated. */
+/** A panel of figures for each gearcase: refill and oil first, then the torques of the openings, then the others. */
 export function figuresSection(context: CardContext): CardSection {
   const { plan, words } = context
   const panels = new Map<string, Placed[]>()
   const seen = new Set<string>()
   for (const [index, figure] of plan.figures.entries()) {
-    const same = `${figure.role} ${figure.path}`
+    const key = `${figure.role} ${figure.path}`
     const { gearcase } = figure.part
-    if (ROLES_ELSEWHERE.has(figure.role) || seen.has(same) || gearcase === undefined) continue
-    seen.add(same)
+    if (ROLES_ELSEWHERE.has(figure.role) || seen.has(key) || gearcase === undefined) continue
+    seen.add(key)
     panels.set(gearcase, [...(panels.get(gearcase) ?? []), [index, figure]])
   }
   const order = ([, { role }]: Placed) => ['refill', 'oils', 'additive', 'tightening'].indexOf(role) + 1 || 9

@@ -5,8 +5,8 @@ const CLOSE = '\ue001'
 const FIRST = 0xe100
 
 /**
- * Inserts pieces of the plan into a catalogue's text and keeps where each piece came from:
- * the text sees one opaque sign for a piece, and the finished sentence is cut at the signs again.
+ * Inserts pieces of the plan into a text of the catalogue and keeps their pointers: the text gets a private character for
+ * each piece, and the finished sentence is split at these characters.
  */
 export function insertSpans<Key extends string>(
   pieces: Readonly<Partial<Record<Key, Line>>>,

@@ -5,7 +5,7 @@ import type { CardContext } from './cardContext.js'
 import type { Line } from './cardParts.js'
 import { joined, quoted } from './spans.js'
 
-/** A period in words: `P6M` as `6 months`; a text that is not a period stays as it is. */
+/** A period in words: `P6M` becomes `6 months`. A text that is not a period is not changed. */
 export function periodLine({ words }: CardContext, period: string, from: JsonPointer): Line {
   const found = /^P(?:([0-9]+)Y)?(?:([0-9]+)M)?(?:([0-9]+)W)?(?:([0-9]+)D)?$/.exec(period)
   if (found === null || period === 'P') return quoted(period, from)
@@ -16,7 +16,7 @@ export function periodLine({ words }: CardContext, period: string, from: JsonPoi
   )
 }
 
-/** `200 h, 2000 km (1200 mi), 12 months`: every limit that the manual prints. */
+/** All printed limits of an interval, such as `200 h, 2000 km (1200 mi), 12 months`. */
 export function intervalLine(context: CardContext, interval: IntervalStated, from: JsonPointer): Line {
   const { marks } = context.catalogue
   const lines: Line[] = []
@@ -26,10 +26,14 @@ export function intervalLine(context: CardContext, interval: IntervalStated, fro
   }
   if (interval.distance !== undefined) {
     const { printed = [], ...first } = interval.distance
-    const all = [first, ...printed].map((distance) => showQuantity(distance, marks) ?? distance.value)
-    const [own = '', ...others] = all
+    const distances = [first, ...printed].map((distance) => showQuantity(distance, marks) ?? distance.value)
+    const [firstDistance = '', ...others] = distances
     lines.push(
-      quoted(others.length === 0 ? own : `${own} (${others.join(', ')})`, `${from}/distance`, 'printed'),
+      quoted(
+        others.length === 0 ? firstDistance : `${firstDistance} (${others.join(', ')})`,
+        `${from}/distance`,
+        'printed',
+      ),
     )
   }
   if (interval.period !== undefined) lines.push(periodLine(context, interval.period, `${from}/period`))

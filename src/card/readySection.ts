@@ -39,18 +39,18 @@ function oilItem(context: CardContext, oil: PlannedOil, index: number): Item {
     return joined([quoted(String(count), `${at}/count`), quantityLine(context, size, `${at}/size`)], ' × ')
   })
   const toBuy = [quantityLine(context, buy?.volume, `${from}/buy/volume`), joined(containers, ', ')]
-  const extra = [
+  const additiveParts = [
     quotedIf(additive?.name, `${from}/additive/name`),
     quantityLine(context, additive?.needed, `${from}/additive/needed`),
   ]
-  const settled = oil.needed !== undefined && buy === undefined && oil.take.length > 0
+  const isCovered = oil.needed !== undefined && buy === undefined && oil.take.length > 0
   const part = capitalised(partLine(oil.part, `${from}/part`))
   const amount = joined([needed, quotedIf(oil.choice, `${from}/choice`)], ' ')
   const notes = [
-    labelled(labels.additive, joined(extra, ', ')),
+    labelled(labels.additive, joined(additiveParts, ', ')),
     labelled(labels.take, joined(take, '; ')),
     labelled(labels.buy, joined(toBuy, ': ')),
-    ...(settled ? [] : reasonLines(context, oil.reasons, `${from}/reasons`, CODES_ELSEWHERE)),
+    ...(isCovered ? [] : reasonLines(context, oil.reasons, `${from}/reasons`, CODES_ELSEWHERE)),
   ]
   return { line: [...part, ...ownWords(': '), ...amount], notes: filled(notes) }
 }
@@ -69,7 +69,6 @@ function sealItem(context: CardContext, seal: PlannedSeal, index: number): Item 
   }
 }
 
-/** `1 × the return filter, spin-on filter, part number`. */
 function filterItem(context: CardContext, filter: PlannedFilter, index: number): Item {
   const from = `/filters/${index}`
   const what = [
@@ -81,13 +80,13 @@ function filterItem(context: CardContext, filter: PlannedFilter, index: number):
   return { line, notes: [partLine(filter.part, `${from}/part`)] }
 }
 
-/** What is wrong with a tool or the pan, and why; empty where it fits. */
+/** The verdict on a tool or the pan with its reasons; no verdict if it fits. */
 function findToolProblem(
   context: CardContext,
   { verdict, reasons }: Pick<PlannedTool, 'verdict' | 'reasons'>,
   from: string,
 ): { readonly bad: Line; readonly why: readonly Line[] } {
-  // Whoever measures must know that one jug is not the whole refill.
+  // A refill in several pours is shown even if the vessel fits.
   const pours = reasons.flatMap((reason, place) =>
     reason.code === 'fill/vessel-in-several-pours'
       ? [reasonLine(context, reason, `${from}/reasons/${place}`)]
@@ -120,7 +119,7 @@ function wrenchLines({ plan }: CardContext): Line[] {
   })
 }
 
-/** What belongs to the whole visit: the pan with its total. */
+/** The pan, with the total volume that it must hold. */
 function panItems(context: CardContext): readonly Item[] {
   const { labels } = context.words
   const { pan } = context.plan
@@ -144,8 +143,10 @@ export function readySection(context: CardContext): CardSection {
   const filters = (plan.filters ?? []).map((filter, index) => filterItem(context, filter, index))
   const tools = plan.tools.flatMap((tool, index) => {
     const first = plan.tools.findIndex(({ kind, have }) => kind === tool.kind && have?.id === tool.have?.id)
-    const again = tool.have !== undefined && first < index
-    return tool.kind === 'pan' || tool.drive?.kind === 'hand' || again ? [] : [toolItem(context, tool, index)]
+    const isRepeated = tool.have !== undefined && first < index
+    return tool.kind === 'pan' || tool.drive?.kind === 'hand' || isRepeated
+      ? []
+      : [toolItem(context, tool, index)]
   })
   const box = true
   return {

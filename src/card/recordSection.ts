@@ -3,7 +3,7 @@ import { type CardContext, partLine } from './cardContext.js'
 import type { CardBlanks, CardSection } from './cardParts.js'
 import { capitalised } from './spans.js'
 
-/** Blank lines for the date, the initials, the meters, and what came out of and went into each gearcase. */
+/** Blank lines for the date, initials, meters, and the oil that was drained from and filled into each gearcase. */
 export function recordSection({ plan, words }: CardContext): CardSection {
   const { blanks, choices } = words
   const { hours, distance } = plan.readings
@@ -30,12 +30,12 @@ export function recordSection({ plan, words }: CardContext): CardSection {
       .map((step) => ({ label: `${blanks.filter}: ${step.part?.part}`, choices: choices.filter }))
     return [{ kind: 'blanks', heading, fields: [...change, ...filters, { label: blanks.refilled }, leaks] }]
   })
-  const first: CardBlanks = {
+  const visitBlanks: CardBlanks = {
     kind: 'blanks',
     fields: [{ label: blanks.date }, { label: blanks.initials }, ...meters],
   }
   const notes: CardBlanks = { kind: 'blanks', fields: [{ label: blanks.notes }] }
-  return { id: 'record', heading: words.sections.record, parts: [first, ...gearcases, notes] }
+  return { id: 'record', heading: words.sections.record, parts: [visitBlanks, ...gearcases, notes] }
 }
 
 const isOnPart = (filter: PartName | undefined, gearcase: PartName) =>

@@ -8,7 +8,7 @@ import { CARD_STYLE } from './html/style.js'
 import { requireCard } from './requireCard.js'
 import { plainText } from './spans.js'
 
-/** No script, nothing fetched: the card may be opened from any file share. */
+/** No script and no requests, so that the card can be opened from any file share. */
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'"
 
 function headHtml(card: CardModel) {
@@ -67,13 +67,13 @@ function sectionHtml({ id: name, heading, parts }: CardSection, card: CardModel)
 }
 
 /**
- * The card as one HTML file to print or to read on a small screen: styles and drawings inside it, no script, nothing
- * fetched. It prints on A4 and on Letter, is legible in black and white, and every figure carries in `data-from` its
- * pointer into the plan.
+ * Writes the card as one HTML file, for printing on A4 or Letter and for small screens. It includes its styles and
+ * drawings, has no script, requests nothing, and is legible in black and white. Every figure has its pointer into the
+ * plan in `data-from`.
  *
  * @param card - from {@link cardModel}
  * @returns a whole HTML document; names from the sheet are escaped
- * @throws TypeError when `card` is not a card
+ * @throws TypeError if `card` is not a card
  *
  * Source: layout by WCAG 2.2, level AA, as far as a document can meet it; from memory.
  *
@@ -88,7 +88,7 @@ function sectionHtml({ id: name, heading, parts }: CardSection, card: CardModel)
  * const due = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
  * const planned = planVisit({ sheet, log, today: '2031-10-06' }, { services: 'due', due, iso6789: '2017' })
  * if (!planned.ok) throw new Error('no plan')
- * // What language does the document say it is in?
+ * // What is the language of the document?
  * renderHtml(cardModel(planned, en)).slice(0, 41) // => '<!doctype html><html lang="en" dir="ltr">'
  * ```
  */

@@ -14,7 +14,7 @@ const list = (children: ListItem[]): RootContent => {
   return { type: 'list', ordered: false, spread: false, children }
 }
 
-/** Gaps are bold; everything else is plain, so that the figure is easy to see. */
+/** Gaps are bold, everything else is plain. */
 function phrasing(line: Line): PhrasingContent[] {
   return line.map(({ text: value, tone }) => (tone === 'gap' ? strong([text(value)]) : text(value)))
 }
@@ -78,11 +78,11 @@ function partBlocks(part: CardPart, card: CardModel): RootContent[] {
 }
 
 /**
- * The card as Markdown with GitHub's tables and tick boxes, for a wiki or an issue. Cautions come before their step.
+ * Writes the card as Markdown with the tables and check boxes of GitHub. Cautions come before their step.
  *
  * @param card - from {@link cardModel}
- * @returns Markdown; names from the sheet can make no markup
- * @throws TypeError when `card` is not a card
+ * @returns Markdown; markup in names from the sheet is escaped
+ * @throws TypeError if `card` is not a card
  *
  * @example
  * ```ts

@@ -5,17 +5,17 @@ import { wrapText } from './wrapText.js'
 
 const WIDTH = 80
 
-/** Lines of text, the first after `lead`, the others under it. */
-const under = (lead: string, text: string) => wrapText(text, WIDTH, lead, ' '.repeat(lead.length))
+/** Wrapped lines of text; the first begins with `lead`, the others are indented by its width. */
+const indent = (lead: string, text: string) => wrapText(text, WIDTH, lead, ' '.repeat(lead.length))
 
 function rowLines(cells: readonly CardCell[], columns: readonly string[]): string[] {
   return cells.flatMap((cell, index) => {
-    const whole = cell.lines
+    const cellText = cell.lines
       .map(write)
       .filter((text) => text !== '')
       .join('; ')
-    if (whole === '') return []
-    return index === 0 ? under('* ', whole) : under('    ', `${columns[index]}: ${whole}`)
+    if (cellText === '') return []
+    return index === 0 ? indent('* ', cellText) : indent('    ', `${columns[index]}: ${cellText}`)
   })
 }
 
@@ -23,23 +23,23 @@ function partLines(part: CardPart, { extent }: CardModel): string[] {
   switch (part.kind) {
     case 'table':
       return [
-        ...under('', write(part.caption)),
+        ...indent('', write(part.caption)),
         ...part.rows.flatMap((cells) => rowLines(cells, part.columns)),
       ]
     case 'list':
       return [
         ...(part.heading === undefined ? [] : [part.heading]),
         ...part.items.flatMap(({ line, notes }) => [
-          ...under(part.box ? '[ ] ' : '* ', write(line)),
-          ...notes.flatMap((note) => under('    ', write(note))),
+          ...indent(part.box ? '[ ] ' : '* ', write(line)),
+          ...notes.flatMap((note) => indent('    ', write(note))),
         ]),
       ]
     case 'plate':
       return [
         write(part.name),
         ...part.rows.flatMap(({ label, value, notes }) => [
-          ...under('* ', `${write(label)}: ${write(value)}`),
-          ...notes.flatMap((note) => under('    ', write(note))),
+          ...indent('* ', `${write(label)}: ${write(value)}`),
+          ...notes.flatMap((note) => indent('    ', write(note))),
         ]),
       ]
     case 'steps':
@@ -47,20 +47,20 @@ function partLines(part: CardPart, { extent }: CardModel): string[] {
         write(heading),
         ...steps.flatMap((step) => [
           ...step.cautions.flatMap(({ word, notice, line }) =>
-            under(notice ? '  -- ' : '  !! ', word === undefined ? write(line) : `${word}: ${write(line)}`),
+            indent(notice ? '  -- ' : '  !! ', word === undefined ? write(line) : `${word}: ${write(line)}`),
           ),
-          ...under(
+          ...indent(
             `[ ] ${String(step.number).padStart(2)}. `,
             write(extent === 'full' ? step.full : step.short),
           ),
-          ...(step.note === undefined ? [] : under('        ', write(step.note))),
+          ...(step.note === undefined ? [] : indent('        ', write(step.note))),
         ]),
       ])
     case 'blanks':
       return [
         ...(part.heading === undefined ? [] : [write(part.heading)]),
         ...part.fields.flatMap(({ label, choices }) =>
-          under(
+          indent(
             '',
             choices === undefined
               ? `${label}: ${'_'.repeat(24)}`
@@ -72,12 +72,11 @@ function partLines(part: CardPart, { extent }: CardModel): string[] {
 }
 
 /**
- * The card as plain text of 80 columns, for a terminal or a plain message. A quantity is never broken from its unit
- * over two lines.
+ * Writes the card as plain text of 80 columns, for a terminal or a message. A number and its unit are always on one line.
  *
  * @param card - from {@link cardModel}
- * @returns lines of at most 80 characters, longer only where one word is
- * @throws TypeError when `card` is not a card
+ * @returns lines of at most 80 characters, except for a single longer word
+ * @throws TypeError if `card` is not a card
  *
  * @example
  * ```ts
@@ -97,17 +96,17 @@ function partLines(part: CardPart, { extent }: CardModel): string[] {
 export function renderText(card: CardModel): string {
   requireCard(card)
   const lines = [
-    ...under('', `${card.title}: ${write(card.machine)}`),
+    ...indent('', `${card.title}: ${write(card.machine)}`),
     '='.repeat(WIDTH),
-    ...under('', write(card.about)),
+    ...indent('', write(card.about)),
     ...card.variant.lines.flatMap((line, index) =>
-      under(index === 0 ? `${card.variant.label}: ` : '  ', write(line)),
+      indent(index === 0 ? `${card.variant.label}: ` : '  ', write(line)),
     ),
-    ...(card.header === undefined ? [] : under('', write(card.header))),
-    ...card.authority.flatMap((sentence) => under('! ', sentence)),
-    ...card.facts.flatMap(({ label, value }) => under('', `${label}: ${write(value)}`)),
+    ...(card.header === undefined ? [] : indent('', write(card.header))),
+    ...card.authority.flatMap((sentence) => indent('! ', sentence)),
+    ...card.facts.flatMap(({ label, value }) => indent('', `${label}: ${write(value)}`)),
     ...card.cautions.cautions.flatMap(({ word, notice, line }) =>
-      under(notice ? '-- ' : '!! ', word === undefined ? write(line) : `${word}: ${write(line)}`),
+      indent(notice ? '-- ' : '!! ', word === undefined ? write(line) : `${word}: ${write(line)}`),
     ),
   ]
   for (const section of card.sections) {

@@ -2,23 +2,23 @@ import { requireShape } from '../base/index.js'
 import { cleanText } from '../message/index.js'
 import type { Cue } from './cueList.js'
 
-const two = (count: number) => String(count).padStart(2, '0')
+const twoDigits = (count: number) => String(count).padStart(2, '0')
 
 /** `01:02:03.000` */
 function timeStamp(seconds: number): string {
-  return `${two(Math.floor(seconds / 3600))}:${two(Math.floor((seconds % 3600) / 60))}:${two(seconds % 60)}.000`
+  return `${twoDigits(Math.floor(seconds / 3600))}:${twoDigits(Math.floor((seconds % 3600) / 60))}:${twoDigits(seconds % 60)}.000`
 }
 
 const escaped = (text: string) =>
   cleanText(text).replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;')
 
 /**
- * The script as WebVTT captions: what is said, and under it the values on the screen. One cue follows the other
- * without a gap; an editor moves them to the real takes.
+ * Writes the script as WebVTT captions: the spoken text, and below it the values on the screen. The cues follow one another
+ * without gaps; adjust their times to the recording.
  *
  * @param cues - from {@link cueList}; at least 1 s each
- * @returns a WebVTT file; names from the sheet can make neither tags nor cues
- * @throws TypeError when `cues` is not a list of cues, RangeError when a cue's `seconds` is not a whole number from 1 on
+ * @returns a WebVTT file; markup in names from the sheet is escaped
+ * @throws TypeError if `cues` is not a list of cues, RangeError if `seconds` of a cue is not a whole number of 1 or more
  *
  * Source: WebVTT: The Web Video Text Tracks Format (W3C), file structure and cue text escapes; from memory.
  *
@@ -26,7 +26,7 @@ const escaped = (text: string) =>
  * ```ts
  * import { renderWebVtt } from 'drivetrain-service/v1/card'
  * const cue = { id: 'wipe', kind: 'step', show: 'The clean case.', say: 'Wipe it down.', screen: [], from: '/steps/0', seconds: 3 } as const
- * // What does one cue look like in the file?
+ * // How is one cue written?
  * renderWebVtt([cue]) // => 'WEBVTT\n\nwipe\n00:00:00.000 --> 00:00:03.000\nWipe it down.\n'
  * ```
  */

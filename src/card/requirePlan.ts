@@ -1,36 +1,36 @@
 import { requireShape, requireTree, type Shape } from '../base/index.js'
 import type { VisitPlan } from '../service/index.js'
 
-const QUANTITY = { value: 'number', unit: 'string' } as const
-const NAMED = { name: 'string' } as const
-const POINT = { 'meter?': QUANTITY } as const
-const LIMIT = {
+const QUANTITY_SHAPE = { value: 'number', unit: 'string' } as const
+const NAMED_SHAPE = { name: 'string' } as const
+const POINT_SHAPE = { 'meter?': QUANTITY_SHAPE } as const
+const LIMIT_SHAPE = {
   'limit?': {},
-  'used?': QUANTITY,
-  'left?': QUANTITY,
-  'from?': POINT,
-  'duePoint?': POINT,
-  'overdueAfter?': POINT,
+  'used?': QUANTITY_SHAPE,
+  'left?': QUANTITY_SHAPE,
+  'from?': POINT_SHAPE,
+  'duePoint?': POINT_SHAPE,
+  'overdueAfter?': POINT_SHAPE,
 } as const
 
-/** The objects and lists of a plan that a card walks into; texts are checked where they are set. */
-const PLAN: Shape = {
+/** The objects and lists of a plan that a card reads; texts are checked later. */
+const PLAN_SHAPE: Shape = {
   machine: { sheet: {}, identity: {}, variant: { reasons: [{}] } },
-  'ambient?': QUANTITY,
-  readings: { 'hours?': QUANTITY, 'distance?': QUANTITY },
-  due: [{ part: {}, lines: [LIMIT], reasons: [{ params: {} }] }],
+  'ambient?': QUANTITY_SHAPE,
+  readings: { 'hours?': QUANTITY_SHAPE, 'distance?': QUANTITY_SHAPE },
+  due: [{ part: {}, lines: [LIMIT_SHAPE], reasons: [{ params: {} }] }],
   work: [{ part: {} }],
   figures: [{ path: 'string', part: { path: 'string' }, resolved: { kind: 'string' }, 'computed?': [{}] }],
   steps: [{ do: 'string', figures: {}, cautions: [{ params: {} }] }],
   oil: [
     {
       part: {},
-      'needed?': QUANTITY,
-      take: [{ volume: QUANTITY }],
-      'buy?': { volume: QUANTITY, 'containers?': [{ size: QUANTITY }] },
-      'measure?': QUANTITY,
-      'stopAt?': QUANTITY,
-      'additive?': { 'perInstance?': QUANTITY, 'needed?': QUANTITY },
+      'needed?': QUANTITY_SHAPE,
+      take: [{ volume: QUANTITY_SHAPE }],
+      'buy?': { volume: QUANTITY_SHAPE, 'containers?': [{ size: QUANTITY_SHAPE }] },
+      'measure?': QUANTITY_SHAPE,
+      'stopAt?': QUANTITY_SHAPE,
+      'additive?': { 'perInstance?': QUANTITY_SHAPE, 'needed?': QUANTITY_SHAPE },
       reasons: [{}],
     },
   ],
@@ -39,31 +39,31 @@ const PLAN: Shape = {
   tightenings: [
     {
       part: {},
-      'wrench?': NAMED,
-      'setting?': QUANTITY,
+      'wrench?': NAMED_SHAPE,
+      'setting?': QUANTITY_SHAPE,
       'trueBand?': { min: 'number', max: 'number' },
       reasons: [{}],
     },
   ],
   tools: [{ for: [{ path: 'string' }], 'drive?': {}, 'have?': {}, reasons: [{}] }],
   wrenches: { use: [], reasons: [{}] },
-  'pan?': { 'volume?': QUANTITY, 'have?': { size: QUANTITY }, reasons: [{}] },
-  waits: [{ part: {}, 'seconds?': 'number', 'parts?': [NAMED], reasons: [{}] }],
+  'pan?': { 'volume?': QUANTITY_SHAPE, 'have?': { size: QUANTITY_SHAPE }, reasons: [{}] },
+  waits: [{ part: {}, 'seconds?': 'number', 'parts?': [NAMED_SHAPE], reasons: [{}] }],
   consumables: [{}],
   cautions: [{ params: {} }],
   time: { minutes: 'number' },
-  usedOil: { 'volume?': QUANTITY, reasons: [{}] },
+  usedOil: { 'volume?': QUANTITY_SHAPE, reasons: [{}] },
   missing: [{ reason: {} }],
   sources: { '*': {} },
 }
 
-/** Throws TypeError, naming the place, for anything that is not a plan of a visit. */
+/** Throws a TypeError that names the place if `plan` is not a visit plan. */
 export function requirePlan(name: string, plan: VisitPlan): void {
   const cure = 'pass the result of planVisit'
   if (plan?.kind !== 'visit-plan')
     throw new TypeError(`${name} must be a visit plan, with kind 'visit-plan'; ${cure}`)
   requireTree(name, plan)
-  requireShape(name, plan, PLAN, cure)
+  requireShape(name, plan, PLAN_SHAPE, cure)
   const { variant } = plan.machine
   if (variant.verdict !== 'one')
     requireShape(`${name}.machine.variant`, variant, { missing: [], candidates: [{}] }, cure)

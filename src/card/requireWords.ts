@@ -1,20 +1,20 @@
 import { requireShape, type Shape } from '../base/index.js'
 import type { CardWords, Catalogue } from '../message/index.js'
 
-const each = (shape: Shape, names: readonly (keyof CardWords)[]): Record<string, Shape> =>
+const sameShape = (shape: Shape, names: readonly (keyof CardWords)[]): Record<string, Shape> =>
   Object.fromEntries(names.map((name) => [name, shape]))
 
-/** The words of a language that a card or a script reads; a text that is missing is found where it is set. */
-const words = (): Shape => ({
+/** The shape of the words that a card or a script reads; missing texts are found later. */
+const wordsShape = (): Shape => ({
   language: 'string',
   marks: { decimal: 'string', group: 'string' },
   texts: {},
   steps: { '*': { full: 'function', short: 'function', show: 'function' } },
   speech: { '*': 'function' },
   card: {
-    ...each(['string'], ['authority', 'wrenchHabits', 'leakAdvice']),
-    ...each('function', ['cannotTell', 'period', 'duration', 'past', 'remaining', 'coveredBy']),
-    ...each({}, [
+    ...sameShape(['string'], ['authority', 'wrenchHabits', 'leakAdvice']),
+    ...sameShape('function', ['cannotTell', 'period', 'duration', 'past', 'remaining', 'coveredBy']),
+    ...sameShape({}, [
       'sections',
       'captions',
       'columns',
@@ -25,8 +25,17 @@ const words = (): Shape => ({
       'pictures',
       'legend',
     ]),
-    ...each({}, ['identityFacts', 'tasks', 'dueStates', 'dueBy', 'severities', 'roles', 'levels', 'replace']),
-    ...each({}, [
+    ...sameShape({}, [
+      'identityFacts',
+      'tasks',
+      'dueStates',
+      'dueBy',
+      'severities',
+      'roles',
+      'levels',
+      'replace',
+    ]),
+    ...sameShape({}, [
       'seals',
       'sealForms',
       'sealMaterials',
@@ -35,12 +44,12 @@ const words = (): Shape => ({
       'drives',
       'tools',
     ]),
-    ...each({}, ['toolVerdicts', 'tighteningVerdicts', 'waits', 'missingKinds', 'documents']),
-    ...each({}, ['confidences']),
+    ...sameShape({}, ['toolVerdicts', 'tighteningVerdicts', 'waits', 'missingKinds', 'documents']),
+    ...sameShape({}, ['confidences']),
   },
 })
 
-/** Throws TypeError, naming the place, for anything that is not a language of the library. */
+/** Throws a TypeError that names the place if `catalogue` is not a language of the library. */
 export function requireWords(catalogue: Catalogue): void {
-  requireShape('catalogue', catalogue, words(), 'import it, such as en of /v1/message/en')
+  requireShape('catalogue', catalogue, wordsShape(), 'import it, such as en of /v1/message/en')
 }

@@ -7,11 +7,11 @@ const SHORT_CARD_SECTIONS: ReadonlySet<CardSection['id']> = new Set([
   'steps',
   'missing',
 ])
-/** Column of the tightening table that only repeats the figure in other units. */
-const IN_OTHER_UNITS = 2
+/** The column of the tightening table with the figure in other units. */
+const OTHER_UNITS_COLUMN = 2
 
 function shortenTable(table: CardTable): CardTable {
-  const keeps = (_value: unknown, column: number) => column !== IN_OTHER_UNITS
+  const keeps = (_value: unknown, column: number) => column !== OTHER_UNITS_COLUMN
   const rows = table.rows.map((row) =>
     row
       .filter(keeps)

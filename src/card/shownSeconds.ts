@@ -1,6 +1,6 @@
 import type { PlannedWait } from '../service/index.js'
 
-/** The seconds to print: a pour to the nearest minute, at least one; the plan keeps the calculated seconds. */
+/** The seconds to show: for a pour, rounded to whole minutes, at least one. */
 export function shownSeconds(wait: PlannedWait | undefined): number | undefined {
   if (wait?.seconds === undefined || wait.kind !== 'pour') return wait?.seconds
   return Math.max(1, Math.round(wait.seconds / 60)) * 60

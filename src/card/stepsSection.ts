@@ -4,7 +4,7 @@ import type { CardSection, CardStep, Line } from './cardParts.js'
 import { capitalised, ownWords, quoted } from './spans.js'
 import { writeStep } from './writeStep.js'
 
-/** The steps in their order, under a heading for each stretch of work on one gearcase. */
+/** The steps in order, with a heading before each group of steps on one gearcase. */
 export function stepsSection(context: CardContext): CardSection {
   const { plan, words } = context
   const groups: { heading: Line; steps: CardStep[] }[] = []

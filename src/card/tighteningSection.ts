@@ -21,11 +21,11 @@ function wrenchCell(context: CardContext, tightening: PlannedTightening, from: s
   const { verdict, reasons } = tightening
   const wrench = quotedIf(tightening.wrench?.name, `${from}/wrench/name`)
   if (verdict === 'fits') return cell(wrench)
-  const said = quoted(context.words.tighteningVerdicts[verdict], `${from}/verdict`, 'gap')
-  if (verdict === 'by turns') return cell(wrench, said)
+  const verdictLine = quoted(context.words.tighteningVerdicts[verdict], `${from}/verdict`, 'gap')
+  if (verdict === 'by turns') return cell(wrench, verdictLine)
   return cell(
     wrench,
-    joined([said, ...reasonLines(context, reasons, `${from}/reasons`, CODES_ELSEWHERE)], ' · '),
+    joined([verdictLine, ...reasonLines(context, reasons, `${from}/reasons`, CODES_ELSEWHERE)], ' · '),
   )
 }
 
@@ -46,7 +46,7 @@ function tighteningRow(context: CardContext, tightening: PlannedTightening, inde
   ]
 }
 
-/** Every tightening of the visit: the manual's figure, the wrench, its setting, and the true torque at that setting. */
+/** Every tightening of the visit: the printed figure, the wrench, its setting, and the true torque at that setting. */
 export function tighteningSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { part, manual, alsoPrinted, wrench, setting, trueBand } = words.columns

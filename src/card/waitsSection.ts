@@ -7,8 +7,8 @@ import { capitalised, cell, joined, labelled, listPart, ownWords, quoted } from 
 function waitRow(context: CardContext, wait: PlannedWait, index: number): CardCell[] {
   const { waits, labels } = context.words
   const from = `/waits/${index}`
-  const known = wait.seconds !== undefined
-  const why = known
+  const isKnown = wait.seconds !== undefined
+  const notes = isKnown
     ? wait.reasons.flatMap((reason, place) =>
         reason.code === 'service/warm-the-bottle'
           ? [reasonLine(context, reason, `${from}/reasons/${place}`)]
@@ -19,12 +19,12 @@ function waitRow(context: CardContext, wait: PlannedWait, index: number): CardCe
   const where = partLine(wait.part, `${from}/part`)
   return [
     cell(capitalised(joined([where, quoted(waits[wait.kind], `${from}/kind`)], ': '))),
-    cell(known && wait.kind === 'pour' ? [...ownWords(`${labels.about} `), ...time] : time),
-    cell(wait.kind === 'pour' ? ownWords(known ? labels.fromPour : labels.untilDry) : [], ...why),
+    cell(isKnown && wait.kind === 'pour' ? [...ownWords(`${labels.about} `), ...time] : time),
+    cell(wait.kind === 'pour' ? ownWords(isKnown ? labels.fromPour : labels.untilDry) : [], ...notes),
   ]
 }
 
-/** How long the hose, the drain, the sealant and the oil level need. */
+/** The waiting times for the hose, the drain, the sealant and the oil level. */
 export function waitsSection(context: CardContext): CardSection {
   const { plan, words } = context
   const { wait, time, of } = words.columns

@@ -7,7 +7,7 @@ import { insertSpans } from './insertSpans.js'
 import { shownSeconds } from './shownSeconds.js'
 import { capitalised, ownWords, quotedIf } from './spans.js'
 
-/** Params of a step that are pieces of the plan; the others only choose words. */
+/** Params of a step that are pieces of the plan. */
 type PieceName = Exclude<keyof StepParams, ChoiceName>
 
 /** Params that choose words. */
@@ -24,13 +24,13 @@ type ChoiceName =
   | 'staged'
   | 'beforeDraining'
 
-/** What a step's texts are written from: pieces, each with its place in the plan, and the texts around them. */
+/** The pieces of the plan in a step, and the function that writes its texts. */
 interface WrittenStep {
   readonly pieces: Readonly<Partial<Record<PieceName, Line>>>
   readonly write: (text: keyof StepText) => Line
 }
 
-const TIGHTENS: ReadonlySet<PlannedStep['do']> = new Set([
+const TIGHTENING_ACTIONS: ReadonlySet<PlannedStep['do']> = new Set([
   'tighten',
   'tighten cover',
   'tighten filter',
@@ -44,7 +44,7 @@ interface FoundFigure {
   readonly main: Line
 }
 
-/** The figures that a step names, by their role. */
+/** The figures of a step, by role. */
 function figuresOf(context: CardContext, step: PlannedStep): ReadonlyMap<PlannedFigure['role'], FoundFigure> {
   const pointers = [
     ...Object.values(step.figures),
@@ -65,7 +65,7 @@ function figuresOf(context: CardContext, step: PlannedStep): ReadonlyMap<Planned
 const stated = (found: FoundFigure | undefined) =>
   found?.resolved.kind === 'stated' ? { ...found, leaf: found.resolved.value } : undefined
 
-/** Torque with its angle behind it, or turns: what the hand does at a tightening step. */
+/** The turns of a tightening step, or its torque, setting and wrench. */
 function tighteningPieces(
   context: CardContext,
   step: PlannedStep,
@@ -88,26 +88,28 @@ function oilPieces(
 ): WrittenStep['pieces'] {
   const { entry: oil, from } = entryAt(context, 'oil', step.oil) ?? {}
   const additive = oil?.additive
-  const adds = step.do === 'add the additive'
-  const [needed, at] = adds ? [additive?.perInstance, 'additive/perInstance'] : [oil?.measure, 'measure']
+  const isAdditive = step.do === 'add the additive'
+  const [needed, at] = isAdditive
+    ? [additive?.perInstance, 'additive/perInstance']
+    : [oil?.measure, 'measure']
   const printed = stated(volume)?.main ?? []
   return {
     volume: needed === undefined ? printed : quantityLine(context, needed, `${from}/${at}`),
     stopAt: quantityLine(context, oil?.stopAt, `${from}/stopAt`),
-    together: additive?.includedInRefill && oil?.measure !== undefined && !adds ? printed : [],
+    together: additive?.includedInRefill && oil?.measure !== undefined && !isAdditive ? printed : [],
     oil: quotedIf(oil?.choice, `${from}/choice`),
     additive: quotedIf(additive?.name, `${from}/additive/name`),
   }
 }
 
-/** A figure of a step by its own name; nothing where the manual does not state it. */
+/** A figure of a step by its name; empty if it is not stated. */
 function figurePiece(context: CardContext, step: PlannedStep, name: string): Line {
   const at = entryAt(context, 'figures', step.figures[name])
   if (at?.entry.resolved.kind !== 'stated') return []
   return figureLines(context, at.entry, at.index).main
 }
 
-/** What a step's text may name, each piece with its place in the plan; the gearcase where no heading names it. */
+/** Collects the pieces for the texts of a step; `withGearcase` if no heading names the gearcase. */
 export function writeStep(
   context: CardContext,
   step: PlannedStep,
@@ -115,7 +117,8 @@ export function writeStep(
   withGearcase: boolean,
 ): WrittenStep {
   const { steps } = context.catalogue
-  if (!Object.hasOwn(steps, step.do)) throw new RangeError(`plan.steps[${index}].do is no action`)
+  if (!Object.hasOwn(steps, step.do))
+    throw new RangeError(`plan.steps[${index}].do must be an action that has a text`)
   const text = steps[step.do]
   const { part } = step
   const from = `/steps/${index}/part`
@@ -150,7 +153,7 @@ export function writeStep(
     ),
     wait: durationLine(context, shownSeconds(wait?.entry), `${wait?.from}/seconds`, 'computed'),
   }
-  const gap = (TIGHTENS.has(step.do) ? tightening : volume)?.resolved.kind
+  const gap = (TIGHTENING_ACTIONS.has(step.do) ? tightening : volume)?.resolved.kind
   const additive = entryAt(context, 'oil', step.oil)?.entry.additive
   const leaf = stated(tightening)?.leaf
   const isStaged = leaf?.kind === 'torque' && (leaf.stages ?? []).length > 0

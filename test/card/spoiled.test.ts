@@ -22,7 +22,7 @@ const SPOILT: Readonly<Record<string, unknown>> = {
   'a number': 7,
   'a ring': ring,
 }
-const OWN = /^[a-z]+(\.|\[|\b).* must be |is no action$|^text must be /
+const OWN = /^[a-z]+(\.|\[|\b).* must be |^text must be /
 
 type Path = readonly (string | number)[]
 

@@ -9,7 +9,7 @@ const CLASSES: Readonly<Record<SpanTone, string>> = {
   gap: 'gap',
 }
 
-/** A line of the card: text from the plan has the pointer to its place there. */
+/** A line of the card; text from the plan has a pointer to its place. */
 export function lineHtml(line: Line): ElementContent[] {
   return line.map(({ text, from, tone }) => {
     if (from === undefined) return { type: 'text', value: text }
@@ -23,7 +23,7 @@ export function linesHtml(lines: readonly Line[], className: string): ElementCon
   return lines.map((line) => plain(`div.${className}`, lineHtml(line)))
 }
 
-/** A caution behind its signal word. */
+/** A caution with its signal word in front. */
 export function cautionHtml({ word, line }: CardCaution): ElementContent[] {
   return [...(word === undefined ? [] : [plain('strong', `${word}: `)]), ...lineHtml(line)]
 }

@@ -20,15 +20,15 @@ type Marks = CardModel['marks']
 
 const box = () => element('span.box', { ariaHidden: 'true' })
 
-function cellHtml({ lines: [first, ...rest], drawing }: CardCell): ElementContent[] {
+function cellHtml({ lines: [first, ...otherLines], drawing }: CardCell): ElementContent[] {
   return [
     ...(first === undefined ? [] : [plain('div.main', lineHtml(first))]),
-    ...linesHtml(rest, 'note'),
+    ...linesHtml(otherLines, 'note'),
     ...(drawing === undefined ? [] : [torqueDrawing(drawing)]),
   ]
 }
 
-/** Roles are stated, since a table that is laid out as blocks on a narrow screen would lose them. */
+/** A table with explicit roles, which it would lose on a narrow screen, where it has the layout of blocks. */
 function tableHtml({ caption, columns, rows }: CardTable, marks: Marks): Element[] {
   const cellOf = (cell: CardCell, index: number): Element => {
     if (index === 0) return element('th', { scope: 'row', role: 'rowheader' }, cellHtml(cell))
@@ -38,7 +38,7 @@ function tableHtml({ caption, columns, rows }: CardTable, marks: Marks): Element
   }
   const rowOf = (cells: readonly Element[]) => element('tr', { role: 'row' }, cells)
   const head = columns.map((column) => element('th', { scope: 'col', role: 'columnheader' }, column))
-  const drawn = rows.some((row) => row.some((cell) => cell.drawing !== undefined))
+  const hasDrawing = rows.some((row) => row.some((cell) => cell.drawing !== undefined))
   return [
     element(
       'table',
@@ -51,7 +51,7 @@ function tableHtml({ caption, columns, rows }: CardTable, marks: Marks): Element
         rows.map((row) => rowOf(row.map(cellOf))),
       ),
     ),
-    ...(drawn ? [torqueLegend(marks.legend)] : []),
+    ...(hasDrawing ? [torqueLegend(marks.legend)] : []),
   ]
 }
 
@@ -94,11 +94,11 @@ function cautionBox(caution: CardCaution): Element {
 
 function stepHtml({ number, cautions, full, short, note }: CardStep, extent: CardModel['extent']): Element {
   const text = lineHtml(extent === 'full' ? full : short)
-  const below = note === undefined ? undefined : plain('div.note', lineHtml(note))
+  const noteHtml = note === undefined ? undefined : plain('div.note', lineHtml(note))
   return plain(
     'li',
     cautions.map(cautionBox),
-    plain('div.step', box(), plain('span.number', String(number)), plain('div', text, below)),
+    plain('div.step', box(), plain('span.number', String(number)), plain('div', text, noteHtml)),
   )
 }
 

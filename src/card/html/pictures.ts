@@ -2,7 +2,7 @@ import type { Element } from 'hast'
 import type { PictureName } from '../cardParts.js'
 import { element, plain } from './element.js'
 
-/** Line drawings, each in a box of its own: thin line, thick line, full, hatched by strokes; no colour carries meaning. */
+/** A line drawing in its view box: paths of thin and thick lines, and filled paths. */
 interface Drawing {
   readonly box: string
   readonly thin?: string

@@ -7,8 +7,8 @@ const HEIGHT = 30
 const MARGIN = 10
 
 /**
- * The permitted torque as an open bar (a line, for a bare nominal), the true band as a full bar, the setting as a
- * pointer, all on one axis. The row has the same figures as text, so it is hidden from a screen reader.
+ * Draws the permitted torque as an open bar (a line for a nominal without tolerance), the true band as a full bar, and the
+ * setting as a pointer. It is hidden from screen readers, since the row has the same figures as text.
  */
 export function torqueDrawing({ stated, trueBand, setting }: TorqueDrawing): Element {
   const values = [stated.low, stated.high, stated.aim, trueBand.low, trueBand.high, setting].filter(
@@ -16,27 +16,28 @@ export function torqueDrawing({ stated, trueBand, setting }: TorqueDrawing): Ele
   )
   const lowest = Math.min(...values)
   const span = Math.max(...values) - lowest || 1
-  const at = (value: number) => Number((MARGIN + ((value - lowest) / span) * (WIDTH - 2 * MARGIN)).toFixed(1))
+  const xOf = (value: number) =>
+    Number((MARGIN + ((value - lowest) / span) * (WIDTH - 2 * MARGIN)).toFixed(1))
   const path = (d: string, more: Properties) => element('path', { d, ...more })
   const stroke = (strokeWidth: string) => ({ stroke: 'currentColor', strokeWidth })
   const bar = (from: number, y: string, width: number, height: string, more: Properties) =>
     element('rect', { x: String(from), y, width: width.toFixed(1), height, ...more })
   const { low, aim, high } = stated
-  const left = low === undefined ? 2 : at(low)
-  const right = high === undefined ? WIDTH - 2 : at(high)
+  const left = low === undefined ? 2 : xOf(low)
+  const right = high === undefined ? WIDTH - 2 : xOf(high)
   const hasBand = low !== undefined || high !== undefined
   const hasLine = aim !== undefined && low === undefined
-  const set = at(setting)
-  const [from, to] = [at(trueBand.low), at(trueBand.high)]
+  const settingX = xOf(setting)
+  const [from, to] = [xOf(trueBand.low), xOf(trueBand.high)]
   return element(
     'svg.scale',
     { viewBox: `0 0 ${WIDTH} ${HEIGHT}`, ariaHidden: 'true', focusable: 'false' },
     path(`M2 24H${WIDTH - 2}`, { ...stroke('1'), fill: 'none' }),
     path([left, right].map((x) => `M${x} 21V27`).join(''), stroke('1')),
     hasBand ? bar(left, '9', right - left, '12', { fill: 'none', ...stroke('1.5') }) : undefined,
-    hasLine ? path(`M${at(aim)} 7V23`, stroke('2.5')) : undefined,
+    hasLine ? path(`M${xOf(aim)} 7V23`, stroke('2.5')) : undefined,
     bar(from, '13', Math.max(1, to - from), '4', { fill: 'currentColor' }),
-    path(`M${set - 4} 1H${set + 4}L${set} 8Z`, { fill: 'currentColor' }),
+    path(`M${settingX - 4} 1H${settingX + 4}L${settingX} 8Z`, { fill: 'currentColor' }),
   )
 }
 
