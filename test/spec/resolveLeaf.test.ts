@@ -277,7 +277,7 @@ test('the places of leaves are all those that the shape of a sheet has', () => {
   const places: string[] = []
   const walk = (node: unknown, path: readonly string[]): void => {
     if (typeof node !== 'object' || node === null) return
-    const { $ref, properties, additionalProperties, items, oneOf } = node as JsonSchema
+    const { $ref, properties, additionalProperties, items, oneOf, else: full } = node as JsonSchema
     if (typeof $ref === 'string') {
       const name = $ref.replace('#/$defs/', '')
       const kind = name.startsWith('spec-') ? 'value' : kinds[name]
@@ -286,6 +286,8 @@ test('the places of leaves are all those that the shape of a sheet has', () => {
     }
     for (const [key, inner] of Object.entries(properties ?? {}))
       if (!(path.length === 0 && key === 'overrides')) walk(inner, [...path, key])
+    // A text may stand for it; the leaf is the other form.
+    walk(full, path)
     walk(additionalProperties, [...path, '*'])
     walk(items, [...path, '*'])
     for (const arm of (oneOf as readonly unknown[] | undefined) ?? []) walk(arm, path)

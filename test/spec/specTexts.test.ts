@@ -68,6 +68,16 @@ const said = [
     '{"a":1,"a":2}',
     '['.repeat(99),
   ].flatMap((text) => parseDocumentText('any', text).findings),
+  // Short notation.
+  ...['22 lb', '450 ml', '20-', 'not known', '20 N·m [p. 3', '30 N·m, very dry', '1,250 N·m'].flatMap(
+    (text) =>
+      parseDocument(
+        'any',
+        applyPatch(readFixture('cover-no-drain.sheet.json'), [
+          { op: 'replace', path: '/gearcases/rear/openings/filler/tightening', value: text },
+        ]),
+      ).findings,
+  ),
   ...[undefined, () => 1, Symbol('s'), 1n, Number.NaN, new Date(0), new Array(3), 'x'.repeat(30_000)].flatMap(
     (note) => parseDocument('any', { ...readFixture('full.stock.json'), header: note }).findings,
   ),
