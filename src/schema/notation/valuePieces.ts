@@ -108,7 +108,16 @@ export const value = (piece: Piece): Piece => cited(oneOf(notStated(), printed(p
 
 /** A part that has a source only where its text gives one. */
 export const ownSource = (piece: Piece): Piece =>
-  sequence(piece, optional(field('source', sourceInBrackets())))
+  sequence(piece, optional(field('source', completed(sourceInBrackets()))))
+
+/** A source whose id the section or the sheet may give. */
+const completed = ({ pattern, read }: Piece): Piece => ({
+  pattern,
+  read: (reading) => {
+    const written = read(reading)
+    return written && reading.cite(written as WrittenSource)
+  },
+})
 
 /** Values of these measures, by the name of the measure. */
 export const amountOf = (measure: Measure, units: readonly Unit[]): Piece =>

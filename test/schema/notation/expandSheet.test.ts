@@ -32,6 +32,27 @@ test.each(['interval-only', 'three-figures', 'two-variants'])(
   },
 )
 
+test('the page of a drive has the source of the sheet', () => {
+  const sheet = {
+    kind: 'spec-sheet',
+    version: '1.0',
+    id: 'ferd-2',
+    revision: '1',
+    machine: { make: 'Nordli', model: 'Ferd 2', type: 'utility machine' },
+    sources: { manual: 'Ferd 2 manual' },
+    gearcases: {
+      rear: { type: 'final drive', openings: { drain: { drive: 'internal hex 10 mm [p. 62]' } } },
+    },
+  }
+  const read = parseSpecSheet(sheet)
+  expect(read.findings).toEqual([])
+  expect(readPointer(read.ok && read.value, '/gearcases/rear/openings/drain/drive')).toEqual({
+    kind: 'internal hex',
+    size: '10 mm',
+    source: { ref: 'manual', page: '62', confidence: 'read' },
+  })
+})
+
 test('three figures become a sheet with everything else not stated', () => {
   const read = parseSpecSheet(short('three-figures'))
   const source = { ref: 'manual', page: '31', confidence: 'read' }
