@@ -29,7 +29,9 @@ export type MassUnit = UnitOf<'mass'>
 
 /** A computed or measured quantity. In comparisons and sums the number means its shortest decimal. */
 export interface Quantity<U extends Unit = Unit> {
+  /** The amount as a number. */
   readonly value: number
+  /** The unit, by its id in the unit table: `mL`, `N.m`. */
   readonly unit: U
 }
 
@@ -41,6 +43,8 @@ export type Figure = string
 
 /** A printed figure with its unit. */
 export interface PrintedQuantity<U extends Unit = Unit> {
+  /** The figure as text with the printed digits: `2000`. */
   readonly value: Figure
+  /** The unit, by its id in the unit table: `km`. */
   readonly unit: U
 }

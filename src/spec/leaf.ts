@@ -17,8 +17,12 @@ export type Id = string
 
 /** The first keys of every document. */
 export interface DocumentHead<Kind extends string> {
+  /** Where an editor finds the JSON Schema: `./node_modules/drivetrain-service/schemas/v1/spec-sheet.json`. */
+  readonly $schema?: string
   readonly kind: Kind
+  /** The version of the format: `1.0`. */
   readonly version: '1.0'
+  /** The id of the document, by which others name it: `hallbrekka-tind-4`. */
   readonly id: Id
   /** A note for readers of the file, such as that its data are invented. */
   readonly header?: string
@@ -28,6 +32,7 @@ export interface DocumentHead<Kind extends string> {
 export interface SourceRef {
   /** Id in the sheet's `sources`. */
   readonly ref: Id
+  /** The page as printed: `60`, `4-12`. */
   readonly page?: string
   /** `read`: read on that page; `second hand`: from a secondary source; `doubtful`: hard to read or contradicted. */
   readonly confidence: 'read' | 'second hand' | 'doubtful'
@@ -36,6 +41,7 @@ export interface SourceRef {
 /** The manual gives no figure. No general table ever fills this gap. */
 export interface NotStated {
   readonly kind: 'not stated'
+  /** The page that shows that there is no figure. */
   readonly source?: SourceRef
 }
 
@@ -44,12 +50,16 @@ export type PrintedValue<U extends Unit = Unit> = PrintedBand<U>
 
 /** A value that the manual states: its first printed figure, then the others in `printed`. */
 export type StatedValue<U extends Unit = Unit> = PrintedValue<U> & {
+  /** The same value in the other units that the manual prints, in the order of the page. */
   readonly printed?: readonly PrintedValue<U>[]
+  /** Where the value was read. */
   readonly source?: SourceRef
 }
 
+/** A value of the manual: a figure, a figure with its tolerance, limits, or not stated. */
 export type SpecValue<U extends Unit = Unit> = StatedValue<U> | NotStated
 
+/** The state of the thread for which the torque is meant. */
 export type ThreadCondition =
   | 'dry'
   | 'oiled'
@@ -59,68 +69,101 @@ export type ThreadCondition =
   | 'as supplied'
   | 'not stated'
 
+/** Tightening to a torque, in stages or with an angle at the end if the manual says so. */
 export interface TorqueTightening {
   readonly kind: 'torque'
+  /** The final torque: `30 N·m`. */
   readonly torque: StatedValue<TorqueUnit>
   /** Torques to reach first, in order. */
   readonly stages?: readonly StatedValue<TorqueUnit>[]
+  /** The angle to turn further after the torque, in degrees: `90 deg`. */
   readonly thenAngle?: StatedValue<'deg'>
+  /** The state of the thread for which the torque is meant; a dry torque is too much for an oiled thread. */
   readonly threadCondition: ThreadCondition
+  /** Where the tightening was read. */
   readonly source?: SourceRef
 }
 
 /** Taper threads: turns past finger tight. */
 export interface TurnsTightening {
   readonly kind: 'turns'
+  /** The fewest turns past finger tight, as text: `1`. */
   readonly min: Figure
+  /** The most turns past finger tight: `1.5`; absent: exactly `min`. */
   readonly max?: Figure
+  /** The torque that must not be exceeded on the way: `40 N·m`. */
   readonly maxTorque?: StatedValue<TorqueUnit>
+  /** What is on the thread, such as sealant. */
   readonly threadCondition: ThreadCondition
+  /** Where the tightening was read. */
   readonly source?: SourceRef
 }
 
+/** The manual gives no tightening. */
 export interface TighteningNotStated {
   readonly kind: 'not stated'
+  /** The state of the thread, if the manual gives at least that. */
   readonly threadCondition: ThreadCondition
+  /** The page that shows that there is no figure. */
   readonly source?: SourceRef
 }
 
+/** How tight a part is: a torque, turns past finger tight, or not stated. */
 export type Tightening = TorqueTightening | TurnsTightening | TighteningNotStated
 
+/** When a seal is replaced. */
 export type ReplaceWhen = 'every opening' | 'on condition' | 'not stated'
 
 interface SealPart {
+  /** Whether a new seal goes in at every opening, or only if the old one is worn. */
   readonly replace: ReplaceWhen
+  /** The part number as printed: `UM-2024`. */
   readonly partNumber?: string
+  /** Where the seal was read. */
   readonly source?: SourceRef
 }
 
+/** A metal or fibre washer that is crushed when the plug is tightened. */
 export interface CrushWasher extends SealPart {
   readonly kind: 'crush washer'
   /** `captive`: held on the plug, in the undercut behind its thread. */
   readonly form: 'flat' | 'folded' | 'captive' | 'not stated'
+  /** What the washer is made of. */
   readonly material: 'copper' | 'aluminium' | 'soft steel' | 'fibre' | 'not stated'
+  /** Inside and outside diameter and thickness, as printed: `18 x 24 x 1.5 mm`. */
   readonly size?: {
+    /** The inside diameter, as text: `18`. */
     readonly inside: Figure
+    /** The outside diameter, as text: `24`. */
     readonly outside: Figure
+    /** The thickness, as text: `1.5`. */
     readonly thickness: Figure
+    /** The unit of the three sizes. */
     readonly unit: 'mm' | 'in'
   }
 }
 
+/** A metal washer with a rubber lip, or a rubber profile ring. */
 export interface BondedSeal extends SealPart {
   readonly kind: 'bonded seal'
   /** `profile ring`: all rubber, in the undercut behind the plug's thread. Default: a washer with a rubber lip. */
   readonly form?: 'profile ring'
+  /** The kind of rubber: `NBR`. */
   readonly material: Elastomer
+  /** Inside and outside diameter and thickness, as printed: `18 x 24 x 1.5 mm`. */
   readonly size?: {
+    /** The inside diameter, as text: `18`. */
     readonly inside: Figure
+    /** The outside diameter, as text: `24`. */
     readonly outside: Figure
+    /** The thickness, as text: `1.5`. */
     readonly thickness: Figure
+    /** The unit of the three sizes. */
     readonly unit: 'mm' | 'in'
   }
 }
 
+/** Kinds of rubber, by their usual letters. */
 export type Elastomer =
   | 'NBR'
   | 'HNBR'
@@ -134,37 +177,57 @@ export type Elastomer =
   | 'FFKM'
   | 'not stated'
 
+/** A rubber ring of round section. */
 export interface ORing extends SealPart {
   readonly kind: 'o-ring'
+  /** The kind of rubber: `NBR`. */
   readonly material: Elastomer
   /** An AS568 dash number such as `-214`, or a JIS B 2401 number such as `P22` or `G45`. */
   readonly designation?: string
-  readonly size?: { readonly inside: Figure; readonly section: Figure; readonly unit: 'mm' | 'in' }
+  /** Inside diameter and section, as printed: `15.6 x 1.78 mm`. */
+  readonly size?: {
+    /** The inside diameter, as text: `15.6`. */
+    readonly inside: Figure
+    /** The thickness of the ring, as text: `1.78`. */
+    readonly section: Figure
+    /** The unit of both sizes. */
+    readonly unit: 'mm' | 'in'
+  }
 }
 
+/** Sealant or tape on a thread. */
 export interface ThreadSealant extends SealPart {
   readonly kind: 'thread sealant'
+  /** The product, or what it is: `PTFE tape`. */
   readonly product: string
 }
 
+/** A cut or formed gasket. */
 export interface CutGasket extends SealPart {
   readonly kind: 'gasket'
+  /** What the gasket is made of: `paper`. */
   readonly material: string
 }
 
+/** A gasket from a tube, put on as a bead. */
 export interface LiquidGasket extends SealPart {
   readonly kind: 'liquid gasket'
+  /** The product, or what it is: `silicone gasket maker`. */
   readonly product: string
+  /** The diameter of the bead: `3 mm`. */
   readonly bead: SpecValue<'mm'>
   /** Time from closing the cover until oil may touch the joint. */
   readonly cureBeforeOil: SpecValue<'h' | 'min'>
 }
 
+/** The part has no seal. */
 export interface NoSeal {
   readonly kind: 'none'
+  /** Where that was read. */
   readonly source?: SourceRef
 }
 
+/** A seal of an opening, a cover or a filter; `none` if there is none, `not stated` if the manual does not say. */
 export type Seal =
   | CrushWasher
   | BondedSeal
@@ -175,11 +238,16 @@ export type Seal =
   | NoSeal
   | NotStated
 
+/** Whether the oil must have, or must not have, an additive for limited-slip differentials. */
 export type LimitedSlip = 'required' | 'not permitted' | 'either' | 'not stated'
 
+/** An additive that goes in with the oil. */
 export interface OilAdditive {
+  /** What it is: `friction modifier`. */
   readonly name: string
+  /** How much of it for one change: `100 mL`. */
   readonly volume: SpecValue<VolumeUnit>
+  /** True if the refill quantity already includes it. */
   readonly includedInRefill: boolean
   /** Which of the two goes in first; absent: the manual does not say. */
   readonly order?: 'additive first' | 'oil first' | 'not stated'
@@ -188,14 +256,18 @@ export interface OilAdditive {
 interface OilChoiceBase {
   /** Ambient temperatures for which the manual permits this oil. */
   readonly ambient?: StatedValue<TemperatureUnit>
+  /** Whether an additive for limited-slip differentials is required. */
   readonly limitedSlip: LimitedSlip
+  /** What goes in with the oil. */
   readonly additive?: OilAdditive
 }
 
+/** An oil by grade and category; any make will do. */
 export interface GradeOil extends OilChoiceBase {
   readonly kind: 'grade'
   /** As printed: `80W-90`, `75W-140`, `90`, `10W-30`, `VG 220`. */
   readonly grade: string
+  /** The system of the grade; it is the wording of the manual that counts. */
   readonly system: 'SAE J306' | 'SAE J300' | 'ISO VG'
   /** Edition of the system, if the manual names one: `2019`. */
   readonly edition?: string
@@ -206,20 +278,26 @@ export interface GradeOil extends OilChoiceBase {
 /** A fluid that the manual requires by name; it is never matched by viscosity. */
 export interface MakerFluid extends OilChoiceBase {
   readonly kind: 'maker fluid'
+  /** The name of the fluid as printed. */
   readonly name: string
 }
 
+/** One oil that the manual permits: by grade, or a fluid of the maker. */
 export type OilChoice = GradeOil | MakerFluid
 
+/** The oils that the manual permits; any of them will do at its temperatures. */
 export interface OilsStated {
   readonly kind: 'oils'
+  /** The permitted oils, the preferred one first. */
   readonly choices: readonly OilChoice[]
+  /** Where the oils were read. */
   readonly source?: SourceRef
 }
 
 /** The oils that the manual permits, as one list. */
 export type Oils = OilsStated | NotStated
 
+/** A distance of an interval as printed. */
 export interface IntervalDistance extends PrintedQuantity<DistanceUnit> {
   /** The other round number that the manual prints, as in `5000 km (3000 mi)`; the shorter distance decides. */
   readonly printed?: readonly PrintedQuantity<DistanceUnit>[]
@@ -228,21 +306,29 @@ export interface IntervalDistance extends PrintedQuantity<DistanceUnit> {
 /** At least one of hours, distance and period; the one that is reached first decides. */
 export interface IntervalStated {
   readonly kind: 'interval'
+  /** Hours of the hour meter, as text: `200`. */
   readonly hours?: Figure
+  /** Distance driven: `2000 km`. */
   readonly distance?: IntervalDistance
+  /** Calendar time as an ISO 8601 duration of years, months, weeks and days: `P1Y`, `P6M`. */
   readonly period?: PeriodText
+  /** Where the interval was read. */
   readonly source?: SourceRef
 }
 
+/** Hours, distance and period of which the first reached decides, or not stated. */
 export type Interval = IntervalStated | NotStated
 
 /** The position of a part on the machine, in the manual's words. */
 export interface PlaceStated {
   readonly kind: 'place'
+  /** The place in the words of the manual: `left side of the housing, upper`. */
   readonly text: string
+  /** Where the place was read. */
   readonly source?: SourceRef
 }
 
+/** Where a part is on the machine, or not stated. */
 export type PlaceOnMachine = PlaceStated | NotStated
 
 export const DRIVE_KINDS = [
@@ -256,6 +342,7 @@ export const DRIVE_KINDS = [
   'clip',
   'hand',
 ] as const
+/** The shape of the head of a plug or bolt. */
 export type DriveKind = (typeof DRIVE_KINDS)[number]
 
 /**
@@ -263,11 +350,15 @@ export type DriveKind = (typeof DRIVE_KINDS)[number]
  * push rivet is pushed in and needs no torque.
  */
 export interface Drive {
+  /** The shape of the head: `internal hex`. */
   readonly kind: DriveKind
+  /** The size as a designation: `10 mm`, `3/8 in`, `T40`, `PH2`. */
   readonly size?: string
+  /** Where it was read. */
   readonly source?: SourceRef
 }
 
+/** What turns a plug or bolt, or not stated. */
 export type DriveOnPart = Drive | NotStated
 
 /** The kinds of leaves. An override replaces a whole leaf. */
@@ -285,17 +376,36 @@ export type Leaf = Leaves[LeafKind]
 
 /** A condition for machines. Every given part must be met; if a fact is unknown, the answer is `cannot tell`. */
 export interface Condition {
+  /** Ids of the variants that meet the condition. */
   readonly variants?: readonly Id[]
-  readonly modelYears?: { readonly from?: number; readonly to?: number }
+  /** A range of model years; both ends belong to it, and one may be absent. */
+  readonly modelYears?: {
+    /** The first model year: `2019`. */
+    readonly from?: number
+    /** The last model year: `2021`. */
+    readonly to?: number
+  }
   /** Prefix plus a fixed-width number: `{ prefix: 'KA', from: '004512' }`. */
-  readonly serials?: { readonly prefix?: string; readonly from?: string; readonly to?: string }
+  readonly serials?: {
+    /** The letters before the number: `KA`. */
+    readonly prefix?: string
+    /** The first number, with its leading zeros: `004512`. */
+    readonly from?: string
+    /** The last number, with its leading zeros: `004999`. */
+    readonly to?: string
+  }
+  /** Markets as the plate or the manual writes them: `NO`. */
   readonly market?: readonly string[]
 }
 
 /** The known facts of one machine. */
 export interface Identity {
+  /** The id of the variant in the sheet: `with-loader`. */
   readonly variant?: Id
+  /** The model year: `2021`. */
   readonly modelYear?: number
+  /** The serial number as on the plate: `KA004512`. */
   readonly serial?: string
+  /** The market that the machine was made for: `NO`. */
   readonly market?: string
 }

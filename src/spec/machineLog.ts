@@ -7,47 +7,79 @@ import type { MachineEventKind } from './specSheet.js'
 export interface MachineLog extends DocumentHead<'machine-log'> {
   /** The workshop's name for this machine. */
   readonly name: string
+  /** The spec sheet of the machine. */
   readonly sheet: SheetReference
+  /** What is known of this machine: variant, model year, serial number, market. */
   readonly identity: Identity
   /** Date of first use, from which `first` intervals are counted. Absent: not known. */
   readonly commissioned?: DateText
   /** The kind of use, if the owner has judged it by the manual's criteria. */
   readonly use?: 'normal' | 'severe'
   /** A meter that the machine does not have is absent. */
-  readonly meters: { readonly hours?: HourMeter; readonly distance?: DistanceMeter }
+  readonly meters: {
+    /** The hour meter. */
+    readonly hours?: HourMeter
+    /** The meter for distance. */
+    readonly distance?: DistanceMeter
+  }
+  /** What happened to the machine or its meters. */
   readonly events?: readonly LogEvent[]
+  /** The services done, each a service record. */
   readonly records: readonly ServiceRecord[]
+  /** Oil that was added between services. */
   readonly topUps?: readonly TopUp[]
   /** Times out of use: meters stop, the calendar does not. */
-  readonly pauses?: readonly { readonly from: DateText; readonly to: DateText }[]
+  readonly pauses?: readonly {
+    /** The first day out of use: `2022-11-01`. */
+    readonly from: DateText
+    /** The last day out of use: `2023-03-31`. */
+    readonly to: DateText
+  }[]
 }
 
+/** A reading of a meter on a day. */
 export interface MeterReading {
+  /** The day: `2023-03-09`. */
   readonly date: DateText
+  /** What the meter showed, as a number in the unit of the meter: `512.6`. */
   readonly value: number
 }
 
+/** An hour meter and its readings. */
 export interface HourMeter {
+  /** Hours. */
   readonly unit: 'h'
   /** Above this value the display restarts from zero. */
   readonly rollover?: number
+  /** The readings, in any order. */
   readonly readings: readonly MeterReading[]
 }
 
+/** A meter for distance and its readings. */
 export interface DistanceMeter {
+  /** The unit that the meter shows: `km`. */
   readonly unit: DistanceUnit
+  /** Above this value the display restarts from zero. */
   readonly rollover?: number
+  /** The readings, in any order. */
   readonly readings: readonly MeterReading[]
 }
 
+/** One of the two meters. */
 export type MeterName = 'hours' | 'distance'
 
+/** What happened: a meter was changed, reset or rolled over, or an event that makes services due. */
 export type LogEvent =
   | {
+      /** What happened. */
       readonly kind: 'meter swap'
+      /** The day: `2023-03-09`. */
       readonly date: DateText
+      /** The meter that it happened to. */
       readonly meter: MeterName
+      /** What the old meter showed last, as a number: `1204.5`. */
       readonly oldReading: number
+      /** What the new meter showed first, as a number: `0`. */
       readonly newReading: number
     }
   | {
@@ -62,13 +94,20 @@ export type LogEvent =
       readonly date: DateText
       /** Absent: the whole machine. */
       readonly gearcases?: readonly Id[]
+      /** Anything that helps to understand it later. */
       readonly note?: string
     }
 
+/** Oil that was added between services. */
 export interface TopUp {
+  /** The day: `2023-03-09`. */
   readonly date: DateText
+  /** The id of the gearcase in the sheet. */
   readonly gearcase: Id
+  /** The id of the instance, if the gearcase has several: `left`. */
   readonly instance?: Id
+  /** How much was added: 50 mL. */
   readonly volume: Quantity<VolumeUnit>
+  /** The name of the oil. */
   readonly oil: string
 }

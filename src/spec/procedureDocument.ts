@@ -5,31 +5,50 @@ import type { MachineEventKind, WheelMark } from './specSheet.js'
 
 /** The steps of one visit, written by hand or by `buildProcedure`. */
 export interface ProcedureDocument extends DocumentHead<'procedure'> {
+  /** The name of the procedure: `gear oil change, all axles`. */
   readonly name: string
+  /** The spec sheet that the steps point into. */
   readonly sheet: SheetReference
+  /** The machine that the steps are for. */
   readonly identity: Identity
+  /** Ids of the services of the sheet that are done. */
   readonly services: readonly Id[]
   /** Limits the services to these gearcases and instances, such as those that are due; absent: all of them. */
   readonly only?: readonly ServiceOnPart[]
   /** Events since the oil was changed; after some of them the machine must not run. */
   readonly events?: readonly MachineEventKind[]
+  /** The steps in their order. */
   readonly steps: readonly Step[]
 }
 
+/** A service at one gearcase. */
 export interface ServiceOnPart {
+  /** The id of the service in the sheet. */
   readonly service: Id
+  /** The id of the gearcase in the sheet. */
   readonly gearcase: Id
+  /** The id of the instance, if the gearcase has several: `left`. */
   readonly instance?: Id
 }
 
+/** One step. */
 export interface Step {
+  /** The id of the step, unique in the procedure: `crack-fill`. */
   readonly id: Id
+  /** What is done. */
   readonly do: Action
   /** Pointer into the sheet to the part of the step. */
   readonly on?: JsonPointer
-  readonly at?: { readonly instance?: Id; readonly wheelMark?: WheelMark }
+  /** Which instance, and where the mark of the wheel is. */
+  readonly at?: {
+    /** The id of the instance, if the gearcase has several: `left`. */
+    readonly instance?: Id
+    /** Where the mark of the wheel is. */
+    readonly wheelMark?: WheelMark
+  }
   /** Pointers into the sheet to the figures that the step shows, by name. */
   readonly values?: Readonly<Record<string, JsonPointer>>
+  /** A note for who does the step. */
   readonly note?: string
 }
 

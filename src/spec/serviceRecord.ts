@@ -3,8 +3,11 @@ import type { DistanceUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity
 import type { DateText, DocumentHead, Id } from './leaf.js'
 import type { WheelMark } from './specSheet.js'
 
+/** A spec sheet and its revision. */
 export interface SheetReference {
+  /** The id of the sheet. */
   readonly id: Id
+  /** The revision of the sheet that was used. */
   readonly revision: string
 }
 
@@ -12,66 +15,117 @@ export interface SheetReference {
 export interface ServiceRecord extends DocumentHead<'service-record'> {
   /** Id of the machine log. */
   readonly machine: Id
+  /** The spec sheet that was worked by. */
   readonly sheet: SheetReference
   /** `date and meters only`: history without details. */
   readonly detail: 'full' | 'date and meters only'
+  /** The day: `2023-03-09`. */
   readonly date: DateText
-  readonly readings: { readonly hours?: Quantity<'h'>; readonly distance?: Quantity<DistanceUnit> }
+  /** What the meters showed. */
+  readonly readings: {
+    /** The hour meter: 512.6 h. */
+    readonly hours?: Quantity<'h'>
+    /** The meter for distance: 4210 km. */
+    readonly distance?: Quantity<DistanceUnit>
+  }
+  /** Who did the work. */
   readonly by?: string
+  /** What was done, one entry for each service and gearcase. */
   readonly entries: readonly RecordEntry[]
   /** How the fasteners of removed shields were tightened; they belong to the visit, not to one gearcase. */
   readonly shields?: readonly RecordedTightening[]
+  /** Where the used oil went. */
   readonly usedOil?: string
+  /** Anything that helps to understand it later. */
   readonly note?: string
 }
 
+/** What was on the magnet. */
 export type MagnetFinding = 'no magnet' | 'clean' | 'fine paste' | 'chips' | 'pieces'
+/** What the old oil looked like. */
 export type OilFinding = 'clear' | 'dark' | 'milky' | 'burnt' | 'metallic' | 'not judged'
+/** What the check for leaks showed. */
 export type LeakFinding = 'dry' | 'weeping' | 'dripping' | 'not checked'
 
+/** What was done at one gearcase. */
 export interface RecordEntry {
+  /** The id of the service in the sheet. */
   readonly service: Id
+  /** The id of the gearcase in the sheet. */
   readonly gearcase: Id
+  /** The id of the instance, if the gearcase has several: `left`. */
   readonly instance?: Id
   /** `not judged` after suction. */
   readonly drained?: Quantity<VolumeUnit> | 'not judged'
+  /** How much oil went in: 450 mL. */
   readonly refilled?: Quantity<VolumeUnit>
   /** The oil's name, and its container if there is a stock document. */
-  readonly oil?: { readonly name: string; readonly container?: Id }
+  readonly oil?: {
+    /** The name of the oil. */
+    readonly name: string
+    /** The id of the container in the stock. */
+    readonly container?: Id
+  }
+  /** What the old oil looked like. */
   readonly oilFinding?: OilFinding
+  /** What was on the magnet. */
   readonly magnet?: MagnetFinding
   /** Openings that were only cracked loose count as opened. */
   readonly opened: readonly JsonPointer[]
+  /** How the plugs and bolts were tightened. */
   readonly tightened: readonly RecordedTightening[]
+  /** The seals that were fitted or inspected. */
   readonly seals: readonly RecordedSeal[]
+  /** The filters that were fitted or cleaned. */
   readonly filters?: readonly RecordedFilter[]
+  /** The level at the end. */
   readonly level?: 'at the mark' | 'below' | 'above' | 'not checked'
+  /** What the check for leaks showed. */
   readonly leaks?: LeakFinding
 }
 
 interface TighteningAt {
   /** Pointer into the sheet: an opening, a cover, a filter or a shield. */
   readonly on: JsonPointer
+  /** Where the mark of the wheel was. */
   readonly wheelMark?: WheelMark
 }
 
+/** How one part was tightened: to a torque, by turns, or as the manual says. */
 export type RecordedTightening =
-  | (TighteningAt & { readonly kind: 'torque set'; readonly torque: Quantity<TorqueUnit>; readonly tool: Id })
-  | (TighteningAt & { readonly kind: 'turns'; readonly turns: number })
+  | (TighteningAt & {
+      /** How it was tightened. */
+      readonly kind: 'torque set'
+      /** The torque that the wrench was set to. */
+      readonly torque: Quantity<TorqueUnit>
+      /** The id of the wrench in the toolbox. */
+      readonly tool: Id
+    })
+  | (TighteningAt & {
+      readonly kind: 'turns'
+      /** Turns past finger tight, as a number: `1.25`. */
+      readonly turns: number
+    })
   | (TighteningAt & { readonly kind: 'by the manual' })
 
+/** What was done with a filter. */
 export interface RecordedFilter {
   /** Pointer to the filter in the sheet, such as `/gearcases/sump/filters/return`. */
   readonly on: JsonPointer
+  /** Whether a new one was fitted, or the old one cleaned. */
   readonly done: 'new' | 'cleaned'
+  /** The part number of the new one. */
   readonly partNumber?: string
   /** The particles in the old filter, or in the strainer before it was cleaned. */
   readonly found?: Exclude<MagnetFinding, 'no magnet'>
 }
 
+/** What was done with a seal. */
 export interface RecordedSeal {
   /** Pointer to the seal in the sheet, such as `/gearcases/front/openings/drain/seals/0`. */
   readonly on: JsonPointer
+  /** Whether a new one was fitted, or the old one used again. */
   readonly done: 'new' | 'inspected and used again'
+  /** The part number of the new one. */
   readonly partNumber?: string
 }

@@ -23,49 +23,85 @@ import type {
 export interface SpecSheet extends DocumentHead<'spec-sheet'> {
   /** The revision of the sheet; a log names the revision that it refers to. */
   readonly revision: string
+  /** The machine model: make, model, variants, axles, and what secures and supports it. */
   readonly machine: Machine
+  /** The documents that the figures come from, by id. */
   readonly sources: Readonly<Record<Id, Source>>
+  /** The gearcases with their oil, openings and covers, by id: `front`, `rear`. */
   readonly gearcases: Readonly<Record<Id, Gearcase>>
+  /** Guards and plates that are in the way, by id. */
   readonly shields?: Readonly<Record<Id, Shield>>
+  /** What is done at which interval, by id: `gear-oil-change`. */
   readonly services: Readonly<Record<Id, Service>>
+  /** Figures that differ on some machines. */
   readonly overrides?: readonly Override[]
+  /** Findings that the writer accepts, with the reason. */
   readonly waivers?: readonly Waiver[]
 }
 
+/** One machine model. */
 export interface Machine {
+  /** The maker, as on the plate. */
   readonly make: string
+  /** The model, as on the plate. */
   readonly model: string
   /** The kind of machine, in plain words. */
   readonly type: string
+  /** The mass that jacks and stands must carry: `450 kg`. */
   readonly mass?: SpecValue<MassUnit>
+  /** The variants whose figures may differ, by id; at least one. */
   readonly variants: Readonly<Record<Id, Variant>>
-  readonly axles: Readonly<Record<Id, { readonly name: string; readonly wheels: number }>>
+  /** The axles by id: `front`, `rear`. */
+  readonly axles: Readonly<
+    Record<
+      Id,
+      {
+        /** The name in plain words: `front axle`. */
+        readonly name: string
+        /** The number of wheels on this axle: `2`. */
+        readonly wheels: number
+      }
+    >
+  >
+  /** The places for stands, by id. */
   readonly supports: Readonly<Record<Id, Support>>
   /** Items to secure, in this order: implement, loader, PTO, articulation lock, a brake to release. */
   readonly secure?: readonly SecuredItem[]
 }
 
+/** Something to make safe first. */
 export interface SecuredItem {
+  /** What: `loader`. */
   readonly item: string
+  /** How: `lower it to the ground`. */
   readonly how: string
+  /** Before all work, or only before the machine runs. */
   readonly when: 'before work' | 'before a run'
 }
 
 /** The place of the stands, the jacking point (absent: not stated), and the lifted axle. */
 export interface Support {
+  /** Where the stands go: `front cross tube`. */
   readonly at: string
+  /** Where the jack goes: `under the hitch`; absent: not stated. */
   readonly jack?: string
+  /** The id of the axle that is lifted. */
   readonly axle?: Id
 }
 
+/** One variant of the model. */
 export interface Variant {
+  /** The name in plain words: `with loader`. */
   readonly name: string
   /** Absent: only the log can select this variant. */
   readonly when?: Condition
 }
 
+/** A document that figures come from. */
 export interface Source {
+  /** The title as printed. */
   readonly title: string
+  /** What it is. */
   readonly document:
     | 'owner manual'
     | 'workshop manual'
@@ -73,10 +109,13 @@ export interface Source {
     | 'parts list'
     | 'plate'
     | 'other'
+  /** The edition as printed: `3`. */
   readonly edition?: string
+  /** The date of the document: `2021-02-01`. */
   readonly date?: DateText
 }
 
+/** What a gearcase does. */
 export type GearcaseType =
   | 'differential'
   | 'final drive'
@@ -85,21 +124,43 @@ export type GearcaseType =
   | 'bevel box'
   | 'gearbox'
 
+/** One gearcase: its oil, openings, covers and filters, and how to reach them. */
 export interface Gearcase {
+  /** The name in plain words: `front differential`. */
   readonly name: string
+  /** What the gearcase does. */
   readonly type: GearcaseType
+  /** Only machines that meet this have the gearcase; absent: all. */
   readonly appliesTo?: Condition
   /** Left, right and so on, if the machine has this gearcase several times. */
-  readonly instances?: Readonly<Record<Id, { readonly name: string }>>
+  readonly instances?: Readonly<
+    Record<
+      Id,
+      {
+        /** The name in plain words: `left`. */
+        readonly name: string
+      }
+    >
+  >
+  /** The id of the axle that it is on. */
   readonly axle?: Id
+  /** Whether the work is done from the ground or with the machine on stands. */
   readonly access: Access
+  /** The oil of the gearcase: its own, or that of another. */
   readonly oilSpace: OilSpace
+  /** The plugs and holes, by id: `fill`, `drain`, `level`. */
   readonly openings: Readonly<Record<Id, Opening>>
+  /** The covers, by id. */
   readonly covers?: Readonly<Record<Id, Cover>>
+  /** The filters and strainers, by id. */
   readonly filters?: Readonly<Record<Id, Filter>>
   /** Ways to get the old oil out, the preferred one first. */
   readonly emptying: readonly Emptying[]
-  readonly breather?: { readonly place: PlaceOnMachine }
+  /** The breather, which must be clear. */
+  readonly breather?: {
+    /** Where it is. */
+    readonly place: PlaceOnMachine
+  }
   /** Shields that come off first. */
   readonly shields?: readonly Id[]
   /** Oil temperature for draining, if the manual gives one. */
@@ -110,14 +171,22 @@ export interface Gearcase {
   readonly yellowMetal?: 'yes' | 'no' | 'not stated'
 }
 
+/** How the work is reached. */
 export type Access =
   | { readonly kind: 'from the ground' }
-  | { readonly kind: 'raised'; readonly supports: readonly Id[] }
+  | {
+      readonly kind: 'raised'
+      /** Ids of the supports on which the machine is raised. */
+      readonly supports: readonly Id[]
+    }
   | NotStated
 
+/** Oil of its own. */
 export interface OwnOilSpace {
   readonly kind: 'own'
+  /** The oils that the manual permits. */
   readonly oils: Oils
+  /** How much oil, and how the right level is found. */
   readonly fill: Fill
   /** Gearcases into which oil can slowly pass; the level settles after a run. */
   readonly passageTo?: readonly Id[]
@@ -126,76 +195,135 @@ export interface OwnOilSpace {
 /** The gearcase named in `with` owns the oil: its service, drain and oil count for both. */
 export interface SharedOilSpace {
   readonly kind: 'shared'
+  /** The id of the gearcase that owns the oil. */
   readonly with: Id
+  /** How much of the oil is in this gearcase: `1.5 L`. */
   readonly portion?: SpecValue<VolumeUnit>
 }
 
+/** The oil of a gearcase: its own, or that of another gearcase. */
 export type OilSpace = OwnOilSpace | SharedOilSpace
 
+/** How much oil, and how the right level is found. */
 export interface Fill {
+  /** The oil for a change after draining: `450 mL`. */
   readonly drainAndRefill: SpecValue<VolumeUnit>
+  /** The oil for a gearcase that is empty and dry: `500 mL`. */
   readonly dryFill?: SpecValue<VolumeUnit>
   /** Whether quantities are for one instance or for all, if the gearcase has instances. */
   readonly per?: 'instance' | 'all instances'
+  /** What decides that the refill is right. */
   readonly method: FillMethod
+  /** The state of the machine and oil in which the level is read. */
   readonly level?: Level
 }
 
+/** What decides that the refill is right: the quantity, a level hole, a dipstick, a sight glass, or not stated. */
 export type FillMethod =
-  | { readonly kind: 'by quantity'; readonly opening: Id }
-  | { readonly kind: 'to level hole'; readonly opening: Id; readonly below?: SpecValue<LengthUnit> }
-  | { readonly kind: 'dipstick'; readonly opening: Id; readonly reading: 'screwed in' | 'resting' }
+  | {
+      readonly kind: 'by quantity'
+      /** The id of the opening where it is done. */
+      readonly opening: Id
+    }
+  | {
+      readonly kind: 'to level hole'
+      readonly opening: Id
+      /** How far below the lower edge of the hole the oil may be: `5 mm`. */
+      readonly below?: SpecValue<LengthUnit>
+    }
+  | {
+      readonly kind: 'dipstick'
+      readonly opening: Id
+      /** Whether the dipstick is screwed in or rests on its thread when it is read. */
+      readonly reading: 'screwed in' | 'resting'
+    }
   | { readonly kind: 'sight glass'; readonly opening: Id }
   | NotStated
 
+/** The state of the machine and oil in which the level is read. */
 export interface Level {
+  /** How the machine is placed. */
   readonly attitude: 'level on its wheels' | 'level on stands' | 'not stated'
+  /** The temperature of the oil: `40 °C`. */
   readonly temperature?: SpecValue<TemperatureUnit>
+  /** The wait after the engine stops: `10 min`. */
   readonly minutesAfterStop?: SpecValue<'min'>
+  /** Whether the engine is stopped or runs. */
   readonly engine: 'stopped' | 'running' | 'not stated'
   /** The level falls as the oil spreads: check it again after a short run. */
   readonly recheckAfterRun: boolean
 }
 
+/** One way to get the old oil out: a drain plug, a cover, or suction. */
 export type Emptying =
-  /** `also`: further drains that are opened with it. */
-  | { readonly kind: 'drain plug'; readonly opening: Id; readonly also?: readonly Id[] }
-  | { readonly kind: 'cover'; readonly cover: Id }
+  | {
+      readonly kind: 'drain plug'
+      /** The id of the opening. */
+      readonly opening: Id
+      /** Ids of further drains that are opened with it. */
+      readonly also?: readonly Id[]
+    }
+  | {
+      readonly kind: 'cover'
+      /** The id of the cover that comes off. */
+      readonly cover: Id
+    }
   | { readonly kind: 'suction'; readonly opening: Id }
 
+/** What an opening is for. */
 export type OpeningRole = 'fill' | 'drain' | 'level'
 /** The position of the wheel's mark for an opening that turns with the hub. */
 export const WHEEL_MARKS = ['mark down', 'mark level', 'mark up'] as const
 export type WheelMark = (typeof WHEEL_MARKS)[number]
 
+/** One use of an opening. */
 export interface OpeningUse {
+  /** What the opening is for. */
   readonly role: OpeningRole
+  /** Where the mark of the wheel must be for this use, if the opening turns with the hub. */
   readonly wheelMark?: WheelMark
 }
 
+/** A plug or hole in a gearcase. */
 export interface Opening {
+  /** The name in plain words: `drain plug`. */
   readonly name: string
+  /** Only machines that meet this have the opening; absent: all. */
   readonly appliesTo?: Condition
+  /** What the opening is for: fill, drain, level. */
   readonly uses: readonly OpeningUse[]
   /** Designation as printed: `M18x1.5`, `R 1/2`, `1/2-14 NPT`; absent: not stated. */
   readonly thread?: string
   /** The material around the thread. */
   readonly housing?: 'steel' | 'cast iron' | 'aluminium' | 'not stated'
+  /** What turns the plug: `internal hex 10 mm`. */
   readonly drive: DriveOnPart
+  /** How tight the plug is: `30 N·m, dry`. */
   readonly tightening: Tightening
+  /** The seals of the plug; an empty list if it has none. */
   readonly seals: readonly Seal[]
+  /** True if the plug has a magnet. */
   readonly magnet?: boolean
+  /** Where the opening is. */
   readonly place: PlaceOnMachine
 }
 
+/** A cover on bolts, with its seal. */
 export interface Cover {
+  /** The name in plain words: `rear cover`. */
   readonly name: string
+  /** Only machines that meet this have the cover; absent: all. */
   readonly appliesTo?: Condition
+  /** The bolts: how many, how tight, in which order. */
   readonly bolts: FastenerSet & {
+    /** The order of tightening. */
     readonly pattern: 'crosswise' | 'from the middle outwards' | 'in turn' | 'not stated'
   }
+  /** The seal between cover and gearcase. */
   readonly seal: Seal
+  /** True if the cover has a magnet. */
   readonly magnet?: boolean
+  /** Where the cover is. */
   readonly place: PlaceOnMachine
   /** `bottom`: the bottom pan of the gearcase. The position decides how the cover comes off without a gush of oil. */
   readonly position?: 'upright' | 'bottom' | 'not stated'
@@ -203,18 +331,29 @@ export interface Cover {
   readonly carriesBearings?: boolean
 }
 
+/** Equal bolts or screws. */
 export interface FastenerSet {
+  /** The number of bolts: `10`. */
   readonly count: number | 'not stated'
+  /** The designation as printed: `M8`; absent: not stated. */
   readonly thread?: string
+  /** The strength as on the head: `8.8`. */
   readonly propertyClass?: string
+  /** What turns them: `external hex 13 mm`. */
   readonly drive: DriveOnPart
+  /** How tight they are: `25 N·m, dry`. */
   readonly tightening: Tightening
 }
 
+/** A guard or plate that comes off first. */
 export interface Shield {
+  /** The name in plain words: `skid plate`. */
   readonly name: string
+  /** Only machines that meet this have the shield; absent: all. */
   readonly appliesTo?: Condition
+  /** What holds it. */
   readonly fasteners: FastenerSet
+  /** Where it is. */
   readonly place: PlaceOnMachine
   /** A guard over moving parts goes back before the machine runs, a plate under the machine after the last leak check. */
   readonly guards?: 'moving parts' | 'the underside' | 'not stated'
@@ -229,15 +368,22 @@ export const MACHINE_EVENT_KINDS = [
   'seal failure',
   'oil loss',
 ] as const
+/** An event after which services are due at once. */
 export type MachineEventKind = (typeof MACHINE_EVENT_KINDS)[number]
 
+/** What is done, at which gearcases, at which interval. */
 export interface Service {
+  /** The name in plain words: `gear oil change`. */
   readonly name: string
+  /** Whether the oil is only checked, or changed. */
   readonly task: 'check' | 'change'
+  /** Only machines that meet this have the service; absent: all. */
   readonly appliesTo?: Condition
   /** Services that count as done when this one is done. */
   readonly satisfies?: readonly Id[]
+  /** Ids of the gearcases that are serviced. */
   readonly gearcases: readonly Id[]
+  /** When it is due. */
   readonly intervals: Intervals
   /** Events that make this service due before next use. */
   readonly events?: readonly MachineEventKind[]
@@ -245,40 +391,69 @@ export interface Service {
   readonly notes?: Readonly<Record<Id, string>>
 }
 
+/** From where the next interval counts. */
 export type CountFrom = 'completion' | 'schedule inside window' | 'schedule'
 
+/** When a service is due. */
 export interface Intervals {
   /** Counts from first use or from the rebuild. */
   readonly first?: Interval
+  /** The usual interval: `200 h, 1 year`. */
   readonly repeat: Interval
+  /** The shorter interval for severe use. */
   readonly severe?: SevereUse
+  /** Whether the next interval counts from the day of the work or from the schedule. */
   readonly countFrom: CountFrom
   /** How late a service may be before it is overdue, or how early without moving the schedule. */
   readonly window?: Interval
 }
 
+/** The shorter interval for severe use: an interval of its own, or a factor on the usual one. */
 export type SevereUse =
-  | { readonly kind: 'interval'; readonly interval: Interval; readonly criteria: string }
+  | {
+      readonly kind: 'interval'
+      /** The interval for severe use: `100 h`. */
+      readonly interval: Interval
+      /** What counts as severe use, in the words of the manual: `working in water`. */
+      readonly criteria: string
+    }
   | {
       readonly kind: 'factor'
+      /** The factor on the usual interval, as text: `0.5`. */
       readonly factor: Figure
       readonly criteria: string
+      /** Where the factor was read. */
       readonly source?: SourceRef
     }
 
+/** Figures that some machines have in place of the usual ones. */
 export interface Override {
+  /** The machines that have them. */
   readonly when: Condition
+  /** The figures, each with its place in the sheet. */
   readonly set: readonly OverrideLeaf[]
+  /** Where the difference was read. */
   readonly source?: SourceRef
 }
 
+/** One whole leaf and the place that it replaces. */
 export type OverrideLeaf = {
-  readonly [K in LeafKind]: { readonly kind: K; readonly path: JsonPointer; readonly to: Leaves[K] }
+  readonly [K in LeafKind]: {
+    /** The kind of the leaf. */
+    readonly kind: K
+    /** The place in the sheet, as a JSON Pointer: `/gearcases/front/openings/drain/tightening`. */
+    readonly path: JsonPointer
+    /** What these machines have there. */
+    readonly to: Leaves[K]
+  }
 }[LeafKind]
 
 /** A finding that the writer accepts; it is reported as waived. */
 export interface Waiver {
+  /** The code of the finding: `torque/slip-at-plug`. */
   readonly code: string
+  /** The place of the finding, as a JSON Pointer. */
   readonly path: JsonPointer
+  /** Why the figure is right all the same. */
   readonly reason: string
 }

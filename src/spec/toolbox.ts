@@ -3,22 +3,35 @@ import type { DateText, DocumentHead, DriveKind, Id } from './leaf.js'
 
 /** The workshop's tools and equipment. */
 export interface Toolbox extends DocumentHead<'toolbox'> {
+  /** The name of the toolbox. */
   readonly name: string
+  /** The torque wrenches, by id. */
   readonly wrenches: Readonly<Record<Id, TorqueWrench>>
+  /** Crowfeet, extensions and drive adaptors, by id. */
   readonly adaptors?: Readonly<Record<Id, Adaptor>>
+  /** Sockets, bits, keys and spanners, by id. */
   readonly sockets: Readonly<Record<Id, Socket>>
+  /** Measuring jugs and bottles, by id. */
   readonly vessels: Readonly<Record<Id, MeasuringVessel>>
+  /** Drain pans, by id. */
   readonly pans: Readonly<Record<Id, DrainPan>>
+  /** Funnels with hoses, by id. */
   readonly fillers: Readonly<Record<Id, FunnelAndHose>>
+  /** Sets of stands, by id. */
   readonly stands: Readonly<Record<Id, Stands>>
+  /** Jacks, by id. */
   readonly jacks?: Readonly<Record<Id, Jack>>
+  /** The number of wheel chocks. */
   readonly chocks?: number
 }
 
+/** One scale of a torque wrench. */
 export interface WrenchScale {
+  /** The unit of the scale: `N.m`, `lbf.in`. */
   readonly unit: TorqueUnit
   /** Lowest value marked on this scale. */
   readonly lowest: number
+  /** Highest value marked on this scale. */
   readonly highest: number
   /** Step between marks. */
   readonly graduation: number
@@ -29,77 +42,127 @@ export type WrenchAccuracy =
   /** Permissible deviation of ISO 6789 for a setting tool: ±6 % up to 10 N·m maximum, else ±4 %, of the reference reading. */
   | { readonly kind: 'ISO 6789' }
   /** The maker's figure, per cent of the reference reading. */
-  | { readonly kind: 'of reading'; readonly percent: number }
+  | {
+      readonly kind: 'of reading'
+      /** The error as a number in per cent, up or down: `4`. */
+      readonly percent: number
+    }
   | { readonly kind: 'of full scale'; readonly percent: number }
 
+/** A torque wrench. */
 export interface TorqueWrench {
+  /** The name in plain words: `small click wrench`. */
   readonly name: string
+  /** How it shows the torque. */
   readonly type: 'click' | 'dial' | 'beam' | 'electronic'
   /** Square drive, a designation: `1/4 in`, `3/8 in`, `1/2 in`. */
   readonly drive: string
+  /** The scales; one with two units has two. */
   readonly scales: readonly WrenchScale[]
   /** The maker's declared range, if it is not the marked range. */
-  readonly declaredRange?: { readonly min: Quantity<TorqueUnit>; readonly max: Quantity<TorqueUnit> }
+  readonly declaredRange?: {
+    /** The lowest torque that the maker declares. */
+    readonly min: Quantity<TorqueUnit>
+    /** The highest torque that the maker declares. */
+    readonly max: Quantity<TorqueUnit>
+  }
+  /** The error that the wrench may have. */
   readonly accuracy: WrenchAccuracy
   /** From the centre of the square drive to the hand. */
   readonly leverLength?: Quantity<LengthUnit>
-  readonly calibration?: { readonly date: DateText; readonly cyclesSince?: number }
+  /** The last calibration. */
+  readonly calibration?: {
+    /** The day: `2023-03-09`. */
+    readonly date: DateText
+    /** How often the wrench was used since then: `1200`. */
+    readonly cyclesSince?: number
+  }
 }
 
+/** A part between wrench and socket. */
 export interface Adaptor {
+  /** The name in plain words: `13 mm crowfoot`. */
   readonly name: string
+  /** What it is; only a crowfoot changes the setting of the wrench. */
   readonly kind: 'crowfoot' | 'straight extension' | 'drive adaptor'
+  /** The square drive on the side of the wrench: `3/8 in`. */
   readonly from: string
+  /** What it drives: a square drive, or the size of the fastener. */
   readonly to: string
   /** From the centre of the wrench's square drive to the centre of the fastener. */
   readonly extension?: Quantity<LengthUnit>
 }
 
+/** A socket, bit, key or spanner. */
 export interface Socket {
+  /** The name in plain words: `10 mm hex bit`. */
   readonly name: string
+  /** The shape of the heads that it turns. */
   readonly fits: DriveKind
+  /** The size as a designation: `10 mm`, `3/8 in`, `T40`. */
   readonly size?: string
   /** Square drive of a socket or bit; absent: a key or a spanner without one. */
   readonly drive?: string
 }
 
+/** A jug or bottle with marks. */
 export interface MeasuringVessel {
+  /** The name in plain words: `700 mL jug`. */
   readonly name: string
+  /** The volume at the highest mark. */
   readonly size: Quantity<VolumeUnit>
+  /** The step between marks. */
   readonly graduation: Quantity<VolumeUnit>
+  /** The lowest mark, if it is not one step above empty. */
   readonly lowestMark?: Quantity<VolumeUnit>
 }
 
+/** A pan for used oil. */
 export interface DrainPan {
+  /** The name in plain words: `8 L pan`. */
   readonly name: string
+  /** How much it holds. */
   readonly size: Quantity<VolumeUnit>
 }
 
+/** A funnel with a hose. */
 export interface FunnelAndHose {
+  /** The name in plain words: `long funnel`. */
   readonly name: string
+  /** The funnel. */
   readonly funnel: {
+    /** Its shape. */
     readonly shape: 'cylinder' | 'cone'
     /** At the top. */
     readonly diameter: Quantity<LengthUnit>
+    /** Its depth, inside. */
     readonly depth: Quantity<LengthUnit>
   }
+  /** The hose below the funnel. */
   readonly hose: {
     /** Absent: not measured. No time is then calculated; the last drip shows that the hose is empty. */
     readonly bore?: Quantity<LengthUnit>
+    /** Its length. */
     readonly length: Quantity<LengthUnit>
     /** Height of the bottom of the funnel above the lower end of the hose. */
     readonly drop: Quantity<LengthUnit>
   }
 }
 
+/** A set of equal stands. */
 export interface Stands {
+  /** The name in plain words: `3 t stands`. */
   readonly name: string
+  /** The number of stands. */
   readonly count: number
   /** Rated load of one stand. */
   readonly rating: Quantity<MassUnit>
 }
 
+/** A jack. */
 export interface Jack {
+  /** The name in plain words: `trolley jack`. */
   readonly name: string
+  /** Rated load. */
   readonly rating: Quantity<MassUnit>
 }

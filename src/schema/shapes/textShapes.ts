@@ -105,4 +105,4 @@ export const map = <const Given extends Field>(value: Given) => record(textShape
 
 /** A document: the keys that every document has, and its other keys. */
 export const document = <const Kind extends string, const Given extends Fields>(name: Kind, rest: Given) =>
-  kind(name, { version: '1.0', id: textShapes().id, ...rest })
+  kind(name, { '$schema?': textShapes().text, version: '1.0', id: textShapes().id, ...rest })
