@@ -11,4 +11,3 @@ export {
   parseStock,
   parseToolbox,
 } from './parseKinds.js'
-export { toJsonSchema } from './toJsonSchema.js'

@@ -9,18 +9,11 @@ import { partRegistry } from './shapes/textShapes.js'
 export type JsonSchema = { readonly [keyword: string]: unknown }
 
 /**
- * Gives the JSON Schema of a kind of document, for editors and for programs in other languages. To read a document use
- * {@link parseDocument}, which gives findings.
+ * The JSON Schema (draft 2020-12) of a kind of document: it accepts the same documents as the parse function, except for its
+ * limits on depth and length. Patterns have no look-ahead and no named character classes, so that other languages read
+ * them alike. `$id` is where a copy of the package on the web has the file.
  *
- * Method: the schema accepts the same documents as the parse function, except for its limits on depth and length.
- * @param kind One of the six kinds.
- * @returns Draft 2020-12, with every part that is used twice under `$defs`. Patterns have no look-ahead and no named
- * character classes, so that other languages read them alike. `$id` is a name, not an address.
- * @throws RangeError if `kind` is not one of the six.
- *
- * Source: JSON Schema, draft 2020-12.
- *
- * @internal Not exported: the schemas are files of the package, and zod's converter would add 6 kB to every bundle.
+ * Only `npm run generate` calls it: the schemas are files of the package, and zod's converter would add 6 kB to a bundle.
  */
 export function toJsonSchema(kind: DocumentName): JsonSchema {
   if (!DOCUMENT_NAMES.includes(kind))
@@ -30,7 +23,7 @@ export function toJsonSchema(kind: DocumentName): JsonSchema {
   const full: JsonSchema = JSON.parse(
     JSON.stringify({
       $schema,
-      $id: `https://drivetrain-service.example/schemas/v1/${kind}.json`,
+      $id: `https://unpkg.com/drivetrain-service/schemas/v1/${kind}.json`,
       title: TITLES[kind],
       ...schema,
     }),

@@ -1,5 +1,7 @@
 import { spawnSync } from 'node:child_process'
 import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import { resolve } from 'node:path'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
@@ -12,6 +14,7 @@ import { parseDocument } from '../../src/v1/spec.js'
 import { readFixture, readGoodDocuments } from '../support/fixtures.js'
 import { cases, law } from '../support/law.js'
 import { SHAPE_MISTAKES } from './shapeMistakes.js'
+import { describeSchema, type SchemaNode } from './support/describeSchema.js'
 
 interface Case {
   readonly kind: DocumentName
@@ -31,8 +34,11 @@ const bad: readonly Case[] = SHAPE_MISTAKES.map(({ of, patch }) => {
   return { kind: document['kind'], document: applyPatch(document, patch) }
 })
 
+const described = DOCUMENT_NAMES.map((kind) => describeSchema(kind, toJsonSchema(kind)))
+const published = new Map(DOCUMENT_NAMES.map((kind, place) => [kind, described[place]?.schema ?? {}]))
+
 const ajv = new Ajv2020({ strict: true, allErrors: false })
-const judges = new Map(DOCUMENT_NAMES.map((kind) => [kind, ajv.compile(toJsonSchema(kind))]))
+const judges = new Map([...published].map(([kind, schema]) => [kind, ajv.compile(schema)]))
 const ajvAccepts = ({ kind, document }: Case): boolean => judges.get(kind)?.(document) === true
 const weAccept = ({ kind, document }: Case): boolean => parseDocument(kind, document).ok
 /** What a schema cannot say: a key that may be left out only where one answer is possible. */
@@ -43,10 +49,20 @@ const onlyWeRefuse = ({ kind, document }: Case): boolean =>
       ['opening', 'uses', 'gearcases'].includes(String((params as { key?: string }).key)),
   )
 
+/** The schemas in a schema, but for its properties. */
+function schemasIn(node: SchemaNode): readonly SchemaNode[] {
+  const { additionalProperties: more, items, then, else: other, patternProperties = {} } = node
+  return [
+    ...[node.oneOf, node.anyOf, node.allOf].flatMap((arms) => arms ?? []),
+    ...[typeof more === 'object' ? more : undefined, items, then, other].filter((one) => one !== undefined),
+    ...Object.values(patternProperties),
+  ]
+}
+
 describe('published schemas', () => {
   test.each(DOCUMENT_NAMES)('%s is committed as generated', (kind) => {
     const committed = readFileSync(`schemas/v1/${kind}.json`, 'utf8')
-    expect(committed).toBe(`${JSON.stringify(toJsonSchema(kind), null, 2)}\n`)
+    expect(committed).toBe(`${JSON.stringify(published.get(kind), null, 2)}\n`)
   })
 
   test('patterns use nothing that other languages read otherwise', () => {
@@ -57,9 +73,69 @@ describe('published schemas', () => {
         if (key === 'pattern' && typeof inner === 'string') patterns.add(inner)
         else walk(inner)
     }
-    for (const kind of DOCUMENT_NAMES) walk(toJsonSchema(kind))
+    for (const schema of published.values()) walk(schema)
     expect(patterns.size).toBeGreaterThan(8)
     for (const pattern of patterns) expect(pattern).not.toMatch(/\(\?|\\[a-zA-Z]|\\p/)
+  })
+
+  test('every property and every union says what it is, in at most 200 characters', () => {
+    expect(described.flatMap(({ missing }) => missing)).toEqual([])
+    const silent: string[] = []
+    let texts = 0
+    const walk = (node: SchemaNode, place: string): void => {
+      const { properties = {}, oneOf, anyOf } = node
+      for (const [key, child] of Object.entries(properties)) say(child, `${place}/${key}`)
+      if ((oneOf ?? anyOf) !== undefined) say(node, place)
+      for (const child of schemasIn(node)) walk(child, place)
+      for (const [key, child] of Object.entries(properties)) walk(child, `${place}/${key}`)
+    }
+    const say = ({ description = '' }: SchemaNode, place: string): void => {
+      texts += 1
+      if (description === '' || description.length > 200) silent.push(place)
+    }
+    for (const [kind, { $defs = {}, ...schema }] of published) {
+      walk(schema, kind)
+      for (const [name, def] of Object.entries($defs)) walk(def, `${kind}#${name}`)
+    }
+    expect(silent).toEqual([])
+    expect(texts).toBeGreaterThan(700)
+  })
+
+  test('the examples of a leaf are good: each text and each full form', () => {
+    let examples = 0
+    for (const [kind, schema] of published) {
+      const visit = (node: SchemaNode): void => {
+        if (node.examples !== undefined) {
+          const judge = ajv.compile({ $defs: schema.$defs, ...node })
+          for (const example of node.examples) expect([example, judge(example)]).toEqual([example, true])
+          examples += node.examples.length
+        }
+        for (const child of [...Object.values(node.properties ?? {}), ...schemasIn(node)]) visit(child)
+      }
+      visit(schema)
+      for (const def of Object.values(schema.$defs ?? {})) visit(def)
+      if (kind === 'spec-sheet') expect(examples).toBeGreaterThan(60)
+    }
+  })
+
+  test('`$id` is where the package has the file, and nothing in it points elsewhere', () => {
+    for (const [kind, schema] of published) {
+      const file = String(schema['$id']).replace('https://unpkg.com/', '')
+      expect(createRequire(import.meta.url).resolve(file)).toBe(resolve(`schemas/v1/${kind}.json`))
+      const references = JSON.stringify(schema).match(/"\$ref":"[^"]*"/g) ?? []
+      expect(references.filter((text) => !text.startsWith('"$ref":"#/'))).toEqual([])
+    }
+  })
+
+  test('`$schema` is a key of every document, and is kept', () => {
+    const $schema = './node_modules/drivetrain-service/schemas/v1/some.json'
+    for (const { kind, document } of good) {
+      const one = { kind, document: { $schema, ...(document as object) } }
+      const read = parseDocument(kind, one.document)
+      expect([read.findings, ajvAccepts(one)]).toEqual([[], true])
+      if (read.ok) expect(read.value.$schema).toBe($schema)
+      expect(weAccept({ kind, document: { ...one.document, $schema: 1 } })).toBe(false)
+    }
   })
 
   test('a kind that is none throws, and the caller owns what he gets', () => {
@@ -105,7 +181,7 @@ test("Debian's jsonschema says the same", (ctx) => {
   }
   const random = fc.sample(mutated, { numRuns: 400, seed: 20 })
   const cases = [...good, ...bad, ...random]
-  const schemas = Object.fromEntries(DOCUMENT_NAMES.map((kind) => [kind, toJsonSchema(kind)]))
+  const schemas = Object.fromEntries(published)
   const script = [
     'import json, sys, jsonschema',
     'given = json.load(sys.stdin)',

@@ -1,4 +1,4 @@
-import { toJsonSchema } from '../../schema/index.js'
+import { createRequire } from 'node:module'
 import type { DocumentName } from '../../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Options } from '../readOptions.js'
@@ -11,6 +11,8 @@ export async function runSchema(options: Options, io: CliIo): Promise<ExitCode> 
   const kind: DocumentName | undefined = KINDS.find((one) => one === word)
   if (kind === undefined || options.paths.length !== 1)
     throw new UsageError(`schema: expected one of ${KINDS.join(', ')}`)
-  io.print(JSON.stringify(toJsonSchema(kind), null, 2))
+  // The published file, with its descriptions: the library itself does not carry them.
+  const schema: unknown = createRequire(import.meta.url)(`drivetrain-service/schemas/v1/${kind}.json`)
+  io.print(JSON.stringify(schema, null, 2))
   return 0
 }

@@ -1,0 +1,119 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { getLanguageService, type MarkedString, TextDocument } from 'vscode-json-languageservice'
+import { DOCUMENT_NAMES } from '../../src/spec/documents.js'
+import { readGoodDocuments } from '../support/fixtures.js'
+
+// What an editor shows with the published schemas. Without a request service, nothing is fetched.
+const service = getLanguageService({})
+service.configure({
+  schemas: DOCUMENT_NAMES.map((kind) => {
+    const schema = JSON.parse(readFileSync(`schemas/v1/${kind}.json`, 'utf8'))
+    return { uri: schema.$id, fileMatch: [`${kind}.json`], schema }
+  }),
+})
+
+/** A document with `▮` at the cursor. */
+function open(kind: string, marked: string) {
+  const [before = '', after = ''] = marked.split('▮')
+  const document = TextDocument.create(`file:///${kind}.json`, 'json', 1, before + after)
+  return { document, position: document.positionAt(before.length), json: service.parseJSONDocument(document) }
+}
+
+/** The spec sheet of one gearcase with one opening, whose JSON is given. */
+const withOpening = (opening: string): string => `{
+  "kind": "spec-sheet", "version": "1.0", "id": "ferd-2", "revision": "1",
+  "machine": { "make": "Nordli", "model": "Ferd 2", "type": "utility machine" },
+  "gearcases": { "rear": { "type": "final drive", "openings": { "drain": ${opening} } } }
+}`
+
+async function complete(kind: string, marked: string): Promise<readonly string[]> {
+  const { document, position, json } = open(kind, marked)
+  const list = await service.doComplete(document, position, json)
+  return (list?.items ?? []).map(({ label }) => label)
+}
+
+async function hover(kind: string, marked: string): Promise<string> {
+  const { document, position, json } = open(kind, marked)
+  const contents = (await service.doHover(document, position, json))?.contents ?? []
+  // Markdown marks with a backslash what is no mark-up.
+  return ([contents].flat() as readonly MarkedString[]).join('\n').replaceAll('\\', '')
+}
+
+/** The texts that are underlined, with the message. */
+async function underlined(kind: string, text: string): Promise<readonly (readonly [string, string])[]> {
+  const { document, json } = open(kind, text)
+  const found = await service.doValidation(document, json)
+  return found.map(({ range, message }) => [document.getText(range), message])
+}
+
+describe('completion', () => {
+  test('inside an opening: its keys, and no others', async () => {
+    const keys = await complete('spec-sheet', withOpening('{ "▮" }'))
+    expect(keys).toEqual(expect.arrayContaining(['name', 'uses', 'drive', 'tightening', 'seals', 'place']))
+    expect(keys).not.toContain('oilSpace')
+    const uses = await complete('spec-sheet', withOpening('{ "uses": [{ "▮" }] }'))
+    expect(uses).toEqual(['role', 'wheelMark'])
+  })
+
+  test('its values: roles, heads, and a torque as a text or in full', async () => {
+    const roles = await complete('spec-sheet', withOpening('{ "uses": [{ "role": ▮ }] }'))
+    expect(roles).toEqual(expect.arrayContaining(['"fill"', '"drain"', '"level"']))
+    const heads = await complete('spec-sheet', withOpening('{ "drive": { "kind": ▮ } }'))
+    expect(heads).toEqual(expect.arrayContaining(['"internal hex"', '"six-lobe"', '"not stated"']))
+    const tightenings = await complete('spec-sheet', withOpening('{ "tightening": ▮ }'))
+    expect(tightenings).toContain('"30 N·m (22 lbf·ft), dry [p. 62]"')
+    expect(tightenings.some((label) => label.startsWith('{"kind":"torque"'))).toBe(true)
+    const kinds = await complete('spec-sheet', withOpening('{ "tightening": { "kind": ▮ } }'))
+    expect(kinds).toEqual(expect.arrayContaining(['"torque"', '"turns"', '"not stated"']))
+  })
+
+  test('every kind of document offers its keys at the top, `$schema` among them', async () => {
+    for (const kind of DOCUMENT_NAMES) {
+      const keys = await complete(kind, `{ "kind": "${kind}", "▮" }`)
+      expect(keys).toEqual(expect.arrayContaining(['$schema', 'id', 'version']))
+    }
+  })
+})
+
+describe('hover', () => {
+  test.each([
+    ['{ "thr▮ead": "M18x1.5" }', /^Designation as printed: `M18x1.5`/],
+    ['{ "mag▮net": true }', /^True if the plug has a magnet/],
+    ['{ "drive": { "si▮ze": "10 mm", "kind": "internal hex" } }', /^The size as a designation: `10 mm`/],
+  ])('explains a property: %s', async (opening, expected) => {
+    expect(await hover('spec-sheet', withOpening(opening))).toMatch(expected)
+  })
+
+  test('at a short text: the property, then the notation', async () => {
+    const text = await hover('spec-sheet', withOpening('{ "tight▮ening": "30 N·m, dry" }'))
+    expect(text).toMatch(/^How tight the plug is/)
+    expect(text).toMatch(/Short notation. Torque or turns/)
+  })
+
+  test('at a full form: the property, then the form', async () => {
+    const full = '{ "tight▮ening": { "kind": "not stated", "threadCondition": "dry" } }'
+    const text = await hover('spec-sheet', withOpening(full))
+    expect(text).toMatch(/^How tight the plug is/)
+    expect(text).toMatch(/a torque, turns past finger tight, or not stated/)
+  })
+})
+
+describe('a mistake is underlined', () => {
+  test.each([
+    ['{ "tightning": "30 N·m" }', '"tightning"'],
+    ['{ "uses": [{ "role": "filling" }] }', '"filling"'],
+    ['{ "tightening": "30 Nm of torque" }', '"30 Nm of torque"'],
+    ['{ "magnet": "yes" }', '"yes"'],
+  ])('%s', async (opening, place) => {
+    expect((await underlined('spec-sheet', withOpening(opening))).map(([text]) => text)).toEqual([place])
+  })
+
+  test('and good documents are not, in short notation or in full', async () => {
+    expect(await underlined('spec-sheet', withOpening('{ "tightening": "30 N·m, dry [p. 62]" }'))).toEqual([])
+    const documents = readGoodDocuments()
+    expect(documents.length).toBeGreaterThan(12)
+    for (const { file, text, value } of documents)
+      expect([file, await underlined(String(value['kind']), text)]).toEqual([file, []])
+  })
+})

@@ -1,0 +1,127 @@
+import { NOTATION_NAMES, type NotationName } from '../../../src/schema/notation/notations.js'
+import { readNotation } from '../../../src/schema/notation/readNotation.js'
+
+/** Of each notation what a text has, and one text. */
+const TEXTS: Readonly<Record<NotationName, readonly [says: string, example: string]>> = {
+  volume: [
+    'A volume and its unit, other printed units in round brackets, the source in square ones',
+    '450 mL (0.48 US qt) [p. 60]',
+  ],
+  length: [
+    'A length and its unit, with tolerance or as a range, and the source in square brackets',
+    '5 ± 1 mm [p. 60]',
+  ],
+  temperature: [
+    'A temperature or a range with "to", and the source in square brackets',
+    '-10 to 45 °C [p. 12]',
+  ],
+  mass: [
+    'A mass and its unit, other printed units in round brackets, the source in square ones',
+    '450 kg (992 lb) [p. 4]',
+  ],
+  minutes: ['A time in minutes, and the source in square brackets', '10 min [p. 60]'],
+  tightening: [
+    'Torque or turns, further stages after "then", the condition of the thread, and the source in square brackets',
+    '30 N·m (22 lbf·ft), dry [p. 62]',
+  ],
+  oils: [
+    'Oils with grade and category, separated by semicolons, each with its temperatures; the source in square brackets',
+    'SAE 80W-90 GL-5, -10 to 45 °C; SAE 75W-90 GL-5 [p. 60]',
+  ],
+  seal: [
+    'The form, material, kind and size of a seal, when it is replaced, its part number, and the source in square brackets',
+    'flat copper crush washer 18 x 24 x 1.5 mm, every opening, part UM-2024 [p. 62]',
+  ],
+  interval: [
+    'Hours, distance and period, separated by commas, and the source in square brackets',
+    '200 h, 2000 km (1200 mi), 1 year [p. 31]',
+  ],
+  window: [
+    'Hours, distance and period of a window, which may be zero, and the source in square brackets',
+    '20 h, 1 month [p. 31]',
+  ],
+  place: [
+    'Where the part is, in the words of the manual, and the source in square brackets',
+    'left side of the housing, upper [p. 61]',
+  ],
+  severeUse: [
+    'A shorter interval or a factor, "when" and the criteria, and the source in square brackets',
+    '100 h when working in water [p. 31]',
+  ],
+  access: ['"from the ground", or "raised on" with the ids of supports', 'raised on front-frame, rear-frame'],
+  oilSpace: [
+    '"shared with" and the id of the gearcase that owns the oil, and the portion in this one',
+    'shared with axle, 1.5 L [p. 60]',
+  ],
+  fill: ['The refill, and the method that ends it', '700 mL (0.74 US qt), to level hole [p. 60]'],
+  method: [
+    'How the refill ends: by quantity, to level hole, dipstick or sight glass, at an opening',
+    'to level hole at level, 5 mm below',
+  ],
+  level: [
+    'The attitude, the engine, the temperature and the time at which the level is read',
+    'level on its wheels, engine stopped, 40 °C, 10 min after stop',
+  ],
+  uses: [
+    "The roles of an opening, and the position of the wheel's mark for each",
+    'drain at mark down, fill at mark level',
+  ],
+  emptying: [
+    'How the old oil gets out: drain, cover or suction, at an opening or a cover',
+    'drain at front with rear',
+  ],
+  filterHold: [
+    'What holds the filter: a cover, an opening, or its own thread with its tightening',
+    'behind cover pan',
+  ],
+  drive: ['What turns the part, its size, and the source in square brackets', 'internal hex 10 mm [p. 62]'],
+  fasteners: [
+    'The number, thread and class, then what turns them and their tightening',
+    '4 x M6 8.8, external hex 10 mm, 9 N·m, dry',
+  ],
+  bolts: [
+    'The number, thread and class, then what turns them, their tightening and their order',
+    '10 x M8 8.8, external hex 13 mm, 25 ± 3 N·m, dry, crosswise',
+  ],
+  condition: [
+    'Variants, model years, serial numbers and markets; a machine must meet each of them',
+    'model years 2019 to 2021, serial TS 00001 to 09999, market NO',
+  ],
+  variant: [
+    'The name of the variant, and "when" with the condition that selects it',
+    'Tind 4 S, short bed, when serial TS 00001 to 09999',
+  ],
+  support: [
+    'The place of the stands, that of the jack, and the axle that is lifted',
+    'front cross tube, jack under the hitch, lifts front',
+  ],
+  axle: ['The number of wheels', '2 wheels'],
+  documentSource: [
+    'The title, the kind of document, its edition and date',
+    'Tind 4 workshop manual, workshop manual, edition 3, 2021-02-01',
+  ],
+  source: ['The id of a source, the page, and whether it is second hand or doubtful', 'p. 60'],
+}
+
+const BY_DEF: ReadonlyMap<string, NotationName> = new Map(
+  NOTATION_NAMES.map((name) => [
+    `text-${name.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`,
+    name,
+  ]),
+)
+
+/** What a text of a `$defs` of the schema has; undefined for another part of the schema. */
+export function notationText(def: string): string | undefined {
+  const name = BY_DEF.get(def)
+  return name && `Short notation. ${TEXTS[name][0]}: \`${TEXTS[name][1]}\`.`
+}
+
+/** A text, and its full form. */
+export function notationExamples(def: string): readonly [text: string, full: unknown] | undefined {
+  const name = BY_DEF.get(def)
+  if (name === undefined) return undefined
+  const [, text] = TEXTS[name]
+  const read = readNotation(name, text, (source) => source && { ref: 'manual', ...source })
+  if (!read.ok) throw new Error(`${name}: ${text} cannot be read`)
+  return [text, read.value]
+}
