@@ -1,4 +1,5 @@
 import type { DocumentName, Documents, Parsed, ParseOptions } from '../spec/index.js'
+import { expandSheet } from './notation/expandSheet.js'
 import { readDocument } from './readDocument.js'
 import { chooseShapes } from './shapes/documentShapes.js'
 
@@ -34,5 +35,5 @@ export function parseDocument<const Kind extends DocumentName | 'any'>(
   data: unknown,
   options: ParseOptions = {},
 ): Parsed<DocumentOf<Kind>> {
-  return readDocument(data, chooseShapes(kind), options) as Parsed<DocumentOf<Kind>>
+  return readDocument(data, chooseShapes(kind), options, expandSheet) as Parsed<DocumentOf<Kind>>
 }

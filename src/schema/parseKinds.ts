@@ -8,6 +8,7 @@ import type {
   Stock,
   Toolbox,
 } from '../spec/index.js'
+import { expandSheet } from './notation/expandSheet.js'
 import { readDocument } from './readDocument.js'
 import { machineLogShape } from './shapes/machineLogShape.js'
 import { procedureShape } from './shapes/procedureShape.js'
@@ -36,7 +37,7 @@ import { toolboxShape } from './shapes/toolboxShape.js'
  * ```
  */
 export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Parsed<SpecSheet> {
-  return readDocument(data, { 'spec-sheet': specSheetShape }, options)
+  return readDocument(data, { 'spec-sheet': specSheetShape }, options, expandSheet)
 }
 
 /**

@@ -14,14 +14,13 @@ import {
   type Documents,
   type Parsed,
   type ParseOptions,
-  placeAsWritten,
   READABLE_VERSIONS,
   type SpecCodes,
 } from '../spec/index.js'
 import { copyPlainData } from './copyPlainData.js'
 import { findShapeMistakes } from './findShapeMistakes.js'
 import { nameType } from './nameMistake.js'
-import { expandSheet } from './notation/expandSheet.js'
+import type { expandSheet } from './notation/expandSheet.js'
 import type { Holder } from './notation/placeTable.js'
 import { type ReportMistake, reportMistakesOf } from './reportMistake.js'
 import { ID_PATTERN } from './shapes/textShapes.js'
@@ -29,11 +28,12 @@ import { ID_PATTERN } from './shapes/textShapes.js'
 /** The shapes that a document may have, by kind. */
 export type DocumentShapes = { readonly [Kind in DocumentName]?: () => z.$ZodType<Documents[Kind]> }
 
-/** Reads foreign data as a document of one of the given kinds. */
+/** Reads foreign data as a document of one of the given kinds; `expand` reads the short notation of a spec sheet. */
 export function readDocument<const Shapes extends DocumentShapes>(
   input: unknown,
   shapes: Shapes,
   options: ParseOptions,
+  expand?: typeof expandSheet,
 ): Parsed<Documents[keyof Shapes & DocumentName]> {
   const name = readName(options)
   const expected = DOCUMENT_NAMES.filter((kind) => shapes[kind] !== undefined)
@@ -57,18 +57,18 @@ export function readDocument<const Shapes extends DocumentShapes>(
   const buildShape = known && shapes[known]
   if (head.stop || buildShape === undefined || refused.has('')) return fail()
   for (const path of head.judged) refused.add(path)
-  const {
-    findings: unread = [],
-    places = [],
-    unread: nulls = [],
-  } = known === 'spec-sheet' ? expandSheet(plain.value as Holder, report) : {}
-  findings.push(...unread)
-  const read = findShapeMistakes(buildShape(), plain.value, new Set([...refused, ...nulls]), report)
-  const placed = read.findings.map((finding) => placeAsWritten(finding, () => places))
-  findings.push(...placed.filter(({ path }) => !refused.has(path)))
+  const short = known === 'spec-sheet' ? expand?.(plain.value as Holder, report) : undefined
+  findings.push(...(short?.findings ?? []))
+  const unread = new Set([...refused, ...(short?.unread ?? [])])
+  const read = findShapeMistakes(buildShape(), plain.value, unread, report)
+  findings.push(
+    ...(short === undefined
+      ? read.findings
+      : read.findings.map(short.asWritten).filter(({ path }) => !refused.has(path))),
+  )
   if (findings.length > 0 || read.value === undefined) return fail()
   const value = read.value as Documents[keyof Shapes & DocumentName]
-  return { ok: true, value, findings, ...(places.length > 0 && { places }) }
+  return { ok: true, value, findings, ...(short?.places.length && { places: short.places }) }
 }
 
 /** Checks the options and gives the caller's name for the document. */

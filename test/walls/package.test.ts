@@ -37,7 +37,8 @@ const FUNCTION_CEILINGS = [
   ['convert', 4.6],
   ['checkWrench', 5.6],
   ['computeDue', 7],
-  ['parseSpecSheet', 27.5],
+  ['parseSpecSheet', 27.7],
+  ['parseStock', 15],
   ['planVisit', 62],
 ] as const
 

@@ -1,5 +1,5 @@
 import type { SourceRef } from '../../spec/index.js'
-import { asHolder, type Holder, type PlaceNode } from './placeTable.js'
+import { asHolder, type Holder, nodeBelow, type PlaceNode } from './placeTable.js'
 
 /** A source in a section; `isDirect`: of a text of the section itself, not of a section in it. */
 interface FoundSource {
@@ -70,7 +70,7 @@ function findSources(
         }))
   }
   return Object.entries(holder).flatMap(([key, one]) => {
-    const below = node.below[key] ?? node.below['*']
+    const below = nodeBelow(node, key)
     return below === undefined ? [] : findSources(one, below, direct)
   })
 }

@@ -1,6 +1,6 @@
 import { type Finding, type JsonPointer, joinPointer, splitPointer } from '../../base/index.js'
 import {
-  findLeafType,
+  placeAsWritten,
   type SourceRef,
   type SpecCodes,
   type WrittenPlace,
@@ -14,8 +14,9 @@ import type { NotationName } from './notations.js'
 import type { WrittenSource } from './piece.js'
 import {
   asHolder,
+  findLeafNotation,
   type Holder,
-  leafNotation,
+  nodeBelow,
   type PlaceNode,
   type PlaceRow,
   placeTree,
@@ -28,6 +29,8 @@ export interface Expansion {
   readonly places: WrittenPlaces
   /** Places of the full form whose text could not be read; null is there. */
   readonly unread: readonly JsonPointer[]
+  /** Moves a finding on the full form to what was written. */
+  readonly asWritten: (finding: Finding<SpecCodes>) => Finding<SpecCodes>
 }
 
 /** The source of a section, and where it is written. */
@@ -58,7 +61,7 @@ export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
   const root = { full: '', path: '', isWhole: false, id: '', section: undefined, gearcase: undefined }
   visitHolder(sheet, placeTree(), root)
   for (const fill of last) fill()
-  return { findings, places, unread }
+  return { findings, places, unread, asWritten: (finding) => placeAsWritten(finding, () => places) }
 
   /** Gives the full form of one value. */
   function visit(value: unknown, node: PlaceNode, place: Place): unknown {
@@ -85,13 +88,14 @@ export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
     return holder === undefined ? value : visitHolder(holder, node, place)
   }
 
-  function visitHolder(holder: Holder, { row, below: nodes }: PlaceNode, place: Place): Holder {
+  function visitHolder(holder: Holder, table: PlaceNode, place: Place): Holder {
+    const { row } = table
     const section = row.isSection || row.isOverride ? readSection(holder, row, place) : place.section
     const isInGearcase = place.full.startsWith('/gearcases/')
     const inside = { ...place, section, gearcase: isInGearcase ? (place.gearcase ?? holder) : undefined }
     fillLeftOut(holder, row.leftOut, inside)
     for (const key of Object.keys(holder)) {
-      const node = nodes[key] ?? nodes['*']
+      const node = nodeBelow(table, key)
       if (node !== undefined) holder[key] = visit(holder[key], node, placeBelow(inside, key))
     }
     if (row.isOverride) readSet(holder, inside)
@@ -165,7 +169,7 @@ export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
       const whole = placeBelow(here, String(at))
       const written = given === undefined ? whole : placeBelow(here, path)
       const tokens = splitPointer(path) ?? []
-      const notation = leafNotation(tokens)
+      const { notation, kind } = findLeafNotation(tokens) ?? {}
       const leaf = {
         ...place,
         full: below(whole.full, 'to'),
@@ -181,7 +185,7 @@ export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
         }
       }
       if (notation === undefined) continue
-      if (given !== undefined) entry.kind = findLeafType(tokens)?.kind
+      if (given !== undefined) entry.kind = kind
       if (typeof to === 'string') entry.to = readText(to, notation, leaf)
     }
     holder['set'] = entries

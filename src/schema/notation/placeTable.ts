@@ -1,4 +1,4 @@
-import { findLeafType, listLeafTypes } from '../../spec/index.js'
+import type { LeafKind, LeafPlace } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import type { NotationName } from './notations.js'
 
@@ -29,6 +29,8 @@ export interface PlaceRow {
   readonly leftOutLast?: { readonly [key: string]: LeftOut }
   /** The object may have a `source` for the texts in it. */
   readonly isSection?: true
+  /** An override may replace it. */
+  readonly isLeaf?: boolean
   /** It holds leaves of other places. */
   readonly isOverride?: true
   /** True and false as these words. */
@@ -199,6 +201,40 @@ const ROWS: { readonly [place: string]: PlaceRow } = {
   '/overrides/*/when': { text: 'condition' },
 }
 
+/** The notation of every leaf; one that the table of leaves has and this has not does not compile. */
+const LEAVES: { readonly [Place in LeafPlace]: NotationName } = {
+  '/gearcases/*/oilSpace/oils': 'oils',
+  '/gearcases/*/oilSpace/fill/drainAndRefill': 'volume',
+  '/gearcases/*/drainTemperature': 'temperature',
+  '/gearcases/*/workingTemperature': 'temperature',
+  '/gearcases/*/oilSpace/fill/method/below': 'length',
+  '/gearcases/*/oilSpace/fill/level/temperature': 'temperature',
+  '/gearcases/*/oilSpace/fill/level/minutesAfterStop': 'minutes',
+  '/gearcases/*/oilSpace/fill/dryFill': 'volume',
+  '/gearcases/*/oilSpace/portion': 'volume',
+  '/gearcases/*/openings/*/place': 'place',
+  '/gearcases/*/covers/*/place': 'place',
+  '/gearcases/*/filters/*/place': 'place',
+  '/gearcases/*/breather/place': 'place',
+  '/shields/*/place': 'place',
+  '/gearcases/*/openings/*/tightening': 'tightening',
+  '/gearcases/*/covers/*/bolts/tightening': 'tightening',
+  '/gearcases/*/filters/*/held/tightening': 'tightening',
+  '/shields/*/fasteners/tightening': 'tightening',
+  '/gearcases/*/openings/*/drive': 'drive',
+  '/gearcases/*/covers/*/bolts/drive': 'drive',
+  '/gearcases/*/filters/*/held/drive': 'drive',
+  '/shields/*/fasteners/drive': 'drive',
+  '/gearcases/*/covers/*/seal': 'seal',
+  '/gearcases/*/openings/*/seals/*': 'seal',
+  '/gearcases/*/filters/*/seals/*': 'seal',
+  '/services/*/intervals/first': 'interval',
+  '/services/*/intervals/repeat': 'interval',
+  '/services/*/intervals/window': 'window',
+  '/services/*/intervals/severe/interval': 'interval',
+  '/machine/mass': 'mass',
+}
+
 /** A place of the table and the places below it. */
 export interface PlaceNode {
   readonly row: PlaceRow
@@ -208,7 +244,8 @@ export interface PlaceNode {
 /** The rows and the leaves as one tree; `*` is any key. */
 export const placeTree = /* @__PURE__ */ buildOnce((): PlaceNode => {
   const root: PlaceNode = { row: ROWS[''] ?? {}, below: {} }
-  for (const [place, row] of [...Object.entries(ROWS), ...leafRows()]) {
+  const leaves = Object.entries(LEAVES).map(([place, text]) => [place, { text, isLeaf: true }] as const)
+  for (const [place, row] of [...Object.entries(ROWS), ...leaves]) {
     let node = root
     for (const key of place.split('/').slice(1)) {
       const below = node.below as Record<string, PlaceNode>
@@ -220,19 +257,22 @@ export const placeTree = /* @__PURE__ */ buildOnce((): PlaceNode => {
   return root
 })
 
-function leafRows(): readonly (readonly [string, PlaceRow])[] {
-  return listLeafTypes().map(({ place }) => [`/${place.join('/')}`, { text: leafNotation(place) ?? 'place' }])
-}
+/** The node of a key: its own, or the one of any key. Keys of foreign data may be names of built-ins. */
+export const nodeBelow = ({ below }: PlaceNode, key: string): PlaceNode | undefined =>
+  Object.hasOwn(below, key) ? below[key] : below['*']
 
-/** The notation of a leaf by its place; undefined where a sheet has no leaf. */
-export function leafNotation(tokens: readonly string[]): NotationName | undefined {
-  const type = findLeafType(tokens)
-  if (type === undefined) return undefined
-  if (type.kind === 'interval') return tokens.at(-1) === 'window' ? 'window' : 'interval'
-  if (type.kind !== 'value') return type.kind
-  const { measure } = type
-  return measure === 'duration' ? 'minutes' : (measure as NotationName)
+/** The notation of a leaf by its place, and its kind; undefined where a sheet has no leaf. */
+export function findLeafNotation(
+  tokens: readonly string[],
+): { readonly notation: NotationName; readonly kind: LeafKind } | undefined {
+  let node: PlaceNode | undefined = placeTree()
+  for (const token of tokens) node = node && nodeBelow(node, token)
+  const notation = node?.row.isLeaf && node.row.text
+  if (!notation) return undefined
+  const kind = notation === 'window' ? 'interval' : KINDS.includes(notation) ? notation : 'value'
+  return { notation, kind: kind as LeafKind }
 }
+const KINDS: readonly string[] = ['oils', 'place', 'tightening', 'drive', 'seal', 'interval']
 
 export function asHolder(value: unknown): Holder | undefined {
   return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Holder) : undefined

@@ -1,5 +1,5 @@
 import { isSameJson } from '../../base/index.js'
-import { asHolder, type Holder, type LeftOutAt, type PlaceNode, placeTree } from './placeTable.js'
+import { asHolder, type Holder, type LeftOutAt, nodeBelow, type PlaceNode, placeTree } from './placeTable.js'
 
 /** A value without the keys that reading fills in with the same. */
 export function stripDefaults(
@@ -18,7 +18,7 @@ export function stripDefaults(
   const gearcase = isGearcase ? holder : above
   const left: Holder = {}
   for (const [key, one] of Object.entries(holder)) {
-    const below = node.below[key] ?? node.below['*']
+    const below = nodeBelow(node, key)
     const stripped = below === undefined ? one : stripDefaults(one, below, { id: key, sheet, gearcase })
     const leftOut = node.row.leftOut?.[key] ?? node.row.leftOutLast?.[key]
     const given = leftOut?.({ id, holder, sheet, gearcase })

@@ -1,15 +1,16 @@
 import { isSameJson, splitPointer } from '../../base/index.js'
-import {
-  findLeafType,
-  requireDocument,
-  type SourceRef,
-  type SpecSheet,
-  type SpecSheetInput,
-} from '../../spec/index.js'
+import { requireDocument, type SourceRef, type SpecSheet, type SpecSheetInput } from '../../spec/index.js'
 import { chooseSource } from './chooseSource.js'
 import { completeSource } from './completeSource.js'
 import type { NotationName } from './notations.js'
-import { asHolder, type Holder, leafNotation, type PlaceNode, placeTree } from './placeTable.js'
+import {
+  asHolder,
+  findLeafNotation,
+  type Holder,
+  nodeBelow,
+  type PlaceNode,
+  placeTree,
+} from './placeTable.js'
 import { readNotation } from './readNotation.js'
 import { stripDefaults } from './stripDefaults.js'
 import { writeText } from './writeText.js'
@@ -76,7 +77,7 @@ function shortenHolder(holder: Holder, node: PlaceNode, around: Around): unknown
   const section = written === undefined ? around.section : (source as SourceRef)
   const short: Holder = written === undefined ? {} : { source: written }
   for (const [key, one] of Object.entries(holder)) {
-    const below = node.below[key] ?? node.below['*']
+    const below = nodeBelow(node, key)
     const inside = { ...around, id: key, gearcase, section }
     if (row.isOverride && key === 'set') short[key] = shortenSet(one, inside)
     else if (short[key] === undefined) short[key] = below === undefined ? one : shorten(one, below, inside)
@@ -121,10 +122,10 @@ function bracketsOf(source: SourceRef | undefined, { section, sheet }: Around): 
 function shortenSet(set: unknown, around: Around): unknown {
   const entries = set as readonly { readonly kind: string; readonly path: string; readonly to: unknown }[]
   const isMap = new Set(entries.map(({ path }) => path)).size === entries.length
-  const isKnown = entries.every(({ kind, path }) => findLeafType(splitPointer(path) ?? [])?.kind === kind)
+  const isKnown = entries.every(({ kind, path }) => findLeafNotation(splitPointer(path) ?? [])?.kind === kind)
   if (!isMap || !isKnown) return set
   const written = entries.map(({ path, to }) => {
-    const name = leafNotation(splitPointer(path) ?? [])
+    const name = findLeafNotation(splitPointer(path) ?? [])?.notation
     const leaf: PlaceNode = { row: {}, below: {} }
     return [path, (name && writePlace(name, to, leaf, around)) ?? to]
   })

@@ -68,6 +68,19 @@ describe('hostile data', () => {
     expect(({} as { x?: unknown }).x).toBeUndefined()
   })
 
+  test('keys that are names of built-ins, at every level', () => {
+    for (const key of ['toString', 'valueOf', 'hasOwnProperty']) {
+      const odd = { [key]: 'x' }
+      const rear = { type: 'gearbox', ...odd, openings: { drain: { ...odd, seals: odd } }, oilSpace: odd }
+      const data = sheet({
+        ...odd,
+        gearcases: { rear },
+        overrides: [{ when: 'market NO', set: { [`/${key}`]: '1 L' } }],
+      })
+      expect(codes(data).map(([code]) => code)).toContain('spec/unknown-key')
+    }
+  })
+
   test('a cycle, and things in the place of texts', () => {
     const loop: { self?: unknown } = {}
     loop.self = loop

@@ -1,19 +1,30 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { parseSpecSheet, writeShort } from '../../../src/schema/index.js'
-import type { SpecSheet } from '../../../src/spec/specSheet.js'
-import { readGoodDocuments } from '../../support/fixtures.js'
 import { cases, law } from '../../support/law.js'
 import { anySheet } from './support/anySheet.js'
 
-const sheets = readGoodDocuments()
-  .filter(({ value }) => value['kind'] === 'spec-sheet')
-  .map(({ file, value }) => [file, value as unknown as SpecSheet] as const)
+/** Every full sheet of the tests, and of the examples in full form. */
+const sheets = ['test', 'schemas/v1/vectors/bases'].flatMap((folder) =>
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((file) => file.endsWith('.json'))
+    .map((file) => join(folder, file))
+    .flatMap((file) => {
+      const read = parseSpecSheet(JSON.parse(readFileSync(file, 'utf8')))
+      return read.ok ? [[file, read.value] as const] : []
+    }),
+)
 
 test.each(sheets)('%s is the same after short notation', (_file, sheet) => {
   const short = writeShort(sheet)
   const read = parseSpecSheet(short)
   expect(read.findings).toEqual([])
   expect(read.ok && read.value).toEqual(sheet)
+})
+
+test('there are many', () => {
+  expect(sheets.length).toBeGreaterThan(15)
 })
 
 test('generated sheets are the same after short notation', () => {
