@@ -63,25 +63,32 @@ export function readIn<M extends Measure>(
   return readSingle(where, /[a-z°"]/i.test(text) ? text : `${text} ${unit}`, measure)
 }
 
-/** A text in the short notation of sheets. */
+/** A text in the short notation of sheets; `written`: what the user wrote of it. */
 export function readShort(
   where: string,
   text: string,
   notation: Parameters<typeof parseNotation>[0],
+  written = text,
 ): unknown {
   const read = parseNotation(notation, text)
-  if (!read.ok) throw unreadable(where, text, read.findings)
+  if (!read.ok) throw unreadable(where, written, read.findings, text)
   return read.value
 }
 
-function unreadable(where: string, text: string, findings: readonly Finding[]): UsageError {
+/** Says what is wrong with a text, and what to write in its place. */
+function unreadable(
+  where: string,
+  written: string,
+  findings: readonly Finding[],
+  read = written,
+): UsageError {
   const messages = findings
     .filter(({ severity }) => severity === 'error')
     .map((finding) => {
-      const cures = (finding.cures ?? []).flatMap((cure) =>
+      const cures = (read === written ? (finding.cures ?? []) : []).flatMap((cure) =>
         cure.op === 'replace' ? [JSON.stringify(cure.value)] : [],
       )
       return renderMessage(finding, en) + (cures.length === 0 ? '' : ` Write ${cures.join(' or ')}.`)
     })
-  return new UsageError(`${where} ${JSON.stringify(text)}: ${messages.join(' ')}`)
+  return new UsageError(`${where} ${JSON.stringify(written)}: ${messages.join(' ')}`)
 }

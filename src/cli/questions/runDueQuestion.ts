@@ -22,17 +22,15 @@ export async function runDueQuestion(words: Words, io: CliIo): Promise<ExitCode>
     )
   if (firstUse !== undefined && !isDate(firstUse))
     throw new UsageError(`--from-new ${firstUse}: expected a date such as 2022-05-01`)
-  const interval = (name: 'every' | 'first', text: string) =>
-    readShort(`--${name}`, text, 'interval') as Interval
   const now = readDay('--now', requireOption(words, 'due', 'now', '"2023-10-06 at 512.6 h"'), today)
   const lastDay = last === undefined ? undefined : readDay('--last', last)
   if (lastDay !== undefined && lastDay.date > now.date)
     throw new UsageError(`--last ${last}: ${lastDay.date} is after ${now.date}, the date of --now`)
   const verdict = judgeInterval(
     {
-      every: interval('every', values.every ?? ''),
-      ...(first !== undefined && { first: interval('first', first) }),
-      ...(window !== undefined && { window: readShort('--window', window, 'window') as Interval }),
+      every: readInterval('--every', values.every ?? '', 'interval'),
+      ...(first !== undefined && { first: readInterval('--first', first, 'interval') }),
+      ...(window !== undefined && { window: readInterval('--window', window, 'window') }),
       ...(severe !== undefined && { severe: readSevere(severe) }),
       ...(lastDay && { last: lastDay }),
       ...(firstUse !== undefined && { firstUse }),
@@ -72,7 +70,16 @@ function readDay(where: string, text: string, today?: DateText): MetersOnDay {
   return day
 }
 
+/** An interval in short notation; a unit may be right behind its figure. */
+function readInterval(where: string, text: string, notation: 'interval' | 'window'): Interval {
+  return readShort(where, addSpaces(text), notation, text) as Interval
+}
+
+const addSpaces = (text: string): string => text.replaceAll(/(?<=\d)(?=[a-z])/gi, ' ')
+
 /** A factor or an interval; the reason for it may follow after `when`. */
 function readSevere(text: string): SevereUse {
-  return readShort('--severe', / when /.test(text) ? text : `${text} when as given`, 'severeUse') as SevereUse
+  const [what = '', ...reasons] = text.split(' when ')
+  const reason = reasons.length === 0 ? 'as given' : reasons.join(' when ')
+  return readShort('--severe', `${addSpaces(what)} when ${reason}`, 'severeUse', text) as SevereUse
 }

@@ -13,7 +13,7 @@ const ANSWERS: { readonly [verdict: string]: string } = {
 /** `washer`: whether a sealing washer fits a thread. */
 export async function runWasher(words: Words, io: CliIo): Promise<ExitCode> {
   const text = requireSubject(words, 'washer', '"18 x 24 x 1.5 mm"').replaceAll(/\s*[x×]\s*/g, ' x ')
-  const washer = readShort('washer', `flat crush washer ${text}, every opening`, 'seal') as CrushWasher
+  const washer = readShort('washer', `flat crush washer ${text}, every opening`, 'seal', text) as CrushWasher
   const verdict = checkWasherFit(requireOption(words, 'washer', 'thread', 'M18x1.5'), washer.size)
   const fits = ANSWERS[verdict.verdict]
   return printAnswer(words, io, {
