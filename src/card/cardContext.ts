@@ -3,7 +3,7 @@ import { type CardWords, type Catalogue, renderMessage, showAmount, showQuantity
 import type { Quantity } from '../quantity/index.js'
 import type { PartName, VisitPlan } from '../service/index.js'
 import type { CardCaution, Line, SpanTone } from './cardParts.js'
-import { capitalised, joined, ownWords, plainText, quoted, quotedIf } from './spans.js'
+import { capitalise, joinLines, ownWords, plainText, quoteOptional, quoteText } from './spans.js'
 
 /** The plan and the language of a card. */
 export interface CardContext {
@@ -26,8 +26,8 @@ export function quantityLine(
   if (quantity === undefined) return []
   const { value, unit } = quantity
   if (form === 'spoken')
-    return quoted(speech.quantity(showAmount(quantity, SPEECH_MARKS) ?? String(value), unit), from, tone)
-  return quoted(showQuantity({ value, unit }, marks) ?? `${value} ${unit}`, from, tone)
+    return quoteText(speech.quantity(showAmount(quantity, SPEECH_MARKS) ?? String(value), unit), from, tone)
+  return quoteText(showQuantity({ value, unit }, marks) ?? `${value} ${unit}`, from, tone)
 }
 
 /** A time in whole seconds; empty if it is not known. */
@@ -38,12 +38,12 @@ export function durationLine(
   tone?: SpanTone,
 ): Line {
   if (seconds === undefined) return []
-  return quoted((form === 'spoken' ? catalogue.speech : words).duration(seconds), from, tone)
+  return quoteText((form === 'spoken' ? catalogue.speech : words).duration(seconds), from, tone)
 }
 
 /** A reason of the plan as a whole sentence. */
 export function reasonLine({ catalogue }: CardContext, reason: Reason, from: JsonPointer): Line {
-  return capitalised([{ text: renderMessage(reason, catalogue), from }])
+  return capitalise([{ text: renderMessage(reason, catalogue), from }])
 }
 
 /** Reasons as sentences, except those that other lines already show. */
@@ -82,14 +82,14 @@ export function cautionLines(
 /** A part such as `drain plug (left)`, with its gearcase in front if no heading names it. */
 export function partLine(part: PartName, from: JsonPointer, withGearcase = true): Line {
   const gearcase = withGearcase || part.part === undefined ? part.gearcase : undefined
-  const names = [quotedIf(gearcase, `${from}/gearcase`), quotedIf(part.part, `${from}/part`)]
-  const name = joined(names, ', ')
-  const shown = name.length === 0 && part.path !== '' ? quoted(part.path, `${from}/path`) : name
+  const names = [quoteOptional(gearcase, `${from}/gearcase`), quoteOptional(part.part, `${from}/part`)]
+  const name = joinLines(names, ', ')
+  const shown = name.length === 0 && part.path !== '' ? quoteText(part.path, `${from}/path`) : name
   if (part.instance === undefined) return shown
   return [
     ...shown,
     ...ownWords(' ('),
-    ...quoted(part.instance.name, `${from}/instance/name`),
+    ...quoteText(part.instance.name, `${from}/instance/name`),
     ...ownWords(')'),
   ]
 }

@@ -9,7 +9,16 @@ import { readySection } from './readySection.js'
 import { recordSection } from './recordSection.js'
 import { requirePlan } from './requirePlan.js'
 import { requireWords } from './requireWords.js'
-import { capitalised, filled, joined, labelled, listPart, ownWords, quoted, quotedIf } from './spans.js'
+import {
+  addLabel,
+  capitalise,
+  dropEmpty,
+  joinLines,
+  listPart,
+  ownWords,
+  quoteOptional,
+  quoteText,
+} from './spans.js'
 import { stepsSection } from './stepsSection.js'
 import { tighteningSection } from './tighteningSection.js'
 import { waitsSection } from './waitsSection.js'
@@ -19,15 +28,15 @@ function variantOf(context: CardContext): CardModel['variant'] {
   const { variant } = plan.machine
   const { variant: label, candidates, or } = words.labels
   const at = '/machine/variant'
-  if (variant.verdict === 'one') return { known: true, label, lines: [quoted(variant.name, `${at}/name`)] }
+  if (variant.verdict === 'one') return { known: true, label, lines: [quoteText(variant.name, `${at}/name`)] }
   const missing = variant.missing.map((fact) => words.identityFacts[fact])
-  const names = variant.candidates.map(({ name }, index) => quoted(name, `${at}/candidates/${index}/name`))
+  const names = variant.candidates.map(({ name }, index) => quoteText(name, `${at}/candidates/${index}/name`))
   const lines = [
-    quoted(words.cannotTell(missing), `${at}/missing`, 'gap'),
-    labelled(candidates, joined(names, ` ${or} `)),
+    quoteText(words.cannotTell(missing), `${at}/missing`, 'gap'),
+    addLabel(candidates, joinLines(names, ` ${or} `)),
     ...reasonLines(context, variant.reasons, `${at}/reasons`),
   ]
-  return { known: false, label, lines: filled(lines) }
+  return { known: false, label, lines: dropEmpty(lines) }
 }
 
 function factsOf(context: CardContext): CardModel['facts'] {
@@ -37,17 +46,17 @@ function factsOf(context: CardContext): CardModel['facts'] {
   const reading = (meter: 'hours' | 'distance'): Line => {
     const at = `/readings/${meter}`
     const { [meter]: found } = plan.readings
-    return joined([quantityLine(context, found, at), quotedIf(found?.date, `${at}/date`)], ', ')
+    return joinLines([quantityLine(context, found, at), quoteOptional(found?.date, `${at}/date`)], ', ')
   }
   const facts: CardModel['facts'] = [
-    { label: labels.today, value: quoted(plan.today, '/today') },
-    { label: labels.serial, value: quotedIf(serial, '/machine/identity/serial') },
-    { label: labels.modelYear, value: quotedIf(modelYear?.toString(), '/machine/identity/modelYear') },
-    { label: labels.market, value: quotedIf(market, '/machine/identity/market') },
+    { label: labels.today, value: quoteText(plan.today, '/today') },
+    { label: labels.serial, value: quoteOptional(serial, '/machine/identity/serial') },
+    { label: labels.modelYear, value: quoteOptional(modelYear?.toString(), '/machine/identity/modelYear') },
+    { label: labels.market, value: quoteOptional(market, '/machine/identity/market') },
     { label: labels.hours, value: reading('hours') },
     { label: labels.distance, value: reading('distance') },
     { label: labels.ambient, value: quantityLine(context, plan.ambient, '/ambient') },
-    { label: labels.use, value: quoted(words.severities[plan.severity], '/severity') },
+    { label: labels.use, value: quoteText(words.severities[plan.severity], '/severity') },
   ]
   return facts.filter(({ value }) => value.length > 0)
 }
@@ -112,12 +121,12 @@ export function cardModel(planned: PlannedVisit, catalogue: Catalogue): CardMode
     extent: 'full',
     title: words.title,
     shortTitle: words.shortTitle,
-    machine: quoted(machine.name, '/machine/name'),
-    about: joined(
-      (['make', 'model', 'type'] as const).map((name) => quoted(machine[name], `/machine/${name}`)),
+    machine: quoteText(machine.name, '/machine/name'),
+    about: joinLines(
+      (['make', 'model', 'type'] as const).map((name) => quoteText(machine[name], `/machine/${name}`)),
       ' · ',
     ),
-    ...(machine.header !== undefined && { header: quoted(machine.header, '/machine/header') }),
+    ...(machine.header !== undefined && { header: quoteText(machine.header, '/machine/header') }),
     variant: variantOf(context),
     facts: factsOf(context),
     authority: words.authority,
@@ -134,10 +143,10 @@ function afterSection(context: CardContext): CardSection {
   const hasRun = plan.steps.some((step) => step.do === 'short run')
   const lines = [
     ...(hasRun ? words.leakAdvice.map(ownWords) : []),
-    labelled(words.labels.usedOil, quantityLine(context, volume, '/usedOil/volume', 'computed')),
+    addLabel(words.labels.usedOil, quantityLine(context, volume, '/usedOil/volume', 'computed')),
     ...reasonLines(context, reasons, '/usedOil/reasons', new Set(['service/used-oil'])),
   ]
-  const parts = plan.steps.length === 0 ? [] : listPart(filled(lines), { box: true })
+  const parts = plan.steps.length === 0 ? [] : listPart(dropEmpty(lines), { box: true })
   return { id: 'after', heading: words.sections.after, parts }
 }
 
@@ -147,8 +156,8 @@ function missingSection(context: CardContext, findings: readonly Finding[]): Car
   const { nothingMissing, findings: heading } = words.labels
   const gaps = plan.missing.map(({ kind, reason }, index) => {
     const from = `/missing/${index}`
-    const gap = capitalised(quoted(words.missingKinds[kind], `${from}/kind`, 'gap'))
-    return joined([gap, reasonLine(context, reason, `${from}/reason`)], ': ')
+    const gap = capitalise(quoteText(words.missingKinds[kind], `${from}/kind`, 'gap'))
+    return joinLines([gap, reasonLine(context, reason, `${from}/reason`)], ': ')
   })
   const mistakes = findings.flatMap((finding, index) =>
     finding.severity === 'info'
@@ -166,19 +175,20 @@ function missingSection(context: CardContext, findings: readonly Finding[]): Car
 /** The pages of one source that the figures of this visit name. */
 function pagesOf({ plan, words }: CardContext, source: string): Line {
   const pages = new Map<string, Line>()
-  let doubtful: Line = []
+  let confidenceLine: Line = []
   for (const [index, { resolved }] of plan.figures.entries()) {
     const ref = resolved.kind === 'cannot tell' ? undefined : resolved.trace.source
     if (ref?.ref !== source) continue
     const from = `/figures/${index}/resolved/trace/source`
-    if (ref.page !== undefined && !pages.has(ref.page)) pages.set(ref.page, quoted(ref.page, `${from}/page`))
+    if (ref.page !== undefined && !pages.has(ref.page))
+      pages.set(ref.page, quoteText(ref.page, `${from}/page`))
     if (ref.confidence !== 'read')
-      doubtful = quoted(words.confidences[ref.confidence], `${from}/confidence`, 'gap')
+      confidenceLine = quoteText(words.confidences[ref.confidence], `${from}/confidence`, 'gap')
   }
   const sorted = [...pages].sort(([one], [other]) => Number(one) - Number(other) || (one < other ? -1 : 1))
   const lines = sorted.map(([, line]) => line)
-  const list = lines.length === 0 ? [] : [...ownWords(`${words.labels.page} `), ...joined(lines, ', ')]
-  return joined([list, doubtful], ', ')
+  const list = lines.length === 0 ? [] : [...ownWords(`${words.labels.page} `), ...joinLines(lines, ', ')]
+  return joinLines([list, confidenceLine], ', ')
 }
 
 /** The sources of the figures, with editions and pages, and the sheet. */
@@ -189,21 +199,21 @@ function sourcesSection(context: CardContext): CardSection {
   const lines = Object.entries(plan.sources).map(([name, { title, document, edition, date }]) => {
     const from = `/sources${joinPointer([name])}`
     const word = edition === undefined ? [] : ownWords(`${labels.edition} `)
-    return joined(
+    return joinLines(
       [
-        quoted(title, `${from}/title`),
-        quoted(words.documents[document], `${from}/document`),
-        [...word, ...quotedIf(edition, `${from}/edition`)],
-        quotedIf(date, `${from}/date`),
+        quoteText(title, `${from}/title`),
+        quoteText(words.documents[document], `${from}/document`),
+        [...word, ...quoteOptional(edition, `${from}/edition`)],
+        quoteOptional(date, `${from}/date`),
         pagesOf(context, name),
       ],
       ', ',
     )
   })
   const sheet: Line = [
-    ...labelled(labels.sheet, quoted(id, '/machine/sheet/id')),
+    ...addLabel(labels.sheet, quoteText(id, '/machine/sheet/id')),
     ...ownWords(`, ${labels.revision} `),
-    ...quoted(revision, '/machine/sheet/revision'),
+    ...quoteText(revision, '/machine/sheet/revision'),
   ]
   return { id: 'sources', heading: words.sections.sources, parts: listPart([...lines, sheet]) }
 }

@@ -28,7 +28,7 @@ const WORDS_PER_MINUTE = 140
 const MIN_SECONDS = 3
 
 /** Pieces for the screen; names of parts are only spoken. */
-const ON_SCREEN = ['torque', 'turns', 'setting', 'volume', 'oil', 'wait', 'temperature'] as const
+const SCREEN_PIECES = ['torque', 'turns', 'setting', 'volume', 'oil', 'wait', 'temperature'] as const
 
 function secondsFor(say: string): number {
   const words = say.split(/\s+/).filter((word) => word !== '').length
@@ -88,7 +88,9 @@ export function cueList(plan: VisitPlan, catalogue: Catalogue): Cue[] {
     }
     const { write } = writeStep(spoken, step, index, true)
     const { pieces } = writeStep(written, step, index, true)
-    const values = ON_SCREEN.flatMap((piece) => pieces[piece] ?? []).map(({ tone: _tone, ...span }) => span)
+    const values = SCREEN_PIECES.flatMap((piece) => pieces[piece] ?? []).map(
+      ({ tone: _tone, ...span }) => span,
+    )
     cues.push(cue(step.id, 'step', from, plainText(write('show')), plainText(write('full')), values))
   }
   return cues

@@ -6,23 +6,26 @@ import type { PlannedDue } from '../service/index.js'
 import { type CardContext, partLine, quantityLine, reasonLines } from './cardContext.js'
 import type { CardCell, CardPart, CardSection, CardTable, Line } from './cardParts.js'
 import { periodLine } from './intervalLine.js'
-import { capitalised, cell, joined, listPart, ownWords, quoted, quotedIf } from './spans.js'
+import { capitalise, cell, joinLines, listPart, ownWords, quoteOptional, quoteText } from './spans.js'
 
 function taskLine({ words }: CardContext, due: PlannedDue, from: JsonPointer): Line {
   const name = due.serviceName === '' ? words.tasks[due.task] : due.serviceName
-  return joined([capitalised(partLine(due.part, `${from}/part`)), quoted(name, `${from}/serviceName`)], ': ')
+  return joinLines(
+    [capitalise(partLine(due.part, `${from}/part`)), quoteText(name, `${from}/serviceName`)],
+    ': ',
+  )
 }
 
 /** A meter reading and a date, if they are known. */
 function pointLine(context: CardContext, point: DueLine['from'], from: JsonPointer): Line {
   const meter = quantityLine(context, point?.meter, `${from}/meter`)
-  return joined([meter, quotedIf(point?.date, `${from}/date`)], ', ')
+  return joinLines([meter, quoteOptional(point?.date, `${from}/date`)], ', ')
 }
 
 function leftLine({ catalogue, words }: CardContext, left: Quantity | undefined, from: JsonPointer): Line {
   if (left === undefined) return []
   const shown = showQuantity({ value: Math.abs(left.value), unit: left.unit }, catalogue.marks) ?? ''
-  return quoted(left.value < 0 ? words.past(shown) : words.remaining(shown), from)
+  return quoteText(left.value < 0 ? words.past(shown) : words.remaining(shown), from)
 }
 
 /** The point up to which a due service may be postponed. */
@@ -36,7 +39,7 @@ function limitRow(context: CardContext, due: PlannedDue, line: DueLine, from: Js
   const { words } = context
   const { limit } = line
   return [
-    cell(quoted(words.dueBy[line.by], `${from}/by`)),
+    cell(quoteText(words.dueBy[line.by], `${from}/by`)),
     cell(
       limit !== undefined && 'period' in limit
         ? periodLine(context, limit.period, `${from}/limit/period`)
@@ -47,7 +50,7 @@ function limitRow(context: CardContext, due: PlannedDue, line: DueLine, from: Js
     cell(leftLine(context, line.left, `${from}/left`)),
     cell(pointLine(context, line.duePoint, `${from}/duePoint`), windowLine(context, line, from)),
     cell(
-      quoted(words.dueStates[line.verdict], `${from}/verdict`),
+      quoteText(words.dueStates[line.verdict], `${from}/verdict`),
       due.dueBy === line.by ? ownWords(words.labels.decides) : [],
     ),
   ]
@@ -57,14 +60,14 @@ function dueTable(context: CardContext, { due, from, names }: DueGroup): CardTab
   const { by, limit, since, used, left, dueAt, state } = context.words.columns
   return {
     kind: 'table',
-    caption: joined([joined(names, '; '), verdictLine(context, due, from)], ' — '),
+    caption: joinLines([joinLines(names, '; '), verdictLine(context, due, from)], ' — '),
     columns: [by, limit, since, used, left, dueAt, state],
     rows: due.lines.map((line, place) => limitRow(context, due, line, `${from}/lines/${place}`)),
   }
 }
 
 function verdictLine({ words }: CardContext, { verdict }: PlannedDue, from: JsonPointer): Line {
-  return quoted(words.dueStates[verdict], `${from}/verdict`)
+  return quoteText(words.dueStates[verdict], `${from}/verdict`)
 }
 
 /** Reasons that the table already shows. */
@@ -109,7 +112,10 @@ export function dueSection(context: CardContext): CardSection {
     const coveredBy = due.coveredBy === undefined ? undefined : words.coveredBy(due.coveredBy)
     const verdict = verdictLine(context, due, from)
     return {
-      line: joined([joined(names, '; '), verdict, quotedIf(coveredBy, `${from}/coveredBy`)], ' — '),
+      line: joinLines(
+        [joinLines(names, '; '), verdict, quoteOptional(coveredBy, `${from}/coveredBy`)],
+        ' — ',
+      ),
       notes: due.verdict === 'cannot tell' ? reasonLines(context, due.reasons, `${from}/reasons`) : [],
     }
   })

@@ -16,7 +16,7 @@ import {
 import type { CardContext } from './cardContext.js'
 import type { Line, SpanTone } from './cardParts.js'
 import { intervalLine } from './intervalLine.js'
-import { filled, joined, labelled, ownWords, quoted, quotedIf } from './spans.js'
+import { addLabel, dropEmpty, joinLines, ownWords, quoteOptional, quoteText } from './spans.js'
 
 /** A figure of the sheet on a card. */
 export interface FigureLines {
@@ -40,13 +40,13 @@ const singleFigure = (main: Line, notes: readonly Line[] = []): FigureLines => (
 /** The lines next to the first printed figure: other printed figures and, with a mark, calculated ones. */
 export function secondaryLines({ words }: CardContext, { alsoPrinted, computed }: FigureLines): Line[] {
   const mark = computed.length === 0 ? [] : ownWords(` ${words.computedMark}`)
-  return filled([joined(alsoPrinted, ' · '), [...joined(computed, ' · '), ...mark]])
+  return dropEmpty([joinLines(alsoPrinted, ' · '), [...joinLines(computed, ' · '), ...mark]])
 }
 
 /** A drive such as `hexagon socket 5 mm`; empty for a tool without a drive. */
 export function driveLine({ words }: CardContext, drive: Drive | undefined, from: JsonPointer): Line {
   if (drive === undefined) return []
-  return quoted([words.drives[drive.kind], drive.size].filter(Boolean).join(' '), from)
+  return quoteText([words.drives[drive.kind], drive.size].filter(Boolean).join(' '), from)
 }
 
 /** Turns past finger tight, such as `2–3`. */
@@ -56,7 +56,7 @@ export function turnsLine(context: CardContext, turns: TurnsTightening, from: Js
   const write = (figure: string) =>
     context.form === 'spoken' ? speech.numeral(figure) : formatNumber(figure, marks)
   const range = context.form === 'spoken' ? speech.range : (low: string, high: string) => `${low}–${high}`
-  return quoted(max === undefined ? write(min) : range(write(min), write(max)), from, 'printed')
+  return quoteText(max === undefined ? write(min) : range(write(min), write(max)), from, 'printed')
 }
 
 /** A printed value: the characters of the manual if the sheet has them, else the figures in the style of the language. */
@@ -67,11 +67,15 @@ export function valueLine(
   tone: SpanTone = 'printed',
 ): Line {
   const { asPrinted, unit } = value
-  if (context.form === 'spoken') return quoted(context.catalogue.speech.band(value), from, tone)
+  if (context.form === 'spoken') return quoteText(context.catalogue.speech.band(value), from, tone)
   if (asPrinted !== undefined) {
-    return quoted(/\p{L}/u.test(asPrinted) ? asPrinted : `${asPrinted}\u00a0${unitSymbol(unit)}`, from, tone)
+    return quoteText(
+      /\p{L}/u.test(asPrinted) ? asPrinted : `${asPrinted}\u00a0${unitSymbol(unit)}`,
+      from,
+      tone,
+    )
   }
-  return quoted(showQuantity(value, context.catalogue.marks) ?? JSON.stringify(value), from, tone)
+  return quoteText(showQuantity(value, context.catalogue.marks) ?? JSON.stringify(value), from, tone)
 }
 
 function statedLines(context: CardContext, value: StatedValue<Unit>, from: JsonPointer): FigureLines {
@@ -89,15 +93,15 @@ function tighteningLines(
 ): FigureLines {
   const { words } = context
   const { labels } = words
-  const condition = quoted(words.threadConditions[tightening.threadCondition], `${from}/threadCondition`)
-  const notes = [labelled(labels.thread, condition)]
-  if (tightening.kind === 'not stated') return singleFigure(quoted(words.notStated, from, 'gap'), notes)
+  const condition = quoteText(words.threadConditions[tightening.threadCondition], `${from}/threadCondition`)
+  const notes = [addLabel(labels.thread, condition)]
+  if (tightening.kind === 'not stated') return singleFigure(quoteText(words.notStated, from, 'gap'), notes)
   if (tightening.kind === 'turns') {
     const { maxTorque } = tightening
     if (maxTorque !== undefined)
-      notes.push(labelled(labels.maximum, valueLine(context, maxTorque, `${from}/maxTorque`)))
+      notes.push(addLabel(labels.maximum, valueLine(context, maxTorque, `${from}/maxTorque`)))
     return singleFigure(
-      joined(
+      joinLines(
         [
           turnsLine(context, tightening, from),
           ownWords(isFilter ? labels.turnsFromContact : labels.turnsPast),
@@ -111,7 +115,7 @@ function tighteningLines(
   const lastStage = statedLines(context, torque, `${from}/torque`)
   const steps = stages.map((stage, index) => valueLine(context, stage, `${from}/stages/${index}`))
   const angle = thenAngle === undefined ? [] : valueLine(context, thenAngle, `${from}/thenAngle`)
-  const main = joined([...steps, lastStage.main], labels.thenStage)
+  const main = joinLines([...steps, lastStage.main], labels.thenStage)
   return {
     ...lastStage,
     main: angle.length === 0 ? main : [...main, ...ownWords(labels.thenAngle), ...angle],
@@ -126,11 +130,11 @@ function oilsLines(context: CardContext, { choices }: OilsStated, from: JsonPoin
     const at = `${from}/choices/${index}`
     const slip =
       limitedSlip === 'required' || limitedSlip === 'not permitted' ? slipWords[limitedSlip] : undefined
-    return joined(
+    return joinLines(
       [
-        quoted(nameOil(choice), at, 'printed'),
+        quoteText(nameOil(choice), at, 'printed'),
         ambient === undefined ? [] : valueLine(context, ambient, `${at}/ambient`),
-        quotedIf(slip, `${at}/limitedSlip`),
+        quoteOptional(slip, `${at}/limitedSlip`),
       ],
       ', ',
     )
@@ -143,23 +147,23 @@ function oilsLines(context: CardContext, { choices }: OilsStated, from: JsonPoin
 
 /** A seal such as `crush washer, flat, aluminium, 14 × 18 × 1.5 mm`, with its part number. */
 export function sealLine({ words }: CardContext, seal: Seal, from: JsonPointer): Line {
-  if (seal.kind === 'not stated') return quoted(words.notStated, from, 'gap')
-  const lines = [quoted(words.seals[seal.kind], `${from}/kind`)]
+  if (seal.kind === 'not stated') return quoteText(words.notStated, from, 'gap')
+  const lines = [quoteText(words.seals[seal.kind], `${from}/kind`)]
   if ('form' in seal && seal.form !== 'not stated')
-    lines.push(quoted(words.sealForms[seal.form], `${from}/form`))
+    lines.push(quoteText(words.sealForms[seal.form], `${from}/form`))
   if (seal.kind === 'crush washer' || seal.kind === 'bonded seal' || seal.kind === 'o-ring') {
     if (seal.material !== 'not stated')
-      lines.push(quoted(words.sealMaterials[seal.material], `${from}/material`))
-    if (seal.kind === 'o-ring') lines.push(quotedIf(seal.designation, `${from}/designation`))
+      lines.push(quoteText(words.sealMaterials[seal.material], `${from}/material`))
+    if (seal.kind === 'o-ring') lines.push(quoteOptional(seal.designation, `${from}/designation`))
     if (seal.size !== undefined) {
       const { unit, ...sizes } = seal.size
-      lines.push(quoted(`${Object.values(sizes).join(' × ')}\u00a0${unit}`, `${from}/size`, 'printed'))
+      lines.push(quoteText(`${Object.values(sizes).join(' × ')}\u00a0${unit}`, `${from}/size`, 'printed'))
     }
   }
-  if (seal.kind === 'gasket') lines.push(quoted(seal.material, `${from}/material`))
-  if ('product' in seal) lines.push(quoted(seal.product, `${from}/product`))
-  if ('partNumber' in seal) lines.push(quotedIf(seal.partNumber, `${from}/partNumber`))
-  return joined(lines, ', ')
+  if (seal.kind === 'gasket') lines.push(quoteText(seal.material, `${from}/material`))
+  if ('product' in seal) lines.push(quoteText(seal.product, `${from}/product`))
+  if ('partNumber' in seal) lines.push(quoteOptional(seal.partNumber, `${from}/partNumber`))
+  return joinLines(lines, ', ')
 }
 
 function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer, isFilter: boolean): FigureLines {
@@ -167,7 +171,7 @@ function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer, isFilter
     case 'not stated':
       return 'threadCondition' in leaf
         ? tighteningLines(context, leaf, from, isFilter)
-        : singleFigure(quoted(context.words.notStated, from, 'gap'))
+        : singleFigure(quoteText(context.words.notStated, from, 'gap'))
     case 'nominal':
     case 'nominal with tolerance':
     case 'limits':
@@ -180,7 +184,7 @@ function leafLines(context: CardContext, leaf: Leaf, from: JsonPointer, isFilter
     case 'interval':
       return singleFigure(intervalLine(context, leaf, from))
     case 'place':
-      return singleFigure(quoted(leaf.text, from))
+      return singleFigure(quoteText(leaf.text, from))
     default:
       return singleFigure(
         'replace' in leaf || leaf.kind === 'none'
@@ -200,7 +204,7 @@ export function figureLines(context: CardContext, figure: PlannedFigure, index: 
   const isFilter = /^\/gearcases\/[^/]+\/filters\//.test(figure.path)
   const { words } = context
   if (resolved.kind === 'not stated')
-    return singleFigure(quoted(words.notStated, `${from}/resolved/kind`, 'gap'))
+    return singleFigure(quoteText(words.notStated, `${from}/resolved/kind`, 'gap'))
   if (resolved.kind === 'cannot tell') {
     const missing = resolved.missing.map((fact) => words.identityFacts[fact])
     const candidates = resolved.candidates.map(
@@ -208,8 +212,8 @@ export function figureLines(context: CardContext, figure: PlannedFigure, index: 
         leafLines(context, value, `${from}/resolved/candidates/${place}/value`, isFilter).main,
     )
     return singleFigure(
-      quoted(words.cannotTell(missing), `${from}/resolved/missing`, 'gap'),
-      filled([labelled(words.labels.candidates, joined(candidates, ` ${words.labels.or} `))]),
+      quoteText(words.cannotTell(missing), `${from}/resolved/missing`, 'gap'),
+      dropEmpty([addLabel(words.labels.candidates, joinLines(candidates, ` ${words.labels.or} `))]),
     )
   }
   return {

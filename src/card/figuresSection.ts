@@ -3,10 +3,15 @@ import type { PartName, PlannedFigure } from '../service/index.js'
 import { type CardContext, partLine, quantityLine } from './cardContext.js'
 import type { CardFigurePanel, CardSection, FigurePanelRow, Line } from './cardParts.js'
 import { driveLine, figureLines, secondaryLines } from './figureLines.js'
-import { capitalised, filled, joined, labelled, ownWords, quoted } from './spans.js'
+import { addLabel, capitalise, dropEmpty, joinLines, ownWords, quoteText } from './spans.js'
 
 /** Roles that other parts of the card show. */
-const ROLES_ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set(['interval', 'seal', 'place', 'mass'])
+const ROLES_SHOWN_ELSEWHERE: ReadonlySet<PlannedFigure['role']> = new Set([
+  'interval',
+  'seal',
+  'place',
+  'mass',
+])
 const LARGE_ROLES: ReadonlySet<PlannedFigure['role']> = new Set(['refill', 'oils', 'tightening'])
 
 /** The opening, cover, filter or shield that a path of the sheet belongs to. */
@@ -25,7 +30,7 @@ function partNote(context: CardContext, part: PartName): Line {
   for (const [index, tool] of plan.tools.entries())
     if (tool.kind === 'socket' && tool.for.some(({ path }) => ownerOf(path) === owner))
       notes.push(driveLine(context, tool.drive, `/tools/${index}/drive`))
-  return joined(notes, ' · ')
+  return joinLines(notes, ' · ')
 }
 
 /** The word for a level figure: a time, a depth or a temperature. */
@@ -42,11 +47,11 @@ function figureRow(context: CardContext, figure: PlannedFigure, index: number): 
   const lines = figureLines(context, figure, index)
   const tightening = role === 'tightening'
   const label = tightening
-    ? capitalised(partLine(part, `/figures/${index}/part`, false))
-    : quoted(levelWord(context, figure) ?? context.words.roles[role], `/figures/${index}/role`)
+    ? capitalise(partLine(part, `/figures/${index}/part`, false))
+    : quoteText(levelWord(context, figure) ?? context.words.roles[role], `/figures/${index}/role`)
   const isGap = resolved.kind !== 'stated'
   const notes = [
-    joined(secondaryLines(context, lines), ' · '),
+    joinLines(secondaryLines(context, lines), ' · '),
     ...(tightening && !isGap ? [] : lines.notes),
     tightening ? partNote(context, part) : [],
   ]
@@ -54,7 +59,7 @@ function figureRow(context: CardContext, figure: PlannedFigure, index: number): 
     label,
     value: lines.main,
     size: LARGE_ROLES.has(role) && !isGap ? 'large' : 'small',
-    notes: filled(notes),
+    notes: dropEmpty(notes),
   }
 }
 
@@ -64,11 +69,11 @@ function oilRow(context: CardContext, figure: PlannedFigure, index: number): Fig
   const place = context.plan.oil.findIndex((oil) => oil.figure === `/figures/${index}`)
   const choice = context.plan.oil[place]?.choice
   if (choice === undefined) return { ...row, size: 'middle' }
-  const permitted = labelled(context.words.labels.permitted, joined([row.value, ...row.notes], ' '))
+  const permitted = addLabel(context.words.labels.permitted, joinLines([row.value, ...row.notes], ' '))
   return {
     ...row,
     size: 'middle',
-    value: quoted(choice, `/oil/${place}/choice`, 'printed'),
+    value: quoteText(choice, `/oil/${place}/choice`, 'printed'),
     notes: [permitted],
   }
 }
@@ -81,7 +86,7 @@ function refillRow(context: CardContext, figure: PlannedFigure, index: number): 
   if (oil === undefined || oil.instances < 2 || oil.needed === undefined) return row
   const sum = [
     ...ownWords(`${context.words.labels.each} × `),
-    ...quoted(String(oil.instances), `/oil/${place}/instances`),
+    ...quoteText(String(oil.instances), `/oil/${place}/instances`),
     ...ownWords(` = `),
     ...quantityLine(context, oil.needed, `/oil/${place}/needed`, 'computed'),
   ]
@@ -98,7 +103,7 @@ function panelOf(context: CardContext, gearcase: string, figures: readonly Place
   )
   return {
     kind: 'plate',
-    name: capitalised(quoted(gearcase, `/figures/${figures[0]?.[0]}/part/gearcase`)),
+    name: capitalise(quoteText(gearcase, `/figures/${figures[0]?.[0]}/part/gearcase`)),
     picture: wheelMarks ? 'wheel marks' : 'plug',
     rows: figures.map(([index, figure]) => (ROW_BY_ROLE[figure.role] ?? figureRow)(context, figure, index)),
   }
@@ -112,7 +117,7 @@ export function figuresSection(context: CardContext): CardSection {
   for (const [index, figure] of plan.figures.entries()) {
     const key = `${figure.role} ${figure.path}`
     const { gearcase } = figure.part
-    if (ROLES_ELSEWHERE.has(figure.role) || seen.has(key) || gearcase === undefined) continue
+    if (ROLES_SHOWN_ELSEWHERE.has(figure.role) || seen.has(key) || gearcase === undefined) continue
     seen.add(key)
     panels.set(gearcase, [...(panels.get(gearcase) ?? []), [index, figure]])
   }

@@ -2,7 +2,7 @@ import type { Line, Span } from './cardParts.js'
 
 const OPEN = '\ue000'
 const CLOSE = '\ue001'
-const FIRST = 0xe100
+const FIRST_SIGN = 0xe100
 
 /**
  * Inserts pieces of the plan into a text of the catalogue and keeps their pointers: the text gets a private character for
@@ -17,7 +17,7 @@ export function insertSpans<Key extends string>(
   for (const key of Object.keys(pieces) as Key[]) {
     const line = pieces[key]
     if (line === undefined || line.length === 0) continue
-    signs[key] = `${OPEN}${String.fromCharCode(FIRST + lines.length)}${CLOSE}`
+    signs[key] = `${OPEN}${String.fromCharCode(FIRST_SIGN + lines.length)}${CLOSE}`
     lines.push(line)
   }
   const spans: Span[] = []
@@ -26,7 +26,7 @@ export function insertSpans<Key extends string>(
     .entries()) {
     if (run === '') continue
     if (index % 2 === 0) spans.push({ text: run })
-    else spans.push(...(lines[run.charCodeAt(0) - FIRST] ?? []))
+    else spans.push(...(lines[run.charCodeAt(0) - FIRST_SIGN] ?? []))
   }
   return spans
 }

@@ -3,14 +3,14 @@ import { showQuantity } from '../message/index.js'
 import type { IntervalStated } from '../spec/index.js'
 import type { CardContext } from './cardContext.js'
 import type { Line } from './cardParts.js'
-import { joined, quoted } from './spans.js'
+import { joinLines, quoteText } from './spans.js'
 
 /** A period in words: `P6M` becomes `6 months`. A text that is not a period is not changed. */
 export function periodLine({ words }: CardContext, period: string, from: JsonPointer): Line {
   const found = /^P(?:([0-9]+)Y)?(?:([0-9]+)M)?(?:([0-9]+)W)?(?:([0-9]+)D)?$/.exec(period)
-  if (found === null || period === 'P') return quoted(period, from)
+  if (found === null || period === 'P') return quoteText(period, from)
   const [years, months, weeks, days] = [1, 2, 3, 4].map((part) => Number(found[part] ?? 0))
-  return quoted(
+  return quoteText(
     words.period({ years: years ?? 0, months: months ?? 0, weeks: weeks ?? 0, days: days ?? 0 }),
     from,
   )
@@ -22,14 +22,14 @@ export function intervalLine(context: CardContext, interval: IntervalStated, fro
   const lines: Line[] = []
   if (interval.hours !== undefined) {
     const shown = showQuantity({ value: interval.hours, unit: 'h' }, marks)
-    lines.push(quoted(shown ?? interval.hours, `${from}/hours`, 'printed'))
+    lines.push(quoteText(shown ?? interval.hours, `${from}/hours`, 'printed'))
   }
   if (interval.distance !== undefined) {
     const { printed = [], ...first } = interval.distance
     const distances = [first, ...printed].map((distance) => showQuantity(distance, marks) ?? distance.value)
     const [firstDistance = '', ...others] = distances
     lines.push(
-      quoted(
+      quoteText(
         others.length === 0 ? firstDistance : `${firstDistance} (${others.join(', ')})`,
         `${from}/distance`,
         'printed',
@@ -37,5 +37,5 @@ export function intervalLine(context: CardContext, interval: IntervalStated, fro
     )
   }
   if (interval.period !== undefined) lines.push(periodLine(context, interval.period, `${from}/period`))
-  return joined(lines, ', ')
+  return joinLines(lines, ', ')
 }

@@ -2,10 +2,19 @@ import type { PlannedFilter, PlannedOil, PlannedSeal, PlannedTool } from '../ser
 import { type CardContext, entryAt, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
 import type { CardList, CardSection, Line } from './cardParts.js'
 import { driveLine, figureLines, sealLine } from './figureLines.js'
-import { capitalised, filled, joined, labelled, listPart, ownWords, quoted, quotedIf } from './spans.js'
+import {
+  addLabel,
+  capitalise,
+  dropEmpty,
+  joinLines,
+  listPart,
+  ownWords,
+  quoteOptional,
+  quoteText,
+} from './spans.js'
 
 /** Reasons that only repeat the lines above them. */
-const CODES_ELSEWHERE: ReadonlySet<string> = new Set([
+const CODES_SHOWN_ELSEWHERE: ReadonlySet<string> = new Set([
   'service/oil-for-ambient',
   'service/oil-only-choice',
   'fill/opened-first',
@@ -26,9 +35,9 @@ function oilItem(context: CardContext, oil: PlannedOil, index: number): Item {
   const take = oil.take.map((container, place) => {
     const at = `${from}/take/${place}`
     const state = container.opened ? ownWords(` (${labels.opened})`) : []
-    return joined(
+    return joinLines(
       [
-        [...quoted(container.name, `${at}/name`), ...state],
+        [...quoteText(container.name, `${at}/name`), ...state],
         quantityLine(context, container.volume, `${at}/volume`),
       ],
       ', ',
@@ -36,47 +45,50 @@ function oilItem(context: CardContext, oil: PlannedOil, index: number): Item {
   })
   const containers = (buy?.containers ?? []).map(({ size, count }, place) => {
     const at = `${from}/buy/containers/${place}`
-    return joined([quoted(String(count), `${at}/count`), quantityLine(context, size, `${at}/size`)], ' × ')
+    return joinLines(
+      [quoteText(String(count), `${at}/count`), quantityLine(context, size, `${at}/size`)],
+      ' × ',
+    )
   })
-  const toBuy = [quantityLine(context, buy?.volume, `${from}/buy/volume`), joined(containers, ', ')]
+  const toBuy = [quantityLine(context, buy?.volume, `${from}/buy/volume`), joinLines(containers, ', ')]
   const additiveParts = [
-    quotedIf(additive?.name, `${from}/additive/name`),
+    quoteOptional(additive?.name, `${from}/additive/name`),
     quantityLine(context, additive?.needed, `${from}/additive/needed`),
   ]
   const isCovered = oil.needed !== undefined && buy === undefined && oil.take.length > 0
-  const part = capitalised(partLine(oil.part, `${from}/part`))
-  const amount = joined([needed, quotedIf(oil.choice, `${from}/choice`)], ' ')
+  const part = capitalise(partLine(oil.part, `${from}/part`))
+  const amount = joinLines([needed, quoteOptional(oil.choice, `${from}/choice`)], ' ')
   const notes = [
-    labelled(labels.additive, joined(additiveParts, ', ')),
-    labelled(labels.take, joined(take, '; ')),
-    labelled(labels.buy, joined(toBuy, ': ')),
-    ...(isCovered ? [] : reasonLines(context, oil.reasons, `${from}/reasons`, CODES_ELSEWHERE)),
+    addLabel(labels.additive, joinLines(additiveParts, ', ')),
+    addLabel(labels.take, joinLines(take, '; ')),
+    addLabel(labels.buy, joinLines(toBuy, ': ')),
+    ...(isCovered ? [] : reasonLines(context, oil.reasons, `${from}/reasons`, CODES_SHOWN_ELSEWHERE)),
   ]
-  return { line: [...part, ...ownWords(': '), ...amount], notes: filled(notes) }
+  return { line: [...part, ...ownWords(': '), ...amount], notes: dropEmpty(notes) }
 }
 
 function sealItem(context: CardContext, seal: PlannedSeal, index: number): Item {
   const { labels, replace } = context.words
   const from = `/seals/${index}`
-  const count = quoted(String(seal.count), `${from}/count`)
-  const where = partLine(seal.part, `${from}/part`)
-  const rule = quoted(replace[seal.replace], `${from}/replace`)
-  const buy = seal.buy === 0 ? [] : labelled(labels.buy, quoted(String(seal.buy), `${from}/buy`))
-  const shelf = labelled(labels.take, quotedIf(seal.stock?.name, `${from}/stock/name`))
+  const count = quoteText(String(seal.count), `${from}/count`)
+  const partName = partLine(seal.part, `${from}/part`)
+  const rule = quoteText(replace[seal.replace], `${from}/replace`)
+  const buy = seal.buy === 0 ? [] : addLabel(labels.buy, quoteText(String(seal.buy), `${from}/buy`))
+  const shelf = addLabel(labels.take, quoteOptional(seal.stock?.name, `${from}/stock/name`))
   return {
     line: [...count, ...ownWords(' × '), ...sealLine(context, seal.seal, `${from}/seal`)],
-    notes: filled([joined([joined([where, rule], ': '), shelf, buy], ' · ')]),
+    notes: dropEmpty([joinLines([joinLines([partName, rule], ': '), shelf, buy], ' · ')]),
   }
 }
 
 function filterItem(context: CardContext, filter: PlannedFilter, index: number): Item {
   const from = `/filters/${index}`
-  const what = [
-    quoted(context.words.filters[filter.kind], `${from}/kind`),
-    quotedIf(filter.partNumber, `${from}/partNumber`),
+  const kindAndNumber = [
+    quoteText(context.words.filters[filter.kind], `${from}/kind`),
+    quoteOptional(filter.partNumber, `${from}/partNumber`),
   ]
-  const count = quoted(String(filter.count), `${from}/count`)
-  const line = [...count, ...ownWords(' × '), ...joined(what, ', ')]
+  const count = quoteText(String(filter.count), `${from}/count`)
+  const line = [...count, ...ownWords(' × '), ...joinLines(kindAndNumber, ', ')]
   return { line, notes: [partLine(filter.part, `${from}/part`)] }
 }
 
@@ -85,37 +97,40 @@ function findToolProblem(
   context: CardContext,
   { verdict, reasons }: Pick<PlannedTool, 'verdict' | 'reasons'>,
   from: string,
-): { readonly bad: Line; readonly why: readonly Line[] } {
+): { readonly problem: Line; readonly details: readonly Line[] } {
   // A refill in several pours is shown even if the vessel fits.
   const pours = reasons.flatMap((reason, place) =>
     reason.code === 'fill/vessel-in-several-pours'
       ? [reasonLine(context, reason, `${from}/reasons/${place}`)]
       : [],
   )
-  if (verdict === 'fits') return { bad: [], why: pours }
+  if (verdict === 'fits') return { problem: [], details: pours }
   return {
-    bad: quoted(context.words.toolVerdicts[verdict], `${from}/verdict`, 'gap'),
-    why: reasonLines(context, reasons, `${from}/reasons`),
+    problem: quoteText(context.words.toolVerdicts[verdict], `${from}/verdict`, 'gap'),
+    details: reasonLines(context, reasons, `${from}/reasons`),
   }
 }
 
 function toolItem(context: CardContext, tool: PlannedTool, index: number): Item {
   const from = `/tools/${index}`
-  const have = quotedIf(tool.have?.name, `${from}/have/name`)
-  const kind = quoted(context.words.tools[tool.kind], `${from}/kind`)
+  const have = quoteOptional(tool.have?.name, `${from}/have/name`)
+  const kind = quoteText(context.words.tools[tool.kind], `${from}/kind`)
   const drive = driveLine(context, tool.drive, `${from}/drive`)
   const name = drive.length === 0 ? kind : have.length > 0 ? [] : drive
-  const { bad, why } = findToolProblem(context, tool, from)
+  const { problem, details } = findToolProblem(context, tool, from)
   const parts = tool.for.map((part, place) => partLine(part, `${from}/for/${place}`))
-  const use = tool.kind === 'socket' ? joined(parts, '; ') : []
-  return { line: joined([capitalised(joined([name, have, bad], ': ')), use], ' · '), notes: filled(why) }
+  const use = tool.kind === 'socket' ? joinLines(parts, '; ') : []
+  return {
+    line: joinLines([capitalise(joinLines([name, have, problem], ': ')), use], ' · '),
+    notes: dropEmpty(details),
+  }
 }
 
 function wrenchLines({ plan }: CardContext): Line[] {
   return plan.wrenches.use.flatMap((id) => {
     const place = plan.tightenings.findIndex(({ wrench }) => wrench?.id === id)
     const name = plan.tightenings[place]?.wrench?.name
-    return filled([capitalised(quotedIf(name, `/tightenings/${place}/wrench/name`))])
+    return dropEmpty([capitalise(quoteOptional(name, `/tightenings/${place}/wrench/name`))])
   })
 }
 
@@ -125,13 +140,13 @@ function panItems(context: CardContext): readonly Item[] {
   const { pan } = context.plan
   if (pan === undefined) return []
   const have = [
-    quotedIf(pan.have?.name, '/pan/have/name'),
+    quoteOptional(pan.have?.name, '/pan/have/name'),
     quantityLine(context, pan.have?.size, '/pan/have/size'),
   ]
-  const volume = labelled(labels.mustHold, quantityLine(context, pan.volume, '/pan/volume', 'computed'))
-  const { bad, why } = findToolProblem(context, pan, '/pan')
-  const line = joined([ownWords(labels.pan), joined(have, ', '), bad], ': ')
-  return [{ line, notes: filled([volume, ...why]) }]
+  const volume = addLabel(labels.mustHold, quantityLine(context, pan.volume, '/pan/volume', 'computed'))
+  const { problem, details } = findToolProblem(context, pan, '/pan')
+  const line = joinLines([ownWords(labels.pan), joinLines(have, ', '), problem], ': ')
+  return [{ line, notes: dropEmpty([volume, ...details]) }]
 }
 
 /** Oil, seals, tools and consumables to prepare before work starts. */

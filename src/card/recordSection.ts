@@ -1,7 +1,7 @@
 import type { PartName } from '../service/index.js'
 import { type CardContext, partLine } from './cardContext.js'
 import type { CardBlanks, CardSection } from './cardParts.js'
-import { capitalised } from './spans.js'
+import { capitalise } from './spans.js'
 
 /** Blank lines for the date, initials, meters, and the oil that was drained from and filled into each gearcase. */
 export function recordSection({ plan, words }: CardContext): CardSection {
@@ -23,7 +23,7 @@ export function recordSection({ plan, words }: CardContext): CardSection {
   const gearcases = plan.work.flatMap(({ part }, index): CardBlanks[] => {
     const key = keys[index] ?? ''
     if (keys.indexOf(key) < index) return []
-    const heading = capitalised(partLine(part, `/work/${index}/part`))
+    const heading = capitalise(partLine(part, `/work/${index}/part`))
     if (!changed.has(key)) return [{ kind: 'blanks', heading, fields: check }]
     const filters = plan.steps
       .filter((step) => step.do === 'inspect the filter' && isOnPart(step.part, part))

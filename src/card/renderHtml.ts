@@ -1,6 +1,6 @@
 import { toHtml } from 'hast-util-to-html'
 import type { CardModel, CardSection } from './cardParts.js'
-import { element, plain } from './html/element.js'
+import { element, tag } from './html/element.js'
 import { cautionHtml, lineHtml, linesHtml } from './html/lineHtml.js'
 import { partHtml } from './html/partHtml.js'
 import { cautionSign } from './html/pictures.js'
@@ -12,45 +12,40 @@ import { plainText } from './spans.js'
 const POLICY = "default-src 'none'; style-src 'unsafe-inline'"
 
 function headHtml(card: CardModel) {
-  return plain(
+  return tag(
     'head',
     element('meta', { charSet: 'utf-8' }),
     element('meta', { httpEquiv: ['Content-Security-Policy'], content: POLICY }),
     element('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
-    plain('title', `${card.title}: ${plainText(card.machine)}`),
-    plain('style', CARD_STYLE),
+    tag('title', `${card.title}: ${plainText(card.machine)}`),
+    tag('style', CARD_STYLE),
   )
 }
 
 function bannerHtml({ title, machine, about, variant, facts, header, authority }: CardModel) {
-  return plain(
+  return tag(
     'header',
-    plain(
-      'div.name',
-      plain('p.title', title),
-      plain('h1', lineHtml(machine)),
-      plain('p.about', lineHtml(about)),
-    ),
-    plain(
+    tag('div.name', tag('p.title', title), tag('h1', lineHtml(machine)), tag('p.about', lineHtml(about))),
+    tag(
       variant.known ? 'div.variant' : 'div.variant.unknown',
-      plain('p.label', variant.label),
+      tag('p.label', variant.label),
       linesHtml(variant.lines, 'main'),
     ),
-    plain(
+    tag(
       'dl.facts',
-      facts.map(({ label, value }) => plain('div', plain('dt', label), plain('dd', lineHtml(value)))),
+      facts.map(({ label, value }) => tag('div', tag('dt', label), tag('dd', lineHtml(value)))),
     ),
-    header === undefined ? undefined : plain('p.header-note', lineHtml(header)),
-    plain(
+    header === undefined ? undefined : tag('p.header-note', lineHtml(header)),
+    tag(
       'div.authority',
-      authority.map((sentence) => plain('p', sentence)),
+      authority.map((sentence) => tag('p', sentence)),
     ),
   )
 }
 
 function cautionsHtml({ cautions: { label, cautions } }: CardModel) {
   if (cautions.length === 0) return undefined
-  const items = cautions.map((caution) => plain('li', cautionHtml(caution)))
+  const items = cautions.map((caution) => tag('li', cautionHtml(caution)))
   return element(
     'aside.cautions',
     { ariaLabel: label },
@@ -63,7 +58,7 @@ function sectionHtml({ id: name, heading, parts }: CardSection, card: CardModel)
   const id = `s-${name}`
   const blocks = parts.flatMap((part) => partHtml(part, card))
   const title = element('h2', { id }, heading)
-  return element('section', { id: name, ariaLabelledBy: [id] }, title, plain('div.parts', blocks))
+  return element('section', { id: name, ariaLabelledBy: [id] }, title, tag('div.parts', blocks))
 }
 
 /**
@@ -96,9 +91,9 @@ export function renderHtml(card: CardModel): string {
   requireCard(card)
   const sectionsOf = (inFooter: boolean) =>
     card.sections.filter(({ id }) => (id === 'sources') === inFooter).map((one) => sectionHtml(one, card))
-  const main = plain('main', cautionsHtml(card), sectionsOf(false))
-  const sheet = plain('div.sheet', bannerHtml(card), main, plain('footer', sectionsOf(true)))
-  const body = plain(`body.${card.extent}`, sheet)
+  const main = tag('main', cautionsHtml(card), sectionsOf(false))
+  const sheet = tag('div.sheet', bannerHtml(card), main, tag('footer', sectionsOf(true)))
+  const body = tag(`body.${card.extent}`, sheet)
   const html = element('html', { lang: card.language, dir: card.direction }, headHtml(card), body)
   return `${toHtml({ type: 'root', children: [{ type: 'doctype' }, html] })}\n`
 }

@@ -9,7 +9,7 @@ function timeStamp(seconds: number): string {
   return `${twoDigits(Math.floor(seconds / 3600))}:${twoDigits(Math.floor((seconds % 3600) / 60))}:${twoDigits(seconds % 60)}.000`
 }
 
-const escaped = (text: string) =>
+const escapeText = (text: string) =>
   cleanText(text).replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/>/g, '&gt;')
 
 /**
@@ -41,8 +41,8 @@ export function renderWebVtt(cues: readonly Cue[]): string {
     const end = start + seconds
     const times = `${timeStamp(start)} --> ${timeStamp(end)}`
     start = end
-    const values = screen.map(({ text }) => escaped(text)).join(' · ')
-    return [escaped(id), times, escaped(say), ...(values === '' ? [] : [values])].join('\n')
+    const values = screen.map(({ text }) => escapeText(text)).join(' · ')
+    return [escapeText(id), times, escapeText(say), ...(values === '' ? [] : [values])].join('\n')
   })
   return `${['WEBVTT', ...blocks].join('\n\n')}\n`
 }

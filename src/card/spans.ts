@@ -8,31 +8,31 @@ export function ownWords(text: string): Line {
 }
 
 /** Text from the plan on one line, with a pointer to its place. */
-export function quoted(text: string, from: JsonPointer, tone?: SpanTone): Line {
+export function quoteText(text: string, from: JsonPointer, tone?: SpanTone): Line {
   return [{ text: cleanText(text), from, ...(tone !== undefined && { tone }) }]
 }
 
 /** Text from the plan; empty if the plan does not have it. */
-export function quotedIf(text: string | undefined, from: JsonPointer, tone?: SpanTone): Line {
-  return text === undefined ? [] : quoted(text, from, tone)
+export function quoteOptional(text: string | undefined, from: JsonPointer, tone?: SpanTone): Line {
+  return text === undefined ? [] : quoteText(text, from, tone)
 }
 
 /** A line after a label and a colon; empty if the line is empty. */
-export function labelled(label: string, line: Line): Line {
+export function addLabel(label: string, line: Line): Line {
   return line.length === 0 ? [] : [...ownWords(`${label}: `), ...line]
 }
 
-export function filled(lines: readonly Line[]): Line[] {
+export function dropEmpty(lines: readonly Line[]): Line[] {
   return lines.filter((line) => line.length > 0)
 }
 
 /** Joins the lines that are not empty, with a separator between them. */
-export function joined(lines: readonly Line[], separator: string): Line {
-  return filled(lines).flatMap((line, index) => (index === 0 ? line : [{ text: separator }, ...line]))
+export function joinLines(lines: readonly Line[], separator: string): Line {
+  return dropEmpty(lines).flatMap((line, index) => (index === 0 ? line : [{ text: separator }, ...line]))
 }
 
 /** The line with a capital as its first letter. */
-export function capitalised(line: Line): Line {
+export function capitalise(line: Line): Line {
   const [first, ...otherSpans] = line
   if (first === undefined) return line
   const [letter = ''] = first.text
@@ -40,7 +40,7 @@ export function capitalised(line: Line): Line {
 }
 
 export function cell(...lines: readonly Line[]): CardCell {
-  return { lines: filled(lines) }
+  return { lines: dropEmpty(lines) }
 }
 
 /** A list as a part of a section; no part if the list is empty. */

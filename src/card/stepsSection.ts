@@ -1,7 +1,7 @@
 import type { PlannedStep } from '../service/index.js'
 import { type CardContext, cautionLines } from './cardContext.js'
 import type { CardSection, CardStep, Line } from './cardParts.js'
-import { capitalised, ownWords, quoted } from './spans.js'
+import { capitalise, ownWords, quoteText } from './spans.js'
 import { writeStep } from './writeStep.js'
 
 /** The steps in order, with a heading before each group of steps on one gearcase. */
@@ -19,7 +19,8 @@ export function stepsSection(context: CardContext): CardSection {
 }
 
 function headingOf({ words }: CardContext, { part }: PlannedStep, index: number): Line {
-  if (part?.gearcase !== undefined) return capitalised(quoted(part.gearcase, `/steps/${index}/part/gearcase`))
+  if (part?.gearcase !== undefined)
+    return capitalise(quoteText(part.gearcase, `/steps/${index}/part/gearcase`))
   return ownWords(index === 0 ? words.labels.before : words.labels.machine)
 }
 
@@ -30,6 +31,6 @@ function cardStep(context: CardContext, step: PlannedStep, index: number): CardS
     cautions: cautionLines(context, step.cautions, `/steps/${index}/cautions`),
     full: write('full'),
     short: write('short'),
-    ...(step.note !== undefined && { note: quoted(step.note, `/steps/${index}/note`) }),
+    ...(step.note !== undefined && { note: quoteText(step.note, `/steps/${index}/note`) }),
   }
 }

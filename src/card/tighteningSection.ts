@@ -3,10 +3,10 @@ import type { PlannedTightening } from '../service/index.js'
 import { type CardContext, entryAt, partLine, quantityLine, reasonLines } from './cardContext.js'
 import type { CardCell, CardSection, Line } from './cardParts.js'
 import { figureLines, secondaryLines } from './figureLines.js'
-import { capitalised, cell, joined, listPart, ownWords, quoted, quotedIf } from './spans.js'
+import { capitalise, cell, joinLines, listPart, ownWords, quoteOptional, quoteText } from './spans.js'
 
 /** Reasons that only repeat what is in other cells of the row. */
-const CODES_ELSEWHERE: ReadonlySet<string> = new Set(['torque/setting-chosen', 'torque/not-stated'])
+const CODES_SHOWN_ELSEWHERE: ReadonlySet<string> = new Set(['torque/setting-chosen', 'torque/not-stated'])
 
 function trueBandLine(context: CardContext, { trueBand }: PlannedTightening, from: string): Line {
   if (trueBand === undefined) return []
@@ -14,18 +14,21 @@ function trueBandLine(context: CardContext, { trueBand }: PlannedTightening, fro
   const { min, max, unit } = trueBand
   const low = showAmount({ value: min, unit }, marks) ?? ''
   const high = showQuantity({ value: max, unit }, marks) ?? ''
-  return quoted(`${low}–${high}`, `${from}/trueBand`, 'computed')
+  return quoteText(`${low}–${high}`, `${from}/trueBand`, 'computed')
 }
 
 function wrenchCell(context: CardContext, tightening: PlannedTightening, from: string): CardCell {
   const { verdict, reasons } = tightening
-  const wrench = quotedIf(tightening.wrench?.name, `${from}/wrench/name`)
+  const wrench = quoteOptional(tightening.wrench?.name, `${from}/wrench/name`)
   if (verdict === 'fits') return cell(wrench)
-  const verdictLine = quoted(context.words.tighteningVerdicts[verdict], `${from}/verdict`, 'gap')
+  const verdictLine = quoteText(context.words.tighteningVerdicts[verdict], `${from}/verdict`, 'gap')
   if (verdict === 'by turns') return cell(wrench, verdictLine)
   return cell(
     wrench,
-    joined([verdictLine, ...reasonLines(context, reasons, `${from}/reasons`, CODES_ELSEWHERE)], ' · '),
+    joinLines(
+      [verdictLine, ...reasonLines(context, reasons, `${from}/reasons`, CODES_SHOWN_ELSEWHERE)],
+      ' · ',
+    ),
   )
 }
 
@@ -34,8 +37,8 @@ function tighteningRow(context: CardContext, tightening: PlannedTightening, inde
   const { drawing, count, setting } = tightening
   const found = entryAt(context, 'figures', tightening.figure)
   const lines = found && figureLines(context, found.entry, found.index)
-  const name = capitalised(partLine(tightening.part, `${from}/part`))
-  const times = count === 1 ? [] : [...ownWords(' × '), ...quoted(String(count), `${from}/count`)]
+  const name = capitalise(partLine(tightening.part, `${from}/part`))
+  const times = count === 1 ? [] : [...ownWords(' × '), ...quoteText(String(count), `${from}/count`)]
   return [
     cell([...name, ...times], ...(lines?.notes ?? [])),
     cell(lines?.main ?? []),

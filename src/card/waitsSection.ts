@@ -2,7 +2,7 @@ import type { PlannedWait } from '../service/index.js'
 import { type CardContext, durationLine, partLine, reasonLine, reasonLines } from './cardContext.js'
 import type { CardCell, CardSection, CardTable } from './cardParts.js'
 import { shownSeconds } from './shownSeconds.js'
-import { capitalised, cell, joined, labelled, listPart, ownWords, quoted } from './spans.js'
+import { addLabel, capitalise, cell, joinLines, listPart, ownWords, quoteText } from './spans.js'
 
 function waitRow(context: CardContext, wait: PlannedWait, index: number): CardCell[] {
   const { waits, labels } = context.words
@@ -18,7 +18,7 @@ function waitRow(context: CardContext, wait: PlannedWait, index: number): CardCe
   const time = durationLine(context, shownSeconds(wait), `${from}/seconds`, 'computed')
   const where = partLine(wait.part, `${from}/part`)
   return [
-    cell(capitalised(joined([where, quoted(waits[wait.kind], `${from}/kind`)], ': '))),
+    cell(capitalise(joinLines([where, quoteText(waits[wait.kind], `${from}/kind`)], ': '))),
     cell(isKnown && wait.kind === 'pour' ? [...ownWords(`${labels.about} `), ...time] : time),
     cell(wait.kind === 'pour' ? ownWords(isKnown ? labels.fromPour : labels.untilDry) : [], ...notes),
   ]
@@ -34,7 +34,7 @@ export function waitsSection(context: CardContext): CardSection {
   const caption = ownWords(words.captions.waits)
   const table: CardTable = { kind: 'table', caption, columns: [wait, time, of], rows }
   const minutes = durationLine(context, Math.round(plan.time.minutes) * 60, '/time/minutes', 'computed')
-  const working = [...labelled(workingTime, minutes), ...ownWords(` (${houseEstimate})`)]
+  const working = [...addLabel(workingTime, minutes), ...ownWords(` (${houseEstimate})`)]
   const list = listPart([working], { picture: 'pour' })
   return { id: 'waits', heading: words.sections.waits, parts: rows.length === 0 ? list : [table, ...list] }
 }

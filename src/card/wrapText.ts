@@ -7,11 +7,11 @@ export function wrapText(text: string, width: number, lead: string, follow: stri
   let line = lead
   let isEmpty = true
   for (const word of text.split(/ +/).filter((piece) => piece !== '')) {
-    const extended = isEmpty ? line + word : `${line} ${word}`
-    if (!isEmpty && Array.from(extended).length > width) {
+    const longerLine = isEmpty ? line + word : `${line} ${word}`
+    if (!isEmpty && Array.from(longerLine).length > width) {
       lines.push(line)
       line = follow + word
-    } else line = extended
+    } else line = longerLine
     isEmpty = false
   }
   lines.push(line)

@@ -5,7 +5,7 @@ import type { Line } from './cardParts.js'
 import { figureLines, turnsLine, valueLine } from './figureLines.js'
 import { insertSpans } from './insertSpans.js'
 import { shownSeconds } from './shownSeconds.js'
-import { capitalised, ownWords, quotedIf } from './spans.js'
+import { capitalise, ownWords, quoteOptional } from './spans.js'
 
 /** Params of a step that are pieces of the plan. */
 type PieceName = Exclude<keyof StepParams, ChoiceName>
@@ -77,7 +77,7 @@ function tighteningPieces(
   return {
     torque: figure?.main ?? [],
     setting: quantityLine(context, at?.entry.setting, `${at?.from}/setting`),
-    wrench: quotedIf(at?.entry.wrench?.name, `${at?.from}/wrench/name`),
+    wrench: quoteOptional(at?.entry.wrench?.name, `${at?.from}/wrench/name`),
   }
 }
 
@@ -97,8 +97,8 @@ function oilPieces(
     volume: needed === undefined ? printed : quantityLine(context, needed, `${from}/${at}`),
     stopAt: quantityLine(context, oil?.stopAt, `${from}/stopAt`),
     together: additive?.includedInRefill && oil?.measure !== undefined && !isAdditive ? printed : [],
-    oil: quotedIf(oil?.choice, `${from}/choice`),
-    additive: quotedIf(additive?.name, `${from}/additive/name`),
+    oil: quoteOptional(oil?.choice, `${from}/choice`),
+    additive: quoteOptional(additive?.name, `${from}/additive/name`),
   }
 }
 
@@ -129,17 +129,19 @@ export function writeStep(
   const bead = seal?.leaf.kind === 'liquid gasket' ? seal.leaf.bead : undefined
   const wait = entryAt(context, 'waits', step.wait)
   const pieces = {
-    part: quotedIf(part?.part, `${from}/part`),
-    gearcase: withGearcase ? quotedIf(part?.gearcase, `${from}/gearcase`) : [],
-    instance: quotedIf(part?.instance?.name, `${from}/instance/name`),
-    how: quotedIf(step.how, `/steps/${index}/how`),
-    shield: quotedIf(step.shield, `/steps/${index}/shield`),
-    jack: quotedIf(step.jack, `/steps/${index}/jack`),
+    part: quoteOptional(part?.part, `${from}/part`),
+    gearcase: withGearcase ? quoteOptional(part?.gearcase, `${from}/gearcase`) : [],
+    instance: quoteOptional(part?.instance?.name, `${from}/instance/name`),
+    how: quoteOptional(step.how, `/steps/${index}/how`),
+    shield: quoteOptional(step.shield, `/steps/${index}/shield`),
+    jack: quoteOptional(step.jack, `/steps/${index}/jack`),
     ...tighteningPieces(context, step, tightening),
     ...oilPieces(context, step, volume),
     place: stated(found.get('place'))?.main ?? [],
     sealant:
-      seal !== undefined && 'product' in seal.leaf ? quotedIf(seal.leaf.product, `${seal.from}/product`) : [],
+      seal !== undefined && 'product' in seal.leaf
+        ? quoteOptional(seal.leaf.product, `${seal.from}/product`)
+        : [],
     temperature: stated(found.get('drain temperature'))?.main ?? [],
     bead:
       bead === undefined || bead.kind === 'not stated' ? [] : valueLine(context, bead, `${seal?.from}/bead`),
@@ -178,7 +180,7 @@ export function writeStep(
     pieces,
     write: (name) => [
       ...(name === 'show' ? [] : condition),
-      ...capitalised(insertSpans(pieces, (signs) => text[name]({ ...signs, ...choices }))),
+      ...capitalise(insertSpans(pieces, (signs) => text[name]({ ...signs, ...choices }))),
     ],
   }
 }

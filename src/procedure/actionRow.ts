@@ -81,7 +81,7 @@ export interface ActionRow {
 }
 
 /** What must hold before any work on the machine. */
-export const SECURED: readonly NeedName[] = [
+export const SAFETY_NEEDS: readonly NeedName[] = [
   'manual-not-read',
   'no-protection',
   'not-on-level-ground',
@@ -110,7 +110,7 @@ export const HAZARD = {
 } satisfies Readonly<Record<string, Hazard>>
 
 /** What must hold before the machine runs or drives. */
-export const RUNNING: readonly NeedName[] = [
+export const RUN_NEEDS: readonly NeedName[] = [
   'run-on-stands',
   'must-not-run',
   'not-cleared-away',
@@ -119,7 +119,7 @@ export const RUNNING: readonly NeedName[] = [
 ]
 
 /** What must hold before the machine is rolled by hand to bring a wheel to its mark. */
-export const ROLLING: readonly NeedName[] = [
+export const ROLL_NEEDS: readonly NeedName[] = [
   'manual-not-read',
   'no-protection',
   'not-on-level-ground',
@@ -129,8 +129,8 @@ export const ROLLING: readonly NeedName[] = [
 ]
 
 /** What must hold before a plug or cover is loosened. */
-export const OPENED: readonly NeedName[] = [
-  ...SECURED,
+export const LOOSENING_NEEDS: readonly NeedName[] = [
+  ...SAFETY_NEEDS,
   'shield-in-the-way',
   'area-not-cleaned',
   'fill-not-cracked',
@@ -138,8 +138,8 @@ export const OPENED: readonly NeedName[] = [
 ]
 
 /** What must hold before a plug or cover is fitted. */
-export const CLOSED: readonly NeedName[] = [
-  ...SECURED,
+export const FITTING_NEEDS: readonly NeedName[] = [
+  ...SAFETY_NEEDS,
   'not-removed',
   'filter-left-out',
   'magnet-not-inspected',
@@ -148,12 +148,12 @@ export const CLOSED: readonly NeedName[] = [
   'seal-not-renewed',
 ]
 
-export const SEAL: ShownFigure = { name: 'seal', of: 'part', leaf: '' }
-export const PLACE: ShownFigure = { name: 'place', of: 'part', leaf: '/place' }
-export const MASS: ShownFigure = { name: 'mass', of: 'machine', leaf: '/mass' }
-export const REFILL: ShownFigure = { name: 'refill', of: 'oil space', leaf: '/fill/drainAndRefill' }
-export const OILS: ShownFigure = { name: 'oils', of: 'oil space', leaf: '/oils' }
-export const SETTLING: ShownFigure = {
+export const SEAL_FIGURE: ShownFigure = { name: 'seal', of: 'part', leaf: '' }
+export const PLACE_FIGURE: ShownFigure = { name: 'place', of: 'part', leaf: '/place' }
+export const MASS_FIGURE: ShownFigure = { name: 'mass', of: 'machine', leaf: '/mass' }
+export const REFILL_FIGURE: ShownFigure = { name: 'refill', of: 'oil space', leaf: '/fill/drainAndRefill' }
+export const OILS_FIGURE: ShownFigure = { name: 'oils', of: 'oil space', leaf: '/oils' }
+export const SETTLING_FIGURE: ShownFigure = {
   name: 'minutesAfterStop',
   of: 'oil space',
   leaf: '/fill/level/minutesAfterStop',

@@ -1,18 +1,18 @@
 import type { Action } from '../spec/index.js'
 import {
   type ActionRow,
-  CLOSED,
+  FITTING_NEEDS,
   HAZARD,
-  MASS,
-  OILS,
-  OPENED,
-  PLACE,
-  REFILL,
-  ROLLING,
-  RUNNING,
-  SEAL,
-  SECURED,
-  SETTLING,
+  LOOSENING_NEEDS,
+  MASS_FIGURE,
+  OILS_FIGURE,
+  PLACE_FIGURE,
+  REFILL_FIGURE,
+  ROLL_NEEDS,
+  RUN_NEEDS,
+  SAFETY_NEEDS,
+  SEAL_FIGURE,
+  SETTLING_FIGURE,
 } from './actionRow.js'
 
 const EMPTY_LISTS = { needs: [], figures: [], hazards: [], tools: [], supplies: [] }
@@ -52,7 +52,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   'read the manual': action(MACHINE, 'read', 5, ['manual read']),
   'wear protection': action(MACHINE, 'protect', 1, ['protection worn'], { supplies: ['gloves and goggles'] }),
   'warm the oil': action(MACHINE, 'warm', 10, ['engine runs and the machine may move', 'oil warm'], {
-    needs: RUNNING,
+    needs: RUN_NEEDS,
     figures: [{ name: 'drainTemperature', of: 'each changed gearcase', leaf: '/drainTemperature' }],
     hazards: [HAZARD.exhaust, HAZARD.hotOil],
   }),
@@ -72,17 +72,17 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   'secure the machine': action(['secured item'], 'secure', 2, ['item secured']),
   'raise the machine': action(['support', 'machine'], 'raise', 3, ['raised on the jack'], {
     needs: [
-      ...SECURED.filter((name) => name !== 'jack-as-support'),
+      ...SAFETY_NEEDS.filter((name) => name !== 'jack-as-support'),
       'chocks-on-lifted-wheels',
       'axle-not-chocked',
     ],
-    figures: [MASS],
+    figures: [MASS_FIGURE],
     hazards: [HAZARD.lifting, HAZARD.parkingBrake],
     tools: ['jack'],
   }),
   'set on stands': action(['support', 'machine'], 'stands', 2, ['resting on stands'], {
     needs: ['not-raised'],
-    figures: [MASS],
+    figures: [MASS_FIGURE],
     hazards: [HAZARD.stands],
     tools: ['stands'],
   }),
@@ -91,50 +91,50 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['jack'],
   }),
   'turn the wheel': action(['opening', 'gearcase'], 'turn', 1, ['wheel at its mark'], {
-    needs: [...SECURED, 'wheel-not-clear', 'wheel-turned-with-plug-out'],
+    needs: [...SAFETY_NEEDS, 'wheel-not-clear', 'wheel-turned-with-plug-out'],
     hazards: [HAZARD.wheelTurns],
   }),
   'roll the machine': action(['opening', 'gearcase'], 'roll', 3, ['rolled to the mark'], {
-    needs: [...ROLLING, 'wheel-turned-with-plug-out'],
+    needs: [...ROLL_NEEDS, 'wheel-turned-with-plug-out'],
     hazards: [HAZARD.rolling],
   }),
   'remove shield': action(['shield'], 'remove', 5, ['shield off'], {
-    needs: SECURED,
-    figures: [PLACE],
+    needs: SAFETY_NEEDS,
+    figures: [PLACE_FIGURE],
     tools: ['socket or key'],
   }),
   'refit shield': action(['shield'], 'refit', 6, ['shield on'], {
-    needs: [...SECURED, 'not-tightened', 'leaks-not-checked'],
+    needs: [...SAFETY_NEEDS, 'not-tightened', 'leaks-not-checked'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/fasteners/tightening' }],
     tools: ['torque wrench', 'socket or key'],
   }),
 
   // Opening plugs and draining the old oil.
   'clean around': action([...PART, 'filter'], 'clean', 2, ['area clean'], {
-    needs: [...SECURED, 'shield-in-the-way'],
-    figures: [PLACE],
+    needs: [...SAFETY_NEEDS, 'shield-in-the-way'],
+    figures: [PLACE_FIGURE],
     tools: ['brush'],
     supplies: ['rags'],
   }),
   'crack loose': action(OPENING, 'crack', 1, ['plug loose in its seat'], {
-    needs: OPENED,
+    needs: LOOSENING_NEEDS,
     tools: ['breaker bar', 'socket or key'],
   }),
-  'nip by hand': action(OPENING, 'nip', 1, ['plug in by hand'], { needs: SECURED }),
+  'nip by hand': action(OPENING, 'nip', 1, ['plug in by hand'], { needs: SAFETY_NEEDS }),
   'place the pan': action(['opening', 'cover', 'filter', 'gearcase'], 'pan', 1, ['pan in place'], {
-    needs: SECURED,
+    needs: SAFETY_NEEDS,
     tools: ['drain pan'],
   }),
   'take out': action(OPENING, 'take-out', 1, ['plug out'], {
-    needs: [...SECURED, 'not-cracked', 'no-pan', 'drain-not-raised'],
-    figures: [PLACE],
+    needs: [...SAFETY_NEEDS, 'not-cracked', 'no-pan', 'drain-not-raised'],
+    figures: [PLACE_FIGURE],
     hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
     tools: ['socket or key'],
     supplies: ['rags'],
   }),
   'take off cover': action(COVER, 'take-off', 8, ['cover off'], {
-    needs: [...OPENED, 'no-pan', 'not-raised'],
-    figures: [PLACE],
+    needs: [...LOOSENING_NEEDS, 'no-pan', 'not-raised'],
+    figures: [PLACE_FIGURE],
     hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
     tools: ['socket or key', 'scraper'],
     supplies: ['rags'],
@@ -151,13 +151,20 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     hazards: [HAZARD.hotOil],
   }),
   'suck out the oil': action(OPENING, 'suck', 10, ['old oil out'], {
-    needs: [...SECURED, 'opening-closed', 'no-pan', 'oil-not-warm', 'breather-not-cleared', 'not-raised'],
+    needs: [
+      ...SAFETY_NEEDS,
+      'opening-closed',
+      'no-pan',
+      'oil-not-warm',
+      'breather-not-cleared',
+      'not-raised',
+    ],
     hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
     tools: ['suction pump'],
     supplies: ['rags'],
   }),
   'clear the breather': action(GEARCASE, 'breather', 2, ['breather clear'], {
-    needs: SECURED,
+    needs: SAFETY_NEEDS,
     figures: [{ name: 'place', of: 'part', leaf: '/breather/place' }],
     supplies: ['rags'],
   }),
@@ -174,7 +181,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   // Changing filters and strainers while the drain is still open.
   'take off filter': action(FILTER, 'filter-off', 3, ['filter off'], {
     needs: [
-      ...SECURED,
+      ...SAFETY_NEEDS,
       'shield-in-the-way',
       'not-raised',
       'area-not-cleaned',
@@ -182,7 +189,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'filter-not-reached',
       'no-pan',
     ],
-    figures: [PLACE],
+    figures: [PLACE_FIGURE],
     hazards: [HAZARD.hotOil, HAZARD.oilOnSkin],
     tools: ['socket or key'],
     supplies: ['rags'],
@@ -197,7 +204,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
   'fit filter': action(FILTER, 'fit-filter', 2, ['filter on'], {
     needs: [
-      ...SECURED,
+      ...SAFETY_NEEDS,
       'not-removed',
       'filter-not-inspected',
       'filter-not-cleaned',
@@ -206,7 +213,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     ],
   }),
   'tighten filter': action(FILTER, 'tighten-filter', 1, ['filter tight'], {
-    needs: [...SECURED, 'not-fitted'],
+    needs: [...SAFETY_NEEDS, 'not-fitted'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/held/tightening' }],
     tools: ['torque wrench', 'socket or key'],
   }),
@@ -214,7 +221,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   // Renewing the seals, and closing and tightening everything.
   'take off old seal': action(SEALS, 'old-seal', 1, ['old seal off'], {
     needs: ['not-removed'],
-    figures: [SEAL],
+    figures: [SEAL_FIGURE],
     hazards: [HAZARD.sharpScraper],
     tools: ['scraper'],
   }),
@@ -224,21 +231,21 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
   'fit new seal': action(SEALS, 'new-seal', 1, ['new seal on'], {
     needs: ['not-removed', 'old-seal-not-removed', 'face-not-wiped'],
-    figures: [SEAL],
+    figures: [SEAL_FIGURE],
     supplies: ['seal'],
   }),
   'inspect the seal': action(SEALS, 'look-at-seal', 1, ['seal inspected'], {
     needs: ['not-removed'],
-    figures: [SEAL],
+    figures: [SEAL_FIGURE],
   }),
   'apply sealant': action(SEALS, 'sealant', 2, ['new seal on'], {
     needs: ['not-removed', 'old-seal-not-removed', 'face-not-wiped'],
-    figures: [SEAL],
+    figures: [SEAL_FIGURE],
     supplies: ['sealant'],
   }),
   fit: action(OPENING, 'fit', 1, ['plug in with its seal'], {
     needs: [
-      ...CLOSED,
+      ...FITTING_NEEDS,
       'hose-not-empty',
       'additive-missing',
       'level-not-checked',
@@ -247,14 +254,14 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     ],
   }),
   tighten: action(OPENING, 'tighten', 2, ['plug tight'], {
-    needs: [...SECURED, 'not-fitted'],
+    needs: [...SAFETY_NEEDS, 'not-fitted'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/tightening' }],
     hazards: [HAZARD.weepingWasher, HAZARD.weepingTaper],
     tools: ['torque wrench', 'socket or key'],
   }),
-  'fit cover': action(COVER, 'fit-cover', 3, ['cover on'], { needs: CLOSED }),
+  'fit cover': action(COVER, 'fit-cover', 3, ['cover on'], { needs: FITTING_NEEDS }),
   'tighten cover': action(COVER, 'tighten-cover', 5, ['cover tight'], {
-    needs: [...SECURED, 'not-fitted'],
+    needs: [...SAFETY_NEEDS, 'not-fitted'],
     figures: [{ name: 'tightening', of: 'part', leaf: '/bolts/tightening' }],
     tools: ['torque wrench', 'socket or key'],
   }),
@@ -265,18 +272,18 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
 
   // Filling the new oil and checking its level, again after a run if the manual requires it.
   'measure the oil': action(GEARCASE, 'measure', 3, ['refill measured'], {
-    figures: [REFILL, OILS],
+    figures: [REFILL_FIGURE, OILS_FIGURE],
     tools: ['measuring vessel'],
     supplies: ['oil'],
   }),
   'add the additive': action(GEARCASE, 'additive', 2, ['additive in'], {
-    figures: [OILS],
+    figures: [OILS_FIGURE],
     tools: ['measuring vessel'],
     supplies: ['additive'],
   }),
   'pour the oil': action(OPENING, 'pour', 2, ['new oil in'], {
     needs: [
-      ...SECURED,
+      ...SAFETY_NEEDS,
       'opening-closed',
       'not-drained',
       'oil-not-inspected',
@@ -287,14 +294,14 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'wrong-wheel-mark',
       'wrong-attitude',
     ],
-    figures: [REFILL, OILS],
+    figures: [REFILL_FIGURE, OILS_FIGURE],
     tools: ['funnel and hose'],
     supplies: ['oil'],
   }),
   'wait for the hose': action(OPENING, 'hose', 'planned', ['hose empty'], { tools: ['funnel and hose'] }),
   'check the level': action(OPENING, 'level', 2, ['level checked'], {
     needs: [
-      ...SECURED,
+      ...SAFETY_NEEDS,
       'opening-closed',
       'hose-not-empty',
       'wrong-wheel-mark',
@@ -304,13 +311,13 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     figures: [
       { name: 'below', of: 'oil space', leaf: '/fill/method/below' },
       { name: 'temperature', of: 'oil space', leaf: '/fill/level/temperature' },
-      SETTLING,
+      SETTLING_FIGURE,
     ],
     hazards: [HAZARD.hotOil],
   }),
   'top up': action(OPENING, 'top-up', 3, ['level topped up'], {
-    needs: [...SECURED, 'opening-closed', 'wrong-wheel-mark'],
-    figures: [OILS],
+    needs: [...SAFETY_NEEDS, 'opening-closed', 'wrong-wheel-mark'],
+    figures: [OILS_FIGURE],
     tools: ['funnel and hose'],
     supplies: ['oil'],
   }),
@@ -318,19 +325,19 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   // Running the machine, the last checks, the used oil and the record.
   'clear away': action(MACHINE, 'clear', 2, ['chocks and pan away']),
   'short run': action(MACHINE, 'run', 5, ['engine runs and the machine may move', 'oil runs through'], {
-    needs: ['not-tightened', ...RUNNING],
+    needs: ['not-tightened', ...RUN_NEEDS],
     hazards: [HAZARD.exhaust, HAZARD.hotOil],
   }),
   'let settle': action(['machine', 'gearcase'], 'settle', 'planned', ['oil settled'], {
     needs: ['engine-running'],
-    figures: [SETTLING, { ...SETTLING, of: 'each oil space' }],
+    figures: [SETTLING_FIGURE, { ...SETTLING_FIGURE, of: 'each oil space' }],
   }),
   'wipe down': action(['gearcase', 'machine'], 'wipe', 2, ['wiped down'], { supplies: ['rags'] }),
   'let a leak show': action(['gearcase', 'machine'], 'seep', 10, ['waited for leaks'], {
     needs: ['not-tightened', 'not-wiped-down'],
   }),
   'check for leaks': action(['gearcase', 'machine'], 'leaks', 2, ['leaks checked'], {
-    needs: [...SECURED, 'not-tightened', 'not-wiped-down'],
+    needs: [...SAFETY_NEEDS, 'not-tightened', 'not-wiped-down'],
     hazards: [HAZARD.weepingWasher, HAZARD.weepingTaper],
   }),
   'take used oil away': action(MACHINE, 'used-oil', 5, ['used oil taken away'], {

@@ -86,14 +86,14 @@ export function buildProcedure(
     throw refuse('options.id', id, "a small letter, then up to 63 of a-z, 0-9 and '-'", 'string')
   const layout = indexSheet(sheet, identity)
   const { jobs, findings: jobFindings } = listJobs(sheet, layout, { ...facts, id })
-  const concerned = jobs.flatMap(({ emptied }) =>
+  const affectedPaths = jobs.flatMap(({ emptied }) =>
     emptied.flatMap(({ gearcase }) => [gearcase.path, ...gearcase.shields.map((one) => `/shields/${one}`)]),
   )
-  const isConcerned = ({ path }: Finding) =>
-    concerned.some((one) => path === one || path.startsWith(`${one}/`))
+  const isAffected = ({ path }: Finding) =>
+    affectedPaths.some((one) => path === one || path.startsWith(`${one}/`))
   const findings: readonly Finding<ProcedureCodes>[] = [
     ...jobFindings,
-    ...layout.findings.filter(isConcerned),
+    ...layout.findings.filter(isAffected),
     ...jobs.flatMap((job) => findObstacles(job, { kind: 'spec-sheet', id: sheet.id })),
   ]
   if (findings.some((finding) => finding.severity === 'error')) return { ok: false, findings }
@@ -140,8 +140,8 @@ function findObstacles(job: OilJob, document: DocumentReference): readonly Findi
   if (job.task === 'change') {
     if (gearcase.fillOpening === undefined) add('procedure/no-fill-opening', severityOf('error'), '/openings')
     if (gearcase.emptying === undefined) add('procedure/no-way-to-empty', severityOf('error'), '/emptying')
-    const byLevel = fill && fill.method.kind !== 'by quantity' && fill.method.kind !== 'not stated'
-    if (byLevel && gearcase.levelOpening === undefined)
+    const usesLevel = fill && fill.method.kind !== 'by quantity' && fill.method.kind !== 'not stated'
+    if (usesLevel && gearcase.levelOpening === undefined)
       add('procedure/no-level-opening', 'error', '/oilSpace/fill/method/opening')
   } else if (!judged) add('procedure/no-level-opening', severityOf('warning'), '/oilSpace/fill/method')
   if (!isRaised(job)) {

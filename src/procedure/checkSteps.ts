@@ -53,7 +53,7 @@ function rankCures(counter: TroubleCounter, attempts: Iterable<Attempt>, limit: 
   return improvements.slice(0, 3).map(({ cure }) => cure)
 }
 
-/** Changes at the place of the trouble: moves a later step to before it, or adds a missing one. */
+/** Changes at the place of the trouble: a later step is moved forward, or a missing step is added. */
 function* listNearChanges(
   counter: TroubleCounter,
   steps: readonly Step[],
@@ -115,6 +115,8 @@ function add(counter: TroubleCounter, steps: readonly Step[], draft: StepDraft, 
 }
 
 function isSame(step: Step, draft: StepDraft): boolean {
-  const sameMark = draft.at?.wheelMark === undefined || draft.at.wheelMark === step.at?.wheelMark
-  return step.do === draft.do && step.on === draft.on && step.at?.instance === draft.at?.instance && sameMark
+  const hasSameMark = draft.at?.wheelMark === undefined || draft.at.wheelMark === step.at?.wheelMark
+  return (
+    step.do === draft.do && step.on === draft.on && step.at?.instance === draft.at?.instance && hasSameMark
+  )
 }

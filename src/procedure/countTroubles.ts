@@ -15,7 +15,7 @@ export interface TroubleCounter {
 }
 
 interface StepCheck {
-  readonly faults: number
+  readonly mistakes: number
   readonly canRun: boolean
   readonly place: StepPlace
 }
@@ -31,8 +31,8 @@ export function countTroubles(
   const ids = new Set<string>()
   let count = 0
   for (const step of steps) {
-    const { faults, canRun, place } = checkKnownStep(counter, step)
-    count += faults + (ids.has(step.id) ? 1 : 0)
+    const { mistakes, canRun, place } = checkKnownStep(counter, step)
+    count += mistakes + (ids.has(step.id) ? 1 : 0)
     ids.add(step.id)
     counter.effort.left -= 1
     if (canRun) count += runStep(context, state, step, place).length
@@ -45,7 +45,7 @@ function checkKnownStep({ sheet, context, known }: TroubleCounter, step: Step): 
   const found = known.get(step)
   if (found !== undefined) return found
   const { findings, canRun } = checkStep(sheet, context, { step, place: 0, document: { kind: 'procedure' } })
-  const check = { faults: findings.length, canRun, place: placeStep(context, step) }
+  const check = { mistakes: findings.length, canRun, place: placeStep(context, step) }
   known.set(step, check)
   return check
 }

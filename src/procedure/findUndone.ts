@@ -75,10 +75,10 @@ function findMissingOilSteps(
   if (task === 'change') {
     const undrained = emptied.filter((one) => gearcaseAt(state, one).oil === 'old')
     if (undrained.length > 0) return { code: 'procedure/not-drained', remedy: undrained.flatMap(draftDrain) }
-    const closed = emptied.flatMap((one) => listClosedDrains(one, state))
-    if (closed.length > 0) return { code: 'procedure/drain-left-closed', remedy: closed }
-    const unchanged = emptied.flatMap((one) => listUnchangedFilters(one, state))
-    if (unchanged.length > 0) return { code: 'procedure/filter-not-changed', remedy: unchanged }
+    const closedDrains = emptied.flatMap((one) => listClosedDrains(one, state))
+    if (closedDrains.length > 0) return { code: 'procedure/drain-left-closed', remedy: closedDrains }
+    const unchangedFilters = emptied.flatMap((one) => listUnchangedFilters(one, state))
+    if (unchangedFilters.length > 0) return { code: 'procedure/filter-not-changed', remedy: unchangedFilters }
     const pour = draftAt('pour the oil', gearcase.fillOpening, instance)
     if (ownerState.oil !== 'new') return { code: 'procedure/not-refilled', remedy: pour }
   }

@@ -23,7 +23,7 @@ export const NEEDS: Readonly<Record<NeedName, Need>> = {
   ...FILTER_NEEDS,
 }
 
-const WARNINGS: readonly NeedName[] = [
+const WARNING_NEEDS: readonly NeedName[] = [
   'manual-not-read',
   'no-protection',
   'magnet-not-cleaned',
@@ -34,11 +34,11 @@ const WARNINGS: readonly NeedName[] = [
 ]
 
 export function severityOf(name: NeedName): Severity {
-  return WARNINGS.includes(name) ? 'warning' : 'error'
+  return WARNING_NEEDS.includes(name) ? 'warning' : 'error'
 }
 
 /** Changes that make a need count as met after its finding, if the steps of its remedy would change too much. */
-export const ASSUMED: Readonly<Partial<Record<NeedName, (context: StepContext) => void>>> = {
+export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepContext) => void>>> = {
   'not-on-level-ground': ({ state }) => {
     state.ground = 'level'
   },

@@ -32,9 +32,14 @@ export function hasFiguresOnly({ owner, task }: OilJob): boolean {
   return task === 'change' ? fillOpening === undefined || emptying === undefined : levelOpening === undefined
 }
 
-const SPOILS_OIL: readonly MachineEventKind[] = ['submersion', 'contamination', 'seal failure', 'oil loss']
+const OIL_SPOILING_EVENTS: readonly MachineEventKind[] = [
+  'submersion',
+  'contamination',
+  'seal failure',
+  'oil loss',
+]
 
 /** Whether an event makes it unsafe to run the gears in the old oil. Common practice, no source. */
 export function mustNotRun(events: readonly MachineEventKind[] = []): boolean {
-  return events.some((event) => SPOILS_OIL.includes(event))
+  return events.some((event) => OIL_SPOILING_EVENTS.includes(event))
 }

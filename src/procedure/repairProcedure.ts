@@ -42,14 +42,14 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
   requireDocument('sheet', sheet, 'spec-sheet')
   const { context, findings } = readContext(procedure, sheet)
   const counter: TroubleCounter = { sheet, context, known: new Map(), effort: { left: MAX_STEPS_RUN } }
-  let current: RepairAttempt = { procedure, applied: [], troubles: countTroubles(counter, procedure.steps) }
-  while (current.troubles > 0) {
-    const next = chooseBestRepair(current, counter)
-    if (next.troubles >= current.troubles) break
-    current = next
+  let attempt: RepairAttempt = { procedure, applied: [], troubles: countTroubles(counter, procedure.steps) }
+  while (attempt.troubles > 0) {
+    const next = chooseBestRepair(attempt, counter)
+    if (next.troubles >= attempt.troubles) break
+    attempt = next
   }
-  const left = [...findings, ...checkSteps(counter, current.procedure)]
-  return { procedure: current.procedure, applied: current.applied, left }
+  const left = [...findings, ...checkSteps(counter, attempt.procedure)]
+  return { procedure: attempt.procedure, applied: attempt.applied, left }
 }
 
 interface RepairAttempt {
@@ -59,17 +59,20 @@ interface RepairAttempt {
 }
 
 /** The best repair with one or two more cures. */
-function chooseBestRepair(current: RepairAttempt, counter: TroubleCounter): RepairAttempt {
-  const firstRepairs = listCandidateRepairs(current, counter)
+function chooseBestRepair(attempt: RepairAttempt, counter: TroubleCounter): RepairAttempt {
+  const firstRepairs = listCandidateRepairs(attempt, counter)
   const completeRepair = firstRepairs.find((one) => one.troubles === 0)
   if (completeRepair !== undefined) return completeRepair
-  let best = firstRepairs.reduce((fewest, one) => (one.troubles < fewest.troubles ? one : fewest), current)
+  let bestRepair = firstRepairs.reduce(
+    (fewest, one) => (one.troubles < fewest.troubles ? one : fewest),
+    attempt,
+  )
   for (const one of firstRepairs)
     for (const second of listCandidateRepairs(one, counter)) {
       if (second.troubles === 0) return second
-      if (second.troubles < best.troubles) best = second
+      if (second.troubles < bestRepair.troubles) bestRepair = second
     }
-  return best
+  return bestRepair
 }
 
 function listCandidateRepairs(from: RepairAttempt, counter: TroubleCounter): readonly RepairAttempt[] {

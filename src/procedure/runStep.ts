@@ -1,6 +1,6 @@
 import { ACTIONS } from './actions.js'
 import { EFFECTS } from './effects.js'
-import { ASSUMED, NEEDS, type NeedName } from './needs.js'
+import { ASSUMED_CHANGES, NEEDS, type NeedName } from './needs.js'
 import type { MutableState } from './state.js'
 import {
   type ProcedureContext,
@@ -32,7 +32,7 @@ export function runStep(
     const remedy = NEEDS[name](stepContext)
     if (remedy === true) continue
     failed.push({ name, remedy })
-    const assume = ASSUMED[name]
+    const assume = ASSUMED_CHANGES[name]
     if (assume !== undefined) assume(stepContext)
     else for (const draft of remedy) applyEffects({ ...placeStep(context, draft), state })
   }

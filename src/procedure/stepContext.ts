@@ -127,6 +127,6 @@ export function draftDrain({ gearcase, instance }: GearcaseInstance): readonly S
 export type Need = (context: StepContext) => true | readonly StepDraft[]
 
 /** A need that is met if no steps are missing. */
-export function noneOf(missingSteps: readonly StepDraft[]): ReturnType<Need> {
+export function metIfNone(missingSteps: readonly StepDraft[]): ReturnType<Need> {
   return missingSteps.length === 0 || missingSteps
 }

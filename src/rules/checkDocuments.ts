@@ -21,7 +21,7 @@ import { rule as waiverWithoutFinding } from './spec/waiver-without-finding.js'
  * @param circumstances - `today`, `YYYY-MM-DD`; without it, no date is judged against the calendar
  * @param houseRules - rules of the caller, made with {@link defineRule}; they run after ours
  * @returns all findings, document by document in the order given, sheets first; those of one document in the order of
- * its text. A finding that its sheet waives keeps its place, has `waived`, and is information.
+ * its text. A finding that its sheet waives keeps its place, has `waived`, and the severity `info`.
  * @throws TypeError if `set` lacks a list, a document is in the wrong list or was not parsed, or `circumstances` has
  * an unknown key; RangeError if `today` is not a date
  *
@@ -65,17 +65,17 @@ export function checkDocuments<House extends AnyRule = never>(
     )
   })
   const findings = set.sheets.some(({ places }) => places !== undefined) ? placeInTexts(found, set) : found
-  // A list of rules has forgotten which code has which params; each rule was checked where it is defined.
+  // The type of a list of rules does not keep the params of each code; each rule is checked at its definition.
   return findings as readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[]
 }
 
-/** The findings at what was written. What is wrong with the source of a section is reported once, not for each text in it. */
+/** Moves findings to the places as written. A mistake in the source of a section is reported only once. */
 function placeInTexts(findings: readonly Finding[], set: DocumentSet): readonly Finding[] {
   const placed = findings.map((finding) => placeAsWritten(finding, (document) => placesIn(set, document)))
   return [...new Map(placed.map((finding) => [JSON.stringify(finding), finding])).values()]
 }
 
-/** Where the places of a sheet of the set were written. */
+/** The written places of a sheet of the set. */
 function placesIn({ sheets }: DocumentSet, { kind, id }: DocumentReference): WrittenPlaces {
   if (kind !== 'spec-sheet') return []
   return sheets.find(({ document }) => document.id === id)?.places ?? []

@@ -43,7 +43,7 @@ type BoltLoad = {
 
 /** Every code of the rules with the type of its params; the texts are in `message/<language>/rules`. */
 export interface RuleCodes {
-  // spec: sheets, and what refers to them
+  // spec: sheets, and documents that name a sheet
   'spec/condition-empty': { holds: 'always' | 'never' }
   'spec/dangling-reference': { to: ReferredPart } & WrongName
   'spec/id-used-twice': { kind: string; id: string }

@@ -15,7 +15,7 @@ export function chooseWork(
   due: readonly ServiceDue[],
   services: readonly Id[] | 'due',
 ): readonly { readonly taken: boolean; readonly coveredBy?: string }[] {
-  const asked = due.map(({ service, verdict }) =>
+  const isRequested = due.map(({ service, verdict }) =>
     services === 'due' ? DUE_VERDICTS.has(verdict) : services.includes(service),
   )
   const includesWork = (other: ServiceDue, line: ServiceDue): boolean =>
@@ -24,10 +24,10 @@ export function chooseWork(
     listServicesThatSatisfy(sheet, line.service).includes(other.service)
   const taken = due.map(
     (line, place) =>
-      asked[place] === true &&
+      isRequested[place] === true &&
       !due.some(
         (other, otherPlace) =>
-          asked[otherPlace] === true &&
+          isRequested[otherPlace] === true &&
           includesWork(other, line) &&
           (otherPlace < place || !includesWork(line, other)),
       ),

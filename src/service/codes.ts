@@ -6,7 +6,7 @@ type Because = { readonly code: string; readonly params: Params }
 
 /** The codes of visits with the types of their params; the texts are in `message/<language>/service`. */
 export interface ServiceCodes {
-  // What is missing
+  // Missing facts
   'service/part-open': { part: PartName; facts: readonly string[] }
   'service/variant-open': { facts: readonly string[]; candidates: readonly string[] }
   'service/variant-contradicted': { candidates: readonly string[] }

@@ -45,9 +45,9 @@ export function findSocket(
   { kind, size }: Drive,
   toolbox: Toolbox,
 ): { readonly id: Id; readonly socket: Socket } | undefined {
-  const fitting = Object.entries(toolbox.sockets).filter(
+  const matchingSockets = Object.entries(toolbox.sockets).filter(
     ([, socket]) => socket.fits === kind && socket.size === size,
   )
-  const found = fitting.find(([, socket]) => socket.drive !== undefined) ?? fitting[0]
+  const found = matchingSockets.find(([, socket]) => socket.drive !== undefined) ?? matchingSockets[0]
   return found === undefined ? undefined : { id: found[0], socket: found[1] }
 }

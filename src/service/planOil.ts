@@ -196,7 +196,7 @@ function oneTenthMore({ each, exactEach }: RefillAmount): Quantity<VolumeUnit> {
 
 const NO_OIL = { value: 0, unit: 'mL' } as const
 
-/** Oil containers by id, at one moment of the visit. */
+/** Oil containers by id. */
 type OilStock = Readonly<Record<Id, OilContainer>>
 
 /** Takes the chosen oil from the stock: opened containers first, then full ones, which may stay opened. */
@@ -223,11 +223,11 @@ function takeFromStock(
     const fromOpened = exactIn(opened ?? NO_OIL, 'mL')
     const keptOpen = plus(minus(open, fromOpened), pour(fromOpened, true))
     const keptFull = pour(times(exactIn(container.size, 'mL'), exactOf(full)), false)
-    const remains = plus(keptOpen, keptFull)
+    const openedAfter = plus(keptOpen, keptFull)
     next[id] = {
       ...rest,
       count: container.count - full,
-      ...(remains.n > 0n ? { opened: nearestQuantity(remains, 'mL', 'mL') } : {}),
+      ...(openedAfter.n > 0n ? { opened: nearestQuantity(openedAfter, 'mL', 'mL') } : {}),
     }
   }
   return { shelf: next, take }

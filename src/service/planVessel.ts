@@ -32,11 +32,11 @@ export function planVessel(
     const part = namePart(sheet, path)
     const about = { kind: 'vessel', for: [part] } as const
     const space = sheet.gearcases[gearcase]?.oilSpace
-    const byQuantity = space?.kind === 'own' && space.fill.method.kind === 'by quantity'
+    const isByQuantity = space?.kind === 'own' && space.fill.method.kind === 'by quantity'
     const stated = figures.stated<SpecValue<VolumeUnit>>(`${path}/oilSpace/fill/drainAndRefill`)
-    const choice = chooseVessel(vessels, each, byQuantity ? narrowerSide(stated) : oneTenth(each))
+    const choice = chooseVessel(vessels, each, isByQuantity ? narrowerSide(stated) : oneTenth(each))
     const { verdict, vessel, reasons } =
-      byQuantity || choice.verdict === 'fits' ? choice : chooseVessel(vessels, each)
+      isByQuantity || choice.verdict === 'fits' ? choice : chooseVessel(vessels, each)
     if (verdict === 'does not fit') {
       const { code, params } = reasons[0] ?? serviceReason('service/no-toolbox', {})
       const reason = { code, params }
@@ -53,7 +53,7 @@ export function planVessel(
       return { ...about, verdict, reasons }
     }
     const name = vessels[vessel]?.name ?? vessel
-    const open = byQuantity && verdict === 'tolerance not stated'
+    const open = isByQuantity && verdict === 'tolerance not stated'
     return { ...about, have: { id: vessel, name }, verdict: open ? 'cannot tell' : 'fits', reasons }
   })
   return { tools, findings }

@@ -58,20 +58,20 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   const { services } = options
   const refused = findMismatches(sheet, log, services)
   if (refused.length > 0) return { ok: false, findings: refused }
-  const usable = facts.toolbox && excludeReversedWrenches(facts.toolbox)
-  const toolbox = usable?.toolbox
+  const checked = facts.toolbox && excludeReversedWrenches(facts.toolbox)
+  const toolbox = checked?.toolbox
 
-  const listed = listDue({ sheet, log, today }, options.due)
-  const taken = chooseWork(sheet, listed, services)
-  const chosen = listed.flatMap((line, place) =>
+  const dueServices = listDue({ sheet, log, today }, options.due)
+  const taken = chooseWork(sheet, dueServices, services)
+  const chosen = dueServices.flatMap((line, place) =>
     taken[place]?.taken ? [{ ...line, due: `/due/${place}` }] : [],
   )
-  const due = listed.map(({ gearcase: _gearcase, ...line }, place) => ({
+  const due = dueServices.map(({ gearcase: _gearcase, ...line }, place) => ({
     ...line,
     taken: false,
     ...taken[place],
   }))
-  const built = chosen.length === 0 ? undefined : buildVisitProcedure(facts, listed, chosen)
+  const built = chosen.length === 0 ? undefined : buildVisitProcedure(facts, dueServices, chosen)
   if (built !== undefined && !built.ok) return built
   const procedure: Pick<ProcedureDocument, 'steps'> = built?.value ?? { steps: [] }
 
@@ -98,9 +98,9 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     ...(stock === undefined ? [serviceReason('service/no-stock', {})] : []),
   ]
   const findings = [
-    ...(usable?.findings ?? []),
+    ...(checked?.findings ?? []),
     ...reportVisit(visit, options.due, machine, due, tightening, tools),
-    ...reportUnlisted(sheet, services, listed),
+    ...reportUnlisted(sheet, services, dueServices),
     ...(built?.findings ?? []),
     ...oil.findings,
     ...(toolbox === undefined ? [] : checkCalibration(toolbox, tightening.wrenches.use, today)),
@@ -180,12 +180,12 @@ function findMismatches(
 function reportUnlisted(
   sheet: SpecSheet,
   services: VisitOptions['services'],
-  listed: readonly ServiceDue[],
+  dueServices: readonly ServiceDue[],
 ): readonly Finding<ServiceCodes>[] {
   if (services === 'due') return []
   const document = { kind: 'spec-sheet', id: sheet.id } as const
   return [...new Set(services)]
-    .filter((service) => !listed.some((line) => line.service === service))
+    .filter((service) => !dueServices.some((line) => line.service === service))
     .map((service) =>
       serviceFinding('service/service-not-on-machine', 'warning', document, `/services/${service}`, {
         service: sheet.services[service]?.name ?? service,
@@ -195,7 +195,7 @@ function reportUnlisted(
 
 function buildVisitProcedure(
   facts: VisitFacts,
-  listed: readonly ServiceDue[],
+  dueServices: readonly ServiceDue[],
   chosen: readonly ServiceDue[],
 ) {
   const { sheet, log } = facts
@@ -204,16 +204,16 @@ function buildVisitProcedure(
   const only = chosen.map(({ service, gearcase, part }) =>
     dropUndefined({ service, gearcase, instance: part.instance?.id }),
   )
-  const events = listOpenEvents(facts, listed)
+  const events = listOpenEvents(facts, dueServices)
   return buildProcedure({ sheet, identity, services, only, ...(events.length > 0 && { events }) })
 }
 
 /** Events after which the oil of an affected gearcase was not changed. */
 function listOpenEvents(
   { sheet, log, today }: VisitFacts,
-  listed: readonly ServiceDue[],
+  dueServices: readonly ServiceDue[],
 ): readonly MachineEventKind[] {
-  const changed = new Set(listed.flatMap(({ gearcase, task }) => (task === 'change' ? gearcase : [])))
+  const changed = new Set(dueServices.flatMap(({ gearcase, task }) => (task === 'change' ? gearcase : [])))
   const isChangedSince = (gearcase: Id, since: DateText) =>
     log.records.some(
       ({ date, entries }) =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { figureLines } from '../../src/card/figureLines.js'
 import { insertSpans } from '../../src/card/insertSpans.js'
-import { joined } from '../../src/card/spans.js'
+import { joinLines } from '../../src/card/spans.js'
 import { en } from '../../src/message/en/index.js'
 import type { PlannedFigure } from '../../src/service/index.js'
 import { type Line, renderText } from '../../src/v1/card.js'
@@ -204,7 +204,7 @@ describe('figures in words', () => {
 
 describe('spans', () => {
   it('joins what is there and leaves no separator for what is not', () => {
-    expect(write(joined([[{ text: 'a' }], [], [{ text: 'b' }]], ', '))).toBe('a, b')
+    expect(write(joinLines([[{ text: 'a' }], [], [{ text: 'b' }]], ', '))).toBe('a, b')
   })
 
   it('weaves pieces into a sentence and keeps where each came from', () => {

@@ -14,6 +14,6 @@ export function element(name: string, properties: Properties, ...children: reado
 }
 
 /** An element without properties except its class. */
-export function plain(name: string, ...children: readonly Child[]): Element {
+export function tag(name: string, ...children: readonly Child[]): Element {
   return element(name, {}, ...children)
 }

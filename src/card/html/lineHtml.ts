@@ -1,6 +1,6 @@
 import type { ElementContent } from 'hast'
 import type { CardCaution, Line, SpanTone } from '../cardParts.js'
-import { element, plain } from './element.js'
+import { element, tag } from './element.js'
 
 const CLASSES: Readonly<Record<SpanTone, string>> = {
   printed: 'printed',
@@ -18,12 +18,12 @@ export function lineHtml(line: Line): ElementContent[] {
   })
 }
 
-/** Lines one below the other, each in its own block. */
+/** Lines, each in a block. */
 export function linesHtml(lines: readonly Line[], className: string): ElementContent[] {
-  return lines.map((line) => plain(`div.${className}`, lineHtml(line)))
+  return lines.map((line) => tag(`div.${className}`, lineHtml(line)))
 }
 
 /** A caution with its signal word in front. */
 export function cautionHtml({ word, line }: CardCaution): ElementContent[] {
-  return [...(word === undefined ? [] : [plain('strong', `${word}: `)]), ...lineHtml(line)]
+  return [...(word === undefined ? [] : [tag('strong', `${word}: `)]), ...lineHtml(line)]
 }

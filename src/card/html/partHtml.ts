@@ -11,7 +11,7 @@ import type {
   CardSteps,
   CardTable,
 } from '../cardParts.js'
-import { element, plain } from './element.js'
+import { element, tag } from './element.js'
 import { cautionHtml, lineHtml, linesHtml } from './lineHtml.js'
 import { cautionSign, pictureHtml } from './pictures.js'
 import { torqueDrawing, torqueLegend } from './torqueDrawing.js'
@@ -22,19 +22,19 @@ const box = () => element('span.box', { ariaHidden: 'true' })
 
 function cellHtml({ lines: [first, ...otherLines], drawing }: CardCell): ElementContent[] {
   return [
-    ...(first === undefined ? [] : [plain('div.main', lineHtml(first))]),
+    ...(first === undefined ? [] : [tag('div.main', lineHtml(first))]),
     ...linesHtml(otherLines, 'note'),
     ...(drawing === undefined ? [] : [torqueDrawing(drawing)]),
   ]
 }
 
-/** A table with explicit roles, which it would lose on a narrow screen, where it has the layout of blocks. */
+/** A table with explicit roles, since the block layout on narrow screens removes them. */
 function tableHtml({ caption, columns, rows }: CardTable, marks: Marks): Element[] {
   const cellOf = (cell: CardCell, index: number): Element => {
     if (index === 0) return element('th', { scope: 'row', role: 'rowheader' }, cellHtml(cell))
     const className = cell.lines.length === 0 ? ['empty'] : []
     const properties = { role: 'cell', className, dataLabel: columns[index] ?? '' }
-    return element('td', properties, plain('div', cellHtml(cell)))
+    return element('td', properties, tag('div', cellHtml(cell)))
   }
   const rowOf = (cells: readonly Element[]) => element('tr', { role: 'row' }, cells)
   const head = columns.map((column) => element('th', { scope: 'col', role: 'columnheader' }, column))
@@ -43,7 +43,7 @@ function tableHtml({ caption, columns, rows }: CardTable, marks: Marks): Element
     element(
       'table',
       { role: 'table' },
-      plain('caption', lineHtml(caption)),
+      tag('caption', lineHtml(caption)),
       element('thead', { role: 'rowgroup' }, rowOf(head)),
       element(
         'tbody',
@@ -61,15 +61,15 @@ function pictureOf(picture: CardList['picture'], marks: Marks): Element[] {
 
 function listHtml(list: CardList, marks: Marks): Element {
   const items = list.items.map(({ line, notes }) =>
-    plain(
+    tag(
       'li',
       list.box ? box() : undefined,
-      plain('div', plain('div.main', lineHtml(line)), linesHtml(notes, 'note')),
+      tag('div', tag('div.main', lineHtml(line)), linesHtml(notes, 'note')),
     ),
   )
-  return plain(
+  return tag(
     'div.list',
-    list.heading === undefined ? undefined : plain('h3', list.heading),
+    list.heading === undefined ? undefined : tag('h3', list.heading),
     pictureOf(list.picture, marks),
     element('ul', { role: 'list', className: list.box ? ['boxed'] : [] }, items),
   )
@@ -77,38 +77,38 @@ function listHtml(list: CardList, marks: Marks): Element {
 
 function panelHtml(panel: CardFigurePanel, marks: Marks): Element {
   const rows = panel.rows.map(({ label, value, size, notes }) =>
-    plain(
+    tag(
       `div.row.${size}`,
-      plain('dt', lineHtml(label)),
-      plain('dd', plain('div.main', lineHtml(value)), linesHtml(notes, 'note')),
+      tag('dt', lineHtml(label)),
+      tag('dd', tag('div.main', lineHtml(value)), linesHtml(notes, 'note')),
     ),
   )
-  const head = plain('div.plate-head', plain('h3', lineHtml(panel.name)), pictureOf(panel.picture, marks))
-  return plain('article.plate', head, plain('dl', rows))
+  const head = tag('div.plate-head', tag('h3', lineHtml(panel.name)), pictureOf(panel.picture, marks))
+  return tag('article.plate', head, tag('dl', rows))
 }
 
 function cautionBox(caution: CardCaution): Element {
-  const text = plain('div', cautionHtml(caution))
-  return caution.notice ? plain('div.caution.notice', text) : plain('div.caution', cautionSign(), text)
+  const text = tag('div', cautionHtml(caution))
+  return caution.notice ? tag('div.caution.notice', text) : tag('div.caution', cautionSign(), text)
 }
 
 function stepHtml({ number, cautions, full, short, note }: CardStep, extent: CardModel['extent']): Element {
   const text = lineHtml(extent === 'full' ? full : short)
-  const noteHtml = note === undefined ? undefined : plain('div.note', lineHtml(note))
-  return plain(
+  const noteHtml = note === undefined ? undefined : tag('div.note', lineHtml(note))
+  return tag(
     'li',
     cautions.map(cautionBox),
-    plain('div.step', box(), plain('span.number', String(number)), plain('div', text, noteHtml)),
+    tag('div.step', box(), tag('span.number', String(number)), tag('div', text, noteHtml)),
   )
 }
 
 function stepsHtml({ groups }: CardSteps, extent: CardModel['extent']): Element {
-  return plain(
+  return tag(
     'div.steps',
     groups.map(({ heading, steps }) =>
-      plain(
+      tag(
         'div.group',
-        plain('h3', lineHtml(heading)),
+        tag('h3', lineHtml(heading)),
         element(
           'ol',
           { role: 'list', start: steps[0]?.number ?? 1 },
@@ -121,14 +121,14 @@ function stepsHtml({ groups }: CardSteps, extent: CardModel['extent']): Element 
 
 function blanksHtml({ heading, fields }: CardBlanks): Element {
   const blanks = fields.map(({ label, choices }) =>
-    plain(
+    tag(
       choices === undefined ? 'div.blank' : 'div.blank.ticks',
-      plain('span.label', label),
-      choices?.map((choice) => plain('span.choice', box(), choice)) ?? plain('span.line'),
+      tag('span.label', label),
+      choices?.map((choice) => tag('span.choice', box(), choice)) ?? tag('span.line'),
     ),
   )
-  const head = heading === undefined ? undefined : plain('h3', lineHtml(heading))
-  return plain('div.blanks', head, plain('div.fields', blanks))
+  const head = heading === undefined ? undefined : tag('h3', lineHtml(heading))
+  return tag('div.blanks', head, tag('div.fields', blanks))
 }
 
 /** One part of a section. */

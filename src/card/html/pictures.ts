@@ -1,6 +1,6 @@
 import type { Element } from 'hast'
 import type { PictureName } from '../cardParts.js'
-import { element, plain } from './element.js'
+import { element, tag } from './element.js'
 
 /** A line drawing in its view box: paths of thin and thick lines, and filled paths. */
 interface Drawing {
@@ -46,7 +46,7 @@ export function pictureHtml(name: PictureName, meaning: string): Element {
   return element(
     `svg.picture.${name.replace(' ', '-')}`,
     { viewBox: box, role: 'img', focusable: 'false' },
-    plain('title', meaning),
+    tag('title', meaning),
     stroke(thin, '1.25'),
     stroke(thick, '2.75'),
     full && element('path', { d: full, fill: 'currentColor' }),

@@ -1,6 +1,6 @@
 import type { Element, Properties } from 'hast'
 import type { TorqueDrawing } from '../../service/index.js'
-import { element, plain } from './element.js'
+import { element, tag } from './element.js'
 
 const WIDTH = 180
 const HEIGHT = 30
@@ -18,10 +18,10 @@ export function torqueDrawing({ stated, trueBand, setting }: TorqueDrawing): Ele
   const span = Math.max(...values) - lowest || 1
   const xOf = (value: number) =>
     Number((MARGIN + ((value - lowest) / span) * (WIDTH - 2 * MARGIN)).toFixed(1))
-  const path = (d: string, more: Properties) => element('path', { d, ...more })
+  const path = (d: string, attributes: Properties) => element('path', { d, ...attributes })
   const stroke = (strokeWidth: string) => ({ stroke: 'currentColor', strokeWidth })
-  const bar = (from: number, y: string, width: number, height: string, more: Properties) =>
-    element('rect', { x: String(from), y, width: width.toFixed(1), height, ...more })
+  const bar = (from: number, y: string, width: number, height: string, attributes: Properties) =>
+    element('rect', { x: String(from), y, width: width.toFixed(1), height, ...attributes })
   const { low, aim, high } = stated
   const left = low === undefined ? 2 : xOf(low)
   const right = high === undefined ? WIDTH - 2 : xOf(high)
@@ -47,9 +47,9 @@ export function torqueLegend(legend: { allowed: string; trueBand: string; settin
     const [inside, strokeWidth] = fill ? ['currentColor', '0'] : ['none', '1.5']
     const path = element('path', { d, fill: inside, stroke: 'currentColor', strokeWidth })
     const svg = element('svg', { viewBox: '0 0 24 12', ariaHidden: 'true', focusable: 'false' }, path)
-    return plain('span.sign', svg, word)
+    return tag('span.sign', svg, word)
   }
-  return plain(
+  return tag(
     'p.legend',
     sign('M1 1H23V11H1Z', false, legend.allowed),
     sign('M1 4H23V8H1Z', true, legend.trueBand),

@@ -196,7 +196,7 @@ function listShields(writer: Writer, instances: readonly GearcaseInstance[]): re
   )
 }
 
-/** Writes wiping, the leak check if no run follows, and the shields behind which all work is done. */
+/** Writes the last steps of a job: wiping, the leak check if no run follows, and refitting shields. */
 function finish(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLastCheck: boolean): void {
   const shieldsToRefit = listShields(writer, job.emptied).filter(
     (shield) => isLastCheck || isRefittedBeforeRun(jobs, shield),
@@ -212,9 +212,9 @@ function finish(writer: Writer, jobs: readonly OilJob[], job: OilJob, isLastChec
     writer.finished.add(keyOf(one))
   }
   const openJobs = jobs.filter(({ emptied }) => emptied.some((one) => !writer.finished.has(keyOf(one))))
-  const stillOff = new Set(openJobs.flatMap(({ emptied }) => listShields(writer, emptied)))
+  const shieldsStillOff = new Set(openJobs.flatMap(({ emptied }) => listShields(writer, emptied)))
   for (const shield of shieldsToRefit)
-    if (writer.state.shields[shield.path] === 'off' && !stillOff.has(shield))
+    if (writer.state.shields[shield.path] === 'off' && !shieldsStillOff.has(shield))
       write(writer, 'refit shield', shield.path)
 }
 

@@ -24,10 +24,10 @@ export function writeDraining(writer: Writer, { owner, emptied }: OilJob): void 
     if (way !== undefined && way.kind !== 'cover')
       turnTo(writer, self, way.opening, wheelMarkFor(way.opening, 'drain'))
   }
-  const soleOpening = emptied.every(({ gearcase }) =>
+  const isSoleOpening = emptied.every(({ gearcase }) =>
     gearcase.ways.every((way) => partOf(way).path === fill.path),
   )
-  if (!soleOpening) {
+  if (!isSoleOpening) {
     for (const one of owner.gearcase.fillsToWork) {
       crack(writer, one, owner)
       writeAt(writer, 'nip by hand', one, owner)

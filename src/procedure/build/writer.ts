@@ -94,9 +94,9 @@ export function nameStep(step: StepDraft, used: ReadonlySet<Id>): Id {
   const tokens = (step.on ?? '').split('/').slice(1)
   const [list, owner, kind, part, ...tokensBelow] = tokens
   const short = ACTIONS[step.do].short
-  const ofGearcase = list === 'gearcases' && owner !== undefined
+  const isOnGearcase = list === 'gearcases' && owner !== undefined
   const seal = tokensBelow[0] === 'seals' && tokensBelow[1] !== '0' ? tokensBelow[1] : undefined
-  const words = ofGearcase
+  const words = isOnGearcase
     ? [owner, step.at?.instance, short, kind && part, seal]
     : [short, tokens[list === 'machine' ? 2 : 1]]
   const known = words.filter((word) => word !== undefined)

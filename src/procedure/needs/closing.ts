@@ -6,8 +6,8 @@ import {
   draftHere,
   filterAt,
   gearcaseAt,
+  metIfNone,
   type Need,
-  noneOf,
   openingAt,
   partAt,
   type StepContext,
@@ -22,19 +22,21 @@ export const CLOSING_NEEDS = {
   'magnet-not-cleaned': (context) =>
     !hasMagnet(context) || (partAt(context)?.magnetClean ?? true) || [draftHere(context, 'clean the magnet')],
   'old-seal-not-removed': (context) =>
-    noneOf(listOldSeals(context).map((seal) => draftHere(context, 'take off old seal', seal))),
+    metIfNone(listOldSeals(context).map((seal) => draftHere(context, 'take off old seal', seal))),
   'face-not-wiped': (context) =>
     (partAt(context)?.faceWiped ?? true) || [
       draftHere(context, 'wipe the seal face', context.opening ?? context.cover ?? context.filter),
     ],
   'seal-not-renewed': (context) =>
-    noneOf(listUnfitSeals(context).map((seal) => draftHere(context, ACTION_OF[seal.treatment], seal))),
+    metIfNone(
+      listUnfitSeals(context).map((seal) => draftHere(context, ACTION_BY_TREATMENT[seal.treatment], seal)),
+    ),
   'not-fitted': (context) => {
     const position = partAt(context)?.position ?? 'in'
     if (position === 'in' || position === 'tight') return true
     return [draftHere(context, context.cover ? 'fit cover' : context.filter ? 'fit filter' : 'fit')]
   },
-  'not-tightened': (context) => noneOf(listNotTightened(context.state, listAffectedInstances(context))),
+  'not-tightened': (context) => metIfNone(listNotTightened(context.state, listAffectedInstances(context))),
   'cover-not-tightened': (context) =>
     context.cover === undefined ||
     coverAt(context.state, context.cover, context.instance).position === 'tight' || [
@@ -46,7 +48,7 @@ export const CLOSING_NEEDS = {
         gearcaseAt(context.state, one).wipedDown ||
         (context.gearcase === undefined && !wasOpened(context.state, one)),
     ) || [draftHere(context, 'wipe down')],
-  'leaks-not-checked': (context) => noneOf(listNotChecked(context.state, listAffectedInstances(context))),
+  'leaks-not-checked': (context) => metIfNone(listNotChecked(context.state, listAffectedInstances(context))),
 } satisfies Readonly<Record<string, Need>>
 
 /** The gearcase of the step, those behind its shield, or all. */
@@ -60,21 +62,25 @@ export function listAffectedInstances({ layout, self, shield }: StepContext): re
 export function listNotTightened(
   state: MutableState,
   instances: readonly GearcaseInstance[],
-  isMeant: (path: string, wasOpened: boolean) => boolean = () => true,
+  isIncluded: (path: string, wasOpened: boolean) => boolean = () => true,
 ): readonly StepDraft[] {
   return instances.flatMap(({ gearcase, instance }) => [
     ...gearcase.openings.flatMap((one) => {
       const { position, everCracked } = openingAt(state, one, instance)
-      return position !== 'tight' && isMeant(one.path, everCracked) ? draftAt('tighten', one, instance) : []
+      return position !== 'tight' && isIncluded(one.path, everCracked)
+        ? draftAt('tighten', one, instance)
+        : []
     }),
     ...gearcase.covers.flatMap((one) => {
       const { position, everOff } = coverAt(state, one, instance)
-      return position !== 'tight' && isMeant(one.path, everOff) ? draftAt('tighten cover', one, instance) : []
+      return position !== 'tight' && isIncluded(one.path, everOff)
+        ? draftAt('tighten cover', one, instance)
+        : []
     }),
     ...gearcase.filters.flatMap((one) => {
       const { position, everOff } = filterAt(state, one, instance)
       const action = one.filter.held.kind === 'screwed' ? 'tighten filter' : 'fit filter'
-      return position !== 'tight' && isMeant(one.path, everOff) ? draftAt(action, one, instance) : []
+      return position !== 'tight' && isIncluded(one.path, everOff) ? draftAt(action, one, instance) : []
     }),
   ])
 }
@@ -110,7 +116,7 @@ function wasOpened(state: MutableState, { gearcase, instance }: GearcaseInstance
   )
 }
 
-const ACTION_OF: Readonly<Record<SealLayout['treatment'], StepDraft['do']>> = {
+const ACTION_BY_TREATMENT: Readonly<Record<SealLayout['treatment'], StepDraft['do']>> = {
   renew: 'fit new seal',
   apply: 'apply sealant',
   inspect: 'inspect the seal',

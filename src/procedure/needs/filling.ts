@@ -6,8 +6,8 @@ import {
   draftAt,
   draftDrain,
   gearcaseAt,
+  metIfNone,
   type Need,
-  noneOf,
   type StepContext,
   type StepDraft,
 } from '../stepContext.js'
@@ -38,9 +38,9 @@ export const FILLING_NEEDS = {
       : step.do === 'pour the oil'
     return !isLate || draftAt('add the additive', owner.gearcase, owner.instance)
   },
-  'drain-not-tightened': (context) => noneOf(listOpenDrains(context)),
+  'drain-not-tightened': (context) => metIfNone(listOpenDrains(context)),
   'cover-not-cured': ({ layout, state, owner }) =>
-    owner === undefined || noneOf(listNotCured(layout, state, owner)),
+    owner === undefined || metIfNone(listNotCured(layout, state, owner)),
   'hose-not-empty': ({ state, owner, opening, step }) => {
     if (owner === undefined || gearcaseAt(state, owner).hoseEmpty) return true
     const { fillOpening, fillOpenings } = owner.gearcase
@@ -84,7 +84,7 @@ function isRecheckedAt({ gearcase }: GearcaseInstance, opening: OpeningLayout | 
   return gearcase.levelOpening?.path === opening?.path && gearcase.fill?.level?.recheckAfterRun === true
 }
 
-/** Whether the level cannot be checked after this opening is closed; with a sight glass, after the fill plug. */
+/** Whether this is the opening through which the level is checked; with a sight glass, the fill plug. */
 function closesLevel({ owner, opening }: StepContext): boolean {
   if (owner?.gearcase.fill?.method.kind === 'sight glass')
     return owner.gearcase.fillOpenings.some((fill) => fill.path === opening?.path)

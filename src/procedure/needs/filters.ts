@@ -6,8 +6,8 @@ import {
   draftHere,
   filterAt,
   gearcaseAt,
+  metIfNone,
   type Need,
-  noneOf,
   openingAt,
 } from '../stepContext.js'
 
@@ -37,6 +37,6 @@ export const FILTER_NEEDS = {
     const filtersOut = (gearcase?.filters ?? []).filter(
       (one) => one.behind?.path === closedPath && filterAt(state, one, instance).position === 'off',
     )
-    return noneOf(filtersOut.flatMap((one) => draftAt('fit filter', one, instance)))
+    return metIfNone(filtersOut.flatMap((one) => draftAt('fit filter', one, instance)))
   },
 } satisfies Readonly<Record<string, Need>>

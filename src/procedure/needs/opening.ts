@@ -4,8 +4,8 @@ import {
   draftAt,
   draftHere,
   gearcaseAt,
+  metIfNone,
   type Need,
-  noneOf,
   openingAt,
   partAt,
   type StepContext,
@@ -31,7 +31,7 @@ export const OPENING_NEEDS = {
       ({ id, path, applies }) =>
         applies !== 'no' && gearcase?.shields.includes(id) === true && state.shields[path] === 'on',
     )
-    return noneOf(on.map(({ path }) => ({ do: 'remove shield', on: path })))
+    return metIfNone(on.map(({ path }) => ({ do: 'remove shield', on: path })))
   },
   'fill-not-cracked': (context) =>
     someFillOpening(context, ({ everCracked }) => everCracked) || draftAtFill(context, 'crack loose'),

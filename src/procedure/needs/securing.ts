@@ -5,8 +5,8 @@ import { findJob } from '../oilJob.js'
 import {
   draftAt,
   gearcaseAt,
+  metIfNone,
   type Need,
-  noneOf,
   openingAt,
   type StepContext,
   type StepDraft,
@@ -20,34 +20,34 @@ export const SECURING_NEEDS = {
     state.ground === 'level' || [{ do: mustNotRun ? 'carry to level ground' : 'park on level ground' }],
   'engine-running': ({ state }) => state.engine === 'stopped' || [{ do: 'stop the engine' }],
   'not-chocked': ({ state }) => state.chocked.length > 0 || [{ do: 'chock the wheels' }],
-  'not-secured': (context) => noneOf(listUnsecured(context, 'before work')),
-  'not-secured-for-run': (context) => noneOf(listUnsecured(context, 'before a run')),
+  'not-secured': (context) => metIfNone(listUnsecured(context, 'before work')),
+  'not-secured-for-run': (context) => metIfNone(listUnsecured(context, 'before a run')),
   'not-cleared-away': ({ state }) =>
     (state.chocked.length === 0 && Object.values(state.gearcases).every((one) => !one.panPlaced)) || [
       { do: 'clear away' },
     ],
   'guard-not-refitted': ({ layout, state }) => {
-    const off = [...layout.shields.values()].filter(
+    const guardsOff = [...layout.shields.values()].filter(
       ({ path, shield }) => shield.guards === 'moving parts' && state.shields[path] === 'off',
     )
-    return noneOf(off.map(({ path }) => ({ do: 'refit shield', on: path })))
+    return metIfNone(guardsOff.map(({ path }) => ({ do: 'refit shield', on: path })))
   },
   'chocks-on-lifted-wheels': (context) => {
-    const staying = listStayingAxles(context)
+    const stayingAxles = listStayingAxles(context)
     return (
-      staying.length === 0 ||
-      staying.some((axle) => context.state.chocked.includes(axle)) ||
-      staying.map(chockAxle)
+      stayingAxles.length === 0 ||
+      stayingAxles.some((axle) => context.state.chocked.includes(axle)) ||
+      stayingAxles.map(chockAxle)
     )
   },
   'axle-not-chocked': (context) => {
-    const staying = listStayingAxles(context)
-    const unchocked = staying.filter((axle) => !context.state.chocked.includes(axle))
-    return unchocked.length === staying.length || noneOf(unchocked.map(chockAxle))
+    const stayingAxles = listStayingAxles(context)
+    const unchocked = stayingAxles.filter((axle) => !context.state.chocked.includes(axle))
+    return unchocked.length === stayingAxles.length || metIfNone(unchocked.map(chockAxle))
   },
   'jack-as-support': ({ state: { lifted, onStands } }) => {
     const onJack = lifted.filter((support) => !onStands.includes(support))
-    return noneOf(onJack.map((support) => draftAtSupport('set on stands', support)))
+    return metIfNone(onJack.map((support) => draftAtSupport('set on stands', support)))
   },
   'not-raised': ({ state, part, gearcase }) => {
     const needed = part?.kind === 'support' ? [part.id] : (gearcase?.supports ?? [])
@@ -57,7 +57,7 @@ export const SECURING_NEEDS = {
     return missing.map((support) => draftAtSupport('raise the machine', support))
   },
   'drain-not-raised': (context) =>
-    noneOf(isDrain(context) ? raiseOnStands(listMissingSupports(context)) : []),
+    metIfNone(isDrain(context) ? raiseOnStands(listMissingSupports(context)) : []),
   'run-on-stands': ({ state }) => state.lifted.length === 0 || [{ do: 'lower the machine' }],
   'must-not-run': ({ state, jobs, mustNotRun, step }) => {
     const changes = jobs.filter(({ task }) => task === 'change')
@@ -74,9 +74,10 @@ export const SECURING_NEEDS = {
   },
   'wheel-turned-with-plug-out': ({ state, layout, self, step }) => {
     // Rolling turns the wheels on every side.
-    const turned = step.do === 'roll the machine' ? listGearcaseInstances(layout) : self ? [self] : []
-    return noneOf(
-      turned.flatMap(({ gearcase, instance }) =>
+    const turnedInstances =
+      step.do === 'roll the machine' ? listGearcaseInstances(layout) : self ? [self] : []
+    return metIfNone(
+      turnedInstances.flatMap(({ gearcase, instance }) =>
         gearcase.openings
           .filter((one) => openingAt(state, one, instance).position === 'out')
           .flatMap((one) => draftAt('nip by hand', one, instance)),

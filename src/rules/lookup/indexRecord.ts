@@ -11,8 +11,8 @@ import {
 } from '../../spec/index.js'
 import { fasteningOf } from './fasteningOf.js'
 import type { SheetIndex } from './indexSheet.js'
-import { lazily } from './lazily.js'
 import { lookUp } from './lookUp.js'
+import { makeLazy } from './makeLazy.js'
 
 /** The lists of a record that rules judge by its sheet; empty without the sheet. */
 export interface RecordIndex {
@@ -48,7 +48,7 @@ export function indexRecord(
 ): RecordIndex {
   if (sheet === undefined) return { entries: [], tightenings: [] }
   const identity = log?.identity ?? {}
-  return lazily<RecordIndex>({
+  return makeLazy<RecordIndex>({
     entries: () =>
       record.detail !== 'full'
         ? []

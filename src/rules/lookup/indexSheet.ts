@@ -19,8 +19,8 @@ import {
 } from '../../spec/index.js'
 import { firstPrinted } from './firstPrinted.js'
 import { hasFigure } from './hasFigure.js'
-import { lazily } from './lazily.js'
 import { lookUp } from './lookUp.js'
+import { makeLazy } from './makeLazy.js'
 import { type PartAt, sheetParts } from './sheetParts.js'
 import { type ReferenceAt, sheetReferences } from './sheetReferences.js'
 
@@ -63,7 +63,7 @@ export function indexSheet(sheet: SpecSheet): SheetIndex {
     const on = holder === place ? undefined : index.parts.find((part) => part.path === holder)
     return on === undefined ? [] : [{ path, ...extra, on }]
   }
-  const index: SheetIndex = lazily<SheetIndex>({
+  const index: SheetIndex = makeLazy<SheetIndex>({
     document: () => sheet,
     leaves: () => findLeaves(sheet),
     values: () => findStatedValues(sheet),

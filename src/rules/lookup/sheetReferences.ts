@@ -27,14 +27,14 @@ export function sheetReferences(sheet: SpecSheet): readonly ReferenceAt[] {
   const services = Object.keys(sheet.services)
   return [
     ...Object.entries(sheet.machine.supports).flatMap(([id, { axle }]) =>
-      refer(`/machine/supports/${id}/axle`, 'axle', axle, axles),
+      makeReference(`/machine/supports/${id}/axle`, 'axle', axle, axles),
     ),
     ...Object.entries(sheet.gearcases).flatMap(([id, gearcase]) =>
       gearcaseReferences(`/gearcases/${id}`, gearcase, sheet),
     ),
     ...Object.entries(sheet.services).flatMap(([id, service]) => [
-      ...referAll(`/services/${id}/satisfies`, 'service', service.satisfies, services),
-      ...referAll(`/services/${id}/gearcases`, 'gearcase', service.gearcases, gearcases),
+      ...makeReferences(`/services/${id}/satisfies`, 'service', service.satisfies, services),
+      ...makeReferences(`/services/${id}/gearcases`, 'gearcase', service.gearcases, gearcases),
     ]),
     ...sourceReferences(sheet, Object.keys(sheet.sources)),
   ]
@@ -47,34 +47,40 @@ function gearcaseReferences(path: JsonPointer, gearcase: Gearcase, sheet: SpecSh
   const covers = Object.keys(gearcase.covers ?? {})
   const supports = access.kind === 'raised' ? access.supports : []
   return [
-    ...refer(`${path}/axle`, 'axle', gearcase.axle, Object.keys(sheet.machine.axles)),
-    ...referAll(`${path}/access/supports`, 'support', supports, Object.keys(sheet.machine.supports)),
+    ...makeReference(`${path}/axle`, 'axle', gearcase.axle, Object.keys(sheet.machine.axles)),
+    ...makeReferences(`${path}/access/supports`, 'support', supports, Object.keys(sheet.machine.supports)),
     ...(oilSpace.kind === 'shared'
-      ? refer(`${path}/oilSpace/with`, 'gearcase', oilSpace.with, gearcases)
+      ? makeReference(`${path}/oilSpace/with`, 'gearcase', oilSpace.with, gearcases)
       : [
-          ...refer(`${path}/oilSpace/fill/method/opening`, 'opening', filledAt(oilSpace.fill), openings),
-          ...referAll(`${path}/oilSpace/passageTo`, 'gearcase', oilSpace.passageTo, gearcases),
+          ...makeReference(
+            `${path}/oilSpace/fill/method/opening`,
+            'opening',
+            filledAt(oilSpace.fill),
+            openings,
+          ),
+          ...makeReferences(`${path}/oilSpace/passageTo`, 'gearcase', oilSpace.passageTo, gearcases),
         ]),
     ...emptying.flatMap((way, place) =>
       way.kind === 'cover'
-        ? refer(`${path}/emptying/${place}/cover`, 'cover', way.cover, covers)
+        ? makeReference(`${path}/emptying/${place}/cover`, 'cover', way.cover, covers)
         : [
-            ...refer(`${path}/emptying/${place}/opening`, 'opening', way.opening, openings),
+            ...makeReference(`${path}/emptying/${place}/opening`, 'opening', way.opening, openings),
             ...(way.kind === 'drain plug'
-              ? referAll(`${path}/emptying/${place}/also`, 'opening', way.also, openings)
+              ? makeReferences(`${path}/emptying/${place}/also`, 'opening', way.also, openings)
               : []),
           ],
     ),
     ...Object.entries(filters).flatMap(([id, { held }]) => {
       const at = `${path}/filters/${id}/held`
-      if (held.kind === 'behind opening') return refer(`${at}/opening`, 'opening', held.opening, openings)
-      return held.kind === 'behind cover' ? refer(`${at}/cover`, 'cover', held.cover, covers) : []
+      if (held.kind === 'behind opening')
+        return makeReference(`${at}/opening`, 'opening', held.opening, openings)
+      return held.kind === 'behind cover' ? makeReference(`${at}/cover`, 'cover', held.cover, covers) : []
     }),
-    ...referAll(`${path}/shields`, 'shield', shields, Object.keys(sheet.shields ?? {})),
+    ...makeReferences(`${path}/shields`, 'shield', shields, Object.keys(sheet.shields ?? {})),
   ]
 }
 
-function refer(
+function makeReference(
   path: JsonPointer,
   to: ReferredPart,
   id: string | undefined,
@@ -83,13 +89,13 @@ function refer(
   return id === undefined ? [] : [{ path, to, id, known }]
 }
 
-function referAll(
+function makeReferences(
   path: JsonPointer,
   to: ReferredPart,
   ids: readonly string[] | undefined,
   known: readonly string[],
 ): readonly ReferenceAt[] {
-  return (ids ?? []).flatMap((id, place) => refer(`${path}/${place}`, to, id, known))
+  return (ids ?? []).flatMap((id, place) => makeReference(`${path}/${place}`, to, id, known))
 }
 
 /** Searches the whole document, since a `source` may be anywhere. */

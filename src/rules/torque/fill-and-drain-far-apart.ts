@@ -1,7 +1,7 @@
 import type { JsonPointer } from '../../base/index.js'
 import { firstPrinted } from '../lookup/firstPrinted.js'
 import { isDisputed } from '../lookup/isDisputed.js'
-import { largestForDrive } from '../lookup/largestForDrive.js'
+import { maxTorqueForDrive } from '../lookup/maxTorqueForDrive.js'
 import { statedRange } from '../lookup/statedRange.js'
 import { sheetRule } from '../ruleMakers.js'
 
@@ -23,7 +23,7 @@ export const rule = sheetRule('torque/fill-and-drain-far-apart', 'warning', ({ s
     const range = statedRange(tightening.torque, 'N.m')
     const at: JsonPointer = `${path}/torque`
     if (range === undefined || on.part.drive.kind === 'hand' || isDisputed(sheet, at)) return []
-    if (range.high > (largestForDrive(on)?.limit ?? Infinity)) return []
+    if (range.high > (maxTorqueForDrive(on)?.limit ?? Infinity)) return []
     return [{ at, on, printed: firstPrinted(tightening.torque), torque: range.high }]
   })
   const drains = plugs.filter(({ on }) => on.part.uses.some(({ role }) => role === 'drain'))

@@ -1,6 +1,6 @@
 import { firstPrinted } from '../lookup/firstPrinted.js'
 import { isDisputed } from '../lookup/isDisputed.js'
-import { largestForDrive } from '../lookup/largestForDrive.js'
+import { maxTorqueForDrive } from '../lookup/maxTorqueForDrive.js'
 import { statedRange } from '../lookup/statedRange.js'
 import { tighteningRule } from '../ruleMakers.js'
 
@@ -24,7 +24,7 @@ export const rule = tighteningRule(
   'warning',
   ({ path, tightening, on }, { sheet }) => {
     if (tightening.kind !== 'torque' || isDisputed(sheet, `${path}/torque`)) return []
-    const largest = largestForDrive(on)
+    const largest = maxTorqueForDrive(on)
     const torque = statedRange(tightening.torque, 'N.m')
     if (largest === undefined || torque === undefined || torque.high <= largest.limit) return []
     const limit = { value: largest.limit, unit: 'N.m' as const }

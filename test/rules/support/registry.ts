@@ -45,7 +45,7 @@ export function writeRegistry(): string {
     "import type { AnyRule } from './rule.js'",
     ...imports.slice(at),
     '',
-    '/** Every rule that `checkDocuments` runs, room by room, but for the one on unused waivers, which runs last. */',
+    '/** The rules of `checkDocuments` by topic, without the one on unused waivers, which runs last. */',
     '// biome-ignore format: generated, one room a line',
     'export const allRules: readonly AnyRule[] = [',
     ...RULE_ROOMS.map((room) => {

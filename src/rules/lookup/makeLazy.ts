@@ -1,15 +1,15 @@
 /** An object whose properties are each made once, at their first use: a rule needs few of the lists. */
-export function lazily<T extends object>(makers: { readonly [Key in keyof T]: () => T[Key] }): T {
-  const made = {} as T
+export function makeLazy<T extends object>(makers: { readonly [Key in keyof T]: () => T[Key] }): T {
+  const lazyObject = {} as T
   for (const key of Object.keys(makers) as (keyof T & string)[])
-    Object.defineProperty(made, key, {
+    Object.defineProperty(lazyObject, key, {
       enumerable: true,
       configurable: true,
       get() {
         const value = makers[key]()
-        Object.defineProperty(made, key, { value, enumerable: true })
+        Object.defineProperty(lazyObject, key, { value, enumerable: true })
         return value
       },
     })
-  return made
+  return lazyObject
 }

@@ -8,7 +8,7 @@ const PLUG_HEX_FACTOR = 0.025
 const BOLT_HEX_FACTOR = 0.04
 
 /** The largest plausible torque in N·m of a part without a stated thread, by the size of its hexagon. */
-export function largestForDrive(on: PartAt) {
+export function maxTorqueForDrive(on: PartAt) {
   const { thread, drive } = fasteningOf(on).fastening
   const size = drive && 'size' in drive ? drive.size : undefined
   const width = driveMillimetres(size)
