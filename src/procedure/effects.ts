@@ -86,8 +86,8 @@ export const EFFECTS = {
     undoChecks(context)
   },
   'filter off': (context) => {
-    const startOfWork = { everOff: true, inspected: false, cleaned: false, faceWiped: false }
-    setFilter(context, { position: 'off', ...startOfWork })
+    const untouched = { everOff: true, inspected: false, cleaned: false, faceWiped: false }
+    setFilter(context, { position: 'off', ...untouched })
     for (const seal of context.filter?.seals ?? [])
       context.state.seals[stateKey(seal.path, context.instance)] = 'used'
     undoChecks(context)

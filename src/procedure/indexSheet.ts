@@ -170,9 +170,9 @@ function chooseFills(
 }
 
 /**
- * The first way, in the order of the manual, whose part this machine has for certain, after the ways that it may have: the
- * technician finds out which it is. With a drain plug, all further drain plugs are opened too, since each lets out oil
- * that the others do not. Common practice, no source.
+ * The ways in the order of the manual, up to the first whose part this machine has for certain; the technician finds out
+ * which applies. With a drain plug, all further drain plugs are opened too, since each lets out oil that the others do
+ * not. Common practice, no source.
  */
 function chooseWays(
   emptying: Gearcase['emptying'],

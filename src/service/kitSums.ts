@@ -56,7 +56,7 @@ export function addSeals(seals: readonly KitSeal[]): readonly KitSeal[] {
   return [...sums.values()].filter(({ count }) => count > 0)
 }
 
-/** Adds up counts by the name of the filter; undefined without filters. */
+/** Adds up counts by the name of the filter; undefined if there are none. */
 export function addFilters(filters: readonly KitFilter[]): readonly KitFilter[] | undefined {
   const sums = new Map<string, number>()
   for (const { name, count } of filters) sums.set(name, count + (sums.get(name) ?? 0))

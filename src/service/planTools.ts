@@ -84,20 +84,20 @@ function planStands({ procedure, figures }: VisitContext, toolbox: Toolbox): rea
     const reasons = [serviceReason('service/stands-missing', { need })]
     return [{ kind: 'stands', for: [], verdict: 'missing', reasons }]
   }
-  const strongEnough = judged
+  const adequateStands = judged
     .filter(({ tool }) => tool.verdict !== 'does not fit')
     .sort((first, second) => VERDICTS.indexOf(first.tool.verdict) - VERDICTS.indexOf(second.tool.verdict))
-  const sufficientSet = strongEnough.find(({ count }) => count >= need)
+  const sufficientSet = adequateStands.find(({ count }) => count >= need)
   if (sufficientSet !== undefined) return [sufficientSet.tool]
   const combinedSets: PlannedTool[] = []
   let have = 0
-  for (const { tool, count } of strongEnough.sort((first, second) => second.count - first.count)) {
+  for (const { tool, count } of adequateStands.sort((first, second) => second.count - first.count)) {
     if (have >= need || count === 0) break
     combinedSets.push(tool)
     have += count
   }
   if (have >= need) return combinedSets
-  const [best] = strongEnough
+  const [best] = adequateStands
   if (best === undefined) return [{ ...firstSet.tool, verdict: 'does not fit' }]
   const reasons = [serviceReason('service/stands-too-few', { have, need })]
   return [{ ...best.tool, verdict: 'does not fit', reasons }]

@@ -158,7 +158,7 @@ export interface PlannedOil {
     readonly volume: Quantity<VolumeUnit>
     readonly opened: boolean
   }[]
-  /** What is missing in stock. */
+  /** The oil that is missing in stock. */
   readonly buy?: {
     readonly volume: Quantity<VolumeUnit>
     readonly containers?: readonly { readonly size: Quantity<VolumeUnit>; readonly count: number }[]

@@ -53,7 +53,7 @@ export function pictureHtml(name: PictureName, meaning: string): Element {
   )
 }
 
-/** The sign before a caution. */
+/** The safety alert symbol in front of a caution. */
 export function cautionSign(): Element {
   const line = { stroke: 'currentColor', strokeWidth: '2.2' }
   return element(

@@ -11,7 +11,7 @@ export function drainPhase(job: OilJob): Phase {
   return isRaised(job) ? 'on stands' : 'before the lift'
 }
 
-/** Filling follows draining, unless the machine is on stands and the level is read on its wheels. */
+/** The phase of filling: on stands, unless the level is read with the machine on its wheels. */
 export function fillPhase(job: OilJob): Phase {
   const owner = job.owner.gearcase
   if (!isRaised(job)) return 'before the lift'
@@ -19,7 +19,7 @@ export function fillPhase(job: OilJob): Phase {
   return onWheels ? 'after the lift' : 'on stands'
 }
 
-/** The level is read in the attitude of the manual; turning a wheel to its mark needs the lift. */
+/** The phase in which the level is read. A wheel can only be turned to its mark while it is raised. */
 export function checkPhase(job: OilJob): Phase {
   const { gearcase } = job.owner
   const attitude = gearcase.fill?.level?.attitude

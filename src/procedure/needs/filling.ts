@@ -101,11 +101,11 @@ export function listNotDrained({ state, jobs, owner }: StepContext): readonly Ge
 function listOpenDrains({ layout, state, owner }: StepContext): readonly StepDraft[] {
   if (owner === undefined) return []
   const { fillOpenings, levelOpening } = owner.gearcase
-  const upperPaths = new Set([...fillOpenings.map((one) => one.path), levelOpening?.path])
+  const pathsLeftOpen = new Set([...fillOpenings.map((one) => one.path), levelOpening?.path])
   return listNotTightened(
     state,
     findSharers(layout, owner),
-    (path, wasOpened) => wasOpened && !upperPaths.has(path),
+    (path, wasOpened) => wasOpened && !pathsLeftOpen.has(path),
   )
 }
 

@@ -2,7 +2,7 @@ import { logRule } from '../ruleMakers.js'
 
 /**
  * A record or an event dated before the machine's first use: one of the two dates is wrong, and the first service is
- * counted from the wrong day. An earlier meter reading is normal: the maker tries the machine out.
+ * counted from the wrong day. An earlier meter reading is normal, from the trial run of the maker.
  * Judges: The dates of events and records of a log with `commissioned`. Finds each earlier date; the day itself
  * passes.
  * Place: `/events/<place>/date` or `/records/<place>/date`

@@ -13,7 +13,7 @@ import { sheetRule } from '../ruleMakers.js'
  * Place: `/overrides/<place>/set/<place>`
  * Params: target: the path that both set; with: pointer to the earlier entry
  * Harm: machine
- * House rule: two answers are no answer.
+ * House rule: a conflict is reported, never resolved by the order of overrides.
  */
 export const rule = sheetRule('spec/overlapping-overrides', 'error', ({ document }) => {
   const entries = (document.overrides ?? []).flatMap(({ when, set }, place) =>

@@ -15,10 +15,10 @@ export const rule = wrenchRule('toolbox/scales-disagree', 'error', ([id, { name,
   const [first, ...others] = scales
   if (first === undefined) return []
   return others.flatMap((other, place) => {
-    const one = exactOf(first.highest)
-    const two = exactIn({ value: other.highest, unit: other.unit }, first.unit)
-    const agrees = (low: Exact, high: Exact) => compareExact(high, times(low, exactOf('1.25'))) <= 0
-    if (agrees(one, two) && agrees(two, one)) return []
+    const firstEnd = exactOf(first.highest)
+    const otherEnd = exactIn({ value: other.highest, unit: other.unit }, first.unit)
+    const areClose = (low: Exact, high: Exact) => compareExact(high, times(low, exactOf('1.25'))) <= 0
+    if (areClose(firstEnd, otherEnd) && areClose(otherEnd, firstEnd)) return []
     const params = {
       wrench: name,
       first: { value: first.highest, unit: first.unit },

@@ -4,8 +4,8 @@ import { statedRange } from '../lookup/statedRange.js'
 import { tighteningRule } from '../ruleMakers.js'
 
 /**
- * An angle of more than a whole turn after a torque: the bolt would be stretched until it breaks. There is a zero too
- * many.
+ * An angle of more than a whole turn after a torque: the bolt would be stretched until it breaks. The figure has a zero
+ * too many.
  * Judges: Every `thenAngle` of a tightening, overrides included, by its first printed figure. Finds one whose highest
  * figure is above 360°. Not judged if a printed figure beside it disagrees.
  * Place: `<tightening>/thenAngle`
