@@ -1,6 +1,5 @@
 // The functions and types that other rooms import.
 
-export { parseNotation } from './notation/parseNotation.js'
 export { writeShort } from './notation/writeShort.js'
 export { type DocumentOf, parseDocument } from './parseDocument.js'
 export { parseDocumentText } from './parseDocumentText.js'
@@ -12,3 +11,13 @@ export {
   parseStock,
   parseToolbox,
 } from './parseKinds.js'
+export {
+  type DocumentIssue,
+  type DocumentSchema,
+  machineLogSchema,
+  procedureSchema,
+  serviceRecordSchema,
+  specSheetSchema,
+  stockSchema,
+  toolboxSchema,
+} from './standardSchemas.js'

@@ -1,6 +1,9 @@
 export type { DateText, PeriodText } from '../calendar/index.js'
 export {
+  type DocumentIssue,
   type DocumentOf,
+  type DocumentSchema,
+  machineLogSchema,
   parseDocument,
   parseDocumentText,
   parseMachineLog,
@@ -9,6 +12,11 @@ export {
   parseSpecSheet,
   parseStock,
   parseToolbox,
+  procedureSchema,
+  serviceRecordSchema,
+  specSheetSchema,
+  stockSchema,
+  toolboxSchema,
   writeShort,
 } from '../schema/index.js'
 export {
