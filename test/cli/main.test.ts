@@ -21,7 +21,7 @@ beforeAll(async () => {
     format: 'esm',
     logLevel: 'error',
     banner: {
-      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
+      js: "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url);",
     },
   })
 })
