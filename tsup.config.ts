@@ -37,6 +37,8 @@ const CHUNKS = Object.fromEntries(
   ]),
 )
 
+const COMMANDS = readdirSync('src/cli/commands').map((file) => `cli/commands/${file.replace(/\.ts$/, '')}`)
+
 /** Packages of which we bundle what we use: zod alone, imported from outside, doubles the start of a process. */
 export const BUNDLED: readonly string[] = ['zod', 'convert-units', 'decimal.js']
 
@@ -95,14 +97,27 @@ export default defineConfig([
   // A room is one file, since each further file costs a start 3 %; the root is for bundlers, which drop what is not used.
   { ...SHARED, entry: files(rooms), splitting: false },
   { ...SHARED, entry: { ...files(roots), ...CHUNKS }, splitting: true, dts: { entry: files(ENTRIES) } },
-  // What answers one question is one file, without zod and yaml; every other command loads what it needs.
-  { ...SHARED, entry: files(['cli/questions/index']), splitting: false, format: 'esm' },
+  // A start reads two files: the command line, and what answers one question. Commands on documents share chunks.
   {
     ...SHARED,
     entry: files(['cli/main']),
+    splitting: false,
+    format: 'esm',
+    external: [/^\.\/(commands|questions)\//, /^\.\/(readOptions|safeLine)\.js$/],
+  },
+  {
+    ...SHARED,
+    entry: files(['cli/questions/index']),
+    splitting: false,
+    format: 'esm',
+    minify: true,
+    sourcemap: false,
+  },
+  {
+    ...SHARED,
+    entry: files(['cli/readOptions', 'cli/safeLine', ...COMMANDS]),
     splitting: true,
     format: 'esm',
-    external: [/questions\/index\.js$/],
     onSuccess: async () => writeLicences(),
   },
 ])

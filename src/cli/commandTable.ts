@@ -22,6 +22,9 @@ const SOON_OPTIONS = ['soon-hours', 'soon-km', 'soon-days'] as const
 const DUE_OPTIONS = ['today', 'machine', 'severity', ...SOON_OPTIONS, 'stale-days'] as const
 const VISIT_OPTIONS = [...DUE_OPTIONS, 'ambient', 'service', 'edition', 'tolerance'] as const
 
+const QUESTION_OPTIONS = ['every', 'last', 'from-new', 'now', 'first', 'window', 'severe'] as const
+const ANSWER_EXIT = '0 yes, 1 no or cannot tell, 2 usage error.'
+
 const FINDINGS_EXIT =
   '0 no finding at or above the level, 1 findings, 2 usage error or a file that cannot be read.'
 
@@ -58,22 +61,24 @@ were read and skipped (on standard error with --format json or sarif).`,
   due: {
     summary: 'list the services that are due, and why',
     usage: [
+      '--every "250 h, 12 months" --last "2022-11-20 at 301.4 h" --now "512.6 h"',
       '[options] <file or folder> ...',
       '[options] --sheet SHEET < logs.jsonl > due.jsonl',
       '[options] <file.jsonl or -> [sheet] ...',
     ],
-    help: `Prints every service of every machine with its verdict and the reasons.
+    help: `Prints every service of every machine with its verdict and the reasons. With --every no document is needed: it says whether
+one service is due, from the manual's interval and the meters at the last service and now.
 
 For fleets: JSON Lines, from a file or standard input (-), one machine log on each line. Each line gives one line of JSON, in
 constant memory. A line that cannot be read gives its findings, and reading continues; the exit code is then 1. Without a sheet
 each line is a flat row instead, one service with its limits:
   {"id":"m-1","lastDate":"2023-04-06","lastHours":310,"hours":402,"hoursDate":"2023-10-01","everyHours":100,"everyMonths":6}
 A misspelt field gives a finding, and its row is "cannot tell"; other columns are ignored and listed at the end.`,
-    example: 'due examples/tind-4 --today 2023-10-06',
-    options: ['sheet', ...DUE_OPTIONS, 'exit-code', 'format'],
+    example: 'due --every "250 h, 12 months" --last "2022-11-20 at 301.4 h" --now "2023-10-06 at 512.6 h"',
+    options: [...QUESTION_OPTIONS, 'sheet', ...DUE_OPTIONS, 'exit-code', 'format'],
     formats: ['json'],
     exit: `0 every document and line could be read, 1 findings in them, 2 usage error or a file that cannot be read;
-with --exit-code, 3 or 4 instead of 0.`,
+with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot tell; with --exit-code, 3 or 4 instead of 1.`,
   },
   plan: {
     summary: 'plan one visit: figures, steps, oil and seals to buy, wrench settings, waits, unknown facts',
@@ -163,6 +168,61 @@ the second figure to print (limits rounded inward). Ambiguous text is refused, w
     example: 'convert "1 qt" --to L --assume us',
     options: ['to', 'assume', 'format'],
     formats: ['json'],
+  },
+  torque: {
+    summary: 'find the setting of a torque wrench, and the actual torque',
+    usage: ['"9.3 lbf·ft" --wrench "40–200 lbf·in by 1" [options]'],
+    help: 'Prints the mark to set on this wrench, the actual torque with the error of the wrench, and why.',
+    example: 'torque "9.3 lbf·ft" --wrench "40–200 lbf·in by 1" --accuracy 4% --tolerance 5',
+    options: ['wrench', 'accuracy', 'crowfoot', 'lever', 'tolerance', 'edition', 'format'],
+    formats: ['json'],
+    exit: ANSWER_EXIT,
+  },
+  fill: {
+    summary: 'find the marks of a jug for a refill',
+    usage: ['"340 cc" --vessel "700 mL by 10" [--tolerance 5]'],
+    help: 'Prints how many pours, the mark of each, and the error.',
+    example: 'fill "340 cc" --vessel "700 mL by 10" --tolerance 5',
+    options: ['vessel', 'tolerance', 'format'],
+    formats: ['json'],
+    own: {
+      tolerance: {
+        help: 'how far the refill may be off, per cent (default: that of the quantity, if it has one)',
+      },
+    },
+    exit: ANSWER_EXIT,
+  },
+  pour: {
+    summary: 'find how long oil takes through a funnel and a hose',
+    usage: ['"340 cc" --kv40 143 --kv100 15.1 --at "-5 °C" --hose "6 mm x 1 m" --funnel "120 mm x 100 mm"'],
+    help: `Prints how long the refill takes to pour. The grade of an oil does not say how thick it is when cold: take the two
+viscosities from its data sheet.`,
+    example:
+      'pour "340 cc" --kv40 143 --kv100 15.1 --at "-5 °C" --hose "8 mm x 1 m" --funnel "120 mm x 100 mm"',
+    options: ['kv40', 'kv100', 'at', 'hose', 'drop', 'funnel', 'format'],
+    formats: ['json'],
+    exit: ANSWER_EXIT,
+  },
+  meets: {
+    summary: 'find whether an oil meets what the manual permits',
+    usage: ['"80W-90 GL-5" --manual "80W-90 GL-4" [options]'],
+    help: 'Prints whether the manual permits an oil, from its label. An oil with two ratings is written "80W-90 GL-4/GL-5".',
+    example: 'meets "80W-90 GL-5" --manual "80W-90 GL-4" --yellow-metal yes',
+    options: ['manual', 'yellow-metal', 'additive', 'ambient', 'format'],
+    formats: ['json'],
+    own: {
+      ambient: { help: 'ambient temperature, if the manual permits the oil in a range (default: not known)' },
+    },
+    exit: '0 yes, 1 no, cannot tell, or ask the maker, 2 usage error.',
+  },
+  washer: {
+    summary: "find whether a washer fits a plug's thread",
+    usage: ['"18 x 24 x 1.5 mm" --thread M18x1.5'],
+    help: 'Compares the inside, outside and thickness of a sealing washer with the thread.',
+    example: 'washer "18 x 22 x 1.5 mm" --thread M18x1.5',
+    options: ['thread', 'format'],
+    formats: ['json'],
+    exit: ANSWER_EXIT,
   },
   schema: {
     summary: 'print the JSON Schema of a kind of document',

@@ -14,11 +14,20 @@ const onDocuments =
     return run(readOptions(words, io), io)
   }
 
+/** A command that answers one question without a document. */
+const question =
+  (name: keyof typeof import('./questions/index.js')): Run =>
+  async (words, io) =>
+    (await import('./questions/index.js'))[name](words, io)
+
+const dueOfDocuments = onDocuments(async () => (await import('./commands/due.js')).runDue)
+const dueOfReadings = question('runDueQuestion')
+
 /** Every command, with the file that it loads. What a command does not need does not slow its start. */
 export const COMMANDS: Readonly<Record<CommandName, Run>> = {
   new: async (words, io) => (await import('./commands/new.js')).runNew(words, io),
   check: onDocuments(async () => (await import('./commands/check.js')).runCheck),
-  due: onDocuments(async () => (await import('./commands/due.js')).runDue),
+  due: (words, io) => (words.values.every === undefined ? dueOfDocuments : dueOfReadings)(words, io),
   plan: onDocuments(async () => (await import('./commands/visit.js')).runPlan),
   card: onDocuments(async () => (await import('./commands/visit.js')).runCard),
   cues: onDocuments(async () => (await import('./commands/visit.js')).printCueList),
@@ -27,7 +36,12 @@ export const COMMANDS: Readonly<Record<CommandName, Run>> = {
   compare: onDocuments(async () => (await import('./commands/compare.js')).runCompare),
   record: onDocuments(async () => (await import('./commands/record.js')).runRecord),
   import: onDocuments(async () => (await import('./commands/import.js')).runImport),
-  convert: async (words, io) => (await import('./questions/index.js')).runConvert(words, io),
+  convert: question('runConvert'),
+  torque: question('runTorque'),
+  fill: question('runFill'),
+  pour: question('runPour'),
+  meets: question('runMeets'),
+  washer: question('runWasher'),
   schema: onDocuments(async () => (await import('./commands/schema.js')).runSchema),
   completion: async (words, io) => (await import('./commands/completion.js')).runCompletion(words, io),
 }

@@ -1,4 +1,3 @@
-import { randomUUID } from 'node:crypto'
 import { mkdir, open, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
 import { dirname, join } from 'node:path'
 import type { CliIo, PathKind } from './cliIo.js'
@@ -21,7 +20,7 @@ export function nodeIo(): CliIo {
     writeText: async (path, text) => {
       await mkdir(dirname(path), { recursive: true })
       // Write to another name first, so that nobody reads a half-written file.
-      const temporaryPath = `${path}.${randomUUID()}.part`
+      const temporaryPath = `${path}.${crypto.randomUUID()}.part`
       try {
         await writeFile(temporaryPath, text, 'utf8')
         await rename(temporaryPath, path)

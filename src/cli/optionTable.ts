@@ -74,6 +74,54 @@ export const OPTION_TABLE = {
   'exit-code': {
     help: 'exit code 3 if a service is due or overdue; 4 if no service is, but one cannot be judged, or there are no services',
   },
+  every: {
+    value: '"250 h, 12 months"',
+    help: "the manual's interval: hours, distance and period, or some of them",
+  },
+  last: {
+    value: '"DATE at 301.4 h"',
+    help: 'date and meters of the last service, such as "2022-11-20 at 301.4 h, 1200 mi"',
+  },
+  'from-new': { value: 'DATE', help: 'never serviced: the day of first use, in place of --last' },
+  now: { value: '"DATE at 512.6 h"', help: 'date and meters now; without a date today' },
+  first: { value: '"50 h"', help: 'the first interval, if the manual gives another one' },
+  window: { value: '"25 h"', help: 'how late the service may be before it is overdue' },
+  severe: { value: '"factor 0.5"', help: 'severe use: a factor, or an interval such as "100 h"' },
+  wrench: { value: '"40–200 lbf·in by 1"', help: 'the scale of the wrench: range and step between marks' },
+  accuracy: {
+    value: '4%',
+    help: 'error of the wrench, of reading, or "2% of full scale" (default: what ISO 6789 permits)',
+  },
+  crowfoot: {
+    value: '"22 mm"',
+    help: 'a crowfoot straight ahead: from square drive to centre of the fastener; needs --lever',
+  },
+  lever: { value: '"250 mm"', help: 'from the square drive of the wrench to the middle of the grip' },
+  vessel: { value: '"700 mL by 10"', help: 'the jug: its highest mark and the step between marks' },
+  kv40: { value: '143', help: 'viscosity of the oil at 40 °C in mm²/s (cSt), from its data sheet' },
+  kv100: { value: '15.1', help: 'the same at 100 °C' },
+  at: { value: '"-5 °C"', help: 'temperature of the oil' },
+  hose: { value: '"6 mm x 1 m"', help: 'bore and length of the hose' },
+  drop: {
+    value: '"0.8 m"',
+    help: "height of the funnel's bottom over the hose's lower end (default: the hose hangs straight)",
+  },
+  funnel: {
+    value: '"120 mm x 100 mm"',
+    help: 'diameter at the top and depth of the funnel; a cone unless it begins with cylinder',
+  },
+  manual: { value: '"80W-90 GL-4"', help: 'the oil that the manual permits' },
+  'yellow-metal': {
+    value: 'yes|no',
+    help: 'whether the oil touches bronze or brass (default: not known)',
+    words: ['yes', 'no'],
+  },
+  additive: {
+    value: 'yes|no',
+    help: 'whether the label names a limited-slip additive (default: not known)',
+    words: ['yes', 'no'],
+  },
+  thread: { value: 'M18x1.5', help: 'the thread of the plug' },
 } as const satisfies { readonly [name: string]: OptionRow }
 
 export type OptionName = keyof typeof OPTION_TABLE

@@ -1,5 +1,6 @@
 import { isMap, isScalar, isSeq, LineCounter, parseDocument, visit } from 'yaml'
 import { type Finding, joinPointer, MAX_DEPTH, type Params, type Result } from '../base/index.js'
+import { findYamlSlips } from './findYamlSlips.js'
 
 /** In characters; parsing YAML takes many times as long as JSON. */
 const MAX_YAML_LENGTH = 2_000_000
@@ -46,6 +47,7 @@ export function readYaml(text: string, name: string): Result<unknown> {
         params: { key },
       }),
     )
+    findings.push(...findYamlSlips(read.contents, document))
     return { ok: true, value: read.toJS({ maxAliasCount: 0 }), findings }
   } catch (error) {
     return refuseAt(0, error instanceof Error ? error.message : String(error))

@@ -1,5 +1,6 @@
 // The functions and types that other rooms import.
 
+export { parseNotation } from './notation/parseNotation.js'
 export { writeShort } from './notation/writeShort.js'
 export { type DocumentOf, parseDocument } from './parseDocument.js'
 export { parseDocumentText } from './parseDocumentText.js'

@@ -153,6 +153,9 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/candidates-agree': { path: string; candidates: readonly string[] }
   // Reading a document
   'spec/not-yaml': { line: number; column: number; problem: string }
+  'spec/yaml-comma-in-braces': { text: string }
+  'spec/yaml-comment-in-text': { text: string; comment: string }
+  'spec/yaml-key-is-boolean': { key: string }
   'spec/not-json': { line: number; column: number; needs: JsonNeed; found: string }
   'spec/duplicate-key': { key: string }
   'spec/not-plain-data': { found: NotPlain }

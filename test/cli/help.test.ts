@@ -96,7 +96,7 @@ printf '%s\\n' "\${COMPREPLY[@]}"`,
       if (line.startsWith('complete')) expect(unquoted, line).not.toMatch(/[()[\]`$;|&<>]/)
     }
     for (const spec of zsh.match(/'\*?--[^']*'/g) ?? [])
-      expect(spec).toMatch(/^'\*?--[a-z-]+\[[^[\]]+\](:[a-z-]+:(\([^()]+\)|_files)?)?'$/)
+      expect(spec).toMatch(/^'\*?--[a-z0-9-]+\[[^[\]]+\](:[a-z0-9-]+:(\([^()]+\)|_files)?)?'$/)
   })
 
   it('of another shell is refused', async () => {

@@ -148,7 +148,7 @@ describe('the words of a command line', () => {
 describe('each command', () => {
   it.each(COMMAND_NAMES)('%s takes the options that its help names, and no other', async (name) => {
     const help = renderHelp(name).replace(/^Example: .*$/m, '')
-    const named = new Set(help.match(/--[a-z-]+/g)?.map((word) => word.slice(2)))
+    const named = new Set(help.match(/--[a-z0-9-]+/g)?.map((word) => word.slice(2)))
     expect([...named].filter((word) => !OPTIONS.some((option) => option === word))).toEqual([])
     const taken: string[] = []
     for (const option of OPTIONS) {

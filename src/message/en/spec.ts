@@ -106,6 +106,12 @@ export const specTexts: Texts<SpecCodes> = {
     `${say.count(candidates.length, 'figure', 'figures')} may apply; all are the same.`,
   'spec/not-yaml': ({ line, column, problem }) =>
     `Not valid YAML: line ${line}, column ${column}: ${problem}`,
+  'spec/yaml-comma-in-braces': ({ text }) =>
+    `YAML reads ${quote(text)} as a key: in braces a comma ends a text. Write texts with commas in quotes.`,
+  'spec/yaml-comment-in-text': ({ text, comment }) =>
+    `YAML reads only ${quote(text)}, and ${quote(`#${comment}`)} as a comment. Write the text in quotes, or a space after #.`,
+  'spec/yaml-key-is-boolean': ({ key }) =>
+    `YAML reads this key as ${key}, not as a word. Write it in quotes.`,
   'spec/not-json': ({ line, column, needs }) =>
     `Not valid JSON: line ${line}, column ${column}: ${NEEDS[needs]}.`,
   'spec/duplicate-key': ({ key }) =>

@@ -1,0 +1,85 @@
+import { type DateText, isDate } from '../../calendar/index.js'
+import { type DueVerdict, judgeInterval, type MetersOnDay } from '../../interval/index.js'
+import type { Interval, SevereUse } from '../../spec/index.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import type { Words } from '../parseWords.js'
+import { plural } from '../plural.js'
+import { readOptions } from '../readOptions.js'
+import { capital, printAnswer, show } from './printAnswer.js'
+import { readShort, readSingle, requireOption } from './readText.js'
+
+/** `due --every`: whether one service is due, from the interval and two readings. */
+export async function runDueQuestion(words: Words, io: CliIo): Promise<ExitCode> {
+  const { values, positionals } = words
+  if (positionals.length > 0)
+    throw new UsageError(`due: --every asks without a document; found ${JSON.stringify(positionals[0])}`)
+  const { due, today } = readOptions(words, io)
+  const { last, first, window, severe } = values
+  const firstUse = values['from-new']
+  if ((last === undefined) === (firstUse === undefined))
+    throw new UsageError(
+      'due: write --last "2022-11-20 at 301.4 h", or --from-new with the date if it was never serviced',
+    )
+  if (firstUse !== undefined && !isDate(firstUse))
+    throw new UsageError(`--from-new ${firstUse}: expected a date such as 2022-05-01`)
+  const now = readDay('--now', requireOption(words, 'due', 'now', '"2023-10-06 at 512.6 h"'), today)
+  const lastDay = last === undefined ? undefined : readDay('--last', last)
+  if (lastDay !== undefined && lastDay.date > now.date)
+    throw new UsageError(`--last ${last}: ${lastDay.date} is after ${now.date}, the date of --now`)
+  const verdict = judgeInterval(
+    {
+      every: readInterval('--every', values.every ?? '', 'interval'),
+      ...(first !== undefined && { first: readInterval('--first', first, 'interval') }),
+      ...(window !== undefined && { window: readInterval('--window', window, 'window') }),
+      ...(severe !== undefined && { severe: readSevere(severe) }),
+      ...(lastDay && { last: lastDay }),
+      ...(firstUse !== undefined && { firstUse }),
+      now,
+    },
+    { soon: due.soon },
+  )
+  const isYes = verdict.verdict === 'not due' || verdict.verdict === 'due soon'
+  const code = printAnswer(words, io, { text: answer(verdict), result: verdict, isYes })
+  if (values['exit-code'] !== true || isYes) return code
+  return verdict.verdict === 'cannot tell' ? 4 : 3
+}
+
+function answer({ verdict, lines, dueBy }: DueVerdict): string {
+  const { left, duePoint } = lines.find(({ by }) => by === dueBy) ?? {}
+  const point = duePoint?.meter ? `at ${show(duePoint.meter)}` : duePoint?.date ? `on ${duePoint.date}` : ''
+  if (verdict === 'cannot tell' || left === undefined) return `${capital(verdict)}.`
+  const amount =
+    left.unit === 'd' ? plural(Math.abs(left.value), 'day') : show({ ...left, value: Math.abs(left.value) })
+  return `${capital(verdict)}: ${left.value < 0 ? `${amount} over` : `${amount} left`}, due ${point}.`
+}
+
+/** `2022-11-20 at 301.4 h, 1200 mi`; without a date it is the given one. */
+function readDay(where: string, text: string, today?: DateText): MetersOnDay {
+  const [, date = today, , meters] = /^(\d{4}-\d{2}-\d{2})?(?:(^|\s+at\s+)(.+))?$/s.exec(text.trim()) ?? []
+  if (date === undefined || !isDate(date))
+    throw new UsageError(
+      `${where} ${JSON.stringify(text)}: expected a date and meters, such as "2022-11-20 at 301.4 h, 1200 mi"`,
+    )
+  const day: { -readonly [Key in keyof MetersOnDay]: MetersOnDay[Key] } = { date }
+  for (const meter of meters?.split(/,\s+/) ?? []) {
+    if (/\d\s*h(ours?|rs?)?$/i.test(meter)) {
+      const { value, unit } = readSingle(where, meter, 'duration')
+      if (unit === 'h') day.hours = value
+    } else day.distance = readSingle(where, meter, 'distance')
+  }
+  return day
+}
+
+/** An interval in short notation; a unit may be right behind its figure. */
+function readInterval(where: string, text: string, notation: 'interval' | 'window'): Interval {
+  return readShort(where, addSpaces(text), notation, text) as Interval
+}
+
+const addSpaces = (text: string): string => text.replaceAll(/(?<=\d)(?=[a-z])/gi, ' ')
+
+/** A factor or an interval; the reason for it may follow after `when`. */
+function readSevere(text: string): SevereUse {
+  const [what = '', ...reasons] = text.split(' when ')
+  const reason = reasons.length === 0 ? 'as given' : reasons.join(' when ')
+  return readShort('--severe', `${addSpaces(what)} when ${reason}`, 'severeUse', text) as SevereUse
+}

@@ -1,0 +1,63 @@
+import { chooseVessel, type VolumeAmount } from '../../fill/index.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import type { Words } from '../parseWords.js'
+import { plural } from '../plural.js'
+import { readOptions } from '../readOptions.js'
+import { capital, printAnswer, show } from './printAnswer.js'
+import { readScale } from './readScale.js'
+import { readBand, requireOption, requireSubject } from './readText.js'
+
+/** `fill`: how to measure a refill with one jug. */
+export async function runFill(words: Words, io: CliIo): Promise<ExitCode> {
+  const text = requireSubject(words, 'fill', '"340 cc"')
+  const band = readBand('fill', text, 'volume')
+  if (band.kind === 'limits')
+    throw new UsageError(`fill ${JSON.stringify(text)}: expected one volume, not a range`)
+  const { value, unit } = band
+  const { tolerancePercent } = readOptions(words, io)
+  const scaleText = requireOption(words, 'fill', 'vessel', '"700 mL by 10"')
+  const { band: marks, step } = readScale('--vessel', scaleText, 'volume')
+  if (marks.kind === 'nominal with tolerance' || (marks.kind === 'limits' && marks.max === undefined))
+    throw new UsageError(
+      `--vessel ${JSON.stringify(scaleText)}: expected the highest mark and the step, such as "700 mL by 10"`,
+    )
+  const size = marks.kind === 'limits' ? marks.max : marks.value
+  const lowest = marks.kind === 'limits' ? marks.min : undefined
+  let tolerance: VolumeAmount | undefined
+  if (tolerancePercent !== undefined) tolerance = { value: (Number(value) * tolerancePercent) / 100, unit }
+  else if (band.kind === 'nominal with tolerance')
+    tolerance = { value: Math.min(Number(band.minus), Number(band.plus)), unit }
+  const choice = chooseVessel(
+    {
+      jug: {
+        name: 'this jug',
+        size: { value: Number(size), unit: marks.unit },
+        graduation: step,
+        ...(lowest !== undefined && { lowestMark: { value: Number(lowest), unit: marks.unit } }),
+      },
+    },
+    { value, unit },
+    tolerance,
+  )
+  if (choice.verdict === 'does not fit')
+    return printAnswer(words, io, { text: `${capital(choice.verdict)}.`, result: choice, isYes: false })
+  const pours = `${plural(choice.marks.length, 'pour')}: to the ${listMarks(choice.marks.map(show))}`
+  return printAnswer(words, io, {
+    text: `${pours}. Error at most ${show(choice.error)}.`,
+    result: choice,
+    isYes: true,
+  })
+}
+
+/** `700 mL mark`, `700 mL mark 2 times, then to the 340 mL mark`. */
+function listMarks(marks: readonly string[]): string {
+  const runs: { readonly mark: string; count: number }[] = []
+  for (const mark of marks) {
+    const before = runs.at(-1)
+    if (before?.mark === mark) before.count += 1
+    else runs.push({ mark, count: 1 })
+  }
+  return runs
+    .map(({ mark, count }) => `${mark} mark${count === 1 ? '' : ` ${count} times`}`)
+    .join(', then to the ')
+}

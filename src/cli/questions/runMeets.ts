@@ -1,0 +1,47 @@
+import { oilMeets } from '../../oil/index.js'
+import type { OfferedOil, OilChoice, Oils } from '../../spec/index.js'
+import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import type { Words } from '../parseWords.js'
+import { readOptions } from '../readOptions.js'
+import { capital, printAnswer } from './printAnswer.js'
+import { readShort, requireOption, requireSubject } from './readText.js'
+
+const LIMITED_SLIP = { yes: 'contains additive', no: 'no additive' } as const
+
+/** `meets`: whether the manual permits an oil. */
+export async function runMeets(words: Words, io: CliIo): Promise<ExitCode> {
+  const label = requireSubject(words, 'meets', '"80W-90 GL-5"')
+  const [own = '', ...otherCategories] = label.split('/')
+  const oil = readOil('meets', own)
+  const additive = yesOrNo(words, 'additive')
+  const offered: OfferedOil = {
+    name: oil.kind === 'grade' ? label : oil.name,
+    ...(oil.kind === 'grade' && { grade: oil.grade, system: oil.system }),
+    ...(oil.kind === 'grade' &&
+      oil.category !== undefined && { categories: [oil.category, ...otherCategories] }),
+    ...(additive && { limitedSlip: LIMITED_SLIP[additive] }),
+  }
+  const permitted = readOil('--manual', requireOption(words, 'meets', 'manual', '"80W-90 GL-4"'))
+  const { ambient } = readOptions(words, io)
+  const verdict = oilMeets(permitted, offered, {
+    yellowMetal: yesOrNo(words, 'yellow-metal') ?? 'not stated',
+    ...(ambient && { ambient }),
+  })
+  const text = verdict.verdict === 'ask' ? 'Ask the maker.' : `${capital(verdict.verdict)}.`
+  return printAnswer(words, io, { text, result: verdict, isYes: verdict.verdict === 'yes' })
+}
+
+/** One oil; a grade may be written without SAE. */
+function readOil(where: string, text: string): OilChoice {
+  const oils = readShort(where, text.replace(/^(?=\d)/, 'SAE ').replace(/^VG/, 'ISO VG'), 'oils') as Oils
+  const [only, ...others] = oils.kind === 'oils' ? oils.choices : []
+  if (only === undefined || others.length > 0)
+    throw new UsageError(`${where} ${JSON.stringify(text)}: expected one oil, such as "80W-90 GL-4"`)
+  return only
+}
+
+function yesOrNo({ values }: Words, name: 'yellow-metal' | 'additive'): 'yes' | 'no' | undefined {
+  const word = values[name]
+  if (word === undefined || word === 'yes' || word === 'no') return word
+  throw new UsageError(`--${name} ${word}: expected one of yes, no`)
+}
