@@ -5,9 +5,10 @@ import { checkDocuments } from '../rules/index.js'
 import { planVisit } from '../service/index.js'
 import type { MachineLog, SpecSheet, Stock, Toolbox } from '../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
+import type { LocatedFinding } from './locatedFinding.js'
 import { findSheet, type ReadSet, readDocuments } from './readDocuments.js'
 import type { Options } from './readOptions.js'
-import { exitCodeOf, type LocatedFinding, locateFindings } from './renderFindings.js'
+import { exitCodeOf, locateFindings } from './renderFindings.js'
 
 /** A log and its sheet, from one closed set. */
 export interface MachineFiles {

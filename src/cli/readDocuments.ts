@@ -1,9 +1,10 @@
-import type { Finding, Result } from '../base/index.js'
+import type { Finding } from '../base/index.js'
 import type { DocumentSet, Named } from '../rules/index.js'
 import { parseDocument, parseDocumentText } from '../schema/index.js'
-import type { AnyDocument, Parsed, SheetReference, SpecSheet } from '../spec/index.js'
+import type { AnyDocument, SheetReference, SpecSheet } from '../spec/index.js'
 import type { CliIo } from './cliIo.js'
 import { type FoundFiles, findFiles, STANDARD_INPUT } from './findFiles.js'
+import { type ReadDocument, readAsMeant } from './readAsMeant.js'
 import { readYaml } from './readYaml.js'
 import { failAsUnreadable } from './unreadable.js'
 
@@ -55,10 +56,10 @@ async function readSet(name: string, files: readonly string[], io: CliIo): Promi
     const text = await readWhole(path, io)
     const piped = path === STANDARD_INPUT
     const file = piped ? INPUT_NAME : path
-    texts.set(file, text)
     // Standard input has no file name: text that does not begin like JSON is YAML.
     const isYaml = piped ? !/^[\s\uFEFF]*([[{]|$)/.test(text) : /\.ya?ml$/i.test(file)
-    const read = isYaml ? readYamlDocument(text, file) : parseDocumentText('any', text, { name: file })
+    texts.set(file, isYaml ? withoutTabs(text) : text)
+    const read = isYaml ? readYamlDocument(text, file) : readJsonDocument(text, file)
     findings.push(...read.findings)
     if (!read.ok) continue
     const { value: document, places } = read
@@ -77,13 +78,32 @@ async function readSet(name: string, files: readonly string[], io: CliIo): Promi
   return { name, set, findings, texts }
 }
 
-function readYamlDocument(text: string, file: string): Result<AnyDocument> & Pick<Parsed<unknown>, 'places'> {
-  const yaml = readYaml(text, file)
-  if (!yaml.ok) return yaml
-  const parsed = parseDocument('any', yaml.value, { name: file })
-  const findings = [...yaml.findings, ...parsed.findings]
+function withoutTabs(text: string): string {
+  return text.replaceAll(/^[ \t]+/gm, (indent) => indent.replaceAll('\t', '  '))
+}
+
+/** After these, the text is not data. */
+const UNREADABLE: readonly string[] = ['spec/not-json', 'spec/too-long', 'spec/too-deep']
+
+function readJsonDocument(text: string, name: string): ReadDocument {
+  const read = parseDocumentText('any', text, { name })
+  const isJson = read.ok || !read.findings.some(({ code }) => UNREADABLE.includes(code))
+  return isJson ? readAsMeant(JSON.parse(text.replace(/^\uFEFF/, '')), read, name) : read
+}
+
+function readYamlDocument(text: string, name: string): ReadDocument {
+  const yaml = readYaml(text, name)
+  if (!yaml.ok) {
+    // Tabs are one mistake: the rest is read as if they were spaces.
+    const spaced = withoutTabs(text)
+    return spaced === text
+      ? yaml
+      : { ok: false, findings: [...yaml.findings, ...readYamlDocument(spaced, name).findings] }
+  }
+  const read = readAsMeant(yaml.value, parseDocument('any', yaml.value, { name }), name)
+  const findings = [...yaml.findings, ...read.findings]
   const failed = findings.some(({ severity }) => severity === 'error')
-  return parsed.ok && !failed ? { ...parsed, findings } : { ok: false, findings }
+  return read.ok && !failed ? { ...read, findings } : { ok: false, findings }
 }
 
 /** The documents of one kind in all sets. */

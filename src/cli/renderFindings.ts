@@ -3,19 +3,12 @@ import { en } from '../message/en/index.js'
 import { renderMessage } from '../message/index.js'
 import type { SpecCodes } from '../spec/index.js'
 import type { CliIo, ExitCode } from './cliIo.js'
+import { type LocatedFinding, rangeOf } from './locatedFinding.js'
 import { makeLocator, type TextPosition } from './makeLocator.js'
 import type { ReadSet } from './readDocuments.js'
-import { safeLine } from './safeLine.js'
+import { renderReport } from './renderReport.js'
 
 export type FindingFormat = 'text' | 'json' | 'sarif'
-
-/** A finding with its message and its position, if known. */
-export interface LocatedFinding extends Finding {
-  readonly message: string
-  readonly position?: Omit<TextPosition, 'text'>
-  /** The text in short notation that the finding is about. */
-  readonly text?: string
-}
 
 const RANK: Readonly<Record<Severity, number>> = { error: 0, warning: 1, info: 2 }
 
@@ -67,46 +60,15 @@ function readUpTo({ code, params }: Finding): TextPosition | undefined {
   return { line, column }
 }
 
-/** The characters of a text in short notation that a finding is about. */
-function rangeOf({ code, params, range }: Finding): readonly [number, number] | undefined {
-  return code === 'spec/bad-notation' ? (params as SpecCodes[typeof code]).range : range
-}
-
-/** The text, the place in it under a caret line, and what to write instead. */
-function excerptOf(finding: LocatedFinding): string {
-  const range = rangeOf(finding)
-  const { text } = finding
-  if (range === undefined || text === undefined) return ''
-  const [from, to] = range
-  const before = ' '.repeat(safeLine(text.slice(0, from)).length)
-  const carets = '^'.repeat(Math.max(1, safeLine(text.slice(from, to)).length))
-  const cures = (finding.cures ?? []).flatMap((cure) =>
-    cure.op === 'replace' && typeof cure.value === 'string' ? [`\n    write: ${safeLine(cure.value)}`] : [],
-  )
-  return `\n    ${safeLine(text)}\n    ${before}${carets}${cures.join('')}`
-}
-
 function compareTexts(first: string, second: string): number {
   return first < second ? -1 : first > second ? 1 : 0
 }
 
 /** Writes findings in an output format. */
 export function renderFindings(findings: readonly LocatedFinding[], format: FindingFormat | 'vtt'): string {
-  if (format !== 'json' && format !== 'sarif') return renderText(findings)
+  if (format !== 'json' && format !== 'sarif') return renderReport(findings)
   const report = format === 'sarif' ? sarif(findings) : { kind: 'findings', version: '1.0', findings }
   return `${JSON.stringify(report, null, 2)}\n`
-}
-
-function renderText(findings: readonly LocatedFinding[]): string {
-  const lines = findings.map((finding) => {
-    const { line, column } = finding.position ?? {}
-    const file = safeLine(finding.document.name ?? finding.document.kind)
-    const where = line === undefined ? file : `${file}:${line}:${column}`
-    const waived = finding.waived === undefined ? '' : ` (waived: ${safeLine(finding.waived.reason)})`
-    const place = finding.path === '' ? '' : ` at ${safeLine(finding.path)}`
-    return `${where}: ${finding.severity}: ${finding.message}${waived}${excerptOf(finding)}\n    ${finding.code}${place}`
-  })
-  return lines.length === 0 ? '' : `${lines.join('\n')}\n`
 }
 
 /** A path as the URI reference of SARIF; `\\` of some systems becomes `/`. */

@@ -12,13 +12,15 @@ export interface ShapeReading {
 
 /**
  * Reads plain data with a shape and gives one finding for each mistake. A misspelled key is one mistake, not an unknown key
- * and a missing one; places that were refused before are not reported again.
+ * and a missing one; places that were refused before are not reported again. `leftOut` are the keys that the writer left out and
+ * that were filled in: one of them may be the one that was misspelled.
  */
 export function findShapeMistakes(
   shape: Shape,
   data: unknown,
   refused: ReadonlySet<JsonPointer>,
   report: ReportMistake,
+  leftOut: ReadonlySet<JsonPointer> = new Set(),
 ): ShapeReading {
   const { value, issues } = readIssues(shape, data, [])
   const misspelled = new Set<JsonPointer>()
@@ -26,7 +28,7 @@ export function findShapeMistakes(
     issue.code === 'unrecognized_keys'
       ? issue.keys
           .filter((key) => !refused.has(joinPointer([...issue.path, key])))
-          .map((key) => reportUnknownKey(data, issue, key, misspelled, report))
+          .map((key) => reportUnknownKey(data, issue, key, misspelled, leftOut, report))
       : [],
   )
   const others = issues.flatMap((issue) => {
@@ -119,11 +121,15 @@ function reportUnknownKey(
   issue: Issue,
   key: string,
   misspelled: Set<JsonPointer>,
+  leftOut: ReadonlySet<JsonPointer>,
   report: ReportMistake,
 ): Finding<SpecCodes> {
   const pointerTo = (name: string) => joinPointer([...issue.path, name])
   const known = issue.message.split(' ')
-  const unusedKeys = known.filter((name) => readPointer(data, pointerTo(name)) === undefined)
+  const unusedKeys = known.filter((name) => {
+    const pointer = pointerTo(name)
+    return leftOut.has(pointer) || readPointer(data, pointer) === undefined
+  })
   const didYouMean = suggestName(key, unusedKeys)
   const from = pointerTo(key)
   if (didYouMean === undefined) return report(from, 'spec/unknown-key', { key, known })

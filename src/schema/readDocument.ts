@@ -60,7 +60,8 @@ export function readDocument<const Shapes extends DocumentShapes>(
   const short = known === 'spec-sheet' ? expand?.(plain.value as Holder, report) : undefined
   findings.push(...(short?.findings ?? []))
   const unread = new Set([...refused, ...(short?.unread ?? [])])
-  const read = findShapeMistakes(buildShape(), plain.value, unread, report)
+  const leftOut = short?.places.filter(({ full, path }) => full !== path).map(({ full }) => full)
+  const read = findShapeMistakes(buildShape(), plain.value, unread, report, new Set(leftOut))
   findings.push(
     ...(short === undefined
       ? read.findings

@@ -37,7 +37,7 @@ describe('the line and column of a pointer', () => {
   it('in YAML too', () => {
     const yaml = makeLocator('kind: stock\nseals:\n  - name: x\n    count: 1\n')
     expect(yaml('/seals/0/count')).toEqual({ line: 4, column: 5 })
-    expect(yaml('/kind')).toEqual({ line: 1, column: 1 })
+    expect(yaml('/kind')).toEqual({ line: 1, column: 1, text: 'stock' })
   })
 
   it('a text that is not there, broken, or nested without end has none, or the deepest that can be read', () => {

@@ -146,7 +146,7 @@ describe('new', () => {
   it.each(['acre-26', 'bud-3', 'kvist-2', 'reach-55', 'tind-4'])(
     'rewrites the full sheet of %s short',
     async (example) => {
-      const from = `examples/${example}/sheet.json`
+      const from = `schemas/v1/vectors/bases/${example}/sheet.json`
       const { code, out } = await run(['new', '--from', from])
       expect(code).toBe(0)
       expect(out.split('\n').length).toBeLessThan(130)
@@ -157,7 +157,7 @@ describe('new', () => {
   )
 
   it('rewrites only a sheet, with its own gearcases and units', async () => {
-    const from = ['--from', 'examples/tind-4/sheet.json']
+    const from = ['--from', 'schemas/v1/vectors/bases/tind-4/sheet.json']
     for (const words of [
       ['log', ...from],
       [...from, '--unit', 'lbf.ft'],

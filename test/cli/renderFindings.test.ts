@@ -9,7 +9,7 @@ const finding = (change: Partial<Finding> = {}): Finding => ({
   severity: 'warning',
   document: { kind: 'stock', name: 'b.json' },
   path: '/x',
-  params: {},
+  params: { key: 'x', known: [] },
   ...change,
 })
 

@@ -147,6 +147,18 @@ describe('what cannot be left out', () => {
     expect(found({ gearcases: { rear: gearcase(openings, '1 L, by quantity at upper') } })).toEqual([])
   })
 
+  test('a misspelled key is one mistake with the near key, though the key was filled in', () => {
+    const openings = { drain: { drive: 'hand', seal: 'none' } }
+    const read = parseSpecSheet({ ...head, gearcases: { rear: gearcase(openings, '1 L') } })
+    expect(read.findings).toMatchObject([
+      {
+        code: 'spec/unknown-key',
+        path: '/gearcases/rear/openings/drain/seal',
+        params: { key: 'seal', didYouMean: 'seals' },
+      },
+    ])
+  })
+
   test('the gearcases of a service where the sheet has two', () => {
     const rear = gearcase({ fill: drain })
     expect(found({ gearcases: { rear, front: rear }, services: { change: '200 h' } })).toEqual([

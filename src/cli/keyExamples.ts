@@ -1,0 +1,108 @@
+import { splitPointer } from '../base/index.js'
+
+/** What is written at a place of a document: what it is for, then examples in YAML to copy. */
+export interface KeyExample {
+  readonly meaning: string
+  readonly examples: readonly string[]
+}
+
+type Row = readonly [meaning: string, ...examples: string[]]
+
+/** The places that a first document leaves out or gets wrong; `*` is any id. */
+const ROWS: { readonly [place: string]: Row } = {
+  '/kind': ['what this document is', 'kind: spec-sheet'],
+  '/version': ['the version of this format', 'version: "1.0"'],
+  '/id': ['the name by which other documents refer to it', 'id: ferd-2'],
+  '/revision': ['which state of the sheet this is', 'revision: "1"'],
+  '/name': ['your name for it', 'name: Station 2'],
+  '/machine': ['the machine of the sheet', 'machine: { make: Nordli, model: Ferd 2, type: utility machine }'],
+  '/machine/make': ['the maker', 'make: Nordli'],
+  '/machine/model': ['the model', 'model: Ferd 2'],
+  '/machine/type': ['what kind of machine it is', 'type: utility machine'],
+  '/sources': ['the manuals of the figures', "sources: { manual: Ferd 2 owner's manual }"],
+  '/gearcases': ['a map of gearcases by id', 'gearcases:\n  rear:\n    type: final drive'],
+  '/gearcases/*': ['one gearcase', 'rear:\n  type: final drive'],
+  '/gearcases/*/type': ['what kind of gearcase it is', 'type: final drive'],
+  '/gearcases/*/access': ['how to get at it', 'access: from the ground'],
+  '/gearcases/*/oilSpace': ['the oil in it', 'oilSpace: { oils: SAE 80W-90 GL-5, fill: 450 mL }'],
+  '/gearcases/*/oilSpace/oils': [
+    'its oil',
+    'oils: SAE 80W-90 GL-5',
+    'oils: SAE 90 GL-4, -10 to 45 °C; ISO VG 220',
+  ],
+  '/gearcases/*/oilSpace/fill': [
+    'its refill with the unit',
+    'fill: 450 mL',
+    'fill: 0.48 US qt (450 mL), by quantity',
+  ],
+  '/gearcases/*/oilSpace/fill/method/opening': [
+    'the opening for filling or for the level',
+    'uses: fill, level',
+  ],
+  '/gearcases/*/openings': ['a map of plugs by id', 'openings:\n  drain: 25 N·m'],
+  '/gearcases/*/openings/*': [
+    'a plug and its torque',
+    'drain: 25 N·m',
+    'drain: { tightening: 22 lbf·ft, drive: external hex 19 mm }',
+  ],
+  '/gearcases/*/openings/*/uses': ['what an opening is for', 'uses: fill, level'],
+  '/gearcases/*/openings/*/drive': ['what tool fits it', 'drive: internal hex 8 mm'],
+  '/gearcases/*/openings/*/tightening': [
+    'its torque with the unit',
+    'tightening: 30 N·m',
+    'tightening: 22 lbf·ft (30 N·m), dry',
+  ],
+  '/gearcases/*/openings/*/seals': [
+    'its seal',
+    'seals: flat copper crush washer 14 x 18 x 1.5 mm, every opening',
+    'seals: o-ring 15.6 x 1.78 mm, on condition',
+  ],
+  '/services': ['a map of services by id', 'services:\n  rear-oil-change: 200 h, 12 months'],
+  '/services/*': ['a service and its interval', 'rear-oil-change: 200 h, 12 months'],
+  '/services/*/gearcases': ['the gearcases that it is for', 'gearcases: [front, rear]'],
+  '/services/*/intervals': [
+    'its interval',
+    'intervals: 200 h, 12 months',
+    'intervals: { first: 50 h, repeat: "200 h, 12 months" }',
+  ],
+  '/sheet': ['the sheet of the machine', 'sheet: { id: ferd-2, revision: "1" }'],
+  '/identity': ['what the plate says', 'identity: { serial: FS 00123 }'],
+  '/meters': [
+    'the readings',
+    'meters: { hours: { unit: h, readings: [{ date: 2023-10-06, value: 512.6 }] } }',
+  ],
+  '/records': ['the services done', 'records: []'],
+}
+
+/** Words of manuals and people for what a sheet says under other keys. */
+const MEANT: readonly (readonly [RegExp, string])[] = [
+  [/torque|tighten/, '/gearcases/*/openings/*/tightening'],
+  [/interval|period|every|schedule/, '/services'],
+  [/seal|washer|gasket|ring/, '/gearcases/*/openings/*/seals'],
+  [/capacity|volume|amount|quantity|fill|refill/, '/gearcases/*/oilSpace/fill'],
+  [/oil|lubricant|grade|viscosity/, '/gearcases/*/oilSpace/oils'],
+  [/plug|drain/, '/gearcases/*/openings'],
+  [/^(make|maker|manufacturer|brand|model|type)$/, '/machine'],
+  [/^(axle|differential|diff|front|rear|gearbox|case)/, '/gearcases'],
+]
+
+/** What to write at a place of a document; undefined if the table does not have it. */
+export function findKeyExample(path: string): KeyExample | undefined {
+  const tokens = splitPointer(path) ?? []
+  const place = Object.keys(ROWS).find((row) => {
+    const parts = row.split('/').slice(1)
+    return parts.length === tokens.length && parts.every((part, at) => part === '*' || part === tokens[at])
+  })
+  return place === undefined ? undefined : exampleAt(place)
+}
+
+/** The place that is meant by a key that does not exist, with what to write there. */
+export function findMeantKey(key: string): (KeyExample & { readonly place: string }) | undefined {
+  const place = MEANT.find(([word]) => word.test(key.toLowerCase()))?.[1]
+  return place === undefined ? undefined : { ...exampleAt(place), place }
+}
+
+function exampleAt(place: string): KeyExample {
+  const [meaning = '', ...examples] = ROWS[place] ?? []
+  return { meaning, examples }
+}
