@@ -29,7 +29,7 @@ const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
   './v1/interval/fleet': [6, 'columns, SQL and the list by day'],
   './v1/torque': [10, 'the unit table and exact fractions of quantity, and the wrench search'],
   './v1/quantity': [13, 'convert-units is 1.6 kB of it; the names that are read, 3 kB'],
-  './v1/spec': [36, 'zod is 7 kB of it, the short notation of sheets 11 kB'],
+  './v1/spec': [39, 'zod is 7 kB of it, reading the short notation of sheets 10.5 kB, writing it 2 kB'],
 }
 
 /** Gzip ceilings in kB of one function from the root; they hold until 1.0. */
@@ -42,17 +42,21 @@ const FUNCTION_CEILINGS = [
   ['planVisit', 62],
 ] as const
 
-/** What an app bundles that reads documents, plans visits and says why: the main job, without cards and languages. */
+/**
+ * What an app bundles that reads documents, plans visits and says why: the main job, without cards and languages. 10.5 kB of it
+ * read the short notation of sheets.
+ */
 const MAIN_JOB = `export {
   explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
-const MAIN_JOB_CEILING = 82
+const MAIN_JOB_CEILING = 93
 
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
- * rules more, the lookups that they share, and the steps for lifting, rolling, running and reading a level.
+ * rules more, the lookups that they share, and the steps for lifting, rolling, running and reading a level, and 137 kB
+ * before the short notation of sheets.
  */
-const EVERYTHING_CEILING = 137
+const EVERYTHING_CEILING = 150
 
 let folder = ''
 
