@@ -1,6 +1,6 @@
 import type { Finding } from '../base/index.js'
 import type { DocumentSet, Named } from '../rules/index.js'
-import { parseDocument, parseDocumentText } from '../schema/index.js'
+import { parseDocument, parseDocumentText, readTableHead } from '../schema/index.js'
 import type { AnyDocument, SheetReference, SpecSheet } from '../spec/index.js'
 import type { CliIo } from './cliIo.js'
 import { type FoundFiles, findFiles, STANDARD_INPUT } from './findFiles.js'
@@ -56,8 +56,9 @@ async function readSet(name: string, files: readonly string[], io: CliIo): Promi
     const text = await readWhole(path, io)
     const piped = path === STANDARD_INPUT
     const file = piped ? INPUT_NAME : path
-    // Standard input has no file name: text that does not begin like JSON is YAML.
-    const isYaml = piped ? !/^[\s\uFEFF]*([[{]|$)/.test(text) : /\.ya?ml$/i.test(file)
+    // Standard input has no file name: text that does not begin like JSON is YAML, unless it is a table.
+    const isJson = /^[\s\uFEFF]*([[{]|$)/.test(text) || readTableHead(text) !== undefined
+    const isYaml = piped ? !isJson : /\.ya?ml$/i.test(file)
     texts.set(file, isYaml ? withoutTabs(text) : text)
     const read = isYaml ? readYamlDocument(text, file) : readJsonDocument(text, file)
     findings.push(...read.findings)
@@ -83,7 +84,7 @@ function withoutTabs(text: string): string {
 }
 
 /** After these, the text is not data. */
-const UNREADABLE: readonly string[] = ['spec/not-json', 'spec/too-long', 'spec/too-deep']
+const UNREADABLE: readonly string[] = ['spec/table', 'spec/not-json', 'spec/too-long', 'spec/too-deep']
 
 function readJsonDocument(text: string, name: string): ReadDocument {
   const read = parseDocumentText('any', text, { name })

@@ -12,6 +12,7 @@ export {
   parseStock,
   parseToolbox,
 } from './parseKinds.js'
+export { readTableHead } from './readTableHead.js'
 export {
   type DocumentIssue,
   type DocumentSchema,

@@ -10,6 +10,7 @@ import type { DocumentName, Parsed, ParseOptions, SpecCodes } from '../spec/inde
 import { expandSheet } from './notation/expandSheet.js'
 import type { DocumentOf } from './parseDocument.js'
 import { readDocument, readName } from './readDocument.js'
+import { readTableHead } from './readTableHead.js'
 import { type ReportMistake, reportMistakesOf } from './reportMistake.js'
 import { scanJsonText } from './scanJsonText.js'
 import { chooseShapes } from './shapes/documentShapes.js'
@@ -22,7 +23,7 @@ import { chooseShapes } from './shapes/documentShapes.js'
  * @param kind One of the six kinds, or `any`.
  * @param text JSON text; a byte order mark before it is skipped.
  * @param options `name`: the caller's name for the document, repeated in its findings.
- * @returns The document, or all findings; also `spec/not-json` and `spec/duplicate-key`.
+ * @returns The document, or all findings; also `spec/not-json`, `spec/table` and `spec/duplicate-key`.
  * @throws TypeError if `text` is not a string, `options` is not an object or has an unknown key, or `options.name` is not a
  * string; RangeError for another `kind`.
  *
@@ -67,6 +68,8 @@ function findTextMistakes(json: string, length: number, report: ReportMistake): 
     return { findings: [report('', 'spec/too-long', params)], stop: true }
   }
   const { broken, repeated, tooDeep } = scanJsonText(json)
+  const columns = broken?.offset === 0 || json.startsWith('"') ? readTableHead(json) : undefined
+  if (columns !== undefined) return { findings: [report('', 'spec/table', { columns })], stop: true }
   const findings: Finding<SpecCodes>[] = repeated.map(({ tokens, key }) =>
     report(joinPointer(tokens), 'spec/duplicate-key', { key }),
   )

@@ -157,6 +157,8 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/yaml-comment-in-text': { text: string; comment: string }
   'spec/yaml-key-is-boolean': { key: string }
   'spec/not-json': { line: number; column: number; needs: JsonNeed; found: string }
+  /** A table (CSV) where a document is expected. */
+  'spec/table': { columns: readonly string[] }
   'spec/duplicate-key': { key: string }
   'spec/not-plain-data': { found: NotPlain }
   'spec/forbidden-key': { key: string }

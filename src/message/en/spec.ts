@@ -114,6 +114,8 @@ export const specTexts: Texts<SpecCodes> = {
     `YAML reads this key as ${key}, not as a word. Write it in quotes.`,
   'spec/not-json': ({ line, column, needs }) =>
     `Not valid JSON: line ${line}, column ${column}: ${NEEDS[needs]}.`,
+  'spec/table': ({ columns }, say) =>
+    `This is a table (CSV) with the columns ${say.list(columns.map(quote))}, not a document. Write a document as JSON or YAML. For a fleet, give each row as a line of JSON to “due -”.`,
   'spec/duplicate-key': ({ key }) =>
     `Duplicate key ${quote(key)}. Only the last would be read: delete the wrong one.`,
   'spec/not-plain-data': ({ found }) => `Not JSON data: found ${NOT_PLAIN[found]}.`,

@@ -1,0 +1,18 @@
+const SEPARATORS = [',', ';', '\t'] as const
+/** A name of a column; a colon would be YAML. */
+const COLUMN = /^"?[\p{L}_][\p{L}\p{N}_ .()/°%-]{0,60}"?$/u
+
+/** The columns of a text that is a table (CSV): its first two lines have the same number of cells. Undefined: it is not one. */
+export function readTableHead(text: string): readonly string[] | undefined {
+  const [head = '', second = ''] = text.slice(0, 4000).split(/\r?\n/, 2)
+  for (const separator of SEPARATORS) {
+    const columns = head.replace(/^\uFEFF/, '').split(separator)
+    if (
+      columns.length > 1 &&
+      columns.every((one) => COLUMN.test(one)) &&
+      second.split(separator).length === columns.length
+    )
+      return columns.map((one) => one.replaceAll('"', ''))
+  }
+  return undefined
+}
