@@ -37,7 +37,7 @@ const FUNCTION_CEILINGS = [
   ['convert', 4.6],
   ['checkWrench', 5.6],
   ['computeDue', 7],
-  ['parseSpecSheet', 27.7],
+  ['parseSpecSheet', 28],
   ['parseStock', 15],
   ['planVisit', 62],
 ] as const
