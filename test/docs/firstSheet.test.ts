@@ -44,7 +44,7 @@ it('every command of the first sheet prints what the page shows, in this order',
       expect([npx, program]).toEqual(['npx', 'drivetrain-service'])
       const io = memoryIo(files)
       const code = await runCommand(words, io)
-      const output = [...io.out, ...io.err].join('\n').trimEnd().replaceAll('\u00a0', ' ').split(/\n+/)
+      const output = [...io.err, ...io.out].join('\n').trimEnd().replaceAll('\u00a0', ' ').split(/\n+/)
       expect(
         isShown(
           shown.filter((one) => one !== ''),
