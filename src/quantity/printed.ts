@@ -3,15 +3,17 @@ import type { Figure, Unit } from './unit.js'
 /** A value as a manual prints it: one figure, a figure with its tolerance, or limits of which one may be missing. */
 export type PrintedBand<U extends Unit = Unit> =
   | {
+      /** One figure. */
       readonly kind: 'nominal'
       /** The figure as text with the printed digits: `450`, `0.48`. */
       readonly value: Figure
       /** The unit, by its id in the unit table: `mL`, `N.m`. */
       readonly unit: U
-      /** The figure as printed, if it is a fraction: `7 1/2` for `7.5`. */
+      /** The text as printed, where the figure says it in another way: `7 1/2`. */
       readonly asPrinted?: string
     }
   | {
+      /** A figure with its tolerance. */
       readonly kind: 'nominal with tolerance'
       readonly value: Figure
       /** How far the value may be below the figure, in the same unit: `20`. */
@@ -22,6 +24,7 @@ export type PrintedBand<U extends Unit = Unit> =
       readonly asPrinted?: string
     }
   | {
+      /** Limits, of which one may be absent. */
       readonly kind: 'limits'
       /** The lowest permitted value: `20`. One of the two limits may be absent. */
       readonly min?: Figure

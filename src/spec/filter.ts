@@ -12,7 +12,7 @@ export interface Filter {
   readonly held: FilterHold
   /** Rings and gaskets of the filter, not those of a cover or plug in front of it. */
   readonly seals: readonly Seal[]
-  /** Of a new one. */
+  /** Of a new one, as printed: `RF-310`. */
   readonly partNumber?: string
   /** What the manual does at an oil change; `not stated`: a strainer is cleaned, a filter renewed. */
   readonly change: 'every change' | 'clean every change' | 'not stated'
@@ -35,11 +35,11 @@ export type FilterHold =
   /** A plug or cover holds it; it comes out when that is off. */
   | {
       readonly kind: 'behind opening'
-      /** The id of the opening in front of it. */
+      /** The id of the opening in front of it: `drain`. */
       readonly opening: Id
     }
   | {
       readonly kind: 'behind cover'
-      /** The id of the cover in front of it. */
+      /** The id of the cover in front of it: `pan`. */
       readonly cover: Id
     }

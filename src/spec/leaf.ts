@@ -24,7 +24,7 @@ export interface DocumentHead<Kind extends string> {
   readonly version: '1.0'
   /** The id of the document, by which others name it: `hallbrekka-tind-4`. */
   readonly id: Id
-  /** A note for readers of the file, such as that its data are invented. */
+  /** A note for readers of the file: `Invented demo data.` */
   readonly header?: string
 }
 

@@ -23,9 +23,9 @@ export interface ProcedureDocument extends DocumentHead<'procedure'> {
 
 /** A service at one gearcase. */
 export interface ServiceOnPart {
-  /** The id of the service in the sheet. */
+  /** The id of the service in the sheet: `gear-oil-change`. */
   readonly service: Id
-  /** The id of the gearcase in the sheet. */
+  /** The id of the gearcase in the sheet: `front`. */
   readonly gearcase: Id
   /** The id of the instance, if the gearcase has several: `left`. */
   readonly instance?: Id

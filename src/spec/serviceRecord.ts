@@ -114,7 +114,7 @@ export interface RecordedFilter {
   readonly on: JsonPointer
   /** Whether a new one was fitted, or the old one cleaned. */
   readonly done: 'new' | 'cleaned'
-  /** The part number of the new one. */
+  /** The part number of the new one: `RF-310`. */
   readonly partNumber?: string
   /** The particles in the old filter, or in the strainer before it was cleaned. */
   readonly found?: Exclude<MagnetFinding, 'no magnet'>

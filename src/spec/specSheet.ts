@@ -260,7 +260,7 @@ export type Emptying =
       readonly kind: 'drain plug'
       /** The id of the opening. */
       readonly opening: Id
-      /** Ids of further drains that are opened with it. */
+      /** Ids of further drains that are opened with it: `rear-drain`. */
       readonly also?: readonly Id[]
     }
   | {
@@ -379,7 +379,7 @@ export interface Service {
   readonly task: 'check' | 'change'
   /** Only machines that meet this have the service; absent: all. */
   readonly appliesTo?: Condition
-  /** Services that count as done when this one is done. */
+  /** Ids of services that count as done when this one is done: `level-check`. */
   readonly satisfies?: readonly Id[]
   /** Ids of the gearcases that are serviced. */
   readonly gearcases: readonly Id[]

@@ -112,7 +112,7 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
       if (text !== undefined) node.description = text
     }
     for (const [key, child] of Object.entries(properties ?? {}))
-      describeProperty(node, key, child, types, all, place)
+      describeProperty(key, child, types, all, place)
     // Beside properties it says which of them there must be.
     if (!isUnion)
       for (const arm of anyOf ?? [])
@@ -124,7 +124,6 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
   }
 
   function describeProperty(
-    holder: SchemaNode,
     key: string,
     child: SchemaNode,
     types: readonly ts.Type[],
@@ -133,11 +132,17 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
   ): void {
     const symbols = propertiesOf(types, key)
     const [symbol] = symbols
-    const comments = [...symbols, ...propertiesOf(all, key)].map(commentOf).filter((text) => text !== '')
+    const [own] = symbols.map(commentOf).filter((text) => text !== '')
+    const [ofAny] = propertiesOf(all, key)
+      .map(commentOf)
+      .filter((text) => text !== '')
+    const ofTypes = (ofKind: readonly ts.Type[]) =>
+      key === 'kind' ? ofKind.map(docOf).find((text) => text !== undefined) : undefined
     // What an alternative is says the comment of its interface.
-    const ofKind =
-      key === 'kind' ? [...types, ...all].map(docOf).find((text) => text !== undefined) : undefined
-    const text = symbol === undefined && key === 'source' ? SECTION_SOURCE : (comments[0] ?? ofKind)
+    const text =
+      symbol === undefined && key === 'source'
+        ? SECTION_SOURCE
+        : (own ?? ofTypes(types) ?? ofAny ?? ofTypes(all))
     if (text !== undefined && isInline(child)) child.description = text
     const below = symbol && [
       ...new Set(symbols.map((one) => checker.getNonNullableType(checker.getTypeOfSymbol(one)))),
@@ -151,12 +156,10 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
     const { $ref } = child
     const wrapped = $ref !== undefined && defOf($ref).description !== undefined
     const examples = examplesOf(child)
-    if (holder.properties === undefined) return
-    holder.properties[key] = {
-      ...described,
-      ...(wrapped ? { allOf: [child] } : child),
-      ...(examples !== undefined && { examples }),
-    }
+    const form = wrapped ? { allOf: [{ ...child }] } : { ...child }
+    // In place: the node is named, and a map of overrides has it too.
+    for (const keyword of Object.keys(child)) delete child[keyword]
+    Object.assign(child, described, form, examples && { examples })
   }
 
   /** Whether an editor would show the text of the type in place of that of the property. */
