@@ -74,12 +74,15 @@ function pruneDecimal(text: string): string {
 }
 
 const SHARED: Options = {
-  format: ['esm', 'cjs'],
   target: 'node20',
   platform: 'node',
   removeNodeProtocol: false,
   treeshake: true,
   sourcemap: true,
+  esbuildOptions: (options) => {
+    options.minifyWhitespace = true
+    options.minifySyntax = true
+  },
   silent: true,
   noExternal: [...BUNDLED],
   esbuildPlugins: [
@@ -94,30 +97,19 @@ const SHARED: Options = {
 }
 
 export default defineConfig([
-  // A room is one file, since each further file costs a start 3 %; the root is for bundlers, which drop what is not used.
-  { ...SHARED, entry: files(rooms), splitting: false },
-  { ...SHARED, entry: { ...files(roots), ...CHUNKS }, splitting: true, dts: { entry: files(ENTRIES) } },
-  // A start reads two files: the command line, and what answers one question. Commands on documents share chunks.
+  // A room is one file, since each further file costs a start 3 %.
+  { ...SHARED, entry: files(rooms), splitting: false, format: 'esm' },
+  // The root is for bundlers, which drop what is not used; the command line shares its chunks, and loads them by command.
   {
     ...SHARED,
-    entry: files(['cli/main']),
-    splitting: false,
-    format: 'esm',
-    external: [/^\.\/(commands|questions)\//, /^\.\/(readOptions|safeLine)\.js$/],
-  },
-  {
-    ...SHARED,
-    entry: files(['cli/questions/index']),
-    splitting: false,
-    format: 'esm',
-    minify: true,
-    sourcemap: false,
-  },
-  {
-    ...SHARED,
-    entry: files(['cli/readOptions', 'cli/safeLine', ...COMMANDS]),
+    entry: { ...files([...roots, 'cli/main']), ...CHUNKS },
     splitting: true,
     format: 'esm',
+    external: [/questions\/index\.js$/],
+    dts: { entry: files(ENTRIES) },
     onSuccess: async () => writeLicences(),
   },
+  { ...SHARED, entry: files(ENTRIES), splitting: true, format: 'cjs' },
+  // What answers one question is one file, without zod and yaml.
+  { ...SHARED, entry: files(['cli/questions/index']), splitting: false, format: 'esm' },
 ])

@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process'
-import { readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { gzipSync } from 'node:zlib'
 import { build } from 'esbuild'
@@ -57,6 +57,9 @@ const MAIN_JOB_CEILING = 93
  * before the short notation of sheets.
  */
 const EVERYTHING_CEILING = 150
+
+/** Megabytes of the packed file: four builds of the code, types, schemas, vectors, examples and docs. */
+const PACKED_CEILING = 1.8
 
 let folder = ''
 
@@ -156,6 +159,32 @@ import { addOils } from './node_modules/drivetrain-service/dist/chunks/service/k
 console.log(JSON.stringify(JSON.parse(readFileSync('lists.json', 'utf8')).map((list) => addOils(list))))`,
     )
     expect(JSON.parse(sums)).toEqual(lists.map((list) => addOils(list)))
+  })
+
+  it('carries examples, docs, and every vector with the documents of its base', () => {
+    const library = join(folder, 'node_modules/drivetrain-service')
+    const vectors = readdirSync(join(library, 'schemas/v1/vectors'), { recursive: true, encoding: 'utf8' })
+      .filter((file) => /[\\/].*\.json$/.test(file) && !file.startsWith('bases'))
+      .map((file) => JSON.parse(readFileSync(join(library, 'schemas/v1/vectors', file), 'utf8')))
+    expect(vectors.length).toBeGreaterThan(150)
+    for (const { base, files } of vectors)
+      for (const file of files)
+        expect(
+          JSON.parse(readFileSync(join(library, 'schemas/v1/vectors', base, file), 'utf8')).id,
+        ).toBeDefined()
+    const named =
+      readFileSync(join(library, 'README.md'), 'utf8').match(/\b(?:docs|examples)\/[\w./-]*\w/g) ?? []
+    expect(named.length).toBeGreaterThan(10)
+    expect(named.filter((path) => !existsSync(join(library, path)))).toEqual([])
+    expect(
+      readdirSync(library, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.map')),
+    ).toEqual([])
+  })
+
+  it('is packed within its ceiling', () => {
+    const { size } = statSync(join(folder, 'drivetrain-service-0.1.0.tgz'))
+    console.log(`packed: ${(size / 1e6).toFixed(2)} MB of ${PACKED_CEILING}`)
+    expect(size / 1e6).toBeLessThanOrEqual(PACKED_CEILING)
   })
 
   it('reads its schemas as files of the package', () => {
