@@ -79,10 +79,6 @@ const SHARED: Options = {
   removeNodeProtocol: false,
   treeshake: true,
   sourcemap: true,
-  esbuildOptions: (options) => {
-    options.minifyWhitespace = true
-    options.minifySyntax = true
-  },
   silent: true,
   noExternal: [...BUNDLED],
   esbuildPlugins: [
