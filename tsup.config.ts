@@ -95,17 +95,30 @@ const SHARED: Options = {
 export default defineConfig([
   // A room is one file, since each further file costs a start 3 %.
   { ...SHARED, entry: files(rooms), splitting: false, format: 'esm' },
-  // The root is for bundlers, which drop what is not used; the command line shares its chunks, and loads them by command.
+  // The root is for bundlers, which drop what is not used; commands on documents share its chunks.
   {
     ...SHARED,
-    entry: { ...files([...roots, 'cli/main']), ...CHUNKS },
+    entry: { ...files([...roots, 'cli/readOptions', 'cli/safeLine', ...COMMANDS]), ...CHUNKS },
     splitting: true,
     format: 'esm',
-    external: [/questions\/index\.js$/],
     dts: { entry: files(ENTRIES) },
     onSuccess: async () => writeLicences(),
   },
   { ...SHARED, entry: files(ENTRIES), splitting: true, format: 'cjs' },
-  // What answers one question is one file, without zod and yaml.
-  { ...SHARED, entry: files(['cli/questions/index']), splitting: false, format: 'esm' },
+  // A start reads two files: the command line, and what answers one question.
+  {
+    ...SHARED,
+    entry: files(['cli/main']),
+    splitting: false,
+    format: 'esm',
+    external: [/^\.\/(commands|questions)\//, /^\.\/(readOptions|safeLine)\.js$/],
+  },
+  {
+    ...SHARED,
+    entry: files(['cli/questions/index']),
+    splitting: false,
+    format: 'esm',
+    minify: true,
+    sourcemap: false,
+  },
 ])
