@@ -24,7 +24,7 @@ async function check(text: string): Promise<readonly string[]> {
 
 test('a text that cannot be read is printed with the place under it, and what to write', async () => {
   const lines = await check(SHEET)
-  expect(lines.slice(0, 9)).toEqual([
+  expect(lines.slice(0, 12)).toEqual([
     'a.yaml:10:17: error: Expected a volume such as "450 mL", found "700ml".',
     '    700ml',
     '    ^^^^^',
@@ -33,6 +33,9 @@ test('a text that cannot be read is printed with the place under it, and what to
     'a.yaml:12:7: error: Expected a torque such as "30 N·m", found "22 lb". The unit measures something else.',
     '    30 N·m (3.1 kgf·m, 22 lb), dry',
     `    ${' '.repeat(19)}^^^^^`,
+    '    write a plug and its torque, such as',
+    '      drain: 25 N·m',
+    '      drain: { tightening: 22 lbf·ft, drive: external hex 19 mm }',
     '    spec/bad-notation at /gearcases/rear/openings/drain',
   ])
 })

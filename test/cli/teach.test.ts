@@ -143,6 +143,12 @@ describe('a naive first sheet', () => {
     expect(out).toMatch(/\n\.\.\. and \d more: correct these first, or list all with --format json\.\n/)
   })
 
+  it('as a table (CSV) is recognised', async () => {
+    const { out, lines } = await check('gearcase,oil,fill,torque\nrear,80W90,300,25\n', 'figures.csv')
+    expect(out).toContain('a table (CSV) with the columns "gearcase", "oil", "fill" and "torque"')
+    expect(lines).toHaveLength(3)
+  })
+
   it('as JSON gets its examples in JSON', async () => {
     const { out } = await check(
       '{"kind": "spec-sheet", "version": "1.0", "id": "ferd-2", "revision": "1", "gearcases": []}',
