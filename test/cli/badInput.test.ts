@@ -26,7 +26,7 @@ describe('wrong command lines: exit code 2, one line that says what to change', 
     [['plan', '--stale-day', '3', EXAMPLE], /--stale-day is unknown; did you mean --stale-days\?/],
     [
       ['due', EXAMPLE, '--ambient', '6degC'],
-      /--ambient is not an option of this command \(options: --sheet, --today/,
+      /--ambient is not an option of this command \(options: --every, .*--sheet, --today/,
     ],
     [['chek', EXAMPLE], /unknown command "chek"; did you mean check\?/],
     [['plan', EXAMPLE, '--today', '2023-02-30'], /--today 2023-02-30: expected a date such as/],
