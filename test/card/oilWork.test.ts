@@ -246,7 +246,7 @@ describe('a level', () => {
   it('after filling, a tenth too much stops the work and clearly less asks why', () => {
     const text = textOf('tind-4', level(hole))
     expect(text).toContain(
-      'If the level is low, top up with the same oil. If more than 770 mL has gone in, stop the work. If it took clearly less than stated, make sure that it is level and was fully drained.',
+      'If the level is low, top up with the same oil. If more than 770 mL has gone in, stop the work. If it took clearly less than stated, make sure that the machine is level and the case was fully drained.',
     )
     expect(text).toContain('If it is high, let the excess run out.')
   })
@@ -285,9 +285,9 @@ describe('a level', () => {
 
 describe('what the old oil shows', () => {
   it.each([
-    'If it holds chips or flakes or pieces, stop: close the case. Do not refill. Tag the machine out.',
+    'If it holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out.',
     'If it holds only grey paste or some glitter at a first service, go on.',
-    "If it is milky, let the water settle. Drain it cold. Find where it came in. Flush with the manual's oil: a short run and a full drain. Fill with new oil.",
+    "If it is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.",
   ])('is judged at the oil too, without a magnet: %s', (sentence) => {
     expect(textOf('bud-3', (sheet) => sheet, ['transfer-oil-change'])).toContain(sentence)
   })

@@ -177,7 +177,7 @@ describe('the short card', () => {
     ])
     expect(short).toContain('drain plug</span>: <span')
     expect(short).toContain('22.5\u00a0N·m')
-    expect(short).not.toContain('Turn the drain plug in by hand until it seats')
+    expect(short).not.toContain('Turn the drain plug in by hand until it is finger tight')
     expect(short.length).toBeLessThan(html.length)
   })
 

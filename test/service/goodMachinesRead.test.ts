@@ -99,7 +99,7 @@ describe('what a technician reads on the card of', () => {
       'Let the oil drain until it only drips.',
       'Put a pan under the hydraulic filter. Leave one under the open drain.',
       'Screw the hydraulic filter off slowly.',
-      'Inspect the hydraulic filter for metal. If it holds chips or flakes or pieces, stop',
+      'Inspect the hydraulic filter for metal. If it holds chips, flakes or pieces, stop',
       'Wipe its ring with new oil.',
       'Tighten the hydraulic filter 0.75–1 turns after its ring touches.',
       'Take out the suction strainer.',

@@ -99,7 +99,7 @@ export function topUpText(params: StepParams): string {
     return `If the level is low, top up${through}. Take the same oil. If it was low, look for a leak.`
   }
   if (stopAt === undefined) return 'If the level is low, top up with the same oil.'
-  return `If the level is low, top up with the same oil. If more than ${stopAt} has gone in, stop the work. If it took clearly less than stated, make sure that it is level and was fully drained.`
+  return `If the level is low, top up with the same oil. If more than ${stopAt} has gone in, stop the work. If it took clearly less than stated, make sure that the machine is level and the case was fully drained.`
 }
 
 /** Common practice, no source: if all sides of a cover are loosened at once, all the oil comes out with it. */

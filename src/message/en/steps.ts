@@ -50,8 +50,9 @@ export const stepTexts: StepTexts = {
     show: () => 'The machine on a short drive.',
   },
   'stop the engine': {
-    full: () => 'Stop the engine. Set the parking brake. Take out the key.',
-    short: () => 'Engine off, brake on, key out',
+    full: () =>
+      'Lower any implement to the ground. Set the parking brake. Stop the engine. Take out the key. Wait until nothing turns.',
+    short: () => 'Implements down, brake on, engine off, key out',
     show: () => 'A hand, taking out the key.',
   },
   'chock the wheels': {
@@ -84,8 +85,9 @@ export const stepTexts: StepTexts = {
     show: () => 'The stands at their support points, and the lowered jack.',
   },
   'lower the machine': {
-    full: () => 'Lower the machine to the ground.',
-    short: () => 'Lower the machine',
+    full: () =>
+      'Make sure that no person or tool is under the machine. Raise it off the stands. Take the stands out. Lower it slowly to the ground.',
+    short: () => 'Clear below; off the stands, stands out, lower the machine',
     show: () => 'The wheels as they touch the ground.',
   },
   'remove shield': {
@@ -175,14 +177,14 @@ export const stepTexts: StepTexts = {
   'inspect the oil': {
     full: ({ fluid }) =>
       fluid === 'grease'
-        ? 'Inspect the old grease in good light. If it holds chips or flakes or pieces, stop: do not refill. Tag the machine out. If it is milky, find where the water came in. Clean all of it out.'
-        : "Inspect the old oil in good light. If it holds chips or flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on. If it is milky, let the water settle. Drain it cold. Find where it came in. Flush with the manual's oil: a short run and a full drain. Fill with new oil.",
+        ? 'Inspect the old grease in good light. If it holds chips, flakes or pieces, stop: do not refill. Tag the machine out. If it is milky, stop: find where the water came in. Clean all of it out.'
+        : "Inspect the old oil in good light. If it holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on. If it is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.",
     short: () => 'Oil: stop at chips or pieces; if milky, find the water',
     show: () => 'The old oil in the pan, in good light.',
   },
   'inspect the magnet': {
-    full: () =>
-      'Inspect the magnet. If it holds chips or flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.',
+    full: (params) =>
+      `Inspect the magnet of ${the(params, 'plug')}. If it holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.`,
     short: () => 'Magnet: stop at chips',
     show: () => 'The magnet, close up.',
   },
@@ -201,7 +203,7 @@ export const stepTexts: StepTexts = {
   },
   'inspect the filter': {
     full: (params) =>
-      `Inspect ${the(params, 'filter')} for metal. If it holds chips or flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.`,
+      `Inspect ${the(params, 'filter')} for metal. If it holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If it holds only grey paste or some glitter at a first service, go on.`,
     short: (params) => `${brief(params, 'filter')}: stop at chips`,
     show: (params) => `The inside of ${the(params, 'filter')}, close up.`,
   },
@@ -216,8 +218,8 @@ export const stepTexts: StepTexts = {
       const what = the(params, 'filter')
       const isClean = params.filter?.renewed === false
       if (params.filter?.screwed !== true)
-        return `${isClean ? `Put ${what} back in` : `Put in a new one for ${what}`}. Make sure that it seats.`
-      const take = isClean ? '' : `Take a new one for ${what}. `
+        return `${isClean ? `Put ${what} back in` : `Put in a new ${brief(params, 'filter')}`}. Make sure that it seats.`
+      const take = isClean ? '' : `Take a new ${brief(params, 'filter')}. `
       return `${take}Wipe ${isClean ? `the ring of ${what}` : 'its ring'} with new oil. Screw it on by hand until the ring touches.`
     },
     short: (params) => {
@@ -246,7 +248,9 @@ export const stepTexts: StepTexts = {
     full: (params) =>
       params.seal === 'thread sealant'
         ? 'Clean the old sealant off both threads.'
-        : `Remove the old ${sealOf(params)}. Leave none of it on the case.`,
+        : params.seal === 'liquid gasket'
+          ? 'Scrape the old sealant off both faces. Let none of it fall into the case.'
+          : `Remove the old ${sealOf(params)}. Leave none of it on ${params.cover === undefined ? 'the case' : 'either face'}.`,
     short: (params) =>
       params.seal === 'thread sealant' ? 'Clean both threads' : `Old ${sealOf(params)} off`,
     show: (params) =>
@@ -260,7 +264,7 @@ export const stepTexts: StepTexts = {
         ? `Wipe the face that ${the(params, 'filter')} seals on. Make sure that no old ring sticks to it.`
         : params.cover === undefined
           ? `Wipe ${the(params, 'plug')} and its seat clean.`
-          : `Wipe the seal face at ${the(params, 'cover')} clean.`,
+          : `Wipe both seal faces at ${the(params, 'cover')} clean and dry.`,
     short: (params) => `Wipe ${brief(params, 'plug')}${params.cover === undefined ? ' and seat' : ' face'}`,
     show: (params) => `The seat of ${the(params, 'plug')}, wiped clean.`,
   },
@@ -287,7 +291,7 @@ export const stepTexts: StepTexts = {
     show: (params) => `The sealant on ${the(params, 'thread')}.`,
   },
   fit: {
-    full: (params) => `Turn ${the(params, 'plug')} in by hand until it seats.`,
+    full: (params) => `Turn ${the(params, 'plug')} in by hand until it is finger tight.`,
     short: (params) => `${brief(params, 'plug')} in by hand`,
     show: (params) => `${the(params, 'plug')} as it turns in by hand.`,
   },
@@ -392,7 +396,10 @@ export const stepTexts: StepTexts = {
     show: () => 'The machine on a short drive.',
   },
   'let settle': {
-    full: ({ wait }) => (wait === undefined ? 'Let the oil settle.' : `Let the oil settle for ${wait}.`),
+    full: ({ wait }) =>
+      wait === undefined
+        ? 'Let the oil settle as long as the manual says.'
+        : `Let the oil settle for ${wait}.`,
     short: ({ wait }) => `Settle${wait === undefined ? '' : `: ${wait}`}`,
     show: () => 'The machine, still on level ground.',
   },
