@@ -1,3 +1,4 @@
+import type { Reason } from '../base/index.js'
 import type { PlannedFilter, PlannedOil, PlannedSeal, PlannedTool } from '../service/index.js'
 import { type CardContext, entryAt, partLine, quantityLine, reasonLine, reasonLines } from './cardContext.js'
 import type { CardList, CardSection, Line } from './cardParts.js'
@@ -117,11 +118,12 @@ function toolItem(context: CardContext, tool: PlannedTool, index: number): Item 
   const kind = quoteText(context.words.tools[tool.kind], `${from}/kind`)
   const drive = driveLine(context, tool.drive, `${from}/drive`)
   const name = drive.length === 0 ? kind : have.length > 0 ? [] : drive
+  const isAnyRefill = tool.reasons.some(({ code }) => code === 'fill/tolerance-not-stated')
   const { problem, details } = findToolProblem(context, tool, from)
   const parts = tool.for.map((part, place) => partLine(part, `${from}/for/${place}`))
   const use = tool.kind === 'socket' ? joinLines(parts, '; ') : []
   return {
-    line: joinLines([capitalise(joinLines([name, have, problem], ': ')), use], ' · '),
+    line: joinLines([capitalise(joinLines([name, have, isAnyRefill ? [] : problem], ': ')), use], ' · '),
     notes: dropEmpty(details),
   }
 }
@@ -149,6 +151,13 @@ function panItems(context: CardContext): readonly Item[] {
   return [{ line, notes: dropEmpty([volume, ...details]) }]
 }
 
+/** Whether a supply has a list of its own: the oil with its additive, or the seals with their sealants. */
+function isListedAbove({ oil, seals }: CardContext['plan'], { params }: Reason): boolean {
+  const { supply } = params
+  if (supply === 'oil' || supply === 'additive') return oil.length > 0
+  return (supply === 'seal' || supply === 'sealant') && seals.length > 0
+}
+
 /** Oil, seals, tools and consumables to prepare before work starts. */
 export function readySection(context: CardContext): CardSection {
   const { plan, words } = context
@@ -163,6 +172,10 @@ export function readySection(context: CardContext): CardSection {
       ? []
       : [toolItem(context, tool, index)]
   })
+  const handTools = plan.handTools === undefined ? [] : [reasonLine(context, plan.handTools, '/handTools')]
+  const supplies = plan.consumables.flatMap((reason, index) =>
+    isListedAbove(plan, reason) ? [] : [reasonLine(context, reason, `/consumables/${index}`)],
+  )
   const box = true
   return {
     id: 'ready',
@@ -171,11 +184,11 @@ export function readySection(context: CardContext): CardSection {
       ...listPart(oil, { heading: labels.oil, box }),
       ...listPart(seals, { heading: labels.seals, box, picture: 'washer' }),
       ...listPart(filters, { heading: labels.filters, box }),
-      ...listPart([...wrenchLines(context), ...tools, ...panItems(context)], { heading: labels.tools, box }),
-      ...listPart(reasonLines(context, plan.consumables, '/consumables'), {
-        heading: labels.consumables,
+      ...listPart([...wrenchLines(context), ...tools, ...panItems(context), ...handTools], {
+        heading: labels.tools,
         box,
       }),
+      ...listPart(supplies, { heading: labels.consumables, box }),
     ],
   }
 }

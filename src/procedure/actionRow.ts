@@ -46,6 +46,7 @@ export type SupplyKind =
   | 'additive'
   | 'seal'
   | 'sealant'
+  | 'solvent'
   | 'used-oil container'
 
 /** A figure that a step shows: a leaf of the sheet. */

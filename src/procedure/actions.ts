@@ -200,7 +200,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   }),
   'clean the filter': action(FILTER, 'clean-filter', 5, ['filter clean'], {
     needs: ['not-removed', 'filter-not-inspected'],
-    supplies: ['rags'],
+    supplies: ['rags', 'solvent'],
   }),
   'fit filter': action(FILTER, 'fit-filter', 2, ['filter on'], {
     needs: [

@@ -1,4 +1,5 @@
 import { type FindingMaker, makeFinding, makeReason, type Params, type ReasonMaker } from '../base/index.js'
+import type { ToolKind } from '../procedure/index.js'
 import type { PartName } from './names.js'
 
 type Qty = { readonly value: number | string; readonly unit: string }
@@ -84,6 +85,7 @@ export interface ServiceCodes {
     market?: readonly string[]
   }
   'service/supply': { supply: string }
+  'service/hand-tools': { tools: readonly ToolKind[] }
   'service/used-oil': { volume: Qty }
   'service/drained-by-dry-fill': { part: PartName; volume: Qty }
   'service/used-oil-open': { part: PartName }

@@ -1,5 +1,5 @@
 import { dropUndefined, type Reason, readPointer, splitPointer } from '../base/index.js'
-import { ACTIONS, findCautions, showsFigure } from '../procedure/index.js'
+import { ACTIONS, findCautions, showsFigure, type ToolKind } from '../procedure/index.js'
 import { compareQuantities, type TemperatureUnit } from '../quantity/index.js'
 import {
   type Condition,
@@ -26,7 +26,11 @@ export interface StepPlan {
   readonly steps: readonly PlannedStep[]
   readonly time: VisitPlan['time']
   readonly consumables: readonly Reason[]
+  readonly handTools: Reason | undefined
 }
+
+/** Tools that a toolbox does not list, so every visit that uses them has them on its list. */
+const HAND_TOOLS: ReadonlySet<ToolKind> = new Set(['chocks', 'jack', 'brush', 'scraper'])
 
 const HOT_OIL = 'procedure/caution-hot-oil'
 
@@ -45,6 +49,7 @@ export function planSteps(
   const { sheet, procedure, figures } = visit
   const shownCautions = new Set<string>()
   const supplies = new Set<string>()
+  const handTools = new Set<ToolKind>()
   const topUpSteps = listTopUpSteps(procedure.steps)
   const refitted = new Set<string>()
   const pointer = (list: string, place: number) => (place >= 0 ? `/${list}/${place}` : undefined)
@@ -74,6 +79,16 @@ export function planSteps(
     if (action === 'refit shield' && on !== undefined) refitted.add(on)
     if (action === 'remove shield' && on !== undefined) refitted.delete(on)
     const tightening = tightenings.findIndex(({ part }) => part.path === on)
+    const drive = findToollessDrive(visit, step)
+    // A wrench that has a setting is among the tools; one for a torque that only the manual has is not.
+    const isSet = drive !== undefined || tightenings[tightening]?.verdict !== 'cannot tell'
+    for (const tool of row.tools)
+      if (
+        HAND_TOOLS.has(tool) ||
+        (tool === 'breaker bar' && drive === undefined) ||
+        (tool === 'torque wrench' && !isSet)
+      )
+        handTools.add(tool)
     return dropUndefined({
       id,
       do: action,
@@ -93,7 +108,7 @@ export function planSteps(
       level: describeLevel(sheet, step, procedure.steps.slice(0, place)),
       cover: describeCover(sheet, step),
       fluid: isGreased(oil, gearcaseOf(step)) ? 'grease' : undefined,
-      drive: findToollessDrive(visit, step),
+      drive,
       filter: describeFilter(sheet, step),
       beforeDraining: isNipped(step, procedure.steps[place + 1]) ? true : undefined,
       cautions,
@@ -105,6 +120,8 @@ export function planSteps(
     steps,
     time: sumTime(steps, waits),
     consumables: [...supplies].map((supply) => serviceReason('service/supply', { supply })),
+    handTools:
+      handTools.size > 0 ? serviceReason('service/hand-tools', { tools: [...handTools] }) : undefined,
   }
 }
 

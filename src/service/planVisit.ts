@@ -87,7 +87,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   const filters = planFilters(visit)
   const { pan, usedOil, findings: panFindings } = planPan(visit, changes, oil)
   const vessel = toolbox && planVessel(visit, oil.volumes, toolbox)
-  const { steps, time, consumables } = planSteps(visit, tightening.tightenings, oil.oil, waits)
+  const { steps, time, consumables, handTools } = planSteps(visit, tightening.tightenings, oil.oil, waits)
   const tools =
     toolbox === undefined
       ? []
@@ -130,6 +130,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     filters: filters.length > 0 ? filters : undefined,
     tightenings: tightening.tightenings,
     tools,
+    handTools,
     wrenches: tightening.wrenches,
     pan,
     waits: waits.waits,

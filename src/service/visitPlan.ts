@@ -56,6 +56,8 @@ export interface VisitPlan {
   readonly filters?: readonly PlannedFilter[]
   readonly tightenings: readonly PlannedTightening[]
   readonly tools: readonly PlannedTool[]
+  /** Chocks, jack, brush and other tools that a toolbox does not list; absent if no step uses one. */
+  readonly handTools?: Reason
   /** The fewest wrenches that are enough, and the range of one to buy if a torque is not covered. */
   readonly wrenches: { readonly use: readonly Id[]; readonly reasons: readonly Reason[] }
   /** Absent if no oil is drained. */

@@ -217,4 +217,20 @@ describe('spans', () => {
       { text: ' sign' },
     ])
   })
+
+  it('lists hand tools in one line, and oil and seals once only', () => {
+    const ready = section(renderText(cardOf(planExample('tind-4'))), 'Tools, parts and supplies')
+    expect(ready).toContain('Hand tools: chocks, brush, breaker bar, scraper and jack.')
+    expect(ready).toContain('[ ] Rags.')
+    expect(ready).not.toMatch(/\[ \] (New seals|Oil)\./)
+  })
+
+  it('names a measuring jug that fits any refill without a tolerance, and does not call it not known', () => {
+    const ready = section(renderText(cardOf(planExample('kvist-2'))), 'Tools, parts and supplies')
+    expect(ready).toContain('Measuring jug: 1 litre measuring jug\n')
+    expect(ready).toContain('The manual states no tolerance for the refill.')
+  })
 })
+
+const section = (text: string, heading: string) =>
+  text.split(`${heading}\n`)[1]?.split('Order of work')[0] ?? ''

@@ -115,6 +115,7 @@ describe('what a technician reads on the card of', () => {
     expect(places).not.toContain(-1)
     expect(places).toEqual(places.toSorted((one, other) => one - other))
     expect(toolsOf(name)).toContain('1 × spin-on filter, TL-8810')
+    expect(toolsOf(name)).toContain('Solvent, and a tray to wash the strainer in.')
     const machine = GOOD_MACHINES[name]
     if (machine === undefined) throw new Error(name)
     const planned = planOf(machine)

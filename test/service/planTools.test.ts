@@ -275,3 +275,28 @@ describe('tools', () => {
     expect(planned.findings.length + (planned.ok ? planned.value.steps.length : 0)).toBeGreaterThan(0)
   })
 })
+
+describe('hand tools', () => {
+  const toolsFor = (name: string) => planExample(name).handTools?.params
+
+  it('of every step are listed: chocks, jack, brush, bar and scraper', () => {
+    expect(toolsFor('tind-4')).toEqual({ tools: ['chocks', 'brush', 'breaker bar', 'scraper', 'jack'] })
+  })
+
+  it('include a torque wrench where the torque is in the manual alone', () => {
+    expect(toolsFor('kvist-2')).toEqual({
+      tools: ['chocks', 'brush', 'breaker bar', 'scraper', 'torque wrench'],
+    })
+    expect(toolsFor('bud-3')).toEqual({ tools: ['chocks', 'brush', 'breaker bar', 'scraper'] })
+  })
+
+  it('need no bar and no wrench for what is turned by hand', () => {
+    const hand = (part: string) => replace(`/gearcases/bevel/openings/${part}/drive`, { kind: 'hand' })
+    const { handTools } = planExample('kvist-2', { sheet: patched(hand('fill'), hand('drain')) })
+    expect(handTools?.params).toEqual({ tools: ['chocks', 'brush', 'scraper'] })
+  })
+
+  it('are not in a plan without steps', () => {
+    expect(planExample('kvist-2', { services: [] })).not.toHaveProperty('handTools')
+  })
+})

@@ -10,6 +10,7 @@ const SUPPLIES: Readonly<Record<string, string>> = {
   additive: 'additive',
   seal: 'new seals',
   sealant: 'sealant',
+  solvent: 'solvent, and a tray to wash the strainer in',
   'suction pump': 'a suction pump with a hose that reaches the bottom of the case',
   'used-oil container': 'a closed container marked for used oil',
 }
@@ -159,6 +160,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
     )}`
   },
   'service/supply': ({ supply }) => `${capital(SUPPLIES[supply] ?? supply)}.`,
+  'service/hand-tools': ({ tools }, say) => `Hand tools: ${say.list(tools)}.`,
   'service/used-oil': ({ volume }, say) =>
     `Bring a closed, marked container for up to ${say.quantity(volume)} of used oil.`,
   'service/drained-by-dry-fill': ({ part, volume }, say) =>
