@@ -39,7 +39,8 @@ const FUNCTION_CEILINGS = [
   ['computeDue', 7],
   ['parseSpecSheet', 28],
   ['parseStock', 15],
-  ['planVisit', 62],
+  // 62 before filters and the facts that a manual may leave out.
+  ['planVisit', 64],
 ] as const
 
 /**
@@ -49,14 +50,14 @@ const FUNCTION_CEILINGS = [
 const MAIN_JOB = `export {
   explain, listDue, parseDocumentText, planVisit, renderMessage,
 } from 'drivetrain-service'`
-const MAIN_JOB_CEILING = 93
+const MAIN_JOB_CEILING = 95
 
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
  * rules more, the lookups that they share, and the steps for lifting, rolling, running and reading a level, and 137 kB
  * before the short notation of sheets.
  */
-const EVERYTHING_CEILING = 150
+const EVERYTHING_CEILING = 157
 
 /** Megabytes of the packed file: four builds of the code, types, schemas, vectors, examples and docs. */
 const PACKED_CEILING = 2

@@ -80,10 +80,10 @@ function soleOpening(gearcase: Holder | undefined, role: string): string | undef
   return found.length === 1 ? found[0]?.[0] : undefined
 }
 
-const fastenerKeys = { count: always('not stated'), drive: notStated, tightening: torqueNotStated }
+const fastenerKeys = () => ({ count: always('not stated'), drive: notStated, tightening: torqueNotStated })
 
 /** Every place of a sheet where a writer may be short, but for the leaves, which have a table of their own. */
-const ROWS: { readonly [place: string]: PlaceRow } = {
+const makeRows = (): { readonly [place: string]: PlaceRow } => ({
   '': { isSection: true, leftOut: { sources: empty, gearcases: empty, services: empty } },
   '/machine': {
     leftOut: {
@@ -156,7 +156,7 @@ const ROWS: { readonly [place: string]: PlaceRow } = {
   '/gearcases/*/covers/*/appliesTo': { text: 'condition' },
   '/gearcases/*/covers/*/bolts': {
     text: 'bolts',
-    leftOut: { ...fastenerKeys, pattern: always('not stated') },
+    leftOut: { ...fastenerKeys(), pattern: always('not stated') },
   },
   '/gearcases/*/filters/*': {
     isSection: true,
@@ -177,7 +177,7 @@ const ROWS: { readonly [place: string]: PlaceRow } = {
   '/gearcases/*/breather': { under: 'place', leftOut: { place: notStated } },
   '/shields/*': { isSection: true, leftOut: { name: named(), fasteners: empty, place: notStated } },
   '/shields/*/appliesTo': { text: 'condition' },
-  '/shields/*/fasteners': { text: 'fasteners', leftOut: fastenerKeys },
+  '/shields/*/fasteners': { text: 'fasteners', leftOut: fastenerKeys() },
   '/services/*': {
     under: 'intervals',
     isSection: true,
@@ -199,7 +199,7 @@ const ROWS: { readonly [place: string]: PlaceRow } = {
   '/services/*/intervals/severe': { text: 'severeUse' },
   '/overrides/*': { isOverride: true },
   '/overrides/*/when': { text: 'condition' },
-}
+})
 
 /** The notation of every leaf; one that the table of leaves has and this has not does not compile. */
 const LEAVES: { readonly [Place in LeafPlace]: NotationName } = {
@@ -243,9 +243,10 @@ export interface PlaceNode {
 
 /** The rows and the leaves as one tree; `*` is any key. */
 export const placeTree = /* @__PURE__ */ buildOnce((): PlaceNode => {
-  const root: PlaceNode = { row: ROWS[''] ?? {}, below: {} }
+  const rows = makeRows()
+  const root: PlaceNode = { row: rows[''] ?? {}, below: {} }
   const leaves = Object.entries(LEAVES).map(([place, text]) => [place, { text, isLeaf: true }] as const)
-  for (const [place, row] of [...Object.entries(ROWS), ...leaves]) {
+  for (const [place, row] of [...Object.entries(rows), ...leaves]) {
     let node = root
     for (const key of place.split('/').slice(1)) {
       const below = node.below as Record<string, PlaceNode>

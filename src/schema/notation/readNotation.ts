@@ -7,7 +7,7 @@ export type NotationReading =
   | { readonly ok: true; readonly value: unknown; readonly marks: readonly TextPart[] }
   | { readonly ok: false; readonly at: number; readonly expected: readonly NotationPart[] }
 
-const outside = new Map<string, RegExp>()
+const outside = /* @__PURE__ */ new Map<string, RegExp>()
 
 /** Reads a text in a notation; `cite` completes sources from the section that the text is in. */
 export function readNotation(
