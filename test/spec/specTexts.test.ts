@@ -153,9 +153,9 @@ describe('texts', () => {
 
   test('nearly every code of the room has been said', () => {
     const codes = new Set(said.map(({ code }) => code))
-    // Too much data, and YAML, are made elsewhere.
+    // Too much data, YAML and tables are made elsewhere.
     const unsaid = Object.keys(specTexts).filter((code) => !codes.has(code))
-    expect(unsaid.toSorted()).toEqual(['spec/not-yaml', 'spec/too-large'])
+    expect(unsaid.filter((code) => !/yaml|table/.test(code))).toEqual(['spec/too-large'])
   })
 
   test('the sentences of mistakes that people make, read as a reader would', () => {

@@ -24,47 +24,50 @@ import { amount, amountOf, sourceText, value } from './valuePieces.js'
 const ofMeasure = (measure: Measure) => () => value(amountOf(measure, UNITS_BY_MEASURE[measure]))
 
 /** Every notation by its name, each made at its first use. */
-const NOTATIONS = {
-  volume: ofMeasure('volume'),
-  length: ofMeasure('length'),
-  temperature: ofMeasure('temperature'),
-  mass: ofMeasure('mass'),
-  minutes: () => value(amount('duration', ['min'])),
-  tightening,
-  oils,
-  seal,
-  interval,
-  window,
-  place,
-  severeUse,
-  access,
-  oilSpace,
-  fill,
-  method,
-  level,
-  uses,
-  emptying,
-  filterHold,
-  drive,
-  fasteners,
-  bolts,
-  condition,
-  variant,
-  support,
-  axle,
-  documentSource,
-  source: sourceText,
-} satisfies { readonly [name: string]: () => Piece }
+const makeNotations = () =>
+  ({
+    volume: ofMeasure('volume'),
+    length: ofMeasure('length'),
+    temperature: ofMeasure('temperature'),
+    mass: ofMeasure('mass'),
+    minutes: () => value(amount('duration', ['min'])),
+    tightening,
+    oils,
+    seal,
+    interval,
+    window,
+    place,
+    severeUse,
+    access,
+    oilSpace,
+    fill,
+    method,
+    level,
+    uses,
+    emptying,
+    filterHold,
+    drive,
+    fasteners,
+    bolts,
+    condition,
+    variant,
+    support,
+    axle,
+    documentSource,
+    source: sourceText,
+  }) satisfies { readonly [name: string]: () => Piece }
 
-export type NotationName = keyof typeof NOTATIONS
-export const NOTATION_NAMES = /* @__PURE__ */ Object.keys(NOTATIONS) as readonly NotationName[]
+export type NotationName = keyof ReturnType<typeof makeNotations>
+export const NOTATION_NAMES = /* @__PURE__ */ Object.keys(
+  /* @__PURE__ */ makeNotations(),
+) as readonly NotationName[]
 
 const made = /* @__PURE__ */ buildOnce(() => new Map<NotationName, Piece>())
 
 export function notationOf(name: NotationName): Piece {
   const known = made().get(name)
   if (known !== undefined) return known
-  const piece = NOTATIONS[name]()
+  const piece = makeNotations()[name]()
   made().set(name, piece)
   return piece
 }
