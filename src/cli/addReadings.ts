@@ -9,7 +9,7 @@ export interface AddedReadings {
   /** Number of days that already had a reading in the log. */
   readonly kept: number
   /** Meters that the log does not have. */
-  readonly noMeterFor: readonly MeterName[]
+  readonly missingMeters: readonly MeterName[]
 }
 
 /**
@@ -38,7 +38,7 @@ export function addReadings(log: MachineLog, { hours, distance }: ImportedMachin
     },
     added: { hours: hourMeter.added, distance: odometer.added },
     kept: hourMeter.kept + odometer.kept,
-    noMeterFor: [
+    missingMeters: [
       ...(meters.hours === undefined && hours.length > 0 ? (['hours'] as const) : []),
       ...(meters.distance === undefined && distances.length > 0 ? (['distance'] as const) : []),
     ],

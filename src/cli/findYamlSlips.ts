@@ -6,7 +6,7 @@ import type { SpecCodes } from '../spec/index.js'
 type YamlCode = Extract<keyof SpecCodes, `spec/yaml-${string}`>
 
 /**
- * What YAML reads in another way than it looks: a comma that ends a text in braces, a `#` that begins a comment in a text, and
+ * Texts that YAML does not read as they look: a comma that ends a text in braces, a `#` that begins a comment in a text, and
  * a key that is true or false. Warnings only: the data is what YAML says.
  */
 export function findYamlSlips(root: ParsedNode | null, document: Finding['document']): readonly Finding[] {

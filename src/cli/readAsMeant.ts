@@ -69,7 +69,7 @@ function replaceList(data: object, path: string): void {
   if (hasParts) Object.assign(holder as object, { [tokens.at(-1) ?? '']: { ...list } })
 }
 
-/** The key of an entry is its place in the list, which is no id. */
+/** The key of an entry is its place in the list, which is not an id. */
 function isPlaceInList({ code, path }: Finding, lists: readonly string[]): boolean {
   return code === 'spec/bad-id' && lists.includes(path.slice(0, path.lastIndexOf('/')))
 }

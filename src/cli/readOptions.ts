@@ -32,7 +32,7 @@ export interface Options {
   readonly exitCode?: boolean
 }
 
-const TEMPERATURES: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
+const TEMPERATURE_UNITS: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
 
 /** Reads the options of a command. The defaults are those of the help text. */
 export function readOptions({ values, positionals }: Words, io: CliIo): Options {
@@ -91,7 +91,7 @@ function readTemperature(text: string): Quantity<TemperatureUnit> {
   const spaced = text.replace(/^(-?[0-9.]+)(degC|degF|K)$/, '$1 $2')
   const read = parseQuantity(spaced, { measure: 'temperature' })
   const quantity = read.ok && read.value.kind === 'nominal' ? read.value : undefined
-  const unit = TEMPERATURES.find((one) => one === quantity?.unit)
+  const unit = TEMPERATURE_UNITS.find((one) => one === quantity?.unit)
   if (quantity === undefined || unit === undefined)
     throw new UsageError(`--ambient ${text}: expected a temperature such as 6degC or 43degF`)
   const ambient = { value: Number(quantity.value), unit }

@@ -87,7 +87,7 @@ export function judgeInterval(readings: IntervalReadings, options: Pick<DueOptio
       gearcase: GEARCASE,
       today: now.date,
     },
-    // Every reading that counts is of today.
+    // The only reading that counts is today's.
     { soon: options.soon, staleAfter: { days: 0 }, severity: severe === undefined ? 'normal' : 'severe' },
   )
 }

@@ -88,7 +88,16 @@ function readCalendar({ facts, today, start, zero }: DueCase): LimitScale | Reas
   if (Number.isNaN(facts.intervals.countFrom === 'completion' ? day : zero.day))
     return intervalReason('interval/first-use-missing', {})
   const read = { date: facts.today }
-  return { unit: 'd', start: day, now: today, age: 0, earlier: 0, from: { date }, read, points: [] }
+  return {
+    unit: 'd',
+    start: day,
+    now: today,
+    age: 0,
+    earlierDisplayCounts: 0,
+    from: { date },
+    read,
+    points: [],
+  }
 }
 
 /** Whether the due point is so near, by amount or by fraction, that it is due soon. */

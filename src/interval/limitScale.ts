@@ -12,7 +12,7 @@ export interface LimitScale {
   /** Days of use since `now` was read. */
   readonly age: number
   /** The counts of a meter's earlier displays; places are given as readings of the current one. */
-  readonly earlier: number
+  readonly earlierDisplayCounts: number
   readonly from: NonNullable<DueLine['from']>
   readonly read: NonNullable<DueLine['now']>
   /** The readings of a meter's current stretch. */
@@ -26,8 +26,10 @@ export function addOnScale({ unit }: LimitScale, place: number, months: number, 
 
 /** A place as a line shows it: its date, or the reading of the meter. */
 export function describePlace(
-  { unit, earlier }: LimitScale,
+  { unit, earlierDisplayCounts }: LimitScale,
   place: number,
 ): { readonly date?: DateText; readonly meter?: Pick<MeterQuantity, 'value' | 'unit'> } {
-  return unit === 'd' ? { date: dateFromDay(place) } : { meter: quantityOf(place - earlier, unit) }
+  return unit === 'd'
+    ? { date: dateFromDay(place) }
+    : { meter: quantityOf(place - earlierDisplayCounts, unit) }
 }

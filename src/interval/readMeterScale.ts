@@ -31,8 +31,8 @@ export function readMeterScale(
     const params = { meter: by, from: (points[at - 1] ?? now).date, to: (points[at] ?? now).date }
     return intervalReason('interval/meter-broken', params)
   }
-  const earlier = now.count - now.shown
-  const less = earlier - first.count + first.shown
+  const earlierDisplayCounts = now.count - now.shown
+  const less = earlierDisplayCounts - first.count + first.shown
   if (less !== 0)
     reasons.push(intervalReason('interval/display-changed', { meter: by, less: quantityOf(less, unit) }))
   const from = quantityOf(first.shown, unit)
@@ -41,7 +41,7 @@ export function readMeterScale(
     start: first.count,
     now: now.count,
     age: today - now.day - pauseDays(log.pauses, now.day, today),
-    earlier,
+    earlierDisplayCounts,
     from: start.date === '' ? { meter: from } : { date: start.date, meter: from },
     read: { date: now.date, meter: quantityOf(now.shown, unit) },
     points: points.slice(at),

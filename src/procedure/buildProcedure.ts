@@ -98,10 +98,10 @@ export function buildProcedure(
   ]
   if (findings.some((finding) => finding.severity === 'error')) return { ok: false, findings }
   const knownServices = services.filter((service) => Object.hasOwn(sheet.services, service))
-  const writtenJobs = jobs.filter((job) => !hasFiguresOnly(job))
-  const context = { layout, jobs: writtenJobs, mustNotRun: mustNotRun(events) }
+  const jobsWithSteps = jobs.filter((job) => !hasFiguresOnly(job))
+  const context = { layout, jobs: jobsWithSteps, mustNotRun: mustNotRun(events) }
   const writer = startWriting({ sheet, identity, services: knownServices }, context)
-  if (writtenJobs.length > 0 || jobs.length === 0) writeOrderOfWork(writer, writtenJobs)
+  if (jobsWithSteps.length > 0 || jobs.length === 0) writeOrderOfWork(writer, jobsWithSteps)
   const names = knownServices.map((service) => sheet.services[service]?.name ?? service)
   const value: ProcedureDocument = dropUndefined({
     kind: 'procedure',

@@ -80,13 +80,13 @@ export const EFFECTS = {
     context.state.usedOil = 'in the pan'
   },
   'cover off': (context) => {
-    setCover(context, { position: 'off', everOff: true, faceWiped: false, cured: false })
+    setCover(context, { position: 'off', wasRemoved: true, faceWiped: false, cured: false })
     const { state, cover, instance } = context
     if (cover !== undefined) state.seals[stateKey(cover.seal.path, instance)] = 'used'
     undoChecks(context)
   },
   'filter off': (context) => {
-    const untouched = { everOff: true, inspected: false, cleaned: false, faceWiped: false }
+    const untouched = { wasRemoved: true, inspected: false, cleaned: false, faceWiped: false }
     setFilter(context, { position: 'off', ...untouched })
     for (const seal of context.filter?.seals ?? [])
       context.state.seals[stateKey(seal.path, context.instance)] = 'used'

@@ -96,7 +96,7 @@ function listUnchangedFilters(
   state: MutableState,
 ): readonly StepDraft[] {
   return gearcase.filters
-    .filter((one) => one.applies === 'yes' && !filterAt(state, one, instance).everOff)
+    .filter((one) => one.applies === 'yes' && !filterAt(state, one, instance).wasRemoved)
     .flatMap((one) => draftAt('take off filter', one, instance))
 }
 

@@ -13,7 +13,7 @@ export interface Repair {
   readonly left: readonly Finding<ProcedureCodes>[]
 }
 
-/** The limit of steps that are run in the search for cures. */
+/** The maximum number of steps that are run in the search for cures. */
 const MAX_STEPS_RUN = 600_000
 
 /**

@@ -18,14 +18,14 @@ export interface OpeningState extends PartState {
 
 export interface CoverState extends PartState {
   readonly position: 'tight' | 'off' | 'in'
-  readonly everOff: boolean
+  readonly wasRemoved: boolean
   readonly cured: boolean
 }
 
 /** A filter behind a cover or plug is `tight` as soon as it is in. */
 export interface FilterState extends PartState {
   readonly position: 'tight' | 'off' | 'in'
-  readonly everOff: boolean
+  readonly wasRemoved: boolean
   readonly inspected: boolean
   readonly cleaned: boolean
 }
@@ -130,13 +130,13 @@ export function startState(layout: IndexedSheet): MutableState {
       for (const seal of seals) state.seals[stateKey(seal.path, instance)] = 'undisturbed'
     }
     for (const { path, seal } of gearcase.covers) {
-      state.covers[stateKey(path, instance)] = { position: 'tight', everOff: false, ...PART, cured: false }
+      state.covers[stateKey(path, instance)] = { position: 'tight', wasRemoved: false, ...PART, cured: false }
       state.seals[stateKey(seal.path, instance)] = 'undisturbed'
     }
     for (const { path, seals } of gearcase.filters) {
       const filterState = {
         position: 'tight',
-        everOff: false,
+        wasRemoved: false,
         inspected: false,
         cleaned: false,
         ...PART,

@@ -4,7 +4,7 @@ import { checkSteps } from './checkSteps.js'
 import type { ProcedureCodes } from './codes.js'
 import { readContext } from './readContext.js'
 
-/** The limit of steps that are run in the search for cures; enough for a few hundred steps. */
+/** The maximum number of steps that are run in the search for cures; enough for a few hundred steps. */
 const MAX_STEPS_RUN = 150_000
 
 /**

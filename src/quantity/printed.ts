@@ -24,7 +24,7 @@ export type PrintedBand<U extends Unit = Unit> =
       readonly asPrinted?: string
     }
   | {
-      /** Limits, of which one may be absent. */
+      /** Limits; one of them may be absent. */
       readonly kind: 'limits'
       /** The lowest permitted value: `20`. One of the two limits may be absent. */
       readonly min?: Figure

@@ -81,7 +81,7 @@ function placesIn({ sheets }: DocumentSet, { kind, id }: DocumentReference): Wri
   return sheets.find(({ document }) => document.id === id)?.places ?? []
 }
 
-/** Makes waived findings information with the reason of their waiver, and lists the places of waivers without a finding. */
+/** Lowers waived findings to `info`, with the reason of the waiver, and lists the places of unused waivers. */
 function applyWaivers(sheet: SpecSheet, findings: readonly Finding[]) {
   const waivers = sheet.waivers ?? []
   const used = new Set<number>()

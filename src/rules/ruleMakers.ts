@@ -51,6 +51,6 @@ export const tighteningRule = ruleOfSheet(({ sheet }) => sheet.tightenings)
 // Lists of the other documents.
 export const containerRule = ruleOfEach('stock', ({ document }) => Object.entries(document.containers))
 export const wrenchRule = ruleOfEach('toolbox', ({ document }) => Object.entries(document.wrenches))
-/** Entries and tightenings of a record that is judged by its sheet; see `RecordIndex`. */
+/** Entries and tightenings of a record that is judged against its sheet; see `RecordIndex`. */
 export const entryRule = ruleOfEach('service-record', ({ record }) => record.entries)
 export const tightenedRule = ruleOfEach('service-record', ({ record }) => record.tightenings)

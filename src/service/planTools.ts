@@ -122,7 +122,7 @@ function judgeStands(
     : tool('does not fit', serviceReason('service/stands-too-weak', params))
 }
 
-/** The maximum mass of the machine by its sheet. */
+/** The maximum mass of the machine according to its sheet. */
 function findMaxMass(value: SpecValue<MassUnit> | undefined): Quantity<MassUnit> | undefined {
   if (value === undefined || value.kind === 'not stated') return undefined
   if (value.kind === 'limits' && value.max === undefined) return undefined

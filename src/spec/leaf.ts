@@ -22,7 +22,7 @@ export interface DocumentHead<Kind extends string> {
   readonly kind: Kind
   /** The version of the format: `1.0`. */
   readonly version: '1.0'
-  /** The id of the document, by which others name it: `hallbrekka-tind-4`. */
+  /** The id of the document. Other documents name it by this id: `hallbrekka-tind-4`. */
   readonly id: Id
   /** A note for readers of the file: `Invented demo data.` */
   readonly header?: string

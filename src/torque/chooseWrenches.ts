@@ -58,9 +58,9 @@ interface Judged {
   readonly fit: WrenchVerdict
 }
 
-type Covering = Judged & { readonly fit: WrenchFits }
+type UsableWrench = Judged & { readonly fit: WrenchFits }
 
-function isCovering(tool: Judged): tool is Covering {
+function isCovering(tool: Judged): tool is UsableWrench {
   return tool.fit.verdict === 'fits' || tool.fit.verdict === 'fits with care'
 }
 
@@ -80,11 +80,11 @@ function judgeTools(
 }
 
 /** Prefers `fits` to `fits with care`, then no drive adaptor, then the order of the toolbox. */
-function bestTool(judged: readonly Judged[], set: number): Covering | undefined {
+function bestTool(judged: readonly Judged[], set: number): UsableWrench | undefined {
   const inSet = judged.filter((_, at) => (set & (1 << at)) !== 0).filter(isCovering)
   const rank = ({ fit, through }: Judged) =>
     (fit.verdict === 'fits' ? 0 : 2) + (through === undefined ? 0 : 1)
-  return inSet.reduce<Covering | undefined>(
+  return inSet.reduce<UsableWrench | undefined>(
     (chosen, next) => (chosen === undefined || rank(next) < rank(chosen) ? next : chosen),
     undefined,
   )

@@ -95,9 +95,9 @@ function findNewMistakes(
   return check(after).filter((finding) => !known.has(key(finding)))
 }
 
-function describeAdded({ added, kept, noMeterFor }: AddedReadings): readonly string[] {
+function describeAdded({ added, kept, missingMeters }: AddedReadings): readonly string[] {
   return [
     `${plural(added.hours, 'reading')} of hours and ${plural(added.distance, 'reading')} of distance added; ${kept} skipped, already in the log.`,
-    ...noMeterFor.map((meter) => safeLine(`The log has no meter for ${meter}: readings skipped.`)),
+    ...missingMeters.map((meter) => safeLine(`The log has no meter for ${meter}: readings skipped.`)),
   ]
 }

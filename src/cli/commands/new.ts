@@ -56,12 +56,15 @@ async function textOf({ values, positionals }: Words, io: CliIo): Promise<string
   const { gearcases, unit, sheet: sheets = [], from } = values
   const kind = readKind(positionals)
   if (kind !== 'spec-sheet' && (gearcases ?? from) !== undefined)
-    throw new UsageError('new: --gearcases and --from are for a sheet')
-  if (kind !== 'machine-log' && sheets.length > 0) throw new UsageError('new: --sheet is for a log')
+    throw new UsageError('new: --gearcases and --from can only be used for a sheet')
+  if (kind !== 'machine-log' && sheets.length > 0)
+    throw new UsageError('new: --sheet can only be used for a log')
   const units = readUnits(unit)
   if (from !== undefined) {
     if ((gearcases ?? unit) !== undefined)
-      throw new UsageError('new: --from takes the gearcases and units of its sheet')
+      throw new UsageError(
+        'new: --gearcases and --unit cannot be used with --from, which copies them from the sheet',
+      )
     const sheet = await readSheet([from], io)
     return sheet && stringify(writeShort(sheet), { lineWidth: 0 })
   }

@@ -21,4 +21,4 @@ export function printAnswer({ values }: Words, io: CliIo, { text, result, isYes 
 /** A quantity for an answer. */
 export const show = (quantity: Quantity): string => showQuantity(quantity, en.marks) ?? ''
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+export const capitalize = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)

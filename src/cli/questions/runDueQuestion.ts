@@ -5,7 +5,7 @@ import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Words } from '../parseWords.js'
 import { plural } from '../plural.js'
 import { readOptions } from '../readOptions.js'
-import { capital, printAnswer, show } from './printAnswer.js'
+import { capitalize, printAnswer, show } from './printAnswer.js'
 import { readShort, readSingle, requireOption } from './readText.js'
 
 /** `due --every`: whether one service is due, from the interval and two readings. */
@@ -47,10 +47,10 @@ export async function runDueQuestion(words: Words, io: CliIo): Promise<ExitCode>
 function answer({ verdict, lines, dueBy }: DueVerdict): string {
   const { left, duePoint } = lines.find(({ by }) => by === dueBy) ?? {}
   const point = duePoint?.meter ? `at ${show(duePoint.meter)}` : duePoint?.date ? `on ${duePoint.date}` : ''
-  if (verdict === 'cannot tell' || left === undefined) return `${capital(verdict)}.`
+  if (verdict === 'cannot tell' || left === undefined) return `${capitalize(verdict)}.`
   const amount =
     left.unit === 'd' ? plural(Math.abs(left.value), 'day') : show({ ...left, value: Math.abs(left.value) })
-  return `${capital(verdict)}: ${left.value < 0 ? `${amount} over` : `${amount} left`}, due ${point}.`
+  return `${capitalize(verdict)}: ${left.value < 0 ? `${amount} over` : `${amount} left`}, due ${point}.`
 }
 
 /** `2022-11-20 at 301.4 h, 1200 mi`; without a date it is the given one. */

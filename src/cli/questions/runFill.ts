@@ -3,7 +3,7 @@ import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Words } from '../parseWords.js'
 import { plural } from '../plural.js'
 import { readOptions } from '../readOptions.js'
-import { capital, printAnswer, show } from './printAnswer.js'
+import { capitalize, printAnswer, show } from './printAnswer.js'
 import { readScale } from './readScale.js'
 import { readBand, requireOption, requireSubject } from './readText.js'
 
@@ -40,7 +40,7 @@ export async function runFill(words: Words, io: CliIo): Promise<ExitCode> {
     tolerance,
   )
   if (choice.verdict === 'does not fit')
-    return printAnswer(words, io, { text: `${capital(choice.verdict)}.`, result: choice, isYes: false })
+    return printAnswer(words, io, { text: `${capitalize(choice.verdict)}.`, result: choice, isYes: false })
   const pours = `${plural(choice.marks.length, 'pour')}: to the ${listMarks(choice.marks.map(show))}`
   return printAnswer(words, io, {
     text: `${pours}. Error at most ${show(choice.error)}.`,

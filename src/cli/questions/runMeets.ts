@@ -3,7 +3,7 @@ import type { OfferedOil, OilChoice, Oils } from '../../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Words } from '../parseWords.js'
 import { readOptions } from '../readOptions.js'
-import { capital, printAnswer } from './printAnswer.js'
+import { capitalize, printAnswer } from './printAnswer.js'
 import { readShort, requireOption, requireSubject } from './readText.js'
 
 const LIMITED_SLIP = { yes: 'contains additive', no: 'no additive' } as const
@@ -27,7 +27,7 @@ export async function runMeets(words: Words, io: CliIo): Promise<ExitCode> {
     yellowMetal: yesOrNo(words, 'yellow-metal') ?? 'not stated',
     ...(ambient && { ambient }),
   })
-  const text = verdict.verdict === 'ask' ? 'Ask the maker.' : `${capital(verdict.verdict)}.`
+  const text = verdict.verdict === 'ask' ? 'Ask the maker.' : `${capitalize(verdict.verdict)}.`
   return printAnswer(words, io, { text, result: verdict, isYes: verdict.verdict === 'yes' })
 }
 

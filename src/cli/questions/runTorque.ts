@@ -4,7 +4,7 @@ import { checkWrench } from '../../torque/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import type { Words } from '../parseWords.js'
 import { readOptions } from '../readOptions.js'
-import { capital, printAnswer, show } from './printAnswer.js'
+import { capitalize, printAnswer, show } from './printAnswer.js'
 import { readScale } from './readScale.js'
 import { readBand, readSingle, requireOption, requireSubject } from './readText.js'
 
@@ -33,7 +33,7 @@ export async function runTorque(words: Words, io: CliIo): Promise<ExitCode> {
   })
   const { setting } = verdict
   if (setting === undefined)
-    return printAnswer(words, io, { text: `${capital(verdict.verdict)}.`, result: verdict, isYes: false })
+    return printAnswer(words, io, { text: `${capitalize(verdict.verdict)}.`, result: verdict, isYes: false })
   const { min, max } = setting.trueBand.sheetUnit
   const care = verdict.verdict === 'fits' ? '' : ' (with care)'
   const answer = `Set ${show(setting.setting)}${care}. Actual torque: ${show(min)} to ${show(max)}.`

@@ -2,7 +2,7 @@ import { checkWasherFit } from '../../seal/index.js'
 import type { CrushWasher } from '../../spec/index.js'
 import type { CliIo, ExitCode } from '../cliIo.js'
 import type { Words } from '../parseWords.js'
-import { capital, printAnswer } from './printAnswer.js'
+import { capitalize, printAnswer } from './printAnswer.js'
 import { readShort, requireOption, requireSubject } from './readText.js'
 
 const ANSWERS: { readonly [verdict: string]: string } = {
@@ -17,7 +17,7 @@ export async function runWasher(words: Words, io: CliIo): Promise<ExitCode> {
   const verdict = checkWasherFit(requireOption(words, 'washer', 'thread', 'M18x1.5'), washer.size)
   const fits = ANSWERS[verdict.verdict]
   return printAnswer(words, io, {
-    text: fits ?? `${capital(verdict.verdict)}.`,
+    text: fits ?? `${capitalize(verdict.verdict)}.`,
     result: verdict,
     isYes: fits !== undefined,
   })

@@ -1,7 +1,7 @@
 import type { Param } from '../../base/index.js'
 import type { FillCodes } from '../../fill/index.js'
 import type { Say, Texts } from '../catalogue.js'
-import { capital } from './words.js'
+import { capitalize } from './words.js'
 
 function limits({ min, max }: { min?: Param; max?: Param }, say: Say): string {
   if (min === undefined) return `at most ${say.quantity(max)}`
@@ -69,15 +69,15 @@ export const fillTexts: Texts<FillCodes> = {
   'fill/other-oil-not-mixed': ({ oil, other }) => `${other} stays in stock: it is not mixed with ${oil}.`,
   'fill/no-vessel': () => 'There is no measuring jug. Get one.',
   'fill/vessel-too-coarse': ({ vessel, error, tolerance }, say) =>
-    `${capital(vessel)} is not accurate enough: its error may be ${say.quantity(error)}; the limit is ${say.quantity(tolerance)}.`,
+    `${capitalize(vessel)} is not accurate enough: its error may be ${say.quantity(error)}; the limit is ${say.quantity(tolerance)}.`,
   'fill/vessel-without-marks': ({ vessel }) =>
-    `${capital(vessel)} has no graduation marks. Correct the toolbox.`,
+    `${capitalize(vessel)} has no graduation marks. Correct the toolbox.`,
   'fill/vessel-too-large': ({ vessel, lowestMark }, say) =>
     `The amount is below the lowest mark of ${vessel}, ${say.quantity(lowestMark)}.`,
   'fill/vessel-too-many-pours': ({ vessel, limit }, say) =>
-    `${capital(vessel)} must be filled more than ${say.number(limit)} times.`,
+    `${capitalize(vessel)} must be filled more than ${say.number(limit)} times.`,
   'fill/vessel-accurate-enough': ({ vessel, error, tolerance }, say) =>
-    `${capital(vessel)} measures to within ${say.quantity(error)}; the limit is ${say.quantity(tolerance)}.`,
+    `${capitalize(vessel)} measures to within ${say.quantity(error)}; the limit is ${say.quantity(tolerance)}.`,
   'fill/vessel-in-several-pours': ({ vessel, pours }, say) =>
     `Measure with ${vessel} in ${say.count(pours, 'pour', 'pours')}.`,
   'fill/tolerance-not-stated': ({ error }, say) =>

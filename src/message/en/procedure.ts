@@ -1,6 +1,6 @@
 import type { AtPart, ProcedureCodes } from '../../procedure/index.js'
 import type { Texts } from '../catalogue.js'
-import { article, capital, factNames, SIGNAL_WORDS } from './words.js'
+import { article, capitalize, factNames, SIGNAL_WORDS } from './words.js'
 
 /** `the drain plug of the front differential (left)`; `fallback` if no part is named. */
 function the({ part, gearcase, instance }: AtPart, fallback: string): string {
@@ -55,23 +55,23 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/wrong-attitude': (params) =>
     `The machine is not in the attitude that the manual requires for the level of ${the(params, 'the gearcase')}${at(params)}. Lower it, or set it on its stands, as the sheet says.`,
   'procedure/area-not-cleaned': (params) =>
-    `${capital(the(params, 'the opening'))} is opened before the area around it is clean${at(params)}. Clean it first, or dirt falls in.`,
+    `${capitalize(the(params, 'the opening'))} is opened before the area around it is clean${at(params)}. Clean it first, or dirt falls in.`,
   'procedure/shield-in-the-way': (params) =>
     `Work on ${the(params, 'the gearcase')} starts while its shield is in the way${at(params)}. Take the shield off first.`,
   'procedure/fill-not-cracked': (params) =>
-    `${capital(the(params, 'the drain'))} is opened before the fill plug is known to come loose${at(params)}. Crack the fill plug first: a drained gearcase that cannot be filled strands the machine.`,
+    `${capitalize(the(params, 'the drain'))} is opened before the fill plug is known to come loose${at(params)}. Crack the fill plug first: a drained gearcase that cannot be filled strands the machine.`,
   'procedure/fill-not-nipped': (params) =>
     `The fill plug is still loose when ${the(params, 'the drain')} is opened${at(params)}. Screw the fill plug back in by hand first.`,
   'procedure/not-cracked': (params) =>
-    `${capital(the(params, 'the plug'))} is still tight${at(params)}. Crack it loose first.`,
+    `${capitalize(the(params, 'the plug'))} is still tight${at(params)}. Crack it loose first.`,
   'procedure/no-pan': (params) =>
     `No pan is under ${the(params, 'the opening')} when it is opened${at(params)}. Place the pan first.`,
   'procedure/opening-closed': (params) =>
-    `${capital(the(params, 'the opening'))} is not open${at(params)}. Open it first.`,
+    `${capitalize(the(params, 'the opening'))} is not open${at(params)}. Open it first.`,
   'procedure/drain-not-out': (params) =>
     `Draining starts while ${the(params, 'the drain')} is in place${at(params)}. Take it out first.`,
   'procedure/not-removed': (params) =>
-    `${capital(the(params, 'the part'))} has not been removed, so this step is not possible${at(params)}. Remove it first.`,
+    `${capitalize(the(params, 'the part'))} has not been removed, so this step is not possible${at(params)}. Remove it first.`,
   'procedure/fill-not-vented': (params) =>
     `Oil drains through ${the(params, 'the drain')} while the fill opening is closed${at(params)}. Take the fill plug out to let air in.`,
   'procedure/oil-not-warm': (params) =>
@@ -85,23 +85,23 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/magnet-not-cleaned': (params) =>
     `The magnet of ${the(params, 'the part')} is refitted dirty${at(params)}. Wipe it clean first.`,
   'procedure/filter-before-drain': (params) =>
-    `${capital(the(params, 'the filter'))} comes off before the oil is drained${at(params)}. Drain first: the whole case would run out there.`,
+    `${capitalize(the(params, 'the filter'))} comes off before the oil is drained${at(params)}. Drain first: the whole case would run out there.`,
   'procedure/filter-not-reached': (params) =>
-    `${capital(the(params, 'the filter'))} is behind a plug or cover that is still on${at(params)}. Take that off first.`,
+    `${capitalize(the(params, 'the filter'))} is behind a plug or cover that is still on${at(params)}. Take that off first.`,
   'procedure/filter-not-inspected': (params) =>
-    `${capital(the(params, 'the filter'))} has not been inspected for metal${at(params)}. Inspect it first. If it holds chips or pieces, do not refill.`,
+    `${capitalize(the(params, 'the filter'))} has not been inspected for metal${at(params)}. Inspect it first. If it holds chips or pieces, do not refill.`,
   'procedure/filter-not-cleaned': (params) =>
-    `${capital(the(params, 'the strainer'))} goes back dirty${at(params)}. Clean it first.`,
+    `${capitalize(the(params, 'the strainer'))} goes back dirty${at(params)}. Clean it first.`,
   'procedure/filter-left-out': (params) =>
-    `${capital(the(params, 'the plug or cover'))} is closed while the filter behind it is out${at(params)}. Fit the filter first.`,
+    `${capitalize(the(params, 'the plug or cover'))} is closed while the filter behind it is out${at(params)}. Fit the filter first.`,
   'procedure/old-seal-not-removed': (params) =>
     `The old seal of ${the(params, 'the part')} is still in place${at(params)}. Remove it first, and check that it is not stuck to the case.`,
   'procedure/face-not-wiped': (params) =>
     `The seal face of ${the(params, 'the part')} has not been wiped${at(params)}. Wipe it clean first.`,
   'procedure/seal-not-renewed': (params) =>
-    `${capital(the(params, 'the part'))} is refitted without the seal that the sheet requires${at(params)}. Fit a new seal, apply sealant or inspect the old seal, as the sheet says. A plug cracked loose counts as opened.`,
+    `${capitalize(the(params, 'the part'))} is refitted without the seal that the sheet requires${at(params)}. Fit a new seal, apply sealant or inspect the old seal, as the sheet says. A plug cracked loose counts as opened.`,
   'procedure/not-fitted': (params) =>
-    `${capital(the(params, 'the part'))} is tightened before it is fitted with its seal${at(params)}. Fit it first.`,
+    `${capitalize(the(params, 'the part'))} is tightened before it is fitted with its seal${at(params)}. Fit it first.`,
   'procedure/not-drained': (params) =>
     `The old oil of ${the(params, 'the gearcase')} is never drained${at(params)}. Drain it before you pour new oil.`,
   'procedure/drain-left-closed': (params) =>
@@ -129,9 +129,9 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/not-topped-up': (params) =>
     `No step tops up the oil after the second check of ${the(params, 'the level')}${at(params)}. Add that step.`,
   'procedure/not-tightened': (params) =>
-    `${capital(the(params, 'a part that was opened'))} is open or not tight${at(params)}. Tighten it first.`,
+    `${capitalize(the(params, 'a part that was opened'))} is open or not tight${at(params)}. Tighten it first.`,
   'procedure/not-wiped-down': (params) =>
-    `${capital(the(params, 'the gearcase'))} is checked for leaks before it is wiped down${at(params)}. Wipe it first: spilt oil hides a leak.`,
+    `${capitalize(the(params, 'the gearcase'))} is checked for leaks before it is wiped down${at(params)}. Wipe it first: spilt oil hides a leak.`,
   'procedure/leaks-not-checked': (params) =>
     `There is no leak check at ${the(params, 'the opened parts')}${at(params)}. Check when everything is tight.`,
   'procedure/leaks-not-checked-after-run': (params) =>
@@ -139,10 +139,11 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/filter-not-changed': (params) =>
     `A filter or strainer of ${the(params, 'the gearcase')} is never taken off. Change or clean it while the oil is out.`,
   'procedure/not-refilled': (params) =>
-    `${capital(the(params, 'the gearcase'))} is drained and never refilled. Pour the new oil before its plugs are refitted.`,
+    `${capitalize(the(params, 'the gearcase'))} is drained and never refilled. Pour the new oil before its plugs are refitted.`,
   'procedure/no-short-run': (params) =>
     `The sheet requires a second level check of ${the(params, 'the gearcase')} after a short run, and there is no run. Add the run and the check.`,
-  'procedure/shield-left-off': (params) => `${capital(the(params, 'a shield'))} is never refitted. Refit it.`,
+  'procedure/shield-left-off': (params) =>
+    `${capitalize(the(params, 'a shield'))} is never refitted. Refit it.`,
   'procedure/not-lowered': () => 'The machine stays raised. Lower it to the ground at the end.',
   'procedure/used-oil-left': () =>
     'Used oil is left in the pan. Take it away in a closed container marked as used oil.',

@@ -1,7 +1,7 @@
 import type { PartName, ServiceCodes } from '../../service/index.js'
 import type { Texts } from '../catalogue.js'
 import { cardWords } from './card.js'
-import { capital, factNames, join, METER, SIGNAL_WORDS } from './words.js'
+import { capitalize, factNames, join, METER, SIGNAL_WORDS } from './words.js'
 
 const SUPPLIES: Readonly<Record<string, string>> = {
   rags: 'rags',
@@ -41,11 +41,11 @@ export const serviceTexts: Texts<ServiceCodes> = {
       ? 'The facts in the log fit no variant of the sheet. Check the plate.'
       : `The log contradicts itself: its other facts fit ${candidates.join(' or ')}, not the variant that it names. Check the plate.`,
   'service/figure-not-stated': ({ part, role }) =>
-    `${capital(partText(part))}: ${roleText(role)} not stated. See the manual.`,
+    `${capitalize(partText(part))}: ${roleText(role)} not stated. See the manual.`,
   'service/figure-open': ({ part, role, facts }, say) =>
-    `${capital(partText(part))}: ${roleText(role)} depends on ${say.list(factNames(facts))}. Find that out first.`,
+    `${capitalize(partText(part))}: ${roleText(role)} depends on ${say.list(factNames(facts))}. Find that out first.`,
   'service/torque-not-settled': ({ part }) =>
-    `${capital(partText(part))}: the torque is stated, but no wrench setting was found. See “${cardWords.sections.tightening}”.`,
+    `${capitalize(partText(part))}: the torque is stated, but no wrench setting was found. See “${cardWords.sections.tightening}”.`,
   'service/settings-need-toolbox': ({ parts }) =>
     `Which wrench? Give a toolbox: without one no stated torque has a setting (${parts.map(partText).join('; ')}).`,
   'service/due-open': ({ parts, service, reason }, say) =>
@@ -86,7 +86,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/calibration-not-recorded': ({ wrench }) =>
     `The toolbox does not give the last calibration of the ${wrench}.`,
   'service/socket-found': ({ tool, size }) =>
-    size === '' ? `${capital(tool)}.` : `${capital(tool)} fits ${size}.`,
+    size === '' ? `${capitalize(tool)}.` : `${capitalize(tool)} fits ${size}.`,
   'service/adaptor-between': ({ adaptor, wrenches }, say) =>
     `Put the ${adaptor} between the socket and the ${say.list(wrenches)}. It is in line, so the setting does not change.`,
   'service/socket-missing': ({ part, drive, size }) =>
@@ -115,12 +115,12 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/seal-replace-not-stated': ({ count }, say) =>
     `${say.number(count)} new: the manual does not say when to replace it.`,
   'service/access-not-stated': ({ part }) =>
-    `${capital(partText(part))}: access not stated. See the manual. If the machine must be raised, use the manual's lifting points and rated stands. Never work under a machine that only a jack holds.`,
+    `${capitalize(partText(part))}: access not stated. See the manual. If the machine must be raised, use the manual's lifting points and rated stands. Never work under a machine that only a jack holds.`,
   'service/seal-on-condition': ({ count }, say) =>
     `Inspect it and use it again only if it is good; have ${say.count(count, 'spare', 'spares')} ready.`,
   'service/seal-open': ({ part }) => `The seal is not known (${partText(part)}). See the manual.`,
   'service/pour-through': ({ filler, oil, temperature }, say) =>
-    `${capital(oil)} at ${say.quantity(temperature)} through the ${filler}.`,
+    `${capitalize(oil)} at ${say.quantity(temperature)} through the ${filler}.`,
   'service/hose-bore-not-known': ({ filler }) =>
     `Bore of the hose not known (${filler}), so no pouring time is calculated. The hose is empty when nothing drips.`,
   'service/usual-hoses': ({ from, to, fastest, slowest }, say) =>
@@ -159,7 +159,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
       'and',
     )}`
   },
-  'service/supply': ({ supply }) => `${capital(SUPPLIES[supply] ?? supply)}.`,
+  'service/supply': ({ supply }) => `${capitalize(SUPPLIES[supply] ?? supply)}.`,
   'service/hand-tools': ({ tools }, say) => `Hand tools: ${say.list(tools)}.`,
   'service/used-oil': ({ volume }, say) =>
     `Bring a closed, marked container for up to ${say.quantity(volume)} of used oil.`,

@@ -1,7 +1,7 @@
 import type { JsonNeed, NotPlain, SpecCodes, TypeName } from '../../spec/index.js'
 import type { Texts } from '../catalogue.js'
 import { describeNotation } from './notation.js'
-import { capital, factName, join, unitName } from './words.js'
+import { capitalize, factName, join, unitName } from './words.js'
 
 const TYPES: Readonly<Record<TypeName, string>> = {
   object: 'an object',
@@ -157,7 +157,7 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/bad-pointer': ({ found }) =>
     `Expected a JSON pointer, found ${quote(found)}. Begin each key with /; inside a key write ~1 for / and ~0 for ~.`,
   'spec/bad-currency': ({ found }) =>
-    `Expected a currency code of three capital letters, such as EUR, found ${quote(found)}.`,
+    `Expected a currency code of three capitalize letters, such as EUR, found ${quote(found)}.`,
   'spec/empty-text': ({ key }) =>
     `Empty text at ${quote(key)}. Fill it in, or omit the key if it is optional.`,
   'spec/empty-list': ({ key }) => `Empty list at ${quote(key)}; it needs at least one entry.`,
@@ -171,7 +171,7 @@ export const specTexts: Texts<SpecCodes> = {
   'spec/limits-empty': ({ unit }, say) =>
     `These limits (${unitName(unit, say)}) have neither minimum nor maximum. Give one, or “not stated”.`,
   'seal/zero-size': ({ part, size }) =>
-    `${capital(part)}: the ${size} of the seal is 0 mm. Omit a size that is not known.`,
+    `${capitalize(part)}: the ${size} of the seal is 0 mm. Omit a size that is not known.`,
   'interval/limit-not-above-zero': ({ by }) =>
     `The ${by === 'period' ? 'calendar' : by} limit is zero. Correct the sheet.`,
 }

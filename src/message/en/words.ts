@@ -18,7 +18,7 @@ export const factNames = (facts: readonly string[]): readonly string[] => facts.
 export const join = (items: readonly string[], word: 'and' | 'or'): string =>
   items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} ${word} ${items.at(-1)}`
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+export const capitalize = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 /** `N·m`, without a number. */
 export const unitName = (unit: string, say: Say): string =>

@@ -115,7 +115,7 @@ export function turnTo(
 
 function changeOtherFilters(writer: Writer, self: GearcaseInstance): void {
   for (const filter of self.gearcase.filters) {
-    if (filter.applies === 'no' || filterAt(writer.state, filter, self.instance).everOff) continue
+    if (filter.applies === 'no' || filterAt(writer.state, filter, self.instance).wasRemoved) continue
     const { behind } = filter
     if (behind === undefined) changeFilter(writer, self, filter)
     else {

@@ -72,15 +72,15 @@ export function listNotTightened(
         : []
     }),
     ...gearcase.covers.flatMap((one) => {
-      const { position, everOff } = coverAt(state, one, instance)
-      return position !== 'tight' && isIncluded(one.path, everOff)
+      const { position, wasRemoved } = coverAt(state, one, instance)
+      return position !== 'tight' && isIncluded(one.path, wasRemoved)
         ? draftAt('tighten cover', one, instance)
         : []
     }),
     ...gearcase.filters.flatMap((one) => {
-      const { position, everOff } = filterAt(state, one, instance)
+      const { position, wasRemoved } = filterAt(state, one, instance)
       const action = one.filter.held.kind === 'screwed' ? 'tighten filter' : 'fit filter'
-      return position !== 'tight' && isIncluded(one.path, everOff) ? draftAt(action, one, instance) : []
+      return position !== 'tight' && isIncluded(one.path, wasRemoved) ? draftAt(action, one, instance) : []
     }),
   ])
 }
@@ -111,8 +111,8 @@ export function listUncheckedSinceRun(
 function wasOpened(state: MutableState, { gearcase, instance }: GearcaseInstance): boolean {
   return (
     gearcase.openings.some((one) => openingAt(state, one, instance).everCracked) ||
-    gearcase.covers.some((one) => coverAt(state, one, instance).everOff) ||
-    gearcase.filters.some((one) => filterAt(state, one, instance).everOff)
+    gearcase.covers.some((one) => coverAt(state, one, instance).wasRemoved) ||
+    gearcase.filters.some((one) => filterAt(state, one, instance).wasRemoved)
   )
 }
 

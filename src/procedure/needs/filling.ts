@@ -117,8 +117,8 @@ export function listNotCured(
 ): readonly StepDraft[] {
   return findSharers(layout, owner).flatMap(({ gearcase, instance }) =>
     gearcase.covers.flatMap((cover) => {
-      const { everOff, cured } = coverAt(state, cover, instance)
-      return cover.seal.cures && everOff && !cured ? draftAt('wait for the cure', cover, instance) : []
+      const { wasRemoved, cured } = coverAt(state, cover, instance)
+      return cover.seal.cures && wasRemoved && !cured ? draftAt('wait for the cure', cover, instance) : []
     }),
   )
 }

@@ -34,13 +34,13 @@ export const OPENING_NEEDS = {
     return metIfNone(on.map(({ path }) => ({ do: 'remove shield', on: path })))
   },
   'fill-not-cracked': (context) =>
-    someFillOpening(context, ({ everCracked }) => everCracked) || draftAtFill(context, 'crack loose'),
+    otherFillPassesOrNone(context, ({ everCracked }) => everCracked) || draftAtFill(context, 'crack loose'),
   'fill-not-nipped': (context) =>
     listOtherFills(context).every(
       ({ opening, instance }) => openingAt(context.state, opening, instance).position !== 'cracked',
     ) || draftAtFill(context, 'nip by hand'),
   'fill-not-vented': (context) =>
-    someFillOpening(context, ({ position }) => position === 'out') || draftAtFill(context, 'take out'),
+    otherFillPassesOrNone(context, ({ position }) => position === 'out') || draftAtFill(context, 'take out'),
   'not-cracked': (context) =>
     context.opening === undefined ||
     openingAt(context.state, context.opening, context.instance).position !== 'tight' || [
@@ -96,7 +96,7 @@ export function listOtherFills(
 }
 
 /** Whether one of the other fill openings passes the test, or there is none. */
-function someFillOpening(
+function otherFillPassesOrNone(
   context: StepContext,
   test: (opening: { readonly everCracked: boolean; readonly position: string }) => boolean,
 ): boolean {

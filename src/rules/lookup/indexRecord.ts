@@ -14,7 +14,7 @@ import type { SheetIndex } from './indexSheet.js'
 import { lookUp } from './lookUp.js'
 import { makeLazy } from './makeLazy.js'
 
-/** The lists of a record that rules judge by its sheet; empty without the sheet. */
+/** The lists of a record that rules judge against its sheet; empty without the sheet. */
 export interface RecordIndex {
   /** Entries of a record with `detail` of `full`, on gearcases of the sheet. */
   readonly entries: readonly EntryAt[]

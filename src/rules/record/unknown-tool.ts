@@ -4,7 +4,7 @@ import { recordRule } from '../ruleMakers.js'
 
 /**
  * A torque set with a wrench that is in no toolbox of the set: its range and its calibration are unknown.
- * Judges: The `tool` of every `torque set`. Finds an id that is no wrench of a toolbox. Not judged in a set without a
+ * Judges: The `tool` of every `torque set`. Finds an id that is not a wrench of a toolbox. Not judged in a set without a
  * toolbox.
  * Place: `<tightening>/tool`
  * Params: id: as written; known: up to eight ids of wrenches; more: how many more exist; meant: the id that was

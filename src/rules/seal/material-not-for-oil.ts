@@ -4,7 +4,7 @@ import { sheetRule } from '../ruleMakers.js'
 
 /**
  * A ring of a rubber that gear oil destroys: EPDM swells and falls apart in mineral oil at any temperature. A fluid
- * named by its maker may have another base and is not judged.
+ * that only its brand name describes may have a different base oil, so it is not judged.
  * Judges: Every o-ring and bonded seal of an opening or cover, overrides included, whose gearcase, or the owner of
  * its oil, has an oil of a stated grade on the sheet or in an override. Finds a material that mineral gear oil at 20
  * °C destroys: `EPDM`.

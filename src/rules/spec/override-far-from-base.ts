@@ -8,7 +8,7 @@ import { sheetRule } from '../ruleMakers.js'
 /**
  * A figure of some machines that is more than five times that of the others, or less than a fifth: variants of one
  * machine are alike, so a decimal point or a unit is wrong.
- * Judges: Every override of a stated value that is no temperature, or of a torque, whose base leaf states a figure of
+ * Judges: Every override of a stated value that is not a temperature, or of a torque, whose base leaf states a figure of
  * the same measure, if both are above zero. Compares the highest first printed figures. Finds one that is more than 5
  * times the other, or less than a fifth. Not judged if a printed figure beside it disagrees.
  * Place: `/overrides/<place>/set/<place>/to`, or its `torque`

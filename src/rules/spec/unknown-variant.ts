@@ -5,7 +5,7 @@ import { ruleAbout } from '../ruleMakers.js'
  * A variant that the sheet does not have, in a condition of the sheet or in the identity of a log or procedure:
  * figures of that variant would never be found.
  * Judges: `variants` of every condition; `identity/variant` of a log or procedure whose sheet is in the set. Finds
- * each id that is no variant of the sheet.
+ * each id that is not a variant of the sheet.
  * Place: `<condition>/variants/<place>`, or `/identity/variant`
  * Params: id: as written; known: up to eight ids of variants; more: how many more exist; meant: the id that was
  * probably meant, if one is similar

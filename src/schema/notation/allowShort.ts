@@ -49,7 +49,7 @@ export function allowShort(schema: Schema): Schema {
     for (const arm of armsOf(entries)) {
       const { kind, to } = arm['properties'] as { kind: { const: keyof typeof OVERRIDE_TEXTS }; to: Schema }
       allowText(to, OVERRIDE_TEXTS[kind.const])
-      // An interval that is no window has a stricter form besides.
+      // An interval that is not a window also has a stricter form.
       for (const form of (arm['anyOf'] ?? []) as { properties: { to?: Schema } }[])
         if (form.properties.to !== undefined) allowText(form.properties.to, ['interval'])
     }

@@ -60,7 +60,7 @@ export function findUnit(found: string, expected: readonly NotationPart[]): Unit
   ]
   const [reason, meant] = doubtful.find(([, candidates]) => candidates.length > 0) ?? []
   if (reason !== undefined && meant !== undefined) return { figures, symbols: symbolsOf(meant), reason }
-  // Words that are no unit, such as `turns`, are not reported as an unknown one.
+  // Words that are not a unit, such as `turns`, are not reported as an unknown unit.
   const isOther = Object.values(UNITS_BY_MEASURE).some((others: readonly Unit[]) =>
     others.some((unit) => namesOf(unit).includes(name)),
   )

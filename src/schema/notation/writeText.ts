@@ -2,7 +2,7 @@ import { spellingsOf, type Unit } from '../../quantity/index.js'
 import type { SourceRef } from '../../spec/index.js'
 import type { NotationName } from './notations.js'
 
-/** A value of the full form, of which keys with a default may be left out. */
+/** A value in full form; keys that have a default may be left out. */
 // biome-ignore lint/suspicious/noExplicitAny: every notation has a value of its own, and what is written is read back
 type Value = any
 /** The brackets of a source that its section does not give. */
@@ -64,7 +64,7 @@ function tighteningText({
   return join(figures, threadCondition !== 'not stated' && threadCondition)
 }
 
-const AUTOMATIC_SYSTEM = (grade: string): string =>
+const defaultSystemOf = (grade: string): string =>
   Number.parseInt(grade, 10) >= 65 ? 'SAE J306' : 'SAE J300'
 
 function oilText({
@@ -78,7 +78,7 @@ function oilText({
   limitedSlip,
   additive,
 }: Value): string {
-  const isPlain = edition === undefined && system === AUTOMATIC_SYSTEM(grade)
+  const isPlain = edition === undefined && system === defaultSystemOf(grade)
   const standard = isPlain ? 'SAE' : `${system}${edition === undefined ? '' : `:${edition}`}`
   const graded = system === 'ISO VG' ? `ISO ${grade}` : `${standard} ${grade}`
   return join(
