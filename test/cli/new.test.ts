@@ -136,8 +136,8 @@ describe('new', () => {
     [['--unit', 'qt'], 'expected a unit of torque'],
     [['--unit', 'kg'], 'expected a unit of torque'],
     [['--out', 'sheet.txt'], 'expected a name that ends in'],
-    [['log', '--gearcases', 'front'], '--gearcases and --from are for a sheet'],
-    [['stock', '--sheet', 'sheet.yaml'], '--sheet is for a log'],
+    [['log', '--gearcases', 'front'], '--gearcases and --from can only be used for a sheet'],
+    [['stock', '--sheet', 'sheet.yaml'], '--sheet can only be used for a log'],
     [['log', '--sheet', 'examples/tind-4/log.json'], 'expected one sheet, found 0'],
   ])('refuses %j', async (words, message) => {
     expect(await run(['new', ...words])).toMatchObject({ code: 2, err: expect.stringContaining(message) })
