@@ -47,7 +47,7 @@ function requireSheet({ set }: ReadSet, { sheet: { id, revision } }: MachineLog,
   )
 }
 
-/** The due options for one machine: `--severity`, else the `use` in its log, else normal. */
+/** The options that decide what is due for one machine: `--severity`, else the `use` in its log, else normal. */
 export function chooseDueOptions(options: Options, log: MachineLog): DueOptions {
   return { ...options.due, severity: options.severity ?? log.use ?? 'normal' }
 }

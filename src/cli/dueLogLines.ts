@@ -18,7 +18,7 @@ export interface DueLogLinesOptions {
   readonly output: Writable
   readonly sheets: readonly SpecSheet[]
   readonly today: DateText
-  /** The due options for one machine. */
+  /** The options that decide what is due for one machine. */
   readonly chooseOptions: (log: MachineLog) => DueOptions
   /** Only this machine is judged. */
   readonly machine?: string

@@ -22,7 +22,7 @@ export interface ReadSet {
 const INPUT_NAME = 'standard input'
 
 /**
- * Reads files and folders. All named files are one closed set; each folder is a closed set of the JSON and YAML files
+ * Reads files and folders. All named files together form one closed set; each folder is a closed set of the JSON and YAML files
  * directly in it.
  */
 export async function readDocuments(paths: readonly string[], io: CliIo): Promise<readonly ReadSet[]> {

@@ -39,7 +39,7 @@ export interface ImportedReadings {
  * @param input - parsed JSON, anything
  * @param options - `edition` that the sender follows, `2016` or `2020`; it is named in the result and changes nothing else
  * @returns readings sorted by date; the date is the one in the sender's time stamp. A value or unit that cannot be used is
- *   left out with a finding (`interval/import-…`); nothing is guessed. Not ok if no machine is found
+ *   left out and reported (`interval/import-…`); nothing is guessed. Not ok if no machine is found
  * @throws TypeError or RangeError if `edition` is neither
  *
  * Source: field names of ISO/TS 15143-3 in public samples (`CumulativeOperatingHours`, `Distance`, `OdometerUnits`).

@@ -24,9 +24,9 @@ export function judgeViscosity(permitted: GradeOil, offered: OfferedOil): Judged
   }
   const label = parseGrade(offered.grade, offered.system)
   if (!label.ok) return unknownGrade(offered.grade, offered.system, label.findings)
-  const onLabel = measuredFor(bandsOf(label.value, GRADE_EDITIONS[label.value.system]), offered)
-  if (onLabel !== undefined && !onLabel.inside) {
-    const params = { ...onLabel.reason.params, grade: label.value.name }
+  const labelComparison = measuredFor(bandsOf(label.value, GRADE_EDITIONS[label.value.system]), offered)
+  if (labelComparison !== undefined && !labelComparison.inside) {
+    const params = { ...labelComparison.reason.params, grade: label.value.name }
     return ask([...reasons, { code: 'oil/label-contradicts-viscosity', params }])
   }
   if (label.value.system !== required.value.system) {

@@ -2,7 +2,7 @@ import type { ProcedureDocument, SpecSheet, Step } from '../spec/index.js'
 import { checkStep } from './checkStep.js'
 import { findUndone } from './findUndone.js'
 import { runStep } from './runStep.js'
-import { startState } from './state.js'
+import { initialState } from './state.js'
 import { type ProcedureContext, placeStep, type StepPlace } from './stepContext.js'
 
 /** Counts the troubles of many similar lists of steps, and checks each step only once. */
@@ -27,7 +27,7 @@ export function countTroubles(
   limit: number = Number.POSITIVE_INFINITY,
 ): number {
   const { context } = counter
-  const state = startState(context.layout)
+  const state = initialState(context.layout)
   const ids = new Set<string>()
   let count = 0
   for (const step of steps) {

@@ -6,7 +6,7 @@ import { findUndone, type UndoneWork } from './findUndone.js'
 import { nameInstance, namePart } from './layout.js'
 import { severityOf } from './needs.js'
 import { runStep } from './runStep.js'
-import { type ProcedureState, startState } from './state.js'
+import { initialState, type ProcedureState } from './state.js'
 import type { ProcedureContext } from './stepContext.js'
 
 /** A finding about the steps, with its place, from which a cure is looked for. */
@@ -24,7 +24,7 @@ export function findTroubles(
 ): { readonly troubles: readonly Trouble[]; readonly end: ProcedureState } {
   const document = { kind: 'procedure', id: procedure.id } as const
   const onSheet = { kind: 'spec-sheet', id: sheet.id } as const
-  const state = startState(context.layout)
+  const state = initialState(context.layout)
   const troubles: Trouble[] = []
   const ids = new Set<string>()
   for (const [place, step] of procedure.steps.entries()) {

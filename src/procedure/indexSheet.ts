@@ -120,7 +120,7 @@ function indexGearcase(
     filters,
     fillOpenings,
     fillOpening,
-    fillsToWork: chooseFills(fillOpening, fillOpenings),
+    possibleFillOpenings: chooseFills(fillOpening, fillOpenings),
     levelOpening: possibleOpenings.find((one) =>
       judgedAt === undefined ? servesAs(one, 'level') : one.id === judgedAt,
     ),

@@ -76,7 +76,7 @@ export interface GearcaseLayout extends PartLayout {
   readonly fillOpenings: readonly OpeningLayout[]
   readonly fillOpening?: OpeningLayout
   /** The fill opening and, if it is uncertain, those that other variants have instead. */
-  readonly fillsToWork: readonly OpeningLayout[]
+  readonly possibleFillOpenings: readonly OpeningLayout[]
   readonly levelOpening?: OpeningLayout
   /** The first of `ways`. */
   readonly emptying?: EmptyingLayout

@@ -99,7 +99,7 @@ type Writable<T> = T extends readonly (infer Item)[]
 export type MutableState = Writable<ProcedureState>
 
 /** The state of the machine on arrival: nothing is known to be safe, every plug is tight, the oil is old. */
-export function startState(layout: IndexedSheet): MutableState {
+export function initialState(layout: IndexedSheet): MutableState {
   const state: MutableState = {
     variantFound: false,
     manualRead: false,

@@ -55,11 +55,11 @@ export function checkDocuments<House extends AnyRule = never>(
       document.kind === 'spec-sheet'
         ? applyWaivers(document, allFindings)
         : { findings: allFindings, unusedWaivers: [] }
-    const lastSubject = {
+    const waiverSubject = {
       ...subject,
       input: { ...subject.input, facts: { ...circumstances, unusedWaivers } },
     }
-    const waiverFindings = runRules(lastSubject, [waiverWithoutFinding])
+    const waiverFindings = runRules(waiverSubject, [waiverWithoutFinding])
     return [...findings, ...waiverFindings].sort((one, other) =>
       comparePlaces(document, one.path, other.path),
     )

@@ -8,10 +8,10 @@ import {
 import type { SpecCodes } from '../spec/index.js'
 
 /** Params of a code; undefined means that the key is left out. */
-type WithOptionalKeys<Given> = {
+type UndefinedIfOptional<Given> = {
   readonly [Key in keyof Given]: Given[Key] | (object extends Pick<Given, Key> ? undefined : never)
 }
-export type MistakeParams<Code extends keyof SpecCodes> = WithOptionalKeys<SpecCodes[Code]>
+export type MistakeParams<Code extends keyof SpecCodes> = UndefinedIfOptional<SpecCodes[Code]>
 
 /** Makes the finding for one mistake in the document. */
 export type ReportMistake = <Code extends keyof SpecCodes>(

@@ -87,7 +87,7 @@ export interface ServiceCodes {
   'service/supply': { supply: string }
   'service/hand-tools': { tools: readonly ToolKind[] }
   'service/used-oil': { volume: Qty }
-  'service/drained-by-dry-fill': { part: PartName; volume: Qty }
+  'service/drain-limit-from-dry-fill': { part: PartName; volume: Qty }
   'service/used-oil-open': { part: PartName }
   // Cautions for the whole visit
   'service/manual-first': Record<never, never>

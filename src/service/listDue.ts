@@ -91,8 +91,18 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceD
           }),
           options,
         )
-        const namedReasons = nameServices(sheet, reasons)
-        due.push(dropUndefined({ ...about, verdict, lines, dueBy, dueOn, reasons: namedReasons, missing }))
+        const reasonsWithServiceNames = nameServices(sheet, reasons)
+        due.push(
+          dropUndefined({
+            ...about,
+            verdict,
+            lines,
+            dueBy,
+            dueOn,
+            reasons: reasonsWithServiceNames,
+            missing,
+          }),
+        )
       }
     }
   }

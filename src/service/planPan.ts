@@ -38,7 +38,7 @@ export function planPan(
     for (const _each of instances) if (amount !== undefined) drained.push(amount.exactEach)
     if (amount === undefined) open.push(serviceReason('service/used-oil-open', { part }))
     else if (refill === undefined)
-      open.push(serviceReason('service/drained-by-dry-fill', { part, volume: amount.all }))
+      open.push(serviceReason('service/drain-limit-from-dry-fill', { part, volume: amount.all }))
   }
   if (drained.length === 0)
     return { pan: { verdict: 'cannot tell', reasons: open }, usedOil: { reasons: open }, findings: [] }

@@ -58,7 +58,7 @@ export function planSeals({ sheet, procedure, figures, stock }: VisitContext): r
 
 const APPLIED_KINDS: ReadonlySet<string> = new Set(['thread sealant', 'liquid gasket'])
 
-/** For each seal, how often a new one is fitted, and the instances at which the old one is inspected. */
+/** For each seal, how often a new one is fitted, and at which instances the old one is inspected. */
 function listUses({ steps }: VisitContext['procedure']) {
   const uses = new Map<JsonPointer, { renewed: number; readonly inspected: Set<Id | undefined> }>()
   for (const { do: action, on, at } of steps) {

@@ -38,7 +38,7 @@ const placeOf = (step: Step): string => `${gearcaseOf(step) ?? ''} ${step.at?.in
 
 /**
  * Joins the steps of a procedure to their figures, settings, oils and waits. A caution is shown at the first step that
- * needs it and not repeated, since people read few cautions; that of hot oil is shown at each gearcase.
+ * needs it and not repeated, since people read few cautions. The hot-oil caution is shown again at each gearcase.
  */
 export function planSteps(
   visit: VisitContext,
@@ -95,7 +95,7 @@ export function planSteps(
       onlyIf,
       part: on === undefined ? undefined : namePart(sheet, on, at),
       ...readMachinePart(sheet, step, procedure.steps[place + 1]),
-      shield: findShield(sheet, step, refitted),
+      shield: refittedShieldName(sheet, step, refitted),
       figures: Object.fromEntries(
         Object.entries(values).flatMap(([name, path]) => {
           const found = figures.pointerTo(path)
@@ -156,7 +156,7 @@ function readMachinePart({ machine }: SpecSheet, { do: action, on = '' }: Step, 
 }
 
 /** The shield of this gearcase that was refitted before this step. */
-function findShield(sheet: SpecSheet, { do: action, on }: Step, refitted: ReadonlySet<string>) {
+function refittedShieldName(sheet: SpecSheet, { do: action, on }: Step, refitted: ReadonlySet<string>) {
   const gearcase = action === 'check for leaks' && on?.split('/')[2]
   const shields = (gearcase && sheet.gearcases[gearcase]?.shields) || []
   const refittedId = shields.find((id) => refitted.has(`/shields/${id}`))

@@ -28,7 +28,7 @@ import type { VisitPlan } from './visitPlan.js'
 export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
 
 /**
- * Plans one visit to one machine: the due services, the figures for this variant, one order of work with one lift, oil and
+ * Plans one visit to one machine: the due services, the figures for this variant, a single order of work that raises the machine once, oil and
  * seals to take and to buy, wrench settings, waits, cautions, and the missing facts. For only the due services, use
  * {@link listDue}; for a card of the plan, use `cardModel`.
  *

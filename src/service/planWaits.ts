@@ -47,7 +47,7 @@ export function planWaits(visit: VisitContext, oil: OilPlan): WaitPlan {
       kind === 'cure' && step.on !== undefined ? step.on : `/gearcases/${gearcase}`,
     )
     if (kind === 'pour') waits.push(waitForFastestHose(visit, oil, part, gearcase ?? '', used))
-    else if (kind === 'cure') waits.push(waitForCure(visit, part, step))
+    else if (kind === 'cure') waits.push(planCureWait(visit, part, step))
     else if (kind === 'settle')
       waits.push(waitToSettle(visit, gearcase === undefined ? { path: '' } : part, step))
     else waits.push({ kind, part, reasons: [serviceReason('service/drain-until-drips', { part })] })
@@ -173,7 +173,7 @@ function timeUsualHoses(pourThrough: (bore: Quantity<LengthUnit>) => PourVerdict
   ]
 }
 
-function waitForCure({ sheet, figures }: VisitContext, part: PartName, step: Step): PlannedWait {
+function planCureWait({ sheet, figures }: VisitContext, part: PartName, step: Step): PlannedWait {
   const path = step.values?.['seal'] ?? `${step.on}/seal`
   const gasket = figures.stated<LiquidGasket>(path)
   const time = gasket && upperEnd(gasket.cureBeforeOil)
@@ -199,7 +199,7 @@ function secondsOf(time: Quantity): number {
   return Math.ceil(convertAmount(time, 's').value)
 }
 
-/** The highest figure of a printed value, such as the longest wait. */
+/** The upper end of a printed value, such as the longest wait. */
 export function upperEnd<U extends Unit>(value: SpecValue<U> | undefined): Quantity<U> | undefined {
   if (value === undefined || value.kind === 'not stated') return undefined
   if (value.kind === 'limits' && value.min === undefined && value.max === undefined) return undefined

@@ -454,6 +454,6 @@ export interface Waiver {
   readonly code: string
   /** The place of the finding, as a JSON Pointer. */
   readonly path: JsonPointer
-  /** Why the figure is right all the same. */
+  /** Why the finding does not apply. */
   readonly reason: string
 }

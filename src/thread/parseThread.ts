@@ -52,7 +52,7 @@ export function parseThread(text: string): Result<Thread, ThreadCodes> {
   const metric = THREAD_PATTERNS.metric.exec(plain)?.groups
   if (metric) return readMetric(text, metric)
   const pipe = THREAD_PATTERNS.pipe.exec(plain)?.groups ?? THREAD_PATTERNS.pipeLettersLast.exec(plain)?.groups
-  if (pipe) return readPipe(text, pipe)
+  if (pipe) return parsePipeThread(text, pipe)
   const unified = THREAD_PATTERNS.unified.exec(plain)?.groups
   if (unified) return readUnified(text, unified)
   return refuseText(finding('thread/not-a-thread', 'error', { text }))
@@ -96,7 +96,7 @@ function readMetric(text: string, { size = '', pitch, fit }: Groups): Result<Thr
   return { ok: true, value, findings }
 }
 
-function readPipe(text: string, { system = '', size = '', per }: Groups): Result<Thread, ThreadCodes> {
+function parsePipeThread(text: string, { system = '', size = '', per }: Groups): Result<Thread, ThreadCodes> {
   const letters = system.toUpperCase()
   const inches = size.replace('-', ' ')
   if (letters === 'BSP') {

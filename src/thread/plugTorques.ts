@@ -4,13 +4,13 @@ export interface PlugTorqueRow {
   readonly thread: string
   /** Flat copper ring under the head. */
   readonly copperRing?: { readonly steel: number; readonly aluminium: number }
-  /** Another sealing form. */
+  /** Another type of seal. */
   readonly other?: { readonly steel?: number; readonly aluminium: readonly [value: number, plus: number] }
 }
 
 /**
  * An engine maker's works standards, from a secondary source: MTN 5183-1 (plugs DIN 908, DIN 910, DIN 7604 with a DIN 7603
- * copper ring, threads and faces oiled) and MTN 5183-6 (plug screws of another sealing form). `steel` means
+ * copper ring, threads and faces oiled) and MTN 5183-6 (screw plugs with another type of seal). `steel` means
  * steel and grey cast iron.
  */
 export const PLUG_TORQUES: readonly PlugTorqueRow[] = [

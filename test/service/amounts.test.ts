@@ -243,7 +243,7 @@ describe('sheets that say little', () => {
       expect(pan).toMatchObject({ verdict: 'fits' })
       // 900 mL of the rear and 450 mL of the front, where it is changed too
       expect(usedOil.volume).toEqual({ value: 1350, unit: 'mL' })
-      expect(codes(usedOil.reasons)).toContain('service/drained-by-dry-fill')
+      expect(codes(usedOil.reasons)).toContain('service/drain-limit-from-dry-fill')
       expect(codes(usedOil.reasons)).not.toContain('service/used-oil-open')
       expect(plan('6.1').pan).toMatchObject({ verdict: 'does not fit' })
     })

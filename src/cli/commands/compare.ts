@@ -13,9 +13,9 @@ export async function runCompare(options: Options, io: CliIo): Promise<ExitCode>
   if (reportReading(sets, io)) return 1
   const sheets = documentsOf(sets, (set) => set.sheets)
   const procedures = documentsOf(sets, (set) => set.procedures)
-  const print = (found: unknown, lines: readonly string[], same: string, isSame: boolean): ExitCode => {
+  const print = (found: unknown, lines: readonly string[], sameText: string, isSame: boolean): ExitCode => {
     if (options.format === 'json') io.print(JSON.stringify(found, null, 2))
-    else for (const line of isSame ? [...lines, same] : lines) io.print(safeLine(line))
+    else for (const line of isSame ? [...lines, sameText] : lines) io.print(safeLine(line))
     return isSame ? 0 : 1
   }
   if (procedures.length === 2) {

@@ -43,7 +43,7 @@ export const intervalTexts: Texts<Omit<IntervalCodes, keyof SpecCodes>> = {
     return `Since counting began, ${METER[meter] ?? meter} was swapped, was reset or rolled over: it shows ${amount} ${Number(value) < 0 ? 'more' : 'less'} than it would have.`
   },
   'interval/in-the-future': ({ what, date }, say) =>
-    `${what} is dated ${say.date(date)}, after today; not counted.`,
+    `${what} is dated ${say.date(date)}, which is after today, so it is not counted.`,
 
   'interval/reading-missing': ({ meter }) =>
     `No reading of ${METER[meter] ?? meter}. Read the meter and enter it.`,

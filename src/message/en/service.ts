@@ -163,7 +163,7 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/hand-tools': ({ tools }, say) => `Hand tools: ${say.list(tools)}.`,
   'service/used-oil': ({ volume }, say) =>
     `Bring a closed, marked container for up to ${say.quantity(volume)} of used oil.`,
-  'service/drained-by-dry-fill': ({ part, volume }, say) =>
+  'service/drain-limit-from-dry-fill': ({ part, volume }, say) =>
     `The sheet states no refill; up to the dry fill of ${say.quantity(volume)} may drain (${partText(part)}).`,
   'service/used-oil-open': ({ part }) => `The quantity of used oil is not known (${partText(part)}).`,
   'service/manual-first': () => "The machine's own manual and the local codes come before this card.",

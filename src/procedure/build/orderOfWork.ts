@@ -115,7 +115,7 @@ function planTasks(writer: Writer, job: OilJob): readonly Task[] {
     writeDraining(writer, job)
     if (draining === filling || fill === undefined) return
     turnTo(writer, job.owner, fill, wheelMarkFor(fill, 'fill'))
-    for (const one of job.owner.gearcase.fillsToWork)
+    for (const one of job.owner.gearcase.possibleFillOpenings)
       if (isOpen(writer, one, job.owner)) writeAt(writer, 'nip by hand', one, job.owner)
   }
   return [
@@ -237,7 +237,7 @@ function writeFilling(writer: Writer, { owner }: OilJob): void {
   turnTo(writer, owner, fill, wheelMarkFor(fill, 'fill'))
   const opensLevel = judged !== undefined && method !== 'sight glass' && judged.path !== fill.path
   if (opensLevel && method === 'to level hole') openOpening(writer, judged, owner)
-  for (const one of gearcase.fillsToWork) openOpening(writer, one, owner)
+  for (const one of gearcase.possibleFillOpenings) openOpening(writer, one, owner)
   for (const wait of listNotCured(writer.context.layout, writer.state, owner))
     write(writer, wait.do, wait.on, wait.at)
   writeAt(writer, 'measure the oil', gearcase, owner)
@@ -246,14 +246,14 @@ function writeFilling(writer: Writer, { owner }: OilJob): void {
       writeAt(writer, 'add the additive', gearcase, owner)
   }
   addAdditive(false)
-  for (const one of gearcase.fillsToWork) {
+  for (const one of gearcase.possibleFillOpenings) {
     writeAt(writer, 'pour the oil', one, owner)
     writeAt(writer, 'wait for the hose', one, owner)
   }
   addAdditive(true)
   if (judged !== undefined) judgeLevel(writer, owner, judged)
   if (opensLevel) closePart(writer, judged, owner)
-  for (const one of gearcase.fillsToWork) closePart(writer, one, owner)
+  for (const one of gearcase.possibleFillOpenings) closePart(writer, one, owner)
 }
 
 /** Writes a level check without an oil change, or the second check after a run. */

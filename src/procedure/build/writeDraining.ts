@@ -28,7 +28,7 @@ export function writeDraining(writer: Writer, { owner, emptied }: OilJob): void 
     gearcase.ways.every((way) => partOf(way).path === fill.path),
   )
   if (!isSoleOpening) {
-    for (const one of owner.gearcase.fillsToWork) {
+    for (const one of owner.gearcase.possibleFillOpenings) {
       crack(writer, one, owner)
       writeAt(writer, 'nip by hand', one, owner)
     }
@@ -67,7 +67,7 @@ function emptyGearcase(
       writeAt(writer, 'take off cover', part, self)
     } else openOpening(writer, part, self)
     if (way.kind !== 'suction' && part.path !== fill.path)
-      for (const one of owner.gearcase.fillsToWork) openOpening(writer, one, owner)
+      for (const one of owner.gearcase.possibleFillOpenings) openOpening(writer, one, owner)
     writeAt(writer, way.kind === 'suction' ? 'suck out the oil' : 'let drain', part, self)
     const isLast = place === drains.length - 1
     if (isLast) writeAt(writer, 'inspect the oil', self.gearcase, self)

@@ -11,7 +11,7 @@ import type {
   SealLayout,
 } from '../layout.js'
 import { runStep } from '../runStep.js'
-import { type MutableState, startState } from '../state.js'
+import { initialState, type MutableState } from '../state.js'
 import { gearcaseAt, openingAt, type ProcedureContext, type StepDraft } from '../stepContext.js'
 
 /** Writes steps one after the other and keeps the state after them. */
@@ -42,7 +42,7 @@ export function startWriting({ sheet, identity, services }: Facts, context: Proc
     sheet,
     identity,
     context,
-    state: startState(context.layout),
+    state: initialState(context.layout),
     steps: [],
     usedIds: new Set(),
     finished: new Set(),

@@ -2,7 +2,7 @@ import { unknownNames } from '../lookup/unknownNames.js'
 import { recordRule } from '../ruleMakers.js'
 
 /**
- * A record of a machine whose log is not in the set, although other logs are: the work would count for no machine.
+ * A record of a machine whose log is not in the set, although other logs are: the work would not be counted for any machine.
  * Judges: Finds a `machine` that is the `id` of no log. Not judged in a set without a log, or for a record inside
  * one.
  * Place: `/machine`

@@ -4,12 +4,13 @@ import { sheetRule } from '../ruleMakers.js'
 /**
  * Two overrides of one leaf whose conditions one machine could meet at once: it is not known which figure applies,
  * and the order in the file must not decide. Narrow one of the conditions.
- * Judges: Every two entries of overrides with the same `path`. They overlap when one variant permitted by both exists
- * (or the sheet has none) for which both conditions, and the variant's own, agree in each two of market (a common
- * entry), model years (a common year) and serials (same prefix: neither range ends before the other starts; else one
- * prefix is the other followed by digits); what a condition omits agrees with everything. Ends of serials are
- * compared only if their widths are equal. The later entry gets one finding, with the first earlier one that it
- * overlaps.
+ * Judges: Every two entries of overrides with the same `path`. They overlap if one machine can meet both conditions:
+ * for some variant that both permit (or for none, if the sheet has no variants), any two of these three are
+ * compatible: the first condition, the second, and the condition of that variant. Two conditions are compatible if
+ * their markets share an entry, their model years share a year, and their serials can be equal: with the same prefix,
+ * neither range ends before the other starts; with different prefixes, one is the other followed by digits. What a
+ * condition omits is compatible with everything. Ends of serials are compared only if their widths are equal. The
+ * later entry gets one finding, with the first earlier entry that it overlaps.
  * Place: `/overrides/<place>/set/<place>`
  * Params: target: the path that both set; with: pointer to the earlier entry
  * Harm: machine

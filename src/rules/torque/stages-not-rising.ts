@@ -19,11 +19,11 @@ export const rule = tighteningRule('torque/stages-not-rising', 'error', ({ path,
   if (tightening.kind !== 'torque' || tightening.stages === undefined) return []
   const { stages, torque, thenAngle } = tightening
   const steps = [...stages, torque]
-  const highEnds = steps.map((step) =>
+  const upperEnds = steps.map((step) =>
     hasFigure(step) ? statedEnds(readBand(step, torque.unit)).high : undefined,
   )
-  const wrongPlace = highEnds.findIndex((high, place) => {
-    const before = highEnds[place - 1]
+  const wrongPlace = upperEnds.findIndex((high, place) => {
+    const before = upperEnds[place - 1]
     if (before === undefined || high === undefined) return false
     const order = compareExact(before, high)
     return order > 0 || (order === 0 && !(place === stages.length && thenAngle !== undefined))

@@ -42,7 +42,7 @@ export function allowShort(schema: Schema): Schema {
     return oneOf === undefined ? [slot] : oneOf.flatMap(armsOf)
   }
 
-  /** A set is a list of leaves, or leaves by their paths. */
+  /** A set may be a list of leaves, or an object of leaves by their paths. */
   function shortenOverrides(): void {
     const [override = {}] = slotsAt(['overrides', '*'])
     const [entries = {}] = slotsAt(['overrides', '*', 'set', '*'])
