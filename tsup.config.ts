@@ -104,7 +104,7 @@ export default defineConfig([
     dts: { entry: files(ENTRIES) },
     onSuccess: async () => writeLicences(),
   },
-  { ...SHARED, entry: files(ENTRIES), splitting: true, format: 'cjs' },
+  { ...SHARED, entry: files(ENTRIES), splitting: true, format: 'cjs', dts: { entry: files(ENTRIES) } },
   // A start reads two files: the command line, and what answers one question.
   {
     ...SHARED,
