@@ -20,6 +20,10 @@ const LONGER: Readonly<Record<string, { readonly pages: number; readonly why: st
     pages: 3,
     why: 'two gearcases, 88 steps: the run, the looks after it and the levels in words',
   },
+  'bud-3/log': {
+    pages: 3,
+    why: 'a cover and taper plugs; it was two pages before the steps of lowering, run and last look',
+  },
   'acre-26/log': { pages: 3, why: 'an axle and two hubs, 104 steps' },
   'acre-26/log-stale': { pages: 3, why: 'an axle and two hubs, 104 steps' },
   'plan with every feature': { pages: 3, why: 'a made-up plan of three gearcases with every kind of gap' },
