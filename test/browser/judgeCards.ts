@@ -22,7 +22,7 @@ const LONGER: Readonly<Record<string, { readonly pages: number; readonly why: st
   },
   'bud-3/log': {
     pages: 3,
-    why: 'a cover and taper plugs; it was two pages before the steps of lowering, run and last look',
+    why: 'a cover and taper plugs, 71 steps: the run, the last look and hand tools were added',
   },
   'acre-26/log': { pages: 3, why: 'an axle and two hubs, 104 steps' },
   'acre-26/log-stale': { pages: 3, why: 'an axle and two hubs, 104 steps' },
