@@ -67,7 +67,13 @@ export function judgeRefill(
   requireObject('stated', stated)
   requireAmount('refilled', refilled, 'volume')
   requireObject('method', method)
-  requireOneOf('method.kind', method.kind, ['by quantity', 'to level hole', 'dipstick', 'sight glass'])
+  requireOneOf('method.kind', method.kind, [
+    'by quantity',
+    'to level hole',
+    'dipstick',
+    'sight glass',
+    'not stated',
+  ])
   if (stated.kind === 'not stated')
     return { verdict: 'cannot tell', reasons: [fillReason('fill/refill-not-stated', {})] }
   requireBand('stated', stated)
@@ -84,7 +90,7 @@ export function judgeRefill(
     const params = { difference, percent, limit: MAX_DIFFERENCE_PERCENT }
     return { verdict: 'stop', difference, reasons: [fillReason('fill/refill-far-off', params)] }
   }
-  if (method.kind !== 'by quantity') {
+  if (method.kind !== 'by quantity' && method.kind !== 'not stated') {
     const params = { difference, method: method.kind }
     return {
       verdict: 'the level decides',
