@@ -19,7 +19,7 @@ export function nodeIo(): CliIo {
     },
     writeText: async (path, text) => {
       await mkdir(dirname(path), { recursive: true })
-      // Write to another name first, so that nobody reads a half-written file.
+      // Write to another name first: a half-written file is never read.
       const temporaryPath = `${path}.${crypto.randomUUID()}.part`
       try {
         await writeFile(temporaryPath, text, 'utf8')

@@ -8,7 +8,7 @@ import { readContext } from './readContext.js'
 const MAX_STEPS_RUN = 150_000
 
 /**
- * Checks a procedure against its sheet, so that nobody is hurt, no machine is stranded and no plug is left open. To write
+ * Checks a procedure against its sheet for steps that could hurt someone, strand the machine or leave a plug open. To write
  * a new procedure, use {@link buildProcedure}; to apply the cures, use {@link repairProcedure}.
  *
  * Method: runs the steps in order. A finding is made for every need of an action that does not hold before its step, and

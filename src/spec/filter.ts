@@ -1,4 +1,6 @@
-import type { Condition, DriveOnPart, Id, PlaceOnMachine, Seal, Tightening } from './leaf.js'
+import type { Condition, DriveOnPart, PlaceOnMachine, Tightening } from './leaf.js'
+import type { Seal } from './seal.js'
+import type { Id } from './specValue.js'
 
 /** A filter or strainer in the oil of a gearcase. The oil that stays in it is not judged: the manual's refill includes it. */
 export interface Filter {

@@ -1,7 +1,7 @@
 import { type JsonPointer, joinPointer, requireTree, splitPointer } from '../base/index.js'
 import { findLeaves } from './findLeaves.js'
-import type { StatedValue } from './leaf.js'
 import type { SpecSheet } from './specSheet.js'
+import type { StatedValue } from './specValue.js'
 
 /** A stated value with its unit and the other figures printed with it. */
 export interface FoundValue {

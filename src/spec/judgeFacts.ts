@@ -1,7 +1,8 @@
 import { quoteValue, requireShape, type Shape } from '../base/index.js'
 import { type SpecCodes, specReason } from './codes.js'
-import type { Condition, Id, Identity } from './leaf.js'
+import type { Condition, Identity } from './leaf.js'
 import type { IdentityFact, Judgement } from './resolved.js'
+import type { Id } from './specValue.js'
 
 /** The facts of a machine, in the order in which missing ones are listed. */
 export const IDENTITY_FACTS: readonly IdentityFact[] = ['variant', 'modelYear', 'serial', 'market']

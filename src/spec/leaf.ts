@@ -2,18 +2,15 @@ import type { DateText, PeriodText } from '../calendar/index.js'
 import type {
   DistanceUnit,
   Figure,
-  PrintedBand,
   PrintedQuantity,
   TemperatureUnit,
   TorqueUnit,
-  Unit,
   VolumeUnit,
 } from '../quantity/index.js'
+import type { Seal } from './seal.js'
+import type { Id, NotStated, SourceRef, SpecValue, StatedValue } from './specValue.js'
 
 export type { DateText }
-
-/** `^[a-z][a-z0-9-]{0,63}$` */
-export type Id = string
 
 /** The first keys of every document. */
 export interface DocumentHead<Kind extends string> {
@@ -27,37 +24,6 @@ export interface DocumentHead<Kind extends string> {
   /** A note for readers of the file: `Invented demo data.` */
   readonly header?: string
 }
-
-/** The source of a leaf. */
-export interface SourceRef {
-  /** Id in the sheet's `sources`. */
-  readonly ref: Id
-  /** The page as printed: `60`, `4-12`. */
-  readonly page?: string
-  /** `read`: read on that page; `second hand`: from a secondary source; `doubtful`: hard to read or contradicted. */
-  readonly confidence: 'read' | 'second hand' | 'doubtful'
-}
-
-/** The manual gives no figure. No general table ever fills this gap. */
-export interface NotStated {
-  readonly kind: 'not stated'
-  /** The page that shows that there is no figure. */
-  readonly source?: SourceRef
-}
-
-/** The same value, as the manual also prints it in another unit. */
-export type PrintedValue<U extends Unit = Unit> = PrintedBand<U>
-
-/** A value that the manual states: its first printed figure, then the others in `printed`. */
-export type StatedValue<U extends Unit = Unit> = PrintedValue<U> & {
-  /** The same value in the other units that the manual prints, in the order of the page. */
-  readonly printed?: readonly PrintedValue<U>[]
-  /** Where the value was read. */
-  readonly source?: SourceRef
-}
-
-/** A value of the manual: a figure, a figure with its tolerance, limits, or not stated. */
-export type SpecValue<U extends Unit = Unit> = StatedValue<U> | NotStated
 
 /** The state of the thread for which the torque is meant. */
 export type ThreadCondition =
@@ -110,133 +76,6 @@ export interface TighteningNotStated {
 
 /** How tight a part is: a torque, turns past finger tight, or not stated. */
 export type Tightening = TorqueTightening | TurnsTightening | TighteningNotStated
-
-/** When a seal is replaced. */
-export type ReplaceWhen = 'every opening' | 'on condition' | 'not stated'
-
-interface SealPart {
-  /** Whether a new seal goes in at every opening, or only if the old one is worn. */
-  readonly replace: ReplaceWhen
-  /** The part number as printed: `UM-2024`. */
-  readonly partNumber?: string
-  /** Where the seal was read. */
-  readonly source?: SourceRef
-}
-
-/** A metal or fibre washer that is crushed when the plug is tightened. */
-export interface CrushWasher extends SealPart {
-  readonly kind: 'crush washer'
-  /** `captive`: held on the plug, in the undercut behind its thread. */
-  readonly form: 'flat' | 'folded' | 'captive' | 'not stated'
-  /** What the washer is made of. */
-  readonly material: 'copper' | 'aluminium' | 'soft steel' | 'fibre' | 'not stated'
-  /** Inside and outside diameter and thickness, as printed: `18 x 24 x 1.5 mm`. */
-  readonly size?: {
-    /** The inside diameter, as text: `18`. */
-    readonly inside: Figure
-    /** The outside diameter, as text: `24`. */
-    readonly outside: Figure
-    /** The thickness, as text: `1.5`. */
-    readonly thickness: Figure
-    /** The unit of the three sizes. */
-    readonly unit: 'mm' | 'in'
-  }
-}
-
-/** A metal washer with a rubber lip, or a rubber profile ring. */
-export interface BondedSeal extends SealPart {
-  readonly kind: 'bonded seal'
-  /** `profile ring`: all rubber, in the undercut behind the plug's thread. Default: a washer with a rubber lip. */
-  readonly form?: 'profile ring'
-  /** The kind of rubber: `NBR`. */
-  readonly material: Elastomer
-  /** Inside and outside diameter and thickness, as printed: `18 x 24 x 1.5 mm`. */
-  readonly size?: {
-    /** The inside diameter, as text: `18`. */
-    readonly inside: Figure
-    /** The outside diameter, as text: `24`. */
-    readonly outside: Figure
-    /** The thickness, as text: `1.5`. */
-    readonly thickness: Figure
-    /** The unit of the three sizes. */
-    readonly unit: 'mm' | 'in'
-  }
-}
-
-/** Kinds of rubber, by their usual letters. */
-export type Elastomer =
-  | 'NBR'
-  | 'HNBR'
-  | 'FKM'
-  | 'ACM'
-  | 'EPDM'
-  | 'VMQ'
-  | 'FVMQ'
-  | 'AU'
-  | 'CR'
-  | 'FFKM'
-  | 'not stated'
-
-/** A rubber ring of round section. */
-export interface ORing extends SealPart {
-  readonly kind: 'o-ring'
-  /** The kind of rubber: `NBR`. */
-  readonly material: Elastomer
-  /** An AS568 dash number such as `-214`, or a JIS B 2401 number such as `P22` or `G45`. */
-  readonly designation?: string
-  /** Inside diameter and section, as printed: `15.6 x 1.78 mm`. */
-  readonly size?: {
-    /** The inside diameter, as text: `15.6`. */
-    readonly inside: Figure
-    /** The thickness of the ring, as text: `1.78`. */
-    readonly section: Figure
-    /** The unit of both sizes. */
-    readonly unit: 'mm' | 'in'
-  }
-}
-
-/** Sealant or tape on a thread. */
-export interface ThreadSealant extends SealPart {
-  readonly kind: 'thread sealant'
-  /** The product, or what it is: `PTFE tape`. */
-  readonly product: string
-}
-
-/** A cut or formed gasket. */
-export interface CutGasket extends SealPart {
-  readonly kind: 'gasket'
-  /** What the gasket is made of: `paper`. */
-  readonly material: string
-}
-
-/** A gasket from a tube, put on as a bead. */
-export interface LiquidGasket extends SealPart {
-  readonly kind: 'liquid gasket'
-  /** The product, or what it is: `silicone gasket maker`. */
-  readonly product: string
-  /** The diameter of the bead: `3 mm`. */
-  readonly bead: SpecValue<'mm'>
-  /** Time from closing the cover until oil may touch the joint. */
-  readonly cureBeforeOil: SpecValue<'h' | 'min'>
-}
-
-/** The part has no seal. */
-export interface NoSeal {
-  readonly kind: 'none'
-  /** Where that was read. */
-  readonly source?: SourceRef
-}
-
-/** A seal of an opening, a cover or a filter; `none` if there is none, `not stated` if the manual does not say. */
-export type Seal =
-  | CrushWasher
-  | BondedSeal
-  | ORing
-  | ThreadSealant
-  | CutGasket
-  | LiquidGasket
-  | NoSeal
-  | NotStated
 
 /** Whether the oil must have, or must not have, an additive for limited-slip differentials. */
 export type LimitedSlip = 'required' | 'not permitted' | 'either' | 'not stated'

@@ -1,6 +1,7 @@
 import type { Measure, UnitOf } from '../quantity/index.js'
-import type { Leaf, LeafKind, Leaves, NotStated } from './leaf.js'
+import type { Leaf, LeafKind, Leaves } from './leaf.js'
 import type { SpecSheet } from './specSheet.js'
+import type { NotStated } from './specValue.js'
 
 /** The meaning of a leaf, for readers of plans and cards. */
 export type LeafRole =

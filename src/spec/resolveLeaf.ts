@@ -11,12 +11,13 @@ import {
 import { type Measure, measureOf } from '../quantity/index.js'
 import { specReason } from './codes.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
-import type { Id, Identity, Leaf, LeafKind, Leaves, NotStated, SourceRef } from './leaf.js'
+import type { Identity, Leaf, LeafKind, Leaves } from './leaf.js'
 import { findLeafType, listLeafTypes } from './leafTable.js'
 import { readOverrides } from './readOverrides.js'
 import type { Resolved, Trace } from './resolved.js'
 import { resolveVariant } from './resolveVariant.js'
 import type { SpecSheet } from './specSheet.js'
+import type { Id, NotStated, SourceRef } from './specValue.js'
 
 /**
  * Finds the figure of one machine at a place of its sheet: the base leaf, or the override that applies. It does not check

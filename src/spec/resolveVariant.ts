@@ -1,9 +1,10 @@
 import { type Reason, requireShape, type Shape } from '../base/index.js'
 import { specReason } from './codes.js'
 import { IDENTITY_FACTS, judgeFacts } from './judgeFacts.js'
-import type { Id, Identity } from './leaf.js'
+import type { Identity } from './leaf.js'
 import type { IdentityFact, Judgement } from './resolved.js'
 import type { SpecSheet } from './specSheet.js'
+import type { Id } from './specValue.js'
 
 /** The variant of a machine, with the reasons. */
 export type VariantVerdict =

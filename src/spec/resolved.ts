@@ -1,5 +1,6 @@
 import type { JsonPointer, Reason } from '../base/index.js'
-import type { Identity, NotStated, SourceRef } from './leaf.js'
+import type { Identity } from './leaf.js'
+import type { NotStated, SourceRef } from './specValue.js'
 
 export type IdentityFact = keyof Identity
 

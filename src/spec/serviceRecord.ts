@@ -1,7 +1,8 @@
 import type { JsonPointer } from '../base/index.js'
 import type { DistanceUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/index.js'
-import type { DateText, DocumentHead, Id } from './leaf.js'
-import type { WheelMark } from './specSheet.js'
+import type { WheelMark } from './gearcase.js'
+import type { DateText, DocumentHead } from './leaf.js'
+import type { Id } from './specValue.js'
 
 /** A spec sheet and its revision. */
 export interface SheetReference {

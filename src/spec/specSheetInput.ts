@@ -1,25 +1,28 @@
 import type { JsonPointer } from '../base/index.js'
 import type { Filter, FilterHold } from './filter.js'
-import type { Condition, Id, Leaf, LeafKind, Leaves, SourceRef } from './leaf.js'
 import type {
   Cover,
   FastenerSet,
   Fill,
   FillMethod,
   Gearcase,
-  Intervals,
   Level,
-  Machine,
   Opening,
-  Override,
   OwnOilSpace,
+  Shield,
+} from './gearcase.js'
+import type { Condition, Leaf, LeafKind, Leaves } from './leaf.js'
+import type {
+  Intervals,
+  Machine,
+  Override,
   SecuredItem,
   Service,
-  Shield,
   Source,
   SpecSheet,
   Waiver,
 } from './specSheet.js'
+import type { Id, SourceRef } from './specValue.js'
 
 /** Parts whose texts may take a `source` from them. */
 type Section = SpecSheet | Gearcase | Opening | Cover | Filter | Shield | Service

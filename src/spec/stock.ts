@@ -1,5 +1,7 @@
 import type { Quantity, VolumeUnit } from '../quantity/index.js'
-import type { DocumentHead, Id, Seal } from './leaf.js'
+import type { DocumentHead } from './leaf.js'
+import type { Seal } from './seal.js'
+import type { Id } from './specValue.js'
 
 /** Oil and seals in stock. */
 export interface Stock extends DocumentHead<'stock'> {

@@ -1,5 +1,6 @@
 import type { LengthUnit, MassUnit, Quantity, TorqueUnit, VolumeUnit } from '../quantity/index.js'
-import type { DateText, DocumentHead, DriveKind, Id } from './leaf.js'
+import type { DateText, DocumentHead, DriveKind } from './leaf.js'
+import type { Id } from './specValue.js'
 
 /** The workshop's tools and equipment. */
 export interface Toolbox extends DocumentHead<'toolbox'> {

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { SpecValue } from '../../src/spec/leaf.js'
-import type { FillMethod } from '../../src/spec/specSheet.js'
+import type { FillMethod } from '../../src/spec/gearcase.js'
+import type { SpecValue } from '../../src/spec/specValue.js'
 import { judgeRefill } from '../../src/v1/fill.js'
 import { law } from '../support/law.js'
 

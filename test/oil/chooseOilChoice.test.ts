@@ -2,7 +2,8 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { chooseOilChoice } from '../../src/oil/chooseOilChoice.js'
 import { judgeAmbientBand } from '../../src/oil/judgeAmbientBand.js'
-import type { GradeOil, StatedValue } from '../../src/spec/leaf.js'
+import type { GradeOil } from '../../src/spec/leaf.js'
+import type { StatedValue } from '../../src/spec/specValue.js'
 import { law } from '../support/law.js'
 
 type Band = StatedValue<'degC' | 'degF' | 'K'>

@@ -11,7 +11,7 @@ import type {
   ORing,
   Seal,
   ThreadSealant,
-} from '../../src/spec/leaf.js'
+} from '../../src/spec/seal.js'
 import type { StockSeal } from '../../src/spec/stock.js'
 import { law } from '../support/law.js'
 

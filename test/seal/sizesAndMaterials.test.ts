@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { materialSuits } from '../../src/seal/materialSuits.js'
-import type { CrushWasher, Elastomer } from '../../src/spec/leaf.js'
+import type { CrushWasher, Elastomer } from '../../src/spec/seal.js'
 import { parseThread } from '../../src/thread/parseThread.js'
 import { checkORing, checkWasherFit } from '../../src/v1/seal.js'
 import { AS568, DIN_7603, ELASTOMERS } from '../published/seals.js'

@@ -1,8 +1,8 @@
 import { expect, expectTypeOf, test } from 'vitest'
 import type { VolumeUnit } from '../../src/quantity/index.js'
-import type { SpecValue } from '../../src/spec/leaf.js'
 import { findLeafType, LEAF_TABLE, type LeafPlace, type LeafTableOf } from '../../src/spec/leafTable.js'
 import type { Machine, SpecSheet } from '../../src/spec/specSheet.js'
+import type { SpecValue } from '../../src/spec/specValue.js'
 
 /** A sheet with a trial leaf: what the cooler of a machine holds. */
 interface TrialSheet extends SpecSheet {

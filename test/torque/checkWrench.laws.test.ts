@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { TorqueUnit } from '../../src/quantity/unit.js'
-import type { StatedValue } from '../../src/spec/leaf.js'
+import type { StatedValue } from '../../src/spec/specValue.js'
 import type { TorqueWrench } from '../../src/spec/toolbox.js'
 import { convert } from '../../src/v1/quantity.js'
 import { checkWrench } from '../../src/v1/torque.js'

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { TorqueUnit } from '../../src/quantity/unit.js'
-import type { StatedValue, Tightening } from '../../src/spec/leaf.js'
+import type { Tightening } from '../../src/spec/leaf.js'
+import type { StatedValue } from '../../src/spec/specValue.js'
 import type { TorqueWrench } from '../../src/spec/toolbox.js'
 import { checkWrench, type WrenchOptions } from '../../src/v1/torque.js'
 import { ISO_6789_BANDS, ISO_6789_TARGETS } from '../published/torqueIso6789.js'

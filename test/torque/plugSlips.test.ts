@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { TorqueUnit } from '../../src/quantity/unit.js'
-import type { StatedValue } from '../../src/spec/leaf.js'
+import type { StatedValue } from '../../src/spec/specValue.js'
 import { checkPlugsSwapped } from '../../src/torque/checkPlugsSwapped.js'
 import { findTorqueSlip } from '../../src/torque/findTorqueSlip.js'
 import { law } from '../support/law.js'

@@ -1,5 +1,6 @@
 import type { TorqueUnit } from '../../src/quantity/unit.js'
-import type { StatedValue, Tightening } from '../../src/spec/leaf.js'
+import type { Tightening } from '../../src/spec/leaf.js'
+import type { StatedValue } from '../../src/spec/specValue.js'
 import type { TorqueWrench } from '../../src/spec/toolbox.js'
 
 /** An invented click wrench of ISO 6789 with one N·m scale. */

@@ -1,0 +1,249 @@
+import type { LengthUnit, TemperatureUnit, VolumeUnit } from '../quantity/index.js'
+import type { Filter } from './filter.js'
+import type { Condition, DriveOnPart, Oils, PlaceOnMachine, Tightening } from './leaf.js'
+import type { Seal } from './seal.js'
+import type { Id, NotStated, SpecValue } from './specValue.js'
+
+/** What a gearcase does. */
+export type GearcaseType =
+  | 'differential'
+  | 'final drive'
+  | 'transfer case'
+  | 'hub reduction'
+  | 'bevel box'
+  | 'gearbox'
+
+/** One gearcase: its oil, openings, covers and filters, and how to reach them. */
+export interface Gearcase {
+  /** The name in plain words: `front differential`. */
+  readonly name: string
+  /** What the gearcase does. */
+  readonly type: GearcaseType
+  /** Only machines that meet this have the gearcase; absent: all. */
+  readonly appliesTo?: Condition
+  /** Left, right and so on, if the machine has this gearcase several times. */
+  readonly instances?: Readonly<
+    Record<
+      Id,
+      {
+        /** The name in plain words: `left`. */
+        readonly name: string
+      }
+    >
+  >
+  /** The id of the axle that it is on. */
+  readonly axle?: Id
+  /** Whether the work is done from the ground or with the machine on stands. */
+  readonly access: Access
+  /** The oil of the gearcase: its own, or that of another. */
+  readonly oilSpace: OilSpace
+  /** The plugs and holes, by id: `fill`, `drain`, `level`. */
+  readonly openings: Readonly<Record<Id, Opening>>
+  /** The covers, by id. */
+  readonly covers?: Readonly<Record<Id, Cover>>
+  /** The filters and strainers, by id. */
+  readonly filters?: Readonly<Record<Id, Filter>>
+  /** Ways to get the old oil out, the preferred one first. */
+  readonly emptying: readonly Emptying[]
+  /** The breather, which must be clear. */
+  readonly breather?: {
+    /** Where it is. */
+    readonly place: PlaceOnMachine
+  }
+  /** Shields that come off first. */
+  readonly shields?: readonly Id[]
+  /** Oil temperature for draining, if the manual gives one. */
+  readonly drainTemperature?: SpecValue<TemperatureUnit>
+  /** Oil temperature in continuous work, if the manual gives one; rubber seals must bear it. */
+  readonly workingTemperature?: SpecValue<TemperatureUnit>
+  /** Whether bronze or brass parts run in this oil, if the manual says so. */
+  readonly yellowMetal?: 'yes' | 'no' | 'not stated'
+}
+
+/** How the work is reached. */
+export type Access =
+  | { readonly kind: 'from the ground' }
+  | {
+      readonly kind: 'raised'
+      /** Ids of the supports on which the machine is raised. */
+      readonly supports: readonly Id[]
+    }
+  | NotStated
+
+/** Oil of its own. */
+export interface OwnOilSpace {
+  readonly kind: 'own'
+  /** The oils that the manual permits. */
+  readonly oils: Oils
+  /** How much oil, and how the right level is found. */
+  readonly fill: Fill
+  /** Gearcases into which oil can slowly pass; the level settles after a run. */
+  readonly passageTo?: readonly Id[]
+}
+
+/** The gearcase named in `with` owns the oil: its service, drain and oil count for both. */
+export interface SharedOilSpace {
+  readonly kind: 'shared'
+  /** The id of the gearcase that owns the oil. */
+  readonly with: Id
+  /** How much of the oil is in this gearcase: `1.5 L`. */
+  readonly portion?: SpecValue<VolumeUnit>
+}
+
+/** The oil of a gearcase: its own, or that of another gearcase. */
+export type OilSpace = OwnOilSpace | SharedOilSpace
+
+/** How much oil, and how the right level is found. */
+export interface Fill {
+  /** The oil for a change after draining: `450 mL`. */
+  readonly drainAndRefill: SpecValue<VolumeUnit>
+  /** The oil for a gearcase that is empty and dry: `500 mL`. */
+  readonly dryFill?: SpecValue<VolumeUnit>
+  /** Whether quantities are for one instance or for all, if the gearcase has instances. */
+  readonly per?: 'instance' | 'all instances'
+  /** What decides that the refill is right. */
+  readonly method: FillMethod
+  /** The state of the machine and oil in which the level is read. */
+  readonly level?: Level
+}
+
+/** What decides that the refill is right: the quantity, a level hole, a dipstick, a sight glass, or not stated. */
+export type FillMethod =
+  | {
+      readonly kind: 'by quantity'
+      /** The id of the opening where it is done. */
+      readonly opening: Id
+    }
+  | {
+      readonly kind: 'to level hole'
+      readonly opening: Id
+      /** How far below the lower edge of the hole the oil may be: `5 mm`. */
+      readonly below?: SpecValue<LengthUnit>
+    }
+  | {
+      readonly kind: 'dipstick'
+      readonly opening: Id
+      /** Whether the dipstick is screwed in or rests on its thread when it is read. */
+      readonly reading: 'screwed in' | 'resting'
+    }
+  | { readonly kind: 'sight glass'; readonly opening: Id }
+  | NotStated
+
+/** The state of the machine and oil in which the level is read. */
+export interface Level {
+  /** How the machine is placed. */
+  readonly attitude: 'level on its wheels' | 'level on stands' | 'not stated'
+  /** The temperature of the oil: `40 °C`. */
+  readonly temperature?: SpecValue<TemperatureUnit>
+  /** The wait after the engine stops: `10 min`. */
+  readonly minutesAfterStop?: SpecValue<'min'>
+  /** Whether the engine is stopped or runs. */
+  readonly engine: 'stopped' | 'running' | 'not stated'
+  /** The level falls as the oil spreads: check it again after a short run. */
+  readonly recheckAfterRun: boolean
+}
+
+/** One way to get the old oil out: a drain plug, a cover, or suction. */
+export type Emptying =
+  | {
+      readonly kind: 'drain plug'
+      /** The id of the opening. */
+      readonly opening: Id
+      /** Ids of further drains that are opened with it: `rear-drain`. */
+      readonly also?: readonly Id[]
+    }
+  | {
+      readonly kind: 'cover'
+      /** The id of the cover that comes off. */
+      readonly cover: Id
+    }
+  | { readonly kind: 'suction'; readonly opening: Id }
+
+/** What an opening is for. */
+export type OpeningRole = 'fill' | 'drain' | 'level'
+/** The position of the wheel's mark for an opening that turns with the hub. */
+export const WHEEL_MARKS = ['mark down', 'mark level', 'mark up'] as const
+export type WheelMark = (typeof WHEEL_MARKS)[number]
+
+/** One use of an opening. */
+export interface OpeningUse {
+  /** What the opening is for. */
+  readonly role: OpeningRole
+  /** Where the mark of the wheel must be for this use, if the opening turns with the hub. */
+  readonly wheelMark?: WheelMark
+}
+
+/** A plug or hole in a gearcase. */
+export interface Opening {
+  /** The name in plain words: `drain plug`. */
+  readonly name: string
+  /** Only machines that meet this have the opening; absent: all. */
+  readonly appliesTo?: Condition
+  /** What the opening is for: fill, drain, level. */
+  readonly uses: readonly OpeningUse[]
+  /** Designation as printed: `M18x1.5`, `R 1/2`, `1/2-14 NPT`; absent: not stated. */
+  readonly thread?: string
+  /** The material around the thread. */
+  readonly housing?: 'steel' | 'cast iron' | 'aluminium' | 'not stated'
+  /** What turns the plug: `internal hex 10 mm`. */
+  readonly drive: DriveOnPart
+  /** How tight the plug is: `30 N·m, dry`. */
+  readonly tightening: Tightening
+  /** The seals of the plug; an empty list if it has none. */
+  readonly seals: readonly Seal[]
+  /** True if the plug has a magnet. */
+  readonly magnet?: boolean
+  /** Where the opening is. */
+  readonly place: PlaceOnMachine
+}
+
+/** A cover on bolts, with its seal. */
+export interface Cover {
+  /** The name in plain words: `rear cover`. */
+  readonly name: string
+  /** Only machines that meet this have the cover; absent: all. */
+  readonly appliesTo?: Condition
+  /** The bolts: how many, how tight, in which order. */
+  readonly bolts: FastenerSet & {
+    /** The order of tightening. */
+    readonly pattern: 'crosswise' | 'from the middle outwards' | 'in turn' | 'not stated'
+  }
+  /** The seal between cover and gearcase. */
+  readonly seal: Seal
+  /** True if the cover has a magnet. */
+  readonly magnet?: boolean
+  /** Where the cover is. */
+  readonly place: PlaceOnMachine
+  /** `bottom`: the bottom pan of the gearcase. The position decides how the cover comes off without a gush of oil. */
+  readonly position?: 'upright' | 'bottom' | 'not stated'
+  /** It holds bearings with shims and preload: take it off and fit it only by the manual. */
+  readonly carriesBearings?: boolean
+}
+
+/** Equal bolts or screws. */
+export interface FastenerSet {
+  /** The number of bolts: `10`. */
+  readonly count: number | 'not stated'
+  /** The designation as printed: `M8`; absent: not stated. */
+  readonly thread?: string
+  /** The strength as on the head: `8.8`. */
+  readonly propertyClass?: string
+  /** What turns them: `external hex 13 mm`. */
+  readonly drive: DriveOnPart
+  /** How tight they are: `25 N·m, dry`. */
+  readonly tightening: Tightening
+}
+
+/** A guard or plate that comes off first. */
+export interface Shield {
+  /** The name in plain words: `skid plate`. */
+  readonly name: string
+  /** Only machines that meet this have the shield; absent: all. */
+  readonly appliesTo?: Condition
+  /** What holds it. */
+  readonly fasteners: FastenerSet
+  /** Where it is. */
+  readonly place: PlaceOnMachine
+  /** A guard over moving parts goes back before the machine runs, a plate under the machine after the last leak check. */
+  readonly guards?: 'moving parts' | 'the underside' | 'not stated'
+}
