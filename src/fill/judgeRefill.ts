@@ -39,8 +39,8 @@ export type RefillVerdict = RefillJudged | RefillUnknown
 const MAX_DIFFERENCE_PERCENT = 10
 
 /**
- * Whether a refill agrees with the quantity that the manual states, when it is done or recorded. By quantity, the
- * stated band decides; at a level hole, dipstick or sight glass the level decides, and a quantity more than 10 % off
+ * Whether a refill agrees with the quantity that the manual states, when it is done or recorded. By quantity, or if the
+ * method is not stated, the stated band decides; at a level hole, dipstick or sight glass the level decides, and a quantity more than 10 % off
  * stops the job: the machine may not be level, or old oil may have stayed in.
  *
  * @param stated - the sheet's refill; its first printed figure counts

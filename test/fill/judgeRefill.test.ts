@@ -70,6 +70,11 @@ describe('judgeRefill by quantity', () => {
       'fill/refill-far-off',
     ],
   ]
+  it.each(cases)('%s: the same if the method is not stated', (_, stated, refilled) => {
+    const verdict = judgeRefill(stated, L(refilled), { kind: 'not stated' })
+    expect(verdict).toEqual(judgeRefill(stated, L(refilled), quantity))
+  })
+
   it.each(cases)('%s', (_, stated, refilled, answer, code) => {
     const verdict = judgeRefill(stated, L(refilled), quantity)
     expect(verdict.verdict).toBe(answer)
