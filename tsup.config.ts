@@ -98,7 +98,10 @@ export default defineConfig([
   // The root is for bundlers, which drop what is not used; commands on documents share its chunks.
   {
     ...SHARED,
-    entry: { ...files([...roots, 'cli/readOptions', 'cli/safeLine', ...COMMANDS]), ...CHUNKS },
+    entry: {
+      ...files([...roots, 'cli/readOptions', 'cli/safeLine', 'cli/saveFile', ...COMMANDS]),
+      ...CHUNKS,
+    },
     splitting: true,
     format: 'esm',
     dts: { entry: files(ENTRIES) },
@@ -111,7 +114,7 @@ export default defineConfig([
     entry: files(['cli/main']),
     splitting: false,
     format: 'esm',
-    external: [/^\.\/(commands|questions)\//, /^\.\/(readOptions|safeLine)\.js$/],
+    external: [/^\.\/(commands|questions)\//, /^\.\/(readOptions|safeLine|saveFile)\.js$/],
   },
   {
     ...SHARED,

@@ -12,6 +12,8 @@ export interface FolderEntry {
   readonly kind: PathKind
 }
 
+export type MakeText = (old: string | undefined) => string | undefined | Promise<string | undefined>
+
 /** All files, streams and the clock that a command may use; tests pass their own. */
 export interface CliIo {
   readonly readText: (path: string) => Promise<string>
@@ -23,8 +25,11 @@ export interface CliIo {
   readonly kindOf: (path: string) => Promise<PathKind>
   /** The entries of a folder, sorted by name. */
   readonly listFolder: (path: string) => Promise<readonly FolderEntry[]>
-  /** Writes the whole text or nothing; creates the folder if needed. */
-  readonly writeText: (path: string, text: string) => Promise<void>
+  /**
+   * Replaces a file by a text made from the one that is there (undefined: there is none), wholly or not at all; creates the
+   * folder if needed. The text is made again if another program wrote the file meanwhile; undefined leaves the file.
+   */
+  readonly saveText: (path: string, makeText: MakeText) => Promise<void>
   readonly print: (text: string) => void
   /** Prints on standard error. */
   readonly printError: (text: string) => void

@@ -1,9 +1,10 @@
-import { mkdir, open, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises'
-import { dirname, join } from 'node:path'
+import { open, readdir, readFile, stat } from 'node:fs/promises'
+import { join } from 'node:path'
 import type { CliIo, PathKind } from './cliIo.js'
+import type { SaveOptions } from './saveFile.js'
 
 /** The real files, streams and clock. */
-export function nodeIo(): CliIo {
+export function nodeIo(saving: SaveOptions = {}): CliIo {
   return {
     readText: (path) => readFile(path, 'utf8'),
     openInput: async (path) => (path === undefined ? process.stdin : (await open(path)).createReadStream()),
@@ -17,17 +18,9 @@ export function nodeIo(): CliIo {
       })
       return (await Promise.all(found)).sort((first, second) => (first.name < second.name ? -1 : 1))
     },
-    writeText: async (path, text) => {
-      await mkdir(dirname(path), { recursive: true })
-      // Write to another name first: a half-written file is never read.
-      const temporaryPath = `${path}.${crypto.randomUUID()}.part`
-      try {
-        await writeFile(temporaryPath, text, 'utf8')
-        await rename(temporaryPath, path)
-      } catch (error) {
-        await rm(temporaryPath, { force: true })
-        throw error
-      }
+    saveText: async (path, makeText) => {
+      const { saveFile } = await import('./saveFile.js')
+      await saveFile(path, makeText, saving)
     },
     print: (text) => void process.stdout.write(text.endsWith('\n') ? text : `${text}\n`),
     printError: (text) => void process.stderr.write(text.endsWith('\n') ? text : `${text}\n`),

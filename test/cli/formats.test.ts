@@ -183,9 +183,9 @@ describe('faults', () => {
   })
 
   it('in writing that the system does not name are no usage error', async () => {
-    const writeText = () => Promise.reject(new Error('odd'))
+    const saveText = () => Promise.reject(new Error('odd'))
     const io = memoryIo()
-    expect(await runCommand(['card', TIND, ...VISIT, '--out', 'x'], { ...io, writeText })).toBe(2)
+    expect(await runCommand(['card', TIND, ...VISIT, '--out', 'x'], { ...io, saveText })).toBe(2)
     expect(io.err.join('')).toMatch(/error in the program/)
     const full = Object.assign(new Error('x'), { code: 'ENOSPC' })
     const odd = Object.assign(new Error('x'), { code: 'EODD' })
@@ -194,7 +194,7 @@ describe('faults', () => {
       [odd, /cannot be written \(EODD\)/],
     ] as const) {
       const other = memoryIo()
-      const failing = { ...other, writeText: () => Promise.reject(error) }
+      const failing = { ...other, saveText: () => Promise.reject(error) }
       expect(await runCommand(['card', TIND, ...VISIT, '--out', 'x'], failing)).toBe(2)
       expect(other.err.join('')).toMatch(said)
     }

@@ -1,4 +1,4 @@
-import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises'
+import { mkdir, mkdtemp, readdir, rm, symlink, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest'
@@ -15,22 +15,6 @@ beforeAll(async () => {
 afterAll(() => rm(folder, { recursive: true, force: true }))
 
 describe('files', () => {
-  it('are written whole, into folders that are made first, and nothing else is left', async () => {
-    await io.writeText(at('one', 'two', 'card.txt'), 'first')
-    await io.writeText(at('one', 'two', 'card.txt'), 'second')
-    expect(await readdir(at('one', 'two'))).toEqual(['card.txt'])
-    expect(await io.readText(at('one', 'two', 'card.txt'))).toBe('second')
-  })
-
-  it('a write that fails leaves what was there, and no part of the new', async () => {
-    await mkdir(at('taken', 'card.txt'), { recursive: true })
-    await expect(io.writeText(at('taken', 'card.txt'), 'text')).rejects.toMatchObject({ code: 'EISDIR' })
-    expect(await readdir(at('taken'))).toEqual(['card.txt'])
-    await writeFile(at('file'), 'kept')
-    await expect(io.writeText(at('file', 'card.txt'), 'text')).rejects.toThrow()
-    expect(await readFile(at('file'), 'utf8')).toBe('kept')
-  })
-
   it('folders differ from files, and are listed in order', async () => {
     await mkdir(at('set'))
     for (const name of ['b.json', 'a.yaml', 'C.json']) await writeFile(at('set', name), '{}')

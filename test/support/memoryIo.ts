@@ -46,7 +46,10 @@ export function memoryIo(files: Readonly<Record<string, string>> = {}): MemoryIo
       const kinds = new Map(inside.map(([name = '', ...rest]) => [name, rest.length > 0 ? 'folder' : 'file']))
       return [...kinds].sort().map(([name, kind]) => ({ name, kind }) as FolderEntry)
     },
-    writeText: async (path, text) => void written.set(path, text),
+    saveText: async (path, makeText) => {
+      const text = await makeText(own(path) ?? written.get(path))
+      if (text !== undefined) written.set(path, text)
+    },
     print: (text) => void out.push(text),
     printError: (text) => void err.push(text),
     today: () => '2023-10-06',

@@ -9,7 +9,7 @@ import { readDocuments, readWhole } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { exitCodeOf, locateFindings, renderFindings } from '../renderFindings.js'
 import { safeLine } from '../safeLine.js'
-import { writeOut } from '../writeOut.js'
+import { saveLog } from '../saveLog.js'
 
 /** `import`: adds the readings from a maker's telematics file to a log. */
 export async function runImport(options: Options, io: CliIo): Promise<ExitCode> {
@@ -30,22 +30,32 @@ export async function runImport(options: Options, io: CliIo): Promise<ExitCode> 
     report('Nothing is written.')
     return 1
   }
-  if (!read.ok || reading.some(({ severity }) => severity === 'error')) return refuse([...sent, ...reading])
+  if (!read.ok || reading.some(isError)) return refuse([...sent, ...reading])
   if (log === undefined) throw new UsageError(`import: expected a machine log, found ${file}`)
   const machine = chooseEquipment(read.value.machines, log.document, options)
   const added = addReadings(log.document, machine)
   const wrong = findNewMistakes(log.document, added.log, file, options)
-  if (wrong.some(({ severity }) => severity === 'error')) return refuse([...sent, ...wrong])
+  if (wrong.some(isError)) return refuse([...sent, ...wrong])
   const findings = locateFindings([...sent, ...reading, ...wrong], sets)
   if (findings.length > 0 || options.format !== 'text') io.print(renderFindings(findings, options.format))
   for (const line of describeAdded(added)) report(line)
   if (options.out === undefined) report('Nothing is written: name the file for the log with --out LOG.')
   else {
-    await writeOut(options.out, `${JSON.stringify(added.log, null, 2)}\n`, io)
+    const extend = (current: MachineLog): MachineLog | undefined => {
+      const extended = addReadings(current, machine).log
+      const isWrong = findNewMistakes(current, extended, file, options).some(isError)
+      return isWrong ? undefined : extended
+    }
+    if ((await saveLog(options.out, log.document, extend, io)) === undefined) {
+      report('Nothing is written: the log was changed meanwhile, and the readings do not fit it any more.')
+      return 1
+    }
     report(`Written: ${options.out}`)
   }
   return exitCodeOf(findings, options.level)
 }
+
+const isError = ({ severity }: Finding): boolean => severity === 'error'
 
 async function readJson(path: string, io: CliIo): Promise<unknown> {
   const text = await readWhole(path, io)

@@ -37,15 +37,13 @@ export async function runNew(words: Words, io: CliIo): Promise<ExitCode> {
   const { out, format } = words.values
   if (out !== undefined && !/\.(ya?ml|json)$/i.test(out))
     throw new UsageError(`--out ${out}: expected a name that ends in .yaml, .yml or .json`)
-  if (out !== undefined && (await isTaken(out, io)))
-    throw new UsageError(`${out} exists; choose another name, or delete it first`)
   const text = await textOf(words, io)
   if (text === undefined) return 1
   const isJson = format === 'json' || /\.json$/i.test(out ?? '')
   const written = isJson ? `${JSON.stringify(parse(text), null, 2)}\n` : text
   if (out === undefined) io.print(written)
   else {
-    await writeOut(out, written, io)
+    await writeOut(out, written, io, { isNew: true })
     io.print(`Written: ${out}`)
   }
   return 0
@@ -89,13 +87,6 @@ function readKind([word = 'sheet', ...others]: readonly string[]): (typeof KINDS
   if (found === undefined || others.length > 0)
     throw new UsageError('new: expected one of sheet, log, toolbox, stock')
   return found[1]
-}
-
-async function isTaken(path: string, io: CliIo): Promise<boolean> {
-  return io.kindOf(path).then(
-    () => true,
-    () => false,
-  )
 }
 
 /** The blank sheet of these gearcases; ids that do not make a sheet are refused. */

@@ -1,10 +1,9 @@
 import { checkRecord } from '../../record/index.js'
-import type { MachineLog } from '../../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { exitCodeOf, locateFindings, renderFindings } from '../renderFindings.js'
-import { writeOut } from '../writeOut.js'
+import { saveLog } from '../saveLog.js'
 
 /** `record`: checks a finished record, and appends it to its log if it has no errors. */
 export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> {
@@ -36,13 +35,20 @@ export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> 
     return 1
   }
   if (options.out === undefined) return code
-  if (log.document.records.some(({ id }) => id === record.document.id)) {
-    report(`Not appended: the log already has a record ${record.document.id}.`)
+  const { document } = record
+  const saved = await saveLog(
+    options.out,
+    log.document,
+    (current) =>
+      current.records.some(({ id }) => id === document.id)
+        ? undefined
+        : { ...current, records: [...current.records, document] },
+    io,
+  )
+  if (saved === undefined) {
+    report(`Not appended: the log already has a record ${document.id}.`)
     return 1
   }
-  const { records } = log.document
-  const appended: MachineLog = { ...log.document, records: [...records, record.document] }
-  await writeOut(options.out, `${JSON.stringify(appended, null, 2)}\n`, io)
-  report(`Appended to ${options.out}: ${record.document.id}, ${records.length + 1} records.`)
+  report(`Appended to ${options.out}: ${document.id}, ${saved.records.length} records.`)
   return code
 }

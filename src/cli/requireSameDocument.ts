@@ -1,0 +1,43 @@
+import { DOCUMENT_NAMES } from '../spec/index.js'
+import { UsageError } from './cliIo.js'
+import { readYaml } from './readYaml.js'
+
+interface Head {
+  readonly kind: string
+  readonly id?: unknown
+}
+
+const KINDS: readonly string[] = DOCUMENT_NAMES
+
+/** Refuses to replace a document by anything but the same document, or to replace another file by a document. */
+export function requireSameDocument(path: string, old: string, text: string): void {
+  if (old.trim() === '') return
+  const there = readHead(old)
+  const written = readHead(text)
+  if (there?.kind === written?.kind && there?.id === written?.id) return
+  const names = [there, written].map(
+    (head) => head && `the ${head.kind} ${String(head.id ?? 'without an id')}`,
+  )
+  const [found = 'another file', expected = 'an earlier output'] = names
+  throw new UsageError(`${path} is ${found}, not ${expected}: choose another name; nothing is written`)
+}
+
+/** Kind and id of a document, also of one with mistakes; undefined: the text is not a document. */
+function readHead(text: string): Head | undefined {
+  // A card, which is no data, is not parsed.
+  const [, kind] = new RegExp(`\\bkind["']?\\s*:\\s*["']?(${KINDS.join('|')})\\b`).exec(text) ?? []
+  if (kind === undefined) return undefined
+  const data = readData(text)
+  const isHead =
+    typeof data === 'object' && data !== null && 'kind' in data && KINDS.includes(String(data.kind))
+  return isHead ? (data as Head) : { kind }
+}
+
+function readData(text: string): unknown {
+  try {
+    return JSON.parse(text)
+  } catch {
+    const read = readYaml(text, 'output')
+    return read.ok ? read.value : undefined
+  }
+}

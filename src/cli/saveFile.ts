@@ -1,0 +1,224 @@
+import { createHash } from 'node:crypto'
+import type { Stats } from 'node:fs'
+import {
+  access,
+  constants,
+  type FileHandle,
+  mkdir,
+  open,
+  readFile,
+  readlink,
+  realpath,
+  rename,
+  rm,
+  stat,
+} from 'node:fs/promises'
+import { dirname, resolve } from 'node:path'
+import { setTimeout as wait } from 'node:timers/promises'
+import { ABANDONED_MS, type Claim, claimVersion } from './claimVersion.js'
+import { type MakeText, UsageError } from './cliIo.js'
+
+/** The places in a save where a test stops it. */
+export type SaveStep =
+  | 'claimed'
+  | 'swept'
+  | 'opened'
+  | 'piece written'
+  | 'synced'
+  | 'checked'
+  | 'renamed'
+  | 'confirmed'
+
+export interface SaveOptions {
+  readonly onStep?: (step: SaveStep) => void | Promise<void>
+  /** How long to wait for another writer. */
+  readonly waitMs?: number
+  /** How long a save may take: less than the time after which others take over. */
+  readonly holdMs?: number
+}
+
+/** A version of a file: undefined if there is none. */
+interface Version {
+  readonly bytes: Buffer
+  readonly stats: Stats
+}
+
+const PIECE = 65_536
+
+/**
+ * Replaces a file by a text made from the one that is there. At any moment the file has the old text or the whole new one,
+ * and when this returns, the new one is on the disk. If another process saves the same file meanwhile, the text is made again from
+ * what that one wrote. Links are followed; mode and owner stay; only a regular file is replaced.
+ */
+export async function saveFile(
+  path: string,
+  makeText: MakeText,
+  { onStep = () => undefined, waitMs = 10_000, holdMs = ABANDONED_MS / 2 }: SaveOptions = {},
+): Promise<void> {
+  const target = await followLinks(path)
+  const made = await mkdir(dirname(target), { recursive: true })
+  const giveUp = Date.now() + waitMs
+  while (true) {
+    const old = await readVersion(path, target)
+    const text = await makeText(old?.bytes.toString('utf8'))
+    if (text === undefined) return
+    const bytes = Buffer.from(text)
+    if (old?.bytes.equals(bytes)) return confirm(path, target, made)
+    const began = Date.now()
+    const claim = await claimVersion(target, nameVersion(old))
+    const isClaimed = !('holder' in claim)
+    if (
+      isClaimed &&
+      (await replace({ path, target, made, old, bytes, claim, until: began + holdMs, onStep }))
+    )
+      return
+    if (Date.now() > giveUp)
+      throw new UsageError(
+        `${path}: ${isClaimed ? 'another process' : claim.holder} is writing it; try again`,
+      )
+    await wait(10 + 30 * Math.random())
+  }
+}
+
+interface Replacement {
+  readonly path: string
+  readonly target: string
+  /** The first of the folders that were made for it. */
+  readonly made: string | undefined
+  readonly old: Version | undefined
+  readonly bytes: Buffer
+  readonly claim: Claim
+  readonly until: number
+  readonly onStep: NonNullable<SaveOptions['onStep']>
+}
+
+/** Writes the new text beside the file and renames it; false, and nothing is changed, if the file has another version now. */
+async function replace({
+  path,
+  target,
+  made,
+  old,
+  bytes,
+  claim,
+  until,
+  onStep,
+}: Replacement): Promise<boolean> {
+  let replaced = false
+  const isSame = async (): Promise<boolean> =>
+    nameVersion(await readVersion(path, target)) === nameVersion(old)
+  try {
+    await onStep('claimed')
+    if (!(await isSame())) return false
+    await claim.sweep()
+    await onStep('swept')
+    await writePart(claim.part, bytes, old?.stats, onStep)
+    if (!((await claim.isLast()) && (await isSame()))) return false
+    if (Date.now() > until) throw new UsageError(`${path}: the disk is too slow; nothing is written`)
+    await onStep('checked')
+    await rename(claim.part, target)
+    replaced = true
+    await onStep('renamed')
+    await confirm(path, target, made)
+    await onStep('confirmed')
+    return true
+  } finally {
+    // An error before this one is the one to report; and a saved file is saved, whatever becomes of its claim.
+    await claim.release(replaced).catch(() => undefined)
+  }
+}
+
+async function writePart(
+  part: string,
+  bytes: Buffer,
+  like: Stats | undefined,
+  onStep: Replacement['onStep'],
+): Promise<void> {
+  await rm(part, { force: true })
+  const file = await open(part, 'wx', like === undefined ? 0o666 : 0o600)
+  try {
+    await onStep('opened')
+    for (let at = 0; at < bytes.length; at += PIECE) {
+      await file.writeFile(bytes.subarray(at, at + PIECE))
+      await onStep('piece written')
+    }
+    if (like !== undefined) await makeLike(file, like)
+    await file.sync()
+    await onStep('synced')
+  } finally {
+    await file.close()
+  }
+}
+
+/** Gives a file the owner and mode of another one. */
+async function makeLike(file: FileHandle, { uid, gid, mode }: Stats): Promise<void> {
+  const change = (changing: Promise<void>): Promise<boolean> =>
+    changing.then(
+      () => true,
+      () => false,
+    )
+  const now = await file.stat()
+  // Only the system's administrator gives a file away. If even the group cannot stay, it loses its rights.
+  const isKept =
+    (now.uid === uid && now.gid === gid) ||
+    (await change(file.chown(uid, gid))) ||
+    (await change(file.chown(-1, gid)))
+  const allowed = mode & (isKept ? 0o7777 : 0o7707)
+  if ((now.mode & 0o7777) !== allowed) await file.chmod(allowed)
+}
+
+/** The real file behind links, also behind one whose file does not exist yet. */
+async function followLinks(path: string): Promise<string> {
+  try {
+    return await realpath(path)
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error
+  }
+  const link = await readlink(path).catch(() => undefined)
+  return link === undefined ? resolve(path) : followLinks(resolve(await realpath(dirname(path)), link))
+}
+
+/** What is in the file now. Something that is not a file, or must not be written, is an error. */
+async function readVersion(path: string, target: string): Promise<Version | undefined> {
+  try {
+    const stats = await stat(target)
+    if (!stats.isFile()) throw new UsageError(`${path}: is ${kindOf(stats)}, not a file; nothing is written`)
+    await access(target, constants.W_OK)
+    return { bytes: await readFile(target), stats }
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return undefined
+    throw error
+  }
+}
+
+function kindOf(stats: Stats): string {
+  if (stats.isDirectory()) return 'a folder'
+  if (stats.isFIFO()) return 'a pipe'
+  return stats.isSocket() ? 'a socket' : 'a device'
+}
+
+function nameVersion(version: Version | undefined): string {
+  return version === undefined
+    ? 'none'
+    : createHash('sha256').update(version.bytes).digest('hex').slice(0, 16)
+}
+
+/** Waits until the names of the file, and of the folders that were made for it, are on the disk. */
+async function confirm(path: string, target: string, made: string | undefined): Promise<void> {
+  // Windows has no such call for folders.
+  if (process.platform === 'win32') return
+  const top = made === undefined ? dirname(target) : dirname(made)
+  for (let folder = dirname(target); ; folder = dirname(folder)) {
+    const opened = await open(folder, 'r')
+    try {
+      await opened.sync()
+    } catch (error) {
+      const { code = '' } = error as NodeJS.ErrnoException
+      // Some file systems cannot do it.
+      if (!['EINVAL', 'ENOTSUP'].includes(code))
+        throw new UsageError(`${path}: written, but the disk did not confirm it (${code})`)
+    } finally {
+      await opened.close()
+    }
+    if (folder === top || folder === dirname(folder)) return
+  }
+}

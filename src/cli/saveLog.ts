@@ -1,0 +1,56 @@
+import { stringify } from 'yaml'
+import type { MachineLog, MeterName } from '../spec/index.js'
+import { type CliIo, UsageError } from './cliIo.js'
+import { editYaml } from './editYaml.js'
+import { documentsOf, readDocuments } from './readDocuments.js'
+import { writeOut } from './writeOut.js'
+
+/**
+ * Writes an extended log to a path. If the file exists, it must be this log, and `extend` is called with what is in it when it is
+ * written: another program may have extended it since it was read. `extend` gives undefined if there is nothing to write.
+ */
+export async function saveLog(
+  path: string,
+  read: MachineLog,
+  extend: (log: MachineLog) => MachineLog | undefined,
+  io: CliIo,
+): Promise<MachineLog | undefined> {
+  let saved: MachineLog | undefined
+  const makeText = async (old: string | undefined): Promise<string | undefined> => {
+    const before = old === undefined || old.trim() === '' ? read : await readLog(path, old, read, io)
+    saved = extend(before)
+    if (saved === undefined) return undefined
+    if (!/\.ya?ml$/i.test(path)) return `${JSON.stringify(saved, null, 2)}\n`
+    return before === read ? stringify(saved, { lineWidth: 0 }) : editYaml(old ?? '', before, saved)
+  }
+  await writeOut(path, makeText, io)
+  return saved
+}
+
+/** The log in the text of a file; it must have all that the log had that was read. */
+async function readLog(path: string, text: string, read: MachineLog, io: CliIo): Promise<MachineLog> {
+  const sets = await readDocuments([path], { ...io, readText: async () => text, kindOf: async () => 'file' })
+  const [log] = documentsOf(sets, ({ logs }) => logs)
+  if (log === undefined || log.id !== read.id)
+    throw new UsageError(
+      `${path} is not the log ${read.id}, or cannot be read: choose another name; nothing is written`,
+    )
+  const lost = findLost(read, log)
+  if (lost !== undefined)
+    throw new UsageError(`${path} is another copy of the log, without ${lost}; nothing is written`)
+  return log
+}
+
+/** A record or reading of one log that another copy of it does not have. */
+function findLost(from: MachineLog, copy: MachineLog): string | undefined {
+  const ids = new Set(copy.records.map(({ id }) => id))
+  const record = from.records.find(({ id }) => !ids.has(id))
+  if (record !== undefined) return `the record ${record.id}`
+  const readings = ({ meters }: MachineLog, name: MeterName) => meters[name]?.readings ?? []
+  for (const name of ['hours', 'distance'] as const) {
+    const days = new Set(readings(copy, name).map(({ date }) => date))
+    const reading = readings(from, name).find(({ date }) => !days.has(date))
+    if (reading !== undefined) return `the reading of ${reading.date}`
+  }
+  return undefined
+}

@@ -1,0 +1,192 @@
+import { spawn } from 'node:child_process'
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { build } from 'esbuild'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { parse, stringify } from 'yaml'
+import { runCommand } from '../../src/cli/runCommand.js'
+import type { MachineLog } from '../../src/v1/spec.js'
+import { cases } from '../support/law.js'
+import { memoryIo } from '../support/memoryIo.js'
+import { readExample } from '../support/readExample.js'
+
+const TIND = 'examples/tind-4'
+const SHEET = `${TIND}/sheet.yaml`
+const DAY = ['--today', '2023-10-06']
+const log = readExample('tind-4', 'log')
+const last = log.records.at(-1)
+if (last === undefined) throw new Error('the example has no record')
+const recordOf = (id: string) => JSON.stringify({ ...last, id })
+const idsIn = (text: string) => (parse(text) as MachineLog).records.map(({ id }) => id)
+
+async function run(words: readonly string[], files: Readonly<Record<string, string>>) {
+  const io = memoryIo(files)
+  const code = await runCommand(words, io)
+  return { code, out: io.out.join('\n'), err: io.err.join('\n'), written: io.written }
+}
+const recordTo = (out: string, files: Readonly<Record<string, string>>) =>
+  run(['record', 'record.json', 'log.json', SHEET, '--out', out, ...DAY], {
+    'record.json': recordOf('new'),
+    'log.json': JSON.stringify(log),
+    ...files,
+  })
+
+describe('--out of record', () => {
+  it('extends what is in the file now, not what was read before', async () => {
+    const io = memoryIo({ 'record.json': recordOf('new'), 'log.json': JSON.stringify(log) })
+    const meanwhile: MachineLog = { ...log, records: [...log.records, { ...last, id: 'meanwhile' }] }
+    const saveText: typeof io.saveText = async (path, makeText) => {
+      // Made for the text that was read, then again for the text that another program wrote meanwhile.
+      await makeText(JSON.stringify(log))
+      io.written.set(path, (await makeText(JSON.stringify(meanwhile))) ?? '')
+    }
+    const words = ['record', 'record.json', 'log.json', SHEET, '--out', 'log.json', ...DAY]
+    expect(await runCommand(words, { ...io, saveText })).toBe(0)
+    const ids = log.records.map(({ id }) => id)
+    expect(idsIn(io.written.get('log.json') ?? '')).toEqual([...ids, 'meanwhile', 'new'])
+    expect(io.out.join('\n')).toMatch(`Appended to log.json: new, ${ids.length + 2} records.`)
+  })
+
+  it('refuses a record that another program appended meanwhile', async () => {
+    const there = JSON.stringify({ ...log, records: [...log.records, { ...last, id: 'new' }] })
+    const { code, out, written } = await recordTo('copy.json', { 'copy.json': there })
+    expect({ code, size: written.size }).toEqual({ code: 1, size: 0 })
+    expect(out).toMatch(/the log already has a record new/)
+  })
+
+  it.each([
+    ['a sheet', JSON.stringify(readExample('tind-4', 'sheet')), /is not the log station-2/],
+    ['another log', JSON.stringify({ ...log, id: 'station-3' }), /is not the log station-2/],
+    ['a log that cannot be read', '{"kind":"machine-log",', /is not the log station-2, or cannot be read/],
+    ['a text', 'My notes', /is not the log station-2/],
+    [
+      'a copy without a record',
+      JSON.stringify({ ...log, records: log.records.slice(1) }),
+      new RegExp(`another copy of the log, without the record ${log.records[0]?.id}`),
+    ],
+    [
+      'a copy without a reading',
+      JSON.stringify({ ...log, meters: { ...log.meters, distance: { unit: 'km', readings: [] } } }),
+      /another copy of the log, without the reading of 2021-04-18/,
+    ],
+  ])('refuses %s', async (_name, there, said) => {
+    const { code, err, written } = await recordTo('out.json', { 'out.json': there })
+    expect({ code, size: written.size }).toEqual({ code: 2, size: 0 })
+    expect(err).toMatch(said)
+    expect(err).toMatch(/nothing is written/)
+  })
+
+  it('writes into an empty file, and YAML into a file of YAML', async () => {
+    const { code, written } = await recordTo('out.yaml', { 'out.yaml': ' \n' })
+    expect(code).toBe(0)
+    expect(written.get('out.yaml')).toMatch(/^kind: machine-log\n/)
+    expect(idsIn(written.get('out.yaml') ?? '').at(-1)).toBe('new')
+  })
+
+  it('keeps the comments and the order of a log in YAML', async () => {
+    const yaml = stringify(log, { lineWidth: 0 })
+      .replace(/^records:/m, '# The newest last.\nrecords:')
+      .replace(/^meters:/m, '# Read on Mondays.\nmeters:')
+    const files = { 'log.yaml': yaml, 'record.json': recordOf('new') }
+    const words = ['record', 'record.json', 'log.yaml', SHEET, '--out', 'log.yaml', ...DAY]
+    const { code, written } = await run(words, files)
+    expect(code).toBe(0)
+    const after = written.get('log.yaml') ?? ''
+    expect(after.startsWith(yaml)).toBe(true)
+    expect(parse(after)).toEqual({ ...log, records: [...log.records, { ...last, id: 'new' }] })
+  })
+})
+
+describe('--out of other commands', () => {
+  const VISIT = ['--ambient', '6degC', ...DAY]
+  it.each([
+    [
+      'a card',
+      ['card', TIND, ...VISIT, '--out', 'out'],
+      { 'out/station-2.md': JSON.stringify(log) },
+      /station-2\.md is the machine-log station-2, not an earlier output/,
+    ],
+    [
+      'a repaired procedure',
+      ['repair', `${TIND}/procedure.json`, SHEET, '--out', 'x.yaml'],
+      { 'x.yaml': 'version: "1.0"\nkind: spec-sheet\nid: a\n' },
+      /x\.yaml is the spec-sheet a, not the procedure/,
+    ],
+    [
+      'a repaired procedure, over a text',
+      ['repair', `${TIND}/procedure.json`, SHEET, '--out', 'x.json'],
+      { 'x.json': 'Some kind: of text' },
+      /x\.json is another file, not the procedure/,
+    ],
+    [
+      'a repaired procedure, over a sheet with a mistake',
+      ['repair', `${TIND}/procedure.json`, SHEET, '--out', 'x.json'],
+      { 'x.json': '{ "kind": "spec-sheet", "id": "a"' },
+      /x\.json is the spec-sheet without an id, not the procedure/,
+    ],
+  ])('%s does not replace a document', async (_name, words, files, said) => {
+    const { code, err, written } = await run(words, files)
+    expect(err).toMatch(said)
+    expect(code).toBe(2)
+    expect([...written.keys()].filter((path) => Object.hasOwn(files, path))).toEqual([])
+  })
+
+  it('replaces an earlier output', async () => {
+    const files = { 'out/station-2.md': '# An earlier card', 'out/station-2.html': '<p>kind: of' }
+    const card = await run(['card', TIND, ...VISIT, '--out', 'out'], files)
+    expect({ code: card.code, size: card.written.size }).toEqual({ code: 0, size: 4 })
+  })
+})
+
+/** In place of 8 pairs in `npm test`, 200 in the long run. */
+const PAIRS = cases(1) > 1 ? 200 : 8
+
+describe('two processes', () => {
+  let folder = ''
+  let program = ''
+  beforeAll(async () => {
+    folder = await mkdtemp(join(tmpdir(), 'skarnfell-pairs-'))
+    program = join(folder, 'program.mjs')
+    const contents = `
+      import { nodeIo } from './nodeIo.ts'
+      import { runCommand } from './runCommand.ts'
+      process.exitCode = await runCommand(process.argv.slice(2), nodeIo())`
+    const stdin = { contents, resolveDir: 'src/cli', loader: 'ts' } as const
+    // A package that is not of ES modules asks for its parts at run time.
+    const banner = {
+      js: "import { createRequire as makeRequire } from 'node:module'; const require = makeRequire(import.meta.url)",
+    }
+    const how = { bundle: true, platform: 'node', format: 'esm', logLevel: 'error' } as const
+    await build({ stdin, banner, outfile: program, ...how })
+  })
+  afterAll(() => rm(folder, { recursive: true, force: true }))
+
+  it(`${PAIRS} pairs append to one log at once: both records are in it`, async () => {
+    const path = join(folder, 'log.json')
+    await writeFile(path, JSON.stringify(log))
+    const append = async (id: string) => {
+      const record = join(folder, 'records', `${id}.json`)
+      await writeFile(record, recordOf(id))
+      const child = spawn(process.execPath, [program, 'record', record, path, SHEET, '--out', path, ...DAY])
+      let said = ''
+      for (const stream of [child.stdout, child.stderr]) stream.on('data', (text) => (said += text))
+      const code = await new Promise((ended) => child.on('close', ended))
+      return { code, said: said.trim().split('\n').at(-1) }
+    }
+    await mkdir(join(folder, 'records'))
+    const appended = log.records.map(({ id }) => id)
+    for (let pair = 0; pair < PAIRS; pair++) {
+      const ids = [`pair-${pair}-a`, `pair-${pair}-b`]
+      const told = await Promise.all(ids.map(append))
+      expect(
+        told.map(({ code }) => code),
+        JSON.stringify(told),
+      ).toEqual([0, 0])
+      appended.push(...ids)
+      expect(idsIn(await readFile(path, 'utf8')).sort()).toEqual([...appended].sort())
+    }
+    const files = await readdir(folder)
+    expect(files.sort()).toEqual(['log.json', 'program.mjs', 'records'])
+  })
+})
