@@ -1,5 +1,6 @@
 import type { DocumentName, Documents, Parsed, ParseOptions } from '../spec/index.js'
-import { expandSheet } from './notation/expandSheet.js'
+import { ALL_PLACES } from './notation/allPlaces.js'
+import { expandShort } from './notation/expandShort.js'
 import { readDocument } from './readDocument.js'
 import { chooseShapes } from './shapes/documentShapes.js'
 
@@ -35,5 +36,8 @@ export function parseDocument<const Kind extends DocumentName | 'any'>(
   data: unknown,
   options: ParseOptions = {},
 ): Parsed<DocumentOf<Kind>> {
-  return readDocument(data, chooseShapes(kind), options, expandSheet) as Parsed<DocumentOf<Kind>>
+  return readDocument(data, chooseShapes(kind), options, {
+    expand: expandShort,
+    places: ALL_PLACES,
+  }) as Parsed<DocumentOf<Kind>>
 }

@@ -7,7 +7,8 @@ import {
   refuse,
 } from '../base/index.js'
 import type { DocumentName, Parsed, ParseOptions, SpecCodes } from '../spec/index.js'
-import { expandSheet } from './notation/expandSheet.js'
+import { ALL_PLACES } from './notation/allPlaces.js'
+import { expandShort } from './notation/expandShort.js'
 import type { DocumentOf } from './parseDocument.js'
 import { readDocument, readName } from './readDocument.js'
 import { readTableHead } from './readTableHead.js'
@@ -47,7 +48,10 @@ export function parseDocumentText<const Kind extends DocumentName | 'any'>(
   const json = text.startsWith('\uFEFF') ? text.slice(1) : text
   const found = findTextMistakes(json, text.length, reportMistakesOf(document))
   if (found.stop) return { ok: false, findings: found.findings }
-  const read = readDocument(JSON.parse(json), shapes, options, expandSheet) as Parsed<DocumentOf<Kind>>
+  const read = readDocument(JSON.parse(json), shapes, options, {
+    expand: expandShort,
+    places: ALL_PLACES,
+  }) as Parsed<DocumentOf<Kind>>
   if (found.findings.length === 0) return read
   const known =
     read.findings[0]?.document ??

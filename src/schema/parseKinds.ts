@@ -8,8 +8,9 @@ import type {
   Stock,
   Toolbox,
 } from '../spec/index.js'
-import { expandSheet } from './notation/expandSheet.js'
-import { readDocument } from './readDocument.js'
+import { expandShort } from './notation/expandShort.js'
+import { sheetPlaces } from './notation/sheetPlaces.js'
+import { readDocument, type ShortForms } from './readDocument.js'
 import { machineLogShape } from './shapes/machineLogShape.js'
 import { procedureShape } from './shapes/procedureShape.js'
 import { serviceRecordShape } from './shapes/serviceRecordShape.js'
@@ -37,7 +38,7 @@ import { toolboxShape } from './shapes/toolboxShape.js'
  * ```
  */
 export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Parsed<SpecSheet> {
-  return readDocument(data, { 'spec-sheet': specSheetShape }, options, expandSheet)
+  return readDocument(data, { 'spec-sheet': specSheetShape }, options, short({ 'spec-sheet': sheetPlaces }))
 }
 
 /**
@@ -154,3 +155,5 @@ export function parseProcedure(data: unknown, options: ParseOptions = {}): Parse
 export function parseServiceRecord(data: unknown, options: ParseOptions = {}): Parsed<ServiceRecord> {
   return readDocument(data, { 'service-record': serviceRecordShape }, options)
 }
+
+const short = (places: ShortForms['places']): ShortForms => ({ expand: expandShort, places })

@@ -20,20 +20,26 @@ import {
 import { copyPlainData } from './copyPlainData.js'
 import { findShapeMistakes } from './findShapeMistakes.js'
 import { nameType } from './nameMistake.js'
-import type { expandSheet } from './notation/expandSheet.js'
-import type { Holder } from './notation/placeTable.js'
+import type { expandShort } from './notation/expandShort.js'
+import type { Holder, PlaceTable } from './notation/placeTable.js'
 import { type ReportMistake, reportMistakesOf } from './reportMistake.js'
 import { ID_PATTERN } from './shapes/textShapes.js'
 
 /** The shapes that a document may have, by kind. */
 export type DocumentShapes = { readonly [Kind in DocumentName]?: () => z.$ZodType<Documents[Kind]> }
 
-/** Reads foreign data as a document of one of the given kinds; `expand` reads the short notation of a spec sheet. */
+/** How the short notation of documents is read, and where each kind has it. */
+export interface ShortForms {
+  readonly expand: typeof expandShort
+  readonly places: { readonly [Kind in DocumentName]?: () => PlaceTable }
+}
+
+/** Reads foreign data as a document of one of the given kinds. */
 export function readDocument<const Shapes extends DocumentShapes>(
   input: unknown,
   shapes: Shapes,
   options: ParseOptions,
-  expand?: typeof expandSheet,
+  forms?: ShortForms,
 ): Parsed<Documents[keyof Shapes & DocumentName]> {
   const name = readName(options)
   const expected = DOCUMENT_NAMES.filter((kind) => shapes[kind] !== undefined)
@@ -57,7 +63,8 @@ export function readDocument<const Shapes extends DocumentShapes>(
   const buildShape = known && shapes[known]
   if (head.stop || buildShape === undefined || refused.has('')) return fail()
   for (const path of head.judged) refused.add(path)
-  const short = known === 'spec-sheet' ? expand?.(plain.value as Holder, report) : undefined
+  const table = known && forms?.places[known]?.()
+  const short = table && forms?.expand(table, plain.value as Holder, report)
   findings.push(...(short?.findings ?? []))
   const unread = new Set([...refused, ...(short?.unread ?? [])])
   const leftOut = short?.places.filter(({ full, path }) => full !== path).map(({ full }) => full)

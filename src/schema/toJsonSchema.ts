@@ -2,6 +2,7 @@ import * as z from 'zod/v4/core'
 import { refuse } from '../base/index.js'
 import { DOCUMENT_NAMES, type DocumentName } from '../spec/index.js'
 import { allowShort } from './notation/allowShort.js'
+import { ALL_PLACES } from './notation/allPlaces.js'
 import { DOCUMENT_SHAPES } from './shapes/documentShapes.js'
 import { partRegistry } from './shapes/textShapes.js'
 
@@ -28,7 +29,8 @@ export function toJsonSchema(kind: DocumentName): JsonSchema {
       ...schema,
     }),
   )
-  return kind === 'spec-sheet' ? allowShort(full) : full
+  const places = ALL_PLACES[kind]?.()
+  return places === undefined ? full : allowShort(full, places)
 }
 
 const TITLES: Readonly<Record<DocumentName, string>> = {

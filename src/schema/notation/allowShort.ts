@@ -1,18 +1,19 @@
 import { listLeafTypes } from '../../spec/index.js'
-import { MAX_NOTATION_LENGTH, NOTATION_NAMES, type NotationName, outsideOf } from './notations.js'
-import { type PlaceNode, placeTree } from './placeTable.js'
+import { MAX_NOTATION_LENGTH, type Notation } from './notation.js'
+import type { PlaceNode, PlaceTable } from './placeTable.js'
 import { patternOf } from './readNotation.js'
+import type { SheetNotation } from './sheetNotations.js'
 
 type Schema = Record<string, unknown>
 
-/** Adds the short notation to the JSON Schema of a full sheet: at each place a text or the full form, and gaps. */
-export function allowShort(schema: Schema): Schema {
+/** Adds the short notation to the JSON Schema of a full document: at each place a text or the full form, and gaps. */
+export function allowShort(schema: Schema, { places, notations }: PlaceTable): Schema {
   const whole = structuredClone(schema)
   const defs = whole['$defs'] as Record<string, Schema>
   const done = new Set<Schema>()
-  shorten(whole, placeTree())
-  shortenOverrides()
-  for (const name of NOTATION_NAMES) defs[textName(name)] = textSchema(name)
+  shorten(whole, places)
+  if (places.below['overrides'] !== undefined) shortenOverrides()
+  for (const notation of Object.values(notations)) defs[textName(notation.name)] = textSchema(notation)
   return whole
 
   /** Loosens the full form of one place, and what is below it. */
@@ -108,12 +109,12 @@ function shortOf(node: PlaceNode): readonly [test: Schema, short: Schema] | unde
   }
   if (row.isOverride) return undefined
   const name = notationAt(node)
-  return name && [{ type: 'string' }, textReference(name)]
+  return name === undefined ? undefined : [{ type: 'string' }, textReference(name)]
 }
 
 /** A text at a section is read at the key that it is the value of. */
-function notationAt({ row, below }: PlaceNode): NotationName | undefined {
-  if (row.text !== undefined || row.under === undefined) return row.text
+function notationAt({ row, text, below }: PlaceNode): string | undefined {
+  if (text !== undefined || row.under === undefined) return text?.name
   const node = below[row.under === '[]' ? '*' : row.under]
   return node && notationAt(node)
 }
@@ -126,9 +127,9 @@ const OVERRIDE_TEXTS = {
   interval: ['window'],
   place: ['place'],
   drive: ['drive'],
-} as const satisfies { readonly [kind: string]: readonly NotationName[] }
+} as const satisfies { readonly [kind: string]: readonly SheetNotation[] }
 
-function allowText(slot: Schema, names: readonly NotationName[]): void {
+function allowText(slot: Schema, names: readonly SheetNotation[]): void {
   const [first = {}, ...others] = names.map(textReference)
   const texts = others.length === 0 ? first : { anyOf: [first, ...others] }
   replace(slot, either({ type: 'string' }, texts, { ...slot }))
@@ -139,13 +140,13 @@ function replace(slot: Schema, by: Schema): void {
   Object.assign(slot, by)
 }
 
-const textName = (name: NotationName): string =>
+const textName = (name: string): string =>
   `text-${name.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`
-const textReference = (name: NotationName): Schema => ({ $ref: `#/$defs/${textName(name)}` })
+const textReference = (name: string): Schema => ({ $ref: `#/$defs/${textName(name)}` })
 
-const textSchema = (name: NotationName): Schema => ({
+const textSchema = (notation: Notation): Schema => ({
   type: 'string',
   maxLength: MAX_NOTATION_LENGTH,
-  pattern: patternOf(name),
-  not: { pattern: outsideOf(name) },
+  pattern: patternOf(notation),
+  not: { pattern: notation.outside },
 })

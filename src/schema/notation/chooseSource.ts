@@ -57,8 +57,8 @@ function findSources(
   const holder = asHolder(value)
   if (holder === undefined) return []
   const { kind, source, bead, cureBeforeOil } = holder
-  const isFactor = node.row.text === 'severeUse' && kind === 'factor'
-  const own = TAKES_SOURCE.has(node.row.text) || isFactor
+  const isFactor = node.text?.name === 'severeUse' && kind === 'factor'
+  const own = TAKES_SOURCE.has(node.text?.name) || isFactor
   if (own) {
     const leaves = [holder, bead, cureBeforeOil].map(asHolder)
     const stated = leaves.filter((leaf) => leaf !== undefined && leaf['kind'] !== 'not stated')

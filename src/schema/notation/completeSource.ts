@@ -6,10 +6,10 @@ import { asHolder, type Holder } from './placeTable.js'
 export function completeSource(
   written: WrittenSource,
   section: Partial<SourceRef> | undefined,
-  sheet: Holder,
+  document: Holder,
 ): Partial<SourceRef> {
   if (written.ref !== undefined) return written
-  const ref = section?.ref ?? soleSource(sheet)
+  const ref = section?.ref ?? soleSource(document)
   return ref === undefined ? written : { ref, ...written }
 }
 

@@ -3,7 +3,7 @@ import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import type { NotationPart, SpecCodes } from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
 import { findUnit } from './findUnit.js'
-import { MAX_NOTATION_LENGTH, type NotationName } from './notations.js'
+import { MAX_NOTATION_LENGTH, type Notation } from './notation.js'
 import { readNotation } from './readNotation.js'
 
 /** How far a text was read, and what was expected there. */
@@ -14,7 +14,7 @@ export interface Stop {
 
 /** Says where a text in short notation stops making sense, what was expected there, and which texts were probably meant. */
 export function explainText(
-  notation: NotationName,
+  notation: Notation,
   text: string,
   stop: Stop,
   path: JsonPointer,
@@ -100,7 +100,7 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
 ]
 
 /** The text with the fewest changes that can be read; undefined where none is known. */
-function correct(notation: NotationName, text: string): string | undefined {
+function correct(notation: Notation, text: string): string | undefined {
   let best = text
   for (;;) {
     const read = readNotation(notation, best)

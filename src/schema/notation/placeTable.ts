@@ -1,6 +1,5 @@
-import type { LeafKind, LeafPlace } from '../../spec/index.js'
-import { buildOnce } from '../shapes/makeShape.js'
-import type { NotationName } from './notations.js'
+import type { LeafKind } from '../../spec/index.js'
+import type { Notation } from './notation.js'
 
 export type Holder = Record<string, unknown>
 
@@ -9,18 +8,19 @@ export interface LeftOutAt {
   /** The key or list place of the object in its own holder. */
   readonly id: string
   readonly holder: Holder
-  readonly sheet: Holder
-  /** The gearcase that the object is in. */
+  /** The whole document. */
+  readonly root: Holder
+  /** The gearcase of a sheet that the object is in. */
   readonly gearcase: Holder | undefined
 }
 
 /** What a key that was left out becomes; undefined where it must be written. */
-type LeftOut = (at: LeftOutAt) => unknown
+export type LeftOut = (at: LeftOutAt) => unknown
 
-/** What a writer may do at a place of a sheet. */
-export interface PlaceRow {
+/** What a writer may do at a place of a document. */
+export interface PlaceRow<Name extends string = string> {
   /** The notation of a text there. */
-  readonly text?: NotationName
+  readonly text?: Name
   /** A text there is the value of this key, or with `[]` the one entry of the list. */
   readonly under?: string
   /** The keys that may be left out. */
@@ -39,238 +39,52 @@ export interface PlaceRow {
   readonly isListOfIds?: true
 }
 
-const empty = () => ({})
-const notStated = () => ({ kind: 'not stated' })
-const torqueNotStated = () => ({ kind: 'not stated', threadCondition: 'not stated' })
-const always = (value: unknown) => () => value
-
-/** `gear-oil-change` is the gear oil change, and `drain` the drain plug. */
-const named =
-  (what = '') =>
-  ({ id }: LeftOutAt) => {
-    const words = id.replaceAll('-', ' ')
-    return what === '' || words.endsWith(what) ? words : `${words} ${what}`
-  }
-
-/** A bevel box `bevel` is no bevel bevel box. */
-const gearcaseName: LeftOut = ({ id, holder: { type } }) => {
-  const words = id.replaceAll('-', ' ')
-  if (typeof type !== 'string' || words.includes(type)) return words
-  return type.startsWith(`${words} `) ? type : `${words} ${type}`
-}
-
-const ifOwn =
-  (make: () => unknown): LeftOut =>
-  ({ holder }) =>
-    holder['kind'] === 'own' ? make() : undefined
-
-const ifScrewed =
-  (make: () => unknown): LeftOut =>
-  ({ holder }) =>
-    holder['kind'] === 'screwed' ? make() : undefined
-
-const OPENING_ROLES: readonly string[] = ['fill', 'drain', 'level']
-
-/** The one opening of a gearcase with a role; undefined where it has none or more. */
-function soleOpening(gearcase: Holder | undefined, role: string): string | undefined {
-  const found = Object.entries(asHolder(gearcase?.['openings']) ?? {}).filter(([, opening]) => {
-    const uses = asHolder(opening)?.['uses']
-    return Array.isArray(uses) && uses.some((use) => asHolder(use)?.['role'] === role)
-  })
-  return found.length === 1 ? found[0]?.[0] : undefined
-}
-
-const fastenerKeys = () => ({ count: always('not stated'), drive: notStated, tightening: torqueNotStated })
-
-/** Every place of a sheet where a writer may be short, but for the leaves, which have a table of their own. */
-const makeRows = (): { readonly [place: string]: PlaceRow } => ({
-  '': { isSection: true, leftOut: { sources: empty, gearcases: empty, services: empty } },
-  '/machine': {
-    leftOut: {
-      variants: ({ holder: { model } }) => ({
-        standard: { name: typeof model === 'string' ? model : 'standard' },
-      }),
-      axles: empty,
-      supports: empty,
-    },
-  },
-  '/machine/variants/*': { text: 'variant', leftOut: { name: named() } },
-  '/machine/variants/*/when': { text: 'condition' },
-  '/machine/axles/*': { text: 'axle', leftOut: { name: named('axle') } },
-  '/machine/supports/*': { text: 'support' },
-  '/sources/*': { text: 'documentSource', leftOut: { document: always('other') } },
-  '/gearcases/*': {
-    isSection: true,
-    leftOut: { name: gearcaseName, access: notStated, oilSpace: empty, openings: empty },
-    leftOutLast: {
-      emptying: ({ gearcase }) => {
-        const opening = soleOpening(gearcase, 'drain')
-        return opening === undefined ? [] : [{ kind: 'drain plug', opening }]
-      },
-    },
-  },
-  '/gearcases/*/appliesTo': { text: 'condition' },
-  '/gearcases/*/instances': { isListOfIds: true },
-  '/gearcases/*/instances/*': { leftOut: { name: named() } },
-  '/gearcases/*/access': { text: 'access' },
-  '/gearcases/*/yellowMetal': { isYesOrNo: true },
-  '/gearcases/*/oilSpace': {
-    text: 'oilSpace',
-    leftOut: {
-      kind: ({ holder }) => (holder['with'] === undefined ? 'own' : 'shared'),
-      oils: ifOwn(notStated),
-      fill: ifOwn(empty),
-    },
-  },
-  '/gearcases/*/oilSpace/fill': { text: 'fill', leftOut: { drainAndRefill: notStated, method: notStated } },
-  '/gearcases/*/oilSpace/fill/method': {
-    text: 'method',
-    leftOutLast: {
-      opening: ({ gearcase, holder: { kind } }) =>
-        kind === 'not stated' ? undefined : soleOpening(gearcase, kind === 'by quantity' ? 'fill' : 'level'),
-    },
-  },
-  '/gearcases/*/oilSpace/fill/level': {
-    text: 'level',
-    leftOut: { attitude: always('not stated'), engine: always('not stated'), recheckAfterRun: always(false) },
-  },
-  '/gearcases/*/openings/*': {
-    under: 'tightening',
-    isSection: true,
-    leftOut: {
-      name: named('plug'),
-      uses: ({ id }) => (OPENING_ROLES.includes(id) ? [{ role: id }] : undefined),
-      drive: notStated,
-      tightening: torqueNotStated,
-      seals: () => [notStated()],
-      place: notStated,
-    },
-  },
-  '/gearcases/*/openings/*/appliesTo': { text: 'condition' },
-  '/gearcases/*/openings/*/uses': { text: 'uses' },
-  '/gearcases/*/openings/*/seals': { under: '[]' },
-  '/gearcases/*/covers/*': {
-    isSection: true,
-    leftOut: { name: named(), bolts: empty, seal: notStated, place: notStated },
-  },
-  '/gearcases/*/covers/*/appliesTo': { text: 'condition' },
-  '/gearcases/*/covers/*/bolts': {
-    text: 'bolts',
-    leftOut: { ...fastenerKeys(), pattern: always('not stated') },
-  },
-  '/gearcases/*/filters/*': {
-    isSection: true,
-    leftOut: {
-      name: named('filter'),
-      seals: () => [notStated()],
-      change: always('not stated'),
-      place: notStated,
-    },
-  },
-  '/gearcases/*/filters/*/appliesTo': { text: 'condition' },
-  '/gearcases/*/filters/*/held': {
-    text: 'filterHold',
-    leftOut: { drive: ifScrewed(notStated), tightening: ifScrewed(torqueNotStated) },
-  },
-  '/gearcases/*/filters/*/seals': { under: '[]' },
-  '/gearcases/*/emptying/*': { text: 'emptying' },
-  '/gearcases/*/breather': { under: 'place', leftOut: { place: notStated } },
-  '/shields/*': { isSection: true, leftOut: { name: named(), fasteners: empty, place: notStated } },
-  '/shields/*/appliesTo': { text: 'condition' },
-  '/shields/*/fasteners': { text: 'fasteners', leftOut: fastenerKeys() },
-  '/services/*': {
-    under: 'intervals',
-    isSection: true,
-    leftOut: {
-      name: named(),
-      task: always('change'),
-      gearcases: ({ sheet }) => {
-        const ids = Object.keys(asHolder(sheet['gearcases']) ?? {})
-        return ids.length === 1 ? ids : undefined
-      },
-      intervals: empty,
-    },
-  },
-  '/services/*/appliesTo': { text: 'condition' },
-  '/services/*/intervals': {
-    under: 'repeat',
-    leftOut: { repeat: notStated, countFrom: always('completion') },
-  },
-  '/services/*/intervals/severe': { text: 'severeUse' },
-  '/overrides/*': { isOverride: true },
-  '/overrides/*/when': { text: 'condition' },
-})
-
-/** The notation of every leaf; one that the table of leaves has and this has not does not compile. */
-const LEAVES: { readonly [Place in LeafPlace]: NotationName } = {
-  '/gearcases/*/oilSpace/oils': 'oils',
-  '/gearcases/*/oilSpace/fill/drainAndRefill': 'volume',
-  '/gearcases/*/drainTemperature': 'temperature',
-  '/gearcases/*/workingTemperature': 'temperature',
-  '/gearcases/*/oilSpace/fill/method/below': 'length',
-  '/gearcases/*/oilSpace/fill/level/temperature': 'temperature',
-  '/gearcases/*/oilSpace/fill/level/minutesAfterStop': 'minutes',
-  '/gearcases/*/oilSpace/fill/dryFill': 'volume',
-  '/gearcases/*/oilSpace/portion': 'volume',
-  '/gearcases/*/openings/*/place': 'place',
-  '/gearcases/*/covers/*/place': 'place',
-  '/gearcases/*/filters/*/place': 'place',
-  '/gearcases/*/breather/place': 'place',
-  '/shields/*/place': 'place',
-  '/gearcases/*/openings/*/tightening': 'tightening',
-  '/gearcases/*/covers/*/bolts/tightening': 'tightening',
-  '/gearcases/*/filters/*/held/tightening': 'tightening',
-  '/shields/*/fasteners/tightening': 'tightening',
-  '/gearcases/*/openings/*/drive': 'drive',
-  '/gearcases/*/covers/*/bolts/drive': 'drive',
-  '/gearcases/*/filters/*/held/drive': 'drive',
-  '/shields/*/fasteners/drive': 'drive',
-  '/gearcases/*/covers/*/seal': 'seal',
-  '/gearcases/*/openings/*/seals/*': 'seal',
-  '/gearcases/*/filters/*/seals/*': 'seal',
-  '/services/*/intervals/first': 'interval',
-  '/services/*/intervals/repeat': 'interval',
-  '/services/*/intervals/window': 'window',
-  '/services/*/intervals/severe/interval': 'interval',
-  '/machine/mass': 'mass',
-}
-
 /** A place of the table and the places below it. */
 export interface PlaceNode {
-  readonly row: PlaceRow
+  readonly row: Omit<PlaceRow, 'text'>
+  readonly text?: Notation
   readonly below: { readonly [key: string]: PlaceNode }
 }
 
-/** The rows and the leaves as one tree; `*` is any key. */
-export const placeTree = /* @__PURE__ */ buildOnce((): PlaceNode => {
-  const rows = makeRows()
-  const root: PlaceNode = { row: rows[''] ?? {}, below: {} }
-  const leaves = Object.entries(LEAVES).map(([place, text]) => [place, { text, isLeaf: true }] as const)
-  for (const [place, row] of [...Object.entries(rows), ...leaves]) {
-    let node = root
+/** Where a writer of one kind of document may be short, and the notations there. */
+export interface PlaceTable<Name extends string = string> {
+  readonly places: PlaceNode
+  readonly notations: { readonly [Each in Name]: Notation }
+}
+
+/** The rows as one tree, in which `*` is any key. */
+export function makeTable<Name extends string>(
+  rows: { readonly [place: string]: PlaceRow<Name> },
+  notations: PlaceTable<Name>['notations'],
+): PlaceTable<Name> {
+  const places: PlaceNode = { row: {}, below: {} }
+  for (const [place, { text, ...row }] of Object.entries(rows)) {
+    let node = places
     for (const key of place.split('/').slice(1)) {
       const below = node.below as Record<string, PlaceNode>
       below[key] ??= { row: {}, below: {} }
       node = below[key]
     }
-    Object.assign(node, { row })
+    Object.assign(node, { row, text: text && notations[text] })
   }
-  return root
-})
+  return { places, notations }
+}
 
 /** The node of a key: its own, or the one of any key. Keys of foreign data may be names of built-ins. */
 export const nodeBelow = ({ below }: PlaceNode, key: string): PlaceNode | undefined =>
   Object.hasOwn(below, key) ? below[key] : below['*']
 
-/** The notation of a leaf by its place, and its kind; undefined where a sheet has no leaf. */
+/** The notation of a leaf by its place, and its kind; undefined where the document has no leaf. */
 export function findLeafNotation(
+  { places }: PlaceTable,
   tokens: readonly string[],
-): { readonly notation: NotationName; readonly kind: LeafKind } | undefined {
-  let node: PlaceNode | undefined = placeTree()
+): { readonly notation: Notation; readonly kind: LeafKind } | undefined {
+  let node: PlaceNode | undefined = places
   for (const token of tokens) node = node && nodeBelow(node, token)
-  const notation = node?.row.isLeaf && node.row.text
+  const notation = node?.row.isLeaf && node.text
   if (!notation) return undefined
-  const kind = notation === 'window' ? 'interval' : KINDS.includes(notation) ? notation : 'value'
+  const { name } = notation
+  const kind = name === 'window' ? 'interval' : KINDS.includes(name) ? name : 'value'
   return { notation, kind: kind as LeafKind }
 }
 const KINDS: readonly string[] = ['oils', 'place', 'tightening', 'drive', 'seal', 'interval']

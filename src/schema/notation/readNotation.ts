@@ -1,5 +1,5 @@
 import type { NotationPart, TextPart } from '../../spec/index.js'
-import { MAX_NOTATION_LENGTH, type NotationName, notationOf, outsideOf } from './notations.js'
+import { MAX_NOTATION_LENGTH, type Notation } from './notation.js'
 import type { Reading } from './piece.js'
 
 /** A text read in a notation, or how far it was read and what was expected there. */
@@ -11,29 +11,28 @@ const outside = /* @__PURE__ */ new Map<string, RegExp>()
 
 /** Reads a text in a notation; `cite` completes sources from the section that the text is in. */
 export function readNotation(
-  name: NotationName,
+  notation: Notation,
   text: string,
   cite: Reading['cite'] = (written) => written,
 ): NotationReading {
   if (text.length > MAX_NOTATION_LENGTH && [...text].length > MAX_NOTATION_LENGTH)
     return { ok: false, at: MAX_NOTATION_LENGTH, expected: ['shorter text'] }
-  const forbidden = forbiddenIn(name).exec(text)
+  const forbidden = forbiddenIn(notation).exec(text)
   if (forbidden !== null) return { ok: false, at: forbidden.index, expected: [] }
   const reading: Reading = { text, at: 0, path: '', marks: [], furthest: 0, expected: [], cite }
-  const value = notationOf(name).read(reading)
+  const value = notation.piece().read(reading)
   if (value !== undefined && reading.at === text.length) return { ok: true, value, marks: reading.marks }
   const at = Math.max(reading.furthest, reading.at)
   return { ok: false, at, expected: at > reading.furthest ? [] : reading.expected }
 }
 
-function forbiddenIn(name: NotationName): RegExp {
-  const pattern = outsideOf(name)
+function forbiddenIn({ outside: pattern }: Notation): RegExp {
   const known = outside.get(pattern) ?? new RegExp(pattern, 'u')
   outside.set(pattern, known)
   return known
 }
 
 /** The pattern of a notation as every schema reader takes it: groups without names, and nothing but the whole text. */
-export function patternOf(name: NotationName): string {
-  return `^(${notationOf(name).pattern.replaceAll(/\(\?(?::|<[a-zA-Z]+>)/g, '(')})$`
+export function patternOf({ piece }: Notation): string {
+  return `^(${piece().pattern.replaceAll(/\(\?(?::|<[a-zA-Z]+>)/g, '(')})$`
 }

@@ -1,24 +1,27 @@
 import { isSameJson, splitPointer } from '../../base/index.js'
 import { requireDocument, type SourceRef, type SpecSheet, type SpecSheetInput } from '../../spec/index.js'
+import type { NotationName } from './allPlaces.js'
 import { chooseSource } from './chooseSource.js'
 import { completeSource } from './completeSource.js'
-import type { NotationName } from './notations.js'
+import type { Notation } from './notation.js'
 import {
   asHolder,
   findLeafNotation,
   type Holder,
   nodeBelow,
   type PlaceNode,
-  placeTree,
+  type PlaceTable,
 } from './placeTable.js'
 import { readNotation } from './readNotation.js'
+import { sheetPlaces } from './sheetPlaces.js'
 import { stripDefaults } from './stripDefaults.js'
 import { writeText } from './writeText.js'
 
-/** What a place of the sheet is written in. */
+/** What a place of the document is written in. */
 interface Around {
+  readonly table: PlaceTable
   readonly id: string
-  readonly sheet: Holder
+  readonly root: Holder
   readonly gearcase: Holder | undefined
   readonly section: Partial<SourceRef> | undefined
 }
@@ -46,15 +49,16 @@ interface Around {
 export function writeShort(sheet: SpecSheet): SpecSheetInput {
   requireDocument('sheet', sheet, 'spec-sheet')
   const full = sheet as unknown as Holder
-  const around = { id: '', sheet: full, gearcase: undefined, section: undefined }
-  const short = stripDefaults(full, placeTree(), around)
-  return shorten(short, placeTree(), around) as unknown as SpecSheetInput
+  const table = sheetPlaces()
+  const around = { table, id: '', root: full, gearcase: undefined, section: undefined }
+  const short = stripDefaults(full, table.places, around)
+  return shorten(short, table.places, around) as unknown as SpecSheetInput
 }
 
 /** The short form of one value, from which the defaults are gone already. */
 function shorten(value: unknown, node: PlaceNode, around: Around): unknown {
   const { row } = node
-  const text = row.text && writePlace(row.text, value, node, around)
+  const text = node.text && writePlace(node.text, value, node, around)
   if (text !== undefined) return text
   if (Array.isArray(value)) {
     const entry = node.below['*']
@@ -70,8 +74,8 @@ function shorten(value: unknown, node: PlaceNode, around: Around): unknown {
 
 function shortenHolder(holder: Holder, node: PlaceNode, around: Around): unknown {
   const { row } = node
-  const isGearcase = node === placeTree().below['gearcases']?.below['*']
-  const gearcase = isGearcase ? asHolder(asHolder(around.sheet['gearcases'])?.[around.id]) : around.gearcase
+  const isGearcase = node === around.table.places.below['gearcases']?.below['*']
+  const gearcase = isGearcase ? asHolder(asHolder(around.root['gearcases'])?.[around.id]) : around.gearcase
   const source = row.isOverride ? holder['source'] : chooseSource(holder, node, around)
   const written = source === undefined ? undefined : writeSource(source as SourceRef, around)
   const section = written === undefined ? around.section : (source as SourceRef)
@@ -87,12 +91,12 @@ function shortenHolder(holder: Holder, node: PlaceNode, around: Around): unknown
 }
 
 /** A value as a text, if reading gives the same value again. */
-function writePlace(name: NotationName, value: unknown, node: PlaceNode, around: Around): string | undefined {
-  const { section, sheet } = around
-  const text = writeText(name, value, (source) => bracketsOf(source, around))
+function writePlace(notation: Notation, value: unknown, node: PlaceNode, around: Around): string | undefined {
+  const { section, root } = around
+  const text = writeText(notation.name as NotationName, value, (source) => bracketsOf(source, around))
   if (text === undefined) return undefined
-  const read = readNotation(name, text, (written) =>
-    written === undefined ? section && { ...section } : completeSource(written, section, sheet),
+  const read = readNotation(notation, text, (written) =>
+    written === undefined ? section && { ...section } : completeSource(written, section, root),
   )
   return read.ok && isSameJson(stripDefaults(read.value, node, around), value) ? text : undefined
 }
@@ -103,17 +107,18 @@ function writeSource(source: SourceRef, around: Around): string | undefined {
     ...around,
     section: around.section && { ref: around.section.ref ?? '' },
   }).slice(2, -1)
-  const read = readNotation('source', text)
+  const { source: notation } = around.table.notations
+  const read = notation && readNotation(notation, text)
   const same =
-    read.ok && isSameJson(completeSource(read.value as SourceRef, around.section, around.sheet), source)
+    read?.ok && isSameJson(completeSource(read.value as SourceRef, around.section, around.root), source)
   return same ? text : undefined
 }
 
 /** ` [p. 60]`, or nothing where the section gives the same source. */
-function bracketsOf(source: SourceRef | undefined, { section, sheet }: Around): string {
+function bracketsOf(source: SourceRef | undefined, { section, root }: Around): string {
   if (source === undefined || isSameJson(source, section)) return ''
   const { ref, page, confidence } = source
-  const isKnown = page !== undefined && completeSource({ confidence }, section, sheet).ref === ref
+  const isKnown = page !== undefined && completeSource({ confidence }, section, root).ref === ref
   const place = page === undefined ? ref : `${isKnown ? '' : `${ref} `}p. ${page}`
   return ` [${place}${confidence === 'read' ? '' : `, ${confidence}`}]`
 }
@@ -122,12 +127,14 @@ function bracketsOf(source: SourceRef | undefined, { section, sheet }: Around): 
 function shortenSet(set: unknown, around: Around): unknown {
   const entries = set as readonly { readonly kind: string; readonly path: string; readonly to: unknown }[]
   const isMap = new Set(entries.map(({ path }) => path)).size === entries.length
-  const isKnown = entries.every(({ kind, path }) => findLeafNotation(splitPointer(path) ?? [])?.kind === kind)
+  const isKnown = entries.every(
+    ({ kind, path }) => findLeafNotation(around.table, splitPointer(path) ?? [])?.kind === kind,
+  )
   if (!isMap || !isKnown) return set
   const written = entries.map(({ path, to }) => {
-    const name = findLeafNotation(splitPointer(path) ?? [])?.notation
+    const notation = findLeafNotation(around.table, splitPointer(path) ?? [])?.notation
     const leaf: PlaceNode = { row: {}, below: {} }
-    return [path, (name && writePlace(name, to, leaf, around)) ?? to]
+    return [path, (notation && writePlace(notation, to, leaf, around)) ?? to]
   })
   return Object.fromEntries(written)
 }

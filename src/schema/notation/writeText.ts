@@ -1,6 +1,6 @@
 import { spellingsOf, type Unit } from '../../quantity/index.js'
 import type { SourceRef } from '../../spec/index.js'
-import type { NotationName } from './notations.js'
+import type { NotationName } from './allPlaces.js'
 
 /** A value in full form; keys that have a default may be left out. */
 // biome-ignore lint/suspicious/noExplicitAny: every notation has a value of its own, and what is written is read back

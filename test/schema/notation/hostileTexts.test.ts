@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { parseSpecSheet } from '../../../src/schema/index.js'
-import { NOTATION_NAMES } from '../../../src/schema/notation/notations.js'
-import { patternOf, readNotation } from '../../../src/schema/notation/readNotation.js'
+import { NOTATION_NAMES, patternOf, readNotation } from './support/byName.js'
 import { readNotationVectors } from './support/notationVectors.js'
 
 const { good } = readNotationVectors()

@@ -1,8 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { NOTATION_NAMES, type NotationName, outsideOf } from '../../../src/schema/notation/notations.js'
-import { patternOf, readNotation } from '../../../src/schema/notation/readNotation.js'
 import { law } from '../../support/law.js'
+import { NOTATION_NAMES, type NotationName, outsideOf, patternOf, readNotation } from './support/byName.js'
 import { readNotationVectors } from './support/notationVectors.js'
 
 const { good, bad } = readNotationVectors()

@@ -1,5 +1,4 @@
-import { NOTATION_NAMES, type NotationName } from '../../../src/schema/notation/notations.js'
-import { readNotation } from '../../../src/schema/notation/readNotation.js'
+import { NOTATION_NAMES, type NotationName, readNotation } from '../notation/support/byName.js'
 
 /** Of each notation what a text has, and one text. */
 const TEXTS: Readonly<Record<NotationName, readonly [says: string, example: string]>> = {

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import type { NotationName } from '../../../../src/schema/notation/notations.js'
+import type { NotationName } from './byName.js'
 
 interface NotationVectors {
   readonly good: readonly {

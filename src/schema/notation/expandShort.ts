@@ -10,7 +10,7 @@ import type { ReportMistake } from '../reportMistake.js'
 import { FORBIDDEN_KEYS, ID_PATTERN } from '../shapes/textShapes.js'
 import { completeSource } from './completeSource.js'
 import { explainText } from './explainText.js'
-import type { NotationName } from './notations.js'
+import type { Notation } from './notation.js'
 import type { WrittenSource } from './piece.js'
 import {
   asHolder,
@@ -19,11 +19,11 @@ import {
   nodeBelow,
   type PlaceNode,
   type PlaceRow,
-  placeTree,
+  type PlaceTable,
 } from './placeTable.js'
 import { readNotation } from './readNotation.js'
 
-/** What was found in the texts of a sheet. */
+/** What was found in the texts of a document. */
 export interface Expansion {
   readonly findings: readonly Finding<SpecCodes>[]
   readonly places: WrittenPlaces
@@ -36,7 +36,7 @@ export interface Expansion {
 /** The source of a section, and where it is written. */
 type Section = Partial<SourceRef>
 
-/** A place of the sheet while it is expanded. */
+/** A place of the document while it is expanded. */
 interface Place {
   readonly full: JsonPointer
   /** Where it is written. */
@@ -50,22 +50,23 @@ interface Place {
 }
 
 /**
- * Brings a sheet with texts and gaps into its full form, in place: the data must be the caller's own plain copy. What is
+ * Brings a document with texts and gaps into its full form, in place: the data must be the caller's own plain copy. What is
  * in full form already stays as it is, also where it is wrong: the shape says so.
  */
-export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
+export function expandShort(table: PlaceTable, document: Holder, report: ReportMistake): Expansion {
   const findings: Finding<SpecCodes>[] = []
   const places: WrittenPlace[] = []
   const unread: JsonPointer[] = []
   const last: (() => void)[] = []
   const root = { full: '', path: '', isWhole: false, id: '', section: undefined, gearcase: undefined }
-  visitHolder(sheet, placeTree(), root)
+  visitHolder(document, table.places, root)
   for (const fill of last) fill()
   return { findings, places, unread, asWritten: (finding) => placeAsWritten(finding, () => places) }
 
   /** Gives the full form of one value. */
   function visit(value: unknown, node: PlaceNode, place: Place): unknown {
-    const { text, under, isYesOrNo, isListOfIds } = node.row
+    const { text } = node
+    const { under, isYesOrNo, isListOfIds } = node.row
     if (typeof value === 'string') {
       const inside = { ...place, isWhole: true }
       if (text !== undefined) return visitBelow(readText(value, text, place), node, inside)
@@ -88,15 +89,15 @@ export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
     return holder === undefined ? value : visitHolder(holder, node, place)
   }
 
-  function visitHolder(holder: Holder, table: PlaceNode, place: Place): Holder {
-    const { row } = table
+  function visitHolder(holder: Holder, node: PlaceNode, place: Place): Holder {
+    const { row } = node
     const section = row.isSection || row.isOverride ? readSection(holder, row, place) : place.section
     const isInGearcase = place.full.startsWith('/gearcases/')
     const inside = { ...place, section, gearcase: isInGearcase ? (place.gearcase ?? holder) : undefined }
     fillLeftOut(holder, row.leftOut, inside)
     for (const key of Object.keys(holder)) {
-      const node = nodeBelow(table, key)
-      if (node !== undefined) holder[key] = visit(holder[key], node, placeBelow(inside, key))
+      const below = nodeBelow(node, key)
+      if (below !== undefined) holder[key] = visit(holder[key], below, placeBelow(inside, key))
     }
     if (row.isOverride) readSet(holder, inside)
     if (row.leftOutLast !== undefined) last.push(() => fillLeftOut(holder, row.leftOutLast, inside))
@@ -106,7 +107,7 @@ export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
   function fillLeftOut(holder: Holder, leftOut: PlaceRow['leftOut'], place: Place): void {
     for (const key in leftOut) {
       if (holder[key] !== undefined) continue
-      const value = leftOut[key]?.({ id: place.id, holder, sheet, gearcase: place.gearcase })
+      const value = leftOut[key]?.({ id: place.id, holder, root: document, gearcase: place.gearcase })
       if (value === undefined) continue
       holder[key] = value
       if (!place.isWhole) places.push({ full: below(place.full, key), path: place.path })
@@ -114,11 +115,11 @@ export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
   }
 
   /** Reads a text, or reports why it cannot be read. */
-  function readText(text: string, notation: NotationName, place: Place): unknown {
+  function readText(text: string, notation: Notation, place: Place): unknown {
     let isKnown = true
     const read = readNotation(notation, text, (written) => {
       if (written === undefined) return place.section && { ...place.section }
-      const source = completeSource(written, place.section, sheet)
+      const source = completeSource(written, place.section, document)
       isKnown &&= source.ref !== undefined
       return source
     })
@@ -136,12 +137,13 @@ export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
   /** The source of all texts in a section. Only an override has one in the full form too. */
   function readSection(holder: Holder, { isOverride }: PlaceRow, place: Place): Section | undefined {
     const { source: text } = holder
-    if (typeof text !== 'string') return place.section
+    const { source: notation } = table.notations
+    if (typeof text !== 'string' || notation === undefined) return place.section
     const here = placeBelow(place, 'source')
-    const source = readText(text, 'source', here) as WrittenSource | null
-    const whole = source === null ? null : completeSource(source, place.section, sheet)
+    const source = readText(text, notation, here) as WrittenSource | null
+    const whole = source === null ? null : completeSource(source, place.section, document)
     if (whole !== null && whole.ref === undefined)
-      findings.push(explainText('source', text, { at: 0, expected: ['known source'] }, here.path, report))
+      findings.push(explainText(notation, text, { at: 0, expected: ['known source'] }, here.path, report))
     if (isOverride) holder['source'] = whole
     else delete holder['source']
     return whole?.ref === undefined ? place.section : whole
@@ -169,7 +171,7 @@ export function expandSheet(sheet: Holder, report: ReportMistake): Expansion {
       const whole = placeBelow(here, String(at))
       const written = given === undefined ? whole : placeBelow(here, path)
       const tokens = splitPointer(path) ?? []
-      const { notation, kind } = findLeafNotation(tokens) ?? {}
+      const { notation, kind } = findLeafNotation(table, tokens) ?? {}
       const leaf = {
         ...place,
         full: below(whole.full, 'to'),

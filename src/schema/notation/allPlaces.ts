@@ -1,0 +1,16 @@
+import type { DocumentName } from '../../spec/index.js'
+import type { Notation } from './notation.js'
+import type { PlaceTable } from './placeTable.js'
+import type { SheetNotation } from './sheetNotations.js'
+import { sheetPlaces } from './sheetPlaces.js'
+
+/** The places of every kind of document that has a short form. */
+export const ALL_PLACES: { readonly [Kind in DocumentName]?: () => PlaceTable } = {
+  'spec-sheet': sheetPlaces,
+}
+
+export type NotationName = SheetNotation
+
+/** The notations of all documents by their names. */
+export const allNotations = (): { readonly [Name in NotationName]: Notation } =>
+  Object.assign({}, ...Object.values(ALL_PLACES).map((placesOf) => placesOf().notations))

@@ -1,0 +1,59 @@
+import { type Measure, UNITS_BY_MEASURE } from '../../quantity/index.js'
+import { drive, interval, oils, place, seal, severeUse, tightening, window } from './leafNotations.js'
+import { makeNotations } from './notation.js'
+import {
+  access,
+  axle,
+  bolts,
+  condition,
+  documentSource,
+  emptying,
+  fasteners,
+  fill,
+  filterHold,
+  level,
+  method,
+  oilSpace,
+  support,
+  uses,
+  variant,
+} from './partNotations.js'
+import { amount, amountOf, sourceText, value } from './valuePieces.js'
+
+const ofMeasure = (measure: Measure) => () => value(amountOf(measure, UNITS_BY_MEASURE[measure]))
+
+/** The notations of a sheet. */
+export const sheetNotations = () =>
+  makeNotations({
+    volume: ofMeasure('volume'),
+    length: ofMeasure('length'),
+    temperature: ofMeasure('temperature'),
+    mass: ofMeasure('mass'),
+    minutes: () => value(amount('duration', ['min'])),
+    tightening,
+    oils,
+    seal,
+    interval,
+    window,
+    place,
+    severeUse,
+    access,
+    oilSpace,
+    fill,
+    method,
+    level,
+    uses,
+    emptying,
+    filterHold,
+    drive,
+    fasteners,
+    bolts,
+    condition,
+    variant,
+    support,
+    axle,
+    documentSource,
+    source: sourceText,
+  })
+
+export type SheetNotation = keyof ReturnType<typeof sheetNotations>

@@ -1,0 +1,213 @@
+import type { LeafPlace } from '../../spec/index.js'
+import { buildOnce } from '../shapes/makeShape.js'
+import {
+  asHolder,
+  type Holder,
+  type LeftOut,
+  type LeftOutAt,
+  makeTable,
+  type PlaceRow,
+} from './placeTable.js'
+import { type SheetNotation, sheetNotations } from './sheetNotations.js'
+
+const empty = () => ({})
+const notStated = () => ({ kind: 'not stated' })
+const torqueNotStated = () => ({ kind: 'not stated', threadCondition: 'not stated' })
+const always = (value: unknown) => () => value
+
+/** `gear-oil-change` is the gear oil change, and `drain` the drain plug. */
+const named =
+  (what = '') =>
+  ({ id }: LeftOutAt) => {
+    const words = id.replaceAll('-', ' ')
+    return what === '' || words.endsWith(what) ? words : `${words} ${what}`
+  }
+
+/** A bevel box `bevel` is no bevel bevel box. */
+const gearcaseName: LeftOut = ({ id, holder: { type } }) => {
+  const words = id.replaceAll('-', ' ')
+  if (typeof type !== 'string' || words.includes(type)) return words
+  return type.startsWith(`${words} `) ? type : `${words} ${type}`
+}
+
+const ifOwn =
+  (make: () => unknown): LeftOut =>
+  ({ holder }) =>
+    holder['kind'] === 'own' ? make() : undefined
+
+const ifScrewed =
+  (make: () => unknown): LeftOut =>
+  ({ holder }) =>
+    holder['kind'] === 'screwed' ? make() : undefined
+
+const OPENING_ROLES: readonly string[] = ['fill', 'drain', 'level']
+
+/** The one opening of a gearcase with a role; undefined where it has none or more. */
+function soleOpening(gearcase: Holder | undefined, role: string): string | undefined {
+  const found = Object.entries(asHolder(gearcase?.['openings']) ?? {}).filter(([, opening]) => {
+    const uses = asHolder(opening)?.['uses']
+    return Array.isArray(uses) && uses.some((use) => asHolder(use)?.['role'] === role)
+  })
+  return found.length === 1 ? found[0]?.[0] : undefined
+}
+
+const fastenerKeys = () => ({ count: always('not stated'), drive: notStated, tightening: torqueNotStated })
+
+/** Every place of a sheet where a writer may be short, but for the leaves, which have a table of their own. */
+const makeRows = (): { readonly [place: string]: PlaceRow<SheetNotation> } => ({
+  '': { isSection: true, leftOut: { sources: empty, gearcases: empty, services: empty } },
+  '/machine': {
+    leftOut: {
+      variants: ({ holder: { model } }) => ({
+        standard: { name: typeof model === 'string' ? model : 'standard' },
+      }),
+      axles: empty,
+      supports: empty,
+    },
+  },
+  '/machine/variants/*': { text: 'variant', leftOut: { name: named() } },
+  '/machine/variants/*/when': { text: 'condition' },
+  '/machine/axles/*': { text: 'axle', leftOut: { name: named('axle') } },
+  '/machine/supports/*': { text: 'support' },
+  '/sources/*': { text: 'documentSource', leftOut: { document: always('other') } },
+  '/gearcases/*': {
+    isSection: true,
+    leftOut: { name: gearcaseName, access: notStated, oilSpace: empty, openings: empty },
+    leftOutLast: {
+      emptying: ({ gearcase }) => {
+        const opening = soleOpening(gearcase, 'drain')
+        return opening === undefined ? [] : [{ kind: 'drain plug', opening }]
+      },
+    },
+  },
+  '/gearcases/*/appliesTo': { text: 'condition' },
+  '/gearcases/*/instances': { isListOfIds: true },
+  '/gearcases/*/instances/*': { leftOut: { name: named() } },
+  '/gearcases/*/access': { text: 'access' },
+  '/gearcases/*/yellowMetal': { isYesOrNo: true },
+  '/gearcases/*/oilSpace': {
+    text: 'oilSpace',
+    leftOut: {
+      kind: ({ holder }) => (holder['with'] === undefined ? 'own' : 'shared'),
+      oils: ifOwn(notStated),
+      fill: ifOwn(empty),
+    },
+  },
+  '/gearcases/*/oilSpace/fill': { text: 'fill', leftOut: { drainAndRefill: notStated, method: notStated } },
+  '/gearcases/*/oilSpace/fill/method': {
+    text: 'method',
+    leftOutLast: {
+      opening: ({ gearcase, holder: { kind } }) =>
+        kind === 'not stated' ? undefined : soleOpening(gearcase, kind === 'by quantity' ? 'fill' : 'level'),
+    },
+  },
+  '/gearcases/*/oilSpace/fill/level': {
+    text: 'level',
+    leftOut: { attitude: always('not stated'), engine: always('not stated'), recheckAfterRun: always(false) },
+  },
+  '/gearcases/*/openings/*': {
+    under: 'tightening',
+    isSection: true,
+    leftOut: {
+      name: named('plug'),
+      uses: ({ id }) => (OPENING_ROLES.includes(id) ? [{ role: id }] : undefined),
+      drive: notStated,
+      tightening: torqueNotStated,
+      seals: () => [notStated()],
+      place: notStated,
+    },
+  },
+  '/gearcases/*/openings/*/appliesTo': { text: 'condition' },
+  '/gearcases/*/openings/*/uses': { text: 'uses' },
+  '/gearcases/*/openings/*/seals': { under: '[]' },
+  '/gearcases/*/covers/*': {
+    isSection: true,
+    leftOut: { name: named(), bolts: empty, seal: notStated, place: notStated },
+  },
+  '/gearcases/*/covers/*/appliesTo': { text: 'condition' },
+  '/gearcases/*/covers/*/bolts': {
+    text: 'bolts',
+    leftOut: { ...fastenerKeys(), pattern: always('not stated') },
+  },
+  '/gearcases/*/filters/*': {
+    isSection: true,
+    leftOut: {
+      name: named('filter'),
+      seals: () => [notStated()],
+      change: always('not stated'),
+      place: notStated,
+    },
+  },
+  '/gearcases/*/filters/*/appliesTo': { text: 'condition' },
+  '/gearcases/*/filters/*/held': {
+    text: 'filterHold',
+    leftOut: { drive: ifScrewed(notStated), tightening: ifScrewed(torqueNotStated) },
+  },
+  '/gearcases/*/filters/*/seals': { under: '[]' },
+  '/gearcases/*/emptying/*': { text: 'emptying' },
+  '/gearcases/*/breather': { under: 'place', leftOut: { place: notStated } },
+  '/shields/*': { isSection: true, leftOut: { name: named(), fasteners: empty, place: notStated } },
+  '/shields/*/appliesTo': { text: 'condition' },
+  '/shields/*/fasteners': { text: 'fasteners', leftOut: fastenerKeys() },
+  '/services/*': {
+    under: 'intervals',
+    isSection: true,
+    leftOut: {
+      name: named(),
+      task: always('change'),
+      gearcases: ({ root }) => {
+        const ids = Object.keys(asHolder(root['gearcases']) ?? {})
+        return ids.length === 1 ? ids : undefined
+      },
+      intervals: empty,
+    },
+  },
+  '/services/*/appliesTo': { text: 'condition' },
+  '/services/*/intervals': {
+    under: 'repeat',
+    leftOut: { repeat: notStated, countFrom: always('completion') },
+  },
+  '/services/*/intervals/severe': { text: 'severeUse' },
+  '/overrides/*': { isOverride: true },
+  '/overrides/*/when': { text: 'condition' },
+})
+
+/** The notation of every leaf; one that the table of leaves has and this has not does not compile. */
+const LEAVES: { readonly [Place in LeafPlace]: SheetNotation } = {
+  '/gearcases/*/oilSpace/oils': 'oils',
+  '/gearcases/*/oilSpace/fill/drainAndRefill': 'volume',
+  '/gearcases/*/drainTemperature': 'temperature',
+  '/gearcases/*/workingTemperature': 'temperature',
+  '/gearcases/*/oilSpace/fill/method/below': 'length',
+  '/gearcases/*/oilSpace/fill/level/temperature': 'temperature',
+  '/gearcases/*/oilSpace/fill/level/minutesAfterStop': 'minutes',
+  '/gearcases/*/oilSpace/fill/dryFill': 'volume',
+  '/gearcases/*/oilSpace/portion': 'volume',
+  '/gearcases/*/openings/*/place': 'place',
+  '/gearcases/*/covers/*/place': 'place',
+  '/gearcases/*/filters/*/place': 'place',
+  '/gearcases/*/breather/place': 'place',
+  '/shields/*/place': 'place',
+  '/gearcases/*/openings/*/tightening': 'tightening',
+  '/gearcases/*/covers/*/bolts/tightening': 'tightening',
+  '/gearcases/*/filters/*/held/tightening': 'tightening',
+  '/shields/*/fasteners/tightening': 'tightening',
+  '/gearcases/*/openings/*/drive': 'drive',
+  '/gearcases/*/covers/*/bolts/drive': 'drive',
+  '/gearcases/*/filters/*/held/drive': 'drive',
+  '/shields/*/fasteners/drive': 'drive',
+  '/gearcases/*/covers/*/seal': 'seal',
+  '/gearcases/*/openings/*/seals/*': 'seal',
+  '/gearcases/*/filters/*/seals/*': 'seal',
+  '/services/*/intervals/first': 'interval',
+  '/services/*/intervals/repeat': 'interval',
+  '/services/*/intervals/window': 'window',
+  '/services/*/intervals/severe/interval': 'interval',
+  '/machine/mass': 'mass',
+}
+
+/** Where a sheet may be short: the rows and the leaves. */
+export const sheetPlaces = /* @__PURE__ */ buildOnce(() => {
+  const leaves = Object.entries(LEAVES).map(([place, text]) => [place, { text, isLeaf: true }] as const)
+  return makeTable({ ...makeRows(), ...Object.fromEntries(leaves) }, sheetNotations())
+})
