@@ -1,10 +1,11 @@
-import { type DocumentReference, type Finding, RETIRED_CODES } from '../base/index.js'
+import { type Finding, RETIRED_CODES } from '../base/index.js'
 import { type MeterCodes, readMeters } from '../interval/index.js'
 import { type ProcedureCodes, validateProcedure } from '../procedure/index.js'
-import { placeAsWritten, type SpecSheet, type WrittenPlaces } from '../spec/index.js'
+import type { SpecSheet } from '../spec/index.js'
 import { allRules } from './allRules.js'
 import type { DocumentCodes } from './codes.js'
 import { comparePlaces } from './comparePlaces.js'
+import { placeInTexts } from './placeInTexts.js'
 import { requireSet } from './requireSet.js'
 import type { AnyRule, Circumstances, DocumentSet, HouseCodes } from './rule.js'
 import { runRules } from './runRules.js'
@@ -64,21 +65,8 @@ export function checkDocuments<House extends AnyRule = never>(
       comparePlaces(document, one.path, other.path),
     )
   })
-  const findings = set.sheets.some(({ places }) => places !== undefined) ? placeInTexts(found, set) : found
   // The type of a list of rules does not keep the params of each code; each rule is checked at its definition.
-  return findings as readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[]
-}
-
-/** Moves findings to the places as written. A mistake in the source of a section is reported only once. */
-function placeInTexts(findings: readonly Finding[], set: DocumentSet): readonly Finding[] {
-  const placed = findings.map((finding) => placeAsWritten(finding, (document) => placesIn(set, document)))
-  return [...new Map(placed.map((finding) => [JSON.stringify(finding), finding])).values()]
-}
-
-/** The written places of a sheet of the set. */
-function placesIn({ sheets }: DocumentSet, { kind, id }: DocumentReference): WrittenPlaces {
-  if (kind !== 'spec-sheet') return []
-  return sheets.find(({ document }) => document.id === id)?.places ?? []
+  return placeInTexts(found, set) as readonly (Finding<DocumentCodes> | Finding<HouseCodes<House>>)[]
 }
 
 /** Lowers waived findings to `info`, with the reason of the waiver, and lists the places of unused waivers. */

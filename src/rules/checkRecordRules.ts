@@ -2,6 +2,7 @@ import type { Finding } from '../base/index.js'
 import { requireDocument, type ServiceRecord } from '../spec/index.js'
 import { allRules } from './allRules.js'
 import type { RuleCodes } from './codes.js'
+import { placeInTexts } from './placeInTexts.js'
 import { requireSet } from './requireSet.js'
 import type { Circumstances, DocumentSet, Named } from './rule.js'
 import { runRules } from './runRules.js'
@@ -15,5 +16,6 @@ export function checkRecordRules(
 ): readonly Finding<RuleCodes>[] {
   requireDocument('record.document', record?.document, 'service-record')
   requireSet(set, circumstances)
-  return runRules(subjectMaker(set, circumstances)(record), allRules) as readonly Finding<RuleCodes>[]
+  const findings = runRules(subjectMaker(set, circumstances)(record), allRules)
+  return placeInTexts(findings, { ...set, records: [record] }) as readonly Finding<RuleCodes>[]
 }

@@ -9,6 +9,7 @@ import type {
   Toolbox,
 } from '../spec/index.js'
 import { expandShort } from './notation/expandShort.js'
+import { recordPlaces } from './notation/recordPlaces.js'
 import { sheetPlaces } from './notation/sheetPlaces.js'
 import { readDocument, type ShortForms } from './readDocument.js'
 import { machineLogShape } from './shapes/machineLogShape.js'
@@ -153,7 +154,12 @@ export function parseProcedure(data: unknown, options: ParseOptions = {}): Parse
  * ```
  */
 export function parseServiceRecord(data: unknown, options: ParseOptions = {}): Parsed<ServiceRecord> {
-  return readDocument(data, { 'service-record': serviceRecordShape }, options)
+  return readDocument(
+    data,
+    { 'service-record': serviceRecordShape },
+    options,
+    short({ 'service-record': recordPlaces }),
+  )
 }
 
 const short = (places: ShortForms['places']): ShortForms => ({ expand: expandShort, places })

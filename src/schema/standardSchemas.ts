@@ -4,6 +4,7 @@ import type {
   Parsed,
   ProcedureDocument,
   ServiceRecord,
+  ServiceRecordInput,
   SpecCodes,
   SpecSheet,
   SpecSheetInput,
@@ -55,7 +56,7 @@ export const stockSchema = /* @__PURE__ */ schemaOf<Stock>((value) => parseStock
 /** The procedure as a Standard Schema: what {@link parseProcedure} reads. */
 export const procedureSchema = /* @__PURE__ */ schemaOf<ProcedureDocument>((value) => parseProcedure(value))
 /** The service record as a Standard Schema: what {@link parseServiceRecord} reads. */
-export const serviceRecordSchema = /* @__PURE__ */ schemaOf<ServiceRecord>((value) =>
+export const serviceRecordSchema = /* @__PURE__ */ schemaOf<ServiceRecord, ServiceRecordInput>((value) =>
   parseServiceRecord(value),
 )
 

@@ -114,6 +114,7 @@ export {
   type Service,
   type ServiceOnPart,
   type ServiceRecord,
+  type ServiceRecordInput,
   type SevereUse,
   type SharedOilSpace,
   type SheetDifference,

@@ -372,7 +372,7 @@ export const SHAPE_MISTAKES: readonly ShapeMistake[] = [
     'spec/forbidden-key',
     '/steps/2/values/prototype',
   ),
-  one(RECORD, replace('/entries/0/drained', 'unknown'), 'spec/not-in-list', '/entries/0/drained'),
+  one(RECORD, replace('/entries/0/drained', 'unknown'), 'spec/bad-notation', '/entries/0/drained'),
   one(RECORD, replace('/entries/0/drained/value', 'much'), 'spec/wrong-type', '/entries/0/drained/value'),
   one(RECORD, replace('/entries/0/drained/unit', 'litre'), 'spec/not-in-list', '/entries/0/drained/unit'),
   one(RECORD, replace('/entries/0/drained', 3), 'spec/wrong-type', '/entries/0/drained'),

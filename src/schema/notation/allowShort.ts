@@ -101,7 +101,11 @@ function slotOf(arm: Schema, key: string): Schema | undefined {
 
 /** What a writer may put at a place besides its full form. */
 function shortOf(node: PlaceNode): readonly [test: Schema, short: Schema] | undefined {
-  const { row } = node
+  const { row, byPointer } = node
+  if (byPointer !== undefined) {
+    const texts = { type: 'object', additionalProperties: textReference(byPointer.name) }
+    return [{ type: 'object' }, { ...texts, propertyNames: { $ref: '#/$defs/pointer' } }]
+  }
   if (row.isYesOrNo) return [{ type: 'boolean' }, {}]
   if (row.isListOfIds) {
     const ids = { type: 'array', items: { $ref: '#/$defs/id' }, uniqueItems: true }
@@ -109,7 +113,8 @@ function shortOf(node: PlaceNode): readonly [test: Schema, short: Schema] | unde
   }
   if (row.isOverride) return undefined
   const name = notationAt(node)
-  return name === undefined ? undefined : [{ type: 'string' }, textReference(name)]
+  const isText = { type: 'string', ...(row.word !== undefined && { not: { const: row.word } }) }
+  return name === undefined ? undefined : [isText, textReference(name)]
 }
 
 /** A text at a section is read at the key that it is the value of. */

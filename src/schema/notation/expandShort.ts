@@ -6,6 +6,7 @@ import {
   type WrittenPlace,
   type WrittenPlaces,
 } from '../../spec/index.js'
+import { nameType } from '../nameMistake.js'
 import type { ReportMistake } from '../reportMistake.js'
 import { FORBIDDEN_KEYS, ID_PATTERN } from '../shapes/textShapes.js'
 import { completeSource } from './completeSource.js'
@@ -66,8 +67,8 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
   /** Gives the full form of one value. */
   function visit(value: unknown, node: PlaceNode, place: Place): unknown {
     const { text } = node
-    const { under, isYesOrNo, isListOfIds } = node.row
-    if (typeof value === 'string') {
+    const { under, word, isYesOrNo, isListOfIds } = node.row
+    if (typeof value === 'string' && value !== word) {
       const inside = { ...place, isWhole: true }
       if (text !== undefined) return visitBelow(readText(value, text, place), node, inside)
       if (under === undefined) return value
@@ -75,6 +76,8 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
       return visitBelow(under === '[]' ? [value] : { [under]: value }, node, inside)
     }
     if (typeof value === 'boolean' && isYesOrNo) return value ? 'yes' : 'no'
+    const byPointer = node.byPointer && asHolder(value)
+    if (node.byPointer && byPointer) return readByPointer(byPointer, node.byPointer, place)
     return visitBelow(isListOfIds ? readIds(value, place) : value, node, place)
   }
 
@@ -156,6 +159,20 @@ export function expandShort(table: PlaceTable, document: Holder, report: ReportM
     for (const [at, id] of value.entries())
       places.push({ full: below(place.full, id), path: below(place.path, String(at)) })
     return Object.fromEntries(value.map((id) => [id, {}]))
+  }
+
+  /** A list of parts of which each has the pointer `on`, written as a map from the pointers to texts. */
+  function readByPointer(map: Holder, notation: Notation, place: Place): unknown {
+    return Object.entries(map).map(([on, text], at) => {
+      const entry = { ...placeBelow(place, String(at)), path: below(place.path, on) }
+      if (typeof text === 'string') {
+        const read = readText(text, notation, entry)
+        return read === null ? null : { on, ...(read as Holder) }
+      }
+      findings.push(report(entry.path, 'spec/wrong-type', { expected: 'text', found: nameType(text) }))
+      unread.push(entry.full)
+      return null
+    })
   }
 
   /** The leaves that an override sets, by their paths: as a map, or as a list as in the full form. */

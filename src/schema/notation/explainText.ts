@@ -53,7 +53,7 @@ function segmentAt(text: string, at: number) {
   const [before = ''] = isInWord ? (/[^,;()[\]]*$/.exec(text.slice(0, at)) ?? []) : []
   const [marks = ''] = /^[ ,;([]*/.exec(text.slice(at - before.length)) ?? []
   const from = at - before.length + marks.length
-  const [found = ''] = /^(?:[^,;()[\]]|,(?=\d))*/.exec(text.slice(from)) ?? []
+  const [found = ''] = /^(?:(?! (?:with|by|of|on) )[^,;()[\]]|,(?=\d))*/.exec(text.slice(from)) ?? []
   return { from, to: from + found.trimEnd().length, isInWord }
 }
 

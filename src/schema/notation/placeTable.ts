@@ -21,6 +21,8 @@ export type LeftOut = (at: LeftOutAt) => unknown
 export interface PlaceRow<Name extends string = string> {
   /** The notation of a text there. */
   readonly text?: Name
+  /** A text that is the full form already. */
+  readonly word?: string
   /** A text there is the value of this key, or with `[]` the one entry of the list. */
   readonly under?: string
   /** The keys that may be left out. */
@@ -35,14 +37,17 @@ export interface PlaceRow<Name extends string = string> {
   readonly isOverride?: true
   /** True and false as these words. */
   readonly isYesOrNo?: true
+  /** A list of parts is also a map from their pointers to texts in this notation. */
+  readonly byPointer?: Name
   /** A list of ids is a record of things with no more than a name. */
   readonly isListOfIds?: true
 }
 
 /** A place of the table and the places below it. */
 export interface PlaceNode {
-  readonly row: Omit<PlaceRow, 'text'>
+  readonly row: Omit<PlaceRow, 'text' | 'byPointer'>
   readonly text?: Notation
+  readonly byPointer?: Notation
   readonly below: { readonly [key: string]: PlaceNode }
 }
 
@@ -58,14 +63,18 @@ export function makeTable<Name extends string>(
   notations: PlaceTable<Name>['notations'],
 ): PlaceTable<Name> {
   const places: PlaceNode = { row: {}, below: {} }
-  for (const [place, { text, ...row }] of Object.entries(rows)) {
+  for (const [place, { text, byPointer, ...row }] of Object.entries(rows)) {
     let node = places
     for (const key of place.split('/').slice(1)) {
       const below = node.below as Record<string, PlaceNode>
       below[key] ??= { row: {}, below: {} }
       node = below[key]
     }
-    Object.assign(node, { row, text: text && notations[text] })
+    Object.assign(node, {
+      row,
+      text: text && notations[text],
+      byPointer: byPointer && notations[byPointer],
+    })
   }
   return { places, notations }
 }

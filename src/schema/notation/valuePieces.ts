@@ -32,7 +32,7 @@ export const WORDS = '[^ ,;\\[\\]]+(?: [^ ,;\\[\\]]+)*'
 /** Words with commas and semicolons. */
 export const FREE_WORDS = '[^ \\[\\]]+(?: [^ \\[\\]]+)*'
 
-const FRACTION = '(?:[1-9][0-9]{0,2} )?(?:1/2|[1-3]/4|[1-7]/8|(?:1[0-5]|[1-9])/16)'
+export const FRACTION = '(?:[1-9][0-9]{0,2} )?(?:1/2|[1-3]/4|[1-7]/8|(?:1[0-5]|[1-9])/16)'
 
 /**
  * One of these units as one group of a pattern, and what a spelling means. The longest spelling is first: `g` must not be found
@@ -90,7 +90,7 @@ function bandOf(found: Readonly<Record<string, string>>, unit: Unit | undefined)
 }
 
 /** `7 1/2` as `7.5`; sixteenths end within four digits. */
-function decimalsOf(fraction: string): string {
+export function decimalsOf(fraction: string): string {
   const [, whole = '0', top, bottom] = /^(?:(\d+) )?(\d+)\/(\d+)$/.exec(fraction) ?? []
   const digits = String((Number(top) * 10_000) / Number(bottom)).padStart(4, '0')
   return `${whole}.${digits.replace(/0+$/, '')}`

@@ -1,6 +1,12 @@
 import { isSameJson, splitPointer } from '../../base/index.js'
-import { requireDocument, type SourceRef, type SpecSheet, type SpecSheetInput } from '../../spec/index.js'
-import type { NotationName } from './allPlaces.js'
+import {
+  type Documents,
+  requireDocument,
+  type ServiceRecordInput,
+  type SourceRef,
+  type SpecSheetInput,
+} from '../../spec/index.js'
+import { ALL_PLACES, type NotationName } from './allPlaces.js'
 import { chooseSource } from './chooseSource.js'
 import { completeSource } from './completeSource.js'
 import type { Notation } from './notation.js'
@@ -26,14 +32,20 @@ interface Around {
   readonly section: Partial<SourceRef> | undefined
 }
 
+/** The documents that have a short form, and what a writer may give of each. */
+interface ShortForms {
+  readonly 'spec-sheet': SpecSheetInput
+  readonly 'service-record': ServiceRecordInput
+}
+
 /**
- * Writes a full sheet in short notation: texts in place of objects, and gaps where reading fills in the same. For programs that
- * give a sheet to a person. The way back is {@link parseSpecSheet}.
+ * Writes a full document in short notation: texts in place of objects, and gaps where reading fills in the same. For programs that
+ * give a document to a person. The way back is the parse function of its kind, such as {@link parseSpecSheet}.
  *
  * Equation: each text is read back; what it would not give exactly stays an object.
- * @param sheet A sheet as `parseSpecSheet` gives it; it is not changed.
- * @returns Plain data, the short sheet; `parseSpecSheet` gives the same full sheet from it.
- * @throws TypeError when `sheet` is not a spec sheet.
+ * @param document A document as a parse function gives it, of any kind but a procedure; it is not changed.
+ * @returns Plain data, the short document; the parse function gives the same full document from it.
+ * @throws TypeError when `document` is not such a document.
  *
  * Source: house rule: the page on short notation.
  * @example
@@ -46,21 +58,26 @@ interface Around {
  * read.ok && writeShort(read.value).machine.mass // => '640 kg'
  * ```
  */
-export function writeShort(sheet: SpecSheet): SpecSheetInput {
-  requireDocument('sheet', sheet, 'spec-sheet')
-  const full = sheet as unknown as Holder
-  const table = sheetPlaces()
-  const around = { table, id: '', root: full, gearcase: undefined, section: undefined }
-  const short = stripDefaults(full, table.places, around)
-  return shorten(short, table.places, around) as unknown as SpecSheetInput
+export function writeShort<Document extends Documents[keyof ShortForms]>(
+  document: Document,
+): ShortForms[Document['kind']] {
+  const table = ALL_PLACES[document?.kind]?.() ?? sheetPlaces()
+  requireDocument('document', document, ALL_PLACES[document?.kind] ? document.kind : 'spec-sheet')
+  const root = document as unknown as Holder
+  const around = { table, id: '', root, gearcase: undefined, section: undefined }
+  const short = stripDefaults(root, table.places, around)
+  return shorten(short, table.places, around) as ShortForms[Document['kind']]
 }
 
 /** The short form of one value, from which the defaults are gone already. */
 function shorten(value: unknown, node: PlaceNode, around: Around): unknown {
   const { row } = node
+  if (value === row.word) return value
   const text = node.text && writePlace(node.text, value, node, around)
   if (text !== undefined) return text
   if (Array.isArray(value)) {
+    const map = node.byPointer && writeByPointer(node.byPointer, value, around)
+    if (map !== undefined) return map
     const entry = node.below['*']
     const list =
       entry === undefined ? value : value.map((one, at) => shorten(one, entry, { ...around, id: String(at) }))
@@ -121,6 +138,17 @@ function bracketsOf(source: SourceRef | undefined, { section, root }: Around): s
   const isKnown = page !== undefined && completeSource({ confidence }, section, root).ref === ref
   const place = page === undefined ? ref : `${isKnown ? '' : `${ref} `}p. ${page}`
   return ` [${place}${confidence === 'read' ? '' : `, ${confidence}`}]`
+}
+
+/** A list of parts as a map from their pointers, if each has another and one text says the rest. */
+function writeByPointer(notation: Notation, list: readonly unknown[], around: Around): Holder | undefined {
+  const texts = new Map<unknown, string | undefined>()
+  for (const entry of list) {
+    const { on, ...rest } = entry as Holder
+    texts.set(on, writePlace(notation, rest, { row: {}, below: {} }, around))
+  }
+  const isWhole = texts.size === list.length && list.length > 0 && ![...texts.values()].includes(undefined)
+  return isWhole ? Object.fromEntries(texts) : undefined
 }
 
 /** The leaves that an override sets, by their paths where each has another. */

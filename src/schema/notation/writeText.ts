@@ -1,19 +1,12 @@
 import { spellingsOf, type Unit } from '../../quantity/index.js'
-import type { SourceRef } from '../../spec/index.js'
 import type { NotationName } from './allPlaces.js'
-
-/** A value in full form; keys that have a default may be left out. */
-// biome-ignore lint/suspicious/noExplicitAny: every notation has a value of its own, and what is written is read back
-type Value = any
-/** The brackets of a source that its section does not give. */
-export type WriteSource = (source: SourceRef | undefined) => string
+import { RECORD_WRITERS } from './writeMeasured.js'
+import type { Value, Writer, WriteSource } from './writer.js'
 
 /** Writes a value in a notation as well as it can; who uses the text reads it back. Undefined where no text says it. */
 export function writeText(name: NotationName, value: Value, source: WriteSource): string | undefined {
   return WRITERS[name](value, source)
 }
-
-type Writer = (value: Value, source: WriteSource) => string | undefined
 
 /** Parts with a comma between them; absent ones are left out. */
 const join = (...parts: readonly (string | false | undefined)[]): string =>
@@ -169,6 +162,7 @@ function conditionText({ variants, modelYears, serials, market }: Value): string
 }
 
 const WRITERS: Readonly<Record<NotationName, Writer>> = {
+  ...RECORD_WRITERS,
   volume: value,
   length: value,
   temperature: value,

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process'
 import { Ajv2020 } from 'ajv/dist/2020.js'
 import { describe, expect, test } from 'vitest'
 import { toJsonSchema } from '../../../src/schema/toJsonSchema.js'
+import { DOCUMENT_NAMES } from '../../../src/spec/documents.js'
 import { readNotationVectors } from './support/notationVectors.js'
 
 const { good, bad } = readNotationVectors()
@@ -10,8 +11,8 @@ const texts = [...good, ...bad].map(({ notation, text }) => ({
   schema: `text-${notation.replaceAll(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`,
 }))
 const expected = [...good.map(() => true), ...bad.map(() => false)]
-const { $defs } = toJsonSchema('spec-sheet') as { $defs: Readonly<Record<string, object>> }
-const schemas = Object.fromEntries(Object.entries($defs).filter(([name]) => name.startsWith('text-')))
+const defs = DOCUMENT_NAMES.flatMap((kind) => Object.entries(toJsonSchema(kind)['$defs'] as object))
+const schemas = Object.fromEntries(defs.filter(([name]) => name.startsWith('text-')))
 
 describe('the list of texts is judged alike', () => {
   test('it is long enough', () => {

@@ -144,6 +144,7 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
         ? SECTION_SOURCE
         : (own ?? ofTypes(types) ?? ofAny ?? ofTypes(all))
     if (text !== undefined && isInline(child)) child.description = text
+    if (text !== undefined && child.else?.anyOf !== undefined) child.else.description = text
     const below = symbol && [
       ...new Set(symbols.map((one) => checker.getNonNullableType(checker.getTypeOfSymbol(one)))),
     ]

@@ -99,6 +99,29 @@ const TEXTS: Readonly<Record<NotationName, readonly [says: string, example: stri
     'The title, the kind of document, its edition and date',
     'Tind 4 workshop manual, workshop manual, edition 3, 2021-02-01',
   ],
+  quantityHours: ['Hours as the meter shows them', '512.6 h'],
+  quantityDistance: ['A distance and its unit', '4410 km'],
+  quantityVolume: ['A volume and its unit', '450 mL'],
+  quantityTorque: ['A torque and its unit', '22.5 N·m'],
+  sheetReference: ['The id of a sheet and its revision', 'hallbrekka-tind-4, revision 2023-03'],
+  readings: ['What the meters show: hours, distance or both', '512.6 h, 4410 km'],
+  entry: [
+    'A service, "of" and its gearcase, and the instance if it has several',
+    'gear-oil-change of hub left',
+  ],
+  oilUsed: [
+    'The name of the oil, and "from" with the id of its container',
+    'gear oil 80W-90 from quart-80w-90',
+  ],
+  tightened: [
+    'A torque "with" the id of the wrench, turns, or "by the manual", and the position of the wheel',
+    '22.5 N·m with small-click',
+  ],
+  sealDone: ['"new" or "inspected and used again", and the part number', 'new, part HB-1620'],
+  filterDone: [
+    '"new" or "cleaned", the part number, and what was found in it',
+    'new, part RF-310, found fine paste',
+  ],
   source: ['The id of a source, the page, and whether it is second hand or doubtful', 'p. 60'],
 }
 

@@ -1,0 +1,29 @@
+import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
+import type { NotationPart } from '../../spec/index.js'
+import { DATE_PATTERN } from '../shapes/textShapes.js'
+import { field, type Piece, someOf, term } from './piece.js'
+import { decimalsOf, FIGURE, FRACTION, unitGroup } from './valuePieces.js'
+
+// Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. A figure of the short notation has at
+// most 15 digits, so that it is the number.
+
+export function quantity(
+  units: readonly Unit[],
+  expected: NotationPart,
+  figure = `(?:(?<fraction>${FRACTION})|(?<value>${FIGURE}))`,
+): Piece {
+  const unit = unitGroup(units)
+  return term(`${figure} ${unit.pattern}`, expected, ({ fraction, value, unit: spelled }) => ({
+    value: Number(fraction === undefined ? value : decimalsOf(fraction)),
+    unit: unit.read(spelled),
+  }))
+}
+export const quantityOf = (measure: Measure): Piece => quantity(UNITS_BY_MEASURE[measure], measure)
+export const hours = (): Piece => quantity(['h'], 'hours')
+
+/** A day under this key. */
+export const day = (key: string): Piece => term(`(?<${key}>${DATE_PATTERN.source.slice(1, -1)})`, 'date')
+
+/** `512.6 h, 4410 km`: what the meters show, at least one of them. */
+export const readings = (): Piece =>
+  someOf([field('hours', hours()), field('distance', quantityOf('distance'))], ', ')

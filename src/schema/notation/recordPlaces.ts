@@ -1,0 +1,105 @@
+import { WHEEL_MARKS } from '../../spec/index.js'
+import { buildOnce } from '../shapes/makeShape.js'
+import { makeNotations } from './notation.js'
+import { always, asPattern, field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
+import { asHolder, type LeftOut, makeTable, type PlaceRow } from './placeTable.js'
+import { hours, quantityOf, readings } from './quantityNotations.js'
+import { FIGURE, FREE_WORDS, ID, WORDS } from './valuePieces.js'
+
+/** `hallbrekka-tind-4, revision 2023-03`. */
+export const sheetReference = (): Piece => term(`(?<id>${ID}), revision (?<revision>${WORDS})`, 'sheet')
+
+/** `gear-oil-change of front`, `gear-oil-change of hub left`: done, and no details are known. */
+const entry = (): Piece => term(`(?<service>${ID}) of (?<gearcase>${ID})(?: (?<instance>${ID}))?`, 'service')
+
+/** `gear oil 80W-90 from quart-80w-90`: a name, and the id of its container. */
+function oilUsed(): Piece {
+  const { read } = term(`(?<name>[^\\[\\]]+?)(?: from (?<container>${ID}))?$`, 'name')
+  const free = new RegExp(`^(?:${FREE_WORDS})$`, 'u')
+  return {
+    pattern: FREE_WORDS,
+    read: (reading) => (free.test(reading.text) ? read(reading) : undefined),
+  }
+}
+
+/** `22.5 N·m with small-click`, `1.5 turns at mark down`, `by the manual`. */
+const tightened = (): Piece =>
+  sequence(
+    oneOf(
+      sequence(
+        always({ kind: 'torque set' }),
+        field('torque', quantityOf('torque')),
+        term(` with (?<tool>${ID})`, 'id'),
+      ),
+      term(`(?<turns>${FIGURE}) turns?`, 'tightening', ({ turns }) => ({
+        kind: 'turns',
+        turns: Number(turns),
+      })),
+      words('by the manual', 'tightening', { kind: 'by the manual' }),
+    ),
+    optional(term(` at (?<wheelMark>${WHEEL_MARKS.map(asPattern).join('|')})`, 'wheel mark')),
+  )
+
+/** `new, part HB-1620`, `inspected and used again`. */
+const sealDone = (): Piece =>
+  term(`(?<done>new|inspected and used again)(?:, part (?<partNumber>${WORDS}))?`, 'seal done')
+
+/** `new, part RF-310, found fine paste`. */
+const filterDone = (): Piece =>
+  term(
+    `(?<done>new|cleaned)(?:, part (?<partNumber>${WORDS}))?(?:, found (?<found>clean|fine paste|chips|pieces))?`,
+    'filter done',
+  )
+
+const recordNotations = () =>
+  makeNotations({
+    sheetReference,
+    readings,
+    quantityHours: hours,
+    quantityDistance: () => quantityOf('distance'),
+    entry,
+    quantityVolume: () => quantityOf('volume'),
+    oilUsed,
+    tightened,
+    quantityTorque: () => quantityOf('torque'),
+    sealDone,
+    filterDone,
+  })
+
+export type RecordNotation = keyof ReturnType<typeof recordNotations>
+
+const none = () => []
+
+/** Whether no entry says more than what was serviced. */
+const detailOf: LeftOut = ({ holder: { entries } }) => {
+  const isBare = (one: unknown) =>
+    Object.entries(asHolder(one) ?? {}).every(
+      ([key, value]) =>
+        ['service', 'gearcase', 'instance'].includes(key) || (Array.isArray(value) && value.length === 0),
+    )
+  const isHistory = typeof entries === 'string' || (Array.isArray(entries) && entries.every(isBare))
+  return isHistory ? 'date and meters only' : 'full'
+}
+
+/** Where a record may be short, alone and in a log. */
+const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotation> } => ({
+  '': { leftOut: { detail: detailOf } },
+  '/sheet': { text: 'sheetReference' },
+  '/readings': { text: 'readings' },
+  '/readings/hours': { text: 'quantityHours' },
+  '/readings/distance': { text: 'quantityDistance' },
+  '/entries': { under: '[]' },
+  '/entries/*': { text: 'entry', leftOut: { opened: none, tightened: none, seals: none } },
+  '/entries/*/drained': { text: 'quantityVolume', word: 'not judged' },
+  '/entries/*/refilled': { text: 'quantityVolume' },
+  '/entries/*/oil': { text: 'oilUsed' },
+  '/entries/*/tightened': { byPointer: 'tightened' },
+  '/entries/*/tightened/*/torque': { text: 'quantityTorque' },
+  '/entries/*/seals': { byPointer: 'sealDone' },
+  '/entries/*/filters': { byPointer: 'filterDone' },
+  '/shields': { byPointer: 'tightened' },
+  '/shields/*/torque': { text: 'quantityTorque' },
+})
+
+/** Where a service record may be short. */
+export const recordPlaces = /* @__PURE__ */ buildOnce(() => makeTable(recordRows(), recordNotations()))
