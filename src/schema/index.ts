@@ -4,6 +4,7 @@ export { parseNotation } from './notation/parseNotation.js'
 export { writeShort } from './notation/writeShort.js'
 export { type DocumentOf, parseDocument } from './parseDocument.js'
 export { parseDocumentText } from './parseDocumentText.js'
+export { parseHistory } from './parseHistory.js'
 export {
   parseMachineLog,
   parseProcedure,
@@ -23,3 +24,4 @@ export {
   stockSchema,
   toolboxSchema,
 } from './standardSchemas.js'
+export { writeHistory } from './writeHistory.js'

@@ -165,6 +165,20 @@ export interface SpecCodes extends ShapeRuleCodes {
   'spec/not-json': { line: number; column: number; needs: JsonNeed; found: string }
   /** A table (CSV) where a document is expected. */
   'spec/table': { columns: readonly string[] }
+  /** A line of a history that cannot be used. */
+  'spec/history-line': {
+    line: number
+    problem:
+      | 'not-json'
+      | 'repeated-key'
+      | 'too-deep'
+      | 'not-an-addition'
+      | 'no-such-place'
+      | 'not-at-the-end'
+      | 'replaces-a-part'
+  }
+  /** The last line of a history is incomplete, and was not read. */
+  'spec/history-cut-off': { line: number }
   'spec/duplicate-key': { key: string }
   'spec/not-plain-data': { found: NotPlain }
   'spec/forbidden-key': { key: string }

@@ -6,6 +6,7 @@ export {
   machineLogSchema,
   parseDocument,
   parseDocumentText,
+  parseHistory,
   parseMachineLog,
   parseProcedure,
   parseServiceRecord,
@@ -17,6 +18,7 @@ export {
   specSheetSchema,
   stockSchema,
   toolboxSchema,
+  writeHistory,
   writeShort,
 } from '../schema/index.js'
 export {

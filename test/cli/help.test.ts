@@ -133,7 +133,7 @@ describe('what loads', () => {
   })
 
   it('before the command is known is the command line alone', async () => {
-    const lazy = ['./commands/*', './questions/*', './readOptions.js', './safeLine.js']
+    const lazy = ['./commands/*', './questions/*', './readOptions.js', './safeLine.js', './saveFile.js']
     const inputs = await inputsOf('src/cli/main.ts', lazy)
     expect(inputs.length).toBeGreaterThan(5)
     expect(inputs.filter((file) => !/^src\/(cli|base)\//.test(file))).toEqual([])

@@ -13,6 +13,17 @@ const TYPES: Readonly<Record<TypeName, string>> = {
   null: 'null',
 }
 
+/** Why a line of a history cannot be used. */
+const LINES: Readonly<Record<SpecCodes['spec/history-line']['problem'], string>> = {
+  'not-json': 'it is not valid JSON',
+  'repeated-key': 'a key appears twice',
+  'too-deep': 'it is nested too deep',
+  'not-an-addition': 'expected {"op":"add","path":…,"value":…}',
+  'no-such-place': 'the log has no such place, or it cannot change',
+  'not-at-the-end': 'an item is added at the end of a list: its path ends in /-',
+  'replaces-a-part': 'it would replace what is there; a list gets one item for each line',
+}
+
 const NEEDS: Readonly<Record<JsonNeed, string>> = {
   value: 'expected a value',
   key: 'expected a key in double quotes (no comma before a closing brace)',
@@ -116,6 +127,10 @@ export const specTexts: Texts<SpecCodes> = {
     `Not valid JSON: line ${line}, column ${column}: ${NEEDS[needs]}.`,
   'spec/table': ({ columns }, say) =>
     `This is a table (CSV) with the columns ${say.list(columns.map(quote))}, not a document. Write a document as JSON or YAML. For a fleet, give each row as a line of JSON to “due -”.`,
+  'spec/history-line': ({ line, problem }) =>
+    `Line ${line} of the history cannot be used: ${LINES[problem]}.`,
+  'spec/history-cut-off': ({ line }) =>
+    `Line ${line}, the last of the history, is cut off and was not read. Delete it, and add it again.`,
   'spec/duplicate-key': ({ key }) =>
     `Duplicate key ${quote(key)}. Only the last would be read: delete the wrong one.`,
   'spec/not-plain-data': ({ found }) => `Not JSON data: found ${NOT_PLAIN[found]}.`,

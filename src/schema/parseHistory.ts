@@ -1,0 +1,105 @@
+import { isSameJson, refuse, splitPointer } from '../base/index.js'
+import type { MachineLog, Parsed, ParseOptions, SpecCodes } from '../spec/index.js'
+import { HISTORY_LISTS } from './historyLists.js'
+import { parseMachineLog } from './parseKinds.js'
+import { readName } from './readDocument.js'
+import { reportMistakesOf } from './reportMistake.js'
+import { scanJsonText } from './scanJsonText.js'
+
+/** Keys that make a log this one; a line cannot change them. */
+const FIXED = ['/kind', '/version', '/id']
+
+/**
+ * Reads the history of one machine, from lines of a file (JSON Lines) or rows of a table, as its log. The first line is the log
+ * without its lists; each further line adds a reading, event, record, top-up or pause, or a fact that was not known. Such a
+ * line is a JSON Patch operation `add`; no line takes away or changes what an earlier one added to a list.
+ *
+ * @param lines The lines in order; empty ones are skipped.
+ * @param options `name`: the caller's name for the history, repeated in its findings.
+ * @returns The log, or all findings: those of `parseMachineLog`, with pointers into the log, and `spec/history-line`. If the
+ * last line is cut off, as after a power failure, the log is read without it, with the warning `spec/history-cut-off`.
+ * @throws TypeError if `lines` is not a list of texts, `options` is not an object or has an unknown key, or `options.name` is not
+ * a string.
+ *
+ * Source: RFC 6902 (2013), section 4.1, for the lines; house rule for what a line may add.
+ * @example
+ * ```ts
+ * import { parseHistory } from 'drivetrain-service/v1/spec'
+ * const head = {
+ *   kind: 'machine-log', version: '1.0', id: 'two', name: 'Two', sheet: { id: 'tind', revision: '1' }, identity: {},
+ *   meters: { hours: { unit: 'h', readings: [] } }, records: [],
+ * }
+ * const reading = { op: 'add', path: '/meters/hours/readings/-', value: { date: '2031-03-02', value: 519.4 } }
+ * // Which reading does this history have?
+ * const read = parseHistory([JSON.stringify(head), JSON.stringify(reading)])
+ * if (read.ok) console.log(read.value.meters.hours?.readings[0]?.value) // => 519.4
+ * ```
+ */
+export function parseHistory(lines: Iterable<string>, options: ParseOptions = {}): Parsed<MachineLog> {
+  const report = reportMistakesOf({ kind: 'machine-log', ...readName(options) })
+  const given = [...lines].map((line, place) => {
+    if (typeof line !== 'string') throw refuse(`lines[${place}]`, line, 'a text')
+    return { line: line.replace(/^\uFEFF/, ''), number: place + 1 }
+  })
+  const [first, ...others] = given.filter(({ line }) => line.trim() !== '')
+  if (first === undefined) return parseMachineLog(undefined, options)
+  const findings: Parsed<MachineLog>['findings'][number][] = []
+  const read = ({ line, number }: typeof first): unknown => {
+    const { broken, repeated, tooDeep } = scanJsonText(line)
+    if (broken === undefined && repeated.length === 0 && tooDeep === undefined) return JSON.parse(line)
+    const isCutOff = broken?.offset === line.length && number === others.at(-1)?.number
+    if (isCutOff)
+      findings.push({ ...report('', 'spec/history-cut-off', { line: number }), severity: 'warning' })
+    else {
+      const problem = broken === undefined ? (repeated.length > 0 ? 'repeated-key' : 'too-deep') : 'not-json'
+      findings.push(report('', 'spec/history-line', { line: number, problem }))
+    }
+    return undefined
+  }
+  const log = read(first)
+  for (const other of others) {
+    const operation = read(other)
+    if (operation === undefined) continue
+    const problem = add(log, operation)
+    if (problem !== undefined) findings.push(report('', 'spec/history-line', { line: other.number, problem }))
+  }
+  const parsed = parseMachineLog(log, options)
+  const all = [...findings, ...parsed.findings]
+  return parsed.ok && findings.every(({ severity }) => severity !== 'error')
+    ? { ...parsed, findings: all }
+    : { ok: false, findings: all }
+}
+
+type LineProblem = SpecCodes['spec/history-line']['problem']
+
+/** Does what a line says to the log; or says why it cannot. */
+function add(log: unknown, operation: unknown): LineProblem | undefined {
+  if (!isObject(operation) || !isSameJson(Object.keys(operation).sort(), ['op', 'path', 'value']))
+    return 'not-an-addition'
+  const { op, path, value } = operation
+  if (op !== 'add' || typeof path !== 'string') return 'not-an-addition'
+  const tokens = splitPointer(path) ?? []
+  const last = tokens.at(-1)
+  if (last === undefined || last === '__proto__' || FIXED.includes(path)) return 'no-such-place'
+  let at: unknown = log
+  for (const [depth, token] of tokens.slice(0, -1).entries()) {
+    if (!isObject(at)) return 'no-such-place'
+    // A log may have been begun without top-ups or pauses.
+    if (!Object.hasOwn(at, token) && depth === tokens.length - 2 && HISTORY_LISTS.includes(path.slice(0, -2)))
+      at[token] = []
+    at = Object.hasOwn(at, token) ? at[token] : undefined
+  }
+  if (Array.isArray(at)) {
+    if (last !== '-') return 'not-at-the-end'
+    at.push(value)
+    return undefined
+  }
+  if (!isObject(at)) return 'no-such-place'
+  if (Object.hasOwn(at, last) && typeof at[last] === 'object') return 'replaces-a-part'
+  at[last] = value
+  return undefined
+}
+
+function isObject(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value)
+}

@@ -1,0 +1,36 @@
+import { readPointer } from '../base/index.js'
+import { type MachineLog, requireDocument } from '../spec/index.js'
+import { HISTORY_LISTS } from './historyLists.js'
+
+/**
+ * Writes a log as the lines of a history, for a file that only grows (JSON Lines) or a table with a row for each line. To add a
+ * record later, append one line: `{"op":"add","path":"/records/-","value":{…}}`. To read it use {@link parseHistory}.
+ *
+ * @param log The log; it is not changed.
+ * @returns One text for each line, without line ends: the log with empty lists, then its readings, events, records, top-ups and
+ * pauses, each list in its own order.
+ * @throws TypeError if `log` was not parsed.
+ *
+ * Source: RFC 6902 (2013), section 4.1, for the lines.
+ * @example
+ * ```ts
+ * import { writeHistory } from 'drivetrain-service/v1/spec'
+ * const log = {
+ *   kind: 'machine-log', version: '1.0', id: 'two', name: 'Two', sheet: { id: 'tind', revision: '1' }, identity: {},
+ *   meters: { hours: { unit: 'h', readings: [{ date: '2031-03-02', value: 519.4 }] } }, records: [],
+ * } as const
+ * // What is the line of its reading?
+ * writeHistory(log)[1] // => '{"op":"add","path":"/meters/hours/readings/-","value":{"date":"2031-03-02","value":519.4}}'
+ * ```
+ */
+export function writeHistory(log: MachineLog): readonly string[] {
+  requireDocument('log', log, 'machine-log')
+  const head = structuredClone(log)
+  const additions = HISTORY_LISTS.flatMap((list) => {
+    const items = readPointer(head, list)
+    if (!Array.isArray(items)) return []
+    const taken = items.splice(0)
+    return taken.map((value: unknown) => JSON.stringify({ op: 'add', path: `${list}/-`, value }))
+  })
+  return [JSON.stringify(head), ...additions]
+}
