@@ -1,6 +1,7 @@
 import type { JsonPointer } from '../base/index.js'
 import type { CardSectionId } from '../message/index.js'
 import type { TorqueDrawing } from '../service/index.js'
+import type { Id } from '../spec/index.js'
 
 /**
  * The origin of a text: the first figure that the manual prints, another that it prints, a calculated one, or a gap (not
@@ -69,9 +70,12 @@ export interface CardCaution {
   readonly line: Line
 }
 
+/** A line of the order of work: steps that are done in one go, with one box to tick. */
 export interface CardStep {
   readonly number: number
-  /** To be read before the step. */
+  /** Ids of the steps, in their order. */
+  readonly steps: readonly Id[]
+  /** To be read before the first of them. */
   readonly cautions: readonly CardCaution[]
   readonly full: Line
   readonly short: Line

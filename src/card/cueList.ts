@@ -6,11 +6,11 @@ import type { Span } from './cardParts.js'
 import { requirePlan } from './requirePlan.js'
 import { requireWords } from './requireWords.js'
 import { plainText } from './spans.js'
-import { writeStep } from './writeStep.js'
+import { writeLine } from './writeLine.js'
 
 /** A part of a presenter's script. */
 export interface Cue {
-  /** The id of the step; for a caution, the id of its step and a number. */
+  /** The id of the first step of the line; for a caution, the id of its step and a number. */
   readonly id: string
   readonly kind: 'opening' | 'caution' | 'step'
   /** What the camera shows. */
@@ -36,12 +36,12 @@ function secondsFor(say: string): number {
 }
 
 /**
- * A presenter's script for the visit: for each step, what the camera shows, what the presenter says, with figures in
+ * A presenter's script for the visit: for each line of steps, what the camera shows, what the presenter says, with figures in
  * words, and the figures on the screen. For a card for the work, use {@link cardModel}.
  *
  * @param plan - from `planVisit`
  * @param catalogue - the language of the script
- * @returns the cues in the order of work; cautions come before their step
+ * @returns the cues in the order of work; cautions come before their line
  * @throws TypeError if `plan` is not a visit plan, or `catalogue` is not a language
  *
  * Source: house rule: 140 words a minute and a minimum of three seconds, slow enough to follow during the work.
@@ -79,19 +79,19 @@ export function cueList(plan: VisitPlan, catalogue: Catalogue): Cue[] {
   const opening = [name, ...authority].map((text) => (/[.!?]$/.test(text) ? text : `${text}.`)).join(' ')
   const screen = [{ text: name, from: '/machine/name' }]
   const cues = [cue('opening', 'opening', '/machine', cueWords.opening, opening, screen)]
-  for (const [index, step] of plan.steps.entries()) {
-    const from = `/steps/${index}`
-    for (const [place, caution] of step.cautions.entries()) {
-      const id = `${step.id}-caution-${place + 1}`
-      const say = renderMessage(caution, catalogue)
-      cues.push(cue(id, 'caution', `${from}/cautions/${place}`, cueWords.caution, say))
-    }
-    const { write } = writeStep(spoken, step, index, true)
-    const { pieces } = writeStep(written, step, index, true)
-    const values = SCREEN_PIECES.flatMap((piece) => pieces[piece] ?? []).map(
-      ({ tone: _tone, ...span }) => span,
-    )
-    cues.push(cue(step.id, 'step', from, plainText(write('show')), plainText(write('full')), values))
+  for (const [index, line] of plan.lines.entries()) {
+    const { steps, write } = writeLine(spoken, line, true)
+    for (const { step, index: stepIndex } of steps)
+      for (const [place, caution] of step.cautions.entries()) {
+        const id = `${step.id}-caution-${place + 1}`
+        const say = renderMessage(caution, catalogue)
+        cues.push(cue(id, 'caution', `/steps/${stepIndex}/cautions/${place}`, cueWords.caution, say))
+      }
+    const values = writeLine(written, line, true)
+      .pieces.flatMap((pieces) => SCREEN_PIECES.flatMap((piece) => pieces[piece] ?? []))
+      .map(({ tone: _tone, ...span }) => span)
+    const [id = ''] = line.steps
+    cues.push(cue(id, 'step', `/lines/${index}`, plainText(write('show')), plainText(write('full')), values))
   }
   return cues
 }

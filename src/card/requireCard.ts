@@ -5,6 +5,7 @@ const LINE_SHAPE = [{ text: 'string', 'from?': 'string', 'tone?': 'string' }] as
 const CAUTION_SHAPE = { 'word?': 'string', line: LINE_SHAPE } as const
 const STEP_SHAPE = {
   number: 'number',
+  steps: ['string'],
   cautions: [CAUTION_SHAPE],
   full: LINE_SHAPE,
   short: LINE_SHAPE,

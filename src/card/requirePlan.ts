@@ -22,6 +22,7 @@ const PLAN_SHAPE: Shape = {
   work: [{ part: {} }],
   figures: [{ path: 'string', part: { path: 'string' }, resolved: { kind: 'string' }, 'computed?': [{}] }],
   steps: [{ do: 'string', figures: {}, cautions: [{ params: {} }] }],
+  lines: [{ steps: ['string'], 'on?': 'string' }],
   oil: [
     {
       part: {},

@@ -10,6 +10,7 @@ const wordsShape = (): Shape => ({
   marks: { decimal: 'string', group: 'string' },
   texts: {},
   steps: { '*': { full: 'function', short: 'function', show: 'function' } },
+  lines: [{ joins: ['string'], full: 'function', short: 'function' }],
   speech: { '*': 'function' },
   card: {
     ...sameShape(['string'], ['authority', 'wrenchHabits', 'leakAdvice']),

@@ -62,6 +62,8 @@ export interface Catalogue {
   readonly texts: Texts<AllCodes>
   /** The instruction of each action of a procedure. */
   readonly steps: StepTexts
+  /** The instruction of steps that are done in one go; of those that fit, the one that joins most. */
+  readonly lines: readonly LineText[]
   /** Headings, labels and the names of kinds and states on cards. */
   readonly card: CardWords
   /** Numbers and units for a voice. */
@@ -129,6 +131,10 @@ export interface StepParams {
   readonly bead?: string
   /** Present if the gearcase takes grease, which is pressed in. */
   readonly fluid?: 'grease'
+  /** The socket or key of the toolbox that fits the part: `10 mm hex bit socket`. */
+  readonly socket?: string
+  /** Whether the step is on another part than its line, such as the fill plug that lets air in. */
+  readonly isOther?: true
   /** How the part is closed if no tool is used. */
   readonly drive?: 'hand' | 'clip'
   /** Whether the torque has several stages. */
@@ -146,6 +152,18 @@ export interface StepText {
 }
 
 export type StepTexts = Readonly<Record<Action, StepText>>
+
+/** A text for steps that are done in one go, one after the other; undefined: each step keeps its own text. */
+export interface LineText {
+  readonly joins: readonly Action[]
+  /** Whether it joins any number of these actions, in any order. */
+  readonly many?: true
+  /** A sentence or two, with the params of the steps in their order. */
+  readonly full: LineWriter
+  readonly short: LineWriter
+}
+
+type LineWriter = (...steps: readonly (StepParams & { readonly do: Action })[]) => string | undefined
 
 /** Numbers and units in words, for a voice. */
 export interface SpeechWords {

@@ -15,6 +15,7 @@ export { type Comparison, compareProcedures, type StateDifference } from './comp
 export type { EffectName } from './effects.js'
 export { showsFigure } from './figuresOf.js'
 export { findCautions } from './findCautions.js'
+export { groupLines, type ProcedureLine } from './lines/groupLines.js'
 export type { NeedName } from './needs.js'
 export { type Repair, repairProcedure } from './repairProcedure.js'
 export { validateProcedure } from './validateProcedure.js'

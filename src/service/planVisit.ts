@@ -11,6 +11,7 @@ import { listDue, type ServiceDue } from './listDue.js'
 import { listMissing } from './listMissing.js'
 import { listUnstated } from './listUnstated.js'
 import { planFilters } from './planFilters.js'
+import { planLines } from './planLines.js'
 import { planOil } from './planOil.js'
 import { planPan } from './planPan.js'
 import { planSeals } from './planSeals.js'
@@ -125,6 +126,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     })),
     figures: figures.figures,
     steps,
+    lines: planLines(steps),
     oil: oil.oil,
     seals: planSeals(visit),
     filters: filters.length > 0 ? filters : undefined,

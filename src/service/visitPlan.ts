@@ -1,6 +1,7 @@
 import type { JsonPointer, Reason } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import type { DueLimit, DueLine, DueState } from '../interval/index.js'
+import type { ProcedureLine } from '../procedure/index.js'
 import type {
   DistanceUnit,
   Quantity,
@@ -50,6 +51,8 @@ export interface VisitPlan {
   /** Every leaf of the sheet that the work needs, resolved for this machine. */
   readonly figures: readonly PlannedFigure[]
   readonly steps: readonly PlannedStep[]
+  /** The steps joined to the lines that people read; in their order they are the steps again. */
+  readonly lines: readonly ProcedureLine[]
   readonly oil: readonly PlannedOil[]
   readonly seals: readonly PlannedSeal[]
   /** New filters to fit; absent if there are none. */

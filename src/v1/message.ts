@@ -4,6 +4,7 @@ export {
   type CardWords,
   type Catalogue,
   explain,
+  type LineText,
   renderMessage,
   type Say,
   type SpeechWords,

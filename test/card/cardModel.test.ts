@@ -30,6 +30,7 @@ const BARE_PLAN: JudgedPlan = {
   work: [],
   figures: [],
   steps: [],
+  lines: [],
   oil: [],
   seals: [],
   tightenings: [],
@@ -128,7 +129,7 @@ describe('cardModel', () => {
       oil: '/figures/0',
     }))
     const card = cardOf({ ...SKARNFELL_PLAN, steps, wrenches: { use: ['nobody'], reasons: [] } })
-    expect(renderText(card)).toContain('Tighten the drain plug as the manual says.')
+    expect(renderText(card)).toMatch(/Tighten it as\s+the manual says/)
   })
 
   it('tells sources that are second hand or doubtful', () => {
@@ -136,7 +137,9 @@ describe('cardModel', () => {
     if (first?.resolved.kind !== 'stated') throw new Error('the plan has lost its first figure')
     const trace = { ...first.resolved.trace, source: { ref: 'manual', confidence: 'doubtful' as const } }
     const figures = [{ ...first, resolved: { ...first.resolved, trace } }]
-    const text = renderText(cardOf({ ...SKARNFELL_PLAN, figures, steps: [], tightenings: [], oil: [] }))
+    const text = renderText(
+      cardOf({ ...SKARNFELL_PLAN, figures, steps: [], lines: [], tightenings: [], oil: [] }),
+    )
     expect(text).toMatch(/partly\s+doubtful/)
   })
 })
@@ -210,11 +213,10 @@ describe('spans', () => {
   it('weaves pieces into a sentence and keeps where each came from', () => {
     const pieces = { part: [{ text: 'plug', from: '/a' }], gone: [] }
     expect(
-      insertSpans(pieces, ({ part, gone }) => `Take out the ${part}${gone === undefined ? '.' : '!'}`),
-    ).toEqual([{ text: 'Take out the ' }, { text: 'plug', from: '/a' }, { text: '.' }])
-    expect(insertSpans({}, () => 'stray \ue000\ue1ff\ue001 sign')).toEqual([
-      { text: 'stray ' },
-      { text: ' sign' },
+      insertSpans(pieces, ({ part, gone }) => [`Take out the ${part}${gone === undefined ? '.' : '!'}`]),
+    ).toEqual([[{ text: 'Take out the ' }, { text: 'plug', from: '/a' }, { text: '.' }]])
+    expect(insertSpans({}, () => ['stray \ue000\ue1ff\ue001 sign'])).toEqual([
+      [{ text: 'stray ' }, { text: ' sign' }],
     ])
   })
 

@@ -15,30 +15,32 @@ describe('cueList', () => {
     expect(cues[0]?.say).toContain("The machine's own manual")
   })
 
-  it('has a cue for every step in order, and cautions before theirs', () => {
+  it('has a cue for every line in order, and cautions before theirs', () => {
     const steps = cues.filter(({ kind }) => kind === 'step').map(({ id }) => id)
-    expect(steps).toEqual(SKARNFELL_PLAN.steps.map(({ id }) => id))
+    expect(steps).toEqual(SKARNFELL_PLAN.lines.map((line) => line.steps[0]))
     const ids = cues.map(({ id }) => id)
     expect(ids.indexOf('raise-caution-1')).toBe(ids.indexOf('raise') - 1)
     expect(new Set(ids).size).toBe(ids.length)
   })
 
   it('says values in words and puts them on the screen as printed', () => {
-    expect(cue('tight-drain')?.say).toBe(
-      'Set the small click wrench to twenty-two point five newton metres. Tighten the drain plug of the front differential to twenty to twenty-five newton metres.',
+    expect(cue('old-seal')?.say).toBe(
+      'Remove the old crush washer: leave none of it on the case. Wipe the drain plug of the front differential and its seat clean. Fit the drain plug of the front differential with a new crush washer and turn it in by hand until it is finger tight. Tighten it to twenty to twenty-five newton metres: set twenty-two point five newton metres on the small click wrench.',
     )
-    expect(cue('tight-drain')?.screen.map(({ text }) => text)).toEqual(['20–25\u00a0N·m', '22.5\u00a0N·m'])
-    expect(cue('tight-hub')?.say).toBe(
+    expect(cue('old-seal')?.screen.map(({ text }) => text)).toEqual(['20–25\u00a0N·m', '22.5\u00a0N·m'])
+    expect(cue('seal-hub')?.say).toContain(
       'Tighten the hub plug (left) of the hub reduction two to three turns past finger tight.',
     )
-    expect(cue('hose')?.say).toBe(
+    expect(cue('measure')?.say).toContain(
       'Wait until nothing drips from the hose: about six minutes from the start of the pour.',
     )
     expect(cue('measure')?.say).toContain('four hundred and fifty plus or minus twenty millilitres')
-    expect(cue('cover-tight')?.say).toContain(
+    expect(cue('cover-bead')?.say).toContain(
       'fifteen newton metres, then thirty plus three minus two newton metres, then forty-five degrees',
     )
-    expect(cue('pan')?.show).toBe('The pan, centred under the drain plug of the front differential.')
+    expect(cue('pan')?.show).toBe(
+      'The pan, centred under the drain plug of the front differential. The drain plug of the front differential as it comes out. The stream of oil, until it only drips.',
+    )
   })
 
   it('leaves no digit in what is said, but in names', () => {
@@ -61,9 +63,12 @@ describe('cueList', () => {
   })
 
   it('gives each sentence its time: 140 words a minute, three seconds at least', () => {
-    // 7 words × 60 ÷ 140 = 3 s; 14 words = 6 s; 5 words would be 2.1 s
-    expect(cue('wipe')).toMatchObject({ say: 'Wipe off all the oil that you spilt.', seconds: 4 })
-    expect(cue('magnet-wipe')).toMatchObject({ say: 'Wipe the magnet clean.', seconds: 3 })
+    // 9 words × 60 ÷ 140 = 3.9 s; 12 words = 5.1 s
+    expect(cue('skid-off')).toMatchObject({
+      say: 'Take off the skid plate. Keep its fasteners together.',
+      seconds: 4,
+    })
+    expect(cue('suck')).toMatchObject({ seconds: 6 })
   })
 
   it('throws for what is no plan', () => {

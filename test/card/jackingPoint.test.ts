@@ -21,7 +21,7 @@ const card = (jack?: string) => {
 
 it('the jack goes where the sheet says, and the stands to their own place', () => {
   const text = card('the tow eye')
-  expect(text).toContain('Raise the machine with the jack (the tow eye).')
+  expect(text).toContain('Raise the machine with the jack (the tow eye) and set it on rated stands')
   expect(text).not.toContain('it is not stated here')
 })
 

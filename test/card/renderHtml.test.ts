@@ -86,12 +86,14 @@ describe('renderHtml', () => {
     }
   })
 
-  it('numbers its steps, with the cautions before the step that needs them', () => {
+  it('numbers its lines and names their steps, with the cautions before the line that needs them', () => {
     const numbers = all.filter(({ properties }) => String(properties['className']) === 'number').map(textOf)
-    expect(numbers).toEqual(SKARNFELL_PLAN.steps.map((_step, index) => String(index + 1)))
+    expect(numbers).toEqual(SKARNFELL_PLAN.lines.map((_line, index) => String(index + 1)))
+    const steps = all.flatMap(({ properties }) => String(properties['dataSteps'] ?? []).split(' '))
+    expect(steps.filter(Boolean)).toEqual(SKARNFELL_PLAN.steps.map(({ id }) => id))
     const lifting = html.indexOf('A raised machine can fall')
     expect(lifting).toBeGreaterThan(-1)
-    expect(lifting).toBeLessThan(html.indexOf('Raise the machine for stands'))
+    expect(lifting).toBeLessThan(html.indexOf('Raise the machine and set it on'))
     expect(lifting).toBeGreaterThan(html.indexOf('Chock both sides of each wheel of the'))
   })
 

@@ -25,13 +25,13 @@ describe('renderMarkdown', () => {
   const markdown = renderMarkdown(cardOf(SKARNFELL_PLAN))
   const found = nodes(read(markdown))
 
-  it('has one title, ten sections, tables and a tick box for every step', () => {
+  it('has one title, ten sections, tables and a tick box for every line', () => {
     const headings = found.flatMap((node) => (node.type === 'heading' ? [node] : []))
     expect(headings.filter(({ depth }) => depth === 1)).toHaveLength(1)
     expect(headings.filter(({ depth }) => depth === 2)).toHaveLength(10)
     expect(found.filter(({ type }) => type === 'table').length).toBeGreaterThan(2)
     const boxes = found.filter((node) => node.type === 'listItem' && node.checked === false)
-    expect(boxes.length).toBeGreaterThanOrEqual(SKARNFELL_PLAN.steps.length)
+    expect(boxes.length).toBeGreaterThanOrEqual(SKARNFELL_PLAN.lines.length)
   })
 
   it('holds the figures, the gaps and the order of what comes first', () => {

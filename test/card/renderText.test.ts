@@ -19,12 +19,12 @@ describe('renderText', () => {
     expect(text).not.toMatch(/[0-9]\n *N·m/)
   })
 
-  it('has every section, every step with a box, and the cautions before their steps', () => {
+  it('has every section, every line with a box, and the cautions before their lines', () => {
     for (const heading of Object.values(en.card.sections))
       expect(text).toContain(`\n${heading}\n${'-'.repeat(80)}\n`)
-    expect(text.match(/^\[ \] +[0-9]+\. /gm)).toHaveLength(SKARNFELL_PLAN.steps.length)
+    expect(text.match(/^\[ \] +[0-9]+\. /gm)).toHaveLength(SKARNFELL_PLAN.lines.length)
     expect(text.indexOf('A raised machine can fall')).toBeLessThan(
-      text.indexOf('Raise the machine for stands'),
+      text.indexOf('Raise the machine and set it on'),
     )
   })
 
@@ -36,7 +36,7 @@ describe('renderText', () => {
 
   it('writes the short card too', () => {
     const short = renderText(shortenCard(cardOf(SKARNFELL_PLAN)))
-    expect(short).toContain('[ ] 15. Drain plug out')
+    expect(short).toContain('[ ]  6. Pan in place · Drain plug out')
     expect(short).not.toContain('Tools, parts and supplies')
   })
 

@@ -1,5 +1,6 @@
 import type { Reason } from '../../src/base/finding.js'
 import type { PartName, PlannedFigure, PlannedStep, PlannedTightening } from '../../src/service/index.js'
+import { planLines } from '../../src/service/planLines.js'
 import type { Action, Leaf, Oils, SourceRef } from '../../src/v1/spec.js'
 import type { JudgedPlan } from '../support/planExample.js'
 
@@ -508,6 +509,7 @@ export const SKARNFELL_PLAN: JudgedPlan = {
   ],
   figures: FIGURES,
   steps: STEPS,
+  lines: planLines(STEPS),
   oil: [
     {
       part: FRONT_CASE,

@@ -43,7 +43,7 @@ describe('the wait for the hose', () => {
     )
     expect(card).not.toMatch(/hose fills|funnel empties|hose empties/)
     expect(renderText(shortenCard(cardOf(plan))).replaceAll(/\s+/g, ' ')).toContain(
-      `Hose empty when nothing drips (about ${minutes} min from the start of the pour)`,
+      `hose empty when nothing drips (about ${minutes} min from the start of the pour)`,
     )
   })
 

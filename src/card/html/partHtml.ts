@@ -92,11 +92,15 @@ function cautionBox(caution: CardCaution): Element {
   return caution.notice ? tag('div.caution.notice', text) : tag('div.caution', cautionSign(), text)
 }
 
-function stepHtml({ number, cautions, full, short, note }: CardStep, extent: CardModel['extent']): Element {
+function stepHtml(
+  { number, steps, cautions, full, short, note }: CardStep,
+  extent: CardModel['extent'],
+): Element {
   const text = lineHtml(extent === 'full' ? full : short)
   const noteHtml = note === undefined ? undefined : tag('div.note', lineHtml(note))
-  return tag(
+  return element(
     'li',
+    { dataSteps: steps.join(' ') },
     cautions.map(cautionBox),
     tag('div.step', box(), tag('span.number', String(number)), tag('div', text, noteHtml)),
   )

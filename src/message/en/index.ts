@@ -3,6 +3,7 @@ import { calendarTexts } from './calendar.js'
 import { cardWords } from './card.js'
 import { fillTexts } from './fill.js'
 import { intervalTexts } from './interval.js'
+import { lineTexts } from './lines.js'
 import { oilTexts } from './oil.js'
 import { procedureTexts } from './procedure.js'
 import { quantityTexts } from './quantity.js'
@@ -47,6 +48,7 @@ export const en: Catalogue = {
     ...torqueTexts,
   },
   steps: stepTexts,
+  lines: lineTexts,
   card: cardWords,
   speech: speechWords,
 }

@@ -57,16 +57,21 @@ const ATTITUDES = {
   'not stated': undefined,
 }
 
-/** The required oil level, and how the machine must be while the level is read. Lower edge and middle: common practice, no source. */
+/** How the machine must be while the level is read. */
+export function levelConditions({ level, levelTemperature, minutes }: StepParams): readonly string[] {
+  return [
+    level && ATTITUDES[level.attitude],
+    levelTemperature && `the oil at ${levelTemperature}`,
+    level?.engine === 'running' ? 'the engine on' : minutes && `${minutes} after the stop`,
+  ].filter((one) => one !== undefined)
+}
+
+/** The required oil level. Lower edge and middle: common practice, no source. */
 export function levelText(params: StepParams): string {
-  const { level, below, levelTemperature, minutes } = params
+  const { level, below } = params
   const at = the(params, 'level opening')
   if (level === undefined) return `Check the oil level at ${at}.`
-  const conditions = [
-    ATTITUDES[level.attitude],
-    levelTemperature && `the oil at ${levelTemperature}`,
-    level.engine === 'running' ? 'the engine on' : minutes && `${minutes} after the stop`,
-  ].filter((one) => one !== undefined)
+  const conditions = levelConditions(params)
   const asStated = `Check the oil level at ${at} as the manual says.`
   const read = {
     'by quantity': asStated,
@@ -99,7 +104,12 @@ export function topUpText(params: StepParams): string {
     return `If the level is low, top up${through}. Take the same oil. If it was low, look for a leak.`
   }
   if (stopAt === undefined) return 'If the level is low, top up with the same oil.'
-  return `If the level is low, top up with the same oil. If more than ${stopAt} has gone in, stop the work. If it took clearly less than stated, make sure that the machine is level and the case was fully drained.`
+  return `If the level is low, top up with the same oil. ${stopText(stopAt)}`
+}
+
+/** What a refill says that takes more or less than stated. */
+export function stopText(stopAt: string): string {
+  return `If more than ${stopAt} has gone in, stop the work. If it took clearly less than stated, make sure that the machine is level and the case was fully drained.`
 }
 
 /** Common practice, no source: if all sides of a cover are loosened at once, all the oil comes out with it. */

@@ -1,11 +1,10 @@
-import type { StepParams, StepText } from '../message/index.js'
+import type { StepParams } from '../message/index.js'
 import type { PlannedFigure, PlannedStep } from '../service/index.js'
 import { type CardContext, durationLine, entryAt, quantityLine, reasonLine } from './cardContext.js'
 import type { Line } from './cardParts.js'
 import { figureLines, turnsLine, valueLine } from './figureLines.js'
-import { insertSpans } from './insertSpans.js'
 import { shownSeconds } from './shownSeconds.js'
-import { capitalise, ownWords, quoteOptional } from './spans.js'
+import { quoteOptional } from './spans.js'
 
 /** Params of a step that are pieces of the plan. */
 type PieceName = Exclude<keyof StepParams, ChoiceName>
@@ -23,11 +22,12 @@ type ChoiceName =
   | 'drive'
   | 'staged'
   | 'beforeDraining'
+  | 'isOther'
 
-/** The pieces of the plan in a step, and the function that writes its texts. */
-interface WrittenStep {
+/** What the texts of a step are written from: pieces of the plan, and params that choose words. */
+export interface StepWords {
   readonly pieces: Readonly<Partial<Record<PieceName, Line>>>
-  readonly write: (text: keyof StepText) => Line
+  readonly choices: Pick<StepParams, ChoiceName>
 }
 
 const TIGHTENING_ACTIONS: ReadonlySet<PlannedStep['do']> = new Set([
@@ -70,7 +70,7 @@ function tighteningPieces(
   context: CardContext,
   step: PlannedStep,
   found: FoundFigure | undefined,
-): WrittenStep['pieces'] {
+): StepWords['pieces'] {
   const figure = stated(found)
   if (figure?.leaf.kind === 'turns') return { turns: turnsLine(context, figure.leaf, figure.from) }
   const at = entryAt(context, 'tightenings', step.tightening)
@@ -85,7 +85,7 @@ function oilPieces(
   context: CardContext,
   step: PlannedStep,
   volume: FoundFigure | undefined,
-): WrittenStep['pieces'] {
+): StepWords['pieces'] {
   const { entry: oil, from } = entryAt(context, 'oil', step.oil) ?? {}
   const additive = oil?.additive
   const isAdditive = step.do === 'add the additive'
@@ -109,17 +109,22 @@ function figurePiece(context: CardContext, step: PlannedStep, name: string): Lin
   return figureLines(context, at.entry, at.index).main
 }
 
-/** Collects the pieces for the texts of a step; `withGearcase` if no heading names the gearcase. */
-export function writeStep(
+/** The socket of the toolbox for the part of a step; empty if none fits, or which one depends on the variant. */
+function socketPiece({ plan }: CardContext, { part }: PlannedStep): Line {
+  const sockets = plan.tools.flatMap(({ kind, for: parts, have }, index) =>
+    kind === 'socket' && parts.some(({ path }) => path === part?.path) ? [{ have, index }] : [],
+  )
+  const [socket, ...others] = sockets
+  return others.length > 0 ? [] : quoteOptional(socket?.have?.name, `/tools/${socket?.index}/have/name`)
+}
+
+/** Collects what the texts of a step are written from; `withGearcase` if no heading names the gearcase. */
+export function collectStepWords(
   context: CardContext,
   step: PlannedStep,
   index: number,
   withGearcase: boolean,
-): WrittenStep {
-  const { steps } = context.catalogue
-  if (!Object.hasOwn(steps, step.do))
-    throw new RangeError(`plan.steps[${index}].do must be an action that has a text`)
-  const text = steps[step.do]
+): StepWords {
   const { part } = step
   const from = `/steps/${index}/part`
   const found = figuresOf(context, step)
@@ -134,6 +139,7 @@ export function writeStep(
     instance: quoteOptional(part?.instance?.name, `${from}/instance/name`),
     how: quoteOptional(step.how, `/steps/${index}/how`),
     shield: quoteOptional(step.shield, `/steps/${index}/shield`),
+    socket: socketPiece(context, step),
     jack: quoteOptional(step.jack, `/steps/${index}/jack`),
     ...tighteningPieces(context, step, tightening),
     ...oilPieces(context, step, volume),
@@ -172,15 +178,5 @@ export function writeStep(
     ...(seal !== undefined && { seal: seal.leaf.kind as StepParams['seal'] & string }),
     ...(gap !== undefined && gap !== 'stated' && { gap }),
   }
-  const condition =
-    step.onlyIf === undefined
-      ? []
-      : [...reasonLine(context, step.onlyIf, `/steps/${index}/onlyIf`), ...ownWords(': ')]
-  return {
-    pieces,
-    write: (name) => [
-      ...(name === 'show' ? [] : condition),
-      ...capitalise(insertSpans(pieces, (signs) => text[name]({ ...signs, ...choices }))),
-    ],
-  }
+  return { pieces, choices }
 }

@@ -1,0 +1,207 @@
+import type { Action } from '../../spec/index.js'
+import type { LineText, StepParams } from '../catalogue.js'
+import { brief, levelConditions, sealOf, stopText, the, tightenShort } from './stepPhrases.js'
+
+type Steps = readonly (StepParams & { readonly do: Action })[]
+
+/** `crack it loose with the 10 mm hex bit socket` */
+const loosen = ({ drive, socket }: StepParams) =>
+  drive === 'hand' ? 'unscrew it' : `crack it loose${socket === undefined ? '' : ` with the ${socket}`}`
+
+const ifStuck = ({ beforeDraining, fluid }: StepParams) =>
+  beforeDraining === true ? ` If it stays tight, leave the ${fluid ?? 'oil'} in.` : ''
+
+/** `Turn the plug in by hand until it is finger tight. Tighten it to 20–25 N·m: set 22.5 N·m on the small click wrench.` */
+function turnInAndTighten(
+  turnIn: string,
+  { torque, turns, setting, wrench, gap, staged, drive }: StepParams,
+) {
+  if (torque === undefined && drive === 'hand') return `${turnIn} and tighten it by hand.`
+  const fingerTight = `${turnIn} by hand until it is finger tight.`
+  if (turns !== undefined) return `${fingerTight} Then tighten it ${turns} turns more.`
+  if (torque === undefined) {
+    const state = gap === 'cannot tell' ? 'not known here' : 'not stated here'
+    return `${fingerTight} Tighten it as the manual says. The torque is ${state}: see the manual.`
+  }
+  const set =
+    setting && `set ${setting} on the ${wrench ?? 'wrench'}${staged === true ? ' for the last stage' : ''}`
+  return `${fingerTight} Tighten it to ${torque}${set === undefined ? '' : `: ${set}`}.`
+}
+
+/** Whether a washer or ring is between plug and case; sealant on a thread and the seal of a cover are not. */
+const isRing = ({ seal, cover, filter }: StepParams) =>
+  cover === undefined && filter === undefined && seal !== 'thread sealant' && seal !== 'liquid gasket'
+
+function levelLine(check: StepParams, topUp: StepParams): string | undefined {
+  const { level, below } = check
+  if (level?.method !== 'to level hole' || !level.afterFilling || topUp.stopAt === undefined) return undefined
+  const conditions = levelConditions(check)
+  const edge = `${below === undefined ? 'at' : `${below} below`} the lower edge of the hole`
+  return [
+    `Check the oil level at ${the(check, 'level opening')}: it must be ${edge}`,
+    conditions.length === 0 ? '.' : `, with ${conditions.join(', ')}.`,
+    ' If it is high, let the excess run out. If it is low, top up with the same oil.',
+    ` ${stopText(topUp.stopAt)}`,
+  ].join('')
+}
+
+/** The places of a round for leaks: `rear gearcase; hub (left)`; empty if the heading names the only one. */
+function leakPlaces(checks: Steps): string {
+  const places = checks.map(({ gearcase, instance, shield }) => {
+    const place =
+      gearcase !== undefined && instance !== undefined ? `${gearcase} (${instance})` : (gearcase ?? instance)
+    const through = shield && `through the holes and along the edges of the ${shield}`
+    return [place, through].filter((one) => one !== undefined).join(', ')
+  })
+  const named = places.filter((place) => place !== '')
+  return named.length === 0 ? '' : `: ${named.join('; ')}`
+}
+
+const leakChecks = (steps: Steps) => steps.filter((step) => step.do === 'check for leaks')
+
+/** English for steps that are one go of work; the longest that fits is used. */
+export const lineTexts: readonly LineText[] = [
+  {
+    joins: ['park on level ground', 'stop the engine'],
+    full: () =>
+      'Park the machine on level, firm ground. Lower any implement, set the parking brake, stop the engine and take out the key. Wait until nothing turns.',
+    short: () => 'Park level; implements down, brake on, engine off, key out',
+  },
+  {
+    joins: ['raise the machine', 'set on stands'],
+    full: ({ jack }, stands) =>
+      [
+        `Raise the machine${jack === undefined ? '' : ` with the jack (${jack})`} and set it on rated stands`,
+        stands.part === undefined ? '. ' : ` (${stands.part}). `,
+        jack === undefined ? 'Find the jacking point in the manual: it is not stated here. ' : '',
+        'Do not work under a jack. Make sure that it is steady on the stands.',
+      ].join(''),
+    short: ({ jack }, { part }) =>
+      `Jack${jack === undefined ? ' (point: see the manual)' : `: ${jack}`}; stands${part === undefined ? '' : `: ${part}`}`,
+  },
+  {
+    joins: ['lower the machine', 'clear away'],
+    full: (_lower, { how }) =>
+      [
+        'Make sure that no person or tool is under the machine.',
+        'Raise it off the stands, take them out and lower it slowly to the ground.',
+        'Take the drain pan, tools and chocks away.',
+        ...(how === undefined ? [] : [`Release what you secured for the work: ${how}.`]),
+        'Send people clear of the machine.',
+      ].join(' '),
+    short: (_lower, { how }) =>
+      `Clear below; off the stands, lower; pan, tools, chocks and people clear${how === undefined ? '' : `; release: ${how}`}`,
+  },
+  {
+    joins: ['clean around', 'crack loose', 'nip by hand'],
+    full: (clean, crack) =>
+      `Clean around ${the(clean, 'opening')}, ${loosen(crack)} and turn it back in by hand.${ifStuck(crack)}`,
+    short: (clean) => `${brief(clean, 'opening')}: clean, crack loose, nip by hand`,
+  },
+  {
+    joins: ['clean around', 'crack loose'],
+    full: (clean, crack) => `Clean around ${the(clean, 'opening')} and ${loosen(crack)}.${ifStuck(crack)}`,
+    short: (clean) => `${brief(clean, 'opening')}: clean, crack loose`,
+  },
+  {
+    joins: ['place the pan', 'clean around', 'crack loose', 'take out'],
+    full: (pan, _clean, crack) =>
+      `Put the drain pan in place. Clean around ${the(pan, 'drain plug')}, ${loosen(crack)} and take it out.`,
+    short: (pan) => `Pan in place; ${brief(pan, 'drain opening')}: clean, crack loose, out`,
+  },
+  {
+    joins: ['clean around', 'crack loose', 'take out'],
+    full: (clean, crack) =>
+      `Clean around ${the(clean, 'opening')}, ${loosen(crack)} and take it out.${ifStuck(crack)}`,
+    short: (clean) => `${brief(clean, 'opening')}: clean, crack loose, out`,
+  },
+  {
+    joins: ['take out', 'let drain'],
+    full: (out, { wait, fluid }) =>
+      out.isOther !== true || fluid === 'grease'
+        ? undefined
+        : `Take out ${the(out, 'fill plug')} to let air in. Let the oil drain until it only drips${wait === undefined ? '' : `, at least ${wait}`}.`,
+    short: (out, { wait, fluid }) =>
+      out.isOther !== true || fluid === 'grease'
+        ? undefined
+        : `${brief(out, 'fill plug')} out for air; drain until it only drips${wait === undefined ? '' : ` (at least ${wait})`}`,
+  },
+  {
+    joins: ['inspect the oil', 'inspect the magnet', 'clean the magnet'],
+    full: ({ fluid }, magnet) =>
+      fluid === 'grease'
+        ? undefined
+        : `Inspect the old oil in good light, and the magnet of ${the(magnet, 'plug')}. If either holds chips, flakes or pieces, stop: close the case. Do not refill. Tag the machine out. If there is only grey paste or some glitter at a first service, go on. Wipe the magnet clean. If the oil is milky, stop: find where the water came in. Before you refill a milky case, flush it: fill with the manual's oil, make a short run, drain it cold.`,
+    short: ({ fluid }) =>
+      fluid === 'grease'
+        ? undefined
+        : 'Oil and magnet: stop at chips or pieces; if milky, find the water; wipe the magnet',
+  },
+  {
+    joins: ['take off old seal', 'wipe the seal face'],
+    full: (seal, face) =>
+      isRing(seal)
+        ? `Remove the old ${sealOf(seal)}: leave none of it on the case. Wipe ${the(face, 'plug')} and its seat clean.`
+        : undefined,
+    short: (seal, face) =>
+      isRing(seal) ? `Old ${sealOf(seal)} off, wipe ${brief(face, 'plug')} and seat` : undefined,
+  },
+  {
+    joins: ['wipe the seal face', 'inspect the seal'],
+    full: (face, seal) =>
+      isRing(seal)
+        ? `Wipe ${the(face, 'plug')} and its seat clean. Inspect its ${sealOf(seal)} for cuts and flat spots. If you find any, replace it.`
+        : undefined,
+    short: (face, seal) =>
+      isRing(seal) ? `Wipe ${brief(face, 'plug')} and seat, inspect its ${sealOf(seal)}` : undefined,
+  },
+  {
+    joins: ['fit new seal', 'fit', 'tighten'],
+    full: (seal, plug, tighten) =>
+      isRing(seal)
+        ? turnInAndTighten(`Fit ${the(plug, 'plug')} with a new ${sealOf(seal)} and turn it in`, tighten)
+        : undefined,
+    short: (seal, _plug, tighten) =>
+      isRing(seal) ? `New ${sealOf(seal)}; ${tightenShort(tighten, brief(tighten, 'plug'))}` : undefined,
+  },
+  {
+    joins: ['fit', 'tighten'],
+    full: (plug, tighten) => turnInAndTighten(`Turn ${the(plug, 'plug')} in`, tighten),
+    short: (_plug, tighten) => tightenShort(tighten, brief(tighten, 'plug')),
+  },
+  {
+    joins: ['measure the oil', 'pour the oil', 'wait for the hose'],
+    full: ({ volume, oil, together }, pour, { wait, fluid, usualWait }) =>
+      volume === undefined || together !== undefined || fluid === 'grease'
+        ? undefined
+        : [
+            `Measure ${volume} of ${oil ?? 'the right oil'} in a clean jug and pour it in slowly through ${the(pour, 'fill opening')}.`,
+            `Wait until nothing drips from the hose${wait === undefined ? '' : `: about ${wait} from the start of the pour`}.`,
+            ...(wait === undefined && usualWait !== undefined ? [usualWait] : []),
+          ].join(' '),
+    short: ({ volume, together }, pour, { wait, fluid }) =>
+      volume === undefined || together !== undefined || fluid === 'grease'
+        ? undefined
+        : `Measure and pour ${volume}: ${brief(pour, 'fill opening')}; hose empty when nothing drips${wait === undefined ? '' : ` (about ${wait} from the start of the pour)`}`,
+  },
+  {
+    joins: ['check the level', 'top up'],
+    full: levelLine,
+    short: (check, { stopAt }) =>
+      stopAt === undefined
+        ? undefined
+        : `Level: ${brief(check, 'level opening')}${check.below === undefined ? '' : `, ${check.below} below the edge`}; if low, top up, ${stopAt} in all at most`,
+  },
+  {
+    joins: ['wipe down', 'check for leaks'],
+    many: true,
+    full: (...steps) =>
+      [
+        steps.some((step) => step.do === 'wipe down') ? 'Wipe off all the oil that you spilt. ' : '',
+        `Check each plug and joint that you opened for oil${leakPlaces(leakChecks(steps))}.`,
+        " If one weeps, replace its seal. Do not turn it past the manual's figure.",
+      ].join(''),
+    short: (...steps) =>
+      `${steps.some((step) => step.do === 'wipe down') ? 'Wipe down; l' : 'L'}eak check${leakPlaces(leakChecks(steps))}`,
+  },
+]

@@ -1,0 +1,76 @@
+import type { JsonPointer } from '../../base/index.js'
+import type { Action, Id } from '../../spec/index.js'
+import { LINE_TABLE, type LineKind, type LineSlot } from './lineTable.js'
+
+/** What a line needs to know of a step. */
+export interface StepOfLine {
+  readonly id: Id
+  readonly do: Action
+  readonly on?: JsonPointer
+  readonly instance?: Id
+  /** The condition of the step, as one text; absent: always done. */
+  readonly condition?: string
+}
+
+/** Steps that are done in one go and read as one. */
+export interface ProcedureLine {
+  readonly kind: LineKind
+  /** Ids of its steps, in their order. */
+  readonly steps: readonly Id[]
+  /** The part that is worked on; absent: the gearcase or the machine. */
+  readonly on?: JsonPointer
+}
+
+/** The opening, cover or filter of a step, or of the seal that it is on. */
+const partOf = (on = ''): string | undefined =>
+  /^\/(gearcases\/[^/]+\/(openings|covers|filters)|shields|machine\/supports)\/[^/]+/.exec(on)?.[0]
+
+const gearcaseOf = ({ on, instance }: StepOfLine): string | undefined => {
+  const gearcase = /^\/gearcases\/[^/]+/.exec(on ?? '')?.[0]
+  return gearcase && `${gearcase} ${instance ?? ''}`
+}
+
+const agrees = (own: string | undefined, ofLine: string | undefined) =>
+  own === undefined || ofLine === undefined || own === ofLine
+
+/** The number of steps from `start` that one line of these slots joins. */
+function countJoined(steps: readonly StepOfLine[], start: number, slots: readonly LineSlot[]): number {
+  let firstSlot = 0
+  let part: string | undefined
+  let gearcase: string | undefined
+  for (let place = start; ; place += 1) {
+    const step = steps[place]
+    if (step === undefined || step.condition !== steps[start]?.condition) return place - start
+    const [ownPart, ownGearcase] = [partOf(step.on), gearcaseOf(step)]
+    const isHere = agrees(ownPart, part) && agrees(ownGearcase, gearcase)
+    const found = slots.findIndex(
+      ({ of, anywhere }, index) => index >= firstSlot && of.includes(step.do) && (isHere || anywhere),
+    )
+    const slot = slots[found]
+    if (slot === undefined) return place - start
+    firstSlot = slot.many ? found : found + 1
+    if (slot.anywhere) continue
+    part ??= ownPart
+    gearcase ??= ownGearcase
+  }
+}
+
+/**
+ * Joins the steps of a procedure to the lines that people read, by {@link LINE_TABLE}: each line is the longest that the
+ * table allows from there. The order is kept, so the lines one after the other are the steps again; in an order that the
+ * table does not have, lines only join less.
+ */
+export function groupLines(steps: readonly StepOfLine[]): readonly ProcedureLine[] {
+  const lines: ProcedureLine[] = []
+  for (let start = 0; start < steps.length; ) {
+    const counts = LINE_TABLE.map(({ slots }) => countJoined(steps, start, slots))
+    const count = Math.max(1, ...counts)
+    const kind = LINE_TABLE[counts.indexOf(count)]?.kind
+    if (kind === undefined) throw new RangeError(`no line has the action ${steps[start]?.do}`)
+    const joined = steps.slice(start, start + count)
+    const on = joined.map((step) => partOf(step.on)).find((one) => one !== undefined)
+    lines.push({ kind, steps: joined.map(({ id }) => id), ...(on !== undefined && { on }) })
+    start += count
+  }
+  return lines
+}

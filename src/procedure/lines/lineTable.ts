@@ -1,0 +1,119 @@
+import type { Action } from '../../spec/index.js'
+
+/** A place in a line: one of these actions. */
+export interface LineSlot {
+  readonly of: readonly Action[]
+  /** Whether it can be done several times, in any order. */
+  readonly many?: true
+  /** Whether it may be on another part, or at another gearcase, than the rest of the line. */
+  readonly anywhere?: true
+}
+
+/** What a line is for. */
+export type LineKind =
+  | 'variant'
+  | 'prepare'
+  | 'run'
+  | 'raise'
+  | 'lower'
+  | 'shield'
+  | 'turn'
+  | 'loosen'
+  | 'drain'
+  | 'inspect'
+  | 'filter'
+  | 'close'
+  | 'cure'
+  | 'fill'
+  | 'level'
+  | 'leaks'
+  | 'finish'
+
+const once = (...actions: readonly Action[]): readonly LineSlot[] =>
+  actions.map((action) => ({ of: [action] }))
+const many = (...of: readonly Action[]): LineSlot => ({ of, many: true })
+const anywhere = (...of: readonly Action[]): LineSlot => ({ of, anywhere: true })
+
+const OPENING = once('place the pan', 'clean around', 'crack loose', 'take out')
+const READING: readonly LineSlot[] = [...once('let settle', 'check the level'), anywhere('top up')]
+const CLOSING: readonly LineSlot[] = [
+  ...once('inspect the magnet', 'clean the magnet'),
+  many('take off old seal'),
+  ...once('wipe the seal face'),
+  many('fit new seal', 'inspect the seal', 'apply sealant'),
+  ...once('fit', 'fit cover', 'fit filter', 'tighten', 'tighten cover', 'tighten filter'),
+  anywhere('nip by hand'),
+]
+
+/**
+ * The lines that people read: the actions that are done in one go, in their order; any of them can be left out. What
+ * must be judged before the work goes on is at the end of a line: a plug that stays tight, the old oil, a leak.
+ *
+ * Source: common practice, no source.
+ */
+export const LINE_TABLE: readonly { readonly kind: LineKind; readonly slots: readonly LineSlot[] }[] = [
+  { kind: 'variant', slots: once('find the variant') },
+  { kind: 'prepare', slots: once('read the manual', 'wear protection') },
+  {
+    kind: 'run',
+    slots: [
+      many('secure the machine'),
+      ...once(
+        'warm the oil',
+        'short run',
+        'park on level ground',
+        'carry to level ground',
+        'stop the engine',
+      ),
+      ...once('chock the wheels'),
+      many('secure the machine'),
+      ...once('let settle'),
+    ],
+  },
+  { kind: 'raise', slots: once('raise the machine', 'set on stands') },
+  {
+    kind: 'lower',
+    slots: [...once('lower the machine'), many('secure the machine'), ...once('clear away')],
+  },
+  { kind: 'shield', slots: once('remove shield') },
+  { kind: 'shield', slots: once('refit shield') },
+  {
+    kind: 'turn',
+    slots: [
+      many('nip by hand'),
+      ...once('turn the wheel', 'clear away', 'roll the machine', 'chock the wheels'),
+    ],
+  },
+  { kind: 'loosen', slots: once('clear the breather', 'clean around', 'crack loose', 'nip by hand') },
+  {
+    kind: 'drain',
+    slots: [
+      ...OPENING,
+      ...once('take off cover'),
+      anywhere('take out'),
+      ...once('let drain', 'suck out the oil'),
+    ],
+  },
+  { kind: 'inspect', slots: once('inspect the oil', 'inspect the magnet', 'clean the magnet') },
+  {
+    kind: 'filter',
+    slots: once('place the pan', 'clean around', 'take off filter', 'inspect the filter', 'clean the filter'),
+  },
+  { kind: 'close', slots: CLOSING },
+  { kind: 'cure', slots: once('wait for the cure') },
+  {
+    kind: 'fill',
+    slots: [
+      ...once('place the pan', 'clean around', 'crack loose'),
+      anywhere('take out'),
+      ...once('measure the oil', 'add the additive', 'pour the oil', 'wait for the hose', 'add the additive'),
+    ],
+  },
+  { kind: 'level', slots: [...OPENING, ...READING] },
+  { kind: 'level', slots: [...READING, ...CLOSING] },
+  {
+    kind: 'leaks',
+    slots: [{ ...many('wipe down', 'let a leak show', 'check for leaks'), anywhere: true }],
+  },
+  { kind: 'finish', slots: once('take used oil away', 'clear away', 'record') },
+]
