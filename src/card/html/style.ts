@@ -69,7 +69,7 @@ li>.box{margin-top:.2em}
 .step{display:flex;gap:8px}
 .step .box{margin-top:.2em}
 .number{flex:none;min-width:1.5em;text-align:end;font-weight:700;font-variant-numeric:tabular-nums}
-.step .printed,.step .computed{font-weight:700}
+.step .printed,.step .computed,.step [data-from$="/setting"]{font-weight:700}
 .caution{display:flex;gap:9px;background:var(--warn);border:2px solid var(--ink);padding:4px 9px;margin:3px 0 5px}
 .caution.notice{background:none}
 .blanks{margin-bottom:10px}
