@@ -50,6 +50,7 @@ import { rule as recordRefillOutsideTolerance } from './record/refill-outside-to
 import { rule as recordSealNotNew } from './record/seal-not-new.js'
 import { rule as recordShieldNotRefitted } from './record/shield-not-refitted.js'
 import { rule as recordTighteningMethodDiffers } from './record/tightening-method-differs.js'
+import { rule as recordTighteningNotMeasured } from './record/tightening-not-measured.js'
 import { rule as recordTorqueOutsideBand } from './record/torque-outside-band.js'
 import { rule as recordTurnsOutsideBand } from './record/turns-outside-band.js'
 import { rule as recordUnknownContainer } from './record/unknown-container.js'
@@ -145,5 +146,5 @@ export const allRules: readonly AnyRule[] = [
   logDateInTheFuture, logMeterThroughPause, logPauseReversed, logRecordOfOtherMachine, logUnknownPart, logUsedBeforeCommissioned, logVariantContradicted,
   toolboxCalibrationInTheFuture, toolboxDeclaredRangeReversed, toolboxImplausibleAccuracy, toolboxImplausibleLoadRating, toolboxScaleWrong, toolboxScalesDisagree, toolboxVesselGraduation,
   stockImplausibleDensity, stockImplausiblePourPoint, stockOpenedLargerThanSize, stockViscositiesSwapped,
-  recordDateInTheFuture, recordDrainNotOpened, recordDrainedFarBelowRefill, recordFilterNotChanged, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordMoreThanContainerHeld, recordOilNotPermitted, recordOtherPartNumber, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordShieldNotRefitted, recordTighteningMethodDiffers, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach, recordWrenchOutOfCalibration,
+  recordDateInTheFuture, recordDrainNotOpened, recordDrainedFarBelowRefill, recordFilterNotChanged, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordMoreThanContainerHeld, recordOilNotPermitted, recordOtherPartNumber, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordShieldNotRefitted, recordTighteningMethodDiffers, recordTighteningNotMeasured, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach, recordWrenchOutOfCalibration,
 ]

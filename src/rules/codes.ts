@@ -11,7 +11,7 @@ import type {
   Unit,
   VolumeUnit,
 } from '../quantity/index.js'
-import type { OpeningRole, PrintedValue } from '../spec/index.js'
+import type { OpeningRole, PrintedValue, UnmeasuredTightening } from '../spec/index.js'
 import type { SlipFactor } from '../torque/index.js'
 import type { SerialMistake } from './lookup/serialMistake.js'
 import type { ReferredPart } from './lookup/sheetReferences.js'
@@ -176,14 +176,26 @@ export interface RuleCodes {
   'record/reading-contradicts-log': { reason: Because }
   'record/reading-missing': { meter: 'hours' | 'distance' }
   'record/refill-not-recorded': { gearcase: string }
-  'record/refill-outside-tolerance': { gearcase: string; refilled: Volume; reason: Because }
+  'record/refill-outside-tolerance': {
+    gearcase: string
+    refilled: Volume
+    printedRefill: PrintedValue<VolumeUnit>
+    byLevel: boolean
+    reason: Because
+  }
   'record/seal-not-new': { part: string; seal: string; usedAgain: boolean }
   'record/tightening-method-differs': {
     part: string
     done: 'turns' | 'torque set'
     required: 'turns' | 'torque'
   }
-  'record/torque-outside-band': { part: string; set: Torque; stated: PrintedValue<TorqueUnit> }
+  'record/tightening-not-measured': { part: string; done: UnmeasuredTightening }
+  'record/torque-outside-band': {
+    part: string
+    set: Torque
+    stated: PrintedValue<TorqueUnit>
+    side: 'below' | 'above'
+  }
   'record/turns-outside-band': { part: string; turns: number; min: Figure; max: Figure | undefined }
   'record/unknown-container': WrongName
   'record/unknown-part': WrongName

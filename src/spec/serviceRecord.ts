@@ -37,6 +37,19 @@ export interface ServiceRecord extends DocumentHead<'service-record'> {
   readonly shields?: readonly RecordedTightening[]
   /** Where the used oil went. */
   readonly usedOil?: string
+  /**
+   * The id of an earlier record of the machine that this one corrects. What an entry states here takes the place of the same
+   * part in the entry of the same service, gearcase and instance there; what it leaves out stays. `date` and `readings`
+   * are those of the day of the correction: `station-2-2023-10-06`.
+   */
+  readonly corrects?: Id
+  /** The date or the readings of the corrected record, if they were wrong there. */
+  readonly corrected?: {
+    /** The day of the work: `2023-10-06`. */
+    readonly date?: DateText
+    /** What the meters showed on that day: 512.8 h. */
+    readonly readings?: ServiceRecord['readings']
+  }
   /** Anything that helps to understand it later. */
   readonly note?: string
 }
@@ -56,6 +69,8 @@ export interface RecordEntry {
   readonly gearcase: Id
   /** The id of the instance, if the gearcase has several: `left`. */
   readonly instance?: Id
+  /** Why this service was not done after all: `the drain plug is seized`. Then it does not count. */
+  readonly notDone?: string
   /** `not judged` after suction. */
   readonly drained?: Quantity<VolumeUnit> | 'not judged'
   /** How much oil went in: 450 mL. */
@@ -92,7 +107,7 @@ interface TighteningAt {
   readonly wheelMark?: WheelMark
 }
 
-/** How one part was tightened: to a torque, by turns, or as the manual says. */
+/** How one part was tightened: to a torque, by turns, as the manual says, or in a way that leaves its torque unknown. */
 export type RecordedTightening =
   | (TighteningAt & {
       /** How it was tightened. */
@@ -107,7 +122,16 @@ export type RecordedTightening =
       /** Turns past finger tight, as a number: `1.25`. */
       readonly turns: number
     })
-  | (TighteningAt & { readonly kind: 'by the manual' })
+  | (TighteningAt & {
+      /**
+       * `by hand`: finger tight; `without a wrench`: tight with a key, the torque not measured; `not checked`: nobody tried it;
+       * `not known`: the technician cannot say.
+       */
+      readonly kind: 'by the manual' | UnmeasuredTightening
+    })
+
+/** A tightening whose torque was not measured. */
+export type UnmeasuredTightening = 'by hand' | 'without a wrench' | 'not checked' | 'not known'
 
 /** What was done with a filter. */
 export interface RecordedFilter {

@@ -25,7 +25,7 @@ const newtonMetres = (value: string) => ({ kind: 'nominal', value, unit: 'N.m' }
 describe('limits belong to their band', () => {
   it.each([
     // Stated in examples/tind-4: 20 to 25 N·m, and a bare 30 N·m with a tenth either way: 27 to 33.
-    ['19.5 below 20', '/entries/1/tightened/0/torque/value', 19.5, ['error']],
+    ['19.5 below 20', '/entries/1/tightened/0/torque/value', 19.5, ['warning']],
     ['20 itself', '/entries/1/tightened/0/torque/value', 20, []],
     ['25 itself', '/entries/1/tightened/0/torque/value', 25, []],
     ['33 a tenth above 30', '/entries/1/tightened/1/torque/value', 33, []],
@@ -33,10 +33,10 @@ describe('limits belong to their band', () => {
     ['27 a tenth below 30', '/entries/1/tightened/1/torque/value', 27, []],
     ['26 below it', '/entries/1/tightened/1/torque/value', 26, ['warning']],
     // 450 ± 20 mL.
-    ['429 mL below 430', '/entries/1/refilled/value', 429, ['error']],
+    ['429 mL below 430', '/entries/1/refilled/value', 429, ['warning']],
     ['430 mL itself', '/entries/1/refilled/value', 430, []],
     ['470 mL itself', '/entries/1/refilled/value', 470, []],
-    ['471 mL above', '/entries/1/refilled/value', 471, ['error']],
+    ['471 mL above', '/entries/1/refilled/value', 471, ['warning']],
     // A level decides at the rear; 950 mL are stated for the long bed, a tenth is 95.
     ['855 mL a tenth below 950', '/entries/0/refilled/value', 855, []],
     ['854 mL below it', '/entries/0/refilled/value', 854, ['error']],
@@ -46,6 +46,18 @@ describe('limits belong to their band', () => {
     expect(check([set(`/record.json${path}`, value)], RECORD).map(({ severity }) => severity)).toEqual(
       severities,
     )
+  })
+
+  it.each([
+    // The severity follows the harm: 20 to 25 N·m are stated, half of 20 is 10, a tenth above 25 is 27.5.
+    [9.99, 'error'],
+    [10, 'warning'],
+    [27.5, 'warning'],
+    [27.51, 'error'],
+  ])('%s N·m where 20 to 25 are stated: %s', (value, severity) => {
+    const found = check([set('/record.json/entries/1/tightened/0/torque/value', value)], RECORD)
+    const ofTorque = found.filter(({ code }) => code === 'record/torque-outside-band')
+    expect(ofTorque.map((one) => one.severity)).toEqual([severity])
   })
 
   it.each([

@@ -17,6 +17,21 @@ function meantWords({ meant, known, more }: Names, say: Say): string {
   return ` There ${known.length === 1 ? 'is' : 'are'} ${say.list([...names, ...moreText])}.`
 }
 
+type Volume = RuleCodes['record/refill-outside-tolerance']['refilled']
+
+function refillCure({ value, unit }: Volume, byLevel: boolean, say: Say): string {
+  if (byLevel) return 'make sure that it stands level and was drained empty, then set the level at its mark.'
+  const amount = say.quantity({ value: Math.abs(value), unit })
+  return `${value > 0 ? `take ${amount} out` : `add ${amount}`}, then check the level.`
+}
+
+const UNMEASURED: Readonly<Record<RuleCodes['record/tightening-not-measured']['done'], string>> = {
+  'by hand': 'tightened only by hand. Tighten it as the sheet states before the machine moves',
+  'without a wrench': 'tight, but the torque was not measured. Set it with a torque wrench',
+  'not checked': 'not checked whether it is tight. Check it before the machine moves',
+  'not known': 'not known whether it is tight. Check it before the machine moves',
+}
+
 const SERIAL_MISTAKES: Readonly<Record<RuleCodes['spec/serial-range-wrong']['what'], string>> = {
   'prefix repeated': 'the number repeats the prefix. Leave the prefix out of it',
   'not a number': 'both ends must contain only digits. Put letters into the prefix',
@@ -258,15 +273,21 @@ export const rulesTexts: Texts<RuleCodes> = {
     `The reading of ${METER[meter] ?? meter} is missing; the next service cannot be counted from this record.`,
   'record/refill-not-recorded': ({ gearcase }) =>
     `${gearcase}: oil change without a refilled quantity. Check the level, then record the quantity.`,
-  'record/refill-outside-tolerance': ({ gearcase, reason }, say) => `${gearcase}: ${say.reason(reason)}`,
+  'record/refill-outside-tolerance': ({ gearcase, refilled, printedRefill, byLevel, reason }, say) =>
+    `${gearcase}: ${say.quantity(refilled)} in, ${say.quantity(printedRefill)} stated: ${refillCure(reason.params['difference'] as Volume, byLevel, say)}`,
   'record/seal-not-new': ({ part, seal, usedAgain }) =>
     usedAgain
       ? `${part}: the ${seal} was reused. It must be new at every opening; fit a new one.`
       : `${part}: opened, but no new ${seal} is recorded. Check the plug; fit a new one if in doubt.`,
   'record/tightening-method-differs': ({ part, done, required }) =>
     `${part}: tightened by ${done === 'turns' ? 'turns' : 'torque'}; the sheet states ${required === 'turns' ? 'turns' : 'a torque'}.`,
-  'record/torque-outside-band': ({ part, set, stated }, say) =>
-    `${part}: set to ${say.quantity(set)}; the sheet states ${say.quantity(stated)}. Slacken it, fit a new washer and tighten it again.`,
+  'record/tightening-not-measured': ({ part, done }) => `${part}: ${UNMEASURED[done]}.`,
+  'record/torque-outside-band': ({ part, set, stated, side }, say) =>
+    `${part}: set to ${say.quantity(set)}; the sheet states ${say.quantity(stated)}. ${
+      side === 'above'
+        ? 'Take it out, inspect the thread, fit a new washer if it has one, and tighten it afresh.'
+        : 'Tighten it to the stated torque.'
+    }`,
   'record/turns-outside-band': ({ part, turns, min, max }, say) =>
     `${part}: ${say.count(turns, 'turn', 'turns')} past finger tight; the sheet states ${max === undefined ? `at least ${min}` : `${min} to ${max}`}.`,
   'record/unknown-container': ({ id, ...names }, say) =>

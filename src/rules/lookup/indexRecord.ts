@@ -1,4 +1,4 @@
-import { type JsonPointer, readPointer } from '../../base/index.js'
+import { dropUndefined, type JsonPointer, readPointer } from '../../base/index.js'
 import {
   type Gearcase,
   type Identity,
@@ -28,6 +28,8 @@ export interface EntryAt {
   readonly entry: RecordEntry
   readonly sheet: SheetIndex
   readonly gearcase: Gearcase
+  /** Whether the oil was to be changed, and nothing says that it was not. */
+  readonly isChange: boolean
   /** The identity in the machine's log; empty if the log is not in the set. */
   readonly identity: Identity
 }
@@ -37,6 +39,8 @@ export interface RecordedTighteningAt {
   readonly path: JsonPointer
   readonly done: RecordedTightening
   readonly part: string
+  /** Whether the part is turned by hand, such as a cap. */
+  readonly isHandTurned: boolean
   /** Absent if it is not stated or cannot be determined for this machine. */
   readonly required?: Exclude<Tightening, { readonly kind: 'not stated' }>
 }
@@ -48,6 +52,8 @@ export function indexRecord(
 ): RecordIndex {
   if (sheet === undefined) return { entries: [], tightenings: [] }
   const identity = log?.identity ?? {}
+  const isChange = ({ service, notDone }: RecordEntry) =>
+    notDone === undefined && lookUp(sheet.document.services, service)?.task === 'change'
   return makeLazy<RecordIndex>({
     entries: () =>
       record.detail !== 'full'
@@ -56,16 +62,26 @@ export function indexRecord(
             const gearcase = lookUp(sheet.document.gearcases, entry.gearcase)
             return gearcase === undefined
               ? []
-              : [{ path: `/entries/${place}`, entry, sheet, gearcase, identity }]
+              : [{ path: `/entries/${place}`, entry, sheet, gearcase, isChange: isChange(entry), identity }]
           }),
     tightenings: () =>
       tighteningsDone(record).flatMap(({ path, done }): readonly RecordedTighteningAt[] => {
         const part = sheet.parts.find((one) => one.path === done.on)
         if (part === undefined) return []
-        const leafPath = `${fasteningOf(part).path}/tightening`
+        const { path: fasteningPath, fastening } = fasteningOf(part)
+        const leafPath = `${fasteningPath}/tightening`
         if (readPointer(sheet.document, leafPath) === undefined) return []
         const leaf = resolveLeaf(sheet.document, identity, 'tightening', leafPath)
-        return [{ path, done, part: part.name, ...(leaf.kind === 'stated' ? { required: leaf.value } : {}) }]
+        const isHandTurned = fastening.drive?.kind === 'hand'
+        return [
+          dropUndefined({
+            path,
+            done,
+            part: part.name,
+            isHandTurned,
+            required: leaf.kind === 'stated' ? leaf.value : undefined,
+          }),
+        ]
       }),
   })
 }

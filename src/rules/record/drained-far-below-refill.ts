@@ -1,11 +1,10 @@
 import { compareExact, exactIn, exactOf, times } from '../../quantity/index.js'
-import { lookUp } from '../lookup/lookUp.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
  * A change with far less oil drained than refilled: either the gearcase has lost oil and the leak was not found,
  * or it was not fully drained and is now overfilled.
- * Judges: Every judged entry of a `change` with both `drained` (a volume) and `refilled`. Finds an entry whose
+ * Judges: Every judged change with both `drained` (a volume) and `refilled`. Finds an entry whose
  * drained volume is below two thirds of the refilled one.
  * Place: `/entries/<place>/drained`
  * Params: gearcase: its name; drained: as written; refilled: as written
@@ -15,9 +14,9 @@ import { entryRule } from '../ruleMakers.js'
 export const rule = entryRule(
   'record/drained-far-below-refill',
   'warning',
-  ({ path, entry, sheet, gearcase }) => {
+  ({ path, entry, gearcase, isChange }) => {
     const { drained, refilled } = entry
-    if (lookUp(sheet.document.services, entry.service)?.task !== 'change' || refilled === undefined) return []
+    if (!isChange || refilled === undefined) return []
     if (drained === undefined || drained === 'not judged') return []
     if (
       compareExact(times(exactIn(drained, 'mL'), exactOf(3)), times(exactIn(refilled, 'mL'), exactOf(2))) >= 0

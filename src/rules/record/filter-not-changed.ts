@@ -1,11 +1,10 @@
 import { judgePart } from '../../spec/index.js'
-import { lookUp } from '../lookup/lookUp.js'
 import { entryRule } from '../ruleMakers.js'
 
 /**
  * An oil change without the filter or strainer that the manual changes or cleans with it: the dirt of the old oil
  * gets into the new oil, and a blocked suction strainer starves the pump.
- * Judges: Every judged entry of a `change`: each filter of its gearcase that this machine has for certain and whose
+ * Judges: Every judged change: each filter of its gearcase that this machine has for certain and whose
  * `change` is stated. Finds one that no entry of the record for the same gearcase and instance lists under `filters`,
  * or that is only `cleaned` if a new one is due.
  * Place: the note of the filter in this entry, `/entries/<place>/filters/<place>/done`; else `/entries/<place>`
@@ -14,8 +13,8 @@ import { entryRule } from '../ruleMakers.js'
  * Common practice, no source.
  */
 export const rule = entryRule('record/filter-not-changed', 'error', (judged, { document }) => {
-  const { path, entry, sheet, gearcase, identity } = judged
-  if (lookUp(sheet.document.services, entry.service)?.task !== 'change') return []
+  const { path, entry, sheet, gearcase, identity, isChange } = judged
+  if (!isChange) return []
   const done = document.entries
     .filter((one) => one.gearcase === entry.gearcase && one.instance === entry.instance)
     .flatMap((one) => one.filters ?? [])

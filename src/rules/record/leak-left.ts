@@ -2,15 +2,21 @@ import { entryRule } from '../ruleMakers.js'
 
 /**
  * A service that ended with a plug that weeps or drips. Give a plug with a washer a new washer, never more torque;
- * turn a taper plug further only within its stated turns.
- * Judges: Every judged entry. Finds `leaks` of `weeping` or `dripping`.
+ * turn a taper plug further only within its stated turns. A gearcase that drips loses its oil.
+ * Judges: Every judged entry. Finds `leaks` of `weeping` or `dripping`; weeping is a warning, dripping an error.
  * Place: `/entries/<place>/leaks`
  * Params: gearcase: its name; found: `weeping` or `dripping`
  * Harm: machine
  * Common practice, no source.
  */
-export const rule = entryRule('record/leak-left', 'warning', ({ path, entry, gearcase }) =>
-  entry.leaks === 'weeping' || entry.leaks === 'dripping'
-    ? [{ path: `${path}/leaks`, params: { gearcase: gearcase.name, found: entry.leaks } }]
+export const rule = entryRule('record/leak-left', 'error', ({ path, entry: { leaks }, gearcase }) =>
+  leaks === 'weeping' || leaks === 'dripping'
+    ? [
+        {
+          path: `${path}/leaks`,
+          params: { gearcase: gearcase.name, found: leaks },
+          severity: leaks === 'weeping' ? 'warning' : 'error',
+        },
+      ]
     : [],
 )

@@ -4,7 +4,7 @@ import { tightenedRule } from '../ruleMakers.js'
  * A plug recorded as tightened by turns although the sheet states a torque, or by a torque although it states turns:
  * one of the two methods does not seal that thread.
  * Judges: Every recorded tightening whose part has a stated one for this machine. Finds `turns` against a torque, or
- * `torque set` against turns; `by the manual` passes.
+ * `torque set` against turns; the other kinds pass.
  * Place: `<tightening>/kind`
  * Params: part: the name of the part (see terms); done: `turns` or `torque set`; required: `turns` or `torque`
  * Harm: machine
@@ -14,7 +14,7 @@ export const rule = tightenedRule(
   'record/tightening-method-differs',
   'error',
   ({ path, done, part, required }) => {
-    if (required === undefined || done.kind === 'by the manual') return []
+    if (required === undefined || (done.kind !== 'turns' && done.kind !== 'torque set')) return []
     if ((done.kind === 'turns') === (required.kind === 'turns')) return []
     return [{ path: `${path}/kind`, params: { part, done: done.kind, required: required.kind } }]
   },

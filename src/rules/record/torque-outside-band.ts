@@ -1,30 +1,41 @@
-import { exactIn, readBand, sideOfBand } from '../../quantity/index.js'
+import { compareExact, exactIn, exactOf, readBand, sideOfBand, times } from '../../quantity/index.js'
 import { firstPrinted } from '../lookup/firstPrinted.js'
 import { hasFigure } from '../lookup/hasFigure.js'
 import { tightenedRule } from '../ruleMakers.js'
 
 /**
- * A torque set outside the band that the sheet states for this machine. Slacken the plug, give it a new washer, and
- * set it again.
+ * A torque set outside the band that the sheet states for this machine. Far too much stretches the bolt or strips the
+ * thread: take the part out, inspect the thread, and tighten it afresh with a new washer. Far too little lets it come loose.
  * Judges: Every recorded `torque set` whose part has a stated torque for this machine. The first printed figures
  * count, converted exactly. Finds a torque outside stated limits or tolerance (the ends belong to the band), beyond a
- * single limit, or more than a tenth off a nominal without tolerance. One below such a nominal is a warning, since
- * too little torque only makes the plug weep, and too much strips the thread.
+ * single limit, or more than a tenth off a nominal without tolerance. The severity follows the harm: a warning from
+ * half the lower end up to the lower end, and above the upper end by up to a tenth of it; else an error. The ends of
+ * a nominal without tolerance are a tenth below and above it, and more than its upper end is an error.
  * Place: `<tightening>/torque`
- * Params: part: the name of the part (see terms); set: the torque as recorded; stated: the torque as printed first
+ * Params: part: the name of the part (see terms); set: the torque as recorded; stated: the torque as printed first;
+ * side: `below` or `above` the band
  * Harm: machine
  * House rule; the tenth is the assembly tolerance of an engine maker's works standard (MTN 5183-1, from a secondary
- * source).
+ * source), the half our own estimate.
  */
 export const rule = tightenedRule('record/torque-outside-band', 'error', ({ path, done, part, required }) => {
   if (done.kind !== 'torque set' || required?.kind !== 'torque' || !hasFigure(required.torque)) return []
   const set = exactIn(done.torque, 'N.m')
-  const band = readBand(required.torque, 'N.m')
-  const stated = firstPrinted(required.torque)
-  const params = { part, set: { ...done.torque }, stated }
-  const at = `${path}/torque`
-  if (band.basis !== 'nominal') return sideOfBand(set, band) === 0 ? [] : [{ path: at, params }]
-  const side = sideOfBand(set, readBand(required.torque, 'N.m', 10))
+  const stated = readBand(required.torque, 'N.m')
+  const isNominal = stated.basis === 'nominal'
+  const band = isNominal ? readBand(required.torque, 'N.m', 10) : stated
+  const side = sideOfBand(set, band)
   if (side === 0) return []
-  return [{ path: at, params, ...(side < 0 && { severity: 'warning' as const }) }]
+  const isFarBelow = band.low !== undefined && compareExact(times(set, exactOf(2)), band.low) < 0
+  const isFarAbove =
+    band.high !== undefined &&
+    (isNominal || compareExact(times(set, exactOf(10)), times(band.high, exactOf(11))) > 0)
+  const params = {
+    part,
+    set: { ...done.torque },
+    stated: firstPrinted(required.torque),
+    side: side < 0 ? ('below' as const) : ('above' as const),
+  }
+  const severity = (side < 0 ? isFarBelow : isFarAbove) ? 'error' : 'warning'
+  return [{ path: `${path}/torque`, params, severity }]
 })

@@ -12,12 +12,15 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
   const tighteningDone = choice('tightening-done', [
     kind('torque set', { ...at, torque: quantity.torque, tool: text.id }),
     kind('turns', { ...at, turns: amount() }),
-    kind('by the manual', { ...at }),
+    ...(['by the manual', 'by hand', 'without a wrench', 'not checked', 'not known'] as const).map((word) =>
+      kind(word, { ...at }),
+    ),
   ])
   const entry = part('record-entry', {
     service: text.id,
     gearcase: text.id,
     'instance?': text.id,
+    'notDone?': text.text,
     'drained?': orWord(quantity.volume, 'not judged'),
     'refilled?': quantity.volume,
     'oil?': { name: text.text, 'container?': text.id },
@@ -39,17 +42,20 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
     'level?': ['at the mark', 'below', 'above', 'not checked'],
     'leaks?': ['dry', 'weeping', 'dripping', 'not checked'],
   })
+  const readings = { 'hours?': quantity.hours, 'distance?': quantity.distance }
   return document('service-record', {
     'header?': text.text,
     machine: text.id,
     sheet: sheetReferenceShape(),
     detail: ['full', 'date and meters only'],
     date: text.date,
-    readings: { 'hours?': quantity.hours, 'distance?': quantity.distance },
+    readings,
     'by?': text.text,
     entries: list(entry),
     'shields?': list(tighteningDone),
     'usedOil?': text.text,
+    'corrects?': text.id,
+    'corrected?': { 'date?': text.date, 'readings?': readings },
     'note?': text.text,
   })
 })
