@@ -1,6 +1,7 @@
 import { dropUndefined, type Finding } from '../base/index.js'
 import type { PlannedVisit } from '../card/index.js'
 import type { DueOptions } from '../interval/index.js'
+import { openFaults } from '../record/index.js'
 import { checkDocuments } from '../rules/index.js'
 import { planVisit } from '../service/index.js'
 import type { MachineLog, SpecSheet, Stock, Toolbox } from '../spec/index.js'
@@ -65,12 +66,13 @@ export function chooseToolboxAndStock({ set }: ReadSet): {
 
 /** Plans the visit to one machine with the options. */
 export function planMachine(
-  { log, sheet }: MachineFiles,
+  { log, sheet, read }: MachineFiles,
   options: Options,
   shelf: ReturnType<typeof chooseToolboxAndStock>,
 ): ReturnType<typeof planVisit> {
   const { services, today, iso6789, tolerancePercent, ambient } = options
-  const facts = dropUndefined({ sheet, log, today, ambient, ...shelf })
+  const faults = openFaults({ document: log }, read.set, { today })
+  const facts = dropUndefined({ sheet, log, today, ambient, ...shelf, faults })
   const due = chooseDueOptions(options, log)
   return planVisit(facts, dropUndefined({ services, due, iso6789, tolerancePercent }))
 }

@@ -133,10 +133,11 @@ Exit code 1 when they differ.`,
     formats: ['json'],
   },
   record: {
-    summary: 'check a finished record and append it to its log',
+    summary: 'append a record of what was done to its log',
     usage: ['[options] --out LOG <record> <log> <sheet> [toolbox]'],
-    help: `Checks a finished record against its sheet, log and toolbox. If it has no errors, appends it to the log and writes the log to
---out; without --out only checks.`,
+    help: `Appends a record of what was really done, mistakes included, to the log of its machine, and writes the log to --out; without
+--out only checks. Reports the mistakes, what does not count as done, and the open faults: the machine is not to be used
+until a record with "corrects" closes them. Refuses only what cannot be read or is of another machine.`,
     example: 'record record.json log.json sheet.json --out log.json',
     options: ['out', 'today', 'level', 'format'],
     formats: ['json', 'sarif'],

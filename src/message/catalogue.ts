@@ -5,6 +5,7 @@ import type { IntervalCodes } from '../interval/index.js'
 import type { OilCodes } from '../oil/index.js'
 import type { ProcedureCodes } from '../procedure/index.js'
 import type { NumberMarks, PrintedBand, QuantityCodes, Unit } from '../quantity/index.js'
+import type { RecordCodes } from '../record/index.js'
 import type { RuleCodes } from '../rules/index.js'
 import type { SealCodes } from '../seal/index.js'
 import type { PlannedCover, PlannedFilterHold, PlannedLevel, ServiceCodes } from '../service/index.js'
@@ -21,6 +22,7 @@ export interface AllCodes
     OilCodes,
     ProcedureCodes,
     QuantityCodes,
+    RecordCodes,
     RuleCodes,
     SealCodes,
     ServiceCodes,

@@ -1,2 +1,6 @@
-// The functions that other rooms import.
+// The functions and types that other rooms import.
+export { type AppendedRecord, appendRecord, type EntryDone } from './appendRecord.js'
 export { checkRecord } from './checkRecord.js'
+export type { AppendCodes, RecordCodes } from './codes.js'
+export { type OpenFault, openFaults } from './openFaults.js'
+export { type NotDone, type ResolvedLog, resolveLog } from './resolveLog.js'

@@ -30,6 +30,8 @@ import { rule as quantityDistanceConvertedWrongWay } from './quantity/distance-c
 import { rule as quantityIntervalDistancesDiffer } from './quantity/interval-distances-differ.js'
 import { rule as quantitySecondUnitDisagrees } from './quantity/second-unit-disagrees.js'
 import { rule as quantitySecondUnitSlip } from './quantity/second-unit-slip.js'
+import { rule as recordCorrectsItself } from './record/corrects-itself.js'
+import { rule as recordCorrectsUnknownRecord } from './record/corrects-unknown-record.js'
 import { rule as recordDateInTheFuture } from './record/date-in-the-future.js'
 import { rule as recordDrainNotOpened } from './record/drain-not-opened.js'
 import { rule as recordDrainedFarBelowRefill } from './record/drained-far-below-refill.js'
@@ -146,5 +148,5 @@ export const allRules: readonly AnyRule[] = [
   logDateInTheFuture, logMeterThroughPause, logPauseReversed, logRecordOfOtherMachine, logUnknownPart, logUsedBeforeCommissioned, logVariantContradicted,
   toolboxCalibrationInTheFuture, toolboxDeclaredRangeReversed, toolboxImplausibleAccuracy, toolboxImplausibleLoadRating, toolboxScaleWrong, toolboxScalesDisagree, toolboxVesselGraduation,
   stockImplausibleDensity, stockImplausiblePourPoint, stockOpenedLargerThanSize, stockViscositiesSwapped,
-  recordDateInTheFuture, recordDrainNotOpened, recordDrainedFarBelowRefill, recordFilterNotChanged, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordMoreThanContainerHeld, recordOilNotPermitted, recordOtherPartNumber, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordShieldNotRefitted, recordTighteningMethodDiffers, recordTighteningNotMeasured, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach, recordWrenchOutOfCalibration,
+  recordCorrectsItself, recordCorrectsUnknownRecord, recordDateInTheFuture, recordDrainNotOpened, recordDrainedFarBelowRefill, recordFilterNotChanged, recordLeakLeft, recordLevelNotRight, recordMachineNotFound, recordMetalInTheOil, recordMoreThanContainerHeld, recordOilNotPermitted, recordOtherPartNumber, recordPartNotOnMachine, recordPlugNotTightened, recordReadingContradictsLog, recordReadingMissing, recordRefillNotRecorded, recordRefillOutsideTolerance, recordSealNotNew, recordShieldNotRefitted, recordTighteningMethodDiffers, recordTighteningNotMeasured, recordTorqueOutsideBand, recordTurnsOutsideBand, recordUnknownContainer, recordUnknownPart, recordUnknownTool, recordWaterInTheOil, recordWrenchCannotReach, recordWrenchOutOfCalibration,
 ]

@@ -1,7 +1,7 @@
 import { type Finding, RETIRED_CODES } from '../base/index.js'
 import { type MeterCodes, readMeters } from '../interval/index.js'
 import { type ProcedureCodes, validateProcedure } from '../procedure/index.js'
-import type { SpecSheet } from '../spec/index.js'
+import { resolveRecords, type SpecSheet } from '../spec/index.js'
 import { allRules } from './allRules.js'
 import type { DocumentCodes } from './codes.js'
 import { comparePlaces } from './comparePlaces.js'
@@ -93,7 +93,8 @@ function findInMetersAndSteps({
 }: Subject): readonly Finding<MeterCodes & ProcedureCodes>[] {
   const found: readonly Finding<MeterCodes & ProcedureCodes>[] =
     document.kind === 'machine-log'
-      ? readMeters(document).findings
+      ? readMeters({ ...document, records: resolveRecords(document.records).map(({ record }) => record) })
+          .findings
       : document.kind === 'procedure' && sheet !== undefined
         ? validateProcedure(document, sheet.document)
         : []

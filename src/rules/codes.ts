@@ -165,6 +165,8 @@ export interface RuleCodes {
   'stock/viscosities-swapped': { container: string; kv40: Amount<'mm2/s'>; kv100: Amount<'mm2/s'> }
   'stock/implausible-pour-point': { container: string; pourPoint: Amount<'degC'> }
   // record
+  'record/corrects-itself': { id: string }
+  'record/corrects-unknown-record': WrongName
   'record/date-in-the-future': { date: string; today: string }
   'record/leak-left': { gearcase: string; found: 'weeping' | 'dripping' }
   'record/level-not-right': { gearcase: string; level: 'below' | 'above' | 'not checked' }

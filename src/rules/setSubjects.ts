@@ -1,5 +1,5 @@
 import type { JsonPointer } from '../base/index.js'
-import type { SheetReference, SpecSheet } from '../spec/index.js'
+import { type ResolvedRecord, resolveRecords, type SheetReference, type SpecSheet } from '../spec/index.js'
 import { indexRecord } from './lookup/indexRecord.js'
 import { indexSheet, type SheetIndex } from './lookup/indexSheet.js'
 import type { DocumentSet, Named, RuleFacts, RuleInput, RuleSubjects, SubjectKind } from './rule.js'
@@ -12,6 +12,8 @@ export interface Subject {
   /** Its place inside that document. */
   readonly prefix: JsonPointer
   readonly inside: AnySubject
+  /** Of a record with corrections: the parts that they state, with their places in the list of records. */
+  readonly places?: ResolvedRecord['places']
 }
 
 /** Every document of a set in the order given, sheets first, the records of a log after their log. */
@@ -21,7 +23,10 @@ export function setSubjects(set: DocumentSet, facts: RuleFacts): readonly Subjec
     ...set.sheets.map((named) => prepare(named)),
     ...set.logs.flatMap((log) => [
       prepare(log),
-      ...log.document.records.map((document, place) => prepare({ document }, `/records/${place}`, log)),
+      ...resolveRecords(log.document.records).map(({ record, places }, place) => ({
+        ...prepare({ document: record }, `/records/${place}`, log),
+        places,
+      })),
     ]),
     ...[set.toolboxes, set.stocks, set.procedures, set.records].flatMap((list) =>
       list.map((named: AnySubject) => prepare(named)),

@@ -89,7 +89,9 @@ export interface ServiceCodes {
   'service/used-oil': { volume: Qty }
   'service/drain-limit-from-dry-fill': { part: PartName; volume: Qty }
   'service/used-oil-open': { part: PartName }
+  'service/not-counted': { date: string; reason: Because }
   // Cautions for the whole visit
+  'service/not-to-be-used': { signal: 'warning'; date: string; fault: Because }
   'service/manual-first': Record<never, never>
   'service/licensed-work': Record<never, never>
   'service/used-oil-rules': { signal: 'notice' }

@@ -1,6 +1,7 @@
 import { dropUndefined, type Reason, requireObject } from '../base/index.js'
 import type { DateText } from '../calendar/index.js'
 import { computeDue, type DueOptions, type IntervalFacts } from '../interval/index.js'
+import { resolveLog } from '../record/index.js'
 import {
   type Id,
   type Identity,
@@ -30,7 +31,7 @@ export type ServiceDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
  * Finds which services of one machine are due, on every gearcase and instance that it has. For one service, use
  * `computeDue`.
  *
- * A gearcase that shares the oil of another is not listed; the service of the owner counts. A gearcase that the machine
+ * Corrections apply, and a record whose work was not done does not count: see `resolveLog`. A gearcase that shares the oil of another is not listed; the service of the owner counts. A gearcase that the machine
  * may or may not have is `cannot tell`, with the missing fact.
  * @param facts - sheet, log and today
  * @param options - those of `computeDue`; none has a default
@@ -53,7 +54,8 @@ export type ServiceDue = Omit<PlannedDue, 'taken'> & { readonly gearcase: Id }
 export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceDue[] {
   requireDueFacts(facts, ['sheet', 'log', 'today'])
   requireObject('options', options)
-  const { sheet, log, today } = facts
+  const { sheet, today } = facts
+  const { log, notDone } = resolveLog(facts.log, sheet)
   const { identity } = log
   const due: ServiceDue[] = []
   for (const [service, { appliesTo: _when, ...entry }] of Object.entries(sheet.services)) {
@@ -91,7 +93,14 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceD
           }),
           options,
         )
-        const reasonsWithServiceNames = nameServices(sheet, reasons)
+        const notCounted = notDone
+          .filter(
+            ({ entry: one }) =>
+              one.service === service &&
+              one.gearcase === gearcase &&
+              (one.instance === undefined || one.instance === instance),
+          )
+          .map(({ date, reason }) => serviceReason('service/not-counted', { date, reason: { ...reason } }))
         due.push(
           dropUndefined({
             ...about,
@@ -99,7 +108,7 @@ export function listDue(facts: DueFacts, options: DueOptions): readonly ServiceD
             lines,
             dueBy,
             dueOn,
-            reasons: reasonsWithServiceNames,
+            reasons: [...nameServices(sheet, reasons), ...notCounted],
             missing,
           }),
         )

@@ -1,6 +1,7 @@
 import { dropUndefined, type Finding, type Result } from '../base/index.js'
 import { compareDates, type DateText } from '../calendar/index.js'
 import { buildProcedure, type ProcedureCodes } from '../procedure/index.js'
+import { resolveLog } from '../record/index.js'
 import type { Id, MachineEventKind, MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
 import { chooseWork } from './chooseWork.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
@@ -34,7 +35,7 @@ export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
  * {@link listDue}; for a card of the plan, use `cardModel`.
  *
  * A missing fact does not stop the plan: its line is `cannot tell` or `not stated`, and the rest of the plan is complete.
- * @param facts - parsed documents, today, and the ambient temperature
+ * @param facts - parsed documents, today, the ambient temperature, and the open faults of the machine
  * @param options - the services, and choices that have no default
  * @returns the plan, plain JSON, with findings about tools, stock and log; not ok if the log belongs to another sheet, a
  *   service is not on the sheet, or no procedure can be written
@@ -55,14 +56,16 @@ export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
  */
 export function planVisit(facts: VisitFacts, options: VisitOptions): Result<VisitPlan, VisitCodes> {
   requireVisit(facts, options)
-  const { sheet, log, stock, today, ambient } = facts
+  const { sheet, stock, today, ambient, faults = [] } = facts
   const { services } = options
-  const refused = findMismatches(sheet, log, services)
+  const refused = findMismatches(sheet, facts.log, services)
   if (refused.length > 0) return { ok: false, findings: refused }
+  const { log } = resolveLog(facts.log, sheet)
+  const counted = { ...facts, log }
   const checked = facts.toolbox && excludeReversedWrenches(facts.toolbox)
   const toolbox = checked?.toolbox
 
-  const dueServices = listDue({ sheet, log, today }, options.due)
+  const dueServices = listDue({ sheet, log: facts.log, today }, options.due)
   const taken = chooseWork(sheet, dueServices, services)
   const chosen = dueServices.flatMap((line, place) =>
     taken[place]?.taken ? [{ ...line, due: `/due/${place}` }] : [],
@@ -72,7 +75,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     taken: false,
     ...taken[place],
   }))
-  const built = chosen.length === 0 ? undefined : buildVisitProcedure(facts, dueServices, chosen)
+  const built = chosen.length === 0 ? undefined : buildVisitProcedure(counted, dueServices, chosen)
   if (built !== undefined && !built.ok) return built
   const procedure: Pick<ProcedureDocument, 'steps'> = built?.value ?? { steps: [] }
 
@@ -81,7 +84,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   const changes = parts.filter(({ task }) => task === 'change')
   const withoutSteps = listPartsWithoutSteps(sheet, gearcases, procedure)
   const figures = collectFigures(sheet, log.identity, gearcases, procedure, withoutSteps)
-  const visit: VisitContext = dropUndefined({ ...facts, toolbox, procedure, withoutSteps, figures })
+  const visit: VisitContext = dropUndefined({ ...counted, toolbox, procedure, withoutSteps, figures })
   const oil = planOil(visit, changes)
   const tightening = planTightenings(visit, options)
   const waits = planWaits(visit, oil)
@@ -138,6 +141,9 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     waits: waits.waits,
     consumables,
     cautions: [
+      ...faults.map(({ date, finding: { code, params } }) =>
+        serviceReason('service/not-to-be-used', { signal: 'warning', date, fault: { code, params } }),
+      ),
       serviceReason('service/manual-first', {}),
       serviceReason('service/licensed-work', {}),
       ...(changes.length > 0 ? [serviceReason('service/used-oil-rules', { signal: 'notice' })] : []),

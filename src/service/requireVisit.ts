@@ -1,7 +1,8 @@
-import { quoteValue, requireKnownKeys, requireObject } from '../base/index.js'
+import { quoteValue, requireKnownKeys, requireObject, requireShape } from '../base/index.js'
 import { type DateText, isDate } from '../calendar/index.js'
 import type { DueOptions } from '../interval/index.js'
 import { convert, type Quantity, type TemperatureUnit } from '../quantity/index.js'
+import type { OpenFault } from '../record/index.js'
 import {
   type Id,
   type MachineLog,
@@ -20,6 +21,8 @@ export interface VisitFacts {
   readonly today: DateText
   /** For the choice of oil and the pouring time. */
   readonly ambient?: Quantity<TemperatureUnit>
+  /** The open faults of the machine, from `openFaults`: its plan says that it is not to be used. */
+  readonly faults?: readonly OpenFault[]
 }
 
 /** The choices of the caller; none has a default. */
@@ -34,7 +37,15 @@ export interface VisitOptions {
   readonly tolerancePercent?: number
 }
 
-const FACT_KEYS: readonly (keyof VisitFacts)[] = ['sheet', 'log', 'toolbox', 'stock', 'today', 'ambient']
+const FACT_KEYS: readonly (keyof VisitFacts)[] = [
+  'sheet',
+  'log',
+  'toolbox',
+  'stock',
+  'today',
+  'ambient',
+  'faults',
+]
 const OPTION_KEYS: readonly (keyof VisitOptions)[] = ['services', 'due', 'iso6789', 'tolerancePercent']
 
 type DueFacts = Pick<VisitFacts, 'sheet' | 'log' | 'today'>
@@ -55,6 +66,7 @@ export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
   if (toolbox !== undefined) requireDocument('facts.toolbox', toolbox, 'toolbox')
   if (stock !== undefined) requireDocument('facts.stock', stock, 'stock')
   if (ambient !== undefined) requireAmbient(ambient)
+  requireShape('facts', facts, { 'faults?': [{ date: 'string', finding: { code: 'string', params: {} } }] })
   requireKnownKeys('options', options, OPTION_KEYS)
   const { services, due, iso6789, tolerancePercent } = options
   if (services !== 'due' && !(Array.isArray(services) && services.every((id) => typeof id === 'string')))

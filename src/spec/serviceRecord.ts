@@ -38,9 +38,8 @@ export interface ServiceRecord extends DocumentHead<'service-record'> {
   /** Where the used oil went. */
   readonly usedOil?: string
   /**
-   * The id of an earlier record of the machine that this one corrects. What an entry states here takes the place of the same
-   * part in the entry of the same service, gearcase and instance there; what it leaves out stays. `date` and `readings`
-   * are those of the day of the correction: `station-2-2023-10-06`.
+   * The id of the earlier record that this one corrects: `station-2-2023-10-06`. What an entry states here takes the place of the
+   * same part there; what it leaves out stays.
    */
   readonly corrects?: Id
   /** The date or the readings of the corrected record, if they were wrong there. */

@@ -1,4 +1,16 @@
-export { checkRecord } from '../record/index.js'
+export {
+  type AppendCodes,
+  type AppendedRecord,
+  appendRecord,
+  checkRecord,
+  type EntryDone,
+  type NotDone,
+  type OpenFault,
+  openFaults,
+  type RecordCodes,
+  type ResolvedLog,
+  resolveLog,
+} from '../record/index.js'
 export {
   type DueFacts,
   type FigureRole,

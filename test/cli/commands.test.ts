@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { runCommand } from '../../src/cli/runCommand.js'
 import type { Comparison } from '../../src/v1/procedure.js'
 import { parseDocumentText } from '../../src/v1/spec.js'
+import { CORRECTED } from '../record/support/corrections.js'
 import { memoryIo } from '../support/memoryIo.js'
 import { mistakeFolder } from '../support/writeMistakes.js'
 
@@ -203,16 +204,42 @@ describe('record', () => {
     expect(machines[0]?.due.map(({ verdict }) => verdict)).toEqual(Array(4).fill('not due'))
   })
 
-  it('appends nothing that is wrong, and nothing twice', async () => {
-    const bad = await run([
-      'record',
-      mistakeFolder('record-with-a-forgotten-plug'),
-      ...DAY,
-      '--out',
-      'log.json',
-    ])
-    expect(bad).toMatchObject({ code: 1 })
-    expect(bad.written.size).toBe(0)
+  it.each(CORRECTED)('$name: what record, due and plan say, until a correction closes it', async (one) => {
+    const base = (name: string) => readFileSync(`schemas/v1/vectors/bases/tind-4/${name}.json`, 'utf8')
+    const setWith = (log: string, record?: object) => ({
+      'set/log.json': log,
+      'set/sheet.json': base('sheet'),
+      'set/toolbox.json': base('toolbox'),
+      ...(record && { 'set/record.json': JSON.stringify(record) }),
+    })
+    const say = async (words: readonly string[], files: Readonly<Record<string, string>>) => {
+      const { out, written, code } = await run([...words, '--today', '2023-10-09'], files)
+      return {
+        text: out.replaceAll('\u00a0', ' ').replace(/\s+/g, ' '),
+        code,
+        log: written.get('log.json') ?? '',
+      }
+    }
+    const first = await say(['record', 'set', '--out', 'log.json'], setWith(base('log'), one.record))
+    expect(first).toMatchObject({
+      code: 1,
+      text: expect.stringContaining(`NOT TO BE USED: open fault of 2023-10-06`),
+    })
+    expect(first.text).toContain(one.says)
+    expect(first.text.includes('Does not count.')).toBe(!one.counts)
+    expect((await say(['due', 'set'], setWith(first.log))).text).toContain('NOT TO BE USED')
+    const plan = await say(['plan', 'set', '--service', 'gear-oil-check'], setWith(first.log))
+    expect(plan.text).toContain('Not to be used: open fault of 2023-10-06')
+    const second = await say(['record', 'set', '--out', 'log.json'], setWith(first.log, one.correction))
+    expect(second).toMatchObject({ code: 0, text: expect.stringContaining('Appended') })
+    const due = await say(['due', 'set'], setWith(second.log))
+    expect(due.text).not.toContain('NOT TO BE USED')
+    expect(due.text).toMatch(/NOT DUE gear oil change, front differential/)
+    const after = await say(['plan', 'set', '--service', 'gear-oil-check'], setWith(second.log))
+    expect(after.text).not.toContain('Not to be used')
+  })
+
+  it('appends nothing twice', async () => {
     const { written } = await run(['record', TIND, ...DAY, '--out', 'log.json'])
     const files = {
       'set/log.json': written.get('log.json') ?? '',

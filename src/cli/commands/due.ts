@@ -1,11 +1,13 @@
 import { DUE_STATES, type DueState } from '../../interval/index.js'
 import { en } from '../../message/en/index.js'
 import { explain } from '../../message/index.js'
+import { openFaults } from '../../record/index.js'
 import { listDue, type ServiceDue } from '../../service/index.js'
 import { chooseDueOptions, listMachines } from '../chooseMachine.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { dueLines } from '../dueLines.js'
 import { dueLogLines } from '../dueLogLines.js'
+import { faultLines } from '../faultLines.js'
 import { STANDARD_INPUT } from '../findFiles.js'
 import { plural } from '../plural.js'
 import { documentsOf, readDocuments } from '../readDocuments.js'
@@ -25,13 +27,19 @@ export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
     throw new UsageError('due: name logs and their sheets, a folder of them, or - for rows by standard input')
   const sets = await readDocuments(options.paths, io)
   if (reportReading(sets, io)) return 1
-  const machines = listMachines(sets, options).map(({ log, sheet }) => ({
+  const { today } = options
+  const machines = listMachines(sets, options).map(({ log, sheet, read }) => ({
     machine: log.id,
     name: log.name,
-    due: listDue({ sheet, log, today: options.today }, chooseDueOptions(options, log)),
+    faults: openFaults({ document: log }, read.set, { today }),
+    due: listDue({ sheet, log, today }, chooseDueOptions(options, log)),
   }))
-  if (options.format === 'json') io.print(JSON.stringify({ today: options.today, machines }, null, 2))
-  else for (const { name, due } of machines) io.print(`${safeLine(name)}\n${due.map(describe).join('\n')}\n`)
+  if (options.format === 'json') io.print(JSON.stringify({ today, machines }, null, 2))
+  else
+    for (const { name, faults, due } of machines) {
+      const lines = [safeLine(name), ...faultLines(faults).map((line) => `  ${line}`), ...due.map(describe)]
+      io.print(`${lines.join('\n')}\n`)
+    }
   return exitCodeOf(new Set(machines.flatMap(({ due }) => due.map(({ verdict }) => verdict))), options)
 }
 

@@ -1,11 +1,15 @@
-import { checkRecord } from '../../record/index.js'
+import { en } from '../../message/en/index.js'
+import { renderMessage } from '../../message/index.js'
+import { appendRecord } from '../../record/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
+import { faultLines } from '../faultLines.js'
 import { readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
 import { exitCodeOf, locateFindings, renderFindings } from '../renderFindings.js'
+import { safeLine } from '../safeLine.js'
 import { saveLog } from '../saveLog.js'
 
-/** `record`: checks a finished record, and appends it to its log if it has no errors. */
+/** `record`: appends a record of what was done to the log of its machine, and reports the mistakes and the open faults. */
 export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> {
   // With output for programs, the summary goes to standard error.
   const report = options.format === 'text' ? io.print : io.printError
@@ -26,14 +30,23 @@ export async function runRecord(options: Options, io: CliIo): Promise<ExitCode> 
   const log = read.set.logs.find(({ document }) => document.id === record.document.machine)
   if (log === undefined)
     throw new UsageError(`record: the log of machine ${record.document.machine} is not among the files`)
-  const findings = [...reading, ...checkRecord(record, read.set, { today: options.today })]
-  const located = locateFindings(findings, sets)
+  const appended = appendRecord(record, read.set, { today: options.today })
+  const located = locateFindings([...reading, ...appended.findings], sets)
   if (located.length > 0 || options.format !== 'text') io.print(renderFindings(located, options.format))
-  const code = exitCodeOf(located, options.level)
-  if (located.some(({ severity, waived }) => severity === 'error' && waived === undefined)) {
-    report('Not appended: the record has errors.')
+  if (!appended.ok) {
+    const isKnown = appended.findings.some(({ code }) => code === 'spec/id-used-twice')
+    report(
+      isKnown
+        ? `Not appended: the log already has a record ${record.document.id}.`
+        : 'Not appended: the record is of another machine.',
+    )
     return 1
   }
+  const { entries, faults } = appended.value
+  for (const entry of entries)
+    if (entry.done === 'no') report(safeLine(`Does not count. ${renderMessage(entry.reason, en)}`))
+  for (const line of faultLines(faults)) report(line)
+  const code = exitCodeOf(located, options.level)
   if (options.out === undefined) return code
   const { document } = record
   const saved = await saveLog(

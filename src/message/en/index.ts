@@ -7,6 +7,7 @@ import { lineTexts } from './lines.js'
 import { oilTexts } from './oil.js'
 import { procedureTexts } from './procedure.js'
 import { quantityTexts } from './quantity.js'
+import { recordTexts } from './record.js'
 import { rulesTexts } from './rules.js'
 import { sealTexts } from './seal.js'
 import { serviceTexts } from './service.js'
@@ -40,6 +41,7 @@ export const en: Catalogue = {
     ...oilTexts,
     ...procedureTexts,
     ...quantityTexts,
+    ...recordTexts,
     ...rulesTexts,
     ...sealTexts,
     ...serviceTexts,

@@ -249,6 +249,10 @@ export const rulesTexts: Texts<RuleCodes> = {
   'stock/implausible-pour-point': ({ container, pourPoint }, say) =>
     `${container}: a pour point of ${say.quantity(pourPoint)} is implausible for a gear oil. Was the minus sign lost?`,
   // Service records.
+  'record/corrects-itself': ({ id }) =>
+    `Correcting “${id}” leads back to this record. Name the record of the service itself.`,
+  'record/corrects-unknown-record': ({ id, ...names }, say) =>
+    `The log of this machine has no record “${id}” to correct.${meantWords(names, say)}`,
   'record/date-in-the-future': ({ date, today }, say) =>
     `The record is dated ${say.date(date)}, after today, ${say.date(today)}. Check year and month.`,
   'record/leak-left': ({ gearcase, found }) =>

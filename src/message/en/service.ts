@@ -168,6 +168,10 @@ export const serviceTexts: Texts<ServiceCodes> = {
   'service/used-oil-open': ({ part }) => `The quantity of used oil is not known (${partText(part)}).`,
   'service/manual-first': () => "The machine's own manual and the local codes come before this card.",
   'service/licensed-work': () => 'Leave work that needs a licence to people who hold one.',
+  'service/not-counted': ({ date, reason }, say) =>
+    `The record of ${say.date(date)} does not count. ${say.reason(reason)}`,
+  'service/not-to-be-used': ({ signal, date, fault }, say) =>
+    `${SIGNAL_WORDS[signal]}: Not to be used: open fault of ${say.date(date)}. ${say.reason(fault)}`,
   'service/used-oil-rules': ({ signal }) =>
     `${SIGNAL_WORDS[signal]}: Take used oil to a collection point in a sound, closed container marked as used oil.`,
   'service/wrong-sheet': ({ required, revision, given, givenRevision }) =>

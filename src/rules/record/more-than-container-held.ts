@@ -16,7 +16,7 @@ import { recordRule } from '../ruleMakers.js'
  * House rule; the one more container is our own estimate.
  */
 export const rule = recordRule('record/more-than-container-held', 'warning', ({ document, log, set }) => {
-  if (log?.records.includes(document)) return []
+  if (log?.records.some(({ id }) => id === document.id)) return []
   const firstPaths = new Map<string, string>()
   for (const [place, { oil }] of document.entries.entries())
     if (oil?.container !== undefined && !firstPaths.has(oil.container))

@@ -4,7 +4,7 @@ export const HARMS: readonly string[] = ['injury', 'machine', 'job', 'record']
 /** The words that the texts of the rules use, for whoever writes the rules in another language. */
 export const RULE_TERMS: Readonly<Record<string, string>> = {
   document:
-    'As its parser gives it: whole, with short notation written out and without the optional keys that are absent. Pointers (RFC 6901) lead into it. A record inside a log is judged like any other; its findings point into the log, below `/records/<place>`.',
+    'As its parser gives it: whole, with short notation written out and without the optional keys that are absent. Pointers (RFC 6901) lead into it. A record inside a log is judged like any other; its findings point into the log, below `/records/<place>`. A record that others correct is judged as they leave it, and a correction without its entries and shields; a finding about what a correction states points into that correction.',
   set: 'All documents that are checked together. The sheet of a document is the one with the `id` and `revision` of its `sheet`; the log of a record is the one whose `id` is its `machine`.',
   leaf: "A value at one of the places under `leaves`, where `*` is one step; and the `to` of each entry of an override (`/overrides/<place>/set/<place>/to`), which is judged as the leaf that the entry's `path` names. Base leaves come first, in the order of the document.",
   'stated value':
@@ -29,6 +29,7 @@ export const RULE_TERMS: Readonly<Record<string, string>> = {
     '`when` of variants and overrides; `appliesTo` of gearcases, openings, covers, shields and services.',
   'judged entry':
     'An entry of a record whose `detail` is `full` and whose sheet is in the set, on a gearcase that the sheet has.',
+  'judged change': 'A judged entry without `notDone` of a service whose `task` is `change`.',
   'recorded tightening':
     'An item of `tightened` of an entry, then of `shields`, whose `on` is the pointer of an opening, cover or shield of the sheet in the set.',
   'stated for this machine':

@@ -1,0 +1,120 @@
+import { dropUndefined, type Finding, type Reason, type Result } from '../base/index.js'
+import { type Circumstances, checkRecordRules, type DocumentSet, type Named } from '../rules/index.js'
+import {
+  type Id,
+  type MachineLog,
+  resolveRecords,
+  type ServiceRecord,
+  type SpecSheet,
+} from '../spec/index.js'
+import { type AppendCodes, type RecordCodes, recordFinding, recordReason } from './codes.js'
+import { judgeDone } from './judgeDone.js'
+import { type OpenFault, openFaults } from './openFaults.js'
+
+/** Whether the work of an entry counts as done. */
+export type EntryDone = { readonly service: Id; readonly gearcase: Id; readonly instance?: Id } & (
+  | { readonly done: 'yes' }
+  | { readonly done: 'no'; readonly reason: Reason<keyof RecordCodes> }
+)
+
+/** A log with one more record, and what it means. */
+export interface AppendedRecord {
+  readonly log: MachineLog
+  /** One for each entry of the record, in its order; judged with what it corrects. */
+  readonly entries: readonly EntryDone[]
+  /** All open faults of the machine: while there is one, it is not to be used. */
+  readonly faults: readonly OpenFault[]
+}
+
+/**
+ * Appends a record of what was really done to the log of its machine, mistakes included. The mistakes come as findings; those that can
+ * hurt the machine stay open faults until a correction closes them. Writing the file is up to the caller.
+ *
+ * @param record - the record, with the caller's name for it
+ * @param set - the log of its machine, the sheet, the toolbox and the stock; checks that need a missing document are skipped
+ * @param circumstances - `today`; without it, dates are not checked
+ * @returns the new log, whether each entry counts, the open faults and the findings; not ok if the set has no log of the machine, the
+ *   log has another sheet, or already holds a record of this id
+ * @throws TypeError if `record` is not a parsed service record or `set` is not a set; RangeError if `today` is not a date
+ *
+ * Source: house rule; `resolveLog` says what counts as done.
+ * @example
+ * ```ts
+ * import { appendRecord } from 'drivetrain-service/v1/service'
+ * const sheet = { id: 'example', revision: '1' }
+ * const record = { kind: 'service-record', version: '1.0', id: 'r', machine: 'one', sheet, detail: 'full', date: '2031-10-06', readings: {}, entries: [] } as const
+ * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'One', sheet, identity: {}, meters: {}, records: [] } as const
+ * const set = { sheets: [], logs: [{ document: log }], toolboxes: [], stocks: [], procedures: [], records: [] }
+ * const appended = appendRecord({ document: record }, set)
+ * // How many records has the log now?
+ * appended.ok && appended.value.log.records.length // => 1
+ * ```
+ */
+export function appendRecord(
+  record: Named<ServiceRecord>,
+  set: DocumentSet,
+  circumstances: Circumstances = {},
+): Result<AppendedRecord, AppendCodes> {
+  const findings = checkRecordRules(record, set, circumstances)
+  const { document } = record
+  const log = set.logs.find((one) => one.document.id === document.machine)
+  if (log === undefined)
+    return { ok: false, findings: set.logs.length > 0 ? findings : [noLog(record), ...findings] }
+  const refusal = findRefusal(record, log.document)
+  if (refusal !== undefined) return { ok: false, findings: [refusal, ...findings] }
+  const appended = { ...log.document, records: [...log.document.records, document] }
+  const sheet = set.sheets.find(
+    ({ document: { id, revision } }) => id === document.sheet.id && revision === document.sheet.revision,
+  )
+  const value = {
+    log: appended,
+    entries: listDone(document, appended, sheet?.document),
+    faults: openFaults({ ...log, document: appended }, set, circumstances),
+  }
+  return { ok: true, value, findings }
+}
+
+/** What the record names, judged in the record that it corrects. */
+function listDone(written: ServiceRecord, log: MachineLog, sheet?: SpecSheet): readonly EntryDone[] {
+  const resolved = resolveRecords(log.records)
+  const root = resolved.at(-1)?.root
+  const record = root === undefined ? undefined : resolved[root]?.record
+  return written.entries.map(({ service, gearcase, instance }) => {
+    const names = dropUndefined({ service, gearcase, instance })
+    const entry = record?.entries.find(
+      (one) => one.service === service && one.gearcase === gearcase && one.instance === instance,
+    )
+    const reason =
+      record === undefined || entry === undefined
+        ? recordReason('record/corrects-nothing', { record: written.corrects ?? '' })
+        : judgeDone(record, entry, sheet)
+    return reason === undefined ? { ...names, done: 'yes' } : { ...names, done: 'no', reason }
+  })
+}
+
+/** The finding that keeps a record out of the log. */
+function findRefusal(
+  { document, name }: Named<ServiceRecord>,
+  { sheet, records }: MachineLog,
+): Finding<AppendCodes> | undefined {
+  const { kind, id } = document
+  const reference = dropUndefined({ kind, id, name })
+  if (sheet.id !== document.sheet.id) {
+    const params = { required: sheet.id, given: document.sheet.id }
+    return recordFinding('record/other-sheet', 'error', reference, '/sheet/id', params)
+  }
+  const isKnown = records.some((one) => one.id === id)
+  return isKnown ? recordFinding('spec/id-used-twice', 'error', reference, '/id', { kind, id }) : undefined
+}
+
+function noLog({ document, name }: Named<ServiceRecord>): Finding<AppendCodes> {
+  const { kind, id, machine } = document
+  const params = { id: machine, known: [], more: 0, meant: undefined }
+  return recordFinding(
+    'record/machine-not-found',
+    'error',
+    dropUndefined({ kind, id, name }),
+    '/machine',
+    params,
+  )
+}

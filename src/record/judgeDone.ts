@@ -1,0 +1,30 @@
+import type { Reason } from '../base/index.js'
+import { isOilOut, type RecordEntry, type ServiceRecord, type SpecSheet } from '../spec/index.js'
+import { type RecordCodes, recordReason } from './codes.js'
+
+/**
+ * Why the work of an entry does not count as done; undefined if it does. A change is done if something that lets the oil out was opened
+ * and oil went in, however much; a check, unless the record says that the level was not looked at. What cannot be judged counts:
+ * records without details, of another sheet or revision, and gearcases without oil of their own.
+ */
+export function judgeDone(
+  record: ServiceRecord,
+  entry: RecordEntry,
+  sheet: SpecSheet | undefined,
+): Reason<keyof RecordCodes> | undefined {
+  const { service, gearcase: id, notDone, refilled, level } = entry
+  if (notDone !== undefined) return recordReason('record/said-not-done', { why: notDone })
+  if (record.detail !== 'full' || sheet === undefined) return undefined
+  if (record.sheet.id !== sheet.id || record.sheet.revision !== sheet.revision) return undefined
+  const { gearcases, services } = sheet
+  if (!Object.hasOwn(gearcases, id)) return undefined
+  const gearcase = gearcases[id]
+  const task = Object.hasOwn(services, service) ? services[service]?.task : undefined
+  if (gearcase === undefined || task === undefined || gearcase.oilSpace.kind === 'shared') return undefined
+  const params = { gearcase: gearcase.name }
+  if (task === 'check')
+    return level === 'not checked' ? recordReason('record/level-not-looked-at', params) : undefined
+  if (!isOilOut(record, entry, gearcase)) return recordReason('record/oil-not-out', params)
+  const isOilIn = refilled === undefined ? level === 'at the mark' || level === 'above' : refilled.value > 0
+  return isOilIn ? undefined : recordReason('record/oil-not-in', params)
+}

@@ -1,0 +1,113 @@
+import type { Finding, JsonPointer } from '../base/index.js'
+import { splitPointer } from '../base/index.js'
+import type { DateText } from '../calendar/index.js'
+import {
+  type Circumstances,
+  checkRecordRules,
+  type DocumentSet,
+  type Named,
+  type RuleCodes,
+} from '../rules/index.js'
+import {
+  type Id,
+  type MachineLog,
+  type RecordEntry,
+  requireDocument,
+  resolveRecords,
+  type ServiceRecord,
+} from '../spec/index.js'
+import { judgeDone } from './judgeDone.js'
+
+/** A mistake of a service that nobody has put right yet. */
+export interface OpenFault {
+  /** The record of the service; a correction names it in `corrects`. */
+  readonly record: Id
+  readonly date: DateText
+  /** What is wrong and the cure; `path` leads into the record with its corrections. */
+  readonly finding: Finding<RuleCodes>
+}
+
+/** Errors that are about the papers, not about the machine. */
+const PAPER_FAULTS: readonly string[] = [
+  'record/corrects-itself',
+  'record/corrects-unknown-record',
+  'record/date-in-the-future',
+  'record/machine-not-found',
+  'record/part-not-on-machine',
+  'record/reading-contradicts-log',
+  'record/unknown-part',
+  'spec/id-used-twice',
+  'spec/sheet-not-found',
+]
+
+/**
+ * May this machine be used? Lists the faults that its services left: every error of a record that concerns the machine, such as
+ * far too much oil, a stripped thread or a plug left loose. The machine is not to be used while there is one.
+ *
+ * A fault is closed by a correction of its record that no longer has the error, or by a later change of the oil of that gearcase.
+ * @param log - the machine's log, with the caller's name for it
+ * @param set - its sheet, toolbox and stock; checks that need a missing document are skipped
+ * @param circumstances - `today`, as for `checkRecord`
+ * @returns the open faults, in the order of the records; empty if the machine may be used
+ * @throws TypeError if `log` is not a parsed log or `set` is not a set; RangeError if `today` is not a date
+ *
+ * Source: house rule.
+ * @example
+ * ```ts
+ * import { openFaults } from 'drivetrain-service/v1/service'
+ * const log = {
+ *   kind: 'machine-log', version: '1.0', id: 'one', name: 'One', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [],
+ * } as const
+ * const set = { sheets: [], logs: [], toolboxes: [], stocks: [], procedures: [], records: [] }
+ * // How many faults did the services of a machine without records leave?
+ * openFaults({ document: log }, set).length // => 0
+ * ```
+ */
+export function openFaults(
+  log: Named<MachineLog>,
+  set: DocumentSet,
+  circumstances: Circumstances = {},
+): readonly OpenFault[] {
+  requireDocument('log.document', log?.document, 'machine-log')
+  const { document } = log
+  const records = resolveRecords(document.records).map(({ record }) => record)
+  // The corrected records are judged as they are now, so the log in the set must not hold the others.
+  const corrected = { ...log, document: { ...document, records } }
+  const others = set.logs.filter((one) => one.document.id !== document.id)
+  const resolvedSet = { ...set, logs: [...others, corrected] }
+  return records.flatMap((record, place) =>
+    record.entries.length === 0 && record.shields === undefined
+      ? []
+      : checkRecordRules({ document: record }, resolvedSet, circumstances)
+          .filter(({ code, severity }) => severity === 'error' && !PAPER_FAULTS.includes(code))
+          .filter(({ path }) => !isClosedLater(entryAt(record, path), record, records.slice(place + 1), set))
+          .map((finding) => ({ record: record.id, date: record.date, finding })),
+  )
+}
+
+function entryAt({ entries }: ServiceRecord, path: JsonPointer): RecordEntry | undefined {
+  const [list, place] = splitPointer(path) ?? []
+  return list === 'entries' ? entries[Number(place)] : undefined
+}
+
+/** Whether the oil of the gearcase was changed later: everything that is judged was opened and closed again. */
+function isClosedLater(
+  entry: RecordEntry | undefined,
+  { date }: ServiceRecord,
+  later: readonly ServiceRecord[],
+  { sheets }: DocumentSet,
+): boolean {
+  return later.some((record) => {
+    const sheet = sheets.find(
+      ({ document: { id, revision } }) => id === record.sheet.id && revision === record.sheet.revision,
+    )?.document
+    if (sheet === undefined || record.detail !== 'full' || record.date < date) return false
+    return record.entries.some(
+      (one) =>
+        one.gearcase === entry?.gearcase &&
+        one.instance === entry.instance &&
+        sheet.services[one.service]?.task === 'change' &&
+        judgeDone(record, one, sheet) === undefined,
+    )
+  })
+}

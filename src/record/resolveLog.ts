@@ -1,0 +1,72 @@
+import type { Reason } from '../base/index.js'
+import type { DateText } from '../calendar/index.js'
+import {
+  type Id,
+  type MachineLog,
+  type RecordEntry,
+  requireDocument,
+  resolveRecords,
+  type SpecSheet,
+} from '../spec/index.js'
+import type { RecordCodes } from './codes.js'
+import { judgeDone } from './judgeDone.js'
+
+/** An entry of a record whose work does not count as done. */
+export interface NotDone {
+  /** The record, or the one that was corrected. */
+  readonly record: Id
+  readonly date: DateText
+  readonly entry: RecordEntry
+  readonly reason: Reason<keyof RecordCodes>
+}
+
+/** A log with what counts alone. */
+export interface ResolvedLog {
+  readonly log: MachineLog
+  readonly notDone: readonly NotDone[]
+}
+
+/**
+ * Applies the corrections of a log and leaves out the work that was not done, so that what remains counts: for callers of
+ * `computeDue` and `forecastDue`, which count every entry that they are given. `listDue` and `planVisit` do it themselves.
+ *
+ * A change is done if an opening or cover that empties the gearcase was opened and oil went in, whatever the quantity. A check is done unless
+ * its level is `not checked`. An entry with `notDone` is not done. An entry counts if it cannot be judged: a
+ * record of `date and meters only`, or of another revision of the sheet.
+ * @param log - the machine's log, with all its records
+ * @param sheet - its sheet
+ * @returns the log with the same records in the same order, corrected, with the entries that count; and the entries left out, with the reason
+ * @throws TypeError if the log or the sheet was not parsed
+ *
+ * Source: house rule.
+ * @example
+ * ```ts
+ * import { resolveLog } from 'drivetrain-service/v1/service'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * const entry = { service: 'change', gearcase: 'rear', notDone: 'no oil', opened: [], tightened: [], seals: [] }
+ * const record = {
+ *   kind: 'service-record', version: '1.0', id: 'r', machine: 'one', sheet: { id: 'example', revision: '1' },
+ *   detail: 'full', date: '2031-10-06', readings: {}, entries: [entry],
+ * } as const
+ * const log = {
+ *   kind: 'machine-log', version: '1.0', id: 'one', name: 'One', sheet: record.sheet, identity: {}, meters: {}, records: [record],
+ * } as const
+ * // How many entries do not count, if the record says that the work was not done?
+ * resolveLog(log, sheet).notDone.length // => 1
+ * ```
+ */
+export function resolveLog(log: MachineLog, sheet: SpecSheet): ResolvedLog {
+  requireDocument('log', log, 'machine-log')
+  requireDocument('sheet', sheet, 'spec-sheet')
+  const notDone: NotDone[] = []
+  const records = resolveRecords(log.records).map(({ record }) => {
+    const entries = record.entries.filter((entry) => {
+      const reason = judgeDone(record, entry, sheet)
+      if (reason !== undefined) notDone.push({ record: record.id, date: record.date, entry, reason })
+      return reason === undefined
+    })
+    return entries.length === record.entries.length ? record : { ...record, entries }
+  })
+  return { log: { ...log, records }, notDone }
+}

@@ -1,0 +1,25 @@
+import { recordRule } from '../ruleMakers.js'
+
+/**
+ * A correction that corrects itself, or corrections that correct each other in a circle: no record is left that they could
+ * change, and their work is not counted.
+ * Judges: Every record with `corrects`. Follows `corrects` from record to record of the log. Finds a record that is
+ * reached again from itself.
+ * Place: `/corrects`
+ * Params: id: as written
+ * Harm: record
+ * House rule.
+ */
+export const rule = recordRule('record/corrects-itself', 'error', ({ document: record, log }) => {
+  const { id, corrects } = record
+  const seen = new Set<string>()
+  let next = corrects
+  while (next !== undefined && next !== id && !seen.has(next)) {
+    seen.add(next)
+    const of = next
+    next = log?.records.find((one) => one.id === of)?.corrects
+  }
+  return next === undefined || next !== id || corrects === undefined
+    ? []
+    : [{ path: '/corrects', params: { id: corrects } }]
+})

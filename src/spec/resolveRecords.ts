@@ -1,0 +1,137 @@
+import { dropUndefined, type JsonPointer } from '../base/index.js'
+import type { RecordEntry, ServiceRecord } from './serviceRecord.js'
+
+/** A record as its corrections leave it. */
+export interface ResolvedRecord {
+  /** A correction has no entries and shields of its own here: they are in the record that it corrects. */
+  readonly record: ServiceRecord
+  /** Its own place in the list; of a correction that of the record that it corrects, undefined if it corrects none. */
+  readonly root: number | undefined
+  /** For each part of `record` that a correction states: its place in the list of records as written, such as `/3/entries/0/level`. */
+  readonly places: ReadonlyMap<JsonPointer, JsonPointer>
+}
+
+type Loose = Record<string, unknown>
+
+const UNCHANGED: ResolvedRecord['places'] = new Map()
+const LISTS: readonly string[] = ['opened', 'tightened', 'seals', 'filters']
+
+/**
+ * The records of a log in their order, each as its corrections leave it. Corrections apply in the order of the list, and a correction of a
+ * correction to the record at the start of the chain. One that corrects no record of the list, or itself, changes nothing.
+ */
+export function resolveRecords(records: readonly ServiceRecord[]): readonly ResolvedRecord[] {
+  const corrections = [...records.entries()].flatMap(([at, correction]) =>
+    correction.corrects === undefined ? [] : [{ at, correction, root: findRoot(records, at) }],
+  )
+  if (corrections.length === 0) return records.map((record, root) => ({ record, root, places: UNCHANGED }))
+  return records.map((record, place) => {
+    if (record.corrects !== undefined) {
+      const { shields: _shields, ...rest } = record
+      return { record: { ...rest, entries: [] }, root: findRoot(records, place), places: UNCHANGED }
+    }
+    const places = new Map<JsonPointer, JsonPointer>()
+    const corrected = corrections
+      .filter(({ root }) => root === place)
+      .reduce((before, { at, correction }) => applyCorrection(before, correction, `/${at}`, places), record)
+    return { record: corrected, root: place, places }
+  })
+}
+
+/** The place of the record at the start of a chain of corrections; undefined if there is none. */
+function findRoot(records: readonly ServiceRecord[], place: number): number | undefined {
+  const seen = new Set<number>()
+  let at = place
+  while (!seen.has(at)) {
+    seen.add(at)
+    const corrects = records[at]?.corrects
+    if (corrects === undefined) return at
+    at = records.findIndex(({ id }) => id === corrects)
+    if (at === -1) return undefined
+  }
+  return undefined
+}
+
+function applyCorrection(
+  record: ServiceRecord,
+  { entries: corrections, shields = [], usedOil, corrected = {} }: ServiceRecord,
+  from: JsonPointer,
+  places: Map<JsonPointer, JsonPointer>,
+): ServiceRecord {
+  const entries = [...record.entries]
+  for (const [number, correction] of corrections.entries()) {
+    const found = entries.findIndex(
+      ({ service, gearcase, instance }) =>
+        service === correction.service &&
+        gearcase === correction.gearcase &&
+        instance === correction.instance,
+    )
+    const at = found === -1 ? entries.length : found
+    const path = `/entries/${at}`
+    const source = `${from}/entries/${number}`
+    const before = entries[at]
+    entries[at] = before === undefined ? correction : correctEntry(before, correction, path, source, places)
+    if (before === undefined) places.set(path, source)
+  }
+  if (corrected.date !== undefined) places.set('/date', `${from}/corrected/date`)
+  for (const meter of Object.keys(corrected.readings ?? {}))
+    places.set(`/readings/${meter}`, `${from}/corrected/readings/${meter}`)
+  return dropUndefined({
+    ...record,
+    date: corrected.date ?? record.date,
+    readings: { ...record.readings, ...corrected.readings },
+    entries,
+    shields:
+      shields.length === 0
+        ? record.shields
+        : mergeList(record.shields ?? [], shields, '/shields', `${from}/shields`, places),
+    usedOil: usedOil ?? record.usedOil,
+  })
+}
+
+/** What the correction states takes the place of the same part; the items of a list are those of the same part of the machine. */
+function correctEntry(
+  before: RecordEntry,
+  correction: RecordEntry,
+  path: JsonPointer,
+  source: JsonPointer,
+  places: Map<JsonPointer, JsonPointer>,
+): RecordEntry {
+  const after: Loose = { ...before }
+  for (const [key, value] of Object.entries(correction)) {
+    const at = `${path}/${key}`
+    const from = `${source}/${key}`
+    if (LISTS.includes(key)) {
+      const list = (after[key] ?? []) as readonly unknown[]
+      after[key] = mergeList(list, value as readonly unknown[], at, from, places)
+    } else {
+      after[key] = value
+      places.set(at, from)
+    }
+  }
+  return after as unknown as RecordEntry
+}
+
+function mergeList<Item>(
+  before: readonly Item[],
+  corrections: readonly Item[],
+  path: JsonPointer,
+  source: JsonPointer,
+  places: Map<JsonPointer, JsonPointer>,
+): readonly Item[] {
+  const after = [...before]
+  for (const [number, item] of corrections.entries()) {
+    const found = after.findIndex((one) => partOf(one) === partOf(item))
+    const at = found === -1 ? after.length : found
+    after[at] = item
+    places.set(`${path}/${at}`, `${source}/${number}`)
+  }
+  return after
+}
+
+/** The part of the machine that an item is about. */
+function partOf(item: unknown): string {
+  if (typeof item === 'string') return item
+  const { on, wheelMark = '' } = item as { readonly on: JsonPointer; readonly wheelMark?: string }
+  return `${on} ${wheelMark}`
+}
