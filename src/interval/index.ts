@@ -13,6 +13,7 @@ export type { DueIntervals, DueOptions, IntervalFacts } from './intervalFacts.js
 export { type IntervalReadings, judgeInterval, type MetersOnDay } from './judgeInterval.js'
 export { countsPer, MAX_METER_COUNT, meterCount } from './meterCount.js'
 export type { MeterCodes } from './meterState.js'
+export { pauseDays } from './pauseDays.js'
 export { type Limits, readLimits } from './readLimits.js'
 export { type CountedMeterReading, type MetersRead, readMeters } from './readMeters.js'
 export { writeDueRow } from './writeDueRow.js'

@@ -20,6 +20,7 @@ export {
   type KitSeal,
   kitContents,
   listDue,
+  listDueRows,
   orderList,
   type PartName,
   type PlannedCover,

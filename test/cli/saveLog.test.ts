@@ -2,6 +2,7 @@ import { spawn } from 'node:child_process'
 import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { createInterface } from 'node:readline'
 import { build } from 'esbuild'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { parse, stringify } from 'yaml'
@@ -139,8 +140,8 @@ describe('--out of other commands', () => {
   })
 })
 
-/** In place of 8 pairs in `npm test`, 200 in the long run. */
-const PAIRS = cases(1) > 1 ? 200 : 8
+/** In place of 20 pairs in `npm test`, 200 in the long run. */
+const PAIRS = cases(20)
 
 describe('two processes', () => {
   let folder = ''
@@ -148,10 +149,14 @@ describe('two processes', () => {
   beforeAll(async () => {
     folder = await mkdtemp(join(tmpdir(), 'skarnfell-pairs-'))
     program = join(folder, 'program.mjs')
+    // Runs a command line for each line of its input, and prints its exit code.
     const contents = `
+      import { createInterface } from 'node:readline'
       import { nodeIo } from './nodeIo.ts'
       import { runCommand } from './runCommand.ts'
-      process.exitCode = await runCommand(process.argv.slice(2), nodeIo())`
+      const io = { ...nodeIo(), print: () => undefined }
+      for await (const line of createInterface({ input: process.stdin }))
+        process.stdout.write((await runCommand(JSON.parse(line), io)) + '\\n')`
     const stdin = { contents, resolveDir: 'src/cli', loader: 'ts' } as const
     // A package that is not of ES modules asks for its parts at run time.
     const banner = {
@@ -162,31 +167,33 @@ describe('two processes', () => {
   })
   afterAll(() => rm(folder, { recursive: true, force: true }))
 
-  it(`${PAIRS} pairs append to one log at once: both records are in it`, async () => {
+  it(`${PAIRS} pairs of records, appended at once: both are in the log, each time`, async () => {
     const path = join(folder, 'log.json')
     await writeFile(path, JSON.stringify(log))
-    const append = async (id: string) => {
-      const record = join(folder, 'records', `${id}.json`)
-      await writeFile(record, recordOf(id))
-      const child = spawn(process.execPath, [program, 'record', record, path, SHEET, '--out', path, ...DAY])
-      let said = ''
-      for (const stream of [child.stdout, child.stderr]) stream.on('data', (text) => (said += text))
-      const code = await new Promise((ended) => child.on('close', ended))
-      return { code, said: said.trim().split('\n').at(-1) }
-    }
     await mkdir(join(folder, 'records'))
+    const writers = ['a', 'b'].map((name) => {
+      const child = spawn(process.execPath, [program], { stdio: ['pipe', 'pipe', 'inherit'] })
+      const codes = createInterface({ input: child.stdout })[Symbol.asyncIterator]()
+      return { name, child, codes }
+    })
     const appended = log.records.map(({ id }) => id)
     for (let pair = 0; pair < PAIRS; pair++) {
-      const ids = [`pair-${pair}-a`, `pair-${pair}-b`]
-      const told = await Promise.all(ids.map(append))
-      expect(
-        told.map(({ code }) => code),
-        JSON.stringify(told),
-      ).toEqual([0, 0])
-      appended.push(...ids)
+      const files = writers.map(({ name }) => [
+        `pair-${pair}-${name}`,
+        join(folder, 'records', `${pair}-${name}`),
+      ])
+      for (const [id = '', file = ''] of files) await writeFile(`${file}.json`, recordOf(id))
+      for (const [place, [id = '', file]] of files.entries()) {
+        const words = ['record', `${file}.json`, path, SHEET, '--out', path, ...DAY]
+        writers[place]?.child.stdin.write(`${JSON.stringify(words)}\n`)
+        appended.push(id)
+      }
+      const codes = await Promise.all(writers.map((writer) => writer.codes.next()))
+      expect(codes.map(({ value }) => value)).toEqual(['0', '0'])
       expect(idsIn(await readFile(path, 'utf8')).sort()).toEqual([...appended].sort())
     }
-    const files = await readdir(folder)
-    expect(files.sort()).toEqual(['log.json', 'program.mjs', 'records'])
+    for (const { child } of writers) child.stdin.end()
+    await Promise.all(writers.map(({ child }) => new Promise((ended) => child.on('close', ended))))
+    expect((await readdir(folder)).sort()).toEqual(['log.json', 'program.mjs', 'records'])
   })
 })

@@ -1,0 +1,138 @@
+import { dropUndefined, joinPointer } from '../base/index.js'
+import { addToDay, type DateText, dateFromDay, dayNumberOf } from '../calendar/index.js'
+import {
+  countsPer,
+  type DueLine,
+  type DueOptions,
+  type DueRow,
+  meterCount,
+  pauseDays,
+} from '../interval/index.js'
+import type { DistanceUnit } from '../quantity/index.js'
+import { type DueFacts, listDue, type ServiceDue } from './listDue.js'
+
+/** More than any machine runs: a window that is not known never ends. In miles too, the meter's limit is not passed. */
+const ENDLESS = { hours: 900_000_000, distance: 5_000_000, days: 3_000_000 }
+
+type OpenRow = { -readonly [Key in keyof DueRow]: DueRow[Key] }
+
+/**
+ * The services of one machine as flat rows, for a fleet in a table: `dueSql` or `computeDueColumns` gives each row the verdict that
+ * {@link listDue} gives the service. Write the rows of a machine again when its log changes; the verdicts of a later day need no new
+ * rows. For a few machines use {@link listDue}, which also says why.
+ *
+ * Meters count from the last service: `lastHours` is 0 and `hours` is what was used since. A limit that comes from a schedule is the
+ * way to its next due point. What cannot be determined is `cannot tell` in the row too. A reading before a pause counts as read
+ * that many days later, as its age is in days of use.
+ * @param facts - sheet, log and today
+ * @param options - those of `computeDue`; none has a default
+ * @returns one row for each line of `listDue`, in the same order; `id` is a JSON Pointer of log, service, gearcase and instance
+ * @throws the errors of {@link listDue}
+ *
+ * Source: house rule; the verdicts are those of `listDue` (proved by test).
+ * @example
+ * ```ts
+ * import { listDueRows } from 'drivetrain-service/v1/service'
+ * const machine = { make: 'Invented', model: 'Example', type: 'carrier', variants: { only: { name: 'Only' } }, axles: {}, supports: {} }
+ * const sheet = { kind: 'spec-sheet', version: '1.0', id: 'example', revision: '1', machine, sources: {}, gearcases: {}, services: {} } as const
+ * const log = { kind: 'machine-log', version: '1.0', id: 'one', name: 'One', sheet: { id: 'example', revision: '1' }, identity: {}, meters: {}, records: [] } as const
+ * const options = { soon: {}, staleAfter: { days: 30 }, severity: 'normal' } as const
+ * // How many rows does a machine without services have?
+ * listDueRows({ sheet, log, today: '2031-10-06' }, options).length // => 0
+ * ```
+ */
+export function listDueRows(
+  facts: DueFacts,
+  options: DueOptions,
+): readonly (DueRow & { readonly id: string })[] {
+  return listDue(facts, options).map((due) => {
+    const { service, gearcase, part } = due
+    const tokens = [
+      facts.log.id,
+      service,
+      gearcase,
+      ...(part.instance === undefined ? [] : [part.instance.id]),
+    ]
+    return { ...writeRow(due, facts), id: joinPointer(tokens) }
+  })
+}
+
+function writeRow({ lines, missing }: ServiceDue, facts: DueFacts): DueRow {
+  const row: OpenRow = {}
+  const events = lines.flatMap(({ by, from }) => (by === 'event' ? (from?.date ?? []) : []))
+  const eventDate = events.sort().at(-1)
+  const started = lines.find(({ since, from }) => since !== undefined && from?.date !== undefined)?.from?.date
+  // The first use of a machine may not be known: no calendar limit is then.
+  let lastDate = started ?? (lines.some(({ since }) => since !== undefined) ? '1900-01-01' : undefined)
+  // In a row, an event counts after the last service. An event on its day or before is one that the service did not settle.
+  if (eventDate !== undefined) {
+    row.eventDate = eventDate
+    if (lastDate !== undefined && eventDate <= lastDate) lastDate = addDays(eventDate, -1)
+  }
+  if (lastDate !== undefined) row.lastDate = lastDate
+  const isWindowOpen = missing.some(({ params }) => params['which'] === 'window')
+  for (const line of lines) {
+    if (line.by === 'period') writePeriod(row, line, lastDate ?? '', isWindowOpen)
+    else if (line.by !== 'event') writeMeter(row, line, isWindowOpen, facts)
+  }
+  return row
+}
+
+function writePeriod(
+  row: OpenRow,
+  { duePoint, overdueAfter }: DueLine,
+  lastDate: DateText,
+  isWindowOpen: boolean,
+): void {
+  const due = dayNumberOf(duePoint?.date)
+  const after = dayNumberOf(overdueAfter?.date)
+  // A limit of no days is `cannot tell`.
+  row.everyDays = Number.isNaN(due) ? 0 : due - dayNumberOf(lastDate)
+  if (isWindowOpen) row.windowDays = ENDLESS.days
+  else if (!Number.isNaN(after)) row.windowDays = after - due
+}
+
+function writeMeter(row: OpenRow, line: DueLine, isWindowOpen: boolean, { log, today }: DueFacts): void {
+  const { by, verdict, limit, used, left, now, duePoint, overdueAfter } = line
+  if (limit === undefined || 'period' in limit) return
+  const isJudged = used !== undefined && left !== undefined && used.unit !== 'd'
+  // The unit of the meter; of a limit that cannot be judged, its own.
+  const unit = isJudged ? used.unit : limit.unit
+  const inUnit = (counts: number): number | undefined =>
+    Number.isNaN(counts) ? undefined : counts / countsPer(unit)
+  const countsOf = (amount: { readonly value: number } | undefined): number =>
+    amount === undefined ? NaN : meterCount(amount.value, unit)
+  const every = isJudged ? inUnit(countsOf(used) + countsOf(left)) : limit.value
+  const window = inUnit(countsOf(overdueAfter?.meter) - countsOf(duePoint?.meter))
+  const readDay = dayNumberOf(now?.date)
+  const ageless = pauseDays(log.pauses, readDay, dayNumberOf(today))
+  const readOn = Number.isNaN(readDay) ? undefined : dateFromDay(readDay + ageless)
+  const last = isJudged ? 0 : undefined
+  const isTracked = verdict !== 'not tracked'
+  const fields =
+    by === 'hours'
+      ? {
+          everyHours: every,
+          windowHours: isWindowOpen ? ENDLESS.hours : window,
+          lastHours: last,
+          hours: used?.value,
+          hoursDate: readOn,
+          noHourMeter: isTracked ? undefined : true,
+        }
+      : {
+          everyDistance: every,
+          everyDistanceUnit: unit as DistanceUnit,
+          windowDistance: isWindowOpen ? ENDLESS.distance : window,
+          distanceUnit: unit as DistanceUnit,
+          lastDistance: last,
+          distance: used?.value,
+          distanceDate: readOn,
+          noOdometer: isTracked ? undefined : true,
+        }
+  Object.assign(row, dropUndefined(fields))
+}
+
+/** A day later by so many days. */
+function addDays(date: DateText, days: number): DateText {
+  return dateFromDay(addToDay(dayNumberOf(date), 0, days))
+}
