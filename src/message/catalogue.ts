@@ -49,17 +49,23 @@ export interface Say {
 /** The texts of a set of codes in one language, one for each code. */
 export type Texts<Codes> = { readonly [Code in keyof Codes]: (params: Codes[Code], say: Say) => string }
 
+/** What renders messages in one language: texts, and how it writes numbers and lists. */
+export interface Messages {
+  /** BCP 47 tag. */
+  readonly language: string
+  readonly marks: NumberMarks
+  /** Joins a list: `one, two and three`. */
+  readonly list: (items: readonly string[]) => string
+  /** The texts of codes; a code without one is shown as it is. */
+  readonly texts: Partial<Texts<AllCodes>>
+}
+
 /**
  * The texts of one language: sentences, labels and spoken words. Each language is a separate module, so that only the
  * imported one is bundled.
  */
-export interface Catalogue {
-  /** BCP 47 tag. */
-  readonly language: string
+export interface Catalogue extends Messages {
   readonly direction: 'ltr' | 'rtl'
-  readonly marks: NumberMarks
-  /** Joins a list: `one, two and three`. */
-  readonly list: (items: readonly string[]) => string
   /** The text of every code. */
   readonly texts: Texts<AllCodes>
   /** The instruction of each action of a procedure. */

@@ -1,5 +1,5 @@
 import type { Reason } from '../base/index.js'
-import type { Catalogue } from './catalogue.js'
+import type { Messages } from './catalogue.js'
 import { renderMessage, requireCatalogue } from './renderMessage.js'
 
 const isReason = (value: unknown): value is Reason =>
@@ -27,7 +27,7 @@ const isReason = (value: unknown): value is Reason =>
  * // => ['“soon” is not a calendar date. Write year, month and day as in 2031-01-12.']
  * ```
  */
-export function explain(result: unknown, catalogue: Catalogue): string[] {
+export function explain(result: unknown, catalogue: Messages): string[] {
   if (typeof result !== 'object' || result === null) {
     throw new TypeError(`result must be an object, not ${result === null ? 'null' : typeof result}`)
   }

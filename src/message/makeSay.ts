@@ -1,5 +1,5 @@
 import type { Param, Params } from '../base/index.js'
-import type { Catalogue, Say } from './catalogue.js'
+import type { Messages, Say } from './catalogue.js'
 import { cleanText } from './cleanText.js'
 import { showNumber, showQuantity } from './showQuantity.js'
 
@@ -15,7 +15,7 @@ const isRecord = (value: Param | undefined): value is { readonly [key: string]: 
   typeof value === 'object' && value !== null && !Array.isArray(value)
 
 /** The functions with which the texts of a catalogue write numbers and quantities. */
-export function makeSay(catalogue: Catalogue, renderReason: (code: string, params: Params) => string): Say {
+export function makeSay(catalogue: Messages, renderReason: (code: string, params: Params) => string): Say {
   const { marks } = catalogue
   const say: Say = {
     number: (value, digits = 3) => showNumber(value, marks, digits) ?? sayPlainly(value),

@@ -1,5 +1,5 @@
 import type { Param, Params } from '../base/index.js'
-import type { Catalogue, Say } from './catalogue.js'
+import type { Messages, Say } from './catalogue.js'
 import { cleanText } from './cleanText.js'
 import { makeSay, sayPlainly } from './makeSay.js'
 
@@ -8,7 +8,7 @@ type LooseText = (params: Params, say: Say) => string
 const MAX_DEPTH = 32
 
 /** Throws TypeError if the value is not a catalogue. Its texts are not checked: a bad text gives a plain line. */
-export function requireCatalogue(catalogue: Catalogue): void {
+export function requireCatalogue(catalogue: Messages): void {
   const texts: unknown = catalogue?.texts
   if (typeof texts !== 'object' || texts === null)
     throw new TypeError('catalogue must be a language of the library, such as `en` of /v1/message/en')
@@ -53,14 +53,14 @@ function renderPlainly(code: string, params: Params): string {
  */
 export function renderMessage(
   message: { readonly code: string; readonly params: object },
-  catalogue: Catalogue,
+  catalogue: Messages,
 ): string {
   requireCatalogue(catalogue)
   if (typeof message?.code !== 'string') throw new TypeError('message.code must be a string')
   return renderCode(catalogue, message.code, cleanParam(message.params ?? {}, []) as Params, 0)
 }
 
-function renderCode(catalogue: Catalogue, code: string, params: Params, depth: number): string {
+function renderCode(catalogue: Messages, code: string, params: Params, depth: number): string {
   if (depth > MAX_DEPTH || !Object.hasOwn(catalogue.texts, code)) return renderPlainly(code, params)
   const text = (catalogue.texts as unknown as Readonly<Record<string, LooseText>>)[code]
   const say = makeSay(catalogue, (innerCode, innerParams) =>

@@ -6,6 +6,7 @@ export {
   explain,
   type LineText,
   renderMessage,
+  type Messages,
   type Say,
   type SpeechWords,
   type StepParams,

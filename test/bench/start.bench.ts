@@ -16,7 +16,29 @@ const GOALS: readonly (readonly [string, number])[] = [
   ['v1/spec', 1.9],
 ]
 /** The same for a command line as it is installed. */
-const COMMANDS: readonly (readonly string[])[] = [['help'], ['convert', '8.9 lbf·ft', '--to', 'N.m']]
+const COMMANDS: readonly (readonly string[])[] = [
+  ['help'],
+  ['convert', '8.9 lbf·ft', '--to', 'N.m'],
+  ['due', '--every', '250 h, 12 months', '--last', '2022-11-20 at 301.4 h', '--now', '2023-10-06 at 512.6 h'],
+  ['torque', '9.3 lbf·ft', '--wrench', '40–200 lbf·in by 1'],
+  ['fill', '340 cc', '--vessel', '700 mL by 10'],
+  [
+    'pour',
+    '340 cc',
+    '--kv40',
+    '143',
+    '--kv100',
+    '15.1',
+    '--at',
+    '-5 °C',
+    '--hose',
+    '8 mm x 1 m',
+    '--funnel',
+    '120 mm x 100 mm',
+  ],
+  ['meets', '80W-90 GL-5', '--manual', '80W-90 GL-4'],
+  ['washer', '18 x 22 x 1.5 mm', '--thread', 'M18x1.5'],
+]
 const COMMAND_GOAL = 1.6
 const ROUNDS = 21
 

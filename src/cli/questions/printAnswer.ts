@@ -1,4 +1,4 @@
-import { en } from '../../message/en/index.js'
+import { enCalculations as en } from '../../message/en/index.js'
 import { explain, showQuantity } from '../../message/index.js'
 import type { Quantity } from '../../quantity/index.js'
 import type { CliIo, ExitCode } from '../cliIo.js'

@@ -1,5 +1,5 @@
 import type { Finding } from '../../base/index.js'
-import { en } from '../../message/en/index.js'
+import { enCalculations as en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import {
   type Measure,

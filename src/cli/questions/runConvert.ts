@@ -1,4 +1,4 @@
-import { en } from '../../message/en/index.js'
+import { enCalculations as en } from '../../message/en/index.js'
 import { renderMessage } from '../../message/index.js'
 import {
   asDifference,

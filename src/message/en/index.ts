@@ -1,4 +1,4 @@
-import type { Catalogue } from '../catalogue.js'
+import type { Catalogue, Messages } from '../catalogue.js'
 import { calendarTexts } from './calendar.js'
 import { cardWords } from './card.js'
 import { fillTexts } from './fill.js'
@@ -19,6 +19,36 @@ import { torqueTexts } from './torque.js'
 import { join } from './words.js'
 
 /**
+ * The English texts of the calculations and of reading documents, a third of {@link en}: for an app that has no rules,
+ * procedures or cards.
+ *
+ * @example
+ * ```ts
+ * // What is wrong with a date?
+import { renderMessage } from 'drivetrain-service/v1/message'
+import { enCalculations } from 'drivetrain-service/v1/message/en'
+renderMessage({ code: 'calendar/not-a-date', params: { text: 'soon' } }, enCalculations)
+// => '“soon” is not a calendar date. Write year, month and day as in 2031-01-12.'
+ * ```
+ */
+export const enCalculations = {
+  language: 'en',
+  marks: { decimal: '.', group: '\u202f' },
+  list: (items) => join(items, 'and'),
+  texts: {
+    ...calendarTexts,
+    ...fillTexts,
+    ...intervalTexts,
+    ...oilTexts,
+    ...quantityTexts,
+    ...sealTexts,
+    ...specTexts,
+    ...threadTexts,
+    ...torqueTexts,
+  },
+} satisfies Messages
+
+/**
  * The English catalogue: every message, step, label and spoken word. The decimal mark is a point. A narrow no-break space
  * separates groups of three digits, because a comma is the decimal mark in half of the world.
  *
@@ -30,25 +60,9 @@ import { join } from './words.js'
  * ```
  */
 export const en: Catalogue = {
-  language: 'en',
+  ...enCalculations,
   direction: 'ltr',
-  marks: { decimal: '.', group: '\u202f' },
-  list: (items) => join(items, 'and'),
-  texts: {
-    ...calendarTexts,
-    ...fillTexts,
-    ...intervalTexts,
-    ...oilTexts,
-    ...procedureTexts,
-    ...quantityTexts,
-    ...recordTexts,
-    ...rulesTexts,
-    ...sealTexts,
-    ...serviceTexts,
-    ...specTexts,
-    ...threadTexts,
-    ...torqueTexts,
-  },
+  texts: { ...enCalculations.texts, ...procedureTexts, ...recordTexts, ...rulesTexts, ...serviceTexts },
   steps: stepTexts,
   lines: lineTexts,
   card: cardWords,

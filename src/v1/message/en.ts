@@ -1,1 +1,1 @@
-export { en } from '../../message/en/index.js'
+export { en, enCalculations } from '../../message/en/index.js'
