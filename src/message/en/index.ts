@@ -25,10 +25,10 @@ import { join } from './words.js'
  * @example
  * ```ts
  * // What is wrong with a date?
-import { renderMessage } from 'drivetrain-service/v1/message'
-import { enCalculations } from 'drivetrain-service/v1/message/en'
-renderMessage({ code: 'calendar/not-a-date', params: { text: 'soon' } }, enCalculations)
-// => '“soon” is not a calendar date. Write year, month and day as in 2031-01-12.'
+ * import { renderMessage } from 'drivetrain-service/v1/message'
+ * import { enCalculations } from 'drivetrain-service/v1/message/en'
+ * renderMessage({ code: 'calendar/not-a-date', params: { text: 'soon' } }, enCalculations)
+ * // => '“soon” is not a calendar date. Write year, month and day as in 2031-01-12.'
  * ```
  */
 export const enCalculations = {
