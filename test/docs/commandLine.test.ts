@@ -48,6 +48,12 @@ describe('command lines of the README and the docs', () => {
     )
   })
 
+  it('are on every page, or samples in TypeScript; a list of decisions has none', () => {
+    // The guide has a test of its own, which follows it step by step.
+    const without = PAGES.filter((page) => !/```(console|ts)\n/.test(readFileSync(page, 'utf8')))
+    expect(without).toEqual(['docs/decisions.md', 'docs/first-sheet.md'])
+  })
+
   it("the README's first sample has at most five lines", () => {
     const [first = ''] = /```[\s\S]*?```/.exec(readFileSync('README.md', 'utf8')) ?? []
     expect(first.startsWith('```console')).toBe(true)

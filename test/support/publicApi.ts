@@ -106,6 +106,12 @@ ${countFunctions(entries)} functions. \`drivetrain-service\` and \`drivetrain-se
 own comment gives units, valid range, errors, formula and source, with an example; \`npm run docs\` builds them as pages.
 Generated from the comments by \`npm run generate\`.
 
+\`\`\`ts
+import { convert } from 'drivetrain-service/v1/quantity'
+
+convert({ value: 1, unit: 'lbf.ft' }, 'N.m').value // => 1.3558179483314003
+\`\`\`
+
 ${rows.join('\n')}`
 }
 
