@@ -11,8 +11,7 @@ import {
   ROUNDING_FACTOR,
 } from './meterCount.js'
 import { requireDueOptions } from './requireDueOptions.js'
-
-export type SqlDialect = 'postgresql' | 'duckdb'
+import { SQL_WORDS, type SqlDialect } from './sqlWords.js'
 
 const OPTION_KEYS = ['today', 'soon', 'staleAfter', 'severity', 'columns']
 
@@ -24,15 +23,15 @@ export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
 
 /**
  * The verdict on a service as one SQL expression over a table of flat rows, for a fleet in a database. Each row gets
- * the verdict of {@link computeDueColumns}. Dates are `date` columns, meters and distances double precision, periods integers,
- * `noHourMeter` and `noOdometer` boolean, units text.
+ * the verdict of {@link computeDueColumns}. Dates are `date` columns (in SQLite texts `2031-10-06`), meters and distances double
+ * precision, periods integers, `noHourMeter` and `noOdometer` boolean, units text.
  *
  * @param dialect - the database, for its date arithmetic and type names
  * @param options - today, what counts as soon, how old a reading may be; column names are quoted, so any name is safe
  * @returns an expression of text: `overdue`, `due`, `cannot tell`, `due soon` or `not due`
  * @throws TypeError, RangeError if an option is out of range
  *
- * Source: house rule; both engines hold month ends as ECMAScript's `constrain` does (proved by test).
+ * Source: house rule; all three hold month ends as ECMAScript's `constrain` does (proved by test).
  *
  * @example
  * ```ts
@@ -42,26 +41,27 @@ export interface DueSqlOptions extends Omit<DueOptions, 'severity'> {
  * ```
  */
 export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
-  if (dialect !== 'postgresql' && dialect !== 'duckdb')
-    throw refuse('dialect', dialect, "'postgresql' or 'duckdb'", 'string')
+  if (typeof dialect !== 'string' || !Object.hasOwn(SQL_WORDS, dialect))
+    throw refuse('dialect', dialect, "'postgresql', 'duckdb' or 'sqlite'", 'string')
   requireObject('options', options)
   requireDueOptions({ ...options, severity: 'normal' }, OPTION_KEYS)
   const { today: date, soon, staleAfter, columns = {} } = options
   readDay(date, 'options.today')
   requireKnownKeys('options.columns', columns, DUE_ROW_FIELDS)
-  const realType = dialect === 'duckdb' ? 'double' : 'double precision'
-  const today = `DATE '${date}'`
+  const words = SQL_WORDS[dialect]
+  const { realType, floor, ceil, daysBetween, addTo } = words
+  const today = words.date(date)
   const number = (value: number): string => `CAST(${value} AS ${realType})`
   const column = (field: DueRowField): string => {
     const given = Object.hasOwn(columns, field) ? columns[field] : undefined
     const name = given ?? field.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`)
     if (typeof name !== 'string' || name.trim() === '')
       throw refuse(`options.columns.${field}`, name, 'a column name', 'string')
-    return `"${name.replaceAll('"', '""')}"`
+    return words.quoteName(name)
   }
   /** Rounds half up to whole counts, with the same operations as `meterCount`. */
   const roundHalfUp = (product: string, half: string): string =>
-    `(floor(${product}) + CASE WHEN ${product} - floor(${product}) >= ${half} THEN 1 ELSE 0 END)`
+    `(${floor(product)} + CASE WHEN ${product} - ${floor(product)} >= ${half} THEN 1 ELSE 0 END)`
   const hours = (field: DueRowField): string => {
     const product = `(CAST(${column(field)} AS ${realType}) * ${number(1000)})`
     return roundHalfUp(product, `${number(0.5)} - ${product} * ${number(PRODUCT_ERROR)}`)
@@ -72,10 +72,6 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
       const perUnit = `CASE ${column(unitField)} WHEN 'km' THEN ${number(countsPer('km'))} WHEN 'mi' THEN ${number(countsPer('mi'))} END`
       return roundHalfUp(`(CAST(${column(field)} AS ${realType}) * ${perUnit})`, number(0.5))
     }
-  const addTo = (date: string, months: string, days: string): string =>
-    dialect === 'duckdb'
-      ? `CAST(${date} + to_months(CAST(${months} AS integer)) + to_days(CAST(${days} AS integer)) AS date)`
-      : `CAST(${date} + make_interval(months => CAST(${months} AS integer), days => CAST(${days} AS integer)) AS date)`
   const meterRank = (meter: {
     readonly every: string
     readonly given: string
@@ -103,20 +99,20 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
       `${base} <= ${number(meter.maximum)}`,
       `${now} <= ${number(meter.maximum)}`,
       `${now} >= ${base}`,
-      `${now} - ${base} <= (${readOn} - ${from} + 1) * ${number(meter.maxPerDay)}`,
+      `${now} - ${base} <= (${daysBetween(from, readOn)} + 1) * ${number(meter.maxPerDay)}`,
     ].join(' AND ')
     const before =
       meter.before === undefined ? 'false' : `${now} >= ${base} + ${every} - ${number(meter.before)}`
     const part =
       soon.fraction === undefined
         ? ''
-        : ` OR ${now} >= ${base} + ceil(${every} * ${number(soon.fraction)} * ${number(ROUNDING_FACTOR)})`
+        : ` OR ${now} >= ${base} + ${ceil(`${every} * ${number(soon.fraction)} * ${number(ROUNDING_FACTOR)}`)}`
     return `CASE WHEN ${meter.given} IS NULL OR COALESCE(${meter.missingFlag}, false) THEN 5
     WHEN NOT COALESCE(${isUsable}, false) THEN 2
     WHEN ${now} > ${base} + ${every} + ${window} THEN 0
     WHEN ${now} >= ${base} + ${every} THEN 1
     WHEN ${before}${part} THEN 3
-    WHEN ${today} - ${readOn} > ${staleAfter.days} THEN 2 ELSE 4 END`
+    WHEN ${daysBetween(readOn, today)} > ${staleAfter.days} THEN 2 ELSE 4 END`
   }
   const meters = distance('distanceUnit')
   const limits = distance('everyDistanceUnit')
@@ -151,20 +147,20 @@ export function dueSql(dialect: SqlDialect, options: DueSqlOptions): string {
   const days = `COALESCE(${column('everyDays')}, 0)`
   const dueOn = addTo(from, months, days)
   const past = addTo(dueOn, `COALESCE(${column('windowMonths')}, 0)`, `COALESCE(${column('windowDays')}, 0)`)
-  const soonDays = soon.days === undefined ? 'false' : `${dueOn} - ${today} <= ${soon.days}`
+  const soonDays = soon.days === undefined ? 'false' : `${daysBetween(today, dueOn)} <= ${soon.days}`
   const soonFraction =
     soon.fraction === undefined
       ? ''
-      : ` OR ${today} - ${from} >= ceil(CAST(${dueOn} - ${from} AS ${realType}) * ${number(soon.fraction)} * ${number(ROUNDING_FACTOR)})`
+      : ` OR ${daysBetween(from, today)} >= ${ceil(`CAST(${daysBetween(from, dueOn)} AS ${realType}) * ${number(soon.fraction)} * ${number(ROUNDING_FACTOR)}`)}`
   const periodRank = `CASE WHEN ${column('everyMonths')} IS NULL AND ${column('everyDays')} IS NULL THEN 5
     WHEN NOT COALESCE(${from} <= ${today} AND ${months} + ${days} > 0 AND ${months} <= 120000 AND ${days} <= 3700000, false) THEN 2
-    WHEN ${dueOn} > DATE '9999-12-31' THEN 2
+    WHEN ${words.isPastCalendar(dueOn)} THEN 2
     WHEN ${today} > ${past} THEN 0
     WHEN ${today} >= ${dueOn} THEN 1
     WHEN ${soonDays}${soonFraction} THEN 3 ELSE 4 END`
   const event = column('eventDate')
   const eventRank = `CASE WHEN ${event} <= ${today} AND (${from} IS NULL OR ${event} > ${from}) THEN 1 ELSE 5 END`
-  return `CASE least(
+  return `CASE ${words.least}(
   ${hoursRank},
   ${distanceRank},
   ${periodRank},

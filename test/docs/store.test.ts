@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { DuckDBInstance } from '@duckdb/node-api'
 import { PGlite } from '@electric-sql/pglite'
 import fc from 'fast-check'
+import openSqlite from 'sql.js'
 import { describe, expect, it } from 'vitest'
 import { DUE_ROW_FIELDS } from '../../src/interval/dueRow.js'
 import { type DueRow, dueSql, type SqlDialect } from '../../src/v1/interval/fleet.js'
@@ -29,6 +30,17 @@ const OPEN: Readonly<Record<SqlDialect, () => Promise<Database>>> = {
       dialect: 'duckdb',
       run: async (sql) => (await connection.runAndReadAll(sql)).getRowObjects(),
       close: async () => connection.closeSync(),
+    }
+  },
+  sqlite: async () => {
+    const database = new (await openSqlite()).Database()
+    return {
+      dialect: 'sqlite',
+      run: async (sql) => {
+        const { columns = [], values = [] } = database.exec(sql).at(-1) ?? {}
+        return values.map((row) => Object.fromEntries(columns.map((name, place) => [name, row[place]])))
+      },
+      close: async () => database.close(),
     }
   },
   postgresql: async () => {
@@ -66,7 +78,7 @@ const saveRows = (database: Database, machine: string, rows: readonly DueRow[]) 
       .join(', ')}`,
   )
 
-describe.each(['duckdb', 'postgresql'] as const)('the tables of the page in %s', (dialect) => {
+describe.each(['duckdb', 'postgresql', 'sqlite'] as const)('the tables of the page in %s', (dialect) => {
   it('keep logs without loss, refuse the second of two writers, and find what is due', async () => {
     const database = await OPEN[dialect]()
     await database.run(tables)
@@ -108,7 +120,7 @@ describe.each(['duckdb', 'postgresql'] as const)('the tables of the page in %s',
 })
 
 it('a fleet of used machines: the SQL gives each row the verdict of listDue', async () => {
-  const database = await OPEN.duckdb()
+  const database = await OPEN.sqlite()
   await database.run(tables)
   const machines = fc.sample(usedMachines, { numRuns: cases(150), seed: 20_310_601 })
   const expected = new Map<string, string>()
@@ -120,7 +132,7 @@ it('a fleet of used machines: the SQL gives each row the verdict of listDue', as
       expected.set(rows[at]?.id ?? '', verdict)
     if (rows.length > 0) await saveRows(database, facts.log.id, rows)
   }
-  const verdict = dueSql('duckdb', { ...OPTIONS, today: TODAY })
+  const verdict = dueSql('sqlite', { ...OPTIONS, today: TODAY })
   const found = await database.run(`SELECT id, ${verdict} AS verdict FROM due_row`)
   expect(found.length).toBeGreaterThan(cases(300))
   expect(new Map(found.map(({ id, verdict }) => [String(id), String(verdict)]))).toEqual(expected)

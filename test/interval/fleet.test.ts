@@ -1,5 +1,6 @@
 import { type DuckDBConnection, DuckDBInstance } from '@duckdb/node-api'
 import { PGlite } from '@electric-sql/pglite'
+import openSqlite from 'sql.js'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { dateFromDay } from '../../src/calendar/dateFromDay.js'
 import {
@@ -128,6 +129,17 @@ describe.each(OPTION_SETS)('20,000 random rows, options $#', (options) => {
     const answers = reader.getRows().map(([state]) => state)
     expect(answers.length).toBe(ROWS)
     expect(differences(answers)).toEqual([])
+  })
+
+  test('embedded SQLite agrees on every row', async () => {
+    const database = new (await openSqlite()).Database()
+    for (const statement of tableOf(rows, 'real')) database.exec(statement)
+    const [answers] = database.exec(
+      `SELECT ${dueSql('sqlite', { ...options, today: TODAY })} FROM fleet ORDER BY n`,
+    )
+    database.close()
+    expect(answers?.values.length).toBe(ROWS)
+    expect(differences(answers?.values.map(([state]) => state) ?? [])).toEqual([])
   })
 
   test('embedded PostgreSQL agrees on every row', async () => {
@@ -392,9 +404,43 @@ describe('dueSql', () => {
     expect(reader.getRows()).toEqual([['due']])
   })
 
+  test('in SQLite a column that is not there is an error, not a text', async () => {
+    const database = new (await openSqlite()).Database()
+    for (const statement of tableOf(rows.slice(0, 1), 'real')) database.exec(statement)
+    const sql = dueSql('sqlite', { ...options, columns: { lastDate: 'served `on`' } })
+    expect(() => database.exec(`SELECT ${sql} FROM fleet`)).toThrow('no such column: served `on`')
+    database.close()
+  })
+
+  test.each(['postgresql', 'duckdb', 'sqlite'] as const)(
+    'past the end of the calendar, %s',
+    async (dialect) => {
+      const far: DueRow = { lastDate: '9990-01-01', everyMonths: 240, everyDays: 1 }
+      const near: DueRow = { lastDate: '2031-01-31', everyMonths: 1, windowMonths: 119_000 }
+      const sql = `SELECT ${dueSql(dialect, { ...options, today: '9999-01-01' })} AS verdict FROM fleet ORDER BY n`
+      const statements = [...tableOf([far, near], dialect === 'duckdb' ? 'double' : 'double precision')]
+      const answers: unknown[] = []
+      if (dialect === 'sqlite') {
+        const database = new (await openSqlite()).Database()
+        for (const statement of statements) database.exec(statement)
+        answers.push(...(database.exec(sql)[0]?.values.map(([state]) => state) ?? []))
+      } else if (dialect === 'duckdb') {
+        const connection = await (await DuckDBInstance.create(':memory:')).connect()
+        for (const statement of statements) await connection.run(statement)
+        answers.push(...(await connection.runAndReadAll(sql)).getRows().map(([state]) => state))
+      } else {
+        await postgres.exec(`CREATE SCHEMA far; SET search_path TO far; ${statements.join(';')}`)
+        const read = await postgres.query<{ verdict: string }>(sql)
+        answers.push(...read.rows.map(({ verdict }) => verdict))
+        await postgres.exec('SET search_path TO public')
+      }
+      expect(answers).toEqual(['cannot tell', 'due'])
+    },
+  )
+
   test('misuse throws', () => {
-    expect(() => dueSql('sqlite' as 'duckdb', options)).toThrow(
-      "dialect must be 'postgresql' or 'duckdb', got 'sqlite'",
+    expect(() => dueSql('oracle' as 'duckdb', options)).toThrow(
+      "dialect must be 'postgresql', 'duckdb' or 'sqlite', got 'oracle'",
     )
     expect(() => dueSql('duckdb', { ...options, today: "2031-01-01'; --" })).toThrow(RangeError)
     expect(() => dueSql('duckdb', { ...options, today: undefined } as unknown as DueSqlOptions)).toThrow(
@@ -406,7 +452,7 @@ describe('dueSql', () => {
     ).toThrow(TypeError)
     for (const [value, shown] of ANYTHING)
       expect(() => dueSql(value as 'duckdb', options)).toThrow(
-        `dialect must be 'postgresql' or 'duckdb', got ${shown}`,
+        `dialect must be 'postgresql', 'duckdb' or 'sqlite', got ${shown}`,
       )
     for (const none of [undefined, null])
       expect(() => dueSql('duckdb', none as unknown as DueSqlOptions)).toThrow('options must be an object')

@@ -1,0 +1,64 @@
+import type { DateText } from '../calendar/index.js'
+
+export type SqlDialect = 'postgresql' | 'duckdb' | 'sqlite'
+
+/** What one database writes in its own way. */
+export interface SqlWords {
+  readonly realType: string
+  readonly least: string
+  /** A column's name, for any name. */
+  readonly quoteName: (name: string) => string
+  readonly date: (date: DateText) => string
+  readonly floor: (number: string) => string
+  readonly ceil: (number: string) => string
+  readonly daysBetween: (from: string, to: string) => string
+  /** A date plus months, at most to the end of the month, then plus days. */
+  readonly addTo: (date: string, months: string, days: string) => string
+  /** Whether a due date is past the calendar's end; the date is known. */
+  readonly isPastCalendar: (date: string) => string
+}
+
+const date = (text: DateText): string => `DATE '${text}'`
+const integer = (number: string): string => `CAST(${number} AS integer)`
+const COMMON: Omit<SqlWords, 'realType' | 'addTo'> = {
+  least: 'least',
+  quoteName: (name) => `"${name.replaceAll('"', '""')}"`,
+  date,
+  floor: (number) => `floor(${number})`,
+  ceil: (number) => `ceil(${number})`,
+  daysBetween: (from, to) => `${to} - ${from}`,
+  isPastCalendar: (day) => `${day} > ${date('9999-12-31')}`,
+}
+
+export const SQL_WORDS: Readonly<Record<SqlDialect, SqlWords>> = {
+  postgresql: {
+    ...COMMON,
+    realType: 'double precision',
+    addTo: (day, months, days) =>
+      `CAST(${day} + make_interval(months => ${integer(months)}, days => ${integer(days)}) AS date)`,
+  },
+  duckdb: {
+    ...COMMON,
+    realType: 'double',
+    addTo: (day, months, days) =>
+      `CAST(${day} + to_months(${integer(months)}) + to_days(${integer(days)}) AS date)`,
+  },
+  // Dates are texts. Some builds have no floor and ceil. Months run over into the next one, so the last day of the month is the limit.
+  sqlite: {
+    realType: 'real',
+    least: 'min',
+    // In double quotes, a column that is not there would be a text.
+    quoteName: (name) => `\`${name.replaceAll('`', '``')}\``,
+    date: (text) => `'${text}'`,
+    floor: (number) => `(${integer(number)} - (${number} < ${integer(number)}))`,
+    ceil: (number) => `(${integer(number)} + (${number} > ${integer(number)}))`,
+    daysBetween: (from, to) => integer(`julianday(${to}) - julianday(${from})`),
+    addTo: (day, months, days) => {
+      const first = `${day}, 'start of month'`
+      const sameDay = `date(${first}, '+' || ${integer(months)} || ' months', '+' || (strftime('%d', ${day}) - 1) || ' days')`
+      const lastDay = `date(${first}, '+' || (${integer(months)} + 1) || ' months', '-1 days')`
+      return `date(min(${sameDay}, ${lastDay}), '+' || ${integer(days)} || ' days')`
+    },
+    isPastCalendar: (day) => `${day} IS NULL`,
+  },
+}

@@ -1,0 +1,10 @@
+declare module 'sql.js' {
+  /** SQLite in WebAssembly, as far as the tests use it. */
+  interface Sqlite {
+    readonly exec: (
+      sql: string,
+    ) => readonly { readonly columns: readonly string[]; readonly values: readonly (readonly unknown[])[] }[]
+    readonly close: () => void
+  }
+  export default function init(): Promise<{ readonly Database: new () => Sqlite }>
+}
