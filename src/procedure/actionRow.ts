@@ -112,6 +112,8 @@ export const HAZARD = {
 
 /** What must hold before the machine runs or drives. */
 export const RUN_NEEDS: readonly NeedName[] = [
+  'not-tightened',
+  'run-without-oil',
   'run-on-stands',
   'must-not-run',
   'not-cleared-away',
@@ -131,6 +133,7 @@ export const ROLL_NEEDS: readonly NeedName[] = [
 
 /** What must hold before a plug or cover is loosened. */
 export const LOOSENING_NEEDS: readonly NeedName[] = [
+  'variant-not-found',
   ...SAFETY_NEEDS,
   'shield-in-the-way',
   'area-not-cleaned',

@@ -61,7 +61,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     'park',
     2,
     ['engine runs and the machine may move', 'on level ground'],
-    { needs: ['run-on-stands', 'must-not-run'] },
+    { needs: ['not-tightened', 'run-without-oil', 'run-on-stands', 'must-not-run'] },
   ),
   'carry to level ground': action(MACHINE, 'carry', 15, ['engine stopped', 'on level ground'], {
     needs: ['run-on-stands'],
@@ -87,6 +87,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     tools: ['stands'],
   }),
   'lower the machine': action(MACHINE, 'lower', 3, ['on its wheels'], {
+    needs: ['lowered-with-drain-open'],
     hazards: [HAZARD.lifting],
     tools: ['jack'],
   }),
@@ -99,7 +100,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     hazards: [HAZARD.rolling],
   }),
   'remove shield': action(['shield'], 'remove', 5, ['shield off'], {
-    needs: SAFETY_NEEDS,
+    needs: ['variant-not-found', ...SAFETY_NEEDS],
     figures: [PLACE_FIGURE],
     tools: ['socket or key'],
   }),
@@ -117,7 +118,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
     supplies: ['rags'],
   }),
   'crack loose': action(OPENING, 'crack', 1, ['plug loose in its seat'], {
-    needs: LOOSENING_NEEDS,
+    needs: [...LOOSENING_NEEDS, 'no-pan'],
     tools: ['breaker bar', 'socket or key'],
   }),
   'nip by hand': action(OPENING, 'nip', 1, ['plug in by hand'], { needs: SAFETY_NEEDS }),
@@ -181,6 +182,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   // Changing filters and strainers while the drain is still open.
   'take off filter': action(FILTER, 'filter-off', 3, ['filter off'], {
     needs: [
+      'variant-not-found',
       ...SAFETY_NEEDS,
       'shield-in-the-way',
       'not-raised',
@@ -288,6 +290,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
       'not-drained',
       'oil-not-inspected',
       'oil-not-measured',
+      'oil-poured-twice',
       'additive-missing',
       'drain-not-tightened',
       'cover-not-cured',
@@ -325,7 +328,7 @@ export const ACTIONS: Readonly<Record<Action, ActionRow>> = {
   // Running the machine, the last checks, the used oil and the record.
   'clear away': action(MACHINE, 'clear', 2, ['chocks and pan away']),
   'short run': action(MACHINE, 'run', 5, ['engine runs and the machine may move', 'oil runs through'], {
-    needs: ['not-tightened', ...RUN_NEEDS],
+    needs: RUN_NEEDS,
     hazards: [HAZARD.exhaust, HAZARD.hotOil],
   }),
   'let settle': action(['machine', 'gearcase'], 'settle', 'planned', ['oil settled'], {

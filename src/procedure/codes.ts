@@ -16,6 +16,7 @@ type WithSignal = { readonly signal: SignalWord }
 
 export interface ProcedureCodes {
   // What must hold before a step.
+  'procedure/variant-not-found': AtPart
   'procedure/manual-not-read': AtPart
   'procedure/no-protection': AtPart
   'procedure/not-on-level-ground': AtPart
@@ -30,8 +31,10 @@ export interface ProcedureCodes {
   'procedure/jack-as-support': AtPart
   'procedure/not-raised': AtPart
   'procedure/drain-not-raised': AtPart
+  'procedure/lowered-with-drain-open': AtPart
   'procedure/run-on-stands': AtPart
   'procedure/must-not-run': AtPart
+  'procedure/run-without-oil': AtPart
   'procedure/wheel-not-clear': AtPart
   'procedure/wheel-turned-with-plug-out': AtPart
   'procedure/wrong-attitude': AtPart
@@ -63,6 +66,7 @@ export interface ProcedureCodes {
   'procedure/drain-left-closed': AtPart
   'procedure/oil-not-inspected': AtPart
   'procedure/oil-not-measured': AtPart
+  'procedure/oil-poured-twice': AtPart
   'procedure/additive-missing': AtPart
   'procedure/drain-not-tightened': AtPart
   'procedure/cover-not-cured': AtPart

@@ -16,6 +16,7 @@ export const EFFECTS = {
   },
   'oil warm': ({ state }) => set(state, { oilWarm: true }),
   'oil runs through': ({ state }) => {
+    state.recorded = false
     for (const gearcase of Object.values(state.gearcases))
       set(gearcase, { ranSinceFill: true, levelCheckedSinceRun: false, leaksCheckedSinceRun: false })
     for (const parts of [state.openings, state.covers, state.filters])
@@ -67,7 +68,7 @@ export const EFFECTS = {
   },
   'plug in by hand': (context) => setOpening(context, { position: 'nipped' }),
   'plug out': (context) => {
-    setOpening(context, { position: 'out', everCracked: true })
+    setOpening(context, { position: 'out' })
     const { state, self, opening, instance } = context
     if (self === undefined || opening === undefined) return
     const mark = gearcaseAt(state, self).wheelMark
@@ -145,7 +146,11 @@ export const EFFECTS = {
   },
   'level topped up': (context) => setOwner(context, { toppedUp: true }),
   'oil settled': ({ state }) => set(state, { settled: true }),
-  'leaks checked': (context) => setGearcases(context, { leaksChecked: true, leaksCheckedSinceRun: true }),
+  'leaks checked': (context) => {
+    // A record that says tight before anyone has looked is no record.
+    if (listGearcases(context).some((one) => !one.leaksChecked)) context.state.recorded = false
+    setGearcases(context, { leaksChecked: true, leaksCheckedSinceRun: true })
+  },
   'waited for leaks': (context) => setGearcases(context, { waitedForLeaks: true }),
   'wiped down': (context) => setGearcases(context, { wipedDown: true }),
   'used oil taken away': ({ state }) => {
@@ -190,9 +195,12 @@ function setOwner({ state, owner }: StepContext, changes: Partial<GearcaseState>
 }
 
 /** Changes the gearcase of the step, or all if it has none. */
-function setGearcases({ state, self }: StepContext, changes: Partial<GearcaseState>): void {
-  const gearcases = self === undefined ? Object.values(state.gearcases) : [gearcaseAt(state, self)]
-  for (const one of gearcases) Object.assign(one, changes)
+function setGearcases(context: StepContext, changes: Partial<GearcaseState>): void {
+  for (const one of listGearcases(context)) Object.assign(one, changes)
+}
+
+function listGearcases({ state, self }: StepContext): readonly MutableState['gearcases'][string][] {
+  return self === undefined ? Object.values(state.gearcases) : [gearcaseAt(state, self)]
 }
 
 function setSeal({ state, seal, instance }: StepContext, to: MutableState['seals'][string]): void {

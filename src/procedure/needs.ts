@@ -24,6 +24,7 @@ export const NEEDS: Readonly<Record<NeedName, Need>> = {
 }
 
 const WARNING_NEEDS: readonly NeedName[] = [
+  'variant-not-found',
   'manual-not-read',
   'no-protection',
   'magnet-not-cleaned',
@@ -57,6 +58,10 @@ export const ASSUMED_CHANGES: Readonly<Partial<Record<NeedName, (context: StepCo
   'not-drained': (context) => {
     for (const one of listNotDrained(context)) gearcaseAt(context.state, one).oil = 'out'
     if (context.state.usedOil === 'none') context.state.usedOil = 'in the pan'
+  },
+  // As if the oil had been poured, and nothing spilt.
+  'run-without-oil': ({ state }) => {
+    for (const one of Object.values(state.gearcases)) if (one.oil === 'out') one.oil = 'new'
   },
   'not-rechecked': ({ state, owner }) => {
     if (owner !== undefined) gearcaseAt(state, owner).levelCheckedSinceRun = true

@@ -57,7 +57,7 @@ const WITHOUT: Readonly<Record<Action, string>> = {
   'wait for the cure': 'cover-not-cured',
   'measure the oil': 'oil-not-measured',
   'add the additive': 'additive-missing',
-  'pour the oil': 'not-refilled',
+  'pour the oil': 'run-without-oil',
   'wait for the hose': 'hose-not-empty',
   'check the level': 'level-not-checked',
   'top up': '',
@@ -248,7 +248,7 @@ const MOVES: readonly (readonly [
     'front-change',
     'front-crack-drain',
     'front-crack-fill',
-    ['area-not-cleaned', 'fill-not-cracked'],
+    ['area-not-cleaned', 'fill-not-cracked', 'no-pan'],
   ],
   [
     'fill cracked only when it is to be vented',

@@ -16,6 +16,8 @@ function at({ step }: AtPart): string {
 }
 
 export const procedureTexts: Texts<ProcedureCodes> = {
+  'procedure/variant-not-found': (params) =>
+    `Only some variants have ${the(params, 'this part')}, and no step finds out which variant this machine is${at(params)}. Find the variant first.`,
   'procedure/manual-not-read': (params) =>
     `Work starts before the step to read the machine's own manual${at(params)}. Put that step first.`,
   'procedure/no-protection': (params) =>
@@ -30,6 +32,10 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `Work starts before everything that the sheet lists is secured${at(params)}. Secure it first.`,
   'procedure/not-secured-for-run': (params) =>
     `The machine runs before everything that the sheet lists for a run is secured${at(params)}. Secure it first.`,
+  'procedure/run-without-oil': (params) =>
+    `The machine runs while a gearcase is drained${at(params)}: its gears run dry. Pour the new oil first.`,
+  'procedure/lowered-with-drain-open': (params) =>
+    `The machine is lowered while a drain plug or cover is out${at(params)}: oil runs out, and the opening is out of reach. Close it first.`,
   'procedure/not-cleared-away': (params) =>
     `The machine runs with chocks or the drain pan in place${at(params)}. Take them away first.`,
   'procedure/guard-not-refitted': (params) =>
@@ -112,6 +118,8 @@ export const procedureTexts: Texts<ProcedureCodes> = {
     `The new oil for ${the(params, 'the gearcase')} is not measured${at(params)}. Measure the refill first.`,
   'procedure/additive-missing': (params) =>
     `The oil for ${the(params, 'the gearcase')} goes in without the additive that the sheet requires${at(params)}. Add it first.`,
+  'procedure/oil-poured-twice': (params) =>
+    `The whole refill goes into ${the(params, 'the gearcase')} a second time${at(params)}: too much oil foams and pushes the seals out. Remove this step, or drain first.`,
   'procedure/drain-not-tightened': (params) =>
     `Oil is poured through ${the(params, 'the fill opening')} while a plug, cover or filter below it is not tight${at(params)}. Tighten it first.`,
   'procedure/cover-not-cured': (params) =>

@@ -29,6 +29,13 @@ export const FILLING_NEEDS = {
     // The machine has only one of the two fill plugs, so the oil is measured once.
     (opening?.applies === 'cannot tell' && gearcaseAt(state, owner).oil === 'new') ||
     draftAt('measure the oil', owner.gearcase, owner.instance),
+  // At a level hole the surplus runs out again; of two alternative fill plugs the machine has one.
+  'oil-poured-twice': ({ state, owner, opening }) =>
+    owner === undefined ||
+    gearcaseAt(state, owner).oil !== 'new' ||
+    opening?.applies === 'cannot tell' ||
+    owner.gearcase.fill?.method.kind === 'to level hole' ||
+    [],
   'additive-missing': ({ state, owner, opening, step }) => {
     if (owner?.gearcase.additive !== 'always' || gearcaseAt(state, owner).additiveIn) return true
     const { oilFirst, fillOpenings } = owner.gearcase
@@ -97,7 +104,6 @@ export function listNotDrained({ state, jobs, owner }: StepContext): readonly Ge
   return (findJob(jobs, owner)?.emptied ?? [owner]).filter((one) => gearcaseAt(state, one).oil === 'old')
 }
 
-/** Steps that tighten everything that was opened, except the fill and level openings. */
 function listOpenDrains({ layout, state, owner }: StepContext): readonly StepDraft[] {
   if (owner === undefined) return []
   const { fillOpenings, levelOpening } = owner.gearcase

@@ -121,7 +121,10 @@ function letsOilOut({ gearcase, owner, opening, cover, filter, step }: StepConte
   if (gearcase === undefined || opening === undefined) return false
   return (
     isDrainOpening(gearcase, opening) ||
-    (owner?.gearcase.fill?.method.kind === 'to level hole' && gearcase.levelOpening?.id === opening.id)
+    // A level hole that is only loosened lets nothing out.
+    (step.do !== 'crack loose' &&
+      owner?.gearcase.fill?.method.kind === 'to level hole' &&
+      gearcase.levelOpening?.id === opening.id)
   )
 }
 

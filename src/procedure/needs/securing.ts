@@ -1,8 +1,9 @@
 import { joinPointer } from '../../base/index.js'
 import type { SecuredItem } from '../../spec/index.js'
-import { listGearcaseInstances, wheelMarkFor } from '../layout.js'
+import { findOwner, listGearcaseInstances, servesAs, wheelMarkFor } from '../layout.js'
 import { findJob } from '../oilJob.js'
 import {
+  coverAt,
   draftAt,
   gearcaseAt,
   metIfNone,
@@ -15,6 +16,11 @@ import {
 /** Needs for safety: the machine cannot move, fall or turn during the work. */
 export const SECURING_NEEDS = {
   'manual-not-read': ({ state }) => state.manualRead || [{ do: 'read the manual' }],
+  'variant-not-found': ({ state, gearcase, opening, cover, filter, shield }) =>
+    state.variantFound ||
+    ![gearcase, opening, cover, filter, shield].some((part) => part?.applies === 'cannot tell') || [
+      { do: 'find the variant' },
+    ],
   'no-protection': ({ state }) => state.protectionWorn || [{ do: 'wear protection' }],
   'not-on-level-ground': ({ state, mustNotRun }) =>
     state.ground === 'level' || [{ do: mustNotRun ? 'carry to level ground' : 'park on level ground' }],
@@ -58,6 +64,23 @@ export const SECURING_NEEDS = {
   },
   'drain-not-raised': (context) =>
     metIfNone(isDrain(context) ? raiseOnStands(listMissingSupports(context)) : []),
+  'lowered-with-drain-open': ({ layout, state }) =>
+    metIfNone(
+      listGearcaseInstances(layout)
+        .filter(({ gearcase }) => gearcase.supports.some((support) => state.lifted.includes(support)))
+        .flatMap(({ gearcase, instance }) =>
+          gearcase.ways.flatMap((way): readonly StepDraft[] => {
+            if (way.kind === 'cover')
+              return coverAt(state, way.cover, instance).position === 'off'
+                ? draftAt('fit cover', way.cover, instance)
+                : []
+            if (way.kind === 'suction' || servesAs(way.opening, 'fill')) return []
+            return [way.opening, ...way.also]
+              .filter((one) => openingAt(state, one, instance).position === 'out')
+              .flatMap((one) => draftAt('fit', one, instance))
+          }),
+        ),
+    ),
   'run-on-stands': ({ state }) => state.lifted.length === 0 || [{ do: 'lower the machine' }],
   'must-not-run': ({ state, jobs, mustNotRun, step }) => {
     const changes = jobs.filter(({ task }) => task === 'change')
@@ -65,6 +88,15 @@ export const SECURING_NEEDS = {
       changes.length > 0 && changes.every(({ owner }) => gearcaseAt(state, owner).oil === 'new')
     if (!mustNotRun || isRenewed) return true
     return step.do === 'park on level ground' ? [{ do: 'carry to level ground' }] : []
+  },
+  'run-without-oil': ({ layout, state }) => {
+    const dry = listGearcaseInstances(layout).filter((one) => gearcaseAt(state, one).oil === 'out')
+    return metIfNone(
+      dry.flatMap((one) => {
+        const { gearcase, instance } = findOwner(layout, one.gearcase, one.instance)
+        return draftAt('pour the oil', gearcase.fillOpening, instance)
+      }),
+    )
   },
   'wheel-not-clear': (context) => {
     const missing = listMissingSupports(context)

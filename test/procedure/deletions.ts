@@ -1,0 +1,192 @@
+import { ACTIONS } from '../../src/procedure/actions.js'
+import { EFFECTS } from '../../src/procedure/effects.js'
+import type { MutableState } from '../../src/procedure/state.js'
+import { type ActionRow, buildProcedure } from '../../src/v1/procedure.js'
+import type { ProcedureDocument, SpecSheet } from '../../src/v1/spec.js'
+import { build, filterSheet, makeCase, makeSheet, sharedSheet, varietySheet } from './sheets.js'
+import { simulateProcedure } from './simulateProcedure.js'
+import type { UnsafeSequence } from './unsafe/edits.js'
+import { UNSAFE_SEQUENCES } from './unsafeSequences.js'
+
+// Deletes one entry of the table of actions at a time, in memory, and looks for what notices it: an unsafe sequence
+// whose codes no longer come, or a good procedure that is no longer right.
+
+export interface Deletion {
+  /** `crack loose: needs no-pan`, `take out: plug out`, `plug out: openings.everCracked`. */
+  readonly entry: string
+  /** Runs the work with the entry deleted. */
+  readonly within: <T>(work: () => T) => T
+  /** Sequences and good procedures that the entry may change. */
+  readonly sequences: readonly UnsafeSequence[]
+  readonly goods: readonly Good[]
+}
+
+interface Good {
+  readonly name: string
+  readonly sheet: SpecSheet
+  readonly procedure: ProcedureDocument
+}
+
+const rolled = makeSheet({
+  hub: makeCase('hub', {
+    ...{ out: 'sole opening by wheel', method: 'to level hole', attitude: 'level on its wheels' },
+    ...{ instances: true, recheck: true },
+  }),
+})
+
+const drowned: ProcedureDocument = (() => {
+  const built = buildProcedure({
+    ...{ sheet: varietySheet, identity: {}, services: ['rear-change'] },
+    events: ['submersion'],
+  })
+  if (!built.ok) throw new Error('not built')
+  return built.value
+})()
+
+const GOODS: readonly Good[] = [
+  { name: 'after submersion', sheet: varietySheet, procedure: drowned },
+  ...['front', 'rear', 'hub', 'tail', 'transfer', 'bevel', 'glass', 'brake'].flatMap((id) =>
+    ['change', 'check'].map((task) => toGood(varietySheet, `${id}-${task}`)),
+  ),
+  ...[rolled, filterSheet, sharedSheet].map((sheet) => toGood(sheet, 'change')),
+  ...[...new Map(UNSAFE_SEQUENCES.map((one) => [one.good, one.sheet]))].map(([procedure, sheet]) => ({
+    ...{ name: procedure.id, sheet, procedure },
+  })),
+]
+
+function toGood(sheet: SpecSheet, service: string): Good {
+  return { name: service, sheet, procedure: build(sheet, [service]) }
+}
+
+/** Entries on which no safety hangs: only the states that `compareProcedures` compares have them. */
+export const STATE_ONLY = [
+  'let a leak show: waited for leaks',
+  'waited for leaks: gearcases.waitedForLeaks',
+  'plug out: openings.outAt',
+]
+
+/** What notices that an entry is deleted; undefined if nothing does. */
+export function findWitness({ within, sequences, goods }: Deletion): string | undefined {
+  return within(() => {
+    const good = goods.find(({ procedure, sheet }) => simulateProcedure(procedure, sheet).findings.length > 0)
+    if (good !== undefined) return `good procedure ${good.name}`
+    return sequences.find((one) => !isRefused(one))?.fact
+  })
+}
+
+/** Whether the codes of an unsafe sequence come, where they must. */
+export function isRefused({ sheet, bad, at, codes }: UnsafeSequence): boolean {
+  const found = simulateProcedure(bad, sheet).findings.filter(
+    ({ path }) => at === undefined || path === `/steps/${at}`,
+  )
+  return codes.every((code) => found.some((one) => one.code === code))
+}
+
+/** Every need and every change of every action, and every field that an effect changes. */
+export function listDeletions(): readonly Deletion[] {
+  return [...listNeedDeletions(), ...listChangeDeletions(), ...listFieldDeletions()]
+}
+
+function replaced<Key extends string, Value>(record: Readonly<Record<Key, Value>>, key: Key, value: Value) {
+  return <T>(work: () => T): T => {
+    const writable = record as Record<Key, Value>
+    const before = writable[key]
+    writable[key] = value
+    try {
+      return work()
+    } finally {
+      writable[key] = before
+    }
+  }
+}
+
+const ROWS = Object.entries(ACTIONS) as readonly (readonly [keyof typeof ACTIONS, ActionRow])[]
+
+function listNeedDeletions(): readonly Deletion[] {
+  // A need can change only sequences in which it fails at this action.
+  const failing = new Map<string, UnsafeSequence[]>()
+  for (const one of UNSAFE_SEQUENCES)
+    for (const { code, path } of simulateProcedure(one.bad, one.sheet).findings) {
+      const step = one.bad.steps[Number(/^\/steps\/(\d+)$/.exec(path)?.[1])]
+      if (step === undefined || !one.codes.includes(code)) continue
+      const key = `${step.do}: needs ${code.replace('procedure/', '')}`
+      failing.set(key, [...(failing.get(key) ?? []), one])
+    }
+  return ROWS.flatMap(([action, row]) =>
+    row.needs.map((need): Deletion => {
+      const entry = `${action}: needs ${need}`
+      const needs = row.needs.filter((one) => one !== need)
+      const within = replaced(ACTIONS, action, { ...row, needs })
+      return { entry, within, sequences: failing.get(entry) ?? [], goods: [] }
+    }),
+  )
+}
+
+function listChangeDeletions(): readonly Deletion[] {
+  return ROWS.flatMap(([action, row]) =>
+    row.changes.map((change): Deletion => {
+      const changes = row.changes.filter((one) => one !== change)
+      const within = replaced(ACTIONS, action, { ...row, changes })
+      return { entry: `${action}: ${change}`, within, sequences: UNSAFE_SEQUENCES, goods: GOODS }
+    }),
+  )
+}
+
+type Effects = Record<string, (context: { readonly state: MutableState }) => void>
+
+function listFieldDeletions(): readonly Deletion[] {
+  const effects = EFFECTS as unknown as Effects
+  return Object.entries(effects).flatMap(([name, effect]) => {
+    const fields = new Set<string>()
+    const watch = replaced(effects, name, (context) => {
+      const before = structuredClone(context.state)
+      effect(context)
+      for (const field of listChangedFields(before, context.state)) fields.add(field)
+    })
+    const touched = (one: { readonly sheet: SpecSheet }, steps: ProcedureDocument): boolean => {
+      if (!steps.steps.some((step) => ACTIONS[step.do].changes.some((change) => change === name)))
+        return false
+      watch(() => simulateProcedure(steps, one.sheet))
+      return true
+    }
+    const goods = GOODS.filter((one) => touched(one, one.procedure))
+    const sequences = UNSAFE_SEQUENCES.filter((one) => touched(one, one.bad))
+    return [...fields].map((field): Deletion => {
+      const within = replaced(effects, name, (context) => {
+        const before = structuredClone(context.state)
+        effect(context)
+        restoreField(before, context.state, field)
+      })
+      return { entry: `${name}: ${field}`, within, sequences, goods }
+    })
+  })
+}
+
+const OF_PARTS = ['gearcases', 'openings', 'covers', 'filters'] as const
+
+/** `engine`, `seals`, `openings.position`. */
+function listChangedFields(before: MutableState, after: MutableState): readonly string[] {
+  const differs = (one: unknown, other: unknown) => JSON.stringify(one) !== JSON.stringify(other)
+  const ofMachine = Object.keys(after).filter(
+    (key) =>
+      !OF_PARTS.some((one) => one === key) &&
+      differs(before[key as keyof MutableState], after[key as keyof MutableState]),
+  )
+  const ofParts = OF_PARTS.flatMap((kind) =>
+    Object.entries(after[kind]).flatMap(([path, part]) =>
+      Object.entries(part)
+        .filter(([field, value]) => differs(Reflect.get(before[kind][path] ?? {}, field), value))
+        .map(([field]) => `${kind}.${field}`),
+    ),
+  )
+  return [...ofMachine, ...ofParts]
+}
+
+function restoreField(before: MutableState, after: MutableState, name: string): void {
+  const [kind, field] = name.split('.')
+  if (field === undefined) Object.assign(after, { [name]: Reflect.get(before, name) })
+  for (const one of OF_PARTS)
+    if (one === kind && field !== undefined)
+      for (const [path, part] of Object.entries(after[one]))
+        Object.assign(part, { [field]: Reflect.get(before[one][path] ?? {}, field) })
+}

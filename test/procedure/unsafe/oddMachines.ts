@@ -1,0 +1,112 @@
+import type { Condition, Gearcase, ProcedureDocument, Step } from '../../../src/v1/spec.js'
+import { build, makeCase, makeSheet, varietySheet } from '../sheets.js'
+import { CHOCK_FRONT, shortLists, type UnsafeSequence } from './edits.js'
+
+// Short lists on machines that are met less often.
+
+/** Under water: `warm`, `park` and `run` would turn water and sand through the gears. */
+const drowned: ProcedureDocument = { ...build(varietySheet, ['rear-change']), events: ['submersion'] }
+
+/** One opening that turns with its wheel, reached from the ground: the machine is rolled. */
+const rolledSheet = makeSheet({
+  hub: makeCase('hub', {
+    ...{ out: 'sole opening by wheel', method: 'to level hole', attitude: 'level on its wheels' },
+    minutesAfterStop: true,
+  }),
+})
+const rolled = build(rolledSheet, ['change'])
+
+/** The plate under the raised case goes back before the run. */
+const plated = makeSheet({ box: makeCase('box', { access: 'front', shield: true }) })
+const platedSheet = {
+  ...plated,
+  shields: Object.fromEntries(
+    Object.entries(plated.shields ?? {}).map(([id, one]) => [
+      id,
+      { ...one, guards: 'the underside' as const },
+    ]),
+  ),
+}
+
+/** Three axles, the front one lifted. */
+const longSheet = makeSheet(
+  { front: makeCase('front', { access: 'front' }) },
+  {
+    machine: {
+      ...varietySheet.machine,
+      axles: {
+        front: { name: 'front', wheels: 2 },
+        middle: { name: 'middle', wheels: 2 },
+        rear: { name: 'rear', wheels: 2 },
+      },
+      supports: { 'front-beam': { at: 'front beam', axle: 'front' } },
+    },
+  },
+)
+
+/** The manual puts the additive in after the oil. */
+const oilFirst = ((): Gearcase => {
+  const box = makeCase('box', { additive: 'always' })
+  const { oilSpace } = box
+  if (oilSpace.kind !== 'own' || oilSpace.oils.kind !== 'oils') throw new Error('no oils')
+  const choices = oilSpace.oils.choices.map((one) =>
+    one.additive === undefined ? one : { ...one, additive: { ...one.additive, order: 'oil first' as const } },
+  )
+  return { ...box, oilSpace: { ...oilSpace, oils: { kind: 'oils', choices } } }
+})()
+const oilFirstSheet = makeSheet({ box: oilFirst })
+
+/** A machine whose variant is not known, with parts that only some variants have. */
+const doubtful = ((): { readonly sheet: typeof varietySheet; readonly source: ProcedureDocument } => {
+  const appliesTo: Condition = { variants: ['plain'] }
+  const box = makeCase('box', { out: 'cover', shield: true, filters: ['spin-on'] })
+  const some = <T extends object>(parts: Readonly<Record<string, T>> = {}) =>
+    Object.fromEntries(Object.entries(parts).map(([id, part]) => [id, { ...part, appliesTo }]))
+  const sheet = makeSheet({
+    box: { ...box, covers: some(box.covers), filters: some(box.filters ?? {}), openings: some(box.openings) },
+  })
+  const whole = { ...sheet, shields: some(sheet.shields) }
+  return { sheet: whole, source: { ...build(whole, ['change']), identity: {} } }
+})()
+
+const CHOCK_REAR: Step = { ...CHOCK_FRONT, id: 'chock-rear', on: '/machine/axles/rear' }
+const RAISE: Step = { id: 'raise', do: 'raise the machine', on: '/machine/supports/front-beam' }
+const STANDS: Step = { id: 'stands', do: 'set on stands', on: '/machine/supports/front-beam' }
+const CARRY: Step = { id: 'carry', do: 'carry to level ground' }
+
+const more = (source: ProcedureDocument, ...steps: readonly Step[]): ProcedureDocument => ({
+  ...source,
+  steps: [...source.steps, ...steps],
+})
+
+export const ODD_MACHINES: readonly UnsafeSequence[] = [
+  ...shortLists(varietySheet, more(drowned, RAISE, STANDS, CARRY), [
+    ['warm', 'must-not-run'],
+    ['park', 'must-not-run'],
+    ['run', 'must-not-run'],
+    ['raise+stands+carry', 'run-on-stands'],
+  ]),
+  ...shortLists(rolledSheet, more(rolled, RAISE, STANDS), [
+    ['hub-roll-fill', 'manual-not-read', 'no-protection', 'not-on-level-ground', 'engine-running'],
+    ['raise+stands+hub-roll-fill', 'run-on-stands'],
+    ['chock+hub-roll-fill', 'not-cleared-away'],
+    ['hub-pan-fill+hub-roll-fill', 'not-cleared-away'],
+    ['hub-take-out-fill+hub-roll-fill', 'wheel-turned-with-plug-out'],
+    ['chock+hub-roll-fill+hub-crack-fill', 'not-chocked'],
+    ['stop+hub-settle+hub-roll-fill-2+hub-level-fill', 'oil-not-settled'],
+  ]),
+  ...shortLists(platedSheet, build(platedSheet, ['change']), [
+    ['box-take-out-drain+box-seep', 'not-tightened', 'not-wiped-down'],
+  ]),
+  ...shortLists(longSheet, more(build(longSheet, ['change']), CHOCK_REAR, RAISE), [
+    ['chock-rear+raise', 'axle-not-chocked'],
+  ]),
+  ...shortLists(oilFirstSheet, build(oilFirstSheet, ['change']), [
+    ['box-pour-fill+box-fit-fill', 'additive-missing'],
+  ]),
+  ...shortLists(doubtful.sheet, doubtful.source, [
+    ...['remove-pan-guard', 'box-crack-fill', 'box-take-off-lid', 'box-filter-off-spin-on'].map(
+      (id): readonly [string, string] => [id, 'variant-not-found'],
+    ),
+  ]),
+]

@@ -1,0 +1,192 @@
+import type { SpecSheet } from '../../../src/v1/spec.js'
+import { build, makeCase, makeSheet, SEALANT } from '../sheets.js'
+import { CHOCK_FRONT, type ListRow, shortLists } from './edits.js'
+
+// Whole short lists: someone walks up to the machine and begins with the last step of the list. The codes are those
+// that must come at that step.
+
+/** What nobody has done for a machine that was just driven in. */
+const UNSAFE = [
+  ...['manual-not-read', 'no-protection', 'not-on-level-ground', 'engine-running'],
+  ...['not-chocked', 'not-secured'],
+]
+
+const cases = makeSheet({
+  front: makeCase('front', {
+    access: 'front',
+    magnet: true,
+    breather: true,
+    shield: true,
+    method: 'dipstick',
+  }),
+  tail: makeCase('tail', {
+    ...{ access: 'rear', out: 'cover', magnet: true, breather: true, shield: true, seal: SEALANT },
+    ...{ method: 'to level hole', attitude: 'level on its wheels', recheck: true, minutesAfterStop: true },
+  }),
+  hub: makeCase('hub', {
+    ...{ access: 'front', out: 'sole opening by wheel', method: 'to level hole', instances: true },
+    attitude: 'level on stands',
+  }),
+  bevel: makeCase('bevel', {
+    ...{ access: 'front', out: 'suction', method: 'dipstick', ownLevel: true, breather: true },
+    ...{ additive: 'always' },
+  }),
+  sump: makeCase('sump', { access: 'front', shield: true, filters: ['spin-on', 'suction', 'neck'] }),
+})
+
+const sheet: SpecSheet = {
+  ...cases,
+  machine: {
+    ...cases.machine,
+    secure: [
+      { item: 'loader', how: 'lower it to the ground', when: 'before work' },
+      { item: 'PTO', how: 'disengage it', when: 'before a run' },
+    ],
+  },
+  shields: Object.fromEntries(
+    Object.entries(cases.shields ?? {}).map(([id, shield]) => [id, { ...shield, guards: 'moving parts' }]),
+  ),
+}
+const good = build(sheet, ['change'])
+
+const LISTS: readonly ListRow[] = [
+  // Hands at a machine that may roll, start or drop.
+  ...[
+    ...['raise-front-beam', 'remove-pan-guard', 'refit-pan-guard', 'front-clean-fill', 'front-crack-fill'],
+    ...['front-nip-fill', 'front-pan-drain', 'front-take-out-fill', 'front-breather', 'front-fit-drain'],
+    ...['front-tighten-drain', 'front-pour-fill', 'front-level-fill', 'front-top-up-fill', 'front-leaks'],
+    ...['tail-take-off-lid', 'tail-fit-cover-lid', 'tail-tighten-cover-lid', 'hub-left-turn-fill'],
+    ...['bevel-suck-fill', 'sump-filter-off-spin-on', 'sump-fit-filter-spin-on'],
+    'sump-tighten-filter-spin-on',
+  ].map((id): readonly [string, ...string[]] => [id, ...UNSAFE]),
+  // The same, below a jack.
+  ...[
+    ...['remove-pan-guard', 'refit-pan-guard', 'front-clean-fill', 'front-crack-fill', 'front-nip-fill'],
+    ...['front-pan-drain', 'front-take-out-fill', 'front-breather', 'front-fit-drain', 'front-tighten-drain'],
+    ...['front-pour-fill', 'front-level-fill', 'front-top-up-fill', 'front-leaks', 'tail-take-off-lid'],
+    ...['tail-fit-cover-lid', 'tail-tighten-cover-lid', 'hub-left-turn-fill', 'bevel-suck-fill'],
+    ...['sump-filter-off-spin-on', 'sump-fit-filter-spin-on', 'sump-tighten-filter-spin-on'],
+  ].map((id): readonly [string, string] => [`raise-front-beam+${id}`, 'jack-as-support']),
+  // Lifting.
+  ['chock-front+raise-front-beam', 'chocks-on-lifted-wheels'],
+  ['stands-front-beam', 'not-raised'],
+  ['hub-left-turn-fill', 'wheel-not-clear'],
+  ['hub-left-take-out-fill+hub-left-turn-fill', 'wheel-turned-with-plug-out'],
+  // Driving and running: on stands, over chocks, unguarded, with the PTO on, with a plug open, without oil.
+  ...['warm', 'run'].flatMap((id): readonly (readonly [string, string])[] => [
+    [`raise-front-beam+stands-front-beam+${id}`, 'run-on-stands'],
+    [`chock-front+${id}`, 'not-cleared-away'],
+    [`remove-pan-guard+${id}`, 'guard-not-refitted'],
+    [id, 'not-secured-for-run'],
+    [`front-take-out-fill+${id}`, 'not-tightened'],
+    [`front-drain-drain+${id}`, 'run-without-oil'],
+  ]),
+  ['raise-front-beam+stands-front-beam+park', 'run-on-stands'],
+  ['front-take-out-fill+park', 'not-tightened'],
+  ['front-drain-drain+park', 'run-without-oil'],
+  ['raise-front-beam+front-take-out-drain+lower', 'lowered-with-drain-open'],
+  ['raise-rear-beam+tail-take-off-lid+lower', 'lowered-with-drain-open'],
+  // Opening.
+  ['front-clean-fill', 'shield-in-the-way'],
+  ['front-crack-drain', 'shield-in-the-way', 'area-not-cleaned', 'fill-not-cracked', 'no-pan'],
+  ['front-crack-fill+front-crack-drain', 'fill-not-nipped'],
+  ['front-take-out-drain', 'not-cracked', 'no-pan', 'drain-not-raised'],
+  ['tail-take-off-lid', 'shield-in-the-way', 'area-not-cleaned', 'fill-not-cracked', 'no-pan', 'not-raised'],
+  ['tail-crack-fill+tail-take-off-lid', 'fill-not-nipped'],
+  [
+    'front-drain-drain',
+    'drain-not-out',
+    'fill-not-vented',
+    'oil-not-warm',
+    'breather-not-cleared',
+    'not-raised',
+  ],
+  ['hub-left-drain-fill', 'wrong-wheel-mark'],
+  ['bevel-suck-fill', 'opening-closed', 'no-pan', 'oil-not-warm', 'breather-not-cleared', 'not-raised'],
+  ['front-look-at-magnet-drain', 'not-removed'],
+  ['front-wipe-magnet-drain', 'not-removed', 'magnet-not-inspected'],
+  // Filters.
+  [
+    ...(['sump-filter-off-spin-on', 'shield-in-the-way', 'not-raised', 'area-not-cleaned'] as const),
+    ...['filter-before-drain', 'no-pan'],
+  ],
+  ['sump-filter-off-suction', 'filter-not-reached'],
+  ['sump-look-at-filter-spin-on', 'not-removed'],
+  ['sump-clean-filter-suction', 'not-removed', 'filter-not-inspected'],
+  [
+    'sump-fit-filter-neck',
+    'not-removed',
+    'filter-not-inspected',
+    'filter-not-cleaned',
+    'face-not-wiped',
+    'seal-not-renewed',
+  ],
+  ['sump-filter-off-spin-on+sump-tighten-filter-spin-on', 'not-fitted'],
+  ['sump-filter-off-suction+sump-fit-cover-sump', 'filter-left-out'],
+  ['sump-filter-off-neck+sump-fit-fill', 'filter-left-out'],
+  // Seals and closing.
+  ['front-old-seal-drain', 'not-removed'],
+  ['front-wipe-face-drain', 'not-removed', 'old-seal-not-removed'],
+  ['front-new-seal-drain', 'not-removed', 'old-seal-not-removed', 'face-not-wiped'],
+  ['tail-sealant-lid', 'not-removed', 'old-seal-not-removed', 'face-not-wiped'],
+  ['sump-look-at-seal-neck', 'not-removed'],
+  [
+    'front-fit-drain',
+    'not-removed',
+    'magnet-not-inspected',
+    'magnet-not-cleaned',
+    'face-not-wiped',
+    'seal-not-renewed',
+  ],
+  [
+    'tail-fit-cover-lid',
+    'not-removed',
+    'magnet-not-inspected',
+    'magnet-not-cleaned',
+    'face-not-wiped',
+    'seal-not-renewed',
+  ],
+  ['front-take-out-drain+front-tighten-drain', 'not-fitted'],
+  ['tail-take-off-lid+tail-tighten-cover-lid', 'not-fitted'],
+  ['tail-take-off-lid+tail-cure-lid', 'cover-not-tightened'],
+  // Filling and closing the top.
+  ['front-pour-fill', 'opening-closed', 'not-drained', 'oil-not-inspected', 'oil-not-measured'],
+  ['bevel-pour-fill', 'additive-missing'],
+  ['front-take-out-drain+front-pour-fill', 'drain-not-tightened'],
+  ['tail-take-off-lid+tail-pour-fill', 'cover-not-cured'],
+  ['hub-left-pour-fill', 'wrong-wheel-mark', 'wrong-attitude'],
+  ['front-pour-fill+front-measure+front-pour-fill', 'oil-poured-twice'],
+  ['front-pour-fill+front-fit-fill', 'hose-not-empty', 'level-not-checked'],
+  ['front-pour-fill+front-level-fill', 'hose-not-empty'],
+  ['tail-level-fill', 'opening-closed', 'oil-not-settled'],
+  ['raise-rear-beam+tail-level-fill', 'wrong-attitude'],
+  ['hub-left-level-fill', 'wrong-wheel-mark'],
+  ['hub-left-top-up-fill', 'opening-closed', 'wrong-wheel-mark'],
+  ['tail-pour-fill+tail-level-fill+run+tail-fit-fill', 'not-rechecked'],
+  ['tail-pour-fill+run+tail-level-fill+tail-fit-fill', 'not-topped-up'],
+  ['settle', 'engine-running'],
+  // What a drive undoes.
+  ['park+warm+front-crack-fill', 'not-on-level-ground'],
+  ['secure-0+warm+front-crack-fill', 'not-secured'],
+  ['hub-left-turn-fill+warm+hub-left-drain-fill', 'wrong-wheel-mark'],
+  ['stop+settle+warm+tail-level-fill', 'oil-not-settled'],
+  ['tail-clean-lid+run+tail-take-off-lid', 'area-not-cleaned'],
+  ['sump-clean-spin-on+run+sump-filter-off-spin-on', 'area-not-cleaned'],
+  // What a second opening undoes, and a second lift.
+  ['raise-front-beam+stands-front-beam+lower+raise-front-beam+front-crack-fill', 'jack-as-support'],
+  [
+    'tail-take-off-lid+tail-old-seal-lid+tail-wipe-face-lid+tail-sealant-lid+tail-take-off-lid+tail-fit-cover-lid',
+    ...['face-not-wiped', 'seal-not-renewed'],
+  ],
+  [
+    'sump-filter-off-neck+sump-look-at-seal-neck+sump-fit-filter-neck+sump-filter-off-neck+sump-fit-filter-neck',
+    'seal-not-renewed',
+  ],
+  // Last looks.
+  ['front-wipe+front-crack-fill+front-leaks', 'not-wiped-down'],
+  ['front-crack-fill+front-wipe+front-tighten-fill+front-leaks', 'not-wiped-down'],
+  ['front-take-out-drain+front-leaks', 'not-tightened', 'not-wiped-down'],
+  ['front-take-out-drain+refit-pan-guard', 'not-tightened', 'leaks-not-checked'],
+]
+
+export const SHORT_LISTS = shortLists(sheet, { ...good, steps: [...good.steps, CHOCK_FRONT] }, LISTS)

@@ -1,0 +1,16 @@
+import { describe, expect, test } from 'vitest'
+import { isRefused } from './deletions.js'
+import { simulateProcedure } from './simulateProcedure.js'
+import { UNSAFE_SEQUENCES } from './unsafeSequences.js'
+
+describe('every unsafe sequence is refused with the codes of its fact', () => {
+  test('each is an edit of a procedure that is right', () => {
+    for (const [good, sheet] of new Map(UNSAFE_SEQUENCES.map((one) => [one.good, one.sheet])))
+      expect(simulateProcedure(good, sheet).findings).toEqual([])
+  })
+
+  test.each(UNSAFE_SEQUENCES)('$fact', (sequence) => {
+    expect(sequence.codes.length).toBeGreaterThan(0)
+    expect(isRefused(sequence)).toBe(true)
+  })
+})
