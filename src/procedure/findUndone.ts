@@ -1,6 +1,6 @@
 import type { DocumentReference, Finding, Severity } from '../base/index.js'
 import { type AtPart, type CodeWith, type ProcedureCodes, procedureFinding } from './codes.js'
-import { type GearcaseInstance, listGearcaseInstances, nameInstance, namePart } from './layout.js'
+import { type GearcaseInstance, nameInstance, namePart } from './layout.js'
 import { listNotChecked, listNotTightened, listUncheckedSinceRun } from './needs/closing.js'
 import { isLevelJudged, type OilJob } from './oilJob.js'
 import type { MutableState } from './state.js'
@@ -51,7 +51,7 @@ export function findUndone(
       ...nameInstance(gearcase, instance),
     })
   }
-  const instances = listGearcaseInstances(layout)
+  const instances = layout.instances
   for (const draft of listNotTightened(state, instances)) addDraft('procedure/not-tightened', draft)
   for (const draft of listNotChecked(state, instances)) addDraft('procedure/leaks-not-checked', draft)
   for (const draft of listUncheckedSinceRun(state, instances))

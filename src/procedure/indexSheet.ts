@@ -49,12 +49,17 @@ export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
     }),
   )
   const supports = Object.entries(sheet.machine.supports)
+  const parts = nameParts(sheet, gearcases, shields)
   return {
     axles: Object.keys(sheet.machine.axles),
     axleOfSupport: new Map(supports.map(([id, support]) => [id, support.axle])),
     gearcases,
     shields,
-    parts: nameParts(sheet, gearcases, shields),
+    instances: [...gearcases.values()].flatMap((gearcase) =>
+      gearcase.instances.map((instance) => ({ gearcase, instance })),
+    ),
+    securedItems: [...parts.values()].filter((part) => part.kind === 'secured item'),
+    parts,
     findings,
   }
 }

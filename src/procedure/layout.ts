@@ -102,10 +102,16 @@ interface OfGearcase<Kind extends string> {
   readonly gearcase: GearcaseLayout
 }
 
+interface SecuredItemPart {
+  readonly kind: 'secured item'
+  readonly item: SecuredItem
+  readonly path: JsonPointer
+}
+
 /** The part that a pointer names. */
 export type Part =
   | { readonly kind: 'support' | 'axle'; readonly id: Id }
-  | { readonly kind: 'secured item'; readonly item: SecuredItem; readonly path: JsonPointer }
+  | SecuredItemPart
   | { readonly kind: 'shield'; readonly shield: ShieldLayout }
   | OfGearcase<'gearcase'>
   | (OfGearcase<'opening'> & { readonly opening: OpeningLayout })
@@ -121,6 +127,9 @@ export interface IndexedSheet {
   readonly axleOfSupport: ReadonlyMap<Id, Id | undefined>
   readonly gearcases: ReadonlyMap<Id, GearcaseLayout>
   readonly shields: ReadonlyMap<Id, ShieldLayout>
+  /** Every instance of every gearcase. */
+  readonly instances: readonly GearcaseInstance[]
+  readonly securedItems: readonly SecuredItemPart[]
   readonly parts: ReadonlyMap<JsonPointer, Part>
   /** Parts that this machine may or may not have, because a fact is missing. */
   readonly findings: readonly Finding<ProcedureCodes>[]
@@ -150,12 +159,6 @@ export function keyOf({ gearcase, instance }: GearcaseInstance): string {
   return stateKey(gearcase.path, instance)
 }
 
-export function listGearcaseInstances(layout: IndexedSheet): readonly GearcaseInstance[] {
-  return [...layout.gearcases.values()].flatMap((gearcase) =>
-    gearcase.instances.map((instance) => ({ gearcase, instance })),
-  )
-}
-
 /** The instance that owns the oil of a gearcase. */
 export function findOwner(
   layout: IndexedSheet,
@@ -168,7 +171,7 @@ export function findOwner(
 
 /** All gearcases that share this oil, the owner first. */
 export function findSharers(layout: IndexedSheet, owner: GearcaseInstance): readonly GearcaseInstance[] {
-  const others = listGearcaseInstances(layout).filter(
+  const others = layout.instances.filter(
     ({ gearcase, instance }) =>
       gearcase.owner === owner.gearcase.id &&
       gearcase.id !== owner.gearcase.id &&

@@ -1,5 +1,5 @@
 import type { Id, WheelMark } from '../spec/index.js'
-import { type IndexedSheet, listGearcaseInstances, stateKey } from './layout.js'
+import { type IndexedSheet, stateKey } from './layout.js'
 
 /** `cracked`: loose in its seat; `nipped`: turned in by hand; `in`: fitted with its seal but not tight. */
 type PlugPosition = 'tight' | 'cracked' | 'nipped' | 'out' | 'in'
@@ -122,7 +122,7 @@ export function initialState(layout: IndexedSheet): MutableState {
     seals: {},
   }
   for (const shield of layout.shields.values()) state.shields[shield.path] = 'on'
-  for (const { gearcase, instance } of listGearcaseInstances(layout)) {
+  for (const { gearcase, instance } of layout.instances) {
     state.gearcases[stateKey(gearcase.path, instance)] = { ...GEARCASE }
     for (const { path, seals } of gearcase.openings) {
       const key = stateKey(path, instance)

@@ -6,6 +6,7 @@ import type { ProcedureDocument, SpecSheet } from '../../src/v1/spec.js'
 import { build, filterSheet, makeCase, makeSheet, sharedSheet, varietySheet } from './sheets.js'
 import { simulateProcedure } from './simulateProcedure.js'
 import type { UnsafeSequence } from './unsafe/edits.js'
+import { DOUBTFUL_SHEET } from './unsafe/oddMachines.js'
 import { UNSAFE_SEQUENCES } from './unsafeSequences.js'
 
 // Deletes one entry of the table of actions at a time, in memory, and looks for what notices it: an unsafe sequence
@@ -44,6 +45,11 @@ const drowned: ProcedureDocument = (() => {
 })()
 
 const GOODS: readonly Good[] = [
+  {
+    name: 'unknown variant',
+    sheet: DOUBTFUL_SHEET,
+    procedure: build(DOUBTFUL_SHEET, ['change'], {}),
+  },
   { name: 'after submersion', sheet: varietySheet, procedure: drowned },
   ...['front', 'rear', 'hub', 'tail', 'transfer', 'bevel', 'glass', 'brake'].flatMap((id) =>
     ['change', 'check'].map((task) => toGood(varietySheet, `${id}-${task}`)),
@@ -61,8 +67,8 @@ function toGood(sheet: SpecSheet, service: string): Good {
 /** Entries on which no safety hangs: only the states that `compareProcedures` compares have them. */
 export const STATE_ONLY = [
   'let a leak show: waited for leaks',
-  'waited for leaks: gearcases.waitedForLeaks',
   'plug out: openings.outAt',
+  'waited for leaks: gearcases.waitedForLeaks',
 ]
 
 /** What notices that an entry is deleted; undefined if nothing does. */

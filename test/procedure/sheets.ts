@@ -6,6 +6,7 @@ import type {
   FillMethod,
   Filter,
   Gearcase,
+  Identity,
   Level,
   Opening,
   OpeningUse,
@@ -390,7 +391,7 @@ export const visitArbitrary: fc.Arbitrary<Visit> = fc
 export function build(
   sheet: SpecSheet,
   services: readonly string[],
-  identity = { variant: 'plain' },
+  identity: Identity = { variant: 'plain' },
 ): ProcedureDocument {
   const built = buildProcedure({ sheet, identity, services })
   if (!built.ok) throw new Error(JSON.stringify(built.findings))

@@ -1,4 +1,4 @@
-import { type GearcaseInstance, listGearcaseInstances, type SealLayout, stateKey } from '../layout.js'
+import { type GearcaseInstance, type SealLayout, stateKey } from '../layout.js'
 import type { MutableState } from '../state.js'
 import {
   coverAt,
@@ -54,7 +54,7 @@ export const CLOSING_NEEDS = {
 /** The gearcase of the step, those behind its shield, or all. */
 export function listAffectedInstances({ layout, self, shield }: StepContext): readonly GearcaseInstance[] {
   if (self !== undefined) return [self]
-  const all = listGearcaseInstances(layout)
+  const all = layout.instances
   return shield === undefined ? all : all.filter(({ gearcase }) => gearcase.shields.includes(shield.id))
 }
 

@@ -1,6 +1,6 @@
 import { joinPointer } from '../../base/index.js'
 import type { SecuredItem } from '../../spec/index.js'
-import { findOwner, listGearcaseInstances, servesAs, wheelMarkFor } from '../layout.js'
+import { findOwner, servesAs, wheelMarkFor } from '../layout.js'
 import { findJob } from '../oilJob.js'
 import {
   coverAt,
@@ -66,7 +66,7 @@ export const SECURING_NEEDS = {
     metIfNone(isDrain(context) ? raiseOnStands(listMissingSupports(context)) : []),
   'lowered-with-drain-open': ({ layout, state }) =>
     metIfNone(
-      listGearcaseInstances(layout)
+      layout.instances
         .filter(({ gearcase }) => gearcase.supports.some((support) => state.lifted.includes(support)))
         .flatMap(({ gearcase, instance }) =>
           gearcase.ways.flatMap((way): readonly StepDraft[] => {
@@ -90,7 +90,7 @@ export const SECURING_NEEDS = {
     return step.do === 'park on level ground' ? [{ do: 'carry to level ground' }] : []
   },
   'run-without-oil': ({ layout, state }) => {
-    const dry = listGearcaseInstances(layout).filter((one) => gearcaseAt(state, one).oil === 'out')
+    const dry = layout.instances.filter((one) => gearcaseAt(state, one).oil === 'out')
     return metIfNone(
       dry.flatMap((one) => {
         const { gearcase, instance } = findOwner(layout, one.gearcase, one.instance)
@@ -106,8 +106,7 @@ export const SECURING_NEEDS = {
   },
   'wheel-turned-with-plug-out': ({ state, layout, self, step }) => {
     // Rolling turns the wheels on every side.
-    const turnedInstances =
-      step.do === 'roll the machine' ? listGearcaseInstances(layout) : self ? [self] : []
+    const turnedInstances = step.do === 'roll the machine' ? layout.instances : self ? [self] : []
     return metIfNone(
       turnedInstances.flatMap(({ gearcase, instance }) =>
         gearcase.openings
@@ -139,11 +138,9 @@ export function listUnsecured(
   { layout, state }: Pick<StepContext, 'layout' | 'state'>,
   when: SecuredItem['when'],
 ): readonly StepDraft[] {
-  return [...layout.parts.values()].flatMap((part) => {
-    if (part.kind !== 'secured item' || part.item.when !== when || state.secured.includes(part.path))
-      return []
-    return { do: 'secure the machine' as const, on: part.path }
-  })
+  return layout.securedItems
+    .filter(({ item, path }) => item.when === when && !state.secured.includes(path))
+    .map(({ path }) => ({ do: 'secure the machine', on: path }))
 }
 
 function chockAxle(axle: string): StepDraft {

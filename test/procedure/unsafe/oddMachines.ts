@@ -57,7 +57,7 @@ const oilFirst = ((): Gearcase => {
 const oilFirstSheet = makeSheet({ box: oilFirst })
 
 /** A machine whose variant is not known, with parts that only some variants have. */
-const doubtful = ((): { readonly sheet: typeof varietySheet; readonly source: ProcedureDocument } => {
+export const DOUBTFUL_SHEET = (() => {
   const appliesTo: Condition = { variants: ['plain'] }
   const box = makeCase('box', { out: 'cover', shield: true, filters: ['spin-on'] })
   const some = <T extends object>(parts: Readonly<Record<string, T>> = {}) =>
@@ -65,8 +65,7 @@ const doubtful = ((): { readonly sheet: typeof varietySheet; readonly source: Pr
   const sheet = makeSheet({
     box: { ...box, covers: some(box.covers), filters: some(box.filters ?? {}), openings: some(box.openings) },
   })
-  const whole = { ...sheet, shields: some(sheet.shields) }
-  return { sheet: whole, source: { ...build(whole, ['change']), identity: {} } }
+  return { ...sheet, shields: some(sheet.shields) }
 })()
 
 const CHOCK_REAR: Step = { ...CHOCK_FRONT, id: 'chock-rear', on: '/machine/axles/rear' }
@@ -104,7 +103,7 @@ export const ODD_MACHINES: readonly UnsafeSequence[] = [
   ...shortLists(oilFirstSheet, build(oilFirstSheet, ['change']), [
     ['box-pour-fill+box-fit-fill', 'additive-missing'],
   ]),
-  ...shortLists(doubtful.sheet, doubtful.source, [
+  ...shortLists(DOUBTFUL_SHEET, build(DOUBTFUL_SHEET, ['change'], {}), [
     ...['remove-pan-guard', 'box-crack-fill', 'box-take-off-lid', 'box-filter-off-spin-on'].map(
       (id): readonly [string, string] => [id, 'variant-not-found'],
     ),

@@ -179,8 +179,8 @@ const LISTS: readonly ListRow[] = [
     ...['face-not-wiped', 'seal-not-renewed'],
   ],
   [
-    'sump-filter-off-neck+sump-look-at-seal-neck+sump-fit-filter-neck+sump-filter-off-neck+sump-fit-filter-neck',
-    'seal-not-renewed',
+    'sump-filter-off-neck+sump-look-at-filter-neck+sump-clean-filter-neck+sump-wipe-face-neck+sump-look-at-seal-neck+sump-fit-filter-neck+sump-filter-off-neck+sump-fit-filter-neck',
+    ...['filter-not-inspected', 'filter-not-cleaned', 'face-not-wiped', 'seal-not-renewed'],
   ],
   // Last looks.
   ['front-wipe+front-crack-fill+front-leaks', 'not-wiped-down'],
