@@ -5,7 +5,11 @@ import type { ProcedureCodes } from './codes.js'
 import { countTroubles, type TroubleCounter } from './countTroubles.js'
 import { figuresOf } from './figuresOf.js'
 import { findTroubles, type Trouble } from './findTroubles.js'
+import { rankHarm } from './rankHarm.js'
 import type { StepDraft } from './stepContext.js'
+
+/** Up to here every change is tried for each finding; with more findings only the nearest ones. */
+export const A_FEW = 4
 
 /** The findings about the steps, each with single changes that would correct it. */
 export function checkSteps(
@@ -15,11 +19,17 @@ export function checkSteps(
   const { troubles } = findTroubles(counter.sheet, counter.context, procedure)
   if (troubles.length === 0) return []
   const troublesBefore = countTroubles(counter, procedure.steps)
-  return troubles.map((trouble) => {
-    if (trouble.finding.cures !== undefined) return trouble.finding
-    const cures = findCures(counter, procedure.steps, trouble, troublesBefore)
-    return cures.length === 0 ? trouble.finding : { ...trouble.finding, cures }
-  })
+  const find = troubles.length > A_FEW ? findNearestCure : findCures
+  // The limited search serves the most dangerous first.
+  const cured = new Map<Trouble, Finding<ProcedureCodes>>()
+  for (const trouble of troubles.toSorted(
+    (one, other) => rankHarm(one.finding.code) - rankHarm(other.finding.code),
+  )) {
+    const { finding } = trouble
+    const cures = finding.cures ?? find(counter, procedure.steps, trouble, troublesBefore)
+    cured.set(trouble, cures.length === 0 ? finding : { ...finding, cures })
+  }
+  return troubles.map((trouble) => cured.get(trouble) ?? trouble.finding)
 }
 
 interface Attempt {
@@ -40,6 +50,27 @@ function findCures(
   if (otherCures.length > 0) return otherCures
   // If two steps are missing, adding one removes no trouble, but the next cure then removes both.
   return rankCures(counter, listNearChanges(counter, steps, trouble), troublesBefore)
+}
+
+/** The first change at the place of the trouble that leaves fewer troubles. */
+function findNearestCure(
+  counter: TroubleCounter,
+  steps: readonly Step[],
+  { place, remedy }: Trouble,
+  troublesBefore: number,
+): readonly Cure[] {
+  for (const draft of remedy) {
+    const later = steps.findIndex((step, at) => at > place && isSame(step, draft))
+    const attempts = [
+      ...(later === -1 ? [] : [move(steps, later, place), move(steps, place, later)]),
+      add(counter, steps, draft, place),
+    ]
+    for (const attempt of attempts) {
+      if (counter.effort.left <= 0) return []
+      if (countTroubles(counter, attempt.steps, troublesBefore - 1) < troublesBefore) return [attempt.cure]
+    }
+  }
+  return []
 }
 
 function rankCures(counter: TroubleCounter, attempts: Iterable<Attempt>, limit: number): readonly Cure[] {

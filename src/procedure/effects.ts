@@ -148,7 +148,10 @@ export const EFFECTS = {
   'oil settled': ({ state }) => set(state, { settled: true }),
   'leaks checked': (context) => {
     // A record that says tight before anyone has looked is no record.
-    if (listGearcases(context).some((one) => !one.leaksChecked)) context.state.recorded = false
+    const isFirstLook = listGearcases(context).some(
+      (one) => !one.leaksChecked || (one.ranSinceFill && !one.leaksCheckedSinceRun),
+    )
+    if (isFirstLook) context.state.recorded = false
     setGearcases(context, { leaksChecked: true, leaksCheckedSinceRun: true })
   },
   'waited for leaks': (context) => setGearcases(context, { waitedForLeaks: true }),

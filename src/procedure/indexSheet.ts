@@ -50,14 +50,16 @@ export function indexSheet(sheet: SpecSheet, identity: Identity): IndexedSheet {
   )
   const supports = Object.entries(sheet.machine.supports)
   const parts = nameParts(sheet, gearcases, shields)
+  const instances = [...gearcases.values()].flatMap((gearcase) =>
+    gearcase.instances.map((instance) => ({ gearcase, instance })),
+  )
   return {
     axles: Object.keys(sheet.machine.axles),
     axleOfSupport: new Map(supports.map(([id, support]) => [id, support.axle])),
     gearcases,
     shields,
-    instances: [...gearcases.values()].flatMap((gearcase) =>
-      gearcase.instances.map((instance) => ({ gearcase, instance })),
-    ),
+    instances,
+    sharers: instances.filter(({ gearcase }) => gearcase.owner !== gearcase.id),
     securedItems: [...parts.values()].filter((part) => part.kind === 'secured item'),
     parts,
     findings,

@@ -129,6 +129,8 @@ export interface IndexedSheet {
   readonly shields: ReadonlyMap<Id, ShieldLayout>
   /** Every instance of every gearcase. */
   readonly instances: readonly GearcaseInstance[]
+  /** Those whose oil another gearcase owns. */
+  readonly sharers: readonly GearcaseInstance[]
   readonly securedItems: readonly SecuredItemPart[]
   readonly parts: ReadonlyMap<JsonPointer, Part>
   /** Parts that this machine may or may not have, because a fact is missing. */
@@ -171,10 +173,9 @@ export function findOwner(
 
 /** All gearcases that share this oil, the owner first. */
 export function findSharers(layout: IndexedSheet, owner: GearcaseInstance): readonly GearcaseInstance[] {
-  const others = layout.instances.filter(
+  const others = layout.sharers.filter(
     ({ gearcase, instance }) =>
       gearcase.owner === owner.gearcase.id &&
-      gearcase.id !== owner.gearcase.id &&
       findOwner(layout, gearcase, instance).instance === owner.instance,
   )
   return [owner, ...others]

@@ -1,30 +1,44 @@
-import { applyPatch, type Cure, type Finding } from '../base/index.js'
+import { applyPatch, type Cure, type Finding, isSameJson } from '../base/index.js'
 import { type ProcedureDocument, requireDocument, type SpecSheet } from '../spec/index.js'
-import { checkSteps } from './checkSteps.js'
+import { A_FEW, checkSteps } from './checkSteps.js'
 import type { ProcedureCodes } from './codes.js'
 import { countTroubles, type TroubleCounter } from './countTroubles.js'
+import { diffSteps } from './diffSteps.js'
+import { fillReferences } from './fillReferences.js'
+import { findTroubles } from './findTroubles.js'
+import { rankHarm } from './rankHarm.js'
 import { readContext } from './readContext.js'
+import { rebuildSteps } from './rebuildSteps.js'
 
 export interface Repair {
   readonly procedure: ProcedureDocument
-  /** The changes, in the order in which they were made. */
+  /** The changes, in the order in which they were made; the most dangerous mistakes come first, after ids and figures. */
   readonly applied: readonly Cure[]
-  /** The remaining findings. */
+  /** The findings that the changes removed, the most dangerous first. */
+  readonly fixed: readonly Finding<ProcedureCodes>[]
+  /** The remaining findings, the most dangerous first. */
   readonly left: readonly Finding<ProcedureCodes>[]
+  /**
+   * `done`: no finding about the steps is left. `rebuilt`: the same, in the builder's order, since there were too many for
+   * single changes. `no cure`: neither a change nor the builder's order helps. `effort`: the search reached its limit.
+   */
+  readonly stopped: 'done' | 'rebuilt' | 'no cure' | 'effort'
 }
 
-/** The maximum number of steps that are run in the search for cures. */
-const MAX_STEPS_RUN = 600_000
+/** The maximum number of steps that are run in the search for one or two changes. */
+const MAX_STEPS_RUN = 60_000
 
 /**
- * Proposes a correction of a procedure with as few changes as possible. To see only the mistakes, use
+ * Proposes a correction of a procedure, the most dangerous mistakes first. To see only the mistakes, use
  * {@link validateProcedure}.
  *
- * Method: tries the cures of the findings one at a time, then two together, and chooses the fewest that leave no finding.
- * If two are not enough, it makes the best ones as long as the number of findings falls.
+ * Method: fills in ids and figures that have only one answer. Then tries one change for each finding; with at most four
+ * findings, also two changes together, one pair after the other. If there are more, or these do not help, it writes the steps
+ * in the order of {@link buildProcedure}, and keeps the writer's ids, notes and further steps. If no procedure can be built,
+ * it makes one change after the other as long as the number of findings falls. A second repair changes nothing.
  * @param procedure The procedure to correct; it is not changed.
  * @param sheet The sheet that it points into.
- * @returns The corrected procedure, the changes, and the remaining findings.
+ * @returns The corrected procedure, the changes, the corrected and the remaining findings, and why the repair ended.
  * @throws TypeError if an argument is not a parsed procedure or sheet.
  *
  * Source: house rule: the fewest changes if one or two are enough; a person reads the proposal before working by it.
@@ -41,43 +55,94 @@ export function repairProcedure(procedure: ProcedureDocument, sheet: SpecSheet):
   requireDocument('procedure', procedure, 'procedure')
   requireDocument('sheet', sheet, 'spec-sheet')
   const { context, findings } = readContext(procedure, sheet)
-  const counter: TroubleCounter = { sheet, context, known: new Map(), effort: { left: MAX_STEPS_RUN } }
-  let attempt: RepairAttempt = { procedure, applied: [], troubles: countTroubles(counter, procedure.steps) }
+  const newCounter = (): TroubleCounter => ({
+    ...{ sheet, context, known: new Map() },
+    effort: { left: MAX_STEPS_RUN },
+  })
+  const before = findTroubles(sheet, context, procedure).troubles.map(({ finding }) => finding)
+  const filled = fillReferences(sheet, context, procedure)
+  let attempt: RepairAttempt = {
+    ...filled,
+    troubles: countTroubles(newCounter(), filled.procedure.steps),
+  }
+  let stopped: Repair['stopped'] = 'done'
   while (attempt.troubles > 0) {
-    const next = chooseBestRepair(attempt, counter)
-    if (next.troubles >= attempt.troubles) break
+    // Each round has its own limit, so that a second repair of the result finds no more than this one.
+    const counter = newCounter()
+    const next = improve(attempt, filled, counter)
+    if (next.troubles >= attempt.troubles) {
+      stopped = counter.effort.left > 0 ? 'no cure' : 'effort'
+      break
+    }
+    if (next.isRebuilt === true) stopped = 'rebuilt'
     attempt = next
   }
-  const left = [...findings, ...checkSteps(counter, attempt.procedure)]
-  return { procedure: attempt.procedure, applied: attempt.applied, left }
+  const open = checkSteps(newCounter(), attempt.procedure)
+  const left = [...findings, ...open].toSorted(byHarm)
+  const fixed = before.filter((one) => !open.some((other) => isSameMistake(one, other))).toSorted(byHarm)
+  return { procedure: attempt.procedure, applied: attempt.applied, fixed, left, stopped }
 }
 
 interface RepairAttempt {
   readonly procedure: ProcedureDocument
   readonly applied: readonly Cure[]
   readonly troubles: number
+  readonly isRebuilt?: boolean
 }
 
-/** The best repair with one or two more cures. */
-function chooseBestRepair(attempt: RepairAttempt, counter: TroubleCounter): RepairAttempt {
-  const firstRepairs = listCandidateRepairs(attempt, counter)
-  const completeRepair = firstRepairs.find((one) => one.troubles === 0)
-  if (completeRepair !== undefined) return completeRepair
-  let bestRepair = firstRepairs.reduce(
-    (fewest, one) => (one.troubles < fewest.troubles ? one : fewest),
-    attempt,
-  )
-  for (const one of firstRepairs)
-    for (const second of listCandidateRepairs(one, counter)) {
-      if (second.troubles === 0) return second
-      if (second.troubles < bestRepair.troubles) bestRepair = second
-    }
-  return bestRepair
+function byHarm(one: Finding<ProcedureCodes>, other: Finding<ProcedureCodes>): number {
+  return rankHarm(one.code) - rankHarm(other.code)
 }
 
+/** The same code at the same step, wherever the step is now. */
+function isSameMistake(one: Finding<ProcedureCodes>, other: Finding<ProcedureCodes>): boolean {
+  return one.code === other.code && isSameJson(one.params, other.params)
+}
+
+/** The next better list of steps, or the same if there is none. */
+function improve(
+  attempt: RepairAttempt,
+  start: Pick<RepairAttempt, 'procedure' | 'applied'>,
+  counter: TroubleCounter,
+): RepairAttempt {
+  const single = listCandidateRepairs(attempt, counter)
+  const complete = single.find((one) => one.troubles === 0)
+  if (complete !== undefined) return complete
+  // In the order of harm: the first that helps.
+  let best = single.find((one) => one.troubles < attempt.troubles) ?? attempt
+  if (attempt.troubles <= A_FEW) {
+    for (const one of single)
+      for (const both of listCandidateRepairs(one, counter)) {
+        if (both.troubles === 0) return both
+        if (both.troubles < best.troubles) best = both
+      }
+    if (best.troubles < attempt.troubles) return best
+  }
+  const rebuilt = rebuild(start, counter)
+  return rebuilt !== undefined && rebuilt.troubles < best.troubles ? rebuilt : best
+}
+
+function rebuild(
+  { procedure, applied }: Pick<RepairAttempt, 'procedure' | 'applied'>,
+  counter: TroubleCounter,
+): RepairAttempt | undefined {
+  const effort = { left: MAX_STEPS_RUN }
+  const steps = rebuildSteps({ ...counter, effort }, procedure)
+  if (steps === undefined) return undefined
+  return {
+    procedure: { ...procedure, steps: [...steps] },
+    applied: [...applied, ...diffSteps(procedure.steps, steps)],
+    troubles: countTroubles(counter, steps),
+    isRebuilt: true,
+  }
+}
+
+/** What each cure of the findings would make of the steps, in the order of harm. */
 function listCandidateRepairs(from: RepairAttempt, counter: TroubleCounter): readonly RepairAttempt[] {
-  const allCures = checkSteps(counter, from.procedure).flatMap((finding) => finding.cures ?? [])
-  const cures = new Map(allCures.map((cure) => [JSON.stringify(cure), cure]))
+  const findings = checkSteps(counter, from.procedure).toSorted(byHarm)
+  const cures = new Map(
+    findings.flatMap(({ cures = [] }) => cures.map((cure) => [JSON.stringify(cure), cure] as const)),
+  )
   return [...cures.values()].map((cure) => {
     const procedure = applyPatch(from.procedure, [cure]) as ProcedureDocument
     return { procedure, applied: [...from.applied, cure], troubles: countTroubles(counter, procedure.steps) }

@@ -15,8 +15,8 @@ const MAX_STEPS_RUN = 150_000
  * for everything that the services require and the last step leaves undone. A need is reported once.
  * @param procedure The procedure to check.
  * @param sheet The sheet that it points into.
- * @returns All findings, in the order of the steps. A finding that one change to `/steps` would correct has it as a cure;
- * the search for cures has a fixed limit.
+ * @returns All findings, in the order of the steps. A finding that one change to `/steps` would correct has it as a cure.
+ * The search for cures has a fixed limit: with more than four findings it looks only around the step.
  * @throws TypeError if an argument is not a parsed procedure or sheet.
  *
  * Source: common practice, no source, as listed in {@link ACTIONS}; WAC 296-307-22509 forbids work under a machine that

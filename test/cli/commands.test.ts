@@ -258,7 +258,7 @@ describe('repair', () => {
     async (name) => {
       const { code, out, written } = await run(['repair', mistakeFolder(name), '--out', 'repaired.json'])
       expect(code).toBe(0)
-      expect(out).toMatch(/^Changes:\n {2}add \/steps\//)
+      expect(out).toMatch(/^Dangerous, corrected:\n(.*\n)+Changes:\n(.*\n)* {2}\+ /)
       const files = {
         'set/procedure.json': written.get('repaired.json') ?? '',
         'set/sheet.json': readFileSync(`${mistakeFolder(name)}/sheet.json`, 'utf8'),

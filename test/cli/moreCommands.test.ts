@@ -211,7 +211,7 @@ describe('repair', () => {
     const found = await run(['repair', 'set'], files)
     expect(found.code).toBe(1)
     expect(found.out).toMatch(
-      /^Nothing to fix\.\nset\/procedure\.json: error: .*\n {4}procedure\/unknown-service at/,
+      /^No change helps\.\nset\/procedure\.json: error: .*\n {4}procedure\/unknown-service at/,
     )
   })
 })

@@ -4,6 +4,8 @@ import { applyPatch } from '../../src/base/applyPatch.js'
 import { repairProcedure, validateProcedure } from '../../src/v1/procedure.js'
 import type { ProcedureDocument, Step } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
+import { brokenArbitrary } from './brokenProcedures.js'
+import { expectRepaired } from './expectRepaired.js'
 import { build, VARIETY, varietySheet, visitArbitrary } from './sheets.js'
 
 function swap(procedure: ProcedureDocument, place: number): ProcedureDocument {
@@ -70,7 +72,8 @@ describe('laws', () => {
 describe('proposals', () => {
   test('nothing is changed where nothing is wrong', () => {
     const whole = build(varietySheet, ['front-change'])
-    expect(repairProcedure(whole, varietySheet)).toEqual({ procedure: whole, applied: [], left: [] })
+    const nothing = { procedure: whole, applied: [], fixed: [], left: [], stopped: 'done' }
+    expect(repairProcedure(whole, varietySheet)).toEqual(nothing)
   })
 
   test('a fill plug cracked too late is brought forward', () => {
@@ -105,5 +108,11 @@ describe('proposals', () => {
     const repaired = repairProcedure({ ...whole, steps: [...whole.steps, odd] }, varietySheet)
     expect(repaired.applied).toEqual([{ op: 'remove', path: `/steps/${whole.steps.length}` }])
     expect(repaired.procedure).toEqual(whole)
+  })
+})
+
+describe('broken by chance', () => {
+  test('a procedure with 1 to 3 random edits comes back right, and a second repair changes nothing', () => {
+    law(40, brokenArbitrary, expectRepaired)
   })
 })

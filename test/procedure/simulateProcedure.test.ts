@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest'
+import { findTroubles } from '../../src/procedure/findTroubles.js'
+import { readContext } from '../../src/procedure/readContext.js'
 import type { Action } from '../../src/v1/spec.js'
 import { law } from '../support/law.js'
-import { build, sharedSheet, varietySheet, visitArbitrary } from './sheets.js'
+import { build, makeCase, makeSheet, sharedSheet, VARIETY, varietySheet, visitArbitrary } from './sheets.js'
 import { simulateProcedure } from './simulateProcedure.js'
 
 describe('laws', () => {
@@ -113,5 +115,54 @@ describe('states', () => {
     ])
     const bare = { ...varietySheet, machine: { ...varietySheet.machine, axles: {} } }
     expect(simulateProcedure(write(['chock the wheels']), bare).end.chocked).toEqual(['wheels'])
+  })
+})
+
+describe('the work grows with the steps, not with their square', () => {
+  /** How often a list or map of the whole machine is gone through, and how many items were seen. */
+  function countVisits(times: number): { readonly steps: number; readonly visits: number } {
+    const sheet = makeSheet(
+      Object.fromEntries(
+        Array.from({ length: times }, (_, copy) =>
+          Object.entries(VARIETY).map(([id, options]) => [`${id}-${copy}`, makeCase(id, options)] as const),
+        ).flat(),
+      ),
+    )
+    const procedure = build(sheet, ['change'])
+    const { context } = readContext(procedure, sheet)
+    let visits = 0
+    const watchedList = <T>(list: readonly T[]): readonly T[] =>
+      new Proxy(list, {
+        get(target, key, receiver) {
+          if (/^\d+$/.test(String(key))) visits += 1
+          return Reflect.get(target, key, receiver)
+        },
+      })
+    class WatchedMap<Value> extends Map<string, Value> {
+      override *values() {
+        for (const item of super.values()) {
+          visits += 1
+          yield item
+        }
+        return undefined
+      }
+    }
+    const { layout } = context
+    const watchedLayout = {
+      ...layout,
+      gearcases: new WatchedMap(layout.gearcases),
+      shields: new WatchedMap(layout.shields),
+      parts: new WatchedMap(layout.parts),
+      instances: watchedList(layout.instances),
+      securedItems: watchedList(layout.securedItems),
+    }
+    expect(findTroubles(sheet, { ...context, layout: watchedLayout }, procedure).troubles).toEqual([])
+    return { steps: procedure.steps.length, visits }
+  }
+
+  test('eight times the gearcases: eight times the steps, and no more looks at the machine for each', () => {
+    const [one, eight] = [countVisits(1), countVisits(8)]
+    expect(eight.steps / one.steps).toBeGreaterThan(7)
+    expect(eight.visits / eight.steps).toBeLessThan((1.5 * one.visits) / one.steps)
   })
 })

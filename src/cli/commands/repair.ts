@@ -1,5 +1,8 @@
-import { type Cure, dropUndefined } from '../../base/index.js'
-import { repairProcedure } from '../../procedure/index.js'
+import { applyPatch, type Cure, dropUndefined, splitPointer } from '../../base/index.js'
+import { en } from '../../message/en/index.js'
+import { renderMessage } from '../../message/index.js'
+import { type Repair, rankHarm, repairProcedure } from '../../procedure/index.js'
+import type { ProcedureDocument, Step } from '../../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from '../cliIo.js'
 import { findSheet, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
@@ -7,7 +10,7 @@ import { exitCodeOf, locateFindings, renderFindings, reportReading } from '../re
 import { safeLine } from '../safeLine.js'
 import { writeOut } from '../writeOut.js'
 
-/** `repair`: prints the fewest changes that make a procedure valid. */
+/** `repair`: corrects a procedure and shows what was dangerous first, then the rest, then what is left. */
 export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> {
   const sets = await readDocuments(options.paths, io)
   if (reportReading(sets, io)) return 1
@@ -22,15 +25,15 @@ export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> 
     throw new UsageError(
       `repair: the sheet ${document.sheet.id} revision ${document.sheet.revision} is not among the files`,
     )
-  const { procedure, applied, left } = repairProcedure(document, sheet)
+  const repair = repairProcedure(document, sheet)
+  const { procedure, applied, fixed, left, stopped } = repair
   const text = options.format === 'text'
-  if (text)
-    io.print(applied.length === 0 ? 'Nothing to fix.' : `Changes:\n${applied.map(describeCure).join('\n')}`)
+  if (text) io.print(describeRepair(document, repair))
   const open = left.map((finding) => {
     return { ...finding, document: dropUndefined({ ...finding.document, name: only.name }) }
   })
   const located = locateFindings(open, [])
-  if (!text) io.print(JSON.stringify({ applied, left: located, procedure }, null, 2))
+  if (!text) io.print(JSON.stringify({ stopped, applied, fixed, left: located, procedure }, null, 2))
   else if (open.length > 0) io.print(renderFindings(located, 'text'))
   if (options.out !== undefined) {
     await writeOut(options.out, `${JSON.stringify(procedure, null, 2)}\n`, io)
@@ -40,8 +43,75 @@ export async function runRepair(options: Options, io: CliIo): Promise<ExitCode> 
   return exitCodeOf(located, options.level)
 }
 
-function describeCure(cure: Cure): string {
-  if (cure.op === 'remove') return `  remove ${cure.path}`
-  if (cure.op === 'move') return `  move ${cure.from} to ${cure.path}`
-  return safeLine(`  ${cure.op} ${cure.path}: ${JSON.stringify(cure.value)}`)
+const STOPPED: Readonly<Record<Repair['stopped'], string>> = {
+  done: 'No finding about the steps is left.',
+  rebuilt: 'No finding about the steps is left. Read the whole order before work.',
+  'no cure': 'No further change helps. Correct the rest by hand, or start from the command `procedure`.',
+  effort: 'The search reached its limit. Correct some of the rest by hand, then repair again.',
+}
+
+/** What was dangerous and is corrected, the rest, the changes, and why the repair ended. */
+function describeRepair(document: ProcedureDocument, { applied, fixed, left, stopped }: Repair): string {
+  if (applied.length === 0) return left.length === 0 ? 'Nothing to fix.' : 'No change helps.'
+  const listFixed = (title: string, isListed: (rank: number) => boolean) => {
+    const texts = fixed.filter(({ code }) => isListed(rankHarm(code))).map((one) => renderMessage(one, en))
+    return texts.length === 0 ? [] : [title, ...texts.map((one) => safeLine(`  ${one}`))]
+  }
+  const filled = fixed.filter(({ code }) => rankHarm(code) === 4).length
+  return [
+    ...listFixed('Dangerous, corrected:', (rank) => rank < 2),
+    ...listFixed('Also corrected:', (rank) => rank === 2 || rank === 3),
+    ...(filled === 0
+      ? []
+      : ['Filled in:', `  ${filled} figures and ids filled in, each with its only answer.`]),
+    stopped === 'rebuilt'
+      ? 'Too many for single changes: the steps are in the usual order now, with your ids, notes and further steps.'
+      : 'Changes:',
+    ...listLines(document, applied),
+    '  + added, - taken out or moved, * other figures or another id',
+    STOPPED[stopped],
+  ].join('\n')
+}
+
+/** Both lists in one, around the changes. Places count from 1, in the list that has the step. */
+function listLines(document: ProcedureDocument, applied: readonly Cure[]): readonly string[] {
+  const lines: { mark: ' ' | '-' | '+' | '*'; step: Step }[] = document.steps.map((step) => ({
+    mark: ' ',
+    step,
+  }))
+  const live = () => lines.filter(({ mark }) => mark !== '-')
+  let current = document
+  for (const cure of applied) {
+    const place = Number(splitPointer(cure.path)?.[1])
+    const from = cure.op === 'move' ? Number(splitPointer(cure.from)?.[1]) : place
+    const isStep = splitPointer(cure.path)?.length === 2
+    const old = live()[from]
+    current = applyPatch(current, [cure]) as ProcedureDocument
+    const step = current.steps[place]
+    if (old !== undefined && (cure.op === 'remove' || cure.op === 'move') && isStep) {
+      if (old.mark === '+') lines.splice(lines.indexOf(old), 1)
+      else old.mark = '-'
+    }
+    if (step === undefined) continue
+    if ((cure.op === 'add' || cure.op === 'move') && isStep) {
+      const next = live()[place]
+      lines.splice(next === undefined ? lines.length : lines.indexOf(next), 0, { mark: '+', step })
+    } else if (old !== undefined && (cure.op === 'replace' || !isStep)) {
+      old.step = step
+      if (old.mark === ' ') old.mark = '*'
+    }
+  }
+  let [mine, corrected] = [0, 0]
+  return lines.flatMap(({ mark, step }, index) => {
+    if (mark !== '+') mine += 1
+    if (mark !== '-') corrected += 1
+    // Far from every change, the steps are as they were.
+    const near = lines.slice(Math.max(0, index - 1), index + 2)
+    if (near.every((one) => one.mark === ' '))
+      return lines[index - 1]?.mark === ' ' && index > 0 ? [] : '     ...'
+    const { id, do: action, on, at } = step
+    const part = [on, at?.instance, at?.wheelMark].filter((one) => one !== undefined)
+    const place = String(mark === '-' ? mine : corrected).padStart(4)
+    return safeLine(`  ${mark}${place}  ${[id, action, ...part].join('  ')}`)
+  })
 }

@@ -10,6 +10,11 @@ function the({ part, gearcase, instance }: AtPart, fallback: string): string {
   return gearcase === undefined ? `the ${part}${which}` : `the ${part} of the ${gearcase}${which}`
 }
 
+/** The gearcase of the part. */
+function gearcaseOf({ gearcase, instance }: AtPart): string {
+  return gearcase === undefined ? 'the gearcase' : the({ gearcase, ...(instance && { instance }) }, '')
+}
+
 /** ` (step “front-crack-fill”)`, if a step is named. */
 function at({ step }: AtPart): string {
   return step === undefined ? '' : ` (step “${step}”)`
@@ -83,7 +88,7 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/oil-not-warm': (params) =>
     `The oil is drained cold${at(params)}. Warm it first, so that it carries the dirt out: warm, not hot.`,
   'procedure/breather-not-cleared': (params) =>
-    `The breather of ${the(params, 'the gearcase')} has not been checked${at(params)}. Make sure it is clear first.`,
+    `The breather of ${gearcaseOf(params)} has not been checked${at(params)}. Make sure it is clear first.`,
   'procedure/wrong-wheel-mark': (params) =>
     `The wheel is not in the position that ${the(params, 'the opening')} needs${at(params)}. Turn it to its mark first, with the plug in.`,
   'procedure/magnet-not-inspected': (params) =>
@@ -113,13 +118,13 @@ export const procedureTexts: Texts<ProcedureCodes> = {
   'procedure/drain-left-closed': (params) =>
     `A further drain of ${the(params, 'the gearcase')} is never opened${at(params)}. The sheet opens it too (“also”): drain there before you pour new oil.`,
   'procedure/oil-not-inspected': (params) =>
-    `The old oil of ${the(params, 'the gearcase')} is not inspected${at(params)}. Inspect it while the gearcase is still open.`,
+    `The old oil of ${gearcaseOf(params)} is not inspected${at(params)}. Inspect it while the gearcase is still open.`,
   'procedure/oil-not-measured': (params) =>
-    `The new oil for ${the(params, 'the gearcase')} is not measured${at(params)}. Measure the refill first.`,
+    `The new oil for ${gearcaseOf(params)} is not measured${at(params)}. Measure the refill first.`,
   'procedure/additive-missing': (params) =>
     `The oil for ${the(params, 'the gearcase')} goes in without the additive that the sheet requires${at(params)}. Add it first.`,
   'procedure/oil-poured-twice': (params) =>
-    `The whole refill goes into ${the(params, 'the gearcase')} a second time${at(params)}: too much oil foams and pushes the seals out. Remove this step, or drain first.`,
+    `The whole refill goes into ${gearcaseOf(params)} a second time${at(params)}: too much oil foams and pushes the seals out. Remove this step, or drain first.`,
   'procedure/drain-not-tightened': (params) =>
     `Oil is poured through ${the(params, 'the fill opening')} while a plug, cover or filter below it is not tight${at(params)}. Tighten it first.`,
   'procedure/cover-not-cured': (params) =>

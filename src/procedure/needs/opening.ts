@@ -27,10 +27,9 @@ export const OPENING_NEEDS = {
     context.filter?.behind !== undefined ||
     (partAt(context)?.areaClean ?? true) || [draftHere(context, 'clean around')],
   'shield-in-the-way': ({ gearcase, layout, state }) => {
-    const on = [...layout.shields.values()].filter(
-      ({ id, path, applies }) =>
-        applies !== 'no' && gearcase?.shields.includes(id) === true && state.shields[path] === 'on',
-    )
+    const on = (gearcase?.shields ?? [])
+      .flatMap((id) => layout.shields.get(id) ?? [])
+      .filter(({ path, applies }) => applies !== 'no' && state.shields[path] === 'on')
     return metIfNone(on.map(({ path }) => ({ do: 'remove shield', on: path })))
   },
   'fill-not-cracked': (context) =>

@@ -136,6 +136,7 @@ export const FRONT: readonly Row[] = [
   ['the plate stays on the floor', drop('refit-pan-guard'), 'shield-left-off'],
   ['the plate is taken off again and left', again('remove-pan-guard', 'record'), 'shield-left-off'],
   ['the used oil stays in the pan', drop('used-oil'), 'used-oil-left'],
+  ['written down before the last look', move('record', 'front-leaks-2'), 'not-recorded'],
   ['nothing is written down', drop('record'), 'not-recorded'],
   [
     'the plate comes off below the jack alone',

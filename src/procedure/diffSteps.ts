@@ -1,0 +1,44 @@
+import { type Cure, isSameJson, joinPointer } from '../base/index.js'
+import type { Step } from '../spec/index.js'
+
+/** The fewest operations that make the second list of the first; steps are known by their ids. */
+export function diffSteps(first: readonly Step[], second: readonly Step[]): readonly Cure[] {
+  const kept = countCommon(first, second)
+  const changes: Cure[] = []
+  let [from, to] = [0, 0]
+  while (from < first.length || to < second.length) {
+    const [before, after] = [first[from], second[to]]
+    const path = joinPointer(['steps', to])
+    if (before !== undefined && before.id === after?.id) {
+      if (!isSameJson(before, after)) changes.push({ op: 'replace', path, value: after })
+      from += 1
+      to += 1
+    } else if (after === undefined || keptAt(kept, from + 1, to) > keptAt(kept, from, to + 1)) {
+      changes.push({ op: 'remove', path })
+      from += 1
+    } else {
+      changes.push({ op: 'add', path, value: after })
+      to += 1
+    }
+  }
+  return changes
+}
+
+/** The number of steps that can stay, for the rest of both lists from each pair of places. */
+function countCommon(first: readonly Step[], second: readonly Step[]): readonly Uint16Array[] {
+  const rows = Array.from({ length: first.length + 1 }, () => new Uint16Array(second.length + 1))
+  for (let from = first.length - 1; from >= 0; from -= 1)
+    for (let to = second.length - 1; to >= 0; to -= 1) {
+      const row = rows[from]
+      if (row === undefined) continue
+      row[to] =
+        first[from]?.id === second[to]?.id
+          ? keptAt(rows, from + 1, to + 1) + 1
+          : Math.max(keptAt(rows, from + 1, to), keptAt(rows, from, to + 1))
+    }
+  return rows
+}
+
+function keptAt(rows: readonly Uint16Array[], from: number, to: number): number {
+  return rows[from]?.[to] ?? 0
+}

@@ -1,0 +1,27 @@
+import { applyPatch, type Cure } from '../base/index.js'
+import type { ProcedureDocument, SpecSheet } from '../spec/index.js'
+import { findTroubles } from './findTroubles.js'
+import { REFERENCES } from './rankHarm.js'
+import type { ProcedureContext } from './stepContext.js'
+
+/** Corrects ids, figures and instances of steps where only one answer is possible. */
+export function fillReferences(
+  sheet: SpecSheet,
+  context: ProcedureContext,
+  procedure: ProcedureDocument,
+): { readonly procedure: ProcedureDocument; readonly applied: readonly Cure[] } {
+  const applied: Cure[] = []
+  let current = procedure
+  while (true) {
+    // A second figure that a step lacks repeats the cure of the first.
+    const cures = new Map<string, Cure>()
+    for (const { finding } of findTroubles(sheet, context, current).troubles) {
+      const [only, ...others] = finding.cures ?? []
+      if (only !== undefined && others.length === 0 && REFERENCES.includes(finding.code))
+        cures.set(JSON.stringify(only), only)
+    }
+    if (cures.size === 0) return { procedure: current, applied }
+    applied.push(...cures.values())
+    current = applyPatch(current, [...cures.values()]) as ProcedureDocument
+  }
+}

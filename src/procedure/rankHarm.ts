@@ -1,0 +1,63 @@
+import type { ProcedureCodes } from './codes.js'
+
+type Code = keyof ProcedureCodes
+
+/** What can hurt a person: the machine moves, falls, runs or turns. */
+const PERSON: readonly Code[] = [
+  'procedure/engine-running',
+  'procedure/not-chocked',
+  'procedure/chocks-on-lifted-wheels',
+  'procedure/axle-not-chocked',
+  'procedure/jack-as-support',
+  'procedure/not-secured',
+  'procedure/not-secured-for-run',
+  'procedure/guard-not-refitted',
+  'procedure/run-on-stands',
+  'procedure/not-on-level-ground',
+  'procedure/wheel-not-clear',
+  'procedure/not-raised',
+  'procedure/drain-not-raised',
+  'procedure/not-lowered',
+  'procedure/no-protection',
+  'procedure/manual-not-read',
+]
+
+/** What strands or ruins the machine, or lets oil onto the ground. */
+const MACHINE: readonly Code[] = [
+  'procedure/no-pan',
+  'procedure/lowered-with-drain-open',
+  'procedure/fill-not-cracked',
+  'procedure/fill-not-vented',
+  'procedure/breather-not-cleared',
+  'procedure/hose-not-empty',
+  'procedure/leaks-not-checked',
+  'procedure/leaks-not-checked-after-run',
+  'procedure/not-tightened',
+  'procedure/drain-not-tightened',
+  'procedure/run-without-oil',
+  'procedure/not-refilled',
+  'procedure/oil-poured-twice',
+  'procedure/must-not-run',
+  'procedure/wheel-turned-with-plug-out',
+  'procedure/not-cleared-away',
+  'procedure/used-oil-left',
+  'procedure/shield-left-off',
+]
+
+/** How a step is written: where only one answer is possible, it is filled in. */
+export const REFERENCES: readonly Code[] = [
+  'procedure/duplicate-step-id',
+  'procedure/instance-missing',
+  'procedure/unknown-instance',
+  'procedure/figure-missing',
+  'procedure/wrong-figure',
+  'procedure/dangling-pointer',
+]
+
+/** 0: can hurt a person; 1: the machine or the ground; 2: the quality of the work; 3: the record; 4: how a step is written. */
+export function rankHarm(code: Code): number {
+  if (PERSON.includes(code)) return 0
+  if (MACHINE.includes(code)) return 1
+  if (REFERENCES.includes(code)) return 4
+  return code === 'procedure/not-recorded' ? 3 : 2
+}

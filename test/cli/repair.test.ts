@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest'
+import { runCommand } from '../../src/cli/runCommand.js'
+import { validateProcedure } from '../../src/v1/procedure.js'
+import type { ProcedureDocument, SpecSheet, Step } from '../../src/v1/spec.js'
+import { memoryIo } from '../support/memoryIo.js'
+import { exampleText } from '../support/writeMistakes.js'
+
+// Ten broken procedures, to be read by someone who knows the job: `SHOW_REPAIRS=1` prints each repair.
+
+const sheetText = exampleText('tind-4', 'sheet.json')
+const sheet: SpecSheet = JSON.parse(sheetText)
+const good: ProcedureDocument = JSON.parse(exampleText('tind-4', 'procedure.json'))
+
+const without = (...ids: readonly string[]) => good.steps.filter(({ id }) => !ids.includes(id))
+
+function moved(id: string, before: string): readonly Step[] {
+  const step = good.steps.find((one) => one.id === id)
+  const rest = without(id)
+  const place = rest.findIndex((one) => one.id === before)
+  if (step === undefined || place === -1) throw new Error(`no step ${id} or ${before}`)
+  return rest.toSpliced(place, 0, step)
+}
+
+function noted(steps: readonly Step[], notes: Readonly<Record<string, string>>): readonly Step[] {
+  return steps.map((step) => (notes[step.id] === undefined ? step : { ...step, note: notes[step.id] ?? '' }))
+}
+
+const FRONT = '/gearcases/front/openings'
+const REAR = '/gearcases/rear/openings'
+
+/** What is on the wall of many sheds. */
+const WALL_LIST: readonly Step[] = [
+  { id: 'a', do: 'raise the machine', on: '/machine/supports/front-frame', note: 'jack behind the door' },
+  { id: 'b', do: 'take out', on: `${FRONT}/drain`, note: 'thread is worn: easy' },
+  { id: 'c', do: 'let drain', on: `${FRONT}/drain` },
+  { id: 'd', do: 'fit', on: `${FRONT}/drain` },
+  { id: 'e', do: 'tighten', on: `${FRONT}/drain` },
+  { id: 'f', do: 'take out', on: `${FRONT}/fill` },
+  { id: 'g', do: 'pour the oil', on: `${FRONT}/fill`, note: 'long funnel' },
+  { id: 'h', do: 'fit', on: `${FRONT}/fill` },
+  { id: 'i', do: 'take out', on: `${REAR}/drain` },
+  { id: 'j', do: 'let drain', on: `${REAR}/drain` },
+  { id: 'k', do: 'fit', on: `${REAR}/drain` },
+  { id: 'l', do: 'pour the oil', on: `${REAR}/fill` },
+  { id: 'm', do: 'lower the machine' },
+]
+
+interface Case {
+  readonly what: string
+  readonly steps: readonly Step[]
+  /** The first line that says what was wrong. */
+  readonly first: RegExp
+  readonly stopped: 'done' | 'rebuilt'
+  readonly notes?: readonly string[]
+}
+
+const CASES: readonly Case[] = [
+  { what: 'no chocks', steps: without('chock-rear'), first: /No wheel is chocked/, stopped: 'done' },
+  { what: 'a jack alone', steps: without('stands-front-frame'), first: /jack/, stopped: 'done' },
+  {
+    what: 'the engine runs, and nothing is recorded',
+    ...{ steps: without('stop', 'record'), first: /engine/, stopped: 'done' },
+  },
+  { what: 'no pan', steps: without('rear-pan-drain', 'record'), first: /pan/, stopped: 'done' },
+  {
+    what: 'the rear fill plug is cracked when the oil is out',
+    ...{ steps: moved('rear-crack-fill', 'rear-take-out-fill'), first: /fill/, stopped: 'done' },
+  },
+  {
+    what: 'the hose comes out at once, and no leak check',
+    ...{ steps: without('front-hose-fill', 'front-leaks', 'front-leaks-2'), first: /./, stopped: 'done' },
+  },
+  {
+    what: 'figures lost, ids doubled',
+    steps: good.steps.map(({ values: _values, ...step }, place) => ({ ...step, id: `step-${place % 50}` })),
+    ...{ first: /figures and ids filled in/, stopped: 'done' },
+  },
+  {
+    what: 'every second step is missing',
+    steps: noted(
+      good.steps.filter((_step, place) => place % 2 === 1),
+      { 'front-crack-fill': 'left-hand side of the frame' },
+    ),
+    ...{
+      first: /manual|protect|level|chock|engine/,
+      stopped: 'rebuilt',
+      notes: ['left-hand side of the frame'],
+    },
+  },
+  {
+    what: 'the list on the wall',
+    ...{ steps: WALL_LIST, first: /./, stopped: 'rebuilt' },
+    notes: ['jack behind the door', 'thread is worn: easy', 'long funnel'],
+  },
+  {
+    what: 'steps of their own, and the safety left out',
+    steps: noted(
+      [
+        ...without('stop', 'chock-rear', 'stands-front-frame', 'front-pan-drain', 'rear-hose-fill', 'lower'),
+        { id: 'wash', do: 'wipe down', on: '/gearcases/rear' },
+      ],
+      { wash: 'wash the plate as well', 'rear-crack-fill': 'use the long bar' },
+    ),
+    ...{
+      first: /engine|chock|jack/,
+      stopped: 'rebuilt',
+      notes: ['wash the plate as well', 'use the long bar'],
+    },
+  },
+]
+
+describe('ten broken procedures', () => {
+  it.each(CASES)('$what', async ({ what, steps, first, stopped, notes = [] }) => {
+    const bad = { ...good, steps }
+    const files = { 'set/procedure.json': JSON.stringify(bad), 'set/sheet.json': sheetText }
+    const io = memoryIo(files)
+    const code = await runCommand(['repair', 'set', '--out', 'good.json'], io)
+    const out = io.out.join('\n')
+    if (process.env['SHOW_REPAIRS'] !== undefined) console.log(`\n## ${what}\n${out}`)
+    expect(code).toBe(0)
+    expect(out.split('\n')[1]).toMatch(first)
+    expect(out.includes('usual order')).toBe(stopped === 'rebuilt')
+    const repaired: ProcedureDocument = JSON.parse(io.written.get('good.json') ?? '')
+    expect(validateProcedure(repaired, sheet)).toEqual([])
+    const kept = repaired.steps.flatMap(({ note }) => note ?? [])
+    expect(kept).toEqual(expect.arrayContaining([...notes]))
+  })
+})

@@ -1,0 +1,14 @@
+import { expect } from 'vitest'
+import { applyPatch } from '../../src/base/applyPatch.js'
+import { repairProcedure } from '../../src/v1/procedure.js'
+import type { Broken } from './brokenProcedures.js'
+
+/** The repair leaves nothing, its changes are those it made, and a second one changes nothing. */
+export function expectRepaired({ sheet, bad }: Broken): void {
+  const repaired = repairProcedure(bad, sheet)
+  expect(repaired.left).toEqual([])
+  expect(['done', 'rebuilt']).toContain(repaired.stopped)
+  expect(applyPatch(bad, repaired.applied)).toEqual(repaired.procedure)
+  const again = repairProcedure(repaired.procedure, sheet)
+  expect([again.applied, again.fixed, again.procedure]).toEqual([[], [], repaired.procedure])
+}
