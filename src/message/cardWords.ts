@@ -105,7 +105,7 @@ export interface CardWords {
   }) => string
   /** `3 min 20 s`, exact to the second. */
   readonly duration: (seconds: number) => string
-  /** An overrun; the amount has no minus sign. */
+  /** The amount past the limit; the amount has no minus sign. */
   readonly past: (amount: string) => string
   readonly remaining: (amount: string) => string
   /** The state of a service that another service of this visit includes. */

@@ -63,7 +63,7 @@ describe('plan', () => {
     expect(code).toBe(0)
     for (const said of [
       /Tind 4 L, long bed/,
-      /overrun 11\.2 h/,
+      /11\.2 h over/,
       /950 mL/,
       /1\.0 US qt/,
       /Setting: 31 N·m/,

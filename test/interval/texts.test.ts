@@ -16,7 +16,7 @@ describe('English sentences', () => {
     const machine = log({ hours: [['2031-03-02', 519.4]], records: [{ date: '2031-01-12', hours: 412 }] })
     const intervals = { repeat: stated({ hours: '100', period: 'P1Y6M' }), window: stated({ hours: '10' }) }
     expect(say(computeDue(question(intervals, machine, '2031-03-03'), OPTIONS).reasons)).toEqual([
-      'due: 100 h since the last service on 2031-01-12 at 412 h, due at 512 h; 519.4 h on 2031-03-02, overrun 7.4 h.',
+      'due: 100 h since the last service on 2031-01-12 at 412 h, due at 512 h; 519.4 h on 2031-03-02, 7.4 h over.',
       'The service window ends at 522 h; after that it is overdue.',
       'not due: 1 year and 6 months since the last service on 2031-01-12, due on 2032-07-12; 497 days left.',
       'Governing limit: hours, about 2031-02-27 (its date comes first).',

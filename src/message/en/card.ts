@@ -276,7 +276,7 @@ export const cardWords: CardWords = {
     const written = parts.filter(([count]) => count > 0).map(([count, unit]) => `${count}\u00a0${unit}`)
     return written.length === 0 ? '0\u00a0s' : written.join(' ')
   },
-  past: (amount) => `overrun ${amount}`,
+  past: (amount) => `${amount} over`,
   remaining: (amount) => amount,
   coveredBy: (service) => `covered by the ${service}`,
 }

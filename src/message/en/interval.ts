@@ -143,7 +143,7 @@ function remaining(left: DueLine['left'], say: Say): string {
   const { value, unit } = left ?? { value: 0, unit: 'd' }
   const size = Math.abs(value)
   const amount = unit === 'd' ? say.count(size, 'day', 'days') : say.quantity({ value: size, unit })
-  return value < 0 ? `overrun ${amount}` : `${amount} left`
+  return value < 0 ? `${amount} over` : `${amount} left`
 }
 
 /** `P1Y6M` as `1 year and 6 months`. */
