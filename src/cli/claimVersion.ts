@@ -85,7 +85,7 @@ async function findHolder(path: string): Promise<string | undefined> {
   if (age > ABANDONED_MS || (text === '' && age > EMPTY_MS)) return undefined
   const [, pid, place] = /^process (\d+) on (.*)$/.exec(text) ?? []
   if (place === placeOfProcess() && !isRunning(Number(pid))) return undefined
-  return text || unknown
+  return text.replace(/ pid:\[\d+\]$/, '') || unknown
 }
 
 /** Where a process number means this process: the machine and, on Linux, the space of process numbers (a container has its own). */

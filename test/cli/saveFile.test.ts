@@ -290,7 +290,7 @@ describe('writers that die', () => {
     for (const [content, seconds, isFree] of [
       ['as written', 0, true],
       [`process 1 on another machine`, 0, false],
-      [`process 1 on another machine`, 119, false],
+      [`process 1 on another machine`, 100, false],
       [`process 1 on another machine`, 121, true],
       ['', 0, false],
       ['', 6, true],

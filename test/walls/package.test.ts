@@ -29,7 +29,10 @@ const CEILINGS: Readonly<Record<string, readonly [number, string]>> = {
   './v1/interval/fleet': [6, 'columns, SQL and the list by day'],
   './v1/torque': [10, 'the unit table and exact fractions of quantity, and the wrench search'],
   './v1/quantity': [13, 'convert-units is 1.6 kB of it; the names that are read, 3 kB'],
-  './v1/spec': [39, 'zod is 7 kB of it, reading the short notation of sheets 10.5 kB, writing it 2 kB'],
+  './v1/spec': [
+    42,
+    'zod is 7 kB of it, reading the short notation of sheets 10.5 kB and of records 1.6 kB, writing it 2 kB, histories 0.8 kB',
+  ],
 }
 
 /** Gzip ceilings in kB of one function from the root; they hold until 1.0. */
@@ -55,9 +58,9 @@ const MAIN_JOB_CEILING = 95
 /**
  * Everything at once, which no bundle asks for: all rules, SQL, imports, forecasts, repair. It was 124 kB before forty
  * rules more, the lookups that they share, and the steps for lifting, rolling, running and reading a level, and 137 kB
- * before the short notation of sheets.
+ * before the short notation of sheets, 157 kB before lines of steps, open faults, histories and rows of a table.
  */
-const EVERYTHING_CEILING = 157
+const EVERYTHING_CEILING = 165
 
 /** Megabytes of the packed file: code, types, schemas, vectors, examples and docs. */
 const PACKED_CEILING = 0.95
