@@ -9,8 +9,11 @@ import type {
   Toolbox,
 } from '../spec/index.js'
 import { expandShort } from './notation/expandShort.js'
+import { logPlaces } from './notation/logPlaces.js'
 import { recordPlaces } from './notation/recordPlaces.js'
 import { sheetPlaces } from './notation/sheetPlaces.js'
+import { stockPlaces } from './notation/stockPlaces.js'
+import { toolboxPlaces } from './notation/toolboxPlaces.js'
 import { readDocument, type ShortForms } from './readDocument.js'
 import { machineLogShape } from './shapes/machineLogShape.js'
 import { procedureShape } from './shapes/procedureShape.js'
@@ -62,7 +65,7 @@ export function parseSpecSheet(data: unknown, options: ParseOptions = {}): Parse
  * ```
  */
 export function parseMachineLog(data: unknown, options: ParseOptions = {}): Parsed<MachineLog> {
-  return readDocument(data, { 'machine-log': machineLogShape }, options)
+  return readDocument(data, { 'machine-log': machineLogShape }, options, short({ 'machine-log': logPlaces }))
 }
 
 /**
@@ -85,7 +88,7 @@ export function parseMachineLog(data: unknown, options: ParseOptions = {}): Pars
  * ```
  */
 export function parseToolbox(data: unknown, options: ParseOptions = {}): Parsed<Toolbox> {
-  return readDocument(data, { toolbox: toolboxShape }, options)
+  return readDocument(data, { toolbox: toolboxShape }, options, short({ toolbox: toolboxPlaces }))
 }
 
 /**
@@ -108,7 +111,7 @@ export function parseToolbox(data: unknown, options: ParseOptions = {}): Parsed<
  * ```
  */
 export function parseStock(data: unknown, options: ParseOptions = {}): Parsed<Stock> {
-  return readDocument(data, { stock: stockShape }, options)
+  return readDocument(data, { stock: stockShape }, options, short({ stock: stockPlaces }))
 }
 
 /**

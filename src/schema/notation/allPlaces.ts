@@ -1,17 +1,23 @@
 import type { DocumentName } from '../../spec/index.js'
+import { type LogNotation, logPlaces } from './logPlaces.js'
 import type { Notation } from './notation.js'
 import type { PlaceTable } from './placeTable.js'
 import { type RecordNotation, recordPlaces } from './recordPlaces.js'
 import type { SheetNotation } from './sheetNotations.js'
 import { sheetPlaces } from './sheetPlaces.js'
+import { type StockNotation, stockPlaces } from './stockPlaces.js'
+import { type ToolboxNotation, toolboxPlaces } from './toolboxPlaces.js'
 
 /** The places of every kind of document that has a short form. */
 export const ALL_PLACES: { readonly [Kind in DocumentName]?: () => PlaceTable } = {
   'spec-sheet': sheetPlaces,
+  'machine-log': logPlaces,
+  toolbox: toolboxPlaces,
+  stock: stockPlaces,
   'service-record': recordPlaces,
 }
 
-export type NotationName = SheetNotation | RecordNotation
+export type NotationName = SheetNotation | RecordNotation | LogNotation | ToolboxNotation | StockNotation
 
 /** The notations of all documents by their names. */
 export const allNotations = (): { readonly [Name in NotationName]: Notation } =>

@@ -101,7 +101,11 @@ function slotOf(arm: Schema, key: string): Schema | undefined {
 
 /** What a writer may put at a place besides its full form. */
 function shortOf(node: PlaceNode): readonly [test: Schema, short: Schema] | undefined {
-  const { row, byPointer } = node
+  const { row, byPointer, lists } = node
+  if (lists !== undefined) {
+    const anyOf = lists.map(({ name }) => ({ items: textReference(name) }))
+    return [{ type: 'array' }, { type: 'array', anyOf }]
+  }
   if (byPointer !== undefined) {
     const texts = { type: 'object', additionalProperties: textReference(byPointer.name) }
     return [{ type: 'object' }, { ...texts, propertyNames: { $ref: '#/$defs/pointer' } }]

@@ -3,7 +3,7 @@ import { UNITS_BY_MEASURE } from '../../quantity/index.js'
 import type { NotationPart, SpecCodes } from '../../spec/index.js'
 import type { ReportMistake } from '../reportMistake.js'
 import { findUnit } from './findUnit.js'
-import { MAX_NOTATION_LENGTH, type Notation } from './notation.js'
+import { MAX_NOTATION_LENGTH, type Notation, type Slip } from './notation.js'
 import { readNotation } from './readNotation.js'
 
 /** How far a text was read, and what was expected there. */
@@ -58,7 +58,7 @@ function segmentAt(text: string, at: number) {
 }
 
 /** What people write, and what the notation writes for it. Each is tried alone, and kept if more can then be read. */
-const SLIPS: readonly (readonly [RegExp, string])[] = [
+const SLIPS: readonly Slip[] = [
   [/[\u00a0\u2002-\u200a\u202f\t]/g, ' '],
   [/ {2,}|^ +| +$/g, ''],
   [/(\d)½/g, '$1 1/2'],
@@ -72,31 +72,14 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
   [/×/g, 'x'],
   [/(\d),(\d)/g, '$1.$2'],
   [/(\d) (\d{3})(?!\d)/g, '$1$2'],
-  [/ *(?:\+\/?-|±) *(?=\d)/g, ' ± '],
   [/(\d) *(?:-|–|—|\.{2,3}) *(?=\d)/g, '$1–'],
-  [/(-?\d[\d.]*)(?:-|–| - | – )(-?\d[\d.]*) ?(?=°)/g, '$1 to $2 '],
-  [/^(?:≥|>=|at least|min\.?) *(?=\d)/, 'min. '],
-  [/^(?:≤|<=|at most|up to|max\.?) *(?=\d)/, 'max. '],
-  [/ *[+,] *(\d+ *(?:°|deg))/, ' then $1'],
   [/,(?=[^ \d])|(?<=[a-z°]),(?=\d)/g, ', '],
   [/(\d) ?x ?(?=\d)/g, '$1 x '],
-  [/\b(?:yrs?|y)\b/, 'years'],
-  [/\b(?:mos?|mths?)\b/, 'months'],
-  [/ \[([^\]]*\d[^\]]*)\]/, ' ($1)'],
-  [/ *[=/] *(\d[^,;([]*)/, ' ($1)'],
   [/\bAPI /g, ''],
-  [/^(\d+W?(?:-?\d+)?\b)(?!\.)/, 'SAE $1'],
   [/\b(\d+W)(\d)/, '$1-$2'],
   [/\bGL ?(\d)/, 'GL-$1'],
   [/^(VG )/, 'ISO $1'],
-  [/\b([A-Z]+)(\d+) *(?:-|–|to) *\1(\d+)/, 'serial $1 $2 to $3'],
-  [/ ?\[(\d)/, ' [p. $1'],
-  [/ \((p\. [^)]*)\)/, ' [$1]'],
-  [/^every /i, ''],
-  [/,? (?:or|and) (?=\d)/, ', '],
-  [/,? whichever .*$/, ''],
   [/^(?:approx\.?|about|ca\.?|~) ?(?=\d)/, ''],
-  [/^(?:hand tight|n\/?a|tbd|unknown|none|not stated|not given|-|–|\?)$/i, 'not stated'],
 ]
 
 /** The text with the fewest changes that can be read; undefined where none is known. */
@@ -106,7 +89,7 @@ function correct(notation: Notation, text: string): string | undefined {
     const read = readNotation(notation, best)
     if (read.ok) return best
     const left = best.length - read.at
-    const better = attempts(best, read).find((one) => {
+    const better = attempts(best, read, notation).find((one) => {
       if (one === best) return false
       const next = readNotation(notation, one)
       return next.ok || one.length - next.at < left
@@ -120,12 +103,12 @@ function correct(notation: Notation, text: string): string | undefined {
 const ALL_MEASURES = /* @__PURE__ */ Object.keys(UNITS_BY_MEASURE) as (keyof typeof UNITS_BY_MEASURE)[]
 
 /** The text with each of the usual slips corrected. */
-function attempts(text: string, { at, expected }: Stop): readonly string[] {
+function attempts(text: string, { at, expected }: Stop, { slips }: Notation): readonly string[] {
   const { from, to, isInWord } = segmentAt(text, at)
   const unit = findUnit(text.slice(from, to), isInWord ? ALL_MEASURES : expected)
   const isSure = unit?.symbols.length === 1 && unit.reason === undefined
   return [
-    ...SLIPS.map(([slip, right]) => text.replace(slip, right)),
+    ...[...SLIPS, ...slips].map(([slip, right]) => text.replace(slip, right)),
     ...(isSure ? [`${text.slice(0, from)}${unit.figures} ${unit.symbols[0]}${text.slice(to)}`] : []),
     `${text.slice(0, at)},${text.slice(at)}`,
   ]

@@ -88,10 +88,13 @@ const untilSource = (): Piece =>
 export const tighteningText = untilSource
 export const tightening = (): Piece => cited(untilSource())
 
+export const SAE_GRADE = '[0-9]{1,3}W(?:-[0-9]{1,3})?|[0-9]{1,3}'
+export const CATEGORY = '[A-Z]{2}(?:-[0-9][A-Z]?)?'
+
 function oil(): Piece {
-  const category = '(?: (?<category>[A-Z]{2}(?:-[0-9][A-Z]?)?))?'
+  const category = `(?: (?<category>${CATEGORY}))?`
   const sae = term(
-    `SAE (?:(?<system>J306|J300)(?::(?<edition>[0-9]{4}))? )?(?<grade>[0-9]{1,3}W(?:-[0-9]{1,3})?|[0-9]{1,3})${category}`,
+    `SAE (?:(?<system>J306|J300)(?::(?<edition>[0-9]{4}))? )?(?<grade>${SAE_GRADE})${category}`,
     'oil',
     ({ system, grade = '', ...found }) => ({
       kind: 'grade',
@@ -128,7 +131,7 @@ function oil(): Piece {
 }
 
 /** Gear oil grades begin at 65 and 70W, engine oil grades end at 60 and 25W, so that a grade says whose it is. */
-function saeSystem(system: string | undefined, grade: string): string {
+export function saeSystem(system: string | undefined, grade: string): string {
   return `SAE ${system ?? (Number.parseInt(grade, 10) >= 65 ? 'J306' : 'J300')}`
 }
 
@@ -146,8 +149,12 @@ function ringSize(figures: readonly string[]): Piece {
   return optional(sequence(words(' '), field('size', found)))
 }
 
-/** `flat copper crush washer 20 x 24 x 1.5 mm, every opening, part UM-2024`, and every other seal of a joint. */
-export function seal(): Piece {
+/** `flat copper crush washer 20 x 24 x 1.5 mm, every opening, part UM-2024`, and what no seal is. */
+export const seal = (): Piece =>
+  cited(oneOf(boughtSeal(value), words('none', undefined, { kind: 'none' }), notStated()))
+
+/** A seal that can be bought; `valueFrom` makes a value of a leaf of its own, with or without a source. */
+export function boughtSeal(valueFrom: (piece: Piece) => Piece): Piece {
   const rubber = 'NBR|HNBR|FKM|ACM|EPDM|VMQ|FVMQ|AU|CR|FFKM'
   const material = ({ material = 'not stated' }) => ({ material })
   const ofRubber = (rest: string, build: (found: Readonly<Record<string, string>>) => object) =>
@@ -183,22 +190,24 @@ export function seal(): Piece {
     term(`gasket (?<material>${WORDS})`, 'seal', (found) => ({ kind: 'gasket', ...found })),
     sequence(
       term(`liquid gasket (?<product>${WORDS})`, 'seal', (found) => ({ kind: 'liquid gasket', ...found })),
-      optional(sequence(words(', bead '), field('bead', value(millimetres))), {
+      optional(sequence(words(', bead '), field('bead', valueFrom(millimetres))), {
         bead: { kind: 'not stated' },
       }),
-      optional(sequence(words(', cure '), field('cureBeforeOil', value(amount('duration', ['h', 'min'])))), {
-        cureBeforeOil: { kind: 'not stated' },
-      }),
+      optional(
+        sequence(words(', cure '), field('cureBeforeOil', valueFrom(amount('duration', ['h', 'min'])))),
+        {
+          cureBeforeOil: { kind: 'not stated' },
+        },
+      ),
     ),
   )
-  const bought = sequence(
+  return sequence(
     made,
     optional(sequence(words(', '), wordOf('replace', ['every opening', 'on condition'], 'replacement')), {
       replace: 'not stated',
     }),
     optional(term(`, part (?<partNumber>${WORDS})`)),
   )
-  return cited(oneOf(bought, words('none', undefined, { kind: 'none' }), notStated()))
 }
 
 /** A whole number of one unit of a period. */

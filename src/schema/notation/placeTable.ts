@@ -1,4 +1,6 @@
-import type { LeafKind } from '../../spec/index.js'
+import type { Finding, JsonPointer } from '../../base/index.js'
+import type { LeafKind, SourceRef, SpecCodes, WrittenPlace } from '../../spec/index.js'
+import type { ReportMistake } from '../reportMistake.js'
 import type { Notation } from './notation.js'
 
 export type Holder = Record<string, unknown>
@@ -16,6 +18,18 @@ export interface LeftOutAt {
 
 /** What a key that was left out becomes; undefined where it must be written. */
 export type LeftOut = (at: LeftOutAt) => unknown
+
+/** `gear-oil-change` is the gear oil change, and `drain` the drain plug. */
+export const named =
+  (what = '') =>
+  ({ id }: Pick<LeftOutAt, 'id'>): string => {
+    const words = id.replaceAll('-', ' ')
+    return what === '' || words.endsWith(what) ? words : `${words} ${what}`
+  }
+
+/** The name of a document that gives none. */
+export const namedAsDocument: LeftOut = ({ holder: { id } }) =>
+  typeof id === 'string' && id !== '' ? named()({ id }) : undefined
 
 /** What a writer may do at a place of a document. */
 export interface PlaceRow<Name extends string = string> {
@@ -39,15 +53,25 @@ export interface PlaceRow<Name extends string = string> {
   readonly isYesOrNo?: true
   /** A list of parts is also a map from their pointers to texts in this notation. */
   readonly byPointer?: Name
+  /** A list of texts, all in one of these notations, and the object that it is. */
+  readonly lists?: readonly Name[]
+  readonly collect?: (values: readonly Holder[]) => Collected
   /** A list of ids is a record of things with no more than a name. */
   readonly isListOfIds?: true
 }
 
+/** What a list of texts is, and for each place below it the text that it is from and the part there. */
+export interface Collected {
+  readonly value: Holder
+  readonly places: readonly { readonly full: JsonPointer; readonly of: number; readonly part: string }[]
+}
+
 /** A place of the table and the places below it. */
 export interface PlaceNode {
-  readonly row: Omit<PlaceRow, 'text' | 'byPointer'>
+  readonly row: Omit<PlaceRow, 'text' | 'byPointer' | 'lists'>
   readonly text?: Notation
   readonly byPointer?: Notation
+  readonly lists?: readonly Notation[]
   readonly below: { readonly [key: string]: PlaceNode }
 }
 
@@ -55,15 +79,58 @@ export interface PlaceNode {
 export interface PlaceTable<Name extends string = string> {
   readonly places: PlaceNode
   readonly notations: { readonly [Each in Name]: Notation }
+  readonly readers: Readers
+}
+
+/** A place of the document while it is expanded. */
+export interface Place {
+  readonly full: JsonPointer
+  /** Where it is written. */
+  readonly path: JsonPointer
+  /** What is below it in the full form was written at the same place: in a text, or not at all. */
+  readonly isWhole: boolean
+  /** Its key in its own holder. */
+  readonly id: string
+  /** The source of the section that it is in. */
+  readonly section: Partial<SourceRef> | undefined
+  readonly gearcase: Holder | undefined
+}
+
+/** A document that is being expanded, and what was found so far. */
+export interface Expander {
+  readonly table: PlaceTable
+  readonly document: Holder
+  readonly report: ReportMistake
+  readonly findings: Finding<SpecCodes>[]
+  readonly places: WrittenPlace[]
+  /** Places of the full form whose text could not be read; null is there. */
+  readonly unread: JsonPointer[]
+  /** Reads a text, or reports why it cannot be read. */
+  readonly readText: (text: string, notation: Notation, place: Place) => unknown
+}
+
+/** The readers of forms that not every kind of document has: a bundle has those of its tables. */
+interface Readers {
+  readonly section?: (
+    holder: Holder,
+    node: PlaceNode,
+    place: Place,
+    expander: Expander,
+  ) => Partial<SourceRef> | undefined
+  readonly set?: (holder: Holder, place: Place, expander: Expander) => void
+  readonly ids?: (value: unknown, place: Place, expander: Expander) => unknown
+  readonly byPointer?: (map: Holder, notation: Notation, place: Place, expander: Expander) => unknown
+  readonly list?: (list: readonly unknown[], node: PlaceNode, place: Place, expander: Expander) => unknown
 }
 
 /** The rows as one tree, in which `*` is any key. */
 export function makeTable<Name extends string>(
   rows: { readonly [place: string]: PlaceRow<Name> },
   notations: PlaceTable<Name>['notations'],
+  readers: Readers = {},
 ): PlaceTable<Name> {
   const places: PlaceNode = { row: {}, below: {} }
-  for (const [place, { text, byPointer, ...row }] of Object.entries(rows)) {
+  for (const [place, { text, byPointer, lists, ...row }] of Object.entries(rows)) {
     let node = places
     for (const key of place.split('/').slice(1)) {
       const below = node.below as Record<string, PlaceNode>
@@ -74,9 +141,10 @@ export function makeTable<Name extends string>(
       row,
       text: text && notations[text],
       byPointer: byPointer && notations[byPointer],
+      lists: lists?.map((name) => notations[name]),
     })
   }
-  return { places, notations }
+  return { places, notations, readers }
 }
 
 /** The node of a key: its own, or the one of any key. Keys of foreign data may be names of built-ins. */

@@ -1,12 +1,13 @@
 import { type Measure, UNITS_BY_MEASURE, type Unit } from '../../quantity/index.js'
 import type { NotationPart } from '../../spec/index.js'
+import { DATE_PATTERN } from '../shapes/textShapes.js'
 import { field, type Piece, someOf, term } from './piece.js'
 import { decimalsOf, FIGURE, FRACTION, unitGroup } from './valuePieces.js'
 
 // Measured quantities of logs, toolboxes, stocks and records: a JSON number with its unit. A figure of the short notation has at
 // most 15 digits, so that it is the number.
 
-function quantity(
+export function quantity(
   units: readonly Unit[],
   expected: NotationPart,
   figure = `(?:(?<fraction>${FRACTION})|(?<value>${FIGURE}))`,
@@ -20,6 +21,9 @@ function quantity(
 export const quantityOf = (measure: Measure): Piece => quantity(UNITS_BY_MEASURE[measure], measure)
 export const hours = (): Piece => quantity(['h'], 'hours')
 
+/** A day under this key. */
+export const day = (key: string): Piece => term(`(?<${key}>${DATE_PATTERN.source.slice(1, -1)})`, 'date')
+
 /** `512.6 h, 4410 km`: what the meters show, at least one of them. */
-export const readings = (): Piece =>
-  someOf([field('hours', hours()), field('distance', quantityOf('distance'))], ', ')
+export const readings = (units = UNITS_BY_MEASURE.distance): Piece =>
+  someOf([field('hours', hours()), field('distance', quantity(units, 'distance'))], ', ')

@@ -4,10 +4,11 @@ import { makeNotations } from './notation.js'
 import { always, asPattern, field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
 import { asHolder, type LeftOut, makeTable, type PlaceRow } from './placeTable.js'
 import { hours, quantityOf, readings } from './quantityNotations.js'
+import { readByPointer } from './readByPointer.js'
 import { FIGURE, FREE_WORDS, ID, WORDS } from './valuePieces.js'
 
 /** `hallbrekka-tind-4, revision 2023-03`. */
-const sheetReference = (): Piece => term(`(?<id>${ID}), revision (?<revision>${WORDS})`, 'sheet')
+export const sheetReference = (): Piece => term(`(?<id>${ID}), revision (?<revision>${WORDS})`, 'sheet')
 
 /** `gear-oil-change of front`, `gear-oil-change of hub left`: done, and no details are known. */
 const entry = (): Piece => term(`(?<service>${ID}) of (?<gearcase>${ID})(?: (?<instance>${ID}))?`, 'service')
@@ -51,7 +52,7 @@ const filterDone = (): Piece =>
     'filter done',
   )
 
-const recordNotations = () =>
+export const recordNotations = () =>
   makeNotations({
     sheetReference,
     readings,
@@ -82,7 +83,7 @@ const detailOf: LeftOut = ({ holder: { entries } }) => {
 }
 
 /** Where a record may be short, alone and in a log. */
-const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotation> } => ({
+export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotation> } => ({
   '': { leftOut: { detail: detailOf } },
   '/sheet': { text: 'sheetReference' },
   '/readings': { text: 'readings' },
@@ -102,4 +103,6 @@ const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotation> } =>
 })
 
 /** Where a service record may be short. */
-export const recordPlaces = /* @__PURE__ */ buildOnce(() => makeTable(recordRows(), recordNotations()))
+export const recordPlaces = /* @__PURE__ */ buildOnce(() =>
+  makeTable(recordRows(), recordNotations(), { byPointer: readByPointer }),
+)

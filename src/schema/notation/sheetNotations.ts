@@ -18,42 +18,46 @@ import {
   uses,
   variant,
 } from './partNotations.js'
+import { SHEET_SLIPS } from './sheetSlips.js'
 import { amount, amountOf, sourceText, value } from './valuePieces.js'
 
 const ofMeasure = (measure: Measure) => () => value(amountOf(measure, UNITS_BY_MEASURE[measure]))
 
 /** The notations of a sheet. */
 export const sheetNotations = () =>
-  makeNotations({
-    volume: ofMeasure('volume'),
-    length: ofMeasure('length'),
-    temperature: ofMeasure('temperature'),
-    mass: ofMeasure('mass'),
-    minutes: () => value(amount('duration', ['min'])),
-    tightening,
-    oils,
-    seal,
-    interval,
-    window,
-    place,
-    severeUse,
-    access,
-    oilSpace,
-    fill,
-    method,
-    level,
-    uses,
-    emptying,
-    filterHold,
-    drive,
-    fasteners,
-    bolts,
-    condition,
-    variant,
-    support,
-    axle,
-    documentSource,
-    source: sourceText,
-  })
+  makeNotations(
+    {
+      volume: ofMeasure('volume'),
+      length: ofMeasure('length'),
+      temperature: ofMeasure('temperature'),
+      mass: ofMeasure('mass'),
+      minutes: () => value(amount('duration', ['min'])),
+      tightening,
+      oils,
+      seal,
+      interval,
+      window,
+      place,
+      severeUse,
+      access,
+      oilSpace,
+      fill,
+      method,
+      level,
+      uses,
+      emptying,
+      filterHold,
+      drive,
+      fasteners,
+      bolts,
+      condition,
+      variant,
+      support,
+      axle,
+      documentSource,
+      source: sourceText,
+    },
+    SHEET_SLIPS,
+  )
 
 export type SheetNotation = keyof ReturnType<typeof sheetNotations>

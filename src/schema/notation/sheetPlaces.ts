@@ -1,27 +1,15 @@
 import type { LeafPlace } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
-import {
-  asHolder,
-  type Holder,
-  type LeftOut,
-  type LeftOutAt,
-  makeTable,
-  type PlaceRow,
-} from './placeTable.js'
+import { asHolder, type Holder, type LeftOut, makeTable, named, type PlaceRow } from './placeTable.js'
+import { readIds } from './readIds.js'
+import { readSection } from './readSection.js'
+import { readSet } from './readSet.js'
 import { type SheetNotation, sheetNotations } from './sheetNotations.js'
 
 const empty = () => ({})
 const notStated = () => ({ kind: 'not stated' })
 const torqueNotStated = () => ({ kind: 'not stated', threadCondition: 'not stated' })
 const always = (value: unknown) => () => value
-
-/** `gear-oil-change` is the gear oil change, and `drain` the drain plug. */
-const named =
-  (what = '') =>
-  ({ id }: LeftOutAt) => {
-    const words = id.replaceAll('-', ' ')
-    return what === '' || words.endsWith(what) ? words : `${words} ${what}`
-  }
 
 /** A bevel box `bevel` is no bevel bevel box. */
 const gearcaseName: LeftOut = ({ id, holder: { type } }) => {
@@ -209,5 +197,9 @@ const LEAVES: { readonly [Place in LeafPlace]: SheetNotation } = {
 /** Where a sheet may be short: the rows and the leaves. */
 export const sheetPlaces = /* @__PURE__ */ buildOnce(() => {
   const leaves = Object.entries(LEAVES).map(([place, text]) => [place, { text, isLeaf: true }] as const)
-  return makeTable({ ...makeRows(), ...Object.fromEntries(leaves) }, sheetNotations())
+  return makeTable({ ...makeRows(), ...Object.fromEntries(leaves) }, sheetNotations(), {
+    section: readSection,
+    set: readSet,
+    ids: readIds,
+  })
 })

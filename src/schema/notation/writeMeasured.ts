@@ -1,20 +1,67 @@
 import { spellingsOf, type Unit } from '../../quantity/index.js'
-import type { RecordNotation } from './recordPlaces.js'
+import type { NotationName } from './allPlaces.js'
+import type { SheetNotation } from './sheetNotations.js'
 import type { Value, Writer } from './writer.js'
+import { sealText } from './writeSeal.js'
+import { join } from './writeValue.js'
 
 const quantity: Writer = ({ value, unit }) => `${value} ${spellingsOf(unit as Unit)[0]}`
-const listed = (...parts: readonly (string | undefined | false)[]): string =>
-  parts.filter((part) => part !== undefined && part !== false).join(', ')
 
-/** The texts of records, which hold measured quantities and no sources. */
-export const RECORD_WRITERS: Readonly<Record<RecordNotation, Writer>> = {
+const onDay: Writer = ({ date, hours, distance }, source) =>
+  `${join(hours && quantity(hours, source), distance && quantity(distance, source))} on ${date}`
+const price: Writer = ({ value, currency }) => `${value} ${currency}`
+const scale: Writer = ({ lowest, highest, graduation, unit }, source) =>
+  `${lowest}–${quantity({ value: highest, unit }, source)} by ${graduation}`
+const accuracy: Writer = ({ kind, percent }) => (percent === undefined ? kind : `${percent} % ${kind}`)
+
+/** The texts of all documents but sheets, which hold measured quantities and no sources. */
+export const MEASURED_WRITERS: Readonly<Record<Exclude<NotationName, SheetNotation>, Writer>> = {
   quantityHours: quantity,
   quantityDistance: quantity,
   quantityVolume: quantity,
   quantityTorque: quantity,
+  quantityLength: quantity,
+  quantityMass: quantity,
+  quantityViscosity: quantity,
+  quantityDensity: quantity,
+  quantityCelsius: quantity,
+  readingsInKm: onDay,
+  readingsInMi: onDay,
+  event: ({ kind, gearcases, date }) =>
+    `${kind}${gearcases === undefined ? '' : ` of ${gearcases.join(', ')}`} on ${date}`,
+  topUp: ({ volume, gearcase, instance, date, oil }, source) =>
+    `${quantity(volume, source)} in ${gearcase}${instance === undefined ? '' : ` ${instance}`} on ${date}, ${oil}`,
+  pause: ({ from, to }) => `${from} to ${to}`,
+  container: ({ count, size, oil, opened, price: each }, source) =>
+    join(
+      `${count === 1 ? '' : `${count} x `}${quantity(size, source)} of ${oil.name}`,
+      opened && `opened ${quantity(opened, source)}`,
+      each && price(each, source),
+    ),
+  label: ({ name }) => name,
+  seals: ({ count, seal, price: each }, source) =>
+    join(`${count} x ${sealText(seal, source)}`, each && price(each, source)),
+  sealInStock: sealText,
+  price,
+  scale,
+  accuracy,
+  wrench: ({ scales, type, drive, accuracy: error, leverLength, calibration }, source) =>
+    join(
+      scales.map((one: Value) => scale(one, source)).join(' and '),
+      type,
+      drive,
+      error && error.kind !== 'ISO 6789' && accuracy(error, source),
+      leverLength && `lever ${quantity(leverLength, source)}`,
+      calibration && `calibrated ${calibration.date}`,
+      calibration?.cyclesSince !== undefined && `${calibration.cyclesSince} cycles since`,
+    ),
+  socket: ({ fits, size, drive }) => join(size === undefined ? fits : `${fits} ${size}`, drive),
+  vessel: ({ size, graduation, lowestMark }, source) =>
+    `${lowestMark === undefined ? '' : `${lowestMark.value}–`}${quantity(size, source)} by ${graduation.value}`,
+  stands: ({ count, rating }, source) => `${count} x ${quantity(rating, source)}`,
   sheetReference: ({ id, revision }) => `${id}, revision ${revision}`,
   readings: ({ hours, distance }, source) =>
-    listed(hours && quantity(hours, source), distance && quantity(distance, source)),
+    join(hours && quantity(hours, source), distance && quantity(distance, source)),
   entry: ({ service, gearcase, instance }) =>
     `${service} of ${gearcase}${instance === undefined ? '' : ` ${instance}`}`,
   oilUsed: ({ name, container }) => (container === undefined ? name : `${name} from ${container}`),
@@ -26,7 +73,7 @@ export const RECORD_WRITERS: Readonly<Record<RecordNotation, Writer>> = {
         : `${turns} turns`
     return wheelMark === undefined ? done : `${done} at ${wheelMark}`
   },
-  sealDone: ({ done, partNumber }) => listed(done, partNumber && `part ${partNumber}`),
+  sealDone: ({ done, partNumber }) => join(done, partNumber && `part ${partNumber}`),
   filterDone: ({ done, partNumber, found }) =>
-    listed(done, partNumber && `part ${partNumber}`, found && `found ${found}`),
+    join(done, partNumber && `part ${partNumber}`, found && `found ${found}`),
 }

@@ -85,6 +85,8 @@ function shorten(value: unknown, node: PlaceNode, around: Around): unknown {
   }
   const holder = asHolder(value)
   if (holder === undefined) return value
+  const days = node.lists && writeMeters(holder, node, around)
+  if (days !== undefined) return days
   if (row.isListOfIds && Object.values(holder).every((one) => isSameJson(one, {}))) return Object.keys(holder)
   return shortenHolder(holder, node, around)
 }
@@ -138,6 +140,29 @@ function bracketsOf(source: SourceRef | undefined, { section, root }: Around): s
   const isKnown = page !== undefined && completeSource({ confidence }, section, root).ref === ref
   const place = page === undefined ? ref : `${isKnown ? '' : `${ref} `}p. ${page}`
   return ` [${place}${confidence === 'read' ? '' : `, ${confidence}`}]`
+}
+
+/** The meters of a log as a list of the days on which they were read, if the list says all. */
+function writeMeters(meters: Holder, { row, lists = [] }: PlaceNode, around: Around): unknown {
+  const readingsOf = (meter: string) => {
+    const { unit, readings = [] } = (meters[meter] ?? {}) as { unit?: string; readings?: readonly Holder[] }
+    return readings.map(({ date, value }) => ({ date, [meter]: { value, unit } }) as Holder)
+  }
+  const hours = readingsOf('hours')
+  const days: Holder[] = []
+  for (const distance of readingsOf('distance')) {
+    while (hours[0] !== undefined && String(hours[0]['date']) < String(distance['date']))
+      days.push(...hours.splice(0, 1))
+    const isSameDay = hours[0]?.['date'] === distance['date']
+    days.push({ ...distance, ...(isSameDay && hours.shift()) })
+  }
+  days.push(...hours)
+  const isWhole = days.length > 0 && isSameJson(row.collect?.(days).value, meters)
+  if (!isWhole) return undefined
+  const leaf: PlaceNode = { row: {}, below: {} }
+  return lists
+    .map((notation) => days.map((read) => writePlace(notation, read, leaf, around)))
+    .find((texts) => !texts.includes(undefined))
 }
 
 /** A list of parts as a map from their pointers, if each has another and one text says the rest. */

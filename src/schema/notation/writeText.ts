@@ -1,40 +1,13 @@
-import { spellingsOf, type Unit } from '../../quantity/index.js'
 import type { NotationName } from './allPlaces.js'
-import { RECORD_WRITERS } from './writeMeasured.js'
+import { MEASURED_WRITERS } from './writeMeasured.js'
 import type { Value, Writer, WriteSource } from './writer.js'
+import { sealText } from './writeSeal.js'
+import { band, isNotStated, join, printed, value } from './writeValue.js'
 
 /** Writes a value in a notation as well as it can; who uses the text reads it back. Undefined where no text says it. */
 export function writeText(name: NotationName, value: Value, source: WriteSource): string | undefined {
   return WRITERS[name](value, source)
 }
-
-/** Parts with a comma between them; absent ones are left out. */
-const join = (...parts: readonly (string | false | undefined)[]): string =>
-  parts.filter((part) => part !== undefined && part !== false && part !== '').join(', ')
-const isNotStated = (value: Value): boolean => value?.kind === 'not stated'
-
-function band(value: Value): string {
-  const { kind, unit, asPrinted, value: figure, minus, plus, min, max } = value
-  const symbol = spellingsOf(unit as Unit)[0]
-  const space = unit === 'deg' ? '' : ' '
-  if (kind === 'limits') {
-    const between = /^deg[CF]$|^K$/.test(unit) ? ' to ' : '–'
-    const figures =
-      min === undefined ? `max. ${max}` : max === undefined ? `min. ${min}` : min + between + max
-    return figures + space + symbol
-  }
-  if (kind === 'nominal') return (asPrinted ?? figure) + space + symbol
-  return `${figure}${minus === plus ? ` ± ${plus}` : ` +${plus}/-${minus}`}${space}${symbol}`
-}
-
-/** Where a text has no way to say `not stated`, this one is not read back, and the object stays. */
-function printed(value: Value): string {
-  if (isNotStated(value)) return value.kind
-  const others = value.printed?.map(band).join(', ')
-  return others === undefined || others === '' ? band(value) : `${band(value)} (${others})`
-}
-
-const value: Writer = (given, source) => printed(given) + source(given.source)
 
 function tighteningText({
   kind,
@@ -80,32 +53,6 @@ function oilText({
     limitedSlip !== 'not stated' && `limited-slip ${limitedSlip}`,
     additive &&
       `${additive.includedInRefill ? 'including' : 'plus'} ${printed(additive.volume)} of ${additive.name}`,
-  )
-}
-
-function sealText(seal: Value, source: WriteSource): string {
-  const { kind, form, material, size, designation, product, bead, cureBeforeOil, replace, partNumber } = seal
-  if (kind === 'none' || kind === 'not stated') return kind
-  const known = (word: string | undefined) => (word === 'not stated' ? undefined : word)
-  const figures =
-    size && [size.inside, size.outside, size.thickness, size.section].filter(Boolean).join(' x ')
-  const name =
-    kind === 'gasket'
-      ? ['gasket', material]
-      : product !== undefined
-        ? [kind, product]
-        : [
-            kind === 'crush washer' && known(form),
-            known(material),
-            form === 'profile ring' ? form : kind,
-            designation,
-          ]
-  return join(
-    [...name, size && `${figures} ${size.unit}`].filter(Boolean).join(' '),
-    bead && !isNotStated(bead) && `bead ${value(bead, source)}`,
-    cureBeforeOil && !isNotStated(cureBeforeOil) && `cure ${value(cureBeforeOil, source)}`,
-    known(replace),
-    partNumber && `part ${partNumber}`,
   )
 }
 
@@ -162,7 +109,7 @@ function conditionText({ variants, modelYears, serials, market }: Value): string
 }
 
 const WRITERS: Readonly<Record<NotationName, Writer>> = {
-  ...RECORD_WRITERS,
+  ...MEASURED_WRITERS,
   volume: value,
   length: value,
   temperature: value,

@@ -1,0 +1,122 @@
+import { MACHINE_EVENT_KINDS } from '../../spec/index.js'
+import { buildOnce } from '../shapes/makeShape.js'
+import { makeNotations } from './notation.js'
+import { field, listOf, optional, type Piece, sequence, term, wordOf, words } from './piece.js'
+import {
+  type Collected,
+  type Holder,
+  type LeftOut,
+  makeTable,
+  namedAsDocument,
+  type PlaceRow,
+} from './placeTable.js'
+import { day, quantityOf, readings } from './quantityNotations.js'
+import { readByPointer } from './readByPointer.js'
+import { readList } from './readList.js'
+import { recordNotations, recordRows } from './recordPlaces.js'
+import { FREE_WORDS, ID } from './valuePieces.js'
+
+/** `512.6 h, 4410 km on 2023-10-06`: what the meters showed on a day. */
+const readingsOnDay = (unit: 'km' | 'mi') => (): Piece =>
+  sequence(readings([unit]), words(' on '), day('date'))
+
+/** `submersion of front, rear on 2023-05-02`; without gearcases, of the whole machine. */
+const event = (): Piece =>
+  sequence(
+    wordOf('kind', MACHINE_EVENT_KINDS, 'event'),
+    optional(
+      sequence(
+        words(' of '),
+        field(
+          'gearcases',
+          listOf(
+            term(`(?<id>${ID})`, 'id', ({ id }) => id),
+            ', ',
+          ),
+        ),
+      ),
+    ),
+    words(' on '),
+    day('date'),
+  )
+
+/** `50 mL in hub left on 2023-05-02, gear oil 80W-90`. */
+const topUp = (): Piece =>
+  sequence(
+    field('volume', quantityOf('volume')),
+    term(` in (?<gearcase>${ID})(?: (?<instance>${ID}))? on `, 'id'),
+    day('date'),
+    term(`, (?<oil>${FREE_WORDS})`, 'name'),
+  )
+
+/** `2022-11-01 to 2023-03-31`. */
+const pause = (): Piece => sequence(day('from'), words(' to '), day('to'))
+
+const logNotations = () => ({
+  ...recordNotations(),
+  ...makeNotations({
+    readingsInKm: readingsOnDay('km'),
+    readingsInMi: readingsOnDay('mi'),
+    event,
+    topUp,
+    pause,
+  }),
+})
+
+export type LogNotation = keyof ReturnType<typeof logNotations>
+
+/** The readings of each day as the meters of a log. */
+function collectMeters(days: readonly Holder[]): Collected {
+  const value: Record<string, { readonly unit: unknown; readonly readings: object[] }> = {}
+  const places = days.flatMap((read, of) =>
+    ['hours', 'distance'].flatMap((meter) => {
+      const quantity = read[meter] as { readonly value: number; readonly unit: string } | undefined
+      if (quantity === undefined) return []
+      value[meter] ??= { unit: quantity.unit, readings: [] }
+      const { readings } = value[meter]
+      readings.push({ date: read['date'], value: quantity.value })
+      return [{ full: `/${meter}/readings/${readings.length - 1}`, of, part: `/${meter}` }]
+    }),
+  )
+  return { value, places }
+}
+
+/** What a record in a log takes from it. */
+const ofLog =
+  (key: string): LeftOut =>
+  ({ root }) =>
+    root[key] ?? undefined
+
+/** `service-2022-11-20`. */
+const recordId: LeftOut = ({ holder: { date } }) =>
+  typeof date === 'string' && /^[\d-]+$/.test(date) ? `service-${date}` : undefined
+
+/** Where a machine log may be short. Its records are short as records are, and leave out what the log says. */
+export const logPlaces = /* @__PURE__ */ buildOnce(() => {
+  const records = recordRows()
+  const below = Object.entries(records).map(([place, row]) => [`/records/*${place}`, row] as const)
+  const rows: { readonly [place: string]: PlaceRow<LogNotation> } = {
+    ...Object.fromEntries(below),
+    '': {
+      leftOut: { name: namedAsDocument, identity: () => ({}), meters: () => ({}), records: () => [] },
+    },
+    '/sheet': { text: 'sheetReference' },
+    '/meters': { lists: ['readingsInKm', 'readingsInMi'], collect: collectMeters },
+    '/events/*': { text: 'event' },
+    '/topUps/*': { text: 'topUp' },
+    '/topUps/*/volume': { text: 'quantityVolume' },
+    '/pauses/*': { text: 'pause' },
+    '/records/*': {
+      leftOut: {
+        ...records['']?.leftOut,
+        kind: () => 'service-record',
+        version: ofLog('version'),
+        id: recordId,
+        machine: ofLog('id'),
+      },
+      // Once the log's own is read.
+      leftOutLast: { sheet: ofLog('sheet') },
+    },
+  }
+  return makeTable(rows, logNotations(), { byPointer: readByPointer, list: readList })
+})

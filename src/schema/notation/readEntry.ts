@@ -1,0 +1,16 @@
+import { nameType } from '../nameMistake.js'
+import type { Notation } from './notation.js'
+import type { Expander, Holder, Place } from './placeTable.js'
+
+/** Reads what must be a text. */
+export function readEntry(
+  text: unknown,
+  notation: Notation,
+  place: Place,
+  { readText, findings, unread, report }: Expander,
+): Holder | null {
+  if (typeof text === 'string') return readText(text, notation, place) as Holder | null
+  findings.push(report(place.path, 'spec/wrong-type', { expected: 'text', found: nameType(text) }))
+  unread.push(place.full)
+  return null
+}

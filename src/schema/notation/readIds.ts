@@ -1,0 +1,15 @@
+import { FORBIDDEN_KEYS, ID_PATTERN } from '../shapes/textShapes.js'
+import { pointerBelow } from './placeBelow.js'
+import type { Expander, Place } from './placeTable.js'
+
+/** `[left, right]` as a record of things that have no more than a name. */
+export function readIds(value: unknown, place: Place, { places }: Expander): unknown {
+  const isIds = Array.isArray(value) && new Set(value).size === value.length && value.every(isId)
+  if (!isIds) return value
+  for (const [at, id] of value.entries())
+    places.push({ full: pointerBelow(place.full, id), path: pointerBelow(place.path, String(at)) })
+  return Object.fromEntries(value.map((id) => [id, {}]))
+}
+
+const isId = (value: unknown): value is string =>
+  typeof value === 'string' && ID_PATTERN.test(value) && !FORBIDDEN_KEYS.includes(value)

@@ -1,0 +1,98 @@
+import { buildOnce } from '../shapes/makeShape.js'
+import { boughtSeal, CATEGORY, SAE_GRADE, saeSystem } from './leafNotations.js'
+import { makeNotations } from './notation.js'
+import { field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
+import { makeTable, named, namedAsDocument } from './placeTable.js'
+import { quantity, quantityOf } from './quantityNotations.js'
+import { FIGURE, notStated, printed } from './valuePieces.js'
+
+/** A pour point may be negative, down to where nothing is liquid. */
+const DEGREES = `(?<value>${FIGURE}|-(?:[1-9][0-9]?|1[0-9]{2})(?:\\.[0-9]{1,6})?|-0\\.[0-9]{0,5}[1-9])`
+
+/** `80W-90 GL-5`, `SAE 75W-90 GL-4 GL-5`, `ISO VG 220`: what the label says is also the name. */
+function label(): Piece {
+  const categories = `(?<categories>(?: ${CATEGORY})*)`
+  const { pattern, read } = term(
+    `(?:(?:SAE )?(?<sae>${SAE_GRADE})|ISO (?<iso>VG [0-9]{1,4}))${categories}`,
+    'label',
+    ({ sae, iso, categories: listed = '' }) => ({
+      grade: iso ?? sae,
+      system: sae === undefined ? 'ISO VG' : saeSystem(undefined, sae),
+      ...(listed !== '' && { categories: listed.trim().split(' ') }),
+    }),
+  )
+  return {
+    pattern,
+    read: (reading) => {
+      const { at } = reading
+      const found = read(reading) as object | undefined
+      return found && { name: reading.text.slice(at, reading.at), ...found }
+    },
+  }
+}
+
+/** `9.5 EUR`. */
+const price = (): Piece =>
+  term(`(?<value>${FIGURE}) (?<currency>[A-Z]{3})`, 'price', ({ value, currency }) => ({
+    value: Number(value),
+    currency,
+  }))
+const withPrice = (): Piece => optional(sequence(words(', '), field('price', price())))
+const count = (): Piece =>
+  term('(?<count>0|[1-9][0-9]{0,3}) x ', 'count', (found) => ({ count: Number(found['count']) }))
+
+/** `5 US qt of 80W-90 GL-5`, `2 x 1 L of ISO VG 220, opened 300 mL, 9.5 EUR`: without a number it is one. */
+const container = (): Piece =>
+  sequence(
+    optional(count(), { count: 1 }),
+    field('size', quantityOf('volume')),
+    words(' of '),
+    field('oil', label()),
+    optional(sequence(words(', opened '), field('opened', quantityOf('volume')))),
+    withPrice(),
+  )
+
+/** A seal, as in a sheet but without sources. */
+const seal = (): Piece => boughtSeal((piece) => oneOf(notStated(), printed(piece)))
+
+/** `3 x flat copper crush washer 14 x 18 x 1.5 mm, part HB-1418`. */
+const seals = (): Piece => sequence(count(), field('seal', seal()), withPrice())
+
+const stockNotations = () =>
+  makeNotations({
+    container,
+    label,
+    seals,
+    sealInStock: seal,
+    price,
+    quantityVolume: () => quantityOf('volume'),
+    quantityViscosity: () => quantityOf('kinematicViscosity'),
+    quantityDensity: () => quantityOf('density'),
+    quantityCelsius: () => quantity(['degC'], 'temperature', DEGREES),
+  })
+
+export type StockNotation = keyof ReturnType<typeof stockNotations>
+
+const empty = () => ({})
+
+/** Where a stock may be short. */
+export const stockPlaces = /* @__PURE__ */ buildOnce(() =>
+  makeTable<StockNotation>(
+    {
+      '': { leftOut: { name: namedAsDocument, containers: empty, seals: empty } },
+      '/containers/*': { text: 'container', leftOut: { name: named() } },
+      '/containers/*/oil': { text: 'label' },
+      '/containers/*/oil/kv40': { text: 'quantityViscosity' },
+      '/containers/*/oil/kv100': { text: 'quantityViscosity' },
+      '/containers/*/oil/density15': { text: 'quantityDensity' },
+      '/containers/*/oil/pourPoint': { text: 'quantityCelsius' },
+      '/containers/*/size': { text: 'quantityVolume' },
+      '/containers/*/opened': { text: 'quantityVolume' },
+      '/containers/*/price': { text: 'price' },
+      '/seals/*': { text: 'seals', leftOut: { name: named() } },
+      '/seals/*/seal': { text: 'sealInStock' },
+      '/seals/*/price': { text: 'price' },
+    },
+    stockNotations(),
+  ),
+)

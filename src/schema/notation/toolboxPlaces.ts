@@ -1,0 +1,158 @@
+import { UNITS_BY_MEASURE } from '../../quantity/index.js'
+import { DRIVE_KINDS } from '../../spec/index.js'
+import { buildOnce } from '../shapes/makeShape.js'
+import { makeNotations } from './notation.js'
+import { field, listOf, optional, type Piece, sequence, term, wordOf, words } from './piece.js'
+import { makeTable, named, namedAsDocument } from './placeTable.js'
+import { day, quantityOf } from './quantityNotations.js'
+import { aboveZero, FIGURE, unitGroup, WORDS } from './valuePieces.js'
+
+/** `40–200 lbf·in by 1`: the marks of a wrench and the step between them. */
+function scale(): Piece {
+  const unit = unitGroup(UNITS_BY_MEASURE.torque)
+  return term(
+    `(?<lowest>${FIGURE})(?:–|-| to )(?<highest>${aboveZero(9)}) ${unit.pattern} by (?<graduation>${aboveZero(9)})`,
+    'scale',
+    ({ lowest, highest, graduation, unit: spelled }) => ({
+      unit: unit.read(spelled),
+      lowest: Number(lowest),
+      highest: Number(highest),
+      graduation: Number(graduation),
+    }),
+  )
+}
+
+/** `700 mL by 10`, `50–1000 mL by 10`: the highest mark, the lowest if it is not the first step, and the step. */
+function vessel(): Piece {
+  const unit = unitGroup(UNITS_BY_MEASURE.volume)
+  return term(
+    `(?:(?<lowest>${FIGURE})(?:–|-| to ))?(?<size>${FIGURE}) ${unit.pattern} by (?<step>${FIGURE})`,
+    'vessel',
+    ({ lowest, size, step, unit: spelled }) => {
+      const marked = (figure: string | undefined) => ({ value: Number(figure), unit: unit.read(spelled) })
+      return {
+        size: marked(size),
+        graduation: marked(step),
+        ...(lowest !== undefined && { lowestMark: marked(lowest) }),
+      }
+    },
+  )
+}
+
+const iso6789 = { kind: 'ISO 6789' }
+
+/** `ISO 6789`, `4 % of reading`, `3 % of full scale`; at most 50. */
+const accuracy = (): Piece =>
+  term(
+    '(?:ISO 6789|(?<percent>[1-9](?:\\.[0-9]{1,6})?|[1-4][0-9](?:\\.[0-9]{1,6})?|50|0\\.[0-9]{0,5}[1-9]) % (?<kind>of reading|of full scale))',
+    'accuracy',
+    ({ percent, kind }) => (kind === undefined ? { ...iso6789 } : { kind, percent: Number(percent) }),
+  )
+
+/** `40–200 lbf·in by 1, click, 1/4 in`: then the accuracy, `lever 240 mm` and `calibrated 2023-02-11, 310 cycles since`. */
+const wrench = (): Piece =>
+  sequence(
+    field('scales', listOf(scale(), ' and ')),
+    words(', '),
+    wordOf('type', ['click', 'dial', 'beam', 'electronic'], 'type of wrench'),
+    term(`, (?<drive>${WORDS})`, 'square drive'),
+    optional(sequence(words(', '), field('accuracy', accuracy())), { accuracy: iso6789 }),
+    optional(sequence(words(', lever '), field('leverLength', quantityOf('length')))),
+    optional(
+      sequence(
+        words(', calibrated '),
+        field(
+          'calibration',
+          sequence(
+            day('date'),
+            optional(
+              term(', (?<cycles>0|[1-9][0-9]{0,8}) cycles since', undefined, ({ cycles }) => ({
+                cyclesSince: Number(cycles),
+              })),
+            ),
+          ),
+        ),
+      ),
+    ),
+  )
+
+/** `internal hex 8 mm, 3/8 in`: what it fits, and the square drive of a socket or bit. */
+const socket = (): Piece =>
+  sequence(
+    wordOf('fits', DRIVE_KINDS, 'drive'),
+    optional(term(` (?<size>${WORDS})`)),
+    optional(term(`, (?<drive>${WORDS})`)),
+  )
+
+/** `2 x 1000 kg`: the number of stands, and the load of one. */
+const stands = (): Piece =>
+  sequence(
+    term('(?<count>[1-9][0-9]{0,3}) x ', 'count', ({ count }) => ({ count: Number(count) })),
+    field('rating', quantityOf('mass')),
+  )
+
+const toolboxNotations = () =>
+  makeNotations({
+    wrench,
+    scale,
+    accuracy,
+    socket,
+    vessel,
+    stands,
+    quantityTorque: () => quantityOf('torque'),
+    quantityVolume: () => quantityOf('volume'),
+    quantityLength: () => quantityOf('length'),
+    quantityMass: () => quantityOf('mass'),
+  })
+
+export type ToolboxNotation = keyof ReturnType<typeof toolboxNotations>
+
+const empty = () => ({})
+const length = { text: 'quantityLength' } as const
+const name = { name: /* @__PURE__ */ named() }
+
+/** Where a toolbox may be short. A wrench that does not say how accurate it is meets ISO 6789. */
+export const toolboxPlaces = /* @__PURE__ */ buildOnce(() =>
+  makeTable<ToolboxNotation>(
+    {
+      '': {
+        leftOut: {
+          name: namedAsDocument,
+          wrenches: empty,
+          sockets: empty,
+          vessels: empty,
+          pans: empty,
+          fillers: empty,
+          stands: empty,
+        },
+      },
+      '/wrenches/*': { text: 'wrench', leftOut: { ...name, accuracy: () => ({ ...iso6789 }) } },
+      '/wrenches/*/scales': { under: '[]' },
+      '/wrenches/*/scales/*': { text: 'scale' },
+      '/wrenches/*/accuracy': { text: 'accuracy' },
+      '/wrenches/*/declaredRange/min': { text: 'quantityTorque' },
+      '/wrenches/*/declaredRange/max': { text: 'quantityTorque' },
+      '/wrenches/*/leverLength': length,
+      '/adaptors/*': { leftOut: name },
+      '/adaptors/*/extension': length,
+      '/sockets/*': { text: 'socket', leftOut: name },
+      '/vessels/*': { text: 'vessel', leftOut: name },
+      '/vessels/*/size': { text: 'quantityVolume' },
+      '/vessels/*/graduation': { text: 'quantityVolume' },
+      '/vessels/*/lowestMark': { text: 'quantityVolume' },
+      '/pans/*': { under: 'size', leftOut: name },
+      '/pans/*/size': { text: 'quantityVolume' },
+      '/fillers/*': { leftOut: name },
+      '/fillers/*/funnel/diameter': length,
+      '/fillers/*/funnel/depth': length,
+      '/fillers/*/hose/bore': length,
+      '/fillers/*/hose/length': length,
+      '/fillers/*/hose/drop': length,
+      '/stands/*': { text: 'stands', leftOut: name },
+      '/stands/*/rating': { text: 'quantityMass' },
+      '/jacks/*': { under: 'rating', leftOut: name },
+      '/jacks/*/rating': { text: 'quantityMass' },
+    },
+    toolboxNotations(),
+  ),
+)

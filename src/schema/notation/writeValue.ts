@@ -1,0 +1,30 @@
+import { spellingsOf, type Unit } from '../../quantity/index.js'
+import type { Value, Writer } from './writer.js'
+
+/** Parts with a comma between them; absent ones are left out. */
+export const join = (...parts: readonly (string | false | undefined)[]): string =>
+  parts.filter((part) => part !== undefined && part !== false && part !== '').join(', ')
+export const isNotStated = (value: Value): boolean => value?.kind === 'not stated'
+
+export function band(value: Value): string {
+  const { kind, unit, asPrinted, value: figure, minus, plus, min, max } = value
+  const symbol = spellingsOf(unit as Unit)[0]
+  const space = unit === 'deg' ? '' : ' '
+  if (kind === 'limits') {
+    const between = /^deg[CF]$|^K$/.test(unit) ? ' to ' : '–'
+    const figures =
+      min === undefined ? `max. ${max}` : max === undefined ? `min. ${min}` : min + between + max
+    return figures + space + symbol
+  }
+  if (kind === 'nominal') return (asPrinted ?? figure) + space + symbol
+  return `${figure}${minus === plus ? ` ± ${plus}` : ` +${plus}/-${minus}`}${space}${symbol}`
+}
+
+/** Where a text has no way to say `not stated`, this one is not read back, and the object stays. */
+export function printed(value: Value): string {
+  if (isNotStated(value)) return value.kind
+  const others = value.printed?.map(band).join(', ')
+  return others === undefined || others === '' ? band(value) : `${band(value)} (${others})`
+}
+
+export const value: Writer = (given, source) => printed(given) + source(given.source)
