@@ -1,6 +1,7 @@
 import { type Finding, splitPointer } from '../base/index.js'
 import type {
   MachineLog,
+  MachineLogInput,
   Parsed,
   ProcedureDocument,
   ServiceRecord,
@@ -9,7 +10,9 @@ import type {
   SpecSheet,
   SpecSheetInput,
   Stock,
+  StockInput,
   Toolbox,
+  ToolboxInput,
 } from '../spec/index.js'
 import {
   parseMachineLog,
@@ -48,11 +51,13 @@ export const specSheetSchema = /* @__PURE__ */ schemaOf<SpecSheet, SpecSheetInpu
   parseSpecSheet(value),
 )
 /** The machine log as a Standard Schema: what {@link parseMachineLog} reads. */
-export const machineLogSchema = /* @__PURE__ */ schemaOf<MachineLog>((value) => parseMachineLog(value))
+export const machineLogSchema = /* @__PURE__ */ schemaOf<MachineLog, MachineLogInput>((value) =>
+  parseMachineLog(value),
+)
 /** The toolbox as a Standard Schema: what {@link parseToolbox} reads. */
-export const toolboxSchema = /* @__PURE__ */ schemaOf<Toolbox>((value) => parseToolbox(value))
+export const toolboxSchema = /* @__PURE__ */ schemaOf<Toolbox, ToolboxInput>((value) => parseToolbox(value))
 /** The stock as a Standard Schema: what {@link parseStock} reads. */
-export const stockSchema = /* @__PURE__ */ schemaOf<Stock>((value) => parseStock(value))
+export const stockSchema = /* @__PURE__ */ schemaOf<Stock, StockInput>((value) => parseStock(value))
 /** The procedure as a Standard Schema: what {@link parseProcedure} reads. */
 export const procedureSchema = /* @__PURE__ */ schemaOf<ProcedureDocument>((value) => parseProcedure(value))
 /** The service record as a Standard Schema: what {@link parseServiceRecord} reads. */

@@ -4,7 +4,7 @@ import { DOCUMENT_NAMES, type DocumentName } from '../spec/index.js'
 import { allowShort } from './notation/allowShort.js'
 import { ALL_PLACES } from './notation/allPlaces.js'
 import { DOCUMENT_SHAPES } from './shapes/documentShapes.js'
-import { partRegistry } from './shapes/textShapes.js'
+import { shapeKeywords } from './shapes/textShapes.js'
 
 /** A JSON Schema as plain data. */
 export type JsonSchema = { readonly [keyword: string]: unknown }
@@ -20,7 +20,9 @@ export function toJsonSchema(kind: DocumentName): JsonSchema {
   if (!DOCUMENT_NAMES.includes(kind))
     throw refuse('kind', kind, `one of ${DOCUMENT_NAMES.join(', ')}`, 'string')
   const shape = DOCUMENT_SHAPES[kind]()
-  const { $schema, ...schema } = z.toJSONSchema(shape, { metadata: partRegistry(), io: 'input' })
+  // Of a registry, the converter only asks `get`.
+  const metadata = shapeKeywords as unknown as z.$ZodRegistry<{ id?: string }>
+  const { $schema, ...schema } = z.toJSONSchema(shape, { metadata, io: 'input' })
   const full: JsonSchema = JSON.parse(
     JSON.stringify({
       $schema,

@@ -1,20 +1,69 @@
 import type { JsonPointer } from '../base/index.js'
 import type { Quantity } from '../quantity/index.js'
+import type { LogEvent, MachineLog, TopUp } from './machineLog.js'
+import type { Seal } from './seal.js'
 import type { RecordEntry, ServiceRecord } from './serviceRecord.js'
+import type { OfferedOil, OilContainer, Price, Stock, StockSeal } from './stock.js'
+import type {
+  DrainPan,
+  Jack,
+  MeasuringVessel,
+  Socket,
+  Stands,
+  Toolbox,
+  TorqueWrench,
+  WrenchAccuracy,
+  WrenchScale,
+} from './toolbox.js'
+
+/** Parts that may be one text. */
+type OneText =
+  | Quantity
+  | RecordEntry
+  | LogEvent
+  | TopUp
+  | OilContainer
+  | StockSeal
+  | Seal
+  | Price
+  | TorqueWrench
+  | WrenchScale
+  | WrenchAccuracy
+  | Socket
+  | MeasuringVessel
+  | DrainPan
+  | Stands
+  | Jack
 
 /** The keys that may be left out. */
 type LeftOut<T> = T extends ServiceRecord
   ? 'detail'
   : T extends RecordEntry
     ? 'opened' | 'tightened' | 'seals'
-    : never
+    : T extends MachineLog
+      ? 'name' | 'identity' | 'meters' | 'records'
+      : T extends Stock
+        ? 'name' | 'containers' | 'seals'
+        : T extends Toolbox
+          ? 'name' | 'wrenches' | 'sockets' | 'vessels' | 'pans' | 'fillers' | 'stands'
+          : T extends TorqueWrench
+            ? 'name' | 'accuracy'
+            : OfferedOil extends T
+              ? never
+              : T extends { readonly name: string }
+                ? 'name'
+                : never
 
 /** What a writer may put at a key besides what the value itself may be. */
-type AtKey<Key> = Key extends 'sheet' | 'readings' | 'entries' | 'oil'
+type AtKey<Key> = Key extends 'sheet' | 'readings' | 'entries' | 'oil' | 'scales'
   ? string
   : Key extends 'tightened' | 'seals' | 'filters' | 'shields'
     ? { readonly [pointer: JsonPointer]: string }
-    : never
+    : Key extends 'meters' | 'pauses'
+      ? readonly string[]
+      : Key extends 'records'
+        ? readonly RecordInLog[]
+        : never
 
 type Part<T> = {
   readonly [Key in keyof T as Key extends LeftOut<T> ? never : Key]: Input<T[Key]> | AtKey<Key>
@@ -22,13 +71,23 @@ type Part<T> = {
   readonly [Key in keyof T as Key extends LeftOut<T> ? Key : never]?: Input<T[Key]> | AtKey<Key>
 }
 
-type Input<T> = T extends Quantity | RecordEntry
-  ? Part<T> | string
-  : T extends readonly (infer Entry)[]
-    ? readonly Input<Entry>[]
-    : T extends object
-      ? Part<T>
-      : T
+/** A record in a log also leaves out what the log says. */
+type RecordInLog = Omit<ServiceRecordInput, 'kind' | 'version' | 'id' | 'machine' | 'sheet'> &
+  Partial<Pick<ServiceRecordInput, 'kind' | 'version' | 'id' | 'machine' | 'sheet'>>
+
+type Input<T> = T extends readonly (infer Entry)[]
+  ? readonly Input<Entry>[]
+  : T extends object
+    ? string extends keyof T
+      ? { readonly [id: string]: Input<T[keyof T]> }
+      : Part<T> | (T extends OneText ? string : never)
+    : T
 
 /** A service record as a writer may give it: texts in place of quantities and parts, and gaps. Every `ServiceRecord` is one. */
 export type ServiceRecordInput = Part<ServiceRecord>
+/** A machine log as a writer may give it: texts in place of quantities and parts, and gaps. Every `MachineLog` is one. */
+export type MachineLogInput = Part<MachineLog>
+/** A toolbox as a writer may give it: texts in place of quantities and parts, and gaps. Every `Toolbox` is one. */
+export type ToolboxInput = Part<Toolbox>
+/** A stock as a writer may give it: texts in place of quantities and parts, and gaps. Every `Stock` is one. */
+export type StockInput = Part<Stock>

@@ -1,7 +1,7 @@
 // The functions and types that other rooms import.
 export type { JsonNeed, NotationPart, NotPlain, SpecCodes, TypeName } from './codes.js'
 export * from './diffSheets.js'
-export type { ServiceRecordInput } from './documentInputs.js'
+export type { MachineLogInput, ServiceRecordInput, StockInput, ToolboxInput } from './documentInputs.js'
 export * from './documents.js'
 export type { Filter, FilterHold } from './filter.js'
 export { type FoundLeaf, findLeaves } from './findLeaves.js'

@@ -4,7 +4,7 @@ import { describe, expect, expectTypeOf, test } from 'vitest'
 import { applyPatch } from '../../src/base/applyPatch.js'
 import { joinPointer } from '../../src/base/joinPointer.js'
 import type { DocumentName } from '../../src/spec/documents.js'
-import type { SpecSheet, SpecSheetInput, Stock } from '../../src/v1/spec.js'
+import type { SpecSheet, SpecSheetInput, StockInput } from '../../src/v1/spec.js'
 import {
   machineLogSchema,
   parseDocument,
@@ -32,7 +32,7 @@ describe('Standard Schema 1.1', () => {
   test('the types are those of the documents', () => {
     expectTypeOf<StandardSchemaV1.InferOutput<typeof specSheetSchema>>().toEqualTypeOf<SpecSheet>()
     expectTypeOf<StandardSchemaV1.InferInput<typeof specSheetSchema>>().toEqualTypeOf<SpecSheetInput>()
-    expectTypeOf<StandardSchemaV1.InferInput<typeof stockSchema>>().toEqualTypeOf<Stock>()
+    expectTypeOf<StandardSchemaV1.InferInput<typeof stockSchema>>().toEqualTypeOf<StockInput>()
     for (const schema of Object.values(schemas))
       expect(schema['~standard']).toMatchObject({ version: 1, vendor: 'drivetrain-service' })
   })
@@ -84,7 +84,7 @@ describe('Standard Schema 1.1', () => {
 })
 
 test('a form library validates a stock with it, field by field', async () => {
-  const stock = readFixture('full.stock.json') as unknown as Stock
+  const stock = readFixture('full.stock.json') as unknown as StockInput
   const form = new FormApi({ defaultValues: stock, validators: { onChange: stockSchema } })
   form.mount()
   form.setFieldValue('name', 'Station shelf')

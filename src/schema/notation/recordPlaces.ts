@@ -8,7 +8,7 @@ import { readByPointer } from './readByPointer.js'
 import { FIGURE, FREE_WORDS, ID, WORDS } from './valuePieces.js'
 
 /** `hallbrekka-tind-4, revision 2023-03`. */
-export const sheetReference = (): Piece => term(`(?<id>${ID}), revision (?<revision>${WORDS})`, 'sheet')
+const sheetReference = (): Piece => term(`(?<id>${ID}), revision (?<revision>${WORDS})`, 'sheet')
 
 /** `gear-oil-change of front`, `gear-oil-change of hub left`: done, and no details are known. */
 const entry = (): Piece => term(`(?<service>${ID}) of (?<gearcase>${ID})(?: (?<instance>${ID}))?`, 'service')

@@ -1,10 +1,13 @@
 import { isSameJson, splitPointer } from '../../base/index.js'
 import {
   type Documents,
+  type MachineLogInput,
   requireDocument,
   type ServiceRecordInput,
   type SourceRef,
   type SpecSheetInput,
+  type StockInput,
+  type ToolboxInput,
 } from '../../spec/index.js'
 import { ALL_PLACES, type NotationName } from './allPlaces.js'
 import { chooseSource } from './chooseSource.js'
@@ -35,6 +38,9 @@ interface Around {
 /** The documents that have a short form, and what a writer may give of each. */
 interface ShortForms {
   readonly 'spec-sheet': SpecSheetInput
+  readonly 'machine-log': MachineLogInput
+  readonly toolbox: ToolboxInput
+  readonly stock: StockInput
   readonly 'service-record': ServiceRecordInput
 }
 

@@ -1,4 +1,4 @@
-import * as z from 'zod/v4/core'
+import type * as z from 'zod/v4/core'
 import {
   atLeast,
   buildOnce,
@@ -36,17 +36,15 @@ const CURRENCY_PATTERN = /^[A-Z]{3}$/
 
 type Shape = z.$ZodType
 
-/** Names of parts of the published JSON Schemas. Two copies of this library do not share the registry. */
-export const partRegistry = /* @__PURE__ */ buildOnce(
-  (): z.$ZodRegistry<{ readonly id?: string; readonly [keyword: string]: unknown }> => z.registry(),
-)
+/** Names of parts of the published JSON Schemas, and keywords that no shape has. Zod's own registry would be in every bundle. */
+export const shapeKeywords = /* @__PURE__ */ new WeakMap<Shape, { readonly [keyword: string]: unknown }>()
 
 /** A shape with metadata for JSON Schema. */
 export function described<Given extends Shape>(
   keywords: { readonly [keyword: string]: unknown },
   shape: Given,
 ): Given {
-  partRegistry().add(shape, keywords)
+  shapeKeywords.set(shape, keywords)
   return shape
 }
 

@@ -2,10 +2,13 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { readPointer } from '../../../src/base/readPointer.js'
-import { parseServiceRecord, writeShort } from '../../../src/schema/index.js'
+import { parseDocument, parseServiceRecord, writeShort } from '../../../src/schema/index.js'
+import type { AnyDocument, DocumentName } from '../../../src/spec/documents.js'
 import { findWritten } from '../../../src/spec/findWritten.js'
 import type { MachineLog } from '../../../src/spec/machineLog.js'
 import type { ServiceRecord } from '../../../src/spec/serviceRecord.js'
+import { cases, law } from '../../support/law.js'
+import { anyDocument } from './support/anyDocument.js'
 
 const head = { kind: 'service-record', version: '1.0', id: 'r', machine: 'station-2', date: '2023-10-06' }
 const sheet = { id: 'hallbrekka-tind-4', revision: '2023-03' }
@@ -139,28 +142,53 @@ describe('a service record', () => {
   })
 })
 
-/** The full documents of the tests and examples, by kind. */
-const full = (kind: string) =>
+/** The full documents of the tests and examples, by kind; a log's records too. */
+const full = (kind: DocumentName) =>
   ['test/fixtures', 'schemas/v1/vectors/bases'].flatMap((folder) =>
     readdirSync(folder, { recursive: true, encoding: 'utf8' })
-      .filter((file) => file.endsWith('.json'))
+      .filter((file) => file.endsWith('.json') && !file.includes('frozen') && !file.includes('sets'))
       .flatMap((file) => {
         const data: unknown = JSON.parse(readFileSync(join(folder, file), 'utf8'))
-        const documents =
-          readPointer(data, '/kind') === 'machine-log' ? [data, ...(data as MachineLog).records] : [data]
-        return documents
-          .filter((one) => readPointer(one, '/kind') === kind)
-          .map((one) => [file, one] as const)
+        const records = (readPointer(data, '/records') ?? []) as readonly unknown[]
+        return [data, ...records].flatMap((one) => {
+          const read = readPointer(one, '/kind') === kind ? parseDocument(kind, one) : undefined
+          return read?.ok ? [[file, read.value] as const] : []
+        })
       }),
   )
 
-test.each(full('service-record'))('%s is the same after short notation', (_file, document) => {
-  const record = parseServiceRecord(document)
-  if (!record.ok) throw new Error(JSON.stringify(record.findings))
-  const read = parseServiceRecord(writeShort(record.value))
-  expect(read.findings).toEqual([])
-  expect(read.ok && read.value).toEqual(record.value)
+const kinds = ['machine-log', 'toolbox', 'stock', 'service-record'] as const
+
+describe.each(kinds)('%s', (kind) => {
+  const documents = full(kind)
+
+  test('there are some', () => {
+    expect(documents.length).toBeGreaterThan(3)
+  })
+
+  test.each(documents)('%s is the same after short notation', (_file, document) => {
+    expectSame(kind, document)
+    // What is in full form is read as it is.
+    expect(parseDocument(kind, document)).toEqual({ ok: true, value: document, findings: [] })
+  })
+
+  test('generated ones are the same after short notation', () => {
+    let good = 0
+    law(1000, anyDocument(documents.map(([, document]) => document)), (generated) => {
+      const read = parseDocument(kind, generated)
+      if (!read.ok) return
+      good += 1
+      expectSame(kind, read.value)
+    })
+    expect(good).toBeGreaterThan(cases(400))
+  })
 })
+
+function expectSame(kind: DocumentName, document: AnyDocument): void {
+  const read = parseDocument(kind, writeShort(document as MachineLog))
+  expect(read.findings).toEqual([])
+  expect(read.ok && read.value).toEqual(document)
+}
 
 test('an example of a whole visit has one line for the head of each thing that was done', () => {
   const [, record] = full('service-record').find(([file]) => file === 'tind-4/record.json') ?? []
