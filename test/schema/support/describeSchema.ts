@@ -144,7 +144,8 @@ export function describeSchema(kind: string, plain: object): DescribedSchema {
         ? SECTION_SOURCE
         : (own ?? ofTypes(types) ?? ofAny ?? ofTypes(all))
     if (text !== undefined && isInline(child)) child.description = text
-    if (text !== undefined && child.else?.anyOf !== undefined) child.else.description = text
+    for (const form of [child.then, child.else])
+      if (text !== undefined && form?.anyOf !== undefined) form.description = text
     const below = symbol && [
       ...new Set(symbols.map((one) => checker.getNonNullableType(checker.getTypeOfSymbol(one)))),
     ]
