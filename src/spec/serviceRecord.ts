@@ -99,6 +99,15 @@ export interface RecordEntry {
   readonly leaks?: LeakFinding
 }
 
+/** How a part is tightened without a figure. */
+export const TIGHTENED_WITHOUT_FIGURE = [
+  'by the manual',
+  'by hand',
+  'without a wrench',
+  'not checked',
+  'not known',
+] as const
+
 interface TighteningAt {
   /** Pointer into the sheet: an opening, a cover, a filter or a shield. */
   readonly on: JsonPointer

@@ -51,7 +51,8 @@ const PARTS: Readonly<Partial<Record<NotationPart, string>>> = {
   'square drive': 'a square drive such as "1/4 in"',
   support: 'where the machine is supported',
   'thread condition': '"dry", "oiled", "sealant", "anti-seize", "threadlocker" or "as supplied"',
-  tightening: '"22 N·m with" and the id of a wrench, "1.5 turns" or "by the manual"',
+  tightening:
+    '"22 N·m with" and the id of a wrench, "1.5 turns", "by the manual", "by hand", "without a wrench", "not checked" or "not known"',
   title: 'the title of a manual',
   turns: 'turns such as "1 to 1.5 turns"',
   'type of wrench': '"click", "dial", "beam" or "electronic"',

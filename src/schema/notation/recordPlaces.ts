@@ -1,7 +1,7 @@
-import { WHEEL_MARKS } from '../../spec/index.js'
+import { TIGHTENED_WITHOUT_FIGURE, WHEEL_MARKS } from '../../spec/index.js'
 import { buildOnce } from '../shapes/makeShape.js'
 import { makeNotations } from './notation.js'
-import { always, asPattern, field, oneOf, optional, type Piece, sequence, term, words } from './piece.js'
+import { always, asPattern, field, oneOf, optional, type Piece, sequence, term, wordOf } from './piece.js'
 import { asHolder, type LeftOut, makeTable, type PlaceRow } from './placeTable.js'
 import { hours, quantityOf, readings } from './quantityNotations.js'
 import { readByPointer } from './readByPointer.js'
@@ -23,7 +23,7 @@ function oilUsed(): Piece {
   }
 }
 
-/** `22.5 N·m with small-click`, `1.5 turns at mark down`, `by the manual`. */
+/** `22.5 N·m with small-click`, `1.5 turns at mark down`, `by hand`. */
 const tightened = (): Piece =>
   sequence(
     oneOf(
@@ -36,7 +36,7 @@ const tightened = (): Piece =>
         kind: 'turns',
         turns: Number(turns),
       })),
-      words('by the manual', 'tightening', { kind: 'by the manual' }),
+      wordOf('kind', TIGHTENED_WITHOUT_FIGURE, 'tightening'),
     ),
     optional(term(` at (?<wheelMark>${WHEEL_MARKS.map(asPattern).join('|')})`, 'wheel mark')),
   )
@@ -89,6 +89,9 @@ export const recordRows = (): { readonly [place: string]: PlaceRow<RecordNotatio
   '/readings': { text: 'readings' },
   '/readings/hours': { text: 'quantityHours' },
   '/readings/distance': { text: 'quantityDistance' },
+  '/corrected/readings': { text: 'readings' },
+  '/corrected/readings/hours': { text: 'quantityHours' },
+  '/corrected/readings/distance': { text: 'quantityDistance' },
   '/entries': { under: '[]' },
   '/entries/*': { text: 'entry', leftOut: { opened: none, tightened: none, seals: none } },
   '/entries/*/drained': { text: 'quantityVolume', word: 'not judged' },

@@ -1,4 +1,4 @@
-import { WHEEL_MARKS } from '../../spec/index.js'
+import { TIGHTENED_WITHOUT_FIGURE, WHEEL_MARKS } from '../../spec/index.js'
 import { amount, buildOnce, kind, list, orWord } from './makeShape.js'
 import { quantityShapes } from './quantityShapes.js'
 import { sheetReferenceShape } from './referenceShapes.js'
@@ -12,9 +12,7 @@ export const serviceRecordShape = /* @__PURE__ */ buildOnce(() => {
   const tighteningDone = choice('tightening-done', [
     kind('torque set', { ...at, torque: quantity.torque, tool: text.id }),
     kind('turns', { ...at, turns: amount() }),
-    ...(['by the manual', 'by hand', 'without a wrench', 'not checked', 'not known'] as const).map((word) =>
-      kind(word, { ...at }),
-    ),
+    ...TIGHTENED_WITHOUT_FIGURE.map((word) => kind(word, { ...at })),
   ])
   const entry = part('record-entry', {
     service: text.id,

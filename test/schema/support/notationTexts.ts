@@ -153,7 +153,7 @@ const TEXTS: Readonly<Record<NotationName, readonly [says: string, example: stri
     'gear oil 80W-90 from quart-80w-90',
   ],
   tightened: [
-    'A torque "with" the id of the wrench, turns, or "by the manual", and the position of the wheel',
+    'A torque "with" the id of the wrench, turns, or words such as "by hand", and the position of the wheel',
     '22.5 N·m with small-click',
   ],
   sealDone: ['"new" or "inspected and used again", and the part number', 'new, part HB-1620'],
