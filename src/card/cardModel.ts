@@ -56,6 +56,7 @@ function factsOf(context: CardContext): CardModel['facts'] {
     { label: labels.hours, value: reading('hours') },
     { label: labels.distance, value: reading('distance') },
     { label: labels.ambient, value: quantityLine(context, plan.ambient, '/ambient') },
+    { label: labels.ownSteps, value: quoteOptional(plan.procedure?.name, '/procedure/name') },
     { label: labels.use, value: quoteText(words.severities[plan.severity], '/severity') },
   ]
   return facts.filter(({ value }) => value.length > 0)

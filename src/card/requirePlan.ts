@@ -17,6 +17,7 @@ const LIMIT_SHAPE = {
 const PLAN_SHAPE: Shape = {
   machine: { sheet: {}, identity: {}, variant: { reasons: [{}] } },
   'ambient?': QUANTITY_SHAPE,
+  'procedure?': NAMED_SHAPE,
   readings: { 'hours?': QUANTITY_SHAPE, 'distance?': QUANTITY_SHAPE },
   due: [{ part: {}, lines: [LIMIT_SHAPE], reasons: [{ params: {} }] }],
   work: [{ part: {} }],

@@ -95,6 +95,7 @@ export interface ServiceCodes {
   'service/manual-first': Record<never, never>
   'service/licensed-work': Record<never, never>
   'service/used-oil-rules': { signal: 'notice' }
+  'service/procedure-errors': { count: number; signal: 'warning' }
   // Requests
   'service/wrong-sheet': {
     required: Because | string
@@ -103,6 +104,7 @@ export interface ServiceCodes {
     givenRevision: string
   }
   'service/service-not-on-sheet': { service: string; known: readonly string[] }
+  'service/procedure-of-other-services': { services: readonly string[]; asked: readonly string[] }
   'service/service-not-on-machine': { service: string }
 }
 

@@ -1,8 +1,8 @@
 import { dropUndefined, type Finding, type Result } from '../base/index.js'
 import type { ProcedureCodes } from '../procedure/index.js'
 import { resolveLog } from '../record/index.js'
-import type { MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
-import { buildVisitProcedure } from './buildVisitProcedure.js'
+import type { Id, MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
+import { chooseProcedure } from './chooseProcedure.js'
 import { chooseWork } from './chooseWork.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
@@ -37,8 +37,8 @@ export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
  * A missing fact does not stop the plan: its line is `cannot tell` or `not stated`, and the rest of the plan is complete.
  * @param facts - parsed documents, today, the ambient temperature, and the open faults of the machine
  * @param options - the services, and choices that have no default
- * @returns the plan, plain JSON, with findings about tools, stock and log; not ok if the log belongs to another sheet, a
- *   service is not on the sheet, or no procedure can be written
+ * @returns the plan, plain JSON, with findings about tools, stock, log and a writer's procedure; not ok if the log or the
+ *   procedure belongs to another sheet, a service is not on the sheet or not of the procedure, or no procedure can be written
  * @throws TypeError or RangeError for misuse, such as a `today` that is not a date, or an unknown option
  *
  * Source: house rule; each calculation names its source.
@@ -58,7 +58,8 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   requireVisit(facts, options)
   const { sheet, stock, today, ambient, faults = [] } = facts
   const { services } = options
-  const refused = findMismatches(sheet, facts.log, services)
+  const own = facts.procedure
+  const refused = findMismatches(sheet, facts.log, services, own)
   if (refused.length > 0) return { ok: false, findings: refused }
   const { log } = resolveLog(facts.log, sheet)
   const counted = { ...facts, log }
@@ -66,7 +67,9 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   const toolbox = checked?.toolbox
 
   const dueServices = listDue({ sheet, log: facts.log, today }, options.due)
-  const taken = chooseWork(sheet, dueServices, services)
+  const taken = chooseWork(sheet, dueServices, own?.services ?? services).map((work, place) =>
+    own === undefined || doesService(own, dueServices[place]) ? work : { taken: false },
+  )
   const chosen = dueServices.flatMap((line, place) =>
     taken[place]?.taken ? [{ ...line, due: `/due/${place}` }] : [],
   )
@@ -75,9 +78,10 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     taken: false,
     ...taken[place],
   }))
-  const built = chosen.length === 0 ? undefined : buildVisitProcedure(counted, dueServices, chosen)
-  if (built !== undefined && !built.ok) return built
-  const procedure: Pick<ProcedureDocument, 'steps'> = built?.value ?? { steps: [] }
+  const written = chooseProcedure(counted, dueServices, chosen)
+  if (!written.ok) return written
+  const procedure = written.value
+  const errors = own === undefined ? [] : written.findings.filter(({ severity }) => severity === 'error')
 
   const parts = groupByGearcase(chosen)
   const gearcases = parts.map(({ gearcase }) => gearcase)
@@ -105,7 +109,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     ...(checked?.findings ?? []),
     ...reportVisit(visit, options.due, machine, due, tightening, tools),
     ...reportUnlisted(sheet, services, dueServices),
-    ...(built?.findings ?? []),
+    ...written.findings,
     ...oil.findings,
     ...(toolbox === undefined ? [] : checkCalibration(toolbox, tightening.wrenches.use, today)),
     ...(vessel?.findings ?? []),
@@ -127,6 +131,7 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
       part,
       due: at,
     })),
+    procedure: own && { id: own.id, name: own.name },
     figures: figures.figures,
     steps,
     lines: planLines(steps),
@@ -144,6 +149,9 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
       ...faults.map(({ date, finding: { code, params } }) =>
         serviceReason('service/not-to-be-used', { signal: 'warning', date, fault: { code, params } }),
       ),
+      ...(errors.length > 0
+        ? [serviceReason('service/procedure-errors', { count: errors.length, signal: 'warning' })]
+        : []),
       serviceReason('service/manual-first', {}),
       serviceReason('service/licensed-work', {}),
       ...(changes.length > 0 ? [serviceReason('service/used-oil-rules', { signal: 'notice' })] : []),
@@ -168,6 +176,7 @@ function findMismatches(
   sheet: SpecSheet,
   log: MachineLog,
   services: VisitOptions['services'],
+  own: ProcedureDocument | undefined,
 ): readonly Finding<ServiceCodes>[] {
   const { id, revision } = log.sheet
   if (id !== sheet.id || revision !== sheet.revision) {
@@ -176,6 +185,11 @@ function findMismatches(
     return [serviceFinding('service/wrong-sheet', 'error', document, '/sheet', params)]
   }
   if (services === 'due') return []
+  if (own !== undefined && !isSameSet(services, own.services)) {
+    const document = { kind: 'procedure', id: own.id } as const
+    const params = { services: own.services, asked: services }
+    return [serviceFinding('service/procedure-of-other-services', 'error', document, '/services', params)]
+  }
   const document = { kind: 'spec-sheet', id: sheet.id } as const
   const known = Object.keys(sheet.services)
   return services
@@ -183,6 +197,23 @@ function findMismatches(
     .map((service) =>
       serviceFinding('service/service-not-on-sheet', 'error', document, '/services', { service, known }),
     )
+}
+
+const isSameSet = (some: readonly Id[], others: readonly Id[]) =>
+  some.every((id) => others.includes(id)) && others.every((id) => some.includes(id))
+
+/** Whether a procedure does this service at this gearcase and instance. */
+function doesService({ services, only }: ProcedureDocument, line: ServiceDue | undefined): boolean {
+  if (line === undefined || !services.includes(line.service)) return false
+  const { service, gearcase, part } = line
+  return (
+    only?.some(
+      (one) =>
+        one.service === service &&
+        one.gearcase === gearcase &&
+        (one.instance === undefined || one.instance === part.instance?.id),
+    ) ?? true
+  )
 }
 
 /** Findings for named services that do not apply to this machine. */

@@ -6,6 +6,7 @@ import type { OpenFault } from '../record/index.js'
 import {
   type Id,
   type MachineLog,
+  type ProcedureDocument,
   requireDocument,
   type SpecSheet,
   type Stock,
@@ -19,6 +20,8 @@ export interface VisitFacts {
   readonly toolbox?: Toolbox
   readonly stock?: Stock
   readonly today: DateText
+  /** A writer's steps in place of the built ones; its services are the work. Absent: the steps are built. */
+  readonly procedure?: ProcedureDocument
   /** For the choice of oil and the pouring time. */
   readonly ambient?: Quantity<TemperatureUnit>
   /** The open faults of the machine, from `openFaults`: its plan says that it is not to be used. */
@@ -42,6 +45,7 @@ const FACT_KEYS: readonly (keyof VisitFacts)[] = [
   'log',
   'toolbox',
   'stock',
+  'procedure',
   'today',
   'ambient',
   'faults',
@@ -62,9 +66,10 @@ export function requireDueFacts(facts: DueFacts, known: readonly (keyof VisitFac
 /** Throws for misuse by the programmer; mistakes in documents give findings. */
 export function requireVisit(facts: VisitFacts, options: VisitOptions): void {
   requireDueFacts(facts, FACT_KEYS)
-  const { toolbox, stock, ambient } = facts
+  const { toolbox, stock, procedure, ambient } = facts
   if (toolbox !== undefined) requireDocument('facts.toolbox', toolbox, 'toolbox')
   if (stock !== undefined) requireDocument('facts.stock', stock, 'stock')
+  if (procedure !== undefined) requireDocument('facts.procedure', procedure, 'procedure')
   if (ambient !== undefined) requireAmbient(ambient)
   requireShape('facts', facts, { 'faults?': [{ date: 'string', finding: { code: 'string', params: {} } }] })
   requireKnownKeys('options', options, OPTION_KEYS)

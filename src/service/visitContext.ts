@@ -4,7 +4,7 @@ import type { CollectedFigures } from './collectFigures.js'
 import type { VisitFacts } from './requireVisit.js'
 
 /** The facts and figures from which all parts of a visit are planned. */
-export interface VisitContext extends VisitFacts {
+export interface VisitContext extends Omit<VisitFacts, 'procedure'> {
   readonly procedure: Pick<ProcedureDocument, 'steps'>
   /** Parts of gearcases of the visit that no step works on. */
   readonly withoutSteps: readonly JsonPointer[]

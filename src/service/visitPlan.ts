@@ -48,6 +48,8 @@ export interface VisitPlan {
   readonly due: readonly PlannedDue[]
   /** The services of this visit. */
   readonly work: readonly PlannedWork[]
+  /** The writer's procedure that the steps are from; absent: the steps are built. */
+  readonly procedure?: { readonly id: Id; readonly name: string }
   /** Every leaf of the sheet that the work needs, resolved for this machine. */
   readonly figures: readonly PlannedFigure[]
   readonly steps: readonly PlannedStep[]

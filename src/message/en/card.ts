@@ -80,6 +80,7 @@ export const cardWords: CardWords = {
     oil: 'Oil',
     opened: 'opened',
     or: 'or',
+    ownSteps: 'Steps',
     page: 'page',
     pan: 'Drain pan',
     permitted: 'The manual permits',

@@ -178,6 +178,10 @@ export const serviceTexts: Texts<ServiceCodes> = {
     `Expected sheet ${required} revision ${revision}, found ${given} revision ${givenRevision}.`,
   'service/service-not-on-sheet': ({ service, known }, say) =>
     `The sheet has no service ${service}; it has ${say.list(known)}.`,
+  'service/procedure-errors': ({ count, signal }, say) =>
+    `${SIGNAL_WORDS[signal]}: The steps of this card are a writer's own and have ${say.count(count, 'error', 'errors')}, listed under “Errors in the documents”. Do not work by them until they are corrected.`,
+  'service/procedure-of-other-services': ({ services, asked }, say) =>
+    `The procedure is for ${say.list(services)}, not for ${say.list(asked)}. Choose its services, or another procedure.`,
   'service/service-not-on-machine': ({ service }) =>
     `The ${service} does not apply to this machine (by its variant, serial number, model year and market). Choose another service.`,
 }

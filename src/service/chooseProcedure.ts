@@ -1,23 +1,31 @@
-import { dropUndefined } from '../base/index.js'
+import { dropUndefined, type Result } from '../base/index.js'
 import { compareDates, type DateText } from '../calendar/index.js'
-import { buildProcedure } from '../procedure/index.js'
-import type { Id, MachineEventKind } from '../spec/index.js'
+import { buildProcedure, type ProcedureCodes, validateProcedure } from '../procedure/index.js'
+import type { Id, MachineEventKind, ProcedureDocument } from '../spec/index.js'
 import type { ServiceDue } from './listDue.js'
 import type { VisitFacts } from './requireVisit.js'
 
 /** Writes the procedure of the chosen services. */
-export function buildVisitProcedure(
+/** The procedure of a visit: the writer's, checked for this machine, or one that is built for the chosen services. */
+export function chooseProcedure(
   facts: VisitFacts,
   dueServices: readonly ServiceDue[],
   chosen: readonly ServiceDue[],
-) {
-  const { sheet, log } = facts
+): Result<Pick<ProcedureDocument, 'steps'>, ProcedureCodes> {
+  const { sheet, log, procedure } = facts
   const { identity } = log
+  const events = listOpenEvents(facts, dueServices)
+  if (procedure !== undefined) {
+    const findings = validateProcedure({ ...procedure, identity, events }, sheet)
+    return procedure.sheet.id === sheet.id
+      ? { ok: true, value: procedure, findings }
+      : { ok: false, findings: findings.filter(({ code }) => code === 'procedure/other-sheet') }
+  }
+  if (chosen.length === 0) return { ok: true, value: { steps: [] }, findings: [] }
   const services = [...new Set(chosen.map(({ service }) => service))]
   const only = chosen.map(({ service, gearcase, part }) =>
     dropUndefined({ service, gearcase, instance: part.instance?.id }),
   )
-  const events = listOpenEvents(facts, dueServices)
   return buildProcedure({ sheet, identity, services, only, ...(events.length > 0 && { events }) })
 }
 
