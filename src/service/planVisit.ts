@@ -1,14 +1,13 @@
 import { dropUndefined, type Finding, type Result } from '../base/index.js'
 import type { ProcedureCodes } from '../procedure/index.js'
 import { resolveLog } from '../record/index.js'
-import type { Id, MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
-import { chooseProcedure } from './chooseProcedure.js'
-import { chooseWork } from './chooseWork.js'
+import type { SpecSheet } from '../spec/index.js'
+import { chooseVisit } from './chooseVisit.js'
 import { type ServiceCodes, serviceFinding, serviceReason } from './codes.js'
 import { collectFigures } from './collectFigures.js'
 import { describeMachine, readLatest } from './describeMachine.js'
 import { listPartsWithoutSteps } from './gearcases.js'
-import { listDue, type ServiceDue } from './listDue.js'
+import type { ServiceDue } from './listDue.js'
 import { listMissing } from './listMissing.js'
 import { listUnstated } from './listUnstated.js'
 import { planFilters } from './planFilters.js'
@@ -57,31 +56,16 @@ export interface VisitCodes extends ServiceCodes, ProcedureCodes {}
 export function planVisit(facts: VisitFacts, options: VisitOptions): Result<VisitPlan, VisitCodes> {
   requireVisit(facts, options)
   const { sheet, stock, today, ambient, faults = [] } = facts
-  const { services } = options
-  const own = facts.procedure
-  const refused = findMismatches(sheet, facts.log, services, own)
-  if (refused.length > 0) return { ok: false, findings: refused }
+  const visited = chooseVisit(facts, options)
+  if (!visited.ok) return visited
+  const { dueServices, due, chosen, procedure = { steps: [] } } = visited.value
   const { log } = resolveLog(facts.log, sheet)
   const counted = { ...facts, log }
   const checked = facts.toolbox && excludeReversedWrenches(facts.toolbox)
   const toolbox = checked?.toolbox
 
-  const dueServices = listDue({ sheet, log: facts.log, today }, options.due)
-  const taken = chooseWork(sheet, dueServices, own?.services ?? services).map((work, place) =>
-    own === undefined || doesService(own, dueServices[place]) ? work : { taken: false },
-  )
-  const chosen = dueServices.flatMap((line, place) =>
-    taken[place]?.taken ? [{ ...line, due: `/due/${place}` }] : [],
-  )
-  const due = dueServices.map(({ gearcase: _gearcase, ...line }, place) => ({
-    ...line,
-    taken: false,
-    ...taken[place],
-  }))
-  const written = chooseProcedure(counted, dueServices, chosen)
-  if (!written.ok) return written
-  const procedure = written.value
-  const errors = own === undefined ? [] : written.findings.filter(({ severity }) => severity === 'error')
+  const own = facts.procedure
+  const errors = own === undefined ? [] : visited.findings.filter(({ severity }) => severity === 'error')
 
   const parts = groupByGearcase(chosen)
   const gearcases = parts.map(({ gearcase }) => gearcase)
@@ -108,8 +92,8 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
   const findings = [
     ...(checked?.findings ?? []),
     ...reportVisit(visit, options.due, machine, due, tightening, tools),
-    ...reportUnlisted(sheet, services, dueServices),
-    ...written.findings,
+    ...reportUnlisted(sheet, options.services, dueServices),
+    ...visited.findings,
     ...oil.findings,
     ...(toolbox === undefined ? [] : checkCalibration(toolbox, tightening.wrenches.use, today)),
     ...(vessel?.findings ?? []),
@@ -169,51 +153,6 @@ export function planVisit(facts: VisitFacts, options: VisitOptions): Result<Visi
     sources: figures.sources,
   })
   return { ok: true, value: plan, findings }
-}
-
-/** Findings that make a plan impossible: a log of another sheet, or services that are not on the sheet. */
-function findMismatches(
-  sheet: SpecSheet,
-  log: MachineLog,
-  services: VisitOptions['services'],
-  own: ProcedureDocument | undefined,
-): readonly Finding<ServiceCodes>[] {
-  const { id, revision } = log.sheet
-  if (id !== sheet.id || revision !== sheet.revision) {
-    const document = { kind: 'machine-log', id: log.id } as const
-    const params = { required: id, revision, given: sheet.id, givenRevision: sheet.revision }
-    return [serviceFinding('service/wrong-sheet', 'error', document, '/sheet', params)]
-  }
-  if (services === 'due') return []
-  if (own !== undefined && !isSameSet(services, own.services)) {
-    const document = { kind: 'procedure', id: own.id } as const
-    const params = { services: own.services, asked: services }
-    return [serviceFinding('service/procedure-of-other-services', 'error', document, '/services', params)]
-  }
-  const document = { kind: 'spec-sheet', id: sheet.id } as const
-  const known = Object.keys(sheet.services)
-  return services
-    .filter((service) => !known.includes(service))
-    .map((service) =>
-      serviceFinding('service/service-not-on-sheet', 'error', document, '/services', { service, known }),
-    )
-}
-
-const isSameSet = (some: readonly Id[], others: readonly Id[]) =>
-  some.every((id) => others.includes(id)) && others.every((id) => some.includes(id))
-
-/** Whether a procedure does this service at this gearcase and instance. */
-function doesService({ services, only }: ProcedureDocument, line: ServiceDue | undefined): boolean {
-  if (line === undefined || !services.includes(line.service)) return false
-  const { service, gearcase, part } = line
-  return (
-    only?.some(
-      (one) =>
-        one.service === service &&
-        one.gearcase === gearcase &&
-        (one.instance === undefined || one.instance === part.instance?.id),
-    ) ?? true
-  )
 }
 
 /** Findings for named services that do not apply to this machine. */

@@ -1,0 +1,133 @@
+import { dropUndefined, type Finding, type JsonPointer, type Result } from '../base/index.js'
+import { compareDates, type DateText } from '../calendar/index.js'
+import { buildProcedure, type ProcedureCodes, validateProcedure } from '../procedure/index.js'
+import { resolveLog } from '../record/index.js'
+import type { Id, MachineEventKind, MachineLog, ProcedureDocument, SpecSheet } from '../spec/index.js'
+import { chooseWork } from './chooseWork.js'
+import { type ServiceCodes, serviceFinding } from './codes.js'
+import { listDue, type ServiceDue } from './listDue.js'
+import type { VisitFacts, VisitOptions } from './requireVisit.js'
+import type { PlannedDue } from './visitPlan.js'
+
+/** What a visit is about: the services with their due lines, those that are done, and the procedure. */
+export interface ChosenVisit {
+  readonly dueServices: readonly ServiceDue[]
+  readonly due: readonly PlannedDue[]
+  /** Each with its pointer into the plan's `due`. */
+  readonly chosen: readonly (ServiceDue & { readonly due: JsonPointer })[]
+  /** Absent: there is no work. */
+  readonly procedure?: ProcedureDocument
+}
+
+/** Chooses the services of a visit and its procedure; not ok for documents that do not belong together. */
+export function chooseVisit(
+  facts: VisitFacts,
+  { services, due: dueOptions }: VisitOptions,
+): Result<ChosenVisit, ServiceCodes & ProcedureCodes> {
+  const { sheet, log, today, procedure: own } = facts
+  const refused = findMismatches(sheet, log, services, own)
+  if (refused.length > 0) return { ok: false, findings: refused }
+  const dueServices = listDue({ sheet, log, today }, dueOptions)
+  const taken = chooseWork(sheet, dueServices, own?.services ?? services).map((work, place) =>
+    own === undefined || doesService(own, dueServices[place]) ? work : { taken: false },
+  )
+  const chosen = dueServices.flatMap((line, place) =>
+    taken[place]?.taken ? [{ ...line, due: `/due/${place}` }] : [],
+  )
+  const due = dueServices.map(({ gearcase: _gearcase, ...line }, place) => ({
+    ...line,
+    taken: false,
+    ...taken[place],
+  }))
+  const written = chooseProcedure({ ...facts, log: resolveLog(log, sheet).log }, dueServices, chosen)
+  if (!written.ok) return written
+  const value = dropUndefined({ dueServices, due, chosen, procedure: written.value })
+  return { ok: true, value, findings: written.findings }
+}
+
+/** The procedure of a visit: the writer's, checked for this machine, or one that is built for the chosen services. */
+function chooseProcedure(
+  facts: VisitFacts,
+  dueServices: readonly ServiceDue[],
+  chosen: readonly ServiceDue[],
+): Result<ProcedureDocument | undefined, ProcedureCodes> {
+  const { sheet, log, procedure } = facts
+  const { identity } = log
+  const events = listOpenEvents(facts, dueServices)
+  if (procedure !== undefined) {
+    const findings = validateProcedure({ ...procedure, identity, events }, sheet)
+    return procedure.sheet.id === sheet.id
+      ? { ok: true, value: procedure, findings }
+      : { ok: false, findings: findings.filter(({ code }) => code === 'procedure/other-sheet') }
+  }
+  if (chosen.length === 0) return { ok: true, value: undefined, findings: [] }
+  const services = [...new Set(chosen.map(({ service }) => service))]
+  const only = chosen.map(({ service, gearcase, part }) =>
+    dropUndefined({ service, gearcase, instance: part.instance?.id }),
+  )
+  return buildProcedure({ sheet, identity, services, only, ...(events.length > 0 && { events }) })
+}
+
+/** Events after which the oil of an affected gearcase was not changed. */
+function listOpenEvents(
+  { sheet, log, today }: VisitFacts,
+  dueServices: readonly ServiceDue[],
+): readonly MachineEventKind[] {
+  const changed = new Set(dueServices.flatMap(({ gearcase, task }) => (task === 'change' ? gearcase : [])))
+  const isChangedSince = (gearcase: Id, since: DateText) =>
+    log.records.some(
+      ({ date, entries }) =>
+        compareDates(date, since) >= 0 &&
+        entries.some((one) => one.gearcase === gearcase && sheet.services[one.service]?.task === 'change'),
+    )
+  return (log.events ?? []).flatMap((event) => {
+    if ('meter' in event || compareDates(event.date, today) > 0) return []
+    const affected = [...changed].filter((gearcase) => event.gearcases?.includes(gearcase) ?? true)
+    return affected.every((gearcase) => isChangedSince(gearcase, event.date)) ? [] : event.kind
+  })
+}
+
+/** Findings that make a plan impossible: a log of another sheet, or services that are not on the sheet. */
+function findMismatches(
+  sheet: SpecSheet,
+  log: MachineLog,
+  services: VisitOptions['services'],
+  own: ProcedureDocument | undefined,
+): readonly Finding<ServiceCodes>[] {
+  const { id, revision } = log.sheet
+  if (id !== sheet.id || revision !== sheet.revision) {
+    const document = { kind: 'machine-log', id: log.id } as const
+    const params = { required: id, revision, given: sheet.id, givenRevision: sheet.revision }
+    return [serviceFinding('service/wrong-sheet', 'error', document, '/sheet', params)]
+  }
+  if (services === 'due') return []
+  if (own !== undefined && !isSameSet(services, own.services)) {
+    const document = { kind: 'procedure', id: own.id } as const
+    const params = { services: own.services, asked: services }
+    return [serviceFinding('service/procedure-of-other-services', 'error', document, '/services', params)]
+  }
+  const document = { kind: 'spec-sheet', id: sheet.id } as const
+  const known = Object.keys(sheet.services)
+  return services
+    .filter((service) => !known.includes(service))
+    .map((service) =>
+      serviceFinding('service/service-not-on-sheet', 'error', document, '/services', { service, known }),
+    )
+}
+
+const isSameSet = (some: readonly Id[], others: readonly Id[]) =>
+  some.every((id) => others.includes(id)) && others.every((id) => some.includes(id))
+
+/** Whether a procedure does this service at this gearcase and instance. */
+function doesService({ services, only }: ProcedureDocument, line: ServiceDue | undefined): boolean {
+  if (line === undefined || !services.includes(line.service)) return false
+  const { service, gearcase, part } = line
+  return (
+    only?.some(
+      (one) =>
+        one.service === service &&
+        one.gearcase === gearcase &&
+        (one.instance === undefined || one.instance === part.instance?.id),
+    ) ?? true
+  )
+}
