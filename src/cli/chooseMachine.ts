@@ -4,12 +4,14 @@ import type { DueOptions } from '../interval/index.js'
 import { openFaults } from '../record/index.js'
 import { checkDocuments } from '../rules/index.js'
 import { planVisit } from '../service/index.js'
-import type { MachineLog, SpecSheet, Stock, Toolbox } from '../spec/index.js'
+import type { MachineLog, ProcedureDocument, SpecSheet, Stock, Toolbox } from '../spec/index.js'
 import { type CliIo, type ExitCode, UsageError } from './cliIo.js'
 import type { LocatedFinding } from './locatedFinding.js'
 import { findSheet, type ReadSet, readDocuments } from './readDocuments.js'
 import type { Options } from './readOptions.js'
+import { readProcedure } from './readProcedure.js'
 import { exitCodeOf, locateFindings } from './renderFindings.js'
+import { safeLine } from './safeLine.js'
 
 /** A log and its sheet, from one closed set. */
 export interface MachineFiles {
@@ -69,10 +71,11 @@ export function planMachine(
   { log, sheet, read }: MachineFiles,
   options: Options,
   shelf: ReturnType<typeof chooseToolboxAndStock>,
+  procedure?: ProcedureDocument,
 ): ReturnType<typeof planVisit> {
   const { services, today, iso6789, tolerancePercent, ambient } = options
   const faults = openFaults({ document: log }, read.set, { today })
-  const facts = dropUndefined({ sheet, log, today, ambient, ...shelf, faults })
+  const facts = dropUndefined({ sheet, log, today, ambient, procedure, ...shelf, faults })
   const due = chooseDueOptions(options, log)
   return planVisit(facts, dropUndefined({ services, due, iso6789, tolerancePercent }))
 }
@@ -89,16 +92,24 @@ export async function planFiles(command: string, options: Options, io: CliIo): P
   if (options.paths.length === 0)
     throw new UsageError(`${command}: name the files or the folder of one machine`)
   const sets = await readDocuments(options.paths, io)
-  const reading = sets.flatMap(({ findings }) => findings)
+  const path = options.procedure
+  const own = path === undefined ? undefined : await readProcedure('--procedure', path, io)
+  const allSets = [...sets, ...(own?.sets ?? [])]
+  const reading = allSets.flatMap(({ findings }) => findings)
   const failed = reading.some(({ severity }) => severity === 'error')
-  const { planned, findings } = failed ? { planned: undefined, findings: [] } : planSets(sets, options)
-  const located = locateFindings([...reading, ...findings], sets)
+  const { planned, findings } = failed
+    ? { planned: undefined, findings: [] }
+    : planSets(sets, options, own?.procedure)
+  if (planned?.value.procedure)
+    io.printError(safeLine(`Steps: ${planned.value.procedure.name}, from ${path}`))
+  const located = locateFindings([...reading, ...findings], allSets)
   return dropUndefined({ planned, findings: located, code: exitCodeOf(located, options.level) })
 }
 
 function planSets(
   sets: readonly ReadSet[],
   options: Options,
+  own: ProcedureDocument | undefined,
 ): { readonly planned: PlannedVisit | undefined; readonly findings: readonly Finding[] } {
   const machines = listMachines(sets, options)
   const [machine] = machines
@@ -107,16 +118,23 @@ function planSets(
       `found ${machines.length} logs: choose one with --machine ${machines.map(({ log }) => log.id).join(' or ')}`,
     )
   const { set } = machine.read
-  const planned = planMachine(machine, options, chooseToolboxAndStock(machine.read))
+  const planned = planMachine(machine, options, chooseToolboxAndStock(machine.read), own)
   const documents = [...set.sheets, ...set.logs, ...set.toolboxes, ...set.stocks]
   // Findings of the plan name documents by id: add the file name.
   const named = planned.findings.map((finding): Finding => {
     const { kind, id } = finding.document
     const file = documents.findLast(({ document }) => document.kind === kind && document.id === id)
-    return { ...finding, document: dropUndefined({ ...finding.document, name: file?.name }) }
+    const name = kind === 'procedure' && id === own?.id ? options.procedure : file?.name
+    return { ...finding, document: dropUndefined({ ...finding.document, name }) }
   })
   return {
     planned: planned.ok ? planned : undefined,
-    findings: [...checkDocuments(set, { today: options.today }), ...named],
+    // The writer's procedure is checked for this machine; in the folder it is not checked again.
+    findings: [...checkDocuments(withoutProcedure(set, own), { today: options.today }), ...named],
   }
 }
+
+const withoutProcedure = (set: ReadSet['set'], own: ProcedureDocument | undefined): ReadSet['set'] => ({
+  ...set,
+  procedures: set.procedures.filter(({ document }) => document.id !== own?.id),
+})

@@ -21,6 +21,7 @@ export interface CommandRow {
 const SOON_OPTIONS = ['soon-hours', 'soon-km', 'soon-days'] as const
 const DUE_OPTIONS = ['today', 'machine', 'severity', ...SOON_OPTIONS, 'stale-days'] as const
 const VISIT_OPTIONS = [...DUE_OPTIONS, 'ambient', 'service', 'edition', 'tolerance'] as const
+const STEPS_OPTIONS = [...VISIT_OPTIONS, 'procedure'] as const
 
 const QUESTION_OPTIONS = ['every', 'last', 'from-new', 'now', 'first', 'window', 'severe'] as const
 const ANSWER_EXIT = '0 yes, 1 no or cannot tell, 2 usage error.'
@@ -85,7 +86,7 @@ with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot 
     usage: ['[options] <file or folder> ...'],
     help: 'Plans one visit to one machine and prints it. Needs one log with its sheet; a toolbox and a stock are optional.',
     example: 'plan examples/tind-4 --today 2023-10-06 --ambient 6degC',
-    options: [...VISIT_OPTIONS, 'level', 'format'],
+    options: [...STEPS_OPTIONS, 'level', 'format'],
     formats: ['json', 'sarif'],
     exit: FINDINGS_EXIT,
   },
@@ -94,7 +95,7 @@ with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot 
     usage: ['[options] --out FOLDER <file or folder> ...'],
     help: 'Writes the visit as a card: <machine>.html, <machine>.md, <machine>.txt and <machine>-short.html.',
     example: 'card examples/tind-4 --today 2023-10-06 --ambient 6degC --out out',
-    options: ['out', ...VISIT_OPTIONS, 'level', 'format'],
+    options: ['out', ...STEPS_OPTIONS, 'level', 'format'],
     formats: ['json', 'sarif'],
     exit: FINDINGS_EXIT,
   },
@@ -103,7 +104,7 @@ with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot 
     usage: ['[options] <file or folder> ...'],
     help: "Prints a presenter's pictures, words and screen texts, step by step.",
     example: 'cues examples/tind-4 --today 2023-10-06 --format vtt',
-    options: [...VISIT_OPTIONS, 'level', 'format'],
+    options: [...STEPS_OPTIONS, 'level', 'format'],
     formats: ['json', 'vtt'],
   },
   kits: {
@@ -113,6 +114,28 @@ with --exit-code, 3 or 4 instead of 0. With --every: 0 not due, 1 due or cannot 
     example: 'kits examples/tind-4 --today 2023-10-06',
     options: [...VISIT_OPTIONS, 'format'],
     formats: ['json'],
+  },
+  procedure: {
+    summary: 'write out the steps of a visit, to edit and to give to plan, card and cues with --procedure',
+    usage: [
+      '[options] <file or folder> ...',
+      '[options] --service ID <sheet>',
+      '[options] --from OLD <sheet> ...',
+    ],
+    help: `Writes the built steps in YAML, each line of the card above its steps. Needs a log with its sheet, or a sheet and --service.
+With --from, the notes of an older procedure of this sheet are kept at the steps that do the same; notes whose step is gone are
+listed, and, if the older revision of the sheet is among the files, the figures that changed.`,
+    example: 'procedure examples/tind-4 --today 2023-10-06 --out own.yaml',
+    options: ['out', 'from', ...VISIT_OPTIONS, 'level', 'format'],
+    formats: ['json'],
+    own: {
+      out: {
+        value: 'FILE',
+        help: 'file to write, .yaml or .json; a file that exists is kept (default: standard output)',
+      },
+      from: { value: 'OLD', help: 'an older procedure, whose notes are kept' },
+    },
+    exit: FINDINGS_EXIT,
   },
   repair: {
     summary: 'fix a procedure with the fewest changes',

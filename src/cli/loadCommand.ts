@@ -32,6 +32,7 @@ export const COMMANDS: Readonly<Record<CommandName, Run>> = {
   card: onDocuments(async () => (await import('./commands/visit.js')).runCard),
   cues: onDocuments(async () => (await import('./commands/visit.js')).printCueList),
   kits: onDocuments(async () => (await import('./commands/kits.js')).runKits),
+  procedure: onDocuments(async () => (await import('./commands/procedure.js')).runProcedure),
   repair: onDocuments(async () => (await import('./commands/repair.js')).runRepair),
   compare: onDocuments(async () => (await import('./commands/compare.js')).runCompare),
   record: onDocuments(async () => (await import('./commands/record.js')).runRecord),

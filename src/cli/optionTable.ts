@@ -49,6 +49,11 @@ export const OPTION_TABLE = {
     help: "your tolerance for torques that the manual prints without one (default: the wrench's own error)",
   },
   out: { value: 'FOLDER', help: 'folder for the cards (created if missing)', isPath: true },
+  procedure: {
+    value: 'FILE',
+    help: 'your own steps in place of the built ones; its services are done',
+    isPath: true,
+  },
   to: { value: 'N.m', help: 'the unit, as in documents or as people write it' },
   assume: {
     value: 'SYSTEM',

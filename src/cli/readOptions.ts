@@ -21,6 +21,10 @@ export interface Options {
   readonly iso6789: '2017' | '2003'
   readonly tolerancePercent?: number
   readonly out?: string
+  /** A writer's procedure in place of the built steps. */
+  readonly procedure?: string
+  /** An older procedure, whose notes are kept. */
+  readonly from?: string
   readonly to?: string
   readonly assume?: string
   /** Sheets for logs as JSON Lines. */
@@ -36,7 +40,7 @@ const TEMPERATURE_UNITS: readonly TemperatureUnit[] = ['degC', 'degF', 'K']
 
 /** Reads the options of a command. The defaults are those of the help text. */
 export function readOptions({ values, positionals }: Words, io: CliIo): Options {
-  const { machine, severity, out, to, assume, equipment, today = io.today() } = values
+  const { machine, severity, out, procedure, from, to, assume, equipment, today = io.today() } = values
   if (!isDate(today)) throw new UsageError(`--today ${today}: expected a date such as 2023-10-06`)
   const count = (name: 'soon-hours' | 'soon-km' | 'soon-days' | 'stale-days', otherwise: string): number =>
     readCount(`--${name}`, values[name] ?? otherwise)
@@ -60,6 +64,8 @@ export function readOptions({ values, positionals }: Words, io: CliIo): Options 
     iso6789: oneOf('--edition', values.edition ?? '2017', ['2017', '2003']),
     tolerancePercent: values.tolerance === undefined ? undefined : readPercent(values.tolerance),
     out,
+    procedure,
+    from,
     to,
     assume,
     sheets: values.sheet ?? [],

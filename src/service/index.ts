@@ -1,4 +1,6 @@
 // What other rooms may use of this one.
+
+export { chooseVisit } from './chooseVisit.js'
 export type { ServiceCodes } from './codes.js'
 export { groupKits } from './groupKits.js'
 export { type Kit, kitContents } from './kitContents.js'
