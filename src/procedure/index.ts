@@ -10,7 +10,7 @@ export type {
 } from './actionRow.js'
 export { ACTIONS } from './actions.js'
 export { type BuildFacts, type BuildOptions, buildProcedure } from './buildProcedure.js'
-export { type CarriedNotes, carryNotes } from './carryNotes.js'
+export { carryNotes } from './carryNotes.js'
 export type { AtPart, ProcedureCodes, SignalWord } from './codes.js'
 export { type Comparison, compareProcedures, type StateDifference } from './compareProcedures.js'
 export type { EffectName } from './effects.js'
