@@ -23,7 +23,7 @@ export interface FoundFiles {
   }
 }
 
-const READABLE = /\.(json|ya?ml)$/i
+const READABLE = /\.(json|ya?ml|history\.jsonl)$/i
 
 /** A search under way. */
 interface Search {

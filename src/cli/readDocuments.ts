@@ -1,9 +1,10 @@
 import type { Finding } from '../base/index.js'
 import type { DocumentSet, Named } from '../rules/index.js'
-import { parseDocument, parseDocumentText, readTableHead } from '../schema/index.js'
+import { parseDocument, parseDocumentText, parseHistory, readTableHead } from '../schema/index.js'
 import type { AnyDocument, SheetReference, SpecSheet } from '../spec/index.js'
 import type { CliIo } from './cliIo.js'
 import { type FoundFiles, findFiles, STANDARD_INPUT } from './findFiles.js'
+import { isHistory } from './isHistory.js'
 import { type ReadDocument, readAsMeant } from './readAsMeant.js'
 import { readYaml } from './readYaml.js'
 import { failAsUnreadable } from './unreadable.js'
@@ -59,8 +60,13 @@ async function readSet(name: string, files: readonly string[], io: CliIo): Promi
     // Standard input has no file name: text that does not begin like JSON is YAML, unless it is a table.
     const isJson = /^[\s\uFEFF]*([[{]|$)/.test(text) || readTableHead(text) !== undefined
     const isYaml = piped ? !isJson : /\.ya?ml$/i.test(file)
-    texts.set(file, isYaml ? withoutTabs(text) : text)
-    const read = isYaml ? readYamlDocument(text, file) : readJsonDocument(text, file)
+    // A place in the log of a history is not one in its text.
+    if (!isHistory(file)) texts.set(file, isYaml ? withoutTabs(text) : text)
+    const read = isHistory(file)
+      ? parseHistory(text.split('\n'), { name: file })
+      : isYaml
+        ? readYamlDocument(text, file)
+        : readJsonDocument(text, file)
     findings.push(...read.findings)
     if (!read.ok) continue
     const { value: document, places } = read

@@ -27,17 +27,23 @@ function readHead(text: string): Head | undefined {
   // A card, which is no data, is not parsed.
   const [, kind] = new RegExp(`\\bkind["']?\\s*:\\s*["']?(${KINDS.join('|')})\\b`).exec(text) ?? []
   if (kind === undefined) return undefined
-  const data = readData(text)
+  // The first line of a history is the log.
+  const [firstLine = ''] = text.trimStart().split('\n', 1)
+  const data = readJson(firstLine) ?? readJson(text) ?? readYamlData(text)
   const isHead =
     typeof data === 'object' && data !== null && 'kind' in data && KINDS.includes(String(data.kind))
   return isHead ? (data as Head) : { kind }
 }
 
-function readData(text: string): unknown {
+function readJson(text: string): unknown {
   try {
     return JSON.parse(text)
   } catch {
-    const read = readYaml(text, 'output')
-    return read.ok ? read.value : undefined
+    return undefined
   }
+}
+
+function readYamlData(text: string): unknown {
+  const read = readYaml(text, 'output')
+  return read.ok ? read.value : undefined
 }

@@ -1,7 +1,10 @@
 import { stringify } from 'yaml'
+import { writeHistory } from '../schema/index.js'
 import type { MachineLog, MeterName } from '../spec/index.js'
+import { addToHistory } from './addToHistory.js'
 import { type CliIo, UsageError } from './cliIo.js'
 import { editYaml } from './editYaml.js'
+import { isHistory } from './isHistory.js'
 import { documentsOf, readDocuments } from './readDocuments.js'
 import { writeOut } from './writeOut.js'
 
@@ -20,6 +23,8 @@ export async function saveLog(
     const before = old === undefined || old.trim() === '' ? read : await readLog(path, old, read, io)
     saved = extend(before)
     if (saved === undefined) return undefined
+    if (isHistory(path))
+      return before === read ? `${writeHistory(saved).join('\n')}\n` : addToHistory(old ?? '', before, saved)
     if (!/\.ya?ml$/i.test(path)) return `${JSON.stringify(saved, null, 2)}\n`
     return before === read ? stringify(saved, { lineWidth: 0 }) : editYaml(old ?? '', before, saved)
   }

@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process'
+import { readFileSync } from 'node:fs'
 import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
@@ -7,7 +8,7 @@ import { build } from 'esbuild'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { parse, stringify } from 'yaml'
 import { runCommand } from '../../src/cli/runCommand.js'
-import type { MachineLog } from '../../src/v1/spec.js'
+import { type MachineLog, writeHistory } from '../../src/v1/spec.js'
 import { cases } from '../support/law.js'
 import { memoryIo } from '../support/memoryIo.js'
 import { readExample } from '../support/readExample.js'
@@ -96,6 +97,55 @@ describe('--out of record', () => {
     const after = written.get('log.yaml') ?? ''
     expect(after.startsWith(yaml)).toBe(true)
     expect(parse(after)).toEqual({ ...log, records: [...log.records, { ...last, id: 'new' }] })
+  })
+})
+
+describe('a history', () => {
+  const append = (id: string, history: string) =>
+    run(['record', 'record.json', 'a.history.jsonl', SHEET, '--out', 'a.history.jsonl', ...DAY], {
+      'record.json': recordOf(id),
+      'a.history.jsonl': history,
+    })
+  const whole = `${writeHistory(log).join('\n')}\n`
+  const lineOf = (id: string) =>
+    `${JSON.stringify({ op: 'add', path: '/records/-', value: { ...last, id } })}\n`
+
+  it('gets one line for a record; the lines before it stay', async () => {
+    const spaced = whole.replace('\n', '\n\n').replaceAll(',"', ', "')
+    const { code, out, written } = await append('new', spaced)
+    expect({ code, out }).toMatchObject({ code: 0, out: expect.stringMatching(/new, 4 records\.$/) })
+    expect(written.get('a.history.jsonl')).toBe(spaced.replace('\n\n', '\n') + lineOf('new'))
+  })
+
+  it('whose last line is cut off is extended without it, with a warning', async () => {
+    const { out, written } = await append('new', `${whole}{"op":"add","pa`)
+    expect(out).toMatch(/warning: Line 17, the last of the history, is cut off and was not read/)
+    expect(written.get('a.history.jsonl')).toBe(whole + lineOf('new'))
+  })
+
+  it('is begun from a log in another form, and read by every command', async () => {
+    const begun = await recordTo('b.history.jsonl', {})
+    expect(begun.written.get('b.history.jsonl')).toBe(whole + lineOf('new'))
+    const files = { 'set/b.history.jsonl': whole, 'set/sheet.yaml': readFileSync(SHEET, 'utf8') }
+    const fromJson = await run(['due', TIND, ...DAY], {})
+    expect(await run(['due', 'set', ...DAY], files)).toMatchObject({ code: 0, out: fromJson.out })
+    const named = ['set/b.history.jsonl', 'set/sheet.yaml', ...DAY]
+    expect(await run(['due', ...named], files)).toMatchObject({ code: 0, out: fromJson.out })
+    expect((await run(['check', ...named], files)).code).toBe(0)
+    const bad = { ...files, 'set/b.history.jsonl': `${whole}nonsense\n${lineOf('new')}` }
+    expect((await run(['check', ...named], bad)).out).toMatch(
+      /b\.history\.jsonl: error: Line 17 of the history cannot be used/,
+    )
+  })
+
+  it('of another machine is refused', async () => {
+    const other = writeHistory({ ...log, id: 'station-3' }).join('\n')
+    const { code, err } = await recordTo('c.history.jsonl', { 'c.history.jsonl': other })
+    expect({ code, err }).toMatchObject({ code: 2, err: expect.stringMatching(/is not the log station-2/) })
+    const repaired = ['repair', `${TIND}/procedure.json`, SHEET, '--out', 'c.history.jsonl']
+    expect((await run(repaired, { 'c.history.jsonl': other })).err).toMatch(
+      /is the machine-log station-3, not the procedure/,
+    )
   })
 })
 

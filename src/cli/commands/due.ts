@@ -9,6 +9,7 @@ import { dueLines } from '../dueLines.js'
 import { dueLogLines } from '../dueLogLines.js'
 import { faultLines } from '../faultLines.js'
 import { STANDARD_INPUT } from '../findFiles.js'
+import { isHistory } from '../isHistory.js'
 import { plural } from '../plural.js'
 import { documentsOf, readDocuments } from '../readDocuments.js'
 import type { Options } from '../readOptions.js'
@@ -21,7 +22,7 @@ const LINES = /(^-|\.(jsonl|ndjson))$/i
 
 /** `due`: prints every service of every machine, with its verdict and the reasons. */
 export async function runDue(options: Options, io: CliIo): Promise<ExitCode> {
-  const lines = options.paths.filter((path) => LINES.test(path))
+  const lines = options.paths.filter((path) => LINES.test(path) && !isHistory(path))
   if (options.sheets.length > 0 || lines.length > 0) return judgeLines(options, lines, io)
   if (options.paths.length === 0)
     throw new UsageError('due: name logs and their sheets, a folder of them, or - for rows by standard input')

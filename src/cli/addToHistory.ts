@@ -1,0 +1,19 @@
+import { writeHistory } from '../schema/index.js'
+import type { MachineLog } from '../spec/index.js'
+
+/** Adds what a log has more than before to the text of its history, a line for each thing; an incomplete last line goes. */
+export function addToHistory(text: string, before: MachineLog, after: MachineLog): string {
+  const lines = text.split('\n').filter((line) => line.trim() !== '')
+  if (!isComplete(lines.at(-1))) lines.pop()
+  const known = new Set(writeHistory(before))
+  return [...lines, ...writeHistory(after).filter((line) => !known.has(line)), ''].join('\n')
+}
+
+function isComplete(line = '{}'): boolean {
+  try {
+    JSON.parse(line)
+    return true
+  } catch {
+    return false
+  }
+}

@@ -1,0 +1,4 @@
+/** Whether a file holds the history of one machine: a log as lines. Other JSON Lines are a fleet, one log on each line. */
+export function isHistory(path: string): boolean {
+  return /\.history\.jsonl$/i.test(path)
+}
