@@ -272,7 +272,7 @@ describe('writers that die', () => {
     await append('last')
     expect(await text()).toBe(`${expected}last\n`)
     expect(await readdir(folder)).toEqual(['log.json'])
-  })
+  }, 1_800_000)
 
   const claimOf = async (content: string, agedSeconds = 0) => {
     await save(log, 'old\n')

@@ -245,5 +245,5 @@ describe('two processes', () => {
     for (const { child } of writers) child.stdin.end()
     await Promise.all(writers.map(({ child }) => new Promise((ended) => child.on('close', ended))))
     expect((await readdir(folder)).sort()).toEqual(['log.json', 'program.mjs', 'records'])
-  })
+  }, 1_800_000)
 })
