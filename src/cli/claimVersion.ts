@@ -44,7 +44,8 @@ export async function claimVersion(
       const [, of, at] =
         /^(none|[0-9a-f]{16})\.([0-9]+)\.(?:lock|part)$/.exec(name.slice(prefix.length)) ?? []
       if (name.startsWith(prefix) && of !== undefined && isDropped(of, Number(at)))
-        await rm(join(folder, name), { force: true })
+        // That of another user may have to stay, where only owners delete.
+        await rm(join(folder, name), { force: true }).catch(() => undefined)
     }
   }
   return {

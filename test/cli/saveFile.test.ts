@@ -120,6 +120,17 @@ describe('a file', () => {
     expect(await text()).toBe('old\nroot\nother\nstranger\n')
   })
 
+  it.skipIf(!isRoot)('is written beside what another user left, where only owners delete', async () => {
+    const left = join(folder, '.log.json.0123456789abcdef.1.lock')
+    await save(log, 'old\n')
+    await writeFile(left, 'process 1 on another machine')
+    await chown(log, 4999, 4999)
+    await chmod(folder, 0o1777)
+    expect(runChild([log, 'new'], { uid: 4999, gid: 4999 })).toMatchObject({ status: 0 })
+    expect(await text()).toBe('old\nnew\n')
+    expect(await readdir(folder)).toEqual(['.log.json.0123456789abcdef.1.lock', 'log.json'])
+  })
+
   it.skipIf(!isRoot)('that must not be written, or whose folder must not, stays', async () => {
     await save(log, 'old')
     await chmod(log, 0o444)
