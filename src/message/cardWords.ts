@@ -58,10 +58,13 @@ export interface CardWords {
   readonly leakAdvice: readonly string[]
   /** Blank lines to write on. */
   readonly blanks: Words<
-    EachOf<'date initials hours distance drained refilled magnet filter oilLooks level leaks notes'>
+    | EachOf<'date initials hours distance drained refilled oil magnet filter oilLooks level leaks'>
+    | EachOf<'tightened seals notDone usedOil notes'>
   >
   /** Choices to tick at a blank. */
-  readonly choices: Readonly<Record<'magnet' | 'filter' | 'oil' | 'level' | 'leaks', readonly string[]>>
+  readonly choices: Readonly<
+    Record<'magnet' | 'filter' | 'seals' | 'oil' | 'level' | 'leaks', readonly string[]>
+  >
   readonly notStated: string
   /** Why a figure is not known, with the missing facts. */
   readonly cannotTell: (missing: readonly string[]) => string
